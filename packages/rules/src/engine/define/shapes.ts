@@ -1,0 +1,192 @@
+/**
+ * What a rule set is made of: plain data, no functions, so that it survives a JSON round trip.
+ *
+ *     facts ─► formulas ─► conditions ─► findings and limits ─► verdict
+ *                 ▲
+ *     parameters, tables
+ *
+ * Names used in formulas are dotted camelCase words (`trailer.dryWeight`); ids of limits and
+ * findings are hyphenated words (`rear-axle`).
+ */
+
+export type SourceClass = 'published' | 'common-practice' | 'from-memory' | 'house' | 'invented';
+
+export type Source = {
+  readonly class: SourceClass;
+  /** The standard, handbook or custom, as one would cite it. */
+  readonly cite: string;
+  readonly section?: string;
+  readonly note?: string;
+};
+
+/** What a silent fact is taken to be; it is then listed as assumed, unless `quiet`. */
+export type Default<V> = {
+  readonly value: V;
+  readonly says: string;
+  readonly source: Source;
+  readonly quiet?: boolean;
+};
+
+type FactWords = {
+  readonly label: string;
+  /** The question that gets it, as said to the owner. */
+  readonly ask: string;
+  /** Where it can be read. */
+  readonly where: string;
+  /** What it is, for someone who has never heard of it. */
+  readonly means?: string;
+};
+
+export type QuantityFact = FactWords & {
+  readonly kind: 'quantity';
+  /** A unit symbol, or '' for a count. */
+  readonly unit: string;
+  /** The least and most it can sensibly be, in `unit`; outside is refused. */
+  readonly least: number;
+  readonly most: number;
+  readonly silent?: Default<number>;
+};
+
+export type ChoiceFact = FactWords & {
+  readonly kind: 'choice';
+  readonly options: readonly string[];
+  readonly silent?: Default<string>;
+};
+
+export type YesNoFact = FactWords & {
+  readonly kind: 'yes-no';
+  readonly silent?: Default<'yes' | 'no'>;
+};
+
+export type Column = {
+  readonly label: string;
+  readonly unit: string;
+  readonly least: number;
+  readonly most: number;
+  readonly required: boolean;
+};
+
+/** A list of rows, such as what is loaded; not mentioned, it has none. */
+export type RowsFact = FactWords & {
+  readonly kind: 'rows';
+  readonly columns: Readonly<Record<string, Column>>;
+  readonly silent: Default<'none'>;
+};
+
+export type Fact = QuantityFact | ChoiceFact | YesNoFact | RowsFact;
+
+/** A named number of the trade. The entry with the latest `from` not after the day counts. */
+export type Parameter = {
+  readonly label: string;
+  readonly unit: string;
+  readonly values: readonly { readonly from: string; readonly value: number }[];
+  /** For a house choice: the range a dealer may move it in. */
+  readonly range?: readonly [number, number];
+  readonly source: Source;
+};
+
+export type Formula = {
+  readonly label: string;
+  /** The unit of the result; `yes-no` for one that is true or false; '' for a count. */
+  readonly unit: string;
+  readonly is: string;
+  readonly source: Source;
+};
+
+/** Value by key with straight lines between rows, held at its ends beyond them. */
+export type Table = {
+  readonly label: string;
+  readonly keyUnit: string;
+  readonly valueUnit: string;
+  readonly rows: readonly (readonly [key: number, value: number])[];
+  readonly source: Source;
+};
+
+/** Conditions as json-rules-engine has them, less what could turn a missing value into a pass. */
+export type Condition =
+  | { readonly all: readonly Condition[] }
+  | { readonly any: readonly Condition[] }
+  | {
+      readonly fact: string;
+      readonly operator: string;
+      readonly value: { readonly fact: string } | string | readonly string[];
+    };
+
+export type Limit = {
+  readonly label: string;
+  /** How it is named in "… runs out first". */
+  readonly short: string;
+  /** Names of values in the same unit. */
+  readonly used: string;
+  readonly limit: string;
+  /** What stands on the limit unloaded and cannot be taken off; absent: nothing. */
+  readonly empty?: string;
+  /** The parameter that is kept free below the limit; absent: none. */
+  readonly margin?: string;
+  /** Asked when any of these facts is mentioned; absent: always. */
+  readonly askedBy?: readonly string[];
+  readonly source: Source;
+};
+
+export type Ruling = {
+  readonly when: Condition;
+  /** Said when it holds. */
+  readonly says: string;
+};
+
+export type Finding = {
+  readonly label: string;
+  readonly askedBy?: readonly string[];
+  /** As `askedBy`, but each must be known. */
+  readonly askedByKnown?: readonly string[];
+  readonly stop?: Ruling;
+  readonly care?: Ruling;
+  /** Said when neither holds. */
+  readonly otherwise: string;
+  /** Said when it cannot be told; absent: the sentence of the ruling that may hold. */
+  readonly unsure?: string;
+  readonly source: Source;
+};
+
+/** Something taken for granted whenever the named yes/no formula holds. */
+export type Assumption = {
+  readonly when: string;
+  readonly says: string;
+  readonly source: Source;
+};
+
+export type Level = 'ok' | 'care' | 'stop' | 'unknown';
+export type State = Level | 'not-asked';
+
+export type Outcome = {
+  /** Hyphenated, for other programs. */
+  readonly id: string;
+  /** As said, and as cases write it. */
+  readonly words: string;
+  readonly sentence: string;
+};
+
+/** A part of a topic: one family of limits with the formulas it stands on. */
+export type Part = {
+  readonly facts?: Readonly<Record<string, Fact>>;
+  readonly parameters?: Readonly<Record<string, Parameter>>;
+  readonly tables?: Readonly<Record<string, Table>>;
+  readonly formulas?: Readonly<Record<string, Formula>>;
+  readonly limits?: Readonly<Record<string, Limit>>;
+  readonly findings?: Readonly<Record<string, Finding>>;
+};
+
+export type Topic = Required<Part> & {
+  readonly id: string;
+  readonly version: string;
+  readonly title: string;
+  /** The question it answers, as asked. */
+  readonly question: string;
+  readonly outcomes: Readonly<Record<Level, Outcome>>;
+  /** Results shown by themselves beside the limits, by the name other programs know them under. */
+  readonly apart: Readonly<Record<string, string>>;
+  /** Results a reader looks for first, in order. */
+  readonly headline: readonly string[];
+  readonly assumptions: readonly Assumption[];
+  readonly cautions: readonly { readonly says: string; readonly source: Source }[];
+};

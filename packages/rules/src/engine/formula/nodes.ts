@@ -1,0 +1,78 @@
+/**
+ * The closed set of what a formula can be made of. Every reader of formulas is one walk over these
+ * kinds: units.ts, reckon.ts (ranges and slopes), words.ts, names.ts.
+ */
+export type Node =
+  | { readonly kind: 'number'; readonly value: number }
+  /** An option of a choice, in quotes. */
+  | { readonly kind: 'word'; readonly text: string }
+  /** A fact, a column of a list inside `sum`, a parameter or another formula. */
+  | { readonly kind: 'name'; readonly id: string }
+  /** No bound at all: what a limit that nobody stated allows. */
+  | { readonly kind: 'unlimited' }
+  | { readonly kind: 'negative'; readonly of: Node }
+  | { readonly kind: 'arithmetic'; readonly op: Arithmetic; readonly a: Node; readonly b: Node }
+  | { readonly kind: 'compare'; readonly op: Compare; readonly a: Node; readonly b: Node }
+  | { readonly kind: 'both' | 'either'; readonly a: Node; readonly b: Node }
+  | { readonly kind: 'not'; readonly of: Node }
+  /** choose(when, then, otherwise) */
+  | { readonly kind: 'choose'; readonly when: Node; readonly then: Node; readonly otherwise: Node }
+  | { readonly kind: 'min' | 'max'; readonly of: readonly Node[] }
+  /** largestKnown(a, b, …): the largest of those that rest on nothing unknown. */
+  | { readonly kind: 'largestKnown'; readonly of: readonly Node[] }
+  /** sum(list.weight * list.ahead): over the rows of one list. */
+  | { readonly kind: 'sum'; readonly of: Node; readonly list: string }
+  /** count(list): its number of rows. */
+  | { readonly kind: 'count'; readonly list: string }
+  /** given(x, …): each is mentioned, if only as unknown. */
+  | { readonly kind: 'given'; readonly names: readonly string[] }
+  /** known(x, …): each is mentioned and rests on nothing unknown; a column: in every row. */
+  | { readonly kind: 'known'; readonly names: readonly string[] }
+  /** needs(value, x, …): the value if each x is known, else anything from zero up. */
+  | { readonly kind: 'needs'; readonly of: Node; readonly names: readonly string[] }
+  /** lookup(table, key): straight lines between the rows of a table. */
+  | { readonly kind: 'lookup'; readonly table: string; readonly at: Node };
+
+export type Arithmetic = '+' | '-' | '*' | '/';
+export type Compare = '<' | '<=' | '>' | '>=' | '==' | '!=';
+
+/** The parts directly below a node, for walks that treat most kinds alike. */
+export function below(node: Node): readonly Node[] {
+  switch (node.kind) {
+    case 'negative':
+    case 'not':
+    case 'sum':
+    case 'needs':
+      return [node.of];
+    case 'arithmetic':
+    case 'compare':
+    case 'both':
+    case 'either':
+      return [node.a, node.b];
+    case 'choose':
+      return [node.when, node.then, node.otherwise];
+    case 'min':
+    case 'max':
+    case 'largestKnown':
+      return node.of;
+    case 'lookup':
+      return [node.at];
+    default:
+      return [];
+  }
+}
+
+/** Every name a formula mentions, once, in the order of its text. */
+export function namesIn(node: Node): readonly string[] {
+  const found = new Set<string>();
+  const walk = (each: Node): void => {
+    if (each.kind === 'name') found.add(each.id);
+    if (each.kind === 'count') found.add(each.list);
+    for (const child of below(each)) walk(child);
+    if (each.kind === 'given' || each.kind === 'known' || each.kind === 'needs') {
+      for (const name of each.names) found.add(name);
+    }
+  };
+  walk(node);
+  return [...found];
+}

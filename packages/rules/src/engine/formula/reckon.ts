@@ -1,0 +1,264 @@
+import {
+  add,
+  divide,
+  hull,
+  type Interval,
+  isClosed,
+  least,
+  most,
+  multiply,
+  negate,
+  point,
+  reciprocal,
+  rounded,
+  subtract,
+  zeroUp,
+} from '../../quantity';
+import type { Arithmetic, Compare, Node } from './nodes';
+import {
+  type AmongValue,
+  blend,
+  eitherSlopes,
+  exactly,
+  joinOn,
+  jumpSlopes,
+  movedBy,
+  type NumberValue,
+  nothing,
+  noSlopes,
+  type Slopes,
+  settled,
+  type TruthValue,
+  type Value,
+} from './values';
+
+/** What a formula can ask of the run it is reckoned in. */
+export type Scope = {
+  /** The value of a fact, parameter or formula; of a column, in the present row. */
+  readonly value: (name: string) => Value;
+  readonly given: (name: string) => boolean;
+  readonly known: (name: string) => boolean;
+  /** Whether a part of a formula rests on nothing unknown. */
+  readonly partKnown: (node: Node, value: Value) => boolean;
+  readonly rows: (list: string) => number;
+  readonly inRow: (list: string, row: number) => Scope;
+  readonly table: (name: string) => readonly (readonly [number, number])[];
+};
+
+const one = point(1);
+const minusOne = point(-1);
+
+export function asNumber(value: Value): NumberValue {
+  if (value.kind === 'number') return value;
+  throw new Error('A number was wanted in a formula, and something else stands there.');
+}
+
+export function asTruth(value: Value): TruthValue {
+  if (value.kind === 'truth') return value;
+  if (value.kind === 'among') {
+    const yes = value.options.includes('yes');
+    const no = value.options.some((option) => option !== 'yes');
+    return { kind: 'truth', yes, no, on: yes && no ? value.on : nothing };
+  }
+  throw new Error('A yes or no was wanted in a formula, and a number stands there.');
+}
+
+const made = (range: Interval, slopes: Slopes): NumberValue => ({
+  kind: 'number',
+  lo: range.lo,
+  hi: range.hi,
+  slopes,
+});
+
+function arithmetic(op: Arithmetic, a: NumberValue, b: NumberValue): NumberValue {
+  switch (op) {
+    case '+':
+      return made(add(a, b), blend(a.slopes, one, b.slopes, one));
+    case '-':
+      return made(subtract(a, b), blend(a.slopes, one, b.slopes, minusOne));
+    case '*':
+      return made(multiply(a, b), blend(a.slopes, b, b.slopes, a));
+    case '/': {
+      const quotient = divide(a, b);
+      if (a.slopes.size === 0 && b.slopes.size === 0) return made(quotient, noSlopes);
+      const under = reciprocal(b);
+      return made(quotient, blend(a.slopes, under, b.slopes, negate(multiply(quotient, under))));
+    }
+  }
+}
+
+function compareNumbers(op: Compare, a: NumberValue, b: NumberValue): TruthValue {
+  const [al, ah, bl, bh] = [rounded(a.lo), rounded(a.hi), rounded(b.lo), rounded(b.hi)];
+  const same = al === ah && bl === bh && al === bl;
+  const apart = ah < bl || bh < al;
+  const possible: Record<Compare, readonly [yes: boolean, no: boolean]> = {
+    '<': [al < bh, ah >= bl],
+    '<=': [al <= bh, ah > bl],
+    '>': [ah > bl, al <= bh],
+    '>=': [ah >= bl, al < bh],
+    '==': [!apart, !same],
+    '!=': [!same, !apart],
+  };
+  const [yes, no] = possible[op];
+  const on = yes && no ? new Set([...movedBy(a), ...movedBy(b)]) : nothing;
+  return { kind: 'truth', yes, no, on };
+}
+
+function compareWords(op: Compare, a: AmongValue, b: AmongValue): TruthValue {
+  const shared = a.options.some((option) => b.options.includes(option));
+  const single = a.options.length === 1 && b.options.length === 1;
+  const equal = { yes: shared, no: !(shared && single) };
+  const { yes, no } = op === '==' ? equal : { yes: equal.no, no: equal.yes };
+  return { kind: 'truth', yes, no, on: yes && no ? joinOn(a.on, b.on) : nothing };
+}
+
+function compare(op: Compare, a: Value, b: Value): TruthValue {
+  if (a.kind === 'among' && b.kind === 'among') return compareWords(op, a, b);
+  return compareNumbers(op, asNumber(a), asNumber(b));
+}
+
+function both(a: TruthValue, b: TruthValue): TruthValue {
+  const yes = a.yes && b.yes;
+  const no = a.no || b.no;
+  return { kind: 'truth', yes, no, on: yes && no ? joinOn(a.on, b.on) : nothing };
+}
+
+const opposite = (a: TruthValue): TruthValue => ({ kind: 'truth', yes: a.no, no: a.yes, on: a.on });
+
+function extreme(kind: 'min' | 'max', a: NumberValue, b: NumberValue): NumberValue {
+  const range = kind === 'min' ? least(a, b) : most(a, b);
+  const [low, high] = a.hi < b.lo ? [a, b] : b.hi < a.lo ? [b, a] : [];
+  if (low && high) return made(range, kind === 'min' ? low.slopes : high.slopes);
+  return made(range, eitherSlopes(a.slopes, b.slopes));
+}
+
+function choose(when: TruthValue, then: () => Value, otherwise: () => Value): Value {
+  if (!when.no) return then();
+  if (!when.yes) return otherwise();
+  const a = then();
+  const b = otherwise();
+  if (a.kind === 'number' && b.kind === 'number') {
+    return made(hull(a, b), jumpSlopes(eitherSlopes(a.slopes, b.slopes), when.on));
+  }
+  const [p, q] = [asTruth(a), asTruth(b)];
+  return {
+    kind: 'truth',
+    yes: p.yes || q.yes,
+    no: p.no || q.no,
+    on: joinOn(when.on, joinOn(p.on, q.on)),
+  };
+}
+
+function lookup(rows: readonly (readonly [number, number])[], at: NumberValue): NumberValue {
+  const value = (key: number): number => {
+    const above = rows.findIndex(([k]) => k >= key);
+    const [first, last] = [rows[0], rows.at(-1)];
+    if (!first || !last) throw new Error('A table without rows was looked up.');
+    if (above === 0) return first[1];
+    const [hiRow, loRow] = [rows[above], rows[above - 1]];
+    if (!hiRow || !loRow) return last[1];
+    return loRow[1] + ((key - loRow[0]) / (hiRow[0] - loRow[0])) * (hiRow[1] - loRow[1]);
+  };
+  const inside = rows.filter(([key]) => key > at.lo && key < at.hi).map(([, v]) => v);
+  const seen = [value(at.lo), ...inside, value(at.hi)];
+  const range = { lo: Math.min(...seen), hi: Math.max(...seen) };
+  if (at.slopes.size === 0) return made(range, noSlopes);
+  let slope: Interval | undefined;
+  rows.forEach(([key, v], i) => {
+    const next = rows[i + 1];
+    if (!next || next[0] < at.lo || key > at.hi) return;
+    const piece = point((next[1] - v) / (next[0] - key));
+    slope = slope ? hull(slope, piece) : piece;
+  });
+  const [start, end] = [rows[0]?.[0] ?? 0, rows.at(-1)?.[0] ?? 0];
+  if (!slope || at.lo < start || at.hi > end) slope = slope ? hull(slope, point(0)) : point(0);
+  return made(range, blend(at.slopes, slope, noSlopes, one));
+}
+
+function largestKnown(of: readonly Node[], scope: Scope): NumberValue {
+  const parts = of.map((node) => ({ node, value: asNumber(reckon(node, scope)) }));
+  const known = parts.filter(({ node, value }) => scope.partKnown(node, value));
+  if (known.length > 0) return known.map((p) => p.value).reduce((a, b) => extreme('max', a, b));
+  const open = parts.map((p) => p.value.slopes).reduce(eitherSlopes);
+  return made(zeroUp, open);
+}
+
+function needs(of: Node, names: readonly string[], scope: Scope): NumberValue {
+  const missing = names.filter((name) => !scope.known(name));
+  if (missing.length === 0) return asNumber(reckon(of, scope));
+  return made(zeroUp, new Map(missing.map((name) => [name, { lo: -Infinity, hi: Infinity }])));
+}
+
+/** The value of a formula in a scope: every result its inputs allow lies within it. */
+export function reckon(node: Node, scope: Scope): Value {
+  switch (node.kind) {
+    case 'number':
+      return exactly(node.value);
+    case 'word':
+      return { kind: 'among', options: [node.text], on: nothing };
+    case 'name':
+      return scope.value(node.id);
+    case 'unlimited':
+      return exactly(Infinity);
+    case 'negative': {
+      const of = asNumber(reckon(node.of, scope));
+      return made(negate(of), blend(of.slopes, minusOne, noSlopes, one));
+    }
+    case 'arithmetic':
+      return arithmetic(
+        node.op,
+        asNumber(reckon(node.a, scope)),
+        asNumber(reckon(node.b, scope)),
+      );
+    case 'compare':
+      return compare(node.op, reckon(node.a, scope), reckon(node.b, scope));
+    case 'both': {
+      const a = asTruth(reckon(node.a, scope));
+      return a.yes ? both(a, asTruth(reckon(node.b, scope))) : a;
+    }
+    case 'either': {
+      const a = asTruth(reckon(node.a, scope));
+      if (!a.no) return a;
+      return opposite(both(opposite(a), opposite(asTruth(reckon(node.b, scope)))));
+    }
+    case 'not':
+      return opposite(asTruth(reckon(node.of, scope)));
+    case 'choose':
+      return choose(
+        asTruth(reckon(node.when, scope)),
+        () => reckon(node.then, scope),
+        () => reckon(node.otherwise, scope),
+      );
+    case 'min':
+    case 'max':
+      return node.of
+        .map((each) => asNumber(reckon(each, scope)))
+        .reduce((a, b) => extreme(node.kind, a, b));
+    case 'largestKnown':
+      return largestKnown(node.of, scope);
+    case 'sum': {
+      let total = exactly(0);
+      for (let row = 0; row < scope.rows(node.list); row += 1) {
+        const each = asNumber(reckon(node.of, scope.inRow(node.list, row)));
+        total = arithmetic('+', total, each);
+      }
+      return total;
+    }
+    case 'count':
+      return exactly(scope.rows(node.list));
+    case 'given':
+      return settled(node.names.every((name) => scope.given(name)));
+    case 'known':
+      return settled(node.names.every((name) => scope.known(name)));
+    case 'needs':
+      return needs(node.of, node.names, scope);
+    case 'lookup':
+      return lookup(scope.table(node.table), asNumber(reckon(node.at, scope)));
+  }
+}
+
+/** Closed at both ends and moved by nothing that is unknown. */
+export function restsOnKnown(value: Value, isOpen: (key: string) => boolean): boolean {
+  if (value.kind === 'number' && !isClosed(value)) return false;
+  return !movedBy(value).some(isOpen);
+}

@@ -1,0 +1,206 @@
+import { common, type Interval, isPoint, point, unitOf } from '../../quantity';
+import type { Topic } from '../define/shapes';
+import type { Compiled } from './compile';
+import type { Node } from './nodes';
+import { asNumber, reckon, restsOnKnown, type Scope } from './reckon';
+import {
+  cellKey,
+  exactly,
+  type Input,
+  type Inputs,
+  keyName,
+  type NumberInput,
+  type NumberValue,
+  nothing,
+  noSlopes,
+  type Value,
+} from './values';
+
+/** All values of one case, in base units. */
+export type Run = {
+  readonly value: (name: string) => Value;
+  readonly given: (name: string) => boolean;
+  readonly known: (name: string) => boolean;
+  readonly scope: Scope;
+  readonly isOpen: (key: string) => boolean;
+};
+
+/** An input held at one end, or anywhere else inside its range. */
+export type Pins = ReadonlyMap<string, Interval>;
+const noPins: Pins = new Map();
+
+export type ParameterValues = ReadonlyMap<string, number>;
+
+function numberValue(input: NumberInput, key: string, pins: Pins, withSlopes: boolean): NumberValue {
+  const { lo, hi } = pins.get(key) ?? input;
+  const moves = withSlopes && lo !== hi;
+  return { kind: 'number', lo, hi, slopes: moves ? new Map([[key, point(1)]]) : noSlopes };
+}
+
+function column(inputs: Inputs, name: string): readonly NumberInput[] | undefined {
+  const dot = name.lastIndexOf('.');
+  const list = inputs.get(name.slice(0, dot));
+  if (list?.kind !== 'rows') return undefined;
+  return list.rows.flatMap((row) => row[name.slice(dot + 1)] ?? []);
+}
+
+function isOpenIn(inputs: Inputs, key: string): boolean {
+  const direct = inputs.get(key);
+  if (direct) return direct.kind === 'number' && direct.open;
+  const cells = column(inputs, keyName(key));
+  const mark = key.indexOf('#');
+  if (mark >= 0) return cells?.[Number(key.slice(mark + 1))]?.open ?? true;
+  return cells?.some((cell) => cell.open) ?? true;
+}
+
+function inputValue(name: string, input: Input, pins: Pins, withSlopes: boolean): Value {
+  if (input.kind === 'number') return numberValue(input, name, pins, withSlopes);
+  if (input.kind === 'among') {
+    const on = input.options.length > 1 ? new Set([name]) : nothing;
+    return { kind: 'among', options: input.options, on };
+  }
+  throw new Error(`“${name}” is a list; formulas use its columns in sum.`);
+}
+
+const tables = new WeakMap<Topic, Map<string, readonly (readonly [number, number])[]>>();
+
+function tableOf(topic: Topic, name: string): readonly (readonly [number, number])[] {
+  let kept = tables.get(topic);
+  if (!kept) {
+    kept = new Map();
+    tables.set(topic, kept);
+  }
+  const before = kept.get(name);
+  if (before) return before;
+  const table = topic.tables[name];
+  if (!table) throw new Error(`There is no table “${name}”.`);
+  const key = unitOf(table.keyUnit).factor;
+  const value = unitOf(table.valueUnit).factor;
+  const rows = table.rows.map(([k, v]) => [k * key, v * value] as const);
+  kept.set(name, rows);
+  return rows;
+}
+
+/**
+ * Reckons a case. Values are found when first asked for and kept.
+ *
+ * @param pins inputs narrowed for this run; `parent` is then the run without them, whose word on
+ *   what is known stands: holding an unknown weight still does not make it known.
+ */
+export function run(
+  compiled: Compiled,
+  inputs: Inputs,
+  parameters: ParameterValues,
+  pins: Pins = noPins,
+  parent?: Run,
+): Run {
+  const kept = new Map<string, Value>();
+  const partsKnown = new Map<Node, boolean>();
+  const withSlopes = parent === undefined;
+  const isOpen = (key: string) => isOpenIn(inputs, key);
+
+  const value = (name: string): Value => {
+    const before = kept.get(name);
+    if (before) return before;
+    const found = find(name);
+    kept.set(name, found);
+    return found;
+  };
+
+  const find = (name: string): Value => {
+    const settledBefore = parent?.value(name);
+    if (settledBefore?.kind === 'number' && isPoint(settledBefore)) return settledBefore;
+    const formula = compiled.formulas.get(name);
+    if (formula) {
+      const plain = reckon(formula.node, scope);
+      if (!withSlopes || !formula.repeats || plain.kind !== 'number') return plain;
+      kept.set(name, plain);
+      return tighten(name, plain);
+    }
+    const parameter = parameters.get(name);
+    if (parameter !== undefined) return exactly(parameter);
+    const input = inputs.get(name);
+    if (!input) throw new Error(`There is no value “${name}”.`);
+    return inputValue(name, input, pins, withSlopes);
+  };
+
+  /**
+   * Where a slope keeps one sign, the least and the most are found with that input at its ends; so
+   * an input that enters twice no longer counts against itself.
+   */
+  const tighten = (name: string, plain: NumberValue): NumberValue => {
+    if (isPoint(plain) || plain.slopes.size === 0) return plain;
+    const low = new Map<string, Interval>(pins);
+    const high = new Map<string, Interval>(pins);
+    for (const [key, slope] of plain.slopes) {
+      const range = inputRange(key);
+      if (!range || (slope.lo < 0 && slope.hi > 0)) continue;
+      const rising = slope.lo >= 0;
+      hold(low, key, rising ? range.lo : range.hi);
+      hold(high, key, rising ? range.hi : range.lo);
+    }
+    if (low.size === pins.size && high.size === pins.size) return plain;
+    const least = asNumber(run(compiled, inputs, parameters, low, self).value(name));
+    const most = asNumber(run(compiled, inputs, parameters, high, self).value(name));
+    return { ...plain, ...common(plain, { lo: least.lo, hi: most.hi }) };
+  };
+
+  const inputRange = (key: string): Interval | undefined => {
+    const pinned = pins.get(key);
+    if (pinned) return pinned;
+    const input = inputs.get(key);
+    if (input) return input.kind === 'number' ? input : undefined;
+    const mark = key.indexOf('#');
+    return mark < 0 ? undefined : column(inputs, keyName(key))?.[Number(key.slice(mark + 1))];
+  };
+
+  const given = (name: string): boolean => {
+    const input = inputs.get(name);
+    if (input) return input.status !== 'silent';
+    return column(inputs, name)?.some((cell) => cell.status !== 'silent') ?? true;
+  };
+
+  const known = (name: string): boolean => {
+    const input = inputs.get(name);
+    if (input) return input.status === 'known';
+    const cells = column(inputs, name);
+    if (cells) return cells.every((cell) => cell.status === 'known');
+    return parent ? parent.known(name) : restsOnKnown(value(name), isOpen);
+  };
+
+  const scope: Scope = {
+    value,
+    given,
+    known,
+    partKnown: (node, found) => {
+      if (parent) return parent.scope.partKnown(node, found);
+      const before = partsKnown.get(node);
+      if (before !== undefined) return before;
+      const is = restsOnKnown(found, isOpen);
+      partsKnown.set(node, is);
+      return is;
+    },
+    rows: (list) => {
+      const input = inputs.get(list);
+      return input?.kind === 'rows' ? input.rows.length : 0;
+    },
+    inRow: (list, row) => ({
+      ...scope,
+      value: (name) => {
+        if (!name.startsWith(`${list}.`)) return value(name);
+        const cell = column(inputs, name)?.[row];
+        if (!cell) throw new Error(`“${name}” is not filled in every row.`);
+        return numberValue(cell, cellKey(name, row), pins, withSlopes);
+      },
+    }),
+    table: (name) => tableOf(compiled.topic, name),
+  };
+
+  const self: Run = { value, given, known, scope, isOpen };
+  return self;
+}
+
+/** An open end cannot be held; the input then keeps its range. */
+function hold(pins: Map<string, Interval>, key: string, at: number): void {
+  if (Number.isFinite(at)) pins.set(key, point(at));
+}

@@ -1,0 +1,86 @@
+import type { Interval } from './interval';
+import { convert, unitOf } from './units';
+
+export type UnitSystem = 'us' | 'metric';
+
+/** Which metric unit stands for a US one, and how many decimals a person wants to see of each. */
+const metricFor: Readonly<Record<string, string>> = {
+  lb: 'kg',
+  in: 'mm',
+  ft: 'm',
+  'ft²': 'm²',
+  mi: 'km',
+  gal: 'L',
+  mph: 'km/h',
+  psi: 'kPa',
+  '°F': '°C',
+  'lb·ft': 'kg·m',
+  'lb/gal': 'kg/L',
+};
+
+const decimals: Readonly<Record<string, number>> = {
+  lb: 1,
+  kg: 1,
+  in: 2,
+  mm: 0,
+  ft: 1,
+  m: 2,
+  'ft²': 1,
+  'm²': 2,
+  gal: 1,
+  L: 1,
+  '%': 1,
+  '1': 4,
+  'lb/gal': 2,
+  'kg/L': 2,
+  USD: 0,
+};
+
+const formats = new Map<number, Intl.NumberFormat>();
+
+/** A number with thousands separators and a true minus, to so many decimals at the most. */
+export function showNumber(value: number, places: number): string {
+  let format = formats.get(places);
+  if (!format) {
+    format = new Intl.NumberFormat('en-US', { maximumFractionDigits: places });
+    formats.set(places, format);
+  }
+  const text = format.format(value);
+  return text === '-0' ? '0' : text.replace('-', '−');
+}
+
+/** The unit a value is shown in, for a system of units. Shares are shown in percent. */
+export function shownUnit(symbol: string, system: UnitSystem): string {
+  if (symbol === '1') return '%';
+  return system === 'metric' ? (metricFor[symbol] ?? symbol) : symbol;
+}
+
+export type Shown = { readonly number: string; readonly unit: string };
+
+/** A range of values split into number and unit, for a page that sets them apart. */
+export function showParts(range: Interval, symbol: string, system: UnitSystem = 'us'): Shown {
+  const target = shownUnit(symbol, system);
+  const from = unitOf(symbol === '' ? '1' : symbol);
+  const to = unitOf(target === '' ? '1' : target);
+  const places = decimals[target] ?? (target === '' ? 0 : 1);
+  const end = (value: number) => showNumber(convert(value, from, to), places);
+  const { lo, hi } = range;
+  const unit = target;
+  if (lo === hi) return { number: end(lo), unit };
+  if (Number.isFinite(lo) && Number.isFinite(hi)) {
+    const [low, high] = [end(lo), end(hi)];
+    return { number: low === high ? low : `${low}–${high}`, unit };
+  }
+  if (Number.isFinite(lo)) return { number: `${end(lo)} or more`, unit };
+  if (Number.isFinite(hi)) return { number: `${end(hi)} or less`, unit };
+  return { number: 'unknown', unit: '' };
+}
+
+/** "4,335.1 lb", "4,950–5,050 lb", "620 lb or more", "unknown". */
+export function show(range: Interval, symbol: string, system: UnitSystem = 'us'): string {
+  const { number, unit } = showParts(range, symbol, system);
+  if (unit === '') return number;
+  const open = / or (more|less)$/.exec(number);
+  if (open) return `${number.slice(0, open.index)} ${unit}${open[0]}`;
+  return `${number} ${unit}`;
+}
