@@ -1,0 +1,48 @@
+import type { Problem } from './problem';
+
+const placed = ({ fact, row, column }: Problem): string => {
+  const name = `\`${fact}\``;
+  if (row === undefined) return name;
+  return column === undefined ? `${name}, row ${row}` : `${name}, row ${row}, ${column}`;
+};
+
+const hint = (near: string | undefined): string =>
+  near === undefined ? '' : ` Did you mean \`${near}\`?`;
+
+/** One sentence that names the place, what was found and what would be right. */
+export function sayProblem(problem: Problem): string {
+  const { code, fact, found, wanted, near } = problem;
+  const at = placed(problem);
+  switch (code) {
+    case 'no-such-fact':
+      return `\`${fact}\` is not a fact of ${wanted}.${hint(near)}`;
+    case 'no-such-parameter':
+      return `\`${fact}\` is not a parameter of ${wanted}.${hint(near)}`;
+    case 'not-a-quantity':
+      return `${at}: “${found}” cannot be read as a quantity; write ${wanted}.`;
+    case 'no-unit':
+      return `${at}: “${found}” has no unit; write ${wanted}.`;
+    case 'no-such-unit':
+      return `${at}: there is no unit “${found}”; write ${wanted}.${hint(near)}`;
+    case 'two-units':
+      return `${at}: “${found}” mixes two units; write ${wanted}.`;
+    case 'wrong-unit':
+      return `${at}: “${found}” is not ${wanted}.`;
+    case 'back-to-front':
+      return `${at}: the range “${found}” runs back to front; write the smaller end first.`;
+    case 'out-of-range':
+      return `${at}: ${found} is outside what it can be, ${wanted}.`;
+    case 'no-such-option':
+      return `${at}: “${found}” is not one of ${wanted}.${hint(near)}`;
+    case 'not-rows':
+      return `${at} is a list; give it as ${wanted}.`;
+    case 'no-such-column':
+      return `${at}: “${found}” is not one of its columns, ${wanted}.${hint(near)}`;
+    case 'missing-cell':
+      return `${at} is empty; write ${wanted}.`;
+    case 'not-plain':
+      return `${at} cannot be read; give ${wanted}.`;
+    case 'rule-set':
+      return `${fact}: ${found}; ${wanted}.`;
+  }
+}

@@ -1,0 +1,54 @@
+import { Engine, type NestedCondition, type TopLevelCondition } from 'json-rules-engine';
+import type { Condition } from '../define/shapes';
+import { compare, type Literal, type Named, operatorNames, type Question } from './operators';
+import { type ConditionRule, namesCompared } from './rules';
+import { type NamedValues, valueNamed } from './walk';
+
+const builtIn = ['contains', 'doesNotContain'];
+const decorators = ['someFact', 'someValue', 'everyFact', 'everyValue', 'swap', 'not'];
+
+const copy = (condition: Condition): NestedCondition => {
+  if ('all' in condition) return { all: condition.all.map(copy) };
+  if ('any' in condition) return { any: condition.any.map(copy) };
+  return { ...condition };
+};
+
+function top(condition: Condition): TopLevelCondition {
+  if ('all' in condition) return { all: condition.all.map(copy) };
+  if ('any' in condition) return { any: condition.any.map(copy) };
+  return { all: [copy(condition)] };
+}
+
+/** Conditions name whole values; a path into one is refused when a topic is checked. */
+function noPaths(): never {
+  throw new Error('A condition may not look inside a value.');
+}
+
+/**
+ * json-rules-engine, behind this one module: the same conditions, run once for each question with
+ * its operators replaced by ours over ranges. Two runs at once on one engine can lose results
+ * without a word, so each run has an engine of its own and every rule must be accounted for.
+ */
+export async function rulesHoldingByEngine(
+  rules: readonly ConditionRule[],
+  question: Question,
+  values: NamedValues,
+): Promise<ReadonlySet<string>> {
+  const engine = new Engine([], { pathResolver: noPaths });
+  for (const name of builtIn) engine.removeOperator(name);
+  for (const name of decorators) engine.removeOperatorDecorator(name);
+  for (const name of operatorNames) {
+    engine.addOperator(name, (left: Named, right: Named | Literal) =>
+      compare(question, name, left, right),
+    );
+  }
+  const facts: Record<string, Named> = {};
+  for (const { name, conditions, event } of rules) {
+    engine.addRule({ name, conditions: top(conditions), event });
+    for (const compared of namesCompared(conditions)) facts[compared] = valueNamed(values, compared);
+  }
+  const { results, failureResults } = await engine.run(facts);
+  const told = results.length + failureResults.length;
+  if (told !== rules.length) throw new Error(`Of ${rules.length} rules only ${told} gave a result.`);
+  return new Set(results.map((result) => result.name));
+}

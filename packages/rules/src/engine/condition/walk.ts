@@ -1,0 +1,32 @@
+import type { Condition } from '../define/shapes';
+import { compare, type Named, type Question } from './operators';
+import type { ConditionRule } from './rules';
+
+export type NamedValues = ReadonlyMap<string, Named>;
+
+export function valueNamed(values: NamedValues, name: string): Named {
+  const found = values.get(name);
+  if (!found) throw new Error(`A condition compares “${name}”, and no value of that name is there.`);
+  return found;
+}
+
+/** Whether a condition holds, for one of the two questions; the same JSON, read synchronously. */
+export function holds(condition: Condition, question: Question, values: NamedValues): boolean {
+  if ('all' in condition) return condition.all.every((each) => holds(each, question, values));
+  if ('any' in condition) return condition.any.some((each) => holds(each, question, values));
+  const { fact, operator, value } = condition;
+  const right =
+    typeof value === 'object' && 'fact' in value ? valueNamed(values, value.fact) : value;
+  return compare(question, operator, valueNamed(values, fact), right);
+}
+
+/** The names of the rules that hold. */
+export function rulesHolding(
+  rules: readonly ConditionRule[],
+  question: Question,
+  values: NamedValues,
+): ReadonlySet<string> {
+  return new Set(
+    rules.filter((rule) => holds(rule.conditions, question, values)).map((rule) => rule.name),
+  );
+}
