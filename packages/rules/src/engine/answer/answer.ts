@@ -1,0 +1,152 @@
+import { sayProblem } from '../check/messages';
+import { InputError } from '../check/problem';
+import { readFacts, type FactsGiven } from '../check/facts';
+import { rulesHoldingByEngine } from '../condition/engine';
+import { conditionRules } from '../condition/rules';
+import { rulesHolding } from '../condition/walk';
+import type { Topic } from '../define/shapes';
+import { type Compiled, compile } from '../formula/compile';
+import { restsOnKnown } from '../formula/reckon';
+import { run as reckonRun, type Run } from '../formula/run';
+import type { Inputs } from '../formula/values';
+import { traceOf } from '../trace/trace';
+import { findingAnswers } from './findings';
+import { allStates, type Holding, overall } from './levels';
+import { bindingLimit, limitAnswers } from './limits';
+import { missingFacts } from './missing';
+import { endsOf, namedValues } from './named';
+import { inBase, parametersOn } from './parameters';
+import { restsOn, sentenceOf } from './sentence';
+import type { Answer, Assumed, Ends } from './shapes';
+
+export type Asked = {
+  readonly facts: FactsGiven;
+  /** The day whose parameters count, `2026-11-01`; absent: today. */
+  readonly asOf?: string;
+  /** Where each fact was read, for the trace. */
+  readonly readFrom?: Readonly<Record<string, string>>;
+};
+
+type Names<T extends Topic> = keyof T['formulas'] & string;
+type Apart<T extends Topic> = keyof T['apart'] & string;
+
+const compiledTopics = new WeakMap<Topic, Compiled>();
+
+export function compiledOf(topic: Topic): Compiled {
+  const before = compiledTopics.get(topic);
+  if (before) return before;
+  const made = compile(topic);
+  compiledTopics.set(topic, made);
+  return made;
+}
+
+function assumedIn(topic: Topic, inputs: Inputs, run: Run): readonly Assumed[] {
+  const silent = Object.entries(topic.facts).flatMap(([fact, { silent: taken }]) =>
+    taken && !taken.quiet && inputs.get(fact)?.status === 'silent'
+      ? [{ fact, says: taken.says, source: taken.source }]
+      : [],
+  );
+  const taken = topic.assumptions.filter(({ when }) => {
+    const value = run.value(when);
+    return value.kind === 'truth' && value.yes;
+  });
+  return [...silent, ...taken.map(({ says, source }) => ({ says, source }))];
+}
+
+function valuesOf(compiled: Compiled, run: Run): Readonly<Record<string, Ends>> {
+  const values: Record<string, Ends> = {};
+  for (const name of Object.keys(compiled.topic.formulas)) {
+    if (run.value(name).kind === 'number') values[name] = endsOf(compiled, run, name);
+  }
+  return values;
+}
+
+/** A result shown by itself: null where it is not known, or nothing above zero is left. */
+function apartIn(compiled: Compiled, run: Run, name: string): Ends | null {
+  const value = run.value(name);
+  if (!restsOnKnown(value, run.isOpen)) return null;
+  const ends = endsOf(compiled, run, name);
+  return ends.hi > 0 ? { ...ends, lo: Math.max(0, ends.lo) } : null;
+}
+
+type Decided = { readonly run: Run; readonly inputs: Inputs; readonly holding: Holding };
+
+function assemble(topic: Topic, asked: Asked, asOf: string, decided: Decided): Answer {
+  const { run, inputs, holding } = decided;
+  const compiled = compiledOf(topic);
+  const parameters = parametersOn(topic, asOf);
+  const states = allStates(topic, run, holding);
+  const level = overall(states.values());
+  const outcome = topic.outcomes[level];
+  const limits = limitAnswers(compiled, run, states);
+  const findings = findingAnswers(topic, states, holding);
+  const binding = bindingLimit(compiled, run, limits);
+  const setting = { compiled, inputs, parameters: inBase(parameters) };
+  const missing = level === 'unknown' ? missingFacts(setting, run, states) : [];
+  const apart = Object.entries(topic.apart).map(
+    ([id, name]) => [id, apartIn(compiled, run, name)] as const,
+  );
+  const { words } = outcome;
+  const readFrom = asked.readFrom ?? {};
+  return {
+    topic: topic.id,
+    rules: topic.version,
+    asOf,
+    outcome: outcome.id,
+    words,
+    sentence: sentenceOf(topic, level, limits, findings, binding, missing),
+    restsOn: restsOn(limits),
+    binding: binding?.id ?? null,
+    limits,
+    values: valuesOf(compiled, run),
+    findings,
+    missing,
+    apart: Object.fromEntries(apart),
+    cautions: topic.cautions.map(({ says }) => says),
+    assumed: assumedIn(topic, inputs, run),
+    parameters,
+    trace: traceOf({ compiled, run, inputs, parameters, readFrom, limits, findings, words }),
+  };
+}
+
+const today = (): string => new Date().toISOString().slice(0, 10);
+
+function reckoned(topic: Topic, asked: Asked, asOf: string): { run: Run; inputs: Inputs } {
+  const { inputs, problems } = readFacts(topic, asked.facts);
+  if (problems.length > 0) throw new InputError(problems, sayProblem);
+  const parameters = inBase(parametersOn(topic, asOf));
+  return { run: reckonRun(compiledOf(topic), inputs, parameters), inputs };
+}
+
+/**
+ * The answer to a topic's question with its whole reasoning, decided by json-rules-engine.
+ *
+ * @throws InputError naming every fact that is not one, or cannot be what was written.
+ */
+export async function answer<const T extends Topic>(
+  topic: T,
+  asked: Asked,
+): Promise<Answer<Names<T>, Apart<T>>>;
+export async function answer(topic: Topic, asked: Asked): Promise<Answer> {
+  const asOf = asked.asOf ?? today();
+  const { run, inputs } = reckoned(topic, asked, asOf);
+  const values = namedValues(compiledOf(topic), run);
+  const rules = conditionRules(topic);
+  const certain = await rulesHoldingByEngine(rules, 'certain', values);
+  const possible = await rulesHoldingByEngine(rules, 'possible', values);
+  return assemble(topic, asked, asOf, { run, inputs, holding: { certain, possible } });
+}
+
+/** The same answer at once: the same conditions, walked without json-rules-engine. */
+export function answerNow<const T extends Topic>(topic: T, asked: Asked): Answer<Names<T>, Apart<T>>;
+export function answerNow(topic: Topic, asked: Asked): Answer {
+  const asOf = asked.asOf ?? today();
+  const { run, inputs } = reckoned(topic, asked, asOf);
+  const values = namedValues(compiledOf(topic), run);
+  const rules = conditionRules(topic);
+  const holding = {
+    certain: rulesHolding(rules, 'certain', values),
+    possible: rulesHolding(rules, 'possible', values),
+  };
+  return assemble(topic, asked, asOf, { run, inputs, holding });
+}

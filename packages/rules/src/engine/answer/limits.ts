@@ -1,0 +1,58 @@
+import { divide, type Interval, rounded, roundedEnds, subtract } from '../../quantity';
+import { careName, fullName, roomName } from '../define/topic';
+import type { State } from '../define/shapes';
+import type { Compiled } from '../formula/compile';
+import { restsOnKnown } from '../formula/reckon';
+import type { Run } from '../formula/run';
+import { endsOf } from './named';
+import type { LimitAnswer } from './shapes';
+
+function roomUsed(compiled: Compiled, run: Run, id: string): Interval {
+  const room = endsOf(compiled, run, roomName(id));
+  const full = endsOf(compiled, run, fullName(id));
+  return { lo: room.hi <= 0 ? Infinity : full.lo, hi: room.lo <= 0 ? Infinity : full.hi };
+}
+
+/** Every limit of the topic, asked or not, in the order of its declaration. */
+export function limitAnswers(
+  compiled: Compiled,
+  run: Run,
+  states: ReadonlyMap<string, State>,
+): readonly LimitAnswer[] {
+  return Object.entries(compiled.topic.limits).map(([id, limit]) => {
+    const used = endsOf(compiled, run, limit.used);
+    const rating = endsOf(compiled, run, limit.limit);
+    const careAt = limit.margin ? endsOf(compiled, run, careName(id)) : undefined;
+    return {
+      id,
+      label: limit.label,
+      used,
+      limit: rating,
+      headroom: { ...roundedEnds(subtract(rating, used)), unit: rating.unit },
+      share: roundedEnds(divide(used, rating)),
+      state: states.get(`limit.${id}`) ?? 'unknown',
+      ...(careAt && { careAt }),
+      roomUsed: roomUsed(compiled, run, id),
+      source: limit.source,
+    };
+  });
+}
+
+/**
+ * The asked limit whose room above empty is most used up; over ranges the upper end counts. Limits
+ * with an open end, or resting on an unknown rating, are left aside.
+ */
+export function bindingLimit(
+  compiled: Compiled,
+  run: Run,
+  limits: readonly LimitAnswer[],
+): LimitAnswer | null {
+  let binding: LimitAnswer | null = null;
+  for (const each of limits) {
+    const { used, limit } = compiled.topic.limits[each.id] ?? {};
+    if (each.state === 'not-asked' || used === undefined || limit === undefined) continue;
+    if (![used, limit].every((name) => restsOnKnown(run.value(name), run.isOpen))) continue;
+    if (!binding || rounded(each.roomUsed.hi) > rounded(binding.roomUsed.hi)) binding = each;
+  }
+  return binding;
+}

@@ -1,0 +1,94 @@
+import type { Interval } from '../../quantity';
+import type { Source, State } from '../define/shapes';
+
+/** Both ends in a unit; an open end is ±Infinity, which JSON writes as null. */
+export type Ends = { readonly lo: number; readonly hi: number; readonly unit: string };
+
+export type LimitAnswer = {
+  readonly id: string;
+  readonly label: string;
+  readonly used: Ends;
+  readonly limit: Ends;
+  /** limit − used */
+  readonly headroom: Ends;
+  /** used ÷ limit */
+  readonly share: Interval;
+  readonly state: State;
+  /** From where care is due; absent where no margin is kept. */
+  readonly careAt?: Ends;
+  /** (used − empty) ÷ (limit − empty), by which the binding limit is found. */
+  readonly roomUsed: Interval;
+  readonly source: Source;
+};
+
+export type FindingAnswer = {
+  readonly id: string;
+  readonly label: string;
+  readonly level: State;
+  readonly says: string;
+  readonly source: Source;
+};
+
+export type Missing = {
+  readonly fact: string;
+  readonly label: string;
+  readonly ask: string;
+  readonly where: string;
+  /** The limits and findings it decides. */
+  readonly decides: readonly string[];
+  /** Where the verdict tips: a value, the options that would stop it, or null if others decide too. */
+  readonly tips: Ends | string | null;
+  readonly says: string;
+};
+
+export type Assumed = { readonly fact?: string; readonly says: string; readonly source: Source };
+
+/** One step of the reasoning: what it is, what it came to, and from which other steps. */
+export type Step = {
+  readonly kind: 'fact' | 'list' | 'parameter' | 'formula' | 'limit' | 'finding' | 'verdict';
+  readonly label: string;
+  /** In words, in US units. */
+  readonly value: string;
+  readonly ends?: Ends;
+  /** The formula with the numbers put in. */
+  readonly working?: string;
+  readonly is?: string;
+  readonly from: readonly string[];
+  readonly source?: Source;
+  readonly readFrom?: string;
+};
+
+export type Trace = { readonly root: 'verdict'; readonly steps: Readonly<Record<string, Step>> };
+
+export type ParameterAnswer = {
+  readonly id: string;
+  readonly label: string;
+  readonly value: number;
+  readonly unit: string;
+  readonly from: string;
+  readonly source: Source;
+};
+
+export type Answer<Name extends string = string, Apart extends string = string> = {
+  readonly topic: string;
+  /** The version of the rule set. */
+  readonly rules: string;
+  readonly asOf: string;
+  readonly outcome: string;
+  readonly words: string;
+  /** One sentence that can be said aloud. */
+  readonly sentence: string;
+  /** On how many limits the verdict rests, and which were not asked. */
+  readonly restsOn: string;
+  readonly binding: string | null;
+  readonly limits: readonly LimitAnswer[];
+  /** Every result that is a number, by id. */
+  readonly values: Readonly<Record<Name, Ends>>;
+  readonly findings: readonly FindingAnswer[];
+  readonly missing: readonly Missing[];
+  readonly apart: Readonly<Record<Apart, Ends | null>>;
+  readonly cautions: readonly string[];
+  readonly assumed: readonly Assumed[];
+  readonly parameters: readonly ParameterAnswer[];
+  readonly trace: Trace;
+};

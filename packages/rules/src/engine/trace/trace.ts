@@ -1,0 +1,122 @@
+import { show } from '../../quantity';
+import { conditionRules, namesCompared } from '../condition/rules';
+import type { Compiled } from '../formula/compile';
+import type { Run } from '../formula/run';
+import type { Input } from '../formula/values';
+import { inUnit, inWords, usedNames, working } from '../formula/words';
+import { endsOf, unitOfName } from '../answer/named';
+import type { FindingAnswer, LimitAnswer, ParameterAnswer, Step, Trace } from '../answer/shapes';
+
+export type Traced = {
+  readonly compiled: Compiled;
+  readonly run: Run;
+  readonly inputs: ReadonlyMap<string, Input>;
+  readonly parameters: readonly ParameterAnswer[];
+  readonly readFrom: Readonly<Record<string, string>>;
+  readonly limits: readonly LimitAnswer[];
+  readonly findings: readonly FindingAnswer[];
+  readonly words: string;
+};
+
+function factValue(input: Input, unit: string): string {
+  if (input.kind === 'rows') {
+    return input.rows.length === 0 ? 'none' : `${input.rows.length} rows`;
+  }
+  const said = input.status === 'silent' ? ' (not said)' : '';
+  if (input.kind === 'among') {
+    return (input.options.length === 1 ? `${input.options[0]}` : 'unknown') + said;
+  }
+  return (input.open ? 'unknown' : show(inUnit(input, unit), unit)) + said;
+}
+
+function factStep(traced: Traced, name: string, input: Input): Step {
+  const declared = traced.compiled.topic.facts[name];
+  const unit = declared?.kind === 'quantity' ? declared.unit : '';
+  const readFrom = traced.readFrom[name];
+  const silent = input.status === 'silent' ? declared?.silent : undefined;
+  return {
+    kind: input.kind === 'rows' ? 'list' : 'fact',
+    label: declared?.label ?? name,
+    value: factValue(input, unit),
+    ...(input.kind === 'number' && { ends: endsOf(traced.compiled, traced.run, name) }),
+    from: [],
+    ...(readFrom && { readFrom }),
+    ...(silent && { source: silent.source }),
+  };
+}
+
+function formulaStep(traced: Traced, name: string): Step | undefined {
+  const { compiled, run } = traced;
+  const compiledFormula = compiled.formulas.get(name);
+  if (!compiledFormula) return undefined;
+  const { node, formula } = compiledFormula;
+  const unit = (each: string) => unitOfName(compiled, each);
+  const value = run.value(name);
+  return {
+    kind: 'formula',
+    label: formula.label,
+    value: inWords(value, formula.unit, 'us'),
+    ...(value.kind === 'number' && { ends: endsOf(compiled, run, name) }),
+    working: working(node, { scope: run.scope, unit, system: 'us' }),
+    is: formula.is,
+    from: usedNames(node, run.scope),
+    source: formula.source,
+  };
+}
+
+function valueStep(traced: Traced, name: string): Step | undefined {
+  const formula = formulaStep(traced, name);
+  if (formula) return formula;
+  const parameter = traced.parameters.find((each) => each.id === name);
+  if (parameter) {
+    const { label, value, unit, source } = parameter;
+    const ends = { lo: value, hi: value, unit };
+    return { kind: 'parameter', label, value: show(ends, unit), ends, from: [], source };
+  }
+  const input = traced.inputs.get(name);
+  if (input) return factStep(traced, name, input);
+  const list = name.slice(0, name.lastIndexOf('.'));
+  const rows = traced.inputs.get(list);
+  return rows && factStep(traced, list, rows);
+}
+
+/** The whole reasoning, from the verdict down to facts and parameters, each step once. */
+export function traceOf(traced: Traced): Trace {
+  const { topic } = traced.compiled;
+  const steps: Record<string, Step> = {};
+  const include = (name: string): void => {
+    if (Object.hasOwn(steps, name)) return;
+    const step = valueStep(traced, name);
+    if (!step) return;
+    steps[name] = step;
+    for (const each of step.from) include(each);
+  };
+  const compared = (of: string): string[] => [
+    ...new Set(
+      conditionRules(topic)
+        .filter((rule) => rule.event.params.of === of)
+        .flatMap((rule) => namesCompared(rule.conditions)),
+    ),
+  ];
+  const asked: string[] = [];
+  for (const limit of traced.limits) {
+    if (limit.state === 'not-asked') continue;
+    const id = `limit.${limit.id}`;
+    const from = compared(id);
+    steps[id] = { kind: 'limit', label: limit.label, value: limit.state, from, source: limit.source };
+    asked.push(id);
+    for (const each of from) include(each);
+  }
+  for (const finding of traced.findings) {
+    if (finding.level === 'not-asked') continue;
+    const id = `finding.${finding.id}`;
+    const from = compared(id);
+    const { label, source, says } = finding;
+    steps[id] = { kind: 'finding', label, value: says, from, source };
+    asked.push(id);
+    for (const each of from) include(each);
+  }
+  for (const name of topic.headline) include(name);
+  steps.verdict = { kind: 'verdict', label: topic.title, value: traced.words, from: asked };
+  return { root: 'verdict', steps };
+}
