@@ -1,0 +1,5 @@
+import type { Topic } from '../engine/define/shapes';
+import { towFit } from './tow-fit/index';
+
+/** Every rule set there is, by its id. */
+export const topics: Readonly<Record<string, Topic>> = { [towFit.id]: towFit };

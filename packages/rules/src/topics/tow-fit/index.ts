@@ -1,0 +1,89 @@
+import { defineTopic, gather } from '../../engine/define/topic';
+import { bars, trailerAxles, vehicleAxles } from './axles';
+import { couplings, receiver } from './couplings';
+import { equipment, frontalArea } from './equipment';
+import { loadFacts } from './facts-load';
+import { trailerFacts } from './facts-trailer';
+import { vehicleFacts } from './facts-vehicle';
+import { largest } from './largest';
+import { combined, payload, vehicleGross } from './payload';
+import { custom, makersRating } from './sources';
+import { tires } from './tires';
+import { tongue } from './tongue';
+import { assumed, assumptions } from './assumed';
+import { loadedWeights, trailerGross } from './weights';
+
+/** In the order in which limits are listed, and in which the first of two equals binds. */
+const parts = [
+  vehicleFacts,
+  loadFacts,
+  trailerFacts,
+  loadedWeights,
+  tongue,
+  payload,
+  vehicleGross,
+  bars,
+  vehicleAxles,
+  combined,
+  receiver,
+  couplings,
+  trailerGross,
+  trailerAxles,
+  tires,
+  frontalArea,
+  equipment,
+  largest,
+  assumed,
+] as const;
+
+/** May this vehicle tow this trailer, loaded as it will be on the road, and what runs out first? */
+export const towFit = defineTopic({
+  id: 'tow-fit',
+  version: '1.0.0',
+  title: 'Tow fit',
+  question:
+    'May this vehicle tow this trailer, loaded as it will be on the road, and which limit runs out first?',
+  facts: gather('facts', parts),
+  parameters: gather('parameters', parts),
+  tables: {},
+  formulas: gather('formulas', parts),
+  limits: gather('limits', parts),
+  findings: gather('findings', parts),
+  outcomes: {
+    ok: { id: 'fits', words: 'fits', sentence: 'It fits.' },
+    care: { id: 'fits-with-care', words: 'fits with care', sentence: 'It fits, with care.' },
+    stop: { id: 'does-not-fit', words: 'does not fit', sentence: 'It does not fit.' },
+    unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
+  },
+  apart: { largestTrailer: 'largest.trailer' },
+  headline: [
+    'trailer.loaded',
+    'tongue.loaded',
+    'tongue.share',
+    'payload.used',
+    'payload.available',
+    'vehicle.curb',
+    'vehicle.gross',
+    'combined.gross',
+    'axle.front',
+    'axle.rear',
+    'axle.trailer',
+    'bars.moment',
+    'shopping.from',
+    'shopping.to',
+    'largest.trailer',
+  ],
+  assumptions,
+  cautions: [
+    {
+      says: 'The labels and the manual of that very vehicle win over any brochure and over this sheet.',
+      source: makersRating,
+    },
+    { says: 'Weigh the loaded rig on a public scale before the trip.', source: custom },
+    { says: 'Never exceed the lowest-rated part; bars raise no rating.', source: makersRating },
+    {
+      says: 'This is advice, not approval; local rules and the makers’ instructions decide.',
+      source: custom,
+    },
+  ],
+});

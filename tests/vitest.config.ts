@@ -1,0 +1,12 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  resolve: { conditions: ['source'] },
+  ssr: { resolve: { conditions: ['source'] } },
+  test: {
+    root: new URL('..', import.meta.url).pathname,
+    include: ['packages/*/src/**/*.test.ts', 'notebook/src/**/*.test.ts', 'tests/**/*.test.ts'],
+    exclude: ['**/node_modules/**', '**/dist/**', 'tests/browser/**'],
+    testTimeout: 120_000,
+  },
+});
