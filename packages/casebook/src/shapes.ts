@@ -24,6 +24,7 @@ export type FactRow = {
   readonly id: string;
   /** The author's words after the id; '' where there are none. */
   readonly words: string;
+  readonly idPlace: Place;
   readonly value: string;
   readonly valueSpan: Span;
   readonly readFrom: string;
@@ -39,6 +40,7 @@ export type Expectation = {
   readonly name: string;
   readonly text: string;
   readonly place: Place;
+  readonly valueSpan: Span;
 };
 
 /** The document from top to bottom. */

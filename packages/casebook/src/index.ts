@@ -1,0 +1,16 @@
+export { acceptFound, addRow, removeFact, removeRow, setCell, setFact } from './edit';
+export { compareWithExpect, type Difference } from './expect';
+export { judgeCase, judgeCaseNow, liveValue } from './judge';
+export { readCase } from './read';
+export {
+  type Block,
+  type CaseDocument,
+  type Expectation,
+  type FactRow,
+  type Front,
+  type ListRow,
+  liveValueIn,
+  type Place,
+  type Span,
+  type Trouble,
+} from './shapes';

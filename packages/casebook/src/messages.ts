@@ -1,0 +1,89 @@
+import type { Place, Trouble } from './shapes';
+
+/** What can be wrong with a document beyond its facts, as data; said in words here alone. */
+export type Fault =
+  | { readonly code: 'too-long'; readonly most: number }
+  | { readonly code: 'nul' }
+  | { readonly code: 'no-front' }
+  | { readonly code: 'front-syntax'; readonly found: string }
+  | { readonly code: 'alias' }
+  | { readonly code: 'front-key'; readonly key: string; readonly near: string }
+  | { readonly code: 'front-value'; readonly key: string; readonly found: string; readonly wanted: string; readonly near?: string }
+  | { readonly code: 'no-topic'; readonly known: string }
+  | { readonly code: 'unknown-topic'; readonly found: string; readonly known: string; readonly near?: string }
+  | { readonly code: 'no-id'; readonly found: string; readonly wanted: string }
+  | { readonly code: 'no-column'; readonly column: string; readonly table: string }
+  | { readonly code: 'strange-column'; readonly found: string; readonly list: string; readonly wanted: string; readonly near?: string }
+  | { readonly code: 'not-a-list'; readonly found: string; readonly near?: string }
+  | { readonly code: 'twice'; readonly name: string; readonly line: number }
+  | { readonly code: 'empty'; readonly name: string }
+  | { readonly code: 'unknown-name'; readonly name: string; readonly what: string; readonly topic: string; readonly near?: string }
+  | { readonly code: 'expect-word'; readonly name: string; readonly found: string; readonly wanted: string; readonly near?: string }
+  | { readonly code: 'expect-value'; readonly name: string; readonly found: string; readonly wanted: string }
+  | { readonly code: 'predict-open' }
+  | { readonly code: 'predict-result' }
+  | { readonly code: 'predict-within'; readonly found: string }
+  | { readonly code: 'directive'; readonly found: string; readonly near: string };
+
+const hint = (near: string | undefined): string =>
+  near === undefined ? '' : ` Did you mean \`${near}\`?`;
+
+/** One sentence: what was found and what would be right. */
+export function sayFault(fault: Fault): string {
+  switch (fault.code) {
+    case 'too-long':
+      return `The document is longer than ${fault.most} characters; split it into several cases.`;
+    case 'nul':
+      return 'There is a NUL character here; a case is plain text, so take it out.';
+    case 'no-front':
+      return 'The document does not begin with front matter; begin it with `---`, `title:`, `topic:` and `---`.';
+    case 'front-syntax':
+      return `The front matter is not YAML: ${fault.found}; write one \`key: value\` a line.`;
+    case 'alias':
+      return 'The front matter has a YAML anchor or alias; write the value out where it is needed.';
+    case 'front-key':
+      return `\`${fault.key}\` is not a key of the front matter.${hint(fault.near)}`;
+    case 'front-value':
+      return `\`${fault.key}\` is “${fault.found}”; write ${fault.wanted}.${hint(fault.near)}`;
+    case 'no-topic':
+      return `The front matter names no topic; add \`topic:\` with one of ${fault.known}.`;
+    case 'unknown-topic':
+      return `There is no topic “${fault.found}”; the topics are ${fault.known}.${hint(fault.near)}`;
+    case 'no-id':
+      return `“${fault.found}” has no id; begin the cell with ${fault.wanted} in a code span.`;
+    case 'no-column':
+      return `The table of ${fault.table} has no column “${fault.column}”; add it.`;
+    case 'strange-column':
+      return `“${fault.found}” is not a column of \`${fault.list}\`; its columns are ${fault.wanted}.${hint(fault.near)}`;
+    case 'not-a-list':
+      return `\`${fault.found}\` is not a list of facts, so it cannot head a table of rows.${hint(fault.near)}`;
+    case 'twice':
+      return `\`${fault.name}\` is given twice, first in line ${fault.line}; keep one of them.`;
+    case 'empty':
+      return `\`${fault.name}\` has no value; write one, or “unknown”.`;
+    case 'unknown-name':
+      return `\`${fault.name}\` is not ${fault.what} of ${fault.topic}.${hint(fault.near)}`;
+    case 'expect-word':
+      return `\`${fault.name}\` cannot be “${fault.found}”; write one of ${fault.wanted}.${hint(fault.near)}`;
+    case 'expect-value':
+      return `\`${fault.name}\`: “${fault.found}” cannot be compared; write ${fault.wanted}.`;
+    case 'predict-open':
+      return 'This `:::predict` is never closed; end it with a line of `:::`.';
+    case 'predict-result':
+      return '`predict` names no result; write `:::predict{result="tongue.loaded" within="20 lb"}`.';
+    case 'predict-within':
+      return `\`within\` is “${fault.found}”; write a number with its unit, such as “20 lb”.`;
+    case 'directive':
+      return `\`:::${fault.found}\` is not known here.${hint(fault.near)}`;
+  }
+}
+
+// biome-ignore lint/suspicious/noControlCharactersInRegex: these are what must not reach a terminal
+const unseen = /[\u0000-\u0008\u000b-\u001f\u007f\u200e\u200f\u202a-\u202e\u2066-\u2069]/g;
+
+/** A message must not be able to reorder or break the line it stands in. */
+export const plainly = (text: string): string => text.replace(unseen, '�').replace(/\s*\n\s*/g, ' ');
+
+export function trouble(place: Pick<Place, 'line' | 'column'>, says: string): Trouble {
+  return { line: place.line, column: place.column, says: plainly(says) };
+}
