@@ -1,0 +1,92 @@
+import type { Answer, LimitAnswer, Source, Topic } from '@tarebook/rules/engine';
+import { type Interval, show, showNumber } from '@tarebook/rules/quantity';
+import { columns, wrapped } from './columns';
+
+const section = (title: string, body: string): string => (body === '' ? '' : `\n${title}\n${body}\n`);
+
+const bullets = (lines: readonly string[]): string =>
+  lines.map((line) => `  – ${wrapped(line, '    ')}`).join('\n');
+
+const percent = ({ lo, hi }: Interval): string => {
+  if (!Number.isFinite(hi)) return '';
+  const [a, b] = [showNumber(lo * 100, 1), showNumber(hi * 100, 1)];
+  return a === b ? `${a} %` : `${a}–${b} %`;
+};
+
+function leftOf({ headroom }: LimitAnswer): string {
+  if (headroom.hi < 0) {
+    return `${show({ lo: -headroom.hi, hi: -headroom.lo }, headroom.unit)} over`;
+  }
+  return Number.isFinite(headroom.lo) && Number.isFinite(headroom.hi)
+    ? `${show(headroom, headroom.unit)} left`
+    : '';
+}
+
+function limitRows(limits: readonly LimitAnswer[]): string {
+  const asked = limits
+    .filter((limit) => limit.state !== 'not-asked')
+    .toSorted((a, b) => b.roomUsed.hi - a.roomUsed.hi);
+  return columns(
+    asked.map((limit) => [
+      limit.label,
+      show(limit.used, limit.used.unit),
+      'of',
+      show(limit.limit, limit.limit.unit),
+      percent(limit.share),
+      leftOf(limit),
+      limit.state,
+    ]),
+    [1, 3, 4, 5],
+  );
+}
+
+function workingRows(topic: Topic, answer: Answer): string {
+  const rows = topic.headline.flatMap((name) => {
+    const step = answer.trace.steps[name];
+    if (!step) return [];
+    const working = step.working && step.working !== step.value ? `= ${step.working}` : '';
+    return [`  ${step.label}: ${step.value}${working === '' ? '' : `\n      ${wrapped(working, '      ', 86)}`}`];
+  });
+  return rows.join('\n');
+}
+
+const cited = ({ class: kind, cite, section: where, note }: Source): string =>
+  `${kind}: ${cite}${where ? `, ${where}` : ''}${note ? `. ${note}` : ''}`;
+
+/** The sources of everything that the verdict came from, each once. */
+function sourcesOf(answer: Answer): readonly string[] {
+  const sources = Object.values(answer.trace.steps).flatMap(({ source }) => (source ? [cited(source)] : []));
+  return [...new Set(sources)].sort();
+}
+
+function head(answer: Answer): string {
+  return `${answer.words.toUpperCase()}\n${wrapped(answer.sentence, '')}`;
+}
+
+/** An answer as plain text that can be pasted into a mail: verdict first, then why. */
+export function sheet(title: string, topic: Topic, answer: Answer): string {
+  const told = answer.findings.filter(({ level }) => level !== 'ok' && level !== 'not-asked');
+  const missing = answer.missing.map(
+    ({ label, ask, where, says }) => `${label}: ${ask} (${where}.) ${says}`,
+  );
+  const parameters = answer.parameters.map(({ label, value, unit, source }) => [
+    label,
+    show({ lo: value, hi: value }, unit),
+    source.class,
+  ]);
+  const assumed = answer.assumed.map(({ says }) => says);
+  return [
+    `${head(answer)}\n`,
+    `\n${title}\n`,
+    section('Find out first', bullets(missing)),
+    section('Limits, the fullest first', limitRows(answer.limits)),
+    `  ${wrapped(answer.restsOn, '  ')}\n`,
+    section('Also', bullets(told.map(({ label, level, says }) => `${label} (${level}): ${says}`))),
+    section('Working', workingRows(topic, answer)),
+    section('Taken for granted', bullets(assumed)),
+    section('Be careful', bullets(answer.cautions)),
+    section('Numbers of the trade', columns(parameters, [1])),
+    section('Sources', bullets(sourcesOf(answer))),
+    `\nRules: ${answer.topic} ${answer.rules}, as of ${answer.asOf}.\n`,
+  ].join('');
+}

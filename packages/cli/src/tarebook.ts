@@ -1,0 +1,98 @@
+#!/usr/bin/env node
+import { parseArgs } from 'node:util';
+import { judgeCase, readCase } from '@tarebook/casebook';
+import { checkCases, checkedAsJson, checkedAsText } from './check';
+import { BadInput, readText } from './files';
+import { judged } from './json';
+import { topicAsJson, topicAsText, topicList, topicListAsText, topicNamed, topicSchema } from './rules';
+import { sheet } from './sheet';
+
+const usage = `Tarebook runs worked cases of a travel-trailer dealership.
+
+  tarebook check [PATH …] [--json]          run cases and compare with what they expect
+  tarebook judge FILE [--json]              one case: the answer with its working; - reads standard input
+  tarebook rules [TOPIC] [--json | --schema]   the topics there are, or one of them as a page
+
+Exit code 0: done, all hold. 1: some cases differ. 2: bad input, said on standard error.
+`;
+
+type Flags = Readonly<Record<string, boolean | undefined>>;
+
+const json = (value: object): string => `${JSON.stringify(value, null, 2)}\n`;
+
+/** The words and flags of a command; anything else is told with the usage. */
+function parsed(args: readonly string[], flags: readonly string[]): { words: string[]; given: Flags } {
+  const options = Object.fromEntries(flags.map((flag) => [flag, { type: 'boolean' as const }]));
+  try {
+    const { values, positionals } = parseArgs({ args: [...args], options, allowPositionals: true });
+    return { words: positionals, given: values };
+  } catch (problem) {
+    const reason = problem instanceof Error ? (problem.message.split('. ')[0] ?? '') : '';
+    throw new BadInput(`${reason}. Run \`tarebook --help\` for what there is.`);
+  }
+}
+
+async function check(args: readonly string[]): Promise<number> {
+  const { words, given } = parsed(args, ['json']);
+  const checked = await checkCases(words.length === 0 ? ['cases'] : words);
+  process.stdout.write(given.json ? json(checkedAsJson(checked)) : checkedAsText(checked));
+  return checked.every(({ holds }) => holds) ? 0 : 1;
+}
+
+async function judge(args: readonly string[]): Promise<number> {
+  const { words, given } = parsed(args, ['json']);
+  const [file, more] = words;
+  if (file === undefined || more !== undefined) {
+    throw new BadInput('`tarebook judge` takes one file, or - for standard input.');
+  }
+  const doc = readCase(await readText(file));
+  const name = file === '-' ? 'standard input' : file;
+  if (doc.troubles.length > 0 || !doc.topic) {
+    throw new BadInput(doc.troubles.map((t) => `${name}:${t.line}:${t.column}: ${t.says}`).join('\n'));
+  }
+  const answer = await judgeCase(doc);
+  process.stdout.write(given.json ? json(judged(answer)) : sheet(doc.front.title, doc.topic, answer));
+  return 0;
+}
+
+function rules(args: readonly string[]): number {
+  const { words, given } = parsed(args, ['json', 'schema']);
+  const [name, more] = words;
+  if (more !== undefined) throw new BadInput('`tarebook rules` takes one topic at the most.');
+  if (name === undefined) {
+    if (given.schema) throw new BadInput('`tarebook rules --schema` wants a topic, such as tow-fit.');
+    process.stdout.write(given.json ? json(topicList()) : topicListAsText());
+    return 0;
+  }
+  const topic = topicNamed(name);
+  const text = given.schema ? json(topicSchema(topic)) : given.json ? json(topicAsJson(topic)) : topicAsText(topic);
+  process.stdout.write(text);
+  return 0;
+}
+
+async function main([command, ...args]: readonly string[]): Promise<number> {
+  switch (command) {
+    case 'check':
+      return check(args);
+    case 'judge':
+      return judge(args);
+    case 'rules':
+      return rules(args);
+    case undefined:
+    case 'help':
+    case '--help':
+    case '-h':
+      process.stdout.write(usage);
+      return command === undefined ? 2 : 0;
+    default:
+      throw new BadInput(`There is no command “${command}”. Run \`tarebook --help\` for what there is.`);
+  }
+}
+
+try {
+  process.exitCode = await main(process.argv.slice(2));
+} catch (problem) {
+  if (!(problem instanceof BadInput)) throw problem;
+  process.stderr.write(`${problem.message}\n`);
+  process.exitCode = 2;
+}
