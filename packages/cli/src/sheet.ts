@@ -40,10 +40,14 @@ function limitRows(limits: readonly LimitAnswer[]): string {
   );
 }
 
+/** What nobody can know from these facts needs no line of working. */
+const isOpen = (ends: Interval | undefined): boolean =>
+  ends !== undefined && !(Number.isFinite(ends.lo) && Number.isFinite(ends.hi));
+
 function workingRows(topic: Topic, answer: Answer): string {
   const rows = topic.headline.flatMap((name) => {
     const step = answer.trace.steps[name];
-    if (!step) return [];
+    if (!step || isOpen(step.ends)) return [];
     const working = step.working && step.working !== step.value ? `= ${step.working}` : '';
     return [`  ${step.label}: ${step.value}${working === '' ? '' : `\n      ${wrapped(working, '      ', 86)}`}`];
   });
@@ -69,7 +73,7 @@ export function sheet(title: string, topic: Topic, answer: Answer): string {
   const missing = answer.missing.map(
     ({ label, ask, where, says }) => `${label}: ${ask} (${where}.) ${says}`,
   );
-  const parameters = answer.parameters.map(({ label, value, unit, source }) => [
+  const parameters = answer.parameters.filter(({ id }) => answer.trace.steps[id]).map(({ label, value, unit, source }) => [
     label,
     show({ lo: value, hi: value }, unit),
     source.class,

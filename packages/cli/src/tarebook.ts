@@ -89,6 +89,11 @@ async function main([command, ...args]: readonly string[]): Promise<number> {
   }
 }
 
+// A reader that has seen enough, such as `head`, closes the pipe; that is no error.
+process.stdout.on('error', (problem) => {
+  if (!('code' in problem) || problem.code !== 'EPIPE') throw problem;
+});
+
 try {
   process.exitCode = await main(process.argv.slice(2));
 } catch (problem) {

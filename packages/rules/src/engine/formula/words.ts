@@ -1,6 +1,6 @@
 import { type Interval, point, show, showNumber, type UnitSystem, unitOf } from '../../quantity';
 import type { Node } from './nodes';
-import { asTruth, reckon, type Scope } from './reckon';
+import { asNumber, asTruth, reckon, type Scope } from './reckon';
 import type { Value } from './values';
 
 /** What putting a formula into words needs to know of its surroundings. */
@@ -43,10 +43,28 @@ export function working(node: Node, wording: Wording): string {
   return write(node, wording).text;
 }
 
+/** The branch of a formula that was taken: what is left once every decided choice is made. */
+export function branchTaken(node: Node, scope: Scope): Node {
+  if (node.kind === 'needs' && node.names.every((name) => scope.known(name))) {
+    return branchTaken(node.of, scope);
+  }
+  if (node.kind !== 'choose') return node;
+  const when = asTruth(reckon(node.when, scope));
+  if (when.yes && when.no) return node;
+  return branchTaken(when.yes ? node.then : node.otherwise, scope);
+}
+
+/** A list without rows adds nothing, and is not worth a word in a sum. */
+const isNothing = (node: Node, scope: Scope): boolean =>
+  node.kind === 'sum' && scope.rows(node.list) === 0;
+
 function write(node: Node, wording: Wording): Piece {
   const { scope, unit, system } = wording;
   const inner = (each: Node) => write(each, wording);
-  const list = (of: readonly Node[]) => of.map((each) => inner(each).text).join(' and ');
+  const list = (of: readonly Node[]) => {
+    const stated = of.filter((each) => asNumber(reckon(each, scope)).lo !== Infinity);
+    return stated.map((each) => inner(each).text).join(', ');
+  };
   switch (node.kind) {
     case 'number':
       return firm(showNumber(node.value, 6));
@@ -59,6 +77,8 @@ function write(node: Node, wording: Wording): Piece {
     case 'negative':
       return loose(`−${within(inner(node.of), 3)}`);
     case 'arithmetic': {
+      if (node.op === '+' && isNothing(node.a, scope)) return inner(node.b);
+      if (node.op === '+' && isNothing(node.b, scope)) return inner(node.a);
       const tight = node.op === '*' || node.op === '/';
       const left = within(inner(node.a), tight ? 2 : 1);
       const right = within(inner(node.b), tight ? (node.op === '/' ? 3 : 2) : node.op === '-' ? 2 : 1);
@@ -72,14 +92,14 @@ function write(node: Node, wording: Wording): Piece {
       return loose(`${inner(node.then).text} or ${inner(node.otherwise).text}`);
     }
     case 'min':
-      return loose(`the smaller of ${list(node.of)}`);
+      return loose(`the least of ${list(node.of)}`);
     case 'max':
-      return loose(`the larger of ${list(node.of)}`);
+      return loose(`the most of ${list(node.of)}`);
     case 'largestKnown': {
       const known = node.of.filter((each) => scope.partKnown(each, reckon(each, scope)));
       const [only] = known;
       if (!only) return firm('not known');
-      return known.length === 1 ? inner(only) : loose(`the largest of ${list(known)}`);
+      return known.length === 1 ? inner(only) : loose(`the most of ${list(known)}`);
     }
     case 'sum': {
       const rows = scope.rows(node.list);

@@ -3,7 +3,7 @@ import { conditionRules, namesCompared } from '../condition/rules';
 import type { Compiled } from '../formula/compile';
 import type { Run } from '../formula/run';
 import type { Input } from '../formula/values';
-import { inUnit, inWords, usedNames, working } from '../formula/words';
+import { branchTaken, inUnit, inWords, usedNames, working } from '../formula/words';
 import { endsOf, unitOfName } from '../answer/named';
 import type { FindingAnswer, LimitAnswer, ParameterAnswer, Step, Trace } from '../answer/shapes';
 
@@ -52,12 +52,15 @@ function formulaStep(traced: Traced, name: string): Step | undefined {
   const { node, formula } = compiledFormula;
   const unit = (each: string) => unitOfName(compiled, each);
   const value = run.value(name);
+  // A formula that came down to one other is told by the working of that other.
+  const taken = branchTaken(node, run.scope);
+  const shown = (taken.kind === 'name' && compiled.formulas.get(taken.id)?.node) || node;
   return {
     kind: 'formula',
     label: formula.label,
     value: inWords(value, formula.unit, 'us'),
     ...(value.kind === 'number' && { ends: endsOf(compiled, run, name) }),
-    working: working(node, { scope: run.scope, unit, system: 'us' }),
+    working: working(branchTaken(shown, run.scope), { scope: run.scope, unit, system: 'us' }),
     is: formula.is,
     from: usedNames(node, run.scope),
     source: formula.source,

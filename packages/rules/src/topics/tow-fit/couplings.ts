@@ -29,7 +29,7 @@ export const receiver = part({
     },
     'receiver-tongue': {
       ...rated,
-      label: 'Receiver, tongue weight',
+      label: 'Receiver’s tongue rating',
       short: 'the receiver’s tongue rating',
       used: 'tongue.loaded',
       limit: 'receiverTongue.limit',
