@@ -83,6 +83,9 @@ function factOf(topic: Topic, key: string): string | undefined {
   return Object.hasOwn(topic.facts, list) ? list : undefined;
 }
 
+/** Comparisons round to a millionth, so an edge is found half a millionth off where it stands. */
+const tidy = (value: number): number => rounded(Math.round(value * 1e5) / 1e5);
+
 function numberTips(setting: Setting, fact: string, rules: readonly ConditionRule[]) {
   const input = setting.inputs.get(fact);
   const declared = setting.compiled.topic.facts[fact];
@@ -102,7 +105,7 @@ function numberTips(setting: Setting, fact: string, rules: readonly ConditionRul
   }, undefined);
   if (!first) return undefined;
   const ends = inUnit(first, declared.unit);
-  return { ...first, lo: rounded(ends.lo), hi: rounded(ends.hi), unit: declared.unit };
+  return { ...first, lo: tidy(ends.lo), hi: tidy(ends.hi), unit: declared.unit };
 }
 
 function optionTips(setting: Setting, fact: string, rules: readonly ConditionRule[]): string | null {
