@@ -2,7 +2,11 @@ import { readCase, withoutMark } from './read';
 import type { CaseDocument, Span } from './shapes';
 
 /** Text as it may stand in a cell: on one line, its bars escaped. */
-const cell = (text: string): string => text.replace(/\s*[\r\n]+\s*/g, ' ').replace(/(?<!\\)\|/g, '\\|').trim();
+const cell = (text: string): string =>
+  text
+    .replace(/\s*[\r\n]+\s*/g, ' ')
+    .replace(/(?<!\\)\|/g, '\\|')
+    .trim();
 
 function splice(doc: CaseDocument, start: number, end: number, text: string): string {
   const mark = doc.text.length - withoutMark(doc.text).length;
@@ -29,7 +33,12 @@ function lineAt(doc: CaseDocument, offset: number): { start: number; end: number
 const rowText = (cells: readonly string[]): string => `| ${cells.map(cell).join(' | ')} |`;
 
 /** A new line after the last line of a table, or a new table at the end of the document. */
-function append(doc: CaseDocument, end: number | undefined, row: string, head: readonly string[]): string {
+function append(
+  doc: CaseDocument,
+  end: number | undefined,
+  row: string,
+  head: readonly string[],
+): string {
   const eol = lineEnd(doc);
   if (end !== undefined) return splice(doc, end, end, `${eol}${row}`);
   const before = doc.text.endsWith('\n') ? eol : `${eol}${eol}`;
@@ -67,7 +76,13 @@ const listOf = (doc: CaseDocument, list: string) =>
   doc.blocks.flatMap((block) => (block.kind === 'list' && block.fact === list ? [block] : []))[0];
 
 /** Sets one cell of a list; `row` counts from 0. A cell or column that is not there is left. */
-export function setCell(doc: CaseDocument, list: string, row: number, column: string, value: string): string {
+export function setCell(
+  doc: CaseDocument,
+  list: string,
+  row: number,
+  column: string,
+  value: string,
+): string {
   const found = listOf(doc, list)?.rows[row]?.cells[column];
   return found ? fill(doc, found.span, value) : doc.text;
 }
@@ -105,4 +120,3 @@ export function acceptFound(doc: CaseDocument, found: Readonly<Record<string, st
   }
   return text;
 }
-

@@ -1,4 +1,4 @@
-import { nearest, type Answer, type Topic } from '@tarebook/rules/engine';
+import { type Answer, nearest, type Topic } from '@tarebook/rules/engine';
 import {
   convert,
   findUnit,
@@ -18,7 +18,10 @@ const states = ['ok', 'care', 'stop', 'unknown', 'not asked'] as const;
 /** Everything an Expect table may name, with the words it may say; numbers have none. */
 function namesOf(topic: Topic): ReadonlyMap<string, readonly string[] | undefined> {
   const names = new Map<string, readonly string[] | undefined>();
-  names.set('verdict', Object.values(topic.outcomes).map((outcome) => outcome.words));
+  names.set(
+    'verdict',
+    Object.values(topic.outcomes).map((outcome) => outcome.words),
+  );
   names.set('limit.binding', [...Object.keys(topic.limits), 'none']);
   for (const id of Object.keys(topic.limits)) names.set(`limit.${id}`, states);
   for (const id of Object.keys(topic.findings)) names.set(`finding.${id}`, states);
@@ -63,12 +66,26 @@ export function checkExpectations(topic: Topic, rows: readonly Expectation[], no
     const words = names.get(name);
     if (words && !words.some((word) => spaced(word) === spaced(text))) {
       const near = nearest(text, words);
-      note(valueSpan.start, { code: 'expect-word', name, found: text, wanted: words.join(', '), ...(near && { near }) });
+      note(valueSpan.start, {
+        code: 'expect-word',
+        name,
+        found: text,
+        wanted: words.join(', '),
+        ...(near && { near }),
+      });
     }
     if (!words && spaced(text) !== 'unknown' && !wantedOf(text, unitFor(topic, name))) {
       const { symbol } = unitFor(topic, name);
-      const unit = symbol === '1' ? 'a number or percentage' : `a number with its unit, such as “100 ${symbol}”`;
-      note(valueSpan.start, { code: 'expect-value', name, found: text, wanted: `${unit}, or unknown` });
+      const unit =
+        symbol === '1'
+          ? 'a number or percentage'
+          : `a number with its unit, such as “100 ${symbol}”`;
+      note(valueSpan.start, {
+        code: 'expect-value',
+        name,
+        found: text,
+        wanted: `${unit}, or unknown`,
+      });
     }
   }
 }
@@ -105,7 +122,9 @@ export function compareWithExpect(doc: CaseDocument, answer: Answer): readonly D
   return doc.expectations.flatMap(({ name, text }) => {
     const word = wordOf(answer, name);
     if (word !== undefined) {
-      return spaced(word) === spaced(text) ? [] : [{ name, expected: text, found: word.replace(/-/g, ' ') }];
+      return spaced(word) === spaced(text)
+        ? []
+        : [{ name, expected: text, found: word.replace(/-/g, ' ') }];
     }
     const value = answer.values[name];
     if (!value) return [{ name, expected: text, found: 'nothing' }];

@@ -1,5 +1,5 @@
-import { nearest } from '@tarebook/rules/engine';
 import { topics } from '@tarebook/rules';
+import { nearest } from '@tarebook/rules/engine';
 import { isAlias, isMap, isScalar, LineCounter, parseDocument, visit } from 'yaml';
 import { type Fault, plainly } from './messages';
 import type { Front, Place } from './shapes';
@@ -43,7 +43,10 @@ export function readFront(source: string, line: number, note: Note): Front {
     return none;
   }
   if (!isMap(yaml.contents)) {
-    note({ line, column: 1 }, { code: 'front-syntax', found: 'it is not a list of keys and values' });
+    note(
+      { line, column: 1 },
+      { code: 'front-syntax', found: 'it is not a list of keys and values' },
+    );
     return none;
   }
   const found = new Map<string, { text: string; place: { line: number; column: number } }>();
@@ -80,16 +83,32 @@ function known(found: Found, line: number, note: Note): Partial<Front> {
   } else if (!Object.hasOwn(topics, topic.text)) {
     const near = nearest(topic.text, all);
     const text = topic.text.slice(0, 60);
-    note(topic.place, { code: 'unknown-topic', found: text, known: all.join(', '), ...(near && { near }) });
+    note(topic.place, {
+      code: 'unknown-topic',
+      found: text,
+      known: all.join(', '),
+      ...(near && { near }),
+    });
   }
   if (level && !isLevel(level.text)) {
     const near = nearest(level.text, levels);
     const wanted = levels.join(', ');
-    note(level.place, { code: 'front-value', key: 'level', found: level.text, wanted, ...(near && { near }) });
+    note(level.place, {
+      code: 'front-value',
+      key: 'level',
+      found: level.text,
+      wanted,
+      ...(near && { near }),
+    });
   }
   const day = asOf && isDay(asOf.text) ? asOf.text : undefined;
   if (asOf && !day) {
-    note(asOf.place, { code: 'front-value', key: 'as-of', found: asOf.text, wanted: 'a day such as 2026-11-01' });
+    note(asOf.place, {
+      code: 'front-value',
+      key: 'as-of',
+      found: asOf.text,
+      wanted: 'a day such as 2026-11-01',
+    });
   }
   return {
     ...(title && { title }),

@@ -23,7 +23,12 @@ export function judgeCaseNow(doc: CaseDocument): Answer {
 }
 
 /** What a live value in prose shows: a result, a fact as given, or the verdict. */
-export function liveValue(doc: CaseDocument, found: Answer, name: string, system: UnitSystem): string {
+export function liveValue(
+  doc: CaseDocument,
+  found: Answer,
+  name: string,
+  system: UnitSystem,
+): string {
   if (name === 'verdict') return found.words;
   if (name === 'limit.binding') return found.binding ?? 'none';
   const value = found.values[name];

@@ -8,18 +8,52 @@ export type Fault =
   | { readonly code: 'front-syntax'; readonly found: string }
   | { readonly code: 'alias' }
   | { readonly code: 'front-key'; readonly key: string; readonly near: string }
-  | { readonly code: 'front-value'; readonly key: string; readonly found: string; readonly wanted: string; readonly near?: string }
+  | {
+      readonly code: 'front-value';
+      readonly key: string;
+      readonly found: string;
+      readonly wanted: string;
+      readonly near?: string;
+    }
   | { readonly code: 'no-topic'; readonly known: string }
-  | { readonly code: 'unknown-topic'; readonly found: string; readonly known: string; readonly near?: string }
+  | {
+      readonly code: 'unknown-topic';
+      readonly found: string;
+      readonly known: string;
+      readonly near?: string;
+    }
   | { readonly code: 'no-id'; readonly found: string; readonly wanted: string }
   | { readonly code: 'no-column'; readonly column: string; readonly table: string }
-  | { readonly code: 'strange-column'; readonly found: string; readonly list: string; readonly wanted: string; readonly near?: string }
+  | {
+      readonly code: 'strange-column';
+      readonly found: string;
+      readonly list: string;
+      readonly wanted: string;
+      readonly near?: string;
+    }
   | { readonly code: 'not-a-list'; readonly found: string; readonly near?: string }
   | { readonly code: 'twice'; readonly name: string; readonly line: number }
   | { readonly code: 'empty'; readonly name: string }
-  | { readonly code: 'unknown-name'; readonly name: string; readonly what: string; readonly topic: string; readonly near?: string }
-  | { readonly code: 'expect-word'; readonly name: string; readonly found: string; readonly wanted: string; readonly near?: string }
-  | { readonly code: 'expect-value'; readonly name: string; readonly found: string; readonly wanted: string }
+  | {
+      readonly code: 'unknown-name';
+      readonly name: string;
+      readonly what: string;
+      readonly topic: string;
+      readonly near?: string;
+    }
+  | {
+      readonly code: 'expect-word';
+      readonly name: string;
+      readonly found: string;
+      readonly wanted: string;
+      readonly near?: string;
+    }
+  | {
+      readonly code: 'expect-value';
+      readonly name: string;
+      readonly found: string;
+      readonly wanted: string;
+    }
   | { readonly code: 'predict-open' }
   | { readonly code: 'predict-result' }
   | { readonly code: 'predict-within'; readonly found: string }
@@ -82,7 +116,8 @@ export function sayFault(fault: Fault): string {
 const unseen = /[\u0000-\u0008\u000b-\u001f\u007f\u200e\u200f\u202a-\u202e\u2066-\u2069]/g;
 
 /** A message must not be able to reorder or break the line it stands in. */
-export const plainly = (text: string): string => text.replace(unseen, '�').replace(/\s*\n\s*/g, ' ');
+export const plainly = (text: string): string =>
+  text.replace(unseen, '�').replace(/\s*\n\s*/g, ' ');
 
 export function trouble(place: Pick<Place, 'line' | 'column'>, says: string): Trouble {
   return { line: place.line, column: place.column, says: plainly(says) };

@@ -34,7 +34,11 @@ import { gridOf, kindOf, readExpectTable, readFactTable, readListTable } from '.
 /** A worked case is a page or two; more than this is a mistake or an attack. */
 export const mostCharacters = 200_000;
 
-const parser = unified().use(remarkParse).use(remarkFrontmatter).use(remarkGfm).use(remarkDirective);
+const parser = unified()
+  .use(remarkParse)
+  .use(remarkFrontmatter)
+  .use(remarkGfm)
+  .use(remarkDirective);
 
 type ListTable = {
   readonly fact: string;
@@ -67,22 +71,43 @@ function placeOfOffset(text: string, offset: number): Place {
   return { line, column: offset - before.lastIndexOf('\n'), offset };
 }
 
-function predictBlock(node: RootContent & { type: 'containerDirective' }, source: string, topic: Topic, note: Note): Block {
+function predictBlock(
+  node: RootContent & { type: 'containerDirective' },
+  source: string,
+  topic: Topic,
+  note: Note,
+): Block {
   const at = node.position?.start ?? begin;
   const raw = source.slice(node.position?.start.offset, node.position?.end.offset);
   if (!/\n[ \t>]*:{3,}[ \t]*$/.test(raw)) note(at, { code: 'predict-open' });
   const { result = '', within = '' } = node.attributes ?? {};
-  const known = Object.hasOwn(topic.formulas, result ?? '') || result === 'verdict' || result === 'limit.binding';
+  const known =
+    Object.hasOwn(topic.formulas, result ?? '') ||
+    result === 'verdict' ||
+    result === 'limit.binding';
   if (!result) note(at, { code: 'predict-result' });
   else if (!known) {
     const near = nearest(result, [...Object.keys(topic.formulas), 'verdict', 'limit.binding']);
-    note(at, { code: 'unknown-name', name: result, what: 'a result', topic: topic.id, ...(near && { near }) });
+    note(at, {
+      code: 'unknown-name',
+      name: result,
+      what: 'a result',
+      topic: topic.id,
+      ...(near && { near }),
+    });
   }
-  if (within && wasMisread(readQuantity(within))) note(at, { code: 'predict-within', found: within });
+  if (within && wasMisread(readQuantity(within)))
+    note(at, { code: 'predict-within', found: within });
   return { kind: 'predict', result: result ?? '', within: within ?? '', children: node.children };
 }
 
-function readTable(node: RootContent & { type: 'table' }, source: string, topic: Topic, note: Note, into: Gathered): Block {
+function readTable(
+  node: RootContent & { type: 'table' },
+  source: string,
+  topic: Topic,
+  note: Note,
+  into: Gathered,
+): Block {
   const grid = gridOf(node, source);
   const place = grid.head[0]?.span.start ?? begin;
   switch (kindOf(grid)) {
@@ -111,11 +136,22 @@ function readTable(node: RootContent & { type: 'table' }, source: string, topic:
 function walkInside(node: Nodes, source: string, topic: Topic, note: Note, into: Gathered): void {
   if (node.type === 'inlineCode') {
     const name = liveValueIn(node);
-    const known = ['verdict', 'limit.binding', ...Object.keys(topic.formulas), ...Object.keys(topic.facts)];
+    const known = [
+      'verdict',
+      'limit.binding',
+      ...Object.keys(topic.formulas),
+      ...Object.keys(topic.facts),
+    ];
     if (name !== undefined && !known.includes(name)) {
       const near = nearest(name, known);
       const at = node.position?.start ?? begin;
-      note(at, { code: 'unknown-name', name, what: 'a result', topic: topic.id, ...(near && { near }) });
+      note(at, {
+        code: 'unknown-name',
+        name,
+        what: 'a result',
+        topic: topic.id,
+        ...(near && { near }),
+      });
     }
     return;
   }
@@ -130,7 +166,12 @@ function walkInside(node: Nodes, source: string, topic: Topic, note: Note, into:
   }
 }
 
-function readBody(children: readonly RootContent[], source: string, topic: Topic, note: Note): Gathered {
+function readBody(
+  children: readonly RootContent[],
+  source: string,
+  topic: Topic,
+  note: Note,
+): Gathered {
   const into: Gathered = { facts: [], lists: [], expectations: [], blocks: [] };
   for (const node of children) {
     if (node.type === 'yaml') continue;
@@ -153,7 +194,10 @@ function collect(into: Gathered, note: Note): FactsGiven {
   const first = new Map<string, number>();
   const add = (id: string, place: Place, value: string | readonly RowGiven[]): void => {
     const before = first.get(id);
-    if (before !== undefined) return note(place, { code: 'twice', name: id, line: before });
+    if (before !== undefined) {
+      note(place, { code: 'twice', name: id, line: before });
+      return;
+    }
     first.set(id, place.line);
     given.set(id, value);
   };
@@ -170,7 +214,12 @@ function collect(into: Gathered, note: Note): FactsGiven {
   return facts;
 }
 
-function placeOfProblem({ fact, row, column }: Problem, into: Gathered, topic: Topic, code: string): Place {
+function placeOfProblem(
+  { fact, row, column }: Problem,
+  into: Gathered,
+  topic: Topic,
+  code: string,
+): Place {
   const simple = into.facts.find((each) => each.id === fact);
   if (simple) return code === 'no-such-fact' ? simple.idPlace : simple.valueSpan.start;
   const list = into.lists.find((each) => each.fact === fact);
@@ -189,7 +238,8 @@ export function readCase(text: string): CaseDocument {
     return refused(text, [trouble(begin, sayFault({ code: 'too-long', most: mostCharacters }))]);
   }
   const nul = text.indexOf('\0');
-  if (nul >= 0) return refused(text, [trouble(placeOfOffset(text, nul), sayFault({ code: 'nul' }))]);
+  if (nul >= 0)
+    return refused(text, [trouble(placeOfOffset(text, nul), sayFault({ code: 'nul' }))]);
   const troubles: Trouble[] = [];
   const note: Note = (at, fault) => troubles.push(trouble(at, sayFault(fault)));
   // A byte order mark is no part of the text that positions count; edits put it back.
@@ -210,7 +260,9 @@ export function readCase(text: string): CaseDocument {
     troubles.push(trouble(placeOfProblem(problem, into, topic, problem.code), sayProblem(problem)));
   }
   checkExpectations(topic, into.expectations, note);
-  const readFrom = into.facts.flatMap(({ id, readFrom: from }) => (from ? [[id, from] as const] : []));
+  const readFrom = into.facts.flatMap(({ id, readFrom: from }) =>
+    from ? [[id, from] as const] : [],
+  );
   return {
     text,
     front,

@@ -1,11 +1,16 @@
-import { nearest } from '@tarebook/rules/engine';
 import type { Fact, Topic } from '@tarebook/rules/engine';
+import { nearest } from '@tarebook/rules/engine';
 import type { PhrasingContent, Table, TableCell } from 'mdast';
 import type { Note } from './front';
 import type { Expectation, FactRow, ListRow, Place, Span } from './shapes';
 
 /** A cell of a table with its text, and the stretch of the document that an edit replaces. */
-type Cell = { readonly text: string; readonly span: Span; readonly code?: string; readonly words: string };
+type Cell = {
+  readonly text: string;
+  readonly span: Span;
+  readonly code?: string;
+  readonly words: string;
+};
 
 const start: Place = { line: 1, column: 1, offset: 0 };
 
@@ -51,13 +56,19 @@ function cellOf(cell: TableCell | undefined, source: string, after: Place): Cell
   };
 }
 
-export type Grid = { readonly head: readonly Cell[]; readonly rows: readonly (readonly Cell[])[]; readonly end: Place };
+export type Grid = {
+  readonly head: readonly Cell[];
+  readonly rows: readonly (readonly Cell[])[];
+  readonly end: Place;
+};
 
 export function gridOf(table: Table, source: string): Grid {
   const [head, ...rows] = table.children;
   const width = head?.children.length ?? 0;
   const read = (row: typeof head): readonly Cell[] =>
-    Array.from({ length: width }, (_, i) => cellOf(row?.children[i], source, placeOf(row?.position?.end)));
+    Array.from({ length: width }, (_, i) =>
+      cellOf(row?.children[i], source, placeOf(row?.position?.end)),
+    );
   return { head: read(head), rows: rows.map(read), end: placeOf(table.position?.end) };
 }
 
@@ -92,7 +103,16 @@ export function readFactTable(grid: Grid, note: Note): readonly FactRow[] {
     const id = first.code;
     if (cell.text === '') note(cell.span.start, { code: 'empty', name: id });
     const readFrom = row[from]?.text ?? '';
-    return [{ id, words: first.words, value: cell.text, valueSpan: cell.span, readFrom, idPlace: first.span.start }];
+    return [
+      {
+        id,
+        words: first.words,
+        value: cell.text,
+        valueSpan: cell.span,
+        readFrom,
+        idPlace: first.span.start,
+      },
+    ];
   });
 }
 
@@ -103,31 +123,55 @@ export function readListTable(
   grid: Grid,
   topic: Topic,
   note: Note,
-): { readonly fact: string; readonly columns: readonly string[]; readonly rows: readonly ListRow[] } | undefined {
+):
+  | {
+      readonly fact: string;
+      readonly columns: readonly string[];
+      readonly rows: readonly ListRow[];
+    }
+  | undefined {
   const fact = grid.head[0]?.code ?? '';
-  const declared: Fact | undefined = Object.hasOwn(topic.facts, fact) ? topic.facts[fact] : undefined;
+  const declared: Fact | undefined = Object.hasOwn(topic.facts, fact)
+    ? topic.facts[fact]
+    : undefined;
   if (declared?.kind !== 'rows') {
     const lists = Object.entries(topic.facts).flatMap(([id, f]) => (f.kind === 'rows' ? [id] : []));
     const near = nearest(fact, lists);
-    note(grid.head[0]?.span.start ?? start, { code: 'not-a-list', found: fact, ...(near && { near }) });
+    note(grid.head[0]?.span.start ?? start, {
+      code: 'not-a-list',
+      found: fact,
+      ...(near && { near }),
+    });
     return undefined;
   }
   const byLabel = Object.entries(declared.columns);
   const columns = grid.head.slice(1).map((cell) => {
     const wanted = cell.text.toLowerCase();
-    const found = byLabel.find(([id, column]) => column.label.toLowerCase() === wanted || id === wanted);
+    const found = byLabel.find(
+      ([id, column]) => column.label.toLowerCase() === wanted || id === wanted,
+    );
     if (found) return found[0];
     if (!asides.includes(wanted)) {
       const labels = byLabel.map(([, column]) => column.label);
       const near = nearest(cell.text, labels);
       const wants = labels.join(', ');
-      note(cell.span.start, { code: 'strange-column', found: cell.text, list: fact, wanted: wants, ...(near && { near }) });
+      note(cell.span.start, {
+        code: 'strange-column',
+        found: cell.text,
+        list: fact,
+        wanted: wants,
+        ...(near && { near }),
+      });
     }
     return '';
   });
   for (const [id, column] of byLabel) {
     if (column.required && !columns.includes(id)) {
-      note(grid.head[0]?.span.start ?? start, { code: 'no-column', column: column.label, table: `\`${fact}\`` });
+      note(grid.head[0]?.span.start ?? start, {
+        code: 'no-column',
+        column: column.label,
+        table: `\`${fact}\``,
+      });
       return undefined;
     }
   }
@@ -146,7 +190,11 @@ export function readListTable(
 export function readExpectTable(grid: Grid, note: Note): readonly Expectation[] {
   const value = columnNamed(grid, 'value');
   if (value < 0) {
-    note(grid.head[0]?.span.start ?? start, { code: 'no-column', column: 'Value', table: 'what to expect' });
+    note(grid.head[0]?.span.start ?? start, {
+      code: 'no-column',
+      column: 'Value',
+      table: 'what to expect',
+    });
     return [];
   }
   return grid.rows.flatMap((row) => {

@@ -28,7 +28,11 @@ export async function checkCases(paths: readonly string[]): Promise<readonly Che
 }
 
 export function checkedAsText(checked: readonly Checked[]): string {
-  const rows = checked.map(({ file, holds, verdict }) => [holds ? 'holds' : 'differs', file, verdict]);
+  const rows = checked.map(({ file, holds, verdict }) => [
+    holds ? 'holds' : 'differs',
+    file,
+    verdict,
+  ]);
   const differing = checked.filter(({ holds }) => !holds);
   const told = differing.map(
     ({ file, differences }) =>

@@ -1,5 +1,8 @@
 /** Rows in aligned columns: the first and last to the left, those named in `right` to the right. */
-export function columns(rows: readonly (readonly string[])[], right: readonly number[] = []): string {
+export function columns(
+  rows: readonly (readonly string[])[],
+  right: readonly number[] = [],
+): string {
   const widths: number[] = [];
   for (const row of rows) {
     row.forEach((cell, i) => {
@@ -9,7 +12,9 @@ export function columns(rows: readonly (readonly string[])[], right: readonly nu
   return rows
     .map((row) =>
       row
-        .map((cell, i) => (right.includes(i) ? cell.padStart(widths[i] ?? 0) : cell.padEnd(widths[i] ?? 0)))
+        .map((cell, i) =>
+          right.includes(i) ? cell.padStart(widths[i] ?? 0) : cell.padEnd(widths[i] ?? 0),
+        )
         .join('  ')
         .trimEnd(),
     )

@@ -4,16 +4,18 @@ import type { Answer } from '@tarebook/rules/engine';
 export function judged(answer: Answer): object {
   const { topic, rules, asOf, outcome, sentence, restsOn, binding, values, findings } = answer;
   const { missing, apart, cautions, assumed, parameters, trace } = answer;
-  const limits = answer.limits.map(({ id, label, used, limit, headroom, share, state, source }) => ({
-    id,
-    label,
-    used,
-    limit,
-    headroom,
-    share,
-    state,
-    source,
-  }));
+  const limits = answer.limits.map(
+    ({ id, label, used, limit, headroom, share, state, source }) => ({
+      id,
+      label,
+      used,
+      limit,
+      headroom,
+      share,
+      state,
+      source,
+    }),
+  );
   return {
     topic,
     rules,

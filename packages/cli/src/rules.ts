@@ -9,7 +9,9 @@ export function topicNamed(name: string): Topic {
   if (topic) return topic;
   const near = nearest(name, Object.keys(topics));
   const hint = near ? ` Did you mean ${near}?` : '';
-  throw new BadInput(`There is no topic “${name}”; there are ${Object.keys(topics).join(', ')}.${hint}`);
+  throw new BadInput(
+    `There is no topic “${name}”; there are ${Object.keys(topics).join(', ')}.${hint}`,
+  );
 }
 
 export const topicList = (): readonly { topic: string; version: string; title: string }[] =>
@@ -22,7 +24,10 @@ const cited = ({ class: kind, cite, section }: Source): string =>
   `${kind}: ${cite}${section ? `, ${section}` : ''}`;
 
 const unitShown = (fact: Fact): string => {
-  if (fact.kind === 'rows') return `list of ${Object.values(fact.columns).map((c) => c.label).join(', ')}`;
+  if (fact.kind === 'rows')
+    return `list of ${Object.values(fact.columns)
+      .map((c) => c.label)
+      .join(', ')}`;
   if (fact.kind === 'choice') return fact.options.join(' | ');
   if (fact.kind === 'yes-no') return 'yes | no';
   return fact.unit === '' ? 'count' : fact.unit;
@@ -41,8 +46,16 @@ function findingText(topic: Topic): string {
   return Object.entries(topic.findings)
     .map(([id, { label, stop, care, source }]) => {
       const lines = [`  ${label} (${id}) – ${cited(source)}`];
-      if (stop) lines.push(`      stop when ${wrapped(inWords(stop.when), '        ')}`, `      “${wrapped(stop.says, '        ')}”`);
-      if (care) lines.push(`      care when ${wrapped(inWords(care.when), '        ')}`, `      “${wrapped(care.says, '        ')}”`);
+      if (stop)
+        lines.push(
+          `      stop when ${wrapped(inWords(stop.when), '        ')}`,
+          `      “${wrapped(stop.says, '        ')}”`,
+        );
+      if (care)
+        lines.push(
+          `      care when ${wrapped(inWords(care.when), '        ')}`,
+          `      “${wrapped(care.says, '        ')}”`,
+        );
       return lines.join('\n');
     })
     .join('\n');
@@ -52,16 +65,18 @@ function findingText(topic: Topic): string {
 export function topicAsText(topic: Topic): string {
   const facts = Object.entries(topic.facts).map(([id, fact]) => [fact.label, unitShown(fact), id]);
   const formulas = Object.entries(topic.formulas).map(
-    ([id, { label, is, source }]) => `  ${label} (${id}) – ${cited(source)}\n      ${wrapped(is, '      ')}`,
+    ([id, { label, is, source }]) =>
+      `  ${label} (${id}) – ${cited(source)}\n      ${wrapped(is, '      ')}`,
   );
-  const parameters = Object.entries(topic.parameters).flatMap(([, { label, unit, values, range, source }]) =>
-    values.map(({ from, value }) => [
-      label,
-      show({ lo: value, hi: value }, unit),
-      range ? `a dealer may choose ${show({ lo: range[0], hi: range[1] }, unit)}` : '',
-      `since ${from}`,
-      cited(source),
-    ]),
+  const parameters = Object.entries(topic.parameters).flatMap(
+    ([, { label, unit, values, range, source }]) =>
+      values.map(({ from, value }) => [
+        label,
+        show({ lo: value, hi: value }, unit),
+        range ? `a dealer may choose ${show({ lo: range[0], hi: range[1] }, unit)}` : '',
+        `since ${from}`,
+        cited(source),
+      ]),
   );
   const limits = Object.entries(topic.limits).map(([id, { label, used, limit, margin }]) => [
     label,
@@ -90,12 +105,20 @@ const cellSchema = {
 function factSchema(fact: Fact): object {
   const description = `${fact.label}. ${fact.ask} Read from: ${fact.where}.`;
   if (fact.kind === 'rows') {
-    const properties = Object.fromEntries(Object.entries(fact.columns).map(([id, c]) => [id, { ...cellSchema, title: c.label }]));
+    const properties = Object.fromEntries(
+      Object.entries(fact.columns).map(([id, c]) => [id, { ...cellSchema, title: c.label }]),
+    );
     const required = Object.entries(fact.columns).flatMap(([id, c]) => (c.required ? [id] : []));
-    const items = { type: 'object', properties: { label: { type: 'string' }, ...properties }, required, additionalProperties: false };
+    const items = {
+      type: 'object',
+      properties: { label: { type: 'string' }, ...properties },
+      required,
+      additionalProperties: false,
+    };
     return { type: 'array', description, items };
   }
-  if (fact.kind === 'quantity') return { ...cellSchema, description: `${description} Unit: ${fact.unit || 'count'}.` };
+  if (fact.kind === 'quantity')
+    return { ...cellSchema, description: `${description} Unit: ${fact.unit || 'count'}.` };
   const options = fact.kind === 'choice' ? fact.options : ['yes', 'no'];
   return { type: 'string', description, enum: [...options, 'unknown'] };
 }
@@ -106,7 +129,9 @@ export function topicSchema(topic: Topic): object {
     $schema: 'https://json-schema.org/draft/2020-12/schema',
     title: `Facts of ${topic.id} ${topic.version}`,
     type: 'object',
-    properties: Object.fromEntries(Object.entries(topic.facts).map(([id, fact]) => [id, factSchema(fact)])),
+    properties: Object.fromEntries(
+      Object.entries(topic.facts).map(([id, fact]) => [id, factSchema(fact)]),
+    ),
     additionalProperties: false,
   };
 }

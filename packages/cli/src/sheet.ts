@@ -2,7 +2,8 @@ import type { Answer, LimitAnswer, Source, Topic } from '@tarebook/rules/engine'
 import { type Interval, show, showNumber } from '@tarebook/rules/quantity';
 import { columns, wrapped } from './columns';
 
-const section = (title: string, body: string): string => (body === '' ? '' : `\n${title}\n${body}\n`);
+const section = (title: string, body: string): string =>
+  body === '' ? '' : `\n${title}\n${body}\n`;
 
 const bullets = (lines: readonly string[]): string =>
   lines.map((line) => `  – ${wrapped(line, '    ')}`).join('\n');
@@ -49,7 +50,9 @@ function workingRows(topic: Topic, answer: Answer): string {
     const step = answer.trace.steps[name];
     if (!step || isOpen(step.ends)) return [];
     const working = step.working && step.working !== step.value ? `= ${step.working}` : '';
-    return [`  ${step.label}: ${step.value}${working === '' ? '' : `\n      ${wrapped(working, '      ', 86)}`}`];
+    return [
+      `  ${step.label}: ${step.value}${working === '' ? '' : `\n      ${wrapped(working, '      ', 86)}`}`,
+    ];
   });
   return rows.join('\n');
 }
@@ -59,7 +62,9 @@ const cited = ({ class: kind, cite, section: where, note }: Source): string =>
 
 /** The sources of everything that the verdict came from, each once. */
 function sourcesOf(answer: Answer): readonly string[] {
-  const sources = Object.values(answer.trace.steps).flatMap(({ source }) => (source ? [cited(source)] : []));
+  const sources = Object.values(answer.trace.steps).flatMap(({ source }) =>
+    source ? [cited(source)] : [],
+  );
   return [...new Set(sources)].sort();
 }
 
@@ -73,11 +78,13 @@ export function sheet(title: string, topic: Topic, answer: Answer): string {
   const missing = answer.missing.map(
     ({ label, ask, where, says }) => `${label}: ${ask} (${where}.) ${says}`,
   );
-  const parameters = answer.parameters.filter(({ id }) => answer.trace.steps[id]).map(({ label, value, unit, source }) => [
-    label,
-    show({ lo: value, hi: value }, unit),
-    source.class,
-  ]);
+  const parameters = answer.parameters
+    .filter(({ id }) => answer.trace.steps[id])
+    .map(({ label, value, unit, source }) => [
+      label,
+      show({ lo: value, hi: value }, unit),
+      source.class,
+    ]);
   const assumed = answer.assumed.map(({ says }) => says);
   return [
     `${head(answer)}\n`,

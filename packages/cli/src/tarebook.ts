@@ -4,7 +4,14 @@ import { judgeCase, readCase } from '@tarebook/casebook';
 import { checkCases, checkedAsJson, checkedAsText } from './check';
 import { BadInput, readText } from './files';
 import { judged } from './json';
-import { topicAsJson, topicAsText, topicList, topicListAsText, topicNamed, topicSchema } from './rules';
+import {
+  topicAsJson,
+  topicAsText,
+  topicList,
+  topicListAsText,
+  topicNamed,
+  topicSchema,
+} from './rules';
 import { sheet } from './sheet';
 
 const usage = `Tarebook runs worked cases of a travel-trailer dealership.
@@ -21,7 +28,10 @@ type Flags = Readonly<Record<string, boolean | undefined>>;
 const json = (value: object): string => `${JSON.stringify(value, null, 2)}\n`;
 
 /** The words and flags of a command; anything else is told with the usage. */
-function parsed(args: readonly string[], flags: readonly string[]): { words: string[]; given: Flags } {
+function parsed(
+  args: readonly string[],
+  flags: readonly string[],
+): { words: string[]; given: Flags } {
   const options = Object.fromEntries(flags.map((flag) => [flag, { type: 'boolean' as const }]));
   try {
     const { values, positionals } = parseArgs({ args: [...args], options, allowPositionals: true });
@@ -48,10 +58,14 @@ async function judge(args: readonly string[]): Promise<number> {
   const doc = readCase(await readText(file));
   const name = file === '-' ? 'standard input' : file;
   if (doc.troubles.length > 0 || !doc.topic) {
-    throw new BadInput(doc.troubles.map((t) => `${name}:${t.line}:${t.column}: ${t.says}`).join('\n'));
+    throw new BadInput(
+      doc.troubles.map((t) => `${name}:${t.line}:${t.column}: ${t.says}`).join('\n'),
+    );
   }
   const answer = await judgeCase(doc);
-  process.stdout.write(given.json ? json(judged(answer)) : sheet(doc.front.title, doc.topic, answer));
+  process.stdout.write(
+    given.json ? json(judged(answer)) : sheet(doc.front.title, doc.topic, answer),
+  );
   return 0;
 }
 
@@ -60,12 +74,17 @@ function rules(args: readonly string[]): number {
   const [name, more] = words;
   if (more !== undefined) throw new BadInput('`tarebook rules` takes one topic at the most.');
   if (name === undefined) {
-    if (given.schema) throw new BadInput('`tarebook rules --schema` wants a topic, such as tow-fit.');
+    if (given.schema)
+      throw new BadInput('`tarebook rules --schema` wants a topic, such as tow-fit.');
     process.stdout.write(given.json ? json(topicList()) : topicListAsText());
     return 0;
   }
   const topic = topicNamed(name);
-  const text = given.schema ? json(topicSchema(topic)) : given.json ? json(topicAsJson(topic)) : topicAsText(topic);
+  const text = given.schema
+    ? json(topicSchema(topic))
+    : given.json
+      ? json(topicAsJson(topic))
+      : topicAsText(topic);
   process.stdout.write(text);
   return 0;
 }
@@ -85,7 +104,9 @@ async function main([command, ...args]: readonly string[]): Promise<number> {
       process.stdout.write(usage);
       return command === undefined ? 2 : 0;
     default:
-      throw new BadInput(`There is no command “${command}”. Run \`tarebook --help\` for what there is.`);
+      throw new BadInput(
+        `There is no command “${command}”. Run \`tarebook --help\` for what there is.`,
+      );
   }
 }
 

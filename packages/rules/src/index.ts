@@ -1,8 +1,8 @@
 export {
   type Answer,
+  type Asked,
   answer,
   answerNow,
-  type Asked,
   checkTopic,
   type Ends,
   type FactsGiven,
@@ -10,10 +10,10 @@ export {
   InputError,
   type LimitAnswer,
   type Missing,
-  publish,
   type Problem,
-  sayProblem,
+  publish,
   type Step,
+  sayProblem,
   type Topic,
   type Trace,
 } from './engine/index';

@@ -1,4 +1,4 @@
-export { answer, answerNow, type Asked } from './answer/answer';
+export { type Asked, answer, answerNow } from './answer/answer';
 export type {
   Answer,
   Assumed,

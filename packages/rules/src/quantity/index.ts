@@ -1,5 +1,5 @@
 export { type Dimension, dimensionName, joined, plain, sameDimension } from './dimension';
 export * from './interval';
-export { type Misread, readQuantity, wasMisread, type Written } from './read';
-export { type Shown, show, showNumber, showParts, shownUnit, type UnitSystem } from './show';
+export { type Misread, readQuantity, type Written, wasMisread } from './read';
+export { type Shown, show, showNumber, shownUnit, showParts, type UnitSystem } from './show';
 export { convert, findUnit, fromBase, toBase, type Unit, unitOf, unitSymbols } from './units';

@@ -54,7 +54,10 @@ const rangePattern = new RegExp(
 const splitWithin = /^(.+?)\s*(?:±|\+\/-|\+-)\s*(.+)$/;
 
 function readNumber(text: string): { value: number; step: number } {
-  const clean = text.replace(/[,\u00a0\u2009\u202f]/g, '').replace('−', '-').replace(/^\+/, '');
+  const clean = text
+    .replace(/[,\u00a0\u2009\u202f]/g, '')
+    .replace('−', '-')
+    .replace(/^\+/, '');
   const sign = clean.startsWith('-') ? -1 : 1;
   const bare = sign < 0 ? clean.slice(1) : clean;
   const mixed = /^(?:(\d[\d ]*?)[ -]?)??(?:(\d{1,3})\/(\d{1,3})|([½⅓⅔¼¾⅛⅜⅝⅞]))$/.exec(bare);

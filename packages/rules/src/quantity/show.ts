@@ -14,7 +14,7 @@ const metricFor: Readonly<Record<string, string>> = {
   mph: 'km/h',
   psi: 'kPa',
   '°F': '°C',
-  'lb·ft': 'kg·m',
+  lb·ft: 'kg·m',
   'lb/gal': 'kg/L',
 };
 

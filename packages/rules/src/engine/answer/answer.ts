@@ -1,13 +1,13 @@
+import { type FactsGiven, readFacts } from '../check/facts';
 import { sayProblem } from '../check/messages';
 import { InputError } from '../check/problem';
-import { readFacts, type FactsGiven } from '../check/facts';
 import { rulesHoldingByEngine } from '../condition/engine';
 import { conditionRules } from '../condition/rules';
 import { rulesHolding } from '../condition/walk';
 import type { Topic } from '../define/shapes';
 import { type Compiled, compile } from '../formula/compile';
 import { restsOnKnown } from '../formula/reckon';
-import { run as reckonRun, type Run } from '../formula/run';
+import { type Run, run as reckonRun } from '../formula/run';
 import type { Inputs } from '../formula/values';
 import { traceOf } from '../trace/trace';
 import { findingAnswers } from './findings';
@@ -138,7 +138,10 @@ export async function answer(topic: Topic, asked: Asked): Promise<Answer> {
 }
 
 /** The same answer at once: the same conditions, walked without json-rules-engine. */
-export function answerNow<const T extends Topic>(topic: T, asked: Asked): Answer<Names<T>, Apart<T>>;
+export function answerNow<const T extends Topic>(
+  topic: T,
+  asked: Asked,
+): Answer<Names<T>, Apart<T>>;
 export function answerNow(topic: Topic, asked: Asked): Answer {
   const asOf = asked.asOf ?? today();
   const { run, inputs } = reckoned(topic, asked, asOf);

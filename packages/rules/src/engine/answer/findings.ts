@@ -11,12 +11,20 @@ export function findingAnswers(
   return Object.entries(topic.findings).map(([id, finding]) => {
     const level = states.get(`finding.${id}`) ?? 'unknown';
     const ruling =
-      level === 'stop' || level === 'unknown' ? finding.stop : level === 'care' ? finding.care : undefined;
+      level === 'stop' || level === 'unknown'
+        ? finding.stop
+        : level === 'care'
+          ? finding.care
+          : undefined;
     const told = ruling?.says ?? finding.otherwise;
     const sure = holding.certain.has(`finding.${id}.${level}`);
     const unsure = ruling !== undefined && !sure;
     const says =
-      level === 'not-asked' ? 'Not asked.' : unsure ? (finding.unsure ?? `It may be so: ${told}`) : told;
+      level === 'not-asked'
+        ? 'Not asked.'
+        : unsure
+          ? (finding.unsure ?? `It may be so: ${told}`)
+          : told;
     return { id, label: finding.label, level, says, source: finding.source };
   });
 }

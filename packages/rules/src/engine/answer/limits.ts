@@ -1,6 +1,6 @@
 import { divide, type Interval, rounded, roundedEnds, subtract } from '../../quantity';
-import { careName, fullName, roomName } from '../define/topic';
 import type { State } from '../define/shapes';
+import { careName, fullName, roomName } from '../define/topic';
 import type { Compiled } from '../formula/compile';
 import { restsOnKnown } from '../formula/reckon';
 import type { Run } from '../formula/run';

@@ -1,11 +1,11 @@
-import { holds } from '../condition/walk';
+import { rounded, show } from '../../quantity';
 import { type ConditionRule, conditionRules, namesCompared } from '../condition/rules';
+import { holds } from '../condition/walk';
 import type { State, Topic } from '../define/shapes';
 import type { Compiled } from '../formula/compile';
-import { type ParameterValues, run as reckonRun, type Run } from '../formula/run';
+import { type ParameterValues, type Run, run as reckonRun } from '../formula/run';
 import { type Input, type Inputs, keyName, movedBy } from '../formula/values';
 import { inUnit } from '../formula/words';
-import { rounded, show } from '../../quantity';
 import { namedValues } from './named';
 import type { Ends, Missing } from './shapes';
 
@@ -108,7 +108,11 @@ function numberTips(setting: Setting, fact: string, rules: readonly ConditionRul
   return { ...first, lo: tidy(ends.lo), hi: tidy(ends.hi), unit: declared.unit };
 }
 
-function optionTips(setting: Setting, fact: string, rules: readonly ConditionRule[]): string | null {
+function optionTips(
+  setting: Setting,
+  fact: string,
+  rules: readonly ConditionRule[],
+): string | null {
   const input = setting.inputs.get(fact);
   if (input?.kind !== 'among') return null;
   const over = input.options.filter((option) =>
@@ -160,7 +164,9 @@ export function missingFacts(
     const ends: Ends | null = tip ? { lo: tip.lo, hi: tip.hi, unit: tip.unit } : null;
     const tips = ends ?? optionTips(setting, fact, rules);
     const { label, ask, where } = declared;
-    return [{ fact, label, ask, where, decides, tips, says: says(topic, decides, tips, tip?.side) }];
+    return [
+      { fact, label, ask, where, decides, tips, says: says(topic, decides, tips, tip?.side) },
+    ];
   });
 }
 

@@ -1,6 +1,6 @@
 import { roundedEnds } from '../../quantity';
-import { allNamesCompared } from '../condition/rules';
 import type { Named } from '../condition/operators';
+import { allNamesCompared } from '../condition/rules';
 import { declaredUnit } from '../define/topic';
 import type { Compiled } from '../formula/compile';
 import type { Run } from '../formula/run';

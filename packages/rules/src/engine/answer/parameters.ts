@@ -21,6 +21,9 @@ export function parametersOn(topic: Topic, day: string): readonly ParameterAnswe
 /** By name, in base units. */
 export function inBase(parameters: readonly ParameterAnswer[]): ReadonlyMap<string, number> {
   return new Map(
-    parameters.map(({ id, value, unit }) => [id, unit === '' ? value : value * unitOf(unit).factor]),
+    parameters.map(({ id, value, unit }) => [
+      id,
+      unit === '' ? value : value * unitOf(unit).factor,
+    ]),
   );
 }

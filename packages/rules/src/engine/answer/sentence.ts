@@ -28,7 +28,10 @@ function because(
     const [first, ...rest] = over.toSorted((a, b) => b.roomUsed.hi - a.roomUsed.hi);
     const finding = findings.find((each) => each.level === 'stop');
     if (!first) return finding?.says ?? '';
-    const more = rest.length === 0 ? '' : `, and so ${rest.length === 1 ? 'is' : 'are'} ${listed(rest.map(short))}`;
+    const more =
+      rest.length === 0
+        ? ''
+        : `, and so ${rest.length === 1 ? 'is' : 'are'} ${listed(rest.map(short))}`;
     return `${capital(short(first))} is ${overBy(first)}${more}.`;
   }
   if (level === 'unknown') {
@@ -58,8 +61,27 @@ export function sentenceOf(
 }
 
 const smallNumbers = [
-  'none', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven',
-  'twelve', 'thirteen', 'fourteen', 'fifteen', 'sixteen', 'seventeen', 'eighteen', 'nineteen', 'twenty',
+  'none',
+  'one',
+  'two',
+  'three',
+  'four',
+  'five',
+  'six',
+  'seven',
+  'eight',
+  'nine',
+  'ten',
+  'eleven',
+  'twelve',
+  'thirteen',
+  'fourteen',
+  'fifteen',
+  'sixteen',
+  'seventeen',
+  'eighteen',
+  'nineteen',
+  'twenty',
 ];
 const inLetters = (n: number): string => smallNumbers[n] ?? showNumber(n, 0);
 

@@ -22,7 +22,9 @@ import type { Problem } from './problem';
  * A fact as given: text as a person writes it ("5,000 lb", "4,950–5,050 lb", "560 ± 20 lb",
  * "unknown", "yes"), or its ends with a unit; a list as rows of such cells by column id.
  */
-export type CellGiven = string | { readonly lo: number; readonly hi: number; readonly unit: string };
+export type CellGiven =
+  | string
+  | { readonly lo: number; readonly hi: number; readonly unit: string };
 export type RowGiven = Readonly<Record<string, CellGiven>>;
 export type FactGiven = CellGiven | readonly RowGiven[];
 export type FactsGiven = Readonly<Record<string, FactGiven>>;
@@ -125,10 +127,17 @@ function openNumber(want: Quantity, status: 'unknown' | 'silent'): NumberInput {
 function readNumber(given: CellGiven, want: Quantity, place: Place, note: Note): NumberInput {
   if (isUnknown(given)) return openNumber(want, 'unknown');
   const ends = readCell(given, want, place, note);
-  return ends ? { kind: 'number', ...ends, status: 'known', open: false } : openNumber(want, 'unknown');
+  return ends
+    ? { kind: 'number', ...ends, status: 'known', open: false }
+    : openNumber(want, 'unknown');
 }
 
-function readOption(given: unknown, options: readonly string[], fact: string, note: Note): AmongInput {
+function readOption(
+  given: unknown,
+  options: readonly string[],
+  fact: string,
+  note: Note,
+): AmongInput {
   if (isUnknown(given)) return { kind: 'among', options, status: 'unknown' };
   const text = typeof given === 'string' ? given.trim() : '';
   const option = options.find((each) => each === text.toLowerCase());
@@ -140,7 +149,12 @@ function readOption(given: unknown, options: readonly string[], fact: string, no
   return { kind: 'among', options, status: 'unknown' };
 }
 
-function readRows(given: unknown, id: string, fact: Fact & { kind: 'rows' }, note: Note): RowsInput {
+function readRows(
+  given: unknown,
+  id: string,
+  fact: Fact & { kind: 'rows' },
+  note: Note,
+): RowsInput {
   const shaped = rowsShape.safeParse(given);
   if (!shaped.success) {
     const wanted = `rows with the columns ${Object.keys(fact.columns).join(', ')}`;
@@ -162,7 +176,12 @@ function readRows(given: unknown, id: string, fact: Fact & { kind: 'rows' }, not
       else {
         cells[column] = openNumber(want, 'silent');
         if (want.required) {
-          note({ ...place, code: 'missing-cell', found: '', wanted: `${example(want.unit)}, or unknown` });
+          note({
+            ...place,
+            code: 'missing-cell',
+            found: '',
+            wanted: `${example(want.unit)}, or unknown`,
+          });
         }
       }
     }
@@ -181,9 +200,17 @@ function silentInput(fact: Fact): Input {
       return { kind: 'number', lo: value, hi: value, status: 'silent', open: false };
     }
     case 'choice':
-      return { kind: 'among', options: fact.silent ? [fact.silent.value] : fact.options, status: 'silent' };
+      return {
+        kind: 'among',
+        options: fact.silent ? [fact.silent.value] : fact.options,
+        status: 'silent',
+      };
     case 'yes-no':
-      return { kind: 'among', options: fact.silent ? [fact.silent.value] : ['yes', 'no'], status: 'silent' };
+      return {
+        kind: 'among',
+        options: fact.silent ? [fact.silent.value] : ['yes', 'no'],
+        status: 'silent',
+      };
   }
 }
 

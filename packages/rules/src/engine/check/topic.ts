@@ -1,17 +1,23 @@
-import { type ConditionRule, conditionRules } from '../condition/rules';
 import { operatorNames } from '../condition/operators';
-import { allFormulas, declaredUnit } from '../define/topic';
+import { type ConditionRule, conditionRules } from '../condition/rules';
 import type { Condition, Source, Topic } from '../define/shapes';
+import { allFormulas, declaredUnit } from '../define/topic';
+import { compile } from '../formula/compile';
 import { checkFormulaUnit } from '../formula/dimensions';
 import { namesIn } from '../formula/nodes';
 import { FormulaError, parseFormula } from '../formula/parse';
-import { compile } from '../formula/compile';
 import { nearest } from './near';
 import type { Problem } from './problem';
 
 type Note = (at: string, found: string, wanted: string) => void;
 
-const classes: readonly string[] = ['published', 'common-practice', 'from-memory', 'house', 'invented'];
+const classes: readonly string[] = [
+  'published',
+  'common-practice',
+  'from-memory',
+  'house',
+  'invented',
+];
 
 function checkSources(topic: Topic, note: Note): void {
   const check = (at: string, source: Source | undefined): void => {
@@ -42,17 +48,26 @@ function checkNumbers(topic: Topic, note: Note): void {
     if (fact.least > fact.most) note(`facts ${id}`, 'its least is over its most', 'swap them');
     const value = fact.silent?.value;
     if (value !== undefined && (value < fact.least || value > fact.most)) {
-      note(`facts ${id}`, `its default ${value} is outside ${fact.least} to ${fact.most}`, 'keep it inside');
+      note(
+        `facts ${id}`,
+        `its default ${value} is outside ${fact.least} to ${fact.most}`,
+        'keep it inside',
+      );
     }
   }
   for (const [id, { values, range }] of Object.entries(topic.parameters)) {
-    if (values.length === 0) note(`parameters ${id}`, 'it has no value', 'give it one with its date');
+    if (values.length === 0)
+      note(`parameters ${id}`, 'it has no value', 'give it one with its date');
     for (const { value, from } of values) {
       if (!/^\d{4}-\d{2}-\d{2}$/.test(from)) {
         note(`parameters ${id}`, `“${from}” is not a day`, 'write it as 2026-01-31');
       }
       if (range && (value < range[0] || value > range[1])) {
-        note(`parameters ${id}`, `its value ${value} is outside ${range.join(' to ')}`, 'keep it inside');
+        note(
+          `parameters ${id}`,
+          `its value ${value} is outside ${range.join(' to ')}`,
+          'keep it inside',
+        );
       }
     }
   }
@@ -92,7 +107,13 @@ const keysAllowed: Readonly<Record<string, readonly string[]>> = {
   fact: ['fact', 'operator', 'value'],
 };
 
-function checkCondition(topic: Topic, all: ReadonlySet<string>, at: string, raw: Condition, note: Note) {
+function checkCondition(
+  topic: Topic,
+  all: ReadonlySet<string>,
+  at: string,
+  raw: Condition,
+  note: Note,
+) {
   const units = new Map([...allFormulas(topic)].map(([name, { unit }]) => [name, unit]));
   const unit = (name: string): string | undefined => units.get(name) ?? declaredUnit(topic, name);
   const walk = (condition: Condition): void => {
@@ -118,13 +139,21 @@ function checkCondition(topic: Topic, all: ReadonlySet<string>, at: string, raw:
       if (!all.has(name)) {
         const near = nearest(name, all);
         const hint = near ? `; did you mean “${near}”` : '';
-        note(at, `it compares “${name}”, which is no named value${hint}`, 'name a fact, formula or parameter');
+        note(
+          at,
+          `it compares “${name}”, which is no named value${hint}`,
+          'name a fact, formula or parameter',
+        );
       }
     }
     const [left, right] = names.map(unit);
     const worded = left === 'choice' || left === 'yes-no';
     if (names.length === 2 && left !== right) {
-      note(at, `it compares ${left ?? 'nothing'} with ${right ?? 'nothing'}`, 'both sides must share a unit');
+      note(
+        at,
+        `it compares ${left ?? 'nothing'} with ${right ?? 'nothing'}`,
+        'both sides must share a unit',
+      );
     }
     if (names.length === 1 && !worded) {
       note(at, `it compares “${fact}” with a literal`, 'name the number in a parameter');
@@ -135,7 +164,8 @@ function checkCondition(topic: Topic, all: ReadonlySet<string>, at: string, raw:
     const declared = topic.facts[fact];
     const options = declared?.kind === 'choice' ? declared.options : ['yes', 'no'];
     for (const word of Array.isArray(value) ? value : [value]) {
-      if (!options.includes(word)) note(at, `“${String(word)}” is no option of ${fact}`, options.join(', '));
+      if (!options.includes(word))
+        note(at, `“${String(word)}” is no option of ${fact}`, options.join(', '));
     }
   };
   walk(raw);
@@ -155,7 +185,8 @@ function namesUsed(topic: Topic): ReadonlySet<string> {
     else if ('any' in condition) condition.any.forEach(noteCondition);
     else {
       used.add(condition.fact);
-      if (typeof condition.value === 'object' && 'fact' in condition.value) used.add(condition.value.fact);
+      if (typeof condition.value === 'object' && 'fact' in condition.value)
+        used.add(condition.value.fact);
     }
   };
   for (const { conditions } of conditionRules(topic)) noteCondition(conditions);
@@ -179,12 +210,20 @@ function checkNames(topic: Topic, rules: readonly ConditionRule[], note: Note): 
   }
   const asked = [...Object.entries(topic.limits), ...Object.entries(topic.findings)];
   for (const [id, entry] of asked) {
-    const names = [...(entry.askedBy ?? []), ...('askedByKnown' in entry ? (entry.askedByKnown ?? []) : [])];
+    const names = [
+      ...(entry.askedBy ?? []),
+      ...('askedByKnown' in entry ? (entry.askedByKnown ?? []) : []),
+    ];
     for (const name of names) {
-      if (!Object.hasOwn(topic.facts, name)) note(id, `it is asked by “${name}”, which is no fact`, 'name a fact');
+      if (!Object.hasOwn(topic.facts, name))
+        note(id, `it is asked by “${name}”, which is no fact`, 'name a fact');
     }
   }
-  const results = [...Object.values(topic.apart), ...topic.headline, ...topic.assumptions.map((a) => a.when)];
+  const results = [
+    ...Object.values(topic.apart),
+    ...topic.headline,
+    ...topic.assumptions.map((a) => a.when),
+  ];
   for (const name of results) {
     if (!all.has(name)) note(name, 'there is no such result', 'name a formula');
   }
@@ -193,7 +232,8 @@ function checkNames(topic: Topic, rules: readonly ConditionRule[], note: Note): 
 /** Everything that is wrong with a rule set; nothing, when it may be used. */
 export function checkTopic(topic: Topic): readonly Problem[] {
   const problems: Problem[] = [];
-  const note: Note = (fact, found, wanted) => problems.push({ code: 'rule-set', fact, found, wanted });
+  const note: Note = (fact, found, wanted) =>
+    problems.push({ code: 'rule-set', fact, found, wanted });
   checkSources(topic, note);
   checkNumbers(topic, note);
   checkFormulas(topic, note);

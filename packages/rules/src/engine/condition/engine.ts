@@ -45,10 +45,12 @@ export async function rulesHoldingByEngine(
   const facts: Record<string, Named> = {};
   for (const { name, conditions, event } of rules) {
     engine.addRule({ name, conditions: top(conditions), event });
-    for (const compared of namesCompared(conditions)) facts[compared] = valueNamed(values, compared);
+    for (const compared of namesCompared(conditions))
+      facts[compared] = valueNamed(values, compared);
   }
   const { results, failureResults } = await engine.run(facts);
   const told = results.length + failureResults.length;
-  if (told !== rules.length) throw new Error(`Of ${rules.length} rules only ${told} gave a result.`);
+  if (told !== rules.length)
+    throw new Error(`Of ${rules.length} rules only ${told} gave a result.`);
   return new Set(results.map((result) => result.name));
 }

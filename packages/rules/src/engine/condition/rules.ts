@@ -1,5 +1,5 @@
-import { allFormulas, careName } from '../define/topic';
 import type { Condition, Topic } from '../define/shapes';
+import { allFormulas, careName } from '../define/topic';
 
 /** One condition of a topic, in the shape json-rules-engine takes. */
 export type ConditionRule = {

@@ -1,6 +1,6 @@
 import { unitOf } from '../../quantity';
-import { allFormulas } from '../define/topic';
 import type { Formula, Topic } from '../define/shapes';
+import { allFormulas } from '../define/topic';
 import { below, type Node, namesIn } from './nodes';
 import { FormulaError, parseFormula } from './parse';
 
@@ -61,7 +61,8 @@ export function compile(topic: Topic): Compiled {
     open.pop();
     const found = occurrences(node, counts);
     counts.set(name, found);
-    const factor = formula.unit === 'yes-no' || formula.unit === '' ? 1 : unitOf(formula.unit).factor;
+    const factor =
+      formula.unit === 'yes-no' || formula.unit === '' ? 1 : unitOf(formula.unit).factor;
     const repeats = [...found.values()].some((n) => n > 1);
     formulas.set(name, { name, formula, node, factor, repeats });
   };

@@ -6,8 +6,8 @@ import {
   sameDimension,
   unitOf,
 } from '../../quantity';
-import { declaredUnit } from '../define/topic';
 import type { Topic } from '../define/shapes';
+import { declaredUnit } from '../define/topic';
 import type { Node } from './nodes';
 import { FormulaError } from './parse';
 
@@ -43,9 +43,7 @@ function alike(a: Sort, b: Sort, what: string): Sort {
   if (b.kind === 'any-number') return numeric(a, what);
   if (a.kind === 'number' && b.kind === 'number') {
     if (sameDimension(a.dimension, b.dimension)) return a;
-    return fail(
-      `${what} joins ${dimensionName(a.dimension)} with ${dimensionName(b.dimension)}`,
-    );
+    return fail(`${what} joins ${dimensionName(a.dimension)} with ${dimensionName(b.dimension)}`);
   }
   if (a.kind === b.kind) return a;
   return fail(`${what} joins a ${a.kind} with a ${b.kind}`);
@@ -93,7 +91,7 @@ export function sortOf(node: Node, topic: Topic, unitOfName: (name: string) => s
         return asTruth(walk(each.of), 'not');
       case 'choose':
         asTruth(walk(each.when), 'choose');
-        return alike(walk(each.then), walk(each.otherwise), 'choose');
+        return alike(walk(each.chosen), walk(each.otherwise), 'choose');
       case 'min':
       case 'max':
       case 'largestKnown':

@@ -15,8 +15,13 @@ export type Node =
   | { readonly kind: 'compare'; readonly op: Compare; readonly a: Node; readonly b: Node }
   | { readonly kind: 'both' | 'either'; readonly a: Node; readonly b: Node }
   | { readonly kind: 'not'; readonly of: Node }
-  /** choose(when, then, otherwise) */
-  | { readonly kind: 'choose'; readonly when: Node; readonly then: Node; readonly otherwise: Node }
+  /** choose(when, chosen, otherwise) */
+  | {
+      readonly kind: 'choose';
+      readonly when: Node;
+      readonly chosen: Node;
+      readonly otherwise: Node;
+    }
   | { readonly kind: 'min' | 'max'; readonly of: readonly Node[] }
   /** largestKnown(a, b, …): the largest of those that rest on nothing unknown. */
   | { readonly kind: 'largestKnown'; readonly of: readonly Node[] }
@@ -50,7 +55,7 @@ export function below(node: Node): readonly Node[] {
     case 'either':
       return [node.a, node.b];
     case 'choose':
-      return [node.when, node.then, node.otherwise];
+      return [node.when, node.chosen, node.otherwise];
     case 'min':
     case 'max':
     case 'largestKnown':

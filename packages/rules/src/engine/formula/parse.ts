@@ -48,7 +48,7 @@ function call(node: Expression, text: string): Node {
       return {
         kind: 'choose',
         when: build(expression(first, text), text),
-        then: build(expression(second, text), text),
+        chosen: build(expression(second, text), text),
         otherwise: build(expression(third, text), text),
       };
     case 'sum': {

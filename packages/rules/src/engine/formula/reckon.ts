@@ -24,8 +24,8 @@ import {
   jumpSlopes,
   movedBy,
   type NumberValue,
-  nothing,
   noSlopes,
+  nothing,
   type Slopes,
   settled,
   type TruthValue,
@@ -205,11 +205,7 @@ export function reckon(node: Node, scope: Scope): Value {
       return made(negate(of), blend(of.slopes, minusOne, noSlopes, one));
     }
     case 'arithmetic':
-      return arithmetic(
-        node.op,
-        asNumber(reckon(node.a, scope)),
-        asNumber(reckon(node.b, scope)),
-      );
+      return arithmetic(node.op, asNumber(reckon(node.a, scope)), asNumber(reckon(node.b, scope)));
     case 'compare':
       return compare(node.op, reckon(node.a, scope), reckon(node.b, scope));
     case 'both': {
@@ -226,7 +222,7 @@ export function reckon(node: Node, scope: Scope): Value {
     case 'choose':
       return choose(
         asTruth(reckon(node.when, scope)),
-        () => reckon(node.then, scope),
+        () => reckon(node.chosen, scope),
         () => reckon(node.otherwise, scope),
       );
     case 'min':

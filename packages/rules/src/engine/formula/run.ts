@@ -11,8 +11,8 @@ import {
   keyName,
   type NumberInput,
   type NumberValue,
-  nothing,
   noSlopes,
+  nothing,
   type Value,
 } from './values';
 
@@ -31,7 +31,12 @@ const noPins: Pins = new Map();
 
 export type ParameterValues = ReadonlyMap<string, number>;
 
-function numberValue(input: NumberInput, key: string, pins: Pins, withSlopes: boolean): NumberValue {
+function numberValue(
+  input: NumberInput,
+  key: string,
+  pins: Pins,
+  withSlopes: boolean,
+): NumberValue {
   const { lo, hi } = pins.get(key) ?? input;
   const moves = withSlopes && lo !== hi;
   return { kind: 'number', lo, hi, slopes: moves ? new Map([[key, point(1)]]) : noSlopes };

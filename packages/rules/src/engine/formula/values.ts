@@ -69,7 +69,12 @@ export const exactly = (value: number): NumberValue => ({
   slopes: noSlopes,
 });
 
-export const settled = (yes: boolean): TruthValue => ({ kind: 'truth', yes, no: !yes, on: nothing });
+export const settled = (yes: boolean): TruthValue => ({
+  kind: 'truth',
+  yes,
+  no: !yes,
+  on: nothing,
+});
 
 /** The slopes of `a·ka + b·kb`, where the factors are ranges too. */
 export function blend(a: Slopes, ka: Interval, b: Slopes, kb: Interval): Slopes {

@@ -1,4 +1,4 @@
-import { type Interval, point, show, showNumber, type UnitSystem, unitOf } from '../../quantity';
+import { type Interval, show, showNumber, type UnitSystem, unitOf } from '../../quantity';
 import type { Node } from './nodes';
 import { asNumber, asTruth, reckon, type Scope } from './reckon';
 import type { Value } from './values';
@@ -51,7 +51,7 @@ export function branchTaken(node: Node, scope: Scope): Node {
   if (node.kind !== 'choose') return node;
   const when = asTruth(reckon(node.when, scope));
   if (when.yes && when.no) return node;
-  return branchTaken(when.yes ? node.then : node.otherwise, scope);
+  return branchTaken(when.yes ? node.chosen : node.otherwise, scope);
 }
 
 /** A list without rows adds nothing, and is not worth a word in a sum. */
@@ -81,15 +81,18 @@ function write(node: Node, wording: Wording): Piece {
       if (node.op === '+' && isNothing(node.b, scope)) return inner(node.a);
       const tight = node.op === '*' || node.op === '/';
       const left = within(inner(node.a), tight ? 2 : 1);
-      const right = within(inner(node.b), tight ? (node.op === '/' ? 3 : 2) : node.op === '-' ? 2 : 1);
+      const right = within(
+        inner(node.b),
+        tight ? (node.op === '/' ? 3 : 2) : node.op === '-' ? 2 : 1,
+      );
       const text = `${left} ${signs[node.op]} ${right}`;
       return tight ? { text, bond: 2 } : loose(text);
     }
     case 'choose': {
       const when = asTruth(reckon(node.when, scope));
-      if (!when.no) return inner(node.then);
+      if (!when.no) return inner(node.chosen);
       if (!when.yes) return inner(node.otherwise);
-      return loose(`${inner(node.then).text} or ${inner(node.otherwise).text}`);
+      return loose(`${inner(node.chosen).text} or ${inner(node.otherwise).text}`);
     }
     case 'min':
       return loose(`the least of ${list(node.of)}`);
@@ -138,7 +141,7 @@ export function usedNames(node: Node, scope: Scope): readonly string[] {
         return;
       case 'choose': {
         const when = asTruth(reckon(each.when, scope));
-        if (when.yes) walk(each.then);
+        if (when.yes) walk(each.chosen);
         if (when.no) walk(each.otherwise);
         if (when.yes && when.no) walk(each.when);
         return;
@@ -186,4 +189,3 @@ export function usedNames(node: Node, scope: Scope): readonly string[] {
   walk(node);
   return [...found];
 }
-

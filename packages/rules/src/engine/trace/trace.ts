@@ -1,11 +1,11 @@
 import { show } from '../../quantity';
+import { endsOf, unitOfName } from '../answer/named';
+import type { FindingAnswer, LimitAnswer, ParameterAnswer, Step, Trace } from '../answer/shapes';
 import { conditionRules, namesCompared } from '../condition/rules';
 import type { Compiled } from '../formula/compile';
 import type { Run } from '../formula/run';
 import type { Input } from '../formula/values';
 import { branchTaken, inUnit, inWords, usedNames, working } from '../formula/words';
-import { endsOf, unitOfName } from '../answer/named';
-import type { FindingAnswer, LimitAnswer, ParameterAnswer, Step, Trace } from '../answer/shapes';
 
 export type Traced = {
   readonly compiled: Compiled;
@@ -106,7 +106,13 @@ export function traceOf(traced: Traced): Trace {
     if (limit.state === 'not-asked') continue;
     const id = `limit.${limit.id}`;
     const from = compared(id);
-    steps[id] = { kind: 'limit', label: limit.label, value: limit.state, from, source: limit.source };
+    steps[id] = {
+      kind: 'limit',
+      label: limit.label,
+      value: limit.state,
+      from,
+      source: limit.source,
+    };
     asked.push(id);
     for (const each of from) include(each);
   }

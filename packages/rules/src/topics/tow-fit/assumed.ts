@@ -1,5 +1,5 @@
-import { part } from '../../engine/define/topic';
 import type { Assumption } from '../../engine/define/shapes';
+import { part } from '../../engine/define/topic';
 import { custom, makersRating } from './sources';
 
 /** When something is taken for granted because a place or a permission was not told. */

@@ -71,7 +71,11 @@ export const couplings = part({
         when: {
           all: [
             { fact: 'trailer.coupling', operator: 'equal', value: 'ball' },
-            { fact: 'hitch.ballSize', operator: 'notEqual', value: { fact: 'trailer.couplerSize' } },
+            {
+              fact: 'hitch.ballSize',
+              operator: 'notEqual',
+              value: { fact: 'trailer.couplerSize' },
+            },
           ],
         },
         says: 'The ball is not the size the coupler takes: the coupler can come off the ball. Fit the right ball before it moves.',

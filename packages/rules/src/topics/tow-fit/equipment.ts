@@ -54,7 +54,8 @@ export const equipment = part({
         when: { all: [yes('vehicle.towPackageNeeded'), no('vehicle.towPackage')] },
         says: 'The rating needs the factory tow package, and this vehicle has none; a hitch fitted later does not raise it.',
       },
-      unsure: 'The rating may hang on the factory tow package: find out whether it is needed and fitted.',
+      unsure:
+        'The rating may hang on the factory tow package: find out whether it is needed and fitted.',
       otherwise: 'The tow package that the rating needs is there, or none is needed.',
       source: makersRating,
     },
@@ -75,7 +76,8 @@ export const equipment = part({
         when: { all: [yes('trailer.electricBrakes'), no('brakeController.isKnown')] },
         says: 'Make sure that a brake controller is fitted: without one the trailer’s brakes do nothing.',
       },
-      unsure: 'Make sure whether the trailer has electric brakes, and that a brake controller is fitted.',
+      unsure:
+        'Make sure whether the trailer has electric brakes, and that a brake controller is fitted.',
       otherwise: 'A brake controller is fitted, or the trailer needs none.',
       source: custom,
     },
@@ -92,7 +94,8 @@ export const equipment = part({
         when: { all: [yes('trailer.electricBrakes'), no('sevenWay.isKnown')] },
         says: 'Make sure that there is a seven-way connector: the trailer’s brakes get their current through it.',
       },
-      unsure: 'Make sure whether the trailer has electric brakes, and that there is a seven-way connector.',
+      unsure:
+        'Make sure whether the trailer has electric brakes, and that there is a seven-way connector.',
       otherwise: 'There is a seven-way connector, or the trailer needs none.',
       source: custom,
     },
@@ -161,7 +164,8 @@ export const equipment = part({
         },
         says: 'The trailer has no brakes of its own: leave much more room to stop, and check your state for its rule.',
       },
-      unsure: 'The trailer may need brakes of its own: find out its loaded weight and whether it has any.',
+      unsure:
+        'The trailer may need brakes of its own: find out its loaded weight and whether it has any.',
       otherwise: 'The trailer has brakes, or is light enough without.',
       source: lightBrakes,
     },
@@ -171,7 +175,11 @@ export const equipment = part({
       care: {
         when: {
           all: [
-            { fact: 'trip.steepestGrade', operator: 'greaterThan', value: { fact: 'grade.launch' } },
+            {
+              fact: 'trip.steepestGrade',
+              operator: 'greaterThan',
+              value: { fact: 'grade.launch' },
+            },
           ],
         },
         says: 'The grade is steeper than the one the rated tow test starts on: plan another road, or expect not to get away on it.',

@@ -16,7 +16,8 @@ export const vehicleFacts = part({
       label: 'Maximum trailer weight',
       ask: 'What does the manual give as the most this very vehicle may pull?',
       where: manual,
-      means: 'The tow rating for this engine, axle ratio and equipment; a brochure gives the best one.',
+      means:
+        'The tow rating for this engine, axle ratio and equipment; a brochure gives the best one.',
     },
     'vehicle.maxTrailerCarried': {
       ...weight,

@@ -1,4 +1,5 @@
 import { defineTopic, gather } from '../../engine/define/topic';
+import { assumed, assumptions } from './assumed';
 import { bars, trailerAxles, vehicleAxles } from './axles';
 import { couplings, receiver } from './couplings';
 import { equipment, frontalArea } from './equipment';
@@ -10,7 +11,6 @@ import { combined, payload, vehicleGross } from './payload';
 import { custom, makersRating } from './sources';
 import { tires } from './tires';
 import { tongue } from './tongue';
-import { assumed, assumptions } from './assumed';
 import { loadedWeights, trailerGross } from './weights';
 
 /** In the order in which limits are listed, and in which the first of two equals binds. */

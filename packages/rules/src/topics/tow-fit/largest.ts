@@ -1,5 +1,13 @@
 import { part } from '../../engine/define/topic';
-import { combinedRating, custom, grossRatings, makersRating, payloadLabel, statics, tongueBand } from './sources';
+import {
+  combinedRating,
+  custom,
+  grossRatings,
+  makersRating,
+  payloadLabel,
+  statics,
+  tongueBand,
+} from './sources';
 
 /**
  * The largest trailer, as loaded, that keeps every asked limit of vehicle and hitch within its

@@ -1,5 +1,5 @@
 import { part } from '../../engine/define/topic';
-import { combinedRating, altitudeLoss, grossRatings, payloadLabel, weights } from './sources';
+import { altitudeLoss, combinedRating, grossRatings, payloadLabel, weights } from './sources';
 
 /**
  * Payload: what the door label leaves for people, things and the tongue.

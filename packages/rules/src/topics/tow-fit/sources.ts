@@ -8,7 +8,11 @@ export const payloadLabel: Source = {
   note: 'The tire-and-loading label states what occupants and cargo together may never exceed.',
 };
 
-export const occupantMass: Source = { class: 'published', cite: '49 CFR 571.110', section: 'S4.3.5' };
+export const occupantMass: Source = {
+  class: 'published',
+  cite: '49 CFR 571.110',
+  section: 'S4.3.5',
+};
 
 export const grossRatings: Source = {
   class: 'published',
@@ -33,12 +37,6 @@ export const weights: Source = {
   cite: 'NIST SP 811',
   section: 'appendix B.8',
   note: 'Sums of weights, in exact units.',
-};
-
-export const propaneWeight: Source = {
-  class: 'common-practice',
-  cite: 'Custom of the trade',
-  note: 'The cylinder’s nominal pounds of propane are its legal fill.',
 };
 
 export const waterWeight: Source = {

@@ -1,5 +1,13 @@
 import { part } from '../../engine/define/topic';
-import { custom, fifthWheelBand, house, loadedAddOn, makersRating, statics, tongueBand } from './sources';
+import {
+  custom,
+  fifthWheelBand,
+  house,
+  loadedAddOn,
+  makersRating,
+  statics,
+  tongueBand,
+} from './sources';
 
 /**
  * Tongue weight, loaded: measured, else by moments about the trailer's axles, else the dry tongue
@@ -182,13 +190,21 @@ export const tongue = part({
                 {
                   all: [
                     { fact: 'tongue.limitKnown', operator: 'equal', value: 'yes' },
-                    { fact: 'tongue.heavy', operator: 'greaterThan', value: { fact: 'tongue.limit' } },
+                    {
+                      fact: 'tongue.heavy',
+                      operator: 'greaterThan',
+                      value: { fact: 'tongue.limit' },
+                    },
                   ],
                 },
                 {
                   all: [
                     { fact: 'payload.availableKnown', operator: 'equal', value: 'yes' },
-                    { fact: 'payload.heavy', operator: 'greaterThan', value: { fact: 'payload.available' } },
+                    {
+                      fact: 'payload.heavy',
+                      operator: 'greaterThan',
+                      value: { fact: 'payload.available' },
+                    },
                   ],
                 },
               ],
@@ -197,13 +213,16 @@ export const tongue = part({
         },
         says: 'The tongue weight is an estimate, and a heavier one that is common would break a limit. Weigh it: it may be heavier.',
       },
-      otherwise: 'A heavier tongue that is common would still be within its limits, or the tongue is better known than by estimate.',
+      otherwise:
+        'A heavier tongue that is common would still be within its limits, or the tongue is better known than by estimate.',
       source: house,
     },
     'tongue-negative': {
       label: 'Tongue lifts',
       stop: {
-        when: { all: [{ fact: 'tongue.loaded', operator: 'lessThan', value: { fact: 'tongue.none' } }] },
+        when: {
+          all: [{ fact: 'tongue.loaded', operator: 'lessThan', value: { fact: 'tongue.none' } }],
+        },
         says: 'The tongue lifts on the ball: the trailer is loaded too far back and will sway. Do not tow it so; move load ahead of the axles.',
       },
       otherwise: 'The tongue presses down on the ball.',

@@ -1,5 +1,13 @@
 import { part } from '../../engine/define/topic';
-import { custom, grossRatings, house, makersRating, occupantMass, waterWeight, weights } from './sources';
+import {
+  custom,
+  grossRatings,
+  house,
+  makersRating,
+  occupantMass,
+  waterWeight,
+  weights,
+} from './sources';
 
 /**
  * What trailer and vehicle weigh, loaded.
@@ -69,7 +77,7 @@ export const loadedWeights = part({
     'trailerWeight.limit': {
       label: 'Tow rating that counts',
       unit: 'lb',
-      is: "choose(distribution.inUse || !given(vehicle.maxTrailerCarried), vehicle.maxTrailerWeight, min(vehicle.maxTrailerWeight, vehicle.maxTrailerCarried))",
+      is: 'choose(distribution.inUse || !given(vehicle.maxTrailerCarried), vehicle.maxTrailerWeight, min(vehicle.maxTrailerWeight, vehicle.maxTrailerCarried))',
       source: makersRating,
     },
   },
