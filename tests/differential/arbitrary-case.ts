@@ -31,11 +31,14 @@ function draw(random: () => number, openness: Openness): PlainCase {
     if (random() < openness.unknown) return 'unknown';
     if (random() >= openness.range) return value;
     const width = (hi - lo) * random() * 0.2;
-    const [least, most] = [lo < 0 ? lo : 0, hi <= 1 ? 1 : Infinity];
+    const [least, most] = [Math.min(lo, 0), hi <= 1 ? 1 : Infinity];
     return { lo: Math.max(least, value - width), hi: Math.min(most, value + width) };
   };
+  // Half of the rigs are told well enough for axle loads, and those load what they can carry.
+  const whole = random() < 0.5;
+  const toldBy = (id: string, chance: number): number => (whole && forAxles.has(id) ? 1 : chance);
   for (const [id, [lo, hi, chance]] of Object.entries(numbers)) {
-    if (random() >= chance) continue;
+    if (random() >= toldBy(id, chance)) continue;
     made[id] = opened(tidy(between(lo, hi), hi <= 1 ? 0.01 : 0.5), lo, hi);
   }
   for (const [id, [options, chance]] of Object.entries(words)) {
@@ -48,7 +51,7 @@ function draw(random: () => number, openness: Openness): PlainCase {
   }
   for (const [id, [most, behind, ahead]] of Object.entries(lists)) {
     if (random() < 0.3) continue;
-    const placed = random() < 0.7;
+    const placed = whole || random() < 0.5;
     const row = (): PlainRow => {
       const weight = opened(tidy(between(10, most), 0.5), 10, most);
       if (!placed) return { weight };

@@ -98,16 +98,17 @@ export function plainLargest({ limits, load, rearTires }: PlainLimits): Ends | n
   // A tongue only ever lightens the front axle: too heavy in front at the heaviest trailer that
   // the rest allows is too heavy with any lighter one.
   let lo = best.lo;
-  const front = rounded(plus(load.frontAlone, times(best, frontPerPound)));
+  const front = plus(load.frontAlone, times(best, frontPerPound));
   for (const [id, tires] of [
     ['front-axle', at(1)],
     ['vehicle-tires-front', at(2)],
   ] as const) {
     const limit = limits[id];
     if (!limit?.asked) continue;
-    const allowed = rounded(times(limit.limit, tires));
-    if (front.lo > allowed.hi) return null;
-    if (front.hi > allowed.lo) lo = 0;
+    const allowed = rounded(limit.limit);
+    const carried = rounded(over(front, tires));
+    if (carried.lo > allowed.hi) return null;
+    if (carried.hi > allowed.lo) lo = 0;
   }
   if (rounded(best).hi <= 0) return null;
   return rounded({ lo: Math.max(0, lo), hi: best.hi });

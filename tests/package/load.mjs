@@ -22,7 +22,7 @@ const facts = `{
 
 const judged = `
   answer(towFit, { facts: ${facts}, asOf: '2026-11-01' }).then((found) => {
-    if (found.outcome !== 'fits' || found.values['tongue.loaded'].lo !== 473) throw new Error(JSON.stringify(found.sentence));
+    if (found.outcome !== 'fits-with-care' || found.values['tongue.loaded'].lo !== 473) throw new Error(JSON.stringify(found.sentence));
     console.log('right');
   });`;
 

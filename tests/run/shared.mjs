@@ -58,7 +58,7 @@ export async function install() {
 
 /** Builds packages and page in their order; resolves with what the failing one printed, or ''. */
 export async function build() {
-  for (const workspace of ['packages/rules', 'packages/casebook', 'packages/cli', 'notebook']) {
+  for (const workspace of ['packages/rules', 'packages/casebook', 'packages/cli']) {
     const { code, out, err } = await run('npm', ['run', 'build', '-w', workspace]);
     if (code !== 0) return `${workspace} does not build:\n${out}${err}`;
   }

@@ -2,7 +2,6 @@
 import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { findBrowser, noBrowser } from './browser.mjs';
 import { bin, build, install, root, run } from './shared.mjs';
 
 const counts = { passed: 0, failed: 0 };
@@ -66,23 +65,6 @@ async function cases() {
   };
 }
 
-async function browser() {
-  const path = await findBrowser();
-  if (!path) return { passed: 0, failed: 1, says: noBrowser };
-  const file = join(scratch, 'browser.json');
-  const args = ['test', '-c', 'tests/browser/playwright.config.ts', '--reporter=list,json'];
-  const env = { TAREBOOK_CHROMIUM: path, PLAYWRIGHT_JSON_OUTPUT_NAME: file };
-  const { code, out, err } = await run(bin('playwright'), args, { env });
-  if (!existsSync(file)) return { passed: 0, failed: 1, says: `${out}${err}` };
-  const { expected, unexpected, flaky, skipped } = readJson(file).stats;
-  const failed = unexpected + flaky + skipped;
-  return {
-    passed: expected,
-    failed: code === 0 ? failed : Math.max(1, failed),
-    says: `${out}${err}`,
-  };
-}
-
 await install();
 let built = '';
 await step('Build', async () => {
@@ -123,7 +105,6 @@ await step('Built packages, loaded', async () => {
   return { passed, failed, says };
 });
 await step('Worked cases', cases);
-await step('Browser', browser);
 
 rmSync(scratch, { recursive: true, force: true });
 console.log(`${counts.passed} passed, ${counts.failed} failed`);

@@ -7,9 +7,11 @@ import type { Run } from '../formula/run';
 import { inUnit } from '../formula/words';
 import type { Ends } from './shapes';
 
-/** The unit a name is kept in; '' for a count. */
+/** The unit a name is kept in; '' for a count. What is written in % is kept as a fraction. */
 export function unitOfName(compiled: Compiled, name: string): string {
-  return compiled.formulas.get(name)?.formula.unit ?? declaredUnit(compiled.topic, name) ?? '';
+  const unit =
+    compiled.formulas.get(name)?.formula.unit ?? declaredUnit(compiled.topic, name) ?? '';
+  return unit === '%' ? '1' : unit;
 }
 
 /** A number of a run in its declared unit, to a millionth. */

@@ -1,5 +1,5 @@
 import { part } from '../../engine/define/topic';
-import { grossRatings, makersRating, statics } from './sources';
+import { custom, grossRatings, makersRating, statics } from './sources';
 
 /**
  * Axle loads by moments, and what the bars of a weight-distributing hitch move.
@@ -54,16 +54,22 @@ export const bars = part({
 
 export const vehicleAxles = part({
   formulas: {
+    'curb.scale': {
+      label: 'Curb weight that counts, against the axles’ own',
+      unit: '1',
+      is: 'largestKnown(1, vehicle.curbWeight / (vehicle.curbFront + vehicle.curbRear), (vehicle.gvwr - vehicle.placardPayload) / (vehicle.curbFront + vehicle.curbRear))',
+      source: custom,
+    },
     'curb.front': {
       label: 'Front axle, empty',
       unit: 'lb',
-      is: 'vehicle.curbFront * vehicle.curb / (vehicle.curbFront + vehicle.curbRear)',
+      is: 'vehicle.curbFront * curb.scale',
       source: statics,
     },
     'curb.rear': {
       label: 'Rear axle, empty',
       unit: 'lb',
-      is: 'vehicle.curbRear * vehicle.curb / (vehicle.curbFront + vehicle.curbRear)',
+      is: 'vehicle.curbRear * curb.scale',
       source: statics,
     },
     'front.withoutTongue': {

@@ -147,7 +147,7 @@ export const largest = part({
     'largest.trailer': {
       label: 'Largest trailer that fits, as loaded',
       unit: 'lb',
-      is: 'choose(largest.frontFits, largest.atMost, 0)',
+      is: 'needs(choose(largest.frontFits, largest.atMost, 0), tongue.share)',
       source: statics,
     },
   },

@@ -1,0 +1,50 @@
+import { type Answer, answerNow, towFit } from '@tarebook/rules';
+import type { Ends } from './ends';
+import { givenOf } from './given';
+import type { PlainAnswer, PlainCase } from './plain-case';
+
+export const asOf = '2026-11-01';
+
+export const judged = (plain: PlainCase): Answer =>
+  answerNow(towFit, { facts: givenOf(plain), asOf });
+
+/** Both are rounded to a millionth: the last one may fall to either side. */
+const near = (a: number, b: number): boolean => a === b || Math.abs(a - b) <= 1.01e-6;
+
+export const sameEnds = (a: Ends, b: Ends): boolean => near(a.lo, b.lo) && near(a.hi, b.hi);
+
+/** Everything in which two answers on an exact case differ, in words. */
+export function differences(found: Answer, wanted: PlainAnswer): string[] {
+  const told: string[] = [];
+  const compare = (what: string, same: boolean, a: unknown, b: unknown) => {
+    if (!same) told.push(`${what}: ${JSON.stringify(a)} against ${JSON.stringify(b)}`);
+  };
+  compare('outcome', found.outcome === wanted.outcome, found.outcome, wanted.outcome);
+  compare('binding', found.binding === wanted.binding, found.binding, wanted.binding);
+
+  const limits = new Map(found.limits.map((each) => [each.id, each]));
+  compare('how many limits', limits.size === 18, limits.size, 18);
+  for (const [id, { state, used, limit }] of Object.entries(wanted.limits)) {
+    const mine = limits.get(id);
+    compare(`limit ${id}`, mine?.state === state, mine?.state, state);
+    if (!mine || state === 'not-asked') continue;
+    compare(`${id}, used`, sameEnds(mine.used, used), mine.used, used);
+    compare(`${id}, limit`, sameEnds(mine.limit, limit), mine.limit, limit);
+  }
+
+  const findings = new Map(found.findings.map(({ id, level }) => [id, level]));
+  const ids = Object.keys(wanted.findings);
+  compare('how many findings', findings.size === ids.length, [...findings.keys()], ids);
+  for (const [id, level] of Object.entries(wanted.findings)) {
+    compare(`finding ${id}`, findings.get(id) === level, findings.get(id), level);
+  }
+
+  for (const [id, value] of Object.entries(wanted.values)) {
+    const mine = found.values[id];
+    compare(id, mine !== undefined && sameEnds(mine, value), mine, value);
+  }
+  const [mine, theirs] = [found.apart.largestTrailer ?? null, wanted.largestTrailer];
+  const same = mine && theirs ? sameEnds(mine, theirs) : mine === theirs;
+  compare('largest trailer', same, mine, theirs);
+  return told;
+}
