@@ -1,102 +1,54 @@
-const only = (name, from, to, comment) => ({
-  name,
-  comment,
-  severity: 'error',
-  from: { path: from, pathNot: '\\.test\\.ts$' },
-  to,
-});
-
+// Who may import whom: quantity ← engine ← topics ← casebook ← sweep ← cli, notebook.
 const rules = '^packages/rules/src';
-const later = (layers) => `${rules}/engine/(${layers})/`;
+const engine = `${rules}/engine`;
+const entries = `${rules}/(index|quantity/index|engine/index|topics/tow-fit/index)\\.ts$`;
+
+/** [what holds, who, may not import what, unless it is this] */
+const never = [
+  ['quantity-imports-no-other-folder', `${rules}/quantity/`, `${rules}/(engine|topics)/`],
+  ['engine-knows-no-topic', `${engine}/`, `${rules}/topics/`],
+  ['define-comes-first', `${engine}/define/`, `${engine}/(formula|condition|check|answer|trace)/`],
+  ['formula-comes-second', `${engine}/formula/`, `${engine}/(condition|check|answer|trace)/`],
+  ['condition-comes-third', `${engine}/condition/`, `${engine}/(check|answer|trace)/`],
+  ['check-comes-fourth', `${engine}/check/`, `${engine}/(answer|trace)/`],
+  ['rules-import-no-package-of-ours', rules, '^(packages/(casebook|sweep|cli)|notebook)/'],
+  ['casebook-below-sweep', '^packages/casebook/', '^(packages/(sweep|cli)|notebook)/'],
+  ['sweep-below-cli-and-notebook', '^packages/sweep/', '^(packages/cli|notebook)/'],
+  ['cli-apart-from-notebook', '^packages/cli/', '^notebook/'],
+  ['notebook-apart-from-cli', '^notebook/', '^packages/cli/'],
+  ['rules-by-their-entries', '^(packages/(casebook|sweep|cli)|notebook)/', `${rules}/`, entries],
+  [
+    'casebook-by-its-entry',
+    '^(packages/(sweep|cli)|notebook)/',
+    '^packages/casebook/src/',
+    '/src/index\\.ts$',
+  ],
+  ['notebook-state-is-plain', '^notebook/src/state/', '(^|/)(lit|lit-html|lit-element|@lit)(/|$)'],
+];
+
+/** [package, the one module that may import it] */
+const behindOneModule = [
+  ['json-rules-engine', 'packages/rules/src/engine/condition/engine\\.ts$'],
+  ['jsep', 'packages/rules/src/engine/formula/parse\\.ts$'],
+];
 
 module.exports = {
   forbidden: [
-    {
-      name: 'no-cycles',
+    { name: 'no-cycles', severity: 'error', from: {}, to: { circular: true } },
+    ...never.map(([name, from, path, pathNot]) => ({
+      name,
       severity: 'error',
-      from: {},
-      to: { circular: true, viaOnly: { dependencyTypesNot: ['type-only'] } },
-    },
-    only(
-      'quantity-first',
-      `${rules}/quantity/`,
-      { path: `${rules}/(engine|topics)/` },
-      'quantity imports no other folder',
-    ),
-    only(
-      'engine-before-topics',
-      `${rules}/engine/`,
-      { path: `${rules}/topics/` },
-      'the engine knows no topic',
-    ),
-    only(
-      'define-first',
-      `${rules}/engine/define/`,
-      { path: later('formula|condition|check|answer|trace') },
-      'define ← the rest',
-    ),
-    only(
-      'formula-second',
-      `${rules}/engine/formula/`,
-      { path: later('condition|check|answer|trace') },
-      'formula ← condition',
-    ),
-    only(
-      'condition-third',
-      `${rules}/engine/condition/`,
-      { path: later('check|answer|trace') },
-      'condition ← check',
-    ),
-    only(
-      'check-fourth',
-      `${rules}/engine/check/`,
-      { path: later('answer|trace') },
-      'check ← answer',
-    ),
-    only(
-      'rules-below',
-      rules,
-      { path: '^(packages/(casebook|sweep|cli)|notebook)/' },
-      'rules import no package of ours',
-    ),
-    only(
-      'casebook-below',
-      '^packages/casebook/',
-      { path: '^(packages/(sweep|cli)|notebook)/' },
-      'casebook ← cli, notebook',
-    ),
-    only(
-      'apart',
-      '^packages/cli/',
-      { path: '^notebook/' },
-      'command line and notebook stand apart',
-    ),
-    only(
-      'apart-too',
-      '^notebook/',
-      { path: '^packages/cli/' },
-      'command line and notebook stand apart',
-    ),
-    only(
-      'one-rules-engine',
-      `^(packages|notebook)/(?!rules/src/engine/condition/engine\\.ts)`,
-      { path: 'node_modules/json-rules-engine' },
-      'json-rules-engine stands behind one module',
-    ),
-    only(
-      'one-parser',
-      `^(packages|notebook)/(?!rules/src/engine/formula/parse\\.ts)`,
-      { path: 'node_modules/jsep' },
-      'formulas are parsed in one module',
-    ),
-    only(
-      'state-without-lit',
-      '^notebook/src/state/',
-      { path: 'node_modules/(lit|lit-html|lit-element|@lit)/' },
-      'state is plain',
-    ),
+      from: { path: from },
+      to: pathNot ? { path, pathNot } : { path },
+    })),
+    ...behindOneModule.map(([name, module]) => ({
+      name: `${name}-behind-one-module`,
+      severity: 'error',
+      from: { path: '^(packages|notebook)/', pathNot: `^${module}` },
+      to: { path: `(^|/)${name}(/|$)`, dependencyTypesNot: ['local'] },
+    })),
     {
-      name: 'resolvable',
+      name: 'everything-resolves',
       severity: 'error',
       from: {},
       to: { couldNotResolve: true, pathNot: '^virtual:' },

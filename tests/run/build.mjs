@@ -1,9 +1,6 @@
-import { build, install } from './shared.mjs';
+import { build, giveUp, install } from './shared.mjs';
 
 await install();
 const failure = await build();
-if (failure !== '') {
-  console.error(failure);
-  process.exit(1);
-}
+if (failure !== '') giveUp(failure);
 console.log('Built.');

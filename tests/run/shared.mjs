@@ -7,8 +7,8 @@ import { fileURLToPath } from 'node:url';
 
 export const root = join(dirname(fileURLToPath(import.meta.url)), '..', '..');
 
-/** Runs a command in the project; resolves with its exit code and everything it printed. */
-export function run(command, args, { env = {}, show = false, seconds = 1800, cwd = root } = {}) {
+/** Runs a command; resolves with its exit code and everything it printed. */
+export function run(command, args, { env = {}, show = false, seconds = 1200, cwd = root } = {}) {
   return new Promise((resolve) => {
     const child = spawn(command, args, {
       cwd,
@@ -17,12 +17,15 @@ export function run(command, args, { env = {}, show = false, seconds = 1800, cwd
     });
     let out = '';
     let err = '';
-    const timer = setTimeout(() => child.kill('SIGKILL'), seconds * 1000);
-    child.stdout.on('data', (chunk) => {
+    const timer = setTimeout(() => {
+      err += `Stopped: ${command} took longer than ${seconds} seconds.\n`;
+      child.kill('SIGKILL');
+    }, seconds * 1000);
+    child.stdout.setEncoding('utf8').on('data', (chunk) => {
       out += chunk;
       if (show) process.stdout.write(chunk);
     });
-    child.stderr.on('data', (chunk) => {
+    child.stderr.setEncoding('utf8').on('data', (chunk) => {
       err += chunk;
       if (show) process.stderr.write(chunk);
     });
@@ -40,8 +43,16 @@ export function run(command, args, { env = {}, show = false, seconds = 1800, cwd
 /** A program of an installed package. */
 export const bin = (name) => join(root, 'node_modules', '.bin', name);
 
+/** Ends with one sentence for the person who ran the command. */
+export function giveUp(sentence, code = 1) {
+  console.error(sentence);
+  process.exit(code);
+}
+
 /** Installs what the lock file says, unless that very lock file was installed before. */
 export async function install() {
+  const [major = 0] = process.versions.node.split('.').map(Number);
+  if (major < 20) giveUp(`This is Node ${process.versions.node}; Tarebook needs Node 20 or later.`);
   const lock = readFileSync(join(root, 'package-lock.json'));
   const hash = createHash('sha256').update(lock).digest('hex');
   const mark = join(root, 'node_modules', '.tarebook-lock');
@@ -49,16 +60,16 @@ export async function install() {
   console.log('Installing packages …');
   const { code, out, err } = await run('npm', ['ci', '--no-audit', '--no-fund']);
   if (code !== 0) {
-    console.error(`${out}${err}`);
-    console.error('The packages could not be installed; npm says why above.');
-    process.exit(1);
+    giveUp(`${out}${err}\nThe packages could not be installed; npm says why above.`);
   }
   writeFileSync(mark, hash);
 }
 
-/** Builds packages and page in their order; resolves with what the failing one printed, or ''. */
-export async function build() {
-  for (const workspace of ['packages/rules', 'packages/casebook', 'packages/cli']) {
+export const packages = ['packages/rules', 'packages/casebook', 'packages/cli'];
+
+/** Builds one after another, as each stands on those before; '' or what the failing one printed. */
+export async function build(workspaces = [...packages, 'notebook']) {
+  for (const workspace of workspaces) {
     const { code, out, err } = await run('npm', ['run', 'build', '-w', workspace]);
     if (code !== 0) return `${workspace} does not build:\n${out}${err}`;
   }
