@@ -23,6 +23,18 @@ export function randomFrom(seed: number): () => number {
 const oneOf = <T>(all: readonly T[], random: () => number, otherwise: T): T =>
   all[Math.floor(random() * all.length)] ?? otherwise;
 
+/** What axle loads cannot be reckoned without. */
+const forAxles = new Set([
+  'vehicle.curbFront',
+  'vehicle.curbRear',
+  'vehicle.wheelbase',
+  'vehicle.overhang',
+  'trailer.ballToAxle',
+  'hitch.restored',
+]);
+
+const isRating = /Rating|Carried|Distributed|Above|Payload|gvwr|gcwr|gawr|Capacity|max[A-Z]/;
+
 function draw(random: () => number, openness: Openness): PlainCase {
   const made: PlainCase = {};
   const between = (lo: number, hi: number): number => lo + random() * (hi - lo);
@@ -34,16 +46,25 @@ function draw(random: () => number, openness: Openness): PlainCase {
     const [least, most] = [Math.min(lo, 0), hi <= 1 ? 1 : Infinity];
     return { lo: Math.max(least, value - width), hi: Math.min(most, value + width) };
   };
-  // Half of the rigs are told well enough for axle loads, and those load what they can carry.
+  // Half of the rigs are told well enough for axle loads; half load less than they may.
   const whole = random() < 0.5;
-  const toldBy = (id: string, chance: number): number => (whole && forAxles.has(id) ? 1 : chance);
+  const light = random() < 0.5;
   for (const [id, [lo, hi, chance]] of Object.entries(numbers)) {
-    if (random() >= toldBy(id, chance)) continue;
-    made[id] = opened(tidy(between(lo, hi), hi <= 1 ? 0.01 : 0.5), lo, hi);
+    if (random() >= (whole && forAxles.has(id) ? 1 : chance)) continue;
+    const share = light ? (isRating.test(id) ? [0.6, 1.3] : [0, 0.6]) : [0, 1];
+    const [from = 0, to = 1] = lo < 0 || hi <= 1 ? [0, 1] : share;
+    const value = between(lo + from * (hi - lo), lo + to * (hi - lo));
+    made[id] = opened(tidy(value, hi <= 1 ? 0.01 : 0.5), lo, hi);
+  }
+  // Most tongues are near the usual share of their trailer.
+  const dry = made['trailer.dryWeight'];
+  if (typeof dry === 'number' && made['trailer.dryTongueWeight'] !== undefined && random() < 0.8) {
+    made['trailer.dryTongueWeight'] = opened(tidy(dry * between(0.1, 0.16), 0.5), 0, dry / 5);
   }
   for (const [id, [options, chance]] of Object.entries(words)) {
     if (random() >= chance) continue;
-    made[id] = random() < openness.unknown ? 'unknown' : oneOf(options, random, 'unknown');
+    const word = light ? options[0] : oneOf(options, random, 'unknown');
+    made[id] = random() < openness.unknown ? 'unknown' : (word ?? 'unknown');
   }
   for (const [id, [values, chance]] of Object.entries(few)) {
     if (random() >= chance) continue;

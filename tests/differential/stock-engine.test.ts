@@ -1,0 +1,98 @@
+import { publish, towFit } from '@tarebook/rules';
+import type { Topic } from '@tarebook/rules/engine';
+import fc from 'fast-check';
+import { Engine } from 'json-rules-engine';
+import { describe, expect, test } from 'vitest';
+import { exactCase } from './arbitrary-case';
+import type { State } from './plain-case';
+import { type LimitNames, type StockFacts, stockCase } from './stock-values';
+
+const many = Math.max(10_000, Number(process.env.TAREBOOK_RANDOM_CASES ?? 0));
+
+type Comparison = { fact: string; operator: string; value: string | { fact: string } };
+type Nested = { all: Nested[] } | { any: Nested[] } | Comparison;
+type Published = {
+  conditions: {
+    name: string;
+    conditions: { all: Nested[] } | { any: Nested[] };
+    event: { type: string; params: { of: string } };
+  }[];
+  parameters: Record<string, { values: { from: string; value: number }[] }>;
+};
+
+// Through text, as a program that knows nothing of this library reads the published file.
+const { conditions: rules, parameters }: Published = JSON.parse(JSON.stringify(publish(towFit)));
+
+const comparisons = (of: Nested): Comparison[] => {
+  if ('all' in of) return of.all.flatMap(comparisons);
+  return 'any' in of ? of.any.flatMap(comparisons) : [of];
+};
+
+/** Something finite for every name, so that a rule about what nobody asked can run at all. */
+function placeholders(): StockFacts {
+  const facts: StockFacts = {};
+  for (const { fact, value } of rules.flatMap((rule) => comparisons(rule.conditions))) {
+    facts[fact] ??= typeof value === 'string' ? 'no' : 0;
+    if (typeof value !== 'string') facts[value.fact] ??= 0;
+  }
+  for (const [id, { values }] of Object.entries(parameters)) {
+    const latest = values.at(-1);
+    if (id in facts && latest) facts[id] = latest.value;
+  }
+  return facts;
+}
+
+const topic: Topic = towFit;
+
+/** The names each limit's conditions compare, read from the published rules themselves. */
+function limitNames(): Map<string, LimitNames> {
+  const names = new Map<string, LimitNames>();
+  for (const id of Object.keys(topic.limits)) {
+    const [stop, care] = ['stop', 'care'].map((level) => {
+      const rule = rules.find(({ name }) => name === `limit.${id}.${level}`);
+      return rule && comparisons(rule.conditions)[0];
+    });
+    if (!stop || typeof stop.value === 'string') throw new Error(`No rule stops ${id}.`);
+    const careAt = care && typeof care.value !== 'string' ? { careAt: care.value.fact } : {};
+    names.set(id, { used: stop.fact, limit: stop.value.fact, ...careAt });
+  }
+  return names;
+}
+
+/** Exactly told, but for the weight from which bars are wanted: some know only that there is one. */
+const plainNumbers = fc
+  .tuple(exactCase(), fc.integer({ min: 0, max: 9 }))
+  .map(([plain, some]) =>
+    some > 0 ? plain : { ...plain, 'vehicle.distributionRequiredAbove': 'unknown' },
+  );
+
+describe('the published rules run in json-rules-engine as it comes', () => {
+  test(`and on ${many} rigs of plain numbers say what the second derivation says`, async () => {
+    const engine = new Engine();
+    for (const rule of rules) engine.addRule(rule);
+    const [others, names] = [placeholders(), limitNames()];
+    const seen = new Map<string, number>();
+    await fc.assert(
+      fc.asyncProperty(plainNumbers, async (plain) => {
+        const { facts, states } = stockCase(plain, names);
+        const { results } = await engine.run({ ...others, ...facts });
+        const holding = new Set(results.map(({ name }) => name));
+        const found: Record<string, State> = {};
+        for (const id of Object.keys(states)) {
+          const care = holding.has(`${id}.care`) ? 'care' : 'ok';
+          found[id] = holding.has(`${id}.stop`) ? 'stop' : care;
+          seen.set(`${id} ${found[id]}`, (seen.get(`${id} ${found[id]}`) ?? 0) + 1);
+        }
+        expect(found).toEqual(states);
+      }),
+      { numRuns: many },
+    );
+    // Every rule held in some rigs and did not hold in others.
+    for (const { event } of rules) {
+      for (const state of [event.type, 'ok']) {
+        const times = seen.get(`${event.params.of} ${state}`) ?? 0;
+        expect(times, `${event.params.of} ${state}`).toBeGreaterThan(0);
+      }
+    }
+  });
+});
