@@ -1,0 +1,39 @@
+// The built notebook on this machine, for looking at.
+import { connect } from 'node:net';
+import { join } from 'node:path';
+import { giveUp, root } from './shared.mjs';
+
+/** The port that PORT asks for, once nothing else answers there. */
+export async function freePort() {
+  const asked = process.env.PORT ?? '4173';
+  const port = Number(asked);
+  if (!/^\d+$/.test(asked) || port < 1 || port > 65_535) {
+    giveUp(`PORT is “${asked}”; give a whole number from 1 to 65535.`, 2);
+  }
+  const answers = await new Promise((resolve) => {
+    const socket = connect({ port, host: 'localhost', autoSelectFamily: true });
+    socket.setTimeout(2000, () => resolve(true));
+    socket.once('connect', () => resolve(true));
+    socket.once('error', () => resolve(false));
+  });
+  if (answers) giveUp(taken(port));
+  return port;
+}
+
+const taken = (port) =>
+  `Port ${port} is taken by another program; set PORT to another number, such as PORT=${port + 1}.`;
+
+/** Serves notebook/dist; resolves with the server once it listens. */
+export async function serve(port) {
+  const { preview } = await import('vite');
+  try {
+    return await preview({
+      root: join(root, 'notebook'),
+      logLevel: 'error',
+      preview: { port, strictPort: true, host: '127.0.0.1', open: false },
+    });
+  } catch (problem) {
+    const used = problem.code === 'EADDRINUSE' || /in use/.test(problem.message);
+    return giveUp(used ? taken(port) : `The notebook cannot be served: ${problem.message}`);
+  }
+}
