@@ -1,0 +1,149 @@
+// What each step of `npm test` runs. All resolve with { passed, failed, says }.
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, relative } from 'node:path';
+import { load } from '../package/load.mjs';
+import { bin, packages, root, run } from './shared.mjs';
+import { tell, together } from './step.mjs';
+
+const command = (name, ...args) => run(bin(name), args);
+
+export const types = async () => together([await command('tsc', '--noEmit')]);
+
+export const lint = async () =>
+  together([
+    await command('biome', 'check', '--config-path=.biome.json', '--error-on-warnings', '.'),
+  ]);
+
+export const directions = async () =>
+  together([
+    await command('depcruise', '--config', '.dependency-cruiser.cjs', 'packages', 'notebook/src'),
+  ]);
+
+export const unused = async () => together([await command('knip', '--config', '.knip.json')]);
+
+/** The built packages by what others will make of them: files, entries, types in each way of loading. */
+export async function published() {
+  const results = [];
+  for (const folder of packages) results.push(await command('publint', '--strict', folder));
+  results.push(await command('attw', '--pack', 'packages/rules', '--profile', 'node16'));
+  results.push(await command('attw', '--pack', 'packages/casebook', '--profile', 'esm-only'));
+  return together(results);
+}
+
+const groups = [
+  ['unit', /^(packages\/[^/]+|notebook)\/src\//],
+  ['published sources', /^tests\/published\//],
+  ['properties', /^tests\/properties\//],
+  ['second derivation', /^tests\/differential\//],
+  ['case documents', /^tests\/cases\//],
+  ['other', /^/],
+];
+
+const readJson = (file) => JSON.parse(readFileSync(file, 'utf8'));
+
+/** With a fresh folder for what a tool writes; the folder goes when the work is done. */
+async function withScratch(work) {
+  const scratch = mkdtempSync(join(tmpdir(), 'tarebook-'));
+  try {
+    return await work(scratch);
+  } finally {
+    rmSync(scratch, { recursive: true, force: true });
+  }
+}
+
+/** One run of vitest, told as one line a group; a group none of whose files ran has failed. */
+export async function vitest() {
+  await withScratch(async (scratch) => {
+    const file = join(scratch, 'vitest.json');
+    const { code, out, err } = await command(
+      'vitest',
+      'run',
+      ...['--config', 'tests/vitest.config.ts', '--reporter=json', `--outputFile=${file}`],
+    );
+    if (!existsSync(file)) return tell('vitest', { passed: 0, failed: 1, says: `${out}${err}` }, 0);
+    const { testResults } = readJson(file);
+    const left = new Set(testResults);
+    let failing = 0;
+    for (const [name, paths] of groups) {
+      const files = [...left].filter((each) => paths.test(relative(root, each.name)));
+      for (const each of files) left.delete(each);
+      if (name === 'other' && files.length === 0) continue;
+      const told = files.map(ofFile);
+      const failed = told.reduce((sum, each) => sum + each.failed, 0);
+      failing += failed;
+      const seconds = files.reduce((sum, each) => sum + (each.endTime - each.startTime) / 1000, 0);
+      const passed = told.reduce((sum, each) => sum + each.passed, 0);
+      tell(name, { passed, failed, says: told.map((each) => each.says).join('') }, seconds);
+    }
+    // Such as an error thrown outside every test.
+    if (code !== 0 && failing === 0) {
+      tell('vitest', { passed: 0, failed: 1, says: `${out}${err}` }, 0);
+    }
+  });
+}
+
+/** A test that was skipped has not passed; a file that could not be loaded is one failure. */
+function ofFile({ name, status, message, assertionResults }) {
+  const where = relative(root, name);
+  if (assertionResults.length === 0) {
+    return { passed: 0, failed: 1, says: `${where}: ${message || status}\n` };
+  }
+  const failing = assertionResults.filter((each) => each.status !== 'passed');
+  const says = failing.map(
+    (each) =>
+      `${where}: ${each.fullName}: ${each.status}\n${(each.failureMessages ?? []).join('\n')}\n`,
+  );
+  return {
+    passed: assertionResults.length - failing.length,
+    failed: failing.length,
+    says: says.join(''),
+  };
+}
+
+export const loaded = () => load(root);
+
+/** Every worked case by the built command line, as a stranger would run it. */
+export async function cases() {
+  const args = ['packages/cli/dist/tarebook.js', 'check', 'cases', '--json'];
+  const { code, out, err } = await run('node', args);
+  if (code !== 0 && code !== 1) return { passed: 0, failed: 1, says: err };
+  const checked = JSON.parse(out);
+  const differing = checked.filter(({ holds }) => !holds);
+  const says = differing.map(
+    ({ file, differences }) =>
+      `${file}\n${differences.map((d) => `  ${d.name}: expected ${d.expected}, found ${d.found}\n`).join('')}`,
+  );
+  const passed = checked.length - differing.length;
+  if ((code === 0) === (differing.length === 0)) {
+    return { passed, failed: differing.length, says: says.join('') };
+  }
+  says.push(`The exit code is ${code} though ${differing.length} cases differ.`);
+  return { passed, failed: differing.length + 1, says: says.join('\n') };
+}
+
+const browserTests = 'tests/browser';
+
+export async function browser() {
+  if (!process.env.TAREBOOK_CHROMIUM) {
+    return { passed: 0, failed: 1, says: 'Not run, as there is no browser.' };
+  }
+  if (!existsSync(join(root, browserTests)) || readdirSync(join(root, browserTests)).length === 0) {
+    return { passed: 0, failed: 1, says: `There is nothing in ${browserTests}.` };
+  }
+  return withScratch(async (scratch) => {
+    const file = join(scratch, 'browser.json');
+    const args = ['test', '-c', `${browserTests}/playwright.config.ts`, '--reporter=line,json'];
+    const { code, out, err } = await run(bin('playwright'), args, {
+      env: { PLAYWRIGHT_JSON_OUTPUT_NAME: file, NO_COLOR: '1' },
+    });
+    if (!existsSync(file)) return { passed: 0, failed: 1, says: `${out}${err}` };
+    const { expected, unexpected, flaky, skipped } = readJson(file).stats;
+    const failed = unexpected + flaky + skipped;
+    return {
+      passed: expected,
+      failed: code === 0 ? failed : Math.max(1, failed),
+      says: `${out}${err}`,
+    };
+  });
+}
