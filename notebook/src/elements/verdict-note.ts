@@ -1,0 +1,54 @@
+import type { Answer, State } from '@tarebook/rules/engine';
+import { html, nothing } from 'lit';
+import { mark } from './marks';
+import { PlainElement } from './plain-element';
+
+const settled = 800;
+
+/** The verdict: word, shape and colour, the sentence, and on what it rests. */
+export class VerdictNote extends PlainElement {
+  static override properties = {
+    answer: { attribute: false },
+    level: { attribute: false },
+    current: { attribute: false },
+    spoken: { state: true },
+  };
+  declare answer: Answer;
+  declare level: State;
+  declare current: boolean;
+  declare spoken: string;
+  private timer: ReturnType<typeof setTimeout> | undefined;
+
+  /** Announced once it has settled, not at every key. */
+  protected override updated(): void {
+    const says = `${this.answer.words}. ${this.answer.sentence}`;
+    if (says === this.spoken) return;
+    clearTimeout(this.timer);
+    this.timer = setTimeout(() => {
+      this.spoken = says;
+    }, settled);
+  }
+
+  override disconnectedCallback(): void {
+    clearTimeout(this.timer);
+    super.disconnectedCallback();
+  }
+
+  protected override render() {
+    const { answer, level, current } = this;
+    return html`
+      <section class="verdict level-${level}" aria-label="Verdict">
+        ${mark(level)}
+        <p class="word">${answer.words.charAt(0).toUpperCase()}${answer.words.slice(1)}</p>
+        <p>${answer.sentence}</p>
+        <p class="soft small">
+          ${answer.restsOn}
+          ${current ? nothing : html`<strong>This is the verdict before the entry marked below.</strong>`}
+        </p>
+      </section>
+      <p class="hidden" aria-live="polite">${this.spoken ?? ''}</p>
+    `;
+  }
+}
+
+customElements.define('verdict-note', VerdictNote);

@@ -1,0 +1,28 @@
+/** Where the page is, from the part of the address that never reaches a server. */
+export type Address =
+  | { readonly page: 'cases' | 'class' | 'questions' | 'yard' | 'rules' }
+  | { readonly page: 'case'; readonly topic: string; readonly name: string }
+  | { readonly page: 'topic'; readonly topic: string };
+
+const pages = ['cases', 'class', 'questions', 'yard', 'rules'] as const;
+
+function decoded(text: string): string {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    return text;
+  }
+}
+
+/** An address that is not one of ours leads to the cases. */
+export function readAddress(hash: string): Address {
+  const [, page = '', first = '', second = ''] = hash.split('/').map(decoded);
+  if (page === 'case' && first !== '' && second !== '') {
+    return { page: 'case', topic: first, name: second };
+  }
+  if (page === 'rules' && first !== '') return { page: 'topic', topic: first };
+  return { page: pages.find((each) => each === page) ?? 'cases' };
+}
+
+export const caseAddress = (topic: string, name: string): string =>
+  `#/case/${encodeURIComponent(topic)}/${encodeURIComponent(name)}`;

@@ -1,0 +1,32 @@
+import { type CaseDocument, judgeCaseNow, readCase, type Trouble } from '@tarebook/casebook';
+import type { Answer } from '@tarebook/rules/engine';
+
+/** A text, read and judged. While it has troubles, the last answer that could be had stands. */
+export type Judged = {
+  readonly doc: CaseDocument;
+  readonly answer?: Answer;
+  /** Whether the answer is that of the present text. */
+  readonly current: boolean;
+};
+
+export function judge(text: string, before?: Judged): Judged {
+  const doc = readCase(text);
+  if (doc.troubles.length === 0 && doc.topic) {
+    return { doc, answer: judgeCaseNow(doc), current: true };
+  }
+  return { doc, ...(before?.answer && { answer: before.answer }), current: false };
+}
+
+/** The trouble that belongs to a cell, by where its value begins. */
+export function troubleAt(
+  troubles: readonly Trouble[],
+  place: { readonly line: number; readonly column: number },
+): string | undefined {
+  return troubles.find(({ line, column }) => line === place.line && column === place.column)?.says;
+}
+
+/** What differs in the facts between two readings of a case, by fact. */
+export function movedFacts(filed: CaseDocument, now: CaseDocument): readonly string[] {
+  const ids = new Set([...Object.keys(filed.facts), ...Object.keys(now.facts)]);
+  return [...ids].filter((id) => JSON.stringify(filed.facts[id]) !== JSON.stringify(now.facts[id]));
+}
