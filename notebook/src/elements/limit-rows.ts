@@ -13,7 +13,8 @@ const along = scaleLinear([0, 1.1], [0, width]).clamp(true);
 /** One limit as a rail: used, the margin's notch, the limit; a range is drawn as one. */
 function rail({ share, careAt, limit }: LimitAnswer) {
   const known = Number.isFinite(share.hi) && Number.isFinite(share.lo);
-  const notch = careAt && limit.hi > 0 && Number.isFinite(limit.hi) ? along(careAt.hi / limit.hi) : undefined;
+  const notch =
+    careAt && limit.hi > 0 && Number.isFinite(limit.hi) ? along(careAt.hi / limit.hi) : undefined;
   const [from, to] = known ? [along(share.lo), along(share.hi)] : [0, width];
   return svg`
     <svg class="rail" viewBox="0 0 ${width} 18" preserveAspectRatio="none" aria-hidden="true">
@@ -58,17 +59,18 @@ export class LimitRows extends PlainElement {
     const asked = this.limits
       .filter(({ state }) => state !== 'not-asked')
       .toSorted(
-        (a, b) =>
-          order.indexOf(a.state) - order.indexOf(b.state) || b.roomUsed.hi - a.roomUsed.hi,
+        (a, b) => order.indexOf(a.state) - order.indexOf(b.state) || b.roomUsed.hi - a.roomUsed.hi,
       );
     const silent = this.limits.filter(({ state }) => state === 'not-asked');
     return html`
       <ul class="limits">${asked.map((limit) => this.row(limit))}</ul>
-      ${silent.length === 0
-        ? nothing
-        : html`<p class="soft small">
+      ${
+        silent.length === 0
+          ? nothing
+          : html`<p class="soft small">
             Not asked, for want of a rating: ${silent.map(({ label }) => label.toLowerCase()).join(', ')}.
-          </p>`}
+          </p>`
+      }
     `;
   }
 }

@@ -1,5 +1,5 @@
 import type { State } from '@tarebook/rules/engine';
-import { svg, type SVGTemplateResult } from 'lit';
+import { type SVGTemplateResult, svg } from 'lit';
 
 /** Each level has a shape of its own, so that colour is never needed to tell them apart. */
 const paths: Readonly<Record<State, string>> = {

@@ -2,7 +2,11 @@ import { expect, test } from 'vitest';
 import { caseAddress, readAddress } from './address';
 
 test('every fixed address leads to its page, and any other to the cases', () => {
-  expect(readAddress('#/case/tow-fit/a-b')).toEqual({ page: 'case', topic: 'tow-fit', name: 'a-b' });
+  expect(readAddress('#/case/tow-fit/a-b')).toEqual({
+    page: 'case',
+    topic: 'tow-fit',
+    name: 'a-b',
+  });
   expect(readAddress('#/rules/tow-fit')).toEqual({ page: 'topic', topic: 'tow-fit' });
   for (const page of ['cases', 'class', 'questions', 'yard', 'rules']) {
     expect(readAddress(`#/${page}`)).toEqual({ page });
@@ -14,5 +18,9 @@ test('every fixed address leads to its page, and any other to the cases', () => 
 
 test('an address survives writing and reading, whatever the name', () => {
   const name = 'mine 1/2 é';
-  expect(readAddress(caseAddress('tow-fit', name))).toEqual({ page: 'case', topic: 'tow-fit', name });
+  expect(readAddress(caseAddress('tow-fit', name))).toEqual({
+    page: 'case',
+    topic: 'tow-fit',
+    name,
+  });
 });

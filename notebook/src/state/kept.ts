@@ -34,7 +34,9 @@ export function isKept(value: unknown): value is Kept {
   if (typeof value !== 'object' || value === null) return false;
   const has = (key: string, type: string): boolean =>
     typeof Object.getOwnPropertyDescriptor(value, key)?.value === type;
-  return has('topic', 'string') && has('name', 'string') && has('text', 'string') && has('at', 'number');
+  return (
+    has('topic', 'string') && has('name', 'string') && has('text', 'string') && has('at', 'number')
+  );
 }
 
 export async function keep(kept: Kept): Promise<void> {

@@ -1,0 +1,76 @@
+import type { Source, Step, Topic, Trace } from '@tarebook/rules/engine';
+import { html, nothing, type TemplateResult } from 'lit';
+import { PlainElement } from './plain-element';
+
+export const cited = ({ cite, section, note }: Source): string =>
+  `${cite}${section ? `, ${section}` : ''}${note ? `. ${note}` : ''}`;
+
+const sourceClass = (source: Source) =>
+  html`<span class="tag">${source.class.replace('-', ' ')}</span> <span class="soft small">${cited(source)}</span>`;
+
+/** The working, opened step by step down to facts and numbers of the trade. */
+export class WorkingSteps extends PlainElement {
+  static override properties = {
+    trace: { attribute: false },
+    topic: { attribute: false },
+    open: { state: true },
+  };
+  declare trace: Trace;
+  declare topic: Topic;
+  /** Paths of the steps that are open; only those are drawn. */
+  declare open: ReadonlySet<string>;
+
+  constructor() {
+    super();
+    this.open = new Set();
+  }
+
+  private toggled(path: string, event: Event): void {
+    if (!(event.target instanceof HTMLDetailsElement)) return;
+    const next = new Set(this.open);
+    if (event.target.open) next.add(path);
+    else next.delete(path);
+    this.open = next;
+  }
+
+  private below(step: Step, path: string): TemplateResult {
+    const inner = step.from.filter((name) => this.trace.steps[name]);
+    return html`
+      ${step.source ? html`<p>${sourceClass(step.source)}</p>` : nothing}
+      ${inner.length === 0 ? nothing : html`<ul>${inner.map((name) => this.step(name, path))}</ul>`}
+    `;
+  }
+
+  private step(name: string, above: string): TemplateResult | typeof nothing {
+    const step = this.trace.steps[name];
+    if (!step) return nothing;
+    const path = `${above}/${name}`;
+    const line = html`${step.label}: <strong class="num">${step.value}</strong>${step.working && step.working !== step.value
+      ? html`<br /><span class="soft num small">= ${step.working}</span>`
+      : nothing}`;
+    const leaf = step.from.length === 0;
+    if (leaf) {
+      return html`<li>
+        ${line}
+        ${step.readFrom ? html`<span class="soft small">read from: ${step.readFrom}</span>` : nothing}
+        ${step.source ? sourceClass(step.source) : nothing}
+      </li>`;
+    }
+    return html`<li>
+      <details @toggle=${(event: Event) => this.toggled(path, event)}>
+        <summary>${line}</summary>
+        ${this.open.has(path) ? this.below(step, path) : nothing}
+      </details>
+    </li>`;
+  }
+
+  protected override render() {
+    const bounded = this.topic.headline.filter((name) => {
+      const ends = this.trace.steps[name]?.ends;
+      return !ends || (Number.isFinite(ends.lo) && Number.isFinite(ends.hi));
+    });
+    return html`<ul class="steps">${bounded.map((name) => this.step(name, ''))}</ul>`;
+  }
+}
+
+customElements.define('working-steps', WorkingSteps);
