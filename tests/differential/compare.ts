@@ -13,6 +13,10 @@ const near = (a: number, b: number): boolean => a === b || Math.abs(a - b) <= 1.
 
 export const sameEnds = (a: Ends, b: Ends): boolean => near(a.lo, b.lo) && near(a.hi, b.hi);
 
+export const within = (inner: Ends, outer: Ends): boolean =>
+  (inner.lo >= outer.lo || near(inner.lo, outer.lo)) &&
+  (inner.hi <= outer.hi || near(inner.hi, outer.hi));
+
 /** Everything in which two answers on an exact case differ, in words. */
 export function differences(found: Answer, wanted: PlainAnswer): string[] {
   const told: string[] = [];

@@ -43,7 +43,7 @@ export function plainLargest({ limits, load, rearTires }: PlainLimits): Ends | n
   const { f, inUse } = load;
   const asked = ofVehicleAndHitch.filter((id) => limits[id]?.asked);
   if (asked.some((id) => !limits[id]?.rated)) return null;
-  if (!closed(load.trailer) || !closed(load.tongue) || !closed(load.share)) return null;
+  if (![load.trailer, load.tongue, load.share, load.aboard].every(closed)) return null;
   const onAxles = load.axlesReckoned && (!inUse.yes || load.settingKnown);
   if (asked.some((id) => ofAxles.includes(id)) && !onAxles) return null;
   if (asked.some((id) => ofCurb.includes(id)) && !load.curbKnown) return null;

@@ -1,0 +1,116 @@
+import type { Answer } from '@tarebook/rules';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { openCase, pointOf, randomFrom } from './arbitrary-case';
+import { judged, sameEnds, within } from './compare';
+import { closed, type Ends } from './ends';
+import type { PlainAnswer, State } from './plain-case';
+import { plainTowFit } from './plain-tow-fit';
+
+/** What a tighter range, or one point of it, may make of what a wider one said. */
+const decides: Readonly<Record<State, readonly State[]>> = {
+  'not-asked': ['not-asked'],
+  unknown: ['unknown', 'stop', 'care', 'ok'],
+  stop: ['stop'],
+  care: ['care', 'ok'],
+  ok: ['ok'],
+};
+
+/** These say “make sure” of a thing nobody told; told, it may turn out to be missing. */
+const makeSure = new Set(['brake-controller', 'seven-way']);
+
+type Told = { readonly id: string; readonly what: unknown };
+
+/** Where the product claims more than its ranges, reckoned a second time and wider, bear out. */
+function againstWider(found: Answer, wide: PlainAnswer): Told[] {
+  const told: Told[] = [];
+  const note = (id: string, holds: boolean, ...what: unknown[]) => {
+    if (!holds) told.push({ id, what });
+  };
+  for (const { id, used, limit, state } of found.limits) {
+    const other = wide.limits[id];
+    if (!other) throw new Error(id);
+    note(id, decides[other.state].includes(state), state, other.state);
+    if (state === 'not-asked') continue;
+    note(`${id}, used`, within(used, other.used), used, other.used);
+    note(`${id}, limit`, within(limit, other.limit), limit, other.limit);
+    const same = sameEnds(used, other.used) && sameEnds(limit, other.limit);
+    note(`${id}, the same ranges`, !same || state === other.state, state, other.state);
+  }
+  for (const { id, level } of found.findings) {
+    const other = wide.findings[id];
+    note(id, other !== undefined && decides[other].includes(level), level, other);
+  }
+  for (const [id, other] of Object.entries(wide.values)) {
+    const value = found.values[id];
+    note(id, value !== undefined && within(value, other), value, other);
+  }
+  const [mine, theirs] = [found.apart.largestTrailer, wide.largestTrailer];
+  if (mine && theirs) note('largest trailer', within(mine, theirs), mine, theirs);
+  if (mine && !theirs) note('largest trailer', false, mine, theirs);
+  return told;
+}
+
+/** Where a point that the case allows contradicts what was decided without knowing it. */
+function againstPoint(found: Answer, wide: PlainAnswer, point: PlainAnswer): Told[] {
+  const told: Told[] = [];
+  const note = (id: string, holds: boolean, ...what: unknown[]) => {
+    if (!holds) told.push({ id, what });
+  };
+  const isPoint = (value: Ends) => value.lo === value.hi && closed(value);
+  // A rating nobody knows counts as not broken by a heavier tongue; a point may break it.
+  const tongueRated = found.limits.some(({ id, limit }) => id === 'tongue' && closed(limit));
+  for (const { id, used, limit, state } of found.limits) {
+    const there = point.limits[id];
+    if (!there || state === 'not-asked') continue;
+    note(`${id} at a point`, decides[state].includes(there.state), state, there.state);
+    if (isPoint(there.used)) note(`${id}, used`, within(there.used, used), there.used, used);
+    if (isPoint(there.limit)) note(`${id}, limit`, within(there.limit, limit), there.limit, limit);
+  }
+  for (const { id, level } of found.findings) {
+    const there = point.findings[id] ?? 'not-asked';
+    if (level === 'care' && makeSure.has(id)) continue;
+    if (id === 'tongue-estimate' && !tongueRated) continue;
+    note(`${id} at a point`, decides[level].includes(there), level, there);
+  }
+  for (const [id, value] of Object.entries(point.values)) {
+    const range = found.values[id];
+    if (range && isPoint(value)) note(`${id} at a point`, within(value, range), value, range);
+  }
+  const range = found.apart.largestTrailer;
+  const there = point.largestTrailer;
+  if (range) {
+    const holds = there ? within(there, range) : range.lo === 0;
+    note('largest trailer at a point', holds, there, range);
+  } else if (wide.largestTrailer) {
+    note('no trailer will do at a point', there === null, there);
+  }
+  if (found.outcome === 'fits') note('fits', point.outcome !== 'does-not-fit', point.outcome);
+  if (found.outcome === 'does-not-fit') {
+    note('does not fit', point.outcome === 'does-not-fit', point.outcome);
+  }
+  return told;
+}
+
+describe('with ranges and unknowns', () => {
+  test('on 3,000 rigs every answer is as tight as simple ranges, and no point contradicts it', () => {
+    const outcomes = new Map<string, number>();
+    fc.assert(
+      fc.property(openCase(), fc.nat(), (plain, seed) => {
+        const found = judged(plain);
+        outcomes.set(found.outcome, (outcomes.get(found.outcome) ?? 0) + 1);
+        const wide = plainTowFit(plain);
+        expect(againstWider(found, wide)).toEqual([]);
+        const random = randomFrom(seed);
+        for (let i = 0; i < 8; i += 1) {
+          const point = pointOf(plain, random);
+          expect(againstPoint(found, wide, plainTowFit(point)), JSON.stringify(point)).toEqual([]);
+        }
+      }),
+      { numRuns: 3000 },
+    );
+    for (const outcome of ['fits', 'fits-with-care', 'does-not-fit', 'cannot-say']) {
+      expect(outcomes.get(outcome) ?? 0, outcome).toBeGreaterThan(20);
+    }
+  });
+});
