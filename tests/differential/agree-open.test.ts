@@ -2,8 +2,8 @@ import type { Answer } from '@tarebook/rules';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { openCase, pointOf, randomFrom } from './arbitrary-case';
-import { judged, sameEnds, within } from './compare';
-import { closed, type Ends } from './ends';
+import { judged } from './compare';
+import { closed, type Ends, sameEnds, within } from './ends';
 import type { PlainAnswer, State } from './plain-case';
 import { plainTowFit } from './plain-tow-fit';
 

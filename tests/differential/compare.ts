@@ -1,5 +1,5 @@
 import { type Answer, answerNow, towFit } from '@tarebook/rules';
-import type { Ends } from './ends';
+import { sameEnds } from './ends';
 import { givenOf } from './given';
 import type { PlainAnswer, PlainCase } from './plain-case';
 
@@ -7,15 +7,6 @@ export const asOf = '2026-11-01';
 
 export const judged = (plain: PlainCase): Answer =>
   answerNow(towFit, { facts: givenOf(plain), asOf });
-
-/** Both are rounded to a millionth: the last one may fall to either side. */
-const near = (a: number, b: number): boolean => a === b || Math.abs(a - b) <= 1.01e-6;
-
-export const sameEnds = (a: Ends, b: Ends): boolean => near(a.lo, b.lo) && near(a.hi, b.hi);
-
-export const within = (inner: Ends, outer: Ends): boolean =>
-  (inner.lo >= outer.lo || near(inner.lo, outer.lo)) &&
-  (inner.hi <= outer.hi || near(inner.hi, outer.hi));
 
 /** Everything in which two answers on an exact case differ, in words. */
 export function differences(found: Answer, wanted: PlainAnswer): string[] {

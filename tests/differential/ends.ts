@@ -51,3 +51,12 @@ export const round = (value: number): number =>
 export const rounded = (a: Ends): Ends => ({ lo: round(a.lo), hi: round(a.hi) });
 
 export const closed = (a: Ends): boolean => Number.isFinite(a.lo) && Number.isFinite(a.hi);
+
+/** Both are rounded to a millionth: the last one may fall to either side. */
+const near = (a: number, b: number): boolean => a === b || Math.abs(a - b) <= 1.01e-6;
+
+export const sameEnds = (a: Ends, b: Ends): boolean => near(a.lo, b.lo) && near(a.hi, b.hi);
+
+export const within = (inner: Ends, outer: Ends): boolean =>
+  (inner.lo >= outer.lo || near(inner.lo, outer.lo)) &&
+  (inner.hi <= outer.hi || near(inner.hi, outer.hi));
