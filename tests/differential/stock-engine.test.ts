@@ -8,6 +8,8 @@ import type { State } from './plain-case';
 import { type LimitNames, type StockFacts, stockCase } from './stock-values';
 
 const many = Math.max(10_000, Number(process.env.TAREBOOK_RANDOM_CASES ?? 0));
+/** Asked for more cases, allowed more time. */
+const timeout = 60_000 + many * 12;
 
 type Comparison = { fact: string; operator: string; value: string | { fact: string } };
 type Nested = { all: Nested[] } | { any: Nested[] } | Comparison;
@@ -67,7 +69,9 @@ const plainNumbers = fc
   );
 
 describe('the published rules run in json-rules-engine as it comes', () => {
-  test(`and on ${many} rigs of plain numbers say what the second derivation says`, async () => {
+  test(`and on ${many} rigs of plain numbers say what the second derivation says`, {
+    timeout,
+  }, async () => {
     const engine = new Engine();
     for (const rule of rules) engine.addRule(rule);
     const [others, names] = [placeholders(), limitNames()];
