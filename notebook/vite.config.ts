@@ -9,6 +9,8 @@ export default defineConfig({
   resolve: {
     conditions: ['source', 'module', 'browser', 'production', 'import', 'default'],
     alias: {
+      // The page reads Markdown and never writes it from a tree.
+      'mdast-util-to-markdown': here('./src/no-writing.ts'),
       'jsonpath-plus': here('../packages/rules/src/engine/condition/no-paths.ts'),
     },
   },

@@ -72,14 +72,16 @@ export class FactTable extends PlainElement {
     return html`
       <tr>
         <td>
-          ${fact
-            ? html`<details>
+          ${
+            fact
+              ? html`<details>
                 <summary>${label}</summary>
                 <p class="small soft">
                   ${fact.means ? html`${fact.means} ` : nothing}${fact.ask} Read it from: ${fact.where}.
                 </p>
               </details>`
-            : html`<code>${row.id}</code>`}
+              : html`<code>${row.id}</code>`
+          }
         </td>
         <td class="value">
           ${this.field(row, label)}

@@ -1,6 +1,5 @@
 import type { LimitAnswer } from '@tarebook/rules/engine';
 import { show, showParts, type UnitSystem } from '@tarebook/rules/quantity';
-import { scaleLinear } from 'd3-scale';
 import { html, nothing, svg } from 'lit';
 import { mark, stateWords } from './marks';
 import { PlainElement } from './plain-element';
@@ -8,7 +7,7 @@ import { PlainElement } from './plain-element';
 const width = 400;
 
 /** What a rail shows at the most: a tenth beyond the limit. */
-const along = scaleLinear([0, 1.1], [0, width]).clamp(true);
+const along = (share: number): number => (Math.min(1.1, Math.max(0, share)) / 1.1) * width;
 
 /** One limit as a rail: used, the margin's notch, the limit; a range is drawn as one. */
 function rail({ share, careAt, limit }: LimitAnswer) {

@@ -11,7 +11,11 @@ export class CellTyped extends CustomEvent<CellPlace & { value: string }> {
   }
 }
 
-export class RowAdded extends CustomEvent<{ list: string; label: string; cells: Record<string, string> }> {
+export class RowAdded extends CustomEvent<{
+  list: string;
+  label: string;
+  cells: Record<string, string>;
+}> {
   constructor(list: string, label: string, cells: Record<string, string>) {
     super('row-added', { detail: { list, label, cells }, bubbles: true });
   }
@@ -65,7 +69,9 @@ export class LoadList extends PlainElement {
     event.preventDefault();
     const fields = this.querySelectorAll<HTMLInputElement>('tfoot input');
     const [label, ...values] = [...fields].map((field) => field.value.trim());
-    const cells = Object.fromEntries(this.columns.filter((c) => c !== '').map((c, i) => [c, values[i] ?? '']));
+    const cells = Object.fromEntries(
+      this.columns.filter((c) => c !== '').map((c, i) => [c, values[i] ?? '']),
+    );
     if (!label && values.every((value) => value === '')) return;
     this.dispatchEvent(new RowAdded(this.fact, label ?? '', cells));
     for (const field of fields) field.value = '';
@@ -106,7 +112,8 @@ export class LoadList extends PlainElement {
         <tr @keydown=${entered}>
           <td><input aria-label="${declared.label}: what else" placeholder="what else" /></td>
           ${columns.map(
-            (column) => html`<td class="value"><input aria-label="New row: ${heading(column)}" autocomplete="off" /></td>`,
+            (column) =>
+              html`<td class="value"><input aria-label="New row: ${heading(column)}" autocomplete="off" /></td>`,
           )}
           <td class="drop"><button aria-label="Add a row to ${declared.label}" @click=${this.add}>+</button></td>
         </tr>

@@ -45,9 +45,11 @@ export class WorkingSteps extends PlainElement {
     const step = this.trace.steps[name];
     if (!step) return nothing;
     const path = `${above}/${name}`;
-    const line = html`${step.label}: <strong class="num">${step.value}</strong>${step.working && step.working !== step.value
-      ? html`<br /><span class="soft num small">= ${step.working}</span>`
-      : nothing}`;
+    const line = html`${step.label}: <strong class="num">${step.value}</strong>${
+      step.working && step.working !== step.value
+        ? html`<br /><span class="soft num small">= ${step.working}</span>`
+        : nothing
+    }`;
     const leaf = step.from.length === 0;
     if (leaf) {
       return html`<li>

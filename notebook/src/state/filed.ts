@@ -1,3 +1,5 @@
+/// <reference types="vite/client" />
+
 /** The worked cases that come with the page, read when they are wanted. */
 const files = import.meta.glob<string>(['../../../cases/*/*.md', '!../../../cases/refused/*.md'], {
   query: '?raw',

@@ -1,6 +1,7 @@
 export { acceptFound, addRow, removeFact, removeRow, setCell, setFact } from './edit';
 export { compareWithExpect, type Difference } from './expect';
-export { judgeCase, judgeCaseNow, liveValue } from './judge';
+export { judgeCaseNow, liveValue } from './judge';
+export { judgeCase } from './judge-by-engine';
 export { readCase } from './read';
 export {
   type Block,

@@ -1,19 +1,13 @@
-import { type Answer, type Asked, answer, answerNow, type Topic } from '@tarebook/rules/engine';
+import { type Answer, type Asked, answerNow, type Topic } from '@tarebook/rules/engine';
 import { show, type UnitSystem } from '@tarebook/rules/quantity';
 import type { CaseDocument } from './shapes';
 
-function askedOf(doc: CaseDocument): { topic: Topic; asked: Asked } {
+export function askedOf(doc: CaseDocument): { topic: Topic; asked: Asked } {
   const [first] = doc.troubles;
   if (first) throw new Error(`${first.line}:${first.column}: ${first.says}`);
   if (!doc.topic) throw new Error('The document names no topic.');
   const { facts, readFrom, front } = doc;
   return { topic: doc.topic, asked: { facts, readFrom, ...(front.asOf && { asOf: front.asOf }) } };
-}
-
-/** The answer of a case, decided by json-rules-engine. Throws for a document with troubles. */
-export async function judgeCase(doc: CaseDocument): Promise<Answer> {
-  const { topic, asked } = askedOf(doc);
-  return answer(topic, asked);
 }
 
 /** The same answer at once, for a page that repaints as one types. */

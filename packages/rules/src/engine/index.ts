@@ -1,4 +1,5 @@
-export { type Asked, answer, answerNow } from './answer/answer';
+export { type Asked, answerNow } from './answer/answer';
+export { answer } from './answer/by-engine';
 export type {
   Answer,
   Assumed,

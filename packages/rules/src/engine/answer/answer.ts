@@ -1,7 +1,6 @@
 import { type FactsGiven, readFacts } from '../check/facts';
 import { sayProblem } from '../check/messages';
 import { InputError } from '../check/problem';
-import { rulesHoldingByEngine } from '../condition/engine';
 import { conditionRules } from '../condition/rules';
 import { rulesHolding } from '../condition/walk';
 import type { Topic } from '../define/shapes';
@@ -27,8 +26,8 @@ export type Asked = {
   readonly readFrom?: Readonly<Record<string, string>>;
 };
 
-type Names<T extends Topic> = keyof T['formulas'] & string;
-type Apart<T extends Topic> = keyof T['apart'] & string;
+export type Names<T extends Topic> = keyof T['formulas'] & string;
+export type Apart<T extends Topic> = keyof T['apart'] & string;
 
 const compiledTopics = new WeakMap<Topic, Compiled>();
 
@@ -71,7 +70,7 @@ function apartIn(compiled: Compiled, run: Run, name: string): Ends | null {
 
 type Decided = { readonly run: Run; readonly inputs: Inputs; readonly holding: Holding };
 
-function assemble(topic: Topic, asked: Asked, asOf: string, decided: Decided): Answer {
+export function assemble(topic: Topic, asked: Asked, asOf: string, decided: Decided): Answer {
   const { run, inputs, holding } = decided;
   const compiled = compiledOf(topic);
   const parameters = parametersOn(topic, asOf);
@@ -109,32 +108,13 @@ function assemble(topic: Topic, asked: Asked, asOf: string, decided: Decided): A
   };
 }
 
-const today = (): string => new Date().toISOString().slice(0, 10);
+export const today = (): string => new Date().toISOString().slice(0, 10);
 
-function reckoned(topic: Topic, asked: Asked, asOf: string): { run: Run; inputs: Inputs } {
+export function reckoned(topic: Topic, asked: Asked, asOf: string): { run: Run; inputs: Inputs } {
   const { inputs, problems } = readFacts(topic, asked.facts);
   if (problems.length > 0) throw new InputError(problems, sayProblem);
   const parameters = inBase(parametersOn(topic, asOf));
   return { run: reckonRun(compiledOf(topic), inputs, parameters), inputs };
-}
-
-/**
- * The answer to a topic's question with its whole reasoning, decided by json-rules-engine.
- *
- * @throws InputError naming every fact that is not one, or cannot be what was written.
- */
-export async function answer<const T extends Topic>(
-  topic: T,
-  asked: Asked,
-): Promise<Answer<Names<T>, Apart<T>>>;
-export async function answer(topic: Topic, asked: Asked): Promise<Answer> {
-  const asOf = asked.asOf ?? today();
-  const { run, inputs } = reckoned(topic, asked, asOf);
-  const values = namedValues(compiledOf(topic), run);
-  const rules = conditionRules(topic);
-  const certain = await rulesHoldingByEngine(rules, 'certain', values);
-  const possible = await rulesHoldingByEngine(rules, 'possible', values);
-  return assemble(topic, asked, asOf, { run, inputs, holding: { certain, possible } });
 }
 
 /** The same answer at once: the same conditions, walked without json-rules-engine. */

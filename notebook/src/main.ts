@@ -1,0 +1,1 @@
+import './tare-page';

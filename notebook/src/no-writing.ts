@@ -1,0 +1,5 @@
+/**
+ * Stands in for the Markdown writer that the Markdown reader's extensions would load: documents are
+ * changed by replacing stretches of their text, so nothing here ever writes one from a tree.
+ */
+export const defaultHandlers: Readonly<Record<string, never>> = {};

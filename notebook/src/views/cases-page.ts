@@ -1,0 +1,157 @@
+import { topics } from '@tarebook/rules';
+import { html, nothing } from 'lit';
+import { levelOf, mark } from '../elements/marks';
+import { PlainElement } from '../elements/plain-element';
+import { caseAddress } from '../state/address';
+import { blankCase } from '../state/blank';
+import { allFiled } from '../state/filed';
+import { judge } from '../state/judged';
+import { allKept, keep } from '../state/kept';
+
+type Row = {
+  readonly topic: string;
+  readonly name: string;
+  readonly title: string;
+  readonly asked: string;
+  readonly level: string;
+  readonly outcome: string;
+  readonly words: string;
+  /** Lower case, for the search. */
+  readonly all: string;
+  readonly own: 'filed' | 'changed' | 'mine';
+};
+
+const levels = ['starter', 'working', 'hard', ''];
+
+function rowOf(topic: string, name: string, text: string, own: Row['own']): Row {
+  const { doc, answer } = judge(text);
+  const { title, asked = '', level = '' } = doc.front;
+  const outcome = answer?.outcome ?? '';
+  const words = answer?.words ?? 'not readable yet';
+  return { topic, name, title, asked, level, outcome, words, all: text.toLowerCase(), own };
+}
+
+async function rowsOf(): Promise<readonly Row[]> {
+  const filed = await allFiled();
+  const kept = await allKept().catch(() => []);
+  const rows = filed.map(({ topic, name, text }) => {
+    const mine = kept.find((each) => each.topic === topic && each.name === name);
+    return rowOf(topic, name, mine?.text ?? text, mine ? 'changed' : 'filed');
+  });
+  const others = kept.filter(
+    ({ topic, name }) => !filed.some((f) => f.topic === topic && f.name === name),
+  );
+  return [...others.map(({ topic, name, text }) => rowOf(topic, name, text, 'mine')), ...rows];
+}
+
+/** All worked cases by topic and level, with their verdicts as they stand today. */
+export class CasesPage extends PlainElement {
+  static override properties = {
+    rows: { state: true },
+    search: { state: true },
+    notice: { state: true },
+  };
+  declare rows: readonly Row[] | undefined;
+  declare search: string;
+  declare notice: string;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.search = '';
+    this.notice = '';
+    rowsOf().then(
+      (rows) => {
+        this.rows = rows;
+      },
+      () => {
+        this.notice = 'The cases could not be read; reload the page.';
+      },
+    );
+  }
+
+  private async startBlank(text: string, topic: string): Promise<void> {
+    const name = `mine-${Date.now().toString(36)}`;
+    try {
+      await keep({ topic, name, text, at: Date.now() });
+      location.hash = caseAddress(topic, name);
+    } catch {
+      this.notice =
+        'This device keeps nothing for the page just now, so no case of your own can be started.';
+    }
+  }
+
+  private start(): void {
+    const [topic] = Object.values(topics);
+    if (!topic) return;
+    // What is asked of every case of the topic, whatever else it tells.
+    const needed = [
+      'vehicle.maxTrailerWeight',
+      'vehicle.maxTongueCarried',
+      'vehicle.placardPayload',
+      'trailer.dryWeight',
+      'trailer.gvwr',
+      'trailer.dryTongueWeight',
+    ];
+    const facts = needed.flatMap((id) => {
+      const label = topic.facts[id]?.label;
+      return label ? [[id, label] as const] : [];
+    });
+    void this.startBlank(blankCase(topic.id, facts), topic.id);
+  }
+
+  private async opened(event: Event): Promise<void> {
+    const field = event.target;
+    const file = field instanceof HTMLInputElement ? field.files?.[0] : undefined;
+    if (!file) return;
+    const text = await file.text();
+    const { doc } = judge(text);
+    await this.startBlank(text, doc.topic?.id ?? 'unread');
+  }
+
+  private row(row: Row) {
+    const topic = topics[row.topic];
+    const level = topic ? levelOf(topic.outcomes, row.outcome) : 'unknown';
+    const note = row.own === 'changed' ? ' · changed by you' : row.own === 'mine' ? ' · yours' : '';
+    return html`<li>
+      <a href=${caseAddress(row.topic, row.name)}>${row.title}</a>
+      <span class="level-${level} word-of">${mark(level)}${row.words}</span>
+      <span class="from">${row.asked ? `asked by ${row.asked}` : ''}${note}</span>
+    </li>`;
+  }
+
+  private group(topic: string, level: string, rows: readonly Row[]) {
+    const inGroup = rows.filter((row) => row.topic === topic && row.level === level);
+    if (inGroup.length === 0) return nothing;
+    const title = topics[topic]?.title ?? topic;
+    return html`<h2>${title}${level ? ` · ${level}` : ''}</h2>
+      <ul class="cases">${inGroup.map((row) => this.row(row))}</ul>`;
+  }
+
+  protected override render() {
+    const wanted = this.search.trim().toLowerCase().split(/\s+/);
+    const found = this.rows?.filter(({ all }) => wanted.every((word) => all.includes(word)));
+    const named = [...new Set(found?.map(({ topic }) => topic))];
+    const typed = (event: Event) => {
+      if (event.target instanceof HTMLInputElement) this.search = event.target.value;
+    };
+    return html`
+      <h1>Cases</h1>
+      <p>Questions people asked, each with what was known, the verdict and the reason. Open one, change what is known, and the verdict follows.</p>
+      <div class="finder">
+        <label>Find a case<br /><input type="search" .value=${this.search} @input=${typed} /></label>
+        <button @click=${this.start}>Start a blank case</button>
+        <label class="small">Open a case from a file<br /><input type="file" accept=".md,text/markdown" @change=${this.opened} /></label>
+      </div>
+      ${this.notice ? html`<p class="notice" role="alert">${this.notice}</p>` : nothing}
+      ${
+        found === undefined
+          ? html`<p class="soft">Reading the cases …</p>`
+          : found.length === 0
+            ? html`<p role="status">No case has all these words; try fewer of them, or start a blank case.</p>`
+            : named.map((topic) => levels.map((level) => this.group(topic, level, found)))
+      }
+    `;
+  }
+}
+
+customElements.define('cases-page', CasesPage);

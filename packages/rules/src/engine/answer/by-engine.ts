@@ -1,0 +1,33 @@
+import { rulesHoldingByEngine } from '../condition/engine';
+import { conditionRules } from '../condition/rules';
+import type { Topic } from '../define/shapes';
+import {
+  type Apart,
+  type Asked,
+  assemble,
+  compiledOf,
+  type Names,
+  reckoned,
+  today,
+} from './answer';
+import { namedValues } from './named';
+import type { Answer } from './shapes';
+
+/**
+ * The answer to a topic's question with its whole reasoning, decided by json-rules-engine.
+ *
+ * @throws InputError naming every fact that is not one, or cannot be what was written.
+ */
+export async function answer<const T extends Topic>(
+  topic: T,
+  asked: Asked,
+): Promise<Answer<Names<T>, Apart<T>>>;
+export async function answer(topic: Topic, asked: Asked): Promise<Answer> {
+  const asOf = asked.asOf ?? today();
+  const { run, inputs } = reckoned(topic, asked, asOf);
+  const values = namedValues(compiledOf(topic), run);
+  const rules = conditionRules(topic);
+  const certain = await rulesHoldingByEngine(rules, 'certain', values);
+  const possible = await rulesHoldingByEngine(rules, 'possible', values);
+  return assemble(topic, asked, asOf, { run, inputs, holding: { certain, possible } });
+}

@@ -1,0 +1,122 @@
+import { expect, fact, openCase, test, verdict } from './page';
+
+const crossover = 'crossover-and-single-axle';
+
+test('an edited fact changes the verdict at once, and undo brings it back', async ({ page }) => {
+  await openCase(page, crossover);
+  await expect(verdict(page)).toHaveText('Fits with care');
+  await fact(page, 'vehicle.placardPayload').fill('1,100 lb');
+  await expect(verdict(page)).toHaveText('Does not fit');
+  await expect(page.locator('.verdict')).toContainText('over by 108 lb');
+  await expect(page.getByText('as filed: 1,260 lb')).toBeVisible();
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(verdict(page)).toHaveText('Fits with care');
+  await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,260 lb');
+  await page.getByRole('button', { name: 'Redo' }).click();
+  await expect(verdict(page)).toHaveText('Does not fit');
+});
+
+test('unknown and ranges are understood, and what to find out is said', async ({ page }) => {
+  await openCase(page, crossover);
+  await fact(page, 'vehicle.placardPayload').fill('unknown');
+  await expect(verdict(page)).toHaveText('Cannot say');
+  await expect(page.getByRole('heading', { name: 'Find out first' })).toBeVisible();
+  await fact(page, 'vehicle.placardPayload').fill('1,300–1,400 lb');
+  await expect(verdict(page)).toHaveText('Fits with care');
+  await expect(page.locator('limit-rows')).toContainText('1,208 lb of 1,300–1,400 lb');
+});
+
+test('a mistake is told beside its field, and the last verdict stands marked as such', async ({
+  page,
+}) => {
+  await openCase(page, crossover);
+  const field = fact(page, 'vehicle.maxTongueCarried');
+  await field.fill('500');
+  await expect(field).toHaveAttribute('aria-invalid', 'true');
+  await expect(page.locator('#error-vehicle\\.maxTongueCarried')).toContainText('has no unit');
+  await expect(page.locator('.verdict')).toContainText('before the entry marked below');
+  await expect(verdict(page)).toHaveText('Fits with care');
+  await field.fill('400 lb');
+  await expect(verdict(page)).toHaveText('Does not fit');
+});
+
+test('choices and the rows of lists can be changed, added and left out', async ({ page }) => {
+  await openCase(page, crossover);
+  await fact(page, 'vehicle.brakeController').selectOption('no');
+  await expect(verdict(page)).toHaveText('Does not fit');
+  await fact(page, 'vehicle.brakeController').selectOption('yes');
+  const cargo = page.locator('load-list').filter({ hasText: 'Cargo in the vehicle' });
+  await cargo.getByLabel('what else').fill('Generator');
+  await cargo.getByLabel('New row: Weight').fill('90 lb');
+  await cargo.getByRole('button', { name: 'Add a row' }).click();
+  await expect(verdict(page)).toHaveText('Does not fit');
+  await expect(page.locator('.verdict')).toContainText('over by 38 lb');
+  await cargo.getByRole('button', { name: 'Leave out: Generator' }).click();
+  await expect(verdict(page)).toHaveText('Fits with care');
+});
+
+test('what was typed is kept on the device, and can be put back as filed', async ({ page }) => {
+  await openCase(page, crossover);
+  await fact(page, 'vehicle.placardPayload').fill('1,100 lb');
+  await expect(verdict(page)).toHaveText('Does not fit');
+  await page.waitForTimeout(600);
+  await page.reload();
+  await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,100 lb');
+  await expect(verdict(page)).toHaveText('Does not fit');
+  await page.getByRole('button', { name: 'Put back as filed' }).click();
+  await expect(verdict(page)).toHaveText('Fits with care');
+});
+
+test('a change of verdict is announced once it has settled, not at every key', async ({ page }) => {
+  await openCase(page, crossover);
+  const spoken = page.locator('[aria-live="polite"]');
+  await expect(spoken).toContainText('fits with care');
+  await fact(page, 'vehicle.placardPayload').pressSequentially('0', { delay: 20 });
+  await fact(page, 'vehicle.placardPayload').fill('1,100 lb');
+  await expect(spoken).toContainText('fits with care');
+  await expect(spoken).toContainText('does not fit', { timeout: 4000 });
+});
+
+test('the whole job is done by keyboard alone', async ({ page }) => {
+  await page.goto('/#/cases');
+  await expect(page.getByRole('link', { name: /crossover/i }).first()).toBeVisible();
+  const reach = async (name: RegExp): Promise<void> => {
+    for (let i = 0; i < 200; i += 1) {
+      await page.keyboard.press('Tab');
+      const label = await page.evaluate(() => {
+        const at = document.activeElement;
+        return at?.getAttribute('aria-label') ?? at?.textContent ?? '';
+      });
+      if (name.test(label)) return;
+    }
+    throw new Error(`${name} was not reached by Tab.`);
+  };
+  await reach(/crossover/i);
+  await page.keyboard.press('Enter');
+  await expect(verdict(page)).toHaveText('Fits with care');
+  await reach(/^Payload$/);
+  await page.keyboard.press('Control+a');
+  await page.keyboard.type('1,100 lb');
+  await expect(verdict(page)).toHaveText('Does not fit');
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Control+z');
+  await expect(verdict(page)).toHaveText('Fits with care');
+});
+
+test('the working opens step by step down to where a fact was read', async ({ page }) => {
+  await openCase(page, crossover);
+  const steps = page.locator('working-steps');
+  await steps.getByText('Payload used').first().click();
+  await expect(steps).toContainText('People and animals');
+  await steps.getByText('Tongue weight, loaded').first().click();
+  await expect(steps).toContainText('read from: brochure');
+  await expect(steps).toContainText('common practice');
+});
+
+test('metric values are shown at a touch, and the verdict stays', async ({ page }) => {
+  await openCase(page, crossover);
+  const word = await verdict(page).textContent();
+  await page.getByRole('button', { name: 'Show metric' }).click();
+  await expect(page.locator('limit-rows')).toContainText('kg');
+  await expect(verdict(page)).toHaveText(word ?? '');
+});

@@ -1,0 +1,35 @@
+import { test as base, expect, type Page } from '@playwright/test';
+
+/** A page that fails its test on any policy violation, script error or call to elsewhere. */
+export const test = base.extend<{ page: Page }>({
+  page: async ({ page, baseURL }, use) => {
+    const wrong: string[] = [];
+    page.on('pageerror', (problem) => wrong.push(`error: ${problem.message}`));
+    page.on('console', (message) => {
+      if (message.type() === 'error') wrong.push(`console: ${message.text()}`);
+    });
+    page.on('request', (request) => {
+      const url = request.url();
+      if (!url.startsWith(baseURL ?? '') && !url.startsWith('data:') && !url.startsWith('blob:')) {
+        wrong.push(`called ${url}`);
+      }
+    });
+    await page.addInitScript(() => {
+      document.addEventListener('securitypolicyviolation', (event) => {
+        console.error(`policy: ${event.violatedDirective} ${event.blockedURI}`);
+      });
+    });
+    await use(page);
+    expect(wrong).toEqual([]);
+  },
+});
+
+export { expect };
+
+export const openCase = async (page: Page, name: string): Promise<void> => {
+  await page.goto(`/#/case/tow-fit/${name}`);
+  await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+};
+
+export const verdict = (page: Page) => page.locator('.verdict .word');
+export const fact = (page: Page, id: string) => page.locator(`[data-fact="${id}"]`);

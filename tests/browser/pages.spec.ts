@@ -1,0 +1,122 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, openCase, test, verdict } from './page';
+
+const pages = [
+  '#/cases',
+  '#/case/tow-fit/crossover-and-single-axle',
+  '#/rules',
+  '#/rules/tow-fit',
+  '#/class',
+  '#/questions',
+  '#/yard',
+  '#/case/tow-fit/nowhere',
+];
+
+for (const scheme of ['light', 'dark'] as const) {
+  test(`no page has anything for axe to object to, ${scheme}`, async ({ page }) => {
+    await page.emulateMedia({ colorScheme: scheme, reducedMotion: 'reduce' });
+    for (const address of pages) {
+      await page.goto(`/${address}`);
+      await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+      const { violations } = await new AxeBuilder({ page }).analyze();
+      expect(violations.map(({ id, nodes }) => `${address} ${id}: ${nodes[0]?.html}`)).toEqual([]);
+    }
+  });
+}
+
+test('no page scrolls sideways', async ({ page }) => {
+  for (const address of pages) {
+    await page.goto(`/${address}`);
+    await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+    const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    expect(over, address).toBeLessThanOrEqual(0);
+  }
+});
+
+test('a search finds cases by their words, and says so when there is none', async ({ page }) => {
+  await page.goto('/#/cases');
+  const links = page.locator('.cases a');
+  await expect(links.first()).toBeVisible();
+  const all = await links.count();
+  await page.getByLabel('Find a case').fill('hybrid');
+  await expect.poll(() => links.count()).toBeLessThan(all);
+  await page.getByLabel('Find a case').fill('zeppelin');
+  await expect(page.getByText('No case has all these words')).toBeVisible();
+});
+
+test('a blank case asks first, and answers when it is filled in', async ({ page }) => {
+  await page.goto('/#/cases');
+  await page.getByRole('button', { name: 'Start a blank case' }).click();
+  await expect(verdict(page)).toHaveText('Cannot say');
+  const fill = async (id: string, value: string) => page.locator(`[data-fact="${id}"]`).fill(value);
+  await fill('vehicle.maxTrailerWeight', '5,000 lb');
+  await fill('vehicle.maxTongueCarried', '600 lb');
+  await fill('vehicle.placardPayload', '1,300 lb');
+  await fill('trailer.dryWeight', '3,300 lb');
+  await fill('trailer.gvwr', '4,400 lb');
+  await fill('trailer.dryTongueWeight', '350 lb');
+  await expect(verdict(page)).toHaveText('Fits');
+});
+
+const hostile = `---
+title: "<img src=x onerror=alert(1)>"
+topic: tow-fit
+---
+
+<script>window.reached = true</script>
+
+<img src="https://example.invalid/a.png" onerror="window.reached = true">
+
+[press](javascript:window.reached=true) ![seen](https://example.invalid/b.png) <svg onload="window.reached=true">
+
+| Fact | Value |
+| --- | --- |
+| \`vehicle.maxTrailerWeight\` <b onmouseover="window.reached=true">x</b> | 5,000 lb |
+`;
+
+test('a hostile document runs nothing and calls nowhere', async ({ page }) => {
+  await page.goto('/#/cases');
+  await page.getByLabel('Open a case from a file').setInputFiles({
+    name: 'hostile.md',
+    mimeType: 'text/markdown',
+    buffer: Buffer.from(hostile),
+  });
+  await expect(verdict(page)).toHaveText('Cannot say');
+  await expect(page.getByRole('heading', { level: 1 })).toContainText('<img');
+  expect(await page.evaluate(() => 'reached' in window)).toBe(false);
+  expect(
+    await page.locator('article img, article script, article a[href^="javascript"]').count(),
+  ).toBe(0);
+});
+
+test('a damaged record is set aside, and the case opens as filed', async ({ page }) => {
+  await openCase(page, 'crossover-and-single-axle');
+  await page.evaluate(
+    () =>
+      new Promise<void>((done, failed) => {
+        const open = indexedDB.open('tarebook', 1);
+        open.onerror = () => failed(new Error('no database'));
+        open.onsuccess = () => {
+          const write = open.result.transaction('cases', 'readwrite');
+          write.objectStore('cases').put({ text: 5 }, 'tow-fit/crossover-and-single-axle');
+          write.oncomplete = () => {
+            open.result.close();
+            done();
+          };
+        };
+      }),
+  );
+  await page.reload();
+  await expect(verdict(page)).toHaveText('Fits with care');
+  const aside = await page.evaluate(
+    () =>
+      new Promise<number>((done) => {
+        const open = indexedDB.open('tarebook', 1);
+        open.onsuccess = () => {
+          const count = open.result.transaction('aside').objectStore('aside').count();
+          count.onsuccess = () => done(count.result);
+        };
+      }),
+  );
+  expect(aside).toBe(1);
+});

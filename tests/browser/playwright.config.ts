@@ -1,0 +1,39 @@
+import { defineConfig } from '@playwright/test';
+
+const port = Number(process.env.TAREBOOK_TEST_PORT ?? 4199);
+const address = `http://localhost:${port}/`;
+
+const flags = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+export default defineConfig({
+  testDir: '.',
+  outputDir: '../.results',
+  forbidOnly: true,
+  workers: 1,
+  timeout: 60_000,
+  use: {
+    baseURL: address,
+    launchOptions: {
+      executablePath: process.env.TAREBOOK_CHROMIUM ?? '/usr/bin/chromium',
+      args: flags,
+    },
+  },
+  projects: [
+    { name: 'desktop', use: { viewport: { width: 1280, height: 900 } } },
+    { name: 'phone', use: { viewport: { width: 360, height: 740 }, hasTouch: true } },
+  ],
+  webServer: {
+    command: `npx vite preview --port ${port} --strictPort --host localhost`,
+    cwd: new URL('../../notebook', import.meta.url).pathname,
+    url: address,
+    reuseExistingServer: false,
+  },
+});
