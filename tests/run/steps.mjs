@@ -1,5 +1,6 @@
 // What each step of `npm test` runs. All resolve with { passed, failed, says }.
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join, relative } from 'node:path';
 import { load } from '../package/load.mjs';
@@ -124,6 +125,17 @@ export async function cases() {
 
 const browserTests = 'tests/browser';
 
+/** A port that nothing listens on, so that two runs on one machine do not meet. */
+function freePort() {
+  return new Promise((resolve, reject) => {
+    const server = createServer().once('error', reject);
+    server.listen(0, 'localhost', () => {
+      const { port } = server.address();
+      server.close(() => resolve(port));
+    });
+  });
+}
+
 export async function browser() {
   if (!process.env.TAREBOOK_CHROMIUM) {
     return { passed: 0, failed: 1, says: 'Not run, as there is no browser.' };
@@ -135,7 +147,11 @@ export async function browser() {
     const file = join(scratch, 'browser.json');
     const args = ['test', '-c', `${browserTests}/playwright.config.ts`, '--reporter=line,json'];
     const { code, out, err } = await run(bin('playwright'), args, {
-      env: { PLAYWRIGHT_JSON_OUTPUT_NAME: file, NO_COLOR: '1' },
+      env: {
+        PLAYWRIGHT_JSON_OUTPUT_NAME: file,
+        TAREBOOK_TEST_PORT: String(await freePort()),
+        NO_COLOR: '1',
+      },
     });
     if (!existsSync(file)) return { passed: 0, failed: 1, says: `${out}${err}` };
     const { expected, unexpected, flaky, skipped } = readJson(file).stats;
