@@ -1,0 +1,66 @@
+import { describe, expect, test } from 'vitest';
+import { point } from './interval';
+import { readQuantity, wasMisread } from './read';
+import { show, showNumber, showParts } from './show';
+
+describe('a range is shown as a person writes it', () => {
+  test.each([
+    [point(4335.1), 'lb', '4,335.1 lb'],
+    [point(4335), 'lb', '4,335 lb'],
+    [{ lo: 4950, hi: 5050 }, 'lb', '4,950–5,050 lb'],
+    [{ lo: 620, hi: Infinity }, 'lb', '620 lb or more'],
+    [{ lo: -Infinity, hi: 620 }, 'lb', '620 lb or less'],
+    [{ lo: -Infinity, hi: Infinity }, 'lb', 'unknown'],
+    [point(0.135), '1', '13.5 %'],
+    [point(-258.1), 'lb', '−258.1 lb'],
+    [point(-0.0001), 'lb', '0 lb'],
+    [{ lo: 4950.01, hi: 4950.02 }, 'lb', '4,950 lb'],
+    [point(2.3125), 'in', '2.31 in'],
+    [point(2), '', '2'],
+  ])('%j %s is “%s”', (range, unit, wanted) => {
+    expect(show(range, unit)).toBe(wanted);
+  });
+});
+
+describe('in metric the same quantity in its own unit', () => {
+  test.each([
+    [point(1000), 'lb', '453.6 kg'],
+    [point(100), 'in', '2,540 mm'],
+    [point(10), 'ft', '3.05 m'],
+    [point(10), 'gal', '37.9 L'],
+    [point(100), 'ft²', '9.29 m²'],
+    [point(1000), 'lb·ft', '138.3 kg·m'],
+    [point(8.34), 'lb/gal', '1 kg/L'],
+    [{ lo: 1000, hi: Infinity }, 'lb', '453.6 kg or more'],
+    [point(212), '°F', '100 °C'],
+  ])('%j %s is “%s”', (range, unit, wanted) => {
+    expect(show(range, unit, 'metric')).toBe(wanted);
+  });
+});
+
+test('number and unit can be had apart, and an unknown has none', () => {
+  expect(showParts(point(12), 'lb')).toEqual({ number: '12', unit: 'lb' });
+  expect(showParts({ lo: -Infinity, hi: Infinity }, 'lb')).toEqual({ number: 'unknown', unit: '' });
+});
+
+test('what is shown can be read again to within its last digit', () => {
+  for (const [value, unit] of [
+    [4335.14, 'lb'],
+    [-12.34, 'ft'],
+    [0.987, 'in'],
+    [123_456.7, 'lb'],
+  ] as const) {
+    const read = readQuantity(show(point(value), unit));
+    if (wasMisread(read)) throw new Error(read.found);
+    expect(Math.abs(read.from - value)).toBeLessThanOrEqual(0.5 * read.step + 1e-9);
+    expect(read.unit?.symbol).toBe(unit);
+  }
+});
+
+test('thousands are parted and decimals cut to what was asked for', () => {
+  expect([showNumber(1234567.891, 2), showNumber(-0.4, 0), showNumber(5, 3)]).toEqual([
+    '1,234,567.89',
+    '0',
+    '5',
+  ]);
+});
