@@ -183,7 +183,7 @@ function namesUsed(topic: Topic): ReadonlySet<string> {
   const noteCondition = (condition: Condition): void => {
     if ('all' in condition) condition.all.forEach(noteCondition);
     else if ('any' in condition) condition.any.forEach(noteCondition);
-    else {
+    else if ('fact' in condition) {
       used.add(condition.fact);
       if (typeof condition.value === 'object' && 'fact' in condition.value)
         used.add(condition.value.fact);

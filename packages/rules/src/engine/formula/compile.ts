@@ -1,4 +1,4 @@
-import { unitOf } from '../../quantity';
+import { findUnit } from '../../quantity';
 import type { Formula, Topic } from '../define/shapes';
 import { allFormulas } from '../define/topic';
 import { below, type Node, namesIn } from './nodes';
@@ -40,7 +40,7 @@ function occurrences(
 }
 
 /**
- * @throws FormulaError when a formula cannot be read, or formulas go in a circle.
+ * @throws FormulaError when a formula cannot be read, its unit is none, or formulas go in a circle.
  */
 export function compile(topic: Topic): Compiled {
   const declared = allFormulas(topic);
@@ -61,8 +61,10 @@ export function compile(topic: Topic): Compiled {
     open.pop();
     const found = occurrences(node, counts);
     counts.set(name, found);
-    const factor =
-      formula.unit === 'yes-no' || formula.unit === '' ? 1 : unitOf(formula.unit).factor;
+    const bare = formula.unit === 'yes-no' || formula.unit === '';
+    const unit = findUnit(bare ? '1' : formula.unit);
+    if (!unit) throw new FormulaError(`“${name}”: there is no unit “${formula.unit}”.`);
+    const { factor } = unit;
     const repeats = [...found.values()].some((n) => n > 1);
     formulas.set(name, { name, formula, node, factor, repeats });
   };
