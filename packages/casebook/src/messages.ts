@@ -119,6 +119,10 @@ const unseen = /[\u0000-\u0008\u000b-\u001f\u007f\u200e\u200f\u202a-\u202e\u2066
 export const plainly = (text: string): string =>
   text.replace(unseen, '�').replace(/\s*\n\s*/g, ' ');
 
+/** What a message quotes is cut where nobody would read on. */
+const brief = (says: string): string =>
+  says.replace(/([“`])([^“”`]{60})[^“”`]{20,}([”`])/g, '$1$2…$3');
+
 export function trouble(place: Pick<Place, 'line' | 'column'>, says: string): Trouble {
-  return { line: place.line, column: place.column, says: plainly(says) };
+  return { line: place.line, column: place.column, says: brief(plainly(says)) };
 }
