@@ -1,12 +1,7 @@
-import type { Source, Step, Topic, Trace } from '@tarebook/rules/engine';
+import type { Step, Topic, Trace } from '@tarebook/rules/engine';
 import { html, nothing, type TemplateResult } from 'lit';
+import { sourceNote } from './cited';
 import { PlainElement } from './plain-element';
-
-export const cited = ({ cite, section, note }: Source): string =>
-  `${cite}${section ? `, ${section}` : ''}${note ? `. ${note}` : ''}`;
-
-const sourceClass = (source: Source) =>
-  html`<span class="tag">${source.class.replace('-', ' ')}</span> <span class="soft small">${cited(source)}</span>`;
 
 /** The working, opened step by step down to facts and numbers of the trade. */
 export class WorkingSteps extends PlainElement {
@@ -36,7 +31,7 @@ export class WorkingSteps extends PlainElement {
   private below(step: Step, path: string): TemplateResult {
     const inner = step.from.filter((name) => this.trace.steps[name]);
     return html`
-      ${step.source ? html`<p>${sourceClass(step.source)}</p>` : nothing}
+      ${step.source ? html`<p>${sourceNote(step.source)}</p>` : nothing}
       ${inner.length === 0 ? nothing : html`<ul>${inner.map((name) => this.step(name, path))}</ul>`}
     `;
   }
@@ -55,7 +50,7 @@ export class WorkingSteps extends PlainElement {
       return html`<li>
         ${line}
         ${step.readFrom ? html`<span class="soft small">read from: ${step.readFrom}</span>` : nothing}
-        ${step.source ? sourceClass(step.source) : nothing}
+        ${step.source ? sourceNote(step.source) : nothing}
       </li>`;
     }
     return html`<li>

@@ -3,7 +3,7 @@ import type { Fact, Source, Topic } from '@tarebook/rules/engine';
 import { show, type UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing } from 'lit';
 import { PlainElement } from '../elements/plain-element';
-import { cited } from '../elements/working-steps';
+import { cited } from '../elements/cited';
 
 const source = (each: Source) =>
   html`<span class="tag">${each.class.replace('-', ' ')}</span> <span class="small soft">${cited(each)}</span>`;

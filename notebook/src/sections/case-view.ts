@@ -1,0 +1,46 @@
+import type { CaseDocument } from '@tarebook/casebook';
+import type { Answer, Topic } from '@tarebook/rules/engine';
+import type { UnitSystem } from '@tarebook/rules/quantity';
+import { nothing, type TemplateResult } from 'lit';
+import type { History } from '../state/history';
+import type { Judged } from '../state/judged';
+
+/** A case as it stands, and what may be done with it: all that a section of the page is given. */
+export type CaseView = {
+  readonly doc: CaseDocument;
+  /** Undefined while the document names no topic that there is. */
+  readonly topic: Topic | undefined;
+  /** Undefined as long as the document has never been free of troubles. */
+  readonly answer: Answer | undefined;
+  /** Whether the answer is that of the present text. */
+  readonly current: boolean;
+  /** The text as it came with the page; undefined for a case of one's own. */
+  readonly filed: Judged | undefined;
+  readonly history: History;
+  /** The last part of the case's address. */
+  readonly name: string;
+  readonly system: UnitSystem;
+  /** Why nothing is kept just now; '' while all is well. */
+  readonly notice: string;
+  /** Changes the text; changes of one field within a moment are undone as one. */
+  edit(text: string, field: string): void;
+  /** Goes to another point of the history. */
+  go(history: History): void;
+};
+
+/** An answered case: what the sections below the verdict stand on. */
+export type AnsweredView = CaseView & { readonly topic: Topic; readonly answer: Answer };
+
+/** A stretch of the page with one purpose, drawn from the case as it stands. */
+export type Section<View extends CaseView = CaseView> = (
+  view: View,
+) => TemplateResult | typeof nothing;
+
+export const isAnswered = (view: CaseView): view is AnsweredView =>
+  view.topic !== undefined && view.answer !== undefined;
+
+/** A section that is shown once there is an answer. */
+export const whenAnswered =
+  (section: Section<AnsweredView>): Section =>
+  (view) =>
+    isAnswered(view) ? section(view) : nothing;
