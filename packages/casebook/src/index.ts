@@ -1,3 +1,4 @@
+export { judged } from './as-json';
 export { acceptFound, addRow, removeFact, removeRow, setCell, setFact } from './edit';
 export { compareWithExpect, type Difference } from './expect';
 export { judgeCaseNow, liveValue } from './judge';

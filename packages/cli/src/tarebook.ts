@@ -1,9 +1,8 @@
 #!/usr/bin/env node
 import { parseArgs } from 'node:util';
-import { judgeCase, readCase } from '@tarebook/casebook';
+import { judgeCase, judged, readCase } from '@tarebook/casebook';
 import { checkCases, checkedAsJson, checkedAsText } from './check';
 import { BadInput, readText } from './files';
-import { judged } from './json';
 import {
   topicAsJson,
   topicAsText,
