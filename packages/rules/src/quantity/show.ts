@@ -34,6 +34,19 @@ const decimals: Readonly<Record<string, number>> = {
   'lb/gal': 2,
   'kg/L': 2,
   USD: 0,
+  V: 2,
+  W: 0,
+  Wh: 0,
+  'Btu/h': 0,
+  Btu: 0,
+  psi: 0,
+  kPa: 0,
+  '°F': 0,
+  '°C': 0,
+  mph: 0,
+  'km/h': 0,
+  'lb/ft³': 4,
+  'kg/m³': 3,
 };
 
 const formats = new Map<number, Intl.NumberFormat>();

@@ -4,7 +4,7 @@ import { type Dimension, joined, plain } from './dimension';
  * Units, with exact factors to the base lb · in · s · A · °F · USD.
  *
  * Factors: NIST SP 811, appendix B.8: 1 lb = 0.45359237 kg, 1 in = 25.4 mm, 1 gal (US) = 231 in³
- * = 3.785411784 L, standard gravity 9.80665 m/s², 1 Btu (IT) = 1,055.05585262 J; all exact.
+ * = 3.785411784 L, standard gravity 9.80665 m/s², 1 Btu (IT) = 1,055.05585262 J; all exact. A year is the mean Gregorian one, 365.2425 days.
  * An inch of water is the conventional 249.08891 Pa (as UCUM has it), not the 60 °F one.
  */
 export type Unit = {
@@ -39,6 +39,7 @@ const pressure: Dimension = [1, -1, -2, 0, 0, 0];
 const rows: readonly Row[] = [
   ['1', 1, plain, ''],
   ['%', 0.01, plain, 'percent'],
+  ['°', Math.PI / 180, plain, 'deg degree degrees'],
   ['lb', 1, mass, 'lbs pound pounds'],
   ['oz', 1 / 16, mass, 'ounce ounces'],
   ['kg', kg, mass, 'kgs kilogram kilograms kilo kilos'],
@@ -59,20 +60,26 @@ const rows: readonly Row[] = [
   ['qt', 231 / 4, volume, 'quart quarts'],
   ['L', litre, volume, 'litre litres liter liters'],
   ['ft³', 1728, volume, 'ft3'],
+  ['m³', m * m * m, volume, 'm3'],
   ['s', 1, time, 'sec second seconds'],
   ['min', 60, time, 'minute minutes'],
   ['h', 3600, time, 'hr hrs hour hours'],
   ['d', 86400, time, 'day days'],
+  ['wk', 604800, time, 'week weeks'],
+  ['yr', 31556952, time, 'year years'],
   ['mph', 63360 / 3600, speed, ''],
   ['km/h', (m * 1000) / 3600, speed, 'kmh kph'],
   ['m/s', m, speed, ''],
   ['A', 1, [0, 0, 0, 1, 0, 0], 'amp amps ampere amperes'],
   ['Ah', 3600, [0, 0, 1, 1, 0, 0], ''],
   ['V', watt, [1, 2, -3, -1, 0, 0], 'volt volts'],
+  ['Ω', watt, [1, 2, -3, -2, 0, 0], 'ohm ohms'],
+  ['mΩ', watt / 1000, [1, 2, -3, -2, 0, 0], ''],
   ['W', watt, power, 'watt watts'],
   ['kW', watt * 1000, power, ''],
   ['Wh', watt * 3600, energy, ''],
   ['kWh', watt * 3600000, energy, ''],
+  ['hp', watt * 745.6998715822702, power, 'horsepower'],
   ['Btu', watt * 1055.05585262, energy, ''],
   ['Btu/h', (watt * 1055.05585262) / 3600, power, ''],
   ['psi', gravity, pressure, ''],

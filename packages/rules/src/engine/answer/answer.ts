@@ -8,11 +8,12 @@ import { type Compiled, compile } from '../formula/compile';
 import { restsOnKnown } from '../formula/reckon';
 import { type Run, run as reckonRun } from '../formula/run';
 import type { Inputs } from '../formula/values';
+import { missingFacts } from '../missing/missing';
 import { traceOf } from '../trace/trace';
+import { choicesOf, rankingsOf, selectionsOf, seriesOf } from './beyond';
 import { findingAnswers } from './findings';
 import { allStates, type Holding, overall } from './levels';
 import { bindingLimit, limitAnswers } from './limits';
-import { missingFacts } from './missing';
 import { endsOf, namedValues } from './named';
 import { inBase, parametersOn } from './parameters';
 import { restsOn, sentenceOf } from './sentence';
@@ -78,9 +79,9 @@ export function assemble(topic: Topic, asked: Asked, asOf: string, decided: Deci
   const level = overall(states.values());
   const outcome = topic.outcomes[level];
   const limits = limitAnswers(compiled, run, states);
-  const findings = findingAnswers(topic, states, holding);
+  const findings = findingAnswers(topic, run, states, holding);
   const binding = bindingLimit(compiled, run, limits);
-  const setting = { compiled, inputs, parameters: inBase(parameters) };
+  const setting = { compiled, inputs, parameters: inBase(parameters, asOf) };
   const missing = level === 'unknown' ? missingFacts(setting, run, states) : [];
   const apart = Object.entries(topic.apart).map(
     ([id, name]) => [id, apartIn(compiled, run, name)] as const,
@@ -99,6 +100,10 @@ export function assemble(topic: Topic, asked: Asked, asOf: string, decided: Deci
     limits,
     values: valuesOf(compiled, run),
     findings,
+    choices: choicesOf(topic, run),
+    selections: selectionsOf(compiled, run),
+    rankings: rankingsOf(compiled, run),
+    series: seriesOf(compiled, run),
     missing,
     apart: Object.fromEntries(apart),
     cautions: topic.cautions.map(({ says }) => says),
@@ -113,7 +118,7 @@ export const today = (): string => new Date().toISOString().slice(0, 10);
 export function reckoned(topic: Topic, asked: Asked, asOf: string): { run: Run; inputs: Inputs } {
   const { inputs, problems } = readFacts(topic, asked.facts);
   if (problems.length > 0) throw new InputError(problems, sayProblem);
-  const parameters = inBase(parametersOn(topic, asOf));
+  const parameters = inBase(parametersOn(topic, asOf), asOf);
   return { run: reckonRun(compiledOf(topic), inputs, parameters), inputs };
 }
 

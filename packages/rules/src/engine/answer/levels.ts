@@ -36,9 +36,11 @@ export function allStates(topic: Topic, run: Run, holding: Holding): ReadonlyMap
   return states;
 }
 
-/** A certain stop decides; then what is not known; then care. */
+/** A certain stop decides; then what is not known; then care. Nothing asked is nothing known. */
 export function overall(states: Iterable<State>): Level {
   const found = new Set(states);
+  found.delete('not-asked');
+  if (found.size === 0) return 'unknown';
   return found.has('stop')
     ? 'stop'
     : found.has('unknown')

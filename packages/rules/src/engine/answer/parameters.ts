@@ -1,5 +1,6 @@
 import { unitOf } from '../../quantity';
 import type { Parameter, Topic } from '../define/shapes';
+import { calendarOf } from './calendar';
 import type { ParameterAnswer } from './shapes';
 
 /** The entry of a parameter that held on a day: the latest that began on or before it. */
@@ -18,12 +19,14 @@ export function parametersOn(topic: Topic, day: string): readonly ParameterAnswe
   });
 }
 
-/** By name, in base units. */
-export function inBase(parameters: readonly ParameterAnswer[]): ReadonlyMap<string, number> {
-  return new Map(
-    parameters.map(({ id, value, unit }) => [
-      id,
-      unit === '' ? value : value * unitOf(unit).factor,
-    ]),
-  );
+/** By name, in base units, with the calendar of the day they are taken on. */
+export function inBase(
+  parameters: readonly ParameterAnswer[],
+  asOf: string,
+): ReadonlyMap<string, number> {
+  const numbers = parameters.map(({ id, value, unit }): [string, number] => [
+    id,
+    unit === '' ? value : value * unitOf(unit).factor,
+  ]);
+  return new Map([...calendarOf(asOf), ...numbers]);
 }

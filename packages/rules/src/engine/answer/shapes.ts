@@ -38,6 +38,10 @@ export type Missing = {
   readonly decides: readonly string[];
   /** Where the verdict tips: a value, the options that would stop it, or null if others decide too. */
   readonly tips: Ends | string | null;
+  /** Facts without which it does not decide; empty where it settles something by itself. */
+  readonly together: readonly string[];
+  /** The share of its plausible values that settle the verdict, 0 to 1. */
+  readonly settles: number;
   readonly says: string;
 };
 
@@ -45,7 +49,16 @@ export type Assumed = { readonly fact?: string; readonly says: string; readonly 
 
 /** One step of the reasoning: what it is, what it came to, and from which other steps. */
 export type Step = {
-  readonly kind: 'fact' | 'list' | 'parameter' | 'formula' | 'limit' | 'finding' | 'verdict';
+  readonly kind:
+    | 'fact'
+    | 'list'
+    | 'parameter'
+    | 'formula'
+    | 'decision'
+    | 'simulation'
+    | 'limit'
+    | 'finding'
+    | 'verdict';
   readonly label: string;
   /** In words, in US units. */
   readonly value: string;
@@ -59,6 +72,51 @@ export type Step = {
 };
 
 export type Trace = { readonly root: 'verdict'; readonly steps: Readonly<Record<string, Step>> };
+
+/** What a decision came to: one result, or every one that what is not known leaves open. */
+export type ChoiceAnswer = {
+  readonly label: string;
+  readonly among: readonly string[];
+  readonly says: readonly string[];
+  readonly source: Source;
+};
+
+/** A list of things chosen, each with the reason. */
+export type SelectionAnswer = {
+  readonly id: string;
+  readonly label: string;
+  readonly items: readonly {
+    readonly id: string;
+    readonly label: string;
+    readonly chosen: 'yes' | 'no' | 'unknown';
+    readonly amounts: Readonly<Record<string, Ends>>;
+    readonly because: string;
+    readonly source: Source;
+  }[];
+  readonly totals: Readonly<Record<string, Ends>>;
+};
+
+export type RankingAnswer = {
+  readonly id: string;
+  readonly label: string;
+  readonly entries: readonly {
+    readonly id: string;
+    readonly says: string;
+    readonly value: Ends;
+    /** Whether it certainly comes before the next. */
+    readonly apart: boolean;
+  }[];
+  readonly source: Source;
+};
+
+/** A simulation step by step; a state has one value more than there are steps. */
+export type SeriesAnswer = {
+  readonly label: string;
+  readonly steps: number;
+  readonly lines: Readonly<
+    Record<string, { readonly label: string; readonly ends: readonly Ends[] }>
+  >;
+};
 
 export type ParameterAnswer = {
   readonly id: string;
@@ -85,6 +143,11 @@ export type Answer<Name extends string = string, Apart extends string = string> 
   /** Every result that is a number, by id. */
   readonly values: Readonly<Record<Name, Ends>>;
   readonly findings: readonly FindingAnswer[];
+  /** Decisions, lists of things chosen, rankings and simulations, where the topic has any. */
+  readonly choices: Readonly<Record<string, ChoiceAnswer>>;
+  readonly selections: readonly SelectionAnswer[];
+  readonly rankings: readonly RankingAnswer[];
+  readonly series: Readonly<Record<string, SeriesAnswer>>;
   readonly missing: readonly Missing[];
   readonly apart: Readonly<Record<Apart, Ends | null>>;
   readonly cautions: readonly string[];

@@ -3,9 +3,9 @@ import { type ConditionRule, conditionRules } from '../condition/rules';
 import type { Condition, Source, Topic } from '../define/shapes';
 import { allFormulas, declaredUnit } from '../define/topic';
 import { compile } from '../formula/compile';
-import { checkFormulaUnit } from '../formula/dimensions';
 import { namesIn } from '../formula/nodes';
 import { FormulaError, parseFormula } from '../formula/parse';
+import { checkBeyond, checkText, namesBeyond, wordsOf } from './beyond';
 import { nearest } from './near';
 import type { Problem } from './problem';
 
@@ -32,6 +32,11 @@ function checkSources(topic: Topic, note: Note): void {
     formulas: topic.formulas,
     limits: topic.limits,
     findings: topic.findings,
+    wordTables: topic.wordTables ?? {},
+    decisions: topic.decisions ?? {},
+    selections: topic.selections ?? {},
+    rankings: topic.rankings ?? {},
+    simulations: topic.simulations ?? {},
   };
   for (const [kind, group] of Object.entries(groups)) {
     for (const [id, entry] of Object.entries(group)) check(`${kind} ${id}`, entry.source);
@@ -86,13 +91,9 @@ function checkFormulas(topic: Topic, note: Note): void {
     if (!/^[a-z][A-Za-z0-9]*(\.[a-z][A-Za-z0-9]*)+$/.test(name)) {
       note(`formulas ${name}`, 'its name is not dotted camelCase', 'write it as axle.front');
     }
-    try {
-      checkFormulaUnit(parseFormula(is), unit, topic, units);
-    } catch (problem) {
-      if (!(problem instanceof Error)) throw problem;
-      note(`formulas ${name}`, problem.message, 'names, units and kinds must fit together');
-    }
+    checkText(topic, units, `formulas ${name}`, is, unit, note);
   }
+  checkBeyond(topic, units, note);
   try {
     compile(topic);
   } catch (problem) {
@@ -147,7 +148,7 @@ function checkCondition(
       }
     }
     const [left, right] = names.map(unit);
-    const worded = left === 'choice' || left === 'yes-no';
+    const worded = wordsOf(topic, unit, fact) !== undefined;
     if (names.length === 2 && left !== right) {
       note(
         at,
@@ -161,8 +162,7 @@ function checkCondition(
     if (names.length === 1 && worded) checkWords(fact, value);
   };
   const checkWords = (fact: string, value: unknown): void => {
-    const declared = topic.facts[fact];
-    const options = declared?.kind === 'choice' ? declared.options : ['yes', 'no'];
+    const options = wordsOf(topic, unit, fact) ?? [];
     for (const word of Array.isArray(value) ? value : [value]) {
       if (!options.includes(word))
         note(at, `“${String(word)}” is no option of ${fact}`, options.join(', '));
@@ -190,6 +190,7 @@ function namesUsed(topic: Topic): ReadonlySet<string> {
     }
   };
   for (const { conditions } of conditionRules(topic)) noteCondition(conditions);
+  for (const name of namesBeyond(topic)) used.add(name);
   return used;
 }
 
@@ -198,6 +199,7 @@ function checkNames(topic: Topic, rules: readonly ConditionRule[], note: Note): 
     ...Object.keys(topic.facts),
     ...Object.keys(topic.parameters),
     ...allFormulas(topic).keys(),
+    ...Object.keys(topic.decisions ?? {}),
   ]);
   for (const { name, conditions } of rules) checkCondition(topic, all, name, conditions, note);
   const used = namesUsed(topic);

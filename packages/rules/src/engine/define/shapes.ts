@@ -1,3 +1,6 @@
+import type { Change } from './changes';
+import type { Source } from './source';
+
 /**
  * What a rule set is made of: plain data, no functions, so that it survives a JSON round trip.
  *
@@ -9,15 +12,7 @@
  * findings are hyphenated words (`rear-axle`).
  */
 
-export type SourceClass = 'published' | 'common-practice' | 'from-memory' | 'house' | 'invented';
-
-export type Source = {
-  readonly class: SourceClass;
-  /** The standard, handbook or custom, as one would cite it. */
-  readonly cite: string;
-  readonly section?: string;
-  readonly note?: string;
-};
+export type { Source, SourceClass } from './source';
 
 /** What a silent fact is taken to be; it is then listed as assumed, unless `quiet`. */
 export type Default<V> = {
@@ -29,6 +24,8 @@ export type Default<V> = {
 
 type FactWords = {
   readonly label: string;
+  /** How it is named inside a sentence (“the dry tongue”); absent: “the” and its label. */
+  readonly noun?: string;
   /** The question that gets it, as said to the owner. */
   readonly ask: string;
   /** Where it can be read. */
@@ -87,6 +84,8 @@ export type Parameter = {
 
 export type Formula = {
   readonly label: string;
+  /** How it is named inside a sentence; absent: “the” and its label. */
+  readonly noun?: string;
   /** The unit of the result; `yes-no` for one that is true or false; '' for a count. */
   readonly unit: string;
   readonly is: string;
@@ -99,6 +98,88 @@ export type Table = {
   readonly keyUnit: string;
   readonly valueUnit: string;
   readonly rows: readonly (readonly [key: number, value: number])[];
+  readonly source: Source;
+};
+
+/** A number for each option of a choice, such as the resistance of each gauge of wire. */
+export type WordTable = {
+  readonly label: string;
+  readonly valueUnit: string;
+  readonly values: Readonly<Record<string, number>>;
+  readonly source: Source;
+};
+
+/**
+ * A decision table as the DMN standard has it. Its inputs are choices, yes/no facts and yes/no
+ * formulas; each row has one entry an input: the options it accepts, or `-` for any. By the hit
+ * policy `unique` one row at the most fits; by `first` the topmost that fits counts.
+ */
+export type Decision = {
+  readonly label: string;
+  readonly hit: 'unique' | 'first';
+  readonly on: readonly string[];
+  readonly rows: readonly {
+    readonly when: readonly (string | readonly string[])[];
+    readonly gives: string;
+  }[];
+  /** What each result means; `level` makes it a finding, see `findingOf`. */
+  readonly results: Readonly<
+    Record<string, { readonly label: string; readonly says: string; readonly level?: CertainLevel }>
+  >;
+  readonly source: Source;
+};
+
+/** Things chosen from a list, each for a reason, with amounts that add up. */
+export type Selection = {
+  readonly label: string;
+  /** What is added up: name of the amount and its unit. */
+  readonly amounts: Readonly<Record<string, string>>;
+  readonly items: Readonly<
+    Record<
+      string,
+      {
+        readonly label: string;
+        /** A yes/no fact or formula; absent: always. */
+        readonly when?: string;
+        /** Names of values, by amount. */
+        readonly amounts: Readonly<Record<string, string>>;
+        readonly because: string;
+        readonly source: Source;
+      }
+    >
+  >;
+  readonly source: Source;
+};
+
+/** Results set in an order of size. */
+export type Ranking = {
+  readonly label: string;
+  readonly first: 'least' | 'most';
+  /** Names of values in one unit, with what is said of each. */
+  readonly of: Readonly<Record<string, { readonly by: string; readonly says: string }>>;
+  readonly source: Source;
+};
+
+type SimulatedValue = {
+  readonly label: string;
+  readonly unit: string;
+  readonly source: Source;
+};
+
+/**
+ * Something reckoned step by step: the hours of a day, the legs of a route. Every name inside
+ * begins with the simulation's own (`day.charge`); `day.step` counts from 0.
+ */
+export type Simulation = {
+  readonly label: string;
+  /** How many steps, or the list whose rows are the steps. */
+  readonly steps: number | string;
+  /** What is handed from step to step: its value at the start, and after each step. */
+  readonly states: Readonly<
+    Record<string, SimulatedValue & { readonly start: string; readonly next: string }>
+  >;
+  /** What is reckoned within a step. */
+  readonly values: Readonly<Record<string, SimulatedValue & { readonly is: string }>>;
   readonly source: Source;
 };
 
@@ -116,6 +197,8 @@ export type Limit = {
   readonly label: string;
   /** How it is named in "… runs out first". */
   readonly short: string;
+  /** Whether `short` is more than one thing: “the front tires run out first”. */
+  readonly plural?: boolean;
   /** Names of values in the same unit. */
   readonly used: string;
   readonly limit: string;
@@ -145,6 +228,8 @@ export type Finding = {
   readonly otherwise: string;
   /** Said when it cannot be told; absent: the sentence of the ruling that may hold. */
   readonly unsure?: string;
+  /** The decision whose result is said once there is only one. */
+  readonly decision?: string;
   readonly source: Source;
 };
 
@@ -155,7 +240,8 @@ export type Assumption = {
   readonly source: Source;
 };
 
-export type Level = 'ok' | 'care' | 'stop' | 'unknown';
+export type CertainLevel = 'ok' | 'care' | 'stop';
+export type Level = CertainLevel | 'unknown';
 export type State = Level | 'not-asked';
 
 export type Outcome = {
@@ -171,22 +257,33 @@ export type Part = {
   readonly facts?: Readonly<Record<string, Fact>>;
   readonly parameters?: Readonly<Record<string, Parameter>>;
   readonly tables?: Readonly<Record<string, Table>>;
+  readonly wordTables?: Readonly<Record<string, WordTable>>;
   readonly formulas?: Readonly<Record<string, Formula>>;
   readonly limits?: Readonly<Record<string, Limit>>;
   readonly findings?: Readonly<Record<string, Finding>>;
+  readonly decisions?: Readonly<Record<string, Decision>>;
+  readonly selections?: Readonly<Record<string, Selection>>;
+  readonly rankings?: Readonly<Record<string, Ranking>>;
+  readonly simulations?: Readonly<Record<string, Simulation>>;
 };
 
-export type Topic = Required<Part> & {
-  readonly id: string;
-  readonly version: string;
-  readonly title: string;
-  /** The question it answers, as asked. */
-  readonly question: string;
-  readonly outcomes: Readonly<Record<Level, Outcome>>;
-  /** Results shown by themselves beside the limits, by the name other programs know them under. */
-  readonly apart: Readonly<Record<string, string>>;
-  /** Results a reader looks for first, in order. */
-  readonly headline: readonly string[];
-  readonly assumptions: readonly Assumption[];
-  readonly cautions: readonly { readonly says: string; readonly source: Source }[];
-};
+/** What every topic has; the rest of a part is there where a topic needs it. */
+type Always = 'facts' | 'parameters' | 'tables' | 'formulas' | 'limits' | 'findings';
+
+export type Topic = Required<Pick<Part, Always>> &
+  Omit<Part, Always> & {
+    readonly id: string;
+    readonly version: string;
+    readonly title: string;
+    /** The question it answers, as asked. */
+    readonly question: string;
+    readonly outcomes: Readonly<Record<Level, Outcome>>;
+    /** Results shown by themselves beside the limits, by the name other programs know them under. */
+    readonly apart: Readonly<Record<string, string>>;
+    /** Results a reader looks for first, in order. */
+    readonly headline: readonly string[];
+    readonly assumptions: readonly Assumption[];
+    /** What a person can change of the facts, in the order in which equals are told. */
+    readonly changes?: readonly Change[];
+    readonly cautions: readonly { readonly says: string; readonly source: Source }[];
+  };

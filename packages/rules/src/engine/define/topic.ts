@@ -1,4 +1,14 @@
-import type { Formula, Limit, Part, Topic } from './shapes';
+import type {
+  CertainLevel,
+  Decision,
+  Finding,
+  Formula,
+  Limit,
+  Part,
+  Selection,
+  Simulation,
+  Topic,
+} from './shapes';
 
 /** Names a part of a topic and keeps its exact type, so that every id is known to the compiler. */
 export function part<const P extends Part>(made: P): P {
@@ -69,10 +79,46 @@ function limitFormulas(id: string, limit: Limit, unit: Unit): [string, Formula][
   return made;
 }
 
+/** The number that an item of a selection adds to an amount, and whether it is chosen. */
+const shareOf = (item: Selection['items'][string], amount: string): string | undefined => {
+  const by = item.amounts[amount];
+  return by === undefined || !item.when ? by : `choose(${item.when}, ${by}, 0)`;
+};
+
+/** `kit.weight`: what all chosen things of a selection come to. */
+function selectionFormulas(id: string, selection: Selection): [string, Formula][] {
+  const { label, source, items } = selection;
+  return Object.entries(selection.amounts).map(([amount, unit]) => {
+    const shares = Object.values(items).flatMap((item) => shareOf(item, amount) ?? []);
+    return [
+      `${id}.${amount}`,
+      { label: `${label}: ${amount} in all`, unit, is: shares.join(' + ') || '0', source },
+    ];
+  });
+}
+
+/** The day a case is judged as of, for formulas: its day of the year, and the year with its part. */
+export const calendarUnits: Readonly<Record<string, string>> = { 'asOf.day': '', 'asOf.year': '' };
+
+/** A state or value of a simulation; its step has none of its own. */
+export function simulated(topic: Part, name: string): { unit: string } | undefined {
+  const simulation = simulationOf(topic, name);
+  if (!simulation) return undefined;
+  const [id, { states, values }] = simulation;
+  return name === `${id}.step` ? { unit: '' } : (states[name] ?? values[name]);
+}
+
+/** The simulation that a name stands in, by the words it begins with. */
+export function simulationOf(topic: Part, name: string): [string, Simulation] | undefined {
+  return Object.entries(topic.simulations ?? {}).find(([id]) => name.startsWith(`${id}.`));
+}
+
 /** The unit a name is kept in; undefined when the topic has no such name. */
 export function declaredUnit(topic: Part, name: string): string | undefined {
-  const entry = topic.formulas?.[name] ?? topic.parameters?.[name];
+  const entry = topic.formulas?.[name] ?? topic.parameters?.[name] ?? simulated(topic, name);
   if (entry) return entry.unit;
+  if (topic.decisions?.[name]) return 'choice';
+  if (Object.hasOwn(calendarUnits, name)) return calendarUnits[name];
   const fact = topic.facts?.[name];
   if (fact) return fact.kind === 'quantity' ? fact.unit : fact.kind;
   const dot = name.lastIndexOf('.');
@@ -87,5 +133,44 @@ export function allFormulas(topic: Topic): ReadonlyMap<string, Formula> {
   for (const [id, limit] of Object.entries(topic.limits)) {
     for (const [name, formula] of limitFormulas(id, limit, unit)) all.set(name, formula);
   }
+  for (const [id, selection] of Object.entries(topic.selections ?? {})) {
+    for (const [name, formula] of selectionFormulas(id, selection)) all.set(name, formula);
+  }
   return all;
+}
+
+/**
+ * The finding that a decision makes: its level is that of the result, and the result's sentence is
+ * said. `name` is the decision's own.
+ */
+export function findingOf(
+  name: string,
+  decision: Decision,
+  more: Pick<Finding, 'askedBy' | 'unsure'> = {},
+): Finding {
+  const results = Object.entries(decision.results);
+  const wordsAt = (level: CertainLevel) =>
+    results.flatMap(([word, result]) => (result.level === level ? [word] : []));
+  const ruling = (level: CertainLevel) => {
+    const words = wordsAt(level);
+    const says = decision.results[words[0] ?? '']?.says ?? '';
+    const when = { all: [{ fact: name, operator: 'in', value: words }] };
+    return words.length === 0 ? undefined : { when, says };
+  };
+  const [stop, care] = [ruling('stop'), ruling('care')];
+  return {
+    label: decision.label,
+    ...more,
+    ...(stop && { stop }),
+    ...(care && { care }),
+    otherwise: decision.results[wordsAt('ok')[0] ?? '']?.says ?? '',
+    decision: name,
+    source: decision.source,
+  };
+}
+
+/** A part's facts and reckoning for another topic, which has limits and findings of its own. */
+export function reckoningOf<const P extends Part>(made: P): Omit<P, 'limits' | 'findings'> {
+  const { limits: _limits, findings: _findings, ...rest } = made;
+  return rest;
 }

@@ -1,6 +1,6 @@
 import { findUnit } from '../../quantity';
-import type { Formula, Topic } from '../define/shapes';
-import { allFormulas } from '../define/topic';
+import type { Formula, Simulation, Topic } from '../define/shapes';
+import { allFormulas, simulationOf } from '../define/topic';
 import { below, type Node, namesIn } from './nodes';
 import { FormulaError, parseFormula } from './parse';
 
@@ -18,7 +18,34 @@ export type CompiledFormula = {
 export type Compiled = {
   readonly topic: Topic;
   readonly formulas: ReadonlyMap<string, CompiledFormula>;
+  readonly simulations: ReadonlyMap<string, CompiledSimulation>;
 };
+
+/** A simulation with its formulas parsed; a state's own name stands for its value at the start. */
+export type CompiledSimulation = {
+  readonly simulation: Simulation;
+  readonly states: ReadonlyMap<string, { readonly start: Node; readonly next: Node }>;
+  readonly values: ReadonlyMap<string, Node>;
+  /** Every name from outside that it uses. */
+  readonly uses: readonly string[];
+};
+
+function compileSimulation(id: string, simulation: Simulation): CompiledSimulation {
+  const states = new Map(
+    Object.entries(simulation.states).map(([name, { start, next }]) => [
+      name,
+      { start: parseFormula(start), next: parseFormula(next) },
+    ]),
+  );
+  const values = new Map(
+    Object.entries(simulation.values).map(([name, { is }]) => [name, parseFormula(is)]),
+  );
+  const nodes = [...[...states.values()].flatMap((s) => [s.start, s.next]), ...values.values()];
+  const names = new Set(nodes.flatMap(namesIn));
+  const uses = [...names].filter((name) => !name.startsWith(`${id}.`));
+  if (typeof simulation.steps === 'string') uses.push(simulation.steps);
+  return { simulation, states, values, uses };
+}
 
 /** How often each input stands in a formula once all formulas it uses are written out; 2 is many. */
 function occurrences(
@@ -28,6 +55,10 @@ function occurrences(
   const total = new Map<string, number>();
   const note = (id: string, n: number) => total.set(id, Math.min(2, (total.get(id) ?? 0) + n));
   const walk = (each: Node): void => {
+    if (each.kind === 'over') {
+      // A simulation comes back to its inputs at every step.
+      for (const [id] of counts.get(each.simulation) ?? []) note(id, 2);
+    }
     if (each.kind === 'name') {
       const inner = counts.get(each.id);
       if (inner) for (const [id, n] of inner) note(id, n);
@@ -47,15 +78,42 @@ export function compile(topic: Topic): Compiled {
   const nodes = new Map([...declared].map(([name, { is }]) => [name, parseFormula(is)]));
   const counts = new Map<string, ReadonlyMap<string, number>>();
   const formulas = new Map<string, CompiledFormula>();
+  const simulations = new Map(
+    Object.entries(topic.simulations ?? {}).map(([id, each]) => [id, compileSimulation(id, each)]),
+  );
   const open: string[] = [];
+  const circle = (name: string): void => {
+    if (!open.includes(name)) return;
+    const names = [...open.slice(open.indexOf(name)), name].join(' → ');
+    throw new FormulaError(`Formulas go in a circle: ${names}.`);
+  };
+  const visitSimulation = (id: string): void => {
+    const simulation = simulations.get(id);
+    if (!simulation || counts.has(id)) return;
+    circle(id);
+    open.push(id);
+    for (const used of simulation.uses) visit(used);
+    open.pop();
+    const total = new Map<string, number>();
+    for (const used of simulation.uses) {
+      for (const input of counts.get(used)?.keys() ?? [used]) total.set(input, 2);
+    }
+    counts.set(id, total);
+  };
+  const visitDecision = (name: string): void => {
+    circle(name);
+    open.push(name);
+    for (const used of topic.decisions?.[name]?.on ?? []) visit(used);
+    open.pop();
+  };
   const visit = (name: string): void => {
+    const inside = simulationOf(topic, name);
+    if (inside) visitSimulation(inside[0]);
+    if (topic.decisions?.[name]) visitDecision(name);
     const formula = declared.get(name);
     const node = nodes.get(name);
     if (!formula || !node || formulas.has(name)) return;
-    if (open.includes(name)) {
-      const circle = [...open.slice(open.indexOf(name)), name].join(' → ');
-      throw new FormulaError(`Formulas go in a circle: ${circle}.`);
-    }
+    circle(name);
     open.push(name);
     for (const used of namesIn(node)) visit(used);
     open.pop();
@@ -69,5 +127,6 @@ export function compile(topic: Topic): Compiled {
     formulas.set(name, { name, formula, node, factor, repeats });
   };
   for (const name of declared.keys()) visit(name);
-  return { topic, formulas };
+  for (const id of simulations.keys()) visitSimulation(id);
+  return { topic, formulas, simulations };
 }

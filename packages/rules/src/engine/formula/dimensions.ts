@@ -115,6 +115,27 @@ export function sortOf(node: Node, topic: Topic, unitOfName: (name: string) => s
         alike(walk(each.at), number(unitOf(table.keyUnit).dimension), 'lookup');
         return number(unitOf(table.valueUnit).dimension);
       }
+      case 'pick': {
+        const table = topic.wordTables?.[each.table];
+        if (!table) return fail(`there is no table of words “${each.table}”`);
+        alike(walk(each.at), { kind: 'word' }, 'pick');
+        return number(unitOf(table.valueUnit || '1').dimension);
+      }
+      case 'power':
+        alike(walk(each.base), number(plain), 'power');
+        return alike(walk(each.exponent), number(plain), 'power');
+      case 'whole':
+        return alike(walk(each.of), number(plain), 'whole');
+      case 'sunHeight':
+        for (const part of [each.latitude, each.day, each.hour]) {
+          alike(walk(part), number(plain), 'sunHeight');
+        }
+        return number(plain);
+      case 'over':
+        if (!topic.simulations?.[each.simulation]) {
+          return fail(`there is no simulation “${each.simulation}”`);
+        }
+        return numeric(walk(each.of), each.how);
     }
   };
   return walk(node);

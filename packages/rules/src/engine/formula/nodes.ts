@@ -36,9 +36,30 @@ export type Node =
   /** needs(value, x, …): the value if each x is known, else anything from zero up. */
   | { readonly kind: 'needs'; readonly of: Node; readonly names: readonly string[] }
   /** lookup(table, key): straight lines between the rows of a table. */
-  | { readonly kind: 'lookup'; readonly table: string; readonly at: Node };
+  | { readonly kind: 'lookup'; readonly table: string; readonly at: Node }
+  /** pick(table, choice): the number that a table of words gives for an option. */
+  | { readonly kind: 'pick'; readonly table: string; readonly at: Node }
+  /** power(base, exponent): of a base that is never below zero. */
+  | { readonly kind: 'power'; readonly base: Node; readonly exponent: Node }
+  /** whole(x): the largest whole number not above x. */
+  | { readonly kind: 'whole'; readonly of: Node }
+  /** sunHeight(latitude, day of the year, hour of sun time): sine of the sun's height, at least 0. */
+  | {
+      readonly kind: 'sunHeight';
+      readonly latitude: Node;
+      readonly day: Node;
+      readonly hour: Node;
+    }
+  /** leastOver, mostOver, totalOver(simulation, x): over its steps; lastOf: once they are done. */
+  | {
+      readonly kind: 'over';
+      readonly how: Over;
+      readonly simulation: string;
+      readonly of: Node;
+    };
 
 export type Arithmetic = '+' | '-' | '*' | '/';
+export type Over = 'least' | 'most' | 'total' | 'last';
 export type Compare = '<' | '<=' | '>' | '>=' | '==' | '!=';
 
 /** The parts directly below a node, for walks that treat most kinds alike. */
@@ -48,7 +69,13 @@ export function below(node: Node): readonly Node[] {
     case 'not':
     case 'sum':
     case 'needs':
+    case 'whole':
+    case 'over':
       return [node.of];
+    case 'power':
+      return [node.base, node.exponent];
+    case 'sunHeight':
+      return [node.latitude, node.day, node.hour];
     case 'arithmetic':
     case 'compare':
     case 'both':
@@ -61,6 +88,7 @@ export function below(node: Node): readonly Node[] {
     case 'largestKnown':
       return node.of;
     case 'lookup':
+    case 'pick':
       return [node.at];
     default:
       return [];

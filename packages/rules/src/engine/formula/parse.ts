@@ -1,5 +1,5 @@
 import jsep, { type Expression } from 'jsep';
-import type { Arithmetic, Compare, Node } from './nodes';
+import { type Arithmetic, below, type Compare, type Node } from './nodes';
 
 /** A formula that cannot be read: which part, and what would be right. */
 export class FormulaError extends Error {}
@@ -26,6 +26,8 @@ function nameOf(node: Expression, text: string): string {
   }
   throw new FormulaError(`“${text}”: a name was wanted, found ${node.type}.`);
 }
+
+const over = { leastOver: 'least', mostOver: 'most', totalOver: 'total', lastOf: 'last' } as const;
 
 function call(node: Expression, text: string): Node {
   const callee = nameOf(expression(node.callee, text), text);
@@ -71,11 +73,41 @@ function call(node: Expression, text: string): Node {
         names: names(args.slice(1)),
       };
     case 'lookup':
-      wants(args.length === 2, 'lookup(table, key)');
+    case 'pick':
+      wants(args.length === 2, `${callee}(table, ${callee === 'pick' ? 'choice' : 'key'})`);
       return {
-        kind: 'lookup',
+        kind: callee,
         table: nameOf(expression(first, text), text),
         at: build(expression(second, text), text),
+      };
+    case 'power':
+      wants(args.length === 2, 'power(base, exponent)');
+      return {
+        kind: 'power',
+        base: build(expression(first, text), text),
+        exponent: build(expression(second, text), text),
+      };
+    case 'whole':
+      wants(args.length === 1, 'whole(value)');
+      return { kind: 'whole', of: build(expression(first, text), text) };
+    case 'sunHeight':
+      wants(args.length === 3, 'sunHeight(latitude, day, hour)');
+      return {
+        kind: 'sunHeight',
+        latitude: build(expression(first, text), text),
+        day: build(expression(second, text), text),
+        hour: build(expression(third, text), text),
+      };
+    case 'leastOver':
+    case 'mostOver':
+    case 'totalOver':
+    case 'lastOf':
+      wants(args.length === 2, `${callee}(simulation, value)`);
+      return {
+        kind: 'over',
+        how: over[callee],
+        simulation: nameOf(expression(first, text), text),
+        of: build(expression(second, text), text),
       };
     default:
       throw new FormulaError(`“${text}”: there is no function ${callee}.`);
@@ -84,15 +116,18 @@ function call(node: Expression, text: string): Node {
 
 /** The list a sum runs over is the one its first column belongs to: all but the last word. */
 function listIn(node: Node, text: string): string {
-  const first = columnIn(node);
+  const first = firstName(node);
   const dot = first?.lastIndexOf('.') ?? -1;
   if (first === undefined || dot < 0) throw new FormulaError(`“${text}”: sum wants list.column.`);
   return first.slice(0, dot);
 }
 
-function columnIn(node: Node): string | undefined {
+function firstName(node: Node): string | undefined {
   if (node.kind === 'name') return node.id;
-  if (node.kind === 'arithmetic') return columnIn(node.a) ?? columnIn(node.b);
+  for (const each of below(node)) {
+    const found = firstName(each);
+    if (found !== undefined) return found;
+  }
   return undefined;
 }
 

@@ -15,6 +15,7 @@ import {
   zeroUp,
 } from '../../quantity';
 import type { Arithmetic, Compare, Node } from './nodes';
+import { made, power, sunHeight, whole } from './special';
 import {
   type AmongValue,
   blend,
@@ -26,7 +27,6 @@ import {
   type NumberValue,
   noSlopes,
   nothing,
-  type Slopes,
   settled,
   type TruthValue,
   type Value,
@@ -43,6 +43,13 @@ export type Scope = {
   readonly rows: (list: string) => number;
   readonly inRow: (list: string, row: number) => Scope;
   readonly table: (name: string) => readonly (readonly [number, number])[];
+  /** What a table of words gives for an option. */
+  readonly wordValue: (table: string, word: string) => number;
+  /** The scopes of a simulation's steps, and of its states once they are done. */
+  readonly simulation: (name: string) => {
+    readonly steps: readonly Scope[];
+    readonly end: Scope;
+  };
 };
 
 const one = point(1);
@@ -62,13 +69,6 @@ export function asTruth(value: Value): TruthValue {
   }
   throw new Error('A yes or no was wanted in a formula, and a number stands there.');
 }
-
-const made = (range: Interval, slopes: Slopes): NumberValue => ({
-  kind: 'number',
-  lo: range.lo,
-  hi: range.hi,
-  slopes,
-});
 
 function arithmetic(op: Arithmetic, a: NumberValue, b: NumberValue): NumberValue {
   switch (op) {
@@ -189,6 +189,24 @@ function needs(of: Node, names: readonly string[], scope: Scope): NumberValue {
   return made(zeroUp, new Map(missing.map((name) => [name, { lo: -Infinity, hi: Infinity }])));
 }
 
+/** Any of the options may be meant: the number lies between the least and the most of theirs. */
+function pick(table: string, at: Value, scope: Scope): NumberValue {
+  if (at.kind !== 'among') throw new Error('A table of words was looked up with a number.');
+  const range = at.options.map((word) => point(scope.wordValue(table, word))).reduce(hull);
+  return made(range, jumpSlopes(noSlopes, at.options.length > 1 ? at.on : nothing));
+}
+
+function over(node: Node & { kind: 'over' }, scope: Scope): NumberValue {
+  const { steps, end } = scope.simulation(node.simulation);
+  if (node.how === 'last') return asNumber(reckon(node.of, end));
+  const each = steps.map((step) => asNumber(reckon(node.of, step)));
+  if (node.how === 'total') return each.reduce((a, b) => arithmetic('+', a, b), exactly(0));
+  const [how] = [node.how === 'least' ? ('min' as const) : ('max' as const)];
+  // A state is met at the start of each step; its last value stands only at the end.
+  const states = node.of.kind === 'name' ? [asNumber(reckon(node.of, end))] : [];
+  return [...each, ...states].reduce((a, b) => extreme(how, a, b));
+}
+
 /** The value of a formula in a scope: every result its inputs allow lies within it. */
 export function reckon(node: Node, scope: Scope): Value {
   switch (node.kind) {
@@ -250,6 +268,20 @@ export function reckon(node: Node, scope: Scope): Value {
       return needs(node.of, node.names, scope);
     case 'lookup':
       return lookup(scope.table(node.table), asNumber(reckon(node.at, scope)));
+    case 'pick':
+      return pick(node.table, reckon(node.at, scope), scope);
+    case 'power':
+      return power(asNumber(reckon(node.base, scope)), asNumber(reckon(node.exponent, scope)));
+    case 'whole':
+      return whole(asNumber(reckon(node.of, scope)));
+    case 'sunHeight':
+      return sunHeight(
+        asNumber(reckon(node.latitude, scope)),
+        asNumber(reckon(node.day, scope)),
+        asNumber(reckon(node.hour, scope)),
+      );
+    case 'over':
+      return over(node, scope);
   }
 }
 

@@ -1,8 +1,10 @@
 import { common, type Interval, isPoint, point, unitOf } from '../../quantity';
 import type { Topic } from '../define/shapes';
 import type { Compiled } from './compile';
+import { decide } from './decide';
 import type { Node } from './nodes';
 import { asNumber, reckon, restsOnKnown, type Scope } from './reckon';
+import { type Simulated, simulate } from './simulate';
 import {
   cellKey,
   exactly,
@@ -67,6 +69,14 @@ function inputValue(name: string, input: Input, pins: Pins, withSlopes: boolean)
   throw new Error(`“${name}” is a list; formulas use its columns in sum.`);
 }
 
+/** What a table of words gives for an option, in base units. */
+function wordValue({ wordTables = {} }: Topic, name: string, word: string): number {
+  const table = wordTables[name];
+  const value = table?.values[word];
+  if (!table || value === undefined) throw new Error(`Table “${name}” has nothing for “${word}”.`);
+  return table.valueUnit === '' ? value : value * unitOf(table.valueUnit).factor;
+}
+
 const tables = new WeakMap<Topic, Map<string, readonly (readonly [number, number])[]>>();
 
 function tableOf(topic: Topic, name: string): readonly (readonly [number, number])[] {
@@ -101,6 +111,7 @@ export function run(
 ): Run {
   const kept = new Map<string, Value>();
   const partsKnown = new Map<Node, boolean>();
+  const simulations = new Map<string, Simulated>();
   const withSlopes = parent === undefined;
   const isOpen = (key: string) => isOpenIn(inputs, key);
 
@@ -124,6 +135,8 @@ export function run(
     }
     const parameter = parameters.get(name);
     if (parameter !== undefined) return exactly(parameter);
+    const decision = compiled.topic.decisions?.[name];
+    if (decision) return decide(decision, decision.on.map(value));
     const input = inputs.get(name);
     if (!input) throw new Error(`There is no value “${name}”.`);
     return inputValue(name, input, pins, withSlopes);
@@ -189,17 +202,31 @@ export function run(
       const input = inputs.get(list);
       return input?.kind === 'rows' ? input.rows.length : 0;
     },
-    inRow: (list, row) => ({
-      ...scope,
-      value: (name) => {
-        if (!name.startsWith(`${list}.`)) return value(name);
-        const cell = column(inputs, name)?.[row];
-        if (!cell) throw new Error(`“${name}” is not filled in every row.`);
-        return numberValue(cell, cellKey(name, row), pins, withSlopes);
-      },
-    }),
+    inRow: (list, row) => rowScope(scope, list, row),
     table: (name) => tableOf(compiled.topic, name),
+    wordValue: (table, word) => wordValue(compiled.topic, table, word),
+    simulation: (name) => {
+      const before = simulations.get(name);
+      if (before) return before;
+      const simulation = compiled.simulations.get(name);
+      if (!simulation) throw new Error(`There is no simulation “${name}”.`);
+      const done = simulate(name, simulation, scope);
+      simulations.set(name, done);
+      return done;
+    },
   };
+
+  /** Names of the list's columns mean this row; all others what they mean around it. */
+  const rowScope = (around: Scope, list: string, row: number): Scope => ({
+    ...around,
+    inRow: (inner, index) => rowScope(rowScope(around, list, row), inner, index),
+    value: (name) => {
+      if (!name.startsWith(`${list}.`)) return around.value(name);
+      const cell = column(inputs, name)?.[row];
+      if (!cell) throw new Error(`“${name}” is not filled in every row.`);
+      return numberValue(cell, cellKey(name, row), pins, withSlopes);
+    },
+  });
 
   const self: Run = { value, given, known, scope, isOpen };
   return self;

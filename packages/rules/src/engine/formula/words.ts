@@ -1,5 +1,5 @@
 import { type Interval, show, showNumber, type UnitSystem, unitOf } from '../../quantity';
-import type { Node } from './nodes';
+import { below, type Node } from './nodes';
 import { asNumber, asTruth, reckon, type Scope } from './reckon';
 import type { Value } from './values';
 
@@ -33,6 +33,12 @@ const firm = (text: string): Piece => ({ text, bond: 3 });
 const within = (piece: Piece, bond: number): string =>
   piece.bond >= bond ? piece.text : `(${piece.text})`;
 
+const overWords = {
+  least: 'the least',
+  most: 'the most',
+  total: 'the sum',
+  last: 'the last value',
+} as const;
 const signs = { '+': '+', '-': '−', '*': '×', '/': '÷' } as const;
 
 /**
@@ -118,7 +124,20 @@ function write(node: Node, wording: Wording): Piece {
     case 'needs':
       return node.names.every((name) => scope.known(name)) ? inner(node.of) : firm('not known');
     case 'lookup':
+    case 'pick':
       return firm(`table at ${inner(node.at).text}`);
+    case 'power':
+      return { text: `${within(inner(node.base), 3)}^${within(inner(node.exponent), 3)}`, bond: 2 };
+    case 'whole':
+      return firm(`${within(inner(node.of), 3)} rounded down`);
+    case 'sunHeight':
+      return firm(
+        `the sun’s height at ${inner(node.latitude).text}, day ${inner(node.day).text}, ${inner(node.hour).text} h`,
+      );
+    case 'over':
+      return loose(
+        `${overWords[node.how]} over ${scope.simulation(node.simulation).steps.length} steps`,
+      );
     default:
       return firm(inWords(asTruth(reckon(node, scope)), 'yes-no', system));
   }
@@ -169,7 +188,18 @@ export function usedNames(node: Node, scope: Scope): readonly string[] {
         for (const part of each.of) walk(part);
         return;
       case 'lookup':
+      case 'pick':
         walk(each.at);
+        return;
+      case 'whole':
+        walk(each.of);
+        return;
+      case 'power':
+      case 'sunHeight':
+        for (const part of below(each)) walk(part);
+        return;
+      case 'over':
+        found.add(each.simulation);
         return;
       case 'given':
       case 'known':

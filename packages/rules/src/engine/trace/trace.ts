@@ -67,9 +67,28 @@ function formulaStep(traced: Traced, name: string): Step | undefined {
   };
 }
 
+function decisionStep(traced: Traced, name: string): Step | undefined {
+  const decision = traced.compiled.topic.decisions?.[name];
+  if (!decision) return undefined;
+  const { label, on, results, source } = decision;
+  const value = traced.run.value(name);
+  const among = value.kind === 'among' ? value.options : [];
+  const words = among.map((word) => results[word]?.label ?? word).join(' or ');
+  return { kind: 'decision', label, value: words, from: on, source };
+}
+
+function simulationStep(traced: Traced, name: string): Step | undefined {
+  const compiled = traced.compiled.simulations.get(name);
+  if (!compiled) return undefined;
+  const { label, source } = compiled.simulation;
+  const { length } = traced.run.scope.simulation(name).steps;
+  return { kind: 'simulation', label, value: `${length} steps`, from: compiled.uses, source };
+}
+
 function valueStep(traced: Traced, name: string): Step | undefined {
-  const formula = formulaStep(traced, name);
-  if (formula) return formula;
+  const reckoned =
+    formulaStep(traced, name) ?? decisionStep(traced, name) ?? simulationStep(traced, name);
+  if (reckoned) return reckoned;
   const parameter = traced.parameters.find((each) => each.id === name);
   if (parameter) {
     const { label, value, unit, source } = parameter;

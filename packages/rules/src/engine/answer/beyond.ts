@@ -1,0 +1,91 @@
+import type { Topic } from '../define/shapes';
+import type { Compiled } from '../formula/compile';
+import { asNumber, asTruth, reckon } from '../formula/reckon';
+import type { Run } from '../formula/run';
+import { inUnit } from '../formula/words';
+import { endsOf } from './named';
+import type { ChoiceAnswer, Ends, RankingAnswer, SelectionAnswer, SeriesAnswer } from './shapes';
+
+/** What each decision came to; more than one result while its inputs leave it open. */
+export function choicesOf(topic: Topic, run: Run): Readonly<Record<string, ChoiceAnswer>> {
+  const found: Record<string, ChoiceAnswer> = {};
+  for (const [name, { label, results, source }] of Object.entries(topic.decisions ?? {})) {
+    const value = run.value(name);
+    const among = value.kind === 'among' ? value.options : [];
+    const says = among.map((word) => results[word]?.says ?? word);
+    found[name] = { label, among, says, source };
+  }
+  return found;
+}
+
+/** The things chosen from each selection, with their amounts and why. */
+export function selectionsOf(compiled: Compiled, run: Run): readonly SelectionAnswer[] {
+  return Object.entries(compiled.topic.selections ?? {}).map(([id, selection]) => {
+    const items = Object.entries(selection.items).map(([item, entry]) => {
+      const { label, when, because, source } = entry;
+      const truth = when === undefined ? undefined : asTruth(run.value(when));
+      const chosen = truth?.no ? (truth.yes ? 'unknown' : 'no') : 'yes';
+      const amounts = Object.entries(entry.amounts).map(([amount, name]): [string, Ends] => [
+        amount,
+        endsOf(compiled, run, name),
+      ]);
+      return {
+        id: item,
+        label,
+        chosen,
+        amounts: Object.fromEntries(amounts),
+        because,
+        source,
+      } as const;
+    });
+    const totals = Object.keys(selection.amounts).map((amount): [string, Ends] => [
+      amount,
+      endsOf(compiled, run, `${id}.${amount}`),
+    ]);
+    return { id, label: selection.label, items, totals: Object.fromEntries(totals) };
+  });
+}
+
+/**
+ * Each ranking in its order; over ranges by the middle of what is known, an open end last. `apart`
+ * says whether an entry certainly comes before the next.
+ */
+export function rankingsOf(compiled: Compiled, run: Run): readonly RankingAnswer[] {
+  return Object.entries(compiled.topic.rankings ?? {}).map(([id, { label, first, of, source }]) => {
+    const sign = first === 'least' ? 1 : -1;
+    const middle = ({ lo, hi }: Ends) =>
+      Number.isFinite(lo) && Number.isFinite(hi) ? ((lo + hi) / 2) * sign : Infinity;
+    const sorted = Object.entries(of)
+      .map(([item, { by, says }]) => ({ id: item, says, value: endsOf(compiled, run, by) }))
+      .toSorted((a, b) => middle(a.value) - middle(b.value));
+    const entries = sorted.map((entry, i) => {
+      const next = sorted[i + 1];
+      const apart =
+        !next || (sign > 0 ? entry.value.hi < next.value.lo : entry.value.lo > next.value.hi);
+      return { ...entry, apart };
+    });
+    return { id, label, entries, source };
+  });
+}
+
+/** Every simulation step by step, for drawings: each state at the start of a step and at the end. */
+export function seriesOf(compiled: Compiled, run: Run): Readonly<Record<string, SeriesAnswer>> {
+  const found: Record<string, SeriesAnswer> = {};
+  for (const [id, { simulation }] of compiled.simulations) {
+    const { steps, end } = run.scope.simulation(id);
+    const line = (name: string, unit: string, scopes: typeof steps) =>
+      scopes.map((scope) => {
+        const value = asNumber(reckon({ kind: 'name', id: name }, scope));
+        return { ...inUnit(value, unit), unit };
+      });
+    const lines: Record<string, { label: string; ends: readonly Ends[] }> = {};
+    for (const [name, { label, unit }] of Object.entries(simulation.states)) {
+      lines[name] = { label, ends: line(name, unit, [...steps, end]) };
+    }
+    for (const [name, { label, unit }] of Object.entries(simulation.values)) {
+      if (unit !== 'yes-no') lines[name] = { label, ends: line(name, unit, steps) };
+    }
+    found[id] = { label: simulation.label, steps: steps.length, lines };
+  }
+  return found;
+}
