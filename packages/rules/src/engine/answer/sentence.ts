@@ -1,8 +1,13 @@
 import { show, showNumber } from '../../quantity';
-import type { Level, Topic } from '../define/shapes';
+import type { Level, Limit, Topic } from '../define/shapes';
+import { capital, listed, lowered } from './phrases';
 import type { FindingAnswer, LimitAnswer, Missing } from './shapes';
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+export { listed } from './phrases';
+
+/** "runs" of one thing, "run" of several. */
+const agrees = (limit: Limit | undefined, one: string, several: string): string =>
+  limit?.plural ? several : one;
 
 function leftOf({ headroom, limit }: LimitAnswer): string {
   const left = { lo: Math.max(0, headroom.lo), hi: Math.max(0, headroom.hi) };
@@ -14,37 +19,62 @@ function overBy({ headroom }: LimitAnswer): string {
   return `over by ${show({ lo: -headroom.hi, hi: -headroom.lo }, headroom.unit)}`;
 }
 
-function because(
-  topic: Topic,
-  level: Level,
-  limits: readonly LimitAnswer[],
-  findings: readonly FindingAnswer[],
-  binding: LimitAnswer | null,
-  missing: readonly Missing[],
-): string {
-  const short = (limit: LimitAnswer) => topic.limits[limit.id]?.short ?? limit.label;
-  if (level === 'stop') {
-    const over = limits.filter((limit) => limit.state === 'stop');
-    const [first, ...rest] = over.toSorted((a, b) => b.roomUsed.hi - a.roomUsed.hi);
-    const finding = findings.find((each) => each.level === 'stop');
-    if (!first) return finding?.says ?? '';
-    const more =
-      rest.length === 0
-        ? ''
-        : `, and so ${rest.length === 1 ? 'is' : 'are'} ${listed(rest.map(short))}`;
-    return `${capital(short(first))} is ${overBy(first)}${more}.`;
-  }
-  if (level === 'unknown') {
-    const asked = missing.slice(0, 2).map((each) => each.label.toLowerCase());
-    if (asked.length === 0) return '';
-    return `First find out: ${listed(asked)}.`;
-  }
-  return binding ? `${capital(short(binding))} runs out first: ${leftOf(binding)}.` : '';
+/** What is said of a finding up to its first halt: what is wrong, without what to do about it. */
+const gist = (says: string): string => `${says.replace(/[:;.](\s.*)?$/s, '')}.`;
+
+type Said = {
+  readonly topic: Topic;
+  readonly limits: readonly LimitAnswer[];
+  readonly findings: readonly FindingAnswer[];
+  readonly binding: LimitAnswer | null;
+  readonly missing: readonly Missing[];
+};
+
+const shortOf = (topic: Topic, { id, label }: LimitAnswer): string =>
+  topic.limits[id]?.short ?? label;
+
+/** Every limit that is over, the fullest first, and everything else that stops it. */
+function stopped({ topic, limits, findings }: Said): string {
+  const over = limits.filter((limit) => limit.state === 'stop');
+  const [first, ...rest] = over.toSorted((a, b) => b.roomUsed.hi - a.roomUsed.hi);
+  const [finding, ...others] = findings.filter((each) => each.level === 'stop');
+  const gists = (all: readonly FindingAnswer[]) => all.map(({ says }) => gist(says));
+  if (!first) return finding ? [finding.says, ...gists(others)].join(' ') : '';
+  const named = rest.map((each) => shortOf(topic, each));
+  const [second] = rest;
+  const one = rest.length === 1 && second && agrees(topic.limits[second.id], 'is', 'are');
+  const more = rest.length === 0 ? '' : `, and so ${one || 'are'} ${listed(named)}`;
+  const is = agrees(topic.limits[first.id], 'is', 'are');
+  const limit = `${capital(shortOf(topic, first))} ${is} ${overBy(first)}${more}.`;
+  return [limit, ...gists(finding ? [finding, ...others] : [])].join(' ');
 }
 
-export function listed(items: readonly string[]): string {
-  if (items.length < 2) return items.join('');
-  return `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
+/** A limit that may hold or not, with both of its ends: “may be over by 20 lb or have 30 lb left”. */
+function straddling({ topic, limits }: Said): string {
+  const open = limits.find(
+    ({ state, headroom: { lo, hi } }) =>
+      state === 'unknown' && Number.isFinite(lo) && Number.isFinite(hi) && lo < 0 && hi > 0,
+  );
+  if (!open) return '';
+  const { lo, hi, unit } = open.headroom;
+  const short = capital(shortOf(topic, open));
+  const over = show({ lo: -lo, hi: -lo }, unit);
+  return `${short} may be over by as much as ${over}, or have up to ${show({ lo: hi, hi }, unit)} left.`;
+}
+
+function unsettled(said: Said): string {
+  const asked = said.missing.slice(0, 2).map(({ label }) => lowered(label));
+  const first = asked.length === 0 ? '' : `First find out: ${listed(asked)}.`;
+  return [straddling(said), first].filter((each) => each !== '').join(' ');
+}
+
+function because(level: Level, said: Said): string {
+  const { topic, binding } = said;
+  if (level === 'stop') return stopped(said);
+  if (level === 'unknown') return unsettled(said);
+  if (!binding) return '';
+  const runs = agrees(topic.limits[binding.id], 'runs', 'run');
+  return `${capital(shortOf(topic, binding))} ${runs} out first: ${leftOf(binding)}.`;
 }
 
 /** One or two short sentences, fit to be said aloud. */
@@ -56,7 +86,7 @@ export function sentenceOf(
   binding: LimitAnswer | null,
   missing: readonly Missing[],
 ): string {
-  const reason = because(topic, level, limits, findings, binding, missing);
+  const reason = because(level, { topic, limits, findings, binding, missing });
   return [topic.outcomes[level].sentence, reason].filter((each) => each !== '').join(' ');
 }
 
@@ -91,5 +121,5 @@ export function restsOn(limits: readonly LimitAnswer[]): string {
   const asked = limits.length - silent.length;
   const head = `This rests on ${inLetters(asked)} of the ${inLetters(limits.length)} limits.`;
   if (silent.length === 0) return head;
-  return `${head} Not asked, for want of a rating: ${listed(silent.map((l) => l.label.toLowerCase()))}.`;
+  return `${head} Not asked, for want of a rating: ${listed(silent.map((l) => lowered(l.label)))}.`;
 }

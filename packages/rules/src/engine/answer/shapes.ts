@@ -38,7 +38,7 @@ export type Missing = {
   readonly decides: readonly string[];
   /** Where the verdict tips: a value, the options that would stop it, or null if others decide too. */
   readonly tips: Ends | string | null;
-  /** Facts without which it does not decide; empty where it settles something by itself. */
+  /** Facts with which alone it decides; empty where it settles what it decides by itself. */
   readonly together: readonly string[];
   /** The share of its plausible values that settle the verdict, 0 to 1. */
   readonly settles: number;

@@ -140,6 +140,7 @@ export const trailerAxles = part({
     'trailer-axles': {
       label: 'Trailer axles',
       short: 'the trailer’s axles',
+      plural: true,
       used: 'axle.trailer',
       limit: 'trailerAxles.limit',
       margin: 'margin.other',
