@@ -1,0 +1,172 @@
+import { rounded, unitOf } from '../../quantity';
+import { namedValues, unitOfName } from '../answer/named';
+import { compare, type Named, type Question } from '../condition/operators';
+import { type ConditionRule, conditionRules, namesCompared } from '../condition/rules';
+import { holds } from '../condition/walk';
+import type { Condition, State } from '../define/shapes';
+import { isExact, type Lanes, type Numbers, newNumbers, newTruths, type Truths } from './lanes';
+import { isFixed, type Setting } from './walk';
+
+type Comparison = Extract<Condition, { readonly operator: string }>;
+
+/** Whether a condition holds in each lane: for certain, and perhaps. */
+export type Verdict = {
+  readonly certain: Uint8Array;
+  readonly possible: Uint8Array;
+  /** The same in every draw. */
+  readonly fixed: boolean;
+};
+
+/** A name's lanes in its declared unit, to a millionth: what conditions compare. */
+export function inDeclaredUnit(setting: Setting, name: string, lanes: Numbers): Numbers {
+  const { program, compiled } = setting;
+  const unit = unitOfName(compiled, name);
+  const factor = unit === '' || unit === 'yes-no' ? 1 : unitOf(unit).factor;
+  const exact = isExact(lanes);
+  const to = newNumbers(program, exact);
+  program.steps.push((count) => {
+    for (let i = 0; i < count; i += 1) {
+      to.lo[i] = rounded((lanes.lo[i] ?? 0) / factor);
+      if (!exact) to.hi[i] = rounded((lanes.hi[i] ?? 0) / factor);
+    }
+  });
+  return to;
+}
+
+function wordsOf({ yes, no }: Truths, lane: number): Named {
+  const among = [...(yes[lane] === 1 ? ['yes'] : []), ...(no[lane] === 1 ? ['no'] : [])];
+  return { among };
+}
+
+function namedIn(lanes: Lanes, lane: number): Named {
+  if (lanes.kind === 'words') return { among: lanes.options[lane] ?? [] };
+  if (lanes.kind === 'truths') return wordsOf(lanes, lane);
+  return { lo: lanes.lo[lane] ?? 0, hi: lanes.hi[lane] ?? 0 };
+}
+
+/** The conditions of a topic, each as two arrays of what holds in which lane. */
+export function decider(setting: Setting, named: (name: string) => Lanes) {
+  const { program, compiled, run, drawn } = setting;
+  const shown = new Map<string, Lanes>();
+  const lanesShown = (name: string): Lanes => {
+    const before = shown.get(name);
+    if (before) return before;
+    const lanes = named(name);
+    const made = lanes.kind === 'numbers' ? inDeclaredUnit(setting, name, lanes) : lanes;
+    shown.set(name, made);
+    return made;
+  };
+
+  const leaf = (condition: Comparison, question: Question): Uint8Array => {
+    const { fact, operator, value } = condition;
+    const left = lanesShown(fact);
+    const right = typeof value === 'object' && 'fact' in value ? lanesShown(value.fact) : value;
+    const to = newTruths(program).yes;
+    if (operator === 'greaterThan' && areExact(left) && areExact(right)) {
+      // What every limit asks, without a detour over ranges.
+      program.steps.push((count) => {
+        for (let i = 0; i < count; i += 1) to[i] = Number((left.lo[i] ?? 0) > (right.lo[i] ?? 0));
+      });
+      return to;
+    }
+    program.steps.push((count) => {
+      for (let i = 0; i < count; i += 1) {
+        const against = typeof right === 'string' || isList(right) ? right : namedIn(right, i);
+        to[i] = Number(compare(question, operator, namedIn(left, i), against));
+      }
+    });
+    return to;
+  };
+
+  const whole = (condition: Condition, question: Question): Uint8Array => {
+    if ('fact' in condition) return leaf(condition, question);
+    const every = 'all' in condition;
+    const parts = (every ? condition.all : condition.any).map((each) => whole(each, question));
+    const [only] = parts;
+    if (only && parts.length === 1) return only;
+    const to = newTruths(program).yes;
+    program.steps.push((count) => {
+      for (let i = 0; i < count; i += 1) {
+        const is = every ? parts.every((part) => part[i] === 1) : parts.some((p) => p[i] === 1);
+        to[i] = Number(is);
+      }
+    });
+    return to;
+  };
+
+  const fixed = (rule: ConditionRule): Verdict => {
+    const values = namedValues(compiled, run, namesCompared(rule.conditions));
+    const is = (question: Question) => {
+      const to = newTruths(program).yes;
+      return to.fill(Number(holds(rule.conditions, question, values)));
+    };
+    return { certain: is('certain'), possible: is('possible'), fixed: true };
+  };
+
+  const decideRule = (rule: ConditionRule): Verdict => {
+    const names = namesCompared(rule.conditions);
+    if (names.every((name) => isFixed(run.value(name), (key) => drawn.has(key)))) {
+      return fixed(rule);
+    }
+    const certain = whole(rule.conditions, 'certain');
+    // Where every lane is a number, what may be so is so.
+    const open = names.some((name) => isOpen(lanesShown(name)));
+    const possible = open ? whole(rule.conditions, 'possible') : certain;
+    return { certain, possible, fixed: false };
+  };
+
+  return new Map(conditionRules(compiled.topic).map((rule) => [rule.name, decideRule(rule)]));
+}
+
+const isList = (value: object | readonly string[]): value is readonly string[] =>
+  Array.isArray(value);
+
+function areExact(lanes: Lanes | string | readonly string[]): lanes is Numbers {
+  return typeof lanes === 'object' && 'kind' in lanes && lanes.kind === 'numbers' && isExact(lanes);
+}
+
+/** Whether some lane may be other than one number or one word. */
+function isOpen(lanes: Lanes): boolean {
+  return lanes.kind !== 'numbers' || !isExact(lanes);
+}
+
+const ranks = ['ok', 'care', 'unknown', 'stop'] as const;
+export type Rank = (typeof ranks)[number];
+export const rankNames: readonly Rank[] = ranks;
+
+type Pair = { readonly stop?: Verdict | undefined; readonly care?: Verdict | undefined };
+
+function rankIn({ stop, care }: Pair, lane: number): number {
+  if (stop?.certain[lane] === 1) return 3;
+  if (stop?.possible[lane] === 1) return 2;
+  return care?.possible[lane] === 1 ? 1 : 0;
+}
+
+const isFixedPair = ({ stop, care }: Pair): boolean =>
+  (stop?.fixed ?? true) && (care?.fixed ?? true);
+
+/** The overall level of each lane: a certain stop, else what is unknown, else care, else ok. */
+export function ranker(
+  { program }: Setting,
+  verdicts: ReadonlyMap<string, Verdict>,
+  states: ReadonlyMap<string, State>,
+): Uint8Array {
+  const to = newTruths(program).yes;
+  const asked = [...states].flatMap(([of, state]): Pair[] =>
+    state === 'not-asked'
+      ? []
+      : [{ stop: verdicts.get(`${of}.stop`), care: verdicts.get(`${of}.care`) }],
+  );
+  const least = asked
+    .filter(isFixedPair)
+    .reduce((rank, each) => Math.max(rank, rankIn(each, 0)), 0);
+  const moving = asked.filter((each) => !isFixedPair(each));
+  program.steps.push((count) => {
+    for (let i = 0; i < count; i += 1) {
+      let rank = least;
+      for (const each of moving) rank = Math.max(rank, rankIn(each, i));
+      to[i] = rank;
+    }
+  });
+  return to;
+}

@@ -1,0 +1,28 @@
+import type { Chance, Quantile } from './shapes';
+
+/** The chance that `hits` of `draws` tell, with the standard error of a binomial share. */
+export function chanceOf(hits: number, draws: number): Chance {
+  const chance = hits / draws;
+  return { chance, error: Math.sqrt((chance * (1 - chance)) / draws) };
+}
+
+/** Which shares of the draws are told of a result. */
+export const shares = [0.05, 0.25, 0.5, 0.75, 0.95] as const;
+
+/**
+ * The value below which a share of sorted values lies, with the mean of two where the share falls
+ * between them: definition 2 in Hyndman and Fan, “Sample Quantiles in Statistical Packages”, The
+ * American Statistician 50 (1996).
+ */
+export function quantileOf(sorted: Float64Array, share: number): number {
+  const at = sorted.length * share;
+  const above = Math.min(sorted.length - 1, Math.floor(at));
+  const below = Number.isInteger(at) ? Math.max(0, above - 1) : above;
+  return ((sorted[below] ?? Number.NaN) + (sorted[above] ?? Number.NaN)) / 2;
+}
+
+/** Sorts the values in place. */
+export function quantilesOf(values: Float64Array): readonly Quantile[] {
+  values.sort();
+  return shares.map((share) => ({ share, value: quantileOf(values, share) }));
+}
