@@ -1,7 +1,11 @@
-import type { Answer } from '@tarebook/rules/engine';
+import type { Answer, Asked } from '@tarebook/rules/engine';
 
-/** An answer as other programs read it. Open ends become null when it is written. */
-export function judged(answer: Answer): object {
+/**
+ * An answer as other programs read it. Open ends become null when it is written.
+ *
+ * @param asked what was asked; with it, a saved answer can be run again
+ */
+export function judged(answer: Answer, asked?: Pick<Asked, 'facts' | 'readFrom'>): object {
   const { topic, rules, asOf, outcome, sentence, restsOn, binding, values, findings } = answer;
   const { missing, apart, cautions, assumed, parameters, trace } = answer;
   const limits = answer.limits.map(
@@ -32,6 +36,7 @@ export function judged(answer: Answer): object {
     cautions,
     assumed,
     parameters,
+    ...(asked && { asked: { facts: asked.facts, readFrom: asked.readFrom ?? {} } }),
     trace,
   };
 }

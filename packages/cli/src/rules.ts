@@ -1,5 +1,5 @@
 import { publish, type Topic, topics } from '@tarebook/rules';
-import { type Condition, type Fact, nearest, type Source } from '@tarebook/rules/engine';
+import { conditionInWords, type Fact, nearest, type Source } from '@tarebook/rules/engine';
 import { show } from '@tarebook/rules/quantity';
 import { columns, wrapped } from './columns';
 import { BadInput } from './files';
@@ -33,27 +33,18 @@ const unitShown = (fact: Fact): string => {
   return fact.unit === '' ? 'count' : fact.unit;
 };
 
-function inWords(condition: Condition): string {
-  if ('all' in condition) return condition.all.map(inWords).join(' and ');
-  if ('any' in condition) return `(${condition.any.map(inWords).join(' or ')})`;
-  const { fact, operator, value } = condition;
-  const right = typeof value === 'object' && 'fact' in value ? value.fact : String(value);
-  const words = operator.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
-  return `${fact} ${words} ${right}`;
-}
-
 function findingText(topic: Topic): string {
   return Object.entries(topic.findings)
     .map(([id, { label, stop, care, source }]) => {
       const lines = [`  ${label} (${id}) – ${cited(source)}`];
       if (stop)
         lines.push(
-          `      stop when ${wrapped(inWords(stop.when), '        ')}`,
+          `      stop when ${wrapped(conditionInWords(stop.when), '        ')}`,
           `      “${wrapped(stop.says, '        ')}”`,
         );
       if (care)
         lines.push(
-          `      care when ${wrapped(inWords(care.when), '        ')}`,
+          `      care when ${wrapped(conditionInWords(care.when), '        ')}`,
           `      “${wrapped(care.says, '        ')}”`,
         );
       return lines.join('\n');

@@ -2,7 +2,9 @@
 import { parseArgs } from 'node:util';
 import { judgeCase, judged, readCase } from '@tarebook/casebook';
 import { checkCases, checkedAsJson, checkedAsText } from './check';
+import { diffAsJson, diffAsText, rulesDiff } from './diff';
 import { BadInput, readText } from './files';
+import { looksSaved, replayAsJson, replayAsText, replaySaved } from './replay';
 import {
   topicAsJson,
   topicAsText,
@@ -17,12 +19,14 @@ const usage = `Tarebook runs worked cases of a travel-trailer dealership.
 
   tarebook check [PATH …] [--json]          run cases and compare with what they expect
   tarebook judge FILE [--json]              one case: the answer with its working; - reads standard input
+  tarebook judge SAVED.json [--json]        a saved answer, run again by the rules it was made by
   tarebook rules [TOPIC] [--json | --schema]   the topics there are, or one of them as a page
+  tarebook rules TOPIC --diff VERSION [PATH …] [--json]   what changed since, and which cases it moves
 
 Exit code 0: done, all hold. 1: some cases differ. 2: bad input, said on standard error.
 `;
 
-type Flags = Readonly<Record<string, boolean | undefined>>;
+type Flags = Readonly<Record<string, unknown>>;
 
 const json = (value: object): string => `${JSON.stringify(value, null, 2)}\n`;
 
@@ -30,8 +34,12 @@ const json = (value: object): string => `${JSON.stringify(value, null, 2)}\n`;
 function parsed(
   args: readonly string[],
   flags: readonly string[],
+  valued: readonly string[] = [],
 ): { words: string[]; given: Flags } {
-  const options = Object.fromEntries(flags.map((flag) => [flag, { type: 'boolean' as const }]));
+  const options = Object.fromEntries([
+    ...flags.map((flag) => [flag, { type: 'boolean' as const }] as const),
+    ...valued.map((flag) => [flag, { type: 'string' as const }] as const),
+  ]);
   try {
     const { values, positionals } = parseArgs({ args: [...args], options, allowPositionals: true });
     return { words: positionals, given: values };
@@ -54,8 +62,14 @@ async function judge(args: readonly string[]): Promise<number> {
   if (file === undefined || more !== undefined) {
     throw new BadInput('`tarebook judge` takes one file, or - for standard input.');
   }
-  const doc = readCase(await readText(file));
+  const text = await readText(file);
   const name = file === '-' ? 'standard input' : file;
+  if (looksSaved(text)) {
+    const replayed = await replaySaved(name, text);
+    process.stdout.write(given.json ? json(replayAsJson(replayed)) : replayAsText(replayed));
+    return 0;
+  }
+  const doc = readCase(text);
   if (doc.troubles.length > 0 || !doc.topic) {
     throw new BadInput(
       doc.troubles.map((t) => `${name}:${t.line}:${t.column}: ${t.says}`).join('\n'),
@@ -63,14 +77,15 @@ async function judge(args: readonly string[]): Promise<number> {
   }
   const answer = await judgeCase(doc);
   process.stdout.write(
-    given.json ? json(judged(answer)) : sheet(doc.front.title, doc.topic, answer),
+    given.json ? json(judged(answer, doc)) : sheet(doc.front.title, doc.topic, answer),
   );
   return 0;
 }
 
-function rules(args: readonly string[]): number {
-  const { words, given } = parsed(args, ['json', 'schema']);
+async function rules(args: readonly string[]): Promise<number> {
+  const { words, given } = parsed(args, ['json', 'schema'], ['diff']);
   const [name, more] = words;
+  if (typeof given.diff === 'string') return diff(words, given.diff, given.json === true);
   if (more !== undefined) throw new BadInput('`tarebook rules` takes one topic at the most.');
   if (name === undefined) {
     if (given.schema)
@@ -85,6 +100,19 @@ function rules(args: readonly string[]): number {
       ? json(topicAsJson(topic))
       : topicAsText(topic);
   process.stdout.write(text);
+  return 0;
+}
+
+async function diff(
+  [name, ...paths]: readonly string[],
+  version: string,
+  asJson: boolean,
+): Promise<number> {
+  if (name === undefined) {
+    throw new BadInput('`tarebook rules --diff` wants a topic, such as tow-fit.');
+  }
+  const found = await rulesDiff(topicNamed(name), version, paths.length === 0 ? ['cases'] : paths);
+  process.stdout.write(asJson ? json(diffAsJson(found)) : diffAsText(found));
   return 0;
 }
 

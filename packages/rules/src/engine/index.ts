@@ -3,11 +3,15 @@ export { answer } from './answer/by-engine';
 export type {
   Answer,
   Assumed,
+  ChoiceAnswer,
   Ends,
   FindingAnswer,
   LimitAnswer,
   Missing,
   ParameterAnswer,
+  RankingAnswer,
+  SelectionAnswer,
+  SeriesAnswer,
   Step,
   Trace,
 } from './answer/shapes';
@@ -24,4 +28,25 @@ export { InputError, type Problem } from './check/problem';
 export { checkTopic } from './check/topic';
 export { type ConditionRule, conditionRules, publish } from './condition/rules';
 export * from './define/shapes';
-export { declaredUnit, defineTopic, gather, part } from './define/topic';
+export {
+  declaredUnit,
+  defineTopic,
+  findingOf,
+  gather,
+  part,
+  reckoningOf,
+} from './define/topic';
+export {
+  citation,
+  compareTopics,
+  type FieldChange,
+  type TopicChange,
+} from './versions/compare';
+export { compareVerdicts, type Effect, type VerdictChange } from './versions/effects';
+export { compareVersions, isVersion } from './versions/order';
+export { topicFromPublished } from './versions/published';
+export { compareSaved, type Replay, type ReplayDifference } from './versions/replay';
+export { readSaved, type Saved } from './versions/saved';
+export { conditionInWords, nameOf, partInWords, sayChange } from './versions/words';
+export { remedies } from './remedy/remedies';
+export type { FactChange, NoHelp, Remedies, Remedy, Told } from './remedy/shapes';

@@ -1,0 +1,126 @@
+import { readCase } from '@tarebook/casebook';
+import {
+  compareTopics,
+  compareVerdicts,
+  type Effect,
+  partInWords,
+  sayChange,
+  type Topic,
+  type TopicChange,
+} from '@tarebook/rules/engine';
+import { wrapped } from './columns';
+import { BadInput, caseFiles, readText } from './files';
+import { keptFolder, keptTopic, keptVersions } from './kept';
+
+type CaseEffect = Effect & { readonly file: string };
+
+/** Two versions of a rule set side by side, and what each makes of the worked cases. */
+export type RulesDiff = {
+  readonly topic: Topic;
+  /** The older version. */
+  readonly was: string;
+  readonly changes: readonly TopicChange[];
+  readonly cases: readonly CaseEffect[];
+};
+
+async function effects(
+  was: Topic,
+  now: Topic,
+  paths: readonly string[],
+): Promise<readonly CaseEffect[]> {
+  const found: CaseEffect[] = [];
+  const troubles: string[] = [];
+  for (const file of await caseFiles(paths)) {
+    const { troubles: wrong, front, facts, readFrom } = readCase(await readText(file));
+    troubles.push(...wrong.map((t) => `${file}:${t.line}:${t.column}: ${t.says}`));
+    if (wrong.length > 0 || front.topic !== now.id) continue;
+    const asked = { facts, readFrom, ...(front.asOf && { asOf: front.asOf }) };
+    found.push({ file, ...compareVerdicts(was, now, asked) });
+  }
+  if (troubles.length > 0) throw new BadInput(troubles.join('\n'));
+  return found;
+}
+
+/**
+ * What changed in a topic since a kept version, and which of the cases below the paths come out
+ * otherwise for it.
+ */
+export async function rulesDiff(
+  topic: Topic,
+  version: string,
+  paths: readonly string[],
+  folder: string = keptFolder(),
+): Promise<RulesDiff> {
+  const was = await keptTopic(topic.id, version, folder);
+  if (!was) {
+    const kept = await keptVersions(topic.id, folder);
+    const there = kept.length === 0 ? 'none is kept yet' : `there are ${kept.join(', ')}`;
+    throw new BadInput(`There is no kept version “${version}” of ${topic.id}; ${there}.`);
+  }
+  const cases = await effects(was, topic, paths);
+  return { topic, was: version, changes: compareTopics(was, topic), cases };
+}
+
+const count = (number: number, one: string, many: string): string =>
+  `${number} ${number === 1 ? one : many}`;
+
+function changesText(topic: Topic, changes: readonly TopicChange[]): string {
+  const parts = [...new Set(changes.map(({ part }) => part))];
+  return parts
+    .map((part) => {
+      const lines = changes
+        .filter((change) => change.part === part)
+        .map((change) => `  – ${wrapped(sayChange(change, topic), '    ')}`);
+      return `\n${partInWords(part)}\n${lines.join('\n')}\n`;
+    })
+    .join('');
+}
+
+/** The differences of one case as lines of “was …, is …”. */
+export function effectLines({ differences, leftOut, refused }: Effect): readonly string[] {
+  const lines = differences.map(({ label, was, now, because }) => {
+    const why = because.length === 0 ? '' : `, because of ${because.join('; ')}`;
+    return `${label} was ${was}, is ${now}${why}.`;
+  });
+  if (leftOut.length > 0) {
+    lines.push(`Asked without ${leftOut.join(', ')}, which one of the two does not know.`);
+  }
+  return refused ? [...lines, refused] : lines;
+}
+
+const differs = ({ differences, refused }: Effect): boolean =>
+  differences.length > 0 || refused !== undefined;
+
+export function diffAsText({ topic, was, changes, cases }: RulesDiff): string {
+  const head = `${topic.title}: ${topic.id} ${was} was kept, ${topic.version} is here.`;
+  const differing = cases.filter(differs);
+  const told = differing.map((effect) => {
+    const lines = effectLines(effect).map((line) => `      ${wrapped(line, '        ')}`);
+    return `  ${effect.file}\n${lines.join('\n')}\n`;
+  });
+  const entries =
+    changes.length === 0
+      ? 'Nothing in the rules differs.'
+      : `${count(changes.length, 'entry differs', 'entries differ')}.`;
+  const asked = count(cases.length, 'case', 'cases');
+  const outcome =
+    differing.length === 0
+      ? 'none comes out otherwise'
+      : count(differing.length, 'comes out otherwise', 'come out otherwise');
+  return [
+    `${head}\n${entries}\n`,
+    changesText(topic, changes),
+    `\nWorked cases\n  ${asked} asked under both; ${outcome}.\n`,
+    ...told,
+  ].join('');
+}
+
+export function diffAsJson({ topic, was, changes, cases }: RulesDiff): object {
+  return {
+    topic: topic.id,
+    was,
+    now: topic.version,
+    changes: changes.map((change) => ({ ...change, says: sayChange(change, topic) })),
+    cases: cases.map((effect) => ({ ...effect, changed: differs(effect) })),
+  };
+}

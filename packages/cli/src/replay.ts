@@ -1,0 +1,186 @@
+import { judged } from '@tarebook/casebook';
+import { topics } from '@tarebook/rules';
+import {
+  type Answer,
+  answerNow,
+  compareSaved,
+  compareVerdicts,
+  compareVersions,
+  type Effect,
+  InputError,
+  type Replay,
+  type ReplayDifference,
+  readSaved,
+  type Saved,
+  type Topic,
+} from '@tarebook/rules/engine';
+import { wrapped } from './columns';
+import { effectLines } from './diff';
+import { BadInput } from './files';
+import { keptFolder, keptTopic, keptVersions } from './kept';
+import { topicNamed } from './rules';
+
+/** A saved verdict run again under the rules it was made by, and under those of today. */
+export type Replayed = Replay & {
+  readonly topic: Topic;
+  readonly answer: Answer;
+  readonly same: boolean;
+  /** What the present version makes of it, where that is a newer one. */
+  readonly now?: Effect & { readonly rules: string };
+};
+
+/** A saved verdict is JSON, and no worked case begins so. */
+export const looksSaved = (text: string): boolean => /^\uFEFF?\s*[{[]/.test(text);
+
+const mostCharacters = 20_000_000;
+
+/** Whether JSON is whole as far as it goes: what is wrong with it is only that it ends. */
+function endsTooSoon(text: string): boolean {
+  try {
+    JSON.parse(text);
+    return true;
+  } catch (problem) {
+    const says = problem instanceof Error ? problem.message : '';
+    if (/end of JSON|Unterminated/.test(says)) return true;
+    const at = /at position (\d+)/.exec(says)?.[1];
+    return at !== undefined && Number(at) >= text.length;
+  }
+}
+
+/** Line and column, from 1, of the first character that cannot stand where it does. */
+function faultIn(text: string): string {
+  let [good, bad] = [0, text.length + 1];
+  while (bad - good > 1) {
+    const middle = Math.floor((good + bad) / 2);
+    if (endsTooSoon(text.slice(0, middle))) good = middle;
+    else bad = middle;
+  }
+  const before = text.slice(0, good).split('\n');
+  return `${before.length}:${(before.at(-1)?.length ?? 0) + 1}`;
+}
+
+function parsed(name: string, text: string): unknown {
+  if (text.length > mostCharacters) {
+    throw new BadInput(`${name}: this is too long for a saved verdict; give one verdict a file.`);
+  }
+  const json = text.replace(/^\uFEFF/, '');
+  try {
+    return JSON.parse(json);
+  } catch {
+    const rest = endsTooSoon(json) ? 'it ends too soon' : 'this cannot stand here';
+    throw new BadInput(
+      `${name}:${faultIn(json)}: ${rest}; a saved verdict is whole JSON, as \`tarebook judge CASE --json\` writes it.`,
+    );
+  }
+}
+
+/** The very rules a saved verdict names. */
+async function rulesOf(id: string, version: string, folder: string): Promise<Topic> {
+  const present = topicNamed(id);
+  const kept = await keptTopic(id, version, folder);
+  if (kept) return kept;
+  if (present.version === version) return present;
+  const there = [...(await keptVersions(id, folder)), present.version];
+  throw new BadInput(
+    `it was made by ${id} ${version}, which is not kept here; there are ${[...new Set(there)].join(', ')}.`,
+  );
+}
+
+/** As other programs read it back: an open end is null. */
+const asWritten = (answer: Answer, asked: Saved['asked']): unknown =>
+  JSON.parse(JSON.stringify(judged(answer, asked)));
+
+/** What today's rules say of the same facts as of the same day; nothing when they are the same. */
+function today(was: Topic, asked: Parameters<typeof answerNow>[1]): Pick<Replayed, 'now'> {
+  const present = topics[was.id];
+  if (!present || compareVersions(present.version, was.version) <= 0) return {};
+  return { now: { rules: present.version, ...compareVerdicts(was, present, asked) } };
+}
+
+/**
+ * Runs a saved verdict again under the rules it names, as of its day, and compares all of it.
+ *
+ * @param name how the file is called in what is said
+ * @throws BadInput when it is not JSON, not a verdict, or its rules are not kept.
+ */
+export async function replaySaved(
+  name: string,
+  text: string,
+  folder: string = keptFolder(),
+): Promise<Replayed> {
+  const value = parsed(name, text);
+  try {
+    const saved = readSaved(value);
+    const topic = await rulesOf(saved.topic, saved.rules, folder);
+    const asked = { ...saved.asked, asOf: saved.asOf };
+    const answer = answerNow(topic, asked);
+    const replay = compareSaved(value, asWritten(answer, saved.asked));
+    const same = replay.differences.length === 0;
+    return { topic, answer, same, ...replay, ...today(topic, asked) };
+  } catch (problem) {
+    if (!(problem instanceof InputError) && !(problem instanceof BadInput)) throw problem;
+    const told = problem.message.split('\n').map((line) => `${name}: ${line}`);
+    throw new BadInput(told.join('\n'));
+  }
+}
+
+function shown(value: unknown): string {
+  if (value === undefined) return 'not there';
+  if (typeof value === 'string') return `“${value.slice(0, 200)}”`;
+  if (typeof value === 'object' && value !== null)
+    return Array.isArray(value) ? 'a list' : 'a part';
+  return value === null ? 'open (null)' : String(value);
+}
+
+const bullets = (lines: readonly string[]): string =>
+  lines.map((line) => `  – ${wrapped(line, '    ')}\n`).join('');
+
+const compared = (all: readonly ReplayDifference[]): string =>
+  bullets(all.map(({ place, was, now }) => `${place} was ${shown(was)}, is ${shown(now)}.`));
+
+const section = (title: string, body: string): string => (body === '' ? '' : `\n${title}\n${body}`);
+
+function nowText({ topic, now }: Replayed): string {
+  if (!now) return '';
+  const lines = effectLines(now);
+  const head = `${topic.id} ${now.rules}, as of the same day: ${now.now ?? 'no verdict'}.`;
+  return bullets([
+    head,
+    ...(lines.length === 0 ? ['Verdict, limits and findings all stand as they did.'] : lines),
+  ]);
+}
+
+export function replayAsText(replayed: Replayed): string {
+  const { topic, answer, same, differences, reworded, untouched } = replayed;
+  const { limits, findings, values } = answer;
+  const run = `Run again by ${topic.id} ${topic.version} as of ${answer.asOf}: ${answer.words}`;
+  const counts = `${limits.length} limits, ${findings.length} findings and ${Object.keys(values).length} results`;
+  const told = same
+    ? `${run}, as it was. All ${counts} came out as saved, to the last digit.`
+    : `${run}. What was saved does not say the same in ${differences.length} ${differences.length === 1 ? 'place' : 'places'}.`;
+  return [
+    `${same ? 'SAME RESULT' : 'NOT THE SAME'}\n${wrapped(told, '')}\n`,
+    section('Saved, and run again', compared(differences)),
+    section('The same, said in other words', compared(reworded)),
+    section('By the rules of today', nowText(replayed)),
+    section('Not run again', untouched.length === 0 ? '' : `  ${untouched.join(', ')}\n`),
+    section('Be careful', bullets(answer.cautions)),
+  ].join('');
+}
+
+export function replayAsJson(replayed: Replayed): object {
+  const { topic, answer, same, differences, reworded, untouched, now } = replayed;
+  return {
+    replayed: true,
+    topic: topic.id,
+    rules: topic.version,
+    asOf: answer.asOf,
+    outcome: answer.outcome,
+    same,
+    differences,
+    reworded,
+    untouched,
+    ...(now && { now }),
+    cautions: answer.cautions,
+  };
+}
