@@ -1,10 +1,10 @@
 import type { UnitSystem } from '@tarebook/rules/quantity';
-import { html, nothing, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { keyed } from 'lit/directives/keyed.js';
 import { PlainElement } from './elements/plain-element';
-import { type Address, readAddress } from './state/address';
+import { type Address, caseAddress, readAddress } from './state/address';
 import { filedCase } from './state/filed';
-import { keptCase } from './state/kept';
+import { type Elsewhere, hearElsewhere, keptCase } from './state/kept';
 import './views/case-page';
 
 const pages = {
@@ -17,14 +17,32 @@ const pages = {
 
 /** What will stand on the pages that are not written yet. */
 const later = {
-  class:
-    'Here a trainer will walk new staff through cases, one step at a time, each guessing before the working is shown.',
   questions:
     'Here will stand what people asked, how often, which case answers it, and what is still open.',
   yard: 'Here every vehicle of the catalogue will stand against every trailer.',
 } as const;
 
+/** What a page is, for those who have only its description before them. */
+const descriptions: Readonly<Record<Address['page'], string>> = {
+  cases: 'Worked cases of a travel-trailer dealership, by topic and level, with their verdicts.',
+  case: 'One worked case: what is known, the verdict, the limits, and the working behind it.',
+  class: 'Cases walked with learners, who each predict before the working is opened.',
+  questions: 'What people asked, how often, and which case answers it.',
+  yard: 'Every vehicle of the catalogue against every trailer.',
+  rules: 'The rule sets: what each asks, how it reckons, what it says, and by which source.',
+  topic: 'One rule set: its facts, formulas, limits, findings, numbers and sources.',
+};
+
 type Found = { readonly filed: string | undefined; readonly kept: string | undefined };
+
+/** The part of a topic that an address ends in, such as a formula. */
+function partOf(hash: string): string {
+  try {
+    return decodeURIComponent(hash.split('/')[3] ?? '');
+  } catch {
+    return '';
+  }
+}
 
 /** The frame of every page: the head, the units, and the page that the address names. */
 export class TarePage extends PlainElement {
@@ -32,30 +50,71 @@ export class TarePage extends PlainElement {
     address: { state: true },
     found: { state: true },
     system: { state: true },
+    elsewhere: { state: true },
+    unread: { state: true },
   };
   declare address: Address;
   declare found: Found | undefined;
   declare system: UnitSystem;
+  /** What another window did to the case on this page. */
+  declare elsewhere: Elsewhere | undefined;
+  /** Whether the part of the page that is wanted could not be had. */
+  declare unread: boolean;
   private visit = 0;
+  private unhear: (() => void) | undefined;
 
   override connectedCallback(): void {
     super.connectedCallback();
     this.system = 'us';
+    this.unread = false;
     addEventListener('hashchange', this.arrive);
-    this.arrive();
+    this.unhear = hearElsewhere(this.hear);
+    this.arrive().then(() => {
+      // Whatever no case needs comes once the case stands.
+      const rest = (): void => void import('./offline/page-foot').catch(() => undefined);
+      if (document.readyState === 'complete') setTimeout(rest, 500);
+      else addEventListener('load', () => setTimeout(rest, 500), { once: true });
+    });
   }
 
   override disconnectedCallback(): void {
     removeEventListener('hashchange', this.arrive);
+    this.unhear?.();
     super.disconnectedCallback();
   }
+
+  private hear = (news: Elsewhere): void => {
+    const { address, elsewhere } = this;
+    if (address.page !== 'case' || elsewhere?.kind === 'apart') return;
+    if (news.topic !== address.topic || news.name !== address.name) return;
+    // From now on a reload opens what was typed here, not what was typed elsewhere.
+    if (news.kind === 'apart') history.replaceState(null, '', caseAddress(news.topic, news.own));
+    this.elsewhere = news;
+  };
 
   private arrive = async (): Promise<void> => {
     const address = readAddress(location.hash);
     this.visit += 1;
     const visit = this.visit;
     this.found = undefined;
+    this.elsewhere = undefined;
     this.address = address;
+    // The page that was here goes first, and asks for what was typed on it to be kept.
+    await this.updateComplete;
+    try {
+      await this.fetch(address, visit);
+      this.unread = false;
+    } catch {
+      this.unread = true;
+    }
+    if (visit !== this.visit) return;
+    await this.updateComplete;
+    await this.describe();
+    if (visit > 1) this.querySelector('main')?.focus();
+  };
+
+  /** Gets what an address needs and is not here yet. */
+  private async fetch(address: Address, visit: number): Promise<void> {
     if (address.page === 'case') {
       const { topic, name } = address;
       const filed = await filedCase(topic, name);
@@ -64,26 +123,38 @@ export class TarePage extends PlainElement {
       if (visit === this.visit) this.found = { filed, kept: kept?.text };
     }
     if (address.page === 'cases') await import('./views/cases-page');
+    if (address.page === 'class') await import('./views/class-page');
     if (address.page === 'rules' || address.page === 'topic') await import('./views/rules-page');
-    document.title = `${this.heading()} · Tarebook`;
-    if (visit > 1) this.querySelector('main')?.focus();
-  };
+  }
 
-  private heading(): string {
+  private async describe(): Promise<void> {
     const { address } = this;
-    if (address.page === 'case') return address.name;
-    return address.page === 'topic' ? 'Rules' : pages[address.page];
+    const page = this.querySelector('main > :not(h1, p, div)');
+    if (page instanceof LitElement) await page.updateComplete;
+    const first = this.querySelector('main h1')?.textContent?.trim();
+    const name = address.page === 'case' || address.page === 'topic' ? first : pages[address.page];
+    document.title = `${name || 'Case'} · Tarebook`;
+    document
+      .querySelector('meta[name="description"]')
+      ?.setAttribute('content', descriptions[address.page]);
   }
 
   private body(): TemplateResult {
     const { address, found, system } = this;
+    if (this.unread) {
+      return html`<h1>${address.page === 'case' ? 'Case' : address.page === 'topic' ? 'Rules' : pages[address.page]}</h1>
+        <p class="notice" role="alert">This part of the page could not be read: the network is away, or a newer page has taken its place.</p>
+        <p><button @click=${() => location.reload()}>Reload</button></p>`;
+    }
     switch (address.page) {
       case 'cases':
         return html`<cases-page></cases-page>`;
       case 'rules':
         return html`<rules-page .topicId=${undefined} .system=${system}></rules-page>`;
       case 'topic':
-        return html`<rules-page .topicId=${address.topic} .system=${system}></rules-page>`;
+        return html`<rules-page .topicId=${address.topic} .at=${partOf(location.hash)} .system=${system}></rules-page>`;
+      case 'class':
+        return html`<class-page .view=${location.hash.split('/')[2] ?? ''} .system=${system}></class-page>`;
       case 'case': {
         if (!found) return html`<p class="soft">Reading the case …</p>`;
         if (found.filed === undefined && found.kept === undefined) {
@@ -108,6 +179,17 @@ export class TarePage extends PlainElement {
     }
   }
 
+  private news() {
+    const { elsewhere } = this;
+    if (!elsewhere) return nothing;
+    const { topic, name } = elsewhere;
+    return elsewhere.kind === 'changed'
+      ? html`<p class="notice">This case was changed in another window.
+          <button @click=${this.arrive}>Show it as it is there</button></p>`
+      : html`<p class="notice">Another window changed this case too. Both are kept: what you type here goes on as
+          a case of its own, and <a href=${caseAddress(topic, name)}>the other one</a> stays where it was.</p>`;
+  }
+
   protected override render() {
     const { address, system } = this;
     const here =
@@ -130,7 +212,8 @@ export class TarePage extends PlainElement {
           this.system = other;
         }}>${system === 'us' ? 'Show metric' : 'Show US units'}</button>
       </header>
-      <main id="main" tabindex="-1">${this.body()}</main>
+      <main id="main" tabindex="-1"><div role="status">${this.news()}</div>${this.body()}</main>
+      <page-foot></page-foot>
     `;
   }
 }

@@ -1,4 +1,4 @@
-import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import { everyRecord, hasFields, inTurn, setAside, shelf } from './shelf';
 
 /** What a person typed, kept on this device under the case's address. */
 export type Kept = {
@@ -9,72 +9,112 @@ export type Kept = {
   readonly at: number;
 };
 
-interface Shelf extends DBSchema {
-  cases: { key: string; value: unknown };
-  /** Records that could not be read; never deleted. */
-  aside: { key: number; value: unknown };
-}
-
-let opened: Promise<IDBPDatabase<Shelf>> | undefined;
-
-function shelf(): Promise<IDBPDatabase<Shelf>> {
-  opened ??= openDB<Shelf>('tarebook', 1, {
-    upgrade(db) {
-      db.createObjectStore('cases');
-      db.createObjectStore('aside', { autoIncrement: true });
-    },
-  });
-  return opened;
-}
+/** What happened to a case in another window, for the page to tell. */
+export type Elsewhere =
+  /** Another window changed or put back the case. */
+  | { readonly kind: 'changed'; readonly topic: string; readonly name: string }
+  /** Both windows changed it; what was typed here now has a name of its own. */
+  | {
+      readonly kind: 'apart';
+      readonly topic: string;
+      readonly name: string;
+      readonly own: string;
+    };
 
 export const keyOf = (topic: string, name: string): string => `${topic}/${name}`;
 
 /** Whether a stored record is one of ours, whole. */
 export function isKept(value: unknown): value is Kept {
-  if (typeof value !== 'object' || value === null) return false;
-  const has = (key: string, type: string): boolean =>
-    typeof Object.getOwnPropertyDescriptor(value, key)?.value === type;
-  return (
-    has('topic', 'string') && has('name', 'string') && has('text', 'string') && has('at', 'number')
-  );
+  return hasFields(value, { topic: 'string', name: 'string', text: 'string', at: 'number' });
 }
 
-export async function keep(kept: Kept): Promise<void> {
-  await (await shelf()).put('cases', kept, keyOf(kept.topic, kept.name));
+/** The text of each case as this window last read or wrote it; undefined: none was kept. */
+const seen = new Map<string, string | undefined>();
+/** Cases that went on under a name of their own because another window had changed them too. */
+const ownName = new Map<string, string>();
+
+const listeners = new Set<(news: Elsewhere) => void>();
+const tell = (news: Elsewhere): void => {
+  for (const each of listeners) each(news);
+};
+
+const channel =
+  typeof BroadcastChannel === 'undefined' ? undefined : new BroadcastChannel('tarebook-kept');
+channel?.addEventListener('message', ({ data }: MessageEvent<unknown>) => {
+  if (hasFields(data, { topic: 'string', name: 'string' }) && 'topic' in data && 'name' in data) {
+    tell({ kind: 'changed', topic: String(data.topic), name: String(data.name) });
+  }
+});
+
+/** Tells `listener` what other windows do to cases; the returned function ends that. */
+export function hearElsewhere(listener: (news: Elsewhere) => void): () => void {
+  listeners.add(listener);
+  return () => listeners.delete(listener);
 }
 
-export async function forget(topic: string, name: string): Promise<void> {
-  await (await shelf()).delete('cases', keyOf(topic, name));
+/**
+ * Keeps a case. When another window has changed it since this one last saw it, nothing of that is
+ * overwritten: this window's text goes on under a name of its own, and the page is told.
+ *
+ *     stored = seen here        put
+ *     stored ≠ seen, same text  nothing to do
+ *     stored ≠ seen             put under `name-2-…`, tell
+ */
+export function keep(kept: Kept): Promise<void> {
+  return inTurn(async () => {
+    const { topic, name, text } = kept;
+    const first = keyOf(topic, name);
+    const db = await shelf();
+    let key = keyOf(topic, ownName.get(first) ?? name);
+    const write = db.transaction(['cases', 'aside'], 'readwrite');
+    const cases = write.objectStore('cases');
+    const stored: unknown = await cases.get(key);
+    let apart: string | undefined;
+    if (stored !== undefined && !isKept(stored)) {
+      await write.objectStore('aside').add({ store: 'cases', key, value: stored });
+    } else if (stored && stored.text !== seen.get(key) && stored.text !== text) {
+      apart = `${name}-2-${Date.now().toString(36)}`;
+      key = keyOf(topic, apart);
+    }
+    await cases.put({ ...kept, name: key.slice(topic.length + 1) }, key);
+    await write.done;
+    seen.set(key, text);
+    if (apart !== undefined) {
+      ownName.set(first, apart);
+      tell({ kind: 'apart', topic, name, own: apart });
+    }
+    channel?.postMessage({ topic, name: key.slice(topic.length + 1) });
+  });
+}
+
+/** Forgets what was kept of a case, unless another window has changed it since. */
+export function forget(topic: string, name: string): Promise<void> {
+  return inTurn(async () => {
+    const key = keyOf(topic, ownName.get(keyOf(topic, name)) ?? name);
+    const db = await shelf();
+    const write = db.transaction('cases', 'readwrite');
+    const stored: unknown = await write.store.get(key);
+    const ours = isKept(stored) && stored.text === seen.get(key);
+    if (ours) await write.store.delete(key);
+    await write.done;
+    if (!ours) return;
+    seen.set(key, undefined);
+    channel?.postMessage({ topic, name: key.slice(topic.length + 1) });
+  });
 }
 
 /** The kept text of a case. A damaged record is set aside, not deleted. */
-export async function keptCase(topic: string, name: string): Promise<Kept | undefined> {
-  const db = await shelf();
-  const key = keyOf(topic, name);
-  const found = await db.get('cases', key);
-  if (found === undefined) return undefined;
-  if (isKept(found)) return found;
-  await setAside(db, key, found);
-  return undefined;
+export function keptCase(topic: string, name: string): Promise<Kept | undefined> {
+  return inTurn(async () => {
+    const db = await shelf();
+    const key = keyOf(topic, name);
+    const found: unknown = await db.get('cases', key);
+    const whole = isKept(found) ? found : undefined;
+    seen.set(key, whole?.text);
+    ownName.delete(key);
+    if (found !== undefined && !whole) await setAside(db, 'cases', key);
+    return whole;
+  });
 }
 
-async function setAside(db: IDBPDatabase<Shelf>, key: string, value: unknown): Promise<void> {
-  const move = db.transaction(['cases', 'aside'], 'readwrite');
-  await move.objectStore('aside').add({ key, value });
-  await move.objectStore('cases').delete(key);
-  await move.done;
-}
-
-export async function allKept(): Promise<readonly Kept[]> {
-  const db = await shelf();
-  const keys = await db.getAllKeys('cases');
-  const found = await Promise.all(
-    keys.map(async (key) => {
-      const value = await db.get('cases', key);
-      if (isKept(value)) return [value];
-      await setAside(db, key, value);
-      return [];
-    }),
-  );
-  return found.flat();
-}
+export const allKept = (): Promise<readonly Kept[]> => everyRecord('cases', isKept);

@@ -1,0 +1,63 @@
+import { html, nothing } from 'lit';
+import { PlainElement } from '../elements/plain-element';
+import { saveAs } from '../state/files';
+import { committed, type Group } from '../state/group';
+import { compared } from './predict';
+import { metBy, recordAsCsv, walkedCase } from './record';
+
+/** What a group predicted, case by case, and how much of it was met. */
+export class ClassTally extends PlainElement {
+  static override properties = { group: { attribute: false } };
+  declare group: Group;
+
+  private cell(learner: string, at: number) {
+    const { group } = this;
+    const made = committed(group, learner, at);
+    const walked = walkedCase(group.cases[at]?.text ?? '');
+    if (!made || !walked) return html`<td class="soft">–</td>`;
+    const { met, says } = compared(made.said, walked.question, 'us');
+    return html`<td>${met ? 'met' : 'not met'}<br /><span class="small soft">${says}</span></td>`;
+  }
+
+  private total(learner: string) {
+    const { met, of } = metBy(this.group, learner);
+    return html`<td class="num">${of === 0 ? '–' : `${met} of ${of}`}</td>`;
+  }
+
+  private together() {
+    const all = this.group.learners.map((learner) => metBy(this.group, learner));
+    const met = all.reduce((sum, each) => sum + each.met, 0);
+    const of = all.reduce((sum, each) => sum + each.of, 0);
+    return of === 0 ? 'Nobody predicted anything.' : `Together: ${met} of ${of} predictions met.`;
+  }
+
+  protected override render() {
+    const { group } = this;
+    const opened = group.opened.toSorted((a, b) => a - b);
+    const day = new Date(group.started).toISOString().slice(0, 10);
+    const save = () => saveAs(`class-${day}.csv`, recordAsCsv(group), 'text/csv');
+    return html`
+      <h2 tabindex="-1">Tally of ${day}</h2>
+      <p>${this.together()}</p>
+      <div class="tally" tabindex="0" role="group" aria-label="Tally by learner and case">
+        <table>
+          <thead><tr>
+            <th scope="col">Learner</th>
+            ${opened.map((at) => html`<th scope="col">${group.cases[at]?.title ?? nothing}</th>`)}
+            <th scope="col">Met</th>
+          </tr></thead>
+          <tbody>${group.learners.map(
+            (learner) =>
+              html`<tr><th scope="row">${learner}</th>${opened.map((at) => this.cell(learner, at))}${this.total(learner)}</tr>`,
+          )}</tbody>
+        </table>
+      </div>
+      <div class="acts">
+        <button @click=${save}>Save the record as CSV</button>
+        <button @click=${() => print()}>Print the tally</button>
+      </div>
+    `;
+  }
+}
+
+customElements.define('class-tally', ClassTally);

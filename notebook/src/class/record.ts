@@ -1,0 +1,95 @@
+import type { CaseDocument } from '@tarebook/casebook';
+import type { Answer } from '@tarebook/rules/engine';
+import { committed, type Group } from '../state/group';
+import { judge } from '../state/judged';
+import { compared, foundWords, type Question, questionOf } from './predict';
+
+/** A case of a class, read and judged once. */
+export type Walked = {
+  readonly doc: CaseDocument;
+  readonly answer: Answer;
+  readonly question: Question;
+};
+
+const walked = new Map<string, Walked | undefined>();
+
+/** The reading of a case's text; undefined when it cannot be judged. */
+export function walkedCase(text: string): Walked | undefined {
+  if (walked.has(text)) return walked.get(text);
+  const { doc, answer, current } = judge(text);
+  const made = answer && current ? { doc, answer, question: questionOf(doc, answer) } : undefined;
+  walked.set(text, made);
+  return made;
+}
+
+/** The columns of a record, one row for each learner and case. */
+const columns = [
+  'started',
+  'topic',
+  'case',
+  'title',
+  'asked',
+  'learner',
+  'prediction',
+  'came_out',
+  'difference',
+  'unit',
+  'met',
+  'verdict',
+  'rules',
+] as const;
+
+/**
+ * A field of a CSV record (RFC 4180). A word that a spreadsheet would take for a formula is held
+ * back with an apostrophe; a number with a sign is left as it is.
+ */
+function field(text: string): string {
+  const harmless = /^[=+\-@\t\r]/.test(text) && !/^[-+]?[\d.,]/.test(text) ? `'${text}` : text;
+  return /[",\r\n]/.test(harmless) ? `"${harmless.replaceAll('"', '""')}"` : harmless;
+}
+
+/** The class as CSV: every opened case, every learner; an empty prediction where none was made. */
+export function recordAsCsv(group: Group): string {
+  const rows = group.opened
+    .toSorted((a, b) => a - b)
+    .flatMap((at) => {
+      const each = group.cases[at];
+      const found = each && walkedCase(each.text);
+      if (!each || !found) return [];
+      const { question, answer } = found;
+      return group.learners.map((learner) => {
+        const said = committed(group, learner, at)?.said ?? '';
+        const met = said === '' ? undefined : compared(said, question, 'us');
+        return [
+          new Date(group.started).toISOString(),
+          each.topic,
+          each.name,
+          each.title,
+          question.result,
+          learner,
+          said,
+          foundWords(question, 'us'),
+          met?.off === undefined ? '' : String(Math.round(met.off * 1000) / 1000),
+          question.kind === 'number' ? question.found.unit : '',
+          met === undefined ? '' : met.met ? 'yes' : 'no',
+          answer.words,
+          `${answer.topic} ${answer.rules}`,
+        ];
+      });
+    });
+  return [columns, ...rows].map((row) => `${row.map(field).join(',')}\r\n`).join('');
+}
+
+/** How many of a learner's predictions were met, of those whose working was opened. */
+export function metBy(
+  group: Group,
+  learner: string,
+): { readonly met: number; readonly of: number } {
+  const said = group.opened.flatMap((at) => {
+    const each = group.cases[at];
+    const found = each && walkedCase(each.text);
+    const made = committed(group, learner, at);
+    return found && made ? [compared(made.said, found.question, 'us').met] : [];
+  });
+  return { met: said.filter(Boolean).length, of: said.length };
+}

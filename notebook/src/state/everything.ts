@@ -1,0 +1,139 @@
+import { type Group, isGroup } from './group';
+import { allHouses, type House, isHouse, keepHouse } from './house';
+import { allKept, isKept, type Kept, keep } from './kept';
+import { allAside, dropRecord, everyRecord, hasFields, putRecord } from './shelf';
+
+/** All that a person has on this device, as one file. */
+export type Everything = {
+  readonly kind: 'tarebook-everything';
+  readonly version: 1;
+  /** ISO 8601. */
+  readonly saved: string;
+  readonly cases: readonly Kept[];
+  readonly classes: readonly Group[];
+  readonly house: readonly House[];
+  /** Records that could not be read, as they were found. */
+  readonly aside: readonly unknown[];
+};
+
+export const allGroups = (): Promise<readonly Group[]> => everyRecord('classes', isGroup);
+export const keepGroup = (group: Group): Promise<void> => putRecord('classes', group.id, group);
+export const dropGroup = (id: string): Promise<void> => dropRecord('classes', id);
+
+export async function gatherEverything(now: Date): Promise<Everything> {
+  const [cases, classes, house] = [await allKept(), await allGroups(), await allHouses()];
+  const aside = await allAside();
+  const saved = now.toISOString();
+  return { kind: 'tarebook-everything', version: 1, saved, cases, classes, house, aside };
+}
+
+/** A file that is not one of ours, in one sentence. */
+export class NotOurs extends Error {}
+
+const listIn = (value: object, key: string): readonly unknown[] => {
+  const held: unknown = Object.getOwnPropertyDescriptor(value, key)?.value;
+  if (held === undefined) return [];
+  if (Array.isArray(held)) return held;
+  throw new NotOurs(`“${key}” is no list in this file; a file saved here has one.`);
+};
+
+/** What a file holds; entries that cannot be read are counted by where they stand. */
+export type Opened = {
+  readonly cases: readonly Kept[];
+  readonly classes: readonly Group[];
+  readonly house: readonly House[];
+  /** Such as `cases[3]`. */
+  readonly unread: readonly string[];
+};
+
+/** @throws NotOurs when the text is not a file saved here. */
+export function readEverything(text: string): Opened {
+  let value: unknown;
+  try {
+    value = JSON.parse(text);
+  } catch (problem) {
+    const reason = problem instanceof Error ? problem.message : String(problem);
+    throw new NotOurs(`This file is no JSON (${reason}); choose one that was saved here.`);
+  }
+  if (!hasFields(value, { kind: 'string', version: 'number' })) {
+    throw new NotOurs('This file does not say what it is; choose one that was saved here.');
+  }
+  const told = (key: string): unknown => Object.getOwnPropertyDescriptor(value, key)?.value;
+  if (told('kind') !== 'tarebook-everything') {
+    throw new NotOurs(
+      `This file is a “${String(told('kind')).slice(0, 40)}”; one saved here is a “tarebook-everything”.`,
+    );
+  }
+  if (told('version') !== 1) {
+    throw new NotOurs(
+      `This file is of version ${String(told('version'))} and this page reads version 1; open it with a newer page.`,
+    );
+  }
+  const unread: string[] = [];
+  const whole = <T>(key: string, isWhole: (each: unknown) => each is T): readonly T[] =>
+    listIn(value, key).filter((each, at): each is T => {
+      const fine = isWhole(each);
+      if (!fine) unread.push(`${key}[${at}]`);
+      return fine;
+    });
+  return {
+    cases: whole('cases', isKept),
+    classes: whole('classes', isGroup),
+    house: whole('house', isHouse),
+    unread,
+  };
+}
+
+/** A name that is not taken: the name itself, else `name-2`, `name-3` … */
+export function freeName(name: string, taken: ReadonlySet<string>): string {
+  if (!taken.has(name)) return name;
+  let n = 2;
+  while (taken.has(`${name}-${n}`)) n += 1;
+  return `${name}-${n}`;
+}
+
+/** What to write, given what is here: nothing is ever written over. */
+export function merged(
+  here: { readonly cases: readonly Kept[]; readonly classes: readonly Group[] },
+  opened: Opened,
+): { readonly cases: readonly Kept[]; readonly classes: readonly Group[] } {
+  const cases: Kept[] = [];
+  for (const each of opened.cases) {
+    const all = [...here.cases, ...cases].filter(({ topic }) => topic === each.topic);
+    if (all.some(({ text }) => text === each.text)) continue;
+    const name = freeName(each.name, new Set(all.map((one) => one.name)));
+    cases.push({ ...each, name });
+  }
+  const classes: Group[] = [];
+  for (const each of opened.classes) {
+    const all = [...here.classes, ...classes];
+    const same = JSON.stringify(each);
+    if (all.some((one) => JSON.stringify(one) === same)) continue;
+    classes.push({ ...each, id: freeName(each.id, new Set(all.map(({ id }) => id))) });
+  }
+  return { cases, classes };
+}
+
+const counted = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
+
+/** Takes in what a file holds, beside what is here, and says what became of it. */
+export async function takeIn(text: string): Promise<string> {
+  const opened = readEverything(text);
+  const here = { cases: await allKept(), classes: await allGroups() };
+  const houses = await allHouses();
+  const { cases, classes } = merged(here, opened);
+  for (const each of cases) await keep(each);
+  for (const each of classes) await keepGroup(each);
+  const fresh = opened.house.filter(({ topic }) => !houses.some((own) => own.topic === topic));
+  for (const each of fresh) await keepHouse(each);
+  const left = opened.house.length - fresh.length;
+  const parts = [
+    `${counted(cases.length, 'case', 'cases')} and ${counted(classes.length, 'class', 'classes')} were taken in, beside what was here.`,
+    fresh.length > 0 ? 'The dealer’s own numbers were taken in.' : '',
+    left > 0 ? 'This device has a dealer’s own numbers already, and they stay as they are.' : '',
+    opened.unread.length > 0
+      ? `Not readable in the file, and left in it: ${opened.unread.slice(0, 5).join(', ')}.`
+      : '',
+  ];
+  return parts.filter((part) => part !== '').join(' ');
+}
