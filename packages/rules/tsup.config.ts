@@ -1,14 +1,20 @@
+import { readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'tsup';
 
 const noPaths = fileURLToPath(new URL('./src/engine/condition/no-paths.ts', import.meta.url));
+
+/** Each topic can be imported by itself, under its id. */
+const topics = readdirSync(new URL('./src/topics', import.meta.url), { withFileTypes: true })
+  .filter((entry) => entry.isDirectory())
+  .map(({ name }) => [name, `src/topics/${name}/index.ts`]);
 
 export default defineConfig({
   entry: {
     index: 'src/index.ts',
     quantity: 'src/quantity/index.ts',
     engine: 'src/engine/index.ts',
-    'tow-fit': 'src/topics/tow-fit/index.ts',
+    ...Object.fromEntries(topics),
   },
   format: ['esm', 'cjs'],
   dts: { compilerOptions: { ignoreDeprecations: '6.0' } },

@@ -1,4 +1,4 @@
-import { type Answer, nearest, type Topic } from '@tarebook/rules/engine';
+import { type Answer, declaredUnit, nearest, type Topic } from '@tarebook/rules/engine';
 import {
   convert,
   findUnit,
@@ -28,12 +28,19 @@ function namesOf(topic: Topic): ReadonlyMap<string, readonly string[] | undefine
   for (const [id, { unit }] of Object.entries(topic.formulas)) {
     if (unit !== 'yes-no') names.set(id, undefined);
   }
+  for (const [id, { results }] of Object.entries(topic.decisions ?? {})) {
+    names.set(id, [...Object.keys(results), 'unknown']);
+  }
+  for (const [id, { items, amounts }] of Object.entries(topic.selections ?? {})) {
+    for (const item of Object.keys(items)) names.set(`${id}.${item}`, ['yes', 'no', 'unknown']);
+    for (const amount of Object.keys(amounts)) names.set(`${id}.${amount}`, undefined);
+  }
   return names;
 }
 
 const spaced = (text: string): string => text.trim().toLowerCase().replace(/-/g, ' ');
 
-const unitFor = (topic: Topic, name: string): Unit => unitOf(topic.formulas[name]?.unit || '1');
+const unitFor = (topic: Topic, name: string): Unit => unitOf(declaredUnit(topic, name) || '1');
 
 /** The ends a number must have, in its declared unit, and how far off they may be. */
 type Wanted = { readonly lo: number; readonly hi: number; readonly within: number };
@@ -106,6 +113,11 @@ function stateOf(answer: Answer, name: string): string | undefined {
 function wordOf(answer: Answer, name: string): string | undefined {
   if (name === 'verdict') return answer.words;
   if (name === 'limit.binding') return answer.binding ?? 'none';
+  const choice = answer.choices[name];
+  if (choice) return choice.among.length === 1 ? choice.among[0] : 'unknown';
+  const list = answer.selections.find(({ id }) => name.startsWith(`${id}.`));
+  const item = list?.items.find(({ id }) => `${list.id}.${id}` === name);
+  if (item) return item.chosen;
   return stateOf(answer, name);
 }
 

@@ -27,6 +27,8 @@ export function liveValue(
   if (name === 'limit.binding') return found.binding ?? 'none';
   const value = found.values[name];
   if (value) return show(value, value.unit, system);
+  const choice = found.choices[name];
+  if (choice) return choice.labels.join(' or ');
   const given = doc.facts[name];
   return typeof given === 'string' ? given : (found.trace.steps[name]?.value ?? 'unknown');
 }

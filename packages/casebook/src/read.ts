@@ -71,6 +71,17 @@ function placeOfOffset(text: string, offset: number): Place {
   return { line, column: offset - before.lastIndexOf('\n'), offset };
 }
 
+/** What can come out of a topic and be shown in prose or guessed. */
+const resultsOf = (topic: Topic): readonly string[] => [
+  'verdict',
+  'limit.binding',
+  ...Object.keys(topic.formulas),
+  ...Object.keys(topic.decisions ?? {}),
+  ...Object.entries(topic.selections ?? {}).flatMap(([id, { amounts }]) =>
+    Object.keys(amounts).map((amount) => `${id}.${amount}`),
+  ),
+];
+
 function predictBlock(
   node: RootContent & { type: 'containerDirective' },
   source: string,
@@ -81,13 +92,10 @@ function predictBlock(
   const raw = source.slice(node.position?.start.offset, node.position?.end.offset);
   if (!/\n[ \t>]*:{3,}[ \t]*$/.test(raw)) note(at, { code: 'predict-open' });
   const { result = '', within = '' } = node.attributes ?? {};
-  const known =
-    Object.hasOwn(topic.formulas, result ?? '') ||
-    result === 'verdict' ||
-    result === 'limit.binding';
+  const known = resultsOf(topic);
   if (!result) note(at, { code: 'predict-result' });
-  else if (!known) {
-    const near = nearest(result, [...Object.keys(topic.formulas), 'verdict', 'limit.binding']);
+  else if (!known.includes(result)) {
+    const near = nearest(result, known);
     note(at, {
       code: 'unknown-name',
       name: result,
@@ -136,12 +144,7 @@ function readTable(
 function walkInside(node: Nodes, source: string, topic: Topic, note: Note, into: Gathered): void {
   if (node.type === 'inlineCode') {
     const name = liveValueIn(node);
-    const known = [
-      'verdict',
-      'limit.binding',
-      ...Object.keys(topic.formulas),
-      ...Object.keys(topic.facts),
-    ];
+    const known = [...resultsOf(topic), ...Object.keys(topic.facts)];
     if (name !== undefined && !known.includes(name)) {
       const near = nearest(name, known);
       const at = node.position?.start ?? begin;

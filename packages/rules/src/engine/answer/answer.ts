@@ -1,3 +1,4 @@
+import type { UnitSystem } from '../../quantity';
 import { type FactsGiven, readFacts } from '../check/facts';
 import { sayProblem } from '../check/messages';
 import { InputError } from '../check/problem';
@@ -15,7 +16,7 @@ import { findingAnswers } from './findings';
 import { allStates, type Holding, overall } from './levels';
 import { bindingLimit, limitAnswers } from './limits';
 import { endsOf, namedValues } from './named';
-import { inBase, parametersOn } from './parameters';
+import { datedOn, houseOn, inBase, parametersOn } from './parameters';
 import { restsOn, sentenceOf } from './sentence';
 import type { Answer, Assumed, Ends } from './shapes';
 
@@ -25,6 +26,8 @@ export type Asked = {
   readonly asOf?: string;
   /** Where each fact was read, for the trace. */
   readonly readFrom?: Readonly<Record<string, string>>;
+  /** In which units the words of the reasoning are written; absent: US. Numbers stay as declared. */
+  readonly units?: UnitSystem;
 };
 
 export type Names<T extends Topic> = keyof T['formulas'] & string;
@@ -55,7 +58,11 @@ function assumedIn(topic: Topic, inputs: Inputs, run: Run): readonly Assumed[] {
 
 function valuesOf(compiled: Compiled, run: Run): Readonly<Record<string, Ends>> {
   const values: Record<string, Ends> = {};
-  for (const name of Object.keys(compiled.topic.formulas)) {
+  const { formulas, selections = {} } = compiled.topic;
+  const totals = Object.entries(selections).flatMap(([id, { amounts }]) =>
+    Object.keys(amounts).map((amount) => `${id}.${amount}`),
+  );
+  for (const name of [...Object.keys(formulas), ...totals]) {
     if (run.value(name).kind === 'number') values[name] = endsOf(compiled, run, name);
   }
   return values;
@@ -109,7 +116,19 @@ export function assemble(topic: Topic, asked: Asked, asOf: string, decided: Deci
     cautions: topic.cautions.map(({ says }) => says),
     assumed: assumedIn(topic, inputs, run),
     parameters,
-    trace: traceOf({ compiled, run, inputs, parameters, readFrom, limits, findings, words }),
+    dated: datedOn(topic, asOf),
+    house: houseOn(topic, asOf),
+    trace: traceOf({
+      compiled,
+      run,
+      inputs,
+      parameters,
+      readFrom,
+      limits,
+      findings,
+      words,
+      system: asked.units ?? 'us',
+    }),
   };
 }
 

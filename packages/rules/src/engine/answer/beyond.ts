@@ -12,8 +12,9 @@ export function choicesOf(topic: Topic, run: Run): Readonly<Record<string, Choic
   for (const [name, { label, results, source }] of Object.entries(topic.decisions ?? {})) {
     const value = run.value(name);
     const among = value.kind === 'among' ? value.options : [];
+    const labels = among.map((word) => results[word]?.label ?? word);
     const says = among.map((word) => results[word]?.says ?? word);
-    found[name] = { label, among, says, source };
+    found[name] = { label, among, labels, says, source };
   }
   return found;
 }

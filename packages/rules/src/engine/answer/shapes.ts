@@ -60,11 +60,15 @@ export type Step = {
     | 'finding'
     | 'verdict';
   readonly label: string;
-  /** In words, in US units. */
+  /** How it is called inside a sentence. */
+  readonly noun?: string;
+  /** In words, in the units that were asked for. */
   readonly value: string;
   readonly ends?: Ends;
   /** The formula with the numbers put in. */
   readonly working?: string;
+  /** The same in words: “the dry tongue (430 lb, brochure) and 10 % on top”. */
+  readonly told?: string;
   readonly is?: string;
   readonly from: readonly string[];
   readonly source?: Source;
@@ -77,6 +81,8 @@ export type Trace = { readonly root: 'verdict'; readonly steps: Readonly<Record<
 export type ChoiceAnswer = {
   readonly label: string;
   readonly among: readonly string[];
+  /** As a person reads each, and the sentence that goes with it. */
+  readonly labels: readonly string[];
   readonly says: readonly string[];
   readonly source: Source;
 };
@@ -124,7 +130,35 @@ export type ParameterAnswer = {
   readonly value: number;
   readonly unit: string;
   readonly from: string;
+  readonly until?: string;
   readonly source: Source;
+};
+
+/** A parameter whose value is known to change, or to run out, after the day of the answer. */
+export type Dated = {
+  readonly parameter: string;
+  readonly value: number;
+  readonly unit: string;
+  readonly from: string;
+  readonly until?: string;
+  readonly next?: { readonly from: string; readonly value: number };
+  readonly says: string;
+};
+
+/** Under whose own parameters an answer stands. */
+export type HouseAnswer = {
+  readonly name: string;
+  readonly parameters: readonly {
+    readonly id: string;
+    readonly label: string;
+    readonly value: number;
+    readonly unit: string;
+    readonly from: string;
+    /** The value of the rule set. */
+    readonly instead: number;
+    readonly reason: string;
+    readonly says: string;
+  }[];
 };
 
 export type Answer<Name extends string = string, Apart extends string = string> = {
@@ -153,5 +187,9 @@ export type Answer<Name extends string = string, Apart extends string = string> 
   readonly cautions: readonly string[];
   readonly assumed: readonly Assumed[];
   readonly parameters: readonly ParameterAnswer[];
+  /** What is known to change after `asOf`. */
+  readonly dated: readonly Dated[];
+  /** The dealer's own parameters that hold; null without a house layer. */
+  readonly house: HouseAnswer | null;
   readonly trace: Trace;
 };

@@ -42,6 +42,12 @@ export function sayProblem(problem: Problem): string {
       return `${at} is empty; write ${wanted}.`;
     case 'not-plain':
       return `${at} cannot be read; give ${wanted}.`;
+    case 'no-value-on':
+      return `${at} has no value on ${found}; ${wanted}.`;
+    case 'not-a-day':
+      return `${at}: “${found}” is not a day; write ${wanted}.`;
+    case 'house':
+      return `${at}: ${found}; ${wanted}.`;
     case 'rule-set':
       return `${fact}: ${found}; ${wanted}.`;
   }

@@ -15,6 +15,9 @@ export type Problem = {
     | 'missing-cell'
     | 'not-plain'
     | 'no-such-parameter'
+    | 'no-value-on'
+    | 'not-a-day'
+    | 'house'
     | 'rule-set';
   /** The fact; of a list, with the row (from 1) and the column's label. */
   readonly fact: string;

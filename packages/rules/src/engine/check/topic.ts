@@ -6,6 +6,7 @@ import { compile } from '../formula/compile';
 import { namesIn } from '../formula/nodes';
 import { FormulaError, parseFormula } from '../formula/parse';
 import { checkBeyond, checkText, namesBeyond, wordsOf } from './beyond';
+import { checkChanges } from './changes';
 import { nearest } from './near';
 import type { Problem } from './problem';
 
@@ -47,6 +48,8 @@ function checkSources(topic: Topic, note: Note): void {
   for (const each of [...topic.assumptions, ...topic.cautions]) check(each.says, each.source);
 }
 
+const isDay = /^\d{4}-\d{2}-\d{2}$/;
+
 function checkNumbers(topic: Topic, note: Note): void {
   for (const [id, fact] of Object.entries(topic.facts)) {
     if (fact.kind !== 'quantity') continue;
@@ -63,9 +66,12 @@ function checkNumbers(topic: Topic, note: Note): void {
   for (const [id, { values, range }] of Object.entries(topic.parameters)) {
     if (values.length === 0)
       note(`parameters ${id}`, 'it has no value', 'give it one with its date');
-    for (const { value, from } of values) {
-      if (!/^\d{4}-\d{2}-\d{2}$/.test(from)) {
+    for (const { value, from, until } of values) {
+      if (!isDay.test(from)) {
         note(`parameters ${id}`, `“${from}” is not a day`, 'write it as 2026-01-31');
+      }
+      if (until !== undefined && !(isDay.test(until) && until >= from)) {
+        note(`parameters ${id}`, `it holds from ${from} until “${until}”`, 'end it on a later day');
       }
       if (range && (value < range[0] || value > range[1])) {
         note(
@@ -240,5 +246,6 @@ export function checkTopic(topic: Topic): readonly Problem[] {
   checkNumbers(topic, note);
   checkFormulas(topic, note);
   checkNames(topic, conditionRules(topic), note);
+  checkChanges(topic, note);
   return problems;
 }

@@ -1,5 +1,6 @@
 import {
   add,
+  anything,
   divide,
   hull,
   type Interval,
@@ -49,6 +50,7 @@ export type Scope = {
   readonly simulation: (name: string) => {
     readonly steps: readonly Scope[];
     readonly end: Scope;
+    readonly isState: (name: string) => boolean;
   };
 };
 
@@ -197,14 +199,18 @@ function pick(table: string, at: Value, scope: Scope): NumberValue {
 }
 
 function over(node: Node & { kind: 'over' }, scope: Scope): NumberValue {
-  const { steps, end } = scope.simulation(node.simulation);
+  const { steps, end, isState } = scope.simulation(node.simulation);
   if (node.how === 'last') return asNumber(reckon(node.of, end));
   const each = steps.map((step) => asNumber(reckon(node.of, step)));
   if (node.how === 'total') return each.reduce((a, b) => arithmetic('+', a, b), exactly(0));
-  const [how] = [node.how === 'least' ? ('min' as const) : ('max' as const)];
+  const how = node.how === 'least' ? 'min' : 'max';
   // A state is met at the start of each step; its last value stands only at the end.
-  const states = node.of.kind === 'name' ? [asNumber(reckon(node.of, end))] : [];
-  return [...each, ...states].reduce((a, b) => extreme(how, a, b));
+  const isLast = node.of.kind === 'name' && isState(node.of.id);
+  const last = isLast ? [asNumber(reckon(node.of, end))] : [];
+  const all = [...each, ...last];
+  // Of no steps there is neither a least nor a most: nothing is known.
+  if (all.length === 0) return made(anything, noSlopes);
+  return all.reduce((a, b) => extreme(how, a, b));
 }
 
 /** The value of a formula in a scope: every result its inputs allow lies within it. */

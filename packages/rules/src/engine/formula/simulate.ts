@@ -3,7 +3,11 @@ import { reckon, type Scope } from './reckon';
 import { exactly, type Value } from './values';
 
 /** The scopes of all steps, and of the states once the last is done. */
-export type Simulated = { readonly steps: readonly Scope[]; readonly end: Scope };
+export type Simulated = {
+  readonly steps: readonly Scope[];
+  readonly end: Scope;
+  readonly isState: (name: string) => boolean;
+};
 
 /**
  *     start ─► state ─ step 0 ─► next ─► state ─ step 1 ─► … ─► end
@@ -43,5 +47,5 @@ export function simulate(id: string, compiled: CompiledSimulation, around: Scope
     steps.push(scope);
     now = new Map([...states].map(([name, { next }]) => [name, reckon(next, scope)]));
   }
-  return { steps, end: scopeAt(count, now) };
+  return { steps, end: scopeAt(count, now), isState: (name) => states.has(name) };
 }

@@ -46,8 +46,9 @@ const day = 86_400_000;
 
 /** Sine of the sun's height above the horizon, by suncalc, at the meridian of sun time. */
 function sineOfHeight(latitude: number, dayOfYear: number, hour: number): number {
-  const noonOff = equationOfTime(dayOfYear);
-  const at = new Date(newYear + (dayOfYear - 1) * day + (hour - noonOff) * 3_600_000);
+  // The day as a whole: a part of one would turn the clock as well.
+  const whole = Math.floor(dayOfYear);
+  const at = new Date(newYear + (whole - 1) * day + (hour - equationOfTime(whole)) * 3_600_000);
   const { altitude } = getPosition(at, (latitude * 180) / Math.PI, 0);
   return Math.sin((altitude * Math.PI) / 180);
 }
@@ -76,8 +77,8 @@ export function sunHeight(
   const middle = (range: Interval) => (range.lo + range.hi) / 2;
   const half = (range: Interval) => (range.hi - range.lo) / 2;
   const sine = sineOfHeight(middle(latitude), middle(dayOfYear), middle(hour));
-  const off =
-    half(latitude) * fastest.latitude + half(dayOfYear) * fastest.day + half(hour) * fastest.hour;
+  const days = dayOfYear.lo === dayOfYear.hi ? 0 : half(dayOfYear) + 1;
+  const off = half(latitude) * fastest.latitude + days * fastest.day + half(hour) * fastest.hour;
   const range = { lo: Math.max(0, sine - off), hi: Math.min(1, Math.max(0, sine + off)) };
   const within = (most: number): Interval => hull(point(-most), point(most));
   const byPlace = blend(

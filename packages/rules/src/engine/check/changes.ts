@@ -1,0 +1,137 @@
+import { conditionRules } from '../condition/rules';
+import { type Change, namesChanged } from '../define/changes';
+import type { Condition, Topic } from '../define/shapes';
+import { declaredUnit } from '../define/topic';
+import { type Compiled, compile } from '../formula/compile';
+import { below, type Node } from '../formula/nodes';
+
+type Note = (at: string, found: string, wanted: string) => void;
+
+/** The names whose numbers go into a formula's own number; what only chooses a way does not. */
+function numbersIn(node: Node): readonly string[] {
+  switch (node.kind) {
+    case 'name':
+      return [node.id];
+    case 'choose':
+      return [...numbersIn(node.chosen), ...numbersIn(node.otherwise)];
+    case 'compare':
+    case 'both':
+    case 'either':
+    case 'not':
+    case 'given':
+    case 'known':
+      return [];
+    default:
+      return below(node).flatMap(numbersIn);
+  }
+}
+
+/** The right-hand sides of a condition: what something is held against. */
+function heldAgainst(condition: Condition): readonly string[] {
+  if ('all' in condition) return condition.all.flatMap(heldAgainst);
+  if ('any' in condition) return condition.any.flatMap(heldAgainst);
+  const { value } = condition;
+  return typeof value === 'object' && 'fact' in value ? [value.fact] : [];
+}
+
+/**
+ * Every fact and column whose number goes into what a condition holds something against: a rating,
+ * whatever else it may be used for.
+ */
+export function ratingsOf(topic: Topic, { formulas }: Compiled): ReadonlySet<string> {
+  const found = new Set<string>();
+  const visit = (name: string): void => {
+    if (found.has(name)) return;
+    found.add(name);
+    const formula = formulas.get(name);
+    if (formula) for (const each of numbersIn(formula.node)) visit(each);
+  };
+  for (const { conditions } of conditionRules(topic)) heldAgainst(conditions).forEach(visit);
+  return new Set([...found].filter((name) => !formulas.has(name)));
+}
+
+/** The unit in which a change is measured; '' for a switch. */
+function measure(topic: Topic, change: Change): string {
+  if (change.kind === 'set') return '';
+  const name = change.kind === 'scale' ? change.shown : (namesChanged(change)[0] ?? '');
+  return declaredUnit(topic, name) ?? '';
+}
+
+function checkNames(topic: Topic, change: Change, at: string, note: Note): void {
+  const fact = topic.facts[change.fact];
+  if (!fact) note(at, 'there is no such fact', 'change a fact');
+  for (const name of namesChanged(change)) {
+    if (declaredUnit(topic, name) === undefined)
+      note(at, `there is no “${name}”`, 'name a fact or a column');
+  }
+  const others = [change.onlyIf?.fact, change.unlessKnown?.fact, change.remind?.known];
+  const more = [
+    change.kind === 'shift' ? change.within?.of : undefined,
+    change.kind === 'set' && 'sameAs' in change.to ? change.to.sameAs : undefined,
+  ];
+  for (const name of [...others, ...more]) {
+    if (name !== undefined && !Object.hasOwn(topic.facts, name)) {
+      note(at, `it names “${name}”, which is no fact`, 'name a fact');
+    }
+  }
+  if (change.kind === 'scale' && !topic.formulas[change.shown]) {
+    note(at, `it shows “${change.shown}”, which is no formula`, 'name a formula');
+  }
+  if (change.kind === 'set' && 'option' in change.to) {
+    const options =
+      fact?.kind === 'choice' ? fact.options : fact?.kind === 'yes-no' ? ['yes', 'no'] : [];
+    if (!options.includes(change.to.option)) {
+      note(
+        at,
+        `“${change.to.option}” is no option of it`,
+        options.join(', ') || 'set a choice or yes/no',
+      );
+    }
+  }
+}
+
+function checkWords(change: Change, at: string, note: Note): void {
+  const rows = change.kind === 'leave' || ('column' in change && change.column !== undefined);
+  const allowed = ['from', 'to', 'amount', ...(rows ? ['row'] : [])];
+  for (const [whole, name = ''] of change.says.matchAll(/\{([^}]*)\}/g)) {
+    if (!allowed.includes(name)) note(at, `it says “${whole}”`, `fill in ${allowed.join(', ')}`);
+  }
+  if (change.source.cite.trim() === '') note(at, 'it has no source', 'give every item one');
+  if ('step' in change && !(change.step > 0)) {
+    note(at, `its step is ${change.step}`, 'let it be more than nothing');
+  }
+}
+
+/** What is wrong with the changes a topic proposes; above all, that one of them moves a rating. */
+export function checkChanges(topic: Topic, note: Note): void {
+  const { changes = [] } = topic;
+  if (changes.length === 0) return;
+  let ratings: ReadonlySet<string>;
+  try {
+    ratings = ratingsOf(topic, compile(topic));
+  } catch {
+    // Formulas that cannot be compiled are told by themselves.
+    return;
+  }
+  const measures = new Map<number, string>();
+  for (const change of changes) {
+    const at = `changes ${change.fact}`;
+    checkNames(topic, change, at, note);
+    checkWords(change, at, note);
+    for (const name of namesChanged(change)) {
+      if (ratings.has(name)) {
+        note(at, `“${name}” is a rating that something is held against`, 'ratings are not changed');
+      }
+    }
+    const unit = measure(topic, change);
+    const before = measures.get(change.asks) ?? unit;
+    measures.set(change.asks, before);
+    if (before !== unit) {
+      note(
+        at,
+        `it asks ${change.asks} as others do, and is measured in ${unit || 'nothing'} where they are in ${before || 'nothing'}`,
+        'give it a number of its own',
+      );
+    }
+  }
+}
