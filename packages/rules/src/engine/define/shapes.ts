@@ -24,7 +24,7 @@ export type Default<V> = {
 
 type FactWords = {
   readonly label: string;
-  /** How it is named inside a sentence (“the dry tongue”); absent: “the” and its label. */
+  /** How it is named inside a sentence (“the dry tongue”); absent: its label. */
   readonly noun?: string;
   /** The question that gets it, as said to the owner. */
   readonly ask: string;
@@ -72,11 +72,23 @@ export type RowsFact = FactWords & {
 
 export type Fact = QuantityFact | ChoiceFact | YesNoFact | RowsFact;
 
+/** A value of a parameter, from a day on; without `until`, until another begins. */
+export type ParameterValue = {
+  readonly from: string;
+  /** The last day on which it holds. */
+  readonly until?: string;
+  readonly value: number;
+  /** A dealer's own: whose, why, and the value it stands in for. */
+  readonly house?: { readonly name: string; readonly reason: string; readonly instead: number };
+};
+
 /** A named number of the trade. The entry with the latest `from` not after the day counts. */
 export type Parameter = {
   readonly label: string;
+  /** How it is named inside a sentence; absent: its label. */
+  readonly noun?: string;
   readonly unit: string;
-  readonly values: readonly { readonly from: string; readonly value: number }[];
+  readonly values: readonly ParameterValue[];
   /** For a house choice: the range a dealer may move it in. */
   readonly range?: readonly [number, number];
   readonly source: Source;
@@ -84,7 +96,7 @@ export type Parameter = {
 
 export type Formula = {
   readonly label: string;
-  /** How it is named inside a sentence; absent: “the” and its label. */
+  /** How it is named inside a sentence; absent: its label. */
   readonly noun?: string;
   /** The unit of the result; `yes-no` for one that is true or false; '' for a count. */
   readonly unit: string;
@@ -283,6 +295,8 @@ export type Topic = Required<Pick<Part, Always>> &
     /** Results a reader looks for first, in order. */
     readonly headline: readonly string[];
     readonly assumptions: readonly Assumption[];
+    /** The dealer whose own parameters lie over those of the topic; see `withHouse`. */
+    readonly house?: string;
     /** What a person can change of the facts, in the order in which equals are told. */
     readonly changes?: readonly Change[];
     readonly cautions: readonly { readonly says: string; readonly source: Source }[];

@@ -4,7 +4,7 @@ import { compare, type Named, type Question } from '../condition/operators';
 import { type ConditionRule, conditionRules, namesCompared } from '../condition/rules';
 import { holds } from '../condition/walk';
 import type { Condition, State } from '../define/shapes';
-import { isExact, type Lanes, type Numbers, newNumbers, newTruths, type Truths } from './lanes';
+import { isExact, type Lanes, type Numbers, newNumbers, newTruths } from './lanes';
 import { isFixed, type Setting } from './walk';
 
 type Comparison = Extract<Condition, { readonly operator: string }>;
@@ -33,14 +33,13 @@ export function inDeclaredUnit(setting: Setting, name: string, lanes: Numbers): 
   return to;
 }
 
-function wordsOf({ yes, no }: Truths, lane: number): Named {
-  const among = [...(yes[lane] === 1 ? ['yes'] : []), ...(no[lane] === 1 ? ['no'] : [])];
-  return { among };
-}
+const yesNo: readonly Named[] = [[], ['yes'], ['no'], ['yes', 'no']].map((among) => ({ among }));
 
 function namedIn(lanes: Lanes, lane: number): Named {
   if (lanes.kind === 'words') return { among: lanes.options[lane] ?? [] };
-  if (lanes.kind === 'truths') return wordsOf(lanes, lane);
+  if (lanes.kind === 'truths') {
+    return yesNo[(lanes.yes[lane] ?? 0) + 2 * (lanes.no[lane] ?? 0)] ?? { among: [] };
+  }
   return { lo: lanes.lo[lane] ?? 0, hi: lanes.hi[lane] ?? 0 };
 }
 
@@ -78,7 +77,16 @@ export function decider(setting: Setting, named: (name: string) => Lanes) {
     return to;
   };
 
+  const isStill = (condition: Condition): boolean =>
+    namesCompared(condition).every((name) => isFixed(run.value(name), (key) => drawn.has(key)));
+
+  const still = (condition: Condition, question: Question): Uint8Array => {
+    const values = namedValues(compiled, run, namesCompared(condition));
+    return newTruths(program).yes.fill(Number(holds(condition, question, values)));
+  };
+
   const whole = (condition: Condition, question: Question): Uint8Array => {
+    if (isStill(condition)) return still(condition, question);
     if ('fact' in condition) return leaf(condition, question);
     const every = 'all' in condition;
     const parts = (every ? condition.all : condition.any).map((each) => whole(each, question));
@@ -94,25 +102,12 @@ export function decider(setting: Setting, named: (name: string) => Lanes) {
     return to;
   };
 
-  const fixed = (rule: ConditionRule): Verdict => {
-    const values = namedValues(compiled, run, namesCompared(rule.conditions));
-    const is = (question: Question) => {
-      const to = newTruths(program).yes;
-      return to.fill(Number(holds(rule.conditions, question, values)));
-    };
-    return { certain: is('certain'), possible: is('possible'), fixed: true };
-  };
-
-  const decideRule = (rule: ConditionRule): Verdict => {
-    const names = namesCompared(rule.conditions);
-    if (names.every((name) => isFixed(run.value(name), (key) => drawn.has(key)))) {
-      return fixed(rule);
-    }
-    const certain = whole(rule.conditions, 'certain');
+  const decideRule = ({ conditions }: ConditionRule): Verdict => {
+    const fixed = isStill(conditions);
+    const certain = whole(conditions, 'certain');
     // Where every lane is a number, what may be so is so.
-    const open = names.some((name) => isOpen(lanesShown(name)));
-    const possible = open ? whole(rule.conditions, 'possible') : certain;
-    return { certain, possible, fixed: false };
+    const open = fixed || namesCompared(conditions).some((name) => isOpen(lanesShown(name)));
+    return { certain, possible: open ? whole(conditions, 'possible') : certain, fixed };
   };
 
   return new Map(conditionRules(compiled.topic).map((rule) => [rule.name, decideRule(rule)]));
