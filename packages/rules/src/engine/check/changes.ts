@@ -1,3 +1,4 @@
+import { findUnit, sameDimension } from '../../quantity';
 import { conditionRules } from '../condition/rules';
 import { type Change, namesChanged } from '../define/changes';
 import type { Condition, Topic } from '../define/shapes';
@@ -55,6 +56,13 @@ function measure(topic: Topic, change: Change): string {
   if (change.kind === 'set') return '';
   const name = change.kind === 'scale' ? change.shown : (namesChanged(change)[0] ?? '');
   return declaredUnit(topic, name) ?? '';
+}
+
+function alike(a: string, b: string): boolean {
+  const [of, and] = [a, b].map((unit) => findUnit(unit));
+  return (
+    a === b || (of !== undefined && and !== undefined && sameDimension(of.dimension, and.dimension))
+  );
 }
 
 function checkNames(topic: Topic, change: Change, at: string, note: Note): void {
@@ -126,7 +134,7 @@ export function checkChanges(topic: Topic, note: Note): void {
     const unit = measure(topic, change);
     const before = measures.get(change.asks) ?? unit;
     measures.set(change.asks, before);
-    if (before !== unit) {
+    if (!alike(before, unit)) {
       note(
         at,
         `it asks ${change.asks} as others do, and is measured in ${unit || 'nothing'} where they are in ${before || 'nothing'}`,

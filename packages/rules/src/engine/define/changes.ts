@@ -22,6 +22,8 @@ export type Leave = Said & {
   readonly kind: 'leave';
   readonly fact: string;
   readonly column: string;
+  /** So many rows at the top of the list stay. */
+  readonly keepFirst?: number;
 };
 
 /** A quantity, or the cell of one row, lowered by whole steps of its unit. */
@@ -42,6 +44,8 @@ export type Shift = Said & {
   readonly column?: string;
   readonly step: number;
   readonly within?: { readonly of: string; readonly least: number; readonly most: number };
+  /** How a place is told that may lie on either side of zero. */
+  readonly sides?: { readonly above: string; readonly at: string; readonly below: string };
 };
 
 /** Several facts and columns made smaller in one proportion, told by a result that follows them. */

@@ -1,6 +1,7 @@
 import { defineTopic, gather } from '../../engine/define/topic';
 import { assumed, assumptions } from './assumed';
 import { bars, trailerAxles, vehicleAxles } from './axles';
+import { changes } from './changes';
 import { couplings, receiver } from './couplings';
 import { equipment, frontalArea } from './equipment';
 import { loadFacts } from './facts-load';
@@ -74,6 +75,7 @@ export const towFit = defineTopic({
     'largest.trailer',
   ],
   assumptions,
+  changes,
   cautions: [
     {
       says: 'The labels and the manual of that very vehicle win over any brochure and over this sheet.',

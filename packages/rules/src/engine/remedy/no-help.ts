@@ -1,0 +1,67 @@
+import { rounded, show } from '../../quantity';
+import { endsOf } from '../answer/named';
+import { listed } from '../answer/phrases';
+import type { Inputs } from '../formula/values';
+import type { NoHelp } from './shapes';
+import { type Bench, inTheWay, type Judged, judge, worth } from './trial';
+import { barred, type Way } from './ways';
+import { changeOf, instruction, labelOf } from './words';
+
+const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
+/** What a change does to one thing that stands in the way, by its numbers before and after. */
+function effect(bench: Bench, of: string, before: Judged, after: Judged): string {
+  const name = lower(labelOf(bench.topic, of));
+  const limit = bench.topic.limits[of.slice('limit.'.length)];
+  const still = after.states.get(of) ?? 'ok';
+  const level = before.states.get(of) ?? 'ok';
+  if (!of.startsWith('limit.') || !limit) {
+    return still === level ? `it changes nothing about ${name}` : `it settles ${name}`;
+  }
+  const [was, is] = [before, after].map(({ run }) => ({
+    used: endsOf(bench.compiled, run, limit.used),
+    limit: endsOf(bench.compiled, run, limit.limit),
+  }));
+  if (!was || !is) return '';
+  const over = (at: typeof was): number => rounded(at.used.hi - at.limit.lo);
+  const [then, now] = [show(was.used, was.used.unit), show(is.used, is.used.unit)];
+  const against = show(is.limit, is.limit.unit);
+  if (over(was) === over(is)) return `it does nothing for ${name}, ${now} of ${against} as before`;
+  if (over(is) > over(was))
+    return `${name} goes from ${then} to ${now} of ${against}, and that is worse`;
+  if (still === level) {
+    return `${name} goes from ${then} to ${now} of ${against}, and that is not enough`;
+  }
+  return `${name} comes right`;
+}
+
+/** Why a change does not help, reckoned from what it does as far as it goes. */
+function whyNot(bench: Bench, before: Judged, after: Judged): string {
+  const inWay = inTheWay(before, before.level);
+  const parts = inWay.map((of) => effect(bench, of, before, after));
+  const broken = [...after.states].flatMap(([of, state]) =>
+    state !== 'not-asked' && worth[state] >= worth[before.level] && !inWay.includes(of) ? [of] : [],
+  );
+  const names = broken.map((of) => lower(labelOf(bench.topic, of)));
+  const but = names.length === 0 ? '' : `; but then it fails on ${listed(names)}`;
+  return `${listed(parts)}${but}`;
+}
+
+/** Changes that turn nothing, each as far as it goes either way. */
+export function noHelpOf(
+  bench: Bench,
+  inputs: Inputs,
+  before: Judged,
+  ways: readonly Way[],
+): readonly NoHelp[] {
+  return ways.flatMap((way) => {
+    const bar = barred(inputs, way.change);
+    const { line } = way;
+    const points = line ? line.ends : [0];
+    return points.map((x) => {
+      const why = bar ?? `${whyNot(bench, before, judge(bench, way.edit(inputs, x)))}.`;
+      const says = `${instruction(way, x)} That does not turn it: ${bar ? why : why}`;
+      return { ...changeOf(way, x), says };
+    });
+  });
+}

@@ -1,0 +1,152 @@
+import { type Asked, reckoned, today } from '../answer/answer';
+import type { FactsGiven } from '../check/facts';
+import type { Level, Topic } from '../define/shapes';
+import type { Inputs } from '../formula/values';
+import { givenAfter } from './edits';
+import { noHelpOf } from './no-help';
+import { type Pair, smallestPair } from './pairs';
+import type { Remedies, Remedy } from './shapes';
+import { turns } from './solve';
+import { type Bench, benchOf, type Judged, judge } from './trial';
+import { allWays, applies, barred, reminder, type Way } from './ways';
+import { changeOf, instruction } from './words';
+
+type Case = {
+  readonly bench: Bench;
+  readonly asked: Asked;
+  readonly asOf: string;
+  readonly inputs: Inputs;
+  readonly before: Judged;
+};
+
+/** Rows left out by some ways, by list. */
+function leftOut(ways: readonly Way[]): ReadonlyMap<string, ReadonlySet<number>> {
+  const left = new Map<string, Set<number>>();
+  for (const { change, row } of ways) {
+    if (change.kind !== 'leave' || row === undefined) continue;
+    left.set(change.fact, (left.get(change.fact) ?? new Set()).add(row));
+  }
+  return left;
+}
+
+function changedFacts(
+  { bench, asked, inputs }: Case,
+  ways: readonly Way[],
+  after: Inputs,
+): FactsGiven {
+  return givenAfter(bench.topic, asked.facts, inputs, after, leftOut(ways));
+}
+
+/**
+ * The level of changed facts, read and judged from the beginning as any others; it must be the one
+ * that was found.
+ */
+function confirmed({ bench, asOf }: Case, facts: FactsGiven, level: Level): boolean {
+  const { inputs } = reckoned(bench.topic, { facts, asOf }, asOf);
+  return judge(bench, inputs).level === level;
+}
+
+const spoken = (of: Case, ways: readonly (readonly [Way, number])[], level: Level): string => {
+  const reminders = ways.flatMap(([{ change }]) => reminder(of.inputs, change) ?? []);
+  const said = ways.map(([way, x]) => instruction(way, x));
+  const then = `Then: ${of.bench.topic.outcomes[level].words}.`;
+  return [...said, then, ...new Set(reminders)].join(' ');
+};
+
+function remedyOf(of: Case, way: Way, x: number, level: Level): readonly Remedy[] {
+  const facts = changedFacts(of, [way], way.edit(of.inputs, x));
+  if (!confirmed(of, facts, level)) return [];
+  const { id, words } = of.bench.topic.outcomes[level];
+  return [
+    {
+      ...changeOf(way, x),
+      says: spoken(of, [[way, x]], level),
+      outcome: id,
+      words,
+      asks: way.change.asks,
+      size: way.size(x),
+      source: way.change.source,
+      facts,
+    },
+  ];
+}
+
+function remedyOfPair(of: Case, pair: Pair): readonly Remedy[] {
+  const { first, second, x, y, level } = pair;
+  const facts = changedFacts(of, [first, second], pair.edit(of.inputs));
+  if (!confirmed(of, facts, level)) return [];
+  const { id, words } = of.bench.topic.outcomes[level];
+  return [
+    {
+      ...changeOf(first, x),
+      says: spoken(
+        of,
+        [
+          [first, x],
+          [second, y],
+        ],
+        level,
+      ),
+      outcome: id,
+      words,
+      asks: Math.max(first.change.asks, second.change.asks),
+      size: first.size(x) + second.size(y),
+      source: first.change.source,
+      with: changeOf(second, y),
+      facts,
+    },
+  ];
+}
+
+/** A row left out whole asks no less than a part of it that is enough. */
+function withoutWholeRows(all: readonly Remedy[]): readonly Remedy[] {
+  return all.filter(
+    (each) =>
+      each.to !== 'none' ||
+      !all.some(
+        (other) =>
+          other.to !== 'none' &&
+          other.fact === each.fact &&
+          other.row === each.row &&
+          other.outcome === each.outcome &&
+          other.asks <= each.asks,
+      ),
+  );
+}
+
+/**
+ * What would change an outcome that says stop or care. Each single change is solved for the least
+ * that turns it, rounded outward to a whole step, and confirmed by the rules; where none turns it,
+ * the smallest pair. Where it cannot be said yet, nothing: what is missing comes first.
+ *
+ * @throws InputError for facts that are none.
+ */
+export function remedies(topic: Topic, asked: Asked): Remedies {
+  const asOf = asked.asOf ?? today();
+  const bench = benchOf(topic, asOf);
+  const { inputs } = reckoned(topic, asked, asOf);
+  const before = judge(bench, inputs);
+  const outcome = topic.outcomes[before.level].id;
+  if (before.level === 'ok' || before.level === 'unknown') {
+    return { outcome, remedies: [], noHelp: [] };
+  }
+  const of: Case = { bench, asked, asOf, inputs, before };
+  const ways = allWays({ bench, inputs, judged: before, given: asked.facts });
+  const open = ways.filter(({ change }) => barred(inputs, change) === undefined);
+  const noHelp: Way[] = [];
+  const single = ways
+    .filter(({ change }) => applies(inputs, change))
+    .flatMap((way) => {
+      const turned = open.includes(way) ? turns(bench, inputs, before, way) : [];
+      const found = turned.flatMap(({ x, level }) => remedyOf(of, way, x, level));
+      if (found.length === 0) noHelp.push(way);
+      return found;
+    });
+  const ranked = withoutWholeRows(single).toSorted((a, b) => a.asks - b.asks || a.size - b.size);
+  const pair = ranked.length > 0 ? undefined : smallestPair({ bench, inputs, before, ways: open });
+  return {
+    outcome,
+    remedies: pair ? remedyOfPair(of, pair) : ranked,
+    noHelp: noHelpOf(bench, inputs, before, noHelp),
+  };
+}

@@ -1,0 +1,47 @@
+import type { Ends } from '../answer/shapes';
+import type { FactsGiven } from '../check/facts';
+import type { Source } from '../define/source';
+
+/** A value before or after: a range in a unit, an option, `none` for a row left out, null: untold. */
+export type Told = Ends | string | null;
+
+/** One change of one fact. */
+export type FactChange = {
+  readonly fact: string;
+  /** Of a list: which row, from 1, and what it is called where it has a name. */
+  readonly row?: number;
+  readonly rowName?: string;
+  readonly column?: string;
+  /** Of several facts changed in one proportion: the result that `from` and `to` are about. */
+  readonly shown?: string;
+  readonly from: Told;
+  readonly to: Told;
+};
+
+export type Remedy = FactChange & {
+  /** The change as an instruction, and what comes out then. */
+  readonly says: string;
+  /** The outcome it yields, as an answer names it; seen by judging the changed facts again. */
+  readonly outcome: string;
+  readonly words: string;
+  /** How much it asks, small first; equal ones are ordered by `size`. */
+  readonly asks: number;
+  /** How much of the fact changes, in base units; of options and the like nothing. */
+  readonly size: number;
+  readonly source: Source;
+  /** The second change of a pair. */
+  readonly with?: FactChange;
+  /** All facts as they then are. */
+  readonly facts: FactsGiven;
+};
+
+/** A change that was tried as far as it goes and does not turn the outcome. */
+export type NoHelp = FactChange & { readonly says: string };
+
+export type Remedies = {
+  /** What the facts as they are come to. */
+  readonly outcome: string;
+  /** Single changes, those that ask least first; if there is none, the smallest pair, if any. */
+  readonly remedies: readonly Remedy[];
+  readonly noHelp: readonly NoHelp[];
+};

@@ -1,0 +1,103 @@
+import { compiledOf } from '../answer/answer';
+import { allStates, overall } from '../answer/levels';
+import { namedValues } from '../answer/named';
+import { inBase, parametersOn } from '../answer/parameters';
+import { conditionRules } from '../condition/rules';
+import { rulesHolding } from '../condition/walk';
+import type { Condition, Level, State, Topic } from '../define/shapes';
+import type { Compiled } from '../formula/compile';
+import { type ParameterValues, type Run, run as reckonRun } from '../formula/run';
+import type { Inputs } from '../formula/values';
+
+/** One topic on one day, ready to judge facts without any trace. */
+export type Bench = {
+  readonly topic: Topic;
+  readonly compiled: Compiled;
+  readonly parameters: ParameterValues;
+};
+
+export const benchOf = (topic: Topic, asOf: string): Bench => ({
+  topic,
+  compiled: compiledOf(topic),
+  parameters: inBase(parametersOn(topic, asOf), asOf),
+});
+
+export type Judged = {
+  readonly level: Level;
+  readonly states: ReadonlyMap<string, State>;
+  readonly run: Run;
+};
+
+/** What the rules say of facts; the same walk as `answerNow`. */
+export function judge({ topic, compiled, parameters }: Bench, inputs: Inputs): Judged {
+  const run = reckonRun(compiled, inputs, parameters);
+  const values = namedValues(compiled, run);
+  const rules = conditionRules(topic);
+  const states = allStates(topic, run, {
+    certain: rulesHolding(rules, 'certain', values),
+    possible: rulesHolding(rules, 'possible', values),
+  });
+  return { level: overall(states.values()), states, run };
+}
+
+/** Better comes first. */
+export const worth: Readonly<Record<Level, number>> = { ok: 0, care: 1, unknown: 2, stop: 3 };
+
+/** Limits and findings that stand in the way of anything better than a level. */
+export const inTheWay = ({ states }: Judged, level: Level): readonly string[] =>
+  [...states].flatMap(([of, state]) =>
+    state !== 'not-asked' && worth[state] >= worth[level] ? [of] : [],
+  );
+
+type Compared = readonly (readonly [string, string])[];
+
+function comparisons(condition: Condition): Compared {
+  if ('all' in condition) return condition.all.flatMap(comparisons);
+  if ('any' in condition) return condition.any.flatMap(comparisons);
+  const { fact, value } = condition;
+  return typeof value === 'object' && 'fact' in value ? [[fact, value.fact]] : [];
+}
+
+type Comparing = { readonly of: string; readonly type: string; readonly compared: Compared };
+const comparing = new WeakMap<Topic, readonly Comparing[]>();
+
+function allComparing(topic: Topic): readonly Comparing[] {
+  const before = comparing.get(topic);
+  if (before) return before;
+  const made = conditionRules(topic).map(({ event, conditions }) => {
+    return { of: event.params.of, type: event.type, compared: comparisons(conditions) };
+  });
+  comparing.set(topic, made);
+  return made;
+}
+
+/** Which numbers the asked conditions set against one another, each two once. */
+export function comparedIn(
+  { topic }: Bench,
+  { states }: Judged,
+  wanted: (of: string, type: string) => boolean = () => true,
+): Compared {
+  const pairs = new Map<string, readonly [string, string]>();
+  for (const { of, type, compared } of allComparing(topic)) {
+    if (states.get(of) === 'not-asked' || !wanted(of, type)) continue;
+    for (const pair of compared) pairs.set(pair.join(' '), pair);
+  }
+  return [...pairs.values()];
+}
+
+/**
+ * How far apart they are, by the ends that each of the two questions of a condition sets against
+ * one another. A level can change only where one of these crosses zero.
+ */
+export function gaps(
+  { compiled, parameters }: Bench,
+  inputs: Inputs,
+  compared: Compared,
+): readonly number[] {
+  const { value } = reckonRun(compiled, inputs, parameters);
+  return compared.flatMap(([left, right]) => {
+    const [a, b] = [value(left), value(right)];
+    if (a.kind !== 'number' || b.kind !== 'number') return [Number.NaN, Number.NaN];
+    return [a.lo - b.hi, a.hi - b.lo];
+  });
+}
