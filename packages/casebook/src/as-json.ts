@@ -8,6 +8,7 @@ import type { Answer, Asked } from '@tarebook/rules/engine';
 export function judged(answer: Answer, asked?: Pick<Asked, 'facts' | 'readFrom'>): object {
   const { topic, rules, asOf, outcome, sentence, restsOn, binding, values, findings } = answer;
   const { missing, apart, cautions, assumed, parameters, trace } = answer;
+  const { choices, selections, rankings, series } = answer;
   const limits = answer.limits.map(
     ({ id, label, used, limit, headroom, share, state, source }) => ({
       id,
@@ -31,6 +32,10 @@ export function judged(answer: Answer, asked?: Pick<Asked, 'facts' | 'readFrom'>
     limits,
     values,
     findings,
+    choices,
+    selections,
+    rankings,
+    series,
     missing,
     ...apart,
     cautions,

@@ -1,5 +1,6 @@
 import type { Answer, LimitAnswer, Source, Topic } from '@tarebook/rules/engine';
 import { type Interval, show, showNumber } from '@tarebook/rules/quantity';
+import { rankingRows, selectionRows } from './beyond';
 import { columns, wrapped } from './columns';
 
 const section = (title: string, body: string): string =>
@@ -23,10 +24,13 @@ function leftOf({ headroom }: LimitAnswer): string {
     : '';
 }
 
+/** What is certainly over comes before what may be. */
+const gravity = ({ state }: LimitAnswer): number => (state === 'stop' ? 1 : 0);
+
 function limitRows(limits: readonly LimitAnswer[]): string {
   const asked = limits
     .filter((limit) => limit.state !== 'not-asked')
-    .toSorted((a, b) => b.roomUsed.hi - a.roomUsed.hi);
+    .toSorted((a, b) => gravity(b) - gravity(a) || b.roomUsed.hi - a.roomUsed.hi);
   return columns(
     asked.map((limit) => [
       limit.label,
@@ -46,9 +50,13 @@ const isOpen = (ends: Interval | undefined): boolean =>
   ends !== undefined && !(Number.isFinite(ends.lo) && Number.isFinite(ends.hi));
 
 function workingRows(topic: Topic, answer: Answer): string {
+  // A result shown by itself that is not known, or has nothing left, has no working to show.
+  const hidden = Object.entries(topic.apart).flatMap(([id, name]) =>
+    answer.apart[id] === null ? [name] : [],
+  );
   const rows = topic.headline.flatMap((name) => {
     const step = answer.trace.steps[name];
-    if (!step || isOpen(step.ends)) return [];
+    if (!step || isOpen(step.ends) || hidden.includes(name)) return [];
     const working = step.working && step.working !== step.value ? `= ${step.working}` : '';
     return [
       `  ${step.label}: ${step.value}${working === '' ? '' : `\n      ${wrapped(working, '      ', 86)}`}`,
@@ -91,8 +99,11 @@ export function sheet(title: string, topic: Topic, answer: Answer): string {
     `\n${title}\n`,
     section('Find out first', bullets(missing)),
     section('Limits, the fullest first', limitRows(answer.limits)),
-    `  ${wrapped(answer.restsOn, '  ')}\n`,
+    answer.restsOn === '' ? '' : `  ${wrapped(answer.restsOn, '  ')}\n`,
     section('Also', bullets(told.map(({ label, level, says }) => `${label} (${level}): ${says}`))),
+    ...[...selectionRows(answer), ...rankingRows(answer)].map(([title, body]) =>
+      section(title, body),
+    ),
     section('Working', workingRows(topic, answer)),
     section('Taken for granted', bullets(assumed)),
     section('Be careful', bullets(answer.cautions)),

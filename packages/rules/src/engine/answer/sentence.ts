@@ -20,7 +20,7 @@ function overBy({ headroom }: LimitAnswer): string {
 }
 
 /** What is said of a finding up to its first halt: what is wrong, without what to do about it. */
-const gist = (says: string): string => `${says.replace(/[:;.](\s.*)?$/s, '')}.`;
+export const gist = (says: string): string => `${says.replace(/[:;.](\s.*)?$/s, '')}.`;
 
 type Said = {
   readonly topic: Topic;
@@ -117,6 +117,7 @@ const inLetters = (n: number): string => smallNumbers[n] ?? showNumber(n, 0);
 
 /** On how many limits the verdict rests, and which were not asked. */
 export function restsOn(limits: readonly LimitAnswer[]): string {
+  if (limits.length === 0) return '';
   const silent = limits.filter((limit) => limit.state === 'not-asked');
   const asked = limits.length - silent.length;
   const head = `This rests on ${inLetters(asked)} of the ${inLetters(limits.length)} limits.`;

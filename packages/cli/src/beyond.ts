@@ -1,0 +1,33 @@
+import type { Answer } from '@tarebook/rules/engine';
+import { show } from '@tarebook/rules/quantity';
+import { columns, wrapped } from './columns';
+
+/** What a list of things comes to: each chosen, with what it adds and why, and the sum. */
+export function selectionRows(answer: Answer): readonly [title: string, body: string][] {
+  return answer.selections.map(({ label, items, totals }) => {
+    const chosen = items.filter(({ chosen: is }) => is !== 'no');
+    const amounts = Object.keys(totals);
+    const rows = chosen.map((item) => [
+      item.chosen === 'unknown' ? `${item.label} (perhaps)` : item.label,
+      ...amounts.map((amount) => {
+        const ends = item.amounts[amount];
+        return ends ? show(ends, ends.unit) : '';
+      }),
+      item.because,
+    ]);
+    const sums = Object.values(totals).map((ends) => show(ends, ends.unit));
+    const right = amounts.map((_, i) => i + 1);
+    return [label, columns([...rows, ['In all', ...sums, '']], right)];
+  });
+}
+
+/** Results in their order; where two cannot be told apart that is said. */
+export function rankingRows(answer: Answer): readonly [title: string, body: string][] {
+  return answer.rankings.map(({ label, entries }) => {
+    const rows = entries.map(({ says, value, apart }, i) => {
+      const tied = apart ? '' : ' – not sure to come before the next';
+      return `  ${i + 1}. ${wrapped(`${says}: ${show(value, value.unit)}${tied}`, '     ')}`;
+    });
+    return [label, rows.join('\n')];
+  });
+}
