@@ -3,6 +3,8 @@ import {
   compareTopics,
   compareVerdicts,
   type Effect,
+  fieldInWords,
+  isWording,
   partInWords,
   sayChange,
   type Topic,
@@ -64,6 +66,16 @@ export async function rulesDiff(
 const count = (number: number, one: string, many: string): string =>
   `${number} ${number === 1 ? one : many}`;
 
+/** Changes of words alone, by what is said: whose name, whose question. `--json` has each in full. */
+function wordingText(changes: readonly TopicChange[]): string {
+  const fields = [...new Set(changes.flatMap((each) => each.fields.map(({ field }) => field)))];
+  const lines = fields.map((field) => {
+    const of = changes.filter((each) => each.fields.some((one) => one.field === field));
+    return `  – ${wrapped(`${fieldInWords(field)}: ${of.map(({ id }) => id).join(', ')}`, '    ')}\n`;
+  });
+  return lines.length === 0 ? '' : `\nSaid otherwise, with nothing else changed\n${lines.join('')}`;
+}
+
 function changesText(topic: Topic, changes: readonly TopicChange[]): string {
   const parts = [...new Set(changes.map(({ part }) => part))];
   return parts
@@ -91,10 +103,14 @@ export function effectLines({ differences, leftOut, refused }: Effect): readonly
 const differs = ({ differences, refused }: Effect): boolean =>
   differences.length > 0 || refused !== undefined;
 
+/** Whether a change is told in one line with others like it: words alone, of an entry that stays. */
+const together = (change: TopicChange): boolean =>
+  isWording(change) && change.part !== 'sources' && change.part !== 'topic';
+
 export function diffAsText({ topic, was, changes, cases }: RulesDiff): string {
   const head = `${topic.title}: ${topic.id} ${was} was kept, ${topic.version} is here.`;
   const differing = cases.filter(differs);
-  const told = differing.map((effect) => {
+  const moved = differing.map((effect) => {
     const lines = effectLines(effect).map((line) => `      ${wrapped(line, '        ')}`);
     return `  ${effect.file}\n${lines.join('\n')}\n`;
   });
@@ -109,9 +125,13 @@ export function diffAsText({ topic, was, changes, cases }: RulesDiff): string {
       : count(differing.length, 'comes out otherwise', 'come out otherwise');
   return [
     `${head}\n${entries}\n`,
-    changesText(topic, changes),
+    changesText(
+      topic,
+      changes.filter((each) => !together(each)),
+    ),
+    wordingText(changes.filter(together)),
     `\nWorked cases\n  ${asked} asked under both; ${outcome}.\n`,
-    ...told,
+    ...moved,
   ].join('');
 }
 
@@ -120,7 +140,11 @@ export function diffAsJson({ topic, was, changes, cases }: RulesDiff): object {
     topic: topic.id,
     was,
     now: topic.version,
-    changes: changes.map((change) => ({ ...change, says: sayChange(change, topic) })),
+    changes: changes.map((change) => ({
+      ...change,
+      wording: isWording(change),
+      says: sayChange(change, topic),
+    })),
     cases: cases.map((effect) => ({ ...effect, changed: differs(effect) })),
   };
 }

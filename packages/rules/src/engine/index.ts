@@ -36,17 +36,18 @@ export {
   part,
   reckoningOf,
 } from './define/topic';
-export {
-  citation,
-  compareTopics,
-  type FieldChange,
-  type TopicChange,
-} from './versions/compare';
+export { remedies } from './remedy/remedies';
+export type { FactChange, NoHelp, Remedies, Remedy, Told } from './remedy/shapes';
+export { compareTopics, type FieldChange, isWording, type TopicChange } from './versions/compare';
 export { compareVerdicts, type Effect, type VerdictChange } from './versions/effects';
 export { compareVersions, isVersion } from './versions/order';
 export { topicFromPublished } from './versions/published';
 export { compareSaved, type Replay, type ReplayDifference } from './versions/replay';
 export { readSaved, type Saved } from './versions/saved';
-export { conditionInWords, nameOf, partInWords, sayChange } from './versions/words';
-export { remedies } from './remedy/remedies';
-export type { FactChange, NoHelp, Remedies, Remedy, Told } from './remedy/shapes';
+export {
+  conditionInWords,
+  fieldInWords,
+  nameOf,
+  partInWords,
+  sayChange,
+} from './versions/words';

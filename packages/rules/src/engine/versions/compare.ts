@@ -20,6 +20,18 @@ export type TopicChange = {
   readonly fields: readonly FieldChange[];
 };
 
+/** Fields that are said and shown, and reckoned with nowhere. */
+const forReading = new Set([
+  ...['label', 'noun', 'plural', 'short', 'ask', 'where', 'means', 'says', 'words', 'sentence'],
+  ...['stop.says', 'care.says', 'otherwise', 'unsure', 'silent.says', 'source'],
+]);
+
+/** Whether a change is one of words alone, which no verdict can rest on. */
+export const isWording = ({ kind, part, fields }: TopicChange): boolean =>
+  part === 'sources' ||
+  part === 'topic' ||
+  (kind === 'changed' && fields.every(({ field }) => forReading.has(field)));
+
 type Entries = ReadonlyMap<string, unknown>;
 
 /** Fields that are read as one thing and not taken apart. */

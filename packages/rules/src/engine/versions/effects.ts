@@ -2,7 +2,7 @@ import { type Asked, answerNow } from '../answer/answer';
 import type { Answer } from '../answer/shapes';
 import { InputError } from '../check/problem';
 import type { Topic } from '../define/shapes';
-import { compareTopics, type TopicChange } from './compare';
+import { compareTopics, isWording, type TopicChange } from './compare';
 import { nameOf } from './words';
 
 /** One thing that two versions say differently of the same case. */
@@ -87,7 +87,7 @@ function causes(
 ): readonly string[] {
   const reached = [behind(was, roots), behind(now, roots)];
   return changes
-    .filter(({ part }) => part !== 'sources')
+    .filter((change) => !isWording(change))
     .filter((change) =>
       standsAs(change, [was, now]).some((name) => reached.some((set) => set.has(name))),
     )

@@ -4,25 +4,31 @@ import { sayProblem } from '../check/messages';
 import { InputError } from '../check/problem';
 import { isVersion } from './order';
 
-z.config({ jitless: true });
+function makeShape() {
+  z.config({ jitless: true });
+  const text = z.string();
+  const day = text.check(z.regex(/^\d{4}-\d{2}-\d{2}$/));
+  const cell = z.union([text, z.object({ lo: z.number(), hi: z.number(), unit: text })]);
+  const given = z.record(text, z.union([cell, z.array(z.record(text, cell))]));
+  return z.object({
+    topic: text,
+    rules: text.check(z.refine(isVersion)),
+    asOf: day,
+    asked: z.object({ facts: given, readFrom: z.optional(z.record(text, text)) }),
+    outcome: text,
+    binding: z.nullable(text),
+    limits: z.array(z.looseObject({ id: text, state: text })),
+    values: z.record(text, z.looseObject({ unit: text })),
+    findings: z.array(z.looseObject({ id: text, level: text })),
+    parameters: z.array(z.looseObject({ id: text, value: z.number() })),
+  });
+}
 
-const text = z.string();
-const day = text.check(z.regex(/^\d{4}-\d{2}-\d{2}$/));
-const cell = z.union([text, z.object({ lo: z.number(), hi: z.number(), unit: text })]);
-const given = z.record(text, z.union([cell, z.array(z.record(text, cell))]));
-
-const shape = z.object({
-  topic: text,
-  rules: text.check(z.refine(isVersion)),
-  asOf: day,
-  asked: z.object({ facts: given, readFrom: z.optional(z.record(text, text)) }),
-  outcome: text,
-  binding: z.nullable(text),
-  limits: z.array(z.looseObject({ id: text, state: text })),
-  values: z.record(text, z.looseObject({ unit: text })),
-  findings: z.array(z.looseObject({ id: text, level: text })),
-  parameters: z.array(z.looseObject({ id: text, value: z.number() })),
-});
+let made: ReturnType<typeof makeShape> | undefined;
+function shape(): ReturnType<typeof makeShape> {
+  made ??= makeShape();
+  return made;
+}
 
 /** A verdict as it was saved: what it was asked, under which rules, and all that came out. */
 export type Saved = {
@@ -33,7 +39,7 @@ export type Saved = {
   readonly asked: Pick<Asked, 'facts' | 'readFrom'>;
 };
 
-const isSaved = (value: unknown): value is Saved => shape.safeParse(value).success;
+const isSaved = (value: unknown): value is Saved => shape().safeParse(value).success;
 
 /** What each place of a saved verdict must hold. */
 const wanted: Readonly<Record<string, string>> = {
@@ -71,7 +77,7 @@ function found(value: unknown, path: readonly PropertyKey[]): string {
  */
 export function readSaved(value: unknown): Saved {
   if (isSaved(value)) return value;
-  const path = shape.safeParse(value).error?.issues[0]?.path ?? [];
+  const path = shape().safeParse(value).error?.issues[0]?.path ?? [];
   const place = path.length === 0 ? 'the whole' : `\`${path.map(String).join('.')}\``;
   const right = wanted[String(path[0])] ?? 'a verdict as `tarebook judge CASE --json` writes it';
   throw new InputError(

@@ -46,7 +46,7 @@ const fieldWords: Readonly<Record<string, string>> = {
   is: 'the formula',
   values: 'the value',
   range: 'what a dealer may choose',
-  source: 'the source',
+  source: 'its source',
   least: 'the least it may be',
   most: 'the most it may be',
   ask: 'the question',
@@ -67,7 +67,10 @@ const fieldWords: Readonly<Record<string, string>> = {
   unsure: 'the sentence said when it cannot be told',
   'silent.value': 'what silence is taken for',
   'silent.says': 'the sentence about silence',
-  'silent.source': 'the source for silence',
+  'silent.source': 'the source for what silence is taken for',
+  noun: 'its name within a sentence',
+  plural: 'whether its short name is more than one thing',
+  asks: 'how much it asks',
   rows: 'the rows',
   says: 'the sentence',
   order: 'the order',
@@ -107,7 +110,7 @@ function listed(each: unknown, unit: string): string {
   return typeof each === 'string' ? each : cut(JSON.stringify(each));
 }
 
-const fieldInWords = (field: string): string => fieldWords[field] ?? `“${field}”`;
+export const fieldInWords = (field: string): string => fieldWords[field] ?? `“${field}”`;
 
 /** The fields that say most about an entry that is new or gone, as far as it has them. */
 const telling = ['', 'is', 'values', 'used', 'limit', 'stop.when', 'care.when', 'unit', 'source'];
@@ -117,15 +120,13 @@ const unitIn = (fields: readonly FieldChange[], side: 'was' | 'now', otherwise: 
   return typeof unit === 'string' ? unit : otherwise;
 };
 
-/** “Payload used (payload.used)”, or the sentence itself where there is no more to a thing. */
-export const nameOf = ({ id, label }: Pick<TopicChange, 'id' | 'label'>): string =>
-  label === id
-    ? id
-    : id === 'order'
-      ? 'Order'
-      : label.startsWith(id)
-        ? `“${label}”`
-        : `${label} (${id})`;
+/** “Payload used (payload.used)”, or a sentence in quotes where there is no more to a thing. */
+export function nameOf({ part, id, label }: Pick<TopicChange, 'part' | 'id' | 'label'>): string {
+  if (part === 'sources' || id === 'order') return label;
+  if (id !== label)
+    return id.startsWith('#') || id.includes(' ') ? `“${label}”` : `${label} (${id})`;
+  return id.includes(' ') ? `“${id}”` : id;
+}
 
 function unitOfEntry(topic: Topic, { part, id }: TopicChange): string {
   const fact = topic.facts[id];

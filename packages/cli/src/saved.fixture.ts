@@ -1,0 +1,27 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { judged } from '@tarebook/casebook';
+import { answerNow, publish, towFit } from '@tarebook/rules';
+import { type FactsGiven, type Topic, topicFromPublished } from '@tarebook/rules/engine';
+
+/** What `tarebook judge --json` writes of these facts under a rule set, as of 1 November 2026. */
+export function saved(topic: Topic, facts: FactsGiven): string {
+  const readFrom = { 'vehicle.placardPayload': 'label in the driver’s door' };
+  const asked = { facts, readFrom };
+  return JSON.stringify(judged(answerNow(topic, { ...asked, asOf: '2026-11-01' }), asked));
+}
+
+/** An older version of tow fit that never was: 25 % on the dry tongue instead of a tenth. */
+export function madeUp(version: string): Topic {
+  const topic = topicFromPublished(JSON.parse(JSON.stringify(publish(towFit))));
+  const addOn = topic.parameters['tongue.addOn'];
+  if (!addOn) throw new Error('Tow fit has no tongue.addOn any more.');
+  const older = { ...addOn, values: [{ from: '2019-01-01', value: 25 }] };
+  return { ...topic, version, parameters: { ...topic.parameters, 'tongue.addOn': older } };
+}
+
+/** Keeps a version in a folder, as a release would. */
+export function keep(topic: Topic, folder: string): void {
+  mkdirSync(join(folder, topic.id), { recursive: true });
+  writeFileSync(join(folder, topic.id, `${topic.version}.json`), JSON.stringify(publish(topic)));
+}

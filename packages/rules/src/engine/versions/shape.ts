@@ -1,0 +1,190 @@
+import * as z from 'zod/mini';
+import type { Topic } from '../define/shapes';
+import { isVersion } from './order';
+
+/**
+ * The shape of a rule set as `publish` writes it, loosely: what is not named here stays as it is,
+ * so that a version kept before some entry was invented can be read all the same. What the entries
+ * say is `checkTopic`'s to judge. Made on first use, so that who never reads one pays nothing.
+ */
+export function makeShape() {
+  // Its faster way builds code from text, which a strict content-security policy forbids.
+  z.config({ jitless: true });
+  const group = <T extends z.ZodMiniType>(entry: T) => z.record(z.string(), entry);
+  const maybe = <T extends z.ZodMiniType>(entry: T) => z.optional(group(entry));
+  return z.object({
+    id: z.string(),
+    version: z.string().check(z.refine(isVersion)),
+    title: z.string(),
+    question: z.string(),
+    facts: group(factShape()),
+    parameters: group(parameterShape()),
+    tables: group(tableShape()),
+    wordTables: maybe(z.object({ ...cited(), valueUnit: z.string(), values: group(z.number()) })),
+    formulas: group(z.object({ ...cited(), unit: z.string(), is: z.string() })),
+    limits: group(limitShape()),
+    findings: group(findingShape()),
+    decisions: maybe(decisionShape()),
+    selections: maybe(selectionShape()),
+    rankings: maybe(rankingShape()),
+    simulations: maybe(simulationShape()),
+    outcomes: outcomesShape(),
+    apart: group(z.string()),
+    headline: z.array(z.string()),
+    assumptions: z.array(z.object({ when: z.string(), ...said() })),
+    changes: z.optional(z.array(changeShape())),
+    cautions: z.array(z.object(said())),
+    house: z.optional(z.string()),
+  } satisfies Record<keyof Topic, z.ZodMiniType>);
+}
+
+const sourceShape = () => z.object({ class: z.string(), cite: z.string() });
+const cited = () => ({ label: z.string(), source: sourceShape() });
+const said = () => ({ says: z.string(), source: sourceShape() });
+const names = () => z.optional(z.array(z.string()));
+
+function factShape() {
+  const words = { label: z.string(), ask: z.string(), where: z.string() };
+  const bounds = { unit: z.string(), least: z.number(), most: z.number() };
+  const silent = <T extends z.ZodMiniType>(value: T) => z.optional(z.object({ value, ...said() }));
+  const column = z.object({ label: z.string(), ...bounds, required: z.boolean() });
+  return z.discriminatedUnion('kind', [
+    z.object({ ...words, ...bounds, kind: z.literal('quantity'), silent: silent(z.number()) }),
+    z.object({
+      ...words,
+      kind: z.literal('choice'),
+      options: z.array(z.string()),
+      silent: silent(z.string()),
+    }),
+    z.object({ ...words, kind: z.literal('yes-no'), silent: silent(z.enum(['yes', 'no'])) }),
+    z.object({
+      ...words,
+      kind: z.literal('rows'),
+      columns: z.record(z.string(), column),
+      silent: z.object({ value: z.literal('none'), ...said() }),
+    }),
+  ]);
+}
+
+const parameterShape = () =>
+  z.object({
+    ...cited(),
+    unit: z.string(),
+    values: z.array(
+      z.object({ from: z.string(), until: z.optional(z.string()), value: z.number() }),
+    ),
+    range: z.optional(z.tuple([z.number(), z.number()])),
+  });
+
+const tableShape = () =>
+  z.object({
+    ...cited(),
+    keyUnit: z.string(),
+    valueUnit: z.string(),
+    rows: z.array(z.tuple([z.number(), z.number()])),
+  });
+
+const limitShape = () =>
+  z.object({
+    ...cited(),
+    short: z.string(),
+    used: z.string(),
+    limit: z.string(),
+    empty: z.optional(z.string()),
+    margin: z.optional(z.string()),
+    askedBy: names(),
+  });
+
+function findingShape() {
+  const condition: z.ZodMiniType = z.lazy(() =>
+    z.union([
+      z.object({ all: z.array(condition) }),
+      z.object({ any: z.array(condition) }),
+      z.object({
+        fact: z.string(),
+        operator: z.string(),
+        value: z.union([z.object({ fact: z.string() }), z.string(), z.array(z.string())]),
+      }),
+    ]),
+  );
+  const ruling = z.optional(z.object({ when: condition, says: z.string() }));
+  return z.object({
+    ...cited(),
+    otherwise: z.string(),
+    unsure: z.optional(z.string()),
+    decision: z.optional(z.string()),
+    stop: ruling,
+    care: ruling,
+    askedBy: names(),
+    askedByKnown: names(),
+  });
+}
+
+function decisionShape() {
+  const level = z.optional(z.enum(['ok', 'care', 'stop']));
+  const result = z.object({ label: z.string(), says: z.string(), level });
+  const when = z.array(z.union([z.string(), z.array(z.string())]));
+  return z.object({
+    ...cited(),
+    hit: z.enum(['unique', 'first']),
+    on: z.array(z.string()),
+    // biome-ignore lint/suspicious/noThenProperty: a row of a decision table has it, and is no promise
+    rows: z.array(z.object({ when, then: z.string() })),
+    results: z.record(z.string(), result),
+  });
+}
+
+function selectionShape() {
+  const amounts = z.record(z.string(), z.string());
+  const when = z.optional(z.string());
+  const item = z.object({ ...cited(), when, amounts, because: z.string() });
+  return z.object({ ...cited(), amounts, items: z.record(z.string(), item) });
+}
+
+const rankingShape = () =>
+  z.object({
+    ...cited(),
+    first: z.enum(['least', 'most']),
+    of: z.record(z.string(), z.object({ by: z.string(), says: z.string() })),
+  });
+
+function simulationShape() {
+  const value = { ...cited(), unit: z.string() };
+  const state = z.object({ ...value, start: z.string(), next: z.string() });
+  return z.object({
+    ...cited(),
+    steps: z.union([z.number(), z.string()]),
+    states: z.record(z.string(), state),
+    values: z.record(z.string(), z.object({ ...value, is: z.string() })),
+  });
+}
+
+function outcomesShape() {
+  const outcome = z.object({ id: z.string(), words: z.string(), sentence: z.string() });
+  return z.object({ ok: outcome, care: outcome, stop: outcome, unknown: outcome });
+}
+
+function changeShape() {
+  const base = { ...said(), fact: z.string(), asks: z.number() };
+  const column = z.optional(z.string());
+  const step = z.number();
+  const within = z.optional(z.object({ of: z.string(), least: z.number(), most: z.number() }));
+  return z.discriminatedUnion('kind', [
+    z.object({ ...base, kind: z.literal('leave'), column: z.string() }),
+    z.object({ ...base, kind: z.literal('less'), column, step }),
+    z.object({ ...base, kind: z.literal('shift'), column, step, within }),
+    z.object({
+      ...base,
+      kind: z.literal('scale'),
+      scaled: z.array(z.string()),
+      shown: z.string(),
+      step,
+      least: z.number(),
+    }),
+    z.object({
+      ...base,
+      kind: z.literal('set'),
+      to: z.union([z.object({ option: z.string() }), z.object({ sameAs: z.string() })]),
+    }),
+  ]);
+}
