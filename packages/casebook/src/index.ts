@@ -1,7 +1,7 @@
 export { judged } from './as-json';
 export { acceptFound, addRow, removeFact, removeRow, setCell, setFact } from './edit';
 export { compareWithExpect, type Difference } from './expect';
-export { judgeCaseNow, liveValue } from './judge';
+export { askedOf, judgeCaseNow, liveValue, type Under } from './judge';
 export { judgeCase } from './judge-by-engine';
 export { readCase } from './read';
 export {

@@ -1,9 +1,9 @@
 import { type Answer, answer } from '@tarebook/rules/engine';
-import { askedOf } from './judge';
+import { askedOf, type Under } from './judge';
 import type { CaseDocument } from './shapes';
 
 /** The answer of a case, decided by json-rules-engine. Throws for a document with troubles. */
-export async function judgeCase(doc: CaseDocument): Promise<Answer> {
-  const { topic, asked } = askedOf(doc);
+export async function judgeCase(doc: CaseDocument, under: Under = {}): Promise<Answer> {
+  const { topic, asked } = askedOf(doc, under);
   return answer(topic, asked);
 }

@@ -1,18 +1,38 @@
-import { type Answer, type Asked, answerNow, type Topic } from '@tarebook/rules/engine';
+import {
+  type Answer,
+  type Asked,
+  answerNow,
+  type HouseLayer,
+  type Topic,
+  withHouse,
+} from '@tarebook/rules/engine';
 import { show, type UnitSystem } from '@tarebook/rules/quantity';
 import type { CaseDocument } from './shapes';
 
-export function askedOf(doc: CaseDocument): { topic: Topic; asked: Asked } {
+/** What a case is judged under beside what it says itself. */
+export type Under = {
+  /** The day whose parameters count, in place of the case's own. */
+  readonly asOf?: string | undefined;
+  /** A dealer's own parameters, by topic; those of another topic are left aside. */
+  readonly house?: readonly HouseLayer[] | undefined;
+};
+
+/** The topic of a case, a house layer over it, and what is asked. */
+export function askedOf(doc: CaseDocument, under: Under = {}): { topic: Topic; asked: Asked } {
   const [first] = doc.troubles;
   if (first) throw new Error(`${first.line}:${first.column}: ${first.says}`);
   if (!doc.topic) throw new Error('The document names no topic.');
   const { facts, readFrom, front } = doc;
-  return { topic: doc.topic, asked: { facts, readFrom, ...(front.asOf && { asOf: front.asOf }) } };
+  const { id } = doc.topic;
+  const layer = under.house?.find((each) => each.topic === id);
+  const topic = layer ? withHouse(doc.topic, layer) : doc.topic;
+  const asOf = under.asOf ?? front.asOf;
+  return { topic, asked: { facts, readFrom, ...(asOf !== undefined && { asOf }) } };
 }
 
 /** The same answer at once, for a page that repaints as one types. */
-export function judgeCaseNow(doc: CaseDocument): Answer {
-  const { topic, asked } = askedOf(doc);
+export function judgeCaseNow(doc: CaseDocument, under: Under = {}): Answer {
+  const { topic, asked } = askedOf(doc, under);
   return answerNow(topic, asked);
 }
 

@@ -15,6 +15,7 @@ import remarkFrontmatter from 'remark-frontmatter';
 import remarkGfm from 'remark-gfm';
 import remarkParse from 'remark-parse';
 import { unified } from 'unified';
+import { dayTroubles } from './day';
 import { checkExpectations } from './expect';
 import { type Note, readFront } from './front';
 import { sayFault, trouble } from './messages';
@@ -235,8 +236,10 @@ function placeOfProblem(
 /**
  * Reads a worked case. Never throws: whatever is wrong stands in `troubles`, all of it at once, and
  * a document with troubles is not to be run.
+ *
+ * @param asOf the day it is to be judged as of, in place of the front matter's
  */
-export function readCase(text: string): CaseDocument {
+export function readCase(text: string, asOf?: string): CaseDocument {
   if (text.length > mostCharacters) {
     return refused(text, [trouble(begin, sayFault({ code: 'too-long', most: mostCharacters }))]);
   }
@@ -255,6 +258,9 @@ export function readCase(text: string): CaseDocument {
   const front = readFront(head.value, (head.position?.start.line ?? 1) + 1, note);
   const topic = Object.hasOwn(topics, front.topic) ? topics[front.topic] : undefined;
   if (!topic) return { ...refused(text, troubles), front };
+  const day = asOf ?? front.asOf;
+  if (day)
+    troubles.push(...dayTroubles(topic, day, head.value, (head.position?.start.line ?? 1) + 1));
   const into = readBody(children, source, topic, note);
   const facts = collect(into, note);
   const told = new Set(into.facts.filter((row) => row.value === '').map((row) => row.id));

@@ -7,15 +7,21 @@ export {
   type Ends,
   type FactsGiven,
   type FindingAnswer,
+  type HouseLayer,
   InputError,
   type LimitAnswer,
   type Missing,
   type Problem,
   publish,
+  readHouse,
+  type Spread,
   type Step,
   sayProblem,
+  spread,
+  spreadInBlocks,
   type Topic,
   type Trace,
+  withHouse,
 } from './engine/index';
 export { topics } from './topics/all';
 export { towFit } from './topics/tow-fit/index';

@@ -1,11 +1,14 @@
 export { type Asked, answerNow } from './answer/answer';
 export { answer } from './answer/by-engine';
+export { dayProblems } from './answer/parameters';
 export type {
   Answer,
   Assumed,
   ChoiceAnswer,
+  Dated,
   Ends,
   FindingAnswer,
+  HouseAnswer,
   LimitAnswer,
   Missing,
   ParameterAnswer,
@@ -36,8 +39,22 @@ export {
   part,
   reckoningOf,
 } from './define/topic';
+export { type Node, namesIn } from './formula/nodes';
+export { FormulaError, parseFormula } from './formula/parse';
+export { withHouse } from './house/house';
+export { readHouse } from './house/read';
+export type { HouseLayer, HouseValue } from './house/shapes';
 export { remedies } from './remedy/remedies';
 export type { FactChange, NoHelp, Remedies, Remedy, Told } from './remedy/shapes';
+export type {
+  Chance,
+  Density,
+  Drawn,
+  Quantile,
+  Spread,
+  SpreadOptions,
+} from './spread/shapes';
+export { mostDraws, mostSeed, spread, spreadInBlocks } from './spread/spread';
 export { compareTopics, type FieldChange, isWording, type TopicChange } from './versions/compare';
 export { compareVerdicts, type Effect, type VerdictChange } from './versions/effects';
 export { compareVersions, isVersion } from './versions/order';

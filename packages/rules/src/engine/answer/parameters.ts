@@ -11,7 +11,7 @@ import type { Dated, HouseAnswer, ParameterAnswer } from './shapes';
  *     from ├──── 5 % ────┤ until      from ├──── 10 % ─────▶
  *        no value ▲                ▲ no value
  */
-function holding({ values }: Parameter, day: string): ParameterValue | undefined {
+export function holdingOn({ values }: Parameter, day: string): ParameterValue | undefined {
   const begun = values.filter((entry) => entry.from <= day);
   const latest = begun.reduce((a, b) => (a && a.from >= b.from ? a : b), begun[0]);
   return latest?.until !== undefined && latest.until < day ? undefined : latest;
@@ -47,7 +47,7 @@ export function dayProblems(topic: Topic, day: string): readonly Problem[] {
     return [{ code: 'not-a-day', fact: 'as-of', found: day, wanted: 'a day such as 2026-11-01' }];
   }
   return Object.entries(topic.parameters)
-    .filter(([, parameter]) => !holding(parameter, day))
+    .filter(([, parameter]) => !holdingOn(parameter, day))
     .map(([id, parameter]) => noValue(id, parameter, day));
 }
 
@@ -60,7 +60,7 @@ export function parametersOn(topic: Topic, day: string): readonly ParameterAnswe
   const problems = dayProblems(topic, day);
   if (problems.length > 0) throw new InputError(problems, sayProblem);
   return Object.entries(topic.parameters).flatMap(([id, parameter]) => {
-    const entry = holding(parameter, day);
+    const entry = holdingOn(parameter, day);
     if (!entry) return [];
     const { label, unit } = parameter;
     const { value, from, until, house } = entry;
@@ -78,7 +78,7 @@ export function datedOn(topic: Topic, day: string): readonly Dated[] {
   return parametersOn(topic, day).flatMap(({ id, label, value, unit, from, until }) => {
     const parameter = topic.parameters[id];
     const next = parameter && following(parameter, day);
-    if (!next && until === undefined) return [];
+    if (until === undefined && (!next || next.value === value)) return [];
     const held = `${label}: ${shown(value, unit)} on ${day}`;
     const ends = until === undefined ? [] : [`this holds until ${until}`];
     const then = next
@@ -102,7 +102,7 @@ export function datedOn(topic: Topic, day: string): readonly Dated[] {
 export function houseOn(topic: Topic, day: string): HouseAnswer | null {
   if (topic.house === undefined) return null;
   const moved = Object.entries(topic.parameters).flatMap(([id, parameter]) => {
-    const entry = holding(parameter, day);
+    const entry = holdingOn(parameter, day);
     if (!entry?.house) return [];
     const { label, unit } = parameter;
     const { value, from, house } = entry;

@@ -1,0 +1,28 @@
+import { dayProblems, sayProblem, type Topic } from '@tarebook/rules/engine';
+import { trouble } from './messages';
+import type { Trouble } from './shapes';
+
+/** Where the front matter says its day: on its value. */
+function placeOfDay(front: string, line: number): { line: number; column: number } {
+  const lines = front.split('\n');
+  const index = lines.findIndex((each) => /^\s*as-of\s*:/.test(each));
+  if (index < 0) return { line: 1, column: 1 };
+  const before = /^\s*as-of\s*:\s*/.exec(lines[index] ?? '')?.[0].length ?? 0;
+  return { line: line + index, column: before + 1 };
+}
+
+/**
+ * Why a case cannot be judged as of its day.
+ *
+ * @param front the front matter, without its lines of dashes
+ * @param line the document's line on which it begins, from 1
+ */
+export function dayTroubles(
+  topic: Topic,
+  day: string,
+  front: string,
+  line: number,
+): readonly Trouble[] {
+  const place = placeOfDay(front, line);
+  return dayProblems(topic, day).map((problem) => trouble(place, sayProblem(problem)));
+}

@@ -1,0 +1,55 @@
+import * as z from 'zod/mini';
+import { sayProblem } from '../check/messages';
+import { InputError } from '../check/problem';
+import type { HouseLayer } from './shapes';
+
+// Its faster way builds code from text, which a strict content-security policy forbids.
+z.config({ jitless: true });
+
+const text = z.string();
+const valueShape = z.strictObject({
+  value: z.union([text, z.number()]),
+  unit: z.optional(text),
+  reason: text,
+  from: z.optional(text),
+});
+const layerShape = z.strictObject({
+  topic: text,
+  name: text,
+  parameters: z.record(text, valueShape),
+});
+const fileShape = z.union([layerShape, z.array(layerShape)]);
+
+const wanted =
+  'write { "topic": "tow-fit", "name": "…", "parameters": { "margin.other": { "value": "10 %", "reason": "…" } } }, or a list of these';
+
+function refuse(fact: string, found: string): never {
+  throw new InputError([{ code: 'house', fact, found, wanted }], sayProblem);
+}
+
+/** Where in the file the first thing stands that is not as it should be. */
+function firstWrong(data: unknown): string {
+  const shape = Array.isArray(data) ? z.array(layerShape) : layerShape;
+  const [issue] = shape.safeParse(data).error?.issues ?? [];
+  const unknown = issue?.code === 'unrecognized_keys' ? issue.keys.slice(0, 1) : [];
+  const path = [...(issue?.path ?? []), ...unknown].map(String).join(', ');
+  return path === '' ? 'house layer' : path;
+}
+
+/**
+ * Reads a house file: JSON, one layer or a list of them.
+ *
+ * @throws InputError saying in one sentence where it is not as it should be
+ */
+export function readHouse(source: string): readonly HouseLayer[] {
+  let data: unknown;
+  try {
+    data = JSON.parse(source.replace(/^\ufeff/, ''));
+  } catch {
+    return refuse('house layer', 'this is not JSON');
+  }
+  const read = fileShape.safeParse(data);
+  if (!read.success)
+    return refuse(firstWrong(data).slice(0, 80), 'this is missing or not as it should be');
+  return Array.isArray(read.data) ? read.data : [read.data];
+}
