@@ -1,6 +1,13 @@
-import { compareWithExpect, type Difference, judgeCase, readCase } from '@tarebook/casebook';
+import {
+  compareWithExpect,
+  type Difference,
+  judgeCase,
+  readCase,
+  type Under,
+} from '@tarebook/casebook';
 import { columns } from './columns';
 import { BadInput, caseFiles, readText } from './files';
+import { asBadInput } from './house';
 
 type Checked = {
   readonly file: string;
@@ -10,16 +17,21 @@ type Checked = {
 };
 
 /** Runs every case below the paths. All troubles of all documents are told at once. */
-export async function checkCases(paths: readonly string[]): Promise<readonly Checked[]> {
+export async function checkCases(
+  paths: readonly string[],
+  under: Under = {},
+): Promise<readonly Checked[]> {
   const checked: Checked[] = [];
   const troubles: string[] = [];
   for (const file of await caseFiles(paths)) {
-    const doc = readCase(await readText(file));
+    const doc = readCase(await readText(file), under.asOf);
     if (doc.troubles.length > 0) {
       troubles.push(...doc.troubles.map((t) => `${file}:${t.line}:${t.column}: ${t.says}`));
       continue;
     }
-    const answer = await judgeCase(doc);
+    const answer = await judgeCase(doc, under).catch((problem) => {
+      throw asBadInput(file, problem);
+    });
     const differences = compareWithExpect(doc, answer);
     checked.push({ file, holds: differences.length === 0, differences, verdict: answer.words });
   }

@@ -1,6 +1,7 @@
-import type { Answer, LimitAnswer, Source, Topic } from '@tarebook/rules/engine';
+import type { Answer, LimitAnswer, Source, Spread, Topic } from '@tarebook/rules/engine';
 import { type Interval, show, showNumber } from '@tarebook/rules/quantity';
 import { rankingRows, selectionRows } from './beyond';
+import { chancesSection } from './chances';
 import { columns, wrapped } from './columns';
 
 const section = (title: string, body: string): string =>
@@ -76,12 +77,20 @@ function sourcesOf(answer: Answer): readonly string[] {
   return [...new Set(sources)].sort();
 }
 
+/** Under whose own parameters the answer stands, and what they move. */
+function houseSection({ house }: Answer): readonly string[] {
+  if (!house) return [];
+  const moved = house.parameters.map(({ says }) => says);
+  const none = ['Its layer moves nothing on this day.'];
+  return [section(`As ${house.name} keeps it`, bullets(moved.length === 0 ? none : moved))];
+}
+
 function head(answer: Answer): string {
   return `${answer.words.toUpperCase()}\n${wrapped(answer.sentence, '')}`;
 }
 
 /** An answer as plain text that can be pasted into a mail: verdict first, then why. */
-export function sheet(title: string, topic: Topic, answer: Answer): string {
+export function sheet(title: string, topic: Topic, answer: Answer, spread?: Spread): string {
   const told = answer.findings.filter(({ level }) => level !== 'ok' && level !== 'not-asked');
   const missing = answer.missing.map(
     ({ label, ask, where, says }) => `${label}: ${ask} (${where}.) ${says}`,
@@ -105,9 +114,12 @@ export function sheet(title: string, topic: Topic, answer: Answer): string {
       section(title, body),
     ),
     section('Working', workingRows(topic, answer)),
+    ...(spread ? [section(...chancesSection(topic, answer, spread))] : []),
     section('Taken for granted', bullets(assumed)),
     section('Be careful', bullets(answer.cautions)),
     section('Numbers of the trade', columns(parameters, [1])),
+    ...houseSection(answer),
+    section('Known to change', bullets(answer.dated.map(({ says }) => says))),
     section('Sources', bullets(sourcesOf(answer))),
     `\nRules: ${answer.topic} ${answer.rules}, as of ${answer.asOf}.\n`,
   ].join('');

@@ -1,9 +1,11 @@
 #!/usr/bin/env node
 import { parseArgs } from 'node:util';
-import { judgeCase, judged, readCase } from '@tarebook/casebook';
+import { askedOf, judgeCase, judged, readCase } from '@tarebook/casebook';
+import { spread } from '@tarebook/rules';
 import { checkCases, checkedAsJson, checkedAsText } from './check';
 import { diffAsJson, diffAsText, rulesDiff } from './diff';
 import { BadInput, readText } from './files';
+import { asBadInput, spreadFrom, underFrom } from './house';
 import { looksSaved, replayAsJson, replayAsText, replaySaved } from './replay';
 import {
   topicAsJson,
@@ -19,9 +21,12 @@ const usage = `Tarebook runs worked cases of a travel-trailer dealership.
 
   tarebook check [PATH …] [--json]          run cases and compare with what they expect
   tarebook judge FILE [--json]              one case: the answer with its working; - reads standard input
+               [--spread N [--seed S]]      with chances, from N seeded draws over the ranges
   tarebook judge SAVED.json [--json]        a saved answer, run again by the rules it was made by
   tarebook rules [TOPIC] [--json | --schema]   the topics there are, or one of them as a page
   tarebook rules TOPIC --diff VERSION [PATH …] [--json]   what changed since, and which cases it moves
+
+check and judge take --house FILE, a dealer's own parameters, and --as-of DAY, such as 2026-11-01.
 
 Exit code 0: done, all hold. 1: some cases differ. 2: bad input, said on standard error.
 `;
@@ -50,18 +55,20 @@ function parsed(
 }
 
 async function check(args: readonly string[]): Promise<number> {
-  const { words, given } = parsed(args, ['json']);
-  const checked = await checkCases(words.length === 0 ? ['cases'] : words);
+  const { words, given } = parsed(args, ['json'], ['house', 'as-of']);
+  const under = await underFrom(given);
+  const checked = await checkCases(words.length === 0 ? ['cases'] : words, under);
   process.stdout.write(given.json ? json(checkedAsJson(checked)) : checkedAsText(checked));
   return checked.every(({ holds }) => holds) ? 0 : 1;
 }
 
 async function judge(args: readonly string[]): Promise<number> {
-  const { words, given } = parsed(args, ['json']);
+  const { words, given } = parsed(args, ['json'], ['spread', 'seed', 'house', 'as-of']);
   const [file, more] = words;
   if (file === undefined || more !== undefined) {
     throw new BadInput('`tarebook judge` takes one file, or - for standard input.');
   }
+  const [under, draws] = [await underFrom(given), spreadFrom(given)];
   const text = await readText(file);
   const name = file === '-' ? 'standard input' : file;
   if (looksSaved(text)) {
@@ -69,15 +76,21 @@ async function judge(args: readonly string[]): Promise<number> {
     process.stdout.write(given.json ? json(replayAsJson(replayed)) : replayAsText(replayed));
     return 0;
   }
-  const doc = readCase(text);
+  const doc = readCase(text, under.asOf);
   if (doc.troubles.length > 0 || !doc.topic) {
     throw new BadInput(
       doc.troubles.map((t) => `${name}:${t.line}:${t.column}: ${t.says}`).join('\n'),
     );
   }
-  const answer = await judgeCase(doc);
+  const answer = await judgeCase(doc, under).catch((problem) => {
+    throw asBadInput(name, problem);
+  });
+  const { topic, asked } = askedOf(doc, under);
+  const chances = draws && spread(topic, asked, draws);
   process.stdout.write(
-    given.json ? json(judged(answer, doc)) : sheet(doc.front.title, doc.topic, answer),
+    given.json
+      ? json(judged(answer, doc, chances))
+      : sheet(doc.front.title, topic, answer, chances),
   );
   return 0;
 }
