@@ -41,7 +41,9 @@ function reached(answers: readonly Answer[]): ReadonlySet<string> {
 describe.each(Object.values(topics))('$id', (topic) => {
   const own = worked.filter(({ doc }) => doc.front.topic === topic.id);
   const docs: readonly CaseDocument[] = own.map(({ doc }) => doc);
-  const answers = docs.filter(({ troubles }) => troubles.length === 0).map(judgeCaseNow);
+  const answers = docs
+    .filter(({ troubles }) => troubles.length === 0)
+    .map((doc) => judgeCaseNow(doc));
 
   test('has nothing told against it', () => {
     expect(checkTopic(topic).map(sayProblem)).toEqual([]);

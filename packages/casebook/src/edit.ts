@@ -1,4 +1,4 @@
-import { readCase, withoutMark } from './read';
+import { readCaseFrom, withoutMark } from './read';
 import type { CaseDocument, Span } from './shapes';
 
 /** Text as it may stand in a cell: on one line, its bars escaped. */
@@ -112,8 +112,10 @@ export function removeRow(doc: CaseDocument, list: string, row: number): string 
 /** Rewrites what is expected of the given names; for a person who has looked at the difference. */
 export function acceptFound(doc: CaseDocument, found: Readonly<Record<string, string>>): string {
   let text = doc.text;
+  if (!doc.topic) return text;
+  const shelf = { ids: [doc.topic.id], topics: { [doc.topic.id]: doc.topic } };
   for (const [name, value] of Object.entries(found)) {
-    const now = readCase(text);
+    const now = readCaseFrom(shelf, text);
     const row = now.expectations.find((each) => each.name === name);
     if (!row) continue;
     text = fill(now, row.valueSpan, value);

@@ -1,4 +1,3 @@
-import { topics } from '@tarebook/rules';
 import { nearest } from '@tarebook/rules/engine';
 import { isAlias, isMap, isScalar, LineCounter, parseDocument, visit } from 'yaml';
 import { type Fault, plainly } from './messages';
@@ -15,9 +14,15 @@ export type Note = (at: Pick<Place, 'line' | 'column'>, fault: Fault) => void;
  * Reads the front matter.
  *
  * @param source what stands between the two lines of `---`
+ * @param topics the ids of all rule sets there are
  * @param line the document's line on which it begins, from 1
  */
-export function readFront(source: string, line: number, note: Note): Front {
+export function readFront(
+  source: string,
+  topics: readonly string[],
+  line: number,
+  note: Note,
+): Front {
   const counter = new LineCounter();
   const yaml = parseDocument(source, { lineCounter: counter, schema: 'core', uniqueKeys: true });
   const at = (offset: number) => {
@@ -66,21 +71,20 @@ export function readFront(source: string, line: number, note: Note): Front {
       note(place, { code: 'front-value', key: name, found: 'a list', wanted: 'one line of text' });
     }
   }
-  return { ...none, ...known(found, line, note) };
+  return { ...none, ...known(found, topics, line, note) };
 }
 
 type Found = ReadonlyMap<string, { text: string; place: { line: number; column: number } }>;
 
-function known(found: Found, line: number, note: Note): Partial<Front> {
+function known(found: Found, all: readonly string[], line: number, note: Note): Partial<Front> {
   const title = found.get('title')?.text;
   const asked = found.get('asked')?.text;
   const level = found.get('level');
   const asOf = found.get('as-of');
   const topic = found.get('topic');
-  const all = Object.keys(topics);
   if (!topic) {
     note({ line: Math.max(1, line - 1), column: 1 }, { code: 'no-topic', known: all.join(', ') });
-  } else if (!Object.hasOwn(topics, topic.text)) {
+  } else if (!all.includes(topic.text)) {
     const near = nearest(topic.text, all);
     const text = topic.text.slice(0, 60);
     note(topic.place, {

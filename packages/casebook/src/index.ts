@@ -3,7 +3,8 @@ export { acceptFound, addRow, removeFact, removeRow, setCell, setFact } from './
 export { compareWithExpect, type Difference } from './expect';
 export { askedOf, judgeCaseNow, liveValue, type Under } from './judge';
 export { judgeCase } from './judge-by-engine';
-export { readCase } from './read';
+export { readCaseFrom, type TopicShelf } from './read';
+export { readCase } from './read-any';
 export {
   type Block,
   type CaseDocument,

@@ -1,4 +1,3 @@
-import { topics } from '@tarebook/rules';
 import {
   type FactsGiven,
   nearest,
@@ -233,13 +232,19 @@ function placeOfProblem(
   return list.rows[row - 1]?.cells[id]?.span.start ?? list.place;
 }
 
+/** The rule sets a case may name; of those that are known by id only, none can be run. */
+export type TopicShelf = {
+  readonly ids: readonly string[];
+  readonly topics: Readonly<Record<string, Topic>>;
+};
+
 /**
  * Reads a worked case. Never throws: whatever is wrong stands in `troubles`, all of it at once, and
  * a document with troubles is not to be run.
  *
  * @param asOf the day it is to be judged as of, in place of the front matter's
  */
-export function readCase(text: string, asOf?: string): CaseDocument {
+export function readCaseFrom(shelf: TopicShelf, text: string, asOf?: string): CaseDocument {
   if (text.length > mostCharacters) {
     return refused(text, [trouble(begin, sayFault({ code: 'too-long', most: mostCharacters }))]);
   }
@@ -255,8 +260,8 @@ export function readCase(text: string, asOf?: string): CaseDocument {
   if (head?.type !== 'yaml') {
     return refused(text, [trouble(begin, sayFault({ code: 'no-front' }))]);
   }
-  const front = readFront(head.value, (head.position?.start.line ?? 1) + 1, note);
-  const topic = Object.hasOwn(topics, front.topic) ? topics[front.topic] : undefined;
+  const front = readFront(head.value, shelf.ids, (head.position?.start.line ?? 1) + 1, note);
+  const topic = Object.hasOwn(shelf.topics, front.topic) ? shelf.topics[front.topic] : undefined;
   if (!topic) return { ...refused(text, troubles), front };
   const day = asOf ?? front.asOf;
   if (day)
