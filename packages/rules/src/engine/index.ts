@@ -60,7 +60,7 @@ export { compareVerdicts, type Effect, type VerdictChange } from './versions/eff
 export { compareVersions, isVersion } from './versions/order';
 export { topicFromPublished } from './versions/published';
 export { compareSaved, type Replay, type ReplayDifference } from './versions/replay';
-export { readSaved, type Saved } from './versions/saved';
+export { houseLayerOf, readSaved, type Saved } from './versions/saved';
 export {
   conditionInWords,
   fieldInWords,
@@ -68,3 +68,4 @@ export {
   partInWords,
   sayChange,
 } from './versions/words';
+export { type Length, why } from './why/why';

@@ -1,4 +1,4 @@
-import type { Interval } from '../../quantity';
+import type { Interval, UnitSystem } from '../../quantity';
 import type { Source, State } from '../define/shapes';
 
 /** Both ends in a unit; an open end is ±Infinity, which JSON writes as null. */
@@ -75,7 +75,12 @@ export type Step = {
   readonly readFrom?: string;
 };
 
-export type Trace = { readonly root: 'verdict'; readonly steps: Readonly<Record<string, Step>> };
+export type Trace = {
+  readonly root: 'verdict';
+  /** In which its words are written. */
+  readonly units: UnitSystem;
+  readonly steps: Readonly<Record<string, Step>>;
+};
 
 /** What a decision came to: one result, or every one that what is not known leaves open. */
 export type ChoiceAnswer = {

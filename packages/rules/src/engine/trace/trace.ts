@@ -1,11 +1,12 @@
-import { show } from '../../quantity';
+import { show, type UnitSystem } from '../../quantity';
 import { endsOf, unitOfName } from '../answer/named';
 import type { FindingAnswer, LimitAnswer, ParameterAnswer, Step, Trace } from '../answer/shapes';
 import { conditionRules, namesCompared } from '../condition/rules';
 import type { Compiled } from '../formula/compile';
 import type { Run } from '../formula/run';
 import type { Input } from '../formula/values';
-import { branchTaken, inUnit, inWords, usedNames, working } from '../formula/words';
+import { inUnit, inWords, usedNames, working } from '../formula/words';
+import { nounOf, origin, shownFormula, told } from './told';
 
 export type Traced = {
   readonly compiled: Compiled;
@@ -16,9 +17,11 @@ export type Traced = {
   readonly limits: readonly LimitAnswer[];
   readonly findings: readonly FindingAnswer[];
   readonly words: string;
+  /** The units in which values and working are written. */
+  readonly system: UnitSystem;
 };
 
-function factValue(input: Input, unit: string): string {
+function factValue(input: Input, unit: string, system: UnitSystem): string {
   if (input.kind === 'rows') {
     return input.rows.length === 0 ? 'none' : `${input.rows.length} rows`;
   }
@@ -26,7 +29,7 @@ function factValue(input: Input, unit: string): string {
   if (input.kind === 'among') {
     return (input.options.length === 1 ? `${input.options[0]}` : 'unknown') + said;
   }
-  return (input.open ? 'unknown' : show(inUnit(input, unit), unit)) + said;
+  return (input.open ? 'unknown' : show(inUnit(input, unit), unit, system)) + said;
 }
 
 function factStep(traced: Traced, name: string, input: Input): Step {
@@ -37,7 +40,8 @@ function factStep(traced: Traced, name: string, input: Input): Step {
   return {
     kind: input.kind === 'rows' ? 'list' : 'fact',
     label: declared?.label ?? name,
-    value: factValue(input, unit),
+    noun: nounOf(traced.compiled, name),
+    value: factValue(input, unit, traced.system),
     ...(input.kind === 'number' && { ends: endsOf(traced.compiled, traced.run, name) }),
     from: [],
     ...(readFrom && { readFrom }),
@@ -45,25 +49,30 @@ function factStep(traced: Traced, name: string, input: Input): Step {
   };
 }
 
+/** A formula that came down to one other is told by the working and the source of that other. */
 function formulaStep(traced: Traced, name: string): Step | undefined {
-  const { compiled, run } = traced;
-  const compiledFormula = compiled.formulas.get(name);
-  if (!compiledFormula) return undefined;
-  const { node, formula } = compiledFormula;
+  const { compiled, run, system, readFrom } = traced;
+  const { scope } = run;
+  const own = compiled.formulas.get(name)?.formula;
+  const shown = shownFormula(compiled, scope, name);
+  if (!own || !shown) return undefined;
   const unit = (each: string) => unitOfName(compiled, each);
   const value = run.value(name);
-  // A formula that came down to one other is told by the working of that other.
-  const taken = branchTaken(node, run.scope);
-  const shown = (taken.kind === 'name' && compiled.formulas.get(taken.id)?.node) || node;
+  const telling = { compiled, scope, unit, system, readFrom };
+  const inOthers = told(telling, shown.node, own.unit);
+  const read = origin(telling, name);
   return {
     kind: 'formula',
-    label: formula.label,
-    value: inWords(value, formula.unit, 'us'),
+    label: own.label,
+    noun: nounOf(compiled, name),
+    value: inWords(value, own.unit, system),
     ...(value.kind === 'number' && { ends: endsOf(compiled, run, name) }),
-    working: working(branchTaken(shown, run.scope), { scope: run.scope, unit, system: 'us' }),
-    is: formula.is,
-    from: usedNames(node, run.scope),
-    source: formula.source,
+    working: working(shown.node, { scope, unit, system }),
+    ...(inOthers && { told: inOthers }),
+    is: shown.formula.is,
+    from: usedNames(shown.node, scope),
+    source: shown.formula.source,
+    ...(read && { readFrom: read }),
   };
 }
 
@@ -93,7 +102,9 @@ function valueStep(traced: Traced, name: string): Step | undefined {
   if (parameter) {
     const { label, value, unit, source } = parameter;
     const ends = { lo: value, hi: value, unit };
-    return { kind: 'parameter', label, value: show(ends, unit), ends, from: [], source };
+    const noun = nounOf(traced.compiled, name);
+    const shown = show(ends, unit, traced.system);
+    return { kind: 'parameter', label, noun, value: shown, ends, from: [], source };
   }
   const input = traced.inputs.get(name);
   if (input) return factStep(traced, name, input);
@@ -146,5 +157,5 @@ export function traceOf(traced: Traced): Trace {
   }
   for (const name of topic.headline) include(name);
   steps.verdict = { kind: 'verdict', label: topic.title, value: traced.words, from: asked };
-  return { root: 'verdict', steps };
+  return { root: 'verdict', units: traced.system, steps };
 }

@@ -8,12 +8,14 @@ export const receiver = part({
   formulas: {
     'receiver.limit': {
       label: 'Receiver rating that counts',
+      noun: 'the receiver’s rating',
       unit: 'lb',
       is: 'choose(distribution.inUse || !given(hitch.receiverCarried), hitch.receiverRating, choose(given(hitch.receiverRating), min(hitch.receiverRating, hitch.receiverCarried), hitch.receiverCarried))',
       source: makersRating,
     },
     'receiverTongue.limit': {
       label: 'Receiver tongue rating that counts',
+      noun: 'the receiver’s tongue rating',
       unit: 'lb',
       is: 'choose(distribution.inUse || !given(hitch.receiverTongueCarried), hitch.receiverTongueRating, choose(given(hitch.receiverTongueRating), min(hitch.receiverTongueRating, hitch.receiverTongueCarried), hitch.receiverTongueCarried))',
       source: makersRating,

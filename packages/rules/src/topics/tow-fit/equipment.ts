@@ -9,18 +9,21 @@ export const equipment = part({
   parameters: {
     'unbraked.careAbove': {
       label: 'Loaded weight above which brakes are wanted',
+      noun: 'the weight above which brakes are wanted',
       unit: 'lb',
       values: [{ from: '2020-01-01', value: 1000 }],
       source: custom,
     },
     'unbraked.stopAbove': {
       label: 'Loaded weight above which brakes are required',
+      noun: 'the weight above which brakes are required',
       unit: 'lb',
       values: [{ from: '2020-01-01', value: 3000 }],
       source: lightBrakes,
     },
     'grade.launch': {
       label: 'Launch grade of the rated tow test',
+      noun: 'the launch grade of the rated tow test',
       unit: '%',
       values: [{ from: '2020-01-01', value: 12 }],
       source: launchGrade,

@@ -13,6 +13,7 @@ export const payload = part({
   formulas: {
     'payload.available': {
       label: 'Payload available',
+      noun: 'the payload allowed',
       unit: 'lb',
       is: 'choose(given(vehicle.placardPayload), vehicle.placardPayload, vehicle.gvwr - vehicle.curb)',
       source: payloadLabel,
@@ -25,12 +26,14 @@ export const payload = part({
     },
     'payload.used': {
       label: 'Payload used',
+      noun: 'the payload used',
       unit: 'lb',
       is: 'load.people + load.things + hitch.hardwareWeight + tongue.loaded',
       source: payloadLabel,
     },
     'payload.heavy': {
       label: 'Payload used at a heavy but common tongue',
+      noun: 'the payload used with such a tongue',
       unit: 'lb',
       is: 'load.aboard + tongue.heavy',
       source: payloadLabel,
@@ -53,6 +56,7 @@ export const vehicleGross = part({
   formulas: {
     'vehicle.gross': {
       label: 'Vehicle weight, loaded',
+      noun: 'the loaded vehicle',
       unit: 'lb',
       is: 'vehicle.curb + payload.used',
       source: weights,
@@ -85,6 +89,7 @@ export const combined = part({
   formulas: {
     'combined.gross': {
       label: 'Vehicle and trailer together',
+      noun: 'the combined weight',
       unit: 'lb',
       is: 'vehicle.curb + load.people + load.things + hitch.hardwareWeight + trailer.loaded',
       source: weights,
@@ -97,6 +102,7 @@ export const combined = part({
     },
     'combined.limit': {
       label: 'Combined rating that counts',
+      noun: 'the combined rating',
       unit: 'lb',
       is: 'choose(combined.derated, vehicle.gcwr * (1 - altitude.loss * max(0, trip.altitude)), vehicle.gcwr)',
       source: altitudeLoss,

@@ -63,12 +63,14 @@ export const tongue = part({
     },
     'tongue.none': {
       label: 'No weight on the ball',
+      noun: 'nothing',
       unit: 'lb',
       values: [{ from: '2020-01-01', value: 0 }],
       source: statics,
     },
     'propane.place': {
       label: 'Where propane not placed rides, as a share of the way from axle to ball',
+      noun: 'its usual share of the way from axle to ball',
       unit: '1',
       values: [{ from: '2020-01-01', value: 0.8 }],
       source: custom,
@@ -83,12 +85,14 @@ export const tongue = part({
     },
     'tongue.placedMoment': {
       label: 'Moment of what has a place, about the axle',
+      noun: 'the moment of what has a place',
       unit: 'lb·ft',
       is: 'sum(trailer.options.weight * trailer.options.ahead) + sum(trailer.cargo.weight * trailer.cargo.ahead) + choose(known(trailer.propaneAhead), trailer.propane * trailer.propaneAhead, 0) + choose(known(trailer.freshWaterAhead), trailer.freshWater * water.density * trailer.freshWaterAhead, 0)',
       source: statics,
     },
     'tongue.unplacedPropane': {
       label: 'Propane on the A-frame, its part on the ball',
+      noun: 'the propane’s part on the ball',
       unit: 'lb',
       is: 'choose(known(trailer.propaneAhead), 0, trailer.propane * propane.place)',
       source: custom,
@@ -107,24 +111,28 @@ export const tongue = part({
     },
     'tongue.loaded': {
       label: 'Tongue weight, loaded',
+      noun: 'the tongue',
       unit: 'lb',
       is: 'choose(known(trailer.measuredTongueWeight), trailer.measuredTongueWeight, choose(tongue.momentsKnown, tongue.byMoments, tongue.byTenth))',
       source: statics,
     },
     'tongue.share': {
       label: 'Tongue share of the loaded trailer',
+      noun: 'the tongue’s share of the trailer',
       unit: '1',
       is: 'tongue.loaded / trailer.loaded',
       source: tongueBand,
     },
     'tongue.lowEdge': {
       label: 'Least usual share',
+      noun: 'the least usual share',
       unit: '1',
       is: "choose(trailer.coupling == 'fifth-wheel', tongue.leastPinShare, tongue.leastShare)",
       source: tongueBand,
     },
     'tongue.highEdge': {
       label: 'Most usual share',
+      noun: 'the most usual share',
       unit: '1',
       is: "choose(trailer.coupling == 'fifth-wheel', tongue.mostPinShare, tongue.mostShare)",
       source: tongueBand,
@@ -137,12 +145,14 @@ export const tongue = part({
     },
     'tongue.heavy': {
       label: 'Tongue weight at a heavy but common share',
+      noun: 'a tongue of heavy but common share',
       unit: 'lb',
       is: "trailer.loaded * choose(trailer.coupling == 'fifth-wheel', tongue.heavyPinShare, tongue.heavyBallShare)",
       source: house,
     },
     'tongue.limit': {
       label: 'Tongue rating that counts',
+      noun: 'the tongue rating',
       unit: 'lb',
       is: 'choose(distribution.inUse && known(vehicle.maxTongueDistributed), vehicle.maxTongueDistributed, vehicle.maxTongueCarried)',
       source: makersRating,

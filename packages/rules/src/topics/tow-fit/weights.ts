@@ -18,6 +18,7 @@ export const loadedWeights = part({
   parameters: {
     'water.density': {
       label: 'Weight of water',
+      noun: 'the weight of water',
       unit: 'lb/gal',
       values: [{ from: '2020-01-01', value: 8.34 }],
       source: waterWeight,
@@ -40,18 +41,21 @@ export const loadedWeights = part({
   formulas: {
     'trailer.waterWeight': {
       label: 'Water aboard the trailer',
+      noun: 'water aboard',
       unit: 'lb',
       is: '(trailer.freshWater + trailer.grayWater + trailer.blackWater) * water.density',
       source: waterWeight,
     },
     'trailer.loaded': {
       label: 'Trailer weight, loaded',
+      noun: 'the loaded trailer',
       unit: 'lb',
       is: 'trailer.dryWeight + sum(trailer.options.weight) + sum(trailer.cargo.weight) + trailer.waterWeight + trailer.propane',
       source: weights,
     },
     'vehicle.curb': {
       label: 'Curb weight that counts',
+      noun: 'the empty vehicle',
       unit: 'lb',
       is: 'largestKnown(vehicle.curbWeight, vehicle.curbFront + vehicle.curbRear, vehicle.gvwr - vehicle.placardPayload)',
       source: custom,
@@ -76,6 +80,7 @@ export const loadedWeights = part({
     },
     'trailerWeight.limit': {
       label: 'Tow rating that counts',
+      noun: 'the tow rating',
       unit: 'lb',
       is: 'choose(distribution.inUse || !given(vehicle.maxTrailerCarried), vehicle.maxTrailerWeight, min(vehicle.maxTrailerWeight, vehicle.maxTrailerCarried))',
       source: makersRating,

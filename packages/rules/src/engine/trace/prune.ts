@@ -1,0 +1,54 @@
+import { isPoint } from '../../quantity';
+import type { Node } from '../formula/nodes';
+import { reckon, type Scope } from '../formula/reckon';
+import { branchTaken } from '../formula/words';
+
+export function isExactly(scope: Scope, node: Node, at: number): boolean {
+  const value = reckon(node, scope);
+  return value.kind === 'number' && isPoint(value) && value.lo === at;
+}
+
+/** Of several, those of which one may be the largest or least. */
+function standing(kind: 'min' | 'max' | 'largestKnown', of: readonly Node[], scope: Scope) {
+  const ends = of.map((node) => {
+    const value = reckon(node, scope);
+    return value.kind === 'number' ? value : { lo: -Infinity, hi: Infinity };
+  });
+  if (kind === 'min') return of.filter((_, i) => ends[i]?.lo !== Infinity);
+  const best = Math.max(...ends.map(({ lo }) => lo));
+  // Of several known figures each is worth a word; a bare number that bounds is not.
+  return of.filter((node, i) => node.kind !== 'number' || (ends[i]?.hi ?? 0) > best);
+}
+
+/**
+ * A formula as it is worth telling: choices made, nothing added or taken off, nothing multiplied
+ * by one, no bound that does not bind. Its value is the same.
+ */
+export function pruned(node: Node, scope: Scope): Node {
+  const taken = branchTaken(node, scope);
+  switch (taken.kind) {
+    case 'arithmetic': {
+      const [a, b] = [pruned(taken.a, scope), pruned(taken.b, scope)];
+      const { op } = taken;
+      if ((op === '+' || op === '-') && isExactly(scope, b, 0)) return a;
+      if (op === '+' && isExactly(scope, a, 0)) return b;
+      if ((op === '*' || op === '/') && isExactly(scope, b, 1) && b.kind !== 'arithmetic') return a;
+      if (op === '*' && isExactly(scope, a, 1) && a.kind !== 'arithmetic') return b;
+      return { ...taken, a, b };
+    }
+    case 'min':
+    case 'max':
+    case 'largestKnown': {
+      const known =
+        taken.kind === 'largestKnown'
+          ? taken.of.filter((each) => scope.partKnown(each, reckon(each, scope)))
+          : taken.of;
+      if (known.length === 0) return taken;
+      const of = standing(taken.kind, known, scope).map((each) => pruned(each, scope));
+      const [only, more] = of;
+      return only && !more ? only : { ...taken, of };
+    }
+    default:
+      return taken;
+  }
+}
