@@ -16,7 +16,7 @@ type Choice = GroupCase & { readonly level: string };
 
 const levels = ['starter', 'working', 'hard', ''];
 
-/** Every case that can be walked: as changed on this device, else as it came. */
+/** Every case that can be walked, as changed on this device, else as it came; the easy first. */
 async function choices(): Promise<readonly Choice[]> {
   const filed = await allFiled();
   const kept = await allKept().catch(() => []);
@@ -24,10 +24,12 @@ async function choices(): Promise<readonly Choice[]> {
     a.topic === b.topic && a.name === b.name;
   const own = kept.filter((each) => !filed.some((one) => same(one, each)));
   const now = filed.map((each) => kept.find((one) => same(one, each)) ?? each);
-  return [...now, ...own].flatMap(({ topic, name, text }) => {
+  const found = [...now, ...own].flatMap(({ topic, name, text }) => {
     const front = walkedCase(text)?.doc.front;
     return front ? [{ topic, name, text, title: front.title, level: front.level ?? '' }] : [];
   });
+  const rank = ({ level }: Choice): number => levels.indexOf(level);
+  return found.toSorted((a, b) => a.topic.localeCompare(b.topic, 'en') || rank(a) - rank(b));
 }
 
 const keyOf = ({ topic, name }: GroupCase): string => `${topic}/${name}`;

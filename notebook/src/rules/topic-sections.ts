@@ -1,0 +1,140 @@
+import {
+  conditionInWords,
+  type Fact,
+  type Formula,
+  type Source,
+  type Topic,
+} from '@tarebook/rules/engine';
+import { show, type UnitSystem } from '@tarebook/rules/quantity';
+import { html, nothing, type TemplateResult } from 'lit';
+import { unsafeHTML } from 'lit/directives/unsafe-html.js';
+import { formulaMath } from './mathml';
+import { cited, families, legendOf, namedIn, sourcesIn } from './names';
+import { spaced } from './tex';
+
+const headed = (family: string): string => {
+  const words = spaced(family);
+  return `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
+};
+
+export const sourceShown = (source: Source): TemplateResult =>
+  html`<span class="tag">${source.class.replace('-', ' ')}</span> <span class="small soft">${cited(source)}</span>`;
+
+function givenAs(fact: Fact, system: UnitSystem): string {
+  if (fact.kind === 'rows') {
+    return `rows: ${Object.values(fact.columns)
+      .map(({ label }) => label.toLowerCase())
+      .join(', ')}`;
+  }
+  if (fact.kind === 'choice') return fact.options.map(spaced).join(', ');
+  if (fact.kind === 'yes-no') return 'yes or no';
+  const { least, most, unit } = fact;
+  return show({ lo: least, hi: most }, unit, system);
+}
+
+/** What is asked, in groups: what it is, how it is given, where to read it, what silence means. */
+export const factsSection = ({ facts }: Topic, system: UnitSystem) => html`
+  <h2>What is asked</h2>
+  ${families(facts).map(
+    ([family, group]) => html`<h3>${headed(family)}</h3>
+      <dl class="asked">${group.map(
+        ([
+          id,
+          fact,
+        ]) => html`<dt id=${`fact-${id}`}>${fact.label} <span class="num small soft">${givenAs(fact, system)}</span></dt>
+          <dd>${fact.means ? html`${fact.means} ` : nothing}${fact.ask} <span class="soft">Read it from: ${fact.where}.</span>
+          ${fact.silent && !fact.silent.quiet ? html`<br /><span class="small soft">Not mentioned: ${fact.silent.says}</span>` : nothing}</dd>`,
+      )}</dl>`,
+  )}`;
+
+const placeOf = (topic: Topic, id: string): string =>
+  `#/rules/${encodeURIComponent(topic.id)}/${encodeURIComponent(id)}`;
+
+const nameShown = (topic: Topic, id: string) => {
+  const named = namedIn(topic, id);
+  if (!named) return html`<code>${id}</code>`;
+  return named.kind === 'reckoned'
+    ? html`<a href=${placeOf(topic, id)}>${named.label}</a>`
+    : html`${named.label}`;
+};
+
+function mathOf(id: string, { is, unit }: Formula) {
+  try {
+    return html`<div class="math" role="group" aria-label="Formula">${unsafeHTML(formulaMath(id, is, unit))}</div>`;
+  } catch {
+    return html`<p><code>${is}</code></p>`;
+  }
+}
+
+/** One formula: what it is called, set as mathematics, what its letters stand for, by which source. */
+function formulaShown(topic: Topic, id: string, formula: Formula) {
+  const { label, is, unit, source } = formula;
+  const legend = legendOf(topic, is);
+  return html`<section class="formula" id=${`formula-${id}`} tabindex="-1" aria-label=${label}>
+    <h4>${label}${unit === '' || unit === '1' || unit === 'yes-no' ? nothing : html` <span class="unit">${unit}</span>`}</h4>
+    ${mathOf(id, formula)}
+    <details>
+      <summary class="small">What stands in it, and by which source</summary>
+      <ul class="small">${legend.map(
+        (named) =>
+          html`<li>${nameShown(topic, named.id)} <span class="soft">(<code>${named.id}</code>, ${named.kind}, ${named.unit})</span></li>`,
+      )}</ul>
+      <p class="small">As written in the rules: <code>${is}</code></p>
+      <p>${sourceShown(source)}</p>
+    </details>
+  </section>`;
+}
+
+/** How it reckons: every formula, by family. */
+export const formulasSection = (topic: Topic) => html`
+  <h2>How it reckons</h2>
+  ${families(topic.formulas).map(
+    ([family, group]) =>
+      html`<h3>${headed(family)}</h3>${group.map(([id, formula]) => formulaShown(topic, id, formula))}`,
+  )}`;
+
+/** The limits: what is held against what, and with which margin. */
+export const limitsSection = (topic: Topic) =>
+  Object.keys(topic.limits).length === 0
+    ? nothing
+    : html`<h2>The limits</h2>
+  <table>
+    <thead><tr><th scope="col">Limit</th><th scope="col">What uses it</th><th scope="col">Held against</th><th scope="col">Margin kept</th></tr></thead>
+    <tbody>${Object.values(topic.limits).map(
+      ({ label, used, limit, margin }) => html`<tr>
+        <th scope="row">${label}</th><td>${nameShown(topic, used)}</td><td>${nameShown(topic, limit)}</td>
+        <td>${margin ? nameShown(topic, margin) : html`<span class="soft">none</span>`}</td></tr>`,
+    )}</tbody>
+  </table>`;
+
+/** What it says beside the limits, with the sentences as they are said. */
+export const findingsSection = (topic: Topic) =>
+  Object.keys(topic.findings).length === 0
+    ? nothing
+    : html`<h2>What it says beside the limits</h2>
+  ${Object.values(topic.findings).map(
+    ({ label, stop, care, otherwise, source }) => html`<h3>${label}</h3>
+      <dl class="asked">
+        ${stop ? html`<dt>Stop</dt><dd>“${stop.says}” <span class="small soft">When ${conditionInWords(stop.when)}.</span></dd>` : nothing}
+        ${care ? html`<dt>With care</dt><dd>“${care.says}” <span class="small soft">When ${conditionInWords(care.when)}.</span></dd>` : nothing}
+        <dt>Otherwise</dt><dd>“${otherwise}”</dd>
+      </dl>
+      <p>${sourceShown(source)}</p>`,
+  )}`;
+
+/** The words it answers with. */
+export const outcomesSection = ({ outcomes }: Topic) => html`
+  <h2>What it answers</h2>
+  <ul>${Object.values(outcomes).map(({ words, sentence }) => html`<li><strong>${words}</strong>: “${sentence}”</li>`)}</ul>`;
+
+export const sourcesSection = (topic: Topic) => html`
+  <h2>Sources</h2>
+  <ul>${sourcesIn(topic).map(
+    ({ source, holds }) => html`<li>${sourceShown(source)}
+      <details><summary class="small">${holds.length} ${holds.length === 1 ? 'entry stands' : 'entries stand'} on it</summary>
+      <p class="small soft">${holds.join('; ')}</p></details></li>`,
+  )}</ul>`;
+
+export const cautionsSection = ({ cautions }: Topic) => html`
+  <h2>What to be careful about</h2>
+  <ul>${cautions.map(({ says }) => html`<li>${says}</li>`)}</ul>`;

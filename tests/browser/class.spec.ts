@@ -1,0 +1,216 @@
+import { readFile } from 'node:fs/promises';
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { parse } from 'csv-parse/sync';
+import { expect, test } from './page';
+
+const ball = 'It drops over the ball, so it must fit';
+const unread = 'The label nobody has read';
+
+const names = (page: Page) => page.getByLabel('First names or numbers, one on a line');
+const prediction = (page: Page) => page.locator('#prediction');
+const commit = (page: Page) => page.getByRole('button', { name: 'Commit' });
+
+async function begin(page: Page, learners: readonly string[], cases: readonly string[]) {
+  await page.goto('/#/class');
+  await names(page).fill(learners.join('\n'));
+  for (const title of cases) await page.getByRole('checkbox', { name: title }).check();
+  await page.getByRole('button', { name: /^Begin with/ }).click();
+  await expect(page.getByText(`Case 1 of ${cases.length}`)).toBeVisible();
+}
+
+async function say(page: Page, said: string) {
+  await prediction(page).fill(said);
+  await commit(page).click();
+}
+
+const opened = (page: Page) => page.getByRole('heading', { name: 'What came out' });
+
+test('each learner commits before the working opens, then sees the difference and why', async ({
+  page,
+}) => {
+  await begin(page, ['Ada', 'Ben'], [unread]);
+  await expect(opened(page)).toHaveCount(0);
+  await expect(page.getByText('a phone call away')).toHaveCount(0);
+  await say(page, '1,003 lb');
+  await expect(page.getByText('Ada has committed. Hand over to Ben.')).toBeVisible();
+  await expect(page.locator('class-page')).not.toContainText('1,003');
+  await expect(prediction(page)).toHaveValue('');
+  await say(page, '900');
+  await page.getByRole('button', { name: 'Open the working', exact: true }).click();
+  await expect(opened(page)).toBeFocused();
+  const row = (name: string) => page.getByRole('row', { name: new RegExp(`^${name}`) });
+  await expect(row('Ada')).toContainText('13 lb under');
+  await expect(row('Ada')).toContainText('met');
+  await expect(row('Ben')).toContainText('900 lb');
+  await expect(row('Ben')).toContainText('116 lb under');
+  await expect(row('Ben')).toContainText('not met');
+  await expect(page.locator('.came-out')).toContainText('1,016 lb');
+  await expect(page.locator('.verdict')).toContainText('cannot be said yet');
+  await expect(page.locator('class-case')).toContainText('a phone call away');
+  await expect(page.locator('class-case')).toContainText('Weigh the loaded rig');
+  await expect(page.locator('#prediction')).toHaveCount(0);
+});
+
+test('a mistake is told beside its field, and nothing is taken down', async ({ page }) => {
+  await page.goto('/#/class');
+  await page.getByRole('button', { name: /^Begin with/ }).click();
+  await expect(page.locator('#learners-wrong')).toContainText('Nobody is named');
+  await names(page).fill('Ada\nAda');
+  await page.getByRole('button', { name: /^Begin with/ }).click();
+  await expect(page.locator('#learners-wrong')).toContainText('“Ada” stands here twice');
+  await names(page).fill('Ada');
+  await page.getByRole('button', { name: /^Begin with/ }).click();
+  await expect(page.getByText('No case is chosen')).toBeVisible();
+  await page.getByRole('checkbox', { name: unread }).check();
+  await page.getByRole('button', { name: /^Begin with/ }).click();
+  for (const [said, told] of [
+    ['heavy', 'no single number'],
+    ['4 ft', 'is in ft, and lb was asked'],
+    ['', 'no single number'],
+  ] as const) {
+    await say(page, said);
+    await expect(page.locator('#prediction-wrong')).toContainText(told);
+  }
+  await expect(page.getByText('Committed: 0 of 1.')).toBeVisible();
+});
+
+test('a class survives a reload, in the middle of a case and at its tally', async ({ page }) => {
+  await begin(page, ['Ada', 'Ben'], [unread, ball]);
+  await say(page, '1,003 lb');
+  await expect(page.getByText('Committed: 1 of 2.')).toBeVisible();
+  await page.waitForTimeout(200);
+  await page.reload();
+  await expect(page.getByText('Committed: 1 of 2.')).toBeVisible();
+  await say(page, '1,020 lb');
+  await page.getByRole('button', { name: 'Open the working', exact: true }).click();
+  await page.getByRole('button', { name: 'The next case' }).click();
+  await expect(page.getByText('Case 2 of 2')).toBeVisible();
+  await page.getByRole('button', { name: 'Open the working without 2 of 2' }).click();
+  await page.getByRole('button', { name: 'To the tally' }).click();
+  await expect(page.getByText('Together: 2 of 2 predictions met.')).toBeVisible();
+  await page.waitForTimeout(200);
+  await page.reload();
+  await page.getByRole('button', { name: /^Tally: class of/ }).click();
+  await expect(page.getByText('Together: 2 of 2 predictions met.')).toBeVisible();
+});
+
+test('the learners’ window shows question and answer, and never what anyone predicted', async ({
+  page,
+  context,
+}) => {
+  await begin(page, ['Ada', 'Ben'], [unread]);
+  const other = await context.newPage();
+  await other.addInitScript(() => {
+    const heard: string[] = [];
+    Object.assign(window, { heard });
+    new BroadcastChannel('tarebook-class').addEventListener('message', ({ data }) => {
+      heard.push(JSON.stringify(data));
+    });
+  });
+  await other.goto('/#/class/learners');
+  await expect(other.getByRole('heading', { level: 1 })).toHaveText(unread);
+  await expect(other.getByText('0 of 2 have committed.')).toBeVisible();
+  await say(page, '1001.5 lb');
+  await expect(other.getByText('1 of 2 have committed.')).toBeVisible();
+  await expect(other.locator('#prediction, .came-out')).toHaveCount(0);
+  await say(page, '1033.5 lb');
+  await page.getByRole('button', { name: 'Open the working', exact: true }).click();
+  await expect(other.locator('.came-out')).toContainText('1,016 lb');
+  await expect(other.locator('learners-view')).toContainText('a phone call away');
+  const seen = await other.locator('body').textContent();
+  expect(seen).not.toMatch(/1001\.5|1033\.5|Ada|Ben/);
+  const heard = await other.evaluate(() => JSON.stringify('heard' in window && window.heard));
+  expect(heard).toContain('committed');
+  expect(heard).not.toMatch(/1001\.5|1033\.5|Ada/);
+  await page.getByRole('button', { name: 'To the tally' }).click();
+  await expect(other.getByText('The last case is done.')).toBeVisible();
+});
+
+test('the record is CSV that a general reader takes, names that look like formulas made harmless', async ({
+  page,
+}) => {
+  await begin(page, ['=1+1', 'Ben "B" jr.'], [unread, ball]);
+  await say(page, '1,003 lb');
+  await say(page, '-20 lb');
+  await page.getByRole('button', { name: 'Open the working', exact: true }).click();
+  await page.getByRole('button', { name: 'The next case' }).click();
+  await page.getByRole('button', { name: 'End the class here' }).click();
+  const coming = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save the record as CSV' }).click();
+  const file = await coming;
+  expect(file.suggestedFilename()).toMatch(/^class-\d{4}-\d\d-\d\d\.csv$/);
+  const rows: Record<string, string>[] = parse(await readFile(await file.path(), 'utf8'), {
+    columns: true,
+  });
+  expect(
+    rows.map((row) => [row.learner, row.prediction, row.difference, row.unit, row.met]),
+  ).toEqual([
+    ["'=1+1", '1,003 lb', '-13', 'lb', 'yes'],
+    ['Ben "B" jr.', '-20 lb', '-1036', 'lb', 'no'],
+  ]);
+  expect(rows[0]).toMatchObject({
+    case: 'payload-not-known',
+    asked: 'payload.used',
+    came_out: '1,016 lb',
+    verdict: 'cannot say',
+  });
+});
+
+test('a class is walked by keyboard alone', async ({ page }) => {
+  await page.goto('/#/class');
+  await expect(page.getByRole('checkbox').first()).toBeVisible();
+  await names(page).focus();
+  await page.keyboard.type('Ada');
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Enter');
+  await page.getByRole('button', { name: /^Begin with/ }).focus();
+  await page.keyboard.press('Enter');
+  await expect(page.locator('class-case h2').first()).toBeFocused();
+  const word = await prediction(page).evaluate((field) => field instanceof HTMLSelectElement);
+  for (let i = 0; i < 4; i += 1) {
+    await page.keyboard.press('Tab');
+    if (await prediction(page).evaluate((field) => field === document.activeElement)) break;
+  }
+  await expect(prediction(page)).toBeFocused();
+  if (word) await page.keyboard.press('ArrowDown');
+  else await page.keyboard.type('1000');
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Enter');
+  await expect(page.locator('.open-working')).toBeFocused();
+  await page.keyboard.press('Enter');
+  await expect(opened(page)).toBeFocused();
+});
+
+for (const scheme of ['light', 'dark'] as const) {
+  test(`no state of a class has anything for axe to object to, ${scheme}`, async ({ page }) => {
+    await page.emulateMedia({ colorScheme: scheme, reducedMotion: 'reduce' });
+    const clean = async (state: string) => {
+      const { violations } = await new AxeBuilder({ page }).analyze();
+      expect(violations.map(({ id, nodes }) => `${state} ${id}: ${nodes[0]?.html}`)).toEqual([]);
+      const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      expect(over, `${state} scrolls sideways`).toBeLessThanOrEqual(0);
+    };
+    await page.goto('/#/class');
+    await expect(page.getByRole('checkbox').first()).toBeVisible();
+    await expect(page.locator('page-foot footer')).toBeVisible();
+    await clean('setting up');
+    await begin(page, ['Ada', 'Ben'], [unread, ball]);
+    await clean('in progress');
+    await say(page, 'nothing');
+    await clean('with a mistake');
+    await say(page, '1,003 lb');
+    await say(page, '1,020 lb');
+    await page.getByRole('button', { name: 'Open the working', exact: true }).click();
+    await clean('opened');
+    await page.getByRole('button', { name: 'End the class here' }).click();
+    await expect(page.getByText('Together: 2 of 2')).toBeVisible();
+    await clean('tally');
+    await page.getByRole('button', { name: 'To the classes' }).click();
+    await expect(page.getByText('Earlier classes')).toBeVisible();
+    await clean('records');
+    await page.goto('/#/class/learners');
+    await expect(page.getByText('Waiting for the trainer')).toBeVisible();
+    await clean('learners');
+  });
+}
