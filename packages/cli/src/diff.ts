@@ -108,7 +108,8 @@ const together = (change: TopicChange): boolean =>
   isWording(change) && change.part !== 'sources' && change.part !== 'topic';
 
 export function diffAsText({ topic, was, changes, cases }: RulesDiff): string {
-  const head = `${topic.title}: ${topic.id} ${was} was kept, ${topic.version} is here.`;
+  const [from, to] = was === topic.version ? [' as kept', ' as it is here'] : ['', ''];
+  const head = `${topic.title}: what changed from ${topic.id} ${was}${from} to ${topic.version}${to}.`;
   const differing = cases.filter(differs);
   const moved = differing.map((effect) => {
     const lines = effectLines(effect).map((line) => `      ${wrapped(line, '        ')}`);

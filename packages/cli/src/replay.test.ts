@@ -1,7 +1,8 @@
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { towFit } from '@tarebook/rules';
+import { judged } from '@tarebook/casebook';
+import { answerNow, spread, towFit, withHouse } from '@tarebook/rules';
 import { compareSaved } from '@tarebook/rules/engine';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { looksSaved, replayAsJson, replayAsText, replaySaved } from './replay';
@@ -78,6 +79,48 @@ describe('a saved verdict run again', () => {
     expect(text).toMatch(/^SAME RESULT\n/);
     expect(text).toContain('By the rules of today');
     expect(text).toContain('Tongue weight was stop, is ok');
+  });
+
+  test('under a dealer’s own parameters, it is run under them again, and a moved one is found out', async () => {
+    const layer = {
+      topic: 'tow-fit',
+      name: 'Alder Ford Trailers',
+      parameters: { 'margin.other': { value: '8 %', reason: 'Hills all around.' } },
+    };
+    const whole = saved(withHouse(towFit, layer), { 'trailer.dryWeight': '3,900 lb' });
+    const replayed = await replaySaved('s', whole);
+    expect(replayed).toMatchObject({ same: true, differences: [] });
+    expect(replayed.answer.house?.name).toBe('Alder Ford Trailers');
+    const moved = whole.replaceAll('"instead":5', '"instead":6');
+    expect(moved).not.toBe(whole);
+    expect((await replaySaved('s', moved)).differences).toEqual([
+      { place: 'house.parameters.margin.other.instead', was: 6, now: 5 },
+    ]);
+    const beyond = JSON.parse(whole);
+    beyond.house.parameters[0].value = 50;
+    await expect(replaySaved('s', asJson(beyond))).rejects.toThrow(/^s: .*margin\.other/);
+  });
+
+  test('with chances, the same draws are drawn again to the bit', async () => {
+    const facts = {
+      'vehicle.maxTrailerWeight': '5,000 lb',
+      'vehicle.maxTongueCarried': '500 lb',
+      'trailer.gvwr': '5,000 lb',
+      'trailer.dryWeight': '3,800–4,200 lb',
+      'trailer.dryTongueWeight': '450 ± 30 lb',
+    };
+    const asked = { facts, readFrom: {}, asOf: '2026-11-01' };
+    const chances = spread(towFit, asked, { draws: 5000, seed: 7 });
+    const whole = asJson(judged(answerNow(towFit, asked), asked, chances));
+    expect(await replaySaved('s', whole)).toMatchObject({ same: true, untouched: [] });
+    const other = whole.replace('"seed":7', '"seed":8');
+    const { same, differences } = await replaySaved('s', other);
+    expect(same).toBe(false);
+    expect(differences.map(({ place }) => place)).toContain('limits.tongue.chance');
+    const endless = whole.replace('"draws":5000', '"draws":1e12');
+    await expect(replaySaved('s', endless)).rejects.toThrow(
+      /^s: `spread\.draws`: 1000000000000 is there/,
+    );
   });
 
   test('rules that are not kept are refused with the versions that are', async () => {

@@ -2,17 +2,22 @@ import { judged } from '@tarebook/casebook';
 import { topics } from '@tarebook/rules';
 import {
   type Answer,
+  type Asked,
   answerNow,
   compareSaved,
   compareVerdicts,
   compareVersions,
   type Effect,
+  type HouseLayer,
+  houseLayerOf,
   InputError,
   type Replay,
   type ReplayDifference,
   readSaved,
-  type Saved,
+  type Spread,
+  spread,
   type Topic,
+  withHouse,
 } from '@tarebook/rules/engine';
 import { wrapped } from './columns';
 import { effectLines } from './diff';
@@ -87,14 +92,25 @@ async function rulesOf(id: string, version: string, folder: string): Promise<Top
 }
 
 /** As other programs read it back: an open end is null. */
-const asWritten = (answer: Answer, asked: Saved['asked']): unknown =>
-  JSON.parse(JSON.stringify(judged(answer, asked)));
+const asWritten = (answer: Answer, asked: Asked, chances: Spread | undefined): unknown =>
+  JSON.parse(JSON.stringify(judged(answer, asked, chances)));
+
+/** Under the dealer's own parameters, where the verdict stood under some. */
+const under = (topic: Topic, house: HouseLayer | undefined): Topic =>
+  house ? withHouse(topic, house) : topic;
 
 /** What today's rules say of the same facts as of the same day; nothing when they are the same. */
-function today(was: Topic, asked: Parameters<typeof answerNow>[1]): Pick<Replayed, 'now'> {
+function today(was: Topic, asked: Asked, house: HouseLayer | undefined): Pick<Replayed, 'now'> {
   const present = topics[was.id];
   if (!present || compareVersions(present.version, was.version) <= 0) return {};
-  return { now: { rules: present.version, ...compareVerdicts(was, present, asked) } };
+  const rules = present.version;
+  try {
+    return { now: { rules, ...compareVerdicts(was, under(present, house), asked) } };
+  } catch (problem) {
+    if (!(problem instanceof InputError)) throw problem;
+    const refused = `The house layer does not go with ${rules}: ${problem.message}`;
+    return { now: { rules, differences: [], leftOut: [], refused } };
+  }
 }
 
 /**
@@ -111,12 +127,14 @@ export async function replaySaved(
   const value = parsed(name, text);
   try {
     const saved = readSaved(value);
-    const topic = await rulesOf(saved.topic, saved.rules, folder);
-    const asked = { ...saved.asked, asOf: saved.asOf };
+    const house = houseLayerOf(saved);
+    const topic = under(await rulesOf(saved.topic, saved.rules, folder), house);
+    const asked: Asked = { ...saved.asked, asOf: saved.asOf };
     const answer = answerNow(topic, asked);
-    const replay = compareSaved(value, asWritten(answer, saved.asked));
+    const chances = saved.spread && spread(topic, asked, saved.spread);
+    const replay = compareSaved(value, asWritten(answer, asked, chances));
     const same = replay.differences.length === 0;
-    return { topic, answer, same, ...replay, ...today(topic, asked) };
+    return { topic, answer, same, ...replay, ...today(topic, asked, house) };
   } catch (problem) {
     if (!(problem instanceof InputError) && !(problem instanceof BadInput)) throw problem;
     const told = problem.message.split('\n').map((line) => `${name}: ${line}`);
@@ -135,8 +153,23 @@ function shown(value: unknown): string {
 const bullets = (lines: readonly string[]): string =>
   lines.map((line) => `  – ${wrapped(line, '    ')}\n`).join('');
 
-const compared = (all: readonly ReplayDifference[]): string =>
-  bullets(all.map(({ place, was, now }) => `${place} was ${shown(was)}, is ${shown(now)}.`));
+const mostTold = 40;
+
+function compared(all: readonly ReplayDifference[]): string {
+  const told = all.slice(0, mostTold);
+  const lines = told.map(({ place, was, now }) => `${place} was ${shown(was)}, is ${shown(now)}.`);
+  const more = all.length - told.length;
+  return bullets(more > 0 ? [...lines, `And ${more} more, each in --json.`] : lines);
+}
+
+/** Texts of the reasoning are many and follow from a few: they are counted. */
+function rewordedText(all: readonly ReplayDifference[]): string {
+  const shownInFull = all.filter(({ place }) => !place.startsWith('trace.'));
+  const inReasoning = all.length - shownInFull.length;
+  if (inReasoning === 0) return compared(shownInFull);
+  const steps = `${inReasoning} ${inReasoning === 1 ? 'text' : 'texts'} of the reasoning, each in --json.`;
+  return `${compared(shownInFull)}${bullets([steps])}`;
+}
 
 const section = (title: string, body: string): string => (body === '' ? '' : `\n${title}\n${body}`);
 
@@ -161,7 +194,7 @@ export function replayAsText(replayed: Replayed): string {
   return [
     `${same ? 'SAME RESULT' : 'NOT THE SAME'}\n${wrapped(told, '')}\n`,
     section('Saved, and run again', compared(differences)),
-    section('The same, said in other words', compared(reworded)),
+    section('The same, said in other words', rewordedText(reworded)),
     section('By the rules of today', nowText(replayed)),
     section('Not run again', untouched.length === 0 ? '' : `  ${untouched.join(', ')}\n`),
     section('Be careful', bullets(answer.cautions)),

@@ -118,8 +118,9 @@ function reordered(part: string, was: Entries, now: Entries): readonly TopicChan
   return [{ part, id: 'order', label: 'Order', kind: 'changed', fields }];
 }
 
-export const citation = ({ class: kind, cite, section, note }: Source): string =>
-  `${kind}: ${cite}${section ? `, ${section}` : ''}${note ? ` (${note})` : ''}`;
+/** A source as one cites it, its class first; `brief` leaves its note out. */
+export const citation = ({ class: kind, cite, section, note }: Source, brief = false): string =>
+  `${kind}: ${cite}${section ? `, ${section}` : ''}${note && !brief ? ` (${note})` : ''}`;
 
 const isSource = (value: unknown): value is Source =>
   isRecord(value) && typeof value.class === 'string' && typeof value.cite === 'string';

@@ -1,7 +1,11 @@
 import * as z from 'zod/mini';
 import type { Asked } from '../answer/answer';
+import type { HouseAnswer } from '../answer/shapes';
 import { sayProblem } from '../check/messages';
 import { InputError } from '../check/problem';
+import type { HouseLayer } from '../house/shapes';
+import type { SpreadOptions } from '../spread/shapes';
+import { mostDraws, mostSeed } from '../spread/spread';
 import { isVersion } from './order';
 
 function makeShape() {
@@ -10,6 +14,15 @@ function makeShape() {
   const day = text.check(z.regex(/^\d{4}-\d{2}-\d{2}$/));
   const cell = z.union([text, z.object({ lo: z.number(), hi: z.number(), unit: text })]);
   const given = z.record(text, z.union([cell, z.array(z.record(text, cell))]));
+  const whole = (least: number, most: number) =>
+    z.number().check(z.refine((n) => Number.isInteger(n) && n >= least && n <= most));
+  const houseChoice = z.object({
+    id: text,
+    value: z.number(),
+    unit: text,
+    from: day,
+    reason: text,
+  });
   return z.object({
     topic: text,
     rules: text.check(z.refine(isVersion)),
@@ -21,6 +34,8 @@ function makeShape() {
     values: z.record(text, z.looseObject({ unit: text })),
     findings: z.array(z.looseObject({ id: text, level: text })),
     parameters: z.array(z.looseObject({ id: text, value: z.number() })),
+    house: z.optional(z.nullable(z.object({ name: text, parameters: z.array(houseChoice) }))),
+    spread: z.optional(z.looseObject({ draws: whole(1, mostDraws), seed: whole(0, mostSeed) })),
   });
 }
 
@@ -37,7 +52,20 @@ export type Saved = {
   readonly rules: string;
   readonly asOf: string;
   readonly asked: Pick<Asked, 'facts' | 'readFrom'>;
+  /** The dealer's own parameters it stood under. */
+  readonly house?: Pick<HouseAnswer, 'name' | 'parameters'> | null;
+  /** The draws its chances came from. */
+  readonly spread?: SpreadOptions;
 };
+
+/** The house layer of a saved verdict, as a dealer would write it; none when it stood under none. */
+export function houseLayerOf({ topic, house }: Saved): HouseLayer | undefined {
+  if (!house) return undefined;
+  const parameters = house.parameters.map(
+    ({ id, value, unit, from, reason }) => [id, { value, unit, reason, from }] as const,
+  );
+  return { topic, name: house.name, parameters: Object.fromEntries(parameters) };
+}
 
 const isSaved = (value: unknown): value is Saved => shape().safeParse(value).success;
 
@@ -53,6 +81,8 @@ const wanted: Readonly<Record<string, string>> = {
   values: 'results by id, each with its ends and unit',
   findings: 'a list of findings, each with id and level',
   parameters: 'a list of numbers, each with id and value',
+  house: 'the dealer’s name, and each parameter with its value, unit, first day and reason',
+  spread: 'how many draws there were, and their seed',
 };
 
 /** What stands at a path, in a word or two. */

@@ -89,11 +89,11 @@ const most = 300;
 const cut = (text: string): string => (text.length > most ? `${text.slice(0, most)} …` : text);
 
 /** A value of a rule set as a person would write it down. */
-function valueInWords(field: string, value: unknown, unit: string): string {
+function valueInWords(field: string, value: unknown, unit: string, brief = false): string {
   if (value === undefined) return 'not there';
   if (typeof value === 'string') return field === 'unit' ? value || 'none' : `“${cut(value)}”`;
   if (typeof value === 'number') return quantity(value, unit);
-  if (isSource(value)) return citation(value);
+  if (isSource(value)) return citation(value, brief);
   if (isCondition(value)) return conditionInWords(value);
   if (Array.isArray(value)) {
     if (field === 'range') return value.map((each) => valueInWords('', each, unit)).join(' to ');
@@ -156,7 +156,7 @@ export function sayChange(change: TopicChange, topic: Topic): string {
     const found = fields.find(({ field }) => field === wanted);
     const value = found?.[side];
     if (value === undefined || (wanted === '' && value === change.id)) return [];
-    return [`${fieldInWords(wanted)} ${valueInWords(wanted, value, own)}`];
+    return [`${fieldInWords(wanted)} ${valueInWords(wanted, value, own, true)}`];
   });
   const more = told.length === 0 || change.part === 'sources' ? '' : `: ${told.join('; ')}`;
   return `${name} ${kind === 'added' ? 'is new' : 'is gone'}${more}.`;
