@@ -49,7 +49,7 @@ function parsed(
     const { values, positionals } = parseArgs({ args: [...args], options, allowPositionals: true });
     return { words: positionals, given: values };
   } catch (problem) {
-    const reason = problem instanceof Error ? (problem.message.split('. ')[0] ?? '') : '';
+    const reason = problem instanceof Error ? (problem.message.split(/\. |\.?\n/)[0] ?? '') : '';
     throw new BadInput(`${reason}. Run \`tarebook --help\` for what there is.`);
   }
 }
