@@ -1,7 +1,13 @@
 /** Where the page is, from the part of the address that never reaches a server. */
 export type Address =
   | { readonly page: 'cases' | 'class' | 'questions' | 'yard' | 'rules' }
-  | { readonly page: 'case'; readonly topic: string; readonly name: string }
+  | {
+      readonly page: 'case';
+      readonly topic: string;
+      readonly name: string;
+      /** A whole case, packed into the address by whoever shared it. */
+      readonly packed?: string;
+    }
   | { readonly page: 'topic'; readonly topic: string };
 
 const pages = ['cases', 'class', 'questions', 'yard', 'rules'] as const;
@@ -14,11 +20,15 @@ function decoded(text: string): string {
   }
 }
 
-/** An address that is not one of ours leads to the cases. */
+/**
+ * An address that is not one of ours leads to the cases.
+ *
+ *     #/cases   #/case/<topic>/<name>   #/case/<topic>/<name>/<packed case>   #/rules/<topic>
+ */
 export function readAddress(hash: string): Address {
-  const [, page = '', first = '', second = ''] = hash.split('/').map(decoded);
+  const [, page = '', first = '', second = '', third = ''] = hash.split('/').map(decoded);
   if (page === 'case' && first !== '' && second !== '') {
-    return { page: 'case', topic: first, name: second };
+    return { page: 'case', topic: first, name: second, ...(third !== '' && { packed: third }) };
   }
   if (page === 'rules' && first !== '') return { page: 'topic', topic: first };
   return { page: pages.find((each) => each === page) ?? 'cases' };

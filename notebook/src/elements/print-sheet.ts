@@ -1,0 +1,199 @@
+import type { CaseDocument } from '@tarebook/casebook';
+import type { Answer, Topic } from '@tarebook/rules/engine';
+import type { UnitSystem } from '@tarebook/rules/quantity';
+import { html, nothing, type TemplateResult } from 'lit';
+import '../print.css';
+import { type Carried, codeFor } from '../state/link';
+import { restating } from '../state/restated';
+import {
+  classWords,
+  findingLines,
+  limitLines,
+  numberLines,
+  sourceLines,
+  workingLines,
+} from '../state/told';
+import { levelOf, mark, stateWords } from './marks';
+import { printedRail } from './printed-rail';
+import './qr-code';
+import { RestingElement } from './resting-element';
+import { pageAddress } from './share-case';
+
+const left: Readonly<Record<Carried['without'], string>> = {
+  nothing: 'Scan to open this very case.',
+  words:
+    'Scan to open this case. The code carries the facts; the words around them were too long for it.',
+  places:
+    'Scan to open this case. The code carries the facts alone; the words around them were too long for it.',
+};
+
+const listOf = (title: string, lines: readonly (string | TemplateResult)[]) =>
+  lines.length === 0
+    ? nothing
+    : html`<section><h2>${title}</h2><ul>${lines.map((line) => html`<li>${line}</li>`)}</ul></section>`;
+
+/** The case on one or two sheets of paper, in black and white; unseen on the screen. */
+export class PrintSheet extends RestingElement {
+  static override properties = {
+    doc: { attribute: false },
+    answer: { attribute: false },
+    topic: { attribute: false },
+    system: { attribute: false },
+    current: { attribute: false },
+    name: { attribute: false },
+    question: { attribute: false },
+    drawing: { attribute: false },
+    code: { state: true },
+  };
+  declare doc: CaseDocument;
+  declare answer: Answer;
+  declare topic: Topic;
+  declare system: UnitSystem;
+  /** Whether the answer is that of the present text. */
+  declare current: boolean;
+  /** The last part of the case's address. */
+  declare name: string;
+  /** The question as its author wrote it, drawn. */
+  declare question: unknown;
+  /** The picture of the case, drawn; nothing where the topic has none. */
+  declare drawing: unknown;
+  declare code: { readonly of: string; readonly carried: Carried | undefined } | undefined;
+  protected override rests = 400;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    addEventListener('beforeprint', this.atOnce);
+  }
+
+  override disconnectedCallback(): void {
+    removeEventListener('beforeprint', this.atOnce);
+    super.disconnectedCallback();
+  }
+
+  private atOnce = (): void => this.performUpdate();
+
+  protected override updated(): void {
+    if (this.code?.of !== this.doc.text) void this.encode(this.doc);
+  }
+
+  private async encode(doc: CaseDocument): Promise<void> {
+    const carried = await codeFor(doc, this.name, pageAddress());
+    if (doc.text === this.doc.text) this.code = { of: doc.text, carried };
+  }
+
+  private codePart() {
+    const { code, doc } = this;
+    if (code?.of !== doc.text) {
+      return html`<p>There is no code to scan here: it was not ready yet; print once more.</p>`;
+    }
+    if (!code.carried) {
+      return html`<p>There is no code to scan here: the case is too long for one.</p>`;
+    }
+    const { href, without } = code.carried;
+    return html`<qr-code .text=${href} .label=${'Code that opens this case'}></qr-code>
+      <p>${left[without]}</p>`;
+  }
+
+  private limits() {
+    const lines = limitLines(this.answer, this.system);
+    if (lines.length === 0) return nothing;
+    return html`<section>
+      <h2>How close to each limit</h2>
+      <table class="sheet-limits">
+        <thead>
+          <tr>
+            <th scope="col">Limit</th><th scope="col">Used</th><th scope="col">Of</th>
+            <th scope="col">Left</th><th scope="col"></th><th scope="col">Says</th>
+          </tr>
+        </thead>
+        <tbody>
+          ${lines.map(
+            ({ limit, used, of, left: room }) => html`<tr>
+              <th scope="row">${limit.label}</th>
+              <td>${used}</td><td>${of}</td><td>${room}</td>
+              <td>${printedRail(limit)}</td>
+              <td class="sheet-state">${mark(limit.state)} ${stateWords[limit.state]}</td>
+            </tr>`,
+          )}
+        </tbody>
+      </table>
+      <p>The short stroke on a bar is the margin kept here; the long one is the maker’s rating.</p>
+    </section>`;
+  }
+
+  private working() {
+    const lines = workingLines(this.answer, this.topic, this.system).map(
+      ({ label, value, working, source }) =>
+        html`${label}: <strong>${value}</strong>${working === '' ? nothing : html` = ${working}`}
+          ${source ? html`<small>${classWords(source)}</small>` : nothing}`,
+    );
+    return listOf('The working', lines);
+  }
+
+  private facts() {
+    const { doc, topic } = this;
+    const lines = Object.entries(doc.facts).flatMap(([id, given]) => {
+      const label = topic.facts[id]?.label ?? id;
+      if (typeof given === 'string') {
+        const from = doc.readFrom[id];
+        return [`${label}: ${given}${from ? ` (${from})` : ''}`];
+      }
+      if (!Array.isArray(given)) return [];
+      const rows = given.map((row: Readonly<Record<string, unknown>>) =>
+        Object.values(row).join(' '),
+      );
+      return [`${label}: ${rows.join('; ')}`];
+    });
+    return listOf('What was known', lines);
+  }
+
+  protected override render() {
+    const { doc, answer, topic, system, current } = this;
+    const restated = restating(answer, system);
+    const words = `${answer.words.charAt(0).toUpperCase()}${answer.words.slice(1)}`;
+    const missing = answer.missing.map(
+      ({ label, ask, where, says }) =>
+        html`<strong>${label}.</strong> ${ask} Read it from: ${where}. ${restated(says)}`,
+    );
+    return html`
+      <header>
+        <div>
+          <p>Tarebook · ${topic.title} · rules ${answer.topic} ${answer.rules}, as of ${answer.asOf}</p>
+          <h1>${doc.front.title}</h1>
+          <div class="sheet-question">${this.question ?? nothing}</div>
+        </div>
+        <div class="sheet-code">${this.codePart()}</div>
+      </header>
+      <section class="sheet-verdict">
+        ${mark(levelOf(topic.outcomes, answer.outcome))}
+        <div>
+          <p class="sheet-word">${words}</p>
+          <p>${restated(answer.sentence)} ${answer.restsOn}</p>
+          ${current ? nothing : html`<p><strong>The case holds an entry that cannot be read; this is the verdict before it.</strong></p>`}
+        </div>
+      </section>
+      ${listOf('What to be careful about', answer.cautions.map(restated))}
+      ${listOf('Find out first', missing)}
+      ${this.drawing ? html`<section class="sheet-drawing">${this.drawing}</section>` : nothing}
+      ${this.limits()}
+      ${listOf(
+        'Also',
+        findingLines(answer, system).map(
+          ({ label, level, says }) => html`${mark(level)} <strong>${label}.</strong> ${says}`,
+        ),
+      )}
+      <div class="sheet-columns">
+        ${this.working()}
+        ${this.facts()}
+        ${listOf(
+          'Taken for granted',
+          answer.assumed.map(({ says }) => restated(says)),
+        )}
+        ${listOf('Numbers used', numberLines(answer, system))}
+        ${listOf('Sources', sourceLines(answer))}
+      </div>
+    `;
+  }
+}
+
+customElements.define('print-sheet', PrintSheet);

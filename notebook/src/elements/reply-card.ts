@@ -1,0 +1,143 @@
+import { html, nothing } from 'lit';
+import { live } from 'lit/directives/live.js';
+import { secondsAloud } from '../state/aloud';
+import {
+  guarded,
+  type ReplyKind,
+  replyKinds,
+  replyOf,
+  type Told,
+  verdictKey,
+} from '../state/reply';
+import { keepWordings, keptWordings, markOf, type Wordings } from '../state/wording';
+import { copyFrom } from './copy-text';
+import { RestingElement } from './resting-element';
+
+const titles: Readonly<Record<ReplyKind, string>> = {
+  spoken: 'To say aloud',
+  post: 'A short post',
+  letter: 'A long reply, with the working',
+};
+
+const lines: Readonly<Record<ReplyKind, number>> = { spoken: 3, post: 5, letter: 16 };
+
+/**
+ * The reply three ways, each with its figure and its caution, open to rewording. A wording is kept
+ * until the verdict changes; whatever is copied has its cautions.
+ */
+export class ReplyCard extends RestingElement {
+  static override properties = {
+    told: { attribute: false },
+    name: { attribute: false },
+    current: { attribute: false },
+    wordings: { state: true },
+    said: { state: true },
+  };
+  declare told: Told;
+  /** The last part of the case's address. */
+  declare name: string;
+  /** Whether the answer is that of the present text. */
+  declare current: boolean;
+  declare wordings: Wordings;
+  /** What was last done, for the reader and for those who listen. */
+  declare said: { readonly kind: ReplyKind; readonly words: string } | undefined;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.wordings = keptWordings(this.told.topic.id, this.name);
+  }
+
+  private place(kind: ReplyKind): string {
+    return `${kind}.${this.told.system}`;
+  }
+
+  private reword(kind: ReplyKind, text: string | undefined): void {
+    const { [this.place(kind)]: _, ...others } = this.wordings;
+    const writtenFor = markOf(verdictKey(this.told));
+    this.wordings =
+      text === undefined ? others : { ...others, [this.place(kind)]: { text, writtenFor } };
+    const kept = keepWordings(this.told.topic.id, this.name, this.wordings);
+    this.said = kept
+      ? undefined
+      : {
+          kind,
+          words: 'This device keeps nothing just now; your wording lives only in this window.',
+        };
+  }
+
+  private async copy(kind: ReplyKind, event: Event): Promise<void> {
+    const at = event.currentTarget instanceof Element ? event.currentTarget : null;
+    const field = at?.closest('.reply')?.querySelector('textarea');
+    if (!field) return;
+    this.performUpdate();
+    const { cautions } = replyOf(kind, this.told);
+    const { text, putBack } = guarded(field.value, cautions);
+    if (putBack.length > 0) {
+      this.reword(kind, text);
+      field.value = text;
+    }
+    this.said = undefined;
+    const copied = await copyFrom(field);
+    const what =
+      copied === 'copied'
+        ? 'Copied, with its caution.'
+        : 'This browser does not let the page copy; the text is marked, so press Ctrl or ⌘ and C.';
+    const back =
+      putBack.length === 0
+        ? ''
+        : ' The caution was missing, so it was put back: an answer never leaves without it.';
+    this.said = { kind, words: `${what}${back}` };
+  }
+
+  private one(kind: ReplyKind) {
+    const { told, current, said } = this;
+    const fresh = replyOf(kind, told).text;
+    const wording = this.wordings[this.place(kind)];
+    const holds = wording?.writtenFor === markOf(verdictKey(told));
+    const text = wording && holds ? wording.text : fresh;
+    const seconds = secondsAloud(text);
+    const id = `reply-${kind}`;
+    return html`<div class="reply">
+      <label for=${id}>${titles[kind]}</label>
+      <textarea id=${id} rows=${lines[kind]} .value=${live(text)} @input=${(event: Event) => {
+        if (event.target instanceof HTMLTextAreaElement) this.reword(kind, event.target.value);
+      }}></textarea>
+      <p class="small soft">
+        ${kind === 'letter' ? nothing : `About ${seconds} seconds aloud, at 150 words a minute.`}
+        ${wording && holds ? 'In your words.' : nothing}
+      </p>
+      ${
+        wording && !holds
+          ? html`<p class="small">The verdict has changed since you reworded this, so it is written afresh.
+            <button @click=${() => this.reword(kind, wording.text)}>Bring my words back</button>
+            <span class="soft">(check their figures)</span></p>`
+          : nothing
+      }
+      <div class="acts">
+        <button ?disabled=${!current} @click=${(event: Event) => this.copy(kind, event)}
+          aria-label="Copy: ${titles[kind]}">Copy</button>
+        ${
+          wording
+            ? html`<button @click=${() => this.reword(kind, undefined)}
+              aria-label="Write it afresh: ${titles[kind]}">Write it afresh</button>`
+            : nothing
+        }
+        <span class="small soft">${said?.kind === kind ? said.words : nothing}</span>
+      </div>
+    </div>`;
+  }
+
+  protected override render() {
+    return html`
+      ${
+        this.current
+          ? nothing
+          : html`<p class="small">These are of the verdict before the entry marked above; they can be copied once that entry is mended.</p>`
+      }
+      ${replyKinds.map((kind) => this.one(kind))}
+      <p class="hidden" role="status">${this.said?.words ?? ''}</p>
+    `;
+  }
+}
+
+customElements.define('reply-card', ReplyCard);

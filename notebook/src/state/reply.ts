@@ -1,0 +1,173 @@
+import type { Answer, State, Topic } from '@tarebook/rules/engine';
+import type { UnitSystem } from '@tarebook/rules/quantity';
+import { aloud } from './aloud';
+import { restating } from './restated';
+import { findingLines, limitLines, numberLines, sourceLines, workingLines } from './told';
+
+/** The three ways an answer leaves in words. */
+export const replyKinds = ['spoken', 'post', 'letter'] as const;
+export type ReplyKind = (typeof replyKinds)[number];
+
+export type Reply = {
+  readonly text: string;
+  /** What must stand in the text, whatever else is changed in it. */
+  readonly cautions: readonly string[];
+};
+
+export type Told = {
+  readonly title: string;
+  readonly topic: Topic;
+  readonly answer: Answer;
+  readonly system: UnitSystem;
+  /** What would change the verdict, where that is known. */
+  readonly remedies?: readonly { readonly says: string }[];
+};
+
+/** How many cautions go with each; a letter carries them all. */
+const cautionsWith: Readonly<Record<ReplyKind, number>> = { spoken: 1, post: 2, letter: Infinity };
+
+/** How a limit stands, in words; those that nobody asked are not listed. */
+const stateWords: Readonly<Record<State, string>> = {
+  stop: 'over',
+  unknown: 'cannot say',
+  care: 'with care',
+  ok: 'within',
+  'not-asked': 'not asked',
+};
+
+const bullets = (lines: readonly string[]): string => lines.map((line) => `– ${line}`).join('\n');
+
+const part = (title: string, lines: readonly string[]): string =>
+  lines.length === 0 ? '' : `${title}\n${bullets(lines)}`;
+
+const joined = (parts: readonly string[], between: string): string =>
+  parts.filter((each) => each !== '').join(between);
+
+/** One sentence with a pause in it, where the answer has two. */
+function inOneBreath({ answer, topic }: Told): string {
+  const opening = Object.values(topic.outcomes).find(({ id }) => id === answer.outcome)?.sentence;
+  if (!opening || !answer.sentence.startsWith(`${opening} `)) return answer.sentence;
+  const reason = answer.sentence.slice(opening.length + 1);
+  // GVWR and its like stay capital.
+  const low = /^[A-Z][^A-Z]/.test(reason)
+    ? `${reason.charAt(0).toLowerCase()}${reason.slice(1)}`
+    : reason;
+  return `${opening.replace(/\.$/, '')} – ${low}`;
+}
+
+const hasFigure = (text: string): boolean => /\d/.test(text);
+
+/** The figure that the verdict hangs on, for a sentence that names none. */
+function figure(told: Told): string {
+  const { answer, topic, system } = told;
+  const restated = restating(answer, system);
+  const [tip] = answer.missing.filter(({ says }) => hasFigure(says));
+  if (tip) return restated(tip.says);
+  const lines = limitLines(answer, system);
+  const first = lines.find(({ limit }) => limit.id === answer.binding) ?? lines[0];
+  if (first) {
+    const left = first.left === '' ? '' : `, ${first.left}`;
+    return `Nearest its limit: ${first.limit.label.toLowerCase()}, ${first.used} of ${first.of}${left}.`;
+  }
+  const [result] = workingLines(answer, topic, system);
+  return result ? `${result.label}: ${result.value}.` : '';
+}
+
+function spoken(told: Told): string {
+  const sentence = restating(told.answer, told.system)(inOneBreath(told));
+  return aloud(joined([sentence, hasFigure(sentence) ? '' : figure(told)], ' '));
+}
+
+function post(told: Told): string {
+  const { answer, system } = told;
+  const restated = restating(answer, system);
+  const sentence = restated(answer.sentence);
+  const asks = answer.missing.slice(0, 2).map(({ ask, where }) => `${ask} (${where}.)`);
+  const also = findingLines(answer, system)
+    .filter(({ says }) => !sentence.includes(says))
+    .slice(0, 2)
+    .map(({ says }) => says);
+  return joined([sentence, hasFigure(sentence) ? '' : figure(told), ...asks, ...also], ' ');
+}
+
+function letter(told: Told): string {
+  const { title, topic, answer, system, remedies = [] } = told;
+  const restated = restating(answer, system);
+  const limits = limitLines(answer, system).map(({ limit, used, of, left }) => {
+    const word = left.endsWith(' over') ? '' : stateWords[limit.state];
+    return joined([`${limit.label}: ${used} of ${of}`, left, word], ', ');
+  });
+  const working = workingLines(answer, topic, system).map(
+    ({ label, value, told: how, working: sum }) =>
+      `${label}: ${value}${how !== '' ? `, from ${how}` : sum !== '' ? ` = ${sum}` : ''}`,
+  );
+  const asks = answer.missing.map(
+    ({ label, ask, where, says }) => `${label}. ${ask} Read it from: ${where}. ${restated(says)}`,
+  );
+  const sentence = restated(answer.sentence);
+  return joined(
+    [
+      title,
+      joined([sentence, hasFigure(sentence) ? '' : figure(told), answer.restsOn], ' '),
+      part('Be careful', answer.cautions.map(restated)),
+      part('Find out first', asks),
+      part('How close to each limit', limits),
+      part(
+        'Also',
+        findingLines(answer, system).map(({ label, says }) => `${label}: ${says}`),
+      ),
+      part('The working', working),
+      part(
+        'What would change it',
+        remedies.map(({ says }) => restated(says)),
+      ),
+      part(
+        'Taken for granted',
+        answer.assumed.map(({ says }) => restated(says)),
+      ),
+      part('Numbers used', numberLines(answer, system)),
+      part(
+        'The house’s own numbers',
+        answer.house?.parameters.map(({ says }) => restated(says)) ?? [],
+      ),
+      part('Sources', sourceLines(answer)),
+      `Rules ${answer.topic} ${answer.rules}, as of ${answer.asOf}.`,
+    ],
+    '\n\n',
+  );
+}
+
+const writers: Readonly<Record<ReplyKind, (told: Told) => string>> = { spoken, post, letter };
+
+/** The reply of a kind, in the units chosen, with its figure and its cautions. */
+export function replyOf(kind: ReplyKind, told: Told): Reply {
+  const restated = restating(told.answer, told.system);
+  const cautions = told.answer.cautions.slice(0, cautionsWith[kind]).map(restated);
+  return { text: guarded(writers[kind](told), cautions).text, cautions };
+}
+
+const plain = (text: string): string => text.toLowerCase().replace(/\s+/g, ' ').trim();
+
+export type Guarded = { readonly text: string; readonly putBack: readonly string[] };
+
+/**
+ * A text with its cautions: those that no longer stand in it, word for word, are put back at its
+ * end. Spaces, line breaks and capitals do not matter.
+ */
+export function guarded(text: string, cautions: readonly string[]): Guarded {
+  const here = plain(text);
+  const putBack = cautions.filter((each) => !here.includes(plain(each)));
+  if (putBack.length === 0) return { text, putBack };
+  const body = text.trimEnd();
+  const added = body.includes('\n') ? part('Be careful', putBack) : putBack.join(' ');
+  const between = body === '' ? '' : body.includes('\n') ? '\n\n' : ' ';
+  return { text: `${body}${between}${added}`, putBack };
+}
+
+/** What an edited reply was written for: when this changes, its figures may be wrong. */
+export function verdictKey({ answer, title }: Told): string {
+  const { topic, rules, outcome, sentence, limits, findings, cautions } = answer;
+  const ends = limits.map(({ id, used, limit, state }) => [id, state, used, limit]);
+  const levels = findings.map(({ id, level }) => [id, level]);
+  return JSON.stringify([title, topic, rules, outcome, sentence, ends, levels, cautions]);
+}

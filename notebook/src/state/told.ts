@@ -1,0 +1,106 @@
+import type { Answer, LimitAnswer, Source, Step, Topic } from '@tarebook/rules/engine';
+import { type Interval, show, type UnitSystem } from '@tarebook/rules/quantity';
+import { restating } from './restated';
+
+/** One limit in words, for paper and post. */
+export type LimitLine = {
+  readonly limit: LimitAnswer;
+  readonly used: string;
+  readonly of: string;
+  /** `52 lb left`, `108 lb over`, `nothing left`; '' where nobody can know. */
+  readonly left: string;
+};
+
+/** One step of the working, in words. */
+export type WorkingLine = {
+  readonly label: string;
+  readonly value: string;
+  /** The formula with the numbers put in; '' where it says no more than the value. */
+  readonly working: string;
+  /** The same for whoever would rather read words; '' where there is nothing to tell. */
+  readonly told: string;
+  readonly source?: Source;
+};
+
+const isBounded = ({ lo, hi }: Interval): boolean => Number.isFinite(lo) && Number.isFinite(hi);
+
+function leftOf({ headroom }: LimitAnswer, system: UnitSystem): string {
+  if (!isBounded(headroom)) return '';
+  const { lo, hi, unit } = headroom;
+  if (hi < 0) return `${show({ lo: -hi, hi: -lo }, unit, system)} over`;
+  if (hi === 0) return 'nothing left';
+  return `${show({ lo: Math.max(0, lo), hi }, unit, system)} left`;
+}
+
+const gravest = ['stop', 'unknown', 'care', 'ok'];
+
+/** The limits that were asked, the gravest first, and among equals the fullest. */
+export function limitLines(answer: Answer, system: UnitSystem): readonly LimitLine[] {
+  return answer.limits
+    .filter(({ state }) => state !== 'not-asked')
+    .toSorted(
+      (a, b) =>
+        gravest.indexOf(a.state) - gravest.indexOf(b.state) || b.roomUsed.hi - a.roomUsed.hi,
+    )
+    .map((limit) => ({
+      limit,
+      used: show(limit.used, limit.used.unit, system),
+      of: show(limit.limit, limit.limit.unit, system),
+      left: leftOf(limit, system),
+    }));
+}
+
+/** The results that a reader looks for, with how they came about; what is open is left out. */
+export function workingLines(
+  answer: Answer,
+  topic: Topic,
+  system: UnitSystem,
+): readonly WorkingLine[] {
+  const restated = restating(answer, system);
+  const line = (step: Step): WorkingLine => {
+    const value = step.ends ? show(step.ends, step.ends.unit, system) : restated(step.value);
+    const working =
+      step.working && /\D/.test(step.working) && step.working !== step.value
+        ? restated(step.working)
+        : '';
+    const told = step.told ? restated(step.told) : '';
+    return { label: step.label, value, working, told, ...(step.source && { source: step.source }) };
+  };
+  return topic.headline.flatMap((name) => {
+    const step = answer.trace.steps[name];
+    return step && (!step.ends || isBounded(step.ends)) ? [line(step)] : [];
+  });
+}
+
+/** A class of source as a reader sees it. */
+export const classWords = ({ class: kind }: Source): string => kind.replace('-', ' ');
+
+/** Every source that the answer stands on, once, its class before it. */
+export function sourceLines(answer: Answer): readonly string[] {
+  const lines = Object.values(answer.trace.steps).flatMap(({ source }) => {
+    if (!source) return [];
+    const { cite, section, note } = source;
+    const where = section ? `, ${section}` : '';
+    return [`${classWords(source)}: ${cite}${where}${note ? `. ${note}` : ''}`];
+  });
+  return [...new Set(lines)].toSorted();
+}
+
+/** The numbers of the trade and of the house that took part, each with its class. */
+export function numberLines(answer: Answer, system: UnitSystem): readonly string[] {
+  return answer.parameters
+    .filter(({ id }) => answer.trace.steps[id])
+    .map(
+      ({ label, value, unit, source }) =>
+        `${label}: ${show({ lo: value, hi: value }, unit, system)} (${classWords(source)})`,
+    );
+}
+
+/** What stands beside the limits and is not in order, the gravest first. */
+export function findingLines(answer: Answer, system: UnitSystem) {
+  const restated = restating(answer, system);
+  return answer.findings
+    .filter(({ level }) => level === 'stop' || level === 'unknown' || level === 'care')
+    .toSorted((a, b) => gravest.indexOf(a.level) - gravest.indexOf(b.level))
+    .map(({ label, level, says }) => ({ label, level, says: restated(says) }));
+}
