@@ -85,7 +85,8 @@ test('the whole job is done by keyboard alone', async ({ page }) => {
       await page.keyboard.press('Tab');
       const label = await page.evaluate(() => {
         const at = document.activeElement;
-        return at?.getAttribute('aria-label') ?? at?.textContent ?? '';
+        const said = at instanceof HTMLInputElement ? at.labels?.[0]?.textContent : undefined;
+        return at?.getAttribute('aria-label') ?? said ?? at?.textContent ?? '';
       });
       if (name.test(label)) return;
     }

@@ -1,9 +1,10 @@
 import type { FactRow } from '@tarebook/casebook';
 import type { Fact, Topic } from '@tarebook/rules/engine';
 import { html, nothing } from 'lit';
+import { live } from 'lit/directives/live.js';
 import { PlainElement } from './plain-element';
 
-/** Something was typed into a fact or a cell of a list. */
+/** Something was typed into a fact. */
 export class FactTyped extends CustomEvent<{ id: string; value: string }> {
   constructor(id: string, value: string) {
     super('fact-typed', { detail: { id, value }, bubbles: true });
@@ -16,14 +17,16 @@ export class FactDropped extends CustomEvent<{ id: string }> {
   }
 }
 
-const optionsOf = (fact: Fact | undefined): readonly string[] | undefined =>
+/** What may be chosen of a fact; undefined where it is typed. */
+export const optionsOf = (fact: Fact | undefined): readonly string[] | undefined =>
   fact?.kind === 'choice'
     ? [...fact.options, 'unknown']
     : fact?.kind === 'yes-no'
       ? ['yes', 'no', 'unknown']
       : undefined;
 
-const inputOf = (event: Event): string =>
+/** The text of the field an event came from. */
+export const typedIn = (event: Event): string =>
   event.target instanceof HTMLInputElement || event.target instanceof HTMLSelectElement
     ? event.target.value
     : '';
@@ -43,25 +46,35 @@ export class FactTable extends PlainElement {
   /** Facts that differ from the case as filed, with what was filed. */
   declare moved: Readonly<Record<string, string>>;
 
-  private field(row: FactRow, label: string) {
+  private field(row: FactRow) {
     const options = optionsOf(this.topic.facts[row.id]);
     const error = this.errors[row.id];
-    const typed = (event: Event) => this.dispatchEvent(new FactTyped(row.id, inputOf(event)));
+    const typed = (event: Event) => this.dispatchEvent(new FactTyped(row.id, typedIn(event)));
     if (options && (options.includes(row.value) || row.value === '')) {
-      return html`<select aria-label=${label} data-fact=${row.id} @change=${typed}>
+      return html`<select id="fact-${row.id}" data-fact=${row.id} @change=${typed}>
+        ${row.value === '' ? html`<option value="" selected>choose …</option>` : nothing}
         ${options.map((each) => html`<option ?selected=${each === row.value}>${each}</option>`)}
       </select>`;
     }
     return html`<input
-      aria-label=${label}
+      id="fact-${row.id}"
       aria-invalid=${error ? 'true' : 'false'}
       aria-describedby=${error ? `error-${row.id}` : nothing}
       data-fact=${row.id}
       autocomplete="off"
       spellcheck="false"
-      .value=${row.value}
+      .value=${live(row.value)}
       @input=${typed}
     />`;
+  }
+
+  private help(fact: Fact, label: string) {
+    return html`<details class="help noprint">
+      <summary aria-label="Help on ${label}">?</summary>
+      <p class="small soft">
+        ${fact.means ? html`${fact.means} ` : nothing}${fact.ask} Read it from: ${fact.where}.
+      </p>
+    </details>`;
   }
 
   private row(row: FactRow) {
@@ -70,26 +83,17 @@ export class FactTable extends PlainElement {
     const error = this.errors[row.id];
     const before = this.moved[row.id];
     return html`
-      <tr>
-        <td>
-          ${
-            fact
-              ? html`<details>
-                <summary>${label}</summary>
-                <p class="small soft">
-                  ${fact.means ? html`${fact.means} ` : nothing}${fact.ask} Read it from: ${fact.where}.
-                </p>
-              </details>`
-              : html`<code>${row.id}</code>`
-          }
+      <tr role="row">
+        <td role="cell" class="named">
+          ${fact ? html`<label for="fact-${row.id}">${label}</label>${this.help(fact, label)}` : html`<code>${row.id}</code>`}
         </td>
-        <td class="value">
-          ${this.field(row, label)}
+        <td role="cell" class="value">
+          ${this.field(row)}
           ${error ? html`<p class="error" id="error-${row.id}">${error}</p>` : nothing}
           ${before === undefined ? nothing : html`<span class="moved">as filed: ${before || 'not there'}</span>`}
         </td>
-        <td class="soft small">${row.readFrom}</td>
-        <td class="drop noprint">
+        <td role="cell" class="read soft small">${row.readFrom}</td>
+        <td role="cell" class="drop noprint">
           <button
             aria-label="Leave out: ${label}"
             @click=${() => this.dispatchEvent(new FactDropped(row.id))}
@@ -100,16 +104,16 @@ export class FactTable extends PlainElement {
   }
 
   protected override render() {
-    return html`<table class="facts">
-      <thead>
-        <tr>
-          <th scope="col">Fact</th>
-          <th scope="col">Value</th>
-          <th scope="col">Read from</th>
-          <th scope="col" class="noprint"><span class="hidden">Leave out</span></th>
+    return html`<table class="facts" role="table">
+      <thead role="rowgroup">
+        <tr role="row">
+          <th role="columnheader" scope="col">Fact</th>
+          <th role="columnheader" scope="col">Value</th>
+          <th role="columnheader" scope="col">Read from</th>
+          <th role="columnheader" scope="col" class="noprint"><span class="hidden">Leave out</span></th>
         </tr>
       </thead>
-      <tbody>${this.rows.map((row) => this.row(row))}</tbody>
+      <tbody role="rowgroup">${this.rows.map((row) => this.row(row))}</tbody>
     </table>`;
   }
 }

@@ -1,53 +1,70 @@
-import type { LimitAnswer } from '@tarebook/rules/engine';
-import { show, showParts, type UnitSystem } from '@tarebook/rules/quantity';
+import type { Ends, LimitAnswer } from '@tarebook/rules/engine';
+import { show, type UnitSystem } from '@tarebook/rules/quantity';
+import { scaleLinear } from 'd3-scale';
 import { html, nothing, svg } from 'lit';
+import { figure, leftOf } from './figures';
 import { mark, stateWords } from './marks';
 import { PlainElement } from './plain-element';
 
+/** A limit, what stands on it empty, and how it stood in the case as filed. */
+export type LimitRow = {
+  readonly limit: LimitAnswer;
+  /** In the unit of the limit; absent: nothing that cannot be taken off. */
+  readonly empty?: Ends;
+  /** As filed; absent where it stands as it stood. */
+  readonly before?: LimitAnswer;
+};
+
 const width = 400;
+/** A bar ends a tenth beyond its limit; further over looks the same and is told in figures. */
+const beyond = 1.1;
+const along = scaleLinear().domain([0, beyond]).range([0, width]).clamp(true);
 
-/** What a rail shows at the most: a tenth beyond the limit. */
-const along = (share: number): number => (Math.min(1.1, Math.max(0, share)) / 1.1) * width;
+/** Where the margin begins, as a share of the room between empty and the limit. */
+function notchOf({ limit: { careAt, limit }, empty }: LimitRow): number | undefined {
+  if (!careAt || !Number.isFinite(limit.hi) || !Number.isFinite(careAt.hi)) return undefined;
+  const floor = empty?.hi ?? 0;
+  if (!Number.isFinite(floor) || limit.hi <= floor) return undefined;
+  return (careAt.hi - floor) / (limit.hi - floor);
+}
 
-/** One limit as a rail: used, the margin's notch, the limit; a range is drawn as one. */
-function rail({ share, careAt, limit }: LimitAnswer) {
-  const known = Number.isFinite(share.hi) && Number.isFinite(share.lo);
-  const notch =
-    careAt && limit.hi > 0 && Number.isFinite(limit.hi) ? along(careAt.hi / limit.hi) : undefined;
-  const [from, to] = known ? [along(share.lo), along(share.hi)] : [0, width];
+/** One limit as a bar: used, the margin's notch, the limit; a range is drawn as one. */
+function rail(row: LimitRow) {
+  const { lo, hi } = row.limit.roomUsed;
+  const known = Number.isFinite(lo) && Number.isFinite(hi);
+  const [from, to] = known ? [along(lo), along(hi)] : [0, width];
+  const notch = notchOf(row);
+  const at = notch === undefined ? undefined : along(notch);
   return svg`
     <svg class="rail" viewBox="0 0 ${width} 18" preserveAspectRatio="none" aria-hidden="true">
       <rect class="ground" x="0" y="0" width=${along(1)} height="18" />
       ${known ? svg`<rect class="fill" x="0" y="2" width=${from} height="14" />` : nothing}
-      ${known && to === from ? nothing : svg`<rect class="range" x=${from} y="3" width=${Math.max(1, to - from)} height="12" />`}
-      ${notch === undefined ? nothing : svg`<line class="notch" x1=${notch} x2=${notch} y1="0" y2="18" />`}
+      ${known && to === from ? nothing : svg`<rect class="range" x=${from} y="3" width=${Math.max(2, to - from)} height="12" />`}
+      ${at === undefined ? nothing : svg`<line class="notch-ground" x1=${at} x2=${at} y1="0" y2="18" /><line class="notch" x1=${at} x2=${at} y1="0" y2="18" />`}
       <line class="end" x1=${along(1)} x2=${along(1)} y1="0" y2="18" />
     </svg>`;
 }
 
 /** How close to each limit, the fullest first; those nobody asked in one line below. */
 export class LimitRows extends PlainElement {
-  static override properties = { limits: { attribute: false }, system: { attribute: false } };
-  declare limits: readonly LimitAnswer[];
+  static override properties = { rows: { attribute: false }, system: { attribute: false } };
+  declare rows: readonly LimitRow[];
   declare system: UnitSystem;
 
-  private left({ headroom, state }: LimitAnswer) {
-    const over = headroom.hi < 0;
-    const ends = over ? { lo: -headroom.hi, hi: -headroom.lo } : headroom;
-    if (!Number.isFinite(ends.lo) || !Number.isFinite(ends.hi)) return stateWords[state];
-    const { number, unit } = showParts(ends, headroom.unit, this.system);
-    return html`<span class="num">${number}</span><span class="unit">${unit}</span> ${over ? 'over' : 'left'}`;
-  }
-
-  private row(limit: LimitAnswer) {
-    const used = show(limit.used, limit.used.unit, this.system);
+  private row(row: LimitRow) {
+    const { limit, before, empty } = row;
     const rating = show(limit.limit, limit.limit.unit, this.system);
     return html`
       <li class="level-${limit.state}">
         <span>${limit.label}</span>
-        ${rail(limit)}
-        <span class="left">${this.left(limit)}</span>
-        <span class="of">${used} of ${rating}</span>
+        ${rail(row)}
+        <span class="left">${leftOf(limit, this.system)}</span>
+        <span class="of">
+          ${show(limit.used, limit.used.unit, this.system)} of ${rating}${
+            empty ? html`, of which empty ${figure(empty, this.system)}` : nothing
+          }
+          ${before ? html`<span class="moved">as filed: ${leftOf(before, this.system)}</span>` : nothing}
+        </span>
         <span class="state word-of">${mark(limit.state)}${stateWords[limit.state]}</span>
       </li>
     `;
@@ -55,19 +72,20 @@ export class LimitRows extends PlainElement {
 
   protected override render() {
     const order = ['stop', 'unknown', 'care', 'ok'];
-    const asked = this.limits
-      .filter(({ state }) => state !== 'not-asked')
+    const asked = this.rows
+      .filter(({ limit }) => limit.state !== 'not-asked')
       .toSorted(
-        (a, b) => order.indexOf(a.state) - order.indexOf(b.state) || b.roomUsed.hi - a.roomUsed.hi,
+        ({ limit: a }, { limit: b }) =>
+          order.indexOf(a.state) - order.indexOf(b.state) || b.roomUsed.hi - a.roomUsed.hi || 0,
       );
-    const silent = this.limits.filter(({ state }) => state === 'not-asked');
+    const silent = this.rows.filter(({ limit }) => limit.state === 'not-asked');
     return html`
-      <ul class="limits">${asked.map((limit) => this.row(limit))}</ul>
+      <ul class="limits">${asked.map((row) => this.row(row))}</ul>
       ${
         silent.length === 0
           ? nothing
           : html`<p class="soft small">
-            Not asked, for want of a rating: ${silent.map(({ label }) => label.toLowerCase()).join(', ')}.
+            Not asked, for want of a rating: ${silent.map(({ limit }) => limit.label.toLowerCase()).join(', ')}.
           </p>`
       }
     `;

@@ -1,6 +1,7 @@
 import type { ListRow } from '@tarebook/casebook';
 import type { Topic } from '@tarebook/rules/engine';
 import { html, nothing } from 'lit';
+import { live } from 'lit/directives/live.js';
 import { PlainElement } from './plain-element';
 
 export type CellPlace = { readonly list: string; readonly row: number; readonly column: string };
@@ -52,13 +53,14 @@ export class LoadList extends PlainElement {
         this.dispatchEvent(new CellTyped(place, event.target.value));
       }
     };
-    return html`<td class="value">
+    return html`<td role="cell" class="value">
+      <span class="column" aria-hidden="true">${heading}</span>
       <input
         aria-label="${row.label || 'Row'}: ${heading}"
         aria-invalid=${error ? 'true' : 'false'}
         autocomplete="off"
         spellcheck="false"
-        .value=${cell?.text ?? ''}
+        .value=${live(cell?.text ?? '')}
         @input=${typed}
       />
       ${error ? html`<p class="error">${error}</p>` : nothing}
@@ -86,20 +88,20 @@ export class LoadList extends PlainElement {
     const entered = (event: KeyboardEvent) => {
       if (event.key === 'Enter') this.add(event);
     };
-    return html`<table class="facts">
-      <thead>
-        <tr>
-          <th scope="col">${declared.label}</th>
-          ${columns.map((column) => html`<th scope="col">${heading(column)}</th>`)}
-          <th scope="col" class="noprint"><span class="hidden">Add or leave out</span></th>
+    return html`<table class="facts rows" role="table">
+      <thead role="rowgroup">
+        <tr role="row">
+          <th role="columnheader" scope="col">${declared.label}</th>
+          ${columns.map((column) => html`<th role="columnheader" scope="col">${heading(column)}</th>`)}
+          <th role="columnheader" scope="col" class="noprint"><span class="hidden">Add or leave out</span></th>
         </tr>
       </thead>
-      <tbody>
+      <tbody role="rowgroup">
         ${this.rows.map(
-          (row, index) => html`<tr>
-            <td>${row.label}</td>
+          (row, index) => html`<tr role="row">
+            <td role="cell" class="named">${row.label}</td>
             ${columns.map((column) => this.cell(row, index, column, heading(column)))}
-            <td class="drop noprint">
+            <td role="cell" class="drop noprint">
               <button
                 aria-label="Leave out: ${row.label || `row ${index + 1}`}"
                 @click=${() => this.dispatchEvent(new RowDropped(this.fact, index))}
@@ -108,14 +110,14 @@ export class LoadList extends PlainElement {
           </tr>`,
         )}
       </tbody>
-      <tfoot class="noprint">
-        <tr @keydown=${entered}>
-          <td><input aria-label="${declared.label}: what else" placeholder="what else" /></td>
+      <tfoot role="rowgroup" class="noprint">
+        <tr role="row" @keydown=${entered}>
+          <td role="cell" class="named"><input aria-label="${declared.label}: what else" placeholder="what else" /></td>
           ${columns.map(
             (column) =>
-              html`<td class="value"><input aria-label="New row: ${heading(column)}" autocomplete="off" /></td>`,
+              html`<td role="cell" class="value"><span class="column" aria-hidden="true">${heading(column)}</span><input aria-label="New row: ${heading(column)}" autocomplete="off" /></td>`,
           )}
-          <td class="drop"><button aria-label="Add a row to ${declared.label}" @click=${this.add}>+</button></td>
+          <td role="cell" class="drop"><button aria-label="Add a row to ${declared.label}" @click=${this.add}>+</button></td>
         </tr>
       </tfoot>
     </table>`;

@@ -11,11 +11,14 @@ export class VerdictNote extends PlainElement {
     answer: { attribute: false },
     level: { attribute: false },
     current: { attribute: false },
+    was: { attribute: false },
     spoken: { state: true },
   };
   declare answer: Answer;
   declare level: State;
   declare current: boolean;
+  /** The verdict as filed; undefined where it stands as it stood. */
+  declare was: Answer | undefined;
   declare spoken: string;
   private timer: ReturnType<typeof setTimeout> | undefined;
 
@@ -35,12 +38,13 @@ export class VerdictNote extends PlainElement {
   }
 
   protected override render() {
-    const { answer, level, current } = this;
+    const { answer, level, current, was } = this;
     return html`
-      <section class="verdict level-${level}" aria-label="Verdict">
+      <section class="verdict level-${level}" aria-label="Verdict" tabindex="-1">
         ${mark(level)}
         <p class="word">${answer.words.charAt(0).toUpperCase()}${answer.words.slice(1)}</p>
         <p>${answer.sentence}</p>
+        ${was ? html`<p class="moved">as filed: ${was.words}. ${was.sentence}</p>` : nothing}
         <p class="soft small">
           ${answer.restsOn}
           ${current ? nothing : html`<strong>This is the verdict before the entry marked below.</strong>`}

@@ -1,4 +1,5 @@
 import type { Step, Topic, Trace } from '@tarebook/rules/engine';
+import { show, type UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing, type TemplateResult } from 'lit';
 import { sourceNote } from './cited';
 import { PlainElement } from './plain-element';
@@ -8,10 +9,12 @@ export class WorkingSteps extends PlainElement {
   static override properties = {
     trace: { attribute: false },
     topic: { attribute: false },
+    system: { attribute: false },
     open: { state: true },
   };
   declare trace: Trace;
   declare topic: Topic;
+  declare system: UnitSystem;
   /** Paths of the steps that are open; only those are drawn. */
   declare open: ReadonlySet<string>;
 
@@ -29,18 +32,36 @@ export class WorkingSteps extends PlainElement {
   }
 
   private below(step: Step, path: string): TemplateResult {
-    const inner = step.from.filter((name) => this.trace.steps[name]);
+    const through = this.through(step);
+    const last = through.at(-1) ?? step;
+    const inner = last.from.filter((name) => this.trace.steps[name]);
     return html`
       ${step.source ? html`<p>${sourceNote(step.source)}</p>` : nothing}
+      ${through.map(({ label, source }) => html`<p><span class="soft">by</span> ${label} ${source ? sourceNote(source) : nothing}</p>`)}
       ${inner.length === 0 ? nothing : html`<ul>${inner.map((name) => this.step(name, path))}</ul>`}
     `;
+  }
+
+  /** The formulas a step came down to: each has the working of the one before it. */
+  private through(step: Step): readonly Step[] {
+    const [name, ...others] = step.from;
+    const only = name === undefined || others.length > 0 ? undefined : this.trace.steps[name];
+    if (only?.kind !== 'formula' || only.working !== step.working) return [];
+    return [only, ...this.through(only)];
+  }
+
+  /** A number in the reader's units; anything else as the trace says it. */
+  private shown({ ends, value }: Step): string {
+    const known = ends && Number.isFinite(ends.lo) && Number.isFinite(ends.hi);
+    return this.system === 'metric' && known ? show(ends, ends.unit, 'metric') : value;
   }
 
   private step(name: string, above: string): TemplateResult | typeof nothing {
     const step = this.trace.steps[name];
     if (!step) return nothing;
     const path = `${above}/${name}`;
-    const line = html`${step.label}: <strong class="num">${step.value}</strong>${
+    const value = this.shown(step);
+    const line = html`${step.label}: <strong class="num">${value}</strong>${
       step.working && step.working !== step.value
         ? html`<br /><span class="soft num small">= ${step.working}</span>`
         : nothing

@@ -1,4 +1,4 @@
-import { type Block, liveValue } from '@tarebook/casebook';
+import { type Block, type CaseDocument, liveValue } from '@tarebook/casebook';
 import { html, nothing, type TemplateResult } from 'lit';
 import '../elements/fact-table';
 import '../elements/load-list';
@@ -20,15 +20,15 @@ export function movedFrom({ filed, doc }: CaseView): Readonly<Record<string, str
   );
 }
 
-function facts(view: CaseView, block: Block & { kind: 'facts' }, moved: Record<string, string>) {
-  const { troubles } = view.doc;
-  const errors = Object.fromEntries(
-    block.rows.flatMap((row) => {
+/** What is wrong with the value of a fact, by the fact's id. */
+export function factErrors({ blocks, troubles }: CaseDocument): Readonly<Record<string, string>> {
+  const rows = blocks.flatMap((block) => (block.kind === 'facts' ? block.rows : []));
+  return Object.fromEntries(
+    rows.flatMap((row) => {
       const says = troubleAt(troubles, row.valueSpan.start) ?? troubleAt(troubles, row.idPlace);
       return says ? [[row.id, says]] : [];
     }),
   );
-  return html`<fact-table .topic=${view.topic} .rows=${block.rows} .errors=${errors} .moved=${moved}></fact-table>`;
 }
 
 function list(view: CaseView, block: Block & { kind: 'list' }) {
@@ -49,7 +49,7 @@ function draw(view: CaseView, block: Block, moved: Record<string, string>, live:
     case 'prose':
       return html`${prose(block.node, live)}`;
     case 'facts':
-      return facts(view, block, moved);
+      return html`<fact-table .topic=${view.topic} .rows=${block.rows} .errors=${factErrors(view.doc)} .moved=${moved}></fact-table>`;
     case 'list':
       return list(view, block);
     case 'predict':

@@ -5,9 +5,9 @@ import { whenAnswered } from './case-view';
 
 /** The working, opened step by step. */
 export const working = whenAnswered(
-  ({ answer, topic }) => html`
+  ({ answer, topic, system }) => html`
     <h2>The working</h2>
-    <working-steps .trace=${answer.trace} .topic=${topic}></working-steps>`,
+    <working-steps .trace=${answer.trace} .topic=${topic} .system=${system}></working-steps>`,
 );
 
 /** What nobody said and the rules therefore took to be so. */

@@ -12,14 +12,17 @@ import type { FactDropped, FactTyped } from '../elements/fact-table';
 import type { CellTyped, RowAdded, RowDropped } from '../elements/load-list';
 import { PlainElement } from '../elements/plain-element';
 import { acts } from '../sections/acts';
+import { asking } from '../sections/asking';
 import type { CaseView, Section } from '../sections/case-view';
+import { drawing } from '../sections/drawing';
 import { head } from '../sections/head';
 import { known, question } from '../sections/known';
+import { reply, share, shared, sheet } from '../sections/leave';
 import { findings, limits, missing } from '../sections/limits';
 import { reason } from '../sections/reason';
 import { say } from '../sections/say';
 import { careful, sources, taken, working } from '../sections/standing';
-import { verdict } from '../sections/verdict';
+import { strip, verdict } from '../sections/verdict';
 import { begin, change, current, type History, redo, undo } from '../state/history';
 import { type Judged, judge } from '../state/judged';
 import { forget, keep } from '../state/kept';
@@ -27,19 +30,26 @@ import { forget, keep } from '../state/kept';
 /** The page from top to bottom. */
 const sections: readonly Section[] = [
   head,
+  shared,
+  strip,
   question,
+  asking,
+  known,
   verdict,
   acts,
+  say,
+  drawing,
   missing,
   limits,
   findings,
-  known,
   reason,
   working,
   taken,
   careful,
   sources,
-  say,
+  reply,
+  share,
+  sheet,
 ];
 
 const savedAfter = 200;
