@@ -4,6 +4,7 @@ import { keyed } from 'lit/directives/keyed.js';
 import { PlainElement } from './elements/plain-element';
 import { type Address, caseAddress, readAddress } from './state/address';
 import { filedCase } from './state/filed';
+import { readHouses } from './state/house';
 import { type Elsewhere, hearElsewhere, keptCase } from './state/kept';
 import './views/case-page';
 
@@ -52,6 +53,7 @@ export class TarePage extends PlainElement {
     system: { state: true },
     elsewhere: { state: true },
     unread: { state: true },
+    broken: { state: true },
   };
   declare address: Address;
   declare found: Found | undefined;
@@ -60,6 +62,8 @@ export class TarePage extends PlainElement {
   declare elsewhere: Elsewhere | undefined;
   /** Whether the part of the page that is wanted could not be had. */
   declare unread: boolean;
+  /** Why the link that was opened leads to no case; '' while all is well. */
+  declare broken: string;
   private visit = 0;
   private unhear: (() => void) | undefined;
 
@@ -67,11 +71,13 @@ export class TarePage extends PlainElement {
     super.connectedCallback();
     this.system = 'us';
     this.unread = false;
+    this.broken = '';
     addEventListener('hashchange', this.arrive);
     this.unhear = hearElsewhere(this.hear);
     this.arrive().then(() => {
       // Whatever no case needs comes once the case stands.
       const rest = (): void => void import('./offline/page-foot').catch(() => undefined);
+      import('./elements/drop-cases').catch(() => undefined);
       if (document.readyState === 'complete') setTimeout(rest, 500);
       else addEventListener('load', () => setTimeout(rest, 500), { once: true });
     });
@@ -98,6 +104,7 @@ export class TarePage extends PlainElement {
     const visit = this.visit;
     this.found = undefined;
     this.elsewhere = undefined;
+    this.broken = '';
     this.address = address;
     // The page that was here goes first, and asks for what was typed on it to be kept.
     await this.updateComplete;
@@ -115,7 +122,19 @@ export class TarePage extends PlainElement {
 
   /** Gets what an address needs and is not here yet. */
   private async fetch(address: Address, visit: number): Promise<void> {
-    if (address.page === 'case') {
+    if (address.page === 'case' || address.page === 'cases' || address.page === 'class') {
+      await readHouses();
+    }
+    if (address.page === 'case' && address.packed !== undefined) {
+      const { openShared } = await import('./state/shared');
+      const shared = await openShared(address.topic, address.name, address.packed);
+      if (visit !== this.visit) return;
+      if ('says' in shared) this.broken = shared.says;
+      else {
+        this.address = { page: 'case', topic: address.topic, name: shared.name };
+        this.found = shared;
+      }
+    } else if (address.page === 'case') {
       const { topic, name } = address;
       const filed = await filedCase(topic, name);
       // A device that refuses storage still shows what came with the page.
@@ -156,6 +175,11 @@ export class TarePage extends PlainElement {
       case 'class':
         return html`<class-page .view=${location.hash.split('/')[2] ?? ''} .system=${system}></class-page>`;
       case 'case': {
+        if (this.broken) {
+          return html`<h1>This link leads to no case</h1>
+            <p class="notice" role="alert">${this.broken}</p>
+            <p><a href="#/cases">All cases</a> are one page back.</p>`;
+        }
         if (!found) return html`<p class="soft">Reading the case …</p>`;
         if (found.filed === undefined && found.kept === undefined) {
           return html`<h1>No such case</h1>
@@ -214,6 +238,7 @@ export class TarePage extends PlainElement {
       </header>
       <main id="main" tabindex="-1"><div role="status">${this.news()}</div>${this.body()}</main>
       <page-foot></page-foot>
+      <drop-cases></drop-cases>
     `;
   }
 }

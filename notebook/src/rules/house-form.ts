@@ -10,6 +10,7 @@ import {
   noHouse,
   rangeShown,
   readHouseNumber,
+  whyRefused,
   withNumber,
 } from '../state/house';
 import { whyNotKept } from '../state/shelf';
@@ -86,20 +87,23 @@ export class HouseForm extends PlainElement {
     const [value, reason] = [...form.querySelectorAll('input')];
     const read = readHouseNumber(this.topic, id, value?.value ?? '');
     const why = reason?.value.trim() ?? '';
+    const number = typeof read === 'number' ? { value: read, unit, reason: why } : undefined;
+    const house = withNumber(this.house, id, number);
     const wrong =
       typeof read === 'string'
         ? read
         : why === ''
           ? 'No reason is given; write in a few words why this house does it so.'
-          : '';
+          : house.name === ''
+            ? 'Nobody’s name stands over these numbers; write above whose they are.'
+            : (whyRefused(this.topic, house, id) ?? '');
     const { [id]: _, ...others } = this.wrong;
     this.wrong = wrong === '' ? others : { ...others, [id]: wrong };
-    if (typeof read === 'string') value?.focus();
+    if (wrong === '' && number) {
+      this.go(house, `${label} is now ${numberIn(number.value, unit)} in this house.`);
+    } else if (typeof read === 'string') value?.focus();
     else if (why === '') reason?.focus();
-    else {
-      const house = withNumber(this.house, id, { value: read, unit, reason: why });
-      this.go(house, `${label} is now ${numberIn(read, unit)} in this house.`);
-    }
+    else this.querySelector<HTMLElement>('.whose')?.focus();
   }
 
   private own(id: string, parameter: Parameter) {
@@ -152,7 +156,7 @@ export class HouseForm extends PlainElement {
             <p>Some numbers are a house’s to choose, within a range. A maker’s rating is never among them.</p>
             ${notice ? html`<p class="notice" role="alert">${notice}</p>` : nothing}
             <p role="status">${told}</p>
-            <p><label>Whose numbers these are<br /><input autocomplete="off" maxlength="80" .value=${house.name} @change=${this.typedName} /></label></p>
+            <p><label>Whose numbers these are<br /><input class="whose" autocomplete="off" maxlength="80" .value=${house.name} @change=${this.typedName} /></label></p>
             ${movable.map(([id, parameter]) => this.own(id, parameter))}`
       }
     `;

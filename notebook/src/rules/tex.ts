@@ -157,6 +157,8 @@ function write(node: Node, list: string | undefined): Piece {
       return call(symbol(node.table), [inner(node.at).tex]);
     case 'power':
       return tight(`{${within(inner(node.base), 3)}}^{${inner(node.exponent).tex}}`);
+    case 'between':
+      return firm(`\\left[${inner(node.a).tex},\\ ${inner(node.b).tex}\\right]`);
     case 'whole':
       return firm(`\\left\\lfloor ${inner(node.of).tex}\\right\\rfloor`);
     case 'sunHeight':

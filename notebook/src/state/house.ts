@@ -1,4 +1,4 @@
-import type { Topic } from '@tarebook/rules/engine';
+import { type HouseLayer, InputError, type Topic, withHouse } from '@tarebook/rules/engine';
 import {
   convert,
   readQuantity,
@@ -85,21 +85,58 @@ export function withNumber(house: House, id: string, number: HouseNumber | undef
   return { ...house, parameters: number ? { ...others, [id]: number } : others };
 }
 
+/** Why a topic refuses a number of a house that is within its range; undefined: it takes it. */
+export function whyRefused(topic: Topic, house: House, id: string): string | undefined {
+  const { [id]: number } = house.parameters;
+  if (!number) return undefined;
+  try {
+    withHouse(topic, { ...house, parameters: { [id]: number } });
+    return undefined;
+  } catch (problem) {
+    if (problem instanceof InputError) return problem.message;
+    throw problem;
+  }
+}
+
 /** What of a stored house a topic still allows; the rest is named, so that it can be told. */
 export function allowedHouse(topic: Topic, house: House): { house: House; refused: string[] } {
   const refused: string[] = [];
-  const kept = Object.entries(house.parameters).filter(([id, { value, unit }]) => {
-    const fits = typeof readHouseNumber(topic, id, numberShown(value, unit)) === 'number';
+  const kept = Object.entries(house.parameters).filter(([id]) => {
+    const fits = whyRefused(topic, house, id) === undefined;
     if (!fits) refused.push(topic.parameters[id]?.label ?? id);
     return fits;
   });
   return { house: { ...house, parameters: Object.fromEntries(kept) }, refused };
 }
 
+export const allHouses = (): Promise<readonly House[]> => everyRecord('house', isHouse);
+
 export async function keptHouse(topic: string): Promise<House | undefined> {
   return (await allHouses()).find((house) => house.topic === topic);
 }
 
-export const allHouses = (): Promise<readonly House[]> => everyRecord('house', isHouse);
+/** The houses as last read from the device or kept on it, for judging at once. */
+let now: readonly House[] = [];
+const layers = new WeakMap<House, readonly HouseLayer[]>();
 
-export const keepHouse = (house: House): Promise<void> => putRecord('house', house.topic, house);
+/** Reads the houses, so that `houseOver` knows them. A device that keeps nothing has none. */
+export async function readHouses(): Promise<void> {
+  now = await allHouses().catch(() => []);
+}
+
+/** The layer under which cases of a topic are judged here; none when there is nothing in it. */
+export function houseOver(topic: Topic): readonly HouseLayer[] {
+  const kept = now.find((each) => each.topic === topic.id);
+  if (!kept) return [];
+  const before = layers.get(kept);
+  if (before) return before;
+  const { house } = allowedHouse(topic, kept);
+  const made = Object.keys(house.parameters).length === 0 ? [] : [house];
+  layers.set(kept, made);
+  return made;
+}
+
+export async function keepHouse(house: House): Promise<void> {
+  now = [...now.filter(({ topic }) => topic !== house.topic), house];
+  await putRecord('house', house.topic, house);
+}

@@ -1,5 +1,6 @@
 import { type CaseDocument, judgeCaseNow, readCase, type Trouble } from '@tarebook/casebook';
 import type { Answer } from '@tarebook/rules/engine';
+import { houseOver } from './house';
 
 /** A text, read and judged. While it has troubles, the last answer that could be had stands. */
 export type Judged = {
@@ -12,7 +13,7 @@ export type Judged = {
 export function judge(text: string, before?: Judged): Judged {
   const doc = readCase(text);
   if (doc.troubles.length === 0 && doc.topic) {
-    return { doc, answer: judgeCaseNow(doc), current: true };
+    return { doc, answer: judgeCaseNow(doc, { house: houseOver(doc.topic) }), current: true };
   }
   return { doc, ...(before?.answer && { answer: before.answer }), current: false };
 }

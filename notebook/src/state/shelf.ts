@@ -34,16 +34,20 @@ async function open(): Promise<Shelf> {
     terminated: shut,
   };
   try {
-    return await openDB<Stores>('tarebook', version, {
-      ...watch,
-      upgrade(db) {
-        for (const name of ['cases', 'classes', 'house'] as const) {
-          if (!db.objectStoreNames.contains(name)) db.createObjectStore(name);
-        }
-        if (!db.objectStoreNames.contains('aside')) {
-          db.createObjectStore('aside', { autoIncrement: true });
-        }
-      },
+    return await new Promise<Shelf>((done, failed) => {
+      openDB<Stores>('tarebook', version, {
+        ...watch,
+        // An older page in another window holds the stores: do without rather than wait for it.
+        blocked: () => failed(new Error('An older page holds what is kept.')),
+        upgrade(db) {
+          for (const name of ['cases', 'classes', 'house'] as const) {
+            if (!db.objectStoreNames.contains(name)) db.createObjectStore(name);
+          }
+          if (!db.objectStoreNames.contains('aside')) {
+            db.createObjectStore('aside', { autoIncrement: true });
+          }
+        },
+      }).then(done, failed);
     });
   } catch (problem) {
     // A newer page has been here; its stores serve an older page as they are.

@@ -1,0 +1,121 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { expect, openCase, test, verdict } from './page';
+
+const rules = async (page: Page) => {
+  await page.goto('/#/rules/tow-fit');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Tow fit');
+};
+
+const margin = (page: Page) => page.locator('form.own').first();
+
+test('every formula is set as mathematics, from the formula that is run', async ({ page }) => {
+  await rules(page);
+  const formulas = page.locator('section.formula');
+  const all = await formulas.count();
+  expect(all).toBeGreaterThan(50);
+  await expect(formulas.locator('.math math')).toHaveCount(all);
+  expect(await page.locator('.math [style], .math merror').count()).toBe(0);
+  const used = page.locator('[id="formula-payload.used"]');
+  await expect(used.locator('math')).toContainText('tongue');
+  await used.getByText('What stands in it').click();
+  await expect(used).toContainText('Tongue weight, loaded');
+  await expect(used).toContainText('49 CFR 571.110');
+  const share = page.locator('[id="formula-tongue.share"] mfrac');
+  await expect(share).toHaveCount(1);
+  const drawn = await share.boundingBox();
+  expect(drawn?.height ?? 0).toBeGreaterThan(20);
+});
+
+test('a name in a legend leads to its own formula', async ({ page }) => {
+  await rules(page);
+  const used = page.locator('[id="formula-payload.used"]');
+  await used.getByText('What stands in it').click();
+  await used.getByRole('link', { name: 'Tongue weight, loaded' }).click();
+  await expect(page.locator('[id="formula-tongue.loaded"]')).toBeFocused();
+  await page.goto('/#/rules/tow-fit/axle.front');
+  await expect(page.locator('[id="formula-axle.front"]')).toBeFocused();
+});
+
+test('facts say what they are and where to read them, numbers since when and by which source', async ({
+  page,
+}) => {
+  await rules(page);
+  const main = page.locator('main');
+  await expect(main).toContainText('tire-and-loading label in the driver’s door opening');
+  await expect(
+    main.getByRole('row', { name: /Loaded add-on to the dry tongue weight/ }),
+  ).toContainText('2020-01-01');
+  for (const kind of ['published', 'common practice', 'from memory', 'house']) {
+    await expect(main.locator('.tag').filter({ hasText: kind }).first()).toBeVisible();
+  }
+  for (const title of [
+    'What it answers',
+    'The limits',
+    'Numbers of the trade',
+    'What is asked',
+    'How it reckons',
+    'What it says beside the limits',
+    'What to be careful about',
+    'Sources',
+  ]) {
+    await expect(page.getByRole('heading', { level: 2, name: title })).toBeVisible();
+  }
+});
+
+test('a dealer’s own number is refused outside its range, beside the field', async ({ page }) => {
+  await rules(page);
+  const form = margin(page);
+  const value = form.getByLabel(/in this house/);
+  await form.getByLabel(/because/).fill('a cautious house');
+  for (const [said, told] of [
+    ['60 %', 'is outside what a dealer may choose; write one number from'],
+    ['a lot', 'is no single number'],
+    ['5 lb', 'is in lb'],
+  ] as const) {
+    await value.fill(said);
+    await form.getByRole('button', { name: 'Keep' }).click();
+    await expect(form.locator('.error')).toContainText(told);
+    await expect(value).toHaveAttribute('aria-invalid', 'true');
+  }
+});
+
+test('a dealer’s own margin is kept, named on the verdict, and given up again', async ({
+  page,
+}) => {
+  await rules(page);
+  const form = margin(page);
+  await form.getByLabel(/in this house/).fill('20 %');
+  await form.getByLabel(/because/).fill('a cautious house');
+  await form.getByRole('button', { name: 'Keep' }).click();
+  await expect(form.locator('.error')).toContainText('Nobody’s name');
+  await page.getByLabel('Whose numbers these are').fill('Alder Ford Trailers');
+  await page.getByLabel('Whose numbers these are').press('Tab');
+  await form.getByRole('button', { name: 'Keep' }).click();
+  await expect(page.getByText(/is now 20 % in this house/)).toBeVisible();
+  await page.reload();
+  await expect(margin(page).getByLabel(/in this house/)).toHaveValue('20 %');
+  await openCase(page, 'crossover-and-single-axle');
+  await expect(verdict(page)).toBeVisible();
+  await page.goto('/#/rules/tow-fit');
+  await margin(page).getByRole('button', { name: 'as the rules have it' }).click();
+  await expect(page.getByText('is as the rules have it again')).toBeVisible();
+  await page.reload();
+  await expect(margin(page).getByLabel(/in this house/)).toHaveValue('');
+});
+
+for (const scheme of ['light', 'dark'] as const) {
+  test(`the rules have nothing for axe to object to, opened and with a mistake, ${scheme}`, async ({
+    page,
+  }) => {
+    await page.emulateMedia({ colorScheme: scheme, reducedMotion: 'reduce' });
+    await rules(page);
+    await page.locator('[id="formula-payload.used"]').getByText('What stands in it').click();
+    await margin(page).getByRole('button', { name: 'Keep' }).click();
+    await expect(page.locator('page-foot footer')).toBeVisible();
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+    const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    expect(over).toBeLessThanOrEqual(0);
+  });
+}
