@@ -56,6 +56,18 @@ export const programs = {
     'cli.mjs',
     `import { execFileSync } from 'node:child_process'; process.stdout.write(execFileSync(process.execPath, ['node_modules/tarebook/dist/tarebook.js', 'judge', 'case.md', '--json']));`,
   ],
+  'saved answer run again': [
+    'again.mjs',
+    `import { execFileSync } from 'node:child_process'; import { writeFileSync } from 'node:fs'; const run = (...args) => execFileSync(process.execPath, ['node_modules/tarebook/dist/tarebook.js', ...args]); writeFileSync('saved.json', run('judge', 'case.md', '--json')); process.stdout.write(run('judge', 'saved.json', '--json'));`,
+  ],
+  'what changed since a kept version': [
+    'since.mjs',
+    `import { execFileSync } from 'node:child_process'; process.stdout.write(execFileSync(process.execPath, ['node_modules/tarebook/dist/tarebook.js', 'rules', 'tow-fit', '--diff', '1.0.0', 'case.md', '--json']));`,
+  ],
+  'kept rule set asked': [
+    'kept.cjs',
+    `const { answerNow, topicFromPublished } = require('@tarebook/rules'); const topic = topicFromPublished(require('@tarebook/rules/published/tow-fit/1.0.0.json')); console.log(JSON.stringify(answerNow(topic, JSON.parse(require('node:fs').readFileSync('asked.json', 'utf8')))));`,
+  ],
   'quantity, ES module': [
     'quantity.mjs',
     `import { readQuantity } from '@tarebook/rules/quantity'; console.log(JSON.stringify(readQuantity('5 ft')));`,
@@ -88,6 +100,19 @@ export function right(what, out) {
       tongue.state === 'ok' &&
       tongue.headroom.lo === 27;
     return holds ? '' : out.slice(0, 2000);
+  }
+  if (what === 'saved answer run again') {
+    const holds = found.replayed && found.same && found.outcome === 'fits-with-care';
+    return holds && found.untouched.length === 0 ? '' : out.slice(0, 2000);
+  }
+  if (what === 'what changed since a kept version') {
+    const [only, ...others] = found.cases;
+    const holds = found.was === '1.0.0' && only.changed === false && others.length === 0;
+    return holds ? '' : out.slice(0, 2000);
+  }
+  if (what === 'kept rule set asked') {
+    const { lo, hi } = found.values['tongue.loaded'];
+    return found.rules === '1.0.0' && lo === 473 && hi === 473 ? '' : out.slice(0, 2000);
   }
   if (what.startsWith('quantity')) return found.from === 5 && found.to === 5 ? '' : out;
   if (what === 'rule set as JSON') {

@@ -95,6 +95,18 @@ describe('tarebook rules TOPIC --diff VERSION', () => {
     expect(json.cases[0]).toMatchObject({ file: file('heavy.md'), changed: true });
   });
 
+  test('where there is no folder of cases, the rules are compared all the same', async () => {
+    const here = process.cwd();
+    process.chdir(kept);
+    try {
+      const found = await rulesDiff(topic, '0.9.0', [], kept);
+      expect(found.cases).toEqual([]);
+      expect(diffAsText(found)).toContain('Name a case, or a folder of cases');
+    } finally {
+      process.chdir(here);
+    }
+  });
+
   test('a version that is not kept is refused, naming those that are', async () => {
     await expect(rulesDiff(topic, '0.1.0', [cases], kept)).rejects.toThrow(
       /^There is no kept version “0\.1\.0” of tow-fit; there are 0\.8\.0, 0\.9\.0\.$/,

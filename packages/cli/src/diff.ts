@@ -1,3 +1,4 @@
+import { stat } from 'node:fs/promises';
 import { readCase } from '@tarebook/casebook';
 import {
   compareTopics,
@@ -43,9 +44,16 @@ async function effects(
   return found;
 }
 
+/** The folder of worked cases, where the command is run in a place that has one. */
+const casesHere = async (): Promise<readonly string[]> =>
+  (await stat('cases').catch(() => undefined))?.isDirectory() ? ['cases'] : [];
+
 /**
  * What changed in a topic since a kept version, and which of the cases below the paths come out
  * otherwise for it.
+ *
+ * @param paths where the cases are; none: the folder `cases`, if there is one
+ * @throws BadInput when that version is not kept, or a case cannot be read
  */
 export async function rulesDiff(
   topic: Topic,
@@ -59,7 +67,8 @@ export async function rulesDiff(
     const there = kept.length === 0 ? 'none is kept yet' : `there are ${kept.join(', ')}`;
     throw new BadInput(`There is no kept version “${version}” of ${topic.id}; ${there}.`);
   }
-  const cases = await effects(was, topic, paths);
+  const places = paths.length === 0 ? await casesHere() : paths;
+  const cases = places.length === 0 ? [] : await effects(was, topic, places);
   return { topic, was: version, changes: compareTopics(was, topic), cases };
 }
 
@@ -107,32 +116,35 @@ const differs = ({ differences, refused }: Effect): boolean =>
 const together = (change: TopicChange): boolean =>
   isWording(change) && change.part !== 'sources' && change.part !== 'topic';
 
-export function diffAsText({ topic, was, changes, cases }: RulesDiff): string {
-  const [from, to] = was === topic.version ? [' as kept', ' as it is here'] : ['', ''];
-  const head = `${topic.title}: what changed from ${topic.id} ${was}${from} to ${topic.version}${to}.`;
+/** What the change does to the cases, those that come out otherwise each with its reasons. */
+function casesText(cases: readonly CaseEffect[]): string {
+  if (cases.length === 0)
+    return '  Name a case, or a folder of cases, to see what it does to them.\n';
   const differing = cases.filter(differs);
-  const moved = differing.map((effect) => {
-    const lines = effectLines(effect).map((line) => `      ${wrapped(line, '        ')}`);
-    return `  ${effect.file}\n${lines.join('\n')}\n`;
-  });
-  const entries =
-    changes.length === 0
-      ? 'Nothing in the rules differs.'
-      : `${count(changes.length, 'entry differs', 'entries differ')}.`;
-  const asked = count(cases.length, 'case', 'cases');
   const outcome =
     differing.length === 0
       ? 'none comes out otherwise'
       : count(differing.length, 'comes out otherwise', 'come out otherwise');
+  const moved = differing.map((effect) => {
+    const lines = effectLines(effect).map((line) => `      ${wrapped(line, '        ')}\n`);
+    return `  ${effect.file}\n${lines.join('')}`;
+  });
+  return `  ${count(cases.length, 'case', 'cases')} asked under both; ${outcome}.\n${moved.join('')}`;
+}
+
+export function diffAsText({ topic, was, changes, cases }: RulesDiff): string {
+  const [from, to] = was === topic.version ? [' as kept', ' as it is here'] : ['', ''];
+  const entries =
+    changes.length === 0
+      ? 'Nothing in the rules differs.'
+      : `${count(changes.length, 'entry differs', 'entries differ')}.`;
+  const inFull = changes.filter((each) => !together(each));
   return [
-    `${head}\n${entries}\n`,
-    changesText(
-      topic,
-      changes.filter((each) => !together(each)),
-    ),
+    `${topic.title}: what changed from ${topic.id} ${was}${from} to ${topic.version}${to}.\n`,
+    `${entries}\n`,
+    changesText(topic, inFull),
     wordingText(changes.filter(together)),
-    `\nWorked cases\n  ${asked} asked under both; ${outcome}.\n`,
-    ...moved,
+    `\nWorked cases\n${casesText(cases)}`,
   ].join('');
 }
 

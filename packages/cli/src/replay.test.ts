@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { judged } from '@tarebook/casebook';
 import { answerNow, spread, towFit, withHouse } from '@tarebook/rules';
-import { compareSaved } from '@tarebook/rules/engine';
+import { compareSaved, remedies } from '@tarebook/rules/engine';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { looksSaved, replayAsJson, replayAsText, replaySaved } from './replay';
 import { keep, madeUp, saved } from './saved.fixture';
@@ -121,6 +121,24 @@ describe('a saved verdict run again', () => {
     await expect(replaySaved('s', endless)).rejects.toThrow(
       /^s: `spread\.draws`: 1000000000000 is there/,
     );
+  });
+
+  test('with remedies, they are solved again, and one that was made smaller is found out', async () => {
+    const facts = {
+      'vehicle.maxTrailerWeight': '5,000 lb',
+      'vehicle.maxTongueCarried': '500 lb',
+      'trailer.gvwr': '6,000 lb',
+      'trailer.dryWeight': '4,600 lb',
+      'trailer.measuredTongueWeight': '490 lb',
+      'trailer.cargo': [{ label: 'Tools', weight: '700 lb' }],
+    };
+    const asked = { facts, readFrom: {}, asOf: '2026-11-01' };
+    const found = remedies(towFit, asked);
+    expect(found.remedies.length).toBeGreaterThan(0);
+    const whole = JSON.parse(asJson(judged(answerNow(towFit, asked), asked, undefined, found)));
+    expect(await replaySaved('s', asJson(whole))).toMatchObject({ same: true, untouched: [] });
+    whole.remedies[0].outcome = 'fits-always';
+    expect((await replaySaved('s', asJson(whole))).same).toBe(false);
   });
 
   test('rules that are not kept are refused with the versions that are', async () => {

@@ -14,7 +14,7 @@ import {
   type Replay,
   type ReplayDifference,
   readSaved,
-  type Spread,
+  remedies,
   spread,
   type Topic,
   withHouse,
@@ -92,8 +92,8 @@ async function rulesOf(id: string, version: string, folder: string): Promise<Top
 }
 
 /** As other programs read it back: an open end is null. */
-const asWritten = (answer: Answer, asked: Asked, chances: Spread | undefined): unknown =>
-  JSON.parse(JSON.stringify(judged(answer, asked, chances)));
+const asWritten = (...all: Parameters<typeof judged>): unknown =>
+  JSON.parse(JSON.stringify(judged(...all)));
 
 /** Under the dealer's own parameters, where the verdict stood under some. */
 const under = (topic: Topic, house: HouseLayer | undefined): Topic =>
@@ -132,7 +132,8 @@ export async function replaySaved(
     const asked: Asked = { ...saved.asked, asOf: saved.asOf };
     const answer = answerNow(topic, asked);
     const chances = saved.spread && spread(topic, asked, saved.spread);
-    const replay = compareSaved(value, asWritten(answer, asked, chances));
+    const found = saved.remedies && remedies(topic, asked);
+    const replay = compareSaved(value, asWritten(answer, asked, chances, found));
     const same = replay.differences.length === 0;
     return { topic, answer, same, ...replay, ...today(topic, asked, house) };
   } catch (problem) {

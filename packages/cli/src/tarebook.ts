@@ -1,7 +1,7 @@
 #!/usr/bin/env node
 import { parseArgs } from 'node:util';
 import { askedOf, judgeCase, judged, readCase } from '@tarebook/casebook';
-import { spread } from '@tarebook/rules';
+import { remedies, spread } from '@tarebook/rules';
 import { checkCases, checkedAsJson, checkedAsText } from './check';
 import { diffAsJson, diffAsText, rulesDiff } from './diff';
 import { BadInput, readText } from './files';
@@ -72,6 +72,8 @@ async function judge(args: readonly string[]): Promise<number> {
   const text = await readText(file);
   const name = file === '-' ? 'standard input' : file;
   if (looksSaved(text)) {
+    const own = ['house', 'as-of', 'spread', 'seed'].find((flag) => given[flag] !== undefined);
+    if (own) throw new BadInput(`\`--${own}\` is for a case; a saved answer has its own.`);
     const replayed = await replaySaved(name, text);
     process.stdout.write(given.json ? json(replayAsJson(replayed)) : replayAsText(replayed));
     return 0;
@@ -87,10 +89,11 @@ async function judge(args: readonly string[]): Promise<number> {
   });
   const { topic, asked } = askedOf(doc, under);
   const chances = draws && spread(topic, asked, draws);
+  const found = remedies(topic, asked);
   process.stdout.write(
     given.json
-      ? json(judged(answer, doc, chances))
-      : sheet(doc.front.title, topic, answer, chances),
+      ? json(judged(answer, doc, chances, found))
+      : sheet(doc.front.title, topic, answer, found, chances),
   );
   return 0;
 }
@@ -124,7 +127,7 @@ async function diff(
   if (name === undefined) {
     throw new BadInput('`tarebook rules --diff` wants a topic, such as tow-fit.');
   }
-  const found = await rulesDiff(topicNamed(name), version, paths.length === 0 ? ['cases'] : paths);
+  const found = await rulesDiff(topicNamed(name), version, paths);
   process.stdout.write(asJson ? json(diffAsJson(found)) : diffAsText(found));
   return 0;
 }

@@ -35,6 +35,7 @@ function makeShape() {
     findings: z.array(z.looseObject({ id: text, level: text })),
     parameters: z.array(z.looseObject({ id: text, value: z.number() })),
     house: z.optional(z.nullable(z.object({ name: text, parameters: z.array(houseChoice) }))),
+    remedies: z.optional(z.array(z.looseObject({}))),
     spread: z.optional(z.looseObject({ draws: whole(1, mostDraws), seed: whole(0, mostSeed) })),
   });
 }
@@ -56,6 +57,8 @@ export type Saved = {
   readonly house?: Pick<HouseAnswer, 'name' | 'parameters'> | null;
   /** The draws its chances came from. */
   readonly spread?: SpreadOptions;
+  /** What would have changed it, where that was asked. */
+  readonly remedies?: readonly object[];
 };
 
 /** The house layer of a saved verdict, as a dealer would write it; none when it stood under none. */
@@ -82,6 +85,7 @@ const wanted: Readonly<Record<string, string>> = {
   findings: 'a list of findings, each with id and level',
   parameters: 'a list of numbers, each with id and value',
   house: 'the dealer’s name, and each parameter with its value, unit, first day and reason',
+  remedies: 'a list of changes',
   spread: 'how many draws there were, and their seed',
 };
 

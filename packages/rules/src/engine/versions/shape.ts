@@ -33,6 +33,7 @@ export function makeShape() {
     headline: z.array(z.string()),
     assumptions: z.array(z.object({ when: z.string(), ...said() })),
     changes: z.optional(z.array(changeShape())),
+    doubts: z.optional(doubtsShape()),
     cautions: z.array(z.object(said())),
     house: z.optional(z.string()),
   } satisfies Record<keyof Topic, z.ZodMiniType>);
@@ -187,4 +188,16 @@ function changeShape() {
       to: z.union([z.object({ option: z.string() }), z.object({ sameAs: z.string() })]),
     }),
   ]);
+}
+
+function doubtsShape() {
+  const amount = z.object({ amount: z.number(), unit: z.string() });
+  const off = z.array(z.union([z.object({ share: z.number() }), amount]));
+  const source = sourceShape();
+  return z.object({
+    exact: z.array(z.string()),
+    readFrom: z.array(z.object({ words: z.array(z.string()), off, source })),
+    otherwise: z.object({ off, source }),
+    instead: z.record(z.string(), z.string()),
+  });
 }

@@ -25,6 +25,7 @@ const partWords: Readonly<Record<string, string>> = {
   rankings: 'Orders of size',
   simulations: 'What is reckoned step by step',
   changes: 'What may be changed',
+  doubts: 'How far off the facts may be',
   formulas: 'How it reckons',
   limits: 'Limits',
   findings: 'What it says beside the limits',
