@@ -10,15 +10,16 @@ export function chanceOf(hits: number, draws: number): Chance {
 export const shares = [0.05, 0.25, 0.5, 0.75, 0.95] as const;
 
 /**
- * The value below which a share of sorted values lies, with the mean of two where the share falls
- * between them: definition 2 in Hyndman and Fan, “Sample Quantiles in Statistical Packages”, The
- * American Statistician 50 (1996).
+ * The value below which a share of sorted values lies, on a straight line between the two nearest:
+ * definition 7 in Hyndman and Fan, “Sample Quantiles in Statistical Packages”, The American
+ * Statistician 50 (1996).
  */
 export function quantileOf(sorted: Float64Array, share: number): number {
-  const at = sorted.length * share;
-  const above = Math.min(sorted.length - 1, Math.floor(at));
-  const below = Number.isInteger(at) ? Math.max(0, above - 1) : above;
-  return ((sorted[below] ?? Number.NaN) + (sorted[above] ?? Number.NaN)) / 2;
+  const at = (sorted.length - 1) * share;
+  const low = Math.floor(at);
+  const below = sorted[low] ?? Number.NaN;
+  const above = sorted[Math.min(sorted.length - 1, low + 1)] ?? below;
+  return below + (at - low) * (above - below);
 }
 
 /** Sorts the values in place. */
