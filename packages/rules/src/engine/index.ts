@@ -44,6 +44,7 @@ export { FormulaError, parseFormula } from './formula/parse';
 export { withHouse } from './house/house';
 export { readHouse } from './house/read';
 export type { HouseLayer, HouseValue } from './house/shapes';
+export { type Matter, type Mover, matters, mattersSays } from './matters/matters';
 export { remedies } from './remedy/remedies';
 export type { FactChange, NoHelp, Remedies, Remedy, Told } from './remedy/shapes';
 export type {

@@ -30,6 +30,10 @@ type FactWords = {
   readonly ask: string;
   /** Where it can be read. */
   readonly where: string;
+  /** Taken as written, not as measured: a rating, a count, a size stamped on the part. */
+  readonly exact?: boolean;
+  /** How to know it better, as an instruction: “Weigh the tongue”. */
+  readonly instead?: string;
   /** What it is, for someone who has never heard of it. */
   readonly means?: string;
 };
