@@ -24,6 +24,7 @@ export type TopicChange = {
 const forReading = new Set([
   ...['label', 'noun', 'plural', 'short', 'ask', 'where', 'means', 'says', 'words', 'sentence'],
   ...['stop.says', 'care.says', 'otherwise', 'unsure', 'silent.says', 'source'],
+  ...['exact', 'instead'],
 ]);
 
 /** Whether a change is one of words alone, which no verdict can rest on. */

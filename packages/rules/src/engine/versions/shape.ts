@@ -33,7 +33,6 @@ export function makeShape() {
     headline: z.array(z.string()),
     assumptions: z.array(z.object({ when: z.string(), ...said() })),
     changes: z.optional(z.array(changeShape())),
-    doubts: z.optional(doubtsShape()),
     cautions: z.array(z.object(said())),
     house: z.optional(z.string()),
   } satisfies Record<keyof Topic, z.ZodMiniType>);
@@ -129,8 +128,7 @@ function decisionShape() {
     ...cited(),
     hit: z.enum(['unique', 'first']),
     on: z.array(z.string()),
-    // biome-ignore lint/suspicious/noThenProperty: a row of a decision table has it, and is no promise
-    rows: z.array(z.object({ when, then: z.string() })),
+    rows: z.array(z.object({ when, gives: z.string() })),
     results: z.record(z.string(), result),
   });
 }
@@ -188,16 +186,4 @@ function changeShape() {
       to: z.union([z.object({ option: z.string() }), z.object({ sameAs: z.string() })]),
     }),
   ]);
-}
-
-function doubtsShape() {
-  const amount = z.object({ amount: z.number(), unit: z.string() });
-  const off = z.array(z.union([z.object({ share: z.number() }), amount]));
-  const source = sourceShape();
-  return z.object({
-    exact: z.array(z.string()),
-    readFrom: z.array(z.object({ words: z.array(z.string()), off, source })),
-    otherwise: z.object({ off, source }),
-    instead: z.record(z.string(), z.string()),
-  });
 }
