@@ -31,6 +31,9 @@ export {
   type Topic,
   type Trace,
   topicFromPublished,
+  type Whys,
+  why,
+  whys,
   withHouse,
 } from './engine/index';
 export { topics } from './topics/all';

@@ -70,3 +70,4 @@ export {
   sayChange,
 } from './versions/words';
 export { type Length, why } from './why/why';
+export { type Whys, whys } from './why/whys';
