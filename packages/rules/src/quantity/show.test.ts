@@ -17,6 +17,8 @@ describe('a range is shown as a person writes it', () => {
     [{ lo: 4950.01, hi: 4950.02 }, 'lb', '4,950 lb'],
     [point(2.3125), 'in', '2.31 in'],
     [point(2), '', '2'],
+    [{ lo: 1.1, hi: 1.25 }, '', '1.1–1.25'],
+    [point(0.764), 'mΩ/ft', '0.764 mΩ/ft'],
   ])('%j %s is “%s”', (range, unit, wanted) => {
     expect(show(range, unit)).toBe(wanted);
   });

@@ -16,6 +16,7 @@ const metricFor: Readonly<Record<string, string>> = {
   '°F': '°C',
   lb·ft: 'kg·m',
   'lb/gal': 'kg/L',
+  'mΩ/ft': 'mΩ/m',
 };
 
 const decimals: Readonly<Record<string, number>> = {
@@ -31,6 +32,7 @@ const decimals: Readonly<Record<string, number>> = {
   L: 1,
   '%': 1,
   '1': 4,
+  '': 3,
   'lb/gal': 2,
   'kg/L': 2,
   USD: 0,
@@ -47,6 +49,8 @@ const decimals: Readonly<Record<string, number>> = {
   'km/h': 0,
   'lb/ft³': 4,
   'kg/m³': 3,
+  'mΩ/ft': 4,
+  'mΩ/m': 3,
 };
 
 const formats = new Map<number, Intl.NumberFormat>();
@@ -75,7 +79,7 @@ export function showParts(range: Interval, symbol: string, system: UnitSystem = 
   const target = shownUnit(symbol, system);
   const from = unitOf(symbol === '' ? '1' : symbol);
   const to = unitOf(target === '' ? '1' : target);
-  const places = decimals[target] ?? (target === '' ? 0 : 1);
+  const places = decimals[target] ?? 1;
   const end = (value: number) => showNumber(convert(value, from, to), places);
   const { lo, hi } = range;
   const unit = target;

@@ -74,7 +74,7 @@ const rows: readonly Row[] = [
   ['Ah', 3600, [0, 0, 1, 1, 0, 0], ''],
   ['V', watt, [1, 2, -3, -1, 0, 0], 'volt volts'],
   ['Ω', watt, [1, 2, -3, -2, 0, 0], 'ohm ohms'],
-  ['mΩ', watt / 1000, [1, 2, -3, -2, 0, 0], ''],
+  ['mΩ', watt / 1000, [1, 2, -3, -2, 0, 0], 'mohm milliohm milliohms'],
   ['W', watt, power, 'watt watts'],
   ['kW', watt * 1000, power, ''],
   ['Wh', watt * 3600, energy, ''],

@@ -124,6 +124,8 @@ export function sortOf(node: Node, topic: Topic, unitOfName: (name: string) => s
       case 'power':
         alike(walk(each.base), number(plain), 'power');
         return alike(walk(each.exponent), number(plain), 'power');
+      case 'between':
+        return numeric(alike(walk(each.a), walk(each.b), 'between'), 'between');
       case 'whole':
         return alike(walk(each.of), number(plain), 'whole');
       case 'sunHeight':

@@ -43,6 +43,8 @@ export type Node =
   | { readonly kind: 'power'; readonly base: Node; readonly exponent: Node }
   /** whole(x): the largest whole number not above x. */
   | { readonly kind: 'whole'; readonly of: Node }
+  /** between(a, b): anything from the one to the other, such as a figure on which tables disagree. */
+  | { readonly kind: 'between'; readonly a: Node; readonly b: Node }
   /** sunHeight(latitude, day of the year, hour of sun time): sine of the sun's height, at least 0. */
   | {
       readonly kind: 'sunHeight';
@@ -80,6 +82,7 @@ export function below(node: Node): readonly Node[] {
     case 'compare':
     case 'both':
     case 'either':
+    case 'between':
       return [node.a, node.b];
     case 'choose':
       return [node.when, node.chosen, node.otherwise];

@@ -81,6 +81,8 @@ describe('what is no formula is refused, and the message names it', () => {
     'needs(a.b)',
     'needs(a.b, 1)',
     'lookup(sag)',
+    'between(a.b)',
+    'between(a.b, 1, 2)',
     'lookup(1, 2)',
     'a.b === 1',
     'a.b & 1',

@@ -87,6 +87,13 @@ function call(node: Expression, text: string): Node {
         base: build(expression(first, text), text),
         exponent: build(expression(second, text), text),
       };
+    case 'between':
+      wants(args.length === 2, 'between(a, b)');
+      return {
+        kind: 'between',
+        a: build(expression(first, text), text),
+        b: build(expression(second, text), text),
+      };
     case 'whole':
       wants(args.length === 1, 'whole(value)');
       return { kind: 'whole', of: build(expression(first, text), text) };
@@ -124,6 +131,7 @@ function listIn(node: Node, text: string): string {
 
 function firstName(node: Node): string | undefined {
   if (node.kind === 'name') return node.id;
+  if (node.kind === 'given' || node.kind === 'known') return node.names[0];
   for (const each of below(node)) {
     const found = firstName(each);
     if (found !== undefined) return found;

@@ -16,7 +16,7 @@ import {
   zeroUp,
 } from '../../quantity';
 import type { Arithmetic, Compare, Node } from './nodes';
-import { made, power, sunHeight, whole } from './special';
+import { between, made, power, sunHeight, whole } from './special';
 import {
   type AmongValue,
   blend,
@@ -278,6 +278,8 @@ export function reckon(node: Node, scope: Scope): Value {
       return pick(node.table, reckon(node.at, scope), scope);
     case 'power':
       return power(asNumber(reckon(node.base, scope)), asNumber(reckon(node.exponent, scope)));
+    case 'between':
+      return between(asNumber(reckon(node.a, scope)), asNumber(reckon(node.b, scope)));
     case 'whole':
       return whole(asNumber(reckon(node.of, scope)));
     case 'sunHeight':

@@ -140,6 +140,62 @@ describe('what is not known', () => {
   });
 });
 
+describe('between two figures that sources disagree on', () => {
+  const facts = { 'box.weight': '100 lb', 'shelf.rating': '130 lb' };
+
+  test.each(['between(box.weight, shelf.rating)', 'between(shelf.rating, box.weight)'])(
+    '%s is anything from the lower to the higher',
+    (is) => {
+      expect(rangeOf(is, facts)).toEqual({ lo: 100, hi: 130 });
+    },
+  );
+
+  test('over ranges it is still exact where both ends move one way', () => {
+    const wide = { 'box.weight': '100–120 lb', 'shelf.rating': '130–150 lb' };
+    const is = 'between(box.weight, shelf.rating + box.weight) - box.weight';
+    const { lo, hi } = rangeOf(is, wide);
+    expect(lo).toBeLessThanOrEqual(0);
+    expect(hi).toBeGreaterThanOrEqual(150);
+  });
+
+  test('it holds every point between its ends, for every point of its inputs', () => {
+    const share = fc.double({ min: 0, max: 1, noNaN: true });
+    fc.assert(
+      fc.property(share, share, share, share, (a, b, at, between) => {
+        const x = { lo: Math.min(a, b) * 900, hi: Math.max(a, b) * 900 };
+        const { lo, hi } = rangeOf('between(box.weight, 2 * box.weight) - box.weight', {
+          'box.weight': { ...x, unit: 'lb' },
+        });
+        const weight = x.lo + at * (x.hi - x.lo);
+        const point = weight + between * weight - weight;
+        expect(point).toBeGreaterThanOrEqual(lo - 1e-9);
+        expect(point).toBeLessThanOrEqual(hi + 1e-9);
+      }),
+      { numRuns: 200, seed },
+    );
+  });
+});
+
+describe('inside a sum, given and known ask about the row at hand', () => {
+  const counted = (word: 'given' | 'known') => `sum(choose(${word}(boxes.place), 1, 0))`;
+  const rows = [
+    { weight: '1 lb', place: '2 in' },
+    { weight: '1 lb', place: 'unknown' },
+    { weight: '1 lb' },
+  ];
+
+  test('one place was told, one mentioned and not known, one not mentioned', () => {
+    expect(rangeOf(counted('known'), { boxes: rows }, '1')).toEqual({ lo: 1, hi: 1 });
+    expect(rangeOf(counted('given'), { boxes: rows }, '1')).toEqual({ lo: 2, hi: 2 });
+  });
+
+  test('outside of one, known is still a word on all rows', () => {
+    const is = 'choose(known(boxes.place), 1, 0)';
+    expect(rangeOf(is, { boxes: rows }, '1')).toEqual({ lo: 0, hi: 0 });
+    expect(rangeOf(is, { boxes: rows.slice(0, 1) }, '1')).toEqual({ lo: 1, hi: 1 });
+  });
+});
+
 describe('a table', () => {
   test.each([
     ['10 in', 100, 100],

@@ -51,6 +51,13 @@ function column(inputs: Inputs, name: string): readonly NumberInput[] | undefine
   return list.rows.flatMap((row) => row[name.slice(dot + 1)] ?? []);
 }
 
+/** The cell of one row, by the name of its column; undefined for any other name. */
+function cellOf(inputs: Inputs, list: string, row: number, name: string): NumberInput | undefined {
+  if (!name.startsWith(`${list}.`)) return undefined;
+  const input = inputs.get(list);
+  return input?.kind === 'rows' ? input.rows[row]?.[name.slice(list.length + 1)] : undefined;
+}
+
 function isOpenIn(inputs: Inputs, key: string): boolean {
   const direct = inputs.get(key);
   if (direct) return direct.kind === 'number' && direct.open;
@@ -112,6 +119,7 @@ export function run(
   const kept = new Map<string, Value>();
   const partsKnown = new Map<Node, boolean>();
   const simulations = new Map<string, Simulated>();
+  const pinnedRuns = new Map<string, Run>();
   const withSlopes = parent === undefined;
   const isOpen = (key: string) => isOpenIn(inputs, key);
 
@@ -158,9 +166,20 @@ export function run(
       hold(high, key, rising ? range.hi : range.lo);
     }
     if (low.size === pins.size && high.size === pins.size) return plain;
-    const least = asNumber(run(compiled, inputs, parameters, low, self).value(name));
-    const most = asNumber(run(compiled, inputs, parameters, high, self).value(name));
+    const least = asNumber(pinnedRun(low).value(name));
+    const most = asNumber(pinnedRun(high).value(name));
     return { ...plain, ...common(plain, { lo: least.lo, hi: most.hi }) };
+  };
+
+  /** One run for all formulas that hold the same inputs at the same ends. */
+  const pinnedRun = (at: Pins): Run => {
+    const mark = [...at]
+      .map(([key, { lo, hi }]) => `${key} ${lo} ${hi}`)
+      .sort()
+      .join('\n');
+    const made = pinnedRuns.get(mark) ?? run(compiled, inputs, parameters, at, self);
+    pinnedRuns.set(mark, made);
+    return made;
   };
 
   const inputRange = (key: string): Interval | undefined => {
@@ -220,9 +239,17 @@ export function run(
   const rowScope = (around: Scope, list: string, row: number): Scope => ({
     ...around,
     inRow: (inner, index) => rowScope(rowScope(around, list, row), inner, index),
+    given: (name) => {
+      const cell = cellOf(inputs, list, row, name);
+      return cell ? cell.status !== 'silent' : around.given(name);
+    },
+    known: (name) => {
+      const cell = cellOf(inputs, list, row, name);
+      return cell ? cell.status === 'known' : around.known(name);
+    },
     value: (name) => {
       if (!name.startsWith(`${list}.`)) return around.value(name);
-      const cell = column(inputs, name)?.[row];
+      const cell = cellOf(inputs, list, row, name);
       if (!cell) throw new Error(`“${name}” is not filled in every row.`);
       return numberValue(cell, cellKey(name, row), pins, withSlopes);
     },

@@ -35,7 +35,12 @@ export function simulate(id: string, compiled: CompiledSimulation, around: Scope
       inRow: (inner, row) => {
         const cells = around.inRow(inner, row);
         const own = (name: string) => name.startsWith(`${inner}.`);
-        return { ...scope, value: (name) => (own(name) ? cells.value(name) : value(name)) };
+        return {
+          ...scope,
+          given: cells.given,
+          known: cells.known,
+          value: (name) => (own(name) ? cells.value(name) : value(name)),
+        };
       },
     };
     return scope;

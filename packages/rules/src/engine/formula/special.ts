@@ -1,6 +1,6 @@
 import { getPosition } from 'suncalc';
 import { hull, type Interval, multiply, point } from '../../quantity';
-import { blend, type NumberValue, noSlopes, type Slopes } from './values';
+import { blend, eitherSlopes, type NumberValue, noSlopes, type Slopes } from './values';
 
 /** Functions of numbers beyond the four kinds of arithmetic, over ranges and with their slopes. */
 export const made = (range: Interval, slopes: Slopes): NumberValue => ({
@@ -30,6 +30,11 @@ export function power(base: NumberValue, exponent: NumberValue): NumberValue {
   const byBase = base.lo <= 0 ? { lo: 0, hi: Infinity } : multiply(inner, exponent);
   const logs = { lo: Math.log(Math.max(0, base.lo)), hi: Math.log(Math.max(0, base.hi)) };
   return made(range, blend(base.slopes, byBase, exponent.slopes, multiply(range, logs)));
+}
+
+/** Anything from one to the other; each place between them moves as the two ends do. */
+export function between(a: NumberValue, b: NumberValue): NumberValue {
+  return made(hull(a, b), eitherSlopes(a.slopes, b.slopes));
 }
 
 /** Rounded down; within one step it is flat, and from step to step it may jump. */

@@ -128,6 +128,8 @@ function write(node: Node, wording: Wording): Piece {
       return firm(`table at ${inner(node.at).text}`);
     case 'power':
       return { text: `${within(inner(node.base), 3)}^${within(inner(node.exponent), 3)}`, bond: 2 };
+    case 'between':
+      return loose(`from ${inner(node.a).text} to ${inner(node.b).text}`);
     case 'whole':
       return firm(`${within(inner(node.of), 3)} rounded down`);
     case 'sunHeight':
@@ -195,6 +197,7 @@ export function usedNames(node: Node, scope: Scope): readonly string[] {
         walk(each.of);
         return;
       case 'power':
+      case 'between':
       case 'sunHeight':
         for (const part of below(each)) walk(part);
         return;
