@@ -1,5 +1,9 @@
 import type { Topic } from '../engine/define/shapes';
+import { houseBattery } from './house-battery/index';
 import { towFit } from './tow-fit/index';
 
 /** Every rule set there is, by its id. */
-export const topics: Readonly<Record<string, Topic>> = { [towFit.id]: towFit };
+export const topics: Readonly<Record<string, Topic>> = {
+  [towFit.id]: towFit,
+  [houseBattery.id]: houseBattery,
+};

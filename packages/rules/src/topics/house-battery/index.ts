@@ -1,0 +1,128 @@
+import { defineTopic, gather } from '../../engine/define/topic';
+import { bank } from './bank';
+import { care } from './care';
+import { charging } from './charging';
+import { curve } from './curve';
+import { day } from './day';
+import { loads } from './loads';
+import { recharge } from './recharge';
+import { custom, house, lithiumCold, makersManual } from './sources';
+import { stateOfCharge } from './state-of-charge';
+import { steady } from './steady';
+import { usable } from './usable';
+import { voltageTables } from './voltage-tables';
+import { wire } from './wire';
+
+/** In the order in which limits are listed. */
+const parts = [
+  bank,
+  voltageTables,
+  usable,
+  stateOfCharge,
+  loads,
+  charging,
+  day,
+  steady,
+  recharge,
+  wire,
+  care,
+  curve,
+] as const;
+
+/** How full is the battery, will it carry the day, and are charger, wire and fuse right for it? */
+export const houseBattery = defineTopic({
+  id: 'house-battery',
+  version: '1.0.0',
+  title: 'House battery',
+  question:
+    'How full is the house battery, will it carry the day, and are charger, wire and fuse right for it?',
+  facts: gather('facts', parts),
+  parameters: gather('parameters', parts),
+  tables: gather('tables', parts),
+  wordTables: gather('wordTables', parts),
+  formulas: gather('formulas', parts),
+  simulations: gather('simulations', parts),
+  decisions: gather('decisions', parts),
+  limits: gather('limits', parts),
+  findings: gather('findings', parts),
+  outcomes: {
+    ok: { id: 'will-do', words: 'will do', sentence: 'It will do.' },
+    care: {
+      id: 'will-do-with-care',
+      words: 'will do with care',
+      sentence: 'It will do, with care.',
+    },
+    stop: { id: 'will-not-do', words: 'will not do', sentence: 'It will not do.' },
+    unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
+  },
+  apart: {},
+  headline: [
+    'battery.stateOfCharge',
+    'bank.volts',
+    'bank.capacity',
+    'battery.available',
+    'battery.usable',
+    'battery.usableEnergy',
+    'stop.voltage',
+    'day.loadEnergy',
+    'day.ampHours',
+    'day.offered',
+    'day.lowest',
+    'day.end',
+    'battery.days',
+    'steady.current',
+    'steady.hoursToEmpty',
+    'steady.hoursToStop',
+    'recharge.hours',
+    'wire.drop',
+    'wire.longest',
+    'monitor.voltage',
+  ],
+  assumptions: [
+    {
+      when: 'assumed.full',
+      says: 'The battery is full when the reckoned day begins, in the evening; nobody read it.',
+      source: custom,
+    },
+    {
+      when: 'assumed.fromStop',
+      says: 'It is charged from the stop line; nobody read how full it is.',
+      source: custom,
+    },
+    {
+      when: 'assumed.allDay',
+      says: 'A load without hours runs all day.',
+      source: house,
+    },
+  ],
+  cautions: [
+    {
+      says: 'The manuals of that very battery, charger and inverter win over this sheet; this is advice, not approval.',
+      source: makersManual,
+    },
+    {
+      says: 'Disconnect and fuse before work, minus first; a short circuit across a battery burns.',
+      source: custom,
+    },
+    {
+      says: 'Flooded batteries give off hydrogen: vent them, no spark or flame, eyes and hands covered.',
+      source: makersManual,
+    },
+    {
+      says: 'Never equalise AGM or gel unless the maker says so.',
+      source: makersManual,
+    },
+    {
+      says: 'A discharged lead battery freezes and splits; never charge a frozen one.',
+      source: custom,
+    },
+    {
+      says: 'Never charge LiFePO₄ with cells below freezing.',
+      source: lithiumCold,
+    },
+    {
+      says: 'Mains wiring, inverter feeds and transfer switches are for a licensed electrician, by the local code.',
+      source: custom,
+    },
+  ],
+});

@@ -1,0 +1,124 @@
+import { part } from '../../engine/define/topic';
+import { chargeHabits, custom, dataPlate, mathematics, taper } from './sources';
+
+/**
+ * How long a charger takes to full: the bulk at its whole current, then the taper.
+ *
+ *     A │────────────╮
+ *       │             ╲
+ *       │              ╲___
+ *       └── bulk ──────┴ taper ┴─ charge.full
+ */
+export const recharge = part({
+  facts: {
+    'charger.current': {
+      kind: 'quantity',
+      label: 'Current of the charger',
+      unit: 'A',
+      least: 0,
+      most: 1000,
+      ask: 'How many amperes does the charger or converter give?',
+      where: 'its data plate',
+    },
+    'charger.hours': {
+      kind: 'quantity',
+      label: 'Hours there are to charge',
+      unit: 'h',
+      least: 0,
+      most: 1000,
+      ask: 'For how many hours can it charge?',
+      where: 'told by the owner',
+    },
+    'battery.mostChargeCurrent': {
+      kind: 'quantity',
+      label: 'Largest charging current of one battery',
+      unit: 'A',
+      least: 0,
+      most: 1000,
+      ask: 'With how many amperes may one battery be charged at the most?',
+      where: 'the battery’s data sheet',
+    },
+  },
+  parameters: {
+    'charge.full': {
+      label: 'State of charge that counts as full',
+      unit: '%',
+      values: [{ from: '2020-01-01', value: 97 }],
+      range: [96, 99],
+      source: { class: 'house', cite: 'Choice of the dealer' },
+    },
+  },
+  tables: {
+    naturalLog: {
+      label: 'Natural logarithm, for the time constants of the taper',
+      keyUnit: '1',
+      valueUnit: '1',
+      rows: [1, 1.1, 1.25, 1.5, 1.75, 2, 2.5, 3, 4, 5, 6, 7, 8, 10, 12, 15, 20].map(
+        (x) => [x, Math.round(Math.log(x) * 1e6) / 1e6] as const,
+      ),
+      source: mathematics,
+    },
+  },
+  formulas: {
+    'recharge.from': {
+      label: 'Charge from which it is charged',
+      unit: 'Ah',
+      is: 'choose(start.isRead, start.charge, stop.charge)',
+      source: custom,
+    },
+    'assumed.fromStop': {
+      label: 'Nobody read how empty it is, and it is to be charged',
+      unit: 'yes-no',
+      is: '!start.isRead && given(charger.current)',
+      source: custom,
+    },
+    'recharge.current': {
+      label: 'Current that the bank stores',
+      unit: 'A',
+      is: 'min(charger.current, choose(known(battery.mostChargeCurrent), battery.mostChargeCurrent * bank.parallel, acceptance.current)) * pick(chargeEfficiency, battery.chemistry)',
+      source: chargeHabits,
+    },
+    'recharge.bulk': {
+      label: 'Hours at the whole current',
+      unit: 'h',
+      is: 'max(0, taper.charge - recharge.from) / recharge.current',
+      source: taper,
+    },
+    'recharge.taper': {
+      label: 'Hours of absorption, the current falling',
+      unit: 'h',
+      is: 'taper.gap / recharge.current * lookup(naturalLog, min(battery.available - recharge.from, taper.gap) / (battery.available * (1 - charge.full)))',
+      source: taper,
+    },
+    'recharge.hours': {
+      label: 'Hours to full',
+      unit: 'h',
+      is: 'recharge.bulk + recharge.taper',
+      source: taper,
+    },
+    'recharge.most': {
+      label: 'Largest charging current of the bank',
+      unit: 'A',
+      is: 'battery.mostChargeCurrent * bank.parallel',
+      source: dataPlate,
+    },
+  },
+  limits: {
+    recharge: {
+      label: 'Time to recharge',
+      short: 'the time to recharge',
+      used: 'recharge.hours',
+      limit: 'charger.hours',
+      askedBy: ['charger.hours'],
+      source: taper,
+    },
+    'charge-current': {
+      label: 'Charging current',
+      short: 'the charging current',
+      used: 'charger.current',
+      limit: 'recharge.most',
+      askedBy: ['battery.mostChargeCurrent'],
+      source: dataPlate,
+    },
+  },
+});

@@ -1,0 +1,74 @@
+import { part } from '../../engine/define/topic';
+import { circuits, depthLead, peukertLaw } from './sources';
+
+/**
+ * One steady load from the charge as it is to the stop line, by Peukert's law.
+ *
+ *     rated hours H at C/H: the whole capacity; at ten times that current, far less than a tenth
+ */
+export const steady = part({
+  facts: {
+    'steady.power': {
+      kind: 'quantity',
+      label: 'One steady load',
+      unit: 'W',
+      least: 0,
+      most: 20000,
+      ask: 'How many watts does the one thing draw that it is about?',
+      where: 'its data plate',
+    },
+    'steady.onInverter': {
+      kind: 'yes-no',
+      label: 'It runs on the inverter',
+      ask: 'Does it plug in, so that it runs on the inverter?',
+      where: 'its plug',
+      silent: { value: 'no', says: 'The steady load runs on battery voltage.', source: circuits },
+    },
+    'steady.hours': {
+      kind: 'quantity',
+      label: 'Hours it is to run',
+      unit: 'h',
+      least: 0,
+      most: 1000,
+      ask: 'For how many hours is it to run?',
+      where: 'told by the owner',
+    },
+  },
+  formulas: {
+    'steady.current': {
+      label: 'Current of the steady load',
+      unit: 'A',
+      is: "choose(steady.onInverter == 'yes', steady.power / inverter.efficiency, steady.power) / bank.volts",
+      source: circuits,
+    },
+    'steady.stress': {
+      label: 'How much more it takes than its ampere-hours',
+      unit: '',
+      is: 'between(power(max(1, steady.current * battery.ratedHours / bank.capacity), peukert.least - 1), power(max(1, steady.current * battery.ratedHours / bank.capacity), peukert.most - 1))',
+      source: peukertLaw,
+    },
+    'steady.hoursToEmpty': {
+      label: 'Hours from full to empty at this load',
+      unit: 'h',
+      is: 'battery.available / (steady.current * steady.stress)',
+      source: peukertLaw,
+    },
+    'steady.hoursToStop': {
+      label: 'Hours to the stop line at this load',
+      unit: 'h',
+      is: 'max(0, start.charge - stop.charge) / (steady.current * steady.stress)',
+      source: depthLead,
+    },
+  },
+  limits: {
+    'steady-run': {
+      label: 'Run of the steady load',
+      short: 'the run of the steady load',
+      used: 'steady.hours',
+      limit: 'steady.hoursToStop',
+      margin: 'margin.battery',
+      askedBy: ['steady.hours'],
+      source: peukertLaw,
+    },
+  },
+});
