@@ -26,8 +26,8 @@ function quotient([x0, y0]: At, [x1, y1]: At, [x2, y2]: At) {
   const t = (x1 - x0) / span;
   const r = (y1 - y0 * (1 - t) - t * y2) / (t * (y2 - y1));
   const q = y2 * (1 + r) - y0;
-  // Below −1 its divisor passes zero between the ends.
-  const sound = Number.isFinite(r) && r > -1;
+  // At −1 and below its divisor passes zero up to the end: a jump, and no curve.
+  const sound = Number.isFinite(r) && r > -1 + 1e-6;
   const at = (x: number): number => {
     const s = (x - x0) / span;
     return (y0 + q * s) / (1 + r * s);

@@ -24,8 +24,8 @@ function effect(bench: Bench, of: string, before: Judged, after: Judged): string
   }));
   if (!was || !is) return '';
   const over = (at: typeof was): number => rounded(at.used.hi - at.limit.lo);
-  const [then, now] = [show(was.used, was.used.unit), show(is.used, is.used.unit)];
-  const against = show(is.limit, is.limit.unit);
+  const [then, now] = [was.used, is.used].map((at) => show(at, at.unit, bench.units));
+  const against = show(is.limit, is.limit.unit, bench.units);
   if (over(was) === over(is)) return `it does nothing for ${name}, ${now} of ${against} as before`;
   if (over(is) > over(was))
     return `${name} goes from ${then} to ${now} of ${against}, and that is worse`;
@@ -44,24 +44,34 @@ function whyNot(bench: Bench, before: Judged, after: Judged): string {
   );
   const names = broken.map((of) => lower(labelOf(bench.topic, of)));
   const but = names.length === 0 ? '' : `; but then it fails on ${listed(names)}`;
-  return `${listed(parts)}${but}`;
+  return `${parts.join('; ')}${but}`;
 }
 
-/** Changes that turn nothing, each as far as it goes either way. */
+/** A change as far as it goes one way, that turns nothing on that way. */
+export type Vain = { readonly way: Way; readonly x: number };
+
+/** The ways a change can go on which it turned nothing. */
+export function vainOf(way: Way, turned: readonly number[]): readonly Vain[] {
+  const { line } = way;
+  if (!line) return turned.length > 0 ? [] : [{ way, x: 0 }];
+  const { start, ends } = line;
+  const helps = (end: number) => turned.some((x) => (x - start) * (end - start) >= 0);
+  return ends.filter((end) => !helps(end)).map((x) => ({ way, x }));
+}
+
+/** Each of them told with its reason. */
 export function noHelpOf(
   bench: Bench,
   inputs: Inputs,
   before: Judged,
-  ways: readonly Way[],
+  vain: readonly Vain[],
 ): readonly NoHelp[] {
-  return ways.flatMap((way) => {
-    const bar = barred(inputs, way.change);
-    const { line } = way;
-    const points = line ? line.ends : [0];
-    return points.map((x) => {
-      const why = bar ?? `${whyNot(bench, before, judge(bench, way.edit(inputs, x)))}.`;
-      const says = `${instruction(way, x)} That does not turn it: ${bar ? why : why}`;
-      return { ...changeOf(way, x), says };
-    });
+  return vain.map(({ way, x }) => {
+    const after = () => judge(bench, way.edit(inputs, x));
+    const why = barred(inputs, way.change) ?? `${whyNot(bench, before, after())}.`;
+    return {
+      ...changeOf(way, x),
+      says: `${instruction(way, x, bench.units)} That does not turn it: ${why}`,
+    };
   });
 }

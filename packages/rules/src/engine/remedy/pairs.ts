@@ -81,6 +81,8 @@ const sameThing = (a: Way, b: Way): boolean =>
 
 /** One as far as it goes, the other solved. */
 function oneWhole({ bench, inputs, before }: Search, whole: Way, solved: Way): readonly Pair[] {
+  // A row as far as it goes is a row left out, which is a way of its own.
+  if (whole.change.kind === 'less' && whole.row !== undefined) return [];
   return (whole.line?.ends ?? [0]).flatMap((x) => {
     const joined: Way = { ...solved, edit: (all, y) => together(whole, x, solved, y)(all) };
     const half = { ...judge(bench, whole.edit(inputs, x)), level: before.level };

@@ -3,7 +3,7 @@ import type { FactsGiven } from '../check/facts';
 import type { Level, Topic } from '../define/shapes';
 import type { Inputs } from '../formula/values';
 import { givenAfter } from './edits';
-import { noHelpOf } from './no-help';
+import { noHelpOf, type Vain, vainOf } from './no-help';
 import { type Pair, smallestPair } from './pairs';
 import type { Remedies, Remedy } from './shapes';
 import { turns } from './solve';
@@ -48,7 +48,7 @@ function confirmed({ bench, asOf }: Case, facts: FactsGiven, level: Level): bool
 
 const spoken = (of: Case, ways: readonly (readonly [Way, number])[], level: Level): string => {
   const reminders = ways.flatMap(([{ change }]) => reminder(of.inputs, change) ?? []);
-  const said = ways.map(([way, x]) => instruction(way, x));
+  const said = ways.map(([way, x]) => instruction(way, x, of.bench.units));
   const then = `Then: ${of.bench.topic.outcomes[level].words}.`;
   return [...said, then, ...new Set(reminders)].join(' ');
 };
@@ -114,6 +114,14 @@ function withoutWholeRows(all: readonly Remedy[]): readonly Remedy[] {
   );
 }
 
+/** A part of a row that, left out whole, does not help either needs no line of its own. */
+const isPartOfVain = ({ change, row }: Way, vain: readonly Vain[]): boolean =>
+  change.kind === 'less' &&
+  row !== undefined &&
+  vain.some(
+    ({ way }) => way.change.kind === 'leave' && way.change.fact === change.fact && way.row === row,
+  );
+
 /**
  * What would change an outcome that says stop or care. Each single change is solved for the least
  * that turns it, rounded outward to a whole step, and confirmed by the rules; where none turns it,
@@ -123,7 +131,7 @@ function withoutWholeRows(all: readonly Remedy[]): readonly Remedy[] {
  */
 export function remedies(topic: Topic, asked: Asked): Remedies {
   const asOf = asked.asOf ?? today();
-  const bench = benchOf(topic, asOf);
+  const bench = benchOf(topic, asOf, asked.units);
   const { inputs } = reckoned(topic, asked, asOf);
   const before = judge(bench, inputs);
   const outcome = topic.outcomes[before.level].id;
@@ -133,13 +141,13 @@ export function remedies(topic: Topic, asked: Asked): Remedies {
   const of: Case = { bench, asked, asOf, inputs, before };
   const ways = allWays({ bench, inputs, judged: before, given: asked.facts });
   const open = ways.filter(({ change }) => barred(inputs, change) === undefined);
-  const noHelp: Way[] = [];
+  const vain: Vain[] = [];
   const single = ways
     .filter(({ change }) => applies(inputs, change))
     .flatMap((way) => {
       const turned = open.includes(way) ? turns(bench, inputs, before, way) : [];
       const found = turned.flatMap(({ x, level }) => remedyOf(of, way, x, level));
-      if (found.length === 0) noHelp.push(way);
+      vain.push(...vainOf(way, found.length === 0 ? [] : turned.map(({ x }) => x)));
       return found;
     });
   const ranked = withoutWholeRows(single).toSorted((a, b) => a.asks - b.asks || a.size - b.size);
@@ -147,6 +155,11 @@ export function remedies(topic: Topic, asked: Asked): Remedies {
   return {
     outcome,
     remedies: pair ? remedyOfPair(of, pair) : ranked,
-    noHelp: noHelpOf(bench, inputs, before, noHelp),
+    noHelp: noHelpOf(
+      bench,
+      inputs,
+      before,
+      vain.filter(({ way }) => !isPartOfVain(way, vain)),
+    ),
   };
 }

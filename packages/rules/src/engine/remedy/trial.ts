@@ -1,3 +1,4 @@
+import type { UnitSystem } from '../../quantity';
 import { compiledOf } from '../answer/answer';
 import { allStates, overall } from '../answer/levels';
 import { namedValues } from '../answer/named';
@@ -14,12 +15,15 @@ export type Bench = {
   readonly topic: Topic;
   readonly compiled: Compiled;
   readonly parameters: ParameterValues;
+  /** In which units sentences are written. */
+  readonly units: UnitSystem;
 };
 
-export const benchOf = (topic: Topic, asOf: string): Bench => ({
+export const benchOf = (topic: Topic, asOf: string, units: UnitSystem = 'us'): Bench => ({
   topic,
   compiled: compiledOf(topic),
   parameters: inBase(parametersOn(topic, asOf), asOf),
+  units,
 });
 
 export type Judged = {

@@ -1,29 +1,29 @@
-import { show } from '../../quantity';
+import { show, type UnitSystem } from '../../quantity';
 import type { Shift } from '../define/changes';
 import type { Topic } from '../define/shapes';
 import type { FactChange, Told } from './shapes';
 import type { Way } from './ways';
 
-export const toldInWords = (told: Told): string => {
+const toldInWords = (told: Told, units: UnitSystem): string => {
   if (told === null) return 'not said';
-  return typeof told === 'string' ? told : show(told, told.unit);
+  return typeof told === 'string' ? told : show(told, told.unit, units);
 };
 
 /** A place on either side of zero: `3 ft ahead of the axles`. */
-function onSide(told: Told, sides: NonNullable<Shift['sides']>): string {
-  if (told === null || typeof told === 'string') return toldInWords(told);
+function onSide(told: Told, sides: NonNullable<Shift['sides']>, units: UnitSystem): string {
+  if (told === null || typeof told === 'string') return toldInWords(told, units);
   if (told.lo === 0 && told.hi === 0) return sides.at;
   const ends = [told.lo, told.hi].map(Math.abs);
   const range = { lo: Math.min(...ends), hi: Math.max(...ends) };
-  return `${show(range, told.unit)} ${told.lo < 0 ? sides.below : sides.above}`;
+  return `${show(range, told.unit, units)} ${told.lo < 0 ? sides.below : sides.above}`;
 }
 
 /** What lies between two values. */
-function amount(from: Told, to: Told): string {
+function amount(from: Told, to: Told, units: UnitSystem): string {
   if (from === null || typeof from === 'string') return '';
-  if (to === null || typeof to === 'string') return show(from, from.unit);
+  if (to === null || typeof to === 'string') return show(from, from.unit, units);
   const ends = [from.lo - to.lo, from.hi - to.hi].map(Math.abs);
-  return show({ lo: Math.min(...ends), hi: Math.max(...ends) }, from.unit);
+  return show({ lo: Math.min(...ends), hi: Math.max(...ends) }, from.unit, units);
 }
 
 /** The change of a way carried so far, as data. */
@@ -41,14 +41,14 @@ export function changeOf(way: Way, x: number): FactChange {
 }
 
 /** The topic's own sentence for a change. */
-export function instruction(way: Way, x: number): string {
+export function instruction(way: Way, x: number, units: UnitSystem): string {
   const [from, to] = [way.from, way.to(x)];
   const sides = way.change.kind === 'shift' ? way.change.sides : undefined;
   const fills: Readonly<Record<string, string>> = {
     row: way.rowName,
-    from: sides ? onSide(from, sides) : toldInWords(from),
-    to: sides ? onSide(to, sides) : toldInWords(to),
-    amount: amount(from, to),
+    from: sides ? onSide(from, sides, units) : toldInWords(from, units),
+    to: sides ? onSide(to, sides, units) : toldInWords(to, units),
+    amount: amount(from, to, units),
   };
   return way.change.says.replace(/\{(\w+)\}/g, (whole, name: string) => fills[name] ?? whole);
 }
