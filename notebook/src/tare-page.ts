@@ -76,8 +76,10 @@ export class TarePage extends PlainElement {
     this.unhear = hearElsewhere(this.hear);
     this.arrive().then(() => {
       // Whatever no case needs comes once the case stands.
-      const rest = (): void => void import('./offline/page-foot').catch(() => undefined);
-      import('./elements/drop-cases').catch(() => undefined);
+      const rest = (): void => {
+        import('./offline/page-foot').catch(() => undefined);
+        import('./elements/drop-cases').catch(() => undefined);
+      };
       if (document.readyState === 'complete') setTimeout(rest, 500);
       else addEventListener('load', () => setTimeout(rest, 500), { once: true });
     });
@@ -117,7 +119,9 @@ export class TarePage extends PlainElement {
     if (visit !== this.visit) return;
     await this.updateComplete;
     await this.describe();
-    if (visit > 1) this.querySelector('main')?.focus();
+    // A formula that the address names takes the focus itself.
+    const named = address.page === 'topic' && partOf(location.hash) !== '';
+    if (visit > 1 && !named) this.querySelector('main')?.focus();
   };
 
   /** Gets what an address needs and is not here yet. */

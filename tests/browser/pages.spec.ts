@@ -94,7 +94,7 @@ test('a damaged record is set aside, and the case opens as filed', async ({ page
   await page.evaluate(
     () =>
       new Promise<void>((done, failed) => {
-        const open = indexedDB.open('tarebook', 1);
+        const open = indexedDB.open('tarebook');
         open.onerror = () => failed(new Error('no database'));
         open.onsuccess = () => {
           const write = open.result.transaction('cases', 'readwrite');
@@ -111,7 +111,7 @@ test('a damaged record is set aside, and the case opens as filed', async ({ page
   const aside = await page.evaluate(
     () =>
       new Promise<number>((done) => {
-        const open = indexedDB.open('tarebook', 1);
+        const open = indexedDB.open('tarebook');
         open.onsuccess = () => {
           const count = open.result.transaction('aside').objectStore('aside').count();
           count.onsuccess = () => done(count.result);

@@ -59,7 +59,7 @@ test('facts say what they are and where to read them, numbers since when and by 
     'What to be careful about',
     'Sources',
   ]) {
-    await expect(page.getByRole('heading', { level: 2, name: title })).toBeVisible();
+    await expect(page.getByRole('heading', { level: 2, name: title, exact: true })).toBeVisible();
   }
 });
 

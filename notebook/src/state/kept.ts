@@ -1,4 +1,5 @@
-import { everyRecord, hasFields, inTurn, setAside, shelf } from './shelf';
+import { allPending, dropPending, notePending } from './pending';
+import { everyRecord, hasFields, inTurn, type Shelf, setAside, shelf } from './shelf';
 
 /** What a person typed, kept on this device under the case's address. */
 export type Kept = {
@@ -61,9 +62,11 @@ export function hearElsewhere(listener: (news: Elsewhere) => void): () => void {
  *     stored ≠ seen             put under `name-2-…`, tell
  */
 export function keep(kept: Kept): Promise<void> {
+  const { topic, name, text } = kept;
+  const first = keyOf(topic, name);
+  const noted = ownName.get(first) ?? name;
+  notePending({ ...kept, name: noted, base: seen.get(keyOf(topic, noted)) ?? null });
   return inTurn(async () => {
-    const { topic, name, text } = kept;
-    const first = keyOf(topic, name);
     const db = await shelf();
     let key = keyOf(topic, ownName.get(first) ?? name);
     const write = db.transaction(['cases', 'aside'], 'readwrite');
@@ -78,6 +81,7 @@ export function keep(kept: Kept): Promise<void> {
     }
     await cases.put({ ...kept, name: key.slice(topic.length + 1) }, key);
     await write.done;
+    dropPending(topic, noted);
     seen.set(key, text);
     if (apart !== undefined) {
       ownName.set(first, apart);
@@ -89,8 +93,10 @@ export function keep(kept: Kept): Promise<void> {
 
 /** Forgets what was kept of a case, unless another window has changed it since. */
 export function forget(topic: string, name: string): Promise<void> {
+  const own = ownName.get(keyOf(topic, name)) ?? name;
+  dropPending(topic, own);
   return inTurn(async () => {
-    const key = keyOf(topic, ownName.get(keyOf(topic, name)) ?? name);
+    const key = keyOf(topic, own);
     const db = await shelf();
     const write = db.transaction('cases', 'readwrite');
     const stored: unknown = await write.store.get(key);
@@ -103,10 +109,27 @@ export function forget(topic: string, name: string): Promise<void> {
   });
 }
 
+/** Takes in what a closing tab could only note, under a name of its own where work was done since. */
+async function takeInPending(db: Shelf): Promise<void> {
+  for (const { base, ...kept } of allPending()) {
+    const { topic, name, text } = kept;
+    const stored: unknown = await db.get('cases', keyOf(topic, name));
+    const now = isKept(stored) ? stored.text : null;
+    if (now !== text) {
+      const damaged = stored !== undefined && now === null;
+      const free = !damaged && now === base;
+      const own = free ? name : `${name}-2-${kept.at.toString(36)}`;
+      await db.put('cases', { ...kept, name: own }, keyOf(topic, own));
+    }
+    dropPending(topic, name);
+  }
+}
+
 /** The kept text of a case. A damaged record is set aside, not deleted. */
 export function keptCase(topic: string, name: string): Promise<Kept | undefined> {
   return inTurn(async () => {
     const db = await shelf();
+    await takeInPending(db);
     const key = keyOf(topic, name);
     const found: unknown = await db.get('cases', key);
     const whole = isKept(found) ? found : undefined;
@@ -117,4 +140,7 @@ export function keptCase(topic: string, name: string): Promise<Kept | undefined>
   });
 }
 
-export const allKept = (): Promise<readonly Kept[]> => everyRecord('cases', isKept);
+export async function allKept(): Promise<readonly Kept[]> {
+  await inTurn(async () => takeInPending(await shelf()));
+  return everyRecord('cases', isKept);
+}
