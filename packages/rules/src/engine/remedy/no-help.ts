@@ -4,7 +4,8 @@ import { listed } from '../answer/phrases';
 import type { Inputs } from '../formula/values';
 import type { NoHelp } from './shapes';
 import { type Bench, inTheWay, type Judged, judge, worth } from './trial';
-import { barred, type Way } from './ways';
+import type { Way } from './way';
+import { barred } from './ways';
 import { changeOf, instruction, labelOf } from './words';
 
 const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

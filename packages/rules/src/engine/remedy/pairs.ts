@@ -2,7 +2,7 @@ import type { Level } from '../define/shapes';
 import type { Inputs } from '../formula/values';
 import { turns } from './solve';
 import { type Bench, comparedIn, gaps, inTheWay, type Judged, judge } from './trial';
-import type { Way } from './ways';
+import type { Way } from './way';
 
 export type Pair = {
   readonly first: Way;

@@ -8,7 +8,8 @@ import { type Pair, smallestPair } from './pairs';
 import type { Remedies, Remedy } from './shapes';
 import { turns } from './solve';
 import { type Bench, benchOf, type Judged, judge } from './trial';
-import { allWays, applies, barred, reminder, type Way } from './ways';
+import type { Way } from './way';
+import { allWays, applies, barred, reminder } from './ways';
 import { changeOf, instruction } from './words';
 
 type Case = {

@@ -2,7 +2,7 @@ import type { Level } from '../define/shapes';
 import type { Inputs } from '../formula/values';
 import { crossings } from './crossings';
 import { type Bench, comparedIn, gaps, inTheWay, type Judged, judge, worth } from './trial';
-import type { Way } from './ways';
+import type { Way } from './way';
 
 /** A change carried so far, and what comes of it. */
 export type Turned = { readonly x: number; readonly level: Level };

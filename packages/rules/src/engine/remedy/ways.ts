@@ -1,74 +1,21 @@
-import { unitOf } from '../../quantity';
 import { endsOf } from '../answer/named';
-import type { FactsGiven } from '../check/facts';
-import type { Change, Leave, Less, Scale, SetTo, Shift } from '../define/changes';
-import type { Column, QuantityFact } from '../define/shapes';
+import type { Change, Leave, Scale, SetTo } from '../define/changes';
 import type { Input, Inputs, NumberInput } from '../formula/values';
 import { edited, exactInput, withCell, withoutRow } from './edits';
+import { lessOf, shifting } from './lines';
 import type { Told } from './shapes';
-import type { Bench, Judged } from './trial';
-
-/** The values a change can be moved along, in its own unit. */
-export type Line = {
-  readonly start: number;
-  /** As far as it goes; two where it goes both ways. */
-  readonly ends: readonly number[];
-  /** Whether the start is a change already: the fact is a range there, or not told. */
-  readonly startCounts: boolean;
-  readonly step: number;
-};
-
-/** One change as it stands in one case: of this fact or row, from here to there. */
-export type Way = {
-  readonly change: Change;
-  /** From 0. */
-  readonly row?: number;
-  readonly rowName: string;
-  readonly unit: string;
-  readonly line?: Line;
-  readonly from: Told;
-  readonly to: (x: number) => Told;
-  readonly edit: (inputs: Inputs, x: number) => Inputs;
-  /** How much changes, in base units. */
-  readonly size: (x: number) => number;
-};
-
-const factorOf = (unit: string): number => (unit === '' ? 1 : unitOf(unit).factor);
-const exactly = (at: number, unit: string): Told => ({ lo: at, hi: at, unit });
-const tidy = (value: number): number => Math.round(value * 1e9) / 1e9;
-const inUnit = (value: number, unit: string): number => tidy(value / factorOf(unit));
-const toldOf = (input: NumberInput, unit: string): Told => {
-  if (input.status === 'silent' && input.open) return null;
-  if (input.open) return 'unknown';
-  return { lo: inUnit(input.lo, unit), hi: inUnit(input.hi, unit), unit };
-};
-
-const isPointInput = (input: NumberInput | undefined): input is NumberInput =>
-  input !== undefined && !input.open && input.lo === input.hi;
-
-export type Place = {
-  readonly bench: Bench;
-  readonly inputs: Inputs;
-  readonly judged: Judged;
-  readonly given: FactsGiven;
-};
-
-function rowNameIn({ given }: Place, fact: string, row: number): string {
-  const rows = given[fact];
-  const name = typeof rows === 'object' && !('lo' in rows) ? rows[row]?.label : undefined;
-  return typeof name === 'string' && name !== '' ? name : `row ${row + 1}`;
-}
-
-function rowsOf({ bench, inputs }: Place, fact: string, column: string) {
-  const input = inputs.get(fact);
-  const declared = bench.topic.facts[fact];
-  const want = declared?.kind === 'rows' ? declared.columns[column] : undefined;
-  if (input?.kind !== 'rows' || !want) return [];
-  return input.rows.flatMap((row, index) => {
-    const cell = row[column];
-    return cell ? [{ cell, index, want }] : [];
-  });
-}
+import {
+  exactly,
+  factorOf,
+  isPointInput,
+  type Line,
+  type Place,
+  rowNameIn,
+  rowsOf,
+  tidy,
+  toldOf,
+  type Way,
+} from './way';
 
 function leaving(place: Place, change: Leave): readonly Way[] {
   const { fact, column, keepFirst = 0 } = change;
@@ -84,97 +31,6 @@ function leaving(place: Place, change: Leave): readonly Way[] {
       edit: (inputs) => withoutRow(inputs, fact, index),
       size: () => cell.hi,
     }));
-}
-
-/** Along a line of one number: a fact of its own, or the cell of a row. */
-function along(
-  change: Less | Shift,
-  input: NumberInput,
-  unit: string,
-  line: Line,
-  at: { readonly row?: number; readonly rowName: string },
-): Way {
-  const factor = factorOf(unit);
-  const { fact, column } = change;
-  const { row } = at;
-  return {
-    change,
-    ...at,
-    unit,
-    line,
-    from: toldOf(input, unit),
-    to: (x) => exactly(x, unit),
-    edit: (inputs, x) => {
-      const made = exactInput(x * factor);
-      return row === undefined || column === undefined
-        ? edited(inputs, fact, made)
-        : withCell(inputs, fact, row, column, made);
-    },
-    size: (x) => (input.open ? x * factor : Math.abs(input.hi - x * factor)),
-  };
-}
-
-function lessOf(place: Place, change: Less): readonly Way[] {
-  const { fact, column, step } = change;
-  if (column !== undefined) {
-    return rowsOf(place, fact, column).flatMap(({ cell, index, want }) => {
-      const start = inUnit(cell.lo, want.unit);
-      // The whole row is another change: it is left out, and no row of nothing stays behind.
-      if (!isPointInput(cell) || start <= step) return [];
-      const line: Line = { start, ends: [step], startCounts: false, step };
-      const rowName = rowNameIn(place, fact, index);
-      return [along(change, cell, want.unit, line, { row: index, rowName })];
-    });
-  }
-  const input = place.inputs.get(fact);
-  const declared = place.bench.topic.facts[fact];
-  if (input?.kind !== 'number' || declared?.kind !== 'quantity' || input.open) return [];
-  const start = inUnit(input.lo, declared.unit);
-  const startCounts = input.lo < input.hi;
-  if (start <= declared.least && !startCounts) return [];
-  const line: Line = { start, ends: [declared.least], startCounts, step };
-  return [along(change, input, declared.unit, line, { rowName: '' })];
-}
-
-/** How far a place or setting may go, in its unit; undefined where that cannot be told. */
-function reach(
-  { inputs }: Place,
-  { within }: Shift,
-  want: Column | QuantityFact,
-): readonly [least: number, most: number] | undefined {
-  if (!within) return [want.least, want.most];
-  const of = inputs.get(within.of);
-  if (of?.kind !== 'number' || !isPointInput(of)) return undefined;
-  const length = of.lo / factorOf(want.unit);
-  return [tidy(within.least * length), tidy(within.most * length)];
-}
-
-function lineBetween(start: number, [least, most]: readonly [number, number], step: number): Line {
-  const ends = start < least ? [most] : start > most ? [least] : [most, least];
-  return { start, ends: ends.filter((end) => end !== start), startCounts: false, step };
-}
-
-function shifting(place: Place, change: Shift): readonly Way[] {
-  const { fact, column, step } = change;
-  if (column !== undefined) {
-    return rowsOf(place, fact, column).flatMap(({ cell, index, want }) => {
-      const between = reach(place, change, want);
-      if (!isPointInput(cell) || !between) return [];
-      const line = lineBetween(inUnit(cell.lo, want.unit), between, step);
-      const rowName = rowNameIn(place, fact, index);
-      return [along(change, cell, want.unit, line, { row: index, rowName })];
-    });
-  }
-  const input = place.inputs.get(fact);
-  const declared = place.bench.topic.facts[fact];
-  if (input?.kind !== 'number' || declared?.kind !== 'quantity') return [];
-  const between = reach(place, change, declared);
-  if (!between) return [];
-  const [least, most] = between;
-  const line = isPointInput(input)
-    ? lineBetween(inUnit(input.lo, declared.unit), between, step)
-    : { start: least, ends: [most], startCounts: true, step };
-  return [along(change, input, declared.unit, line, { rowName: '' })];
 }
 
 function scaling(place: Place, change: Scale): readonly Way[] {

@@ -2,7 +2,7 @@ import { show, type UnitSystem } from '../../quantity';
 import type { Shift } from '../define/changes';
 import type { Topic } from '../define/shapes';
 import type { FactChange, Told } from './shapes';
-import type { Way } from './ways';
+import type { Way } from './way';
 
 const toldInWords = (told: Told, units: UnitSystem): string => {
   if (told === null) return 'not said';

@@ -138,7 +138,7 @@ const fitted: readonly Change[] = [
     kind: 'set',
     fact: 'hitch.distribution',
     to: { option: 'yes' },
-    says: 'Use a weight-distributing hitch, set up as its maker and the vehicle’s maker say; it weighs more than a plain ball mount, so count it again.',
+    says: 'Use a weight-distributing hitch, if the vehicle’s maker allows one, and set it up as both makers say; it weighs more than a plain ball mount, so count that too.',
     asks: 7,
     source: makersRating,
   },
