@@ -1,12 +1,33 @@
 import { html, nothing } from 'lit';
+import { caseAddress } from '../state/address';
 import { canRedo, canUndo, current, redo, undo } from '../state/history';
-import type { CaseView, Section } from './case-view';
+import { keep } from '../state/kept';
+import { whyNotKept } from '../state/shelf';
+import { type AnsweredView, type CaseView, isAnswered, type Section } from './case-view';
 
-function saveFile({ history, name }: CaseView): void {
-  const url = URL.createObjectURL(new Blob([current(history)], { type: 'text/markdown' }));
-  const link = Object.assign(document.createElement('a'), { href: url, download: `${name}.md` });
-  link.click();
-  URL.revokeObjectURL(url);
+const statusBeside = ({ currentTarget: at }: Event): Element | null =>
+  at instanceof Element ? (at.parentElement?.querySelector('output') ?? null) : null;
+
+/** The sentence to say aloud, never without its caution. */
+async function copySentence({ answer }: AnsweredView, status: Element | null): Promise<void> {
+  const [first = '', second = ''] = answer.cautions;
+  const says = await navigator.clipboard
+    .writeText(`${answer.sentence} ${second} ${first}`.trim())
+    .then(() => 'Copied, with its caution.')
+    .catch(() => 'This browser does not let the page copy; mark the text and copy it yourself.');
+  if (status) status.textContent = says;
+}
+
+/** Puts the case as it stands beside this one, under a name of its own, and goes there. */
+async function copyCase({ doc, history, name }: CaseView, status: Element | null): Promise<void> {
+  const { topic } = doc.front;
+  const own = `${name}-copy-${Date.now().toString(36)}`;
+  try {
+    await keep({ topic, name: own, text: current(history), at: Date.now() });
+    location.hash = caseAddress(topic, own);
+  } catch (problem) {
+    if (status) status.textContent = whyNotKept(problem);
+  }
 }
 
 /** What can be done with the case as a whole. */
@@ -14,6 +35,11 @@ export const acts: Section = (view) => {
   const { history, filed } = view;
   const text = filed?.doc.text;
   return html`<div class="acts">
+    ${
+      isAnswered(view)
+        ? html`<button @click=${(event: Event) => copySentence(view, statusBeside(event))}>Copy the sentence</button>`
+        : nothing
+    }
     <button ?disabled=${!canUndo(history)} @click=${() => view.go(undo(history))}>Undo</button>
     <button ?disabled=${!canRedo(history)} @click=${() => view.go(redo(history))}>Redo</button>
     ${
@@ -21,7 +47,8 @@ export const acts: Section = (view) => {
         ? html`<button @click=${() => view.edit(text, 'filed')}>Put back as filed</button>`
         : nothing
     }
-    <button @click=${() => saveFile(view)}>Save as Markdown</button>
+    <button @click=${(event: Event) => copyCase(view, statusBeside(event))}>Make a copy</button>
     <button @click=${() => print()}>Print</button>
+    <output class="small soft"></output>
   </div>`;
 };

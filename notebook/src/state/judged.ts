@@ -1,5 +1,6 @@
-import { type CaseDocument, judgeCaseNow, readCase, type Trouble } from '@tarebook/casebook';
-import type { Answer } from '@tarebook/rules/engine';
+import { askedOf, type CaseDocument, readCase, type Trouble } from '@tarebook/casebook';
+import { type Answer, answerNow } from '@tarebook/rules/engine';
+import type { UnitSystem } from '@tarebook/rules/quantity';
 import { houseOver } from './house';
 
 /** A text, read and judged. While it has troubles, the last answer that could be had stands. */
@@ -10,10 +11,12 @@ export type Judged = {
   readonly current: boolean;
 };
 
-export function judge(text: string, before?: Judged): Judged {
+/** Reads a text and judges it under the house's numbers; the answer's words are in `units`. */
+export function judge(text: string, before?: Judged, units: UnitSystem = 'us'): Judged {
   const doc = readCase(text);
   if (doc.troubles.length === 0 && doc.topic) {
-    return { doc, answer: judgeCaseNow(doc, { house: houseOver(doc.topic) }), current: true };
+    const { topic, asked } = askedOf(doc, { house: houseOver(doc.topic) });
+    return { doc, answer: answerNow(topic, { ...asked, units }), current: true };
   }
   return { doc, ...(before?.answer && { answer: before.answer }), current: false };
 }

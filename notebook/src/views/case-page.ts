@@ -7,20 +7,20 @@ import {
   setFact,
 } from '@tarebook/casebook';
 import type { UnitSystem } from '@tarebook/rules/quantity';
-import { html } from 'lit';
+import { html, type PropertyValues } from 'lit';
 import type { FactDropped, FactTyped } from '../elements/fact-table';
 import type { CellTyped, RowAdded, RowDropped } from '../elements/load-list';
 import { PlainElement } from '../elements/plain-element';
 import { acts } from '../sections/acts';
 import { asking } from '../sections/asking';
 import type { CaseView, Section } from '../sections/case-view';
+import { whatWouldChange } from '../sections/change';
 import { drawing } from '../sections/drawing';
 import { head } from '../sections/head';
 import { known, question } from '../sections/known';
 import { reply, share, shared, sheet } from '../sections/leave';
 import { findings, limits, missing } from '../sections/limits';
 import { reason } from '../sections/reason';
-import { say } from '../sections/say';
 import { careful, sources, taken, working } from '../sections/standing';
 import { strip, verdict } from '../sections/verdict';
 import { begin, change, current, type History, redo, undo } from '../state/history';
@@ -37,13 +37,13 @@ const sections: readonly Section[] = [
   known,
   verdict,
   acts,
-  say,
   drawing,
   missing,
   limits,
   findings,
   reason,
   working,
+  whatWouldChange,
   taken,
   careful,
   sources,
@@ -81,12 +81,12 @@ export class CasePage extends PlainElement {
   override connectedCallback(): void {
     super.connectedCallback();
     const first = this.filed ?? this.kept ?? '';
-    this.judged = judge(first);
+    this.judged = judge(first, undefined, this.system);
     this.asFiled = this.filed === undefined ? undefined : this.judged;
     this.history = begin(first);
     if (this.kept !== undefined && this.kept !== first) {
       this.history = change(this.history, this.kept, 'kept', 0);
-      this.judged = judge(this.kept, this.judged);
+      this.judged = judge(this.kept, this.judged, this.system);
     }
     this.notice = '';
     document.addEventListener('keydown', this.keys);
@@ -98,6 +98,14 @@ export class CasePage extends PlainElement {
     removeEventListener('pagehide', this.save);
     if (this.saving) void this.save();
     super.disconnectedCallback();
+  }
+
+  /** The words of an answer are in the reader's units, so another system judges anew. */
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.get('system') === undefined) return;
+    const { filed, system } = this;
+    this.asFiled = filed === undefined ? undefined : judge(filed, this.asFiled, system);
+    this.judged = judge(current(this.history), this.judged, system);
   }
 
   private keys = (event: KeyboardEvent): void => {
@@ -123,7 +131,7 @@ export class CasePage extends PlainElement {
 
   private go(history: History): void {
     this.history = history;
-    this.judged = judge(current(history), this.judged);
+    this.judged = judge(current(history), this.judged, this.system);
     clearTimeout(this.saving);
     this.saving = setTimeout(this.save, savedAfter);
   }

@@ -1,9 +1,11 @@
 import { topics } from '@tarebook/rules';
 import { html, nothing } from 'lit';
+import { chosen } from '../elements/files-chosen';
 import { levelOf, mark } from '../elements/marks';
 import { PlainElement } from '../elements/plain-element';
+import type { CaseStarted } from '../elements/start-case';
+import '../elements/start-case';
 import { caseAddress } from '../state/address';
-import { blankCase } from '../state/blank';
 import { allFiled } from '../state/filed';
 import { judge } from '../state/judged';
 import { allKept, keep } from '../state/kept';
@@ -69,7 +71,7 @@ export class CasesPage extends PlainElement {
     );
   }
 
-  private async startBlank(text: string, topic: string): Promise<void> {
+  private async begin(text: string, topic: string): Promise<void> {
     const name = `mine-${Date.now().toString(36)}`;
     try {
       await keep({ topic, name, text, at: Date.now() });
@@ -80,32 +82,12 @@ export class CasesPage extends PlainElement {
     }
   }
 
-  private start(): void {
-    const [topic] = Object.values(topics);
-    if (!topic) return;
-    // What is asked of every case of the topic, whatever else it tells.
-    const needed = [
-      'vehicle.maxTrailerWeight',
-      'vehicle.maxTongueCarried',
-      'vehicle.placardPayload',
-      'trailer.dryWeight',
-      'trailer.gvwr',
-      'trailer.dryTongueWeight',
-    ];
-    const facts = needed.flatMap((id) => {
-      const label = topic.facts[id]?.label;
-      return label ? [[id, label] as const] : [];
-    });
-    void this.startBlank(blankCase(topic.id, facts), topic.id);
-  }
-
-  private async opened(event: Event): Promise<void> {
+  /** Files are opened by what takes dropped ones. */
+  private picked(event: Event): void {
     const field = event.target;
-    const file = field instanceof HTMLInputElement ? field.files?.[0] : undefined;
-    if (!file) return;
-    const text = await file.text();
-    const { doc } = judge(text);
-    await this.startBlank(text, doc.topic?.id ?? 'unread');
+    if (!(field instanceof HTMLInputElement)) return;
+    document.dispatchEvent(chosen(field.files ?? []));
+    field.value = '';
   }
 
   private row(row: Row) {
@@ -139,9 +121,10 @@ export class CasesPage extends PlainElement {
       <p>Questions people asked, each with what was known, the verdict and the reason. Open one, change what is known, and the verdict follows.</p>
       <div class="finder">
         <label>Find a case<br /><input type="search" .value=${this.search} @input=${typed} /></label>
-        <button @click=${this.start}>Start a blank case</button>
-        <label class="small">Open a case from a file<br /><input type="file" accept=".md,text/markdown" @change=${this.opened} /></label>
+        <label class="small">Open a case from a file<br /><input type="file" multiple accept=".md,.json,text/markdown,application/json" @change=${this.picked} /></label>
       </div>
+      <h2>Start a case</h2>
+      <start-case @case-started=${({ detail }: CaseStarted) => this.begin(detail.text, detail.topic)}></start-case>
       ${this.notice ? html`<p class="notice" role="alert">${this.notice}</p>` : nothing}
       ${
         found === undefined

@@ -1,0 +1,40 @@
+import type { Asked, NoHelp, Remedy, Topic } from '@tarebook/rules/engine';
+
+/** A case for which changes are wanted; a topic is plain data and travels to a worker as it is. */
+export type ChangeAsked = { readonly topic: Topic; readonly asked: Asked };
+
+/** What would change the verdict, what would not, and what to know better first. */
+export type ChangeFound = {
+  readonly remedies: readonly Remedy[];
+  readonly noHelp: readonly NoHelp[];
+  readonly better: readonly string[];
+};
+
+let worker: Worker | undefined;
+
+/** Ends a search that is no longer wanted. */
+export function stopSeeking(): void {
+  worker?.terminate();
+  worker = undefined;
+}
+
+/**
+ * Looks for changes beside the page, so that typing is never held up. One search at a time: a new
+ * one ends the one before it, whose promise then stays open.
+ *
+ * @throws Error when the search cannot be started or does not end well
+ */
+export function seekChanges(asked: ChangeAsked): Promise<ChangeFound> {
+  stopSeeking();
+  const mine = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
+  worker = mine;
+  return new Promise((found, failed) => {
+    mine.addEventListener('message', ({ data }: MessageEvent<ChangeFound>) => {
+      mine.terminate();
+      if (worker === mine) worker = undefined;
+      found(data);
+    });
+    mine.addEventListener('error', () => failed(new Error('The search for changes broke off.')));
+    mine.postMessage(asked);
+  });
+}

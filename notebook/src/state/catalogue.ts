@@ -1,0 +1,41 @@
+/// <reference types="vite/client" />
+import type { Topic } from '@tarebook/rules/engine';
+import { parse } from 'csv-parse/browser/esm/sync';
+import trailersText from '../../../seeds/trailers.csv?raw';
+import vehiclesText from '../../../seeds/vehicles.csv?raw';
+import type { Started } from './blank';
+
+/** One vehicle or trailer of the invented catalogue: cells by column, '' where nothing is known. */
+export type Entry = { readonly name: string; readonly cells: Readonly<Record<string, string>> };
+
+function entries(text: string): readonly Entry[] {
+  const rows: Record<string, string>[] = parse(text, { columns: true, comment: '#', trim: true });
+  return rows.map((cells) => ({ name: cells.name ?? '', cells }));
+}
+
+export const vehicles: readonly Entry[] = entries(vehiclesText);
+export const trailers: readonly Entry[] = entries(trailersText);
+
+/** What kind of vehicle or trailer it is, as one would say it. */
+export const bodyOf = ({ cells }: Entry): string => cells.body ?? '';
+
+/** The facts of a topic that a catalogue entry knows, each in the unit the topic declares. */
+export function catalogueFacts(
+  topic: Topic,
+  what: 'vehicle' | 'trailer',
+  { name, cells }: Entry,
+): readonly Started[] {
+  return Object.entries(cells).flatMap(([column, cell]) => {
+    const id = `${what}.${column}`;
+    const fact = topic.facts[id];
+    if (!fact || cell === '') return [];
+    const unit = fact.kind === 'quantity' && fact.unit !== '' ? ` ${fact.unit}` : '';
+    return [{ id, value: `${cell}${unit}`, readFrom: `catalogue, ${name}` }];
+  });
+}
+
+/** Whether a topic asks for anything that the catalogue knows of vehicles, or of trailers. */
+export const asksFor = (topic: Topic, what: 'vehicle' | 'trailer'): boolean => {
+  const [first] = what === 'vehicle' ? vehicles : trailers;
+  return Object.keys(first?.cells ?? {}).some((column) => topic.facts[`${what}.${column}`]);
+};
