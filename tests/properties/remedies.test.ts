@@ -255,6 +255,21 @@ describe('a pair', () => {
     expect(pairs).toBeGreaterThan(5);
   });
 
+  test('is found where two simple-minded changes together would do', () => {
+    const switches = ['vehicle.sevenWay', 'vehicle.brakeController', 'hitch.distribution'];
+    const seen = overRigs((facts, { outcome, remedies: found }) => {
+      if (found.length > 0 || outcome === 'fits' || outcome === 'cannot-say') return 0;
+      const pairs = switches.flatMap((id) =>
+        triedByHand({ ...facts, [id]: 'yes' }).filter((_, i) => i % 6 === 0),
+      );
+      for (const tried of pairs) {
+        expect(worthOf(outcomeOf(tried))).toBeGreaterThanOrEqual(worthOf(outcome));
+      }
+      return pairs.length;
+    });
+    expect(seen).toBeGreaterThan(100);
+  });
+
   test('takes both: either change alone leaves the outcome where it was, or worse', () => {
     overRigs((facts, { outcome, remedies: found }) => {
       for (const each of found) {

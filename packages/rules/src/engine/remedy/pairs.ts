@@ -51,9 +51,10 @@ function gainsOf(
   const trials = (way.line?.ends ?? [0]).map((x) => way.edit(inputs, x));
   const after = trials.map((trial) => judge(bench, trial).states);
   return needs.map(({ of, isLimit, compared, now }) => {
-    const drops = trials.flatMap((trial) =>
-      gaps(bench, trial, compared).map((gap, i) => (now[i] ?? gap) - gap),
-    );
+    const drops = trials
+      .flatMap((trial) => gaps(bench, trial, compared).map((gap, i) => (now[i] ?? gap) - gap))
+      // Between open ends there is no difference to tell.
+      .filter((drop) => !Number.isNaN(drop));
     if (isLimit) return Math.max(0, ...drops);
     const moved = drops.some((drop) => Math.abs(drop) > 1e-9);
     return moved || after.some((states) => states.get(of) !== before.states.get(of)) ? Infinity : 0;
