@@ -115,6 +115,22 @@ describe('a saved verdict run again', () => {
     }
   });
 
+  test('is the same by rules that are no longer the present ones, which are asked beside them', async () => {
+    const older = await keptTopic('tow-fit', '1.0.0');
+    if (!older) throw new Error('Tow fit 1.0.0 is not kept.');
+    expect(compareVersions(older.version, towFit.version)).toBeLessThan(0);
+    await fc.assert(
+      fc.asyncProperty(openCase(), async (rig) => {
+        const facts = givenOf(rig);
+        const replayed = await replaySaved('saved.json', saved(older, facts));
+        expect(replayed).toMatchObject({ same: true, differences: [], reworded: [] });
+        const now = answerNow(towFit, { facts, asOf: day });
+        expect(replayed.now).toMatchObject({ rules: towFit.version, now: now.words, leftOut: [] });
+      }),
+      { numRuns: 40, seed },
+    );
+  });
+
   test('a tampered value, state or verdict is found out, wherever it stands', async () => {
     /** Every place that holds a number or a state, as a path from the top. */
     const places = (value: unknown, path: readonly string[] = []): string[][] => {

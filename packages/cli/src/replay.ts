@@ -11,12 +11,14 @@ import {
   type HouseLayer,
   houseLayerOf,
   InputError,
+  matters,
   type Replay,
   type ReplayDifference,
   readSaved,
   remedies,
   spread,
   type Topic,
+  whys,
   withHouse,
 } from '@tarebook/rules/engine';
 import { wrapped } from './columns';
@@ -133,7 +135,8 @@ export async function replaySaved(
     const answer = answerNow(topic, asked);
     const chances = saved.spread && spread(topic, asked, saved.spread);
     const found = saved.remedies && remedies(topic, asked);
-    const replay = compareSaved(value, asWritten(answer, asked, chances, found));
+    const reasons = saved.why && { matters: matters(topic, asked), why: whys(topic, answer) };
+    const replay = compareSaved(value, asWritten(answer, asked, chances, found, reasons));
     const same = replay.differences.length === 0;
     return { topic, answer, same, ...replay, ...today(topic, asked, house) };
   } catch (problem) {

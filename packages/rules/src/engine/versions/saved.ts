@@ -36,6 +36,7 @@ function makeShape() {
     parameters: z.array(z.looseObject({ id: text, value: z.number() })),
     house: z.optional(z.nullable(z.object({ name: text, parameters: z.array(houseChoice) }))),
     remedies: z.optional(z.array(z.looseObject({}))),
+    why: z.optional(z.looseObject({})),
     spread: z.optional(z.looseObject({ draws: whole(1, mostDraws), seed: whole(0, mostSeed) })),
   });
 }
@@ -59,6 +60,8 @@ export type Saved = {
   readonly spread?: SpreadOptions;
   /** What would have changed it, where that was asked. */
   readonly remedies?: readonly object[];
+  /** Why everything stands as it does, and which facts matter most, where that was told. */
+  readonly why?: object;
 };
 
 /** The house layer of a saved verdict, as a dealer would write it; none when it stood under none. */
@@ -86,6 +89,7 @@ const wanted: Readonly<Record<string, string>> = {
   parameters: 'a list of numbers, each with id and value',
   house: 'the dealer’s name, and each parameter with its value, unit, first day and reason',
   remedies: 'a list of changes',
+  why: 'sentences by limit and finding',
   spread: 'how many draws there were, and their seed',
 };
 
@@ -113,14 +117,17 @@ export function readSaved(value: unknown): Saved {
   if (isSaved(value)) return value;
   const path = shape().safeParse(value).error?.issues[0]?.path ?? [];
   const place = path.length === 0 ? 'the whole' : `\`${path.map(String).join('.')}\``;
-  const right = wanted[String(path[0])] ?? 'a verdict as `tarebook judge CASE --json` writes it';
+  const right = wanted[String(path[0])];
+  const advice = right
+    ? `a saved verdict has there ${right}`
+    : 'give a verdict as `tarebook judge CASE --json` writes it';
   throw new InputError(
     [
       {
         code: 'rule-set',
         fact: place,
         found: found(value, path),
-        wanted: `a saved verdict has there ${right}`,
+        wanted: advice,
       },
     ],
     sayProblem,
