@@ -41,6 +41,7 @@ export {
 } from './define/topic';
 export { type Node, namesIn } from './formula/nodes';
 export { FormulaError, parseFormula } from './formula/parse';
+export { standingOn } from './formula/standing-on';
 export { withHouse } from './house/house';
 export { readHouse } from './house/read';
 export type { HouseLayer, HouseValue } from './house/shapes';

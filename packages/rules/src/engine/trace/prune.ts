@@ -14,10 +14,12 @@ function standing(kind: 'min' | 'max' | 'largestKnown', of: readonly Node[], sco
     const value = reckon(node, scope);
     return value.kind === 'number' ? value : { lo: -Infinity, hi: Infinity };
   });
-  if (kind === 'min') return of.filter((_, i) => ends[i]?.lo !== Infinity);
+  const bounded = of.filter((_, i) => ends[i]?.lo !== Infinity);
+  if (kind === 'min') return bounded.length === 0 ? of.slice(0, 1) : bounded;
   const best = Math.max(...ends.map(({ lo }) => lo));
-  // Of several known figures each is worth a word; a bare number that bounds is not.
-  return of.filter((node, i) => node.kind !== 'number' || (ends[i]?.hi ?? 0) > best);
+  // Of several known figures each is worth a word; a bare number that bounds is not, unless alone.
+  const worth = of.filter((node, i) => node.kind !== 'number' || (ends[i]?.hi ?? 0) > best);
+  return worth.length === 0 ? of.slice(0, 1) : worth;
 }
 
 /**
