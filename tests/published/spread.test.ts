@@ -93,6 +93,18 @@ const closed: readonly Closed[] = [
     'trailer-gross',
     triangleOver(4600, 500, 4400),
   ],
+  // A load that alone never goes over, and water of which each pound brings it nearer: the corner of
+  // the triangle above 460 lb less the water, over all of the water, ∫ t² dt ÷ 2w² from 0 to 106.8.
+  [
+    'the sum of a triangle and an even range',
+    {
+      'trailer.dryWeight': '3,940 lb',
+      'trailer.cargo': [{ weight: '250 ± 150 lb' }],
+      'trailer.freshWater': '0–20 gal',
+    },
+    'trailer-gross',
+    106.8 ** 3 / (3 * 2 * 150 ** 2 * 166.8),
+  ],
   [
     'a triangle in a cell of a list',
     { 'trailer.cargo': [{ weight: '350 ± 100 lb' }] },

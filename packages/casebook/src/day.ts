@@ -14,7 +14,7 @@ function placeOfDay(front: string, line: number): { line: number; column: number
 /**
  * Why a case cannot be judged as of its day.
  *
- * @param front the front matter, without its lines of dashes
+ * @param front the front matter, without its lines of dashes; '' when the day is not from there
  * @param line the document's line on which it begins, from 1
  */
 export function dayTroubles(

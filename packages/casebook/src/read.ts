@@ -264,8 +264,8 @@ export function readCaseFrom(shelf: TopicShelf, text: string, asOf?: string): Ca
   const topic = Object.hasOwn(shelf.topics, front.topic) ? shelf.topics[front.topic] : undefined;
   if (!topic) return { ...refused(text, troubles), front };
   const day = asOf ?? front.asOf;
-  if (day)
-    troubles.push(...dayTroubles(topic, day, head.value, (head.position?.start.line ?? 1) + 1));
+  const own = asOf === undefined ? head.value : '';
+  if (day) troubles.push(...dayTroubles(topic, day, own, (head.position?.start.line ?? 1) + 1));
   const into = readBody(children, source, topic, note);
   const facts = collect(into, note);
   const told = new Set(into.facts.filter((row) => row.value === '').map((row) => row.id));
