@@ -31,6 +31,8 @@ describe('a number with its unit is read as written', () => {
     ['4.99 mΩ/ft', 4.99, 'mΩ/ft'],
     ['4.99 mohm/ft', 4.99, 'mohm/ft'],
     ['12 Ω', 12, 'Ω'],
+    ['44°', 44, '°'],
+    ['-12.5 °', -12.5, '°'],
     ['-3 ft', -3, 'ft'],
     ['−3 ft', -3, 'ft'],
     ['+3 ft', 3, 'ft'],

@@ -39,7 +39,7 @@ const equalising: Decision = {
   rows: [
     { when: ['-', 'no', '-'], gives: 'none' },
     { when: ['flooded', 'yes', '-'], gives: 'vent' },
-    { when: [['agm', 'gel'], 'yes', 'yes'], gives: 'byManual' },
+    { when: [['agm', 'gel'], 'yes', 'yes'], gives: 'by-manual' },
     { when: [['agm', 'gel'], 'yes', 'no'], gives: 'never' },
     { when: ['lifepo4', 'yes', '-'], gives: 'never' },
   ],
@@ -50,7 +50,7 @@ const equalising: Decision = {
       level: 'care',
       says: 'Equalising makes much hydrogen: only by the maker’s manual, vented, without a spark near, eyes covered, and water topped up after.',
     },
-    byManual: {
+    'by-manual': {
       label: 'by the maker’s manual alone',
       level: 'care',
       says: 'Equalise it only at the very voltage and time its maker states: a sealed battery cannot be topped up.',

@@ -51,6 +51,15 @@ export const day = part({
       silent: { value: 20, says: 'The capacity is rated over 20 hours.', source: custom },
     },
   },
+  parameters: {
+    'day.slack': {
+      label: 'Share of the capacity that a day may leave missing, since the last bit is slow',
+      unit: '%',
+      values: [{ from: '2020-01-01', value: 2 }],
+      range: [0, 5],
+      source: house,
+    },
+  },
   wordTables: {
     peukertLeast: {
       label: 'Least Peukert exponent',
@@ -150,10 +159,22 @@ export const day = part({
       is: 'start.charge - day.end',
       source: energyBalance,
     },
+    'day.tolerance': {
+      label: 'Loss too small to count',
+      unit: 'Ah',
+      is: 'battery.available * day.slack',
+      source: house,
+    },
+    'day.backAt': {
+      label: 'Charge from which the day counts as given back',
+      unit: 'Ah',
+      is: 'start.charge - day.tolerance',
+      source: house,
+    },
     'battery.days': {
       label: 'Such days until the stop line; without end where none is lost',
       unit: 'd',
-      is: 'choose(day.loss > 0, max(0, start.charge - stop.charge) / day.loss * time.day, unlimited)',
+      is: 'choose(day.loss > day.tolerance, max(0, start.charge - stop.charge) / day.loss * time.day, unlimited)',
       source: energyBalance,
     },
   },
@@ -300,7 +321,7 @@ export const day = part({
       askedBy: ['solar.power', 'charging.spells'],
       care: {
         when: {
-          all: [{ fact: 'day.end', operator: 'lessThan', value: { fact: 'start.charge' } }],
+          all: [{ fact: 'day.end', operator: 'lessThan', value: { fact: 'day.backAt' } }],
         },
         says: 'The day ends with less than it began with: it will do for some days and then run down. Draw less, charge longer or add sun.',
       },
