@@ -25,7 +25,10 @@ type Meet<U> = (U extends unknown ? (each: U) => void : never) extends (all: inf
   : never;
 type Held<P, K extends keyof Part> = P extends { readonly [key in K]: infer V } ? V : never;
 
-/** One kind of entry from all parts, in their order. Two parts with one id are refused. */
+/**
+ * One kind of entry from all parts, in their order. Two entries with one id are refused, unless they
+ * are one and the same, as when two parts stand on the same result of another topic.
+ */
 export function gather<P extends readonly Part[], K extends keyof Part>(
   kind: K,
   parts: P,
@@ -34,7 +37,9 @@ export function gather(kind: keyof Part, parts: readonly Part[]): object {
   const gathered: Record<string, unknown> = {};
   for (const each of parts) {
     for (const [id, entry] of Object.entries(each[kind] ?? {})) {
-      if (Object.hasOwn(gathered, id)) throw new Error(`“${id}” is defined twice under ${kind}.`);
+      if (Object.hasOwn(gathered, id) && gathered[id] !== entry) {
+        throw new Error(`“${id}” is defined twice under ${kind}.`);
+      }
       gathered[id] = entry;
     }
   }
