@@ -126,6 +126,39 @@ export function trailerOutline(body: TrailerBody, plan: RigPlan): readonly Point
   }
 }
 
+/** A window or door of a trailer: along its body as shares of its length, and up in inches. */
+type Opening = readonly [from: number, to: number, low: number, high: number];
+
+const openings: Readonly<Record<TrailerBody, readonly Opening[]>> = {
+  box: [
+    [0.16, 0.4, 62, 88],
+    [0.5, 0.6, 27, 96],
+    [0.72, 0.9, 62, 88],
+  ],
+  teardrop: [[0.3, 0.5, 34, 52]],
+  'fifth-wheel': [
+    [0.06, 0.18, 96, 120],
+    [0.42, 0.5, 32, 112],
+    [0.6, 0.84, 72, 104],
+  ],
+};
+
+export function trailerOpenings(
+  body: TrailerBody,
+  { nose, end }: RigPlan,
+): readonly (readonly Point[])[] {
+  const long = end - nose;
+  return openings[body].map(([from, to, low, high]) => {
+    const [a, b] = [nose + from * long, nose + to * long];
+    return [
+      [a, low],
+      [a, high],
+      [b, high],
+      [b, low],
+    ];
+  });
+}
+
 export type Place = (point: Point) => readonly [number, number];
 
 const curve = line<readonly [number, number]>().curve(curveCatmullRom.alpha(0.5));

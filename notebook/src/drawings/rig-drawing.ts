@@ -4,7 +4,14 @@ import { PlainElement } from '../elements/plain-element';
 import { arrowPath, limitPath, unsureBar } from './arrows';
 import type { Load, RigFigure } from './figure';
 import { MeasuredWidth } from './measured-width';
-import { curvedPath, type Place, roundedPath, trailerOutline, vehicleOutline } from './outlines';
+import {
+  curvedPath,
+  type Place,
+  roundedPath,
+  trailerOpenings,
+  trailerOutline,
+  vehicleOutline,
+} from './outlines';
 import { arrowScale, levels, planOf, type RigPlan } from './rig-plan';
 import { barsWords, rigSays, scaleSays, whole } from './rig-words';
 
@@ -76,6 +83,7 @@ function bodies({ rig, plan, place, unit }: Sheet): SVGTemplateResult {
     rig.trailer === 'teardrop' ? curvedPath(trailer, place) : roundedPath(trailer, place, round);
   return svg`
     <path class="body" d=${path} />
+    ${trailerOpenings(rig.trailer, plan).map((each) => svg`<path class="glass" d=${roundedPath(each, place, round / 2)} />`)}
     <path class="body" d=${roundedPath(vehicle.body, place, round)} />
     <path class="glass" d=${roundedPath(vehicle.glass, place, round / 2)} />`;
 }
