@@ -1,4 +1,5 @@
 import { html, nothing } from 'lit';
+import '../leave.css';
 import { type Arrived, openFiles } from '../state/opening';
 import { PlainElement } from './plain-element';
 

@@ -2,6 +2,7 @@ import type { CaseDocument } from '@tarebook/casebook';
 import type { Answer, Topic } from '@tarebook/rules/engine';
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing, type TemplateResult } from 'lit';
+import '../drawings/case-figures';
 import '../print.css';
 import { type Carried, codeFor } from '../state/link';
 import { restating } from '../state/restated';
@@ -42,7 +43,6 @@ export class PrintSheet extends RestingElement {
     current: { attribute: false },
     name: { attribute: false },
     question: { attribute: false },
-    drawing: { attribute: false },
     code: { state: true },
   };
   declare doc: CaseDocument;
@@ -55,8 +55,6 @@ export class PrintSheet extends RestingElement {
   declare name: string;
   /** The question as its author wrote it, drawn. */
   declare question: unknown;
-  /** The picture of the case, drawn; nothing where the topic has none. */
-  declare drawing: unknown;
   declare code: { readonly of: string; readonly carried: Carried | undefined } | undefined;
   protected override rests = 400;
 
@@ -103,7 +101,7 @@ export class PrintSheet extends RestingElement {
         <thead>
           <tr>
             <th scope="col">Limit</th><th scope="col">Used</th><th scope="col">Of</th>
-            <th scope="col">Left</th><th scope="col"></th><th scope="col">Says</th>
+            <th scope="col">Room</th><td></td><th scope="col">Stands</th>
           </tr>
         </thead>
         <tbody>
@@ -117,7 +115,7 @@ export class PrintSheet extends RestingElement {
           )}
         </tbody>
       </table>
-      <p>The short stroke on a bar is the margin kept here; the long one is the maker’s rating.</p>
+      <p>On each bar the thin stroke is the margin kept here, the thick one the maker’s rating.</p>
     </section>`;
   }
 
@@ -161,20 +159,24 @@ export class PrintSheet extends RestingElement {
           <p>Tarebook · ${topic.title} · rules ${answer.topic} ${answer.rules}, as of ${answer.asOf}</p>
           <h1>${doc.front.title}</h1>
           <div class="sheet-question">${this.question ?? nothing}</div>
+          <section class="sheet-verdict">
+            ${mark(levelOf(topic.outcomes, answer.outcome))}
+            <div>
+              <p class="sheet-word">${words}</p>
+              <p>${restated(answer.sentence)} ${answer.restsOn}</p>
+              ${
+                current
+                  ? nothing
+                  : html`<p><strong>The case holds an entry that cannot be read; this is the verdict before it.</strong></p>`
+              }
+            </div>
+          </section>
         </div>
         <div class="sheet-code">${this.codePart()}</div>
       </header>
-      <section class="sheet-verdict">
-        ${mark(levelOf(topic.outcomes, answer.outcome))}
-        <div>
-          <p class="sheet-word">${words}</p>
-          <p>${restated(answer.sentence)} ${answer.restsOn}</p>
-          ${current ? nothing : html`<p><strong>The case holds an entry that cannot be read; this is the verdict before it.</strong></p>`}
-        </div>
-      </section>
       ${listOf('What to be careful about', answer.cautions.map(restated))}
       ${listOf('Find out first', missing)}
-      ${this.drawing ? html`<section class="sheet-drawing">${this.drawing}</section>` : nothing}
+      <case-figures .drawn=${{ doc, answer }} .system=${system}></case-figures>
       ${this.limits()}
       ${listOf(
         'Also',
@@ -190,6 +192,7 @@ export class PrintSheet extends RestingElement {
           answer.assumed.map(({ says }) => restated(says)),
         )}
         ${listOf('Numbers used', numberLines(answer, system))}
+        ${listOf('The house’s own numbers', answer.house?.parameters.map(({ says }) => restated(says)) ?? [])}
         ${listOf('Sources', sourceLines(answer))}
       </div>
     `;

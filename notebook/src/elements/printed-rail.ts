@@ -20,7 +20,7 @@ export function printedRail({ share, careAt, limit }: LimitAnswer): SVGTemplateR
     ${strokes
       .filter((x) => x >= from && x <= to)
       .map((x) => svg`<path d="M${x} ${height - 3}l3 ${6 - height}" stroke="#000" fill="none" />`)}
-    ${margin === undefined ? nothing : svg`<path d="M${margin} 2v${height - 4}" stroke="#888" stroke-width="2" />`}
+    ${margin === undefined ? nothing : svg`<path d="M${margin} 0v${height}" stroke="#000" />`}
     <path d="M${along(1)} 0v${height}" stroke="#000" stroke-width="3" />
   </svg>`;
 }

@@ -38,13 +38,12 @@ export class ReplyCard extends RestingElement {
   declare name: string;
   /** Whether the answer is that of the present text. */
   declare current: boolean;
-  declare wordings: Wordings;
+  declare wordings: Wordings | undefined;
   /** What was last done, for the reader and for those who listen. */
   declare said: { readonly kind: ReplyKind; readonly words: string } | undefined;
 
-  override connectedCallback(): void {
-    super.connectedCallback();
-    this.wordings = keptWordings(this.told.topic.id, this.name);
+  protected override willUpdate(): void {
+    this.wordings ??= keptWordings(this.told.topic.id, this.name);
   }
 
   private place(kind: ReplyKind): string {
@@ -52,11 +51,12 @@ export class ReplyCard extends RestingElement {
   }
 
   private reword(kind: ReplyKind, text: string | undefined): void {
-    const { [this.place(kind)]: _, ...others } = this.wordings;
+    const { [this.place(kind)]: _, ...others } = this.wordings ?? {};
     const writtenFor = markOf(verdictKey(this.told));
-    this.wordings =
+    const wordings =
       text === undefined ? others : { ...others, [this.place(kind)]: { text, writtenFor } };
-    const kept = keepWordings(this.told.topic.id, this.name, this.wordings);
+    this.wordings = wordings;
+    const kept = keepWordings(this.told.topic.id, this.name, wordings);
     this.said = kept
       ? undefined
       : {
@@ -92,7 +92,7 @@ export class ReplyCard extends RestingElement {
   private one(kind: ReplyKind) {
     const { told, current, said } = this;
     const fresh = replyOf(kind, told).text;
-    const wording = this.wordings[this.place(kind)];
+    const wording = this.wordings?.[this.place(kind)];
     const holds = wording?.writtenFor === markOf(verdictKey(told));
     const text = wording && holds ? wording.text : fresh;
     const seconds = secondsAloud(text);

@@ -7,12 +7,14 @@ import { drawBlocks } from './blocks';
 import { type CaseView, type Section, whenAnswered } from './case-view';
 import { partsOf } from './parts';
 
-let parts: Promise<unknown> | undefined;
+let asked = false;
 
 /** How an answer leaves is loaded once a case stands, not before. */
 function load(): void {
-  parts ??= import('../elements/leave').catch(() => {
-    parts = undefined;
+  if (asked) return;
+  asked = true;
+  import('../elements/leave').catch(() => {
+    asked = false;
   });
 }
 

@@ -10,10 +10,16 @@ const seed = Number(process.env.TAREBOOK_SEED ?? 20261101);
 const folder = new URL('../../../cases/tow-fit/', import.meta.url);
 const names = readdirSync(folder).map((file) => file.slice(0, -'.md'.length));
 
+const judgedOnce = new Map<string, Told>();
+
 function toldOf(name: string, system: 'us' | 'metric' = 'us'): Told {
+  const known = judgedOnce.get(name);
+  if (known) return { ...known, system };
   const doc = readCase(readFileSync(new URL(`${name}.md`, folder), 'utf8'));
   if (!doc.topic) throw new Error(`${name} has no topic.`);
-  return { title: doc.front.title, topic: doc.topic, answer: judgeCaseNow(doc), system };
+  const told = { title: doc.front.title, topic: doc.topic, answer: judgeCaseNow(doc), system };
+  judgedOnce.set(name, told);
+  return told;
 }
 
 test('every reply of every case carries a figure and its cautions, in both systems of units', () => {

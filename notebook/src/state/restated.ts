@@ -25,9 +25,14 @@ function endsOf(answer: Answer): readonly Ends[] {
   return [...limits, ...Object.values(answer.values), ...steps, ...tips];
 }
 
+const before = new WeakMap<Answer, ReadonlyMap<string, string>>();
+
 /** What each range of the answer is called in US units, and what that is in metric ones. */
 function exact(answer: Answer): ReadonlyMap<string, string> {
+  const known = before.get(answer);
+  if (known) return known;
   const found = new Map<string, string>();
+  before.set(answer, found);
   for (const ends of endsOf(answer)) {
     const us = show(ends, ends.unit);
     if (!found.has(us)) found.set(us, show(ends, ends.unit, 'metric'));

@@ -1,0 +1,19 @@
+import { keptCase } from './kept';
+import { sharedName, unpack } from './link';
+
+/** A case that came with a link, under a name of its own, and what was typed on it since. */
+export type Shared =
+  | { readonly name: string; readonly filed: string; readonly kept: string | undefined }
+  | { readonly says: string };
+
+/** Opens a packed case beside whatever is here; a link that is not whole is told in a sentence. */
+export async function openShared(topic: string, name: string, packed: string): Promise<Shared> {
+  try {
+    const filed = await unpack(packed);
+    const own = sharedName(name, filed);
+    const kept = await keptCase(topic, own).catch(() => undefined);
+    return { name: own, filed, kept: kept?.text };
+  } catch (problem) {
+    return { says: problem instanceof Error ? problem.message : String(problem) };
+  }
+}
