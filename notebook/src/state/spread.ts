@@ -21,8 +21,8 @@ export type SpreadRun = {
   readonly cancel: () => void;
 };
 
-/** As many as the page draws. */
-export const usualDraws = 100_000;
+/** As many as the page draws, from a seed that is always the same. */
+const usual = { draws: 100_000, seed: 1 };
 
 type Teller = Pick<Worker, 'postMessage' | 'terminate' | 'onmessage' | 'onerror'>;
 
@@ -32,14 +32,16 @@ const inWorker = (): Teller =>
 /**
  * Draws a case beside the page, in a worker of its own.
  *
+ * @param request without draws or a seed, the usual ones are taken
  * @param progress told the share of the draws that is done, from 0 to 1
  */
 export function startSpread(
-  request: SpreadRequest,
+  request: Omit<SpreadRequest, 'draws' | 'seed'> & Partial<SpreadRequest>,
   progress: (share: number) => void = () => undefined,
   make: () => Teller = inWorker,
 ): SpreadRun {
   const worker = make();
+  const whole: SpreadRequest = { ...usual, ...request };
   let leaveOff = (): void => undefined;
   const result = new Promise<Spread | undefined>((resolve, reject) => {
     const end = (finish: () => void): void => {
@@ -48,7 +50,7 @@ export function startSpread(
     };
     leaveOff = () => end(() => resolve(undefined));
     worker.onmessage = ({ data }: MessageEvent<SpreadMessage>) => {
-      if (data.kind === 'progress') progress(data.done / request.draws);
+      if (data.kind === 'progress') progress(data.done / whole.draws);
       else if (data.kind === 'result') end(() => resolve(data.spread));
       else end(() => reject(new Error(data.says)));
     };
@@ -57,6 +59,6 @@ export function startSpread(
         reject(new Error('The chances could not be reckoned; reload the page and try again.')),
       );
   });
-  worker.postMessage(request);
+  worker.postMessage(whole);
   return { result, cancel: () => leaveOff() };
 }
