@@ -17,7 +17,15 @@ const seed = Number(process.env.TAREBOOK_SEED ?? 20_261_101);
 const asOf = '2026-11-01';
 const topic: Topic = towFit;
 const judged = (facts: FactsGiven): Answer => answerNow(topic, { facts, asOf });
-const outcomeOf = (facts: FactsGiven): string => judged(facts).outcome;
+
+const outcomes = new Map<string, string>();
+/** By the answer itself and not by what looks for remedies; each set of facts once. */
+function outcomeOf(facts: FactsGiven): string {
+  const key = JSON.stringify(facts);
+  const outcome = outcomes.get(key) ?? judged(facts).outcome;
+  outcomes.set(key, outcome);
+  return outcome;
+}
 
 const worth: Readonly<Record<string, number>> = {
   fits: 0,

@@ -1,15 +1,20 @@
-import type { Answer, Asked, Spread } from '@tarebook/rules/engine';
+import type { Answer, Asked, Matter, Remedies, Spread, Whys } from '@tarebook/rules/engine';
 
 /**
  * An answer as other programs read it. Open ends become null when it is written.
  *
  * @param asked what was asked; with it, a saved answer can be run again
  * @param spread chances from draws; each limit then has its `chance`
+ * @param found what would change the outcome, and what would not; the facts as they then were are
+ *   left out, since `from` and `to` tell them
+ * @param reasons which facts matter most, and why everything stands as it does
  */
 export function judged(
   answer: Answer,
   asked?: Pick<Asked, 'facts' | 'readFrom'>,
   spread?: Spread,
+  found?: Remedies,
+  reasons?: { readonly matters: readonly Matter[]; readonly why: Whys },
 ): object {
   const { topic, rules, asOf, outcome, sentence, restsOn, binding, values, findings } = answer;
   const { missing, apart, cautions, assumed, parameters, dated, house, trace } = answer;
@@ -43,6 +48,9 @@ export function judged(
     rankings,
     series,
     missing,
+    ...(found && { remedies: found.remedies.map(({ facts: _, ...told }) => told) }),
+    ...(found && { noHelp: found.noHelp }),
+    ...reasons,
     ...apart,
     cautions,
     assumed,

@@ -1,4 +1,14 @@
-import type { Answer, LimitAnswer, Source, Spread, Topic } from '@tarebook/rules/engine';
+import {
+  type Answer,
+  type LimitAnswer,
+  type Matter,
+  mattersSays,
+  type Remedies,
+  type Source,
+  type Spread,
+  type Topic,
+  why,
+} from '@tarebook/rules/engine';
 import { type Interval, show, showNumber } from '@tarebook/rules/quantity';
 import { rankingRows, selectionRows } from './beyond';
 import { chancesSection } from './chances';
@@ -85,12 +95,49 @@ function houseSection({ house }: Answer): readonly string[] {
   return [section(`As ${house.name} keeps it`, bullets(moved.length === 0 ? none : moved))];
 }
 
+const mostChanges = 8;
+
+/** Those that ask least; the whole list is in the JSON. */
+function changeLines({ remedies }: Remedies): readonly string[] {
+  const shown = remedies.slice(0, mostChanges).map(({ says }) => says);
+  const more = remedies.length - shown.length;
+  if (more <= 0) return shown;
+  return [
+    ...shown,
+    more === 1 ? 'And one more that asks more.' : `And ${more} more that ask more.`,
+  ];
+}
+
+/** The fullest limits; what moves the others matters less. */
+const mostLooked = 4;
+
+/** Of the fullest limits the fact that moves each most. */
+function secondLooks(answer: Answer, matter: readonly Matter[]): readonly string[] {
+  const fullest = answer.limits
+    .filter(({ state }) => state !== 'not-asked')
+    .toSorted((a, b) => b.roomUsed.hi - a.roomUsed.hi)
+    .slice(0, mostLooked);
+  return mattersSays(
+    matter,
+    fullest.map(({ id }) => `limit.${id}`),
+  );
+}
+
+const keptBy = ({ house }: Answer): string => (house ? `, as ${house.name} keeps them` : '');
+
 function head(answer: Answer): string {
   return `${answer.words.toUpperCase()}\n${wrapped(answer.sentence, '')}`;
 }
 
 /** An answer as plain text that can be pasted into a mail: verdict first, then why. */
-export function sheet(title: string, topic: Topic, answer: Answer, spread?: Spread): string {
+export function sheet(
+  title: string,
+  topic: Topic,
+  answer: Answer,
+  found: Remedies,
+  matter: readonly Matter[],
+  spread?: Spread,
+): string {
   const told = answer.findings.filter(({ level }) => level !== 'ok' && level !== 'not-asked');
   const missing = answer.missing.map(
     ({ label, ask, where, says }) => `${label}: ${ask} (${where}.) ${says}`,
@@ -113,6 +160,9 @@ export function sheet(title: string, topic: Topic, answer: Answer, spread?: Spre
     ...[...selectionRows(answer), ...rankingRows(answer)].map(([title, body]) =>
       section(title, body),
     ),
+    section('What would change it', bullets(changeLines(found))),
+    section('Why', `  ${wrapped(why(topic, answer, 'verdict', 'full'), '  ')}`),
+    section('Worth a second look', bullets(secondLooks(answer, matter))),
     section('Working', workingRows(topic, answer)),
     ...(spread ? [section(...chancesSection(topic, answer, spread))] : []),
     section('Taken for granted', bullets(assumed)),
@@ -121,6 +171,6 @@ export function sheet(title: string, topic: Topic, answer: Answer, spread?: Spre
     ...houseSection(answer),
     section('Known to change', bullets(answer.dated.map(({ says }) => says))),
     section('Sources', bullets(sourcesOf(answer))),
-    `\nRules: ${answer.topic} ${answer.rules}, as of ${answer.asOf}.\n`,
+    `\nRules: ${answer.topic} ${answer.rules}${keptBy(answer)}, as of ${answer.asOf}.\n`,
   ].join('');
 }

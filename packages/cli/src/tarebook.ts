@@ -1,7 +1,7 @@
 #!/usr/bin/env node
 import { parseArgs } from 'node:util';
 import { askedOf, judgeCase, judged, readCase } from '@tarebook/casebook';
-import { remedies, spread } from '@tarebook/rules';
+import { matters, remedies, spread, whys } from '@tarebook/rules';
 import { checkCases, checkedAsJson, checkedAsText } from './check';
 import { diffAsJson, diffAsText, rulesDiff } from './diff';
 import { BadInput, readText } from './files';
@@ -90,10 +90,11 @@ async function judge(args: readonly string[]): Promise<number> {
   const { topic, asked } = askedOf(doc, under);
   const chances = draws && spread(topic, asked, draws);
   const found = remedies(topic, asked);
+  const matter = matters(topic, asked);
   process.stdout.write(
     given.json
-      ? json(judged(answer, doc, chances, found))
-      : sheet(doc.front.title, topic, answer, found, chances),
+      ? json(judged(answer, doc, chances, found, { matters: matter, why: whys(topic, answer) }))
+      : sheet(doc.front.title, topic, answer, found, matter, chances),
   );
   return 0;
 }
