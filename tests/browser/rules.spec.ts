@@ -108,6 +108,8 @@ for (const scheme of ['light', 'dark'] as const) {
   test(`the rules have nothing for axe to object to, opened and with a mistake, ${scheme}`, async ({
     page,
   }) => {
+    // A page of ninety formulas is long work for axe.
+    test.setTimeout(240_000);
     await page.emulateMedia({ colorScheme: scheme, reducedMotion: 'reduce' });
     await rules(page);
     await page.locator('[id="formula-payload.used"]').getByText('What stands in it').click();

@@ -128,6 +128,7 @@ function numberIn(
 ): number | string {
   const shown = askedUnit(question, system);
   const example = `a number such as ${showNumber(100, 0)} ${shown}`.trim();
+  if (said === '') return `Nothing is written here; write ${example}.`;
   const read = readQuantity(said);
   if (wasMisread(read) || read.from !== read.to) {
     return `“${said.slice(0, 40)}” is no single number; write ${example}.`;

@@ -38,10 +38,14 @@ function named(id: string, list: string | undefined): string {
 
 const listWords = (list: string): string => text(list.split('.').map(spaced).join(' '));
 
-/** `a, b and c` of symbols. */
+/** `a, b and c` of symbols, under one another when they are long. */
 function series(parts: readonly string[]): string {
   const last = parts.at(-1) ?? '';
-  return parts.length < 2 ? last : `${parts.slice(0, -1).join(',\\ ')}\\text{ and }${last}`;
+  if (parts.length < 2) return last;
+  const line = `${parts.slice(0, -1).join(',\\ ')}\\text{ and }${last}`;
+  if (widthOf(line) <= longLine) return line;
+  const rows = [...parts.slice(0, -1).map((part) => `&${part},`), `&\\text{and }${last}`];
+  return `\\begin{aligned}${rows.join('\\\\')}\\end{aligned}`;
 }
 
 const signs = { '<': '<', '<=': '\\le', '>': '>', '>=': '\\ge', '==': '=', '!=': '\\ne' } as const;
@@ -80,15 +84,23 @@ function conditions(
   return [...conditions(node.a, kind, list), ...then];
 }
 
+type Branch = { readonly value: string; readonly when: string };
+
 /** The branches of a choice, an “otherwise” that is again a choice among them. */
-function branches(node: Node, list: string | undefined): string[] {
-  if (node.kind !== 'choose') return [`${write(node, list).tex} & \\text{otherwise}`];
-  const row = `${write(node.chosen, list).tex} & \\text{if }${write(node.when, list).tex}`;
-  return [row, ...branches(node.otherwise, list)];
+function branches(node: Node, list: string | undefined): Branch[] {
+  if (node.kind !== 'choose') return [{ value: write(node, list).tex, when: '\\text{otherwise}' }];
+  const when = `\\text{if }${write(node.when, list).tex}`;
+  return [{ value: write(node.chosen, list).tex, when }, ...branches(node.otherwise, list)];
 }
 
-const cases = (rows: readonly string[]): Piece =>
-  firm(`\\begin{cases}${rows.join('\\\\')}\\end{cases}`);
+/** A brace; where a value and its condition are too wide together, the condition stands below. */
+function cases(rows: readonly Branch[]): Piece {
+  const wide = rows.some(({ value, when }) => widthOf(value) + widthOf(when) > longLine);
+  const lines = rows.map(({ value, when }) =>
+    wide ? `${value}\\\\ \\quad ${when}` : `${value} & ${when}`,
+  );
+  return firm(`\\begin{cases}${lines.join('\\\\')}\\end{cases}`);
+}
 
 const overWords = { least: '\\min', most: '\\max', total: '\\sum', last: '\\text{last}' } as const;
 
@@ -149,8 +161,8 @@ function write(node: Node, list: string | undefined): Piece {
       return tight(`${names(node.names)}\\text{ known}`);
     case 'needs':
       return cases([
-        `${inner(node.of).tex} & \\text{if }${names(node.names)}\\text{ known}`,
-        '\\text{anything from }0 & \\text{otherwise}',
+        { value: inner(node.of).tex, when: `\\text{if }${names(node.names)}\\text{ known}` },
+        { value: '\\text{anything from }0', when: '\\text{otherwise}' },
       ]);
     case 'lookup':
     case 'pick':

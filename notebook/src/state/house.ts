@@ -64,6 +64,7 @@ export function readHouseNumber(topic: Topic, id: string, text: string): number 
   const [least, most] = parameter.range;
   const wanted = `write one number from ${range}`;
   const found = text.trim().slice(0, 40);
+  if (found === '') return `Nothing is written here; ${wanted}.`;
   if (wasMisread(read) || read.from !== read.to || read.within !== undefined) {
     return `“${found}” is no single number; ${wanted}.`;
   }

@@ -1,0 +1,64 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { freeName, merged, NotOurs, readEverything } from './everything';
+import { isKept, type Kept } from './kept';
+
+const seed = { seed: Number(process.env.TAREBOOK_SEED ?? 20_261_125) };
+const word = fc.constantFrom('a', 'b', 'a-2', 'b-2');
+const kept: fc.Arbitrary<Kept> = fc.record({
+  topic: fc.constantFrom('tow-fit', 'tires'),
+  name: word,
+  text: fc.constantFrom('one', 'two', 'three', 'four'),
+  at: fc.nat(),
+});
+const keyOf = ({ topic, name }: Kept): string => `${topic}/${name}`;
+const shelf = fc.uniqueArray(kept, { selector: keyOf, maxLength: 6 });
+
+test('taking in a file writes over nothing, loses no text, and doing it twice adds nothing', () => {
+  fc.assert(
+    fc.property(shelf, shelf, (cases, incoming) => {
+      const opened = { cases: incoming, classes: [], house: [], unread: [] };
+      const added = merged({ cases, classes: [] }, opened).cases;
+      const keys = [...cases, ...added].map(keyOf);
+      expect(new Set(keys).size).toBe(keys.length);
+      for (const { topic, text } of incoming) {
+        expect([...cases, ...added].some((c) => c.topic === topic && c.text === text)).toBe(true);
+      }
+      const again = merged({ cases: [...cases, ...added], classes: [] }, opened);
+      expect(again.cases).toEqual([]);
+    }),
+    { ...seed, numRuns: 500 },
+  );
+});
+
+test('a file that was not saved here is refused in one sentence, a damaged entry by its place', () => {
+  const ours = { kind: 'tarebook-everything', version: 1 };
+  for (const text of [
+    '',
+    '[]',
+    'null',
+    '{"kind":"x","version":1}',
+    JSON.stringify({ ...ours, version: 2 }),
+  ]) {
+    expect(() => readEverything(text)).toThrow(NotOurs);
+  }
+  const whole = { topic: 't', name: 'n', text: 'x', at: 1 };
+  const read = readEverything(JSON.stringify({ ...ours, cases: [whole, { topic: 't' }] }));
+  expect(read.cases).toEqual([whole]);
+  expect(read.unread).toEqual(['cases[1]']);
+});
+
+test('a record with a field missing or of another kind is not whole', () => {
+  fc.assert(
+    fc.property(fc.anything(), (value) => {
+      if (isKept(value)) expect(typeof value.text).toBe('string');
+    }),
+    seed,
+  );
+  expect(isKept({ topic: 't', name: 'n', text: 5, at: 1 })).toBe(false);
+});
+
+test('a name that is taken gets the next number', () => {
+  expect(freeName('a', new Set())).toBe('a');
+  expect(freeName('a', new Set(['a', 'a-2']))).toBe('a-3');
+});
