@@ -18,7 +18,7 @@ export type Verdict = {
 };
 
 /** A name's lanes in its declared unit, to a millionth: what conditions compare. */
-export function inDeclaredUnit(setting: Setting, name: string, lanes: Numbers): Numbers {
+function inDeclaredUnit(setting: Setting, name: string, lanes: Numbers): Numbers {
   const { program, compiled } = setting;
   const unit = unitOfName(compiled, name);
   const factor = unit === '' || unit === 'yes-no' ? 1 : unitOf(unit).factor;
@@ -43,11 +43,10 @@ function namedIn(lanes: Lanes, lane: number): Named {
   return { lo: lanes.lo[lane] ?? 0, hi: lanes.hi[lane] ?? 0 };
 }
 
-/** The conditions of a topic, each as two arrays of what holds in which lane. */
-export function decider(setting: Setting, named: (name: string) => Lanes) {
-  const { program, compiled, run, drawn } = setting;
+/** A name's lanes as conditions and people see them, each name once. */
+export function shower(setting: Setting, named: (name: string) => Lanes): (name: string) => Lanes {
   const shown = new Map<string, Lanes>();
-  const lanesShown = (name: string): Lanes => {
+  return (name) => {
     const before = shown.get(name);
     if (before) return before;
     const lanes = named(name);
@@ -55,16 +54,25 @@ export function decider(setting: Setting, named: (name: string) => Lanes) {
     shown.set(name, made);
     return made;
   };
+}
+
+/** The conditions of a topic, each as two arrays of what holds in which lane. */
+export function decider(
+  setting: Setting,
+  lanesShown: (name: string) => Lanes,
+): ReadonlyMap<string, Verdict> {
+  const { program, compiled, run, drawn } = setting;
 
   const leaf = (condition: Comparison, question: Question): Uint8Array => {
     const { fact, operator, value } = condition;
     const left = lanesShown(fact);
     const right = typeof value === 'object' && 'fact' in value ? lanesShown(value.fact) : value;
     const to = newTruths(program).yes;
-    if (operator === 'greaterThan' && areExact(left) && areExact(right)) {
-      // What every limit asks, without a detour over ranges.
+    const [more, less] = operator === 'lessThan' ? [right, left] : [left, right];
+    if (/^(greater|less)Than$/.test(operator) && areExact(more) && areExact(less)) {
+      // What limits and most findings ask, without a detour over ranges.
       program.steps.push((count) => {
-        for (let i = 0; i < count; i += 1) to[i] = Number((left.lo[i] ?? 0) > (right.lo[i] ?? 0));
+        for (let i = 0; i < count; i += 1) to[i] = Number((more.lo[i] ?? 0) > (less.lo[i] ?? 0));
       });
       return to;
     }

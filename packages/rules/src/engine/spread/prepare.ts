@@ -6,7 +6,7 @@ import { conditionRules } from '../condition/rules';
 import { rulesHolding } from '../condition/walk';
 import type { State, Topic } from '../define/shapes';
 import { run as reckonRun } from '../formula/run';
-import { decider, ranker, type Verdict } from './decide';
+import { decider, ranker, shower, type Verdict } from './decide';
 import { type Draw, drawsOf, filler } from './draws';
 import { type Lanes, type Numbers, newNumbers, type Program } from './lanes';
 import { slowWay } from './slow';
@@ -17,6 +17,8 @@ export type Prepared = {
   readonly setting: Setting;
   readonly draws: readonly Draw[];
   readonly named: (name: string) => Lanes;
+  /** In the unit it is declared in, to a millionth. */
+  readonly shown: (name: string) => Lanes;
   readonly verdicts: ReadonlyMap<string, Verdict>;
   readonly states: ReadonlyMap<string, State>;
   readonly ranks: Uint8Array;
@@ -44,7 +46,8 @@ export function prepare(topic: Topic, asked: Asked, width: number, seed: number)
     certain: rulesHolding(rules, 'certain', values),
     possible: rulesHolding(rules, 'possible', values),
   });
-  const verdicts = decider(setting, named);
+  const shown = shower(setting, named);
+  const verdicts = decider(setting, shown);
   const ranks = ranker(setting, verdicts, states);
   const fill = filler(draws, seed);
   const into = lanes.map(([, { lo }]) => lo);
@@ -53,5 +56,5 @@ export function prepare(topic: Topic, asked: Asked, width: number, seed: number)
     slow.begin();
     for (const step of program.steps) step(count);
   };
-  return { setting, draws, named, verdicts, states, ranks, next };
+  return { setting, draws, named, shown, verdicts, states, ranks, next };
 }

@@ -2,7 +2,7 @@ import type { Asked } from '../answer/answer';
 import { endsOf, unitOfName } from '../answer/named';
 import type { Topic } from '../define/shapes';
 import { restsOnKnown } from '../formula/reckon';
-import { inDeclaredUnit, rankNames } from './decide';
+import { rankNames } from './decide';
 import { type Prepared, prepare } from './prepare';
 import type { Spread, SpreadOptions } from './shapes';
 import { chanceOf } from './statistics';
@@ -24,9 +24,9 @@ const isKnown = ({ setting: { run } }: Prepared, name: string): boolean =>
   restsOnKnown(run.value(name), run.isOpen);
 
 /** A result's lanes in its own unit; undefined for one that is no number. */
-function lanesShown({ setting, named }: Prepared, name: string): Float64Array | undefined {
-  const lanes = named(name);
-  return lanes.kind === 'numbers' ? inDeclaredUnit(setting, name, lanes).lo : undefined;
+function lanesShown({ shown }: Prepared, name: string): Float64Array | undefined {
+  const lanes = shown(name);
+  return lanes.kind === 'numbers' ? lanes.lo : undefined;
 }
 
 /** What is counted of each asked limit. */
