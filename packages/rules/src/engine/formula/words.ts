@@ -128,8 +128,10 @@ function write(node: Node, wording: Wording): Piece {
       return firm(`table at ${inner(node.at).text}`);
     case 'power':
       return { text: `${within(inner(node.base), 3)}^${within(inner(node.exponent), 3)}`, bond: 2 };
-    case 'between':
-      return loose(`from ${inner(node.a).text} to ${inner(node.b).text}`);
+    case 'between': {
+      const [from, to] = [inner(node.a), inner(node.b)];
+      return from.text === to.text ? from : loose(`from ${from.text} to ${to.text}`);
+    }
     case 'whole':
       return firm(`${within(inner(node.of), 3)} rounded down`);
     case 'sunHeight':

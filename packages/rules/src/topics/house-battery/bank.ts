@@ -35,7 +35,7 @@ export const bank = part({
       most: 52,
       ask: 'Is each battery a 6-volt or a 12-volt one?',
       where: 'label on the battery',
-      silent: { value: 12, says: 'Each battery is a 12-volt one.', source: custom },
+      silent: { value: 12, says: 'Each battery is a 12-volt one.', source: custom, quiet: true },
     },
     'battery.health': {
       kind: 'quantity',
@@ -49,6 +49,7 @@ export const bank = part({
         value: 100,
         says: 'The battery still has the capacity on its label.',
         source: custom,
+        quiet: true,
       },
     },
     'battery.temperature': {
@@ -59,7 +60,7 @@ export const bank = part({
       most: 150,
       ask: 'How cold are the battery’s cells?',
       where: 'a thermometer at the battery; the cells lag behind the air by hours',
-      silent: { value: 80, says: 'The cells are at about 80 °F.', source: custom },
+      silent: { value: 80, says: 'The cells are at about 80 °F.', source: custom, quiet: true },
     },
     'bank.series': {
       kind: 'quantity',
@@ -69,7 +70,7 @@ export const bank = part({
       most: 16,
       ask: 'How many batteries stand one behind the other, plus to minus?',
       where: 'the cables between the batteries',
-      silent: { value: 1, says: 'No batteries are in series.', source: custom },
+      silent: { value: 1, says: 'No batteries are in series.', source: custom, quiet: true },
     },
     'bank.parallel': {
       kind: 'quantity',
@@ -79,7 +80,7 @@ export const bank = part({
       most: 16,
       ask: 'How many such strings stand side by side, plus to plus?',
       where: 'the cables between the batteries',
-      silent: { value: 1, says: 'No strings are side by side.', source: custom },
+      silent: { value: 1, says: 'No strings are side by side.', source: custom, quiet: true },
     },
     'system.volts': {
       kind: 'quantity',

@@ -1,12 +1,16 @@
 import { defineTopic, gather } from '../../engine/define/topic';
+import { assumed, assumptions } from './assumed';
 import { bank } from './bank';
+import { blower } from './blower';
 import { care } from './care';
 import { charging } from './charging';
 import { curve } from './curve';
 import { day } from './day';
+import { hours } from './hours';
 import { loads } from './loads';
+import { reading } from './reading';
 import { recharge } from './recharge';
-import { custom, house, lithiumCold, makersManual } from './sources';
+import { custom, lithiumCold, makersManual } from './sources';
 import { stateOfCharge } from './state-of-charge';
 import { steady } from './steady';
 import { usable } from './usable';
@@ -18,15 +22,19 @@ const parts = [
   bank,
   voltageTables,
   usable,
+  reading,
   stateOfCharge,
   loads,
+  blower,
   charging,
+  hours,
   day,
   steady,
   recharge,
   wire,
   care,
   curve,
+  assumed,
 ] as const;
 
 /** How full is the battery, will it carry the day, and are charger, wire and fuse right for it? */
@@ -67,8 +75,6 @@ export const houseBattery = defineTopic({
     'day.loadEnergy',
     'day.ampHours',
     'day.offered',
-    'day.lowest',
-    'day.end',
     'battery.days',
     'steady.current',
     'steady.hoursToEmpty',
@@ -78,23 +84,7 @@ export const houseBattery = defineTopic({
     'wire.longest',
     'monitor.voltage',
   ],
-  assumptions: [
-    {
-      when: 'assumed.full',
-      says: 'The battery is full when the reckoned day begins, in the evening; nobody read it.',
-      source: custom,
-    },
-    {
-      when: 'assumed.fromStop',
-      says: 'It is charged from the stop line; nobody read how full it is.',
-      source: custom,
-    },
-    {
-      when: 'assumed.allDay',
-      says: 'A load without hours runs all day.',
-      source: house,
-    },
-  ],
+  assumptions,
   cautions: [
     {
       says: 'The manuals of that very battery, charger and inverter win over this sheet; this is advice, not approval.',

@@ -27,28 +27,24 @@ const runs = (label: string, ask: string, where: string, says: string) =>
 /**
  * The share of the hour from `at` in which a row runs. From 22 to 6 goes over midnight: it is the
  * whole hour less what lies between 6 and 22. Without from and to its hours are spread over the
- * day; without hours it runs all day.
+ * day; without hours it runs for the share
+ * `untold`: a load all day, a charger not at all, so that nothing untold makes the day look better.
  */
-export const shareOf = (list: string, at: string): string => {
+export const shareOf = (list: string, at: string, untold: '0' | '1' = '1'): string => {
   const common = (from: string, to: string) =>
     `max(0, min(${at} + time.hour, ${to}) - max(${at}, ${from}))`;
   const [from, to, hours] = [`${list}.from`, `${list}.to`, `${list}.hours`];
   const between = `choose(${from} <= ${to}, ${common(from, to)}, time.hour - ${common(to, from)})`;
-  return `choose(given(${from}, ${to}), ${between} / time.hour, choose(given(${hours}), min(1, ${hours} / time.day), 1))`;
+  return `choose(given(${from}, ${to}), ${between} / time.hour, choose(given(${hours}), min(1, ${hours} / time.day), ${untold}))`;
 };
 
 export const dutyOf = (list: string): string => `choose(given(${list}.duty), ${list}.duty, 1)`;
-
-/** A row whose hours nobody said. */
-const untimed = (list: string): string =>
-  `sum(choose(given(${list}.from, ${list}.to) || given(${list}.hours), 0, 1))`;
 
 /**
  * What draws on the battery over a day.
  *
  *     DC loads ─────────────────────────► battery
  *     AC loads ─► ÷ efficiency, + idle ─►
- *     furnace blower, at night ─────────►
  */
 export const loads = part({
   facts: {
@@ -72,7 +68,7 @@ export const loads = part({
       most: 100,
       ask: 'How efficient is the inverter?',
       where: 'its data sheet',
-      silent: { value: 85, says: 'The inverter is 85 % efficient.', source: house },
+      silent: { value: 85, says: 'The inverter is 85 % efficient.', source: house, quiet: true },
     },
     'inverter.idle': {
       kind: 'quantity',
@@ -82,7 +78,7 @@ export const loads = part({
       most: 500,
       ask: 'What does the inverter draw when it is on and nothing runs on it?',
       where: 'its data sheet',
-      silent: { value: 15, says: 'The inverter draws 15 W by itself.', source: house },
+      silent: { value: 15, says: 'The inverter draws 15 W by itself.', source: house, quiet: true },
     },
     'inverter.hours': {
       kind: 'quantity',
@@ -92,7 +88,12 @@ export const loads = part({
       most: 24,
       ask: 'For how many hours a day is the inverter switched on?',
       where: 'told by the owner',
-      silent: { value: 24, says: 'An inverter in use is left on all day.', source: house },
+      silent: {
+        value: 24,
+        says: 'An inverter in use is left on all day.',
+        source: house,
+        quiet: true,
+      },
     },
     'inverter.power': {
       kind: 'quantity',
@@ -102,41 +103,6 @@ export const loads = part({
       most: 20000,
       ask: 'How many watts may the inverter give without a pause?',
       where: 'its data plate: the continuous figure, not the surge',
-    },
-    'furnace.blowerCurrent': {
-      kind: 'quantity',
-      label: 'Current of the furnace blower',
-      unit: 'A',
-      least: 0,
-      most: 40,
-      ask: 'How many amperes does the furnace blower draw?',
-      where: 'data plate of the furnace',
-      silent: { value: 0, says: 'No furnace blower is counted.', source: custom, quiet: true },
-    },
-    'furnace.hours': {
-      kind: 'quantity',
-      label: 'Hours a night the furnace is set',
-      unit: 'h',
-      least: 0,
-      most: 24,
-      ask: 'For how many hours a night is the thermostat on?',
-      where: 'told by the owner',
-      silent: {
-        value: 12,
-        says: 'The furnace is set for twelve hours.',
-        source: house,
-        quiet: true,
-      },
-    },
-    'furnace.duty': {
-      kind: 'quantity',
-      label: 'Share of that time the furnace runs',
-      unit: '%',
-      least: 0,
-      most: 100,
-      ask: 'What part of the time does the furnace run on such a night?',
-      where: 'told by the owner, or reckoned from heat loss',
-      silent: { value: 50, says: 'The furnace runs half the time.', source: house, quiet: true },
     },
   },
   parameters: {
@@ -172,18 +138,6 @@ export const loads = part({
       unit: 'W',
       is: 'mostOver(hours, hours.acAtOnce)',
       source: circuits,
-    },
-    'blower.ampHours': {
-      label: 'Furnace blower, a night',
-      unit: 'Ah',
-      is: 'furnace.blowerCurrent * furnace.hours * furnace.duty',
-      source: circuits,
-    },
-    'assumed.allDay': {
-      label: 'A load has no hours told',
-      unit: 'yes-no',
-      is: `${untimed('loads.dc')} + ${untimed('loads.ac')} > 0`,
-      source: house,
     },
   },
   limits: {

@@ -66,12 +66,6 @@ export const recharge = part({
       is: 'choose(start.isRead, start.charge, stop.charge)',
       source: custom,
     },
-    'assumed.fromStop': {
-      label: 'Nobody read how empty it is, and it is to be charged',
-      unit: 'yes-no',
-      is: '!start.isRead && given(charger.current)',
-      source: custom,
-    },
     'recharge.current': {
       label: 'Current that the bank stores',
       unit: 'A',

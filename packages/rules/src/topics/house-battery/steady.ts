@@ -22,7 +22,12 @@ export const steady = part({
       label: 'It runs on the inverter',
       ask: 'Does it plug in, so that it runs on the inverter?',
       where: 'its plug',
-      silent: { value: 'no', says: 'The steady load runs on battery voltage.', source: circuits },
+      silent: {
+        value: 'no',
+        says: 'The steady load runs on battery voltage.',
+        source: circuits,
+        quiet: true,
+      },
     },
     'steady.hours': {
       kind: 'quantity',

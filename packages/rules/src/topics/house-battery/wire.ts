@@ -169,7 +169,7 @@ export const wire = part({
       short: 'the wire’s ampacity',
       used: 'wire.current',
       limit: 'wire.ampacity',
-      askedBy: ['wire.gauge', 'wire.rating'],
+      askedBy: ['wire.current'],
       source: ampacityTable,
     },
     fuse: {
@@ -193,7 +193,7 @@ export const wire = part({
   findings: {
     'fuse-at-battery': {
       label: 'Fuse at the battery',
-      askedBy: ['wire.fuseAtBattery', 'wire.gauge', 'wire.fuse'],
+      askedBy: ['wire.fuseAtBattery'],
       stop: {
         when: { all: [{ fact: 'wire.fuseAtBattery', operator: 'equal', value: 'no' }] },
         says: 'There is no fuse close to the battery: a short in the wire burns it from end to end. Do not use it before one is fitted.',
