@@ -121,3 +121,103 @@ test('metric values are shown at a touch, and the verdict stays', async ({ page 
   await expect(page.locator('limit-rows')).toContainText('kg');
   await expect(verdict(page)).toHaveText(word ?? '');
 });
+
+test('the verdict stays in sight while facts far below it are changed', async ({ page }) => {
+  await openCase(page, crossover);
+  await fact(page, 'hitch.hardwareWeight').scrollIntoViewIfNeeded();
+  await fact(page, 'hitch.hardwareWeight').fill('200 lb');
+  const strip = page.locator('.strip');
+  await expect(strip).toBeInViewport();
+  await expect(strip).toContainText('does not fit');
+  await strip.getByRole('button').click();
+  await expect(page.getByRole('region', { name: 'Verdict' })).toBeFocused();
+  await expect(verdict(page)).toBeInViewport();
+});
+
+test('what moved against the case as filed is shown: the fact, the limit, the verdict', async ({
+  page,
+}) => {
+  await openCase(page, crossover);
+  await expect(page.locator('.moved')).toHaveCount(0);
+  await fact(page, 'vehicle.placardPayload').fill('1,100 lb');
+  await expect(page.locator('fact-table .moved')).toHaveText('as filed: 1,260 lb');
+  await expect(
+    page.locator('limit-rows li', { hasText: 'Payload' }).locator('.moved'),
+  ).toContainText('as filed: 52lb left');
+  await expect(page.locator('.verdict .moved')).toContainText('as filed: fits with care');
+  await fact(page, 'vehicle.placardPayload').fill('1,260 lb');
+  await expect(page.locator('.moved')).toHaveCount(0);
+});
+
+test('what would change the verdict can be tried, and taken back', async ({ page }) => {
+  await openCase(page, 'rear-axle-without-bars');
+  await expect(verdict(page)).toHaveText('Does not fit');
+  const first = page.locator('change-list li').first();
+  await expect(first).toContainText('Then:', { timeout: 30_000 });
+  const promised = /Then: ([^.]+)\./.exec((await first.textContent()) ?? '')?.[1] ?? '';
+  await first.getByRole('button', { name: 'Try it' }).click();
+  await expect(verdict(page)).toHaveText(promised, { ignoreCase: true });
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(verdict(page)).toHaveText('Does not fit');
+});
+
+test('a blank case asks one question at a time, and the verdict sharpens', async ({ page }) => {
+  await page.goto('/#/cases');
+  await page.getByRole('button', { name: 'Start a blank case' }).click();
+  await expect(verdict(page)).toHaveText('Cannot say');
+  const ask = page.locator('ask-one');
+  const answers: readonly (readonly [RegExp, string])[] = [
+    [/trailer weigh empty/, '3,300 lb'],
+    [/may pull/, '5,000 lb'],
+    [/tongue weigh empty/, '350 lb'],
+    [/rest on the ball/, '600 lb'],
+    [/label in the driver/, '1,300 lb'],
+    [/gross rating/, '4,400 lb'],
+  ];
+  for (let i = 0; i < answers.length; i += 1) {
+    const question = (await ask.locator('label').textContent()) ?? '';
+    const [, value = ''] = answers.find(([pattern]) => pattern.test(question)) ?? [];
+    expect(value, question).not.toBe('');
+    await ask.getByRole('textbox').fill(value);
+    await ask.getByRole('button', { name: 'Next question' }).click();
+  }
+  await expect(ask.locator('form')).toHaveCount(0);
+  await expect(verdict(page)).toHaveText('Fits');
+});
+
+test('a question may be left for later, and a wrong entry is told beside it', async ({ page }) => {
+  await page.goto('/#/cases');
+  await page.getByRole('button', { name: 'Start a blank case' }).click();
+  const ask = page.locator('ask-one');
+  const first = (await ask.locator('label').textContent()) ?? '';
+  await ask.getByRole('textbox').fill('900');
+  await expect(ask.locator('.error')).toContainText('has no unit');
+  await ask.getByRole('textbox').fill('');
+  await ask.getByRole('button', { name: 'Not known yet' }).click();
+  await expect(ask.locator('label')).not.toHaveText(first);
+});
+
+test('a case is started from a vehicle and a trailer of the catalogue', async ({ page }) => {
+  await page.goto('/#/cases');
+  await page.getByLabel('Vehicle of the catalogue').selectOption('Corrie');
+  await page.getByLabel('Trailer of the catalogue').selectOption('Rushlight 12 Galley');
+  await page.getByRole('button', { name: 'Start with these' }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toContainText('Corrie');
+  await expect(fact(page, 'trailer.dryWeight')).toHaveValue('1320 lb');
+  await expect(verdict(page)).toHaveText('Fits');
+  await expect(page.locator('article > case-figures rig-drawing')).toBeVisible();
+  await page.getByRole('button', { name: /^Add: People/ }).click();
+  await expect(verdict(page)).toHaveText('Cannot say');
+});
+
+test('a copy of a case is a case of its own; the first stays as it was', async ({ page }) => {
+  await openCase(page, crossover);
+  await page.getByRole('button', { name: 'Make a copy' }).click();
+  await expect.poll(() => page.url()).toContain('-copy-');
+  await fact(page, 'vehicle.placardPayload').fill('1,100 lb');
+  await expect(verdict(page)).toHaveText('Does not fit');
+  await page.waitForTimeout(600);
+  await openCase(page, crossover);
+  await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,260 lb');
+  await expect(verdict(page)).toHaveText('Fits with care');
+});

@@ -33,17 +33,36 @@ function rowOf(topic: string, name: string, text: string, own: Row['own']): Row 
   return { topic, name, title, asked, level, outcome, words, all: text.toLowerCase(), own };
 }
 
-async function rowsOf(): Promise<readonly Row[]> {
+/** So many cases are judged before the page is drawn again. */
+const atOnce = 6;
+
+/** Every case there is, judged a few at a time so that the page never stands still. */
+async function* rowsOf(): AsyncGenerator<readonly Row[]> {
   const filed = await allFiled();
   const kept = await allKept().catch(() => []);
-  const rows = filed.map(({ topic, name, text }) => {
-    const mine = kept.find((each) => each.topic === topic && each.name === name);
-    return rowOf(topic, name, mine?.text ?? text, mine ? 'changed' : 'filed');
-  });
   const others = kept.filter(
     ({ topic, name }) => !filed.some((f) => f.topic === topic && f.name === name),
   );
-  return [...others.map(({ topic, name, text }) => rowOf(topic, name, text, 'mine')), ...rows];
+  const all = [
+    ...others.map(({ topic, name, text }) => ({ topic, name, text, own: 'mine' as const })),
+    ...filed.map(({ topic, name, text }) => {
+      const mine = kept.find((each) => each.topic === topic && each.name === name);
+      return {
+        topic,
+        name,
+        text: mine?.text ?? text,
+        own: mine ? ('changed' as const) : ('filed' as const),
+      };
+    }),
+  ];
+  const rows: Row[] = [];
+  for (const [i, { topic, name, text, own }] of all.entries()) {
+    rows.push(rowOf(topic, name, text, own));
+    if (i % atOnce !== atOnce - 1) continue;
+    yield [...rows];
+    await new Promise((next) => setTimeout(next));
+  }
+  yield rows;
 }
 
 /** All worked cases by topic and level, with their verdicts as they stand today. */
@@ -52,23 +71,30 @@ export class CasesPage extends PlainElement {
     rows: { state: true },
     search: { state: true },
     notice: { state: true },
+    reading: { state: true },
   };
   declare rows: readonly Row[] | undefined;
   declare search: string;
   declare notice: string;
+  /** Whether there are still cases to come. */
+  declare reading: boolean;
 
   override connectedCallback(): void {
     super.connectedCallback();
     this.search = '';
     this.notice = '';
-    rowsOf().then(
-      (rows) => {
-        this.rows = rows;
-      },
-      () => {
-        this.notice = 'The cases could not be read; reload the page.';
-      },
-    );
+    this.read().catch(() => {
+      this.notice = 'The cases could not be read; reload the page.';
+    });
+  }
+
+  private async read(): Promise<void> {
+    this.reading = true;
+    for await (const rows of rowsOf()) {
+      if (!this.isConnected) return;
+      this.rows = rows;
+    }
+    this.reading = false;
   }
 
   private async begin(text: string, topic: string): Promise<void> {
@@ -127,7 +153,7 @@ export class CasesPage extends PlainElement {
       <start-case @case-started=${({ detail }: CaseStarted) => this.begin(detail.text, detail.topic)}></start-case>
       ${this.notice ? html`<p class="notice" role="alert">${this.notice}</p>` : nothing}
       ${
-        found === undefined
+        found === undefined || (found.length === 0 && this.reading)
           ? html`<p class="soft">Reading the cases …</p>`
           : found.length === 0
             ? html`<p role="status">No case has all these words; try fewer of them, or start a blank case.</p>`
