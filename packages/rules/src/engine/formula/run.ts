@@ -1,4 +1,4 @@
-import { common, type Interval, isPoint, point, unitOf } from '../../quantity';
+import { common, hull, type Interval, isClosed, isPoint, point, unitOf } from '../../quantity';
 import type { Topic } from '../define/shapes';
 import type { Compiled } from './compile';
 import { decide } from './decide';
@@ -117,6 +117,7 @@ export function run(
   parent?: Run,
 ): Run {
   const kept = new Map<string, Value>();
+  const quarterRuns = new Map<string, Run>();
   const partsKnown = new Map<Node, boolean>();
   const simulations = new Map<string, Simulated>();
   const pinnedRuns = new Map<string, Run>();
@@ -152,23 +153,56 @@ export function run(
 
   /**
    * Where a slope keeps one sign, the least and the most are found with that input at its ends; so
-   * an input that enters twice no longer counts against itself.
+   * an input that enters twice no longer counts against itself. An input that may move the result
+   * either way is held at its middle, and moves it from there by no more than its steepest slope
+   * times half its range: the mean value theorem, whose bounds stand beside the plain ones. Where
+   * that is still wide, the range of the worst such input is taken in four parts.
    */
   const tighten = (name: string, plain: NumberValue): NumberValue => {
     if (isPoint(plain) || plain.slopes.size === 0) return plain;
     const low = new Map<string, Interval>(pins);
     const high = new Map<string, Interval>(pins);
+    const middle = new Map<string, Interval>();
+    let swing = 0;
+    let widest: { readonly key: string; readonly range: Interval; readonly by: number } | undefined;
     for (const [key, slope] of plain.slopes) {
       const range = inputRange(key);
-      if (!range || (slope.lo < 0 && slope.hi > 0)) continue;
+      if (!range || isPoint(range)) continue;
+      if (slope.lo < 0 && slope.hi > 0) {
+        const by = (Math.max(-slope.lo, slope.hi) * (range.hi - range.lo)) / 2;
+        swing += by;
+        if (isClosed(range) && by > (widest?.by ?? 0)) widest = { key, range, by };
+        hold(middle, key, (range.lo + range.hi) / 2);
+        continue;
+      }
       const rising = slope.lo >= 0;
       hold(low, key, rising ? range.lo : range.hi);
       hold(high, key, rising ? range.hi : range.lo);
     }
-    if (low.size === pins.size && high.size === pins.size) return plain;
-    const least = asNumber(pinnedRun(low).value(name));
-    const most = asNumber(pinnedRun(high).value(name));
-    return { ...plain, ...common(plain, { lo: least.lo, hi: most.hi }) };
+    const valueAt = (at: Pins) => asNumber(pinnedRun(at).value(name));
+    let found: Interval = plain;
+    if (low.size > pins.size) found = common(found, { lo: valueAt(low).lo, hi: valueAt(high).hi });
+    if (middle.size > 0 && Number.isFinite(swing)) {
+      const least = valueAt(new Map([...low, ...middle])).lo - swing;
+      const most = valueAt(new Map([...high, ...middle])).hi + swing;
+      found = common(found, { lo: least, hi: most });
+    }
+    if (widest && pins.size === 0 && widest.by > worthQuartering * (found.hi - found.lo)) {
+      const { key, range } = widest;
+      const parts = quarters(range).map((each) => asNumber(quarterRun(key, each).value(name)));
+      found = common(found, parts.reduce<Interval>(hull, parts[0] ?? found));
+    }
+    return { ...plain, lo: found.lo, hi: found.hi };
+  };
+
+  /** A run with one input in a quarter of its range, in which its slopes may keep one sign. */
+  const quarterRun = (key: string, range: Interval): Run => {
+    const mark = `${key} ${range.lo}`;
+    const before = quarterRuns.get(mark);
+    if (before) return before;
+    const made = run(compiled, inputs, parameters, new Map([[key, range]]));
+    quarterRuns.set(mark, made);
+    return made;
   };
 
   /** One run for all formulas that hold the same inputs at the same ends. */
@@ -257,6 +291,14 @@ export function run(
 
   const self: Run = { value, given, known, scope, isOpen };
   return self;
+}
+
+/** From which share of a result's width an input that moves it either way is taken in parts. */
+const worthQuartering = 0.05;
+
+function quarters({ lo, hi }: Interval): readonly Interval[] {
+  const at = (share: number) => (share === 1 ? hi : lo + share * (hi - lo));
+  return [0, 0.25, 0.5, 0.75].map((from) => ({ lo: at(from), hi: at(from + 0.25) }));
 }
 
 /** An open end cannot be held; the input then keeps its range. */

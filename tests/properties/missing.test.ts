@@ -1,0 +1,208 @@
+import { readCase } from '@tarebook/casebook';
+import { type Answer, answerNow, towFit } from '@tarebook/rules';
+import type { FactGiven, FactsGiven, Missing } from '@tarebook/rules/engine';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { casesFolder, markdownBelow, refusedFolder } from '../cases/files';
+import { openCase } from '../differential/arbitrary-case';
+import { givenOf } from '../differential/given';
+
+const seed = Number(process.env.TAREBOOK_SEED ?? 20_261_101);
+const asOf = '2026-11-01';
+const judge = (facts: FactsGiven): Answer => answerNow(towFit, { facts, asOf });
+
+const openRig = openCase()
+  .map((plain) => ({ facts: givenOf(plain), answer: judge(givenOf(plain)) }))
+  .filter(({ answer }) => answer.outcome === 'cannot-say');
+
+/** The same case with one fact told; undefined where what is told is refused. */
+function withFact(facts: FactsGiven, fact: string, value: FactGiven): Answer | undefined {
+  try {
+    return judge({ ...facts, [fact]: value });
+  } catch {
+    return undefined;
+  }
+}
+
+const isSilentWay = (fact: string): boolean => fact === 'trailer.measuredTongueWeight';
+
+describe('what to ask when it cannot be said', () => {
+  test('every open limit and finding is decided by some fact that is asked for', () => {
+    fc.assert(
+      fc.property(openRig, ({ answer }) => {
+        const open = [
+          ...answer.limits
+            .filter(({ state }) => state === 'unknown')
+            .map(({ id }) => `limit.${id}`),
+          ...answer.findings
+            .filter(({ level }) => level === 'unknown')
+            .map(({ id }) => `finding.${id}`),
+        ];
+        const decided = new Set(answer.missing.flatMap(({ decides }) => decides));
+        expect(open.filter((of) => !decided.has(of))).toEqual([]);
+        for (const { ask, where, says } of answer.missing) {
+          expect(ask).toMatch(/\?$/);
+          expect(where).not.toBe('');
+          expect(says).toMatch(/^Decides .*\.$/);
+        }
+      }),
+      { numRuns: 150, seed },
+    );
+  });
+
+  test('past the value at which it tips it does not fit', () => {
+    let tips = 0;
+    fc.assert(
+      fc.property(openRig, ({ facts, answer }) => {
+        for (const { fact, tips: at, says } of answer.missing) {
+          if (!at || typeof at === 'string' || isSilentWay(fact)) continue;
+          if (typeof facts[fact] === 'object' && Array.isArray(facts[fact])) continue;
+          const [above, below] = [says.includes('above '), says.includes('below ')];
+          if (above === below) continue;
+          const side = above ? 1 : -1;
+          const edge = side > 0 ? at.hi : at.lo;
+          const past = edge + side * Math.max(0.01, Math.abs(edge) * 1e-4);
+          const told = withFact(facts, fact, { lo: past, hi: past, unit: at.unit || '1' });
+          if (!told) continue;
+          tips += 1;
+          expect(told.outcome, `${fact} at ${past}: ${says}`).toBe('does-not-fit');
+        }
+      }),
+      { numRuns: 150, seed },
+    );
+    expect(tips).toBeGreaterThan(40);
+  });
+
+  test('the option that would rule it out does', () => {
+    let options = 0;
+    fc.assert(
+      fc.property(openRig, ({ facts, answer }) => {
+        for (const { fact, tips } of answer.missing) {
+          if (typeof tips !== 'string') continue;
+          for (const option of tips.split(', ')) {
+            options += 1;
+            expect(withFact(facts, fact, option)?.outcome, `${fact}: ${option}`).toBe(
+              'does-not-fit',
+            );
+          }
+        }
+      }),
+      { numRuns: 150, seed },
+    );
+    expect(options).toBeGreaterThan(5);
+  });
+
+  test('the ranking does not depend on the order in which facts are told', () => {
+    fc.assert(
+      fc.property(openRig, ({ facts, answer }) => {
+        const other = judge(Object.fromEntries(Object.entries(facts).toReversed()));
+        expect(other.missing).toEqual(answer.missing);
+      }),
+      { numRuns: 60, seed },
+    );
+  });
+
+  test('a fact that settles the verdict at every value comes before one that settles none', () => {
+    fc.assert(
+      fc.property(openRig, ({ answer }) => {
+        const place = (test: (each: Missing) => boolean) => answer.missing.map(test);
+        const firstIdle = place(({ settles, together }) => settles === 0 && together.length > 0);
+        const lastSure = place(({ settles }) => settles === 1).lastIndexOf(true);
+        const idle = firstIdle.indexOf(true);
+        const all = answer.missing[lastSure];
+        if (idle < 0 || !all || answer.missing[idle]?.decides.length !== 1) return;
+        expect(lastSure).toBeLessThan(idle);
+      }),
+      { numRuns: 150, seed },
+    );
+  });
+});
+
+const rig: FactsGiven = {
+  'vehicle.maxTrailerWeight': '5,000 lb',
+  'vehicle.maxTongueCarried': '900 lb',
+  'vehicle.placardPayload': '1,260 lb',
+  'trailer.dryWeight': '3,900 lb',
+  'trailer.gvwr': '5,000 lb',
+  'trailer.dryTongueWeight': '430 lb',
+  'load.occupants': [{ weight: '585 lb' }],
+};
+
+describe('rigs at the counter', () => {
+  test('payload unknown: the label in the door first, and it settles everything by itself', () => {
+    const [first, more] = judge({ ...rig, 'vehicle.placardPayload': 'unknown' }).missing;
+    expect(first).toMatchObject({
+      fact: 'vehicle.placardPayload',
+      decides: ['limit.payload'],
+      tips: { lo: 1058, hi: 1058, unit: 'lb' },
+      together: [],
+      settles: 1,
+    });
+    expect(more).toBeUndefined();
+  });
+
+  test('payload and tongue unknown: neither decides payload alone, and each says with which', () => {
+    const { missing } = judge({
+      ...rig,
+      'vehicle.placardPayload': 'unknown',
+      'trailer.dryTongueWeight': 'unknown',
+    });
+    const of = (fact: string) => missing.find((each) => each.fact === fact);
+    expect(of('vehicle.placardPayload')?.together).toEqual(['trailer.dryTongueWeight']);
+    expect(of('trailer.dryTongueWeight')?.together).toEqual(['vehicle.placardPayload']);
+    expect(of('vehicle.placardPayload')?.says).toBe(
+      'Decides payload together with dry tongue weight: below 585 lb it does not fit, whatever else is found.',
+    );
+    // The tongue closes a limit of its own besides, so it is asked first.
+    expect(missing[0]?.fact).toBe('trailer.dryTongueWeight');
+    expect(missing[0]?.says).toBe(
+      'Decides tongue weight: above 818.2 lb it does not fit. Decides payload only together with payload on the door label.',
+    );
+  });
+
+  test('wheelbase and overhang unknown: an axle needs both', () => {
+    const axles: FactsGiven = {
+      ...rig,
+      'vehicle.curbFront': '2,300 lb',
+      'vehicle.curbRear': '1,900 lb',
+      'vehicle.gawrRear': '3,000 lb',
+      'vehicle.wheelbase': 'unknown',
+      'vehicle.overhang': 'unknown',
+      'load.occupants': [{ weight: '585 lb', ahead: '60 in' }],
+    };
+    const { missing } = judge(axles);
+    expect(missing.map(({ fact, together }) => [fact, together])).toEqual([
+      ['vehicle.wheelbase', ['vehicle.overhang']],
+      ['vehicle.overhang', ['vehicle.wheelbase']],
+    ]);
+  });
+
+  test('an answer with everything to ask still comes at once', () => {
+    const unknown = Object.fromEntries(Object.keys(rig).map((fact) => [fact, 'unknown' as const]));
+    delete unknown['load.occupants'];
+    judge(unknown);
+    const from = performance.now();
+    for (let i = 0; i < 20; i += 1) judge(unknown);
+    // A few milliseconds on a quiet machine; the bound leaves room for a busy one.
+    expect((performance.now() - from) / 20).toBeLessThan(100);
+  });
+});
+
+test('every worked case that cannot be said asks first for what it says it lacks', () => {
+  const firsts = markdownBelow(casesFolder, refusedFolder).flatMap(({ name, text }) => {
+    const doc = readCase(text);
+    if (!doc.topic || doc.troubles.length > 0 || doc.topic.id !== 'tow-fit') return [];
+    const { facts } = doc;
+    const answer = answerNow(doc.topic, { facts, asOf });
+    const [first] = answer.missing;
+    return answer.outcome === 'cannot-say' && first ? [[name, first.fact]] : [];
+  });
+  expect(firsts).toEqual(
+    expect.arrayContaining([
+      ['tow-fit/payload-not-known.md', 'vehicle.placardPayload'],
+      ['tow-fit/range-across-the-limit.md', 'trailer.cargo'],
+      ['tow-fit/shopping-from-six-thousand.md', 'trailer.dryTongueWeight'],
+      ['tow-fit/tow-package-not-said.md', 'vehicle.towPackage'],
+    ]),
+  );
+});
