@@ -39,3 +39,4 @@ export {
 export { topics } from './topics/all';
 export { houseBattery } from './topics/house-battery/index';
 export { towFit } from './topics/tow-fit/index';
+export { truckCamper } from './topics/truck-camper/index';

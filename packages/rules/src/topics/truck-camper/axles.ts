@@ -1,0 +1,99 @@
+import { part } from '../../engine/define/topic';
+import { custom, grossRatings, makersRating, statics } from './sources';
+
+/**
+ * Axle loads by moments: the camper at its centre of gravity c, a tongue on an extension e behind
+ * the ball's usual place.
+ *
+ *     front           c   rear   ball
+ *       ├──────── w ──┴────┤── b ──┤─ e ─┤
+ *
+ * A tongue out on an extension lifts the front by V·(b + e)/w and puts V·(1 + (b + e)/w) on the rear.
+ */
+export const axles = part({
+  formulas: {
+    'tongue.behind': {
+      label: 'Share of the tongue that the front axle loses',
+      noun: 'the lever of the tongue',
+      unit: '1',
+      is: '(vehicle.overhang + hitch.extension) / vehicle.wheelbase',
+      source: statics,
+    },
+    'axle.front': {
+      label: 'Front axle',
+      noun: 'the front axle',
+      unit: 'lb',
+      is: 'front.withoutTongue + camper.moment / vehicle.wheelbase - towed.tongue * tongue.behind',
+      source: statics,
+    },
+    'axle.rear': {
+      label: 'Rear axle',
+      noun: 'the rear axle',
+      unit: 'lb',
+      is: 'rear.withoutTongue + camper.loaded - camper.moment / vehicle.wheelbase + towed.tongue * (1 + tongue.behind)',
+      source: statics,
+    },
+    'tire.rear': {
+      label: 'One rear tire',
+      noun: 'one rear tire',
+      unit: 'lb',
+      is: 'axle.rear / tire.rearCount',
+      source: statics,
+    },
+    'tire.rearEmpty': {
+      label: 'One rear tire, empty',
+      noun: 'one rear tire, empty',
+      unit: 'lb',
+      is: 'curb.rear / tire.rearCount',
+      source: statics,
+    },
+  },
+  limits: {
+    'front-axle': {
+      label: 'Front axle',
+      short: 'the front axle',
+      used: 'axle.front',
+      limit: 'vehicle.gawrFront',
+      empty: 'curb.front',
+      margin: 'margin.other',
+      askedBy: ['vehicle.gawrFront'],
+      source: grossRatings,
+    },
+    'rear-axle': {
+      label: 'Rear axle',
+      short: 'the rear axle',
+      used: 'axle.rear',
+      limit: 'vehicle.gawrRear',
+      empty: 'curb.rear',
+      margin: 'margin.other',
+      askedBy: ['vehicle.gawrRear'],
+      source: grossRatings,
+    },
+    'vehicle-tires-rear': {
+      label: 'Rear tires',
+      short: 'the rear tires',
+      plural: true,
+      used: 'tire.rear',
+      limit: 'vehicle.tireCapacityRear',
+      empty: 'tire.rearEmpty',
+      margin: 'margin.other',
+      askedBy: ['vehicle.tireCapacityRear'],
+      source: makersRating,
+    },
+  },
+  findings: {
+    'front-light': {
+      label: 'Front axle lighter than empty',
+      askedBy: ['vehicle.curbFront'],
+      care: {
+        when: {
+          all: [{ fact: 'axle.front', operator: 'lessThan', value: { fact: 'curb.front' } }],
+        },
+        says: 'The front axle carries less than it does empty: the steering goes light. Move weight forward, or leave the extension and what hangs on it.',
+      },
+      unsure: 'The front axle may carry less than it does empty: weigh both axles.',
+      otherwise: 'The front axle carries at least what it does empty.',
+      source: custom,
+    },
+  },
+});

@@ -1,0 +1,101 @@
+import { defineTopic, gather } from '../../engine/define/topic';
+import { standingOn } from '../../engine/formula/standing-on';
+import { towFit } from '../tow-fit/index';
+import { axles } from './axles';
+import { changes } from './changes';
+import { camperFacts, truckFacts } from './facts';
+import { camperLoad } from './load';
+import { camperLoading, custom, makersRating } from './sources';
+import { zone } from './zone';
+
+/** The truck and who and what is in it, asked and reckoned as for towing. */
+const truck = standingOn(
+  towFit,
+  'payload.available',
+  'vehicle.curb',
+  'load.people',
+  'load.things',
+  'front.withoutTongue',
+  'rear.withoutTongue',
+  'curb.front',
+  'curb.rear',
+  'tire.rearCount',
+);
+
+const borrowed = {
+  facts: {
+    'vehicle.gawrFront': towFit.facts['vehicle.gawrFront'],
+    'vehicle.gawrRear': towFit.facts['vehicle.gawrRear'],
+    'vehicle.tireCapacityRear': towFit.facts['vehicle.tireCapacityRear'],
+  },
+  parameters: {
+    'margin.other': towFit.parameters['margin.other'],
+    'water.density': towFit.parameters['water.density'],
+  },
+};
+
+const parts = [truck, borrowed, truckFacts, camperFacts, camperLoad, zone, axles] as const;
+
+/** May this truck carry this camper, loaded as it will be on the road? */
+export const truckCamper = defineTopic({
+  id: 'truck-camper',
+  version: '1.0.0',
+  title: 'Truck camper',
+  question:
+    'May this truck carry this camper, loaded as it will be on the road, and does its weight sit where the maker wants it?',
+  facts: gather('facts', parts),
+  parameters: gather('parameters', parts),
+  tables: {},
+  formulas: gather('formulas', parts),
+  limits: gather('limits', parts),
+  findings: gather('findings', parts),
+  outcomes: {
+    ok: { id: 'carries-it', words: 'carries it', sentence: 'The truck carries it.' },
+    care: {
+      id: 'carries-it-with-care',
+      words: 'carries it with care',
+      sentence: 'The truck carries it, with care.',
+    },
+    stop: {
+      id: 'does-not-carry-it',
+      words: 'does not carry it',
+      sentence: 'The truck does not carry it.',
+    },
+    unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
+  },
+  apart: {},
+  headline: [
+    'camper.loaded',
+    'camper.centreLoaded',
+    'bed.load',
+    'payload.used',
+    'payload.available',
+    'vehicle.gross',
+    'axle.front',
+    'axle.rear',
+  ],
+  assumptions: [],
+  changes,
+  cautions: [
+    {
+      says: 'The labels and papers of that very truck and camper win over any brochure; weigh the loaded truck axle by axle.',
+      source: makersRating,
+    },
+    {
+      says: 'The cargo weight rating already leaves 150 lb for each seat, the door label’s payload leaves nothing: never mix the two.',
+      source: camperLoading,
+    },
+    {
+      says: 'Tie it down at the points both makers name, and check the turnbuckles after the first ten miles.',
+      source: custom,
+    },
+    {
+      says: 'A camper stands high: slow down for bends, side wind and ramps. Springs or bags level the truck; they raise no rating.',
+      source: custom,
+    },
+    {
+      says: 'This is advice, not approval; the makers’ instructions and local rules decide, also on who may ride in a camper.',
+      source: custom,
+    },
+  ],
+});
