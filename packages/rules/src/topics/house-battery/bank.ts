@@ -1,5 +1,5 @@
 import { part } from '../../engine/define/topic';
-import { circuits, custom, definition, house } from './sources';
+import { circuits, custom, house, restingVoltage } from './sources';
 
 /**
  * The bank: series adds volts, parallel adds ampere-hours.
@@ -103,12 +103,13 @@ export const bank = part({
       label: 'Nominal voltage that the tables are made for',
       unit: 'V',
       values: [{ from: '2020-01-01', value: 12 }],
-      source: definition,
+      source: restingVoltage,
     },
     'block.slack': {
       label: 'What a nominal voltage may be above a whole number of half blocks',
       unit: '',
       values: [{ from: '2020-01-01', value: 0.3 }],
+      range: [0.05, 0.4],
       source: house,
     },
   },

@@ -1,6 +1,6 @@
 import { part } from '../../engine/define/topic';
-import { depthLead, mathematics, restingVoltage } from './sources';
-import { byChemistry } from './voltage-tables';
+import { chosenVoltages, depthAllowed, mathematics } from './sources';
+import { voltsAt } from './voltage-tables';
 
 /**
  * The discharge curve for the drawing: resting volts from full to empty, and the stop line.
@@ -33,17 +33,17 @@ export const curve = part({
         'curve.volts': {
           label: 'Resting voltage',
           unit: 'V',
-          is: `bank.blocks * ${byChemistry('volts', 'curve.stateOfCharge')}`,
-          source: restingVoltage,
+          is: `bank.blocks * ${voltsAt('curve.stateOfCharge')}`,
+          source: chosenVoltages,
         },
         'curve.stopVolts': {
           label: 'Stop line',
           unit: 'V',
           is: 'stop.voltage',
-          source: depthLead,
+          source: depthAllowed,
         },
       },
-      source: restingVoltage,
+      source: chosenVoltages,
     },
   },
 });

@@ -13,6 +13,12 @@ export const otherVoltages: Source = {
   note: 'From memory, and makers differ by a tenth of a volt; the battery’s own sheet wins.',
 };
 
+export const chosenVoltages: Source = {
+  class: 'from-memory',
+  cite: 'Voltage table of the battery’s chemistry',
+  note: 'Published for flooded batteries (BCI, at 80 °F); from memory for AGM, gel and LiFePO₄.',
+};
+
 export const temperatureVoltage: Source = {
   class: 'from-memory',
   cite: 'Temperature correction of a resting voltage',
@@ -41,6 +47,12 @@ export const depthLithium: Source = {
   class: 'common-practice',
   cite: 'Custom of the trade',
   note: 'LiFePO₄: 80 to 90 % by maker; the lower figure unless the maker states one.',
+};
+
+export const depthAllowed: Source = {
+  class: 'common-practice',
+  cite: 'Custom of the trade',
+  note: 'Half for lead-acid, AGM and gel; 80 to 90 % by maker for LiFePO₄.',
 };
 
 export const coldCapacity: Source = {
@@ -97,7 +109,11 @@ export const custom: Source = { class: 'common-practice', cite: 'Custom of the t
 
 export const house: Source = { class: 'house', cite: 'Choice of the dealer' };
 
-export const definition: Source = { class: 'published', cite: 'NIST SP 811', section: 'table 6' };
+export const definition: Source = {
+  class: 'published',
+  cite: 'NIST SP 811',
+  section: 'hour and day',
+};
 
 export const dataPlate: Source = {
   class: 'common-practice',

@@ -1,14 +1,14 @@
 import { part } from '../../engine/define/topic';
 import {
+  chosenVoltages,
   custom,
   dataPlate,
-  depthLead,
+  depthAllowed,
   energyBalance,
   house,
   otherVoltages,
-  restingVoltage,
 } from './sources';
-import { byChemistry } from './voltage-tables';
+import { byChemistry, chargeBy, voltsAt } from './voltage-tables';
 
 /**
  * How full it is: by a monitor that counts, else by what the voltage leaves open.
@@ -45,17 +45,25 @@ export const stateOfCharge = part({
     },
   },
   formulas: {
+    'charge.lowFlooded': chargeBy('Flooded', 'reading.low'),
+    'charge.lowAgm': chargeBy('Agm', 'reading.low'),
+    'charge.lowGel': chargeBy('Gel', 'reading.low'),
+    'charge.lowLifepo4': chargeBy('Lifepo4', 'reading.low'),
+    'charge.highFlooded': chargeBy('Flooded', 'reading.high'),
+    'charge.highAgm': chargeBy('Agm', 'reading.high'),
+    'charge.highGel': chargeBy('Gel', 'reading.high'),
+    'charge.highLifepo4': chargeBy('Lifepo4', 'reading.high'),
     'charge.low': {
       label: 'Least state of charge by the voltage',
       unit: '%',
-      is: byChemistry('charge', 'reading.low'),
-      source: restingVoltage,
+      is: byChemistry('charge.low'),
+      source: chosenVoltages,
     },
     'charge.high': {
       label: 'Most state of charge by the voltage',
       unit: '%',
-      is: byChemistry('charge', 'reading.high'),
-      source: restingVoltage,
+      is: byChemistry('charge.high'),
+      source: chosenVoltages,
     },
     'charge.spread': {
       label: 'How much of the charge the voltage leaves open',
@@ -73,13 +81,13 @@ export const stateOfCharge = part({
       label: 'State of charge as far as it can be read',
       unit: '%',
       is: 'choose(monitor.isRead, monitor.stateOfCharge, between(charge.low, charge.high))',
-      source: restingVoltage,
+      source: chosenVoltages,
     },
     'battery.stateOfCharge': {
       label: 'State of charge',
       unit: '%',
       is: 'choose(monitor.isRead, monitor.stateOfCharge, needs(charge.read, battery.voltage))',
-      source: restingVoltage,
+      source: chosenVoltages,
     },
     'battery.discharged': {
       label: 'Discharged so far',
@@ -91,19 +99,19 @@ export const stateOfCharge = part({
       label: 'State of charge at the stop line',
       unit: '%',
       is: '1 - battery.depth',
-      source: depthLead,
+      source: depthAllowed,
     },
     'stop.voltage': {
       label: 'Resting voltage at the stop line',
       unit: 'V',
-      is: `bank.blocks * ${byChemistry('volts', 'stop.stateOfCharge')}`,
-      source: restingVoltage,
+      is: `bank.blocks * ${voltsAt('stop.stateOfCharge')}`,
+      source: chosenVoltages,
     },
     'monitor.voltage': {
       label: 'Resting voltage that goes with the monitor’s reading',
       unit: 'V',
-      is: `needs(bank.blocks * ${byChemistry('volts', 'monitor.stateOfCharge')}, monitor.stateOfCharge)`,
-      source: restingVoltage,
+      is: `needs(bank.blocks * ${voltsAt('monitor.stateOfCharge')}, monitor.stateOfCharge)`,
+      source: chosenVoltages,
     },
   },
   limits: {
@@ -114,7 +122,7 @@ export const stateOfCharge = part({
       limit: 'battery.depth',
       margin: 'margin.battery',
       askedBy: ['battery.voltage', 'monitor.stateOfCharge'],
-      source: depthLead,
+      source: depthAllowed,
     },
   },
   findings: {

@@ -1,5 +1,5 @@
 import { part } from '../../engine/define/topic';
-import { circuits, depthLead, peukertLaw } from './sources';
+import { circuits, depthAllowed, peukertLaw } from './sources';
 
 /**
  * One steady load from the charge as it is to the stop line, by Peukert's law.
@@ -62,7 +62,7 @@ export const steady = part({
       label: 'Hours to the stop line at this load',
       unit: 'h',
       is: 'max(0, start.charge - stop.charge) / (steady.current * steady.stress)',
-      source: depthLead,
+      source: depthAllowed,
     },
   },
   limits: {

@@ -1,5 +1,5 @@
 import { part } from '../../engine/define/topic';
-import { coldCapacity, depthLead, depthLithium, energyBalance } from './sources';
+import { coldCapacity, depthAllowed, depthLead, depthLithium, energyBalance } from './sources';
 
 /**
  * What the bank gives before the stop line.
@@ -72,7 +72,7 @@ export const usable = part({
       label: 'Depth of discharge allowed',
       unit: '%',
       is: "choose(battery.chemistry == 'lifepo4', choose(known(battery.makersDepth), min(battery.makersDepth, depth.lithiumMost), depth.lithium), choose(known(battery.makersDepth), min(battery.makersDepth, depth.lead), depth.lead))",
-      source: depthLead,
+      source: depthAllowed,
     },
     'battery.temperatureFactor': {
       label: 'Share of the capacity at this temperature',
@@ -90,7 +90,7 @@ export const usable = part({
       label: 'Usable capacity, full to the stop line',
       unit: 'Ah',
       is: 'battery.available * battery.depth',
-      source: depthLead,
+      source: depthAllowed,
     },
     'battery.usableEnergy': {
       label: 'Usable energy at nominal voltage',

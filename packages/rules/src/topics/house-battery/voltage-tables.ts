@@ -39,6 +39,8 @@ const lifepo4: Rows = [
   [100, 13.6],
 ];
 
+const names = { Flooded: 'flooded', Agm: 'AGM', Gel: 'gel', Lifepo4: 'LiFePO₄' } as const;
+
 const volts = (name: string, rows: Rows, source: typeof restingVoltage) => ({
   label: `Resting voltage by state of charge, ${name}`,
   keyUnit: '%',
@@ -76,6 +78,23 @@ export const voltageTables = part({
   },
 });
 
-/** A formula that reads the table of the battery's chemistry, by `volts` or by `charge`. */
-export const byChemistry = (kind: 'volts' | 'charge', at: string): string =>
-  `choose(battery.chemistry == 'flooded', lookup(${kind}Flooded, ${at}), choose(battery.chemistry == 'agm', lookup(${kind}Agm, ${at}), choose(battery.chemistry == 'gel', lookup(${kind}Gel, ${at}), lookup(${kind}Lifepo4, ${at}))))`;
+type Table = 'Flooded' | 'Agm' | 'Gel' | 'Lifepo4';
+
+/** What the battery's chemistry picks of four, named by their table. */
+const chosen = (each: (table: Table) => string): string =>
+  `choose(battery.chemistry == 'flooded', ${each('Flooded')}, choose(battery.chemistry == 'agm', ${each('Agm')}, choose(battery.chemistry == 'gel', ${each('Gel')}, ${each('Lifepo4')})))`;
+
+/** The resting voltage of a block at a state of charge, by the table of the battery's chemistry. */
+export const voltsAt = (charge: string): string =>
+  chosen((table) => `lookup(volts${table}, ${charge})`);
+
+/** The one of four formulas that begin with `name`, by the battery's chemistry. */
+export const byChemistry = (name: string): string => chosen((table) => `${name}${table}`);
+
+/** The state of charge at a voltage by one table, under that table's own source. */
+export const chargeBy = (table: Table, at: string) => ({
+  label: `State of charge by the voltage, ${names[table]}`,
+  unit: '%',
+  is: `lookup(charge${table}, ${at})`,
+  source: table === 'Flooded' ? restingVoltage : otherVoltages,
+});
