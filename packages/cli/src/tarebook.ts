@@ -72,6 +72,11 @@ async function judge(args: readonly string[]): Promise<number> {
   const text = await readText(file);
   const name = file === '-' ? 'standard input' : file;
   if (looksSaved(text)) {
+    if (draws || under.asOf !== undefined || under.house) {
+      throw new BadInput(
+        `${name}: a saved answer is run again as it was made; leave out --spread, --house and --as-of.`,
+      );
+    }
     const own = ['house', 'as-of', 'spread', 'seed'].find((flag) => given[flag] !== undefined);
     if (own) throw new BadInput(`\`--${own}\` is for a case; a saved answer has its own.`);
     const replayed = await replaySaved(name, text);
