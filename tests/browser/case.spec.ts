@@ -79,23 +79,25 @@ test('a change of verdict is announced once it has settled, not at every key', a
 
 test('the whole job is done by keyboard alone', async ({ page }) => {
   await page.goto('/#/cases');
-  await expect(page.getByRole('link', { name: /crossover/i }).first()).toBeVisible();
+  await expect(page.getByRole('link', { name: /crossover/i }).first()).toBeVisible({
+    timeout: 15_000,
+  });
   const reach = async (name: RegExp): Promise<void> => {
     for (let i = 0; i < 200; i += 1) {
       await page.keyboard.press('Tab');
       const label = await page.evaluate(() => {
         const at = document.activeElement;
         const said = at instanceof HTMLInputElement ? at.labels?.[0]?.textContent : undefined;
-        return at?.getAttribute('aria-label') ?? said ?? at?.textContent ?? '';
+        return `${at?.tagName} ${at?.getAttribute('aria-label') ?? said ?? at?.textContent ?? ''}`;
       });
       if (name.test(label)) return;
     }
     throw new Error(`${name} was not reached by Tab.`);
   };
-  await reach(/crossover/i);
+  await reach(/^A .*crossover/i);
   await page.keyboard.press('Enter');
   await expect(verdict(page)).toHaveText('Fits with care');
-  await reach(/^Payload$/);
+  await reach(/^INPUT Payload$/);
   await page.keyboard.press('Control+a');
   await page.keyboard.type('1,100 lb');
   await expect(verdict(page)).toHaveText('Does not fit');
