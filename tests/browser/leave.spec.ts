@@ -350,39 +350,44 @@ test('several files dropped anywhere open beside one’s own; what cannot be rea
 
 const printed = [crossover, 'payload-not-known', 'rear-axle-with-bars', 'wrong-ball-size'];
 
-for (const format of ['Letter', 'A4'] as const) {
-  test(`a case prints on one or two sheets of ${format}, with verdict, cautions, rules and a code that opens it`, async ({
-    page,
-  }) => {
-    for (const name of printed) {
-      await openCase(page, name);
-      const word = await verdict(page).textContent();
-      const code = page.locator('print-sheet svg.code');
-      await expect(code).toBeAttached({ timeout: 10_000 });
-      const pdf = await page.pdf({ format });
-      const { pages, text } = textOfPdf(pdf);
-      expect(pages, name).toBeLessThanOrEqual(2);
-      for (const part of [
-        word ?? '?',
-        caution,
-        'rules tow-fit',
-        'as of 2026-',
-        'The working',
-        'Sources',
-        'of the eighteen limits',
-      ]) {
-        expect(text.replace(/\s+/g, ''), `${name}: ${part}`).toContain(part.replace(/\s+/g, ''));
+test.describe('on paper', () => {
+  // A printer sets many more points than a screen.
+  test.use({ deviceScaleFactor: 4 });
+
+  for (const format of ['Letter', 'A4'] as const) {
+    test(`a case prints on one or two sheets of ${format}, with verdict, cautions, rules and a code that opens it`, async ({
+      page,
+    }) => {
+      for (const name of printed) {
+        await openCase(page, name);
+        const word = await verdict(page).textContent();
+        const code = page.locator('print-sheet svg.code');
+        await expect(code).toBeAttached({ timeout: 10_000 });
+        const pdf = await page.pdf({ format });
+        const { pages, text } = textOfPdf(pdf);
+        expect(pages, name).toBeLessThanOrEqual(2);
+        for (const part of [
+          word ?? '?',
+          caution,
+          'rules tow-fit',
+          'as of 2026-',
+          'The working',
+          'Sources',
+          'of the eighteen limits',
+        ]) {
+          expect(text.replace(/\s+/g, ''), `${name}: ${part}`).toContain(part.replace(/\s+/g, ''));
+        }
+        await page.emulateMedia({ media: 'print' });
+        const link = await scanned(code);
+        await page.emulateMedia({ media: null });
+        expect(link, name).toContain(`#/case/tow-fit/${name}/`);
+        expect(link?.length).toBeLessThanOrEqual(1200);
+        await page.goto(link ?? '');
+        await expect(verdict(page)).toHaveText(word ?? '?');
       }
-      await page.emulateMedia({ media: 'print' });
-      const link = await scanned(code);
-      await page.emulateMedia({ media: null });
-      expect(link, name).toContain(`#/case/tow-fit/${name}/`);
-      expect(link?.length).toBeLessThanOrEqual(1200);
-      await page.goto(link ?? '');
-      await expect(verdict(page)).toHaveText(word ?? '?');
-    }
-  });
-}
+    });
+  }
+});
 
 test('paper has no colour, and none of what is for the screen', async ({ page }) => {
   await page.emulateMedia({ colorScheme: 'dark', media: 'print' });

@@ -8,6 +8,7 @@ import { type Carried, codeFor } from '../state/link';
 import { restating } from '../state/restated';
 import {
   classWords,
+  factLines,
   findingLines,
   limitLines,
   numberLines,
@@ -129,20 +130,7 @@ export class PrintSheet extends RestingElement {
   }
 
   private facts() {
-    const { doc, topic } = this;
-    const lines = Object.entries(doc.facts).flatMap(([id, given]) => {
-      const label = topic.facts[id]?.label ?? id;
-      if (typeof given === 'string') {
-        const from = doc.readFrom[id];
-        return [`${label}: ${given}${from ? ` (${from})` : ''}`];
-      }
-      if (!Array.isArray(given)) return [];
-      const rows = given.map((row: Readonly<Record<string, unknown>>) =>
-        Object.values(row).join(' '),
-      );
-      return [`${label}: ${rows.join('; ')}`];
-    });
-    return listOf('What was known', lines);
+    return listOf('What was known', factLines(this.doc, this.topic));
   }
 
   protected override render() {

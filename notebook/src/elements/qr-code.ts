@@ -4,6 +4,9 @@ import { PlainElement } from './plain-element';
 /** White around the code, in modules; ISO/IEC 18004 asks for four. */
 const quiet = 4;
 
+/** A version of the standard's that is left out. */
+const misread = 23;
+
 /** Dark modules as one path: a stretch of a row is one step to the right and back. */
 function pathOf(rows: readonly (readonly boolean[])[]): string {
   return rows
@@ -39,8 +42,12 @@ export class QrCode extends PlainElement {
 
   private async encode(text: string): Promise<void> {
     const { encode } = await import('uqr');
-    if (text === this.text)
-      this.rows = encode(text, { ecc: 'L', boostEcc: true, border: quiet }).data;
+    if (text !== this.text) return;
+    const code = (minVersion: number) =>
+      encode(text, { ecc: 'L', boostEcc: true, border: quiet, minVersion });
+    const smallest = code(1);
+    // A scanner in wide use has a wrong table for this one size.
+    this.rows = (smallest.version === misread ? code(misread + 1) : smallest).data;
   }
 
   protected override render() {

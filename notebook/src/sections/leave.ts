@@ -41,7 +41,8 @@ export const share: Section = ({ doc, answer, current: isCurrent, name }) => {
 /** What is printed. */
 export const sheet = whenAnswered((view) => {
   const { doc, answer, topic, system, name, current: isCurrent } = view;
-  const question = drawBlocks(view, partsOf(doc.blocks).question);
+  // The asker's own words; what stands after them is for whoever answers.
+  const question = drawBlocks(view, partsOf(doc.blocks).question.slice(0, 1));
   return html`<print-sheet .doc=${doc} .answer=${answer} .topic=${topic} .system=${system}
     .current=${isCurrent} .name=${name} .question=${question}></print-sheet>`;
 });
@@ -61,7 +62,7 @@ async function keepShared(view: CaseView, event: Event): Promise<void> {
 /** Says that a case came by link and lies beside one's own. */
 export const shared: Section = (view) => {
   if (!view.name.startsWith('shared: ') || !view.filed) return nothing;
-  return html`<p class="notice noprint">
+  return html`<p class="came noprint">
     This case came with a link. It stands beside your own cases and changes none of them.
     <button @click=${(event: Event) => keepShared(view, event)}>Keep it among my cases</button>
     <output></output>

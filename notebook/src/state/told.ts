@@ -1,3 +1,4 @@
+import type { CaseDocument } from '@tarebook/casebook';
 import type { Answer, LimitAnswer, Source, Step, Topic } from '@tarebook/rules/engine';
 import { type Interval, show, type UnitSystem } from '@tarebook/rules/quantity';
 import { restating } from './restated';
@@ -103,4 +104,26 @@ export function findingLines(answer: Answer, system: UnitSystem) {
     .filter(({ level }) => level === 'stop' || level === 'unknown' || level === 'care')
     .toSorted((a, b) => gravest.indexOf(a.level) - gravest.indexOf(b.level))
     .map(({ label, level, says }) => ({ label, level, says: restated(says) }));
+}
+
+/** Every fact as it was written, with where it was read; a list with its rows. */
+export function factLines({ facts, readFrom }: CaseDocument, topic: Topic): readonly string[] {
+  return Object.entries(facts).flatMap(([id, given]) => {
+    const declared = topic.facts[id];
+    const label = declared?.label ?? id;
+    if (typeof given === 'string') {
+      const from = readFrom[id];
+      return [`${label}: ${given}${from ? ` (${from})` : ''}`];
+    }
+    if (declared?.kind !== 'rows' || 'unit' in given) return [];
+    const [first, ...others] = Object.entries(declared.columns);
+    const rows = given.map((row) => {
+      const rest = others.flatMap(([column, { label: said }]) =>
+        row[column] ? [`${said.toLowerCase()} ${row[column]}`] : [],
+      );
+      const head = `${row.label ?? ''} ${(first && row[first[0]]) ?? ''}`.trim();
+      return rest.length === 0 ? head : `${head} (${rest.join(', ')})`;
+    });
+    return [`${label}: ${rows.join('; ')}`];
+  });
 }
