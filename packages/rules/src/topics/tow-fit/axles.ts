@@ -26,9 +26,9 @@ export const bars = part({
       source: makersRating,
     },
     'bars.active': {
-      label: 'The bars carry, or what they carry is reckoned to be nothing',
+      label: 'The bars carry',
       unit: 'yes-no',
-      is: 'distribution.inUse && (known(hitch.restored, vehicle.overhang, trailer.ballToAxle) || tongue.loaded > 0)',
+      is: 'distribution.inUse && tongue.loaded > 0',
       source: statics,
     },
     'bars.moment': {
