@@ -2,7 +2,10 @@ import { readFile } from 'node:fs/promises';
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { parse } from 'csv-parse/sync';
-import { expect, test } from './page';
+import { expect as asSoon, test } from './page';
+
+/** Machines that do much else at the same time are given time. */
+const expect = asSoon.configure({ timeout: 20_000 });
 
 const ball = 'It drops over the ball, so it must fit';
 const unread = 'The label nobody has read';

@@ -1,6 +1,9 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
-import { expect, openCase, test, verdict } from './page';
+import { expect as asSoon, openCase, test, verdict } from './page';
+
+/** Machines that do much else at the same time are given time. */
+const expect = asSoon.configure({ timeout: 20_000 });
 
 const rules = async (page: Page) => {
   await page.goto('/#/rules/tow-fit');

@@ -16,6 +16,18 @@ type Choice = GroupCase & { readonly level: string };
 
 const levels = ['starter', 'working', 'hard', ''];
 
+/** A line of the front matter, without reading the whole case. */
+function frontOf(text: string): (key: string) => string {
+  const front = /^---\r?\n([\s\S]*?)\r?\n---/.exec(text.replace(/^\ufeff/, ''))?.[1] ?? '';
+  return (key) => {
+    const line = front.split(/\r?\n/).find((each) => each.startsWith(`${key}:`)) ?? '';
+    return line
+      .slice(key.length + 1)
+      .trim()
+      .replace(/^(["'])(.*)\1$/, '$2');
+  };
+}
+
 /** Every case that can be walked, as changed on this device, else as it came; the easy first. */
 async function choices(): Promise<readonly Choice[]> {
   const filed = await allFiled();
@@ -24,9 +36,9 @@ async function choices(): Promise<readonly Choice[]> {
     a.topic === b.topic && a.name === b.name;
   const own = kept.filter((each) => !filed.some((one) => same(one, each)));
   const now = filed.map((each) => kept.find((one) => same(one, each)) ?? each);
-  const found = [...now, ...own].flatMap(({ topic, name, text }) => {
-    const front = walkedCase(text)?.doc.front;
-    return front ? [{ topic, name, text, title: front.title, level: front.level ?? '' }] : [];
+  const found = [...now, ...own].map(({ topic, name, text }) => {
+    const front = frontOf(text);
+    return { topic, name, text, title: front('title') || name, level: front('level') };
   });
   const rank = ({ level }: Choice): number => levels.indexOf(level);
   return found.toSorted((a, b) => a.topic.localeCompare(b.topic, 'en') || rank(a) - rank(b));
@@ -86,13 +98,18 @@ export class ClassStart extends PlainElement {
     const learners = readLearners(field?.value ?? '');
     const cases = (this.all ?? []).filter((each) => this.chosen.has(keyOf(each)));
     this.wrongNames = typeof learners === 'string' ? learners : '';
+    const unread = cases.find(({ text }) => !walkedCase(text));
     this.wrongCases =
-      cases.length === 0 ? 'No case is chosen; choose one below, or a whole level.' : '';
+      cases.length === 0
+        ? 'No case is chosen; choose one above, or a whole level.'
+        : unread
+          ? `“${unread.title}” cannot be judged yet; open it and mend what is marked there, or leave it out.`
+          : '';
     if (typeof learners === 'string') {
       field?.focus();
       return;
     }
-    if (cases.length === 0) {
+    if (this.wrongCases !== '') {
       this.querySelector<HTMLElement>('fieldset button')?.focus();
       return;
     }
