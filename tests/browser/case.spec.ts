@@ -1,3 +1,5 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
 import { expect, fact, openCase, test, verdict } from './page';
 
 const crossover = 'crossover-and-single-axle';
@@ -223,3 +225,47 @@ test('a copy of a case is a case of its own; the first stays as it was', async (
   await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,260 lb');
   await expect(verdict(page)).toHaveText('Fits with care');
 });
+
+const states: Readonly<Record<string, (page: Page) => Promise<void>>> = {
+  'as filed': (page) => openCase(page, crossover),
+  'with a mistake in it': async (page) => {
+    await openCase(page, crossover);
+    await fact(page, 'vehicle.maxTongueCarried').fill('500');
+    await expect(page.locator('#error-vehicle\\.maxTongueCarried')).toBeVisible();
+  },
+  'with something unknown': async (page) => {
+    await openCase(page, crossover);
+    await fact(page, 'vehicle.placardPayload').fill('unknown');
+    await expect(verdict(page)).toHaveText('Cannot say');
+  },
+  'with bars and changes, in metric': async (page) => {
+    await openCase(page, 'rear-axle-with-bars');
+    await page.getByRole('button', { name: 'Show metric' }).click();
+    await page.locator('working-steps summary').first().click();
+    await expect(page.locator('change-list li').first()).toBeVisible({ timeout: 30_000 });
+  },
+  'just started': async (page) => {
+    await page.goto('/#/cases');
+    await page.getByRole('button', { name: 'Start a blank case' }).click();
+    await expect(page.locator('ask-one label')).toBeVisible();
+  },
+};
+
+for (const [state, reach] of Object.entries(states)) {
+  test(`a case ${state} has nothing for axe to object to and scrolls in one way only`, async ({
+    page,
+  }) => {
+    test.slow();
+    await page.emulateMedia({ reducedMotion: 'reduce' });
+    await reach(page);
+    const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    expect(over).toBeLessThanOrEqual(0);
+    for (const colorScheme of ['light', 'dark'] as const) {
+      await page.emulateMedia({ colorScheme });
+      const { violations } = await new AxeBuilder({ page }).analyze();
+      expect(violations.map(({ id, nodes }) => `${colorScheme} ${id}: ${nodes[0]?.html}`)).toEqual(
+        [],
+      );
+    }
+  });
+}

@@ -29,7 +29,7 @@ export const limits = whenAnswered((view) => {
   return html`
     <h2>How close to each limit</h2>
     <aside class="side">
-      A bar is the room between empty and the maker’s rating, the solid line. The dashed notch is the margin this dealer keeps. A rating is never moved.
+      A bar is the room between empty and the limit, the solid line. The dashed notch is the margin kept below it. A margin moves no limit.
     </aside>
     <limit-rows .rows=${answer.limits.map((each) => rowOf(view, each))} .system=${system}></limit-rows>`;
 });
