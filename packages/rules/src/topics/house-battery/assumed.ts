@@ -98,7 +98,7 @@ export const assumptions: readonly Assumption[] = [
   { when: 'assumed.latitude', says: 'The place lies at 40° north.', source: house },
   {
     when: 'assumed.full',
-    says: 'The battery is full to begin with, a day in the evening; nobody read it.',
+    says: 'The battery is full to begin with, in the evening where it is about a day; nobody read it.',
     source: custom,
   },
   {

@@ -21,6 +21,7 @@ export const bank = part({
     'battery.capacity': {
       kind: 'quantity',
       label: 'Capacity of one battery',
+      noun: 'the capacity of one battery',
       unit: 'Ah',
       least: 1,
       most: 2000,
@@ -55,6 +56,7 @@ export const bank = part({
     'battery.temperature': {
       kind: 'quantity',
       label: 'Temperature of the cells',
+      noun: 'the temperature of the cells',
       unit: '°F',
       least: -60,
       most: 150,
@@ -116,6 +118,7 @@ export const bank = part({
   formulas: {
     'bank.volts': {
       label: 'Voltage of the bank',
+      noun: 'the bank’s voltage',
       unit: 'V',
       is: 'battery.volts * bank.series',
       source: circuits,
@@ -134,12 +137,14 @@ export const bank = part({
     },
     'bank.rated': {
       label: 'Capacity of the bank as rated',
+      noun: 'the bank’s rated capacity',
       unit: 'Ah',
       is: 'battery.capacity * bank.parallel',
       source: circuits,
     },
     'bank.capacity': {
       label: 'Capacity of the bank',
+      noun: 'the bank’s capacity',
       unit: 'Ah',
       is: 'bank.rated * battery.health',
       source: circuits,

@@ -81,6 +81,7 @@ export const care = part({
     },
     'freeze.temperature': {
       label: 'Temperature at which the acid freezes',
+      noun: 'the temperature at which the acid freezes',
       unit: '°F',
       is: 'lookup(freezing, choose(start.isRead, min(freeze.stateOfCharge, charge.read), freeze.stateOfCharge))',
       source: freezingTable,

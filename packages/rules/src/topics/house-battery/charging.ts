@@ -114,12 +114,14 @@ export const charging = part({
     },
     'taper.charge': {
       label: 'Charge at which the current begins to taper',
+      noun: 'the charge at which the current tapers',
       unit: 'Ah',
       is: 'battery.available * pick(taperFrom, battery.chemistry)',
       source: taper,
     },
     'taper.gap': {
       label: 'What is missing from there to full',
+      noun: 'what is missing from there to full',
       unit: 'Ah',
       is: 'battery.available * (1 - pick(taperFrom, battery.chemistry))',
       source: taper,

@@ -74,12 +74,14 @@ export const day = part({
   formulas: {
     'peukert.least': {
       label: 'Peukert exponent, at the least',
+      noun: 'the least Peukert exponent',
       unit: '',
       is: 'choose(known(battery.peukert), battery.peukert, pick(peukertLeast, battery.chemistry))',
       source: peukertExponents,
     },
     'peukert.most': {
       label: 'Peukert exponent, at the most',
+      noun: 'the largest Peukert exponent',
       unit: '',
       is: 'choose(known(battery.peukert), battery.peukert, pick(peukertMost, battery.chemistry))',
       source: peukertExponents,
@@ -92,6 +94,7 @@ export const day = part({
     },
     'start.charge': {
       label: 'Charge at the start',
+      noun: 'the charge at the start',
       unit: 'Ah',
       is: 'choose(start.isRead, battery.available * charge.read, battery.available)',
       source: energyBalance,
@@ -140,18 +143,21 @@ export const day = part({
     },
     'day.lowest': {
       label: 'Lowest charge of the day',
+      noun: 'the lowest charge of the day',
       unit: 'Ah',
       is: 'leastOver(hours, hours.charge)',
       source: energyBalance,
     },
     'day.end': {
       label: 'Charge at the end of the day',
+      noun: 'the charge at the end of the day',
       unit: 'Ah',
       is: 'lastOf(hours, hours.charge)',
       source: energyBalance,
     },
     'day.deepest': {
       label: 'Below full at the lowest',
+      noun: 'what is missing from full at the lowest',
       unit: 'Ah',
       is: 'battery.available - day.lowest',
       source: energyBalance,
@@ -175,7 +181,7 @@ export const day = part({
       source: house,
     },
     'battery.days': {
-      label: 'Such days until the stop line; without end where none is lost',
+      label: 'Such days until the stop line',
       unit: 'd',
       is: 'choose(day.loss > day.tolerance, max(0, start.charge - stop.charge) / day.loss * time.day, unlimited)',
       source: energyBalance,

@@ -98,6 +98,7 @@ export const loads = part({
     'inverter.power': {
       kind: 'quantity',
       label: 'Rating of the inverter',
+      noun: 'the rating of the inverter',
       unit: 'W',
       least: 50,
       most: 20000,
@@ -135,6 +136,7 @@ export const loads = part({
     },
     'inverter.most': {
       label: 'Everything on the inverter at once',
+      noun: 'everything on the inverter at once',
       unit: 'W',
       is: 'mostOver(hours, hours.acAtOnce)',
       source: circuits,

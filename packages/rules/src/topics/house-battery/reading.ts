@@ -27,6 +27,7 @@ export const reading = part({
     'battery.voltage': {
       kind: 'quantity',
       label: 'Voltage read at the battery',
+      noun: 'the voltage read',
       unit: 'V',
       least: 0,
       most: 65,
@@ -84,6 +85,7 @@ export const reading = part({
   formulas: {
     'reading.block': {
       label: 'Voltage of one twelve-volt block',
+      noun: 'the voltage of one twelve-volt block',
       unit: 'V',
       is: 'battery.voltage / bank.blocks',
       source: energyBalance,
@@ -96,30 +98,35 @@ export const reading = part({
     },
     'reading.below': {
       label: 'How far the resting voltage may lie below the reading',
+      noun: 'what it may be too high',
       unit: 'V',
       is: "choose(reading.atRest, 0, choose(battery.reading == 'charging', reading.charging, choose(battery.reading == 'under-load', 0, reading.unsettled)))",
       source: notAtRest,
     },
     'reading.above': {
       label: 'How far it may lie above the reading',
+      noun: 'what it may be too low',
       unit: 'V',
       is: "choose(reading.atRest, 0, choose(battery.reading == 'charging', 0, choose(battery.reading == 'under-load', reading.loaded, reading.unsettled)))",
       source: notAtRest,
     },
     'reading.apart': {
       label: 'What tables and temperature leave open, to either side',
+      noun: 'what tables and temperature leave open',
       unit: 'V',
       is: 'pick(tableSpread, battery.chemistry) + pick(voltsPerDegree, battery.chemistry) * max(battery.temperature - reading.temperature, reading.temperature - battery.temperature)',
       source: temperatureVoltage,
     },
     'reading.low': {
       label: 'Least resting voltage of a block',
+      noun: 'the least resting voltage',
       unit: 'V',
       is: 'max(0, reading.block - reading.below - reading.apart)',
       source: notAtRest,
     },
     'reading.high': {
       label: 'Most resting voltage of a block',
+      noun: 'the most resting voltage',
       unit: 'V',
       is: 'reading.block + reading.above + reading.apart',
       source: notAtRest,

@@ -14,6 +14,7 @@ export const recharge = part({
     'charger.current': {
       kind: 'quantity',
       label: 'Current of the charger',
+      noun: 'the charger’s current',
       unit: 'A',
       least: 0,
       most: 1000,
@@ -23,6 +24,7 @@ export const recharge = part({
     'charger.hours': {
       kind: 'quantity',
       label: 'Hours there are to charge',
+      noun: 'the time there is to charge',
       unit: 'h',
       least: 0,
       most: 1000,
@@ -32,6 +34,7 @@ export const recharge = part({
     'battery.mostChargeCurrent': {
       kind: 'quantity',
       label: 'Largest charging current of one battery',
+      noun: 'the largest charging current of one battery',
       unit: 'A',
       least: 0,
       most: 1000,
@@ -62,36 +65,42 @@ export const recharge = part({
   formulas: {
     'recharge.from': {
       label: 'Charge from which it is charged',
+      noun: 'the charge it starts from',
       unit: 'Ah',
       is: 'choose(start.isRead, start.charge, stop.charge)',
       source: custom,
     },
     'recharge.current': {
       label: 'Current that the bank stores',
+      noun: 'the current that is stored',
       unit: 'A',
       is: 'min(charger.current, choose(known(battery.mostChargeCurrent), battery.mostChargeCurrent * bank.parallel, acceptance.current)) * pick(chargeEfficiency, battery.chemistry)',
       source: chargeHabits,
     },
     'recharge.bulk': {
       label: 'Hours at the whole current',
+      noun: 'the time at the whole current',
       unit: 'h',
       is: 'max(0, taper.charge - recharge.from) / recharge.current',
       source: taper,
     },
     'recharge.taper': {
       label: 'Hours of absorption, the current falling',
+      noun: 'the time of absorption',
       unit: 'h',
       is: 'taper.gap / recharge.current * lookup(naturalLog, min(battery.available - recharge.from, taper.gap) / (battery.available * (1 - charge.full)))',
       source: taper,
     },
     'recharge.hours': {
       label: 'Hours to full',
+      noun: 'the time to full',
       unit: 'h',
       is: 'recharge.bulk + recharge.taper',
       source: taper,
     },
     'recharge.most': {
       label: 'Largest charging current of the bank',
+      noun: 'the largest charging current of the bank',
       unit: 'A',
       is: 'battery.mostChargeCurrent * bank.parallel',
       source: dataPlate,

@@ -21,6 +21,7 @@ export const stateOfCharge = part({
     'monitor.stateOfCharge': {
       kind: 'quantity',
       label: 'State of charge on a shunt-based monitor',
+      noun: 'the monitor’s reading',
       unit: '%',
       least: 0,
       most: 100,
@@ -55,18 +56,21 @@ export const stateOfCharge = part({
     'charge.highLifepo4': chargeBy('Lifepo4', 'reading.high'),
     'charge.low': {
       label: 'Least state of charge by the voltage',
+      noun: 'the least charge that the voltage allows',
       unit: '%',
       is: byChemistry('charge.low'),
       source: chosenVoltages,
     },
     'charge.high': {
       label: 'Most state of charge by the voltage',
+      noun: 'the most charge that the voltage allows',
       unit: '%',
       is: byChemistry('charge.high'),
       source: chosenVoltages,
     },
     'charge.spread': {
       label: 'How much of the charge the voltage leaves open',
+      noun: 'what the voltage leaves open',
       unit: '%',
       is: 'charge.high - charge.low',
       source: otherVoltages,
@@ -79,18 +83,21 @@ export const stateOfCharge = part({
     },
     'charge.read': {
       label: 'State of charge as far as it can be read',
+      noun: 'the state of charge',
       unit: '%',
       is: 'choose(monitor.isRead, monitor.stateOfCharge, between(charge.low, charge.high))',
       source: chosenVoltages,
     },
     'battery.stateOfCharge': {
       label: 'State of charge',
+      noun: 'the state of charge',
       unit: '%',
       is: 'choose(monitor.isRead, monitor.stateOfCharge, needs(charge.read, battery.voltage))',
       source: chosenVoltages,
     },
     'battery.discharged': {
       label: 'Discharged so far',
+      noun: 'the charge used so far',
       unit: '%',
       is: '1 - charge.read',
       source: energyBalance,

@@ -11,6 +11,7 @@ export const steady = part({
     'steady.power': {
       kind: 'quantity',
       label: 'One steady load',
+      noun: 'the steady load',
       unit: 'W',
       least: 0,
       most: 20000,
@@ -32,6 +33,7 @@ export const steady = part({
     'steady.hours': {
       kind: 'quantity',
       label: 'Hours it is to run',
+      noun: 'the time it is to run',
       unit: 'h',
       least: 0,
       most: 1000,
@@ -42,12 +44,14 @@ export const steady = part({
   formulas: {
     'steady.current': {
       label: 'Current of the steady load',
+      noun: 'the current of the steady load',
       unit: 'A',
       is: "choose(steady.onInverter == 'yes', steady.power / inverter.efficiency, steady.power) / bank.volts",
       source: circuits,
     },
     'steady.stress': {
       label: 'How much more it takes than its ampere-hours',
+      noun: 'what a heavy current takes beyond its ampere-hours',
       unit: '',
       is: 'between(power(max(1, steady.current * battery.ratedHours / bank.capacity), peukert.least - 1), power(max(1, steady.current * battery.ratedHours / bank.capacity), peukert.most - 1))',
       source: peukertLaw,
@@ -55,13 +59,14 @@ export const steady = part({
     'steady.hoursToEmpty': {
       label: 'Hours from full to empty at this load',
       unit: 'h',
-      is: 'battery.available / (steady.current * steady.stress)',
+      is: 'needs(battery.available / (steady.current * steady.stress), steady.power)',
       source: peukertLaw,
     },
     'steady.hoursToStop': {
       label: 'Hours to the stop line at this load',
+      noun: 'the time to the stop line',
       unit: 'h',
-      is: 'max(0, start.charge - stop.charge) / (steady.current * steady.stress)',
+      is: 'needs(max(0, start.charge - stop.charge) / (steady.current * steady.stress), steady.power)',
       source: depthAllowed,
     },
   },

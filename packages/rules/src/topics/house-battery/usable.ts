@@ -70,24 +70,28 @@ export const usable = part({
   formulas: {
     'battery.depth': {
       label: 'Depth of discharge allowed',
+      noun: 'the depth of discharge allowed',
       unit: '%',
       is: "choose(battery.chemistry == 'lifepo4', choose(known(battery.makersDepth), min(battery.makersDepth, depth.lithiumMost), depth.lithium), choose(known(battery.makersDepth), min(battery.makersDepth, depth.lead), depth.lead))",
       source: depthAllowed,
     },
     'battery.temperatureFactor': {
       label: 'Share of the capacity at this temperature',
+      noun: 'the share of the capacity at this temperature',
       unit: '%',
       is: "choose(battery.chemistry == 'lifepo4', lookup(coldLithium, battery.temperature), lookup(coldLead, battery.temperature))",
       source: coldCapacity,
     },
     'battery.available': {
       label: 'Capacity at this temperature',
+      noun: 'the capacity at this temperature',
       unit: 'Ah',
       is: 'bank.capacity * battery.temperatureFactor',
       source: coldCapacity,
     },
     'battery.usable': {
       label: 'Usable capacity, full to the stop line',
+      noun: 'the usable capacity',
       unit: 'Ah',
       is: 'battery.available * battery.depth',
       source: depthAllowed,
@@ -100,6 +104,7 @@ export const usable = part({
     },
     'stop.charge': {
       label: 'Charge at the stop line',
+      noun: 'the charge at the stop line',
       unit: 'Ah',
       is: 'battery.available * (1 - battery.depth)',
       source: energyBalance,

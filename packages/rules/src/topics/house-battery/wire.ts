@@ -28,6 +28,7 @@ export const wire = part({
     'wire.length': {
       kind: 'quantity',
       label: 'Length of the run, one way',
+      noun: 'the length of the run, one way',
       unit: 'ft',
       least: 0,
       most: 500,
@@ -37,6 +38,7 @@ export const wire = part({
     'wire.current': {
       kind: 'quantity',
       label: 'Current in the wire',
+      noun: 'the current in the wire',
       unit: 'A',
       least: 0,
       most: 2000,
@@ -55,6 +57,7 @@ export const wire = part({
     'wire.fuse': {
       kind: 'quantity',
       label: 'Fuse of the wire',
+      noun: 'the fuse of the wire',
       unit: 'A',
       least: 0.5,
       most: 1000,
@@ -120,18 +123,21 @@ export const wire = part({
   formulas: {
     'wire.perFoot': {
       label: 'Resistance that counts',
+      noun: 'the wire’s resistance',
       unit: 'mΩ/ft',
       is: 'choose(known(wire.resistance), wire.resistance, pick(copper, wire.gauge))',
       source: wireTable,
     },
     'wire.drop': {
       label: 'Voltage lost in the wire, there and back',
+      noun: 'the voltage lost, there and back',
       unit: 'V',
       is: '2 * wire.length * wire.perFoot * wire.current',
       source: circuits,
     },
     'wire.dropAllowed': {
       label: 'Voltage that may be lost',
+      noun: 'the voltage that may be lost',
       unit: 'V',
       is: 'bank.volts * drop.most',
       source: house,
@@ -150,6 +156,7 @@ export const wire = part({
     },
     'wire.ampacity': {
       label: 'Ampacity that counts',
+      noun: 'the wire’s ampacity',
       unit: 'A',
       is: 'choose(known(wire.rating), wire.rating, pick(ampacity, wire.gauge))',
       source: ampacityTable,
