@@ -130,13 +130,12 @@ export class HouseForm extends PlainElement {
 
   private numbers() {
     return html`<table>
-      <thead><tr><th scope="col">Number</th><th scope="col">Value</th><th scope="col">Since</th><th scope="col">By which source</th></tr></thead>
+      <thead><tr><th scope="col">Number</th><th scope="col">Value, since</th><th scope="col">By which source</th></tr></thead>
       <tbody>${Object.values(this.topic.parameters).flatMap(({ label, unit, values, source }) =>
         values.map(
           ({ from, until, value }) => html`<tr>
             <th scope="row">${label}</th>
-            <td class="num">${show({ lo: value, hi: value }, unit, this.system)}</td>
-            <td class="num small">${from}${until ? html` to ${until}` : nothing}</td>
+            <td class="num">${show({ lo: value, hi: value }, unit, this.system)}<br /><span class="small soft">${from}${until ? html` to ${until}` : nothing}</span></td>
             <td>${sourceShown(source)}</td></tr>`,
         ),
       )}</tbody>

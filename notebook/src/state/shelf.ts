@@ -87,8 +87,6 @@ export function whyNotKept(problem: unknown): string {
     : 'This device keeps nothing for the page just now, so what you do lives only in this window.';
 }
 
-export type AsideRecord = { readonly store: Store; readonly key: string; readonly value: unknown };
-
 /** Moves a record that cannot be read out of the way, whole. */
 export async function setAside(db: Shelf, store: Store, key: string): Promise<void> {
   const move = db.transaction([store, 'aside'], 'readwrite');
