@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { inflateSync } from 'node:zlib';
+import AxeBuilder from '@axe-core/playwright';
 import type { Locator, Page } from '@playwright/test';
 import jsQR from 'jsqr';
 import { expect, fact, openCase, test, verdict } from './page';
@@ -423,3 +424,31 @@ test('a case too long for a code prints without one and says why', async ({ page
   await share(page).getByRole('button', { name: 'Show a code to scan' }).click();
   await expect(share(page)).toContainText('too long for a code');
 });
+
+for (const scheme of ['light', 'dark'] as const) {
+  test(`nothing by which an answer leaves has anything for axe to object to, ${scheme}`, async ({
+    page,
+  }) => {
+    await page.emulateMedia({ colorScheme: scheme, reducedMotion: 'reduce' });
+    await openCase(page, crossover);
+    const link = await linkOf(page);
+    await post(page).fill('My own words.');
+    await page.getByRole('button', { name: 'Copy: A short post' }).click();
+    await share(page).getByRole('button', { name: 'Show a code to scan' }).click();
+    await expect(share(page).locator('svg.code')).toBeVisible();
+    const check = async (state: string): Promise<void> => {
+      const { violations } = await new AxeBuilder({ page }).analyze();
+      expect(violations.map(({ id, nodes }) => `${state} ${id}: ${nodes[0]?.html}`)).toEqual([]);
+    };
+    await check('a case');
+    await drop(page, [{ name: 'note.txt', text: 'Buy milk.' }]);
+    await expect(page.locator('.arrived')).toBeVisible();
+    await check('files opened');
+    await page.goto(link);
+    await expect(page.getByText('This case came with a link')).toBeVisible();
+    await check('a shared case');
+    await page.goto(link.slice(0, -20));
+    await expect(page.getByRole('alert')).toBeVisible();
+    await check('a cut link');
+  });
+}
