@@ -37,6 +37,9 @@ export {
   withHouse,
 } from './engine/index';
 export { topics } from './topics/all';
+export { gasSupply } from './topics/gas-supply/index';
+export { hitchSetup } from './topics/hitch-setup/index';
 export { houseBattery } from './topics/house-battery/index';
+export { tires } from './topics/tires/index';
 export { towFit } from './topics/tow-fit/index';
 export { truckCamper } from './topics/truck-camper/index';

@@ -1,0 +1,113 @@
+import { defineTopic, gather } from '../../engine/define/topic';
+import { standingOn } from '../../engine/formula/standing-on';
+import { towFit } from '../tow-fit/index';
+import { capacity } from './capacity';
+import { changes } from './changes';
+import { pressureFacts, tireFacts, upgradeFacts, wheelFacts } from './facts';
+import { load } from './load';
+import { pressure } from './pressure';
+import { custom, makersRating, tireAge } from './sources';
+import { age, speed } from './speed-and-age';
+import { upgraded } from './upgrade';
+
+/** The rig, asked and reckoned as for towing. */
+const rig = standingOn(towFit, 'axle.trailer', 'axle.front', 'axle.rear');
+
+const borrowed = {
+  facts: {
+    'vehicle.dualRearWheels': towFit.facts['vehicle.dualRearWheels'],
+    'vehicle.tireCapacityFront': towFit.facts['vehicle.tireCapacityFront'],
+    'vehicle.tireCapacityRear': towFit.facts['vehicle.tireCapacityRear'],
+    'trailer.axles': towFit.facts['trailer.axles'],
+    'trailer.tireCapacity': towFit.facts['trailer.tireCapacity'],
+  },
+  parameters: {
+    'margin.other': towFit.parameters['margin.other'],
+    'tire.imbalance': towFit.parameters['tire.imbalance'],
+  },
+};
+
+const parts = [
+  tireFacts,
+  wheelFacts,
+  pressureFacts,
+  upgradeFacts,
+  rig,
+  borrowed,
+  load,
+  capacity,
+  pressure,
+  speed,
+  age,
+  upgraded,
+] as const;
+
+/** Are these tires up to what they carry, how fast, at what pressure, and how old are they? */
+export const tires = defineTopic({
+  id: 'tires',
+  version: '1.0.0',
+  title: 'Tires',
+  question:
+    'Are these tires up to the load, the speed and the pressure they run at, and are they young enough?',
+  facts: gather('facts', parts),
+  parameters: gather('parameters', parts),
+  tables: gather('tables', parts),
+  wordTables: gather('wordTables', parts),
+  formulas: gather('formulas', parts),
+  limits: gather('limits', parts),
+  findings: gather('findings', parts),
+  decisions: gather('decisions', parts),
+  simulations: gather('simulations', parts),
+  outcomes: {
+    ok: { id: 'up-to-it', words: 'up to it', sentence: 'The tires are up to it.' },
+    care: {
+      id: 'up-to-it-with-care',
+      words: 'up to it with care',
+      sentence: 'The tires are up to it, with care.',
+    },
+    stop: { id: 'not-up-to-it', words: 'not up to it', sentence: 'The tires are not up to it.' },
+    unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
+  },
+  apart: {},
+  headline: [
+    'tire.load',
+    'tire.capacity',
+    'tire.reserve',
+    'pressure.needed',
+    'pressure.allows',
+    'speed.allowed',
+    'tire.age',
+    'upgrade.reserve',
+    'upgrade.room',
+  ],
+  assumptions: [
+    {
+      when: 'pressure.takenAsCold',
+      says: 'The pressure was read cold; nobody said so.',
+      source: custom,
+    },
+  ],
+  changes,
+  cautions: [
+    {
+      says: 'Pressures are cold pressures; never let air out of a warm tire, and never fill over the sidewall or the wheel.',
+      source: makersRating,
+    },
+    {
+      says: 'The slowest-rated tire of the rig, the spare included, sets the speed.',
+      source: custom,
+    },
+    {
+      says: 'A cut, a bulge, cracks or cords to be seen end a tire, whatever these sums say.',
+      source: tireAge,
+    },
+    {
+      says: 'The label and the manual of that very vehicle or trailer, and the tire maker’s tables, decide; have tires fitted by a tire shop.',
+      source: makersRating,
+    },
+    {
+      says: 'Weigh the loaded rig, wheel by wheel if you can: a side may carry far more than its half.',
+      source: custom,
+    },
+  ],
+});

@@ -1,0 +1,115 @@
+import { part } from '../../engine/define/topic';
+import { custom, makersRating } from './sources';
+
+/**
+ * Air carries the load; the tire only holds it in.
+ *
+ *     maker's table     50 psi  60 psi  70 psi  80 psi ≤ sidewall, ≤ wheel
+ *                          │       │
+ *     allowed at 65 psi: the row below, never a line between
+ */
+export const pressure = part({
+  simulations: {
+    row: {
+      label: 'Row by row of the maker’s table',
+      steps: 'tire.table',
+      states: {},
+      values: {
+        'row.allows': {
+          label: 'Load of this row, if the pressure reaches it',
+          unit: 'lb',
+          is: 'choose(tire.table.pressure <= tire.pressure, tire.table.load, 0)',
+          source: makersRating,
+        },
+        'row.pressure': {
+          label: 'Pressure of this row, if it carries the load',
+          unit: 'psi',
+          is: 'choose(tire.table.load / tire.divisor >= tire.load, tire.table.pressure, unlimited)',
+          source: makersRating,
+        },
+      },
+      source: makersRating,
+    },
+  },
+  formulas: {
+    'pressure.most': {
+      label: 'Most pressure, cold',
+      noun: 'the most pressure',
+      unit: 'psi',
+      is: 'choose(given(wheel.maxPressure), min(tire.maxPressure, wheel.maxPressure), tire.maxPressure)',
+      source: makersRating,
+    },
+    'pressure.needed': {
+      label: 'Pressure for this load, cold',
+      noun: 'the pressure needed',
+      unit: 'psi',
+      is: 'choose(count(tire.table) > 0, leastOver(row, row.pressure), tire.maxPressure)',
+      source: makersRating,
+    },
+    'pressure.isWarm': {
+      label: 'The pressure was read warm',
+      unit: 'yes-no',
+      is: "given(tire.readCold) && tire.readCold == 'no'",
+      source: custom,
+    },
+    'pressure.takenAsCold': {
+      label: 'Nobody said whether the pressure was read cold',
+      unit: 'yes-no',
+      is: 'given(tire.pressure) && !given(tire.readCold)',
+      source: custom,
+    },
+    'pressure.read': {
+      label: 'What one tire may carry at the pressure as read',
+      noun: 'what the pressure as read allows',
+      unit: 'lb',
+      is: 'min(tire.capacity, choose(count(tire.table) > 0, mostOver(row, row.allows), choose(tire.pressure >= tire.maxPressure, tire.rated, tire.loadAtPressure)) / tire.divisor)',
+      source: makersRating,
+    },
+    'pressure.allows': {
+      label: 'What one tire may carry at its pressure (read warm: as much or less)',
+      noun: 'what its pressure allows',
+      unit: 'lb',
+      is: 'choose(pressure.isWarm, between(0, pressure.read), pressure.read)',
+      source: makersRating,
+    },
+  },
+  limits: {
+    'pressure-load': {
+      label: 'Load at this pressure',
+      short: 'the pressure in the fullest tire',
+      used: 'tire.load',
+      limit: 'pressure.allows',
+      askedBy: ['tire.pressure'],
+      source: makersRating,
+    },
+  },
+  findings: {
+    'pressure-over': {
+      label: 'Pressure over its most',
+      askedBy: ['tire.pressure'],
+      stop: {
+        when: {
+          all: [
+            { fact: 'tire.pressure', operator: 'greaterThan', value: { fact: 'pressure.most' } },
+            { fact: 'pressure.isWarm', operator: 'equal', value: 'no' },
+          ],
+        },
+        says: 'There is more pressure in it than sidewall or wheel allow: set it cold, standing to the side, before it rolls.',
+      },
+      unsure: 'Read the pressure on the sidewall, and the wheel’s: there may be too much in it.',
+      otherwise:
+        'The pressure is within what sidewall and wheel allow, or it was read warm and shows nothing.',
+      source: makersRating,
+    },
+    'pressure-warm': {
+      label: 'Pressure read warm',
+      askedBy: ['tire.readCold'],
+      care: {
+        when: { all: [{ fact: 'tire.readCold', operator: 'equal', value: 'no' }] },
+        says: 'It was read warm, and cold it is lower: read it again before the next drive, and never let air out of a warm tire.',
+      },
+      otherwise: 'It was read cold.',
+      source: custom,
+    },
+  },
+});
