@@ -3,8 +3,6 @@ import type { Level, Limit, Topic } from '../define/shapes';
 import { capital, listed, lowered } from './phrases';
 import type { FindingAnswer, LimitAnswer, Missing } from './shapes';
 
-export { listed } from './phrases';
-
 /** "runs" of one thing, "run" of several. */
 const agrees = (limit: Limit | undefined, one: string, several: string): string =>
   limit?.plural ? several : one;

@@ -4,10 +4,11 @@ import { isAsked } from '../answer/levels';
 import { unitOfName } from '../answer/named';
 import { inBase, parametersOn } from '../answer/parameters';
 import { listed, lowered } from '../answer/phrases';
-import type { Topic } from '../define/shapes';
+import type { Source, Topic } from '../define/shapes';
 import { type Run, run as reckonRun } from '../formula/run';
 import { inUnit } from '../formula/words';
 import { nounOf } from '../trace/told';
+import { offSource } from './off';
 import { atMiddle, type Varied, variedOf } from './vary';
 
 /** One fact, and how much it moves a result if it is off by as much as it plausibly may be. */
@@ -29,6 +30,8 @@ export type Matter = {
   readonly label: string;
   readonly facts: readonly Mover[];
   readonly says: string;
+  /** Whose choice it is how far off a number that is no range may be. */
+  readonly source: Source;
 };
 
 /** No more than so many facts are told, and none that moves less than this share of the first. */
@@ -132,7 +135,13 @@ export function matters(topic: Topic, asked: Asked): readonly Matter[] {
       .filter(({ moves }) => moves.value >= leastShare * value);
     const by = show({ lo: value, hi: value }, unit, system);
     return [
-      { of, label, facts, says: `${first.instead}: it moves ${label} most, by ${by} either way.` },
+      {
+        of,
+        label,
+        facts,
+        says: `${first.instead}: it moves ${label} most, by ${by} either way.`,
+        source: offSource,
+      },
     ];
   });
 }
