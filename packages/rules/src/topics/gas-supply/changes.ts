@@ -1,0 +1,54 @@
+import type { Change } from '../../engine/define/changes';
+import { connectionCustom, custom } from './sources';
+
+/** What a person can change; never a rating, and never the gas that is on board. */
+export const changes: readonly Change[] = [
+  {
+    kind: 'leave',
+    fact: 'gas.appliances',
+    column: 'input',
+    says: 'Leave it off while the rest burns: {row}.',
+    asks: 1,
+    source: custom,
+  },
+  {
+    kind: 'less',
+    fact: 'furnace.hours',
+    step: 1,
+    says: 'Set the furnace for {to} a night instead of {from}.',
+    asks: 2,
+    source: custom,
+  },
+  {
+    kind: 'less',
+    fact: 'trip.nights',
+    step: 1,
+    says: 'Refill after {to} nights instead of {from}.',
+    asks: 3,
+    source: custom,
+  },
+  {
+    kind: 'set',
+    fact: 'supply.point',
+    to: { option: 'after-regulator' },
+    says: 'Take the gas after the trailer’s regulator, by the fitting made for it.',
+    asks: 4,
+    source: connectionCustom,
+  },
+  {
+    kind: 'set',
+    fact: 'supply.point',
+    to: { option: 'separate-cylinder' },
+    says: 'Give it a separate cylinder, through its own regulator.',
+    asks: 4,
+    source: connectionCustom,
+  },
+  {
+    kind: 'set',
+    fact: 'appliance.usedAt',
+    to: { option: 'open-air' },
+    says: 'Use it in the open air only.',
+    asks: 5,
+    source: custom,
+  },
+];

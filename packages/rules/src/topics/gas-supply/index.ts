@@ -1,0 +1,140 @@
+import { defineTopic, gather } from '../../engine/define/topic';
+import { blower } from '../house-battery/blower';
+import { changes } from './changes';
+import { connection } from './connection';
+import { cylinderFacts } from './cylinders';
+import { dates } from './dates';
+import { demand } from './demand';
+import {
+  alarmDates,
+  connectionCustom,
+  custom,
+  datesFromMemory,
+  house,
+  manual,
+  usualSizes,
+} from './sources';
+import { vapour } from './vapour';
+
+const assumed = {
+  formulas: {
+    'assumed.furnace': {
+      label: 'Not all was said of the furnace',
+      unit: 'yes-no',
+      is: 'furnace.input > 0 && !given(furnace.hours, furnace.duty)',
+      source: house,
+    },
+    'assumed.noAdapter': {
+      label: 'Nobody spoke of an adapter',
+      unit: 'yes-no',
+      is: '(given(appliance.inlet) || given(appliance.ownRegulator) || given(supply.point)) && !given(supply.adapter)',
+      source: connectionCustom,
+    },
+    'assumed.allDay': {
+      label: 'An appliance has no hours told',
+      unit: 'yes-no',
+      is: 'sum(choose(given(gas.appliances.hours), 0, 1)) > 0',
+      source: house,
+    },
+  },
+} as const;
+
+const parts = [connection, cylinderFacts, blower, demand, vapour, dates, assumed] as const;
+
+/** Will the gas last and flow, and may this appliance be connected here? */
+export const gasSupply = defineTopic({
+  id: 'gas-supply',
+  version: '1.0.0',
+  title: 'Gas supply',
+  question: 'Will the gas last and flow fast enough, and may this appliance be connected here?',
+  facts: gather('facts', parts),
+  parameters: gather('parameters', parts),
+  tables: gather('tables', parts),
+  wordTables: gather('wordTables', parts),
+  formulas: gather('formulas', parts),
+  decisions: gather('decisions', parts),
+  limits: gather('limits', parts),
+  findings: gather('findings', parts),
+  outcomes: {
+    ok: { id: 'may-go-ahead', words: 'may go ahead', sentence: 'It may go ahead.' },
+    care: {
+      id: 'may-go-ahead-with-care',
+      words: 'may go ahead with care',
+      sentence: 'It may go ahead, with care.',
+    },
+    stop: {
+      id: 'must-not-go-ahead',
+      words: 'must not go ahead',
+      sentence: 'It must not go ahead.',
+    },
+    unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
+  },
+  apart: {},
+  headline: [
+    'gas.aboard',
+    'energy.aboard',
+    'gas.daily',
+    'gas.days',
+    'gas.hours',
+    'furnace.gasNight',
+    'blower.ampHours',
+    'demand.atOnce',
+    'pipe.capacity',
+    'vapour.least',
+    'vapour.most',
+    'vapour.pressure',
+  ],
+  assumptions: [
+    {
+      when: 'assumed.noAdapter',
+      says: 'Every fitting goes on as it was sold, without an adapter.',
+      source: connectionCustom,
+    },
+    {
+      when: 'assumed.furnace',
+      says: 'Where not told: the furnace is set for twelve hours and runs half of them.',
+      source: house,
+    },
+    {
+      when: 'assumed.allDay',
+      says: 'An appliance without hours burns all day.',
+      source: house,
+    },
+    {
+      when: 'assumed.size',
+      says: 'Where not measured: the cylinder has the usual size for its pounds.',
+      source: usualSizes,
+    },
+  ],
+  changes,
+  cautions: [
+    {
+      says: 'Smell of gas: everybody out, no switch, no flame; shut the cylinder if it is on the way, then call.',
+      source: custom,
+    },
+    {
+      says: 'Portable gas appliances burn in the open air only, and never heat a sleeping space.',
+      source: manual,
+    },
+    {
+      says: 'After every connection, test for leaks with solution, never with a flame.',
+      source: manual,
+    },
+    {
+      says: 'A gas alarm and a carbon monoxide alarm that work, within the dates on their backs.',
+      source: alarmDates,
+    },
+    {
+      says: 'Heed the dates of cylinders and hoses; shut the cylinders for travel.',
+      source: datesFromMemory,
+    },
+    {
+      says: 'Work on the high-pressure side, and any change of pipe, is for a licensed gas fitter by the local code.',
+      source: manual,
+    },
+    {
+      says: 'Data plate and manual of that very appliance win over this sheet; it is advice, not approval.',
+      source: manual,
+    },
+  ],
+});

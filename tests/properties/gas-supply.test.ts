@@ -1,0 +1,166 @@
+import { gasSupply } from '@tarebook/rules';
+import { answerNow, type FactsGiven } from '@tarebook/rules/engine';
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+
+const seed = Number(process.env.TAREBOOK_SEED ?? 20_261_101);
+const judge = (facts: FactsGiven) => answerNow(gasSupply, { facts, asOf: '2026-11-01' });
+const order = ['may-go-ahead', 'may-go-ahead-with-care', 'cannot-say', 'must-not-go-ahead'];
+const worse = (facts: FactsGiven) => order.indexOf(judge(facts).outcome);
+
+const inlets = ['11-inwc', 'cylinder-pressure', 'unreadable'];
+const regulators = ['none', 'trim', 'high-pressure'];
+const points = ['after-regulator', 'trailer-cylinder', 'separate-cylinder'];
+const adapters = ['no', 'yes'];
+
+const connection = (inlet: string, regulator: string, point: string, adapter: string) => ({
+  'appliance.inlet': inlet,
+  'appliance.ownRegulator': regulator,
+  'supply.point': point,
+  'supply.adapter': adapter,
+});
+
+/**
+ * What a careful fitter would let stand, told apart from the table: no adapter, and either 11 inWC
+ * without a regulator that wants more, after the trailer's regulator; or a regulator made for a
+ * cylinder, at a cylinder, its own where nobody knows what the plate said.
+ */
+function mayStand(inlet: string, regulator: string, point: string, adapter: string): boolean {
+  if (adapter === 'yes') return false;
+  const made = regulator === 'high-pressure';
+  if (point === 'after-regulator') return inlet === '11-inwc' && !made;
+  return made && (inlet !== 'unreadable' || point === 'separate-cylinder');
+}
+
+const every = inlets.flatMap((inlet) =>
+  regulators.flatMap((regulator) =>
+    points.flatMap((point) =>
+      adapters.map((adapter) => [inlet, regulator, point, adapter] as const),
+    ),
+  ),
+);
+
+test.each(every)('a wrong connection is never softened: %s, %s, %s, adapter %s', (...told) => {
+  const { outcome, findings } = judge(connection(...told));
+  const level = findings.find(({ id }) => id === 'connection')?.level;
+  if (mayStand(...told)) expect(['ok', 'care']).toContain(level);
+  else expect([level, outcome]).toEqual(['stop', 'must-not-go-ahead']);
+});
+
+/** Words a person may have told: one, `unknown`, or nothing at all; and what each may stand for. */
+const told = (words: readonly string[]) => [
+  ...words.map((word) => ({ given: word, among: [word] })),
+  { given: 'unknown', among: words },
+  { given: undefined, among: words },
+];
+
+test('what may be wrong for want of a fact is never right and never mere care', () => {
+  for (const inlet of told(inlets)) {
+    for (const regulator of told(regulators)) {
+      for (const point of told(points)) {
+        const wrong = inlet.among.some((i) =>
+          regulator.among.some((r) => point.among.some((p) => !mayStand(i, r, p, 'no'))),
+        );
+        const facts = {
+          'supply.adapter': 'no',
+          ...(inlet.given && { 'appliance.inlet': inlet.given }),
+          ...(regulator.given && { 'appliance.ownRegulator': regulator.given }),
+          ...(point.given && { 'supply.point': point.given }),
+        };
+        const { outcome } = judge(facts);
+        if (wrong)
+          expect(['cannot-say', 'must-not-go-ahead'], JSON.stringify(facts)).toContain(outcome);
+      }
+    }
+  }
+});
+
+test('a plate nobody read: its own regulator on its own cylinder is the one thing let stand, with care', () => {
+  const facts = connection('unknown', 'high-pressure', 'separate-cylinder', 'no');
+  expect(judge(facts).outcome).toBe('may-go-ahead-with-care');
+});
+
+test('whatever else is in order, a smell of gas or a portable flame indoors is stop', () => {
+  for (const [inlet, regulator, point, adapter] of every) {
+    const facts = connection(inlet, regulator, point, adapter);
+    expect(judge({ ...facts, 'gas.smell': 'yes' }).outcome).toBe('must-not-go-ahead');
+    expect(judge({ ...facts, 'appliance.usedAt': 'indoors' }).outcome).toBe('must-not-go-ahead');
+  }
+});
+
+const pounds = fc.integer({ min: 1, max: 20 });
+const hours = fc.integer({ min: 1, max: 24 });
+const cold = fc.integer({ min: -40, max: 60 });
+
+const night = (left: number, set: number, temperature: number): FactsGiven => ({
+  'cylinder.fill': '20 lb',
+  'cylinder.tare': '17 lb',
+  'cylinder.scaleWeight': `${17 + left} lb`,
+  'furnace.input': '25,000 Btu/h',
+  'furnace.hours': `${set} h`,
+  'furnace.duty': '50 %',
+  'outside.temperature': `${temperature} °F`,
+  'trip.nights': '2',
+});
+
+test('more gas never makes it worse, nor do fewer hours, nor a milder night', () => {
+  fc.assert(
+    fc.property(
+      pounds,
+      hours,
+      cold,
+      fc.integer({ min: 0, max: 10 }),
+      (left, set, degrees, more) => {
+        const now = worse(night(left, set, degrees));
+        expect(worse(night(Math.min(20, left + more), set, degrees))).toBeLessThanOrEqual(now);
+        expect(worse(night(left, Math.max(1, set - more), degrees))).toBeLessThanOrEqual(now);
+        expect(worse(night(left, set, degrees + more))).toBeLessThanOrEqual(now);
+      },
+    ),
+    { numRuns: 150, seed },
+  );
+});
+
+test('another appliance never makes the gas last longer, or the cylinder keep up better', () => {
+  fc.assert(
+    fc.property(pounds, hours, fc.integer({ min: 0, max: 60_000 }), (left, set, input) => {
+      const facts = night(left, set, 20);
+      const more = { ...facts, 'gas.appliances': [{ input: `${input} Btu/h`, hours: '1 h' }] };
+      const [before, after] = [judge(facts).values, judge(more).values];
+      expect(after['gas.days'].lo).toBeLessThanOrEqual(before['gas.days'].lo + 1e-9);
+      expect(worse(more)).toBeGreaterThanOrEqual(worse(facts));
+    }),
+    { numRuns: 150, seed },
+  );
+});
+
+test('a tare nobody read never leaves gas enough', () => {
+  fc.assert(
+    fc.property(pounds, hours, (left, set) => {
+      const { outcome } = judge({ ...night(left, set, 40), 'cylinder.tare': 'unknown' });
+      expect(['cannot-say', 'must-not-go-ahead']).toContain(outcome);
+    }),
+    { numRuns: 100, seed },
+  );
+});
+
+test('pounds or kilograms, Btu or watts, °F or °C: the verdict is the same', () => {
+  fc.assert(
+    fc.property(pounds, hours, cold, (left, set, degrees) => {
+      const kilograms = (17 + left) * 0.45359237;
+      const watts = (25_000 * 1055.05585262) / 3600;
+      const metric: FactsGiven = {
+        ...night(left, set, degrees),
+        'cylinder.scaleWeight': { lo: kilograms, hi: kilograms, unit: 'kg' },
+        'furnace.input': { lo: watts, hi: watts, unit: 'W' },
+        'outside.temperature': {
+          lo: (degrees - 32) / 1.8,
+          hi: (degrees - 32) / 1.8,
+          unit: '°C',
+        },
+      };
+      expect(judge(metric).outcome).toBe(judge(night(left, set, degrees)).outcome);
+    }),
+    { numRuns: 100, seed },
+  );
+});
