@@ -83,7 +83,7 @@ test('a dealer’s own number is refused outside its range, beside the field', a
   }
 });
 
-test('a dealer’s own margin is kept, named on the verdict, and given up again', async ({
+test('a dealer’s own margin is kept, named with the verdict it took part in, and given up again', async ({
   page,
 }) => {
   await rules(page);
@@ -100,11 +100,16 @@ test('a dealer’s own margin is kept, named on the verdict, and given up again'
   await expect(margin(page).getByLabel(/in this house/)).toHaveValue('20 %');
   await openCase(page, 'crossover-and-single-axle');
   await expect(verdict(page)).toBeVisible();
+  await expect(page.locator('main')).toContainText('Choice of Alder Ford Trailers');
+  await expect(page.locator('main')).toContainText('20 % instead of 10 %');
   await page.goto('/#/rules/tow-fit');
   await margin(page).getByRole('button', { name: 'as the rules have it' }).click();
   await expect(page.getByText('is as the rules have it again')).toBeVisible();
   await page.reload();
   await expect(margin(page).getByLabel(/in this house/)).toHaveValue('');
+  await openCase(page, 'crossover-and-single-axle');
+  await expect(verdict(page)).toBeVisible();
+  await expect(page.locator('main')).not.toContainText('Alder Ford Trailers');
 });
 
 for (const scheme of ['light', 'dark'] as const) {
