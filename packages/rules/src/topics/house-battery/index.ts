@@ -3,6 +3,7 @@ import { assumed, assumptions } from './assumed';
 import { bank } from './bank';
 import { blower } from './blower';
 import { care } from './care';
+import { changes } from './changes';
 import { charging } from './charging';
 import { curve } from './curve';
 import { day } from './day';
@@ -85,6 +86,7 @@ export const houseBattery = defineTopic({
     'monitor.voltage',
   ],
   assumptions,
+  changes,
   cautions: [
     {
       says: 'The manuals of that very battery, charger and inverter win over this sheet; this is advice, not approval.',
