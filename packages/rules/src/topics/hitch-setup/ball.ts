@@ -1,0 +1,81 @@
+import type { Decision } from '../../engine/define/shapes';
+import { part } from '../../engine/define/topic';
+import { ballClasses } from './sources';
+
+const trailerClass: Decision = {
+  label: 'Class of the trailer by its gross rating',
+  hit: 'first',
+  on: ['class.first', 'class.second', 'class.third'],
+  rows: [
+    { when: ['yes', '-', '-'], gives: 'class-1' },
+    { when: ['no', 'yes', '-'], gives: 'class-2' },
+    { when: ['no', 'no', 'yes'], gives: 'class-3' },
+    { when: ['no', 'no', 'no'], gives: 'class-4' },
+  ],
+  results: {
+    'class-1': { label: 'class 1', says: 'Up to 2,000 lb: a ball of 1⅞ in at least.' },
+    'class-2': { label: 'class 2', says: '2,001 to 3,500 lb: a ball of 2 in at least.' },
+    'class-3': { label: 'class 3', says: '3,501 to 5,000 lb: a ball of 2 in at least.' },
+    'class-4': { label: 'class 4', says: 'Above 5,000 lb: the ball that the coupling names.' },
+  },
+  source: ballClasses,
+};
+
+const edge = (label: string, value: number) =>
+  ({ label, unit: 'lb', values: [{ from: '2020-01-01', value }], source: ballClasses }) as const;
+const size = (label: string, value: number) =>
+  ({ label, unit: 'in', values: [{ from: '2020-01-01', value }], source: ballClasses }) as const;
+
+/** The least ball for the trailer's class; sizes run 1⅞, 2 and 2 5⁄16 in. */
+export const ball = part({
+  parameters: {
+    'class.firstMost': edge('Heaviest trailer of class 1', 2000),
+    'class.secondMost': edge('Heaviest trailer of class 2', 3500),
+    'class.thirdMost': edge('Heaviest trailer of class 3', 5000),
+    'ball.small': size('Least ball of class 1', 1.875),
+    'ball.middle': size('Least ball of classes 2 and 3', 2),
+  },
+  decisions: { 'trailer.class': trailerClass },
+  formulas: {
+    'class.first': {
+      label: 'Class 1',
+      unit: 'yes-no',
+      is: 'trailer.gvwr <= class.firstMost',
+      source: ballClasses,
+    },
+    'class.second': {
+      label: 'Class 2 or below',
+      unit: 'yes-no',
+      is: 'trailer.gvwr <= class.secondMost',
+      source: ballClasses,
+    },
+    'class.third': {
+      label: 'Class 3 or below',
+      unit: 'yes-no',
+      is: 'trailer.gvwr <= class.thirdMost',
+      source: ballClasses,
+    },
+    'ball.least': {
+      label: 'Least ball for the trailer’s class',
+      noun: 'the least ball of its class',
+      unit: 'in',
+      is: "choose(trailer.class == 'class-1', ball.small, choose(trailer.class == 'class-4', trailer.couplerSize, ball.middle))",
+      source: ballClasses,
+    },
+  },
+  findings: {
+    'ball-class': {
+      label: 'Ball for the trailer’s class',
+      askedByKnown: ['hitch.ballSize', 'trailer.gvwr'],
+      stop: {
+        when: {
+          all: [{ fact: 'hitch.ballSize', operator: 'lessThan', value: { fact: 'ball.least' } }],
+        },
+        says: 'The ball is smaller than a trailer of this gross rating takes: fit the size stamped on its coupler, rated for the trailer.',
+      },
+      unsure: 'The ball may be too small for this trailer: read the size stamped on the coupler.',
+      otherwise: 'The ball is no smaller than the trailer’s class takes.',
+      source: ballClasses,
+    },
+  },
+});

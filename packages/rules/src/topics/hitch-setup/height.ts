@@ -1,0 +1,263 @@
+import type { Decision } from '../../engine/define/shapes';
+import { findingOf, part } from '../../engine/define/topic';
+import { couplerHeights, geometry, house, noseBand, springLaw, statics } from './sources';
+
+/**
+ * How far the receiver sinks under people, cargo and tongue: as measured, else from the springs.
+ *
+ *     front              rear   receiver
+ *       ├─────── w ────────┤── b ──┤        front up δf, rear down δr,
+ *      δf ↑               δr ↓    sag ↓      sag = δr·(1 + b/w) + δf·b/w
+ *
+ * The body is stiff: what lies b behind the rear axle goes down by more than the axle does.
+ */
+export const sag = part({
+  formulas: {
+    'rear.added': {
+      label: 'What the load adds to the rear axle',
+      noun: 'the load on the rear axle',
+      unit: 'lb',
+      is: 'sum(load.occupants.weight * (1 - load.occupants.ahead / vehicle.wheelbase)) + sum(load.cargo.weight * (1 - load.cargo.ahead / vehicle.wheelbase)) + (hitch.hardwareWeight + tongue.loaded) * (1 + vehicle.overhang / vehicle.wheelbase) - bars.ontoTrailer - bars.ontoFront',
+      source: statics,
+    },
+    'front.lost': {
+      label: 'What the load takes off the front axle',
+      noun: 'what the front axle loses',
+      unit: 'lb',
+      is: '(hitch.hardwareWeight + tongue.loaded) * vehicle.overhang / vehicle.wheelbase - bars.ontoFront - sum(load.occupants.weight * load.occupants.ahead) / vehicle.wheelbase - sum(load.cargo.weight * load.cargo.ahead) / vehicle.wheelbase',
+      source: statics,
+    },
+    'sag.bySprings': {
+      label: 'Sag at the receiver, from the springs',
+      noun: 'the sag from the springs',
+      unit: 'in',
+      is: 'rear.added / vehicle.springRear * (1 + vehicle.overhang / vehicle.wheelbase) + front.lost / vehicle.springFront * vehicle.overhang / vehicle.wheelbase',
+      source: springLaw,
+    },
+    'sag.fromSprings': {
+      label: 'The loaded height is reckoned from the springs',
+      unit: 'yes-no',
+      is: '!known(hitch.receiverHeightLoaded) && known(hitch.receiverHeightEmpty, vehicle.springFront, vehicle.springRear)',
+      source: springLaw,
+    },
+    'receiver.sag': {
+      label: 'Sag at the receiver',
+      noun: 'the sag',
+      unit: 'in',
+      is: 'choose(sag.fromSprings, sag.bySprings, hitch.receiverHeightEmpty - hitch.receiverHeightLoaded)',
+      source: geometry,
+    },
+    'receiver.height': {
+      label: 'Receiver height that counts',
+      noun: 'the loaded receiver',
+      unit: 'in',
+      is: 'choose(sag.fromSprings, hitch.receiverHeightEmpty - sag.bySprings, hitch.receiverHeightLoaded)',
+      source: geometry,
+    },
+  },
+});
+
+const mountWay: Decision = {
+  label: 'Rise or drop',
+  hit: 'first',
+  on: ['mount.tooFar', 'mount.rises', 'mount.drops'],
+  rows: [
+    { when: ['yes', '-', '-'], gives: 'too-far' },
+    { when: ['no', 'yes', '-'], gives: 'rise' },
+    { when: ['no', 'no', 'yes'], gives: 'drop' },
+    { when: ['no', 'no', 'no'], gives: 'flat' },
+  ],
+  results: {
+    'too-far': {
+      label: 'too far',
+      says: 'Ball and receiver stand too far apart in height for a ball mount: measure both again, loaded and level; if it is so, this vehicle and this trailer do not belong together as they stand.',
+      level: 'stop',
+    },
+    rise: {
+      label: 'rise',
+      says: 'The mount must rise: its platform stands above the shank.',
+      level: 'ok',
+    },
+    drop: {
+      label: 'drop',
+      says: 'The mount must drop: its platform hangs below the shank.',
+      level: 'ok',
+    },
+    flat: {
+      label: 'neither',
+      says: 'The mount is a straight one: no rise and no drop.',
+      level: 'ok',
+    },
+  },
+  source: geometry,
+};
+
+/**
+ * The mount that carries the trailer level, and where the nose stands on the one in hand.
+ *
+ *     receiver, upper inside face ──┐
+ *                                   │ rise (+) or drop (−)
+ *                      platform ────┘
+ *                                   │ ball, platform to crown
+ *                       coupler ────┘      all above the road
+ */
+export const mount = part({
+  parameters: {
+    'mount.most': {
+      label: 'Most rise or drop of a ball mount',
+      noun: 'the most a ball mount reaches',
+      unit: 'in',
+      values: [{ from: '2020-01-01', value: 12 }],
+      range: [6, 16],
+      source: house,
+    },
+    'nose.lowest': {
+      label: 'How low the nose may stand',
+      unit: 'in',
+      values: [{ from: '2020-01-01', value: 0.5 }],
+      source: noseBand,
+    },
+    'nose.level': {
+      label: 'A level nose',
+      unit: 'in',
+      values: [{ from: '2020-01-01', value: 0 }],
+      source: noseBand,
+    },
+    'coupler.usual': {
+      label: 'Usual coupler height',
+      unit: 'in',
+      values: [{ from: '2020-01-01', value: 17.75 }],
+      source: couplerHeights,
+    },
+    'coupler.spread': {
+      label: 'How far from the usual a coupler height is worth a second look',
+      unit: 'in',
+      values: [{ from: '2020-01-01', value: 6 }],
+      range: [2, 12],
+      source: house,
+    },
+  },
+  decisions: { 'mount.way': mountWay },
+  formulas: {
+    'mount.counted': {
+      label: 'What counting from the shank’s bottom adds',
+      unit: 'in',
+      is: "choose(hitch.riseFrom == 'shank-bottom', hitch.shankHeight, 0)",
+      source: geometry,
+    },
+    'mount.needed': {
+      label: 'Rise that carries the trailer level (below zero: drop)',
+      noun: 'the rise that is needed',
+      unit: 'in',
+      is: 'trailer.couplerHeight - receiver.height - hitch.ballHeight + mount.counted',
+      source: geometry,
+    },
+    'mount.least': {
+      label: 'Least rise that will do, the nose half an inch low',
+      noun: 'the least rise that will do',
+      unit: 'in',
+      is: 'mount.needed - nose.lowest',
+      source: noseBand,
+    },
+    'mount.tooFar': {
+      label: 'Further than a ball mount reaches',
+      unit: 'yes-no',
+      is: 'max(mount.needed, -mount.needed) > mount.most',
+      source: house,
+    },
+    'mount.rises': {
+      label: 'The mount rises',
+      unit: 'yes-no',
+      is: 'mount.needed > 0',
+      source: geometry,
+    },
+    'mount.drops': {
+      label: 'The mount drops',
+      unit: 'yes-no',
+      is: 'mount.needed < 0',
+      source: geometry,
+    },
+    'nose.height': {
+      label: 'Nose above level on the mount in hand',
+      noun: 'the nose above level',
+      unit: 'in',
+      is: 'hitch.mountRise - mount.needed',
+      source: geometry,
+    },
+    'nose.lowEdge': {
+      label: 'Nose as low as is right',
+      unit: 'in',
+      is: '-nose.lowest',
+      source: noseBand,
+    },
+    'coupler.lowEdge': {
+      label: 'Coupler low enough for a second look',
+      unit: 'in',
+      is: 'coupler.usual - coupler.spread',
+      source: house,
+    },
+    'coupler.highEdge': {
+      label: 'Coupler high enough for a second look',
+      unit: 'in',
+      is: 'coupler.usual + coupler.spread',
+      source: house,
+    },
+  },
+  findings: {
+    'mount-reach': {
+      ...findingOf('mount.way', mountWay, {
+        unsure: 'Which mount it takes cannot be told yet: find out the heights first.',
+      }),
+      otherwise: 'A ball mount reaches that far.',
+    },
+    'nose-low': {
+      label: 'Nose low',
+      askedBy: ['hitch.mountRise'],
+      care: {
+        when: {
+          all: [{ fact: 'nose.height', operator: 'lessThan', value: { fact: 'nose.lowEdge' } }],
+        },
+        says: 'The nose stands more than half an inch low: the front axle of a tandem takes more than its half, and the jack comes near the road. Raise the ball.',
+      },
+      unsure: 'The nose may stand too low: measure the heights again, loaded.',
+      otherwise: 'The nose stands no more than half an inch low.',
+      source: noseBand,
+    },
+    'nose-high': {
+      label: 'Nose high',
+      askedBy: ['hitch.mountRise'],
+      care: {
+        when: {
+          all: [{ fact: 'nose.height', operator: 'greaterThan', value: { fact: 'nose.level' } }],
+        },
+        says: 'The nose stands high: weight moves behind the axles and the trailer sways sooner. Lower the ball before the trip.',
+      },
+      unsure: 'The nose may stand high, and then the trailer sways sooner: measure again, loaded.',
+      otherwise: 'The nose does not stand high.',
+      source: noseBand,
+    },
+    'coupler-height': {
+      label: 'Coupler height as told',
+      askedByKnown: ['trailer.couplerHeight'],
+      care: {
+        when: {
+          any: [
+            {
+              fact: 'trailer.couplerHeight',
+              operator: 'lessThan',
+              value: { fact: 'coupler.lowEdge' },
+            },
+            {
+              fact: 'trailer.couplerHeight',
+              operator: 'greaterThan',
+              value: { fact: 'coupler.highEdge' },
+            },
+          ],
+        },
+        says: 'That coupler height is far from the usual 17¾ in: measure it again, from the road to the crown, with the trailer level.',
+      },
+      otherwise: 'The coupler stands at a usual height.',
+      source: couplerHeights,
+    },
+  },
+});

@@ -1,0 +1,78 @@
+import { part } from '../../engine/define/topic';
+import { custom, makersRating } from './sources';
+
+const asked = { kind: 'yes-no', where: 'a walk around the coupling' } as const;
+const no = (fact: string) => ({ all: [{ fact, operator: 'equal', value: 'no' }] }) as const;
+
+/** The walk around the coupling before the wheels turn; each is asked only when told of. */
+export const ready = part({
+  facts: {
+    'hitch.latched': {
+      ...asked,
+      label: 'Coupler latched, both pins in',
+      ask: 'Is the coupler shut over the ball and pinned, and the mount’s pin clipped in the receiver?',
+    },
+    'hitch.chains': {
+      ...asked,
+      label: 'Safety chains on, crossed',
+      ask: 'Are both chains hooked on, crossed under the coupler, off the road and free to turn?',
+    },
+    'hitch.breakaway': {
+      ...asked,
+      label: 'Breakaway cable on the vehicle',
+      ask: 'Is the breakaway cable on a point of its own at the vehicle, not on the ball or a chain?',
+    },
+    'hitch.torqued': {
+      ...asked,
+      label: 'Ball and head torqued',
+      ask: 'Are ball nut and hitch head tightened with a torque wrench, and again after the first trip?',
+    },
+  },
+  findings: {
+    latch: {
+      label: 'Latch and pins',
+      askedBy: ['hitch.latched'],
+      stop: {
+        when: no('hitch.latched'),
+        says: 'The coupling is not shut and pinned: do not move. Shut the latch, pin it, clip the receiver’s pin, and lift once with the jack to prove it.',
+      },
+      unsure: 'Nobody knows whether it is shut and pinned: look before the wheels turn.',
+      otherwise: 'The coupling is shut and pinned.',
+      source: makersRating,
+    },
+    chains: {
+      label: 'Safety chains',
+      askedBy: ['hitch.chains'],
+      stop: {
+        when: no('hitch.chains'),
+        says: 'The safety chains are not on: do not move. Hook both, crossed under the coupler, rated for the trailer.',
+      },
+      unsure: 'Nobody knows whether the chains are on: look before the wheels turn.',
+      otherwise: 'The safety chains are on.',
+      source: custom,
+    },
+    breakaway: {
+      label: 'Breakaway cable',
+      askedBy: ['hitch.breakaway'],
+      stop: {
+        when: no('hitch.breakaway'),
+        says: 'The breakaway cable is not on the vehicle: if the trailer comes loose, nothing brakes it. Clip it to a point of its own.',
+      },
+      unsure: 'Nobody knows whether the breakaway cable is on: look before the wheels turn.',
+      otherwise: 'The breakaway cable is on the vehicle.',
+      source: custom,
+    },
+    torque: {
+      label: 'Torque',
+      askedBy: ['hitch.torqued'],
+      care: {
+        when: no('hitch.torqued'),
+        says: 'Ball nut and head have not been torqued: have it done by the maker’s table before the trip, and again after the first miles.',
+      },
+      unsure:
+        'Nobody knows whether ball nut and head were torqued: have it done by the maker’s table.',
+      otherwise: 'Ball nut and head were torqued.',
+      source: makersRating,
+    },
+  },
+});

@@ -1,0 +1,54 @@
+import type { Source } from '../../engine/define/shapes';
+
+/** Where the numbers and reckonings of hitch setup come from. */
+export const geometry: Source = {
+  class: 'published',
+  cite: 'Plane geometry',
+  note: 'Heights add up along a plumb line, and a stiff body that turns moves every point in proportion.',
+};
+
+export const statics: Source = {
+  class: 'published',
+  cite: 'Statics of rigid bodies',
+  note: 'Sums of forces and of moments are zero; any textbook of mechanics.',
+};
+
+export const springLaw: Source = {
+  class: 'published',
+  cite: 'Hooke’s law',
+  note: 'A spring gives in proportion to its load; real ones stiffen, so heights that were measured win.',
+};
+
+export const ballClasses: Source = {
+  class: 'published',
+  cite: 'SAE J684 as restated in COMAR 11.13.08.10',
+  note: 'Trailer classes by gross weight, with the least ball of each; above 5,000 lb the coupling’s own.',
+};
+
+export const couplerHeights: Source = {
+  class: 'common-practice',
+  cite: 'Custom of the trade',
+  note: 'About 17¾ in on many trailers, different from model to model: the trailer’s own label wins.',
+};
+
+export const noseBand: Source = {
+  class: 'common-practice',
+  cite: 'Custom of the trade',
+  note: 'Level to half an inch low is right; nose high invites sway.',
+};
+
+export const restoredBound: Source = {
+  class: 'common-practice',
+  cite: 'Towing guidance on weight distribution',
+  note: 'The front axle is never given back more than it lost.',
+};
+
+export const makersRating: Source = {
+  class: 'common-practice',
+  cite: 'Rating stated by the maker',
+  note: 'On the part itself or in its manual; the lowest-rated part counts.',
+};
+
+export const custom: Source = { class: 'common-practice', cite: 'Custom of the trade' };
+
+export const house: Source = { class: 'house', cite: 'Choice of the dealer' };

@@ -1,0 +1,144 @@
+import { part } from '../../engine/define/topic';
+import { custom, geometry, house, makersRating, restoredBound } from './sources';
+
+/**
+ * Spring bars carry the tongue and what rides behind the rear axle; bars much too strong jar
+ * receiver and A-frame and hardly bend.
+ *
+ *     0 ───── too strong ─────┤ bars.least ── right ── hitch.barsMost ├── too weak ──
+ */
+export const springBars = part({
+  parameters: {
+    'bars.leastShare': {
+      label: 'Least share of the bars’ rating, where their maker states none',
+      unit: '%',
+      values: [{ from: '2020-01-01', value: 50 }],
+      range: [30, 80],
+      source: house,
+    },
+  },
+  formulas: {
+    'cargo.behind': {
+      label: 'Cargo behind the vehicle’s rear axle',
+      noun: 'cargo behind the rear axle',
+      unit: 'lb',
+      is: 'sum(choose(load.cargo.ahead < 0, load.cargo.weight, 0))',
+      source: custom,
+    },
+    'bars.wanted': {
+      label: 'What the bars have to deal with',
+      noun: 'what the bars deal with',
+      unit: 'lb',
+      is: 'tongue.loaded + cargo.behind',
+      source: custom,
+    },
+    'bars.least': {
+      label: 'Least that these bars are for',
+      noun: 'the least these bars are for',
+      unit: 'lb',
+      is: 'choose(known(hitch.barsLeast), hitch.barsLeast, hitch.barsMost * bars.leastShare)',
+      source: makersRating,
+    },
+  },
+  limits: {
+    'spring-bars': {
+      label: 'Spring bars',
+      short: 'the spring bars',
+      plural: true,
+      used: 'bars.wanted',
+      limit: 'hitch.barsMost',
+      margin: 'margin.other',
+      askedBy: ['hitch.barsMost'],
+      source: makersRating,
+    },
+  },
+  findings: {
+    'bars-strong': {
+      label: 'Bars too strong',
+      askedBy: ['hitch.barsMost', 'hitch.barsLeast'],
+      care: {
+        when: {
+          all: [{ fact: 'bars.wanted', operator: 'lessThan', value: { fact: 'bars.least' } }],
+        },
+        says: 'These bars are too strong for this tongue: they hardly bend, and jar the receiver and the A-frame. Take bars whose band holds the tongue.',
+      },
+      unsure: 'These bars may be too strong for this tongue: weigh the tongue.',
+      otherwise: 'The bars are not too strong for this tongue.',
+      source: makersRating,
+    },
+  },
+});
+
+/**
+ * Setting the bars by the front fender: hitching lifts it, the bars bring it down again.
+ *
+ *     slack ┬           restored = (slack − set) ÷ (slack − unhitched)
+ *           │  set ┬
+ *     unhitched ───┴
+ */
+export const barSetting = part({
+  parameters: {
+    'setting.least': {
+      label: 'Least share of the front’s lift to be taken back',
+      noun: 'the least share to be taken back',
+      unit: '1',
+      values: [{ from: '2020-01-01', value: 0.5 }],
+      range: [0, 1],
+      source: house,
+    },
+    'setting.most': {
+      label: 'Most share of the front’s lift to be taken back',
+      noun: 'all of the front’s lift',
+      unit: '1',
+      values: [{ from: '2020-01-01', value: 1 }],
+      source: restoredBound,
+    },
+  },
+  formulas: {
+    'fender.lift': {
+      label: 'How far hitching lifts the front',
+      noun: 'the front’s lift',
+      unit: 'in',
+      is: 'vehicle.fenderSlack - vehicle.fenderUnhitched',
+      source: geometry,
+    },
+    'fender.highest': {
+      label: 'Front fender, the highest that will do with the bars set',
+      noun: 'the highest fender that will do',
+      unit: 'in',
+      is: 'vehicle.fenderSlack - setting.least * fender.lift',
+      source: house,
+    },
+    'bars.restored': {
+      label: 'Share of the front’s lift that the bars take back',
+      noun: 'the share restored',
+      unit: '1',
+      is: '(vehicle.fenderSlack - vehicle.fenderTight) / fender.lift',
+      source: geometry,
+    },
+  },
+  findings: {
+    'bar-setting': {
+      label: 'Setting of the bars',
+      askedBy: ['vehicle.fenderTight'],
+      stop: {
+        when: {
+          all: [
+            { fact: 'bars.restored', operator: 'greaterThan', value: { fact: 'setting.most' } },
+          ],
+        },
+        says: 'The bars press the front lower than it stood before hitching: that unloads the rear tires and strains hitch and frame. Give the chains a link, or take out tilt, and measure again.',
+      },
+      care: {
+        when: {
+          all: [{ fact: 'bars.restored', operator: 'lessThan', value: { fact: 'setting.least' } }],
+        },
+        says: 'The bars take back less of the front’s lift than is wanted: one link shorter, or more tilt of the head, as the hitch’s maker says; then measure again.',
+      },
+      unsure:
+        'How much the bars take back is not known well enough: measure the fender three times, on level ground.',
+      otherwise: 'The bars take back a sound share of the front’s lift.',
+      source: restoredBound,
+    },
+  },
+});
