@@ -54,7 +54,7 @@ export const capacity = part({
     },
     'passenger.divisor': {
       label: 'Divisor for a passenger tire off a passenger car',
-      unit: '1',
+      unit: '',
       values: [{ from: '2020-01-01', value: 1.1 }],
       source: passengerTires,
     },
@@ -112,7 +112,8 @@ export const capacity = part({
     },
     'tire.divisor': {
       label: 'What the rating is divided by',
-      unit: '1',
+      noun: 'the divisor for its kind',
+      unit: '',
       is: 'choose(tire.countsForLess, passenger.divisor, 1)',
       source: passengerTires,
     },

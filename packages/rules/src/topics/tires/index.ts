@@ -59,13 +59,13 @@ export const tires = defineTopic({
   decisions: gather('decisions', parts),
   simulations: gather('simulations', parts),
   outcomes: {
-    ok: { id: 'up-to-it', words: 'up to it', sentence: 'The tires are up to it.' },
+    ok: { id: 'will-do', words: 'will do', sentence: 'The tires will do.' },
     care: {
-      id: 'up-to-it-with-care',
-      words: 'up to it with care',
-      sentence: 'The tires are up to it, with care.',
+      id: 'will-do-with-care',
+      words: 'will do with care',
+      sentence: 'The tires will do, with care.',
     },
-    stop: { id: 'not-up-to-it', words: 'not up to it', sentence: 'The tires are not up to it.' },
+    stop: { id: 'will-not-do', words: 'will not do', sentence: 'The tires will not do.' },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },
   apart: {},

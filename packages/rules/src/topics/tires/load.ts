@@ -22,7 +22,7 @@ export const load = part({
       source: makersRating,
     },
     'tire.wheelEnds': {
-      label: 'Wheel ends of these axles',
+      label: 'Number of wheel ends',
       unit: '',
       is: "choose(tire.place == 'trailer', 2 * trailer.axles, 2)",
       source: makersRating,

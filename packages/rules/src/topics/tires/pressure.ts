@@ -69,7 +69,7 @@ export const pressure = part({
       label: 'What one tire may carry at its pressure (read warm: as much or less)',
       noun: 'what its pressure allows',
       unit: 'lb',
-      is: 'choose(pressure.isWarm, between(0, pressure.read), pressure.read)',
+      is: 'needs(choose(pressure.isWarm, between(0, pressure.read), pressure.read), tire.pressure)',
       source: makersRating,
     },
   },

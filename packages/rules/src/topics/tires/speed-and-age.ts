@@ -38,7 +38,7 @@ export const speed = part({
     'tire.fastest': {
       label: 'Speed of this tire',
       unit: 'mph',
-      is: "choose(tire.speedSymbol == 'none', speed.unmarked, pick(symbolSpeed, tire.speedSymbol))",
+      is: "needs(choose(tire.speedSymbol == 'none', speed.unmarked, pick(symbolSpeed, tire.speedSymbol)), tire.speedSymbol)",
       source: speedSymbols,
     },
     'speed.allowed': {
