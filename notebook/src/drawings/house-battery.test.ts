@@ -22,6 +22,8 @@ test('the curve runs from empty to full, with the stop line and this battery on 
   expect(curve.stop?.at).toBeCloseTo(12.24, 2);
   const stands = drawn.answer.values['battery.stateOfCharge'];
   expect(curve.here?.x.hi).toBeCloseTo((stands?.hi ?? Number.NaN) * 100, 6);
+  // Read at rest at 12.35 V, so it stands on the curve there.
+  expect(curve.here?.y).toBeCloseTo(12.35, 2);
   expect(curve.here?.x.lo).toBeGreaterThan(50);
   expect(curve.here?.x.hi).toBeLessThan(75);
 });

@@ -16,6 +16,15 @@ function valuesOf({ answer }: Drawn, series: string, name: string): readonly End
   return all && all.length > 1 && all.every(known) ? all : undefined;
 }
 
+/** The height of a line above x, by straight lines between its points, lowest x first. */
+function heightAt(points: Line['points'], x: number): number | undefined {
+  const i = points.findIndex(([at]) => at >= x);
+  const [before, after] = [points[Math.max(0, i - 1)], points[i]];
+  if (!before || !after) return undefined;
+  const long = after[0] - before[0];
+  return long === 0 ? after[1] : before[1] + ((x - before[0]) / long) * (after[1] - before[1]);
+}
+
 /** The resting voltage from full to empty, the stop line, and where this battery stands. */
 function restingCurve(drawn: Drawn): readonly CurveFigure[] {
   const charge = valuesOf(drawn, 'curve', 'curve.stateOfCharge');
@@ -25,20 +34,26 @@ function restingCurve(drawn: Drawn): readonly CurveFigure[] {
     const over = volts[i];
     return over ? [[scaled(at), middle(over)]] : [];
   });
+  const rising = points.toSorted(([a], [b]) => a - b);
   const stop = valuesOf(drawn, 'curve', 'curve.stopVolts')?.[0];
   const stands = drawn.answer.values['battery.stateOfCharge'];
   const share = stands && known(stands) ? (stands.unit === '1' ? 100 : 1) : undefined;
+  const y = stands && share && heightAt(rising, middle(stands) * share);
   return [
     {
       kind: 'curve',
       title: 'Resting voltage from full to empty, the stop line, and where this battery stands',
       x: { label: 'State of charge', unit: '%' },
       y: { label: 'Volts at rest', unit: 'V' },
-      lines: [{ label: 'Resting voltage', points: points.toSorted(([a], [b]) => a - b) }],
+      lines: [{ label: 'Resting voltage', points: rising }],
       ...(stop && { stop: { label: 'stop line', along: 'y', at: middle(stop) } }),
       ...(stands &&
         share && {
-          here: { label: 'here', x: { lo: stands.lo * share, hi: stands.hi * share } },
+          here: {
+            label: 'here',
+            x: { lo: stands.lo * share, hi: stands.hi * share },
+            ...(y !== undefined && { y }),
+          },
         }),
     },
   ];
