@@ -26,10 +26,13 @@ describe('BCI open-circuit voltage table, flooded, 80 °F (published)', () => {
     expect(hi).toBeCloseTo(percent / 100, 5);
   });
 
-  test.each(bci)('and %d parts in a hundred go with %f V, the other way round', (percent, volts) => {
-    const values = valuesOf({ ...flooded, 'monitor.stateOfCharge': `${percent} %` });
-    expect(values['monitor.voltage'].lo).toBeCloseTo(volts, 6);
-  });
+  test.each(bci)(
+    'and %d parts in a hundred go with %f V, the other way round',
+    (percent, volts) => {
+      const values = valuesOf({ ...flooded, 'monitor.stateOfCharge': `${percent} %` });
+      expect(values['monitor.voltage'].lo).toBeCloseTo(volts, 6);
+    },
+  );
 
   test('between the rows by straight lines: 12.345 V is midway between 50 and 75 %', () => {
     const facts = { ...flooded, ...rested, 'battery.voltage': '12.345 V' };
@@ -144,13 +147,16 @@ describe('wire: the table against the AWG formula, and a printed voltage drop', 
     ['4', 4],
     ['2', 2],
     ['4/0', -3],
-  ])('%s AWG: no more than three parts in a hundred above the solid wire of the formula', (gauge, n) => {
-    // The table's larger sizes are stranded, about two parts in a hundred above solid wire.
-    const perFoot = valuesOf({ 'wire.gauge': gauge })['wire.perFoot'];
-    const ratio = perFoot.lo / ohmsPer1000Feet(n);
-    expect(ratio).toBeGreaterThan(0.99);
-    expect(ratio).toBeLessThan(1.03);
-  });
+  ])(
+    '%s AWG: no more than three parts in a hundred above the solid wire of the formula',
+    (gauge, n) => {
+      // The table's larger sizes are stranded, about two parts in a hundred above solid wire.
+      const perFoot = valuesOf({ 'wire.gauge': gauge })['wire.perFoot'];
+      const ratio = perFoot.lo / ohmsPer1000Feet(n);
+      expect(ratio).toBeGreaterThan(0.99);
+      expect(ratio).toBeLessThan(1.03);
+    },
+  );
 
   test('100 ft of 16 AWG at 4.99 Ω per 1,000 ft and 4 A lose 3.992 V (published example)', () => {
     const run: FactsGiven = { 'wire.length': '100 ft', 'wire.current': '4 A' };
