@@ -6,6 +6,7 @@ import { type Address, caseAddress, readAddress } from './state/address';
 import { filedCase } from './state/filed';
 import { readHouses } from './state/house';
 import { type Elsewhere, hearElsewhere, keptCase } from './state/kept';
+import { openAllTopics, openTopic } from './state/topics';
 import './views/case-page';
 
 const pages = {
@@ -126,8 +127,9 @@ export class TarePage extends PlainElement {
 
   /** Gets what an address needs and is not here yet. */
   private async fetch(address: Address, visit: number): Promise<void> {
-    if (address.page === 'case' || address.page === 'cases' || address.page === 'class') {
-      await readHouses();
+    if (address.page === 'case') await Promise.all([readHouses(), openTopic(address.topic)]);
+    if (address.page === 'cases' || address.page === 'class') {
+      await Promise.all([readHouses(), openAllTopics()]);
     }
     if (address.page === 'case' && address.packed !== undefined) {
       const { openShared } = await import('./state/shared');

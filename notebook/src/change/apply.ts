@@ -1,4 +1,4 @@
-import { type CaseDocument, readCase, removeRow, setCell, setFact } from '@tarebook/casebook';
+import { type CaseDocument, readCaseFrom, removeRow, setCell, setFact } from '@tarebook/casebook';
 import type { FactChange, FactsGiven, Remedy, Told } from '@tarebook/rules/engine';
 import { show } from '@tarebook/rules/quantity';
 
@@ -18,5 +18,7 @@ function applyOne(doc: CaseDocument, change: FactChange, facts: FactsGiven): str
 /** The case with a proposed change written into it; the rest of the text stays. */
 export function withRemedy(doc: CaseDocument, remedy: Remedy): string {
   const first = applyOne(doc, remedy, remedy.facts);
-  return remedy.with ? applyOne(readCase(first), remedy.with, remedy.facts) : first;
+  if (!remedy.with || !doc.topic) return first;
+  const shelf = { ids: [doc.topic.id], topics: { [doc.topic.id]: doc.topic } };
+  return applyOne(readCaseFrom(shelf, first), remedy.with, remedy.facts);
 }

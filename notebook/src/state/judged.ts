@@ -1,7 +1,8 @@
-import { askedOf, type CaseDocument, readCase, type Trouble } from '@tarebook/casebook';
+import { askedOf, type CaseDocument, readCaseFrom, type Trouble } from '@tarebook/casebook';
 import { type Answer, answerNow } from '@tarebook/rules/engine';
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { houseOver } from './house';
+import { shelfOfTopics } from './topics';
 
 /** A text, read and judged. While it has troubles, the last answer that could be had stands. */
 export type Judged = {
@@ -11,9 +12,12 @@ export type Judged = {
   readonly current: boolean;
 };
 
-/** Reads a text and judges it under the house's numbers; the answer's words are in `units`. */
+/**
+ * Reads a text and judges it under the house's numbers; the answer's words are in `units`. The case's
+ * topic must have been opened.
+ */
 export function judge(text: string, before?: Judged, units: UnitSystem = 'us'): Judged {
-  const doc = readCase(text);
+  const doc = readCaseFrom(shelfOfTopics(), text);
   if (doc.troubles.length === 0 && doc.topic) {
     const { topic, asked } = askedOf(doc, { house: houseOver(doc.topic) });
     return { doc, answer: answerNow(topic, { ...asked, units }), current: true };
