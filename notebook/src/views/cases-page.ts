@@ -109,11 +109,14 @@ export class CasesPage extends PlainElement {
   }
 
   /** Files are opened by what takes dropped ones. */
-  private picked(event: Event): void {
+  private async picked(event: Event): Promise<void> {
     const field = event.target;
     if (!(field instanceof HTMLInputElement)) return;
-    document.dispatchEvent(chosen(field.files ?? []));
+    const files = [...(field.files ?? [])];
     field.value = '';
+    // It comes after the page; a file picked before then waits for it.
+    await customElements.whenDefined('drop-cases');
+    document.dispatchEvent(chosen(files));
   }
 
   private row(row: Row) {
