@@ -30,6 +30,7 @@ export { nearest } from './check/near';
 export { InputError, type Problem } from './check/problem';
 export { checkTopic } from './check/topic';
 export { type ConditionRule, conditionRules, publish } from './condition/rules';
+export { rulesHolding } from './condition/walk';
 export * from './define/shapes';
 export {
   declaredUnit,
