@@ -53,6 +53,7 @@ const loading: Topic = {
     'all.moments': formula('totalOver(loading, loading.moment)', 'lb·in'),
     'dry.load': formula('lastOf(drying, drying.load)'),
     'dry.most': formula('mostOver(drying, drying.load)'),
+    'dry.share': formula('totalOver(drying, drying.lost) * shelf.share'),
     'dry.lost': formula('totalOver(drying, drying.lost)'),
     'dry.steps': formula('mostOver(drying, drying.step)', ''),
   },
@@ -78,6 +79,11 @@ test('what is handed on, what is reckoned in a step, and what is gathered over t
   expect(values['dry.steps']?.lo).toBe(9);
   expect(series.loading?.lines['loading.load']?.ends.map(({ lo }) => lo)).toEqual([10, 30, 60]);
   expect(series.loading?.lines['loading.left']?.ends.map(({ lo }) => lo)).toEqual([290, 270]);
+});
+
+test('a product with a simulation in it is told like any other', () => {
+  const shown = { ...loading, headline: ['dry.share'] };
+  expect(answerNow(shown, { facts }).trace.steps['dry.share']?.working).toContain('× 10 %');
 });
 
 test('what is lost and what is left come to what was there', () => {

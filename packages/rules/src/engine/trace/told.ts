@@ -83,7 +83,11 @@ const isPlain = (telling: Telling, node: Node): boolean =>
 
 /** What a product is named for: what has the unit of the whole, or else what stands first. */
 function mainName({ compiled }: Telling, node: Node, unit: string): string | undefined {
-  const names = namesIn(node);
+  const { topic, formulas } = compiled;
+  // What stands inside a simulation or a list has many values, and so none to be named with.
+  const single = (name: string) =>
+    formulas.has(name) || topic.facts[name]?.kind === 'quantity' || name in topic.parameters;
+  const names = namesIn(node).filter(single);
   return names.find((each) => unitOfName(compiled, each) === unit) ?? names[0];
 }
 
