@@ -13,7 +13,9 @@ import type { CellTyped, RowAdded, RowDropped } from '../elements/load-list';
 import { PlainElement } from '../elements/plain-element';
 import { acts } from '../sections/acts';
 import { asking } from '../sections/asking';
+import { decided, rankings, selections } from '../sections/beyond';
 import type { CaseView, Section } from '../sections/case-view';
+import { chances } from '../sections/chances';
 import { whatWouldChange } from '../sections/change';
 import { drawing } from '../sections/drawing';
 import { head } from '../sections/head';
@@ -39,8 +41,12 @@ const sections: readonly Section[] = [
   acts,
   drawing,
   missing,
+  decided,
   limits,
+  chances,
   findings,
+  selections,
+  rankings,
   reason,
   working,
   whatWouldChange,
