@@ -37,9 +37,14 @@ export {
   withHouse,
 } from './engine/index';
 export { topics } from './topics/all';
+export { coldWeather } from './topics/cold-weather/index';
 export { gasSupply } from './topics/gas-supply/index';
 export { hitchSetup } from './topics/hitch-setup/index';
 export { houseBattery } from './topics/house-battery/index';
+export { sparesKit } from './topics/spares-kit/index';
+export { serviceTriage } from './topics/service-triage/index';
+export { shorePower } from './topics/shore-power/index';
 export { tires } from './topics/tires/index';
 export { towFit } from './topics/tow-fit/index';
 export { truckCamper } from './topics/truck-camper/index';
+export { weighIn } from './topics/weigh-in/index';

@@ -1,17 +1,27 @@
 import type { Topic } from '../engine/define/shapes';
+import { coldWeather } from './cold-weather/index';
 import { gasSupply } from './gas-supply/index';
 import { hitchSetup } from './hitch-setup/index';
 import { houseBattery } from './house-battery/index';
+import { sparesKit } from './spares-kit/index';
+import { serviceTriage } from './service-triage/index';
+import { shorePower } from './shore-power/index';
 import { tires } from './tires/index';
 import { towFit } from './tow-fit/index';
 import { truckCamper } from './truck-camper/index';
+import { weighIn } from './weigh-in/index';
 
 /** Every rule set there is, by its id. */
 export const topics: Readonly<Record<string, Topic>> = {
   [towFit.id]: towFit,
   [hitchSetup.id]: hitchSetup,
+  [weighIn.id]: weighIn,
   [houseBattery.id]: houseBattery,
   [gasSupply.id]: gasSupply,
+  [coldWeather.id]: coldWeather,
   [truckCamper.id]: truckCamper,
   [tires.id]: tires,
+  [shorePower.id]: shorePower,
+  [sparesKit.id]: sparesKit,
+  [serviceTriage.id]: serviceTriage,
 };

@@ -1,0 +1,129 @@
+import { defineTopic, gather } from '../../engine/define/topic';
+import { standingOn } from '../../engine/formula/standing-on';
+import { tires } from '../tires/index';
+import { towFit } from '../tow-fit/index';
+import { changes } from './changes';
+import { liftFacts, spareFacts, tripFacts } from './facts';
+import { leave } from './leave';
+import { lift } from './lifting';
+import { list, thingWeights } from './list';
+import { needs } from './needs';
+import { custom, lifting, makersRating, retorque } from './sources';
+import { spare } from './spare';
+import { stowed } from './stowed';
+
+/** The rig, asked and reckoned as for towing: the kit stands on what that leaves. */
+const rig = standingOn(
+  towFit,
+  'payload.used',
+  'payload.available',
+  'trailer.loaded',
+  'tongue.loaded',
+  'tongue.limit',
+  'tongue.lowEdge',
+  'tongue.highEdge',
+  'axle.trailer',
+);
+
+const borrowed = {
+  facts: {
+    'trailer.axles': towFit.facts['trailer.axles'],
+    'trailer.gvwr': towFit.facts['trailer.gvwr'],
+    'trailer.ballToAxle': towFit.facts['trailer.ballToAxle'],
+    'tire.kind': tires.facts['tire.kind'],
+  },
+  parameters: {
+    'margin.other': towFit.parameters['margin.other'],
+    'tire.imbalance': towFit.parameters['tire.imbalance'],
+    'code.from': tires.parameters['code.from'],
+    'year.one': tires.parameters['year.one'],
+    'year.weeks': tires.parameters['year.weeks'],
+    'age.care': tires.parameters['age.care'],
+    'age.replace': tires.parameters['age.replace'],
+  },
+};
+
+const parts = [
+  tripFacts,
+  liftFacts,
+  spareFacts,
+  rig,
+  borrowed,
+  needs,
+  thingWeights,
+  list,
+  stowed,
+  lift,
+  spare,
+  leave,
+] as const;
+
+/** What should come along on this trip, is it strong enough, and is there weight left for it? */
+export const sparesKit = defineTopic({
+  id: 'spares-kit',
+  version: '1.0.0',
+  title: 'Spares and tools',
+  question:
+    'Which spares and tools should come along, will they lift this trailer, and is there weight left for them where they ride?',
+  facts: gather('facts', parts),
+  parameters: gather('parameters', parts),
+  tables: {},
+  formulas: gather('formulas', parts),
+  limits: gather('limits', parts),
+  findings: gather('findings', parts),
+  decisions: gather('decisions', parts),
+  selections: gather('selections', parts),
+  rankings: gather('rankings', parts),
+  outcomes: {
+    ok: { id: 'can-come', words: 'can come', sentence: 'The kit can come.' },
+    care: {
+      id: 'can-come-with-care',
+      words: 'can come with care',
+      sentence: 'The kit can come, with care.',
+    },
+    stop: {
+      id: 'cannot-come-so',
+      words: 'cannot come so',
+      sentence: 'The kit cannot come so.',
+    },
+    unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
+  },
+  apart: {},
+  headline: [
+    'kit.weight',
+    'kit.onBall',
+    'stowed.payload',
+    'stowed.trailer',
+    'stowed.tongue',
+    'stowed.share',
+    'side.load',
+    'spare.load',
+    'spare.age',
+    'kit.over',
+    'leave.most',
+  ],
+  assumptions: [],
+  changes,
+  cautions: [
+    {
+      says: 'Stay hitched, chock the wheels on the other side both ways, and let nobody stay inside or reach below; a jack lifts, a stand holds.',
+      source: lifting,
+    },
+    {
+      says: 'Lift only where the trailer’s maker allows, never at an axle or a torsion tube, and never with corner stabilizers.',
+      source: lifting,
+    },
+    {
+      says: 'Tighten the wheel nuts to the maker’s figure, and again after 50 to 100 miles.',
+      source: retorque,
+    },
+    {
+      says: 'Stand away from traffic, and call for help where the shoulder is narrow, soft or steep.',
+      source: custom,
+    },
+    {
+      says: 'The manuals of trailer, tires and jack decide; weigh the loaded rig.',
+      source: makersRating,
+    },
+  ],
+});

@@ -1,0 +1,122 @@
+import type { Decision } from '../../engine/define/shapes';
+import { findingOf, part } from '../../engine/define/topic';
+import { baseList, lifting as liftingRule, makersRating, statics } from './sources';
+
+const jacks = ['bottle-jack', 'scissor-jack', 'vehicle-jack'] as const;
+
+const lifted: Decision = {
+  label: 'How the trailer is lifted',
+  hit: 'unique',
+  on: ['lift.kind', 'lift.point', 'ramp.isAllowed'],
+  rows: [
+    { when: ['none', '-', '-'], gives: 'nothing-to-lift' },
+    { when: ['drive-up-ramp', '-', 'no'], gives: 'no-ramp' },
+    { when: ['drive-up-ramp', '-', 'yes'], gives: 'ramp' },
+    { when: [jacks, 'named-by-maker', '-'], gives: 'right-point' },
+    { when: [jacks, ['axle', 'torsion-tube', 'elsewhere'], '-'], gives: 'wrong-point' },
+  ],
+  results: {
+    'nothing-to-lift': {
+      label: 'nothing to lift it with',
+      level: 'care',
+      says: 'There is nothing to lift the trailer with: a flat tire means waiting for help. Corner stabilizers must not lift it.',
+    },
+    'no-ramp': {
+      label: 'no ramp',
+      level: 'stop',
+      says: 'No drive-up ramp here: it needs two axles or more, and one tire then carries its whole side, so the makers of tire and trailer must both allow it.',
+    },
+    ramp: {
+      label: 'a ramp, as both makers allow',
+      level: 'care',
+      says: 'A ramp, as both makers allow: one tire carries its whole side on it, so keep it short, stay hitched and chocked, and look at that tire afterwards.',
+    },
+    'right-point': {
+      label: 'at a point the maker names',
+      level: 'ok',
+      says: 'It is lifted at a point that the trailer’s maker names.',
+    },
+    'wrong-point': {
+      label: 'not there',
+      level: 'stop',
+      says: 'Not there: an axle bends, a torsion tube loses its line, and a frame gives where nothing was meant to stand. Lift only where the trailer’s maker says.',
+    },
+  },
+  source: liftingRule,
+};
+
+/**
+ * What is lifted: one side of the trailer. A jack at the frame of a tandem lifts both of its wheels
+ * there before one is free, and on a ramp one tire has all of it.
+ *
+ *     side.load = axle loads ÷ 2 × imbalance
+ */
+export const lift = part({
+  formulas: {
+    'side.load': {
+      label: 'One side of the trailer',
+      noun: 'one side of the trailer',
+      unit: 'lb',
+      is: '(axle.trailer + kit.onAxles) / 2 * tire.imbalance',
+      source: liftingRule,
+    },
+    'lift.used': {
+      label: 'What the lifting device has to lift',
+      noun: 'what is to be lifted',
+      unit: 'lb',
+      is: "choose(lift.kind == 'none', 0, side.load)",
+      source: liftingRule,
+    },
+    'ramp.isAllowed': {
+      label: 'A ramp is allowed here',
+      unit: 'yes-no',
+      is: "trailer.axles >= 2 && ramp.tireAllows == 'yes' && ramp.trailerAllows == 'yes'",
+      source: liftingRule,
+    },
+  },
+  decisions: { 'lift.way': lifted },
+  limits: {
+    lift: {
+      label: 'Lifting device',
+      short: 'the lifting device',
+      used: 'lift.used',
+      limit: 'lift.rating',
+      margin: 'margin.other',
+      askedBy: ['lift.kind', 'lift.rating'],
+      source: makersRating,
+    },
+    'lift-height': {
+      label: 'Reach of the lifting device',
+      short: 'the reach of the lifting device',
+      used: 'lift.heightNeeded',
+      limit: 'lift.reach',
+      askedBy: ['lift.reach', 'lift.heightNeeded'],
+      source: statics,
+    },
+    'lift-under': {
+      label: 'Room for the lifting device on a flat tire',
+      short: 'the room below the jack point',
+      used: 'lift.lowest',
+      limit: 'lift.gapFlat',
+      askedBy: ['lift.lowest', 'lift.gapFlat'],
+      source: statics,
+    },
+  },
+  findings: {
+    lifting: findingOf('lift.way', lifted, {
+      askedBy: ['lift.kind'],
+      unsure:
+        'Find out in the trailer’s manual where it may be lifted, and with what, before you need it.',
+    }),
+    socket: {
+      label: 'Socket',
+      askedBy: ['kit.socketTried'],
+      care: {
+        when: { all: [{ fact: 'kit.socketTried', operator: 'equal', value: 'no' }] },
+        says: 'Try the socket on the trailer’s own wheel nuts before you leave: often it is not the vehicle’s size.',
+      },
+      otherwise: 'The socket fits the wheel nuts.',
+      source: baseList,
+    },
+  },
+});

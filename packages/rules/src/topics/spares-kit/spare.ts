@@ -1,0 +1,68 @@
+import { part } from '../../engine/define/topic';
+import { baseList, makersRating, statics } from './sources';
+
+/** The spare wheel: there, strong enough, young enough. */
+export const spare = part({
+  formulas: {
+    'spare.load': {
+      label: 'What the spare would carry',
+      noun: 'the spare’s load',
+      unit: 'lb',
+      is: 'side.load / trailer.axles',
+      source: statics,
+    },
+    'spare.age': {
+      label: 'Age of the spare',
+      noun: 'the spare’s age',
+      unit: 'yr',
+      is: '(asOf.year - code.from - spare.codeYear - choose(known(spare.codeWeek), (spare.codeWeek - 1) / year.weeks, 0)) * year.one',
+      source: baseList,
+    },
+  },
+  limits: {
+    spare: {
+      label: 'Spare tire',
+      short: 'the spare tire',
+      used: 'spare.load',
+      limit: 'spare.capacity',
+      margin: 'margin.other',
+      askedBy: ['spare.capacity'],
+      source: makersRating,
+    },
+  },
+  findings: {
+    'spare-there': {
+      label: 'Spare wheel',
+      askedBy: ['spare.present'],
+      care: {
+        when: { all: [{ fact: 'spare.present', operator: 'equal', value: 'no' }] },
+        says: 'There is no spare wheel: a trailer tire of the right size is seldom in stock by the road. Get one of the same size and load range.',
+      },
+      otherwise: 'There is a spare wheel.',
+      source: baseList,
+    },
+    'spare-age': {
+      label: 'Age of the spare',
+      askedBy: ['spare.codeYear'],
+      stop: {
+        when: {
+          all: [
+            { fact: 'spare.age', operator: 'greaterThanInclusive', value: { fact: 'age.replace' } },
+          ],
+        },
+        says: 'The spare is past its years: it has aged in sun and rain like the others. Replace it before you count on it.',
+      },
+      care: {
+        when: {
+          all: [
+            { fact: 'spare.age', operator: 'greaterThanInclusive', value: { fact: 'age.care' } },
+          ],
+        },
+        says: 'The spare is in its last years: to a shop with it, not through a summer.',
+      },
+      unsure: 'Read the spare’s date code: it may be past its years.',
+      otherwise: 'The spare is young enough.',
+      source: baseList,
+    },
+  },
+});

@@ -1,0 +1,116 @@
+import { part } from '../../engine/define/topic';
+import { makersRating, statics } from './sources';
+
+/**
+ * The kit has a place, and its weight goes where that place puts it.
+ *
+ *      ball                    axles
+ *       ├────────── L ───────────┤          in the trailer: kit · d ÷ L onto the ball,
+ *               kit ├──── d ─────┤          the rest onto the axles
+ *     in the vehicle: all of it is payload
+ */
+export const stowed = part({
+  formulas: {
+    'kit.inTrailer': {
+      label: 'The kit rides in the trailer',
+      unit: 'yes-no',
+      is: "kit.place == 'trailer'",
+      source: statics,
+    },
+    'kit.onBall': {
+      label: 'What the kit puts on the ball',
+      noun: 'the kit’s part on the ball',
+      unit: 'lb',
+      is: 'choose(kit.inTrailer, kit.weight * kit.ahead / trailer.ballToAxle, 0)',
+      source: statics,
+    },
+    'kit.onAxles': {
+      label: 'What the kit puts on the trailer’s axles',
+      noun: 'the kit’s part on the axles',
+      unit: 'lb',
+      is: 'choose(kit.inTrailer, kit.weight * (1 - kit.ahead / trailer.ballToAxle), 0)',
+      source: statics,
+    },
+    'stowed.payload': {
+      label: 'Payload used, with the kit',
+      noun: 'the payload used',
+      unit: 'lb',
+      is: 'payload.used + choose(kit.inTrailer, kit.onBall, kit.weight)',
+      source: statics,
+    },
+    'stowed.trailer': {
+      label: 'Trailer weight, with the kit',
+      noun: 'the loaded trailer',
+      unit: 'lb',
+      is: 'trailer.loaded + choose(kit.inTrailer, kit.weight, 0)',
+      source: statics,
+    },
+    'stowed.tongue': {
+      label: 'Tongue weight, with the kit',
+      noun: 'the tongue',
+      unit: 'lb',
+      is: 'tongue.loaded + kit.onBall',
+      source: statics,
+    },
+    'stowed.share': {
+      label: 'Tongue share, with the kit',
+      noun: 'the tongue’s share of the trailer',
+      unit: '1',
+      is: 'stowed.tongue / stowed.trailer',
+      source: statics,
+    },
+    'kit.over': {
+      label: 'What is too much, at the tightest place',
+      noun: 'what is too much',
+      unit: 'lb',
+      is: 'max(0, stowed.payload - payload.available, stowed.trailer - trailer.gvwr)',
+      source: statics,
+    },
+  },
+  limits: {
+    payload: {
+      label: 'Payload',
+      short: 'payload',
+      used: 'stowed.payload',
+      limit: 'payload.available',
+      margin: 'margin.other',
+      source: makersRating,
+    },
+    'trailer-gross': {
+      label: 'Trailer’s own rating',
+      short: 'the trailer’s own rating',
+      used: 'stowed.trailer',
+      limit: 'trailer.gvwr',
+      empty: 'trailer.dryWeight',
+      margin: 'margin.other',
+      source: makersRating,
+    },
+    tongue: {
+      label: 'Tongue weight',
+      short: 'the tongue weight',
+      used: 'stowed.tongue',
+      limit: 'tongue.limit',
+      margin: 'margin.other',
+      askedBy: ['vehicle.maxTongueCarried', 'vehicle.maxTongueDistributed'],
+      source: makersRating,
+    },
+  },
+  findings: {
+    'tongue-share': {
+      label: 'Tongue share with the kit',
+      askedBy: ['kit.place'],
+      care: {
+        when: {
+          any: [
+            { fact: 'stowed.share', operator: 'lessThan', value: { fact: 'tongue.lowEdge' } },
+            { fact: 'stowed.share', operator: 'greaterThan', value: { fact: 'tongue.highEdge' } },
+          ],
+        },
+        says: 'With the kit where it rides, the tongue’s share of the trailer is outside the usual band: too light and the trailer sways, too heavy and it overloads the rear. Find the kit another place.',
+      },
+      otherwise:
+        'With the kit where it rides, the tongue’s share of the trailer is in the usual band.',
+      source: makersRating,
+    },
+  },
+});
