@@ -1,7 +1,6 @@
 import { publish, type Topic, topics } from '@tarebook/rules';
-import { conditionInWords, type Fact, nearest, type Source } from '@tarebook/rules/engine';
-import { show } from '@tarebook/rules/quantity';
-import { columns, wrapped } from './columns';
+import { type Fact, nearest } from '@tarebook/rules/engine';
+import { columns } from './columns';
 import { BadInput } from './files';
 
 export function topicNamed(name: string): Topic {
@@ -19,74 +18,6 @@ export const topicList = (): readonly { topic: string; version: string; title: s
 
 export const topicListAsText = (): string =>
   `${columns(topicList().map(({ topic, version, title }) => [topic, version, title]))}\n`;
-
-const cited = ({ class: kind, cite, section }: Source): string =>
-  `${kind}: ${cite}${section ? `, ${section}` : ''}`;
-
-const unitShown = (fact: Fact): string => {
-  if (fact.kind === 'rows')
-    return `list of ${Object.values(fact.columns)
-      .map((c) => c.label)
-      .join(', ')}`;
-  if (fact.kind === 'choice') return fact.options.join(' | ');
-  if (fact.kind === 'yes-no') return 'yes | no';
-  return fact.unit === '' ? 'count' : fact.unit;
-};
-
-function findingText(topic: Topic): string {
-  return Object.entries(topic.findings)
-    .map(([id, { label, stop, care, source }]) => {
-      const lines = [`  ${label} (${id}) – ${cited(source)}`];
-      if (stop)
-        lines.push(
-          `      stop when ${wrapped(conditionInWords(stop.when), '        ')}`,
-          `      “${wrapped(stop.says, '        ')}”`,
-        );
-      if (care)
-        lines.push(
-          `      care when ${wrapped(conditionInWords(care.when), '        ')}`,
-          `      “${wrapped(care.says, '        ')}”`,
-        );
-      return lines.join('\n');
-    })
-    .join('\n');
-}
-
-/** A topic as a page a trainer could hand out. */
-export function topicAsText(topic: Topic): string {
-  const facts = Object.entries(topic.facts).map(([id, fact]) => [fact.label, unitShown(fact), id]);
-  const formulas = Object.entries(topic.formulas).map(
-    ([id, { label, is, source }]) =>
-      `  ${label} (${id}) – ${cited(source)}\n      ${wrapped(is, '      ')}`,
-  );
-  const parameters = Object.entries(topic.parameters).flatMap(
-    ([, { label, unit, values, range, source }]) =>
-      values.map(({ from, value }) => [
-        label,
-        show({ lo: value, hi: value }, unit),
-        range ? `a dealer may choose ${show({ lo: range[0], hi: range[1] }, unit)}` : '',
-        `since ${from}`,
-        cited(source),
-      ]),
-  );
-  const limits = Object.entries(topic.limits).map(([id, { label, used, limit, margin }]) => [
-    label,
-    `${used} against ${limit}`,
-    margin ? `less ${margin}` : 'no margin',
-    id,
-  ]);
-  const outcomes = Object.values(topic.outcomes).map(({ words }) => words);
-  return [
-    `${topic.title} – ${topic.id} ${topic.version}\n${wrapped(topic.question, '')}\n`,
-    `Answers: ${outcomes.join(', ')}.\n`,
-    `\nWhat is asked\n${columns(facts)}\n`,
-    `\nNumbers of the trade\n${columns(parameters, [1])}\n`,
-    `\nHow it reckons\n${formulas.join('\n')}\n`,
-    `\nLimits\n${columns(limits)}\n`,
-    `\nWhat it says beside the limits\n${findingText(topic)}\n`,
-    `\nBe careful\n${topic.cautions.map(({ says }) => `  – ${says}`).join('\n')}\n`,
-  ].join('');
-}
 
 const cellSchema = {
   type: 'string',

@@ -7,15 +7,9 @@ import { diffAsJson, diffAsText, rulesDiff } from './diff';
 import { BadInput, readText } from './files';
 import { asBadInput, spreadFrom, underFrom } from './house';
 import { looksSaved, replayAsJson, replayAsText, replaySaved } from './replay';
-import {
-  topicAsJson,
-  topicAsText,
-  topicList,
-  topicListAsText,
-  topicNamed,
-  topicSchema,
-} from './rules';
+import { topicAsJson, topicList, topicListAsText, topicNamed, topicSchema } from './rules';
 import { sheet } from './sheet';
+import { topicAsText } from './topic-page';
 
 const usage = `Tarebook runs worked cases of a travel-trailer dealership.
 
