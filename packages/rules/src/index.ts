@@ -38,6 +38,7 @@ export {
 } from './engine/index';
 export { topics } from './topics/all';
 export { coldWeather } from './topics/cold-weather/index';
+export { electricTowRange } from './topics/electric-tow-range/index';
 export { gasSupply } from './topics/gas-supply/index';
 export { hitchSetup } from './topics/hitch-setup/index';
 export { houseBattery } from './topics/house-battery/index';

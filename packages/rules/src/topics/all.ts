@@ -1,11 +1,12 @@
 import type { Topic } from '../engine/define/shapes';
 import { coldWeather } from './cold-weather/index';
+import { electricTowRange } from './electric-tow-range/index';
 import { gasSupply } from './gas-supply/index';
 import { hitchSetup } from './hitch-setup/index';
 import { houseBattery } from './house-battery/index';
-import { sparesKit } from './spares-kit/index';
 import { serviceTriage } from './service-triage/index';
 import { shorePower } from './shore-power/index';
+import { sparesKit } from './spares-kit/index';
 import { tires } from './tires/index';
 import { towFit } from './tow-fit/index';
 import { truckCamper } from './truck-camper/index';
@@ -24,4 +25,5 @@ export const topics: Readonly<Record<string, Topic>> = {
   [shorePower.id]: shorePower,
   [sparesKit.id]: sparesKit,
   [serviceTriage.id]: serviceTriage,
+  [electricTowRange.id]: electricTowRange,
 };

@@ -1,0 +1,112 @@
+import { part } from '../../engine/define/topic';
+import { house, statics } from './sources';
+
+const size = (label: string, of: string) =>
+  ({ label, unit: 'lb', is: `max(${of}, -${of})`, source: statics }) as const;
+const off = (label: string, noun: string, is: string) =>
+  ({ label, noun, unit: 'lb', is, source: statics }) as const;
+const beyond = (fact: string) =>
+  ({ all: [{ fact, operator: 'greaterThan', value: { fact: 'estimate.mostOff' } }] }) as const;
+
+/**
+ * The scale against what was estimated for towing from the same rig's facts, and which estimate was
+ * off. Above zero: heavier on the scale.
+ */
+export const againstEstimate = part({
+  parameters: {
+    'estimate.mostOff': {
+      label: 'How far an estimate may be off before it is worth a word',
+      noun: 'how far an estimate may be off',
+      unit: 'lb',
+      values: [{ from: '2020-01-01', value: 150 }],
+      range: [50, 500],
+      source: house,
+    },
+  },
+  formulas: {
+    'off.trailer': off(
+      'Trailer, weighed less estimated',
+      'the trailer’s difference',
+      'trailer.weighed - trailer.loaded',
+    ),
+    'off.tongue': off(
+      'Tongue, weighed less estimated',
+      'the tongue’s difference',
+      'tongue.weighed - tongue.loaded',
+    ),
+    'off.vehicle': off(
+      'Vehicle with people and cargo, weighed less estimated',
+      'the vehicle’s difference',
+      'vehicle.alone - (vehicle.curb + load.aboard)',
+    ),
+    'off.front': off(
+      'Front axle, weighed less estimated',
+      'the front axle’s difference',
+      'axle.frontWeighed - axle.front',
+    ),
+    'off.rear': off(
+      'Rear axle, weighed less estimated',
+      'the rear axle’s difference',
+      'axle.rearWeighed - axle.rear',
+    ),
+    'off.trailerSize': size('How far the trailer’s estimate was off', 'off.trailer'),
+    'off.tongueSize': size('How far the tongue’s estimate was off', 'off.tongue'),
+    'off.vehicleSize': size('How far the vehicle’s estimate was off', 'off.vehicle'),
+  },
+  rankings: {
+    'estimate.off': {
+      label: 'Which estimate was off most',
+      first: 'most',
+      of: {
+        trailer: {
+          by: 'off.trailerSize',
+          says: 'The trailer: dry weight, options or what was packed.',
+        },
+        tongue: {
+          by: 'off.tongueSize',
+          says: 'The tongue: the dry figure and a tenth, or where things were packed.',
+        },
+        vehicle: {
+          by: 'off.vehicleSize',
+          says: 'The vehicle: its curb weight, people or cargo.',
+        },
+      },
+      source: statics,
+    },
+  },
+  findings: {
+    'trailer-estimate': {
+      label: 'Trailer against its estimate',
+      askedBy: ['trailer.dryWeight'],
+      care: {
+        when: beyond('off.trailerSize'),
+        says: 'The trailer does not weigh what was estimated: ask what was packed or built in that nobody counted, and use the scale’s figure from now on.',
+      },
+      unsure: 'The trailer may not weigh what was estimated: use the scale’s figure from now on.',
+      otherwise: 'The trailer weighs about what was estimated.',
+      source: house,
+    },
+    'tongue-estimate': {
+      label: 'Tongue against its estimate',
+      askedBy: ['trailer.dryTongueWeight', 'trailer.measuredTongueWeight'],
+      care: {
+        when: beyond('off.tongueSize'),
+        says: 'The tongue does not weigh what was estimated: where things ride counts more than what they weigh. Use the scale’s figure from now on.',
+      },
+      unsure: 'The tongue may not weigh what was estimated: weigh it by itself.',
+      otherwise: 'The tongue weighs about what was estimated.',
+      source: house,
+    },
+    'vehicle-estimate': {
+      label: 'Vehicle against its estimate',
+      askedBy: ['vehicle.curbWeight', 'vehicle.curbFront'],
+      care: {
+        when: beyond('off.vehicleSize'),
+        says: 'The vehicle with people and cargo does not weigh what was estimated: its curb weight, or what is in it, was taken wrong.',
+      },
+      unsure: 'The vehicle may not weigh what was estimated: weigh it empty, with full fuel.',
+      otherwise: 'The vehicle weighs about what was estimated.',
+      source: house,
+    },
+  },
+});

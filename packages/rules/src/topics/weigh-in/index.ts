@@ -1,0 +1,129 @@
+import { defineTopic, gather } from '../../engine/define/topic';
+import { standingOn } from '../../engine/formula/standing-on';
+import { towFit } from '../tow-fit/index';
+import { againstEstimate } from './against-estimate';
+import { barsWeighed } from './bars';
+import { changes } from './changes';
+import { otherFacts, ticketFacts } from './facts';
+import { readings } from './readings';
+import { sides } from './sides';
+import { custom, makersRating } from './sources';
+import { tickets } from './tickets';
+import { weighed } from './weights';
+
+/** The rig as it was estimated for towing, and the ratings that count. */
+const rig = standingOn(
+  towFit,
+  'trailer.loaded',
+  'tongue.loaded',
+  'vehicle.curb',
+  'load.aboard',
+  'axle.front',
+  'axle.rear',
+  'tongue.limit',
+  'tongue.lowEdge',
+  'tongue.highEdge',
+  'trailerWeight.limit',
+  'combined.limit',
+  'trailerAxles.limit',
+);
+
+const borrowed = {
+  facts: {
+    'vehicle.gvwr': towFit.facts['vehicle.gvwr'],
+    'vehicle.gawrFront': towFit.facts['vehicle.gawrFront'],
+    'vehicle.gawrRear': towFit.facts['vehicle.gawrRear'],
+    'trailer.gvwr': towFit.facts['trailer.gvwr'],
+  },
+  parameters: {
+    'margin.other': towFit.parameters['margin.other'],
+    'margin.towRating': towFit.parameters['margin.towRating'],
+    'tongue.none': towFit.parameters['tongue.none'],
+  },
+};
+
+const parts = [
+  ticketFacts,
+  otherFacts,
+  rig,
+  borrowed,
+  readings,
+  tickets,
+  weighed,
+  barsWeighed,
+  againstEstimate,
+  sides,
+] as const;
+
+/** What do the scale's tickets say of this rig, and which estimate was off? */
+export const weighIn = defineTopic({
+  id: 'weigh-in',
+  version: '1.0.0',
+  title: 'Weigh-in',
+  question:
+    'What do the scale’s tickets say of trailer, tongue and axles, is the rig within its ratings, and which estimate was off?',
+  facts: gather('facts', parts),
+  parameters: gather('parameters', parts),
+  tables: {},
+  formulas: gather('formulas', parts),
+  limits: gather('limits', parts),
+  findings: gather('findings', parts),
+  rankings: gather('rankings', parts),
+  outcomes: {
+    ok: { id: 'weighs-in', words: 'weighs in', sentence: 'It weighs in.' },
+    care: {
+      id: 'weighs-in-with-care',
+      words: 'weighs in with care',
+      sentence: 'It weighs in, with care.',
+    },
+    stop: {
+      id: 'does-not-weigh-in',
+      words: 'does not weigh in',
+      sentence: 'It does not weigh in.',
+    },
+    unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
+  },
+  apart: {},
+  headline: [
+    'trailer.weighed',
+    'tongue.weighed',
+    'tongue.apparent',
+    'tongue.shareWeighed',
+    'axle.frontWeighed',
+    'axle.rearWeighed',
+    'axle.trailerWeighed',
+    'bars.restoredWeighed',
+    'bars.momentWeighed',
+    'payload.remaining',
+    'off.trailer',
+    'off.tongue',
+    'off.vehicle',
+    'off.front',
+    'off.rear',
+    'side.imbalance',
+  ],
+  assumptions: [],
+  changes,
+  cautions: [
+    {
+      says: 'Bars come slack only on the scale and at walking pace; set them again before the road.',
+      source: makersRating,
+    },
+    {
+      says: 'Dropping the trailer: level ground, wheels chocked before the coupler opens, and nobody between vehicle and trailer.',
+      source: custom,
+    },
+    {
+      says: 'The hitch head stays on for the pass alone, with the same people and the same fuel.',
+      source: custom,
+    },
+    {
+      says: 'A tongue weight is the difference of two sums of rounded figures: it is rarely known better than ± 40 lb this way.',
+      source: custom,
+    },
+    {
+      says: 'Labels and manuals of that very vehicle and trailer set the limits. This is advice, not approval.',
+      source: makersRating,
+    },
+  ],
+});

@@ -1,0 +1,53 @@
+import { part } from '../../engine/define/topic';
+import { house, statics } from './sources';
+
+/** Side to side, by wheel scale: the heavier side against half of the whole. */
+export const sides = part({
+  parameters: {
+    'side.most': {
+      label: 'How much heavier than half one side may be',
+      unit: '%',
+      values: [{ from: '2020-01-01', value: 5 }],
+      range: [2, 15],
+      source: house,
+    },
+  },
+  formulas: {
+    'side.heavier': {
+      label: 'Heavier side of the trailer',
+      noun: 'the heavier side',
+      unit: 'lb',
+      is: 'max(trailer.leftWheels, trailer.rightWheels)',
+      source: statics,
+    },
+    'side.allowed': {
+      label: 'Half of both sides and what is allowed over it',
+      noun: 'half and what is allowed over it',
+      unit: 'lb',
+      is: '(trailer.leftWheels + trailer.rightWheels) / 2 * (1 + side.most)',
+      source: house,
+    },
+    'side.imbalance': {
+      label: 'Imbalance, the heavier side over half',
+      noun: 'the imbalance',
+      unit: '1',
+      is: 'side.heavier / ((trailer.leftWheels + trailer.rightWheels) / 2) - 1',
+      source: statics,
+    },
+  },
+  findings: {
+    'side-to-side': {
+      label: 'Side to side',
+      askedBy: ['trailer.leftWheels', 'trailer.rightWheels'],
+      care: {
+        when: {
+          all: [{ fact: 'side.heavier', operator: 'greaterThan', value: { fact: 'side.allowed' } }],
+        },
+        says: 'One side carries clearly more than the other: its tires have less left than the axle’s figure tells. Shift load across, and look at each tire’s own rating.',
+      },
+      unsure: 'One side may carry clearly more than the other: weigh wheel by wheel.',
+      otherwise: 'Both sides carry about the same.',
+      source: house,
+    },
+  },
+});

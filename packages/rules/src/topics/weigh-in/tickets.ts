@@ -1,0 +1,132 @@
+import { part } from '../../engine/define/topic';
+import { custom, intervals, statics } from './sources';
+
+/** Tickets that cannot all be of this rig: refused with the reason, before anything is read off. */
+export const tickets = part({
+  formulas: {
+    'printed.tight': {
+      label: 'Ticket with bars tight, in all',
+      noun: 'the ticket with bars tight',
+      unit: 'lb',
+      is: 'tight.front + tight.rear + tight.trailer',
+      source: statics,
+    },
+    'printed.slack': {
+      label: 'Ticket with bars slack, in all',
+      noun: 'the ticket with bars slack',
+      unit: 'lb',
+      is: 'slack.front + slack.rear + slack.trailer',
+      source: statics,
+    },
+    'printed.hitched': {
+      label: 'Hitched, in all',
+      noun: 'the hitched ticket',
+      unit: 'lb',
+      is: 'choose(known(slack.front, slack.rear, slack.trailer), choose(known(tight.front, tight.rear, tight.trailer), min(printed.slack, printed.tight), printed.slack), printed.tight)',
+      source: statics,
+    },
+    'printed.alone': {
+      label: 'Vehicle alone, in all',
+      noun: 'the ticket of the vehicle alone',
+      unit: 'lb',
+      is: 'alone.front + alone.rear',
+      source: statics,
+    },
+    'printed.drift': {
+      label: 'Difference between the two hitched tickets',
+      noun: 'the difference between the hitched tickets',
+      unit: 'lb',
+      is: 'max(printed.tight - printed.slack, printed.slack - printed.tight)',
+      source: statics,
+    },
+    'printed.driftAllowed': {
+      label: 'Most that rounding and scale can make of it',
+      noun: 'what rounding and scale can make of it',
+      unit: 'lb',
+      is: '(1 + 1 + 1) * scale.step + scale.tolerance * (printed.tight + printed.slack)',
+      source: intervals,
+    },
+    'most.tightFrontSeen': {
+      label: 'Front axle with tight bars and what rounding can add on both tickets',
+      noun: 'the front axle with tight bars, and rounding',
+      unit: 'lb',
+      is: 'tight.front + scale.step + scale.tolerance * (tight.front + slack.front)',
+      source: intervals,
+    },
+  },
+  findings: {
+    'ticket-parts': {
+      label: 'Rig against its parts',
+      stop: {
+        when: {
+          all: [
+            {
+              fact: 'printed.hitched',
+              operator: 'lessThanInclusive',
+              value: { fact: 'printed.alone' },
+            },
+          ],
+        },
+        says: 'The tickets cannot be right: the whole rig weighs no more than the vehicle alone. Look for an axle that stood off the platform, or tickets of another rig, and weigh again.',
+      },
+      unsure: 'A hitched pass and one of the vehicle alone are wanted, each with every axle.',
+      otherwise: 'The rig weighs more than the vehicle alone, as it must.',
+      source: statics,
+    },
+    'ticket-drift': {
+      label: 'The two hitched passes',
+      askedByKnown: [
+        'tight.front',
+        'tight.rear',
+        'tight.trailer',
+        'slack.front',
+        'slack.rear',
+        'slack.trailer',
+      ],
+      stop: {
+        when: {
+          all: [
+            {
+              fact: 'printed.drift',
+              operator: 'greaterThan',
+              value: { fact: 'printed.driftAllowed' },
+            },
+          ],
+        },
+        says: 'The tickets cannot be right: bars move weight from axle to axle and change no sum, yet the two hitched passes differ by more than rounding. Somebody or something got on or off; weigh again.',
+      },
+      otherwise: 'The two hitched passes agree as far as the scale can tell.',
+      source: statics,
+    },
+    'ticket-swapped': {
+      label: 'Tight and slack',
+      askedByKnown: ['tight.front', 'slack.front'],
+      stop: {
+        when: {
+          all: [
+            {
+              fact: 'slack.front',
+              operator: 'greaterThan',
+              value: { fact: 'most.tightFrontSeen' },
+            },
+          ],
+        },
+        says: 'The tickets cannot be right: with tight bars the front axle weighs less than with slack ones. They have probably been swapped.',
+      },
+      otherwise: 'The front axle is no lighter with the bars tight.',
+      source: statics,
+    },
+    'same-load': {
+      label: 'The pass alone',
+      askedBy: ['alone.sameLoad'],
+      care: {
+        when: { all: [{ fact: 'alone.sameLoad', operator: 'equal', value: 'no' }] },
+        says: 'The pass alone was not made with the hitch head on and the same people and fuel: tongue and trailer are wrong by what was missing. Weigh it again.',
+      },
+      unsure:
+        'Find out whether the head stayed on for the pass alone, with the same people and fuel.',
+      otherwise: 'The pass alone was made with the same load.',
+      source: custom,
+    },
+  },
+});

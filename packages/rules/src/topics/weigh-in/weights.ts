@@ -1,0 +1,246 @@
+import { part } from '../../engine/define/topic';
+import { grossRatings, makersRating, statics, tongueBand } from './sources';
+
+const rated = { margin: 'margin.other', source: grossRatings } as const;
+
+/**
+ * What the passes tell of trailer, tongue and axles. F, R, T: front, rear and trailer axles; 1 bars
+ * tight, 2 bars slack, 3 vehicle alone.
+ *
+ *     front      rear   ball               trailer axles
+ *       ├─── w ───┤── b ──┤──────── L ────────┤
+ *
+ *     trailer  W = F₂ + R₂ + T₂ − F₃ − R₃        the bars change no sum: pass 1 gives the same
+ *     tongue   V = F₂ + R₂ − F₃ − R₃             bars slack
+ *     without pass 2:  V′ = F₁ + R₁ − F₃ − R₃ is what the bars leave on the vehicle,
+ *                      M = w·(F₁ − F₃) + V′·b,  V = V′ + M/L
+ *                        = (F₁ − F₃)·(1 + (b + w)/L) + (R₁ − R₃)·(1 + b/L)
+ */
+export const weighed = part({
+  formulas: {
+    'pass.slackTold': {
+      label: 'The pass with slack bars was weighed',
+      unit: 'yes-no',
+      is: 'known(slack.front, slack.rear)',
+      source: statics,
+    },
+    'pass.slackAndAlone': {
+      label: 'Slack bars and vehicle alone were weighed',
+      unit: 'yes-no',
+      is: 'known(slack.front, slack.rear, alone.front, alone.rear)',
+      source: statics,
+    },
+    'pass.twoTold': {
+      label: 'Bars tight and vehicle alone were weighed, and the distances are known',
+      unit: 'yes-no',
+      is: 'known(tight.front, tight.rear, alone.front, alone.rear, vehicle.wheelbase, vehicle.overhang, trailer.ballToAxle)',
+      source: statics,
+    },
+    'vehicle.alone': {
+      label: 'Vehicle alone, as weighed',
+      noun: 'the vehicle alone',
+      unit: 'lb',
+      is: 'read.aloneFront + read.aloneRear',
+      source: statics,
+    },
+    'tongue.apparent': {
+      label: 'What the tight bars leave of the tongue on the vehicle',
+      noun: 'what the bars leave on the vehicle',
+      unit: 'lb',
+      is: 'read.tightFront + read.tightRear - read.aloneFront - read.aloneRear',
+      source: statics,
+    },
+    'tongue.bySlack': {
+      label: 'Tongue weight, from the pass with slack bars',
+      noun: 'the tongue with slack bars',
+      unit: 'lb',
+      is: 'read.slackFront + read.slackRear - read.aloneFront - read.aloneRear',
+      source: statics,
+    },
+    'tongue.byTwo': {
+      label: 'Tongue weight, from two passes and the distances',
+      noun: 'the tongue by two passes',
+      unit: 'lb',
+      is: '(read.tightFront - read.aloneFront) * (1 + (vehicle.overhang + vehicle.wheelbase) / trailer.ballToAxle) + (read.tightRear - read.aloneRear) * (1 + vehicle.overhang / trailer.ballToAxle)',
+      source: statics,
+    },
+    'tongue.byLever': {
+      label: 'Tongue weight, over the lever',
+      noun: 'the tongue over the lever',
+      unit: 'lb',
+      is: 'lever.reading * (lever.toScale + lever.toBlock) / lever.toBlock',
+      source: statics,
+    },
+    'tongue.weighed': {
+      label: 'Tongue weight, as weighed',
+      noun: 'the tongue as weighed',
+      unit: 'lb',
+      is: 'choose(pass.slackAndAlone || !(pass.twoTold || known(lever.reading)), tongue.bySlack, choose(pass.twoTold, tongue.byTwo, tongue.byLever))',
+      source: statics,
+    },
+    'trailer.weighed': {
+      label: 'Trailer weight, as weighed',
+      noun: 'the trailer as weighed',
+      unit: 'lb',
+      is: 'choose(known(tight.front, tight.rear, tight.trailer) && !known(slack.trailer), read.tightFront + read.tightRear + read.tightTrailer, read.slackFront + read.slackRear + read.slackTrailer) - read.aloneFront - read.aloneRear',
+      source: statics,
+    },
+    'tongue.shareWeighed': {
+      label: 'Tongue share, as weighed',
+      noun: 'the tongue’s share as weighed',
+      unit: '1',
+      is: 'choose(pass.slackAndAlone, 1 / (1 + read.slackTrailer / tongue.bySlack), tongue.weighed / trailer.weighed)',
+      source: tongueBand,
+    },
+    'vehicle.weighed': {
+      label: 'Vehicle with the whole tongue, as weighed',
+      noun: 'the vehicle with the whole tongue',
+      unit: 'lb',
+      is: 'choose(pass.slackTold || !pass.twoTold, read.slackFront + read.slackRear, read.aloneFront + read.aloneRear + tongue.byTwo)',
+      source: statics,
+    },
+    'payload.remaining': {
+      label: 'Payload that remains',
+      unit: 'lb',
+      is: 'vehicle.gvwr - vehicle.weighed',
+      source: grossRatings,
+    },
+    'combined.weighed': {
+      label: 'Vehicle and trailer together, as weighed',
+      noun: 'both together',
+      unit: 'lb',
+      is: 'choose(known(tight.front, tight.rear, tight.trailer), read.tightFront + read.tightRear + read.tightTrailer, read.slackFront + read.slackRear + read.slackTrailer)',
+      source: statics,
+    },
+    'axle.frontWeighed': {
+      label: 'Front axle, as driven',
+      noun: 'the front axle as driven',
+      unit: 'lb',
+      is: 'choose(known(tight.front), read.tightFront, read.slackFront)',
+      source: statics,
+    },
+    'axle.rearWeighed': {
+      label: 'Rear axle, as driven',
+      noun: 'the rear axle as driven',
+      unit: 'lb',
+      is: 'choose(known(tight.rear), read.tightRear, read.slackRear)',
+      source: statics,
+    },
+    'axle.trailerWeighed': {
+      label: 'Trailer axles together, as driven',
+      noun: 'the trailer’s axles as driven',
+      unit: 'lb',
+      is: 'choose(known(tight.trailer), read.tightTrailer, read.slackTrailer)',
+      source: statics,
+    },
+  },
+  limits: {
+    'trailer-weight': {
+      label: 'Trailer weight',
+      short: 'the tow rating',
+      used: 'trailer.weighed',
+      limit: 'trailerWeight.limit',
+      margin: 'margin.towRating',
+      askedBy: ['vehicle.maxTrailerWeight'],
+      source: makersRating,
+    },
+    tongue: {
+      label: 'Tongue weight',
+      short: 'the tongue weight',
+      used: 'tongue.weighed',
+      limit: 'tongue.limit',
+      margin: 'margin.other',
+      askedBy: ['vehicle.maxTongueCarried', 'vehicle.maxTongueDistributed'],
+      source: makersRating,
+    },
+    'vehicle-gross': {
+      ...rated,
+      label: 'Vehicle gross weight',
+      short: 'the vehicle’s gross rating',
+      used: 'vehicle.weighed',
+      limit: 'vehicle.gvwr',
+      askedBy: ['vehicle.gvwr'],
+    },
+    'front-axle': {
+      ...rated,
+      label: 'Front axle',
+      short: 'the front axle',
+      used: 'axle.frontWeighed',
+      limit: 'vehicle.gawrFront',
+      askedBy: ['vehicle.gawrFront'],
+    },
+    'rear-axle': {
+      ...rated,
+      label: 'Rear axle',
+      short: 'the rear axle',
+      used: 'axle.rearWeighed',
+      limit: 'vehicle.gawrRear',
+      askedBy: ['vehicle.gawrRear'],
+    },
+    combined: {
+      ...rated,
+      label: 'Combined weight',
+      short: 'the combined rating',
+      used: 'combined.weighed',
+      limit: 'combined.limit',
+      askedBy: ['vehicle.gcwr'],
+    },
+    'trailer-gross': {
+      ...rated,
+      label: 'Trailer’s own rating',
+      short: 'the trailer’s own rating',
+      used: 'trailer.weighed',
+      limit: 'trailer.gvwr',
+      askedBy: ['trailer.gvwr'],
+    },
+    'trailer-axles': {
+      ...rated,
+      label: 'Trailer axles',
+      short: 'the trailer’s axles',
+      plural: true,
+      used: 'axle.trailerWeighed',
+      limit: 'trailerAxles.limit',
+      askedBy: ['trailer.gawr'],
+    },
+  },
+  findings: {
+    'tongue-negative': {
+      label: 'Tongue lifts',
+      askedBy: ['slack.front', 'tight.front', 'lever.reading'],
+      stop: {
+        when: {
+          all: [{ fact: 'tongue.weighed', operator: 'lessThan', value: { fact: 'tongue.none' } }],
+        },
+        says: 'By these tickets the tongue lifts on the ball: the trailer is loaded too far back and will sway. Move load ahead of the axles and weigh again.',
+      },
+      unsure: 'The tongue may lift on the ball: weigh it by itself before the trip.',
+      otherwise: 'The tongue presses down on the ball.',
+      source: statics,
+    },
+    'tongue-share': {
+      label: 'Tongue share',
+      askedBy: ['slack.trailer', 'tight.trailer'],
+      care: {
+        when: {
+          any: [
+            {
+              fact: 'tongue.shareWeighed',
+              operator: 'lessThan',
+              value: { fact: 'tongue.lowEdge' },
+            },
+            {
+              fact: 'tongue.shareWeighed',
+              operator: 'greaterThan',
+              value: { fact: 'tongue.highEdge' },
+            },
+          ],
+        },
+        says: 'The tongue’s share of the trailer is outside the usual band: too light and the trailer sways, too heavy and it overloads the rear. Shift load and weigh again.',
+      },
+      unsure:
+        'The tongue’s share may lie outside the usual band: the scale cannot tell closer. Weigh the tongue by itself.',
+      otherwise: 'The tongue’s share of the trailer is in the usual band.',
+      source: tongueBand,
+    },
+  },
+});
