@@ -52,22 +52,22 @@ export const leave = part({
   },
   rankings: {
     'leave-first': {
-      label: 'What to leave at home first',
+      label: 'What to leave at home first, by pounds freed for how much it is missed',
       first: 'most',
       of: {
         secondSpare: {
           by: 'leave.secondSpare',
-          says: 'The second spare wheel, if you will turn back at the first flat.',
+          says: 'The second spare wheel, if you will turn back at the first flat',
         },
-        hub: { by: 'leave.hub', says: 'The made-up hub, if the bearings were packed this year.' },
+        hub: { by: 'leave.hub', says: 'The made-up hub, if the bearings were packed this year' },
         grease: {
           by: 'leave.grease',
-          says: 'Grease and gun, if the hubs are greased before you go.',
+          says: 'Grease and gun, if the hubs are greased before you go',
         },
-        compressor: { by: 'leave.compressor', says: 'The compressor, if the vehicle has one.' },
+        compressor: { by: 'leave.compressor', says: 'The compressor, if the vehicle has one' },
         bearings: {
           by: 'leave.bearings',
-          says: 'The bearings last: they are light, and no shop has yours.',
+          says: 'The bearings last: they are light, and no shop has yours',
         },
       },
       source: house,

@@ -70,7 +70,7 @@ export const lift = part({
     'ramp.isAllowed': {
       label: 'A ramp is allowed here',
       unit: 'yes-no',
-      is: "trailer.axles >= 2 && ramp.tireAllows == 'yes' && ramp.trailerAllows == 'yes'",
+      is: "lift.kind == 'drive-up-ramp' && trailer.axles >= 2 && ramp.tireAllows == 'yes' && ramp.trailerAllows == 'yes'",
       source: liftingRule,
     },
   },

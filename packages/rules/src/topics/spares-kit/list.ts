@@ -4,6 +4,7 @@ import { baseList, kitWeights } from './sources';
 const thing = (label: string, value: number) =>
   ({
     label: `Weight: ${label}`,
+    noun: label,
     unit: 'lb',
     values: [{ from: '2020-01-01', value }],
     range: [0, 3 * value],

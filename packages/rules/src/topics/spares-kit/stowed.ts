@@ -60,7 +60,7 @@ export const stowed = part({
       source: statics,
     },
     'kit.over': {
-      label: 'What is too much, at the tightest place',
+      label: 'Too much on payload or trailer, whichever is more',
       noun: 'what is too much',
       unit: 'lb',
       is: 'max(0, stowed.payload - payload.available, stowed.trailer - trailer.gvwr)',
