@@ -1,15 +1,6 @@
 import { part } from '../../engine/define/topic';
 import { loads } from '../house-battery/loads';
-import {
-  balance,
-  custom,
-  dataPlate,
-  house,
-  pipeLaw,
-  pipeTable,
-  propaneTables,
-  weighing,
-} from './sources';
+import { balance, custom, dataPlate, house, propaneTables, weighing } from './sources';
 
 /**
  * What the appliances ask for, and how long the gas lasts.
@@ -57,42 +48,6 @@ export const demand = part({
       where: 'told by the owner',
       silent: { value: 1, says: 'It must last one night.', source: custom, quiet: true },
     },
-    'regulator.capacity': {
-      kind: 'quantity',
-      label: 'Regulator capacity',
-      unit: 'Btu/h',
-      least: 1000,
-      most: 2_000_000,
-      exact: true,
-      ask: 'How many Btu/h may pass the regulator?',
-      where: 'label or data sheet of the regulator',
-    },
-    'hose.capacity': {
-      kind: 'quantity',
-      label: 'Hose capacity',
-      unit: 'Btu/h',
-      least: 1000,
-      most: 2_000_000,
-      exact: true,
-      ask: 'How many Btu/h may pass the hose?',
-      where: 'data sheet of the hose',
-    },
-    'pipe.size': {
-      kind: 'choice',
-      label: 'Gas pipe',
-      options: ['half-inch', 'three-quarter-inch'],
-      ask: 'Is the iron gas pipe half-inch or three-quarter-inch?',
-      where: 'marking on pipe or fitting; the nominal size, not a tape’s',
-    },
-    'pipe.length': {
-      kind: 'quantity',
-      label: 'Length of the gas pipe to the farthest appliance',
-      unit: 'ft',
-      least: 5,
-      most: 300,
-      ask: 'How far is it from the regulator to the farthest appliance?',
-      where: 'a tape along the pipe',
-    },
   },
   parameters: {
     'time.day': loads.parameters['time.day'],
@@ -102,26 +57,6 @@ export const demand = part({
       values: [{ from: '2020-01-01', value: 20 }],
       range: [5, 40],
       source: house,
-    },
-    'pipe.tableLength': {
-      label: 'Length the pipe table is read at',
-      unit: 'ft',
-      values: [{ from: '2020-01-01', value: 60 }],
-      source: pipeTable,
-    },
-    'pipe.exponent': {
-      label: 'Power with which a longer pipe carries less',
-      unit: '',
-      values: [{ from: '2020-01-01', value: 0.5407 }],
-      source: pipeLaw,
-    },
-  },
-  wordTables: {
-    pipeAtSixty: {
-      label: 'Capacity of 60 ft of pipe at 11 inWC',
-      valueUnit: 'Btu/h',
-      values: { 'half-inch': 103_000, 'three-quarter-inch': 217_000 },
-      source: pipeTable,
     },
   },
   formulas: {
@@ -191,12 +126,6 @@ export const demand = part({
       is: 'choose(demand.daily > 0, energy.aboard / demand.daily * time.day, unlimited)',
       source: balance,
     },
-    'pipe.capacity': {
-      label: 'What the pipe carries at that length',
-      unit: 'Btu/h',
-      is: 'pick(pipeAtSixty, pipe.size) * power(pipe.tableLength / pipe.length, pipe.exponent)',
-      source: pipeLaw,
-    },
   },
   limits: {
     gas: {
@@ -207,30 +136,6 @@ export const demand = part({
       margin: 'margin.gas',
       askedBy: ['trip.nights'],
       source: balance,
-    },
-    regulator: {
-      label: 'Regulator',
-      short: 'the regulator’s capacity',
-      used: 'demand.atOnce',
-      limit: 'regulator.capacity',
-      askedBy: ['regulator.capacity'],
-      source: dataPlate,
-    },
-    hose: {
-      label: 'Hose',
-      short: 'the hose’s capacity',
-      used: 'demand.atOnce',
-      limit: 'hose.capacity',
-      askedBy: ['hose.capacity'],
-      source: dataPlate,
-    },
-    pipe: {
-      label: 'Gas pipe',
-      short: 'the pipe’s capacity',
-      used: 'demand.atOnce',
-      limit: 'pipe.capacity',
-      askedBy: ['pipe.size', 'pipe.length'],
-      source: pipeTable,
     },
   },
   findings: {

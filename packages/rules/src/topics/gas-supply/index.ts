@@ -5,6 +5,7 @@ import { connection } from './connection';
 import { cylinderFacts } from './cylinders';
 import { dates } from './dates';
 import { demand } from './demand';
+import { pipes } from './pipes';
 import {
   alarmDates,
   connectionCustom,
@@ -39,7 +40,7 @@ const assumed = {
   },
 } as const;
 
-const parts = [connection, cylinderFacts, blower, demand, vapour, dates, assumed] as const;
+const parts = [connection, cylinderFacts, blower, demand, pipes, vapour, dates, assumed] as const;
 
 /** Will the gas last and flow, and may this appliance be connected here? */
 export const gasSupply = defineTopic({

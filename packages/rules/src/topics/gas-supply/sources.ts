@@ -5,7 +5,7 @@ export const fillingDensity: Source = {
   class: 'published',
   cite: '29 CFR 1910.110',
   section: '(b)(12)',
-  note: 'A cylinder is filled by weight: 42 % of the water it would hold, so 47.6 lb of water make 20 lb of propane.',
+  note: 'A cylinder is filled by weight: 42 % of the water it would hold, so 47.6 lb of water make 20 lb of propane. The section’s number is from memory.',
 };
 
 export const propaneTables: Source = {
@@ -41,7 +41,7 @@ export const dataPlate: Source = {
 export const boilRule: Source = {
   class: 'from-memory',
   cite: 'Rule for vaporisation from a tank: diameter × length × K × temperature factor',
-  note: 'Common practice, its figures from memory; made for tanks of hundreds of gallons, so for a cylinder an order of magnitude. A maker’s table wins.',
+  note: 'Common practice, its figures from memory; made for tanks of hundreds of gallons, so for a cylinder an order of magnitude; above 20 °F its straight line is carried on. A maker’s table wins.',
 };
 
 export const boilSpread: Source = {

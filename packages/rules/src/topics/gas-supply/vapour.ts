@@ -184,7 +184,7 @@ export const vapour = part({
     'assumed.size': {
       label: 'The cylinder was not measured',
       unit: 'yes-no',
-      is: 'given(outside.temperature) && !given(cylinder.diameter, cylinder.length)',
+      is: 'given(outside.temperature) && cylinder.isTold && !given(cylinder.diameter, cylinder.length)',
       source: usualSizes,
     },
   },
@@ -198,7 +198,7 @@ export const vapour = part({
             { fact: 'demand.average', operator: 'greaterThan', value: { fact: 'vapour.most' } },
           ],
         },
-        says: 'It will starve: so small, cold or empty a cylinder cannot boil off that much gas, whatever is still in it. A larger or fuller cylinder, or two open at once with the right manifold; never warm one with a flame, a heater or hot water.',
+        says: 'The cylinder will starve the burners: so small, cold or empty, it cannot boil off that much gas, whatever is still in it. A larger or fuller cylinder, or two open at once with the right manifold; never warm one with a flame, a heater or hot water.',
       },
       care: {
         when: {
@@ -206,7 +206,7 @@ export const vapour = part({
             { fact: 'demand.atOnce', operator: 'greaterThan', value: { fact: 'vapour.least' } },
           ],
         },
-        says: 'It may starve: a cylinder of that size, fill and temperature is near what it can boil off. Keep it full, and run less at once.',
+        says: 'The cylinder may starve the burners: at that size, fill and temperature it is near what it can boil off. Keep it full, and run less at once.',
       },
       otherwise: 'The cylinder boils off enough, as far as the rule can tell.',
       unsure:

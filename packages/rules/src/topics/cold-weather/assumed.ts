@@ -1,0 +1,52 @@
+import type { Assumption } from '../../engine/define/shapes';
+import { part } from '../../engine/define/topic';
+import { usualSizes } from '../gas-supply/sources';
+import { custom, house } from './sources';
+
+const when = (label: string, is: string) => ({ label, unit: 'yes-no', is, source: house }) as const;
+
+/** What is taken for granted, and only where the question has to do with it. */
+export const assumed = part({
+  formulas: {
+    'assumed.warmth': when(
+      'Nobody said how warm it is to be',
+      '(given(furnace.input) || given(inside.humidity)) && !given(inside.temperature)',
+    ),
+    'assumed.box': when(
+      'Width or height is not told',
+      'given(body.length) && !night.isTold && !given(body.width, body.height)',
+    ),
+    'assumed.night': when(
+      'Nobody said for how long the furnace is set',
+      'given(furnace.input) && !given(furnace.hours)',
+    ),
+    'assumed.full': when(
+      'The battery is told, and how full it is is not reckoned',
+      'given(battery.capacity)',
+    ),
+  },
+});
+
+export const assumptions: readonly Assumption[] = [
+  { when: 'assumed.warmth', says: 'It is kept at 65 °F inside.', source: custom },
+  {
+    when: 'assumed.box',
+    says: 'Where not told: it is 8 ft wide and 7 ft high inside.',
+    source: house,
+  },
+  {
+    when: 'assumed.night',
+    says: 'The furnace is set for twelve hours a night.',
+    source: house,
+  },
+  {
+    when: 'assumed.full',
+    says: 'The battery is full in the evening, and the blower is all that draws on it.',
+    source: custom,
+  },
+  {
+    when: 'assumed.size',
+    says: 'Where not measured: the cylinder has the usual size for its pounds.',
+    source: usualSizes,
+  },
+];

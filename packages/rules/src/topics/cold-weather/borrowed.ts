@@ -1,0 +1,83 @@
+import type { Fact } from '../../engine/define/shapes';
+import { standingOn } from '../../engine/formula/standing-on';
+import { gasSupply } from '../gas-supply/index';
+import { houseBattery } from '../house-battery/index';
+
+/** A fact of another topic without its default: here it must be told. */
+function mustBeTold(fact: Fact): Fact {
+  if (fact.kind === 'rows') return fact;
+  const { silent: _silent, ...rest } = fact;
+  return rest;
+}
+
+/** Facts without those that are reckoned here, and with those that must be told. */
+function facts(
+  of: Readonly<Record<string, Fact>> | undefined,
+  told: readonly string[],
+): Readonly<Record<string, Fact>> {
+  const kept = Object.entries(of ?? {}).filter(([id]) => id !== 'furnace.duty');
+  return Object.fromEntries(
+    kept.map(([id, fact]) => [id, told.includes(id) ? mustBeTold(fact) : fact]),
+  );
+}
+
+const burning = standingOn(
+  gasSupply,
+  'gas.aboard',
+  'gas.counted',
+  'gas.neededPounds',
+  'gas.days',
+  'furnace.gasNight',
+  'demand.atOnce',
+  'demand.average',
+  'vapour.pressure',
+  'vapour.least',
+  'vapour.most',
+  'assumed.size',
+);
+
+const drawing = standingOn(houseBattery, 'battery.usable');
+
+const { silent: _none, ...blowerCurrent } = gasSupply.facts['furnace.blowerCurrent'];
+
+/**
+ * What gas supply and the house battery reckon, under their own names. There the share of the time
+ * that the furnace runs is told by the owner; here it is a result of the cold, and all that stands on
+ * it – gas, blower, vaporisation – follows.
+ *
+ *     heat loss ─► furnace.duty ─┬─► furnace.gasNight, gas.days, vaporisation   gas supply
+ *                                └─► blower.ampHours ─► battery.usable          house battery
+ */
+export const gas = {
+  ...burning,
+  facts: facts(burning.facts, ['furnace.input']),
+  tables: burning.tables ?? {},
+};
+
+export const battery = {
+  ...drawing,
+  facts: {
+    ...facts(drawing.facts, ['battery.temperature']),
+    'furnace.blowerCurrent': blowerCurrent,
+  },
+  parameters: {
+    ...drawing.parameters,
+    'margin.battery': houseBattery.parameters['margin.battery'],
+    'margin.gas': gasSupply.parameters['margin.gas'],
+  },
+  formulas: {
+    ...drawing.formulas,
+    'blower.ampHours': gasSupply.formulas['blower.ampHours'],
+  },
+};
+
+/** Limits and findings that hold here as they do there. */
+export const rulings = {
+  limits: { gas: gasSupply.limits.gas },
+  findings: {
+    vaporisation: {
+      ...gasSupply.findings.vaporisation,
+      askedBy: ['cylinder.fill', 'cylinder.waterCapacity', 'cylinder.scaleWeight'],
+    },
+  },
+};

@@ -1,0 +1,62 @@
+import type { Change } from '../../engine/define/changes';
+import { custom, frostCustom } from './sources';
+
+/** What a person can change of a cold night; never a rating. */
+export const changes: readonly Change[] = [
+  {
+    kind: 'less',
+    fact: 'inside.humidity',
+    step: 5,
+    says: 'Bring the humidity down to {to} from {from}: a roof vent a little open, lids on pots, wet clothes out.',
+    asks: 1,
+    source: custom,
+  },
+  {
+    kind: 'less',
+    fact: 'inside.temperature',
+    step: 1,
+    says: 'Set the thermostat to {to} instead of {from}.',
+    asks: 2,
+    source: custom,
+  },
+  {
+    kind: 'less',
+    fact: 'furnace.hours',
+    step: 1,
+    says: 'Set the furnace for {to} a night instead of {from}.',
+    asks: 3,
+    source: custom,
+  },
+  {
+    kind: 'less',
+    fact: 'trip.nights',
+    step: 1,
+    says: 'Refill after {to} nights instead of {from}.',
+    asks: 4,
+    source: custom,
+  },
+  {
+    kind: 'set',
+    fact: 'water.state',
+    to: { option: 'drained' },
+    says: 'Drain tanks and lines, blow them out, and carry drinking water inside.',
+    asks: 5,
+    source: frostCustom,
+  },
+  {
+    kind: 'set',
+    fact: 'water.state',
+    to: { option: 'winterised' },
+    says: 'Winterise it: blow the lines out or fill them with antifreeze made for drinking water.',
+    asks: 5,
+    source: frostCustom,
+  },
+  {
+    kind: 'set',
+    fact: 'heat.portable',
+    to: { option: 'no' },
+    says: 'Heat with the built-in furnace alone.',
+    asks: 6,
+    source: custom,
+  },
+];
