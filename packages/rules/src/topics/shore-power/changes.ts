@@ -1,0 +1,39 @@
+import type { Change } from '../../engine/define/changes';
+import { custom, exhaust, house } from './sources';
+
+/** What a person can change; never a rating, an outlet or a cord’s gauge. */
+export const changes: readonly Change[] = [
+  {
+    kind: 'leave',
+    fact: 'shore.appliances',
+    column: 'power',
+    says: 'Leave it off while the rest runs: {row} ({amount}).',
+    asks: 1,
+    source: house,
+  },
+  {
+    kind: 'less',
+    fact: 'shore.appliances',
+    column: 'hours',
+    step: 0.5,
+    says: 'Run {row} for {to} at a time instead of {from}.',
+    asks: 2,
+    source: house,
+  },
+  {
+    kind: 'less',
+    fact: 'cord.length',
+    step: 5,
+    says: 'Park so that {to} of cord will do instead of {from}.',
+    asks: 3,
+    source: custom,
+  },
+  {
+    kind: 'set',
+    fact: 'generator.place',
+    to: { option: 'open-air' },
+    says: 'Stand the generator in the open, 20 ft from any opening, its exhaust pointing away.',
+    asks: 4,
+    source: exhaust,
+  },
+];

@@ -1,0 +1,174 @@
+import { part } from '../../engine/define/topic';
+import { towFit } from '../tow-fit/index';
+import { circuits, exhaust, house, plate, thinAir } from './sources';
+
+/**
+ * A generator gives less the higher it stands, and a compressor asks for a multiple as it starts.
+ *
+ *     running watts  × (1 − 3.5 % per 1,000 ft)  ≥ everything
+ *     starting watts × (1 − 3.5 % per 1,000 ft)  ≥ everything − the motor as it runs + as it starts
+ */
+export const generator = part({
+  facts: {
+    'trip.altitude': {
+      ...towFit.facts['trip.altitude'],
+      label: 'Altitude of the place',
+      ask: 'How high is the place where the generator runs?',
+      where: 'a map of the place',
+      instead: 'Look up how high the place is',
+    },
+    'generator.power': {
+      kind: 'quantity',
+      label: 'Running watts of the generator',
+      unit: 'W',
+      least: 200,
+      most: 50_000,
+      exact: true,
+      ask: 'How many running (rated) watts does the generator give?',
+      where: 'its data plate; the larger figure on its side is for starting',
+    },
+    'generator.starting': {
+      kind: 'quantity',
+      label: 'Starting watts of the generator',
+      unit: 'W',
+      least: 200,
+      most: 100_000,
+      exact: true,
+      ask: 'How many starting (peak) watts does the generator give?',
+      where: 'its data plate or manual',
+    },
+    'generator.outlet': {
+      kind: 'quantity',
+      label: 'Outlet of the generator',
+      unit: 'A',
+      least: 5,
+      most: 100,
+      exact: true,
+      ask: 'How many amperes is the outlet of the generator that is used?',
+      where: 'printed at the outlet or its breaker',
+    },
+    'motor.lockedRotor': {
+      kind: 'quantity',
+      label: 'Starting current of the largest motor',
+      unit: 'A',
+      least: 0,
+      most: 300,
+      ask: 'What does the air conditioner’s compressor take as it starts?',
+      where: 'LRA on its data plate, or what the maker of its soft starter says',
+      means: 'LRA, locked rotor amperes: what a motor takes for a moment while it stands still.',
+    },
+    'motor.running': {
+      kind: 'quantity',
+      label: 'The same motor as it runs',
+      unit: 'A',
+      least: 0,
+      most: 100,
+      ask: 'And what does that compressor take as it runs?',
+      where: 'RLA on its data plate; it is counted among what runs, too',
+    },
+    'generator.place': {
+      kind: 'choice',
+      label: 'Where the generator stands',
+      options: ['open-air', 'near-openings', 'enclosed'],
+      ask: 'Where does the generator stand: in the open 20 ft from any door, window or vent, nearer than that, or under a roof, in a shed or in a truck’s bed?',
+      where: 'there and now; mind the neighbours’ windows too',
+    },
+  },
+  parameters: {
+    'generator.loss': {
+      label: 'Power a generator loses with altitude',
+      unit: '% per 1,000 ft',
+      values: [{ from: '2020-01-01', value: 3.5 }],
+      source: thinAir,
+    },
+    'margin.generator': {
+      label: 'Part of a generator’s power kept free',
+      unit: '%',
+      values: [{ from: '2020-01-01', value: 10 }],
+      range: [0, 30],
+      source: house,
+    },
+  },
+  formulas: {
+    'generator.share': {
+      label: 'What is left of its power at that altitude',
+      unit: '1',
+      is: 'choose(given(trip.altitude), max(0, 1 - generator.loss * max(0, trip.altitude)), 1)',
+      source: thinAir,
+    },
+    'generator.available': {
+      label: 'What the generator gives up there',
+      noun: 'what the generator gives there',
+      unit: 'W',
+      is: "choose(supply.outlet == 'generator', generator.power * generator.share, unlimited)",
+      source: thinAir,
+    },
+    'generator.startingAvailable': {
+      label: 'What it gives for a moment, up there',
+      unit: 'W',
+      is: "choose(supply.outlet == 'generator', generator.starting * generator.share, unlimited)",
+      source: thinAir,
+    },
+    'generator.amps': {
+      label: 'What the generator gives, in amperes',
+      unit: 'A',
+      is: 'min(generator.power * generator.share / volts.nominal, choose(given(generator.outlet), generator.outlet, unlimited))',
+      source: circuits,
+    },
+    'load.power': {
+      label: 'Everything that runs',
+      noun: 'everything that runs',
+      unit: 'W',
+      is: 'load.current * volts.nominal',
+      source: circuits,
+    },
+    'start.power': {
+      label: 'Everything, as the motor starts',
+      noun: 'everything as the motor starts',
+      unit: 'W',
+      is: 'load.power + (motor.lockedRotor - choose(known(motor.running), motor.running, 0)) * volts.nominal',
+      source: circuits,
+    },
+    'assumed.seaLevel': {
+      label: 'Nobody said how high it is',
+      unit: 'yes-no',
+      is: 'given(generator.power) && !given(trip.altitude)',
+      source: house,
+    },
+  },
+  limits: {
+    generator: {
+      label: 'Generator, running',
+      short: 'the generator’s power',
+      used: 'load.power',
+      limit: 'generator.available',
+      margin: 'margin.generator',
+      askedBy: ['generator.power'],
+      source: plate,
+    },
+    'generator-start': {
+      label: 'Generator, as the motor starts',
+      short: 'the generator’s starting power',
+      used: 'start.power',
+      limit: 'generator.startingAvailable',
+      askedBy: ['generator.starting', 'motor.lockedRotor'],
+      source: plate,
+    },
+  },
+  findings: {
+    'generator-place': {
+      label: 'Where the generator stands',
+      askedBy: ['generator.place'],
+      stop: {
+        when: {
+          all: [{ fact: 'generator.place', operator: 'in', value: ['near-openings', 'enclosed'] }],
+        },
+        says: 'Shut the generator off, its exhaust goes inside: it carries carbon monoxide, which has no smell and kills sleepers. It runs in the open air only, 20 ft from any door, window or vent, its exhaust pointing away from everyone.',
+      },
+      otherwise: 'The generator stands in the open air, away from doors, windows and vents.',
+      unsure:
+        'Do not run it before it is known that it stands in the open, 20 ft from any opening.',
+      source: exhaust,
+    },
+  },
+});

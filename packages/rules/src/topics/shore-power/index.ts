@@ -1,0 +1,105 @@
+import { defineTopic, gather } from '../../engine/define/topic';
+import { changes } from './changes';
+import { cord } from './cord';
+import { generator } from './generator';
+import { loads } from './loads';
+import { signs, voltages } from './signs';
+import { custom, exhaust, house, lowVolts, manual, neutralSigns, outlets } from './sources';
+import { supply } from './supply';
+
+const parts = [supply, loads, cord, generator, voltages, signs] as const;
+
+/** What may run together on this supply, and may it be plugged in at all? */
+export const shorePower = defineTopic({
+  id: 'shore-power',
+  version: '1.0.0',
+  title: 'Shore power',
+  question: 'May the trailer be plugged in here, and what may run at the same time?',
+  facts: gather('facts', parts),
+  parameters: gather('parameters', parts),
+  tables: {},
+  wordTables: gather('wordTables', parts),
+  formulas: gather('formulas', parts),
+  decisions: gather('decisions', parts),
+  limits: gather('limits', parts),
+  findings: gather('findings', parts),
+  outcomes: {
+    ok: { id: 'may-run', words: 'may run', sentence: 'It may run so.' },
+    care: {
+      id: 'may-run-with-care',
+      words: 'may run with care',
+      sentence: 'It may run so, with care.',
+    },
+    stop: { id: 'must-not-run', words: 'must not run', sentence: 'It must not run so.' },
+    unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
+  },
+  apart: {},
+  headline: [
+    'leg.rating',
+    'supply.power',
+    'supply.lasting',
+    'load.power',
+    'legOne.current',
+    'legTwo.current',
+    'leg.fuller',
+    'leg.counted',
+    'leg.left',
+    'airConditioner.most',
+    'cord.drop',
+    'voltage.trailer',
+    'generator.available',
+    'start.power',
+  ],
+  assumptions: [
+    {
+      when: 'assumed.lasting',
+      says: 'What has no hours told runs three hours and more.',
+      source: house,
+    },
+    {
+      when: 'assumed.alone',
+      says: 'Nothing else draws on that household circuit.',
+      source: house,
+    },
+    {
+      when: 'assumed.seaLevel',
+      says: 'The generator stands near sea level.',
+      source: house,
+    },
+  ],
+  changes,
+  cautions: [
+    {
+      says: 'A 30 A trailer inlet is 120 V: a 240 V outlet for a dryer looks much like its own and destroys what is plugged in.',
+      source: outlets,
+    },
+    {
+      says: 'A tingle at the door or the skin: keep everyone off, breaker off at the site first.',
+      source: custom,
+    },
+    {
+      says: 'Lights that brighten as others dim mean an open neutral: unplug.',
+      source: neutralSigns,
+    },
+    {
+      says: 'Low voltage burns compressors: read the voltage with everything running.',
+      source: lowVolts,
+    },
+    {
+      says: 'A generator runs in the open air only, 20 ft from any opening; a carbon monoxide alarm that works.',
+      source: exhaust,
+    },
+    {
+      says: 'Never feed a house from a generator or a trailer through an outlet.',
+      source: manual,
+    },
+    {
+      says: 'Test the outlet before you plug in; breaker off while you plug; cords uncoiled, whole and dry.',
+      source: manual,
+    },
+    {
+      says: 'Work on outlets, breakers and wiring is for a licensed electrician by the local code; data plates and manuals win over this sheet, which is advice, not approval.',
+      source: manual,
+    },
+  ],
+});
