@@ -42,6 +42,8 @@ describe('a number with its unit is read as written', () => {
     ['60 ft2', 60, 'ft²'],
     ['0.8 lb/gal', 0.8, 'lb/gal'],
     ['70 °F', 70, '°F'],
+    ['78 F°', 78, 'F°'],
+    ['-5 C°', -5, 'C°'],
     ['$1,200', 1200, 'USD'],
     ['48"', 48, 'in'],
     ["12'", 12, 'ft'],

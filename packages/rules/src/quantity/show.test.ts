@@ -35,6 +35,7 @@ describe('in metric the same quantity in its own unit', () => {
     [point(8.34), 'lb/gal', '1 kg/L'],
     [{ lo: 1000, hi: Infinity }, 'lb', '453.6 kg or more'],
     [point(212), '°F', '100 °C'],
+    [point(9), 'F°', '5 C°'],
   ])('%j %s is “%s”', (range, unit, wanted) => {
     expect(show(range, unit, 'metric')).toBe(wanted);
   });

@@ -14,9 +14,12 @@ const metricFor: Readonly<Record<string, string>> = {
   mph: 'km/h',
   psi: 'kPa',
   '°F': '°C',
+  'F°': 'C°',
   lb·ft: 'kg·m',
   'lb/gal': 'kg/L',
   'mΩ/ft': 'mΩ/m',
+  lbf: 'N',
+  'kWh/mi': 'kWh/km',
 };
 
 const decimals: Readonly<Record<string, number>> = {
@@ -45,12 +48,21 @@ const decimals: Readonly<Record<string, number>> = {
   kPa: 0,
   '°F': 0,
   '°C': 0,
+  'Btu/ft³/°F': 3,
+  'Btu/h/ft²/°F': 2,
+  'F°': 0,
+  'C°': 0,
   mph: 0,
   'km/h': 0,
   'lb/ft³': 4,
   'kg/m³': 3,
   'mΩ/ft': 4,
   'mΩ/m': 3,
+  lbf: 0,
+  N: 0,
+  'kWh/mi': 2,
+  'kWh/km': 3,
+  '°C/m': 4,
 };
 
 const formats = new Map<number, Intl.NumberFormat>();

@@ -34,6 +34,7 @@ const speed: Dimension = [0, 1, -1, 0, 0, 0];
 const power: Dimension = [1, 2, -3, 0, 0, 0];
 const energy: Dimension = [1, 2, -2, 0, 0, 0];
 const pressure: Dimension = [1, -1, -2, 0, 0, 0];
+const force: Dimension = [1, 1, -2, 0, 0, 0];
 
 /** The words after the dimension are other spellings, compared without regard to case. */
 const rows: readonly Row[] = [
@@ -70,6 +71,9 @@ const rows: readonly Row[] = [
   ['mph', 63360 / 3600, speed, ''],
   ['km/h', (m * 1000) / 3600, speed, 'kmh kph'],
   ['m/s', m, speed, ''],
+  ['mpg', 63360 / 231, [0, -2, 0, 0, 0, 0], ''],
+  ['lbf', gravity, force, ''],
+  ['N', kg * m, force, 'newton newtons'],
   ['A', 1, [0, 0, 0, 1, 0, 0], 'amp amps ampere amperes'],
   ['Ah', 3600, [0, 0, 1, 1, 0, 0], ''],
   ['V', watt, [1, 2, -3, -1, 0, 0], 'volt volts'],
@@ -88,6 +92,9 @@ const rows: readonly Row[] = [
   ['inWC', pascal * 249.08891, pressure, ''],
   ['°F', 1, [0, 0, 0, 0, 1, 0], 'f fahrenheit'],
   ['°C', 1.8, [0, 0, 0, 0, 1, 0], 'c celsius'],
+  // Differences of temperature: no zero to be shifted.
+  ['F°', 1, [0, 0, 0, 0, 1, 0], ''],
+  ['C°', 1.8, [0, 0, 0, 0, 1, 0], ''],
   ['USD', 1, [0, 0, 0, 0, 0, 1], '$ dollar dollars'],
   ['% per 1,000 ft', 0.01 / 12000, [0, -1, 0, 0, 0, 0], ''],
 ];

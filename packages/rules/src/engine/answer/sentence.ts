@@ -67,9 +67,12 @@ function unsettled(said: Said): string {
 }
 
 function because(level: Level, said: Said): string {
-  const { topic, binding } = said;
+  const { topic, limits, findings, binding } = said;
   if (level === 'stop') return stopped(said);
   if (level === 'unknown') return unsettled(said);
+  // Where nothing is ever held against a limit, what is to be taken care of is all there is to say.
+  const cared = limits.length === 0 && findings.find((each) => each.level === 'care');
+  if (cared) return cared.says;
   if (!binding) return '';
   const runs = agrees(topic.limits[binding.id], 'runs', 'run');
   return `${capital(shortOf(topic, binding))} ${runs} out first: ${leftOf(binding)}.`;

@@ -62,6 +62,13 @@ function dimensionOf(unit: string): Dimension {
   return unit === '' ? plain : unitOf(unit).dimension;
 }
 
+const differences: readonly string[] = ['F°', 'C°'];
+
+/** A difference of temperature is no temperature, though both have one dimension. */
+const fits = ({ symbol, dimension }: Unit, want: string): boolean =>
+  sameDimension(dimension, dimensionOf(want)) &&
+  differences.includes(symbol) === differences.includes(want);
+
 /** Ends in `unit`, in base units, with what lies outside the sensible refused. */
 function bounded(lo: number, hi: number, unit: Unit, want: Quantity, place: Place, note: Note) {
   const target = want.unit === '' ? unitOf('1') : unitOf(want.unit);
@@ -81,7 +88,7 @@ function readCell(given: CellGiven, want: Quantity, place: Place, note: Note) {
   const wanted = example(want.unit);
   if (typeof given !== 'string') {
     const unit = findUnit(given.unit === '' ? '1' : given.unit);
-    if (!unit || !sameDimension(unit.dimension, dimensionOf(want.unit))) {
+    if (!unit || !fits(unit, want.unit)) {
       note({ ...place, code: 'wrong-unit', found: given.unit, wanted: kindOf(want.unit) });
       return undefined;
     }
@@ -103,7 +110,7 @@ function readCell(given: CellGiven, want: Quantity, place: Place, note: Note) {
     return undefined;
   }
   const unit = read.unit ?? unitOf('1');
-  if (!sameDimension(unit.dimension, dimensionOf(want.unit))) {
+  if (!fits(unit, want.unit)) {
     note({ ...place, code: 'wrong-unit', found: given.trim(), wanted: kindOf(want.unit) });
     return undefined;
   }

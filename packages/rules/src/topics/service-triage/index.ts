@@ -1,0 +1,77 @@
+import { defineTopic, gather } from '../../engine/define/topic';
+import { danger } from './danger';
+import { mates } from './mates';
+import { paper } from './paper';
+import { custom, recalls, warrantyBooklet } from './sources';
+import { telling } from './telling';
+import { trouble } from './trouble';
+
+const parts = [danger, trouble, mates, paper, telling] as const;
+
+/** Something is wrong with it: stop, nearest shop, dealer, or the owner’s own hands? */
+export const serviceTriage = defineTopic({
+  id: 'service-triage',
+  version: '1.0.0',
+  title: 'Service triage',
+  question:
+    'Something is wrong with it: stop now, drive carefully to the nearest shop, book with the dealer, or see to it yourself?',
+  facts: gather('facts', parts),
+  parameters: gather('parameters', parts),
+  tables: {},
+  formulas: gather('formulas', parts),
+  decisions: gather('decisions', parts),
+  selections: gather('selections', parts),
+  limits: {},
+  findings: gather('findings', parts),
+  outcomes: {
+    ok: {
+      id: 'see-to-it-yourself',
+      words: 'see to it yourself',
+      sentence: 'You may see to it yourself, with care.',
+    },
+    care: {
+      id: 'have-it-seen-to',
+      words: 'have it seen to',
+      sentence: 'Have it seen to by someone qualified.',
+    },
+    stop: { id: 'stop-now', words: 'stop now', sentence: 'Stop now.' },
+    unknown: {
+      id: 'cannot-say',
+      words: 'cannot say',
+      sentence: 'That cannot be said yet; until it can, it does not roll.',
+    },
+  },
+  apart: {},
+  headline: ['triage.path', 'hub.apart', 'tire.share', 'warranty.left'],
+  assumptions: [],
+  cautions: [
+    {
+      says: 'Gas smelled or an alarm sounding: everybody out, no switch, no flame, then call.',
+      source: custom,
+    },
+    {
+      says: 'Anything smelled, hot or loose on the road is stop; a phone call costs less than a wheel.',
+      source: custom,
+    },
+    {
+      says: 'Stop only where you stand safely: off the lane, warning lights on, everybody behind the rail.',
+      source: custom,
+    },
+    {
+      says: 'Gas, 120 volts, brakes, frame and coupling are for licensed or qualified people.',
+      source: custom,
+    },
+    {
+      says: 'Under a trailer only on stands on firm ground, wheels chocked, hitched where the manual says so.',
+      source: custom,
+    },
+    {
+      says: 'Look up open recalls by the identification number; they are mended free of charge.',
+      source: recalls,
+    },
+    {
+      says: 'Told by phone, this is advice and no inspection; the maker’s manual and the mechanic on the spot win.',
+      source: warrantyBooklet,
+    },
+  ],
+});

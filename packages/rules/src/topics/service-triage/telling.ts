@@ -1,0 +1,139 @@
+import { part } from '../../engine/define/topic';
+import { custom, recalls, warrantyBooklet } from './sources';
+
+/** What to say on the phone, and what to keep as evidence: lists, each item with its reason. */
+export const telling = part({
+  formulas: {
+    'telling.dangerFirst': {
+      label: 'Somebody may be in danger',
+      unit: 'yes-no',
+      is: "gas.smell == 'yes' || danger.sign != 'none'",
+      source: custom,
+    },
+    'telling.away': {
+      label: 'It is not at home',
+      unit: 'yes-no',
+      is: "trailer.stands != 'at-home'",
+      source: custom,
+    },
+    'telling.measured': {
+      label: 'Hubs or tires were measured',
+      unit: 'yes-no',
+      is: 'given(hub.hottest) || given(hub.coolest) || given(tire.softest) || given(tire.mates)',
+      source: custom,
+    },
+    'telling.running': {
+      label: 'It is in what rolls',
+      unit: 'yes-no',
+      is: "trouble.in == 'wheel-or-hub' || trouble.in == 'tire' || trouble.in == 'brakes' || trouble.in == 'coupling' || trouble.in == 'frame-or-suspension' || trouble.in == 'sway'",
+      source: custom,
+    },
+    'telling.wet': {
+      label: 'Water got in',
+      unit: 'yes-no',
+      is: "trouble.in == 'roof' || trouble.in == 'water'",
+      source: custom,
+    },
+  },
+  selections: {
+    phone: {
+      label: 'What to say on the phone',
+      amounts: {},
+      items: {
+        emergency: {
+          label: 'The emergency number first, from a safe place',
+          when: 'telling.dangerFirst',
+          amounts: {},
+          because: 'People come before the trailer; the shop is called second.',
+          source: custom,
+        },
+        place: {
+          label: 'Where you are: road, milepost, direction, or camp and site',
+          when: 'telling.away',
+          amounts: {},
+          because: 'Help that cannot find you is no help.',
+          source: custom,
+        },
+        noticed: {
+          label: 'What you noticed, since when, and what was done just before',
+          amounts: {},
+          because: 'What a mechanic hears first decides what is brought along.',
+          source: custom,
+        },
+        identity: {
+          label: 'Identification number, model year, day of sale',
+          amounts: {},
+          because: 'Parts, warranty and recalls hang on it.',
+          source: recalls,
+        },
+        readings: {
+          label: 'Every reading, with the wheel it was taken at',
+          when: 'telling.measured',
+          amounts: {},
+          because: 'Comparison tells more than one number.',
+          source: custom,
+        },
+        load: {
+          label: 'What it weighs loaded, and whether it can roll',
+          when: 'telling.running',
+          amounts: {},
+          because: 'It decides between a mechanic, a tow and a flatbed.',
+          source: custom,
+        },
+        payer: {
+          label: 'Who pays, and whose consent is needed before work begins',
+          when: 'warranty.runs',
+          amounts: {},
+          because: 'Work done without it may not be paid.',
+          source: warrantyBooklet,
+        },
+      },
+      source: custom,
+    },
+    evidence: {
+      label: 'What to keep as evidence',
+      amounts: {},
+      items: {
+        photographs: {
+          label: 'Photographs, near and from afar, before anything is touched',
+          amounts: {},
+          because: 'Once it is moved or cleaned nobody can tell how it was.',
+          source: custom,
+        },
+        diary: {
+          label: 'Day, hour, mileage, weather; who said what on the phone',
+          amounts: {},
+          because: 'A promise with a name and an hour is kept more often.',
+          source: custom,
+        },
+        parts: {
+          label: 'The part that failed, in a bag with its place and date',
+          amounts: {},
+          because: 'The maker may want to see it before it pays.',
+          source: warrantyBooklet,
+        },
+        bills: {
+          label: 'Every bill and receipt, also of tow and lodging',
+          amounts: {},
+          because: 'Warranty, recall and insurer ask for them.',
+          source: warrantyBooklet,
+        },
+        scale: {
+          label: 'The last weigh slip, and the tires’ date codes',
+          when: 'telling.running',
+          amounts: {},
+          because: 'The first question about anything that rolls is whether it was overloaded.',
+          source: custom,
+        },
+        dampness: {
+          label: 'How far it is wet, marked and dated, again next day',
+          when: 'telling.wet',
+          amounts: {},
+          because: 'A stain that grows tells that the leak is still open.',
+          source: custom,
+        },
+      },
+      source: custom,
+    },
+  },
+});

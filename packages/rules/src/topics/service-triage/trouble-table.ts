@@ -1,0 +1,96 @@
+import type { Decision } from '../../engine/define/shapes';
+import { custom } from './sources';
+
+const running = ['wheel-or-hub', 'tire', 'brakes', 'coupling', 'frame-or-suspension'];
+const standing = ['at-camp', 'at-home'];
+const failing = ['fails', 'worsens'];
+const small = ['steady', 'upkeep'];
+const ownHands = ['water', 'electric-appliance', 'furniture'];
+
+/**
+ * What the trouble is in × how bad it is × where the trailer stands. One row at the most fits.
+ *
+ *                            fails        worsens      steady       upkeep
+ *     wheels, tires, brakes,
+ *     coupling, frame        stop         stop         shop; book   own hands; brakes, hubs,
+ *                                                      at home      frame: book
+ *     sway                   stop         stop         stop         own hands
+ *     lights, on the road    stop         stop         own hands    own hands
+ *     12 volt, on the road   stop         shop         own hands    own hands
+ *     gas appliance          book         stop         book         book
+ *     120 volt               book         stop         book         book
+ *     water, appliance, …    book         book         own hands    own hands
+ *     roof                   shop         book         book         own hands
+ *     doors, awning, road    stop         stop         own hands    own hands
+ *     slide-out, jacks       stop         stop; shop   book         own hands
+ */
+export const troubleTable: Decision = {
+  label: 'Trouble',
+  hit: 'unique',
+  on: ['trouble.in', 'trouble.degree', 'trailer.stands'],
+  rows: [
+    { when: [running, failing, '-'], gives: 'stop-now' },
+    { when: [running, 'steady', ['on-the-road', 'at-camp']], gives: 'nearest-shop' },
+    { when: [running, 'steady', 'at-home'], gives: 'book-with-dealer' },
+    {
+      when: [['wheel-or-hub', 'brakes', 'frame-or-suspension'], 'upkeep', '-'],
+      gives: 'book-with-dealer',
+    },
+    { when: [['tire', 'coupling'], 'upkeep', '-'], gives: 'do-it-yourself' },
+    { when: ['sway', ['fails', 'worsens', 'steady'], '-'], gives: 'stop-now' },
+    { when: ['sway', 'upkeep', '-'], gives: 'do-it-yourself' },
+    { when: ['lights', failing, 'on-the-road'], gives: 'stop-now' },
+    { when: ['lights', failing, standing], gives: 'do-it-yourself' },
+    { when: ['lights', small, '-'], gives: 'do-it-yourself' },
+    { when: ['twelve-volt', 'fails', 'on-the-road'], gives: 'stop-now' },
+    { when: ['twelve-volt', 'worsens', ['on-the-road', 'at-camp']], gives: 'nearest-shop' },
+    { when: ['twelve-volt', 'worsens', 'at-home'], gives: 'book-with-dealer' },
+    { when: ['twelve-volt', 'fails', standing], gives: 'do-it-yourself' },
+    { when: ['twelve-volt', small, '-'], gives: 'do-it-yourself' },
+    { when: [['gas-appliance', 'shore-power'], 'worsens', '-'], gives: 'stop-now' },
+    {
+      when: [['gas-appliance', 'shore-power'], ['fails', 'steady', 'upkeep'], '-'],
+      gives: 'book-with-dealer',
+    },
+    { when: [ownHands, failing, '-'], gives: 'book-with-dealer' },
+    { when: [ownHands, small, '-'], gives: 'do-it-yourself' },
+    { when: ['roof', 'fails', ['on-the-road', 'at-camp']], gives: 'nearest-shop' },
+    { when: ['roof', 'fails', 'at-home'], gives: 'book-with-dealer' },
+    { when: ['roof', ['worsens', 'steady'], '-'], gives: 'book-with-dealer' },
+    { when: ['roof', 'upkeep', '-'], gives: 'do-it-yourself' },
+    { when: ['doors-or-awning', failing, 'on-the-road'], gives: 'stop-now' },
+    { when: ['doors-or-awning', 'fails', 'at-camp'], gives: 'nearest-shop' },
+    { when: ['doors-or-awning', 'worsens', 'at-camp'], gives: 'book-with-dealer' },
+    { when: ['doors-or-awning', failing, 'at-home'], gives: 'book-with-dealer' },
+    { when: ['doors-or-awning', small, '-'], gives: 'do-it-yourself' },
+    { when: ['slide-or-jacks', failing, 'on-the-road'], gives: 'stop-now' },
+    { when: ['slide-or-jacks', 'fails', 'at-camp'], gives: 'stop-now' },
+    { when: ['slide-or-jacks', 'worsens', 'at-camp'], gives: 'nearest-shop' },
+    { when: ['slide-or-jacks', failing, 'at-home'], gives: 'book-with-dealer' },
+    { when: ['slide-or-jacks', 'steady', '-'], gives: 'book-with-dealer' },
+    { when: ['slide-or-jacks', 'upkeep', '-'], gives: 'do-it-yourself' },
+  ],
+  results: {
+    'stop-now': {
+      label: 'stop now',
+      level: 'stop',
+      says: 'Stop where it is safe and do not use or tow it further: such a part holds it on the road, or may open, burn or poison. Someone qualified comes to it, or it is carried.',
+    },
+    'nearest-shop': {
+      label: 'to the nearest qualified shop',
+      level: 'care',
+      says: 'Drive slowly to the nearest qualified shop and no further, stopping after the first miles to look and to feel; if it grows, stop.',
+    },
+    'book-with-dealer': {
+      label: 'book with the dealer',
+      level: 'care',
+      says: 'Book it with your dealer and leave it as it is until then: switched off, shut or covered.',
+    },
+    'do-it-yourself': {
+      label: 'do it yourself, with care',
+      level: 'ok',
+      says: 'You may see to it yourself, by the manual and with care; it does not roll before it works again.',
+    },
+  },
+  source: custom,
+};
