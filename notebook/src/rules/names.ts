@@ -74,7 +74,15 @@ export function sourcesIn(
 ): readonly { readonly source: Source; readonly holds: readonly string[] }[] {
   const found = new Map<string, { source: Source; holds: string[] }>();
   const { facts, parameters, formulas, limits, findings, tables } = topic;
-  for (const part of [parameters, formulas, limits, findings, tables]) {
+  const {
+    wordTables = {},
+    decisions = {},
+    selections = {},
+    rankings = {},
+    simulations = {},
+  } = topic;
+  const rest = [wordTables, decisions, selections, rankings, simulations];
+  for (const part of [parameters, formulas, limits, findings, tables, ...rest]) {
     for (const { label, source } of Object.values(part)) note(source, label);
   }
   for (const { label, silent } of Object.values(facts)) if (silent) note(silent.source, label);

@@ -182,6 +182,8 @@ function write(node: Node, list: string | undefined): Piece {
       return tight(
         `${overWords[node.how]}_{${listWords(node.simulation)}} ${within(inner(node.of), 2)}`,
       );
+    case 'catalogued':
+      return call(`\\text{${node.ask}}`, [node.catalogue, ...node.args].map(text));
   }
 }
 

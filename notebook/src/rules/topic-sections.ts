@@ -67,7 +67,7 @@ function mathOf(id: string, { is, unit }: Formula) {
 }
 
 /** One formula: what it is called, set as mathematics, what its letters stand for, by which source. */
-function formulaShown(topic: Topic, id: string, formula: Formula) {
+export function formulaShown(topic: Topic, id: string, formula: Formula) {
   const { label, is, unit, source } = formula;
   const legend = legendOf(topic, is);
   return html`<section class="formula" id=${`formula-${id}`} tabindex="-1" aria-label=${label}>

@@ -7,6 +7,12 @@ import '../rules/rules.css';
 import '../rules/house-form';
 import { PlainElement } from '../elements/plain-element';
 import {
+  decisionsSection,
+  listsSection,
+  simulationsSection,
+  tablesSection,
+} from '../rules/beyond-sections';
+import {
   cautionsSection,
   factsSection,
   findingsSection,
@@ -79,8 +85,12 @@ export class RulesPage extends PlainElement {
       ${limitsSection(topic)}
       ${keyed(topic.id, html`<house-form .topic=${topic} .system=${this.system}></house-form>`)}
       ${factsSection(topic, this.system)}
+      ${tablesSection(topic)}
       ${formulasSection(topic)}
+      ${simulationsSection(topic)}
+      ${decisionsSection(topic)}
       ${findingsSection(topic)}
+      ${listsSection(topic)}
       ${cautionsSection(topic)}
       ${sourcesSection(topic)}
       ${this.versions(topic)}
