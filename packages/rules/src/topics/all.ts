@@ -4,6 +4,7 @@ import { electricTowRange } from './electric-tow-range/index';
 import { gasSupply } from './gas-supply/index';
 import { hitchSetup } from './hitch-setup/index';
 import { houseBattery } from './house-battery/index';
+import { optionsFit } from './options-fit/index';
 import { serviceTriage } from './service-triage/index';
 import { shorePower } from './shore-power/index';
 import { sparesKit } from './spares-kit/index';
@@ -21,6 +22,7 @@ export const topics: Readonly<Record<string, Topic>> = {
   [gasSupply.id]: gasSupply,
   [coldWeather.id]: coldWeather,
   [truckCamper.id]: truckCamper,
+  [optionsFit.id]: optionsFit,
   [tires.id]: tires,
   [shorePower.id]: shorePower,
   [sparesKit.id]: sparesKit,

@@ -5,6 +5,7 @@ import { InputError } from '../check/problem';
 import { conditionRules } from '../condition/rules';
 import { rulesHolding } from '../condition/walk';
 import type { Topic } from '../define/shapes';
+import { withBuilds } from '../formula/catalogued';
 import { type Compiled, compile } from '../formula/compile';
 import { restsOnKnown } from '../formula/reckon';
 import { type Run, run as reckonRun } from '../formula/run';
@@ -121,7 +122,7 @@ export function assemble(topic: Topic, asked: Asked, asOf: string, decided: Deci
     trace: traceOf({
       compiled,
       run,
-      inputs,
+      inputs: withBuilds(topic, inputs),
       parameters,
       readFrom,
       limits,

@@ -3,6 +3,7 @@ import type { Compiled } from '../formula/compile';
 import { asNumber, asTruth, reckon } from '../formula/reckon';
 import type { Run } from '../formula/run';
 import { inUnit } from '../formula/words';
+import { catalogueLists, catalogueRankings } from './catalogued';
 import { endsOf } from './named';
 import type { ChoiceAnswer, Ends, RankingAnswer, SelectionAnswer, SeriesAnswer } from './shapes';
 
@@ -21,7 +22,7 @@ export function choicesOf(topic: Topic, run: Run): Readonly<Record<string, Choic
 
 /** The things chosen from each selection, with their amounts and why. */
 export function selectionsOf(compiled: Compiled, run: Run): readonly SelectionAnswer[] {
-  return Object.entries(compiled.topic.selections ?? {}).map(([id, selection]) => {
+  const listed = Object.entries(compiled.topic.selections ?? {}).map(([id, selection]) => {
     const items = Object.entries(selection.items).map(([item, entry]) => {
       const { label, when, because, source } = entry;
       const truth = when === undefined ? undefined : asTruth(run.value(when));
@@ -45,6 +46,7 @@ export function selectionsOf(compiled: Compiled, run: Run): readonly SelectionAn
     ]);
     return { id, label: selection.label, items, totals: Object.fromEntries(totals) };
   });
+  return [...listed, ...catalogueLists(compiled.topic, run)];
 }
 
 /**
@@ -52,7 +54,8 @@ export function selectionsOf(compiled: Compiled, run: Run): readonly SelectionAn
  * says whether an entry certainly comes before the next.
  */
 export function rankingsOf(compiled: Compiled, run: Run): readonly RankingAnswer[] {
-  return Object.entries(compiled.topic.rankings ?? {}).map(([id, { label, first, of, source }]) => {
+  const ranked = Object.entries(compiled.topic.rankings ?? {}).map(([id, ranking]) => {
+    const { label, first, of, source } = ranking;
     const sign = first === 'least' ? 1 : -1;
     const middle = ({ lo, hi }: Ends) =>
       Number.isFinite(lo) && Number.isFinite(hi) ? ((lo + hi) / 2) * sign : Infinity;
@@ -67,6 +70,7 @@ export function rankingsOf(compiled: Compiled, run: Run): readonly RankingAnswer
     });
     return { id, label, entries, source };
   });
+  return [...ranked, ...catalogueRankings(compiled.topic, run)];
 }
 
 /** Every simulation step by step, for drawings: each state at the start of a step and at the end. */

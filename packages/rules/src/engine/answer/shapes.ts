@@ -56,6 +56,7 @@ export type Step = {
     | 'formula'
     | 'decision'
     | 'simulation'
+    | 'catalogue'
     | 'limit'
     | 'finding'
     | 'verdict';
@@ -65,6 +66,8 @@ export type Step = {
   /** In words, in the units that were asked for. */
   readonly value: string;
   readonly ends?: Ends;
+  /** Of a decision: the results it may come to, by their words. */
+  readonly among?: readonly string[];
   /** The formula with the numbers put in. */
   readonly working?: string;
   /** The same in words: “the dry tongue (430 lb, brochure) and 10 % on top”. */

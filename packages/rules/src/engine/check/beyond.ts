@@ -1,9 +1,11 @@
+import { factsRead } from '../catalogue/orders';
 import type { Decision, Topic } from '../define/shapes';
 import { declaredUnit } from '../define/topic';
 import { rowsFor } from '../formula/decide';
 import { checkFormulaUnit, type NameUnits } from '../formula/dimensions';
 import { below, type Node, namesIn } from '../formula/nodes';
 import { parseFormula } from '../formula/parse';
+import { checkCatalogue } from './catalogue';
 
 type Note = (at: string, found: string, wanted: string) => void;
 type UnitOf = (name: string) => string | undefined;
@@ -189,6 +191,9 @@ export function checkBeyond(topic: Topic, units: NameUnits, note: Note): void {
       note(`wordTables ${id}`, 'it is empty', 'give each option its number');
   }
   checkSimulations(topic, units, note);
+  for (const [id, catalogue] of Object.entries(topic.catalogues ?? {})) {
+    checkCatalogue(topic, `catalogues ${id}`, catalogue, note);
+  }
 }
 
 /** The names that decisions, selections, rankings and simulations use. */
@@ -197,11 +202,14 @@ export function namesBeyond(topic: Topic): readonly string[] {
     Object.values(all),
   );
   const simulations = Object.values(topic.simulations ?? {});
+  const catalogues = Object.values(topic.catalogues ?? {});
   const texts = simulations.flatMap(({ states, values }) => [
     ...Object.values(states).flatMap(({ start, next }) => [start, next]),
     ...Object.values(values).map(({ is }) => is),
   ]);
   return [
+    ...catalogues.flatMap(factsRead),
+    ...catalogues.flatMap(({ rows }) => (rows ? [rows.list] : [])),
     ...Object.values(topic.decisions ?? {}).flatMap(({ on }) => on),
     ...items.flatMap(({ when, amounts }) => [...(when ? [when] : []), ...Object.values(amounts)]),
     ...Object.values(topic.rankings ?? {}).flatMap(({ of }) =>

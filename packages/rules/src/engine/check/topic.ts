@@ -38,6 +38,7 @@ function checkSources(topic: Topic, note: Note): void {
     selections: topic.selections ?? {},
     rankings: topic.rankings ?? {},
     simulations: topic.simulations ?? {},
+    catalogues: topic.catalogues ?? {},
   };
   for (const [kind, group] of Object.entries(groups)) {
     for (const [id, entry] of Object.entries(group)) check(`${kind} ${id}`, entry.source);

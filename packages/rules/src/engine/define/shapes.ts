@@ -1,3 +1,4 @@
+import type { Catalogue } from './catalogue';
 import type { Change } from './changes';
 import type { Source } from './source';
 
@@ -281,6 +282,7 @@ export type Part = {
   readonly selections?: Readonly<Record<string, Selection>>;
   readonly rankings?: Readonly<Record<string, Ranking>>;
   readonly simulations?: Readonly<Record<string, Simulation>>;
+  readonly catalogues?: Readonly<Record<string, Catalogue>>;
 };
 
 /** What every topic has; the rest of a part is there where a topic needs it. */

@@ -6,6 +6,7 @@ import {
   sameDimension,
   unitOf,
 } from '../../quantity';
+import { askedWrongly, asks } from '../catalogue/asks';
 import type { Topic } from '../define/shapes';
 import { declaredUnit } from '../define/topic';
 import type { Node } from './nodes';
@@ -112,8 +113,8 @@ export function sortOf(node: Node, topic: Topic, unitOfName: (name: string) => s
       case 'lookup': {
         const table = topic.tables[each.table];
         if (!table) return fail(`there is no table “${each.table}”`);
-        alike(walk(each.at), number(unitOf(table.keyUnit).dimension), 'lookup');
-        return number(unitOf(table.valueUnit).dimension);
+        alike(walk(each.at), number(unitOf(table.keyUnit || '1').dimension), 'lookup');
+        return number(unitOf(table.valueUnit || '1').dimension);
       }
       case 'pick': {
         const table = topic.wordTables?.[each.table];
@@ -138,6 +139,13 @@ export function sortOf(node: Node, topic: Topic, unitOfName: (name: string) => s
           return fail(`there is no simulation “${each.simulation}”`);
         }
         return numeric(walk(each.of), each.how);
+      case 'catalogued': {
+        const wrong = askedWrongly(topic.catalogues?.[each.catalogue], each);
+        if (wrong !== undefined) return fail(wrong);
+        if (asks[each.ask].yields === 'truth') return truth;
+        const unit = topic.catalogues?.[each.catalogue]?.figures[each.args[0] ?? ''];
+        return each.ask === 'figure' ? sortOfUnit(unit ?? '') : number(plain);
+      }
     }
   };
   return walk(node);

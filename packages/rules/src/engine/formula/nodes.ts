@@ -1,3 +1,5 @@
+import type { Catalogued } from './catalogued';
+
 /**
  * The closed set of what a formula can be made of. Every reader of formulas is one walk over these
  * kinds: units.ts, reckon.ts (ranges and slopes), words.ts, names.ts.
@@ -58,7 +60,9 @@ export type Node =
       readonly how: Over;
       readonly simulation: string;
       readonly of: Node;
-    };
+    }
+  /** builds(catalogue), figure(catalogue, name) …: what a catalogue says; see catalogue/asks.ts. */
+  | Catalogued;
 
 export type Arithmetic = '+' | '-' | '*' | '/';
 export type Over = 'least' | 'most' | 'total' | 'last';

@@ -1,4 +1,6 @@
 import jsep, { type Expression } from 'jsep';
+import { asks, isAsk } from '../catalogue/asks';
+import type { Catalogued } from './catalogued';
 import { type Arithmetic, below, type Compare, type Node } from './nodes';
 
 /** A formula that cannot be read: which part, and what would be right. */
@@ -117,8 +119,34 @@ function call(node: Expression, text: string): Node {
         of: build(expression(second, text), text),
       };
     default:
+      if (isAsk(callee)) return catalogued(callee, args, text);
       throw new FormulaError(`“${text}”: there is no function ${callee}.`);
   }
+}
+
+const asked = {
+  figure: { form: 'catalogue, figure', least: 2, most: 2 },
+  model: { form: "catalogue) or (catalogue, 'model'", least: 1, most: 2 },
+  nothing: { form: 'catalogue', least: 1, most: 1 },
+  year: { form: "catalogue, 'year'", least: 2, most: 2 },
+  option: { form: "catalogue, 'option'", least: 2, most: 2 },
+  change: { form: "catalogue, 'option', 'year'", least: 3, most: 3 },
+} as const;
+
+/** What a catalogue is asked: its name, then names or words. */
+function catalogued(
+  ask: Catalogued['ask'],
+  given: readonly Expression[],
+  text: string,
+): Catalogued {
+  const { form, least, most } = asked[asks[ask].about];
+  if (given.length < least || given.length > most) {
+    throw new FormulaError(`“${text}”: write ${ask}(${form}).`);
+  }
+  const [catalogue = '', ...args] = given.map((each) =>
+    each.type === 'Literal' && typeof each.value === 'string' ? each.value : nameOf(each, text),
+  );
+  return { kind: 'catalogued', catalogue, ask, args };
 }
 
 /** The list a sum runs over is the one its first column belongs to: all but the last word. */

@@ -15,6 +15,9 @@ import {
   subtract,
   zeroUp,
 } from '../../quantity';
+import type { Read } from '../catalogue/orders';
+import type { Catalogue } from '../define/catalogue';
+import { catalogued } from './catalogued';
 import type { Arithmetic, Compare, Node } from './nodes';
 import { between, made, power, sunHeight, whole } from './special';
 import {
@@ -46,6 +49,7 @@ export type Scope = {
   readonly table: (name: string) => readonly (readonly [number, number])[];
   /** What a table of words gives for an option. */
   readonly wordValue: (table: string, word: string) => number;
+  readonly catalogue: (name: string) => Catalogue;
   /** The scopes of a simulation's steps, and of its states once they are done. */
   readonly simulation: (name: string) => {
     readonly steps: readonly Scope[];
@@ -213,6 +217,15 @@ function over(node: Node & { kind: 'over' }, scope: Scope): NumberValue {
   return all.reduce((a, b) => extreme(how, a, b));
 }
 
+/** Choices and wishes, as a catalogue reads them. */
+const choicesIn =
+  (scope: Scope): Read =>
+  (fact) => {
+    const value = scope.value(fact);
+    if (value.kind !== 'among') throw new Error(`“${fact}” is no choice.`);
+    return { options: value.options, given: scope.given(fact) };
+  };
+
 /** The value of a formula in a scope: every result its inputs allow lies within it. */
 export function reckon(node: Node, scope: Scope): Value {
   switch (node.kind) {
@@ -290,6 +303,8 @@ export function reckon(node: Node, scope: Scope): Value {
       );
     case 'over':
       return over(node, scope);
+    case 'catalogued':
+      return catalogued(node, scope.catalogue(node.catalogue), choicesIn(scope));
   }
 }
 

@@ -1,5 +1,6 @@
 import { common, hull, type Interval, isClosed, isPoint, point, unitOf } from '../../quantity';
 import type { Topic } from '../define/shapes';
+import { withBuilds } from './catalogued';
 import type { Compiled } from './compile';
 import { decide } from './decide';
 import type { Node } from './nodes';
@@ -96,8 +97,8 @@ function tableOf(topic: Topic, name: string): readonly (readonly [number, number
   if (before) return before;
   const table = topic.tables[name];
   if (!table) throw new Error(`There is no table “${name}”.`);
-  const key = unitOf(table.keyUnit).factor;
-  const value = unitOf(table.valueUnit).factor;
+  const key = unitOf(table.keyUnit || '1').factor;
+  const value = unitOf(table.valueUnit || '1').factor;
   const rows = table.rows.map(([k, v]) => [k * key, v * value] as const);
   kept.set(name, rows);
   return rows;
@@ -111,11 +112,12 @@ function tableOf(topic: Topic, name: string): readonly (readonly [number, number
  */
 export function run(
   compiled: Compiled,
-  inputs: Inputs,
+  given: Inputs,
   parameters: ParameterValues,
   pins: Pins = noPins,
   parent?: Run,
 ): Run {
+  const inputs = withBuilds(compiled.topic, given);
   const kept = new Map<string, Value>();
   const quarterRuns = new Map<string, Run>();
   const partsKnown = new Map<Node, boolean>();
@@ -225,7 +227,7 @@ export function run(
     return mark < 0 ? undefined : column(inputs, keyName(key))?.[Number(key.slice(mark + 1))];
   };
 
-  const given = (name: string): boolean => {
+  const isGiven = (name: string): boolean => {
     const input = inputs.get(name);
     if (input) return input.status !== 'silent';
     return column(inputs, name)?.some((cell) => cell.status !== 'silent') ?? true;
@@ -241,7 +243,7 @@ export function run(
 
   const scope: Scope = {
     value,
-    given,
+    given: isGiven,
     known,
     partKnown: (node, found) => {
       if (parent) return parent.scope.partKnown(node, found);
@@ -258,6 +260,11 @@ export function run(
     inRow: (list, row) => rowScope(scope, list, row),
     table: (name) => tableOf(compiled.topic, name),
     wordValue: (table, word) => wordValue(compiled.topic, table, word),
+    catalogue: (name) => {
+      const catalogue = compiled.topic.catalogues?.[name];
+      if (!catalogue) throw new Error(`There is no catalogue “${name}”.`);
+      return catalogue;
+    },
     simulation: (name) => {
       const before = simulations.get(name);
       if (before) return before;
@@ -289,7 +296,7 @@ export function run(
     },
   });
 
-  const self: Run = { value, given, known, scope, isOpen };
+  const self: Run = { value, given: isGiven, known, scope, isOpen };
   return self;
 }
 

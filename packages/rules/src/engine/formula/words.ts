@@ -142,6 +142,8 @@ function write(node: Node, wording: Wording): Piece {
       return loose(
         `${overWords[node.how]} over ${scope.simulation(node.simulation).steps.length} steps`,
       );
+    case 'catalogued':
+      return firm(`as ${scope.catalogue(node.catalogue).label} has it`);
     default:
       return firm(inWords(asTruth(reckon(node, scope)), 'yes-no', system));
   }
@@ -205,6 +207,9 @@ export function usedNames(node: Node, scope: Scope): readonly string[] {
         return;
       case 'over':
         found.add(each.simulation);
+        return;
+      case 'catalogued':
+        found.add(each.catalogue);
         return;
       case 'given':
       case 'known':

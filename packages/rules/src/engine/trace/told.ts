@@ -160,7 +160,8 @@ function sumTold(telling: Telling, node: Node, unit: string, joint?: string): st
  */
 export function told(telling: Telling, formula: Node, unit: string): string | undefined {
   const node = pruned(formula, telling.scope);
-  if (node.kind === 'name' || node.kind === 'number' || node.kind === 'sum') return undefined;
+  const plain: readonly Node['kind'][] = ['name', 'number', 'sum', 'catalogued'];
+  if (plain.includes(node.kind)) return undefined;
   if (unit === 'yes-no' || isExactly(telling.scope, node, 0)) return undefined;
   const isProduct = node.kind === 'arithmetic' && (node.op === '*' || node.op === '/');
   if (!isProduct || raised(telling, node)) return sumTold(telling, node, unit);

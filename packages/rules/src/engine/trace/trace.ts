@@ -1,6 +1,7 @@
 import { show, type UnitSystem } from '../../quantity';
 import { endsOf, unitOfName } from '../answer/named';
 import type { FindingAnswer, LimitAnswer, ParameterAnswer, Step, Trace } from '../answer/shapes';
+import { factsRead } from '../catalogue/orders';
 import { conditionRules, namesCompared } from '../condition/rules';
 import type { Compiled } from '../formula/compile';
 import type { Run } from '../formula/run';
@@ -83,7 +84,7 @@ function decisionStep(traced: Traced, name: string): Step | undefined {
   const value = traced.run.value(name);
   const among = value.kind === 'among' ? value.options : [];
   const words = among.map((word) => results[word]?.label ?? word).join(' or ');
-  return { kind: 'decision', label, value: words, from: on, source };
+  return { kind: 'decision', label, value: words, among, from: on, source };
 }
 
 function simulationStep(traced: Traced, name: string): Step | undefined {
@@ -94,9 +95,21 @@ function simulationStep(traced: Traced, name: string): Step | undefined {
   return { kind: 'simulation', label, value: `${length} steps`, from: compiled.uses, source };
 }
 
+function catalogueStep(traced: Traced, name: string): Step | undefined {
+  const catalogue = traced.compiled.topic.catalogues?.[name];
+  if (!catalogue) return undefined;
+  const { label, models, options, source } = catalogue;
+  const value = `${Object.keys(models).length} models, ${Object.keys(options).length} options`;
+  const from = factsRead(catalogue).filter((fact) => traced.run.given(fact));
+  return { kind: 'catalogue', label, value, from, source };
+}
+
 function valueStep(traced: Traced, name: string): Step | undefined {
   const reckoned =
-    formulaStep(traced, name) ?? decisionStep(traced, name) ?? simulationStep(traced, name);
+    formulaStep(traced, name) ??
+    decisionStep(traced, name) ??
+    simulationStep(traced, name) ??
+    catalogueStep(traced, name);
   if (reckoned) return reckoned;
   const parameter = traced.parameters.find((each) => each.id === name);
   if (parameter) {

@@ -28,6 +28,7 @@ export function makeShape() {
     selections: maybe(selectionShape()),
     rankings: maybe(rankingShape()),
     simulations: maybe(simulationShape()),
+    catalogues: maybe(catalogueShape()),
     outcomes: outcomesShape(),
     apart: group(z.string()),
     headline: z.array(z.string()),
@@ -155,6 +156,43 @@ function simulationShape() {
     steps: z.union([z.number(), z.string()]),
     states: z.record(z.string(), state),
     values: z.record(z.string(), z.object({ ...value, is: z.string() })),
+  });
+}
+
+function catalogueShape() {
+  const numbers = z.record(z.string(), z.number());
+  const text = z.record(z.string(), z.string());
+  const model = z.object({
+    label: z.string(),
+    sold: z.tuple([z.string(), z.string()]),
+    offers: z.string(),
+    figures: numbers,
+    inYear: z.optional(z.record(z.string(), numbers)),
+    places: numbers,
+  });
+  const option = z.object({ label: z.string(), figures: numbers, place: z.string() });
+  const offer = z.object({
+    option: z.string(),
+    as: z.enum(['standard', 'optional']),
+    from: z.string(),
+    to: z.optional(z.string()),
+  });
+  const kind = z.enum(['requires', 'excludes', 'one-of']);
+  const rule = z.object({ kind, option: z.optional(z.string()), others: z.array(z.string()) });
+  return z.object({
+    ...cited(),
+    model: z.string(),
+    year: z.string(),
+    wishes: text,
+    years: z.array(z.string()),
+    figures: text,
+    placeUnit: z.string(),
+    models: z.record(z.string(), model),
+    options: z.record(z.string(), option),
+    offers: z.record(z.string(), z.array(offer)),
+    rules: z.array(rule),
+    rows: z.optional(z.object({ list: z.string(), figures: text, place: z.string() })),
+    tells: z.optional(z.record(z.string(), text)),
   });
 }
 

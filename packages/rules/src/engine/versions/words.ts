@@ -24,6 +24,7 @@ const partWords: Readonly<Record<string, string>> = {
   selections: 'Things chosen',
   rankings: 'Orders of size',
   simulations: 'What is reckoned step by step',
+  catalogues: 'Catalogues',
   changes: 'What may be changed',
   formulas: 'How it reckons',
   limits: 'Limits',

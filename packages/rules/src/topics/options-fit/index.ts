@@ -1,0 +1,85 @@
+import { defineTopic, gather } from '../../engine/define/topic';
+import { changes } from './changes';
+import { orderFacts } from './facts';
+import { offers } from './offers';
+import { listedTrailer, rig, rigLimits } from './rig';
+import { catalogueOfTheYard, custom, dryWeightMeans, orderSheet } from './sources';
+import { yard } from './yard';
+
+const parts = [orderFacts, rig, offers, listedTrailer, rigLimits] as const;
+
+/** Can this floor plan be ordered as the buyer wants it, and what does that do to the rig? */
+export const optionsFit = defineTopic({
+  id: 'options-fit',
+  version: '1.0.0',
+  title: 'Models and options',
+  question:
+    'Can this floor plan be ordered as the buyer wants it, what comes along, and what does the build weigh behind the vehicle?',
+  facts: gather('facts', parts),
+  parameters: gather('parameters', parts),
+  tables: {},
+  formulas: gather('formulas', parts),
+  limits: gather('limits', parts),
+  findings: gather('findings', parts),
+  decisions: gather('decisions', parts),
+  catalogues: { yard },
+  outcomes: {
+    ok: {
+      id: 'can-be-ordered',
+      words: 'can be ordered',
+      sentence: 'It can be ordered as wanted.',
+    },
+    care: {
+      id: 'can-be-ordered-with-care',
+      words: 'can be ordered with care',
+      sentence: 'It can be ordered as wanted, with care.',
+    },
+    stop: {
+      id: 'not-as-wanted',
+      words: 'not as wanted',
+      sentence: 'It does not go as wanted.',
+    },
+    unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
+  },
+  apart: {},
+  headline: [
+    'wishes.count',
+    'wishes.met',
+    'yard.plans',
+    'plan.choices',
+    'plan.builds',
+    'build.ways',
+    'build.brought',
+    'build.weight',
+    'trailer.dryWeight',
+    'trailer.loaded',
+    'trailer.room',
+    'tongue.loaded',
+    'payload.used',
+    'payload.available',
+  ],
+  assumptions: [],
+  changes,
+  cautions: [
+    {
+      says: 'The catalogue is invented. In earnest the order sheet of that very model year decides what is standard, optional and not offered.',
+      source: catalogueOfTheYard,
+    },
+    {
+      says: 'Order before you promise: options end with a model year, and what is on the lot may be last year’s.',
+      source: orderSheet,
+    },
+    {
+      says: 'The dry weight counts standard equipment and no options; the label of that very trailer, and a scale, win over this sum.',
+      source: dryWeightMeans,
+    },
+    {
+      says: 'Never exceed the lowest-rated part of vehicle, hitch and trailer. Where no vehicle was told, nothing here says that it can be towed.',
+      source: custom,
+    },
+    {
+      says: 'Gas and electrical options are fitted by the factory or by licensed hands; this is advice, not approval.',
+      source: custom,
+    },
+  ],
+});

@@ -1,0 +1,144 @@
+import { part } from '../../engine/define/topic';
+import { catalogueOfTheYard, orderSheet, propositions } from './sources';
+
+/**
+ * Whether the buyer's wishes can be ordered on that floor plan in that model year.
+ *
+ *     wishes ─► each offered? ─► all together? ─► what comes along ─► builds left
+ */
+export const offers = part({
+  formulas: {
+    'plan.sold': {
+      label: 'The floor plan is sold in that model year',
+      unit: 'yes-no',
+      is: 'sold(yard)',
+      source: catalogueOfTheYard,
+    },
+    'wishes.count': {
+      label: 'Options wanted',
+      unit: '',
+      is: 'wishes(yard)',
+      source: orderSheet,
+    },
+    'wishes.met': {
+      label: 'Of them offered on that floor plan in that year',
+      noun: 'the wishes that are offered',
+      unit: '',
+      is: 'wishesMet(yard)',
+      source: catalogueOfTheYard,
+    },
+    'wishes.allOffered': {
+      label: 'Everything wanted is offered, each by itself',
+      unit: 'yes-no',
+      is: 'wishes.met == wishes.count',
+      source: catalogueOfTheYard,
+    },
+    'wishes.imposed': {
+      label: 'Options wanted left out that come with it',
+      unit: '',
+      is: 'imposed(yard)',
+      source: catalogueOfTheYard,
+    },
+    'wishes.imposedAny': {
+      label: 'Something wanted left out comes with it',
+      unit: 'yes-no',
+      is: 'wishes.imposed > 0',
+      source: catalogueOfTheYard,
+    },
+    'wishes.clash': {
+      label: 'Everything is offered, and not together',
+      unit: 'yes-no',
+      is: 'plan.sold && wishes.allOffered && !orderable(yard)',
+      source: propositions,
+    },
+    'build.brought': {
+      label: 'Options that what is wanted brings along, at the least',
+      unit: '',
+      is: 'brought(yard)',
+      source: propositions,
+    },
+    'build.bringsMore': {
+      label: 'What is wanted brings other options along',
+      unit: 'yes-no',
+      is: 'build.brought > 0',
+      source: propositions,
+    },
+    'plan.choices': {
+      label: 'Options that may be chosen or left',
+      noun: 'the options to choose from',
+      unit: '',
+      is: 'choices(yard)',
+      source: catalogueOfTheYard,
+    },
+    'plan.builds': {
+      label: 'Different builds of that floor plan and year',
+      noun: 'all builds',
+      unit: '',
+      is: 'buildsInAll(yard)',
+      source: propositions,
+    },
+    'build.ways': {
+      label: 'Builds that have all that is wanted',
+      noun: 'the builds with all that is wanted',
+      unit: '',
+      is: 'builds(yard)',
+      source: propositions,
+    },
+    'yard.plans': {
+      label: 'Floor plans that can be ordered so in that year',
+      unit: '',
+      is: 'modelsOrderable(yard)',
+      source: propositions,
+    },
+  },
+  findings: {
+    'plan-sold': {
+      label: 'Floor plan and model year',
+      stop: {
+        when: { all: [{ fact: 'plan.sold', operator: 'equal', value: 'no' }] },
+        says: 'That floor plan is not sold in that model year: look at another year, or at another floor plan.',
+      },
+      unsure: 'It hangs on floor plan and model year whether it is sold at all.',
+      otherwise: 'The floor plan is sold in that model year.',
+      source: catalogueOfTheYard,
+    },
+    'wishes-offered': {
+      label: 'Each wish is offered',
+      stop: {
+        when: { all: [{ fact: 'wishes.allOffered', operator: 'equal', value: 'no' }] },
+        says: 'Something wanted is not offered on that floor plan in that model year; the lists below say where and when it is.',
+      },
+      unsure: 'It hangs on what is not known yet whether everything wanted is offered.',
+      otherwise: 'Everything wanted is offered, each by itself.',
+      source: catalogueOfTheYard,
+    },
+    'wishes-together': {
+      label: 'The wishes go together',
+      stop: {
+        when: { all: [{ fact: 'wishes.clash', operator: 'equal', value: 'yes' }] },
+        says: 'Everything wanted is offered, but not together: one of the wishes, or something it needs, rules another out.',
+      },
+      unsure: 'It hangs on what is not known yet whether the wishes go together.',
+      otherwise: 'No wish rules another out.',
+      source: propositions,
+    },
+    'brought-along': {
+      label: 'What comes along',
+      care: {
+        when: { all: [{ fact: 'build.bringsMore', operator: 'equal', value: 'yes' }] },
+        says: 'What is wanted needs options that nobody asked for. They are in the list and in the weight; tell the buyer before ordering.',
+      },
+      otherwise: 'Nothing has to be ordered beside what is wanted.',
+      source: propositions,
+    },
+    'comes-anyway': {
+      label: 'Standard, wanted or not',
+      care: {
+        when: { all: [{ fact: 'wishes.imposedAny', operator: 'equal', value: 'yes' }] },
+        says: 'Something the buyer wants left out is standard in that model year: it comes with it, and is in the dry weight.',
+      },
+      otherwise: 'Nothing comes with it that was wanted left out.',
+      source: catalogueOfTheYard,
+    },
+  },
+});

@@ -1,0 +1,137 @@
+import { part } from '../../engine/define/topic';
+import { standingOn } from '../../engine/formula/standing-on';
+import { towFit } from '../tow-fit/index';
+import { catalogueOfTheYard, dryWeightMeans, weights } from './sources';
+
+/** The rig, asked and reckoned as for towing; what the catalogue knows of the trailer is not asked. */
+const towing = standingOn(
+  towFit,
+  'trailer.loaded',
+  'trailerWeight.limit',
+  'tongue.loaded',
+  'tongue.share',
+  'tongue.lowEdge',
+  'tongue.highEdge',
+  'tongue.limit',
+  'payload.used',
+  'payload.available',
+  'combined.gross',
+  'combined.limit',
+  'combined.empty',
+);
+
+const listed: readonly string[] = [
+  'trailer.dryWeight',
+  'trailer.dryTongueWeight',
+  'trailer.ballToAxle',
+  'trailer.propane',
+  'trailer.coupling',
+];
+
+const facts = Object.fromEntries(
+  Object.entries(towing.facts ?? {}).filter(([id]) => !listed.includes(id)),
+);
+
+export const rig = {
+  ...towing,
+  facts,
+  parameters: {
+    ...towing.parameters,
+    'tongue.none': towFit.parameters['tongue.none'],
+    'margin.towRating': towFit.parameters['margin.towRating'],
+    'margin.other': towFit.parameters['margin.other'],
+  },
+};
+
+const figure = (label: string, noun: string, unit: string, name: string) => ({
+  label,
+  noun,
+  unit,
+  is: `figure(yard, ${name})`,
+  source: catalogueOfTheYard,
+});
+
+/**
+ * What the catalogue says of the trailer, under the names by which towing asks for it; the options
+ * of the build are rows of `trailer.options`, after those that somebody typed in.
+ *
+ *     dry weight of that year ─┼─ options of the build ─┼─ cargo, water, gas ─►  trailer.loaded
+ */
+export const listedTrailer = part({
+  formulas: {
+    'trailer.dryWeight': figure('Dry weight', 'the dry weight', 'lb', 'dryWeight'),
+    'trailer.dryTongueWeight': figure(
+      'Dry tongue weight',
+      'the dry tongue',
+      'lb',
+      'dryTongueWeight',
+    ),
+    'trailer.gvwr': figure('Trailer GVWR', 'the trailer’s GVWR', 'lb', 'gvwr'),
+    'trailer.ballToAxle': figure(
+      'Ball to axle centre',
+      'the distance from ball to axle',
+      'ft',
+      'ballToAxle',
+    ),
+    'trailer.propane': figure('Propane, cylinders full', 'the propane', 'lb', 'propane'),
+    'plan.isFifthWheel': {
+      label: 'It rides in a fifth-wheel hitch',
+      unit: 'yes-no',
+      is: 'figure(yard, fifthWheel) > 0',
+      source: catalogueOfTheYard,
+    },
+    'build.weight': {
+      label: 'Weight of the build’s options',
+      noun: 'the options of the build',
+      unit: 'lb',
+      is: 'sum(trailer.options.weight)',
+      source: dryWeightMeans,
+    },
+    'trailer.room': {
+      label: 'Left for cargo and water once options and gas are aboard',
+      noun: 'what is left for cargo and water',
+      unit: 'lb',
+      is: 'trailer.gvwr - trailer.dryWeight - build.weight - trailer.propane',
+      source: weights,
+    },
+  },
+  decisions: {
+    'trailer.coupling': {
+      label: 'Coupling',
+      hit: 'unique',
+      on: ['plan.isFifthWheel'],
+      rows: [
+        { when: ['yes'], gives: 'fifth-wheel' },
+        { when: ['no'], gives: 'ball' },
+      ],
+      results: {
+        ball: { label: 'ball', says: 'It rides on a ball.' },
+        'fifth-wheel': { label: 'fifth-wheel', says: 'It rides in a fifth-wheel hitch.' },
+      },
+      source: catalogueOfTheYard,
+    },
+  },
+});
+
+/** Once a tow vehicle is spoken of, none of its limits may be left out. */
+const spokenOf = [
+  'vehicle.maxTrailerWeight',
+  'vehicle.maxTongueCarried',
+  'vehicle.placardPayload',
+  'vehicle.gcwr',
+];
+
+/** What the build does to the rig. */
+export const rigLimits = part({
+  limits: {
+    'trailer-gross': towFit.limits['trailer-gross'],
+    'trailer-weight': { ...towFit.limits['trailer-weight'], askedBy: spokenOf },
+    tongue: { ...towFit.limits.tongue, askedBy: spokenOf },
+    payload: { ...towFit.limits.payload, askedBy: spokenOf },
+    combined: towFit.limits.combined,
+  },
+  findings: {
+    'tongue-share': towFit.findings['tongue-share'],
+    'tongue-negative': towFit.findings['tongue-negative'],
+  },
+});

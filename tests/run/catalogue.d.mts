@@ -1,0 +1,2 @@
+export function seedRows(name: string): readonly Readonly<Record<string, string>>[];
+export function yardFromSeeds(): unknown;
