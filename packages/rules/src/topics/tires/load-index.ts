@@ -4,7 +4,7 @@ import { loadIndices } from './sources';
 /** What one tire of each load index may carry. */
 export const loadOfIndex: Table = {
   label: 'Load of each load index',
-  keyUnit: '1',
+  keyUnit: '',
   valueUnit: 'kg',
   // biome-ignore format: eight pairs a line read like the printed list
   rows: [
