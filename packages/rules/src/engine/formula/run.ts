@@ -82,7 +82,7 @@ function wordValue({ wordTables = {} }: Topic, name: string, word: string): numb
   const table = wordTables[name];
   const value = table?.values[word];
   if (!table || value === undefined) throw new Error(`Table “${name}” has nothing for “${word}”.`);
-  return table.valueUnit === '' ? value : value * unitOf(table.valueUnit || '1').factor;
+  return table.valueUnit === '' ? value : value * unitOf(table.valueUnit).factor;
 }
 
 const tables = new WeakMap<Topic, Map<string, readonly (readonly [number, number])[]>>();
