@@ -5,7 +5,7 @@ import { freezing, frostCustom, house } from './sources';
 const may = (label: string, is: string) =>
   ({ label, unit: 'yes-no', is, source: frostCustom }) as const;
 
-const wet = "frost.isMet && water.state == 'in-use'";
+const wet = "frost.isAsked && frost.isMet && water.state == 'in-use'";
 const unheated = "(tanks.place != 'heated' || trailer.use == 'stands-unused')";
 const reached =
   "(tanks.place == 'exposed' || trailer.use == 'stands-unused' || (tanks.place == 'enclosed' && frost.isHard))";
@@ -60,6 +60,12 @@ export const frost = part({
     },
   },
   formulas: {
+    'frost.isAsked': {
+      label: 'The water is asked about',
+      unit: 'yes-no',
+      is: 'given(water.state) || given(trailer.use) || given(tanks.place)',
+      source: frostCustom,
+    },
     'frost.isMet': {
       label: 'Water freezes outside',
       unit: 'yes-no',
@@ -81,7 +87,7 @@ export const frost = part({
     ),
     'freezes.rest': may(
       'What is left in traps and pump may freeze',
-      "frost.isMet && water.state == 'drained'",
+      "frost.isAsked && frost.isMet && water.state == 'drained'",
     ),
   },
   decisions: { 'water.action': frostTable },

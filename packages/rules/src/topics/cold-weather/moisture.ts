@@ -20,8 +20,8 @@ export const moisture = part({
   parameters: {
     'celsius.degree': {
       label: 'One degree Celsius',
-      unit: 'F°',
-      values: [{ from: '2020-01-01', value: 1.8 }],
+      unit: 'C°',
+      values: [{ from: '2020-01-01', value: 1 }],
       source: celsius,
     },
     'dew.root': {
@@ -72,13 +72,13 @@ export const moisture = part({
     'dew.point': {
       label: 'Dew point inside',
       unit: '°F',
-      is: '(power(inside.humidity, dew.root) * (dew.base + dew.slope * inside.celsius) + dew.rise * inside.celsius - dew.base) * celsius.degree + frost.point',
+      is: 'needs((power(inside.humidity, dew.root) * (dew.base + dew.slope * inside.celsius) + dew.rise * inside.celsius - dew.base) * celsius.degree + frost.point, inside.humidity)',
       source: dewFormula,
     },
     'window.surface': {
       label: 'Inner face of the panes',
       unit: '°F',
-      is: 'inside.temperature - heat.degrees * pick(glass, windows.glazing) / film.inside',
+      is: 'needs(inside.temperature - heat.degrees * pick(glass, windows.glazing) / film.inside, inside.humidity)',
       source: conduction,
     },
     'dew.room': {

@@ -81,8 +81,14 @@ export const demand = part({
     'furnace.gasNight': {
       label: 'Propane for the furnace, a night',
       unit: 'lb',
-      is: 'furnace.heatNight / propane.heat',
+      is: 'needs(furnace.heatNight / propane.heat, furnace.input)',
       source: propaneTables,
+    },
+    'blower.night': {
+      label: 'Blower of the furnace, a night, from the battery',
+      unit: 'Ah',
+      is: 'needs(blower.ampHours, furnace.blowerCurrent)',
+      source: balance,
     },
     'demand.daily': {
       label: 'Gas a day and night',
@@ -90,10 +96,16 @@ export const demand = part({
       is: 'furnace.heatNight + sum(gas.appliances.input * choose(given(gas.appliances.hours), gas.appliances.hours, time.day) * choose(given(gas.appliances.duty), gas.appliances.duty, 1))',
       source: balance,
     },
+    'demand.listed': {
+      label: 'Something that burns is told; without an end where it is not',
+      unit: '',
+      is: 'choose(given(furnace.input) || count(gas.appliances) > 0, 0, unlimited)',
+      source: custom,
+    },
     'gas.daily': {
       label: 'Propane a day and night',
       unit: 'lb',
-      is: 'demand.daily / propane.heat',
+      is: 'needs(demand.daily / propane.heat, demand.listed)',
       source: propaneTables,
     },
     'gas.needed': {

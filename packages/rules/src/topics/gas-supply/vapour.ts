@@ -136,7 +136,7 @@ export const vapour = part({
     'vapour.pressure': {
       label: 'Pressure in the cylinder, as of pure propane',
       unit: 'psi',
-      is: 'lookup(pressureByTemperature, outside.temperature)',
+      is: 'needs(lookup(pressureByTemperature, outside.temperature), outside.temperature)',
       source: vapourPressure,
     },
     'cylinder.across': {
@@ -166,7 +166,7 @@ export const vapour = part({
     'vapour.rule': {
       label: 'Gas that boils off, by the rule',
       unit: 'Btu/h',
-      is: 'cylinder.across * cylinder.along * lookup(boilByFill, fill.share) * lookup(boilByCold, outside.temperature) * cylinder.feeding',
+      is: 'needs(cylinder.across * cylinder.along * lookup(boilByFill, fill.share) * lookup(boilByCold, outside.temperature) * cylinder.feeding, outside.temperature)',
       source: boilRule,
     },
     'vapour.least': {
