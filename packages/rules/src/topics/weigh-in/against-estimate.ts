@@ -2,7 +2,7 @@ import { part } from '../../engine/define/topic';
 import { house, statics } from './sources';
 
 const size = (label: string, of: string) =>
-  ({ label, unit: 'lb', is: `max(${of}, -${of})`, source: statics }) as const;
+  ({ label, unit: 'lb', is: `max(0, ${of}, -${of})`, source: statics }) as const;
 const off = (label: string, noun: string, is: string) =>
   ({ label, noun, unit: 'lb', is, source: statics }) as const;
 const beyond = (fact: string) =>
@@ -52,27 +52,6 @@ export const againstEstimate = part({
     'off.trailerSize': size('How far the trailer’s estimate was off', 'off.trailer'),
     'off.tongueSize': size('How far the tongue’s estimate was off', 'off.tongue'),
     'off.vehicleSize': size('How far the vehicle’s estimate was off', 'off.vehicle'),
-  },
-  rankings: {
-    'estimate.off': {
-      label: 'Which estimate was off most',
-      first: 'most',
-      of: {
-        trailer: {
-          by: 'off.trailerSize',
-          says: 'The trailer: dry weight, options or what was packed.',
-        },
-        tongue: {
-          by: 'off.tongueSize',
-          says: 'The tongue: the dry figure and a tenth, or where things were packed.',
-        },
-        vehicle: {
-          by: 'off.vehicleSize',
-          says: 'The vehicle: its curb weight, people or cargo.',
-        },
-      },
-      source: statics,
-    },
   },
   findings: {
     'trailer-estimate': {

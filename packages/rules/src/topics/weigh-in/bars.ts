@@ -40,7 +40,7 @@ export const barsWeighed = part({
     'front.loses': {
       label: 'The tongue alone takes weight off the front axle, beyond what rounding could feign',
       unit: 'yes-no',
-      is: 'least.aloneFront > most.slackFront',
+      is: '!tickets.impossible && least.aloneFront > most.slackFront',
       source: intervals,
     },
     'bars.restoredLeast': {
@@ -68,7 +68,7 @@ export const barsWeighed = part({
       label: 'Share restored to the front axle, as weighed',
       noun: 'the share restored as weighed',
       unit: '1',
-      is: 'choose(pass.twoTold && !known(slack.front), bars.restoredByTwo, between(bars.restoredLeast, bars.restoredMost))',
+      is: 'choose(tickets.impossible, between(-unlimited, unlimited), choose(pass.twoTold && !known(slack.front), bars.restoredByTwo, between(bars.restoredLeast, bars.restoredMost)))',
       source: statics,
     },
     'bars.momentWeighed': {

@@ -68,7 +68,6 @@ export const weighIn = defineTopic({
   formulas: gather('formulas', parts),
   limits: gather('limits', parts),
   findings: gather('findings', parts),
-  rankings: gather('rankings', parts),
   outcomes: {
     ok: { id: 'weighs-in', words: 'weighs in', sentence: 'It weighs in.' },
     care: {

@@ -1,15 +1,14 @@
 import { part } from '../../engine/define/topic';
 import { house, intervals } from './sources';
 
-/** A printed figure stands for half a step either way, and for what the scale may be off. */
 const least = (name: string): string => `${name} * (1 - scale.tolerance) - scale.step / 2`;
 const most = (name: string): string => `${name} * (1 + scale.tolerance) + scale.step / 2`;
-const read = (label: string, name: string) =>
+const read = (axle: string, pass: string, name: string) =>
   ({
-    label,
-    noun: label.toLowerCase(),
+    label: `${axle}, ${pass}, as far as the scale tells`,
+    noun: `the ${axle.toLowerCase()}, ${pass}`,
     unit: 'lb',
-    is: `between(${least(name)}, ${most(name)})`,
+    is: `${name} * scale.band + scale.rounding`,
     source: intervals,
   }) as const;
 const end = (label: string, is: string) => ({ label, unit: 'lb', is, source: intervals }) as const;
@@ -32,20 +31,28 @@ export const readings = part({
     },
   },
   formulas: {
-    'read.tightFront': read('Front axle, bars tight, as far as the scale tells', 'tight.front'),
-    'read.tightRear': read('Rear axle, bars tight, as far as the scale tells', 'tight.rear'),
-    'read.tightTrailer': read(
-      'Trailer axles, bars tight, as far as the scale tells',
-      'tight.trailer',
-    ),
-    'read.slackFront': read('Front axle, bars slack, as far as the scale tells', 'slack.front'),
-    'read.slackRear': read('Rear axle, bars slack, as far as the scale tells', 'slack.rear'),
-    'read.slackTrailer': read(
-      'Trailer axles, bars slack, as far as the scale tells',
-      'slack.trailer',
-    ),
-    'read.aloneFront': read('Front axle, vehicle alone, as far as the scale tells', 'alone.front'),
-    'read.aloneRear': read('Rear axle, vehicle alone, as far as the scale tells', 'alone.rear'),
+    'scale.band': {
+      label: 'What the scale may make of a pound',
+      noun: 'the scale’s tolerance either way',
+      unit: '1',
+      is: 'between(1 - scale.tolerance, 1 + scale.tolerance)',
+      source: house,
+    },
+    'scale.rounding': {
+      label: 'What rounding may hide; anything at all where the tickets cannot be right',
+      noun: 'half a step either way',
+      unit: 'lb',
+      is: 'choose(tickets.impossible, between(-unlimited, unlimited), between(-scale.step / 2, scale.step / 2))',
+      source: intervals,
+    },
+    'read.tightFront': read('Front axle', 'bars tight', 'tight.front'),
+    'read.tightRear': read('Rear axle', 'bars tight', 'tight.rear'),
+    'read.tightTrailer': read('Trailer axles', 'bars tight', 'tight.trailer'),
+    'read.slackFront': read('Front axle', 'bars slack', 'slack.front'),
+    'read.slackRear': read('Rear axle', 'bars slack', 'slack.rear'),
+    'read.slackTrailer': read('Trailer axles', 'bars slack', 'slack.trailer'),
+    'read.aloneFront': read('Front axle', 'vehicle alone', 'alone.front'),
+    'read.aloneRear': read('Rear axle', 'vehicle alone', 'alone.rear'),
     'least.tightFront': end('Front axle, bars tight, at the least', least('tight.front')),
     'most.tightFront': end('Front axle, bars tight, at the most', most('tight.front')),
     'least.slackFront': end('Front axle, bars slack, at the least', least('slack.front')),

@@ -37,6 +37,13 @@ export const grossRatings: Source = {
   note: 'Gross vehicle and gross axle weight ratings on the certification label; section cited from memory.',
 };
 
+export const payloadLabel: Source = {
+  class: 'published',
+  cite: '49 CFR 571.110',
+  section: 'S4.3',
+  note: 'The tire-and-loading label states what occupants and cargo together may never exceed.',
+};
+
 export const makersRating: Source = {
   class: 'common-practice',
   cite: 'Rating stated by the maker',

@@ -1,9 +1,33 @@
 import { part } from '../../engine/define/topic';
 import { custom, intervals, statics } from './sources';
 
-/** Tickets that cannot all be of this rig: refused with the reason, before anything is read off. */
+/**
+ * Tickets that cannot all be of this rig are refused with the reason: nothing is read off them, so
+ * that what follows from them stays unknown.
+ */
 export const tickets = part({
+  parameters: {
+    'printed.figures': {
+      label: 'Figures on two hitched tickets',
+      noun: 'the figures on both',
+      unit: '',
+      values: [{ from: '2020-01-01', value: 6 }],
+      source: intervals,
+    },
+  },
   formulas: {
+    'tickets.hitchedAndAlone': {
+      label: 'A hitched ticket and one of the vehicle alone are there',
+      unit: 'yes-no',
+      is: 'known(alone.front, alone.rear) && (known(slack.front, slack.rear, slack.trailer) || known(tight.front, tight.rear, tight.trailer))',
+      source: statics,
+    },
+    'tickets.impossible': {
+      label: 'The tickets cannot all be of this rig',
+      unit: 'yes-no',
+      is: 'tickets.hitchedAndAlone && printed.hitched <= printed.alone || known(tight.front, tight.rear, tight.trailer, slack.front, slack.rear, slack.trailer) && printed.drift > printed.driftAllowed || known(tight.front, slack.front) && slack.front > most.tightFrontSeen',
+      source: statics,
+    },
     'printed.tight': {
       label: 'Ticket with bars tight, in all',
       noun: 'the ticket with bars tight',
@@ -36,14 +60,14 @@ export const tickets = part({
       label: 'Difference between the two hitched tickets',
       noun: 'the difference between the hitched tickets',
       unit: 'lb',
-      is: 'max(printed.tight - printed.slack, printed.slack - printed.tight)',
+      is: 'max(0, printed.tight - printed.slack, printed.slack - printed.tight)',
       source: statics,
     },
     'printed.driftAllowed': {
       label: 'Most that rounding and scale can make of it',
       noun: 'what rounding and scale can make of it',
       unit: 'lb',
-      is: '(1 + 1 + 1) * scale.step + scale.tolerance * (printed.tight + printed.slack)',
+      is: 'printed.figures * scale.step / 2 + scale.tolerance * (printed.tight + printed.slack)',
       source: intervals,
     },
     'most.tightFrontSeen': {

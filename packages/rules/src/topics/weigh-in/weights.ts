@@ -1,5 +1,5 @@
 import { part } from '../../engine/define/topic';
-import { grossRatings, makersRating, statics, tongueBand } from './sources';
+import { grossRatings, makersRating, payloadLabel, statics, tongueBand } from './sources';
 
 const rated = { margin: 'margin.other', source: grossRatings } as const;
 
@@ -99,10 +99,17 @@ export const weighed = part({
       is: 'choose(pass.slackTold || !pass.twoTold, read.slackFront + read.slackRear, read.aloneFront + read.aloneRear + tongue.byTwo)',
       source: statics,
     },
+    'payload.usedWeighed': {
+      label: 'Payload used, as weighed',
+      noun: 'the payload used, as weighed',
+      unit: 'lb',
+      is: 'vehicle.weighed - vehicle.curb',
+      source: payloadLabel,
+    },
     'payload.remaining': {
       label: 'Payload that remains',
       unit: 'lb',
-      is: 'vehicle.gvwr - vehicle.weighed',
+      is: 'choose(known(vehicle.gvwr) || !given(vehicle.placardPayload), vehicle.gvwr - vehicle.weighed, vehicle.placardPayload - payload.usedWeighed)',
       source: grossRatings,
     },
     'combined.weighed': {
@@ -152,6 +159,15 @@ export const weighed = part({
       margin: 'margin.other',
       askedBy: ['vehicle.maxTongueCarried', 'vehicle.maxTongueDistributed'],
       source: makersRating,
+    },
+    payload: {
+      label: 'Payload',
+      short: 'payload',
+      used: 'payload.usedWeighed',
+      limit: 'vehicle.placardPayload',
+      margin: 'margin.other',
+      askedBy: ['vehicle.placardPayload'],
+      source: payloadLabel,
     },
     'vehicle-gross': {
       ...rated,
