@@ -134,6 +134,19 @@ test('another appliance never makes the gas last longer, or the cylinder keep up
   );
 });
 
+test('a smaller cylinder, full, never boils off more than a larger one', () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 1, max: 100 }), fc.integer({ min: 0, max: 60 }), (fill, more) => {
+      const rule = (pounds: number) =>
+        judge({ 'cylinder.fill': `${pounds} lb`, 'outside.temperature': '20 °F' }).values[
+          'vapour.rule'
+        ].lo;
+      expect(rule(fill + more)).toBeGreaterThanOrEqual(rule(fill) - 1e-6);
+    }),
+    { numRuns: 100, seed },
+  );
+});
+
 test('a tare nobody read never leaves gas enough', () => {
   fc.assert(
     fc.property(pounds, hours, (left, set) => {

@@ -53,7 +53,7 @@ export const boilSpread: Source = {
 export const usualSizes: Source = {
   class: 'from-memory',
   cite: 'Usual size of a steel cylinder by its rated pounds',
-  note: 'From memory, the shell without collar and foot ring; a tape on the cylinder wins.',
+  note: 'From memory, the shell without collar and foot ring, twenties taken from 19 lb on; a tape on the cylinder wins.',
 };
 
 export const vapourPressure: Source = {

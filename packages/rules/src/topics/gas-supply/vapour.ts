@@ -99,6 +99,9 @@ export const vapour = part({
       keyUnit: 'lb',
       valueUnit: 'in',
       rows: [
+        [1, 4],
+        [5, 8],
+        [11, 12],
         [20, 12],
         [30, 12.5],
         [40, 14.5],
@@ -111,6 +114,10 @@ export const vapour = part({
       keyUnit: 'lb',
       valueUnit: 'in',
       rows: [
+        [1, 8],
+        [5, 9],
+        [11, 9],
+        [19, 14],
         [20, 14],
         [30, 20],
         [40, 25],
