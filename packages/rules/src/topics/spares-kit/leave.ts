@@ -1,5 +1,5 @@
 import { part } from '../../engine/define/topic';
-import { house } from './sources';
+import { house, statics } from './sources';
 
 const missed = (label: string, value: number) =>
   ({
@@ -47,7 +47,7 @@ export const leave = part({
       noun: 'what a lean kit frees',
       unit: 'lb',
       is: 'choose(need.secondSpare, spare.weight, 0) + choose(need.hub, weightOf.hub, 0) + choose(need.grease, weightOf.grease, 0) + choose(need.compressor, weightOf.compressor, 0) + choose(need.bearings, weightOf.bearings, 0)',
-      source: house,
+      source: statics,
     },
   },
   rankings: {

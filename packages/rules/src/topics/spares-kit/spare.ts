@@ -1,4 +1,5 @@
 import { part } from '../../engine/define/topic';
+import { dateCode, tireAge } from '../tires/sources';
 import { baseList, makersRating, statics } from './sources';
 
 /** The spare wheel: there, strong enough, young enough. */
@@ -16,7 +17,7 @@ export const spare = part({
       noun: 'the spare’s age',
       unit: 'yr',
       is: '(asOf.year - code.from - spare.codeYear - choose(known(spare.codeWeek), (spare.codeWeek - 1) / year.weeks, 0)) * year.one',
-      source: baseList,
+      source: dateCode,
     },
   },
   limits: {
@@ -62,7 +63,7 @@ export const spare = part({
       },
       unsure: 'Read the spare’s date code: it may be past its years.',
       otherwise: 'The spare is young enough.',
-      source: baseList,
+      source: tireAge,
     },
   },
 });

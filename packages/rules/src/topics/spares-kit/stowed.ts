@@ -1,4 +1,5 @@
 import { part } from '../../engine/define/topic';
+import { tongueBand } from '../tow-fit/sources';
 import { makersRating, statics } from './sources';
 
 /**
@@ -110,7 +111,7 @@ export const stowed = part({
       },
       otherwise:
         'With the kit where it rides, the tongue’s share of the trailer is in the usual band.',
-      source: makersRating,
+      source: tongueBand,
     },
   },
 });
