@@ -126,7 +126,7 @@ export const offers = part({
       label: 'What comes along',
       care: {
         when: { all: [{ fact: 'build.bringsMore', operator: 'equal', value: 'yes' }] },
-        says: 'What is wanted needs options that nobody asked for. They are in the list and in the weight; tell the buyer before ordering.',
+        says: 'What is wanted, or the floor plan itself, needs options that nobody asked for. They are in the list and in the weight; tell the buyer before ordering.',
       },
       otherwise: 'Nothing has to be ordered beside what is wanted.',
       source: propositions,
