@@ -40,6 +40,7 @@ const commonNames: readonly (readonly [string, Dimension])[] = [
   ['weight per volume', [1, -3, 0, 0, 0, 0]],
   ['force or energy per distance', [1, 1, -2, 0, 0, 0]],
   ['moment', [1, 1, 0, 0, 0, 0]],
+  ['money per time', [0, 0, -1, 0, 0, 1]],
 ];
 
 /** In words, for messages: "weight", "area", "weight·length^-2". */

@@ -1,0 +1,272 @@
+import { findingOf, part } from '../../engine/define/topic';
+import { claimTable } from './claim-table';
+import {
+  custom,
+  house,
+  money,
+  policyWording,
+  premiumEffect,
+  writeOffShare,
+  writeOffSum,
+} from './sources';
+
+/**
+ * Money over the years in which a claim is felt.
+ *
+ *     paying ─── the whole repair ───────────────►
+ *     claiming ─ deductible ─┬─ premium × raise × years ─►
+ *                            break-even: where the two are alike
+ */
+export const claim = part({
+  facts: {
+    'damage.cause': {
+      kind: 'choice',
+      label: 'What did it',
+      options: ['collision', 'weather', 'slow-leak', 'other-party'],
+      ask: 'What did it: a collision of your own, weather, water that came in slowly, or somebody else?',
+      where: 'told by the owner',
+    },
+    'policy.deductible': {
+      kind: 'quantity',
+      label: 'Deductible',
+      noun: 'the deductible',
+      unit: 'USD',
+      least: 0,
+      most: 50_000,
+      exact: true,
+      ask: 'How high is the deductible for this kind of damage?',
+      where: 'declarations page of the policy',
+    },
+    'policy.premium': {
+      kind: 'quantity',
+      label: 'Premium a year',
+      noun: 'the premium',
+      unit: 'USD/yr',
+      least: 0,
+      most: 50_000,
+      ask: 'What is the premium for a year?',
+      where: 'declarations page of the policy',
+    },
+    'policy.raise': {
+      kind: 'quantity',
+      label: 'What a claim adds to the premium',
+      noun: 'what a claim adds',
+      unit: '%',
+      least: 0,
+      most: 300,
+      ask: 'By how much would a claim raise the premium?',
+      where: 'the agent, asked in general and without naming a loss',
+    },
+    'policy.years': {
+      kind: 'quantity',
+      label: 'Years a claim is felt',
+      unit: 'yr',
+      least: 0,
+      most: 15,
+      ask: 'For how many years?',
+      where: 'the agent, asked in general',
+    },
+    'policy.forgives': {
+      kind: 'yes-no',
+      label: 'The first claim is forgiven',
+      ask: 'Does the policy forgive a first claim?',
+      where: 'the policy, under forgiveness',
+      silent: {
+        value: 'no',
+        says: 'The policy forgives no claim.',
+        source: custom,
+        quiet: true,
+      },
+    },
+    'policy.claimsBefore': {
+      kind: 'quantity',
+      label: 'Claims in the last five years',
+      unit: '',
+      least: 0,
+      most: 20,
+      ask: 'How many claims were there in the last five years?',
+      where: 'told by the owner',
+    },
+    'rig.value': {
+      kind: 'quantity',
+      label: 'What the trailer was worth before',
+      noun: 'what it was worth',
+      unit: 'USD',
+      least: 0,
+      most: 1_000_000,
+      ask: 'What would a like trailer have cost just before?',
+      where:
+        'offers of like trailers, of the same year and state; an agreed value in the policy wins',
+    },
+    'rig.salvage': {
+      kind: 'quantity',
+      label: 'What it is worth as it stands',
+      unit: 'USD',
+      least: 0,
+      most: 1_000_000,
+      ask: 'What would a buyer give for it as it stands?',
+      where: 'the insurer’s offer for it',
+    },
+  },
+  parameters: {
+    'raise.low': {
+      label: 'What a claim adds where nobody told, least',
+      unit: '%',
+      values: [{ from: '2020-01-01', value: 10 }],
+      range: [0, 100],
+      source: premiumEffect,
+    },
+    'raise.high': {
+      label: 'What a claim adds where nobody told, most',
+      unit: '%',
+      values: [{ from: '2020-01-01', value: 30 }],
+      range: [0, 100],
+      source: premiumEffect,
+    },
+    'years.low': {
+      label: 'Years a claim is felt where nobody told, least',
+      unit: 'yr',
+      values: [{ from: '2020-01-01', value: 3 }],
+      range: [1, 10],
+      source: premiumEffect,
+    },
+    'years.high': {
+      label: 'Years a claim is felt where nobody told, most',
+      unit: 'yr',
+      values: [{ from: '2020-01-01', value: 5 }],
+      range: [1, 10],
+      source: premiumEffect,
+    },
+    'writeOff.share': {
+      label: 'Share of the value above which insurers seldom repair',
+      unit: '%',
+      values: [{ from: '2020-01-01', value: 75 }],
+      range: [50, 100],
+      source: writeOffShare,
+    },
+    'claims.few': {
+      label: 'Claims in five years that insurers let pass',
+      unit: '',
+      values: [{ from: '2020-01-01', value: 0 }],
+      range: [0, 3],
+      source: premiumEffect,
+    },
+  },
+  formulas: {
+    'premium.low': {
+      label: 'Dearer premiums over the years, at the least',
+      unit: 'USD',
+      is: "choose(policy.forgives == 'yes', 0, policy.premium * choose(given(policy.raise), policy.raise, raise.low) * choose(given(policy.years), policy.years, years.low))",
+      source: premiumEffect,
+    },
+    'premium.high': {
+      label: 'Dearer premiums over the years, at the most',
+      unit: 'USD',
+      is: "choose(policy.forgives == 'yes', 0, policy.premium * choose(given(policy.raise), policy.raise, raise.high) * choose(given(policy.years), policy.years, years.high))",
+      source: premiumEffect,
+    },
+    'breakEven.low': {
+      label: 'Break-even, at the least',
+      unit: 'USD',
+      is: 'policy.deductible + premium.low',
+      source: money,
+    },
+    'breakEven.high': {
+      label: 'Break-even, at the most',
+      unit: 'USD',
+      is: 'policy.deductible + premium.high',
+      source: money,
+    },
+    'breakEven.range': {
+      label: 'Break-even: a repair above it is cheaper claimed',
+      unit: 'USD',
+      is: 'between(breakEven.low, breakEven.high)',
+      source: money,
+    },
+    'claim.gain': {
+      label: 'What claiming saves over the years, below zero what it costs',
+      unit: 'USD',
+      is: 'between(cost.low - breakEven.high, cost.high - breakEven.low)',
+      source: money,
+    },
+    'claim.surelyCheaper': {
+      label: 'Claiming is cheaper even for the least',
+      unit: 'yes-no',
+      is: 'cost.low > breakEven.high',
+      source: money,
+    },
+    'claim.surelyDearer': {
+      label: 'Claiming is dearer even for the most',
+      unit: 'yes-no',
+      is: 'cost.high <= breakEven.low',
+      source: money,
+    },
+    'writeOff.at': {
+      label: 'Repair from which it would be written off',
+      noun: 'where insurers write off',
+      unit: 'USD',
+      is: 'choose(known(rig.salvage), max(0, rig.value - rig.salvage), rig.value * writeOff.share)',
+      source: writeOffSum,
+    },
+    'writeOff.paid': {
+      label: 'What a write-off would pay',
+      unit: 'USD',
+      is: 'max(0, rig.value - policy.deductible)',
+      source: policyWording,
+    },
+    'cost.pastWriteOff': {
+      label: 'Even the least is past the write-off',
+      unit: 'yes-no',
+      is: 'given(rig.value) && cost.low > writeOff.at',
+      source: writeOffSum,
+    },
+    'assumed.raise': {
+      label: 'What a claim adds was not told',
+      unit: 'yes-no',
+      is: "given(policy.premium) && policy.forgives == 'no' && !given(policy.raise, policy.years)",
+      source: house,
+    },
+  },
+  decisions: { 'claim.advice': claimTable },
+  findings: {
+    claim: findingOf('claim.advice', claimTable, {
+      askedBy: ['policy.deductible', 'damage.cause'],
+      unsure:
+        'Whether to claim cannot be told before deductible, premium and damage are known better; let a shop look first.',
+    }),
+    'write-off': {
+      label: 'Write-off',
+      askedBy: ['rig.value'],
+      stop: {
+        when: {
+          all: [{ fact: 'cost.low', operator: 'greaterThan', value: { fact: 'writeOff.at' } }],
+        },
+        says: 'Have nothing repaired yet, even the least is past where insurers write off: what is begun now may never be paid. Let the insurer see it first, and prove what it was worth.',
+      },
+      care: {
+        when: {
+          all: [{ fact: 'cost.high', operator: 'greaterThan', value: { fact: 'writeOff.at' } }],
+        },
+        says: 'At the most it comes to where insurers write off: have the wall opened before anything is ordered.',
+      },
+      otherwise: 'Even at the most it stays below where insurers write off.',
+      unsure:
+        'It may be past where insurers write off: find out what it was worth before anything is ordered.',
+      source: writeOffSum,
+    },
+    'claims-before': {
+      label: 'Claims before this one',
+      askedBy: ['policy.claimsBefore'],
+      care: {
+        when: {
+          all: [
+            { fact: 'policy.claimsBefore', operator: 'greaterThan', value: { fact: 'claims.few' } },
+          ],
+        },
+        says: 'It would not be the first claim: another may cost the policy itself, which no sum here counts. Ask the agent in general first.',
+      },
+      otherwise: 'It would be the first claim in five years.',
+      source: policyWording,
+    },
+  },
+});

@@ -1,0 +1,87 @@
+import { defineTopic, gather } from '../../engine/define/topic';
+import { changes } from './changes';
+import { claim } from './claim';
+import { estimate } from './estimate';
+import { first } from './first';
+import { custom, dampWood, house, manual, policyWording, premiumEffect, shopBook } from './sources';
+import { byZone } from './zones';
+
+const parts = [byZone, estimate, claim, first] as const;
+
+/** What may the repair cost, is it to be claimed or paid for, and what comes first? */
+export const bodyRepair = defineTopic({
+  id: 'body-repair',
+  version: '1.0.0',
+  title: 'Body repair',
+  question: 'What may the repair cost, is it cheaper claimed or paid for, and what comes first?',
+  facts: gather('facts', parts),
+  parameters: gather('parameters', parts),
+  tables: {},
+  wordTables: gather('wordTables', parts),
+  formulas: gather('formulas', parts),
+  decisions: gather('decisions', parts),
+  limits: gather('limits', parts),
+  findings: gather('findings', parts),
+  outcomes: {
+    ok: { id: 'may-go-to-a-shop', words: 'may go to a shop', sentence: 'It may go to a shop.' },
+    care: {
+      id: 'may-go-with-care',
+      words: 'may go with care',
+      sentence: 'It may go to a shop, with care.',
+    },
+    stop: { id: 'not-yet', words: 'not yet', sentence: 'Not yet.' },
+    unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
+  },
+  apart: {},
+  headline: [
+    'repair.hoursLow',
+    'repair.hoursHigh',
+    'repair.low',
+    'repair.high',
+    'cost.range',
+    'breakEven.range',
+    'claim.gain',
+    'writeOff.at',
+    'writeOff.paid',
+  ],
+  assumptions: [
+    {
+      when: 'assumed.rate',
+      says: 'Where not told: a shop asks what shops hereabouts ask.',
+      source: shopBook,
+    },
+    {
+      when: 'assumed.raise',
+      says: 'Where not told: a claim is felt as the house reckons with it.',
+      source: premiumEffect,
+    },
+  ],
+  changes,
+  cautions: [
+    {
+      says: 'Never a promise: a shop must look, and only an opened wall tells what is behind it.',
+      source: custom,
+    },
+    {
+      says: 'Photograph before anything is moved; keep what was taken off.',
+      source: policyWording,
+    },
+    { says: 'Dry first: nothing is closed over damp wood.', source: dampWood },
+    {
+      says: 'Frame, coupler, axle, brakes, gas and wiring come before any panel, each by its licensed or qualified trade; do not tow what is bent.',
+      source: manual,
+    },
+    {
+      says: 'Up on a roof or below a raised trailer is no place to look alone; use stands, not the jack.',
+      source: manual,
+    },
+    {
+      says: 'Policy and insurer decide what is paid; this sheet is advice on money, not on law.',
+      source: policyWording,
+    },
+    {
+      says: 'Hours, rates and shares here are the house’s own or invented; a written estimate wins.',
+      source: house,
+    },
+  ],
+});
