@@ -5,8 +5,9 @@ import { ball } from './ball';
 import { changes } from './changes';
 import { clearance } from './clearance';
 import { barFacts, heightFacts, mountFacts } from './facts';
-import { mount, sag } from './height';
+import { mount } from './mount';
 import { ready } from './ready';
+import { sag } from './sag';
 import { custom, makersRating } from './sources';
 import { barSetting, springBars } from './spring-bars';
 

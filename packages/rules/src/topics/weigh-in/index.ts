@@ -5,6 +5,7 @@ import { againstEstimate } from './against-estimate';
 import { barsWeighed } from './bars';
 import { changes } from './changes';
 import { otherFacts, ticketFacts } from './facts';
+import { limits } from './limits';
 import { readings } from './readings';
 import { sides } from './sides';
 import { custom, makersRating } from './sources';
@@ -50,6 +51,7 @@ const parts = [
   readings,
   tickets,
   weighed,
+  limits,
   barsWeighed,
   againstEstimate,
   sides,
