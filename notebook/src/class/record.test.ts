@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { parse } from 'csv-parse/sync';
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import {
   beginGroup,
   commit,
@@ -12,6 +12,7 @@ import {
   readLearners,
   waiting,
 } from '../state/group';
+import { openTopic } from '../state/topics';
 import { compared, questionOf, readPrediction } from './predict';
 import { metBy, recordAsCsv, walkedCase } from './record';
 
@@ -22,6 +23,8 @@ const text = readFileSync(
 );
 const oneCase = { topic: 'tow-fit', name: 'payload-not-known', title: 'A, "case"', text };
 const begun = (learners: readonly string[]): Group => beginGroup(learners, [oneCase], 1e12);
+beforeAll(() => openTopic('tow-fit'));
+
 const question = () => {
   const walked = walkedCase(text);
   if (!walked) throw new Error('The case cannot be judged.');

@@ -19,7 +19,7 @@ import { bindingLimit, limitAnswers } from './limits';
 import { endsOf, namedValues } from './named';
 import { datedOn, houseOn, inBase, parametersOn } from './parameters';
 import { restsOn, sentenceOf } from './sentence';
-import type { Answer, Assumed, Ends } from './shapes';
+import type { Answer, Assumed, Ends, Trace } from './shapes';
 
 export type Asked = {
   readonly facts: FactsGiven;
@@ -96,6 +96,7 @@ export function assemble(topic: Topic, asked: Asked, asOf: string, decided: Deci
   );
   const { words } = outcome;
   const readFrom = asked.readFrom ?? {};
+  let traced: Trace | undefined;
   return {
     topic: topic.id,
     rules: topic.version,
@@ -119,17 +120,21 @@ export function assemble(topic: Topic, asked: Asked, asOf: string, decided: Deci
     parameters,
     dated: datedOn(topic, asOf),
     house: houseOn(topic, asOf),
-    trace: traceOf({
-      compiled,
-      run,
-      inputs: withBuilds(topic, inputs),
-      parameters,
-      readFrom,
-      limits,
-      findings,
-      words,
-      system: asked.units ?? 'us',
-    }),
+    // Told when somebody first looks at it: what asks thousands of times never does.
+    get trace() {
+      traced ??= traceOf({
+        compiled,
+        run,
+        inputs: withBuilds(topic, inputs),
+        parameters,
+        readFrom,
+        limits,
+        findings,
+        words,
+        system: asked.units ?? 'us',
+      });
+      return traced;
+    },
   };
 }
 

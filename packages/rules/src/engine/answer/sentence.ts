@@ -35,7 +35,10 @@ const shortOf = (topic: Topic, { id, label }: LimitAnswer): string =>
 function stopped({ topic, limits, findings }: Said): string {
   const over = limits.filter((limit) => limit.state === 'stop');
   const [first, ...rest] = over.toSorted((a, b) => b.roomUsed.hi - a.roomUsed.hi);
-  const [finding, ...others] = findings.filter((each) => each.level === 'stop');
+  const stops = findings.filter((each) => each.level === 'stop');
+  const urgent = stops.find(({ id }) => topic.findings[id]?.first);
+  if (urgent) return urgent.says;
+  const [finding, ...others] = stops;
   const gists = (all: readonly FindingAnswer[]) => all.map(({ says }) => gist(says));
   if (!first) return finding ? [finding.says, ...gists(others)].join(' ') : '';
   const named = rest.map((each) => shortOf(topic, each));

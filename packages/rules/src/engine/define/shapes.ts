@@ -239,6 +239,8 @@ export type Finding = {
   readonly askedBy?: readonly string[];
   /** As `askedBy`, but each must be known. */
   readonly askedByKnown?: readonly string[];
+  /** A stop that is said before any limit: people get out before anyone reckons. */
+  readonly first?: boolean;
   readonly stop?: Ruling;
   readonly care?: Ruling;
   /** Said when neither holds. */

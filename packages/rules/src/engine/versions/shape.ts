@@ -114,6 +114,7 @@ function findingShape() {
     otherwise: z.string(),
     unsure: z.optional(z.string()),
     decision: z.optional(z.string()),
+    first: z.optional(z.boolean()),
     stop: ruling,
     care: ruling,
     askedBy: names(),

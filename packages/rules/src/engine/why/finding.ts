@@ -1,6 +1,7 @@
+import { type Interval, rounded, unitOf } from '../../quantity';
 import { capital, listed } from '../answer/phrases';
 import { gist } from '../answer/sentence';
-import type { FindingAnswer, Step } from '../answer/shapes';
+import type { Ends, FindingAnswer, Step } from '../answer/shapes';
 import type { Condition, Finding, Topic } from '../define/shapes';
 import { type Chain, cite, named, stepNamed, tell } from './chain';
 import { notAsked } from './limit';
@@ -18,7 +19,11 @@ const operators: Readonly<Record<string, string>> = {
 
 type Standing = 'holds' | 'fails' | 'open';
 
-type Ends = { readonly lo: number; readonly hi: number };
+/** A parameter written in % and a share kept as a fraction are compared as what they are. */
+function inBase({ lo, hi, unit }: Ends): Interval {
+  const factor = unit === '' ? 1 : unitOf(unit).factor;
+  return { lo: lo * factor, hi: hi * factor };
+}
 
 /** How one comparison stands by the values in the trace. */
 function standing(chain: Chain, leaf: Leaf): Standing {
@@ -27,16 +32,20 @@ function standing(chain: Chain, leaf: Leaf): Standing {
   if (typeof value === 'object' && 'fact' in value) {
     const right = stepNamed(chain, value.fact);
     if (!left?.ends || !right?.ends) return 'open';
-    return compared(operator, left.ends, right.ends);
+    return compared(operator, inBase(left.ends), inBase(right.ends));
   }
   const said = left?.value.replace(/ \(not said\)$/, '');
-  if (said === undefined || said === 'unknown') return 'open';
+  if (left === undefined || said === undefined || said === 'unknown') return 'open';
   const words: readonly string[] = typeof value === 'string' ? [value] : value;
-  const isOne = words.includes(said);
+  const among = left.among ?? [said];
+  const isOne = words.includes(among[0] ?? '');
+  if (among.some((word) => words.includes(word) !== isOne)) return 'open';
   return isOne === (operator === 'equal' || operator === 'in') ? 'holds' : 'fails';
 }
 
-function compared(operator: string, a: Ends, b: Ends): Standing {
+function compared(operator: string, { lo: al, hi: ah }: Interval, right: Interval): Standing {
+  const a = { lo: rounded(al), hi: rounded(ah) };
+  const b = { lo: rounded(right.lo), hi: rounded(right.hi) };
   const same = a.lo === a.hi && b.lo === b.hi && a.lo === b.lo;
   const apart = a.hi < b.lo || b.hi < a.lo;
   const tests: Readonly<Record<string, readonly [holds: boolean, fails: boolean]>> = {
@@ -79,6 +88,7 @@ function answered(step: Step): string {
   if (step.value.startsWith('unknown')) {
     return silent.test(step.value) ? `nobody answered ${quoted}` : `${quoted} is unknown`;
   }
+  if (step.kind === 'decision') return `${quoted} comes to “${step.value}”`;
   if (step.kind !== 'formula') return `${quoted} is answered “${step.value.replace(silent, '')}”`;
   return `${quoted} ${step.value === 'yes' ? 'holds' : 'does not hold'}`;
 }

@@ -14,6 +14,7 @@ export const flames = part({
   findings: {
     'portable-heat': {
       label: 'Flames for warmth',
+      first: true,
       askedBy: ['heat.portable'],
       stop: {
         when: { all: [{ fact: 'heat.portable', operator: 'equal', value: 'yes' }] },

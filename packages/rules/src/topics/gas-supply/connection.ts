@@ -59,6 +59,7 @@ export const connection = part({
   findings: {
     smell: {
       label: 'Smell of gas',
+      first: true,
       askedBy: ['gas.smell'],
       stop: {
         when: { all: [{ fact: 'gas.smell', operator: 'equal', value: 'yes' }] },
@@ -75,6 +76,7 @@ export const connection = part({
     }),
     'burns-indoors': {
       label: 'Where it burns',
+      first: true,
       askedBy: ['appliance.usedAt'],
       stop: {
         when: { all: [{ fact: 'appliance.usedAt', operator: 'equal', value: 'indoors' }] },

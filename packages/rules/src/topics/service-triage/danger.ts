@@ -24,6 +24,7 @@ export const danger = part({
   findings: {
     smell: {
       label: 'Gas or an alarm',
+      first: true,
       stop: {
         when: { all: [{ fact: 'gas.smell', operator: 'equal', value: 'yes' }] },
         says: 'Everybody out now, touch no switch, no flame; shut the cylinder if it is on your way. From well away call the emergency number; nobody goes back in before a professional has found the leak, or where the carbon monoxide came from.',
@@ -34,6 +35,7 @@ export const danger = part({
     },
     danger: {
       label: 'Sign of danger',
+      first: true,
       stop: {
         when: {
           all: [
