@@ -79,6 +79,9 @@ function together(rows: readonly Added[], names: readonly string[]): Added {
 }
 
 /**
+ * Never empty: an order that adds nothing is one row of nothing, so that a formula that counts the
+ * rows finds some whatever is ordered.
+ *
  * @param orders those that are possible; undefined when there are too many, and then anything may
  *   be built in
  */
@@ -86,6 +89,11 @@ export function addedBy(
   catalogue: Catalogue,
   orders: readonly Order[] | undefined,
 ): readonly Added[] {
+  const rows = rowsFor(catalogue, orders);
+  return rows.length > 0 ? rows : [together([], Object.values(catalogue.rows?.figures ?? {}))];
+}
+
+function rowsFor(catalogue: Catalogue, orders: readonly Order[] | undefined): readonly Added[] {
   const names = Object.values(catalogue.rows?.figures ?? {});
   if (!orders) return [anything(catalogue, names)];
   const among = candidates(catalogue, orders).map((order) => ({
