@@ -18,6 +18,7 @@ export const decided = whenAnswered(({ answer }) => {
 function list({ label, items, totals }: SelectionAnswer, system: UnitSystem) {
   const amounts = Object.keys(totals);
   const chosen = items.filter(({ chosen: is }) => is !== 'no');
+  if (chosen.length === 0) return nothing;
   return html`<h2>${label}</h2>
     <div class="wide" role="region" aria-label=${label} tabindex="0"><table>
       <thead><tr><th scope="col">What</th>${amounts.map((each) => html`<th scope="col">${each.charAt(0).toUpperCase()}${each.slice(1)}</th>`)}<th scope="col">Why</th></tr></thead>
@@ -31,7 +32,7 @@ function list({ label, items, totals }: SelectionAnswer, system: UnitSystem) {
           <td>${item.because}</td>
         </tr>`,
       )}</tbody>
-      <tfoot><tr><th scope="row">In all</th>${Object.values(totals).map((ends) => html`<td class="num">${show(ends, ends.unit, system)}</td>`)}<td></td></tr></tfoot>
+      ${amounts.length === 0 ? nothing : html`<tfoot><tr><th scope="row">In all</th>${Object.values(totals).map((ends) => html`<td class="num">${show(ends, ends.unit, system)}</td>`)}<td></td></tr></tfoot>`}
     </table></div>`;
 }
 

@@ -4,8 +4,9 @@ import { columns, wrapped } from './columns';
 
 /** What a list of things comes to: each chosen, with what it adds and why, and the sum. */
 export function selectionRows(answer: Answer): readonly [title: string, body: string][] {
-  return answer.selections.map(({ label, items, totals }) => {
+  return answer.selections.flatMap(({ label, items, totals }): [string, string][] => {
     const chosen = items.filter(({ chosen: is }) => is !== 'no');
+    if (chosen.length === 0) return [];
     const amounts = Object.keys(totals);
     const rows = chosen.map((item) => [
       item.chosen === 'unknown' ? `${item.label} (perhaps)` : item.label,
@@ -17,7 +18,8 @@ export function selectionRows(answer: Answer): readonly [title: string, body: st
     ]);
     const sums = Object.values(totals).map((ends) => show(ends, ends.unit));
     const right = amounts.map((_, i) => i + 1);
-    return [label, columns([...rows, ['In all', ...sums, '']], right)];
+    const last = sums.length === 0 ? [] : [['In all', ...sums, '']];
+    return [[label, columns([...rows, ...last], right)]];
   });
 }
 
