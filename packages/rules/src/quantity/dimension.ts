@@ -38,6 +38,7 @@ const commonNames: readonly (readonly [string, Dimension])[] = [
   ['pressure', [1, -1, -2, 0, 0, 0]],
   ['voltage', [1, 2, -3, -1, 0, 0]],
   ['weight per volume', [1, -3, 0, 0, 0, 0]],
+  ['volume per time', [0, 3, -1, 0, 0, 0]],
   ['force or energy per distance', [1, 1, -2, 0, 0, 0]],
   ['moment', [1, 1, 0, 0, 0, 0]],
   ['money per time', [0, 0, -1, 0, 0, 1]],

@@ -100,6 +100,12 @@ describe('ends', () => {
     expect(multiply({ lo: 0, hi: 0 }, { lo: 0, hi: Infinity })).toEqual({ lo: 0, hi: 0 });
   });
 
+  test('what no limit is stated for uses up nothing of it, also with an open end', () => {
+    const unlimited = { lo: Infinity, hi: Infinity };
+    expect(divide({ lo: 5, hi: 5 }, unlimited)).toEqual({ lo: 0, hi: 0 });
+    expect(divide({ lo: 0, hi: Infinity }, unlimited)).toEqual({ lo: 0, hi: 0 });
+  });
+
   test('two numbers divide to their own quotient', () => {
     expect(divide({ lo: 1, hi: 1 }, { lo: 3, hi: 3 })).toEqual({ lo: 1 / 3, hi: 1 / 3 });
     expect(divide({ lo: -6, hi: 3 }, { lo: -3, hi: -3 })).toEqual({ lo: -1, hi: 2 });

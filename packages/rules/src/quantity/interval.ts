@@ -42,8 +42,12 @@ export function reciprocal(a: Interval): Interval {
   return anything;
 }
 
-/** For two numbers the quotient itself, so that nothing is lost by the reciprocal's rounding. */
+/**
+ * For two numbers the quotient itself, so that nothing is lost by the reciprocal's rounding. What is
+ * divided by no limit at all is nothing, also where its own end is open and so never reached.
+ */
 export function divide(a: Interval, b: Interval): Interval {
+  if (isPoint(b) && !Number.isFinite(b.lo)) return point(0);
   if (isPoint(a) && isPoint(b) && b.lo !== 0) return point(a.lo / b.lo);
   if (isPoint(b) && b.lo !== 0) {
     const ends: Interval = { lo: a.lo / b.lo, hi: a.hi / b.lo };

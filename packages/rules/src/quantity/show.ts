@@ -40,6 +40,7 @@ const decimals: Readonly<Record<string, number>> = {
   'kg/L': 2,
   USD: 0,
   V: 2,
+  mA: 3,
   W: 0,
   Wh: 0,
   'Btu/h': 0,
