@@ -149,6 +149,21 @@ export function catalogueLists({ catalogues = {} }: Topic, run: Run): readonly S
   });
 }
 
+type Ranked = { readonly id: string; readonly says: string; readonly value: Ends };
+
+/** Those that certainly have the same number share a place. */
+function equalsTogether(sorted: readonly Ranked[]): readonly Ranked[] {
+  const found: Ranked[] = [];
+  for (const each of sorted) {
+    const last = found.at(-1);
+    const { lo, hi } = each.value;
+    if (last && lo === hi && last.value.lo === lo && last.value.hi === hi) {
+      found[found.length - 1] = { ...last, says: `${last.says}, ${each.says}` };
+    } else found.push(each);
+  }
+  return found;
+}
+
 /** Models by how many options each leaves open, most first; models not sold are left out. */
 export function catalogueRankings({ catalogues = {} }: Topic, run: Run): readonly RankingAnswer[] {
   const read = readerOf(run);
@@ -164,8 +179,9 @@ export function catalogueRankings({ catalogues = {} }: Topic, run: Run): readonl
       return builds.some(({ sold }) => sold) ? [{ id, says: label, value }] : [];
     });
     const sorted = ranked.toSorted((a, b) => b.value.lo + b.value.hi - a.value.lo - a.value.hi);
-    const entries = sorted.map((entry, i) => {
-      const next = sorted[i + 1];
+    const merged = equalsTogether(sorted);
+    const entries = merged.map((entry, i) => {
+      const next = merged[i + 1];
       return { ...entry, apart: !next || entry.value.lo > next.value.hi };
     });
     const { tells, source } = catalogue;

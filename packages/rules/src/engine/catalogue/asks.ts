@@ -23,6 +23,7 @@ export const asks = {
   figure: { yields: 'number', about: 'figure' },
   wishes: count,
   wishesMet: count,
+  wishesMissing: count,
   imposed: count,
   brought: count,
   choices: count,
@@ -30,6 +31,7 @@ export const asks = {
   buildsInAll: count,
   sold: { yields: 'truth', about: 'model' },
   orderable: { yields: 'truth', about: 'model' },
+  clash: { yields: 'truth', about: 'model' },
   modelsOrderable: { yields: 'number', about: 'nothing' },
   orderableIn: { yields: 'truth', about: 'year' },
   inBuild: { yields: 'truth', about: 'option' },
@@ -76,6 +78,8 @@ export function numberFor(
       return exactly(order.wanted.length);
     case 'wishesMet':
       return exactly(builds().met);
+    case 'wishesMissing':
+      return exactly(order.wanted.length - builds().met);
     case 'imposed':
       return exactly(builds().imposed);
     case 'brought':
@@ -107,6 +111,10 @@ export function truthFor(
     case 'orderable':
     case 'orderableIn':
       return [buildsOf(catalogue, order).count > 0n];
+    case 'clash': {
+      const { sold, met, count: ways } = buildsOf(catalogue, order);
+      return [sold && met === order.wanted.length && ways === 0n];
+    }
     case 'inBuild': {
       const is = isBuilt(buildsOf(catalogue, order), first);
       return is === 'unknown' ? [true, false] : [is === 'yes'];

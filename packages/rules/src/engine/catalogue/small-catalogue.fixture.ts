@@ -117,6 +117,8 @@ export const boatPart = part({
     'boat.punts': { label: 'Punts', unit: '', is: "builds(boats, 'punt')", source },
     'boat.models': { label: 'Models', unit: '', is: 'modelsOrderable(boats)', source },
     'boat.sold': { label: 'Sold', unit: 'yes-no', is: 'sold(boats)', source },
+    'boat.missing': { label: 'Missing', unit: '', is: 'wishesMissing(boats)', source },
+    'boat.clash': { label: 'Clash', unit: 'yes-no', is: 'clash(boats)', source },
     'boat.can': { label: 'Can be had', unit: 'yes-no', is: 'orderable(boats)', source },
     'boat.canFirst': {
       label: 'Could be had in 2001',

@@ -26,6 +26,8 @@ const loading: Topic = {
       values: {
         'loading.left': value('shelf.rating - loading.load'),
         'loading.moment': value('boxes.weight * boxes.place', 'lb·in'),
+        'loading.placed': value('choose(given(boxes.place), boxes.weight, 0)'),
+        'loading.sure': value('choose(known(boxes.place), boxes.weight, 0)'),
       },
       source,
     },
@@ -51,6 +53,8 @@ const loading: Topic = {
     'end.load': formula('lastOf(loading, loading.load)'),
     'least.left': formula('leastOver(loading, loading.left)'),
     'all.moments': formula('totalOver(loading, loading.moment)', 'lb·in'),
+    'all.placed': formula('totalOver(loading, loading.placed)'),
+    'all.sure': formula('totalOver(loading, loading.sure)'),
     'dry.load': formula('lastOf(drying, drying.load)'),
     'dry.most': formula('mostOver(drying, drying.load)'),
     'dry.share': formula('totalOver(drying, drying.lost) * shelf.share'),
@@ -79,6 +83,17 @@ test('what is handed on, what is reckoned in a step, and what is gathered over t
   expect(values['dry.steps']?.lo).toBe(9);
   expect(series.loading?.lines['loading.load']?.ends.map(({ lo }) => lo)).toEqual([10, 30, 60]);
   expect(series.loading?.lines['loading.left']?.ends.map(({ lo }) => lo)).toEqual([290, 270]);
+});
+
+test('in a step over a list, given and known mean the cell of that row', () => {
+  const boxes = [
+    { weight: '20 lb', place: '5 in' },
+    { weight: '30 lb', place: 'unknown' },
+    { weight: '40 lb' },
+  ];
+  const { values } = answerNow(loading, { facts: { ...facts, boxes } });
+  expect(values['all.placed']?.lo).toBe(20 + 30);
+  expect(values['all.sure']?.lo).toBe(20);
 });
 
 test('a product with a simulation in it is told like any other', () => {

@@ -31,6 +31,8 @@ export function simulate(id: string, compiled: CompiledSimulation, around: Scope
     };
     const scope: Scope = {
       ...around,
+      given: inRow.given,
+      known: inRow.known,
       value,
       inRow: (inner, row) => {
         const cells = around.inRow(inner, row);

@@ -143,7 +143,11 @@ function write(node: Node, wording: Wording): Piece {
         `${overWords[node.how]} over ${scope.simulation(node.simulation).steps.length} steps`,
       );
     case 'catalogued':
-      return firm(`as ${scope.catalogue(node.catalogue).label} has it`);
+      return firm(
+        node.ask === 'figure'
+          ? `as ${scope.catalogue(node.catalogue).label} has it`
+          : `counted in ${scope.catalogue(node.catalogue).label}`,
+      );
     default:
       return firm(inWords(asTruth(reckon(node, scope)), 'yes-no', system));
   }

@@ -38,6 +38,7 @@ export const changes: readonly Change[] = [
     source: custom,
   },
   without('wish.generator', 'Order it without the generator.'),
+  without('wish.secondBattery', 'Order it without the second battery.'),
   without('wish.outsideKitchen', 'Order it without the outside kitchen.'),
   without('wish.recliners', 'Order it with another seat than the two recliners.'),
   without('wish.lithiumBank', 'Order it without the lithium bank.'),

@@ -10,7 +10,7 @@ const wished = ([option, fact]: [string, string]): [string, YesNoFact] => {
       kind: 'yes-no',
       label,
       noun: label.toLowerCase(),
-      ask: `${label}: wanted, or wanted left out?`,
+      ask: 'Is it wanted, or wanted left out?',
       where: 'told by the buyer; not said, either will do',
     },
   ];

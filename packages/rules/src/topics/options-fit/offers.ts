@@ -27,10 +27,17 @@ export const offers = part({
       is: 'wishesMet(yard)',
       source: catalogueOfTheYard,
     },
+    'wishes.missing': {
+      label: 'Of them not offered there and then',
+      noun: 'the wishes that are not offered',
+      unit: '',
+      is: 'wishesMissing(yard)',
+      source: catalogueOfTheYard,
+    },
     'wishes.allOffered': {
       label: 'Everything wanted is offered, each by itself',
       unit: 'yes-no',
-      is: 'wishes.met == wishes.count',
+      is: 'wishes.missing == 0',
       source: catalogueOfTheYard,
     },
     'wishes.imposed': {
@@ -48,7 +55,7 @@ export const offers = part({
     'wishes.clash': {
       label: 'Everything is offered, and not together',
       unit: 'yes-no',
-      is: 'plan.sold && wishes.allOffered && !orderable(yard)',
+      is: 'clash(yard)',
       source: propositions,
     },
     'build.brought': {

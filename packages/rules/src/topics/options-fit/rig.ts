@@ -1,7 +1,8 @@
+import type { Fact } from '../../engine/define/shapes';
 import { part } from '../../engine/define/topic';
 import { standingOn } from '../../engine/formula/standing-on';
 import { towFit } from '../tow-fit/index';
-import { catalogueOfTheYard, dryWeightMeans, weights } from './sources';
+import { catalogueOfTheYard, custom, dryWeightMeans, weights } from './sources';
 
 /** The rig, asked and reckoned as for towing; what the catalogue knows of the trailer is not asked. */
 const towing = standingOn(
@@ -28,9 +29,21 @@ const listed: readonly string[] = [
   'trailer.coupling',
 ];
 
-const facts = Object.fromEntries(
+const asked: Readonly<Record<string, Fact>> = Object.fromEntries(
   Object.entries(towing.facts ?? {}).filter(([id]) => !listed.includes(id)),
 );
+
+/** The rows that are typed in stand beside those of the order, and must not repeat them. */
+const beyondTheOrder: Fact = {
+  ...towFit.facts['trailer.options'],
+  label: 'Added beyond the order sheet',
+  noun: 'the options of the build',
+  ask: 'What did dealer or owner add that is on no order sheet, what does it weigh, and where is it?',
+  where: 'told by the buyer; what is wished for above is counted already',
+  silent: { value: 'none', says: 'Nothing added beyond the order sheet.', source: custom },
+};
+
+const facts = { ...asked, 'trailer.options': beyondTheOrder };
 
 export const rig = {
   ...towing,

@@ -1026,16 +1026,16 @@ export const yard: Catalogue = {
     },
     models: {
       title: 'Floor plans that can be ordered so, and builds of each',
-      because: 'everything wanted is offered, and together',
+      because: 'all that is wanted, together',
     },
     years: {
       title: 'Model years in which this floor plan can be ordered so, and builds of each',
-      because: 'everything wanted is offered, and together',
+      because: 'all that is wanted, together',
     },
     standard: {
       title: 'Became standard on this floor plan, up to the model year',
       amount: 'weight',
-      because: 'it comes with it since, and is in the dry weight since',
+      because: 'in the dry weight since',
     },
     choices: { title: 'Floor plans by how many options each leaves open' },
   },
