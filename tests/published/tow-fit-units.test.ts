@@ -45,6 +45,8 @@ const rows: readonly (readonly [
   ['km/h', 'm/s', 'km/hour', 'm/s', 'km/h', 'm/s'],
   ['m/s', 'mph', 'm/s', 'mile/hour', 'm/s', '[mi_i]/h'],
   ['Ah', 'A·s', 'A hour', 'A s', 'A.h', 'A.s'],
+  ['mA', 'A', 'mA', 'A', 'mA', 'A'],
+  ['mAh', 'A·s', 'mA hour', 'A s', 'mA.h', 'A.s'],
   ['kW', 'W', 'kW', 'W', 'kW', 'W'],
   ['Wh', 'W·s', 'W hour', 'J', 'W.h', 'J'],
   ['kWh', 'W·s', 'kW hour', 'J', 'kW.h', 'J'],

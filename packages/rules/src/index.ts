@@ -37,15 +37,18 @@ export {
   withHouse,
 } from './engine/index';
 export { topics } from './topics/all';
+export { bodyRepair } from './topics/body-repair/index';
 export { coldWeather } from './topics/cold-weather/index';
 export { electricTowRange } from './topics/electric-tow-range/index';
 export { gasSupply } from './topics/gas-supply/index';
 export { hitchSetup } from './topics/hitch-setup/index';
 export { houseBattery } from './topics/house-battery/index';
 export { optionsFit } from './topics/options-fit/index';
+export { retrofit } from './topics/retrofit/index';
 export { serviceTriage } from './topics/service-triage/index';
 export { shorePower } from './topics/shore-power/index';
 export { sparesKit } from './topics/spares-kit/index';
+export { theftDeterrence } from './topics/theft-deterrence/index';
 export { tires } from './topics/tires/index';
 export { towFit } from './topics/tow-fit/index';
 export { truckCamper } from './topics/truck-camper/index';

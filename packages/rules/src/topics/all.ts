@@ -1,13 +1,16 @@
 import type { Topic } from '../engine/define/shapes';
+import { bodyRepair } from './body-repair/index';
 import { coldWeather } from './cold-weather/index';
 import { electricTowRange } from './electric-tow-range/index';
 import { gasSupply } from './gas-supply/index';
 import { hitchSetup } from './hitch-setup/index';
 import { houseBattery } from './house-battery/index';
 import { optionsFit } from './options-fit/index';
+import { retrofit } from './retrofit/index';
 import { serviceTriage } from './service-triage/index';
 import { shorePower } from './shore-power/index';
 import { sparesKit } from './spares-kit/index';
+import { theftDeterrence } from './theft-deterrence/index';
 import { tires } from './tires/index';
 import { towFit } from './tow-fit/index';
 import { truckCamper } from './truck-camper/index';
@@ -25,7 +28,10 @@ export const topics: Readonly<Record<string, Topic>> = {
   [optionsFit.id]: optionsFit,
   [tires.id]: tires,
   [shorePower.id]: shorePower,
+  [bodyRepair.id]: bodyRepair,
+  [theftDeterrence.id]: theftDeterrence,
   [sparesKit.id]: sparesKit,
   [serviceTriage.id]: serviceTriage,
+  [retrofit.id]: retrofit,
   [electricTowRange.id]: electricTowRange,
 };

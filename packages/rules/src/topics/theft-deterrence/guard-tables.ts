@@ -1,0 +1,106 @@
+import type { Decision } from '../../engine/define/shapes';
+import { insurers, layers } from './sources';
+
+/** Whether what holds it is enough for how it is exposed. */
+export const holdTable: Decision = {
+  label: 'What holds it',
+  hit: 'unique',
+  on: ['theft.exposure', 'guard.held'],
+  rows: [
+    { when: ['-', 'nothing'], gives: 'bare' },
+    { when: ['low', ['coupler', 'coupler-and-wheel', 'anchored', 'hitched']], gives: 'enough' },
+    { when: ['raised', 'coupler'], gives: 'half' },
+    { when: ['raised', ['coupler-and-wheel', 'anchored', 'hitched']], gives: 'enough' },
+    { when: ['high', ['coupler', 'coupler-and-wheel', 'hitched']], gives: 'half' },
+    { when: ['high', 'anchored'], gives: 'enough' },
+  ],
+  results: {
+    enough: {
+      label: 'enough here',
+      level: 'ok',
+      says: 'What holds it is enough for where it stands; it still only delays.',
+    },
+    half: {
+      label: 'half of it',
+      level: 'care',
+      says: 'What holds it is half of what is called for here: a second thing, at another place of the trailer, costs a thief twice the time.',
+    },
+    bare: {
+      label: 'nothing',
+      level: 'care',
+      says: 'Nothing holds it: anyone with a ball and two minutes takes it away. A coupler lock is the least.',
+    },
+  },
+  source: layers,
+};
+
+/** Whether it would be noticed and found. */
+export const noticeTable: Decision = {
+  label: 'Noticed and found',
+  hit: 'unique',
+  on: ['theft.exposure', 'guard.noticed'],
+  rows: [
+    { when: ['-', 'nothing'], gives: 'blind' },
+    { when: ['low', ['listed', 'listed-and-watched', 'tracked']], gives: 'enough' },
+    { when: ['raised', 'listed'], gives: 'thin' },
+    { when: ['raised', ['listed-and-watched', 'tracked']], gives: 'enough' },
+    { when: ['high', ['listed', 'listed-and-watched']], gives: 'thin' },
+    { when: ['high', 'tracked'], gives: 'enough' },
+  ],
+  results: {
+    enough: {
+      label: 'enough here',
+      level: 'ok',
+      says: 'It would be missed, described and looked for.',
+    },
+    thin: {
+      label: 'thin',
+      level: 'care',
+      says: 'It would be described, and missed too late: someone who looks by, and where it is much exposed a tracker.',
+    },
+    blind: {
+      label: 'blind',
+      level: 'care',
+      says: 'Nobody would know when it went, nor its numbers: write down numbers and marks, photograph it, and keep the list at home. That costs nothing.',
+    },
+  },
+  source: layers,
+};
+
+/** What the insurer asks against what is there. */
+export const insurerTable: Decision = {
+  label: 'What the insurer asks',
+  hit: 'unique',
+  on: ['policy.asks', 'guard.held', 'guard.noticed'],
+  rows: [
+    { when: ['nothing', '-', '-'], gives: 'met' },
+    {
+      when: ['coupler-lock', ['coupler', 'coupler-and-wheel', 'anchored'], '-'],
+      gives: 'met',
+    },
+    { when: ['coupler-lock', 'nothing', '-'], gives: 'not-met' },
+    { when: ['two-devices', ['coupler-and-wheel', 'anchored'], '-'], gives: 'met' },
+    { when: ['two-devices', ['nothing', 'coupler'], '-'], gives: 'not-met' },
+    { when: [['coupler-lock', 'two-devices'], 'hitched', '-'], gives: 'ask' },
+    { when: ['tracker', '-', 'tracked'], gives: 'met' },
+    { when: ['tracker', '-', ['nothing', 'listed', 'listed-and-watched']], gives: 'not-met' },
+  ],
+  results: {
+    met: {
+      label: 'met',
+      level: 'ok',
+      says: 'What the insurer asks is there; keep receipts and both keys, for they will be asked for.',
+    },
+    ask: {
+      label: 'ask',
+      level: 'care',
+      says: 'The policy asks for a lock and the trailer stays hitched: ask in writing whether locked pins count.',
+    },
+    'not-met': {
+      label: 'not met',
+      level: 'care',
+      says: 'The insurer asks for what is not there, and may pay nothing: fit it, and keep the receipt.',
+    },
+  },
+  source: insurers,
+};
