@@ -36,14 +36,14 @@ export type Less = Said & {
 
 /**
  * A quantity, or the cell of one row, moved either way. Absent `within`: as far as the fact goes;
- * else between two multiples of another fact, which must be known.
+ * else between two numbers in its unit, or two multiples of another fact, which must be known.
  */
 export type Shift = Said & {
   readonly kind: 'shift';
   readonly fact: string;
   readonly column?: string;
   readonly step: number;
-  readonly within?: { readonly of: string; readonly least: number; readonly most: number };
+  readonly within?: { readonly of?: string; readonly least: number; readonly most: number };
   /** How a place is told that may lie on either side of zero. */
   readonly sides?: { readonly above: string; readonly at: string; readonly below: string };
 };

@@ -73,6 +73,7 @@ function reach(
   want: Column | QuantityFact,
 ): readonly [least: number, most: number] | undefined {
   if (!within) return [want.least, want.most];
+  if (within.of === undefined) return [within.least, within.most];
   const of = inputs.get(within.of);
   if (of?.kind !== 'number' || !isPointInput(of)) return undefined;
   const length = of.lo / factorOf(want.unit);

@@ -52,6 +52,22 @@ describe('remedies know nothing of rigs: a shelf of boxes', () => {
     ]);
   });
 
+  test('a setting is moved between two numbers, and no further', () => {
+    const facts = { 'box.weight': '130 lb', 'shelf.rating': '100 lb' };
+    const between = (least: number): Change => ({
+      ...said,
+      kind: 'shift',
+      fact: 'box.weight',
+      step: 1,
+      within: { least, most: 150 },
+      says: 'Make it {to} (now {from}).',
+    });
+    expect(says(withChanges(between(95)), facts)).toEqual([
+      'Make it 100 lb (now 130 lb). Then: just holds.',
+    ]);
+    expect(says(withChanges(between(105)), facts)).toEqual([]);
+  });
+
   test('a box left off, the lightest that is enough first', () => {
     const facts = { 'box.weight': '40 lb', 'shelf.rating': '100 lb' };
     expect(says(withChanges(anyBox), facts, ['60 lb', '45 lb'])).toEqual([

@@ -1,0 +1,112 @@
+import { defineTopic, gather } from '../../engine/define/topic';
+import { assumed, assumptions } from './assumed';
+import { changes } from './changes';
+import { drag } from './drag';
+import { routeFacts } from './facts-route';
+import { vehicleFacts } from './facts-vehicle';
+import { known } from './known';
+import { legs } from './legs';
+import { power } from './power';
+import { atmosphere } from './resistance';
+import { route } from './route';
+import { custom, display, makersManual } from './sources';
+import { stops } from './stops';
+import { rig, towRatings } from './tow';
+
+/** In the order in which limits are listed, and in which the first of two equals binds. */
+const parts = [
+  rig,
+  vehicleFacts,
+  routeFacts,
+  drag,
+  known,
+  atmosphere,
+  legs,
+  route,
+  stops,
+  power,
+  towRatings,
+  assumed,
+] as const;
+
+/** Does this rig get there on its battery, or battery and fuel, and where must it charge? */
+export const electricTowRange = defineTopic({
+  id: 'electric-tow-range',
+  version: '1.0.0',
+  title: 'Towing on battery or hybrid',
+  question:
+    'Does this rig get there on its battery, or its battery and fuel, and where must it charge on the way?',
+  facts: gather('facts', parts),
+  parameters: gather('parameters', parts),
+  tables: gather('tables', parts),
+  wordTables: gather('wordTables', parts),
+  formulas: gather('formulas', parts),
+  simulations: gather('simulations', parts),
+  limits: gather('limits', parts),
+  findings: gather('findings', parts),
+  outcomes: {
+    ok: { id: 'gets-there', words: 'gets there', sentence: 'It gets there.' },
+    care: {
+      id: 'gets-there-with-care',
+      words: 'gets there with care',
+      sentence: 'It gets there, with care.',
+    },
+    stop: {
+      id: 'does-not-go-like-this',
+      words: 'does not go like this',
+      sentence: 'It does not go like this.',
+    },
+    unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
+  },
+  apart: {},
+  headline: [
+    'route.distance',
+    'route.energy',
+    'route.consumption',
+    'route.perGallon',
+    'range.towing',
+    'range.solo',
+    'reach.distance',
+    'route.lowest',
+    'stops.needed',
+    'stops.planned',
+    'charge.energy',
+    'charge.time',
+    'route.time',
+    'fuel.used',
+    'drive.efficiency',
+    'rig.drag',
+    'combined.gross',
+    'power.most',
+    'brakes.power',
+    'brakes.heaters',
+  ],
+  assumptions,
+  changes,
+  cautions: [
+    {
+      says: 'The tow ratings come first, whatever the battery says: judge the rig by tow fit as well, by that very vehicle’s labels and manual.',
+      source: makersManual,
+    },
+    {
+      says: 'This is an estimate. Watch the display over the first miles; where it falls faster than the plan, slow down and charge earlier.',
+      source: display,
+    },
+    {
+      says: 'Unhitch only on level ground: chock both sides before the ball is free, and never leave the trailer in a lane.',
+      source: custom,
+    },
+    {
+      says: 'Before a long descent slow down and leave room in the battery; set the trailer’s brakes, and let hot brakes cool before you go on.',
+      source: makersManual,
+    },
+    {
+      says: 'Charge only with sound cables and adapters that the maker allows; anything hot, smelling or smoking: leave it, get away and call for help.',
+      source: makersManual,
+    },
+    {
+      says: 'This is advice, not approval; the makers’ instructions and local rules decide.',
+      source: custom,
+    },
+  ],
+});
