@@ -1,5 +1,6 @@
 import { conditionInWords, type Fact, type Source, type Topic } from '@tarebook/rules/engine';
 import { show } from '@tarebook/rules/quantity';
+import { catalogueText } from './catalogue-page';
 import { columns, wrapped } from './columns';
 
 const cited = ({ class: kind, cite, section }: Source): string =>
@@ -153,6 +154,7 @@ export function topicAsText(topic: Topic): string {
     section('How it decides', decisionText(topic)),
     section('Limits', columns(limits)),
     section('What it says beside the limits', findingText(topic)),
+    section('Catalogue', catalogueText(topic)),
     section('Lists', selectionText(topic)),
     section('In order of size', rankingText(topic)),
     section(

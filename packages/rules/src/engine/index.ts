@@ -18,6 +18,7 @@ export type {
   Step,
   Trace,
 } from './answer/shapes';
+export { ruleInWords } from './catalogue/words';
 export {
   type CellGiven,
   type FactGiven,
@@ -31,6 +32,7 @@ export { InputError, type Problem } from './check/problem';
 export { checkTopic } from './check/topic';
 export { type ConditionRule, conditionRules, publish } from './condition/rules';
 export { rulesHolding } from './condition/walk';
+export type { Catalogue } from './define/catalogue';
 export * from './define/shapes';
 export {
   declaredUnit,

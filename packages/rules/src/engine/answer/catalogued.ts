@@ -1,7 +1,10 @@
+import { show } from '../../quantity';
 import { addedBy } from '../catalogue/added';
 import { buildsOf, isBuilt, type Order } from '../catalogue/builds';
+import { standsAgainst } from '../catalogue/conflict';
 import { becameStandard } from '../catalogue/offers';
 import { type Held, ordersOf, type Read } from '../catalogue/orders';
+import { ruleInWords } from '../catalogue/words';
 import type { Catalogue, Tells } from '../define/catalogue';
 import type { Topic } from '../define/shapes';
 import type { Run } from '../formula/run';
@@ -108,11 +111,34 @@ function modelList(catalogue: Catalogue, read: Read, { models }: Tells): Selecti
 }
 
 function yearList(catalogue: Catalogue, read: Read, { years }: Tells): SelectionAnswer {
-  const items = catalogue.years.map((year) => ({
-    ...orderItem(catalogue, year, year, read, { year }),
-    because: years.because,
-  }));
-  return listOf('years', years.title, items, 'builds', '');
+  const items = catalogue.years.map((year) => {
+    const { amounts, ...item } = orderItem(catalogue, year, year, read, { year });
+    const because = years.because.replace('{ways}', show(amounts.builds, ''));
+    return { ...item, amounts: {}, because };
+  });
+  return { id: 'years', label: years.title, items, totals: {} };
+}
+
+/** What stands against the one order that is asked about. */
+function againstList(catalogue: Catalogue, read: Read, { against }: Tells): SelectionAnswer {
+  const [order, more] = possible(catalogue, read);
+  const found = order && !more ? standsAgainst(catalogue, order) : [];
+  const because = {
+    'not-offered': against.notOffered,
+    wanted: against.wanted,
+    unwanted: against.unwanted,
+    rule: against.rule,
+  } as const;
+  const items = found.map((each, i): Item => {
+    const label =
+      each.kind === 'rule'
+        ? ruleInWords(catalogue, each.rule)
+        : (catalogue.options[each.option]?.label ?? each.option);
+    const id = each.kind === 'rule' ? `rule-${i + 1}` : each.option;
+    const { source } = catalogue;
+    return { id, label, chosen: 'yes', amounts: {}, because: because[each.kind], source };
+  });
+  return { id: 'against', label: against.title, items, totals: {} };
 }
 
 function standardList(catalogue: Catalogue, read: Read, { standard }: Tells): SelectionAnswer {
@@ -144,7 +170,7 @@ export function catalogueLists({ catalogues = {} }: Topic, run: Run): readonly S
   return Object.values(catalogues).flatMap((catalogue) => {
     const { tells } = catalogue;
     if (!tells) return [];
-    const make = [buildList, modelList, yearList, standardList];
+    const make = [againstList, buildList, modelList, yearList, standardList];
     return make.map((list) => list(catalogue, read, tells));
   });
 }

@@ -124,6 +124,8 @@ export function restsOn(limits: readonly LimitAnswer[]): string {
   if (limits.length === 0) return '';
   const silent = limits.filter((limit) => limit.state === 'not-asked');
   const asked = limits.length - silent.length;
+  // A question that no limit has to do with rests on none, and says nothing of them.
+  if (asked === 0) return '';
   const head = `This rests on ${inLetters(asked)} of the ${inLetters(limits.length)} limits.`;
   if (silent.length === 0) return head;
   return `${head} Not asked, for want of a rating: ${listed(silent.map((l) => lowered(l.label)))}.`;

@@ -7,8 +7,10 @@ import type { Catalogue } from '../define/catalogue';
 import type { Topic } from '../define/shapes';
 import { parseFormula } from '../formula/parse';
 import { buildsOf } from './builds';
+import { standsAgainst } from './conflict';
 import { offeredIn } from './offers';
 import { boatPart, boats } from './small-catalogue.fixture';
+import { ruleInWords } from './words';
 
 const source = { class: 'invented', cite: 'Made up for the tests' } as const;
 const seed = Number(process.env.TAREBOOK_SEED ?? 20_261_101);
@@ -152,7 +154,8 @@ test('the lists say why, in which years and which models', () => {
     tells: {
       build: { title: 'Build', amount: 'weight', wanted: 'w', needed: 'n', oneOf: 'o' },
       models: { title: 'Models', because: 'b' },
-      years: { title: 'Years', because: 'b' },
+      years: { title: 'Years', because: '{ways}' },
+      against: { title: 'Against', notOffered: 'no', wanted: 'w', unwanted: 'u', rule: 'r' },
       standard: { title: 'Standard', amount: 'weight', because: 's' },
       choices: { title: 'Choices' },
     },
@@ -172,7 +175,8 @@ test('the lists say why, in which years and which models', () => {
   expect(chosen('build')).toEqual(['sail w', 'spar n']);
   expect(list('build')?.totals.weight).toEqual({ lo: 38, hi: 38, unit: 'lb' });
   expect(chosen('models')).toEqual(['gig b']);
-  expect(chosen('years')).toEqual(['2001 b', '2002 b', '2003 b']);
+  expect(chosen('years')).toEqual(['2001 1', '2002 2', '2003 2']);
+  expect(chosen('against')).toEqual([]);
   expect(chosen('standard')).toEqual([]);
   expect(answer.rankings.map(({ entries }) => entries.map(({ id }) => id))).toEqual([
     ['gig', 'punt'],
@@ -252,4 +256,34 @@ test('nothing is kept of an order beyond its own words', () => {
   const order = { model: 'gig', year: '2001', wanted: ['sail'], unwanted: [] };
   expect(buildsOf(boats, order)).toBe(buildsOf(boats, { ...order, wanted: ['sail'] }));
   expect(buildsOf(boats, { ...order, wanted: [], unwanted: ['sail'] }).count).toBe(3n);
+});
+
+describe('what stands against an order', () => {
+  const against = (wanted: readonly string[], unwanted: readonly string[], year = '2001') =>
+    standsAgainst(boats, { model: 'gig', year, wanted, unwanted }).map((each) =>
+      each.kind === 'rule' ? ruleInWords(boats, each.rule) : `${each.kind} ${each.option}`,
+    );
+
+  test('is nothing where it can be built or is not sold', () => {
+    expect(against(['sail'], [])).toEqual([]);
+    expect(against(['anchor'], [], '2009')).toEqual([]);
+  });
+
+  test('is every wish that is not offered', () => {
+    expect(against(['sail', 'anchor'], [])).toEqual(['not-offered anchor']);
+  });
+
+  test('is else no more than what clashes', () => {
+    expect(against(['anchor', 'sail'], ['mast', 'spar'], '2002')).toEqual([
+      'wanted sail',
+      'unwanted mast',
+      'unwanted spar',
+      'Sail: only with mast or spar',
+    ]);
+    expect(against(['mast', 'sail', 'spar'], [])).toEqual([
+      'wanted mast',
+      'wanted spar',
+      'Mast: not together with spar',
+    ]);
+  });
 });

@@ -88,9 +88,20 @@ export type Tells = {
     readonly needed: string;
     readonly oneOf: string;
   };
-  /** Which models can be had so, and in how many ways; the same by year, of the chosen model. */
+  /**
+   * Which models can be had so, and in how many ways; the same by year, of the chosen model. In
+   * `years.because`, `{ways}` stands for their number.
+   */
   readonly models: { readonly title: string; readonly because: string };
   readonly years: { readonly title: string; readonly because: string };
+  /** What stands against the order, where it cannot be built. */
+  readonly against: {
+    readonly title: string;
+    readonly notOffered: string;
+    readonly wanted: string;
+    readonly unwanted: string;
+    readonly rule: string;
+  };
   /** What came to be standard on the chosen model up to the chosen year. */
   readonly standard: {
     readonly title: string;

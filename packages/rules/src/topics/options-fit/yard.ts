@@ -1029,8 +1029,15 @@ export const yard: Catalogue = {
       because: 'all that is wanted, together',
     },
     years: {
-      title: 'Model years in which this floor plan can be ordered so, and builds of each',
-      because: 'all that is wanted, together',
+      title: 'Model years in which this floor plan can be ordered so',
+      because: 'builds: {ways}',
+    },
+    against: {
+      title: 'What stands against it',
+      notOffered: 'wanted, and not offered on this floor plan in this model year',
+      wanted: 'wanted',
+      unwanted: 'wanted left out',
+      rule: 'the order sheet',
     },
     standard: {
       title: 'Became standard on this floor plan, up to the model year',
