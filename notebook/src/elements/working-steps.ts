@@ -82,12 +82,18 @@ export class WorkingSteps extends PlainElement {
     </li>`;
   }
 
-  protected override render() {
-    const bounded = this.topic.headline.filter((name) => {
-      const ends = this.trace.steps[name]?.ends;
-      return !ends || (Number.isFinite(ends.lo) && Number.isFinite(ends.hi));
+  /** The results a reader looks for; where the question has none, what was asked of the rules. */
+  private tops(): readonly string[] {
+    const { steps } = this.trace;
+    const known = this.topic.headline.filter((name) => {
+      const ends = steps[name]?.ends;
+      return steps[name] && (!ends || (Number.isFinite(ends.lo) && Number.isFinite(ends.hi)));
     });
-    return html`<ul class="steps">${bounded.map((name) => this.step(name, ''))}</ul>`;
+    return known.length > 0 ? known : (steps.verdict?.from ?? []);
+  }
+
+  protected override render() {
+    return html`<ul class="steps">${this.tops().map((name) => this.step(name, ''))}</ul>`;
   }
 }
 

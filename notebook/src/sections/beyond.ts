@@ -3,9 +3,16 @@ import { show, type UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing } from 'lit';
 import { whenAnswered } from './case-view';
 
-/** What each decision came to; while it is open, all that it may come to. */
-export const decided = whenAnswered(({ answer }) => {
-  const all = Object.values(answer.choices).filter(({ among }) => among.length > 0);
+/** What each decision came to that is not told among the findings; while it is open, all it may be. */
+export const decided = whenAnswered(({ answer, topic }) => {
+  const told = new Set(
+    answer.findings
+      .filter(({ level }) => level !== 'ok')
+      .map(({ id }) => topic.findings[id]?.decision),
+  );
+  const all = Object.entries(answer.choices).flatMap(([name, choice]) =>
+    choice.among.length > 0 && !told.has(name) ? [choice] : [],
+  );
   if (all.length === 0) return nothing;
   return html`<h2>What it comes to</h2>
     <dl>${all.map(

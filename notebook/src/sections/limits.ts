@@ -22,10 +22,10 @@ function rowOf({ topic, answer, filed }: AnsweredView, limit: LimitAnswer): Limi
   };
 }
 
-/** How close to each limit; a topic without limits has no such section. */
+/** How close to each limit; where none was asked there is no such section. */
 export const limits = whenAnswered((view) => {
   const { answer, system } = view;
-  if (answer.limits.length === 0) return nothing;
+  if (answer.limits.every(({ state }) => state === 'not-asked')) return nothing;
   return html`
     <h2>How close to each limit</h2>
     <aside class="side">
