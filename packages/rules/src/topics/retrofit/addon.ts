@@ -1,0 +1,71 @@
+import { part } from '../../engine/define/topic';
+import { custom } from './sources';
+
+/** The thing that is to be added: what it is, what it weighs and where it goes. */
+export const addon = part({
+  facts: {
+    'addon.kind': {
+      kind: 'choice',
+      options: [
+        'bidet-seat',
+        'television',
+        'air-conditioner',
+        'bicycle-rack',
+        'solar-panel',
+        'battery',
+        'inverter',
+        'gas-appliance',
+        'other',
+      ],
+      label: 'What is to be added',
+      ask: 'What do you want to add?',
+      where: 'told by the owner',
+      means: 'Of the kinds named here it is known what they touch; of any other it is asked.',
+    },
+    'addon.weight': {
+      kind: 'quantity',
+      unit: 'lb',
+      least: 0,
+      most: 3_000,
+      label: 'Its weight, mount and fittings included',
+      noun: 'its weight',
+      instead: 'Weigh it with its mount',
+      ask: 'What does it weigh, with its mount and everything that comes with it?',
+      where: 'its papers, or a scale',
+    },
+    'addon.carries': {
+      kind: 'quantity',
+      unit: 'lb',
+      least: 0,
+      most: 3_000,
+      label: 'What it carries',
+      noun: 'what it carries',
+      ask: 'What will it carry, and what does that weigh?',
+      where: 'told by the owner: bicycles, water, whatever rides on it',
+      silent: { value: 0, says: 'It carries nothing.', source: custom, quiet: true },
+    },
+    'addon.replaces': {
+      kind: 'quantity',
+      unit: 'lb',
+      least: 0,
+      most: 3_000,
+      label: 'Weight of what it replaces, at the same place',
+      noun: 'what it replaces',
+      ask: 'Does it replace something there, and what did that weigh?',
+      where: 'a scale, or the old part’s papers',
+      silent: { value: 0, says: 'It replaces nothing.', source: custom, quiet: true },
+    },
+    'addon.ahead': {
+      kind: 'quantity',
+      unit: 'ft',
+      least: -80,
+      most: 80,
+      label: 'Its place, ahead of the axle',
+      noun: 'its place',
+      instead: 'Measure from the middle of the axles to where it goes',
+      ask: 'How far ahead of the middle of the axles does it go, or how far behind?',
+      where: 'a tape along the trailer’s side',
+      means: 'Above zero ahead of the axles, below zero behind them.',
+    },
+  },
+});

@@ -1,0 +1,59 @@
+import type { Change } from '../../engine/define/changes';
+import { custom, statics, trades } from './sources';
+
+/** What a person can change of an add-on; never a rating. */
+export const changes: readonly Change[] = [
+  {
+    kind: 'set',
+    fact: 'fitting.planned',
+    to: { option: 'dealer' },
+    says: 'Have the dealer fit it.',
+    asks: 1,
+    source: trades,
+  },
+  {
+    kind: 'set',
+    fact: 'fitting.planned',
+    to: { option: 'licensed-trade' },
+    says: 'Have a licensed trade fit it.',
+    asks: 1,
+    source: trades,
+  },
+  {
+    kind: 'shift',
+    fact: 'addon.ahead',
+    step: 0.5,
+    says: 'Put it {to} instead of {from}.',
+    sides: {
+      above: 'ahead of the axles',
+      at: 'over the axles',
+      below: 'behind the axles',
+    },
+    asks: 2,
+    source: statics,
+  },
+  {
+    kind: 'less',
+    fact: 'addon.hours',
+    step: 0.5,
+    says: 'Run it {to} a day instead of {from}.',
+    asks: 3,
+    source: custom,
+  },
+  {
+    kind: 'less',
+    fact: 'addon.carries',
+    step: 1,
+    says: 'Carry {to} on it instead of {from}.',
+    asks: 4,
+    source: custom,
+  },
+  {
+    kind: 'leave',
+    fact: 'trailer.cargo',
+    column: 'weight',
+    says: 'Leave {row} at home.',
+    asks: 5,
+    source: custom,
+  },
+];

@@ -1,0 +1,178 @@
+import { part } from '../../engine/define/topic';
+import { balance, circuits, custom } from './sources';
+
+/**
+ * What it draws or brings a day.
+ *
+ *     add-on ─┬─ 12 volts ──────────► battery ─► a day without sun fits, or not
+ *             ├─ inverter ÷ eff. ───►    ▲
+ *             └─ 120 V circuit          panel
+ */
+export const energy = part({
+  facts: {
+    'addon.power': {
+      kind: 'quantity',
+      unit: 'W',
+      least: 0,
+      most: 20_000,
+      label: 'Power it takes',
+      noun: 'the power it takes',
+      ask: 'How many watts does it take while it runs?',
+      where: 'its data plate; amperes times volts',
+      silent: { value: 0, says: 'It takes no power.', source: custom, quiet: true },
+    },
+    'addon.hours': {
+      kind: 'quantity',
+      unit: 'h',
+      least: 0,
+      most: 24,
+      label: 'Hours a day it runs',
+      noun: 'the hours it runs',
+      ask: 'For how many hours a day will it run?',
+      where: 'told by the owner',
+    },
+    'addon.runsOn': {
+      kind: 'choice',
+      options: ['nothing', 'twelve-volt', 'inverter', 'shore-power'],
+      label: 'What it runs on',
+      ask: 'Does it run on 12 volts, on an inverter, or only on shore power?',
+      where: 'its data plate',
+    },
+    'addon.panelPower': {
+      kind: 'quantity',
+      unit: 'W',
+      least: 0,
+      most: 5_000,
+      label: 'Solar power it brings',
+      ask: 'How many watts of panel does it bring?',
+      where: 'label on the panel',
+      silent: { value: 0, says: 'It brings no solar power.', source: custom, quiet: true },
+    },
+    'addon.capacity': {
+      kind: 'quantity',
+      unit: 'Ah',
+      least: 0,
+      most: 2_000,
+      label: 'Battery capacity it brings, at the bank’s voltage',
+      ask: 'How many ampere-hours does it add to the bank?',
+      where: 'label on the battery: of the same kind, size and age as the others',
+      silent: { value: 0, says: 'It brings no battery capacity.', source: custom, quiet: true },
+    },
+    'battery.dayDrawn': {
+      kind: 'quantity',
+      unit: 'Ah',
+      least: 0,
+      most: 3_000,
+      label: 'Ampere-hours a day takes without it',
+      noun: 'what a day takes without it',
+      ask: 'How many ampere-hours does a day take now, or what runs on the battery and how long?',
+      where: 'the monitor over a day; or a list of loads with watts and hours',
+    },
+  },
+  formulas: {
+    'added.energy': {
+      label: 'Energy it takes from the battery a day',
+      noun: 'the energy it takes a day',
+      unit: 'Wh',
+      is: "choose(addon.power > 0, choose(addon.runsOn == 'twelve-volt', addon.power * addon.hours, choose(addon.runsOn == 'inverter', addon.power * addon.hours / inverter.efficiency, 0)), 0)",
+      source: circuits,
+    },
+    'added.ampHours': {
+      label: 'Ampere-hours it takes a day',
+      noun: 'what it takes a day',
+      unit: 'Ah',
+      is: 'added.energy / bank.volts',
+      source: circuits,
+    },
+    'energy.before': {
+      label: 'Ampere-hours a day takes without it',
+      noun: 'what a day takes without it',
+      unit: 'Ah',
+      is: 'choose(count(loads.dc) + count(loads.ac) > 0 && !known(battery.dayDrawn), day.ampHours, battery.dayDrawn)',
+      source: balance,
+    },
+    'energy.after': {
+      label: 'Ampere-hours a day takes with it',
+      noun: 'what a day takes with it',
+      unit: 'Ah',
+      is: 'energy.before + added.ampHours',
+      source: balance,
+    },
+    'panel.gain': {
+      label: 'What its own panel brings a day',
+      noun: 'what its panel brings',
+      unit: 'Ah',
+      is: 'choose(addon.panelPower > 0, addon.panelPower * solar.peakSunHours * solar.derate / (solar.blockVolts * bank.blocks), 0)',
+      source: balance,
+    },
+    'energy.offered': {
+      label: 'What sun and chargers bring a day with it',
+      noun: 'what sun and chargers bring',
+      unit: 'Ah',
+      is: 'choose(given(solar.power) || count(charging.spells) > 0, day.offered, 0) + panel.gain',
+      source: balance,
+    },
+    'usable.after': {
+      label: 'Usable capacity with it',
+      noun: 'the usable capacity with it',
+      unit: 'Ah',
+      is: 'battery.usable + addon.capacity * battery.depth * battery.temperatureFactor',
+      source: balance,
+    },
+    'energy.days': {
+      label: 'Such days with it, full to the stop line',
+      unit: 'd',
+      is: 'choose(energy.after > energy.offered, usable.after / (energy.after - energy.offered) * time.day, unlimited)',
+      source: balance,
+    },
+    'circuit.load': {
+      label: 'Current on its 120-volt circuit with it',
+      noun: 'the current on its circuit',
+      unit: 'A',
+      is: '(addon.power + circuit.alreadyOn) / volts.nominal',
+      source: circuits,
+    },
+    'circuit.limit': {
+      label: 'What the circuit’s breaker carries for that time',
+      noun: 'what the breaker carries',
+      unit: 'A',
+      is: 'circuit.breaker * choose(addon.hours >= lasting.from, lasting.share, 1)',
+      source: circuits,
+    },
+  },
+  limits: {
+    'battery-day': {
+      label: 'A day without sun',
+      short: 'the battery',
+      used: 'energy.after',
+      limit: 'usable.after',
+      margin: 'margin.battery',
+      askedBy: ['battery.capacity', 'battery.dayDrawn'],
+      source: balance,
+    },
+    circuit: {
+      label: 'Its 120-volt circuit',
+      short: 'its circuit',
+      used: 'circuit.load',
+      limit: 'circuit.limit',
+      askedBy: ['circuit.breaker'],
+      source: circuits,
+    },
+  },
+  findings: {
+    'day-balance': {
+      label: 'Balance of the day',
+      askedBy: ['battery.capacity', 'battery.dayDrawn'],
+      care: {
+        when: {
+          all: [
+            { fact: 'energy.after', operator: 'greaterThan', value: { fact: 'energy.offered' } },
+          ],
+        },
+        says: 'With it a day takes more than sun and chargers bring: it will do for some days and then run down.',
+      },
+      otherwise: 'With it the day still gives back what it takes.',
+      source: balance,
+    },
+  },
+});

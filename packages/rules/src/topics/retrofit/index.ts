@@ -1,0 +1,215 @@
+import type { Fact } from '../../engine/define/shapes';
+import { defineTopic, gather } from '../../engine/define/topic';
+import { standingOn } from '../../engine/formula/standing-on';
+import { houseBattery } from '../house-battery/index';
+import { drains } from '../off-grid-stay/sources';
+import { stay, tanks } from '../off-grid-stay/tanks';
+import { towFit } from '../tow-fit/index';
+import { addon } from './addon';
+import { chain } from './chain';
+import { changes } from './changes';
+import { energy } from './energy';
+import { fitting } from './fitting';
+import { mount } from './mount';
+import { paper } from './paper';
+import { custom, makersRating, trades, warrantyBooklet } from './sources';
+import { water } from './water';
+import { weight } from './weight';
+
+/** The rig as it stands, asked and reckoned as for towing. */
+const rig = standingOn(
+  towFit,
+  'trailer.loaded',
+  'tongue.loaded',
+  'tongue.share',
+  'tongue.lowEdge',
+  'tongue.highEdge',
+  'tongue.limit',
+  'axle.trailer',
+  'bars.active',
+  'bars.ontoTrailer',
+  'trailerAxles.limit',
+  'payload.used',
+  'payload.available',
+);
+
+/** The battery as it stands, asked and reckoned by itself. */
+const battery = standingOn(
+  houseBattery,
+  'bank.volts',
+  'bank.blocks',
+  'battery.usable',
+  'battery.depth',
+  'battery.temperatureFactor',
+  'day.ampHours',
+  'day.offered',
+  'wire.perFoot',
+  'wire.dropAllowed',
+  'wire.ampacity',
+);
+
+const borrowed = {
+  facts: {
+    'trailer.gvwr': towFit.facts['trailer.gvwr'],
+    'wire.length': houseBattery.facts['wire.length'],
+  },
+  parameters: {
+    'margin.other': towFit.parameters['margin.other'],
+    'tongue.none': towFit.parameters['tongue.none'],
+    'time.day': houseBattery.parameters['time.day'],
+    'solar.derate': houseBattery.parameters['solar.derate'],
+    'solar.blockVolts': houseBattery.parameters['solar.blockVolts'],
+  },
+  formulas: {
+    'assumed.battery': {
+      label: 'Not all was said of the battery',
+      unit: 'yes-no',
+      is: 'given(battery.capacity) && !given(battery.volts, bank.series, bank.parallel, battery.temperature, battery.health)',
+      source: custom,
+    },
+    'assumed.load': {
+      label: 'Weight is spoken of, and not all of the load',
+      unit: 'yes-no',
+      is: 'given(addon.weight) || given(addon.carries)',
+      source: custom,
+    },
+    'assumed.drained': {
+      label: 'Nobody said what part of the water goes down the sink',
+      unit: 'yes-no',
+      is: 'given(water.grayTank) && !given(water.grayShare)',
+      source: custom,
+    },
+  },
+} as const;
+
+const parts = [
+  rig,
+  battery,
+  borrowed,
+  addon,
+  fitting,
+  mount,
+  weight,
+  energy,
+  chain,
+  tanks,
+  stay,
+  water,
+  paper,
+] as const;
+
+/**
+ * The same facts, their defaults unspoken: most add-ons have nothing to do with the rig's load, and
+ * where they do one sentence says what was taken.
+ */
+const quietly = (facts: Readonly<Record<string, Fact>> = {}): Readonly<Record<string, Fact>> =>
+  Object.fromEntries(Object.entries(facts).map(([id, fact]) => [id, quiet(fact)]));
+
+function quiet(fact: Fact): Fact {
+  switch (fact.kind) {
+    case 'quantity':
+      return fact.silent ? { ...fact, silent: { ...fact.silent, quiet: true } } : fact;
+    case 'choice':
+      return fact.silent ? { ...fact, silent: { ...fact.silent, quiet: true } } : fact;
+    case 'yes-no':
+      return fact.silent ? { ...fact, silent: { ...fact.silent, quiet: true } } : fact;
+    case 'rows':
+      return { ...fact, silent: { ...fact.silent, quiet: true } };
+  }
+}
+
+/** May this be added, who may fit it, and what does it do to weight, battery and tanks? */
+export const retrofit = defineTopic({
+  id: 'retrofit',
+  version: '1.0.0',
+  title: 'Add-ons and retrofits',
+  question:
+    'May this be added, who may fit it, and what does it do to tongue, axles, battery, circuit and tanks?',
+  facts: { ...gather('facts', parts), ...quietly(rig.facts), ...quietly(tanks.facts) },
+  parameters: gather('parameters', parts),
+  tables: battery.tables ?? {},
+  wordTables: battery.wordTables ?? {},
+  formulas: gather('formulas', parts),
+  decisions: gather('decisions', parts),
+  simulations: battery.simulations ?? {},
+  limits: gather('limits', parts),
+  findings: gather('findings', parts),
+  outcomes: {
+    ok: { id: 'can-be-added', words: 'can be added', sentence: 'It can be added.' },
+    care: {
+      id: 'can-be-added-with-care',
+      words: 'can be added with care',
+      sentence: 'It can be added, with care.',
+    },
+    stop: {
+      id: 'not-to-be-added-so',
+      words: 'not to be added so',
+      sentence: 'It is not to be added so.',
+    },
+    unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
+  },
+  apart: {},
+  headline: [
+    'fitting.needs',
+    'added.weight',
+    'added.tongue',
+    'tongue.after',
+    'share.after',
+    'cargo.left',
+    'mount.load',
+    'added.ampHours',
+    'energy.after',
+    'usable.after',
+    'energy.days',
+    'chain.current',
+    'circuit.load',
+    'fresh.daysAfter',
+    'gray.daysAfter',
+    'black.daysAfter',
+    'warranty.left',
+  ],
+  assumptions: [
+    {
+      when: 'assumed.battery',
+      says: 'Where not told: one 12-volt battery at 80 °F that still has the capacity on its label.',
+      source: custom,
+    },
+    {
+      when: 'assumed.load',
+      says: 'In trailer and tow vehicle nothing is counted but what was told.',
+      source: custom,
+    },
+    {
+      when: 'assumed.drained',
+      says: '85 % of the water goes down sink and shower.',
+      source: drains,
+    },
+  ],
+  changes,
+  cautions: [
+    {
+      says: 'Gas and 120 volts are for licensed trades, by the local code; structure only by the trailer maker’s drawing.',
+      source: trades,
+    },
+    {
+      says: 'The manuals of that very trailer and add-on win over this sheet; it is advice, not approval.',
+      source: makersRating,
+    },
+    {
+      says: 'Weigh trailer and tongue once it is fitted and loaded; nothing that hangs behind goes unnoticed by the ball.',
+      source: custom,
+    },
+    {
+      says: 'Battery off and minus first before any wire; a fuse no larger than the wire, close to the battery.',
+      source: custom,
+    },
+    {
+      says: 'Every hole in roof or wall leaks one day: the right sealant, and a look twice a year.',
+      source: custom,
+    },
+    {
+      says: 'Ask about the warranty in writing before the work, not after.',
+      source: warrantyBooklet,
+    },
+  ],
+});
