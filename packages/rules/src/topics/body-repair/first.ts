@@ -60,39 +60,18 @@ export const first = part({
       values: [{ from: '2020-01-01', value: 20 }],
       source: dampWood,
     },
-    'margin.moisture': {
-      label: 'Part of it kept free',
+    'moisture.care': {
+      label: 'Moisture of wood from which care is due',
       unit: '%',
-      values: [{ from: '2020-01-01', value: 20 }],
-      range: [0, 40],
+      values: [{ from: '2020-01-01', value: 16 }],
+      range: [10, 20],
       source: dampMargin,
     },
   },
-  limits: {
-    moisture: {
-      label: 'Moisture of the wood',
-      short: 'the moisture of the wood',
-      used: 'wood.moisture',
-      limit: 'moisture.most',
-      margin: 'margin.moisture',
-      askedBy: ['wood.moisture'],
-      source: dampWood,
-    },
-  },
   findings: {
-    structure: {
-      label: 'What carries',
-      askedBy: ['structure.hurt'],
-      stop: {
-        when: yes('structure.hurt'),
-        says: 'Do not tow it, something that carries is hurt: frame, coupler, axle and floor come before any panel, and are for a shop that is qualified for them.',
-      },
-      otherwise: 'Nothing that carries is bent or cracked, as far as is seen.',
-      unsure: 'Do not tow it before frame, coupler, axle and floor have been looked at.',
-      source: manual,
-    },
     services: {
       label: 'Gas, wiring, brakes',
+      first: true,
       askedBy: ['services.hurt'],
       stop: {
         when: yes('services.hurt'),
@@ -100,6 +79,18 @@ export const first = part({
       },
       otherwise: 'Gas, wiring and brakes were not reached.',
       unsure: 'Cylinders shut, battery and cord off, until somebody has looked behind it.',
+      source: manual,
+    },
+    structure: {
+      label: 'What carries',
+      first: true,
+      askedBy: ['structure.hurt'],
+      stop: {
+        when: yes('structure.hurt'),
+        says: 'Do not tow it, something that carries is hurt: frame, coupler, axle and floor come before any panel, and are for a shop that is qualified for them.',
+      },
+      otherwise: 'Nothing that carries is bent or cracked, as far as is seen.',
+      unsure: 'Do not tow it before frame, coupler, axle and floor have been looked at.',
       source: manual,
     },
     photographs: {
@@ -112,6 +103,29 @@ export const first = part({
       otherwise: 'It is photographed.',
       unsure: 'Photograph before anything is moved.',
       source: custom,
+    },
+    damp: {
+      label: 'Damp wood',
+      askedBy: ['wood.moisture'],
+      stop: {
+        when: {
+          all: [
+            { fact: 'wood.moisture', operator: 'greaterThan', value: { fact: 'moisture.most' } },
+          ],
+        },
+        says: 'Close nothing yet, the wood is wet: open it from inside, let air through and dry it; under a patch it decays.',
+      },
+      care: {
+        when: {
+          all: [
+            { fact: 'wood.moisture', operator: 'greaterThan', value: { fact: 'moisture.care' } },
+          ],
+        },
+        says: 'The wood is barely dry: let it dry on while parts are ordered, and measure again before it is closed.',
+      },
+      otherwise: 'The wood is dry.',
+      unsure: 'Nothing is closed before a meter says that the wood is dry.',
+      source: dampWood,
     },
     cover: {
       label: 'Cover',

@@ -20,7 +20,7 @@ export const bodyRepair = defineTopic({
   wordTables: gather('wordTables', parts),
   formulas: gather('formulas', parts),
   decisions: gather('decisions', parts),
-  limits: gather('limits', parts),
+  limits: {},
   findings: gather('findings', parts),
   outcomes: {
     ok: { id: 'may-go-to-a-shop', words: 'may go to a shop', sentence: 'It may go to a shop.' },

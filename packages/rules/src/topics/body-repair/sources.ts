@@ -20,8 +20,8 @@ export const hiddenShare: Source = {
 };
 
 export const money: Source = {
-  class: 'published',
-  cite: 'Sums of money',
+  class: 'common-practice',
+  cite: 'Bookkeeping: sums of money',
   note: 'Added up without interest; over a few years of premium that is close enough.',
 };
 

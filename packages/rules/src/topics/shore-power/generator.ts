@@ -158,6 +158,7 @@ export const generator = part({
   findings: {
     'generator-place': {
       label: 'Where the generator stands',
+      first: true,
       askedBy: ['generator.place'],
       stop: {
         when: {

@@ -7,7 +7,7 @@ import { signs, voltages } from './signs';
 import { custom, exhaust, house, lowVolts, manual, neutralSigns, outlets } from './sources';
 import { supply } from './supply';
 
-const parts = [supply, loads, cord, generator, voltages, signs] as const;
+const parts = [signs, supply, loads, cord, generator, voltages] as const;
 
 /** What may run together on this supply, and may it be plugged in at all? */
 export const shorePower = defineTopic({

@@ -129,7 +129,7 @@ export const loads = part({
     },
     'lasting-load': {
       label: 'The fuller leg, lasting loads at 125 %',
-      short: 'the fuller leg, its lasting loads counted at 125 %,',
+      short: 'the fuller leg with its lasting loads at 125 %',
       used: 'leg.counted',
       limit: 'leg.breakers',
       askedBy: ['shore.appliances'],

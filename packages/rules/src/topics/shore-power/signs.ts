@@ -131,6 +131,7 @@ export const voltages = part({
     },
     'legs-apart': {
       label: 'Open neutral, by the meter',
+      first: true,
       askedBy: ['voltage.secondLeg'],
       stop: {
         when: {
@@ -183,18 +184,9 @@ export const signs = part({
     },
   },
   findings: {
-    'open-neutral': {
-      label: 'Open neutral, by the lights',
-      askedBy: ['lights.brighten'],
-      stop: {
-        when: yes('lights.brighten'),
-        says: 'Unplug now, the neutral is open: lights that brighten as others dim tell it, and there are up to 240 V on half of the trailer. An electrician must look, at the site first.',
-      },
-      otherwise: 'No lights brighten as others dim.',
-      source: neutralSigns,
-    },
     'hot-skin': {
       label: 'Hot skin',
+      first: true,
       askedBy: ['skin.tingles'],
       stop: {
         when: yes('skin.tingles'),
@@ -204,8 +196,20 @@ export const signs = part({
       unsure: 'If anything ever tingles: keep everyone off, and shut off the breaker at the site.',
       source: custom,
     },
+    'open-neutral': {
+      label: 'Open neutral, by the lights',
+      first: true,
+      askedBy: ['lights.brighten'],
+      stop: {
+        when: yes('lights.brighten'),
+        says: 'Unplug now, the neutral is open: lights that brighten as others dim tell it, and there are up to 240 V on half of the trailer. An electrician must look, at the site first.',
+      },
+      otherwise: 'No lights brighten as others dim.',
+      source: neutralSigns,
+    },
     'hot-plug': {
       label: 'Hot or melted plug',
+      first: true,
       askedBy: ['plug.hot'],
       stop: {
         when: yes('plug.hot'),

@@ -163,11 +163,14 @@ export const supply = part({
   },
   decisions: { 'supply.connection': outletTable },
   findings: {
-    outlet: findingOf('supply.connection', outletTable, {
-      askedBy: ['supply.outlet'],
-      unsure:
-        'Do not plug in before the outlet is known: one for a dryer looks much like one for a trailer, gives 240 V, and destroys what is plugged in.',
-    }),
+    outlet: {
+      ...findingOf('supply.connection', outletTable, {
+        askedBy: ['supply.outlet'],
+        unsure:
+          'Do not plug in before the outlet is known: one for a dryer looks much like one for a trailer, gives 240 V, and destroys what is plugged in.',
+      }),
+      first: true,
+    },
     'larger-breaker': {
       label: 'A larger breaker, or one bridged',
       askedBy: ['supply.breaker'],

@@ -25,8 +25,8 @@ export const insurers: Source = {
 };
 
 export const money: Source = {
-  class: 'published',
-  cite: 'Sums of money',
+  class: 'common-practice',
+  cite: 'Bookkeeping: sums of money',
 };
 
 export const charge: Source = {
