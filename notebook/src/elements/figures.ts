@@ -15,5 +15,9 @@ export function leftOf(limit: LimitAnswer, system: UnitSystem): TemplateResult |
   const over = headroom.hi < 0;
   const ends = over ? { ...headroom, lo: -headroom.hi, hi: -headroom.lo } : headroom;
   if (!Number.isFinite(ends.lo) || !Number.isFinite(ends.hi)) return stateWords[state];
+  if (ends.lo < 0 && ends.hi > 0) {
+    const [most, left] = [-ends.lo, ends.hi].map((end) => ({ ...ends, lo: end, hi: end }));
+    if (most && left) return html`${figure(most, system)} over to ${figure(left, system)} left`;
+  }
   return html`${figure(ends, system)} ${over ? 'over' : 'left'}`;
 }

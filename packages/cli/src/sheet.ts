@@ -30,9 +30,12 @@ function leftOf({ headroom }: LimitAnswer): string {
   if (headroom.hi < 0) {
     return `${show({ lo: -headroom.hi, hi: -headroom.lo }, headroom.unit)} over`;
   }
-  return Number.isFinite(headroom.lo) && Number.isFinite(headroom.hi)
-    ? `${show(headroom, headroom.unit)} left`
-    : '';
+  const { lo, hi, unit } = headroom;
+  if (!Number.isFinite(lo) || !Number.isFinite(hi)) return '';
+  if (lo < 0 && hi > 0) {
+    return `${show({ lo: -lo, hi: -lo }, unit)} over to ${show({ lo: hi, hi }, unit)} left`;
+  }
+  return `${show(headroom, unit)} left`;
 }
 
 /** What is certainly over comes before what may be. */
