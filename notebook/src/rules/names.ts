@@ -80,8 +80,9 @@ export function sourcesIn(
     selections = {},
     rankings = {},
     simulations = {},
+    catalogues = {},
   } = topic;
-  const rest = [wordTables, decisions, selections, rankings, simulations];
+  const rest = [wordTables, decisions, selections, rankings, simulations, catalogues];
   for (const part of [parameters, formulas, limits, findings, tables, ...rest]) {
     for (const { label, source } of Object.values(part)) note(source, label);
   }

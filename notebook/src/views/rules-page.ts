@@ -12,6 +12,7 @@ import {
   simulationsSection,
   tablesSection,
 } from '../rules/beyond-sections';
+import { catalogueSection } from '../rules/catalogue-section';
 import {
   cautionsSection,
   factsSection,
@@ -90,6 +91,7 @@ export class RulesPage extends PlainElement {
       ${simulationsSection(topic)}
       ${decisionsSection(topic)}
       ${findingsSection(topic)}
+      ${catalogueSection(topic)}
       ${listsSection(topic)}
       ${cautionsSection(topic)}
       ${sourcesSection(topic)}

@@ -1,10 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { optionsFit } from '@tarebook/rules';
 import { describe, expect, test } from 'vitest';
 import * as z from 'zod/mini';
-import { seedRows, yardFromSeeds } from '../run/catalogue.mjs';
+import { seedRows, yardFromSeeds } from '../../../../../tests/run/catalogue.mjs';
+import { optionsFit } from './index';
 
-const seeds = new URL('../../seeds/', import.meta.url);
+const seeds = new URL('../../../../../seeds/', import.meta.url);
 const number = z.coerce.number().check(z.gte(0));
 const place = z.coerce.number().check(z.gte(-30), z.lte(30));
 const text = z.string().check(z.minLength(1));
