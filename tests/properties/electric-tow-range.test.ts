@@ -186,6 +186,38 @@ test('over ranges every point lies inside', () => {
   );
 });
 
+test('every rig that is usual for its body and front lies inside what is reckoned from them', () => {
+  const share = fc.integer({ min: 0, max: 100 }).map((each) => each / 100);
+  const pickup: FactsGiven = {
+    'vehicle.usableBattery': '110 kWh',
+    'vehicle.body': 'pickup',
+    'vehicle.curbWeight': '6,800 lb',
+    'vehicle.regeneration': '55 %',
+    'solo.consumption': '0.55 kWh/mi',
+    'solo.speed': '65 mph',
+    'trailer.dryWeight': '4,900 lb',
+    'trailer.frontalArea': '70 ft²',
+    'trailer.nose': 'rounded',
+  };
+  fc.assert(
+    fc.property(any, share, share, share, (legs, a, b, c) => {
+      const usual = judge({ ...pickup, 'route.legs': rows(legs) }).values;
+      const one = judge({
+        ...pickup,
+        'vehicle.dragArea': `${11 + 4 * a} ft²`,
+        'trailer.dragArea': `${70 * (0.28 + 0.17 * b)} ft²`,
+        'rig.rolling': `${0.009 + 0.006 * c}`,
+        'route.legs': rows(legs),
+      }).values;
+      for (const name of ['route.energy', 'route.lowest', 'power.most', 'brakes.power'] as const) {
+        expect(one[name].lo).toBeGreaterThanOrEqual(usual[name].lo - 1e-4);
+        expect(one[name].hi).toBeLessThanOrEqual(usual[name].hi + 1e-4);
+      }
+    }),
+    { ...settings, numRuns: 25 },
+  );
+});
+
 test('whatever of battery, weight, drag or way is not known, it is never said to get there', () => {
   const needed = ['vehicle.usableBattery', 'vehicle.curbWeight', 'trailer.dryWeight'];
   const drag = ['trailer.dragArea', 'route.legs'];

@@ -1,5 +1,5 @@
 import { part } from '../../engine/define/topic';
-import { display, driveHabits, gallonEquivalent, roadLoad } from './sources';
+import { display, dragHabits, driveHabits, gallonEquivalent, mechanics, roadLoad } from './sources';
 
 const from = '2020-01-01';
 const one = (value: number) => [{ from, value }] as const;
@@ -9,8 +9,8 @@ const airDrag = (area: string, speed: string): string =>
 /**
  * What a drive whose consumption is known tells about this one.
  *
- *     known.perMile ├─ tires: share s ─┼──────── air: 1 − s ────────┤
- *     a level leg    s × m ÷ m known     (1 − s) × CdA ÷ CdA known × ρ·(v + w)² ÷ ρ₀·v² known
+ *     known.perMile ├─ tires: s ─┼────── air: 1 − s ──────┤
+ *     a level leg    s × m ÷ m known + (1 − s + what the trailer adds) × ρ·(v + w)² ÷ ρ₀·v² known
  *
  * Without a trailer it gives the efficiency as well: road load ÷ consumption less auxiliaries. A
  * trial drive with the trailer needs neither drag area nor efficiency, and goes before it. Where no
@@ -37,10 +37,17 @@ export const known = part({
       source: driveHabits,
     },
     'efficiency.highEdge': {
-      label: 'Efficiency above which no drive is believed',
+      label: 'Largest efficiency that is reckoned with',
       unit: '1',
       values: one(0.95),
       source: driveHabits,
+    },
+    'efficiency.whole': {
+      label: 'All of the energy; no drive gives more than it gets',
+      noun: 'all of the energy',
+      unit: '1',
+      values: one(1),
+      source: mechanics,
     },
     'engine.leastShare': {
       label: 'Least usual share of the fuel’s energy that drives',
@@ -74,6 +81,12 @@ export const known = part({
       label: 'The consumption without a trailer is known',
       unit: 'yes-no',
       is: 'known(solo.consumption, solo.speed) && !known(vehicle.driveEfficiency)',
+      source: display,
+    },
+    'drive.isChecked': {
+      label: 'Weight, drag and consumption without a trailer can be held against one another',
+      unit: 'yes-no',
+      is: 'drive.isCalibrated && known(vehicle.dragArea)',
       source: display,
     },
     'drive.calibrated': {
@@ -121,9 +134,10 @@ export const known = part({
       source: display,
     },
     'solo.perMile': {
-      label: 'For a level mile without a trailer, never less than a good drive takes',
+      label:
+        'For a level mile without a trailer, no less than a good drive takes where its drag is known',
       unit: 'kWh/mi',
-      is: 'max(solo.consumption - auxiliary.mild / solo.speed, solo.force / efficiency.highEdge)',
+      is: 'choose(drive.isChecked, max(solo.consumption - auxiliary.mild / solo.speed, solo.force / efficiency.highEdge), max(0, solo.consumption - auxiliary.mild / solo.speed))',
       source: display,
     },
     'known.perMile': {
@@ -138,10 +152,10 @@ export const known = part({
       is: `choose(known.byTrial, min(1, rolling.coefficient * combined.gross * standard.gravity / (trial.perMile * drive.efficiency)), 1 / (1 + ${airDrag('vehicle.drag', 'solo.speed')} / (rolling.coefficient * (vehicle.curb + solo.load) * standard.gravity)))`,
       source: roadLoad,
     },
-    'known.dragRatio': {
-      label: 'Drag area of the rig against that of the known drive',
+    'known.added': {
+      label: 'Air drag that the trailer adds, against all of the known drive',
       unit: '1',
-      is: 'choose(known.byTrial, 1, 1 + trailer.drag / vehicle.drag)',
+      is: `choose(known.byTrial, 0, ${airDrag('trailer.drag', 'solo.speed')} / solo.force)`,
       source: roadLoad,
     },
     'rig.dragByTrial': {
@@ -156,6 +170,12 @@ export const known = part({
       unit: 'ft²',
       is: 'choose(known.byTrial, rig.dragByTrial, vehicle.drag + trailer.drag)',
       source: roadLoad,
+    },
+    'rig.isEstimated': {
+      label: 'The rig’s drag is an estimate',
+      unit: 'yes-no',
+      is: '!known.byTrial && !(known(vehicle.dragArea) && known(trailer.dragArea))',
+      source: dragHabits,
     },
     'drive.hasEngine': {
       label: 'There is an engine as well',
@@ -185,7 +205,7 @@ export const known = part({
       care: {
         when: {
           all: [
-            { fact: 'drive.isCalibrated', operator: 'equal', value: 'yes' },
+            { fact: 'drive.isChecked', operator: 'equal', value: 'yes' },
             {
               any: [
                 {
@@ -196,7 +216,7 @@ export const known = part({
                 {
                   fact: 'drive.calibrated',
                   operator: 'greaterThan',
-                  value: { fact: 'efficiency.highEdge' },
+                  value: { fact: 'efficiency.whole' },
                 },
               ],
             },

@@ -125,8 +125,8 @@ export const resistance = {
   'legs.asKnown': {
     label: 'A level mile of it against one of the known drive',
     unit: '1',
-    // The same mix of tires and air written twice, each so that what is uncertain stands once.
-    is: 'choose(known.byTrial, legs.airRatio + known.rollingShare * (legs.cosine - legs.airRatio), known.rollingShare * combined.gross / known.weight * legs.cosine + (1 - known.rollingShare) * known.dragRatio * legs.airRatio)',
+    // Written so that the tires' share, of which least is known, stands once.
+    is: 'legs.airRatio * (1 + known.added) + known.rollingShare * (combined.gross / known.weight * legs.cosine - legs.airRatio)',
     source: roadLoad,
   },
   'legs.levelEnergy': {

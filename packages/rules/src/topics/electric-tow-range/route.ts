@@ -3,6 +3,7 @@ import {
   coldHabits,
   custom,
   display,
+  dragHabits,
   energyBalance,
   gallonEquivalent,
   house,
@@ -42,6 +43,14 @@ export const route = part({
       unit: '°F',
       values: [{ from, value: 32 }],
       range: [20, 50],
+      source: house,
+    },
+    'spilled.little': {
+      label: 'Energy without room that is not worth a word',
+      noun: 'a little',
+      unit: 'kWh',
+      values: [{ from, value: 0.5 }],
+      range: [0, 5],
       source: house,
     },
     'energy.none': {
@@ -90,7 +99,7 @@ export const route = part({
     'route.perGallon': {
       label: 'Miles to the energy of a gallon of gasoline',
       unit: 'mpg',
-      is: 'gallon.energy / route.consumption',
+      is: 'choose(route.energy > 0, gallon.energy / route.consumption, unlimited)',
       source: gallonEquivalent,
     },
     'route.lowest': {
@@ -134,7 +143,7 @@ export const route = part({
     'range.towing': {
       label: 'Range of a full battery on such roads, reserve kept',
       unit: 'mi',
-      is: 'battery.full * (1 - range.reserve) / route.consumption',
+      is: 'choose(route.energy > 0, battery.full * (1 - range.reserve) / route.consumption, unlimited)',
       source: energyBalance,
     },
     'range.solo': {
@@ -169,6 +178,26 @@ export const route = part({
     },
   },
   findings: {
+    estimate: {
+      label: 'Drag is an estimate',
+      care: {
+        when: {
+          all: [
+            { fact: 'rig.isEstimated', operator: 'equal', value: 'yes' },
+            {
+              fact: 'energy.deepest',
+              operator: 'greaterThan',
+              value: { fact: 'energy.planned' },
+            },
+          ],
+        },
+        says: 'The drag is an estimate by body and front. Drive some twenty miles with the trailer on, there and back at the speed of the trip, and put in what the display says: then it can be said much better.',
+      },
+      unsure:
+        'The drag is an estimate by body and front, and by that it may get there or not. Drive some twenty miles with the trailer on, there and back at the speed of the trip, and put in what the display says.',
+      otherwise: 'The drag is known from a drive or told, or it is enough by any usual drag.',
+      source: dragHabits,
+    },
     cold: {
       label: 'Cold',
       askedBy: ['route.legs'],
@@ -187,7 +216,9 @@ export const route = part({
       askedBy: ['route.legs'],
       care: {
         when: {
-          all: [{ fact: 'route.spilled', operator: 'greaterThan', value: { fact: 'energy.none' } }],
+          all: [
+            { fact: 'route.spilled', operator: 'greaterThan', value: { fact: 'spilled.little' } },
+          ],
         },
         says: 'The battery is full on a way down, and a full battery holds nothing back: the brakes take it all. Leave the top uncharged by so much before a long descent.',
       },
