@@ -206,7 +206,8 @@ function changeShape() {
   const base = { ...said(), fact: z.string(), asks: z.number() };
   const column = z.optional(z.string());
   const step = z.number();
-  const within = z.optional(z.object({ of: z.string(), least: z.number(), most: z.number() }));
+  const bounds = { of: z.optional(z.string()), least: z.number(), most: z.number() };
+  const within = z.optional(z.object(bounds));
   return z.discriminatedUnion('kind', [
     z.object({ ...base, kind: z.literal('leave'), column: z.string() }),
     z.object({ ...base, kind: z.literal('less'), column, step }),
