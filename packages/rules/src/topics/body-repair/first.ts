@@ -50,7 +50,7 @@ export const first = part({
       kind: 'yes-no',
       label: 'Someone wants it signed as settled',
       ask: 'Has anyone asked you to sign that all is settled?',
-      where: 'letter with the cheque',
+      where: 'letter that came with the check',
     },
   },
   parameters: {

@@ -7,7 +7,7 @@ type Span = readonly [low: number, high: number];
  * The zones a body is divided into, each with what one segment takes.
  *
  *         ┌──────── roof ────────┐
- *     front                    rear      corners: mouldings and trim
+ *     front                    rear      corners: moldings and trim
  *         └──────── side ────────┘
  */
 const zones = {

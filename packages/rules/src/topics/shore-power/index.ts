@@ -7,7 +7,10 @@ import { signs, voltages } from './signs';
 import { custom, exhaust, house, lowVolts, manual, neutralSigns, outlets } from './sources';
 import { supply } from './supply';
 
-const parts = [signs, supply, loads, cord, generator, voltages] as const;
+const parts = [supply, loads, cord, generator, voltages, signs] as const;
+
+/** What is seen and felt is told before what is reckoned. */
+const told = [signs, ...parts] as const;
 
 /** What may run together on this supply, and may it be plugged in at all? */
 export const shorePower = defineTopic({
@@ -22,7 +25,7 @@ export const shorePower = defineTopic({
   formulas: gather('formulas', parts),
   decisions: gather('decisions', parts),
   limits: gather('limits', parts),
-  findings: gather('findings', parts),
+  findings: gather('findings', told),
   outcomes: {
     ok: { id: 'may-run', words: 'may run', sentence: 'It may run so.' },
     care: {

@@ -92,6 +92,12 @@ export const outlets: Source = {
   note: 'From memory: trailer 30 A is TT-30, 120 V; four-pin 50 A is 14-50, 120/240 V; dryer 10-30 or 14-30 and welder 6-50 give 240 V between their blades.',
 };
 
+export const breakers: Source = {
+  class: 'from-memory',
+  cite: 'NEC 210.21 and 240.4',
+  note: 'From memory: a breaker protects outlet and wire alike; several 15 A outlets may hang on one of 20 A.',
+};
+
 export const manual: Source = {
   class: 'common-practice',
   cite: 'Makers’ manuals and local codes',

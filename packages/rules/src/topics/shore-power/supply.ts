@@ -1,6 +1,6 @@
 import { findingOf, part } from '../../engine/define/topic';
 import { outletTable } from './outlet-table';
-import { circuits, custom, house, lastingLoads, outlets, plate, siteSupply } from './sources';
+import { breakers, custom, house, lastingLoads, outlets, plate, siteSupply } from './sources';
 
 /**
  * What the supply gives, a leg.
@@ -106,7 +106,7 @@ export const supply = part({
         welder: 50,
         'no-label': 20,
       },
-      source: outlets,
+      source: breakers,
     },
     inletAmps: {
       label: 'Amperes of the trailer’s inlet',
@@ -140,7 +140,7 @@ export const supply = part({
       label: 'Largest breaker for this outlet',
       unit: 'A',
       is: "choose(supply.outlet == 'generator' || supply.outlet == 'no-label', unlimited, pick(breakerAmps, supply.outlet))",
-      source: outlets,
+      source: breakers,
     },
     'supply.power': {
       label: 'What the supply gives in all',
@@ -184,7 +184,7 @@ export const supply = part({
       },
       otherwise: 'The breaker is no larger than the outlet.',
       unsure: 'It may be larger than the outlet and its wires: find out which outlet it is.',
-      source: circuits,
+      source: breakers,
     },
   },
 });

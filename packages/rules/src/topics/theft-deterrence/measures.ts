@@ -55,7 +55,7 @@ export const measures = part({
         hatches: item(
           'Compartment locks with keys of their own',
           'price.hatchLocks',
-          'Many trailers leave the works with one and the same key; changed locks stop that key, not a bar.',
+          'Many trailers leave the factory with one and the same key; changed locks stop that key, not a bar.',
           'exposed.some',
         ),
         outside: item(
