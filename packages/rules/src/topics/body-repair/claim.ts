@@ -1,14 +1,6 @@
 import { findingOf, part } from '../../engine/define/topic';
 import { claimTable } from './claim-table';
-import {
-  custom,
-  house,
-  money,
-  policyWording,
-  premiumEffect,
-  writeOffShare,
-  writeOffSum,
-} from './sources';
+import { custom, house, money, policyWording, premiumEffect } from './sources';
 
 /**
  * Money over the years in which a claim is felt.
@@ -87,26 +79,6 @@ export const claim = part({
       ask: 'How many claims were there in the last five years?',
       where: 'told by the owner',
     },
-    'rig.value': {
-      kind: 'quantity',
-      label: 'What the trailer was worth before',
-      noun: 'what it was worth',
-      unit: 'USD',
-      least: 0,
-      most: 1_000_000,
-      ask: 'What would a like trailer have cost just before?',
-      where:
-        'offers of like trailers, of the same year and state; an agreed value in the policy wins',
-    },
-    'rig.salvage': {
-      kind: 'quantity',
-      label: 'What it is worth as it stands',
-      unit: 'USD',
-      least: 0,
-      most: 1_000_000,
-      ask: 'What would a buyer give for it as it stands?',
-      where: 'the insurer’s offer for it',
-    },
   },
   parameters: {
     'raise.low': {
@@ -136,13 +108,6 @@ export const claim = part({
       values: [{ from: '2020-01-01', value: 5 }],
       range: [1, 10],
       source: premiumEffect,
-    },
-    'writeOff.share': {
-      label: 'Share of the value above which insurers seldom repair',
-      unit: '%',
-      values: [{ from: '2020-01-01', value: 75 }],
-      range: [50, 100],
-      source: writeOffShare,
     },
     'claims.few': {
       label: 'Claims in five years that insurers let pass',
@@ -201,25 +166,6 @@ export const claim = part({
       is: 'cost.high <= breakEven.low',
       source: money,
     },
-    'writeOff.at': {
-      label: 'Repair from which it would be written off',
-      noun: 'where insurers write off',
-      unit: 'USD',
-      is: 'choose(known(rig.salvage), max(0, rig.value - rig.salvage), rig.value * writeOff.share)',
-      source: writeOffSum,
-    },
-    'writeOff.paid': {
-      label: 'What a write-off would pay',
-      unit: 'USD',
-      is: 'max(0, rig.value - policy.deductible)',
-      source: policyWording,
-    },
-    'cost.pastWriteOff': {
-      label: 'Even the least is past the write-off',
-      unit: 'yes-no',
-      is: 'given(rig.value) && cost.low > writeOff.at',
-      source: writeOffSum,
-    },
     'assumed.raise': {
       label: 'What a claim adds was not told',
       unit: 'yes-no',
@@ -234,26 +180,6 @@ export const claim = part({
       unsure:
         'Whether to claim cannot be told before deductible, premium and damage are known better; let a shop look first.',
     }),
-    'write-off': {
-      label: 'Write-off',
-      askedBy: ['rig.value'],
-      stop: {
-        when: {
-          all: [{ fact: 'cost.low', operator: 'greaterThan', value: { fact: 'writeOff.at' } }],
-        },
-        says: 'Have nothing repaired yet, even the least is past where insurers write off: what is begun now may never be paid. Let the insurer see it first, and prove what it was worth.',
-      },
-      care: {
-        when: {
-          all: [{ fact: 'cost.high', operator: 'greaterThan', value: { fact: 'writeOff.at' } }],
-        },
-        says: 'At the most it comes to where insurers write off: have the wall opened before anything is ordered.',
-      },
-      otherwise: 'Even at the most it stays below where insurers write off.',
-      unsure:
-        'It may be past where insurers write off: find out what it was worth before anything is ordered.',
-      source: writeOffSum,
-    },
     'claims-before': {
       label: 'Claims before this one',
       askedBy: ['policy.claimsBefore'],

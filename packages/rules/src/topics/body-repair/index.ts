@@ -4,9 +4,10 @@ import { claim } from './claim';
 import { estimate } from './estimate';
 import { first } from './first';
 import { custom, dampWood, house, manual, policyWording, premiumEffect, shopBook } from './sources';
+import { writeOff } from './write-off';
 import { byZone } from './zones';
 
-const parts = [byZone, estimate, claim, first] as const;
+const parts = [byZone, estimate, claim, writeOff, first] as const;
 
 /** What may the repair cost, is it to be claimed or paid for, and what comes first? */
 export const bodyRepair = defineTopic({

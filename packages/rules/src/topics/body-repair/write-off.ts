@@ -1,0 +1,85 @@
+import { part } from '../../engine/define/topic';
+import { policyWording, writeOffShare, writeOffSum } from './sources';
+
+/**
+ * When the insurer would rather pay what it was worth than have it repaired.
+ *
+ *     ├──────────── worth before ────────────┤
+ *     ├── repair up to here ──┼── salvage ───┤      or a share of the worth, salvage untold
+ */
+export const writeOff = part({
+  facts: {
+    'rig.value': {
+      kind: 'quantity',
+      label: 'What the trailer was worth before',
+      noun: 'what it was worth',
+      unit: 'USD',
+      least: 0,
+      most: 1_000_000,
+      ask: 'What would a like trailer have cost just before?',
+      where:
+        'offers of like trailers, of the same year and state; an agreed value in the policy wins',
+    },
+    'rig.salvage': {
+      kind: 'quantity',
+      label: 'What it is worth as it stands',
+      unit: 'USD',
+      least: 0,
+      most: 1_000_000,
+      ask: 'What would a buyer give for it as it stands?',
+      where: 'the insurer’s offer for it',
+    },
+  },
+  parameters: {
+    'writeOff.share': {
+      label: 'Share of the value above which insurers seldom repair',
+      unit: '%',
+      values: [{ from: '2020-01-01', value: 75 }],
+      range: [50, 100],
+      source: writeOffShare,
+    },
+  },
+  formulas: {
+    'writeOff.at': {
+      label: 'Repair from which it would be written off',
+      noun: 'where insurers write off',
+      unit: 'USD',
+      is: 'choose(known(rig.salvage), max(0, rig.value - rig.salvage), rig.value * writeOff.share)',
+      source: writeOffSum,
+    },
+    'writeOff.paid': {
+      label: 'What a write-off would pay',
+      unit: 'USD',
+      is: 'max(0, rig.value - policy.deductible)',
+      source: policyWording,
+    },
+    'cost.pastWriteOff': {
+      label: 'Even the least is past the write-off',
+      unit: 'yes-no',
+      is: 'given(rig.value) && cost.low > writeOff.at',
+      source: writeOffSum,
+    },
+  },
+  findings: {
+    'write-off': {
+      label: 'Write-off',
+      askedBy: ['rig.value'],
+      stop: {
+        when: {
+          all: [{ fact: 'cost.low', operator: 'greaterThan', value: { fact: 'writeOff.at' } }],
+        },
+        says: 'Have nothing repaired yet, even the least is past where insurers write off: what is begun now may never be paid. Let the insurer see it first, and prove what it was worth.',
+      },
+      care: {
+        when: {
+          all: [{ fact: 'cost.high', operator: 'greaterThan', value: { fact: 'writeOff.at' } }],
+        },
+        says: 'At the most it comes to where insurers write off: have the wall opened before anything is ordered.',
+      },
+      otherwise: 'Even at the most it stays below where insurers write off.',
+      unsure:
+        'It may be past where insurers write off: find out what it was worth before anything is ordered.',
+      source: writeOffSum,
+    },
+  },
+});
