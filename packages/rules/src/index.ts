@@ -44,6 +44,7 @@ export { gasSupply } from './topics/gas-supply/index';
 export { hitchSetup } from './topics/hitch-setup/index';
 export { houseBattery } from './topics/house-battery/index';
 export { optionsFit } from './topics/options-fit/index';
+export { offGridStay } from './topics/off-grid-stay/index';
 export { retrofit } from './topics/retrofit/index';
 export { serviceTriage } from './topics/service-triage/index';
 export { shorePower } from './topics/shore-power/index';

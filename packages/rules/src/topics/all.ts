@@ -6,6 +6,7 @@ import { gasSupply } from './gas-supply/index';
 import { hitchSetup } from './hitch-setup/index';
 import { houseBattery } from './house-battery/index';
 import { optionsFit } from './options-fit/index';
+import { offGridStay } from './off-grid-stay/index';
 import { retrofit } from './retrofit/index';
 import { serviceTriage } from './service-triage/index';
 import { shorePower } from './shore-power/index';
@@ -33,5 +34,6 @@ export const topics: Readonly<Record<string, Topic>> = {
   [sparesKit.id]: sparesKit,
   [serviceTriage.id]: serviceTriage,
   [retrofit.id]: retrofit,
+  [offGridStay.id]: offGridStay,
   [electricTowRange.id]: electricTowRange,
 };

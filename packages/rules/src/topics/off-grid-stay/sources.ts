@@ -22,3 +22,20 @@ export const tankLabel: Source = {
   cite: 'Sizes stated by the maker',
   note: 'On the trailer’s label or in its brochure; a pump leaves a little, a drain too.',
 };
+
+export const statics: Source = {
+  class: 'published',
+  cite: 'Statics of rigid bodies',
+  note: 'Weights add up; water at the weight that tow fit reckons with.',
+};
+
+export const grossRatings: Source = {
+  class: 'published',
+  cite: '49 CFR 567.4',
+  note: 'Gross vehicle weight rating on the certification label; section cited from memory.',
+};
+
+export const manual: Source = {
+  class: 'common-practice',
+  cite: 'Makers’ manuals and local rules',
+};

@@ -1,6 +1,6 @@
 import { part } from '../../engine/define/topic';
 import { towFit } from '../tow-fit/index';
-import { balance, drains, tankLabel } from './sources';
+import { balance, drains, house, tankLabel } from './sources';
 
 const tank = { kind: 'quantity', unit: 'gal', least: 0, most: 500, exact: true } as const;
 
@@ -42,7 +42,7 @@ export const tanks = part({
     'water.daily': {
       kind: 'quantity',
       unit: 'gal/d',
-      least: 0,
+      least: 0.1,
       most: 300,
       label: 'Water used a day, all people together',
       noun: 'the water used a day',
@@ -104,7 +104,7 @@ export const tanks = part({
       label: 'Days until the fresh water runs out',
       noun: 'the fresh water',
       unit: 'd',
-      is: 'choose(water.daily > 0, fresh.start / water.daily, unlimited)',
+      is: 'fresh.start / water.daily',
       source: balance,
     },
     'gray.days': {
@@ -136,6 +136,7 @@ export const stay = part({
       noun: 'the stay',
       ask: 'How many days do you want to stay without hookups?',
       where: 'told by the owner',
+      silent: { value: 2, says: 'A weekend of two days.', source: house, quiet: true },
     },
   },
 });

@@ -1,4 +1,4 @@
-import type { Fact } from '../../engine/define/shapes';
+import { quietly } from '../../engine/define/quietly';
 import { defineTopic, gather } from '../../engine/define/topic';
 import { standingOn } from '../../engine/formula/standing-on';
 import { houseBattery } from '../house-battery/index';
@@ -73,6 +73,12 @@ const borrowed = {
       is: 'given(addon.weight) || given(addon.carries)',
       source: custom,
     },
+    'assumed.weekend': {
+      label: 'Nobody said for how long they stay',
+      unit: 'yes-no',
+      is: 'given(addon.waterDaily) && !given(stay.days)',
+      source: custom,
+    },
     'assumed.drained': {
       label: 'Nobody said what part of the water goes down the sink',
       unit: 'yes-no',
@@ -97,26 +103,6 @@ const parts = [
   water,
   paper,
 ] as const;
-
-/**
- * The same facts, their defaults unspoken: most add-ons have nothing to do with the rig's load, and
- * where they do one sentence says what was taken.
- */
-const quietly = (facts: Readonly<Record<string, Fact>> = {}): Readonly<Record<string, Fact>> =>
-  Object.fromEntries(Object.entries(facts).map(([id, fact]) => [id, quiet(fact)]));
-
-function quiet(fact: Fact): Fact {
-  switch (fact.kind) {
-    case 'quantity':
-      return fact.silent ? { ...fact, silent: { ...fact.silent, quiet: true } } : fact;
-    case 'choice':
-      return fact.silent ? { ...fact, silent: { ...fact.silent, quiet: true } } : fact;
-    case 'yes-no':
-      return fact.silent ? { ...fact, silent: { ...fact.silent, quiet: true } } : fact;
-    case 'rows':
-      return { ...fact, silent: { ...fact.silent, quiet: true } };
-  }
-}
 
 /** May this be added, who may fit it, and what does it do to weight, battery and tanks? */
 export const retrofit = defineTopic({
@@ -177,6 +163,11 @@ export const retrofit = defineTopic({
     {
       when: 'assumed.load',
       says: 'In trailer and tow vehicle nothing is counted but what was told.',
+      source: custom,
+    },
+    {
+      when: 'assumed.weekend',
+      says: 'Where not told: a stay of two days.',
       source: custom,
     },
     {

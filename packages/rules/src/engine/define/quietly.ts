@@ -1,0 +1,24 @@
+import type { Fact } from './shapes';
+
+function quiet(fact: Fact): Fact {
+  switch (fact.kind) {
+    case 'quantity':
+      return fact.silent ? { ...fact, silent: { ...fact.silent, quiet: true } } : fact;
+    case 'choice':
+      return fact.silent ? { ...fact, silent: { ...fact.silent, quiet: true } } : fact;
+    case 'yes-no':
+      return fact.silent ? { ...fact, silent: { ...fact.silent, quiet: true } } : fact;
+    case 'rows':
+      return { ...fact, silent: { ...fact.silent, quiet: true } };
+  }
+}
+
+/**
+ * The same facts with their defaults unspoken, for a topic that stands on another's and seldom has to
+ * do with them; where it does, an assumption of its own says what was taken.
+ */
+export function quietly(
+  facts: Readonly<Record<string, Fact>> = {},
+): Readonly<Record<string, Fact>> {
+  return Object.fromEntries(Object.entries(facts).map(([id, fact]) => [id, quiet(fact)]));
+}

@@ -1,0 +1,54 @@
+import type { Change } from '../../engine/define/changes';
+import { custom } from './sources';
+
+/** What a person can change of a stay; never the size of a tank. */
+export const changes: readonly Change[] = [
+  {
+    kind: 'less',
+    fact: 'water.daily',
+    step: 0.5,
+    says: 'Use {to} of water instead of {from}, all together.',
+    asks: 1,
+    source: custom,
+  },
+  {
+    kind: 'less',
+    fact: 'furnace.hours',
+    step: 1,
+    says: 'Set the furnace for {to} a night instead of {from}.',
+    asks: 2,
+    source: custom,
+  },
+  {
+    kind: 'leave',
+    fact: 'loads.ac',
+    column: 'power',
+    says: 'Do without {row}.',
+    asks: 3,
+    source: custom,
+  },
+  {
+    kind: 'leave',
+    fact: 'loads.dc',
+    column: 'power',
+    says: 'Do without {row}.',
+    asks: 3,
+    source: custom,
+  },
+  {
+    kind: 'less',
+    fact: 'trailer.grayWater',
+    step: 1,
+    says: 'Start with {to} in the gray tank instead of {from}: empty it on the way.',
+    asks: 4,
+    source: custom,
+  },
+  {
+    kind: 'less',
+    fact: 'stay.days',
+    step: 0.5,
+    says: 'Stay {to} instead of {from}, or dump and fill in between.',
+    asks: 5,
+    source: custom,
+  },
+];

@@ -1,0 +1,151 @@
+import { part } from '../../engine/define/topic';
+import { energy as addon } from '../retrofit/energy';
+import { balance, custom } from './sources';
+
+/**
+ * Battery against sun, and gas, over the stay.
+ *
+ *     Ah │╲  ╱╲  ╱╲              each day ends a little lower: battery.loss
+ *        │ ╲╱  ╲╱  ╲╱╲
+ *        ├───────────────────── stop line
+ */
+export const energy = part({
+  facts: {
+    'battery.dayDrawn': addon.facts['battery.dayDrawn'],
+    'gas.dayUsed': {
+      kind: 'quantity',
+      unit: 'lb',
+      least: 0,
+      most: 200,
+      label: 'Propane used a day and night',
+      noun: 'the propane used a day',
+      ask: 'How many pounds of propane does a day and night take, or what burns and for how long?',
+      where: 'the cylinder on a scale, two evenings apart; or data plates and hours',
+    },
+  },
+  formulas: {
+    'battery.loadsTold': {
+      label: 'It is told what runs on the battery',
+      unit: 'yes-no',
+      is: 'count(loads.dc) + count(loads.ac) > 0 || given(furnace.blowerCurrent)',
+      source: custom,
+    },
+    'battery.told': {
+      label: 'A battery is told of',
+      unit: 'yes-no',
+      is: 'given(battery.capacity) || given(battery.dayDrawn) || battery.loadsTold',
+      source: custom,
+    },
+    'battery.spare': {
+      label: 'Charge above the stop line at the start',
+      noun: 'the charge above the stop line',
+      unit: 'Ah',
+      is: 'max(0, start.charge - stop.charge)',
+      source: balance,
+    },
+    'battery.broughtBack': {
+      label: 'What sun and chargers store in a day',
+      noun: 'what sun and chargers store',
+      unit: 'Ah',
+      is: 'choose(given(solar.power) || count(charging.spells) > 0, day.offered * pick(chargeEfficiency, battery.chemistry), 0)',
+      source: balance,
+    },
+    'battery.loss': {
+      label: 'Less in the battery after each day',
+      noun: 'what the battery loses a day',
+      unit: 'Ah',
+      is: 'choose(battery.loadsTold, choose(day.loss > day.tolerance, day.loss, 0), max(0, battery.dayDrawn - battery.broughtBack))',
+      source: balance,
+    },
+    'battery.forStay': {
+      label: 'Charge the stay takes',
+      noun: 'the charge the stay takes',
+      unit: 'Ah',
+      is: 'battery.loss * stay.days / time.day',
+      source: balance,
+    },
+    'battery.lasts': {
+      label: 'Days until the battery is at its stop line, as far as can be foretold',
+      noun: 'the battery',
+      unit: 'd',
+      is: 'choose(battery.told, choose(battery.loss > 0, min(battery.spare / battery.loss * time.day, stay.foretold), stay.foretold), unlimited)',
+      source: balance,
+    },
+    'gas.burningTold': {
+      label: 'It is told what burns',
+      unit: 'yes-no',
+      is: 'given(furnace.input) || count(gas.appliances) > 0',
+      source: custom,
+    },
+    'gas.told': {
+      label: 'Gas is told of',
+      unit: 'yes-no',
+      is: 'cylinder.isTold || tank.isTold || gas.burningTold || given(gas.dayUsed)',
+      source: custom,
+    },
+    'gas.perDay': {
+      label: 'Propane a day and night',
+      noun: 'the propane a day',
+      unit: 'lb',
+      is: 'choose(gas.burningTold, gas.daily, gas.dayUsed)',
+      source: balance,
+    },
+    'gas.forStay': {
+      label: 'Propane for the stay',
+      noun: 'the propane for the stay',
+      unit: 'lb',
+      is: 'gas.perDay * stay.days / time.day',
+      source: balance,
+    },
+    'gas.lasts': {
+      label: 'Days until the gas runs out, as far as can be foretold',
+      noun: 'the gas',
+      unit: 'd',
+      is: 'choose(gas.told, choose(gas.perDay > 0, min(gas.counted / gas.perDay * time.day, stay.foretold), stay.foretold), unlimited)',
+      source: balance,
+    },
+  },
+  limits: {
+    battery: {
+      label: 'Battery over the stay',
+      short: 'the battery',
+      used: 'battery.forStay',
+      limit: 'battery.spare',
+      margin: 'margin.stay',
+      askedBy: [
+        'battery.capacity',
+        'battery.dayDrawn',
+        'loads.dc',
+        'loads.ac',
+        'furnace.blowerCurrent',
+      ],
+      source: balance,
+    },
+    night: {
+      label: 'Battery over one night',
+      short: 'the battery by the end of the night',
+      used: 'day.deepest',
+      limit: 'battery.usable',
+      askedBy: ['loads.dc', 'loads.ac', 'furnace.blowerCurrent'],
+      source: balance,
+    },
+    gas: {
+      label: 'Gas',
+      short: 'the gas',
+      used: 'gas.forStay',
+      limit: 'gas.counted',
+      margin: 'margin.stay',
+      askedBy: [
+        'cylinder.fill',
+        'cylinder.waterCapacity',
+        'cylinder.scaleWeight',
+        'tank.waterCapacity',
+        'tank.gauge',
+        'furnace.input',
+        'gas.appliances',
+        'gas.dayUsed',
+      ],
+      source: balance,
+    },
+  },
+});

@@ -1,0 +1,109 @@
+import { part } from '../../engine/define/topic';
+import { balance, house } from './sources';
+
+const lasts = {
+  fresh: 'fresh.days',
+  gray: 'gray.days',
+  black: 'black.lasts',
+  battery: 'battery.lasts',
+  gas: 'gas.lasts',
+} as const;
+
+/** The longest stay, with some of what lasts put differently. */
+const longestWith = (changed: Partial<Record<keyof typeof lasts, string>>): string =>
+  `min(${Object.values({ ...lasts, ...changed }).join(', ')})`;
+
+const gained = (label: string, changed: Parameters<typeof longestWith>[0]) =>
+  ({ label, unit: 'd', is: `${longestWith(changed)} - stay.longest`, source: balance }) as const;
+
+/** What runs out first, and what stretches the stay the most. */
+export const first = part({
+  parameters: {
+    'margin.stay': {
+      label: 'Part of every store and tank kept back',
+      unit: '%',
+      values: [{ from: '2020-01-01', value: 15 }],
+      range: [0, 30],
+      source: house,
+    },
+    'stay.foretold': {
+      label: 'Farther ahead nothing is foretold',
+      unit: 'd',
+      values: [{ from: '2020-01-01', value: 90 }],
+      range: [30, 180],
+      source: house,
+    },
+    'stretch.less': {
+      label: 'What careful people use less',
+      unit: '%',
+      values: [{ from: '2020-01-01', value: 25 }],
+      range: [10, 50],
+      source: house,
+    },
+    'stretch.can': {
+      label: 'Water can brought along',
+      unit: 'gal',
+      values: [{ from: '2020-01-01', value: 6 }],
+      range: [2, 20],
+      source: house,
+    },
+    'stretch.tote': {
+      label: 'Gray water carried to the dump in a tote',
+      unit: 'gal',
+      values: [{ from: '2020-01-01', value: 15 }],
+      range: [5, 40],
+      source: house,
+    },
+  },
+  formulas: {
+    'stay.longest': {
+      label: 'Longest stay: days until the first thing runs out or is full',
+      noun: 'the longest stay',
+      unit: 'd',
+      is: longestWith({}),
+      source: balance,
+    },
+    'stretch.saveWater': gained('Gained by using less water', {
+      fresh: 'fresh.days / (1 - stretch.less)',
+      gray: 'gray.days / (1 - stretch.less)',
+    }),
+    'stretch.carryWater': gained('Gained by a can of water brought along', {
+      fresh: '(fresh.start + stretch.can) / water.daily',
+    }),
+    'stretch.carryGray': gained('Gained by a tote of gray water carried away', {
+      gray: 'choose(gray.daily > 0, (gray.room + stretch.tote) / gray.daily, unlimited)',
+    }),
+    'stretch.saveBattery': gained('Gained by losing less charge a day', {
+      battery: 'battery.lasts / (1 - stretch.less)',
+    }),
+    'stretch.saveGas': gained('Gained by burning less', {
+      gas: 'gas.lasts / (1 - stretch.less)',
+    }),
+  },
+  rankings: {
+    'runs-out': {
+      label: 'What runs out first',
+      first: 'least',
+      of: {
+        fresh: { by: 'fresh.days', says: 'the fresh water is gone' },
+        gray: { by: 'gray.days', says: 'the gray tank is full' },
+        black: { by: 'black.lasts', says: 'the black tank is full' },
+        battery: { by: 'battery.lasts', says: 'the battery is at its stop line' },
+        gas: { by: 'gas.lasts', says: 'the gas is gone' },
+      },
+      source: balance,
+    },
+    stretches: {
+      label: 'What stretches it most',
+      first: 'most',
+      of: {
+        'save-water': { by: 'stretch.saveWater', says: 'a quarter less water' },
+        'carry-water': { by: 'stretch.carryWater', says: 'a can of water brought along' },
+        'carry-gray': { by: 'stretch.carryGray', says: 'a tote of gray water carried to the dump' },
+        'save-battery': { by: 'stretch.saveBattery', says: 'a quarter less lost by the battery' },
+        'save-gas': { by: 'stretch.saveGas', says: 'a quarter less gas' },
+      },
+      source: balance,
+    },
+  },
+});

@@ -1,0 +1,164 @@
+import { quietly } from '../../engine/define/quietly';
+import { defineTopic, gather } from '../../engine/define/topic';
+import { standingOn } from '../../engine/formula/standing-on';
+import { gasSupply } from '../gas-supply/index';
+import { houseBattery } from '../house-battery/index';
+import { towFit } from '../tow-fit/index';
+import { changes } from './changes';
+import { energy } from './energy';
+import { first } from './first';
+import { load } from './load';
+import { custom, drains, house, manual, statics } from './sources';
+import { stay, tanks } from './tanks';
+import { water } from './water';
+
+/** The trailer on the road, asked and reckoned as for towing. */
+const rig = standingOn(towFit, 'trailer.loaded');
+
+/** The battery over a day, hour by hour. */
+const battery = standingOn(
+  houseBattery,
+  'day.offered',
+  'day.loss',
+  'day.tolerance',
+  'day.deepest',
+  'battery.usable',
+  'start.charge',
+  'stop.charge',
+);
+
+/** What gas is on board, and what burns. */
+const gas = standingOn(gasSupply, 'gas.daily', 'gas.counted', 'cylinder.isTold', 'tank.isTold');
+
+const borrowed = {
+  facts: { 'trailer.gvwr': towFit.facts['trailer.gvwr'] },
+  parameters: { 'margin.other': towFit.parameters['margin.other'] },
+  formulas: {
+    'assumed.weekend': {
+      label: 'Nobody said for how long they stay',
+      unit: 'yes-no',
+      is: '!given(stay.days)',
+      source: house,
+    },
+    'assumed.tanks': {
+      label: 'Nobody said how full the tanks are',
+      unit: 'yes-no',
+      is: '!given(trailer.freshWater, trailer.grayWater, trailer.blackWater)',
+      source: custom,
+    },
+    'assumed.battery': {
+      label: 'Not all was said of the battery',
+      unit: 'yes-no',
+      is: 'given(battery.capacity) && !given(battery.volts, bank.series, bank.parallel, battery.temperature, battery.health)',
+      source: custom,
+    },
+    'assumed.furnace': {
+      label: 'Not all was said of the furnace',
+      unit: 'yes-no',
+      is: '(furnace.input > 0 || furnace.blowerCurrent > 0) && !given(furnace.hours, furnace.duty)',
+      source: house,
+    },
+    'assumed.load': {
+      label: 'The trailer’s weight is spoken of',
+      unit: 'yes-no',
+      is: 'given(trailer.dryWeight)',
+      source: statics,
+    },
+  },
+} as const;
+
+const parts = [rig, battery, gas, borrowed, tanks, stay, water, energy, first, load] as const;
+
+/** How many days without hookups, what ends them, and what stretches them? */
+export const offGridStay = defineTopic({
+  id: 'off-grid-stay',
+  version: '1.0.0',
+  title: 'Off-grid stay',
+  question:
+    'How many days without hookups, what runs out or is full first, and what stretches it most?',
+  facts: { ...gather('facts', parts), ...quietly(rig.facts) },
+  parameters: gather('parameters', parts),
+  tables: { ...battery.tables, ...gas.tables },
+  wordTables: { ...battery.wordTables, ...gas.wordTables },
+  formulas: gather('formulas', parts),
+  simulations: battery.simulations ?? {},
+  rankings: gather('rankings', parts),
+  limits: gather('limits', parts),
+  findings: gather('findings', parts),
+  outcomes: {
+    ok: { id: 'lasts-the-stay', words: 'lasts the stay', sentence: 'It lasts the stay.' },
+    care: {
+      id: 'lasts-with-care',
+      words: 'lasts with care',
+      sentence: 'It lasts the stay, with care.',
+    },
+    stop: {
+      id: 'does-not-last',
+      words: 'does not last',
+      sentence: 'It does not last the stay.',
+    },
+    unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
+  },
+  apart: {},
+  headline: [
+    'stay.longest',
+    'fresh.days',
+    'gray.days',
+    'black.lasts',
+    'battery.lasts',
+    'battery.loss',
+    'gas.lasts',
+    'trailer.arriving',
+    'trailer.leaving',
+  ],
+  assumptions: [
+    { when: 'assumed.weekend', says: 'Where not told: a weekend of two days.', source: house },
+    {
+      when: 'assumed.tanks',
+      says: 'Where not told: the fresh tank starts full, gray and black start empty.',
+      source: custom,
+    },
+    {
+      when: 'assumed.battery',
+      says: 'Where not told: one 12-volt battery at 80 °F, full, that still has the capacity on its label.',
+      source: custom,
+    },
+    {
+      when: 'assumed.furnace',
+      says: 'Where not told: the furnace is set for twelve hours and runs half of them.',
+      source: house,
+    },
+    {
+      when: 'assumed.load',
+      says: 'In the trailer nothing is counted but what was told.',
+      source: statics,
+    },
+  ],
+  changes,
+  cautions: [
+    {
+      says: 'Tanks are loads: full there and full home, they go into the trailer’s weight and onto its tongue.',
+      source: statics,
+    },
+    {
+      says: 'Gray and black water go to a dump station, never onto the ground, whatever others do.',
+      source: manual,
+    },
+    {
+      says: 'Keep drinking water apart for the last day; a gauge on a tank shows thirds.',
+      source: drains,
+    },
+    {
+      says: 'A lead battery below half is aged for good; leave the furnace a reserve on a cold night.',
+      source: custom,
+    },
+    {
+      says: 'Generator well away and downwind, carbon monoxide and gas alarms that work; gas burners never heat a sleeping space.',
+      source: manual,
+    },
+    {
+      says: 'This is advice, not approval: gauges, scale and the makers’ manuals win over this sheet.',
+      source: manual,
+    },
+  ],
+});

@@ -1,0 +1,106 @@
+import { part } from '../../engine/define/topic';
+import { balance } from './sources';
+
+/**
+ * Water and tanks over the stay.
+ *
+ *     fresh  ├──── needed ────────┤ start      gray  ├─ in it ─┼─ filled ───┤ tank
+ */
+export const water = part({
+  formulas: {
+    'fresh.needed': {
+      label: 'Fresh water for the stay',
+      noun: 'the water for the stay',
+      unit: 'gal',
+      is: 'water.daily * stay.days',
+      source: balance,
+    },
+    'gray.filled': {
+      label: 'What the stay puts into the gray tank',
+      noun: 'what goes into the gray tank',
+      unit: 'gal',
+      is: 'gray.daily * stay.days',
+      source: balance,
+    },
+    'black.filled': {
+      label: 'What the stay puts into the black tank',
+      noun: 'what goes into the black tank',
+      unit: 'gal',
+      is: 'black.daily * stay.days',
+      source: balance,
+    },
+    'gray.atEnd': {
+      label: 'In the gray tank at the end of the stay',
+      noun: 'what is in the gray tank at the end',
+      unit: 'gal',
+      is: 'trailer.grayWater + gray.filled',
+      source: balance,
+    },
+    'black.atEnd': {
+      label: 'In the black tank at the end of the stay',
+      noun: 'what is in the black tank at the end',
+      unit: 'gal',
+      is: 'trailer.blackWater + black.filled',
+      source: balance,
+    },
+    'gray.fillsFirst': {
+      label: 'The gray tank is full before the fresh one is empty',
+      unit: 'yes-no',
+      is: 'gray.days < fresh.days',
+      source: balance,
+    },
+    'black.told': {
+      label: 'A black tank is told of',
+      unit: 'yes-no',
+      is: 'given(water.blackTank) || given(black.daily)',
+      source: balance,
+    },
+    'black.lasts': {
+      label: 'Days until the black tank is full, where one is told of',
+      noun: 'the black tank',
+      unit: 'd',
+      is: 'choose(black.told, black.days, unlimited)',
+      source: balance,
+    },
+  },
+  limits: {
+    'fresh-water': {
+      label: 'Fresh water',
+      short: 'the fresh water',
+      used: 'fresh.needed',
+      limit: 'fresh.start',
+      margin: 'margin.stay',
+      source: balance,
+    },
+    'gray-tank': {
+      label: 'Gray tank',
+      short: 'the gray tank',
+      used: 'gray.atEnd',
+      limit: 'water.grayTank',
+      margin: 'margin.stay',
+      source: balance,
+    },
+    'black-tank': {
+      label: 'Black tank',
+      short: 'the black tank',
+      used: 'black.atEnd',
+      limit: 'water.blackTank',
+      margin: 'margin.stay',
+      askedBy: ['water.blackTank', 'black.daily'],
+      source: balance,
+    },
+  },
+  findings: {
+    'gray-before-fresh': {
+      label: 'Gray before fresh',
+      care: {
+        when: {
+          all: [{ fact: 'gray.fillsFirst', operator: 'equal', value: 'yes' }],
+        },
+        says: 'The gray tank is full before the fresh one is empty: the water that is left cannot be used. Reckon by the gray tank, not by the fresh one alone.',
+      },
+      otherwise: 'The fresh water is gone before the gray tank is full.',
+      source: balance,
+    },
+  },
+});
