@@ -99,7 +99,7 @@ export const route = part({
     'route.perGallon': {
       label: 'Miles to the energy of a gallon of gasoline',
       unit: 'mpg',
-      is: 'choose(route.energy > 0, gallon.energy / route.consumption, unlimited)',
+      is: 'choose(!drive.hasEngine && route.energy > 0, gallon.energy / route.consumption, unlimited)',
       source: gallonEquivalent,
     },
     'route.lowest': {

@@ -121,6 +121,22 @@ export const stops = part({
       otherwise: 'No stop charges past the window in which charging is quick.',
       source: makersManual,
     },
+    plug: {
+      label: 'Something to plug in',
+      askedBy: ['vehicle.drive'],
+      stop: {
+        when: {
+          all: [
+            { fact: 'vehicle.drive', operator: 'equal', value: 'hybrid' },
+            { fact: 'stops.planned', operator: 'greaterThan', value: { fact: 'stops.none' } },
+          ],
+        },
+        says: 'A stop to charge is planned, and a hybrid without a plug charges from its engine and on the way down alone: plan for fuel instead.',
+      },
+      unsure: 'A stop to charge is planned: make sure that the vehicle can be plugged in at all.',
+      otherwise: 'No stop is planned that needs a plug, or the vehicle has one.',
+      source: makersManual,
+    },
     unhitch: {
       label: 'Unhitching to charge',
       askedBy: ['charge.access'],
