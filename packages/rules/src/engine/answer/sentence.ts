@@ -73,10 +73,16 @@ function because(level: Level, said: Said): string {
   const { topic, limits, findings, binding } = said;
   if (level === 'stop') return stopped(said);
   if (level === 'unknown') return unsettled(said);
-  // Where nothing is ever held against a limit, what is to be taken care of is all there is to say.
-  const cared = limits.length === 0 && findings.find((each) => each.level === 'care');
-  if (cared) return cared.says;
-  if (!binding) return '';
+  const cared = level === 'care' ? findings.find((each) => each.level === 'care') : undefined;
+  // Where nothing is held against a limit, what is to be taken care of is all there is to say.
+  if (cared && limits.every(({ state }) => state === 'not-asked')) return cared.says;
+  const out = binding ? runsOut(topic, binding) : '';
+  // Where every limit has room, the care is somewhere else, and that comes first.
+  const elsewhere = cared && !limits.some(({ state }) => state === 'care');
+  return elsewhere ? [gist(cared.says), out].filter((each) => each !== '').join(' ') : out;
+}
+
+function runsOut(topic: Topic, binding: LimitAnswer): string {
   const runs = agrees(topic.limits[binding.id], 'runs', 'run');
   return `${capital(shortOf(topic, binding))} ${runs} out first: ${leftOf(binding)}.`;
 }
