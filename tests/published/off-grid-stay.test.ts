@@ -1,4 +1,4 @@
-import { offGridStay } from '@tarebook/rules';
+import { offGridStay, towFit } from '@tarebook/rules';
 import { answerNow, type FactsGiven } from '@tarebook/rules/engine';
 import { unit } from 'mathjs';
 import { describe, expect, test } from 'vitest';
@@ -99,4 +99,43 @@ test('a tank that empties and another that fills weigh what their water weighs',
   const home = exact(found['trailer.leaving']) - 4550;
   expect(Math.abs(there / water(30) - 1)).toBeLessThan(1e-3);
   expect(Math.abs(home / water(42.5) - 1)).toBeLessThan(1e-3);
+});
+
+/** Statics (class: published), a second way: tow fit is asked twice, with the tanks as cargo rows. */
+test('what the tanks do to the ball is what tow fit finds with them as cargo', () => {
+  const trailer = {
+    'trailer.dryWeight': '4,550 lb',
+    'trailer.ballToAxle': '16 ft',
+    'trailer.freshWaterAhead': '4 ft',
+  };
+  const found = valuesOf({
+    ...trailer,
+    'water.freshTank': '30 gal',
+    'water.grayTank': '45 gal',
+    'water.blackTank': '30 gal',
+    'water.daily': '10 gal/d',
+    'black.daily': '2.4 gal/d',
+    'water.grayAhead': '-6 ft',
+    'water.blackAhead': '-3 ft',
+    'stay.days': '5 d',
+  });
+  const tongue = (fresh: string, cargo: readonly (readonly [number, number])[]) =>
+    answerNow(towFit, {
+      facts: {
+        ...trailer,
+        'trailer.dryTongueWeight': '500 lb',
+        'trailer.freshWater': fresh,
+        'trailer.cargo': cargo.map(([gallons, feet]) => ({
+          weight: `${gallons * 8.34} lb`,
+          ahead: `${feet} ft`,
+        })),
+      },
+      asOf: '2026-07-10',
+    }).values['tongue.loaded'].lo;
+  const there = tongue('30 gal', [[0, 0]]);
+  const home = tongue('0 gal', [
+    [42.5, -6],
+    [12, -3],
+  ]);
+  expect(exact(found['tongue.shift'])).toBeCloseTo(home - there, 6);
 });

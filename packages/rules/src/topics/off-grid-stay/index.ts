@@ -13,7 +13,7 @@ import { stay, tanks } from './tanks';
 import { water } from './water';
 
 /** The trailer on the road, asked and reckoned as for towing. */
-const rig = standingOn(towFit, 'trailer.loaded');
+const rig = standingOn(towFit, 'trailer.loaded', 'tongue.lowEdge');
 
 /** The battery over a day, hour by hour. */
 const battery = standingOn(
@@ -110,6 +110,7 @@ export const offGridStay = defineTopic({
     'gas.lasts',
     'trailer.arriving',
     'trailer.leaving',
+    'tongue.leaving',
   ],
   assumptions: [
     { when: 'assumed.weekend', says: 'Where not told: a weekend of two days.', source: house },

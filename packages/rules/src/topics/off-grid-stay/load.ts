@@ -1,13 +1,44 @@
+import type { QuantityFact } from '../../engine/define/shapes';
 import { part } from '../../engine/define/topic';
-import { grossRatings, statics } from './sources';
+import { towFit } from '../tow-fit/index';
+import { grossRatings, statics, tongueBand } from './sources';
+
+const ahead = (label: string, noun: string, ask: string) =>
+  ({
+    kind: 'quantity',
+    unit: 'ft',
+    least: -80,
+    most: 80,
+    label,
+    noun,
+    ask,
+    where: 'a tape along the trailer’s side; below zero behind the axles',
+  }) satisfies QuantityFact;
 
 /**
  * Tanks are loads: full on the way there, and full again, of something else, on the way home.
  *
  *     there  ├── trailer ──┼── fresh ──┤
  *     home   ├── trailer ──┼─ gray ─┼ black ┤
+ *
+ * What stood ahead of the axles goes, what comes stands where its tank is: the ball feels both.
  */
 export const load = part({
+  facts: {
+    'trailer.measuredTongueWeight': towFit.facts['trailer.measuredTongueWeight'],
+    'trailer.ballToAxle': towFit.facts['trailer.ballToAxle'],
+    'trailer.freshWaterAhead': towFit.facts['trailer.freshWaterAhead'],
+    'water.grayAhead': ahead(
+      'Gray tank, ahead of the axles',
+      'the place of the gray tank',
+      'How far ahead of the axles, or behind them, is the middle of the gray tank?',
+    ),
+    'water.blackAhead': ahead(
+      'Black tank, ahead of the axles',
+      'the place of the black tank',
+      'How far ahead of the axles, or behind them, is the middle of the black tank?',
+    ),
+  },
   formulas: {
     'fresh.left': {
       label: 'Fresh water left after the stay',
@@ -43,6 +74,44 @@ export const load = part({
       unit: 'lb',
       is: 'trailer.loaded + (fresh.left - trailer.freshWater + gray.aboard - trailer.grayWater + black.aboard - trailer.blackWater) * water.density',
       source: statics,
+    },
+    'tongue.shift': {
+      label: 'Change of the tongue weight from the way there to the way home',
+      noun: 'the change of the tongue weight',
+      unit: 'lb',
+      is: '((fresh.left - fresh.start) * trailer.freshWaterAhead + (gray.aboard - trailer.grayWater) * water.grayAhead + choose(black.told, (black.aboard - trailer.blackWater) * water.blackAhead, 0)) * water.density / trailer.ballToAxle',
+      source: statics,
+    },
+    'tongue.leaving': {
+      label: 'Tongue weight on the way home',
+      noun: 'the tongue on the way home',
+      unit: 'lb',
+      is: 'trailer.measuredTongueWeight + tongue.shift',
+      source: statics,
+    },
+    'share.leaving': {
+      label: 'Tongue share on the way home',
+      noun: 'the tongue’s share on the way home',
+      unit: '1',
+      is: 'tongue.leaving / trailer.leaving',
+      source: tongueBand,
+    },
+  },
+  findings: {
+    'tongue-home': {
+      label: 'Tongue on the way home',
+      askedBy: ['trailer.measuredTongueWeight'],
+      care: {
+        when: {
+          all: [{ fact: 'share.leaving', operator: 'lessThan', value: { fact: 'tongue.lowEdge' } }],
+        },
+        says: 'With the tanks as they are after the stay the tongue’s share falls under the usual band, and such a trailer sways: empty gray and black before the road.',
+      },
+      otherwise:
+        'With the tanks as they are after the stay the tongue’s share is not under the usual band.',
+      unsure:
+        'The tongue may be too light with the tanks full behind: weigh it, or empty them before the road.',
+      source: tongueBand,
     },
   },
   limits: {

@@ -39,3 +39,9 @@ export const manual: Source = {
   class: 'common-practice',
   cite: 'Makers’ manuals and local rules',
 };
+
+export const tongueBand: Source = {
+  class: 'common-practice',
+  cite: 'Usual tongue share, 10 to 15 %',
+  note: 'Government towing guidance and custom of the trade; makers print 9 to 11 as well.',
+};

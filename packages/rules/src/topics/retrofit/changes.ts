@@ -23,7 +23,7 @@ export const changes: readonly Change[] = [
     kind: 'shift',
     fact: 'addon.ahead',
     step: 0.5,
-    says: 'Put it {to} instead of {from}.',
+    says: 'Put it {to} instead of {from}, where something rated holds it.',
     sides: {
       above: 'ahead of the axles',
       at: 'over the axles',
