@@ -44,7 +44,8 @@ const digits = '(?:\\d{1,3}(?:[,\\u00a0\\u2009\\u202f ]\\d{3})+(?!\\d)|\\d+)';
 const fraction = '(?:[ -]?\\d{1,3}/\\d{1,3}|[ \\u2009\\u202f]?[½⅓⅔¼¾⅛⅜⅝⅞])';
 const number = `[-−+]?(?:${digits}${fraction}|${digits}(?:\\.\\d+)?|\\.\\d+|\\d{1,3}/\\d{1,3}|[½⅓⅔¼¾⅛⅜⅝⅞])`;
 // In “-2 to -1 ft” the word between the ends is no unit.
-const unit = '(?:(?!(?:to|through)\\b)°?[A-Za-zΩ%$"\'′″]+[²³23]?°?(?:[/·][A-Za-zΩ]+)?|°)';
+const word = '°?[A-Za-zΩ%$"\'′″]+[²³23]?°?';
+const unit = `(?:(?!(?:to|through)\\b)(?:1/)?${word}(?:[/·]${word})*|°)`;
 const feetAndInches = `(${number})\\s*(?:'|′|ft|foot|feet)\\s*(${number})\\s*(?:"|″|''|in|inch|inches)`;
 
 const footPattern = new RegExp(`^${feetAndInches}$`, 'i');
