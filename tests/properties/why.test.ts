@@ -100,13 +100,13 @@ describe('why, in plain sentences', () => {
       asOf,
     };
     expect(why(towFit, rig, 'limit.payload', 'full')).toBe(
-      'The tongue comes to 473 lb: the dry tongue (430 lb, brochure) and 10 % on top [common practice: custom of the trade]. The payload used comes to 1,208 lb: people and animals (585 lb), the hitch hardware (150 lb, scale) and the tongue (473 lb) [49 CFR 571.110]. Against it stands the payload allowed, 1,260 lb (door label). That leaves 52 lb, less than the 5 % that is kept free.',
+      'The tongue comes to 473 lb: the dry tongue (430 lb, brochure) and 10 % on top [common practice: custom of the trade]. The payload used comes to 1,208 lb: people and animals (585 lb), the hitch hardware (150 lb, scale) and the tongue (473 lb) [49 CFR 571.110]. Against it stands the payload allowed, 1,260 lb (door label). That leaves 52 lb, less than the 5 % of it that is kept free.',
     );
     expect(why(towFit, rig, 'limit.payload', 'short')).toBe(
-      'The payload used comes to 1,208 lb and the payload allowed is 1,260 lb: 52 lb left, less than the 5 % that is kept free.',
+      'The payload used comes to 1,208 lb and the payload allowed is 1,260 lb: 52 lb left, less than the 5 % of it that is kept free.',
     );
     expect(why(towFit, { ...rig, units: 'metric' }, 'limit.payload', 'short')).toBe(
-      'The payload used comes to 547.9 kg and the payload allowed is 571.5 kg: 23.6 kg left, less than the 5 % that is kept free.',
+      'The payload used comes to 547.9 kg and the payload allowed is 571.5 kg: 23.6 kg left, less than the 5 % of it that is kept free.',
     );
     expect(why(towFit, rig, 'finding.tongue-negative', 'short')).toBe(
       'The tongue presses down on the ball, since the tongue (473 lb) is not below 0 lb.',

@@ -15,11 +15,11 @@ export type AskedLimit = {
 const amount = ({ chain, limit }: AskedLimit, ends: Interval): string =>
   show(ends, limit.headroom.unit, chain.trace.units);
 
-/** “, less than the 5 % that is kept free” */
+/** “, less than the 5 % of it that is kept free” */
 function margin({ answer, declared, limit }: AskedLimit): string {
   const kept = answer.parameters.find(({ id }) => id === declared.margin);
   if (!kept || !limit.careAt) return '';
-  const free = `than the ${show(point(kept.value), kept.unit)} that is kept free`;
+  const free = `than the ${show(point(kept.value), kept.unit)} of it that is kept free`;
   if (limit.state === 'ok') return `, more ${free}`;
   return limit.used.lo > limit.careAt.hi ? `, less ${free}` : `, perhaps less ${free}`;
 }

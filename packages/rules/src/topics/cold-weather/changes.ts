@@ -12,9 +12,10 @@ export const changes: readonly Change[] = [
     source: custom,
   },
   {
-    kind: 'less',
+    kind: 'shift',
     fact: 'inside.temperature',
     step: 1,
+    within: { least: 55, most: 85 },
     says: 'Set the thermostat to {to} instead of {from}.',
     asks: 2,
     source: custom,

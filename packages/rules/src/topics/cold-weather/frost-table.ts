@@ -40,7 +40,7 @@ export const frostTable: Decision = {
     stay: {
       label: 'stay, with the furnace on',
       level: 'care',
-      says: 'Stay with the furnace on day and night: its air is what keeps the tanks from freezing, an electric heater does not reach them. Hose and outlets outside freeze all the same: unhook and drain them.',
+      says: 'Stay with the furnace on day and night, and count gas and battery for all 24 hours: its air is what keeps the tanks from freezing, an electric heater does not reach them. Hose and outlets outside freeze all the same: unhook and drain them.',
     },
     watch: {
       label: 'stay and watch',

@@ -125,7 +125,7 @@ export const care = part({
             },
           ],
         },
-        says: 'At this charge and temperature the acid freezes and splits the case: charge it before the cold, and never charge a frozen battery.',
+        says: 'At this charge and temperature the acid freezes and splits the case: it may be frozen already. Never charge a frozen battery: let it thaw in the warm, look for a crack or a bulge, then charge it full and keep it so in the cold.',
       },
       otherwise: 'It does not freeze at this charge and temperature.',
       unsure: 'It may freeze: find out its charge, and keep it full in the cold.',

@@ -129,8 +129,8 @@ export const retrofit = defineTopic({
     },
     stop: {
       id: 'not-to-be-added-so',
-      words: 'not to be added so',
-      sentence: 'It is not to be added so.',
+      words: 'must not be added so',
+      sentence: 'It must not be added so.',
     },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },

@@ -116,7 +116,7 @@ export const weight = part({
   },
   findings: {
     'tongue-lightened': {
-      label: 'Tongue lightened',
+      label: 'Tongue share against the usual band',
       askedBy: ['addon.ahead', 'trailer.dryTongueWeight', 'trailer.measuredTongueWeight'],
       stop: {
         when: {

@@ -46,7 +46,7 @@ export const danger = part({
             },
           ],
         },
-        says: 'Stop where it is safe: smelled, hot or loose on the road is not driven on. With smoke get everybody out and away, then call the emergency number; with a tingle or with water at the wires unplug at the pedestal, if you can do so dry-handed, and touch nothing else.',
+        says: 'Stop where it is safe: smelled, hot or loose on the road is not driven on. With smoke get everybody out and away, then call the emergency number; with a tingle or with water at the wires keep everybody off the trailer, shut off the breaker at the site with dry hands on dry ground, or have the park do it, and touch nothing else.',
       },
       otherwise: 'Nothing smokes, is hot or loose, tingles, or stands in water.',
       unsure:

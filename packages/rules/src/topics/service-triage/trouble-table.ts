@@ -74,7 +74,7 @@ export const troubleTable: Decision = {
     'stop-now': {
       label: 'stop now',
       level: 'stop',
-      says: 'Stop where it is safe and do not use or tow it further: such a part holds it on the road, or may open, burn or poison. Someone qualified comes to it, or it is carried.',
+      says: 'Stop where it is safe, shut off what can be shut off, and neither use nor tow it further: such a part holds the trailer on the road, or may open, burn or poison. Someone qualified comes to it, or it is carried.',
     },
     'nearest-shop': {
       label: 'to the nearest qualified shop',

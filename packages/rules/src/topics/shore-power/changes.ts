@@ -16,7 +16,7 @@ export const changes: readonly Change[] = [
     fact: 'shore.appliances',
     column: 'hours',
     step: 0.5,
-    says: 'Run {row} for {to} at a time instead of {from}.',
+    says: 'Run {row} for {to} at a time instead of {from}, and let plug and cord cool in between.',
     asks: 2,
     source: house,
   },

@@ -36,19 +36,22 @@ export const voltages = part({
   },
   parameters: {
     'voltage.low': {
-      label: 'Below this, motors suffer',
+      label: 'Voltage at which motors suffer',
+      noun: 'the voltage at which motors suffer',
       unit: 'V',
       values: [{ from: '2020-01-01', value: 108 }],
       source: lowVolts,
     },
     'voltage.lowest': {
-      label: 'Below this, nothing with a compressor may run',
+      label: 'Least voltage at which a compressor may run',
+      noun: 'the least voltage at which a compressor may run',
       unit: 'V',
       values: [{ from: '2020-01-01', value: 104 }],
       source: lowestVolts,
     },
     'voltage.highest': {
-      label: 'Above this, nothing may stay plugged in',
+      label: 'Most voltage at which anything may stay plugged in',
+      noun: 'the most voltage at which anything may stay plugged in',
       unit: 'V',
       values: [{ from: '2020-01-01', value: 132 }],
       source: highVolts,
@@ -102,7 +105,7 @@ export const voltages = part({
             },
           ],
         },
-        says: 'Unplug, there is far more than 120 V: it comes from a 240 V outlet or an open neutral. It destroys what is plugged in; an electrician must look.',
+        says: 'Shut off the breaker and unplug, there is far more than 120 V: it comes from a 240 V outlet or an open neutral. It destroys what is plugged in; an electrician must look.',
       },
       otherwise: 'It is not too much voltage.',
       unsure: 'It may be far too much: have it measured before anything is plugged in.',
@@ -137,7 +140,7 @@ export const voltages = part({
         when: {
           all: [{ fact: 'voltage.apart', operator: 'greaterThan', value: { fact: 'legs.apart' } }],
         },
-        says: 'Unplug now, the two legs are far apart: so it is when the neutral is open. What hangs on the higher one is burning out; tell the park, and have an electrician look.',
+        says: 'Shut off the breaker and unplug now, the two legs are far apart: so it is when the neutral is open. What hangs on the higher one is burning out; tell the park, and have an electrician look.',
       },
       otherwise: 'The two legs are alike.',
       unsure: 'The legs may be far apart: have both measured before anything is plugged in.',
@@ -202,7 +205,7 @@ export const signs = part({
       askedBy: ['lights.brighten'],
       stop: {
         when: yes('lights.brighten'),
-        says: 'Unplug now, the neutral is open: lights that brighten as others dim tell it, and there are up to 240 V on half of the trailer. An electrician must look, at the site first.',
+        says: 'Shut off the breaker at the site and unplug now, the neutral is open: lights that brighten as others dim tell it, and there are up to 240 V on half of the trailer. An electrician must look, at the site first.',
       },
       otherwise: 'No lights brighten as others dim.',
       source: neutralSigns,

@@ -76,7 +76,7 @@ export const pressure = part({
   limits: {
     'pressure-load': {
       label: 'Load at this pressure',
-      short: 'the pressure in the fullest tire',
+      short: 'the load on the fullest tire at its pressure',
       used: 'tire.load',
       limit: 'pressure.allows',
       askedBy: ['tire.pressure'],
