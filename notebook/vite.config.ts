@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
+import { filedCases } from './filed-cases';
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
@@ -8,6 +9,7 @@ export default defineConfig({
   root: here('.'),
   base: './',
   plugins: [
+    filedCases(here('../cases')),
     // The built files, kept on the device so that the page opens without a network. The page
     // registers the worker itself, once everything else is done (src/offline).
     VitePWA({

@@ -6,7 +6,7 @@ import { type Address, caseAddress, readAddress } from './state/address';
 import { filedCase } from './state/filed';
 import { readHouses } from './state/house';
 import { type Elsewhere, hearElsewhere, keptCase } from './state/kept';
-import { openAllTopics, openTopic } from './state/topics';
+import { openAllTopics, openTopic, openYaml, openYamlFor } from './state/topics';
 import './views/case-page';
 
 const pages = {
@@ -127,13 +127,17 @@ export class TarePage extends PlainElement {
 
   /** Gets what an address needs and is not here yet. */
   private async fetch(address: Address, visit: number): Promise<void> {
-    if (address.page === 'case') await Promise.all([readHouses(), openTopic(address.topic)]);
+    // The text travels beside the rule set, not after it.
+    const own = address.page === 'case' && address.packed === undefined;
+    const text = own ? filedCase(address.topic, address.name) : undefined;
+    if (address.page === 'case') await Promise.all([readHouses(), openTopic(address.topic), text]);
     if (address.page === 'cases' || address.page === 'class') {
-      await Promise.all([readHouses(), openAllTopics()]);
+      await Promise.all([readHouses(), openAllTopics(), openYaml()]);
     }
     if (address.page === 'case' && address.packed !== undefined) {
       const { openShared } = await import('./state/shared');
       const shared = await openShared(address.topic, address.name, address.packed);
+      if (!('says' in shared)) await openYamlFor([shared.filed, shared.kept]);
       if (visit !== this.visit) return;
       if ('says' in shared) this.broken = shared.says;
       else {
@@ -142,9 +146,10 @@ export class TarePage extends PlainElement {
       }
     } else if (address.page === 'case') {
       const { topic, name } = address;
-      const filed = await filedCase(topic, name);
+      const filed = await text;
       // A device that refuses storage still shows what came with the page.
       const kept = await keptCase(topic, name).catch(() => undefined);
+      await openYamlFor([filed, kept?.text]);
       if (visit === this.visit) this.found = { filed, kept: kept?.text };
     }
     if (address.page === 'cases') await import('./views/cases-page');

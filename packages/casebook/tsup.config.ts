@@ -1,7 +1,7 @@
 import { defineConfig } from 'tsup';
 
 export default defineConfig({
-  entry: { index: 'src/index.ts' },
+  entry: { index: 'src/index.ts', yaml: 'src/front-yaml.ts' },
   format: ['esm'],
   dts: { compilerOptions: { ignoreDeprecations: '6.0', customConditions: [] } },
   target: 'es2022',

@@ -1,4 +1,3 @@
-import { scaleLinear } from 'd3-scale';
 import type { Load, RigFigure, TrailerBody, VehicleBody } from './figure';
 
 /** Where everything stands, in inches from the front axle, to the right being backwards. */
@@ -75,10 +74,8 @@ const loadsOf = ({ front, rear, ball, axles }: RigFigure): readonly Load[] => [
 /** Pixels by load: one scale for every arrow of the drawing, zero at zero. */
 export function arrowScale(rig: RigFigure, longest: number): (value: number) => number {
   const ends = loadsOf(rig).flatMap(({ used, limit }) => [used?.hi ?? 0, limit?.hi ?? 0]);
-  const scale = scaleLinear()
-    .domain([0, Math.max(1, ...ends)])
-    .range([0, longest]);
-  return (value) => scale(Math.max(0, value));
+  const most = Math.max(1, ...ends);
+  return (value) => (Math.max(0, value) / most) * longest;
 }
 
 /** Puts labels that would run into the one before them on the next line down. */

@@ -1,6 +1,5 @@
 import type { Ends, LimitAnswer } from '@tarebook/rules/engine';
 import { show, type UnitSystem } from '@tarebook/rules/quantity';
-import { scaleLinear } from 'd3-scale';
 import { html, nothing, svg } from 'lit';
 import { figure, leftOf } from './figures';
 import { mark, stateWords } from './marks';
@@ -18,7 +17,7 @@ export type LimitRow = {
 const width = 400;
 /** A bar ends a tenth beyond its limit; further over looks the same and is told in figures. */
 const beyond = 1.1;
-const along = scaleLinear().domain([0, beyond]).range([0, width]).clamp(true);
+const along = (share: number): number => (Math.min(Math.max(share, 0), beyond) / beyond) * width;
 
 /** Where the margin begins, as a share of the room between empty and the limit. */
 function notchOf({ limit: { careAt, limit }, empty }: LimitRow): number | undefined {

@@ -40,11 +40,11 @@ export const acts: Section = (view) => {
         ? html`<button @click=${(event: Event) => copySentence(view, statusBeside(event))}>Copy the sentence</button>`
         : nothing
     }
-    <button ?disabled=${!canUndo(history)} @click=${() => view.go(undo(history))}>Undo</button>
-    <button ?disabled=${!canRedo(history)} @click=${() => view.go(redo(history))}>Redo</button>
+    <button ?disabled=${!canUndo(history)} @click=${() => view.go(undo)}>Undo</button>
+    <button ?disabled=${!canRedo(history)} @click=${() => view.go(redo)}>Redo</button>
     ${
       text !== undefined && current(history) !== text
-        ? html`<button @click=${() => view.edit(text, 'filed')}>Put back as filed</button>`
+        ? html`<button @click=${() => view.edit(() => text, 'filed')}>Put back as filed</button>`
         : nothing
     }
     <button @click=${(event: Event) => copyCase(view, statusBeside(event))}>Make a copy</button>

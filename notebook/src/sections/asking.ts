@@ -11,7 +11,7 @@ function lists(view: CaseView, topic: Topic) {
     if (fact.kind !== 'rows' || view.doc.facts[id] !== undefined) return [];
     const needed = Object.keys(fact.columns).filter((column) => fact.columns[column]?.required);
     const cells = Object.fromEntries(needed.map((column) => [column, 'unknown']));
-    const add = () => view.edit(addRow(view.doc, id, 'Not named yet', cells), id);
+    const add = () => view.edit((now) => addRow(now, id, 'Not named yet', cells), id);
     return [html`<li>${fact.ask} <button @click=${add}>Add: ${fact.label}</button></li>`];
   });
 }

@@ -22,10 +22,13 @@ export type CaseView = {
   readonly system: UnitSystem;
   /** Why nothing is kept just now; '' while all is well. */
   readonly notice: string;
-  /** Changes the text; changes of one field within a moment are undone as one. */
-  edit(text: string, field: string): void;
+  /**
+   * Changes the text. What was typed since this view was drawn may be in the document that is handed
+   * over; changes of one field within a moment are undone as one.
+   */
+  edit(write: (doc: CaseDocument) => string, field: string): void;
   /** Goes to another point of the history. */
-  go(history: History): void;
+  go(to: (history: History) => History): void;
 };
 
 /** An answered case: what the sections below the verdict stand on. */

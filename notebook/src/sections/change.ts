@@ -10,7 +10,8 @@ export const whatWouldChange = whenAnswered((view) => {
   const { doc, topic, answer, current, system } = view;
   const level = levelOf(topic.outcomes, answer.outcome);
   if (level === 'ok' || level === 'unknown') return nothing;
-  const tried = ({ detail }: RemedyTried) => view.edit(withRemedy(doc, detail.remedy), 'remedy');
+  const tried = ({ detail }: RemedyTried) =>
+    view.edit((now) => withRemedy(now, detail.remedy), 'remedy');
   return html`<h2>What would change it</h2>
     <change-list   .doc=${current ? doc : undefined} .system=${system} @remedy-tried=${tried}></change-list>`;
 });

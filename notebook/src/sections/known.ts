@@ -20,8 +20,8 @@ function picker(view: CaseView, topic: Topic) {
     if (fact?.kind === 'rows') {
       const cells = Object.keys(fact.columns).filter((column) => fact.columns[column]?.required);
       const unknown = Object.fromEntries(cells.map((column) => [column, 'unknown']));
-      view.edit(addRow(doc, id, 'Not named yet', unknown), id);
-    } else view.edit(setFact(doc, id, 'unknown'), id);
+      view.edit((now) => addRow(now, id, 'Not named yet', unknown), id);
+    } else view.edit((now) => setFact(now, id, 'unknown'), id);
   };
   return html`<p class="noprint">
     <label>Another fact

@@ -5,18 +5,11 @@ import { keep } from '../state/kept';
 import { whyNotKept } from '../state/shelf';
 import { drawBlocks } from './blocks';
 import { type CaseView, type Section, whenAnswered } from './case-view';
+import { onceShown } from './once-shown';
 import { partsOf } from './parts';
 
-let asked = false;
-
-/** How an answer leaves is loaded once a case stands, not before. */
-function load(): void {
-  if (asked) return;
-  asked = true;
-  import('../elements/leave').catch(() => {
-    asked = false;
-  });
-}
+/** How an answer leaves. */
+const load = onceShown(() => import('../elements/leave'));
 
 /** The reply, three ways. */
 export const reply = whenAnswered((view) => {

@@ -1,4 +1,4 @@
-import { html, nothing } from 'lit';
+import { html } from 'lit';
 import { cited } from '../elements/cited';
 import '../elements/working-steps';
 import { whenAnswered } from './case-view';
@@ -8,21 +8,6 @@ export const working = whenAnswered(
   ({ answer, topic, system }) => html`
     <h2>The working</h2>
     <working-steps .trace=${answer.trace} .topic=${topic} .system=${system}></working-steps>`,
-);
-
-/** What nobody said and the rules therefore took to be so. */
-export const taken = whenAnswered(({ answer }) =>
-  answer.assumed.length === 0
-    ? nothing
-    : html`
-      <h2>Taken for granted</h2>
-      <ul>${answer.assumed.map(({ says }) => html`<li>${says}</li>`)}</ul>`,
-);
-
-export const careful = whenAnswered(
-  ({ answer }) => html`
-    <h2>What to be careful about</h2>
-    <ul>${answer.cautions.map((each) => html`<li>${each}</li>`)}</ul>`,
 );
 
 /** Every source that the answer stands on, once, and the rules' version and day. */

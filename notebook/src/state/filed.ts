@@ -1,23 +1,25 @@
-/// <reference types="vite/client" />
+import topics from 'virtual:filed';
 
-/** The worked cases that come with the page, read when they are wanted. */
-const files = import.meta.glob<string>(['../../../cases/*/*.md', '!../../../cases/refused/*.md'], {
-  query: '?raw',
-  import: 'default',
-});
-
+/** A worked case that came with the page. */
 export type Filed = { readonly topic: string; readonly name: string; readonly text: string };
 
-const pattern = /cases\/([^/]+)\/([^/]+)\.md$/;
+async function casesOf(topic: string) {
+  const load = Object.hasOwn(topics, topic) ? topics[topic] : undefined;
+  return load ? (await load()).default : {};
+}
 
-const readers = Object.entries(files).flatMap(([path, read]) => {
-  const [, topic, name] = pattern.exec(path) ?? [];
-  return topic !== undefined && name !== undefined ? [{ topic, name, read }] : [];
-});
-
-export const allFiled = async (): Promise<readonly Filed[]> =>
-  Promise.all(readers.map(async ({ topic, name, read }) => ({ topic, name, text: await read() })));
+export async function allFiled(): Promise<readonly Filed[]> {
+  const each = Object.keys(topics).map(async (topic) => {
+    const cases = Object.entries(await casesOf(topic));
+    return Promise.all(
+      cases.map(async ([name, read]) => ({ topic, name, text: (await read()).default })),
+    );
+  });
+  return (await Promise.all(each)).flat();
+}
 
 export async function filedCase(topic: string, name: string): Promise<string | undefined> {
-  return readers.find((each) => each.topic === topic && each.name === name)?.read();
+  const cases = await casesOf(topic);
+  const read = Object.hasOwn(cases, name) ? cases[name] : undefined;
+  return read && (await read()).default;
 }

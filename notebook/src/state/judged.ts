@@ -25,6 +25,10 @@ export function judge(text: string, before?: Judged, units: UnitSystem = 'us'): 
   return { doc, ...(before?.answer && { answer: before.answer }), current: false };
 }
 
+/** The document of a text, which may have been typed after the last one was judged. */
+export const readNow = (text: string, { doc }: Judged): CaseDocument =>
+  doc.text === text ? doc : readCaseFrom(shelfOfTopics(), text);
+
 /** The trouble that belongs to a cell, by where its value begins. */
 export function troubleAt(
   troubles: readonly Trouble[],

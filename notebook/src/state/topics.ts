@@ -1,5 +1,5 @@
 /// <reference types="vite/client" />
-import type { TopicShelf } from '@tarebook/casebook';
+import { type FrontReader, isPlain, type TopicShelf } from '@tarebook/casebook';
 import type { Topic } from '@tarebook/rules/engine';
 
 /** Every rule set by the folder of its id, each a script of its own that is loaded when wanted. */
@@ -36,5 +36,21 @@ export async function openAllTopics(): Promise<void> {
   await Promise.all(topicIds.map(openTopic));
 }
 
-/** The topics loaded so far, and the ids of all: what a case is read against. */
-export const shelfOfTopics = (): TopicShelf => ({ ids: topicIds, topics: loaded });
+let yaml: FrontReader | undefined;
+
+/** Loads what reads YAML, so that any case whatever can be read. */
+export async function openYaml(): Promise<void> {
+  yaml ??= (await import('@tarebook/casebook/yaml')).yamlEntries;
+}
+
+/** The same where one of the texts needs it; nearly every case does without. */
+export async function openYamlFor(texts: readonly (string | undefined)[]): Promise<void> {
+  if (texts.some((text) => text !== undefined && !isPlain(text))) await openYaml();
+}
+
+/** What a case is read against: the topics loaded so far, the ids of all, YAML once it is loaded. */
+export const shelfOfTopics = (): TopicShelf => ({
+  ids: topicIds,
+  topics: loaded,
+  ...(yaml && { yaml }),
+});

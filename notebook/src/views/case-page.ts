@@ -14,19 +14,18 @@ import { PlainElement } from '../elements/plain-element';
 import { acts } from '../sections/acts';
 import { asking } from '../sections/asking';
 import { decided, rankings, selections } from '../sections/beyond';
+import { careful, taken } from '../sections/careful';
 import type { CaseView, Section } from '../sections/case-view';
 import { chances } from '../sections/chances';
-import { whatWouldChange } from '../sections/change';
 import { drawing } from '../sections/drawing';
 import { head } from '../sections/head';
 import { known, question } from '../sections/known';
+import { reasoning, sources } from '../sections/later';
 import { reply, share, shared, sheet } from '../sections/leave';
 import { findings, limits, missing } from '../sections/limits';
-import { reason } from '../sections/reason';
-import { careful, sources, taken, working } from '../sections/standing';
 import { strip, verdict } from '../sections/verdict';
 import { begin, change, current, type History, redo, undo } from '../state/history';
-import { type Judged, judge } from '../state/judged';
+import { type Judged, judge, readNow } from '../state/judged';
 import { forget, keep } from '../state/kept';
 
 /** The page from top to bottom. */
@@ -47,9 +46,7 @@ const sections: readonly Section[] = [
   findings,
   selections,
   rankings,
-  reason,
-  working,
-  whatWouldChange,
+  reasoning,
   taken,
   careful,
   sources,
@@ -82,6 +79,8 @@ export class CasePage extends PlainElement {
   declare notice: string;
   private judged: Judged = judge('');
   private asFiled: Judged | undefined;
+  /** Whether something was shown since the last frame. */
+  private shown = false;
   private saving: ReturnType<typeof setTimeout> | undefined;
 
   override connectedCallback(): void {
@@ -106,19 +105,30 @@ export class CasePage extends PlainElement {
     super.disconnectedCallback();
   }
 
+  /** A first change is shown at once; whatever follows within its frame is shown with the next. */
+  protected override async scheduleUpdate(): Promise<void> {
+    if (this.shown && !document.hidden) await new Promise(requestAnimationFrame);
+    this.shown = true;
+    requestAnimationFrame(() => {
+      this.shown = false;
+    });
+    super.scheduleUpdate();
+  }
+
   /** The words of an answer are in the reader's units, so another system judges anew. */
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.get('system') === undefined) return;
     const { filed, system } = this;
-    this.asFiled = filed === undefined ? undefined : judge(filed, this.asFiled, system);
-    this.judged = judge(current(this.history), this.judged, system);
+    const text = current(this.history);
+    const turned = changed.get('system') !== undefined;
+    if (turned) this.asFiled = filed === undefined ? undefined : judge(filed, this.asFiled, system);
+    if (turned || text !== this.judged.doc.text) this.judged = judge(text, this.judged, system);
   }
 
   private keys = (event: KeyboardEvent): void => {
     const typing = event.target instanceof HTMLInputElement;
     if (typing || !(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'z') return;
     event.preventDefault();
-    this.go(event.shiftKey ? redo(this.history) : undo(this.history));
+    this.go(event.shiftKey ? redo : undo);
   };
 
   private save = async (): Promise<void> => {
@@ -135,19 +145,15 @@ export class CasePage extends PlainElement {
     }
   };
 
-  private go(history: History): void {
-    this.history = history;
-    this.judged = judge(current(history), this.judged, this.system);
+  private go(to: (history: History) => History): void {
+    this.history = to(this.history);
     clearTimeout(this.saving);
     this.saving = setTimeout(this.save, savedAfter);
   }
 
-  private edit(text: string, field: string): void {
-    this.go(change(this.history, text, field, Date.now()));
-  }
-
-  private get doc(): CaseDocument {
-    return this.judged.doc;
+  private edit(write: (doc: CaseDocument) => string, field: string): void {
+    const text = write(readNow(current(this.history), this.judged));
+    this.go((history) => change(history, text, field, Date.now()));
   }
 
   private get view(): CaseView {
@@ -163,32 +169,35 @@ export class CasePage extends PlainElement {
       name,
       system,
       notice,
-      edit: (text, field) => this.edit(text, field),
+      edit: (write, field) => this.edit(write, field),
       go: (to) => this.go(to),
     };
   }
 
   private typedFact({ detail }: FactTyped): void {
-    this.edit(setFact(this.doc, detail.id, detail.value), detail.id);
+    this.edit((doc) => setFact(doc, detail.id, detail.value), detail.id);
   }
 
   private typedCell({ detail }: CellTyped): void {
     const { list, row, column, value } = detail;
-    this.edit(setCell(this.doc, list, row, column, value), `${list}.${row}.${column}`);
+    this.edit((doc) => setCell(doc, list, row, column, value), `${list}.${row}.${column}`);
   }
 
   protected override render() {
-    const { view, doc } = this;
+    const { view } = this;
     return html`
       <article
         class="columns"
         @fact-typed=${this.typedFact}
-        @fact-dropped=${({ detail }: FactDropped) => this.edit(removeFact(doc, detail.id), `drop ${detail.id}`)}
+        @fact-dropped=${({ detail }: FactDropped) => this.edit((doc) => removeFact(doc, detail.id), `drop ${detail.id}`)}
         @cell-typed=${this.typedCell}
         @row-added=${({ detail }: RowAdded) =>
-          this.edit(addRow(doc, detail.list, detail.label, detail.cells), `add ${detail.list}`)}
+          this.edit(
+            (doc) => addRow(doc, detail.list, detail.label, detail.cells),
+            `add ${detail.list}`,
+          )}
         @row-dropped=${({ detail }: RowDropped) =>
-          this.edit(removeRow(doc, detail.list, detail.row), `drop ${detail.list}`)}
+          this.edit((doc) => removeRow(doc, detail.list, detail.row), `drop ${detail.list}`)}
       >${sections.map((section) => section(view))}</article>
     `;
   }

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { acceptFound, addRow, removeFact, removeRow, setCell, setFact } from './edit';
+import { acceptFound } from './accept';
+import { addRow, removeFact, removeRow, setCell, setFact } from './edit';
 import { readCase } from './read-any';
 
 const folder = new URL('../../../cases/tow-fit/', import.meta.url);

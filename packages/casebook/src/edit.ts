@@ -1,4 +1,4 @@
-import { readCaseFrom, withoutMark } from './read';
+import { withoutMark } from './read';
 import type { CaseDocument, Span } from './shapes';
 
 /** Text as it may stand in a cell: on one line, its bars escaped. */
@@ -14,7 +14,7 @@ function splice(doc: CaseDocument, start: number, end: number, text: string): st
 }
 
 /** Puts a value into a cell; an empty one gets a space on either side. */
-function fill(doc: CaseDocument, span: Span, value: string): string {
+export function fill(doc: CaseDocument, span: Span, value: string): string {
   const { offset: start } = span.start;
   const { offset: end } = span.end;
   return splice(doc, start, end, start === end ? ` ${cell(value)} ` : cell(value));
@@ -107,18 +107,4 @@ export function addRow(
 export function removeRow(doc: CaseDocument, list: string, row: number): string {
   const found = Object.values(listOf(doc, list)?.rows[row]?.cells ?? {})[0];
   return found ? removeLine(doc, found.span.start.offset) : doc.text;
-}
-
-/** Rewrites what is expected of the given names; for a person who has looked at the difference. */
-export function acceptFound(doc: CaseDocument, found: Readonly<Record<string, string>>): string {
-  let text = doc.text;
-  if (!doc.topic) return text;
-  const shelf = { ids: [doc.topic.id], topics: { [doc.topic.id]: doc.topic } };
-  for (const [name, value] of Object.entries(found)) {
-    const now = readCaseFrom(shelf, text);
-    const row = now.expectations.find((each) => each.name === name);
-    if (!row) continue;
-    text = fill(now, row.valueSpan, value);
-  }
-  return text;
 }

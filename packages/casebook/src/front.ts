@@ -1,14 +1,22 @@
 import { nearest } from '@tarebook/rules/engine';
-import { isAlias, isMap, isScalar, LineCounter, parseDocument, visit } from 'yaml';
+import { type Entry, type Point, plainEntries } from './front-plain';
 import { type Fault, plainly } from './messages';
-import type { Front, Place } from './shapes';
+import type { Front } from './shapes';
 
 const keys = ['title', 'topic', 'asked', 'level', 'as-of'] as const;
 const levels = ['starter', 'working', 'hard'] as const;
 type Level = (typeof levels)[number];
 const isLevel = (text: string): text is Level => levels.some((level) => level === text);
 
-export type Note = (at: Pick<Place, 'line' | 'column'>, fault: Fault) => void;
+export type Note = (at: Point, fault: Fault) => void;
+
+/** Reads what stands between the two lines of `---`, or says why it cannot be read. */
+export type FrontReader = (
+  source: string,
+) => readonly Entry[] | { readonly at: Point; readonly fault: Fault };
+
+/** Whether a front matter is read without a reader of YAML. */
+export const isPlainFront = (source: string): boolean => plainEntries(source) !== undefined;
 
 /**
  * Reads the front matter.
@@ -16,65 +24,38 @@ export type Note = (at: Pick<Place, 'line' | 'column'>, fault: Fault) => void;
  * @param source what stands between the two lines of `---`
  * @param topics the ids of all rule sets there are
  * @param line the document's line on which it begins, from 1
+ * @param yaml reads whatever is more than a plain `key: words` a line
  */
 export function readFront(
   source: string,
   topics: readonly string[],
   line: number,
   note: Note,
+  yaml: FrontReader,
 ): Front {
-  const counter = new LineCounter();
-  const yaml = parseDocument(source, { lineCounter: counter, schema: 'core', uniqueKeys: true });
-  const at = (offset: number) => {
-    const found = counter.linePos(offset);
-    return { line: line + Math.max(1, found.line) - 1, column: Math.max(1, found.col) };
-  };
+  const within = (at: Point): Point => ({ line: line + at.line - 1, column: at.column });
   const none: Front = { title: 'Untitled case', topic: '' };
-  const [problem] = yaml.errors;
-  if (problem) {
-    const found = problem.message.split('\n')[0]?.replace(/ at line.*$/, '') ?? 'it cannot be read';
-    note(at(problem.pos[0]), { code: 'front-syntax', found: found.slice(0, 120) });
+  const entries = plainEntries(source) ?? yaml(source);
+  if ('fault' in entries) {
+    note(within(entries.at), entries.fault);
     return none;
   }
-  let aliased: number | undefined;
-  visit(yaml, {
-    Node: (_, node) => {
-      const anchored = isAlias(node) || ('anchor' in node && node.anchor !== undefined);
-      if (anchored) aliased ??= node.range?.[0] ?? 0;
-    },
-  });
-  if (aliased !== undefined) {
-    note(at(aliased), { code: 'alias' });
-    return none;
-  }
-  if (!isMap(yaml.contents)) {
-    note(
-      { line, column: 1 },
-      { code: 'front-syntax', found: 'it is not a list of keys and values' },
-    );
-    return none;
-  }
-  const found = new Map<string, { text: string; place: { line: number; column: number } }>();
-  for (const { key, value } of yaml.contents.items) {
-    if (!isScalar(key)) continue;
-    const name = String(key.value);
-    const place = at(key.range?.[0] ?? 0);
-    if (!keys.some((known) => known === name)) {
-      const near = nearest(name, keys);
-      if (near) note(place, { code: 'front-key', key: plainly(name).slice(0, 40), near });
-      continue;
-    }
-    const text = isScalar(value) ? (value.source ?? String(value.value ?? '')) : '';
-    if (isScalar(value) && text.trim() !== '') {
-      found.set(name, { text: text.trim(), place: at(value.range?.[0] ?? 0) });
-    } else if (value !== null && !isScalar(value)) {
-      note(place, { code: 'front-value', key: name, found: 'a list', wanted: 'one line of text' });
+  const found = new Map<string, { text: string; place: Point }>();
+  for (const { key, at, value } of entries) {
+    const place = within(at);
+    if (!keys.some((known) => known === key)) {
+      const near = nearest(key, keys);
+      if (near) note(place, { code: 'front-key', key: plainly(key).slice(0, 40), near });
+    } else if (value === 'list') {
+      note(place, { code: 'front-value', key, found: 'a list', wanted: 'one line of text' });
+    } else if (value) {
+      found.set(key, { text: value.text, place: within(value.at) });
     }
   }
   return { ...none, ...known(found, topics, line, note) };
 }
 
-type Found = ReadonlyMap<string, { text: string; place: { line: number; column: number } }>;
+type Found = ReadonlyMap<string, { text: string; place: Point }>;
 
 function known(found: Found, all: readonly string[], line: number, note: Note): Partial<Front> {
   const title = found.get('title')?.text;

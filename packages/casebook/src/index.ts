@@ -1,9 +1,11 @@
+export { acceptFound } from './accept';
 export { judged } from './as-json';
-export { acceptFound, addRow, removeFact, removeRow, setCell, setFact } from './edit';
+export { addRow, removeFact, removeRow, setCell, setFact } from './edit';
 export { compareWithExpect, type Difference } from './expect';
+export type { FrontReader } from './front';
 export { askedOf, judgeCaseNow, liveValue, type Under } from './judge';
 export { judgeCase } from './judge-by-engine';
-export { readCaseFrom, type TopicShelf } from './read';
+export { isPlain, readCaseFrom, type TopicShelf } from './read';
 export { readCase } from './read-any';
 export {
   type Block,

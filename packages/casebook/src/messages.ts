@@ -6,6 +6,7 @@ export type Fault =
   | { readonly code: 'nul' }
   | { readonly code: 'no-front' }
   | { readonly code: 'front-syntax'; readonly found: string }
+  | { readonly code: 'front-unread' }
   | { readonly code: 'alias' }
   | { readonly code: 'front-key'; readonly key: string; readonly near: string }
   | {
@@ -73,6 +74,8 @@ export function sayFault(fault: Fault): string {
       return 'The document does not begin with front matter; begin it with `---`, `title:`, `topic:` and `---`.';
     case 'front-syntax':
       return `The front matter is not YAML: ${fault.found}; write one \`key: value\` a line.`;
+    case 'front-unread':
+      return 'The front matter holds more than `key: words` lines, and what reads YAML is not here yet; reload the page.';
     case 'alias':
       return 'The front matter has a YAML anchor or alias; write the value out where it is needed.';
     case 'front-key':

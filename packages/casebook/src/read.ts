@@ -9,15 +9,11 @@ import {
 } from '@tarebook/rules/engine';
 import { readQuantity, wasMisread } from '@tarebook/rules/quantity';
 import type { Nodes, RootContent } from 'mdast';
-import remarkDirective from 'remark-directive';
-import remarkFrontmatter from 'remark-frontmatter';
-import remarkGfm from 'remark-gfm';
-import remarkParse from 'remark-parse';
-import { unified } from 'unified';
 import { dayTroubles } from './day';
 import { checkExpectations } from './expect';
-import { type Note, readFront } from './front';
+import { type FrontReader, isPlainFront, type Note, readFront } from './front';
 import { sayFault, trouble } from './messages';
+import { treeOf } from './parse';
 import {
   type Block,
   type CaseDocument,
@@ -33,12 +29,6 @@ import { gridOf, kindOf, readExpectTable, readFactTable, readListTable } from '.
 
 /** A worked case is a page or two; more than this is a mistake or an attack. */
 export const mostCharacters = 200_000;
-
-const parser = unified()
-  .use(remarkParse)
-  .use(remarkFrontmatter)
-  .use(remarkGfm)
-  .use(remarkDirective);
 
 type ListTable = {
   readonly fact: string;
@@ -236,7 +226,18 @@ function placeOfProblem(
 export type TopicShelf = {
   readonly ids: readonly string[];
   readonly topics: Readonly<Record<string, Topic>>;
+  /** Reads a front matter that `isPlain` does not hold of; such a case is refused without it. */
+  readonly yaml?: FrontReader;
 };
+
+const unread: FrontReader = () => ({ at: { line: 1, column: 1 }, fault: { code: 'front-unread' } });
+
+/** Whether a case can be read without a reader of YAML. */
+export function isPlain(text: string): boolean {
+  const source = withoutMark(text);
+  const front = /^---[ \t]*\r?\n(.*?)\r?\n---[ \t]*(?:\r?\n|$)/s.exec(source)?.[1];
+  return front === undefined ? !source.startsWith('---') : isPlainFront(front);
+}
 
 /**
  * Reads a worked case. Never throws: whatever is wrong stands in `troubles`, all of it at once, and
@@ -255,17 +256,18 @@ export function readCaseFrom(shelf: TopicShelf, text: string, asOf?: string): Ca
   const note: Note = (at, fault) => troubles.push(trouble(at, sayFault(fault)));
   // A byte order mark is no part of the text that positions count; edits put it back.
   const source = withoutMark(text);
-  const { children } = parser.parse(source);
+  const children = treeOf(source);
   const head = children[0];
   if (head?.type !== 'yaml') {
     return refused(text, [trouble(begin, sayFault({ code: 'no-front' }))]);
   }
-  const front = readFront(head.value, shelf.ids, (head.position?.start.line ?? 1) + 1, note);
+  const line = (head.position?.start.line ?? 1) + 1;
+  const front = readFront(head.value, shelf.ids, line, note, shelf.yaml ?? unread);
   const topic = Object.hasOwn(shelf.topics, front.topic) ? shelf.topics[front.topic] : undefined;
   if (!topic) return { ...refused(text, troubles), front };
   const day = asOf ?? front.asOf;
   const own = asOf === undefined ? head.value : '';
-  if (day) troubles.push(...dayTroubles(topic, day, own, (head.position?.start.line ?? 1) + 1));
+  if (day) troubles.push(...dayTroubles(topic, day, own, line));
   const into = readBody(children, source, topic, note);
   const facts = collect(into, note);
   const told = new Set(into.facts.filter((row) => row.value === '').map((row) => row.id));

@@ -1,0 +1,16 @@
+/** Time for a case to be drawn, and for its drawing to be fetched, before anything else is. */
+const after = 300;
+
+/** What loads a script that no first sight of a case needs: once, and again where that failed. */
+export function onceShown(load: () => Promise<unknown>): () => void {
+  let asked = false;
+  return () => {
+    if (asked) return;
+    asked = true;
+    const fetch = () =>
+      load().catch(() => {
+        asked = false;
+      });
+    setTimeout(fetch, after);
+  };
+}

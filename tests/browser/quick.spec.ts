@@ -1,0 +1,73 @@
+import { expect, fact, openCase, test, verdict } from './page';
+
+const crossover = 'crossover-and-single-axle';
+
+test('what is typed faster than the page is painted is judged with the next frame, all of it', async ({
+  page,
+}) => {
+  await openCase(page, crossover);
+  await expect(verdict(page).first()).toBeVisible();
+  await page.evaluate(() => {
+    const type = (id: string, value: string): void => {
+      const field = document.querySelector<HTMLInputElement>(`[data-fact="${id}"]`);
+      if (!field) throw new Error(`There is no field for ${id}.`);
+      field.value = value;
+      field.dispatchEvent(new InputEvent('input', { bubbles: true }));
+    };
+    return (async () => {
+      type('vehicle.placardPayload', '1');
+      // The first is on its way to the screen; these come within the same frame.
+      await Promise.resolve();
+      type('vehicle.placardPayload', '1,3');
+      type('trailer.dryWeight', '4,000 lb');
+      type('vehicle.placardPayload', '1,300 lb');
+    })();
+  });
+  await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,300 lb');
+  await expect(fact(page, 'trailer.dryWeight')).toHaveValue('4,000 lb');
+  await expect(page.locator('article > limit-rows')).toContainText('of 1,300 lb');
+  await expect(page.locator('article > limit-rows')).toContainText('4,435.1 lb of 5,000 lb');
+});
+
+test('a first case needs no reader of YAML; one whose title is quoted is judged all the same', async ({
+  page,
+}) => {
+  const scripts: string[] = [];
+  page.on('response', (response) => {
+    if (response.request().resourceType() === 'script') scripts.push(response.url());
+  });
+  await openCase(page, crossover);
+  await expect(verdict(page).first()).toBeVisible();
+  const before = scripts.length;
+  expect(scripts.filter((url) => /yaml/.test(url))).toEqual([]);
+  await page.evaluate(async () => {
+    const text = [
+      '---',
+      'title: "Quoted: yes"',
+      'topic: tow-fit',
+      '---',
+      '',
+      '| Fact | Value |',
+      '| --- | --- |',
+      '| `trailer.gvwr` | 5,000 lb |',
+      '',
+    ].join('\n');
+    const file = new File([text], 'quoted.md', { type: 'text/markdown' });
+    const data = new DataTransfer();
+    data.items.add(file);
+    const { promise, resolve } = Promise.withResolvers<void>();
+    const look = () => (customElements.get('drop-cases') ? resolve() : setTimeout(look, 50));
+    look();
+    await promise;
+    for (const type of ['dragenter', 'dragover', 'drop']) {
+      document.body.dispatchEvent(
+        new DragEvent(type, { bubbles: true, cancelable: true, dataTransfer: data }),
+      );
+    }
+  });
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Quoted: yes');
+  await expect(verdict(page).first()).toBeVisible();
+  await page.reload();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Quoted: yes');
+  expect(scripts.length).toBeGreaterThan(before);
+});
