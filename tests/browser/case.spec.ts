@@ -85,7 +85,7 @@ test('the whole job is done by keyboard alone', async ({ page }) => {
     timeout: 15_000,
   });
   const reach = async (name: RegExp): Promise<void> => {
-    for (let i = 0; i < 200; i += 1) {
+    for (let i = 0; i < 600; i += 1) {
       await page.keyboard.press('Tab');
       const label = await page.evaluate(() => {
         const at = document.activeElement;

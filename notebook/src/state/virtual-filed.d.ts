@@ -1,4 +1,4 @@
-/** Made of the folder of cases when the page is built; see filed-cases.ts beside vite.config.ts. */
+/** Made of the folder of cases when the page is built; see vite.config.ts. */
 declare module 'virtual:filed' {
   type Loaded<T> = () => Promise<{ readonly default: T }>;
   const topics: Readonly<Record<string, Loaded<Readonly<Record<string, Loaded<string>>>>>>;
