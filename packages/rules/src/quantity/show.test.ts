@@ -19,6 +19,8 @@ describe('a range is shown as a person writes it', () => {
     [point(2), '', '2'],
     [{ lo: 1.1, hi: 1.25 }, '', '1.1–1.25'],
     [point(0.764), 'mΩ/ft', '0.764 mΩ/ft'],
+    [point(65.45), '', '65.45'],
+    [point(65.45 - 1e-13), 'kWh', '65.5 kWh'],
   ])('%j %s is “%s”', (range, unit, wanted) => {
     expect(show(range, unit)).toBe(wanted);
   });

@@ -75,7 +75,8 @@ export function showNumber(value: number, places: number): string {
     format = new Intl.NumberFormat('en-US', { maximumFractionDigits: places });
     formats.set(places, format);
   }
-  const text = format.format(value);
+  // Twelve digits are kept, so that one amount reckoned in two ways is not rounded to two.
+  const text = format.format(Number(value.toPrecision(12)));
   return text === '-0' ? '0' : text.replace('-', '−');
 }
 

@@ -68,7 +68,7 @@ export const energy = part({
       label: 'Days until the battery is at its stop line, as far as can be foretold',
       noun: 'the battery',
       unit: 'd',
-      is: 'choose(battery.told, choose(battery.loss > 0, min(battery.spare / battery.loss * time.day, stay.foretold), stay.foretold), unlimited)',
+      is: 'choose(battery.loadsTold && day.deepest > battery.usable, between(0, time.day), choose(battery.told, choose(battery.loss > 0, min(battery.spare / battery.loss * time.day, stay.foretold), stay.foretold), unlimited))',
       source: balance,
     },
     'gas.burningTold': {

@@ -36,7 +36,7 @@ export const changes: readonly Change[] = [
     kind: 'less',
     fact: 'addon.hours',
     step: 0.5,
-    says: 'Run it {to} a day instead of {from}.',
+    says: 'Run it {to} a day instead of {from}, if everybody will keep to that.',
     asks: 3,
     source: custom,
   },

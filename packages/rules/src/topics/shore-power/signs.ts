@@ -126,7 +126,7 @@ export const voltages = part({
         when: {
           all: [{ fact: 'voltage.trailer', operator: 'lessThan', value: { fact: 'voltage.low' } }],
         },
-        says: 'The voltage is low: compressors run hot on it. Shut something off, and watch it over the afternoon, when the whole park cools.',
+        says: 'The voltage is low: compressors run hot on it, and one that hums and does not cool is shut off at once. Shut something off, and watch it over the afternoon, when the whole park cools.',
       },
       otherwise: 'There is voltage enough.',
       unsure: 'Whether there is voltage enough is not known: read it with everything running.',

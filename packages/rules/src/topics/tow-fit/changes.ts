@@ -106,7 +106,7 @@ const less = (fact: string, remind: Pick<Change, 'remind'>): readonly Change[] =
     fact,
     column: 'weight',
     step: 1,
-    says: 'Leave {amount} of {row} at home: {to} instead of {from}.',
+    says: 'Take at most {to} of {row} along instead of {from}; what cannot be parted stays at home.',
     asks: 4,
     source: manners,
     ...remind,
