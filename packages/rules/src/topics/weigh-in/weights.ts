@@ -171,7 +171,7 @@ export const weighed = part({
             },
           ],
         },
-        says: 'The tongue’s share of the trailer is outside the usual band: too light and the trailer sways, too heavy and it overloads the rear. Shift load and weigh again.',
+        says: 'The tongue’s share of the trailer is outside the usual band: too light and the trailer sways, too heavy and it overloads the rear. Shift load and weigh the tongue again before you tow.',
       },
       unsure:
         'The tongue’s share may lie outside the usual band: the scale cannot tell closer. Weigh the tongue by itself.',
