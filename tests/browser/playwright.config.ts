@@ -17,7 +17,7 @@ export default defineConfig({
   testDir: '.',
   outputDir: '../.results',
   forbidOnly: true,
-  workers: 1,
+  workers: 2,
   timeout: 60_000,
   use: {
     baseURL: address,

@@ -4,6 +4,7 @@ import type { Place, Trouble } from './shapes';
 export type Fault =
   | { readonly code: 'too-long'; readonly most: number }
   | { readonly code: 'nul' }
+  | { readonly code: 'too-deep' }
   | { readonly code: 'no-front' }
   | { readonly code: 'front-syntax'; readonly found: string }
   | { readonly code: 'front-unread' }
@@ -68,6 +69,8 @@ export function sayFault(fault: Fault): string {
   switch (fault.code) {
     case 'too-long':
       return `The document is longer than ${fault.most} characters; split it into several cases.`;
+    case 'too-deep':
+      return 'Something in the document is nested too deep to be read; a case needs no more than a list in a quotation.';
     case 'nul':
       return 'There is a NUL character here; a case is plain text, so take it out.';
     case 'no-front':

@@ -1,21 +1,19 @@
 import type { RootContent } from 'mdast';
-import { directiveFromMarkdown } from 'mdast-util-directive';
-import { fromMarkdown } from 'mdast-util-from-markdown';
-import { frontmatterFromMarkdown } from 'mdast-util-frontmatter';
-import { gfmFromMarkdown } from 'mdast-util-gfm';
-import { directive } from 'micromark-extension-directive';
-import { frontmatter } from 'micromark-extension-frontmatter';
-import { gfm } from 'micromark-extension-gfm';
+import remarkDirective from 'remark-directive';
+import remarkFrontmatter from 'remark-frontmatter';
+import remarkGfm from 'remark-gfm';
+import remarkParse from 'remark-parse';
+import { unified } from 'unified';
 import { retyped, type Tree } from './retyped';
 
-const syntax = {
-  extensions: [frontmatter(), gfm(), directive()],
-  mdastExtensions: [frontmatterFromMarkdown(), gfmFromMarkdown(), directiveFromMarkdown()],
-};
+const parser = unified()
+  .use(remarkParse)
+  .use(remarkFrontmatter)
+  .use(remarkGfm)
+  .use(remarkDirective);
 
 /** The blocks of a document: CommonMark, with GitHub's additions, directives and front matter. */
-export const parse = (source: string): readonly RootContent[] =>
-  fromMarkdown(source, syntax).children;
+export const parse = (source: string): readonly RootContent[] => parser.parse(source).children;
 
 let last: Tree | undefined;
 

@@ -263,3 +263,9 @@ test('2,000 mutated cases: none throws, half take less than 50 ms, and none fits
   // Many mutations only touch prose: those must still be judged.
   expect(sound).toBeGreaterThan(200);
 });
+
+test('a body nested deeper than anybody can read is refused in one sentence', () => {
+  const text = `---\ntitle: Deep\ntopic: tow-fit\n---\n\n${'>'.repeat(100_000)} deep\n`;
+  const { troubles } = readCase(text);
+  expect(troubles.map(({ says }) => says)).toEqual([expect.stringContaining('nested too deep')]);
+});

@@ -222,6 +222,20 @@ function placeOfProblem(
   return list.rows[row - 1]?.cells[id]?.span.start ?? list.place;
 }
 
+/** Fifty quotations or lists within one another, by the markers that a line begins with. */
+const deep = /^(?:[ \t]*(?:>|(?:[*+-]|\d{1,9}[.)])[ \t])){50}/m;
+
+/** The Markdown library goes down into nested blocks by recursion, and can run out of stack there. */
+function treeUnlessTooDeep(source: string): readonly RootContent[] | undefined {
+  if (deep.test(source)) return undefined;
+  try {
+    return treeOf(source);
+  } catch (problem) {
+    if (problem instanceof RangeError) return undefined;
+    throw problem;
+  }
+}
+
 /** The rule sets a case may name; of those that are known by id only, none can be run. */
 export type TopicShelf = {
   readonly ids: readonly string[];
@@ -256,7 +270,8 @@ export function readCaseFrom(shelf: TopicShelf, text: string, asOf?: string): Ca
   const note: Note = (at, fault) => troubles.push(trouble(at, sayFault(fault)));
   // A byte order mark is no part of the text that positions count; edits put it back.
   const source = withoutMark(text);
-  const children = treeOf(source);
+  const children = treeUnlessTooDeep(source);
+  if (!children) return refused(text, [trouble(begin, sayFault({ code: 'too-deep' }))]);
   const head = children[0];
   if (head?.type !== 'yaml') {
     return refused(text, [trouble(begin, sayFault({ code: 'no-front' }))]);

@@ -12,6 +12,8 @@ export type CompiledFormula = {
   readonly factor: number;
   /** Whether some input enters it more than once, so that plain ranges come out too wide. */
   readonly repeats: boolean;
+  /** Whether a simulation stands in it or below it, so that reckoning it again takes long. */
+  readonly stepwise: boolean;
 };
 
 /** The formulas of a topic, parsed and in an order in which each comes after what it uses. */
@@ -46,6 +48,8 @@ function compileSimulation(id: string, simulation: Simulation): CompiledSimulati
   if (typeof simulation.steps === 'string') uses.push(simulation.steps);
   return { simulation, states, values, uses };
 }
+
+const hasSteps = (node: Node): boolean => node.kind === 'over' || below(node).some(hasSteps);
 
 /** How often each input stands in a formula once all formulas it uses are written out; 2 is many. */
 function occurrences(
@@ -124,7 +128,9 @@ export function compile(topic: Topic): Compiled {
     if (!unit) throw new FormulaError(`“${name}”: there is no unit “${formula.unit}”.`);
     const { factor } = unit;
     const repeats = [...found.values()].some((n) => n > 1);
-    formulas.set(name, { name, formula, node, factor, repeats });
+    const stepwise =
+      hasSteps(node) || namesIn(node).some((used) => formulas.get(used)?.stepwise ?? false);
+    formulas.set(name, { name, formula, node, factor, repeats, stepwise });
   };
   for (const name of declared.keys()) visit(name);
   for (const id of simulations.keys()) visitSimulation(id);

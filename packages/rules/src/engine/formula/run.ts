@@ -142,7 +142,7 @@ export function run(
       const plain = reckon(formula.node, scope);
       if (!withSlopes || !formula.repeats || plain.kind !== 'number') return plain;
       kept.set(name, plain);
-      return tighten(name, plain);
+      return tighten(name, plain, formula.stepwise);
     }
     const parameter = parameters.get(name);
     if (parameter !== undefined) return exactly(parameter);
@@ -158,9 +158,10 @@ export function run(
    * an input that enters twice no longer counts against itself. An input that may move the result
    * either way is held at its middle, and moves it from there by no more than its steepest slope
    * times half its range: the mean value theorem, whose bounds stand beside the plain ones. Where
-   * that is still wide, the range of the worst such input is taken in four parts.
+   * that is still wide, the range of the worst such input is taken in four parts, unless a simulation
+   * would have to be gone through for each.
    */
-  const tighten = (name: string, plain: NumberValue): NumberValue => {
+  const tighten = (name: string, plain: NumberValue, stepwise: boolean): NumberValue => {
     if (isPoint(plain) || plain.slopes.size === 0) return plain;
     const low = new Map<string, Interval>(pins);
     const high = new Map<string, Interval>(pins);
@@ -189,7 +190,12 @@ export function run(
       const most = valueAt(new Map([...high, ...middle])).hi + swing;
       found = common(found, { lo: least, hi: most });
     }
-    if (widest && pins.size === 0 && widest.by > worthQuartering * (found.hi - found.lo)) {
+    if (
+      widest &&
+      !stepwise &&
+      pins.size === 0 &&
+      widest.by > worthQuartering * (found.hi - found.lo)
+    ) {
       const { key, range } = widest;
       const parts = quarters(range).map((each) => asNumber(quarterRun(key, each).value(name)));
       found = common(found, parts.reduce<Interval>(hull, parts[0] ?? found));
