@@ -83,12 +83,12 @@ const wanted = (node) => (typeof node === 'object' ? node : { valeur: node });
 function situation(inputs) {
   const facts = {};
   for (const [id, input] of inputs) {
-    if (input.kind === 'number') facts[id] = input.open ? 0 : input.lo;
+    if (input.kind === 'number') facts[id] = input.open ? 1 : input.lo;
     if (input.kind === 'among') facts[id] = `'${input.options[0]}'`;
     if (input.kind === 'rows') {
       input.rows.forEach((row, i) => {
         for (const [column, cell] of Object.entries(row)) {
-          facts[`${id}.${column}#${i}`] = cell.open ? 0 : cell.lo;
+          facts[`${id}.${column}#${i}`] = cell.open ? 1 : cell.lo;
         }
       });
     }
