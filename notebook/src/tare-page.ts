@@ -1,6 +1,7 @@
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { keyed } from 'lit/directives/keyed.js';
+import { hearFiles } from './elements/file-events';
 import { PlainElement } from './elements/plain-element';
 import { type Address, caseAddress, readAddress } from './state/address';
 import { filedCase } from './state/filed';
@@ -55,6 +56,7 @@ export class TarePage extends PlainElement {
     elsewhere: { state: true },
     unread: { state: true },
     broken: { state: true },
+    over: { state: true },
   };
   declare address: Address;
   declare found: Found | undefined;
@@ -65,7 +67,10 @@ export class TarePage extends PlainElement {
   declare unread: boolean;
   /** Why the link that was opened leads to no case; '' while all is well. */
   declare broken: string;
+  /** Whether files hang over the page just now. */
+  declare over: boolean;
   private visit = 0;
+  private stop = new AbortController();
   private unhear: (() => void) | undefined;
 
   override connectedCallback(): void {
@@ -73,7 +78,13 @@ export class TarePage extends PlainElement {
     this.system = 'us';
     this.unread = false;
     this.broken = '';
+    this.over = false;
     addEventListener('hashchange', this.arrive);
+    this.stop = new AbortController();
+    const hover = (over: boolean): void => {
+      this.over = over;
+    };
+    hearFiles({ hover, open: this.open }, this.stop.signal);
     this.unhear = hearElsewhere(this.hear);
     this.arrive().then(() => {
       // Whatever no case needs comes once the case stands.
@@ -88,9 +99,20 @@ export class TarePage extends PlainElement {
 
   override disconnectedCallback(): void {
     removeEventListener('hashchange', this.arrive);
+    this.stop.abort();
     this.unhear?.();
     super.disconnectedCallback();
   }
+
+  private open = async (files: readonly File[]): Promise<void> => {
+    try {
+      const { DropCases } = await import('./elements/drop-cases');
+      const at = this.querySelector('drop-cases');
+      if (at instanceof DropCases) await at.open(files);
+    } catch {
+      this.unread = true;
+    }
+  };
 
   private hear = (news: Elsewhere): void => {
     const { address, elsewhere } = this;
@@ -249,7 +271,7 @@ export class TarePage extends PlainElement {
       </header>
       <main id="main" tabindex="-1"><div role="status">${this.news()}</div>${this.body()}</main>
       <page-foot></page-foot>
-      <drop-cases></drop-cases>
+      <drop-cases .over=${this.over}></drop-cases>
     `;
   }
 }

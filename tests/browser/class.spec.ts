@@ -1,11 +1,7 @@
 import { readFile } from 'node:fs/promises';
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { parse } from 'csv-parse/sync';
-import { expect as asSoon, test } from './page';
-
-/** Machines that do much else at the same time are given time. */
-const expect = asSoon.configure({ timeout: 20_000 });
+import { expect, objections, test } from './page';
 
 const ball = 'It drops over the ball, so it must fit';
 const unread = 'The label nobody has read';
@@ -185,35 +181,31 @@ test('a class is walked by keyboard alone', async ({ page }) => {
   await expect(opened(page)).toBeFocused();
 });
 
-for (const scheme of ['light', 'dark'] as const) {
-  test(`no state of a class has anything for axe to object to, ${scheme}`, async ({ page }) => {
-    await page.emulateMedia({ colorScheme: scheme, reducedMotion: 'reduce' });
-    const clean = async (state: string) => {
-      const { violations } = await new AxeBuilder({ page }).analyze();
-      expect(violations.map(({ id, nodes }) => `${state} ${id}: ${nodes[0]?.html}`)).toEqual([]);
-      const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-      expect(over, `${state} scrolls sideways`).toBeLessThanOrEqual(0);
-    };
-    await page.goto('/#/class');
-    await expect(page.getByRole('checkbox').first()).toBeVisible();
-    await expect(page.locator('page-foot footer')).toBeVisible();
-    await clean('setting up');
-    await begin(page, ['Ada', 'Ben'], [unread, ball]);
-    await clean('in progress');
-    await say(page, 'nothing');
-    await clean('with a mistake');
-    await say(page, '1,003 lb');
-    await say(page, '1,020 lb');
-    await page.getByRole('button', { name: 'Open the working', exact: true }).click();
-    await clean('opened');
-    await page.getByRole('button', { name: 'End the class here' }).click();
-    await expect(page.getByText('Together: 2 of 2')).toBeVisible();
-    await clean('tally');
-    await page.getByRole('button', { name: 'To the classes' }).click();
-    await expect(page.getByText('Earlier classes')).toBeVisible();
-    await clean('records');
-    await page.goto('/#/class/learners');
-    await expect(page.getByText('Waiting for the trainer')).toBeVisible();
-    await clean('learners');
-  });
-}
+test('no state of a class has anything for axe to object to', async ({ page }) => {
+  const clean = async (state: string) => {
+    expect(await objections(page), state).toEqual([]);
+    const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    expect(over, `${state} scrolls sideways`).toBeLessThanOrEqual(0);
+  };
+  await page.goto('/#/class');
+  await expect(page.getByRole('checkbox').first()).toBeVisible();
+  await expect(page.locator('page-foot footer')).toBeVisible();
+  await clean('setting up');
+  await begin(page, ['Ada', 'Ben'], [unread, ball]);
+  await clean('in progress');
+  await say(page, 'nothing');
+  await clean('with a mistake');
+  await say(page, '1,003 lb');
+  await say(page, '1,020 lb');
+  await page.getByRole('button', { name: 'Open the working', exact: true }).click();
+  await clean('opened');
+  await page.getByRole('button', { name: 'End the class here' }).click();
+  await expect(page.getByText('Together: 2 of 2')).toBeVisible();
+  await clean('tally');
+  await page.getByRole('button', { name: 'To the classes' }).click();
+  await expect(page.getByText('Earlier classes')).toBeVisible();
+  await clean('records');
+  await page.goto('/#/class/learners');
+  await expect(page.getByText('Waiting for the trainer')).toBeVisible();
+  await clean('learners');
+});

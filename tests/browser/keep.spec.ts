@@ -1,9 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from '@playwright/test';
-import { expect as asSoon, fact, openCase, test, verdict } from './page';
-
-/** Machines that do much else at the same time are given time. */
-const expect = asSoon.configure({ timeout: 20_000 });
+import { expect, fact, openCase, test, verdict } from './page';
 
 const crossover = 'crossover-and-single-axle';
 const payload = 'vehicle.placardPayload';

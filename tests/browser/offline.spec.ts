@@ -3,10 +3,7 @@ import { createServer, type Server } from 'node:http';
 import { tmpdir } from 'node:os';
 import { extname, join } from 'node:path';
 import type { Page } from '@playwright/test';
-import { expect as asSoon, fact, openCase, test, verdict } from './page';
-
-/** Machines that do much else at the same time are given time. */
-const expect = asSoon.configure({ timeout: 20_000 });
+import { expect, fact, openCase, test, verdict } from './page';
 
 const crossover = 'crossover-and-single-axle';
 const built = new URL('../../notebook/dist', import.meta.url).pathname;

@@ -1,3 +1,4 @@
+import AxeBuilder from '@axe-core/playwright';
 import { test as base, expect, type Page } from '@playwright/test';
 
 /** A page that fails its test on any policy violation, script error or call to elsewhere. */
@@ -25,6 +26,23 @@ export const test = base.extend<{ page: Page }>({
 });
 
 export { expect };
+
+/**
+ * What axe objects to, in light and in dark: one line a rule broken, with the first place.
+ * Frames of other origins are what its quick way leaves out, and there are none.
+ */
+export async function objections(page: Page): Promise<readonly string[]> {
+  const all: string[] = [];
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+    const axe = new AxeBuilder({ page })
+      .setLegacyMode(true)
+      .options({ resultTypes: ['violations'], preload: false });
+    const { violations } = await axe.analyze();
+    all.push(...violations.map(({ id, nodes }) => `${colorScheme} ${id}: ${nodes[0]?.html}`));
+  }
+  return all;
+}
 
 export const openCase = async (page: Page, name: string): Promise<void> => {
   await page.goto(`/#/case/tow-fit/${name}`);

@@ -19,6 +19,8 @@ export default defineConfig({
   forbidOnly: true,
   workers: 2,
   timeout: 60_000,
+  // Machines that do much else at the same time are given time.
+  expect: { timeout: 20_000 },
   use: {
     baseURL: address,
     launchOptions: {

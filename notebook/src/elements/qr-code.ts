@@ -7,6 +7,9 @@ const quiet = 4;
 /** A version of the standard's that is left out. */
 const misread = 23;
 
+/** Width of a module in CSS pixels: a whole number, so that no edge falls within a pixel. */
+const wholePixels = 3;
+
 /** Dark modules as one path: a stretch of a row is one step to the right and back. */
 function pathOf(rows: readonly (readonly boolean[])[]): string {
   return rows
@@ -54,6 +57,7 @@ export class QrCode extends PlainElement {
     const { rows, label } = this;
     if (!rows) return nothing;
     return html`<svg class="code" viewBox="0 0 ${rows.length} ${rows.length}" role="img"
+      width=${rows.length * wholePixels} height=${rows.length * wholePixels}
       aria-label=${label} shape-rendering="crispEdges">
       ${svg`<rect width="100%" height="100%" fill="#fff" /><path d=${pathOf(rows)} fill="#000" />`}
     </svg>`;
