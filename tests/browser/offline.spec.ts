@@ -5,6 +5,8 @@ import { extname, join } from 'node:path';
 import type { Page } from '@playwright/test';
 import { expect, fact, openCase, test, verdict } from './page';
 
+test.use({ serviceWorkers: 'allow' });
+
 const crossover = 'crossover-and-single-axle';
 const built = new URL('../../notebook/dist', import.meta.url).pathname;
 

@@ -23,6 +23,8 @@ export default defineConfig({
   expect: { timeout: 20_000 },
   use: {
     baseURL: address,
+    // Only what tests offline needs one; elsewhere it would fetch the whole page for every test.
+    serviceWorkers: 'block',
     launchOptions: {
       executablePath: process.env.TAREBOOK_CHROMIUM ?? '/usr/bin/chromium',
       args: flags,
