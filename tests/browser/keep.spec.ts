@@ -6,6 +6,8 @@ const crossover = 'crossover-and-single-axle';
 const payload = 'vehicle.placardPayload';
 const saved = 450;
 
+const post = (page: Page) => page.getByLabel('A short post', { exact: true });
+
 /** Everything stored, read past the page itself. */
 const stored = (page: Page, store: string) =>
   page.evaluate(
@@ -208,6 +210,8 @@ test('everything goes into one file and comes back, beside what is there and nev
 }) => {
   await openCase(page, crossover);
   await fact(page, payload).fill('1,112 lb');
+  await expect(verdict(page)).toHaveText('Does not fit');
+  await post(page).fill('As I would say it.');
   await page.waitForTimeout(saved);
   await page.goto('/#/class');
   await page.getByLabel('First names or numbers').fill('Ada');
@@ -236,6 +240,8 @@ test('everything goes into one file and comes back, beside what is there and nev
   expect(Object.keys(cases).toSorted()).toEqual([`tow-fit/${crossover}`, `tow-fit/${crossover}-2`]);
   expect(JSON.stringify(cases[`tow-fit/${crossover}`])).toContain('1,250 lb');
   expect(JSON.stringify(cases[`tow-fit/${crossover}-2`])).toContain('1,112 lb');
+  await there.goto(`/#/case/tow-fit/${crossover}-2`);
+  await expect(post(there)).toHaveValue(/^As I would say it\./);
   await there.goto('/#/class');
   await expect(there.getByText('Committed: 1 of 1.')).toBeVisible();
   await elsewhere.close();

@@ -47,6 +47,7 @@ export class VerdictNote extends PlainElement {
         ${was ? html`<p class="moved">as filed: ${was.words}. ${was.sentence}</p>` : nothing}
         <p class="soft small">
           ${answer.restsOn}
+          ${answer.house ? `Reckoned with the numbers of ${answer.house.name}.` : ''}
           ${current ? nothing : html`<strong>This is the verdict before the entry marked below.</strong>`}
         </p>
       </section>

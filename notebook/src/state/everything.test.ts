@@ -17,12 +17,17 @@ const shelf = fc.uniqueArray(kept, { selector: keyOf, maxLength: 6 });
 test('taking in a file writes over nothing, loses no text, and doing it twice adds nothing', () => {
   fc.assert(
     fc.property(shelf, shelf, (cases, incoming) => {
-      const opened = { cases: incoming, classes: [], house: [], unread: [] };
-      const added = merged({ cases, classes: [] }, opened).cases;
+      const opened = { cases: incoming, classes: [], house: [], replies: [], unread: [] };
+      const { cases: added, names } = merged({ cases, classes: [] }, opened);
       const keys = [...cases, ...added].map(keyOf);
       expect(new Set(keys).size).toBe(keys.length);
       for (const { topic, text } of incoming) {
         expect([...cases, ...added].some((c) => c.topic === topic && c.text === text)).toBe(true);
+      }
+      for (const each of incoming) {
+        const name = names.get(keyOf(each));
+        const here = [...cases, ...added].find((c) => c.topic === each.topic && c.name === name);
+        expect(here?.text).toBe(each.text);
       }
       const again = merged({ cases: [...cases, ...added], classes: [] }, opened);
       expect(again.cases).toEqual([]);

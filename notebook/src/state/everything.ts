@@ -1,7 +1,14 @@
 import { type Group, isGroup } from './group';
 import { allHouses, type House, isHouse, keepHouse } from './house';
-import { allKept, isKept, type Kept, keep } from './kept';
+import { allKept, isKept, type Kept, keep, keyOf } from './kept';
 import { allAside, dropRecord, everyRecord, hasFields, putRecord } from './shelf';
+import {
+  allWordings,
+  type CaseWordings,
+  isCaseWordings,
+  keepWordings,
+  keptWordings,
+} from './wording';
 
 /** All that a person has on this device, as one file. */
 export type Everything = {
@@ -12,6 +19,8 @@ export type Everything = {
   readonly cases: readonly Kept[];
   readonly classes: readonly Group[];
   readonly house: readonly House[];
+  /** Replies in a person's own words. */
+  readonly replies: readonly CaseWordings[];
   /** Records that could not be read, as they were found. */
   readonly aside: readonly unknown[];
 };
@@ -24,7 +33,8 @@ export async function gatherEverything(now: Date): Promise<Everything> {
   const [cases, classes, house] = [await allKept(), await allGroups(), await allHouses()];
   const aside = await allAside();
   const saved = now.toISOString();
-  return { kind: 'tarebook-everything', version: 1, saved, cases, classes, house, aside };
+  const replies = allWordings();
+  return { kind: 'tarebook-everything', version: 1, saved, cases, classes, house, replies, aside };
 }
 
 /** A file that is not one of ours, in one sentence. */
@@ -42,6 +52,7 @@ export type Opened = {
   readonly cases: readonly Kept[];
   readonly classes: readonly Group[];
   readonly house: readonly House[];
+  readonly replies: readonly CaseWordings[];
   /** Such as `cases[3]`. */
   readonly unread: readonly string[];
 };
@@ -80,6 +91,7 @@ export function readEverything(text: string): Opened {
     cases: whole('cases', isKept),
     classes: whole('classes', isGroup),
     house: whole('house', isHouse),
+    replies: whole('replies', isCaseWordings),
     unread,
   };
 }
@@ -92,17 +104,26 @@ export function freeName(name: string, taken: ReadonlySet<string>): string {
   return `${name}-${n}`;
 }
 
+type Merged = {
+  readonly cases: readonly Kept[];
+  readonly classes: readonly Group[];
+  /** What each case of the file is called here, by its address in the file. */
+  readonly names: ReadonlyMap<string, string>;
+};
+
 /** What to write, given what is here: nothing is ever written over. */
 export function merged(
   here: { readonly cases: readonly Kept[]; readonly classes: readonly Group[] },
   opened: Opened,
-): { readonly cases: readonly Kept[]; readonly classes: readonly Group[] } {
+): Merged {
   const cases: Kept[] = [];
+  const names = new Map<string, string>();
   for (const each of opened.cases) {
     const all = [...here.cases, ...cases].filter(({ topic }) => topic === each.topic);
-    if (all.some(({ text }) => text === each.text)) continue;
-    const name = freeName(each.name, new Set(all.map((one) => one.name)));
-    cases.push({ ...each, name });
+    const same = all.find(({ text }) => text === each.text);
+    const name = same?.name ?? freeName(each.name, new Set(all.map((one) => one.name)));
+    names.set(keyOf(each.topic, each.name), name);
+    if (!same) cases.push({ ...each, name });
   }
   const classes: Group[] = [];
   for (const each of opened.classes) {
@@ -111,24 +132,39 @@ export function merged(
     if (all.some((one) => JSON.stringify(one) === same)) continue;
     classes.push({ ...each, id: freeName(each.id, new Set(all.map(({ id }) => id))) });
   }
-  return { cases, classes };
+  return { cases, classes, names };
 }
 
 const counted = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
+
+/** Takes in replies in a person's own words; what was worded here stays as it is. */
+function takeInReplies(replies: readonly CaseWordings[], names: Merged['names']): string {
+  let refused = 0;
+  for (const { topic, name, wordings } of replies) {
+    const own = names.get(keyOf(topic, name)) ?? name;
+    if (!keepWordings(topic, own, { ...wordings, ...keptWordings(topic, own) })) refused += 1;
+  }
+  if (replies.length === 0) return '';
+  return refused === 0
+    ? 'Replies in your own words came with them.'
+    : 'This device did not keep the replies in your own words; they stay in the file.';
+}
 
 /** Takes in what a file holds, beside what is here, and says what became of it. */
 export async function takeIn(text: string): Promise<string> {
   const opened = readEverything(text);
   const here = { cases: await allKept(), classes: await allGroups() };
   const houses = await allHouses();
-  const { cases, classes } = merged(here, opened);
+  const { cases, classes, names } = merged(here, opened);
   for (const each of cases) await keep(each);
   for (const each of classes) await keepGroup(each);
   const fresh = opened.house.filter(({ topic }) => !houses.some((own) => own.topic === topic));
   for (const each of fresh) await keepHouse(each);
   const left = opened.house.length - fresh.length;
+  const replies = takeInReplies(opened.replies, names);
   const parts = [
     `${counted(cases.length, 'case', 'cases')} and ${counted(classes.length, 'class', 'classes')} were taken in, beside what was here.`,
+    replies,
     fresh.length > 0 ? 'The dealer’s own numbers were taken in.' : '',
     left > 0 ? 'This device has a dealer’s own numbers already, and they stay as they are.' : '',
     opened.unread.length > 0

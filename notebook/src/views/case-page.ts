@@ -27,6 +27,7 @@ import { strip, verdict } from '../sections/verdict';
 import { begin, change, current, type History, redo, undo } from '../state/history';
 import { type Judged, judge, readNow } from '../state/judged';
 import { forget, keep } from '../state/kept';
+import { whyNotKept } from '../state/shelf';
 
 /** The page from top to bottom. */
 const sections: readonly Section[] = [
@@ -139,9 +140,8 @@ export class CasePage extends PlainElement {
       if (text === this.filed) await forget(this.topicId, this.name);
       else await keep({ topic: this.topicId, name: this.name, text, at: Date.now() });
       this.notice = '';
-    } catch {
-      this.notice =
-        'This device keeps nothing for the page just now, so what you typed lives only in this tab; save it as a file.';
+    } catch (problem) {
+      this.notice = `${whyNotKept(problem)} Save it as a file.`;
     }
   };
 

@@ -109,13 +109,10 @@ export class CasesPage extends PlainElement {
   }
 
   /** Files are opened by what takes dropped ones. */
-  private async picked(event: Event): Promise<void> {
-    const field = event.target;
+  private picked({ target: field }: Event): void {
     if (!(field instanceof HTMLInputElement)) return;
     const files = [...(field.files ?? [])];
     field.value = '';
-    // It comes after the page; a file picked before then waits for it.
-    await customElements.whenDefined('drop-cases');
     document.dispatchEvent(chosen(files));
   }
 
