@@ -3,6 +3,7 @@ import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { keyed } from 'lit/directives/keyed.js';
 import { hearFiles } from './elements/file-events';
 import { PlainElement } from './elements/plain-element';
+import { partMissing } from './sections/once-shown';
 import { type Address, caseAddress, readAddress } from './state/address';
 import { filedCase } from './state/filed';
 import { readHouses } from './state/house';
@@ -57,6 +58,7 @@ export class TarePage extends PlainElement {
     unread: { state: true },
     broken: { state: true },
     over: { state: true },
+    partial: { state: true },
   };
   declare address: Address;
   declare found: Found | undefined;
@@ -69,6 +71,8 @@ export class TarePage extends PlainElement {
   declare broken: string;
   /** Whether files hang over the page just now. */
   declare over: boolean;
+  /** Whether a part below could not be had; what stands there stands. */
+  declare partial: boolean;
   private visit = 0;
   private stop = new AbortController();
   private unhear: (() => void) | undefined;
@@ -79,11 +83,19 @@ export class TarePage extends PlainElement {
     this.unread = false;
     this.broken = '';
     this.over = false;
+    this.partial = false;
     addEventListener('hashchange', this.arrive);
     this.stop = new AbortController();
     const hover = (over: boolean): void => {
       this.over = over;
     };
+    document.addEventListener(
+      partMissing,
+      () => {
+        this.partial = true;
+      },
+      { signal: this.stop.signal },
+    );
     hearFiles({ hover, open: this.open }, this.stop.signal);
     this.unhear = hearElsewhere(this.hear);
     this.arrive().then(() => {
@@ -129,6 +141,7 @@ export class TarePage extends PlainElement {
     const visit = this.visit;
     this.found = undefined;
     this.elsewhere = undefined;
+    this.partial = false;
     this.broken = '';
     this.address = address;
     // The page that was here goes first, and asks for what was typed on it to be kept.
@@ -237,7 +250,11 @@ export class TarePage extends PlainElement {
   }
 
   private news() {
-    const { elsewhere } = this;
+    const { elsewhere, partial } = this;
+    if (partial) {
+      return html`<p class="notice">A part of this page could not be read: the network is away, or a newer page has
+        taken its place. What you typed is kept. <button @click=${() => location.reload()}>Reload</button></p>`;
+    }
     if (!elsewhere) return nothing;
     const { topic, name } = elsewhere;
     return elsewhere.kind === 'changed'

@@ -85,6 +85,18 @@ test('a change in one window is told in the other, and shown there when asked fo
   await expect(other.getByText('This case was changed in another window.')).toHaveCount(0);
 });
 
+test('the list of cases follows what another window does', async ({ page, context }) => {
+  await page.goto('/#/cases');
+  const row = page.locator('.cases li').filter({ hasText: 'Four people, a dog, and a crossover' });
+  await expect(row).not.toContainText('changed by you');
+  await expect(row.locator('.word-of')).toHaveText('fits with care');
+  const other = await context.newPage();
+  await openCase(other, crossover);
+  await fact(other, payload).fill('1,103 lb');
+  await expect(row).toContainText('changed by you');
+  await expect(row.locator('.word-of')).toHaveText('does not fit');
+});
+
 test('two windows that change one case overwrite nothing: both are kept, and it is said', async ({
   page,
   context,

@@ -1,3 +1,4 @@
+import { test as plain } from '@playwright/test';
 import { expect, objections, openCase, test, verdict } from './page';
 
 const pages = [
@@ -115,3 +116,18 @@ test('a damaged record is set aside, and the case opens as filed', async ({ page
   );
   expect(aside).toBe(1);
 });
+
+// Not the page that fails on a refused script: one is refused here on purpose.
+plain(
+  'a part of a case that cannot be had is told, and what stands there stands',
+  async ({ page }) => {
+    await page.route(/\/case-rest-[^/]+\.js$/, (route) => route.abort());
+    await openCase(page, 'crossover-and-single-axle');
+    await expect(page.getByText('A part of this page could not be read')).toBeVisible();
+    await expect(verdict(page)).toHaveText('Fits with care');
+    await page.unroute(/\/case-rest-[^/]+\.js$/);
+    await page.getByRole('button', { name: 'Reload' }).click();
+    await expect(page.getByRole('heading', { name: 'The working' })).toBeVisible();
+    await expect(page.getByText('A part of this page could not be read')).toHaveCount(0);
+  },
+);

@@ -1,6 +1,9 @@
 /** Time for a case to be drawn, and for its drawing to be fetched, before anything else is. */
 const after = 300;
 
+/** Sent when a part of the page could not be had; whoever frames the page says so. */
+export const partMissing = 'part-missing';
+
 /** What loads a script that no first sight of a case needs: once, and again where that failed. */
 export function onceShown(load: () => Promise<unknown>): () => void {
   let asked = false;
@@ -10,6 +13,7 @@ export function onceShown(load: () => Promise<unknown>): () => void {
     const fetch = () =>
       load().catch(() => {
         asked = false;
+        document.dispatchEvent(new Event(partMissing));
       });
     setTimeout(fetch, after);
   };

@@ -7,8 +7,9 @@ import type { CaseStarted } from '../elements/start-case';
 import '../elements/start-case';
 import { caseAddress } from '../state/address';
 import { allFiled } from '../state/filed';
+import { houseOver } from '../state/house';
 import { judge } from '../state/judged';
-import { allKept, keep } from '../state/kept';
+import { allKept, hearElsewhere, keep } from '../state/kept';
 
 type Row = {
   readonly topic: string;
@@ -25,7 +26,21 @@ type Row = {
 
 const levels = ['starter', 'working', 'hard', ''];
 
+/** What was judged in this window, while neither its text nor the house's numbers have changed. */
+const judgedBefore = new Map<string, { readonly house: unknown; readonly row: Row }>();
+
 function rowOf(topic: string, name: string, text: string, own: Row['own']): Row {
+  const key = JSON.stringify([topic, name, own, text]);
+  const set = topics[topic];
+  const [house] = set ? houseOver(set) : [];
+  const before = judgedBefore.get(key);
+  if (before && before.house === house) return before.row;
+  const row = judgedRow(topic, name, text, own);
+  judgedBefore.set(key, { house, row });
+  return row;
+}
+
+function judgedRow(topic: string, name: string, text: string, own: Row['own']): Row {
   const { doc, answer } = judge(text);
   const { title, asked = '', level = '' } = doc.front;
   const outcome = answer?.outcome ?? '';
@@ -78,22 +93,40 @@ export class CasesPage extends PlainElement {
   declare notice: string;
   /** Whether there are still cases to come. */
   declare reading: boolean;
+  private turn = 0;
+  private unhear: (() => void) | undefined;
 
   override connectedCallback(): void {
     super.connectedCallback();
     this.search = '';
     this.notice = '';
-    this.read().catch(() => {
+    this.unhear = hearElsewhere(() => this.read());
+    this.read();
+  }
+
+  override disconnectedCallback(): void {
+    this.unhear?.();
+    super.disconnectedCallback();
+  }
+
+  private read(): void {
+    this.turn += 1;
+    this.readRows(this.turn).catch(() => {
       this.notice = 'The cases could not be read; reload the page.';
     });
   }
 
-  private async read(): Promise<void> {
+  /** Draws the rows as they come; when they are read anew, the old ones stand until all are there. */
+  private async readRows(turn: number): Promise<void> {
     this.reading = true;
+    const again = this.rows !== undefined;
+    let all: readonly Row[] = [];
     for await (const rows of rowsOf()) {
-      if (!this.isConnected) return;
-      this.rows = rows;
+      if (!this.isConnected || turn !== this.turn) return;
+      all = rows;
+      if (!again) this.rows = rows;
     }
+    this.rows = all;
     this.reading = false;
   }
 
