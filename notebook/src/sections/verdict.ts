@@ -6,7 +6,7 @@ import { whenAnswered } from './case-view';
 
 /** The verdict in a line that stays in sight. */
 export const strip = whenAnswered(({ answer, topic, system }) =>
-  verdictStrip(answer, levelOf(topic.outcomes, answer.outcome), system, () => {
+  verdictStrip(answer, topic, system, () => {
     document.querySelector<HTMLElement>('.verdict')?.focus();
   }),
 );

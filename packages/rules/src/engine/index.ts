@@ -1,6 +1,7 @@
 export { type Asked, answerNow } from './answer/answer';
 export { answer } from './answer/by-engine';
 export { dayProblems } from './answer/parameters';
+export { gist, urgentOf } from './answer/sentence';
 export type {
   Answer,
   Assumed,
@@ -19,13 +20,8 @@ export type {
   Trace,
 } from './answer/shapes';
 export { ruleInWords } from './catalogue/words';
-export {
-  type CellGiven,
-  type FactGiven,
-  type FactsGiven,
-  type RowGiven,
-  readFacts,
-} from './check/facts';
+export { readFacts } from './check/facts';
+export type { CellGiven, FactGiven, FactsGiven, RowGiven } from './check/given';
 export { sayProblem } from './check/messages';
 export { nearest } from './check/near';
 export { InputError, type Problem } from './check/problem';

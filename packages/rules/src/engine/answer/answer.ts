@@ -1,5 +1,6 @@
 import type { UnitSystem } from '../../quantity';
-import { type FactsGiven, readFacts } from '../check/facts';
+import { readFacts } from '../check/facts';
+import type { FactsGiven } from '../check/given';
 import { sayProblem } from '../check/messages';
 import { InputError } from '../check/problem';
 import { conditionRules } from '../condition/rules';

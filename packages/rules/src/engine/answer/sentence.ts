@@ -20,6 +20,13 @@ function overBy({ headroom }: LimitAnswer): string {
 /** What is said of a finding up to its first halt: what is wrong, without what to do about it. */
 export const gist = (says: string): string => `${says.replace(/[:;.](\s.*)?$/s, '')}.`;
 
+/** What is said before anything else: people get out before anybody hears a verdict. */
+export const urgentOf = (
+  topic: Topic,
+  findings: readonly FindingAnswer[],
+): FindingAnswer | undefined =>
+  findings.find(({ id, level }) => level === 'stop' && topic.findings[id]?.first);
+
 type Said = {
   readonly topic: Topic;
   readonly limits: readonly LimitAnswer[];
@@ -36,8 +43,6 @@ function stopped({ topic, limits, findings }: Said): string {
   const over = limits.filter((limit) => limit.state === 'stop');
   const [first, ...rest] = over.toSorted((a, b) => b.roomUsed.hi - a.roomUsed.hi);
   const stops = findings.filter((each) => each.level === 'stop');
-  const urgent = stops.find(({ id }) => topic.findings[id]?.first);
-  if (urgent) return urgent.says;
   const [finding, ...others] = stops;
   const gists = (all: readonly FindingAnswer[]) => all.map(({ says }) => gist(says));
   if (!first) return finding ? [finding.says, ...gists(others)].join(' ') : '';
@@ -87,7 +92,7 @@ function runsOut(topic: Topic, binding: LimitAnswer): string {
   return `${capital(shortOf(topic, binding))} ${runs} out first: ${leftOf(binding)}.`;
 }
 
-/** One or two short sentences, fit to be said aloud. */
+/** One or two short sentences, fit to be said aloud; what people have to do at once comes first. */
 export function sentenceOf(
   topic: Topic,
   level: Level,
@@ -96,8 +101,12 @@ export function sentenceOf(
   binding: LimitAnswer | null,
   missing: readonly Missing[],
 ): string {
-  const reason = because(level, { topic, limits, findings, binding, missing });
-  return [topic.outcomes[level].sentence, reason].filter((each) => each !== '').join(' ');
+  const { sentence } = topic.outcomes[level];
+  const urgent = urgentOf(topic, findings);
+  const parts = urgent
+    ? [urgent.says, sentence]
+    : [sentence, because(level, { topic, limits, findings, binding, missing })];
+  return parts.filter((each) => each !== '').join(' ');
 }
 
 const smallNumbers = [
