@@ -31,7 +31,7 @@ const never = [
 
 /** [package, the one module that may import it] */
 const behindOneModule = [
-  ['json-rules-engine', 'packages/rules/src/engine/condition/engine\\.ts$'],
+  ['json-rules-engine', 'packages/rules/src/engine/condition/library\\.ts$'],
   ['jsep', 'packages/rules/src/engine/formula/parse\\.ts$'],
 ];
 

@@ -14,6 +14,8 @@ export default defineConfig({
     index: 'src/index.ts',
     quantity: 'src/quantity/index.ts',
     engine: 'src/engine/index.ts',
+    // Named as an entry to stand in a file of its own, which a bundler can leave out whole.
+    'json-rules-engine': 'src/engine/condition/library.ts',
     ...Object.fromEntries(topics),
   },
   format: ['esm', 'cjs'],

@@ -1,4 +1,3 @@
-import * as z from 'zod/mini';
 import {
   type Dimension,
   dimensionName,
@@ -15,28 +14,9 @@ import {
 } from '../../quantity';
 import type { Column, Fact, Topic } from '../define/shapes';
 import type { AmongInput, Input, Inputs, NumberInput, RowsInput } from '../formula/values';
+import { type CellGiven, isCell, isRows } from './given';
 import { nearest } from './near';
 import type { Problem } from './problem';
-
-/**
- * A fact as given: text as a person writes it ("5,000 lb", "4,950–5,050 lb", "560 ± 20 lb",
- * "unknown", "yes"), or its ends with a unit; a list as rows of such cells by column id.
- */
-export type CellGiven =
-  | string
-  | { readonly lo: number; readonly hi: number; readonly unit: string };
-export type RowGiven = Readonly<Record<string, CellGiven>>;
-export type FactGiven = CellGiven | readonly RowGiven[];
-export type FactsGiven = Readonly<Record<string, FactGiven>>;
-
-// Its faster way builds code from text, which a strict content-security policy forbids.
-z.config({ jitless: true });
-
-const cellShape = z.union([
-  z.string(),
-  z.object({ lo: z.number(), hi: z.number(), unit: z.string() }),
-]);
-const rowsShape = z.array(z.record(z.string(), cellShape));
 
 type Place = { readonly fact: string; readonly row?: number; readonly column?: string };
 type Note = (problem: Problem) => void;
@@ -162,13 +142,12 @@ function readRows(
   fact: Fact & { kind: 'rows' },
   note: Note,
 ): RowsInput {
-  const shaped = rowsShape.safeParse(given);
-  if (!shaped.success) {
+  if (!isRows(given)) {
     const wanted = `rows with the columns ${Object.keys(fact.columns).join(', ')}`;
     note({ code: 'not-rows', fact: id, found: typeof given, wanted });
     return { kind: 'rows', rows: [], status: 'unknown' };
   }
-  const rows = shaped.data.map((row, index) => {
+  const rows = given.map((row, index) => {
     const cells: Record<string, NumberInput> = {};
     const at = { fact: id, row: index + 1 };
     for (const column of Object.keys(row)) {
@@ -230,8 +209,7 @@ function readFact(given: unknown, id: string, fact: Fact, note: Note): Input {
     case 'yes-no':
       return readOption(given, ['yes', 'no'], id, note);
     case 'quantity': {
-      const cell = cellShape.safeParse(given);
-      if (cell.success) return readNumber(cell.data, fact, { fact: id }, note);
+      if (isCell(given)) return readNumber(given, fact, { fact: id }, note);
       note({ code: 'not-plain', fact: id, found: typeof given, wanted: example(fact.unit) });
       return openNumber(fact, 'unknown');
     }

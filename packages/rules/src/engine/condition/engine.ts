@@ -1,5 +1,5 @@
-import { Engine, type NestedCondition, type TopLevelCondition } from 'json-rules-engine';
 import type { Condition } from '../define/shapes';
+import { Engine, type NestedCondition, type TopLevelCondition } from './library';
 import { compare, type Literal, type Named, operatorNames, type Question } from './operators';
 import { type ConditionRule, namesCompared } from './rules';
 import { type NamedValues, valueNamed } from './walk';

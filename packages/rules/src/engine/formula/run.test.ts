@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { answerNow } from '../answer/answer';
-import { type FactsGiven, readFacts } from '../check/facts';
+import { readFacts } from '../check/facts';
+import type { FactsGiven } from '../check/given';
 import { formula, shelf } from '../define/small-topic.fixture';
 import { compile } from './compile';
 import { asNumber } from './reckon';

@@ -3,22 +3,21 @@ import { sayProblem } from '../check/messages';
 import { InputError } from '../check/problem';
 import type { HouseLayer } from './shapes';
 
-// Its faster way builds code from text, which a strict content-security policy forbids.
-z.config({ jitless: true });
-
-const text = z.string();
-const valueShape = z.strictObject({
-  value: z.union([text, z.number()]),
-  unit: z.optional(text),
-  reason: text,
-  from: z.optional(text),
-});
-const layerShape = z.strictObject({
-  topic: text,
-  name: text,
-  parameters: z.record(text, valueShape),
-});
-const fileShape = z.union([layerShape, z.array(layerShape)]);
+/** Made when a house is first read: most who judge never do. */
+function makeShapes() {
+  // Its faster way builds code from text, which a strict content-security policy forbids.
+  z.config({ jitless: true });
+  const text = z.string();
+  const value = z.strictObject({
+    value: z.union([text, z.number()]),
+    unit: z.optional(text),
+    reason: text,
+    from: z.optional(text),
+  });
+  const layer = z.strictObject({ topic: text, name: text, parameters: z.record(text, value) });
+  const list = z.array(layer);
+  return { layer, list, file: z.union([layer, list]) };
+}
 
 const wanted =
   'write { "topic": "tow-fit", "name": "…", "parameters": { "margin.other": { "value": "10 %", "reason": "…" } } }, or a list of these';
@@ -28,8 +27,8 @@ function refuse(fact: string, found: string): never {
 }
 
 /** Where in the file the first thing stands that is not as it should be. */
-function firstWrong(data: unknown): string {
-  const shape = Array.isArray(data) ? z.array(layerShape) : layerShape;
+function firstWrong(data: unknown, { layer, list }: ReturnType<typeof makeShapes>): string {
+  const shape = Array.isArray(data) ? list : layer;
   const [issue] = shape.safeParse(data).error?.issues ?? [];
   const unknown = issue?.code === 'unrecognized_keys' ? issue.keys.slice(0, 1) : [];
   const path = [...(issue?.path ?? []), ...unknown].map(String).join(', ');
@@ -48,8 +47,9 @@ export function readHouse(source: string): readonly HouseLayer[] {
   } catch {
     return refuse('house layer', 'this is not JSON');
   }
-  const read = fileShape.safeParse(data);
+  const shapes = makeShapes();
+  const read = shapes.file.safeParse(data);
   if (!read.success)
-    return refuse(firstWrong(data).slice(0, 80), 'this is missing or not as it should be');
+    return refuse(firstWrong(data, shapes).slice(0, 80), 'this is missing or not as it should be');
   return Array.isArray(read.data) ? read.data : [read.data];
 }

@@ -1,5 +1,5 @@
 import { unitOf } from '../../quantity';
-import type { CellGiven, FactGiven, FactsGiven, RowGiven } from '../check/facts';
+import type { CellGiven, FactGiven, FactsGiven, RowGiven } from '../check/given';
 import type { Topic } from '../define/shapes';
 import type { Input, Inputs, NumberInput, RowsInput } from '../formula/values';
 

@@ -1,5 +1,5 @@
 import { type Asked, reckoned, today } from '../answer/answer';
-import type { FactsGiven } from '../check/facts';
+import type { FactsGiven } from '../check/given';
 import type { Level, Topic } from '../define/shapes';
 import type { Inputs } from '../formula/values';
 import { givenAfter } from './edits';

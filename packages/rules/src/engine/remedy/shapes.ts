@@ -1,5 +1,5 @@
 import type { Ends } from '../answer/shapes';
-import type { FactsGiven } from '../check/facts';
+import type { FactsGiven } from '../check/given';
 import type { Source } from '../define/source';
 
 /** A value before or after: a range in a unit, an option, `none` for a row left out, null: untold. */

@@ -1,5 +1,5 @@
 import { unitOf } from '../../quantity';
-import type { FactsGiven } from '../check/facts';
+import type { FactsGiven } from '../check/given';
 import type { Change } from '../define/changes';
 import type { Inputs, NumberInput } from '../formula/values';
 import type { Told } from './shapes';

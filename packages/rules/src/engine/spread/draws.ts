@@ -1,6 +1,6 @@
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 import { readQuantity, wasMisread } from '../../quantity';
-import type { CellGiven, FactGiven, FactsGiven, RowGiven } from '../check/facts';
+import type { CellGiven, FactGiven, FactsGiven, RowGiven } from '../check/given';
 import type { Topic } from '../define/shapes';
 import { cellKey, type Inputs, type NumberInput } from '../formula/values';
 import { inUnit } from '../formula/words';
