@@ -34,8 +34,6 @@ export default defineConfig({
     { name: 'desktop', use: { viewport: { width: 1280, height: 900 } } },
     {
       name: 'phone',
-      // What is laid out otherwise on a narrow page; keeping, offline and the like have no width.
-      testMatch: /(case|drawings|leave|pages)\.spec\.ts$/,
       use: { viewport: { width: 360, height: 740 }, hasTouch: true },
     },
   ],
