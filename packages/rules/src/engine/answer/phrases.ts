@@ -5,7 +5,7 @@ export const lowered = (label: string): string =>
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** “a”, “a and b”, “a, b and c” */
-export function listed(items: readonly string[]): string {
+export function listed(items: readonly string[], last = 'and'): string {
   if (items.length < 2) return items.join('');
-  return `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
+  return `${items.slice(0, -1).join(', ')} ${last} ${items.at(-1)}`;
 }

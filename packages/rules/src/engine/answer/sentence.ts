@@ -70,7 +70,8 @@ function straddling({ topic, limits }: Said): string {
 
 function unsettled(said: Said): string {
   const asked = said.missing.slice(0, 2).map(({ label }) => lowered(label));
-  const first = asked.length === 0 ? '' : `First find out: ${listed(asked)}.`;
+  // A label may have commas of its own, so two are told one after the other.
+  const first = asked.length === 0 ? '' : `First find out: ${asked.join('; then: ')}.`;
   return [straddling(said), first].filter((each) => each !== '').join(' ');
 }
 

@@ -20,11 +20,15 @@ type Weighed = {
 /** Under this share of its values, a fact is said to decide only together with others. */
 const aloneFrom = 0.5;
 
-/** The options of a choice that would stop a condition. */
-const stoppingOptions = (values: Plausible, tried: Tried, index: number): readonly string[] =>
-  values.kind === 'options'
-    ? values.options.filter((_, place) => tried.found[place]?.[index] === 'over')
-    : [];
+/** The options of a choice that would stop a condition, and the others. */
+function optionsTried(values: Plausible, tried: Tried, index: number) {
+  const options = values.kind === 'options' ? values.options : [];
+  const stops = (_: string, place: number) => tried.found[place]?.[index] === 'over';
+  return {
+    stopping: options.filter(stops),
+    others: options.filter((option, place) => !stops(option, place)),
+  };
+}
 
 function weigh(
   setting: Setting,
@@ -41,7 +45,7 @@ function weigh(
   const deciding = moved.map((decision, i) => ({
     of: decision.rule.event.params.of,
     edges: edgesOf(setting, decision.rule, fact, mine, tried, i),
-    stopping: stoppingOptions(mine, tried, i),
+    ...optionsTried(mine, tried, i),
     together: (shares[i] ?? 0) < aloneFrom ? partnersOf(setting, decision, fact, values) : [],
   }));
   const isAll = moved.length === decisions.length;

@@ -10,33 +10,47 @@ export type Deciding = {
   readonly edges: Edges;
   /** Options that would stop it. */
   readonly stopping: readonly string[];
+  /** Options that would not, or not for sure. */
+  readonly others: readonly string[];
   /** Facts with which alone it decides; empty where it settles it by itself. */
   readonly together: readonly string[];
 };
 
+/** A label is a heading, so inside a sentence it stands in quotes: “it touches the gas”. */
+const quoted = (label: string): string => `“${lowered(label)}”`;
+
 function nameOf(topic: Topic, of: string): string {
   const [kind = '', id = ''] = of.split(/\.(.*)/);
   const entry = kind === 'limit' ? topic.limits[id] : topic.findings[id];
-  return lowered(entry?.label ?? id);
+  return quoted(entry?.label ?? id);
 }
 
-const factName = (topic: Topic, fact: string): string => lowered(topic.facts[fact]?.label ?? fact);
+const factName = (topic: Topic, fact: string): string => quoted(topic.facts[fact]?.label ?? fact);
 
-/** “above 484 lb it does not fit” */
-function tipping({ edges: { tip, sure }, stopping }: Deciding, words: string): string {
-  if (tip && tip.lo === tip.hi) return `${tip.side} ${show(tip, tip.unit)} it ${words}`;
+/** “with “axle” or “elsewhere””; of many, those that would not are sooner told. */
+function withOptions({ stopping, others }: Deciding): string {
+  const few = others.length > 0 && others.length < stopping.length;
+  const named = (few ? others : stopping).map((option) => `“${option}”`);
+  return `with ${few ? 'anything but ' : ''}${listed(named, 'or')}`;
+}
+
+/** “above 484 lb the answer is “does not fit””: the words of an outcome go into no sentence. */
+function tipping(deciding: Deciding, words: string): string {
+  const { tip, sure } = deciding.edges;
+  const then = `the answer is “${words}”`;
+  if (tip && tip.lo === tip.hi) return `${tip.side} ${show(tip, tip.unit)} ${then}`;
   if (tip) {
     const above = tip.side === 'above';
     const [holds, stops] = above ? [tip.lo, tip.hi] : [tip.hi, tip.lo];
     const at = (value: number) => show({ lo: value, hi: value }, tip.unit);
     const near = above ? 'up to' : 'from';
-    return `${near} ${at(holds)} it holds and ${tip.side} ${at(stops)} it ${words}, whatever else is found`;
+    return `${near} ${at(holds)} it holds and ${tip.side} ${at(stops)} ${then}, whatever else is found`;
   }
   if (sure) {
     const at = show({ lo: sure.at, hi: sure.at }, sure.unit);
-    return `${sure.side} ${at} it ${words}, whatever else is found`;
+    return `${sure.side} ${at} ${then}, whatever else is found`;
   }
-  return stopping.length > 0 ? `“${stopping.join(', ')}” would rule it out` : '';
+  return deciding.stopping.length > 0 ? `${withOptions(deciding)} ${then}` : '';
 }
 
 /** Which decisions a fact settles, where each tips, and with what it decides only together. */
