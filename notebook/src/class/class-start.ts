@@ -1,6 +1,7 @@
 import { topics } from '@tarebook/rules';
 import { html, nothing } from 'lit';
 import { PlainElement } from '../elements/plain-element';
+import { byTopic, topicChoice } from '../elements/topic-choice';
 import { allFiled } from '../state/filed';
 import { type Group, type GroupCase, readLearners } from '../state/group';
 import { allKept } from '../state/kept';
@@ -41,7 +42,7 @@ async function choices(): Promise<readonly Choice[]> {
     return { topic, name, text, title: front('title') || name, level: front('level') };
   });
   const rank = ({ level }: Choice): number => levels.indexOf(level);
-  return found.toSorted((a, b) => a.topic.localeCompare(b.topic, 'en') || rank(a) - rank(b));
+  return found.toSorted((a, b) => byTopic(a, b) || rank(a) - rank(b));
 }
 
 const keyOf = ({ topic, name }: GroupCase): string => `${topic}/${name}`;
@@ -51,12 +52,15 @@ export class ClassStart extends PlainElement {
   static override properties = {
     all: { state: true },
     chosen: { state: true },
+    about: { state: true },
     wrongNames: { state: true },
     wrongCases: { state: true },
     last: { attribute: false },
   };
   declare all: readonly Choice[] | undefined;
   declare chosen: ReadonlySet<string>;
+  /** The topic shown; '' shows all. */
+  declare about: string;
   declare wrongNames: string;
   declare wrongCases: string;
   /** The class before this one, whose learners are offered again. */
@@ -65,6 +69,7 @@ export class ClassStart extends PlainElement {
   constructor() {
     super();
     this.chosen = new Set();
+    this.about = '';
     this.wrongNames = '';
     this.wrongCases = '';
   }
@@ -143,7 +148,8 @@ export class ClassStart extends PlainElement {
 
   protected override render() {
     const { all, wrongNames, wrongCases, last } = this;
-    const named = [...new Set(all?.map(({ topic }) => topic))];
+    const about = all?.filter(({ topic }) => this.about === '' || topic === this.about);
+    const named = [...new Set(about?.map(({ topic }) => topic))];
     return html`<form @submit=${this.begin} novalidate>
       <h2>Who takes part</h2>
       <label for="learners">First names or numbers, one on a line</label>
@@ -161,7 +167,10 @@ export class ClassStart extends PlainElement {
       ${
         all === undefined
           ? html`<p class="soft">Reading the cases …</p>`
-          : named.map((topic) => levels.map((level) => this.group(topic, level)))
+          : html`<div class="finder">${topicChoice(this.about, all, (topic) => {
+              this.about = topic;
+            })}</div>
+            ${named.map((topic) => levels.map((level) => this.group(topic, level)))}`
       }
       <p class="error" role="alert">${wrongCases}</p>
       <div class="acts">

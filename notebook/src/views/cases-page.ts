@@ -5,6 +5,7 @@ import { levelOf, mark } from '../elements/marks';
 import { PlainElement } from '../elements/plain-element';
 import type { CaseStarted } from '../elements/start-case';
 import '../elements/start-case';
+import { byTopic, topicChoice } from '../elements/topic-choice';
 import { caseAddress } from '../state/address';
 import { allFiled } from '../state/filed';
 import { houseOver } from '../state/house';
@@ -24,7 +25,7 @@ type Row = {
   readonly own: 'filed' | 'changed' | 'mine';
 };
 
-const levels = ['starter', 'working', 'hard', ''];
+const levels = ['starter', 'working', 'hard'];
 
 /** What was judged in this window, while neither its text nor the house's numbers have changed. */
 const judgedBefore = new Map<string, { readonly house: unknown; readonly row: Row }>();
@@ -69,7 +70,7 @@ async function* rowsOf(): AsyncGenerator<readonly Row[]> {
         own: mine ? ('changed' as const) : ('filed' as const),
       };
     }),
-  ];
+  ].toSorted(byTopic);
   const rows: Row[] = [];
   for (const [i, { topic, name, text, own }] of all.entries()) {
     rows.push(rowOf(topic, name, text, own));
@@ -85,11 +86,14 @@ export class CasesPage extends PlainElement {
   static override properties = {
     rows: { state: true },
     search: { state: true },
+    about: { state: true },
     notice: { state: true },
     reading: { state: true },
   };
   declare rows: readonly Row[] | undefined;
   declare search: string;
+  /** The topic shown; '' shows all. */
+  declare about: string;
   declare notice: string;
   /** Whether there are still cases to come. */
   declare reading: boolean;
@@ -99,6 +103,7 @@ export class CasesPage extends PlainElement {
   override connectedCallback(): void {
     super.connectedCallback();
     this.search = '';
+    this.about = '';
     this.notice = '';
     this.unhear = hearElsewhere(() => this.read());
     this.read();
@@ -152,25 +157,30 @@ export class CasesPage extends PlainElement {
   private row(row: Row) {
     const topic = topics[row.topic];
     const level = topic ? levelOf(topic.outcomes, row.outcome) : 'unknown';
-    const note = row.own === 'changed' ? ' · changed by you' : row.own === 'mine' ? ' · yours' : '';
+    const asked = row.asked ? `asked by ${row.asked}` : '';
+    const own = { changed: 'changed by you', mine: 'yours', filed: '' }[row.own];
+    const said = [levels.includes(row.level) ? row.level : '', asked, own];
     return html`<li>
       <a href=${caseAddress(row.topic, row.name)}>${row.title}</a>
       <span class="level-${level} word-of">${mark(level)}${row.words}</span>
-      <span class="from">${row.asked ? `asked by ${row.asked}` : ''}${note}</span>
+      <span class="from">${said.filter((each) => each !== '').join(' · ')}</span>
     </li>`;
   }
 
-  private group(topic: string, level: string, rows: readonly Row[]) {
-    const inGroup = rows.filter((row) => row.topic === topic && row.level === level);
-    if (inGroup.length === 0) return nothing;
-    const title = topics[topic]?.title ?? topic;
-    return html`<h2>${title}${level ? ` · ${level}` : ''}</h2>
-      <ul class="cases">${inGroup.map((row) => this.row(row))}</ul>`;
+  private group(topic: string, rows: readonly Row[]) {
+    const rank = ({ level }: Row): number =>
+      levels.includes(level) ? levels.indexOf(level) : levels.length;
+    const inOrder = rows.filter((row) => row.topic === topic).toSorted((a, b) => rank(a) - rank(b));
+    return html`<h2>${topics[topic]?.title ?? topic}</h2>
+      <ul class="cases">${inOrder.map((row) => this.row(row))}</ul>`;
   }
 
   protected override render() {
     const wanted = this.search.trim().toLowerCase().split(/\s+/);
-    const found = this.rows?.filter(({ all }) => wanted.every((word) => all.includes(word)));
+    const { about, rows } = this;
+    const found = rows
+      ?.filter(({ topic }) => about === '' || topic === about)
+      .filter(({ all }) => wanted.every((word) => all.includes(word)));
     const named = [...new Set(found?.map(({ topic }) => topic))];
     const typed = (event: Event) => {
       if (event.target instanceof HTMLInputElement) this.search = event.target.value;
@@ -180,6 +190,9 @@ export class CasesPage extends PlainElement {
       <p>Questions people asked, each with what was known, the verdict and the reason. Open one, change what is known, and the verdict follows.</p>
       <div class="finder">
         <label>Find a case<br /><input type="search" .value=${this.search} @input=${typed} /></label>
+        ${topicChoice(about, rows ?? [], (topic) => {
+          this.about = topic;
+        })}
         <label class="small">Open a case from a file<br /><input type="file" multiple accept=".md,.json,text/markdown,application/json" @change=${this.picked} /></label>
       </div>
       <h2>Start a case</h2>
@@ -190,7 +203,7 @@ export class CasesPage extends PlainElement {
           ? html`<p class="soft">Reading the cases …</p>`
           : found.length === 0
             ? html`<p role="status">No case has all these words; try fewer of them, or start a blank case.</p>`
-            : named.map((topic) => levels.map((level) => this.group(topic, level, found)))
+            : named.map((topic) => this.group(topic, found))
       }
     `;
   }
