@@ -1,7 +1,8 @@
 import type { Topic } from '../define/shapes';
 import type { Compiled } from '../formula/compile';
-import { asNumber, asTruth, reckon } from '../formula/reckon';
+import { reckon } from '../formula/reckon';
 import type { Run } from '../formula/run';
+import { asNumber, asTruth } from '../formula/truth';
 import { inUnit } from '../formula/words';
 import { catalogueLists, catalogueRankings } from './catalogued';
 import { endsOf } from './named';

@@ -5,8 +5,8 @@ import { readFacts } from '../check/facts';
 import type { FactsGiven } from '../check/given';
 import { formula, shelf } from '../define/small-topic.fixture';
 import { compile } from './compile';
-import { asNumber } from './reckon';
 import { run } from './run';
+import { asNumber } from './truth';
 
 const seed = Number(process.env.TAREBOOK_SEED ?? 20_261_101);
 

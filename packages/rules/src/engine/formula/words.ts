@@ -1,6 +1,7 @@
 import { type Interval, show, showNumber, type UnitSystem, unitOf } from '../../quantity';
 import { below, type Node } from './nodes';
-import { asNumber, asTruth, reckon, type Scope } from './reckon';
+import { reckon, type Scope } from './reckon';
+import { asNumber, asTruth } from './truth';
 import type { Value } from './values';
 
 /** What putting a formula into words needs to know of its surroundings. */

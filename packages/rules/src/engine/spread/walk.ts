@@ -1,7 +1,8 @@
 import type { Compiled } from '../formula/compile';
 import type { Node } from '../formula/nodes';
-import { asTruth, reckon, type Scope } from '../formula/reckon';
+import { reckon, type Scope } from '../formula/reckon';
 import type { Run } from '../formula/run';
+import { asTruth } from '../formula/truth';
 import { cellKey, movedBy, type Value } from '../formula/values';
 import {
   arithmetic,
