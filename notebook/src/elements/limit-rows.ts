@@ -1,5 +1,5 @@
-import type { Ends, LimitAnswer } from '@tarebook/rules/engine';
-import { show, type UnitSystem } from '@tarebook/rules/quantity';
+import { againstOf, type Ends, type LimitAnswer } from '@tarebook/rules/engine';
+import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing, svg } from 'lit';
 import { figure, leftOf } from './figures';
 import { mark, stateWords } from './marks';
@@ -52,14 +52,13 @@ export class LimitRows extends PlainElement {
 
   private row(row: LimitRow) {
     const { limit, before, empty } = row;
-    const rating = show(limit.limit, limit.limit.unit, this.system);
     return html`
       <li class="level-${limit.state}">
         <span>${limit.label}</span>
         ${rail(row)}
         <span class="left">${leftOf(limit, this.system)}</span>
         <span class="of">
-          ${show(limit.used, limit.used.unit, this.system)} of ${rating}${
+          ${againstOf(limit, this.system).says}${
             empty ? html`, of which empty ${figure(empty, this.system)}` : nothing
           }
           ${before ? html`<span class="moved">as filed: ${leftOf(before, this.system)}</span>` : nothing}

@@ -1,5 +1,12 @@
 import type { CaseDocument } from '@tarebook/casebook';
-import type { Answer, LimitAnswer, Source, Step, Topic } from '@tarebook/rules/engine';
+import {
+  type Answer,
+  againstOf,
+  type LimitAnswer,
+  type Source,
+  type Step,
+  type Topic,
+} from '@tarebook/rules/engine';
 import { type Interval, show, type UnitSystem } from '@tarebook/rules/quantity';
 import { restating } from './restated';
 
@@ -8,6 +15,8 @@ export type LimitLine = {
   readonly limit: LimitAnswer;
   readonly used: string;
   readonly of: string;
+  /** Both in one. */
+  readonly against: string;
   /** `52 lb left`, `108 lb over`, `nothing left`; '' where nobody can know. */
   readonly left: string;
 };
@@ -43,12 +52,10 @@ export function limitLines(answer: Answer, system: UnitSystem): readonly LimitLi
       (a, b) =>
         gravest.indexOf(a.state) - gravest.indexOf(b.state) || b.roomUsed.hi - a.roomUsed.hi,
     )
-    .map((limit) => ({
-      limit,
-      used: show(limit.used, limit.used.unit, system),
-      of: show(limit.limit, limit.limit.unit, system),
-      left: leftOf(limit, system),
-    }));
+    .map((limit) => {
+      const { used, of, says } = againstOf(limit, system);
+      return { limit, used, of, against: says, left: leftOf(limit, system) };
+    });
 }
 
 /** The results that a reader looks for, with how they came about; what is open is left out. */

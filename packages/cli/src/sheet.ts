@@ -1,5 +1,6 @@
 import {
   type Answer,
+  againstOf,
   type LimitAnswer,
   type Matter,
   mattersSays,
@@ -41,22 +42,22 @@ function leftOf({ headroom }: LimitAnswer): string {
 /** What is certainly over comes before what may be. */
 const gravity = ({ state }: LimitAnswer): number => (state === 'stop' ? 1 : 0);
 
+/** Why a limit at 83 % may stand before one at 87 %. */
+const fullest = 'By the room above empty that is used; the percentage is of the whole limit.';
+
 function limitRows(limits: readonly LimitAnswer[]): string {
   const asked = limits
     .filter((limit) => limit.state !== 'not-asked')
     .toSorted((a, b) => gravity(b) - gravity(a) || b.roomUsed.hi - a.roomUsed.hi);
-  return columns(
-    asked.map((limit) => [
-      limit.label,
-      show(limit.used, limit.used.unit),
-      'of',
-      show(limit.limit, limit.limit.unit),
-      percent(limit.share),
-      leftOf(limit),
-      limit.state,
-    ]),
+  const rows = columns(
+    asked.map((limit) => {
+      const { used, of } = againstOf(limit);
+      const share = of === '' ? '' : percent(limit.share);
+      return [limit.label, used, of && 'of', of, share, leftOf(limit), limit.state];
+    }),
     [1, 3, 4, 5],
   );
+  return asked.length < 2 ? rows : `  ${fullest}\n${rows}`;
 }
 
 /** What nobody can know from these facts needs no line of working. */

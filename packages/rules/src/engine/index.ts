@@ -1,6 +1,7 @@
 export { type Asked, answerNow } from './answer/answer';
 export { answer } from './answer/by-engine';
 export { dayProblems } from './answer/parameters';
+export { againstOf } from './answer/room';
 export { gist, urgentOf } from './answer/sentence';
 export type {
   Answer,

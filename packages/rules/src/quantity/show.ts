@@ -1,5 +1,6 @@
+import { sameDimension } from './dimension';
 import type { Interval } from './interval';
-import { convert, unitOf } from './units';
+import { convert, type Unit, unitOf } from './units';
 
 export type UnitSystem = 'us' | 'metric';
 
@@ -88,11 +89,28 @@ export function shownUnit(symbol: string, system: UnitSystem): string {
 
 export type Shown = { readonly number: string; readonly unit: string };
 
+const isTime = ({ dimension }: Unit): boolean => sameDimension(dimension, unitOf('h').dimension);
+const isTemperature = ({ dimension }: Unit): boolean =>
+  sameDimension(dimension, unitOf('°F').dimension);
+
+/** What is no number: without an end, or with no end that says anything. */
+function wordFor({ lo, hi }: Interval, unit: Unit): string | undefined {
+  if (lo === hi) {
+    if (Number.isFinite(lo)) return undefined;
+    return isTime(unit) ? 'no end in sight' : 'no limit';
+  }
+  // Nothing but a temperature goes below zero of itself, so “0 lb or more” tells nobody anything.
+  const least = isTemperature(unit) ? -Infinity : 0;
+  return hi === Infinity && (lo === -Infinity || lo === least) ? 'unknown' : undefined;
+}
+
 /** A range of values split into number and unit, for a page that sets them apart. */
 export function showParts(range: Interval, symbol: string, system: UnitSystem = 'us'): Shown {
   const target = shownUnit(symbol, system);
   const from = unitOf(symbol === '' ? '1' : symbol);
   const to = unitOf(target === '' ? '1' : target);
+  const word = wordFor(range, from);
+  if (word !== undefined) return { number: word, unit: '' };
   const places = decimals[target] ?? 1;
   const end = (value: number) => showNumber(convert(value, from, to), places);
   const { lo, hi } = range;
@@ -103,11 +121,10 @@ export function showParts(range: Interval, symbol: string, system: UnitSystem = 
     return { number: low === high ? low : `${low}–${high}`, unit };
   }
   if (Number.isFinite(lo)) return { number: `${end(lo)} or more`, unit };
-  if (Number.isFinite(hi)) return { number: `${end(hi)} or less`, unit };
-  return { number: 'unknown', unit: '' };
+  return { number: `${end(hi)} or less`, unit };
 }
 
-/** "4,335.1 lb", "4,950–5,050 lb", "620 lb or more", "unknown". */
+/** "4,335.1 lb", "4,950–5,050 lb", "620 lb or more", "unknown", "no end in sight". */
 export function show(range: Interval, symbol: string, system: UnitSystem = 'us'): string {
   const { number, unit } = showParts(range, symbol, system);
   if (unit === '') return number;

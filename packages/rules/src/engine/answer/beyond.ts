@@ -52,7 +52,8 @@ export function selectionsOf(compiled: Compiled, run: Run): readonly SelectionAn
 
 /**
  * Each ranking in its order; over ranges by the middle of what is known, an open end last. `apart`
- * says whether an entry certainly comes before the next.
+ * says whether an entry certainly comes before the next; two that
+ * never come, or come to nothing, are out of the order.
  */
 export function rankingsOf(compiled: Compiled, run: Run): readonly RankingAnswer[] {
   const ranked = Object.entries(compiled.topic.rankings ?? {}).map(([id, ranking]) => {
@@ -63,10 +64,13 @@ export function rankingsOf(compiled: Compiled, run: Run): readonly RankingAnswer
     const sorted = Object.entries(of)
       .map(([item, { by, says }]) => ({ id: item, says, value: endsOf(compiled, run, by) }))
       .toSorted((a, b) => middle(a.value) - middle(b.value));
+    const isOut = ({ lo, hi }: Ends) => (sign > 0 ? lo === Infinity : hi <= 0);
     const entries = sorted.map((entry, i) => {
       const next = sorted[i + 1];
       const apart =
-        !next || (sign > 0 ? entry.value.hi < next.value.lo : entry.value.lo > next.value.hi);
+        !next ||
+        (isOut(entry.value) && isOut(next.value)) ||
+        (sign > 0 ? entry.value.hi < next.value.lo : entry.value.lo > next.value.hi);
       return { ...entry, apart };
     });
     return { id, label, entries, source };

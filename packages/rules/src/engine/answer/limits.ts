@@ -5,9 +5,11 @@ import type { Compiled } from '../formula/compile';
 import { restsOnKnown } from '../formula/reckon';
 import type { Run } from '../formula/run';
 import { endsOf } from './named';
-import type { LimitAnswer } from './shapes';
+import { isIdle } from './room';
+import type { Ends, LimitAnswer } from './shapes';
 
-function roomUsed(compiled: Compiled, run: Run, id: string): Interval {
+function roomUsed(compiled: Compiled, run: Run, id: string, used: Ends, limit: Ends): Interval {
+  if (isIdle(used, limit)) return { lo: 0, hi: 0 };
   const room = endsOf(compiled, run, roomName(id));
   const full = endsOf(compiled, run, fullName(id));
   return { lo: room.hi <= 0 ? Infinity : full.lo, hi: room.lo <= 0 ? Infinity : full.hi };
@@ -32,7 +34,7 @@ export function limitAnswers(
       share: roundedEnds(divide(used, rating)),
       state: states.get(`limit.${id}`) ?? 'unknown',
       ...(careAt && { careAt }),
-      roomUsed: roomUsed(compiled, run, id),
+      roomUsed: roomUsed(compiled, run, id, used, rating),
       source: limit.source,
     };
   });

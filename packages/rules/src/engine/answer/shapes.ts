@@ -117,7 +117,7 @@ export type RankingAnswer = {
     readonly id: string;
     readonly says: string;
     readonly value: Ends;
-    /** Whether it certainly comes before the next. */
+    /** Whether it certainly comes before the next, or both are out of the order. */
     readonly apart: boolean;
   }[];
   readonly source: Source;
