@@ -25,7 +25,7 @@ export const head: Section = ({ doc, topic, notice }) => {
   const { front } = doc;
   return html`
     <p class="soft small">
-      ${front.asked ? `Asked by ${front.asked} · ` : ''}${topic?.title ?? front.topic}${front.level ? ` · ${front.level}` : ''}
+      ${front.asked ? `Asked: ${front.asked} · ` : ''}${topic?.title ?? front.topic}${front.level ? ` · ${front.level}` : ''}
     </p>
     <h1>${front.title}</h1>
     ${notice ? html`<p class="notice" role="alert">${notice}</p>` : nothing}

@@ -157,7 +157,7 @@ export class CasesPage extends PlainElement {
   private row(row: Row) {
     const topic = topics[row.topic];
     const level = topic ? levelOf(topic.outcomes, row.outcome) : 'unknown';
-    const asked = row.asked ? `asked by ${row.asked}` : '';
+    const asked = row.asked ? `asked: ${row.asked}` : '';
     const own = { changed: 'changed by you', mine: 'yours', filed: '' }[row.own];
     const said = [levels.includes(row.level) ? row.level : '', asked, own];
     return html`<li>
