@@ -277,3 +277,20 @@ test('without a trailer it takes what it is known to take without one', () => {
     settings,
   );
 });
+
+test('the way grows by each leg, and the floor is the reserve and what the cold locks away', () => {
+  fc.assert(
+    fc.property(any, (legs) => {
+      const { series, values } = judge({ ...rig, 'route.legs': rows(legs) });
+      const of = (name: string) => series.legs?.lines[`legs.${name}`]?.ends ?? [];
+      legs.forEach(({ distance }, i) => {
+        const [from, to] = [of('way')[i]?.lo ?? Number.NaN, of('way')[i + 1]?.lo];
+        expect(to).toBeCloseTo(from + distance, 5);
+        const full = values['battery.full']?.lo ?? Number.NaN;
+        expect(of('floor')[i]?.lo).toBeCloseTo(0.15 * full + (of('locked')[i]?.lo ?? 0), 5);
+      });
+      expect(of('way').at(-1)?.lo).toBeCloseTo(values['route.distance']?.lo ?? Number.NaN, 5);
+    }),
+    settings,
+  );
+});

@@ -177,3 +177,22 @@ test('pounds or kilograms, Btu or watts, °F or °C: the verdict is the same', (
     { numRuns: 100, seed },
   );
 });
+
+test('what boils off along the temperatures is what boils off once one of them is forecast', () => {
+  const cylinder = {
+    'cylinder.fill': '30 lb',
+    'cylinder.scaleWeight': '38 lb',
+    'cylinder.tare': '25 lb',
+  };
+  const { boil } = judge(cylinder).series;
+  const of = (name: string) => boil?.lines[name]?.ends ?? [];
+  const temperatures = of('boil.temperature');
+  expect(temperatures.map(({ lo }) => Math.round(lo))).toEqual([
+    -20, -10, 0, 10, 20, 30, 40, 50, 60,
+  ]);
+  temperatures.forEach(({ lo }, i) => {
+    const { values } = judge({ ...cylinder, 'outside.temperature': `${lo} °F` });
+    expect(of('boil.least')[i]?.lo).toBeCloseTo(values['vapour.least']?.lo ?? Number.NaN, 2);
+    expect(of('boil.most')[i]?.hi).toBeCloseTo(values['vapour.most']?.hi ?? Number.NaN, 2);
+  });
+});

@@ -1,5 +1,6 @@
 import type { Fact } from '../../engine/define/shapes';
 import { standingOn } from '../../engine/formula/standing-on';
+import { boil } from '../gas-supply/boil';
 import { gasSupply } from '../gas-supply/index';
 import { houseBattery } from '../house-battery/index';
 
@@ -33,6 +34,7 @@ const burning = standingOn(
   'vapour.pressure',
   'vapour.least',
   'vapour.most',
+  'vapour.perFactor',
   'assumed.size',
 );
 
@@ -52,6 +54,8 @@ export const gas = {
   ...burning,
   facts: facts(burning.facts, ['furnace.input']),
   tables: burning.tables ?? {},
+  parameters: { ...burning.parameters, ...boil.parameters },
+  simulations: boil.simulations,
 };
 
 export const battery = {

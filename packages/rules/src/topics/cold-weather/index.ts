@@ -24,6 +24,7 @@ export const coldWeather = defineTopic({
   formulas: gather('formulas', parts),
   decisions: gather('decisions', parts),
   selections: gather('selections', parts),
+  simulations: gather('simulations', parts),
   limits: gather('limits', parts),
   findings: gather('findings', parts),
   outcomes: {

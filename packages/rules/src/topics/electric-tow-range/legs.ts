@@ -79,6 +79,13 @@ export const legs = part({
           next: 'choose(given(route.legs.chargeTo), max(legs.arrival, route.legs.chargeTo * battery.full), legs.arrival)',
           source: energyBalance,
         },
+        'legs.way': {
+          label: 'Way done',
+          unit: 'mi',
+          start: '0',
+          next: 'legs.way + route.legs.distance',
+          source: mechanics,
+        },
         'legs.altitude': {
           label: 'Altitude',
           unit: 'ft',
@@ -169,10 +176,16 @@ export const legs = part({
           is: told('chargeTo', '0'),
           source: custom,
         },
+        'legs.floor': {
+          label: 'Never planned on: the reserve, and what the cold locks away',
+          unit: 'kWh',
+          is: 'legs.locked + battery.full * range.reserve',
+          source: energyBalance,
+        },
         'legs.within': {
           label: 'Way done on this leg before the reserve is touched',
           unit: 'mi',
-          is: 'choose(legs.net > 0, route.legs.distance * max(0, min(1, (legs.charge - legs.locked - battery.full * range.reserve) / legs.net)), route.legs.distance)',
+          is: 'choose(legs.net > 0, route.legs.distance * max(0, min(1, (legs.charge - legs.floor) / legs.net)), route.legs.distance)',
           source: energyBalance,
         },
         'legs.power': {

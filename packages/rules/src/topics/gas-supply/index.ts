@@ -1,5 +1,6 @@
 import { defineTopic, gather } from '../../engine/define/topic';
 import { blower } from '../house-battery/blower';
+import { boil } from './boil';
 import { changes } from './changes';
 import { connection } from './connection';
 import { cylinderFacts } from './cylinders';
@@ -40,7 +41,17 @@ const assumed = {
   },
 } as const;
 
-const parts = [connection, cylinderFacts, blower, demand, pipes, vapour, dates, assumed] as const;
+const parts = [
+  connection,
+  cylinderFacts,
+  blower,
+  demand,
+  pipes,
+  vapour,
+  boil,
+  dates,
+  assumed,
+] as const;
 
 /** Will the gas last and flow, and may this appliance be connected here? */
 export const gasSupply = defineTopic({
@@ -54,6 +65,7 @@ export const gasSupply = defineTopic({
   wordTables: gather('wordTables', parts),
   formulas: gather('formulas', parts),
   decisions: gather('decisions', parts),
+  simulations: gather('simulations', parts),
   limits: gather('limits', parts),
   findings: gather('findings', parts),
   outcomes: {

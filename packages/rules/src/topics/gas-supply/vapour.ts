@@ -170,10 +170,16 @@ export const vapour = part({
       is: 'min(1, gas.inUse / propane.density / (cylinder.waterHeld / water.density))',
       source: fillingDensity,
     },
+    'vapour.perFactor': {
+      label: 'Gas that boils off for each one of the temperature factor',
+      unit: 'Btu/h',
+      is: 'cylinder.across * cylinder.along * lookup(boilByFill, fill.share) * cylinder.feeding',
+      source: boilRule,
+    },
     'vapour.rule': {
       label: 'Gas that boils off, by the rule',
       unit: 'Btu/h',
-      is: 'needs(cylinder.across * cylinder.along * lookup(boilByFill, fill.share) * lookup(boilByCold, outside.temperature) * cylinder.feeding, outside.temperature)',
+      is: 'needs(vapour.perFactor * lookup(boilByCold, outside.temperature), outside.temperature)',
       source: boilRule,
     },
     'vapour.least': {
