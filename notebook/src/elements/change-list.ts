@@ -3,6 +3,7 @@ import type { Remedy } from '@tarebook/rules/engine';
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing } from 'lit';
 import { type ChangeFound, seekChanges, stopSeeking } from '../change/asked';
+import { tellFound } from '../change/found';
 import { houseOver } from '../state/house';
 import { PlainElement } from './plain-element';
 
@@ -63,6 +64,7 @@ export class ChangeList extends PlainElement {
       if (key !== this.key) return;
       this.found = found;
       this.state = 'found';
+      tellFound({ text: doc.text, system: units, found });
     } catch {
       if (key === this.key) this.state = 'failed';
     }

@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import { live } from 'lit/directives/live.js';
+import { foundFor, hearFound } from '../change/found';
 import { secondsAloud } from '../state/aloud';
 import {
   guarded,
@@ -9,6 +10,7 @@ import {
   type Told,
   verdictKey,
 } from '../state/reply';
+import { wordedReply, wordingPlace } from '../state/worded';
 import { keepWordings, keptWordings, markOf, type Wordings } from '../state/wording';
 import { copyFrom } from './copy-text';
 import { RestingElement } from './resting-element';
@@ -19,7 +21,7 @@ const titles: Readonly<Record<ReplyKind, string>> = {
   letter: 'A long reply, with the working',
 };
 
-const lines: Readonly<Record<ReplyKind, number>> = { spoken: 3, post: 5, letter: 16 };
+const lines: Readonly<Record<ReplyKind, number>> = { spoken: 3, post: 8, letter: 16 };
 
 /**
  * The reply three ways, each with its figure and its caution, open to rewording. A wording is kept
@@ -27,13 +29,16 @@ const lines: Readonly<Record<ReplyKind, number>> = { spoken: 3, post: 5, letter:
  */
 export class ReplyCard extends RestingElement {
   static override properties = {
-    told: { attribute: false },
+    of: { attribute: false },
+    text: { attribute: false },
     name: { attribute: false },
     current: { attribute: false },
     wordings: { state: true },
     said: { state: true },
   };
-  declare told: Told;
+  declare of: Told;
+  /** The text that was judged: what would change it is looked for beside the page, and comes later. */
+  declare text: string;
   /** The last part of the case's address. */
   declare name: string;
   /** Whether the answer is that of the present text. */
@@ -42,19 +47,32 @@ export class ReplyCard extends RestingElement {
   /** What was last done, for the reader and for those who listen. */
   declare said: { readonly kind: ReplyKind; readonly words: string } | undefined;
 
+  private unhear: (() => void) | undefined;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.unhear = hearFound(() => this.requestUpdate());
+  }
+
+  override disconnectedCallback(): void {
+    this.unhear?.();
+    super.disconnectedCallback();
+  }
+
+  private get told(): Told {
+    const found = this.current ? foundFor(this.text, this.of.system) : undefined;
+    return { ...this.of, ...(found && { remedies: found.remedies }) };
+  }
+
   protected override willUpdate(): void {
     this.wordings ??= keptWordings(this.told.topic.id, this.name);
   }
 
-  private place(kind: ReplyKind): string {
-    return `${kind}.${this.told.system}`;
-  }
-
   private reword(kind: ReplyKind, text: string | undefined): void {
-    const { [this.place(kind)]: _, ...others } = this.wordings ?? {};
+    const place = wordingPlace(kind, this.told);
+    const { [place]: _, ...others } = this.wordings ?? {};
     const writtenFor = markOf(verdictKey(this.told));
-    const wordings =
-      text === undefined ? others : { ...others, [this.place(kind)]: { text, writtenFor } };
+    const wordings = text === undefined ? others : { ...others, [place]: { text, writtenFor } };
     this.wordings = wordings;
     const kept = keepWordings(this.told.topic.id, this.name, wordings);
     this.said = kept
@@ -91,10 +109,7 @@ export class ReplyCard extends RestingElement {
 
   private one(kind: ReplyKind) {
     const { told, current, said } = this;
-    const fresh = replyOf(kind, told).text;
-    const wording = this.wordings?.[this.place(kind)];
-    const holds = wording?.writtenFor === markOf(verdictKey(told));
-    const text = wording && holds ? wording.text : fresh;
+    const { text, own, isOwn } = wordedReply(kind, told, this.wordings ?? {});
     const seconds = secondsAloud(text);
     const id = `reply-${kind}`;
     return html`<div class="reply">
@@ -104,12 +119,12 @@ export class ReplyCard extends RestingElement {
       }}></textarea>
       <p class="small soft">
         ${kind === 'letter' ? nothing : `About ${seconds} seconds aloud, at 150 words a minute.`}
-        ${wording && holds ? 'In your words.' : nothing}
+        ${isOwn ? 'In your words.' : nothing}
       </p>
       ${
-        wording && !holds
+        own && !isOwn
           ? html`<p class="small">The verdict has changed since you reworded this, so it is written afresh.
-            <button @click=${() => this.reword(kind, wording.text)}>Bring my words back</button>
+            <button @click=${() => this.reword(kind, own.text)}>Bring my words back</button>
             <span class="soft">(check their figures)</span></p>`
           : nothing
       }
@@ -117,7 +132,7 @@ export class ReplyCard extends RestingElement {
         <button ?disabled=${!current} @click=${(event: Event) => this.copy(kind, event)}
           aria-label="Copy: ${titles[kind]}">Copy</button>
         ${
-          wording
+          own
             ? html`<button @click=${() => this.reword(kind, undefined)}
               aria-label="Write it afresh: ${titles[kind]}">Write it afresh</button>`
             : nothing

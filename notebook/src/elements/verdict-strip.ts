@@ -4,13 +4,19 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { leftOf } from './figures';
 import { levelOf, mark } from './marks';
 
-/** What is to be done at once; else the limit that runs out first, or what to find out. */
+/** What stops it, in the order of the sentence; else what runs out first, or is to be found out. */
 function restOf(answer: Answer, topic: Topic, system: UnitSystem) {
-  const urgent = urgentOf(topic, answer.findings);
+  const { limits, findings, missing, binding } = answer;
+  const urgent = urgentOf(topic, findings);
   if (urgent) return gist(urgent.says);
-  const binding = answer.limits.find(({ id }) => id === answer.binding);
-  if (binding) return html`${binding.label}: ${leftOf(binding, system)}`;
-  const [first] = answer.missing;
+  const [over] = limits
+    .filter(({ state }) => state === 'stop')
+    .toSorted((a, b) => b.roomUsed.hi - a.roomUsed.hi);
+  const stop = findings.find(({ level }) => level === 'stop');
+  if (stop && !over) return gist(stop.says);
+  const limit = over ?? limits.find(({ id }) => id === binding);
+  if (limit) return html`${limit.label}: ${leftOf(limit, system)}`;
+  const [first] = missing;
   return first ? html`find out: ${first.label.toLowerCase()}` : nothing;
 }
 

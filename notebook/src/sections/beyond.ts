@@ -1,18 +1,12 @@
 import type { RankingAnswer, SelectionAnswer } from '@tarebook/rules/engine';
 import { show, type UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing } from 'lit';
+import { decidedIn } from '../state/told-beyond';
 import { whenAnswered } from './case-view';
 
-/** What each decision came to that is not told among the findings; while it is open, all it may be. */
+/** What each decision came to that is not told among the findings. */
 export const decided = whenAnswered(({ answer, topic }) => {
-  const told = new Set(
-    answer.findings
-      .filter(({ level }) => level !== 'ok')
-      .map(({ id }) => topic.findings[id]?.decision),
-  );
-  const all = Object.entries(answer.choices).flatMap(([name, choice]) =>
-    choice.among.length > 0 && !told.has(name) ? [choice] : [],
-  );
+  const all = decidedIn(answer, topic);
   if (all.length === 0) return nothing;
   return html`<h2>What it comes to</h2>
     <dl>${all.map(

@@ -7,6 +7,7 @@ import { drawBlocks } from './blocks';
 import { type CaseView, type Section, whenAnswered } from './case-view';
 import { onceShown } from './once-shown';
 import { partsOf } from './parts';
+import { toldOf } from './told-of';
 
 /** How an answer leaves. */
 const load = onceShown(() => import('../elements/leave'));
@@ -14,11 +15,10 @@ const load = onceShown(() => import('../elements/leave'));
 /** The reply, three ways. */
 export const reply = whenAnswered((view) => {
   load();
-  const { answer, topic, system, doc, name, current: isCurrent } = view;
-  const told = { title: doc.front.title, topic, answer, system };
+  const { doc, name, current: isCurrent } = view;
   return html`<section>
     <h2>The reply</h2>
-    <reply-card .told=${told} .name=${name} .current=${isCurrent}></reply-card>
+    <reply-card .of=${toldOf(view)} .text=${doc.text} .name=${name} .current=${isCurrent}></reply-card>
   </section>`;
 });
 

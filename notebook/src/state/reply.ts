@@ -1,8 +1,16 @@
-import type { Answer, State, Topic } from '@tarebook/rules/engine';
+import {
+  type Answer,
+  gist,
+  type Remedy,
+  type State,
+  type Topic,
+  urgentOf,
+} from '@tarebook/rules/engine';
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { aloud } from './aloud';
 import { restating } from './restated';
 import { findingLines, limitLines, numberLines, sourceLines, workingLines } from './told';
+import { changeLines, decidedLines, rankingParts, selectionParts } from './told-beyond';
 
 /** The three ways an answer leaves in words. */
 export const replyKinds = ['spoken', 'post', 'letter'] as const;
@@ -19,8 +27,8 @@ export type Told = {
   readonly topic: Topic;
   readonly answer: Answer;
   readonly system: UnitSystem;
-  /** What would change the verdict, where that is known. */
-  readonly remedies?: readonly { readonly says: string }[];
+  /** What would change the verdict; absent until it is found. */
+  readonly remedies?: readonly Pick<Remedy, 'says' | 'outcome'>[];
 };
 
 /** How many cautions go with each; a letter carries them all. */
@@ -67,35 +75,96 @@ function figure(told: Told): string {
   const first = lines.find(({ limit }) => limit.id === answer.binding) ?? lines[0];
   if (first) {
     const left = first.left === '' ? '' : `, ${first.left}`;
-    return `Nearest its limit: ${first.limit.label.toLowerCase()}, ${first.used} of ${first.of}${left}.`;
+    return `Nearest its limit: ${first.limit.label.toLowerCase()}, ${first.against}${left}.`;
   }
-  const [result] = workingLines(answer, topic, system);
+  const result = workingLines(answer, topic, system).find(({ value }) => hasFigure(value));
   return result ? `${result.label}: ${result.value}.` : '';
 }
 
+/** The figure for words that name none; whoever has to get out needs none. */
+const figureBeside = (words: string, told: Told): string =>
+  hasFigure(words) || urgentOf(told.topic, told.answer.findings) ? '' : figure(told);
+
 function spoken(told: Told): string {
   const sentence = restating(told.answer, told.system)(inOneBreath(told));
-  return aloud(joined([sentence, hasFigure(sentence) ? '' : figure(told)], ' '));
+  return aloud(joined([sentence, figureBeside(sentence, told)], ' '));
 }
 
+/** Only a verdict has something that would change it: not an order to get out, nor a question. */
+const isToChange = ({ answer, topic }: Told): boolean =>
+  answer.missing.length === 0 && !urgentOf(topic, answer.findings);
+
+/** The change that asks least, one that leads to a verdict before any that leads to a question. */
+function firstChange(told: Told): string {
+  const { answer, topic, system, remedies = [] } = told;
+  if (!isToChange(told)) return '';
+  const { unknown } = topic.outcomes;
+  const sure = remedies.filter(({ outcome }) => outcome !== unknown.id);
+  const [first] = changeLines(answer, sure.length > 0 ? sure : remedies, system);
+  return first === undefined ? '' : `What would change it: ${first}`;
+}
+
+/** How many findings a post tells in full. */
+const mostTold = 2;
+
 function post(told: Told): string {
-  const { answer, system } = told;
+  const { answer, topic, system } = told;
   const restated = restating(answer, system);
-  const sentence = restated(answer.sentence);
+  if (urgentOf(topic, answer.findings)) return restated(answer.sentence);
+  const found = findingLines(answer, system).map(({ says }) => says);
+  const isBrief = (sentence: string, says: string) =>
+    !sentence.includes(says) && sentence.includes(gist(says));
+  // What the sentence only touches is told where it stands, not twice.
+  const sentence = found
+    .slice(0, mostTold)
+    .reduce(
+      (before, says) => (isBrief(before, says) ? before.replace(gist(says), () => says) : before),
+      restated(answer.sentence),
+    );
+  const also = found.filter((says) => !sentence.includes(gist(says)) && !sentence.includes(says));
   const asks = answer.missing.slice(0, 2).map(({ ask, where }) => `${ask} (${where}.)`);
-  const also = findingLines(answer, system)
-    .filter(({ says }) => !sentence.includes(says))
-    .slice(0, 2)
-    .map(({ says }) => says);
-  return joined([sentence, hasFigure(sentence) ? '' : figure(told), ...asks, ...also], ' ');
+  const [tip = ''] = answer.missing.map(({ says }) => restated(says));
+  const figured = figureBeside(`${sentence} ${tip}`, told);
+  return joined(
+    [sentence, ...asks, tip, figured, ...also.slice(0, mostTold), firstChange(told)],
+    ' ',
+  );
+}
+
+const numbered = (lines: readonly string[]): readonly string[] =>
+  lines.map((line, i) => `${i + 1}. ${line}`);
+
+/** What the question was about where it is not a matter of limits: chosen, listed and ranked. */
+function beyond({ answer, topic, system }: Told): string {
+  const ranked = rankingParts(answer, system).map(({ title, lines }) =>
+    [title, ...numbered(lines)].join('\n'),
+  );
+  return joined(
+    [
+      part('What it comes to', decidedLines(answer, topic, system)),
+      ...selectionParts(answer, system).map(({ title, lines }) => part(title, lines)),
+      ...ranked,
+    ],
+    '\n\n',
+  );
+}
+
+/** What would change it; nothing is said of that before it has been looked for. */
+function changes(told: Told): string {
+  const { answer, system, remedies } = told;
+  if (!remedies || !isToChange(told)) return '';
+  const none =
+    'No single change, and no two together, that this topic knows would turn the verdict.';
+  const lines = changeLines(answer, remedies, system);
+  return part('What would change it', lines.length === 0 ? [none] : lines);
 }
 
 function letter(told: Told): string {
-  const { title, topic, answer, system, remedies = [] } = told;
+  const { title, topic, answer, system } = told;
   const restated = restating(answer, system);
-  const limits = limitLines(answer, system).map(({ limit, used, of, left }) => {
+  const limits = limitLines(answer, system).map(({ limit, against, left }) => {
     const word = left.endsWith(' over') ? '' : stateWords[limit.state];
-    return joined([`${limit.label}: ${used} of ${of}`, left, word], ', ');
+    return joined([`${limit.label}: ${against}`, left, word], ', ');
   });
   const working = workingLines(answer, topic, system).map(
     ({ label, value, told: how, working: sum }) =>
@@ -108,19 +177,17 @@ function letter(told: Told): string {
   return joined(
     [
       title,
-      joined([sentence, hasFigure(sentence) ? '' : figure(told), answer.restsOn], ' '),
+      joined([sentence, figureBeside(sentence, told), answer.restsOn], ' '),
       part('Be careful', answer.cautions.map(restated)),
       part('Find out first', asks),
+      changes(told),
+      beyond(told),
       part('How close to each limit', limits),
       part(
         'Also',
         findingLines(answer, system).map(({ label, says }) => `${label}: ${says}`),
       ),
       part('The working', working),
-      part(
-        'What would change it',
-        remedies.map(({ says }) => restated(says)),
-      ),
       part(
         'Taken for granted',
         answer.assumed.map(({ says }) => restated(says)),
