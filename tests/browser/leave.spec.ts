@@ -39,9 +39,35 @@ test('the reply stands three ways, each with its figure and its caution', async 
   await expect(card(page)).toContainText(/About \d+ seconds aloud, at 150 words a minute/);
 });
 
+test('what would change the verdict comes into post and letter once it is found', async ({
+  page,
+}) => {
+  await openCase(page, crossover);
+  await spoken(page).fill('Go slowly.');
+  await expect(post(page)).toHaveValue(/What would change it: .+ Then: fits\. /, {
+    timeout: 15_000,
+  });
+  await expect(letter(page)).toHaveValue(/What would change it\n– .+ Then: fits\./);
+  await expect(spoken(page)).toHaveValue('Go slowly.');
+});
+
+test('the sentence that is copied by the verdict is the one to say aloud', async ({ page }) => {
+  await grant(page);
+  await openCase(page, crossover);
+  const copy = page.getByRole('button', { name: 'Copy the sentence' });
+  await copy.click();
+  await expect(page.getByText('Copied, with its caution.')).toBeVisible();
+  expect(await clipboard(page)).toBe(await spoken(page).inputValue());
+  await spoken(page).fill(`Go slowly. ${caution}`);
+  await copy.click();
+  await expect(async () => expect(await clipboard(page)).toContain('Go slowly.')).toPass();
+  expect(await clipboard(page)).toContain(caution);
+});
+
 test('a reply is copied at a touch, and that it was is said once', async ({ page }) => {
   await grant(page);
   await openCase(page, crossover);
+  await expect(post(page)).toHaveValue(/What would change it/, { timeout: 15_000 });
   await page.getByRole('button', { name: 'Copy: A short post' }).click();
   await expect(card(page).getByRole('status')).toHaveText('Copied, with its caution.');
   expect(await clipboard(page)).toBe(await post(page).inputValue());

@@ -3,16 +3,19 @@ import { caseAddress } from '../state/address';
 import { canRedo, canUndo, current, redo, undo } from '../state/history';
 import { keep } from '../state/kept';
 import { whyNotKept } from '../state/shelf';
+import { keptWordings } from '../state/wording';
 import { type AnsweredView, type CaseView, isAnswered, type Section } from './case-view';
+import { toldOf } from './told-of';
 
 const statusBeside = ({ currentTarget: at }: Event): Element | null =>
   at instanceof Element ? (at.parentElement?.querySelector('output') ?? null) : null;
 
-/** The sentence to say aloud, never without its caution. */
-async function copySentence({ answer }: AnsweredView, status: Element | null): Promise<void> {
-  const [first = '', second = ''] = answer.cautions;
+/** What is said aloud, word for word as the reply below has it. */
+async function copySentence(view: AnsweredView, status: Element | null): Promise<void> {
+  const { leavingReply } = await import('../state/worded');
+  const wordings = keptWordings(view.topic.id, view.name);
   const says = await navigator.clipboard
-    .writeText(`${answer.sentence} ${second} ${first}`.trim())
+    .writeText(leavingReply('spoken', toldOf(view), wordings))
     .then(() => 'Copied, with its caution.')
     .catch(() => 'This browser does not let the page copy; mark the text and copy it yourself.');
   if (status) status.textContent = says;
@@ -37,7 +40,7 @@ export const acts: Section = (view) => {
   return html`<div class="acts">
     ${
       isAnswered(view)
-        ? html`<button @click=${(event: Event) => copySentence(view, statusBeside(event))}>Copy the sentence</button>`
+        ? html`<button ?disabled=${!view.current} @click=${(event: Event) => copySentence(view, statusBeside(event))}>Copy the sentence</button>`
         : nothing
     }
     <button ?disabled=${!canUndo(history)} @click=${() => view.go(undo)}>Undo</button>
