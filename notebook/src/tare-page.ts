@@ -2,51 +2,22 @@ import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { keyed } from 'lit/directives/keyed.js';
 import { hearFiles } from './elements/file-events';
+import { idle } from './elements/idle';
 import { PlainElement } from './elements/plain-element';
 import { partMissing } from './sections/once-shown';
-import { type Address, caseAddress, readAddress } from './state/address';
+import { type Address, caseAddress, partOf, readAddress } from './state/address';
 import { filedCase } from './state/filed';
 import { readHouses } from './state/house';
+import { type Judged, judgeInSteps } from './state/judged';
 import { type Elsewhere, hearElsewhere, keptCase } from './state/kept';
-import { openAllTopics, openTopic, openYaml, openYamlFor } from './state/topics';
+import { openYaml, openYamlFor } from './state/reading';
+import { openAllTopics, openTopic } from './state/topics';
 import './views/case-page';
+import { descriptions, later, pages } from './views/page-words';
 
-const pages = {
-  cases: 'Cases',
-  class: 'Class',
-  questions: 'Questions',
-  yard: 'Yard',
-  rules: 'Rules',
-} as const;
-
-/** What will stand on the pages that are not written yet. */
-const later = {
-  questions:
-    'Here will stand what people asked, how often, which case answers it, and what is still open.',
-  yard: 'Here every vehicle of the catalogue will stand against every trailer.',
-} as const;
-
-/** What a page is, for those who have only its description before them. */
-const descriptions: Readonly<Record<Address['page'], string>> = {
-  cases: 'Worked cases of a travel-trailer dealership, by topic and level, with their verdicts.',
-  case: 'One worked case: what is known, the verdict, the limits, and the working behind it.',
-  class: 'Cases walked with learners, who each predict before the working is opened.',
-  questions: 'What people asked, how often, and which case answers it.',
-  yard: 'Every vehicle of the catalogue against every trailer.',
-  rules: 'The rule sets: what each asks, how it reckons, what it says, and by which source.',
-  topic: 'One rule set: its facts, formulas, limits, findings, numbers and sources.',
-};
-
-type Found = { readonly filed: string | undefined; readonly kept: string | undefined };
-
-/** The part of a topic that an address ends in, such as a formula. */
-function partOf(hash: string): string {
-  try {
-    return decodeURIComponent(hash.split('/')[3] ?? '');
-  } catch {
-    return '';
-  }
-}
+type Texts = { readonly filed: string | undefined; readonly kept: string | undefined };
+/** A case as it came and as it was left here; the first of these, judged. */
+type Found = Texts & { readonly judged: Judged | undefined };
 
 /** The frame of every page: the head, the units, and the page that the address names. */
 export class TarePage extends PlainElement {
@@ -77,6 +48,12 @@ export class TarePage extends PlainElement {
   private stop = new AbortController();
   private unhear: (() => void) | undefined;
 
+  /** The page's own drawing takes the place of what stood until now. */
+  protected override createRenderRoot(): this {
+    this.replaceChildren();
+    return super.createRenderRoot();
+  }
+
   override connectedCallback(): void {
     super.connectedCallback();
     this.system = 'us';
@@ -100,9 +77,11 @@ export class TarePage extends PlainElement {
     this.unhear = hearElsewhere(this.hear);
     this.arrive().then(() => {
       // Whatever no case needs comes once the case stands.
-      const rest = (): void => {
-        import('./offline/page-foot').catch(() => undefined);
+      const rest = async (): Promise<void> => {
+        await idle();
         import('./elements/drop-cases').catch(() => undefined);
+        await idle();
+        import('./offline/page-foot').catch(() => undefined);
       };
       if (document.readyState === 'complete') setTimeout(rest, 500);
       else addEventListener('load', () => setTimeout(rest, 500), { once: true });
@@ -173,11 +152,12 @@ export class TarePage extends PlainElement {
       const { openShared } = await import('./state/shared');
       const shared = await openShared(address.topic, address.name, address.packed);
       if (!('says' in shared)) await openYamlFor([shared.filed, shared.kept]);
+      const found = 'says' in shared ? undefined : await this.judgedFirst(shared);
       if (visit !== this.visit) return;
       if ('says' in shared) this.broken = shared.says;
       else {
         this.address = { page: 'case', topic: address.topic, name: shared.name };
-        this.found = shared;
+        this.found = found;
       }
     } else if (address.page === 'case') {
       const { topic, name } = address;
@@ -185,11 +165,19 @@ export class TarePage extends PlainElement {
       // A device that refuses storage still shows what came with the page.
       const kept = await keptCase(topic, name).catch(() => undefined);
       await openYamlFor([filed, kept?.text]);
-      if (visit === this.visit) this.found = { filed, kept: kept?.text };
+      const found = await this.judgedFirst({ filed, kept: kept?.text });
+      if (visit === this.visit) this.found = found;
     }
     if (address.page === 'cases') await import('./views/cases-page');
     if (address.page === 'class') await import('./views/class-page');
     if (address.page === 'rules' || address.page === 'topic') await import('./views/rules-page');
+  }
+
+  private async judgedFirst(texts: Texts): Promise<Found> {
+    const { system } = this;
+    const text = texts.filed ?? texts.kept;
+    const judged = text === undefined ? undefined : await judgeInSteps(text, system);
+    return { ...texts, judged: system === this.system ? judged : undefined };
   }
 
   private async describe(): Promise<void> {
@@ -239,6 +227,7 @@ export class TarePage extends PlainElement {
             .name=${address.name}
             .filed=${found.filed}
             .kept=${found.kept}
+            .first=${found.judged}
             .system=${system}
           ></case-page>`,
         )}`;

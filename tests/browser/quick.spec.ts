@@ -1,3 +1,4 @@
+import type { Page } from '@playwright/test';
 import { expect, fact, openCase, test, verdict } from './page';
 
 const crossover = 'crossover-and-single-axle';
@@ -70,4 +71,28 @@ test('a first case needs no reader of YAML; one whose title is quoted is judged 
   await page.reload();
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Quoted: yes');
   expect(scripts.length).toBeGreaterThan(before);
+});
+
+test('what stands before the scripts have come is what the page then draws, and where', async ({
+  page,
+  browser,
+  baseURL,
+}) => {
+  const head = (of: Page) =>
+    of
+      .locator('.masthead :is(strong, a, button)')
+      .evaluateAll((all) =>
+        all.map((each) => [each.textContent, { ...each.getBoundingClientRect().toJSON() }]),
+      );
+  const bare = await browser.newContext({
+    baseURL: baseURL ?? '',
+    javaScriptEnabled: false,
+    viewport: page.viewportSize(),
+  });
+  const still = await bare.newPage();
+  await still.goto('/');
+  await openCase(page, crossover);
+  await expect(async () => expect(await head(still)).toEqual(await head(page))).toPass();
+  expect(await head(page)).toHaveLength(7);
+  await bare.close();
 });

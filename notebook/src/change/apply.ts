@@ -1,7 +1,7 @@
 import { type CaseDocument, readCaseFrom, removeRow, setCell, setFact } from '@tarebook/casebook';
 import type { FactChange, FactsGiven, Remedy, Told } from '@tarebook/rules/engine';
 import { show } from '@tarebook/rules/quantity';
-import { shelfOfTopics } from '../state/topics';
+import { shelfOfTopics } from '../state/reading';
 
 const written = (told: Told): string =>
   told === null ? 'unknown' : typeof told === 'string' ? told : show(told, told.unit);

@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit';
 import '../leave.css';
-import { type Arrived, openFiles } from '../state/opening';
+import type { Arrived } from '../state/opening';
 import { PlainElement } from './plain-element';
 
 /** Opens files as cases, and says what came of it. */
@@ -26,6 +26,8 @@ export class DropCases extends PlainElement {
 
   async open(files: readonly File[]): Promise<void> {
     if (files.length === 0) return;
+    // It reads cases of any topic, so it brings all of them.
+    const { openFiles } = await import('../state/opening');
     const arrived = await openFiles(files);
     const [only, more] = arrived.cases;
     if (only && !more && arrived.says.length === 0) location.hash = only.href;

@@ -1,17 +1,13 @@
 import { html, nothing, svg } from 'lit';
+import { codeRows } from '../code/asked';
+import type { Rows } from '../code/encode';
 import { PlainElement } from './plain-element';
-
-/** White around the code, in modules; ISO/IEC 18004 asks for four. */
-const quiet = 4;
-
-/** A version of the standard's that is left out. */
-const misread = 23;
 
 /** Width of a module in CSS pixels: a whole number, so that no edge falls within a pixel. */
 const wholePixels = 3;
 
 /** Dark modules as one path: a stretch of a row is one step to the right and back. */
-function pathOf(rows: readonly (readonly boolean[])[]): string {
+function pathOf(rows: Rows): string {
   return rows
     .flatMap((row, y) => {
       const runs: string[] = [];
@@ -37,20 +33,15 @@ export class QrCode extends PlainElement {
   declare text: string;
   /** What opens when it is scanned. */
   declare label: string;
-  declare rows: readonly (readonly boolean[])[] | undefined;
+  declare rows: Rows | undefined;
 
   protected override willUpdate(changed: Map<PropertyKey, unknown>): void {
     if (changed.has('text')) void this.encode(this.text);
   }
 
   private async encode(text: string): Promise<void> {
-    const { encode } = await import('uqr');
-    if (text !== this.text) return;
-    const code = (minVersion: number) =>
-      encode(text, { ecc: 'L', boostEcc: true, border: quiet, minVersion });
-    const smallest = code(1);
-    // A scanner in wide use has a wrong table for this one size.
-    this.rows = (smallest.version === misread ? code(misread + 1) : smallest).data;
+    const rows = await codeRows(text);
+    if (text === this.text) this.rows = rows;
   }
 
   protected override render() {

@@ -1,3 +1,5 @@
+import { idle } from '../elements/idle';
+
 /** Time for a case to be drawn, and for its drawing to be fetched, before anything else is. */
 const after = 300;
 
@@ -15,6 +17,6 @@ export function onceShown(load: () => Promise<unknown>): () => void {
         asked = false;
         document.dispatchEvent(new Event(partMissing));
       });
-    setTimeout(fetch, after);
+    setTimeout(() => idle().then(fetch), after);
   };
 }

@@ -36,3 +36,12 @@ export function readAddress(hash: string): Address {
 
 export const caseAddress = (topic: string, name: string): string =>
   `#/case/${encodeURIComponent(topic)}/${encodeURIComponent(name)}`;
+
+/** The part of a topic that an address ends in, such as a formula. */
+export function partOf(hash: string): string {
+  try {
+    return decodeURIComponent(hash.split('/')[3] ?? '');
+  } catch {
+    return '';
+  }
+}

@@ -2,7 +2,7 @@ import { askedOf, type CaseDocument, readCaseFrom, type Trouble } from '@tareboo
 import { type Answer, answerNow } from '@tarebook/rules/engine';
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { houseOver } from './house';
-import { shelfOfTopics } from './topics';
+import { shelfOfTopics } from './reading';
 
 /** A text, read and judged. While it has troubles, the last answer that could be had stands. */
 export type Judged = {
@@ -12,17 +12,29 @@ export type Judged = {
   readonly current: boolean;
 };
 
-/**
- * Reads a text and judges it under the house's numbers; the answer's words are in `units`. The case's
- * topic must have been opened.
- */
-export function judge(text: string, before?: Judged, units: UnitSystem = 'us'): Judged {
-  const doc = readCaseFrom(shelfOfTopics(), text);
+function judgeRead(doc: CaseDocument, units: UnitSystem, before?: Judged): Judged {
   if (doc.troubles.length === 0 && doc.topic) {
     const { topic, asked } = askedOf(doc, { house: houseOver(doc.topic) });
     return { doc, answer: answerNow(topic, { ...asked, units }), current: true };
   }
   return { doc, ...(before?.answer && { answer: before.answer }), current: false };
+}
+
+/**
+ * Reads a text and judges it under the house's numbers; the answer's words are in `units`. The case's
+ * topic must have been opened.
+ */
+export function judge(text: string, before?: Judged, units: UnitSystem = 'us'): Judged {
+  return judgeRead(readCaseFrom(shelfOfTopics(), text), units, before);
+}
+
+/** The same for a case that is not shown yet; the page is left free between reading and judging. */
+export async function judgeInSteps(text: string, units: UnitSystem): Promise<Judged> {
+  const doc = readCaseFrom(shelfOfTopics(), text);
+  await new Promise((done) => setTimeout(done));
+  const judged = judgeRead(doc, units);
+  await new Promise((done) => setTimeout(done));
+  return judged;
 }
 
 /** The document of a text, which may have been typed after the last one was judged. */

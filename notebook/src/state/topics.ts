@@ -1,5 +1,4 @@
 /// <reference types="vite/client" />
-import { type FrontReader, isPlain, type TopicShelf } from '@tarebook/casebook';
 import type { Topic } from '@tarebook/rules/engine';
 
 /** Every rule set by the folder of its id, each a script of its own that is loaded when wanted. */
@@ -36,21 +35,5 @@ export async function openAllTopics(): Promise<void> {
   await Promise.all(topicIds.map(openTopic));
 }
 
-let yaml: FrontReader | undefined;
-
-/** Loads what reads YAML, so that any case whatever can be read. */
-export async function openYaml(): Promise<void> {
-  yaml ??= (await import('@tarebook/casebook/yaml')).yamlEntries;
-}
-
-/** The same where one of the texts needs it; nearly every case does without. */
-export async function openYamlFor(texts: readonly (string | undefined)[]): Promise<void> {
-  if (texts.some((text) => text !== undefined && !isPlain(text))) await openYaml();
-}
-
-/** What a case is read against: the topics loaded so far, the ids of all, YAML once it is loaded. */
-export const shelfOfTopics = (): TopicShelf => ({
-  ids: topicIds,
-  topics: loaded,
-  ...(yaml && { yaml }),
-});
+/** The topics loaded so far, by id. */
+export const loadedTopics: Readonly<Record<string, Topic>> = loaded;

@@ -65,6 +65,7 @@ export class CasePage extends PlainElement {
     name: { attribute: false },
     filed: { attribute: false },
     kept: { attribute: false },
+    first: { attribute: false },
     system: { attribute: false },
     history: { state: true },
     notice: { state: true },
@@ -75,6 +76,8 @@ export class CasePage extends PlainElement {
   declare filed: string | undefined;
   /** The text as it was left on this device. */
   declare kept: string | undefined;
+  /** The filed text judged, or the kept one where there is no other; undefined: still to be judged. */
+  declare first: Judged | undefined;
   declare system: UnitSystem;
   declare history: History;
   declare notice: string;
@@ -87,7 +90,7 @@ export class CasePage extends PlainElement {
   override connectedCallback(): void {
     super.connectedCallback();
     const first = this.filed ?? this.kept ?? '';
-    this.judged = judge(first, undefined, this.system);
+    this.judged = this.first ?? judge(first, undefined, this.system);
     this.asFiled = this.filed === undefined ? undefined : this.judged;
     this.history = begin(first);
     if (this.kept !== undefined && this.kept !== first) {

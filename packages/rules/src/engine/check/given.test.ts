@@ -4,10 +4,7 @@ import * as z from 'zod/mini';
 import { isCell, isRows } from './given';
 
 // zod, a schema library, says what is of these shapes; see https://zod.dev/api.
-const cell = z.union([
-  z.string(),
-  z.object({ lo: z.number(), hi: z.number(), unit: z.string() }),
-]);
+const cell = z.union([z.string(), z.object({ lo: z.number(), hi: z.number(), unit: z.string() })]);
 const rows = z.array(z.record(z.string(), cell));
 
 const end = fc.oneof(fc.double(), fc.string(), fc.constant(undefined));

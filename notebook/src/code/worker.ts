@@ -1,0 +1,5 @@
+import { rowsOf } from './encode';
+
+addEventListener('message', ({ data }: MessageEvent<string>) => {
+  postMessage(rowsOf(data));
+});

@@ -1,0 +1,28 @@
+import type { Address } from '../state/address';
+
+/** The pages by the names they have in the head of every page. */
+export const pages = {
+  cases: 'Cases',
+  class: 'Class',
+  questions: 'Questions',
+  yard: 'Yard',
+  rules: 'Rules',
+} as const;
+
+/** What will stand on the pages that are not written yet. */
+export const later = {
+  questions:
+    'Here will stand what people asked, how often, which case answers it, and what is still open.',
+  yard: 'Here every vehicle of the catalogue will stand against every trailer.',
+} as const;
+
+/** What a page is, for those who have only its description before them. */
+export const descriptions: Readonly<Record<Address['page'], string>> = {
+  cases: 'Worked cases of a travel-trailer dealership, by topic and level, with their verdicts.',
+  case: 'One worked case: what is known, the verdict, the limits, and the working behind it.',
+  class: 'Cases walked with learners, who each predict before the working is opened.',
+  questions: 'What people asked, how often, and which case answers it.',
+  yard: 'Every vehicle of the catalogue against every trailer.',
+  rules: 'The rule sets: what each asks, how it reckons, what it says, and by which source.',
+  topic: 'One rule set: its facts, formulas, limits, findings, numbers and sources.',
+};
