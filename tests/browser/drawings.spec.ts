@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { expect, fact, openCase, test } from './page';
+import { expect, fact, objections, openCase, test } from './page';
 
 const bars = 'rear-axle-with-bars';
 /** The drawing on the page; the printed sheet has one of its own. */
@@ -92,82 +92,144 @@ test('limits are listed the fullest first within each state', async ({ page }) =
   });
 });
 
-/** Puts a drawing that no case has yet onto the page, from the built files. */
-async function show(page: Page, kind: 'curve' | 'spread', figure: object): Promise<void> {
-  await openCase(page, bars);
-  await page.evaluate(
-    async ([name, data]) => {
-      const scripts = performance.getEntriesByType('resource').map(({ name: url }) => url);
-      const main = scripts.find((url) => /\/assets\/index-[^/]+\.js$/.test(url)) ?? '';
-      const text = await (await fetch(main)).text();
-      const [file] = new RegExp(`${name}-drawing-[\\w-]+\\.js`).exec(text) ?? [];
-      await import(new URL(file ?? 'missing', main).href);
-      const drawing = Object.assign(document.createElement(`${name}-drawing`), {
-        figure: data,
-        system: 'us',
-      });
-      document.querySelector('article')?.prepend(drawing);
-    },
-    [kind, figure] as const,
-  );
+/** Opens a case of any topic; its drawings on the page. */
+async function curvesOf(page: Page, path: string) {
+  await page.goto(`/#/case/${path}`);
+  const curves = page.locator('article > case-figures curve-drawing');
+  await expect(curves.first().locator('svg').first()).toBeVisible();
+  return curves;
 }
 
 test('a curve has its stop line, where the case stands, its words and its table', async ({
   page,
 }) => {
-  await show(page, 'curve', {
-    kind: 'curve',
-    title: 'Charge left over a night',
-    x: { label: 'Hours', unit: 'h' },
-    y: { label: 'Charge', unit: '%' },
-    lines: [
-      {
-        label: 'Charge',
-        points: [
-          [0, 100],
-          [6, 70],
-          [12, 45],
-        ],
-      },
-    ],
-    stop: { label: 'stop at half', along: 'y', at: 50 },
-    here: { label: 'until morning', x: { lo: 8, hi: 10 } },
+  const curve = (await curvesOf(page, 'house-battery/how-full-is-it')).first();
+  const drawing = curve.locator('[role=img]');
+  await expect(drawing).toHaveAttribute(
+    'aria-label',
+    /from 11\.89 V at 0 % to 12\.65 V at 100 %\. Stop line: 12\.24 V\. Here: 63\.1 %, 12\.35 V\./,
+  );
+  // The stop line lies between empty and full.
+  const [stop = 0, empty = 0, full = 0] = await drawing.evaluate((svg) => {
+    const heights = [
+      ...(svg.querySelector('path.line')?.getAttribute('d') ?? '').matchAll(/,([\d.]+)/g),
+    ];
+    return [
+      Number(svg.querySelector('line.stopping')?.getAttribute('y1')),
+      Number(heights[0]?.[1]),
+      Number(heights.at(-1)?.[1]),
+    ];
   });
-  const drawing = page.locator('curve-drawing svg');
-  await expect(drawing).toHaveAttribute('aria-label', /from 100 % at 0 h to 45 % at 12 h/);
-  await expect(drawing.locator('line.stopping')).toBeAttached();
-  const [stop, top] = await drawing.evaluate((svg) => [
-    Number(svg.querySelector('line.stopping')?.getAttribute('y1')),
-    Number(
-      svg
-        .querySelector('path.line')
-        ?.getAttribute('d')
-        ?.match(/^M[\d.]+,([\d.]+)/)?.[1],
-    ),
-  ]);
-  expect(stop).toBeGreaterThan(top ?? 0);
-  const band = await drawing.locator('.band').boundingBox();
-  expect(band?.width).toBeGreaterThan(10);
-  await page.locator('curve-drawing summary').click();
-  await expect(page.locator('curve-drawing table')).toContainText('70 %');
+  expect(stop).toBeLessThan(empty);
+  expect(stop).toBeGreaterThan(full);
+  await expect(drawing.locator('circle.here')).toHaveCount(1);
+  await curve.locator('summary').click();
+  await expect(curve.locator('table')).toContainText('12.65 V');
+  // Read as a range it stands somewhere in a band.
+  await fact(page, 'battery.voltage').fill('12.2–12.5 V');
+  await expect(drawing.locator('.band')).toBeAttached();
+  expect((await drawing.locator('.band').boundingBox())?.width).toBeGreaterThan(10);
 });
 
 test('a spread has the limit on it and says how many of a hundred are above', async ({ page }) => {
-  await show(page, 'spread', {
-    kind: 'spread',
-    title: 'Payload used',
-    x: { label: 'Payload used', unit: 'lb' },
-    bins: [
-      { from: 1_000, to: 1_100, count: 20 },
-      { from: 1_100, to: 1_200, count: 50 },
-      { from: 1_200, to: 1_300, count: 30 },
-    ],
-    limit: { label: 'payload available', at: 1_200 },
-  });
+  await openCase(page, 'range-across-the-limit');
+  await page.getByRole('button', { name: 'Draw the ranges 100,000 times' }).click();
   const drawing = page.locator('spread-drawing svg');
-  await expect(drawing).toHaveAttribute('aria-label', /of a hundred, 30 are above it/);
+  await expect(drawing).toHaveAttribute('aria-label', /of a hundred, \d+( to \d+)? are above it/);
   await expect(drawing.locator('.over')).toBeVisible();
-  await expect(page.locator('spread-drawing figcaption')).toContainText('100 draws');
+  await expect(drawing.locator('line.stopping')).toHaveCount(1);
+  await expect(page.locator('spread-drawing figcaption')).toContainText('100,000 draws');
+});
+
+test('energy along the route and gas by the day: told, in both units, in print, free of objections', async ({
+  page,
+}) => {
+  const route = (await curvesOf(page, 'electric-tow-range/one-stop-at-a-stall')).first();
+  const told = route.locator('[role=img]');
+  await expect(told).toHaveAttribute('aria-label', /from 130 kWh at 0 mi to 38\.4 kWh at 125 mi/);
+  await expect(told).toHaveAttribute(
+    'aria-label',
+    /Charged on the way: from 44\.5 kWh to 104 kWh at 70 mi\. Reserve: 19\.5 kWh\./,
+  );
+  await expect(route.locator('.lift')).toHaveCount(1);
+  await expect(route.locator('line.stopping')).toHaveCount(1);
+  await page.getByRole('button', { name: 'Show metric' }).click();
+  await expect(told).toHaveAttribute('aria-label', /at 112\.7 km\. Reserve: 19\.5 kWh\./);
+  await route.locator('summary').click();
+  await expect(route.locator('table')).toContainText('To Ketter');
+  expect(await objections(page)).toEqual([]);
+
+  const gas = await curvesOf(page, 'gas-supply/near-what-it-boils');
+  await expect(gas).toHaveCount(2);
+  await expect(gas.first().locator('figcaption')).toContainText('Burnt as told it lasts 3.4');
+  const cold = gas.last().locator('[role=img]');
+  await expect(cold).toHaveAttribute(
+    'aria-label',
+    /Starves below: −23 °C\. May starve below: 7 °C/,
+  );
+  await page.getByRole('button', { name: 'Show US units' }).click();
+  await expect(cold).toHaveAttribute(
+    'aria-label',
+    /Starves below: −10 °F\. May starve below: 44 °F/,
+  );
+  // A colder forecast moves the place where it stands and leaves the marks where they are.
+  const stands = () => gas.last().locator('.leader').getAttribute('x1');
+  const before = Number(await stands());
+  await fact(page, 'outside.temperature').fill('-5 °F');
+  await expect.poll(async () => Number(await stands())).toBeLessThan(before);
+  await expect(cold).toHaveAttribute('aria-label', /Starves below: −10 °F/);
+  expect(await objections(page)).toEqual([]);
+
+  await page.emulateMedia({ media: 'print' });
+  const printed = page.locator('print-sheet curve-drawing').last();
+  await expect(printed.locator('[role=img]')).toBeVisible();
+  await expect(printed.locator('summary')).toBeHidden();
+  const inks = await printed
+    .locator('.line, .stopping')
+    .evaluateAll((all) =>
+      all.map((each) => getComputedStyle(each)[each.matches('text') ? 'fill' : 'stroke']),
+    );
+  expect(inks.length).toBeGreaterThan(5);
+  expect(new Set(inks)).toEqual(new Set(['rgb(0, 0, 0)']));
+});
+
+/** Words that stand on each other, or leave their drawing. */
+const clashes = (page: Page): Promise<readonly string[]> =>
+  page.locator('article > case-figures [role=img]').evaluateAll((all) =>
+    all.flatMap((drawing) => {
+      const frame = drawing.getBoundingClientRect();
+      const words = [...drawing.querySelectorAll('text')].map(
+        (each) => [each.textContent ?? '', each.getBoundingClientRect()] as const,
+      );
+      const out = words.filter(([, at]) => at.left < frame.left - 1 || at.right > frame.right + 1);
+      const on = words.flatMap(([a, one], i) =>
+        words
+          .slice(i + 1)
+          .filter(
+            ([, other]) =>
+              one.left < other.right - 1 &&
+              other.left < one.right - 1 &&
+              one.top < other.bottom - 4 &&
+              other.top < one.bottom - 4,
+          )
+          .map(([b]) => `${a} on ${b}`),
+      );
+      return [...out.map(([a]) => `${a} is cut`), ...on];
+    }),
+  );
+
+test('no words of a curve stand on each other or are cut', async ({ page }) => {
+  for (const path of [
+    'electric-tow-range/between-yes-and-no',
+    'electric-tow-range/hybrid-on-the-long-grade',
+    'gas-supply/near-what-it-boils',
+    'gas-supply/starves-in-the-frost',
+    'house-battery/how-full-is-it',
+    'off-grid-stay/two-cold-nights',
+  ]) {
+    await curvesOf(page, path);
+    await expect.poll(() => clashes(page), path).toEqual([]);
+  }
 });
 
 test('in print the drawing is black on white and stays on one page', async ({ page }) => {

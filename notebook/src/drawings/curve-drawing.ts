@@ -1,12 +1,17 @@
-import { show, type UnitSystem } from '@tarebook/rules/quantity';
+import { type Interval, show, type UnitSystem } from '@tarebook/rules/quantity';
 import { scaleLinear } from 'd3-scale';
-import { line } from 'd3-shape';
+import { area, line } from 'd3-shape';
 import { html, nothing, svg } from 'lit';
 import { PlainElement } from '../elements/plain-element';
 import { axisTitle, bottomAxis, type Frame, leftAxis, shownIn } from './axes';
+import { curveLabels } from './curve-labels';
+import { hereMark, liftMarks, type Places, stopLines } from './curve-marks';
+import { curveTable } from './curve-table';
 import { curveSays, extents } from './curve-words';
-import type { CurveFigure } from './figure';
+import type { CurveFigure, Line, Point } from './figure';
 import { MeasuredWidth } from './measured-width';
+
+const isExact = ({ y }: Point): boolean => y.lo === y.hi;
 
 /** Lines over x, where to stop, and where this case stands: a point, or a band for a range. */
 export class CurveDrawing extends PlainElement {
@@ -26,74 +31,52 @@ export class CurveDrawing extends PlainElement {
       .domain([toY(y.lo), toY(y.hi)])
       .nice(4)
       .range([frame.bottom, frame.top]);
-    return {
-      across,
-      up,
-      atX: (value: number) => across(toX(value)),
-      atY: (value: number) => up(toY(value)),
-    };
+    const places: Places = { x: (value) => across(toX(value)), y: (value) => up(toY(value)) };
+    return { across, up, places };
   }
 
-  private stop(frame: Frame, atX: (v: number) => number, atY: (v: number) => number) {
-    const { stop } = this.figure;
-    if (!stop) return nothing;
-    if (stop.along === 'y') {
-      const y = atY(stop.at);
-      return svg`<line class="stopping" x1=${frame.left} x2=${frame.right} y1=${y} y2=${y} />
-        <text class="stopping end" x=${frame.right} y=${y - 5}>${stop.label}</text>`;
-    }
-    const x = atX(stop.at);
-    return svg`<line class="stopping" x1=${x} x2=${x} y1=${frame.top} y2=${frame.bottom} />
-      <text class="stopping ${x > (frame.left + frame.right) / 2 ? 'end' : 'start'}" x=${x} y=${frame.top - 4}>${stop.label}</text>`;
-  }
-
-  private here(frame: Frame, atX: (v: number) => number, atY: (v: number) => number) {
-    const { here } = this.figure;
-    if (!here || !Number.isFinite(here.x.lo) || !Number.isFinite(here.x.hi)) return nothing;
-    const [from, to] = [atX(here.x.lo), atX(here.x.hi)];
-    const side = from > (frame.left + frame.right) / 2 ? 'end' : 'start';
-    const y = here.y === undefined ? frame.bottom : atY(here.y);
-    const mark =
-      from === to
-        ? svg`<line class="leader" x1=${from} x2=${from} y1=${y} y2=${frame.bottom} /><circle class="here" cx=${from} cy=${y} r="5" />`
-        : svg`<rect class="band" x=${Math.min(from, to)} y=${frame.top} width=${Math.abs(to - from)} height=${frame.bottom - frame.top} />`;
-    return svg`${mark}<text class=${side} x=${from + (side === 'end' ? -8 : 8)} y=${Math.max(frame.top + 14, y - 10)}>${here.label}</text>`;
+  /** A line; a range between two lines where it is not known exactly. */
+  private line({ points }: Line, i: number, { x, y }: Places) {
+    const along = (edge: (y: Interval) => number) =>
+      line<Point>(
+        (point) => x(point.x),
+        (point) => y(edge(point.y)),
+      )([...points]) ?? '';
+    const low = svg`<path class="line line-${i}" d=${along(({ lo }) => lo)} />`;
+    if (points.every(isExact)) return low;
+    const between = area<Point>(
+      (point) => x(point.x),
+      (point) => y(point.y.lo),
+      (point) => y(point.y.hi),
+    )([...points]);
+    return svg`<path class="between between-${i}" d=${between ?? ''} />${low}
+      <path class="line line-${i}" d=${along(({ hi }) => hi)} />`;
   }
 
   protected override render() {
     const { figure, system } = this;
     const width = this.measured.width;
-    const frame: Frame = { left: 48, right: width - 12, top: 34, bottom: 224 };
-    const { across, up, atX, atY } = this.scales(frame);
-    const path = line<readonly [number, number]>(
-      ([x]) => atX(x),
-      ([, y]) => atY(y),
-    );
+    const frame: Frame = { left: 56, right: width - 12, top: 34, bottom: 224 };
+    const { across, up, places } = this.scales(frame);
+    const [wide, high] = [frame.right - frame.left, frame.bottom - frame.top];
     return html`<figure class="drawing curve">
       <svg viewBox="0 0 ${width} 270" role="img" aria-label=${curveSays(figure, system)}>
         ${leftAxis(up, frame, axisTitle(figure.y, system))}
         ${bottomAxis(across, frame, axisTitle(figure.x, system))}
-        ${this.here(frame, atX, atY)}
-        ${figure.lines.map(({ points }, i) => svg`<path class="line line-${i}" d=${path([...points]) ?? ''} />`)}
-        ${this.stop(frame, atX, atY)}
+        <svg x=${frame.left} y=${frame.top} width=${wide} height=${high}
+          viewBox="${frame.left} ${frame.top} ${wide} ${high}">
+          ${figure.lines.map((each, i) => this.line(each, i, places))}
+        </svg>
+        ${[stopLines, hereMark].map((each) => each(figure, frame, places))}
+        ${liftMarks(figure, places)}
+        ${curveLabels(figure, frame, places)}
       </svg>
       <figcaption class="small soft">
-        ${figure.title}.
+        ${figure.title}. ${figure.note ?? nothing}
         ${figure.lines.length > 1 ? figure.lines.map(({ label }, i) => html`<span class="key key-${i}">${label}</span> `) : nothing}
+        ${figure.lifts ? html`<span class="lift-key">▲ ${figure.lifts.label}</span>` : nothing}
       </figcaption>
-      <details class="small">
-        <summary>The same as a table</summary>
-        ${figure.lines.map(
-          ({ label, points }) => html`<table>
-            <caption>${label}</caption>
-            <thead><tr><th scope="col">${figure.x.label}</th><th scope="col">${figure.y.label}</th></tr></thead>
-            <tbody>${points.map(
-              ([x, y]) =>
-                html`<tr><td class="num">${show({ lo: x, hi: x }, figure.x.unit, system)}</td><td class="num">${show({ lo: y, hi: y }, figure.y.unit, system)}</td></tr>`,
-            )}</tbody>
-          </table>`,
-        )}
-      </details>
+      ${curveTable(figure, (range, unit) => show(range, unit, system))}
     </figure>`;
   }
 }

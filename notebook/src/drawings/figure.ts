@@ -37,23 +37,47 @@ export type Axis = {
   readonly label: string;
   /** A unit symbol, or '' for a count. */
   readonly unit: string;
+  /** What lies farther out is cut off at the edge; absent: everything is shown. */
+  readonly most?: number;
+  /** An amount: the axis reaches down to nothing. */
+  readonly fromZero?: true;
 };
 
-/** Lines over x, a level where to stop, and where this case stands. */
+/** In the units of the axes; y is a range where it is not known exactly. */
+export type Point = {
+  readonly x: number;
+  readonly y: Interval;
+  /** What is there, for the table. */
+  readonly name?: string;
+};
+
+/** In order of x. */
+export type Line = { readonly label: string; readonly points: readonly Point[] };
+
+/** A level of y, or a place on x, that is not to be passed. */
+export type Stop = { readonly label: string; readonly along: 'x' | 'y'; readonly at: number };
+
+/** Lines over x, where to stop, and where this case stands. */
 export type CurveFigure = {
   readonly kind: 'curve';
   readonly title: string;
   readonly x: Axis;
   readonly y: Axis;
-  readonly lines: readonly {
-    readonly label: string;
-    /** In order of x; values in the units of the axes. */
-    readonly points: readonly (readonly [x: number, y: number])[];
-  }[];
-  /** A level of y, or a place on x, that is not to be passed. */
-  readonly stop?: { readonly label: string; readonly along: 'x' | 'y'; readonly at: number };
+  readonly lines: readonly Line[];
+  readonly stops?: readonly Stop[];
   /** Where it stands: a point, or a band where x is a range. */
   readonly here?: { readonly label: string; readonly x: Interval; readonly y?: number };
+  /** Where a line is lifted at once, as by a charge. */
+  readonly lifts?: {
+    readonly label: string;
+    readonly at: readonly {
+      readonly x: number;
+      readonly from: Interval;
+      readonly to: Interval;
+    }[];
+  };
+  /** What else must be known to read it. */
+  readonly note?: string;
 };
 
 /** How many of many draws fell where, and the limit among them. */

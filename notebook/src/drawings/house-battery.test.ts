@@ -15,11 +15,11 @@ test('the curve runs from empty to full, with the stop line and this battery on 
   if (curve?.kind !== 'curve') throw new Error('There is no curve.');
   const points = curve.lines[0]?.points ?? [];
   // The worked case says it: full at 12.65 V, empty at 11.89 V, the stop line at 12.24 V.
-  expect(points[0]?.[0]).toBeCloseTo(0, 6);
-  expect(points[0]?.[1]).toBeCloseTo(11.89, 2);
-  expect(points.at(-1)?.[0]).toBeCloseTo(100, 6);
-  expect(points.at(-1)?.[1]).toBeCloseTo(12.65, 2);
-  expect(curve.stop?.at).toBeCloseTo(12.24, 2);
+  expect(points[0]?.x).toBeCloseTo(0, 6);
+  expect(points[0]?.y.lo).toBeCloseTo(11.89, 2);
+  expect(points.at(-1)?.x).toBeCloseTo(100, 6);
+  expect(points.at(-1)?.y.hi).toBeCloseTo(12.65, 2);
+  expect(curve.stops?.[0]?.at).toBeCloseTo(12.24, 2);
   const stands = drawn.answer.values['battery.stateOfCharge'];
   expect(curve.here?.x.hi).toBeCloseTo((stands?.hi ?? Number.NaN) * 100, 6);
   // Read at rest at 12.35 V, so it stands on the curve there.

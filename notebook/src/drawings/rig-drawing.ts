@@ -3,6 +3,7 @@ import { html, nothing, type SVGTemplateResult, svg } from 'lit';
 import { PlainElement } from '../elements/plain-element';
 import { arrowPath, limitPath, unsureBar } from './arrows';
 import type { Load, RigFigure } from './figure';
+import { characterWidth } from './label-places';
 import { MeasuredWidth } from './measured-width';
 import {
   curvedPath,
@@ -22,7 +23,6 @@ const ballHeight = 19;
 const pinHeight = 50;
 const top = 44;
 const lineHeight = 16;
-const characterWidth = 7.3;
 
 /** Everything of one drawing: inches to pixels, and the line it stands on. */
 type Sheet = {

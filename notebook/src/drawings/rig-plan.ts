@@ -78,6 +78,9 @@ export function arrowScale(rig: RigFigure, longest: number): (value: number) => 
   return (value) => (Math.max(0, value) / most) * longest;
 }
 
+/** So that two labels side by side are not read as one. */
+const apart = 16;
+
 /** Puts labels that would run into the one before them on the next line down. */
 export function levels(
   labels: readonly { readonly x: number; readonly width: number }[],
@@ -87,7 +90,7 @@ export function levels(
     const from = x - width / 2;
     const free = ends.findIndex((end) => end <= from);
     const level = free < 0 ? ends.length : free;
-    ends[level] = x + width / 2 + 6;
+    ends[level] = x + width / 2 + apart;
     return level;
   });
 }

@@ -1,5 +1,6 @@
-import { show, type UnitSystem } from '@tarebook/rules/quantity';
+import { show, showNumber, type UnitSystem } from '@tarebook/rules/quantity';
 import type { SpreadFigure } from './figure';
+import { sentence } from './sentence';
 
 const total = ({ bins }: SpreadFigure): number => bins.reduce((sum, { count }) => sum + count, 0);
 
@@ -29,7 +30,7 @@ export function spreadSays(figure: SpreadFigure, system: UnitSystem): string {
   if (!first || !last || all === 0) return `${title}: nothing was drawn.`;
   const range = show({ lo: first.from, hi: last.to }, x.unit, system);
   const over = limit
-    ? ` ${limit.label} is ${show({ lo: limit.at, hi: limit.at }, x.unit, system)}; of a hundred, ${ofHundred(overShare(figure))} are above it.`
+    ? ` ${sentence(limit.label)} is ${show({ lo: limit.at, hi: limit.at }, x.unit, system)}; of a hundred, ${ofHundred(overShare(figure))} are above it.`
     : '';
-  return `${title}: ${all} draws, ${range}.${over}`;
+  return `${title}: ${showNumber(all, 0)} draws, ${range}.${over}`;
 }
