@@ -33,19 +33,19 @@ export const boil = part({
       states: {},
       values: {
         'boil.temperature': {
-          label: 'Outside temperature',
+          label: 'Temperature along which it is reckoned',
           unit: '°F',
           is: 'boil.coldest + boil.step * boil.stride',
           source: boilRule,
         },
         'boil.least': {
-          label: 'Gas that boils off, at the least',
+          label: 'Gas that boils off at that temperature, at the least',
           unit: 'Btu/h',
           is: 'vapour.perFactor * lookup(boilByCold, boil.temperature) / vapour.spread',
           source: boilSpread,
         },
         'boil.most': {
-          label: 'Gas that boils off, at the most',
+          label: 'Gas that boils off at that temperature, at the most',
           unit: 'Btu/h',
           is: 'vapour.perFactor * lookup(boilByCold, boil.temperature) * vapour.spread',
           source: boilSpread,
