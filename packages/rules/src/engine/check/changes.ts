@@ -82,6 +82,11 @@ function checkNames(topic: Topic, change: Change, at: string, note: Note): void 
       note(at, `it names “${name}”, which is no fact`, 'name a fact');
     }
   }
+  for (const id of change.rights ?? []) {
+    if (!Object.hasOwn(topic.findings, id)) {
+      note(at, `it rights “${id}”, which is no finding`, 'name a finding');
+    }
+  }
   if (change.kind === 'scale' && !topic.formulas[change.shown]) {
     note(at, `it shows “${change.shown}”, which is no formula`, 'name a formula');
   }

@@ -13,6 +13,8 @@ type Said = {
   readonly onlyIf?: { readonly fact: string; readonly is: string };
   /** Not offered while this fact is known, since its effect could not be reckoned. */
   readonly unlessKnown?: { readonly fact: string; readonly says: string };
+  /** Findings that must be ok, or not asked, once it is made; else it is not offered. */
+  readonly rights?: readonly string[];
   /** Said with it when this fact is known, since the change makes the fact stale. */
   readonly remind?: { readonly known: string; readonly says: string };
 };

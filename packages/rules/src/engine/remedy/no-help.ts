@@ -3,7 +3,7 @@ import { endsOf } from '../answer/named';
 import { listed } from '../answer/phrases';
 import type { Inputs } from '../formula/values';
 import type { NoHelp } from './shapes';
-import { type Bench, inTheWay, type Judged, judge, worth } from './trial';
+import { type Bench, inTheWay, type Judged, judge, upset, worth } from './trial';
 import type { Way } from './way';
 import { barred } from './ways';
 import { changeOf, instruction, labelOf } from './words';
@@ -37,13 +37,19 @@ function effect(bench: Bench, of: string, before: Judged, after: Judged): string
 }
 
 /** Why a change does not help, reckoned from what it does as far as it goes. */
-function whyNot(bench: Bench, before: Judged, after: Judged): string {
+function whyNot(
+  bench: Bench,
+  before: Judged,
+  after: Judged,
+  rights: readonly string[] = [],
+): string {
   const inWay = inTheWay(before, before.level);
   const parts = inWay.map((of) => effect(bench, of, before, after));
   const broken = [...after.states].flatMap(([of, state]) =>
     state !== 'not-asked' && worth[state] >= worth[before.level] && !inWay.includes(of) ? [of] : [],
   );
-  const names = broken.map((of) => lower(labelOf(bench.topic, of)));
+  const all = new Set([...broken, ...upset(after, before, rights)]);
+  const names = [...all].map((of) => lower(labelOf(bench.topic, of)));
   const but = names.length === 0 ? '' : `; but then it fails on ${listed(names)}`;
   return `${parts.join('; ')}${but}`;
 }
@@ -68,11 +74,11 @@ export function noHelpOf(
   vain: readonly Vain[],
 ): readonly NoHelp[] {
   return vain.map(({ way, x }) => {
-    const after = () => judge(bench, way.edit(inputs, x));
-    const why = barred(inputs, way.change) ?? `${whyNot(bench, before, after())}.`;
-    return {
-      ...changeOf(way, x),
-      says: `${instruction(way, x, bench.units)} That does not turn it: ${why}`,
-    };
+    const after = judge(bench, way.edit(inputs, x));
+    const { rights } = way.change;
+    const why = barred(inputs, way.change) ?? `${whyNot(bench, before, after, rights)}.`;
+    const turns = worth[after.level] < worth[before.level];
+    const lead = turns ? 'That will not do' : 'That does not turn it';
+    return { ...changeOf(way, x), says: `${instruction(way, x, bench.units)} ${lead}: ${why}` };
   });
 }

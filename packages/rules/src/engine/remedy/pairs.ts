@@ -80,14 +80,21 @@ const sameThing = (a: Way, b: Way): boolean =>
   a.change.fact === b.change.fact &&
   (a.row === b.row || a.change.kind === 'scale' || b.change.kind === 'scale');
 
+const rightsOf = (...ways: readonly Way[]): readonly string[] =>
+  ways.flatMap(({ change }) => change.rights ?? []);
+
 /** One as far as it goes, the other solved. */
 function oneWhole({ bench, inputs, before }: Search, whole: Way, solved: Way): readonly Pair[] {
   // A row as far as it goes is a row left out, which is a way of its own.
   if (whole.change.kind === 'less' && whole.row !== undefined) return [];
   return (whole.line?.ends ?? [0]).flatMap((x) => {
-    const joined: Way = { ...solved, edit: (all, y) => together(whole, x, solved, y)(all) };
+    const joined: Way = {
+      ...solved,
+      change: { ...solved.change, rights: rightsOf(whole, solved) },
+      edit: (all, y) => together(whole, x, solved, y)(all),
+    };
     const half = { ...judge(bench, whole.edit(inputs, x)), level: before.level };
-    const [first] = turns(bench, inputs, half, joined, true);
+    const [first] = turns(bench, inputs, half, joined, true, before);
     if (!first) return [];
     const edit = together(whole, x, solved, first.x);
     return [{ first: whole, second: solved, x, y: first.x, level: first.level, edit }];

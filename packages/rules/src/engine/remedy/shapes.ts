@@ -35,7 +35,7 @@ export type Remedy = FactChange & {
   readonly facts: FactsGiven;
 };
 
-/** A change that was tried as far as it goes and does not turn the outcome. */
+/** A change that, as far as it goes, does not turn the outcome, or turns it and upsets something. */
 export type NoHelp = FactChange & { readonly says: string };
 
 export type Remedies = {

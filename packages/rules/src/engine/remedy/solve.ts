@@ -1,7 +1,7 @@
 import type { Level } from '../define/shapes';
 import type { Inputs } from '../formula/values';
 import { crossings } from './crossings';
-import { type Bench, comparedIn, gaps, inTheWay, type Judged, judge, worth } from './trial';
+import { type Bench, comparedIn, gaps, inTheWay, type Judged, judge, upset, worth } from './trial';
 import type { Way } from './way';
 
 /** A change carried so far, and what comes of it. */
@@ -59,6 +59,7 @@ function edges(bench: Bench, inputs: Inputs, before: Judged, way: Way): readonly
  * @param inputs the facts as they are
  * @param before what they come to, with whatever else `way` changes beside its own line
  * @param only stop at the first better level
+ * @param asTheyWere what the facts came to before any change: no finding may be worse than there
  */
 export function turns(
   bench: Bench,
@@ -66,11 +67,17 @@ export function turns(
   before: Judged,
   way: Way,
   only = false,
+  asTheyWere = before,
 ): readonly Turned[] {
   if (!moves(bench, inputs, before, way)) return [];
   const kept = new Map<number, Level>();
   const levelAt = (x: number): Level => {
-    const level = kept.get(x) ?? judge(bench, way.edit(inputs, x)).level;
+    const known = kept.get(x);
+    if (known) return known;
+    const after = judge(bench, way.edit(inputs, x));
+    // What is not sound is no better than what was.
+    const sound = upset(after, asTheyWere, way.change.rights).length === 0;
+    const level = sound ? after.level : before.level;
     kept.set(x, level);
     return level;
   };

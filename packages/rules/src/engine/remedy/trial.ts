@@ -53,6 +53,20 @@ export const inTheWay = ({ states }: Judged, level: Level): readonly string[] =>
     state !== 'not-asked' && worth[state] >= worth[level] ? [of] : [],
   );
 
+/** Findings that are worse than they were, or that a change was to right and has not. */
+export function upset(
+  after: Judged,
+  asTheyWere: Judged,
+  rights: readonly string[] = [],
+): readonly string[] {
+  return [...after.states].flatMap(([of, state]) => {
+    if (!of.startsWith('finding.') || state === 'not-asked' || state === 'ok') return [];
+    const was = asTheyWere.states.get(of) ?? 'not-asked';
+    const worse = was === 'not-asked' || worth[state] > worth[was];
+    return worse || rights.includes(of.slice('finding.'.length)) ? [of] : [];
+  });
+}
+
 type Compared = readonly (readonly [string, string])[];
 
 function comparisons(condition: Condition): Compared {

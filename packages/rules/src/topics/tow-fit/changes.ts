@@ -42,6 +42,7 @@ const moved: readonly Change[] = [
     },
     asks: 1,
     source: statics,
+    rights: ['tongue-share'],
     ...notMoved,
   },
   {
@@ -223,6 +224,7 @@ const another: Change = {
   says: 'Another trailer: one that weighs {to} at the most as loaded for the road, with the same share on its tongue; the present one comes to {from}.',
   asks: 10,
   source: statics,
+  rights: ['tongue-share'],
 };
 
 /** What a person can change, from what asks least to what asks most. */
