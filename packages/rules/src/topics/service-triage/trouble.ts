@@ -1,5 +1,6 @@
 import { findingOf, part } from '../../engine/define/topic';
 import { pathTable } from './path-table';
+import { custom } from './sources';
 import { troubleTable } from './trouble-table';
 
 /** What the trouble is in, how bad it is, and where the trailer stands. */
@@ -47,6 +48,14 @@ export const trouble = part({
       label: 'Where the trailer stands',
       ask: 'Where is it: on the road or about to go, set up at a camp, or at home?',
       where: 'told by the owner',
+    },
+  },
+  formulas: {
+    'triage.graver': {
+      label: 'Something graver comes first',
+      unit: 'yes-no',
+      is: "gas.smell == 'yes' || danger.sign != 'none' || hub.runsHot || tire.runsSoft || recall.found == 'do-not-drive'",
+      source: custom,
     },
   },
   decisions: { 'triage.trouble': troubleTable, 'triage.path': pathTable },
