@@ -122,6 +122,8 @@ test('metric values are shown at a touch, and the verdict stays', async ({ page 
   const word = await verdict(page).textContent();
   await page.getByRole('button', { name: 'Show metric' }).click();
   await expect(page.locator('limit-rows')).toContainText('kg');
+  // 52 lb and 1,260 lb, at 0.45359237 kg.
+  await expect(page.locator('.verdict')).toContainText('23.6 kg left of 571.5 kg');
   await expect(verdict(page)).toHaveText(word ?? '');
 });
 

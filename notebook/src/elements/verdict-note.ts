@@ -1,5 +1,7 @@
 import type { Answer, State } from '@tarebook/rules/engine';
+import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing } from 'lit';
+import { restating } from '../state/restated';
 import { mark } from './marks';
 import { PlainElement } from './plain-element';
 
@@ -12,6 +14,7 @@ export class VerdictNote extends PlainElement {
     level: { attribute: false },
     current: { attribute: false },
     was: { attribute: false },
+    system: { attribute: false },
     spoken: { state: true },
   };
   declare answer: Answer;
@@ -19,12 +22,17 @@ export class VerdictNote extends PlainElement {
   declare current: boolean;
   /** The verdict as filed; undefined where it stands as it stood. */
   declare was: Answer | undefined;
+  declare system: UnitSystem;
   declare spoken: string;
   private timer: ReturnType<typeof setTimeout> | undefined;
 
+  private sentence(answer: Answer): string {
+    return restating(answer, this.system)(answer.sentence);
+  }
+
   /** Announced once it has settled, not at every key. */
   protected override updated(): void {
-    const says = `${this.answer.words}. ${this.answer.sentence}`;
+    const says = `${this.answer.words}. ${this.sentence(this.answer)}`;
     if (says === this.spoken) return;
     clearTimeout(this.timer);
     this.timer = setTimeout(() => {
@@ -43,8 +51,8 @@ export class VerdictNote extends PlainElement {
       <section class="verdict level-${level}" aria-label="Verdict" tabindex="-1">
         ${mark(level)}
         <p class="word">${answer.words.charAt(0).toUpperCase()}${answer.words.slice(1)}</p>
-        <p>${answer.sentence}</p>
-        ${was ? html`<p class="moved">as filed: ${was.words}. ${was.sentence}</p>` : nothing}
+        <p>${this.sentence(answer)}</p>
+        ${was ? html`<p class="moved">as filed: ${was.words}. ${this.sentence(was)}</p>` : nothing}
         <p class="soft small">
           ${answer.restsOn}
           ${answer.house ? `Reckoned with the numbers of ${answer.house.name}.` : ''}

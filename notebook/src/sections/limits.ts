@@ -6,7 +6,7 @@ import { findingList, missingList } from '../elements/told-list';
 import { type AnsweredView, whenAnswered } from './case-view';
 
 /** What to find out before anything else can be said. */
-export const missing = whenAnswered(({ answer }) => missingList(answer.missing));
+export const missing = whenAnswered(({ answer, system }) => missingList(answer, system));
 
 const sameRoom = (a: LimitAnswer, b: LimitAnswer): boolean =>
   a.state === b.state && a.headroom.lo === b.headroom.lo && a.headroom.hi === b.headroom.hi;
@@ -35,4 +35,4 @@ export const limits = whenAnswered((view) => {
 });
 
 /** What is said beside the limits. */
-export const findings = whenAnswered(({ answer }) => findingList(answer.findings));
+export const findings = whenAnswered(({ answer, system }) => findingList(answer, system));

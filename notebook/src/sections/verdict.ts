@@ -12,7 +12,7 @@ export const strip = whenAnswered(({ answer, topic, system }) =>
 );
 
 /** The verdict in one sentence, with the limit that runs out first, and what it was as filed. */
-export const verdict = whenAnswered(({ answer, topic, current, filed }) => {
+export const verdict = whenAnswered(({ answer, topic, current, filed, system }) => {
   const before = filed?.answer;
   const moved = before && before.sentence !== answer.sentence ? before : undefined;
   return html`<verdict-note
@@ -20,5 +20,6 @@ export const verdict = whenAnswered(({ answer, topic, current, filed }) => {
     .level=${levelOf(topic.outcomes, answer.outcome)}
     .current=${current}
     .was=${moved}
+    .system=${system}
   ></verdict-note>`;
 });
