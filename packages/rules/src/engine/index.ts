@@ -1,4 +1,5 @@
 export { type Asked, answerNow } from './answer/answer';
+export { bringingCatalogues } from './answer/bringing-catalogues';
 export { answer } from './answer/by-engine';
 export { dayProblems } from './answer/parameters';
 export { againstOf } from './answer/room';
@@ -42,6 +43,7 @@ export {
 export { type Node, namesIn } from './formula/nodes';
 export { FormulaError, parseFormula } from './formula/parse';
 export { standingOn } from './formula/standing-on';
+export { bringingSun } from './formula/sun';
 export { withHouse } from './house/house';
 export { readHouse } from './house/read';
 export type { HouseLayer, HouseValue } from './house/shapes';

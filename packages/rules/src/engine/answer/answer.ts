@@ -6,7 +6,7 @@ import { InputError } from '../check/problem';
 import { conditionRules } from '../condition/rules';
 import { rulesHolding } from '../condition/walk';
 import type { Topic } from '../define/shapes';
-import { withBuilds } from '../formula/catalogued';
+import { withCatalogues } from '../formula/brought';
 import { type Compiled, compile } from '../formula/compile';
 import { restsOnKnown } from '../formula/reckon';
 import { type Run, run as reckonRun } from '../formula/run';
@@ -126,7 +126,7 @@ export function assemble(topic: Topic, asked: Asked, asOf: string, decided: Deci
       traced ??= traceOf({
         compiled,
         run,
-        inputs: withBuilds(topic, inputs),
+        inputs: withCatalogues(topic, inputs),
         parameters,
         readFrom,
         limits,

@@ -4,7 +4,7 @@ import { reckon } from '../formula/reckon';
 import type { Run } from '../formula/run';
 import { asNumber, asTruth } from '../formula/truth';
 import { inUnit } from '../formula/words';
-import { catalogueLists, catalogueRankings } from './catalogued';
+import { fromCatalogues } from './listed';
 import { endsOf } from './named';
 import type { ChoiceAnswer, Ends, RankingAnswer, SelectionAnswer, SeriesAnswer } from './shapes';
 
@@ -47,7 +47,7 @@ export function selectionsOf(compiled: Compiled, run: Run): readonly SelectionAn
     ]);
     return { id, label: selection.label, items, totals: Object.fromEntries(totals) };
   });
-  return [...listed, ...catalogueLists(compiled.topic, run)];
+  return [...listed, ...fromCatalogues().lists(compiled.topic, run)];
 }
 
 /**
@@ -75,7 +75,7 @@ export function rankingsOf(compiled: Compiled, run: Run): readonly RankingAnswer
     });
     return { id, label, entries, source };
   });
-  return [...ranked, ...catalogueRankings(compiled.topic, run)];
+  return [...ranked, ...fromCatalogues().rankings(compiled.topic, run)];
 }
 
 /** Every simulation step by step, for drawings: each state at the start of a step and at the end. */

@@ -1,46 +1,7 @@
 import type { Catalogue } from '../define/catalogue';
+import type { AskName } from './ask-names';
 import { buildsOf, isBuilt, type Order } from './builds';
 import { becameStandard, figureIn, isSold } from './offers';
-
-/**
- * What a formula can ask of a catalogue, as `builds(yard)` or `orderable(yard, 'osier-19')`: what it
- * yields, what may follow the catalogue's name, and its value for one order.
- *
- *     about   'figure'   a figure, by name
- *             'model'    a model instead of the chosen one, or nothing
- *             'nothing'  nothing more: it is asked over all models
- *             'year'     a year instead of the chosen one
- *             'option'   an option
- *             'change'   an option and a year
- */
-export type Ask = {
-  readonly yields: 'number' | 'truth';
-  readonly about: 'figure' | 'model' | 'nothing' | 'year' | 'option' | 'change';
-};
-
-const count = { yields: 'number', about: 'model' } as const;
-export const asks = {
-  figure: { yields: 'number', about: 'figure' },
-  wishes: count,
-  wishesMet: count,
-  wishesMissing: count,
-  imposed: count,
-  brought: count,
-  choices: count,
-  builds: count,
-  buildsInAll: count,
-  sold: { yields: 'truth', about: 'model' },
-  orderable: { yields: 'truth', about: 'model' },
-  clash: { yields: 'truth', about: 'model' },
-  modelsOrderable: { yields: 'number', about: 'nothing' },
-  orderableIn: { yields: 'truth', about: 'year' },
-  inBuild: { yields: 'truth', about: 'option' },
-  comesWith: { yields: 'truth', about: 'option' },
-  becameStandard: { yields: 'truth', about: 'change' },
-} as const satisfies Record<string, Ask>;
-
-export type AskName = keyof typeof asks;
-export const isAsk = (name: string): name is AskName => Object.hasOwn(asks, name);
 
 /** Least and most for one order; undefined where the catalogue has nothing. */
 export type Found = readonly [lo: number, hi: number] | undefined;
@@ -126,25 +87,4 @@ export function truthFor(
     default:
       return [];
   }
-}
-
-/** What is wrong with what a formula asks of a catalogue; undefined when nothing is. */
-export function askedWrongly(
-  catalogue: Catalogue | undefined,
-  { catalogue: name, ask, args }: { catalogue: string; ask: AskName; args: readonly string[] },
-): string | undefined {
-  if (!catalogue) return `there is no catalogue “${name}”`;
-  const [first, second] = args;
-  if (first === undefined) return undefined;
-  const missing = (kind: string, word: string) => `catalogue ${name} has no ${kind} “${word}”`;
-  const { about } = asks[ask];
-  if (about === 'figure' && !Object.hasOwn(catalogue.figures, first)) {
-    return missing('figure', first);
-  }
-  if (about === 'model' && !Object.hasOwn(catalogue.models, first)) return missing('model', first);
-  if (about === 'year' && !catalogue.years.includes(first)) return missing('year', first);
-  if (about !== 'option' && about !== 'change') return undefined;
-  if (!Object.hasOwn(catalogue.options, first)) return missing('option', first);
-  const isYear = second === undefined || catalogue.years.includes(second);
-  return isYear ? undefined : missing('year', second);
 }

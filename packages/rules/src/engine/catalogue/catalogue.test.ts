@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Asked, answerNow } from '../answer/answer';
+import { bringingCatalogues } from '../answer/bringing-catalogues';
 import { sayProblem } from '../check/messages';
 import { checkTopic } from '../check/topic';
 import type { Catalogue } from '../define/catalogue';
@@ -46,7 +47,7 @@ const topic: Topic = {
   headline: ['boat.all'],
   assumptions: [],
   cautions: [],
-  catalogues: { boats },
+  catalogues: bringingCatalogues({ boats }),
 };
 const judge = (facts: Asked['facts']) => answerNow(topic, { facts, asOf: '2026-01-01' });
 const at = (facts: Asked['facts'], name: string) => {

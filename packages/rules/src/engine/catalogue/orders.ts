@@ -54,13 +54,6 @@ export function ordersOf(catalogue: Catalogue, read: Read, held: Held = {}): Ord
   return { orders, open };
 }
 
-/** The facts that a catalogue reads. */
-export const factsRead = ({ model, year, wishes }: Catalogue): readonly string[] => [
-  model,
-  year,
-  ...Object.values(wishes),
-];
-
 /** A model that is not sold that year is no candidate, as long as another is. */
 export function candidates(catalogue: Catalogue, orders: readonly Order[]): readonly Order[] {
   const sold = orders.filter(({ model, year }) => isSold(catalogue, model, year));

@@ -1,4 +1,4 @@
-import { factsRead } from '../catalogue/orders';
+import { factsRead } from '../catalogue/facts-read';
 import type { Decision, Topic } from '../define/shapes';
 import { declaredUnit } from '../define/topic';
 import { rowsFor } from '../formula/decide';

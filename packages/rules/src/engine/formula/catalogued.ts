@@ -1,9 +1,11 @@
 import { unitOf } from '../../quantity';
 import { addedBy, type Ends } from '../catalogue/added';
-import { type AskName, asks, numberFor, truthFor } from '../catalogue/asks';
+import { asks } from '../catalogue/ask-names';
+import { numberFor, truthFor } from '../catalogue/asks';
 import { candidates, type Held, ordersOf, type Read } from '../catalogue/orders';
 import type { Catalogue } from '../define/catalogue';
 import type { Topic } from '../define/shapes';
+import type { Catalogued } from './nodes';
 import {
   type Input,
   type Inputs,
@@ -13,14 +15,6 @@ import {
   nothing,
   type Value,
 } from './values';
-
-/** What a formula asks of a catalogue; see catalogue/asks.ts. */
-export type Catalogued = {
-  readonly kind: 'catalogued';
-  readonly catalogue: string;
-  readonly ask: AskName;
-  readonly args: readonly string[];
-};
 
 const factorOf = (unit: string | undefined): number => (unit ? unitOf(unit).factor : 1);
 

@@ -6,7 +6,8 @@ import {
   sameDimension,
   unitOf,
 } from '../../quantity';
-import { askedWrongly, asks } from '../catalogue/asks';
+import { asks } from '../catalogue/ask-names';
+import { askedWrongly } from '../catalogue/asked-wrongly';
 import type { Topic } from '../define/shapes';
 import { declaredUnit } from '../define/topic';
 import type { Node } from './nodes';

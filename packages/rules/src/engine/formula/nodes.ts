@@ -1,4 +1,12 @@
-import type { Catalogued } from './catalogued';
+import type { AskName } from '../catalogue/ask-names';
+
+/** What a formula asks of a catalogue; see catalogue/asks.ts. */
+export type Catalogued = {
+  readonly kind: 'catalogued';
+  readonly catalogue: string;
+  readonly ask: AskName;
+  readonly args: readonly string[];
+};
 
 /**
  * The closed set of what a formula can be made of. Every reader of formulas is one walk over these

@@ -1,7 +1,6 @@
 import jsep, { type Expression } from 'jsep';
-import { asks, isAsk } from '../catalogue/asks';
-import type { Catalogued } from './catalogued';
-import { type Arithmetic, below, type Compare, type Node } from './nodes';
+import { asks, isAsk } from '../catalogue/ask-names';
+import { type Arithmetic, below, type Catalogued, type Compare, type Node } from './nodes';
 
 /** A formula that cannot be read: which part, and what would be right. */
 export class FormulaError extends Error {}

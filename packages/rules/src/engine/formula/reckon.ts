@@ -16,9 +16,9 @@ import {
 } from '../../quantity';
 import type { Read } from '../catalogue/orders';
 import type { Catalogue } from '../define/catalogue';
-import { catalogued } from './catalogued';
+import { brought } from './brought';
 import type { Arithmetic, Node } from './nodes';
-import { between, made, power, sunHeight, whole } from './special';
+import { between, made, power, whole } from './special';
 import { asNumber, asTruth, both, compare, opposite } from './truth';
 import {
   blend,
@@ -242,7 +242,7 @@ export function reckon(node: Node, scope: Scope): Value {
     case 'whole':
       return whole(asNumber(reckon(node.of, scope)));
     case 'sunHeight':
-      return sunHeight(
+      return brought('sunHeight')(
         asNumber(reckon(node.latitude, scope)),
         asNumber(reckon(node.day, scope)),
         asNumber(reckon(node.hour, scope)),
@@ -250,7 +250,7 @@ export function reckon(node: Node, scope: Scope): Value {
     case 'over':
       return over(node, scope);
     case 'catalogued':
-      return catalogued(node, scope.catalogue(node.catalogue), choicesIn(scope));
+      return brought('catalogued')(node, scope.catalogue(node.catalogue), choicesIn(scope));
   }
 }
 

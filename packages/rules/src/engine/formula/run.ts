@@ -1,5 +1,5 @@
 import { common, hull, type Interval, isClosed, isPoint, point } from '../../quantity';
-import { withBuilds } from './catalogued';
+import { withCatalogues } from './brought';
 import type { Compiled } from './compile';
 import { decide } from './decide';
 import {
@@ -43,7 +43,7 @@ export function run(
   pins: Pins = noPins,
   parent?: Run,
 ): Run {
-  const inputs = withBuilds(compiled.topic, given);
+  const inputs = withCatalogues(compiled.topic, given);
   const kept = new Map<string, Value>();
   const quarterRuns = new Map<string, Run>();
   const partsKnown = new Map<Node, boolean>();

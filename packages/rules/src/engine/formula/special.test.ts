@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { power, sunHeight, whole } from './special';
+import { power, whole } from './special';
+import { sunHeight } from './sun';
 import { exactly, type NumberValue } from './values';
 
 const seed = Number(process.env.TAREBOOK_SEED ?? 20_261_101);

@@ -1,7 +1,7 @@
 import { show, type UnitSystem } from '../../quantity';
 import { endsOf, unitOfName } from '../answer/named';
 import type { FindingAnswer, LimitAnswer, ParameterAnswer, Step, Trace } from '../answer/shapes';
-import { factsRead } from '../catalogue/orders';
+import { factsRead } from '../catalogue/facts-read';
 import { conditionRules, namesCompared } from '../condition/rules';
 import type { Compiled } from '../formula/compile';
 import type { Run } from '../formula/run';

@@ -1,8 +1,10 @@
+import { bringingCatalogues } from '../answer/bringing-catalogues';
 import { sayProblem } from '../check/messages';
 import { InputError, type Problem } from '../check/problem';
 import { checkTopic } from '../check/topic';
 import type { Topic } from '../define/shapes';
 import { allFormulas } from '../define/topic';
+import { bringingSun } from '../formula/sun';
 import { makeShape } from './shape';
 
 let made: ReturnType<typeof makeShape> | undefined;
@@ -39,7 +41,7 @@ function declaredOnly(topic: Topic): Topic['formulas'] {
 export function topicFromPublished(value: unknown): Topic {
   if (!isTopic(value)) throw refusal(value);
   const { conditions: _, ...kept }: Topic & { readonly conditions?: unknown } = value;
-  const topic: Topic = { ...kept, formulas: declaredOnly(value) };
+  const topic = bringingSun(bringingCatalogues<Topic>({ ...kept, formulas: declaredOnly(value) }));
   const problems = checkTopic(topic);
   if (problems.length > 0) throw new InputError(problems, sayProblem);
   return topic;

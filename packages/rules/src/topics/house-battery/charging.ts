@@ -1,4 +1,5 @@
 import { part } from '../../engine/define/topic';
+import { bringingSun } from '../../engine/formula/sun';
 import { chargeHabits, custom, dataPlate, house, mathematics, sunShape, taper } from './sources';
 
 const clock = { unit: 'h', least: 0, most: 24, required: false } as const;
@@ -11,7 +12,7 @@ const clock = { unit: 'h', least: 0, most: 24, required: false } as const;
  *       │          ╲__
  *       └────────────────── taperFrom ── full
  */
-export const charging = part({
+const bySun = part({
   facts: {
     'solar.power': {
       kind: 'quantity',
@@ -150,3 +151,5 @@ export const charging = part({
     },
   },
 });
+
+export const charging = bringingSun(bySun);

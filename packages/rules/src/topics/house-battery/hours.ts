@@ -1,4 +1,5 @@
 import { part } from '../../engine/define/topic';
+import { bringingSun } from '../../engine/formula/sun';
 import { dutyOf, shareOf } from './loads';
 import {
   chargeHabits,
@@ -22,7 +23,7 @@ const onAverage = (list: string, size: string, untold?: '0'): string =>
  *     sun, charger ───┴─► net, in or out ───┤
  *                                           └─► gain, by taper ────► charge
  */
-export const hours = part({
+const bySun = part({
   simulations: {
     hours: {
       label: 'A day hour by hour',
@@ -150,3 +151,5 @@ export const hours = part({
     },
   },
 });
+
+export const hours = bringingSun(bySun);

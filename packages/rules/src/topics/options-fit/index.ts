@@ -1,3 +1,4 @@
+import { bringingCatalogues } from '../../engine/answer/bringing-catalogues';
 import { defineTopic, gather } from '../../engine/define/topic';
 import { changes } from './changes';
 import { orderFacts } from './facts';
@@ -22,7 +23,7 @@ export const optionsFit = defineTopic({
   limits: gather('limits', parts),
   findings: gather('findings', parts),
   decisions: gather('decisions', parts),
-  catalogues: { yard },
+  catalogues: bringingCatalogues({ yard }),
   outcomes: {
     ok: {
       id: 'can-be-ordered',
