@@ -31,11 +31,7 @@ export function findingAnswers(
     const sure = holding.certain.has(`finding.${id}.${level}`);
     const unsure = ruling !== undefined && !sure;
     const says =
-      level === 'not-asked'
-        ? 'Not asked.'
-        : unsure
-          ? (finding.unsure ?? `It may be so: ${told}`)
-          : told;
+      level === 'not-asked' ? 'Not asked.' : unsure ? (finding.unsure ?? `Perhaps: ${told}`) : told;
     return { id, label: finding.label, level, says, source: finding.source };
   });
 }

@@ -17,12 +17,12 @@ const withCracks = (cracks: Partial<Finding>): Topic => {
   };
 };
 
-const sentence = (topic: Topic, braced: string) =>
+const sentence = (topic: Topic, braced: string, box = '112.5 lb') =>
   answerNow(topic, {
     facts: {
       'shelf.kind': 'oak',
       'shelf.rating': '100 lb',
-      'box.weight': '112.5 lb',
+      'box.weight': box,
       'shelf.braced': braced,
     },
     asOf: '2026-11-01',
@@ -48,4 +48,41 @@ describe('what has to be done at once is said before the verdict', () => {
   test('one that may hold is no order yet', () => {
     expect(sentence(withCracks({ first: true }), 'unknown')).not.toContain(says);
   });
+});
+
+describe('what is to be taken care of is said, however full a limit is', () => {
+  const careful = (count: number): Topic => {
+    const braces = shelf.findings['not-braced'];
+    const { when } = braces?.stop ?? {};
+    if (!braces || !when) throw new Error('Nothing stops a shelf without braces.');
+    const cares = Array.from({ length: count }, (_, i) => {
+      const care = { when, says: `The number ${i + 1} is loose: tighten it.` };
+      const { stop: _stop, ...rest } = braces;
+      return [`loose-${i}`, { ...rest, care }] as const;
+    });
+    return { ...shelf, findings: Object.fromEntries(cares) };
+  };
+
+  test('two are said after the limit, and the rest are counted', () => {
+    const two = 'The number 1 is loose. The number 2 is loose.';
+    expect(sentence(careful(2), 'no', '95 lb')).toMatch(new RegExp(`left of 100 lb\\. ${two}$`));
+    expect(sentence(careful(3), 'no', '95 lb')).toMatch(
+      /There is one more thing to take care of\.$/,
+    );
+    expect(sentence(careful(5), 'no', '95 lb')).toMatch(/are three more things to take care of\.$/);
+  });
+
+  test('they come first where every limit has room', () => {
+    expect(sentence(careful(1), 'no', '10 lb')).toMatch(
+      /The number 1 is loose\. .+left of 100 lb\.$/,
+    );
+  });
+});
+
+test('the gist of a sentence stops at its first halt that has said enough', () => {
+  expect(gist('It has no braces: fit them.')).toBe('It has no braces.');
+  expect(gist('Not there: a jack under an axle bends it. Use the frame.')).toBe(
+    'Not there: a jack under an axle bends it.',
+  );
+  expect(gist('Open air only.')).toBe('Open air only.');
 });

@@ -17,8 +17,17 @@ function overBy({ headroom }: LimitAnswer): string {
   return `over by ${show({ lo: -headroom.hi, hi: -headroom.lo }, headroom.unit)}`;
 }
 
+/** Fewer words than these before a halt say too little to stand alone, such as “Not there:”. */
+const fewest = 4;
+
 /** What is said of a finding up to its first halt: what is wrong, without what to do about it. */
-export const gist = (says: string): string => `${says.replace(/[:;.](\s.*)?$/s, '')}.`;
+export function gist(says: string): string {
+  for (const { index } of says.matchAll(/[:;.](?=\s|$)/g)) {
+    const head = says.slice(0, index);
+    if (head.split(/\s+/).length >= fewest) return `${head}.`;
+  }
+  return says;
+}
 
 /** What is said before anything else: people get out before anybody hears a verdict. */
 export const urgentOf = (
@@ -79,13 +88,29 @@ function because(level: Level, said: Said): string {
   const { topic, limits, findings, binding } = said;
   if (level === 'stop') return stopped(said);
   if (level === 'unknown') return unsettled(said);
-  const cared = level === 'care' ? findings.find((each) => each.level === 'care') : undefined;
+  const cares = level === 'care' ? findings.filter((each) => each.level === 'care') : [];
+  const [first, ...others] = cares;
   // Where nothing is held against a limit, what is to be taken care of is all there is to say.
-  if (cared && limits.every(({ state }) => state === 'not-asked')) return cared.says;
+  if (first && limits.every(({ state }) => state === 'not-asked')) {
+    return [first.says, ...gistsOf(others, mostGists - 1)].join(' ');
+  }
   const out = binding ? runsOut(topic, binding) : '';
+  const told = gistsOf(cares, mostGists);
   // Where every limit has room, the care is somewhere else, and that comes first.
-  const elsewhere = cared && !limits.some(({ state }) => state === 'care');
-  return elsewhere ? [gist(cared.says), out].filter((each) => each !== '').join(' ') : out;
+  const all = limits.some(({ state }) => state === 'care') ? [out, ...told] : [...told, out];
+  return all.filter((each) => each !== '').join(' ');
+}
+
+/** More than these nobody keeps in mind while listening. */
+const mostGists = 2;
+
+function gistsOf(findings: readonly FindingAnswer[], most: number): readonly string[] {
+  const told = findings.slice(0, most).map(({ says }) => gist(says));
+  const left = findings.length - told.length;
+  const more = left === 1 ? 'one more thing' : `${inLetters(left)} more things`;
+  return left === 0
+    ? told
+    : [...told, `There ${left === 1 ? 'is' : 'are'} ${more} to take care of.`];
 }
 
 function runsOut(topic: Topic, binding: LimitAnswer): string {

@@ -184,7 +184,7 @@ export const tongue = part({
             { fact: 'tongue.share', operator: 'greaterThan', value: { fact: 'tongue.highEdge' } },
           ],
         },
-        says: 'The tongue’s share of the trailer is outside the usual band: too light and the trailer sways, too heavy and it overloads the rear. Shift load and weigh the tongue again before you tow.',
+        says: 'The tongue carries too small or too great a share of the trailer: too light and the trailer sways, too heavy and it overloads the rear. Shift load and weigh the tongue again before you tow.',
       },
       otherwise: 'The tongue’s share of the trailer is in the usual band.',
       source: tongueBand,
