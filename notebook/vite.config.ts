@@ -73,7 +73,11 @@ function besideTheFirst(page: string): Plugin {
 
 /** Lit and its first elements, quantities, and the shapes of rule sets. */
 const base =
-  /node_modules[\\/](@lit|lit|lit-html|lit-element)[\\/]|[\\/](quantity[\\/]|engine[\\/]define[\\/]|plain-element\.ts|idle\.ts)/;
+  /node_modules[\\/](@lit|lit|lit-html|lit-element)[\\/](?!.*unsafe)|[\\/](quantity[\\/]|engine[\\/]define[\\/]topic\.ts|plain-element\.ts|idle\.ts)/;
+
+/** What judges a case of whatever topic; what only some topics reckon with stays with them. */
+const judging =
+  /[\\/]engine[\\/](formula[\\/](?!catalogued|dimensions|standing-on|sun)|answer[\\/](?!catalogued|bringing|by-engine)|condition[\\/](operators|rules|walk)|missing[\\/]|trace[\\/])|[\\/]node_modules[\\/]jsep[\\/]/;
 
 export default defineConfig({
   root: here('.'),
@@ -111,6 +115,8 @@ export default defineConfig({
     alias: {
       // The page reads Markdown and never writes it from a tree.
       'mdast-util-to-markdown': here('./src/no-writing.ts'),
+      'markdown-table': here('./src/no-writing.ts'),
+      'stringify-entities': here('./src/no-writing.ts'),
       'jsonpath-plus': here('../packages/rules/src/engine/condition/no-paths.ts'),
     },
   },
@@ -118,9 +124,18 @@ export default defineConfig({
     target: 'es2022',
     outDir: 'dist',
     emptyOutDir: true,
+    // Where a browser knows no preloading, scripts are fetched when they are imported.
+    modulePreload: { polyfill: false },
     rolldownOptions: {
-      // What every page stands on, in one script instead of seven.
-      output: { codeSplitting: { groups: [{ name: 'base', test: base }] } },
+      // What every case stands on in two scripts; left alone, it would come in a dozen.
+      output: {
+        codeSplitting: {
+          groups: [
+            { name: 'base', test: base },
+            { name: 'judging', test: judging },
+          ],
+        },
+      },
     },
   },
   server: { fs: { allow: [here('..')] } },

@@ -1,5 +1,5 @@
 import { askedOf, type CaseDocument, readCaseFrom, type Trouble } from '@tarebook/casebook';
-import { type Answer, answerNow } from '@tarebook/rules/engine';
+import { type Answer, answerNow, prepare } from '@tarebook/rules/engine';
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { houseOver } from './house';
 import { shelfOfTopics } from './reading';
@@ -28,12 +28,16 @@ export function judge(text: string, before?: Judged, units: UnitSystem = 'us'): 
   return judgeRead(readCaseFrom(shelfOfTopics(), text), units, before);
 }
 
-/** The same for a case that is not shown yet; the page is left free between reading and judging. */
+const pause = (): Promise<void> => new Promise((done) => setTimeout(done));
+
+/** The same for a case that is not shown yet; the page is left free between the steps. */
 export async function judgeInSteps(text: string, units: UnitSystem): Promise<Judged> {
   const doc = readCaseFrom(shelfOfTopics(), text);
-  await new Promise((done) => setTimeout(done));
+  await pause();
+  if (doc.topic) prepare(doc.topic);
+  await pause();
   const judged = judgeRead(doc, units);
-  await new Promise((done) => setTimeout(done));
+  await pause();
   return judged;
 }
 

@@ -1,4 +1,4 @@
-export { type Asked, answerNow } from './answer/answer';
+export { type Asked, answerNow, prepare } from './answer/answer';
 export { bringingCatalogues } from './answer/bringing-catalogues';
 export { answer } from './answer/by-engine';
 export { dayProblems } from './answer/parameters';
