@@ -11,6 +11,9 @@ export const yamlEntries: FrontReader = (source) => {
     return { line: Math.max(1, line), column: Math.max(1, col) };
   };
   const [problem] = yaml.errors;
+  if (problem?.code === 'BLOCK_AS_IMPLICIT_KEY') {
+    return { at: at(problem.pos[0]), fault: { code: 'front-colon' } };
+  }
   if (problem) {
     const found = problem.message.split('\n')[0]?.replace(/ at line.*$/, '') ?? 'it cannot be read';
     return { at: at(problem.pos[0]), fault: { code: 'front-syntax', found: found.slice(0, 120) } };
@@ -24,8 +27,7 @@ export const yamlEntries: FrontReader = (source) => {
   });
   if (aliased !== undefined) return { at: at(aliased), fault: { code: 'alias' } };
   if (!isMap(yaml.contents)) {
-    const found = 'it is not a list of keys and values';
-    return { at: { line: 1, column: 1 }, fault: { code: 'front-syntax', found } };
+    return { at: { line: 1, column: 1 }, fault: { code: 'front-list' } };
   }
   return yaml.contents.items.flatMap(({ key, value }): readonly Entry[] => {
     if (!isScalar(key)) return [];

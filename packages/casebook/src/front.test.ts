@@ -97,3 +97,14 @@ test('a case that needs YAML is refused, never judged, where nothing reads YAML'
     else expect(read.troubles).not.toEqual([]);
   }
 });
+
+test.each([
+  ['', '1:1', 'The document is empty'],
+  [' \n\n', '1:1', 'The document is empty'],
+  ['Is it so?', '1:1', 'does not begin with front matter'],
+  ['---\n- a\n- b\n---\n', '2:1', 'is not a list of keys and values'],
+  ['---\ntitle: He said: it fits\ntopic: tow-fit\n---\n', '2:8', 'put it in quotes'],
+])('%j is refused at %s, in one sentence', (text, place, says) => {
+  const told = readCase(text).troubles.map((t) => `${t.line}:${t.column} ${t.says}`);
+  expect(told[0]).toMatch(new RegExp(`^${place} .*${says}`));
+});

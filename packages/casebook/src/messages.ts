@@ -5,8 +5,11 @@ export type Fault =
   | { readonly code: 'too-long'; readonly most: number }
   | { readonly code: 'nul' }
   | { readonly code: 'too-deep' }
+  | { readonly code: 'no-text' }
   | { readonly code: 'no-front' }
   | { readonly code: 'front-syntax'; readonly found: string }
+  | { readonly code: 'front-list' }
+  | { readonly code: 'front-colon' }
   | { readonly code: 'front-unread' }
   | { readonly code: 'alias' }
   | { readonly code: 'front-key'; readonly key: string; readonly near: string }
@@ -73,10 +76,16 @@ export function sayFault(fault: Fault): string {
       return 'Something in the document is nested too deep to be read; a case needs no more than a list in a quotation.';
     case 'nul':
       return 'There is a NUL character here; a case is plain text, so take it out.';
+    case 'no-text':
+      return 'The document is empty; begin it with `---`, `title:`, `topic:` and `---`.';
     case 'no-front':
       return 'The document does not begin with front matter; begin it with `---`, `title:`, `topic:` and `---`.';
     case 'front-syntax':
       return `The front matter is not YAML: ${fault.found}; write one \`key: value\` a line.`;
+    case 'front-list':
+      return 'The front matter is not a list of keys and values; write one `key: value` a line.';
+    case 'front-colon':
+      return 'A value of the front matter holds a colon and a space; put it in quotes, such as `title: "He said: it fits"`.';
     case 'front-unread':
       return 'The front matter holds more than `key: words` lines, and what reads YAML is not here yet; reload the page.';
     case 'alias':

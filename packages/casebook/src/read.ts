@@ -92,7 +92,8 @@ export function readCaseFrom(shelf: TopicShelf, text: string, asOf?: string): Ca
   if (!children) return refused(text, [trouble(begin, sayFault({ code: 'too-deep' }))]);
   const head = children[0];
   if (head?.type !== 'yaml') {
-    return refused(text, [trouble(begin, sayFault({ code: 'no-front' }))]);
+    const code = source.trim() === '' ? 'no-text' : 'no-front';
+    return refused(text, [trouble(begin, sayFault({ code }))]);
   }
   const line = (head.position?.start.line ?? 1) + 1;
   const front = readFront(head.value, shelf.ids, line, note, shelf.yaml ?? unread);

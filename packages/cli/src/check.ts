@@ -14,6 +14,8 @@ type Checked = {
   readonly holds: boolean;
   readonly differences: readonly Difference[];
   readonly verdict: string;
+  /** How much it expects; what expects nothing holds, and has not been checked. */
+  readonly expects: number;
 };
 
 /** Runs every case below the paths. All troubles of all documents are told at once. */
@@ -33,15 +35,17 @@ export async function checkCases(
       throw asBadInput(file, problem);
     });
     const differences = compareWithExpect(doc, answer);
-    checked.push({ file, holds: differences.length === 0, differences, verdict: answer.words });
+    const expects = doc.expectations.length;
+    const holds = differences.length === 0;
+    checked.push({ file, holds, differences, verdict: answer.words, expects });
   }
   if (troubles.length > 0) throw new BadInput(troubles.join('\n'));
   return checked;
 }
 
 export function checkedAsText(checked: readonly Checked[]): string {
-  const rows = checked.map(({ file, holds, verdict }) => [
-    holds ? 'holds' : 'differs',
+  const rows = checked.map(({ file, holds, verdict, expects }) => [
+    expects === 0 ? 'expects nothing' : holds ? 'holds' : 'differs',
     file,
     verdict,
   ]);
@@ -50,7 +54,10 @@ export function checkedAsText(checked: readonly Checked[]): string {
     ({ file, differences }) =>
       `\n${file}\n${columns(differences.map((d) => [d.name, `expected ${d.expected}`, `found ${d.found}`]))}\n`,
   );
-  const count = `${checked.length} cases, ${checked.length - differing.length} hold, ${differing.length} differ`;
+  const silent = checked.filter(({ expects }) => expects === 0).length;
+  const holding = checked.length - differing.length - silent;
+  const rest = silent === 0 ? '' : `, ${silent} without an Expect table`;
+  const count = `${checked.length} cases, ${holding} hold, ${differing.length} differ${rest}`;
   return `${columns(rows)}\n${told.join('')}\n${count}\n`;
 }
 

@@ -133,6 +133,10 @@ async function diff(
 }
 
 async function main([command, ...args]: readonly string[]): Promise<number> {
+  if (args.includes('--help') || args.includes('-h')) {
+    process.stdout.write(usage);
+    return 0;
+  }
   switch (command) {
     case 'check':
       return check(args);

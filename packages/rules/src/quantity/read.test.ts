@@ -182,3 +182,26 @@ describe('what is no quantity is refused by its kind, and never read as somethin
     expect(performance.now() - start).toBeLessThan(200);
   });
 });
+
+describe('a point that may stand between thousands is told', () => {
+  test.each(['2.150 kg', '2.150–2,300 kg', '3.500 ± 20 lb', '3.500 kg ± 20 kg'])(
+    '“%s” can be read in two ways',
+    (text) => {
+      expect(readQuantity(text)).toMatchObject({ unclear: true });
+    },
+  );
+
+  test.each([
+    '2.1500 kg',
+    '2.15 kg',
+    '0.245 kg',
+    '4,950.125 lb',
+    '12.750 V',
+    '1.317',
+    '4.205 lb/gal',
+    '3.125 in',
+    '8.353 lb ± 0.001 lb',
+  ])('“%s” can mean one thing only', (text) => {
+    expect(readQuantity(text)).not.toHaveProperty('unclear');
+  });
+});

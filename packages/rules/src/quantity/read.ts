@@ -18,6 +18,8 @@ export type Written = {
   readonly unit?: Unit;
   /** What one step of the last written digit is worth, in `unit`. */
   readonly step: number;
+  /** A point in it may stand between thousands. */
+  readonly unclear?: true;
 };
 
 /** Why a text is not a quantity. `found` is the part that could not be read. */
@@ -74,6 +76,21 @@ function readNumber(text: string): { value: number; step: number } {
   return { value: sign * Number(plain), step: 10 ** -decimals };
 }
 
+/** Where thousands and decimals are both usual, and a point may be meant for either. */
+const countedInThousands = new Set(['kg', 'lb', 'L', 'gal', 'km', 'mi', 'mm']);
+
+/**
+ * Much of the world writes a point between thousands: `2.150 kg` is two tons there and two
+ * kilograms here. What follows one to three digits, none of them a leading nought, is unclear.
+ */
+function isUnclear(digitsText: string, found: Unit | undefined): boolean {
+  return (
+    found !== undefined &&
+    countedInThousands.has(found.symbol) &&
+    /^[-−+]?[1-9]\d{0,2}\.\d{3}$/.test(digitsText)
+  );
+}
+
 function symbolOf(word: string): string {
   return word === '′' ? "'" : word === '″' || word === "''" ? '"' : word;
 }
@@ -104,7 +121,8 @@ function readOne(text: string): Written | Misread {
     const found = readUnit(dollar, word);
     if (isMisread(found)) return found;
     const { value, step } = readNumber(digitsText);
-    return { from: value, to: value, step, ...(found && { unit: found }) };
+    const unclear = isUnclear(digitsText, found) && { unclear: true as const };
+    return { from: value, to: value, step, ...(found && { unit: found }), ...unclear };
   }
   const range = rangePattern.exec(text);
   if (!range) return readFeetRange(text) ?? { code: 'not-a-quantity', found: text };
@@ -114,12 +132,13 @@ function readOne(text: string): Written | Misread {
   if (isMisread(lowUnit)) return lowUnit;
   if (isMisread(highUnit)) return highUnit;
   if (lowUnit && highUnit && lowUnit !== highUnit) return { code: 'two-units', found: text };
+  const shared = highUnit ?? lowUnit;
   const from = readNumber(low);
   const to = readNumber(high);
   if (from.value > to.value) return { code: 'back-to-front', found: text };
-  const shared = highUnit ?? lowUnit;
   const step = Math.min(from.step, to.step);
-  return { from: from.value, to: to.value, step, ...(shared && { unit: shared }) };
+  const unclear = [low, high].some((end) => isUnclear(end, shared)) && { unclear: true as const };
+  return { from: from.value, to: to.value, step, ...(shared && { unit: shared }), ...unclear };
 }
 
 const feetRange = new RegExp(`^(${number}.*?)\\s*(?:–|—|to)\\s*(${number}.*)$`);
@@ -153,7 +172,13 @@ export function readQuantity(text: string): Written | Misread {
     return { code: 'two-units', found: trimmed };
   }
   const shared = within.unit ?? middle.unit;
-  return checked({ ...middle, within: within.from, ...(shared && { unit: shared }) }, refused);
+  // A ± of thousandths says that the number before it has thousandths too.
+  const { unclear: alone, ...clear } = middle;
+  const isDecimal = within.step < 0.01;
+  const inThousands = alone ?? isUnclear(middleText.trim(), shared);
+  const unclear = !isDecimal && inThousands && { unclear: true as const };
+  const given = shared && { unit: shared };
+  return checked({ ...clear, within: within.from, ...given, ...unclear }, refused);
 }
 
 /** A number too large to hold, or 1/0, is no quantity. */

@@ -84,6 +84,10 @@ function readCell(given: CellGiven, want: Quantity, place: Place, note: Note) {
     note({ ...place, code: read.code, found: read.found, wanted, ...(near && { near }) });
     return undefined;
   }
+  if (read.unclear) {
+    note({ ...place, code: 'two-ways', found: given.trim(), wanted });
+    return undefined;
+  }
   const { from, to, within = 0 } = read;
   if (!read.unit && want.unit !== '') {
     note({ ...place, code: 'no-unit', found: given.trim(), wanted });

@@ -26,6 +26,8 @@ export function sayProblem(problem: Problem): string {
       return `${at}: there is no unit “${found}”; write ${wanted}.${hint(near)}`;
     case 'two-units':
       return `${at}: “${found}” mixes two units; write ${wanted}.`;
+    case 'two-ways':
+      return `${at}: “${found}” can be read as thousands or as a decimal; write ${found.replace('.', ',')}, or one digit more behind the point.`;
     case 'wrong-unit':
       return `${at}: “${found}” is not ${wanted}.`;
     case 'back-to-front':

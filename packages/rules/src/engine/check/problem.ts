@@ -6,6 +6,7 @@ export type Problem = {
     | 'no-unit'
     | 'no-such-unit'
     | 'two-units'
+    | 'two-ways'
     | 'wrong-unit'
     | 'back-to-front'
     | 'out-of-range'
