@@ -7,6 +7,7 @@ import {
   type Remedies,
   type Source,
   type Spread,
+  type State,
   type Topic,
   why,
 } from '@tarebook/rules/engine';
@@ -133,6 +134,9 @@ function head(answer: Answer): string {
   return `${answer.words.toUpperCase()}\n${wrapped(answer.sentence, '')}`;
 }
 
+/** What is said beside the limits, in this order; what is in order is not repeated. */
+const gravest: readonly State[] = ['stop', 'unknown', 'care'];
+
 /** An answer as plain text that can be pasted into a mail: verdict first, then why. */
 export function sheet(
   title: string,
@@ -142,7 +146,9 @@ export function sheet(
   matter: readonly Matter[],
   spread?: Spread,
 ): string {
-  const told = answer.findings.filter(({ level }) => level !== 'ok' && level !== 'not-asked');
+  const told = answer.findings
+    .filter(({ level }) => gravest.includes(level))
+    .toSorted((a, b) => gravest.indexOf(a.level) - gravest.indexOf(b.level));
   const missing = answer.missing.map(
     ({ label, ask, where, says }) => `${label}: ${ask} (${where}.) ${says}`,
   );

@@ -1,5 +1,6 @@
 import { type Asked, answerNow } from '../answer/answer';
 import { lowered } from '../answer/phrases';
+import { urgentOf } from '../answer/sentence';
 import type { Answer } from '../answer/shapes';
 import type { Level, Topic } from '../define/shapes';
 import { newChain } from './chain';
@@ -15,9 +16,11 @@ function levelOf(answer: Answer, { outcomes }: Topic): Level {
   return levels.find((level) => outcomes[level].id === answer.outcome) ?? 'unknown';
 }
 
-/** The limit or finding that a verdict rests on: the worst, and of equals the fullest. */
+/** The limit or finding that a verdict rests on: what is urgent, else the worst, of equals the fullest. */
 export function decidingOf(answer: Answer, topic: Topic): string | undefined {
   const level = levelOf(answer, topic);
+  const urgent = urgentOf(topic, answer.findings);
+  if (urgent) return `finding.${urgent.id}`;
   const [asked] = answer.missing;
   if (level === 'unknown' && asked?.decides[0]) return asked.decides[0];
   const limits = answer.limits
