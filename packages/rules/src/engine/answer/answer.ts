@@ -21,6 +21,7 @@ import { endsOf, namedValues } from './named';
 import { datedOn, houseOn, inBase, parametersOn } from './parameters';
 import { restsOn, sentenceOf } from './sentence';
 import type { Answer, Assumed, Ends, Trace } from './shapes';
+import { tellings } from './telling';
 
 export type Asked = {
   readonly facts: FactsGiven;
@@ -110,7 +111,13 @@ export function assemble(topic: Topic, asked: Asked, asOf: string, decided: Deci
     asOf,
     outcome: outcome.id,
     words,
-    sentence: sentenceOf(topic, level, limits, findings, binding, missing),
+    sentence: sentenceOf(topic, level, {
+      limits,
+      findings,
+      binding,
+      missing,
+      told: tellings(compiled, run, level),
+    }),
     restsOn: restsOn(limits),
     binding: binding?.id ?? null,
     limits,

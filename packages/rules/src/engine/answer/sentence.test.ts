@@ -86,3 +86,19 @@ test('the gist of a sentence stops at its first halt that has said enough', () =
   );
   expect(gist('Open air only.')).toBe('Open air only.');
 });
+
+describe('a result that belongs into the sentence', () => {
+  const telling: Topic = {
+    ...shelf,
+    tells: [{ of: 'load.total', says: 'It carries {of} now.' }],
+  };
+
+  test('is said after the verdict, where that goes ahead', () => {
+    expect(sentence(telling, 'yes', '10 lb')).toMatch(/^\S.*?\. It carries 10 lb now\. /);
+    expect(sentence(telling, 'yes', '112.5 lb')).not.toContain('It carries');
+  });
+
+  test('is not said while it is not known', () => {
+    expect(sentence(telling, 'yes', 'unknown')).not.toContain('It carries');
+  });
+});

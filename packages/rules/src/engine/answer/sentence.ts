@@ -13,9 +13,12 @@ function leftOf({ headroom, limit }: LimitAnswer): string {
   return `${show(left, headroom.unit)} left of ${show(limit, limit.unit)}`;
 }
 
-function overBy({ headroom }: LimitAnswer): string {
-  return `over by ${show({ lo: -headroom.hi, hi: -headroom.lo }, headroom.unit)}`;
-}
+const tooMuch = ({ headroom }: LimitAnswer): string =>
+  show({ lo: -headroom.hi, hi: -headroom.lo }, headroom.unit);
+
+/** What is loaded goes over; a rating does not, it is exceeded. */
+const wordFor = (short: string): 'over' | 'exceeded' =>
+  /\b(?:rating|ampacity)$/.test(short) ? 'exceeded' : 'over';
 
 /** Fewer words than these before a halt say too little to stand alone, such as “Not there:”. */
 const fewest = 4;
@@ -42,10 +45,27 @@ type Said = {
   readonly findings: readonly FindingAnswer[];
   readonly binding: LimitAnswer | null;
   readonly missing: readonly Missing[];
+  /** Results that belong into the sentence. */
+  readonly told: readonly string[];
 };
 
 const shortOf = (topic: Topic, { id, label }: LimitAnswer): string =>
   topic.limits[id]?.short ?? label;
+
+/** “, and so are payload and the ball; the tow rating is exceeded too” */
+function alsoOver(topic: Topic, rest: readonly LimitAnswer[], first: 'over' | 'exceeded'): string {
+  const has = (word: 'over' | 'exceeded') =>
+    rest.filter((each) => wordFor(shortOf(topic, each)) === word);
+  const verb = (of: readonly LimitAnswer[]) =>
+    of.length === 1 && of[0] ? agrees(topic.limits[of[0].id], 'is', 'are') : 'are';
+  const names = (of: readonly LimitAnswer[]) => listed(of.map((each) => shortOf(topic, each)));
+  const [same, word] = [has(first), first === 'over' ? 'exceeded' : 'over'] as const;
+  const other = has(word);
+  const so = same.length === 0 ? '' : `, and so ${verb(same)} ${names(same)}`;
+  const joint = so === '' ? ', and' : ';';
+  const too = `${joint} ${names(other)} ${verb(other)} ${word} too`;
+  return other.length === 0 ? so : `${so}${too}`;
+}
 
 /** Every limit that is over, the fullest first, and everything else that stops it. */
 function stopped({ topic, limits, findings }: Said): string {
@@ -55,12 +75,10 @@ function stopped({ topic, limits, findings }: Said): string {
   const [finding, ...others] = stops;
   const gists = (all: readonly FindingAnswer[]) => all.map(({ says }) => gist(says));
   if (!first) return finding ? [finding.says, ...gists(others)].join(' ') : '';
-  const named = rest.map((each) => shortOf(topic, each));
-  const [second] = rest;
-  const one = rest.length === 1 && second && agrees(topic.limits[second.id], 'is', 'are');
-  const more = rest.length === 0 ? '' : `, and so ${one || 'are'} ${listed(named)}`;
   const is = agrees(topic.limits[first.id], 'is', 'are');
-  const limit = `${capital(shortOf(topic, first))} ${is} ${overBy(first)}${more}.`;
+  const word = wordFor(shortOf(topic, first));
+  const head = `${capital(shortOf(topic, first))} ${is} ${word} by ${tooMuch(first)}`;
+  const limit = `${head}${alsoOver(topic, rest, word)}.`;
   return [limit, ...gists(finding ? [finding, ...others] : [])].join(' ');
 }
 
@@ -78,7 +96,9 @@ function straddling({ topic, limits }: Said): string {
 }
 
 function unsettled(said: Said): string {
-  const asked = said.missing.slice(0, 2).map(({ label }) => lowered(label));
+  const asked = said.missing
+    .slice(0, 2)
+    .map(({ fact, label }) => said.topic.facts[fact]?.noun ?? lowered(label));
   // A label may have commas of its own, so two are told one after the other.
   const first = asked.length === 0 ? '' : `First find out: ${asked.join('; then: ')}.`;
   return [straddling(said), first].filter((each) => each !== '').join(' ');
@@ -119,19 +139,12 @@ function runsOut(topic: Topic, binding: LimitAnswer): string {
 }
 
 /** One or two short sentences, fit to be said aloud; what people have to do at once comes first. */
-export function sentenceOf(
-  topic: Topic,
-  level: Level,
-  limits: readonly LimitAnswer[],
-  findings: readonly FindingAnswer[],
-  binding: LimitAnswer | null,
-  missing: readonly Missing[],
-): string {
+export function sentenceOf(topic: Topic, level: Level, said: Omit<Said, 'topic'>): string {
   const { sentence } = topic.outcomes[level];
-  const urgent = urgentOf(topic, findings);
+  const urgent = urgentOf(topic, said.findings);
   const parts = urgent
     ? [urgent.says, sentence]
-    : [sentence, because(level, { topic, limits, findings, binding, missing })];
+    : [sentence, ...said.told, because(level, { topic, ...said })];
   return parts.filter((each) => each !== '').join(' ');
 }
 

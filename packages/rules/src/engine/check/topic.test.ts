@@ -268,6 +268,12 @@ describe('what nothing uses, or is not there, is told', () => {
     expect(told({ ...shelf, limits })).toMatch(/asked by “shelf\.colour”/);
   });
 
+  test('a result that is said and is none, or without its value', () => {
+    const tells = [{ of: 'load.gone', says: 'It carries much.' }];
+    expect(told({ ...shelf, tells })).toMatch(/load\.gone: there is no such result/);
+    expect(told({ ...shelf, tells })).toMatch(/load\.gone: it is told without its value/);
+  });
+
   test('a headline, a result apart or an assumption that names no result', () => {
     expect(told({ ...shelf, headline: ['load.gone'] })).toMatch(
       /load\.gone: there is no such result/,

@@ -231,10 +231,14 @@ function checkNames(topic: Topic, rules: readonly ConditionRule[], note: Note): 
   const results = [
     ...Object.values(topic.apart),
     ...topic.headline,
+    ...(topic.tells ?? []).flatMap(({ of, when }) => (when === undefined ? [of] : [of, when])),
     ...topic.assumptions.map((a) => a.when),
   ];
   for (const name of results) {
     if (!all.has(name)) note(name, 'there is no such result', 'name a formula');
+  }
+  for (const { of, says } of topic.tells ?? []) {
+    if (!says.includes('{of}')) note(of, 'it is told without its value', 'write {of} for it');
   }
 }
 

@@ -203,6 +203,16 @@ export type CertainLevel = 'ok' | 'care' | 'stop';
 export type Level = CertainLevel | 'unknown';
 export type State = Level | 'not-asked';
 
+/** A result said with the verdict, where that goes ahead: the drop of a ball mount, a pressure. */
+export type Telling = {
+  /** A formula; told where it is known at both ends. */
+  readonly of: string;
+  /** A sentence; `{of}` stands for the value. */
+  readonly says: string;
+  /** Told only while this yes/no formula holds. */
+  readonly when?: string;
+};
+
 export type Outcome = {
   /** Hyphenated, for other programs. */
   readonly id: string;
@@ -242,6 +252,8 @@ export type Topic = Required<Pick<Part, Always>> &
     readonly apart: Readonly<Record<string, string>>;
     /** Results a reader looks for first, in order. */
     readonly headline: readonly string[];
+    /** Results that belong into the answer's own sentence. */
+    readonly tells?: readonly Telling[];
     readonly assumptions: readonly Assumption[];
     /** The dealer whose own parameters lie over those of the topic; see `withHouse`. */
     readonly house?: string;

@@ -32,6 +32,7 @@ export function makeShape() {
     outcomes: outcomesShape(),
     apart: group(z.string()),
     headline: z.array(z.string()),
+    tells: z.optional(z.array(z.object({ of: z.string(), says: z.string() }))),
     assumptions: z.array(z.object({ when: z.string(), ...said() })),
     changes: z.optional(z.array(changeShape())),
     cautions: z.array(z.object(said())),

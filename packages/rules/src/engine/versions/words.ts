@@ -32,6 +32,7 @@ const partWords: Readonly<Record<string, string>> = {
   outcomes: 'Answers',
   apart: 'Results shown by themselves',
   headline: 'Results shown first',
+  tells: 'Results said with the verdict',
   assumptions: 'What is taken for granted',
   cautions: 'Cautions',
   sources: 'Sources',

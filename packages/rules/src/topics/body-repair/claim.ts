@@ -61,6 +61,7 @@ export const claim = part({
     'policy.forgives': {
       kind: 'yes-no',
       label: 'The first claim is forgiven',
+      noun: 'whether the first claim is forgiven',
       ask: 'Does the policy forgive a first claim?',
       where: 'the policy, under forgiveness',
       silent: {

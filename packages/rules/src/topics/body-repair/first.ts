@@ -25,12 +25,14 @@ export const first = part({
     'photos.taken': {
       kind: 'yes-no',
       label: 'Photographs are taken',
+      noun: 'whether photographs are taken',
       ask: 'Is all of it photographed, near and far, inside and out, with the date?',
       where: 'told by the owner',
     },
     'cover.open': {
       kind: 'yes-no',
       label: 'Rain can get in',
+      noun: 'whether rain can get in',
       ask: 'Can rain get in where it is damaged?',
       where: 'told by the owner',
     },

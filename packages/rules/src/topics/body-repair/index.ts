@@ -34,6 +34,9 @@ export const bodyRepair = defineTopic({
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },
   apart: {},
+  tells: [
+    { of: 'cost.range', says: 'The repair may come to {of}; only a shop that has looked can say.' },
+  ],
   headline: [
     'repair.hoursLow',
     'repair.hoursHigh',

@@ -59,6 +59,7 @@ export const electricTowRange = defineTopic({
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },
   apart: {},
+  tells: [{ of: 'range.towing', says: 'A full battery tows {of} on such roads, reserve kept.' }],
   headline: [
     'route.distance',
     'route.energy',

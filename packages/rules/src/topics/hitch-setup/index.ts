@@ -88,6 +88,18 @@ export const hitchSetup = defineTopic({
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },
   apart: {},
+  tells: [
+    {
+      of: 'mount.dropNeeded',
+      when: 'mount.drops',
+      says: 'Level takes a ball mount with {of} of drop.',
+    },
+    {
+      of: 'mount.needed',
+      when: 'mount.rises',
+      says: 'Level takes a ball mount with {of} of rise.',
+    },
+  ],
   headline: [
     'mount.way',
     'mount.needed',

@@ -97,6 +97,13 @@ export const mount = part({
       is: 'trailer.couplerHeight - receiver.height - hitch.ballHeight + mount.counted',
       source: geometry,
     },
+    'mount.dropNeeded': {
+      label: 'Drop that carries the trailer level',
+      noun: 'the drop that is needed',
+      unit: 'in',
+      is: 'max(0, -mount.needed)',
+      source: geometry,
+    },
     'mount.least': {
       label: 'Least rise that will do, the nose half an inch low',
       noun: 'the least rise that will do',

@@ -10,21 +10,25 @@ export const ready = part({
     'hitch.latched': {
       ...asked,
       label: 'Coupler latched, both pins in',
+      noun: 'whether the coupler is latched and both pins are in',
       ask: 'Is the coupler shut over the ball and pinned, and the mount’s pin clipped in the receiver?',
     },
     'hitch.chains': {
       ...asked,
       label: 'Safety chains on, crossed',
+      noun: 'whether the safety chains are on and crossed',
       ask: 'Are both chains hooked on, crossed under the coupler, off the road and free to turn?',
     },
     'hitch.breakaway': {
       ...asked,
       label: 'Breakaway cable on the vehicle',
+      noun: 'whether the breakaway cable is on the vehicle',
       ask: 'Is the breakaway cable on a point of its own at the vehicle, not on the ball or a chain?',
     },
     'hitch.torqued': {
       ...asked,
       label: 'Ball and head torqued',
+      noun: 'whether ball and head are torqued',
       ask: 'Are ball nut and hitch head tightened with a torque wrench, and again after the first trip?',
     },
   },

@@ -74,6 +74,7 @@ export const tripFacts = part({
     'kit.socketTried': {
       kind: 'yes-no',
       label: 'Socket tried on the wheel nuts',
+      noun: 'whether the socket was tried on the wheel nuts',
       ask: 'Has the socket been tried on the trailer’s own wheel nuts?',
       where: 'try it now: often it is not the vehicle’s size',
     },
@@ -148,12 +149,14 @@ export const liftFacts = part({
     'ramp.tireAllows': {
       kind: 'yes-no',
       label: 'Tire maker allows a drive-up ramp',
+      noun: 'whether the tire’s maker allows a drive-up ramp',
       ask: 'Does the tire’s maker allow one tire to carry its whole side on a ramp?',
       where: 'the tire’s maker',
     },
     'ramp.trailerAllows': {
       kind: 'yes-no',
       label: 'Trailer maker allows a drive-up ramp',
+      noun: 'whether the trailer’s maker allows a drive-up ramp',
       ask: 'Does the trailer’s maker allow a drive-up ramp?',
       where: 'the trailer’s manual',
     },
@@ -166,6 +169,7 @@ export const spareFacts = part({
     'spare.present': {
       kind: 'yes-no',
       label: 'Spare wheel aboard',
+      noun: 'whether a spare wheel is aboard',
       ask: 'Is there a spare wheel for the trailer?',
       where: 'below the rear, or on the bumper',
     },

@@ -89,6 +89,7 @@ export const sparesKit = defineTopic({
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },
   apart: {},
+  tells: [{ of: 'kit.weight', says: 'The kit weighs {of}.' }],
   headline: [
     'kit.weight',
     'kit.onBall',

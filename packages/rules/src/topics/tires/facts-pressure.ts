@@ -19,6 +19,7 @@ export const pressureFacts = part({
     'tire.readCold': {
       kind: 'yes-no',
       label: 'Pressure read cold',
+      noun: 'whether the pressure was read cold',
       ask: 'Was it read cold, three hours after the last drive and out of the sun?',
       where: 'told by the owner',
     },

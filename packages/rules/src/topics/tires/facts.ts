@@ -195,6 +195,7 @@ export const upgradeFacts = part({
     'upgrade.rimListed': {
       kind: 'yes-no',
       label: 'The other tire is listed for this rim',
+      noun: 'whether the other tire is listed for this rim',
       ask: 'Does its maker list the width of your rim for it?',
       where: 'the tire maker’s table; the width is stamped on the wheel',
     },

@@ -70,6 +70,7 @@ export const tires = defineTopic({
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },
   apart: {},
+  tells: [{ of: 'pressure.needed', says: 'This load takes {of}, cold.' }],
   headline: [
     'tire.load',
     'tire.capacity',

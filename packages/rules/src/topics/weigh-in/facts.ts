@@ -70,6 +70,7 @@ export const ticketFacts = part({
     'alone.sameLoad': {
       kind: 'yes-no',
       label: 'Vehicle alone: head on, same people and fuel',
+      noun: 'whether the vehicle was weighed alone with the head on and the same load',
       ask: 'Did the hitch head stay on for the pass alone, with the same people and fuel?',
       where: 'told by whoever drove',
       silent: {

@@ -85,6 +85,7 @@ export const weighIn = defineTopic({
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },
   apart: {},
+  tells: [{ of: 'tongue.weighed', says: 'The tongue weighs {of}.' }],
   headline: [
     'trailer.weighed',
     'tongue.weighed',
