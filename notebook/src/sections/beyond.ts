@@ -44,11 +44,16 @@ export const selections = whenAnswered(({ answer, system }) =>
     : html`${answer.selections.map((each) => list(each, system))}`,
 );
 
-const ranking = ({ label, entries }: RankingAnswer, system: UnitSystem) => html`<h2>${label}</h2>
-  <ol>${entries.map(
-    ({ says, value, apart }) =>
-      html`<li>${says}: <strong class="num">${show(value, value.unit, system)}</strong>${apart ? '' : ' – not sure to come before the next'}</li>`,
-  )}</ol>`;
+function ranking({ label, entries, rest }: RankingAnswer, system: UnitSystem) {
+  const inOrder = entries.filter(({ out }) => !out);
+  if (inOrder.length === 0) return nothing;
+  return html`<h2>${label}</h2>
+    <ol>${inOrder.map(
+      ({ says, value, apart }) =>
+        html`<li>${says}: <strong class="num">${show(value, value.unit, system)}</strong>${apart ? '' : ' – not sure to come before the next'}</li>`,
+    )}</ol>
+    ${rest === '' ? nothing : html`<p class="small soft">${rest}</p>`}`;
+}
 
 /** Results in an order of size. */
 export const rankings = whenAnswered(({ answer, system }) =>

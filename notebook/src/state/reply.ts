@@ -131,13 +131,10 @@ function post(told: Told): string {
   );
 }
 
-const numbered = (lines: readonly string[]): readonly string[] =>
-  lines.map((line, i) => `${i + 1}. ${line}`);
-
 /** What the question was about where it is not a matter of limits: chosen, listed and ranked. */
 function beyond({ answer, topic, system }: Told): string {
   const ranked = rankingParts(answer, system).map(({ title, lines }) =>
-    [title, ...numbered(lines)].join('\n'),
+    [title, ...lines].join('\n'),
   );
   return joined(
     [

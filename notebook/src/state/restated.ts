@@ -3,7 +3,9 @@ import {
   type Interval,
   readQuantity,
   show,
+  showMargin,
   shownUnit,
+  showRound,
   type UnitSystem,
   wasMisread,
 } from '@tarebook/rules/quantity';
@@ -34,16 +36,19 @@ function exact(answer: Answer): ReadonlyMap<string, string> {
   const found = new Map<string, string>();
   before.set(answer, found);
   for (const ends of endsOf(answer)) {
-    const us = show(ends, ends.unit);
-    if (!found.has(us)) found.set(us, show(ends, ends.unit, 'metric'));
+    for (const say of [show, showRound, showMargin]) {
+      const us = say(ends, ends.unit);
+      if (!found.has(us)) found.set(us, say(ends, ends.unit, 'metric'));
+    }
   }
   return found;
 }
 
-const number = '[−-]?\\d{1,3}(?:,\\d{3})+(?:\\.\\d+)?|[−-]?\\d+(?:\\.\\d+)?';
+const fraction = '[−-]?(?:\\d+ )?\\d{1,2}/16|[−-]?\\d*[⅛⅜⅝⅞]';
+const number = `${fraction}|[−-]?\\d{1,3}(?:,\\d{3})+(?:\\.\\d+)?|[−-]?\\d+(?:\\.\\d+)?`;
 const units = 'lb/gal|lb·ft|lb|gal|ft²|ft|mi|mph|psi|°F|in(?! (?:the|a|an|this|that|its|any)\\b)';
 const quantity = new RegExp(
-  `(?<![\\w.,])(?:${number})(?:–(?:${number}))? (?:${units})(?![\\w²·/])(?: or (?:more|less)\\b)?`,
+  `(?<![\\w.,/])(?:${number})(?:–(?:${number}))? (?:${units})(?![\\w²·/])(?: or (?:more|less)\\b)?`,
   'g',
 );
 

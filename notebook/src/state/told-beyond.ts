@@ -54,13 +54,15 @@ export function selectionParts(answer: Answer, system: UnitSystem): readonly Tol
 /** Results in their order; where they all come to nothing there is none. */
 export function rankingParts(answer: Answer, system: UnitSystem): readonly ToldPart[] {
   const restated = restating(answer, system);
-  return answer.rankings.flatMap(({ label, entries }) => {
-    if (entries.every(({ value: { lo, hi } }) => lo === 0 && hi === 0)) return [];
-    const lines = entries.map(({ says, value, apart }) => {
+  return answer.rankings.flatMap(({ label, entries, rest }) => {
+    const inOrder = entries.filter(({ out }) => !out);
+    if (inOrder.length === 0) return [];
+    const lines = inOrder.map(({ says, value, apart }) => {
       const tied = apart ? '' : ' – not sure to come before the next';
       return `${restated(says)}: ${show(value, value.unit, system)}${tied}`;
     });
-    return [{ title: label, lines }];
+    const numbered = lines.map((line, i) => `${i + 1}. ${line}`);
+    return [{ title: label, lines: rest === '' ? numbered : [...numbered, restated(rest)] }];
   });
 }
 

@@ -25,11 +25,13 @@ export function selectionRows(answer: Answer): readonly [title: string, body: st
 
 /** Results in their order; where two cannot be told apart that is said. */
 export function rankingRows(answer: Answer): readonly [title: string, body: string][] {
-  return answer.rankings.map(({ label, entries }) => {
-    const rows = entries.map(({ says, value, apart }, i) => {
+  return answer.rankings.map(({ label, entries, rest }) => {
+    const inOrder = entries.filter(({ out }) => !out);
+    const rows = inOrder.map(({ says, value, apart }, i) => {
       const tied = apart ? '' : ' – not sure to come before the next';
       return `  ${i + 1}. ${wrapped(`${says}: ${show(value, value.unit)}${tied}`, '     ')}`;
     });
-    return [label, rows.join('\n')];
+    const last = rest === '' || inOrder.length === 0 ? [] : [`  ${wrapped(rest, '  ')}`];
+    return [label, [...rows, ...last].join('\n')];
   });
 }

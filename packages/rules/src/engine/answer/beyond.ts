@@ -52,8 +52,8 @@ export function selectionsOf(compiled: Compiled, run: Run): readonly SelectionAn
 
 /**
  * Each ranking in its order; over ranges by the middle of what is known, an open end last. `apart`
- * says whether an entry certainly comes before the next; two that
- * never come, or come to nothing, are out of the order.
+ * says whether an entry certainly comes before the next; what never
+ * comes, or comes to nothing, is out of the order.
  */
 export function rankingsOf(compiled: Compiled, run: Run): readonly RankingAnswer[] {
   const ranked = Object.entries(compiled.topic.rankings ?? {}).map(([id, ranking]) => {
@@ -71,9 +71,12 @@ export function rankingsOf(compiled: Compiled, run: Run): readonly RankingAnswer
         !next ||
         (isOut(entry.value) && isOut(next.value)) ||
         (sign > 0 ? entry.value.hi < next.value.lo : entry.value.lo > next.value.hi);
-      return { ...entry, apart };
+      return { ...entry, apart, out: isOut(entry.value) };
     });
-    return { id, label, entries, source };
+    const out = entries.filter((entry) => entry.out).map(({ says }) => says);
+    const head = sign > 0 ? 'Not in sight, as far as told' : 'Nothing, as far as told';
+    const rest = out.length === 0 ? '' : `${head}: ${out.join('; ')}.`;
+    return { id, label, entries, rest, source };
   });
   return [...ranked, ...fromCatalogues().rankings(compiled.topic, run)];
 }

@@ -208,9 +208,9 @@ export function catalogueRankings({ catalogues = {} }: Topic, run: Run): readonl
     const merged = equalsTogether(sorted);
     const entries = merged.map((entry, i) => {
       const next = merged[i + 1];
-      return { ...entry, apart: !next || entry.value.lo > next.value.hi };
+      return { ...entry, apart: !next || entry.value.lo > next.value.hi, out: false };
     });
     const { tells, source } = catalogue;
-    return { id: 'choices', label: tells.choices.title, entries, source };
+    return { id: 'choices', label: tells.choices.title, entries, rest: '', source };
   });
 }

@@ -20,9 +20,16 @@ describe('what stands against a limit is said in words that tell something', () 
     expect(againstOf(boxes, 'metric').says).toBe('18.1 kg of 45.4 kg');
   });
 
+  test('in whole pounds, but never so that a little too much looks like none', () => {
+    const far = boxesOn({ 'box.weight': '140.4 lb', 'shelf.rating': '200 lb' });
+    expect(againstOf(far).says).toBe('140 lb of 200 lb');
+    const near = boxesOn({ 'box.weight': '200.4 lb', 'shelf.rating': '200 lb' });
+    expect(againstOf(near).says).toBe('200.4 lb of 200 lb');
+  });
+
   test('a rating that nobody knows is unknown, not none or more', () => {
     const boxes = boxesOn({ 'box.weight': '40 lb', 'shelf.rating': 'unknown' });
-    expect(againstOf(boxes).says).toBe('40 lb of unknown');
+    expect(againstOf(boxes).says).toBe('40 lb of a limit nobody has read');
   });
 
   test('nothing is asked of it: no figure, and none of its room is used', () => {

@@ -1,4 +1,4 @@
-import { show, type UnitSystem } from '../../quantity';
+import { isFarApart, show, showRound, type UnitSystem } from '../../quantity';
 import type { Ends, LimitAnswer } from './shapes';
 
 export type Against = {
@@ -13,12 +13,18 @@ export type Against = {
 export const isIdle = (used: Ends, limit: Ends): boolean =>
   used.lo === 0 && used.hi === 0 && limit.hi === Infinity;
 
+/** Tenths are told where the two sides lie so close that they would look alike without. */
+export const sideShown = ({ headroom }: LimitAnswer): typeof show =>
+  isFarApart(headroom) ? showRound : show;
+
 /** What stands against a limit, in words. */
-export function againstOf({ used, limit }: LimitAnswer, system: UnitSystem = 'us'): Against {
+export function againstOf(answer: LimitAnswer, system: UnitSystem = 'us'): Against {
+  const { used, limit } = answer;
   const word = (says: string): Against => ({ used: says, of: '', says });
   if (isIdle(used, limit)) return word('none asked');
-  const [stands, of] = [show(used, used.unit, system), show(limit, limit.unit, system)];
-  return stands === of && of === 'unknown'
-    ? word('unknown')
-    : { used: stands, of, says: `${stands} of ${of}` };
+  const say = sideShown(answer);
+  const [stands, rating] = [say(used, used.unit, system), say(limit, limit.unit, system)];
+  if (stands === rating && rating === 'unknown') return word('unknown');
+  const of = rating === 'unknown' ? 'a limit nobody has read' : rating;
+  return { used: stands, of, says: `${stands} of ${of}` };
 }

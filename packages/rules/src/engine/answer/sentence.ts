@@ -1,20 +1,23 @@
-import { show, showNumber } from '../../quantity';
+import { showMargin, showNumber } from '../../quantity';
 import type { Level, Limit, Topic } from '../define/shapes';
 import { capital, listed, lowered } from './phrases';
+import { sideShown } from './room';
 import type { FindingAnswer, LimitAnswer, Missing } from './shapes';
 
 /** "runs" of one thing, "run" of several. */
 const agrees = (limit: Limit | undefined, one: string, several: string): string =>
   limit?.plural ? several : one;
 
-function leftOf({ headroom, limit }: LimitAnswer): string {
+function leftOf(answer: LimitAnswer): string {
+  const { headroom, limit } = answer;
+  const of = sideShown(answer)(limit, limit.unit);
   const left = { lo: Math.max(0, headroom.lo), hi: Math.max(0, headroom.hi) };
-  if (left.hi === 0) return `nothing left of ${show(limit, limit.unit)}`;
-  return `${show(left, headroom.unit)} left of ${show(limit, limit.unit)}`;
+  if (left.hi === 0) return `nothing left of ${of}`;
+  return `${showMargin(left, headroom.unit)} left of ${of}`;
 }
 
 const tooMuch = ({ headroom }: LimitAnswer): string =>
-  show({ lo: -headroom.hi, hi: -headroom.lo }, headroom.unit);
+  showMargin({ lo: -headroom.hi, hi: -headroom.lo }, headroom.unit);
 
 /** What is loaded goes over; a rating does not, it is exceeded. */
 const wordFor = (short: string): 'over' | 'exceeded' =>
@@ -91,8 +94,8 @@ function straddling({ topic, limits }: Said): string {
   if (!open) return '';
   const { lo, hi, unit } = open.headroom;
   const short = capital(shortOf(topic, open));
-  const over = show({ lo: -lo, hi: -lo }, unit);
-  return `${short} may be over by as much as ${over}, or have up to ${show({ lo: hi, hi }, unit)} left.`;
+  const over = showMargin({ lo: -lo, hi: -lo }, unit);
+  return `${short} may be over by as much as ${over}, or have up to ${showMargin({ lo: hi, hi }, unit)} left.`;
 }
 
 function unsettled(said: Said): string {

@@ -119,7 +119,11 @@ export type RankingAnswer = {
     readonly value: Ends;
     /** Whether it certainly comes before the next, or both are out of the order. */
     readonly apart: boolean;
+    /** It never comes, or comes to nothing, as far as was told. */
+    readonly out: boolean;
   }[];
+  /** What is out of the order, in a sentence; '' where nothing is. */
+  readonly rest: string;
   readonly source: Source;
 };
 

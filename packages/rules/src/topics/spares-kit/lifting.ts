@@ -39,7 +39,7 @@ const lifted: Decision = {
     'wrong-point': {
       label: 'not there',
       level: 'stop',
-      says: 'Not there: an axle bends, a torsion tube loses its line, and a frame gives where nothing was meant to stand. Lift only where the trailer’s maker says.',
+      says: 'Do not put the jack there: an axle bends, a torsion tube loses its line, and a frame gives where nothing was meant to stand. Lift only where the trailer’s maker says.',
     },
   },
   source: liftingRule,
