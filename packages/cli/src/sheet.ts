@@ -11,7 +11,7 @@ import {
   type Topic,
   why,
 } from '@tarebook/rules/engine';
-import { type Interval, show, showNumber } from '@tarebook/rules/quantity';
+import { type Interval, show, showMargin } from '@tarebook/rules/quantity';
 import { rankingRows, selectionRows } from './beyond';
 import { chancesSection } from './chances';
 import { columns, wrapped } from './columns';
@@ -22,22 +22,18 @@ const section = (title: string, body: string): string =>
 const bullets = (lines: readonly string[]): string =>
   lines.map((line) => `  – ${wrapped(line, '    ')}`).join('\n');
 
-const percent = ({ lo, hi }: Interval): string => {
-  if (!Number.isFinite(hi)) return '';
-  const [a, b] = [showNumber(lo * 100, 1), showNumber(hi * 100, 1)];
-  return a === b ? `${a} %` : `${a}–${b} %`;
-};
+const percent = (share: Interval): string => (Number.isFinite(share.hi) ? show(share, '1') : '');
 
 function leftOf({ headroom }: LimitAnswer): string {
   if (headroom.hi < 0) {
-    return `${show({ lo: -headroom.hi, hi: -headroom.lo }, headroom.unit)} over`;
+    return `${showMargin({ lo: -headroom.hi, hi: -headroom.lo }, headroom.unit)} over`;
   }
   const { lo, hi, unit } = headroom;
   if (!Number.isFinite(lo) || !Number.isFinite(hi)) return '';
   if (lo < 0 && hi > 0) {
-    return `${show({ lo: -lo, hi: -lo }, unit)} over to ${show({ lo: hi, hi }, unit)} left`;
+    return `${showMargin({ lo: -lo, hi: -lo }, unit)} over to ${showMargin({ lo: hi, hi }, unit)} left`;
   }
-  return `${show(headroom, unit)} left`;
+  return `${showMargin(headroom, unit)} left`;
 }
 
 /** What is certainly over comes before what may be. */

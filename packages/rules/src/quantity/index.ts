@@ -1,5 +1,15 @@
 export { type Dimension, dimensionName, joined, plain, sameDimension } from './dimension';
 export * from './interval';
 export { type Misread, readQuantity, type Written, wasMisread } from './read';
-export { type Shown, show, showNumber, shownUnit, showParts, type UnitSystem } from './show';
+export {
+  isFarApart,
+  type Shown,
+  show,
+  showMargin,
+  showNumber,
+  shownUnit,
+  showParts,
+  showRound,
+  type UnitSystem,
+} from './show';
 export { convert, findUnit, fromBase, toBase, type Unit, unitOf, unitSymbols } from './units';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { point } from './interval';
 import { readQuantity, wasMisread } from './read';
-import { show, showNumber, showParts } from './show';
+import { isFarApart, show, showMargin, showNumber, showParts, showRound } from './show';
 
 describe('a range is shown as a person writes it', () => {
   test.each([
@@ -22,7 +22,16 @@ describe('a range is shown as a person writes it', () => {
     [point(-258.1), 'lb', '−258.1 lb'],
     [point(-0.0001), 'lb', '0 lb'],
     [{ lo: 4950.01, hi: 4950.02 }, 'lb', '4,950 lb'],
-    [point(2.3125), 'in', '2.31 in'],
+    [point(2.3125), 'in', '2 5/16 in'],
+    [point(1.875), 'in', '1⅞ in'],
+    [point(-0.375), 'in', '−⅜ in'],
+    [point(0.0625), 'in', '1/16 in'],
+    [point(24.25), 'in', '24.25 in'],
+    [point(3.0563), 'in', '3.06 in'],
+    [{ lo: 1.875, hi: 2.3125 }, 'in', '1⅞–2 5/16 in'],
+    [point(0.0024), 'V/°F', '0.0024 V/°F'],
+    [point(0.05), 'A', '0.1 A'],
+    [point(0.2), 'h/ft²', '0.2 h/ft²'],
     [point(2), '', '2'],
     [{ lo: 1.1, hi: 1.25 }, '', '1.1–1.25'],
     [point(0.764), 'mΩ/ft', '0.764 mΩ/ft'],
@@ -59,6 +68,8 @@ test('what is shown can be read again to within its last digit', () => {
   for (const [value, unit] of [
     [4335.14, 'lb'],
     [-12.34, 'ft'],
+    [2.3125, 'in'],
+    [-1.875, 'in'],
     [0.987, 'in'],
     [123_456.7, 'lb'],
   ] as const) {
@@ -75,4 +86,31 @@ test('thousands are parted and decimals cut to what was asked for', () => {
     '0',
     '5',
   ]);
+});
+
+describe('a weight goes without its tenths where they tell nobody anything', () => {
+  test.each([
+    [point(4335.1), 'lb', '4,335 lb'],
+    [point(48.5), 'lb', '48.5 lb'],
+    [{ lo: 48.5, hi: 586.9 }, 'lb', '48.5–587 lb'],
+    [{ lo: 620.4, hi: Infinity }, 'lb', '620 lb or more'],
+    [point(109.6), 'gal', '109.6 gal'],
+  ])('as a whole: %j %s is “%s”', (range, unit, wanted) => {
+    expect(showRound(range, unit)).toBe(wanted);
+  });
+
+  test.each([
+    [point(44.1), 'lb', '44 lb'],
+    [point(6.9), 'lb', '6.9 lb'],
+    [{ lo: 6.9, hi: 113.1 }, 'lb', '6.9–113 lb'],
+    [point(0.34), 'V', '0.34 V'],
+  ])('as what is left: %j %s is “%s”', (range, unit, wanted) => {
+    expect(showMargin(range, unit)).toBe(wanted);
+  });
+
+  test('but not where the two sides of a limit would then look alike', () => {
+    expect(isFarApart({ lo: -0.4, hi: -0.4 })).toBe(false);
+    expect(isFarApart({ lo: -39, hi: 9.5 })).toBe(false);
+    expect(isFarApart({ lo: 10, hi: Infinity })).toBe(true);
+  });
 });

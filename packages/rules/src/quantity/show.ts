@@ -87,6 +87,48 @@ export function shownUnit(symbol: string, system: UnitSystem): string {
   return system === 'metric' ? (metricFor[symbol] ?? symbol) : symbol;
 }
 
+const eighths = ['', '⅛', '', '⅜', '', '⅝', '', '⅞'] as const;
+
+/** “1⅞” and “2 5/16”: inches on which two decimals would be off, as the tape and the trade have them. */
+function inFraction(inches: number): string | undefined {
+  const sixteenths = Math.abs(inches) * 16;
+  const count = Math.round(sixteenths);
+  if (count % 4 === 0 || Math.abs(sixteenths - count) > 1e-6) return undefined;
+  const part = count % 16;
+  const whole = (count - part) / 16;
+  const sign = inches < 0 ? '−' : '';
+  const before = whole === 0 ? '' : showNumber(whole, 0);
+  if (part % 2 === 0) return `${sign}${before}${eighths[part / 2]}`;
+  return `${sign}${before}${before === '' ? '' : ' '}${part}/16`;
+}
+
+/** How many decimals: of a rate as small as 0.0024 V/°F as many as leave two digits of it. */
+function placesFor(value: number, unit: string): number {
+  const declared = decimals[unit];
+  if (declared !== undefined) return declared;
+  const size = Math.abs(value);
+  if (!unit.includes('/') || size >= 0.1 || size < 1e-6) return 1;
+  return 1 - Math.floor(Math.log10(size));
+}
+
+type ShowEnd = (value: number, unit: string) => string;
+
+const showEnd: ShowEnd = (value, unit) => {
+  const fraction = unit === 'in' ? inFraction(value) : undefined;
+  return fraction ?? showNumber(value, placesFor(value, unit));
+};
+
+/** From where on a tenth of a pound or kilogram tells a person at a scale nothing. */
+const heavy = 100;
+const wide = 10;
+
+const roundedFrom =
+  (least: number): ShowEnd =>
+  (value, unit) =>
+    (unit === 'lb' || unit === 'kg') && Math.abs(value) >= least
+      ? showNumber(value, 0)
+      : showEnd(value, unit);
+
 export type Shown = { readonly number: string; readonly unit: string };
 
 const isTime = ({ dimension }: Unit): boolean => sameDimension(dimension, unitOf('h').dimension);
@@ -105,14 +147,18 @@ function wordFor({ lo, hi }: Interval, unit: Unit): string | undefined {
 }
 
 /** A range of values split into number and unit, for a page that sets them apart. */
-export function showParts(range: Interval, symbol: string, system: UnitSystem = 'us'): Shown {
+export function showParts(
+  range: Interval,
+  symbol: string,
+  system: UnitSystem = 'us',
+  ended: ShowEnd = showEnd,
+): Shown {
   const target = shownUnit(symbol, system);
   const from = unitOf(symbol === '' ? '1' : symbol);
   const to = unitOf(target === '' ? '1' : target);
   const word = wordFor(range, from);
   if (word !== undefined) return { number: word, unit: '' };
-  const places = decimals[target] ?? 1;
-  const end = (value: number) => showNumber(convert(value, from, to), places);
+  const end = (value: number) => ended(convert(value, from, to), target);
   const { lo, hi } = range;
   const unit = target;
   if (lo === hi) return { number: end(lo), unit };
@@ -124,11 +170,25 @@ export function showParts(range: Interval, symbol: string, system: UnitSystem = 
   return { number: `${end(hi)} or less`, unit };
 }
 
-/** "4,335.1 lb", "4,950–5,050 lb", "620 lb or more", "unknown", "no end in sight". */
-export function show(range: Interval, symbol: string, system: UnitSystem = 'us'): string {
-  const { number, unit } = showParts(range, symbol, system);
+function inOneText({ number, unit }: Shown): string {
   if (unit === '') return number;
   const open = / or (more|less)$/.exec(number);
   if (open) return `${number.slice(0, open.index)} ${unit}${open[0]}`;
   return `${number} ${unit}`;
 }
+
+/** "4,335.1 lb", "4,950–5,050 lb", "620 lb or more", "unknown", "no end in sight". */
+export const show = (range: Interval, symbol: string, system: UnitSystem = 'us'): string =>
+  inOneText(showParts(range, symbol, system));
+
+/** A weight without its tenths, for sentences and tables: "4,335 lb", but "48.5 lb". */
+export const showRound = (range: Interval, symbol: string, system: UnitSystem = 'us'): string =>
+  inOneText(showParts(range, symbol, system, roundedFrom(heavy)));
+
+/** What is left or too much: "52 lb", but "6.9 lb", for there a tenth may decide. */
+export const showMargin = (range: Interval, symbol: string, system: UnitSystem = 'us'): string =>
+  inOneText(showParts(range, symbol, system, roundedFrom(wide)));
+
+/** Whether two sides of a limit may be told without tenths, and still differ by what is between them. */
+export const isFarApart = ({ lo, hi }: Interval): boolean =>
+  [lo, hi].every((end) => Math.abs(end) >= wide);
