@@ -1,5 +1,5 @@
 import { type Interval, show, showNumber, type UnitSystem, unitOf } from '../../quantity';
-import { below, type Node } from './nodes';
+import type { Node } from './nodes';
 import { reckon, type Scope } from './reckon';
 import { asNumber, asTruth } from './truth';
 import type { Value } from './values';
@@ -9,6 +9,8 @@ export type Wording = {
   readonly scope: Scope;
   /** The unit a name is kept in. */
   readonly unit: (name: string) => string;
+  /** The unit that a table gives its values in. */
+  readonly tableUnit: (table: string) => string;
   readonly system: UnitSystem;
 };
 
@@ -19,6 +21,16 @@ export function inWords(value: Value, unit: string, system: UnitSystem): string 
   if (value.kind === 'truth') return value.yes && value.no ? 'unknown' : value.yes ? 'yes' : 'no';
   if (value.kind === 'among') return value.options.length === 1 ? `${value.options[0]}` : 'unknown';
   return show(inUnit(value, unit), unit, system);
+}
+
+/** A value as it is written under a name: a year has no comma, and what may go either way a ±. */
+export function namedInWords(name: string, value: Value, unit: string, system: UnitSystem): string {
+  if (value.kind !== 'number') return inWords(value, unit, system);
+  const isYear = unit === '' && /(?:\.year|\.built)$/.test(name) && value.lo === value.hi;
+  if (isYear) return showNumber(value.lo, 2).replace(',', '');
+  const isEitherWay = value.hi > 0 && value.lo === -value.hi && Number.isFinite(value.hi);
+  const shown = inWords(isEitherWay ? { ...value, lo: value.hi } : value, unit, system);
+  return isEitherWay ? `±${shown}` : shown;
 }
 
 export function inUnit(range: Interval, unit: string): Interval {
@@ -41,6 +53,18 @@ const overWords = {
   last: 'the last value',
 } as const;
 const signs = { '+': '+', '-': '−', '*': '×', '/': '÷' } as const;
+
+/** “a + −b” is written “a − b”, “a − −b” is “a + b”, and “a + ±b” is “a ± b”. */
+function joined(left: string, op: '+' | '-', right: string): string {
+  const [same, other] = op === '+' ? (['+', '−'] as const) : (['−', '+'] as const);
+  if (right.startsWith('±')) return `${left} ± ${right.slice(1)}`;
+  if (!right.startsWith('−')) return `${left} ${same} ${right}`;
+  const below = /^−([\d.,]+)–−([\d.,]+)(.*)$/.exec(right);
+  if (below) return `${left} ${other} ${below[2]}–${below[1]}${below[3]}`;
+  // Of a range such as −10–5 the sign belongs to its lower end alone.
+  const isPlain = !/^−[\d.,]+–| or /.test(right);
+  return isPlain ? `${left} ${other} ${right.slice(1)}` : `${left} ${same} (${right})`;
+}
 
 /**
  * The working of a formula with the numbers put in: `430 lb × (1 + 10 %)`. Of a choice only the
@@ -65,12 +89,39 @@ export function branchTaken(node: Node, scope: Scope): Node {
 const isNothing = (node: Node, scope: Scope): boolean =>
   node.kind === 'sum' && scope.rows(node.list) === 0;
 
+/** A count is no percentage, though a plain ratio is written as one. */
+const wholeOf = (node: Node, wording: Wording): string => {
+  const { scope, unit, system } = wording;
+  if (node.kind !== 'name' || unit(node.id) !== '1') return write(node, wording).text;
+  return inWords(scope.value(node.id), '', system);
+};
+
+/** What is taken down and its sign turned was turned first and taken up: `−whole(−x)`. */
+function roundedUp(node: Node, wording: Wording): string {
+  const turned = node.kind === 'negative' ? node.of : node;
+  const sign = turned === node ? '−' : '';
+  const text = wholeOf(turned, wording);
+  if (sign === '' || text === '0') return `(${text}, rounded up)`;
+  return text.startsWith('−') ? `(${text.slice(1)}, rounded up)` : `(−${text}, rounded up)`;
+}
+
+const overSteps = (how: keyof typeof overWords, steps: number): string =>
+  steps === 1 ? 'reckoned in one step' : `${overWords[how]} over ${steps} steps`;
+
 function write(node: Node, wording: Wording): Piece {
   const { scope, unit, system } = wording;
   const inner = (each: Node) => write(each, wording);
   const list = (of: readonly Node[]) => {
     const stated = of.filter((each) => asNumber(reckon(each, scope)).lo !== Infinity);
-    return stated.map((each) => inner(each).text).join(', ');
+    return stated.map((each) => inner(each).text);
+  };
+  /** Of one alone there is no least and no most. */
+  const extreme = (word: string, of: readonly Node[]): Piece => {
+    const stated = list(of);
+    const [only, more] = stated;
+    return only !== undefined && more === undefined
+      ? loose(only)
+      : loose(`the ${word} of ${stated.join(', ')}`);
   };
   switch (node.kind) {
     case 'number':
@@ -80,8 +131,9 @@ function write(node: Node, wording: Wording): Piece {
     case 'unlimited':
       return firm('no limit stated');
     case 'name':
-      return firm(inWords(scope.value(node.id), unit(node.id), system));
+      return firm(namedInWords(node.id, scope.value(node.id), unit(node.id), system));
     case 'negative':
+      if (node.of.kind === 'whole') return firm(roundedUp(node.of.of, wording));
       return loose(`−${within(inner(node.of), 3)}`);
     case 'arithmetic': {
       if (node.op === '+' && isNothing(node.a, scope)) return inner(node.b);
@@ -92,8 +144,8 @@ function write(node: Node, wording: Wording): Piece {
         inner(node.b),
         tight ? (node.op === '/' ? 3 : 2) : node.op === '-' ? 2 : 1,
       );
-      const text = `${left} ${signs[node.op]} ${right}`;
-      return tight ? { text, bond: 2 } : loose(text);
+      if (node.op === '+' || node.op === '-') return loose(joined(left, node.op, right));
+      return { text: `${left} ${signs[node.op]} ${right}`, bond: 2 };
     }
     case 'choose': {
       const when = asTruth(reckon(node.when, scope));
@@ -102,14 +154,14 @@ function write(node: Node, wording: Wording): Piece {
       return loose(`${inner(node.chosen).text} or ${inner(node.otherwise).text}`);
     }
     case 'min':
-      return loose(`the least of ${list(node.of)}`);
+      return extreme('least', node.of);
     case 'max':
-      return loose(`the most of ${list(node.of)}`);
+      return extreme('most', node.of);
     case 'largestKnown': {
       const known = node.of.filter((each) => scope.partKnown(each, reckon(each, scope)));
       const [only] = known;
       if (!only) return firm('not known');
-      return known.length === 1 ? inner(only) : loose(`the most of ${list(known)}`);
+      return known.length === 1 ? inner(only) : extreme('most', known);
     }
     case 'sum': {
       const rows = scope.rows(node.list);
@@ -126,7 +178,9 @@ function write(node: Node, wording: Wording): Piece {
       return node.names.every((name) => scope.known(name)) ? inner(node.of) : firm('not known');
     case 'lookup':
     case 'pick':
-      return firm(`table at ${inner(node.at).text}`);
+      return firm(
+        `${inWords(reckon(node, scope), wording.tableUnit(node.table), system)} (table at ${inner(node.at).text})`,
+      );
     case 'power':
       return { text: `${within(inner(node.base), 3)}^${within(inner(node.exponent), 3)}`, bond: 2 };
     case 'between': {
@@ -134,15 +188,13 @@ function write(node: Node, wording: Wording): Piece {
       return from.text === to.text ? from : loose(`from ${from.text} to ${to.text}`);
     }
     case 'whole':
-      return firm(`${within(inner(node.of), 3)} rounded down`);
+      return firm(`(${wholeOf(node.of, wording)}, rounded down)`);
     case 'sunHeight':
       return firm(
         `the sun’s height at ${inner(node.latitude).text}, day ${inner(node.day).text}, ${inner(node.hour).text} h`,
       );
     case 'over':
-      return loose(
-        `${overWords[node.how]} over ${scope.simulation(node.simulation).steps.length} steps`,
-      );
+      return loose(overSteps(node.how, scope.simulation(node.simulation).steps.length));
     case 'catalogued':
       return firm(
         node.ask === 'figure'
@@ -152,85 +204,4 @@ function write(node: Node, wording: Wording): Piece {
     default:
       return firm(inWords(asTruth(reckon(node, scope)), 'yes-no', system));
   }
-}
-
-/** Everything that a value was really reckoned from: names in the branches taken. */
-export function usedNames(node: Node, scope: Scope): readonly string[] {
-  const found = new Set<string>();
-  const walk = (each: Node): void => {
-    switch (each.kind) {
-      case 'name':
-        found.add(each.id);
-        return;
-      case 'sum':
-        found.add(each.list);
-        walkSum(each.of, each.list);
-        return;
-      case 'count':
-        found.add(each.list);
-        return;
-      case 'choose': {
-        const when = asTruth(reckon(each.when, scope));
-        if (when.yes) walk(each.chosen);
-        if (when.no) walk(each.otherwise);
-        if (when.yes && when.no) walk(each.when);
-        return;
-      }
-      case 'largestKnown':
-        for (const part of each.of) if (scope.partKnown(part, reckon(part, scope))) walk(part);
-        return;
-      case 'needs':
-        if (each.names.every((name) => scope.known(name))) walk(each.of);
-        else for (const name of each.names) if (!scope.known(name)) found.add(name);
-        return;
-      case 'negative':
-      case 'not':
-        walk(each.of);
-        return;
-      case 'arithmetic':
-      case 'compare':
-      case 'both':
-      case 'either':
-        walk(each.a);
-        walk(each.b);
-        return;
-      case 'min':
-      case 'max':
-        for (const part of each.of) walk(part);
-        return;
-      case 'lookup':
-      case 'pick':
-        walk(each.at);
-        return;
-      case 'whole':
-        walk(each.of);
-        return;
-      case 'power':
-      case 'between':
-      case 'sunHeight':
-        for (const part of below(each)) walk(part);
-        return;
-      case 'over':
-        found.add(each.simulation);
-        return;
-      case 'catalogued':
-        found.add(each.catalogue);
-        return;
-      case 'given':
-      case 'known':
-        for (const name of each.names) found.add(name);
-        return;
-      default:
-        return;
-    }
-  };
-  const walkSum = (of: Node, list: string): void => {
-    if (of.kind === 'name' && !of.id.startsWith(`${list}.`)) found.add(of.id);
-    if (of.kind === 'arithmetic') {
-      walkSum(of.a, list);
-      walkSum(of.b, list);
-    }
-  };
-  walk(node);
-  return [...found];
 }

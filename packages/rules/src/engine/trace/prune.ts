@@ -50,6 +50,12 @@ export function pruned(node: Node, scope: Scope): Node {
       const [only, more] = of;
       return only && !more ? only : { ...taken, of };
     }
+    case 'between': {
+      const [a, b] = [reckon(taken.a, scope), reckon(taken.b, scope)];
+      const isOne =
+        a.kind === 'number' && b.kind === 'number' && isPoint(a) && a.lo === b.lo && isPoint(b);
+      return isOne ? pruned(taken.a, scope) : taken;
+    }
     default:
       return taken;
   }

@@ -5,9 +5,11 @@ import { factsRead } from '../catalogue/facts-read';
 import { conditionRules, namesCompared } from '../condition/rules';
 import type { Compiled } from '../formula/compile';
 import type { Run } from '../formula/run';
+import { usedNames } from '../formula/used-names';
 import type { Input } from '../formula/values';
-import { inUnit, inWords, usedNames, working } from '../formula/words';
-import { nounOf, origin, shownFormula, told } from './told';
+import { inUnit, namedInWords, working } from '../formula/words';
+import { nounOf, origin, shownFormula } from './nouns';
+import { told } from './told';
 
 export type Traced = {
   readonly compiled: Compiled;
@@ -50,6 +52,9 @@ function factStep(traced: Traced, name: string, input: Input): Step {
   };
 }
 
+const tableUnitOf = ({ topic }: Compiled, table: string): string =>
+  (topic.tables[table] ?? topic.wordTables?.[table])?.valueUnit ?? '';
+
 /** A formula that came down to one other is told by the working and the source of that other. */
 function formulaStep(traced: Traced, name: string): Step | undefined {
   const { compiled, run, system, readFrom } = traced;
@@ -59,16 +64,17 @@ function formulaStep(traced: Traced, name: string): Step | undefined {
   if (!own || !shown) return undefined;
   const unit = (each: string) => unitOfName(compiled, each);
   const value = run.value(name);
-  const telling = { compiled, scope, unit, system, readFrom };
+  const tableUnit = (table: string) => tableUnitOf(compiled, table);
+  const telling = { compiled, scope, unit, tableUnit, system, readFrom };
   const inOthers = told(telling, shown.node, own.unit);
   const read = origin(telling, name);
   return {
     kind: 'formula',
     label: own.label,
     noun: nounOf(compiled, name),
-    value: inWords(value, own.unit, system),
+    value: namedInWords(name, value, own.unit, system),
     ...(value.kind === 'number' && { ends: endsOf(compiled, run, name) }),
-    working: working(shown.node, { scope, unit, system }),
+    working: working(shown.node, telling),
     ...(inOthers && { told: inOthers }),
     is: shown.formula.is,
     from: usedNames(shown.node, scope),

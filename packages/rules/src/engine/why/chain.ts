@@ -8,6 +8,8 @@ export type Chain = {
   readonly sentences: string[];
   readonly told: Set<string>;
   readonly cited: Set<string>;
+  /** The formulas told, each with a blank for one of the facts it stands on. */
+  readonly ways: Set<string>;
 };
 
 export const newChain = (trace: Trace): Chain => ({
@@ -15,6 +17,7 @@ export const newChain = (trace: Trace): Chain => ({
   sentences: [],
   told: new Set(),
   cited: new Set(),
+  ways: new Set(),
 });
 
 export const stepNamed = ({ trace: { steps } }: Chain, name: string): Step | undefined =>
@@ -46,6 +49,17 @@ const isNothing = ({ ends }: Step): boolean => ends?.lo === 0 && ends.hi === 0;
 export const isOpen = ({ ends }: Step): boolean =>
   ends !== undefined && ends.lo <= 0 && ends.hi === Infinity;
 
+const withBlank = (is: string, name: string): string => is.replaceAll(name, '_');
+
+/** The one thing that a formula has other than one that was told: the rest need not be said again. */
+function onlyNew(chain: Chain, { is, from }: Step): string | undefined {
+  const [name, more] = from.filter((each) => !chain.told.has(each));
+  if (name === undefined || more !== undefined || is === undefined || from.length < 2) return;
+  const step = stepNamed(chain, name);
+  if (step?.kind !== 'fact' || isNothing(step) || chain.ways.has(is)) return;
+  return chain.ways.has(withBlank(is, name)) ? name : undefined;
+}
+
 /**
  * Tells a value and, before it, everything that it was reckoned from and that takes a sentence of
  * its own: “The tongue comes to 473 lb: the dry tongue (430 lb, brochure) and 10 % on top.”
@@ -55,17 +69,28 @@ export function tell(chain: Chain, name: string): void {
   if (!step || chain.told.has(name) || isNothing(step) || isOpen(step)) return;
   chain.told.add(name);
   const isTold = step.kind === 'formula' && step.told !== undefined;
+  const only = isTold ? onlyNew(chain, step) : undefined;
   if (isTold || step.from.length === 1) for (const each of step.from) tell(chain, each);
   if (!isTold) return;
   const source = cite(chain, step.source);
-  chain.sentences.push(
-    `${capital(nounOfStep(step))} comes to ${step.value}: ${step.told}${source}.`,
-  );
+  for (const each of step.from) {
+    const isFact = stepNamed(chain, each)?.kind === 'fact';
+    if (isFact && step.is !== undefined) chain.ways.add(withBlank(step.is, each));
+  }
+  if (step.is !== undefined) chain.ways.add(step.is);
+  const head = `${capital(nounOfStep(step))} comes to ${step.value}`;
+  const same = only && `${head} in the same way, from ${readNow(chain, only)}${source}.`;
+  chain.sentences.push(same || `${head}: ${step.told}${source}.`);
 }
 
 /** “500 lb (owner’s manual)” */
 export const valueRead = ({ value, readFrom }: Step): string =>
   readFrom ? `${value} (${lowered(readFrom)})` : value;
+
+function readNow(chain: Chain, name: string): string {
+  const step = stepNamed(chain, name);
+  return step ? `${nounOfStep(step)} (${valueRead(step).replace(/ \((.*)\)$/, ', $1')})` : name;
+}
 
 /** “the tongue rating (500 lb, owner’s manual)” */
 export function named(chain: Chain, name: string): string {

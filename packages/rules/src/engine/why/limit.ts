@@ -51,9 +51,9 @@ function ending(asked: AskedLimit): Ending {
 }
 
 /** “, and hangs on the dry tongue”: the facts that decide. */
-function hangsOn({ answer, limit }: AskedLimit): string {
+function hangsOn({ answer, limit, topic }: AskedLimit): string {
   const facts = answer.missing.filter(({ decides }) => decides.includes(`limit.${limit.id}`));
-  return listed(facts.map(({ label }) => lowered(label)));
+  return listed(facts.map(({ fact, label }) => topic.facts[fact]?.noun ?? lowered(label)));
 }
 
 /** One sentence on what nobody asked, and what would have asked it. */
