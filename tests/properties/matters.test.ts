@@ -40,15 +40,15 @@ describe('which number matters', () => {
       ['load.occupants', { value: 4, unit: 'lb' }, { value: 4, unit: 'lb' }],
     ]);
     expect(of(found, 'limit.payload')?.says).toBe(
-      'Weigh the tongue: it moves payload most, by 44 lb either way.',
+      'Weigh the tongue: it matters most for payload, 44 lb either way.',
     );
     // 3 % of what a brochure says.
     expect(of(found, 'trailer.loaded')?.facts).toMatchObject([
       { fact: 'trailer.dryWeight', off: { value: 117 }, moves: { value: 117 } },
     ]);
     expect(mattersSays(found, ['limit.payload', 'limit.tongue', 'limit.trailer-weight'])).toEqual([
-      'Weigh the tongue: it moves payload and tongue weight most.',
-      'Weigh the trailer: it moves trailer weight most.',
+      'Weigh the tongue: it matters most for payload and tongue weight.',
+      'Weigh the trailer: it matters most for trailer weight.',
     ]);
   });
 
@@ -77,7 +77,7 @@ describe('which number matters', () => {
           expect(moved.length).toBeLessThanOrEqual(3);
           expect(moved).toEqual(moved.toSorted((a, b) => b - a));
           expect(Math.min(...moved)).toBeGreaterThan(0);
-          expect(says).toMatch(/^[A-Z][^{}]*: it moves .* most, by .* either way\.$/);
+          expect(says).toMatch(/^[A-Z][^{}]*: it matters most for .*, .* either way\.$/);
         }
       }),
       { numRuns: 60, seed },

@@ -7,7 +7,7 @@ import { listed, lowered } from '../answer/phrases';
 import type { Source, Topic } from '../define/shapes';
 import { type Run, run as reckonRun } from '../formula/run';
 import { inUnit } from '../formula/words';
-import { nounOf } from '../trace/told';
+import { nounOf } from '../trace/nouns';
 import { offSource } from './off';
 import { atMiddle, type Varied, variedOf } from './vary';
 
@@ -81,10 +81,11 @@ const isWeight = (unit: string): boolean =>
 /** What to do about a fact: as it says itself, or made from its label and unit. */
 function insteadOf(topic: Topic, { name, fact, unit }: Varied): string {
   const declared = topic.facts[fact];
-  const label = lowered(declared?.label ?? fact);
+  const label = declared?.noun ?? lowered(declared?.label ?? fact);
   if (name !== fact && isLength(unit)) return `Measure the place of ${label}`;
   if (declared?.instead) return declared.instead;
-  return `${isWeight(unit) ? 'Weigh' : isLength(unit) ? 'Measure' : 'Make sure of'} ${label}`;
+  if (isWeight(unit)) return `Weigh ${label}`;
+  return isLength(unit) ? `Measure ${label}` : `Look once more at ${label}`;
 }
 
 /**
@@ -139,14 +140,14 @@ export function matters(topic: Topic, asked: Asked): readonly Matter[] {
         of,
         label,
         facts,
-        says: `${first.instead}: it moves ${label} most, by ${by} either way.`,
+        says: `${first.instead}: it matters most for ${label}, ${by} either way.`,
         source: offSource,
       },
     ];
   });
 }
 
-/** “Weigh the tongue: it moves payload and tongue weight most.” – one line a fact, for a sheet. */
+/** “Weigh the tongue: it matters most for payload and tongue weight.” – one line a fact, for a sheet. */
 export function mattersSays(all: readonly Matter[], of: readonly string[]): readonly string[] {
   const byFact = new Map<string, string[]>();
   for (const name of of) {
@@ -155,5 +156,7 @@ export function mattersSays(all: readonly Matter[], of: readonly string[]): read
     if (!matter || instead === undefined) continue;
     byFact.set(instead, [...(byFact.get(instead) ?? []), matter.label]);
   }
-  return [...byFact].map(([instead, labels]) => `${instead}: it moves ${listed(labels)} most.`);
+  return [...byFact].map(
+    ([instead, labels]) => `${instead}: it matters most for ${listed(labels)}.`,
+  );
 }

@@ -85,7 +85,7 @@ function told({ compiled: { topic } }: Setting, { fact, deciding, settles }: Wei
           : null,
       together: [...new Set(deciding.flatMap((each) => each.together))],
       settles: rounded(settles),
-      says: missingSays(topic, deciding),
+      says: missingSays(topic, fact, deciding),
     },
   ];
 }

@@ -12,7 +12,8 @@ const boxes: Deciding = {
   others: [],
   together: [],
 };
-const says = (deciding: Partial<Deciding>) => missingSays(notYet, [{ ...boxes, ...deciding }]);
+const says = (deciding: Partial<Deciding>, topic = notYet) =>
+  missingSays(topic, 'box.weight', [{ ...boxes, ...deciding }]);
 
 describe('what decides is said so that the words of any outcome fit', () => {
   test('where it tips', () => {
@@ -24,6 +25,23 @@ describe('what decides is said so that the words of any outcome fit', () => {
   test('between what holds for sure and what stops for sure', () => {
     expect(says({ edges: { tip: { side: 'below', lo: 40, hi: 60, unit: 'lb' } } })).toBe(
       'Decides “boxes”: from 60 lb it holds and below 40 lb the answer is “not yet”, whatever else is found.',
+    );
+  });
+
+  test('what is counted tips at a whole number', () => {
+    const { facts } = notYet;
+    const weight = facts['box.weight'];
+    if (weight?.kind !== 'quantity') throw new Error('A box has no weight.');
+    const count = { ...weight, unit: '', ask: 'How many boxes are there?' };
+    const topic = { ...notYet, facts: { ...facts, 'box.weight': count } };
+    const tip = { lo: 1.317, hi: 1.317, unit: '' };
+    const below = says({ edges: { tip: { ...tip, side: 'below' } } }, topic);
+    expect(below).toBe('Decides “boxes”: with 1 the answer is “not yet”.');
+    const above = says({ edges: { tip: { ...tip, side: 'above' } } }, topic);
+    expect(above).toBe('Decides “boxes”: with 2 or more the answer is “not yet”.');
+    const sure = says({ edges: { sure: { at: 4, unit: '', side: 'below' } } }, topic);
+    expect(sure).toBe(
+      'Decides “boxes”: with 3 or fewer the answer is “not yet”, whatever else is found.',
     );
   });
 

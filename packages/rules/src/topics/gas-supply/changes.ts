@@ -7,7 +7,7 @@ export const changes: readonly Change[] = [
     kind: 'leave',
     fact: 'gas.appliances',
     column: 'input',
-    says: 'Leave it off while the rest burns: {row}.',
+    says: 'Leave “{row}” off.',
     asks: 1,
     source: custom,
   },

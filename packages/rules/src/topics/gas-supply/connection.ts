@@ -32,6 +32,7 @@ export const connection = part({
     'supply.adapter': {
       kind: 'yes-no',
       label: 'An adapter that defeats a regulator or a fitting’s keying',
+      noun: 'whether an adapter defeats a regulator or a fitting’s keying',
       ask: 'Is there an adapter between, so that a fitting goes on which otherwise would not?',
       where: 'along the hose',
       silent: {

@@ -49,6 +49,7 @@ export const cylinderFacts = part({
     'cylinder.spare': {
       kind: 'quantity',
       label: 'Full cylinders of the same kind beside it',
+      noun: 'the number of full cylinders beside it',
       unit: '',
       least: 0,
       most: 12,

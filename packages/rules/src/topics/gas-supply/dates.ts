@@ -20,6 +20,7 @@ export const dates = part({
     'hose.sound': {
       kind: 'yes-no',
       label: 'Hose sound, and tight in the leak test',
+      noun: 'whether the hose is sound and tight in the leak test',
       ask: 'Is the hose without cracks, and tight when brushed with leak solution?',
       where: 'look, bend it, brush it with solution; never test with a flame',
     },

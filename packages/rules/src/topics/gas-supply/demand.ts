@@ -41,6 +41,7 @@ export const demand = part({
     'trip.nights': {
       kind: 'quantity',
       label: 'Nights it must last',
+      noun: 'the nights it must last',
       unit: '',
       least: 1,
       most: 200,

@@ -11,6 +11,7 @@ export const pipes = part({
     'regulator.capacity': {
       kind: 'quantity',
       label: 'Regulator capacity',
+      noun: 'the regulator’s capacity',
       unit: 'Btu/h',
       least: 1000,
       most: 2_000_000,

@@ -48,6 +48,7 @@ export const vapour = part({
     'cylinder.feeding': {
       kind: 'quantity',
       label: 'Cylinders open at once',
+      noun: 'the number of cylinders open at once',
       unit: '',
       least: 1,
       most: 6,
@@ -148,12 +149,14 @@ export const vapour = part({
     },
     'cylinder.across': {
       label: 'Diameter reckoned with',
+      noun: 'the diameter that counts',
       unit: 'in',
       is: 'choose(given(cylinder.diameter), cylinder.diameter, lookup(usualDiameter, cylinder.full))',
       source: usualSizes,
     },
     'cylinder.along': {
       label: 'Length reckoned with',
+      noun: 'the length that counts',
       unit: 'in',
       is: 'choose(given(cylinder.length), cylinder.length, lookup(usualLength, cylinder.full))',
       source: usualSizes,

@@ -13,6 +13,7 @@ export const bank = part({
     'battery.chemistry': {
       kind: 'choice',
       label: 'Chemistry',
+      noun: 'the battery’s chemistry',
       options: ['flooded', 'agm', 'gel', 'lifepo4'],
       ask: 'What kind of battery is it: flooded with caps, AGM, gel, or LiFePO₄?',
       where: 'label on the battery',
@@ -67,6 +68,7 @@ export const bank = part({
     'bank.series': {
       kind: 'quantity',
       label: 'Batteries in a string',
+      noun: 'the number of batteries in a string',
       unit: '',
       least: 1,
       most: 16,
@@ -77,6 +79,7 @@ export const bank = part({
     'bank.parallel': {
       kind: 'quantity',
       label: 'Strings side by side',
+      noun: 'the number of strings side by side',
       unit: '',
       least: 1,
       most: 16,
@@ -96,6 +99,7 @@ export const bank = part({
     'bank.alike': {
       kind: 'yes-no',
       label: 'All batteries alike',
+      noun: 'whether all batteries are alike',
       ask: 'Are all batteries of one kind, size and age?',
       where: 'the labels and their date codes',
     },

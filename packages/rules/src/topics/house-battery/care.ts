@@ -8,12 +8,14 @@ export const care = part({
     'charge.equalise': {
       kind: 'yes-no',
       label: 'It is to be equalised',
+      noun: 'whether it is to be equalised',
       ask: 'Does the charger equalise, or do you mean to?',
       where: 'the charger’s settings',
     },
     'charge.equaliseAllowed': {
       kind: 'yes-no',
       label: 'Its maker allows equalising',
+      noun: 'whether its maker allows equalising',
       ask: 'Does the battery’s maker say that it may be equalised?',
       where: 'the battery’s manual',
       silent: {
@@ -26,6 +28,7 @@ export const care = part({
     'battery.vented': {
       kind: 'yes-no',
       label: 'Its place is vented to the outside',
+      noun: 'whether its place is vented to the outside',
       ask: 'Does the battery box have a vent to the outside?',
       where: 'look for the hose or louver',
     },

@@ -26,6 +26,7 @@ export const day = part({
     'battery.peukert': {
       kind: 'quantity',
       label: 'Peukert exponent',
+      noun: 'the Peukert exponent',
       unit: '',
       least: 1,
       most: 1.6,

@@ -28,6 +28,7 @@ export const reading = part({
       kind: 'quantity',
       label: 'Voltage read at the battery',
       noun: 'the voltage read',
+      instead: 'Read the voltage at the battery once more',
       unit: 'V',
       least: 0,
       most: 65,

@@ -21,6 +21,7 @@ export const steady = part({
     'steady.onInverter': {
       kind: 'yes-no',
       label: 'It runs on the inverter',
+      noun: 'whether it runs on the inverter',
       ask: 'Does it plug in, so that it runs on the inverter?',
       where: 'its plug',
       silent: {

@@ -67,6 +67,7 @@ export const wire = part({
     'wire.fuseAtBattery': {
       kind: 'yes-no',
       label: 'Fuse close to the battery',
+      noun: 'whether a fuse is close to the battery',
       ask: 'Is there a fuse on the plus wire within a hand’s breadth of the battery?',
       where: 'follow the plus wire from the battery',
     },

@@ -17,6 +17,7 @@ export const chain = part({
     'charger.suits': {
       kind: 'yes-no',
       label: 'Converter and chargers are made for the new battery’s kind',
+      noun: 'whether converter and chargers are made for the new battery’s kind',
       ask: 'Are converter, solar regulator and tow vehicle’s charging made or set for the new battery’s kind?',
       where: 'the switch or setting on each of them, and the battery’s manual',
     },

@@ -4,7 +4,13 @@ import { judgedTable, needsTable } from './fitting-table';
 import { custom, trades } from './sources';
 
 const touches = (label: string, ask: string) =>
-  ({ kind: 'yes-no', label, ask, where: 'its fitting instructions' }) satisfies YesNoFact;
+  ({
+    kind: 'yes-no',
+    label,
+    noun: `whether ${label.replace(/^It/, 'it')}`,
+    ask,
+    where: 'its fitting instructions',
+  }) satisfies YesNoFact;
 
 /**
  * Whether a kind of work is done: by its kind, or as told. Of a kind that is not known, every one

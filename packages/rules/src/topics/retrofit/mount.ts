@@ -27,6 +27,7 @@ export const mount = part({
     'addon.moves': {
       kind: 'yes-no',
       label: 'It hangs on an arm or moves with the road',
+      noun: 'whether it hangs on an arm or moves with the road',
       ask: 'Does it hang out on an arm, or bounce and swing with the road?',
       where: 'a look at it',
       silent: {

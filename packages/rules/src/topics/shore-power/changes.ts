@@ -7,7 +7,7 @@ export const changes: readonly Change[] = [
     kind: 'leave',
     fact: 'shore.appliances',
     column: 'power',
-    says: 'Leave it off while the rest runs: {row} ({amount}).',
+    says: 'Leave “{row}” off ({amount}).',
     asks: 1,
     source: house,
   },

@@ -79,6 +79,7 @@ export const exposure = part({
     'rig.hitched': {
       kind: 'yes-no',
       label: 'It stays hitched to the vehicle',
+      noun: 'whether it stays hitched to the vehicle',
       ask: 'Does it stay hitched to the vehicle?',
       where: 'told by the owner',
       silent: { value: 'no', says: 'It stands unhitched.', source: custom, quiet: true },

@@ -10,6 +10,7 @@ export const guard = part({
     'guard.doors': {
       kind: 'yes-no',
       label: 'All that opens is locked',
+      noun: 'whether all that opens is locked',
       ask: 'Are doors, windows, vents and compartments locked, with keys of their own?',
       where: 'a walk around it',
     },

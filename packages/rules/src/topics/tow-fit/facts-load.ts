@@ -42,6 +42,7 @@ export const loadFacts = part({
     'hitch.distribution': {
       kind: 'yes-no',
       label: 'Weight distribution used',
+      noun: 'whether weight distribution is used',
       ask: 'Is a weight-distributing hitch used?',
       where: 'told by the owner',
       silent: { value: 'no', says: 'No weight distribution.', source: custom, quiet: true },
@@ -60,6 +61,7 @@ export const loadFacts = part({
     'hitch.receiverRating': {
       ...weight,
       label: 'Receiver rating',
+      noun: 'the receiver’s rating on its label',
       exact: true,
       ask: 'What trailer weight is the receiver rated for, with weight distribution if it says so?',
       where: 'label on the receiver',
@@ -67,6 +69,7 @@ export const loadFacts = part({
     'hitch.receiverCarried': {
       ...weight,
       label: 'Receiver rating, carried',
+      noun: 'the receiver’s rating, carried',
       exact: true,
       ask: 'What trailer weight is the receiver rated for without weight distribution?',
       where: 'label on the receiver',
@@ -74,6 +77,7 @@ export const loadFacts = part({
     'hitch.receiverTongueRating': {
       ...weight,
       label: 'Receiver tongue rating',
+      noun: 'the tongue rating on the receiver',
       exact: true,
       ask: 'What tongue weight is the receiver rated for, with weight distribution if it says so?',
       where: 'label on the receiver',
@@ -81,6 +85,7 @@ export const loadFacts = part({
     'hitch.receiverTongueCarried': {
       ...weight,
       label: 'Receiver tongue rating, carried',
+      noun: 'the tongue rating on the receiver, carried',
       exact: true,
       ask: 'What tongue weight is the receiver rated for without weight distribution?',
       where: 'label on the receiver',

@@ -43,6 +43,7 @@ export const trailerFacts = part({
       least: 1,
       most: 4,
       label: 'Axles',
+      noun: 'the number of axles',
       exact: true,
       ask: 'How many axles does the trailer have?',
       where: 'a look at the trailer',
@@ -50,6 +51,7 @@ export const trailerFacts = part({
     'trailer.gawr': {
       ...weight,
       label: 'Trailer GAWR, each axle',
+      noun: 'the trailer GAWR of each axle',
       exact: true,
       ask: 'What is each trailer axle rated for?',
       where: plate,
@@ -152,6 +154,7 @@ export const trailerFacts = part({
       kind: 'choice',
       options: ['ball', 'fifth-wheel'],
       label: 'Coupling',
+      noun: 'the coupling',
       ask: 'Does it ride on a ball or in a fifth-wheel hitch?',
       where: 'a look at the trailer',
       silent: { value: 'ball', says: 'A ball coupling.', source: custom, quiet: true },
@@ -185,6 +188,7 @@ export const trailerFacts = part({
     'trailer.electricBrakes': {
       kind: 'yes-no',
       label: 'Electric brakes',
+      noun: 'whether the trailer has electric brakes',
       ask: 'Does the trailer have electric brakes?',
       where: brochure,
     },

@@ -48,6 +48,7 @@ export const vehicleFacts = part({
     'vehicle.distributionAllowed': {
       kind: 'yes-no',
       label: 'Weight distribution allowed',
+      noun: 'whether weight distribution is allowed',
       ask: 'Does the maker allow a weight-distributing hitch?',
       where: manual,
       means: 'Many unit-body vehicles are not made for one.',
@@ -166,6 +167,7 @@ export const vehicleFacts = part({
     'vehicle.dualRearWheels': {
       kind: 'yes-no',
       label: 'Dual rear wheels',
+      noun: 'whether the rear axle has dual wheels',
       ask: 'Are there four tires on the rear axle?',
       where: 'a look at the vehicle',
       silent: { value: 'no', says: 'Two tires on the rear axle.', source: custom, quiet: true },
@@ -184,24 +186,28 @@ export const vehicleFacts = part({
     'vehicle.towPackageNeeded': {
       kind: 'yes-no',
       label: 'Rating needs the tow package',
+      noun: 'whether the rating needs the tow package',
       ask: 'Does the tow rating depend on a factory tow package?',
       where: manual,
     },
     'vehicle.towPackage': {
       kind: 'yes-no',
       label: 'Tow package fitted',
+      noun: 'whether the tow package is fitted',
       ask: 'Does this vehicle have the factory tow package?',
       where: 'build sheet, or the dealer by its identification number',
     },
     'vehicle.sevenWay': {
       kind: 'yes-no',
       label: 'Seven-way connector',
+      noun: 'whether there is a seven-way connector',
       ask: 'Is there a seven-way connector at the bumper?',
       where: 'a look at the bumper',
     },
     'vehicle.brakeController': {
       kind: 'yes-no',
       label: 'Brake controller',
+      noun: 'whether a brake controller is fitted',
       ask: 'Is a trailer brake controller fitted?',
       where: 'below the dash, or in the vehicle’s menus',
     },
@@ -209,6 +215,7 @@ export const vehicleFacts = part({
       kind: 'choice',
       options: ['naturally-aspirated', 'turbocharged', 'electric'],
       label: 'Engine',
+      noun: 'the engine',
       ask: 'Is the engine turbocharged, electric, or neither?',
       where: manual,
     },

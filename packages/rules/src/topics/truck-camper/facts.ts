@@ -30,6 +30,7 @@ export const truckFacts = part({
       most: 9,
       exact: true,
       label: 'Seats with a belt',
+      noun: 'the number of seats with a belt',
       ask: 'How many seating positions does the door label count?',
       where: 'tire-and-loading label in the driver’s door opening',
     },
