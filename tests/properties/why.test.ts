@@ -106,7 +106,7 @@ describe('why, in plain sentences', () => {
       'The payload used comes to 1,208 lb and the payload allowed is 1,260 lb: 52 lb left, less than the 5 % of it that is kept free.',
     );
     expect(why(towFit, { ...rig, units: 'metric' }, 'limit.payload', 'short')).toBe(
-      'The payload used comes to 547.9 kg and the payload allowed is 571.5 kg: 23.6 kg left, less than the 5 % of it that is kept free.',
+      'The payload used comes to 548 kg and the payload allowed is 572 kg: 24 kg left, less than the 5 % of it that is kept free.',
     );
     expect(why(towFit, rig, 'finding.tongue-negative', 'short')).toBe(
       'The tongue presses down on the ball, since the tongue (473 lb) is not below 0 lb.',
@@ -114,6 +114,18 @@ describe('why, in plain sentences', () => {
     expect(why(towFit, rig, 'limit.rear-axle', 'short')).toBe(
       'Nobody told rear GAWR; without that “Rear axle” is not asked.',
     );
+  });
+
+  test('what is reckoned like something told already is not told again at length', () => {
+    const told = worked.flatMap(({ topic, answer }) =>
+      answer.limits.map(({ id }) => why(topic, answer, `limit.${id}`, 'full')),
+    );
+    const same = told.filter((each) => each.includes(' in the same way, from the printed '));
+    expect(same.length).toBeGreaterThan(0);
+    for (const each of told) {
+      const numbers = each.match(/half a step either way \(/g) ?? [];
+      expect(numbers.length).toBeLessThanOrEqual(1);
+    }
   });
 
   test('a name that the topic does not have is refused in words', () => {

@@ -1,9 +1,11 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Topic } from '../define/shapes';
 import { formula, shelf, source } from '../define/small-topic.fixture';
 import { answerNow } from './answer';
 import { againstOf } from './room';
 
+const seed = Number(process.env.TAREBOOK_SEED ?? 20_261_101);
 const asOf = '2026-11-01';
 
 function boxesOn(facts: Readonly<Record<string, string>>) {
@@ -25,6 +27,19 @@ describe('what stands against a limit is said in words that tell something', () 
     expect(againstOf(far).says).toBe('140 lb of 200 lb');
     const near = boxesOn({ 'box.weight': '200.4 lb', 'shelf.rating': '200 lb' });
     expect(againstOf(near).says).toBe('200.4 lb of 200 lb');
+  });
+
+  test('whatever a tenth of a pound parts is shown apart', () => {
+    const tenths = fc.integer({ min: 0, max: 9999 }).map((tenth) => tenth / 10);
+    const near = fc.integer({ min: -200, max: 200 }).map((tenth) => tenth / 10);
+    const property = fc.property(tenths, near, (rating, off) => {
+      fc.pre(off !== 0 && rating + off >= 0 && rating + off <= 1000);
+      const weight = `${(rating + off).toFixed(1)} lb`;
+      const boxes = boxesOn({ 'box.weight': weight, 'shelf.rating': `${rating} lb` });
+      const { used, of } = againstOf(boxes);
+      expect(used).not.toBe(of);
+    });
+    fc.assert(property, { numRuns: 200, seed });
   });
 
   test('a rating that nobody knows is unknown, not none or more', () => {

@@ -50,6 +50,27 @@ describe('what has to be done at once is said before the verdict', () => {
   });
 });
 
+describe('what is loaded goes over, and a rating is exceeded', () => {
+  const rated = (...shorts: readonly string[]): Topic => {
+    const all = shelf.limits['all-boxes'];
+    if (!all) throw new Error('The shelf has lost its limit.');
+    const limits = shorts.map((short, i) => [`limit-${i}`, { ...all, short }] as const);
+    return { ...shelf, limits: Object.fromEntries(limits) };
+  };
+
+  test.each([
+    [['the rating'], 'The rating is exceeded by 13 lb.'],
+    [['the shelf', 'the board'], 'The shelf is over by 13 lb, and so is the board.'],
+    [['the rating', 'the shelf'], 'The rating is exceeded by 13 lb, and the shelf is over too.'],
+    [
+      ['the shelf', 'the board', 'the rating on the way', 'its own rating'],
+      'The shelf is over by 13 lb, and so is the board; the rating on the way and its own rating are exceeded too.',
+    ],
+  ])('%j', (shorts, wanted) => {
+    expect(sentence(rated(...shorts), 'yes')).toBe(`It breaks. ${wanted}`);
+  });
+});
+
 describe('what is to be taken care of is said, however full a limit is', () => {
   const careful = (count: number): Topic => {
     const braces = shelf.findings['not-braced'];

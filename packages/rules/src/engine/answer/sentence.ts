@@ -21,7 +21,7 @@ const tooMuch = ({ headroom }: LimitAnswer): string =>
 
 /** What is loaded goes over; a rating does not, it is exceeded. */
 const wordFor = (short: string): 'over' | 'exceeded' =>
-  /\b(?:rating|ampacity)$/.test(short) ? 'exceeded' : 'over';
+  /\b(?:rating|ampacity)\b/.test(short) ? 'exceeded' : 'over';
 
 /** Fewer words than these before a halt say too little to stand alone, such as “Not there:”. */
 const fewest = 4;

@@ -1,5 +1,6 @@
-import { type Interval, isClosed, point, show } from '../../quantity';
+import { type Interval, isClosed, point, show, showMargin } from '../../quantity';
 import { capital, listed, lowered } from '../answer/phrases';
+import { sideShown } from '../answer/room';
 import type { Answer, LimitAnswer, Step } from '../answer/shapes';
 import type { Limit, Topic } from '../define/shapes';
 import { type Chain, cite, isOpen, nounOfStep, stepNamed, tell, valueRead } from './chain';
@@ -12,8 +13,8 @@ export type AskedLimit = {
   readonly chain: Chain;
 };
 
-const amount = ({ chain, limit }: AskedLimit, ends: Interval): string =>
-  show(ends, limit.headroom.unit, chain.trace.units);
+/** How a number is put: with its tenths where a sum has to come out, without in a sentence alone. */
+type Put = typeof show;
 
 /** “, less than the 5 % of it that is kept free” */
 function margin({ answer, declared, limit }: AskedLimit): string {
@@ -27,15 +28,16 @@ function margin({ answer, declared, limit }: AskedLimit): string {
 /** How it ends, as a clause that stands after “that” or after a comma. */
 type Ending = { readonly verb: string; readonly what: string; readonly bare: string };
 
-function ending(asked: AskedLimit): Ending {
-  const { limit } = asked;
+function ending(asked: AskedLimit, put: Put): Ending {
+  const { limit, chain } = asked;
+  const amount = (ends: Interval) => put(ends, limit.headroom.unit, chain.trace.units);
   const { lo, hi } = limit.headroom;
   if (limit.state === 'stop') {
-    const over = `${amount(asked, { lo: -hi, hi: -lo })} too much`;
+    const over = `${amount({ lo: -hi, hi: -lo })} too much`;
     return { verb: 'is', what: over, bare: over };
   }
   if (limit.state === 'unknown') {
-    const [over, left] = [amount(asked, point(-lo)), amount(asked, point(hi))];
+    const [over, left] = [amount(point(-lo)), amount(point(hi))];
     return {
       verb: 'may be',
       what: `${over} too much or leave ${left}`,
@@ -46,7 +48,7 @@ function ending(asked: AskedLimit): Ending {
     const within = 'at the limit is within it';
     return { verb: 'leaves', what: `nothing, and ${within}`, bare: `nothing left, and ${within}` };
   }
-  const left = amount(asked, { lo: Math.max(0, lo), hi });
+  const left = amount({ lo: Math.max(0, lo), hi });
   return { verb: 'leaves', what: left + margin(asked), bare: `${left} left${margin(asked)}` };
 }
 
@@ -64,10 +66,12 @@ export function notAsked(topic: Topic, label: string, by: readonly string[]): st
   return `Nobody told ${untold ?? 'what it takes'}; without that “${label}” is not asked.`;
 }
 
-const clause = (step: Step, verb: string): string =>
-  isOpen(step) || step.ends?.lo === Infinity
-    ? `${nounOfStep(step)} is not known`
-    : `${nounOfStep(step)} ${verb} ${step.value}`;
+function clause({ limit, chain }: AskedLimit, step: Step, verb: string): string {
+  const { ends } = step;
+  if (isOpen(step) || ends?.lo === Infinity) return `${nounOfStep(step)} is not known`;
+  const value = ends ? sideShown(limit)(ends, ends.unit, chain.trace.units) : step.value;
+  return `${nounOfStep(step)} ${verb} ${value}`;
+}
 
 function steps({ declared, chain }: AskedLimit): readonly [used: Step, rating: Step] | undefined {
   const [used, rating] = [stepNamed(chain, declared.used), stepNamed(chain, declared.limit)];
@@ -81,12 +85,12 @@ export function limitShort(asked: AskedLimit): string {
   if (limit.state === 'not-asked' || !found) {
     return notAsked(topic, limit.label, declared.askedBy ?? []);
   }
-  const both = `${clause(found[0], 'comes to')} and ${clause(found[1], 'is')}`;
+  const both = `${clause(asked, found[0], 'comes to')} and ${clause(asked, found[1], 'is')}`;
   if (limit.state === 'unknown' && !isClosed(limit.headroom)) {
     const facts = hangsOn(asked);
     return `${capital(both)}${facts === '' ? '' : `; it hangs on ${facts}`}.`;
   }
-  return `${capital(both)}: ${ending(asked).bare}.`;
+  return `${capital(both)}: ${ending(asked, showMargin).bare}.`;
 }
 
 /** The full chain: what is used, from its facts up; what stands against it; what that leaves. */
@@ -122,6 +126,6 @@ export function limitFull(asked: AskedLimit): void {
     sentences.push(`So it cannot be said whether that holds${hangs}.`);
     return;
   }
-  const { verb, what } = ending(asked);
+  const { verb, what } = ending(asked, show);
   sentences.push(`That ${verb} ${what}${facts === '' ? '' : `; it hangs on ${facts}`}.`);
 }
