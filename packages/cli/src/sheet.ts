@@ -11,7 +11,7 @@ import {
   type Topic,
   why,
 } from '@tarebook/rules/engine';
-import { type Interval, show, showMargin } from '@tarebook/rules/quantity';
+import { type Interval, show, showMargin, showNumber } from '@tarebook/rules/quantity';
 import { rankingRows, selectionRows } from './beyond';
 import { chancesSection } from './chances';
 import { columns, wrapped } from './columns';
@@ -22,7 +22,15 @@ const section = (title: string, body: string): string =>
 const bullets = (lines: readonly string[]): string =>
   lines.map((line) => `  – ${wrapped(line, '    ')}`).join('\n');
 
-const percent = (share: Interval): string => (Number.isFinite(share.hi) ? show(share, '1') : '');
+/** A little more or less than the whole is not the whole. */
+const places = (share: number): number => (share !== 1 && Math.abs(share - 1) < 5e-4 ? 3 : 1);
+
+function percent({ lo, hi }: Interval): string {
+  if (!Number.isFinite(hi)) return '';
+  if (!Number.isFinite(lo)) return show({ lo, hi }, '1');
+  const [a, b] = [lo, hi].map((end) => showNumber(end * 100, places(end)));
+  return a === b ? `${a} %` : `${a}–${b} %`;
+}
 
 function leftOf({ headroom }: LimitAnswer): string {
   if (headroom.hi < 0) {

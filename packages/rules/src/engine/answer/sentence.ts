@@ -95,7 +95,7 @@ function straddling({ topic, limits }: Said): string {
   const { lo, hi, unit } = open.headroom;
   const short = capital(shortOf(topic, open));
   const over = showMargin({ lo: -lo, hi: -lo }, unit);
-  return `${short} may be over by as much as ${over}, or have up to ${showMargin({ lo: hi, hi }, unit)} left.`;
+  return `${short} may be ${wordFor(short)} by as much as ${over}, or have up to ${showMargin({ lo: hi, hi }, unit)} left.`;
 }
 
 function unsettled(said: Said): string {
