@@ -4,6 +4,7 @@ import { PlainElement } from '../elements/plain-element';
 import { gatherEverything, NotOurs, takeIn } from '../state/everything';
 import { saveAs } from '../state/files';
 import { allAside, settled, whyNotKept } from '../state/shelf';
+import { onceQuiet } from './once-quiet';
 import { keepOffline, type Offline, offlineWords } from './worker';
 
 /** A little longer than any page waits before it keeps what was typed. */
@@ -34,8 +35,9 @@ export class PageFoot extends PlainElement {
     super.connectedCallback();
     addEventListener('hashchange', this.look);
     void this.look();
-    if (import.meta.env.PROD) void keepOffline(this.report, this.allKept);
-    else this.report({ kind: 'no' });
+    if (import.meta.env.PROD) {
+      void onceQuiet().then(() => keepOffline(this.report, this.allKept));
+    } else this.report({ kind: 'no' });
   }
 
   override disconnectedCallback(): void {
