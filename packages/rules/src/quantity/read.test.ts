@@ -200,6 +200,7 @@ describe('a point that may stand between thousands is told', () => {
     '1.317',
     '4.205 lb/gal',
     '3.125 in',
+    '47.625 mm',
     '8.353 lb ± 0.001 lb',
   ])('“%s” can mean one thing only', (text) => {
     expect(readQuantity(text)).not.toHaveProperty('unclear');

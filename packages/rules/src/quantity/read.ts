@@ -77,7 +77,7 @@ function readNumber(text: string): { value: number; step: number } {
 }
 
 /** Where thousands and decimals are both usual, and a point may be meant for either. */
-const countedInThousands = new Set(['kg', 'lb', 'L', 'gal', 'km', 'mi', 'mm']);
+const countedInThousands = new Set(['kg', 'lb', 'L', 'gal']);
 
 /**
  * Much of the world writes a point between thousands: `2.150 kg` is two tons there and two
