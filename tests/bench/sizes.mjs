@@ -22,11 +22,14 @@ export function coldImport() {
   return Math.round(median(() => timed("await import('@tarebook/rules/tow-fit')")) - bare);
 }
 
-/** One topic with the synchronous answer, bundled and compressed. */
-export async function gzipOfTopic() {
+/**
+ * One topic bundled and compressed.
+ *
+ * @param answer `answerNow`, which walks the rules, or `answer`, which has json-rules-engine inside
+ */
+export async function gzipOfTopic(answer) {
   const entry = 'virtual:one-topic';
-  const code =
-    "import { answerNow } from '@tarebook/rules/engine'; import { towFit } from '@tarebook/rules/tow-fit'; globalThis.judge = (asked) => answerNow(towFit, asked);";
+  const code = `import { ${answer} } from '@tarebook/rules/engine'; import { towFit } from '@tarebook/rules/tow-fit'; globalThis.judge = (asked) => ${answer}(towFit, asked);`;
   const { output } = await build({
     root,
     configFile: false,
