@@ -7,7 +7,7 @@ import {
   type Step,
   type Topic,
 } from '@tarebook/rules/engine';
-import { type Interval, show, type UnitSystem } from '@tarebook/rules/quantity';
+import { type Interval, show, showMargin, type UnitSystem } from '@tarebook/rules/quantity';
 import { restating } from './restated';
 
 /** One limit in words, for paper and post. */
@@ -37,9 +37,9 @@ const isBounded = ({ lo, hi }: Interval): boolean => Number.isFinite(lo) && Numb
 function leftOf({ headroom }: LimitAnswer, system: UnitSystem): string {
   if (!isBounded(headroom)) return '';
   const { lo, hi, unit } = headroom;
-  if (hi < 0) return `${show({ lo: -hi, hi: -lo }, unit, system)} over`;
+  if (hi < 0) return `${showMargin({ lo: -hi, hi: -lo }, unit, system)} over`;
   if (hi === 0) return 'nothing left';
-  return `${show({ lo: Math.max(0, lo), hi }, unit, system)} left`;
+  return `${showMargin({ lo: Math.max(0, lo), hi }, unit, system)} left`;
 }
 
 const gravest = ['stop', 'unknown', 'care', 'ok'];

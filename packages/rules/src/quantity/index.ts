@@ -3,6 +3,7 @@ export * from './interval';
 export { type Misread, readQuantity, type Written, wasMisread } from './read';
 export {
   isFarApart,
+  marginParts,
   type Shown,
   show,
   showMargin,

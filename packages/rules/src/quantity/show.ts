@@ -185,9 +185,13 @@ export const show = (range: Interval, symbol: string, system: UnitSystem = 'us')
 export const showRound = (range: Interval, symbol: string, system: UnitSystem = 'us'): string =>
   inOneText(showParts(range, symbol, system, roundedFrom(heavy)));
 
-/** What is left or too much: "52 lb", but "6.9 lb", for there a tenth may decide. */
+/** What is left or too much, in parts: 52 and lb, but 6.9, for there a tenth may decide. */
+export const marginParts = (range: Interval, symbol: string, system: UnitSystem = 'us'): Shown =>
+  showParts(range, symbol, system, roundedFrom(wide));
+
+/** The same in one text: "52 lb", "6.9 lb". */
 export const showMargin = (range: Interval, symbol: string, system: UnitSystem = 'us'): string =>
-  inOneText(showParts(range, symbol, system, roundedFrom(wide)));
+  inOneText(marginParts(range, symbol, system));
 
 /** Whether two sides of a limit may be told without tenths, and still differ by what is between them. */
 export const isFarApart = ({ lo, hi }: Interval): boolean =>
