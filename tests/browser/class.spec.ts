@@ -162,6 +162,8 @@ test('a class is walked by keyboard alone', async ({ page }) => {
   await names(page).focus();
   await page.keyboard.type('Ada');
   await page.keyboard.press('Tab');
+  await expect(page.getByRole('combobox', { name: 'About' })).toBeFocused();
+  await page.keyboard.press('Tab');
   await page.keyboard.press('Enter');
   await page.getByRole('button', { name: /^Begin with/ }).focus();
   await page.keyboard.press('Enter');

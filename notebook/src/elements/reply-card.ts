@@ -1,4 +1,4 @@
-import { html, nothing } from 'lit';
+import { html, nothing, type PropertyValues } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { foundFor, hearFound } from '../change/found';
 import { secondsAloud } from '../state/aloud';
@@ -59,12 +59,24 @@ export class ReplyCard extends RestingElement {
     super.disconnectedCallback();
   }
 
+  /** What would change the verdict, as far as it stands in the replies. */
+  private found: ReturnType<typeof foundFor>;
+
   private get told(): Told {
-    const found = this.current ? foundFor(this.text, this.of.system) : undefined;
-    return { ...this.of, ...(found && { remedies: found.remedies }) };
+    const { found, current } = this;
+    return { ...this.of, ...(current && found && { remedies: found.remedies }) };
   }
 
-  protected override willUpdate(): void {
+  /** Whether somebody is in one of the texts, to word it or to take it away. */
+  private get isInHand(): boolean {
+    const { activeElement } = document;
+    return activeElement instanceof HTMLTextAreaElement && this.contains(activeElement);
+  }
+
+  /** What comes later is written into no text that somebody is in; it comes when they leave it. */
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    const isOther = changed.has('text') || changed.has('of');
+    if (isOther || !this.isInHand) this.found = foundFor(this.text, this.of.system);
     this.wordings ??= keptWordings(this.told.topic.id, this.name);
   }
 
@@ -116,7 +128,7 @@ export class ReplyCard extends RestingElement {
       <label for=${id}>${titles[kind]}</label>
       <textarea id=${id} rows=${lines[kind]} .value=${live(text)} @input=${(event: Event) => {
         if (event.target instanceof HTMLTextAreaElement) this.reword(kind, event.target.value);
-      }}></textarea>
+      }} @blur=${() => this.requestUpdate()}></textarea>
       <p class="small soft">
         ${kind === 'letter' ? nothing : `About ${seconds} seconds aloud, at 150 words a minute.`}
         ${isOwn ? 'In your words.' : nothing}
