@@ -1,4 +1,4 @@
-import { html, nothing, type PropertyValues } from 'lit';
+import { html, nothing } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { foundFor, hearFound } from '../change/found';
 import { secondsAloud } from '../state/aloud';
@@ -20,6 +20,8 @@ const titles: Readonly<Record<ReplyKind, string>> = {
   post: 'A short post',
   letter: 'A long reply, with the working',
 };
+
+const idOf = (kind: ReplyKind): string => `reply-${kind}`;
 
 const lines: Readonly<Record<ReplyKind, number>> = { spoken: 3, post: 8, letter: 16 };
 
@@ -59,34 +61,38 @@ export class ReplyCard extends RestingElement {
     super.disconnectedCallback();
   }
 
-  /** What would change the verdict, as far as it stands in the replies. */
-  private found: ReturnType<typeof foundFor>;
+  /** What would change the verdict, as it stands in each reply, and of which text that is. */
+  private readonly taken = new Map<ReplyKind, ReturnType<typeof foundFor>>();
+  private takenOf = '';
 
-  private get told(): Told {
-    const { found, current } = this;
-    return { ...this.of, ...(current && found && { remedies: found.remedies }) };
-  }
-
-  /** Whether somebody is in one of the texts, to word it or to take it away. */
-  private get isInHand(): boolean {
+  /** Whether somebody is in a reply's field, to word it or to take it away. */
+  private isInHand(kind: ReplyKind): boolean {
     const { activeElement } = document;
-    return activeElement instanceof HTMLTextAreaElement && this.contains(activeElement);
+    return activeElement?.id === idOf(kind) && this.contains(activeElement);
   }
 
-  /** What comes later is written into no text that somebody is in; it comes when they leave it. */
-  protected override willUpdate(changed: PropertyValues<this>): void {
-    const isOther = changed.has('text') || changed.has('of');
-    if (isOther || !this.isInHand) this.found = foundFor(this.text, this.of.system);
-    this.wordings ??= keptWordings(this.told.topic.id, this.name);
+  /** What comes later is written into no field that somebody is in; it comes when they leave it. */
+  private toldFor(kind: ReplyKind): Told {
+    if (!this.isInHand(kind)) this.taken.set(kind, foundFor(this.text, this.of.system));
+    const found = this.current ? this.taken.get(kind) : undefined;
+    return { ...this.of, ...(found && { remedies: found.remedies }) };
+  }
+
+  protected override willUpdate(): void {
+    const of = `${this.of.system} ${this.text}`;
+    if (of !== this.takenOf) this.taken.clear();
+    this.takenOf = of;
+    this.wordings ??= keptWordings(this.of.topic.id, this.name);
   }
 
   private reword(kind: ReplyKind, text: string | undefined): void {
-    const place = wordingPlace(kind, this.told);
+    const told = this.toldFor(kind);
+    const place = wordingPlace(kind, told);
     const { [place]: _, ...others } = this.wordings ?? {};
-    const writtenFor = markOf(verdictKey(this.told));
+    const writtenFor = markOf(verdictKey(told));
     const wordings = text === undefined ? others : { ...others, [place]: { text, writtenFor } };
     this.wordings = wordings;
-    const kept = keepWordings(this.told.topic.id, this.name, wordings);
+    const kept = keepWordings(told.topic.id, this.name, wordings);
     this.said = kept
       ? undefined
       : {
@@ -100,7 +106,7 @@ export class ReplyCard extends RestingElement {
     const field = at?.closest('.reply')?.querySelector('textarea');
     if (!field) return;
     this.performUpdate();
-    const { cautions } = replyOf(kind, this.told);
+    const { cautions } = replyOf(kind, this.toldFor(kind));
     const { text, putBack } = guarded(field.value, cautions);
     if (putBack.length > 0) {
       this.reword(kind, text);
@@ -120,10 +126,11 @@ export class ReplyCard extends RestingElement {
   }
 
   private one(kind: ReplyKind) {
-    const { told, current, said } = this;
+    const { current, said } = this;
+    const told = this.toldFor(kind);
     const { text, own, isOwn } = wordedReply(kind, told, this.wordings ?? {});
     const seconds = secondsAloud(text);
-    const id = `reply-${kind}`;
+    const id = idOf(kind);
     return html`<div class="reply">
       <label for=${id}>${titles[kind]}</label>
       <textarea id=${id} rows=${lines[kind]} .value=${live(text)} @input=${(event: Event) => {
