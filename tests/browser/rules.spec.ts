@@ -10,7 +10,7 @@ const margin = (page: Page) => page.locator('form.own').first();
 
 test('every formula is set as mathematics, from the formula that is run', async ({ page }) => {
   await rules(page);
-  const formulas = page.locator('section.formula');
+  const formulas = page.locator('.formula');
   const all = await formulas.count();
   expect(all).toBeGreaterThan(50);
   await expect(formulas.locator('.math math')).toHaveCount(all);

@@ -70,7 +70,7 @@ function mathOf(id: string, { is, unit }: Formula) {
 export function formulaShown(topic: Topic, id: string, formula: Formula) {
   const { label, is, unit, source } = formula;
   const legend = legendOf(topic, is);
-  return html`<section class="formula" id=${`formula-${id}`} tabindex="-1" aria-label=${label}>
+  return html`<div class="formula" role="group" id=${`formula-${id}`} tabindex="-1" aria-label=${label}>
     <h4>${label}${unit === '' || unit === '1' || unit === 'yes-no' ? nothing : html` <span class="unit">${unit}</span>`}</h4>
     ${mathOf(id, formula)}
     <details>
@@ -82,7 +82,7 @@ export function formulaShown(topic: Topic, id: string, formula: Formula) {
       <p class="small">As written in the rules: <code>${is}</code></p>
       <p>${sourceShown(source)}</p>
     </details>
-  </section>`;
+  </div>`;
 }
 
 /** How it reckons: every formula, by family. */
