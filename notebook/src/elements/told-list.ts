@@ -1,4 +1,4 @@
-import type { Answer } from '@tarebook/rules/engine';
+import { type Answer, gravestFirst } from '@tarebook/rules/engine';
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing } from 'lit';
 import { restating } from '../state/restated';
@@ -20,10 +20,7 @@ export function missingList(answer: Answer, system: UnitSystem) {
 
 /** What is said beside the limits, the gravest first; what is in order is not repeated. */
 export function findingList(answer: Answer, system: UnitSystem) {
-  const order = ['stop', 'unknown', 'care'];
-  const told = answer.findings
-    .filter(({ level }) => order.includes(level))
-    .toSorted((a, b) => order.indexOf(a.level) - order.indexOf(b.level));
+  const told = gravestFirst(answer.findings);
   if (told.length === 0) return nothing;
   const restated = restating(answer, system);
   return html`<h2>Also</h2>

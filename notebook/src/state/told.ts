@@ -2,6 +2,7 @@ import type { CaseDocument } from '@tarebook/casebook';
 import {
   type Answer,
   againstOf,
+  gravestFirst,
   type LimitAnswer,
   type Source,
   type Step,
@@ -107,10 +108,11 @@ export function numberLines(answer: Answer, system: UnitSystem): readonly string
 /** What stands beside the limits and is not in order, the gravest first. */
 export function findingLines(answer: Answer, system: UnitSystem) {
   const restated = restating(answer, system);
-  return answer.findings
-    .filter(({ level }) => level === 'stop' || level === 'unknown' || level === 'care')
-    .toSorted((a, b) => gravest.indexOf(a.level) - gravest.indexOf(b.level))
-    .map(({ label, level, says }) => ({ label, level, says: restated(says) }));
+  return gravestFirst(answer.findings).map(({ label, level, says }) => ({
+    label,
+    level,
+    says: restated(says),
+  }));
 }
 
 /** Every fact as it was written, with where it was read; a list with its rows. */

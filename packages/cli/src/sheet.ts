@@ -1,13 +1,13 @@
 import {
   type Answer,
   againstOf,
+  gravestFirst,
   type LimitAnswer,
   type Matter,
   mattersSays,
   type Remedies,
   type Source,
   type Spread,
-  type State,
   type Topic,
   why,
 } from '@tarebook/rules/engine';
@@ -138,9 +138,6 @@ function head(answer: Answer): string {
   return `${answer.words.toUpperCase()}\n${wrapped(answer.sentence, '')}`;
 }
 
-/** What is said beside the limits, in this order; what is in order is not repeated. */
-const gravest: readonly State[] = ['stop', 'unknown', 'care'];
-
 /** An answer as plain text that can be pasted into a mail: verdict first, then why. */
 export function sheet(
   title: string,
@@ -150,9 +147,7 @@ export function sheet(
   matter: readonly Matter[],
   spread?: Spread,
 ): string {
-  const told = answer.findings
-    .filter(({ level }) => gravest.includes(level))
-    .toSorted((a, b) => gravest.indexOf(a.level) - gravest.indexOf(b.level));
+  const told = gravestFirst(answer.findings);
   const missing = answer.missing.map(
     ({ label, ask, where, says }) => `${label}: ${ask} (${where}.) ${says}`,
   );

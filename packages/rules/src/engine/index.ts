@@ -1,6 +1,7 @@
 export { type Asked, answerNow, prepare } from './answer/answer';
 export { bringingCatalogues } from './answer/bringing-catalogues';
 export { answer } from './answer/by-engine';
+export { gravestFirst } from './answer/levels';
 export { dayProblems } from './answer/parameters';
 export { againstOf } from './answer/room';
 export { gist, urgentOf } from './answer/sentence';

@@ -1,5 +1,6 @@
 import type { Level, State, Topic } from '../define/shapes';
 import type { Run } from '../formula/run';
+import type { FindingAnswer } from './shapes';
 
 /** Which conditions hold for sure, and which may. */
 export type Holding = {
@@ -49,3 +50,11 @@ export function overall(states: Iterable<State>): Level {
         ? 'care'
         : 'ok';
 }
+
+const gravest: readonly State[] = ['stop', 'unknown', 'care'];
+
+/** The findings that are said beside the limits, the gravest first; what is in order is not repeated. */
+export const gravestFirst = (findings: readonly FindingAnswer[]): readonly FindingAnswer[] =>
+  findings
+    .filter(({ level }) => gravest.includes(level))
+    .toSorted((a, b) => gravest.indexOf(a.level) - gravest.indexOf(b.level));

@@ -20,8 +20,8 @@ const tooMuch = ({ headroom }: LimitAnswer): string =>
   showMargin({ lo: -headroom.hi, hi: -headroom.lo }, headroom.unit);
 
 /** What is loaded goes over; a rating does not, it is exceeded. */
-const wordFor = (short: string): 'over' | 'exceeded' =>
-  /\b(?:rating|ampacity)\b/.test(short) ? 'exceeded' : 'over';
+const wordFor = (topic: Topic, { id }: LimitAnswer): 'over' | 'exceeded' =>
+  topic.limits[id]?.exceeded ? 'exceeded' : 'over';
 
 /** Fewer words than these before a halt say too little to stand alone, such as “Not there:”. */
 const fewest = 4;
@@ -57,8 +57,7 @@ const shortOf = (topic: Topic, { id, label }: LimitAnswer): string =>
 
 /** “, and so are payload and the ball; the tow rating is exceeded too” */
 function alsoOver(topic: Topic, rest: readonly LimitAnswer[], first: 'over' | 'exceeded'): string {
-  const has = (word: 'over' | 'exceeded') =>
-    rest.filter((each) => wordFor(shortOf(topic, each)) === word);
+  const has = (word: 'over' | 'exceeded') => rest.filter((each) => wordFor(topic, each) === word);
   const verb = (of: readonly LimitAnswer[]) =>
     of.length === 1 && of[0] ? agrees(topic.limits[of[0].id], 'is', 'are') : 'are';
   const names = (of: readonly LimitAnswer[]) => listed(of.map((each) => shortOf(topic, each)));
@@ -79,7 +78,7 @@ function stopped({ topic, limits, findings }: Said): string {
   const gists = (all: readonly FindingAnswer[]) => all.map(({ says }) => gist(says));
   if (!first) return finding ? [finding.says, ...gists(others)].join(' ') : '';
   const is = agrees(topic.limits[first.id], 'is', 'are');
-  const word = wordFor(shortOf(topic, first));
+  const word = wordFor(topic, first);
   const head = `${capital(shortOf(topic, first))} ${is} ${word} by ${tooMuch(first)}`;
   const limit = `${head}${alsoOver(topic, rest, word)}.`;
   return [limit, ...gists(finding ? [finding, ...others] : [])].join(' ');
@@ -95,7 +94,7 @@ function straddling({ topic, limits }: Said): string {
   const { lo, hi, unit } = open.headroom;
   const short = capital(shortOf(topic, open));
   const over = showMargin({ lo: -lo, hi: -lo }, unit);
-  return `${short} may be ${wordFor(short)} by as much as ${over}, or have up to ${showMargin({ lo: hi, hi }, unit)} left.`;
+  return `${short} may be ${wordFor(topic, open)} by as much as ${over}, or have up to ${showMargin({ lo: hi, hi }, unit)} left.`;
 }
 
 function unsettled(said: Said): string {

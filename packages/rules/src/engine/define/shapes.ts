@@ -156,6 +156,8 @@ export type Limit = {
   readonly short: string;
   /** Whether `short` is more than one thing: “the front tires run out first”. */
   readonly plural?: boolean;
+  /** Its short name is a rating, which is exceeded; whatever is loaded goes over. */
+  readonly exceeded?: boolean;
   /** Names of values in the same unit. */
   readonly used: string;
   readonly limit: string;

@@ -22,7 +22,19 @@ export type TopicChange = {
 
 /** Fields that are said and shown, and reckoned with nowhere. */
 const forReading = new Set([
-  ...['label', 'noun', 'plural', 'short', 'ask', 'where', 'means', 'says', 'words', 'sentence'],
+  ...[
+    'label',
+    'noun',
+    'plural',
+    'exceeded',
+    'short',
+    'ask',
+    'where',
+    'means',
+    'says',
+    'words',
+    'sentence',
+  ],
   ...['stop.says', 'care.says', 'otherwise', 'unsure', 'silent.says', 'source'],
   ...['exact', 'instead'],
 ]);

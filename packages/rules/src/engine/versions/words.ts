@@ -72,6 +72,7 @@ const fieldWords: Readonly<Record<string, string>> = {
   'silent.source': 'the source for what silence is taken for',
   noun: 'its name within a sentence',
   plural: 'whether its short name is more than one thing',
+  exceeded: 'whether it is exceeded or goes over',
   exact: 'whether it is taken as written',
   instead: 'how to know it better',
   asks: 'how much it asks',

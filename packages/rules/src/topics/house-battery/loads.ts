@@ -146,6 +146,7 @@ export const loads = part({
     inverter: {
       label: 'Inverter',
       short: 'the inverter’s rating',
+      exceeded: true,
       used: 'inverter.most',
       limit: 'inverter.power',
       askedBy: ['inverter.power'],

@@ -175,6 +175,7 @@ export const wire = part({
     wire: {
       label: 'Current in the wire',
       short: 'the wire’s ampacity',
+      exceeded: true,
       used: 'wire.current',
       limit: 'wire.ampacity',
       askedBy: ['wire.current'],

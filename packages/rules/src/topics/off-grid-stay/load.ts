@@ -118,6 +118,7 @@ export const load = part({
     arriving: {
       label: 'Trailer on the way there',
       short: 'the trailer’s own rating on the way there',
+      exceeded: true,
       used: 'trailer.arriving',
       limit: 'trailer.gvwr',
       empty: 'trailer.dryWeight',
@@ -128,6 +129,7 @@ export const load = part({
     leaving: {
       label: 'Trailer on the way home',
       short: 'the trailer’s own rating on the way home',
+      exceeded: true,
       used: 'trailer.leaving',
       limit: 'trailer.gvwr',
       empty: 'trailer.dryWeight',

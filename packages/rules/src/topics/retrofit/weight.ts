@@ -78,6 +78,7 @@ export const weight = part({
     'trailer-gross': {
       label: 'Trailer’s own rating',
       short: 'the trailer’s own rating',
+      exceeded: true,
       used: 'trailer.after',
       limit: 'trailer.gvwr',
       empty: 'trailer.dryWeight',

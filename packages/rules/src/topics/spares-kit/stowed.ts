@@ -80,6 +80,7 @@ export const stowed = part({
     'trailer-gross': {
       label: 'Trailer’s own rating',
       short: 'the trailer’s own rating',
+      exceeded: true,
       used: 'stowed.trailer',
       limit: 'trailer.gvwr',
       empty: 'trailer.dryWeight',

@@ -33,6 +33,7 @@ export const receiver = part({
       ...rated,
       label: 'Receiver’s tongue rating',
       short: 'the receiver’s tongue rating',
+      exceeded: true,
       used: 'tongue.loaded',
       limit: 'receiverTongue.limit',
       askedBy: ['hitch.receiverTongueRating', 'hitch.receiverTongueCarried'],

@@ -66,6 +66,7 @@ export const vehicleGross = part({
     'vehicle-gross': {
       label: 'Vehicle gross weight',
       short: 'the vehicle’s gross rating',
+      exceeded: true,
       used: 'vehicle.gross',
       limit: 'vehicle.gvwr',
       empty: 'vehicle.curb',
@@ -118,6 +119,7 @@ export const combined = part({
     combined: {
       label: 'Combined weight',
       short: 'the combined rating',
+      exceeded: true,
       used: 'combined.gross',
       limit: 'combined.limit',
       empty: 'combined.empty',

@@ -90,6 +90,7 @@ export const loadedWeights = part({
     'trailer-weight': {
       label: 'Trailer weight',
       short: 'the tow rating',
+      exceeded: true,
       used: 'trailer.loaded',
       limit: 'trailerWeight.limit',
       margin: 'margin.towRating',
@@ -104,6 +105,7 @@ export const trailerGross = part({
     'trailer-gross': {
       label: 'Trailer’s own rating',
       short: 'the trailer’s own rating',
+      exceeded: true,
       used: 'trailer.loaded',
       limit: 'trailer.gvwr',
       empty: 'trailer.dryWeight',

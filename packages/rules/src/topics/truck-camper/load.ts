@@ -90,6 +90,7 @@ export const camperLoad = part({
     'cargo-rating': {
       label: 'Cargo weight rating',
       short: 'the cargo weight rating',
+      exceeded: true,
       used: 'bed.load',
       limit: 'vehicle.cargoRating',
       margin: 'margin.other',
@@ -99,6 +100,7 @@ export const camperLoad = part({
     'vehicle-gross': {
       label: 'Vehicle gross weight',
       short: 'the truck’s gross rating',
+      exceeded: true,
       used: 'vehicle.gross',
       limit: 'vehicle.gvwr',
       empty: 'vehicle.curb',
