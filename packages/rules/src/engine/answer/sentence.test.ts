@@ -54,7 +54,10 @@ describe('what is loaded goes over, and a rating is exceeded', () => {
   const rated = (...shorts: readonly string[]): Topic => {
     const all = shelf.limits['all-boxes'];
     if (!all) throw new Error('The shelf has lost its limit.');
-    const limits = shorts.map((short, i) => [`limit-${i}`, { ...all, short }] as const);
+    const limits = shorts.map((short, i) => {
+      const exceeded = short.includes('rating') && { exceeded: true };
+      return [`limit-${i}`, { ...all, short, ...exceeded }] as const;
+    });
     return { ...shelf, limits: Object.fromEntries(limits) };
   };
 
