@@ -1,4 +1,4 @@
-// Who may import whom: quantity ← engine ← topics ← casebook ← sweep ← cli, notebook.
+// Who may import whom: quantity ← engine ← trade ← topics ← casebook ← sweep ← cli, notebook.
 const rules = '^packages/rules/src';
 const engine = `${rules}/engine`;
 const entries = `${rules}/(index|quantity/index|engine/index|topics/[^/]+/index)\\.ts$`;
@@ -8,8 +8,15 @@ const test = '\\.test\\.ts$';
 
 /** [what holds, who, may not import what, unless it is this] */
 const never = [
-  ['quantity-imports-no-other-folder', `${rules}/quantity/`, `${rules}/(engine|topics)/`],
-  ['engine-knows-no-topic', `${engine}/`, `${rules}/topics/`],
+  ['quantity-imports-no-other-folder', `${rules}/quantity/`, `${rules}/(engine|trade|topics)/`],
+  ['engine-knows-no-trade', `${engine}/`, `${rules}/(trade|topics)/`],
+  ['trade-knows-no-topic', `${rules}/trade/`, `${rules}/topics/`],
+  [
+    'no-topic-imports-a-topic',
+    `${rules}/topics/([^/]+)/`,
+    `${rules}/topics/[^/]+/`,
+    `${rules}/topics/$1/`,
+  ],
   ['define-comes-first', `${engine}/define/`, `${engine}/(formula|condition|check|answer|trace)/`],
   ['formula-comes-second', `${engine}/formula/`, `${engine}/(condition|check|answer|trace)/`],
   ['condition-comes-third', `${engine}/condition/`, `${engine}/(check|answer|trace)/`],

@@ -88,7 +88,7 @@ test('a dealer’s own margin is kept, named with the verdict it took part in, a
   await form.getByLabel(/because/).fill('a cautious house');
   await form.getByRole('button', { name: 'Keep' }).click();
   await expect(form.locator('.error')).toContainText('Nobody’s name');
-  await page.getByLabel('Whose numbers these are').fill('Alder Ford Trailers');
+  await page.getByLabel('Whose numbers these are').fill('Sallowbridge Trailers');
   await page.getByLabel('Whose numbers these are').press('Tab');
   await form.getByRole('button', { name: 'Keep' }).click();
   await expect(page.getByText(/is now 20 % in this house/)).toBeVisible();
@@ -96,7 +96,7 @@ test('a dealer’s own margin is kept, named with the verdict it took part in, a
   await expect(margin(page).getByLabel(/in this house/)).toHaveValue('20 %');
   await openCase(page, 'crossover-and-single-axle');
   await expect(verdict(page)).toBeVisible();
-  await expect(page.locator('main')).toContainText('Choice of Alder Ford Trailers');
+  await expect(page.locator('main')).toContainText('Choice of Sallowbridge Trailers');
   await expect(page.locator('main')).toContainText('20 % instead of 10 %');
   await page.goto('/#/rules/tow-fit');
   await margin(page).getByRole('button', { name: 'as the rules have it' }).click();
@@ -105,7 +105,7 @@ test('a dealer’s own margin is kept, named with the verdict it took part in, a
   await expect(margin(page).getByLabel(/in this house/)).toHaveValue('');
   await openCase(page, 'crossover-and-single-axle');
   await expect(verdict(page)).toBeVisible();
-  await expect(page.locator('main')).not.toContainText('Alder Ford Trailers');
+  await expect(page.locator('main')).not.toContainText('Sallowbridge Trailers');
 });
 
 test('the rules have nothing for axe to object to, opened and with a mistake', async ({ page }) => {

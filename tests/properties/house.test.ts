@@ -23,7 +23,7 @@ const reason = 'Every road out of the valley climbs.';
 
 const layer = (parameters: HouseLayer['parameters']): HouseLayer => ({
   topic: 'tow-fit',
-  name: 'Alder Ford Trailers',
+  name: 'Sallowbridge Trailers',
   parameters,
 });
 const one = (id: string, value: HouseValue): HouseLayer => layer({ [id]: value });
@@ -57,7 +57,7 @@ describe('a dealer’s own parameters', () => {
     expect(before.limits.find(({ id }) => id === 'trailer-weight')?.state).toBe('ok');
     expect(found.limits.find(({ id }) => id === 'trailer-weight')?.state).toBe('care');
     expect(found.house).toEqual({
-      name: 'Alder Ford Trailers',
+      name: 'Sallowbridge Trailers',
       parameters: [
         {
           id: 'margin.towRating',
@@ -75,7 +75,7 @@ describe('a dealer’s own parameters', () => {
 
   test('carry the class of a house choice wherever they are cited', () => {
     const found = answerNow(own, { facts, asOf });
-    const cited = { class: 'house', cite: 'Choice of Alder Ford Trailers', note: reason };
+    const cited = { class: 'house', cite: 'Choice of Sallowbridge Trailers', note: reason };
     expect(found.parameters.find(({ id }) => id === 'margin.towRating')?.source).toEqual(cited);
     expect(found.trace.steps['margin.towRating']?.source).toEqual(cited);
   });
@@ -92,7 +92,7 @@ describe('a dealer’s own parameters', () => {
     );
     const before = answerNow(later, { facts, asOf: '2026-03-31' });
     const after = answerNow(later, { facts, asOf: '2026-04-01' });
-    expect(before.house).toEqual({ name: 'Alder Ford Trailers', parameters: [] });
+    expect(before.house).toEqual({ name: 'Sallowbridge Trailers', parameters: [] });
     expect(before.dated.map(({ says }) => says)).toEqual([
       'Margin kept below the tow rating: 10 % on 2026-03-31; from 2026-04-01 it is 15 %.',
     ]);
@@ -305,7 +305,7 @@ describe('a house file', () => {
 
   test('the one that is kept here is read, and moves what it says', () => {
     const [own] = readHouse(text);
-    expect(own?.name).toBe('Alder Ford Trailers');
+    expect(own?.name).toBe('Sallowbridge Trailers');
     const topic = topics[own?.topic ?? ''];
     if (!own || !topic) throw new Error('The house file names no topic.');
     const { house } = answerNow(withHouse(topic, own), { facts, asOf });

@@ -85,10 +85,10 @@ export function yardFromSeeds() {
     return found;
   };
   return {
-    label: 'the invented catalogue of Alder Ford Trailers',
+    label: 'the invented catalogue of Sallowbridge Trailers',
     source: {
       class: 'invented',
-      cite: 'The catalogue of Alder Ford Trailers, Marrow Vale',
+      cite: 'The catalogue of Sallowbridge Trailers, Marrow Vale',
       note: 'Made up for demonstration: no such trailer and no such option exists.',
     },
     model: 'plan.name',

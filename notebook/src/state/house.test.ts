@@ -40,7 +40,7 @@ test('a stored number that the rules no longer allow is named and not used', () 
   const number = (value: number) => ({ value, unit, reason: 'ours' });
   const house: House = {
     topic: topic.id,
-    name: 'Alder Ford Trailers',
+    name: 'Sallowbridge Trailers',
     parameters: { [id]: number(range[1] + 1), 'no.such': number(1) },
   };
   expect(isHouse(JSON.parse(JSON.stringify(house)))).toBe(true);

@@ -75,7 +75,7 @@ test('a case that cannot be drawn is told in the words of the library', async ()
 test('under a house layer, by the house’s parameters', async () => {
   const house = {
     topic: 'tow-fit',
-    name: 'Alder Ford Trailers',
+    name: 'Sallowbridge Trailers',
     parameters: { 'margin.towRating': { value: '25 %', reason: 'Hills.' } },
   };
   const told: SpreadMessage[] = [];

@@ -101,10 +101,10 @@ describe('--house', () => {
     const answer = await judgeCase(doc, under);
     const { topic, asked } = askedOf(doc, under);
     const text = sheetOf(topic, asked, answer);
-    expect(text).toContain('As Alder Ford Trailers keeps it');
+    expect(text).toContain('As Sallowbridge Trailers keeps it');
     expect(text).toContain('Margin kept below the tow rating: 15 % instead of 10 %.');
-    expect(text).toContain('as Alder Ford Trailers keeps them, as of 2026-06-15.');
-    expect(judged(answer)).toMatchObject({ house: { name: 'Alder Ford Trailers' } });
+    expect(text).toContain('as Sallowbridge Trailers keeps them, as of 2026-06-15.');
+    expect(judged(answer)).toMatchObject({ house: { name: 'Sallowbridge Trailers' } });
   });
 
   test('counts when cases are checked', async () => {

@@ -84,13 +84,13 @@ describe('a saved verdict run again', () => {
   test('under a dealer’s own parameters, it is run under them again, and a moved one is found out', async () => {
     const layer = {
       topic: 'tow-fit',
-      name: 'Alder Ford Trailers',
+      name: 'Sallowbridge Trailers',
       parameters: { 'margin.other': { value: '8 %', reason: 'Hills all around.' } },
     };
     const whole = saved(withHouse(towFit, layer), { 'trailer.dryWeight': '3,900 lb' });
     const replayed = await replaySaved('s', whole);
     expect(replayed).toMatchObject({ same: true, differences: [] });
-    expect(replayed.answer.house?.name).toBe('Alder Ford Trailers');
+    expect(replayed.answer.house?.name).toBe('Sallowbridge Trailers');
     const moved = whole.replaceAll('"instead":5', '"instead":6');
     expect(moved).not.toBe(whole);
     expect((await replaySaved('s', moved)).differences).toEqual([

@@ -242,24 +242,26 @@ export type Part = {
 /** What every topic has; the rest of a part is there where a topic needs it. */
 type Always = 'facts' | 'parameters' | 'tables' | 'formulas' | 'limits' | 'findings';
 
-export type Topic = Required<Pick<Part, Always>> &
-  Omit<Part, Always> & {
-    readonly id: string;
-    readonly version: string;
-    readonly title: string;
-    /** The question it answers, as asked. */
-    readonly question: string;
-    readonly outcomes: Readonly<Record<Level, Outcome>>;
-    /** Results shown by themselves beside the limits, by the name other programs know them under. */
-    readonly apart: Readonly<Record<string, string>>;
-    /** Results a reader looks for first, in order. */
-    readonly headline: readonly string[];
-    /** Results that belong into the answer's own sentence. */
-    readonly tells?: readonly Telling[];
-    readonly assumptions: readonly Assumption[];
-    /** The dealer whose own parameters lie over those of the topic; see `withHouse`. */
-    readonly house?: string;
-    /** What a person can change of the facts, in the order in which equals are told. */
-    readonly changes?: readonly Change[];
-    readonly cautions: readonly { readonly says: string; readonly source: Source }[];
-  };
+/** What a topic and a family of the trade have in common. */
+export type Family = Required<Pick<Part, Always>> & Omit<Part, Always>;
+
+export type Topic = Family & {
+  readonly id: string;
+  readonly version: string;
+  readonly title: string;
+  /** The question it answers, as asked. */
+  readonly question: string;
+  readonly outcomes: Readonly<Record<Level, Outcome>>;
+  /** Results shown by themselves beside the limits, by the name other programs know them under. */
+  readonly apart: Readonly<Record<string, string>>;
+  /** Results a reader looks for first, in order. */
+  readonly headline: readonly string[];
+  /** Results that belong into the answer's own sentence. */
+  readonly tells?: readonly Telling[];
+  readonly assumptions: readonly Assumption[];
+  /** The dealer whose own parameters lie over those of the topic; see `withHouse`. */
+  readonly house?: string;
+  /** What a person can change of the facts, in the order in which equals are told. */
+  readonly changes?: readonly Change[];
+  readonly cautions: readonly { readonly says: string; readonly source: Source }[];
+};

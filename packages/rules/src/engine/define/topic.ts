@@ -1,6 +1,7 @@
 import type {
   CertainLevel,
   Decision,
+  Family,
   Finding,
   Formula,
   Limit,
@@ -13,6 +14,24 @@ import type {
 /** Names a part of a topic and keeps its exact type, so that every id is known to the compiler. */
 export function part<const P extends Part>(made: P): P {
   return made;
+}
+
+/**
+ * A family of the trade: what several questions reckon with, its parts put together in their order.
+ * A topic stands on results of it (`standingOn`), or judges all that it has.
+ */
+export function family<const P extends readonly Part[]>(...parts: P) {
+  return {
+    facts: gather('facts', parts),
+    parameters: gather('parameters', parts),
+    tables: gather('tables', parts),
+    wordTables: gather('wordTables', parts),
+    formulas: gather('formulas', parts),
+    decisions: gather('decisions', parts),
+    simulations: gather('simulations', parts),
+    limits: gather('limits', parts),
+    findings: gather('findings', parts),
+  };
 }
 
 /** Names a topic and keeps its exact type. */
@@ -32,7 +51,7 @@ type Held<P, K extends keyof Part> = P extends { readonly [key in K]: infer V } 
 export function gather<P extends readonly Part[], K extends keyof Part>(
   kind: K,
   parts: P,
-): Meet<Held<P[number], K>>;
+): [Held<P[number], K>] extends [never] ? Readonly<Record<never, never>> : Meet<Held<P[number], K>>;
 export function gather(kind: keyof Part, parts: readonly Part[]): object {
   const gathered: Record<string, unknown> = {};
   for (const each of parts) {
@@ -132,7 +151,7 @@ export function declaredUnit(topic: Part, name: string): string | undefined {
 }
 
 /** All formulas of a topic, those that its limits add included. */
-export function allFormulas(topic: Topic): ReadonlyMap<string, Formula> {
+export function allFormulas(topic: Family): ReadonlyMap<string, Formula> {
   const all = new Map<string, Formula>(Object.entries(topic.formulas));
   const unit: Unit = (name) => declaredUnit(topic, name) ?? '';
   for (const [id, limit] of Object.entries(topic.limits)) {

@@ -41,5 +41,5 @@ test('in another topic the result is the same, with its trace whole', () => {
 
 test('a result that is not there is told at once', () => {
   const strange: Parameters<typeof standingOn>[1][] = ['no.such'];
-  expect(() => standingOn(shelf, ...strange)).toThrow('shelf has no result “no.such”');
+  expect(() => standingOn(shelf, ...strange)).toThrow('There is no result “no.such”');
 });

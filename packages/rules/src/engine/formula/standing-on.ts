@@ -1,4 +1,4 @@
-import type { Part, Topic } from '../define/shapes';
+import type { Family, Part } from '../define/shapes';
 import { allFormulas, simulationOf } from '../define/topic';
 import { namesIn } from './nodes';
 import { parseFormula } from './parse';
@@ -11,7 +11,7 @@ const lookedUp = (is: string): readonly string[] =>
   [...is.matchAll(/\b(?:lookup|pick)\(\s*([A-Za-z0-9.]+)/g)].flatMap(([, table]) => table ?? []);
 
 /** Every name and table that results of a topic stand on, themselves included. */
-function reachedFrom(topic: Topic, results: readonly string[]) {
+function reachedFrom(topic: Family, results: readonly string[]) {
   const formulas = allFormulas(topic);
   const names = new Set<string>();
   const tables = new Set<string>();
@@ -48,7 +48,7 @@ function reachedFrom(topic: Topic, results: readonly string[]) {
   return { names, tables };
 }
 
-type Known<T extends Topic> = keyof T['formulas'] & string;
+type Known<T extends Family> = keyof T['formulas'] & string;
 
 /**
  * What some results of one topic stand on, as a part for another: their formulas and, below them,
@@ -56,18 +56,18 @@ type Known<T extends Topic> = keyof T['formulas'] & string;
  * no finding. So the facts of a rig are asked in the same words everywhere, and a result of one topic
  * is reckoned inside another with its whole trace.
  */
-export function standingOn<T extends Topic, N extends Known<T>>(
+export function standingOn<T extends Family, N extends Known<T>>(
   topic: T,
   ...results: readonly N[]
 ): Omit<Part, 'limits' | 'findings' | 'formulas'> & { readonly formulas: Pick<T['formulas'], N> };
-export function standingOn(topic: Topic, ...results: readonly string[]): Part {
+export function standingOn(topic: Family, ...results: readonly string[]): Part {
   const { names, tables } = reachedFrom(topic, results);
   const formulas = Object.fromEntries(allFormulas(topic));
   const missing = results.find((name) => !Object.hasOwn(formulas, name));
-  if (missing !== undefined) throw new Error(`${topic.id} has no result “${missing}”.`);
+  if (missing !== undefined) throw new Error(`There is no result “${missing}” to stand on.`);
   const chosen = (group: object = {}, among: ReadonlySet<string> = names) =>
     Object.fromEntries(Object.entries(group).filter(([id]) => among.has(id)));
-  const whole: Topic = { ...topic, formulas };
+  const whole: Family = { ...topic, formulas };
   return {
     ...Object.fromEntries(kinds.map((kind) => [kind, chosen(whole[kind])])),
     tables: chosen(topic.tables, tables),

@@ -1,5 +1,6 @@
 import type { Change } from '../../engine/define/changes';
-import { custom, dampWood } from './sources';
+import { dampWood } from '../../trade/bibliography/body-repair';
+import { custom } from '../../trade/bibliography/common';
 
 /** What a person can do first; never a rating, a policy or what it was worth. */
 export const changes: readonly Change[] = [

@@ -1,5 +1,5 @@
 import type { Decision } from '../../engine/define/shapes';
-import { policyWording } from './sources';
+import { insurers as policyWording } from '../../trade/bibliography/common';
 
 /**
  * Claim, or pay for it? The first row that fits counts.

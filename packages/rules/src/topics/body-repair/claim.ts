@@ -1,6 +1,7 @@
 import { findingOf, part } from '../../engine/define/topic';
+import { money, premiumEffect } from '../../trade/bibliography/body-repair';
+import { custom, house, insurers as policyWording } from '../../trade/bibliography/common';
 import { claimTable } from './claim-table';
-import { custom, house, money, policyWording, premiumEffect } from './sources';
 
 /**
  * Money over the years in which a claim is felt.

@@ -1,5 +1,6 @@
 import { part } from '../../engine/define/topic';
-import { construction, custom, hiddenShare, house, money, shopBook } from './sources';
+import { construction, hiddenShare, money, shopBook } from '../../trade/bibliography/body-repair';
+import { custom, house } from '../../trade/bibliography/common';
 
 /**
  * What the repair comes to, from a least to a most.

@@ -1,5 +1,6 @@
 import { part } from '../../engine/define/topic';
-import { custom, dampMargin, dampWood, manual, policyWording } from './sources';
+import { dampMargin, dampWood } from '../../trade/bibliography/body-repair';
+import { custom, manual, insurers as policyWording } from '../../trade/bibliography/common';
 
 const yes = (fact: string) => ({ all: [{ fact, operator: 'equal', value: 'yes' }] });
 const no = (fact: string) => ({ all: [{ fact, operator: 'equal', value: 'no' }] });

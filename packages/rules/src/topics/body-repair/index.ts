@@ -1,9 +1,10 @@
 import { defineTopic, gather } from '../../engine/define/topic';
+import { dampWood, premiumEffect, shopBook } from '../../trade/bibliography/body-repair';
+import { custom, house, manual, insurers as policyWording } from '../../trade/bibliography/common';
 import { changes } from './changes';
 import { claim } from './claim';
 import { estimate } from './estimate';
 import { first } from './first';
-import { custom, dampWood, house, manual, policyWording, premiumEffect, shopBook } from './sources';
 import { writeOff } from './write-off';
 import { byZone } from './zones';
 

@@ -1,5 +1,6 @@
 import { part } from '../../engine/define/topic';
-import { policyWording, writeOffShare, writeOffSum } from './sources';
+import { writeOffShare, writeOffSum } from '../../trade/bibliography/body-repair';
+import { insurers as policyWording } from '../../trade/bibliography/common';
 
 /**
  * When the insurer would rather pay what it was worth than have it repaired.

@@ -1,5 +1,6 @@
 import type { Formula, Parameter, QuantityFact } from '../../engine/define/shapes';
-import { custom, money, shopBook } from './sources';
+import { money, shopBook } from '../../trade/bibliography/body-repair';
+import { custom } from '../../trade/bibliography/common';
 
 type Span = readonly [low: number, high: number];
 

@@ -1,7 +1,7 @@
 import type { Assumption } from '../../engine/define/shapes';
 import { part } from '../../engine/define/topic';
-import { usualSizes } from '../gas-supply/sources';
-import { custom, house } from './sources';
+import { custom, house } from '../../trade/bibliography/common';
+import { usualSizes } from '../../trade/bibliography/gas';
 
 const when = (label: string, is: string) => ({ label, unit: 'yes-no', is, source: house }) as const;
 

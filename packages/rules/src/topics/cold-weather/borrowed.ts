@@ -1,8 +1,8 @@
 import type { Fact } from '../../engine/define/shapes';
 import { standingOn } from '../../engine/formula/standing-on';
-import { boil } from '../gas-supply/boil';
-import { gasSupply } from '../gas-supply/index';
-import { houseBattery } from '../house-battery/index';
+import { batteryTrade } from '../../trade/battery/index';
+import { boil } from '../../trade/gas/boil';
+import { gasTrade } from '../../trade/gas/index';
 
 /** A fact of another topic without its default: here it must be told. */
 function mustBeTold(fact: Fact): Fact {
@@ -23,7 +23,7 @@ function facts(
 }
 
 const burning = standingOn(
-  gasSupply,
+  gasTrade,
   'gas.aboard',
   'gas.counted',
   'gas.neededPounds',
@@ -38,9 +38,9 @@ const burning = standingOn(
   'assumed.size',
 );
 
-const drawing = standingOn(houseBattery, 'battery.usable');
+const drawing = standingOn(batteryTrade, 'battery.usable');
 
-const { silent: _none, ...blowerCurrent } = gasSupply.facts['furnace.blowerCurrent'];
+const { silent: _none, ...blowerCurrent } = gasTrade.facts['furnace.blowerCurrent'];
 
 /**
  * What gas supply and the house battery reckon, under their own names. There the share of the time
@@ -66,21 +66,21 @@ export const battery = {
   },
   parameters: {
     ...drawing.parameters,
-    'margin.battery': houseBattery.parameters['margin.battery'],
-    'margin.gas': gasSupply.parameters['margin.gas'],
+    'margin.battery': batteryTrade.parameters['margin.battery'],
+    'margin.gas': gasTrade.parameters['margin.gas'],
   },
   formulas: {
     ...drawing.formulas,
-    'blower.ampHours': gasSupply.formulas['blower.ampHours'],
+    'blower.ampHours': gasTrade.formulas['blower.ampHours'],
   },
 };
 
 /** Limits and findings that hold here as they do there. */
 export const rulings = {
-  limits: { gas: gasSupply.limits.gas },
+  limits: { gas: gasTrade.limits.gas },
   findings: {
     vaporisation: {
-      ...gasSupply.findings.vaporisation,
+      ...gasTrade.findings.vaporisation,
       askedBy: ['cylinder.fill', 'cylinder.waterCapacity', 'cylinder.scaleWeight'],
     },
   },

@@ -1,5 +1,6 @@
 import type { Change } from '../../engine/define/changes';
-import { custom, frostCustom } from './sources';
+import { frostCustom } from '../../trade/bibliography/cold-weather';
+import { custom } from '../../trade/bibliography/common';
 
 /** What a person can change of a cold night; never a rating. */
 export const changes: readonly Change[] = [

@@ -1,5 +1,5 @@
 import { part } from '../../engine/define/topic';
-import { manual } from './sources';
+import { manual } from '../../trade/bibliography/common';
 
 /** What people do when they are cold, and must not. */
 export const flames = part({

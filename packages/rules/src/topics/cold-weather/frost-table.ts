@@ -1,5 +1,5 @@
 import type { Decision } from '../../engine/define/shapes';
-import { frostCustom } from './sources';
+import { frostCustom } from '../../trade/bibliography/cold-weather';
 
 /** Stay, drain or winterise: by frost, hard frost, what is in the lines, who is there, where tanks hang. */
 export const frostTable: Decision = {

@@ -1,6 +1,7 @@
 import { findingOf, part } from '../../engine/define/topic';
+import { freezing, frostCustom } from '../../trade/bibliography/cold-weather';
+import { house } from '../../trade/bibliography/common';
 import { frostTable } from './frost-table';
-import { freezing, frostCustom, house } from './sources';
 
 const may = (label: string, is: string) =>
   ({ label, unit: 'yes-no', is, source: frostCustom }) as const;

@@ -5,11 +5,11 @@ import {
   conduction,
   furnaceEfficiency,
   glassValues,
-  house,
   inches,
   ownNight,
   shellValues,
-} from './sources';
+} from '../../trade/bibliography/cold-weather';
+import { house } from '../../trade/bibliography/common';
 
 /**
  * What the trailer loses for each degree, from its size and make as a wide range, or from the gas of

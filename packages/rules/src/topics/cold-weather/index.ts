@@ -1,4 +1,6 @@
 import { defineTopic, gather } from '../../engine/define/topic';
+import { frostCustom } from '../../trade/bibliography/cold-weather';
+import { custom, manual } from '../../trade/bibliography/common';
 import { assumed, assumptions } from './assumed';
 import { battery, gas, rulings } from './borrowed';
 import { changes } from './changes';
@@ -7,7 +9,6 @@ import { frost } from './frost';
 import { heat } from './heat';
 import { moisture } from './moisture';
 import { shell } from './shell';
-import { custom, frostCustom, manual } from './sources';
 
 const parts = [flames, gas, battery, shell, heat, rulings, frost, moisture, assumed] as const;
 

@@ -1,5 +1,11 @@
 import { part } from '../../engine/define/topic';
-import { celsius, conduction, dewFormula, glassValues, house } from './sources';
+import {
+  celsius,
+  conduction,
+  dewFormula,
+  glassValues,
+} from '../../trade/bibliography/cold-weather';
+import { house } from '../../trade/bibliography/common';
 
 /**
  * Condensation: the inner pane is colder than the room, by the pane's share of the whole resistance;

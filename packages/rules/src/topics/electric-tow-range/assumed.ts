@@ -1,6 +1,7 @@
 import type { Assumption } from '../../engine/define/shapes';
 import { part } from '../../engine/define/topic';
-import { coldHabits, custom, dragHabits, house, standardAir } from './sources';
+import { custom, house } from '../../trade/bibliography/common';
+import { coldHabits, dragHabits, standardAir } from '../../trade/bibliography/electric-tow-range';
 
 const untold = (column: string): string => `sum(choose(given(route.legs.${column}), 0, 1)) > 0`;
 const when = (label: string, is: string, source: typeof custom) =>

@@ -1,6 +1,7 @@
 import type { Change } from '../../engine/define/changes';
 import type { Source } from '../../engine/define/source';
-import { custom, makersManual, roadLoad } from './sources';
+import { custom } from '../../trade/bibliography/common';
+import { makersManual, roadLoad } from '../../trade/bibliography/electric-tow-range';
 
 /** What is asked of people is a matter of manners, not of energy. */
 const manners: Source = {

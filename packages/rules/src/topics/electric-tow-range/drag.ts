@@ -1,13 +1,13 @@
 import { part } from '../../engine/define/topic';
+import { house } from '../../trade/bibliography/common';
 import {
   coldHabits,
   dragHabits,
-  house,
   rollingLow,
   rollingTable,
   standardAir,
   standardGravity,
-} from './sources';
+} from '../../trade/bibliography/electric-tow-range';
 
 const from = '2020-01-01';
 const one = (value: number) => [{ from, value }] as const;

@@ -1,5 +1,5 @@
 import { part } from '../../engine/define/topic';
-import { custom, house } from './sources';
+import { custom, house } from '../../trade/bibliography/common';
 
 /** What is asked about the trailer’s shape, the route and the places to charge. */
 export const routeFacts = part({

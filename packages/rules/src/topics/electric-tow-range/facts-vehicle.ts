@@ -1,5 +1,5 @@
 import { part } from '../../engine/define/topic';
-import { custom, house } from './sources';
+import { custom, house } from '../../trade/bibliography/common';
 
 const manual = 'owner’s manual, or the maker’s data sheet';
 

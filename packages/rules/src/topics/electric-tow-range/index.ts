@@ -1,4 +1,6 @@
 import { defineTopic, gather } from '../../engine/define/topic';
+import { custom } from '../../trade/bibliography/common';
+import { display, makersManual } from '../../trade/bibliography/electric-tow-range';
 import { assumed, assumptions } from './assumed';
 import { changes } from './changes';
 import { drag } from './drag';
@@ -9,7 +11,6 @@ import { legs } from './legs';
 import { power } from './power';
 import { atmosphere } from './resistance';
 import { route } from './route';
-import { custom, display, makersManual } from './sources';
 import { stops } from './stops';
 import { rig, towRatings } from './tow';
 

@@ -1,5 +1,12 @@
 import { part } from '../../engine/define/topic';
-import { display, dragHabits, driveHabits, gallonEquivalent, mechanics, roadLoad } from './sources';
+import {
+  display,
+  dragHabits,
+  driveHabits,
+  gallonEquivalent,
+  mechanics,
+  roadLoad,
+} from '../../trade/bibliography/electric-tow-range';
 
 const from = '2020-01-01';
 const one = (value: number) => [{ from, value }] as const;

@@ -1,6 +1,12 @@
 import { part } from '../../engine/define/topic';
+import { custom } from '../../trade/bibliography/common';
+import {
+  coldHabits,
+  driveHabits,
+  energyBalance,
+  mechanics,
+} from '../../trade/bibliography/electric-tow-range';
 import { resistance, told } from './resistance';
-import { coldHabits, custom, driveHabits, energyBalance, mechanics } from './sources';
 
 const from = '2020-01-01';
 const one = (value: number) => [{ from, value }] as const;

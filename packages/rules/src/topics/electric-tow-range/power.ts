@@ -1,5 +1,6 @@
 import { part } from '../../engine/define/topic';
-import { custom, house, mechanics, roadLoad } from './sources';
+import { custom, house } from '../../trade/bibliography/common';
+import { mechanics, roadLoad } from '../../trade/bibliography/electric-tow-range';
 
 const from = '2020-01-01';
 const sine = 'trip.steepestGrade / power(1 + trip.steepestGrade * trip.steepestGrade, 1 / 2)';

@@ -1,6 +1,7 @@
 import type { Simulation } from '../../engine/define/shapes';
 import { part } from '../../engine/define/topic';
-import { custom, house, mechanics, roadLoad, standardAir } from './sources';
+import { custom, house } from '../../trade/bibliography/common';
+import { mechanics, roadLoad, standardAir } from '../../trade/bibliography/electric-tow-range';
 
 const from = '2020-01-01';
 const one = (value: number) => [{ from, value }] as const;

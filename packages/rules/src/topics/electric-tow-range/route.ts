@@ -1,15 +1,14 @@
 import { part } from '../../engine/define/topic';
+import { custom, house } from '../../trade/bibliography/common';
 import {
   coldHabits,
-  custom,
   display,
   dragHabits,
   energyBalance,
   gallonEquivalent,
-  house,
   makersManual,
   mechanics,
-} from './sources';
+} from '../../trade/bibliography/electric-tow-range';
 
 const from = '2020-01-01';
 

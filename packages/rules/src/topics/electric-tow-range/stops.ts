@@ -1,5 +1,6 @@
 import { part } from '../../engine/define/topic';
-import { custom, energyBalance, house, makersManual } from './sources';
+import { custom, house } from '../../trade/bibliography/common';
+import { energyBalance, makersManual } from '../../trade/bibliography/electric-tow-range';
 
 const from = '2020-01-01';
 

@@ -1,9 +1,9 @@
 import { standingOn } from '../../engine/formula/standing-on';
-import { towFit } from '../tow-fit/index';
+import { rigTrade } from '../../trade/rig/index';
 
 /** Weights of the rig and what may be towed and carried, asked and reckoned as for tow fit. */
 export const rig = standingOn(
-  towFit,
+  rigTrade,
   'combined.gross',
   'trailer.loaded',
   'trailerWeight.limit',
@@ -19,27 +19,27 @@ export const rig = standingOn(
  */
 export const towRatings = {
   facts: {
-    'trailer.frontalArea': towFit.facts['trailer.frontalArea'],
-    'trip.steepestGrade': towFit.facts['trip.steepestGrade'],
+    'trailer.frontalArea': rigTrade.facts['trailer.frontalArea'],
+    'trip.steepestGrade': rigTrade.facts['trip.steepestGrade'],
   },
   parameters: {
-    'margin.towRating': towFit.parameters['margin.towRating'],
-    'margin.other': towFit.parameters['margin.other'],
-    'tongue.none': towFit.parameters['tongue.none'],
+    'margin.towRating': rigTrade.parameters['margin.towRating'],
+    'margin.other': rigTrade.parameters['margin.other'],
+    'tongue.none': rigTrade.parameters['tongue.none'],
   },
   limits: {
     'trailer-weight': {
-      ...towFit.limits['trailer-weight'],
+      ...rigTrade.limits['trailer-weight'],
       askedBy: ['vehicle.maxTrailerWeight', 'vehicle.maxTrailerCarried'],
     },
     tongue: {
-      ...towFit.limits.tongue,
+      ...rigTrade.limits.tongue,
       askedBy: ['vehicle.maxTongueCarried', 'vehicle.maxTongueDistributed'],
     },
     payload: {
-      ...towFit.limits.payload,
+      ...rigTrade.limits.payload,
       askedBy: ['vehicle.placardPayload', 'vehicle.gvwr'],
     },
   },
-  findings: { 'tongue-negative': towFit.findings['tongue-negative'] },
+  findings: { 'tongue-negative': rigTrade.findings['tongue-negative'] },
 } as const;

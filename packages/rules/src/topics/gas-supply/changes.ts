@@ -1,5 +1,6 @@
 import type { Change } from '../../engine/define/changes';
-import { connectionCustom, custom } from './sources';
+import { custom } from '../../trade/bibliography/common';
+import { connectionCustom } from '../../trade/bibliography/gas';
 
 /** What a person can change; never a rating, and never the gas that is on board. */
 export const changes: readonly Change[] = [

@@ -1,5 +1,6 @@
 import { part } from '../../engine/define/topic';
-import { alarmDates, datesFromMemory, house, manual } from './sources';
+import { house, manual } from '../../trade/bibliography/common';
+import { alarmDates, datesFromMemory } from '../../trade/bibliography/gas';
 
 const age = (label: string, ask: string, where: string) =>
   ({ kind: 'quantity', label, unit: 'yr', least: 0, most: 60, ask, where }) as const;

@@ -1,22 +1,20 @@
 import { defineTopic, gather } from '../../engine/define/topic';
-import { blower } from '../house-battery/blower';
-import { boil } from './boil';
-import { changes } from './changes';
-import { connection } from './connection';
-import { cylinderFacts } from './cylinders';
-import { dates } from './dates';
-import { demand } from './demand';
-import { pipes } from './pipes';
+import { blower } from '../../trade/battery/blower';
+import { custom, house, manual } from '../../trade/bibliography/common';
 import {
   alarmDates,
   connectionCustom,
-  custom,
   datesFromMemory,
-  house,
-  manual,
   usualSizes,
-} from './sources';
-import { vapour } from './vapour';
+} from '../../trade/bibliography/gas';
+import { boil } from '../../trade/gas/boil';
+import { connection } from '../../trade/gas/connection';
+import { cylinderFacts } from '../../trade/gas/cylinders';
+import { demand } from '../../trade/gas/demand';
+import { vapour } from '../../trade/gas/vapour';
+import { changes } from './changes';
+import { dates } from './dates';
+import { pipes } from './pipes';
 
 const assumed = {
   formulas: {

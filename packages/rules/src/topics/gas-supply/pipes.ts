@@ -1,5 +1,6 @@
 import { part } from '../../engine/define/topic';
-import { dataPlate, pipeLaw, pipeTable } from './sources';
+import { dataPlate } from '../../trade/bibliography/common';
+import { pipeLaw, pipeTable } from '../../trade/bibliography/gas';
 
 /**
  * What the gas must pass on its way, held against everything burning at once.

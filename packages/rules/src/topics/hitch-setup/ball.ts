@@ -1,6 +1,6 @@
 import type { Decision } from '../../engine/define/shapes';
 import { part } from '../../engine/define/topic';
-import { ballClasses } from './sources';
+import { ballClasses } from '../../trade/bibliography/hitch-setup';
 
 const trailerClass: Decision = {
   label: 'Class of the trailer by its gross rating',

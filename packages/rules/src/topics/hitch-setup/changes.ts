@@ -1,5 +1,6 @@
 import type { Change } from '../../engine/define/changes';
-import { ballClasses, custom, geometry } from './sources';
+import { custom } from '../../trade/bibliography/common';
+import { ballClasses, geometry } from '../../trade/bibliography/hitch-setup';
 
 /** What a person can change at the hitch; never a rating. */
 export const changes: readonly Change[] = [

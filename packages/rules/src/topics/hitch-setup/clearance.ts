@@ -1,5 +1,5 @@
 import { part } from '../../engine/define/topic';
-import { geometry } from './sources';
+import { geometry } from '../../trade/bibliography/hitch-setup';
 
 /**
  * What may touch when the rig turns or the tailgate opens.

@@ -1,5 +1,5 @@
 import { part } from '../../engine/define/topic';
-import { custom } from './sources';
+import { custom } from '../../trade/bibliography/common';
 
 const height = { kind: 'quantity', unit: 'in', least: 2, most: 60 } as const;
 const length = { kind: 'quantity', unit: 'in', least: 0, most: 120 } as const;

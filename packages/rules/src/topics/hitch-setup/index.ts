@@ -1,6 +1,7 @@
 import { defineTopic, gather } from '../../engine/define/topic';
 import { standingOn } from '../../engine/formula/standing-on';
-import { towFit } from '../tow-fit/index';
+import { custom, partsRating as makersRating } from '../../trade/bibliography/common';
+import { rigTrade } from '../../trade/rig/index';
 import { ball } from './ball';
 import { changes } from './changes';
 import { clearance } from './clearance';
@@ -8,12 +9,11 @@ import { barFacts, heightFacts, mountFacts } from './facts';
 import { mount } from './mount';
 import { ready } from './ready';
 import { sag } from './sag';
-import { custom, makersRating } from './sources';
 import { barSetting, springBars } from './spring-bars';
 
 /** The rig, asked and reckoned as for towing. */
 const rig = standingOn(
-  towFit,
+  rigTrade,
   'trailer.loaded',
   'tongue.loaded',
   'bars.ontoFront',
@@ -22,29 +22,29 @@ const rig = standingOn(
 
 const borrowed = {
   facts: {
-    'vehicle.wheelbase': towFit.facts['vehicle.wheelbase'],
-    'load.occupants': towFit.facts['load.occupants'],
-    'load.cargo': towFit.facts['load.cargo'],
-    'hitch.hardwareWeight': towFit.facts['hitch.hardwareWeight'],
-    'trailer.gvwr': towFit.facts['trailer.gvwr'],
-    'trailer.coupling': towFit.facts['trailer.coupling'],
-    'trailer.couplerSize': towFit.facts['trailer.couplerSize'],
-    'hitch.ballSize': towFit.facts['hitch.ballSize'],
-    'hitch.ballRating': towFit.facts['hitch.ballRating'],
-    'hitch.mountRating': towFit.facts['hitch.mountRating'],
+    'vehicle.wheelbase': rigTrade.facts['vehicle.wheelbase'],
+    'load.occupants': rigTrade.facts['load.occupants'],
+    'load.cargo': rigTrade.facts['load.cargo'],
+    'hitch.hardwareWeight': rigTrade.facts['hitch.hardwareWeight'],
+    'trailer.gvwr': rigTrade.facts['trailer.gvwr'],
+    'trailer.coupling': rigTrade.facts['trailer.coupling'],
+    'trailer.couplerSize': rigTrade.facts['trailer.couplerSize'],
+    'hitch.ballSize': rigTrade.facts['hitch.ballSize'],
+    'hitch.ballRating': rigTrade.facts['hitch.ballRating'],
+    'hitch.mountRating': rigTrade.facts['hitch.mountRating'],
   },
   parameters: {
-    'margin.other': towFit.parameters['margin.other'],
-    'tongue.none': towFit.parameters['tongue.none'],
+    'margin.other': rigTrade.parameters['margin.other'],
+    'tongue.none': rigTrade.parameters['tongue.none'],
   },
-  limits: { 'ball-mount': towFit.limits['ball-mount'], ball: towFit.limits.ball },
+  limits: { 'ball-mount': rigTrade.limits['ball-mount'], ball: rigTrade.limits.ball },
   findings: {
     'tongue-negative': {
-      ...towFit.findings['tongue-negative'],
+      ...rigTrade.findings['tongue-negative'],
       askedBy: ['trailer.measuredTongueWeight', 'trailer.dryTongueWeight'],
     },
-    'ball-size': towFit.findings['ball-size'],
-    'distribution-allowed': towFit.findings['distribution-allowed'],
+    'ball-size': rigTrade.findings['ball-size'],
+    'distribution-allowed': rigTrade.findings['distribution-allowed'],
   },
 };
 

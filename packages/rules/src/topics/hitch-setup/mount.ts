@@ -1,6 +1,7 @@
 import type { Decision } from '../../engine/define/shapes';
 import { findingOf, part } from '../../engine/define/topic';
-import { couplerHeights, geometry, house, noseBand } from './sources';
+import { house } from '../../trade/bibliography/common';
+import { couplerHeights, geometry, noseBand } from '../../trade/bibliography/hitch-setup';
 
 const mountWay: Decision = {
   label: 'Rise or drop',

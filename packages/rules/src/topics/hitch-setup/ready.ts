@@ -1,5 +1,5 @@
 import { part } from '../../engine/define/topic';
-import { custom, makersRating } from './sources';
+import { custom, partsRating as makersRating } from '../../trade/bibliography/common';
 
 const asked = { kind: 'yes-no', where: 'a walk around the coupling' } as const;
 const no = (fact: string) => ({ all: [{ fact, operator: 'equal', value: 'no' }] }) as const;

@@ -1,5 +1,6 @@
 import { part } from '../../engine/define/topic';
-import { geometry, springLaw, statics } from './sources';
+import { statics } from '../../trade/bibliography/common';
+import { geometry, springLaw } from '../../trade/bibliography/hitch-setup';
 
 /**
  * How far the receiver sinks under people, cargo and tongue: as measured, else from the springs.

@@ -1,5 +1,11 @@
 import { part } from '../../engine/define/topic';
-import { custom, geometry, house, makersRating, restoredBound } from './sources';
+import {
+  custom,
+  house,
+  partsRating as makersRating,
+  restoredBound,
+} from '../../trade/bibliography/common';
+import { geometry } from '../../trade/bibliography/hitch-setup';
 
 /**
  * Spring bars carry the tongue and what rides behind the rear axle; bars much too strong jar

@@ -1,6 +1,6 @@
 import type { Assumption } from '../../engine/define/shapes';
 import { part } from '../../engine/define/topic';
-import { custom, house } from './sources';
+import { custom, house } from '../../trade/bibliography/common';
 
 /** A row whose hours nobody said. */
 const untimed = (list: string): string =>

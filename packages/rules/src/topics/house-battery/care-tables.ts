@@ -1,5 +1,5 @@
 import type { Decision } from '../../engine/define/shapes';
-import { lithiumCold, makersManual } from './sources';
+import { lithiumCold, makersManual } from '../../trade/bibliography/battery';
 
 export const coldCharge: Decision = {
   label: 'Charging in the cold',

@@ -1,6 +1,6 @@
 import { findingOf, part } from '../../engine/define/topic';
+import { freezingTable, lithiumCold, makersManual } from '../../trade/bibliography/battery';
 import { chargerSetting, coldCharge, equalising, venting } from './care-tables';
-import { freezingTable, lithiumCold, makersManual } from './sources';
 
 /** What must not be done to a battery of this kind, whatever the sums say. */
 export const care = part({

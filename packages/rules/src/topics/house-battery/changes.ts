@@ -1,6 +1,7 @@
 import type { Change } from '../../engine/define/changes';
 import type { Source } from '../../engine/define/source';
-import { custom, makersManual } from './sources';
+import { makersManual } from '../../trade/bibliography/battery';
+import { custom } from '../../trade/bibliography/common';
 
 /** What is asked of people is a matter of manners: a switch before a thing, a thing before a trip. */
 const manners: Source = {

@@ -1,6 +1,6 @@
 import { part } from '../../engine/define/topic';
-import { chosenVoltages, depthAllowed, mathematics } from './sources';
-import { voltsAt } from './voltage-tables';
+import { voltsAt } from '../../trade/battery/voltage-tables';
+import { chosenVoltages, depthAllowed, mathematics } from '../../trade/bibliography/battery';
 
 /**
  * The discharge curve for the drawing: resting volts from full to empty, and the stop line.

@@ -1,22 +1,23 @@
 import { defineTopic, gather } from '../../engine/define/topic';
+import { bank } from '../../trade/battery/bank';
+import { blower } from '../../trade/battery/blower';
+import { charging } from '../../trade/battery/charging';
+import { day } from '../../trade/battery/day';
+import { hours } from '../../trade/battery/hours';
+import { loads } from '../../trade/battery/loads';
+import { reading } from '../../trade/battery/reading';
+import { stateOfCharge } from '../../trade/battery/state-of-charge';
+import { usable } from '../../trade/battery/usable';
+import { voltageTables } from '../../trade/battery/voltage-tables';
+import { wire } from '../../trade/battery/wire';
+import { lithiumCold, makersManual } from '../../trade/bibliography/battery';
+import { custom } from '../../trade/bibliography/common';
 import { assumed, assumptions } from './assumed';
-import { bank } from './bank';
-import { blower } from './blower';
 import { care } from './care';
 import { changes } from './changes';
-import { charging } from './charging';
 import { curve } from './curve';
-import { day } from './day';
-import { hours } from './hours';
-import { loads } from './loads';
-import { reading } from './reading';
 import { recharge } from './recharge';
-import { custom, lithiumCold, makersManual } from './sources';
-import { stateOfCharge } from './state-of-charge';
 import { steady } from './steady';
-import { usable } from './usable';
-import { voltageTables } from './voltage-tables';
-import { wire } from './wire';
 
 /** In the order in which limits are listed. */
 const parts = [

@@ -1,5 +1,6 @@
 import { part } from '../../engine/define/topic';
-import { chargeHabits, custom, dataPlate, mathematics, taper } from './sources';
+import { chargeHabits, dataPlate, mathematics, taper } from '../../trade/bibliography/battery';
+import { custom } from '../../trade/bibliography/common';
 
 /**
  * How long a charger takes to full: the bulk at its whole current, then the taper.

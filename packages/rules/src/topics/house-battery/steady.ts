@@ -1,5 +1,5 @@
 import { part } from '../../engine/define/topic';
-import { circuits, depthAllowed, peukertLaw } from './sources';
+import { circuits, depthAllowed, peukertLaw } from '../../trade/bibliography/battery';
 
 /**
  * One steady load from the charge as it is to the stop line, by Peukert's law.

@@ -1,5 +1,5 @@
 import type { Change } from '../../engine/define/changes';
-import { custom } from './sources';
+import { custom } from '../../trade/bibliography/common';
 
 /** What a person can change of a stay; never the size of a tank. */
 export const changes: readonly Change[] = [

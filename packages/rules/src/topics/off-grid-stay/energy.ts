@@ -1,6 +1,7 @@
 import { part } from '../../engine/define/topic';
-import { energy as addon } from '../retrofit/energy';
-import { balance, custom } from './sources';
+import { dayDrawn } from '../../trade/battery/day-drawn';
+import { custom } from '../../trade/bibliography/common';
+import { balance } from '../../trade/bibliography/off-grid-stay';
 
 /**
  * Battery against sun, and gas, over the stay.
@@ -11,7 +12,7 @@ import { balance, custom } from './sources';
  */
 export const energy = part({
   facts: {
-    'battery.dayDrawn': addon.facts['battery.dayDrawn'],
+    'battery.dayDrawn': dayDrawn.facts['battery.dayDrawn'],
     'gas.dayUsed': {
       kind: 'quantity',
       unit: 'lb',

@@ -1,5 +1,6 @@
 import { part } from '../../engine/define/topic';
-import { balance, house } from './sources';
+import { house } from '../../trade/bibliography/common';
+import { balance } from '../../trade/bibliography/off-grid-stay';
 
 const lasts = {
   fresh: 'fresh.days',

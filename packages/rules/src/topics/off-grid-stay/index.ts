@@ -1,23 +1,24 @@
 import { quietly } from '../../engine/define/quietly';
 import { defineTopic, gather } from '../../engine/define/topic';
 import { standingOn } from '../../engine/formula/standing-on';
-import { gasSupply } from '../gas-supply/index';
-import { houseBattery } from '../house-battery/index';
-import { towFit } from '../tow-fit/index';
+import { batteryTrade } from '../../trade/battery/index';
+import { custom, house } from '../../trade/bibliography/common';
+import { drains, manual, statics } from '../../trade/bibliography/off-grid-stay';
+import { gasTrade } from '../../trade/gas/index';
+import { rigTrade } from '../../trade/rig/index';
+import { stay, tanks } from '../../trade/water/tanks';
 import { changes } from './changes';
 import { energy } from './energy';
 import { first } from './first';
 import { load } from './load';
-import { custom, drains, house, manual, statics } from './sources';
-import { stay, tanks } from './tanks';
 import { water } from './water';
 
 /** The trailer on the road, asked and reckoned as for towing. */
-const rig = standingOn(towFit, 'trailer.loaded', 'tongue.lowEdge');
+const rig = standingOn(rigTrade, 'trailer.loaded', 'tongue.lowEdge');
 
 /** The battery over a day, hour by hour. */
 const battery = standingOn(
-  houseBattery,
+  batteryTrade,
   'day.offered',
   'day.loss',
   'day.tolerance',
@@ -28,11 +29,11 @@ const battery = standingOn(
 );
 
 /** What gas is on board, and what burns. */
-const gas = standingOn(gasSupply, 'gas.daily', 'gas.counted', 'cylinder.isTold', 'tank.isTold');
+const gas = standingOn(gasTrade, 'gas.daily', 'gas.counted', 'cylinder.isTold', 'tank.isTold');
 
 const borrowed = {
-  facts: { 'trailer.gvwr': towFit.facts['trailer.gvwr'] },
-  parameters: { 'margin.other': towFit.parameters['margin.other'] },
+  facts: { 'trailer.gvwr': rigTrade.facts['trailer.gvwr'] },
+  parameters: { 'margin.other': rigTrade.parameters['margin.other'] },
   formulas: {
     'assumed.weekend': {
       label: 'Nobody said for how long they stay',

@@ -1,7 +1,8 @@
 import type { QuantityFact } from '../../engine/define/shapes';
 import { part } from '../../engine/define/topic';
-import { towFit } from '../tow-fit/index';
-import { grossRatings, statics, tongueBand } from './sources';
+import { tongueBandSeen as tongueBand } from '../../trade/bibliography/common';
+import { grossRatings, statics } from '../../trade/bibliography/off-grid-stay';
+import { rigTrade } from '../../trade/rig/index';
 
 const ahead = (label: string, noun: string, ask: string) =>
   ({
@@ -25,9 +26,9 @@ const ahead = (label: string, noun: string, ask: string) =>
  */
 export const load = part({
   facts: {
-    'trailer.measuredTongueWeight': towFit.facts['trailer.measuredTongueWeight'],
-    'trailer.ballToAxle': towFit.facts['trailer.ballToAxle'],
-    'trailer.freshWaterAhead': towFit.facts['trailer.freshWaterAhead'],
+    'trailer.measuredTongueWeight': rigTrade.facts['trailer.measuredTongueWeight'],
+    'trailer.ballToAxle': rigTrade.facts['trailer.ballToAxle'],
+    'trailer.freshWaterAhead': rigTrade.facts['trailer.freshWaterAhead'],
     'water.grayAhead': ahead(
       'Gray tank, ahead of the axles',
       'the place of the gray tank',

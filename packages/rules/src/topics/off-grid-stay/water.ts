@@ -1,5 +1,5 @@
 import { part } from '../../engine/define/topic';
-import { balance } from './sources';
+import { balance } from '../../trade/bibliography/off-grid-stay';
 
 /**
  * Water and tanks over the stay.

@@ -1,5 +1,6 @@
 import type { Change } from '../../engine/define/changes';
-import { custom, orderSheet } from './sources';
+import { custom } from '../../trade/bibliography/common';
+import { orderSheet } from '../../trade/bibliography/options-fit';
 
 const without = (fact: string, says: string): Change => ({
   kind: 'set',

@@ -1,10 +1,15 @@
 import { bringingCatalogues } from '../../engine/answer/bringing-catalogues';
 import { defineTopic, gather } from '../../engine/define/topic';
+import { custom } from '../../trade/bibliography/common';
+import {
+  catalogueOfTheYard,
+  dryWeightMeans,
+  orderSheet,
+} from '../../trade/bibliography/options-fit';
 import { changes } from './changes';
 import { orderFacts } from './facts';
 import { offers } from './offers';
 import { listedTrailer, rig, rigLimits } from './rig';
-import { catalogueOfTheYard, custom, dryWeightMeans, orderSheet } from './sources';
 import { yard } from './yard';
 
 const parts = [orderFacts, rig, offers, listedTrailer, rigLimits] as const;

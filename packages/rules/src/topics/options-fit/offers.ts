@@ -1,5 +1,5 @@
 import { part } from '../../engine/define/topic';
-import { catalogueOfTheYard, orderSheet, propositions } from './sources';
+import { catalogueOfTheYard, orderSheet, propositions } from '../../trade/bibliography/options-fit';
 
 /**
  * Whether the buyer's wishes can be ordered on that floor plan in that model year.

@@ -1,12 +1,13 @@
 import type { Fact } from '../../engine/define/shapes';
 import { part } from '../../engine/define/topic';
 import { standingOn } from '../../engine/formula/standing-on';
-import { towFit } from '../tow-fit/index';
-import { catalogueOfTheYard, custom, dryWeightMeans, weights } from './sources';
+import { custom, weights } from '../../trade/bibliography/common';
+import { catalogueOfTheYard, dryWeightMeans } from '../../trade/bibliography/options-fit';
+import { rigTrade } from '../../trade/rig/index';
 
 /** The rig, asked and reckoned as for towing; what the catalogue knows of the trailer is not asked. */
 const towing = standingOn(
-  towFit,
+  rigTrade,
   'trailer.loaded',
   'trailerWeight.limit',
   'tongue.loaded',
@@ -35,7 +36,7 @@ const asked: Readonly<Record<string, Fact>> = Object.fromEntries(
 
 /** The rows that are typed in stand beside those of the order, and must not repeat them. */
 const beyondTheOrder: Fact = {
-  ...towFit.facts['trailer.options'],
+  ...rigTrade.facts['trailer.options'],
   label: 'Added beyond the order sheet',
   noun: 'the options of the build',
   ask: 'What did dealer or owner add that is on no order sheet, what does it weigh, and where is it?',
@@ -50,9 +51,9 @@ export const rig = {
   facts,
   parameters: {
     ...towing.parameters,
-    'tongue.none': towFit.parameters['tongue.none'],
-    'margin.towRating': towFit.parameters['margin.towRating'],
-    'margin.other': towFit.parameters['margin.other'],
+    'tongue.none': rigTrade.parameters['tongue.none'],
+    'margin.towRating': rigTrade.parameters['margin.towRating'],
+    'margin.other': rigTrade.parameters['margin.other'],
   },
 };
 
@@ -137,14 +138,14 @@ const spokenOf = [
 /** What the build does to the rig. */
 export const rigLimits = part({
   limits: {
-    'trailer-gross': towFit.limits['trailer-gross'],
-    'trailer-weight': { ...towFit.limits['trailer-weight'], askedBy: spokenOf },
-    tongue: { ...towFit.limits.tongue, askedBy: spokenOf },
-    payload: { ...towFit.limits.payload, askedBy: spokenOf },
-    combined: towFit.limits.combined,
+    'trailer-gross': rigTrade.limits['trailer-gross'],
+    'trailer-weight': { ...rigTrade.limits['trailer-weight'], askedBy: spokenOf },
+    tongue: { ...rigTrade.limits.tongue, askedBy: spokenOf },
+    payload: { ...rigTrade.limits.payload, askedBy: spokenOf },
+    combined: rigTrade.limits.combined,
   },
   findings: {
-    'tongue-share': towFit.findings['tongue-share'],
-    'tongue-negative': towFit.findings['tongue-negative'],
+    'tongue-share': rigTrade.findings['tongue-share'],
+    'tongue-negative': rigTrade.findings['tongue-negative'],
   },
 });

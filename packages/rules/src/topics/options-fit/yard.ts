@@ -2,10 +2,10 @@ import type { Catalogue } from '../../engine/define/catalogue';
 
 /** Made from seeds/*.csv by tests/run/catalogue.mjs; a test says when it is out of date. */
 export const yard: Catalogue = {
-  label: 'the invented catalogue of Alder Ford Trailers',
+  label: 'the invented catalogue of Sallowbridge Trailers',
   source: {
     class: 'invented',
-    cite: 'The catalogue of Alder Ford Trailers, Marrow Vale',
+    cite: 'The catalogue of Sallowbridge Trailers, Marrow Vale',
     note: 'Made up for demonstration: no such trailer and no such option exists.',
   },
   model: 'plan.name',

@@ -1,5 +1,5 @@
 import { part } from '../../engine/define/topic';
-import { custom } from './sources';
+import { custom } from '../../trade/bibliography/common';
 
 /** The thing that is to be added: what it is, what it weighs and where it goes. */
 export const addon = part({

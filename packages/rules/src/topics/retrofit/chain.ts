@@ -1,8 +1,9 @@
 import { part } from '../../engine/define/topic';
-import { houseBattery } from '../house-battery/index';
-import { wire } from '../house-battery/wire';
-import { shorePower } from '../shore-power/index';
-import { circuits, custom } from './sources';
+import { batteryTrade } from '../../trade/battery/index';
+import { wire } from '../../trade/battery/wire';
+import { custom } from '../../trade/bibliography/common';
+import { circuits } from '../../trade/bibliography/retrofit';
+import { powerTrade } from '../../trade/power/index';
 
 /**
  * The whole chain of an electrical add-on: battery, charger, wire, fuse; or breaker and circuit.
@@ -44,11 +45,11 @@ export const chain = part({
     },
   },
   parameters: {
-    'margin.fuse': houseBattery.parameters['margin.fuse'],
-    'margin.battery': houseBattery.parameters['margin.battery'],
-    'volts.nominal': shorePower.parameters['volts.nominal'],
-    'lasting.from': shorePower.parameters['lasting.from'],
-    'lasting.share': shorePower.parameters['lasting.share'],
+    'margin.fuse': batteryTrade.parameters['margin.fuse'],
+    'margin.battery': batteryTrade.parameters['margin.battery'],
+    'volts.nominal': powerTrade.parameters['volts.nominal'],
+    'lasting.from': powerTrade.parameters['lasting.from'],
+    'lasting.share': powerTrade.parameters['lasting.share'],
   },
   formulas: {
     'chain.current': {

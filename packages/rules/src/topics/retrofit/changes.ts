@@ -1,5 +1,6 @@
 import type { Change } from '../../engine/define/changes';
-import { custom, statics, trades } from './sources';
+import { custom } from '../../trade/bibliography/common';
+import { statics, trades } from '../../trade/bibliography/retrofit';
 
 /** What a person can change of an add-on; never a rating. */
 export const changes: readonly Change[] = [

@@ -1,5 +1,7 @@
 import { part } from '../../engine/define/topic';
-import { balance, circuits, custom } from './sources';
+import { dayDrawn } from '../../trade/battery/day-drawn';
+import { custom } from '../../trade/bibliography/common';
+import { balance, circuits } from '../../trade/bibliography/retrofit';
 
 /**
  * What it draws or brings a day.
@@ -58,16 +60,7 @@ export const energy = part({
       where: 'label on the battery: of the same kind, size and age as the others',
       silent: { value: 0, says: 'It brings no battery capacity.', source: custom, quiet: true },
     },
-    'battery.dayDrawn': {
-      kind: 'quantity',
-      unit: 'Ah',
-      least: 0,
-      most: 3_000,
-      label: 'Ampere-hours a day takes without it',
-      noun: 'what a day takes without it',
-      ask: 'How many ampere-hours does a day take now, or what runs on the battery and how long?',
-      where: 'the monitor over a day; or a list of loads with watts and hours',
-    },
+    'battery.dayDrawn': dayDrawn.facts['battery.dayDrawn'],
   },
   formulas: {
     'added.energy': {

@@ -1,5 +1,5 @@
 import type { Decision } from '../../engine/define/shapes';
-import { trades } from './sources';
+import { trades } from '../../trade/bibliography/retrofit';
 
 /**
  * Who has to fit it, by the most demanding thing it touches; the topmost row that fits counts.

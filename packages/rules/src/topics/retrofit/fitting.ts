@@ -1,7 +1,8 @@
 import type { YesNoFact } from '../../engine/define/shapes';
 import { findingOf, part } from '../../engine/define/topic';
+import { custom } from '../../trade/bibliography/common';
+import { trades } from '../../trade/bibliography/retrofit';
 import { judgedTable, needsTable } from './fitting-table';
-import { custom, trades } from './sources';
 
 const touches = (label: string, ask: string) =>
   ({

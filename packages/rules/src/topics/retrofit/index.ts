@@ -1,10 +1,12 @@
 import { quietly } from '../../engine/define/quietly';
 import { defineTopic, gather } from '../../engine/define/topic';
 import { standingOn } from '../../engine/formula/standing-on';
-import { houseBattery } from '../house-battery/index';
-import { drains } from '../off-grid-stay/sources';
-import { stay, tanks } from '../off-grid-stay/tanks';
-import { towFit } from '../tow-fit/index';
+import { batteryTrade } from '../../trade/battery/index';
+import { custom, partsRating as makersRating } from '../../trade/bibliography/common';
+import { drains } from '../../trade/bibliography/off-grid-stay';
+import { trades, warrantyBooklet } from '../../trade/bibliography/retrofit';
+import { rigTrade } from '../../trade/rig/index';
+import { stay, tanks } from '../../trade/water/tanks';
 import { addon } from './addon';
 import { chain } from './chain';
 import { changes } from './changes';
@@ -12,13 +14,12 @@ import { energy } from './energy';
 import { fitting } from './fitting';
 import { mount } from './mount';
 import { paper } from './paper';
-import { custom, makersRating, trades, warrantyBooklet } from './sources';
 import { water } from './water';
 import { weight } from './weight';
 
 /** The rig as it stands, asked and reckoned as for towing. */
 const rig = standingOn(
-  towFit,
+  rigTrade,
   'trailer.loaded',
   'tongue.loaded',
   'tongue.share',
@@ -35,7 +36,7 @@ const rig = standingOn(
 
 /** The battery as it stands, asked and reckoned by itself. */
 const battery = standingOn(
-  houseBattery,
+  batteryTrade,
   'bank.volts',
   'bank.blocks',
   'battery.usable',
@@ -50,15 +51,15 @@ const battery = standingOn(
 
 const borrowed = {
   facts: {
-    'trailer.gvwr': towFit.facts['trailer.gvwr'],
-    'wire.length': houseBattery.facts['wire.length'],
+    'trailer.gvwr': rigTrade.facts['trailer.gvwr'],
+    'wire.length': batteryTrade.facts['wire.length'],
   },
   parameters: {
-    'margin.other': towFit.parameters['margin.other'],
-    'tongue.none': towFit.parameters['tongue.none'],
-    'time.day': houseBattery.parameters['time.day'],
-    'solar.derate': houseBattery.parameters['solar.derate'],
-    'solar.blockVolts': houseBattery.parameters['solar.blockVolts'],
+    'margin.other': rigTrade.parameters['margin.other'],
+    'tongue.none': rigTrade.parameters['tongue.none'],
+    'time.day': batteryTrade.parameters['time.day'],
+    'solar.derate': batteryTrade.parameters['solar.derate'],
+    'solar.blockVolts': batteryTrade.parameters['solar.blockVolts'],
   },
   formulas: {
     'assumed.battery': {

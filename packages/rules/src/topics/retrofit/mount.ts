@@ -1,5 +1,6 @@
 import { part } from '../../engine/define/topic';
-import { custom, makersRating, movingLoad } from './sources';
+import { custom, partsRating as makersRating } from '../../trade/bibliography/common';
+import { movingLoad } from '../../trade/bibliography/retrofit';
 
 /** What holds it: a bumper without a rating carries nothing, and what moves counts more. */
 export const mount = part({

@@ -1,6 +1,7 @@
 import { part } from '../../engine/define/topic';
-import { paper as triage } from '../service-triage/paper';
-import { custom, warrantyBooklet } from './sources';
+import { custom } from '../../trade/bibliography/common';
+import { warrantyBooklet } from '../../trade/bibliography/retrofit';
+import { paper as triage } from '../../trade/papers/paper';
 
 /** Warranty, and whether it can be undone. */
 export const paper = part({

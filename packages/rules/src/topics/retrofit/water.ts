@@ -1,5 +1,6 @@
 import { part } from '../../engine/define/topic';
-import { balance, custom } from './sources';
+import { custom } from '../../trade/bibliography/common';
+import { balance } from '../../trade/bibliography/retrofit';
 
 /** What it does to the days that the tanks last. */
 export const water = part({

@@ -1,5 +1,10 @@
 import { part } from '../../engine/define/topic';
-import { grossRatings, makersRating, statics, tongueBand } from './sources';
+import {
+  grossRatings,
+  partsRating as makersRating,
+  tongueBandSeen as tongueBand,
+} from '../../trade/bibliography/common';
+import { statics } from '../../trade/bibliography/retrofit';
 
 /**
  * What it does to the trailer's weight, the ball and the axles.

@@ -1,6 +1,6 @@
 import { part } from '../../engine/define/topic';
-import { gasSupply } from '../gas-supply/index';
-import { custom } from './sources';
+import { custom } from '../../trade/bibliography/service-triage';
+import { gasTrade } from '../../trade/gas/index';
 
 /**
  * What is asked before anything else, and is stop whatever else may be so.
@@ -10,7 +10,7 @@ import { custom } from './sources';
  */
 export const danger = part({
   facts: {
-    'gas.smell': gasSupply.facts['gas.smell'],
+    'gas.smell': gasTrade.facts['gas.smell'],
     'danger.sign': {
       kind: 'choice',
       options: ['none', 'smoke-or-burning', 'hot', 'loose', 'tingling', 'water-at-the-wires'],

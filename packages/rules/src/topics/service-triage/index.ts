@@ -1,8 +1,8 @@
 import { defineTopic, gather } from '../../engine/define/topic';
+import { custom, recalls, warrantyBooklet } from '../../trade/bibliography/service-triage';
+import { paper } from '../../trade/papers/paper';
 import { danger } from './danger';
 import { mates } from './mates';
-import { paper } from './paper';
-import { custom, recalls, warrantyBooklet } from './sources';
 import { telling } from './telling';
 import { trouble } from './trouble';
 

@@ -1,5 +1,10 @@
 import { part } from '../../engine/define/topic';
-import { comparison, printedLimit, softHouse, softTire } from './sources';
+import {
+  comparison,
+  printedLimit,
+  softHouse,
+  softTire,
+} from '../../trade/bibliography/service-triage';
 
 /**
  * Hubs and tires against their mates: comparison beats absolute numbers.

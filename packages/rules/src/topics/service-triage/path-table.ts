@@ -1,5 +1,5 @@
 import type { Decision } from '../../engine/define/shapes';
-import { custom } from './sources';
+import { custom } from '../../trade/bibliography/service-triage';
 
 /**
  * Which way it goes, all in all; the topmost row that fits counts.

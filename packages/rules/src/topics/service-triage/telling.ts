@@ -1,5 +1,5 @@
 import { part } from '../../engine/define/topic';
-import { custom, recalls, warrantyBooklet } from './sources';
+import { custom, recalls, warrantyBooklet } from '../../trade/bibliography/service-triage';
 
 /** What to say on the phone, and what to keep as evidence: lists, each item with its reason. */
 export const telling = part({

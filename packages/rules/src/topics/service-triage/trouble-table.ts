@@ -1,5 +1,5 @@
 import type { Decision } from '../../engine/define/shapes';
-import { custom } from './sources';
+import { custom } from '../../trade/bibliography/service-triage';
 
 const running = ['wheel-or-hub', 'tire', 'brakes', 'coupling', 'frame-or-suspension'];
 const standing = ['at-camp', 'at-home'];

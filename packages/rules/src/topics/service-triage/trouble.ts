@@ -1,6 +1,6 @@
 import { findingOf, part } from '../../engine/define/topic';
+import { custom } from '../../trade/bibliography/service-triage';
 import { pathTable } from './path-table';
-import { custom } from './sources';
 import { troubleTable } from './trouble-table';
 
 /** What the trouble is in, how bad it is, and where the trailer stands. */

@@ -1,5 +1,6 @@
 import type { Change } from '../../engine/define/changes';
-import { custom, exhaust, house } from './sources';
+import { custom, house } from '../../trade/bibliography/common';
+import { exhaust } from '../../trade/bibliography/power';
 
 /** What a person can change; never a rating, an outlet or a cord’s gauge. */
 export const changes: readonly Change[] = [

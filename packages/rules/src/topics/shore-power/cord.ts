@@ -1,5 +1,6 @@
 import { part } from '../../engine/define/topic';
-import { circuits, cordTable, custom, dropAdvice, house, wireTable } from './sources';
+import { custom, house, wireTable } from '../../trade/bibliography/common';
+import { circuits, cordTable, dropAdvice } from '../../trade/bibliography/power';
 
 /**
  * The extension cord: what it carries, and what it loses there and back. With two legs the neutral

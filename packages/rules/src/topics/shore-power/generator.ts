@@ -1,6 +1,7 @@
 import { part } from '../../engine/define/topic';
-import { towFit } from '../tow-fit/index';
-import { circuits, exhaust, house, plate, thinAir } from './sources';
+import { house, dataPlate as plate } from '../../trade/bibliography/common';
+import { circuits, exhaust, thinAir } from '../../trade/bibliography/power';
+import { rigTrade } from '../../trade/rig/index';
 
 /**
  * A generator gives less the higher it stands, and a compressor asks for a multiple as it starts.
@@ -11,7 +12,7 @@ import { circuits, exhaust, house, plate, thinAir } from './sources';
 export const generator = part({
   facts: {
     'trip.altitude': {
-      ...towFit.facts['trip.altitude'],
+      ...rigTrade.facts['trip.altitude'],
       label: 'Altitude of the place',
       ask: 'How high is the place where the generator runs?',
       where: 'a map of the place',

@@ -1,11 +1,12 @@
 import { defineTopic, gather } from '../../engine/define/topic';
+import { custom, house, manual } from '../../trade/bibliography/common';
+import { exhaust, lowVolts, neutralSigns, outlets } from '../../trade/bibliography/power';
+import { loads } from '../../trade/power/loads';
+import { supply } from '../../trade/power/supply';
 import { changes } from './changes';
 import { cord } from './cord';
 import { generator } from './generator';
-import { loads } from './loads';
 import { signs, voltages } from './signs';
-import { custom, exhaust, house, lowVolts, manual, neutralSigns, outlets } from './sources';
-import { supply } from './supply';
 
 const parts = [supply, loads, cord, generator, voltages, signs] as const;
 

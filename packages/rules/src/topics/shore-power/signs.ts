@@ -1,14 +1,13 @@
 import { part } from '../../engine/define/topic';
+import { custom, manual } from '../../trade/bibliography/common';
 import {
   circuits,
-  custom,
   highVolts,
   lowestVolts,
   lowVolts,
-  manual,
   neutralSigns,
   neutralSpread,
-} from './sources';
+} from '../../trade/bibliography/power';
 
 /** What a meter reads, leg to neutral, and what is left of it at the trailer. */
 export const voltages = part({

@@ -1,5 +1,5 @@
 import type { Change } from '../../engine/define/changes';
-import { custom, statics } from './sources';
+import { custom, statics } from '../../trade/bibliography/common';
 
 const leave = (fact: string): Change => ({
   kind: 'leave',

@@ -1,5 +1,6 @@
 import { part } from '../../engine/define/topic';
-import { custom, kitWeights } from './sources';
+import { custom } from '../../trade/bibliography/common';
+import { kitWeights } from '../../trade/bibliography/spares-kit';
 
 const weight = { kind: 'quantity', unit: 'lb', least: 0, most: 60_000 } as const;
 const height = { kind: 'quantity', unit: 'in', least: 0, most: 60 } as const;

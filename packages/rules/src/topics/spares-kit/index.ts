@@ -1,20 +1,21 @@
 import { defineTopic, gather } from '../../engine/define/topic';
 import { standingOn } from '../../engine/formula/standing-on';
-import { tires } from '../tires/index';
-import { towFit } from '../tow-fit/index';
+import { custom, partsRating as makersRating } from '../../trade/bibliography/common';
+import { lifting, retorque } from '../../trade/bibliography/spares-kit';
+import { rigTrade } from '../../trade/rig/index';
+import { tireTrade } from '../../trade/tires/index';
 import { changes } from './changes';
 import { liftFacts, spareFacts, tripFacts } from './facts';
 import { leave } from './leave';
 import { lift } from './lifting';
 import { list, thingWeights } from './list';
 import { needs } from './needs';
-import { custom, lifting, makersRating, retorque } from './sources';
 import { spare } from './spare';
 import { stowed } from './stowed';
 
 /** The rig, asked and reckoned as for towing: the kit stands on what that leaves. */
 const rig = standingOn(
-  towFit,
+  rigTrade,
   'payload.used',
   'payload.available',
   'trailer.loaded',
@@ -27,19 +28,19 @@ const rig = standingOn(
 
 const borrowed = {
   facts: {
-    'trailer.axles': towFit.facts['trailer.axles'],
-    'trailer.gvwr': towFit.facts['trailer.gvwr'],
-    'trailer.ballToAxle': towFit.facts['trailer.ballToAxle'],
-    'tire.kind': tires.facts['tire.kind'],
+    'trailer.axles': rigTrade.facts['trailer.axles'],
+    'trailer.gvwr': rigTrade.facts['trailer.gvwr'],
+    'trailer.ballToAxle': rigTrade.facts['trailer.ballToAxle'],
+    'tire.kind': tireTrade.facts['tire.kind'],
   },
   parameters: {
-    'margin.other': towFit.parameters['margin.other'],
-    'tire.imbalance': towFit.parameters['tire.imbalance'],
-    'code.from': tires.parameters['code.from'],
-    'year.one': tires.parameters['year.one'],
-    'year.weeks': tires.parameters['year.weeks'],
-    'age.care': tires.parameters['age.care'],
-    'age.replace': tires.parameters['age.replace'],
+    'margin.other': rigTrade.parameters['margin.other'],
+    'tire.imbalance': rigTrade.parameters['tire.imbalance'],
+    'code.from': tireTrade.parameters['code.from'],
+    'year.one': tireTrade.parameters['year.one'],
+    'year.weeks': tireTrade.parameters['year.weeks'],
+    'age.care': tireTrade.parameters['age.care'],
+    'age.replace': tireTrade.parameters['age.replace'],
   },
 };
 

@@ -1,5 +1,5 @@
 import { part } from '../../engine/define/topic';
-import { house, statics } from './sources';
+import { house, statics } from '../../trade/bibliography/common';
 
 const missed = (label: string, value: number) =>
   ({

@@ -1,6 +1,7 @@
 import type { Decision } from '../../engine/define/shapes';
 import { findingOf, part } from '../../engine/define/topic';
-import { baseList, lifting as liftingRule, makersRating, statics } from './sources';
+import { partsRating as makersRating, statics } from '../../trade/bibliography/common';
+import { baseList, lifting as liftingRule } from '../../trade/bibliography/spares-kit';
 
 const jacks = ['bottle-jack', 'scissor-jack', 'vehicle-jack'] as const;
 

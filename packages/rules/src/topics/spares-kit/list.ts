@@ -1,5 +1,5 @@
 import { part } from '../../engine/define/topic';
-import { baseList, kitWeights } from './sources';
+import { baseList, kitWeights } from '../../trade/bibliography/spares-kit';
 
 const thing = (label: string, value: number) =>
   ({

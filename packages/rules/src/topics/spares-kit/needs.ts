@@ -1,5 +1,6 @@
 import { part } from '../../engine/define/topic';
-import { baseList, house, statics } from './sources';
+import { house, statics } from '../../trade/bibliography/common';
+import { baseList } from '../../trade/bibliography/spares-kit';
 
 const need = (label: string, is: string) =>
   ({ label, unit: 'yes-no', is, source: baseList }) as const;

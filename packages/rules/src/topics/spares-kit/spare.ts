@@ -1,6 +1,7 @@
 import { part } from '../../engine/define/topic';
-import { dateCode, tireAge } from '../tires/sources';
-import { baseList, makersRating, statics } from './sources';
+import { partsRating as makersRating, statics } from '../../trade/bibliography/common';
+import { baseList } from '../../trade/bibliography/spares-kit';
+import { dateCode, tireAge } from '../../trade/bibliography/tires';
 
 /** The spare wheel: there, strong enough, young enough. */
 export const spare = part({

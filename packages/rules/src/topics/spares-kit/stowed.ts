@@ -1,6 +1,5 @@
 import { part } from '../../engine/define/topic';
-import { tongueBand } from '../tow-fit/sources';
-import { makersRating, statics } from './sources';
+import { partsRating as makersRating, statics, tongueBand } from '../../trade/bibliography/common';
 
 /**
  * The kit has a place, and its weight goes where that place puts it.

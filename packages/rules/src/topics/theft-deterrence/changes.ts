@@ -1,5 +1,6 @@
 import type { Change } from '../../engine/define/changes';
-import { charge, house, layers, manual } from './sources';
+import { house, manual } from '../../trade/bibliography/common';
+import { charge, layers } from '../../trade/bibliography/theft-deterrence';
 
 const set = (fact: string, option: string, says: string, asks: number): Change => ({
   kind: 'set',

@@ -1,5 +1,6 @@
 import { part } from '../../engine/define/topic';
-import { chains, custom, manual } from './sources';
+import { custom, manual } from '../../trade/bibliography/common';
+import { chains } from '../../trade/bibliography/theft-deterrence';
 
 const yes = (fact: string) => ({ all: [{ fact, operator: 'equal', value: 'yes' }] });
 

@@ -1,6 +1,7 @@
 import type { Decision } from '../../engine/define/shapes';
 import { part } from '../../engine/define/topic';
-import { custom, exposed } from './sources';
+import { custom } from '../../trade/bibliography/common';
+import { exposed } from '../../trade/bibliography/theft-deterrence';
 
 /**
  * How much it is exposed.

@@ -1,5 +1,6 @@
 import type { Decision } from '../../engine/define/shapes';
-import { insurers, layers } from './sources';
+import { insurers } from '../../trade/bibliography/common';
+import { layers } from '../../trade/bibliography/theft-deterrence';
 
 /** Whether what holds it is enough for how it is exposed. */
 export const holdTable: Decision = {

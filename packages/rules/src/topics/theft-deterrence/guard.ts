@@ -1,6 +1,6 @@
 import { findingOf, part } from '../../engine/define/topic';
+import { layers } from '../../trade/bibliography/theft-deterrence';
 import { holdTable, insurerTable, noticeTable } from './guard-tables';
-import { layers } from './sources';
 
 const no = (fact: string) => ({ all: [{ fact, operator: 'equal', value: 'no' }] });
 

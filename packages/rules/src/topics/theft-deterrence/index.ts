@@ -1,11 +1,12 @@
 import { defineTopic, gather } from '../../engine/define/topic';
+import { custom, insurers, manual } from '../../trade/bibliography/common';
+import { chains, exposed, layers } from '../../trade/bibliography/theft-deterrence';
 import { changes } from './changes';
 import { dangers } from './dangers';
 import { exposure } from './exposure';
 import { guard } from './guard';
 import { insured } from './insured';
 import { measures } from './measures';
-import { chains, custom, exposed, insurers, layers, manual } from './sources';
 import { tracker } from './tracker';
 
 const parts = [exposure, measures, guard, insured, tracker, dangers] as const;

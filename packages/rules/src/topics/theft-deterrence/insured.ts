@@ -1,5 +1,6 @@
 import { part } from '../../engine/define/topic';
-import { custom, insurers, money } from './sources';
+import { custom, insurers } from '../../trade/bibliography/common';
+import { money } from '../../trade/bibliography/theft-deterrence';
 
 /**
  * What would be paid, against what is owed.

@@ -1,6 +1,6 @@
 import type { Parameter, Selection } from '../../engine/define/shapes';
 import { part } from '../../engine/define/topic';
-import { layers, prices } from './sources';
+import { layers, prices } from '../../trade/bibliography/theft-deterrence';
 
 const price = (label: string, value: number): Parameter => ({
   label,

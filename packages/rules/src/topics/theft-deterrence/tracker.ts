@@ -1,6 +1,6 @@
 import { part } from '../../engine/define/topic';
-import { loads } from '../house-battery/loads';
-import { charge, coldCells } from './sources';
+import { loads } from '../../trade/battery/loads';
+import { charge, coldCells } from '../../trade/bibliography/theft-deterrence';
 
 /** How long a tracker tells where it is: sleeping current and reports out of one small battery. */
 export const tracker = part({

@@ -1,7 +1,8 @@
 import type { Decision } from '../../engine/define/shapes';
 import { findingOf, part } from '../../engine/define/topic';
+import { custom, house } from '../../trade/bibliography/common';
+import { loadIndices, makersRating, passengerTires } from '../../trade/bibliography/tires';
 import { loadOfIndex } from './load-index';
-import { custom, house, loadIndices, makersRating, passengerTires } from './sources';
 
 /** Which kind of tire may run where. */
 const service: Decision = {

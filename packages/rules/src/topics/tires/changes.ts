@@ -1,5 +1,5 @@
 import type { Change } from '../../engine/define/changes';
-import { custom } from './sources';
+import { custom } from '../../trade/bibliography/common';
 
 const weighedAsIs = {
   unlessKnown: {

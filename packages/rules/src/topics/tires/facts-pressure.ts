@@ -1,5 +1,5 @@
 import { part } from '../../engine/define/topic';
-import { custom } from './sources';
+import { custom } from '../../trade/bibliography/common';
 
 const weight = { kind: 'quantity', unit: 'lb', least: 0, most: 60_000 } as const;
 const pressure = { kind: 'quantity', unit: 'psi', least: 0, most: 150 } as const;

@@ -1,30 +1,31 @@
 import { defineTopic, gather } from '../../engine/define/topic';
 import { standingOn } from '../../engine/formula/standing-on';
-import { towFit } from '../tow-fit/index';
+import { custom } from '../../trade/bibliography/common';
+import { makersRating, tireAge } from '../../trade/bibliography/tires';
+import { rigTrade } from '../../trade/rig/index';
+import { tireFacts, upgradeFacts, wheelFacts } from '../../trade/tires/facts';
+import { age, speed } from '../../trade/tires/speed-and-age';
 import { capacity } from './capacity';
 import { changes } from './changes';
-import { tireFacts, upgradeFacts, wheelFacts } from './facts';
 import { pressureFacts } from './facts-pressure';
 import { load } from './load';
 import { pressure } from './pressure';
-import { custom, makersRating, tireAge } from './sources';
-import { age, speed } from './speed-and-age';
 import { upgraded } from './upgrade';
 
 /** The rig, asked and reckoned as for towing. */
-const rig = standingOn(towFit, 'axle.trailer', 'axle.front', 'axle.rear');
+const rig = standingOn(rigTrade, 'axle.trailer', 'axle.front', 'axle.rear');
 
 const borrowed = {
   facts: {
-    'vehicle.dualRearWheels': towFit.facts['vehicle.dualRearWheels'],
-    'vehicle.tireCapacityFront': towFit.facts['vehicle.tireCapacityFront'],
-    'vehicle.tireCapacityRear': towFit.facts['vehicle.tireCapacityRear'],
-    'trailer.axles': towFit.facts['trailer.axles'],
-    'trailer.tireCapacity': towFit.facts['trailer.tireCapacity'],
+    'vehicle.dualRearWheels': rigTrade.facts['vehicle.dualRearWheels'],
+    'vehicle.tireCapacityFront': rigTrade.facts['vehicle.tireCapacityFront'],
+    'vehicle.tireCapacityRear': rigTrade.facts['vehicle.tireCapacityRear'],
+    'trailer.axles': rigTrade.facts['trailer.axles'],
+    'trailer.tireCapacity': rigTrade.facts['trailer.tireCapacity'],
   },
   parameters: {
-    'margin.other': towFit.parameters['margin.other'],
-    'tire.imbalance': towFit.parameters['tire.imbalance'],
+    'margin.other': rigTrade.parameters['margin.other'],
+    'tire.imbalance': rigTrade.parameters['tire.imbalance'],
   },
 };
 

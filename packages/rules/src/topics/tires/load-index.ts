@@ -1,5 +1,5 @@
 import type { Table } from '../../engine/define/shapes';
-import { loadIndices } from './sources';
+import { loadIndices } from '../../trade/bibliography/tires';
 
 /** What one tire of each load index may carry. */
 export const loadOfIndex: Table = {

@@ -1,5 +1,6 @@
 import { part } from '../../engine/define/topic';
-import { custom, house, makersRating, statics, weighed } from './sources';
+import { custom, house, statics } from '../../trade/bibliography/common';
+import { makersRating, weighed } from '../../trade/bibliography/tires';
 
 /**
  * What the most loaded tire carries: weighed where it was weighed, else the axles' share of it.

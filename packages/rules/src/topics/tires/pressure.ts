@@ -1,5 +1,6 @@
 import { part } from '../../engine/define/topic';
-import { custom, makersRating } from './sources';
+import { custom } from '../../trade/bibliography/common';
+import { makersRating } from '../../trade/bibliography/tires';
 
 /**
  * Air carries the load; the tire only holds it in.

@@ -1,6 +1,7 @@
 import type { Decision } from '../../engine/define/shapes';
 import { findingOf, part } from '../../engine/define/topic';
-import { custom, house, makersRating } from './sources';
+import { custom, house } from '../../trade/bibliography/common';
+import { makersRating } from '../../trade/bibliography/tires';
 
 const upgrade: Decision = {
   label: 'A tire of a higher load range',

@@ -1,6 +1,7 @@
 import type { Assumption } from '../../engine/define/shapes';
 import { part } from '../../engine/define/topic';
-import { custom, makersRating } from './sources';
+import { custom } from '../../trade/bibliography/common';
+import { makersRating } from '../../trade/bibliography/rig';
 
 /** When something is taken for granted because a place or a permission was not told. */
 export const assumed = part({

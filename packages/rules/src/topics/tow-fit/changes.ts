@@ -1,6 +1,7 @@
 import type { Change } from '../../engine/define/changes';
 import type { Source } from '../../engine/define/source';
-import { ballSizes, custom, makersRating, statics } from './sources';
+import { custom, statics } from '../../trade/bibliography/common';
+import { ballSizes, makersRating } from '../../trade/bibliography/rig';
 
 /** What is asked of people is a matter of manners, not of weights. */
 const manners: Source = {

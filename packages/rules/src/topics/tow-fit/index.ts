@@ -1,18 +1,19 @@
 import { defineTopic, gather } from '../../engine/define/topic';
+import { custom } from '../../trade/bibliography/common';
+import { makersRating } from '../../trade/bibliography/rig';
+import { bars, trailerAxles, vehicleAxles } from '../../trade/rig/axles';
+import { couplings, receiver } from '../../trade/rig/couplings';
+import { equipment, frontalArea } from '../../trade/rig/equipment';
+import { loadFacts } from '../../trade/rig/facts-load';
+import { trailerFacts } from '../../trade/rig/facts-trailer';
+import { vehicleFacts } from '../../trade/rig/facts-vehicle';
+import { combined, payload, vehicleGross } from '../../trade/rig/payload';
+import { tires } from '../../trade/rig/tires';
+import { tongue } from '../../trade/rig/tongue';
+import { loadedWeights, trailerGross } from '../../trade/rig/weights';
 import { assumed, assumptions } from './assumed';
-import { bars, trailerAxles, vehicleAxles } from './axles';
 import { changes } from './changes';
-import { couplings, receiver } from './couplings';
-import { equipment, frontalArea } from './equipment';
-import { loadFacts } from './facts-load';
-import { trailerFacts } from './facts-trailer';
-import { vehicleFacts } from './facts-vehicle';
 import { largest } from './largest';
-import { combined, payload, vehicleGross } from './payload';
-import { custom, makersRating } from './sources';
-import { tires } from './tires';
-import { tongue } from './tongue';
-import { loadedWeights, trailerGross } from './weights';
 
 /** In the order in which limits are listed, and in which the first of two equals binds. */
 const parts = [

@@ -1,13 +1,12 @@
 import { part } from '../../engine/define/topic';
 import {
-  combinedRating,
   custom,
   grossRatings,
-  makersRating,
   payloadLabel,
   statics,
   tongueBand,
-} from './sources';
+} from '../../trade/bibliography/common';
+import { combinedRating, makersRating } from '../../trade/bibliography/rig';
 
 /**
  * The largest trailer, as loaded, that keeps every asked limit of vehicle and hitch within its

@@ -1,5 +1,10 @@
 import { part } from '../../engine/define/topic';
-import { custom, grossRatings, makersRating, statics } from './sources';
+import {
+  custom,
+  grossRatings,
+  partsRating as makersRating,
+  statics,
+} from '../../trade/bibliography/common';
 
 /**
  * Axle loads by moments: the camper at its centre of gravity c, a tongue on an extension e behind

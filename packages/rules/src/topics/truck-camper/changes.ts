@@ -1,5 +1,5 @@
 import type { Change } from '../../engine/define/changes';
-import { custom } from './sources';
+import { custom } from '../../trade/bibliography/common';
 
 /** What a person can change of a loaded camper; never a rating. */
 export const changes: readonly Change[] = [

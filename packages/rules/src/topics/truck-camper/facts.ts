@@ -1,5 +1,6 @@
 import { part } from '../../engine/define/topic';
-import { camperLoading, custom } from './sources';
+import { custom } from '../../trade/bibliography/common';
+import { camperLoading } from '../../trade/bibliography/truck-camper';
 
 const weight = { kind: 'quantity', unit: 'lb', least: 0, most: 20_000 } as const;
 const place = { kind: 'quantity', unit: 'in', least: -200, most: 200 } as const;

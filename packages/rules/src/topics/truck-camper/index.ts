@@ -1,16 +1,17 @@
 import { defineTopic, gather } from '../../engine/define/topic';
 import { standingOn } from '../../engine/formula/standing-on';
-import { towFit } from '../tow-fit/index';
+import { custom, partsRating as makersRating } from '../../trade/bibliography/common';
+import { camperLoading } from '../../trade/bibliography/truck-camper';
+import { rigTrade } from '../../trade/rig/index';
 import { axles } from './axles';
 import { changes } from './changes';
 import { camperFacts, truckFacts } from './facts';
 import { camperLoad } from './load';
-import { camperLoading, custom, makersRating } from './sources';
 import { zone } from './zone';
 
 /** The truck and who and what is in it, asked and reckoned as for towing. */
 const truck = standingOn(
-  towFit,
+  rigTrade,
   'payload.available',
   'vehicle.curb',
   'load.people',
@@ -24,13 +25,13 @@ const truck = standingOn(
 
 const borrowed = {
   facts: {
-    'vehicle.gawrFront': towFit.facts['vehicle.gawrFront'],
-    'vehicle.gawrRear': towFit.facts['vehicle.gawrRear'],
-    'vehicle.tireCapacityRear': towFit.facts['vehicle.tireCapacityRear'],
+    'vehicle.gawrFront': rigTrade.facts['vehicle.gawrFront'],
+    'vehicle.gawrRear': rigTrade.facts['vehicle.gawrRear'],
+    'vehicle.tireCapacityRear': rigTrade.facts['vehicle.tireCapacityRear'],
   },
   parameters: {
-    'margin.other': towFit.parameters['margin.other'],
-    'water.density': towFit.parameters['water.density'],
+    'margin.other': rigTrade.parameters['margin.other'],
+    'water.density': rigTrade.parameters['water.density'],
   },
 };
 

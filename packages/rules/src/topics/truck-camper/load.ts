@@ -1,12 +1,12 @@
 import { part } from '../../engine/define/topic';
 import {
-  camperLoading,
   custom,
   grossRatings,
-  makersRating,
+  partsRating as makersRating,
   payloadLabel,
   statics,
-} from './sources';
+} from '../../trade/bibliography/common';
+import { camperLoading } from '../../trade/bibliography/truck-camper';
 
 /**
  * What the camper weighs on the road, and what may carry it.

@@ -1,5 +1,6 @@
 import { part } from '../../engine/define/topic';
-import { camperLoading, house, statics } from './sources';
+import { house, statics } from '../../trade/bibliography/common';
+import { camperLoading } from '../../trade/bibliography/truck-camper';
 
 /**
  * The centre of gravity of the loaded camper must lie inside the maker's zone; all places are

@@ -1,5 +1,5 @@
 import { part } from '../../engine/define/topic';
-import { house, statics } from './sources';
+import { house, statics } from '../../trade/bibliography/common';
 
 const size = (label: string, of: string) =>
   ({ label, unit: 'lb', is: `max(0, ${of}, -${of})`, source: statics }) as const;

@@ -1,5 +1,6 @@
 import { part } from '../../engine/define/topic';
-import { house, intervals, restoredBound, statics } from './sources';
+import { house, restoredBound, statics } from '../../trade/bibliography/common';
+import { intervals } from '../../trade/bibliography/weigh-in';
 
 /** The share at each corner of what the three front readings may truly be. */
 const ends = ['least', 'most'] as const;

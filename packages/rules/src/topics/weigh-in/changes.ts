@@ -1,5 +1,5 @@
 import type { Change } from '../../engine/define/changes';
-import { custom } from './sources';
+import { custom } from '../../trade/bibliography/common';
 
 /** A weight that was read is not changed by words; only the weighing can be done better. */
 export const changes: readonly Change[] = [

@@ -1,5 +1,6 @@
 import { part } from '../../engine/define/topic';
-import { custom, printedSteps } from './sources';
+import { custom } from '../../trade/bibliography/common';
+import { printedSteps } from '../../trade/bibliography/weigh-in';
 
 const reading = { kind: 'quantity', unit: 'lb', least: 0, most: 60_000 } as const;
 const tight = 'the ticket of the pass with the bars tight';

@@ -1,6 +1,7 @@
 import { defineTopic, gather } from '../../engine/define/topic';
 import { standingOn } from '../../engine/formula/standing-on';
-import { towFit } from '../tow-fit/index';
+import { custom, partsRating as makersRating } from '../../trade/bibliography/common';
+import { rigTrade } from '../../trade/rig/index';
 import { againstEstimate } from './against-estimate';
 import { barsWeighed } from './bars';
 import { changes } from './changes';
@@ -8,13 +9,12 @@ import { otherFacts, ticketFacts } from './facts';
 import { limits } from './limits';
 import { readings } from './readings';
 import { sides } from './sides';
-import { custom, makersRating } from './sources';
 import { tickets } from './tickets';
 import { weighed } from './weights';
 
 /** The rig as it was estimated for towing, and the ratings that count. */
 const rig = standingOn(
-  towFit,
+  rigTrade,
   'trailer.loaded',
   'tongue.loaded',
   'vehicle.curb',
@@ -31,15 +31,15 @@ const rig = standingOn(
 
 const borrowed = {
   facts: {
-    'vehicle.gvwr': towFit.facts['vehicle.gvwr'],
-    'vehicle.gawrFront': towFit.facts['vehicle.gawrFront'],
-    'vehicle.gawrRear': towFit.facts['vehicle.gawrRear'],
-    'trailer.gvwr': towFit.facts['trailer.gvwr'],
+    'vehicle.gvwr': rigTrade.facts['vehicle.gvwr'],
+    'vehicle.gawrFront': rigTrade.facts['vehicle.gawrFront'],
+    'vehicle.gawrRear': rigTrade.facts['vehicle.gawrRear'],
+    'trailer.gvwr': rigTrade.facts['trailer.gvwr'],
   },
   parameters: {
-    'margin.other': towFit.parameters['margin.other'],
-    'margin.towRating': towFit.parameters['margin.towRating'],
-    'tongue.none': towFit.parameters['tongue.none'],
+    'margin.other': rigTrade.parameters['margin.other'],
+    'margin.towRating': rigTrade.parameters['margin.towRating'],
+    'tongue.none': rigTrade.parameters['tongue.none'],
   },
 };
 

@@ -1,5 +1,9 @@
 import { part } from '../../engine/define/topic';
-import { grossRatings, makersRating, payloadLabel } from './sources';
+import {
+  grossRatings,
+  partsRating as makersRating,
+  payloadLabel,
+} from '../../trade/bibliography/common';
 
 const rated = { margin: 'margin.other', source: grossRatings } as const;
 

@@ -1,5 +1,6 @@
 import { part } from '../../engine/define/topic';
-import { house, intervals } from './sources';
+import { house } from '../../trade/bibliography/common';
+import { intervals } from '../../trade/bibliography/weigh-in';
 
 const least = (name: string): string => `${name} * (1 - scale.tolerance) - scale.step / 2`;
 const most = (name: string): string => `${name} * (1 + scale.tolerance) + scale.step / 2`;

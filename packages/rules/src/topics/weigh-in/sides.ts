@@ -1,5 +1,5 @@
 import { part } from '../../engine/define/topic';
-import { house, statics } from './sources';
+import { house, statics } from '../../trade/bibliography/common';
 
 /** Side to side, by wheel scale: the heavier side against half of the whole. */
 export const sides = part({

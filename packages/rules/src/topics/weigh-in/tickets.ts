@@ -1,5 +1,6 @@
 import { part } from '../../engine/define/topic';
-import { custom, intervals, statics } from './sources';
+import { custom, statics } from '../../trade/bibliography/common';
+import { intervals } from '../../trade/bibliography/weigh-in';
 
 /**
  * Tickets that cannot all be of this rig are refused with the reason: nothing is read off them, so

@@ -1,5 +1,5 @@
 import { part } from '../../engine/define/topic';
-import { grossRatings, payloadLabel, statics, tongueBand } from './sources';
+import { grossRatings, payloadLabel, statics, tongueBand } from '../../trade/bibliography/common';
 
 /**
  * What the passes tell of trailer, tongue and axles. F, R, T: front, rear and trailer axles; 1 bars

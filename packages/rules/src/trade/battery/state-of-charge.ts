@@ -1,0 +1,185 @@
+import { part } from '../../engine/define/topic';
+import {
+  chosenVoltages,
+  dataPlate,
+  depthAllowed,
+  energyBalance,
+  otherVoltages,
+} from '../bibliography/battery';
+import { custom, house } from '../bibliography/common';
+import { byChemistry, chargeBy, voltsAt } from './voltage-tables';
+
+/**
+ * How full it is: by a monitor that counts, else by what the voltage leaves open.
+ *
+ *     empty ├──── stop ──┤▒▒▒▒▒▒▒▒├────────┤ full
+ *                  charge.low … charge.high
+ */
+export const stateOfCharge = part({
+  facts: {
+    'monitor.stateOfCharge': {
+      kind: 'quantity',
+      label: 'State of charge on a shunt-based monitor',
+      noun: 'the monitor’s reading',
+      unit: '%',
+      least: 0,
+      most: 100,
+      ask: 'What does the battery monitor show, if there is one that counts through a shunt?',
+      where: 'the monitor’s display; a panel with four lights is only a voltage gauge',
+    },
+  },
+  parameters: {
+    'reading.tellsLittle': {
+      label: 'Spread of charge from which a voltage tells little',
+      unit: '%',
+      values: [{ from: '2020-01-01', value: 30 }],
+      range: [10, 50],
+      source: house,
+    },
+    'margin.battery': {
+      label: 'Margin kept above the stop line',
+      unit: '%',
+      values: [{ from: '2020-01-01', value: 20 }],
+      range: [0, 40],
+      source: house,
+    },
+  },
+  formulas: {
+    'charge.lowFlooded': chargeBy('Flooded', 'reading.low'),
+    'charge.lowAgm': chargeBy('Agm', 'reading.low'),
+    'charge.lowGel': chargeBy('Gel', 'reading.low'),
+    'charge.lowLifepo4': chargeBy('Lifepo4', 'reading.low'),
+    'charge.highFlooded': chargeBy('Flooded', 'reading.high'),
+    'charge.highAgm': chargeBy('Agm', 'reading.high'),
+    'charge.highGel': chargeBy('Gel', 'reading.high'),
+    'charge.highLifepo4': chargeBy('Lifepo4', 'reading.high'),
+    'charge.low': {
+      label: 'Least state of charge by the voltage',
+      noun: 'the least charge that the voltage allows',
+      unit: '%',
+      is: byChemistry('charge.low'),
+      source: chosenVoltages,
+    },
+    'charge.high': {
+      label: 'Most state of charge by the voltage',
+      noun: 'the most charge that the voltage allows',
+      unit: '%',
+      is: byChemistry('charge.high'),
+      source: chosenVoltages,
+    },
+    'charge.spread': {
+      label: 'How much of the charge the voltage leaves open',
+      noun: 'what the voltage leaves open',
+      unit: '%',
+      is: 'charge.high - charge.low',
+      source: otherVoltages,
+    },
+    'monitor.isRead': {
+      label: 'A monitor that counts was read',
+      unit: 'yes-no',
+      is: 'known(monitor.stateOfCharge)',
+      source: dataPlate,
+    },
+    'monitor.isBelied': {
+      label: 'The monitor shows more than the voltage allows',
+      unit: 'yes-no',
+      is: 'monitor.isRead && known(battery.voltage) && monitor.stateOfCharge > charge.high',
+      source: custom,
+    },
+    'charge.read': {
+      label: 'State of charge as far as it can be read',
+      noun: 'the state of charge',
+      unit: '%',
+      is: 'choose(monitor.isRead && !monitor.isBelied, monitor.stateOfCharge, between(charge.low, charge.high))',
+      source: chosenVoltages,
+    },
+    'battery.stateOfCharge': {
+      label: 'State of charge',
+      noun: 'the state of charge',
+      unit: '%',
+      is: 'choose(monitor.isBelied, between(charge.low, charge.high), choose(monitor.isRead, monitor.stateOfCharge, needs(charge.read, battery.voltage)))',
+      source: chosenVoltages,
+    },
+    'battery.discharged': {
+      label: 'Discharged so far',
+      noun: 'the charge used so far',
+      unit: '%',
+      is: '1 - charge.read',
+      source: energyBalance,
+    },
+    'stop.stateOfCharge': {
+      label: 'State of charge at the stop line',
+      unit: '%',
+      is: '1 - battery.depth',
+      source: depthAllowed,
+    },
+    'stop.voltage': {
+      label: 'Resting voltage at the stop line',
+      unit: 'V',
+      is: `bank.blocks * ${voltsAt('stop.stateOfCharge')}`,
+      source: chosenVoltages,
+    },
+    'monitor.voltage': {
+      label: 'Resting voltage that goes with the monitor’s reading',
+      unit: 'V',
+      is: `needs(bank.blocks * ${voltsAt('monitor.stateOfCharge')}, monitor.stateOfCharge)`,
+      source: chosenVoltages,
+    },
+  },
+  limits: {
+    'state-of-charge': {
+      label: 'Depth of discharge',
+      short: 'the depth of discharge',
+      used: 'battery.discharged',
+      limit: 'battery.depth',
+      margin: 'margin.battery',
+      askedBy: ['battery.voltage', 'monitor.stateOfCharge'],
+      source: depthAllowed,
+    },
+  },
+  findings: {
+    'monitor-needed': {
+      label: 'Monitor',
+      askedBy: ['battery.voltage'],
+      care: {
+        when: {
+          all: [
+            { fact: 'monitor.isRead', operator: 'equal', value: 'no' },
+            {
+              fact: 'charge.spread',
+              operator: 'greaterThan',
+              value: { fact: 'reading.tellsLittle' },
+            },
+          ],
+        },
+        says: 'This voltage says almost nothing of the charge; LiFePO₄ is flat over most of its range, and a battery not at rest misleads. A shunt-based monitor, which counts what goes in and out, is what tells it.',
+      },
+      otherwise: 'The charge is told well enough by the voltage, or a monitor counts it.',
+      source: custom,
+    },
+    'monitor-drift': {
+      label: 'Monitor against voltage',
+      askedByKnown: ['monitor.stateOfCharge', 'battery.voltage'],
+      care: {
+        when: {
+          any: [
+            {
+              fact: 'monitor.stateOfCharge',
+              operator: 'lessThan',
+              value: { fact: 'charge.low' },
+            },
+            {
+              fact: 'monitor.stateOfCharge',
+              operator: 'greaterThan',
+              value: { fact: 'charge.high' },
+            },
+          ],
+        },
+        says: 'The monitor and the voltage disagree, and the lower one counts: charge it full and set the monitor anew, and see that its capacity is set right.',
+      },
+      otherwise: 'The monitor agrees with the voltage as far as that can tell.',
+      unsure: 'The monitor and the voltage may disagree: read the voltage again at rest.',
+      source: custom,
+    },
+  },
+});

@@ -1,0 +1,53 @@
+import type { Source } from '../../engine/define/shapes';
+
+/** Where the numbers and reckonings on tires come from. */
+export const loadIndices: Source = {
+  class: 'published',
+  cite: 'ISO 4000-1 / ETRTO',
+  section: 'load index',
+  note: 'What each load index from 0 to 125 stands for, in kilograms.',
+};
+
+export const speedSymbols: Source = {
+  class: 'from-memory',
+  cite: 'ISO 4000-1 / ETRTO',
+  section: 'speed symbol',
+  note: 'N to Y stand so in the published lists; L, M and the 65 mph of a trailer tire without a symbol are from memory.',
+};
+
+export const passengerTires: Source = {
+  class: 'published',
+  cite: '49 CFR 571.120',
+  section: 'S5.1.2',
+  note: 'A passenger-car tire on a trailer, truck or multipurpose vehicle counts with its rating divided by 1.10; light vehicles have the same rule in 49 CFR 571.110, its section from memory.',
+};
+
+export const dateCode: Source = {
+  class: 'published',
+  cite: '49 CFR 574.5',
+  note: 'The tire identification number ends in the week and the year of making; that three digits mean before 2000 is from memory.',
+};
+
+export const tireAge: Source = {
+  class: 'common-practice',
+  cite: 'Custom of the trade',
+  note: 'A closer look from the fifth year, replaced by the sixth to seventh, whatever the tread.',
+};
+
+export const weighed: Source = {
+  class: 'common-practice',
+  cite: 'Custom of the trade',
+  note: 'A weighed wheel wins over a reckoned one; wheels not weighed count as the reckoning has them.',
+};
+
+export const makersRating: Source = {
+  class: 'common-practice',
+  cite: 'Rating stated by the maker',
+  note: 'On the sidewall, the wheel or in the tire maker’s tables; the lowest-rated part counts.',
+};
+
+export const calendar: Source = {
+  class: 'published',
+  cite: 'Gregorian calendar',
+  note: 'A mean year has 365.2425 days, 52.1775 weeks.',
+};

@@ -1,0 +1,92 @@
+import { findingOf, part } from '../../engine/define/topic';
+import { custom, manual } from '../bibliography/common';
+import { connectionCustom } from '../bibliography/gas';
+import { connectionTable } from './connection-table';
+
+/** May this appliance be connected here? Decided by the inlet pressure on its plate. */
+export const connection = part({
+  facts: {
+    'appliance.inlet': {
+      kind: 'choice',
+      label: 'What the data plate asks for at the inlet',
+      noun: 'the inlet pressure on the plate',
+      options: ['11-inwc', 'cylinder-pressure', 'unreadable'],
+      ask: 'What inlet pressure does the data plate of the appliance state?',
+      where: 'data plate of the appliance: 11 inWC, or psi, at the inlet',
+      means: '11 inches of water column is less than half a pound to the square inch.',
+    },
+    'appliance.ownRegulator': {
+      kind: 'choice',
+      label: 'The appliance’s own regulator',
+      options: ['none', 'trim', 'high-pressure'],
+      ask: 'Has it a regulator of its own: none, a small trim one inside, or one that screws onto a cylinder?',
+      where: 'on its hose or at its inlet',
+      means: 'A trim regulator evens out 11 inWC; a high-pressure one takes cylinder pressure.',
+    },
+    'supply.point': {
+      kind: 'choice',
+      label: 'Where the gas is to be taken',
+      options: ['after-regulator', 'trailer-cylinder', 'separate-cylinder'],
+      ask: 'Where is it to be connected: after the trailer’s regulator, at the trailer’s cylinder, or at a cylinder of its own?',
+      where: 'follow the hose',
+    },
+    'supply.adapter': {
+      kind: 'yes-no',
+      label: 'An adapter that defeats a regulator or a fitting’s keying',
+      noun: 'whether an adapter defeats a regulator or a fitting’s keying',
+      ask: 'Is there an adapter between, so that a fitting goes on which otherwise would not?',
+      where: 'along the hose',
+      silent: {
+        value: 'no',
+        says: 'Every fitting goes on as it was sold, without an adapter.',
+        source: connectionCustom,
+        quiet: true,
+      },
+    },
+    'appliance.usedAt': {
+      kind: 'choice',
+      label: 'Where it burns',
+      options: ['open-air', 'built-in', 'indoors'],
+      ask: 'Does it burn in the open air, is it built in with its own flue, or is it carried indoors?',
+      where: 'told by the owner',
+    },
+    'gas.smell': {
+      kind: 'yes-no',
+      label: 'Gas is smelled, or an alarm sounds',
+      ask: 'Do you smell gas, or does the gas or carbon monoxide alarm sound?',
+      where: 'there and now',
+    },
+  },
+  decisions: { 'supply.connection': connectionTable },
+  findings: {
+    smell: {
+      label: 'Smell of gas',
+      first: true,
+      askedBy: ['gas.smell'],
+      stop: {
+        when: { all: [{ fact: 'gas.smell', operator: 'equal', value: 'yes' }] },
+        says: 'Everybody out now, touch no switch, no flame; shut the cylinder if it is on your way. Then, from well away, call the emergency number; nobody goes back in before a professional has found the leak.',
+      },
+      otherwise: 'No gas is smelled and no alarm sounds.',
+      unsure: 'If anyone smells gas or an alarm sounds: out first, then call.',
+      source: custom,
+    },
+    connection: findingOf('supply.connection', connectionTable, {
+      askedBy: ['appliance.inlet', 'appliance.ownRegulator', 'supply.point', 'supply.adapter'],
+      unsure:
+        'Do not connect it yet: read the inlet pressure on its plate, see what regulator it has, and follow the hose. In doubt, a separate cylinder with the appliance’s own regulator.',
+    }),
+    'burns-indoors': {
+      label: 'Where it burns',
+      first: true,
+      askedBy: ['appliance.usedAt'],
+      stop: {
+        when: { all: [{ fact: 'appliance.usedAt', operator: 'equal', value: 'indoors' }] },
+        says: 'Open air only: a portable gas appliance indoors gives off carbon monoxide, which has no smell and kills sleepers. Never heat a sleeping space with it.',
+      },
+      otherwise: 'It burns in the open air, or is built in with its own flue.',
+      unsure: 'Find out where it is to burn: a portable appliance only in the open air.',
+      source: manual,
+    },
+  },
+});

@@ -1,0 +1,212 @@
+import { part } from '../../engine/define/topic';
+import { custom, house } from '../bibliography/common';
+import { fillingDensity, propaneTables, tankFill, weighing } from '../bibliography/gas';
+
+/** What is on board: cylinders told in pounds, or a tank told in gallons of water. */
+export const cylinderFacts = part({
+  facts: {
+    'cylinder.fill': {
+      kind: 'quantity',
+      label: 'Rated fill of the cylinder in use',
+      noun: 'the cylinder’s rated fill',
+      unit: 'lb',
+      least: 1,
+      most: 420,
+      exact: true,
+      ask: 'How many pounds does one cylinder take: twenty, thirty, forty?',
+      where: 'its label; the pounds it is sold by already are the legal fill',
+    },
+    'cylinder.waterCapacity': {
+      kind: 'quantity',
+      label: 'Water capacity stamped on the collar',
+      unit: 'lb',
+      least: 2,
+      most: 1000,
+      exact: true,
+      ask: 'What does the collar say after WC?',
+      where: 'stamped on the collar: WC, in pounds of water',
+      means: 'The water it would hold if it were full to the brim.',
+    },
+    'cylinder.scaleWeight': {
+      kind: 'quantity',
+      label: 'Cylinder on the scale',
+      unit: 'lb',
+      least: 1,
+      most: 700,
+      ask: 'What does the cylinder weigh as it stands?',
+      where: 'a bathroom or luggage scale, valve shut, hose off',
+    },
+    'cylinder.tare': {
+      kind: 'quantity',
+      label: 'Tare stamped on the collar',
+      noun: 'the tare',
+      unit: 'lb',
+      least: 1,
+      most: 300,
+      exact: true,
+      ask: 'What does the collar say after TW?',
+      where: 'stamped on the collar: TW, the weight of the empty cylinder',
+    },
+    'cylinder.spare': {
+      kind: 'quantity',
+      label: 'Full cylinders of the same kind beside it',
+      noun: 'the number of full cylinders beside it',
+      unit: '',
+      least: 0,
+      most: 12,
+      ask: 'How many more full cylinders of that size are there?',
+      where: 'on the A-frame or in the locker',
+      silent: { value: 0, says: 'No full cylinder stands beside it.', source: custom, quiet: true },
+    },
+    'tank.waterCapacity': {
+      kind: 'quantity',
+      label: 'Built-in tank, gallons of water',
+      unit: 'gal',
+      least: 1,
+      most: 500,
+      exact: true,
+      ask: 'How many gallons of water does the built-in tank hold by its plate?',
+      where: 'plate on the tank; most trailers have cylinders instead',
+    },
+    'tank.gauge': {
+      kind: 'quantity',
+      label: 'Gauge of the built-in tank',
+      unit: '%',
+      least: 0,
+      most: 100,
+      ask: 'What does the gauge on the tank show?',
+      where: 'the dial on the tank itself, in parts of its volume',
+    },
+  },
+  parameters: {
+    'fill.density': {
+      label: 'Legal fill by weight, of the water it would hold',
+      unit: '%',
+      values: [{ from: '2020-01-01', value: 42 }],
+      source: fillingDensity,
+    },
+    'fill.tankMost': {
+      label: 'Legal fill of a tank, of its volume',
+      unit: '%',
+      values: [{ from: '2020-01-01', value: 80 }],
+      source: tankFill,
+    },
+    'fill.tolerance': {
+      label: 'What a household scale may be off',
+      unit: 'lb',
+      values: [{ from: '2020-01-01', value: 1 }],
+      range: [0.2, 2],
+      source: house,
+    },
+    'gas.least': {
+      label: 'Gas below which a cylinder counts as empty',
+      unit: 'lb',
+      values: [{ from: '2020-01-01', value: 0.5 }],
+      range: [0.1, 2],
+      source: house,
+    },
+    'propane.heat': {
+      label: 'Heat of a pound of propane',
+      unit: 'Btu/lb',
+      values: [{ from: '2020-01-01', value: 21_548 }],
+      source: propaneTables,
+    },
+    'propane.heatPerGallon': {
+      label: 'Heat of a gallon of propane',
+      unit: 'Btu/gal',
+      values: [{ from: '2020-01-01', value: 91_502 }],
+      source: propaneTables,
+    },
+    'propane.density': {
+      label: 'Weight of liquid propane at 60 °F',
+      unit: 'lb/gal',
+      values: [{ from: '2020-01-01', value: 4.2 }],
+      source: propaneTables,
+    },
+  },
+  formulas: {
+    'cylinder.full': {
+      label: 'Propane in a full cylinder',
+      unit: 'lb',
+      is: 'choose(known(cylinder.waterCapacity), cylinder.waterCapacity * fill.density, cylinder.fill)',
+      source: fillingDensity,
+    },
+    'tank.isTold': {
+      label: 'A built-in tank is told of',
+      unit: 'yes-no',
+      is: 'given(tank.waterCapacity) || given(tank.gauge)',
+      source: custom,
+    },
+    'cylinder.isTold': {
+      label: 'A cylinder is told of',
+      unit: 'yes-no',
+      is: 'given(cylinder.fill) || given(cylinder.waterCapacity) || given(cylinder.scaleWeight) || given(cylinder.tare)',
+      source: custom,
+    },
+    'gas.inUse': {
+      label: 'Propane in the cylinder in use',
+      unit: 'lb',
+      is: 'choose(given(cylinder.scaleWeight) || given(cylinder.tare), max(0, cylinder.scaleWeight - cylinder.tare), choose(tank.isTold && !cylinder.isTold, 0, cylinder.full))',
+      source: weighing,
+    },
+    'gas.beside': {
+      label: 'Propane in full cylinders beside it',
+      unit: 'lb',
+      is: 'choose(cylinder.spare > 0, cylinder.spare * cylinder.full, 0)',
+      source: fillingDensity,
+    },
+    'tank.gallons': {
+      label: 'Propane in the built-in tank',
+      unit: 'gal',
+      is: 'choose(tank.isTold, tank.waterCapacity * tank.gauge, 0)',
+      source: tankFill,
+    },
+    'gas.aboard': {
+      label: 'Propane on board',
+      unit: 'lb',
+      is: 'gas.inUse + gas.beside + tank.gallons * propane.density',
+      source: propaneTables,
+    },
+    'energy.aboard': {
+      label: 'Energy on board',
+      unit: 'Btu',
+      is: '(gas.inUse + gas.beside) * propane.heat + tank.gallons * propane.heatPerGallon',
+      source: propaneTables,
+    },
+    'fill.weighedMost': {
+      label: 'Most it may hold on a household scale',
+      unit: 'lb',
+      is: 'cylinder.full + fill.tolerance',
+      source: fillingDensity,
+    },
+  },
+  findings: {
+    'cylinder-overfilled': {
+      label: 'Cylinder filled too far',
+      askedBy: ['cylinder.scaleWeight'],
+      stop: {
+        when: {
+          all: [
+            { fact: 'gas.inUse', operator: 'greaterThan', value: { fact: 'fill.weighedMost' } },
+          ],
+        },
+        says: 'The cylinder holds more than its legal fill: there is no room for the liquid to expand, and it may blow off. Leave it outdoors, away from any flame, and have a filling station bleed it; do not do it yourself.',
+      },
+      otherwise: 'The cylinder holds no more than its legal fill.',
+      unsure: 'It may be filled too far: read water capacity and tare on the collar.',
+      source: fillingDensity,
+    },
+    'tank-overfilled': {
+      label: 'Tank filled too far',
+      askedBy: ['tank.gauge'],
+      stop: {
+        when: {
+          all: [{ fact: 'tank.gauge', operator: 'greaterThan', value: { fact: 'fill.tankMost' } }],
+        },
+        says: 'The tank holds more than four fifths of its volume: there is no room for the liquid to expand. Keep flames away and call the filler.',
+      },
+      otherwise: 'The tank is filled to four fifths of its volume at the most.',
+      source: tankFill,
+    },
+  },
+});

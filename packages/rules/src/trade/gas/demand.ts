@@ -1,0 +1,185 @@
+import { part } from '../../engine/define/topic';
+import { loads } from '../battery/loads';
+import { custom, dataPlate, house } from '../bibliography/common';
+import { balance, propaneTables, weighing } from '../bibliography/gas';
+
+/**
+ * What the appliances ask for, and how long the gas lasts.
+ *
+ *     cylinder ─► regulator ─► pipe, hose ─┬─► furnace     input × hours × duty
+ *                                          └─► appliances  input × hours × duty
+ */
+export const demand = part({
+  facts: {
+    'gas.appliances': {
+      kind: 'rows',
+      label: 'Gas appliances',
+      ask: 'What else burns gas, how many Btu/h has each, and for how long a day?',
+      where: 'data plates of the appliances',
+      columns: {
+        input: { label: 'Input', unit: 'Btu/h', least: 0, most: 400_000, required: true },
+        hours: { label: 'Hours', unit: 'h', least: 0, most: 24, required: false },
+        duty: { label: 'Duty', unit: '%', least: 0, most: 100, required: false },
+      },
+      silent: {
+        value: 'none',
+        says: 'No gas appliances are counted.',
+        source: custom,
+        quiet: true,
+      },
+    },
+    'furnace.input': {
+      kind: 'quantity',
+      label: 'Furnace input',
+      unit: 'Btu/h',
+      least: 0,
+      most: 120_000,
+      exact: true,
+      ask: 'How many Btu/h does the furnace take?',
+      where: 'data plate of the furnace: input, not output',
+      silent: { value: 0, says: 'No furnace is counted.', source: custom, quiet: true },
+    },
+    'trip.nights': {
+      kind: 'quantity',
+      label: 'Nights it must last',
+      noun: 'the nights it must last',
+      unit: '',
+      least: 1,
+      most: 200,
+      ask: 'For how many nights must the gas last?',
+      where: 'told by the owner',
+      silent: { value: 1, says: 'It must last one night.', source: custom, quiet: true },
+    },
+  },
+  parameters: {
+    'time.day': loads.parameters['time.day'],
+    'margin.gas': {
+      label: 'Gas kept back',
+      unit: '%',
+      values: [{ from: '2020-01-01', value: 20 }],
+      range: [5, 40],
+      source: house,
+    },
+  },
+  formulas: {
+    'demand.atOnce': {
+      label: 'Everything burning at once',
+      unit: 'Btu/h',
+      is: 'furnace.input + sum(gas.appliances.input)',
+      source: dataPlate,
+    },
+    'demand.average': {
+      label: 'Burning at once, each for its share of the time',
+      unit: 'Btu/h',
+      is: 'furnace.input * furnace.duty + sum(gas.appliances.input * choose(given(gas.appliances.duty), gas.appliances.duty, 1))',
+      source: balance,
+    },
+    'furnace.heatNight': {
+      label: 'Furnace, a night',
+      unit: 'Btu',
+      is: 'choose(furnace.input > 0, furnace.input * furnace.hours * furnace.duty, 0)',
+      source: balance,
+    },
+    'furnace.gasNight': {
+      label: 'Propane for the furnace, a night',
+      unit: 'lb',
+      is: 'needs(furnace.heatNight / propane.heat, furnace.input)',
+      source: propaneTables,
+    },
+    'blower.night': {
+      label: 'Blower of the furnace, a night, from the battery',
+      unit: 'Ah',
+      is: 'needs(blower.ampHours, furnace.blowerCurrent)',
+      source: balance,
+    },
+    'demand.daily': {
+      label: 'Gas a day and night',
+      unit: 'Btu',
+      is: 'furnace.heatNight + sum(gas.appliances.input * choose(given(gas.appliances.hours), gas.appliances.hours, time.day) * choose(given(gas.appliances.duty), gas.appliances.duty, 1))',
+      source: balance,
+    },
+    'demand.listed': {
+      label: 'Something that burns is told; without an end where it is not',
+      unit: '',
+      is: 'choose(given(furnace.input) || count(gas.appliances) > 0, 0, unlimited)',
+      source: custom,
+    },
+    'gas.daily': {
+      label: 'Propane a day and night',
+      unit: 'lb',
+      is: 'needs(demand.daily / propane.heat, demand.listed)',
+      source: propaneTables,
+    },
+    'gas.needed': {
+      label: 'Gas for all nights',
+      unit: 'Btu',
+      is: 'demand.daily * trip.nights',
+      source: balance,
+    },
+    'gas.neededPounds': {
+      label: 'Propane for all nights',
+      unit: 'lb',
+      is: 'gas.needed / propane.heat',
+      source: propaneTables,
+    },
+    'gas.counted': {
+      label: 'Propane on board, counted by its heat',
+      unit: 'lb',
+      is: 'energy.aboard / propane.heat',
+      source: propaneTables,
+    },
+    'gas.hours': {
+      label: 'Hours with everything burning at once',
+      unit: 'h',
+      is: 'choose(demand.atOnce > 0, energy.aboard / demand.atOnce, unlimited)',
+      source: balance,
+    },
+    'gas.days': {
+      label: 'Such days and nights',
+      unit: 'd',
+      is: 'choose(demand.daily > 0, energy.aboard / demand.daily * time.day, unlimited)',
+      source: balance,
+    },
+  },
+  limits: {
+    gas: {
+      label: 'Gas for the nights',
+      short: 'the gas',
+      used: 'gas.neededPounds',
+      limit: 'gas.counted',
+      margin: 'margin.gas',
+      askedBy: ['trip.nights'],
+      source: balance,
+    },
+  },
+  findings: {
+    'gas-left': {
+      label: 'What is left',
+      askedBy: [
+        'cylinder.fill',
+        'cylinder.waterCapacity',
+        'cylinder.scaleWeight',
+        'cylinder.tare',
+        'tank.waterCapacity',
+        'tank.gauge',
+      ],
+      stop: {
+        when: {
+          all: [{ fact: 'gas.aboard', operator: 'lessThan', value: { fact: 'gas.least' } }],
+        },
+        says: 'There is as good as no gas left: have it filled before you rely on it.',
+      },
+      care: {
+        when: {
+          all: [
+            { fact: 'demand.daily', operator: 'greaterThan', value: { fact: 'energy.aboard' } },
+          ],
+        },
+        says: 'What is on board does not last one such day and night: carry more, or burn less.',
+      },
+      otherwise: 'There is gas for one such day and night at least.',
+      unsure: 'It may be empty: weigh the cylinder and take off the tare stamped on its collar.',
+      source: weighing,
+    },
+  },
+});

@@ -1,0 +1,233 @@
+import { part } from '../../engine/define/topic';
+import { custom } from '../bibliography/common';
+import {
+  boilRule,
+  boilSpread,
+  fillingDensity,
+  usualSizes,
+  vapourPressure,
+} from '../bibliography/gas';
+import { rigTrade } from '../rig/index';
+
+/**
+ * Liquid must boil before it burns, and it boils by the warmth that comes through the wetted wall.
+ * A small, cold or nearly empty cylinder starves the burners whatever its energy.
+ *
+ *     Btu/h = diameter × length × K(fill) × (1 at 0 °F, 2 at 20 °F, 0 at −20 °F)
+ */
+export const vapour = part({
+  facts: {
+    'outside.temperature': {
+      kind: 'quantity',
+      label: 'Outside temperature',
+      noun: 'the outside temperature',
+      unit: '°F',
+      least: -60,
+      most: 130,
+      ask: 'How cold does it get outside while it must burn?',
+      where: 'the forecast’s low for the place',
+    },
+    'cylinder.diameter': {
+      kind: 'quantity',
+      label: 'Diameter of the cylinder',
+      unit: 'in',
+      least: 4,
+      most: 60,
+      ask: 'How wide is the cylinder?',
+      where: 'a tape around it, divided by 3.14',
+    },
+    'cylinder.length': {
+      kind: 'quantity',
+      label: 'Length of the cylinder’s shell',
+      unit: 'in',
+      least: 5,
+      most: 240,
+      ask: 'How long is its shell, without collar and foot ring?',
+      where: 'a tape along it',
+    },
+    'cylinder.feeding': {
+      kind: 'quantity',
+      label: 'Cylinders open at once',
+      noun: 'the number of cylinders open at once',
+      unit: '',
+      least: 1,
+      most: 6,
+      ask: 'How many cylinders feed the regulator at the same time?',
+      where: 'open valves; a changeover regulator draws from one',
+      silent: { value: 1, says: 'One cylinder feeds at a time.', source: custom, quiet: true },
+    },
+  },
+  parameters: {
+    'water.density': rigTrade.parameters['water.density'],
+    'vapour.spread': {
+      label: 'How many times the rule may be off, either way',
+      unit: '',
+      values: [{ from: '2020-01-01', value: 2 }],
+      range: [1.5, 4],
+      source: boilSpread,
+    },
+  },
+  tables: {
+    boilByFill: {
+      label: 'K by fill of the container’s volume',
+      keyUnit: '%',
+      valueUnit: 'Btu/h/in²',
+      rows: [
+        [0, 0],
+        [10, 45],
+        [20, 60],
+        [30, 70],
+        [40, 80],
+        [50, 90],
+        [60, 100],
+      ],
+      source: boilRule,
+    },
+    boilByCold: {
+      label: 'Temperature factor of vaporisation',
+      keyUnit: '°F',
+      valueUnit: '1',
+      rows: [
+        [-20, 0],
+        [0, 1],
+        [20, 2],
+        [60, 4],
+      ],
+      source: boilRule,
+    },
+    usualDiameter: {
+      label: 'Usual diameter by rated pounds',
+      keyUnit: 'lb',
+      valueUnit: 'in',
+      rows: [
+        [1, 4],
+        [5, 8],
+        [11, 12],
+        [20, 12],
+        [30, 12.5],
+        [40, 14.5],
+        [100, 15],
+      ],
+      source: usualSizes,
+    },
+    usualLength: {
+      label: 'Usual length of the shell by rated pounds',
+      keyUnit: 'lb',
+      valueUnit: 'in',
+      rows: [
+        [1, 8],
+        [5, 9],
+        [11, 9],
+        [19, 14],
+        [20, 14],
+        [30, 20],
+        [40, 25],
+        [100, 44],
+      ],
+      source: usualSizes,
+    },
+    pressureByTemperature: {
+      label: 'Gauge pressure over pure liquid propane',
+      keyUnit: '°F',
+      valueUnit: 'psi',
+      rows: [
+        [-44, 0],
+        [0, 23.7],
+        [40, 63.9],
+        [70, 110.2],
+        [100, 173.9],
+      ],
+      source: vapourPressure,
+    },
+  },
+  formulas: {
+    'vapour.pressure': {
+      label: 'Pressure in the cylinder, as of pure propane',
+      unit: 'psi',
+      is: 'needs(lookup(pressureByTemperature, outside.temperature), outside.temperature)',
+      source: vapourPressure,
+    },
+    'cylinder.across': {
+      label: 'Diameter reckoned with',
+      noun: 'the diameter that counts',
+      unit: 'in',
+      is: 'choose(given(cylinder.diameter), cylinder.diameter, lookup(usualDiameter, cylinder.full))',
+      source: usualSizes,
+    },
+    'cylinder.along': {
+      label: 'Length reckoned with',
+      noun: 'the length that counts',
+      unit: 'in',
+      is: 'choose(given(cylinder.length), cylinder.length, lookup(usualLength, cylinder.full))',
+      source: usualSizes,
+    },
+    'cylinder.waterHeld': {
+      label: 'Water it would hold',
+      unit: 'lb',
+      is: 'choose(known(cylinder.waterCapacity), cylinder.waterCapacity, cylinder.fill / fill.density)',
+      source: fillingDensity,
+    },
+    'fill.share': {
+      label: 'Fill, of its volume',
+      unit: '%',
+      is: 'min(1, gas.inUse / propane.density / (cylinder.waterHeld / water.density))',
+      source: fillingDensity,
+    },
+    'vapour.perFactor': {
+      label: 'Gas that boils off for each one of the temperature factor',
+      unit: 'Btu/h',
+      is: 'cylinder.across * cylinder.along * lookup(boilByFill, fill.share) * cylinder.feeding',
+      source: boilRule,
+    },
+    'vapour.rule': {
+      label: 'Gas that boils off, by the rule',
+      unit: 'Btu/h',
+      is: 'needs(vapour.perFactor * lookup(boilByCold, outside.temperature), outside.temperature)',
+      source: boilRule,
+    },
+    'vapour.least': {
+      label: 'Gas that boils off, at the least',
+      unit: 'Btu/h',
+      is: 'vapour.rule / vapour.spread',
+      source: boilSpread,
+    },
+    'vapour.most': {
+      label: 'Gas that boils off, at the most',
+      unit: 'Btu/h',
+      is: 'vapour.rule * vapour.spread',
+      source: boilSpread,
+    },
+    'assumed.size': {
+      label: 'The cylinder was not measured',
+      unit: 'yes-no',
+      is: 'given(outside.temperature) && cylinder.isTold && !given(cylinder.diameter, cylinder.length)',
+      source: usualSizes,
+    },
+  },
+  findings: {
+    vaporisation: {
+      label: 'Vaporisation',
+      askedBy: ['outside.temperature'],
+      stop: {
+        when: {
+          all: [
+            { fact: 'demand.average', operator: 'greaterThan', value: { fact: 'vapour.most' } },
+          ],
+        },
+        says: 'The cylinder will starve the burners: so small, cold or empty, it cannot boil off that much gas, whatever is still in it. A larger or fuller cylinder, or two open at once with the right manifold; never warm one with a flame, a heater or hot water.',
+      },
+      care: {
+        when: {
+          all: [
+            { fact: 'demand.atOnce', operator: 'greaterThan', value: { fact: 'vapour.least' } },
+          ],
+        },
+        says: 'The cylinder may starve the burners: at that size, fill and temperature it is near what it can boil off. Keep it full, and run less at once.',
+      },
+      otherwise: 'The cylinder boils off enough, as far as the rule can tell.',
+      unsure:
+        'Whether it starves cannot be told before size and fill of the cylinder are known: weigh it and read its collar.',
+      source: boilRule,
+    },
+  },
+});

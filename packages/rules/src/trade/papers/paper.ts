@@ -1,0 +1,93 @@
+import { part } from '../../engine/define/topic';
+import { recalls, warrantyBooklet } from '../bibliography/service-triage';
+
+/** Warranty and recall: who pays, and who must be asked before anyone touches it. */
+export const paper = part({
+  facts: {
+    'trailer.owned': {
+      kind: 'quantity',
+      unit: 'yr',
+      least: 0,
+      most: 60,
+      label: 'Since the day of sale',
+      noun: 'the time since the sale',
+      ask: 'When was it sold new?',
+      where: 'bill of sale, or the registration card of the warranty',
+    },
+    'warranty.length': {
+      kind: 'quantity',
+      unit: 'yr',
+      least: 0,
+      most: 20,
+      exact: true,
+      label: 'Warranty on that part',
+      noun: 'the warranty',
+      ask: 'How long does the booklet give on that part?',
+      where: 'warranty booklet; chassis, appliances and tires have makers of their own',
+    },
+    'recall.found': {
+      kind: 'choice',
+      options: ['none', 'open', 'do-not-drive'],
+      label: 'Open recall',
+      ask: 'Is a recall open on it? It is looked up by the identification number.',
+      where:
+        'the government’s recall site, or the maker; the number is on the label at the front left',
+      silent: {
+        value: 'none',
+        says: 'No open recall; nobody has looked it up yet.',
+        source: recalls,
+      },
+    },
+  },
+  formulas: {
+    'warranty.left': {
+      label: 'Warranty left',
+      noun: 'what is left of the warranty',
+      unit: 'yr',
+      is: 'max(0, warranty.length - trailer.owned)',
+      source: warrantyBooklet,
+    },
+    'warranty.runs': {
+      label: 'Warranty still runs',
+      unit: 'yes-no',
+      is: '(given(warranty.length) || given(trailer.owned)) && trailer.owned <= warranty.length',
+      source: warrantyBooklet,
+    },
+    'warranty.asksFirst': {
+      label: 'The warranty is asked before anyone works on it',
+      unit: 'yes-no',
+      is: "warranty.runs && trouble.degree != 'upkeep'",
+      source: warrantyBooklet,
+    },
+  },
+  findings: {
+    warranty: {
+      label: 'Warranty',
+      askedBy: ['warranty.length', 'trailer.owned'],
+      care: {
+        when: { all: [{ fact: 'warranty.asksFirst', operator: 'equal', value: 'yes' }] },
+        says: 'The warranty still runs: ask who must agree before anyone works on it, you included, and keep what you write and pay.',
+      },
+      otherwise:
+        'The warranty does not decide it: it has run out, or this is upkeep, which is the owner’s.',
+      unsure:
+        'The warranty may still run: look at the day of sale and the booklet before anyone works on it.',
+      source: warrantyBooklet,
+    },
+    recall: {
+      label: 'Open recall',
+      askedBy: ['recall.found'],
+      stop: {
+        when: { all: [{ fact: 'recall.found', operator: 'equal', value: 'do-not-drive' }] },
+        says: 'The recall says not to drive or use it until mended: it stays where it is, and the maker has it fetched or comes.',
+      },
+      care: {
+        when: { all: [{ fact: 'recall.found', operator: 'equal', value: 'open' }] },
+        says: 'A recall is open: book it with a dealer of that make; it is mended free of charge, warranty or not.',
+      },
+      otherwise: 'No recall is open on it.',
+      unsure: 'Look the recall up by the identification number before it rolls.',
+      source: recalls,
+    },
+  },
+});
