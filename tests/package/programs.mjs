@@ -54,15 +54,15 @@ export const programs = {
   ],
   'command line': [
     'cli.mjs',
-    `import { execFileSync } from 'node:child_process'; process.stdout.write(execFileSync(process.execPath, ['node_modules/tarebook/dist/tarebook.js', 'judge', 'case.md', '--json']));`,
+    `import { execFileSync } from 'node:child_process'; process.stdout.write(execFileSync(process.execPath, ['node_modules/tarebook/bin/tarebook.js', 'judge', 'case.md', '--json']));`,
   ],
   'saved answer run again': [
     'again.mjs',
-    `import { execFileSync } from 'node:child_process'; import { writeFileSync } from 'node:fs'; const run = (...args) => execFileSync(process.execPath, ['node_modules/tarebook/dist/tarebook.js', ...args]); writeFileSync('saved.json', run('judge', 'case.md', '--json')); process.stdout.write(run('judge', 'saved.json', '--json'));`,
+    `import { execFileSync } from 'node:child_process'; import { writeFileSync } from 'node:fs'; const run = (...args) => execFileSync(process.execPath, ['node_modules/tarebook/bin/tarebook.js', ...args]); writeFileSync('saved.json', run('judge', 'case.md', '--json')); process.stdout.write(run('judge', 'saved.json', '--json'));`,
   ],
   'what changed since a kept version': [
     'since.mjs',
-    `import { execFileSync } from 'node:child_process'; process.stdout.write(execFileSync(process.execPath, ['node_modules/tarebook/dist/tarebook.js', 'rules', 'tow-fit', '--diff', '1.0.0', 'case.md', '--json']));`,
+    `import { execFileSync } from 'node:child_process'; process.stdout.write(execFileSync(process.execPath, ['node_modules/tarebook/bin/tarebook.js', 'rules', 'tow-fit', '--diff', '1.0.0', 'case.md', '--json']));`,
   ],
   'kept rule set asked': [
     'kept.cjs',

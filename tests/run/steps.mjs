@@ -104,10 +104,10 @@ function ofFile({ name, status, message, assertionResults }) {
 
 export const loaded = () => load(root);
 
-/** Every worked case by the built command line, as a stranger would run it. */
+/** Every worked case by the built command line, by the command that npm links. */
 export async function cases() {
-  const args = ['packages/cli/dist/tarebook.js', 'check', 'cases', '--json'];
-  const { code, out, err } = await run('node', args);
+  const args = ['check', 'cases', '--json'];
+  const { code, out, err } = await command('tarebook', ...args);
   if (code !== 0 && code !== 1) return { passed: 0, failed: 1, says: err };
   const checked = JSON.parse(out);
   const differing = checked.filter(({ holds }) => !holds);
