@@ -36,6 +36,14 @@ export type Fault =
       readonly wanted: string;
       readonly near?: string;
     }
+  | {
+      readonly code: 'column-twice';
+      readonly found: string;
+      readonly table: string;
+      /** Where in the line the first of them stands, and its heading. */
+      readonly column: number;
+      readonly first: string;
+    }
   | { readonly code: 'not-a-list'; readonly found: string; readonly near?: string }
   | { readonly code: 'twice'; readonly name: string; readonly line: number }
   | { readonly code: 'empty'; readonly name: string }
@@ -104,6 +112,10 @@ export function sayFault(fault: Fault): string {
       return `The table of ${fault.table} has no column “${fault.column}”; add it.`;
     case 'strange-column':
       return `“${fault.found}” is not a column of \`${fault.list}\`; its columns are ${fault.wanted}.${hint(fault.near)}`;
+    case 'column-twice': {
+      const as = fault.first === fault.found ? '' : ` as “${fault.first}”`;
+      return `The column “${fault.found}” of ${fault.table} is given twice, first in column ${fault.column}${as}; keep one of them.`;
+    }
     case 'not-a-list':
       return `\`${fault.found}\` is not a list of facts, so it cannot head a table of rows.${hint(fault.near)}`;
     case 'twice':

@@ -84,6 +84,31 @@ export function kindOf({ head }: Grid): TableKind {
 const columnNamed = (grid: Grid, name: string): number =>
   grid.head.findIndex((cell) => cell.text.toLowerCase() === name);
 
+/** Of two columns that say the same, one would be lost in silence. */
+function noteTwice(
+  grid: Grid,
+  meanings: readonly (string | undefined)[],
+  table: string,
+  note: Note,
+): void {
+  meanings.forEach((meaning, i) => {
+    const first = meanings.indexOf(meaning);
+    const [one, other] = [grid.head[first], grid.head[i]];
+    if (!meaning || first === i || !one || !other) return;
+    note(other.span.start, {
+      code: 'column-twice',
+      found: other.text,
+      table,
+      column: one.span.start.column,
+      first: one.text,
+    });
+  });
+}
+
+/** The headings as they are looked for; those a table does not read may stand as often as one likes. */
+const headings = (grid: Grid, read: readonly string[]): readonly (string | undefined)[] =>
+  grid.head.map(({ text }) => read.find((each) => each === text.toLowerCase()));
+
 /** A table of facts: id and words, value, where it was read. */
 export function readFactTable(grid: Grid, note: Note): readonly FactRow[] {
   const value = columnNamed(grid, 'value');
@@ -92,6 +117,7 @@ export function readFactTable(grid: Grid, note: Note): readonly FactRow[] {
     note(grid.head[0]?.span.start ?? start, { code: 'no-column', column: 'Value', table: 'facts' });
     return [];
   }
+  noteTwice(grid, headings(grid, ['fact', 'value', 'read from']), 'the table of facts', note);
   return grid.rows.flatMap((row) => {
     const [first, cell] = [row[0], row[value]];
     if (!first || !cell) return [];
@@ -148,7 +174,7 @@ export function readListTable(
   const columns = grid.head.slice(1).map((cell) => {
     const wanted = cell.text.toLowerCase();
     const found = byLabel.find(
-      ([id, column]) => column.label.toLowerCase() === wanted || id === wanted,
+      ([id, column]) => column.label.toLowerCase() === wanted || id.toLowerCase() === wanted,
     );
     if (found) return found[0];
     if (!asides.includes(wanted)) {
@@ -165,6 +191,7 @@ export function readListTable(
     }
     return '';
   });
+  noteTwice(grid, ['', ...columns], `\`${fact}\``, note);
   for (const [id, column] of byLabel) {
     if (column.required && !columns.includes(id)) {
       note(grid.head[0]?.span.start ?? start, {
@@ -197,6 +224,7 @@ export function readExpectTable(grid: Grid, note: Note): readonly Expectation[] 
     });
     return [];
   }
+  noteTwice(grid, headings(grid, ['expect', 'value']), 'the table of what to expect', note);
   return grid.rows.flatMap((row) => {
     const [first, cell] = [row[0], row[value]];
     if (!first || !cell) return [];
