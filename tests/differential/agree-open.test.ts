@@ -10,7 +10,8 @@ import { plainTowFit } from './plain-tow-fit';
 /** What a tighter range, or one point of it, may make of what a wider one said. */
 const decides: Readonly<Record<State, readonly State[]>> = {
   'not-asked': ['not-asked'],
-  unknown: ['unknown', 'stop', 'care', 'ok'],
+  unknown: ['unknown', 'stop', 'if', 'care', 'ok'],
+  if: ['if', 'stop', 'care', 'ok'],
   stop: ['stop'],
   care: ['care', 'ok'],
   ok: ['ok'],

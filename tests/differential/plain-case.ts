@@ -5,7 +5,7 @@ export type PlainFact = number | Ends | string;
 export type PlainRow = { weight: PlainFact; ahead?: PlainFact };
 export type PlainCase = Record<string, PlainFact | PlainRow[]>;
 
-export type State = 'ok' | 'care' | 'stop' | 'unknown' | 'not-asked';
+export type State = 'ok' | 'care' | 'if' | 'stop' | 'unknown' | 'not-asked';
 
 export type PlainAnswer = {
   outcome: 'fits' | 'fits-with-care' | 'does-not-fit' | 'cannot-say';

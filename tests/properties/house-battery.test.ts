@@ -35,7 +35,7 @@ const factsOf = ({ kind, rows, sunHours }: Day): FactsGiven => ({
   'solar.peakSunHours': `${sunHours} h`,
 });
 
-const rank = { 'not-asked': 0, ok: 1, care: 2, unknown: 3, stop: 4 } as const;
+const rank = { 'not-asked': 0, ok: 1, care: 2, if: 3, unknown: 4, stop: 5 } as const;
 const stateOf = ({ limits }: Answer, id: string) =>
   rank[limits.find((limit) => limit.id === id)?.state ?? 'not-asked'];
 

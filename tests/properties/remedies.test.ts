@@ -92,7 +92,7 @@ const stepOf = ({ fact, column }: FactChange): number => {
   return change && 'step' in change ? change.step : Number.NaN;
 };
 
-const rank: Readonly<Record<string, number>> = { ok: 0, care: 1, unknown: 2, stop: 3 };
+const rank: Readonly<Record<string, number>> = { ok: 0, care: 1, if: 2, unknown: 3, stop: 4 };
 const ofFindings = (facts: FactsGiven): ReadonlyMap<string, string> =>
   new Map(judged(facts).findings.map(({ id, level }) => [id, level]));
 const moves = ({ shown, column }: FactChange): boolean => shown !== undefined || column === 'ahead';

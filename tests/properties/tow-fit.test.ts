@@ -14,7 +14,7 @@ const judged = (plain: PlainCase): Answer => judge(givenOf(plain));
 const statesOf = ({ limits }: Answer) => new Map(limits.map(({ id, state }) => [id, state]));
 const levelsOf = ({ findings }: Answer) => new Map(findings.map(({ id, level }) => [id, level]));
 
-const rank = { 'not-asked': 0, ok: 1, care: 2, unknown: 3, stop: 4 } as const;
+const rank = { 'not-asked': 0, ok: 1, care: 2, if: 3, unknown: 4, stop: 5 } as const;
 const verdictRank = { fits: 0, 'fits-with-care': 1, 'cannot-say': 2, 'does-not-fit': 3 };
 const isVerdict = (outcome: string): outcome is keyof typeof verdictRank =>
   Object.hasOwn(verdictRank, outcome);

@@ -1,4 +1,4 @@
-import { type Answer, gist, type Topic, urgentOf } from '@tarebook/rules/engine';
+import { type Answer, type Topic, urgentOf } from '@tarebook/rules/engine';
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing, type TemplateResult } from 'lit';
 import { leftOf } from './figures';
@@ -8,12 +8,12 @@ import { levelOf, mark } from './marks';
 function restOf(answer: Answer, topic: Topic, system: UnitSystem) {
   const { limits, findings, missing, binding } = answer;
   const urgent = urgentOf(topic, findings);
-  if (urgent) return gist(urgent.says);
+  if (urgent) return urgent.wrong;
   const [over] = limits
     .filter(({ state }) => state === 'stop')
     .toSorted((a, b) => b.roomUsed.hi - a.roomUsed.hi);
   const stop = findings.find(({ level }) => level === 'stop');
-  if (stop && !over) return gist(stop.says);
+  if (stop && !over) return stop.wrong;
   const limit = over ?? limits.find(({ id }) => id === binding);
   if (limit) return html`${limit.label}: ${leftOf(limit, system)}`;
   const [first] = missing;

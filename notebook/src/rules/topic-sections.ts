@@ -1,7 +1,7 @@
 import {
-  conditionInWords,
   type Fact,
   type Formula,
+  rulingsInWords,
   type Source,
   type Topic,
 } from '@tarebook/rules/engine';
@@ -107,19 +107,25 @@ export const limitsSection = (topic: Topic) =>
     )}</tbody>
   </table>`;
 
+const levelWords = {
+  stop: 'Stop',
+  unknown: 'Cannot say',
+  if: 'To be made sure of',
+  care: 'With care',
+} as const;
+
 /** What it says beside the limits, with the sentences as they are said. */
 export const findingsSection = (topic: Topic) =>
   Object.keys(topic.findings).length === 0
     ? nothing
     : html`<h2>What it says beside the limits</h2>
   ${Object.values(topic.findings).map(
-    ({ label, stop, care, otherwise, source }) => html`<h3>${label}</h3>
+    (finding) => html`<h3>${finding.label}</h3>
       <dl class="asked">
-        ${stop ? html`<dt>Stop</dt><dd>“${stop.says}” <span class="small soft">When ${conditionInWords(stop.when)}.</span></dd>` : nothing}
-        ${care ? html`<dt>With care</dt><dd>“${care.says}” <span class="small soft">When ${conditionInWords(care.when)}.</span></dd>` : nothing}
-        <dt>Otherwise</dt><dd>“${otherwise}”</dd>
+        ${rulingsInWords(finding).map(({ level, when, says }) => html`<dt>${levelWords[level]}</dt><dd>“${says}” <span class="small soft">When ${when}.</span></dd>`)}
+        <dt>Otherwise</dt><dd>“${finding.otherwise}”</dd>
       </dl>
-      <p>${sourceShown(source)}</p>`,
+      <p>${sourceShown(finding.source)}</p>`,
   )}`;
 
 /** The words it answers with. */

@@ -1,11 +1,4 @@
-import {
-  type Answer,
-  gist,
-  type Remedy,
-  type State,
-  type Topic,
-  urgentOf,
-} from '@tarebook/rules/engine';
+import { type Answer, type Remedy, type State, type Topic, urgentOf } from '@tarebook/rules/engine';
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { aloud } from './aloud';
 import { restating } from './restated';
@@ -38,6 +31,7 @@ const cautionsWith: Readonly<Record<ReplyKind, number>> = { spoken: 1, post: 2, 
 const stateWords: Readonly<Record<State, string>> = {
   stop: 'over',
   unknown: 'cannot say',
+  if: 'to be made sure of',
   care: 'with care',
   ok: 'within',
   'not-asked': 'not asked',
@@ -111,17 +105,21 @@ function post(told: Told): string {
   const { answer, topic, system } = told;
   const restated = restating(answer, system);
   if (urgentOf(topic, answer.findings)) return restated(answer.sentence);
-  const found = findingLines(answer, system).map(({ says }) => says);
-  const isBrief = (sentence: string, says: string) =>
-    !sentence.includes(says) && sentence.includes(gist(says));
+  const found = findingLines(answer, system);
+  type Line = (typeof found)[number];
+  const isBrief = (sentence: string, { says, wrong }: Line) =>
+    !sentence.includes(says) && sentence.includes(wrong);
   // What the sentence only touches is told where it stands, not twice.
   const sentence = found
     .slice(0, mostTold)
     .reduce(
-      (before, says) => (isBrief(before, says) ? before.replace(gist(says), () => says) : before),
+      (before, line) =>
+        isBrief(before, line) ? before.replace(line.wrong, () => line.says) : before,
       restated(answer.sentence),
     );
-  const also = found.filter((says) => !sentence.includes(gist(says)) && !sentence.includes(says));
+  const also = found.flatMap(({ says, wrong }) =>
+    sentence.includes(wrong) || sentence.includes(says) ? [] : [says],
+  );
   const asks = answer.missing.slice(0, 2).map(({ ask, where }) => `${ask} (${where}.)`);
   const [tip = ''] = answer.missing.map(({ says }) => restated(says));
   const figured = figureBeside(`${sentence} ${tip}`, told);

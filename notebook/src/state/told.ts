@@ -108,9 +108,10 @@ export function numberLines(answer: Answer, system: UnitSystem): readonly string
 /** What stands beside the limits and is not in order, the gravest first. */
 export function findingLines(answer: Answer, system: UnitSystem) {
   const restated = restating(answer, system);
-  return gravestFirst(answer.findings).map(({ label, level, says }) => ({
+  return gravestFirst(answer.findings).map(({ label, level, wrong, says }) => ({
     label,
     level,
+    wrong: restated(wrong),
     says: restated(says),
   }));
 }

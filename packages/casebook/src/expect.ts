@@ -13,7 +13,7 @@ import {
 import type { Note } from './front';
 import type { CaseDocument, Expectation } from './shapes';
 
-const states = ['ok', 'care', 'stop', 'unknown', 'not asked'] as const;
+const states = ['ok', 'care', 'if', 'stop', 'unknown', 'not asked'] as const;
 
 /** Everything an Expect table may name, with the words it may say; numbers have none. */
 function namesOf(topic: Topic): ReadonlyMap<string, readonly string[] | undefined> {

@@ -1,4 +1,4 @@
-import { conditionInWords, type Fact, type Source, type Topic } from '@tarebook/rules/engine';
+import { type Fact, rulingsInWords, type Source, type Topic } from '@tarebook/rules/engine';
 import { show } from '@tarebook/rules/quantity';
 import { catalogueText } from './catalogue-page';
 import { columns, wrapped } from './columns';
@@ -102,18 +102,12 @@ function simulationText({ simulations = {} }: Topic): string {
 
 function findingText(topic: Topic): string {
   return Object.entries(topic.findings)
-    .map(([id, { label, stop, care, source }]) => {
-      const lines = [`  ${label} (${id}) – ${cited(source)}`];
-      if (stop)
-        lines.push(
-          `      stop when ${wrapped(conditionInWords(stop.when), '        ')}`,
-          `      “${wrapped(stop.says, '        ')}”`,
-        );
-      if (care)
-        lines.push(
-          `      care when ${wrapped(conditionInWords(care.when), '        ')}`,
-          `      “${wrapped(care.says, '        ')}”`,
-        );
+    .map(([id, finding]) => {
+      const lines = [`  ${finding.label} (${id}) – ${cited(finding.source)}`];
+      for (const { level, when, says } of rulingsInWords(finding)) {
+        lines.push(`      ${level} when ${wrapped(when, '        ')}`);
+        lines.push(`      “${wrapped(says, '        ')}”`);
+      }
       return lines.join('\n');
     })
     .join('\n');

@@ -4,7 +4,7 @@ export { answer } from './answer/by-engine';
 export { gravestFirst } from './answer/levels';
 export { dayProblems } from './answer/parameters';
 export { againstOf } from './answer/room';
-export { gist, urgentOf } from './answer/sentence';
+export { urgentOf } from './answer/sentence';
 export type {
   Answer,
   Assumed,
@@ -33,6 +33,7 @@ export { type ConditionRule, conditionRules, publish } from './condition/rules';
 export { rulesHolding } from './condition/walk';
 export type { Catalogue } from './define/catalogue';
 export * from './define/shapes';
+export { levels } from './define/shapes';
 export {
   declaredUnit,
   defineTopic,
@@ -71,6 +72,7 @@ export {
   fieldInWords,
   nameOf,
   partInWords,
+  rulingsInWords,
   sayChange,
 } from './versions/words';
 export { type Length, why } from './why/why';

@@ -95,10 +95,10 @@ export function assemble(topic: Topic, asked: Asked, asOf: string, decided: Deci
   const level = overall(states.values());
   const outcome = topic.outcomes[level];
   const limits = limitAnswers(compiled, run, states);
-  const findings = findingAnswers(topic, run, states, holding);
+  const findings = findingAnswers({ compiled, run, system: asked.units ?? 'us' }, states, holding);
   const binding = bindingLimit(compiled, run, limits);
   const setting = { compiled, inputs, parameters: inBase(parameters, asOf) };
-  const missing = level === 'unknown' ? missingFacts(setting, run, states) : [];
+  const missing = level === 'unknown' || level === 'if' ? missingFacts(setting, run, states) : [];
   const apart = Object.entries(topic.apart).map(
     ([id, name]) => [id, apartIn(compiled, run, name)] as const,
   );

@@ -1,4 +1,5 @@
-import type { Level, State, Topic } from '../define/shapes';
+import { rulingLevels } from '../condition/rules';
+import { type Level, levels, type State, type Topic } from '../define/shapes';
 import type { Run } from '../formula/run';
 import type { FindingAnswer } from './shapes';
 
@@ -9,15 +10,28 @@ export type Holding = {
 };
 
 /**
- * The level of a limit or finding from its two conditions.
+ * The level of a limit or finding from its conditions.
  *
- *     stop for sure ─► stop     stop perhaps ─► unknown     care, sure or not ─► care     else ok
+ *     stop for sure ─► stop     stop perhaps ─► unknown, or what the finding counts it as
+ *     unknown, if, care: sure or perhaps ─► that level, the gravest of them     else ok
+ *
+ * A limit with relief stops for sure only where it would by the other way of using the rig too.
  */
-export function levelOf(of: string, { certain, possible }: Holding): Level {
-  if (certain.has(`${of}.stop`)) return 'stop';
-  if (possible.has(`${of}.stop`)) return 'unknown';
-  return possible.has(`${of}.care`) ? 'care' : 'ok';
+export function levelOf(
+  of: string,
+  { certain, possible }: Holding,
+  how: { readonly relieved?: boolean; readonly stopOpen?: Level } = {},
+): Level {
+  const firm = !how.relieved || certain.has(`${of}.firm`);
+  if (certain.has(`${of}.stop`) && firm) return 'stop';
+  const open = possible.has(`${of}.stop`) ? (how.stopOpen ?? 'unknown') : 'ok';
+  const found = rulingLevels.filter((level) => level !== 'stop' && possible.has(`${of}.${level}`));
+  return gravestOf([open, ...found]);
 }
+
+/** The gravest of some levels; `ok` where there are none. */
+const gravestOf = (found: readonly Level[]): Level =>
+  found.reduce<Level>((a, b) => (levels.indexOf(b) > levels.indexOf(a) ? b : a), 'ok');
 
 type Asked = { readonly askedBy?: readonly string[]; readonly askedByKnown?: readonly string[] };
 
@@ -30,28 +44,24 @@ export function isAsked({ askedBy, askedByKnown }: Asked, run: Run): boolean {
 /** The state of every limit and finding, as `limit.payload` and `finding.grade`. */
 export function allStates(topic: Topic, run: Run, holding: Holding): ReadonlyMap<string, State> {
   const states = new Map<string, State>();
-  const note = (of: string, asked: Asked) =>
-    states.set(of, isAsked(asked, run) ? levelOf(of, holding) : 'not-asked');
-  for (const [id, limit] of Object.entries(topic.limits)) note(`limit.${id}`, limit);
-  for (const [id, finding] of Object.entries(topic.findings)) note(`finding.${id}`, finding);
+  const note = (of: string, asked: Asked, how?: Parameters<typeof levelOf>[2]) =>
+    states.set(of, isAsked(asked, run) ? levelOf(of, holding, how) : 'not-asked');
+  for (const [id, limit] of Object.entries(topic.limits)) {
+    note(`limit.${id}`, limit, { relieved: limit.relief !== undefined });
+  }
+  for (const [id, finding] of Object.entries(topic.findings)) {
+    note(`finding.${id}`, finding, finding.stopOpen ? { stopOpen: finding.stopOpen } : {});
+  }
   return states;
 }
 
-/** A certain stop decides; then what is not known; then care. Nothing asked is nothing known. */
+/** The gravest level decides; nothing asked is nothing known. */
 export function overall(states: Iterable<State>): Level {
-  const found = new Set(states);
-  found.delete('not-asked');
-  if (found.size === 0) return 'unknown';
-  return found.has('stop')
-    ? 'stop'
-    : found.has('unknown')
-      ? 'unknown'
-      : found.has('care')
-        ? 'care'
-        : 'ok';
+  const found = [...states].flatMap((state) => (state === 'not-asked' ? [] : [state]));
+  return found.length === 0 ? 'unknown' : gravestOf(found);
 }
 
-const gravest: readonly State[] = ['stop', 'unknown', 'care'];
+const gravest: readonly State[] = levels.filter((level) => level !== 'ok').toReversed();
 
 /** The findings that are said beside the limits, the gravest first; what is in order is not repeated. */
 export const gravestFirst = (findings: readonly FindingAnswer[]): readonly FindingAnswer[] =>

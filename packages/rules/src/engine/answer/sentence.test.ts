@@ -1,19 +1,27 @@
 import { describe, expect, test } from 'vitest';
+import { conditionRules } from '../condition/rules';
 import type { Finding, Topic } from '../define/shapes';
 import { shelf } from '../define/small-topic.fixture';
 import { answerNow } from './answer';
-import { gist } from './sentence';
 
-const says = 'Everybody away from the shelf now: it cracks.';
+const wrong = 'Everybody away from the shelf now.';
+const says = `${wrong} It cracks.`;
+
+const unbraced = conditionRules(shelf).find(
+  ({ name }) => name === 'finding.not-braced.stop',
+)?.conditions;
+if (!unbraced) throw new Error('Nothing stops a shelf without braces.');
+const when = unbraced;
 
 const withCracks = (cracks: Partial<Finding>): Topic => {
   const braces = shelf.findings['not-braced'];
   if (!braces) throw new Error('The shelf has lost its braces.');
-  const { when } = braces.stop ?? {};
-  if (!when) throw new Error('Nothing stops a shelf without braces.');
   return {
     ...shelf,
-    findings: { ...shelf.findings, cracks: { ...braces, stop: { when, says }, ...cracks } },
+    findings: {
+      ...shelf.findings,
+      cracks: { ...braces, stop: { when, wrong, do: 'It cracks.' }, ...cracks },
+    },
   };
 };
 
@@ -35,7 +43,7 @@ describe('what has to be done at once is said before the verdict', () => {
 
   test('any other stop follows the verdict, after the limit that is over', () => {
     expect(sentence(withCracks({}), 'no')).toBe(
-      `It breaks. The shelf is over by 13 lb. It has no braces. ${gist(says)}`,
+      `It breaks. The shelf is over by 13 lb. It has no braces. ${wrong}`,
     );
   });
 
@@ -77,10 +85,9 @@ describe('what is loaded goes over, and a rating is exceeded', () => {
 describe('what is to be taken care of is said, however full a limit is', () => {
   const careful = (count: number): Topic => {
     const braces = shelf.findings['not-braced'];
-    const { when } = braces?.stop ?? {};
-    if (!braces || !when) throw new Error('Nothing stops a shelf without braces.');
+    if (!braces) throw new Error('The shelf has lost its braces.');
     const cares = Array.from({ length: count }, (_, i) => {
-      const care = { when, says: `The number ${i + 1} is loose: tighten it.` };
+      const care = { when, wrong: `The number ${i + 1} is loose.`, do: 'Tighten it.' };
       const { stop: _stop, ...rest } = braces;
       return [`loose-${i}`, { ...rest, care }] as const;
     });
@@ -100,29 +107,5 @@ describe('what is to be taken care of is said, however full a limit is', () => {
     expect(sentence(careful(1), 'no', '10 lb')).toMatch(
       /The number 1 is loose\. .+left of 100 lb\.$/,
     );
-  });
-});
-
-test('the gist of a sentence stops at its first halt that has said enough', () => {
-  expect(gist('It has no braces: fit them.')).toBe('It has no braces.');
-  expect(gist('Not there: a jack under an axle bends it. Use the frame.')).toBe(
-    'Not there: a jack under an axle bends it.',
-  );
-  expect(gist('Open air only.')).toBe('Open air only.');
-});
-
-describe('a result that belongs into the sentence', () => {
-  const telling: Topic = {
-    ...shelf,
-    tells: [{ of: 'load.total', says: 'It carries {of} now.' }],
-  };
-
-  test('is said after the verdict, where that goes ahead', () => {
-    expect(sentence(telling, 'yes', '10 lb')).toMatch(/^\S.*?\. It carries 10 lb now\. /);
-    expect(sentence(telling, 'yes', '112.5 lb')).not.toContain('It carries');
-  });
-
-  test('is not said while it is not known', () => {
-    expect(sentence(telling, 'yes', 'unknown')).not.toContain('It carries');
   });
 });

@@ -23,18 +23,6 @@ const tooMuch = ({ headroom }: LimitAnswer): string =>
 const wordFor = (topic: Topic, { id }: LimitAnswer): 'over' | 'exceeded' =>
   topic.limits[id]?.exceeded ? 'exceeded' : 'over';
 
-/** Fewer words than these before a halt say too little to stand alone, such as “Not there:”. */
-const fewest = 4;
-
-/** What is said of a finding up to its first halt: what is wrong, without what to do about it. */
-export function gist(says: string): string {
-  for (const { index } of says.matchAll(/[:;.](?=\s|$)/g)) {
-    const head = says.slice(0, index);
-    if (head.split(/\s+/).length >= fewest) return `${head}.`;
-  }
-  return says;
-}
-
 /** What is said before anything else: people get out before anybody hears a verdict. */
 export const urgentOf = (
   topic: Topic,
@@ -75,7 +63,7 @@ function stopped({ topic, limits, findings }: Said): string {
   const [first, ...rest] = over.toSorted((a, b) => b.roomUsed.hi - a.roomUsed.hi);
   const stops = findings.filter((each) => each.level === 'stop');
   const [finding, ...others] = stops;
-  const gists = (all: readonly FindingAnswer[]) => all.map(({ says }) => gist(says));
+  const gists = (all: readonly FindingAnswer[]) => all.map(({ wrong }) => wrong);
   if (!first) return finding ? [finding.says, ...gists(others)].join(' ') : '';
   const is = agrees(topic.limits[first.id], 'is', 'are');
   const word = wordFor(topic, first);
@@ -110,7 +98,7 @@ function because(level: Level, said: Said): string {
   const { topic, limits, findings, binding } = said;
   if (level === 'stop') return stopped(said);
   if (level === 'unknown') return unsettled(said);
-  const cares = level === 'care' ? findings.filter((each) => each.level === 'care') : [];
+  const cares = findings.filter((each) => each.level === 'care');
   const [first, ...others] = cares;
   // Where nothing is held against a limit, what is to be taken care of is all there is to say.
   if (first && limits.every(({ state }) => state === 'not-asked')) {
@@ -127,7 +115,7 @@ function because(level: Level, said: Said): string {
 const mostGists = 2;
 
 function gistsOf(findings: readonly FindingAnswer[], most: number): readonly string[] {
-  const told = findings.slice(0, most).map(({ says }) => gist(says));
+  const told = findings.slice(0, most).map(({ wrong }) => wrong);
   const left = findings.length - told.length;
   const more = left === 1 ? 'one more thing' : `${inLetters(left)} more things`;
   return left === 0
@@ -140,9 +128,17 @@ function runsOut(topic: Topic, binding: LimitAnswer): string {
   return `${capital(shortOf(topic, binding))} ${runs} out first: ${leftOf(binding)}.`;
 }
 
+/** What the verdict says first; where it hangs on what nobody told, what that is. */
+function openingOf(topic: Topic, level: Level, findings: readonly FindingAnswer[]): string {
+  const { sentence } = topic.outcomes[level];
+  if (level !== 'if') return sentence;
+  const provisos = findings.flatMap((each) => (each.level === 'if' ? [each.proviso] : []));
+  return `${sentence}, if ${listed(provisos)}.`;
+}
+
 /** One or two short sentences, fit to be said aloud; what people have to do at once comes first. */
 export function sentenceOf(topic: Topic, level: Level, said: Omit<Said, 'topic'>): string {
-  const { sentence } = topic.outcomes[level];
+  const sentence = openingOf(topic, level, said.findings);
   const urgent = urgentOf(topic, said.findings);
   const parts = urgent
     ? [urgent.says, sentence]

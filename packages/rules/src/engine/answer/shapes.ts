@@ -4,6 +4,9 @@ import type { Source, State } from '../define/shapes';
 /** Both ends in a unit; an open end is ±Infinity, which JSON writes as null. */
 export type Ends = { readonly lo: number; readonly hi: number; readonly unit: string };
 
+/** A value that words name: a number with its unit, or the options it may be. */
+export type Told = Ends | { readonly among: readonly string[] };
+
 export type LimitAnswer = {
   readonly id: string;
   readonly label: string;
@@ -25,6 +28,19 @@ export type FindingAnswer = {
   readonly id: string;
   readonly label: string;
   readonly level: State;
+  /** Which of its words are said: a level with the number of its ruling, `ok`, `perhaps` … */
+  readonly code: string;
+  /** What is wrong; why it matters and what to do, '' where that goes without saying. */
+  readonly wrong: string;
+  readonly because: string;
+  readonly do: string;
+  /** At the level `if`: what must be true, as a clause after “if”. */
+  readonly proviso: string;
+  /** Where it is open: each of what may be so. */
+  readonly alternatives: readonly string[];
+  /** The values in its words. */
+  readonly values: Readonly<Record<string, Told>>;
+  /** All of it in one. */
   readonly says: string;
   readonly source: Source;
 };

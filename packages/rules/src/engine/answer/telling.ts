@@ -11,7 +11,7 @@ import { endsOf } from './named';
  * does not go ahead, since nobody is to act on them then.
  */
 export function tellings(compiled: Compiled, run: Run, level: Level): readonly string[] {
-  if (level !== 'ok' && level !== 'care') return [];
+  if (level === 'unknown' || level === 'stop') return [];
   return (compiled.topic.tells ?? []).flatMap(({ of, says, when }) => {
     const holds = when === undefined || !asTruth(run.value(when)).no;
     if (!holds || !restsOnKnown(run.value(of), run.isOpen)) return [];

@@ -31,7 +31,7 @@ const topic: Topic = {
       label: 'Can be had',
       stop: {
         when: { all: [{ fact: 'boat.can', operator: 'equal', value: 'no' }] },
-        says: 'It cannot be had.',
+        wrong: 'It cannot be had.',
       },
       otherwise: 'It can be had.',
       source,
@@ -39,6 +39,7 @@ const topic: Topic = {
   },
   outcomes: {
     ok: outcome('ok'),
+    if: outcome('if'),
     care: outcome('care'),
     stop: outcome('stop'),
     unknown: outcome('cannot-say'),

@@ -1,13 +1,11 @@
-import { operatorNames } from '../condition/operators';
-import { type ConditionRule, conditionRules } from '../condition/rules';
 import type { Condition, Source, Topic } from '../define/shapes';
-import { allFormulas, declaredUnit } from '../define/topic';
+import { allFormulas } from '../define/topic';
 import { compile } from '../formula/compile';
 import { namesIn } from '../formula/nodes';
 import { FormulaError, parseFormula } from '../formula/parse';
-import { checkBeyond, checkText, namesBeyond, wordsOf } from './beyond';
+import { checkBeyond, checkText, namesBeyond } from './beyond';
 import { checkChanges } from './changes';
-import { nearest } from './near';
+import { checkConditions, rulesOf } from './conditions';
 import type { Problem } from './problem';
 
 type Note = (at: string, found: string, wanted: string) => void;
@@ -109,75 +107,6 @@ function checkFormulas(topic: Topic, note: Note): void {
   }
 }
 
-const keysAllowed: Readonly<Record<string, readonly string[]>> = {
-  all: ['all'],
-  any: ['any'],
-  fact: ['fact', 'operator', 'value'],
-};
-
-function checkCondition(
-  topic: Topic,
-  all: ReadonlySet<string>,
-  at: string,
-  raw: Condition,
-  note: Note,
-) {
-  const units = new Map([...allFormulas(topic)].map(([name, { unit }]) => [name, unit]));
-  const unit = (name: string): string | undefined => units.get(name) ?? declaredUnit(topic, name);
-  const walk = (condition: Condition): void => {
-    const keys = Object.keys(condition);
-    const shape = keys.includes('all') ? 'all' : keys.includes('any') ? 'any' : 'fact';
-    const strange = keys.find((key) => !keysAllowed[shape]?.includes(key));
-    if (strange) {
-      note(at, `a condition has “${strange}”`, 'only all, any and fact–operator–value are allowed');
-      return;
-    }
-    if ('all' in condition || 'any' in condition) {
-      const inner = 'all' in condition ? condition.all : condition.any;
-      if (inner.length === 0) note(at, `its “${shape}” is empty`, 'name at least one condition');
-      for (const each of inner) walk(each);
-      return;
-    }
-    const { fact, operator, value } = condition;
-    if (!operatorNames.includes(operator)) {
-      note(at, `there is no operator “${operator}”`, `use one of ${operatorNames.join(', ')}`);
-    }
-    const names = typeof value === 'object' && 'fact' in value ? [fact, value.fact] : [fact];
-    for (const name of names) {
-      if (!all.has(name)) {
-        const near = nearest(name, all);
-        const hint = near ? `; did you mean “${near}”` : '';
-        note(
-          at,
-          `it compares “${name}”, which is no named value${hint}`,
-          'name a fact, formula or parameter',
-        );
-      }
-    }
-    const [left, right] = names.map(unit);
-    const worded = wordsOf(topic, unit, fact) !== undefined;
-    if (names.length === 2 && left !== right) {
-      note(
-        at,
-        `it compares ${left ?? 'nothing'} with ${right ?? 'nothing'}`,
-        'both sides must share a unit',
-      );
-    }
-    if (names.length === 1 && !worded) {
-      note(at, `it compares “${fact}” with a literal`, 'name the number in a parameter');
-    }
-    if (names.length === 1 && worded) checkWords(fact, value);
-  };
-  const checkWords = (fact: string, value: unknown): void => {
-    const options = wordsOf(topic, unit, fact) ?? [];
-    for (const word of Array.isArray(value) ? value : [value]) {
-      if (!options.includes(word))
-        note(at, `“${String(word)}” is no option of ${fact}`, options.join(', '));
-    }
-  };
-  walk(raw);
-}
-
 function namesUsed(topic: Topic): ReadonlySet<string> {
   const used = new Set<string>();
   for (const { is } of allFormulas(topic).values()) {
@@ -196,19 +125,19 @@ function namesUsed(topic: Topic): ReadonlySet<string> {
         used.add(condition.value.fact);
     }
   };
-  for (const { conditions } of conditionRules(topic)) noteCondition(conditions);
+  for (const { conditions } of rulesOf(topic)) noteCondition(conditions);
   for (const name of namesBeyond(topic)) used.add(name);
   return used;
 }
 
-function checkNames(topic: Topic, rules: readonly ConditionRule[], note: Note): void {
+function checkNames(topic: Topic, note: Note): void {
   const all = new Set([
     ...Object.keys(topic.facts),
     ...Object.keys(topic.parameters),
     ...allFormulas(topic).keys(),
     ...Object.keys(topic.decisions ?? {}),
   ]);
-  for (const { name, conditions } of rules) checkCondition(topic, all, name, conditions, note);
+  checkConditions(topic, all, note);
   const used = namesUsed(topic);
   for (const id of Object.keys(topic.facts)) {
     const mentioned = used.has(id) || [...used].some((name) => name.startsWith(`${id}.`));
@@ -250,7 +179,7 @@ export function checkTopic(topic: Topic): readonly Problem[] {
   checkSources(topic, note);
   checkNumbers(topic, note);
   checkFormulas(topic, note);
-  checkNames(topic, conditionRules(topic), note);
+  checkNames(topic, note);
   checkChanges(topic, note);
   return problems;
 }

@@ -1,24 +1,40 @@
-import type { Condition, Topic } from '../define/shapes';
+import type { Condition, Finding, Rulings, Topic } from '../define/shapes';
 import { allFormulas, careName } from '../define/topic';
+import { anyOf, conditionFrom, onTop } from './text';
+
+/**
+ * What a condition means once it holds: a level, or that a limit stops even by the other way of
+ * using the rig that may be (`firm`).
+ */
+export type RuleType = 'stop' | 'unknown' | 'if' | 'care' | 'firm';
 
 /** One condition of a topic, in the shape json-rules-engine takes. */
 export type ConditionRule = {
   /** `limit.payload.stop`, `finding.unbraked.care` */
   readonly name: string;
   readonly conditions: Condition;
-  readonly event: { readonly type: 'stop' | 'care'; readonly params: { readonly of: string } };
+  readonly event: { readonly type: RuleType; readonly params: { readonly of: string } };
 };
-
-/** json-rules-engine wants `all` or `any` on top. */
-const onTop = (condition: Condition): Condition =>
-  'fact' in condition ? { all: [condition] } : condition;
 
 const exceeds = (used: string, limit: string): Condition => ({
   all: [{ fact: used, operator: 'greaterThan', value: { fact: limit } }],
 });
 
-function ruleOf(of: string, type: 'stop' | 'care', conditions: Condition): ConditionRule {
-  return { name: `${of}.${type}`, conditions: onTop(conditions), event: { type, params: { of } } };
+function ruleOf(of: string, type: RuleType, conditions: Condition): ConditionRule {
+  return { name: `${of}.${type}`, conditions, event: { type, params: { of } } };
+}
+
+export const rulingLevels = ['stop', 'unknown', 'if', 'care'] as const;
+export type RulingLevel = (typeof rulingLevels)[number];
+
+const isSeveral = (rulings: Rulings): rulings is Exclude<Rulings, { readonly when: unknown }> =>
+  Array.isArray(rulings);
+
+/** The rulings of one level, in their order. */
+export function rulingsAt(finding: Finding, level: RulingLevel) {
+  const rulings = finding[level];
+  if (rulings === undefined) return [];
+  return isSeveral(rulings) ? rulings : [rulings];
 }
 
 const made = new WeakMap<Topic, readonly ConditionRule[]>();
@@ -31,13 +47,20 @@ export function conditionRules(topic: Topic): readonly ConditionRule[] {
   const before = made.get(topic);
   if (before) return before;
   const rules: ConditionRule[] = [];
-  for (const [id, { used, limit, margin }] of Object.entries(topic.limits)) {
-    rules.push(ruleOf(`limit.${id}`, 'stop', exceeds(used, limit)));
-    if (margin) rules.push(ruleOf(`limit.${id}`, 'care', exceeds(used, careName(id))));
+  for (const [id, { used, limit, margin, relief }] of Object.entries(topic.limits)) {
+    const of = `limit.${id}`;
+    rules.push(ruleOf(of, 'stop', exceeds(used, limit)));
+    if (relief) {
+      const ruledOut: Condition = { fact: relief.when, operator: 'equal', value: 'no' };
+      rules.push(ruleOf(of, 'firm', { any: [ruledOut, exceeds(used, relief.limit)] }));
+    }
+    if (margin) rules.push(ruleOf(of, 'care', exceeds(used, careName(id))));
   }
-  for (const [id, { stop, care }] of Object.entries(topic.findings)) {
-    if (stop) rules.push(ruleOf(`finding.${id}`, 'stop', stop.when));
-    if (care) rules.push(ruleOf(`finding.${id}`, 'care', care.when));
+  for (const [id, finding] of Object.entries(topic.findings)) {
+    for (const level of rulingLevels) {
+      const all = rulingsAt(finding, level).map(({ when }) => conditionFrom(when));
+      if (all.length > 0) rules.push(ruleOf(`finding.${id}`, level, onTop(anyOf(all))));
+    }
   }
   made.set(topic, rules);
   return rules;

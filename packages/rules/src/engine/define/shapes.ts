@@ -67,6 +67,19 @@ export type WordTable = {
 };
 
 /**
+ * What one result of a decision means: what is so, why, what to do. Its `level` makes it a finding,
+ * see `findingOf`; one of level `if` has a proviso.
+ */
+export type Result = {
+  readonly label: string;
+  readonly says: Text;
+  readonly because?: Text;
+  readonly do?: Text;
+  readonly proviso?: Text;
+  readonly level?: Level;
+};
+
+/**
  * A decision table as the DMN standard has it. Its inputs are choices, yes/no facts and yes/no
  * formulas; each row has one entry an input: the options it accepts, or `-` for any. By the hit
  * policy `unique` one row at the most fits; by `first` the topmost that fits counts.
@@ -79,10 +92,8 @@ export type Decision = {
     readonly when: readonly (string | readonly string[])[];
     readonly gives: string;
   }[];
-  /** What each result means; `level` makes it a finding, see `findingOf`. */
-  readonly results: Readonly<
-    Record<string, { readonly label: string; readonly says: string; readonly level?: CertainLevel }>
-  >;
+  /** What each result means. */
+  readonly results: Readonly<Record<string, Result>>;
   readonly source: Source;
 };
 
@@ -140,6 +151,9 @@ export type Simulation = {
   readonly source: Source;
 };
 
+/** Words of a rule set. `{name}` in them stands for that value, shown in the units asked for. */
+export type Text = string;
+
 /** Conditions as json-rules-engine has them, less what could turn a missing value into a pass. */
 export type Condition =
   | { readonly all: readonly Condition[] }
@@ -163,18 +177,36 @@ export type Limit = {
   readonly limit: string;
   /** What stands on the limit unloaded and cannot be taken off; absent: nothing. */
   readonly empty?: string;
-  /** The parameter that is kept free below the limit; absent: none. */
+  /** The parameter that is kept free below the limit, a share of what is above empty; absent: none. */
   readonly margin?: string;
+  /** The parameter that is kept free at the least, whatever the share comes to. */
+  readonly marginLeast?: string;
+  /**
+   * Another way of using the rig that nobody has ruled out, and the limit it would have: while this
+   * yes/no formula may hold, a stop that would then be none is unknown.
+   */
+  readonly relief?: { readonly when: string; readonly limit: string; readonly open: Text };
   /** Asked when any of these facts is mentioned; absent: always. */
   readonly askedBy?: readonly string[];
   readonly source: Source;
 };
 
+/**
+ * When a finding has a level, and what is then said: what is wrong, why it matters, what to do. The
+ * condition is written as it is read, `tongue.share < tongue.stopBelow && tongue.isKnown`, or as the
+ * JSON that json-rules-engine takes.
+ */
 export type Ruling = {
-  readonly when: Condition;
-  /** Said when it holds. */
-  readonly says: string;
+  readonly when: string | Condition;
+  readonly wrong: Text;
+  readonly because?: Text;
+  readonly do?: Text;
+  /** What must be true for it not to hold, as a clause after “if”: “the tow package is fitted”. */
+  readonly proviso?: Text;
 };
+
+/** One ruling, or several of one level, each with words of its own. */
+export type Rulings = Ruling | readonly Ruling[];
 
 export type Finding = {
   readonly label: string;
@@ -183,12 +215,18 @@ export type Finding = {
   readonly askedByKnown?: readonly string[];
   /** A stop that is said before any limit: people get out before anyone reckons. */
   readonly first?: boolean;
-  readonly stop?: Ruling;
-  readonly care?: Ruling;
-  /** Said when neither holds. */
-  readonly otherwise: string;
-  /** Said when it cannot be told; absent: the sentence of the ruling that may hold. */
-  readonly unsure?: string;
+  readonly stop?: Rulings;
+  /** What a stop counts as that may hold and need not; absent: unknown. */
+  readonly stopOpen?: 'if' | 'care';
+  /** What cannot be told where it may hold. */
+  readonly unknown?: Rulings;
+  /** What must be true and was not told. */
+  readonly if?: Rulings;
+  readonly care?: Rulings;
+  /** Said when none holds. */
+  readonly otherwise: Text;
+  /** Said when it cannot be told; absent: that it may be so, or the results still possible. */
+  readonly open?: { readonly wrong: Text; readonly because?: Text; readonly do?: Text };
   /** The decision whose result is said once there is only one. */
   readonly decision?: string;
   readonly source: Source;
@@ -201,8 +239,12 @@ export type Assumption = {
   readonly source: Source;
 };
 
-export type CertainLevel = 'ok' | 'care' | 'stop';
-export type Level = CertainLevel | 'unknown';
+/**
+ * How it stands, the best first: nothing against it; care is due; it is so if something is true that
+ * nobody told; it cannot be told; it must not be.
+ */
+export const levels = ['ok', 'care', 'if', 'unknown', 'stop'] as const;
+export type Level = (typeof levels)[number];
 export type State = Level | 'not-asked';
 
 /** A result said with the verdict, where that goes ahead: the drop of a ball mount, a pressure. */
@@ -220,7 +262,36 @@ export type Outcome = {
   readonly id: string;
   /** As said, and as cases write it. */
   readonly words: string;
+  /** A sentence; of `if` its beginning, to which “, if …” is added. */
   readonly sentence: string;
+};
+
+/** Something people ask of a topic; the results it names are said first. */
+export type Asking = {
+  readonly label: string;
+  /** Results, decisions, lists, rankings, limits (`limit.payload`) or findings (`finding.grade`). */
+  readonly results: readonly string[];
+  /** Asked when one of these facts is told; the first such asking of a topic is answered first. */
+  readonly impliedBy?: readonly string[];
+  /** The sentence that answers it, with holes for its results; absent: made from them. */
+  readonly says?: Text;
+};
+
+/** How something is done, in a few steps, as a person would tell it across a counter. */
+export type HowTo = {
+  readonly label: string;
+  readonly steps: readonly Text[];
+  readonly caution: Text;
+  readonly source: Source;
+  /** Shown while this yes/no formula may hold; absent: always. */
+  readonly when?: string;
+};
+
+/** What people call things, for search and for reading their messages. */
+export type Called = {
+  readonly topic: readonly string[];
+  readonly facts?: Readonly<Record<string, readonly string[]>>;
+  readonly options?: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>>;
 };
 
 /** A part of a topic: one family of limits with the formulas it stands on. */

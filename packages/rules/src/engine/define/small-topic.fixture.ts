@@ -77,7 +77,7 @@ export const shelf: Topic = {
       askedBy: ['shelf.braced'],
       stop: {
         when: { all: [{ fact: 'shelf.braced', operator: 'equal', value: 'no' }] },
-        says: 'It has no braces.',
+        wrong: 'It has no braces.',
       },
       otherwise: 'It is braced.',
       source,
@@ -85,6 +85,7 @@ export const shelf: Topic = {
   },
   outcomes: {
     ok: { id: 'holds', words: 'holds', sentence: 'It holds.' },
+    if: { id: 'holds-if', words: 'holds if', sentence: 'It holds' },
     care: { id: 'holds-just', words: 'just holds', sentence: 'It just holds.' },
     stop: { id: 'breaks', words: 'breaks', sentence: 'It breaks.' },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },

@@ -1,11 +1,13 @@
 import type {
-  CertainLevel,
   Decision,
   Family,
   Finding,
   Formula,
+  Level,
   Limit,
   Part,
+  Result,
+  Ruling,
   Selection,
   Simulation,
   Topic,
@@ -72,6 +74,8 @@ export function camel(id: string): string {
 
 export const careName = (limitId: string): string => `${camel(limitId)}.careAt`;
 export const roomName = (limitId: string): string => `${camel(limitId)}.room`;
+/** Whether a limit would hold by the other way of using the rig that may be. */
+export const reliefName = (limitId: string): string => `${camel(limitId)}.relief`;
 export const fullName = (limitId: string): string => `${camel(limitId)}.roomUsed`;
 
 type Unit = (name: string) => string;
@@ -97,7 +101,9 @@ function limitFormulas(id: string, limit: Limit, unit: Unit): [string, Formula][
     ],
   ];
   if (limit.margin) {
-    const is = `${limit.limit} * (1 - ${limit.margin})`;
+    const kept = `${limit.margin} * ${limit.limit}`;
+    const free = limit.marginLeast ? `max(${kept}, ${limit.marginLeast})` : kept;
+    const is = `${limit.limit} - ${free}`;
     made.push([careName(id), { label: `${label}: care from`, unit: shown, is, source }]);
   }
   return made;
@@ -163,31 +169,42 @@ export function allFormulas(topic: Family): ReadonlyMap<string, Formula> {
   return all;
 }
 
+/** What a result of a decision says, as a ruling on the decision. */
+function rulingOf(name: string, word: string, result: Result): Ruling {
+  const { says, because, do: todo, proviso } = result;
+  return {
+    when: { all: [{ fact: name, operator: 'equal', value: word }] },
+    wrong: says,
+    ...(because !== undefined && { because }),
+    ...(todo !== undefined && { do: todo }),
+    ...(proviso !== undefined && { proviso }),
+  };
+}
+
 /**
- * The finding that a decision makes: its level is that of the result, and the result's sentence is
- * said. `name` is the decision's own.
+ * The finding that a decision makes: its level is that of the result, and what is said is the
+ * result's. `name` is the decision's own.
  */
 export function findingOf(
   name: string,
   decision: Decision,
-  more: Pick<Finding, 'askedBy' | 'unsure'> = {},
+  more: Pick<Finding, 'askedBy' | 'open' | 'stopOpen' | 'first'> = {},
 ): Finding {
   const results = Object.entries(decision.results);
-  const wordsAt = (level: CertainLevel) =>
-    results.flatMap(([word, result]) => (result.level === level ? [word] : []));
-  const ruling = (level: CertainLevel) => {
-    const words = wordsAt(level);
-    const says = decision.results[words[0] ?? '']?.says ?? '';
-    const when = { all: [{ fact: name, operator: 'in', value: words }] };
-    return words.length === 0 ? undefined : { when, says };
+  const rulings = (level: Level) => {
+    const found = results.filter(([, result]) => result.level === level);
+    return found.map(([word, result]) => rulingOf(name, word, result));
   };
-  const [stop, care] = [ruling('stop'), ruling('care')];
+  const made = (['stop', 'unknown', 'if', 'care'] as const).flatMap((level) => {
+    const found = rulings(level);
+    return found.length === 0 ? [] : [[level, found] as const];
+  });
+  const fine = results.find(([, { level }]) => level === 'ok');
   return {
     label: decision.label,
     ...more,
-    ...(stop && { stop }),
-    ...(care && { care }),
-    otherwise: decision.results[wordsAt('ok')[0] ?? '']?.says ?? '',
+    ...Object.fromEntries(made),
+    otherwise: fine?.[1].says ?? '',
     decision: name,
     source: decision.source,
   };

@@ -48,6 +48,8 @@ function isUnknown(inputs: Inputs, run: Run, key: string): boolean {
   return input?.kind === 'among' ? input.options.length > 1 : run.isOpen(key);
 }
 
+const isOpenState = (state: State | undefined): boolean => state === 'unknown' || state === 'if';
+
 /**
  * The conditions that may or may not stop it. Where one still moves with something that nobody
  * knows, its ranges are left aside: what is unknown is asked first.
@@ -59,7 +61,7 @@ export function openDecisions(
 ): readonly OpenDecision[] {
   const { topic } = compiled;
   return conditionRules(topic)
-    .filter(({ event }) => event.type === 'stop' && states.get(event.params.of) === 'unknown')
+    .filter(({ event }) => event.type !== 'care' && isOpenState(states.get(event.params.of)))
     .map((rule) => {
       const moved = namesCompared(rule.conditions).flatMap((name) => movedBy(run.value(name)));
       const keys = [...new Set(moved)];

@@ -45,7 +45,13 @@ export function judge({ topic, compiled, parameters }: Bench, inputs: Inputs): J
 }
 
 /** Better comes first. */
-export const worth: Readonly<Record<Level, number>> = { ok: 0, care: 1, unknown: 2, stop: 3 };
+export const worth: Readonly<Record<Level, number>> = {
+  ok: 0,
+  care: 1,
+  if: 2,
+  unknown: 3,
+  stop: 4,
+};
 
 /** Limits and findings that stand in the way of anything better than a level. */
 export const inTheWay = ({ states }: Judged, level: Level): readonly string[] =>

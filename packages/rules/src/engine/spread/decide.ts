@@ -1,9 +1,14 @@
 import { rounded, unitOf } from '../../quantity';
 import { namedValues, unitOfName } from '../answer/named';
 import { compare, type Named, type Question } from '../condition/operators';
-import { type ConditionRule, conditionRules, namesCompared } from '../condition/rules';
+import {
+  type ConditionRule,
+  conditionRules,
+  namesCompared,
+  rulingLevels,
+} from '../condition/rules';
 import { holds } from '../condition/walk';
-import type { Condition, State } from '../define/shapes';
+import { type Condition, type Level, levels, type State, type Topic } from '../define/shapes';
 import { isExact, type Lanes, type Numbers, newNumbers, newTruths } from './lanes';
 import { isFixed, type Setting } from './walk';
 
@@ -133,42 +138,67 @@ function isOpen(lanes: Lanes): boolean {
   return lanes.kind !== 'numbers' || !isExact(lanes);
 }
 
-const ranks = ['ok', 'care', 'unknown', 'stop'] as const;
-export type Rank = (typeof ranks)[number];
-export const rankNames: readonly Rank[] = ranks;
+export type Rank = Level;
+export const rankNames: readonly Rank[] = levels;
+const rank = (level: Level): number => levels.indexOf(level);
 
-type Pair = { readonly stop?: Verdict | undefined; readonly care?: Verdict | undefined };
+/** What a limit or finding is judged by in each lane; see `levelOf`. */
+type Judged = {
+  readonly stop: Verdict | undefined;
+  /** Without a verdict for it a stop needs no other to be certain. */
+  readonly firm: Verdict | undefined;
+  readonly stopOpen: number;
+  readonly others: readonly (readonly [rank: number, verdict: Verdict])[];
+};
 
-function rankIn({ stop, care }: Pair, lane: number): number {
-  if (stop?.certain[lane] === 1) return 3;
-  if (stop?.possible[lane] === 1) return 2;
-  return care?.possible[lane] === 1 ? 1 : 0;
+function judgedIn(topic: Topic, verdicts: ReadonlyMap<string, Verdict>, of: string): Judged {
+  const finding = of.startsWith('finding.')
+    ? topic.findings[of.slice('finding.'.length)]
+    : undefined;
+  const others = rulingLevels.flatMap((level) => {
+    const verdict = level === 'stop' ? undefined : verdicts.get(`${of}.${level}`);
+    return verdict ? [[rank(level), verdict] as const] : [];
+  });
+  return {
+    stop: verdicts.get(`${of}.stop`),
+    firm: verdicts.get(`${of}.firm`),
+    stopOpen: rank(finding?.stopOpen ?? 'unknown'),
+    others,
+  };
 }
 
-const isFixedPair = ({ stop, care }: Pair): boolean =>
-  (stop?.fixed ?? true) && (care?.fixed ?? true);
+function rankIn({ stop, firm, stopOpen, others }: Judged, lane: number): number {
+  const isFirm = firm === undefined || firm.certain[lane] === 1;
+  if (stop?.certain[lane] === 1 && isFirm) return rank('stop');
+  let found = stop?.possible[lane] === 1 ? stopOpen : 0;
+  for (const [level, { possible }] of others) {
+    if (level > found && possible[lane] === 1) found = level;
+  }
+  return found;
+}
 
-/** The overall level of each lane: a certain stop, else what is unknown, else care, else ok. */
+const isFixedJudged = ({ stop, firm, others }: Judged): boolean =>
+  (stop?.fixed ?? true) && (firm?.fixed ?? true) && others.every(([, { fixed }]) => fixed);
+
+/** The overall level of each lane: the gravest of its limits and findings. */
 export function ranker(
-  { program }: Setting,
+  { program, compiled }: Setting,
   verdicts: ReadonlyMap<string, Verdict>,
   states: ReadonlyMap<string, State>,
 ): Uint8Array {
   const to = newTruths(program).yes;
-  const asked = [...states].flatMap(([of, state]): Pair[] =>
-    state === 'not-asked'
-      ? []
-      : [{ stop: verdicts.get(`${of}.stop`), care: verdicts.get(`${of}.care`) }],
+  const asked = [...states].flatMap(([of, state]) =>
+    state === 'not-asked' ? [] : [judgedIn(compiled.topic, verdicts, of)],
   );
   const least = asked
-    .filter(isFixedPair)
-    .reduce((rank, each) => Math.max(rank, rankIn(each, 0)), 0);
-  const moving = asked.filter((each) => !isFixedPair(each));
+    .filter(isFixedJudged)
+    .reduce((worst, each) => Math.max(worst, rankIn(each, 0)), 0);
+  const moving = asked.filter((each) => !isFixedJudged(each));
   program.steps.push((count) => {
     for (let i = 0; i < count; i += 1) {
-      let rank = least;
-      for (const each of moving) rank = Math.max(rank, rankIn(each, i));
-      to[i] = rank;
+      let worst = least;
+      for (const each of moving) worst = Math.max(worst, rankIn(each, i));
+      to[i] = worst;
     }
   });
   return to;

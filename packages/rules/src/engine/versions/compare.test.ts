@@ -88,7 +88,7 @@ describe('every entry that is new, gone or changed is told, in the words of its 
             ...braces,
             stop: {
               when: { any: [{ fact: 'shelf.kind', operator: 'notEqual', value: 'oak' }] },
-              says: 'It is soft.',
+              wrong: 'It is soft.',
             },
           },
         },

@@ -35,7 +35,9 @@ const forReading = new Set([
     'words',
     'sentence',
   ],
-  ...['stop.says', 'care.says', 'otherwise', 'unsure', 'silent.says', 'source'],
+  ...['wrong', 'because', 'do', 'proviso', 'otherwise', 'open', 'silent.says', 'source'].flatMap(
+    (field) => [field, ...['stop', 'unknown', 'if', 'care', 'open'].map((at) => `${at}.${field}`)],
+  ),
   ...['exact', 'instead'],
 ]);
 

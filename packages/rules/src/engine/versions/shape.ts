@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import type { Topic } from '../define/shapes';
+import { levels, type Topic } from '../define/shapes';
 import { isVersion } from './order';
 
 /**
@@ -94,6 +94,8 @@ const limitShape = () =>
     limit: z.string(),
     empty: z.optional(z.string()),
     margin: z.optional(z.string()),
+    marginLeast: z.optional(z.string()),
+    relief: z.optional(z.object({ when: z.string(), limit: z.string(), open: z.string() })),
     askedBy: names(),
   });
 
@@ -109,23 +111,40 @@ function findingShape() {
       }),
     ]),
   );
-  const ruling = z.optional(z.object({ when: condition, says: z.string() }));
+  const when = z.union([z.string(), condition]);
+  const words = { because: z.optional(z.string()), do: z.optional(z.string()) };
+  const ruling = z.object({
+    when,
+    wrong: z.string(),
+    ...words,
+    proviso: z.optional(z.string()),
+  });
+  const rulings = z.optional(z.union([ruling, z.array(ruling)]));
   return z.object({
     ...cited(),
     otherwise: z.string(),
-    unsure: z.optional(z.string()),
+    open: z.optional(z.object({ wrong: z.string(), ...words })),
     decision: z.optional(z.string()),
     first: z.optional(z.boolean()),
-    stop: ruling,
-    care: ruling,
+    stop: rulings,
+    stopOpen: z.optional(z.enum(['if', 'care'])),
+    unknown: rulings,
+    if: rulings,
+    care: rulings,
     askedBy: names(),
     askedByKnown: names(),
   });
 }
 
 function decisionShape() {
-  const level = z.optional(z.enum(['ok', 'care', 'stop']));
-  const result = z.object({ label: z.string(), says: z.string(), level });
+  const result = z.object({
+    label: z.string(),
+    says: z.string(),
+    because: z.optional(z.string()),
+    do: z.optional(z.string()),
+    proviso: z.optional(z.string()),
+    level: z.optional(z.enum(levels)),
+  });
   const when = z.array(z.union([z.string(), z.array(z.string())]));
   return z.object({
     ...cited(),

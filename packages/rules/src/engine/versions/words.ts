@@ -1,12 +1,26 @@
 import { show } from '../../quantity';
-import type { Condition, Source, Topic } from '../define/shapes';
+import { rulingLevels, rulingsAt } from '../condition/rules';
+import { conditionFrom } from '../condition/text';
+import type { Condition, Finding, Source, Topic } from '../define/shapes';
 import { citation, type FieldChange, type TopicChange } from './compare';
 import { isRecord } from './data';
 
 /** A condition as a sentence has it: `tongue.loaded greater than tongue.limit`. */
-export function conditionInWords(condition: Condition): string {
-  if ('all' in condition) return condition.all.map(conditionInWords).join(' and ');
-  if ('any' in condition) return `(${condition.any.map(conditionInWords).join(' or ')})`;
+export const conditionInWords = (when: string | Condition): string => inWords(conditionFrom(when));
+
+/** Every ruling of a finding, with when it holds and what it says. */
+export const rulingsInWords = (finding: Finding) =>
+  rulingLevels.flatMap((level) =>
+    rulingsAt(finding, level).map(({ when, wrong, because = '', do: todo = '' }) => ({
+      level,
+      when: conditionInWords(when),
+      says: [wrong, because, todo].filter((each) => each !== '').join(' '),
+    })),
+  );
+
+function inWords(condition: Condition): string {
+  if ('all' in condition) return condition.all.map(inWords).join(' and ');
+  if ('any' in condition) return `(${condition.any.map(inWords).join(' or ')})`;
   const { fact, operator, value } = condition;
   const right = typeof value === 'object' && 'fact' in value ? value.fact : String(value);
   const words = operator.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
@@ -62,11 +76,15 @@ const fieldWords: Readonly<Record<string, string>> = {
   askedBy: 'which facts ask it',
   askedByKnown: 'which facts must be known to ask it',
   'stop.when': 'what stops it',
-  'stop.says': 'the sentence said then',
+  'stop.wrong': 'the sentence said then',
+  stopOpen: 'what a stop counts as that may be',
+  'unknown.when': 'what cannot be told',
+  'if.when': 'what must be made sure of',
   'care.when': 'what calls for care',
-  'care.says': 'the sentence said with care',
+  'care.wrong': 'the sentence said with care',
   otherwise: 'the sentence said when neither holds',
-  unsure: 'the sentence said when it cannot be told',
+  open: 'the sentence said when it cannot be told',
+  marginLeast: 'what is kept free at the least',
   'silent.value': 'what silence is taken for',
   'silent.says': 'the sentence about silence',
   'silent.source': 'the source for what silence is taken for',

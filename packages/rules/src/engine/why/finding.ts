@@ -1,7 +1,8 @@
 import { type Interval, rounded, unitOf } from '../../quantity';
 import { capital, listed } from '../answer/phrases';
-import { gist } from '../answer/sentence';
 import type { Ends, FindingAnswer, Step } from '../answer/shapes';
+import { type RulingLevel, rulingLevels, rulingsAt } from '../condition/rules';
+import { conditionFrom } from '../condition/text';
 import type { Condition, Finding, Topic } from '../define/shapes';
 import { type Chain, cite, named, stepNamed, tell } from './chain';
 import { notAsked } from './limit';
@@ -115,10 +116,11 @@ function isIdle(chain: Chain, leaf: Leaf): boolean {
 
 /** The condition that a finding's level came from; for `ok`, those that do not hold. */
 function conditionsOf(declared: Finding, level: FindingAnswer['level']): readonly Condition[] {
-  const { stop, care } = declared;
-  if (level === 'stop' || level === 'unknown') return stop ? [stop.when] : [];
-  if (level === 'care') return care ? [care.when] : [];
-  return [stop, care].flatMap((ruling) => (ruling ? [ruling.when] : []));
+  const at = (each: RulingLevel) =>
+    rulingsAt(declared, each).map(({ when }) => conditionFrom(when));
+  if (level === 'ok' || level === 'not-asked') return rulingLevels.flatMap(at);
+  const own = at(level);
+  return level === 'unknown' || own.length === 0 ? [...at('stop'), ...own] : own;
 }
 
 export type AskedFinding = {
@@ -147,7 +149,7 @@ export function findingShort(asked: AskedFinding): string {
     return notAsked(topic, finding.label, by);
   }
   const because = leavesOf(asked).map((leaf) => comparison(chain, leaf));
-  const head = gist(finding.says).replace(/\.$/, '');
+  const head = finding.wrong.replace(/\.$/, '');
   return because.length === 0 ? `${head}.` : `${head}, since ${listed(because)}.`;
 }
 

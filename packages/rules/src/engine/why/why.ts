@@ -2,7 +2,7 @@ import { type Asked, answerNow } from '../answer/answer';
 import { lowered } from '../answer/phrases';
 import { urgentOf } from '../answer/sentence';
 import type { Answer } from '../answer/shapes';
-import type { Level, Topic } from '../define/shapes';
+import { type Level, levels, type Topic } from '../define/shapes';
 import { newChain } from './chain';
 import { findingFull, findingShort } from './finding';
 import { limitFull, limitShort } from './limit';
@@ -12,7 +12,6 @@ export type Length = 'short' | 'full';
 const isAnswer = (given: Answer | Asked): given is Answer => 'trace' in given;
 
 function levelOf(answer: Answer, { outcomes }: Topic): Level {
-  const levels: readonly Level[] = ['stop', 'unknown', 'care', 'ok'];
   return levels.find((level) => outcomes[level].id === answer.outcome) ?? 'unknown';
 }
 
@@ -22,7 +21,7 @@ export function decidingOf(answer: Answer, topic: Topic): string | undefined {
   const urgent = urgentOf(topic, answer.findings);
   if (urgent) return `finding.${urgent.id}`;
   const [asked] = answer.missing;
-  if (level === 'unknown' && asked?.decides[0]) return asked.decides[0];
+  if ((level === 'unknown' || level === 'if') && asked?.decides[0]) return asked.decides[0];
   const limits = answer.limits
     .filter(({ state }) => state === level)
     .toSorted((a, b) => b.roomUsed.hi - a.roomUsed.hi);
@@ -37,6 +36,7 @@ const likewise = {
   stop: 'Not right either',
   care: 'Care is due there too',
   unknown: 'Open as well',
+  if: 'To be made sure of as well',
   ok: '',
 } as const;
 

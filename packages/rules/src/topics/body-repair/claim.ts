@@ -179,8 +179,11 @@ export const claim = part({
   findings: {
     claim: findingOf('claim.advice', claimTable, {
       askedBy: ['policy.deductible', 'damage.cause'],
-      unsure:
-        'Whether to claim cannot be told before deductible, premium and damage are known better; let a shop look first.',
+      open: {
+        wrong:
+          'Whether to claim cannot be told before deductible, premium and damage are known better.',
+        do: 'Let a shop look first.',
+      },
     }),
     'claims-before': {
       label: 'Claims before this one',
@@ -191,7 +194,8 @@ export const claim = part({
             { fact: 'policy.claimsBefore', operator: 'greaterThan', value: { fact: 'claims.few' } },
           ],
         },
-        says: 'It would not be the first claim: another may cost the policy itself, which no sum here counts. Ask the agent in general first.',
+        wrong: 'It would not be the first claim.',
+        do: 'Another may cost the policy itself, which no sum here counts. Ask the agent in general first.',
       },
       otherwise: 'It would be the first claim in five years.',
       source: policyWording,

@@ -78,10 +78,12 @@ export const first = part({
       askedBy: ['services.hurt'],
       stop: {
         when: yes('services.hurt'),
-        says: 'Cylinders shut, battery and cord off, and do not tow it, gas, wiring or brakes are hurt: a licensed trade makes them safe before the body is touched. Smell of gas: out first.',
+        wrong:
+          'Cylinders shut, battery and cord off, and do not tow it, gas, wiring or brakes are hurt.',
+        do: 'A licensed trade makes them safe before the body is touched. Smell of gas: out first.',
       },
       otherwise: 'Gas, wiring and brakes were not reached.',
-      unsure: 'Cylinders shut, battery and cord off, until somebody has looked behind it.',
+      open: { wrong: 'Cylinders shut, battery and cord off, until somebody has looked behind it.' },
       source: manual,
     },
     structure: {
@@ -90,10 +92,11 @@ export const first = part({
       askedBy: ['structure.hurt'],
       stop: {
         when: yes('structure.hurt'),
-        says: 'Do not tow it, something that carries is hurt: frame, coupler, axle and floor come before any panel, and are for a shop that is qualified for them.',
+        wrong: 'Do not tow it, something that carries is hurt.',
+        do: 'Frame, coupler, axle and floor come before any panel, and are for a shop that is qualified for them.',
       },
       otherwise: 'Nothing that carries is bent or cracked, as far as is seen.',
-      unsure: 'Do not tow it before frame, coupler, axle and floor have been looked at.',
+      open: { wrong: 'Do not tow it before frame, coupler, axle and floor have been looked at.' },
       source: manual,
     },
     photographs: {
@@ -101,10 +104,11 @@ export const first = part({
       askedBy: ['photos.taken'],
       stop: {
         when: no('photos.taken'),
-        says: 'Start nothing yet, photograph first: near and far, inside and out, before anything is moved, dried or thrown away. What was not photographed was not there.',
+        wrong: 'Start nothing yet, photograph first.',
+        do: 'Near and far, inside and out, before anything is moved, dried or thrown away. What was not photographed was not there.',
       },
       otherwise: 'It is photographed.',
-      unsure: 'Photograph before anything is moved.',
+      open: { wrong: 'Photograph before anything is moved.' },
       source: custom,
     },
     damp: {
@@ -116,7 +120,8 @@ export const first = part({
             { fact: 'wood.moisture', operator: 'greaterThan', value: { fact: 'moisture.most' } },
           ],
         },
-        says: 'Close nothing yet, the wood is wet: open it from inside, let air through and dry it; under a patch it decays.',
+        wrong: 'Close nothing yet, the wood is wet.',
+        do: 'Open it from inside, let air through and dry it; under a patch it decays.',
       },
       care: {
         when: {
@@ -124,10 +129,11 @@ export const first = part({
             { fact: 'wood.moisture', operator: 'greaterThan', value: { fact: 'moisture.care' } },
           ],
         },
-        says: 'The wood is barely dry: let it dry on while parts are ordered, and measure again before it is closed.',
+        wrong: 'The wood is barely dry.',
+        do: 'Let it dry on while parts are ordered, and measure again before it is closed.',
       },
       otherwise: 'The wood is dry.',
-      unsure: 'Nothing is closed before a meter says that the wood is dry.',
+      open: { wrong: 'Nothing is closed before a meter says that the wood is dry.' },
       source: dampWood,
     },
     cover: {
@@ -135,7 +141,8 @@ export const first = part({
       askedBy: ['cover.open'],
       care: {
         when: yes('cover.open'),
-        says: 'Cover it today, with something that sheds water and lets air out below: what gets wet from now on is the owner’s, by most policies.',
+        wrong: 'Cover it today, with something that sheds water and lets air out below.',
+        do: 'What gets wet from now on is the owner’s, by most policies.',
       },
       otherwise: 'No rain gets in.',
       source: policyWording,
@@ -145,7 +152,8 @@ export const first = part({
       askedBy: ['release.asked'],
       care: {
         when: yes('release.asked'),
-        says: 'Sign nothing as settled before the wall has been opened: what is found afterwards is then nobody’s but yours. Questions of law are for a lawyer.',
+        wrong: 'Sign nothing as settled before the wall has been opened.',
+        do: 'What is found afterwards is then nobody’s but yours. Questions of law are for a lawyer.',
       },
       otherwise: 'Nobody wants a signature.',
       source: policyWording,

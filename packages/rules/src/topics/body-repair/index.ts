@@ -26,6 +26,11 @@ export const bodyRepair = defineTopic({
   findings: gather('findings', parts),
   outcomes: {
     ok: { id: 'may-go-to-a-shop', words: 'may go to a shop', sentence: 'It may go to a shop.' },
+    if: {
+      id: 'may-go-to-a-shop-if',
+      words: 'may go to a shop if',
+      sentence: 'It may go to a shop',
+    },
     care: {
       id: 'may-go-with-care',
       words: 'may go with care',

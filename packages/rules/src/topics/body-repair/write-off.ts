@@ -69,17 +69,21 @@ export const writeOff = part({
         when: {
           all: [{ fact: 'cost.low', operator: 'greaterThan', value: { fact: 'writeOff.at' } }],
         },
-        says: 'Have nothing repaired yet, even the least is past where insurers write off: what is begun now may never be paid. Let the insurer see it first, and prove what it was worth.',
+        wrong: 'Have nothing repaired yet, even the least is past where insurers write off.',
+        do: 'What is begun now may never be paid. Let the insurer see it first, and prove what it was worth.',
       },
       care: {
         when: {
           all: [{ fact: 'cost.high', operator: 'greaterThan', value: { fact: 'writeOff.at' } }],
         },
-        says: 'At the most it comes to where insurers write off: have the wall opened before anything is ordered.',
+        wrong: 'At the most it comes to where insurers write off.',
+        do: 'Have the wall opened before anything is ordered.',
       },
       otherwise: 'Even at the most it stays below where insurers write off.',
-      unsure:
-        'It may be past where insurers write off: find out what it was worth before anything is ordered.',
+      open: {
+        wrong: 'It may be past where insurers write off.',
+        do: 'Find out what it was worth before anything is ordered.',
+      },
       source: writeOffSum,
     },
   },

@@ -18,10 +18,13 @@ export const flames = part({
       askedBy: ['heat.portable'],
       stop: {
         when: { all: [{ fact: 'heat.portable', operator: 'equal', value: 'yes' }] },
-        says: 'Never heat a sleeping space with a stove or a portable gas heater: they use up the air and give off carbon monoxide, which kills sleepers. Only the built-in furnace with its own flue.',
+        wrong: 'Never heat a sleeping space with a stove or a portable gas heater.',
+        do: 'They use up the air and give off carbon monoxide, which kills sleepers. Only the built-in furnace with its own flue.',
       },
       otherwise: 'Nothing with a flame but the furnace warms it.',
-      unsure: 'Make sure that nothing with a flame but the furnace warms the sleeping space.',
+      open: {
+        wrong: 'Make sure that nothing with a flame but the furnace warms the sleeping space.',
+      },
       source: manual,
     },
   },

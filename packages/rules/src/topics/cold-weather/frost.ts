@@ -117,8 +117,10 @@ export const frost = part({
   findings: {
     water: findingOf('water.action', frostTable, {
       askedBy: ['water.state', 'tanks.place', 'trailer.use'],
-      unsure:
-        'Water may freeze in it: find out how cold it gets, what is in the lines, and where they run.',
+      open: {
+        wrong: 'Water may freeze in it.',
+        do: 'Find out how cold it gets, what is in the lines, and where they run.',
+      },
     }),
   },
 });

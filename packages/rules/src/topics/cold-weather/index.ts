@@ -30,6 +30,7 @@ export const coldWeather = defineTopic({
   findings: gather('findings', parts),
   outcomes: {
     ok: { id: 'may-stay', words: 'may stay', sentence: 'It may stay.' },
+    if: { id: 'may-stay-if', words: 'may stay if', sentence: 'It may stay' },
     care: {
       id: 'may-stay-with-care',
       words: 'may stay with care',

@@ -102,10 +102,14 @@ export const moisture = part({
         when: {
           all: [{ fact: 'dew.room', operator: 'lessThan', value: { fact: 'dew.slack' } }],
         },
-        says: 'The panes run with water, and so will cold corners and bedding: a roof vent a hand open even in the cold, lids on pots, wet clothes out, a dehumidifier on shore power.',
+        wrong: 'The panes run with water, and so will cold corners and bedding.',
+        do: 'A roof vent a hand open even in the cold, lids on pots, wet clothes out, a dehumidifier on shore power.',
       },
       otherwise: 'The panes stay dry at that humidity.',
-      unsure: 'The panes may run with water: a roof vent a little open, even in the cold.',
+      open: {
+        wrong: 'The panes may run with water.',
+        do: 'A roof vent a little open, even in the cold.',
+      },
       source: conduction,
     },
   },

@@ -47,6 +47,7 @@ export const electricTowRange = defineTopic({
   findings: gather('findings', parts),
   outcomes: {
     ok: { id: 'gets-there', words: 'gets there', sentence: 'It gets there.' },
+    if: { id: 'gets-there-if', words: 'gets there if', sentence: 'It gets there' },
     care: {
       id: 'gets-there-with-care',
       words: 'gets there with care',

@@ -229,10 +229,14 @@ export const known = part({
             },
           ],
         },
-        says: 'The consumption told without a trailer does not go with that weight, drag and speed: read it again after a level drive at one steady speed.',
+        wrong:
+          'The consumption told without a trailer does not go with that weight, drag and speed.',
+        do: 'Read it again after a level drive at one steady speed.',
       },
-      unsure:
-        'The consumption told without a trailer may not go with weight and drag: the vehicle’s own drag area would settle it.',
+      open: {
+        wrong: 'The consumption told without a trailer may not go with weight and drag.',
+        do: 'The vehicle’s own drag area would settle it.',
+      },
       otherwise: 'The consumption told without a trailer goes with weight and drag.',
       source: driveHabits,
     },

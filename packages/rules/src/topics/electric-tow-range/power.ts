@@ -91,10 +91,13 @@ export const power = part({
         when: {
           all: [{ fact: 'brakes.power', operator: 'greaterThan', value: { fact: 'brakes.many' } }],
         },
-        says: 'On the way down the brakes must get rid of the heat of many room heaters at once: slow down before it begins, hold a low speed with the drive, brake firmly and briefly, and stop to let them cool.',
+        wrong: 'On the way down the brakes must get rid of the heat of many room heaters at once.',
+        do: 'Slow down before it begins, hold a low speed with the drive, brake firmly and briefly, and stop to let them cool.',
       },
-      unsure:
-        'On the way down the brakes may get very hot: slow down before it begins, and hold a low speed with the drive.',
+      open: {
+        wrong: 'On the way down the brakes may get very hot.',
+        do: 'Slow down before it begins, and hold a low speed with the drive.',
+      },
       otherwise: 'The brakes have little to do on the way down, on the average of each leg.',
       source: mechanics,
     },

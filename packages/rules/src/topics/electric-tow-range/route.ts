@@ -190,10 +190,13 @@ export const route = part({
             },
           ],
         },
-        says: 'The drag is an estimate by body and front. Drive some twenty miles with the trailer on, there and back at the speed of the trip, and put in what the display says: then it can be said much better.',
+        wrong: 'The drag is an estimate by body and front.',
+        do: 'Drive some twenty miles with the trailer on, there and back at the speed of the trip, and put in what the display says: then it can be said much better.',
       },
-      unsure:
-        'The drag is an estimate by body and front, and by that it may get there or not. Drive some twenty miles with the trailer on, there and back at the speed of the trip, and put in what the display says.',
+      open: {
+        wrong: 'The drag is an estimate by body and front, and by that it may get there or not.',
+        do: 'Drive some twenty miles with the trailer on, there and back at the speed of the trip, and put in what the display says.',
+      },
       otherwise: 'The drag is known from a drive or told, or it is enough by any usual drag.',
       source: dragHabits,
     },
@@ -204,9 +207,14 @@ export const route = part({
         when: {
           all: [{ fact: 'route.coldest', operator: 'lessThan', value: { fact: 'cold.line' } }],
         },
-        says: 'Below freezing the battery gives less, charges slowly and the heater takes its part: warm battery and cabin at the plug before you leave, and plan the first stop early.',
+        wrong:
+          'Below freezing the battery gives less, charges slowly and the heater takes its part.',
+        do: 'Warm battery and cabin at the plug before you leave, and plan the first stop early.',
       },
-      unsure: 'It may freeze on the way: look at the forecast before planning the stops.',
+      open: {
+        wrong: 'It may freeze on the way.',
+        do: 'Look at the forecast before planning the stops.',
+      },
       otherwise: 'No leg is below freezing.',
       source: coldHabits,
     },
@@ -219,10 +227,13 @@ export const route = part({
             { fact: 'route.spilled', operator: 'greaterThan', value: { fact: 'spilled.little' } },
           ],
         },
-        says: 'The battery is full on a way down, and a full battery holds nothing back: the brakes take it all. Leave the top uncharged by so much before a long descent.',
+        wrong: 'The battery is full on a way down, and a full battery holds nothing back.',
+        do: 'The brakes take it all. Leave the top uncharged by so much before a long descent.',
       },
-      unsure:
-        'The battery may be full on a way down, and a full battery holds nothing back: leave some room at the top.',
+      open: {
+        wrong: 'The battery may be full on a way down, and a full battery holds nothing back.',
+        do: 'Leave some room at the top.',
+      },
       otherwise: 'The battery has room for what comes back downhill.',
       source: makersManual,
     },
@@ -232,10 +243,13 @@ export const route = part({
         when: {
           all: [{ fact: 'engine.energy', operator: 'greaterThan', value: { fact: 'energy.none' } }],
         },
-        says: 'The battery is spent on the way, and from there the engine pulls alone: ask what the maker rates it for then, and keep some charge for the grades.',
+        wrong: 'The battery is spent on the way, and from there the engine pulls alone.',
+        do: 'Ask what the maker rates it for then, and keep some charge for the grades.',
       },
-      unsure:
-        'The battery may be spent on the way, and from there the engine pulls alone: keep some charge for the grades.',
+      open: {
+        wrong: 'The battery may be spent on the way, and from there the engine pulls alone.',
+        do: 'Keep some charge for the grades.',
+      },
       otherwise: 'The battery is not spent on the way, or there is no engine.',
       source: makersManual,
     },

@@ -79,7 +79,8 @@ export const dates = part({
             { fact: 'cylinder.age', operator: 'greaterThan', value: { fact: 'cylinder.lifeMost' } },
           ],
         },
-        says: 'The cylinder is past its date: no filler may fill it. Have it requalified, or hand it in.',
+        wrong: 'The cylinder is past its date.',
+        do: 'No filler may fill it. Have it requalified, or hand it in.',
       },
       care: {
         when: {
@@ -87,10 +88,11 @@ export const dates = part({
             { fact: 'cylinder.age', operator: 'greaterThan', value: { fact: 'cylinder.lookAt' } },
           ],
         },
-        says: 'The cylinder is at the age at which it must be requalified: show the collar to the filler before the trip.',
+        wrong: 'The cylinder is at the age at which it must be requalified.',
+        do: 'Show the collar to the filler before the trip.',
       },
       otherwise: 'The cylinder’s date is good.',
-      unsure: 'Read the dates on the collar: the cylinder may be past them.',
+      open: { wrong: 'Read the dates on the collar.', do: 'The cylinder may be past them.' },
       source: datesFromMemory,
     },
     hose: {
@@ -98,16 +100,18 @@ export const dates = part({
       askedBy: ['hose.age', 'hose.sound'],
       stop: {
         when: { all: [{ fact: 'hose.soundTold', operator: 'equal', value: 'no' }] },
-        says: 'Shut the gas and replace the hose: cracked or leaking, it is not used again, nor taped.',
+        wrong: 'Shut the gas and replace the hose.',
+        do: 'Cracked or leaking, it is not used again, nor taped.',
       },
       care: {
         when: {
           all: [{ fact: 'hose.ageTold', operator: 'greaterThan', value: { fact: 'hose.life' } }],
         },
-        says: 'The hose is old: replace it, though it may still look well.',
+        wrong: 'The hose is old.',
+        do: 'Replace it, though it may still look well.',
       },
       otherwise: 'The hose is sound and not too old, as far as it is told.',
-      unsure: 'Look at the hose and brush it with leak solution before the gas is opened.',
+      open: { wrong: 'Look at the hose and brush it with leak solution before the gas is opened.' },
       source: manual,
     },
     alarms: {
@@ -124,11 +128,12 @@ export const dates = part({
             },
           ],
         },
-        says: 'An alarm is past its date: it may sleep through the gas it was made for. Replace it before anyone sleeps inside.',
+        wrong: 'An alarm is past its date.',
+        do: 'It may sleep through the gas it was made for. Replace it before anyone sleeps inside.',
       },
       otherwise:
         'The alarms are within their dates, as far as they are told; press their test buttons.',
-      unsure: 'Read the dates on the backs of both alarms before anyone sleeps inside.',
+      open: { wrong: 'Read the dates on the backs of both alarms before anyone sleeps inside.' },
       source: alarmDates,
     },
   },

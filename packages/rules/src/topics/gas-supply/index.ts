@@ -68,6 +68,7 @@ export const gasSupply = defineTopic({
   findings: gather('findings', parts),
   outcomes: {
     ok: { id: 'may-go-ahead', words: 'may go ahead', sentence: 'It may go ahead.' },
+    if: { id: 'may-go-ahead-if', words: 'may go ahead if', sentence: 'It may go ahead' },
     care: {
       id: 'may-go-ahead-with-care',
       words: 'may go ahead with care',

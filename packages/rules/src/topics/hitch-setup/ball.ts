@@ -71,9 +71,13 @@ export const ball = part({
         when: {
           all: [{ fact: 'hitch.ballSize', operator: 'lessThan', value: { fact: 'ball.least' } }],
         },
-        says: 'The ball is smaller than a trailer of this gross rating takes: fit the size stamped on its coupler, rated for the trailer.',
+        wrong: 'The ball is smaller than a trailer of this gross rating takes.',
+        do: 'Fit the size stamped on its coupler, rated for the trailer.',
       },
-      unsure: 'The ball may be too small for this trailer: read the size stamped on the coupler.',
+      open: {
+        wrong: 'The ball may be too small for this trailer.',
+        do: 'Read the size stamped on the coupler.',
+      },
       otherwise: 'The ball is no smaller than the trailer’s class takes.',
       source: ballClasses,
     },

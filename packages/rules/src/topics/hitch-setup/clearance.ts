@@ -44,10 +44,13 @@ export const clearance = part({
         when: {
           all: [{ fact: 'turn.room', operator: 'lessThan', value: { fact: 'clear.none' } }],
         },
-        says: 'The trailer’s front corner meets the vehicle before a right angle: back up in wide turns, and try it once at walking pace with a helper who watches the corner.',
+        wrong: 'The trailer’s front corner meets the vehicle before a right angle.',
+        do: 'Back up in wide turns, and try it once at walking pace with a helper who watches the corner.',
       },
-      unsure:
-        'The trailer’s front corner may meet the vehicle in a sharp turn: try it at walking pace, with a helper.',
+      open: {
+        wrong: 'The trailer’s front corner may meet the vehicle in a sharp turn.',
+        do: 'Try it at walking pace, with a helper.',
+      },
       otherwise: 'The trailer’s front corner stays clear of the vehicle up to a right angle.',
       source: geometry,
     },
@@ -58,9 +61,13 @@ export const clearance = part({
         when: {
           all: [{ fact: 'tailgate.room', operator: 'lessThan', value: { fact: 'clear.none' } }],
         },
-        says: 'The open tailgate reaches the jack: leave it shut while hitched.',
+        wrong: 'The open tailgate reaches the jack.',
+        do: 'Leave it shut while hitched.',
       },
-      unsure: 'The open tailgate may reach the jack: open it slowly, by hand, the first time.',
+      open: {
+        wrong: 'The open tailgate may reach the jack.',
+        do: 'Open it slowly, by hand, the first time.',
+      },
       otherwise: 'The tailgate opens ahead of the jack.',
       source: geometry,
     },

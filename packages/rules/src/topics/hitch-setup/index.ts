@@ -79,6 +79,7 @@ export const hitchSetup = defineTopic({
   findings: gather('findings', parts),
   outcomes: {
     ok: { id: 'will-do', words: 'will do', sentence: 'As told, the hitch will do.' },
+    if: { id: 'will-do-if', words: 'will do if', sentence: 'As told, the hitch will do' },
     care: {
       id: 'will-do-with-care',
       words: 'will do with care',

@@ -159,7 +159,10 @@ export const mount = part({
   findings: {
     'mount-reach': {
       ...findingOf('mount.way', mountWay, {
-        unsure: 'Which mount it takes cannot be told yet: find out the heights first.',
+        open: {
+          wrong: 'Which mount it takes cannot be told yet.',
+          do: 'Find out the heights first.',
+        },
       }),
       otherwise: 'A ball mount reaches that far.',
     },
@@ -170,9 +173,10 @@ export const mount = part({
         when: {
           all: [{ fact: 'nose.height', operator: 'lessThan', value: { fact: 'nose.lowEdge' } }],
         },
-        says: 'The nose stands more than half an inch low: the front axle of a tandem takes more than its half, and the jack comes near the road. Raise the ball.',
+        wrong: 'The nose stands more than half an inch low.',
+        do: 'The front axle of a tandem takes more than its half, and the jack comes near the road. Raise the ball.',
       },
-      unsure: 'The nose may stand too low: measure the heights again, loaded.',
+      open: { wrong: 'The nose may stand too low.', do: 'Measure the heights again, loaded.' },
       otherwise: 'The nose stands no more than half an inch low.',
       source: noseBand,
     },
@@ -183,9 +187,13 @@ export const mount = part({
         when: {
           all: [{ fact: 'nose.height', operator: 'greaterThan', value: { fact: 'nose.level' } }],
         },
-        says: 'The nose stands high: weight moves behind the axles and the trailer sways sooner. Lower the ball before the trip.',
+        wrong: 'The nose stands high.',
+        do: 'Weight moves behind the axles and the trailer sways sooner. Lower the ball before the trip.',
       },
-      unsure: 'The nose may stand high, and then the trailer sways sooner: measure again, loaded.',
+      open: {
+        wrong: 'The nose may stand high, and then the trailer sways sooner.',
+        do: 'Measure again, loaded.',
+      },
       otherwise: 'The nose does not stand high.',
       source: noseBand,
     },
@@ -207,7 +215,8 @@ export const mount = part({
             },
           ],
         },
-        says: 'That coupler height is far from the usual 17¾ in: measure it again, from the road to the crown, with the trailer level.',
+        wrong: 'That coupler height is far from the usual 17¾ in.',
+        do: 'Measure it again, from the road to the crown, with the trailer level.',
       },
       otherwise: 'The coupler stands at a usual height.',
       source: couplerHeights,

@@ -38,9 +38,13 @@ export const ready = part({
       askedBy: ['hitch.latched'],
       stop: {
         when: no('hitch.latched'),
-        says: 'The coupling is not shut and pinned: do not move. Shut the latch, pin it, clip the receiver’s pin, and lift once with the jack to prove it.',
+        wrong: 'The coupling is not shut and pinned.',
+        do: 'Do not move. Shut the latch, pin it, clip the receiver’s pin, and lift once with the jack to prove it.',
       },
-      unsure: 'Nobody knows whether it is shut and pinned: look before the wheels turn.',
+      open: {
+        wrong: 'Nobody knows whether it is shut and pinned.',
+        do: 'Look before the wheels turn.',
+      },
       otherwise: 'The coupling is shut and pinned.',
       source: makersRating,
     },
@@ -49,9 +53,13 @@ export const ready = part({
       askedBy: ['hitch.chains'],
       stop: {
         when: no('hitch.chains'),
-        says: 'The safety chains are not on: do not move. Hook both, crossed under the coupler, rated for the trailer.',
+        wrong: 'The safety chains are not on.',
+        do: 'Do not move. Hook both, crossed under the coupler, rated for the trailer.',
       },
-      unsure: 'Nobody knows whether the chains are on: look before the wheels turn.',
+      open: {
+        wrong: 'Nobody knows whether the chains are on.',
+        do: 'Look before the wheels turn.',
+      },
       otherwise: 'The safety chains are on.',
       source: custom,
     },
@@ -60,9 +68,13 @@ export const ready = part({
       askedBy: ['hitch.breakaway'],
       stop: {
         when: no('hitch.breakaway'),
-        says: 'The breakaway cable is not on the vehicle: if the trailer comes loose, nothing brakes it. Clip it to a point of its own.',
+        wrong: 'The breakaway cable is not on the vehicle.',
+        do: 'If the trailer comes loose, nothing brakes it. Clip it to a point of its own.',
       },
-      unsure: 'Nobody knows whether the breakaway cable is on: look before the wheels turn.',
+      open: {
+        wrong: 'Nobody knows whether the breakaway cable is on.',
+        do: 'Look before the wheels turn.',
+      },
       otherwise: 'The breakaway cable is on the vehicle.',
       source: custom,
     },
@@ -71,10 +83,13 @@ export const ready = part({
       askedBy: ['hitch.torqued'],
       care: {
         when: no('hitch.torqued'),
-        says: 'Ball nut and head have not been torqued: have it done by the maker’s table before the trip, and again after the first miles.',
+        wrong: 'Ball nut and head have not been torqued.',
+        do: 'Have it done by the maker’s table before the trip, and again after the first miles.',
       },
-      unsure:
-        'Nobody knows whether ball nut and head were torqued: have it done by the maker’s table.',
+      open: {
+        wrong: 'Nobody knows whether ball nut and head were torqued.',
+        do: 'Have it done by the maker’s table.',
+      },
       otherwise: 'Ball nut and head were torqued.',
       source: makersRating,
     },

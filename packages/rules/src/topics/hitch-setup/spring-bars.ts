@@ -66,9 +66,10 @@ export const springBars = part({
         when: {
           all: [{ fact: 'bars.wanted', operator: 'lessThan', value: { fact: 'bars.least' } }],
         },
-        says: 'These bars are too strong for this tongue: they hardly bend, and jar the receiver and the A-frame. Take bars whose band holds the tongue.',
+        wrong: 'These bars are too strong for this tongue.',
+        do: 'They hardly bend, and jar the receiver and the A-frame. Take bars whose band holds the tongue.',
       },
-      unsure: 'These bars may be too strong for this tongue: weigh the tongue.',
+      open: { wrong: 'These bars may be too strong for this tongue.', do: 'Weigh the tongue.' },
       otherwise: 'The bars are not too strong for this tongue.',
       source: makersRating,
     },
@@ -133,16 +134,20 @@ export const barSetting = part({
             { fact: 'bars.restored', operator: 'greaterThan', value: { fact: 'setting.most' } },
           ],
         },
-        says: 'The bars press the front lower than it stood before hitching: that unloads the rear tires and strains hitch and frame. Give the chains a link, or take out tilt, and measure again.',
+        wrong: 'The bars press the front lower than it stood before hitching.',
+        do: 'That unloads the rear tires and strains hitch and frame. Give the chains a link, or take out tilt, and measure again.',
       },
       care: {
         when: {
           all: [{ fact: 'bars.restored', operator: 'lessThan', value: { fact: 'setting.least' } }],
         },
-        says: 'The bars take back less of the front’s lift than is wanted: one link shorter, or more tilt of the head, as the hitch’s maker says; then measure again.',
+        wrong: 'The bars take back less of the front’s lift than is wanted.',
+        do: 'One link shorter, or more tilt of the head, as the hitch’s maker says; then measure again.',
       },
-      unsure:
-        'How much the bars take back is not known well enough: measure the fender three times, on level ground.',
+      open: {
+        wrong: 'How much the bars take back is not known well enough.',
+        do: 'Measure the fender three times, on level ground.',
+      },
       otherwise: 'The bars take back a sound share of the front’s lift.',
       source: restoredBound,
     },

@@ -99,20 +99,28 @@ export const care = part({
   findings: {
     'cold-charge': findingOf('charging.cold', coldCharge, {
       askedBy: ['battery.temperature'],
-      unsure:
-        'Find out the chemistry and how cold the cells are: LiFePO₄ must never be charged below freezing.',
+      open: {
+        wrong: 'Find out the chemistry and how cold the cells are.',
+        do: 'LiFePO₄ must never be charged below freezing.',
+      },
     }),
     equalise: findingOf('charging.equalising', equalising, {
       askedBy: ['charge.equalise'],
-      unsure: 'Find out the chemistry before anything equalises: AGM, gel and LiFePO₄ forbid it.',
+      open: {
+        wrong: 'Find out the chemistry before anything equalises.',
+        do: 'AGM, gel and LiFePO₄ forbid it.',
+      },
     }),
     vent: findingOf('battery.venting', venting, {
       askedBy: ['battery.vented'],
-      unsure: 'Find out whether its place is vented: a flooded battery gives off hydrogen.',
+      open: {
+        wrong: 'Find out whether its place is vented.',
+        do: 'A flooded battery gives off hydrogen.',
+      },
     }),
     'charger-setting': findingOf('charger.setting', chargerSetting, {
       askedBy: ['charger.setFor'],
-      unsure: 'Find out for which chemistry the charger is set, before it charges.',
+      open: { wrong: 'Find out for which chemistry the charger is set, before it charges.' },
     }),
     freeze: {
       label: 'Frost',
@@ -128,10 +136,11 @@ export const care = part({
             },
           ],
         },
-        says: 'At this charge and temperature the acid freezes and splits the case: it may be frozen already. Never charge a frozen battery: let it thaw in the warm, look for a crack or a bulge, then charge it full and keep it so in the cold.',
+        wrong: 'At this charge and temperature the acid freezes and splits the case.',
+        do: 'It may be frozen already. Never charge a frozen battery: let it thaw in the warm, look for a crack or a bulge, then charge it full and keep it so in the cold.',
       },
       otherwise: 'It does not freeze at this charge and temperature.',
-      unsure: 'It may freeze: find out its charge, and keep it full in the cold.',
+      open: { wrong: 'It may freeze: find out its charge, and keep it full in the cold.' },
       source: freezingTable,
     },
   },

@@ -57,6 +57,7 @@ export const houseBattery = defineTopic({
   findings: gather('findings', parts),
   outcomes: {
     ok: { id: 'will-do', words: 'will do', sentence: 'It will do.' },
+    if: { id: 'will-do-if', words: 'will do if', sentence: 'It will do' },
     care: {
       id: 'will-do-with-care',
       words: 'will do with care',

@@ -88,6 +88,7 @@ export const offGridStay = defineTopic({
   findings: gather('findings', parts),
   outcomes: {
     ok: { id: 'lasts-the-stay', words: 'lasts the stay', sentence: 'It lasts the stay.' },
+    if: { id: 'lasts-the-stay-if', words: 'lasts the stay if', sentence: 'It lasts the stay' },
     care: {
       id: 'lasts-with-care',
       words: 'lasts with care',

@@ -106,12 +106,16 @@ export const load = part({
         when: {
           all: [{ fact: 'share.leaving', operator: 'lessThan', value: { fact: 'tongue.lowEdge' } }],
         },
-        says: 'With the tanks as they are after the stay the tongue’s share falls under the usual band, and such a trailer sways: empty gray and black before the road.',
+        wrong:
+          'With the tanks as they are after the stay the tongue’s share falls under the usual band, and such a trailer sways.',
+        do: 'Empty gray and black before the road.',
       },
       otherwise:
         'With the tanks as they are after the stay the tongue’s share is not under the usual band.',
-      unsure:
-        'The tongue may be too light with the tanks full behind: weigh it, or empty them before the road.',
+      open: {
+        wrong: 'The tongue may be too light with the tanks full behind.',
+        do: 'Weigh it, or empty them before the road.',
+      },
       source: tongueBand,
     },
   },

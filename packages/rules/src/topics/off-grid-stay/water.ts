@@ -97,7 +97,8 @@ export const water = part({
         when: {
           all: [{ fact: 'gray.fillsFirst', operator: 'equal', value: 'yes' }],
         },
-        says: 'The gray tank is full before the fresh one is empty: the water that is left cannot be used. Reckon by the gray tank, not by the fresh one alone.',
+        wrong: 'The gray tank is full before the fresh one is empty.',
+        do: 'The water that is left cannot be used. Reckon by the gray tank, not by the fresh one alone.',
       },
       otherwise: 'The fresh water is gone before the gray tank is full.',
       source: balance,

@@ -35,6 +35,11 @@ export const optionsFit = defineTopic({
       words: 'can be ordered',
       sentence: 'It can be ordered as wanted.',
     },
+    if: {
+      id: 'can-be-ordered-if',
+      words: 'can be ordered if',
+      sentence: 'It can be ordered as wanted',
+    },
     care: {
       id: 'can-be-ordered-with-care',
       words: 'can be ordered with care',

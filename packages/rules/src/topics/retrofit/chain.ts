@@ -99,11 +99,14 @@ export const chain = part({
       askedBy: ['charger.suits'],
       stop: {
         when: { all: [{ fact: 'charger.suits', operator: 'equal', value: 'no' }] },
-        says: 'What charges it is not made for that kind of battery: it is never filled, or cooked. Change the charger with the battery, or choose a battery that suits the charger.',
+        wrong: 'What charges it is not made for that kind of battery.',
+        do: 'It is never filled, or cooked. Change the charger with the battery, or choose a battery that suits the charger.',
       },
       otherwise: 'What charges it is made for that kind of battery.',
-      unsure:
-        'Find out whether converter, regulator and tow vehicle suit the new battery before it is connected.',
+      open: {
+        wrong:
+          'Find out whether converter, regulator and tow vehicle suit the new battery before it is connected.',
+      },
       source: custom,
     },
     chain: {
@@ -115,7 +118,8 @@ export const chain = part({
             { fact: 'chain.walked', operator: 'equal', value: 'no' },
           ],
         },
-        says: 'It hangs on the battery, and not all of the chain was told: walk it from battery and charger through wire and fuse before it is switched on.',
+        wrong: 'It hangs on the battery, and not all of the chain was told.',
+        do: 'Walk it from battery and charger through wire and fuse before it is switched on.',
       },
       otherwise: 'It does not hang on the battery, or wire and fuse are told.',
       source: custom,

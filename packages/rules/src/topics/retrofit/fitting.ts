@@ -97,8 +97,10 @@ export const fitting = part({
   decisions: { 'fitting.needs': needsTable, 'fitting.judged': judgedTable },
   findings: {
     fitting: findingOf('fitting.judged', judgedTable, {
-      unsure:
-        'Find out first what it touches: gas, 120 volts, structure, roof, 12 volts, water; until then nobody begins.',
+      open: {
+        wrong: 'Find out first what it touches.',
+        do: 'Gas, 120 volts, structure, roof, 12 volts, water; until then nobody begins.',
+      },
     }),
   },
 });

@@ -123,6 +123,7 @@ export const retrofit = defineTopic({
   findings: gather('findings', parts),
   outcomes: {
     ok: { id: 'can-be-added', words: 'can be added', sentence: 'It can be added.' },
+    if: { id: 'can-be-added-if', words: 'can be added if', sentence: 'It can be added' },
     care: {
       id: 'can-be-added-with-care',
       words: 'can be added with care',

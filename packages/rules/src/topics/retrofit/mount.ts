@@ -91,7 +91,8 @@ export const mount = part({
             { fact: 'mount.isRated', operator: 'equal', value: 'no' },
           ],
         },
-        says: 'A bumper or ladder without a rating carries nothing: it was made to look complete or to climb on, and what hangs there lands on the road. Have a rated receiver fitted to the frame, or leave it.',
+        wrong: 'A bumper or ladder without a rating carries nothing.',
+        do: 'It was made to look complete or to climb on, and what hangs there lands on the road. Have a rated receiver fitted to the frame, or leave it.',
       },
       care: {
         when: {
@@ -104,10 +105,13 @@ export const mount = part({
             { fact: 'mount.isRated', operator: 'equal', value: 'no' },
           ],
         },
-        says: 'Nobody has said what it may carry there: ask the trailer’s maker in writing before anything is fixed to it.',
+        wrong: 'Nobody has said what it may carry there.',
+        do: 'Ask the trailer’s maker in writing before anything is fixed to it.',
       },
       otherwise: 'It stands on the floor, or what holds it has a rating.',
-      unsure: 'Look what holds it, and what that is rated to carry, before it is hung there.',
+      open: {
+        wrong: 'Look what holds it, and what that is rated to carry, before it is hung there.',
+      },
       source: makersRating,
     },
   },

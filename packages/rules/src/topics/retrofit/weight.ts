@@ -131,7 +131,9 @@ export const weight = part({
             { fact: 'added.tongue', operator: 'lessThan', value: { fact: 'tongue.none' } },
           ],
         },
-        says: 'It takes so much off the ball that the tongue’s share falls under the usual band, and such a trailer sways: not at that place. Put it ahead of the axles, or move load forward and weigh the tongue.',
+        wrong:
+          'It takes so much off the ball that the tongue’s share falls under the usual band, and such a trailer sways.',
+        do: 'Not at that place. Put it ahead of the axles, or move load forward and weigh the tongue.',
       },
       care: {
         when: {
@@ -140,11 +142,14 @@ export const weight = part({
             { fact: 'share.after', operator: 'greaterThan', value: { fact: 'tongue.highEdge' } },
           ],
         },
-        says: 'With it the tongue’s share is outside the usual band: shift load, and weigh the tongue before the first trip.',
+        wrong: 'With it the tongue’s share is outside the usual band.',
+        do: 'Shift load, and weigh the tongue before the first trip.',
       },
       otherwise: 'With it the tongue’s share stays in the usual band.',
-      unsure:
-        'It may take the tongue’s share under the usual band: weigh the tongue, and measure the ball’s and its own distance from the axles, before it is fitted.',
+      open: {
+        wrong: 'It may take the tongue’s share under the usual band.',
+        do: 'Weigh the tongue, and measure the ball’s and its own distance from the axles, before it is fitted.',
+      },
       source: tongueBand,
     },
   },

@@ -27,10 +27,14 @@ export const danger = part({
       first: true,
       stop: {
         when: { all: [{ fact: 'gas.smell', operator: 'equal', value: 'yes' }] },
-        says: 'Everybody out now, touch no switch, no flame; shut the cylinder if it is on your way. From well away call the emergency number; nobody goes back in before a professional has found the leak, or where the carbon monoxide came from.',
+        wrong: 'Everybody out now, touch no switch, no flame.',
+        do: 'Shut the cylinder if it is on your way. From well away call the emergency number; nobody goes back in before a professional has found the leak, or where the carbon monoxide came from.',
       },
       otherwise: 'No gas is smelled and no alarm sounds.',
-      unsure: 'Ask it first: do you smell gas, does an alarm sound? In doubt out first, then call.',
+      open: {
+        wrong:
+          'Ask it first: do you smell gas, does an alarm sound? In doubt out first, then call.',
+      },
       source: custom,
     },
     danger: {
@@ -46,11 +50,14 @@ export const danger = part({
             },
           ],
         },
-        says: 'Stop where it is safe: smelled, hot or loose on the road is not driven on. With smoke get everybody out and away, then call the emergency number; with a tingle or with water at the wires keep everybody off the trailer, shut off the breaker at the site with dry hands on dry ground, or have the park do it, and touch nothing else.',
+        wrong: 'Stop where it is safe.',
+        do: 'Smelled, hot or loose on the road is not driven on. With smoke get everybody out and away, then call the emergency number; with a tingle or with water at the wires keep everybody off the trailer, shut off the breaker at the site with dry hands on dry ground, or have the park do it, and touch nothing else.',
       },
       otherwise: 'Nothing smokes, is hot or loose, tingles, or stands in water.',
-      unsure:
-        'Find out from where it is safe: smoke, heat, anything loose, a tingle, water at wires. Until then stop.',
+      open: {
+        wrong: 'Find out from where it is safe.',
+        do: 'Smoke, heat, anything loose, a tingle, water at wires. Until then stop.',
+      },
       source: custom,
     },
   },

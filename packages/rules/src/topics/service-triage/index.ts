@@ -29,6 +29,11 @@ export const serviceTriage = defineTopic({
       words: 'see to it yourself',
       sentence: 'You may see to it yourself, with care.',
     },
+    if: {
+      id: 'see-to-it-yourself-if',
+      words: 'see to it yourself if',
+      sentence: 'You may see to it yourself, with care',
+    },
     care: {
       id: 'have-it-seen-to',
       words: 'have it seen to',

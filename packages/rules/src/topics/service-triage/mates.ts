@@ -147,7 +147,8 @@ export const mates = part({
             },
           ],
         },
-        says: 'One hub is far hotter than its mates: a bearing or a brake is failing there, whatever any printed limit allows. Stop where it is safe, let it cool, and do not tow it; a wheel lost on the road kills others.',
+        wrong: 'One hub is far hotter than its mates.',
+        do: 'A bearing or a brake is failing there, whatever any printed limit allows. Stop where it is safe, let it cool, and do not tow it; a wheel lost on the road kills others.',
       },
       care: {
         when: {
@@ -159,11 +160,14 @@ export const mates = part({
             },
           ],
         },
-        says: 'One hub is clearly warmer than its mates: measure again after a few miles, and have bearing and brake of that wheel looked at before the next trip.',
+        wrong: 'One hub is clearly warmer than its mates.',
+        do: 'Measure again after a few miles, and have bearing and brake of that wheel looked at before the next trip.',
       },
       otherwise: 'The hubs are about alike.',
-      unsure:
-        'Measure every hub, at the same spot, at once after stopping: only the comparison tells.',
+      open: {
+        wrong: 'Measure every hub, at the same spot, at once after stopping.',
+        do: 'Only the comparison tells.',
+      },
       source: comparison,
     },
     'hub-limit': {
@@ -175,10 +179,11 @@ export const mates = part({
             { fact: 'hub.warmest', operator: 'greaterThan', value: { fact: 'hub.printedLimit' } },
           ],
         },
-        says: 'A hub is over the temperature its maker prints: stop where it is safe and do not tow on.',
+        wrong: 'A hub is over the temperature its maker prints.',
+        do: 'Stop where it is safe and do not tow on.',
       },
       otherwise: 'No hub is over the printed limit; that alone clears nothing.',
-      unsure: 'A hub may be over the printed limit: measure the hubs.',
+      open: { wrong: 'A hub may be over the printed limit.', do: 'Measure the hubs.' },
       source: printedLimit,
     },
     'soft-tire': {
@@ -190,7 +195,8 @@ export const mates = part({
             { fact: 'tire.share', operator: 'lessThanInclusive', value: { fact: 'tire.runFlat' } },
           ],
         },
-        says: 'One tire is so much softer than its mates that it counts as run flat: do not roll on it and do not just fill it up; it has to come off and be looked at inside.',
+        wrong: 'One tire is so much softer than its mates that it counts as run flat.',
+        do: 'Do not roll on it and do not just fill it up; it has to come off and be looked at inside.',
       },
       care: {
         when: {
@@ -198,10 +204,11 @@ export const mates = part({
             { fact: 'tire.share', operator: 'lessThanInclusive', value: { fact: 'tire.lookAt' } },
           ],
         },
-        says: 'One tire is softer than its mates: fill it cold, look for the nail, and measure again tomorrow.',
+        wrong: 'One tire is softer than its mates.',
+        do: 'Fill it cold, look for the nail, and measure again tomorrow.',
       },
       otherwise: 'The tires are about alike.',
-      unsure: 'Measure every tire, all of them cold.',
+      open: { wrong: 'Measure every tire, all of them cold.' },
       source: softTire,
     },
   },

@@ -61,8 +61,10 @@ export const trouble = part({
   decisions: { 'triage.trouble': troubleTable, 'triage.path': pathTable },
   findings: {
     trouble: findingOf('triage.trouble', troubleTable, {
-      unsure:
-        'It may be one to stop for: find out what it is in, whether it gets worse, and where the trailer stands; until then it does not roll.',
+      open: {
+        wrong: 'It may be one to stop for.',
+        do: 'Find out what it is in, whether it gets worse, and where the trailer stands; until then it does not roll.',
+      },
     }),
   },
 });

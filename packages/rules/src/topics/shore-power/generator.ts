@@ -165,11 +165,14 @@ export const generator = part({
         when: {
           all: [{ fact: 'generator.place', operator: 'in', value: ['near-openings', 'enclosed'] }],
         },
-        says: 'Shut the generator off, its exhaust goes inside: it carries carbon monoxide, which has no smell and kills sleepers. It runs in the open air only, 20 ft from any door, window or vent, its exhaust pointing away from everyone.',
+        wrong: 'Shut the generator off, its exhaust goes inside.',
+        do: 'It carries carbon monoxide, which has no smell and kills sleepers. It runs in the open air only, 20 ft from any door, window or vent, its exhaust pointing away from everyone.',
       },
       otherwise: 'The generator stands in the open air, away from doors, windows and vents.',
-      unsure:
-        'Do not run it before it is known that it stands in the open, 20 ft from any opening.',
+      open: {
+        wrong:
+          'Do not run it before it is known that it stands in the open, 20 ft from any opening.',
+      },
       source: exhaust,
     },
   },

@@ -29,6 +29,7 @@ export const shorePower = defineTopic({
   findings: gather('findings', told),
   outcomes: {
     ok: { id: 'may-run', words: 'may run', sentence: 'It may run so.' },
+    if: { id: 'may-run-if', words: 'may run if', sentence: 'It may run so' },
     care: {
       id: 'may-run-with-care',
       words: 'may run with care',

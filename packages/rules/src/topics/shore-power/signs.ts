@@ -104,10 +104,14 @@ export const voltages = part({
             },
           ],
         },
-        says: 'Shut off the breaker and unplug, there is far more than 120 V: it comes from a 240 V outlet or an open neutral. It destroys what is plugged in; an electrician must look.',
+        wrong: 'Shut off the breaker and unplug, there is far more than 120 V.',
+        do: 'It comes from a 240 V outlet or an open neutral. It destroys what is plugged in; an electrician must look.',
       },
       otherwise: 'It is not too much voltage.',
-      unsure: 'It may be far too much: have it measured before anything is plugged in.',
+      open: {
+        wrong: 'It may be far too much.',
+        do: 'Have it measured before anything is plugged in.',
+      },
       source: highVolts,
     },
     'low-voltage': {
@@ -119,16 +123,21 @@ export const voltages = part({
             { fact: 'voltage.trailer', operator: 'lessThan', value: { fact: 'voltage.lowest' } },
           ],
         },
-        says: 'Shut off air conditioner, heat pump and everything else with a compressor: at so low a voltage they draw more, run hot and burn out. Less load, a shorter and thicker cord, another site.',
+        wrong: 'Shut off air conditioner, heat pump and everything else with a compressor.',
+        do: 'At so low a voltage they draw more, run hot and burn out. Less load, a shorter and thicker cord, another site.',
       },
       care: {
         when: {
           all: [{ fact: 'voltage.trailer', operator: 'lessThan', value: { fact: 'voltage.low' } }],
         },
-        says: 'The voltage is low: compressors run hot on it, and one that hums and does not cool is shut off at once. Shut something off, and watch it over the afternoon, when the whole park cools.',
+        wrong: 'The voltage is low.',
+        do: 'Compressors run hot on it, and one that hums and does not cool is shut off at once. Shut something off, and watch it over the afternoon, when the whole park cools.',
       },
       otherwise: 'There is voltage enough.',
-      unsure: 'Whether there is voltage enough is not known: read it with everything running.',
+      open: {
+        wrong: 'Whether there is voltage enough is not known.',
+        do: 'Read it with everything running.',
+      },
       source: lowVolts,
     },
     'legs-apart': {
@@ -139,10 +148,14 @@ export const voltages = part({
         when: {
           all: [{ fact: 'voltage.apart', operator: 'greaterThan', value: { fact: 'legs.apart' } }],
         },
-        says: 'Shut off the breaker and unplug now, the two legs are far apart: so it is when the neutral is open. What hangs on the higher one is burning out; tell the park, and have an electrician look.',
+        wrong: 'Shut off the breaker and unplug now, the two legs are far apart.',
+        do: 'So it is when the neutral is open. What hangs on the higher one is burning out; tell the park, and have an electrician look.',
       },
       otherwise: 'The two legs are alike.',
-      unsure: 'The legs may be far apart: have both measured before anything is plugged in.',
+      open: {
+        wrong: 'The legs may be far apart.',
+        do: 'Have both measured before anything is plugged in.',
+      },
       source: neutralSigns,
     },
   },
@@ -192,10 +205,14 @@ export const signs = part({
       askedBy: ['skin.tingles'],
       stop: {
         when: yes('skin.tingles'),
-        says: 'Keep everyone off and away, the skin is live: the next touch with wet feet may kill. Shut off the breaker at the site without touching the trailer, then unplug; an electrician must find it.',
+        wrong: 'Keep everyone off and away, the skin is live.',
+        do: 'The next touch with wet feet may kill. Shut off the breaker at the site without touching the trailer, then unplug; an electrician must find it.',
       },
       otherwise: 'Nothing tingles.',
-      unsure: 'If anything ever tingles: keep everyone off, and shut off the breaker at the site.',
+      open: {
+        wrong: 'If anything ever tingles.',
+        do: 'Keep everyone off, and shut off the breaker at the site.',
+      },
       source: custom,
     },
     'open-neutral': {
@@ -204,7 +221,8 @@ export const signs = part({
       askedBy: ['lights.brighten'],
       stop: {
         when: yes('lights.brighten'),
-        says: 'Shut off the breaker at the site and unplug now, the neutral is open: lights that brighten as others dim tell it, and there are up to 240 V on half of the trailer. An electrician must look, at the site first.',
+        wrong: 'Shut off the breaker at the site and unplug now, the neutral is open.',
+        do: 'Lights that brighten as others dim tell it, and there are up to 240 V on half of the trailer. An electrician must look, at the site first.',
       },
       otherwise: 'No lights brighten as others dim.',
       source: neutralSigns,
@@ -215,7 +233,8 @@ export const signs = part({
       askedBy: ['plug.hot'],
       stop: {
         when: yes('plug.hot'),
-        says: 'Shut off the breaker, then unplug what is hot: a browned or melted plug has poor contact and burns next time. Plug, adapter and outlet are replaced, not cleaned.',
+        wrong: 'Shut off the breaker, then unplug what is hot.',
+        do: 'A browned or melted plug has poor contact and burns next time. Plug, adapter and outlet are replaced, not cleaned.',
       },
       otherwise: 'No plug is browned or hot.',
       source: custom,
@@ -227,10 +246,11 @@ export const signs = part({
         when: {
           all: [{ fact: 'outlet.tester', operator: 'notEqual', value: 'correct' }],
         },
-        says: 'Do not plug in there, the outlet is wired wrongly: it can make the skin live or destroy what is plugged in. Tell the park, and take another site.',
+        wrong: 'Do not plug in there, the outlet is wired wrongly.',
+        do: 'It can make the skin live or destroy what is plugged in. Tell the park, and take another site.',
       },
       otherwise: 'The tester shows a correct outlet.',
-      unsure: 'Test the outlet before you plug in.',
+      open: { wrong: 'Test the outlet before you plug in.' },
       source: manual,
     },
     'breaker-trips': {
@@ -238,7 +258,8 @@ export const signs = part({
       askedBy: ['breaker.trips'],
       care: {
         when: yes('breaker.trips'),
-        says: 'A breaker that trips does its work: shut things off before you set it again, once, and never hold it, bridge it or fit a larger one. Trips with little running mean a fault: a licensed electrician.',
+        wrong: 'A breaker that trips does its work.',
+        do: 'Shut things off before you set it again, once, and never hold it, bridge it or fit a larger one. Trips with little running mean a fault: a licensed electrician.',
       },
       otherwise: 'No breaker trips.',
       source: manual,

@@ -77,6 +77,7 @@ export const sparesKit = defineTopic({
   rankings: gather('rankings', parts),
   outcomes: {
     ok: { id: 'can-come', words: 'can come', sentence: 'The kit can come.' },
+    if: { id: 'can-come-if', words: 'can come if', sentence: 'The kit can come' },
     care: {
       id: 'can-come-with-care',
       words: 'can come with care',

@@ -106,15 +106,18 @@ export const lift = part({
   findings: {
     lifting: findingOf('lift.way', lifted, {
       askedBy: ['lift.kind'],
-      unsure:
-        'Find out in the trailer’s manual where it may be lifted, and with what, before you need it.',
+      open: {
+        wrong:
+          'Find out in the trailer’s manual where it may be lifted, and with what, before you need it.',
+      },
     }),
     socket: {
       label: 'Socket',
       askedBy: ['kit.socketTried'],
       care: {
         when: { all: [{ fact: 'kit.socketTried', operator: 'equal', value: 'no' }] },
-        says: 'Try the socket on the trailer’s own wheel nuts before you leave: often it is not the vehicle’s size.',
+        wrong: 'Try the socket on the trailer’s own wheel nuts before you leave.',
+        do: 'Often it is not the vehicle’s size.',
       },
       otherwise: 'The socket fits the wheel nuts.',
       source: baseList,

@@ -38,7 +38,8 @@ export const spare = part({
       askedBy: ['spare.present'],
       care: {
         when: { all: [{ fact: 'spare.present', operator: 'equal', value: 'no' }] },
-        says: 'There is no spare wheel: a trailer tire of the right size is seldom in stock by the road. Get one of the same size and load range.',
+        wrong: 'There is no spare wheel.',
+        do: 'A trailer tire of the right size is seldom in stock by the road. Get one of the same size and load range.',
       },
       otherwise: 'There is a spare wheel.',
       source: baseList,
@@ -52,7 +53,8 @@ export const spare = part({
             { fact: 'spare.age', operator: 'greaterThanInclusive', value: { fact: 'age.replace' } },
           ],
         },
-        says: 'The spare is past its years: it has aged in sun and rain like the others. Replace it before you count on it.',
+        wrong: 'The spare is past its years.',
+        do: 'It has aged in sun and rain like the others. Replace it before you count on it.',
       },
       care: {
         when: {
@@ -60,9 +62,10 @@ export const spare = part({
             { fact: 'spare.age', operator: 'greaterThanInclusive', value: { fact: 'age.care' } },
           ],
         },
-        says: 'The spare is in its last years: to a shop with it, not through a summer.',
+        wrong: 'The spare is in its last years.',
+        do: 'To a shop with it, not through a summer.',
       },
-      unsure: 'Read the spare’s date code: it may be past its years.',
+      open: { wrong: 'Read the spare’s date code.', do: 'It may be past its years.' },
       otherwise: 'The spare is young enough.',
       source: tireAge,
     },

@@ -107,7 +107,9 @@ export const stowed = part({
             { fact: 'stowed.share', operator: 'greaterThan', value: { fact: 'tongue.highEdge' } },
           ],
         },
-        says: 'With the kit where it rides, the tongue’s share of the trailer is outside the usual band: too light and the trailer sways, too heavy and it overloads the rear. Find the kit another place.',
+        wrong:
+          'With the kit where it rides, the tongue’s share of the trailer is outside the usual band.',
+        do: 'Too light and the trailer sways, too heavy and it overloads the rear. Find the kit another place.',
       },
       otherwise:
         'With the kit where it rides, the tongue’s share of the trailer is in the usual band.',

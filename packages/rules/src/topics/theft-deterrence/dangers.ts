@@ -52,10 +52,11 @@ export const dangers = part({
       askedBy: ['exit.blocked'],
       stop: {
         when: yes('exit.blocked'),
-        says: 'Take it off before anyone sleeps in it, a way out is blocked: in a fire there are seconds, without light and without keys. Every door and escape window opens from inside.',
+        wrong: 'Take it off before anyone sleeps in it, a way out is blocked.',
+        do: 'In a fire there are seconds, without light and without keys. Every door and escape window opens from inside.',
       },
       otherwise: 'Every way out opens from inside.',
-      unsure: 'Try every door and escape window from inside before anyone sleeps in it.',
+      open: { wrong: 'Try every door and escape window from inside before anyone sleeps in it.' },
       source: manual,
     },
     'chains-replaced': {
@@ -63,10 +64,13 @@ export const dangers = part({
       askedBy: ['chains.replaced'],
       stop: {
         when: yes('chains.replaced'),
-        says: 'Do not tow so, a lock is no safety chain: chains, latch with its pin and breakaway cable are each rated for the trailer, and each is called for beside any lock.',
+        wrong: 'Do not tow so, a lock is no safety chain.',
+        do: 'Chains, latch with its pin and breakaway cable are each rated for the trailer, and each is called for beside any lock.',
       },
       otherwise: 'Chains, latch and cable are as they should be, beside any lock.',
-      unsure: 'Do not tow before chains, latch pin and breakaway cable are seen in their places.',
+      open: {
+        wrong: 'Do not tow before chains, latch pin and breakaway cable are seen in their places.',
+      },
       source: chains,
     },
     'lock-on-the-road': {
@@ -74,10 +78,11 @@ export const dangers = part({
       askedBy: ['lock.onTheRoad'],
       stop: {
         when: yes('lock.onTheRoad'),
-        says: 'Do not move it with a lock on: a wheel lock tears brake, tire and fender, and a coupler lock may keep the latch from closing. Walk around it first.',
+        wrong: 'Do not move it with a lock on.',
+        do: 'A wheel lock tears brake, tire and fender, and a coupler lock may keep the latch from closing. Walk around it first.',
       },
       otherwise: 'Locks come off before it moves.',
-      unsure: 'Walk around it before it moves, and take every lock off.',
+      open: { wrong: 'Walk around it before it moves, and take every lock off.' },
       source: manual,
     },
     'gas-shut-in': {
@@ -85,10 +90,11 @@ export const dangers = part({
       askedBy: ['gas.shutIn'],
       stop: {
         when: yes('gas.shutIn'),
-        says: 'Open the gas locker’s vents and free its valves now: gas that leaks must fall out below, and a hand must reach the valve without a key.',
+        wrong: 'Open the gas locker’s vents and free its valves now.',
+        do: 'Gas that leaks must fall out below, and a hand must reach the valve without a key.',
       },
       otherwise: 'The gas locker’s vents are open and its valves within reach.',
-      unsure: 'See that the gas locker’s vents are open and its valves within reach.',
+      open: { wrong: 'See that the gas locker’s vents are open and its valves within reach.' },
       source: manual,
     },
     trap: {
@@ -96,10 +102,11 @@ export const dangers = part({
       askedBy: ['trap.set'],
       stop: {
         when: yes('trap.set'),
-        says: 'Take it away, nothing may be set to hurt anyone: it hits children, firefighters and owners, and is a crime in most places.',
+        wrong: 'Take it away, nothing may be set to hurt anyone.',
+        do: 'It hits children, firefighters and owners, and is a crime in most places.',
       },
       otherwise: 'Nothing is set to hurt anyone.',
-      unsure: 'Nothing may be set to hurt anyone: look before you open it.',
+      open: { wrong: 'Nothing may be set to hurt anyone.', do: 'Look before you open it.' },
       source: custom,
     },
     following: {
@@ -107,10 +114,14 @@ export const dangers = part({
       askedBy: ['thief.followed'],
       stop: {
         when: yes('thief.followed'),
-        says: 'Do not follow it and do not fetch it back: give police the numbers and where the tracker shows it, and stay away. A trailer is money.',
+        wrong: 'Do not follow it and do not fetch it back.',
+        do: 'Give police the numbers and where the tracker shows it, and stay away. A trailer is money.',
       },
       otherwise: 'Police are told, nobody follows.',
-      unsure: 'Agree before that nobody follows: police are told, with the numbers.',
+      open: {
+        wrong: 'Agree before that nobody follows.',
+        do: 'Police are told, with the numbers.',
+      },
       source: custom,
     },
   },

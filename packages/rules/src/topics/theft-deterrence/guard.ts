@@ -49,7 +49,8 @@ export const guard = part({
       askedBy: ['guard.doors'],
       care: {
         when: no('guard.doors'),
-        says: 'Something opens without a key: lock doors, windows, vents and compartments, and change a lock whose key fits many trailers.',
+        wrong: 'Something opens without a key.',
+        do: 'Lock doors, windows, vents and compartments, and change a lock whose key fits many trailers.',
       },
       otherwise: 'All that opens is locked.',
       source: layers,
@@ -59,24 +60,29 @@ export const guard = part({
       askedBy: ['guard.hidden'],
       care: {
         when: no('guard.hidden'),
-        says: 'Something tempts, or papers are in it: take it home, draw the blinds; title and registration never stay in it.',
+        wrong: 'Something tempts, or papers are in it.',
+        do: 'Take it home, draw the blinds; title and registration never stay in it.',
       },
       otherwise: 'Nothing tempts.',
       source: layers,
     },
     held: findingOf('guard.hold', holdTable, {
       askedBy: ['place.kind', 'guard.held'],
-      unsure:
-        'Whether what holds it is enough was not told; what is called for here stands in the list.',
+      open: {
+        wrong: 'Whether what holds it is enough was not told.',
+        do: 'What is called for here stands in the list.',
+      },
     }),
     noticed: findingOf('guard.notice', noticeTable, {
       askedBy: ['place.kind', 'guard.noticed'],
-      unsure:
-        'Whether it would be missed and found was not told; what is called for here stands in the list.',
+      open: {
+        wrong: 'Whether it would be missed and found was not told.',
+        do: 'What is called for here stands in the list.',
+      },
     }),
     insurer: findingOf('policy.met', insurerTable, {
       askedBy: ['policy.asks'],
-      unsure: 'Read in the policy what it asks for, and hold it against what is there.',
+      open: { wrong: 'Read in the policy what it asks for, and hold it against what is there.' },
     }),
   },
 });

@@ -27,6 +27,11 @@ export const theftDeterrence = defineTopic({
   findings: gather('findings', parts),
   outcomes: {
     ok: { id: 'well-guarded', words: 'well guarded', sentence: 'It is guarded as it should be.' },
+    if: {
+      id: 'well-guarded-if',
+      words: 'well guarded if',
+      sentence: 'It is guarded as it should be',
+    },
     care: {
       id: 'guard-it-better',
       words: 'guard it better',

@@ -75,10 +75,14 @@ export const tracker = part({
         when: {
           all: [{ fact: 'tracker.lasts', operator: 'lessThan', value: { fact: 'stay.days' } }],
         },
-        says: 'The tracker is empty before anyone comes back: fewer reports a day, a larger battery, or someone who charges it.',
+        wrong: 'The tracker is empty before anyone comes back.',
+        do: 'Fewer reports a day, a larger battery, or someone who charges it.',
       },
       otherwise: 'The tracker lasts until someone comes back.',
-      unsure: 'It may be empty before anyone comes back: read its data sheet and settings.',
+      open: {
+        wrong: 'It may be empty before anyone comes back.',
+        do: 'Read its data sheet and settings.',
+      },
       source: charge,
     },
   },

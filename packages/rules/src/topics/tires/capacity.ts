@@ -142,7 +142,7 @@ export const capacity = part({
   findings: {
     'tire-kind': findingOf('tire.service', service, {
       askedBy: ['tire.kind'],
-      unsure: 'Read the letters before the size, and say which tires are meant.',
+      open: { wrong: 'Read the letters before the size, and say which tires are meant.' },
     }),
     figures: {
       label: 'Index against sidewall',
@@ -158,7 +158,8 @@ export const capacity = part({
             },
           ],
         },
-        says: 'Load index and sidewall do not agree: the smaller counts until both are read again, on the same tire, single and dual apart.',
+        wrong: 'Load index and sidewall do not agree.',
+        do: 'The smaller counts until both are read again, on the same tire, single and dual apart.',
       },
       otherwise: 'Load index and sidewall agree, or only one of them is known.',
       source: custom,

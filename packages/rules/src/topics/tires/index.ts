@@ -62,6 +62,7 @@ export const tires = defineTopic({
   simulations: gather('simulations', parts),
   outcomes: {
     ok: { id: 'will-do', words: 'will do', sentence: 'The tires will do.' },
+    if: { id: 'will-do-if', words: 'will do if', sentence: 'The tires will do' },
     care: {
       id: 'will-do-with-care',
       words: 'will do with care',

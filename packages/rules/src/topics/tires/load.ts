@@ -100,7 +100,8 @@ export const load = part({
         when: {
           all: [{ fact: 'wheel.rating', operator: 'lessThan', value: { fact: 'tire.capacity' } }],
         },
-        says: 'The wheel is rated below the tire: the wheel is the limit, and a stronger tire changes nothing.',
+        wrong: 'The wheel is rated below the tire.',
+        do: 'The wheel is the limit, and a stronger tire changes nothing.',
       },
       otherwise: 'The wheel is rated for what the tire is.',
       source: custom,

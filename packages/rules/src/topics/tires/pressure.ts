@@ -95,9 +95,13 @@ export const pressure = part({
             { fact: 'pressure.isWarm', operator: 'equal', value: 'no' },
           ],
         },
-        says: 'There is more pressure in it than sidewall or wheel allow: set it cold, standing to the side, before it rolls.',
+        wrong: 'There is more pressure in it than sidewall or wheel allow.',
+        do: 'Set it cold, standing to the side, before it rolls.',
       },
-      unsure: 'Read the pressure on the sidewall, and the wheel’s: there may be too much in it.',
+      open: {
+        wrong: 'Read the pressure on the sidewall, and the wheel’s.',
+        do: 'There may be too much in it.',
+      },
       otherwise:
         'The pressure is within what sidewall and wheel allow, or it was read warm and shows nothing.',
       source: makersRating,
@@ -107,7 +111,8 @@ export const pressure = part({
       askedBy: ['tire.readCold'],
       care: {
         when: { all: [{ fact: 'tire.readCold', operator: 'equal', value: 'no' }] },
-        says: 'It was read warm, and cold it is lower: read it again before the next drive, and never let air out of a warm tire.',
+        wrong: 'It was read warm, and cold it is lower.',
+        do: 'Read it again before the next drive, and never let air out of a warm tire.',
       },
       otherwise: 'It was read cold.',
       source: custom,

@@ -78,8 +78,10 @@ export const upgraded = part({
   findings: {
     upgrade: findingOf('upgrade.result', upgrade, {
       askedBy: ['upgrade.capacity'],
-      unsure:
-        'Before such a tire is bought: is the rim listed for it, what pressure may the wheel hold, and what room is left?',
+      open: {
+        wrong: 'Before such a tire is bought.',
+        do: 'Is the rim listed for it, what pressure may the wheel hold, and what room is left?',
+      },
     }),
   },
 });

@@ -53,6 +53,7 @@ export const towFit = defineTopic({
   findings: gather('findings', parts),
   outcomes: {
     ok: { id: 'fits', words: 'fits', sentence: 'It fits.' },
+    if: { id: 'fits-if', words: 'fits if', sentence: 'It fits' },
     care: { id: 'fits-with-care', words: 'fits with care', sentence: 'It fits, with care.' },
     stop: { id: 'does-not-fit', words: 'does not fit', sentence: 'It does not fit.' },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },

@@ -94,9 +94,10 @@ export const axles = part({
         when: {
           all: [{ fact: 'axle.front', operator: 'lessThan', value: { fact: 'curb.front' } }],
         },
-        says: 'The front axle carries less than it does empty: the steering goes light. Move weight forward, or leave the extension and what hangs on it.',
+        wrong: 'The front axle carries less than it does empty.',
+        do: 'The steering goes light. Move weight forward, or leave the extension and what hangs on it.',
       },
-      unsure: 'The front axle may carry less than it does empty: weigh both axles.',
+      open: { wrong: 'The front axle may carry less than it does empty.', do: 'Weigh both axles.' },
       otherwise: 'The front axle carries at least what it does empty.',
       source: custom,
     },

@@ -52,6 +52,7 @@ export const truckCamper = defineTopic({
   findings: gather('findings', parts),
   outcomes: {
     ok: { id: 'carries-it', words: 'carries it', sentence: 'The truck carries it.' },
+    if: { id: 'carries-it-if', words: 'carries it if', sentence: 'The truck carries it' },
     care: {
       id: 'carries-it-with-care',
       words: 'carries it with care',

@@ -62,7 +62,8 @@ export const zone = part({
             },
           ],
         },
-        says: 'The loaded camper’s centre of gravity lies behind the maker’s zone: it lifts the front wheels, and the truck steers and brakes badly. This camper does not go on this truck as loaded.',
+        wrong: 'The loaded camper’s centre of gravity lies behind the maker’s zone.',
+        do: 'It lifts the front wheels, and the truck steers and brakes badly. This camper does not go on this truck as loaded.',
       },
       care: {
         when: {
@@ -70,10 +71,13 @@ export const zone = part({
             { fact: 'camper.centreLoaded', operator: 'lessThan', value: { fact: 'zone.nearAft' } },
           ],
         },
-        says: 'The centre of gravity is close to the rear end of the maker’s zone: pack heavy things forward, and weigh the axles.',
+        wrong: 'The centre of gravity is close to the rear end of the maker’s zone.',
+        do: 'Pack heavy things forward, and weigh the axles.',
       },
-      unsure:
-        'The centre of gravity may lie behind the maker’s zone: find out where the weights sit.',
+      open: {
+        wrong: 'The centre of gravity may lie behind the maker’s zone.',
+        do: 'Find out where the weights sit.',
+      },
       otherwise: 'The centre of gravity is well ahead of the rear end of the zone.',
       source: camperLoading,
     },
@@ -90,7 +94,8 @@ export const zone = part({
             },
           ],
         },
-        says: 'The loaded camper’s centre of gravity lies ahead of the maker’s zone: the front axle takes what it was not built for.',
+        wrong: 'The loaded camper’s centre of gravity lies ahead of the maker’s zone.',
+        do: 'The front axle takes what it was not built for.',
       },
       care: {
         when: {
@@ -102,10 +107,13 @@ export const zone = part({
             },
           ],
         },
-        says: 'The centre of gravity is close to the front end of the maker’s zone: weigh the front axle.',
+        wrong: 'The centre of gravity is close to the front end of the maker’s zone.',
+        do: 'Weigh the front axle.',
       },
-      unsure:
-        'The centre of gravity may lie ahead of the maker’s zone: find out where the weights sit.',
+      open: {
+        wrong: 'The centre of gravity may lie ahead of the maker’s zone.',
+        do: 'Find out where the weights sit.',
+      },
       otherwise: 'The centre of gravity is well behind the front end of the zone.',
       source: camperLoading,
     },

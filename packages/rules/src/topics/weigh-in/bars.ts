@@ -95,7 +95,8 @@ export const barsWeighed = part({
             },
           ],
         },
-        says: 'The bars press the front axle beyond what it weighs alone: that unloads the rear tires and strains hitch and frame. Slacken them a link and weigh again.',
+        wrong: 'The bars press the front axle beyond what it weighs alone.',
+        do: 'That unloads the rear tires and strains hitch and frame. Slacken them a link and weigh again.',
       },
       care: {
         when: {
@@ -117,7 +118,9 @@ export const barsWeighed = part({
             },
           ],
         },
-        says: 'The bars restore less of the front axle’s loss than is wanted, or perhaps more than all of it: set them by the makers’ instructions and weigh again.',
+        wrong:
+          'The bars restore less of the front axle’s loss than is wanted, or perhaps more than all of it.',
+        do: 'Set them by the makers’ instructions and weigh again.',
       },
       otherwise:
         'The bars restore a sound share of the front axle’s loss, or it loses next to none.',

@@ -72,6 +72,7 @@ export const weighIn = defineTopic({
   findings: gather('findings', parts),
   outcomes: {
     ok: { id: 'weighs-in', words: 'weighs in', sentence: 'It weighs in.' },
+    if: { id: 'weighs-in-if', words: 'weighs in if', sentence: 'It weighs in' },
     care: {
       id: 'weighs-in-with-care',
       words: 'weighs in with care',

@@ -43,9 +43,13 @@ export const sides = part({
         when: {
           all: [{ fact: 'side.heavier', operator: 'greaterThan', value: { fact: 'side.allowed' } }],
         },
-        says: 'One side carries clearly more than the other: its tires have less left than the axle’s figure tells. Shift load across, and look at each tire’s own rating.',
+        wrong: 'One side carries clearly more than the other.',
+        do: 'Its tires have less left than the axle’s figure tells. Shift load across, and look at each tire’s own rating.',
       },
-      unsure: 'One side may carry clearly more than the other: weigh wheel by wheel.',
+      open: {
+        wrong: 'One side may carry clearly more than the other.',
+        do: 'Weigh wheel by wheel.',
+      },
       otherwise: 'Both sides carry about the same.',
       source: house,
     },

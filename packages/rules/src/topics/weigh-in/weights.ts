@@ -147,9 +147,13 @@ export const weighed = part({
         when: {
           all: [{ fact: 'tongue.weighed', operator: 'lessThan', value: { fact: 'tongue.none' } }],
         },
-        says: 'By these tickets the tongue lifts on the ball: the trailer is loaded too far back and will sway. Move load ahead of the axles and weigh again.',
+        wrong: 'By these tickets the tongue lifts on the ball.',
+        do: 'The trailer is loaded too far back and will sway. Move load ahead of the axles and weigh again.',
       },
-      unsure: 'The tongue may lift on the ball: weigh it by itself before the trip.',
+      open: {
+        wrong: 'The tongue may lift on the ball.',
+        do: 'Weigh it by itself before the trip.',
+      },
       otherwise: 'The tongue presses down on the ball.',
       source: statics,
     },
@@ -171,10 +175,13 @@ export const weighed = part({
             },
           ],
         },
-        says: 'The tongue’s share of the trailer is outside the usual band: too light and the trailer sways, too heavy and it overloads the rear. Shift load and weigh the tongue again before you tow.',
+        wrong: 'The tongue’s share of the trailer is outside the usual band.',
+        do: 'Too light and the trailer sways, too heavy and it overloads the rear. Shift load and weigh the tongue again before you tow.',
       },
-      unsure:
-        'The tongue’s share may lie outside the usual band: the scale cannot tell closer. Weigh the tongue by itself.',
+      open: {
+        wrong: 'The tongue’s share may lie outside the usual band.',
+        do: 'The scale cannot tell closer. Weigh the tongue by itself.',
+      },
       otherwise: 'The tongue’s share of the trailer is in the usual band.',
       source: tongueBand,
     },

@@ -169,10 +169,14 @@ export const bank = part({
         when: {
           all: [{ fact: 'bank.blocks', operator: 'notEqual', value: { fact: 'system.blocks' } }],
         },
-        says: 'The bank does not have the voltage that the trailer is wired for: too much destroys what is connected, too little runs nothing. Do not connect it.',
+        wrong: 'The bank does not have the voltage that the trailer is wired for.',
+        do: 'Too much destroys what is connected, too little runs nothing. Do not connect it.',
       },
       otherwise: 'The bank has the voltage that the trailer is wired for.',
-      unsure: 'The bank may not have the voltage that the trailer is wired for: find out first.',
+      open: {
+        wrong: 'The bank may not have the voltage that the trailer is wired for.',
+        do: 'Find out first.',
+      },
       source: circuits,
     },
     'bank-alike': {
@@ -180,7 +184,8 @@ export const bank = part({
       askedBy: ['bank.alike'],
       care: {
         when: { all: [{ fact: 'bank.alike', operator: 'equal', value: 'no' }] },
-        says: 'Batteries of different kind, size or age drag one another down: the weakest sets what the bank gives. Replace them together.',
+        wrong: 'Batteries of different kind, size or age drag one another down.',
+        do: 'The weakest sets what the bank gives. Replace them together.',
       },
       otherwise: 'All batteries are of one kind, size and age.',
       source: custom,

@@ -206,10 +206,14 @@ export const day = part({
         when: {
           all: [{ fact: 'day.end', operator: 'lessThan', value: { fact: 'day.backAt' } }],
         },
-        says: 'The day ends with less than it began with: it will do for some days and then run down. Draw less, charge longer or add sun.',
+        wrong: 'The day ends with less than it began with.',
+        do: 'It will do for some days and then run down. Draw less, charge longer or add sun.',
       },
       otherwise: 'The day gives back what it takes.',
-      unsure: 'The day may end with less than it began with: watch it over the first nights.',
+      open: {
+        wrong: 'The day may end with less than it began with.',
+        do: 'Watch it over the first nights.',
+      },
       source: energyBalance,
     },
   },

@@ -139,11 +139,15 @@ export const reading = part({
       askedBy: ['battery.voltage'],
       care: {
         when: { all: [{ fact: 'reading.atRest', operator: 'equal', value: 'no' }] },
-        says: 'The voltage was not, or may not have been, read at rest, so it gives only a wide range: switch charger and loads off, let it rest, and read it again.',
+        wrong:
+          'The voltage was not, or may not have been, read at rest, so it gives only a wide range.',
+        do: 'Switch charger and loads off, let it rest, and read it again.',
       },
       otherwise: 'The voltage was read at rest.',
-      unsure:
-        'It is not sure that the voltage was read at rest, so it gives only a wide range: ask what was charging or drawing, and for how long it had rested.',
+      open: {
+        wrong: 'It is not sure that the voltage was read at rest, so it gives only a wide range.',
+        do: 'Ask what was charging or drawing, and for how long it had rested.',
+      },
       source: restHours,
     },
   },

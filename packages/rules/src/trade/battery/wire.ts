@@ -206,10 +206,14 @@ export const wire = part({
       askedBy: ['wire.fuseAtBattery'],
       stop: {
         when: { all: [{ fact: 'wire.fuseAtBattery', operator: 'equal', value: 'no' }] },
-        says: 'There is no fuse close to the battery: a short in the wire burns it from end to end. Do not use it before one is fitted.',
+        wrong: 'There is no fuse close to the battery.',
+        do: 'A short in the wire burns it from end to end. Do not use it before one is fitted.',
       },
       otherwise: 'There is a fuse close to the battery.',
-      unsure: 'Make sure that there is a fuse close to the battery: without one a short burns.',
+      open: {
+        wrong: 'Make sure that there is a fuse close to the battery.',
+        do: 'Without one a short burns.',
+      },
       source: custom,
     },
   },

@@ -65,16 +65,19 @@ export const connection = part({
       askedBy: ['gas.smell'],
       stop: {
         when: { all: [{ fact: 'gas.smell', operator: 'equal', value: 'yes' }] },
-        says: 'Everybody out now, touch no switch, no flame; shut the cylinder if it is on your way. Then, from well away, call the emergency number; nobody goes back in before a professional has found the leak.',
+        wrong: 'Everybody out now, touch no switch, no flame.',
+        do: 'Shut the cylinder if it is on your way. Then, from well away, call the emergency number; nobody goes back in before a professional has found the leak.',
       },
       otherwise: 'No gas is smelled and no alarm sounds.',
-      unsure: 'If anyone smells gas or an alarm sounds: out first, then call.',
+      open: { wrong: 'If anyone smells gas or an alarm sounds.', do: 'Out first, then call.' },
       source: custom,
     },
     connection: findingOf('supply.connection', connectionTable, {
       askedBy: ['appliance.inlet', 'appliance.ownRegulator', 'supply.point', 'supply.adapter'],
-      unsure:
-        'Do not connect it yet: read the inlet pressure on its plate, see what regulator it has, and follow the hose. In doubt, a separate cylinder with the appliance’s own regulator.',
+      open: {
+        wrong: 'Do not connect it yet.',
+        do: 'Read the inlet pressure on its plate, see what regulator it has, and follow the hose. In doubt, a separate cylinder with the appliance’s own regulator.',
+      },
     }),
     'burns-indoors': {
       label: 'Where it burns',
@@ -82,10 +85,15 @@ export const connection = part({
       askedBy: ['appliance.usedAt'],
       stop: {
         when: { all: [{ fact: 'appliance.usedAt', operator: 'equal', value: 'indoors' }] },
-        says: 'Open air only: a portable gas appliance indoors gives off carbon monoxide, which has no smell and kills sleepers. Never heat a sleeping space with it.',
+        wrong:
+          'Open air only: a portable gas appliance indoors gives off carbon monoxide, which has no smell and kills sleepers.',
+        do: 'Never heat a sleeping space with it.',
       },
       otherwise: 'It burns in the open air, or is built in with its own flue.',
-      unsure: 'Find out where it is to burn: a portable appliance only in the open air.',
+      open: {
+        wrong: 'Find out where it is to burn.',
+        do: 'A portable appliance only in the open air.',
+      },
       source: manual,
     },
   },

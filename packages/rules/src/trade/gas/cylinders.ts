@@ -190,10 +190,14 @@ export const cylinderFacts = part({
             { fact: 'gas.inUse', operator: 'greaterThan', value: { fact: 'fill.weighedMost' } },
           ],
         },
-        says: 'The cylinder holds more than its legal fill: there is no room for the liquid to expand, and it may blow off. Leave it outdoors, away from any flame, and have a filling station bleed it; do not do it yourself.',
+        wrong: 'The cylinder holds more than its legal fill.',
+        do: 'There is no room for the liquid to expand, and it may blow off. Leave it outdoors, away from any flame, and have a filling station bleed it; do not do it yourself.',
       },
       otherwise: 'The cylinder holds no more than its legal fill.',
-      unsure: 'It may be filled too far: read water capacity and tare on the collar.',
+      open: {
+        wrong: 'It may be filled too far.',
+        do: 'Read water capacity and tare on the collar.',
+      },
       source: fillingDensity,
     },
     'tank-overfilled': {
@@ -203,7 +207,8 @@ export const cylinderFacts = part({
         when: {
           all: [{ fact: 'tank.gauge', operator: 'greaterThan', value: { fact: 'fill.tankMost' } }],
         },
-        says: 'The tank holds more than four fifths of its volume: there is no room for the liquid to expand. Keep flames away and call the filler.',
+        wrong: 'The tank holds more than four fifths of its volume.',
+        do: 'There is no room for the liquid to expand. Keep flames away and call the filler.',
       },
       otherwise: 'The tank is filled to four fifths of its volume at the most.',
       source: tankFill,

@@ -167,7 +167,8 @@ export const demand = part({
         when: {
           all: [{ fact: 'gas.aboard', operator: 'lessThan', value: { fact: 'gas.least' } }],
         },
-        says: 'There is as good as no gas left: have it filled before you rely on it.',
+        wrong: 'There is as good as no gas left.',
+        do: 'Have it filled before you rely on it.',
       },
       care: {
         when: {
@@ -175,10 +176,14 @@ export const demand = part({
             { fact: 'demand.daily', operator: 'greaterThan', value: { fact: 'energy.aboard' } },
           ],
         },
-        says: 'What is on board does not last one such day and night: carry more, or burn less.',
+        wrong: 'What is on board does not last one such day and night.',
+        do: 'Carry more, or burn less.',
       },
       otherwise: 'There is gas for one such day and night at least.',
-      unsure: 'It may be empty: weigh the cylinder and take off the tare stamped on its collar.',
+      open: {
+        wrong: 'It may be empty.',
+        do: 'Weigh the cylinder and take off the tare stamped on its collar.',
+      },
       source: weighing,
     },
   },

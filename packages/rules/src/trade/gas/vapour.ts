@@ -214,7 +214,8 @@ export const vapour = part({
             { fact: 'demand.average', operator: 'greaterThan', value: { fact: 'vapour.most' } },
           ],
         },
-        says: 'The cylinder will starve the burners: so small, cold or empty, it cannot boil off that much gas, whatever is still in it. A larger or fuller cylinder, or two open at once with the right manifold; never warm one with a flame, a heater or hot water.',
+        wrong: 'The cylinder will starve the burners.',
+        do: 'So small, cold or empty, it cannot boil off that much gas, whatever is still in it. A larger or fuller cylinder, or two open at once with the right manifold; never warm one with a flame, a heater or hot water.',
       },
       care: {
         when: {
@@ -222,11 +223,14 @@ export const vapour = part({
             { fact: 'demand.atOnce', operator: 'greaterThan', value: { fact: 'vapour.least' } },
           ],
         },
-        says: 'The cylinder may starve the burners: at that size, fill and temperature it is near what it can boil off. Keep it full, and run less at once.',
+        wrong: 'The cylinder may starve the burners.',
+        do: 'At that size, fill and temperature it is near what it can boil off. Keep it full, and run less at once.',
       },
       otherwise: 'The cylinder boils off enough, as far as the rule can tell.',
-      unsure:
-        'Whether it starves cannot be told before size and fill of the cylinder are known: weigh it and read its collar.',
+      open: {
+        wrong: 'Whether it starves cannot be told before size and fill of the cylinder are known.',
+        do: 'Weigh it and read its collar.',
+      },
       source: boilRule,
     },
   },

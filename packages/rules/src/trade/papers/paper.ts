@@ -66,12 +66,15 @@ export const paper = part({
       askedBy: ['warranty.length', 'trailer.owned'],
       care: {
         when: { all: [{ fact: 'warranty.asksFirst', operator: 'equal', value: 'yes' }] },
-        says: 'The warranty still runs: ask who must agree before anyone works on it, you included, and keep what you write and pay.',
+        wrong: 'The warranty still runs.',
+        do: 'Ask who must agree before anyone works on it, you included, and keep what you write and pay.',
       },
       otherwise:
         'The warranty does not decide it: it has run out, or this is upkeep, which is the owner’s.',
-      unsure:
-        'The warranty may still run: look at the day of sale and the booklet before anyone works on it.',
+      open: {
+        wrong: 'The warranty may still run.',
+        do: 'Look at the day of sale and the booklet before anyone works on it.',
+      },
       source: warrantyBooklet,
     },
     recall: {
@@ -79,14 +82,16 @@ export const paper = part({
       askedBy: ['recall.found'],
       stop: {
         when: { all: [{ fact: 'recall.found', operator: 'equal', value: 'do-not-drive' }] },
-        says: 'The recall says not to drive or use it until mended: it stays where it is, and the maker has it fetched or comes.',
+        wrong: 'The recall says not to drive or use it until mended.',
+        do: 'It stays where it is, and the maker has it fetched or comes.',
       },
       care: {
         when: { all: [{ fact: 'recall.found', operator: 'equal', value: 'open' }] },
-        says: 'A recall is open: book it with a dealer of that make; it is mended free of charge, warranty or not.',
+        wrong: 'A recall is open.',
+        do: 'Book it with a dealer of that make; it is mended free of charge, warranty or not.',
       },
       otherwise: 'No recall is open on it.',
-      unsure: 'Look the recall up by the identification number before it rolls.',
+      open: { wrong: 'Look the recall up by the identification number before it rolls.' },
       source: recalls,
     },
   },

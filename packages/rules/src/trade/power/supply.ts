@@ -167,8 +167,10 @@ export const supply = part({
     outlet: {
       ...findingOf('supply.connection', outletTable, {
         askedBy: ['supply.outlet'],
-        unsure:
-          'Do not plug in before the outlet is known: one for a dryer looks much like one for a trailer, gives 240 V, and destroys what is plugged in.',
+        open: {
+          wrong: 'Do not plug in before the outlet is known.',
+          do: 'One for a dryer looks much like one for a trailer, gives 240 V, and destroys what is plugged in.',
+        },
       }),
       first: true,
     },
@@ -181,10 +183,14 @@ export const supply = part({
             { fact: 'supply.breaker', operator: 'greaterThan', value: { fact: 'outlet.breaker' } },
           ],
         },
-        says: 'The breaker is larger than the outlet and its wires: they burn before it trips. Do not use it; an electrician must put in the right one.',
+        wrong: 'The breaker is larger than the outlet and its wires.',
+        do: 'They burn before it trips. Do not use it; an electrician must put in the right one.',
       },
       otherwise: 'The breaker is no larger than the outlet.',
-      unsure: 'It may be larger than the outlet and its wires: find out which outlet it is.',
+      open: {
+        wrong: 'It may be larger than the outlet and its wires.',
+        do: 'Find out which outlet it is.',
+      },
       source: breakers,
     },
   },

@@ -56,10 +56,13 @@ export const equipment = part({
       askedBy: ['vehicle.towPackageNeeded'],
       stop: {
         when: { all: [yes('vehicle.towPackageNeeded'), no('vehicle.towPackage')] },
-        says: 'The rating needs the factory tow package, and this vehicle has none; a hitch fitted later does not raise it.',
+        wrong: 'The rating needs the factory tow package, and this vehicle has none.',
+        do: 'A hitch fitted later does not raise it.',
       },
-      unsure:
-        'The rating may hang on the factory tow package: find out whether it is needed and fitted.',
+      open: {
+        wrong: 'The rating may hang on the factory tow package.',
+        do: 'Find out whether it is needed and fitted.',
+      },
       otherwise: 'The tow package that the rating needs is there, or none is needed.',
       source: makersRating,
     },
@@ -74,14 +77,18 @@ export const equipment = part({
             no('vehicle.brakeController'),
           ],
         },
-        says: 'The trailer has electric brakes and the vehicle nothing to work them: fit a brake controller first.',
+        wrong: 'The trailer has electric brakes and the vehicle nothing to work them.',
+        do: 'Fit a brake controller first.',
       },
       care: {
         when: { all: [yes('trailer.electricBrakes'), no('brakeController.isKnown')] },
-        says: 'Make sure that a brake controller is fitted: without one the trailer’s brakes do nothing.',
+        wrong: 'Make sure that a brake controller is fitted.',
+        do: 'Without one the trailer’s brakes do nothing.',
       },
-      unsure:
-        'Make sure whether the trailer has electric brakes, and that a brake controller is fitted.',
+      open: {
+        wrong:
+          'Make sure whether the trailer has electric brakes, and that a brake controller is fitted.',
+      },
       otherwise: 'A brake controller is fitted, or the trailer needs none.',
       source: custom,
     },
@@ -92,14 +99,18 @@ export const equipment = part({
         when: {
           all: [yes('trailer.electricBrakes'), yes('sevenWay.isKnown'), no('vehicle.sevenWay')],
         },
-        says: 'The trailer has electric brakes and the vehicle no seven-way connector: their current has no way to them.',
+        wrong: 'The trailer has electric brakes and the vehicle no seven-way connector.',
+        do: 'Their current has no way to them.',
       },
       care: {
         when: { all: [yes('trailer.electricBrakes'), no('sevenWay.isKnown')] },
-        says: 'Make sure that there is a seven-way connector: the trailer’s brakes get their current through it.',
+        wrong: 'Make sure that there is a seven-way connector.',
+        do: 'The trailer’s brakes get their current through it.',
       },
-      unsure:
-        'Make sure whether the trailer has electric brakes, and that there is a seven-way connector.',
+      open: {
+        wrong:
+          'Make sure whether the trailer has electric brakes, and that there is a seven-way connector.',
+      },
       otherwise: 'There is a seven-way connector, or the trailer needs none.',
       source: custom,
     },
@@ -108,9 +119,13 @@ export const equipment = part({
       askedBy: ['hitch.distribution'],
       stop: {
         when: { all: [yes('hitch.distribution'), no('distribution.allowed')] },
-        says: 'The maker does not allow a weight-distributing hitch on this vehicle: take the bars off.',
+        wrong: 'The maker does not allow a weight-distributing hitch on this vehicle.',
+        do: 'Take the bars off.',
       },
-      unsure: 'The maker may not allow a weight-distributing hitch: read the manual first.',
+      open: {
+        wrong: 'The maker may not allow a weight-distributing hitch.',
+        do: 'Read the manual first.',
+      },
       otherwise: 'The maker does not forbid the weight distribution used, or none is used.',
       source: makersRating,
     },
@@ -129,13 +144,13 @@ export const equipment = part({
             },
           ],
         },
-        says: 'At this weight the maker requires a weight-distributing hitch, and none is in use.',
+        wrong: 'At this weight the maker requires a weight-distributing hitch, and none is in use.',
       },
       care: {
         when: { all: [no('distributionRequired.isKnown'), no('distribution.inUse')] },
-        says: 'Find out above what weight the maker requires a weight-distributing hitch.',
+        wrong: 'Find out above what weight the maker requires a weight-distributing hitch.',
       },
-      unsure: 'At this weight the maker may require a weight-distributing hitch.',
+      open: { wrong: 'At this weight the maker may require a weight-distributing hitch.' },
       otherwise: 'Weight distribution is in use, or not required at this weight.',
       source: makersRating,
     },
@@ -153,7 +168,8 @@ export const equipment = part({
             },
           ],
         },
-        says: 'A trailer of this weight needs brakes of its own; check your state for its rule.',
+        wrong: 'A trailer of this weight needs brakes of its own.',
+        do: 'Check your state for its rule.',
       },
       care: {
         when: {
@@ -166,10 +182,13 @@ export const equipment = part({
             },
           ],
         },
-        says: 'The trailer has no brakes of its own: leave much more room to stop, and check your state for its rule.',
+        wrong: 'The trailer has no brakes of its own.',
+        do: 'Leave much more room to stop, and check your state for its rule.',
       },
-      unsure:
-        'The trailer may need brakes of its own: find out its loaded weight and whether it has any.',
+      open: {
+        wrong: 'The trailer may need brakes of its own.',
+        do: 'Find out its loaded weight and whether it has any.',
+      },
       otherwise: 'The trailer has brakes, or is light enough without.',
       source: lightBrakes,
     },
@@ -186,7 +205,8 @@ export const equipment = part({
             },
           ],
         },
-        says: 'The grade is steeper than the one the rated tow test starts on: plan another road, or expect not to get away on it.',
+        wrong: 'The grade is steeper than the one the rated tow test starts on.',
+        do: 'Plan another road, or expect not to get away on it.',
       },
       otherwise: 'No grade is steeper than the one the rated tow test starts on.',
       source: launchGrade,

@@ -177,7 +177,8 @@ export const tongue = part({
             { fact: 'tongue.share', operator: 'greaterThan', value: { fact: 'tongue.highEdge' } },
           ],
         },
-        says: 'The tongue carries too small or too great a share of the trailer: too light and the trailer sways, too heavy and it overloads the rear. Shift load and weigh the tongue again before you tow.',
+        wrong: 'The tongue carries too small or too great a share of the trailer.',
+        do: 'Too light and the trailer sways, too heavy and it overloads the rear. Shift load and weigh the tongue again before you tow.',
       },
       otherwise: 'The tongue’s share of the trailer is in the usual band.',
       source: tongueBand,
@@ -214,7 +215,9 @@ export const tongue = part({
             },
           ],
         },
-        says: 'The tongue weight is an estimate, and a heavier one that is common would break a limit. Weigh it: it may be heavier.',
+        wrong:
+          'The tongue weight is an estimate, and a heavier one that is common would break a limit.',
+        do: 'Weigh it: it may be heavier.',
       },
       otherwise:
         'A heavier tongue that is common would still be within its limits, or the tongue is better known than by estimate.',
@@ -226,7 +229,8 @@ export const tongue = part({
         when: {
           all: [{ fact: 'tongue.loaded', operator: 'lessThan', value: { fact: 'tongue.none' } }],
         },
-        says: 'The tongue lifts on the ball: the trailer is loaded too far back and will sway. Do not tow it so; move load ahead of the axles.',
+        wrong: 'The tongue lifts on the ball.',
+        do: 'The trailer is loaded too far back and will sway. Do not tow it so; move load ahead of the axles.',
       },
       otherwise: 'The tongue presses down on the ball.',
       source: statics,

@@ -1,0 +1,144 @@
+import { operatorNames } from '../condition/operators';
+import { type ConditionRule, conditionRules, rulingLevels, rulingsAt } from '../condition/rules';
+import { conditionFrom } from '../condition/text';
+import type { Condition, Topic } from '../define/shapes';
+import { allFormulas, declaredUnit } from '../define/topic';
+import { FormulaError } from '../formula/parse';
+import { holesIn } from '../words/fill';
+import { wordsOf } from './beyond';
+import { nearest } from './near';
+
+type Note = (at: string, found: string, wanted: string) => void;
+
+const keysAllowed: Readonly<Record<string, readonly string[]>> = {
+  all: ['all'],
+  any: ['any'],
+  fact: ['fact', 'operator', 'value'],
+};
+
+function checkCondition(
+  topic: Topic,
+  all: ReadonlySet<string>,
+  at: string,
+  raw: Condition,
+  note: Note,
+) {
+  const units = new Map([...allFormulas(topic)].map(([name, { unit }]) => [name, unit]));
+  const unit = (name: string): string | undefined => units.get(name) ?? declaredUnit(topic, name);
+  const walk = (condition: Condition): void => {
+    const keys = Object.keys(condition);
+    const shape = keys.includes('all') ? 'all' : keys.includes('any') ? 'any' : 'fact';
+    const strange = keys.find((key) => !keysAllowed[shape]?.includes(key));
+    if (strange) {
+      note(at, `a condition has “${strange}”`, 'only all, any and fact–operator–value are allowed');
+      return;
+    }
+    if ('all' in condition || 'any' in condition) {
+      const inner = 'all' in condition ? condition.all : condition.any;
+      if (inner.length === 0) note(at, `its “${shape}” is empty`, 'name at least one condition');
+      for (const each of inner) walk(each);
+      return;
+    }
+    const { fact, operator, value } = condition;
+    if (!operatorNames.includes(operator)) {
+      note(at, `there is no operator “${operator}”`, `use one of ${operatorNames.join(', ')}`);
+    }
+    const names = typeof value === 'object' && 'fact' in value ? [fact, value.fact] : [fact];
+    for (const name of names) {
+      if (!all.has(name)) {
+        const near = nearest(name, all);
+        const hint = near ? `; did you mean “${near}”` : '';
+        note(
+          at,
+          `it compares “${name}”, which is no named value${hint}`,
+          'name a fact, formula or parameter',
+        );
+      }
+    }
+    const [left, right] = names.map(unit);
+    const worded = wordsOf(topic, unit, fact) !== undefined;
+    if (names.length === 2 && left !== right) {
+      note(
+        at,
+        `it compares ${left ?? 'nothing'} with ${right ?? 'nothing'}`,
+        'both sides must share a unit',
+      );
+    }
+    if (names.length === 1 && !worded) {
+      note(at, `it compares “${fact}” with a literal`, 'name the number in a parameter');
+    }
+    if (names.length === 1 && worded) checkWords(fact, value);
+  };
+  const checkWords = (fact: string, value: unknown): void => {
+    const options = wordsOf(topic, unit, fact) ?? [];
+    for (const word of Array.isArray(value) ? value : [value]) {
+      if (!options.includes(word))
+        note(at, `“${String(word)}” is no option of ${fact}`, options.join(', '));
+    }
+  };
+  walk(raw);
+}
+
+/** Rulings as they are written: what reading them as conditions would leave out is told too. */
+function checkRulings(topic: Topic, all: ReadonlySet<string>, note: Note): void {
+  for (const [id, finding] of Object.entries(topic.findings)) {
+    for (const level of rulingLevels) {
+      const at = `finding.${id}.${level}`;
+      for (const { when, proviso, ...words } of rulingsAt(finding, level)) {
+        if (typeof when === 'string') checkConditionText(topic, all, at, when, note);
+        else checkCondition(topic, all, at, when, note);
+        const isProviso = level === 'if' || (level === 'stop' && finding.stopOpen === 'if');
+        if (isProviso && !proviso) {
+          note(at, 'it does not say what must be true', 'give it a proviso, a clause after “if”');
+        }
+        checkHoles(all, at, [words.wrong, words.because, words.do, proviso], note);
+      }
+    }
+    const { open, otherwise } = finding;
+    checkHoles(all, `finding.${id}`, [otherwise, open?.wrong, open?.because, open?.do], note);
+  }
+}
+
+function checkConditionText(
+  topic: Topic,
+  all: ReadonlySet<string>,
+  at: string,
+  when: string,
+  note: Note,
+): void {
+  try {
+    checkCondition(topic, all, at, conditionFrom(when), note);
+  } catch (problem) {
+    if (!(problem instanceof FormulaError)) throw problem;
+    note(at, problem.message, 'compare named values');
+  }
+}
+
+function checkHoles(
+  all: ReadonlySet<string>,
+  at: string,
+  texts: readonly (string | undefined)[],
+  note: Note,
+): void {
+  for (const name of texts.flatMap((text) => (text === undefined ? [] : holesIn(text)))) {
+    if (!all.has(name)) note(at, `its words name “{${name}}”`, 'name a value of the topic');
+  }
+}
+
+/** The conditions of a topic; none where one cannot be read, which is told by its place. */
+export function rulesOf(topic: Topic): readonly ConditionRule[] {
+  try {
+    return conditionRules(topic);
+  } catch (problem) {
+    if (!(problem instanceof FormulaError)) throw problem;
+    return [];
+  }
+}
+
+/** Every condition of a topic, and the words that go with it. */
+export function checkConditions(topic: Topic, all: ReadonlySet<string>, note: Note): void {
+  checkRulings(topic, all, note);
+  for (const { name, conditions } of rulesOf(topic)) {
+    if (name.startsWith('limit.')) checkCondition(topic, all, name, conditions, note);
+  }
+}
