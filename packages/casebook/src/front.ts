@@ -1,7 +1,8 @@
 import { nearest } from '@tarebook/rules/engine';
 import { type Entry, type Point, plainEntries } from './front-plain';
-import { type Fault, plainly } from './messages';
+import type { Fault } from './messages';
 import type { Front } from './shapes';
+import { onOneLine } from './unseen';
 
 const keys = ['title', 'topic', 'asked', 'level', 'as-of'] as const;
 const levels = ['starter', 'working', 'hard'] as const;
@@ -45,11 +46,11 @@ export function readFront(
     const place = within(at);
     if (!keys.some((known) => known === key)) {
       const near = nearest(key, keys);
-      if (near) note(place, { code: 'front-key', key: plainly(key).slice(0, 40), near });
+      if (near) note(place, { code: 'front-key', key: onOneLine(key).slice(0, 40), near });
     } else if (value === 'list') {
       note(place, { code: 'front-value', key, found: 'a list', wanted: 'one line of text' });
     } else if (value) {
-      found.set(key, { text: value.text, place: within(value.at) });
+      found.set(key, { text: onOneLine(value.text), place: within(value.at) });
     }
   }
   return { ...none, ...known(found, topics, line, note) };

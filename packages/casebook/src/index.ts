@@ -19,3 +19,4 @@ export {
   type Span,
   type Trouble,
 } from './shapes';
+export { jsonShownPlainly, onOneLine, shownPlainly } from './unseen';

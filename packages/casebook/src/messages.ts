@@ -1,4 +1,5 @@
 import type { Place, Trouble } from './shapes';
+import { onOneLine } from './unseen';
 
 /** What can be wrong with a document beyond its facts, as data; said in words here alone. */
 export type Fault =
@@ -139,17 +140,11 @@ export function sayFault(fault: Fault): string {
   }
 }
 
-// biome-ignore lint/suspicious/noControlCharactersInRegex: these are what must not reach a terminal
-const unseen = /[\u0000-\u0008\u000b-\u001f\u007f\u200e\u200f\u202a-\u202e\u2066-\u2069]/g;
-
-/** A message must not be able to reorder or break the line it stands in. */
-export const plainly = (text: string): string =>
-  text.replace(unseen, '�').replace(/\s*\n\s*/g, ' ');
-
 /** What a message quotes is cut where nobody would read on. */
 const brief = (says: string): string =>
   says.replace(/([“`])([^“”`]{60})[^“”`]{20,}([”`])/g, '$1$2…$3');
 
+/** A message must not be able to reorder or break the line it stands in. */
 export function trouble(place: Pick<Place, 'line' | 'column'>, says: string): Trouble {
-  return { line: place.line, column: place.column, says: brief(plainly(says)) };
+  return { line: place.line, column: place.column, says: brief(onOneLine(says)) };
 }

@@ -28,6 +28,12 @@ function flat(nodes: readonly PhrasingContent[], source: string): string {
     .join('');
 }
 
+/** A character reference can put a line's end into a cell; it is a space there. */
+const lineOf = (nodes: readonly PhrasingContent[], source: string): string =>
+  flat(nodes, source)
+    .replace(/[\r\n\u2028\u2029]+/g, ' ')
+    .trim();
+
 type Position = { start: { offset?: number | undefined }; end: { offset?: number | undefined } };
 const slice = (position: Position | undefined, source: string): string =>
   position ? source.slice(position.start.offset, position.end.offset) : '';
@@ -49,9 +55,9 @@ function cellOf(cell: TableCell | undefined, source: string, after: Place): Cell
   const [first, ...rest] = cell.children;
   const code = first?.type === 'inlineCode' ? first.value : undefined;
   return {
-    text: flat(cell.children, source).trim(),
+    text: lineOf(cell.children, source),
     span: spanOf(cell, source),
-    words: flat(rest, source).trim(),
+    words: lineOf(rest, source),
     ...(code !== undefined && { code }),
   };
 }

@@ -1,22 +1,38 @@
-import { writeFile } from 'node:fs/promises';
 import { acceptFound, compareWithExpect, judgeCase, readCase } from '@tarebook/casebook';
-import { caseFiles, readText } from './files';
+import { BadInput, caseFiles, named, readText, troubleLines } from './files';
+import { sayBeside, sayText } from './said';
+import { writeBeside } from './write-beside';
 
 // Rewrites what the worked cases expect, for a person who has looked at each difference; without
 // --accept it only shows them.
 const accept = process.argv.includes('--accept');
-let differing = 0;
-for (const file of await caseFiles(['cases'])) {
-  const doc = readCase(await readText(file));
-  if (doc.troubles.length > 0) continue;
-  const differences = compareWithExpect(doc, await judgeCase(doc));
-  if (differences.length === 0) continue;
-  differing += 1;
-  for (const { name, expected, found } of differences) {
-    process.stdout.write(`${file}: ${name}: ${expected} → ${found}\n`);
+
+async function acceptIn(files: readonly string[]): Promise<number> {
+  let differing = 0;
+  for (const file of files) {
+    const doc = readCase(await readText(file));
+    if (doc.troubles.length > 0) {
+      await sayBeside(troubleLines(file, doc.troubles));
+      continue;
+    }
+    const differences = compareWithExpect(doc, await judgeCase(doc));
+    if (differences.length === 0) continue;
+    differing += 1;
+    for (const { name, expected, found } of differences) {
+      await sayText(`${named(file)}: ${name}: ${expected} → ${found}\n`);
+    }
+    const found = Object.fromEntries(differences.map((each) => [each.name, each.found]));
+    if (accept) await writeBeside(file, acceptFound(doc, found));
   }
-  const found = Object.fromEntries(differences.map((each) => [each.name, each.found]));
-  if (accept) await writeFile(file, acceptFound(doc, found));
+  return differing;
 }
-process.stdout.write(`${differing} cases ${accept ? 'rewritten' : 'differ'}\n`);
-if (!accept && differing > 0) process.exitCode = 1;
+
+try {
+  const differing = await acceptIn((await caseFiles(['cases'])).files);
+  await sayText(`${differing} cases ${accept ? 'rewritten' : 'differ'}\n`);
+  if (!accept && differing > 0) process.exitCode = 1;
+} catch (problem) {
+  if (!(problem instanceof BadInput)) throw problem;
+  await sayBeside(problem.message);
+  process.exitCode = 2;
+}

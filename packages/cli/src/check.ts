@@ -6,7 +6,7 @@ import {
   type Under,
 } from '@tarebook/casebook';
 import { columns } from './columns';
-import { BadInput, caseFiles, readText } from './files';
+import { BadInput, caseFiles, named, readText, troubleLines } from './files';
 import { asBadInput } from './house';
 
 type Checked = {
@@ -18,41 +18,56 @@ type Checked = {
   readonly expects: number;
 };
 
-/** Runs every case below the paths. All troubles of all documents are told at once. */
+/** The cases that could be run; beside them what could not, and what was left out. */
+export type CheckedCases = {
+  readonly checked: readonly Checked[];
+  readonly troubles: readonly string[];
+  readonly skipped: readonly string[];
+};
+
+async function checkOne(file: string, under: Under): Promise<Checked> {
+  const doc = readCase(await readText(file), under.asOf);
+  if (doc.troubles.length > 0) {
+    throw new BadInput(troubleLines(file, doc.troubles));
+  }
+  const answer = await judgeCase(doc, under).catch((problem) => {
+    throw asBadInput(file, problem);
+  });
+  const differences = compareWithExpect(doc, answer);
+  const expects = doc.expectations.length;
+  return { file, holds: differences.length === 0, differences, verdict: answer.words, expects };
+}
+
+/** Runs every case below the paths that can be run; all troubles of all the others are told. */
 export async function checkCases(
   paths: readonly string[],
   under: Under = {},
-): Promise<readonly Checked[]> {
+): Promise<CheckedCases> {
+  const { files, skipped } = await caseFiles(paths);
   const checked: Checked[] = [];
-  const troubles: string[] = [];
-  for (const file of await caseFiles(paths)) {
-    const doc = readCase(await readText(file), under.asOf);
-    if (doc.troubles.length > 0) {
-      troubles.push(...doc.troubles.map((t) => `${file}:${t.line}:${t.column}: ${t.says}`));
-      continue;
+  const troubles = skipped.filter(({ wrong }) => wrong).map(({ says }) => says);
+  for (const file of files) {
+    try {
+      checked.push(await checkOne(file, under));
+    } catch (problem) {
+      if (!(problem instanceof BadInput)) throw problem;
+      troubles.push(problem.message);
     }
-    const answer = await judgeCase(doc, under).catch((problem) => {
-      throw asBadInput(file, problem);
-    });
-    const differences = compareWithExpect(doc, answer);
-    const expects = doc.expectations.length;
-    const holds = differences.length === 0;
-    checked.push({ file, holds, differences, verdict: answer.words, expects });
   }
-  if (troubles.length > 0) throw new BadInput(troubles.join('\n'));
-  return checked;
+  const left = skipped.filter(({ wrong }) => !wrong).map(({ says }) => says);
+  return { checked, troubles, skipped: left };
 }
 
 export function checkedAsText(checked: readonly Checked[]): string {
   const rows = checked.map(({ file, holds, verdict, expects }) => [
     expects === 0 ? 'expects nothing' : holds ? 'holds' : 'differs',
-    file,
+    named(file),
     verdict,
   ]);
   const differing = checked.filter(({ holds }) => !holds);
   const told = differing.map(
     ({ file, differences }) =>
-      `\n${file}\n${columns(differences.map((d) => [d.name, `expected ${d.expected}`, `found ${d.found}`]))}\n`,
+      `\n${named(file)}\n${columns(differences.map((d) => [d.name, `expected ${d.expected}`, `found ${d.found}`]))}\n`,
   );
   const silent = checked.filter(({ expects }) => expects === 0).length;
   const holding = checked.length - differing.length - silent;

@@ -12,7 +12,7 @@ import {
   type TopicChange,
 } from '@tarebook/rules/engine';
 import { wrapped } from './columns';
-import { BadInput, caseFiles, readText } from './files';
+import { BadInput, caseFiles, named, readText, troubleLines } from './files';
 import { keptFolder, keptTopic, keptVersions } from './kept';
 
 type CaseEffect = Effect & { readonly file: string };
@@ -24,25 +24,30 @@ export type RulesDiff = {
   readonly was: string;
   readonly changes: readonly TopicChange[];
   readonly cases: readonly CaseEffect[];
+  /** What was left out below the paths, each in a sentence. */
+  readonly skipped: readonly string[];
 };
 
 async function effects(
   was: Topic,
   now: Topic,
   paths: readonly string[],
-): Promise<readonly CaseEffect[]> {
+): Promise<Pick<RulesDiff, 'cases' | 'skipped'>> {
   const found: CaseEffect[] = [];
-  const troubles: string[] = [];
-  for (const file of await caseFiles(paths)) {
+  const { files, skipped } = await caseFiles(paths);
+  const troubles = skipped.filter(({ wrong }) => wrong).map(({ says }) => says);
+  for (const file of files) {
     const { troubles: wrong, front, facts, readFrom } = readCase(await readText(file));
     if (front.topic !== '' && front.topic !== now.id) continue;
-    troubles.push(...wrong.map((t) => `${file}:${t.line}:${t.column}: ${t.says}`));
-    if (wrong.length > 0) continue;
+    if (wrong.length > 0) {
+      troubles.push(troubleLines(file, wrong));
+      continue;
+    }
     const asked = { facts, readFrom, ...(front.asOf && { asOf: front.asOf }) };
     found.push({ file, ...compareVerdicts(was, now, asked) });
   }
   if (troubles.length > 0) throw new BadInput(troubles.join('\n'));
-  return found;
+  return { cases: found, skipped: skipped.map(({ says }) => says) };
 }
 
 /** The folder of worked cases, where the command is run in a place that has one. */
@@ -69,8 +74,9 @@ export async function rulesDiff(
     throw new BadInput(`There is no kept version “${version}” of ${topic.id}; ${there}.`);
   }
   const places = paths.length === 0 ? await casesHere() : paths;
-  const cases = places.length === 0 ? [] : await effects(was, topic, places);
-  return { topic, was: version, changes: compareTopics(was, topic), cases };
+  const none = { cases: [], skipped: [] };
+  const found = places.length === 0 ? none : await effects(was, topic, places);
+  return { topic, was: version, changes: compareTopics(was, topic), ...found };
 }
 
 const count = (number: number, one: string, many: string): string =>
@@ -128,7 +134,7 @@ function casesText(cases: readonly CaseEffect[]): string {
       : count(differing.length, 'comes out otherwise', 'come out otherwise');
   const moved = differing.map((effect) => {
     const lines = effectLines(effect).map((line) => `      ${wrapped(line, '        ')}\n`);
-    return `  ${effect.file}\n${lines.join('')}`;
+    return `  ${named(effect.file)}\n${lines.join('')}`;
   });
   return `  ${count(cases.length, 'case', 'cases')} asked under both; ${outcome}.\n${moved.join('')}`;
 }

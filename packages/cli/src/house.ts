@@ -10,7 +10,7 @@ import {
   type SpreadOptions,
   withHouse,
 } from '@tarebook/rules/engine';
-import { BadInput, readText } from './files';
+import { BadInput, named, readText } from './files';
 
 type Flags = Readonly<Record<string, unknown>>;
 
@@ -22,7 +22,7 @@ export function asBadInput(file: string, problem: unknown): BadInput {
   return new BadInput(
     problem.message
       .split('\n')
-      .map((line) => `${file}: ${line}`)
+      .map((line) => `${named(file)}: ${line}`)
       .join('\n'),
   );
 }
@@ -51,7 +51,7 @@ async function houseFrom(file: string): Promise<readonly HouseLayer[]> {
     for (const layer of layers) checkLayer(layer);
     return layers;
   } catch (problem) {
-    if (problem instanceof BadInput) throw new BadInput(`${file}: ${problem.message}`);
+    if (problem instanceof BadInput) throw new BadInput(`${named(file)}: ${problem.message}`);
     throw asBadInput(file, problem);
   }
 }

@@ -1,4 +1,4 @@
-import { judged } from '@tarebook/casebook';
+import { judged, onOneLine } from '@tarebook/casebook';
 import { topics } from '@tarebook/rules';
 import {
   type Answer,
@@ -148,7 +148,7 @@ export async function replaySaved(
 
 function shown(value: unknown): string {
   if (value === undefined) return 'not there';
-  if (typeof value === 'string') return `“${value.slice(0, 200)}”`;
+  if (typeof value === 'string') return `“${onOneLine(value.slice(0, 200))}”`;
   if (typeof value === 'object' && value !== null)
     return Array.isArray(value) ? 'a list' : 'a part';
   return value === null ? 'open (null)' : String(value);

@@ -4,10 +4,11 @@ import { askedOf, judgeCase, judged, readCase } from '@tarebook/casebook';
 import { matters, remedies, spread, whys } from '@tarebook/rules';
 import { checkCases, checkedAsJson, checkedAsText } from './check';
 import { diffAsJson, diffAsText, rulesDiff } from './diff';
-import { BadInput, readText } from './files';
+import { BadInput, named, readText, troubleLines } from './files';
 import { asBadInput, spreadFrom, underFrom } from './house';
 import { looksSaved, replayAsJson, replayAsText, replaySaved } from './replay';
 import { topicAsJson, topicList, topicListAsText, topicNamed, topicSchema } from './rules';
+import { sayBeside, sayJson, sayText } from './said';
 import { sheet } from './sheet';
 import { topicAsText } from './topic-page';
 
@@ -26,8 +27,6 @@ Exit code 0: done, all hold. 1: some cases differ. 2: bad input, said on standar
 `;
 
 type Flags = Readonly<Record<string, unknown>>;
-
-const json = (value: object): string => `${JSON.stringify(value, null, 2)}\n`;
 
 /** The words and flags of a command; anything else is told with the usage. */
 function parsed(
@@ -51,8 +50,13 @@ function parsed(
 async function check(args: readonly string[]): Promise<number> {
   const { words, given } = parsed(args, ['json'], ['house', 'as-of']);
   const under = await underFrom(given);
-  const checked = await checkCases(words.length === 0 ? ['cases'] : words, under);
-  process.stdout.write(given.json ? json(checkedAsJson(checked)) : checkedAsText(checked));
+  const paths = words.length === 0 ? ['cases'] : words;
+  const { checked, troubles, skipped } = await checkCases(paths, under);
+  if (given.json) await sayJson(checkedAsJson(checked));
+  else if (checked.length > 0) await sayText(checkedAsText(checked));
+  const beside = [...troubles, ...skipped];
+  if (beside.length > 0) await sayBeside(beside.join('\n'));
+  if (troubles.length > 0) return 2;
   return checked.every(({ holds }) => holds) ? 0 : 1;
 }
 
@@ -64,7 +68,7 @@ async function judge(args: readonly string[]): Promise<number> {
   }
   const [under, draws] = [await underFrom(given), spreadFrom(given)];
   const text = await readText(file);
-  const name = file === '-' ? 'standard input' : file;
+  const name = named(file);
   if (looksSaved(text)) {
     if (draws || under.asOf !== undefined || under.house) {
       throw new BadInput(
@@ -74,14 +78,12 @@ async function judge(args: readonly string[]): Promise<number> {
     const own = ['house', 'as-of', 'spread', 'seed'].find((flag) => given[flag] !== undefined);
     if (own) throw new BadInput(`\`--${own}\` is for a case; a saved answer has its own.`);
     const replayed = await replaySaved(name, text);
-    process.stdout.write(given.json ? json(replayAsJson(replayed)) : replayAsText(replayed));
+    await (given.json ? sayJson(replayAsJson(replayed)) : sayText(replayAsText(replayed)));
     return 0;
   }
   const doc = readCase(text, under.asOf);
   if (doc.troubles.length > 0 || !doc.topic) {
-    throw new BadInput(
-      doc.troubles.map((t) => `${name}:${t.line}:${t.column}: ${t.says}`).join('\n'),
-    );
+    throw new BadInput(troubleLines(file, doc.troubles));
   }
   const answer = await judgeCase(doc, under).catch((problem) => {
     throw asBadInput(name, problem);
@@ -90,11 +92,10 @@ async function judge(args: readonly string[]): Promise<number> {
   const chances = draws && spread(topic, asked, draws);
   const found = remedies(topic, asked);
   const matter = matters(topic, asked);
-  process.stdout.write(
-    given.json
-      ? json(judged(answer, doc, chances, found, { matters: matter, why: whys(topic, answer) }))
-      : sheet(doc.front.title, topic, answer, found, matter, chances),
-  );
+  const reasons = { matters: matter, why: whys(topic, answer) };
+  await (given.json
+    ? sayJson(judged(answer, doc, chances, found, reasons))
+    : sayText(sheet(doc.front.title, topic, answer, found, matter, chances)));
   return 0;
 }
 
@@ -106,16 +107,12 @@ async function rules(args: readonly string[]): Promise<number> {
   if (name === undefined) {
     if (given.schema)
       throw new BadInput('`tarebook rules --schema` wants a topic, such as tow-fit.');
-    process.stdout.write(given.json ? json(topicList()) : topicListAsText());
+    await (given.json ? sayJson(topicList()) : sayText(topicListAsText()));
     return 0;
   }
   const topic = topicNamed(name);
-  const text = given.schema
-    ? json(topicSchema(topic))
-    : given.json
-      ? json(topicAsJson(topic))
-      : topicAsText(topic);
-  process.stdout.write(text);
+  if (given.schema) await sayJson(topicSchema(topic));
+  else await (given.json ? sayJson(topicAsJson(topic)) : sayText(topicAsText(topic)));
   return 0;
 }
 
@@ -128,13 +125,21 @@ async function diff(
     throw new BadInput('`tarebook rules --diff` wants a topic, such as tow-fit.');
   }
   const found = await rulesDiff(topicNamed(name), version, paths);
-  process.stdout.write(asJson ? json(diffAsJson(found)) : diffAsText(found));
+  await (asJson ? sayJson(diffAsJson(found)) : sayText(diffAsText(found)));
+  if (found.skipped.length > 0) await sayBeside(found.skipped.join('\n'));
   return 0;
+}
+
+/** What went wrong in a sentence; a fault of ours too, since a stack helps nobody at a counter. */
+function saidOf(problem: unknown): string {
+  if (problem instanceof BadInput) return problem.message;
+  const says = problem instanceof Error ? (problem.message.split('\n')[0] ?? '') : String(problem);
+  return `Tarebook itself went wrong, and no answer came out: ${says.slice(0, 300)}.`;
 }
 
 async function main([command, ...args]: readonly string[]): Promise<number> {
   if (args.includes('--help') || args.includes('-h')) {
-    process.stdout.write(usage);
+    await sayText(usage);
     return 0;
   }
   switch (command) {
@@ -148,7 +153,7 @@ async function main([command, ...args]: readonly string[]): Promise<number> {
     case 'help':
     case '--help':
     case '-h':
-      process.stdout.write(usage);
+      await sayText(usage);
       return command === undefined ? 2 : 0;
     default:
       throw new BadInput(
@@ -157,15 +162,9 @@ async function main([command, ...args]: readonly string[]): Promise<number> {
   }
 }
 
-// A reader that has seen enough, such as `head`, closes the pipe; that is no error.
-process.stdout.on('error', (problem) => {
-  if (!('code' in problem) || problem.code !== 'EPIPE') throw problem;
-});
-
 try {
   process.exitCode = await main(process.argv.slice(2));
 } catch (problem) {
-  if (!(problem instanceof BadInput)) throw problem;
-  process.stderr.write(`${problem.message}\n`);
+  await sayBeside(saidOf(problem));
   process.exitCode = 2;
 }
