@@ -288,3 +288,28 @@ describe('what nothing uses, or is not there, is told', () => {
     expect(checkTopic(bad).length).toBe(2);
   });
 });
+
+describe('what stands beside the rules is refused where it names what is not there', () => {
+  test.each<[Partial<Topic>, RegExp]>([
+    [
+      { askings: { much: { label: 'How much?', results: ['limit.sag'] } } },
+      /no result “limit\.sag”/,
+    ],
+    [
+      { askings: { much: { label: 'How much?', results: [], impliedBy: ['box.wait'] } } },
+      /“box\.wait”, which is no fact/,
+    ],
+    [
+      { askings: { much: { label: 'How much?', results: [], says: '{box.wait}' } } },
+      /\{box\.wait\}/,
+    ],
+    [
+      { how: { brace: { label: 'Brace', steps: ['To {wall}.'], caution: '', source } } },
+      /\{wall\}/,
+    ],
+    [{ called: { topic: [], facts: { 'box.wait': ['load'] } } }, /“box\.wait” is no fact/],
+    [{ renamed: { 'box.heft': 'box.wait' } }, /“box\.heft” is now “box\.wait”/],
+  ])('%j', (more, message) => {
+    expect(told({ ...shelf, ...more })).toMatch(message);
+  });
+});

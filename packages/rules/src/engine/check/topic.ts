@@ -7,6 +7,7 @@ import { checkBeyond, checkText, namesBeyond } from './beyond';
 import { checkChanges } from './changes';
 import { checkConditions, rulesOf } from './conditions';
 import type { Problem } from './problem';
+import { checkToldAbout } from './told-about';
 
 type Note = (at: string, found: string, wanted: string) => void;
 
@@ -138,6 +139,7 @@ function checkNames(topic: Topic, note: Note): void {
     ...Object.keys(topic.decisions ?? {}),
   ]);
   checkConditions(topic, all, note);
+  checkToldAbout(topic, all, note);
   const used = namesUsed(topic);
   for (const id of Object.keys(topic.facts)) {
     const mentioned = used.has(id) || [...used].some((name) => name.startsWith(`${id}.`));

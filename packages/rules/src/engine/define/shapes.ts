@@ -334,5 +334,11 @@ export type Topic = Family & {
   readonly house?: string;
   /** What a person can change of the facts, in the order in which equals are told. */
   readonly changes?: readonly Change[];
+  /** What people ask, by id; without a word of theirs the first is answered first. */
+  readonly askings?: Readonly<Record<string, Asking>>;
+  readonly how?: Readonly<Record<string, HowTo>>;
+  readonly called?: Called;
+  /** Old ids of facts, each with the one that it has now. */
+  readonly renamed?: Readonly<Record<string, string>>;
   readonly cautions: readonly { readonly says: string; readonly source: Source }[];
 };

@@ -36,6 +36,10 @@ export function makeShape() {
     assumptions: z.array(z.object({ when: z.string(), ...said() })),
     changes: z.optional(z.array(changeShape())),
     cautions: z.array(z.object(said())),
+    askings: maybe(z.object({ label: z.string(), results: z.array(z.string()) })),
+    how: maybe(z.object({ ...cited(), steps: z.array(z.string()), caution: z.string() })),
+    called: z.optional(z.object({ topic: z.array(z.string()) })),
+    renamed: maybe(z.string()),
     house: z.optional(z.string()),
   } satisfies Record<keyof Topic, z.ZodMiniType>);
 }

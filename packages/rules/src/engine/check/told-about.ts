@@ -1,0 +1,56 @@
+import type { Topic } from '../define/shapes';
+import { holesIn } from '../words/fill';
+
+type Note = (at: string, found: string, wanted: string) => void;
+
+/** Everything a topic can answer with: a value, a list, a ranking, a limit, a finding. */
+function isResult(topic: Topic, all: ReadonlySet<string>, name: string): boolean {
+  const [kind = '', id = ''] = name.split(/\.(.*)/);
+  if (kind === 'limit') return Object.hasOwn(topic.limits, id);
+  if (kind === 'finding') return Object.hasOwn(topic.findings, id);
+  const lists = { ...topic.selections, ...topic.rankings, ...topic.simulations };
+  return all.has(name) || Object.hasOwn(lists, name);
+}
+
+/** The texts and words of a topic that stand beside its rules: askings, how-tos, what people call things. */
+export function checkToldAbout(topic: Topic, all: ReadonlySet<string>, note: Note): void {
+  const holes = (at: string, text: string | undefined): void => {
+    for (const name of text === undefined ? [] : holesIn(text)) {
+      if (!all.has(name)) note(at, `its words name “{${name}}”`, 'name a value of the topic');
+    }
+  };
+  const isFact = (name: string): boolean => Object.hasOwn(topic.facts, name);
+  for (const [id, { results, impliedBy = [], says }] of Object.entries(topic.askings ?? {})) {
+    const at = `askings ${id}`;
+    for (const name of results) {
+      if (!isResult(topic, all, name))
+        note(at, `there is no result “${name}”`, 'name a value, a list, a limit or a finding');
+    }
+    for (const name of impliedBy) {
+      if (!isFact(name)) note(at, `it is implied by “${name}”, which is no fact`, 'name a fact');
+    }
+    holes(at, says);
+  }
+  for (const [id, { steps, caution, when }] of Object.entries(topic.how ?? {})) {
+    const at = `how ${id}`;
+    for (const text of [...steps, caution]) holes(at, text);
+    if (when !== undefined && !all.has(when))
+      note(at, `it is shown when “${when}”`, 'name a yes/no');
+  }
+  const { facts = {}, options = {} } = topic.called ?? {};
+  for (const name of [...Object.keys(facts), ...Object.keys(options)]) {
+    if (!isFact(name)) note('called', `“${name}” is no fact`, 'name a fact');
+  }
+  for (const [name, words] of Object.entries(options)) {
+    const fact = topic.facts[name];
+    const known = fact?.kind === 'choice' ? fact.options : ['yes', 'no'];
+    for (const option of Object.keys(words)) {
+      if (!known.includes(option))
+        note('called', `“${option}” is no option of ${name}`, known.join(', '));
+    }
+  }
+  for (const [old, now] of Object.entries(topic.renamed ?? {})) {
+    if (isFact(old) || !isFact(now))
+      note('renamed', `“${old}” is now “${now}”`, 'name an old id and a fact of today');
+  }
+}
