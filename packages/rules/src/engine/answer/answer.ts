@@ -15,7 +15,8 @@ import { missingFacts } from '../missing/missing';
 import { traceOf } from '../trace/trace';
 import { choicesOf, rankingsOf, selectionsOf, seriesOf } from './beyond';
 import { findingAnswers } from './findings';
-import { allStates, type Holding, overall } from './levels';
+import { verdictLevel } from './grounds';
+import { allStates, type Holding } from './levels';
 import { bindingLimit, limitAnswers } from './limits';
 import { endsOf, namedValues } from './named';
 import { datedOn, houseOn, inBase, parametersOn } from './parameters';
@@ -92,7 +93,7 @@ export function assemble(topic: Topic, asked: Asked, asOf: string, decided: Deci
   const compiled = compiledOf(topic);
   const parameters = parametersOn(topic, asOf);
   const states = allStates(topic, run, holding);
-  const level = overall(states.values());
+  const level = verdictLevel(compiled, run, states);
   const outcome = topic.outcomes[level];
   const limits = limitAnswers(compiled, run, states);
   const findings = findingAnswers({ compiled, run, system: asked.units ?? 'us' }, states, holding);

@@ -227,6 +227,8 @@ export type Finding = {
   readonly otherwise: Text;
   /** Said when it cannot be told; absent: that it may be so, or the results still possible. */
   readonly open?: { readonly wrong: Text; readonly because?: Text; readonly do?: Text };
+  /** It answers a question by itself, so that a verdict may rest on it alone. */
+  readonly settles?: true;
   /** The decision whose result is said once there is only one. */
   readonly decision?: string;
   readonly source: Source;

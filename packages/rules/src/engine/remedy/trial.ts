@@ -1,6 +1,7 @@
 import type { UnitSystem } from '../../quantity';
 import { compiledOf } from '../answer/answer';
-import { allStates, overall } from '../answer/levels';
+import { verdictLevel } from '../answer/grounds';
+import { allStates } from '../answer/levels';
 import { namedValues } from '../answer/named';
 import { inBase, parametersOn } from '../answer/parameters';
 import { conditionRules } from '../condition/rules';
@@ -41,7 +42,7 @@ export function judge({ topic, compiled, parameters }: Bench, inputs: Inputs): J
     certain: rulesHolding(rules, 'certain', values),
     possible: rulesHolding(rules, 'possible', values),
   });
-  return { level: overall(states.values()), states, run };
+  return { level: verdictLevel(compiled, run, states), states, run };
 }
 
 /** Better comes first. */

@@ -1,4 +1,5 @@
 import { rounded, unitOf } from '../../quantity';
+import { isGrounded } from '../answer/grounds';
 import { namedValues, unitOfName } from '../answer/named';
 import { compare, type Named, type Question } from '../condition/operators';
 import {
@@ -182,7 +183,7 @@ const isFixedJudged = ({ stop, firm, others }: Judged): boolean =>
 
 /** The overall level of each lane: the gravest of its limits and findings. */
 export function ranker(
-  { program, compiled }: Setting,
+  { program, compiled, run }: Setting,
   verdicts: ReadonlyMap<string, Verdict>,
   states: ReadonlyMap<string, State>,
 ): Uint8Array {
@@ -190,9 +191,10 @@ export function ranker(
   const asked = [...states].flatMap(([of, state]) =>
     state === 'not-asked' ? [] : [judgedIn(compiled.topic, verdicts, of)],
   );
+  const ground = isGrounded(compiled, run, states) ? rank('ok') : rank('unknown');
   const least = asked
     .filter(isFixedJudged)
-    .reduce((worst, each) => Math.max(worst, rankIn(each, 0)), 0);
+    .reduce((worst, each) => Math.max(worst, rankIn(each, 0)), ground);
   const moving = asked.filter((each) => !isFixedJudged(each));
   program.steps.push((count) => {
     for (let i = 0; i < count; i += 1) {

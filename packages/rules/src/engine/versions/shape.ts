@@ -129,6 +129,7 @@ function findingShape() {
     otherwise: z.string(),
     open: z.optional(z.object({ wrong: z.string(), ...words })),
     decision: z.optional(z.string()),
+    settles: z.optional(z.literal(true)),
     first: z.optional(z.boolean()),
     stop: rulings,
     stopOpen: z.optional(z.enum(['if', 'care'])),

@@ -87,6 +87,7 @@ export const first = part({
       source: manual,
     },
     structure: {
+      settles: true,
       label: 'What carries',
       first: true,
       askedBy: ['structure.hurt'],

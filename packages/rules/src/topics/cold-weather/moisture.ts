@@ -96,6 +96,7 @@ export const moisture = part({
   },
   findings: {
     condensation: {
+      settles: true,
       label: 'Condensation',
       askedBy: ['inside.humidity'],
       care: {

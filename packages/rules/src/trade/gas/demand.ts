@@ -154,6 +154,7 @@ export const demand = part({
   },
   findings: {
     'gas-left': {
+      settles: true,
       label: 'What is left',
       askedBy: [
         'cylinder.fill',
