@@ -17,6 +17,7 @@ const never = [
     `${rules}/topics/[^/]+/`,
     `${rules}/topics/$1/`,
   ],
+  ['words-know-numbers-alone', `${engine}/words/`, `${engine}/(?!words/)`],
   ['define-comes-first', `${engine}/define/`, `${engine}/(formula|condition|check|answer|trace)/`],
   ['formula-comes-second', `${engine}/formula/`, `${engine}/(condition|check|answer|trace)/`],
   ['condition-comes-third', `${engine}/condition/`, `${engine}/(check|answer|trace)/`],

@@ -17,7 +17,7 @@ export function judged(
   reasons?: { readonly matters: readonly Matter[]; readonly why: Whys },
 ): object {
   const { topic, rules, asOf, outcome, sentence, restsOn, binding, values, findings } = answer;
-  const { missing, apart, cautions, assumed, parameters, dated, house, trace } = answer;
+  const { missing, apart, cautions, assumed, parameters, dated, house, messages, trace } = answer;
   const { choices, selections, rankings, series } = answer;
   const limits = answer.limits.map(
     ({ id, label, used, limit, headroom, share, state, source }) => ({
@@ -39,6 +39,7 @@ export function judged(
     outcome,
     sentence,
     restsOn,
+    messages,
     binding,
     limits,
     values,

@@ -2,10 +2,16 @@ export { type Dimension, dimensionName, joined, plain, sameDimension } from './d
 export * from './interval';
 export { type Misread, readQuantity, type Written, wasMisread } from './read';
 export {
+  type Closeness,
+  type End,
+  type Figures,
+  figuresOf,
   isFarApart,
   marginParts,
   type Shown,
   show,
+  showEnd,
+  showFigures,
   showMargin,
   showNumber,
   shownUnit,

@@ -87,21 +87,6 @@ export function shownUnit(symbol: string, system: UnitSystem): string {
   return system === 'metric' ? (metricFor[symbol] ?? symbol) : symbol;
 }
 
-const eighths = ['', '⅛', '', '⅜', '', '⅝', '', '⅞'] as const;
-
-/** “1⅞” and “2 5/16”: inches on which two decimals would be off, as the tape and the trade have them. */
-function inFraction(inches: number): string | undefined {
-  const sixteenths = Math.abs(inches) * 16;
-  const count = Math.round(sixteenths);
-  if (count % 4 === 0 || Math.abs(sixteenths - count) > 1e-6) return undefined;
-  const part = count % 16;
-  const whole = (count - part) / 16;
-  const sign = inches < 0 ? '−' : '';
-  const before = whole === 0 ? '' : showNumber(whole, 0);
-  if (part % 2 === 0) return `${sign}${before}${eighths[part / 2]}`;
-  return `${sign}${before}${before === '' ? '' : ' '}${part}/16`;
-}
-
 /** How many decimals: of a rate as small as 0.0024 V/°F as many as leave two digits of it. */
 function placesFor(value: number, unit: string): number {
   const declared = decimals[unit];
@@ -111,88 +96,148 @@ function placesFor(value: number, unit: string): number {
   return 1 - Math.floor(Math.log10(size));
 }
 
-type ShowEnd = (value: number, unit: string) => string;
-
-const showEnd: ShowEnd = (value, unit) => {
-  const fraction = unit === 'in' ? inFraction(value) : undefined;
-  return fraction ?? showNumber(value, placesFor(value, unit));
+/** One end of a range as it is to be written: in its own unit, to so many decimals. */
+export type End = {
+  readonly value: number;
+  readonly places: number;
+  /** Inches on which two decimals would be off: how many sixteenths, without the sign. */
+  readonly sixteenths?: number;
 };
 
+/** How closely an end is told. */
+export type Closeness = 'exact' | 'round' | 'margin';
+
 /** From where on a tenth of a pound or kilogram tells a person at a scale nothing. */
-const heavy = 100;
-const wide = 10;
+const heavy: Readonly<Record<Closeness, number>> = { exact: Infinity, round: 100, margin: 10 };
 
-const roundedFrom =
-  (least: number): ShowEnd =>
-  (value, unit) =>
-    (unit === 'lb' || unit === 'kg') && Math.abs(value) >= least
-      ? showNumber(value, 0)
-      : showEnd(value, unit);
+function endOf(value: number, unit: string, close: Closeness): End {
+  const isWeight = unit === 'lb' || unit === 'kg';
+  if (isWeight && Math.abs(value) >= heavy[close]) return { value, places: 0 };
+  const places = placesFor(value, unit);
+  if (unit !== 'in') return { value, places };
+  const sixteenths = Math.abs(value) * 16;
+  const count = Math.round(sixteenths);
+  const isOff = count % 4 !== 0 && Math.abs(sixteenths - count) <= 1e-6;
+  return isOff ? { value, places, sixteenths: count } : { value, places };
+}
 
-export type Shown = { readonly number: string; readonly unit: string };
+/**
+ * What there is to be said of a range, in the unit it is shown in: a language makes words of it.
+ * Nothing is said of what is unknown, has no limit, or has no end in time.
+ */
+export type Figures =
+  | { readonly kind: 'unknown' | 'no-limit' | 'no-end' }
+  | { readonly kind: 'one' | 'at-least' | 'at-most'; readonly end: End; readonly unit: string }
+  | { readonly kind: 'range'; readonly low: End; readonly high: End; readonly unit: string };
 
 const isTime = ({ dimension }: Unit): boolean => sameDimension(dimension, unitOf('h').dimension);
 const isTemperature = ({ dimension }: Unit): boolean =>
   sameDimension(dimension, unitOf('°F').dimension);
 
 /** What is no number: without an end, or with no end that says anything. */
-function wordFor({ lo, hi }: Interval, unit: Unit): string | undefined {
+function nothingToSay({ lo, hi }: Interval, unit: Unit): Figures | undefined {
   if (lo === hi) {
     if (Number.isFinite(lo)) return undefined;
-    return isTime(unit) ? 'no end in sight' : 'no limit';
+    return { kind: isTime(unit) ? 'no-end' : 'no-limit' };
   }
   // Nothing but a temperature goes below zero of itself, so “0 lb or more” tells nobody anything.
   const least = isTemperature(unit) ? -Infinity : 0;
-  return hi === Infinity && (lo === -Infinity || lo === least) ? 'unknown' : undefined;
+  const isUnknown = hi === Infinity && (lo === -Infinity || lo === least);
+  return isUnknown ? { kind: 'unknown' } : undefined;
 }
 
-/** A range of values split into number and unit, for a page that sets them apart. */
-export function showParts(
+export function figuresOf(
   range: Interval,
   symbol: string,
   system: UnitSystem = 'us',
-  ended: ShowEnd = showEnd,
-): Shown {
-  const target = shownUnit(symbol, system);
+  close: Closeness = 'exact',
+): Figures {
+  const unit = shownUnit(symbol, system);
   const from = unitOf(symbol === '' ? '1' : symbol);
-  const to = unitOf(target === '' ? '1' : target);
-  const word = wordFor(range, from);
-  if (word !== undefined) return { number: word, unit: '' };
-  const end = (value: number) => ended(convert(value, from, to), target);
+  const to = unitOf(unit === '' ? '1' : unit);
+  const nothing = nothingToSay(range, from);
+  if (nothing) return nothing;
+  const end = (value: number) => endOf(convert(value, from, to), unit, close);
   const { lo, hi } = range;
-  const unit = target;
-  if (lo === hi) return { number: end(lo), unit };
-  if (Number.isFinite(lo) && Number.isFinite(hi)) {
-    const [low, high] = [end(lo), end(hi)];
-    return { number: low === high ? low : `${low}–${high}`, unit };
+  if (lo === hi) return { kind: 'one', end: end(lo), unit };
+  if (!Number.isFinite(hi)) return { kind: 'at-least', end: end(lo), unit };
+  if (!Number.isFinite(lo)) return { kind: 'at-most', end: end(hi), unit };
+  const [low, high] = [end(lo), end(hi)];
+  const isOne = showEnd(low) === showEnd(high);
+  return isOne ? { kind: 'one', end: low, unit } : { kind: 'range', low, high, unit };
+}
+
+const eighths = ['', '⅛', '', '⅜', '', '⅝', '', '⅞'] as const;
+
+/** “1⅞” and “2 5/16”: inches as the tape and the trade have them. */
+function inFraction(count: number, isBelow: boolean): string {
+  const part = count % 16;
+  const whole = (count - part) / 16;
+  const sign = isBelow ? '−' : '';
+  const before = whole === 0 ? '' : showNumber(whole, 0);
+  if (part % 2 === 0) return `${sign}${before}${eighths[part / 2]}`;
+  return `${sign}${before}${before === '' ? '' : ' '}${part}/16`;
+}
+
+/** One end without its unit. */
+export const showEnd = ({ value, places, sixteenths }: End): string =>
+  sixteenths === undefined ? showNumber(value, places) : inFraction(sixteenths, value < 0);
+
+const nothings = {
+  unknown: 'unknown',
+  'no-limit': 'no limit',
+  'no-end': 'no end in sight',
+} as const;
+
+/** Number and unit, and what is said after the unit. */
+function pieces(figures: Figures): readonly [number: string, unit: string, after: string] {
+  switch (figures.kind) {
+    case 'one':
+      return [showEnd(figures.end), figures.unit, ''];
+    case 'at-least':
+      return [showEnd(figures.end), figures.unit, ' or more'];
+    case 'at-most':
+      return [showEnd(figures.end), figures.unit, ' or less'];
+    case 'range':
+      return [`${showEnd(figures.low)}–${showEnd(figures.high)}`, figures.unit, ''];
+    default:
+      return [nothings[figures.kind], '', ''];
   }
-  if (Number.isFinite(lo)) return { number: `${end(lo)} or more`, unit };
-  return { number: `${end(hi)} or less`, unit };
 }
 
-function inOneText({ number, unit }: Shown): string {
-  if (unit === '') return number;
-  const open = / or (more|less)$/.exec(number);
-  if (open) return `${number.slice(0, open.index)} ${unit}${open[0]}`;
-  return `${number} ${unit}`;
+/** Figures as they are written: "4,950–5,050 lb", "620 lb or more". */
+export function showFigures(figures: Figures, space = ' '): string {
+  const [number, unit, after] = pieces(figures);
+  return `${number}${unit === '' ? '' : space}${unit}${after}`;
 }
 
-/** "4,335.1 lb", "4,950–5,050 lb", "620 lb or more", "unknown", "no end in sight". */
-export const show = (range: Interval, symbol: string, system: UnitSystem = 'us'): string =>
-  inOneText(showParts(range, symbol, system));
+export type Shown = { readonly number: string; readonly unit: string };
 
-/** A weight without its tenths, for sentences and tables: "4,335 lb", but "48.5 lb". */
-export const showRound = (range: Interval, symbol: string, system: UnitSystem = 'us'): string =>
-  inOneText(showParts(range, symbol, system, roundedFrom(heavy)));
+function parted(figures: Figures): Shown {
+  const [number, unit, after] = pieces(figures);
+  return { number: `${number}${after}`, unit };
+}
+
+/** A range of values split into number and unit, for a page that sets them apart. */
+export const showParts = (range: Interval, symbol: string, system: UnitSystem = 'us'): Shown =>
+  parted(figuresOf(range, symbol, system));
 
 /** What is left or too much, in parts: 52 and lb, but 6.9, for there a tenth may decide. */
 export const marginParts = (range: Interval, symbol: string, system: UnitSystem = 'us'): Shown =>
-  showParts(range, symbol, system, roundedFrom(wide));
+  parted(figuresOf(range, symbol, system, 'margin'));
 
-/** The same in one text: "52 lb", "6.9 lb". */
+/** "4,335.1 lb", "4,950–5,050 lb", "620 lb or more", "unknown", "no end in sight". */
+export const show = (range: Interval, symbol: string, system: UnitSystem = 'us'): string =>
+  showFigures(figuresOf(range, symbol, system));
+
+/** A weight without its tenths, for sentences and tables: "4,335 lb", but "48.5 lb". */
+export const showRound = (range: Interval, symbol: string, system: UnitSystem = 'us'): string =>
+  showFigures(figuresOf(range, symbol, system, 'round'));
+
+/** The same of what is left or too much: "52 lb", "6.9 lb". */
 export const showMargin = (range: Interval, symbol: string, system: UnitSystem = 'us'): string =>
-  inOneText(marginParts(range, symbol, system));
+  showFigures(figuresOf(range, symbol, system, 'margin'));
 
 /** Whether two sides of a limit may be told without tenths, and still differ by what is between them. */
 export const isFarApart = ({ lo, hi }: Interval): boolean =>
-  [lo, hi].every((end) => Math.abs(end) >= wide);
+  [lo, hi].every((end) => Math.abs(end) >= heavy.margin);

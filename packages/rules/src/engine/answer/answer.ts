@@ -1,4 +1,3 @@
-import type { UnitSystem } from '../../quantity';
 import { readFacts } from '../check/facts';
 import type { FactsGiven } from '../check/given';
 import { sayProblem } from '../check/messages';
@@ -13,6 +12,8 @@ import { type Run, run as reckonRun } from '../formula/run';
 import type { Inputs } from '../formula/values';
 import { missingFacts } from '../missing/missing';
 import { traceOf } from '../trace/trace';
+import { sayer, type Voice } from '../words/say';
+import { type Say, type Text, text } from '../words/value';
 import { choicesOf, rankingsOf, selectionsOf, seriesOf } from './beyond';
 import { findingAnswers } from './findings';
 import { verdictLevel } from './grounds';
@@ -22,6 +23,7 @@ import { endsOf, namedValues } from './named';
 import { datedOn, houseOn, inBase, parametersOn } from './parameters';
 import { restsOn, sentenceOf } from './sentence';
 import type { Answer, Assumed, Ends, Trace } from './shapes';
+import { textOf } from './shown';
 import { tellings } from './telling';
 
 export type Asked = {
@@ -30,9 +32,8 @@ export type Asked = {
   readonly asOf?: string;
   /** Where each fact was read, for the trace. */
   readonly readFrom?: Readonly<Record<string, string>>;
-  /** In which units the words of the reasoning are written; absent: US. Numbers stay as declared. */
-  readonly units?: UnitSystem;
-};
+  /** In which units, medium and language words are put; absent: US, written, English. Numbers stay as declared. */
+} & Voice;
 
 export type Names<T extends Topic> = keyof T['formulas'] & string;
 export type Apart<T extends Topic> = keyof T['apart'] & string;
@@ -53,17 +54,22 @@ export function prepare(topic: Topic): void {
   conditionRules(topic);
 }
 
-function assumedIn(topic: Topic, inputs: Inputs, run: Run): readonly Assumed[] {
+function assumedIn(compiled: Compiled, inputs: Inputs, run: Run, say: Say): readonly Assumed[] {
+  const { topic } = compiled;
+  const said = (words: string): { says: string; message: Text } => {
+    const message = textOf(compiled, run, words);
+    return { says: say(message), message };
+  };
   const silent = Object.entries(topic.facts).flatMap(([fact, { silent: taken }]) =>
     taken && !taken.quiet && inputs.get(fact)?.status === 'silent'
-      ? [{ fact, says: taken.says, source: taken.source }]
+      ? [{ fact, ...said(taken.says), source: taken.source }]
       : [],
   );
   const taken = topic.assumptions.filter(({ when }) => {
     const value = run.value(when);
     return value.kind === 'truth' && value.yes;
   });
-  return [...silent, ...taken.map(({ says, source }) => ({ says, source }))];
+  return [...silent, ...taken.map(({ says, source }) => ({ ...said(says), source }))];
 }
 
 function valuesOf(compiled: Compiled, run: Run): Readonly<Record<string, Ends>> {
@@ -91,19 +97,30 @@ type Decided = { readonly run: Run; readonly inputs: Inputs; readonly holding: H
 export function assemble(topic: Topic, asked: Asked, asOf: string, decided: Decided): Answer {
   const { run, inputs, holding } = decided;
   const compiled = compiledOf(topic);
-  const parameters = parametersOn(topic, asOf);
+  const numbers = parametersOn(topic, asOf);
   const states = allStates(topic, run, holding);
   const level = verdictLevel(compiled, run, states);
   const outcome = topic.outcomes[level];
-  const limits = limitAnswers(compiled, run, states);
-  const findings = findingAnswers({ compiled, run, system: asked.units ?? 'us' }, states, holding);
+  const say = sayer(asked);
+  const limits = limitAnswers(compiled, run, states, say);
+  const findings = findingAnswers({ compiled, run, say }, states, holding);
   const binding = bindingLimit(compiled, run, limits);
-  const setting = { compiled, inputs, parameters: inBase(parameters, asOf) };
+  const setting = { compiled, inputs, parameters: inBase(numbers, asOf) };
   const missing = level === 'unknown' || level === 'if' ? missingFacts(setting, run, states) : [];
   const apart = Object.entries(topic.apart).map(
     ([id, name]) => [id, apartIn(compiled, run, name)] as const,
   );
-  const { words } = outcome;
+  const words = say(text(outcome.words));
+  const sentence = sentenceOf(topic, level, {
+    limits,
+    findings,
+    binding,
+    missing,
+    told: tellings(compiled, run, level),
+  });
+  const parameters = numbers.map((each) => ({ ...each, label: say(text(each.label)) }));
+  const rests = restsOn(topic, limits);
+  const cautions = topic.cautions.map(({ says }) => textOf(compiled, run, says));
   const readFrom = asked.readFrom ?? {};
   let traced: Trace | undefined;
   return {
@@ -112,29 +129,24 @@ export function assemble(topic: Topic, asked: Asked, asOf: string, decided: Deci
     asOf,
     outcome: outcome.id,
     words,
-    sentence: sentenceOf(topic, level, {
-      limits,
-      findings,
-      binding,
-      missing,
-      told: tellings(compiled, run, level),
-    }),
-    restsOn: restsOn(limits),
+    sentence: say(sentence),
+    restsOn: rests ? say(rests) : '',
+    messages: { sentence, ...(rests && { restsOn: rests }), cautions },
     binding: binding?.id ?? null,
     limits,
     values: valuesOf(compiled, run),
     findings,
-    choices: choicesOf(topic, run),
-    selections: selectionsOf(compiled, run),
-    rankings: rankingsOf(compiled, run),
-    series: seriesOf(compiled, run),
+    choices: choicesOf(compiled, run, say),
+    selections: selectionsOf(compiled, run, say),
+    rankings: rankingsOf(compiled, run, say),
+    series: seriesOf(compiled, run, say),
     missing,
     apart: Object.fromEntries(apart),
-    cautions: topic.cautions.map(({ says }) => says),
-    assumed: assumedIn(topic, inputs, run),
+    cautions: cautions.map(say),
+    assumed: assumedIn(compiled, inputs, run, say),
     parameters,
-    dated: datedOn(topic, asOf),
-    house: houseOn(topic, asOf),
+    dated: datedOn(topic, asOf, say),
+    house: houseOn(topic, asOf, say),
     // Told when somebody first looks at it: what asks thousands of times never does.
     get trace() {
       traced ??= traceOf({

@@ -1,43 +1,52 @@
-import type { Topic } from '../define/shapes';
 import type { Compiled } from '../formula/compile';
 import { reckon } from '../formula/reckon';
 import type { Run } from '../formula/run';
 import { asNumber, asTruth } from '../formula/truth';
 import { inUnit } from '../formula/words';
+import { message } from '../words/message';
+import { type Say, type Sayable, text } from '../words/value';
 import { fromCatalogues } from './listed';
 import { endsOf } from './named';
 import type { ChoiceAnswer, Ends, RankingAnswer, SelectionAnswer, SeriesAnswer } from './shapes';
+import { textOf } from './shown';
 
 /** What each decision came to; more than one result while its inputs leave it open. */
-export function choicesOf(topic: Topic, run: Run): Readonly<Record<string, ChoiceAnswer>> {
+export function choicesOf(
+  compiled: Compiled,
+  run: Run,
+  say: Say,
+): Readonly<Record<string, ChoiceAnswer>> {
   const found: Record<string, ChoiceAnswer> = {};
-  for (const [name, { label, results, source }] of Object.entries(topic.decisions ?? {})) {
+  const { decisions = {} } = compiled.topic;
+  for (const [name, { label, results, source }] of Object.entries(decisions)) {
     const value = run.value(name);
     const among = value.kind === 'among' ? value.options : [];
-    const labels = among.map((word) => results[word]?.label ?? word);
-    const says = among.map((word) => results[word]?.says ?? word);
-    found[name] = { label, among, labels, says, source };
+    const labels = among.map((word) => say(text(results[word]?.label ?? word)));
+    const messages = among.map((word) => textOf(compiled, run, results[word]?.says ?? word));
+    const says = messages.map(say);
+    found[name] = { label: say(text(label)), among, labels, says, messages, source };
   }
   return found;
 }
 
 /** The things chosen from each selection, with their amounts and why. */
-export function selectionsOf(compiled: Compiled, run: Run): readonly SelectionAnswer[] {
-  const listed = Object.entries(compiled.topic.selections ?? {}).map(([id, selection]) => {
+export function selectionsOf(compiled: Compiled, run: Run, say: Say): readonly SelectionAnswer[] {
+  const chosen = Object.entries(compiled.topic.selections ?? {}).map(([id, selection]) => {
     const items = Object.entries(selection.items).map(([item, entry]) => {
       const { label, when, because, source } = entry;
       const truth = when === undefined ? undefined : asTruth(run.value(when));
-      const chosen = truth?.no ? (truth.yes ? 'unknown' : 'no') : 'yes';
+      const isChosen = truth?.no ? (truth.yes ? 'unknown' : 'no') : 'yes';
       const amounts = Object.entries(entry.amounts).map(([amount, name]): [string, Ends] => [
         amount,
         endsOf(compiled, run, name),
       ]);
       return {
         id: item,
-        label,
-        chosen,
+        label: say(text(label)),
+        chosen: isChosen,
         amounts: Object.fromEntries(amounts),
-        because,
+        because: say(textOf(compiled, run, because)),
+        message: textOf(compiled, run, because),
         source,
       } as const;
     });
@@ -45,9 +54,9 @@ export function selectionsOf(compiled: Compiled, run: Run): readonly SelectionAn
       amount,
       endsOf(compiled, run, `${id}.${amount}`),
     ]);
-    return { id, label: selection.label, items, totals: Object.fromEntries(totals) };
+    return { id, label: say(text(selection.label)), items, totals: Object.fromEntries(totals) };
   });
-  return [...listed, ...fromCatalogues().lists(compiled.topic, run)];
+  return [...chosen, ...fromCatalogues().lists(compiled.topic, run, say)];
 }
 
 /**
@@ -55,14 +64,17 @@ export function selectionsOf(compiled: Compiled, run: Run): readonly SelectionAn
  * says whether an entry certainly comes before the next; what never
  * comes, or comes to nothing, is out of the order.
  */
-export function rankingsOf(compiled: Compiled, run: Run): readonly RankingAnswer[] {
+export function rankingsOf(compiled: Compiled, run: Run, say: Say): readonly RankingAnswer[] {
   const ranked = Object.entries(compiled.topic.rankings ?? {}).map(([id, ranking]) => {
     const { label, first, of, source } = ranking;
     const sign = first === 'least' ? 1 : -1;
     const middle = ({ lo, hi }: Ends) =>
       Number.isFinite(lo) && Number.isFinite(hi) ? ((lo + hi) / 2) * sign : Infinity;
     const sorted = Object.entries(of)
-      .map(([item, { by, says }]) => ({ id: item, says, value: endsOf(compiled, run, by) }))
+      .map(([item, { by, says }]) => {
+        const message: Sayable = textOf(compiled, run, says);
+        return { id: item, says: say(message), message, value: endsOf(compiled, run, by) };
+      })
       .toSorted((a, b) => middle(a.value) - middle(b.value));
     const isOut = ({ lo, hi }: Ends) => (sign > 0 ? lo === Infinity : hi <= 0);
     const entries = sorted.map((entry, i) => {
@@ -73,16 +85,20 @@ export function rankingsOf(compiled: Compiled, run: Run): readonly RankingAnswer
         (sign > 0 ? entry.value.hi < next.value.lo : entry.value.lo > next.value.hi);
       return { ...entry, apart, out: isOut(entry.value) };
     });
-    const out = entries.filter((entry) => entry.out).map(({ says }) => says);
-    const head = sign > 0 ? 'Not in sight, as far as told' : 'Nothing, as far as told';
-    const rest = out.length === 0 ? '' : `${head}: ${out.join('; ')}.`;
-    return { id, label, entries, rest, source };
+    const out = entries.filter((entry) => entry.out).map(({ message }) => message);
+    const code = sign > 0 ? 'not-in-sight' : 'comes-to-nothing';
+    const rest = out.length === 0 ? '' : say(message(code, { of: out }));
+    return { id, label: say(text(label)), entries, rest, source };
   });
-  return [...ranked, ...fromCatalogues().rankings(compiled.topic, run)];
+  return [...ranked, ...fromCatalogues().rankings(compiled.topic, run, say)];
 }
 
 /** Every simulation step by step, for drawings: each state at the start of a step and at the end. */
-export function seriesOf(compiled: Compiled, run: Run): Readonly<Record<string, SeriesAnswer>> {
+export function seriesOf(
+  compiled: Compiled,
+  run: Run,
+  say: Say,
+): Readonly<Record<string, SeriesAnswer>> {
   const found: Record<string, SeriesAnswer> = {};
   for (const [id, { simulation }] of compiled.simulations) {
     const { steps, end } = run.scope.simulation(id);
@@ -93,12 +109,13 @@ export function seriesOf(compiled: Compiled, run: Run): Readonly<Record<string, 
       });
     const lines: Record<string, { label: string; ends: readonly Ends[] }> = {};
     for (const [name, { label, unit }] of Object.entries(simulation.states)) {
-      lines[name] = { label, ends: line(name, unit, [...steps, end]) };
+      lines[name] = { label: say(text(label)), ends: line(name, unit, [...steps, end]) };
     }
     for (const [name, { label, unit }] of Object.entries(simulation.values)) {
-      if (unit !== 'yes-no') lines[name] = { label, ends: line(name, unit, steps) };
+      if (unit === 'yes-no') continue;
+      lines[name] = { label: say(text(label)), ends: line(name, unit, steps) };
     }
-    found[id] = { label: simulation.label, steps: steps.length, lines };
+    found[id] = { label: say(text(simulation.label)), steps: steps.length, lines };
   }
   return found;
 }

@@ -1,17 +1,38 @@
-import { show } from '../../quantity';
 import { addedBy } from '../catalogue/added';
 import { buildsOf, isBuilt, type Order } from '../catalogue/builds';
 import { standsAgainst } from '../catalogue/conflict';
 import { becameStandard } from '../catalogue/offers';
 import { type Held, ordersOf, type Read } from '../catalogue/orders';
-import { ruleInWords } from '../catalogue/words';
+import { ruleSaid } from '../catalogue/words';
 import type { Catalogue, Tells } from '../define/catalogue';
 import type { Topic } from '../define/shapes';
 import type { Run } from '../formula/run';
+import { message } from '../words/message';
+import { type Say, type Sayable, text } from '../words/value';
 import type { Ends, RankingAnswer, SelectionAnswer } from './shapes';
 
-type Item = SelectionAnswer['items'][number];
-type Chosen = Item['chosen'];
+type Told = SelectionAnswer['items'][number];
+type Chosen = Told['chosen'];
+
+/** An item and a list before they are put into words. */
+type Item = Pick<Told, 'id' | 'chosen' | 'amounts' | 'source'> & {
+  readonly label: Sayable;
+  readonly because: Sayable;
+};
+type List = Pick<SelectionAnswer, 'id' | 'totals'> & {
+  readonly title: string;
+  readonly items: readonly Item[];
+};
+
+function inWords({ id, title, items, totals }: List, say: Say): SelectionAnswer {
+  const said = items.map(({ label, because, ...item }) => ({
+    ...item,
+    label: say(label),
+    because: say(because),
+    message: because,
+  }));
+  return { id, label: say(text(title)), items: said, totals };
+}
 
 const readerOf =
   (run: Run): Read =>
@@ -50,8 +71,8 @@ function listOf(
   items: readonly Item[],
   amount: string,
   unit: string,
-): SelectionAnswer {
-  return { id, label: title, items, totals: { [amount]: totalOf(items, amount, unit) } };
+): List {
+  return { id, title, items, totals: { [amount]: totalOf(items, amount, unit) } };
 }
 
 /** Why an option is built in: it is wanted, or what is wanted needs it, or one of several must be. */
@@ -63,7 +84,7 @@ function reasonFor(catalogue: Catalogue, option: string, isWanted: boolean, told
   return isOneOf ? told.oneOf : told.needed;
 }
 
-function buildList(catalogue: Catalogue, read: Read, { build }: Tells): SelectionAnswer {
+function buildList(catalogue: Catalogue, read: Read, { build }: Tells): List {
   const { options, source, figures } = catalogue;
   const unit = figures[build.amount] ?? '';
   const orders = possible(catalogue, read);
@@ -76,16 +97,16 @@ function buildList(catalogue: Catalogue, read: Read, { build }: Tells): Selectio
     const chosen = isSame ? (found[0] ?? 'unknown') : 'unknown';
     return {
       id,
-      label: option.label,
+      label: text(option.label),
       chosen,
       amounts: { [build.amount]: { lo: value, hi: value, unit } },
-      because: reasonFor(catalogue, id, isWanted, build),
+      because: text(reasonFor(catalogue, id, isWanted, build)),
       source,
     };
   });
   const added = addedBy(catalogue, orders).map((each) => each.figures[build.amount] ?? [0, 0]);
   const [lo, hi] = added.reduce(([a, b], each) => [a + each[0], b + each[1]], [0, 0]);
-  return { id: 'build', label: build.title, items, totals: { [build.amount]: { lo, hi, unit } } };
+  return { id: 'build', title: build.title, items, totals: { [build.amount]: { lo, hi, unit } } };
 }
 
 /** Whether an order can be built, and in how many ways. */
@@ -95,32 +116,32 @@ function orderItem(catalogue: Catalogue, id: string, label: string, read: Read, 
   );
   return {
     id,
-    label,
+    label: text(label),
     chosen: counts.length === 0 ? ('unknown' as const) : among(counts.map((count) => count > 0)),
     amounts: { builds: span(counts, '') },
     source: catalogue.source,
   };
 }
 
-function modelList(catalogue: Catalogue, read: Read, { models }: Tells): SelectionAnswer {
+function modelList(catalogue: Catalogue, read: Read, { models }: Tells): List {
   const items = Object.entries(catalogue.models).map(([id, { label }]) => ({
     ...orderItem(catalogue, id, label, read, { model: id }),
-    because: models.because,
+    because: text(models.because),
   }));
   return listOf('models', models.title, items, 'builds', '');
 }
 
-function yearList(catalogue: Catalogue, read: Read, { years }: Tells): SelectionAnswer {
+function yearList(catalogue: Catalogue, read: Read, { years }: Tells): List {
   const items = catalogue.years.map((year) => {
     const { amounts, ...item } = orderItem(catalogue, year, year, read, { year });
-    const because = years.because.replace('{ways}', show(amounts.builds, ''));
+    const because = text(years.because, { ways: amounts.builds });
     return { ...item, amounts: {}, because };
   });
-  return { id: 'years', label: years.title, items, totals: {} };
+  return { id: 'years', title: years.title, items, totals: {} };
 }
 
 /** What stands against the one order that is asked about. */
-function againstList(catalogue: Catalogue, read: Read, { against }: Tells): SelectionAnswer {
+function againstList(catalogue: Catalogue, read: Read, { against }: Tells): List {
   const [order, more] = possible(catalogue, read);
   const found = order && !more ? standsAgainst(catalogue, order) : [];
   const because = {
@@ -132,16 +153,16 @@ function againstList(catalogue: Catalogue, read: Read, { against }: Tells): Sele
   const items = found.map((each, i): Item => {
     const label =
       each.kind === 'rule'
-        ? ruleInWords(catalogue, each.rule)
-        : (catalogue.options[each.option]?.label ?? each.option);
+        ? ruleSaid(catalogue, each.rule)
+        : text(catalogue.options[each.option]?.label ?? each.option);
     const id = each.kind === 'rule' ? `rule-${i + 1}` : each.option;
     const { source } = catalogue;
-    return { id, label, chosen: 'yes', amounts: {}, because: because[each.kind], source };
+    return { id, label, chosen: 'yes', amounts: {}, because: text(because[each.kind]), source };
   });
-  return { id: 'against', label: against.title, items, totals: {} };
+  return { id: 'against', title: against.title, items, totals: {} };
 }
 
-function standardList(catalogue: Catalogue, read: Read, { standard }: Tells): SelectionAnswer {
+function standardList(catalogue: Catalogue, read: Read, { standard }: Tells): List {
   const unit = catalogue.figures[standard.amount] ?? '';
   const none: Read = (fact) => ({ ...read(fact), given: false });
   const orders = possible(catalogue, none);
@@ -153,10 +174,10 @@ function standardList(catalogue: Catalogue, read: Read, { standard }: Tells): Se
       const chosen = among(orders.map((order, i) => since[i] === year && year <= order.year));
       return {
         id: `${id}-${year}`,
-        label: `${option.label}, ${year}`,
+        label: message('since-year', { label: text(option.label), year }),
         chosen,
         amounts: { [standard.amount]: { lo: value, hi: value, unit } },
-        because: standard.because,
+        because: text(standard.because),
         source: catalogue.source,
       };
     });
@@ -165,17 +186,21 @@ function standardList(catalogue: Catalogue, read: Read, { standard }: Tells): Se
 }
 
 /** What is built in, which models and years can be had so, and what came to be standard. */
-export function catalogueLists({ catalogues = {} }: Topic, run: Run): readonly SelectionAnswer[] {
+export function catalogueLists(
+  { catalogues = {} }: Topic,
+  run: Run,
+  say: Say,
+): readonly SelectionAnswer[] {
   const read = readerOf(run);
   return Object.values(catalogues).flatMap((catalogue) => {
     const { tells } = catalogue;
     if (!tells) return [];
     const make = [againstList, buildList, modelList, yearList, standardList];
-    return make.map((list) => list(catalogue, read, tells));
+    return make.map((list) => inWords(list(catalogue, read, tells), say));
   });
 }
 
-type Ranked = { readonly id: string; readonly says: string; readonly value: Ends };
+type Ranked = { readonly id: string; readonly of: readonly Sayable[]; readonly value: Ends };
 
 /** Those that certainly have the same number share a place. */
 function equalsTogether(sorted: readonly Ranked[]): readonly Ranked[] {
@@ -184,14 +209,18 @@ function equalsTogether(sorted: readonly Ranked[]): readonly Ranked[] {
     const last = found.at(-1);
     const { lo, hi } = each.value;
     if (last && lo === hi && last.value.lo === lo && last.value.hi === hi) {
-      found[found.length - 1] = { ...last, says: `${last.says}, ${each.says}` };
+      found[found.length - 1] = { ...last, of: [...last.of, ...each.of] };
     } else found.push(each);
   }
   return found;
 }
 
 /** Models by how many options each leaves open, most first; models not sold are left out. */
-export function catalogueRankings({ catalogues = {} }: Topic, run: Run): readonly RankingAnswer[] {
+export function catalogueRankings(
+  { catalogues = {} }: Topic,
+  run: Run,
+  say: Say,
+): readonly RankingAnswer[] {
   const read = readerOf(run);
   const none: Read = (fact) => ({ ...read(fact), given: false });
   return Object.values(catalogues).flatMap((catalogue) => {
@@ -202,15 +231,17 @@ export function catalogueRankings({ catalogues = {} }: Topic, run: Run): readonl
         builds.map(({ offered }) => offered.optional.length),
         '',
       );
-      return builds.some(({ sold }) => sold) ? [{ id, says: label, value }] : [];
+      return builds.some(({ sold }) => sold) ? [{ id, of: [text(label)], value }] : [];
     });
     const sorted = ranked.toSorted((a, b) => b.value.lo + b.value.hi - a.value.lo - a.value.hi);
     const merged = equalsTogether(sorted);
-    const entries = merged.map((entry, i) => {
+    const entries = merged.map(({ id, of, value }, i) => {
       const next = merged[i + 1];
-      return { ...entry, apart: !next || entry.value.lo > next.value.hi, out: false };
+      const told = message('one-by-one', { of });
+      const apart = !next || value.lo > next.value.hi;
+      return { id, says: say(told), message: told, value, apart, out: false };
     });
     const { tells, source } = catalogue;
-    return { id: 'choices', label: tells.choices.title, entries, rest: '', source };
+    return { id: 'choices', label: say(text(tells.choices.title)), entries, rest: '', source };
   });
 }

@@ -1,4 +1,3 @@
-import type { UnitSystem } from '../../quantity';
 import { namesCompared, type RulingLevel, rulingLevels, rulingsAt } from '../condition/rules';
 import { conditionFrom } from '../condition/text';
 import { holds } from '../condition/walk';
@@ -6,26 +5,60 @@ import type { Finding, Ruling, State, Topic } from '../define/shapes';
 import type { Compiled } from '../formula/compile';
 import type { Run } from '../formula/run';
 import { holesIn } from '../words/fill';
+import { message } from '../words/message';
+import { nounOr, type Say, type Sayable, text } from '../words/value';
 import type { Holding } from './levels';
 import { namedValues } from './named';
-import { listed, lowered } from './phrases';
 import type { FindingAnswer, Told } from './shapes';
-import { filledIn, toldOf } from './shown';
+import { optionOf, textOf, toldOf } from './shown';
 
 type Setting = {
   readonly compiled: Compiled;
   readonly run: Run;
-  readonly system: UnitSystem;
+  readonly say: Say;
 };
 
 type Words = {
   readonly code: string;
-  readonly wrong: string;
-  readonly because?: string | undefined;
-  readonly do?: string | undefined;
-  readonly proviso?: string | undefined;
-  readonly alternatives?: readonly string[];
+  readonly wrong: Sayable;
+  readonly because?: Sayable | undefined;
+  readonly do?: Sayable | undefined;
+  readonly proviso?: Sayable | undefined;
+  readonly alternatives?: readonly Sayable[];
+  /** The texts of the rule set that it is said with. */
+  readonly texts: readonly string[];
 };
+
+type Own = { readonly wrong: string; readonly because?: string; readonly do?: string };
+
+/** Words of the rule set with this run's values in their holes. */
+function ownWords(
+  { compiled, run }: Setting,
+  code: string,
+  own: Own & { readonly proviso?: string },
+): Words {
+  const said = (words: string | undefined) =>
+    words === undefined ? undefined : textOf(compiled, run, words);
+  const { wrong, because, do: todo, proviso } = own;
+  return {
+    code,
+    wrong: textOf(compiled, run, wrong),
+    because: said(because),
+    do: said(todo),
+    proviso: said(proviso),
+    texts: [wrong, because, todo, proviso].flatMap((each) => each ?? []),
+  };
+}
+
+/** What must be true, of all that may have to be. */
+function provisoOf(
+  { compiled, run }: Setting,
+  possible: readonly Ruling[],
+): Pick<Words, 'proviso' | 'texts'> {
+  const texts = possible.flatMap(({ proviso }) => proviso ?? []);
+  const of = texts.map((each) => textOf(compiled, run, each));
+  return of.length === 0 ? { texts } : { proviso: message('all', { of }), texts };
+}
 
 /** The rulings of a level that hold for sure, or that may. */
 function ruled(
@@ -48,62 +81,62 @@ function levelOfWords(finding: Finding, id: string, level: State, holding: Holdi
 }
 
 /** What is asked to settle an open decision: the first of its questions that is open. */
-function hangsOn(topic: Topic, run: Run, decision: string): string {
+function hangsOn(topic: Topic, run: Run, decision: string): Sayable | null {
   const open = topic.decisions?.[decision]?.on.find((name) => {
     const value = run.value(name);
     return value.kind === 'among'
       ? value.options.length > 1
       : value.kind === 'truth' && value.yes && value.no;
   });
-  if (open === undefined) return '';
-  const entry = topic.facts[open] ?? topic.formulas[open];
-  return entry ? (entry.noun ?? `“${lowered(entry.label)}”`) : '';
+  return open === undefined ? null : nounOr(topic.facts[open] ?? topic.formulas[open], open);
 }
 
 /** Several results are possible: none of them is spoken as if it were so. */
 function openDecision({ compiled, run }: Setting, finding: Finding): Words | undefined {
-  const { topic } = compiled;
-  if (finding.decision === undefined) return undefined;
-  const value = run.value(finding.decision);
+  const { decision } = finding;
+  if (decision === undefined) return undefined;
+  const value = run.value(decision);
   if (value.kind !== 'among' || value.options.length < 2) return undefined;
-  const results = topic.decisions?.[finding.decision]?.results ?? {};
-  const alternatives = value.options.map((option) => results[option]?.label ?? option);
-  const on = hangsOn(topic, run, finding.decision);
-  const either = listed(alternatives.map(lowered), 'or');
-  const wrong = on === '' ? `Still open: ${either}.` : `It hangs on ${on}: ${either}.`;
-  return { code: 'decision-open', wrong, alternatives };
+  const alternatives = value.options.map((option) => optionOf(compiled, decision, option));
+  const on = hangsOn(compiled.topic, run, decision);
+  const wrong = message('hangs-on', { on, of: alternatives });
+  return { code: 'decision-open', wrong, alternatives, texts: [] };
 }
 
 function openWords(setting: Setting, finding: Finding, rulings: readonly Ruling[]): Words {
-  if (finding.open) return { code: 'open', ...finding.open };
+  if (finding.open) return ownWords(setting, 'open', finding.open);
   const open = openDecision(setting, finding);
   if (open) return open;
+  const { compiled, run } = setting;
   const possible = ruled(setting, rulings, 'possible').map(([, ruling]) => ruling);
-  const alternatives = possible.map(({ wrong }) => wrong);
-  const provisos = possible.flatMap(({ proviso }) => proviso ?? []);
+  const alternatives = possible.map(({ wrong }) => textOf(compiled, run, wrong));
+  const { proviso, texts } = provisoOf(setting, possible);
   return {
     code: 'perhaps',
-    wrong: `Perhaps: ${alternatives.join(' Or: ')}`,
+    wrong: message('perhaps', { of: alternatives }),
     alternatives,
-    ...(provisos.length > 0 && { proviso: listed(provisos) }),
+    proviso,
+    texts: [...possible.map(({ wrong }) => wrong), ...texts],
   };
 }
 
 function wordsAt(setting: Setting, id: string, level: State, holding: Holding): Words {
-  const { topic } = setting.compiled;
-  const finding = topic.findings[id];
-  if (!finding || level === 'not-asked') return { code: 'not-asked', wrong: 'Not asked.' };
-  if (level === 'ok') return { code: 'ok', wrong: okSaid(setting, finding) };
+  const finding = setting.compiled.topic.findings[id];
+  if (!finding || level === 'not-asked') {
+    return { code: 'not-asked', wrong: message('not-asked', {}), texts: [] };
+  }
+  if (level === 'ok') return ownWords(setting, 'ok', { wrong: okSaid(setting, finding) });
   const from = levelOfWords(finding, id, level, holding);
   const rulings = rulingsAt(finding, from);
   if (from === level) {
     const [sure] = ruled(setting, rulings, 'certain');
-    if (sure) return { code: `${from}.${sure[0]}`, ...sure[1] };
+    if (sure) return ownWords(setting, `${from}.${sure[0]}`, sure[1]);
   }
   const words = openWords(setting, finding, rulings);
   if (level !== 'if' || words.proviso !== undefined) return words;
-  const provisos = ruled(setting, rulings, 'possible').flatMap(([, { proviso }]) => proviso ?? []);
-  return provisos.length === 0 ? words : { ...words, proviso: listed(provisos) };
+  const possible = ruled(setting, rulings, 'possible').map(([, ruling]) => ruling);
+  const { proviso, texts } = provisoOf(setting, possible);
+  return { ...words, proviso, texts: [...words.texts, ...texts] };
 }
 
 /** What is in order is said by the one result that a decision came to. */
@@ -121,29 +154,35 @@ export function findingAnswers(
   states: ReadonlyMap<string, State>,
   holding: Holding,
 ): readonly FindingAnswer[] {
-  const { compiled, run, system } = setting;
+  const { compiled, run, say } = setting;
+  const said = (words: Sayable | undefined): string => (words === undefined ? '' : say(words));
   return Object.entries(compiled.topic.findings).map(([id, { label, source }]) => {
     const level = states.get(`finding.${id}`) ?? 'unknown';
     const words = wordsAt(setting, id, level, holding);
-    const values: Record<string, Told> = {};
-    const say = (text: string | undefined): string => {
-      if (text === undefined) return '';
-      for (const name of holesIn(text)) values[name] = toldOf(compiled, run, name);
-      return filledIn(compiled, run, text, system);
-    };
-    const [wrong, because, todo] = [say(words.wrong), say(words.because), say(words.do)];
+    const { code, wrong, because, do: todo, proviso, alternatives = [], texts } = words;
+    const names = new Set(texts.flatMap(holesIn));
+    const values = [...names].map((name): [string, Told] => [name, toldOf(compiled, run, name)]);
     return {
       id,
-      label,
+      label: say(text(label)),
       level,
-      code: words.code,
-      wrong,
-      because,
-      do: todo,
-      proviso: say(words.proviso),
-      alternatives: (words.alternatives ?? []).map(say),
-      values,
-      says: [wrong, because, todo].filter((each) => each !== '').join(' '),
+      code,
+      wrong: say(wrong),
+      because: said(because),
+      do: said(todo),
+      proviso: said(proviso),
+      alternatives: alternatives.map(said),
+      values: Object.fromEntries(values),
+      says: [wrong, because, todo]
+        .map(said)
+        .filter((each) => each !== '')
+        .join(' '),
+      messages: {
+        wrong,
+        ...(because && { because }),
+        ...(todo && { do: todo }),
+        ...(proviso && { proviso }),
+      },
       source,
     };
   });

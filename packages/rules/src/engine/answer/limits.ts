@@ -4,6 +4,7 @@ import { careName, fullName, roomName } from '../define/topic';
 import type { Compiled } from '../formula/compile';
 import { restsOnKnown } from '../formula/reckon';
 import type { Run } from '../formula/run';
+import { type Say, text } from '../words/value';
 import { endsOf } from './named';
 import { isIdle } from './room';
 import type { Ends, LimitAnswer } from './shapes';
@@ -20,6 +21,7 @@ export function limitAnswers(
   compiled: Compiled,
   run: Run,
   states: ReadonlyMap<string, State>,
+  say: Say,
 ): readonly LimitAnswer[] {
   return Object.entries(compiled.topic.limits).map(([id, limit]) => {
     const used = endsOf(compiled, run, limit.used);
@@ -27,7 +29,7 @@ export function limitAnswers(
     const careAt = limit.margin ? endsOf(compiled, run, careName(id)) : undefined;
     return {
       id,
-      label: limit.label,
+      label: say(text(limit.label)),
       used,
       limit: rating,
       headroom: { ...roundedEnds(subtract(rating, used)), unit: rating.unit },

@@ -1,7 +1,9 @@
-import { show, unitOf } from '../../quantity';
+import { unitOf } from '../../quantity';
 import { sayProblem } from '../check/messages';
 import { InputError, type Problem } from '../check/problem';
 import type { Parameter, ParameterValue, Topic } from '../define/shapes';
+import { message } from '../words/message';
+import { own, type Quantity, type Say, text } from '../words/value';
 import { calendarOf } from './calendar';
 import type { Dated, HouseAnswer, ParameterAnswer } from './shapes';
 
@@ -71,19 +73,27 @@ export function parametersOn(topic: Topic, day: string): readonly ParameterAnswe
   });
 }
 
-const shown = (value: number, unit: string): string => show({ lo: value, hi: value }, unit);
+const exactly = (value: number, unit: string): Quantity => ({
+  lo: value,
+  hi: value,
+  unit,
+  style: 'exact',
+});
 
 /** What is known to change after the day: told, so that nobody takes a value for a lasting one. */
-export function datedOn(topic: Topic, day: string): readonly Dated[] {
+export function datedOn(topic: Topic, day: string, say: Say): readonly Dated[] {
   return parametersOn(topic, day).flatMap(({ id, label, value, unit, from, until }) => {
     const parameter = topic.parameters[id];
     const next = parameter && following(parameter, day);
     if (until === undefined && (!next || next.value === value)) return [];
-    const held = `${label}: ${shown(value, unit)} on ${day}`;
-    const ends = until === undefined ? [] : [`this holds until ${until}`];
-    const then = next
-      ? [`from ${next.from} it is ${shown(next.value, unit)}`]
-      : ['no later value is known'];
+    const told = message('known-to-change', {
+      label: text(label),
+      day,
+      is: exactly(value, unit),
+      until: until ?? null,
+      from: next?.from ?? null,
+      later: next ? exactly(next.value, unit) : null,
+    });
     return [
       {
         parameter: id,
@@ -92,14 +102,15 @@ export function datedOn(topic: Topic, day: string): readonly Dated[] {
         from,
         ...(until !== undefined && { until }),
         ...(next && { next: { from: next.from, value: next.value } }),
-        says: `${held}; ${[...ends, ...then].join(', and ')}.`,
+        says: say(told),
+        message: told,
       },
     ];
   });
 }
 
 /** The dealer's own parameters that hold on a day, each with the value it stands in for. */
-export function houseOn(topic: Topic, day: string): HouseAnswer | null {
+export function houseOn(topic: Topic, day: string, say: Say): HouseAnswer | null {
   if (topic.house === undefined) return null;
   const moved = Object.entries(topic.parameters).flatMap(([id, parameter]) => {
     const entry = holdingOn(parameter, day);
@@ -107,8 +118,15 @@ export function houseOn(topic: Topic, day: string): HouseAnswer | null {
     const { label, unit } = parameter;
     const { value, from, house } = entry;
     const { reason, instead } = house;
-    const says = `${label}: ${shown(value, unit)} instead of ${shown(instead, unit)}. ${reason}`;
-    return [{ id, label, value, unit, from, instead, reason, says }];
+    const told = message('house-instead', {
+      label: text(label),
+      is: exactly(value, unit),
+      instead: exactly(instead, unit),
+      reason: own(reason),
+    });
+    const name = say(text(label));
+    const says = say(told);
+    return [{ id, label: name, value, unit, from, instead, reason, says, message: told }];
   });
   return { name: topic.house, parameters: moved };
 }

@@ -1,4 +1,5 @@
 import { isFarApart, show, showRound, type UnitSystem } from '../../quantity';
+import type { Quantity } from '../words/value';
 import type { Ends, LimitAnswer } from './shapes';
 
 export type Against = {
@@ -16,6 +17,12 @@ export const isIdle = (used: Ends, limit: Ends): boolean =>
 /** Tenths are told where the two sides lie so close that they would look alike without. */
 export const sideShown = ({ headroom }: LimitAnswer): typeof show =>
   isFarApart(headroom) ? showRound : show;
+
+/** A side of a limit as it is said. */
+export const sideOf = ({ headroom }: LimitAnswer, side: Ends): Quantity => ({
+  ...side,
+  style: isFarApart(headroom) ? 'round' : 'exact',
+});
 
 /** What stands against a limit, in words. */
 export function againstOf(answer: LimitAnswer, system: UnitSystem = 'us'): Against {

@@ -1,27 +1,8 @@
-import { showMargin, showNumber } from '../../quantity';
-import type { Level, Limit, Topic } from '../define/shapes';
-import { capital, listed, lowered } from './phrases';
-import { sideShown } from './room';
+import type { Level, Topic } from '../define/shapes';
+import { message } from '../words/message';
+import { heading, nounOr, type Quantity, type Said, type Sayable, text } from '../words/value';
+import { sideOf } from './room';
 import type { FindingAnswer, LimitAnswer, Missing } from './shapes';
-
-/** "runs" of one thing, "run" of several. */
-const agrees = (limit: Limit | undefined, one: string, several: string): string =>
-  limit?.plural ? several : one;
-
-function leftOf(answer: LimitAnswer): string {
-  const { headroom, limit } = answer;
-  const of = sideShown(answer)(limit, limit.unit);
-  const left = { lo: Math.max(0, headroom.lo), hi: Math.max(0, headroom.hi) };
-  if (left.hi === 0) return `nothing left of ${of}`;
-  return `${showMargin(left, headroom.unit)} left of ${of}`;
-}
-
-const tooMuch = ({ headroom }: LimitAnswer): string =>
-  showMargin({ lo: -headroom.hi, hi: -headroom.lo }, headroom.unit);
-
-/** What is loaded goes over; a rating does not, it is exceeded. */
-const wordFor = (topic: Topic, { id }: LimitAnswer): 'over' | 'exceeded' =>
-  topic.limits[id]?.exceeded ? 'exceeded' : 'over';
 
 /** What is said before anything else: people get out before anybody hears a verdict. */
 export const urgentOf = (
@@ -30,155 +11,159 @@ export const urgentOf = (
 ): FindingAnswer | undefined =>
   findings.find(({ id, level }) => level === 'stop' && topic.findings[id]?.first);
 
-type Said = {
+type Standing = {
   readonly topic: Topic;
   readonly limits: readonly LimitAnswer[];
   readonly findings: readonly FindingAnswer[];
   readonly binding: LimitAnswer | null;
   readonly missing: readonly Missing[];
   /** Results that belong into the sentence. */
-  readonly told: readonly string[];
+  readonly told: readonly Sayable[];
 };
 
-const shortOf = (topic: Topic, { id, label }: LimitAnswer): string =>
-  topic.limits[id]?.short ?? label;
+const margin = (lo: number, hi: number, unit: string): Quantity => ({
+  lo,
+  hi,
+  unit,
+  style: 'margin',
+});
 
-/** “, and so are payload and the ball; the tow rating is exceeded too” */
-function alsoOver(topic: Topic, rest: readonly LimitAnswer[], first: 'over' | 'exceeded'): string {
-  const has = (word: 'over' | 'exceeded') => rest.filter((each) => wordFor(topic, each) === word);
-  const verb = (of: readonly LimitAnswer[]) =>
-    of.length === 1 && of[0] ? agrees(topic.limits[of[0].id], 'is', 'are') : 'are';
-  const names = (of: readonly LimitAnswer[]) => listed(of.map((each) => shortOf(topic, each)));
-  const [same, word] = [has(first), first === 'over' ? 'exceeded' : 'over'] as const;
-  const other = has(word);
-  const so = same.length === 0 ? '' : `, and so ${verb(same)} ${names(same)}`;
-  const joint = so === '' ? ', and' : ';';
-  const too = `${joint} ${names(other)} ${verb(other)} ${word} too`;
-  return other.length === 0 ? so : `${so}${too}`;
-}
+const shortOf = (topic: Topic, { id, label }: LimitAnswer): Sayable => {
+  const short = topic.limits[id]?.short;
+  return short === undefined ? heading(label) : text(short);
+};
+
+const isExceeded = (topic: Topic, { id }: LimitAnswer): boolean =>
+  topic.limits[id]?.exceeded ?? false;
+
+/** Whether of these limits more than one thing is said. */
+const areSeveral = (topic: Topic, limits: readonly LimitAnswer[]): boolean =>
+  limits.length !== 1 || limits.some(({ id }) => topic.limits[id]?.plural ?? false);
+
+/** All that is said of a finding. */
+const allOf = ({ messages: { wrong, because, do: todo } }: FindingAnswer): readonly Sayable[] =>
+  [wrong, because, todo].flatMap((each) => each ?? []);
+
+const wrongs = (findings: readonly FindingAnswer[]): readonly Sayable[] =>
+  findings.map(({ messages }) => messages.wrong);
 
 /** Every limit that is over, the fullest first, and everything else that stops it. */
-function stopped({ topic, limits, findings }: Said): string {
+function stopped({ topic, limits, findings }: Standing): readonly Sayable[] {
   const over = limits.filter((limit) => limit.state === 'stop');
   const [first, ...rest] = over.toSorted((a, b) => b.roomUsed.hi - a.roomUsed.hi);
   const stops = findings.filter((each) => each.level === 'stop');
   const [finding, ...others] = stops;
-  const gists = (all: readonly FindingAnswer[]) => all.map(({ wrong }) => wrong);
-  if (!first) return finding ? [finding.says, ...gists(others)].join(' ') : '';
-  const is = agrees(topic.limits[first.id], 'is', 'are');
-  const word = wordFor(topic, first);
-  const head = `${capital(shortOf(topic, first))} ${is} ${word} by ${tooMuch(first)}`;
-  const limit = `${head}${alsoOver(topic, rest, word)}.`;
-  return [limit, ...gists(finding ? [finding, ...others] : [])].join(' ');
+  if (!first) return finding ? [...allOf(finding), ...wrongs(others)] : [];
+  const exceeded = isExceeded(topic, first);
+  const same = rest.filter((each) => isExceeded(topic, each) === exceeded);
+  const other = rest.filter((each) => isExceeded(topic, each) !== exceeded);
+  const { lo, hi, unit } = first.headroom;
+  const limit = message('limits-over', {
+    short: shortOf(topic, first),
+    several: areSeveral(topic, [first]),
+    exceeded,
+    by: margin(-hi, -lo, unit),
+    same: same.map((each) => shortOf(topic, each)),
+    sameSeveral: areSeveral(topic, same),
+    other: other.map((each) => shortOf(topic, each)),
+    otherSeveral: areSeveral(topic, other),
+  });
+  return [limit, ...wrongs(stops)];
 }
 
 /** A limit that may hold or not, with both of its ends: “may be over by 20 lb or have 30 lb left”. */
-function straddling({ topic, limits }: Said): string {
+function straddling({ topic, limits }: Standing): readonly Sayable[] {
   const open = limits.find(
     ({ state, headroom: { lo, hi } }) =>
       state === 'unknown' && Number.isFinite(lo) && Number.isFinite(hi) && lo < 0 && hi > 0,
   );
-  if (!open) return '';
+  if (!open) return [];
   const { lo, hi, unit } = open.headroom;
-  const short = capital(shortOf(topic, open));
-  const over = showMargin({ lo: -lo, hi: -lo }, unit);
-  return `${short} may be ${wordFor(topic, open)} by as much as ${over}, or have up to ${showMargin({ lo: hi, hi }, unit)} left.`;
+  return [
+    message('straddling', {
+      short: shortOf(topic, open),
+      exceeded: isExceeded(topic, open),
+      over: margin(-lo, -lo, unit),
+      left: margin(hi, hi, unit),
+    }),
+  ];
 }
 
-function unsettled(said: Said): string {
-  const asked = said.missing
-    .slice(0, 2)
-    .map(({ fact, label }) => said.topic.facts[fact]?.noun ?? lowered(label));
-  // A label may have commas of its own, so two are told one after the other.
-  const first = asked.length === 0 ? '' : `First find out: ${asked.join('; then: ')}.`;
-  return [straddling(said), first].filter((each) => each !== '').join(' ');
+/** How many facts are asked for in one breath. */
+const mostAsked = 2;
+
+function unsettled(standing: Standing): readonly Sayable[] {
+  const asked = standing.missing.slice(0, mostAsked);
+  const of = asked.map(({ fact }) => nounOr(standing.topic.facts[fact], fact));
+  const first = of.length === 0 ? [] : [message('find-out', { of })];
+  return [...straddling(standing), ...first];
 }
 
-function because(level: Level, said: Said): string {
-  const { topic, limits, findings, binding } = said;
-  if (level === 'stop') return stopped(said);
-  if (level === 'unknown') return unsettled(said);
+function because(level: Level, standing: Standing): readonly Sayable[] {
+  const { topic, limits, findings, binding } = standing;
+  if (level === 'stop') return stopped(standing);
+  if (level === 'unknown') return unsettled(standing);
   const cares = findings.filter((each) => each.level === 'care');
   const [first, ...others] = cares;
   // Where nothing is held against a limit, what is to be taken care of is all there is to say.
   if (first && limits.every(({ state }) => state === 'not-asked')) {
-    return [first.says, ...gistsOf(others, mostGists - 1)].join(' ');
+    return [...allOf(first), ...caresOf(others, mostCares - 1)];
   }
-  const out = binding ? runsOut(topic, binding) : '';
-  const told = gistsOf(cares, mostGists);
+  const out = binding ? [runsOut(topic, binding)] : [];
+  const told = caresOf(cares, mostCares);
   // Where every limit has room, the care is somewhere else, and that comes first.
-  const all = limits.some(({ state }) => state === 'care') ? [out, ...told] : [...told, out];
-  return all.filter((each) => each !== '').join(' ');
+  return limits.some(({ state }) => state === 'care') ? [...out, ...told] : [...told, ...out];
 }
 
 /** More than these nobody keeps in mind while listening. */
-const mostGists = 2;
+const mostCares = 2;
 
-function gistsOf(findings: readonly FindingAnswer[], most: number): readonly string[] {
-  const told = findings.slice(0, most).map(({ wrong }) => wrong);
-  const left = findings.length - told.length;
-  const more = left === 1 ? 'one more thing' : `${inLetters(left)} more things`;
-  return left === 0
-    ? told
-    : [...told, `There ${left === 1 ? 'is' : 'are'} ${more} to take care of.`];
+function caresOf(findings: readonly FindingAnswer[], most: number): readonly Sayable[] {
+  const told = wrongs(findings.slice(0, most));
+  const count = findings.length - told.length;
+  return count === 0 ? told : [...told, message('more-cares', { count })];
 }
 
-function runsOut(topic: Topic, binding: LimitAnswer): string {
-  const runs = agrees(topic.limits[binding.id], 'runs', 'run');
-  return `${capital(shortOf(topic, binding))} ${runs} out first: ${leftOf(binding)}.`;
+function runsOut(topic: Topic, binding: LimitAnswer): Said {
+  const { lo, hi, unit } = binding.headroom;
+  const left = margin(Math.max(0, lo), Math.max(0, hi), unit);
+  return message('runs-out', {
+    short: shortOf(topic, binding),
+    several: areSeveral(topic, [binding]),
+    left: left.hi === 0 ? null : left,
+    of: sideOf(binding, binding.limit),
+  });
 }
 
 /** What the verdict says first; where it hangs on what nobody told, what that is. */
-function openingOf(topic: Topic, level: Level, findings: readonly FindingAnswer[]): string {
-  const { sentence } = topic.outcomes[level];
+function openingOf(topic: Topic, level: Level, findings: readonly FindingAnswer[]): Sayable {
+  const sentence = text(topic.outcomes[level].sentence);
   if (level !== 'if') return sentence;
-  const provisos = findings.flatMap((each) => (each.level === 'if' ? [each.proviso] : []));
-  return `${sentence}, if ${listed(provisos)}.`;
+  const provisos = findings.flatMap((each) =>
+    each.level === 'if' && each.messages.proviso ? [each.messages.proviso] : [],
+  );
+  return message('fits-if', { sentence, provisos });
 }
 
 /** One or two short sentences, fit to be said aloud; what people have to do at once comes first. */
-export function sentenceOf(topic: Topic, level: Level, said: Omit<Said, 'topic'>): string {
-  const sentence = openingOf(topic, level, said.findings);
-  const urgent = urgentOf(topic, said.findings);
-  const parts = urgent
-    ? [urgent.says, sentence]
-    : [sentence, ...said.told, because(level, { topic, ...said })];
-  return parts.filter((each) => each !== '').join(' ');
+export function sentenceOf(topic: Topic, level: Level, standing: Omit<Standing, 'topic'>): Said {
+  const opening = openingOf(topic, level, standing.findings);
+  const urgent = urgentOf(topic, standing.findings);
+  const of = urgent
+    ? [...allOf(urgent), opening]
+    : [opening, ...standing.told, ...because(level, { topic, ...standing })];
+  return message('sentences', { of });
 }
 
-const smallNumbers = [
-  'none',
-  'one',
-  'two',
-  'three',
-  'four',
-  'five',
-  'six',
-  'seven',
-  'eight',
-  'nine',
-  'ten',
-  'eleven',
-  'twelve',
-  'thirteen',
-  'fourteen',
-  'fifteen',
-  'sixteen',
-  'seventeen',
-  'eighteen',
-  'nineteen',
-  'twenty',
-];
-const inLetters = (n: number): string => smallNumbers[n] ?? showNumber(n, 0);
-
-/** On how many limits the verdict rests, and which were not asked. */
-export function restsOn(limits: readonly LimitAnswer[]): string {
-  if (limits.length === 0) return '';
+/** On how many limits the verdict rests, and which were not asked; undefined where it rests on none. */
+export function restsOn(topic: Topic, limits: readonly LimitAnswer[]): Said | undefined {
   const silent = limits.filter((limit) => limit.state === 'not-asked');
   const asked = limits.length - silent.length;
   // A question that no limit has to do with rests on none, and says nothing of them.
-  if (asked === 0) return '';
-  const head = `This rests on ${inLetters(asked)} of the ${inLetters(limits.length)} limits.`;
-  if (silent.length === 0) return head;
-  return `${head} Not asked, for want of a rating: ${listed(silent.map((l) => lowered(l.label)))}.`;
+  if (asked === 0) return undefined;
+  return message('rests-on', {
+    asked,
+    all: limits.length,
+    silent: silent.map(({ id, label }) => nounOr(topic.limits[id], label)),
+  });
 }

@@ -1,8 +1,8 @@
 import type { Interval, UnitSystem } from '../../quantity';
 import type { Source, State } from '../define/shapes';
+import type { Ends, Sayable } from '../words/value';
 
-/** Both ends in a unit; an open end is ±Infinity, which JSON writes as null. */
-export type Ends = { readonly lo: number; readonly hi: number; readonly unit: string };
+export type { Ends } from '../words/value';
 
 /** A value that words name: a number with its unit, or the options it may be. */
 export type Told = Ends | { readonly among: readonly string[] };
@@ -42,6 +42,13 @@ export type FindingAnswer = {
   readonly values: Readonly<Record<string, Told>>;
   /** All of it in one. */
   readonly says: string;
+  /** The same as codes and values, which any voice can say. */
+  readonly messages: {
+    readonly wrong: Sayable;
+    readonly because?: Sayable;
+    readonly do?: Sayable;
+    readonly proviso?: Sayable;
+  };
   readonly source: Source;
 };
 
@@ -61,7 +68,12 @@ export type Missing = {
   readonly says: string;
 };
 
-export type Assumed = { readonly fact?: string; readonly says: string; readonly source: Source };
+export type Assumed = {
+  readonly fact?: string;
+  readonly says: string;
+  readonly message: Sayable;
+  readonly source: Source;
+};
 
 /** One step of the reasoning: what it is, what it came to, and from which other steps. */
 export type Step = {
@@ -108,6 +120,7 @@ export type ChoiceAnswer = {
   /** As a person reads each, and the sentence that goes with it. */
   readonly labels: readonly string[];
   readonly says: readonly string[];
+  readonly messages: readonly Sayable[];
   readonly source: Source;
 };
 
@@ -121,6 +134,7 @@ export type SelectionAnswer = {
     readonly chosen: 'yes' | 'no' | 'unknown';
     readonly amounts: Readonly<Record<string, Ends>>;
     readonly because: string;
+    readonly message: Sayable;
     readonly source: Source;
   }[];
   readonly totals: Readonly<Record<string, Ends>>;
@@ -132,6 +146,7 @@ export type RankingAnswer = {
   readonly entries: readonly {
     readonly id: string;
     readonly says: string;
+    readonly message: Sayable;
     readonly value: Ends;
     /** Whether it certainly comes before the next, or both are out of the order. */
     readonly apart: boolean;
@@ -171,6 +186,7 @@ export type Dated = {
   readonly until?: string;
   readonly next?: { readonly from: string; readonly value: number };
   readonly says: string;
+  readonly message: Sayable;
 };
 
 /** Under whose own parameters an answer stands. */
@@ -186,6 +202,7 @@ export type HouseAnswer = {
     readonly instead: number;
     readonly reason: string;
     readonly says: string;
+    readonly message: Sayable;
   }[];
 };
 
@@ -198,8 +215,14 @@ export type Answer<Name extends string = string, Apart extends string = string> 
   readonly words: string;
   /** One sentence that can be said aloud. */
   readonly sentence: string;
-  /** On how many limits the verdict rests, and which were not asked. */
+  /** On how many limits the verdict rests, and which were not asked; '' where it rests on none. */
   readonly restsOn: string;
+  /** What is said of the whole, as codes and values. */
+  readonly messages: {
+    readonly sentence: Sayable;
+    readonly restsOn?: Sayable;
+    readonly cautions: readonly Sayable[];
+  };
   readonly binding: string | null;
   readonly limits: readonly LimitAnswer[];
   /** Every result that is a number, by id. */

@@ -1,10 +1,9 @@
-import { showRound, type UnitSystem } from '../../quantity';
-import type { Topic } from '../define/shapes';
 import type { Compiled } from '../formula/compile';
 import type { Run } from '../formula/run';
-import { filled } from '../words/fill';
+import { holesIn } from '../words/fill';
+import { message } from '../words/message';
+import { heading, type Sayable, type Text, text } from '../words/value';
 import { endsOf } from './named';
-import { listed, lowered } from './phrases';
 import type { Told } from './shapes';
 
 export function toldOf(compiled: Compiled, run: Run, name: string): Told {
@@ -15,19 +14,23 @@ export function toldOf(compiled: Compiled, run: Run, name: string): Told {
 }
 
 /** How an option is said: that of a decision by its label. */
-const optionSaid = (topic: Topic, name: string, option: string): string =>
-  lowered(topic.decisions?.[name]?.results[option]?.label ?? option);
-
-export function shownTold(topic: Topic, name: string, told: Told, system: UnitSystem): string {
-  if (!('among' in told)) return showRound(told, told.unit, system);
-  return listed(
-    told.among.map((option) => optionSaid(topic, name, option)),
-    'or',
-  );
+export function optionOf({ topic }: Compiled, name: string, option: string): Sayable {
+  const result = topic.decisions?.[name]?.results[option];
+  return result ? heading(result.label) : { option };
 }
 
-/** The words of a rule set with this run's values in their holes. */
-export function filledIn(compiled: Compiled, run: Run, text: string, system: UnitSystem): string {
-  const { topic } = compiled;
-  return filled(text, (name) => shownTold(topic, name, toldOf(compiled, run, name), system));
+/** A value as words say it: a quantity, or the options it may be. */
+export function sayableOf(compiled: Compiled, run: Run, name: string): Sayable {
+  const told = toldOf(compiled, run, name);
+  if (!('among' in told)) return told;
+  const of = told.among.map((option) => optionOf(compiled, name, option));
+  const [only, more] = of;
+  return only && !more ? only : message('either', { of });
+}
+
+/** A text of the rule set with this run's values for its holes. */
+export function textOf(compiled: Compiled, run: Run, words: string): Text {
+  const names = holesIn(words);
+  if (names.length === 0) return text(words);
+  return text(words, Object.fromEntries(names.map((n) => [n, sayableOf(compiled, run, n)])));
 }

@@ -1,18 +1,22 @@
 import type { Catalogue, OptionRule } from '../define/catalogue';
+import { message } from '../words/message';
+import { say } from '../words/say';
+import { heading, type Said, text } from '../words/value';
 
-const either = (words: readonly string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
-
-/** A rule between options as a person reads it: “Roof rack: only with rear ladder”. */
-export function ruleInWords({ options }: Catalogue, rule: OptionRule): string {
-  const label = (option: string) => options[option]?.label ?? option;
-  const others = rule.others.map(label).map((each) => each.charAt(0).toLowerCase() + each.slice(1));
+/** A rule between options. */
+export function ruleSaid({ options }: Catalogue, rule: OptionRule): Said {
+  const label = (option: string): string => options[option]?.label ?? option;
+  const of = rule.others.map((each) => heading(label(each)));
   switch (rule.kind) {
     case 'requires':
-      return `${label(rule.option)}: only with ${either(others)}`;
+      return message('only-with', { option: text(label(rule.option)), of });
     case 'excludes':
-      return `${label(rule.option)}: not together with ${either(others)}`;
+      return message('not-with', { option: text(label(rule.option)), of });
     case 'one-of':
-      return `Of those offered, one and only one: ${either(others)}`;
+      return message('one-of', { of });
   }
 }
+
+/** The same as a person reads it: “Roof rack: only with rear ladder”. */
+export const ruleInWords = (catalogue: Catalogue, rule: OptionRule): string =>
+  say(ruleSaid(catalogue, rule));

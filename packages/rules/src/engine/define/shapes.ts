@@ -166,6 +166,8 @@ export type Condition =
 
 export type Limit = {
   readonly label: string;
+  /** How its label is said inside a sentence; absent: its label. */
+  readonly noun?: string;
   /** How it is named in "… runs out first". */
   readonly short: string;
   /** Whether `short` is more than one thing: “the front tires run out first”. */
@@ -210,6 +212,8 @@ export type Rulings = Ruling | readonly Ruling[];
 
 export type Finding = {
   readonly label: string;
+  /** How its label is said inside a sentence; absent: its label. */
+  readonly noun?: string;
   readonly askedBy?: readonly string[];
   /** As `askedBy`, but each must be known. */
   readonly askedByKnown?: readonly string[];

@@ -20,7 +20,7 @@ export type Replay = {
 /** Texts for people; everything else of an answer is its result. */
 const told = new Set([
   ...['label', 'says', 'sentence', 'restsOn', 'words', 'ask', 'where', 'source'],
-  ...['cautions', 'assumed', 'why'],
+  ...['cautions', 'assumed', 'why', 'message', 'messages'],
 ]);
 
 /** Of a step of the reasoning its number is a result; how it is told is not. */

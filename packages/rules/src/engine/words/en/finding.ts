@@ -1,0 +1,20 @@
+import type { Say, Sayable } from '../value';
+import { listed } from './grammar';
+
+export const finding = {
+  'not-asked': () => 'Not asked.',
+
+  /** Several results are possible, and none of them is spoken as if it were so. */
+  'hangs-on': (
+    { on, of }: { readonly on: Sayable | null; readonly of: readonly Sayable[] },
+    say: Say,
+  ) => {
+    const either = listed(of.map(say), 'or');
+    return on === null ? `Still open: ${either}.` : `It hangs on ${say(on)}: ${either}.`;
+  },
+
+  perhaps: ({ of }: { readonly of: readonly Sayable[] }, say: Say) =>
+    `Perhaps: ${of.map(say).join(' Or: ')}`,
+
+  all: ({ of }: { readonly of: readonly Sayable[] }, say: Say) => listed(of.map(say)),
+};

@@ -1,0 +1,19 @@
+import type { Figures } from '../../quantity';
+import type { Medium, Say, Values } from './value';
+
+/** Makes words of the values of one code; as a method, so that each code may want values of its own. */
+export type Worder = { of(values: Values, say: Say): string }['of'];
+
+/** A language: words for every code, numbers with their units, and the texts of rule sets in it. */
+export type Language = {
+  /** By BCP 47, such as `en-US`. */
+  readonly tag: string;
+  readonly words: Readonly<Record<string, Worder>>;
+  readonly quantity: (figures: Figures, medium: Medium) => string;
+  readonly year: (value: number, medium: Medium) => string;
+  /** A text of a rule set, its holes still open. */
+  readonly text: (text: string, medium: Medium) => string;
+  readonly heading: (label: string, medium: Medium) => string;
+  readonly option: (option: string, medium: Medium) => string;
+  readonly own: (words: string, medium: Medium) => string;
+};
