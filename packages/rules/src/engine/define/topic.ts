@@ -101,9 +101,9 @@ function limitFormulas(id: string, limit: Limit, unit: Unit): [string, Formula][
     ],
   ];
   if (limit.margin) {
-    const kept = `${limit.margin} * ${limit.limit}`;
-    const free = limit.marginLeast ? `max(${kept}, ${limit.marginLeast})` : kept;
-    const is = `${limit.limit} - ${free}`;
+    // Written so that a limit without end stays one, and is never taken from itself.
+    const above = `${limit.limit} * (1 - ${limit.margin})`;
+    const is = limit.marginLeast ? `min(${above}, ${limit.limit} - ${limit.marginLeast})` : above;
     made.push([careName(id), { label: `${label}: care from`, unit: shown, is, source }]);
   }
   return made;
@@ -161,7 +161,10 @@ export function allFormulas(topic: Family): ReadonlyMap<string, Formula> {
   const all = new Map<string, Formula>(Object.entries(topic.formulas));
   const unit: Unit = (name) => declaredUnit(topic, name) ?? '';
   for (const [id, limit] of Object.entries(topic.limits)) {
-    for (const [name, formula] of limitFormulas(id, limit, unit)) all.set(name, formula);
+    for (const [name, formula] of limitFormulas(id, limit, unit)) {
+      // A published rule set holds them as they were when it was published.
+      if (!all.has(name)) all.set(name, formula);
+    }
   }
   for (const [id, selection] of Object.entries(topic.selections ?? {})) {
     for (const [name, formula] of selectionFormulas(id, selection)) all.set(name, formula);
