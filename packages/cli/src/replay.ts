@@ -134,7 +134,7 @@ export async function replaySaved(
     const asked: Asked = { ...saved.asked, asOf: saved.asOf };
     const answer = answerNow(topic, asked);
     const chances = saved.spread && spread(topic, asked, saved.spread);
-    const found = saved.remedies && remedies(topic, asked);
+    const found = saved.remedies && remedies(topic, asked, Object.values(topics));
     const reasons = saved.why && { matters: matters(topic, asked), why: whys(topic, answer) };
     const replay = compareSaved(value, asWritten(answer, asked, chances, found, reasons));
     const same = replay.differences.length === 0;

@@ -1,7 +1,7 @@
 #!/usr/bin/env node
 import { parseArgs } from 'node:util';
 import { askedOf, judgeCase, judged, readCase } from '@tarebook/casebook';
-import { matters, remedies, spread, whys } from '@tarebook/rules';
+import { matters, remedies, spread, topics, whys } from '@tarebook/rules';
 import { checkCases, checkedAsJson, checkedAsText } from './check';
 import { diffAsJson, diffAsText, rulesDiff } from './diff';
 import { BadInput, named, readText, troubleLines } from './files';
@@ -90,7 +90,7 @@ async function judge(args: readonly string[]): Promise<number> {
   });
   const { topic, asked } = askedOf(doc, under);
   const chances = draws && spread(topic, asked, draws);
-  const found = remedies(topic, asked);
+  const found = remedies(topic, asked, Object.values(topics));
   const matter = matters(topic, asked);
   const reasons = { matters: matter, why: whys(topic, answer) };
   await (given.json

@@ -1,11 +1,13 @@
 import { type Asked, reckoned, today } from '../answer/answer';
+import { listed } from '../answer/phrases';
 import type { FactsGiven } from '../check/given';
 import type { Level, Topic } from '../define/shapes';
 import type { Inputs } from '../formula/values';
+import { othersOf, upsetElsewhere } from './beside';
 import { givenAfter } from './edits';
 import { noHelpOf, type Vain, vainOf } from './no-help';
 import { type Pair, smallestPair } from './pairs';
-import type { Remedies, Remedy } from './shapes';
+import type { NoHelp, Remedies, Remedy } from './shapes';
 import { turns } from './solve';
 import { type Bench, benchOf, type Judged, judge } from './trial';
 import type { Way } from './way';
@@ -99,6 +101,33 @@ function remedyOfPair(of: Case, pair: Pair): readonly Remedy[] {
   ];
 }
 
+/** Changes that upset nothing elsewhere, and those that do, told with what it is. */
+function apart(
+  found: readonly Remedy[],
+  upsets: (each: Remedy) => readonly string[],
+): readonly [readonly Remedy[], readonly NoHelp[]] {
+  const harmless: Remedy[] = [];
+  const harmful: NoHelp[] = [];
+  for (const each of found) {
+    const broken = upsets(each);
+    if (broken.length === 0) harmless.push(each);
+    else {
+      const { fact, row, rowName, column, shown, from, to } = each;
+      harmful.push({
+        fact,
+        ...(row !== undefined && { row }),
+        ...(rowName !== undefined && { rowName }),
+        ...(column !== undefined && { column }),
+        ...(shown !== undefined && { shown }),
+        from,
+        to,
+        says: `${each.says} But that makes something else worse: ${listed(broken)}.`,
+      });
+    }
+  }
+  return [harmless, harmful];
+}
+
 /** A row left out whole asks no less than a part of it that is enough. */
 function withoutWholeRows(all: readonly Remedy[]): readonly Remedy[] {
   return all.filter(
@@ -128,15 +157,17 @@ const isPartOfVain = ({ change, row }: Way, vain: readonly Vain[]): boolean =>
  * that turns it, rounded outward to a whole step, and confirmed by the rules; where none turns it,
  * the smallest pair. Where it cannot be said yet, nothing: what is missing comes first.
  *
+ * @param beside other topics that the same facts may answer: a change that makes any of their
+ *   findings or limits worse is told among what does not help
  * @throws InputError for facts that are none.
  */
-export function remedies(topic: Topic, asked: Asked): Remedies {
+export function remedies(topic: Topic, asked: Asked, beside: readonly Topic[] = []): Remedies {
   const asOf = asked.asOf ?? today();
   const bench = benchOf(topic, asOf, asked.units);
   const { inputs } = reckoned(topic, asked, asOf);
   const before = judge(bench, inputs);
   const outcome = topic.outcomes[before.level].id;
-  if (before.level === 'ok' || before.level === 'unknown') {
+  if (before.level !== 'care' && before.level !== 'stop') {
     return { outcome, remedies: [], noHelp: [] };
   }
   const of: Case = { bench, asked, asOf, inputs, before };
@@ -151,16 +182,16 @@ export function remedies(topic: Topic, asked: Asked): Remedies {
       vain.push(...vainOf(way, found.length === 0 ? [] : turned.map(({ x }) => x)));
       return found;
     });
-  const ranked = withoutWholeRows(single).toSorted((a, b) => a.asks - b.asks || a.size - b.size);
+  const others = othersOf(topic, beside, asked, asOf);
+  const [harmless, harmful] = apart(single, (each) => upsetElsewhere(others, each.facts, asOf));
+  const ranked = withoutWholeRows(harmless).toSorted((a, b) => a.asks - b.asks || a.size - b.size);
   const pair = ranked.length > 0 ? undefined : smallestPair({ bench, inputs, before, ways: open });
+  const paired = pair ? remedyOfPair(of, pair) : ranked;
+  const sound = paired.filter(({ facts }) => upsetElsewhere(others, facts, asOf).length === 0);
+  const telling = vain.filter(({ way }) => !isPartOfVain(way, vain));
   return {
     outcome,
-    remedies: pair ? remedyOfPair(of, pair) : ranked,
-    noHelp: noHelpOf(
-      bench,
-      inputs,
-      before,
-      vain.filter(({ way }) => !isPartOfVain(way, vain)),
-    ),
+    remedies: sound,
+    noHelp: [...noHelpOf(bench, inputs, before, telling), ...harmful],
   };
 }

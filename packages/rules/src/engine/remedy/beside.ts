@@ -1,0 +1,61 @@
+import { type Asked, reckoned } from '../answer/answer';
+import type { FactsGiven } from '../check/given';
+import { InputError } from '../check/problem';
+import type { Topic } from '../define/shapes';
+import { type Bench, benchOf, type Judged, judge, worth } from './trial';
+
+/** Another question that the same facts answer. */
+type Other = {
+  readonly topic: Topic;
+  readonly bench: Bench;
+  readonly before: Judged;
+};
+
+/** The facts that another topic asks as well. */
+const sharedBy = (topic: Topic, facts: FactsGiven): FactsGiven =>
+  Object.fromEntries(Object.entries(facts).filter(([id]) => Object.hasOwn(topic.facts, id)));
+
+function judgedIn(topic: Topic, bench: Bench, facts: FactsGiven, asOf: string): Judged | undefined {
+  try {
+    return judge(bench, reckoned(topic, { facts: sharedBy(topic, facts), asOf }, asOf).inputs);
+  } catch (problem) {
+    // What this topic cannot read says nothing about the other.
+    if (problem instanceof InputError) return undefined;
+    throw problem;
+  }
+}
+
+/** How the facts stand in every other topic that asks for some of them. */
+export function othersOf(
+  topic: Topic,
+  beside: readonly Topic[],
+  asked: Asked,
+  asOf: string,
+): readonly Other[] {
+  return beside.flatMap((other) => {
+    if (other.id === topic.id) return [];
+    if (Object.keys(sharedBy(other, asked.facts)).length === 0) return [];
+    const bench = benchOf(other, asOf);
+    const before = judgedIn(other, bench, asked.facts, asOf);
+    return before ? [{ topic: other, bench, before }] : [];
+  });
+}
+
+/** What a change upsets in other topics: “Tongue share (Hitch setup)”. */
+export function upsetElsewhere(
+  others: readonly Other[],
+  after: FactsGiven,
+  asOf: string,
+): readonly string[] {
+  return others.flatMap(({ topic, bench, before }) => {
+    const then = judgedIn(topic, bench, after, asOf);
+    if (!then) return [];
+    return [...then.states].flatMap(([of, state]) => {
+      const was = before.states.get(of) ?? 'not-asked';
+      if (state === 'not-asked' || was === 'not-asked' || worth[state] <= worth[was]) return [];
+      const id = of.slice(of.indexOf('.') + 1);
+      const entry = of.startsWith('limit.') ? topic.limits[id] : topic.findings[id];
+      return [`${entry?.label ?? id} (${topic.title})`];
+    });
+  });
+}
