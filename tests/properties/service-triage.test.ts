@@ -94,6 +94,8 @@ describe('whatever else is in order', () => {
       .filter((sign) => sign !== 'none')
       .map((sign): [string, FactsGiven, string] => [sign, { 'danger.sign': sign }, 'stop-now']),
     ['a recall that says not to drive', { 'recall.found': 'do-not-drive' }, 'stop-now'],
+    ['an alarm that sounds', { 'alarm.heard': 'sounds' }, 'out-then-call'],
+    ['all hubs hot', { 'hub.hottest': '255 °F', 'hub.coolest': '250 °F' }, 'stop-now'],
     ['a hub far over its mates', { 'hub.hottest': '230 °F', 'hub.coolest': '150 °F' }, 'stop-now'],
     ['a tire run flat', { 'tire.softest': '60 psi', 'tire.mates': '80 psi' }, 'stop-now'],
   ];
@@ -107,8 +109,16 @@ describe('whatever else is in order', () => {
   });
 
   test('a danger nobody asked about, or nobody knows of, is never all right and never mere care', () => {
-    const { 'gas.smell': _gas, ...unasked } = trouble('furniture', 'upkeep', 'at-home');
-    expect(judge(unasked).outcome).toBe('cannot-say');
+    for (const told of every) {
+      for (const fact of ['gas.smell', 'danger.sign']) {
+        const { [fact]: _silent, ...unasked } = trouble(...told);
+        const { outcome } = judge(unasked);
+        expect(['need-not-stop-if', 'cannot-say', 'stop-now'], told.join(', ')).toContain(outcome);
+      }
+    }
+    expect(judge({ 'trouble.in': 'gas-appliance', 'trouble.degree': 'fails' }).outcome).toBe(
+      'cannot-say',
+    );
     for (const told of every) {
       for (const fact of ['gas.smell', 'danger.sign']) {
         const { outcome } = judge({ ...trouble(...told), [fact]: 'unknown' });
@@ -147,12 +157,44 @@ test('paper only ever sends it to the dealer: never milder for a recall or a war
 test('said aloud it tells which way to go, not only that somebody should look', () => {
   for (const told of every) {
     const { outcome, sentence, findings } = judge(trouble(...told));
-    const says = findings.find(({ id }) => id === 'trouble')?.says ?? '';
-    if (outcome !== 'see-to-it-yourself') expect(sentence).toContain(says);
+    const found = findings.find(({ id }) => id === 'trouble');
+    const said = outcome === 'need-not-stop-if' ? found?.proviso : found?.says;
+    if (outcome !== 'see-to-it-yourself') expect(sentence).toContain(said);
   }
 });
 
-const order = ['see-to-it-yourself', 'have-it-seen-to', 'cannot-say', 'stop-now'];
+test('each sign of danger has a sentence of its own, said first, and nothing milder after it', () => {
+  const firsts = signs
+    .filter((sign) => sign !== 'none')
+    .map((sign) => {
+      const facts = { ...trouble('tire', 'steady', 'on-the-road'), 'danger.sign': sign };
+      const { sentence, findings } = judge({ ...facts, 'hub.hottest': '260 °F' });
+      const wrong = findings.find(({ id }) => id === 'danger')?.wrong ?? '';
+      expect(sentence.startsWith(wrong)).toBe(true);
+      expect(sentence).not.toMatch(/nearest|book|hub/i);
+      return wrong;
+    });
+  expect(new Set(firsts).size).toBe(firsts.length);
+  for (const first of firsts) expect(first.split(/[.:,]/)[0]?.length).toBeLessThan(60);
+});
+
+test('upkeep is never a reason that it must not roll', () => {
+  for (const part of parts) {
+    for (const place of places) {
+      const { outcome, sentence } = judge(trouble(part, 'upkeep', place));
+      expect(['see-to-it-yourself', 'have-it-seen-to']).toContain(outcome);
+      expect(sentence).not.toMatch(/not roll|no further|tow it no/i);
+    }
+  }
+});
+
+const order = [
+  'see-to-it-yourself',
+  'have-it-seen-to',
+  'need-not-stop-if',
+  'cannot-say',
+  'stop-now',
+];
 const steady = trouble('furniture', 'upkeep', 'at-home');
 const degree = fc.integer({ min: 40, max: 400 });
 
@@ -166,8 +208,42 @@ test('the farther one hub stands off, the worse; which of the two was told first
       expect(level(hot + more, cool)).toBeGreaterThanOrEqual(level(hot, cool));
       expect(level(cool, hot)).toBe(level(hot, cool));
       const apart = hot - cool;
-      const wanted = apart >= 75 ? 'stop-now' : apart >= 40 ? 'have-it-seen-to' : order[0];
+      const isStop = apart >= 75 || hot >= 250;
+      const isCare = apart >= 40 || hot >= 180;
+      const wanted = isStop ? 'stop-now' : isCare ? 'have-it-seen-to' : order[0];
       expect(at(hot, cool).outcome).toBe(wanted);
+    }),
+    { numRuns: 100, seed },
+  );
+});
+
+const asRows = (readings: readonly number[]): FactsGiven => ({
+  ...steady,
+  'hub.readings': readings.map((each) => ({ temperature: `${each} °F` })),
+});
+
+test('hubs told one by one say the same in any order, and two of them the same as two numbers', () => {
+  const some = fc.array(degree, { minLength: 2, maxLength: 6 });
+  fc.assert(
+    fc.property(some, (readings) => {
+      const { outcome } = judge(asRows(readings));
+      expect(judge(asRows(readings.toReversed())).outcome).toBe(outcome);
+      const [a = 0, b = 0] = readings;
+      const two = { ...steady, 'hub.hottest': `${a} °F`, 'hub.coolest': `${b} °F` };
+      expect(judge(asRows([a, b])).outcome).toBe(judge(two).outcome);
+    }),
+    { numRuns: 100, seed },
+  );
+});
+
+test('one hub far over its mates is stop among any number of them; one far under them is a brake', () => {
+  const mates = fc.array(fc.integer({ min: 100, max: 130 }), { minLength: 3, maxLength: 5 });
+  fc.assert(
+    fc.property(mates, fc.integer({ min: 0, max: 5 }), (alike, at) => {
+      const hot = alike.toSpliced(at, 0, 205);
+      expect(judge(asRows(hot)).outcome).toBe('stop-now');
+      const cold = alike.map((each) => each + 40).toSpliced(at, 0, 60);
+      expect(judge(asRows(cold)).outcome).toBe('have-it-seen-to');
     }),
     { numRuns: 100, seed },
   );

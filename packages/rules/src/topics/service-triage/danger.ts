@@ -1,62 +1,172 @@
-import { part } from '../../engine/define/topic';
-import { custom } from '../../trade/bibliography/service-triage';
+import { findingOf, part } from '../../engine/define/topic';
+import { alarms, custom, signs } from '../../trade/bibliography/service-triage';
 import { gasTrade } from '../../trade/gas/index';
+import { alarmTable } from './alarm-table';
 
 /**
  * What is asked before anything else, and is stop whatever else may be so.
  *
- *     gas smelled, an alarm ──► out, then call
- *     smoke, hot, loose, tingling, water at the wires ──► stop
+ *     gas smelled, an alarm sounds ──► out, then call
+ *     smoke, ammonia, a tingle, wet outlets, hot, loose ──► each its own first word
+ *
+ * Nobody asked is a proviso where the trouble itself can hurt nobody, and unknown elsewhere.
  */
 export const danger = part({
   facts: {
     'gas.smell': gasTrade.facts['gas.smell'],
+    'alarm.heard': {
+      kind: 'choice',
+      options: ['quiet', 'chirps', 'sounds'],
+      label: 'What the alarm does',
+      noun: 'what the alarm does',
+      ask: 'Is the gas, carbon monoxide or smoke alarm quiet, does it chirp once in a while, or does it sound without stopping?',
+      where: 'there and now; the alarm’s own label says which pattern means what',
+    },
     'danger.sign': {
       kind: 'choice',
-      options: ['none', 'smoke-or-burning', 'hot', 'loose', 'tingling', 'water-at-the-wires'],
+      options: [
+        'none',
+        'smoke-or-burning',
+        'ammonia',
+        'tingling',
+        'water-at-the-wires',
+        'hot',
+        'loose',
+      ],
       label: 'Sign of danger',
-      noun: 'the sign of danger',
-      ask: 'Does anything smoke or smell of burning, is anything hot or loose that should not be, does the skin tingle when touched, does water run where wires are?',
+      noun: 'whether anything smokes, stings, tingles, is wet at the wires, hot or loose',
+      ask: 'Does anything smoke or smell of burning, does it sting in the nose by the refrigerator, does the skin tingle when touched, is an outlet wet or does water run where wires are, is anything hot or loose that should not be?',
       where: 'there and now, from where it is safe to look',
       means: 'If there are several, the first of them in this list counts.',
     },
   },
+  formulas: {
+    'alarm.sounds': {
+      label: 'An alarm sounds without stopping',
+      unit: 'yes-no',
+      is: "given(alarm.heard) && alarm.heard == 'sounds'",
+      source: alarms,
+    },
+    'gas.comesFirst': {
+      label: 'Gas comes before everything else',
+      unit: 'yes-no',
+      is: "gas.smell == 'yes' && (given(gas.smell) || !trouble.isMild)",
+      source: custom,
+    },
+    'danger.comesFirst': {
+      label: 'A sign of danger comes before everything else',
+      unit: 'yes-no',
+      is: "danger.sign != 'none' && (given(danger.sign) || !trouble.isMild)",
+      source: custom,
+    },
+    'danger.isUntold': {
+      label: 'Nobody asked for a sign of danger',
+      unit: 'yes-no',
+      is: "danger.sign != 'none' && !given(danger.sign)",
+      source: custom,
+    },
+  },
+  decisions: { 'alarm.means': alarmTable },
   findings: {
     smell: {
       label: 'Gas or an alarm',
       first: true,
       stop: {
-        when: { all: [{ fact: 'gas.smell', operator: 'equal', value: 'yes' }] },
+        when: "gas.smell == 'yes'",
         wrong: 'Everybody out now, touch no switch, no flame.',
         do: 'Shut the cylinder if it is on your way. From well away call the emergency number; nobody goes back in before a professional has found the leak, or where the carbon monoxide came from.',
+        proviso: 'nobody smells gas and no alarm sounds',
+      },
+      stopOpen: 'if',
+      unknown: {
+        when: 'gas.comesFirst',
+        wrong: 'Whether gas is smelled or an alarm sounds comes first.',
       },
       otherwise: 'No gas is smelled and no alarm sounds.',
       open: {
-        wrong:
-          'Ask it first: do you smell gas, does an alarm sound? In doubt out first, then call.',
+        wrong: 'Ask it first: do you smell gas, does an alarm sound?',
+        do: 'In doubt out first, then call.',
       },
       source: custom,
     },
+    alarm: findingOf('alarm.means', alarmTable, {
+      first: true,
+      askedBy: ['alarm.heard'],
+      open: {
+        wrong: 'It is not told whether the alarm chirps or sounds.',
+        because:
+          'A chirp once in a while asks for a battery; a sound that does not stop is gas, smoke or carbon monoxide.',
+        do: 'In doubt out first, then listen.',
+      },
+    }),
     danger: {
       label: 'Sign of danger',
       first: true,
-      stop: {
-        when: {
-          all: [
-            {
-              fact: 'danger.sign',
-              operator: 'in',
-              value: ['smoke-or-burning', 'hot', 'loose', 'tingling', 'water-at-the-wires'],
-            },
-          ],
+      askedBy: ['danger.sign'],
+      stop: [
+        {
+          when: "danger.sign == 'smoke-or-burning'",
+          wrong: 'Get everybody out and away from it.',
+          because: 'What smokes or smells of burning may be in flames within a minute.',
+          do: 'On the road, off the lane and behind the rail first. Then call the emergency number; an extinguisher only from the side of the way out.',
         },
-        wrong: 'Stop where it is safe.',
-        do: 'Smelled, hot or loose on the road is not driven on. With smoke get everybody out and away, then call the emergency number; with a tingle or with water at the wires keep everybody off the trailer, shut off the breaker at the site with dry hands on dry ground, or have the park do it, and touch nothing else.',
-      },
-      otherwise: 'Nothing smokes, is hot or loose, tingles, or stands in water.',
+        {
+          when: "danger.sign == 'ammonia'",
+          wrong: 'Everybody out and upwind: that sting is ammonia.',
+          because:
+            'An absorption refrigerator has leaked its cooling unit; it burns eyes and lungs, and with its hydrogen it can catch fire.',
+          do: 'Shut the cylinder if it is on your way, leave doors and vents open, touch no switch, and call the fire department if it is strong or anyone coughs. The refrigerator never runs again on any supply: its cooling unit is replaced.',
+        },
+        {
+          when: "danger.sign == 'tingling'",
+          wrong: 'Nobody touches the trailer: its skin is live.',
+          because: 'A tingle on dry ground kills on wet ground.',
+          do: 'Have the breaker at the site shut off, by the park or with dry hands on dry ground, then unplug, and leave it unplugged until an electrician has found the fault.',
+        },
+        {
+          when: "danger.sign == 'water-at-the-wires'",
+          wrong: 'Keep off what is wet: water and wires meet there.',
+          because:
+            'A wet outlet can be live to the touch, and goes on burning inside the wall once it is dry.',
+          do: 'Have the breaker at the site shut off, by the park or with dry hands on dry ground, and unplug; then stop the water. Nothing there is switched on before an electrician has opened and tested it.',
+        },
+        {
+          when: "danger.sign == 'hot'",
+          wrong: 'Stop where it is safe and leave what is hot alone.',
+          because: 'What is hot that should not be is on its way to fire or to falling off.',
+          do: 'A wheel cools by standing, never by water; a plug or a wire gets its breaker shut off first. It goes no further and is not used before someone qualified has found out why.',
+        },
+        {
+          when: "danger.sign == 'loose'",
+          wrong: 'Stop where it is safe: what is loose is about to come off.',
+          because: 'A wheel, a coupling or a load on the road kills others.',
+          do: 'It does not roll on, not even slowly, before it has been tightened by the manual and someone qualified has looked why it came loose.',
+        },
+      ],
+      otherwise: 'Nothing smokes, stings, tingles, is wet at the wires, hot or loose.',
       open: {
-        wrong: 'Find out from where it is safe.',
-        do: 'Smoke, heat, anything loose, a tingle, water at wires. Until then stop.',
+        wrong:
+          'It is not told whether anything smokes, stings, tingles, is wet at the wires, hot or loose.',
+        do: 'Find out from where it is safe, and stay there until then.',
+      },
+      source: signs,
+    },
+    'danger-untold': {
+      label: 'Nobody asked for a sign of danger',
+      unknown: {
+        when: 'danger.comesFirst && danger.isUntold',
+        wrong: 'Whether there is a sign of danger comes first.',
+      },
+      if: {
+        when: 'danger.isUntold',
+        wrong: 'Nobody asked for a sign of danger.',
+        proviso: 'nothing smokes, stings, tingles, is wet at the wires, hot or loose',
+      },
+      otherwise: 'Whether there is a sign of danger was asked.',
+      open: {
+        wrong:
+          'It is not told whether anything smokes, stings, tingles, is wet at the wires, hot or loose.',
+        do: 'Find out from where it is safe, and stay there until then.',
       },
       source: custom,
     },

@@ -1,17 +1,21 @@
 import { defineTopic, gather } from '../../engine/define/topic';
 import { custom, recalls, warrantyBooklet } from '../../trade/bibliography/service-triage';
 import { paper } from '../../trade/papers/paper';
+import { askings } from './askings';
+import { called } from './called';
 import { danger } from './danger';
-import { mates } from './mates';
+import { how } from './how';
+import { hubs } from './hubs';
+import { softTires } from './soft-tire';
 import { telling } from './telling';
 import { trouble } from './trouble';
 
-const parts = [danger, trouble, mates, paper, telling] as const;
+const parts = [danger, trouble, hubs, softTires, paper, telling] as const;
 
 /** Something is wrong with it: stop, nearest shop, dealer, or the owner’s own hands? */
 export const serviceTriage = defineTopic({
   id: 'service-triage',
-  version: '1.0.0',
+  version: '2.0.0',
   title: 'Service triage',
   question:
     'Something is wrong with it: stop now, drive carefully to the nearest shop, book with the dealer, or see to it yourself?',
@@ -21,6 +25,7 @@ export const serviceTriage = defineTopic({
   formulas: gather('formulas', parts),
   decisions: gather('decisions', parts),
   selections: gather('selections', parts),
+  simulations: gather('simulations', parts),
   limits: {},
   findings: gather('findings', parts),
   outcomes: {
@@ -30,9 +35,9 @@ export const serviceTriage = defineTopic({
       sentence: 'You may see to it yourself, with care.',
     },
     if: {
-      id: 'see-to-it-yourself-if',
-      words: 'see to it yourself if',
-      sentence: 'You may see to it yourself, with care',
+      id: 'need-not-stop-if',
+      words: 'need not stop if',
+      sentence: 'Nothing has to stop for it',
     },
     care: {
       id: 'have-it-seen-to',
@@ -43,12 +48,22 @@ export const serviceTriage = defineTopic({
     unknown: {
       id: 'cannot-say',
       words: 'cannot say',
-      sentence: 'That cannot be said yet; until it can, it does not roll.',
+      sentence: 'That cannot be said yet; what could hurt somebody is asked first.',
     },
   },
   apart: {},
-  headline: ['triage.path', 'hub.apart', 'tire.share', 'warranty.left'],
+  headline: [
+    'triage.path',
+    'alarm.means',
+    'hub.apart',
+    'hub.warmest',
+    'tire.share',
+    'warranty.left',
+  ],
   assumptions: [],
+  askings,
+  how,
+  called,
   cautions: [
     {
       says: 'Gas smelled or an alarm sounding: everybody out, no switch, no flame, then call.',

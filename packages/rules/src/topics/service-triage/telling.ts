@@ -7,7 +7,7 @@ export const telling = part({
     'telling.dangerFirst': {
       label: 'Somebody may be in danger',
       unit: 'yes-no',
-      is: "gas.smell == 'yes' || danger.sign != 'none'",
+      is: "gas.smell == 'yes' || alarm.sounds || danger.sign != 'none'",
       source: custom,
     },
     'telling.away': {
@@ -19,11 +19,11 @@ export const telling = part({
     'telling.measured': {
       label: 'Hubs or tires were measured',
       unit: 'yes-no',
-      is: 'given(hub.hottest) || given(hub.coolest) || given(tire.softest) || given(tire.mates)',
+      is: 'hub.isMeasured || tire.isMeasured',
       source: custom,
     },
     'telling.running': {
-      label: 'It is in what rolls',
+      label: 'The trouble is in what rolls',
       unit: 'yes-no',
       is: "trouble.in == 'wheel-or-hub' || trouble.in == 'tire' || trouble.in == 'brakes' || trouble.in == 'coupling' || trouble.in == 'frame-or-suspension' || trouble.in == 'sway'",
       source: custom,
@@ -85,6 +85,49 @@ export const telling = part({
           when: 'warranty.runs',
           amounts: {},
           because: 'Work done without it may not be paid.',
+          source: warrantyBooklet,
+        },
+      },
+      source: custom,
+    },
+    workshop: {
+      label: 'What to ask a workshop that does not know the trailer',
+      amounts: {},
+      items: {
+        kind: {
+          label: 'Whether it works on trailers of this kind, and may on gas, 120 volts or brakes',
+          when: 'telling.away',
+          amounts: {},
+          because: 'A car shop that has never adjusted a trailer’s brake learns on yours.',
+          source: custom,
+        },
+        day: {
+          label: 'When it can look, whether it comes to you, and where you may stand until then',
+          when: 'telling.away',
+          amounts: {},
+          because: 'A shop in two hours beats a better one next week when it cannot roll.',
+          source: custom,
+        },
+        price: {
+          label: 'What the first look costs, the hourly rate, and a written estimate before work',
+          when: 'telling.away',
+          amounts: {},
+          because: 'Far from home nobody goes to a second shop.',
+          source: custom,
+        },
+        sent: {
+          label:
+            'What you can send ahead: photographs, the plate of the part, readings, the axle’s label',
+          when: 'telling.away',
+          amounts: {},
+          because: 'It can order the part before you arrive.',
+          source: custom,
+        },
+        home: {
+          label: 'A call to your own dealer before anyone begins, and the old part to take along',
+          when: 'warranty.runs',
+          amounts: {},
+          because: 'The maker’s consent has to be there first, or nobody pays.',
           source: warrantyBooklet,
         },
       },

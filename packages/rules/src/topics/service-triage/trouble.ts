@@ -27,6 +27,7 @@ export const trouble = part({
         'furniture',
       ],
       label: 'What the trouble is in',
+      noun: 'what the trouble is in',
       ask: 'What is it about: what do you see, hear or miss, and on which part of the trailer?',
       where: 'told by the owner; a photograph helps',
       means:
@@ -46,15 +47,46 @@ export const trouble = part({
       kind: 'choice',
       options: ['on-the-road', 'at-camp', 'at-home'],
       label: 'Where the trailer stands',
+      noun: 'where the trailer stands',
       ask: 'Where is it: on the road or about to go, set up at a camp, or at home?',
       where: 'told by the owner',
     },
   },
   formulas: {
+    'triage.mustStand': {
+      label: 'A reading or a recall says that it stands',
+      unit: 'yes-no',
+      is: "hub.runsHot || tire.runsSoft || recall.found == 'do-not-drive'",
+      source: custom,
+    },
     'triage.graver': {
       label: 'Something graver comes first',
       unit: 'yes-no',
-      is: "gas.smell == 'yes' || danger.sign != 'none' || hub.runsHot || tire.runsSoft || recall.found == 'do-not-drive'",
+      is: 'gas.comesFirst || alarm.sounds || danger.comesFirst || triage.mustStand',
+      source: custom,
+    },
+    'triage.onlyReadings': {
+      label: 'Only readings, an alarm or a recall were told',
+      unit: 'yes-no',
+      is: "!given(trouble.in) && !given(trouble.degree) && (hub.isMeasured || tire.isMeasured || (given(alarm.heard) && alarm.heard == 'chirps') || (given(recall.found) && recall.found == 'open'))",
+      source: custom,
+    },
+    'trouble.isMild': {
+      label: 'The trouble itself hurts nobody',
+      unit: 'yes-no',
+      is: "triage.onlyReadings || trouble.degree == 'upkeep' || trouble.in == 'furniture' || (trouble.degree == 'steady' && (trouble.in == 'lights' || trouble.in == 'doors-or-awning' || trouble.in == 'slide-or-jacks'))",
+      source: custom,
+    },
+    'triage.isWatched': {
+      label: 'A hub is watched',
+      unit: 'yes-no',
+      is: 'hub.isWatched',
+      source: custom,
+    },
+    'triage.paper': {
+      label: 'A recall or the warranty sends it to the dealer',
+      unit: 'yes-no',
+      is: "recall.found == 'open' || warranty.asksFirst",
       source: custom,
     },
   },
@@ -62,8 +94,9 @@ export const trouble = part({
   findings: {
     trouble: findingOf('triage.trouble', troubleTable, {
       open: {
-        wrong: 'It may be one to stop for.',
-        do: 'Find out what it is in, whether it gets worse, and where the trailer stands; until then it does not roll.',
+        wrong: 'Which way it goes is still open.',
+        because: 'What holds it on the road, gas and 120 volts are stopped for; a hinge is not.',
+        do: 'Ask for signs of danger first, then what it is in, whether it grows worse, and where the trailer stands.',
       },
     }),
   },

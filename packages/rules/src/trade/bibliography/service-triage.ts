@@ -13,6 +13,12 @@ export const comparison: Source = {
   note: 'Comparison beats absolute numbers: hubs that carry alike get warm alike. How far one may stand off is a choice; a dealer may only make it stricter.',
 };
 
+export const hotHub: Source = {
+  class: 'house',
+  cite: 'Choice of the dealer',
+  note: 'How hot any hub may read on a touchless thermometer, all of them alike or not; a dealer may only make it stricter.',
+};
+
 export const printedLimit: Source = {
   class: 'common-practice',
   cite: 'Limit stated by the maker',
@@ -21,14 +27,28 @@ export const printedLimit: Source = {
 
 export const softTire: Source = {
   class: 'from-memory',
-  cite: 'Tire makers’ service guides: a tire run at 80 % of its pressure or less counts as run flat',
-  note: 'From memory.',
+  cite: '29 CFR 1910.177',
+  section:
+    'a tire run at 80 % of its recommended pressure or less is deflated and taken off before it is filled',
+  note: 'From memory; written for truck wheels, and custom of the trade for trailers.',
 };
 
 export const softHouse: Source = {
   class: 'house',
   cite: 'Choice of the dealer',
   note: 'From when on a tire that is softer than its mates is looked at.',
+};
+
+export const alarms: Source = {
+  class: 'from-memory',
+  cite: 'U.S. Fire Administration and Consumer Product Safety Commission, safety sheets on alarms',
+  note: 'From memory: a chirp now and then is a weak battery or an alarm past its date; an alarm that sounds is left for fresh air first.',
+};
+
+export const signs: Source = {
+  class: 'from-memory',
+  cite: 'Custom of the trade; safety sheets on fire, electric shock and anhydrous ammonia',
+  note: 'From memory. The emergency number and whoever answers it win.',
 };
 
 export const warrantyBooklet: Source = {

@@ -53,6 +53,7 @@ export const connection = part({
     'gas.smell': {
       kind: 'yes-no',
       label: 'Gas is smelled, or an alarm sounds',
+      noun: 'whether gas is smelled or an alarm sounds',
       ask: 'Do you smell gas, or does the gas or carbon monoxide alarm sound?',
       where: 'there and now',
     },

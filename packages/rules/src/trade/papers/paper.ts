@@ -29,6 +29,7 @@ export const paper = part({
       kind: 'choice',
       options: ['none', 'open', 'do-not-drive'],
       label: 'Open recall',
+      noun: 'whether a recall is open',
       ask: 'Is a recall open on it? It is looked up by the identification number.',
       where:
         'the government’s recall site, or the maker; the number is on the label at the front left',
@@ -65,8 +66,9 @@ export const paper = part({
       label: 'Warranty',
       askedBy: ['warranty.length', 'trailer.owned'],
       care: {
-        when: { all: [{ fact: 'warranty.asksFirst', operator: 'equal', value: 'yes' }] },
+        when: 'warranty.asksFirst',
         wrong: 'The warranty still runs.',
+        because: 'Work done without the maker’s consent may not be paid.',
         do: 'Ask who must agree before anyone works on it, you included, and keep what you write and pay.',
       },
       otherwise:
@@ -79,19 +81,24 @@ export const paper = part({
     },
     recall: {
       label: 'Open recall',
+      noun: 'whether a recall is open',
       askedBy: ['recall.found'],
       stop: {
-        when: { all: [{ fact: 'recall.found', operator: 'equal', value: 'do-not-drive' }] },
-        wrong: 'The recall says not to drive or use it until mended.',
-        do: 'It stays where it is, and the maker has it fetched or comes.',
+        when: "recall.found == 'do-not-drive'",
+        wrong: 'The recall says not to drive or use it until it is mended.',
+        do: 'Leave it where it is; the maker comes, or has it fetched.',
       },
       care: {
-        when: { all: [{ fact: 'recall.found', operator: 'equal', value: 'open' }] },
-        wrong: 'A recall is open.',
-        do: 'Book it with a dealer of that make; it is mended free of charge, warranty or not.',
+        when: "recall.found == 'open'",
+        wrong: 'A recall is open on it.',
+        because: 'It is mended free of charge, warranty or not.',
+        do: 'Book it with a dealer of that make.',
       },
       otherwise: 'No recall is open on it.',
-      open: { wrong: 'Look the recall up by the identification number before it rolls.' },
+      open: {
+        wrong: 'Nobody knows whether a recall is open.',
+        do: 'Look it up by the identification number; it takes a minute.',
+      },
       source: recalls,
     },
   },

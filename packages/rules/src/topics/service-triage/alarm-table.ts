@@ -1,0 +1,33 @@
+import type { Decision } from '../../engine/define/shapes';
+import { alarms } from '../../trade/bibliography/service-triage';
+
+/** An alarm that sounds is believed; one that chirps once in a while speaks of itself. */
+export const alarmTable: Decision = {
+  label: 'What the alarm means',
+  hit: 'unique',
+  on: ['alarm.heard'],
+  rows: [
+    { when: ['quiet'], gives: 'nothing' },
+    { when: ['chirps'], gives: 'the-alarm-itself' },
+    { when: ['sounds'], gives: 'out-then-call' },
+  ],
+  results: {
+    nothing: { label: 'nothing', level: 'ok', says: 'The alarm is quiet.' },
+    'the-alarm-itself': {
+      label: 'the alarm itself: a weak battery, or its years are over',
+      level: 'if',
+      says: 'A chirp once in a while is the alarm itself: its battery is weak, or its years are over.',
+      because: 'An alarm that is taken down to have peace warns nobody.',
+      do: 'Give it a fresh battery, press its test button, and read the date on its back: past it, it is replaced. If it sounds without stopping or anyone has a headache, everybody out first.',
+      proviso: 'the alarm only chirps once in a while and nobody feels unwell',
+    },
+    'out-then-call': {
+      label: 'out, then call',
+      level: 'stop',
+      says: 'Everybody out into fresh air now, touch no switch, no flame.',
+      because: 'An alarm that sounds without stopping is believed: carbon monoxide has no smell.',
+      do: 'From well away call the emergency number, and say so if anyone feels dizzy or sick. Nobody goes back in before a professional has found where it came from.',
+    },
+  },
+  source: alarms,
+};

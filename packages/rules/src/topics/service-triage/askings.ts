@@ -1,0 +1,45 @@
+import type { Asking } from '../../engine/define/shapes';
+
+/** What people ask a service desk; what they told says which of it is answered first. */
+export const askings = {
+  alarm: {
+    label: 'The alarm beeps: what does it mean?',
+    results: ['alarm.means', 'finding.alarm'],
+    impliedBy: ['alarm.heard'],
+    says: 'What the alarm means: {alarm.means}.',
+  },
+  hubs: {
+    label: 'How hot may a hub get?',
+    results: ['hub.apart', 'hub.warmest', 'finding.hubs'],
+    impliedBy: ['hub.readings', 'hub.hottest', 'hub.coolest'],
+    says: 'The hubs lie {hub.apart} apart and the warmest reads {hub.warmest}: {hub.stopFrom} apart is stop, and so is {hub.hotStop} on any of them.',
+  },
+  tires: {
+    label: 'One tire is softer: may I fill it and go?',
+    results: ['tire.share', 'finding.soft-tire'],
+    impliedBy: ['tire.softest'],
+    says: 'It has {tire.share} of its mates’ pressure: at {tire.runFlat} or less it counts as run flat.',
+  },
+  way: {
+    label: 'What do I do now?',
+    results: ['triage.path', 'triage.trouble'],
+    impliedBy: ['trouble.in', 'trouble.degree', 'danger.sign', 'gas.smell'],
+    says: 'What to do now: {triage.path}.',
+  },
+  recall: {
+    label: 'Is there a recall, and who mends it?',
+    results: ['finding.recall', 'triage.path'],
+    impliedBy: ['recall.found'],
+  },
+  warranty: {
+    label: 'Does the warranty pay?',
+    results: ['warranty.left', 'finding.warranty'],
+    impliedBy: ['warranty.length', 'trailer.owned'],
+    says: 'Left of the warranty: {warranty.left}.',
+  },
+  phone: { label: 'What do I say on the phone?', results: ['phone'] },
+  workshop: {
+    label: 'We are far from home: what do I ask the workshop there?',
+    results: ['workshop', 'evidence'],
+  },
+} satisfies Record<string, Asking>;
