@@ -151,7 +151,7 @@ describe('rigs at the counter', () => {
     expect(of('vehicle.placardPayload')?.together).toEqual(['trailer.dryTongueWeight']);
     expect(of('trailer.dryTongueWeight')?.together).toEqual(['vehicle.placardPayload']);
     expect(of('vehicle.placardPayload')?.says).toBe(
-      'Decides “payload” together with “dry tongue weight”: below 585 lb the answer is “does not fit”, whatever else is found.',
+      'Decides “payload” together with the dry tongue: below 585 lb the answer is “does not fit”, whatever else is found.',
     );
     // The tongue closes a limit of its own besides, so it is asked first.
     expect(missing[0]?.fact).toBe('trailer.dryTongueWeight');

@@ -106,7 +106,8 @@ export function assemble(topic: Topic, asked: Asked, asOf: string, decided: Deci
   const findings = findingAnswers({ compiled, run, say }, states, holding);
   const binding = bindingLimit(compiled, run, limits);
   const setting = { compiled, inputs, parameters: inBase(numbers, asOf) };
-  const missing = level === 'unknown' || level === 'if' ? missingFacts(setting, run, states) : [];
+  const missing =
+    level === 'unknown' || level === 'if' ? missingFacts(setting, run, states, say) : [];
   const apart = Object.entries(topic.apart).map(
     ([id, name]) => [id, apartIn(compiled, run, name)] as const,
   );

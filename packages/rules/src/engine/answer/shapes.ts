@@ -66,6 +66,7 @@ export type Missing = {
   /** The share of its plausible values that settle the verdict, 0 to 1. */
   readonly settles: number;
   readonly says: string;
+  readonly message: Sayable;
 };
 
 export type Assumed = {

@@ -28,6 +28,8 @@ export type QuantityFact = FactWords & {
   readonly kind: 'quantity';
   /** A unit symbol, or '' for a count. */
   readonly unit: string;
+  /** How many there are of something: nothing lies between two counts. */
+  readonly counted?: boolean;
   /** The least and most it can sensibly be, in `unit`; outside is refused. */
   readonly least: number;
   readonly most: number;

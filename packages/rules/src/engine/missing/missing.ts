@@ -2,6 +2,8 @@ import { rounded } from '../../quantity';
 import type { Missing } from '../answer/shapes';
 import type { State } from '../define/shapes';
 import type { Run } from '../formula/run';
+import type { Say } from '../words/value';
+import { text } from '../words/value';
 import { type OpenDecision, openDecisions, type Setting } from './open';
 import { largestKnown, type Plausible, plausible } from './plausible';
 import { type Deciding, missingSays } from './says';
@@ -65,18 +67,23 @@ function firstTip(deciding: readonly Deciding[]): Tip | undefined {
   }, undefined);
 }
 
-function told({ compiled: { topic } }: Setting, { fact, deciding, settles }: Weighed): Missing[] {
+function told(
+  { compiled: { topic } }: Setting,
+  { fact, deciding, settles }: Weighed,
+  say: Say,
+): Missing[] {
   const declared = topic.facts[fact];
   if (!declared) return [];
+  const message = missingSays(topic, fact, deciding);
   const { label, ask, where } = declared;
   const tip = firstTip(deciding);
   const stopping = [...new Set(deciding.flatMap((each) => each.stopping))];
   return [
     {
       fact,
-      label,
-      ask,
-      where,
+      label: say(text(label)),
+      ask: say(text(ask)),
+      where: say(text(where)),
       decides: deciding.map(({ of }) => of),
       tips: tip
         ? { lo: tip.lo, hi: tip.hi, unit: tip.unit }
@@ -85,7 +92,8 @@ function told({ compiled: { topic } }: Setting, { fact, deciding, settles }: Wei
           : null,
       together: [...new Set(deciding.flatMap((each) => each.together))],
       settles: rounded(settles),
-      says: missingSays(topic, fact, deciding),
+      says: say(message),
+      message,
     },
   ];
 }
@@ -101,6 +109,7 @@ export function missingFacts(
   setting: Setting,
   run: Run,
   states: ReadonlyMap<string, State>,
+  say: Say,
 ): readonly Missing[] {
   const decisions = openDecisions(setting, run, states);
   const largest = largestKnown(setting, run, decisions);
@@ -120,5 +129,5 @@ export function missingFacts(
   return [...values.keys()]
     .flatMap((fact) => weigh(setting, decisions, fact, values) ?? [])
     .toSorted((a, b) => score(b) - score(a))
-    .flatMap((weighed) => told(setting, weighed));
+    .flatMap((weighed) => told(setting, weighed, say));
 }

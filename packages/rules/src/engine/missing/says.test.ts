@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { shelf } from '../define/small-topic.fixture';
+import { say } from '../words/say';
 import { type Deciding, missingSays } from './says';
 
 const { stop } = shelf.outcomes;
@@ -13,7 +14,7 @@ const boxes: Deciding = {
   together: [],
 };
 const says = (deciding: Partial<Deciding>, topic = notYet) =>
-  missingSays(topic, 'box.weight', [{ ...boxes, ...deciding }]);
+  say(missingSays(topic, 'box.weight', [{ ...boxes, ...deciding }]));
 
 describe('what decides is said so that the words of any outcome fit', () => {
   test('where it tips', () => {
@@ -32,7 +33,7 @@ describe('what decides is said so that the words of any outcome fit', () => {
     const { facts } = notYet;
     const weight = facts['box.weight'];
     if (weight?.kind !== 'quantity') throw new Error('A box has no weight.');
-    const count = { ...weight, unit: '', ask: 'How many boxes are there?' };
+    const count = { ...weight, unit: '', counted: true };
     const topic = { ...notYet, facts: { ...facts, 'box.weight': count } };
     const tip = { lo: 1.317, hi: 1.317, unit: '' };
     const below = says({ edges: { tip: { ...tip, side: 'below' } } }, topic);
@@ -56,7 +57,7 @@ describe('what decides is said so that the words of any outcome fit', () => {
 
   test('with what it decides only together', () => {
     expect(says({ together: ['box.weight', 'shelf.braced'] })).toBe(
-      'Decides “boxes” only together with “a fact” and “a fact”.',
+      'Decides “boxes” only together with a fact and a fact.',
     );
   });
 });

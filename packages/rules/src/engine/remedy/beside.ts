@@ -2,6 +2,8 @@ import { type Asked, reckoned } from '../answer/answer';
 import type { FactsGiven } from '../check/given';
 import { InputError } from '../check/problem';
 import type { Topic } from '../define/shapes';
+import { message } from '../words/message';
+import { own, type Sayable, text } from '../words/value';
 import { type Bench, benchOf, type Judged, judge, worth } from './trial';
 
 /** Another question that the same facts answer. */
@@ -46,7 +48,7 @@ export function upsetElsewhere(
   others: readonly Other[],
   after: FactsGiven,
   asOf: string,
-): readonly string[] {
+): readonly Sayable[] {
   return others.flatMap(({ topic, bench, before }) => {
     const then = judgedIn(topic, bench, after, asOf);
     if (!then) return [];
@@ -55,7 +57,8 @@ export function upsetElsewhere(
       if (state === 'not-asked' || was === 'not-asked' || worth[state] <= worth[was]) return [];
       const id = of.slice(of.indexOf('.') + 1);
       const entry = of.startsWith('limit.') ? topic.limits[id] : topic.findings[id];
-      return [`${entry?.label ?? id} (${topic.title})`];
+      const label = entry ? text(entry.label) : own(id);
+      return [message('in-topic', { label, topic: text(topic.title) })];
     });
   });
 }

@@ -1,39 +1,40 @@
-import { rounded, show } from '../../quantity';
+import { rounded } from '../../quantity';
 import { endsOf } from '../answer/named';
-import { listed } from '../answer/phrases';
 import type { Inputs } from '../formula/values';
+import { message } from '../words/message';
+import type { Sayable } from '../words/value';
 import type { NoHelp } from './shapes';
 import { type Bench, inTheWay, type Judged, judge, upset, worth } from './trial';
 import type { Way } from './way';
 import { barred } from './ways';
-import { changeOf, instruction, labelOf } from './words';
-
-const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+import { changeOf, instruction, nameOf } from './words';
 
 /** What a change does to one thing that stands in the way, by its numbers before and after. */
-function effect(bench: Bench, of: string, before: Judged, after: Judged): string {
-  const name = lower(labelOf(bench.topic, of));
+function effect(bench: Bench, of: string, before: Judged, after: Judged): Sayable {
+  const name = nameOf(bench.topic, of);
   const limit = bench.topic.limits[of.slice('limit.'.length)];
   const still = after.states.get(of) ?? 'ok';
   const level = before.states.get(of) ?? 'ok';
   if (!of.startsWith('limit.') || !limit) {
-    return still === level ? `it changes nothing about ${name}` : `it settles ${name}`;
+    return message(still === level ? 'changes-nothing' : 'settles', { name });
   }
-  const [was, is] = [before, after].map(({ run }) => ({
+  const at = ({ run }: Judged) => ({
     used: endsOf(bench.compiled, run, limit.used),
     limit: endsOf(bench.compiled, run, limit.limit),
-  }));
-  if (!was || !is) return '';
-  const over = (at: typeof was): number => rounded(at.used.hi - at.limit.lo);
-  const [then, now] = [was.used, is.used].map((at) => show(at, at.unit, bench.units));
-  const against = show(is.limit, is.limit.unit, bench.units);
-  if (over(was) === over(is)) return `it does nothing for ${name}, ${now} of ${against} as before`;
-  if (over(is) > over(was))
-    return `${name} goes from ${then} to ${now} of ${against}, and that is worse`;
-  if (still === level) {
-    return `${name} goes from ${then} to ${now} of ${against}, and that is not enough`;
-  }
-  return `${name} comes right`;
+  });
+  const [was, is] = [at(before), at(after)];
+  const over = ({ used, limit: most }: ReturnType<typeof at>): number => rounded(used.hi - most.lo);
+  const style = 'exact';
+  const [now, most] = [
+    { ...is.used, style },
+    { ...is.limit, style },
+  ] as const;
+  if (over(was) === over(is)) return message('does-nothing', { name, now, most });
+  const from = { ...was.used, style } as const;
+  if (over(is) > over(was)) return message('makes-worse', { name, from, now, most });
+  return still === level
+    ? message('not-enough', { name, from, now, most })
+    : message('comes-right', { name });
 }
 
 /** Why a change does not help, reckoned from what it does as far as it goes. */
@@ -42,16 +43,16 @@ function whyNot(
   before: Judged,
   after: Judged,
   rights: readonly string[] = [],
-): string {
+): Sayable {
   const inWay = inTheWay(before, before.level);
-  const parts = inWay.map((of) => effect(bench, of, before, after));
-  const broken = [...after.states].flatMap(([of, state]) =>
-    state !== 'not-asked' && worth[state] >= worth[before.level] && !inWay.includes(of) ? [of] : [],
+  const of = inWay.map((each) => effect(bench, each, before, after));
+  const broken = [...after.states].flatMap(([each, state]) =>
+    state !== 'not-asked' && worth[state] >= worth[before.level] && !inWay.includes(each)
+      ? [each]
+      : [],
   );
   const all = new Set([...broken, ...upset(after, before, rights)]);
-  const names = [...all].map((of) => lower(labelOf(bench.topic, of)));
-  const but = names.length === 0 ? '' : `; but then it fails on ${listed(names)}`;
-  return `${parts.join('; ')}${but}`;
+  return message('why-not', { of, fails: [...all].map((each) => nameOf(bench.topic, each)) });
 }
 
 /** A change as far as it goes one way, that turns nothing on that way. */
@@ -76,9 +77,11 @@ export function noHelpOf(
   return vain.map(({ way, x }) => {
     const after = judge(bench, way.edit(inputs, x));
     const { rights } = way.change;
-    const why = barred(inputs, way.change) ?? `${whyNot(bench, before, after, rights)}.`;
-    const turns = worth[after.level] < worth[before.level];
-    const lead = turns ? 'That will not do' : 'That does not turn it';
-    return { ...changeOf(way, x), says: `${instruction(way, x, bench.units)} ${lead}: ${why}` };
+    const told = message('no-help', {
+      change: instruction(way, x),
+      turns: worth[after.level] < worth[before.level],
+      why: barred(inputs, way.change) ?? whyNot(bench, before, after, rights),
+    });
+    return { ...changeOf(way, x), says: bench.say(told), message: told };
   });
 }

@@ -1,8 +1,9 @@
 import { type Asked, reckoned, today } from '../answer/answer';
-import { listed } from '../answer/phrases';
 import type { FactsGiven } from '../check/given';
 import type { Level, Topic } from '../define/shapes';
 import type { Inputs } from '../formula/values';
+import { message } from '../words/message';
+import { type Say, type Sayable, text } from '../words/value';
 import { othersOf, upsetElsewhere } from './beside';
 import { givenAfter } from './edits';
 import { noHelpOf, type Vain, vainOf } from './no-help';
@@ -49,23 +50,30 @@ function confirmed({ bench, asOf }: Case, facts: FactsGiven, level: Level): bool
   return judge(bench, inputs).level === level;
 }
 
-const spoken = (of: Case, ways: readonly (readonly [Way, number])[], level: Level): string => {
+type Worded = Pick<Remedy, 'says' | 'message' | 'outcome' | 'words'>;
+
+/** What is said of changes that come to a level. */
+function worded(of: Case, ways: readonly (readonly [Way, number])[], level: Level): Worded {
+  const { topic, say } = of.bench;
+  const { id, words } = topic.outcomes[level];
   const reminders = ways.flatMap(([{ change }]) => reminder(of.inputs, change) ?? []);
-  const said = ways.map(([way, x]) => instruction(way, x, of.bench.units));
-  const then = `Then: ${of.bench.topic.outcomes[level].words}.`;
-  return [...said, then, ...new Set(reminders)].join(' ');
-};
+  const told = message('remedy', {
+    changes: ways.map(([way, x]) => instruction(way, x)),
+    outcome: text(words),
+    reminders: reminders.filter(
+      (each, i) => reminders.findIndex((r) => r.text === each.text) === i,
+    ),
+  });
+  return { says: say(told), message: told, outcome: id, words: say(text(words)) };
+}
 
 function remedyOf(of: Case, way: Way, x: number, level: Level): readonly Remedy[] {
   const facts = changedFacts(of, [way], way.edit(of.inputs, x));
   if (!confirmed(of, facts, level)) return [];
-  const { id, words } = of.bench.topic.outcomes[level];
   return [
     {
       ...changeOf(way, x),
-      says: spoken(of, [[way, x]], level),
-      outcome: id,
-      words,
+      ...worded(of, [[way, x]], level),
       asks: way.change.asks,
       size: way.size(x),
       source: way.change.source,
@@ -78,20 +86,14 @@ function remedyOfPair(of: Case, pair: Pair): readonly Remedy[] {
   const { first, second, x, y, level } = pair;
   const facts = changedFacts(of, [first, second], pair.edit(of.inputs));
   if (!confirmed(of, facts, level)) return [];
-  const { id, words } = of.bench.topic.outcomes[level];
+  const both = [
+    [first, x],
+    [second, y],
+  ] as const;
   return [
     {
       ...changeOf(first, x),
-      says: spoken(
-        of,
-        [
-          [first, x],
-          [second, y],
-        ],
-        level,
-      ),
-      outcome: id,
-      words,
+      ...worded(of, both, level),
       asks: Math.max(first.change.asks, second.change.asks),
       size: first.size(x) + second.size(y),
       source: first.change.source,
@@ -104,7 +106,8 @@ function remedyOfPair(of: Case, pair: Pair): readonly Remedy[] {
 /** Changes that upset nothing elsewhere, and those that do, told with what it is. */
 function apart(
   found: readonly Remedy[],
-  upsets: (each: Remedy) => readonly string[],
+  upsets: (each: Remedy) => readonly Sayable[],
+  say: Say,
 ): readonly [readonly Remedy[], readonly NoHelp[]] {
   const harmless: Remedy[] = [];
   const harmful: NoHelp[] = [];
@@ -113,6 +116,7 @@ function apart(
     if (broken.length === 0) harmless.push(each);
     else {
       const { fact, row, rowName, column, shown, from, to } = each;
+      const told = message('worse-elsewhere', { remedy: each.message, of: broken });
       harmful.push({
         fact,
         ...(row !== undefined && { row }),
@@ -121,7 +125,8 @@ function apart(
         ...(shown !== undefined && { shown }),
         from,
         to,
-        says: `${each.says} But that makes something else worse: ${listed(broken)}.`,
+        says: say(told),
+        message: told,
       });
     }
   }
@@ -163,7 +168,7 @@ const isPartOfVain = ({ change, row }: Way, vain: readonly Vain[]): boolean =>
  */
 export function remedies(topic: Topic, asked: Asked, beside: readonly Topic[] = []): Remedies {
   const asOf = asked.asOf ?? today();
-  const bench = benchOf(topic, asOf, asked.units);
+  const bench = benchOf(topic, asOf, asked);
   const { inputs } = reckoned(topic, asked, asOf);
   const before = judge(bench, inputs);
   const outcome = topic.outcomes[before.level].id;
@@ -183,7 +188,8 @@ export function remedies(topic: Topic, asked: Asked, beside: readonly Topic[] = 
       return found;
     });
   const others = othersOf(topic, beside, asked, asOf);
-  const [harmless, harmful] = apart(single, (each) => upsetElsewhere(others, each.facts, asOf));
+  const upsets = (each: Remedy) => upsetElsewhere(others, each.facts, asOf);
+  const [harmless, harmful] = apart(single, upsets, bench.say);
   const ranked = withoutWholeRows(harmless).toSorted((a, b) => a.asks - b.asks || a.size - b.size);
   const pair = ranked.length > 0 ? undefined : smallestPair({ bench, inputs, before, ways: open });
   const paired = pair ? remedyOfPair(of, pair) : ranked;

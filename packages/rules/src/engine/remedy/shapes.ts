@@ -1,6 +1,7 @@
 import type { Ends } from '../answer/shapes';
 import type { FactsGiven } from '../check/given';
 import type { Source } from '../define/source';
+import type { Sayable } from '../words/value';
 
 /** A value before or after: a range in a unit, an option, `none` for a row left out, null: untold. */
 export type Told = Ends | string | null;
@@ -21,6 +22,7 @@ export type FactChange = {
 export type Remedy = FactChange & {
   /** The change as an instruction, and what comes out then. */
   readonly says: string;
+  readonly message: Sayable;
   /** The outcome it yields, as an answer names it; seen by judging the changed facts again. */
   readonly outcome: string;
   readonly words: string;
@@ -36,7 +38,7 @@ export type Remedy = FactChange & {
 };
 
 /** A change that, as far as it goes, does not turn the outcome, or turns it and upsets something. */
-export type NoHelp = FactChange & { readonly says: string };
+export type NoHelp = FactChange & { readonly says: string; readonly message: Sayable };
 
 export type Remedies = {
   /** What the facts as they are come to. */

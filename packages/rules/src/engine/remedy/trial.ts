@@ -1,4 +1,3 @@
-import type { UnitSystem } from '../../quantity';
 import { compiledOf } from '../answer/answer';
 import { verdictLevel } from '../answer/grounds';
 import { allStates } from '../answer/levels';
@@ -10,21 +9,23 @@ import type { Condition, Level, State, Topic } from '../define/shapes';
 import type { Compiled } from '../formula/compile';
 import { type ParameterValues, type Run, run as reckonRun } from '../formula/run';
 import type { Inputs } from '../formula/values';
+import { sayer, type Voice } from '../words/say';
+import type { Say } from '../words/value';
 
 /** One topic on one day, ready to judge facts without any trace. */
 export type Bench = {
   readonly topic: Topic;
   readonly compiled: Compiled;
   readonly parameters: ParameterValues;
-  /** In which units sentences are written. */
-  readonly units: UnitSystem;
+  /** Puts sentences into words. */
+  readonly say: Say;
 };
 
-export const benchOf = (topic: Topic, asOf: string, units: UnitSystem = 'us'): Bench => ({
+export const benchOf = (topic: Topic, asOf: string, voice: Voice = {}): Bench => ({
   topic,
   compiled: compiledOf(topic),
   parameters: inBase(parametersOn(topic, asOf), asOf),
-  units,
+  say: sayer(voice),
 });
 
 export type Judged = {

@@ -54,7 +54,7 @@ export const isPointInput = (input: NumberInput | undefined): input is NumberInp
 export function rowNameIn({ given }: Place, fact: string, row: number): string {
   const rows = given[fact];
   const name = typeof rows === 'object' && !('lo' in rows) ? rows[row]?.label : undefined;
-  return typeof name === 'string' && name !== '' ? name : `row ${row + 1}`;
+  return typeof name === 'string' ? name : '';
 }
 
 export function rowsOf({ bench, inputs }: Place, fact: string, column: string) {

@@ -1,6 +1,7 @@
 import { endsOf } from '../answer/named';
 import type { Change, Leave, Scale, SetTo } from '../define/changes';
 import type { Input, Inputs, NumberInput } from '../formula/values';
+import { type Text, text } from '../words/value';
 import { edited, exactInput, withCell, withoutRow } from './edits';
 import { lessOf, shifting } from './lines';
 import type { Told } from './shapes';
@@ -128,12 +129,12 @@ export function applies(inputs: Inputs, { onlyIf }: Change): boolean {
 }
 
 /** Why the effect of a change cannot be reckoned in this case; undefined where it can. */
-export const barred = (inputs: Inputs, { unlessKnown }: Change): string | undefined =>
-  unlessKnown && isKnown(inputs, unlessKnown.fact) ? unlessKnown.says : undefined;
+export const barred = (inputs: Inputs, { unlessKnown }: Change): Text | undefined =>
+  unlessKnown && isKnown(inputs, unlessKnown.fact) ? text(unlessKnown.says) : undefined;
 
 /** What a change makes stale in this case, in words. */
-export const reminder = (inputs: Inputs, { remind }: Change): string | undefined =>
-  remind && isKnown(inputs, remind.known) ? remind.says : undefined;
+export const reminder = (inputs: Inputs, { remind }: Change): Text | undefined =>
+  remind && isKnown(inputs, remind.known) ? text(remind.says) : undefined;
 
 /** Everything that could be changed in a case, in the order of the topic and of the rows. */
 export function allWays(place: Place): readonly Way[] {

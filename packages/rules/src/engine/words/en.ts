@@ -3,11 +3,13 @@ import { catalogue } from './en/catalogue';
 import { finding } from './en/finding';
 import { small } from './en/grammar';
 import { house } from './en/house';
+import { missing } from './en/missing';
+import { remedy } from './en/remedy';
 import { sentence } from './en/sentence';
 import { readAloud, spokenQuantity } from './en/spoken';
 import type { Language } from './language';
 
-export const words = { ...sentence, ...finding, ...catalogue, ...house };
+export const words = { ...sentence, ...finding, ...catalogue, ...house, ...missing, ...remedy };
 
 const between = { written: ' ', print: '\u00a0' } as const;
 

@@ -78,6 +78,7 @@ export const claim = part({
       unit: '',
       least: 0,
       most: 20,
+      counted: true,
       ask: 'How many claims were there in the last five years?',
       where: 'told by the owner',
     },

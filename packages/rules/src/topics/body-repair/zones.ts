@@ -35,6 +35,7 @@ const countOf = (label: string): QuantityFact => ({
   unit: '',
   least: 0,
   most: 40,
+  counted: true,
   ask: `How many segments of the ${label} are torn, creased or holed?`,
   where: 'walk around it: a segment runs from seam to seam; a small dent that can stay is none',
   silent: { value: 0, says: `No segment of the ${label} is counted.`, source: custom, quiet: true },

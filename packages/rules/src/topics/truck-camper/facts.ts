@@ -32,6 +32,7 @@ export const truckFacts = part({
       exact: true,
       label: 'Seats with a belt',
       noun: 'the number of seats with a belt',
+      counted: true,
       ask: 'How many seating positions does the door label count?',
       where: 'tire-and-loading label in the driver’s door opening',
     },

@@ -46,6 +46,7 @@ export const demand = part({
       unit: '',
       least: 1,
       most: 200,
+      counted: true,
       ask: 'For how many nights must the gas last?',
       where: 'told by the owner',
       silent: { value: 1, says: 'It must last one night.', source: custom, quiet: true },

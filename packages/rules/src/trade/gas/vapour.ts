@@ -52,6 +52,7 @@ export const vapour = part({
       unit: '',
       least: 1,
       most: 6,
+      counted: true,
       ask: 'How many cylinders feed the regulator at the same time?',
       where: 'open valves; a changeover regulator draws from one',
       silent: { value: 1, says: 'One cylinder feeds at a time.', source: custom, quiet: true },

@@ -45,6 +45,7 @@ export const trailerFacts = part({
       label: 'Axles',
       noun: 'the number of axles',
       exact: true,
+      counted: true,
       ask: 'How many axles does the trailer have?',
       where: 'a look at the trailer',
     },

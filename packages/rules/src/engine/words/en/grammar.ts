@@ -1,3 +1,5 @@
+import type { Say, Sayable } from '../value';
+
 /** The first letter large, as at the beginning of a sentence. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
@@ -22,3 +24,7 @@ const smallNumbers = [
 
 /** A small count in letters. */
 export const inLetters = (count: number): string => smallNumbers[count] ?? `${count}`;
+
+/** In quotation marks, which nobody hears. */
+export const quoted = (value: Sayable, say: Say): string =>
+  say.medium === 'spoken' ? say(value) : `“${say(value)}”`;
