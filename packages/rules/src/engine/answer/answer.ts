@@ -2,6 +2,7 @@ import { readFacts } from '../check/facts';
 import type { FactsGiven } from '../check/given';
 import { sayProblem } from '../check/messages';
 import { InputError } from '../check/problem';
+import { refuseUnsound } from '../check/sound';
 import { conditionRules } from '../condition/rules';
 import { rulesHolding } from '../condition/walk';
 import type { Topic } from '../define/shapes';
@@ -43,6 +44,7 @@ const compiledTopics = new WeakMap<Topic, Compiled>();
 export function compiledOf(topic: Topic): Compiled {
   const before = compiledTopics.get(topic);
   if (before) return before;
+  refuseUnsound(topic);
   const made = compile(topic);
   compiledTopics.set(topic, made);
   return made;

@@ -27,10 +27,15 @@ function refusal(value: unknown): InputError {
   return new InputError([problem], sayProblem);
 }
 
-/** The formulas that limits and the like add of themselves are published too; they are left out. */
+/**
+ * The formulas that limits and the like add of themselves are published too; those that they would
+ * still add alike are left out, and those reckoned otherwise then stay as they were.
+ */
 function declaredOnly(topic: Topic): Topic['formulas'] {
   const added = allFormulas({ ...topic, formulas: {} });
-  return Object.fromEntries(Object.entries(topic.formulas).filter(([name]) => !added.has(name)));
+  const isAdded = (name: string, is: string) => added.get(name)?.is === is;
+  const own = Object.entries(topic.formulas).filter(([name, { is }]) => !isAdded(name, is));
+  return Object.fromEntries(own);
 }
 
 /**
