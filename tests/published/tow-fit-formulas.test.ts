@@ -1,4 +1,4 @@
-import { answerNow, towFit } from '@tarebook/rules';
+import { type Answer, answerNow, towFit } from '@tarebook/rules';
 import {
   type CellGiven,
   type FactsGiven,
@@ -216,11 +216,11 @@ describe('every formula that only reckons, read by mathjs with its own units', (
   });
 });
 
-const largestOf = ({ values }: ReturnType<typeof answerNow>): number =>
+const largestOf = ({ values }: Answer): number =>
   Math.max(...['largest.atMost', 'front.withoutTongue'].map((id) => Math.abs(values[id]?.lo ?? 0)));
 
 /** Where an answer tells a formula's number: among the values, or beside the limit it belongs to. */
-function oursOf(answer: ReturnType<typeof answerNow>, name: string): number | undefined {
+function oursOf(answer: Answer, name: string): number | undefined {
   const value = Object.entries(answer.values).find(([id]) => id === name)?.[1];
   if (value) return value.lo;
   const [id = '', part] = name.split('.');

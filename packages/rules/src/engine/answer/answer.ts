@@ -1,11 +1,11 @@
 import { readFacts } from '../check/facts';
-import type { FactsGiven } from '../check/given';
+import type { FactGiven, FactsGiven } from '../check/given';
 import { sayProblem } from '../check/messages';
 import { InputError } from '../check/problem';
 import { refuseUnsound } from '../check/sound';
 import { conditionRules } from '../condition/rules';
 import { rulesHolding } from '../condition/walk';
-import type { Topic } from '../define/shapes';
+import type { Level, Topic } from '../define/shapes';
 import { withCatalogues } from '../formula/brought';
 import { type Compiled, compile } from '../formula/compile';
 import { restsOnKnown } from '../formula/reckon';
@@ -38,6 +38,18 @@ export type Asked = {
 
 export type Names<T extends Topic> = keyof T['formulas'] & string;
 export type Apart<T extends Topic> = keyof T['apart'] & string;
+export type OutcomeOf<T extends Topic> = T['outcomes'][Level]['id'];
+export type LimitOf<T extends Topic> = keyof T['limits'] & string;
+
+/** What a topic answers with: its own results, outcomes and limits, known to the compiler. */
+export type AnswerOf<T extends Topic> = Answer<Names<T>, Apart<T>, OutcomeOf<T>, LimitOf<T>>;
+
+/** What is asked of a topic: facts that it has. */
+export type AskedOf<T extends Topic> = Omit<Asked, 'facts'> & {
+  readonly facts: string extends keyof T['facts']
+    ? FactsGiven
+    : { readonly [Id in keyof T['facts'] & string]?: FactGiven };
+};
 
 const compiledTopics = new WeakMap<Topic, Compiled>();
 
@@ -178,10 +190,7 @@ export function reckoned(topic: Topic, asked: Asked, asOf: string): { run: Run; 
 }
 
 /** The same answer at once: the same conditions, walked without json-rules-engine. */
-export function answerNow<const T extends Topic>(
-  topic: T,
-  asked: Asked,
-): Answer<Names<T>, Apart<T>>;
+export function answerNow<const T extends Topic>(topic: T, asked: AskedOf<T>): AnswerOf<T>;
 export function answerNow(topic: Topic, asked: Asked): Answer {
   const asOf = asked.asOf ?? today();
   const { run, inputs } = reckoned(topic, asked, asOf);

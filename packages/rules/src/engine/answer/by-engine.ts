@@ -2,11 +2,11 @@ import { rulesHoldingByEngine } from '../condition/engine';
 import { conditionRules } from '../condition/rules';
 import type { Topic } from '../define/shapes';
 import {
-  type Apart,
+  type AnswerOf,
   type Asked,
+  type AskedOf,
   assemble,
   compiledOf,
-  type Names,
   reckoned,
   today,
 } from './answer';
@@ -20,8 +20,8 @@ import type { Answer } from './shapes';
  */
 export async function answer<const T extends Topic>(
   topic: T,
-  asked: Asked,
-): Promise<Answer<Names<T>, Apart<T>>>;
+  asked: AskedOf<T>,
+): Promise<AnswerOf<T>>;
 export async function answer(topic: Topic, asked: Asked): Promise<Answer> {
   const asOf = asked.asOf ?? today();
   const { run, inputs } = reckoned(topic, asked, asOf);

@@ -207,12 +207,17 @@ export type HouseAnswer = {
   }[];
 };
 
-export type Answer<Name extends string = string, Apart extends string = string> = {
+export type Answer<
+  Name extends string = string,
+  Apart extends string = string,
+  Outcome extends string = string,
+  Limit extends string = string,
+> = {
   readonly topic: string;
   /** The version of the rule set. */
   readonly rules: string;
   readonly asOf: string;
-  readonly outcome: string;
+  readonly outcome: Outcome;
   readonly words: string;
   /** One sentence that can be said aloud. */
   readonly sentence: string;
@@ -224,7 +229,7 @@ export type Answer<Name extends string = string, Apart extends string = string> 
     readonly restsOn?: Sayable;
     readonly cautions: readonly Sayable[];
   };
-  readonly binding: string | null;
+  readonly binding: Limit | null;
   readonly limits: readonly LimitAnswer[];
   /** Every result that is a number, by id. */
   readonly values: Readonly<Record<Name, Ends>>;

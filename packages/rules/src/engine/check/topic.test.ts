@@ -205,8 +205,12 @@ describe('numbers outside their own bounds are refused', () => {
 });
 
 describe('a condition is refused', () => {
-  const braced = { fact: 'shelf.braced', operator: 'equal', value: 'no' };
-  const heavy = { fact: 'load.total', operator: 'greaterThan', value: { fact: 'kind.strength' } };
+  const braced = { fact: 'shelf.braced', operator: 'equal', value: 'no' } as const;
+  const heavy = {
+    fact: 'load.total',
+    operator: 'greaterThan',
+    value: { fact: 'kind.strength' },
+  } as const;
 
   test.each<readonly [string, Condition]>([
     ['a fact and a word', { all: [braced] }],

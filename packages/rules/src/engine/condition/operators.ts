@@ -1,4 +1,5 @@
 import type { Interval } from '../../quantity';
+import { operators } from '../define/shapes';
 
 /** What conditions compare: a range of a number, or the options a choice or yes/no may be. */
 export type Named = Interval | { readonly among: readonly string[] };
@@ -33,8 +34,7 @@ const possibly: Readonly<Record<string, NumberTest>> = {
 
 const negated: Readonly<Record<string, string>> = { notEqual: 'equal', notIn: 'in' };
 
-/** The operators a condition may use, all from json-rules-engine's own set. */
-export const operatorNames: readonly string[] = [...Object.keys(certainly), 'in', 'notIn'];
+export const operatorNames: readonly string[] = operators;
 
 function compareWords(
   question: Question,

@@ -1,4 +1,4 @@
-import type { Condition } from '../define/shapes';
+import type { Condition, Operator } from '../define/shapes';
 import type { Compare, Node } from '../formula/nodes';
 import { FormulaError, parseFormula } from '../formula/parse';
 
@@ -12,7 +12,7 @@ import { FormulaError, parseFormula } from '../formula/parse';
  * Each comparison is of one named value with another, or of a choice with a word.
  */
 
-const operators: Readonly<Record<Compare, string>> = {
+const operators: Readonly<Record<Compare, Operator>> = {
   '<': 'lessThan',
   '<=': 'lessThanInclusive',
   '>': 'greaterThan',

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Condition } from '../define/shapes';
+import { type Condition, operators } from '../define/shapes';
 import { rulesHoldingByEngine } from './engine';
-import { compare, type Named, operatorNames } from './operators';
+import { compare, type Named } from './operators';
 import type { ConditionRule } from './rules';
 import { holds, rulesHolding } from './walk';
 
@@ -14,7 +14,7 @@ const range = fc
   .map(([lo, width]) => ({ lo, hi: lo + width }));
 const options = ['oak', 'pine', 'ash'] as const;
 const among = fc.subarray([...options], { minLength: 1 }).map((each) => ({ among: each }));
-const numberOperators = operatorNames.filter((name) => name !== 'in' && name !== 'notIn');
+const numberOperators = operators.filter((name) => name !== 'in' && name !== 'notIn');
 
 /** Halves between, so that what holds only between whole numbers is met too. */
 const pointsOf = ({ lo, hi }: { lo: number; hi: number }) =>

@@ -154,13 +154,26 @@ export type Simulation = {
 /** Words of a rule set. `{name}` in them stands for that value, shown in the units asked for. */
 export type Text = string;
 
+/** The operators a condition may use, all from json-rules-engine's own set. */
+export const operators = [
+  'greaterThan',
+  'greaterThanInclusive',
+  'lessThan',
+  'lessThanInclusive',
+  'equal',
+  'notEqual',
+  'in',
+  'notIn',
+] as const;
+export type Operator = (typeof operators)[number];
+
 /** Conditions as json-rules-engine has them, less what could turn a missing value into a pass. */
 export type Condition =
   | { readonly all: readonly Condition[] }
   | { readonly any: readonly Condition[] }
   | {
       readonly fact: string;
-      readonly operator: string;
+      readonly operator: Operator;
       readonly value: { readonly fact: string } | string | readonly string[];
     };
 

@@ -2,8 +2,8 @@ import { part } from '../../engine/define/topic';
 import { dampMargin, dampWood } from '../../trade/bibliography/body-repair';
 import { custom, manual, insurers as policyWording } from '../../trade/bibliography/common';
 
-const yes = (fact: string) => ({ all: [{ fact, operator: 'equal', value: 'yes' }] });
-const no = (fact: string) => ({ all: [{ fact, operator: 'equal', value: 'no' }] });
+const yes = (fact: string) => ({ all: [{ fact, operator: 'equal', value: 'yes' } as const] });
+const no = (fact: string) => ({ all: [{ fact, operator: 'equal', value: 'no' } as const] });
 
 /**
  * What comes before any repair.

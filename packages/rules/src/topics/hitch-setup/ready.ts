@@ -2,7 +2,8 @@ import { part } from '../../engine/define/topic';
 import { custom, partsRating as makersRating } from '../../trade/bibliography/common';
 
 const asked = { kind: 'yes-no', where: 'a walk around the coupling' } as const;
-const no = (fact: string) => ({ all: [{ fact, operator: 'equal', value: 'no' }] }) as const;
+const no = (fact: string) =>
+  ({ all: [{ fact, operator: 'equal', value: 'no' } as const] }) as const;
 
 /** The walk around the coupling before the wheels turn; each is asked only when told of. */
 export const ready = part({

@@ -161,7 +161,7 @@ export const voltages = part({
   },
 });
 
-const yes = (fact: string) => ({ all: [{ fact, operator: 'equal', value: 'yes' }] });
+const yes = (fact: string) => ({ all: [{ fact, operator: 'equal', value: 'yes' } as const] });
 
 /** What is seen and felt; any of these is an end to it. */
 export const signs = part({

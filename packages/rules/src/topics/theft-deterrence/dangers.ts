@@ -2,7 +2,7 @@ import { part } from '../../engine/define/topic';
 import { custom, manual } from '../../trade/bibliography/common';
 import { chains } from '../../trade/bibliography/theft-deterrence';
 
-const yes = (fact: string) => ({ all: [{ fact, operator: 'equal', value: 'yes' }] });
+const yes = (fact: string) => ({ all: [{ fact, operator: 'equal', value: 'yes' } as const] });
 
 /** Where guarding hurts someone; none of it is milder than stop. */
 export const dangers = part({

@@ -2,7 +2,7 @@ import { findingOf, part } from '../../engine/define/topic';
 import { layers } from '../../trade/bibliography/theft-deterrence';
 import { holdTable, insurerTable, noticeTable } from './guard-tables';
 
-const no = (fact: string) => ({ all: [{ fact, operator: 'equal', value: 'no' }] });
+const no = (fact: string) => ({ all: [{ fact, operator: 'equal', value: 'no' } as const] });
 
 /** What is there already, layer by layer, and whether it is enough. */
 export const guard = part({
