@@ -58,7 +58,8 @@ describe('who may fit it', () => {
         if (licensed || all.has('structure')) expect(level('owner')).toBe('stop');
         else expect(level('owner')).not.toBe('stop');
         if (licensed) {
-          expect(level('not-chosen')).toBe('stop');
+          // Nobody is chosen yet: a proviso, and never anything milder.
+          expect(level('not-chosen')).toBe('if');
           expect(level('dealer')).toBe('care');
         }
         expect(level('licensed-trade')).toBe('ok');
@@ -129,7 +130,13 @@ test('an added weight goes to the ball and the axles, and nowhere else', () => {
   );
 });
 
-const order = ['can-be-added', 'can-be-added-with-care', 'cannot-say', 'not-to-be-added-so'];
+const order = [
+  'can-be-added',
+  'can-be-added-with-care',
+  'can-be-added-if',
+  'cannot-say',
+  'not-to-be-added-so',
+];
 
 test('behind the axles, more weight or a longer arm never makes it better', () => {
   const back = fc.integer({ min: 0, max: 15 });
@@ -211,4 +218,67 @@ test('pounds and feet or kilograms and metres: the verdict is the same', () => {
     }),
     { numRuns: 30, seed },
   );
+});
+
+describe('what runs on 120 volts', () => {
+  const plugged: readonly FactsGiven[] = [
+    { 'addon.kind': 'bidet-seat', 'addon.power': '1,200 W' },
+    { 'addon.kind': 'bidet-seat', 'addon.runsOn': 'shore-power' },
+    { 'addon.kind': 'television', 'addon.runsOn': 'inverter' },
+    { ...told('other', [], 'owner'), 'addon.runsOn': 'shore-power', 'addon.power': '60 W' },
+    { ...told('other', [], 'owner'), 'addon.power': '500 W' },
+  ];
+
+  test('is never added before a protected outlet is told of, nor by the owner where there is none', () => {
+    for (const facts of plugged) {
+      expect(judge(facts).outcome).toBe('cannot-say');
+      expect(judge({ ...facts, 'outlet.protected': 'unknown' }).outcome).toBe('cannot-say');
+      const none = { ...facts, 'outlet.protected': 'no', 'fitting.planned': 'owner' };
+      expect(judge(none).outcome).toBe('not-to-be-added-so');
+      const there = judge({ ...facts, 'outlet.protected': 'yes' });
+      expect(there.outcome).toBe('can-be-added-if');
+    }
+  });
+
+  test('shows no 12-volt current unless it hangs on an inverter', () => {
+    for (const facts of plugged.filter((each) => each['addon.runsOn'] !== 'inverter')) {
+      expect(judge(facts).values['chain.current']).toMatchObject({ lo: 0, hi: 0 });
+    }
+  });
+
+  test('a seat nobody has asked about may have a cord', () => {
+    expect(levelOf({ 'addon.kind': 'bidet-seat' }, 'outlet')).toBe('unknown');
+    expect(levelOf({ 'addon.kind': 'bidet-seat', 'addon.runsOn': 'nothing' }, 'outlet')).toBe('ok');
+  });
+});
+
+test('a share that was wrong before is told so, and is no stop by a few pounds or by many', () => {
+  const before = fc.integer({ min: 200, max: 480 });
+  fc.assert(
+    fc.property(before, fc.integer({ min: 1, max: 24 }), (tongue, weight) => {
+      const facts = { ...rig(weight, -15), 'trailer.measuredTongueWeight': `${tongue} lb` };
+      const found = judge(facts).findings.find(({ id }) => id === 'tongue-lightened');
+      expect(found?.level).toBe('care');
+      expect(found?.wrong).toMatch(/^Already before it/);
+    }),
+    { numRuns: 30, seed },
+  );
+});
+
+test('what hangs behind without a place never gets better than with any place it may have', () => {
+  const hung = (ahead?: number): FactsGiven => {
+    const { 'addon.ahead': _, ...rest } = rig(200, 0);
+    return {
+      ...rest,
+      'addon.heldBy': 'receiver',
+      'mount.rating': '500 lb',
+      ...(ahead !== undefined && { 'addon.ahead': `${ahead} ft` }),
+    };
+  };
+  const least = order.indexOf(judge(hung()).outcome);
+  for (const ahead of [-17, -12, -6, 0]) {
+    expect(least).toBeGreaterThanOrEqual(
+      Math.min(order.indexOf('cannot-say'), order.indexOf(judge(hung(ahead)).outcome)),
+    );
+  }
 });

@@ -18,6 +18,7 @@ export const addon = part({
         'other',
       ],
       label: 'What is to be added',
+      noun: 'what is to be added',
       ask: 'What do you want to add?',
       where: 'told by the owner',
       means: 'Of the kinds named here it is known what they touch; of any other it is asked.',

@@ -56,7 +56,7 @@ export const chain = part({
       label: 'Current in its 12-volt wire',
       noun: 'the current in its wire',
       unit: 'A',
-      is: "choose(given(wire.current), wire.current, addon.power / (bank.volts * choose(addon.runsOn == 'inverter', inverter.efficiency, 1)))",
+      is: 'choose(given(wire.current), wire.current, choose(chain.isLoad, addon.watts / (bank.volts * choose(chain.throughInverter, inverter.efficiency, 1)), 0))',
       source: circuits,
     },
     'chain.drop': {
@@ -66,11 +66,35 @@ export const chain = part({
       is: '2 * wire.length * wire.perFoot * chain.current',
       source: circuits,
     },
+    'chain.throughInverter': {
+      label: 'It is fed through an inverter',
+      unit: 'yes-no',
+      is: "addon.kind == 'inverter' || addon.runsOn == 'inverter'",
+      source: circuits,
+    },
+    'chain.isLoad': {
+      label: 'It draws on the battery while it runs',
+      unit: 'yes-no',
+      is: "addon.watts > 0 && (addon.kind == 'inverter' || (!mains.byPower && (addon.runsOn == 'twelve-volt' || addon.runsOn == 'inverter')))",
+      source: circuits,
+    },
     'chain.onBattery': {
       label: 'It hangs on the battery',
       unit: 'yes-no',
-      is: "work.twelveVolt || (addon.power > 0 && (addon.runsOn == 'twelve-volt' || addon.runsOn == 'inverter'))",
+      is: 'work.twelveVolt || chain.isLoad',
       source: circuits,
+    },
+    'charger.isAsked': {
+      label: 'Whether the chargers suit it is asked',
+      unit: 'yes-no',
+      is: "given(charger.suits) || addon.kind == 'battery'",
+      source: custom,
+    },
+    'charger.isToldOpen': {
+      label: 'Somebody was asked about the chargers and does not know',
+      unit: 'yes-no',
+      is: 'given(charger.suits) && !known(charger.suits)',
+      source: custom,
     },
     'chain.walked': {
       label: 'Wire, fuse and its place are told',
@@ -96,30 +120,34 @@ export const chain = part({
     'fuse-at-battery': wire.findings['fuse-at-battery'],
     charger: {
       label: 'Charger and battery',
-      askedBy: ['charger.suits'],
       stop: {
-        when: { all: [{ fact: 'charger.suits', operator: 'equal', value: 'no' }] },
+        when: "charger.isAsked && charger.suits == 'no'",
         wrong: 'What charges it is not made for that kind of battery.',
-        do: 'It is never filled, or cooked. Change the charger with the battery, or choose a battery that suits the charger.',
+        because: 'Such a battery is never filled, or it is cooked until it vents or burns.',
+        do: 'Change the charger with the battery, or choose a battery that suits the charger.',
+        proviso: 'converter, solar regulator and the tow vehicle’s charging are made for its kind',
       },
-      otherwise: 'What charges it is made for that kind of battery.',
+      stopOpen: 'if',
+      unknown: {
+        when: "charger.isToldOpen && charger.suits == 'no'",
+        wrong: 'Nobody knows whether what charges it suits its kind.',
+      },
+      otherwise: 'What charges it is made for that kind of battery, or no battery is added.',
       open: {
-        wrong:
-          'Find out whether converter, regulator and tow vehicle suit the new battery before it is connected.',
+        wrong: 'It is not told whether what charges it suits its kind.',
+        do: 'Find out for converter, solar regulator and tow vehicle before it is connected.',
       },
       source: custom,
     },
     chain: {
       label: 'The whole chain',
-      care: {
-        when: {
-          all: [
-            { fact: 'chain.onBattery', operator: 'equal', value: 'yes' },
-            { fact: 'chain.walked', operator: 'equal', value: 'no' },
-          ],
-        },
+      if: {
+        when: 'chain.onBattery && !chain.walked',
         wrong: 'It hangs on the battery, and not all of the chain was told.',
-        do: 'Walk it from battery and charger through wire and fuse before it is switched on.',
+        because:
+          'The fuse protects the wire and not the thing; a wire without one burns from end to end.',
+        do: 'Walk it from battery and charger through fuse and wire before it is switched on.',
+        proviso: 'wire and fuse carry it and the fuse sits at the battery',
       },
       otherwise: 'It does not hang on the battery, or wire and fuse are told.',
       source: custom,

@@ -24,6 +24,7 @@ export const changes: readonly Change[] = [
     kind: 'shift',
     fact: 'addon.ahead',
     step: 0.5,
+    within: { of: 'trailer.ballToAxle', least: 0, most: 1 },
     says: 'Put it {to} instead of {from}, where something rated holds it.',
     sides: {
       above: 'ahead of the axles',
@@ -37,16 +38,9 @@ export const changes: readonly Change[] = [
     kind: 'less',
     fact: 'addon.hours',
     step: 0.5,
+    onlyIf: { fact: 'addon.kind', is: 'television' },
     says: 'Run it {to} a day instead of {from}, if everybody will keep to that.',
     asks: 3,
-    source: custom,
-  },
-  {
-    kind: 'less',
-    fact: 'addon.carries',
-    step: 1,
-    says: 'Carry {to} on it instead of {from}.',
-    asks: 4,
     source: custom,
   },
   {

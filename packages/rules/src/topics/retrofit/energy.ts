@@ -21,7 +21,6 @@ export const energy = part({
       noun: 'the power it takes',
       ask: 'How many watts does it take while it runs?',
       where: 'its data plate; amperes times volts',
-      silent: { value: 0, says: 'It takes no power.', source: custom, quiet: true },
     },
     'addon.hours': {
       kind: 'quantity',
@@ -37,6 +36,7 @@ export const energy = part({
       kind: 'choice',
       options: ['nothing', 'twelve-volt', 'inverter', 'shore-power'],
       label: 'What it runs on',
+      noun: 'what it runs on',
       ask: 'Does it run on 12 volts, on an inverter, or only on shore power?',
       where: 'its data plate',
     },
@@ -63,11 +63,24 @@ export const energy = part({
     'battery.dayDrawn': dayDrawn.facts['battery.dayDrawn'],
   },
   formulas: {
+    'addon.mayTakePower': {
+      label: 'It may take power',
+      unit: 'yes-no',
+      is: "addon.kind == 'bidet-seat' || addon.kind == 'television' || addon.kind == 'air-conditioner' || (addon.kind == 'other' && (touches.mains == 'yes' || touches.twelveVolt == 'yes'))",
+      source: custom,
+    },
+    'addon.watts': {
+      label: 'Power it takes while it runs',
+      noun: 'the power it takes',
+      unit: 'W',
+      is: "choose(given(addon.runsOn) && addon.runsOn == 'nothing', 0, choose(given(addon.power) || addon.mayTakePower, addon.power, 0))",
+      source: circuits,
+    },
     'added.energy': {
       label: 'Energy it takes from the battery a day',
       noun: 'the energy it takes a day',
       unit: 'Wh',
-      is: "choose(addon.power > 0, choose(addon.runsOn == 'twelve-volt', addon.power * addon.hours, choose(addon.runsOn == 'inverter', addon.power * addon.hours / inverter.efficiency, 0)), 0)",
+      is: 'choose(chain.isLoad, addon.watts * addon.hours / choose(chain.throughInverter, inverter.efficiency, 1), 0)',
       source: circuits,
     },
     'added.ampHours': {
@@ -122,7 +135,7 @@ export const energy = part({
       label: 'Current on its 120-volt circuit with it',
       noun: 'the current on its circuit',
       unit: 'A',
-      is: '(addon.power + circuit.alreadyOn) / volts.nominal',
+      is: 'choose(mains.runs, addon.watts / volts.nominal, 0) + circuit.alreadyOn / volts.nominal',
       source: circuits,
     },
     'circuit.limit': {
@@ -157,15 +170,14 @@ export const energy = part({
       label: 'Balance of the day',
       askedBy: ['battery.capacity', 'battery.dayDrawn'],
       care: {
-        when: {
-          all: [
-            { fact: 'energy.after', operator: 'greaterThan', value: { fact: 'energy.offered' } },
-          ],
-        },
-        wrong: 'With it a day takes more than sun and chargers bring.',
-        do: 'It will do for some days and then run down.',
+        when: 'energy.after > energy.offered',
+        wrong:
+          'With it a day takes {energy.after}, more than the {energy.offered} that sun and chargers bring.',
+        because: 'The battery lasts some days and then runs down.',
+        do: 'Plan shore power, a generator or a rest of the sun in between.',
       },
       otherwise: 'With it the day still gives back what it takes.',
+      open: { wrong: 'Whether a day gives back what it takes is not told.' },
       source: balance,
     },
   },

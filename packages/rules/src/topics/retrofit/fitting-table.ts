@@ -5,7 +5,7 @@ import { trades } from '../../trade/bibliography/retrofit';
  * Who has to fit it, by the most demanding thing it touches; the topmost row that fits counts.
  *
  *     gas, 120 V ─► licensed trade      roof seal ─► dealer
- *     structure ──► qualified shop      12 V, plumbing ─► owner, with care
+ *     structure ──► qualified shop      12 V, plumbing ─► owner, shut off first
  */
 export const needsTable: Decision = {
   label: 'Who has to fit it',
@@ -16,8 +16,8 @@ export const needsTable: Decision = {
     { when: ['-', 'yes', '-', '-', '-', '-'], gives: 'licensed-trade' },
     { when: ['-', '-', 'yes', '-', '-', '-'], gives: 'qualified-shop' },
     { when: ['-', '-', '-', 'yes', '-', '-'], gives: 'dealer' },
-    { when: ['-', '-', '-', '-', 'yes', '-'], gives: 'owner-with-care' },
-    { when: ['-', '-', '-', '-', '-', 'yes'], gives: 'owner-with-care' },
+    { when: ['-', '-', '-', '-', 'yes', '-'], gives: 'owner-battery-off' },
+    { when: ['-', '-', '-', '-', '-', 'yes'], gives: 'owner-water-off' },
     { when: ['-', '-', '-', '-', '-', '-'], gives: 'owner' },
   ],
   results: {
@@ -30,9 +30,13 @@ export const needsTable: Decision = {
       says: 'It touches the structure: a shop that may weld or bolt to that frame by its maker.',
     },
     dealer: { label: 'the dealer', says: 'It goes through the roof: the dealer, who seals it.' },
-    'owner-with-care': {
-      label: 'the owner, with care',
-      says: 'It touches water or 12 volts: the owner, with care.',
+    'owner-battery-off': {
+      label: 'the owner, battery off first',
+      says: 'It touches 12 volts: the owner, battery off first.',
+    },
+    'owner-water-off': {
+      label: 'the owner, water off first',
+      says: 'It touches water: the owner, water off first.',
     },
     owner: { label: 'the owner', says: 'It touches nothing: the owner.' },
   },
@@ -45,49 +49,81 @@ export const judgedTable: Decision = {
   hit: 'unique',
   on: ['fitting.needs', 'fitting.planned'],
   rows: [
-    { when: ['licensed-trade', 'owner'], gives: 'never-yourself' },
-    { when: ['qualified-shop', 'owner'], gives: 'never-yourself' },
+    { when: [['licensed-trade', 'qualified-shop'], 'owner'], gives: 'never-yourself' },
     { when: ['licensed-trade', 'not-chosen'], gives: 'not-before-licensed' },
-    { when: ['licensed-trade', 'dealer'], gives: 'ask-for-the-licence' },
-    { when: [['qualified-shop', 'dealer'], 'not-chosen'], gives: 'take-it-to-the-dealer' },
-    { when: ['qualified-shop', ['dealer', 'licensed-trade']], gives: 'right-hands' },
+    { when: ['licensed-trade', 'dealer'], gives: 'ask-for-the-license' },
     { when: ['licensed-trade', 'licensed-trade'], gives: 'right-hands' },
+    { when: ['qualified-shop', 'not-chosen'], gives: 'not-before-qualified' },
+    { when: ['qualified-shop', ['dealer', 'licensed-trade']], gives: 'right-hands' },
+    { when: ['dealer', 'not-chosen'], gives: 'take-it-to-the-dealer' },
     { when: ['dealer', 'owner'], gives: 'seal-and-watch' },
     { when: ['dealer', ['dealer', 'licensed-trade']], gives: 'right-hands' },
-    { when: ['owner-with-care', ['not-chosen', 'owner']], gives: 'shut-off-first' },
-    { when: ['owner-with-care', ['dealer', 'licensed-trade']], gives: 'right-hands' },
+    { when: ['owner-battery-off', ['not-chosen', 'owner']], gives: 'battery-off-first' },
+    { when: ['owner-water-off', ['not-chosen', 'owner']], gives: 'water-off-first' },
+    {
+      when: [
+        ['owner-battery-off', 'owner-water-off'],
+        ['dealer', 'licensed-trade'],
+      ],
+      gives: 'right-hands',
+    },
     { when: ['owner', '-'], gives: 'right-hands' },
   ],
   results: {
     'never-yourself': {
       label: 'never yourself',
       level: 'stop',
-      says: 'Not by the owner: it touches gas, 120 volts or what holds the trailer together, and a fault there burns, poisons or breaks off on the road.',
+      says: 'Not by the owner’s own hands.',
+      because:
+        'It touches gas, 120 volts or what holds the trailer together: a fault there burns, poisons or breaks off on the road.',
+      do: 'Have a licensed trade do gas and 120 volts, and a shop qualified by the trailer’s maker the structure.',
     },
     'not-before-licensed': {
       label: 'not before a licensed person is chosen',
-      level: 'stop',
-      says: 'It touches gas or 120 volts: nobody begins before a person licensed for that is chosen, by the local code.',
+      level: 'if',
+      says: 'It touches gas or 120 volts, and nobody is chosen yet to fit it.',
+      do: 'Nobody begins before a person licensed for that is chosen, by the local code.',
+      proviso: 'a person licensed for gas or 120 volts fits it',
     },
-    'ask-for-the-licence': {
-      label: 'a licensed trade; ask for the licence',
+    'ask-for-the-license': {
+      label: 'the dealer’s licensed people; ask for the license',
       level: 'care',
-      says: 'It touches gas or 120 volts: the dealer’s people only if one of them is licensed for that; ask to see the licence.',
+      says: 'It touches gas or 120 volts: the dealer’s people only where one of them is licensed for that.',
+      do: 'Ask to see the license.',
+    },
+    'not-before-qualified': {
+      label: 'not before a qualified shop is chosen',
+      level: 'if',
+      says: 'It touches the structure, and nobody is chosen yet to fit it.',
+      do: 'Have the dealer or a qualified shop fit it, by the trailer maker’s drawing.',
+      proviso: 'a shop qualified for structure fits it by the trailer maker’s drawing',
     },
     'take-it-to-the-dealer': {
       label: 'take it to the dealer',
       level: 'care',
-      says: 'It touches structure or roof: have the dealer or a qualified shop fit it, by the trailer maker’s drawing.',
+      says: 'It goes through the roof or an outer skin.',
+      because: 'A hole that is not sealed as the roof’s maker says rots what is under it.',
+      do: 'Have the dealer fit it and seal it.',
     },
     'seal-and-watch': {
       label: 'seal it and watch it',
       level: 'care',
-      says: 'A hole in the roof by own hands: only where the maker’s drawing shows something to screw to, with the sealant the roof’s maker names, looked at again after the first rain.',
+      says: 'That is a hole in the roof by own hands.',
+      because:
+        'What holds a screw there stands on the trailer maker’s drawing; the rest is thin board.',
+      do: 'Screw only into that, use the sealant that the roof’s maker names, and look again after the first rain.',
     },
-    'shut-off-first': {
-      label: 'shut off first',
+    'battery-off-first': {
+      label: 'the owner, battery off first',
       level: 'care',
-      says: 'The owner may fit it: water off and drained, or battery off and minus first; a fuse of its own close to the battery.',
+      says: 'The owner may fit it.',
+      do: 'Battery off and minus first before a wire is touched, and a fuse of its own close to the battery; where a water line is opened too, water off and drained.',
+    },
+    'water-off-first': {
+      label: 'the owner, water off first',
+      level: 'care',
+      says: 'The owner may fit it.',
+      do: 'Water off and the line drained before it is opened, and a look for drops an hour later and the next day.',
     },
     'right-hands': {
       label: 'the right hands',

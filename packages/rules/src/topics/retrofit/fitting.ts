@@ -39,6 +39,7 @@ export const fitting = part({
       kind: 'choice',
       options: ['not-chosen', 'owner', 'dealer', 'licensed-trade'],
       label: 'Who is to fit it',
+      noun: 'who is to fit it',
       ask: 'Who is to fit it?',
       where: 'told by the owner',
       silent: { value: 'not-chosen', says: 'Nobody is chosen yet to fit it.', source: custom },
@@ -60,7 +61,7 @@ export const fitting = part({
     'work.mains': {
       label: 'Work on 120 volts',
       unit: 'yes-no',
-      is: work('mains', ['air-conditioner', 'inverter']),
+      is: `${work('mains', ['air-conditioner', 'inverter'])} || (mains.isPlugged && outlet.protected == 'no')`,
       source: trades,
     },
     'work.gas': {
@@ -96,10 +97,25 @@ export const fitting = part({
   },
   decisions: { 'fitting.needs': needsTable, 'fitting.judged': judgedTable },
   findings: {
+    'gas-connection': {
+      label: 'Where it takes its gas',
+      if: {
+        when: 'work.gas',
+        wrong: 'A gas appliance is connected by the pressure that its own plate asks for.',
+        because:
+          'At cylinder pressure a burner made for the regulator’s low pressure throws flames.',
+        do: 'Read the plate at its inlet; ask it as a question of gas supply before anything is joined.',
+        proviso: 'it is connected at the pressure its own plate asks for and leak-tested',
+      },
+      otherwise: 'No gas is touched.',
+      open: { wrong: 'It may touch gas.', do: 'Read its fitting instructions.' },
+      source: trades,
+    },
     fitting: findingOf('fitting.judged', judgedTable, {
       open: {
-        wrong: 'Find out first what it touches.',
-        do: 'Gas, 120 volts, structure, roof, 12 volts, water; until then nobody begins.',
+        wrong: 'Who may fit it hangs on what it touches, which is not all told.',
+        because: 'Gas and 120 volts are for a licensed trade, structure for a qualified shop.',
+        do: 'Read its fitting instructions for gas, 120 volts, structure, roof, 12 volts and water; until then nobody begins.',
       },
     }),
   },

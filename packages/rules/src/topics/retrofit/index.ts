@@ -4,14 +4,18 @@ import { standingOn } from '../../engine/formula/standing-on';
 import { batteryTrade } from '../../trade/battery/index';
 import { custom, partsRating as makersRating } from '../../trade/bibliography/common';
 import { drains } from '../../trade/bibliography/off-grid-stay';
-import { trades, warrantyBooklet } from '../../trade/bibliography/retrofit';
+import { trades, unplaced, warrantyBooklet } from '../../trade/bibliography/retrofit';
 import { rigTrade } from '../../trade/rig/index';
 import { stay, tanks } from '../../trade/water/tanks';
 import { addon } from './addon';
+import { askings } from './askings';
+import { called } from './called';
 import { chain } from './chain';
 import { changes } from './changes';
 import { energy } from './energy';
 import { fitting } from './fitting';
+import { how } from './how';
+import { mains } from './mains';
 import { mount } from './mount';
 import { paper } from './paper';
 import { water } from './water';
@@ -56,7 +60,7 @@ const borrowed = {
   },
   parameters: {
     'margin.other': rigTrade.parameters['margin.other'],
-    'tongue.none': rigTrade.parameters['tongue.none'],
+    'propane.place': rigTrade.parameters['propane.place'],
     'time.day': batteryTrade.parameters['time.day'],
     'solar.derate': batteryTrade.parameters['solar.derate'],
     'solar.blockVolts': batteryTrade.parameters['solar.blockVolts'],
@@ -73,6 +77,12 @@ const borrowed = {
       unit: 'yes-no',
       is: 'given(addon.weight) || given(addon.carries)',
       source: custom,
+    },
+    'assumed.place': {
+      label: 'Its weight was told and not its place',
+      unit: 'yes-no',
+      is: '(given(addon.weight) || given(addon.carries)) && !given(addon.ahead)',
+      source: unplaced,
     },
     'assumed.weekend': {
       label: 'Nobody said for how long they stay',
@@ -98,6 +108,7 @@ const parts = [
   mount,
   weight,
   energy,
+  mains,
   chain,
   tanks,
   stay,
@@ -108,7 +119,7 @@ const parts = [
 /** May this be added, who may fit it, and what does it do to weight, battery and tanks? */
 export const retrofit = defineTopic({
   id: 'retrofit',
-  version: '1.0.0',
+  version: '2.0.0',
   title: 'Add-ons and retrofits',
   question:
     'May this be added, who may fit it, and what does it do to tongue, axles, battery, circuit and tanks?',
@@ -173,12 +184,20 @@ export const retrofit = defineTopic({
       source: custom,
     },
     {
+      when: 'assumed.place',
+      says: 'Where not told: what hangs behind hangs anywhere from the axles to as far behind them as the ball is ahead; anything else rides somewhere in the body.',
+      source: unplaced,
+    },
+    {
       when: 'assumed.drained',
-      says: '85 % of the water goes down sink and shower.',
+      says: 'Most of the water goes down sink and shower, as the house reckons.',
       source: drains,
     },
   ],
   changes,
+  askings,
+  how,
+  called,
   cautions: [
     {
       says: 'Gas and 120 volts are for licensed trades, by the local code; structure only by the trailer maker’s drawing.',

@@ -9,6 +9,7 @@ export const mount = part({
       kind: 'choice',
       options: ['floor', 'wall', 'roof', 'frame', 'a-frame', 'receiver', 'bumper', 'ladder'],
       label: 'What holds it',
+      noun: 'what it hangs on',
       ask: 'What does it hang on or stand on?',
       where: 'a look at the place',
       means:
@@ -49,10 +50,28 @@ export const mount = part({
     },
   },
   formulas: {
-    'mount.isRated': {
-      label: 'What holds it has a rating',
+    'mount.isUnrated': {
+      label: 'Nobody has rated what holds it',
       unit: 'yes-no',
-      is: 'known(mount.rating)',
+      is: '!known(mount.rating)',
+      source: makersRating,
+    },
+    'mount.isAsked': {
+      label: 'What holds it is asked',
+      unit: 'yes-no',
+      is: "given(addon.heldBy) || addon.kind == 'bicycle-rack'",
+      source: makersRating,
+    },
+    'mount.isBare': {
+      label: 'It hangs on a bumper or ladder',
+      unit: 'yes-no',
+      is: "addon.heldBy == 'bumper' || addon.heldBy == 'ladder'",
+      source: makersRating,
+    },
+    'mount.isFixed': {
+      label: 'It is fixed to wall, roof, frame, A-frame or receiver',
+      unit: 'yes-no',
+      is: "(!given(addon.heldBy) && addon.kind == 'air-conditioner') || (given(addon.heldBy) && (addon.heldBy == 'wall' || addon.heldBy == 'roof' || addon.heldBy == 'frame' || addon.heldBy == 'a-frame' || addon.heldBy == 'receiver'))",
       source: makersRating,
     },
     'mount.moves': {
@@ -83,34 +102,26 @@ export const mount = part({
   findings: {
     unrated: {
       label: 'Rating of what holds it',
-      askedBy: ['addon.heldBy'],
       stop: {
-        when: {
-          all: [
-            { fact: 'addon.heldBy', operator: 'in', value: ['bumper', 'ladder'] },
-            { fact: 'mount.isRated', operator: 'equal', value: 'no' },
-          ],
-        },
-        wrong: 'A bumper or ladder without a rating carries nothing.',
-        do: 'It was made to look complete or to climb on, and what hangs there lands on the road. Have a rated receiver fitted to the frame, or leave it.',
+        when: 'mount.isAsked && mount.isBare && mount.isUnrated',
+        wrong: 'A bumper or ladder carries nothing unless its maker has rated it for that.',
+        because:
+          'It was made to look complete or to climb on, every bump counts what hangs there more than once, and it lands in front of the next car.',
+        do: 'Have a rated receiver fitted to the frame, or leave it.',
       },
-      care: {
-        when: {
-          all: [
-            {
-              fact: 'addon.heldBy',
-              operator: 'in',
-              value: ['wall', 'roof', 'frame', 'a-frame', 'receiver'],
-            },
-            { fact: 'mount.isRated', operator: 'equal', value: 'no' },
-          ],
-        },
+      if: {
+        when: 'mount.isFixed && mount.isUnrated',
         wrong: 'Nobody has said what it may carry there.',
+        because: 'Thin skin, a rafter or a tube that was never meant to carry lets go on the road.',
         do: 'Ask the trailer’s maker in writing before anything is fixed to it.',
+        proviso: 'the trailer’s maker says in writing that it may hang there',
       },
       otherwise: 'It stands on the floor, or what holds it has a rating.',
       open: {
-        wrong: 'Look what holds it, and what that is rated to carry, before it is hung there.',
+        wrong: 'What it hangs on is not told.',
+        because:
+          'A receiver on the frame may be rated for it; a bumper or ladder without a rating carries nothing.',
+        do: 'Look what holds it, and read what that is rated to carry, before it is hung there.',
       },
       source: makersRating,
     },

@@ -25,6 +25,18 @@ export const water = part({
     },
   },
   formulas: {
+    'added.toGray': {
+      label: 'Of its water, into the gray tank a day',
+      unit: 'gal/d',
+      is: "choose(addon.waterDaily > 0, choose(!given(addon.drainsTo) && addon.kind == 'bidet-seat', 0, choose(addon.drainsTo == 'gray', addon.waterDaily, 0)), 0)",
+      source: balance,
+    },
+    'added.toBlack': {
+      label: 'Of its water, into the black tank a day',
+      unit: 'gal/d',
+      is: 'addon.waterDaily - added.toGray',
+      source: balance,
+    },
     'fresh.daysAfter': {
       label: 'Days of fresh water with it',
       noun: 'the fresh water with it',
@@ -36,14 +48,14 @@ export const water = part({
       label: 'Days until the gray tank is full with it',
       noun: 'the gray tank with it',
       unit: 'd',
-      is: "choose(gray.daily + choose(addon.waterDaily > 0, choose(addon.drainsTo == 'gray', addon.waterDaily, 0), 0) > 0, gray.room / (gray.daily + choose(addon.waterDaily > 0, choose(addon.drainsTo == 'gray', addon.waterDaily, 0), 0)), unlimited)",
+      is: 'choose(gray.daily + added.toGray > 0, gray.room / (gray.daily + added.toGray), unlimited)',
       source: balance,
     },
     'black.daysAfter': {
       label: 'Days until the black tank is full with it',
       noun: 'the black tank with it',
       unit: 'd',
-      is: "choose(black.daily + choose(addon.waterDaily > 0, choose(addon.drainsTo == 'black', addon.waterDaily, 0), 0) > 0, black.room / (black.daily + choose(addon.waterDaily > 0, choose(addon.drainsTo == 'black', addon.waterDaily, 0), 0)), unlimited)",
+      is: 'choose(black.daily + added.toBlack > 0, black.room / (black.daily + added.toBlack), unlimited)',
       source: balance,
     },
   },
@@ -52,17 +64,16 @@ export const water = part({
       label: 'Water and tanks',
       askedBy: ['addon.waterDaily'],
       care: {
-        when: {
-          any: [
-            { fact: 'fresh.daysAfter', operator: 'lessThan', value: { fact: 'stay.days' } },
-            { fact: 'gray.daysAfter', operator: 'lessThan', value: { fact: 'stay.days' } },
-            { fact: 'black.daysAfter', operator: 'lessThan', value: { fact: 'stay.days' } },
-          ],
-        },
-        wrong: 'With it a tank may run out or fill before the stay is over.',
-        do: 'See which, and plan a fill or a dump.',
+        when: 'fresh.daysAfter < stay.days || gray.daysAfter < stay.days || black.daysAfter < stay.days',
+        wrong:
+          'With it fresh water lasts {fresh.daysAfter}, the gray tank fills in {gray.daysAfter} and the black one in {black.daysAfter}; the stay is {stay.days}.',
+        do: 'Plan a fill or a dump for that day, or bring a jug.',
       },
       otherwise: 'With it the tanks still last the stay.',
+      open: {
+        wrong: 'Whether the tanks still last the stay is not told.',
+        do: 'Read the tanks’ sizes from the brochure and a day’s use from the gauge.',
+      },
       source: balance,
     },
   },

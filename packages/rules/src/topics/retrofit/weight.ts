@@ -4,7 +4,7 @@ import {
   partsRating as makersRating,
   tongueBandSeen as tongueBand,
 } from '../../trade/bibliography/common';
-import { statics } from '../../trade/bibliography/retrofit';
+import { lightened, statics, unplaced } from '../../trade/bibliography/retrofit';
 
 /**
  * What it does to the trailer's weight, the ball and the axles.
@@ -15,6 +15,51 @@ import { statics } from '../../trade/bibliography/retrofit';
  * With bars in use, what they put on the trailer's axles goes with the tongue.
  */
 export const weight = part({
+  parameters: {
+    'tongue.blamed': {
+      label: 'So much off the ball that the addition is blamed for it',
+      noun: 'what counts as a lightened ball',
+      unit: 'lb',
+      values: [{ from: '2020-01-01', value: 25 }],
+      range: [10, 50],
+      source: lightened,
+    },
+    'share.ballStop': {
+      label: 'Tongue share under which nobody tows, ball',
+      unit: '1',
+      values: [{ from: '2020-01-01', value: 0.07 }],
+      range: [0.05, 0.09],
+      source: lightened,
+    },
+    'share.pinStop': {
+      label: 'Pin share under which nobody tows, fifth-wheel',
+      unit: '1',
+      values: [{ from: '2020-01-01', value: 0.1 }],
+      range: [0.08, 0.15],
+      source: lightened,
+    },
+    'unplaced.hung': {
+      label: 'What hangs behind takes off the ball, of its weight, at the most',
+      unit: '1',
+      values: [{ from: '2020-01-01', value: 1 }],
+      range: [0.8, 1.5],
+      source: unplaced,
+    },
+    'unplaced.inBodyBehind': {
+      label: 'What rides in the body takes off the ball, of its weight, at the most',
+      unit: '1',
+      values: [{ from: '2020-01-01', value: 0.15 }],
+      range: [0.05, 0.6],
+      source: unplaced,
+    },
+    'unplaced.inBodyAhead': {
+      label: 'What rides in the body puts on the ball, of its weight, at the most',
+      unit: '1',
+      values: [{ from: '2020-01-01', value: 0.5 }],
+      range: [0.2, 0.8],
+      source: unplaced,
+    },
+  },
   formulas: {
     'added.weight': {
       label: 'Weight added',
@@ -23,11 +68,30 @@ export const weight = part({
       is: 'addon.weight + addon.carries - addon.replaces',
       source: statics,
     },
+    'place.isBehind': {
+      label: 'It hangs behind the trailer',
+      unit: 'yes-no',
+      is: "(given(addon.heldBy) && (addon.heldBy == 'receiver' || addon.heldBy == 'bumper' || addon.heldBy == 'ladder')) || (!given(addon.heldBy) && addon.kind == 'bicycle-rack')",
+      source: unplaced,
+    },
+    'place.isOnFrame': {
+      label: 'It hangs on the A-frame',
+      unit: 'yes-no',
+      is: "given(addon.heldBy) && addon.heldBy == 'a-frame'",
+      source: unplaced,
+    },
+    'place.share': {
+      label: 'Its place as a share of the way from axle to ball',
+      noun: 'its place',
+      unit: '1',
+      is: 'choose(given(addon.ahead), addon.ahead / trailer.ballToAxle, choose(place.isBehind, between(-unplaced.hung, 0), choose(place.isOnFrame, between(propane.place, 1), between(-unplaced.inBodyBehind, unplaced.inBodyAhead))))',
+      source: statics,
+    },
     'added.tongue': {
       label: 'Change of the tongue weight',
       noun: 'the change of the tongue weight',
       unit: 'lb',
-      is: 'added.weight * addon.ahead / trailer.ballToAxle',
+      is: 'added.weight * place.share',
       source: statics,
     },
     'trailer.after': {
@@ -48,8 +112,40 @@ export const weight = part({
       label: 'Tongue share with it',
       noun: 'the tongue’s share with it',
       unit: '1',
-      is: 'tongue.after / trailer.after',
+      is: 'tongue.share + (added.tongue - tongue.share * added.weight) / trailer.after',
       source: tongueBand,
+    },
+    'share.stopEdge': {
+      label: 'Share under which nobody tows',
+      noun: 'the share under which nobody tows',
+      unit: '1',
+      is: "choose(trailer.coupling == 'fifth-wheel', share.pinStop, share.ballStop)",
+      source: lightened,
+    },
+    'tongue.taken': {
+      label: 'What it takes off the ball',
+      noun: 'what it takes off the ball',
+      unit: 'lb',
+      is: '-added.tongue',
+      source: statics,
+    },
+    'tongue.isBroughtUnder': {
+      label: 'The addition brings the share under an edge',
+      unit: 'yes-no',
+      is: 'tongue.taken >= tongue.blamed && ((tongue.share >= tongue.lowEdge && share.after < tongue.lowEdge) || (tongue.share >= share.stopEdge && share.after < share.stopEdge))',
+      source: lightened,
+    },
+    'tongue.isUntold': {
+      label: 'It hangs behind, and nobody told what weighs on the ball',
+      unit: 'yes-no',
+      is: 'place.isBehind && !given(addon.ahead) && !given(trailer.dryTongueWeight) && !given(trailer.measuredTongueWeight)',
+      source: lightened,
+    },
+    'weight.isUntold': {
+      label: 'It weighs something, and the trailer’s rating was not told',
+      unit: 'yes-no',
+      is: "!given(trailer.gvwr) && (given(addon.weight) || given(addon.carries) || addon.kind == 'bicycle-rack' || addon.kind == 'air-conditioner' || addon.kind == 'battery' || addon.kind == 'solar-panel' || addon.kind == 'gas-appliance')",
+      source: grossRatings,
     },
     'bars.more': {
       label: 'What the bars put on the trailer’s axles beside before',
@@ -88,7 +184,7 @@ export const weight = part({
       limit: 'trailer.gvwr',
       empty: 'trailer.dryWeight',
       margin: 'margin.other',
-      askedBy: ['addon.weight', 'addon.carries', 'trailer.gvwr'],
+      askedBy: ['trailer.gvwr'],
       source: grossRatings,
     },
     'trailer-axles': {
@@ -125,32 +221,71 @@ export const weight = part({
       label: 'Tongue share against the usual band',
       askedBy: ['addon.ahead', 'trailer.dryTongueWeight', 'trailer.measuredTongueWeight'],
       stop: {
-        when: {
-          all: [
-            { fact: 'share.after', operator: 'lessThan', value: { fact: 'tongue.lowEdge' } },
-            { fact: 'added.tongue', operator: 'lessThan', value: { fact: 'tongue.none' } },
-          ],
-        },
+        when: 'tongue.isBroughtUnder',
         wrong:
-          'It takes so much off the ball that the tongue’s share falls under the usual band, and such a trailer sways.',
-        do: 'Not at that place. Put it ahead of the axles, or move load forward and weigh the tongue.',
+          'It takes {tongue.taken} off the ball: the ball then carries {share.after} of the trailer instead of {tongue.share}.',
+        because: 'A trailer so light in front sways.',
+        do: 'Not at that place: ahead of the axles, or with load moved forward and the tongue weighed again.',
       },
-      care: {
-        when: {
-          any: [
-            { fact: 'share.after', operator: 'lessThan', value: { fact: 'tongue.lowEdge' } },
-            { fact: 'share.after', operator: 'greaterThan', value: { fact: 'tongue.highEdge' } },
-          ],
+      care: [
+        {
+          when: 'tongue.share < tongue.lowEdge',
+          wrong:
+            'Already before it the ball carries only {tongue.share} of the trailer, under the usual {tongue.lowEdge}.',
+          because: 'The addition does not bring that about, and such a trailer sways all the same.',
+          do: 'Move load ahead of the axles and weigh the tongue before it is towed again.',
         },
-        wrong: 'With it the tongue’s share is outside the usual band.',
-        do: 'Shift load, and weigh the tongue before the first trip.',
-      },
-      otherwise: 'With it the tongue’s share stays in the usual band.',
+        {
+          when: 'tongue.share > tongue.highEdge',
+          wrong:
+            'Already before it the ball carries {tongue.share} of the trailer, over the usual {tongue.highEdge}.',
+          because:
+            'The addition does not bring that about; so heavy a tongue loads the rear of the tow vehicle.',
+          do: 'Move load back toward the axles and weigh the tongue.',
+        },
+        {
+          when: 'share.after < tongue.lowEdge',
+          wrong:
+            'With it the ball carries {share.after} of the trailer, just under the usual {tongue.lowEdge}.',
+          do: 'Move a little load forward, and weigh the tongue before the first trip.',
+        },
+        {
+          when: 'share.after > tongue.highEdge',
+          wrong:
+            'With it the ball carries {share.after} of the trailer, over the usual {tongue.highEdge}.',
+          because: 'So heavy a tongue loads the rear of the tow vehicle.',
+          do: 'Move load back toward the axles, and weigh the tongue before the first trip.',
+        },
+      ],
+      otherwise: 'With it the ball carries {share.after} of the trailer, within the usual band.',
       open: {
-        wrong: 'It may take the tongue’s share under the usual band.',
-        do: 'Weigh the tongue, and measure the ball’s and its own distance from the axles, before it is fitted.',
+        wrong: 'It may take so much off the ball that the trailer sways.',
+        do: 'Weigh the tongue, and measure from the axles to the ball and to its place, before it is fitted.',
       },
       source: tongueBand,
+    },
+    'tongue-untold': {
+      label: 'What weighs on the ball was asked',
+      if: {
+        when: 'tongue.isUntold',
+        wrong: 'What hangs behind takes weight off the ball, and nobody told what weighs on it.',
+        because: 'A sound trailer turns into one that sways.',
+        do: 'Weigh the tongue, and measure from the axles to the ball and to the rack.',
+        proviso: 'the ball still carries at least {tongue.lowEdge} of the loaded trailer with it',
+      },
+      otherwise: 'It does not hang behind, or the ball’s weight is told.',
+      source: lightened,
+    },
+    'weight-untold': {
+      label: 'The trailer’s rating was asked',
+      if: {
+        when: 'weight.isUntold',
+        wrong: 'Nobody told what the trailer weighs loaded, and what it may.',
+        do: 'Read the label on the trailer, and weigh it loaded.',
+        proviso: 'the loaded trailer still keeps its own rating with it',
+      },
+      otherwise: 'The trailer’s rating is told, or it weighs next to nothing.',
+      source: grossRatings,
     },
   },
 });

@@ -1,0 +1,53 @@
+import type { Asking } from '../../engine/define/shapes';
+
+/** What people ask of an add-on; what they told says which of it is answered first. */
+export const askings = {
+  tongue: {
+    label: 'What does it do to the tongue?',
+    results: ['added.tongue', 'tongue.after', 'share.after', 'finding.tongue-lightened'],
+    impliedBy: ['addon.ahead', 'trailer.measuredTongueWeight'],
+    says: 'It changes the weight on the ball by {added.tongue}; the ball then carries {tongue.after}, {share.after} of the trailer.',
+  },
+  water: {
+    label: 'How long do the tanks last with it?',
+    results: ['fresh.daysAfter', 'gray.daysAfter', 'black.daysAfter', 'finding.water'],
+    impliedBy: ['addon.waterDaily'],
+    says: 'With it fresh water lasts {fresh.daysAfter}, and the black tank fills in {black.daysAfter}.',
+  },
+  circuit: {
+    label: 'Does the circuit carry it?',
+    results: ['circuit.load', 'limit.circuit'],
+    impliedBy: ['circuit.breaker', 'circuit.alreadyOn'],
+    says: 'With it {circuit.load} flow where the breaker lets {circuit.limit} through for that time.',
+  },
+  battery: {
+    label: 'Does the battery carry it through the day?',
+    results: ['added.ampHours', 'energy.after', 'usable.after', 'energy.days', 'limit.battery-day'],
+    impliedBy: ['addon.hours', 'battery.dayDrawn', 'addon.capacity', 'addon.panelPower'],
+    says: 'It takes {added.ampHours} a day, so a day takes {energy.after} of the {usable.after} that the battery gives.',
+  },
+  wire: {
+    label: 'Which wire and fuse?',
+    results: ['chain.current', 'chain.drop', 'limit.wire', 'limit.fuse'],
+    impliedBy: ['wire.gauge', 'wire.fuse', 'wire.length'],
+    says: '{chain.current} flow in its wire.',
+  },
+  holds: {
+    label: 'May it hang there?',
+    results: ['mount.load', 'limit.mount', 'finding.unrated'],
+    impliedBy: ['addon.heldBy', 'mount.rating'],
+    says: 'What holds it feels {mount.load}, as what moves with the road counts for more than its weight.',
+  },
+  hands: {
+    label: 'Who may fit it?',
+    results: ['fitting.needs', 'fitting.judged'],
+    impliedBy: ['addon.kind', 'fitting.planned'],
+    says: 'Who has to fit it: {fitting.needs}.',
+  },
+  warranty: {
+    label: 'Does it end the warranty?',
+    results: ['warranty.left', 'finding.warranty'],
+    impliedBy: ['trailer.owned', 'warranty.length'],
+    says: 'Left of the warranty: {warranty.left}.',
+  },
+} satisfies Record<string, Asking>;
