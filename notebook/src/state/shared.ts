@@ -1,3 +1,4 @@
+import { overBudget } from '@tarebook/casebook';
 import { keptCase } from './kept';
 import { sharedName, unpack } from './link';
 
@@ -10,6 +11,9 @@ export type Shared =
 export async function openShared(topic: string, name: string, packed: string): Promise<Shared> {
   try {
     const filed = await unpack(packed);
+    // Before any parser sees it: a link of a few characters can unfold to what stops the page.
+    const over = overBudget(filed);
+    if (over) return { says: `This link was not opened. ${over.says}` };
     const own = sharedName(name, filed);
     const kept = await keptCase(topic, own).catch(() => undefined);
     return { name: own, filed, kept: kept?.text };

@@ -51,6 +51,7 @@ export function judged(
     missing,
     ...(found && { remedies: found.remedies.map(({ facts: _, ...told }) => told) }),
     ...(found && { noHelp: found.noHelp }),
+    ...(found?.cutShort && { cutShort: true }),
     ...reasons,
     ...apart,
     cautions,

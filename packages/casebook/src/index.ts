@@ -5,7 +5,7 @@ export { compareWithExpect, type Difference } from './expect';
 export type { FrontReader } from './front';
 export { askedOf, judgeCaseNow, liveValue, type Under } from './judge';
 export { judgeCase } from './judge-by-engine';
-export { isPlain, readCaseFrom, type TopicShelf } from './read';
+export { isPlain, overBudget, readCaseFrom, type TopicShelf } from './read';
 export { readCase } from './read-any';
 export {
   type Block,

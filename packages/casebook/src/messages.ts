@@ -1,9 +1,10 @@
+import { type Budgeted, budgeted } from './budget';
 import type { Place, Trouble } from './shapes';
 import { onOneLine } from './unseen';
 
 /** What can be wrong with a document beyond its facts, as data; said in words here alone. */
 export type Fault =
-  | { readonly code: 'too-long'; readonly most: number }
+  | { readonly code: 'over-budget'; readonly of: Budgeted; readonly most: number }
   | { readonly code: 'nul' }
   | { readonly code: 'too-deep' }
   | { readonly code: 'no-text' }
@@ -76,11 +77,21 @@ export type Fault =
 const hint = (near: string | undefined): string =>
   near === undefined ? '' : ` Did you mean \`${near}\`?`;
 
+function sayOver(of: Budgeted, most: number): string {
+  const many = `${most.toLocaleString('en-US')} ${budgeted[of]}`;
+  if (of === 'lineCharacters') return `There are more than ${many}; break the line.`;
+  if (of === 'nesting') {
+    return `Something is nested too deep to be read, more than ${many}; a case needs no more than a list in a quotation.`;
+  }
+  if (of === 'indent') return `There are more than ${many}; take out those it does not need.`;
+  return `The document has more than ${many}; a case needs a tenth of them, so split it into several.`;
+}
+
 /** One sentence: what was found and what would be right. */
 export function sayFault(fault: Fault): string {
   switch (fault.code) {
-    case 'too-long':
-      return `The document is longer than ${fault.most} characters; split it into several cases.`;
+    case 'over-budget':
+      return sayOver(fault.of, fault.most);
     case 'too-deep':
       return 'Something in the document is nested too deep to be read; a case needs no more than a list in a quotation.';
     case 'nul':

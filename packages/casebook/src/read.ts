@@ -1,15 +1,13 @@
 import { type Problem, readFacts, sayProblem, type Topic } from '@tarebook/rules/engine';
 import type { RootContent } from 'mdast';
 import { begin, collect, type Gathered, readBody } from './body';
+import { excessOf } from './budget';
 import { dayTroubles } from './day';
 import { checkExpectations } from './expect';
 import { type FrontReader, isPlainFront, type Note, readFront } from './front';
 import { sayFault, trouble } from './messages';
 import { treeOf } from './parse';
 import type { CaseDocument, Front, Place, Trouble } from './shapes';
-
-/** A worked case is a page or two; more than this is a mistake or an attack. */
-export const mostCharacters = 200_000;
 
 function refused(text: string, troubles: readonly Trouble[]): CaseDocument {
   const front: Front = { title: 'Untitled case', topic: '' };
@@ -40,18 +38,26 @@ function placeOfProblem(
   return list.rows[row - 1]?.cells[id]?.span.start ?? list.place;
 }
 
-/** Fifty quotations or lists within one another, by the markers that a line begins with. */
-const deep = /^(?:[ \t]*(?:>|(?:[*+-]|\d{1,9}[.)])[ \t])){50}/m;
-
 /** The Markdown library goes down into nested blocks by recursion, and can run out of stack there. */
 function treeUnlessTooDeep(source: string): readonly RootContent[] | undefined {
-  if (deep.test(source)) return undefined;
   try {
     return treeOf(source);
   } catch (problem) {
     if (problem instanceof RangeError) return undefined;
     throw problem;
   }
+}
+
+/**
+ * Why a text is not to be given to any parser: it has more of something than a case can need. Undefined
+ * for what may be read. It takes one walk over the text, whatever the text is.
+ */
+export function overBudget(text: string): Trouble | undefined {
+  const excess = excessOf(text);
+  return (
+    excess &&
+    trouble(excess.place, sayFault({ code: 'over-budget', of: excess.of, most: excess.most }))
+  );
 }
 
 /** The rule sets a case may name; of those that are known by id only, none can be run. */
@@ -78,16 +84,15 @@ export function isPlain(text: string): boolean {
  * @param asOf the day it is to be judged as of, in place of the front matter's
  */
 export function readCaseFrom(shelf: TopicShelf, text: string, asOf?: string): CaseDocument {
-  if (text.length > mostCharacters) {
-    return refused(text, [trouble(begin, sayFault({ code: 'too-long', most: mostCharacters }))]);
-  }
-  const nul = text.indexOf('\0');
-  if (nul >= 0)
-    return refused(text, [trouble(placeOfOffset(text, nul), sayFault({ code: 'nul' }))]);
-  const troubles: Trouble[] = [];
-  const note: Note = (at, fault) => troubles.push(trouble(at, sayFault(fault)));
   // A byte order mark is no part of the text that positions count; edits put it back.
   const source = withoutMark(text);
+  const over = overBudget(source);
+  if (over) return refused(text, [over]);
+  const nul = source.indexOf('\0');
+  if (nul >= 0)
+    return refused(text, [trouble(placeOfOffset(source, nul), sayFault({ code: 'nul' }))]);
+  const troubles: Trouble[] = [];
+  const note: Note = (at, fault) => troubles.push(trouble(at, sayFault(fault)));
   const children = treeUnlessTooDeep(source);
   if (!children) return refused(text, [trouble(begin, sayFault({ code: 'too-deep' }))]);
   const head = children[0];

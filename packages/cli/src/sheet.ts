@@ -107,14 +107,12 @@ function houseSection({ house }: Answer): readonly string[] {
 const mostChanges = 8;
 
 /** Those that ask least; the whole list is in the JSON. */
-function changeLines({ remedies }: Remedies): readonly string[] {
+function changeLines({ remedies, cutShort }: Remedies): readonly string[] {
   const shown = remedies.slice(0, mostChanges).map(({ says }) => says);
   const more = remedies.length - shown.length;
-  if (more <= 0) return shown;
-  return [
-    ...shown,
-    more === 1 ? 'And one more that asks more.' : `And ${more} more that ask more.`,
-  ];
+  const rest = more === 1 ? 'And one more that asks more.' : `And ${more} more that ask more.`;
+  const untried = 'Not every change was tried: so many rows leave too many of them.';
+  return [...shown, ...(more > 0 ? [rest] : []), ...(cutShort ? [untried] : [])];
 }
 
 /** The fullest limits; what moves the others matters less. */

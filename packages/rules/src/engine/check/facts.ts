@@ -140,6 +140,9 @@ function readOption(
   return { kind: 'among', options, status: 'unknown' };
 }
 
+/** A loading list has a tenth of it; what is reckoned for each row grows with the rows. */
+const mostRows = 100;
+
 function readRows(
   given: unknown,
   id: string,
@@ -149,6 +152,10 @@ function readRows(
   if (!isRows(given)) {
     const wanted = `rows with the columns ${Object.keys(fact.columns).join(', ')}`;
     note({ code: 'not-rows', fact: id, found: typeof given, wanted });
+    return { kind: 'rows', rows: [], status: 'unknown' };
+  }
+  if (given.length > mostRows) {
+    note({ code: 'too-many-rows', fact: id, found: `${given.length}`, wanted: `${mostRows}` });
     return { kind: 'rows', rows: [], status: 'unknown' };
   }
   const rows = given.map((row, index) => {

@@ -38,6 +38,8 @@ export function sayProblem(problem: Problem): string {
       return `${at}: “${found}” is not one of ${wanted}.${hint(near)}`;
     case 'not-rows':
       return `${at} is a list; give it as ${wanted}.`;
+    case 'too-many-rows':
+      return `${at} has ${found} rows, and ${wanted} are the most; put small things together in one.`;
     case 'no-such-column':
       return `${at}: “${found}” is not one of its columns, ${wanted}.${hint(near)}`;
     case 'missing-cell':

@@ -12,6 +12,7 @@ export type Problem = {
     | 'out-of-range'
     | 'no-such-option'
     | 'not-rows'
+    | 'too-many-rows'
     | 'no-such-column'
     | 'missing-cell'
     | 'not-plain'

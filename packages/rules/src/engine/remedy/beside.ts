@@ -37,7 +37,7 @@ export function othersOf(
   return beside.flatMap((other) => {
     if (other.id === topic.id) return [];
     if (Object.keys(sharedBy(other, asked.facts)).length === 0) return [];
-    const bench = benchOf(other, asOf);
+    const bench = benchOf(other, asOf, new Map());
     const before = judgedIn(other, bench, asked.facts, asOf);
     return before ? [{ topic: other, bench, before }] : [];
   });

@@ -4,7 +4,7 @@ import type { Inputs } from '../formula/values';
 import { message } from '../words/message';
 import type { Sayable } from '../words/value';
 import type { NoHelp } from './shapes';
-import { type Bench, inTheWay, type Judged, judge, upset, worth } from './trial';
+import { type Bench, inTheWay, isSpent, type Judged, judge, upset, worth } from './trial';
 import type { Way } from './way';
 import { barred } from './ways';
 import { changeOf, instruction, nameOf } from './words';
@@ -74,7 +74,8 @@ export function noHelpOf(
   before: Judged,
   vain: readonly Vain[],
 ): readonly NoHelp[] {
-  return vain.map(({ way, x }) => {
+  return vain.flatMap(({ way, x }) => {
+    if (isSpent(bench)) return [];
     const after = judge(bench, way.edit(inputs, x));
     const { rights } = way.change;
     const told = message('no-help', {

@@ -1,7 +1,7 @@
 import type { Level } from '../define/shapes';
 import type { Inputs } from '../formula/values';
 import { turns } from './solve';
-import { type Bench, comparedIn, gaps, inTheWay, type Judged, judge } from './trial';
+import { type Bench, comparedIn, gaps, inTheWay, isSpent, type Judged, judge } from './trial';
 import type { Way } from './way';
 
 export type Pair = {
@@ -116,7 +116,9 @@ export function compareAsked(a: Pair, b: Pair): number {
  */
 export function smallestPair(search: Search): Pair | undefined {
   const needs = needsOf(search);
-  const moved = search.ways.map((way) => ({ way, gains: gainsOf(search, needs, way) }));
+  const moved = search.ways.flatMap((way) =>
+    isSpent(search.bench) ? [] : [{ way, gains: gainsOf(search, needs, way) }],
+  );
   const candidates: { a: Way; b: Way; key: readonly [number, number] }[] = [];
   moved.forEach(({ way: a, gains }, i) => {
     for (const { way: b, gains: more } of moved.slice(i + 1)) {
@@ -131,6 +133,7 @@ export function smallestPair(search: Search): Pair | undefined {
   for (const { a, b, key } of candidates) {
     const asked =
       best && [best.first.change.asks, best.second.change.asks].toSorted((p, q) => q - p);
+    if (isSpent(search.bench)) break;
     if (asked && (asked[0] !== key[0] || asked[1] !== key[1])) break;
     const found = [
       ...(b.line ? oneWhole(search, a, b) : []),

@@ -10,7 +10,7 @@ import { noHelpOf, type Vain, vainOf } from './no-help';
 import { type Pair, smallestPair } from './pairs';
 import type { NoHelp, Remedies, Remedy } from './shapes';
 import { turns } from './solve';
-import { type Bench, benchOf, type Judged, judge } from './trial';
+import { type Bench, benchOf, isSpent, type Judged, judge, pay } from './trial';
 import type { Way } from './way';
 import { allWays, applies, barred, reminder } from './ways';
 import { changeOf, instruction } from './words';
@@ -106,13 +106,14 @@ function remedyOfPair(of: Case, pair: Pair): readonly Remedy[] {
 /** Changes that upset nothing elsewhere, and those that do, told with what it is. */
 function apart(
   found: readonly Remedy[],
-  upsets: (each: Remedy) => readonly Sayable[],
+  upsets: (each: Remedy) => readonly Sayable[] | undefined,
   say: Say,
 ): readonly [readonly Remedy[], readonly NoHelp[]] {
   const harmless: Remedy[] = [];
   const harmful: NoHelp[] = [];
   for (const each of found) {
     const broken = upsets(each);
+    if (!broken) continue;
     if (broken.length === 0) harmless.push(each);
     else {
       const { fact, row, rowName, column, shown, from, to } = each;
@@ -168,8 +169,8 @@ const isPartOfVain = ({ change, row }: Way, vain: readonly Vain[]): boolean =>
  */
 export function remedies(topic: Topic, asked: Asked, beside: readonly Topic[] = []): Remedies {
   const asOf = asked.asOf ?? today();
-  const bench = benchOf(topic, asOf, asked);
   const { inputs } = reckoned(topic, asked, asOf);
+  const bench = benchOf(topic, asOf, inputs, asked);
   const before = judge(bench, inputs);
   const outcome = topic.outcomes[before.level].id;
   if (before.level !== 'care' && before.level !== 'stop') {
@@ -182,22 +183,33 @@ export function remedies(topic: Topic, asked: Asked, beside: readonly Topic[] = 
   const single = ways
     .filter(({ change }) => applies(inputs, change))
     .flatMap((way) => {
+      if (isSpent(bench)) return [];
       const turned = open.includes(way) ? turns(bench, inputs, before, way) : [];
       const found = turned.flatMap(({ x, level }) => remedyOf(of, way, x, level));
       vain.push(...vainOf(way, found.length === 0 ? [] : turned.map(({ x }) => x)));
       return found;
     });
   const others = othersOf(topic, beside, asked, asOf);
-  const upsets = (each: Remedy) => upsetElsewhere(others, each.facts, asOf);
-  const [harmless, harmful] = apart(single, upsets, bench.say);
+  const upsets = (each: Remedy) => {
+    pay(bench, 3 * others.length);
+    return upsetElsewhere(others, each.facts, asOf);
+  };
+  // What could not be held against the other topics any more is not offered.
+  const [harmless, harmful] = apart(
+    single,
+    (each) => (isSpent(bench) ? undefined : upsets(each)),
+    bench.say,
+  );
   const ranked = withoutWholeRows(harmless).toSorted((a, b) => a.asks - b.asks || a.size - b.size);
+  const telling = vain.filter(({ way }) => !isPartOfVain(way, vain));
+  const noHelp = noHelpOf(bench, inputs, before, telling);
   const pair = ranked.length > 0 ? undefined : smallestPair({ bench, inputs, before, ways: open });
   const paired = pair ? remedyOfPair(of, pair) : ranked;
   const sound = paired.filter(({ facts }) => upsetElsewhere(others, facts, asOf).length === 0);
-  const telling = vain.filter(({ way }) => !isPartOfVain(way, vain));
   return {
     outcome,
     remedies: sound,
-    noHelp: [...noHelpOf(bench, inputs, before, telling), ...harmful],
+    noHelp: [...noHelp, ...harmful],
+    ...(isSpent(bench) && { cutShort: true as const }),
   };
 }

@@ -46,4 +46,6 @@ export type Remedies = {
   /** Single changes, those that ask least first; if there is none, the smallest pair, if any. */
   readonly remedies: readonly Remedy[];
   readonly noHelp: readonly NoHelp[];
+  /** Not all changes were tried, as there were too many for the time there is. */
+  readonly cutShort?: true;
 };

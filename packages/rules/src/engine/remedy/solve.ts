@@ -1,7 +1,17 @@
 import type { Level } from '../define/shapes';
 import type { Inputs } from '../formula/values';
 import { crossings } from './crossings';
-import { type Bench, comparedIn, gaps, inTheWay, type Judged, judge, upset, worth } from './trial';
+import {
+  type Bench,
+  comparedIn,
+  gaps,
+  inTheWay,
+  isSpent,
+  type Judged,
+  judge,
+  upset,
+  worth,
+} from './trial';
 import type { Way } from './way';
 
 /** A change carried so far, and what comes of it. */
@@ -42,7 +52,8 @@ function edges(bench: Bench, inputs: Inputs, before: Judged, way: Way): readonly
   const { start, ends, startCounts, step } = line;
   const compared = comparedIn(bench, before);
   const found = ends.flatMap((end) => {
-    const along = (x: number) => gaps(bench, way.edit(inputs, x), compared);
+    // Of what is not tried any more nothing is known.
+    const along = (x: number) => (isSpent(bench) ? [] : gaps(bench, way.edit(inputs, x), compared));
     const zeros = crossings(along, start, end, step / 4);
     return [...zeros.flatMap((x) => outward(x, start, step, end)), end];
   });
