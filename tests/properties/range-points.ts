@@ -8,7 +8,7 @@ import {
   cellKey,
   type Input,
   type NumberInput,
-} from '../../packages/rules/src/engine/formula/values';
+} from '../../packages/rules/src/engine/value/values';
 import { givenOf } from '../differential/given';
 import type { PlainCase } from '../differential/plain-case';
 

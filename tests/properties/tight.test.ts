@@ -3,7 +3,7 @@ import type { Topic } from '@tarebook/rules/engine';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Run } from '../../packages/rules/src/engine/formula/run';
-import { movedBy } from '../../packages/rules/src/engine/formula/values';
+import { movedBy } from '../../packages/rules/src/engine/value/values';
 import { openCase, randomFrom } from '../differential/arbitrary-case';
 import { type Rig, rigOf } from './range-points';
 

@@ -42,8 +42,10 @@ export {
   part,
   reckoningOf,
 } from './define/topic';
-export { type Node, namesIn } from './formula/nodes';
-export { FormulaError, parseFormula } from './formula/parse';
+export type { Node } from './formula/grammar/nodes';
+export { FormulaError } from './formula/grammar/problem';
+export { namesIn } from './formula/kinds';
+export { parseFormula } from './formula/parse';
 export { standingOn } from './formula/standing-on';
 export { bringingSun } from './formula/sun';
 export { withHouse } from './house/house';

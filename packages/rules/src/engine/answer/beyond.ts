@@ -1,8 +1,8 @@
 import type { Compiled } from '../formula/compile';
 import { reckon } from '../formula/reckon';
 import type { Run } from '../formula/run';
-import { asNumber, asTruth } from '../formula/truth';
 import { inUnit } from '../formula/words';
+import { asNumber, asTruth } from '../value/truth';
 import { message } from '../words/message';
 import { type Say, type Sayable, text } from '../words/value';
 import { fromCatalogues } from './listed';

@@ -2,7 +2,7 @@ import type { Level } from '../define/shapes';
 import type { Compiled } from '../formula/compile';
 import { restsOnKnown } from '../formula/reckon';
 import type { Run } from '../formula/run';
-import { asTruth } from '../formula/truth';
+import { asTruth } from '../value/truth';
 import { holesIn } from '../words/fill';
 import { type Sayable, text } from '../words/value';
 import { endsOf } from './named';

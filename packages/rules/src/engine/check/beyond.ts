@@ -3,7 +3,8 @@ import type { Decision, Topic } from '../define/shapes';
 import { declaredUnit } from '../define/topic';
 import { rowsFor } from '../formula/decide';
 import { checkFormulaUnit, type NameUnits } from '../formula/dimensions';
-import { below, type Node, namesIn } from '../formula/nodes';
+import type { Node } from '../formula/grammar/nodes';
+import { below, namesIn } from '../formula/kinds';
 import { parseFormula } from '../formula/parse';
 import { checkCatalogue } from './catalogue';
 

@@ -4,7 +4,8 @@ import { type Change, namesChanged } from '../define/changes';
 import type { Condition, Topic } from '../define/shapes';
 import { declaredUnit } from '../define/topic';
 import { type Compiled, compile } from '../formula/compile';
-import { below, type Node } from '../formula/nodes';
+import type { Node } from '../formula/grammar/nodes';
+import { below } from '../formula/kinds';
 
 type Note = (at: string, found: string, wanted: string) => void;
 

@@ -3,7 +3,7 @@ import { type ConditionRule, conditionRules, rulingLevels, rulingsAt } from '../
 import { conditionFrom } from '../condition/text';
 import type { Condition, Topic } from '../define/shapes';
 import { allFormulas, declaredUnit } from '../define/topic';
-import { FormulaError } from '../formula/parse';
+import { FormulaError } from '../formula/grammar/problem';
 import { holesIn } from '../words/fill';
 import { wordsOf } from './beyond';
 import { nearest } from './near';

@@ -13,7 +13,7 @@ import {
   wasMisread,
 } from '../../quantity';
 import type { Column, Fact, Topic } from '../define/shapes';
-import type { AmongInput, Input, Inputs, NumberInput, RowsInput } from '../formula/values';
+import type { AmongInput, Input, Inputs, NumberInput, RowsInput } from '../value/values';
 import { type CellGiven, isCell, isRows } from './given';
 import { nearest } from './near';
 import type { Problem } from './problem';

@@ -1,8 +1,9 @@
 import type { Condition, Source, Topic } from '../define/shapes';
 import { allFormulas } from '../define/topic';
 import { compile } from '../formula/compile';
-import { namesIn } from '../formula/nodes';
-import { FormulaError, parseFormula } from '../formula/parse';
+import { FormulaError } from '../formula/grammar/problem';
+import { namesIn } from '../formula/kinds';
+import { parseFormula } from '../formula/parse';
 import { checkBeyond, checkText, namesBeyond } from './beyond';
 import { checkChanges } from './changes';
 import { checkConditions, rulesOf } from './conditions';

@@ -1,6 +1,8 @@
 import type { Condition, Operator } from '../define/shapes';
-import type { Compare, Node } from '../formula/nodes';
-import { FormulaError, parseFormula } from '../formula/parse';
+import type { Node } from '../formula/grammar/nodes';
+import { FormulaError } from '../formula/grammar/problem';
+import { parseFormula } from '../formula/parse';
+import type { Compare } from '../value/truth';
 
 /**
  * A condition as it is read, made into the JSON that json-rules-engine takes.

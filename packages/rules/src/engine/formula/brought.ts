@@ -1,8 +1,8 @@
 import type { Read } from '../catalogue/orders';
 import type { Catalogue } from '../define/catalogue';
 import type { Topic } from '../define/shapes';
-import type { Catalogued } from './nodes';
-import type { Inputs, NumberValue, Value } from './values';
+import type { Inputs, NumberValue, Value } from '../value/values';
+import type { NodeOf } from './grammar/nodes';
 
 /**
  * What few topics reckon with. Its code comes with the data that want it, so that a program with
@@ -11,7 +11,7 @@ import type { Inputs, NumberValue, Value } from './values';
  *     data of a topic ── brings ──► code, kept here ◄── asked for by ── a formula
  */
 export type Brought = {
-  readonly catalogued: (node: Catalogued, catalogue: Catalogue, read: Read) => Value;
+  readonly catalogued: (node: NodeOf<'catalogued'>, catalogue: Catalogue, read: Read) => Value;
   readonly withBuilds: (topic: Topic, inputs: Inputs) => Inputs;
   readonly sunHeight: (latitude: NumberValue, day: NumberValue, hour: NumberValue) => NumberValue;
 };

@@ -5,7 +5,6 @@ import { numberFor, truthFor } from '../catalogue/asks';
 import { candidates, type Held, ordersOf, type Read } from '../catalogue/orders';
 import type { Catalogue } from '../define/catalogue';
 import type { Topic } from '../define/shapes';
-import type { Catalogued } from './nodes';
 import {
   type Input,
   type Inputs,
@@ -14,11 +13,14 @@ import {
   noSlopes,
   nothing,
   type Value,
-} from './values';
+} from '../value/values';
+import type { NodeOf } from './grammar/nodes';
 
 const factorOf = (unit: string | undefined): number => (unit ? unitOf(unit).factor : 1);
 
-function heldBy({ ask, args }: Catalogued): Held {
+type Asked = NodeOf<'catalogued'>;
+
+function heldBy({ ask, args }: Asked): Held {
   const [first] = args;
   if (first === undefined) return {};
   const { about } = asks[ask];
@@ -26,7 +28,7 @@ function heldBy({ ask, args }: Catalogued): Held {
 }
 
 /** What a catalogue says, over every order that the facts leave possible. */
-export function catalogued(node: Catalogued, catalogue: Catalogue, read: Read): Value {
+export function catalogued(node: Asked, catalogue: Catalogue, read: Read): Value {
   const { ask, args } = node;
   const isFigure = ask === 'figure';
   const bare: Catalogue = isFigure ? { ...catalogue, wishes: {} } : catalogue;

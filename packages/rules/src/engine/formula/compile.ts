@@ -1,8 +1,10 @@
 import { findUnit } from '../../quantity';
 import type { Formula, Simulation, Topic } from '../define/shapes';
 import { allFormulas, simulationOf } from '../define/topic';
-import { below, type Node, namesIn } from './nodes';
-import { FormulaError, parseFormula } from './parse';
+import type { Node } from './grammar/nodes';
+import { FormulaError } from './grammar/problem';
+import { below, namesIn } from './kinds';
+import { parseFormula } from './parse';
 
 export type CompiledFormula = {
   readonly name: string;

@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Decision } from '../define/shapes';
 import { source } from '../define/small-topic.fixture';
+import type { Value } from '../value/values';
 import { decide, rowsFor } from './decide';
-import type { Value } from './values';
 
 const seed = Number(process.env.TAREBOOK_SEED ?? 20_261_101);
 

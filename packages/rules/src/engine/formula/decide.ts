@@ -1,5 +1,5 @@
 import type { Decision } from '../define/shapes';
-import { type AmongValue, joinOn, nothing, type Value } from './values';
+import { type AmongValue, joinOn, nothing, type Value } from '../value/values';
 
 /** More combinations of open inputs than this are not looked through one by one. */
 const mostTried = 4096;

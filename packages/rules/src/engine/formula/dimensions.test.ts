@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { shelf } from '../define/small-topic.fixture';
 import { checkFormulaUnit } from './dimensions';
-import { FormulaError, parseFormula } from './parse';
+import { FormulaError } from './grammar/problem';
+import { parseFormula } from './parse';
 
 const check = (text: string, unit: string) =>
   checkFormulaUnit(parseFormula(text), unit, shelf, new Map());

@@ -9,7 +9,7 @@ import {
   noSlopes,
   nothing,
   type Value,
-} from './values';
+} from '../value/values';
 
 /** An input held at one end, or anywhere else inside its range. */
 export type Pins = ReadonlyMap<string, Interval>;

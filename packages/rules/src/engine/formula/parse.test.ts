@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { namesIn } from './nodes';
-import { FormulaError, parseFormula } from './parse';
+import { FormulaError } from './grammar/problem';
+import { namesIn } from './kinds';
+import { parseFormula } from './parse';
 
 describe('a formula is read as one of a small closed set of kinds', () => {
   test.each([

@@ -4,9 +4,9 @@ import { answerNow } from '../answer/answer';
 import { readFacts } from '../check/facts';
 import type { FactsGiven } from '../check/given';
 import { formula, shelf } from '../define/small-topic.fixture';
+import { asNumber } from '../value/truth';
 import { compile } from './compile';
 import { run } from './run';
-import { asNumber } from './truth';
 
 const seed = Number(process.env.TAREBOOK_SEED ?? 20_261_101);
 

@@ -1,7 +1,20 @@
 import { common, hull, type Interval, isClosed, isPoint, point } from '../../quantity';
-import { withCatalogues } from './brought';
+import type { Read } from '../catalogue/orders';
+import type { Catalogue } from '../define/catalogue';
+import { asNumber } from '../value/truth';
+import {
+  cellKey,
+  exactly,
+  type Inputs,
+  keyName,
+  type NumberValue,
+  type Value,
+} from '../value/values';
+import { brought, withCatalogues } from './brought';
 import type { Compiled } from './compile';
 import { decide } from './decide';
+import type { Node } from './grammar/nodes';
+import type { Scope } from './grammar/scope';
 import {
   cellOf,
   column,
@@ -13,11 +26,8 @@ import {
   tableOf,
   wordValue,
 } from './inputs';
-import type { Node } from './nodes';
-import { reckon, restsOnKnown, type Scope } from './reckon';
+import { reckon, restsOnKnown } from './reckon';
 import { type Simulated, simulate } from './simulate';
-import { asNumber } from './truth';
-import { cellKey, exactly, type Inputs, keyName, type NumberValue, type Value } from './values';
 
 /** All values of one case, in base units. */
 export type Run = {
@@ -173,6 +183,19 @@ export function run(
     return parent ? parent.known(name) : restsOnKnown(value(name), isOpen);
   };
 
+  const catalogueNamed = (name: string): Catalogue => {
+    const catalogue = compiled.topic.catalogues?.[name];
+    if (!catalogue) throw new Error(`There is no catalogue “${name}”.`);
+    return catalogue;
+  };
+
+  /** Choices and wishes, as a catalogue reads them. */
+  const choices: Read = (fact) => {
+    const found = value(fact);
+    if (found.kind !== 'among') throw new Error(`“${fact}” is no choice.`);
+    return { options: found.options, given: isGiven(fact) };
+  };
+
   const scope: Scope = {
     value,
     given: isGiven,
@@ -192,11 +215,9 @@ export function run(
     inRow: (list, row) => rowScope(scope, list, row),
     table: (name) => tableOf(compiled.topic, name),
     wordValue: (table, word) => wordValue(compiled.topic, table, word),
-    catalogue: (name) => {
-      const catalogue = compiled.topic.catalogues?.[name];
-      if (!catalogue) throw new Error(`There is no catalogue “${name}”.`);
-      return catalogue;
-    },
+    catalogue: catalogueNamed,
+    catalogued: (node) => brought('catalogued')(node, catalogueNamed(node.catalogue), choices),
+    sunHeight: (...at) => brought('sunHeight')(...at),
     simulation: (name) => {
       const before = simulations.get(name);
       if (before) return before;

@@ -1,6 +1,7 @@
+import { exactly, type Value } from '../value/values';
 import type { CompiledSimulation } from './compile';
-import { reckon, type Scope } from './reckon';
-import { exactly, type Value } from './values';
+import type { Scope } from './grammar/scope';
+import { reckon } from './reckon';
 
 /** The scopes of all steps, and of the states once the last is done. */
 export type Simulated = {

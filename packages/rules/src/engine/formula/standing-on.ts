@@ -1,6 +1,6 @@
 import type { Family, Part } from '../define/shapes';
 import { allFormulas, simulationOf } from '../define/topic';
-import { namesIn } from './nodes';
+import { namesIn } from './kinds';
 import { parseFormula } from './parse';
 
 type Kind = 'facts' | 'parameters' | 'tables' | 'wordTables' | 'formulas' | 'decisions';

@@ -1,8 +1,8 @@
 import { getPosition } from 'suncalc';
 import { hull, type Interval, point } from '../../quantity';
+import { made } from '../value/numbers';
+import { blend, type NumberValue } from '../value/values';
 import { bring } from './brought';
-import { made } from './special';
-import { blend, type NumberValue } from './values';
 
 const newYear = Date.UTC(2025, 0, 1);
 const day = 86_400_000;

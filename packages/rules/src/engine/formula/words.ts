@@ -1,8 +1,9 @@
 import { type Interval, show, showNumber, type UnitSystem, unitOf } from '../../quantity';
-import type { Node } from './nodes';
-import { reckon, type Scope } from './reckon';
-import { asNumber, asTruth } from './truth';
-import type { Value } from './values';
+import { asNumber, asTruth } from '../value/truth';
+import type { Value } from '../value/values';
+import type { Node } from './grammar/nodes';
+import type { Scope } from './grammar/scope';
+import { reckon } from './reckon';
 
 /** What putting a formula into words needs to know of its surroundings. */
 export type Wording = {

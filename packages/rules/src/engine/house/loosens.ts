@@ -3,9 +3,9 @@ import { compiledOf } from '../answer/answer';
 import { inBase } from '../answer/parameters';
 import type { Fact, Topic } from '../define/shapes';
 import type { Compiled } from '../formula/compile';
-import { namesIn } from '../formula/nodes';
+import { namesIn } from '../formula/kinds';
 import { run } from '../formula/run';
-import type { Input, Inputs, NumberInput, Status } from '../formula/values';
+import type { Input, Inputs, NumberInput, Status } from '../value/values';
 
 const statuses: readonly Status[] = ['known', 'unknown', 'silent'];
 

@@ -1,6 +1,6 @@
 import { unitOf } from '../../quantity';
 import type { Fact, Topic } from '../define/shapes';
-import type { Input, Inputs, NumberInput } from '../formula/values';
+import type { Input, Inputs, NumberInput } from '../value/values';
 import { plausiblyOff } from './off';
 
 /** A number, or the numbers of one column of a list together, and how far off they may be. */

@@ -4,7 +4,7 @@ import { holds } from '../condition/walk';
 import type { State, Topic } from '../define/shapes';
 import type { Compiled } from '../formula/compile';
 import { type ParameterValues, type Run, run as reckonRun } from '../formula/run';
-import { type Input, type Inputs, keyName, movedBy } from '../formula/values';
+import { type Input, type Inputs, keyName, movedBy } from '../value/values';
 
 export type Setting = {
   readonly compiled: Compiled;

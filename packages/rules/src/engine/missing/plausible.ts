@@ -3,7 +3,7 @@ import { unitOfName } from '../answer/named';
 import { namesCompared } from '../condition/rules';
 import type { Column, Topic } from '../define/shapes';
 import type { Run } from '../formula/run';
-import { cellKey, type Input, type Inputs, type NumberInput } from '../formula/values';
+import { cellKey, type Input, type Inputs, type NumberInput } from '../value/values';
 import type { OpenDecision, Setting } from './open';
 
 /**

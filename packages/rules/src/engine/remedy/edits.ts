@@ -1,7 +1,7 @@
 import { unitOf } from '../../quantity';
 import type { CellGiven, FactGiven, FactsGiven, RowGiven } from '../check/given';
 import type { Topic } from '../define/shapes';
-import type { Input, Inputs, NumberInput, RowsInput } from '../formula/values';
+import type { Input, Inputs, NumberInput, RowsInput } from '../value/values';
 
 export const exactInput = (at: number): NumberInput => ({
   kind: 'number',

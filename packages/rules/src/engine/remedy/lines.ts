@@ -1,6 +1,6 @@
 import type { Less, Shift } from '../define/changes';
 import type { Column, QuantityFact } from '../define/shapes';
-import type { NumberInput } from '../formula/values';
+import type { NumberInput } from '../value/values';
 import { edited, exactInput, withCell } from './edits';
 import {
   exactly,

@@ -1,6 +1,6 @@
 import { rounded } from '../../quantity';
 import { endsOf } from '../answer/named';
-import type { Inputs } from '../formula/values';
+import type { Inputs } from '../value/values';
 import { message } from '../words/message';
 import type { Sayable } from '../words/value';
 import type { NoHelp } from './shapes';

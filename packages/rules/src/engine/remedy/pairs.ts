@@ -1,5 +1,5 @@
 import type { Level } from '../define/shapes';
-import type { Inputs } from '../formula/values';
+import type { Inputs } from '../value/values';
 import { turns } from './solve';
 import { type Bench, comparedIn, gaps, inTheWay, isSpent, type Judged, judge } from './trial';
 import type { Way } from './way';

@@ -1,7 +1,7 @@
 import { type Asked, reckoned, today } from '../answer/answer';
 import type { FactsGiven } from '../check/given';
 import type { Level, Topic } from '../define/shapes';
-import type { Inputs } from '../formula/values';
+import type { Inputs } from '../value/values';
 import { message } from '../words/message';
 import { type Say, type Sayable, text } from '../words/value';
 import { othersOf, upsetElsewhere } from './beside';

@@ -1,5 +1,5 @@
 import type { Level } from '../define/shapes';
-import type { Inputs } from '../formula/values';
+import type { Inputs } from '../value/values';
 import { crossings } from './crossings';
 import {
   type Bench,

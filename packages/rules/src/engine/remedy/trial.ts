@@ -8,7 +8,7 @@ import { rulesHolding } from '../condition/walk';
 import type { Condition, Level, State, Topic } from '../define/shapes';
 import type { Compiled } from '../formula/compile';
 import { type ParameterValues, type Run, run as reckonRun } from '../formula/run';
-import type { Inputs } from '../formula/values';
+import type { Inputs } from '../value/values';
 import { sayer, type Voice } from '../words/say';
 import type { Say } from '../words/value';
 

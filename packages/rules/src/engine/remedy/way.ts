@@ -1,7 +1,7 @@
 import { unitOf } from '../../quantity';
 import type { FactsGiven } from '../check/given';
 import type { Change } from '../define/changes';
-import type { Inputs, NumberInput } from '../formula/values';
+import type { Inputs, NumberInput } from '../value/values';
 import type { Told } from './shapes';
 import type { Bench, Judged } from './trial';
 

@@ -1,6 +1,6 @@
 import { endsOf } from '../answer/named';
 import type { Change, Leave, Scale, SetTo } from '../define/changes';
-import type { Input, Inputs, NumberInput } from '../formula/values';
+import type { Input, Inputs, NumberInput } from '../value/values';
 import { type Text, text } from '../words/value';
 import { edited, exactInput, withCell, withoutRow } from './edits';
 import { lessOf, shifting } from './lines';

@@ -10,7 +10,7 @@ import {
 } from '../condition/rules';
 import { holds } from '../condition/walk';
 import { type Condition, type Level, levels, type State, type Topic } from '../define/shapes';
-import { isExact, type Lanes, type Numbers, newNumbers, newTruths } from './lanes';
+import { isExact, type Lanes, type Numbers, newNumbers, newTruths } from '../value/lanes';
 import { isFixed, type Setting } from './walk';
 
 type Comparison = Extract<Condition, { readonly operator: string }>;

@@ -2,8 +2,8 @@ import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 import { readQuantity, wasMisread } from '../../quantity';
 import type { CellGiven, FactGiven, FactsGiven, RowGiven } from '../check/given';
 import type { Topic } from '../define/shapes';
-import { cellKey, type Inputs, type NumberInput } from '../formula/values';
 import { inUnit } from '../formula/words';
+import { cellKey, type Inputs, type NumberInput } from '../value/values';
 import type { Drawn, DrawShape } from './shapes';
 
 /** An input that is a range, by its key, and what draws it in base units. */

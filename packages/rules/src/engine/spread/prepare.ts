@@ -6,9 +6,9 @@ import { conditionRules } from '../condition/rules';
 import { rulesHolding } from '../condition/walk';
 import type { State, Topic } from '../define/shapes';
 import { run as reckonRun } from '../formula/run';
+import { type Lanes, type Numbers, newNumbers, type Program } from '../value/lanes';
 import { decider, ranker, shower, type Verdict } from './decide';
 import { type Draw, drawsOf, filler } from './draws';
-import { type Lanes, type Numbers, newNumbers, type Program } from './lanes';
 import { slowWay } from './slow';
 import { type Setting, walker } from './walk';
 

@@ -1,7 +1,7 @@
 import { type Interval, point } from '../../quantity';
 import type { Run } from '../formula/run';
-import type { Value } from '../formula/values';
-import { type Lanes, type Numbers, newNumbers, newTruths, type Program } from './lanes';
+import { type Lanes, type Numbers, newNumbers, newTruths, type Program } from '../value/lanes';
+import type { Value } from '../value/values';
 
 /**
  * Formulas with kinds that have no way over lanes: the whole case is reckoned once a draw, with

@@ -1,4 +1,4 @@
-import type { Node } from '../formula/nodes';
+import type { Node } from '../formula/grammar/nodes';
 
 export type Term = { readonly minus: boolean; readonly node: Node };
 

@@ -1,6 +1,7 @@
 import { unitOfName } from '../answer/named';
 import { listed } from '../answer/phrases';
-import { type Node, namesIn } from '../formula/nodes';
+import type { Node } from '../formula/grammar/nodes';
+import { namesIn } from '../formula/kinds';
 import { reckon } from '../formula/reckon';
 import { inWords, working } from '../formula/words';
 import { factorsOf, termsOf } from './apart';

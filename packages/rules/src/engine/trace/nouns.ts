@@ -2,8 +2,9 @@ import { unitOfName } from '../answer/named';
 import { lowered } from '../answer/phrases';
 import type { Formula } from '../define/shapes';
 import type { Compiled } from '../formula/compile';
-import type { Node } from '../formula/nodes';
-import { reckon, type Scope } from '../formula/reckon';
+import type { Node } from '../formula/grammar/nodes';
+import type { Scope } from '../formula/grammar/scope';
+import { reckon } from '../formula/reckon';
 import { branchTaken, inWords, namedInWords, type Wording, working } from '../formula/words';
 import { pruned } from './prune';
 

@@ -1,6 +1,7 @@
 import { isPoint } from '../../quantity';
-import type { Node } from '../formula/nodes';
-import { reckon, type Scope } from '../formula/reckon';
+import type { Node } from '../formula/grammar/nodes';
+import type { Scope } from '../formula/grammar/scope';
+import { reckon } from '../formula/reckon';
 import { branchTaken } from '../formula/words';
 
 export function isExactly(scope: Scope, node: Node, at: number): boolean {

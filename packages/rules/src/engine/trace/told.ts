@@ -1,6 +1,6 @@
 import { unitOfName } from '../answer/named';
 import { listed } from '../answer/phrases';
-import type { Node } from '../formula/nodes';
+import type { Node } from '../formula/grammar/nodes';
 import { reckon } from '../formula/reckon';
 import { inWords, working } from '../formula/words';
 import { termsOf } from './apart';

@@ -6,8 +6,8 @@ import { conditionRules, namesCompared } from '../condition/rules';
 import type { Compiled } from '../formula/compile';
 import type { Run } from '../formula/run';
 import { usedNames } from '../formula/used-names';
-import type { Input } from '../formula/values';
 import { inUnit, namedInWords, working } from '../formula/words';
+import type { Input } from '../value/values';
 import { nounOf, origin, shownFormula } from './nouns';
 import { told } from './told';
 

@@ -1,6 +1,7 @@
 import { divide, rounded } from '../../quantity';
-import type { Arithmetic, Compare } from '../formula/nodes';
-import { exactly, type Value } from '../formula/values';
+import type { Arithmetic } from './numbers';
+import type { Compare } from './truth';
+import { exactly, type Value } from './values';
 
 /**
  * One value in many draws at once, a lane each. Where nothing unknown enters, a number's two ends
@@ -23,6 +24,11 @@ export type Lanes = Numbers | Truths | Words;
 
 /** Thrown where a formula has something that lanes are not reckoned of at once. */
 export class NotOverLanes extends Error {}
+
+/** The way of a kind that has none over lanes: the case is reckoned one draw after another. */
+export function drawByDraw(): never {
+  throw new NotOverLanes('This is reckoned one draw after another.');
+}
 
 /** What fills lanes 0 to count − 1 from lanes filled before. */
 export type Fill = (count: number) => void;

@@ -1,5 +1,4 @@
 import { rounded } from '../../quantity';
-import type { Compare } from './nodes';
 import {
   type AmongValue,
   joinOn,
@@ -9,6 +8,8 @@ import {
   type TruthValue,
   type Value,
 } from './values';
+
+export type Compare = '<' | '<=' | '>' | '>=' | '==' | '!=';
 
 export function asNumber(value: Value): NumberValue {
   if (value.kind === 'number') return value;

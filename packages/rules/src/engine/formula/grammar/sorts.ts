@@ -1,0 +1,68 @@
+import {
+  type Dimension,
+  dimensionName,
+  joined,
+  plain,
+  sameDimension,
+  unitOf,
+} from '../../../quantity';
+import type { Topic } from '../../define/shapes';
+import type { Node } from './nodes';
+import { FormulaError } from './problem';
+
+/** What a part of a formula is: a number of some dimension, a truth, a word, or any number. */
+export type Sort =
+  | { readonly kind: 'number'; readonly dimension: Dimension }
+  | { readonly kind: 'truth' }
+  | { readonly kind: 'word' }
+  | { readonly kind: 'any-number' };
+
+/** What the rules of units know of their surroundings. */
+export type Sorting = {
+  readonly topic: Topic;
+  /** The unit a name is kept in; refuses one that is not there. */
+  readonly unitOf: (name: string) => string;
+  readonly of: (node: Node) => Sort;
+};
+
+export const number = (dimension: Dimension): Sort => ({ kind: 'number', dimension });
+export const plainNumber = number(plain);
+export const truth: Sort = { kind: 'truth' };
+export const word: Sort = { kind: 'word' };
+export const anyNumber: Sort = { kind: 'any-number' };
+
+export function clash(text: string): never {
+  throw new FormulaError(text);
+}
+
+export function sortOfUnit(unit: string): Sort {
+  if (unit === 'yes-no') return truth;
+  if (unit === 'choice') return word;
+  return unit === '' ? plainNumber : number(unitOf(unit).dimension);
+}
+
+export function numeric(sort: Sort, what: string): Sort {
+  if (sort.kind === 'number' || sort.kind === 'any-number') return sort;
+  return clash(`${what} wants a number, found a ${sort.kind}`);
+}
+
+export const truthful = (sort: Sort, what: string): Sort =>
+  sort.kind === 'truth' ? sort : clash(`${what} wants a yes or no, found a ${sort.kind}`);
+
+/** Both sides of +, −, a comparison or a choice must be of one kind. */
+export function alike(a: Sort, b: Sort, what: string): Sort {
+  if (a.kind === 'any-number') return numeric(b, what);
+  if (b.kind === 'any-number') return numeric(a, what);
+  if (a.kind === 'number' && b.kind === 'number') {
+    if (sameDimension(a.dimension, b.dimension)) return a;
+    return clash(`${what} joins ${dimensionName(a.dimension)} with ${dimensionName(b.dimension)}`);
+  }
+  if (a.kind === b.kind) return a;
+  return clash(`${what} joins a ${a.kind} with a ${b.kind}`);
+}
+
+export function product(op: '*' | '/', a: Sort, b: Sort): Sort {
+  const [left, right] = [numeric(a, op), numeric(b, op)];
+  if (left.kind !== 'number' || right.kind !== 'number') return anyNumber;
+  return number(joined(left.dimension, right.dimension, op === '*' ? 1 : -1));
+}

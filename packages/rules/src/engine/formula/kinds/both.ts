@@ -1,0 +1,24 @@
+import { combine } from '../../value/lane-truths';
+import { asTruth, both as bothTrue } from '../../value/truth';
+import { type Kind, none } from '../grammar/kind';
+import { truthful } from '../grammar/sorts';
+
+/** a && b */
+export const both: Kind<'both'> = {
+  form: { by: 'sign between', signs: ['&&'], read: (a, b) => ({ kind: 'both', a, b }) },
+  sort: ({ a, b }, at) => {
+    truthful(at.of(a), 'both');
+    return truthful(at.of(b), 'both');
+  },
+  reckon: (node, scope, reckon) => {
+    const a = asTruth(reckon(node.a, scope));
+    return a.yes ? bothTrue(a, asTruth(reckon(node.b, scope))) : a;
+  },
+  parts: ({ a, b }) => [a, b],
+  mentions: none,
+  uses: ({ a, b }, at) => {
+    at.part(a);
+    at.part(b);
+  },
+  draw: ({ a, b }, at) => combine(at.program, 'both', at.truths(a), at.truths(b)),
+};

@@ -1,0 +1,31 @@
+import { compareNumbers } from '../../value/lanes';
+import { type Compare, compare as compareValues } from '../../value/truth';
+import { type Kind, none } from '../grammar/kind';
+import { alike, clash, type Sort, truth, word } from '../grammar/sorts';
+
+const signs: readonly string[] = ['<', '<=', '>', '>=', '==', '!='];
+const isSign = (sign: string): sign is Compare => signs.includes(sign);
+
+/** A yes/no fact is compared with 'yes' or 'no' as a word. */
+const worded = (sort: Sort): Sort => (sort.kind === 'truth' ? word : sort);
+
+/** a < b, a <= b, a > b, a >= b, a == b, a != b */
+export const compare: Kind<'compare'> = {
+  form: {
+    by: 'sign between',
+    signs,
+    read: (a, b, op) => (isSign(op) ? { kind: 'compare', op, a, b } : clash(`${op} is no sign`)),
+  },
+  sort: ({ op, a, b }, at) => {
+    alike(worded(at.of(a)), worded(at.of(b)), op);
+    return truth;
+  },
+  reckon: ({ op, a, b }, scope, reckon) => compareValues(op, reckon(a, scope), reckon(b, scope)),
+  parts: ({ a, b }) => [a, b],
+  mentions: none,
+  uses: ({ a, b }, at) => {
+    at.part(a);
+    at.part(b);
+  },
+  draw: ({ op, a, b }, at) => compareNumbers(at.program, op, at.numbers(a), at.numbers(b)),
+};

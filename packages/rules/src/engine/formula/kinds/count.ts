@@ -1,0 +1,25 @@
+import { drawByDraw } from '../../value/lanes';
+import { exactly } from '../../value/values';
+import { type Kind, none } from '../grammar/kind';
+import { clash, plainNumber } from '../grammar/sorts';
+
+/** count(list): its number of rows. */
+export const count: Kind<'count'> = {
+  form: {
+    by: 'call',
+    names: ['count'],
+    read: (call) => {
+      call.wants(call.count === 1, 'count(list)');
+      return { kind: 'count', list: call.nameAt(0) };
+    },
+  },
+  sort: ({ list }, { topic }) =>
+    topic.facts[list]?.kind === 'rows'
+      ? plainNumber
+      : clash(`count wants a list, and “${list}” is none`),
+  reckon: ({ list }, scope) => exactly(scope.rows(list)),
+  parts: none,
+  mentions: ({ list }) => [list],
+  uses: ({ list }, at) => at.from(list),
+  draw: drawByDraw,
+};

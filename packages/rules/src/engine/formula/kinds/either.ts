@@ -1,0 +1,25 @@
+import { combine } from '../../value/lane-truths';
+import { asTruth, both, opposite } from '../../value/truth';
+import { type Kind, none } from '../grammar/kind';
+import { truthful } from '../grammar/sorts';
+
+/** a || b */
+export const either: Kind<'either'> = {
+  form: { by: 'sign between', signs: ['||'], read: (a, b) => ({ kind: 'either', a, b }) },
+  sort: ({ a, b }, at) => {
+    truthful(at.of(a), 'either');
+    return truthful(at.of(b), 'either');
+  },
+  reckon: (node, scope, reckon) => {
+    const a = asTruth(reckon(node.a, scope));
+    if (!a.no) return a;
+    return opposite(both(opposite(a), opposite(asTruth(reckon(node.b, scope)))));
+  },
+  parts: ({ a, b }) => [a, b],
+  mentions: none,
+  uses: ({ a, b }, at) => {
+    at.part(a);
+    at.part(b);
+  },
+  draw: ({ a, b }, at) => combine(at.program, 'either', at.truths(a), at.truths(b)),
+};

@@ -1,0 +1,18 @@
+import { everywhere } from '../../value/lanes';
+import { cellKey } from '../../value/values';
+import { type Kind, none } from '../grammar/kind';
+import { sortOfUnit } from '../grammar/sorts';
+
+/** A fact, a column of a list inside `sum`, a parameter or another formula. */
+export const name: Kind<'name'> = {
+  form: { by: 'name', read: (id) => ({ kind: 'name', id }) },
+  sort: ({ id }, at) => sortOfUnit(at.unitOf(id)),
+  reckon: ({ id }, scope) => scope.value(id),
+  parts: none,
+  mentions: ({ id }) => [id],
+  uses: ({ id }, at) => at.from(id),
+  draw: ({ id }, { place, named, drawn, program, whole }) => {
+    if (!place || !id.startsWith(`${place.list}.`)) return named(id);
+    return drawn.get(cellKey(id, place.row)) ?? everywhere(program, whole);
+  },
+};

@@ -1,0 +1,21 @@
+import { negate } from '../../../quantity';
+import { negative as negativeLanes } from '../../value/lanes';
+import { made, minusOne, one } from '../../value/numbers';
+import { asNumber } from '../../value/truth';
+import { blend, noSlopes } from '../../value/values';
+import { type Kind, none } from '../grammar/kind';
+import { numeric } from '../grammar/sorts';
+
+/** -a */
+export const negative: Kind<'negative'> = {
+  form: { by: 'sign before', sign: '-', read: (of) => ({ kind: 'negative', of }) },
+  sort: ({ of }, at) => numeric(at.of(of), '−'),
+  reckon: (node, scope, reckon) => {
+    const of = asNumber(reckon(node.of, scope));
+    return made(negate(of), blend(of.slopes, minusOne, noSlopes, one));
+  },
+  parts: ({ of }) => [of],
+  mentions: none,
+  uses: ({ of }, at) => at.part(of),
+  draw: ({ of }, at) => negativeLanes(at.program, at.numbers(of)),
+};

@@ -1,0 +1,15 @@
+import { opposite as oppositeLanes } from '../../value/lane-truths';
+import { asTruth, opposite } from '../../value/truth';
+import { type Kind, none } from '../grammar/kind';
+import { truthful } from '../grammar/sorts';
+
+/** !a */
+export const not: Kind<'not'> = {
+  form: { by: 'sign before', sign: '!', read: (of) => ({ kind: 'not', of }) },
+  sort: ({ of }, at) => truthful(at.of(of), 'not'),
+  reckon: ({ of }, scope, reckon) => opposite(asTruth(reckon(of, scope))),
+  parts: ({ of }) => [of],
+  mentions: none,
+  uses: ({ of }, at) => at.part(of),
+  draw: ({ of }, at) => oppositeLanes(at.truths(of)),
+};

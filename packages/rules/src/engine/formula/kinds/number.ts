@@ -1,0 +1,16 @@
+import { everywhere } from '../../value/lanes';
+import { exactly } from '../../value/values';
+import { type Kind, none } from '../grammar/kind';
+import { anyNumber, plainNumber } from '../grammar/sorts';
+
+/** 2.5 */
+export const number: Kind<'number'> = {
+  form: { by: 'number', read: (value) => ({ kind: 'number', value }) },
+  // A bare zero fits beside any unit; every other bare number has no dimension.
+  sort: ({ value }) => (value === 0 ? anyNumber : plainNumber),
+  reckon: ({ value }) => exactly(value),
+  parts: none,
+  mentions: none,
+  uses: none,
+  draw: (_, { program, whole }) => everywhere(program, whole),
+};

@@ -1,0 +1,35 @@
+import { hull, point, unitOf } from '../../../quantity';
+import { drawByDraw } from '../../value/lanes';
+import { made } from '../../value/numbers';
+import { jumpSlopes, noSlopes, nothing } from '../../value/values';
+import { type Kind, none } from '../grammar/kind';
+import { alike, clash, number, word } from '../grammar/sorts';
+
+/** pick(table, choice): the number that a table of words gives for an option. */
+export const pick: Kind<'pick'> = {
+  form: {
+    by: 'call',
+    names: ['pick'],
+    read: (call) => {
+      call.wants(call.count === 2, 'pick(table, choice)');
+      return { kind: 'pick', table: call.nameAt(0), at: call.node(1) };
+    },
+  },
+  sort: (node, { topic, of }) => {
+    const table =
+      topic.wordTables?.[node.table] ?? clash(`there is no table of words “${node.table}”`);
+    alike(of(node.at), word, 'pick');
+    return number(unitOf(table.valueUnit || '1').dimension);
+  },
+  // Any of the options may be meant: the number lies between the least and the most of theirs.
+  reckon: (node, scope, reckon) => {
+    const at = reckon(node.at, scope);
+    if (at.kind !== 'among') throw new Error('A table of words was looked up with a number.');
+    const range = at.options.map((each) => point(scope.wordValue(node.table, each))).reduce(hull);
+    return made(range, jumpSlopes(noSlopes, at.options.length > 1 ? at.on : nothing));
+  },
+  parts: ({ at }) => [at],
+  mentions: none,
+  uses: (node, at) => at.part(node.at),
+  draw: drawByDraw,
+};

@@ -1,0 +1,15 @@
+import { everywhere } from '../../value/lanes';
+import { nothing } from '../../value/values';
+import { type Kind, none } from '../grammar/kind';
+import { word as wordSort } from '../grammar/sorts';
+
+/** 'oak': an option of a choice. */
+export const word: Kind<'word'> = {
+  form: { by: 'word', read: (text) => ({ kind: 'word', text }) },
+  sort: () => wordSort,
+  reckon: ({ text }) => ({ kind: 'among', options: [text], on: nothing }),
+  parts: none,
+  mentions: none,
+  uses: none,
+  draw: (_, { program, whole }) => everywhere(program, whole),
+};
