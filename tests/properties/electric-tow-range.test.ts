@@ -294,3 +294,86 @@ test('the way grows by each leg, and the floor is the reserve and what the cold 
     settings,
   );
 });
+
+const engines = ['plug-in-hybrid', 'hybrid', 'engine'];
+
+test('what has an engine is never stopped for want of kilowatt-hours', () => {
+  fc.assert(
+    fc.property(any, fc.constantFrom(...engines), (legs, drive) => {
+      const { 'vehicle.usableBattery': _, ...bare } = rig;
+      const far = legs.map(({ chargeTo: _none, ...leg }) => ({
+        ...leg,
+        distance: leg.distance * 20,
+      }));
+      for (const battery of [undefined, '1 kWh', '14 kWh', 'unknown']) {
+        const more = battery === undefined ? {} : { 'vehicle.usableBattery': battery };
+        const facts = { ...bare, ...more, 'vehicle.drive': drive, 'route.legs': rows(far) };
+        const { outcome, limits } = judge(facts);
+        expect(limits.find(({ id }) => id === 'energy')?.state).toBe('ok');
+        expect(outcome).not.toBe('does-not-go-like-this');
+      }
+    }),
+    settings,
+  );
+});
+
+test('the steeper the grade, the heavier the rig or the faster the way down, the more heat, for every drive', () => {
+  const heat = (drive: string, grade: number, weight: number): number =>
+    judge({
+      ...rig,
+      'vehicle.drive': drive,
+      'trip.steepestGrade': `${grade} %`,
+      'trailer.dryWeight': `${weight} lb`,
+      'trip.distance': '5 mi',
+    }).values['brakes.power'].hi;
+  fc.assert(
+    fc.property(
+      fc.constantFrom('battery', ...engines),
+      fc.integer({ min: 1, max: 12 }),
+      fc.integer({ min: 2000, max: 9000 }),
+      (drive, grade, weight) => {
+        expect(heat(drive, grade + 1, weight)).toBeGreaterThanOrEqual(heat(drive, grade, weight));
+        expect(heat(drive, grade, weight + 500)).toBeGreaterThanOrEqual(heat(drive, grade, weight));
+        expect(heat('engine', grade, weight)).toBeGreaterThanOrEqual(
+          heat(drive, grade, weight) - 1e-9,
+        );
+      },
+    ),
+    settings,
+  );
+});
+
+test('a way told as a whole takes what one level leg of it takes', () => {
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 3, max: 90 }),
+      fc.integer({ min: 30, max: 70 }),
+      (distance, speed) => {
+        const sea = { ...rig, 'trip.startAltitude': '0 ft' };
+        const leg = { distance: `${distance} mi`, speed: `${speed} mph` };
+        const byLeg = judge({ ...sea, 'route.legs': [{ ...leg, temperature: '59 °F' }] }).values;
+        const whole = judge({
+          ...sea,
+          'vehicle.auxiliaryPower': '0 W',
+          'trip.distance': leg.distance,
+          'trip.towSpeed': leg.speed,
+        }).values;
+        const still = judge({
+          ...sea,
+          'vehicle.auxiliaryPower': '0 W',
+          'route.legs': [{ ...leg, temperature: '59 °F' }],
+        }).values;
+        expect(whole['route.energy'].lo).toBeCloseTo(still['route.energy'].lo, 6);
+        expect(byLeg['route.energy'].lo).toBeGreaterThan(still['route.energy'].lo);
+      },
+    ),
+    settings,
+  );
+});
+
+test('the range to empty and the range with the reserve kept differ by the reserve', () => {
+  const { values } = judge({ ...rig, 'trip.distance': '50 mi' });
+  expect(values['range.towing'].lo).toBeCloseTo(values['range.toEmpty'].lo * 0.85, 5);
+  const tank = judge({ ...rig, 'vehicle.drive': 'engine', 'vehicle.fuelTank': '26 gal' }).values;
+  expect(tank['tank.toReserve'].lo).toBeCloseTo(tank['tank.toEmpty'].lo * 0.85, 5);
+});

@@ -8,11 +8,11 @@ export const vehicleFacts = part({
   facts: {
     'vehicle.drive': {
       kind: 'choice',
-      options: ['battery', 'plug-in-hybrid', 'hybrid'],
+      options: ['battery', 'plug-in-hybrid', 'hybrid', 'engine'],
       label: 'Drive',
-      ask: 'Does it run on its battery alone, or has it an engine as well?',
+      noun: 'the drive',
+      ask: 'Does it run on its battery alone, on a battery with a plug and an engine, on a hybrid without a plug, or on an engine alone?',
       where: 'told by the owner',
-      silent: { value: 'battery', says: 'It runs on its battery alone.', source: custom },
     },
     'vehicle.usableBattery': {
       kind: 'quantity',
@@ -41,6 +41,7 @@ export const vehicleFacts = part({
       kind: 'choice',
       options: ['sedan', 'crossover', 'pickup', 'van'],
       label: 'Body',
+      noun: 'the vehicle’s body',
       ask: 'Is it a sedan, a crossover, a pickup or a van?',
       where: 'a look at the vehicle',
     },
@@ -115,6 +116,17 @@ export const vehicleFacts = part({
       noun: 'the fuel in the tank',
       ask: 'How much fuel is in the tank at the start?',
       where: 'the gauge, and the tank’s size in the manual',
+    },
+    'vehicle.fuelTank': {
+      kind: 'quantity',
+      unit: 'gal',
+      least: 1,
+      most: 200,
+      exact: true,
+      label: 'Size of the fuel tank',
+      noun: 'the size of the fuel tank',
+      ask: 'How many gallons does the fuel tank hold?',
+      where: manual,
     },
     'solo.consumption': {
       kind: 'quantity',

@@ -1,13 +1,18 @@
 import { defineTopic, gather } from '../../engine/define/topic';
 import { custom } from '../../trade/bibliography/common';
 import { display, makersManual } from '../../trade/bibliography/electric-tow-range';
+import { askings } from './askings';
 import { assumed, assumptions } from './assumed';
+import { called } from './called';
 import { changes } from './changes';
 import { drag } from './drag';
 import { routeFacts } from './facts-route';
 import { vehicleFacts } from './facts-vehicle';
+import { fuel } from './fuel';
+import { how } from './how';
 import { known } from './known';
 import { legs } from './legs';
+import { level } from './level';
 import { power } from './power';
 import { atmosphere } from './resistance';
 import { route } from './route';
@@ -23,7 +28,9 @@ const parts = [
   known,
   atmosphere,
   legs,
+  level,
   route,
+  fuel,
   stops,
   power,
   towRatings,
@@ -33,7 +40,7 @@ const parts = [
 /** Does this rig get there on its battery, or battery and fuel, and where must it charge? */
 export const electricTowRange = defineTopic({
   id: 'electric-tow-range',
-  version: '1.0.0',
+  version: '2.0.0',
   title: 'Towing on battery or hybrid',
   question:
     'Does this rig get there on its battery, or its battery and fuel, and where must it charge on the way?',
@@ -61,14 +68,30 @@ export const electricTowRange = defineTopic({
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },
   apart: {},
-  tells: [{ of: 'range.towing', says: 'A full battery tows {of} on such roads, reserve kept.' }],
+  tells: [
+    {
+      of: 'range.towing',
+      says: 'A full battery tows {of} on such roads with the reserve kept, {range.toEmpty} to empty.',
+      when: 'tells.battery',
+    },
+    {
+      of: 'tank.toReserve',
+      says: 'A tank tows {of} on such roads with the reserve kept, {tank.toEmpty} to empty.',
+      when: 'drive.hasEngine',
+    },
+  ],
   headline: [
     'route.distance',
     'route.energy',
     'route.consumption',
     'route.perGallon',
     'range.towing',
+    'range.toEmpty',
     'range.solo',
+    'tank.toReserve',
+    'tank.toEmpty',
+    'fuel.economy',
+    'fuel.stops',
     'reach.distance',
     'route.lowest',
     'stops.needed',
@@ -86,6 +109,9 @@ export const electricTowRange = defineTopic({
   ],
   assumptions,
   changes,
+  askings,
+  how,
+  called,
   cautions: [
     {
       says: 'The tow ratings come first, whatever the battery says: judge the rig by tow fit as well, by that very vehicle’s labels and manual.',

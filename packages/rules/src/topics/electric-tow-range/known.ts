@@ -187,21 +187,26 @@ export const known = part({
     'drive.hasEngine': {
       label: 'There is an engine as well',
       unit: 'yes-no',
-      is: "vehicle.drive != 'battery'",
+      is: "(given(vehicle.drive) && vehicle.drive != 'battery') || (!given(vehicle.drive) && (given(trip.fuel) || given(vehicle.fuelTank) || given(solo.fuelEconomy) || (given(vehicle.engine) && vehicle.engine != 'electric')))",
+      source: driveHabits,
+    },
+    'drive.hasBattery': {
+      label: 'There is a traction battery',
+      unit: 'yes-no',
+      is: "!(given(vehicle.drive) && vehicle.drive == 'engine')",
+      source: driveHabits,
+    },
+    'drive.isPlugged': {
+      label: 'It can be charged from a plug',
+      unit: 'yes-no',
+      is: "!drive.hasEngine || (given(vehicle.drive) && vehicle.drive == 'plug-in-hybrid')",
       source: driveHabits,
     },
     'engine.share': {
       label: 'Share of the fuel’s energy that drives',
       noun: 'the engine’s share',
       unit: '1',
-      is: 'choose(known(solo.fuelEconomy, solo.speed), (solo.force / drive.efficiency + auxiliary.mild / solo.speed) * solo.fuelEconomy / gallon.energy, between(engine.leastShare, engine.mostShare))',
-      source: gallonEquivalent,
-    },
-    'fuel.energy': {
-      label: 'Energy that the fuel gives the drive',
-      noun: 'what the fuel gives the drive',
-      unit: 'kWh',
-      is: 'trip.fuel * gallon.energy * engine.share',
+      is: 'choose(known(solo.fuelEconomy, solo.speed) && known(solo.force), (solo.force / drive.efficiency + auxiliary.mild / solo.speed) * solo.fuelEconomy / gallon.energy, between(engine.leastShare, engine.mostShare))',
       source: gallonEquivalent,
     },
   },
@@ -210,32 +215,14 @@ export const known = part({
       label: 'Known consumption against weight and drag',
       askedBy: ['solo.consumption'],
       care: {
-        when: {
-          all: [
-            { fact: 'drive.isChecked', operator: 'equal', value: 'yes' },
-            {
-              any: [
-                {
-                  fact: 'drive.calibrated',
-                  operator: 'lessThan',
-                  value: { fact: 'efficiency.lowEdge' },
-                },
-                {
-                  fact: 'drive.calibrated',
-                  operator: 'greaterThan',
-                  value: { fact: 'efficiency.whole' },
-                },
-              ],
-            },
-          ],
-        },
+        when: 'drive.isChecked && (drive.calibrated < efficiency.lowEdge || drive.calibrated > efficiency.whole)',
         wrong:
           'The consumption told without a trailer does not go with that weight, drag and speed.',
         do: 'Read it again after a level drive at one steady speed.',
       },
       open: {
         wrong: 'The consumption told without a trailer may not go with weight and drag.',
-        do: 'The vehicle’s own drag area would settle it.',
+        do: 'Find the vehicle’s own drag area; it would settle it.',
       },
       otherwise: 'The consumption told without a trailer goes with weight and drag.',
       source: driveHabits,

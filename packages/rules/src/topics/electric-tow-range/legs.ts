@@ -62,14 +62,14 @@ export const legs = part({
       label: 'Usable energy of a full battery',
       noun: 'a full battery',
       unit: 'kWh',
-      is: 'vehicle.usableBattery * vehicle.batteryHealth',
+      is: 'choose(drive.hasBattery, vehicle.usableBattery * vehicle.batteryHealth, 0)',
       source: energyBalance,
     },
     'regeneration.share': {
       label: 'Share of what is held back that returns to the battery',
       noun: 'the share that returns',
       unit: '1',
-      is: 'choose(given(vehicle.regeneration), vehicle.regeneration, between(regeneration.least, regeneration.most))',
+      is: 'choose(drive.hasBattery, choose(given(vehicle.regeneration), vehicle.regeneration, between(regeneration.least, regeneration.most)), 0)',
       source: driveHabits,
     },
   },
@@ -137,7 +137,7 @@ export const legs = part({
         'legs.spilled': {
           label: 'Finds no room in a full battery',
           unit: 'kWh',
-          is: 'max(0, legs.charge - legs.net - battery.full)',
+          is: 'min(max(0, legs.charge - legs.net - battery.full), max(0, -legs.net))',
           source: energyBalance,
         },
         'legs.locked': {

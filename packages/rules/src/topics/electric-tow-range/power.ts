@@ -38,6 +38,12 @@ export const power = part({
     },
   },
   formulas: {
+    'drive.isEngineAlone': {
+      label: 'It runs on an engine alone',
+      unit: 'yes-no',
+      is: "given(vehicle.drive) && vehicle.drive == 'engine'",
+      source: mechanics,
+    },
     'grade.force': {
       label: 'Force on the steepest grade',
       noun: 'the force on the grade',
@@ -55,14 +61,27 @@ export const power = part({
       label: 'Most power at the wheels',
       noun: 'the most power at the wheels',
       unit: 'kW',
-      is: 'choose(given(trip.steepestGrade), max(grade.power, mostOver(legs, legs.power)), mostOver(legs, legs.power))',
+      is: 'choose(route.isLegged, choose(given(trip.steepestGrade), max(grade.power, mostOver(legs, legs.power)), mostOver(legs, legs.power)), grade.power)',
+      source: mechanics,
+    },
+    'grade.held': {
+      label: 'Power to be held back down the steepest grade',
+      noun: 'what is held back down the grade',
+      unit: 'kW',
+      is: `max(0, combined.gross * standard.gravity * (${sine} - rolling.coefficient * ${cosine}) - air.seaLevel * rig.drag * trip.descentSpeed * trip.descentSpeed / 2) * trip.descentSpeed`,
+      source: roadLoad,
+    },
+    'grade.brakes': {
+      label: 'Of it, what brakes and gear turn to heat; all of it with a full battery',
+      unit: 'kW',
+      is: 'choose(given(trip.steepestGrade), grade.held * choose(route.isLegged, choose(route.spilled > spilled.little, 1, 1 - regeneration.share), between(1, 1 - regeneration.share)), 0)',
       source: mechanics,
     },
     'brakes.power': {
-      label: 'Most that the brakes turn to heat, on the average of a leg',
-      noun: 'the heat in the brakes',
+      label: 'Most that brakes and gear turn to heat on the way down',
+      noun: 'the heat on the way down',
       unit: 'kW',
-      is: 'mostOver(legs, legs.brakes)',
+      is: 'choose(route.isLegged, max(grade.brakes, mostOver(legs, legs.brakes)), grade.brakes)',
       source: mechanics,
     },
     'brakes.heaters': {
@@ -85,20 +104,38 @@ export const power = part({
   },
   findings: {
     'brake-heat': {
-      label: 'Heat in the brakes',
-      askedBy: ['route.legs'],
-      care: {
-        when: {
-          all: [{ fact: 'brakes.power', operator: 'greaterThan', value: { fact: 'brakes.many' } }],
+      label: 'Heat on the way down',
+      askedBy: ['route.legs', 'trip.steepestGrade'],
+      care: [
+        {
+          when: 'drive.isEngineAlone && brakes.power > brakes.many',
+          wrong:
+            'On the way down {brakes.power} have to go somewhere, as much as {brakes.heaters} room heaters give.',
+          because: 'Brakes that take it alone fade, and then there are none.',
+          do: 'Shift down before the top: the gear that climbs it is the gear that goes down it. Brake firmly and briefly, never lightly all the way, and stop to let them cool.',
         },
-        wrong: 'On the way down the brakes must get rid of the heat of many room heaters at once.',
-        do: 'Slow down before it begins, hold a low speed with the drive, brake firmly and briefly, and stop to let them cool.',
-      },
+        {
+          when: 'drive.hasEngine && brakes.power > brakes.many',
+          wrong:
+            'On the way down {brakes.power} have to go somewhere, as much as {brakes.heaters} room heaters give.',
+          because: 'A hybrid’s battery is soon full, and brakes that take it alone fade.',
+          do: 'Choose the low or holding gear before the top, so that the engine holds it back. Brake firmly and briefly, never lightly all the way, and stop to let them cool.',
+        },
+        {
+          when: 'brakes.power > brakes.many',
+          wrong:
+            'On the way down the brakes have to get rid of {brakes.power}, as much as {brakes.heaters} room heaters give.',
+          because:
+            'What the battery cannot take they take alone, and brakes that get too hot fade.',
+          do: 'Set the strongest holding back before the top, leave room in the battery, go down slowly, brake firmly and briefly, and stop to let them cool.',
+        },
+      ],
       open: {
         wrong: 'On the way down the brakes may get very hot.',
-        do: 'Slow down before it begins, and hold a low speed with the drive.',
+        because: 'Brakes that get too hot fade, and then there are none.',
+        do: 'Shift down or set the strongest holding back before the top, go down slowly, and brake firmly and briefly.',
       },
-      otherwise: 'The brakes have little to do on the way down, on the average of each leg.',
+      otherwise: 'The brakes have little to do on the way down.',
       source: mechanics,
     },
   },

@@ -18,7 +18,7 @@ const from = '2020-01-01';
  *     ├────────── energy.deepest ──────────┤
  *     ├─────────────── energy.planned ──────────┼─ reserve ─┤   a full battery
  *
- * With an engine: a full battery and the fuel, less the reserve of fuel.
+ * An engine refuels: it is never stopped for want of kilowatt-hours.
  */
 export const route = part({
   parameters: {
@@ -59,19 +59,57 @@ export const route = part({
       values: [{ from, value: 0 }],
       source: energyBalance,
     },
+    'energy.perMileNone': {
+      label: 'No energy a mile',
+      noun: 'nothing',
+      unit: 'kWh/mi',
+      values: [{ from, value: 0 }],
+      source: energyBalance,
+    },
+    'distance.none': {
+      label: 'No way at all',
+      noun: 'nothing',
+      unit: 'mi',
+      values: [{ from, value: 0 }],
+      source: mechanics,
+    },
   },
   formulas: {
+    'route.isLegged': {
+      label: 'The way is told leg by leg',
+      unit: 'yes-no',
+      is: 'count(route.legs) > 0',
+      source: mechanics,
+    },
+    'route.isUntold': {
+      label: 'How far it goes is not known',
+      unit: 'yes-no',
+      is: '!known(trip.distance)',
+      source: mechanics,
+    },
+    'tells.battery': {
+      label: 'Its way on the battery is worth telling',
+      unit: 'yes-no',
+      is: '!drive.hasEngine',
+      source: energyBalance,
+    },
+    'ratings.areUntold': {
+      label: 'What the vehicle may tow was not told',
+      unit: 'yes-no',
+      is: '!given(vehicle.maxTrailerWeight)',
+      source: makersManual,
+    },
     'route.distance': {
       label: 'Length of the route',
       noun: 'the route',
       unit: 'mi',
-      is: 'sum(route.legs.distance)',
+      is: 'choose(route.isLegged, sum(route.legs.distance), trip.distance)',
       source: mechanics,
     },
     'route.time': {
       label: 'Time at the wheel',
       unit: 'h',
-      is: 'totalOver(legs, legs.time)',
+      is: 'choose(route.isLegged, totalOver(legs, legs.time), trip.distance / level.speed)',
       source: mechanics,
     },
     'route.speed': {
@@ -85,64 +123,71 @@ export const route = part({
       label: 'Energy the route takes, what returns counted',
       noun: 'the energy for the route',
       unit: 'kWh',
-      is: 'totalOver(legs, legs.net)',
+      is: 'choose(route.isLegged, totalOver(legs, legs.net), trip.distance * level.consumption)',
       source: energyBalance,
     },
     'route.consumption': {
       label: 'Consumption on this route',
       noun: 'the consumption',
       unit: 'kWh/mi',
-      is: 'route.energy / route.distance',
+      is: 'choose(route.isLegged, route.energy / route.distance, level.consumption)',
       source: energyBalance,
     },
     'route.perGallon': {
       label: 'Miles to the energy of a gallon of gasoline',
       unit: 'mpg',
-      is: 'choose(!drive.hasEngine && route.energy > 0, gallon.energy / route.consumption, unlimited)',
+      is: 'choose(!drive.hasEngine && route.consumption > energy.perMileNone, gallon.energy / route.consumption, unlimited)',
       source: gallonEquivalent,
     },
     'route.lowest': {
       label: 'Least left on arrival that can be used (below zero: short)',
       noun: 'the least left on arrival',
       unit: 'kWh',
-      is: 'leastOver(legs, legs.left)',
+      is: 'choose(route.isLegged, leastOver(legs, legs.left), choose(drive.hasEngine, max(0, battery.full * trip.startCharge - route.energy), battery.full * trip.startCharge - route.energy))',
       source: energyBalance,
     },
     'route.coldest': {
       label: 'Coldest leg',
       unit: '°F',
-      is: 'leastOver(legs, legs.warmth)',
+      is: 'choose(route.isLegged, leastOver(legs, legs.warmth), mild.temperature)',
       source: custom,
     },
     'route.spilled': {
       label: 'Energy that finds no room in a full battery',
       unit: 'kWh',
-      is: 'totalOver(legs, legs.spilled)',
+      is: 'choose(route.isLegged, totalOver(legs, legs.spilled), 0)',
+      source: energyBalance,
+    },
+    'engine.countsBattery': {
+      label: 'What the battery gives is known and counted',
+      unit: 'yes-no',
+      is: 'known(vehicle.usableBattery)',
       source: energyBalance,
     },
     'engine.energy': {
       label: 'Energy that the engine gives',
       noun: 'what the engine gives',
       unit: 'kWh',
-      is: 'totalOver(legs, legs.engine)',
+      is: 'choose(drive.hasEngine, choose(engine.countsBattery, choose(route.isLegged, totalOver(legs, legs.engine), max(0, route.energy - battery.full * trip.startCharge)), max(0, route.energy)), 0)',
       source: energyBalance,
-    },
-    'fuel.used': {
-      label: 'Fuel used',
-      unit: 'gal',
-      is: 'needs(engine.energy / (gallon.energy * engine.share), trip.fuel)',
-      source: gallonEquivalent,
     },
     'reach.distance': {
       label: 'Way on the battery until its reserve is touched',
       unit: 'mi',
-      is: 'lastOf(legs, legs.reached)',
+      is: 'choose(route.isLegged, lastOf(legs, legs.reached), min(trip.distance, max(0, battery.full * (trip.startCharge - range.reserve)) / level.consumption))',
       source: energyBalance,
     },
     'range.towing': {
       label: 'Range of a full battery on such roads, reserve kept',
       unit: 'mi',
-      is: 'choose(route.energy > 0, battery.full * (1 - range.reserve) / route.consumption, unlimited)',
+      is: 'choose(route.consumption > energy.perMileNone, battery.full * (1 - range.reserve) / route.consumption, unlimited)',
+      source: energyBalance,
+    },
+    'range.toEmpty': {
+      label: 'Range of a full battery on such roads, to empty',
+      noun: 'the range to empty',
+      unit: 'mi',
+      is: 'choose(route.consumption > energy.perMileNone, battery.full / route.consumption, unlimited)',
       source: energyBalance,
     },
     'range.solo': {
@@ -155,14 +200,28 @@ export const route = part({
       label: 'Taken from a full battery and the fuel, at the most',
       noun: 'what is taken at the most',
       unit: 'kWh',
-      is: 'battery.full - route.lowest + engine.energy',
+      is: 'battery.full - route.lowest',
       source: energyBalance,
     },
     'energy.planned': {
       label: 'What may be planned on',
       noun: 'what may be planned on',
       unit: 'kWh',
-      is: 'choose(drive.hasEngine, battery.full + fuel.energy * (1 - range.reserve), battery.full * (1 - range.reserve))',
+      is: 'battery.full * (1 - range.reserve)',
+      source: house,
+    },
+    'energy.asked': {
+      label: 'Taken from the battery where there is nothing else to drive on',
+      noun: 'what is taken at the most',
+      unit: 'kWh',
+      is: 'choose(drive.hasEngine, 0, energy.deepest)',
+      source: energyBalance,
+    },
+    'energy.granted': {
+      label: 'What may be planned on; without end where an engine refuels',
+      noun: 'what may be planned on',
+      unit: 'kWh',
+      is: 'choose(drive.hasEngine, unlimited, energy.planned)',
       source: house,
     },
   },
@@ -170,28 +229,46 @@ export const route = part({
     energy: {
       label: 'Energy for the route',
       short: 'the energy for the route',
-      used: 'energy.deepest',
-      limit: 'energy.planned',
+      used: 'energy.asked',
+      limit: 'energy.granted',
       margin: 'margin.range',
       source: energyBalance,
     },
   },
   findings: {
+    way: {
+      label: 'Which way it goes',
+      unknown: {
+        when: '!route.isLegged && trip.distance > distance.none && route.isUntold',
+        wrong: 'How far it goes was not told.',
+      },
+      otherwise: 'The way is told.',
+      open: {
+        wrong: 'How far it goes was not told.',
+        do: 'Say how far and how fast, or leg by leg where it goes over hills.',
+      },
+      source: mechanics,
+    },
+    'right-by-tow-fit': {
+      label: 'What the vehicle may tow was asked',
+      if: {
+        when: 'ratings.areUntold',
+        wrong: 'Nobody told what the vehicle may tow.',
+        because:
+          'The battery says nothing about ratings, brakes and coupling, and those come first.',
+        do: 'Ask it as a question of tow fit as well, by that very vehicle’s labels and manual.',
+        proviso: 'the rig is right by tow fit, with its ratings, brakes and controller',
+      },
+      otherwise: 'What the vehicle may tow is told.',
+      source: makersManual,
+    },
     estimate: {
       label: 'Drag is an estimate',
       care: {
-        when: {
-          all: [
-            { fact: 'rig.isEstimated', operator: 'equal', value: 'yes' },
-            {
-              fact: 'energy.deepest',
-              operator: 'greaterThan',
-              value: { fact: 'energy.planned' },
-            },
-          ],
-        },
+        when: 'rig.isEstimated && energy.asked > energy.granted',
         wrong: 'The drag is an estimate by body and front.',
-        do: 'Drive some twenty miles with the trailer on, there and back at the speed of the trip, and put in what the display says: then it can be said much better.',
+        because: 'By that it may get there or not.',
+        do: 'Drive some twenty miles with the trailer on, there and back at the speed of the trip, and put in what the display says.',
       },
       open: {
         wrong: 'The drag is an estimate by body and front, and by that it may get there or not.',
@@ -204,11 +281,10 @@ export const route = part({
       label: 'Cold',
       askedBy: ['route.legs'],
       care: {
-        when: {
-          all: [{ fact: 'route.coldest', operator: 'lessThan', value: { fact: 'cold.line' } }],
-        },
-        wrong:
-          'Below freezing the battery gives less, charges slowly and the heater takes its part.',
+        when: 'route.coldest < cold.line',
+        wrong: 'It is as cold as {route.coldest} on the way.',
+        because:
+          'Below freezing a battery gives less, charges slowly, and the heater takes its part.',
         do: 'Warm battery and cabin at the plug before you leave, and plan the first stop early.',
       },
       open: {
@@ -220,18 +296,16 @@ export const route = part({
     },
     'full-battery': {
       label: 'Downhill on a full battery',
-      askedBy: ['route.legs'],
+      askedBy: ['vehicle.usableBattery'],
       care: {
-        when: {
-          all: [
-            { fact: 'route.spilled', operator: 'greaterThan', value: { fact: 'spilled.little' } },
-          ],
-        },
-        wrong: 'The battery is full on a way down, and a full battery holds nothing back.',
-        do: 'The brakes take it all. Leave the top uncharged by so much before a long descent.',
+        when: 'route.spilled > spilled.little',
+        wrong: 'The battery is full on a way down, and {route.spilled} find no room in it.',
+        because: 'A full battery holds nothing back, and the brakes take it all.',
+        do: 'Leave so much of the top uncharged before a long descent.',
       },
       open: {
-        wrong: 'The battery may be full on a way down, and a full battery holds nothing back.',
+        wrong: 'The battery may be full on a way down.',
+        because: 'A full battery holds nothing back.',
         do: 'Leave some room at the top.',
       },
       otherwise: 'The battery has room for what comes back downhill.',
@@ -239,10 +313,9 @@ export const route = part({
     },
     'engine-alone': {
       label: 'Battery spent on the way',
+      askedBy: ['vehicle.usableBattery'],
       care: {
-        when: {
-          all: [{ fact: 'engine.energy', operator: 'greaterThan', value: { fact: 'energy.none' } }],
-        },
+        when: 'drive.hasBattery && engine.energy > energy.none',
         wrong: 'The battery is spent on the way, and from there the engine pulls alone.',
         do: 'Ask what the maker rates it for then, and keep some charge for the grades.',
       },

@@ -114,11 +114,11 @@ export const stops = part({
       label: 'Charging window',
       askedBy: ['route.legs'],
       care: {
-        when: {
-          all: [{ fact: 'charge.highest', operator: 'greaterThan', value: { fact: 'window.top' } }],
-        },
-        wrong: 'A stop is planned to charge past the window in which charging is quick.',
-        do: 'The last part may take as long as all before it. Stop once more rather than longer.',
+        when: 'charge.highest > window.top',
+        wrong:
+          'A stop is planned to charge to {charge.highest}, past the {window.top} up to which charging is quick.',
+        because: 'The last part may take as long as all before it.',
+        do: 'Stop once more rather than longer.',
       },
       otherwise: 'No stop charges past the window in which charging is quick.',
       source: makersManual,
@@ -127,19 +127,14 @@ export const stops = part({
       label: 'Something to plug in',
       askedBy: ['vehicle.drive'],
       stop: {
-        when: {
-          all: [
-            { fact: 'vehicle.drive', operator: 'equal', value: 'hybrid' },
-            { fact: 'stops.planned', operator: 'greaterThan', value: { fact: 'stops.none' } },
-          ],
-        },
-        wrong:
-          'A stop to charge is planned, and a hybrid without a plug charges from its engine and on the way down alone.',
-        do: 'Plan for fuel instead.',
+        when: '!drive.isPlugged && stops.planned > stops.none',
+        wrong: 'A stop to charge is planned, and this vehicle has nothing to plug in.',
+        because: 'A hybrid without a plug charges from its engine and on the way down alone.',
+        do: 'Plan for fuel instead; it gets there on that.',
       },
       open: {
-        wrong: 'A stop to charge is planned.',
-        do: 'Make sure that the vehicle can be plugged in at all.',
+        wrong: 'A stop to charge is planned, and it is not told whether the vehicle has a plug.',
+        do: 'Make sure that it can be plugged in at all.',
       },
       otherwise: 'No stop is planned that needs a plug, or the vehicle has one.',
       source: makersManual,
@@ -148,13 +143,9 @@ export const stops = part({
       label: 'Unhitching to charge',
       askedBy: ['charge.access'],
       care: {
-        when: {
-          all: [
-            { fact: 'charge.access', operator: 'equal', value: 'stall' },
-            { fact: 'stops.most', operator: 'greaterThan', value: { fact: 'stops.none' } },
-          ],
-        },
+        when: "charge.access == 'stall' && stops.most > stops.none",
         wrong: 'At a stall the trailer comes off.',
+        because: 'Each stop takes {unhitch.time} more, and a trailer that stands by itself rolls.',
         do: 'Have a level place for it out of everybody’s way, chock it before the ball is free, and check coupler, chains, plug and lamps afterwards.',
       },
       open: {

@@ -21,6 +21,7 @@ export const towRatings = {
   facts: {
     'trailer.frontalArea': rigTrade.facts['trailer.frontalArea'],
     'trip.steepestGrade': rigTrade.facts['trip.steepestGrade'],
+    'vehicle.engine': rigTrade.facts['vehicle.engine'],
   },
   parameters: {
     'margin.towRating': rigTrade.parameters['margin.towRating'],

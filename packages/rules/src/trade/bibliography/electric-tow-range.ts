@@ -80,3 +80,9 @@ export const display: Source = {
   cite: 'The vehicle’s own display',
   note: 'What it used on a drive whose speed is known.',
 };
+
+export const towingRule: Source = {
+  class: 'from-memory',
+  cite: 'What towing takes beside driving alone',
+  note: 'From memory and wide: a low, light trailer a third to a half more, a tall one two and a half times and more; twenty miles with the trailer on tell better.',
+};

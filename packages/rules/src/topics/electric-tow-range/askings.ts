@@ -1,0 +1,41 @@
+import type { Asking } from '../../engine/define/shapes';
+
+/** What people ask of a drive with a trailer; what they told says which of it is answered first. */
+export const askings = {
+  descent: {
+    label: 'How do I get down the grade?',
+    results: ['brakes.power', 'brakes.heaters', 'grade.held', 'finding.brake-heat'],
+    impliedBy: ['trip.descentSpeed'],
+    says: 'On the way down {brakes.power} have to go somewhere, as much as {brakes.heaters} room heaters give.',
+  },
+  climb: {
+    label: 'Does it hold the grade?',
+    results: ['power.most', 'grade.power', 'limit.power'],
+    impliedBy: ['vehicle.sustainedPower', 'trip.climbSpeed'],
+    says: 'The hardest climb takes {power.most} at the wheels.',
+  },
+  there: {
+    label: 'Does it get there?',
+    results: ['route.energy', 'limit.energy', 'stops.needed'],
+    impliedBy: ['route.legs', 'trip.distance'],
+    says: 'The way takes {route.energy}, and {stops.needed} stops to charge.',
+  },
+  tank: {
+    label: 'How far does a tank go with the trailer?',
+    results: ['tank.toReserve', 'tank.toEmpty', 'fuel.economy', 'fuel.stops'],
+    impliedBy: ['vehicle.fuelTank', 'trip.fuel', 'solo.fuelEconomy'],
+    says: 'A tank tows {tank.toReserve} with the reserve kept, {tank.toEmpty} to empty.',
+  },
+  range: {
+    label: 'How far does it go with a trailer?',
+    results: ['range.towing', 'range.toEmpty', 'range.solo', 'route.consumption'],
+    impliedBy: ['vehicle.usableBattery', 'solo.consumption', 'trial.consumption'],
+    says: 'A full battery tows {range.towing} with the reserve kept, {range.toEmpty} to empty.',
+  },
+  charging: {
+    label: 'How long do the stops take?',
+    results: ['charge.time', 'charge.energy', 'stops.planned'],
+    impliedBy: ['charge.power', 'charge.access'],
+    says: 'The planned stops take {charge.time}.',
+  },
+} satisfies Record<string, Asking>;

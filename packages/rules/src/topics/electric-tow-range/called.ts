@@ -1,0 +1,66 @@
+import type { Called } from '../../engine/define/shapes';
+
+/** What people call these things when they write or phone. */
+export const called: Called = {
+  topic: [
+    'range',
+    'electric truck',
+    'EV',
+    'hybrid',
+    'plug-in',
+    'charging',
+    'charger',
+    'miles per gallon towing',
+    'fuel economy',
+    'gas mileage',
+    'how far on a charge',
+    'how far on a tank',
+    'mountain',
+    'grade',
+    'downhill',
+  ],
+  facts: {
+    'vehicle.drive': ['electric', 'hybrid', 'gas', 'diesel', 'plug-in'],
+    'vehicle.usableBattery': ['battery size', 'kilowatt hours', 'kWh', 'pack'],
+    'vehicle.fuelTank': ['tank size', 'gallon tank'],
+    'trip.fuel': ['gallons in the tank', 'full tank'],
+    'solo.consumption': ['kilowatt hours a mile', 'miles per kilowatt hour', 'efficiency alone'],
+    'solo.fuelEconomy': ['miles to the gallon', 'mpg'],
+    'trial.consumption': ['what it used with the trailer'],
+    'trip.distance': ['how far', 'miles to go', 'trip length'],
+    'trip.towSpeed': ['at what speed', 'highway speed'],
+    'route.legs': ['route', 'legs', 'stops'],
+    'trip.startCharge': ['state of charge', 'percent charged'],
+    'trip.steepestGrade': ['steepest grade', 'percent grade', 'mountain pass'],
+    'trip.climbSpeed': ['up the hill at'],
+    'trip.descentSpeed': ['down the hill at'],
+    'charge.access': ['pull-through charger', 'stall', 'unhook to charge'],
+    'charge.power': ['fast charger', 'kilowatts', 'charging speed'],
+    'trailer.frontalArea': ['front of the trailer', 'height and width'],
+    'trailer.nose': ['flat front', 'rounded', 'teardrop'],
+    'vehicle.sustainedPower': ['horsepower', 'continuous power'],
+  },
+  options: {
+    'vehicle.drive': {
+      battery: ['electric', 'EV', 'all electric', 'battery only'],
+      'plug-in-hybrid': ['plug-in', 'plug-in hybrid', 'PHEV'],
+      hybrid: ['hybrid', 'no plug'],
+      engine: ['gas', 'gasoline', 'diesel', 'regular truck'],
+    },
+    'charge.access': {
+      'pull-through': ['pull through', 'drive through', 'room for the trailer'],
+      stall: ['stall', 'nose in', 'have to unhook'],
+    },
+    'trailer.nose': {
+      flat: ['flat', 'boxy', 'square front'],
+      rounded: ['rounded', 'aerodynamic', 'sloped'],
+      low: ['low', 'teardrop', 'pop-up', 'no taller than the car'],
+    },
+    'vehicle.body': {
+      sedan: ['car', 'sedan', 'wagon'],
+      crossover: ['SUV', 'crossover'],
+      pickup: ['truck', 'pickup'],
+      van: ['van', 'minivan'],
+    },
+  },
+};
