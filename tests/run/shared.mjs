@@ -65,7 +65,7 @@ export async function install() {
   writeFileSync(mark, hash);
 }
 
-export const packages = ['packages/rules', 'packages/casebook', 'packages/cli'];
+export const packages = ['packages/rules', 'packages/casebook', 'packages/sweep', 'packages/cli'];
 
 /** Builds one after another, as each stands on those before; '' or what the failing one printed. */
 export async function build(workspaces = [...packages, 'notebook']) {

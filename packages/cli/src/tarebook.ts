@@ -11,6 +11,7 @@ import { topicAsJson, topicList, topicListAsText, topicNamed, topicSchema } from
 import { sayBeside, sayJson, sayText } from './said';
 import { sheet } from './sheet';
 import { topicAsText } from './topic-page';
+import { whichAsJson, whichAsText, whichOf } from './which';
 
 const usage = `Tarebook runs worked cases of a travel-trailer dealership.
 
@@ -18,10 +19,12 @@ const usage = `Tarebook runs worked cases of a travel-trailer dealership.
   tarebook judge FILE [--json]              one case: the answer with its working; - reads standard input
                [--spread N [--seed S]]      with chances, from N seeded draws over the ranges
   tarebook judge SAVED.json [--json]        a saved answer, run again by the rules it was made by
+  tarebook which FILE [--where COLUMN=VALUE …] [--json]   which of a catalogue's trailers, or vehicles
   tarebook rules [TOPIC] [--json | --schema]   the topics there are, or one of them as a page
   tarebook rules TOPIC --diff VERSION [PATH …] [--json]   what changed since, and which cases it moves
 
-check and judge take --house FILE, a dealer's own parameters, and --as-of DAY, such as 2026-11-01.
+check, judge and which take --house FILE, a dealer's own parameters, and --as-of DAY, such as
+2026-11-01; which takes --catalogue DIR, a dealer's own catalogue in place of the invented one.
 
 Exit code 0: done, all hold. 1: some cases differ. 2: bad input, said on standard error.
 `;
@@ -33,10 +36,12 @@ function parsed(
   args: readonly string[],
   flags: readonly string[],
   valued: readonly string[] = [],
+  repeated: readonly string[] = [],
 ): { words: string[]; given: Flags } {
   const options = Object.fromEntries([
     ...flags.map((flag) => [flag, { type: 'boolean' as const }] as const),
     ...valued.map((flag) => [flag, { type: 'string' as const }] as const),
+    ...repeated.map((flag) => [flag, { type: 'string' as const, multiple: true }] as const),
   ]);
   try {
     const { values, positionals } = parseArgs({ args: [...args], options, allowPositionals: true });
@@ -99,6 +104,19 @@ async function judge(args: readonly string[]): Promise<number> {
   return 0;
 }
 
+async function whichOnes(args: readonly string[]): Promise<number> {
+  const { words, given } = parsed(args, ['json'], ['house', 'as-of', 'catalogue'], ['where']);
+  const [file, more] = words;
+  if (file === undefined || more !== undefined) {
+    throw new BadInput('`tarebook which` takes one file, or - for standard input.');
+  }
+  const found = await whichOf(file, given);
+  await (given.json ? sayJson(whichAsJson(found)) : sayText(`${whichAsText(found)}\n`));
+  const refused = found.refused.map(({ file: name, line, says }) => `${name}:${line}: ${says}`);
+  if (refused.length > 0) await sayBeside(refused.join('\n'));
+  return 0;
+}
+
 async function rules(args: readonly string[]): Promise<number> {
   const { words, given } = parsed(args, ['json', 'schema'], ['diff']);
   const [name, more] = words;
@@ -147,6 +165,8 @@ async function main([command, ...args]: readonly string[]): Promise<number> {
       return check(args);
     case 'judge':
       return judge(args);
+    case 'which':
+      return whichOnes(args);
     case 'rules':
       return rules(args);
     case undefined:

@@ -1,0 +1,161 @@
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { askedOf, readCase } from '@tarebook/casebook';
+import { type Topic, towFit } from '@tarebook/rules';
+import { show } from '@tarebook/rules/quantity';
+import {
+  type Catalogue,
+  needSaid,
+  readCatalogue,
+  sidesOf,
+  type Which,
+  type WhichRow,
+  which,
+  whichSaid,
+} from '@tarebook/sweep';
+import { columns as inColumns } from './columns';
+import { BadInput, named, readText, reasonOf, troubleLines } from './files';
+import { asBadInput, underFrom } from './house';
+
+/** The invented catalogue that is shipped, beside the built code or in its source. */
+const shipped = [
+  new URL('./invented/', import.meta.resolve('@tarebook/sweep')),
+  new URL('../../../seeds/', import.meta.url),
+];
+
+const isMissing = (problem: unknown): boolean =>
+  problem instanceof Error && 'code' in problem && problem.code === 'ENOENT';
+
+async function textOf(folder: string, file: string): Promise<string | undefined> {
+  try {
+    return await readFile(join(folder, file), 'utf8');
+  } catch (problem) {
+    if (isMissing(problem)) return undefined;
+    throw new BadInput(`${join(folder, file)}: ${reasonOf(problem)}`);
+  }
+}
+
+async function catalogueIn(folder: string): Promise<Catalogue | undefined> {
+  const [vehicles, trailers, loads] = await Promise.all(
+    ['vehicles.csv', 'trailers.csv', 'loads.csv'].map((file) => textOf(folder, file)),
+  );
+  if (vehicles === undefined && trailers === undefined && loads === undefined) return undefined;
+  return readCatalogue({
+    ...(vehicles !== undefined && { 'vehicles.csv': vehicles }),
+    ...(trailers !== undefined && { 'trailers.csv': trailers }),
+    ...(loads !== undefined && { 'loads.csv': loads }),
+  });
+}
+
+/** A dealer's catalogue, or the invented one where none is named. */
+export async function catalogueFrom(given: string | undefined): Promise<Catalogue> {
+  if (given !== undefined) {
+    const found = await catalogueIn(given);
+    if (found) return found;
+    throw new BadInput(
+      `${given}: there is no vehicles.csv, trailers.csv or loads.csv in it; name the folder that has them.`,
+    );
+  }
+  for (const folder of shipped) {
+    const found = await catalogueIn(fileURLToPath(folder));
+    if (found) return found;
+  }
+  throw new BadInput('The invented catalogue is not there; name one with --catalogue.');
+}
+
+/** `--where axles=2` */
+export function whereFrom(all: readonly string[]): Readonly<Record<string, string>> {
+  return Object.fromEntries(
+    all.map((text) => {
+      const at = text.indexOf('=');
+      if (at < 1) {
+        throw new BadInput(`--where wants COLUMN=VALUE, such as axles=2; “${text}” is none.`);
+      }
+      return [text.slice(0, at).trim(), text.slice(at + 1).trim()];
+    }),
+  );
+}
+
+type Flags = Readonly<Record<string, unknown>>;
+
+const texts = (flag: unknown): readonly string[] =>
+  Array.isArray(flag) ? flag.filter((each) => typeof each === 'string') : [];
+
+export type WhichFound = {
+  readonly topic: Topic;
+  readonly found: Which;
+  readonly refused: Catalogue['refused'];
+};
+
+/** A case without a trailer against the catalogue's trailers, one without a vehicle against its vehicles. */
+export async function whichOf(file: string, given: Flags): Promise<WhichFound> {
+  const doc = readCase(await readText(file));
+  if (doc.troubles.length > 0 || !doc.topic) throw new BadInput(troubleLines(file, doc.troubles));
+  if (doc.topic.id !== towFit.id) {
+    throw new BadInput(`${file}: which ones is asked of tow-fit; the case is of ${doc.topic.id}.`);
+  }
+  const under = await underFrom(given);
+  const catalogue = await catalogueFrom(
+    typeof given.catalogue === 'string' ? given.catalogue : undefined,
+  );
+  const where = whereFrom(texts(given.where));
+  const columns = new Set(
+    [...catalogue.trailers, ...catalogue.vehicles].flatMap(({ cells }) => Object.keys(cells)),
+  );
+  const strange = Object.keys(where).find((column) => !columns.has(column));
+  if (strange !== undefined) {
+    throw new BadInput(
+      `--where: the catalogue has no column “${strange}”; it has ${[...columns].join(', ')}.`,
+    );
+  }
+  const { topic, asked } = askedOf(doc, under);
+  const sides = sidesOf(asked.facts);
+  if (sides === 'both' || sides === 'neither')
+    throw new BadInput(`${named(file)}: ${sideSays[sides]}`);
+  try {
+    const found = which(catalogue, { ...asked, topic, where });
+    return { topic, found, refused: catalogue.refused };
+  } catch (problem) {
+    throw asBadInput(file, problem);
+  }
+}
+
+const sideSays = {
+  both: 'it tells of a vehicle and of a trailer; leave one of them out, and the catalogue fills it in.',
+  neither: 'it tells of no vehicle and of no trailer; tell of one of them.',
+} as const;
+
+const open = (value: number): number | null => (Number.isFinite(value) ? value : null);
+
+export function whichAsJson({ topic, found }: WhichFound): object {
+  const { sentence, next } = whichSaid(topic, found);
+  const name = found.against === 'trailers' ? 'trailer' : 'vehicle';
+  return {
+    against: found.against,
+    sentence,
+    count: found.count,
+    next,
+    rows: found.rows.map((row) => ({
+      [name]: row.name,
+      outcome: row.outcome,
+      binding: row.binding,
+      left: row.left && { lo: open(row.left.lo), hi: open(row.left.hi), unit: row.left.unit },
+      needs: row.needs,
+    })),
+  };
+}
+
+const lineOf = (topic: Topic, { name, words, binding, left, needs }: WhichRow): string[] => {
+  const label = binding === null ? '' : (topic.limits[binding]?.label ?? binding);
+  const asks = Object.entries(needs).map(([fact, need]) => needSaid(topic, fact, need));
+  return [name, words, label, left ? show(left, left.unit) : '', asks.join('; ')];
+};
+
+export function whichAsText({ topic, found }: WhichFound): string {
+  const { sentence, next } = whichSaid(topic, found);
+  const lines = found.rows.map((row) => lineOf(topic, row));
+  return [sentence, next, '', inColumns(lines, [3])]
+    .filter((part, i) => part !== '' || i === 2)
+    .join('\n');
+}

@@ -1,0 +1,4 @@
+export { type Catalogue, type CatalogueFiles, type Entry, readCatalogue } from './catalogue';
+export type { Need } from './needs';
+export { sidesOf, type Which, type WhichAsked, type WhichRow, which } from './which';
+export { needSaid, whichSaid } from './which-words';

@@ -1,0 +1,123 @@
+import { readFileSync } from 'node:fs';
+import { towFit } from '@tarebook/rules';
+import { answerNow, type FactsGiven, type Topic } from '@tarebook/rules/engine';
+import { describe, expect, test } from 'vitest';
+import { readCatalogue } from './catalogue';
+import { which } from './which';
+import { whichSaid } from './which-words';
+
+const seed = (file: string): string =>
+  readFileSync(new URL(`../../../seeds/${file}`, import.meta.url), 'utf8');
+
+const invented = readCatalogue({
+  'vehicles.csv': seed('vehicles.csv'),
+  'trailers.csv': seed('trailers.csv'),
+  'loads.csv': seed('loads.csv'),
+});
+const topic: Topic = towFit;
+const asOf = '2026-11-01';
+
+const four: FactsGiven = {
+  'vehicle.maxTrailerWeight': '3,500 lb',
+  'vehicle.maxTongueCarried': '350 lb',
+  'vehicle.placardPayload': 'unknown',
+  'load.occupants': [{ label: 'Four of us', weight: '485 lb' }],
+};
+
+test('the invented catalogue is read whole', () => {
+  expect(invented.refused).toEqual([]);
+  expect(invented.vehicles.length).toBeGreaterThan(24);
+  expect(invented.trailers.length).toBeGreaterThan(24);
+  expect(invented.loads.map(({ name }) => name)).toContain('two and a dog');
+});
+
+describe('a vehicle against the trailers', () => {
+  const found = which(invented, { facts: four, asOf });
+
+  test('comes out for each as one case would', () => {
+    expect(found.against).toBe('trailers');
+    for (const { entry, outcome, binding } of found.rows) {
+      const alone = answerNow(topic, { facts: { ...entry.facts, ...four }, asOf });
+      expect([outcome, binding]).toEqual([alone.outcome, alone.binding]);
+    }
+  });
+
+  test('what an unknown must be is enough, and two less is not', () => {
+    let tried = 0;
+    for (const { entry, needs } of found.rows) {
+      const least = needs['vehicle.placardPayload']?.atLeast;
+      if (least === undefined) continue;
+      tried += 1;
+      const payload = (value: number) => {
+        const facts = { ...entry.facts, ...four, 'vehicle.placardPayload': `${value} lb` };
+        return answerNow(topic, { facts, asOf }).limits.find(({ id }) => id === 'payload')?.state;
+      };
+      expect(['ok', 'care']).toContain(payload(least));
+      expect(payload(least - 2)).toBe('stop');
+    }
+    expect(tried).toBeGreaterThan(3);
+  });
+
+  test('the sentence counts them, names at the most five, and tells what stops the next', () => {
+    const { sentence, next } = whichSaid(topic, found);
+    expect(sentence).toMatch(new RegExp(`^Of ${found.rows.length} trailers, `));
+    expect(next).toMatch(/ lb too much\.$/);
+  });
+});
+
+test('a trailer is set against the vehicles', () => {
+  const facts = {
+    'trailer.dryWeight': '3,900 lb',
+    'trailer.gvwr': '5,000 lb',
+    'trailer.dryTongueWeight': '430 lb',
+  };
+  const found = which(invented, { facts, asOf });
+  expect(found.against).toBe('vehicles');
+  expect(found.rows).toHaveLength(invented.vehicles.length);
+});
+
+test('a rating alone is set against each trailer at its own maximum', () => {
+  const found = which(invented, { facts: { 'vehicle.maxTrailerWeight': '3,500 lb' }, asOf });
+  for (const { entry, answer } of found.rows) {
+    const gross = Number(entry.cells.gvwr);
+    expect(answer.limits.find(({ id }) => id === 'trailer-weight')?.state === 'stop').toBe(
+      gross > 3500,
+    );
+  }
+});
+
+test('only what has the cells asked for', () => {
+  const found = which(invented, { facts: four, asOf, where: { axles: '1' } });
+  expect(found.rows.every(({ entry }) => entry.cells.axles === '1')).toBe(true);
+  expect(found.rows.length).toBeGreaterThan(0);
+});
+
+describe('a catalogue as it comes out of a spreadsheet', () => {
+  const read = (text: string) => readCatalogue({ 'trailers.csv': text });
+
+  test('a mark at the beginning, quotes, units, blank rows and other columns are read', () => {
+    const { trailers, refused } = read(
+      '\ufeffname,dryWeight,gvwr,lot,note\r\n"Heron, the small one",1.2 t,"3,500 lb",here,"a ""good"" one"\r\n,,,,\r\nBittern,2100,2900,sold,\r\n',
+    );
+    expect(refused).toEqual([]);
+    expect(trailers.map(({ name }) => name)).toEqual(['Heron, the small one', 'Bittern']);
+    expect(trailers[1]?.facts).toEqual({
+      'trailer.dryWeight': '2100 lb',
+      'trailer.gvwr': '2900 lb',
+    });
+  });
+
+  test.each([
+    ['name,dryWeight\nHeron,heavy\n', 2, /heavy/],
+    ['name,dryWeight\n,2100\n', 2, /no name/],
+    ['name,dryWeight\nHeron,2100\nHeron,2200\n', 3, /already/],
+    ['name,dryWeight\nHeron,2100,7\n', 2, /3 cells under 2 columns/],
+    ['name,dryWeight\nHeron,-5\n', 2, /−5 lb/],
+  ])('a row that cannot be read is told with its line: %j', (text, line, says) => {
+    const { trailers, refused } = read(text);
+    expect(refused).toHaveLength(1);
+    expect(refused[0]?.line).toBe(line);
+    expect(refused[0]?.says).toMatch(says);
+    expect(trailers.length).toBeLessThan(2);
+  });
+});
