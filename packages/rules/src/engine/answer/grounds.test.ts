@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { Finding, Topic } from '../define/shapes';
-import { shelf } from '../define/small-topic.fixture';
+import { formula, shelf } from '../define/small-topic.fixture';
 import { answerNow } from './answer';
 
 const braces = shelf.findings['not-braced'];
@@ -38,4 +38,15 @@ test('a finding that answers a question by itself is ground enough, once it is k
 test('a limit compared by what was told is ground enough', () => {
   const told = { 'shelf.rating': '100 lb', 'box.weight': '20 lb', 'shelf.kind': 'oak' };
   expect(outcome(modest(), told)).toBe('holds');
+});
+
+test('a load that nobody told and that the rules bound is compared like any other range', () => {
+  const topic = modest();
+  const least = formula('box.weight + min(box.lid, box.weight)');
+  const made: Topic = { ...topic, formulas: { ...topic.formulas, 'load.total': least } };
+  const told = { 'shelf.rating': '100 lb', 'box.weight': '20 lb', 'shelf.kind': 'oak' };
+  const judge = (of: Topic) =>
+    answerNow(of, { facts: { ...told, 'box.lid': 'unknown' }, asOf: '2026-11-01' });
+  expect([judge(made).outcome, judge(made).binding]).toEqual(['holds', 'all-boxes']);
+  expect([judge(topic).outcome, judge(topic).binding]).toEqual(['cannot-say', null]);
 });

@@ -69,11 +69,9 @@ function isCompared(compiled: Compiled, run: Run, id: string): boolean {
   const isRated =
     factsBelow(compiled, limit.limit).size === 0 || isTold(compiled, run, limit.limit);
   if (!isRated) return false;
-  if (![limit.used, limit.limit].every((name) => restsOnKnown(run.value(name), run.isOpen))) {
-    return false;
-  }
+  if (!restsOnKnown(run.value(limit.limit), run.isOpen)) return false;
   const [used, rating] = [endsOf(compiled, run, limit.used), endsOf(compiled, run, limit.limit)];
-  return isClosed(rating) && !isIdle(used, rating);
+  return isClosed(used) && isClosed(rating) && !isIdle(used, rating);
 }
 
 /** Whether a finding answers by itself: a decision that came to one result, or one declared so. */

@@ -1,4 +1,4 @@
-import { divide, type Interval, rounded, roundedEnds, subtract } from '../../quantity';
+import { divide, type Interval, isClosed, rounded, roundedEnds, subtract } from '../../quantity';
 import type { State } from '../define/shapes';
 import { careName, fullName, roomName } from '../define/topic';
 import type { Compiled } from '../formula/compile';
@@ -44,7 +44,8 @@ export function limitAnswers(
 
 /**
  * The asked limit whose room above empty is most used up; over ranges the upper end counts. Limits
- * with an open end, or resting on an unknown rating, are left aside.
+ * with an open end, or resting on an unknown rating, are left aside; a load that nobody told and that
+ * the rules bound is a range like any other.
  */
 export function bindingLimit(
   compiled: Compiled,
@@ -55,7 +56,8 @@ export function bindingLimit(
   for (const each of limits) {
     const { used, limit } = compiled.topic.limits[each.id] ?? {};
     if (each.state === 'not-asked' || used === undefined || limit === undefined) continue;
-    if (![used, limit].every((name) => restsOnKnown(run.value(name), run.isOpen))) continue;
+    if (!restsOnKnown(run.value(limit), run.isOpen) || !isClosed(endsOf(compiled, run, used)))
+      continue;
     if (!binding || rounded(each.roomUsed.hi) > rounded(binding.roomUsed.hi)) binding = each;
   }
   return binding;

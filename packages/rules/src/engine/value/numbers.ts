@@ -2,6 +2,7 @@ import {
   add,
   divide,
   type Interval,
+  isPoint,
   least,
   most,
   multiply,
@@ -21,7 +22,8 @@ export const made = (range: Interval, slopes: Slopes): NumberValue => ({
   kind: 'number',
   lo: range.lo,
   hi: range.hi,
-  slopes,
+  // What comes to one number whatever its inputs are moves with none of them.
+  slopes: isPoint(range) ? noSlopes : slopes,
 });
 
 /** The four kinds of arithmetic over ranges, with the slopes of the result. */
