@@ -5,7 +5,13 @@ import { expect, test } from 'vitest';
 
 const seed = Number(process.env.TAREBOOK_SEED ?? 20_261_101);
 const judge = (facts: FactsGiven) => answerNow(truckCamper, { facts, asOf: '2026-11-01' });
-const order = ['carries-it', 'carries-it-with-care', 'cannot-say', 'does-not-carry-it'];
+const order = [
+  'carries-it',
+  'carries-it-with-care',
+  'carries-it-if',
+  'cannot-say',
+  'does-not-carry-it',
+];
 
 const truck = {
   'vehicle.curbFront': '4,100 lb',
@@ -26,7 +32,7 @@ const place = fc.integer({ min: -30, max: 50 });
 const camper = (lb: number, ahead: number): FactsGiven => ({
   ...truck,
   'camper.weight': `${lb} lb`,
-  'camper.centre': `${ahead} in`,
+  'camper.center': `${ahead} in`,
 });
 
 test('a heavier camper at the same place never fits better', () => {
@@ -63,13 +69,54 @@ test('pounds or kilograms, the verdict is the same', () => {
   );
 });
 
-test('without a place for everything the centre of gravity is not known, and nothing is said to be well', () => {
+test('what has no place may ride anywhere in the camper: every place there lies within the answer', () => {
   fc.assert(
-    fc.property(weight, fc.integer({ min: 1, max: 300 }), (lb, cargo) => {
-      const facts = { ...camper(lb, 10), 'camper.cargo': [{ weight: `${cargo} lb` }] };
-      const answer = judge(facts);
-      expect(answer.values['camper.centreLoaded']).toMatchObject({ lo: -Infinity, hi: Infinity });
-      expect(['cannot-say', 'does-not-carry-it']).toContain(answer.outcome);
+    fc.property(
+      weight,
+      fc.integer({ min: 1, max: 300 }),
+      fc.integer({ min: -60, max: 90 }),
+      (lb, cargo, ahead) => {
+        const placed = (row: Readonly<Record<string, string>>) =>
+          judge({ ...camper(lb, 10), 'camper.cargo': [row] });
+        const untold = placed({ weight: `${cargo} lb` });
+        const told = placed({ weight: `${cargo} lb`, ahead: `${ahead} in` });
+        const [range, at] = [untold, told].map(({ values }) => values['camper.centerLoaded']);
+        expect(at?.lo).toBeGreaterThanOrEqual((range?.lo ?? 0) - 1e-6);
+        expect(at?.hi).toBeLessThanOrEqual((range?.hi ?? 0) + 1e-6);
+        if (told.outcome === 'does-not-carry-it') {
+          expect(['cannot-say', 'does-not-carry-it']).toContain(untold.outcome);
+        }
+      },
+    ),
+    { numRuns: 200, seed },
+  );
+});
+
+test('a center of gravity behind the rear axle is never passed over, whatever else is told', () => {
+  fc.assert(
+    fc.property(weight, fc.integer({ min: -40, max: -1 }), fc.boolean(), (lb, ahead, zone) => {
+      const { 'vehicle.zoneFore': fore, 'vehicle.zoneAft': _, ...rest } = camper(lb, ahead);
+      const told = zone ? { 'vehicle.zoneFore': fore ?? '20 in', 'vehicle.zoneAft': '-40 in' } : {};
+      const answer = judge({ ...rest, ...told });
+      const level = answer.findings.find(({ id }) => id === 'behind-axle')?.level;
+      expect(level).toBe(zone ? 'care' : 'unknown');
+      expect(answer.outcome).not.toBe('carries-it');
+    }),
+    { numRuns: 100, seed },
+  );
+});
+
+test('heavier people never leave more of the cargo rating, and 150 lb a seat leave all of it', () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 2, max: 6 }), fc.integer({ min: 0, max: 1500 }), (seats, lb) => {
+      const counted = (people: number) =>
+        judge({
+          ...camper(1500, 10),
+          'vehicle.seats': String(seats),
+          'load.occupants': [{ weight: `${people} lb`, ahead: '60 in' }],
+        }).values['cargoRating.counted'].lo;
+      expect(counted(lb)).toBeCloseTo(2250 - Math.max(0, lb - 150 * seats), 6);
+      expect(counted(lb + 40)).toBeLessThanOrEqual(counted(lb));
     }),
     { numRuns: 100, seed },
   );

@@ -60,7 +60,7 @@ const rig = (n: {
   'vehicle.placardPayload': '3,000 lb',
   'vehicle.gvwr': '10,000 lb',
   'camper.weight': lb(n.camper),
-  'camper.centre': inch(n.centre),
+  'camper.center': inch(n.centre),
   'camper.cargo': [{ weight: lb(n.cargo), ahead: inch(n.place) }],
   'load.occupants': [{ weight: lb(n.people), ahead: '60 in' }],
   'towed.tongue': lb(n.tongue),
@@ -102,17 +102,17 @@ test('axle loads are those that forces and moments in balance give', () => {
 });
 
 /**
- * Published: NAVEDTRA 14233, p. 4-26, centre of balance: the sum of moments over the gross weight,
+ * Published: NAVEDTRA 14233, p. 4-26, center of balance: the sum of moments over the gross weight,
  * found from axle weighings. Two weighings, with and without the camper, give back its centre.
  */
-test('the centre of gravity comes back from what two weighings differ by', () => {
+test('the center of gravity comes back from what two weighings differ by', () => {
   fc.assert(
     fc.property(numbers, (n) => {
       const loaded = judge(rig(n)).values;
       const bare = judge(rig({ ...n, camper: 0, cargo: 0 })).values;
       const gained = loaded['axle.front'].lo - bare['axle.front'].lo;
       const centre = (gained * w) / loaded['camper.loaded'].lo;
-      expect(loaded['camper.centreLoaded'].lo).toBeCloseTo(centre, 4);
+      expect(loaded['camper.centerLoaded'].lo).toBeCloseTo(centre, 4);
     }),
     { numRuns: 200, seed },
   );

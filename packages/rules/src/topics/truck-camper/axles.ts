@@ -7,7 +7,7 @@ import {
 } from '../../trade/bibliography/common';
 
 /**
- * Axle loads by moments: the camper at its centre of gravity c, a tongue on an extension e behind
+ * Axle loads by moments: the camper at its center of gravity c, a tongue on an extension e behind
  * the ball's usual place.
  *
  *     front           c   rear   ball
@@ -91,11 +91,11 @@ export const axles = part({
       label: 'Front axle lighter than empty',
       askedBy: ['vehicle.curbFront'],
       care: {
-        when: {
-          all: [{ fact: 'axle.front', operator: 'lessThan', value: { fact: 'curb.front' } }],
-        },
-        wrong: 'The front axle carries less than it does empty.',
-        do: 'The steering goes light. Move weight forward, or leave the extension and what hangs on it.',
+        when: 'axle.front < curb.front',
+        wrong:
+          'The front axle carries less than it does empty: {axle.front} instead of {curb.front}.',
+        because: 'The steering and the front brakes go light.',
+        do: 'Move weight forward, or leave the extension and what hangs on it.',
       },
       open: { wrong: 'The front axle may carry less than it does empty.', do: 'Weigh both axles.' },
       otherwise: 'The front axle carries at least what it does empty.',

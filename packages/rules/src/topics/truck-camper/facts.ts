@@ -8,6 +8,13 @@ const columns = {
   weight: { label: 'Weight', unit: 'lb', least: 0, most: 10_000, required: true },
   ahead: { label: 'Ahead of rear axle', unit: 'in', least: -300, most: 300, required: false },
 } as const;
+const fromBoard = {
+  kind: 'quantity',
+  unit: 'in',
+  least: 0,
+  most: 160,
+  exact: true,
+} as const;
 const sheet = 'the camper-loading sheet in the owner’s papers';
 const tape = 'a tape measure along the bed';
 
@@ -22,7 +29,7 @@ export const truckFacts = part({
       ask: 'What cargo weight rating do the truck’s camper papers state?',
       where: sheet,
       means:
-        'What a camper and all cargo may weigh together. 150 lb for each seat is already taken off; the door label’s payload has nothing taken off.',
+        'What a camper and all cargo may weigh together. An allowance for each seat is already taken off; the door label’s payload has nothing taken off.',
     },
     'vehicle.seats': {
       kind: 'quantity',
@@ -41,7 +48,7 @@ export const truckFacts = part({
       exact: true,
       label: 'Front end of the camper zone, ahead of the rear axle',
       noun: 'the front end of the zone',
-      ask: 'How far ahead of the rear axle does the maker’s zone for the centre of gravity begin?',
+      ask: 'How far ahead of the rear axle does the maker’s zone for the center of gravity begin?',
       where: `the drawing on ${sheet}`,
     },
     'vehicle.zoneAft': {
@@ -52,6 +59,31 @@ export const truckFacts = part({
       ask: 'And how far ahead of the rear axle does it end?',
       where: `the drawing on ${sheet}`,
       means: 'Below zero when the zone reaches behind the axle; few do.',
+    },
+    'vehicle.zoneForeBehindBoard': {
+      ...fromBoard,
+      label: 'Front end of the camper zone, behind the headboard',
+      noun: 'the front end of the zone on the drawing',
+      ask: 'How far behind the inside of the bed’s headboard does the drawing begin the zone?',
+      where: `the drawing on ${sheet}`,
+    },
+    'vehicle.zoneAftBehindBoard': {
+      ...fromBoard,
+      label: 'Rear end of the camper zone, behind the headboard',
+      noun: 'the rear end of the zone on the drawing',
+      ask: 'And how far behind the headboard does it end?',
+      where: `the drawing on ${sheet}`,
+    },
+    'vehicle.headboardAhead': {
+      kind: 'quantity',
+      unit: 'in',
+      least: 10,
+      most: 110,
+      label: 'Headboard of the bed, ahead of the rear axle',
+      noun: 'the distance from headboard to rear axle',
+      instead: 'Measure from the headboard to the rear axle',
+      ask: 'How far ahead of the rear axle’s middle is the inside of the bed’s headboard?',
+      where: tape,
     },
     'vehicle.bedLength': {
       kind: 'quantity',
@@ -98,27 +130,59 @@ export const camperFacts = part({
   facts: {
     'camper.weight': {
       ...weight,
-      label: 'Camper weight, as labelled',
+      label: 'Camper weight, as labeled',
       noun: 'the camper',
       instead: 'Weigh the camper',
-      ask: 'What does the label on the camper give as its weight?',
+      ask: 'What does the label on the camper give as its weight, and what does it say that this contains?',
       where: 'the label by the camper’s door; a scale is better',
     },
-    'camper.centre': {
+    'camper.center': {
       ...place,
-      label: 'Camper’s centre of gravity, ahead of the rear axle',
-      noun: 'the camper’s own centre of gravity',
+      label: 'Camper’s center of gravity, ahead of the rear axle',
+      noun: 'the camper’s own center of gravity',
       instead: 'Measure where the camper’s mark stands over the truck',
-      ask: 'How far ahead of the rear axle is the centre-of-gravity mark once the camper sits in the bed?',
+      ask: 'How far ahead of the rear axle is the center-of-gravity mark once the camper sits in the bed?',
       where: 'the mark on the camper’s side, and a tape down to the wheel centre',
       means: 'Above zero ahead of the axle, below zero behind it.',
+    },
+    'camper.centerBehindBoard': {
+      kind: 'quantity',
+      unit: 'in',
+      least: 0,
+      most: 160,
+      label: 'Camper’s center of gravity, behind the headboard',
+      noun: 'the mark behind the headboard',
+      instead: 'Measure from the headboard to the camper’s mark',
+      ask: 'Or how far behind the inside of the headboard does that mark stand?',
+      where: 'the mark on the camper’s side, and a tape forward to the headboard',
+    },
+    'camper.labelWater': {
+      kind: 'quantity',
+      unit: 'gal',
+      least: 0,
+      most: 120,
+      exact: true,
+      label: 'Fresh water that the label’s weight contains',
+      noun: 'the water its label contains',
+      ask: 'How much water does the weight on the camper’s label already contain?',
+      where: 'the label by the camper’s door, below its weight',
+      means:
+        'The label names what its weight contains: water, gas, refrigerator. Only the rest is added.',
+    },
+    'camper.labelPropane': {
+      ...weight,
+      exact: true,
+      label: 'Propane that the label’s weight contains',
+      noun: 'the propane its label contains',
+      ask: 'And how much gas does it already contain?',
+      where: 'the label by the camper’s door, below its weight',
     },
     'camper.options': {
       kind: 'rows',
       columns,
       label: 'Options on the camper',
       noun: 'the camper’s options',
-      ask: 'What was added that its label does not count?',
+      ask: 'What was added that its label does not count, and what does each weigh?',
       where: 'the dealer’s sheet',
       silent: { value: 'none', says: 'No options counted on the camper.', source: custom },
     },

@@ -1,12 +1,17 @@
 import { defineTopic, gather } from '../../engine/define/topic';
 import { standingOn } from '../../engine/formula/standing-on';
-import { custom, partsRating as makersRating } from '../../trade/bibliography/common';
+import { custom, house, partsRating as makersRating } from '../../trade/bibliography/common';
 import { camperLoading } from '../../trade/bibliography/truck-camper';
 import { rigTrade } from '../../trade/rig/index';
+import { askings } from './askings';
 import { axles } from './axles';
+import { called } from './called';
 import { changes } from './changes';
 import { camperFacts, truckFacts } from './facts';
+import { fitting } from './fitting';
+import { how } from './how';
 import { camperLoad } from './load';
+import { ratings } from './ratings';
 import { zone } from './zone';
 
 /** The truck and who and what is in it, asked and reckoned as for towing. */
@@ -35,12 +40,22 @@ const borrowed = {
   },
 };
 
-const parts = [truck, borrowed, truckFacts, camperFacts, camperLoad, zone, axles] as const;
+const parts = [
+  truck,
+  borrowed,
+  truckFacts,
+  camperFacts,
+  camperLoad,
+  ratings,
+  zone,
+  fitting,
+  axles,
+] as const;
 
 /** May this truck carry this camper, loaded as it will be on the road? */
 export const truckCamper = defineTopic({
   id: 'truck-camper',
-  version: '1.0.0',
+  version: '2.0.0',
   title: 'Truck camper',
   question:
     'May this truck carry this camper, loaded as it will be on the road, and does its weight sit where the maker wants it?',
@@ -67,8 +82,9 @@ export const truckCamper = defineTopic({
   },
   apart: {},
   headline: [
+    'camper.heaviest',
     'camper.loaded',
-    'camper.centreLoaded',
+    'camper.centerLoaded',
     'bed.load',
     'payload.used',
     'payload.available',
@@ -76,15 +92,25 @@ export const truckCamper = defineTopic({
     'axle.front',
     'axle.rear',
   ],
-  assumptions: [],
+  assumptions: [
+    {
+      when: 'camper.placeless',
+      says: 'What has no place in the camper rides anywhere from {camper.unplacedBehind} behind the rear axle to {camper.unplacedAhead} ahead of it.',
+      source: house,
+    },
+  ],
   changes,
+  askings,
+  how,
+  called,
+  renamed: { 'camper.centre': 'camper.center' },
   cautions: [
     {
       says: 'The labels and papers of that very truck and camper win over any brochure; weigh the loaded truck axle by axle.',
       source: makersRating,
     },
     {
-      says: 'The cargo weight rating already leaves 150 lb for each seat, the door label’s payload leaves nothing: never mix the two.',
+      says: 'The cargo weight rating already leaves an allowance for each seat, the door label’s payload leaves nothing: never mix the two.',
       source: camperLoading,
     },
     {

@@ -6,40 +6,47 @@ import {
   payloadLabel,
   statics,
 } from '../../trade/bibliography/common';
-import { camperLoading } from '../../trade/bibliography/truck-camper';
+import { camperLabel, camperLoading } from '../../trade/bibliography/truck-camper';
+
+/** What is carried beyond what the label counts; a label that nobody read may count all or none. */
+const beyond = (carried: string, labeled: string): string =>
+  `choose(${carried} > 0, max(0, ${carried} - ${labeled}), 0)`;
 
 /**
  * What the camper weighs on the road, and what may carry it.
  *
- *     ├─ camper ─┼ options ┼ cargo ┼ water ┼ gas ┼ riders ┤             camper.loaded
- *     ├─────────────────────── camper.loaded ─────────────┼ things ┼ tongue ┤   bed.load
- *     ├──────────────────────────── bed.load ──────────────────────┼ people ┤   payload.used
- *
- * Two ratings, never mixed: the cargo weight rating has 150 lb for each seat taken off already; the
- * payload on the door label has nothing taken off, so that people count in full.
+ *     ├─ camper, as labeled ─┼ options ┼ cargo ┼ more water, gas ┼ riders ┤     camper.loaded
+ *     ├──────────────────────── camper.loaded ────────────────────────────┼ things ┼ tongue ┤   bed.load
+ *     ├───────────────────────────── bed.load ──────────────────────────────────────┼ people ┤  payload.used
  */
 export const camperLoad = part({
-  parameters: {
-    'seat.allowance': {
-      label: 'What the cargo weight rating leaves for each seat',
-      unit: 'lb',
-      values: [{ from: '2020-01-01', value: 150 }],
-      source: camperLoading,
-    },
-  },
   formulas: {
-    'camper.water': {
-      label: 'Fresh water, by weight',
-      noun: 'the water',
+    'camper.waterAdded': {
+      label: 'Fresh water that the label does not count',
+      noun: 'water beyond the label',
       unit: 'lb',
-      is: 'camper.freshWater * water.density',
+      is: `${beyond('camper.freshWater', 'camper.labelWater')} * water.density`,
+      source: camperLabel,
+    },
+    'camper.propaneAdded': {
+      label: 'Propane that the label does not count',
+      noun: 'propane beyond the label',
+      unit: 'lb',
+      is: beyond('camper.propane', 'camper.labelPropane'),
+      source: camperLabel,
+    },
+    'camper.loads': {
+      label: 'What is on and in the camper beyond its label',
+      noun: 'what is in it beyond its label',
+      unit: 'lb',
+      is: 'sum(camper.options.weight) + sum(camper.cargo.weight) + sum(camper.riders.weight) + camper.waterAdded + camper.propaneAdded',
       source: statics,
     },
     'camper.loaded': {
       label: 'Camper, loaded',
       noun: 'the loaded camper',
       unit: 'lb',
-      is: 'camper.weight + sum(camper.options.weight) + sum(camper.cargo.weight) + camper.water + camper.propane + sum(camper.riders.weight)',
+      is: 'camper.weight + camper.loads',
       source: camperLoading,
     },
     'bed.load': {
@@ -47,20 +54,6 @@ export const camperLoad = part({
       noun: 'the camper and all cargo',
       unit: 'lb',
       is: 'camper.loaded + load.things + hitch.hardwareWeight + towed.tongue',
-      source: camperLoading,
-    },
-    'cab.people': {
-      label: 'People and animals in the cab',
-      noun: 'the people in the cab',
-      unit: 'lb',
-      is: 'load.people',
-      source: payloadLabel,
-    },
-    'cab.allowed': {
-      label: 'What the cargo weight rating allows for people',
-      noun: 'what the rating allows for people',
-      unit: 'lb',
-      is: 'vehicle.seats * seat.allowance',
       source: camperLoading,
     },
     'payload.used': {
@@ -77,6 +70,31 @@ export const camperLoad = part({
       is: 'vehicle.curb + payload.used',
       source: statics,
     },
+    'beside.camper': {
+      label: 'Cargo, hitch and tongue beside the camper',
+      unit: 'lb',
+      is: 'load.things + hitch.hardwareWeight + towed.tongue',
+      source: statics,
+    },
+    'camper.heaviest': {
+      label: 'Heaviest camper, as labeled, that the told ratings leave room for',
+      noun: 'the heaviest camper',
+      unit: 'lb',
+      is: 'max(0, min(choose(given(vehicle.cargoRating), cargoRating.counted, unlimited), choose(payload.isRated || !given(vehicle.cargoRating), payload.available - load.people, unlimited)) - beside.camper - camper.loads)',
+      source: statics,
+    },
+    'load.isUntold': {
+      label: 'Nobody told who rides along',
+      unit: 'yes-no',
+      is: '!given(load.occupants)',
+      source: custom,
+    },
+    'cargo.isUntold': {
+      label: 'Nobody told what is packed in the camper',
+      unit: 'yes-no',
+      is: '!given(camper.cargo)',
+      source: custom,
+    },
   },
   limits: {
     payload: {
@@ -85,17 +103,8 @@ export const camperLoad = part({
       used: 'payload.used',
       limit: 'payload.available',
       margin: 'margin.other',
+      askedBy: ['vehicle.placardPayload', 'vehicle.gvwr'],
       source: payloadLabel,
-    },
-    'cargo-rating': {
-      label: 'Cargo weight rating',
-      short: 'the cargo weight rating',
-      exceeded: true,
-      used: 'bed.load',
-      limit: 'vehicle.cargoRating',
-      margin: 'margin.other',
-      askedBy: ['vehicle.cargoRating'],
-      source: camperLoading,
     },
     'vehicle-gross': {
       label: 'Vehicle gross weight',
@@ -119,55 +128,26 @@ export const camperLoad = part({
     },
   },
   findings: {
-    'heavier-people': {
-      label: 'People heavier than the rating allows for',
-      askedBy: ['vehicle.seats'],
-      care: {
-        when: {
-          all: [{ fact: 'cab.people', operator: 'greaterThan', value: { fact: 'cab.allowed' } }],
+    'load-untold': {
+      label: 'Who and what comes along',
+      if: [
+        {
+          when: 'load.isUntold && cargo.isUntold',
+          wrong: 'Nobody told who rides along and what is packed in the camper.',
+          proviso: 'only a driver rides along and nothing is packed in the camper',
         },
-        wrong:
-          'The people weigh more than the 150 lb a seat that the cargo weight rating leaves for them.',
-        do: 'Take what is over off the cargo.',
-      },
-      otherwise: 'The people weigh no more than the cargo weight rating leaves for them.',
-      source: camperLoading,
-    },
-    'tie-downs': {
-      label: 'Tie-downs',
-      askedBy: ['camper.tieDowns'],
-      stop: {
-        when: { all: [{ fact: 'camper.tieDowns', operator: 'equal', value: 'none' }] },
-        wrong: 'A camper that is not tied down leaves the bed in a hard turn or stop.',
-        do: 'Do not drive it so.',
-      },
-      care: {
-        when: { all: [{ fact: 'camper.tieDowns', operator: 'equal', value: 'bed' }] },
-        wrong: 'Tie-downs that hold at the bed can tear it.',
-        do: 'Use them only where both makers say so, and look at the metal around them.',
-      },
-      open: { wrong: 'Look where the tie-downs hold before it drives.' },
-      otherwise: 'The tie-downs hold at the frame.',
-      source: custom,
-    },
-    'bed-length': {
-      label: 'Bed length',
-      askedBy: ['camper.floorLength'],
-      care: {
-        when: {
-          all: [
-            {
-              fact: 'camper.floorLength',
-              operator: 'greaterThan',
-              value: { fact: 'vehicle.bedLength' },
-            },
-          ],
+        {
+          when: 'load.isUntold',
+          wrong: 'Nobody told who rides along.',
+          proviso: 'only a driver rides along',
         },
-        wrong: 'The camper’s floor is longer than the bed.',
-        do: 'The tailgate comes off, the centre of gravity moves back, and the camper’s maker must allow this bed.',
-      },
-      open: { wrong: 'Measure the bed: the camper’s floor may be longer.' },
-      otherwise: 'The camper’s floor is no longer than the bed.',
+        {
+          when: 'cargo.isUntold',
+          wrong: 'Nobody told what is packed in the camper.',
+          proviso: 'nothing is packed in the camper',
+        },
+      ],
+      otherwise: 'Who rides along and what is packed was told.',
       source: custom,
     },
   },

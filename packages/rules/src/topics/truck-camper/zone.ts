@@ -1,14 +1,24 @@
 import { part } from '../../engine/define/topic';
-import { house, statics } from '../../trade/bibliography/common';
-import { camperLoading } from '../../trade/bibliography/truck-camper';
+import { custom, house, statics } from '../../trade/bibliography/common';
+import { camperLoading, zoneDrawing } from '../../trade/bibliography/truck-camper';
+
+const unplaced = (label: string, value: number, range: readonly [number, number]) =>
+  ({ label, unit: 'in', values: [{ from: '2020-01-01', value }], range, source: house }) as const;
+
+/** The place as told; where nobody told it, anywhere in the camper. */
+const placed = (place: string): string =>
+  `choose(known(${place}), ${place}, max(-camper.unplacedBehind, min(${place}, camper.unplacedAhead)))`;
+const moment = (list: string): string => `sum(${list}.weight * ${placed(`${list}.ahead`)})`;
 
 /**
- * The centre of gravity of the loaded camper must lie inside the maker's zone; all places are
- * measured from the rear axle, ahead +, behind −.
+ * The center of gravity of the loaded camper must lie inside the maker's zone; all places are
+ * reckoned from the rear axle, ahead +, behind −.
  *
- *                 zoneAft        zoneFore
- *        ────●───────┼══════════════┼────────  front
- *        rear axle          ▲ camper.centreLoaded
+ *     rear     zone.aft       zone.fore                 headboard
+ *     ────●───────┼══════════════┼─────────────────────────┤  front
+ *     rear axle          ▲ camper.centerLoaded
+ *         ├────────────── vehicle.headboardAhead ──────────┤
+ *                        the sheet's drawing counts from here ◄┘
  */
 export const zone = part({
   parameters: {
@@ -19,102 +29,224 @@ export const zone = part({
       range: [0, 6],
       source: house,
     },
+    'camper.unplacedBehind': unplaced(
+      'How far behind the rear axle what has no place may ride',
+      60,
+      [20, 120],
+    ),
+    'camper.unplacedAhead': unplaced(
+      'How far ahead of the rear axle what has no place may ride',
+      90,
+      [40, 130],
+    ),
   },
   formulas: {
+    'zone.foreByBoard': {
+      label: 'Front end of the zone, by the drawing from the headboard',
+      unit: 'in',
+      is: 'vehicle.headboardAhead - vehicle.zoneForeBehindBoard',
+      source: zoneDrawing,
+    },
+    'zone.aftByBoard': {
+      label: 'Rear end of the zone, by the drawing from the headboard',
+      unit: 'in',
+      is: 'vehicle.headboardAhead - vehicle.zoneAftBehindBoard',
+      source: zoneDrawing,
+    },
+    'zone.fore': {
+      label: 'Front end of the zone, ahead of the rear axle',
+      noun: 'the front end of the zone',
+      unit: 'in',
+      is: 'choose(given(vehicle.zoneFore), choose(known(zone.foreByBoard), min(vehicle.zoneFore, zone.foreByBoard), vehicle.zoneFore), zone.foreByBoard)',
+      source: camperLoading,
+    },
+    'zone.aft': {
+      label: 'Rear end of the zone, ahead of the rear axle',
+      noun: 'the rear end of the zone',
+      unit: 'in',
+      is: 'choose(given(vehicle.zoneAft), choose(known(zone.aftByBoard), max(vehicle.zoneAft, zone.aftByBoard), vehicle.zoneAft), zone.aftByBoard)',
+      source: camperLoading,
+    },
+    'zone.foreTold': {
+      label: 'The front end of the zone was told',
+      unit: 'yes-no',
+      is: 'given(vehicle.zoneFore) || given(vehicle.zoneForeBehindBoard)',
+      source: camperLoading,
+    },
+    'zone.aftTold': {
+      label: 'The rear end of the zone was told',
+      unit: 'yes-no',
+      is: 'given(vehicle.zoneAft) || given(vehicle.zoneAftBehindBoard)',
+      source: camperLoading,
+    },
+    'camper.placeless': {
+      label: 'Something aboard has no place',
+      unit: 'yes-no',
+      is: 'camper.centerTold && (!known(camper.options.ahead, camper.cargo.ahead, camper.riders.ahead) || (camper.waterAdded > 0 && !known(camper.waterAhead)) || (camper.propaneAdded > 0 && !known(camper.propaneAhead)))',
+      source: house,
+    },
+    'camper.centerTold': {
+      label: 'The camper’s own center of gravity was told',
+      unit: 'yes-no',
+      is: 'given(camper.center) || given(camper.centerBehindBoard)',
+      source: camperLoading,
+    },
+    'camper.ownCenter': {
+      label: 'Camper’s own center of gravity, ahead of the rear axle',
+      noun: 'the camper’s own center of gravity',
+      unit: 'in',
+      is: 'choose(given(camper.center), camper.center, vehicle.headboardAhead - camper.centerBehindBoard)',
+      source: zoneDrawing,
+    },
     'camper.moment': {
       label: 'Moment of the loaded camper about the rear axle',
       noun: 'its moment about the rear axle',
       unit: 'lb·in',
-      is: 'camper.weight * camper.centre + sum(camper.options.weight * camper.options.ahead) + sum(camper.cargo.weight * camper.cargo.ahead) + choose(camper.freshWater > 0, camper.water * camper.waterAhead, 0) + choose(camper.propane > 0, camper.propane * camper.propaneAhead, 0) + sum(camper.riders.weight * camper.riders.ahead)',
+      is: `camper.weight * camper.ownCenter + ${moment('camper.options')} + ${moment('camper.cargo')} + ${moment('camper.riders')} + camper.waterMoment + camper.propaneMoment`,
       source: statics,
     },
-    'camper.centreLoaded': {
-      label: 'Centre of gravity of the loaded camper, ahead of the rear axle',
-      noun: 'the centre of gravity',
+    'camper.waterMoment': {
+      label: 'Moment of the water that the label does not count',
+      noun: 'the moment of the water',
+      unit: 'lb·in',
+      is: `choose(camper.waterAdded > 0, camper.waterAdded * ${placed('camper.waterAhead')}, 0)`,
+      source: statics,
+    },
+    'camper.propaneMoment': {
+      label: 'Moment of the propane that the label does not count',
+      noun: 'the moment of the propane',
+      unit: 'lb·in',
+      is: `choose(camper.propaneAdded > 0, camper.propaneAdded * ${placed('camper.propaneAhead')}, 0)`,
+      source: statics,
+    },
+    'camper.centerLoaded': {
+      label: 'Center of gravity of the loaded camper, ahead of the rear axle',
+      noun: 'the center of gravity',
       unit: 'in',
       is: 'camper.moment / camper.loaded',
+      source: camperLoading,
+    },
+    'camper.behindAxle': {
+      label: 'How far behind the rear axle the loaded camper’s center of gravity lies',
+      noun: 'how far behind the axle it lies',
+      unit: 'in',
+      is: 'max(0, -camper.centerLoaded)',
+      source: statics,
+    },
+    'center.isBehindAxle': {
+      label: 'The loaded camper’s center of gravity lies behind the rear axle',
+      unit: 'yes-no',
+      is: 'camper.centerTold && camper.centerLoaded < 0',
+      source: statics,
+    },
+    'center.mayMiss': {
+      label: 'It may lie outside a zone that nobody told',
+      unit: 'yes-no',
+      is: '(!zone.aftTold && camper.centerLoaded < zone.aft) || (!zone.foreTold && camper.centerLoaded > zone.fore)',
       source: camperLoading,
     },
     'zone.nearFore': {
       label: 'Near the front end of the zone',
       unit: 'in',
-      is: 'vehicle.zoneFore - zone.near',
+      is: 'zone.fore - zone.near',
       source: house,
     },
     'zone.nearAft': {
       label: 'Near the rear end of the zone',
       unit: 'in',
-      is: 'vehicle.zoneAft + zone.near',
+      is: 'zone.aft + zone.near',
       source: house,
     },
   },
   findings: {
-    'centre-behind': {
-      label: 'Centre of gravity towards the rear',
-      askedBy: ['vehicle.zoneAft'],
-      stop: {
-        when: {
-          all: [
-            {
-              fact: 'camper.centreLoaded',
-              operator: 'lessThan',
-              value: { fact: 'vehicle.zoneAft' },
-            },
-          ],
-        },
-        wrong: 'The loaded camper’s centre of gravity lies behind the maker’s zone.',
-        do: 'It lifts the front wheels, and the truck steers and brakes badly. This camper does not go on this truck as loaded.',
+    'behind-axle': {
+      label: 'Center of gravity against the rear axle',
+      askedBy: ['camper.center', 'camper.centerBehindBoard'],
+      unknown: {
+        when: 'center.isBehindAxle && !zone.aftTold',
+        wrong:
+          'The loaded camper’s center of gravity lies {camper.behindAxle} behind the rear axle, and nobody told where the maker’s zone ends.',
+        because:
+          'Behind the axle it lifts the front wheels, which steer and brake; few zones reach there.',
+        do: 'Do not drive it so before the zone has been read from the truck’s camper papers.',
       },
       care: {
-        when: {
-          all: [
-            { fact: 'camper.centreLoaded', operator: 'lessThan', value: { fact: 'zone.nearAft' } },
-          ],
-        },
-        wrong: 'The centre of gravity is close to the rear end of the maker’s zone.',
+        when: 'center.isBehindAxle',
+        wrong:
+          'The loaded camper’s center of gravity lies {camper.behindAxle} behind the rear axle.',
+        because: 'It takes weight off the front wheels, which steer and brake.',
+        do: 'Pack heavy things forward, and weigh both axles before the road.',
+      },
+      otherwise: 'The loaded camper’s center of gravity does not lie behind the rear axle.',
+      open: {
+        wrong: 'The loaded camper’s center of gravity may lie behind the rear axle.',
+        because: 'There it lifts the front wheels, which steer and brake.',
+        do: 'Find out where the weights sit, and where the maker’s zone ends.',
+      },
+      source: custom,
+    },
+    'center-behind': {
+      label: 'Center of gravity towards the rear',
+      askedBy: ['vehicle.zoneAft', 'vehicle.zoneAftBehindBoard'],
+      stop: {
+        when: 'camper.centerLoaded < zone.aft',
+        wrong:
+          'The loaded camper’s center of gravity lies behind the maker’s zone: {camper.centerLoaded} ahead of the rear axle, and the zone ends at {zone.aft}.',
+        because: 'It lifts the front wheels, and the truck steers and brakes badly.',
+        do: 'This camper does not go on this truck as loaded: move what is heavy forward, or leave it.',
+      },
+      care: {
+        when: 'camper.centerLoaded < zone.nearAft',
+        wrong:
+          'The center of gravity, {camper.centerLoaded} ahead of the rear axle, is close to the rear end of the maker’s zone.',
         do: 'Pack heavy things forward, and weigh the axles.',
       },
       open: {
-        wrong: 'The centre of gravity may lie behind the maker’s zone.',
-        do: 'Find out where the weights sit.',
+        wrong: 'The center of gravity may lie behind the maker’s zone.',
+        do: 'Find out where the camper’s mark stands and where the weights sit.',
       },
-      otherwise: 'The centre of gravity is well ahead of the rear end of the zone.',
+      otherwise: 'The center of gravity is well ahead of the rear end of the zone.',
       source: camperLoading,
     },
-    'centre-ahead': {
-      label: 'Centre of gravity towards the front',
-      askedBy: ['vehicle.zoneFore'],
+    'center-ahead': {
+      label: 'Center of gravity towards the front',
+      askedBy: ['vehicle.zoneFore', 'vehicle.zoneForeBehindBoard'],
       stop: {
-        when: {
-          all: [
-            {
-              fact: 'camper.centreLoaded',
-              operator: 'greaterThan',
-              value: { fact: 'vehicle.zoneFore' },
-            },
-          ],
-        },
-        wrong: 'The loaded camper’s centre of gravity lies ahead of the maker’s zone.',
-        do: 'The front axle takes what it was not built for.',
+        when: 'camper.centerLoaded > zone.fore',
+        wrong:
+          'The loaded camper’s center of gravity lies ahead of the maker’s zone: {camper.centerLoaded} ahead of the rear axle, and the zone begins at {zone.fore}.',
+        because: 'The front axle and its tires take what they were not built for.',
+        do: 'This camper does not go on this truck as loaded: it belongs on a longer bed.',
       },
       care: {
-        when: {
-          all: [
-            {
-              fact: 'camper.centreLoaded',
-              operator: 'greaterThan',
-              value: { fact: 'zone.nearFore' },
-            },
-          ],
-        },
-        wrong: 'The centre of gravity is close to the front end of the maker’s zone.',
+        when: 'camper.centerLoaded > zone.nearFore',
+        wrong:
+          'The center of gravity, {camper.centerLoaded} ahead of the rear axle, is close to the front end of the maker’s zone.',
         do: 'Weigh the front axle.',
       },
       open: {
-        wrong: 'The centre of gravity may lie ahead of the maker’s zone.',
-        do: 'Find out where the weights sit.',
+        wrong: 'The center of gravity may lie ahead of the maker’s zone.',
+        do: 'Find out where the camper’s mark stands and where the weights sit.',
       },
-      otherwise: 'The centre of gravity is well behind the front end of the zone.',
+      otherwise: 'The center of gravity is well behind the front end of the zone.',
+      source: camperLoading,
+    },
+    'zone-untold': {
+      label: 'The maker’s zone',
+      if: {
+        when: 'center.mayMiss',
+        wrong: 'The loaded camper’s center of gravity was not set against the maker’s whole zone.',
+        because: 'A camper within every weight can still lift the front wheels or crush the rear.',
+        do: 'Read both ends of the zone from the truck’s camper papers, and where the camper’s mark stands.',
+        proviso:
+          'the loaded camper’s center of gravity lies inside the zone that the truck’s maker draws',
+      },
+      open: {
+        wrong: 'The loaded camper’s center of gravity was not set against the maker’s whole zone.',
+        because: 'A camper within every weight can still lift the front wheels or crush the rear.',
+        do: 'Read both ends of the zone from the truck’s camper papers, and where the camper’s mark stands.',
+      },
+      otherwise: 'The center of gravity was set against the maker’s zone.',
       source: camperLoading,
     },
   },

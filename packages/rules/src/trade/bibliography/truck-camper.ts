@@ -5,5 +5,23 @@ export const camperLoading: Source = {
   class: 'published',
   cite: '49 CFR 575.103',
   section: '(d), (e)',
-  note: 'The truck’s maker states a cargo weight rating, 150 lb for each seat already taken off, and the zone in which the centre of gravity of the cargo must lie.',
+  note: 'The truck’s maker states a cargo weight rating, 150 lb for each seat already taken off, and the zone in which the center of gravity of the cargo must lie.',
+};
+
+export const camperLabel: Source = {
+  class: 'from-memory',
+  cite: '49 CFR 575.103',
+  note: 'A camper’s label states its weight with the water, the gas and the refrigerator that it names; from memory.',
+};
+
+export const zoneDrawing: Source = {
+  class: 'from-memory',
+  cite: 'Truck makers’ camper-loading sheets',
+  note: 'The zone is drawn from the inside of the bed’s headboard backwards; from memory.',
+};
+
+export const seatsOfTrucks: Source = {
+  class: 'common-practice',
+  cite: 'Custom of the trade',
+  note: 'Pickup trucks have two to six belted seats.',
 };

@@ -1,0 +1,42 @@
+import type { Asking } from '../../engine/define/shapes';
+
+/** What people ask about a camper in a bed; what they told says which is answered first. */
+export const askings = {
+  balance: {
+    label: 'Where must its weight sit?',
+    results: ['camper.centerLoaded', 'zone.aft', 'zone.fore', 'finding.center-behind'],
+    impliedBy: [
+      'camper.center',
+      'camper.centerBehindBoard',
+      'vehicle.zoneFore',
+      'vehicle.zoneForeBehindBoard',
+    ],
+    says: 'Loaded, its center of gravity lies {camper.centerLoaded} ahead of the rear axle; the maker’s zone runs from {zone.aft} to {zone.fore}.',
+  },
+  carries: {
+    label: 'Does my truck carry this camper?',
+    results: ['limit.payload', 'limit.cargo-rating', 'limit.rear-axle', 'camper.loaded'],
+    impliedBy: ['camper.weight'],
+    says: 'Loaded, the camper weighs {camper.loaded}, and with people and things the truck carries {payload.used}.',
+  },
+  heaviest: {
+    label: 'How heavy may a camper for this truck be?',
+    results: ['camper.heaviest'],
+    impliedBy: ['vehicle.placardPayload', 'vehicle.cargoRating', 'vehicle.gvwr'],
+    says: 'A camper labeled {camper.heaviest} at the most, by the ratings that were told and with what comes along.',
+  },
+  people: {
+    label: 'How much do the people count?',
+    results: ['people.over', 'cargoRating.counted', 'finding.heavier-people'],
+    says: 'The people weigh {people.over} more than the rating leaves for them, so {cargoRating.counted} of it counts.',
+  },
+  behind: {
+    label: 'May I tow something behind it?',
+    results: ['limit.extension', 'axle.rear', 'finding.front-light'],
+    says: 'With what is towed the rear axle carries {axle.rear} and the front {axle.front}.',
+  },
+  tieDowns: {
+    label: 'How is it held in the bed?',
+    results: ['finding.tie-downs', 'finding.bed-length'],
+  },
+} satisfies Record<string, Asking>;
