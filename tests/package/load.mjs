@@ -5,7 +5,12 @@ import { dirname, join } from 'node:path';
 import { run } from '../run/shared.mjs';
 import { asked, document, programs, right } from './programs.mjs';
 
-const ours = { rules: '@tarebook/rules', casebook: '@tarebook/casebook', cli: 'tarebook' };
+const ours = {
+  rules: '@tarebook/rules',
+  casebook: '@tarebook/casebook',
+  sweep: '@tarebook/sweep',
+  cli: 'tarebook',
+};
 const installScripts = ['preinstall', 'install', 'postinstall', 'preprepare', 'prepare'];
 
 /** Resolves with how many of the checks passed and failed, and what the failing ones said. */
@@ -34,6 +39,10 @@ export async function load(root) {
       note(wrong === '', `${what}: ${wrong}\n${err}`);
       if (what.startsWith('answer,')) answers.set(what, out);
     }
+    for (const name of Object.values(ours)) {
+      const says = await readmeRuns(away, name);
+      note(says === '', `${name}/README.md: ${says}`);
+    }
     const [first, ...others] = answers.values();
     note(
       others.length > 0 && others.every((each) => each === first),
@@ -43,6 +52,19 @@ export async function load(root) {
   } finally {
     rmSync(away, { recursive: true, force: true });
   }
+}
+
+/** Runs the first program of a package's README; '' where it prints what stands under “prints”. */
+async function readmeRuns(away, name) {
+  const text = readFileSync(join(away, 'node_modules', name, 'README.md'), 'utf8');
+  const [, program] = /```js\n([\s\S]*?)```/.exec(text) ?? [];
+  if (program === undefined) return '';
+  const file = `readme-${name.replace(/\W+/g, '-')}.mjs`;
+  writeFileSync(join(away, file), program);
+  const { code, out, err } = await run('node', [file], { cwd: away, seconds: 60 });
+  if (code !== 0) return `its example fails: ${err}`;
+  const [, wanted] = /\nprints\n\n```\n([\s\S]*?)```/.exec(text) ?? [];
+  return wanted === undefined || out === wanted ? '' : `its example prints\n${out}`;
 }
 
 async function unpack(root, away, folder, name) {

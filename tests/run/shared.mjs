@@ -1,9 +1,11 @@
 // Plain Node, nothing installed: what `npm start` and `npm test` both stand on.
+
 import { spawn } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { layBeside } from './beside.mjs';
 
 export const root = join(dirname(fileURLToPath(import.meta.url)), '..', '..');
 
@@ -69,6 +71,7 @@ export const packages = ['packages/rules', 'packages/casebook', 'packages/sweep'
 
 /** Builds one after another, as each stands on those before; '' or what the failing one printed. */
 export async function build(workspaces = [...packages, 'notebook']) {
+  layBeside(root, packages);
   for (const workspace of workspaces) {
     const { code, out, err } = await run('npm', ['run', 'build', '-w', workspace]);
     if (code !== 0) return `${workspace} does not build:\n${out}${err}`;

@@ -74,8 +74,6 @@ export function camel(id: string): string {
 
 export const careName = (limitId: string): string => `${camel(limitId)}.careAt`;
 export const roomName = (limitId: string): string => `${camel(limitId)}.room`;
-/** Whether a limit would hold by the other way of using the rig that may be. */
-export const reliefName = (limitId: string): string => `${camel(limitId)}.relief`;
 export const fullName = (limitId: string): string => `${camel(limitId)}.roomUsed`;
 
 type Unit = (name: string) => string;

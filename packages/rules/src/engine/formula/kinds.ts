@@ -59,11 +59,6 @@ export const kinds: { readonly [K in KindName]: Kind<K> } = {
   catalogued,
 };
 
-export function kindOf<K extends KindName>(node: NodeOf<K>): Kind<K> {
-  const kind: { readonly [P in K]: Kind<P> }[K] = kinds[node.kind];
-  return kind;
-}
-
 /** The parts directly below a node, for walks that treat most kinds alike. */
 export const below = <K extends KindName>(node: NodeOf<K>): readonly Node[] =>
   kinds[node.kind].parts(node);
