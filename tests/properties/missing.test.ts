@@ -156,7 +156,7 @@ describe('rigs at the counter', () => {
     // The tongue closes a limit of its own besides, so it is asked first.
     expect(missing[0]?.fact).toBe('trailer.dryTongueWeight');
     expect(missing[0]?.says).toBe(
-      'Decides “tongue weight”: above 818.2 lb the answer is “does not fit”. Decides “payload” only together with “payload on the door label”.',
+      'Decides “tongue weight”: above 818.2 lb the answer is “does not fit”. Decides “payload” only together with the door label’s payload.',
     );
   });
 

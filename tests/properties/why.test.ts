@@ -100,7 +100,7 @@ describe('why, in plain sentences', () => {
       asOf,
     };
     expect(why(towFit, rig, 'limit.payload', 'full')).toBe(
-      'The tongue comes to 473 lb: the dry tongue (430 lb, brochure) and 10 % on top [common practice: custom of the trade]. The payload used comes to 1,208 lb: people and animals (585 lb), the hitch hardware (150 lb, scale) and the tongue (473 lb) [49 CFR 571.110]. Against it stands the payload allowed, 1,260 lb (door label). That leaves 52 lb, less than the 5 % of it that is kept free.',
+      'The tongue comes to 473 lb: the dry tongue (430 lb, brochure) and 10 % on top [common practice: Custom of the trade]. The payload used comes to 1,208 lb: people and animals (585 lb), the hitch hardware (150 lb, scale) and the tongue (473 lb) [49 CFR 571.110]. Against it stands the payload allowed, 1,260 lb (door label). That leaves 52 lb, less than the 5 % of it that is kept free.',
     );
     expect(why(towFit, rig, 'limit.payload', 'short')).toBe(
       'The payload used comes to 1,208 lb and the payload allowed is 1,260 lb: 52 lb left, less than the 5 % of it that is kept free.',
@@ -109,10 +109,10 @@ describe('why, in plain sentences', () => {
       'The payload used comes to 548 kg and the payload allowed is 572 kg: 24 kg left, less than the 5 % of it that is kept free.',
     );
     expect(why(towFit, rig, 'finding.tongue-negative', 'short')).toBe(
-      'The tongue presses down on the ball, since the tongue (473 lb) is not below 0 lb.',
+      'The tongue presses down on the ball. The tongue (473 lb) is not below 0 lb.',
     );
     expect(why(towFit, rig, 'limit.rear-axle', 'short')).toBe(
-      'Nobody told rear GAWR; without that “Rear axle” is not asked.',
+      'Nobody told the rear GAWR; without that “Rear axle” is not asked.',
     );
   });
 

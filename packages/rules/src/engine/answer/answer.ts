@@ -172,7 +172,8 @@ export function assemble(topic: Topic, asked: Asked, asOf: string, decided: Deci
         readFrom,
         limits,
         findings,
-        words,
+        words: text(outcome.words),
+        say,
         system: asked.units ?? 'us',
       });
       return traced;

@@ -136,7 +136,7 @@ function runsOut(topic: Topic, binding: LimitAnswer): Said {
 }
 
 /** What the verdict says first; where it hangs on what nobody told, what that is. */
-function openingOf(topic: Topic, level: Level, findings: readonly FindingAnswer[]): Sayable {
+export function openingOf(topic: Topic, level: Level, findings: readonly FindingAnswer[]): Sayable {
   const sentence = text(topic.outcomes[level].sentence);
   if (level !== 'if') return sentence;
   const provisos = findings.flatMap((each) =>

@@ -91,12 +91,24 @@ export type Step = {
     | 'verdict';
   readonly label: string;
   /** How it is called inside a sentence. */
-  readonly noun?: string;
+  readonly noun: string;
   /** In words, in the units that were asked for. */
   readonly value: string;
+  /** The same as codes and values. */
+  readonly messages: {
+    readonly label: Sayable;
+    readonly noun: Sayable;
+    readonly value: Sayable;
+    readonly working?: Sayable;
+    readonly told?: Sayable;
+  };
   readonly ends?: Ends;
-  /** Of a decision: the results it may come to, by their words. */
+  /** Of a choice, a yes or no, a decision: what it may come to. */
   readonly among?: readonly string[];
+  /** Of a fact: whether it is known, mentioned and not known, or not mentioned. */
+  readonly status?: 'known' | 'unknown' | 'silent';
+  /** It says no more than whether something is known. */
+  readonly tests?: boolean;
   /** The formula with the numbers put in. */
   readonly working?: string;
   /** The same in words: “the dry tongue (430 lb, brochure) and 10 % on top”. */

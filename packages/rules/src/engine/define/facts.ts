@@ -30,6 +30,8 @@ export type QuantityFact = FactWords & {
   readonly unit: string;
   /** How many there are of something: nothing lies between two counts. */
   readonly counted?: boolean;
+  /** It is a year, and no amount. */
+  readonly year?: boolean;
   /** The least and most it can sensibly be, in `unit`; outside is refused. */
   readonly least: number;
   readonly most: number;

@@ -33,6 +33,8 @@ export type Parameter = {
   /** How it is named inside a sentence; absent: its label. */
   readonly noun?: string;
   readonly unit: string;
+  /** It is a year, and no amount. */
+  readonly year?: boolean;
   readonly values: readonly ParameterValue[];
   /** For a house choice: the range a dealer may move it in. */
   readonly range?: readonly [number, number];
@@ -45,6 +47,8 @@ export type Formula = {
   readonly noun?: string;
   /** The unit of the result; `yes-no` for one that is true or false; '' for a count. */
   readonly unit: string;
+  /** It is a year, and no amount. */
+  readonly year?: boolean;
   readonly is: string;
   readonly source: Source;
 };
@@ -52,6 +56,8 @@ export type Formula = {
 /** Value by key with straight lines between rows, held at its ends beyond them. */
 export type Table = {
   readonly label: string;
+  /** How it is named inside a sentence; absent: its label. */
+  readonly noun?: string;
   readonly keyUnit: string;
   readonly valueUnit: string;
   readonly rows: readonly (readonly [key: number, value: number])[];
@@ -61,6 +67,8 @@ export type Table = {
 /** A number for each option of a choice, such as the resistance of each gauge of wire. */
 export type WordTable = {
   readonly label: string;
+  /** How it is named inside a sentence; absent: its label. */
+  readonly noun?: string;
   readonly valueUnit: string;
   readonly values: Readonly<Record<string, number>>;
   readonly source: Source;

@@ -154,6 +154,14 @@ export function declaredUnit(topic: Part, name: string): string | undefined {
   return list?.kind === 'rows' ? list.columns[name.slice(dot + 1)]?.unit : undefined;
 }
 
+/** Whether a name is a year, and no amount. */
+export function isYear({ formulas, parameters, facts }: Topic, name: string): boolean {
+  const fact = facts[name];
+  const entry =
+    formulas[name] ?? parameters[name] ?? (fact?.kind === 'quantity' ? fact : undefined);
+  return entry?.year === true;
+}
+
 /** All formulas of a topic, those that its limits add included. */
 export function allFormulas(topic: Family): ReadonlyMap<string, Formula> {
   const all = new Map<string, Formula>(Object.entries(topic.formulas));

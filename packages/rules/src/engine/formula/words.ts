@@ -1,6 +1,8 @@
-import { type Interval, show, showNumber, type UnitSystem, unitOf } from '../../quantity';
+import { type Interval, unitOf } from '../../quantity';
 import { asNumber, asTruth } from '../value/truth';
 import type { Value } from '../value/values';
+import { message } from '../words/message';
+import type { Quantity, Sayable } from '../words/value';
 import type { Node } from './grammar/nodes';
 import type { Scope } from './grammar/scope';
 import { reckon } from './reckon';
@@ -12,26 +14,44 @@ export type Wording = {
   readonly unit: (name: string) => string;
   /** The unit that a table gives its values in. */
   readonly tableUnit: (table: string) => string;
-  readonly system: UnitSystem;
+  /** Whether a name is a year, and no amount. */
+  readonly isYear: (name: string) => boolean;
 };
 
 const mostRowsShown = 6;
 
-/** A value kept in base units, in words. */
-export function inWords(value: Value, unit: string, system: UnitSystem): string {
-  if (value.kind === 'truth') return value.yes && value.no ? 'unknown' : value.yes ? 'yes' : 'no';
-  if (value.kind === 'among') return value.options.length === 1 ? `${value.options[0]}` : 'unknown';
-  return show(inUnit(value, unit), unit, system);
+const unknown = message('not-known', {});
+const exactly = ({ lo, hi }: Interval, unit: string): Quantity => ({
+  lo,
+  hi,
+  unit,
+  style: 'exact',
+});
+
+/** A value kept in base units, to be said. */
+export function valueSaid(value: Value, unit: string): Sayable {
+  if (value.kind === 'truth') {
+    return value.yes && value.no ? unknown : { option: value.yes ? 'yes' : 'no' };
+  }
+  if (value.kind === 'among') {
+    const [only, more] = value.options;
+    return only === undefined || more !== undefined ? unknown : { option: only };
+  }
+  return exactly(inUnit(value, unit), unit);
 }
 
+/** A value that may go either way by as much. */
+const isEitherWay = ({ lo, hi }: Interval): boolean => hi > 0 && lo === -hi && Number.isFinite(hi);
+
+const farOf = ({ hi }: Interval, unit: string): Quantity =>
+  exactly(inUnit({ lo: hi, hi }, unit), unit);
+
 /** A value as it is written under a name: a year has no comma, and what may go either way a ±. */
-export function namedInWords(name: string, value: Value, unit: string, system: UnitSystem): string {
-  if (value.kind !== 'number') return inWords(value, unit, system);
-  const isYear = unit === '' && /(?:\.year|\.built)$/.test(name) && value.lo === value.hi;
-  if (isYear) return showNumber(value.lo, 2).replace(',', '');
-  const isEitherWay = value.hi > 0 && value.lo === -value.hi && Number.isFinite(value.hi);
-  const shown = inWords(isEitherWay ? { ...value, lo: value.hi } : value, unit, system);
-  return isEitherWay ? `±${shown}` : shown;
+export function namedSaid(value: Value, unit: string, isYear: boolean): Sayable {
+  if (value.kind !== 'number') return valueSaid(value, unit);
+  if (isYear) return { lo: value.lo, hi: value.hi, unit: '', style: 'year' };
+  if (!isEitherWay(value)) return valueSaid(value, unit);
+  return message('either-way', { of: farOf(value, unit) });
 }
 
 export function inUnit(range: Interval, unit: string): Interval {
@@ -40,39 +60,56 @@ export function inUnit(range: Interval, unit: string): Interval {
   return { lo: range.lo / factor, hi: range.hi / factor };
 }
 
-/** How tightly a piece of text holds together, so that brackets come where they are needed. */
-type Piece = { readonly text: string; readonly bond: 1 | 2 | 3 };
-const loose = (text: string): Piece => ({ text, bond: 1 });
-const firm = (text: string): Piece => ({ text, bond: 3 });
-const within = (piece: Piece, bond: number): string =>
-  piece.bond >= bond ? piece.text : `(${piece.text})`;
+/**
+ * A piece of a working, how tightly it holds together, so that brackets come where they are needed,
+ * and what it is with its sign turned, where it begins with a minus.
+ */
+type Piece = {
+  readonly of: Sayable;
+  readonly bond: 1 | 2 | 3;
+  readonly turned?: Sayable;
+  /** A range with its lower end below zero, to which alone the minus belongs. */
+  readonly isMixed?: boolean;
+  /** Of what may go either way, how far. */
+  readonly far?: Quantity;
+};
+const loose = (of: Sayable): Piece => ({ of, bond: 1 });
+const firm = (of: Sayable): Piece => ({ of, bond: 3 });
+const bracket = (of: Sayable): Sayable => message('bracket', { of });
+const within = ({ of, bond }: Piece, least: number): Sayable => (bond >= least ? of : bracket(of));
 
-const overWords = {
-  least: 'the least',
-  most: 'the most',
-  total: 'the sum',
-  last: 'the last value',
-} as const;
-const signs = { '+': '+', '-': '−', '*': '×', '/': '÷' } as const;
+const negated = (of: Quantity): Quantity => ({ ...of, lo: -of.hi, hi: -of.lo });
 
-/** “a + −b” is written “a − b”, “a − −b” is “a + b”, and “a + ±b” is “a ± b”. */
-function joined(left: string, op: '+' | '-', right: string): string {
-  const [same, other] = op === '+' ? (['+', '−'] as const) : (['−', '+'] as const);
-  if (right.startsWith('±')) return `${left} ± ${right.slice(1)}`;
-  if (!right.startsWith('−')) return `${left} ${same} ${right}`;
-  const below = /^−([\d.,]+)–−([\d.,]+)(.*)$/.exec(right);
-  if (below) return `${left} ${other} ${below[2]}–${below[1]}${below[3]}`;
-  // Of a range such as −10–5 the sign belongs to its lower end alone.
-  const isPlain = !/^−[\d.,]+–| or /.test(right);
-  return isPlain ? `${left} ${other} ${right.slice(1)}` : `${left} ${same} (${right})`;
+/** A number as a piece. */
+function figure(of: Quantity): Piece {
+  const { lo, hi } = of;
+  if (!(lo < 0) || lo === -Infinity) return firm(of);
+  return hi > 0 ? { ...firm(of), isMixed: true } : { ...firm(of), turned: negated(of) };
+}
+
+const signs = { '+': 'plus', '-': 'minus', '*': 'times', '/': 'over' } as const;
+
+/** “a + −b” is written “a − b”, and “a − −b” is “a + b”; “a + ±b” is “a ± b”. */
+function joined(left: Piece, op: '+' | '-', right: Piece): Piece {
+  const a = left.of;
+  const b = within(right, op === '-' ? 2 : 1);
+  const made = (sign: '+' | '-', other: Sayable): Piece => ({
+    of: message(signs[sign], { a, b: other }),
+    bond: 1,
+    ...(left.turned && { turned: message(signs[sign], { a: left.turned, b: other }) }),
+  });
+  if (right.far) return loose(message('give-or-take', { a, far: right.far }));
+  if (b !== right.of || (!right.turned && !right.isMixed)) return made(op, b);
+  if (right.turned) return made(op === '+' ? '-' : '+', right.turned);
+  return made(op, bracket(b));
 }
 
 /**
  * The working of a formula with the numbers put in: `430 lb × (1 + 10 %)`. Of a choice only the
  * branch that was taken is written; of a sum, its rows.
  */
-export function working(node: Node, wording: Wording): string {
-  return write(node, wording).text;
+export function working(node: Node, wording: Wording): Sayable {
+  return write(node, wording).of;
 }
 
 /** The branch of a formula that was taken: what is left once every decided choice is made. */
@@ -91,118 +128,140 @@ const isNothing = (node: Node, scope: Scope): boolean =>
   node.kind === 'sum' && scope.rows(node.list) === 0;
 
 /** A count is no percentage, though a plain ratio is written as one. */
-const wholeOf = (node: Node, wording: Wording): string => {
-  const { scope, unit, system } = wording;
-  if (node.kind !== 'name' || unit(node.id) !== '1') return write(node, wording).text;
-  return inWords(scope.value(node.id), '', system);
+const wholeOf = (node: Node, wording: Wording): Piece => {
+  const { scope, unit } = wording;
+  if (node.kind !== 'name' || unit(node.id) !== '1') return write(node, wording);
+  return figure(exactly(asNumber(scope.value(node.id)), ''));
 };
 
 /** What is taken down and its sign turned was turned first and taken up: `−whole(−x)`. */
-function roundedUp(node: Node, wording: Wording): string {
-  const turned = node.kind === 'negative' ? node.of : node;
-  const sign = turned === node ? '−' : '';
-  const text = wholeOf(turned, wording);
-  if (sign === '' || text === '0') return `(${text}, rounded up)`;
-  return text.startsWith('−') ? `(${text.slice(1)}, rounded up)` : `(−${text}, rounded up)`;
+function roundedUp(node: Node, wording: Wording): Sayable {
+  if (node.kind === 'negative')
+    return message('rounded', { of: wholeOf(node.of, wording).of, up: true });
+  const { of: whole, turned } = wholeOf(node, wording);
+  const of = 'unit' in whole ? negated(whole) : (turned ?? message('negative', { of: whole }));
+  return message('rounded', { of, up: true });
 }
 
-const overSteps = (how: keyof typeof overWords, steps: number): string =>
-  steps === 1 ? 'reckoned in one step' : `${overWords[how]} over ${steps} steps`;
+function negative(node: Node & { kind: 'negative' }, wording: Wording): Piece {
+  if (node.of.kind === 'whole') return firm(roundedUp(node.of.of, wording));
+  const of = within(write(node.of, wording), 3);
+  return { of: message('negative', { of }), bond: 1, turned: of };
+}
+
+function arithmetic(node: Node & { kind: 'arithmetic' }, wording: Wording): Piece {
+  const { op, a, b } = node;
+  if (op === '+' && isNothing(a, wording.scope)) return write(b, wording);
+  if (op === '+' && isNothing(b, wording.scope)) return write(a, wording);
+  const [first, second] = [write(a, wording), write(b, wording)];
+  if (op === '+' || op === '-') return joined(first, op, second);
+  const left = within(first, 2);
+  const right = within(second, op === '/' ? 3 : 2);
+  const { turned, isMixed = false }: Partial<Piece> = left === first.of ? first : {};
+  return {
+    of: message(signs[op], { a: left, b: right }),
+    bond: 2,
+    isMixed,
+    ...(turned && { turned: message(signs[op], { a: turned, b: right }) }),
+  };
+}
+
+function rowsOf(node: Node & { kind: 'sum' }, wording: Wording): Piece {
+  const { scope } = wording;
+  const rows = scope.rows(node.list);
+  if (rows === 0) return firm(message('nothing', {}));
+  if (rows > mostRowsShown) return loose(message('sum-of-rows', { rows }));
+  const each = Array.from({ length: rows }, (_, row) =>
+    write(node.of, { ...wording, scope: scope.inRow(node.list, row) }),
+  );
+  return rows === 1
+    ? { of: each[0]?.of ?? unknown, bond: 2 }
+    : loose(message('sum-of', { of: each.map(({ of }) => of) }));
+}
 
 function write(node: Node, wording: Wording): Piece {
-  const { scope, unit, system } = wording;
+  const { scope, unit, isYear } = wording;
   const inner = (each: Node) => write(each, wording);
-  const list = (of: readonly Node[]) => {
-    const stated = of.filter((each) => asNumber(reckon(each, scope)).lo !== Infinity);
-    return stated.map((each) => inner(each).text);
-  };
   /** Of one alone there is no least and no most. */
-  const extreme = (word: string, of: readonly Node[]): Piece => {
-    const stated = list(of);
+  const extreme = (code: 'least-of' | 'most-of', of: readonly Node[]): Piece => {
+    const stated = of
+      .filter((each) => asNumber(reckon(each, scope)).lo !== Infinity)
+      .map((each) => inner(each).of);
     const [only, more] = stated;
     return only !== undefined && more === undefined
       ? loose(only)
-      : loose(`the ${word} of ${stated.join(', ')}`);
+      : loose(message(code, { of: stated }));
   };
   switch (node.kind) {
     case 'number':
-      return firm(showNumber(node.value, 6));
+      return firm(message('number', { value: node.value }));
     case 'word':
-      return firm(node.text);
+      return firm({ option: node.text });
     case 'unlimited':
-      return firm('no limit stated');
-    case 'name':
-      return firm(namedInWords(node.id, scope.value(node.id), unit(node.id), system));
-    case 'negative':
-      if (node.of.kind === 'whole') return firm(roundedUp(node.of.of, wording));
-      return loose(`−${within(inner(node.of), 3)}`);
-    case 'arithmetic': {
-      if (node.op === '+' && isNothing(node.a, scope)) return inner(node.b);
-      if (node.op === '+' && isNothing(node.b, scope)) return inner(node.a);
-      const tight = node.op === '*' || node.op === '/';
-      const left = within(inner(node.a), tight ? 2 : 1);
-      const right = within(
-        inner(node.b),
-        tight ? (node.op === '/' ? 3 : 2) : node.op === '-' ? 2 : 1,
-      );
-      if (node.op === '+' || node.op === '-') return loose(joined(left, node.op, right));
-      return { text: `${left} ${signs[node.op]} ${right}`, bond: 2 };
+      return firm(message('no-limit-stated', {}));
+    case 'name': {
+      const value = scope.value(node.id);
+      const said = namedSaid(value, unit(node.id), isYear(node.id));
+      if ('unit' in said) return figure(said);
+      const isFar = value.kind === 'number' && isEitherWay(value);
+      return isFar ? { ...firm(said), far: farOf(value, unit(node.id)) } : firm(said);
     }
+    case 'negative':
+      return negative(node, wording);
+    case 'arithmetic':
+      return arithmetic(node, wording);
     case 'choose': {
       const when = asTruth(reckon(node.when, scope));
       if (!when.no) return inner(node.chosen);
       if (!when.yes) return inner(node.otherwise);
-      return loose(`${inner(node.chosen).text} or ${inner(node.otherwise).text}`);
+      return loose(message('either', { of: [inner(node.chosen).of, inner(node.otherwise).of] }));
     }
     case 'min':
-      return extreme('least', node.of);
+      return extreme('least-of', node.of);
     case 'max':
-      return extreme('most', node.of);
+      return extreme('most-of', node.of);
     case 'largestKnown': {
       const known = node.of.filter((each) => scope.partKnown(each, reckon(each, scope)));
       const [only] = known;
-      if (!only) return firm('not known');
-      return known.length === 1 ? inner(only) : extreme('most', known);
+      if (!only) return firm(message('is-not-known', {}));
+      return known.length === 1 ? inner(only) : extreme('most-of', known);
     }
-    case 'sum': {
-      const rows = scope.rows(node.list);
-      if (rows === 0) return firm('nothing');
-      if (rows > mostRowsShown) return loose(`the sum of ${rows} rows`);
-      const each = Array.from({ length: rows }, (_, row) =>
-        within(write(node.of, { ...wording, scope: scope.inRow(node.list, row) }), 1),
-      );
-      return rows === 1 ? { text: each.join(''), bond: 2 } : loose(each.join(' + '));
-    }
+    case 'sum':
+      return rowsOf(node, wording);
     case 'count':
-      return firm(String(scope.rows(node.list)));
+      return firm(message('number', { value: scope.rows(node.list) }));
     case 'needs':
-      return node.names.every((name) => scope.known(name)) ? inner(node.of) : firm('not known');
+      return node.names.every((name) => scope.known(name))
+        ? inner(node.of)
+        : firm(message('is-not-known', {}));
     case 'lookup':
-    case 'pick':
-      return firm(
-        `${inWords(reckon(node, scope), wording.tableUnit(node.table), system)} (table at ${inner(node.at).text})`,
-      );
-    case 'power':
-      return { text: `${within(inner(node.base), 3)}^${within(inner(node.exponent), 3)}`, bond: 2 };
-    case 'between': {
-      const [from, to] = [inner(node.a), inner(node.b)];
-      return from.text === to.text ? from : loose(`from ${from.text} to ${to.text}`);
+    case 'pick': {
+      const value = valueSaid(reckon(node, scope), wording.tableUnit(node.table));
+      return firm(message('table-at', { value, at: inner(node.at).of }));
     }
+    case 'power': {
+      const [base, exponent] = [within(inner(node.base), 3), within(inner(node.exponent), 3)];
+      return { of: message('power', { base, exponent }), bond: 2 };
+    }
+    case 'between':
+      return loose(message('from-to', { from: inner(node.a).of, to: inner(node.b).of }));
     case 'whole':
-      return firm(`(${wholeOf(node.of, wording)}, rounded down)`);
-    case 'sunHeight':
-      return firm(
-        `the sun’s height at ${inner(node.latitude).text}, day ${inner(node.day).text}, ${inner(node.hour).text} h`,
-      );
-    case 'over':
-      return loose(overSteps(node.how, scope.simulation(node.simulation).steps.length));
-    case 'catalogued':
-      return firm(
-        node.ask === 'figure'
-          ? `as ${scope.catalogue(node.catalogue).label} has it`
-          : `counted in ${scope.catalogue(node.catalogue).label}`,
-      );
+      return firm(message('rounded', { of: wholeOf(node.of, wording).of, up: false }));
+    case 'sunHeight': {
+      const { latitude, day, hour } = node;
+      const [where, when, at] = [inner(latitude).of, inner(day).of, inner(hour).of];
+      return firm(message('sun-height', { latitude: where, day: when, hour: at }));
+    }
+    case 'over': {
+      const steps = scope.simulation(node.simulation).steps.length;
+      return loose(message('over-steps', { how: node.how, steps }));
+    }
+    case 'catalogued': {
+      const { label } = scope.catalogue(node.catalogue);
+      const code = node.ask === 'figure' ? 'as-catalogue' : 'counted-in';
+      return firm(message(code, { catalogue: { text: label } }));
+    }
     default:
-      return firm(inWords(asTruth(reckon(node, scope)), 'yes-no', system));
+      return firm(valueSaid(asTruth(reckon(node, scope)), 'yes-no'));
   }
 }

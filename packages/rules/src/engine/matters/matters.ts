@@ -1,13 +1,15 @@
-import { rounded, sameDimension, show, unitOf } from '../../quantity';
+import { rounded, sameDimension, unitOf } from '../../quantity';
 import { type Asked, compiledOf, reckoned, today } from '../answer/answer';
 import { isAsked } from '../answer/levels';
 import { unitOfName } from '../answer/named';
 import { inBase, parametersOn } from '../answer/parameters';
-import { listed, lowered } from '../answer/phrases';
 import type { Source, Topic } from '../define/shapes';
 import { type Run, run as reckonRun } from '../formula/run';
 import { inUnit } from '../formula/words';
 import { nounOf } from '../trace/nouns';
+import { message } from '../words/message';
+import { say as inVoice, sayer, type Voice } from '../words/say';
+import { nounOr, type Sayable, text } from '../words/value';
 import { offSource } from './off';
 import { atMiddle, type Varied, variedOf } from './vary';
 
@@ -17,6 +19,7 @@ export type Mover = {
   readonly label: string;
   /** What to do about it: “Weigh the tongue”. */
   readonly instead: string;
+  readonly message: Sayable;
   /** How far off the fact may plausibly be, either way. */
   readonly off: { readonly value: number; readonly unit: string };
   /** How far that moves the result, either way. */
@@ -30,6 +33,7 @@ export type Matter = {
   readonly label: string;
   readonly facts: readonly Mover[];
   readonly says: string;
+  readonly messages: { readonly label: Sayable; readonly says: Sayable };
   /** Whose choice it is how far off a number that is no range may be. */
   readonly source: Source;
 };
@@ -40,7 +44,7 @@ const leastShare = 0.05;
 
 type Target = {
   readonly of: string;
-  readonly label: string;
+  readonly label: Sayable;
   readonly unit: string;
   /** In base units; undefined where it is not known. */
   readonly value: (run: Run) => number | undefined;
@@ -62,7 +66,7 @@ function targetsOf(topic: Topic, run: Run): readonly Target[] {
       return used === undefined || rating === undefined ? undefined : rating - used;
     };
     const unit = unitOfName(compiled, limit.limit);
-    return [{ of: `limit.${id}`, label: lowered(limit.label), unit, value }];
+    return [{ of: `limit.${id}`, label: nounOr(limit, id), unit, value }];
   });
   const results = topic.headline.map((name) => ({
     of: name,
@@ -79,13 +83,13 @@ const isWeight = (unit: string): boolean =>
   unit !== '' && sameDimension(unitOf(unit).dimension, unitOf('lb').dimension);
 
 /** What to do about a fact: as it says itself, or made from its label and unit. */
-function insteadOf(topic: Topic, { name, fact, unit }: Varied): string {
+function insteadOf(topic: Topic, { name, fact, unit }: Varied): Sayable {
   const declared = topic.facts[fact];
-  const label = declared?.noun ?? lowered(declared?.label ?? fact);
-  if (name !== fact && isLength(unit)) return `Measure the place of ${label}`;
-  if (declared?.instead) return declared.instead;
-  if (isWeight(unit)) return `Weigh ${label}`;
-  return isLength(unit) ? `Measure ${label}` : `Look once more at ${label}`;
+  const of = nounOr(declared, fact);
+  if (name !== fact && isLength(unit)) return message('measure-place', { of });
+  if (declared?.instead) return text(declared.instead);
+  if (isWeight(unit)) return message('weigh-it', { of });
+  return message(isLength(unit) ? 'measure-it' : 'look-again', { of });
 }
 
 /**
@@ -101,7 +105,7 @@ export function matters(topic: Topic, asked: Asked): readonly Matter[] {
   const compiled = compiledOf(topic);
   const { inputs } = reckoned(topic, asked, asOf);
   const parameters = inBase(parametersOn(topic, asOf), asOf);
-  const system = asked.units ?? 'us';
+  const say = sayer(asked);
   const base = atMiddle(inputs);
   const targets = targetsOf(topic, reckonRun(compiled, base, parameters));
   const varied = variedOf(topic, inputs, asked.readFrom ?? {}).map((each) => {
@@ -117,11 +121,13 @@ export function matters(topic: Topic, asked: Asked): readonly Matter[] {
       const inOwn = (value: number, own: string) => inUnit({ lo: value, hi: value }, own).lo;
       const value = rounded(inOwn(Math.abs(b - a) / 2, unit));
       if (value === 0) return [];
+      const instead = insteadOf(topic, each);
       return [
         {
           fact: each.fact,
-          label: topic.facts[each.fact]?.label ?? each.fact,
-          instead: insteadOf(topic, each),
+          label: say(text(topic.facts[each.fact]?.label ?? each.fact)),
+          instead: say(instead),
+          message: instead,
           off: { value: rounded(inOwn(each.off, each.unit)), unit: each.unit },
           moves: { value, unit },
         },
@@ -134,13 +140,15 @@ export function matters(topic: Topic, asked: Asked): readonly Matter[] {
     const facts = sorted
       .slice(0, mostTold)
       .filter(({ moves }) => moves.value >= leastShare * value);
-    const by = show({ lo: value, hi: value }, unit, system);
+    const by = { lo: value, hi: value, unit, style: 'exact' } as const;
+    const told = message('matters-most', { instead: first.message, of: [label], by });
     return [
       {
         of,
-        label,
+        label: say(label),
         facts,
-        says: `${first.instead}: it matters most for ${label}, ${by} either way.`,
+        says: say(told),
+        messages: { label, says: told },
         source: offSource,
       },
     ];
@@ -148,15 +156,22 @@ export function matters(topic: Topic, asked: Asked): readonly Matter[] {
 }
 
 /** “Weigh the tongue: it matters most for payload and tongue weight.” – one line a fact, for a sheet. */
-export function mattersSays(all: readonly Matter[], of: readonly string[]): readonly string[] {
-  const byFact = new Map<string, string[]>();
+export function mattersSays(
+  all: readonly Matter[],
+  of: readonly string[],
+  voice?: Voice,
+): readonly string[] {
+  const byFact = new Map<string, { instead: Sayable; of: Sayable[] }>();
   for (const name of of) {
     const matter = all.find((each) => each.of === name);
-    const instead = matter?.facts[0]?.instead;
-    if (!matter || instead === undefined) continue;
-    byFact.set(instead, [...(byFact.get(instead) ?? []), matter.label]);
+    const first = matter?.facts[0];
+    if (!matter || !first) continue;
+    const key = JSON.stringify(first.message);
+    const line = byFact.get(key) ?? { instead: first.message, of: [] };
+    line.of.push(matter.messages.label);
+    byFact.set(key, line);
   }
-  return [...byFact].map(
-    ([instead, labels]) => `${instead}: it matters most for ${listed(labels)}.`,
+  return [...byFact.values()].map((line) =>
+    inVoice(message('matters-most', { ...line, by: null }), voice),
   );
 }

@@ -1,9 +1,10 @@
 import { unitOfName } from '../answer/named';
-import { listed } from '../answer/phrases';
 import type { Node } from '../formula/grammar/nodes';
 import { namesIn } from '../formula/kinds';
 import { reckon } from '../formula/reckon';
-import { inWords, working } from '../formula/words';
+import { valueSaid, working } from '../formula/words';
+import { message } from '../words/message';
+import type { Sayable } from '../words/value';
 import { factorsOf, termsOf } from './apart';
 import { nameTold, nounOf, type Telling, tableTold } from './nouns';
 
@@ -25,7 +26,7 @@ function thingsIn(telling: Telling, factor: Node): readonly string[] {
 }
 
 /** What a product is the part of: the factor that has its unit, or else stands first in it. */
-export function headOf(telling: Telling, node: Node, unit: string): string | undefined {
+export function headOf(telling: Telling, node: Node, unit: string): Sayable | undefined {
   const { compiled } = telling;
   const { over, under } = factorsOf(node);
   const candidates = over
@@ -42,12 +43,13 @@ export function headOf(telling: Telling, node: Node, unit: string): string | und
     namesIn(node)
       .filter((each) => isSingle(telling, each))
       .slice(0, 1);
-  return names.length === 0 ? undefined : listed(names.map((each) => nounOf(compiled, each)));
+  const of = names.map((each) => nounOf(compiled, each));
+  return of.length === 0 ? undefined : message('all', { of });
 }
 
 /** “the distance from ball to axle (20 ft, tape)”, or the numbers where no name says what it is. */
-function factorTold(telling: Telling, factor: Node): string {
-  const { compiled, scope, system } = telling;
+function factorTold(telling: Telling, factor: Node): Sayable {
+  const { compiled, scope } = telling;
   switch (factor.kind) {
     case 'name':
       return nameTold(telling, factor.id);
@@ -56,9 +58,15 @@ function factorTold(telling: Telling, factor: Node): string {
       return tableTold(telling, factor);
     case 'sum': {
       const noun = nounOf(compiled, factor.list);
-      if (factor.of.kind !== 'name') return `${noun} (${working(factor, telling)})`;
+      if (factor.of.kind !== 'name') {
+        return message('noun-is', { noun, value: working(factor, telling), from: null });
+      }
       const unit = unitOfName(compiled, factor.of.id);
-      return `${noun} (${inWords(reckon(factor, scope), unit, system)})`;
+      return message('noun-is', {
+        noun,
+        value: valueSaid(reckon(factor, scope), unit),
+        from: null,
+      });
     }
     case 'number':
       return working(factor, telling);
@@ -66,18 +74,17 @@ function factorTold(telling: Telling, factor: Node): string {
       const terms = termsOf(factor);
       const isSum =
         terms.length > 1 && terms.every(({ node, minus }) => !minus && node.kind === 'name');
-      if (!isSum) return `(${working(factor, telling)})`;
-      return `the sum of ${listed(terms.map(({ node }) => factorTold(telling, node)))}`;
+      if (!isSum) return message('bracket', { of: working(factor, telling) });
+      return message('sum-told', { of: terms.map(({ node }) => factorTold(telling, node)) });
     }
   }
 }
 
 /** “the tongue (565 lb) times the overhang (49 in), divided by the wheelbase (130 in)” */
-export function factorsTold(telling: Telling, node: Node): string {
+export function factorsTold(telling: Telling, node: Node): Sayable {
   const { over, under } = factorsOf(node);
-  const told = (of: readonly Node[], joint: string) =>
-    of.map((each) => factorTold(telling, each)).join(joint);
-  if (under.length === 0) return told(over, ' times ');
-  const by = over.length > 1 ? ', divided by ' : ' divided by ';
-  return `${told(over, ' times ')}${by}${told(under, ' and by ')}`;
+  return message('factors-told', {
+    over: over.map((each) => factorTold(telling, each)),
+    under: under.map((each) => factorTold(telling, each)),
+  });
 }

@@ -1,11 +1,13 @@
 import { unitOfName } from '../answer/named';
-import { lowered } from '../answer/phrases';
 import type { Formula } from '../define/shapes';
+import { calendarUnits } from '../define/topic';
 import type { Compiled } from '../formula/compile';
 import type { Node } from '../formula/grammar/nodes';
 import type { Scope } from '../formula/grammar/scope';
 import { reckon } from '../formula/reckon';
-import { branchTaken, inWords, namedInWords, type Wording, working } from '../formula/words';
+import { branchTaken, namedSaid, valueSaid, type Wording, working } from '../formula/words';
+import { message } from '../words/message';
+import { nounOr, own, type Sayable } from '../words/value';
 import { pruned } from './prune';
 
 /** What telling a formula in words needs beside its numbers. */
@@ -15,12 +17,14 @@ export type Telling = Wording & {
 };
 
 /** How a name is called inside a sentence. */
-export function nounOf({ topic, formulas }: Compiled, name: string): string {
+export function nounOf({ topic, formulas }: Compiled, name: string): Sayable {
+  if (Object.hasOwn(calendarUnits, name)) {
+    return message(name === 'asOf.year' ? 'year-now' : 'day-now', {});
+  }
   const list = name.slice(0, name.lastIndexOf('.'));
   const entry =
     formulas.get(name)?.formula ?? topic.facts[name] ?? topic.parameters[name] ?? topic.facts[list];
-  if (!entry) return name;
-  return entry.noun ?? lowered(entry.label);
+  return nounOr(entry, name);
 }
 
 /** What a formula came down to, once every decided choice is made: that other formula, or itself. */
@@ -46,23 +50,22 @@ export function origin(telling: Telling, name: string): string | undefined {
 }
 
 /** “the dry tongue (430 lb, brochure)” */
-export function nameTold(telling: Telling, name: string): string {
-  const { compiled, scope, system } = telling;
+export function nameTold(telling: Telling, name: string): Sayable {
+  const { compiled, scope, isYear } = telling;
   const value = scope.value(name);
+  const noun = nounOf(compiled, name);
   const isOpen = value.kind === 'number' && value.lo <= 0 && value.hi === Infinity;
-  if (isOpen) return `${nounOf(compiled, name)} (not known)`;
+  if (isOpen) return message('noun-unknown', { noun });
   const from = origin(telling, name);
-  const shown = namedInWords(name, value, unitOfName(compiled, name), system);
-  return `${nounOf(compiled, name)} (${shown}${from ? `, ${lowered(from)}` : ''})`;
+  const shown = namedSaid(value, unitOfName(compiled, name), isYear(name));
+  return message('noun-is', { noun, value: shown, from: from ? own(from) : null });
 }
 
-/** “usual diameter by rated pounds (12 in at 20 lb)”; what a label adds after a halt is left out. */
-export function tableTold(telling: Telling, node: Node & { kind: 'lookup' | 'pick' }): string {
-  const { compiled, scope, system, tableUnit } = telling;
+/** “usual diameter by rated pounds (12 in at 20 lb)” */
+export function tableTold(telling: Telling, node: Node & { kind: 'lookup' | 'pick' }): Sayable {
+  const { compiled, scope, tableUnit } = telling;
   const { tables, wordTables = {} } = compiled.topic;
-  const label = (tables[node.table] ?? wordTables[node.table])?.label ?? node.table;
-  const value = inWords(reckon(node, scope), tableUnit(node.table), system);
-  const noun = label.replace(/;.*/, '');
-  // A letter of a formula keeps its size.
-  return `${/^\p{Lu} /u.test(noun) ? noun : lowered(noun)} (${value} at ${working(node.at, telling)})`;
+  const noun = nounOr(tables[node.table] ?? wordTables[node.table], node.table);
+  const value = valueSaid(reckon(node, scope), tableUnit(node.table));
+  return message('by-table', { noun, value, at: working(node.at, telling) });
 }

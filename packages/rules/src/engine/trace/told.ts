@@ -1,23 +1,24 @@
 import { unitOfName } from '../answer/named';
-import { listed } from '../answer/phrases';
 import type { Node } from '../formula/grammar/nodes';
 import { reckon } from '../formula/reckon';
-import { inWords, working } from '../formula/words';
+import { valueSaid, working } from '../formula/words';
+import { message } from '../words/message';
+import type { Sayable } from '../words/value';
 import { termsOf } from './apart';
 import { factorsTold, headOf } from './factors';
 import { nameTold, nounOf, type Telling, tableTold } from './nouns';
 import { isExactly, pruned } from './prune';
 
 /** `x × (1 + p)`: x, and p on top. */
-function raised(telling: Telling, node: Node): string | undefined {
+function raised(telling: Telling, node: Node): Sayable | undefined {
   if (node.kind !== 'arithmetic' || node.op !== '*' || node.a.kind !== 'name') return undefined;
   if (node.b.kind !== 'arithmetic') return undefined;
   const { op, a, b } = node.b;
   if ((op !== '+' && op !== '-') || a.kind !== 'number' || a.value !== 1) return undefined;
   if (b.kind !== 'name') return undefined;
-  const { compiled, scope, system } = telling;
-  const share = inWords(scope.value(b.id), unitOfName(compiled, b.id), system);
-  return `${nameTold(telling, node.a.id)} ${op === '+' ? `and ${share} on top` : `less ${share}`}`;
+  const { compiled, scope } = telling;
+  const share = valueSaid(scope.value(b.id), unitOfName(compiled, b.id));
+  return message('raised', { of: nameTold(telling, node.a.id), share, up: op === '+' });
 }
 
 /** Nothing else than a name, a number, or a name and so many % of it. */
@@ -25,30 +26,32 @@ const isPlain = (telling: Telling, node: Node): boolean =>
   node.kind === 'name' || node.kind === 'number' || raised(telling, node) !== undefined;
 
 /** “the part of the tongue (760 lb × 50 in ÷ 145 in = 262.1 lb)” */
-function partTold(telling: Telling, node: Node, unit: string): string {
-  const { scope, system } = telling;
-  const value = inWords(reckon(node, scope), unit, system);
-  const of = headOf(telling, node, unit);
-  const shown = `${working(node, telling)} = ${value}`;
-  return of === undefined ? shown : `the part of ${of} (${shown})`;
+function partTold(telling: Telling, node: Node, unit: string): Sayable {
+  return message('part-of', {
+    of: headOf(telling, node, unit) ?? null,
+    working: working(node, telling),
+    value: valueSaid(reckon(node, telling.scope), unit),
+  });
 }
 
-function extremeTold(telling: Telling, node: Node & { of: readonly Node[] }, unit: string): string {
-  const word = node.kind === 'min' ? 'lower' : 'larger';
-  const told = node.of.map((part) => termTold(telling, part, unit));
-  return node.of.every((part) => isPlain(telling, part))
-    ? `the ${word} of ${listed(told)}`
-    : `whichever is ${word}: ${told.join(', or ')}`;
+function extremeTold(telling: Telling, node: Node & { of: readonly Node[] }, unit: string) {
+  return message('extreme-told', {
+    of: node.of.map((part) => termTold(telling, part, unit)),
+    least: node.kind === 'min',
+    plain: node.of.every((part) => isPlain(telling, part)),
+  });
 }
 
-function termTold(telling: Telling, node: Node, unit: string): string {
+function termTold(telling: Telling, node: Node, unit: string): Sayable {
   switch (node.kind) {
     case 'name':
       return nameTold(telling, node.id);
     case 'sum': {
-      const value = inWords(reckon(node, telling.scope), unit, telling.system);
+      const value = valueSaid(reckon(node, telling.scope), unit);
       const noun = nounOf(telling.compiled, node.list);
-      return node.of.kind === 'name' ? `${noun} (${value})` : `the part of ${noun} (${value})`;
+      return node.of.kind === 'name'
+        ? message('noun-is', { noun, value, from: null })
+        : message('part-is', { noun, value });
     }
     case 'lookup':
     case 'pick':
@@ -58,38 +61,42 @@ function termTold(telling: Telling, node: Node, unit: string): string {
     case 'largestKnown':
       return extremeTold(telling, node, unit);
     case 'between':
-      return `from ${termTold(telling, node.a, unit)} to ${termTold(telling, node.b, unit)}`;
+      return message('from-to', {
+        from: termTold(telling, node.a, unit),
+        to: termTold(telling, node.b, unit),
+      });
     case 'choose':
-      return `either ${termTold(telling, node.chosen, unit)} or ${termTold(telling, node.otherwise, unit)}`;
+      return message('either-told', {
+        a: termTold(telling, node.chosen, unit),
+        b: termTold(telling, node.otherwise, unit),
+      });
     case 'arithmetic':
       return node.op === '+' || node.op === '-'
-        ? sumTold(telling, node, unit, ' plus ')
+        ? sumTold(telling, node, unit, true)
         : productTold(telling, node, unit);
     default:
       return working(node, telling);
   }
 }
 
-function productTold(telling: Telling, node: Node & { kind: 'arithmetic' }, unit: string): string {
+function productTold(telling: Telling, node: Node & { kind: 'arithmetic' }, unit: string): Sayable {
   const lifted = raised(telling, node);
   if (lifted) return lifted;
   const { a, b, op } = node;
   if (!isPlain(telling, a) || !isPlain(telling, b)) return partTold(telling, node, unit);
   const [first, second] = [termTold(telling, a, unit), termTold(telling, b, unit)];
-  return `${first} ${op === '*' ? 'times' : 'divided by'} ${second}`;
+  return message('two-told', { a: first, b: second, times: op === '*', apart: false });
 }
 
-/** Terms one after another: “a, b and c, less d”, or with a joint of one’s own. */
-function sumTold(telling: Telling, node: Node, unit: string, joint?: string): string {
+/** Terms one after another: “a, b and c, less d”; inside another, “a plus b less c”. */
+function sumTold(telling: Telling, node: Node, unit: string, inside = false): Sayable {
   const terms = termsOf(node);
-  const join = (minus: boolean) => {
-    const of = terms.filter((each) => each.minus === minus);
-    const told = of.map((each) => termTold(telling, each.node, unit));
-    return joint ? told.join(joint) : listed(told);
-  };
-  const [plus, minus] = [join(false), join(true)];
-  if (minus === '') return plus;
-  return plus === '' ? `less ${minus}` : `${plus}${joint ? '' : ','} less ${minus}`;
+  const told = (minus: boolean) =>
+    terms.flatMap((each) => (each.minus === minus ? [termTold(telling, each.node, unit)] : []));
+  const [plus, minus] = [told(false), told(true)];
+  const [only, more] = plus;
+  if (only && !more && minus.length === 0) return only;
+  return message('terms-told', { plus, minus, inside });
 }
 
 /** As far below as above: then only one of its ends is worth telling. */
@@ -102,7 +109,7 @@ function isEitherWay({ scope }: Telling, node: Node): boolean {
  * What a formula came from, in words: “the dry tongue (430 lb, brochure) and 10 % on top”.
  * Undefined where there is nothing to tell: one fact, the rows of one list, a yes or no, nothing.
  */
-export function told(telling: Telling, formula: Node, unit: string): string | undefined {
+export function told(telling: Telling, formula: Node, unit: string): Sayable | undefined {
   const node = pruned(formula, telling.scope);
   const plain: readonly Node['kind'][] = ['name', 'number', 'sum', 'catalogued'];
   // Two tables that agree are no fact read: it is told which one it is.
@@ -115,8 +122,12 @@ export function told(telling: Telling, formula: Node, unit: string): string | un
   if (isPlain(telling, node.b)) {
     if (isPlain(telling, node.a)) return productTold(telling, node, unit);
     if (termsOf(node.a).every((term) => isPlain(telling, term.node))) {
-      const by = node.op === '*' ? 'times' : 'divided by';
-      return `${sumTold(telling, node.a, unit, ' plus ')}, ${by} ${termTold(telling, node.b, unit)}`;
+      return message('two-told', {
+        a: sumTold(telling, node.a, unit, true),
+        b: termTold(telling, node.b, unit),
+        times: node.op === '*',
+        apart: true,
+      });
     }
   }
   return factorsTold(telling, node);

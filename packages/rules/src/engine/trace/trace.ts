@@ -1,14 +1,17 @@
-import { show, type UnitSystem } from '../../quantity';
+import type { UnitSystem } from '../../quantity';
 import { endsOf, unitOfName } from '../answer/named';
 import type { FindingAnswer, LimitAnswer, ParameterAnswer, Step, Trace } from '../answer/shapes';
 import { factsRead } from '../catalogue/facts-read';
 import { conditionRules, namesCompared } from '../condition/rules';
+import { isYear } from '../define/topic';
 import type { Compiled } from '../formula/compile';
 import type { Run } from '../formula/run';
 import { usedNames } from '../formula/used-names';
-import { inUnit, namedInWords, working } from '../formula/words';
+import { inUnit, namedSaid, working } from '../formula/words';
 import type { Input } from '../value/values';
-import { nounOf, origin, shownFormula } from './nouns';
+import { message } from '../words/message';
+import { nounOr, type Say, type Sayable, text } from '../words/value';
+import { origin, shownFormula } from './nouns';
 import { told } from './told';
 
 export type Traced = {
@@ -19,33 +22,62 @@ export type Traced = {
   readonly readFrom: Readonly<Record<string, string>>;
   readonly limits: readonly LimitAnswer[];
   readonly findings: readonly FindingAnswer[];
-  readonly words: string;
+  readonly words: Sayable;
   /** The units in which values and working are written. */
   readonly system: UnitSystem;
+  readonly say: Say;
 };
 
-function factValue(input: Input, unit: string, system: UnitSystem): string {
-  if (input.kind === 'rows') {
-    return input.rows.length === 0 ? 'none' : `${input.rows.length} rows`;
-  }
-  const said = input.status === 'silent' ? ' (not said)' : '';
-  if (input.kind === 'among') {
-    return (input.options.length === 1 ? `${input.options[0]}` : 'unknown') + said;
-  }
-  return (input.open ? 'unknown' : show(inUnit(input, unit), unit, system)) + said;
+/** A step's words as codes and values, and as they are said. */
+function inWords({ say }: Traced, messages: Step['messages']) {
+  const { label, noun, value, working: sum, told: how } = messages;
+  return {
+    label: say(label),
+    noun: say(noun),
+    value: say(value),
+    ...(sum && { working: say(sum) }),
+    ...(how && { told: say(how) }),
+    messages,
+  };
+}
+
+type Entry = { readonly label: string; readonly noun?: string | undefined };
+
+/** What a thing is called, as a heading and inside a sentence. */
+const called = (entry: Entry | undefined, id: string) => ({
+  label: text(entry?.label ?? id),
+  noun: nounOr(entry, id),
+});
+
+function factValue(input: Input, unit: string, year: boolean): Sayable {
+  if (input.kind === 'rows') return message('rows', { rows: input.rows.length });
+  const said = (): Sayable => {
+    if (input.kind === 'number') {
+      return input.open
+        ? message('not-known', {})
+        : { ...inUnit(input, unit), unit, style: year ? 'year' : 'exact' };
+    }
+    const [only, more] = input.options;
+    return only !== undefined && more === undefined ? { option: only } : message('not-known', {});
+  };
+  return input.status === 'silent' ? message('unsaid', { value: said() }) : said();
 }
 
 function factStep(traced: Traced, name: string, input: Input): Step {
-  const declared = traced.compiled.topic.facts[name];
+  const { topic } = traced.compiled;
+  const declared = topic.facts[name];
   const unit = declared?.kind === 'quantity' ? declared.unit : '';
   const readFrom = traced.readFrom[name];
   const silent = input.status === 'silent' ? declared?.silent : undefined;
   return {
     kind: input.kind === 'rows' ? 'list' : 'fact',
-    label: declared?.label ?? name,
-    noun: nounOf(traced.compiled, name),
-    value: factValue(input, unit, traced.system),
+    ...inWords(traced, {
+      ...called(declared, name),
+      value: factValue(input, unit, isYear(topic, name)),
+    }),
+    status: input.status,
     ...(input.kind === 'number' && { ends: endsOf(traced.compiled, traced.run, name) }),
+    ...(input.kind === 'among' && { among: input.options }),
     from: [],
     ...(readFrom && { readFrom }),
     ...(silent && { source: silent.source }),
@@ -57,7 +89,7 @@ const tableUnitOf = ({ topic }: Compiled, table: string): string =>
 
 /** A formula that came down to one other is told by the working and the source of that other. */
 function formulaStep(traced: Traced, name: string): Step | undefined {
-  const { compiled, run, system, readFrom } = traced;
+  const { compiled, run, readFrom } = traced;
   const { scope } = run;
   const own = compiled.formulas.get(name)?.formula;
   const shown = shownFormula(compiled, scope, name);
@@ -65,17 +97,24 @@ function formulaStep(traced: Traced, name: string): Step | undefined {
   const unit = (each: string) => unitOfName(compiled, each);
   const value = run.value(name);
   const tableUnit = (table: string) => tableUnitOf(compiled, table);
-  const telling = { compiled, scope, unit, tableUnit, system, readFrom };
+  const year = (each: string) => isYear(compiled.topic, each);
+  const telling = { compiled, scope, unit, tableUnit, isYear: year, readFrom };
   const inOthers = told(telling, shown.node, own.unit);
   const read = origin(telling, name);
   return {
     kind: 'formula',
-    label: own.label,
-    noun: nounOf(compiled, name),
-    value: namedInWords(name, value, own.unit, system),
+    ...inWords(traced, {
+      ...called(own, name),
+      value: namedSaid(value, own.unit, year(name)),
+      working: working(shown.node, telling),
+      ...(inOthers && { told: inOthers }),
+    }),
     ...(value.kind === 'number' && { ends: endsOf(compiled, run, name) }),
-    working: working(shown.node, telling),
-    ...(inOthers && { told: inOthers }),
+    ...(value.kind === 'among' && { among: value.options }),
+    ...(value.kind === 'truth' && {
+      among: [...(value.yes ? ['yes'] : []), ...(value.no ? ['no'] : [])],
+    }),
+    ...(shown.node.kind === 'known' && { tests: true }),
     is: shown.formula.is,
     from: usedNames(shown.node, scope),
     source: shown.formula.source,
@@ -86,28 +125,35 @@ function formulaStep(traced: Traced, name: string): Step | undefined {
 function decisionStep(traced: Traced, name: string): Step | undefined {
   const decision = traced.compiled.topic.decisions?.[name];
   if (!decision) return undefined;
-  const { label, on, results, source } = decision;
+  const { on, results, source } = decision;
   const value = traced.run.value(name);
   const among = value.kind === 'among' ? value.options : [];
-  const words = among.map((word) => results[word]?.label ?? word).join(' or ');
-  return { kind: 'decision', label, value: words, among, from: on, source };
+  const of = among.map((word) => text(results[word]?.label ?? word));
+  const words = inWords(traced, { ...called(decision, name), value: message('any-of', { of }) });
+  return { kind: 'decision', ...words, among, from: on, source };
 }
 
 function simulationStep(traced: Traced, name: string): Step | undefined {
   const compiled = traced.compiled.simulations.get(name);
   if (!compiled) return undefined;
-  const { label, source } = compiled.simulation;
+  const { simulation } = compiled;
   const { length } = traced.run.scope.simulation(name).steps;
-  return { kind: 'simulation', label, value: `${length} steps`, from: compiled.uses, source };
+  const value = message('steps', { steps: length });
+  const words = inWords(traced, { ...called(simulation, name), value });
+  return { kind: 'simulation', ...words, from: compiled.uses, source: simulation.source };
 }
 
 function catalogueStep(traced: Traced, name: string): Step | undefined {
   const catalogue = traced.compiled.topic.catalogues?.[name];
   if (!catalogue) return undefined;
-  const { label, models, options, source } = catalogue;
-  const value = `${Object.keys(models).length} models, ${Object.keys(options).length} options`;
+  const { models, options, source } = catalogue;
+  const value = message('catalogue-holds', {
+    models: Object.keys(models).length,
+    options: Object.keys(options).length,
+  });
   const from = factsRead(catalogue).filter((fact) => traced.run.given(fact));
-  return { kind: 'catalogue', label, value, from, source };
+  const words = inWords(traced, { ...called(catalogue, name), value });
+  return { kind: 'catalogue', ...words, from, source };
 }
 
 function valueStep(traced: Traced, name: string): Step | undefined {
@@ -119,11 +165,14 @@ function valueStep(traced: Traced, name: string): Step | undefined {
   if (reckoned) return reckoned;
   const parameter = traced.parameters.find((each) => each.id === name);
   if (parameter) {
-    const { label, value, unit, source } = parameter;
+    const { value, unit, source } = parameter;
     const ends = { lo: value, hi: value, unit };
-    const noun = nounOf(traced.compiled, name);
-    const shown = show(ends, unit, traced.system);
-    return { kind: 'parameter', label, noun, value: shown, ends, from: [], source };
+    const { topic } = traced.compiled;
+    const words = inWords(traced, {
+      ...called(topic.parameters[name], name),
+      value: { ...ends, style: isYear(topic, name) ? 'year' : 'exact' },
+    });
+    return { kind: 'parameter', ...words, ends, from: [], source };
   }
   const input = traced.inputs.get(name);
   if (input) return factStep(traced, name, input);
@@ -157,8 +206,10 @@ export function traceOf(traced: Traced): Trace {
     const from = compared(id);
     steps[id] = {
       kind: 'limit',
-      label: limit.label,
-      value: limit.state,
+      ...inWords(traced, {
+        ...called(topic.limits[limit.id], limit.id),
+        value: { option: limit.state },
+      }),
       from,
       source: limit.source,
     };
@@ -169,12 +220,17 @@ export function traceOf(traced: Traced): Trace {
     if (finding.level === 'not-asked') continue;
     const id = `finding.${finding.id}`;
     const from = compared(id);
-    const { label, source, says } = finding;
-    steps[id] = { kind: 'finding', label, value: says, from, source };
+    const { source, messages } = finding;
+    const of = [messages.wrong, messages.because, messages.do].flatMap((each) => each ?? []);
+    const value = message('sentences', { of });
+    const words = inWords(traced, { ...called(topic.findings[finding.id], finding.id), value });
+    steps[id] = { kind: 'finding', ...words, from, source };
     asked.push(id);
     for (const each of from) include(each);
   }
   for (const name of topic.headline) include(name);
-  steps.verdict = { kind: 'verdict', label: topic.title, value: traced.words, from: asked };
+  const title = { label: text(topic.title), noun: text(topic.title) };
+  const verdict = inWords(traced, { ...title, value: traced.words });
+  steps.verdict = { kind: 'verdict', ...verdict, from: asked };
   return { root: 'verdict', units: traced.system, steps };
 }

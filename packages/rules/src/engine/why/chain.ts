@@ -1,11 +1,12 @@
-import { capital, lowered } from '../answer/phrases';
 import type { Step, Trace } from '../answer/shapes';
 import type { Source } from '../define/shapes';
+import { message } from '../words/message';
+import { own, type Said, type Sayable } from '../words/value';
 
 /** A chain of sentences under way: what was told, and which sources were named. */
 export type Chain = {
   readonly trace: Trace;
-  readonly sentences: string[];
+  readonly sentences: Said[];
   readonly told: Set<string>;
   readonly cited: Set<string>;
   /** The formulas told, each with a blank for one of the facts it stands on. */
@@ -23,24 +24,13 @@ export const newChain = (trace: Trace): Chain => ({
 export const stepNamed = ({ trace: { steps } }: Chain, name: string): Step | undefined =>
   Object.hasOwn(steps, name) ? steps[name] : undefined;
 
-export const nounOfStep = (step: Step): string => step.noun ?? lowered(step.label);
-
-const kinds = {
-  published: '',
-  'common-practice': 'common practice',
-  'from-memory': 'from memory',
-  house: 'a choice of the house',
-  invented: 'invented',
-} as const;
-
-/** “ [49 CFR 571.110]”, “ [common practice: custom of the trade]”; each once in a chain. */
-export function cite({ cited }: Chain, source: Source | undefined): string {
-  if (!source) return '';
-  const kind = kinds[source.class];
-  const text = kind === '' ? source.cite : `${kind}: ${lowered(source.cite)}`;
-  if (cited.has(text)) return '';
-  cited.add(text);
-  return ` [${text}]`;
+/** A source, each once in a chain. */
+export function cite({ cited }: Chain, source: Source | undefined): Said | null {
+  if (!source) return null;
+  const key = `${source.class} ${source.cite}`;
+  if (cited.has(key)) return null;
+  cited.add(key);
+  return message('cited', { kind: source.class, cite: own(source.cite) });
 }
 
 const isNothing = ({ ends }: Step): boolean => ends?.lo === 0 && ends.hi === 0;
@@ -68,36 +58,44 @@ export function tell(chain: Chain, name: string): void {
   const step = stepNamed(chain, name);
   if (!step || chain.told.has(name) || isNothing(step) || isOpen(step)) return;
   chain.told.add(name);
-  const isTold = step.kind === 'formula' && step.told !== undefined;
-  const only = isTold ? onlyNew(chain, step) : undefined;
-  if (isTold || step.from.length === 1) for (const each of step.from) tell(chain, each);
-  if (!isTold) return;
+  const how = step.kind === 'formula' ? step.messages.told : undefined;
+  const only = how ? onlyNew(chain, step) : undefined;
+  if (how || step.from.length === 1) for (const each of step.from) tell(chain, each);
+  if (!how) return;
   const source = cite(chain, step.source);
   for (const each of step.from) {
     const isFact = stepNamed(chain, each)?.kind === 'fact';
     if (isFact && step.is !== undefined) chain.ways.add(withBlank(step.is, each));
   }
   if (step.is !== undefined) chain.ways.add(step.is);
-  const head = `${capital(nounOfStep(step))} comes to ${step.value}`;
-  const same = only && `${head} in the same way, from ${readNow(chain, only)}${source}.`;
-  chain.sentences.push(same || `${head}: ${step.told}${source}.`);
+  const { noun, value } = step.messages;
+  const from = only === undefined ? undefined : stepNamed(chain, only);
+  chain.sentences.push(
+    from
+      ? message('comes-in-same-way', { noun, value, from: readNow(from), source })
+      : message('comes-to', { noun, value, told: how, source }),
+  );
 }
 
 /** “500 lb (owner’s manual)” */
-export const valueRead = ({ value, readFrom }: Step): string =>
-  readFrom ? `${value} (${lowered(readFrom)})` : value;
-
-function readNow(chain: Chain, name: string): string {
-  const step = stepNamed(chain, name);
-  return step ? `${nounOfStep(step)} (${valueRead(step).replace(/ \((.*)\)$/, ', $1')})` : name;
-}
+export const valueRead = ({ messages, readFrom }: Step): Sayable =>
+  readFrom ? message('value-read', { value: messages.value, from: own(readFrom) }) : messages.value;
 
 /** “the tongue rating (500 lb, owner’s manual)” */
-export function named(chain: Chain, name: string): string {
+const readNow = ({ messages: { noun, value }, readFrom }: Step): Sayable =>
+  message('noun-is', { noun, value, from: readFrom ? own(readFrom) : null });
+
+/** The same, with where it was read only where that was not told. */
+export function named(chain: Chain, name: string): Sayable {
   const step = stepNamed(chain, name);
-  if (!step) return name;
-  if (step.kind === 'parameter' && isNothing(step)) return step.value;
-  if (isOpen(step)) return `${nounOfStep(step)} (not known)`;
-  const read = step.readFrom && !chain.told.has(name) ? `, ${lowered(step.readFrom)}` : '';
-  return `${nounOfStep(step)} (${step.value}${read})`;
+  if (!step) return own(name);
+  const { noun, value } = step.messages;
+  if (step.kind === 'parameter' && isNothing(step)) return value;
+  if (isOpen(step)) return message('noun-unknown', { noun });
+  const isNew = step.readFrom && !chain.told.has(name);
+  return message('noun-is', {
+    noun,
+    value,
+    from: isNew && step.readFrom ? own(step.readFrom) : null,
+  });
 }

@@ -1,22 +1,13 @@
 import { type Interval, rounded, unitOf } from '../../quantity';
-import { capital, listed } from '../answer/phrases';
 import type { Ends, FindingAnswer, Step } from '../answer/shapes';
 import { type RulingLevel, rulingLevels, rulingsAt } from '../condition/rules';
 import { conditionFrom } from '../condition/text';
 import type { Condition, Finding, Topic } from '../define/shapes';
+import { message } from '../words/message';
+import { nounOr, type Said, type Sayable, text } from '../words/value';
 import { type Chain, cite, named, stepNamed, tell } from './chain';
-import { notAsked } from './limit';
 
 type Leaf = Extract<Condition, { readonly fact: string }>;
-
-const operators: Readonly<Record<string, string>> = {
-  greaterThan: 'above',
-  greaterThanInclusive: 'at or above',
-  lessThan: 'below',
-  lessThanInclusive: 'at or below',
-  equal: 'the same as',
-  notEqual: 'other than',
-};
 
 type Standing = 'holds' | 'fails' | 'open';
 
@@ -35,10 +26,9 @@ function standing(chain: Chain, leaf: Leaf): Standing {
     if (!left?.ends || !right?.ends) return 'open';
     return compared(operator, inBase(left.ends), inBase(right.ends));
   }
-  const said = left?.value.replace(/ \(not said\)$/, '');
-  if (left === undefined || said === undefined || said === 'unknown') return 'open';
+  const among = left?.among ?? [];
+  if (among.length === 0) return 'open';
   const words: readonly string[] = typeof value === 'string' ? [value] : value;
-  const among = left.among ?? [said];
   const isOne = words.includes(among[0] ?? '');
   if (among.some((word) => words.includes(word) !== isOne)) return 'open';
   return isOne === (operator === 'equal' || operator === 'in') ? 'holds' : 'fails';
@@ -81,37 +71,37 @@ function deciding(chain: Chain, condition: Condition): readonly Leaf[] {
   return (oneIsEnough ? alike.slice(0, 1) : alike).flatMap((each) => deciding(chain, each));
 }
 
-const silent = / \(not said\)$/;
-
 /** “Electric brakes” is answered yes; a yes/no formula holds or does not. */
-function answered(step: Step): string {
-  const quoted = `“${step.label}”`;
-  if (step.value.startsWith('unknown')) {
-    return silent.test(step.value) ? `nobody answered ${quoted}` : `${quoted} is unknown`;
+function answered({ kind, messages, among = [], status }: Step): Said {
+  const { label, value } = messages;
+  const [only, more] = among;
+  if (only === undefined || more !== undefined) {
+    return kind === 'decision'
+      ? message('decided', { label, value })
+      : message(status === 'silent' ? 'nobody-answered' : 'is-unknown', { label });
   }
-  if (step.kind === 'decision') return `${quoted} comes to “${step.value}”`;
-  if (step.kind !== 'formula') return `${quoted} is answered “${step.value.replace(silent, '')}”`;
-  return `${quoted} ${step.value === 'yes' ? 'holds' : 'does not hold'}`;
+  if (kind === 'decision') return message('decided', { label, value });
+  if (kind !== 'formula') return message('answered', { label, value: { option: only } });
+  return message(only === 'yes' ? 'holds' : 'does-not-hold', { label });
 }
 
 /** “the tongue’s share of the trailer (9.1 %) is below the least usual share (10 %)” */
-function comparison(chain: Chain, leaf: Leaf): string {
+function comparison(chain: Chain, leaf: Leaf): Sayable | undefined {
   const left = stepNamed(chain, leaf.fact);
-  if (!left) return '';
-  const { value } = leaf;
+  if (!left) return undefined;
+  const { value, operator } = leaf;
   if (typeof value !== 'object' || !('fact' in value)) return answered(left);
   const stands = standing(chain, leaf);
-  const is = stands === 'holds' ? 'is' : stands === 'fails' ? 'is not' : 'may be';
-  const operator = operators[leaf.operator] ?? leaf.operator;
-  return `${named(chain, leaf.fact)} ${is} ${operator} ${named(chain, value.fact)}`;
+  const [a, b] = [named(chain, leaf.fact), named(chain, value.fact)];
+  return message('compared', { a, b, operator, stands });
 }
 
 /** What goes without saying: a default that nobody named, and that something known is known. */
 function isIdle(chain: Chain, leaf: Leaf): boolean {
   const step = stepNamed(chain, leaf.fact);
   if (!step || standing(chain, leaf) === 'open') return false;
-  const isDefault = step.kind === 'fact' && silent.test(step.value);
-  return isDefault || (step.value === 'yes' && (step.is?.startsWith('known(') ?? false));
+  const isDefault = step.kind === 'fact' && step.status === 'silent';
+  return isDefault || (step.tests === true && step.among?.join() === 'yes');
 }
 
 /** The condition that a finding's level came from; for `ok`, those that do not hold. */
@@ -134,30 +124,41 @@ function leavesOf({ declared, finding, chain }: AskedFinding): readonly Leaf[] {
   const all = conditionsOf(declared, finding.level).flatMap((each) => deciding(chain, each));
   const seen = new Set<string>();
   const leaves = all.filter((leaf) => {
-    const key = comparison(chain, leaf);
+    const key = JSON.stringify(comparison(chain, leaf) ?? null);
     return !seen.has(key) && seen.add(key);
   });
   const telling = leaves.filter((leaf) => !isIdle(chain, leaf));
   return telling.length > 0 ? telling : leaves;
 }
 
-/** One sentence: what is found, and the comparisons that decide it. */
-export function findingShort(asked: AskedFinding): string {
-  const { finding, declared, topic, chain } = asked;
-  if (finding.level === 'not-asked') {
-    const by = declared.askedBy ?? declared.askedByKnown ?? [];
-    return notAsked(topic, finding.label, by);
-  }
-  const because = leavesOf(asked).map((leaf) => comparison(chain, leaf));
-  const head = finding.wrong.replace(/\.$/, '');
-  return because.length === 0 ? `${head}.` : `${head}, since ${listed(because)}.`;
+const reasons = (chain: Chain, leaves: readonly Leaf[]): readonly Sayable[] =>
+  leaves.flatMap((leaf) => comparison(chain, leaf) ?? []);
+
+/** What was not asked, and what would have asked it. */
+function notAskedOf({ topic, declared }: AskedFinding): Said {
+  const by = declared.askedBy ?? declared.askedByKnown ?? [];
+  return message('nobody-told', {
+    by: by.map((fact) => nounOr(topic.facts[fact], fact)),
+    label: text(declared.label),
+  });
+}
+
+/** What is found, and the comparisons that decide it. */
+export function findingShort(asked: AskedFinding): Said {
+  const { finding, chain } = asked;
+  if (finding.level === 'not-asked') return notAskedOf(asked);
+  const because = reasons(chain, leavesOf(asked));
+  const found = message('sentences', { of: [finding.messages.wrong] });
+  return because.length === 0
+    ? found
+    : message('sentences', { of: [found, message('reasons', { of: because, source: null })] });
 }
 
 /** What is compared, from its facts up; the comparisons; and what follows, with the source. */
 export function findingFull(asked: AskedFinding): void {
   const { finding, chain } = asked;
   if (finding.level === 'not-asked') {
-    chain.sentences.push(findingShort(asked));
+    chain.sentences.push(notAskedOf(asked));
     return;
   }
   const leaves = leavesOf(asked);
@@ -165,7 +166,11 @@ export function findingFull(asked: AskedFinding): void {
     tell(chain, fact);
     if (typeof value === 'object' && 'fact' in value) tell(chain, value.fact);
   }
-  const because = leaves.map((leaf) => comparison(chain, leaf));
-  if (because.length > 0) chain.sentences.push(`${capital(listed(because))}.`);
-  chain.sentences.push(`${finding.says.replace(/\.$/, '')}${cite(chain, finding.source)}.`);
+  const because = reasons(chain, leaves);
+  const source = cite(chain, finding.source);
+  if (because.length > 0) chain.sentences.push(message('reasons', { of: because, source }));
+  const { wrong, because: why, do: todo } = finding.messages;
+  chain.sentences.push(
+    message('sentences', { of: [wrong, why, todo].flatMap((each) => each ?? []) }),
+  );
 }

@@ -1,8 +1,10 @@
 import { type Asked, answerNow } from '../answer/answer';
-import { lowered } from '../answer/phrases';
-import { urgentOf } from '../answer/sentence';
+import { openingOf, urgentOf } from '../answer/sentence';
 import type { Answer } from '../answer/shapes';
 import { type Level, levels, type Topic } from '../define/shapes';
+import { message } from '../words/message';
+import { say, type Voice } from '../words/say';
+import { nounOr, type Said } from '../words/value';
 import { newChain } from './chain';
 import { findingFull, findingShort } from './finding';
 import { limitFull, limitShort } from './limit';
@@ -32,46 +34,44 @@ export function decidingOf(answer: Answer, topic: Topic): string | undefined {
   return finding && `finding.${finding.id}`;
 }
 
-const likewise = {
-  stop: 'Not right either',
-  care: 'Care is due there too',
-  unknown: 'Open as well',
-  if: 'To be made sure of as well',
-  ok: '',
-} as const;
-
 /** What else stands at the same level, in one sentence. */
-function besides(answer: Answer, deciding: string, level: keyof typeof likewise): string {
-  const limits = answer.limits.filter(({ state }) => state === level);
-  const findings = answer.findings.filter((each) => each.level === level);
-  const labels = [
-    ...limits.map(({ id, label }) => ({ of: `limit.${id}`, label })),
-    ...findings.map(({ id, label }) => ({ of: `finding.${id}`, label })),
-  ].flatMap(({ of, label }) => (of === deciding ? [] : [lowered(label)]));
-  const head = likewise[level];
-  return labels.length === 0 || head === '' ? '' : `${head}: ${labels.join('; ')}.`;
+function besides(
+  answer: Answer,
+  { limits, findings }: Topic,
+  deciding: string,
+  level: Level,
+): readonly Said[] {
+  if (level === 'ok') return [];
+  const same = [
+    ...answer.limits.filter(({ state }) => state === level).map(({ id }) => `limit.${id}`),
+    ...answer.findings.filter((each) => each.level === level).map(({ id }) => `finding.${id}`),
+  ].filter((of) => of !== deciding);
+  const of = same.map((each) => {
+    const [kind = '', id = ''] = each.split(/\.(.*)/);
+    return nounOr(kind === 'limit' ? limits[id] : findings[id], id);
+  });
+  return of.length === 0 ? [] : [message('likewise', { of, level })];
 }
 
-function whyVerdict(answer: Answer, topic: Topic, length: Length): string {
+function whyVerdict(answer: Answer, topic: Topic, length: Length): Said {
   const level = levelOf(answer, topic);
   const deciding = decidingOf(answer, topic);
-  const { sentence } = topic.outcomes[level];
-  if (deciding === undefined) return sentence;
-  const reason = why(topic, answer, deciding, length);
-  if (length === 'short') return `${sentence.replace(/\.$/, '')}, because ${lowered(reason)}`;
-  return [sentence, reason, besides(answer, deciding, level)].filter((each) => each).join(' ');
+  const sentence = openingOf(topic, level, answer.findings);
+  if (deciding === undefined) return message('sentences', { of: [sentence] });
+  const reason = whySaid(topic, answer, deciding, length);
+  const rest = length === 'short' ? [] : besides(answer, topic, deciding, level);
+  return message('sentences', { of: [sentence, reason, ...rest] });
 }
 
 /**
  * The shortest chain from the facts to a state, in plain sentences made from the trace.
  *
- * @param given an answer, or a case to answer; the words are in the units it was asked in
+ * @param answer what came out
  * @param of `verdict`, `limit.<id>` or `finding.<id>`
  * @param length one sentence, or every step with its units, where it was read and its source
  * @throws Error when the topic has nothing of that name
  */
-export function why(topic: Topic, given: Answer | Asked, of: string, length: Length): string {
-  const answer: Answer = isAnswer(given) ? given : answerNow(topic, given);
+export function whySaid(topic: Topic, answer: Answer, of: string, length: Length): Said {
   if (of === 'verdict') return whyVerdict(answer, topic, length);
   const [kind = '', id = ''] = of.split(/\.(.*)/);
   const chain = newChain(answer.trace);
@@ -81,7 +81,7 @@ export function why(topic: Topic, given: Answer | Asked, of: string, length: Len
     const asked = { answer, topic, declared: ofLimit, limit, chain };
     if (length === 'short') return limitShort(asked);
     limitFull(asked);
-    return chain.sentences.join(' ');
+    return message('sentences', { of: chain.sentences });
   }
   const finding = kind === 'finding' && answer.findings.find((each) => each.id === id);
   const ofFinding = kind === 'finding' ? topic.findings[id] : undefined;
@@ -89,5 +89,25 @@ export function why(topic: Topic, given: Answer | Asked, of: string, length: Len
   const asked = { topic, declared: ofFinding, finding, chain };
   if (length === 'short') return findingShort(asked);
   findingFull(asked);
-  return chain.sentences.join(' ');
+  return message('sentences', { of: chain.sentences });
+}
+
+/** In whose words a reason is told, unless it is asked otherwise: those that were asked for before. */
+const voiceOf = (given: Answer | Asked): Voice =>
+  isAnswer(given) ? { units: given.trace.units } : given;
+
+/**
+ * The same in words.
+ *
+ * @param given an answer, or a case to answer
+ */
+export function why(
+  topic: Topic,
+  given: Answer | Asked,
+  of: string,
+  length: Length,
+  voice: Voice = voiceOf(given),
+): string {
+  const answer: Answer = isAnswer(given) ? given : answerNow(topic, given);
+  return say(whySaid(topic, answer, of, length), voice);
 }

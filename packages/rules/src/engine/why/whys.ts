@@ -1,23 +1,37 @@
 import type { Answer } from '../answer/shapes';
 import type { Topic } from '../define/shapes';
-import { why } from './why';
+import { sayer, type Voice } from '../words/say';
+import type { Said } from '../words/value';
+import { whySaid } from './why';
 
-/** Why everything asked stands as it does: the verdict at both lengths, the rest in one sentence. */
-export type Whys = {
-  readonly verdict: { readonly short: string; readonly full: string };
+type Told<Words> = {
+  readonly verdict: { readonly short: Words; readonly full: Words };
   /** Every limit that was asked, by id. */
-  readonly limits: Readonly<Record<string, string>>;
+  readonly limits: Readonly<Record<string, Words>>;
   /** Every finding at a level other than `ok`, by id. */
-  readonly findings: Readonly<Record<string, string>>;
+  readonly findings: Readonly<Record<string, Words>>;
 };
 
-export function whys(topic: Topic, answer: Answer): Whys {
-  const short = (of: string) => why(topic, answer, of, 'short');
-  const limits = answer.limits.filter(({ state }) => state !== 'not-asked');
-  const findings = answer.findings.filter(({ level }) => level !== 'not-asked' && level !== 'ok');
+/** Why everything asked stands as it does: the verdict at both lengths, the rest in one sentence. */
+export type Whys = Told<string> & { readonly messages: Told<Said> };
+
+export function whys(topic: Topic, answer: Answer, voice?: Voice): Whys {
+  const say = sayer(voice ?? { units: answer.trace.units });
+  const short = (of: string) => whySaid(topic, answer, of, 'short');
+  const asked = answer.limits.filter(({ state }) => state !== 'not-asked');
+  const told = answer.findings.filter(({ level }) => level !== 'not-asked' && level !== 'ok');
+  const messages = {
+    verdict: { short: short('verdict'), full: whySaid(topic, answer, 'verdict', 'full') },
+    limits: Object.fromEntries(asked.map(({ id }) => [id, short(`limit.${id}`)])),
+    findings: Object.fromEntries(told.map(({ id }) => [id, short(`finding.${id}`)])),
+  };
+  const inWords = (of: Readonly<Record<string, Said>>): Readonly<Record<string, string>> =>
+    Object.fromEntries(Object.entries(of).map(([id, said]) => [id, say(said)]));
+  const { verdict, limits, findings } = messages;
   return {
-    verdict: { short: short('verdict'), full: why(topic, answer, 'verdict', 'full') },
-    limits: Object.fromEntries(limits.map(({ id }) => [id, short(`limit.${id}`)])),
-    findings: Object.fromEntries(findings.map(({ id }) => [id, short(`finding.${id}`)])),
+    verdict: { short: say(verdict.short), full: say(verdict.full) },
+    limits: inWords(limits),
+    findings: inWords(findings),
+    messages,
   };
 }

@@ -1,4 +1,4 @@
-import { showFigures } from '../../quantity';
+import { type Interval, showFigures } from '../../quantity';
 import { catalogue } from './en/catalogue';
 import { finding } from './en/finding';
 import { small } from './en/grammar';
@@ -7,9 +7,36 @@ import { missing } from './en/missing';
 import { remedy } from './en/remedy';
 import { sentence } from './en/sentence';
 import { readAloud, spokenQuantity } from './en/spoken';
+import { told } from './en/told';
+import { why } from './en/why';
+import { working } from './en/working';
 import type { Language } from './language';
+import type { Medium } from './value';
 
-export const words = { ...sentence, ...finding, ...catalogue, ...house, ...missing, ...remedy };
+export const words = {
+  ...sentence,
+  ...finding,
+  ...catalogue,
+  ...house,
+  ...missing,
+  ...remedy,
+  ...working,
+  ...told,
+  ...why,
+};
+
+const hundredths = (value: number): string => `${Math.round(value * 100) / 100}`;
+
+/** A year has no comma. */
+function years({ lo, hi }: Interval, medium: Medium): string {
+  if (lo === -Infinity && hi === Infinity) return medium === 'spoken' ? 'not known' : 'unknown';
+  if (hi === Infinity) return `${hundredths(lo)} or later`;
+  if (lo === -Infinity) return `${hundredths(hi)} or earlier`;
+  if (lo === hi) return hundredths(lo);
+  return medium === 'spoken'
+    ? `from ${hundredths(lo)} to ${hundredths(hi)}`
+    : `${hundredths(lo)}–${hundredths(hi)}`;
+}
 
 const between = { written: ' ', print: '\u00a0' } as const;
 
@@ -19,7 +46,7 @@ export const english: Language = {
   words,
   quantity: (figures, medium) =>
     medium === 'spoken' ? spokenQuantity(figures) : showFigures(figures, between[medium]),
-  year: (value) => `${value}`,
+  years,
   text: (text, medium) => (medium === 'spoken' ? readAloud(text) : text),
   heading: (label, medium) => small(medium === 'spoken' ? readAloud(label) : label),
   option: (option, medium) => (medium === 'spoken' ? option.replaceAll('-', ' ') : option),

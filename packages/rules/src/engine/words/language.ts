@@ -1,4 +1,4 @@
-import type { Figures } from '../../quantity';
+import type { Figures, Interval } from '../../quantity';
 import type { Medium, Say, Values } from './value';
 
 /** Makes words of the values of one code; as a method, so that each code may want values of its own. */
@@ -10,7 +10,7 @@ export type Language = {
   readonly tag: string;
   readonly words: Readonly<Record<string, Worder>>;
   readonly quantity: (figures: Figures, medium: Medium) => string;
-  readonly year: (value: number, medium: Medium) => string;
+  readonly years: (from: Interval, medium: Medium) => string;
   /** A text of a rule set, its holes still open. */
   readonly text: (text: string, medium: Medium) => string;
   readonly heading: (label: string, medium: Medium) => string;

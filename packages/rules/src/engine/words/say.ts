@@ -17,10 +17,7 @@ const isSayable = (value: Value | undefined): value is Sayable =>
 /** A speaker of one voice. */
 export function sayer({ language = english, units = 'us', medium = 'written' }: Voice = {}): Say {
   const quantity = ({ lo, hi, unit, style = 'round' }: Quantity): string => {
-    if (style === 'year') {
-      const from = language.year(lo, medium);
-      return lo === hi ? from : `${from}–${language.year(hi, medium)}`;
-    }
+    if (style === 'year') return language.years({ lo, hi }, medium);
     return language.quantity(figuresOf({ lo, hi }, unit, units, style), medium);
   };
   const inText = ({ text, values = {} }: Text): string =>

@@ -71,6 +71,7 @@ export const vapour = part({
   tables: {
     boilByFill: {
       label: 'K by fill of the container’s volume',
+      noun: 'K by fill of the container’s volume',
       keyUnit: '%',
       valueUnit: 'Btu/h/in²',
       rows: [

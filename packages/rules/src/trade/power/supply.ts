@@ -81,6 +81,7 @@ export const supply = part({
   wordTables: {
     outletAmps: {
       label: 'Amperes of an outlet; where it must not be used, of what it resembles',
+      noun: 'the amperes of an outlet',
       valueUnit: 'A',
       values: {
         'household-15': 15,
@@ -96,6 +97,7 @@ export const supply = part({
     },
     breakerAmps: {
       label: 'Largest breaker for an outlet; one of 15 A among several may have 20 A',
+      noun: 'the largest breaker for an outlet',
       valueUnit: 'A',
       values: {
         'household-15': 20,

@@ -85,6 +85,7 @@ export const age = part({
     'code.from': {
       label: 'First year of the four digits',
       unit: '',
+      year: true,
       values: [{ from: '2020-01-01', value: 2000 }],
       source: dateCode,
     },
@@ -112,6 +113,7 @@ export const age = part({
     'tire.built': {
       label: 'Made, by the date code (three digits: at the latest)',
       unit: '',
+      year: true,
       is: "choose(tire.codeDigits == 'three', code.from, code.from + tire.codeYear + choose(known(tire.codeWeek), (tire.codeWeek - 1) / year.weeks, 0))",
       source: dateCode,
     },
