@@ -115,3 +115,65 @@ test('whatever is asked of the carrying parts, not knowing is never well', () =>
     expect(judge({ [fact]: 'unknown', 'photos.taken': 'yes' }).outcome).toBe('cannot-say');
   }
 });
+
+const priced: FactsGiven = { 'shop.quote': '2,000 USD', 'water.signs': 'none-seen' };
+const looked: FactsGiven = { 'structure.hurt': 'no', 'services.hurt': 'no' };
+
+test('after a collision, sudden water or a cause nobody knows, frame and services block until looked at', () => {
+  for (const cause of ['collision', 'other-party', 'sudden-water', 'unknown', undefined]) {
+    const facts = { ...priced, ...(cause && { 'damage.cause': cause }) };
+    expect(judge(facts).outcome).toBe('cannot-say');
+    for (const fact of ['structure.hurt', 'services.hurt']) {
+      expect(judge({ ...facts, ...looked, [fact]: 'unknown' }).outcome).toBe('cannot-say');
+      const { [fact]: _, ...half } = looked;
+      expect(judge({ ...facts, ...half }).outcome).toBe('cannot-say');
+    }
+    expect(judge({ ...facts, ...looked }).outcome).not.toBe('cannot-say');
+  }
+  for (const cause of ['weather', 'slow-leak']) {
+    expect(judge({ ...priced, 'damage.cause': cause }).outcome).toBe('may-go-to-a-shop-if');
+  }
+});
+
+test('without segments or a quote there is no estimate, and a quote alone meets no empty book', () => {
+  const bare = judge({ ...looked, 'damage.cause': 'collision', 'shop.rate': '120 USD/h' });
+  expect(bare.outcome).toBe('cannot-say');
+  expect(bare.values['cost.range']?.hi).toBe(Infinity);
+  fc.assert(
+    fc.property(fc.integer({ min: 1, max: 50_000 }), (quote) => {
+      const { findings } = judge({ ...looked, 'shop.quote': `${quote} USD` });
+      expect(findings.find(({ id }) => id === 'quote-apart')?.level).toBe('ok');
+    }),
+    run,
+  );
+});
+
+test('a quote told as a range is what counts, and one nobody knows only widens the book', () => {
+  fc.assert(
+    fc.property(damage, fc.integer({ min: 1, max: 60_000 }), (d, quote) => {
+      const facts = { ...told({ ...d, side: d.side + 1 }), 'water.signs': 'none-seen' };
+      const told3 = costOf({ ...facts, 'shop.quote': `${quote}–${3 * quote} USD` });
+      expect(told3.lo).toBeCloseTo(quote, 4);
+      expect(told3.hi).toBeCloseTo(3 * quote * 1.1, 4);
+      const [book, open] = [costOf(facts), costOf({ ...facts, 'shop.quote': 'unknown' })];
+      expect(open.lo).toBeCloseTo(book.lo, 4);
+      expect(open.hi).toBeGreaterThanOrEqual(book.hi);
+    }),
+    run,
+  );
+});
+
+test('undecided says its range, its break-even and what it may cost or save', () => {
+  const facts = {
+    ...looked,
+    'damage.cause': 'collision',
+    'shop.quote': '2,250 USD',
+    'water.signs': 'none-seen',
+    'policy.deductible': '1,000 USD',
+    'policy.premium': '1,500 USD/yr',
+  };
+  const { findings } = judge(facts);
+  const says = findings.find(({ id }) => id === 'claim')?.says ?? '';
+  for (const figure of ['2,250–2,475', '1,450–3,250', '1,000', '1,025'])
+    expect(says).toContain(figure);
+});

@@ -1,6 +1,12 @@
 import { findingOf, part } from '../../engine/define/topic';
-import { money, premiumEffect } from '../../trade/bibliography/body-repair';
+import {
+  comprehensiveEffect,
+  money,
+  premiumEffect,
+  usualPremium,
+} from '../../trade/bibliography/body-repair';
 import { custom, house, insurers as policyWording } from '../../trade/bibliography/common';
+import { policy } from '../../trade/papers/policy';
 import { claimTable } from './claim-table';
 
 /**
@@ -15,21 +21,14 @@ export const claim = part({
     'damage.cause': {
       kind: 'choice',
       label: 'What did it',
-      options: ['collision', 'weather', 'slow-leak', 'other-party'],
-      ask: 'What did it: a collision of your own, weather, water that came in slowly, or somebody else?',
+      noun: 'what did it',
+      options: ['collision', 'weather', 'sudden-water', 'slow-leak', 'other-party'],
+      ask: 'What did it: something you hit, weather or a falling tree, a pipe that burst, water that came in slowly, or somebody else?',
       where: 'told by the owner',
+      means:
+        'A collision is paid under collision; weather, animals, fire, theft and water that came suddenly under comprehensive.',
     },
-    'policy.deductible': {
-      kind: 'quantity',
-      label: 'Deductible',
-      noun: 'the deductible',
-      unit: 'USD',
-      least: 0,
-      most: 50_000,
-      exact: true,
-      ask: 'How high is the deductible for this kind of damage?',
-      where: 'declarations page of the policy',
-    },
+    'policy.deductible': policy.facts['policy.deductible'],
     'policy.premium': {
       kind: 'quantity',
       label: 'Premium a year',
@@ -85,18 +84,46 @@ export const claim = part({
   },
   parameters: {
     'raise.low': {
-      label: 'What a claim adds where nobody told, least',
+      label: 'What a collision claim adds where nobody told, least',
       unit: '%',
       values: [{ from: '2020-01-01', value: 10 }],
       range: [0, 100],
       source: premiumEffect,
     },
     'raise.high': {
-      label: 'What a claim adds where nobody told, most',
+      label: 'What a collision claim adds where nobody told, most',
       unit: '%',
       values: [{ from: '2020-01-01', value: 30 }],
       range: [0, 100],
       source: premiumEffect,
+    },
+    'premium.usualLow': {
+      label: 'Premium a year where nobody told, least',
+      unit: 'USD/yr',
+      values: [{ from: '2020-01-01', value: 300 }],
+      range: [50, 5_000],
+      source: usualPremium,
+    },
+    'premium.usualHigh': {
+      label: 'Premium a year where nobody told, most',
+      unit: 'USD/yr',
+      values: [{ from: '2020-01-01', value: 2_000 }],
+      range: [50, 5_000],
+      source: usualPremium,
+    },
+    'raise.comprehensiveLow': {
+      label: 'What a comprehensive claim adds where nobody told, least',
+      unit: '%',
+      values: [{ from: '2020-01-01', value: 0 }],
+      range: [0, 50],
+      source: comprehensiveEffect,
+    },
+    'raise.comprehensiveHigh': {
+      label: 'What a comprehensive claim adds where nobody told, most',
+      unit: '%',
+      values: [{ from: '2020-01-01', value: 15 }],
+      range: [0, 50],
+      source: comprehensiveEffect,
     },
     'years.low': {
       label: 'Years a claim is felt where nobody told, least',
@@ -121,16 +148,36 @@ export const claim = part({
     },
   },
   formulas: {
+    'damage.isComprehensive': {
+      label: 'It is paid under comprehensive',
+      unit: 'yes-no',
+      is: "damage.cause == 'weather' || damage.cause == 'sudden-water'",
+      source: comprehensiveEffect,
+    },
+    'raise.least': {
+      label: 'What such a claim adds, at the least',
+      noun: 'what a claim adds, at the least',
+      unit: '%',
+      is: 'choose(given(policy.raise), policy.raise, choose(damage.isComprehensive, raise.comprehensiveLow, raise.low))',
+      source: premiumEffect,
+    },
+    'raise.most': {
+      label: 'What such a claim adds, at the most',
+      noun: 'what a claim adds, at the most',
+      unit: '%',
+      is: 'choose(given(policy.raise), policy.raise, choose(damage.isComprehensive, raise.comprehensiveHigh, raise.high))',
+      source: premiumEffect,
+    },
     'premium.low': {
       label: 'Dearer premiums over the years, at the least',
       unit: 'USD',
-      is: "choose(policy.forgives == 'yes', 0, policy.premium * choose(given(policy.raise), policy.raise, raise.low) * choose(given(policy.years), policy.years, years.low))",
+      is: "choose(policy.forgives == 'yes', 0, choose(given(policy.premium), policy.premium, premium.usualLow) * raise.least * choose(given(policy.years), policy.years, years.low))",
       source: premiumEffect,
     },
     'premium.high': {
       label: 'Dearer premiums over the years, at the most',
       unit: 'USD',
-      is: "choose(policy.forgives == 'yes', 0, policy.premium * choose(given(policy.raise), policy.raise, raise.high) * choose(given(policy.years), policy.years, years.high))",
+      is: "choose(policy.forgives == 'yes', 0, choose(given(policy.premium), policy.premium, premium.usualHigh) * raise.most * choose(given(policy.years), policy.years, years.high))",
       source: premiumEffect,
     },
     'breakEven.low': {
@@ -157,6 +204,26 @@ export const claim = part({
       is: 'between(cost.low - breakEven.high, cost.high - breakEven.low)',
       source: money,
     },
+    'claim.mayCost': {
+      label: 'What claiming may cost beside paying, at the most',
+      noun: 'what claiming may cost',
+      unit: 'USD',
+      is: 'max(0, breakEven.high - cost.low)',
+      source: money,
+    },
+    'claim.maySave': {
+      label: 'What claiming may save beside paying, at the most',
+      noun: 'what claiming may save',
+      unit: 'USD',
+      is: 'max(0, cost.high - breakEven.low)',
+      source: money,
+    },
+    'claim.isPriced': {
+      label: 'There is something to price, and the deductible was told',
+      unit: 'yes-no',
+      is: 'estimate.isTold && given(policy.deductible)',
+      source: money,
+    },
     'claim.surelyCheaper': {
       label: 'Claiming is cheaper even for the least',
       unit: 'yes-no',
@@ -169,10 +236,16 @@ export const claim = part({
       is: 'cost.high <= breakEven.low',
       source: money,
     },
+    'assumed.premium': {
+      label: 'What the premium is was not told',
+      unit: 'yes-no',
+      is: 'given(policy.deductible) && !given(policy.premium)',
+      source: usualPremium,
+    },
     'assumed.raise': {
       label: 'What a claim adds was not told',
       unit: 'yes-no',
-      is: "given(policy.premium) && policy.forgives == 'no' && !given(policy.raise, policy.years)",
+      is: "given(policy.deductible) && policy.forgives == 'no' && !given(policy.raise, policy.years)",
       source: house,
     },
   },
@@ -182,23 +255,23 @@ export const claim = part({
       askedBy: ['policy.deductible', 'damage.cause'],
       open: {
         wrong:
-          'Whether to claim cannot be told before deductible, premium and damage are known better.',
-        do: 'Let a shop look first.',
+          'Whether to claim is undecided: the repair may come to {cost.range}, and the break-even is {breakEven.range}.',
+        because:
+          'Claiming may cost up to {claim.mayCost} or save up to {claim.maySave} beside paying.',
+        do: 'Get the inspection first, and read deductible and premium from the declarations page; a call to the insurer may be counted as a claim.',
       },
     }),
     'claims-before': {
       label: 'Claims before this one',
       askedBy: ['policy.claimsBefore'],
       care: {
-        when: {
-          all: [
-            { fact: 'policy.claimsBefore', operator: 'greaterThan', value: { fact: 'claims.few' } },
-          ],
-        },
+        when: 'policy.claimsBefore > claims.few',
         wrong: 'It would not be the first claim.',
-        do: 'Another may cost the policy itself, which no sum here counts. Ask the agent in general first.',
+        because: 'Another may cost the policy itself, which no sum here counts.',
+        do: 'Ask the agent in general first, without naming a loss.',
       },
       otherwise: 'It would be the first claim in five years.',
+      open: { wrong: 'How many claims there were before is not known.' },
       source: policyWording,
     },
   },

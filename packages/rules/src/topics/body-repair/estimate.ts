@@ -60,12 +60,20 @@ export const estimate = part({
     'water.signs': {
       kind: 'choice',
       label: 'Signs of water inside',
+      noun: 'whether water has been inside',
       options: ['none-seen', 'stains', 'soft'],
       ask: 'Inside, behind the damage and below it: nothing to be seen, stains, or anything soft?',
       where: 'cupboards, corners and floor edges; press with a thumb',
     },
   },
   parameters: {
+    'money.none': {
+      label: 'No money',
+      noun: 'nothing',
+      unit: 'USD',
+      values: [{ from: '2020-01-01', value: 0 }],
+      source: money,
+    },
     'rate.low': {
       label: 'Rate of a shop where none is told, least',
       unit: 'USD/h',
@@ -158,6 +166,38 @@ export const estimate = part({
     },
   },
   formulas: {
+    'book.isTold': {
+      label: 'Something to be repaired was told',
+      unit: 'yes-no',
+      is: 'given(segments.front) || given(segments.side) || given(segments.rear) || given(segments.roof) || given(segments.corner) || given(refinish.area) || given(seal.length)',
+      source: custom,
+    },
+    'estimate.isTold': {
+      label: 'There is something to price',
+      unit: 'yes-no',
+      is: 'book.isTold || given(shop.quote)',
+      source: custom,
+    },
+    'estimate.isMissing': {
+      label: 'There is nothing to price',
+      unit: 'yes-no',
+      is: '!estimate.isTold && shop.quote >= money.none',
+      source: custom,
+    },
+    'seen.low': {
+      label: 'Quoted, or by the book at the least',
+      noun: 'what is seen, at the least',
+      unit: 'USD',
+      is: 'choose(known(shop.quote) || !book.isTold, shop.quote, choose(given(shop.quote), max(repair.low, shop.quote), repair.low))',
+      source: shopBook,
+    },
+    'seen.high': {
+      label: 'Quoted, or by the book at the most',
+      noun: 'what is seen, at the most',
+      unit: 'USD',
+      is: 'choose(known(shop.quote) || !book.isTold, shop.quote, choose(given(shop.quote), max(repair.high, shop.quote), repair.high))',
+      source: shopBook,
+    },
     'repair.hoursLow': {
       label: 'Hours in the shop, at the least',
       unit: 'h',
@@ -188,14 +228,14 @@ export const estimate = part({
       label: 'Repair with what is hidden, at the least',
       noun: 'the least it may cost',
       unit: 'USD',
-      is: 'choose(known(shop.quote), shop.quote, repair.low) * (1 + pick(hiddenLow, water.signs))',
+      is: 'seen.low * (1 + pick(hiddenLow, water.signs))',
       source: hiddenShare,
     },
     'cost.high': {
       label: 'Repair with what is hidden, at the most',
       noun: 'the most it may cost',
       unit: 'USD',
-      is: 'choose(known(shop.quote), shop.quote, repair.high) * (1 + pick(hiddenHigh, water.signs))',
+      is: 'seen.high * (1 + pick(hiddenHigh, water.signs))',
       source: hiddenShare,
     },
     'cost.range': {
@@ -204,28 +244,67 @@ export const estimate = part({
       is: 'between(cost.low, cost.high)',
       source: money,
     },
+    'assumed.zones': {
+      label: 'Some segments were told',
+      unit: 'yes-no',
+      is: 'book.isTold && !known(shop.quote)',
+      source: custom,
+    },
     'assumed.rate': {
       label: 'No rate was told',
       unit: 'yes-no',
-      is: 'repair.high > 0 && !known(shop.quote) && !given(shop.rate)',
+      is: 'book.isTold && !known(shop.quote) && !given(shop.rate)',
       source: house,
     },
   },
   findings: {
+    estimate: {
+      label: 'Something to price',
+      unknown: {
+        when: 'estimate.isMissing',
+        wrong: 'Nothing to price was told: neither what is torn or creased, nor a quote.',
+        do: 'Count the segments from seam to seam, or have a shop look and write it down.',
+      },
+      otherwise: 'There is something to price.',
+      source: custom,
+    },
+    priced: {
+      label: 'What it may cost',
+      askedBy: [
+        'segments.front',
+        'segments.side',
+        'segments.rear',
+        'segments.roof',
+        'segments.corner',
+        'refinish.area',
+        'seal.length',
+        'shop.quote',
+      ],
+      settles: true,
+      otherwise: 'The repair may come to {cost.range}; only a shop that has looked can say.',
+      source: shopBook,
+    },
     'quote-apart': {
       label: 'The quote against the book',
       askedBy: ['shop.quote'],
-      care: {
-        when: {
-          any: [
-            { fact: 'shop.quote', operator: 'lessThan', value: { fact: 'repair.low' } },
-            { fact: 'shop.quote', operator: 'greaterThan', value: { fact: 'repair.high' } },
-          ],
+      care: [
+        {
+          when: 'book.isTold && shop.quote < repair.low',
+          wrong:
+            'The quote of {shop.quote} lies under the {repair.low} that the book expects at the least.',
+          because: 'Something may have been left out.',
+          do: 'Ask for it line by line.',
         },
-        wrong: 'The quote lies outside what the book expects.',
-        do: 'Ask what it leaves out or has seen besides, line by line.',
-      },
-      otherwise: 'The quote lies within what the book expects.',
+        {
+          when: 'book.isTold && shop.quote > repair.high',
+          wrong:
+            'The quote of {shop.quote} lies over the {repair.high} that the book expects at the most.',
+          because: 'The shop may have seen more than was told here.',
+          do: 'Ask for it line by line.',
+        },
+      ],
+      otherwise:
+        'The quote lies within what the book expects, or there is nothing to hold it against.',
       open: {
         wrong: 'The quote may lie outside what the book expects.',
         do: 'Ask for it line by line.',
@@ -236,12 +315,16 @@ export const estimate = part({
       label: 'Hidden water damage',
       askedBy: ['water.signs'],
       care: {
-        when: { all: [{ fact: 'water.signs', operator: 'in', value: ['stains', 'soft'] }] },
+        when: "water.signs == 'stains' || water.signs == 'soft'",
         wrong: 'Water has been inside.',
-        do: 'What is seen is the smaller part. Have the wall opened before anybody names a price, and tell the insurer that more may be found.',
+        because: 'What is seen is the smaller part.',
+        do: 'Have the wall opened before anybody names a price, and tell the insurer that more may be found.',
       },
       otherwise: 'No water is seen inside, which is not yet none.',
-      open: { wrong: 'Look inside, behind and below the damage, before you believe any price.' },
+      open: {
+        wrong: 'Nobody has looked for water inside.',
+        do: 'Look behind and below the damage before you believe any price.',
+      },
       source: custom,
     },
   },

@@ -2,9 +2,6 @@ import { part } from '../../engine/define/topic';
 import { dampMargin, dampWood } from '../../trade/bibliography/body-repair';
 import { custom, manual, insurers as policyWording } from '../../trade/bibliography/common';
 
-const yes = (fact: string) => ({ all: [{ fact, operator: 'equal', value: 'yes' } as const] });
-const no = (fact: string) => ({ all: [{ fact, operator: 'equal', value: 'no' } as const] });
-
 /**
  * What comes before any repair.
  *
@@ -40,13 +37,15 @@ export const first = part({
     'structure.hurt': {
       kind: 'yes-no',
       label: 'Frame, axle, coupler or floor is bent or cracked',
+      noun: 'whether frame, axle, coupler or floor is bent or cracked',
       ask: 'Is anything bent or cracked that carries: A-frame, coupler, frame, axle, floor?',
       where: 'below and in front; look along it; doors that no longer close',
     },
     'services.hurt': {
       kind: 'yes-no',
       label: 'It went through gas, wiring or brakes',
-      ask: 'Did it reach a gas pipe, wiring, lights or brakes?',
+      noun: 'whether it reached gas, wiring or brakes',
+      ask: 'Did it reach a gas pipe, wiring, lights or brakes, or did water run where wires are?',
       where: 'behind the damage and below it',
     },
     'release.asked': {
@@ -71,92 +70,199 @@ export const first = part({
       source: dampMargin,
     },
   },
+  formulas: {
+    'damage.mayHaveHit': {
+      label: 'A blow, sudden water or a cause nobody knows',
+      unit: 'yes-no',
+      is: "given(damage.cause) && (damage.cause == 'collision' || damage.cause == 'other-party' || damage.cause == 'sudden-water') || !known(damage.cause)",
+      source: manual,
+    },
+    'services.comeFirst': {
+      label: 'Gas, wiring and brakes come first',
+      unit: 'yes-no',
+      is: "services.hurt == 'yes' && (given(services.hurt) || damage.mayHaveHit)",
+      source: manual,
+    },
+    'structure.comesFirst': {
+      label: 'Frame and running gear come first',
+      unit: 'yes-no',
+      is: "structure.hurt == 'yes' && (given(structure.hurt) || damage.mayHaveHit)",
+      source: manual,
+    },
+    'water.isInside': {
+      label: 'Water has been inside',
+      unit: 'yes-no',
+      is: "(given(water.signs) && water.signs != 'none-seen') || (given(damage.cause) && (damage.cause == 'sudden-water' || damage.cause == 'slow-leak'))",
+      source: dampWood,
+    },
+    'claim.isMeant': {
+      label: 'A claim is thought of',
+      unit: 'yes-no',
+      is: 'given(policy.deductible) || given(policy.premium) || given(release.asked)',
+      source: policyWording,
+    },
+  },
+  selections: {
+    steps: {
+      label: 'What comes first, in this order',
+      amounts: {},
+      items: {
+        safe: {
+          label: 'Cylinders shut, battery and cord off where wires or gas may be hurt or wet',
+          amounts: {},
+          because: 'A wet or torn wire is live until its breaker is off.',
+          source: manual,
+        },
+        photographs: {
+          label: 'Photographs, near and far, inside and out, with the date',
+          amounts: {},
+          because: 'What was not photographed was not there.',
+          source: policyWording,
+        },
+        cover: {
+          label: 'A cover today that sheds water and lets air out below',
+          amounts: {},
+          because: 'Who lets it get worse pays for the worse part.',
+          source: policyWording,
+        },
+        parts: {
+          label: 'Every part that comes off, kept in a bag with its place',
+          amounts: {},
+          because: 'The insurer may want to see it before it pays.',
+          source: policyWording,
+        },
+        dry: {
+          label: 'Open and dry, until a meter says so',
+          when: 'water.isInside',
+          amounts: {},
+          because: 'Wood under a patch decays.',
+          source: dampWood,
+        },
+        inspection: {
+          label: 'A shop that looks and writes down what it found',
+          amounts: {},
+          because: 'Only an opened wall tells what is behind it.',
+          source: custom,
+        },
+        insurer: {
+          label: 'Deductible and premium read, then the insurer told, if a claim pays',
+          when: 'claim.isMeant',
+          amounts: {},
+          because: 'A call may be counted as a claim; a late one may not be paid.',
+          source: policyWording,
+        },
+      },
+      source: custom,
+    },
+  },
   findings: {
     services: {
       label: 'Gas, wiring, brakes',
       first: true,
-      askedBy: ['services.hurt'],
       stop: {
-        when: yes('services.hurt'),
-        wrong:
-          'Cylinders shut, battery and cord off, and do not tow it, gas, wiring or brakes are hurt.',
-        do: 'A licensed trade makes them safe before the body is touched. Smell of gas: out first.',
+        when: "services.hurt == 'yes'",
+        wrong: 'Cylinders shut, battery and cord off: gas, wiring or brakes are hurt.',
+        because: 'Gas finds a spark, a torn wire is one, and a trailer without brakes pushes.',
+        do: 'Smell of gas: everybody out first. A licensed trade makes them safe before the body is touched, and until then it is not towed.',
+        proviso: 'it reached no gas pipe, wiring or brakes',
+      },
+      stopOpen: 'if',
+      unknown: {
+        when: 'services.comeFirst',
+        wrong: 'Whether gas, wiring or brakes are hurt comes first.',
       },
       otherwise: 'Gas, wiring and brakes were not reached.',
-      open: { wrong: 'Cylinders shut, battery and cord off, until somebody has looked behind it.' },
+      open: {
+        wrong: 'Nobody has looked whether gas, wiring or brakes are hurt.',
+        do: 'Cylinders shut, battery and cord off, until somebody has looked behind it and below.',
+      },
       source: manual,
     },
     structure: {
-      settles: true,
       label: 'What carries',
       first: true,
-      askedBy: ['structure.hurt'],
       stop: {
-        when: yes('structure.hurt'),
-        wrong: 'Do not tow it, something that carries is hurt.',
-        do: 'Frame, coupler, axle and floor come before any panel, and are for a shop that is qualified for them.',
+        when: "structure.hurt == 'yes'",
+        wrong: 'Do not tow it: something that carries is hurt.',
+        because: 'A bent axle or a cracked frame lets go on the road.',
+        do: 'Frame, coupler, axle and floor come before any panel, and are for a shop that is qualified for them; it is carried there.',
+        proviso: 'nothing that carries is bent or cracked',
+      },
+      stopOpen: 'if',
+      unknown: {
+        when: 'structure.comesFirst',
+        wrong: 'Whether something that carries is hurt comes first.',
       },
       otherwise: 'Nothing that carries is bent or cracked, as far as is seen.',
-      open: { wrong: 'Do not tow it before frame, coupler, axle and floor have been looked at.' },
+      open: {
+        wrong: 'Nobody has looked whether something that carries is bent or cracked.',
+        do: 'Do not tow it before frame, coupler, axle and floor have been looked at.',
+      },
       source: manual,
     },
     photographs: {
       label: 'Photographs',
       askedBy: ['photos.taken'],
       stop: {
-        when: no('photos.taken'),
-        wrong: 'Start nothing yet, photograph first.',
-        do: 'Near and far, inside and out, before anything is moved, dried or thrown away. What was not photographed was not there.',
+        when: "photos.taken == 'no'",
+        wrong: 'Start nothing yet: photograph first.',
+        because: 'What was not photographed was not there.',
+        do: 'Near and far, inside and out, before anything is moved, dried or thrown away.',
       },
       otherwise: 'It is photographed.',
-      open: { wrong: 'Photograph before anything is moved.' },
+      open: {
+        wrong: 'Whether it is photographed is not known.',
+        do: 'Photograph before anything is moved.',
+      },
       source: custom,
     },
     damp: {
       label: 'Damp wood',
       askedBy: ['wood.moisture'],
       stop: {
-        when: {
-          all: [
-            { fact: 'wood.moisture', operator: 'greaterThan', value: { fact: 'moisture.most' } },
-          ],
-        },
-        wrong: 'Close nothing yet, the wood is wet.',
-        do: 'Open it from inside, let air through and dry it; under a patch it decays.',
+        when: 'wood.moisture > moisture.most',
+        wrong:
+          'Close nothing yet: the wood is at {wood.moisture}, and over {moisture.most} it decays.',
+        do: 'Open it from inside, let air through and dry it, and measure again.',
       },
       care: {
-        when: {
-          all: [
-            { fact: 'wood.moisture', operator: 'greaterThan', value: { fact: 'moisture.care' } },
-          ],
-        },
-        wrong: 'The wood is barely dry.',
+        when: 'wood.moisture > moisture.care',
+        wrong: 'The wood is barely dry, at {wood.moisture}.',
         do: 'Let it dry on while parts are ordered, and measure again before it is closed.',
       },
       otherwise: 'The wood is dry.',
-      open: { wrong: 'Nothing is closed before a meter says that the wood is dry.' },
+      open: {
+        wrong: 'How damp the wood is, is not known.',
+        do: 'Nothing is closed before a meter says that it is dry.',
+      },
       source: dampWood,
     },
     cover: {
       label: 'Cover',
       askedBy: ['cover.open'],
       care: {
-        when: yes('cover.open'),
+        when: "cover.open == 'yes'",
         wrong: 'Cover it today, with something that sheds water and lets air out below.',
-        do: 'What gets wet from now on is the owner’s, by most policies.',
+        because: 'What gets wet from now on is the owner’s, by most policies.',
       },
       otherwise: 'No rain gets in.',
+      open: { wrong: 'Rain may get in.', do: 'Cover it today, with air below.' },
       source: policyWording,
     },
     release: {
       label: 'Signing',
       askedBy: ['release.asked'],
       care: {
-        when: yes('release.asked'),
+        when: "release.asked == 'yes'",
         wrong: 'Sign nothing as settled before the wall has been opened.',
-        do: 'What is found afterwards is then nobody’s but yours. Questions of law are for a lawyer.',
+        because: 'What is found afterwards is then nobody’s but yours.',
+        do: 'Questions of law are for a lawyer.',
       },
       otherwise: 'Nobody wants a signature.',
+      open: {
+        wrong: 'Somebody may want a signature.',
+        do: 'Sign nothing before the wall was open.',
+      },
       source: policyWording,
     },
   },

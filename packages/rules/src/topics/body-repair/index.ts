@@ -1,10 +1,18 @@
 import { defineTopic, gather } from '../../engine/define/topic';
-import { dampWood, premiumEffect, shopBook } from '../../trade/bibliography/body-repair';
+import {
+  dampWood,
+  premiumEffect,
+  shopBook,
+  usualPremium,
+} from '../../trade/bibliography/body-repair';
 import { custom, house, manual, insurers as policyWording } from '../../trade/bibliography/common';
+import { askings } from './askings';
+import { called } from './called';
 import { changes } from './changes';
 import { claim } from './claim';
 import { estimate } from './estimate';
 import { first } from './first';
+import { how } from './how';
 import { writeOff } from './write-off';
 import { byZone } from './zones';
 
@@ -13,7 +21,7 @@ const parts = [byZone, estimate, claim, writeOff, first] as const;
 /** What may the repair cost, is it to be claimed or paid for, and what comes first? */
 export const bodyRepair = defineTopic({
   id: 'body-repair',
-  version: '1.0.0',
+  version: '2.0.0',
   title: 'Body repair',
   question: 'What may the repair cost, is it cheaper claimed or paid for, and what comes first?',
   facts: gather('facts', parts),
@@ -22,6 +30,7 @@ export const bodyRepair = defineTopic({
   wordTables: gather('wordTables', parts),
   formulas: gather('formulas', parts),
   decisions: gather('decisions', parts),
+  selections: gather('selections', parts),
   limits: {},
   findings: gather('findings', parts),
   outcomes: {
@@ -49,6 +58,7 @@ export const bodyRepair = defineTopic({
     'repair.low',
     'repair.high',
     'cost.range',
+    'claim.advice',
     'breakEven.range',
     'claim.gain',
     'writeOff.at',
@@ -56,9 +66,19 @@ export const bodyRepair = defineTopic({
   ],
   assumptions: [
     {
+      when: 'assumed.zones',
+      says: 'Only the segments, areas and seams that were told are counted.',
+      source: custom,
+    },
+    {
       when: 'assumed.rate',
       says: 'Where not told: a shop asks what shops hereabouts ask.',
       source: shopBook,
+    },
+    {
+      when: 'assumed.premium',
+      says: 'Where not told: the premium lies anywhere in the range that the house reckons with.',
+      source: usualPremium,
     },
     {
       when: 'assumed.raise',
@@ -67,6 +87,9 @@ export const bodyRepair = defineTopic({
     },
   ],
   changes,
+  askings,
+  how,
+  called,
   cautions: [
     {
       says: 'Never a promise: a shop must look, and only an opened wall tells what is behind it.',

@@ -1,6 +1,7 @@
 import { part } from '../../engine/define/topic';
 import { writeOffShare, writeOffSum } from '../../trade/bibliography/body-repair';
 import { insurers as policyWording } from '../../trade/bibliography/common';
+import { policy } from '../../trade/papers/policy';
 
 /**
  * When the insurer would rather pay what it was worth than have it repaired.
@@ -10,17 +11,7 @@ import { insurers as policyWording } from '../../trade/bibliography/common';
  */
 export const writeOff = part({
   facts: {
-    'rig.value': {
-      kind: 'quantity',
-      label: 'What the trailer was worth before',
-      noun: 'what it was worth',
-      unit: 'USD',
-      least: 0,
-      most: 1_000_000,
-      ask: 'What would a like trailer have cost just before?',
-      where:
-        'offers of like trailers, of the same year and state; an agreed value in the policy wins',
-    },
+    'rig.value': policy.facts['rig.value'],
     'rig.salvage': {
       kind: 'quantity',
       label: 'What it is worth as it stands',
@@ -35,8 +26,8 @@ export const writeOff = part({
     'writeOff.share': {
       label: 'Share of the value above which insurers seldom repair',
       unit: '%',
-      values: [{ from: '2020-01-01', value: 75 }],
-      range: [50, 100],
+      values: [{ from: '2020-01-01', value: 70 }],
+      range: [60, 80],
       source: writeOffShare,
     },
   },
@@ -66,17 +57,15 @@ export const writeOff = part({
       label: 'Write-off',
       askedBy: ['rig.value'],
       stop: {
-        when: {
-          all: [{ fact: 'cost.low', operator: 'greaterThan', value: { fact: 'writeOff.at' } }],
-        },
-        wrong: 'Have nothing repaired yet, even the least is past where insurers write off.',
-        do: 'What is begun now may never be paid. Let the insurer see it first, and prove what it was worth.',
+        when: 'cost.low > writeOff.at',
+        wrong:
+          'Have nothing repaired yet: even the least, {cost.low}, is past the {writeOff.at} from which insurers write off.',
+        because: 'What is begun now may never be paid.',
+        do: 'Let the insurer see it first, and prove what it was worth.',
       },
       care: {
-        when: {
-          all: [{ fact: 'cost.high', operator: 'greaterThan', value: { fact: 'writeOff.at' } }],
-        },
-        wrong: 'At the most it comes to where insurers write off.',
+        when: 'cost.high > writeOff.at',
+        wrong: 'At the most it comes past the {writeOff.at} from which insurers write off.',
         do: 'Have the wall opened before anything is ordered.',
       },
       otherwise: 'Even at the most it stays below where insurers write off.',

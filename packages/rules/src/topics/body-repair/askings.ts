@@ -1,0 +1,49 @@
+import type { Asking } from '../../engine/define/shapes';
+
+/** What people ask about damage; what they told says which of it is answered first. */
+export const askings = {
+  claim: {
+    label: 'Claim or pay?',
+    results: ['claim.advice', 'claim.gain', 'breakEven.range', 'cost.range'],
+    impliedBy: ['policy.deductible', 'policy.premium', 'policy.raise', 'policy.claimsBefore'],
+    says: 'Claim or pay: {claim.advice}. The repair may come to {cost.range}, and the break-even is {breakEven.range}.',
+  },
+  writeOff: {
+    label: 'Will it be written off?',
+    results: ['writeOff.at', 'writeOff.paid', 'finding.write-off'],
+    impliedBy: ['rig.value', 'rig.salvage'],
+    says: 'Insurers write off from {writeOff.at}, and then pay {writeOff.paid}.',
+  },
+  damp: {
+    label: 'May it be closed up?',
+    results: ['finding.damp', 'finding.hidden-damage'],
+    impliedBy: ['wood.moisture'],
+  },
+  sign: {
+    label: 'May I sign that it is settled?',
+    results: ['finding.release', 'finding.quote-apart'],
+    impliedBy: ['release.asked'],
+  },
+  cost: {
+    label: 'What may it cost?',
+    results: ['cost.range', 'repair.low', 'repair.high', 'finding.estimate'],
+    impliedBy: [
+      'segments.front',
+      'segments.side',
+      'segments.rear',
+      'segments.roof',
+      'segments.corner',
+      'refinish.area',
+      'seal.length',
+      'shop.quote',
+      'shop.rate',
+      'wall.built',
+    ],
+    says: 'The repair may come to {cost.range}; only a shop that has looked can say.',
+  },
+  first: {
+    label: 'What do I do first?',
+    results: ['steps', 'finding.services', 'finding.structure'],
+    impliedBy: ['damage.cause', 'structure.hurt', 'services.hurt', 'cover.open', 'photos.taken'],
+  },
+} satisfies Record<string, Asking>;

@@ -1,0 +1,29 @@
+import { part } from '../../engine/define/topic';
+
+/** What a policy is held against: one meaning each, whoever asks. */
+export const policy = part({
+  facts: {
+    'rig.value': {
+      kind: 'quantity',
+      label: 'What the trailer is worth',
+      noun: 'what the trailer is worth',
+      unit: 'USD',
+      least: 0,
+      most: 1_000_000,
+      ask: 'What does a like trailer cost, of the same year and in the same state?',
+      where:
+        'offers of like trailers; after damage as it was just before it; an agreed value in the policy is told by itself',
+    },
+    'policy.deductible': {
+      kind: 'quantity',
+      label: 'Deductible',
+      noun: 'the deductible',
+      unit: 'USD',
+      least: 0,
+      most: 50_000,
+      exact: true,
+      ask: 'How high is the deductible for that kind of loss?',
+      where: 'declarations page of the policy; collision and comprehensive each have one',
+    },
+  },
+});
