@@ -8,6 +8,7 @@ import { asked, document, programs, right } from './programs.mjs';
 const ours = {
   rules: '@tarebook/rules',
   casebook: '@tarebook/casebook',
+  record: '@tarebook/record',
   sweep: '@tarebook/sweep',
   cli: 'tarebook',
 };

@@ -67,7 +67,13 @@ export async function install() {
   writeFileSync(mark, hash);
 }
 
-export const packages = ['packages/rules', 'packages/casebook', 'packages/sweep', 'packages/cli'];
+export const packages = [
+  'packages/rules',
+  'packages/casebook',
+  'packages/sweep',
+  'packages/record',
+  'packages/cli',
+];
 
 /** Builds one after another, as each stands on those before; '' or what the failing one printed. */
 export async function build(workspaces = [...packages, 'notebook']) {

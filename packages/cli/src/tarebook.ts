@@ -2,6 +2,7 @@
 import { parseArgs } from 'node:util';
 import { askedOf, judgeCase, judged, readCase } from '@tarebook/casebook';
 import { matters, remedies, spread, topics, whys } from '@tarebook/rules';
+import { againAsJson, againAsText, againOf, isSame } from './again';
 import { checkCases, checkedAsJson, checkedAsText } from './check';
 import { diffAsJson, diffAsText, rulesDiff } from './diff';
 import { BadInput, named, readText, troubleLines } from './files';
@@ -20,10 +21,11 @@ const usage = `Tarebook runs worked cases of a travel-trailer dealership.
                [--spread N [--seed S]]      with chances, from N seeded draws over the ranges
   tarebook judge SAVED.json [--json]        a saved answer, run again by the rules it was made by
   tarebook which FILE [--where COLUMN=VALUE …] [--json]   which of a catalogue's trailers, or vehicles
+  tarebook again LEDGER.json [--json]       which of the answers given would be given differently today
   tarebook rules [TOPIC] [--json | --schema]   the topics there are, or one of them as a page
   tarebook rules TOPIC --diff VERSION [PATH …] [--json]   what changed since, and which cases it moves
 
-check, judge and which take --house FILE, a dealer's own parameters, and --as-of DAY, such as
+check, judge, which and again take --house FILE, a dealer's own parameters, and --as-of DAY, such as
 2026-11-01; which takes --catalogue DIR, a dealer's own catalogue in place of the invented one.
 
 Exit code 0: done, all hold. 1: some cases differ. 2: bad input, said on standard error.
@@ -117,6 +119,19 @@ async function whichOnes(args: readonly string[]): Promise<number> {
   return 0;
 }
 
+async function againToday(args: readonly string[]): Promise<number> {
+  const { words, given } = parsed(args, ['json'], ['house', 'as-of']);
+  const [file, more] = words;
+  if (file === undefined || more !== undefined) {
+    throw new BadInput('`tarebook again` takes one ledger, or - for standard input.');
+  }
+  const under = await underFrom(given);
+  const day = under.asOf ?? new Date().toISOString().slice(0, 10);
+  const found = await againOf(file, day, under.house);
+  await (given.json ? sayJson(againAsJson(found)) : sayText(`${againAsText(found)}\n`));
+  return found.every(isSame) ? 0 : 1;
+}
+
 async function rules(args: readonly string[]): Promise<number> {
   const { words, given } = parsed(args, ['json', 'schema'], ['diff']);
   const [name, more] = words;
@@ -165,6 +180,8 @@ async function main([command, ...args]: readonly string[]): Promise<number> {
       return check(args);
     case 'judge':
       return judge(args);
+    case 'again':
+      return againToday(args);
     case 'which':
       return whichOnes(args);
     case 'rules':

@@ -1,0 +1,112 @@
+import { topics, towFit } from '@tarebook/rules';
+import { answerNow, type FactsGiven, type Topic } from '@tarebook/rules/engine';
+import { describe, expect, test } from 'vitest';
+import { again } from './again';
+import { type Ledger, LedgerError, mergeLedgers, readLedger } from './ledger';
+
+const day = '2026-11-28';
+
+function entry(id: string, facts: FactsGiven, of: Topic = towFit) {
+  const answer = answerNow(of, { facts, asOf: '2026-11-01' });
+  const saved = JSON.parse(JSON.stringify({ ...answer, asked: { facts } }));
+  return { id, day: '2026-11-01', form: 'spoken', text: answer.sentence, saved };
+}
+
+const rig: FactsGiven = {
+  'vehicle.maxTrailerWeight': '5,000 lb',
+  'vehicle.maxTongueCarried': '500 lb',
+  'vehicle.placardPayload': '1,260 lb',
+  'trailer.dryWeight': '3,900 lb',
+  'trailer.gvwr': '5,000 lb',
+  'trailer.dryTongueWeight': '430 lb',
+};
+const overweight: FactsGiven = {
+  'vehicle.maxTrailerWeight': '3,000 lb',
+  'trailer.dryWeight': '3,900 lb',
+};
+const heavyTongue: FactsGiven = { ...rig, 'trailer.dryTongueWeight': '450 lb' };
+
+/** The same rules with another add-on to the dry tongue. */
+function withAddOn(value: number): Topic {
+  const plain: Topic = towFit;
+  const addOn = plain.parameters['tongue.addOn'];
+  if (!addOn) throw new Error('The add-on is gone.');
+  const values = [{ from: '2020-01-01', value }];
+  return { ...plain, parameters: { ...plain.parameters, 'tongue.addOn': { ...addOn, values } } };
+}
+
+const ledger = readLedger({
+  version: 1,
+  entries: [entry('rig', rig), entry('overweight', overweight), entry('heavy', heavyTongue)],
+});
+
+describe('what would be said today', () => {
+  test('by the same rules, the same', () => {
+    expect(again(ledger, { topics, day }).map(({ state }) => state)).toEqual([
+      'same',
+      'same',
+      'same',
+    ]);
+  });
+
+  test('by an add-on of 13 instead of 10 %, exactly what it turns is told', () => {
+    const found = again(ledger, { topics: { 'tow-fit': withAddOn(13) }, day });
+    const states = Object.fromEntries(found.map(({ id, state }) => [id, state]));
+    // 430 lb × 1.13 = 485.9 lb of 500 lb: other figures; 450 lb × 1.13 = 508.5 lb: over.
+    expect(states.rig).not.toBe('same');
+    expect(states.overweight).toBe('same');
+    expect(states.heavy).toBe('verdict');
+  });
+
+  test('a note past its day is expired', () => {
+    const note = {
+      id: 'note',
+      day: '2026-10-01',
+      form: 'post',
+      text: 'The store opens at eight.',
+      saved: { topic: 'note', outcome: 'holds', goodUntil: '2026-11-27' },
+    };
+    const found = again(readLedger({ version: 1, entries: [note] }), { topics, day });
+    expect(found[0]?.state).toBe('expired');
+  });
+
+  test('rules that are gone, and facts that are none any more, are told', () => {
+    const [first] = ledger.entries;
+    if (!first) throw new Error('The ledger is empty.');
+    const strange: Ledger = {
+      version: 1,
+      entries: [
+        { ...first, id: 'gone', saved: { ...first.saved, topic: 'constructor' } },
+        { ...first, id: 'other', saved: { ...first.saved, asked: { facts: { 'x.y': '1 lb' } } } },
+      ],
+    };
+    expect(again(strange, { topics, day }).map(({ state }) => state)).toEqual([
+      'verdict',
+      'verdict',
+    ]);
+  });
+});
+
+test.each([
+  [null, /the whole/],
+  [{ version: 2, entries: [] }, /version/],
+  [
+    { version: 1, entries: [{ id: 'a', day: 'today', form: 'post', text: '', saved: {} }] },
+    /entries\.0\.day/,
+  ],
+])('what is no ledger is told by its place: %j', (value, says) => {
+  expect(() => readLedger(value)).toThrow(LedgerError);
+  expect(() => readLedger(value)).toThrow(says);
+});
+
+test('two ledgers merge without losing either side’s words', () => {
+  const [first, second] = ledger.entries;
+  if (!first || !second) throw new Error('The ledger is too short.');
+  const mine: Ledger = { version: 1, entries: [first] };
+  const theirs: Ledger = { version: 1, entries: [{ ...first, text: 'Other words.' }, second] };
+  const both = mergeLedgers(mine, theirs);
+  expect(both.entries.map(({ text }) => text).toSorted()).toEqual(
+    [first.text, second.text, 'Other words.'].toSorted(),
+  );
+  expect(mergeLedgers(both, theirs)).toEqual(both);
+});
