@@ -79,3 +79,8 @@ export {
 } from './versions/words';
 export { type Length, why } from './why/why';
 export { type Whys, whys } from './why/whys';
+export { english } from './words/en';
+export type { Language } from './words/language';
+export { type Code, message } from './words/message';
+export { say, sayer, type Voice } from './words/say';
+export type { Medium, Quantity, Said, Say, Sayable, Text } from './words/value';
