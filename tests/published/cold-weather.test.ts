@@ -84,7 +84,7 @@ describe('dew point against the Magnus formula', () => {
 
 /**
  * What is borrowed is the very thing: duty reckoned here and told there, gas supply and house battery
- * must come to the same gas, blower, vaporisation and battery.
+ * must come to the same gas, blower, vaporization and battery.
  */
 describe('the other topics, told what is reckoned here', () => {
   const shared: FactsGiven = { 'furnace.hours': '11 h', 'furnace.blowerCurrent': '7 A' };
@@ -102,7 +102,7 @@ describe('the other topics, told what is reckoned here', () => {
   const here = judge({ ...ownNight, ...shared, ...cylinder, ...battery }).values;
   const duty = { 'furnace.duty': `${here['furnace.duty'].lo * 100} %` };
 
-  test('gas supply has the same gas and the same vaporisation', () => {
+  test('gas supply has the same gas and the same vaporization', () => {
     const facts = { ...shared, ...cylinder, ...duty };
     const there = answerNow(gasSupply, { facts, asOf: '2026-12-01' }).values;
     for (const name of [

@@ -124,7 +124,7 @@ describe('gas pipe', () => {
 });
 
 /** A maker's table (published): a 100 lb cylinder with 10 lb left at 0 °F gives 28,000 Btu/h. */
-test('vaporisation: the maker’s 28,000 Btu/h lie inside what the rule gives, and near its middle', () => {
+test('vaporization: the maker’s 28,000 Btu/h lie inside what the rule gives, and near its middle', () => {
   const values = valuesOf({
     'cylinder.fill': '100 lb',
     'cylinder.tare': '70 lb',

@@ -83,14 +83,14 @@ test.each([
   const level = (degrees: string) =>
     figuresOf(`gas-supply/${name}`, (text) =>
       text.replace(/(`outside\.temperature`[^|]*\|) [^|]*\|/, `$1 ${degrees} °F |`),
-    ).answer.findings.find(({ id }) => id === 'vaporisation')?.level;
+    ).answer.findings.find(({ id }) => id === 'vaporization')?.level;
   expect(level(milder)).not.toBe(level(colder));
 });
 
 test('in cold weather the same is drawn with the share of the time that the cold asks for', () => {
   const { answer, cold, left } = figuresOf('cold-weather/battery-before-gas');
   expect(left).toBeDefined();
-  const average = answer.values['demand.average'];
+  const average = answer.values['demand.lasting'];
   expect(cold?.lines.at(-1)?.points[0]?.y.lo).toBe(average?.lo);
 });
 

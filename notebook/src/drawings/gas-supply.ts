@@ -87,7 +87,7 @@ function boilsOff(drawn: Drawn): readonly CurveFigure[] {
   const least = stepsOf(drawn, 'boil', 'boil.least');
   const most = stepsOf(drawn, 'boil', 'boil.most');
   const atOnce = resultOf(drawn, 'demand.atOnce');
-  const average = resultOf(drawn, 'demand.average');
+  const average = resultOf(drawn, 'demand.lasting');
   // Of a cylinder of which nothing is told the usual sizes say nothing.
   if (!resultOf(drawn, 'gas.aboard')) return [];
   if (!at || !least || !most || !atOnce || !average || average.lo <= 0) return [];

@@ -30,7 +30,7 @@ const burning = standingOn(
   'gas.days',
   'furnace.gasNight',
   'demand.atOnce',
-  'demand.average',
+  'demand.lasting',
   'vapour.pressure',
   'vapour.least',
   'vapour.most',
@@ -45,9 +45,9 @@ const { silent: _none, ...blowerCurrent } = gasTrade.facts['furnace.blowerCurren
 /**
  * What gas supply and the house battery reckon, under their own names. There the share of the time
  * that the furnace runs is told by the owner; here it is a result of the cold, and all that stands on
- * it – gas, blower, vaporisation – follows.
+ * it – gas, blower, vaporization – follows.
  *
- *     heat loss ─► furnace.duty ─┬─► furnace.gasNight, gas.days, vaporisation   gas supply
+ *     heat loss ─► furnace.duty ─┬─► furnace.gasNight, gas.days, vaporization   gas supply
  *                                └─► blower.ampHours ─► battery.usable          house battery
  */
 export const gas = {
@@ -79,8 +79,8 @@ export const battery = {
 export const rulings = {
   limits: { gas: gasTrade.limits.gas },
   findings: {
-    vaporisation: {
-      ...gasTrade.findings.vaporisation,
+    vaporization: {
+      ...gasTrade.findings.vaporization,
       askedBy: ['cylinder.fill', 'cylinder.waterCapacity', 'cylinder.scaleWeight'],
     },
   },

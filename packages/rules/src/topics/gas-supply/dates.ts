@@ -13,6 +13,14 @@ export const dates = part({
       'How many years ago is the latest date stamped on the collar?',
       'stamped on the collar: month and year of make, or of the last requalification',
     ),
+    'cylinder.dateKind': {
+      kind: 'choice',
+      label: 'What that date is',
+      noun: 'what the latest date on the collar is',
+      options: ['made', 'requalified', 'requalified-s', 'requalified-e'],
+      ask: 'Is that the date of its making, or of a requalification, and does an S or an E follow it?',
+      where: 'the letter behind the latest date on the collar; none on one never requalified',
+    },
     'hose.age': age(
       'Age of the hose',
       'How old is the hose?',
@@ -37,17 +45,12 @@ export const dates = part({
     ),
   },
   parameters: {
-    'cylinder.lookAt': {
-      label: 'Age from which a cylinder’s date is looked into',
+    'cylinder.notice': {
+      label: 'How long before its end a cylinder’s date is looked into',
       unit: 'yr',
-      values: [{ from: '2020-01-01', value: 10 }],
-      source: datesFromMemory,
-    },
-    'cylinder.lifeMost': {
-      label: 'Age beyond which no cylinder is filled without requalification',
-      unit: 'yr',
-      values: [{ from: '2020-01-01', value: 12 }],
-      source: datesFromMemory,
+      values: [{ from: '2020-01-01', value: 1 }],
+      range: [0, 3],
+      source: house,
     },
     'hose.life': {
       label: 'Age at which a hose is replaced',
@@ -69,45 +72,57 @@ export const dates = part({
       source: alarmDates,
     },
   },
+  wordTables: {
+    cylinderLife: {
+      label: 'Years a cylinder may be filled after the latest date on its collar',
+      valueUnit: 'yr',
+      values: { made: 12, requalified: 12, 'requalified-s': 7, 'requalified-e': 5 },
+      source: datesFromMemory,
+    },
+  },
   findings: {
     'cylinder-date': {
       label: 'Date of the cylinder',
-      askedBy: ['cylinder.age'],
+      askedBy: ['cylinder.age', 'cylinder.dateKind'],
       stop: {
-        when: {
-          all: [
-            { fact: 'cylinder.age', operator: 'greaterThan', value: { fact: 'cylinder.lifeMost' } },
-          ],
-        },
+        when: 'cylinder.age > cylinder.life',
         wrong: 'The cylinder is past its date.',
-        do: 'No filler may fill it. Have it requalified, or hand it in.',
+        because: 'No filler may fill it.',
+        do: 'Have it requalified, or hand it in.',
+        proviso: 'the date on its collar is still good: read whether a letter follows it',
       },
+      stopOpen: 'if',
       care: {
-        when: {
-          all: [
-            { fact: 'cylinder.age', operator: 'greaterThan', value: { fact: 'cylinder.lookAt' } },
-          ],
-        },
-        wrong: 'The cylinder is at the age at which it must be requalified.',
+        when: 'cylinder.age > cylinder.lookAt',
+        wrong: 'The cylinder is about to pass its date.',
         do: 'Show the collar to the filler before the trip.',
       },
       otherwise: 'The cylinder’s date is good.',
-      open: { wrong: 'Read the dates on the collar.', do: 'The cylinder may be past them.' },
       source: datesFromMemory,
     },
     hose: {
       label: 'Hose and its date',
-      askedBy: ['hose.age', 'hose.sound'],
+      askedBy: [
+        'hose.age',
+        'hose.sound',
+        'appliance.inlet',
+        'appliance.ownRegulator',
+        'supply.point',
+      ],
       stop: {
-        when: { all: [{ fact: 'hose.soundTold', operator: 'equal', value: 'no' }] },
+        when: 'hose.isUnsound',
         wrong: 'Shut the gas and replace the hose.',
-        do: 'Cracked or leaking, it is not used again, nor taped.',
+        because: 'Cracked or leaking, it is not used again, nor taped.',
+      },
+      if: {
+        when: 'hose.isUntold',
+        wrong: 'Nobody has looked at the hose.',
+        do: 'Bend it and look for cracks; brush every joint with leak solution, never test with a flame.',
+        proviso: 'the hose is sound and every joint is tight in the leak test',
       },
       care: {
-        when: {
-          all: [{ fact: 'hose.ageTold', operator: 'greaterThan', value: { fact: 'hose.life' } }],
-        },
-        wrong: 'The hose is old.',
+        when: 'hose.ageTold > hose.life',
+        wrong: 'The hose is older than {hose.life}.',
         do: 'Replace it, though it may still look well.',
       },
       otherwise: 'The hose is sound and not too old, as far as it is told.',
@@ -116,33 +131,62 @@ export const dates = part({
     },
     alarms: {
       label: 'Gas and carbon monoxide alarms',
-      askedBy: ['alarm.gasAge', 'alarm.monoxideAge'],
+      first: true,
+      askedBy: [
+        'alarm.gasAge',
+        'alarm.monoxideAge',
+        'furnace.input',
+        'furnace.hours',
+        'trip.nights',
+      ],
       stop: {
-        when: {
-          any: [
-            { fact: 'alarm.gasTold', operator: 'greaterThan', value: { fact: 'alarm.gasLife' } },
-            {
-              fact: 'alarm.monoxideTold',
-              operator: 'greaterThan',
-              value: { fact: 'alarm.monoxideLife' },
-            },
-          ],
-        },
+        when: 'alarm.gasTold > alarm.gasLife || alarm.monoxideTold > alarm.monoxideLife',
         wrong: 'An alarm is past its date.',
-        do: 'It may sleep through the gas it was made for. Replace it before anyone sleeps inside.',
+        because: 'It may sleep through the gas it was made for.',
+        do: 'Replace it before anyone sleeps inside.',
       },
-      otherwise:
-        'The alarms are within their dates, as far as they are told; press their test buttons.',
+      if: {
+        when: 'alarms.areUntold',
+        wrong: 'Nobody has read the dates of the alarms.',
+        do: 'Read them on the backs of both, and press their test buttons.',
+        proviso: 'a gas alarm and a carbon monoxide alarm work, both within their dates',
+      },
+      otherwise: 'The alarms are within their dates; press their test buttons.',
       open: { wrong: 'Read the dates on the backs of both alarms before anyone sleeps inside.' },
       source: alarmDates,
     },
   },
   formulas: {
-    'hose.soundTold': {
-      label: 'Hose sound, as far as it is told',
+    'cylinder.life': {
+      label: 'Years it may be filled after that date',
+      noun: 'how long its date is good',
+      unit: 'yr',
+      is: 'pick(cylinderLife, cylinder.dateKind)',
+      source: datesFromMemory,
+    },
+    'cylinder.lookAt': {
+      label: 'Age from which the collar is shown to the filler',
+      unit: 'yr',
+      is: 'cylinder.life - cylinder.notice',
+      source: house,
+    },
+    'hose.isUnsound': {
+      label: 'It is told that the hose is not sound, or not known whether',
       unit: 'yes-no',
-      is: "!given(hose.sound) || hose.sound == 'yes'",
+      is: "given(hose.sound) && hose.sound == 'no'",
       source: manual,
+    },
+    'hose.isUntold': {
+      label: 'Nobody said whether the hose is sound',
+      unit: 'yes-no',
+      is: '!given(hose.sound)',
+      source: manual,
+    },
+    'alarms.areUntold': {
+      label: 'Of an alarm nobody told the age',
+      unit: 'yes-no',
+      is: '!given(alarm.gasAge, alarm.monoxideAge)',
+      source: alarmDates,
     },
     'hose.ageTold': {
       label: 'Age of the hose, where it is told',

@@ -12,8 +12,10 @@ import { connection } from '../../trade/gas/connection';
 import { cylinderFacts } from '../../trade/gas/cylinders';
 import { demand } from '../../trade/gas/demand';
 import { vapour } from '../../trade/gas/vapour';
+import { askings, called } from './asked';
 import { changes } from './changes';
 import { dates } from './dates';
+import { how } from './how';
 import { pipes } from './pipes';
 
 const assumed = {
@@ -23,12 +25,6 @@ const assumed = {
       unit: 'yes-no',
       is: 'furnace.input > 0 && !given(furnace.hours, furnace.duty)',
       source: house,
-    },
-    'assumed.noAdapter': {
-      label: 'Nobody spoke of an adapter',
-      unit: 'yes-no',
-      is: '(given(appliance.inlet) || given(appliance.ownRegulator) || given(supply.point)) && !given(supply.adapter)',
-      source: connectionCustom,
     },
     'assumed.allDay': {
       label: 'An appliance has no hours told',
@@ -54,7 +50,7 @@ const parts = [
 /** Will the gas last and flow, and may this appliance be connected here? */
 export const gasSupply = defineTopic({
   id: 'gas-supply',
-  version: '1.0.0',
+  version: '2.0.0',
   title: 'Gas supply',
   question: 'Will the gas last and flow fast enough, and may this appliance be connected here?',
   facts: gather('facts', parts),
@@ -112,12 +108,20 @@ export const gasSupply = defineTopic({
       source: house,
     },
     {
+      when: 'assumed.cylinderFull',
+      says: 'The cylinder is full.',
+      source: custom,
+    },
+    {
       when: 'assumed.size',
       says: 'Where not measured: the cylinder has the usual size for its pounds.',
       source: usualSizes,
     },
   ],
   changes,
+  askings,
+  how,
+  called,
   cautions: [
     {
       says: 'Smell of gas: everybody out, no switch, no flame; shut the cylinder if it is on the way, then call.',

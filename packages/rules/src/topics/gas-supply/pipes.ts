@@ -34,8 +34,16 @@ export const pipes = part({
       kind: 'choice',
       label: 'Gas pipe',
       options: ['half-inch', 'three-quarter-inch'],
-      ask: 'Is the iron gas pipe half-inch or three-quarter-inch?',
+      ask: 'Is the gas pipe half-inch or three-quarter-inch?',
       where: 'marking on pipe or fitting; the nominal size, not a tape’s',
+    },
+    'pipe.material': {
+      kind: 'choice',
+      label: 'What the gas pipe is made of',
+      noun: 'what the pipe is made of',
+      options: ['iron', 'copper', 'flexible'],
+      ask: 'Is it iron pipe, copper tube, or flexible tube?',
+      where: 'a look at it: iron is threaded, copper is flared, flexible tube is ribbed',
     },
     'pipe.length': {
       kind: 'quantity',
@@ -63,24 +71,47 @@ export const pipes = part({
   },
   wordTables: {
     pipeAtSixty: {
-      label: 'Capacity of 60 ft of pipe at 11 inWC',
+      label: 'Capacity of 60 ft of iron pipe at 11 inWC',
       valueUnit: 'Btu/h',
       values: { 'half-inch': 103_000, 'three-quarter-inch': 217_000 },
       source: pipeTable,
     },
   },
   formulas: {
-    'pipe.capacity': {
-      label: 'What the pipe carries at that length',
+    'pipe.ifIron': {
+      label: 'What an iron pipe of that size carries at that length',
+      noun: 'what iron pipe carries',
       unit: 'Btu/h',
       is: 'pick(pipeAtSixty, pipe.size) * power(pipe.tableLength / pipe.length, pipe.exponent)',
       source: pipeLaw,
+    },
+    'pipe.capacity': {
+      label: 'What the pipe carries at that length',
+      noun: 'what the pipe carries',
+      unit: 'Btu/h',
+      is: "choose(pipe.material == 'iron', pipe.ifIron, between(0, pipe.ifIron))",
+      source: pipeTable,
+    },
+  },
+  findings: {
+    'pipe-material': {
+      label: 'Make of the pipe',
+      askedBy: ['pipe.material'],
+      unknown: {
+        when: "pipe.material != 'iron'",
+        wrong:
+          'What tube of copper or flexible tube carries is not told here; it is less than iron pipe of that size.',
+        do: 'Have a licensed gas fitter size it by the table of that very tube.',
+      },
+      otherwise: 'It is iron pipe, as the table has it.',
+      source: pipeTable,
     },
   },
   limits: {
     regulator: {
       label: 'Regulator',
       short: 'the regulator’s capacity',
+      exceeded: true,
       used: 'demand.atOnce',
       limit: 'regulator.capacity',
       askedBy: ['regulator.capacity'],
@@ -89,6 +120,7 @@ export const pipes = part({
     hose: {
       label: 'Hose',
       short: 'the hose’s capacity',
+      exceeded: true,
       used: 'demand.atOnce',
       limit: 'hose.capacity',
       askedBy: ['hose.capacity'],
@@ -97,9 +129,10 @@ export const pipes = part({
     pipe: {
       label: 'Gas pipe',
       short: 'the pipe’s capacity',
+      exceeded: true,
       used: 'demand.atOnce',
       limit: 'pipe.capacity',
-      askedBy: ['pipe.size', 'pipe.length'],
+      askedBy: ['pipe.size', 'pipe.length', 'pipe.material'],
       source: pipeTable,
     },
   },

@@ -34,8 +34,8 @@ export const balance: Source = {
 
 export const boilRule: Source = {
   class: 'from-memory',
-  cite: 'Rule for vaporisation from a tank: diameter × length × K × temperature factor',
-  note: 'Common practice, its figures from memory; made for tanks of hundreds of gallons, so for a cylinder an order of magnitude; above 20 °F its straight line is carried on. A maker’s table wins.',
+  cite: 'Rule for vaporization from a tank: diameter × length × K × temperature factor',
+  note: 'Common practice, its figures from memory; made for tanks of hundreds of gallons, so for a cylinder an order of magnitude; above 20 °F its straight line is carried on, and below −15 °F it is drawn to nothing at −30 °F. A maker’s table wins.',
 };
 
 export const boilSpread: Source = {
@@ -71,13 +71,13 @@ export const pipeLaw: Source = {
 export const connectionCustom: Source = {
   class: 'common-practice',
   cite: 'Custom of the trade, after the makers’ manuals',
-  note: 'What the appliance’s data plate asks for at its inlet decides; in doubt a separate cylinder with the appliance’s own regulator.',
+  note: 'What the appliance’s data plate asks for at its inlet decides; in doubt it is not connected until it is identified.',
 };
 
 export const datesFromMemory: Source = {
   class: 'from-memory',
   cite: 'Requalification of cylinders, 49 CFR 180.209',
-  note: 'From memory: editions give 10 or 12 years from the date of make, fewer after; the mark on the collar and the filler decide.',
+  note: 'From memory: 12 years from the making; after a requalification 12 years, 7 with the suffix S (newer texts may say 10: the shorter is carried), 5 with the suffix E. The mark on the collar and the filler decide.',
 };
 
 export const alarmDates: Source = {

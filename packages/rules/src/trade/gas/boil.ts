@@ -13,12 +13,6 @@ import { boilRule, boilSpread } from '../bibliography/gas';
  */
 export const boil = part({
   parameters: {
-    'boil.coldest': {
-      label: 'Coldest for which the rule has a factor: none boils off',
-      unit: '°F',
-      values: [{ from: '2020-01-01', value: -20 }],
-      source: boilRule,
-    },
     'boil.stride': {
       label: 'Degrees from one step to the next',
       unit: 'F°',
@@ -29,13 +23,13 @@ export const boil = part({
   simulations: {
     boil: {
       label: 'Gas that boils off from frost to mild weather, as full as now',
-      steps: 9,
+      steps: 10,
       states: {},
       values: {
         'boil.temperature': {
           label: 'Temperature along which it is reckoned',
           unit: '°F',
-          is: 'boil.coldest + boil.step * boil.stride',
+          is: 'vapour.ends + boil.step * boil.stride',
           source: boilRule,
         },
         'boil.least': {

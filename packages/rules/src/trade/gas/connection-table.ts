@@ -14,8 +14,7 @@ const straight = ['trailer-cylinder', 'separate-cylinder'];
  *     cylinder, own high  will-starve              at-a-cylinder
  *     cylinder, trim      never: not made for it   never
  *     cylinder, none      never: unregulated       never: unregulated
- *     unreadable, high    separate-cylinder        trailer's: separate-cylinder; its own: own-cylinder
- *     unreadable, other   not-before-known         not-before-known
+ *     unreadable          not-before-known, whatever its regulator, wherever it is to go
  */
 export const connectionTable: Decision = {
   label: 'Connection',
@@ -31,58 +30,58 @@ export const connectionTable: Decision = {
     { when: ['cylinder-pressure', 'trim', '-', 'no'], gives: 'never-cylinder-pressure' },
     { when: ['cylinder-pressure', 'high-pressure', 'after-regulator', 'no'], gives: 'will-starve' },
     { when: ['cylinder-pressure', 'high-pressure', straight, 'no'], gives: 'at-a-cylinder' },
-    { when: ['unreadable', low, '-', 'no'], gives: 'not-before-known' },
-    {
-      when: ['unreadable', 'high-pressure', ['after-regulator', 'trailer-cylinder'], 'no'],
-      gives: 'separate-cylinder',
-    },
-    { when: ['unreadable', 'high-pressure', 'separate-cylinder', 'no'], gives: 'own-cylinder' },
+    { when: ['unreadable', '-', '-', 'no'], gives: 'not-before-known' },
   ],
   results: {
     'after-the-regulator': {
-      label: 'after the trailer’s regulator',
+      label: 'connect it after the trailer’s regulator',
       level: 'ok',
-      says: 'It asks for 11 inWC, and that is what comes after the trailer’s regulator: connect it there, by the fitting made for it.',
+      says: 'It belongs after the trailer’s regulator, where there are the 11 inches of water column that it asks for.',
+      do: 'Connect it there by the fitting made for it.',
     },
     'at-a-cylinder': {
-      label: 'at a cylinder',
+      label: 'connect it at a cylinder through its own regulator',
       level: 'ok',
-      says: 'It takes cylinder pressure through its own regulator: connect it at a cylinder, with the hose and regulator it was sold with.',
-    },
-    'own-cylinder': {
-      label: 'at a separate cylinder',
-      level: 'care',
-      says: 'What it asks for cannot be read; a separate cylinder with the appliance’s own regulator is the safest way. Get a new plate from the maker.',
-    },
-    'separate-cylinder': {
-      label: 'at a separate cylinder, not here',
-      level: 'stop',
-      says: 'Do not connect it there: what it asks for cannot be read. Use a separate cylinder with the appliance’s own regulator until its maker has told.',
+      says: 'It belongs at a cylinder, through its own regulator.',
+      do: 'Use the hose and regulator that it was sold with.',
     },
     'not-before-known': {
-      label: 'not before it is known',
+      label: 'do not connect it until it is identified',
       level: 'stop',
-      says: 'Do not connect it: nobody knows what pressure it asks for, and it has no regulator of its own for a cylinder. Its maker or a licensed gas fitter must tell first.',
+      says: 'Do not connect it until it is identified.',
+      because: 'Nobody can read what pressure it asks for, and the wrong one burns people.',
+      do: 'Its maker, by the model number, or a licensed gas fitter can tell. Then only at a cylinder of its own, with the very regulator that came with it.',
     },
     'will-starve': {
-      label: 'will starve',
+      label: 'it starves there',
       level: 'stop',
-      says: 'It will starve: its own regulator wants cylinder pressure, and behind the trailer’s regulator there is next to none. Connect it at a cylinder, and do not take its regulator off.',
+      says: 'It will starve there.',
+      because:
+        'Its own regulator wants cylinder pressure, and behind the trailer’s regulator there is next to none.',
+      do: 'Connect it at a cylinder, and do not take its regulator off.',
     },
     'never-cylinder-pressure': {
-      label: 'never: cylinder pressure',
+      label: 'never connect it at cylinder pressure',
       level: 'stop',
-      says: 'Never connect it so: there is cylinder pressure, a hundred pounds and more on a warm day, on what is made for less than half a pound. A trim regulator does not hold it; valves burst and flames shoot out.',
+      says: 'Never connect it so: it would get cylinder pressure.',
+      because:
+        'That is a hundred pounds to the square inch and more on a warm day, on what is made for less than half a pound. A trim regulator does not hold it back; valves burst and flames shoot out.',
+      do: 'Take its gas after the trailer’s regulator if its plate asks for 11 inches of water column; else ask its maker which regulator belongs to it.',
     },
     'never-unregulated': {
-      label: 'never: no regulator',
+      label: 'never connect it without a regulator',
       level: 'stop',
-      says: 'Never connect it: a high-pressure burner without any regulator has nothing between it and the cylinder. It needs the regulator its maker names.',
+      says: 'Never connect it: nothing stands between this burner and the cylinder.',
+      because: 'A high-pressure burner without a regulator gets whatever the cylinder gives.',
+      do: 'Get the regulator that its maker names, or leave it.',
     },
     'never-adapter': {
-      label: 'never: adapter',
+      label: 'never use an adapter',
       level: 'stop',
-      says: 'Never use such an adapter: one that makes fittings match which were made not to, or goes round a regulator, defeats the one thing that keeps the pressures apart.',
+      says: 'Never use such an adapter.',
+      because:
+        'It makes fittings go together that were made not to, or goes round a regulator: that defeats the one thing that keeps the pressures apart.',
+      do: 'Get the hose that the appliance’s maker sells for that outlet.',
     },
   },
   source: connectionCustom,

@@ -11,13 +11,14 @@ export const connection = part({
       label: 'What the data plate asks for at the inlet',
       noun: 'the inlet pressure on the plate',
       options: ['11-inwc', 'cylinder-pressure', 'unreadable'],
-      ask: 'What inlet pressure does the data plate of the appliance state?',
+      ask: 'What inlet pressure does the data plate of the appliance state, or can nobody read it?',
       where: 'data plate of the appliance: 11 inWC, or psi, at the inlet',
       means: '11 inches of water column is less than half a pound to the square inch.',
     },
     'appliance.ownRegulator': {
       kind: 'choice',
       label: 'The appliance’s own regulator',
+      noun: 'the appliance’s own regulator',
       options: ['none', 'trim', 'high-pressure'],
       ask: 'Has it a regulator of its own: none, a small trim one inside, or one that screws onto a cylinder?',
       where: 'on its hose or at its inlet',
@@ -26,6 +27,7 @@ export const connection = part({
     'supply.point': {
       kind: 'choice',
       label: 'Where the gas is to be taken',
+      noun: 'where the gas is to be taken',
       options: ['after-regulator', 'trailer-cylinder', 'separate-cylinder'],
       ask: 'Where is it to be connected: after the trailer’s regulator, at the trailer’s cylinder, or at a cylinder of its own?',
       where: 'follow the hose',
@@ -46,6 +48,7 @@ export const connection = part({
     'appliance.usedAt': {
       kind: 'choice',
       label: 'Where it burns',
+      noun: 'where it burns',
       options: ['open-air', 'built-in', 'indoors'],
       ask: 'Does it burn in the open air, is it built in with its own flue, or is it carried indoors?',
       where: 'told by the owner',
@@ -58,42 +61,85 @@ export const connection = part({
       where: 'there and now',
     },
   },
-  decisions: { 'supply.connection': connectionTable },
+  formulas: {
+    'connection.isAsked': {
+      label: 'It is asked where an appliance is to be connected',
+      unit: 'yes-no',
+      is: 'given(appliance.inlet) || given(appliance.ownRegulator) || given(supply.point)',
+      source: connectionCustom,
+    },
+    'assumed.noAdapter': {
+      label: 'Nobody spoke of an adapter',
+      unit: 'yes-no',
+      is: 'connection.isAsked && !given(supply.adapter)',
+      source: connectionCustom,
+    },
+    'appliance.isIndoors': {
+      label: 'It is told that it burns indoors',
+      unit: 'yes-no',
+      is: "given(appliance.usedAt) && appliance.usedAt == 'indoors'",
+      source: manual,
+    },
+    'appliance.placeUntold': {
+      label: 'Nobody said where it burns',
+      unit: 'yes-no',
+      is: '!given(appliance.usedAt)',
+      source: manual,
+    },
+  },
+  decisions: { 'gas.connection': connectionTable },
   findings: {
     smell: {
       label: 'Smell of gas',
       first: true,
       askedBy: ['gas.smell'],
       stop: {
-        when: { all: [{ fact: 'gas.smell', operator: 'equal', value: 'yes' }] },
+        when: 'gas.smell',
         wrong: 'Everybody out now, touch no switch, no flame.',
         do: 'Shut the cylinder if it is on your way. Then, from well away, call the emergency number; nobody goes back in before a professional has found the leak.',
       },
       otherwise: 'No gas is smelled and no alarm sounds.',
-      open: { wrong: 'If anyone smells gas or an alarm sounds.', do: 'Out first, then call.' },
+      open: {
+        wrong: 'Make sure first that nobody smells gas and no alarm sounds.',
+        do: 'If either is so: everybody out, no switch, no flame, then call.',
+      },
       source: custom,
     },
-    connection: findingOf('supply.connection', connectionTable, {
+    connection: findingOf('gas.connection', connectionTable, {
       askedBy: ['appliance.inlet', 'appliance.ownRegulator', 'supply.point', 'supply.adapter'],
-      open: {
-        wrong: 'Do not connect it yet.',
-        do: 'Read the inlet pressure on its plate, see what regulator it has, and follow the hose. In doubt, a separate cylinder with the appliance’s own regulator.',
-      },
     }),
+    adapter: {
+      label: 'Adapter',
+      askedBy: ['appliance.inlet', 'appliance.ownRegulator', 'supply.point', 'supply.adapter'],
+      if: {
+        when: 'assumed.noAdapter',
+        wrong: 'Nobody has said whether an adapter stands between.',
+        do: 'If a fitting does not go on as it was sold, do not make it.',
+        proviso: 'every fitting goes on as it was sold, without an adapter',
+      },
+      otherwise: 'It is told whether there is an adapter.',
+      source: connectionCustom,
+    },
     'burns-indoors': {
       label: 'Where it burns',
       first: true,
-      askedBy: ['appliance.usedAt'],
+      askedBy: ['appliance.usedAt', 'appliance.inlet', 'appliance.ownRegulator', 'supply.point'],
       stop: {
-        when: { all: [{ fact: 'appliance.usedAt', operator: 'equal', value: 'indoors' }] },
-        wrong:
-          'Open air only: a portable gas appliance indoors gives off carbon monoxide, which has no smell and kills sleepers.',
+        when: 'appliance.isIndoors',
+        wrong: 'A portable gas appliance burns in the open air only.',
+        because: 'Indoors it gives off carbon monoxide, which has no smell and kills sleepers.',
         do: 'Never heat a sleeping space with it.',
+      },
+      if: {
+        when: 'appliance.placeUntold',
+        wrong: 'Nobody has said where it burns.',
+        do: 'A portable appliance only in the open air.',
+        proviso: 'it burns in the open air or has a flue of its own',
       },
       otherwise: 'It burns in the open air, or is built in with its own flue.',
       open: {
-        wrong: 'Find out where it is to burn.',
-        do: 'A portable appliance only in the open air.',
+        wrong: 'It may be that it is to burn indoors.',
+        do: 'A portable appliance burns in the open air only: find out where it stands.',
       },
       source: manual,
     },

@@ -47,6 +47,13 @@ export const cylinderFacts = part({
       ask: 'What does the collar say after TW?',
       where: 'stamped on the collar: TW, the weight of the empty cylinder',
     },
+    'cylinder.filled': {
+      kind: 'yes-no',
+      label: 'The cylinder in use is full',
+      noun: 'whether the cylinder is full',
+      ask: 'Has nothing been burned from it since it was filled?',
+      where: 'told by the owner; a scale and the tare on the collar tell it better',
+    },
     'cylinder.spare': {
       kind: 'quantity',
       label: 'Full cylinders of the same kind beside it',
@@ -147,8 +154,32 @@ export const cylinderFacts = part({
     'gas.inUse': {
       label: 'Propane in the cylinder in use',
       unit: 'lb',
-      is: 'choose(given(cylinder.scaleWeight) || given(cylinder.tare), max(0, cylinder.scaleWeight - cylinder.tare), choose(tank.isTold && !cylinder.isTold, 0, cylinder.full))',
+      is: "choose(cylinder.isWeighed, gas.weighed, choose(tank.isTold && !cylinder.isTold, 0, choose(!given(cylinder.filled) || cylinder.filled == 'yes', cylinder.full, between(0, cylinder.full))))",
       source: weighing,
+    },
+    'cylinder.isWeighed': {
+      label: 'The cylinder was weighed, or is to be',
+      unit: 'yes-no',
+      is: 'given(cylinder.scaleWeight) || given(cylinder.tare)',
+      source: weighing,
+    },
+    'cylinder.isMisread': {
+      label: 'The scale shows less than the empty cylinder weighs',
+      unit: 'yes-no',
+      is: 'known(cylinder.scaleWeight) && known(cylinder.tare) && cylinder.scaleWeight < cylinder.tare',
+      source: weighing,
+    },
+    'gas.weighed': {
+      label: 'Propane in the cylinder by the scale',
+      unit: 'lb',
+      is: 'choose(cylinder.isMisread, between(0, cylinder.full), max(0, cylinder.scaleWeight - cylinder.tare))',
+      source: weighing,
+    },
+    'assumed.cylinderFull': {
+      label: 'Nobody said how full the cylinder is',
+      unit: 'yes-no',
+      is: 'cylinder.isTold && !cylinder.isWeighed && !given(cylinder.filled)',
+      source: custom,
     },
     'gas.beside': {
       label: 'Propane in full cylinders beside it',
@@ -182,17 +213,26 @@ export const cylinderFacts = part({
     },
   },
   findings: {
+    'scale-misread': {
+      label: 'Reading of the scale',
+      askedByKnown: ['cylinder.scaleWeight', 'cylinder.tare'],
+      unknown: {
+        when: 'cylinder.isMisread',
+        wrong: 'The scale shows less than the empty cylinder weighs.',
+        because: 'That is a misreading, not an empty cylinder.',
+        do: 'Weigh it again, hose off, and read the tare on its collar once more.',
+      },
+      otherwise: 'The scale and the tare on the collar go together.',
+      source: weighing,
+    },
     'cylinder-overfilled': {
       label: 'Cylinder filled too far',
       askedBy: ['cylinder.scaleWeight'],
       stop: {
-        when: {
-          all: [
-            { fact: 'gas.inUse', operator: 'greaterThan', value: { fact: 'fill.weighedMost' } },
-          ],
-        },
+        when: 'gas.inUse > fill.weighedMost',
         wrong: 'The cylinder holds more than its legal fill.',
-        do: 'There is no room for the liquid to expand, and it may blow off. Leave it outdoors, away from any flame, and have a filling station bleed it; do not do it yourself.',
+        because: 'There is no room for the liquid to expand, and it may blow off.',
+        do: 'Leave it outdoors, away from any flame, and have a filling station bleed it; do not do it yourself.',
       },
       otherwise: 'The cylinder holds no more than its legal fill.',
       open: {
@@ -205,13 +245,12 @@ export const cylinderFacts = part({
       label: 'Tank filled too far',
       askedBy: ['tank.gauge'],
       stop: {
-        when: {
-          all: [{ fact: 'tank.gauge', operator: 'greaterThan', value: { fact: 'fill.tankMost' } }],
-        },
-        wrong: 'The tank holds more than four fifths of its volume.',
-        do: 'There is no room for the liquid to expand. Keep flames away and call the filler.',
+        when: 'tank.gauge > fill.tankMost',
+        wrong: 'The tank is filled beyond {fill.tankMost} of its volume.',
+        because: 'There is no room for the liquid to expand.',
+        do: 'Keep flames away and call the filler.',
       },
-      otherwise: 'The tank is filled to four fifths of its volume at the most.',
+      otherwise: 'The tank is not filled beyond what the law allows.',
       source: tankFill,
     },
   },

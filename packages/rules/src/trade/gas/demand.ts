@@ -54,6 +54,13 @@ export const demand = part({
   },
   parameters: {
     'time.day': loads.parameters['time.day'],
+    'burst.hours': {
+      label: 'What burns no longer than this in a day is a burst',
+      unit: 'h',
+      values: [{ from: '2020-01-01', value: 1 }],
+      range: [0.25, 2],
+      source: house,
+    },
     'margin.gas': {
       label: 'Gas kept back',
       unit: '%',
@@ -69,10 +76,11 @@ export const demand = part({
       is: 'furnace.input + sum(gas.appliances.input)',
       source: dataPlate,
     },
-    'demand.average': {
-      label: 'Burning at once, each for its share of the time',
+    'demand.lasting': {
+      label: 'Mean demand of what burns for long',
+      noun: 'what burns for long',
       unit: 'Btu/h',
-      is: 'furnace.input * furnace.duty + sum(gas.appliances.input * choose(given(gas.appliances.duty), gas.appliances.duty, 1))',
+      is: 'furnace.input * furnace.duty + sum(gas.appliances.input * choose(given(gas.appliances.duty), gas.appliances.duty, 1) * choose(given(gas.appliances.hours), choose(gas.appliances.hours > burst.hours, 1, 0), 1))',
       source: balance,
     },
     'furnace.heatNight': {
@@ -166,26 +174,32 @@ export const demand = part({
         'tank.gauge',
       ],
       stop: {
-        when: {
-          all: [{ fact: 'gas.aboard', operator: 'lessThan', value: { fact: 'gas.least' } }],
-        },
+        when: 'gas.aboard < gas.least',
         wrong: 'There is as good as no gas left.',
         do: 'Have it filled before you rely on it.',
       },
       care: {
-        when: {
-          all: [
-            { fact: 'demand.daily', operator: 'greaterThan', value: { fact: 'energy.aboard' } },
-          ],
-        },
+        when: 'demand.daily > energy.aboard',
         wrong: 'What is on board does not last one such day and night.',
-        do: 'Carry more, or burn less.',
+        do: 'Have it filled today, or carry more.',
       },
       otherwise: 'There is gas for one such day and night at least.',
       open: {
         wrong: 'It may be empty.',
         do: 'Weigh the cylinder and take off the tare stamped on its collar.',
       },
+      source: weighing,
+    },
+    'fill-untold': {
+      label: 'How full the cylinder is',
+      askedBy: ['trip.nights', 'furnace.input', 'gas.appliances', 'outside.temperature'],
+      if: {
+        when: 'assumed.cylinderFull',
+        wrong: 'Nobody has said how full the cylinder is.',
+        do: 'Weigh it and take off the tare stamped on its collar.',
+        proviso: 'the cylinder is full',
+      },
+      otherwise: 'It is told how full the cylinder is.',
       source: weighing,
     },
   },

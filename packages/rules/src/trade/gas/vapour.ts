@@ -60,11 +60,17 @@ export const vapour = part({
   },
   parameters: {
     'water.density': rigTrade.parameters['water.density'],
+    'vapour.ends': {
+      label: 'Where the rule ends: below it no cylinder gives gas enough, however large',
+      unit: '°F',
+      values: [{ from: '2020-01-01', value: -30 }],
+      source: boilRule,
+    },
     'vapour.spread': {
       label: 'How many times the rule may be off, either way',
       unit: '',
-      values: [{ from: '2020-01-01', value: 2 }],
-      range: [1.5, 4],
+      values: [{ from: '2020-01-01', value: 1.25 }],
+      range: [1, 2],
       source: boilSpread,
     },
   },
@@ -86,11 +92,12 @@ export const vapour = part({
       source: boilRule,
     },
     boilByCold: {
-      label: 'Temperature factor of vaporisation',
+      label: 'Temperature factor of vaporization',
       keyUnit: '°F',
       valueUnit: '1',
       rows: [
-        [-20, 0],
+        [-30, 0],
+        [-15, 0.25],
         [0, 1],
         [20, 2],
         [60, 4],
@@ -207,27 +214,38 @@ export const vapour = part({
     },
   },
   findings: {
-    vaporisation: {
-      label: 'Vaporisation',
+    vaporization: {
+      label: 'Vaporization',
       askedBy: ['outside.temperature'],
-      stop: {
-        when: {
-          all: [
-            { fact: 'demand.average', operator: 'greaterThan', value: { fact: 'vapour.most' } },
-          ],
+      stop: [
+        {
+          when: 'outside.temperature <= vapour.ends',
+          wrong: 'It is too cold for gas: from {vapour.ends} down no larger cylinder helps.',
+          because: 'So cold, propane hardly boils, however much of it there is.',
+          do: 'Heat from shore power, or leave for milder weather. Never warm a cylinder with a flame, a heater or hot water, and never bring one indoors.',
         },
-        wrong: 'The cylinder will starve the burners.',
-        do: 'So small, cold or empty, it cannot boil off that much gas, whatever is still in it. A larger or fuller cylinder, or two open at once with the right manifold; never warm one with a flame, a heater or hot water.',
-      },
-      care: {
-        when: {
-          all: [
-            { fact: 'demand.atOnce', operator: 'greaterThan', value: { fact: 'vapour.least' } },
-          ],
+        {
+          when: 'demand.lasting > vapour.most',
+          wrong: 'The cylinder will starve the burners.',
+          because:
+            'So small, cold or empty, it boils off {vapour.most} at the best, whatever is still in it, and {demand.lasting} is asked of it.',
+          do: 'Take a larger or fuller cylinder, or have two open at once by the right manifold. Never warm one with a flame, a heater or hot water.',
         },
-        wrong: 'The cylinder may starve the burners.',
-        do: 'At that size, fill and temperature it is near what it can boil off. Keep it full, and run less at once.',
-      },
+      ],
+      care: [
+        {
+          when: 'demand.lasting > vapour.least',
+          wrong: 'The cylinder may starve the burners.',
+          because: 'At that size, fill and temperature it is near what it can boil off.',
+          do: 'Keep it full, and have a second one at hand.',
+        },
+        {
+          when: 'demand.atOnce > vapour.rule',
+          wrong: 'With everything burning at once the cylinder may starve the burners.',
+          because: 'It boils off {vapour.rule} by the rule, and all together ask for more.',
+          do: 'Do not run all of it at the same time; the furnace goes first.',
+        },
+      ],
       otherwise: 'The cylinder boils off enough, as far as the rule can tell.',
       open: {
         wrong: 'Whether it starves cannot be told before size and fill of the cylinder are known.',

@@ -1,0 +1,111 @@
+import type { Asking, Called } from '../../engine/define/shapes';
+
+/** What people ask of the gas; the first that is told of is answered first. */
+export const askings: Readonly<Record<string, Asking>> = {
+  smell: {
+    label: 'It smells of gas, or an alarm sounds',
+    results: ['finding.smell'],
+    impliedBy: ['gas.smell'],
+  },
+  connect: {
+    label: 'May this appliance be connected here?',
+    results: ['gas.connection', 'finding.connection'],
+    impliedBy: ['appliance.inlet', 'appliance.ownRegulator', 'supply.point', 'supply.adapter'],
+  },
+  'how-long': {
+    label: 'How long does the gas last?',
+    results: ['gas.days', 'gas.hours', 'limit.gas'],
+    impliedBy: ['trip.nights', 'furnace.input', 'gas.appliances'],
+    says: 'The gas lasts {gas.days}.',
+  },
+  starves: {
+    label: 'Does the cylinder keep up in the cold?',
+    results: ['finding.vaporization', 'vapour.rule'],
+    impliedBy: ['outside.temperature'],
+  },
+  left: {
+    label: 'How much gas is left?',
+    results: ['gas.aboard', 'finding.gas-left'],
+    impliedBy: ['cylinder.scaleWeight', 'cylinder.tare', 'tank.gauge', 'cylinder.fill'],
+    says: 'There are {gas.aboard} of propane aboard.',
+  },
+  pipe: {
+    label: 'Do pipe, hose and regulator carry it?',
+    results: ['limit.pipe', 'limit.hose', 'limit.regulator', 'demand.atOnce'],
+    impliedBy: ['pipe.size', 'regulator.capacity', 'hose.capacity'],
+    says: 'Everything at once asks for {demand.atOnce}.',
+  },
+  dates: {
+    label: 'Are cylinder, hose and alarms within their dates?',
+    results: ['finding.cylinder-date', 'finding.hose', 'finding.alarms'],
+    impliedBy: ['cylinder.age', 'hose.age', 'alarm.gasAge', 'alarm.monoxideAge'],
+  },
+};
+
+/** What people call things. */
+export const called: Called = {
+  topic: [
+    'propane',
+    'LP gas',
+    'LPG',
+    'gas bottle',
+    'tank of gas',
+    'quick connect',
+    'quick disconnect',
+    'fire table',
+    'fire pit',
+    'griddle',
+    'grill',
+    'barbecue',
+    'low pressure',
+    'high pressure',
+    'runs out of gas',
+    'furnace keeps going out',
+    'freezing regulator',
+  ],
+  facts: {
+    'appliance.inlet': [
+      'plate pressure',
+      'inlet pressure',
+      'water column',
+      'WC inches',
+      'psi rating',
+    ],
+    'appliance.ownRegulator': ['regulator on the hose', 'knob that screws on', 'hose regulator'],
+    'supply.point': ['outlet by the hitch', 'gas outlet on the side', 'port on the frame', 'tee'],
+    'supply.adapter': ['adapter', 'converter fitting', 'bypass hose', 'brass fitting off the web'],
+    'appliance.usedAt': ['in the tent', 'under the awning', 'inside', 'on the patio'],
+    'gas.smell': ['rotten eggs', 'smells of gas', 'propane alarm', 'detector chirps', 'hissing'],
+    'cylinder.fill': [
+      'twenty pounder',
+      'thirty pounder',
+      '20 lb tank',
+      '30 lb tank',
+      'bottle size',
+    ],
+    'cylinder.waterCapacity': ['WC on the collar'],
+    'cylinder.tare': ['TW on the collar', 'empty weight'],
+    'cylinder.scaleWeight': ['bathroom scale', 'weighed the bottle'],
+    'cylinder.spare': ['second tank', 'dual tanks', 'two bottles'],
+    'cylinder.age': ['date stamp', 'recertify', 'expired tank'],
+    'furnace.input': ['furnace BTU', 'heater BTU'],
+    'trip.nights': ['how many nights'],
+    'outside.temperature': ['cold snap', 'overnight low', 'below zero'],
+    'hose.sound': ['cracked hose', 'soap test', 'leak test'],
+    'regulator.capacity': ['regulator BTU rating'],
+    'pipe.size': ['gas line size', 'black pipe'],
+    'tank.gauge': ['gauge on the tank', 'percent full'],
+  },
+  options: {
+    'appliance.inlet': {
+      '11-inwc': ['11 inches', 'low pressure', 'half a pound'],
+      'cylinder-pressure': ['high pressure', 'tank pressure', '10 to 20 psi'],
+      unreadable: ['plate gone', 'no label', 'worn off'],
+    },
+    'supply.point': {
+      'after-regulator': ['quick connect', 'low pressure port'],
+      'trailer-cylinder': ['trailer tank', 'tee off the tank'],
+      'separate-cylinder': ['own bottle', 'separate tank'],
+    },
+  },
+};
