@@ -5,7 +5,13 @@ import { expect, test } from 'vitest';
 
 const seed = Number(process.env.TAREBOOK_SEED ?? 20_261_101);
 const judge = (facts: FactsGiven) => answerNow(gasSupply, { facts, asOf: '2026-11-01' });
-const order = ['may-go-ahead', 'may-go-ahead-with-care', 'cannot-say', 'must-not-go-ahead'];
+const order = [
+  'may-go-ahead',
+  'may-go-ahead-with-care',
+  'may-go-ahead-if',
+  'cannot-say',
+  'must-not-go-ahead',
+];
 const worse = (facts: FactsGiven) => order.indexOf(judge(facts).outcome);
 
 const inlets = ['11-inwc', 'cylinder-pressure', 'unreadable'];
@@ -23,13 +29,13 @@ const connection = (inlet: string, regulator: string, point: string, adapter: st
 /**
  * What a careful fitter would let stand, told apart from the table: no adapter, and either 11 inWC
  * without a regulator that wants more, after the trailer's regulator; or a regulator made for a
- * cylinder, at a cylinder, its own where nobody knows what the plate said.
+ * cylinder, at a cylinder; and nothing at all where nobody knows what the plate said.
  */
 function mayStand(inlet: string, regulator: string, point: string, adapter: string): boolean {
-  if (adapter === 'yes') return false;
+  if (adapter === 'yes' || inlet === 'unreadable') return false;
   const made = regulator === 'high-pressure';
   if (point === 'after-regulator') return inlet === '11-inwc' && !made;
-  return made && (inlet !== 'unreadable' || point === 'separate-cylinder');
+  return made;
 }
 
 const every = inlets.flatMap((inlet) =>
@@ -75,9 +81,22 @@ test('what may be wrong for want of a fact is never right and never mere care', 
   }
 });
 
-test('a plate nobody read: its own regulator on its own cylinder is the one thing let stand, with care', () => {
-  const facts = connection('unknown', 'high-pressure', 'separate-cylinder', 'no');
-  expect(judge(facts).outcome).toBe('may-go-ahead-with-care');
+test('a plate nobody read: not even its own regulator on its own cylinder is let stand', () => {
+  for (const point of points) {
+    const facts = (inlet: string) => connection(inlet, 'high-pressure', point, 'no');
+    expect(judge(facts('unreadable')).outcome).toBe('must-not-go-ahead');
+    expect(['cannot-say', 'must-not-go-ahead']).toContain(judge(facts('unknown')).outcome);
+  }
+});
+
+test('an open connection speaks none of its results: it names them, and what they hang on', () => {
+  for (const point of [...points, 'unknown']) {
+    const { findings } = judge({ 'appliance.inlet': '11-inwc', 'supply.point': point });
+    const found = findings.find(({ id }) => id === 'connection');
+    expect(found?.level).toBe('unknown');
+    expect(found?.says).toMatch(/^It hangs on /);
+    expect(found?.alternatives.length).toBeGreaterThan(1);
+  }
 });
 
 test('whatever else is in order, a smell of gas or a portable flame indoors is stop', () => {
@@ -188,7 +207,7 @@ test('what boils off along the temperatures is what boils off once one of them i
   const of = (name: string) => boil?.lines[name]?.ends ?? [];
   const temperatures = of('boil.temperature');
   expect(temperatures.map(({ lo }) => Math.round(lo))).toEqual([
-    -20, -10, 0, 10, 20, 30, 40, 50, 60,
+    -30, -25, -20, -15, -10, -5, 0, 5, 10, 15, 20, 25, 30, 35, 40, 45, 50, 55, 60,
   ]);
   temperatures.forEach(({ lo }, i) => {
     const { values } = judge({ ...cylinder, 'outside.temperature': `${lo} °F` });

@@ -87,12 +87,15 @@ describe('vapour pressure of pure propane', () => {
 /** NFPA 54 sizing table as printed in an appliance manual (published): 60 ft, 11 inWC, 0.5 inWC drop. */
 describe('gas pipe', () => {
   const capacity = (size: string, feet: number) =>
-    valuesOf({ 'pipe.size': size, 'pipe.length': `${feet} ft` })['pipe.capacity'].lo;
+    valuesOf({ 'pipe.size': size, 'pipe.material': 'iron', 'pipe.length': `${feet} ft` })[
+      'pipe.capacity'
+    ].lo;
 
   test('120,000 Btu/h over 60 ft: half-inch carries 103,000 and will not do, three-quarter 217,000', () => {
     const stateOf = (size: string) =>
       judge({
         'pipe.size': size,
+        'pipe.material': 'iron',
         'pipe.length': '60 ft',
         'gas.appliances': [{ input: '120,000 Btu/h' }],
       }).limits.find(({ id }) => id === 'pipe')?.state;
@@ -135,6 +138,23 @@ test('vaporization: the maker’s 28,000 Btu/h lie inside what the rule gives, a
   expect(values['vapour.most'].lo).toBeGreaterThan(28_000);
   expect(values['vapour.rule'].lo / 28_000).toBeGreaterThan(0.7);
   expect(values['vapour.rule'].lo / 28_000).toBeLessThan(1.4);
+});
+
+test('that cylinder starves at a lasting 45,000 Btu/h; two full thirties at 20 °F with a common furnace do not', () => {
+  const stateOf = (facts: FactsGiven) =>
+    judge(facts).findings.find(({ id }) => id === 'vaporization')?.level;
+  const nearlyEmpty = {
+    'cylinder.fill': '100 lb',
+    'cylinder.tare': '70 lb',
+    'cylinder.scaleWeight': '80 lb',
+    'outside.temperature': '0 °F',
+  };
+  const lasting = (input: string) => ({ ...nearlyEmpty, 'gas.appliances': [{ input }] });
+  expect(stateOf(lasting('45,000 Btu/h'))).toBe('stop');
+  expect(stateOf(lasting('28,000 Btu/h'))).toBe('care');
+  const thirties = { 'cylinder.fill': '30 lb', 'cylinder.spare': '1', 'cylinder.filled': 'yes' };
+  const furnace = { 'furnace.input': '30,000 Btu/h', 'furnace.duty': '60 %' };
+  expect(stateOf({ ...thirties, ...furnace, 'outside.temperature': '20 °F' })).toBe('ok');
 });
 
 /** 30,000 Btu/h for 11 h at 60 % is 198,000 Btu; an energy balance in kilowatt-hours by mathjs. */

@@ -67,10 +67,16 @@ function gasLeft(drawn: Drawn): readonly CurveFigure[] {
   ];
 }
 
-/** From where the cylinder boils off enough for certain, and below where it starves for certain. */
-function edges(points: readonly Point[], atOnce: number, average: number): readonly Stop[] {
-  const enough = reaches(points, atOnce, ({ lo }) => lo);
-  const starves = reaches(points, average, ({ hi }) => hi);
+/**
+ * From where the cylinder boils off enough, for what burns for long and, by the rule in the middle of
+ * its range, for everything at once; and below where it starves what burns for long.
+ */
+function edges(points: readonly Point[], atOnce: number, lasting: Interval): readonly Stop[] {
+  const forLong = reaches(points, lasting.hi, ({ lo }) => lo);
+  const forAll = reaches(points, atOnce, ({ lo, hi }) => Math.sqrt(lo * hi));
+  const enough =
+    forLong === undefined || forAll === undefined ? undefined : Math.max(forLong, forAll);
+  const starves = reaches(points, lasting.lo, ({ hi }) => hi);
   return [
     ...(starves === undefined
       ? []
@@ -115,7 +121,7 @@ function boilsOff(drawn: Drawn): readonly CurveFigure[] {
         level('What burns, all at once', atOnce),
         ...(average.hi < atOnce.hi ? [level('What burns, on average', average)] : []),
       ],
-      stops: edges(points, atOnce.hi, average.lo),
+      stops: edges(points, atOnce.hi, average),
       ...(outside && { here: { label: 'forecast', x: outside } }),
       ...(mildest.y.hi < average.lo && { note: 'Not even mild weather boils off enough.' }),
     },

@@ -32,6 +32,7 @@ const burning = standingOn(
   'demand.atOnce',
   'demand.lasting',
   'vapour.pressure',
+  'vapour.rule',
   'vapour.least',
   'vapour.most',
   'vapour.perFactor',
@@ -54,7 +55,11 @@ export const gas = {
   ...burning,
   facts: facts(burning.facts, ['furnace.input']),
   tables: burning.tables ?? {},
-  parameters: { ...burning.parameters, ...boil.parameters },
+  parameters: {
+    ...burning.parameters,
+    ...boil.parameters,
+    'vapour.ends': gasTrade.parameters['vapour.ends'],
+  },
   simulations: boil.simulations,
 };
 

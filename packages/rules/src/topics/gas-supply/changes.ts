@@ -13,15 +13,6 @@ export const changes: readonly Change[] = [
     source: custom,
   },
   {
-    kind: 'shift',
-    fact: 'cylinder.spare',
-    step: 1,
-    within: { least: 0, most: 6 },
-    says: 'Carry {to} full cylinders of that size beside it.',
-    asks: 2,
-    source: custom,
-  },
-  {
     kind: 'less',
     fact: 'trip.nights',
     step: 1,

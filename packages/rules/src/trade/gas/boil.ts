@@ -16,14 +16,14 @@ export const boil = part({
     'boil.stride': {
       label: 'Degrees from one step to the next',
       unit: 'F°',
-      values: [{ from: '2020-01-01', value: 10 }],
+      values: [{ from: '2020-01-01', value: 5 }],
       source: boilRule,
     },
   },
   simulations: {
     boil: {
       label: 'Gas that boils off from frost to mild weather, as full as now',
-      steps: 10,
+      steps: 19,
       states: {},
       values: {
         'boil.temperature': {
