@@ -25,6 +25,19 @@ function drawnInWords(topic: Topic, { fact, row, column, shape, lo, hi, unit }: 
   return `${place}: ${show({ lo, hi }, unit)}, ${how}`;
 }
 
+/** Of each choice that the draws do not agree on: which option how often. */
+function choiceLines(topic: Topic, spread: Spread): readonly string[] {
+  return Object.entries(spread.choices).flatMap(([name, chances]) => {
+    if (Object.keys(chances).length < 2) return [];
+    const decision = topic.decisions?.[name];
+    const label = decision?.label ?? topic.formulas[name]?.label ?? name;
+    const told = Object.entries(chances).map(
+      ([word, chance]) => `${decision?.results[word]?.label ?? word} ${inPercent(chance)}`,
+    );
+    return [`  ${wrapped(`${label}: ${told.join(', ')}.`, '    ')}`];
+  });
+}
+
 /** How sure the answer is, as a section of the sheet: its title and its body. */
 export function chancesSection(
   topic: Topic,
@@ -50,6 +63,7 @@ export function chancesSection(
       columns(limits),
       '',
       columns(outcomes),
+      ...choiceLines(topic, spread),
       `  ${wrapped('What stands after ± is one standard error. A chance is no permission: only what is within its rating for certain fits.', '  ')}`,
       `  ${wrapped(`Drawn: ${drawn}.`, '    ')}`,
     ].join('\n'),

@@ -39,6 +39,8 @@ export type Spread = {
   readonly values: Readonly<
     Record<string, { readonly unit: string; readonly quantiles: readonly Quantile[] } | null>
   >;
+  /** Of each headline result that is a choice: how often it came to which option, or is `unknown`. */
+  readonly choices: Readonly<Record<string, Readonly<Record<string, Chance>>>>;
   /** For a drawing: of each asked limit that moves and rests on nothing unknown. */
   readonly densities: Readonly<Record<string, Density>>;
 };

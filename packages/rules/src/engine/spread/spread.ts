@@ -6,7 +6,14 @@ import { rankNames } from './decide';
 import { type Prepared, prepare } from './prepare';
 import type { Spread, SpreadOptions } from './shapes';
 import { chanceOf } from './statistics';
-import { chanceTally, densityTally, fixedQuantiles, quantileTally, rankTally } from './tally';
+import {
+  chanceTally,
+  choiceTally,
+  densityTally,
+  fixedQuantiles,
+  quantileTally,
+  rankTally,
+} from './tally';
 
 /** How many draws are reckoned at once. What comes out does not hang on it. */
 const width = 1024;
@@ -47,13 +54,22 @@ function limitTallies(prepared: Prepared) {
 /** What is kept of each headline result. */
 function valueTallies(prepared: Prepared, draws: number) {
   const { compiled, run } = prepared.setting;
-  return compiled.topic.headline.map((name) => {
+  const numbers = compiled.topic.headline.filter((name) => run.value(name).kind === 'number');
+  return numbers.map((name) => {
     const unit = unitOfName(compiled, name);
     if (!isKnown(prepared, name)) return { name, unit };
     const { lo, hi } = endsOf(compiled, run, name);
     if (lo === hi) return { name, unit, kept: fixedQuantiles(lo) };
     const lanes = lanesShown(prepared, name);
     return { name, unit, ...(lanes && { kept: quantileTally(lanes, draws) }) };
+  });
+}
+
+/** What is counted of each headline result that is a choice, or true or not. */
+function choiceTallies(prepared: Prepared) {
+  return prepared.setting.compiled.topic.headline.flatMap((name) => {
+    const lanes = prepared.shown(name);
+    return lanes.kind === 'numbers' ? [] : [{ name, words: choiceTally(lanes) }];
   });
 }
 
@@ -73,6 +89,7 @@ export function* spreadInBlocks(
   const prepared = prepare(topic, asked, Math.min(width, draws), seed);
   const limits = limitTallies(prepared);
   const values = valueTallies(prepared, draws);
+  const choices = choiceTallies(prepared);
   const ranks = rankTally(prepared.ranks);
   for (let done = 0; done < draws; ) {
     const count = Math.min(width, draws - done);
@@ -83,6 +100,7 @@ export function* spreadInBlocks(
       density?.take(count, done);
     }
     for (const { kept } of values) kept?.take(count, done);
+    for (const { words } of choices) words.take(count, done);
     done += count;
     yield done;
   }
@@ -103,6 +121,7 @@ export function* spreadInBlocks(
         kept ? { unit, quantiles: kept.result(draws) } : null,
       ]),
     ),
+    choices: Object.fromEntries(choices.map(({ name, words }) => [name, words.result(draws)])),
     densities: Object.fromEntries(
       limits.flatMap(({ id, density }) => (density ? [[id, density.result(draws)]] : [])),
     ),

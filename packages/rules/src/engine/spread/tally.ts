@@ -1,6 +1,7 @@
 import { rounded } from '../../quantity';
 import type { Ends } from '../answer/shapes';
 import type { Verdict } from './decide';
+import type { Truths, Words } from './lanes';
 import type { Chance, Density, Quantile } from './shapes';
 import { chanceOf, quantilesOf, shares } from './statistics';
 
@@ -54,9 +55,33 @@ export const fixedQuantiles = (value: number): Tally<readonly Quantile[]> => ({
   result: () => shares.map((share) => ({ share, value })),
 });
 
-/** How many draws came to each of the levels 0 to 3. */
+/** What each lane comes to, in one word. */
+function wordIn(lanes: Words | Truths, lane: number): string {
+  if (lanes.kind === 'words') {
+    const [only, more] = lanes.options[lane] ?? [];
+    return only !== undefined && more === undefined ? only : 'unknown';
+  }
+  const [yes, no] = [lanes.yes[lane] === 1, lanes.no[lane] === 1];
+  return yes === no ? 'unknown' : yes ? 'yes' : 'no';
+}
+
+/** In how many draws a result that is a choice came to which of its options. */
+export function choiceTally(lanes: Words | Truths): Tally<Readonly<Record<string, Chance>>> {
+  const counts = new Map<string, number>();
+  const take = (count: number): void => {
+    for (let i = 0; i < count; i += 1) {
+      const word = wordIn(lanes, i);
+      counts.set(word, (counts.get(word) ?? 0) + 1);
+    }
+  };
+  const result = (draws: number) =>
+    Object.fromEntries([...counts].map(([word, count]) => [word, chanceOf(count, draws)]));
+  return { take, result };
+}
+
+/** How many draws came to each of the levels, by its rank. */
 export function rankTally(ranks: Uint8Array): Tally<readonly number[]> {
-  const counts = [0, 0, 0, 0];
+  const counts: number[] = [];
   const take = (count: number): void => {
     for (let i = 0; i < count; i += 1) {
       const rank = ranks[i] ?? 0;
