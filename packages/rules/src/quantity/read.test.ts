@@ -145,7 +145,7 @@ describe('what is no quantity is refused by its kind, and never read as somethin
     ['', 'not-a-quantity'],
     ['   ', 'not-a-quantity'],
     ['lb', 'not-a-quantity'],
-    ['about 500 lb', 'not-a-quantity'],
+    ['some 500 lb', 'not-a-quantity'],
     ['1,23 lb', 'not-a-quantity'],
     ['5,5000 lb', 'not-a-quantity'],
     ['1.2.3 lb', 'not-a-quantity'],

@@ -1,3 +1,4 @@
+import { aboutShare, loosely } from './loosely';
 import { findUnit, type Unit } from './units';
 
 /**
@@ -8,12 +9,16 @@ import { findUnit, type Unit } from './units';
  *     560 ± 20 lb             from = to = 560, within 20
  *     6'7"  6 ft 7 in         79 in
  *     2 5/16 in   1⅞ in       2.3125 in, 1.875 in
+ *     about 500 lb            from = to = 500, within 25
+ *     at least 800 lb         from 800 to Infinity
  */
 export type Written = {
   readonly from: number;
   readonly to: number;
-  /** What stands after ±, in `unit`. */
+  /** What stands after ±, or is meant by “about”, in `unit`. */
   readonly within?: number;
+  /** “About” was said, and nothing nearer. */
+  readonly about?: true;
   /** Absent for a bare number. */
   readonly unit?: Unit;
   /** What one step of the last written digit is worth, in `unit`. */
@@ -46,9 +51,9 @@ const digits = '(?:\\d{1,3}(?:[,\\u00a0\\u2009\\u202f ]\\d{3})+(?!\\d)|\\d+)';
 const fraction = '(?:[ -]?\\d{1,3}/\\d{1,3}|[ \\u2009\\u202f]?[½⅓⅔¼¾⅛⅜⅝⅞])';
 const number = `[-−+]?(?:${digits}${fraction}|${digits}(?:\\.\\d+)?|\\.\\d+|\\d{1,3}/\\d{1,3}|[½⅓⅔¼¾⅛⅜⅝⅞])`;
 // In “-2 to -1 ft” the word between the ends is no unit.
-const word = '°?[A-Za-zΩ%$"\'′″]+[²³23]?°?';
-const unit = `(?:(?!(?:to|through)\\b)(?:1/)?${word}(?:[/·]${word})*|°)`;
-const feetAndInches = `(${number})\\s*(?:'|′|ft|foot|feet)\\s*(${number})\\s*(?:"|″|''|in|inch|inches)`;
+const word = '°?[A-Za-zΩ%$#"\'′″]+[²³23]?°?';
+const unit = `(?:(?!(?:to|through)\\b)(?:1/)?${word}(?:[/·]${word})*\\.?|°)`;
+const feetAndInches = `(${number})\\s*(?:'|′|ft\\.?|foot|feet)\\s*(${number})\\s*(?:"|″|''|in\\.?|inch|inches)`;
 
 const footPattern = new RegExp(`^${feetAndInches}$`, 'i');
 const onePattern = new RegExp(`^(\\$?)(${number})\\s*(${unit})?$`);
@@ -92,7 +97,9 @@ function isUnclear(digitsText: string, found: Unit | undefined): boolean {
 }
 
 function symbolOf(word: string): string {
-  return word === '′' ? "'" : word === '″' || word === "''" ? '"' : word;
+  if (word === '′') return "'";
+  // A word cut short may end in a point.
+  return word === '″' || word === "''" ? '"' : word.replace(/\.$/, '');
 }
 
 function readUnit(dollar: string, word: string | undefined): Unit | undefined | Misread {
@@ -160,6 +167,25 @@ export function readQuantity(text: string): Written | Misread {
   const trimmed = text.trim();
   const refused: Misread = { code: 'not-a-quantity', found: trimmed.slice(0, 40) };
   if (trimmed === '' || trimmed.length > longest) return refused;
+  const { text: exact, about, bound } = loosely(trimmed);
+  const read = readExactly(exact, refused);
+  if (isMisread(read)) return read;
+  if (bound) {
+    if (read.within !== undefined || read.from !== read.to) return refused;
+    const within = about ? spreadOf(read) : 0;
+    return bound === 'least'
+      ? { ...read, from: read.from - within, to: Infinity }
+      : { ...read, from: -Infinity, to: read.to + within };
+  }
+  if (!about || read.within !== undefined) return read;
+  return { ...read, within: spreadOf(read), about: true };
+}
+
+/** What “about” means either way: five percent; of nothing, what its last digit leaves open. */
+const spreadOf = ({ from, to, step }: Written): number =>
+  aboutShare * Math.max(Math.abs(from), Math.abs(to)) || step / 2;
+
+function readExactly(trimmed: string, refused: Misread): Written | Misread {
   const split = splitWithin.exec(trimmed);
   if (!split) return checked(readOne(trimmed), refused);
   const [, middleText = '', withinText = ''] = split;

@@ -41,7 +41,7 @@ const rows: readonly Row[] = [
   ['1', 1, plain, ''],
   ['%', 0.01, plain, 'percent'],
   ['°', Math.PI / 180, plain, 'deg degree degrees'],
-  ['lb', 1, mass, 'lbs pound pounds'],
+  ['lb', 1, mass, 'lbs pound pounds #'],
   ['oz', 1 / 16, mass, 'ounce ounces'],
   ['kg', kg, mass, 'kgs kilogram kilograms kilo kilos'],
   ['g', kg / 1000, mass, 'gram grams'],
