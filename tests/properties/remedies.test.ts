@@ -240,9 +240,9 @@ function triedByHand(facts: FactsGiven): readonly FactsGiven[] {
       tried.push({ ...facts, [list]: rows.filter((_, j) => j !== i) });
       if (list === 'load.occupants' || list === 'trailer.options') return;
       const { weight } = row;
-      if (typeof weight !== 'object' || weight.lo !== weight.hi) return;
+      if (typeof weight !== 'object' || !('lo' in weight) || weight.lo !== weight.hi) return;
       for (const part of [0.1, 0.3, 0.5, 0.7, 0.9]) {
-        const lo = weight.lo * part;
+        const lo = (weight.lo ?? 0) * part;
         if (lo < 1) continue;
         const less = { ...row, weight: { lo, hi: lo, unit: weight.unit } };
         tried.push({ ...facts, [list]: rows.map((each, j) => (j === i ? less : each)) });
@@ -252,11 +252,11 @@ function triedByHand(facts: FactsGiven): readonly FactsGiven[] {
   for (const tank of ['freshWater', 'grayWater', 'blackWater', 'propane']) {
     const id = `trailer.${tank}`;
     const given = facts[id];
-    if (typeof given !== 'object' || isRows(given)) continue;
+    if (typeof given !== 'object' || isRows(given) || !('lo' in given)) continue;
     for (const part of [0, 0.25, 0.5, 0.75]) {
       tried.push({
         ...facts,
-        [id]: { lo: given.lo * part, hi: given.lo * part, unit: given.unit },
+        [id]: { value: (given.lo ?? 0) * part, unit: given.unit },
       });
     }
   }

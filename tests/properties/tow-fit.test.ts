@@ -117,11 +117,11 @@ describe('whoever asks in metric gets the same answer', () => {
   const isUs = (unit: string): unit is keyof typeof metric => Object.hasOwn(metric, unit);
 
   const inMetric = (cell: CellGiven): CellGiven => {
-    if (typeof cell === 'string' || !isUs(cell.unit)) return cell;
+    if (typeof cell !== 'object' || !('lo' in cell) || !isUs(cell.unit)) return cell;
     const [from, to] = [unitOf(cell.unit), unitOf(metric[cell.unit])];
-    const end = (value: number) => {
+    const end = (value: number | null) => {
       // As text, with every digit that it has.
-      const digits = convert(value, from, to).toFixed(15);
+      const digits = convert(value ?? 0, from, to).toFixed(15);
       return digits.includes('.') ? digits.replace(/0+$/, '').replace(/\.$/, '') : digits;
     };
     const { lo, hi } = cell;

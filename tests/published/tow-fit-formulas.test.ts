@@ -3,6 +3,7 @@ import {
   type CellGiven,
   type FactsGiven,
   type Formula,
+  isRows,
   publish,
   type RowGiven,
   type Topic,
@@ -137,7 +138,7 @@ const completeRig = fc
     const facts: Record<string, CellGiven | readonly RowGiven[]> = {};
     const cell = (unit: string, least: number, most: number): CellGiven => {
       const value = Math.max(least, 0) + share() * Math.min(most - Math.max(least, 0), 5000);
-      return { lo: value, hi: value, unit: unit === '' ? '1' : unit };
+      return { value, unit };
     };
     for (const [id, fact] of Object.entries(topic.facts)) {
       if (fact.kind === 'choice') facts[id] = fact.options[0] ?? '';
@@ -166,15 +167,15 @@ function scopeOf(
 ) {
   const scope = new Map<string, Quantity>();
   const put = (name: string, cell: CellGiven | undefined, unit: string) => {
-    if (typeof cell === 'object') scope.set(asSymbol(name), quantity(cell.lo, unit));
-    else if (cell !== undefined && /^\d+$/.test(cell)) scope.set(asSymbol(name), Number(cell));
+    if (typeof cell === 'object' && 'value' in cell)
+      scope.set(asSymbol(name), quantity(cell.value, unit));
+    else if (typeof cell === 'string' && /^\d+$/.test(cell))
+      scope.set(asSymbol(name), Number(cell));
   };
   for (const [id, fact] of Object.entries(topic.facts)) {
     const cell = given[id];
-    if (fact.kind === 'quantity' && !Array.isArray(cell) && cell !== undefined) {
-      if (typeof cell === 'string' || 'lo' in cell) put(id, cell, fact.unit);
-    }
-    if (fact.kind === 'rows' && Array.isArray(cell)) {
+    if (fact.kind === 'quantity' && !isRows(cell)) put(id, cell, fact.unit);
+    if (fact.kind === 'rows' && isRows(cell)) {
       cell.forEach((row, i) => {
         for (const [column, { unit }] of Object.entries(fact.columns))
           put(`${id}.${column}__${i}`, row[column], unit);

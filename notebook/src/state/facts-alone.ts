@@ -1,5 +1,5 @@
 import type { CaseDocument } from '@tarebook/casebook';
-import type { CellGiven, RowGiven } from '@tarebook/rules/engine';
+import { asWritten, type CellGiven, type RowGiven } from '@tarebook/rules/engine';
 
 /** Whatever Markdown would read as more than text, made plain. */
 const cell = (text: string): string =>
@@ -8,8 +8,7 @@ const cell = (text: string): string =>
     .replace(/[\\`*_[\]<|&~]|:(?=[a-z])/gi, '\\$&')
     .trim();
 
-const written = (given: CellGiven = ''): string =>
-  typeof given === 'string' ? given : `${given.lo}–${given.hi} ${given.unit}`;
+const written = (given: CellGiven = ''): string => asWritten(given);
 
 const row = (cells: readonly string[]): string => `| ${cells.join(' | ')} |`;
 

@@ -2,7 +2,9 @@ import type { CaseDocument } from '@tarebook/casebook';
 import {
   type Answer,
   againstOf,
+  asWritten,
   gravestFirst,
+  isRows,
   type LimitAnswer,
   type Source,
   type Step,
@@ -121,17 +123,18 @@ export function factLines({ facts, readFrom }: CaseDocument, topic: Topic): read
   return Object.entries(facts).flatMap(([id, given]) => {
     const declared = topic.facts[id];
     const label = declared?.label ?? id;
-    if (typeof given === 'string') {
+    if (!isRows(given)) {
       const from = readFrom[id];
-      return [`${label}: ${given}${from ? ` (${from})` : ''}`];
+      return [`${label}: ${asWritten(given)}${from ? ` (${from})` : ''}`];
     }
-    if (declared?.kind !== 'rows' || 'unit' in given) return [];
+    if (declared?.kind !== 'rows') return [];
     const [first, ...others] = Object.entries(declared.columns);
     const rows = given.map((row) => {
       const rest = others.flatMap(([column, { label: said }]) =>
-        row[column] ? [`${said.toLowerCase()} ${row[column]}`] : [],
+        row[column] ? [`${said.toLowerCase()} ${asWritten(row[column])}`] : [],
       );
-      const head = `${row.label ?? ''} ${(first && row[first[0]]) ?? ''}`.trim();
+      const size = first && row[first[0]];
+      const head = `${asWritten(row.label ?? '')} ${asWritten(size ?? '')}`.trim();
       return rest.length === 0 ? head : `${head} (${rest.join(', ')})`;
     });
     return [`${label}: ${rows.join('; ')}`];

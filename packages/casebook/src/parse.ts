@@ -9,7 +9,8 @@ import { retyped, type Tree } from './retyped';
 const parser = unified()
   .use(remarkParse)
   .use(remarkFrontmatter)
-  .use(remarkGfm)
+  // One tilde is what people write for “about”, and strikes nothing through.
+  .use(remarkGfm, { singleTilde: false })
   .use(remarkDirective);
 
 /** The blocks of a document: CommonMark, with GitHub's additions, directives and front matter. */

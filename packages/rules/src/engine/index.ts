@@ -24,7 +24,14 @@ export type {
 } from './answer/shapes';
 export { ruleInWords } from './catalogue/words';
 export { readFacts } from './check/facts';
-export type { CellGiven, FactGiven, FactsGiven, RowGiven } from './check/given';
+export {
+  asWritten,
+  type CellGiven,
+  type FactGiven,
+  type FactsGiven,
+  isRows,
+  type RowGiven,
+} from './check/given';
 export { sayProblem } from './check/messages';
 export { nearest } from './check/near';
 export { InputError, type Problem } from './check/problem';

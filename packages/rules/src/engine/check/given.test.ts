@@ -4,17 +4,31 @@ import * as z from 'zod/mini';
 import { isCell, isRows } from './given';
 
 // zod, a schema library, says what is of these shapes; see https://zod.dev/api.
-const cell = z.union([z.string(), z.object({ lo: z.number(), hi: z.number(), unit: z.string() })]);
+const end = z.nullable(z.number());
+const cell = z.union([
+  z.string(),
+  z.number(),
+  z.object({
+    value: z.number(),
+    unit: z.string(),
+    lo: z.optional(z.never()),
+    hi: z.optional(z.never()),
+  }),
+  z.object({ lo: end, hi: end, unit: z.string(), value: z.optional(z.never()) }),
+]);
 const rows = z.array(z.record(z.string(), cell));
 
-const end = fc.oneof(fc.double(), fc.string(), fc.constant(undefined));
+const anyEnd = fc.oneof(fc.double(), fc.string(), fc.constant(null));
 const anyCell = fc.oneof(
   fc.string(),
   fc.anything(),
-  fc.record({ lo: end, hi: end, unit: fc.oneof(fc.string(), fc.integer()) }, { requiredKeys: [] }),
+  fc.record(
+    { value: anyEnd, lo: anyEnd, hi: anyEnd, unit: fc.oneof(fc.string(), fc.integer()) },
+    { requiredKeys: [] },
+  ),
 );
 
-test('only text, or two numbers with a unit, is a cell', () => {
+test('only text, a number, a number with a unit, or two ends with one, is a cell', () => {
   fc.assert(
     fc.property(anyCell, (given) => {
       expect(isCell(given)).toBe(cell.safeParse(given).success);

@@ -45,7 +45,7 @@ export function sayProblem(problem: Problem): string {
     case 'missing-cell':
       return `${at} is empty; write ${wanted}.`;
     case 'not-plain':
-      return `${at} cannot be read; give ${wanted}.`;
+      return `${at}: ${found} cannot be read; give ${wanted}.`;
     case 'no-value-on':
       return `${at} has no value on ${found}; ${wanted}.`;
     case 'not-a-day':

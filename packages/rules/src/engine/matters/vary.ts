@@ -17,10 +17,13 @@ export type Varied = {
 
 const isRange = ({ lo, hi }: NumberInput): boolean => lo !== hi;
 
-const middle = (cell: NumberInput): NumberInput =>
-  cell.open || !isRange(cell)
-    ? cell
-    : { ...cell, lo: (cell.lo + cell.hi) / 2, hi: (cell.lo + cell.hi) / 2 };
+/** Of a bound, what was said; halfway to what could be at all is nobody's guess. */
+function middle(cell: NumberInput): NumberInput {
+  if (cell.open || !isRange(cell)) return cell;
+  const { lo, hi, bound } = cell;
+  const at = bound === 'least' ? lo : bound === 'most' ? hi : (lo + hi) / 2;
+  return { ...cell, lo: at, hi: at };
+}
 
 /** Every range at its middle; what is unknown stays so. */
 export function atMiddle(inputs: Inputs): Inputs {
@@ -48,7 +51,8 @@ function movedCell(cell: NumberInput, by: number, { unit, least, most }: Bounds)
 }
 
 /** A cell that is known and has a value of its own; defaults that nobody named are not doubted. */
-const isTold = (cell: NumberInput): boolean => !cell.open && cell.status === 'known';
+const isTold = (cell: NumberInput): boolean =>
+  !cell.open && cell.status === 'known' && cell.bound === undefined;
 
 function variedFact(id: string, fact: Fact, input: Input, readFrom: string) {
   const varied: Varied[] = [];

@@ -76,6 +76,7 @@ function ends(input: NumberInput, declared: Range, largest: Largest): [number, n
   const [from, known] = [least ?? 0, largest.get(declared.unit)];
   const top = known === undefined ? (most ?? 0) : Math.min(most ?? 0, 2 * known);
   if (input.open) return [from, top > from ? top : (most ?? 0)];
+  if (input.bound === 'least') return [input.lo, top > input.lo ? top : input.hi];
   return [input.lo, input.hi];
 }
 

@@ -1,5 +1,5 @@
 import { unitOf } from '../../quantity';
-import type { FactsGiven } from '../check/given';
+import { type FactsGiven, isRows } from '../check/given';
 import type { Change } from '../define/changes';
 import type { Inputs, NumberInput } from '../value/values';
 import type { Told } from './shapes';
@@ -53,7 +53,7 @@ export const isPointInput = (input: NumberInput | undefined): input is NumberInp
 
 export function rowNameIn({ given }: Place, fact: string, row: number): string {
   const rows = given[fact];
-  const name = typeof rows === 'object' && !('lo' in rows) ? rows[row]?.label : undefined;
+  const name = isRows(rows) ? rows[row]?.label : undefined;
   return typeof name === 'string' ? name : '';
 }
 

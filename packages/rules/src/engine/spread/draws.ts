@@ -12,7 +12,7 @@ export type Draw = { readonly key: string; readonly told: Drawn; readonly at: Sa
 /** From two even numbers in [0, 1) to a value. */
 type Sampler = (first: number, second: number) => number;
 
-/** `a ± b` was written with a peak at a; everything else with ends is drawn evenly. */
+/** `a ± b` and `about a` were written with a peak at a; all else with ends is drawn evenly. */
 function shapeOf(given: CellGiven | undefined): DrawShape {
   if (typeof given !== 'string') return 'even';
   const read = readQuantity(given);
@@ -34,8 +34,9 @@ function sampler(shape: DrawShape, { lo, hi }: NumberInput, counts: boolean): Sa
   return counts ? (first) => lo + Math.floor(first * (width + 1)) : (first) => lo + width * first;
 }
 
-const isRange = ({ lo, hi, status, open }: NumberInput): boolean =>
-  status === 'known' && !open && lo !== hi;
+/** “At least 800 lb” tells no chances: nothing is drawn of it. */
+const isRange = ({ lo, hi, status, open, bound }: NumberInput): boolean =>
+  status === 'known' && !open && bound === undefined && lo !== hi;
 
 const isRows = (given: FactGiven | undefined): given is readonly RowGiven[] => Array.isArray(given);
 

@@ -1,7 +1,7 @@
 import { rounded } from '../../quantity';
 import type { Ends } from '../answer/shapes';
+import type { Truths, Words } from '../value/lanes';
 import type { Verdict } from './decide';
-import type { Truths, Words } from './lanes';
 import type { Chance, Density, Quantile } from './shapes';
 import { chanceOf, quantilesOf, shares } from './statistics';
 

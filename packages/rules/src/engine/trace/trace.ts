@@ -53,9 +53,11 @@ function factValue(input: Input, unit: string, year: boolean): Sayable {
   if (input.kind === 'rows') return message('rows', { rows: input.rows.length });
   const said = (): Sayable => {
     if (input.kind === 'number') {
-      return input.open
-        ? message('not-known', {})
-        : { ...inUnit(input, unit), unit, style: year ? 'year' : 'exact' };
+      if (input.open) return message('not-known', {});
+      // A bound is said as one: how far the other end could be at all was told by nobody.
+      const lo = input.bound === 'most' ? -Infinity : input.lo;
+      const hi = input.bound === 'least' ? Infinity : input.hi;
+      return { ...inUnit({ lo, hi }, unit), unit, style: year ? 'year' : 'exact' };
     }
     const [only, more] = input.options;
     return only !== undefined && more === undefined ? { option: only } : message('not-known', {});

@@ -42,6 +42,8 @@ export type NumberInput = {
   readonly hi: number;
   readonly status: Status;
   readonly open: boolean;
+  /** “At least” or “at most” was said: the other end is as far away as it can be. */
+  readonly bound?: 'least' | 'most';
 };
 
 export type AmongInput = {
