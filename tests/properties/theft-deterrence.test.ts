@@ -9,14 +9,22 @@ const judge = (facts: FactsGiven) => answerNow(theftDeterrence, { facts, asOf: '
 const places = ['storage-lot', 'driveway', 'street', 'campsite', 'rest-stop'];
 const stays = [1, 30];
 const worths = [10_000, 60_000];
-const held = ['nothing', 'coupler', 'coupler-and-wheel', 'anchored', 'hitched'];
+const held = [
+  'nothing',
+  'coupler',
+  'coupler-and-wheel',
+  'coupler-and-both-wheels',
+  'anchored',
+  'hitched',
+];
+const free = { 'exit.blocked': 'no', 'gas.shutIn': 'no' };
 const noticed = ['nothing', 'listed', 'listed-and-watched', 'tracked'];
 const asked = ['nothing', 'coupler-lock', 'two-devices', 'tracker'];
 const exposures = ['low', 'raised', 'high'];
 
 const stands = (place: string, days: number, worth: number): FactsGiven => ({
   'place.kind': place,
-  'stay.days': `${days} d`,
+  'parked.days': `${days} d`,
   'rig.value': `${worth} USD`,
 });
 const exposureOf = (place: string, days: number, worth: number): number =>
@@ -37,6 +45,7 @@ describe.each(places)('%s', (place) => {
             for (const asks of asked) {
               const { choices, outcome, values } = judge({
                 ...stands(place, days, worth),
+                ...free,
                 'guard.held': hold,
                 'guard.noticed': notice,
                 'policy.asks': asks,
@@ -67,7 +76,9 @@ describe.each(places)('%s', (place) => {
   test('bare and unlisted is well guarded nowhere', () => {
     const bare = { 'guard.held': 'nothing', 'guard.noticed': 'nothing' };
     for (const days of stays) {
-      expect(judge({ ...stands(place, days, 10_000), ...bare }).outcome).toBe('guard-it-better');
+      expect(judge({ ...stands(place, days, 10_000), ...free, ...bare }).outcome).toBe(
+        'guard-it-better',
+      );
     }
   });
 });
@@ -118,8 +129,51 @@ test('more reports a day never make a tracker last longer', () => {
 });
 
 test('an unknown place leaves open what it would have to be held by, and is never well guarded', () => {
-  const facts = { 'place.kind': 'unknown', 'stay.days': '30 d', 'guard.held': 'coupler' };
+  const facts = { 'place.kind': 'unknown', 'parked.days': '30 d', 'guard.held': 'coupler' };
   const { choices, outcome } = judge({ ...facts, 'rig.value': '60,000 USD' });
   expect(choices['theft.exposure']?.among.length).toBeGreaterThan(1);
   expect(outcome).not.toBe('well-guarded');
+});
+
+test('no measure is called for that cannot be had where it stands', () => {
+  const chosen = (place: string, item: string) =>
+    judge({ ...stands(place, 30, 60_000) })
+      .selections.flatMap(({ items }) => items)
+      .find(({ id }) => id === item)?.chosen;
+  for (const place of ['street', 'campsite', 'rest-stop']) {
+    expect(chosen(place, 'anchor')).toBe('no');
+    expect(chosen(place, 'light')).toBe('no');
+  }
+  expect(chosen('street', 'secondWheel')).toBe('yes');
+  expect(chosen('storage-lot', 'alarm')).toBe('no');
+  expect(chosen('storage-lot', 'anchor')).toBe('yes');
+});
+
+test('nobody asked about ways out or the gas locker: a proviso, never a clean answer', () => {
+  const well = { 'guard.held': 'anchored', 'guard.noticed': 'tracked' };
+  for (const place of places) {
+    expect(judge({ ...stands(place, 30, 60_000), ...well }).outcome).toBe('may-stand-so-if');
+    const clean = judge({ ...stands(place, 30, 60_000), ...well, ...free }).outcome;
+    expect(['well-guarded', 'guard-it-better']).toContain(clean);
+  }
+});
+
+test('the gap between loan and value stands in the sentence, whatever else is to be said', () => {
+  const worth = fc.integer({ min: 5, max: 60 }).map((thousands) => thousands * 1000);
+  const over = fc.integer({ min: 1, max: 20 }).map((thousands) => thousands * 1000);
+  fc.assert(
+    fc.property(worth, over, fc.constantFrom(...places), (value, more, place) => {
+      const facts = {
+        ...stands(place, 30, value),
+        'guard.held': 'nothing',
+        'guard.noticed': 'nothing',
+        'policy.asks': 'two-devices',
+        'loan.owed': `${value + more} USD`,
+      };
+      const gap = more.toLocaleString('en-US');
+      expect(judge(facts).sentence).toContain(gap);
+      expect(judge({ ...facts, 'policy.basis': 'actual' }).sentence).toContain(gap);
+    }),
+    { numRuns: 30, seed },
+  );
 });

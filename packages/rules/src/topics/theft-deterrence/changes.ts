@@ -28,7 +28,25 @@ export const changes: readonly Change[] = [
     3,
   ),
   set('guard.held', 'coupler-and-wheel', 'Fit a coupler lock and a wheel lock.', 4),
-  set('guard.held', 'anchored', 'Chain it to a ground anchor besides.', 5),
+  set(
+    'guard.held',
+    'coupler-and-both-wheels',
+    'Fit a lock to a wheel on the other side as well.',
+    5,
+  ),
+  {
+    ...set('guard.held', 'anchored', 'Chain it to a ground anchor besides.', 5),
+    onlyIf: { fact: 'place.kind', is: 'driveway' },
+  },
+  {
+    ...set(
+      'guard.held',
+      'anchored',
+      'Chain it to a ground anchor besides, if the lot allows one.',
+      5,
+    ),
+    onlyIf: { fact: 'place.kind', is: 'storage-lot' },
+  },
   set('guard.noticed', 'tracked', 'Hide a tracker in it.', 5),
   {
     kind: 'less',

@@ -2,8 +2,6 @@ import { part } from '../../engine/define/topic';
 import { custom, manual } from '../../trade/bibliography/common';
 import { chains } from '../../trade/bibliography/theft-deterrence';
 
-const yes = (fact: string) => ({ all: [{ fact, operator: 'equal', value: 'yes' } as const] });
-
 /** Where guarding hurts someone; none of it is milder than stop. */
 export const dangers = part({
   facts: {
@@ -18,58 +16,102 @@ export const dangers = part({
     'chains.replaced': {
       kind: 'yes-no',
       label: 'A lock stands in for safety chain, latch pin or breakaway cable',
+      noun: 'whether a lock stands in for a safety chain',
       ask: 'On the road, does a lock or lock chain do the work of safety chains, pin or cable?',
       where: 'at the coupler, hitched',
     },
     'lock.onTheRoad': {
       kind: 'yes-no',
       label: 'A wheel or coupler lock stays on while it is moved',
+      noun: 'whether a lock stays on while it is moved',
       ask: 'Does any wheel or coupler lock stay on while the trailer is moved?',
       where: 'told by the owner',
     },
     'gas.shutIn': {
       kind: 'yes-no',
       label: 'A cover or lock shuts the gas locker’s vents or valves',
+      noun: 'whether the gas locker is shut in',
       ask: 'Does a cover or lock close the vents of the gas locker, or keep a hand from the valves?',
       where: 'at the gas locker',
     },
     'trap.set': {
       kind: 'yes-no',
       label: 'Something is set to hurt a thief',
+      noun: 'whether something is set to hurt a thief',
       ask: 'Is anything meant to hurt whoever breaks in?',
       where: 'told by the owner',
     },
     'thief.followed': {
       kind: 'yes-no',
       label: 'The owner means to fetch it back',
+      noun: 'whether somebody would follow it',
       ask: 'If the tracker moves: will anyone drive after it?',
       where: 'told by the owner',
+    },
+  },
+  formulas: {
+    'exit.isAsked': {
+      label: 'Whether a way out is blocked is asked',
+      unit: 'yes-no',
+      is: 'given(exit.blocked) || (given(place.kind) && place.isSleptIn)',
+      source: manual,
+    },
+    'exit.isToldOpen': {
+      label: 'Somebody was asked about the ways out and does not know',
+      unit: 'yes-no',
+      is: 'given(exit.blocked) && !known(exit.blocked)',
+      source: manual,
+    },
+    'gas.isAsked': {
+      label: 'Whether the gas locker is shut in is asked',
+      unit: 'yes-no',
+      is: 'given(gas.shutIn) || (given(place.kind) && exposed.some)',
+      source: manual,
+    },
+    'gas.isToldOpen': {
+      label: 'Somebody was asked about the gas locker and does not know',
+      unit: 'yes-no',
+      is: 'given(gas.shutIn) && !known(gas.shutIn)',
+      source: manual,
     },
   },
   findings: {
     'exit-blocked': {
       label: 'Ways out',
-      askedBy: ['exit.blocked'],
+      first: true,
       stop: {
-        when: yes('exit.blocked'),
-        wrong: 'Take it off before anyone sleeps in it, a way out is blocked.',
-        do: 'In a fire there are seconds, without light and without keys. Every door and escape window opens from inside.',
+        when: "exit.isAsked && exit.blocked == 'yes'",
+        wrong: 'Take it off before anyone sleeps in it: a way out is blocked.',
+        because: 'In a fire there are seconds, without light and without keys.',
+        do: 'Every door and escape window opens from inside, without a key.',
+        proviso: 'every door and escape window opens from inside without a key',
       },
-      otherwise: 'Every way out opens from inside.',
-      open: { wrong: 'Try every door and escape window from inside before anyone sleeps in it.' },
+      stopOpen: 'if',
+      unknown: {
+        when: "exit.isToldOpen && exit.blocked == 'yes'",
+        wrong: 'Whether a way out is blocked comes first.',
+      },
+      otherwise: 'Every way out opens from inside, or nobody sleeps in it there.',
+      open: {
+        wrong: 'Whether every way out opens from inside is not told.',
+        do: 'Try every door and escape window from inside before anyone sleeps in it.',
+      },
       source: manual,
     },
     'chains-replaced': {
       label: 'Safety chains',
       askedBy: ['chains.replaced'],
       stop: {
-        when: yes('chains.replaced'),
-        wrong: 'Do not tow so, a lock is no safety chain.',
-        do: 'Chains, latch with its pin and breakaway cable are each rated for the trailer, and each is called for beside any lock.',
+        when: "chains.replaced == 'yes'",
+        wrong: 'Do not tow so: a lock is no safety chain.',
+        because:
+          'Chains, latch with its pin and breakaway cable are each rated for the trailer, and each is called for beside any lock.',
+        do: 'Put each back in its place.',
       },
       otherwise: 'Chains, latch and cable are as they should be, beside any lock.',
       open: {
-        wrong: 'Do not tow before chains, latch pin and breakaway cable are seen in their places.',
+        wrong: 'Whether chains, latch pin and breakaway cable are in their places is not known.',
+        do: 'Do not tow before they are seen there.',
       },
       source: chains,
     },
@@ -77,50 +119,69 @@ export const dangers = part({
       label: 'Locks off before it moves',
       askedBy: ['lock.onTheRoad'],
       stop: {
-        when: yes('lock.onTheRoad'),
+        when: "lock.onTheRoad == 'yes'",
         wrong: 'Do not move it with a lock on.',
-        do: 'A wheel lock tears brake, tire and fender, and a coupler lock may keep the latch from closing. Walk around it first.',
+        because:
+          'A wheel lock tears brake, tire and fender, and a coupler lock may keep the latch from closing.',
+        do: 'Walk around it first, and take every lock off.',
       },
       otherwise: 'Locks come off before it moves.',
-      open: { wrong: 'Walk around it before it moves, and take every lock off.' },
+      open: {
+        wrong: 'Whether a lock is still on is not known.',
+        do: 'Walk around it before it moves, and take every lock off.',
+      },
       source: manual,
     },
     'gas-shut-in': {
       label: 'Gas locker',
-      askedBy: ['gas.shutIn'],
       stop: {
-        when: yes('gas.shutIn'),
+        when: "gas.isAsked && gas.shutIn == 'yes'",
         wrong: 'Open the gas locker’s vents and free its valves now.',
-        do: 'Gas that leaks must fall out below, and a hand must reach the valve without a key.',
+        because:
+          'Gas that leaks must fall out below, and a hand must reach the valve without a key.',
+        proviso: 'the gas locker’s vents stay open and its valves within reach',
       },
-      otherwise: 'The gas locker’s vents are open and its valves within reach.',
-      open: { wrong: 'See that the gas locker’s vents are open and its valves within reach.' },
+      stopOpen: 'if',
+      unknown: {
+        when: "gas.isToldOpen && gas.shutIn == 'yes'",
+        wrong: 'Whether the gas locker is shut in comes first.',
+      },
+      otherwise:
+        'The gas locker’s vents are open and its valves within reach, or no lock was told of.',
+      open: {
+        wrong: 'Whether the gas locker’s vents are open is not told.',
+        do: 'See that they are, and that a hand reaches the valves.',
+      },
       source: manual,
     },
     trap: {
       label: 'Traps',
       askedBy: ['trap.set'],
       stop: {
-        when: yes('trap.set'),
-        wrong: 'Take it away, nothing may be set to hurt anyone.',
-        do: 'It hits children, firefighters and owners, and is a crime in most places.',
+        when: "trap.set == 'yes'",
+        wrong: 'Take it away: nothing may be set to hurt anyone.',
+        because: 'It hits children, firefighters and owners, and is a crime in most places.',
       },
       otherwise: 'Nothing is set to hurt anyone.',
-      open: { wrong: 'Nothing may be set to hurt anyone.', do: 'Look before you open it.' },
+      open: {
+        wrong: 'Something may be set to hurt whoever opens it.',
+        do: 'Have it looked at, and taken away.',
+      },
       source: custom,
     },
     following: {
       label: 'Following',
       askedBy: ['thief.followed'],
       stop: {
-        when: yes('thief.followed'),
+        when: "thief.followed == 'yes'",
         wrong: 'Do not follow it and do not fetch it back.',
-        do: 'Give police the numbers and where the tracker shows it, and stay away. A trailer is money.',
+        because: 'A trailer is money; whoever took it may not want to be seen.',
+        do: 'Give police the numbers and where the tracker shows it, and stay away.',
       },
       otherwise: 'Police are told, nobody follows.',
       open: {
-        wrong: 'Agree before that nobody follows.',
-        do: 'Police are told, with the numbers.',
+        wrong: 'Whether somebody would follow it is not known.',
+        do: 'Agree now that nobody does: police are told, with the numbers.',
       },
       source: custom,
     },

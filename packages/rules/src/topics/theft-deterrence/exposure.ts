@@ -2,6 +2,7 @@ import type { Decision } from '../../engine/define/shapes';
 import { part } from '../../engine/define/topic';
 import { custom } from '../../trade/bibliography/common';
 import { exposed } from '../../trade/bibliography/theft-deterrence';
+import { policy } from '../../trade/papers/policy';
 
 /**
  * How much it is exposed.
@@ -16,7 +17,7 @@ import { exposed } from '../../trade/bibliography/theft-deterrence';
 const exposureTable: Decision = {
   label: 'How much it is exposed',
   hit: 'unique',
-  on: ['place.kind', 'stay.isLong', 'worth.isMuch'],
+  on: ['place.kind', 'parked.isLong', 'worth.isMuch'],
   rows: [
     { when: [['driveway', 'campsite'], 'no', 'no'], gives: 'low' },
     { when: [['driveway', 'campsite'], 'no', 'yes'], gives: 'raised' },
@@ -31,7 +32,10 @@ const exposureTable: Decision = {
   results: {
     low: { label: 'little', says: 'It is little exposed: what opens is locked, and it is held.' },
     raised: { label: 'raised', says: 'It is exposed: two things to hold it, and someone to look.' },
-    high: { label: 'much', says: 'It is much exposed: held to the ground, and found again.' },
+    high: {
+      label: 'much',
+      says: 'It is much exposed: held as fast as the place allows, and found again.',
+    },
   },
   source: exposed,
 };
@@ -42,34 +46,26 @@ export const exposure = part({
     'place.kind': {
       kind: 'choice',
       label: 'Where it stands',
-      noun: 'the place',
+      noun: 'where it stands',
       options: ['storage-lot', 'driveway', 'street', 'campsite', 'rest-stop'],
       ask: 'Where does it stand: a storage lot, a driveway, the street, a campsite, a rest stop?',
       where: 'told by the owner',
     },
-    'stay.days': {
+    'parked.days': {
       kind: 'quantity',
       label: 'How long it stands there unwatched',
-      noun: 'the time it stands there',
+      noun: 'how long it stands there',
       unit: 'd',
       least: 0,
       most: 1000,
       ask: 'For how long does it stand there without anyone of yours looking?',
       where: 'told by the owner',
     },
-    'rig.value': {
-      kind: 'quantity',
-      label: 'What the trailer is worth today',
-      noun: 'what it is worth today',
-      unit: 'USD',
-      least: 0,
-      most: 1_000_000,
-      ask: 'What would a like trailer cost today?',
-      where: 'offers of like trailers, of the same year and state',
-    },
+    'rig.value': policy.facts['rig.value'],
     'contents.value': {
       kind: 'quantity',
       label: 'What is in it and on it',
+      noun: 'what stays in it',
       unit: 'USD',
       least: 0,
       most: 500_000,
@@ -87,7 +83,7 @@ export const exposure = part({
     },
   },
   parameters: {
-    'stay.long': {
+    'parked.long': {
       label: 'From more than so long on it stands long',
       unit: 'd',
       values: [{ from: '2020-01-01', value: 7 }],
@@ -109,10 +105,10 @@ export const exposure = part({
       is: 'rig.value + contents.value',
       source: exposed,
     },
-    'stay.isLong': {
+    'parked.isLong': {
       label: 'It stands long',
       unit: 'yes-no',
-      is: 'stay.days > stay.long',
+      is: 'parked.days > parked.long',
       source: exposed,
     },
     'worth.isMuch': {
@@ -149,6 +145,54 @@ export const exposure = part({
       label: 'It is much exposed and stands unhitched',
       unit: 'yes-no',
       is: 'exposed.much && exposed.unhitched',
+      source: exposed,
+    },
+    'place.takesAnchor': {
+      label: 'The ground there takes an anchor, and it is allowed',
+      unit: 'yes-no',
+      is: "place.kind == 'driveway' || place.kind == 'storage-lot'",
+      source: exposed,
+    },
+    'place.isHeard': {
+      label: 'Somebody hears an alarm there',
+      unit: 'yes-no',
+      is: "place.kind != 'storage-lot' && exposed.some",
+      source: exposed,
+    },
+    'place.isLit': {
+      label: 'It is one’s own ground, and exposed',
+      unit: 'yes-no',
+      is: "place.kind == 'driveway' && exposed.some",
+      source: exposed,
+    },
+    'place.isWatched': {
+      label: 'Somebody can look by, and it is exposed',
+      unit: 'yes-no',
+      is: "place.kind != 'rest-stop' && exposed.some",
+      source: exposed,
+    },
+    'place.isSleptIn': {
+      label: 'People may sleep in it there',
+      unit: 'yes-no',
+      is: "place.kind == 'driveway' || place.kind == 'campsite' || place.kind == 'rest-stop'",
+      source: exposed,
+    },
+    'exposed.anchored': {
+      label: 'It is much exposed, unhitched, and can be anchored',
+      unit: 'yes-no',
+      is: 'exposed.muchUnhitched && place.takesAnchor',
+      source: exposed,
+    },
+    'exposed.unanchored': {
+      label: 'It is much exposed, unhitched, and cannot be anchored',
+      unit: 'yes-no',
+      is: 'exposed.muchUnhitched && !place.takesAnchor',
+      source: exposed,
+    },
+    'assumed.contents': {
+      label: 'Nobody said what is in it',
+      unit: 'yes-no',
+      is: 'given(rig.value) && !given(contents.value)',
       source: exposed,
     },
     'assumed.unhitched': {

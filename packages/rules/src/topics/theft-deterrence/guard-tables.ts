@@ -6,14 +6,30 @@ import { layers } from '../../trade/bibliography/theft-deterrence';
 export const holdTable: Decision = {
   label: 'What holds it',
   hit: 'unique',
-  on: ['theft.exposure', 'guard.held'],
+  on: ['theft.exposure', 'place.takesAnchor', 'guard.held'],
   rows: [
-    { when: ['-', 'nothing'], gives: 'bare' },
-    { when: ['low', ['coupler', 'coupler-and-wheel', 'anchored', 'hitched']], gives: 'enough' },
-    { when: ['raised', 'coupler'], gives: 'half' },
-    { when: ['raised', ['coupler-and-wheel', 'anchored', 'hitched']], gives: 'enough' },
-    { when: ['high', ['coupler', 'coupler-and-wheel', 'hitched']], gives: 'half' },
-    { when: ['high', 'anchored'], gives: 'enough' },
+    { when: ['-', '-', 'nothing'], gives: 'bare' },
+    {
+      when: [
+        'low',
+        '-',
+        ['coupler', 'coupler-and-wheel', 'coupler-and-both-wheels', 'anchored', 'hitched'],
+      ],
+      gives: 'enough',
+    },
+    { when: ['raised', '-', 'coupler'], gives: 'half' },
+    {
+      when: [
+        'raised',
+        '-',
+        ['coupler-and-wheel', 'coupler-and-both-wheels', 'anchored', 'hitched'],
+      ],
+      gives: 'enough',
+    },
+    { when: ['high', '-', ['coupler', 'coupler-and-wheel', 'hitched']], gives: 'half' },
+    { when: ['high', 'yes', 'coupler-and-both-wheels'], gives: 'half' },
+    { when: ['high', 'no', 'coupler-and-both-wheels'], gives: 'enough' },
+    { when: ['high', '-', 'anchored'], gives: 'enough' },
   ],
   results: {
     enough: {
@@ -24,12 +40,15 @@ export const holdTable: Decision = {
     half: {
       label: 'half of it',
       level: 'care',
-      says: 'What holds it is half of what is called for here: a second thing, at another place of the trailer, costs a thief twice the time.',
+      says: 'What holds it is half of what is called for here.',
+      because: 'A second thing, at another place of the trailer, costs a thief twice the time.',
     },
     bare: {
       label: 'nothing',
       level: 'care',
-      says: 'Nothing holds it: anyone with a ball and two minutes takes it away. A coupler lock is the least.',
+      says: 'Nothing holds it.',
+      because: 'Anyone with a ball and two minutes takes it away.',
+      do: 'Fit a coupler lock at the least.',
     },
   },
   source: layers,
@@ -57,12 +76,15 @@ export const noticeTable: Decision = {
     thin: {
       label: 'thin',
       level: 'care',
-      says: 'It would be described, and missed too late: someone who looks by, and where it is much exposed a tracker.',
+      says: 'It would be described, and missed too late.',
+      do: 'Have someone look by, and where it is much exposed hide a tracker in it.',
     },
     blind: {
       label: 'blind',
       level: 'care',
-      says: 'Nobody would know when it went, nor its numbers: write down numbers and marks, photograph it, and keep the list at home. That costs nothing.',
+      says: 'Nobody would know when it went, nor its numbers.',
+      because: 'Without them neither police nor insurer can do much.',
+      do: 'Write down numbers and marks, photograph it, and keep the list at home. That costs nothing.',
     },
   },
   source: layers,
@@ -76,11 +98,18 @@ export const insurerTable: Decision = {
   rows: [
     { when: ['nothing', '-', '-'], gives: 'met' },
     {
-      when: ['coupler-lock', ['coupler', 'coupler-and-wheel', 'anchored'], '-'],
+      when: [
+        'coupler-lock',
+        ['coupler', 'coupler-and-wheel', 'coupler-and-both-wheels', 'anchored'],
+        '-',
+      ],
       gives: 'met',
     },
     { when: ['coupler-lock', 'nothing', '-'], gives: 'not-met' },
-    { when: ['two-devices', ['coupler-and-wheel', 'anchored'], '-'], gives: 'met' },
+    {
+      when: ['two-devices', ['coupler-and-wheel', 'coupler-and-both-wheels', 'anchored'], '-'],
+      gives: 'met',
+    },
     { when: ['two-devices', ['nothing', 'coupler'], '-'], gives: 'not-met' },
     { when: [['coupler-lock', 'two-devices'], 'hitched', '-'], gives: 'ask' },
     { when: ['tracker', '-', 'tracked'], gives: 'met' },
@@ -95,12 +124,14 @@ export const insurerTable: Decision = {
     ask: {
       label: 'ask',
       level: 'care',
-      says: 'The policy asks for a lock and the trailer stays hitched: ask in writing whether locked pins count.',
+      says: 'The policy asks for a lock, and the trailer stays hitched.',
+      do: 'Ask in writing whether locked pins count.',
     },
     'not-met': {
       label: 'not met',
       level: 'care',
-      says: 'The insurer asks for what is not there, and may pay nothing: fit it, and keep the receipt.',
+      says: 'The insurer asks for what is not there, and may pay nothing.',
+      do: 'Fit it, and keep the receipt.',
     },
   },
   source: insurers,

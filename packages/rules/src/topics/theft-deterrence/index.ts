@@ -1,10 +1,13 @@
 import { defineTopic, gather } from '../../engine/define/topic';
 import { custom, insurers, manual } from '../../trade/bibliography/common';
 import { chains, exposed, layers } from '../../trade/bibliography/theft-deterrence';
+import { askings } from './askings';
+import { called } from './called';
 import { changes } from './changes';
 import { dangers } from './dangers';
 import { exposure } from './exposure';
 import { guard } from './guard';
+import { how } from './how';
 import { insured } from './insured';
 import { measures } from './measures';
 import { tracker } from './tracker';
@@ -14,7 +17,7 @@ const parts = [exposure, measures, guard, insured, tracker, dangers] as const;
 /** How is it guarded where it stands, and what if it goes nevertheless? */
 export const theftDeterrence = defineTopic({
   id: 'theft-deterrence',
-  version: '1.0.0',
+  version: '2.0.0',
   title: 'Theft deterrence',
   question: 'How is the trailer guarded where it stands, and what is paid if it goes nevertheless?',
   facts: gather('facts', parts),
@@ -27,11 +30,7 @@ export const theftDeterrence = defineTopic({
   findings: gather('findings', parts),
   outcomes: {
     ok: { id: 'well-guarded', words: 'well guarded', sentence: 'It is guarded as it should be.' },
-    if: {
-      id: 'well-guarded-if',
-      words: 'well guarded if',
-      sentence: 'It is guarded as it should be',
-    },
+    if: { id: 'may-stand-so-if', words: 'may stand so if', sentence: 'It may stand so' },
     care: {
       id: 'guard-it-better',
       words: 'guard it better',
@@ -41,12 +40,26 @@ export const theftDeterrence = defineTopic({
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },
   apart: {},
+  tells: [
+    {
+      of: 'loan.gap',
+      says: 'Stolen, {of} would still be owed after the policy has paid.',
+      when: 'loan.hasGap',
+    },
+    {
+      of: 'loan.overValue',
+      says: 'More is owed than it is worth, by {of}; a policy that pays the value of the day leaves that.',
+      when: 'loan.isOverValue',
+    },
+  ],
   headline: [
+    'theft.exposure',
     'worth.all',
     'measures.cost',
     'policy.pays',
     'policy.shortfall',
     'loan.gap',
+    'loan.overValue',
     'tracker.average',
     'tracker.lasts',
   ],
@@ -56,8 +69,22 @@ export const theftDeterrence = defineTopic({
       says: 'It stands unhitched.',
       source: exposed,
     },
+    {
+      when: 'assumed.contents',
+      says: 'Nothing of worth stays in it.',
+      source: exposed,
+    },
+    {
+      when: 'assumed.deductible',
+      says: 'No deductible is counted; it would widen the gap.',
+      source: insurers,
+    },
   ],
   changes,
+  askings,
+  how,
+  called,
+  renamed: { 'stay.days': 'parked.days' },
   cautions: [
     {
       says: 'A lock only delays; who wants it badly enough takes it. So the list, the policy, and someone who looks.',

@@ -1,6 +1,7 @@
 import { part } from '../../engine/define/topic';
-import { custom, insurers } from '../../trade/bibliography/common';
+import { insurers } from '../../trade/bibliography/common';
 import { money } from '../../trade/bibliography/theft-deterrence';
+import { policy } from '../../trade/papers/policy';
 
 /**
  * What would be paid, against what is owed.
@@ -14,6 +15,7 @@ export const insured = part({
     'policy.basis': {
       kind: 'choice',
       label: 'What the policy pays',
+      noun: 'what the policy pays',
       options: ['agreed', 'actual', 'nothing'],
       ask: 'Does the policy pay an agreed value, what it is worth on the day, or nothing for theft?',
       where: 'declarations page: agreed value, actual cash value, liability only',
@@ -22,6 +24,7 @@ export const insured = part({
     'policy.agreedValue': {
       kind: 'quantity',
       label: 'Agreed value',
+      noun: 'the agreed value',
       unit: 'USD',
       least: 0,
       most: 1_000_000,
@@ -29,17 +32,7 @@ export const insured = part({
       ask: 'What value is agreed?',
       where: 'declarations page',
     },
-    'policy.deductible': {
-      kind: 'quantity',
-      label: 'Deductible',
-      unit: 'USD',
-      least: 0,
-      most: 50_000,
-      exact: true,
-      ask: 'How high is the deductible for theft?',
-      where: 'declarations page',
-      silent: { value: 0, says: 'No deductible is counted.', source: custom, quiet: true },
-    },
+    'policy.deductible': policy.facts['policy.deductible'],
     'loan.owed': {
       kind: 'quantity',
       label: 'Owed on the loan',
@@ -52,11 +45,42 @@ export const insured = part({
     },
   },
   formulas: {
+    'deductible.counted': {
+      label: 'Deductible that is counted',
+      unit: 'USD',
+      is: 'choose(given(policy.deductible), policy.deductible, 0)',
+      source: insurers,
+    },
+    'assumed.deductible': {
+      label: 'No deductible was told',
+      unit: 'yes-no',
+      is: '(given(policy.basis) || given(loan.owed)) && !given(policy.deductible)',
+      source: insurers,
+    },
+    'loan.overValue': {
+      label: 'Owed, over what the trailer is worth',
+      noun: 'what is owed over its worth',
+      unit: 'USD',
+      is: 'max(0, loan.owed - rig.value)',
+      source: money,
+    },
+    'loan.isOverValue': {
+      label: 'More is owed than it is worth, and the policy was not told',
+      unit: 'yes-no',
+      is: 'given(loan.owed) && loan.owed > rig.value && !given(policy.basis)',
+      source: money,
+    },
+    'loan.hasGap': {
+      label: 'More is owed than would be paid',
+      unit: 'yes-no',
+      is: 'given(loan.owed) && given(policy.basis) && loan.owed > policy.pays',
+      source: money,
+    },
     'policy.pays': {
       label: 'What the policy would pay',
       noun: 'what the policy would pay',
       unit: 'USD',
-      is: "choose(policy.basis == 'nothing', 0, max(0, choose(policy.basis == 'agreed', policy.agreedValue, rig.value) - policy.deductible))",
+      is: "choose(policy.basis == 'nothing', 0, max(0, choose(policy.basis == 'agreed', policy.agreedValue, rig.value) - deductible.counted))",
       source: insurers,
     },
     'loan.gap': {
@@ -83,42 +107,51 @@ export const insured = part({
       label: 'Loan against the policy',
       askedBy: ['loan.owed'],
       care: {
-        when: {
-          all: [{ fact: 'loan.owed', operator: 'greaterThan', value: { fact: 'policy.pays' } }],
-        },
-        wrong: 'More is owed than would be paid.',
-        do: 'Stolen, it would be gone and still to be paid off. Ask lender and insurer for a cover of that gap.',
+        when: 'loan.owed > policy.pays',
+        wrong:
+          'Stolen, {loan.gap} would still be owed: {loan.owed} is owed, and the policy would pay {policy.pays}.',
+        because: 'It would be gone and still to be paid off.',
+        do: 'Ask lender and insurer for a cover of that gap.',
       },
       otherwise: 'What would be paid covers the loan.',
-      open: { wrong: 'More may be owed than would be paid.', do: 'Find out what the policy pays.' },
+      open: {
+        wrong: 'Whether the policy would pay what is owed is not known.',
+        do: 'Read on the declarations page whether the policy pays for theft, and by what value.',
+      },
       source: money,
     },
     'agreed-short': {
       label: 'Agreed value',
       askedBy: ['policy.agreedValue'],
       care: {
-        when: {
-          all: [
-            { fact: 'policy.agreedCounts', operator: 'lessThan', value: { fact: 'rig.value' } },
-          ],
-        },
-        wrong: 'The agreed value is below what a like trailer costs today.',
+        when: 'policy.agreedCounts < rig.value',
+        wrong:
+          'The agreed value of {policy.agreedValue} is below the {rig.value} that a like trailer costs today.',
+        because: 'With the deductible {policy.shortfall} would be missing for the next one.',
         do: 'Have it agreed anew.',
       },
       otherwise: 'The agreed value reaches what a like trailer costs.',
-      open: { wrong: 'The agreed value may be below what a like trailer costs today.' },
+      open: {
+        wrong: 'The agreed value may be below what a like trailer costs today.',
+        do: 'Look up offers of like trailers.',
+      },
       source: insurers,
     },
     'not-insured': {
       label: 'Insured against theft',
       askedBy: ['policy.basis'],
       care: {
-        when: { all: [{ fact: 'policy.basis', operator: 'equal', value: 'nothing' }] },
+        when: "policy.basis == 'nothing'",
         wrong: 'Theft is not insured.',
-        do: 'The vehicle’s policy pays for what a trailer does to others, not for the trailer.',
+        because:
+          'The vehicle’s policy pays for what a trailer does to others, not for the trailer.',
+        do: 'Ask for a policy of its own, with theft in it.',
       },
       otherwise: 'Theft is insured.',
-      open: { wrong: 'Look in the policy whether theft is insured at all.' },
+      open: {
+        wrong: 'Whether theft is insured at all is not known.',
+        do: 'Look on the declarations page.',
+      },
       source: insurers,
     },
   },

@@ -72,11 +72,10 @@ export const tracker = part({
       label: 'Battery of the tracker',
       askedBy: ['tracker.battery'],
       care: {
-        when: {
-          all: [{ fact: 'tracker.lasts', operator: 'lessThan', value: { fact: 'stay.days' } }],
-        },
-        wrong: 'The tracker is empty before anyone comes back.',
-        do: 'Fewer reports a day, a larger battery, or someone who charges it.',
+        when: 'tracker.lasts < parked.days',
+        wrong:
+          'The tracker is empty after {tracker.lasts}, and nobody comes back before {parked.days}.',
+        do: 'Let it report less often, give it a larger battery, or have someone charge it.',
       },
       otherwise: 'The tracker lasts until someone comes back.',
       open: {

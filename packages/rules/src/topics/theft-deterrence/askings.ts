@@ -1,0 +1,35 @@
+import type { Asking } from '../../engine/define/shapes';
+
+const list = ['holding', 'noticing', 'locks', 'hiding'];
+
+/** What people ask about theft; the measures are the answer wherever it stands. */
+export const askings = {
+  gap: {
+    label: 'What is paid, and what would still be owed?',
+    results: ['loan.gap', 'policy.pays', 'policy.shortfall', 'finding.loan-gap'],
+    impliedBy: ['loan.owed', 'policy.basis', 'policy.agreedValue'],
+    says: 'The policy would pay {policy.pays}, and {loan.gap} would still be owed.',
+  },
+  tracker: {
+    label: 'How long does a tracker last?',
+    results: ['tracker.lasts', 'tracker.average', 'finding.tracker-lasts'],
+    impliedBy: ['tracker.battery', 'tracker.reports'],
+    says: 'The tracker lasts {tracker.lasts}.',
+  },
+  insurer: {
+    label: 'Is what the insurer asks there?',
+    results: ['policy.met', 'finding.insurer'],
+    impliedBy: ['policy.asks'],
+    says: 'What the insurer asks: {policy.met}.',
+  },
+  measures: {
+    label: 'How do I keep it from being stolen?',
+    results: [...list, 'measures.cost', 'theft.exposure'],
+    impliedBy: ['place.kind', 'parked.days', 'guard.held', 'guard.noticed'],
+  },
+  enough: {
+    label: 'Is what holds it enough?',
+    results: ['guard.hold', 'guard.notice', ...list],
+    says: 'What holds it: {guard.hold}.',
+  },
+} satisfies Record<string, Asking>;
