@@ -104,7 +104,7 @@ test('higher up a generator never gives more', () => {
         judge({
           'supply.outlet': 'generator',
           'generator.power': '3,000 W',
-          'trip.altitude': `${altitude} ft`,
+          'generator.altitude': `${altitude} ft`,
         }).values['generator.available']?.lo ?? -1;
       expect(gives(Math.max(a, b))).toBeLessThanOrEqual(gives(Math.min(a, b)));
     }),

@@ -116,7 +116,7 @@ test.each([
   const share = valuesOf({
     'supply.outlet': 'generator',
     'generator.power': '2,000 W',
-    'trip.altitude': `${feet} ft`,
+    'generator.altitude': `${feet} ft`,
   })['generator.share'].lo;
   expect(share).toBeCloseTo(1 - (0.035 * feet) / 1000, 9);
   expect(Math.abs(share / density - 1)).toBeLessThan(1 / 8);

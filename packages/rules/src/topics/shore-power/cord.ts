@@ -1,6 +1,7 @@
 import { part } from '../../engine/define/topic';
+import { wire } from '../../trade/battery/wire';
 import { custom, house, wireTable } from '../../trade/bibliography/common';
-import { circuits, cordTable, dropAdvice } from '../../trade/bibliography/power';
+import { circuits, cordBehind, cordTable, dropAdvice } from '../../trade/bibliography/power';
 
 /**
  * The extension cord: what it carries, and what it loses there and back. With two legs the neutral
@@ -42,12 +43,30 @@ export const cord = part({
     },
   },
   parameters: {
-    'drop.most': {
+    'cord.dropMost': {
       label: 'Largest voltage drop of the cord, of 120 V',
       unit: '%',
       values: [{ from: '2020-01-01', value: 5 }],
       range: [3, 8],
       source: house,
+    },
+    'generator.smallOutlet': {
+      label: 'Smallest breaker of a generator’s outlet',
+      unit: 'A',
+      values: [{ from: '2020-01-01', value: 15 }],
+      source: cordBehind,
+    },
+    'generator.largeOutlet': {
+      label: 'Largest breaker of a generator’s outlet',
+      unit: 'A',
+      values: [{ from: '2020-01-01', value: 50 }],
+      source: cordBehind,
+    },
+    'cord.listedMost': {
+      label: 'Largest breaker behind which a listed set carries less than the breaker',
+      unit: 'A',
+      values: [{ from: '2020-01-01', value: 20 }],
+      source: cordBehind,
     },
     'margin.drop': {
       label: 'Part of it that is kept free, so that care begins at 3 %',
@@ -57,11 +76,12 @@ export const cord = part({
     },
   },
   wordTables: {
-    copper: {
-      label: 'Resistance of copper wire, hot',
-      valueUnit: 'mΩ/ft',
-      values: { '16': 4.99, '14': 3.07, '12': 1.93, '10': 1.21, '8': 0.764, '6': 0.491 },
-      source: wireTable,
+    copper: wire.wordTables.copper,
+    cordBreaker: {
+      label: 'Largest breaker that a cord of this gauge may stand behind',
+      valueUnit: 'A',
+      values: { '16': 20, '14': 20, '12': 20, '10': 30, '8': 40, '6': 50 },
+      source: cordBehind,
     },
     cordAmps: {
       label: 'What a flexible cord carries',
@@ -87,8 +107,22 @@ export const cord = part({
     'cord.dropAllowed': {
       label: 'Voltage that may be lost',
       unit: 'V',
-      is: 'volts.nominal * drop.most',
+      is: 'volts.nominal * cord.dropMost',
       source: house,
+    },
+    'cord.breaker': {
+      label: 'What the breaker above the cord lets through',
+      noun: 'the breaker above the cord',
+      unit: 'A',
+      is: "choose(given(supply.breaker), supply.breaker, choose(supply.outlet == 'generator', choose(given(generator.outlet), generator.outlet, between(generator.smallOutlet, generator.largeOutlet)), pick(breakerAmps, supply.outlet)))",
+      source: cordBehind,
+    },
+    'cord.holds': {
+      label: 'Largest breaker that the cord may stand behind',
+      noun: 'the breaker the cord may stand behind',
+      unit: 'A',
+      is: 'min(choose(given(cord.gauge) || !given(cord.rating), pick(cordBreaker, cord.gauge), unlimited), choose(given(cord.rating), max(cord.rating, cord.listedMost), unlimited))',
+      source: cordBehind,
     },
     'cord.ampacity': {
       label: 'What the cord carries',
@@ -98,7 +132,40 @@ export const cord = part({
       source: cordTable,
     },
   },
+  findings: {
+    'cord-breaker': {
+      label: 'Cord and the breaker above it',
+      first: true,
+      askedBy: ['cord.gauge', 'cord.rating', 'cord.length'],
+      stop: {
+        when: 'cord.holds < cord.breaker',
+        wrong: 'Do not use that cord there, whatever flows now.',
+        because:
+          'The breaker lets through {cord.breaker}, and the cord burns before it trips: it may stand behind {cord.holds} at the most.',
+        do: 'Take a cord that carries what the breaker does, or park within reach of the trailer’s own.',
+      },
+      care: {
+        when: 'cord.ampacity < cord.breaker',
+        wrong: 'The cord carries {cord.ampacity}, less than its breaker lets through.',
+        do: 'Let no more run than is printed on it, uncoiled, and feel it after a quarter of an hour.',
+      },
+      otherwise: 'The cord carries what the breaker above it lets through.',
+      open: {
+        wrong: 'The cord may be too thin for the breaker above it.',
+        do: 'Read the gauge printed on its jacket and the breaker’s handle before it is plugged in.',
+      },
+      source: cordBehind,
+    },
+  },
   limits: {
+    'cord-lasting': {
+      label: 'Extension cord, lasting loads at 125 %',
+      short: 'what the cord carries for hours',
+      used: 'leg.counted',
+      limit: 'cord.ampacity',
+      askedBy: ['cord.gauge', 'cord.rating', 'cord.length'],
+      source: cordTable,
+    },
     cord: {
       label: 'Extension cord',
       short: 'what the cord carries',

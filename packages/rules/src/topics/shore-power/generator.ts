@@ -11,7 +11,7 @@ import { rigTrade } from '../../trade/rig/index';
  */
 export const generator = part({
   facts: {
-    'trip.altitude': {
+    'generator.altitude': {
       ...rigTrade.facts['trip.altitude'],
       label: 'Altitude of the place',
       ask: 'How high is the place where the generator runs?',
@@ -72,7 +72,7 @@ export const generator = part({
       label: 'Where the generator stands',
       options: ['open-air', 'near-openings', 'enclosed'],
       ask: 'Where does the generator stand: in the open 20 ft from any door, window or vent, nearer than that, or under a roof, in a shed or in a truck’s bed?',
-      where: 'there and now; mind the neighbours’ windows too',
+      where: 'there and now; mind the neighbors’ windows too',
     },
   },
   parameters: {
@@ -91,10 +91,28 @@ export const generator = part({
     },
   },
   formulas: {
+    'generator.isNear': {
+      label: 'It is told that the generator stands near an opening or enclosed',
+      unit: 'yes-no',
+      is: "given(generator.place) && (generator.place == 'near-openings' || generator.place == 'enclosed')",
+      source: exhaust,
+    },
+    'generator.placeUntold': {
+      label: 'Nobody said where the generator stands',
+      unit: 'yes-no',
+      is: '!given(generator.place)',
+      source: exhaust,
+    },
+    'assumed.oneVoltage': {
+      label: 'Nobody said which voltages the generator gives',
+      unit: 'yes-no',
+      is: 'given(generator.power) && !given(generator.legs)',
+      source: house,
+    },
     'generator.share': {
       label: 'What is left of its power at that altitude',
       unit: '1',
-      is: 'choose(given(trip.altitude), max(0, 1 - generator.loss * max(0, trip.altitude)), 1)',
+      is: 'choose(given(generator.altitude), max(0, 1 - generator.loss * max(0, generator.altitude)), 1)',
       source: thinAir,
     },
     'generator.available': {
@@ -110,10 +128,16 @@ export const generator = part({
       is: "choose(supply.outlet == 'generator', generator.starting * generator.share, unlimited)",
       source: thinAir,
     },
+    'generator.legShare': {
+      label: 'Share of its power that one leg gives',
+      unit: '1',
+      is: "choose(generator.legs == '120-240', 1 / 2, 1)",
+      source: circuits,
+    },
     'generator.amps': {
-      label: 'What the generator gives, in amperes',
+      label: 'What a leg of the generator gives, in amperes',
       unit: 'A',
-      is: 'min(generator.power * generator.share / volts.nominal, choose(given(generator.outlet), generator.outlet, unlimited))',
+      is: 'min(generator.power * generator.share * generator.legShare / volts.nominal, choose(given(generator.outlet), generator.outlet, unlimited))',
       source: circuits,
     },
     'load.power': {
@@ -127,13 +151,13 @@ export const generator = part({
       label: 'Everything, as the motor starts',
       noun: 'everything as the motor starts',
       unit: 'W',
-      is: 'load.power + (motor.lockedRotor - choose(known(motor.running), motor.running, 0)) * volts.nominal',
+      is: 'load.power + (motor.lockedRotor - choose(given(motor.running), motor.running, between(0, min(motor.lockedRotor, load.current)))) * volts.nominal',
       source: circuits,
     },
     'assumed.seaLevel': {
       label: 'Nobody said how high it is',
       unit: 'yes-no',
-      is: 'given(generator.power) && !given(trip.altitude)',
+      is: 'given(generator.power) && !given(generator.altitude)',
       source: house,
     },
   },
@@ -160,13 +184,18 @@ export const generator = part({
     'generator-place': {
       label: 'Where the generator stands',
       first: true,
-      askedBy: ['generator.place'],
+      askedBy: ['generator.place', 'generator.power', 'generator.starting', 'generator.outlet'],
       stop: {
-        when: {
-          all: [{ fact: 'generator.place', operator: 'in', value: ['near-openings', 'enclosed'] }],
-        },
+        when: 'generator.isNear',
         wrong: 'Shut the generator off, its exhaust goes inside.',
-        do: 'It carries carbon monoxide, which has no smell and kills sleepers. It runs in the open air only, 20 ft from any door, window or vent, its exhaust pointing away from everyone.',
+        because: 'It carries carbon monoxide, which has no smell and kills sleepers.',
+        do: 'It runs in the open air only, far from any door, window or vent, its exhaust pointing away from everyone.',
+      },
+      if: {
+        when: 'generator.placeUntold',
+        wrong: 'Nobody has said where the generator stands.',
+        do: 'In the open air only, its exhaust pointing away from everyone.',
+        proviso: 'the generator stands in the open air, 20 ft from any door, window or vent',
       },
       otherwise: 'The generator stands in the open air, away from doors, windows and vents.',
       open: {

@@ -3,9 +3,11 @@ import { custom, house, manual } from '../../trade/bibliography/common';
 import { exhaust, lowVolts, neutralSigns, outlets } from '../../trade/bibliography/power';
 import { loads } from '../../trade/power/loads';
 import { supply } from '../../trade/power/supply';
+import { askings, called } from './asked';
 import { changes } from './changes';
 import { cord } from './cord';
 import { generator } from './generator';
+import { how } from './how';
 import { signs, voltages } from './signs';
 
 const parts = [supply, loads, cord, generator, voltages, signs] as const;
@@ -16,7 +18,7 @@ const told = [signs, ...parts] as const;
 /** What may run together on this supply, and may it be plugged in at all? */
 export const shorePower = defineTopic({
   id: 'shore-power',
-  version: '1.0.0',
+  version: '2.0.0',
   title: 'Shore power',
   question: 'May the trailer be plugged in here, and what may run at the same time?',
   facts: gather('facts', parts),
@@ -67,12 +69,21 @@ export const shorePower = defineTopic({
       source: house,
     },
     {
+      when: 'assumed.oneVoltage',
+      says: 'The generator gives 120 V only, so all of its power on one leg.',
+      source: house,
+    },
+    {
       when: 'assumed.seaLevel',
       says: 'The generator stands near sea level.',
       source: house,
     },
   ],
   changes,
+  askings,
+  how,
+  called,
+  renamed: { 'trip.altitude': 'generator.altitude' },
   cautions: [
     {
       says: 'A 30 A trailer inlet is 120 V: a 240 V outlet for a dryer looks much like its own and destroys what is plugged in.',

@@ -1,6 +1,7 @@
 import { part } from '../../engine/define/topic';
 import { custom, manual } from '../../trade/bibliography/common';
 import {
+  bonding,
   circuits,
   highVolts,
   lowestVolts,
@@ -93,19 +94,14 @@ export const voltages = part({
   findings: {
     'high-voltage': {
       label: 'Too much voltage',
-      askedBy: ['voltage.outlet'],
+      first: true,
+      askedBy: ['voltage.outlet', 'voltage.secondLeg'],
       stop: {
-        when: {
-          all: [
-            {
-              fact: 'voltage.highLeg',
-              operator: 'greaterThan',
-              value: { fact: 'voltage.highest' },
-            },
-          ],
-        },
-        wrong: 'Shut off the breaker and unplug, there is far more than 120 V.',
-        do: 'It comes from a 240 V outlet or an open neutral. It destroys what is plugged in; an electrician must look.',
+        when: 'voltage.highLeg > voltage.highest',
+        wrong: 'Shut off the breaker and unplug: there is more than {voltage.highest}.',
+        because:
+          'It comes from a 240 V outlet, an open neutral or a generator that runs wild, and destroys what is plugged in.',
+        do: 'Have an electrician look before anything is plugged in again.',
       },
       otherwise: 'It is not too much voltage.',
       open: {
@@ -116,22 +112,18 @@ export const voltages = part({
     },
     'low-voltage': {
       label: 'Low voltage',
-      askedBy: ['voltage.outlet'],
+      askedBy: ['voltage.outlet', 'voltage.secondLeg'],
       stop: {
-        when: {
-          all: [
-            { fact: 'voltage.trailer', operator: 'lessThan', value: { fact: 'voltage.lowest' } },
-          ],
-        },
+        when: 'voltage.trailer < voltage.lowest',
         wrong: 'Shut off air conditioner, heat pump and everything else with a compressor.',
-        do: 'At so low a voltage they draw more, run hot and burn out. Less load, a shorter and thicker cord, another site.',
+        because: 'Below {voltage.lowest} they draw more, run hot and burn out.',
+        do: 'Run less at once, take a shorter and thicker cord, or another site.',
       },
       care: {
-        when: {
-          all: [{ fact: 'voltage.trailer', operator: 'lessThan', value: { fact: 'voltage.low' } }],
-        },
+        when: 'voltage.trailer < voltage.low',
         wrong: 'The voltage is low.',
-        do: 'Compressors run hot on it, and one that hums and does not cool is shut off at once. Shut something off, and watch it over the afternoon, when the whole park cools.',
+        because: 'Compressors run hot below {voltage.low}.',
+        do: 'Shut something off, and watch it over the afternoon, when the whole park cools. One that hums and does not cool is shut off at once.',
       },
       otherwise: 'There is voltage enough.',
       open: {
@@ -145,11 +137,10 @@ export const voltages = part({
       first: true,
       askedBy: ['voltage.secondLeg'],
       stop: {
-        when: {
-          all: [{ fact: 'voltage.apart', operator: 'greaterThan', value: { fact: 'legs.apart' } }],
-        },
-        wrong: 'Shut off the breaker and unplug now, the two legs are far apart.',
-        do: 'So it is when the neutral is open. What hangs on the higher one is burning out; tell the park, and have an electrician look.',
+        when: 'voltage.apart > legs.apart',
+        wrong: 'Shut off the breaker and unplug now: the two legs are far apart.',
+        because: 'So it is when the neutral is open. What hangs on the higher leg is burning out.',
+        do: 'Tell the park, and have an electrician look.',
       },
       otherwise: 'The two legs are alike.',
       open: {
@@ -160,8 +151,6 @@ export const voltages = part({
     },
   },
 });
-
-const yes = (fact: string) => ({ all: [{ fact, operator: 'equal', value: 'yes' } as const] });
 
 /** What is seen and felt; any of these is an end to it. */
 export const signs = part({
@@ -194,24 +183,106 @@ export const signs = part({
     'breaker.trips': {
       kind: 'yes-no',
       label: 'The breaker trips again and again',
-      ask: 'Does the breaker, or the ground-fault outlet, trip again and again?',
+      ask: 'Does the breaker trip again and again?',
       where: 'there and now',
+    },
+    'groundFault.trips': {
+      kind: 'yes-no',
+      label: 'The ground-fault outlet trips with the trailer on it',
+      ask: 'Does the ground-fault outlet trip as soon as the trailer hangs on it?',
+      where: 'the outlet with a test button, or a breaker with one',
+    },
+    'house.fedBackwards': {
+      kind: 'yes-no',
+      label: 'A cord with two plugs feeds a house or an outlet',
+      noun: 'whether something is fed backwards',
+      ask: 'Is a house or an outlet fed from the generator or the trailer by a cord with a plug at both ends?',
+      where: 'told by the owner',
+    },
+    'plug.adapter': {
+      kind: 'choice',
+      label: 'Adapter at the outlet',
+      noun: 'the adapter',
+      options: ['none', 'single', 'splitter', 'two-plug'],
+      ask: 'What adapter is between: none, one plug to one socket, one plug to several sockets, or two plugs to one socket?',
+      where: 'a look at it',
+    },
+    'bonding.plug': {
+      kind: 'choice',
+      label: 'Bonding plug',
+      noun: 'the bonding plug',
+      options: ['none', 'in-generator', 'in-trailer'],
+      ask: 'Is a plug that joins neutral and ground in an outlet of the generator or of the trailer?',
+      where: 'a plug without a cord, often sold for generators',
+    },
+  },
+  formulas: {
+    'tester.isUntold': {
+      label: 'Nobody tested the outlet',
+      unit: 'yes-no',
+      is: 'given(supply.outlet) && !given(outlet.tester) && !given(voltage.outlet)',
+      source: manual,
+    },
+    'tester.isBonding': {
+      label: 'An open ground at a generator',
+      unit: 'yes-no',
+      is: "outlet.tester == 'open-ground' && given(supply.outlet) && supply.outlet == 'generator'",
+      source: bonding,
+    },
+    'tester.isWrong': {
+      label: 'The tester shows an outlet that is wired wrongly',
+      unit: 'yes-no',
+      is: "given(outlet.tester) && outlet.tester != 'correct' && outlet.tester != 'reversed' && !tester.isBonding",
+      source: manual,
+    },
+    'tester.isReversed': {
+      label: 'The tester shows hot and neutral reversed',
+      unit: 'yes-no',
+      is: "given(outlet.tester) && outlet.tester == 'reversed'",
+      source: manual,
+    },
+    'bonding.meetsShore': {
+      label: 'A bonding plug and the service’s own bond at once, or one in the trailer',
+      unit: 'yes-no',
+      is: "given(bonding.plug) && (bonding.plug == 'in-trailer' || bonding.plug == 'in-generator' && given(supply.outlet) && supply.outlet != 'generator')",
+      source: bonding,
+    },
+    'bonding.isUsed': {
+      label: 'A bonding plug in the generator',
+      unit: 'yes-no',
+      is: "given(bonding.plug) && bonding.plug == 'in-generator'",
+      source: bonding,
     },
   },
   findings: {
+    backfeed: {
+      label: 'Feeding a house backwards',
+      first: true,
+      askedBy: ['house.fedBackwards'],
+      stop: {
+        when: 'house.fedBackwards',
+        wrong: 'Pull it now, generator off first: never feed a house through an outlet.',
+        because:
+          'The bare prongs are live, and the line outside comes alive under the hands of those who mend it.',
+        do: 'A house is fed by a transfer switch that an electrician has put in, by nothing else.',
+      },
+      otherwise: 'Nothing is fed backwards.',
+      source: manual,
+    },
     'hot-skin': {
       label: 'Hot skin',
       first: true,
       askedBy: ['skin.tingles'],
       stop: {
-        when: yes('skin.tingles'),
-        wrong: 'Keep everyone off and away, the skin is live.',
-        do: 'The next touch with wet feet may kill. Shut off the breaker at the site without touching the trailer, then unplug; an electrician must find it.',
+        when: 'skin.tingles',
+        wrong: 'Keep everyone off and away: the skin is live.',
+        because: 'The next touch with wet feet may kill.',
+        do: 'Shut off the breaker at the site without touching the trailer, then unplug; an electrician must find it.',
       },
       otherwise: 'Nothing tingles.',
       open: {
-        wrong: 'If anything ever tingles.',
-        do: 'Keep everyone off, and shut off the breaker at the site.',
+        wrong: 'It may be that the skin is live.',
+        do: 'Keep everyone off, and shut off the breaker at the site; do not touch it to find out.',
       },
       source: custom,
     },
@@ -220,9 +291,11 @@ export const signs = part({
       first: true,
       askedBy: ['lights.brighten'],
       stop: {
-        when: yes('lights.brighten'),
-        wrong: 'Shut off the breaker at the site and unplug now, the neutral is open.',
-        do: 'Lights that brighten as others dim tell it, and there are up to 240 V on half of the trailer. An electrician must look, at the site first.',
+        when: 'lights.brighten',
+        wrong: 'Shut off the breaker at the site and unplug now: the neutral is open.',
+        because:
+          'Lights that brighten as others dim tell it, and there may be twice the voltage on half of the trailer.',
+        do: 'An electrician must look, at the site first.',
       },
       otherwise: 'No lights brighten as others dim.',
       source: neutralSigns,
@@ -232,34 +305,116 @@ export const signs = part({
       first: true,
       askedBy: ['plug.hot'],
       stop: {
-        when: yes('plug.hot'),
+        when: 'plug.hot',
         wrong: 'Shut off the breaker, then unplug what is hot.',
-        do: 'A browned or melted plug has poor contact and burns next time. Plug, adapter and outlet are replaced, not cleaned.',
+        because: 'A browned or melted plug has poor contact and burns next time.',
+        do: 'Plug, adapter and outlet are replaced, not cleaned.',
       },
       otherwise: 'No plug is browned or hot.',
       source: custom,
     },
+    'two-plugs': {
+      label: 'Adapter with two plugs',
+      first: true,
+      askedBy: ['plug.adapter'],
+      stop: {
+        when: "plug.adapter == 'two-plug'",
+        wrong: 'Never use an adapter with two plugs.',
+        because:
+          'With one of them in, the bare prongs of the other are live; and two circuits together give what neither breaker guards.',
+        do: 'One plug in one outlet, and no more run than that one gives.',
+      },
+      care: {
+        when: "plug.adapter == 'splitter'",
+        wrong: 'What hangs on a splitter shares one breaker.',
+        do: 'Count everything on it together.',
+      },
+      otherwise: 'No adapter has two plugs.',
+      open: {
+        wrong: 'The adapter may have two plugs.',
+        do: 'Look before it is plugged in: one with two plugs is never used.',
+      },
+      source: manual,
+    },
+    'bonding-plug': {
+      label: 'Bonding plug',
+      first: true,
+      askedBy: ['bonding.plug'],
+      stop: {
+        when: 'bonding.meetsShore',
+        wrong: 'Pull the bonding plug before the trailer is on shore power.',
+        because:
+          'The neutral is bonded at the service already; a second bond puts its current on frame and skin.',
+        do: 'It belongs into a generator that runs by itself, and never into the trailer.',
+      },
+      care: {
+        when: 'bonding.isUsed',
+        wrong: 'A bonding plug is in the generator.',
+        do: 'Take it out before the trailer goes on shore power, and hang a tag on it.',
+      },
+      otherwise: 'No bonding plug is in.',
+      open: {
+        wrong: 'There may be a bonding plug in.',
+        do: 'Look in every outlet of generator and trailer before you plug in.',
+      },
+      source: bonding,
+    },
     'outlet-tester': {
       label: 'Outlet tester',
-      askedBy: ['outlet.tester'],
-      stop: {
-        when: {
-          all: [{ fact: 'outlet.tester', operator: 'notEqual', value: 'correct' }],
+      first: true,
+      askedBy: ['outlet.tester', 'supply.outlet'],
+      stop: [
+        {
+          when: 'tester.isReversed',
+          wrong: 'Do not plug in there: hot and neutral are reversed.',
+          because: 'Switches and breakers then cut the wrong wire, and what is off stays live.',
+          do: 'Tell the park, and take another site.',
         },
-        wrong: 'Do not plug in there, the outlet is wired wrongly.',
-        do: 'It can make the skin live or destroy what is plugged in. Tell the park, and take another site.',
+        {
+          when: 'tester.isWrong',
+          wrong: 'Do not plug in there: the outlet is wired wrongly.',
+          because: 'It can make the skin live or destroy what is plugged in.',
+          do: 'Tell the park, and take another site.',
+        },
+      ],
+      if: {
+        when: 'tester.isUntold',
+        wrong: 'Nobody has tested the outlet.',
+        do: 'Test it before you plug in.',
+        proviso: 'a tester shows the outlet wired right before you plug in',
+      },
+      care: {
+        when: 'tester.isBonding',
+        wrong:
+          'An open ground at a portable generator is a matter of its bonding, not of the park.',
+        because: 'Many such generators leave their neutral unbonded.',
+        do: 'Ask its maker; a bonding plug goes into the generator alone and comes out before shore power.',
       },
       otherwise: 'The tester shows a correct outlet.',
       open: { wrong: 'Test the outlet before you plug in.' },
+      source: manual,
+    },
+    'ground-fault': {
+      label: 'Ground-fault outlet that trips',
+      askedBy: ['groundFault.trips'],
+      care: {
+        when: 'groundFault.trips',
+        wrong: 'A ground-fault outlet that trips has found current going astray.',
+        because:
+          'A wet cord, a water heater’s element or a neutral that touches ground in the trailer does it; a household one may only dislike a long cord.',
+        do: 'Never go around it. Plug in with everything off, then switch on one thing after the other; what trips it goes to a licensed electrician.',
+      },
+      otherwise: 'No ground-fault outlet trips.',
       source: manual,
     },
     'breaker-trips': {
       label: 'Breaker that trips',
       askedBy: ['breaker.trips'],
       care: {
-        when: yes('breaker.trips'),
+        when: 'breaker.trips',
         wrong: 'A breaker that trips does its work.',
-        do: 'Shut things off before you set it again, once, and never hold it, bridge it or fit a larger one. Trips with little running mean a fault: a licensed electrician.',
+        because: 'Trips with little running mean a fault.',
+        do: 'Shut things off before you set it again, once, and never hold it, bridge it or fit a larger one. Then a licensed electrician.',
       },
       otherwise: 'No breaker trips.',
       source: manual,

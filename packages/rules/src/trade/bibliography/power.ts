@@ -44,9 +44,9 @@ export const lowVolts: Source = {
 };
 
 export const lowestVolts: Source = {
-  class: 'from-memory',
-  cite: 'Least voltage for a compressor, as the trade names it',
-  note: 'From memory.',
+  class: 'house',
+  cite: 'Choice of the dealer',
+  note: 'Below it a compressor is shut off; what its own plate says wins.',
 };
 
 export const highVolts: Source = {
@@ -83,4 +83,16 @@ export const breakers: Source = {
   class: 'from-memory',
   cite: 'NEC 210.21 and 240.4',
   note: 'From memory: a breaker protects outlet and wire alike; several 15 A outlets may hang on one of 20 A.',
+};
+
+export const cordBehind: Source = {
+  class: 'from-memory',
+  cite: 'NEC 240.4(D) and 240.5',
+  note: 'From memory: 10 AWG behind 30 A, 6 AWG behind 50 A; a listed set of 16 or 14 AWG is permitted behind 15 and 20 A for what it is rated to carry. What is printed on the cord wins.',
+};
+
+export const bonding: Source = {
+  class: 'from-memory',
+  cite: 'NEC 551.54 and 250.34',
+  note: 'From memory: the neutral stays unbonded in the trailer; it is bonded at the service or, on a generator of its own, there alone.',
 };

@@ -48,6 +48,20 @@ export const supply = part({
       ask: 'How many amperes is the outlet’s breaker?',
       where: 'printed on its handle',
     },
+    'generator.legs': {
+      kind: 'choice',
+      label: 'Voltage of the generator',
+      noun: 'the voltage of the generator',
+      options: ['120', '120-240'],
+      ask: 'Does the generator give 120 V only, or 120 and 240 V?',
+      where: 'its data plate; one of 120/240 V gives each 120 V outlet half of its power',
+      silent: {
+        value: '120',
+        says: 'The generator gives 120 V only, so all of its power on one leg.',
+        source: custom,
+        quiet: true,
+      },
+    },
     'supply.elsewhere': {
       kind: 'quantity',
       label: 'What else draws on that circuit',
@@ -122,7 +136,7 @@ export const supply = part({
     'supply.twoLegs': {
       label: 'Two legs of 120 V',
       unit: 'yes-no',
-      is: "supply.outlet == 'four-pin-50' && trailer.inlet == '50'",
+      is: "trailer.inlet == '50' && (supply.outlet == 'four-pin-50' || supply.outlet == 'generator' && generator.legs == '120-240')",
       source: siteSupply,
     },
     'leg.breakers': {
@@ -169,10 +183,6 @@ export const supply = part({
     outlet: {
       ...findingOf('supply.connection', outletTable, {
         askedBy: ['supply.outlet'],
-        open: {
-          wrong: 'Do not plug in before the outlet is known.',
-          do: 'One for a dryer looks much like one for a trailer, gives 240 V, and destroys what is plugged in.',
-        },
       }),
       first: true,
     },
@@ -180,13 +190,10 @@ export const supply = part({
       label: 'A larger breaker, or one bridged',
       askedBy: ['supply.breaker'],
       stop: {
-        when: {
-          all: [
-            { fact: 'supply.breaker', operator: 'greaterThan', value: { fact: 'outlet.breaker' } },
-          ],
-        },
+        when: 'supply.breaker > outlet.breaker',
         wrong: 'The breaker is larger than the outlet and its wires.',
-        do: 'They burn before it trips. Do not use it; an electrician must put in the right one.',
+        because: 'They burn before it trips.',
+        do: 'Do not use it; an electrician must put in the right one.',
       },
       otherwise: 'The breaker is no larger than the outlet.',
       open: {
