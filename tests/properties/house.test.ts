@@ -56,7 +56,7 @@ describe('a dealer’s own parameters', () => {
     expect(before.house).toBeNull();
     expect(before.limits.find(({ id }) => id === 'trailer-weight')?.state).toBe('ok');
     expect(found.limits.find(({ id }) => id === 'trailer-weight')?.state).toBe('care');
-    expect(found.house).toEqual({
+    expect(found.house).toMatchObject({
       name: 'Sallowbridge Trailers',
       parameters: [
         {
