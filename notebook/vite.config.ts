@@ -1,6 +1,7 @@
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { parse } from 'csv-parse/sync';
 import { defineConfig, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 
@@ -36,6 +37,20 @@ function filedCases(folder: string): Plugin {
         ([name, path]) => `${JSON.stringify(name)}: () => import(${JSON.stringify(path)})`,
       );
       return `export default { ${each.join(',\n')} };`;
+    },
+  };
+}
+
+/** The named loads of the seeds as `virtual:loads`, read when the page is built. */
+function namedLoads(file: string): Plugin {
+  const name = 'virtual:loads';
+  return {
+    name: 'named-loads',
+    resolveId: (source) => (source === name ? `\0${name}` : undefined),
+    load(module) {
+      if (module !== `\0${name}`) return undefined;
+      const rows: unknown = parse(readFileSync(file, 'utf8'), { columns: true, comment: '#' });
+      return `export default ${JSON.stringify(rows)};`;
     },
   };
 }
@@ -84,6 +99,7 @@ export default defineConfig({
   base: './',
   plugins: [
     filedCases(here('../cases')),
+    namedLoads(here('../seeds/loads.csv')),
     besideTheFirst(here('./src/tare-page.ts')),
     // The built files, kept on the device so that the page opens without a network. The page
     // registers the worker itself, once everything else is done (src/offline).

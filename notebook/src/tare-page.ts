@@ -13,7 +13,7 @@ import { type Elsewhere, hearElsewhere, keptCase } from './state/kept';
 import { openYaml, openYamlFor } from './state/reading';
 import { openAllTopics, openTopic } from './state/topics';
 import './views/case-page';
-import { descriptions, later, pages } from './views/page-words';
+import { descriptions, later, menu, pages } from './views/page-words';
 
 type Texts = { readonly filed: string | undefined; readonly kept: string | undefined };
 /** A case as it came and as it was left here; the first of these, judged. */
@@ -266,14 +266,14 @@ export class TarePage extends PlainElement {
       <header class="masthead">
         <strong>Tarebook</strong>
         <nav aria-label="Pages">
-          ${Object.entries(pages).map(
-            ([id, title]) =>
-              html`<a href="#/${id}" aria-current=${id === here ? 'page' : nothing}>${title}</a>`,
+          ${menu.map(
+            (id) =>
+              html`<a href="#/${id}" aria-current=${id === here ? 'page' : nothing}>${pages[id]}</a>`,
           )}
         </nav>
         <button class="units" @click=${() => {
           this.system = other;
-        }}>${system === 'us' ? 'Show metric' : 'Show US units'}</button>
+        }}>${system === 'us' ? 'Show kg' : 'Show lb'}</button>
       </header>
       <main id="main" tabindex="-1"><div role="status">${this.news()}</div>${this.body()}</main>
       <page-foot></page-foot>

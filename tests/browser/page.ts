@@ -54,5 +54,22 @@ export const openCase = async (page: Page, name: string): Promise<void> => {
   await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
 };
 
-export const verdict = (page: Page) => page.locator('.verdict .word');
-export const fact = (page: Page, id: string) => page.locator(`[data-fact="${id}"]`);
+export const ticket = (page: Page) => page.getByRole('region', { name: 'Verdict' });
+export const verdict = (page: Page) => page.locator('.ticket .word');
+/** The field of a fact; of a choice, the field that is chosen. */
+export const fact = (page: Page, id: string) => page.locator(`input[data-fact="${id}"]`);
+
+/** Chooses one of a few options that stand side by side. */
+export const choose = (page: Page, id: string, option: string) =>
+  page.locator(`input[data-fact="${id}"][value="${option}"]`).check();
+
+/** Opens what is folded to one line; what is open stays so. */
+export async function unfold(page: Page, heading: string | RegExp) {
+  const all = page
+    .locator('case-fold')
+    .filter({ has: page.getByRole('heading', { name: heading }) });
+  const shut = all.locator('details:not([open]) > summary');
+  await expect(all.first()).toBeVisible();
+  if ((await shut.count()) > 0) await shut.first().click();
+  return all.first();
+}

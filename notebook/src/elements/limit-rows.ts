@@ -1,7 +1,9 @@
 import { againstOf, type Ends, type LimitAnswer } from '@tarebook/rules/engine';
 import type { UnitSystem } from '@tarebook/rules/quantity';
-import { html, nothing, svg } from 'lit';
+import { html, nothing } from 'lit';
+import { barOf } from '../state/bar';
 import { figure, leftOf } from './figures';
+import { limitBar } from './limit-bar';
 import { mark, stateWords } from './marks';
 import { PlainElement } from './plain-element';
 
@@ -14,48 +16,18 @@ export type LimitRow = {
   readonly before?: LimitAnswer;
 };
 
-const width = 400;
-/** A bar ends a tenth beyond its limit; further over looks the same and is told in figures. */
-const beyond = 1.1;
-const along = (share: number): number => (Math.min(Math.max(share, 0), beyond) / beyond) * width;
-
-/** Where the margin begins, as a share of the room between empty and the limit. */
-function notchOf({ limit: { careAt, limit }, empty }: LimitRow): number | undefined {
-  if (!careAt || !Number.isFinite(limit.hi) || !Number.isFinite(careAt.hi)) return undefined;
-  const floor = empty?.hi ?? 0;
-  if (!Number.isFinite(floor) || limit.hi <= floor) return undefined;
-  return (careAt.hi - floor) / (limit.hi - floor);
-}
-
-/** One limit as a bar: used, the margin's notch, the limit; a range is drawn as one. */
-function rail(row: LimitRow) {
-  const { lo, hi } = row.limit.roomUsed;
-  const known = Number.isFinite(lo) && Number.isFinite(hi);
-  const [from, to] = known ? [along(lo), along(hi)] : [0, width];
-  const notch = notchOf(row);
-  const at = notch === undefined ? undefined : along(notch);
-  return svg`
-    <svg class="rail" viewBox="0 0 ${width} 18" preserveAspectRatio="none" aria-hidden="true">
-      <rect class="ground" x="0" y="0" width=${along(1)} height="18" />
-      ${known ? svg`<rect class="fill" x="0" y="2" width=${from} height="14" />` : nothing}
-      ${known && to === from ? nothing : svg`<rect class="range" x=${from} y="3" width=${Math.max(2, to - from)} height="12" />`}
-      ${at === undefined ? nothing : svg`<line class="notch-ground" x1=${at} x2=${at} y1="0" y2="18" /><line class="notch" x1=${at} x2=${at} y1="0" y2="18" />`}
-      <line class="end" x1=${along(1)} x2=${along(1)} y1="0" y2="18" />
-    </svg>`;
-}
-
 /** How close to each limit, the fullest first; those nobody asked in one line below. */
 export class LimitRows extends PlainElement {
   static override properties = { rows: { attribute: false }, system: { attribute: false } };
   declare rows: readonly LimitRow[];
   declare system: UnitSystem;
 
-  private row(row: LimitRow) {
-    const { limit, before, empty } = row;
+  private row({ limit, before, empty }: LimitRow) {
     return html`
       <li class="level-${limit.state}">
-        <span>${limit.label}</span>
-        ${rail(row)}
+        <span class="word-of">${mark(limit.state)}<span class="hidden">${stateWords[limit.state]}: </span></span>
+        <span class="name">${limit.label}</span>
+        ${limitBar(barOf(limit, empty))}
         <span class="left">${leftOf(limit, this.system)}</span>
         <span class="of">
           ${againstOf(limit, this.system).says}${
@@ -63,13 +35,12 @@ export class LimitRows extends PlainElement {
           }
           ${before ? html`<span class="moved">as filed: ${leftOf(before, this.system)}</span>` : nothing}
         </span>
-        <span class="state word-of">${mark(limit.state)}${stateWords[limit.state]}</span>
       </li>
     `;
   }
 
   protected override render() {
-    const order = ['stop', 'unknown', 'care', 'ok'];
+    const order = ['stop', 'unknown', 'if', 'care', 'ok'];
     const asked = this.rows
       .filter(({ limit }) => limit.state !== 'not-asked')
       .toSorted(

@@ -1,9 +1,10 @@
 import type { CaseDocument } from '@tarebook/casebook';
-import type { Answer, Topic } from '@tarebook/rules/engine';
+import type { Answer, Ends, LimitAnswer, Topic } from '@tarebook/rules/engine';
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing, type TemplateResult } from 'lit';
 import '../drawings/case-figures';
 import '../print.css';
+import { barOf } from '../state/bar';
 import { type Carried, codeFor } from '../state/link';
 import { restating } from '../state/restated';
 import {
@@ -15,8 +16,8 @@ import {
   sourceLines,
   workingLines,
 } from '../state/told';
+import { limitBar } from './limit-bar';
 import { levelOf, mark, stateWords } from './marks';
-import { printedRail } from './printed-rail';
 import './qr-code';
 import { RestingElement } from './resting-element';
 import { pageAddress } from './share-case';
@@ -93,6 +94,11 @@ export class PrintSheet extends RestingElement {
       <p>${left[without]}</p>`;
   }
 
+  private emptyOf({ id }: LimitAnswer): Ends | undefined {
+    const name = this.topic.limits[id]?.empty;
+    return name === undefined ? undefined : this.answer.values[name];
+  }
+
   private limits() {
     const lines = limitLines(this.answer, this.system);
     if (lines.length === 0) return nothing;
@@ -110,13 +116,13 @@ export class PrintSheet extends RestingElement {
             ({ limit, used, of, left: room }) => html`<tr>
               <th scope="row">${limit.label}</th>
               <td>${used}</td><td>${of}</td><td>${room}</td>
-              <td>${printedRail(limit)}</td>
+              <td class="level-${limit.state}">${limitBar(barOf(limit, this.emptyOf(limit)))}</td>
               <td class="sheet-state">${mark(limit.state)} ${stateWords[limit.state]}</td>
             </tr>`,
           )}
         </tbody>
       </table>
-      <p>On each bar the thin stroke is the margin kept here, the thick one the maker’s rating.</p>
+      <p>A bar begins at zero; its thick stroke is the limit, the dashed one the margin kept here, the lighter part what it weighs empty.</p>
     </section>`;
   }
 

@@ -2,14 +2,7 @@ import { html, nothing } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { foundFor, hearFound } from '../change/found';
 import { secondsAloud } from '../state/aloud';
-import {
-  guarded,
-  type ReplyKind,
-  replyKinds,
-  replyOf,
-  type Told,
-  verdictKey,
-} from '../state/reply';
+import { guarded, type ReplyKind, replyOf, type Told, verdictKey } from '../state/reply';
 import { wordedReply, wordingPlace } from '../state/worded';
 import { keepWordings, keptWordings, markOf, type Wordings } from '../state/wording';
 import { copyFrom } from './copy-text';
@@ -32,6 +25,7 @@ const lines: Readonly<Record<ReplyKind, number>> = { spoken: 3, post: 8, letter:
 export class ReplyCard extends RestingElement {
   static override properties = {
     of: { attribute: false },
+    kinds: { attribute: false },
     text: { attribute: false },
     name: { attribute: false },
     current: { attribute: false },
@@ -39,6 +33,8 @@ export class ReplyCard extends RestingElement {
     said: { state: true },
   };
   declare of: Told;
+  /** Which of the replies are shown. */
+  declare kinds: readonly ReplyKind[];
   /** The text that was judged: what would change it is looked for beside the page, and comes later. */
   declare text: string;
   /** The last part of the case's address. */
@@ -166,9 +162,9 @@ export class ReplyCard extends RestingElement {
       ${
         this.current
           ? nothing
-          : html`<p class="small">These are of the verdict before the entry marked above; they can be copied once that entry is mended.</p>`
+          : html`<p class="small">An entry of the case is not read; these can be copied once it is mended.</p>`
       }
-      ${replyKinds.map((kind) => this.one(kind))}
+      ${this.kinds.map((kind) => this.one(kind))}
       <p class="hidden" role="status">${this.said?.words ?? ''}</p>
     `;
   }

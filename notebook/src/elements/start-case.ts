@@ -10,7 +10,6 @@ import {
   trailers,
   vehicles,
 } from '../state/catalogue';
-import { typedIn } from './fact-table';
 import { PlainElement } from './plain-element';
 
 /** A case was put together, to be opened. */
@@ -19,6 +18,18 @@ export class CaseStarted extends CustomEvent<{ topic: string; text: string }> {
     super('case-started', { detail: { topic, text }, bubbles: true });
   }
 }
+
+const typedIn = ({ target }: Event): string =>
+  target instanceof HTMLSelectElement ? target.value : '';
+
+/** “Nov 28, 5:20 PM” */
+const startedAt = (now: Date): string =>
+  now.toLocaleString('en-US', {
+    month: 'short',
+    day: 'numeric',
+    hour: 'numeric',
+    minute: '2-digit',
+  });
 
 const called = (entry: Entry): string => `${entry.name} (${bodyOf(entry)})`;
 
@@ -55,7 +66,8 @@ export class StartCase extends PlainElement {
       catalogueFacts(topic, what, entry),
     );
     const names = chosen.map(({ entry }) => called(entry));
-    const title = names.length > 0 ? names.join(' and ') : `${topic.title}: a case of my own`;
+    const title =
+      names.length > 0 ? names.join(' and ') : `${topic.title}, ${startedAt(new Date())}`;
     this.dispatchEvent(new CaseStarted(topic.id, blankCase(topic, title, facts)));
   }
 

@@ -4,6 +4,7 @@ import type { UnitSystem } from '@tarebook/rules/quantity';
 import { nothing, type TemplateResult } from 'lit';
 import type { History } from '../state/history';
 import type { Judged } from '../state/judged';
+import type { Ticket } from '../state/ticket';
 
 /** A case as it stands, and what may be done with it: all that a section of the page is given. */
 export type CaseView = {
@@ -14,14 +15,21 @@ export type CaseView = {
   readonly answer: Answer | undefined;
   /** Whether the answer is that of the present text. */
   readonly current: boolean;
-  /** The text as it came with the page; undefined for a case of one's own. */
+  /** The text as it came with the page or with a link; undefined for a case of one's own. */
   readonly filed: Judged | undefined;
+  /** Whether the author's words hold of what stands there now. */
+  readonly asFiled: boolean;
+  readonly ticket: Ticket | undefined;
+  /** The fact that is asked just now. */
+  readonly asking: string | undefined;
   readonly history: History;
   /** The last part of the case's address. */
   readonly name: string;
   readonly system: UnitSystem;
   /** Why nothing is kept just now; '' while all is well. */
   readonly notice: string;
+  /** What was last done with the ticket. */
+  readonly said: string;
   /**
    * Changes the text. What was typed since this view was drawn may be in the document that is handed
    * over; changes of one field within a moment are undone as one.
@@ -31,7 +39,7 @@ export type CaseView = {
   go(to: (history: History) => History): void;
 };
 
-/** An answered case: what the sections below the verdict stand on. */
+/** An answered case: what the sections below the ticket stand on. */
 export type AnsweredView = CaseView & { readonly topic: Topic; readonly answer: Answer };
 
 /** A stretch of the page with one purpose, drawn from the case as it stands. */

@@ -3,39 +3,20 @@ import { caseAddress } from '../state/address';
 import { current } from '../state/history';
 import { keep } from '../state/kept';
 import { whyNotKept } from '../state/shelf';
-import { drawBlocks } from './blocks';
 import { type CaseView, type Section, whenAnswered } from './case-view';
 import { onceShown } from './once-shown';
 import { partsOf } from './parts';
-import { toldOf } from './told-of';
+import { written } from './written';
 
-/** How an answer leaves. */
-const load = onceShown(() => import('../elements/leave'));
-
-/** The reply, three ways. */
-export const reply = whenAnswered((view) => {
-  load();
-  const { doc, name, current: isCurrent } = view;
-  return html`<section>
-    <h2>The reply</h2>
-    <reply-card .of=${toldOf(view)} .text=${doc.text} .name=${name} .current=${isCurrent}></reply-card>
-  </section>`;
-});
-
-/** Link, code and files. */
-export const share: Section = ({ doc, answer, current: isCurrent, name }) => {
-  load();
-  return html`<section class="noprint">
-    <h2>Hand it on</h2>
-    <share-case .doc=${doc} .answer=${answer} .current=${isCurrent} .name=${name}></share-case>
-  </section>`;
-};
+/** What is printed, read once the case stands. */
+const load = onceShown(() => import('../elements/print-sheet'));
 
 /** What is printed. */
 export const sheet = whenAnswered((view) => {
+  load();
   const { doc, answer, topic, system, name, current: isCurrent } = view;
   // The asker's own words; what stands after them is for whoever answers.
-  const question = drawBlocks(view, partsOf(doc.blocks).question.slice(0, 1));
+  const question = written(view, partsOf(doc.blocks).question.slice(0, 1));
   return html`<print-sheet .doc=${doc} .answer=${answer} .topic=${topic} .system=${system}
     .current=${isCurrent} .name=${name} .question=${question}></print-sheet>`;
 });

@@ -32,6 +32,23 @@ test('tow fit starts with the six numbers that no verdict can do without', () =>
   ]);
 });
 
+test('a title that YAML would read as something else comes back as it was', () => {
+  const topic = topics['tow-fit'];
+  if (!topic) throw new Error('There is no tow-fit.');
+  for (const title of [
+    'Tow fit, Nov 28, 5:20 PM',
+    'He said: it fits',
+    '- a list',
+    '# no',
+    'yes',
+    '"quoted"',
+    '{a: 1}',
+    'ends in a colon:',
+  ]) {
+    expect(readCase(blankCase(topic, title)).front.title).toBe(title);
+  }
+});
+
 test('what a catalogue entry gives is read as facts without any trouble', () => {
   const topic = topics['tow-fit'];
   if (!topic) throw new Error('There is no tow-fit.');

@@ -1,3 +1,4 @@
+import { isPlain } from '@tarebook/casebook';
 import { answerNow, type FactsGiven, type Topic } from '@tarebook/rules/engine';
 import { show } from '@tarebook/rules/quantity';
 
@@ -62,6 +63,12 @@ export function alwaysAsked(topic: Topic): readonly string[] {
   return order.filter((id) => topic.facts[id]?.kind !== 'rows').slice(0, few);
 }
 
+/** A front matter that needs no reader of YAML, where the title allows it. */
+function frontOf(topic: Topic, title: string): string {
+  const front = (said: string) => `---\ntitle: ${said}\ntopic: ${topic.id}\n---\n`;
+  return isPlain(front(title)) ? front(title) : front(JSON.stringify(title));
+}
+
 /** A case to fill in: what always has to be known, after what is known already. */
 export function blankCase(topic: Topic, title: string, known: readonly Started[] = []): string {
   const open = alwaysAsked(topic)
@@ -72,11 +79,7 @@ export function blankCase(topic: Topic, title: string, known: readonly Started[]
       `| \`${id}\` ${topic.facts[id]?.label ?? ''} | ${value} | ${readFrom} |`,
   );
   return [
-    '---',
-    `title: ${JSON.stringify(title)}`,
-    `topic: ${topic.id}`,
-    '---',
-    '',
+    frontOf(topic, title),
     topic.question,
     '',
     '| Fact | Value | Read from |',

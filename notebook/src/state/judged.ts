@@ -1,6 +1,6 @@
 import { askedOf, type CaseDocument, readCaseFrom, type Trouble } from '@tarebook/casebook';
 import { type Answer, answerNow, prepare } from '@tarebook/rules/engine';
-import type { UnitSystem } from '@tarebook/rules/quantity';
+import { readQuantity, type UnitSystem, wasMisread } from '@tarebook/rules/quantity';
 import { houseOver } from './house';
 import { shelfOfTopics } from './reading';
 
@@ -53,8 +53,20 @@ export function troubleAt(
   return troubles.find(({ line, column }) => line === place.line && column === place.column)?.says;
 }
 
+/** The same however it is written: `1260 lb` is `1,260 lb`. */
+function asRead(_: string, value: unknown): unknown {
+  if (typeof value !== 'string') return value;
+  const read = readQuantity(value);
+  return wasMisread(read) ? value : { ...read, step: 0, unit: read.unit?.symbol ?? '' };
+}
+
 /** What differs in the facts between two readings of a case, by fact. */
 export function movedFacts(filed: CaseDocument, now: CaseDocument): readonly string[] {
   const ids = new Set([...Object.keys(filed.facts), ...Object.keys(now.facts)]);
-  return [...ids].filter((id) => JSON.stringify(filed.facts[id]) !== JSON.stringify(now.facts[id]));
+  const [before, after] = [filed.facts, now.facts];
+  return [...ids].filter(
+    (id) =>
+      before[id] !== after[id] &&
+      JSON.stringify(before[id], asRead) !== JSON.stringify(after[id], asRead),
+  );
 }

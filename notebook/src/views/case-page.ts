@@ -7,58 +7,31 @@ import {
   setFact,
 } from '@tarebook/casebook';
 import type { UnitSystem } from '@tarebook/rules/quantity';
-import { html, type PropertyValues } from 'lit';
-import type { FactDropped, FactTyped } from '../elements/fact-table';
-import type { CellTyped, RowAdded, RowDropped } from '../elements/load-list';
+import { html, nothing, type PropertyValues } from 'lit';
+import type { Act, MendAsked, TicketActed } from '../counter/case-ticket';
+import '../counter/case-ticket';
+import type { FactDropped, FactTyped } from '../counter/fact-row';
+import { folds, thisCase } from '../counter/folds';
+import { head } from '../counter/head';
+import { known } from '../counter/known';
+import { countedIn, type LoadTurned } from '../counter/load-keys';
+import type { AskingMoved } from '../counter/next-question';
+import type { PersonStepped } from '../counter/people-steppers';
+import type { CellTyped, RowAdded, RowDropped } from '../counter/row-list';
 import { PlainElement } from '../elements/plain-element';
-import { acts } from '../sections/acts';
-import { asking } from '../sections/asking';
-import { decided, rankings, selections } from '../sections/beyond';
-import { careful, taken } from '../sections/careful';
-import type { CaseView, Section } from '../sections/case-view';
-import { chances } from '../sections/chances';
-import { drawing } from '../sections/drawing';
-import { head } from '../sections/head';
-import { known, question } from '../sections/known';
-import { reasoning, sources } from '../sections/later';
-import { reply, share, shared, sheet } from '../sections/leave';
-import { findings, limits, missing } from '../sections/limits';
-import { strip, verdict } from '../sections/verdict';
+import { type CaseView, isAnswered } from '../sections/case-view';
+import { shared, sheet } from '../sections/leave';
+import { isAsFiled } from '../state/as-filed';
 import { begin, change, current, type History, redo, undo } from '../state/history';
 import { type Judged, judge, readNow } from '../state/judged';
 import { forget, keep } from '../state/kept';
+import { withOneLess, withOneMore } from '../state/people';
 import { whyNotKept } from '../state/shelf';
-
-/** The page from top to bottom. */
-const sections: readonly Section[] = [
-  head,
-  shared,
-  strip,
-  question,
-  asking,
-  known,
-  verdict,
-  acts,
-  drawing,
-  missing,
-  decided,
-  limits,
-  chances,
-  findings,
-  selections,
-  rankings,
-  reasoning,
-  taken,
-  careful,
-  sources,
-  reply,
-  share,
-  sheet,
-];
+import { ticketOf } from '../state/ticket';
 
 const savedAfter = 200;
 
-/** One case from top to bottom: the question, what is known, the verdict and all that it stands on. */
+/** One case: what is known on one side, the ticket on the other, and behind it all it stands on. */
 export class CasePage extends PlainElement {
   static override properties = {
     topicId: { attribute: false },
@@ -69,6 +42,9 @@ export class CasePage extends PlainElement {
     system: { attribute: false },
     history: { state: true },
     notice: { state: true },
+    asking: { state: true },
+    leaving: { state: true },
+    said: { state: true },
   };
   declare topicId: string;
   declare name: string;
@@ -81,6 +57,10 @@ export class CasePage extends PlainElement {
   declare system: UnitSystem;
   declare history: History;
   declare notice: string;
+  declare asking: string | undefined;
+  /** The way the answer leaves just now. */
+  declare leaving: Exclude<Act, 'copy'> | undefined;
+  declare said: string;
   private judged: Judged = judge('');
   private asFiled: Judged | undefined;
   /** Whether something was shown since the last frame. */
@@ -98,6 +78,7 @@ export class CasePage extends PlainElement {
       this.judged = judge(this.kept, this.judged, this.system);
     }
     this.notice = '';
+    this.said = '';
     document.addEventListener('keydown', this.keys);
     addEventListener('pagehide', this.save);
   }
@@ -125,7 +106,10 @@ export class CasePage extends PlainElement {
     const text = current(this.history);
     const turned = changed.get('system') !== undefined;
     if (turned) this.asFiled = filed === undefined ? undefined : judge(filed, this.asFiled, system);
-    if (turned || text !== this.judged.doc.text) this.judged = judge(text, this.judged, system);
+    if (turned || text !== this.judged.doc.text) {
+      this.judged = judge(text, this.judged, system);
+      this.said = '';
+    }
   }
 
   private keys = (event: KeyboardEvent): void => {
@@ -160,7 +144,7 @@ export class CasePage extends PlainElement {
   }
 
   private get view(): CaseView {
-    const { judged, asFiled, history, name, system, notice } = this;
+    const { judged, asFiled, history, name, system, notice, asking, said } = this;
     const { doc, answer } = judged;
     return {
       doc,
@@ -168,30 +152,76 @@ export class CasePage extends PlainElement {
       answer,
       current: judged.current,
       filed: asFiled,
+      asFiled: !name.startsWith('shared: ') && isAsFiled(judged, asFiled),
+      ticket: ticketOf(judged, system),
+      asking,
       history,
       name,
       system,
       notice,
+      said,
       edit: (write, field) => this.edit(write, field),
       go: (to) => this.go(to),
     };
   }
 
-  private typedFact({ detail }: FactTyped): void {
-    this.edit((doc) => setFact(doc, detail.id, detail.value), detail.id);
-  }
-
-  private typedCell({ detail }: CellTyped): void {
+  private typedCell = ({ detail }: CellTyped): void => {
     const { list, row, column, value } = detail;
     this.edit((doc) => setCell(doc, list, row, column, value), `${list}.${row}.${column}`);
+  };
+
+  private stepped = ({ detail: { kind, by } }: PersonStepped): void => {
+    this.edit(
+      (doc) => (by > 0 ? withOneMore : withOneLess)(doc, kind),
+      `people ${kind} ${Date.now()}`,
+    );
+  };
+
+  private acted = async ({ detail: { act } }: TicketActed): Promise<void> => {
+    const { view } = this;
+    if (!isAnswered(view)) return;
+    const load = () => import('../counter/leave-dialog');
+    if (act === 'copy') {
+      const { copyPost } = await import('../counter/leaving');
+      this.said = await copyPost(view);
+      return;
+    }
+    await load();
+    this.leaving = act;
+  };
+
+  /** Shows the field that an entry stands in. */
+  private mend = ({ detail: { place } }: MendAsked): void => {
+    const field = this.querySelector<HTMLElement>(`[data-fact="${CSS.escape(place)}"]`);
+    field?.focus();
+    field?.scrollIntoView({ block: 'center' });
+  };
+
+  /** Enter in a field that is in order goes on to the next one. */
+  private wentOn = (event: Event): void => {
+    const all = [...this.querySelectorAll<HTMLElement>('.known [data-entry]')];
+    const { activeElement: here } = document;
+    const at = here instanceof HTMLElement ? all.indexOf(here) : -1;
+    const next = all.slice(at + 1).find((each) => each.getAttribute('type') !== 'radio');
+    event.stopPropagation();
+    next?.focus();
+    if (next instanceof HTMLInputElement) next.select();
+  };
+
+  private ticket(view: CaseView) {
+    const { ticket, doc, topic, answer } = view;
+    if (!ticket || !topic) return nothing;
+    const about = `${topic.title}${answer ? ` · as of ${answer.asOf}` : ''}`;
+    return html`<case-ticket .ticket=${ticket} .about=${about} .counted=${countedIn(doc)}
+      .house=${answer?.house ? `Reckoned with the numbers of ${answer.house.name}.` : ''} .said=${view.said}></case-ticket>`;
   }
 
   protected override render() {
-    const { view } = this;
+    const { view, leaving } = this;
     return html`
       <article
-        class="columns"
-        @fact-typed=${this.typedFact}
+        class="counter"
+        @fact-typed=${({ detail }: FactTyped) => this.edit((doc) => setFact(doc, detail.id, detail.value), detail.id)}
         @fact-dropped=${({ detail }: FactDropped) => this.edit((doc) => removeFact(doc, detail.id), `drop ${detail.id}`)}
         @cell-typed=${this.typedCell}
         @row-added=${({ detail }: RowAdded) =>
@@ -201,7 +231,28 @@ export class CasePage extends PlainElement {
           )}
         @row-dropped=${({ detail }: RowDropped) =>
           this.edit((doc) => removeRow(doc, detail.list, detail.row), `drop ${detail.list}`)}
-      >${sections.map((section) => section(view))}</article>
+        @person-stepped=${this.stepped}
+        @load-turned=${({ detail }: LoadTurned) => this.edit(detail.write, 'load')}
+        @asking-moved=${({ detail }: AskingMoved) => {
+          this.asking = detail.fact;
+        }}
+        @ticket-acted=${this.acted}
+        @mend-asked=${this.mend}
+      >
+        <div class="known" @went-on=${this.wentOn}>${head(view)}${shared(view)}${known(view)}</div>
+        <div class="stub">
+          ${this.ticket(view)}
+          <div class="folds">${folds(view)}${thisCase(view)}</div>
+        </div>
+        ${
+          leaving && isAnswered(view)
+            ? html`<leave-dialog .view=${view} .way=${leaving} @left=${() => {
+                this.leaving = undefined;
+              }}></leave-dialog>`
+            : nothing
+        }
+        ${sheet(view)}
+      </article>
     `;
   }
 }

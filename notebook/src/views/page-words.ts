@@ -9,6 +9,9 @@ export const pages = {
   rules: 'Rules',
 } as const;
 
+/** Those that are written, in the order of the menu. */
+export const menu = ['cases', 'class', 'rules'] as const satisfies readonly (keyof typeof pages)[];
+
 /** What will stand on the pages that are not written yet. */
 export const later = {
   questions:

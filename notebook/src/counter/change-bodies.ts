@@ -1,0 +1,3 @@
+/** What reckons beside the page. */
+import '../elements/chance-list';
+import '../elements/change-list';

@@ -1,0 +1,25 @@
+import { type Answer, gravestFirst } from '@tarebook/rules/engine';
+import type { UnitSystem } from '@tarebook/rules/quantity';
+import { html } from 'lit';
+import { mark } from '../elements/marks';
+import { PlainElement } from '../elements/plain-element';
+import { restating } from '../state/restated';
+
+/** What is said beside the limits, the gravest first; what is in order is not repeated. */
+export class FindingList extends PlainElement {
+  static override properties = { answer: { attribute: false }, system: { attribute: false } };
+  declare answer: Answer;
+  declare system: UnitSystem;
+
+  protected override render() {
+    const restated = restating(this.answer, this.system);
+    return html`<ul class="findings">
+      ${gravestFirst(this.answer.findings).map(
+        ({ label, level, says }) =>
+          html`<li class="level-${level}"><span class="word-of">${mark(level)}${label}</span> ${restated(says)}</li>`,
+      )}
+    </ul>`;
+  }
+}
+
+customElements.define('finding-list', FindingList);

@@ -1,0 +1,33 @@
+import type { Ends, LimitAnswer } from '@tarebook/rules/engine';
+
+/** One limit as one bar is drawn: everything as a share of the limit, from zero up. */
+export type Bar = {
+  /** What stands on it before anything is loaded. */
+  readonly empty: number;
+  /** What is loaded ends here for sure, and here at the most; undefined: nobody knows. */
+  readonly used: { readonly from: number; readonly to: number } | undefined;
+  /** Where the margin begins that is kept below the limit. */
+  readonly careFrom: number | undefined;
+};
+
+/** How far beyond its limit a bar is drawn; farther over looks the same and is told in figures. */
+export const drawnTo = 1.25;
+
+const isClosed = ({ lo, hi }: { lo: number; hi: number }): boolean =>
+  Number.isFinite(lo) && Number.isFinite(hi);
+
+const within = (share: number): number => Math.min(drawnTo, Math.max(0, share));
+
+/** @param empty in the unit of the limit */
+export function barOf({ share, limit, careAt }: LimitAnswer, empty: Ends | undefined): Bar {
+  const per = limit.hi > 0 && isClosed(limit) ? limit.hi : undefined;
+  const bare = per !== undefined && empty && isClosed(empty) ? within(empty.hi / per) : 0;
+  if (!isClosed(share)) return { empty: bare, used: undefined, careFrom: undefined };
+  const used = { from: within(share.lo), to: within(share.hi) };
+  const careFrom = careAt && per !== undefined && isClosed(careAt) ? careAt.hi / per : undefined;
+  return {
+    empty: Math.min(bare, used.from),
+    used,
+    careFrom: careFrom !== undefined && careFrom > 0 && careFrom < 1 ? careFrom : undefined,
+  };
+}
