@@ -27,7 +27,7 @@ async function scriptOf(browser) {
     bytes += gzipSync(body, { level: 9 }).length;
   });
   await page.goto(firstCase);
-  await page.locator('.verdict .word').first().waitFor();
+  await page.locator('.ticket .word').first().waitFor();
   const before = bytes;
   await page.close();
   return Number((before / 1024).toFixed(1));
@@ -37,12 +37,12 @@ async function scriptOf(browser) {
 async function editToPaint(browser) {
   const page = await browser.newPage();
   await page.goto(firstCase);
-  await page.locator('.verdict .word').first().waitFor();
+  await page.locator('.ticket .word').first().waitFor();
   await page.waitForTimeout(1500);
   const client = await page.context().newCDPSession(page);
   await client.send('Emulation.setCPUThrottlingRate', { rate: 4 });
   const times = await page.evaluate(async () => {
-    const field = document.querySelector('[data-fact="vehicle.placardPayload"]');
+    const field = document.querySelector('input[data-fact="vehicle.placardPayload"]');
     const found = [];
     for (let i = 0; i < 100; i += 1) {
       field.value = `${1100 + i} lb`;

@@ -1,9 +1,15 @@
 import type { Page } from '@playwright/test';
-import { expect, fact, objections, openCase, test } from './page';
+import { expect, fact, objections, openCase as openPage, test, unfold } from './page';
 
 const bars = 'rear-axle-with-bars';
 /** The drawing on the page; the printed sheet has one of its own. */
-const here = 'article > case-figures rig-drawing';
+const here = 'case-fold case-figures rig-drawing';
+
+const openCase = async (page: Page, name: string): Promise<void> => {
+  await openPage(page, name);
+  await unfold(page, 'The picture');
+};
+
 const rig = (page: Page) => page.locator(`${here} svg`);
 
 /** Centres of the wheels from left to right, in pixels of the drawing. */
@@ -66,7 +72,7 @@ test('the drawing is told in words, and these follow the facts and the units', a
   await expect(page.locator(`${here} .bars.slack`)).toBeVisible();
   await fact(page, 'hitch.restored').fill('unknown');
   await expect(rig(page)).toHaveAttribute('aria-label', /How tight the bars are is not known\./);
-  await page.getByRole('button', { name: 'Show metric' }).click();
+  await page.getByRole('button', { name: 'Show kg' }).click();
   await expect(rig(page)).toHaveAttribute('aria-label', /Ball .* kg of .* kg\./);
 });
 
@@ -74,28 +80,67 @@ test('a range is drawn as a range', async ({ page }) => {
   await openCase(page, bars);
   await fact(page, 'trailer.measuredTongueWeight').fill('600–800 lb');
   await expect(page.locator(`${here} .unsure`).first()).toBeVisible();
-  await expect(page.locator('article > limit-rows .range').first()).toBeAttached();
+  await unfold(page, 'How close to each limit');
+  await expect(page.locator('limit-rows rect.may-be').first()).toBeAttached();
 });
 
-test('limits are listed the fullest first within each state', async ({ page }) => {
+test('limits are listed the gravest first, and what runs out first before its equals', async ({
+  page,
+}) => {
   await openCase(page, bars);
-  const rows = await page.locator('limit-rows li').evaluateAll((all) =>
-    all.map((row) => ({
-      state: row.className,
-      long: Number(row.querySelector('.fill')?.getAttribute('width')),
-    })),
-  );
-  expect(rows.length).toBeGreaterThan(5);
-  rows.slice(1).forEach(({ state, long }, i) => {
-    const before = rows[i];
-    if (before && before.state === state) expect(long).toBeLessThanOrEqual(before.long);
-  });
+  await unfold(page, 'How close to each limit');
+  const rows = page.locator('limit-rows li');
+  const order = ['level-stop', 'level-unknown', 'level-if', 'level-care', 'level-ok'];
+  const states = await rows.evaluateAll((all) => all.map((row) => row.className));
+  expect(states.length).toBeGreaterThan(5);
+  expect(states).toEqual(states.toSorted((a, b) => order.indexOf(a) - order.indexOf(b)));
+  const left = await rows.first().locator('.left').textContent();
+  await expect(page.locator('.ticket .big')).toHaveText(left?.replace(/\s+/g, ' ').trim() ?? '?');
+});
+
+test('a bar begins at zero: its length up to the line is what is used of the limit', async ({
+  page,
+}) => {
+  await openCase(page, 'crossover-and-single-axle');
+  await unfold(page, 'How close to each limit');
+  const share = (limit: string) =>
+    page
+      .locator('limit-rows li', { hasText: limit })
+      .locator('.bar')
+      .evaluate((bar) => {
+        const x = (at: string) =>
+          Number(/M([\d.]+)/.exec(bar.querySelector(at)?.getAttribute('d') ?? '')?.[1]);
+        const of = (at: string) => {
+          const part = bar.querySelector(at);
+          return {
+            from: Number(part?.getAttribute('x') ?? 0),
+            long: Number(part?.getAttribute('width') ?? 0),
+          };
+        };
+        const line = x('.line');
+        return {
+          bare: of('.bare').long / line,
+          to: (of('.loaded').from + of('.loaded').long) / line,
+          over: of('.over').long / line,
+        };
+      });
+  const filed = await share('Vehicle gross weight');
+  // 5,768 lb of 5,820 lb, of which empty 4,560 lb.
+  expect(filed.bare).toBeCloseTo(4560 / 5820, 3);
+  expect(filed.to).toBeCloseTo(5768 / 5820, 3);
+  expect(filed.over).toBe(0);
+  await fact(page, 'vehicle.placardPayload').fill('1100');
+  await expect(page.locator('.ticket .big')).toHaveText('108lb over');
+  const over = await share('Payload');
+  expect(over.to).toBeCloseTo(1, 3);
+  expect(over.over).toBeCloseTo(1208 / 1100 - 1, 3);
 });
 
 /** Opens a case of any topic; its drawings on the page. */
 async function curvesOf(page: Page, path: string) {
   await page.goto(`/#/case/${path}`);
-  const curves = page.locator('article > case-figures curve-drawing');
+  await unfold(page, 'The picture');
+  const curves = page.locator('case-fold case-figures curve-drawing');
   await expect(curves.first().locator('svg').first()).toBeVisible();
   return curves;
 }
@@ -133,6 +178,7 @@ test('a curve has its stop line, where the case stands, its words and its table'
 
 test('a spread has the limit on it and says how many of a hundred are above', async ({ page }) => {
   await openCase(page, 'range-across-the-limit');
+  await unfold(page, 'How likely');
   await page.getByRole('button', { name: 'Draw the ranges 100,000 times' }).click();
   const drawing = page.locator('spread-drawing svg');
   await expect(drawing).toHaveAttribute('aria-label', /of a hundred, \d+( to \d+)? are above it/);
@@ -153,7 +199,7 @@ test('energy along the route and gas by the day: told, in both units, in print, 
   );
   await expect(route.locator('.lift')).toHaveCount(1);
   await expect(route.locator('line.stopping')).toHaveCount(1);
-  await page.getByRole('button', { name: 'Show metric' }).click();
+  await page.getByRole('button', { name: 'Show kg' }).click();
   await expect(told).toHaveAttribute('aria-label', /at 112\.7 km\. Reserve: 19\.5 kWh\./);
   await route.locator('summary').click();
   await expect(route.locator('table')).toContainText('To Ketter');
@@ -167,7 +213,7 @@ test('energy along the route and gas by the day: told, in both units, in print, 
     'aria-label',
     /Starves below: −23 °C\. May starve below: 7 °C/,
   );
-  await page.getByRole('button', { name: 'Show US units' }).click();
+  await page.getByRole('button', { name: 'Show lb' }).click();
   await expect(cold).toHaveAttribute(
     'aria-label',
     /Starves below: −10 °F\. May starve below: 44 °F/,

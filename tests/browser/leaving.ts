@@ -10,6 +10,22 @@ export const caution = 'The labels and the manual of that very vehicle win over 
 export const post = (page: Page) => page.getByLabel('A short post', { exact: true });
 export const share = (page: Page) => page.locator('share-case');
 
+/** The dialog by which an answer leaves; `shut` closes whichever is open. */
+export async function openSend(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Send', exact: true }).click();
+  await expect(page.getByRole('dialog', { name: 'Send it' })).toBeVisible();
+}
+
+export async function openSay(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Say', exact: true }).click();
+  await expect(page.getByRole('dialog', { name: 'Say it' })).toBeVisible();
+}
+
+export async function shut(page: Page): Promise<void> {
+  await page.getByRole('dialog').getByRole('button', { name: 'Close' }).click();
+  await expect(page.getByRole('dialog')).toHaveCount(0);
+}
+
 export const grant = (page: Page) =>
   page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
 export const clipboard = (page: Page) => page.evaluate(() => navigator.clipboard.readText());
@@ -27,9 +43,12 @@ export async function scanned(code: Locator): Promise<string> {
 
 export const linkOf = async (page: Page): Promise<string> => {
   await grant(page);
+  await openSend(page);
   await share(page).getByRole('button', { name: 'Copy a link to this case' }).click();
   await expect(share(page).getByRole('status')).toContainText('Link copied.');
-  return clipboard(page);
+  const link = await clipboard(page);
+  await shut(page);
+  return link;
 };
 
 export const drop = (page: Page, files: readonly { name: string; text: string }[]) =>

@@ -32,7 +32,7 @@ test('after one visit the page opens, judges and keeps without a network', async
   await page.goto('/#/case/tow-fit/payload-not-known');
   await expect(verdict(page)).toHaveText('Cannot say');
   await page.goto(`/#/case/tow-fit/${crossover}`);
-  await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,100 lb');
+  await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,100');
 });
 
 const types: Readonly<Record<string, string>> = {
@@ -93,7 +93,7 @@ test('a newer page waits, says so, and takes over when asked, with nothing typed
     await fact(page, 'vehicle.placardPayload').fill('1,099 lb');
     await page.getByRole('button', { name: 'Use it now' }).click();
     await expect(page.locator('html[data-next]')).toHaveCount(1);
-    await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,099 lb');
+    await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,099');
     await ready(page);
   } finally {
     await context.close();

@@ -1,5 +1,5 @@
 import { test as plain } from '@playwright/test';
-import { expect, objections, openCase, test, verdict } from './page';
+import { expect, fact, objections, openCase, test, unfold, verdict } from './page';
 
 const pages = [
   '#/cases',
@@ -13,6 +13,7 @@ const pages = [
 ];
 
 test('no page has anything for axe to object to', async ({ page }) => {
+  test.slow();
   for (const address of pages) {
     await page.goto(`/${address}`);
     await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
@@ -44,13 +45,13 @@ test('a blank case asks first, and answers when it is filled in', async ({ page 
   await page.goto('/#/cases');
   await page.getByRole('button', { name: 'Start a blank case' }).click();
   await expect(verdict(page)).toHaveText('Cannot say');
-  const fill = async (id: string, value: string) => page.locator(`[data-fact="${id}"]`).fill(value);
-  await fill('vehicle.maxTrailerWeight', '5,000 lb');
-  await fill('vehicle.maxTongueCarried', '600 lb');
-  await fill('vehicle.placardPayload', '1,300 lb');
-  await fill('trailer.dryWeight', '3,300 lb');
-  await fill('trailer.gvwr', '4,400 lb');
-  await fill('trailer.dryTongueWeight', '350 lb');
+  const fill = async (id: string, value: string) => fact(page, id).fill(value);
+  await fill('vehicle.maxTrailerWeight', '5000');
+  await fill('vehicle.maxTongueCarried', '600');
+  await fill('vehicle.placardPayload', '1300');
+  await fill('trailer.dryWeight', '3300');
+  await fill('trailer.gvwr', '4400');
+  await fill('trailer.dryTongueWeight', '350');
   await expect(verdict(page)).toHaveText('Fits');
 });
 
@@ -121,13 +122,14 @@ test('a damaged record is set aside, and the case opens as filed', async ({ page
 plain(
   'a part of a case that cannot be had is told, and what stands there stands',
   async ({ page }) => {
-    await page.route(/\/case-rest-[^/]+\.js$/, (route) => route.abort());
+    await page.route(/\/fold-bodies-[^/]+\.js$/, (route) => route.abort());
     await openCase(page, 'crossover-and-single-axle');
+    await unfold(page, 'The working');
     await expect(page.getByText('A part of this page could not be read')).toBeVisible();
     await expect(verdict(page)).toHaveText('Fits with care');
-    await page.unroute(/\/case-rest-[^/]+\.js$/);
+    await page.unroute(/\/fold-bodies-[^/]+\.js$/);
     await page.getByRole('button', { name: 'Reload' }).click();
-    await expect(page.getByRole('heading', { name: 'The working' })).toBeVisible();
+    await expect(page.locator('working-steps').getByText('Payload used').first()).toBeVisible();
     await expect(page.getByText('A part of this page could not be read')).toHaveCount(0);
   },
 );

@@ -1,5 +1,5 @@
 import { PNG } from 'pngjs';
-import { caution, crossover, drop, scanned, share } from './leaving';
+import { caution, crossover, drop, openSend, scanned, share } from './leaving';
 import { expect, openCase, test, verdict } from './page';
 import { textOfPdf } from './pdf-text';
 
@@ -48,7 +48,7 @@ test('paper has no colour, and none of what is for the screen', async ({ page })
   await page.emulateMedia({ colorScheme: 'dark', media: 'print' });
   await openCase(page, crossover);
   await expect(page.locator('print-sheet svg.code')).toBeVisible({ timeout: 10_000 });
-  for (const part of ['.masthead', 'reply-card', 'share-case', 'fact-table', 'page-foot']) {
+  for (const part of ['.masthead', '.ticket', '.fold', 'fact-row', 'page-foot']) {
     await expect(page.locator(part).first()).toBeHidden();
   }
   const { data } = PNG.sync.read(await page.locator('print-sheet').screenshot());
@@ -75,6 +75,7 @@ test('a case too long for a code prints without one and says why', async ({ page
   ]);
   await expect(verdict(page)).toBeVisible();
   await expect(page.locator('.sheet-code')).toContainText('too long for one');
+  await openSend(page);
   await share(page).getByRole('button', { name: 'Show a code to scan' }).click();
   await expect(share(page)).toContainText('too long for a code');
 });

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { crossover, drop, linkOf, post, scanned, share } from './leaving';
+import { crossover, drop, linkOf, openSend, post, scanned, share, shut } from './leaving';
 import { expect, fact, objections, openCase, test, verdict } from './page';
 
 test('a link carries this very case to anyone with the page, and no server sees it', async ({
@@ -17,7 +17,7 @@ test('a link carries this very case to anyone with the page, and no server sees 
   stranger.on('request', (request) => asked.push(request.url()));
   await stranger.goto(link);
   await expect(verdict(stranger)).toHaveText('Does not fit');
-  await expect(fact(stranger, 'vehicle.placardPayload')).toHaveValue('1,100 lb');
+  await expect(fact(stranger, 'vehicle.placardPayload')).toHaveValue('1,100');
   await expect(stranger.getByText('This case came with a link')).toBeVisible();
   expect(
     asked.some((url) => url.includes('1,100') || url.includes(link.split('/').at(-1) ?? '?')),
@@ -34,19 +34,19 @@ test('a shared case opens beside one’s own and never over it, and can be kept'
   await expect(verdict(page)).toHaveText('Does not fit');
   await page.waitForTimeout(600);
   await page.goto(link);
-  await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,260 lb');
+  await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,260');
   await fact(page, 'vehicle.placardPayload').fill('1,400 lb');
   await page.waitForTimeout(600);
   await openCase(page, crossover);
-  await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,150 lb');
+  await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,150');
   await page.goto(link);
-  await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,400 lb');
+  await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,400');
   await page.getByRole('button', { name: 'Keep it among my cases' }).click();
   await expect(page.getByText('This case came with a link')).toBeHidden();
   expect(decodeURIComponent(page.url())).toContain('/shared: crossover');
-  await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,400 lb');
+  await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,400');
   await openCase(page, crossover);
-  await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,150 lb');
+  await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,150');
 });
 
 test('a damaged or cut link is told in a sentence, and nothing is lost', async ({ page }) => {
@@ -66,7 +66,7 @@ test('a damaged or cut link is told in a sentence, and nothing is lost', async (
     await expect(page.getByRole('alert')).toContainText('ask for it once more');
   }
   await openCase(page, crossover);
-  await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,150 lb');
+  await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,150');
 });
 
 test('a shared document that is hostile runs nothing', async ({ page }) => {
@@ -99,6 +99,7 @@ test('a shared document that is hostile runs nothing', async ({ page }) => {
 
 test('the code on the screen reads as a link that opens this very case', async ({ page }) => {
   await openCase(page, crossover);
+  await openSend(page);
   await share(page).getByRole('button', { name: 'Show a code to scan' }).click();
   const code = share(page).getByRole('img', { name: 'Code that opens this case' });
   await expect(code).toBeVisible();
@@ -106,13 +107,14 @@ test('the code on the screen reads as a link that opens this very case', async (
   expect(link).toContain(`#/case/tow-fit/${crossover}/`);
   await page.goto(link);
   await expect(verdict(page)).toHaveText('Fits with care');
-  await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,260 lb');
+  await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,260');
 });
 
 test('Markdown is saved byte for byte, JSON as the command line has it, and both open again', async ({
   page,
 }) => {
   await openCase(page, crossover);
+  await openSend(page);
   const file = new URL(`../../cases/tow-fit/${crossover}.md`, import.meta.url);
   const save = async (name: string) => {
     const [download] = await Promise.all([
@@ -147,7 +149,7 @@ test('Markdown is saved byte for byte, JSON as the command line has it, and both
       buffer: Buffer.from(other.text),
     });
   await expect(page).toHaveURL(/#\/case\/tow-fit\/other$/);
-  await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,270 lb');
+  await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,270');
 });
 
 test('several files dropped anywhere open beside one’s own; what cannot be read is told in a sentence each', async ({
@@ -171,15 +173,16 @@ test('several files dropped anywhere open beside one’s own; what cannot be rea
   await expect(news).toContainText('empty.md is empty');
   await expect(page.locator('.drop-hint')).toBeHidden();
   await news.getByRole('link', { name: `${crossover}.md` }).click();
-  await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,150 lb');
+  await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,150');
   expect(page.url()).toContain(`${crossover}-2`);
   await openCase(page, crossover);
-  await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,260 lb');
+  await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,260');
 });
 
 test('nothing by which an answer leaves has anything for axe to object to', async ({ page }) => {
   await openCase(page, crossover);
   const link = await linkOf(page);
+  await openSend(page);
   await post(page).fill('My own words.');
   await page.getByRole('button', { name: 'Copy: A short post' }).click();
   await share(page).getByRole('button', { name: 'Show a code to scan' }).click();
@@ -188,6 +191,7 @@ test('nothing by which an answer leaves has anything for axe to object to', asyn
     expect(await objections(page), state).toEqual([]);
   };
   await check('a case');
+  await shut(page);
   await drop(page, [{ name: 'note.txt', text: 'Buy milk.' }]);
   await expect(page.locator('.arrived')).toBeVisible();
   await check('files opened');

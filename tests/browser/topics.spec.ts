@@ -1,5 +1,5 @@
 import { readdirSync } from 'node:fs';
-import { expect, objections, test, verdict } from './page';
+import { expect, fact, objections, test, unfold, verdict } from './page';
 
 const cases = new URL('../../cases/', import.meta.url);
 const topics = readdirSync(cases, { withFileTypes: true })
@@ -18,7 +18,7 @@ for (const { topic, names } of topics) {
     const [name = ''] = names;
     await page.goto(`/#/case/${topic}/${name}`);
     await expect(verdict(page)).not.toBeEmpty();
-    await expect(page.getByRole('heading', { name: 'What to be careful about' })).toBeVisible();
+    await expect(page.getByRole('heading', { name: 'Take care' })).toBeVisible();
     const over = () => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
     expect(await over()).toBeLessThanOrEqual(0);
     await page.goto(`/#/rules/${topic}`);
@@ -46,12 +46,13 @@ test('lists, rankings and tables of other topics have nothing for axe to object 
 
 test('chances are drawn when asked for, with the drawing of where they fell', async ({ page }) => {
   await page.goto('/#/case/tow-fit/range-across-the-limit');
+  await unfold(page, 'How likely');
   await page.getByRole('button', { name: 'Draw the ranges 100,000 times' }).click();
   const chances = page.locator('chance-list');
   await expect(chances).toContainText(/Trailer’s own rating: over \d+(\.\d)? in 100/, {
     timeout: 20_000,
   });
   await expect(chances.getByRole('img')).toBeVisible();
-  await page.locator('[data-fact="trailer.gvwr"]').fill('6,000 lb');
+  await fact(page, 'trailer.gvwr').fill('6,000 lb');
   await expect(chances).not.toContainText('in 100');
 });

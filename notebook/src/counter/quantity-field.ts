@@ -89,6 +89,12 @@ export class QuantityField extends PlainElement {
     this.told = true;
   };
 
+  /** Whoever leaves the field leaves its unit beside it. */
+  private leave = (): void => {
+    this.tell();
+    this.typed = entryOf(textOf({ typed: this.typed, unit: this.unitNow }), this.unitNow).typed;
+  };
+
   private turnUnit = (): void => {
     const all = unitsFor(this.unit, this.unitNow);
     const inOrder = unitsFor(this.unit, this.unit);
@@ -164,7 +170,7 @@ export class QuantityField extends PlainElement {
             if (event.target instanceof HTMLInputElement) this.send(event.target.value, unitNow);
           }}
           @keydown=${this.pressed}
-          @blur=${this.tell}
+          @blur=${this.leave}
         />${this.unitKey()}${this.keys()}
       </span>
       ${wrong ? html`<span class="error" id="wrong-${field}">${refusal}</span>` : nothing}`;
