@@ -103,10 +103,10 @@ test('replies are metric or US as chosen', async ({ page }) => {
   await openCase(page, crossover);
   await page.getByRole('button', { name: 'Show kg' }).click();
   await openSend(page);
-  await expect(post(page)).toHaveValue(/23\.6 kg left of 571\.5 kg/);
+  await expect(post(page)).toHaveValue(/24 kg left of 572 kg/);
   await shut(page);
   await openSay(page);
-  await expect(spoken(page)).toHaveValue(/23\.6 kilograms left/);
+  await expect(spoken(page)).toHaveValue(/24 kilograms left/);
 });
 
 test('Escape closes what is over the case, and the case is as it was', async ({ page }) => {

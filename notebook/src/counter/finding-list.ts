@@ -3,7 +3,6 @@ import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html } from 'lit';
 import { mark } from '../elements/marks';
 import { PlainElement } from '../elements/plain-element';
-import { restating } from '../state/restated';
 
 /** What is said beside the limits, the gravest first; what is in order is not repeated. */
 export class FindingList extends PlainElement {
@@ -12,11 +11,10 @@ export class FindingList extends PlainElement {
   declare system: UnitSystem;
 
   protected override render() {
-    const restated = restating(this.answer, this.system);
     return html`<ul class="findings">
       ${gravestFirst(this.answer.findings).map(
         ({ label, level, says }) =>
-          html`<li class="level-${level}"><span class="word-of">${mark(level)}${label}</span> ${restated(says)}</li>`,
+          html`<li class="level-${level}"><span class="word-of">${mark(level)}${label}</span> ${says}</li>`,
       )}
     </ul>`;
   }

@@ -6,7 +6,6 @@ import '../drawings/case-figures';
 import '../print.css';
 import { barOf } from '../state/bar';
 import { type Carried, codeFor } from '../state/link';
-import { restating } from '../state/restated';
 import {
   classWords,
   factLines,
@@ -141,11 +140,10 @@ export class PrintSheet extends RestingElement {
 
   protected override render() {
     const { doc, answer, topic, system, current } = this;
-    const restated = restating(answer, system);
     const words = `${answer.words.charAt(0).toUpperCase()}${answer.words.slice(1)}`;
     const missing = answer.missing.map(
       ({ label, ask, where, says }) =>
-        html`<strong>${label}.</strong> ${ask} Read it from: ${where}. ${restated(says)}`,
+        html`<strong>${label}.</strong> ${ask} Read it from: ${where}. ${says}`,
     );
     return html`
       <header>
@@ -157,7 +155,7 @@ export class PrintSheet extends RestingElement {
             ${mark(levelOf(topic.outcomes, answer.outcome))}
             <div>
               <p class="sheet-word">${words}</p>
-              <p>${restated(answer.sentence)} ${answer.restsOn}</p>
+              <p>${answer.sentence} ${answer.restsOn}</p>
               ${
                 current
                   ? nothing
@@ -168,13 +166,13 @@ export class PrintSheet extends RestingElement {
         </div>
         <div class="sheet-code">${this.codePart()}</div>
       </header>
-      ${listOf('What to be careful about', answer.cautions.map(restated))}
+      ${listOf('What to be careful about', answer.cautions)}
       ${listOf('Find out first', missing)}
       <case-figures .drawn=${{ doc, answer }} .system=${system}></case-figures>
       ${this.limits()}
       ${listOf(
         'Also',
-        findingLines(answer, system).map(
+        findingLines(answer).map(
           ({ label, level, says }) => html`${mark(level)} <strong>${label}.</strong> ${says}`,
         ),
       )}
@@ -183,10 +181,10 @@ export class PrintSheet extends RestingElement {
         ${this.facts()}
         ${listOf(
           'Taken for granted',
-          answer.assumed.map(({ says }) => restated(says)),
+          answer.assumed.map(({ says }) => says),
         )}
         ${listOf('Numbers used', numberLines(answer, system))}
-        ${listOf('The house’s own numbers', answer.house?.parameters.map(({ says }) => restated(says)) ?? [])}
+        ${listOf('The house’s own numbers', answer.house?.parameters.map(({ says }) => says) ?? [])}
         ${listOf('Sources', sourceLines(answer))}
       </div>
     `;

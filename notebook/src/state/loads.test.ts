@@ -56,11 +56,11 @@ test('a load takes the place of another, stands beside what was packed by hand, 
 
 test('who rides along is whoever is named, and nobody else', () => {
   const two = readCase(turned(readCase(text), named('two and a dog'), loads));
-  expect(rowsOf(two, 'load.occupants').map(({ label }) => label)).toEqual([
-    'Driver',
-    'Adult 2',
-    'Dog',
-  ]);
+  const names = (doc: typeof two) => rowsOf(doc, 'load.occupants').map(({ label }) => label);
+  expect(names(two)).toEqual(['Driver', 'Partner', 'Dog and crate']);
+  const four = readCase(turned(two, named('four of us'), loads));
+  expect(names(four)).toEqual(['Driver', 'Partner', 'Child', 'Child']);
+  expect(rowsOf(four, 'load.cargo')).toHaveLength(1);
 });
 
 test('a topic that asks for none of its lists offers no load', () => {

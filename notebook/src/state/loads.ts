@@ -24,20 +24,37 @@ export function loadsFor(rows: readonly LoadRow[], lists: readonly string[]): re
   });
 }
 
-const rowAt = (doc: CaseDocument, { list, label }: LoadRow): number =>
-  rowsOf(doc, list).findIndex((row) => row.label === label);
+/** Where the rows of a load stand in a list of the case; of two of one name both must be there. */
+function placesOf(doc: CaseDocument, rows: readonly LoadRow[], list: string): readonly number[] {
+  const labels = rowsOf(doc, list).map(({ label }) => label);
+  const taken = new Set<number>();
+  for (const { label } of rows.filter((row) => row.list === list)) {
+    const at = labels.findIndex((each, index) => each === label && !taken.has(index));
+    if (at >= 0) taken.add(at);
+  }
+  return [...taken].toSorted((a, b) => b - a);
+}
+
+const listsOf = ({ rows }: NamedLoad): readonly string[] => [
+  ...new Set(rows.map(({ list }) => list)),
+];
 
 /** Whether all of it is aboard. */
-export const isAboard = (doc: CaseDocument, { rows }: NamedLoad): boolean =>
-  rows.every((row) => rowAt(doc, row) >= 0);
+export const isAboard = (doc: CaseDocument, load: NamedLoad): boolean =>
+  listsOf(load).flatMap((list) => placesOf(doc, load.rows, list)).length === load.rows.length;
 
 const reread = (text: string): CaseDocument => readCaseFrom(shelfOfTopics(), text);
 
-const without = (doc: CaseDocument, rows: readonly LoadRow[]): CaseDocument =>
-  rows.reduce((before, row) => {
-    const at = rowAt(before, row);
-    return at < 0 ? before : reread(removeRow(before, row.list, at));
-  }, doc);
+const without = (doc: CaseDocument, load: NamedLoad): CaseDocument =>
+  listsOf(load).reduce(
+    (before, list) =>
+      // From the last up, so that those before them stay where they are.
+      placesOf(before, load.rows, list).reduce(
+        (now, at) => reread(removeRow(now, list, at)),
+        before,
+      ),
+    doc,
+  );
 
 /** Nobody who was there before rides along. */
 const withoutPeople = (doc: CaseDocument): CaseDocument =>
@@ -45,12 +62,11 @@ const withoutPeople = (doc: CaseDocument): CaseDocument =>
 
 /** Takes a load along in the place of the others that go into its lists, or leaves it at home again. */
 export function turned(doc: CaseDocument, load: NamedLoad, all: readonly NamedLoad[]): string {
-  const lists = new Set(load.rows.map(({ list }) => list));
+  const lists = new Set(listsOf(load));
   const rivals = all.filter(({ rows }) => rows.some(({ list }) => lists.has(list)));
-  if (isAboard(doc, load) && !lists.has(peopleList)) return without(doc, load.rows).text;
-  const bare = lists.has(peopleList)
-    ? withoutPeople(doc)
-    : rivals.reduce((before, { rows }) => without(before, rows), doc);
+  if (isAboard(doc, load) && !lists.has(peopleList)) return without(doc, load).text;
+  const alone = rivals.filter((each) => isAboard(doc, each)).reduce(without, doc);
+  const bare = lists.has(peopleList) ? withoutPeople(alone) : alone;
   return load.rows.reduce(
     (before, { list, label, weight, ahead }) =>
       reread(

@@ -1,10 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { askedOf, judgeCaseNow, readCase } from '@tarebook/casebook';
-import { remedies } from '@tarebook/rules/engine';
+import { askedOf, readCase } from '@tarebook/casebook';
+import { answerNow, remedies } from '@tarebook/rules/engine';
 import { show } from '@tarebook/rules/quantity';
 import { describe, expect, test } from 'vitest';
 import { replyKinds, replyOf, type Told, verdictKey } from './reply';
-import { restating } from './restated';
 import { leavingReply, wordedReply, wordingPlace } from './worded';
 import { markOf } from './wording';
 
@@ -20,8 +19,10 @@ function docOf(name: string) {
 }
 
 function toldOf(name: string, system: Told['system'] = 'us'): Told {
-  const { doc, topic } = docOf(name);
-  return { title: doc.front.title, topic, answer: judgeCaseNow(doc), system };
+  const { doc } = docOf(name);
+  const { topic, asked } = askedOf(doc);
+  const answer = answerNow(topic, { ...asked, units: system });
+  return { title: doc.front.title, topic, answer, system };
 }
 
 function withRemedies(name: string, system: Told['system'] = 'us') {
@@ -32,21 +33,23 @@ function withRemedies(name: string, system: Told['system'] = 'us') {
 }
 
 describe.each(topics)('%s: whoever reads the mail has the real answer', (topic) => {
-  const told = readdirSync(new URL(`${topic}/`, cases)).map((file) =>
-    toldOf(`${topic}/${file.slice(0, -'.md'.length)}`),
+  const names = readdirSync(new URL(`${topic}/`, cases)).map(
+    (file) => `${topic}/${file.slice(0, -'.md'.length)}`,
+  );
+  const told = Object.fromEntries(
+    systems.map((system) => [system, names.map((name) => toldOf(name, system))]),
   );
 
   test('everything chosen and ranked stands in the letter, with its reason and its size', () => {
-    for (const us of told) {
-      for (const system of systems) {
-        const { answer } = us;
-        const { text } = replyOf('letter', { ...us, system });
-        const restated = restating(answer, system);
+    for (const system of systems) {
+      for (const one of told[system] ?? []) {
+        const { answer } = one;
+        const { text } = replyOf('letter', one);
         for (const { items } of answer.selections) {
           for (const { label, chosen, because, amounts } of items) {
             if (chosen === 'no') continue;
             expect(text).toContain(label);
-            expect(text).toContain(restated(because));
+            expect(text).toContain(because);
             for (const ends of Object.values(amounts)) {
               expect(text).toContain(show(ends, ends.unit, system));
             }
@@ -54,10 +57,10 @@ describe.each(topics)('%s: whoever reads the mail has the real answer', (topic) 
         }
         for (const { entries, rest } of answer.rankings) {
           const inOrder = entries.filter(({ out }) => !out);
-          if (inOrder.length > 0) expect(text).toContain(restated(rest));
+          if (inOrder.length > 0) expect(text).toContain(rest);
           inOrder.forEach(({ says, value }, i) => {
             const size = show(value, value.unit, system);
-            expect(text).toContain(`${i + 1}. ${restated(says)}: ${size}`);
+            expect(text).toContain(`${i + 1}. ${says}: ${size}`);
           });
         }
       }
@@ -65,7 +68,7 @@ describe.each(topics)('%s: whoever reads the mail has the real answer', (topic) 
   });
 
   test('every decision stands in it, decided or open', () => {
-    for (const us of told) {
+    for (const us of told.us ?? []) {
       const { text } = replyOf('letter', us);
       const said = us.answer.findings.flatMap(({ id, level }) =>
         level === 'ok' ? [] : [us.topic.findings[id]?.decision],
@@ -78,10 +81,10 @@ describe.each(topics)('%s: whoever reads the mail has the real answer', (topic) 
   });
 
   test('every reply has its cautions, and no sign of a number that is none', () => {
-    for (const us of told) {
-      for (const system of systems) {
+    for (const system of systems) {
+      for (const one of told[system] ?? []) {
         for (const kind of replyKinds) {
-          const { text, cautions } = replyOf(kind, { ...us, system });
+          const { text, cautions } = replyOf(kind, one);
           expect(cautions.length).toBeGreaterThan(0);
           for (const each of cautions) expect(text).toContain(each);
           expect(text).not.toMatch(/undefined|NaN|Infinity|∞|\[object/);

@@ -1,7 +1,6 @@
 import { type Answer, type Remedy, type State, type Topic, urgentOf } from '@tarebook/rules/engine';
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { aloud } from './aloud';
-import { restating } from './restated';
 import { findingLines, limitLines, numberLines, sourceLines, workingLines } from './told';
 import { changeLines, decidedLines, rankingParts, selectionParts } from './told-beyond';
 
@@ -62,9 +61,8 @@ const hasFigure = (text: string): boolean => /\d/.test(text);
 /** The figure that the verdict hangs on, for a sentence that names none. */
 function figure(told: Told): string {
   const { answer, topic, system } = told;
-  const restated = restating(answer, system);
   const [tip] = answer.missing.filter(({ says }) => hasFigure(says));
-  if (tip) return restated(tip.says);
+  if (tip) return tip.says;
   const lines = limitLines(answer, system);
   const first = lines.find(({ limit }) => limit.id === answer.binding) ?? lines[0];
   if (first) {
@@ -80,7 +78,7 @@ const figureBeside = (words: string, told: Told): string =>
   hasFigure(words) || urgentOf(told.topic, told.answer.findings) ? '' : figure(told);
 
 function spoken(told: Told): string {
-  const sentence = restating(told.answer, told.system)(inOneBreath(told));
+  const sentence = inOneBreath(told);
   return aloud(joined([sentence, figureBeside(sentence, told)], ' '));
 }
 
@@ -90,11 +88,11 @@ const isToChange = ({ answer, topic }: Told): boolean =>
 
 /** The change that asks least, one that leads to a verdict before any that leads to a question. */
 function firstChange(told: Told): string {
-  const { answer, topic, system, remedies = [] } = told;
+  const { topic, remedies = [] } = told;
   if (!isToChange(told)) return '';
   const { unknown } = topic.outcomes;
   const sure = remedies.filter(({ outcome }) => outcome !== unknown.id);
-  const [first] = changeLines(answer, sure.length > 0 ? sure : remedies, system);
+  const [first] = changeLines(sure.length > 0 ? sure : remedies);
   return first === undefined ? '' : `What would change it: ${first}`;
 }
 
@@ -102,10 +100,9 @@ function firstChange(told: Told): string {
 const mostTold = 2;
 
 function post(told: Told): string {
-  const { answer, topic, system } = told;
-  const restated = restating(answer, system);
-  if (urgentOf(topic, answer.findings)) return restated(answer.sentence);
-  const found = findingLines(answer, system);
+  const { answer, topic } = told;
+  if (urgentOf(topic, answer.findings)) return answer.sentence;
+  const found = findingLines(answer);
   type Line = (typeof found)[number];
   const isBrief = (sentence: string, { says, wrong }: Line) =>
     !sentence.includes(says) && sentence.includes(wrong);
@@ -115,13 +112,13 @@ function post(told: Told): string {
     .reduce(
       (before, line) =>
         isBrief(before, line) ? before.replace(line.wrong, () => line.says) : before,
-      restated(answer.sentence),
+      answer.sentence,
     );
   const also = found.flatMap(({ says, wrong }) =>
     sentence.includes(wrong) || sentence.includes(says) ? [] : [says],
   );
   const asks = answer.missing.slice(0, 2).map(({ ask, where }) => `${ask} (${where}.)`);
-  const [tip = ''] = answer.missing.map(({ says }) => restated(says));
+  const [tip = ''] = answer.missing.map(({ says }) => says);
   const figured = figureBeside(`${sentence} ${tip}`, told);
   return joined(
     [sentence, ...asks, tip, figured, ...also.slice(0, mostTold), firstChange(told)],
@@ -136,7 +133,7 @@ function beyond({ answer, topic, system }: Told): string {
   );
   return joined(
     [
-      part('What it comes to', decidedLines(answer, topic, system)),
+      part('What it comes to', decidedLines(answer, topic)),
       ...selectionParts(answer, system).map(({ title, lines }) => part(title, lines)),
       ...ranked,
     ],
@@ -146,17 +143,16 @@ function beyond({ answer, topic, system }: Told): string {
 
 /** What would change it; nothing is said of that before it has been looked for. */
 function changes(told: Told): string {
-  const { answer, system, remedies } = told;
+  const { remedies } = told;
   if (!remedies || !isToChange(told)) return '';
   const none =
     'No single change, and no two together, that this topic knows would turn the verdict.';
-  const lines = changeLines(answer, remedies, system);
+  const lines = changeLines(remedies);
   return part('What would change it', lines.length === 0 ? [none] : lines);
 }
 
 function letter(told: Told): string {
   const { title, topic, answer, system } = told;
-  const restated = restating(answer, system);
   const limits = limitLines(answer, system).map(({ limit, against, left }) => {
     const word = left.endsWith(' over') ? '' : stateWords[limit.state];
     return joined([`${limit.label}: ${against}`, left, word], ', ');
@@ -166,32 +162,29 @@ function letter(told: Told): string {
       `${label}: ${value}${how !== '' ? `, from ${how}` : sum !== '' ? ` = ${sum}` : ''}`,
   );
   const asks = answer.missing.map(
-    ({ label, ask, where, says }) => `${label}. ${ask} Read it from: ${where}. ${restated(says)}`,
+    ({ label, ask, where, says }) => `${label}. ${ask} Read it from: ${where}. ${says}`,
   );
-  const sentence = restated(answer.sentence);
+  const sentence = answer.sentence;
   return joined(
     [
       title,
       joined([sentence, figureBeside(sentence, told), answer.restsOn], ' '),
-      part('Be careful', answer.cautions.map(restated)),
+      part('Be careful', answer.cautions),
       part('Find out first', asks),
       changes(told),
       beyond(told),
       part('How close to each limit', limits),
       part(
         'Also',
-        findingLines(answer, system).map(({ label, says }) => `${label}: ${says}`),
+        findingLines(answer).map(({ label, says }) => `${label}: ${says}`),
       ),
       part('The working', working),
       part(
         'Taken for granted',
-        answer.assumed.map(({ says }) => restated(says)),
+        answer.assumed.map(({ says }) => says),
       ),
       part('Numbers used', numberLines(answer, system)),
-      part(
-        'The house’s own numbers',
-        answer.house?.parameters.map(({ says }) => restated(says)) ?? [],
-      ),
+      part('The house’s own numbers', answer.house?.parameters.map(({ says }) => says) ?? []),
       part('Sources', sourceLines(answer)),
       `Rules ${answer.topic} ${answer.rules}, as of ${answer.asOf}.`,
     ],
@@ -203,8 +196,7 @@ const writers: Readonly<Record<ReplyKind, (told: Told) => string>> = { spoken, p
 
 /** The reply of a kind, in the units chosen, with its figure and its cautions. */
 export function replyOf(kind: ReplyKind, told: Told): Reply {
-  const restated = restating(told.answer, told.system);
-  const cautions = told.answer.cautions.slice(0, cautionsWith[kind]).map(restated);
+  const cautions = told.answer.cautions.slice(0, cautionsWith[kind]);
   return { text: guarded(writers[kind](told), cautions).text, cautions };
 }
 

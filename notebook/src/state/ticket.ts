@@ -3,7 +3,6 @@ import { levels, urgentOf } from '@tarebook/rules/engine';
 import { marginParts, type Shown, showParts, type UnitSystem } from '@tarebook/rules/quantity';
 import type { Judged } from './judged';
 import { type Refused, refusedIn } from './refused';
-import { restating } from './restated';
 
 /** One large figure: the number, its unit, and what it is a figure of. */
 export type TicketFigure = Shown & { readonly of: 'left' | 'over' | 'asked' };
@@ -71,7 +70,7 @@ export function ticketOf({ doc, answer, current }: Judged, system: UnitSystem): 
     kind: 'verdict',
     level,
     word: capital(answer.words),
-    sentence: restating(answer, system)(answer.sentence),
+    sentence: answer.sentence,
     ...(figure && { figure }),
     ...(level === 'unknown' && ask && { ask }),
   };

@@ -1,6 +1,5 @@
 import type { Answer, ChoiceAnswer, Remedy, SelectionAnswer, Topic } from '@tarebook/rules/engine';
 import { show, type UnitSystem } from '@tarebook/rules/quantity';
-import { restating } from './restated';
 
 /** A heading with its lines. */
 export type ToldPart = { readonly title: string; readonly lines: readonly string[] };
@@ -18,12 +17,11 @@ export function decidedIn(answer: Answer, topic: Topic): readonly ChoiceAnswer[]
 }
 
 /** The decisions in words, with what goes with the one it came to. */
-export function decidedLines(answer: Answer, topic: Topic, system: UnitSystem): readonly string[] {
-  const restated = restating(answer, system);
+export function decidedLines(answer: Answer, topic: Topic): readonly string[] {
   return decidedIn(answer, topic).map(({ label, labels, says }) => {
     const [only, more] = says;
     const why = only === undefined || more !== undefined ? '' : `. ${only}`;
-    return restated(`${label}: ${labels.join(' or ')}${why}`);
+    return `${label}: ${labels.join(' or ')}${why}`;
   });
 }
 
@@ -31,7 +29,6 @@ const ended = (text: string): string => (/[.!?]$/.test(text) ? text : `${text}.`
 
 /** What is taken along, offered or kept, each with what it adds and why, and what it comes to. */
 export function selectionParts(answer: Answer, system: UnitSystem): readonly ToldPart[] {
-  const restated = restating(answer, system);
   const amounts = (of: SelectionAnswer['totals']) =>
     Object.entries(of).map(([amount, ends]) =>
       ends.unit === '' ? `${show(ends, '')} ${amount}` : show(ends, ends.unit, system),
@@ -43,7 +40,7 @@ export function selectionParts(answer: Answer, system: UnitSystem): readonly Tol
       const perhaps = item.chosen === 'unknown' ? ' (perhaps)' : '';
       const sizes = amounts(item.amounts);
       const size = sizes.length === 0 ? '' : ` (${sizes.join(', ')})`;
-      return `${item.label}${perhaps}${size}: ${ended(restated(item.because))}`;
+      return `${item.label}${perhaps}${size}: ${ended(item.because)}`;
     });
     const sums = amounts(totals);
     const all = sums.length === 0 || chosen.length < 2 ? [] : [`In all: ${sums.join(', ')}.`];
@@ -53,32 +50,23 @@ export function selectionParts(answer: Answer, system: UnitSystem): readonly Tol
 
 /** Results in their order; where they all come to nothing there is none. */
 export function rankingParts(answer: Answer, system: UnitSystem): readonly ToldPart[] {
-  const restated = restating(answer, system);
   return answer.rankings.flatMap(({ label, entries, rest }) => {
     const inOrder = entries.filter(({ out }) => !out);
     if (inOrder.length === 0) return [];
     const lines = inOrder.map(({ says, value, apart }) => {
       const tied = apart ? '' : ' – not sure to come before the next';
-      return `${restated(says)}: ${show(value, value.unit, system)}${tied}`;
+      return `${says}: ${show(value, value.unit, system)}${tied}`;
     });
     const numbered = lines.map((line, i) => `${i + 1}. ${line}`);
-    return [{ title: label, lines: rest === '' ? numbered : [...numbered, restated(rest)] }];
+    return [{ title: label, lines: rest === '' ? numbered : [...numbered, rest] }];
   });
 }
 
 const mostChanges = 8;
 
 /** What would change the verdict, those that ask least first. */
-export function changeLines(
-  answer: Answer,
-  remedies: readonly Pick<Remedy, 'says'>[],
-  system: UnitSystem,
-): readonly string[] {
-  const restated = restating(answer, system);
+export function changeLines(remedies: readonly Pick<Remedy, 'says'>[]): readonly string[] {
   const more = remedies.length - mostChanges;
   const rest = more === 1 ? 'And one more that asks more.' : `And ${more} more that ask more.`;
-  return [
-    ...remedies.slice(0, mostChanges).map(({ says }) => restated(says)),
-    ...(more > 0 ? [rest] : []),
-  ];
+  return [...remedies.slice(0, mostChanges).map(({ says }) => says), ...(more > 0 ? [rest] : [])];
 }

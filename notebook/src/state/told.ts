@@ -11,7 +11,6 @@ import {
   type Topic,
 } from '@tarebook/rules/engine';
 import { type Interval, show, showMargin, type UnitSystem } from '@tarebook/rules/quantity';
-import { restating } from './restated';
 
 /** One limit in words, for paper and post. */
 export type LimitLine = {
@@ -67,14 +66,11 @@ export function workingLines(
   topic: Topic,
   system: UnitSystem,
 ): readonly WorkingLine[] {
-  const restated = restating(answer, system);
   const line = (step: Step): WorkingLine => {
-    const value = step.ends ? show(step.ends, step.ends.unit, system) : restated(step.value);
+    const value = step.ends ? show(step.ends, step.ends.unit, system) : step.value;
     const working =
-      step.working && /\D/.test(step.working) && step.working !== step.value
-        ? restated(step.working)
-        : '';
-    const told = step.told ? restated(step.told) : '';
+      step.working && /\D/.test(step.working) && step.working !== step.value ? step.working : '';
+    const told = step.told ? step.told : '';
     return { label: step.label, value, working, told, ...(step.source && { source: step.source }) };
   };
   return topic.headline.flatMap((name) => {
@@ -108,13 +104,12 @@ export function numberLines(answer: Answer, system: UnitSystem): readonly string
 }
 
 /** What stands beside the limits and is not in order, the gravest first. */
-export function findingLines(answer: Answer, system: UnitSystem) {
-  const restated = restating(answer, system);
+export function findingLines(answer: Answer) {
   return gravestFirst(answer.findings).map(({ label, level, wrong, says }) => ({
     label,
     level,
-    wrong: restated(wrong),
-    says: restated(says),
+    wrong: wrong,
+    says: says,
   }));
 }
 
