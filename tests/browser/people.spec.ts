@@ -90,11 +90,15 @@ test('a caller’s rig takes at most forty keys and twelve taps', async ({ page 
     [/gross rating/, '4400'],
   ];
   for (let i = 0; i < answers.length; i += 1) {
+    await expect(next.getByRole('textbox')).toBeFocused();
     const question = (await next.locator('label').first().textContent()) ?? '';
     const [, value = ''] = answers.find(([pattern]) => pattern.test(question)) ?? [];
     expect(value, question).not.toBe('');
     await page.keyboard.type(value);
     await page.keyboard.press('Enter');
+    if (i < answers.length - 1) {
+      await expect(next.locator('label').first()).not.toHaveText(question);
+    }
     keys += value.length + 1;
   }
   await expect(verdict(page)).toHaveText(/^Fits/);

@@ -1,6 +1,6 @@
 import type { Missing, Topic } from '@tarebook/rules/engine';
 import type { UnitSystem } from '@tarebook/rules/quantity';
-import { html, nothing } from 'lit';
+import { html, LitElement, nothing } from 'lit';
 import { PlainElement } from '../elements/plain-element';
 import { refusalOf } from '../state/refused';
 import { optionsOf } from './choice-field';
@@ -67,13 +67,18 @@ export class NextQuestion extends PlainElement {
     queueMicrotask(() => this.dispatchEvent(new AskingMoved(fact)));
   }
 
-  private next = (event?: Event): void => {
+  private next = async (event?: Event): Promise<void> => {
     event?.stopPropagation();
+    // What was typed a moment ago decides what is asked now.
+    this.dispatchEvent(new Event('judge-now', { bubbles: true }));
     const { at } = this;
     const told = at !== undefined && (this.values[at] ?? 'unknown') !== 'unknown';
     if (at !== undefined && !told) this.passed = new Set([...this.passed, at]);
     this.move(this.open.find((id) => id !== at && !this.passed.has(id)));
-    void this.updateComplete.then(() => this.querySelector<HTMLElement>('[data-entry]')?.focus());
+    await this.updateComplete;
+    const field = this.querySelector('quantity-field, choice-field');
+    if (field instanceof LitElement) await field.updateComplete;
+    field?.querySelector<HTMLElement>('[data-entry]')?.focus();
   };
 
   private field(id: string) {

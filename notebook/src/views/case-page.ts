@@ -236,6 +236,9 @@ export class CasePage extends PlainElement {
         @asking-moved=${({ detail }: AskingMoved) => {
           this.asking = detail.fact;
         }}
+        @judge-now=${() => {
+          if (this.isUpdatePending) this.performUpdate();
+        }}
         @ticket-acted=${this.acted}
         @mend-asked=${this.mend}
       >
