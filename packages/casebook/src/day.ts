@@ -2,12 +2,16 @@ import { dayProblems, sayProblem, type Topic } from '@tarebook/rules/engine';
 import { trouble } from './messages';
 import type { Trouble } from './shapes';
 
-/** Where the front matter says its day: on its value. */
-function placeOfDay(front: string, line: number): { line: number; column: number } {
+/** Where a key of the front matter has its value. */
+export function keyPlace(
+  front: string,
+  key: string,
+  line: number,
+): { line: number; column: number } {
   const lines = front.split('\n');
-  const index = lines.findIndex((each) => /^\s*as-of\s*:/.test(each));
+  const index = lines.findIndex((each) => new RegExp(`^\\s*${key}\\s*:`).test(each));
   if (index < 0) return { line: 1, column: 1 };
-  const before = /^\s*as-of\s*:\s*/.exec(lines[index] ?? '')?.[0].length ?? 0;
+  const before = /^[^:]*:\s*/.exec(lines[index] ?? '')?.[0].length ?? 0;
   return { line: line + index, column: before + 1 };
 }
 
@@ -23,6 +27,6 @@ export function dayTroubles(
   front: string,
   line: number,
 ): readonly Trouble[] {
-  const place = placeOfDay(front, line);
+  const place = keyPlace(front, 'as-of', line);
   return dayProblems(topic, day).map((problem) => trouble(place, sayProblem(problem)));
 }

@@ -1,3 +1,4 @@
+import { presentId } from '@tarebook/rules/engine';
 import { withoutMark } from './read';
 import type { CaseDocument, Span } from './shapes';
 
@@ -46,10 +47,15 @@ function append(
   return `${doc.text}${before}${rowText(head)}${eol}${rule}${eol}${row}${eol}`;
 }
 
+/** Whether a row is about a fact, by its present id or by one it had. */
+const isFact = ({ topic }: CaseDocument, row: string, id: string): boolean =>
+  row === id || (topic !== undefined && presentId(topic, row) === id);
+
 /** Sets one fact; every other byte of the document stays. A fact not there yet gets a row. */
 export function setFact(doc: CaseDocument, id: string, value: string): string {
   for (const block of doc.blocks) {
-    const row = block.kind === 'facts' ? block.rows.find((each) => each.id === id) : undefined;
+    const row =
+      block.kind === 'facts' ? block.rows.find((each) => isFact(doc, each.id, id)) : undefined;
     if (row) return fill(doc, row.valueSpan, value);
   }
   const label = doc.topic?.facts[id]?.label ?? '';
@@ -61,7 +67,8 @@ export function setFact(doc: CaseDocument, id: string, value: string): string {
 /** Takes the row of a fact out. A document that does not mention it stays as it is. */
 export function removeFact(doc: CaseDocument, id: string): string {
   for (const block of doc.blocks) {
-    const row = block.kind === 'facts' ? block.rows.find((each) => each.id === id) : undefined;
+    const row =
+      block.kind === 'facts' ? block.rows.find((each) => isFact(doc, each.id, id)) : undefined;
     if (row) return removeLine(doc, row.idPlace.offset);
   }
   return doc.text;

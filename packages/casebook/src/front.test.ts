@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { plainEntries } from './front-plain';
 import { yamlEntries } from './front-yaml';
 import { isPlain, readCaseFrom } from './read';
@@ -107,4 +107,41 @@ test.each([
 ])('%j is refused at %s, in one sentence', (text, place, says) => {
   const told = readCase(text).troubles.map((t) => `${t.line}:${t.column} ${t.says}`);
   expect(told[0]).toMatch(new RegExp(`^${place} .*${says}`));
+});
+
+describe('what a person keeps of who asked', () => {
+  const doc = (lines: string) =>
+    readCase(`---\ntitle: x\ntopic: tow-fit\n${lines}\n---\n\nA question.\n`);
+
+  test('is read', () => {
+    const { front, troubles } = doc(
+      'asker: Ines from the lake\ncredit: first-name\nasked-on: 2026-10-03\nstatus: waiting',
+    );
+    expect(troubles).toEqual([]);
+    expect(front).toMatchObject({
+      asker: 'Ines from the lake',
+      credit: 'first-name',
+      askedOn: '2026-10-03',
+      status: 'waiting',
+    });
+  });
+
+  test.each([
+    ['credit: perhaps', '4:9: `credit` is “perhaps”; write yes, no, first-name.'],
+    [
+      'status: opened',
+      '4:9: `status` is “opened”; write open, waiting, answered. Did you mean `open`?',
+    ],
+    ['asked-on: October', '4:11: `asked-on` is “October”; write a day such as 2026-11-01.'],
+  ])('%s is refused with its place', (line, message) => {
+    const told = doc(line).troubles.map((t) => `${t.line}:${t.column}: ${t.says}`);
+    expect(told).toEqual([message]);
+  });
+
+  test('an asking that the topic does not have is refused', () => {
+    const [first, ...more] = doc('asking: how-many-horses').troubles;
+    expect(more).toEqual([]);
+    expect(first).toMatchObject({ line: 4, column: 9 });
+    expect(first?.says).toContain('`asking` is “how-many-horses”; write ');
+  });
 });

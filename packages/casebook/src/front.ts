@@ -4,7 +4,15 @@ import type { Fault } from './messages';
 import type { Front } from './shapes';
 import { onOneLine } from './unseen';
 
-const keys = ['title', 'topic', 'asked', 'level', 'as-of'] as const;
+const keys = [
+  ...['title', 'topic', 'asked', 'level', 'as-of'],
+  ...['asking', 'asker', 'credit', 'asked-on', 'status'],
+];
+const credits = ['yes', 'no', 'first-name'] as const;
+const statuses = ['open', 'waiting', 'answered'] as const;
+/** One of some words; undefined for any other. */
+const among = <W extends string>(words: readonly W[], text: string | undefined): W | undefined =>
+  words.find((word) => word === text);
 const levels = ['starter', 'working', 'hard'] as const;
 type Level = (typeof levels)[number];
 const isLevel = (text: string): text is Level => levels.some((level) => level === text);
@@ -96,7 +104,32 @@ function known(found: Found, all: readonly string[], line: number, note: Note): 
       wanted: 'a day such as 2026-11-01',
     });
   }
+  const wrong = (key: string, wanted: string, words: readonly string[] = []) => {
+    const value = found.get(key);
+    if (!value) return;
+    const near = nearest(value.text, words);
+    note(value.place, {
+      code: 'front-value',
+      key,
+      found: value.text,
+      wanted,
+      ...(near && { near }),
+    });
+  };
+  const [asking, asker] = [found.get('asking')?.text, found.get('asker')?.text];
+  const credit = among(credits, found.get('credit')?.text);
+  if (!credit) wrong('credit', credits.join(', '), credits);
+  const status = among(statuses, found.get('status')?.text);
+  if (!status) wrong('status', statuses.join(', '), statuses);
+  const askedOn = found.get('asked-on')?.text;
+  const isAskedOn = askedOn !== undefined && isDay(askedOn);
+  if (!isAskedOn) wrong('asked-on', 'a day such as 2026-11-01');
   return {
+    ...(asking && { asking }),
+    ...(asker && { asker }),
+    ...(credit && { credit }),
+    ...(status && { status }),
+    ...(isAskedOn && { askedOn }),
     ...(title && { title }),
     ...(topic && { topic: topic.text }),
     ...(asked && { asked }),

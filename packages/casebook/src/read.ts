@@ -1,8 +1,16 @@
-import { type Problem, readFacts, sayProblem, type Topic } from '@tarebook/rules/engine';
+import {
+  nearest,
+  type Problem,
+  presentFacts,
+  presentId,
+  readFacts,
+  sayProblem,
+  type Topic,
+} from '@tarebook/rules/engine';
 import type { RootContent } from 'mdast';
 import { begin, collect, type Gathered, readBody } from './body';
 import { excessOf } from './budget';
-import { dayTroubles } from './day';
+import { dayTroubles, keyPlace } from './day';
 import { checkExpectations } from './expect';
 import { type FrontReader, isPlainFront, type Note, readFront } from './front';
 import { sayFault, trouble } from './messages';
@@ -11,7 +19,16 @@ import type { CaseDocument, Front, Place, Trouble } from './shapes';
 
 function refused(text: string, troubles: readonly Trouble[]): CaseDocument {
   const front: Front = { title: 'Untitled case', topic: '' };
-  return { text, front, blocks: [], facts: {}, readFrom: {}, expectations: [], troubles };
+  return {
+    text,
+    front,
+    blocks: [],
+    facts: {},
+    renamed: [],
+    readFrom: {},
+    expectations: [],
+    troubles,
+  };
 }
 
 export const withoutMark = (text: string): string =>
@@ -29,9 +46,14 @@ function placeOfProblem(
   topic: Topic,
   code: string,
 ): Place {
-  const simple = into.facts.find((each) => each.id === fact);
-  if (simple) return code === 'no-such-fact' ? simple.idPlace : simple.valueSpan.start;
-  const list = into.lists.find((each) => each.fact === fact);
+  const simple = into.facts.find((each) => each.id === fact || presentId(topic, each.id) === fact);
+  if (simple)
+    return code === 'no-such-fact' || code === 'given-twice'
+      ? simple.idPlace
+      : simple.valueSpan.start;
+  const list = into.lists.find(
+    (each) => each.fact === fact || presentId(topic, each.fact) === fact,
+  );
   const declared = Object.hasOwn(topic.facts, fact) ? topic.facts[fact] : undefined;
   if (!list || row === undefined || declared?.kind !== 'rows') return list?.place ?? begin;
   const id = Object.entries(declared.columns).find(([, each]) => each.label === column)?.[0] ?? '';
@@ -59,6 +81,11 @@ export function overBudget(text: string): Trouble | undefined {
     trouble(excess.place, sayFault({ code: 'over-budget', of: excess.of, most: excess.most }))
   );
 }
+
+const nearOf = (text: string, known: readonly string[]) => {
+  const near = nearest(text, known);
+  return near === undefined ? {} : { near };
+};
 
 /** The rule sets a case may name; of those that are known by id only, none can be run. */
 export type TopicShelf = {
@@ -104,19 +131,33 @@ export function readCaseFrom(shelf: TopicShelf, text: string, asOf?: string): Ca
   const front = readFront(head.value, shelf.ids, line, note, shelf.yaml ?? unread);
   const topic = Object.hasOwn(shelf.topics, front.topic) ? shelf.topics[front.topic] : undefined;
   if (!topic) return { ...refused(text, troubles), front };
+  const askings = Object.keys(topic.askings ?? {});
+  if (front.asking !== undefined && !askings.includes(front.asking)) {
+    const wanted =
+      askings.length === 0 ? 'nothing, as this topic has one asking' : askings.join(', ');
+    note(keyPlace(head.value, 'asking', line), {
+      code: 'front-value',
+      key: 'asking',
+      found: front.asking,
+      wanted,
+      ...nearOf(front.asking, askings),
+    });
+  }
   const day = asOf ?? front.asOf;
   const own = asOf === undefined ? head.value : '';
   if (day) troubles.push(...dayTroubles(topic, day, own, line));
   const into = readBody(children, source, topic, note);
-  const facts = collect(into, note);
-  const told = new Set(into.facts.filter((row) => row.value === '').map((row) => row.id));
-  for (const problem of readFacts(topic, facts).problems) {
+  const { facts, renamed, problems: twice } = presentFacts(topic, collect(into, note));
+  const told = new Set(
+    into.facts.filter((row) => row.value === '').map((row) => presentId(topic, row.id)),
+  );
+  for (const problem of [...twice, ...readFacts(topic, facts).problems]) {
     if (told.has(problem.fact)) continue;
     troubles.push(trouble(placeOfProblem(problem, into, topic, problem.code), sayProblem(problem)));
   }
   checkExpectations(topic, into.expectations, note);
   const readFrom = into.facts.flatMap(({ id, readFrom: from }) =>
-    from ? [[id, from] as const] : [],
+    from ? [[presentId(topic, id), from] as const] : [],
   );
   return {
     text,
@@ -124,6 +165,7 @@ export function readCaseFrom(shelf: TopicShelf, text: string, asOf?: string): Ca
     topic,
     blocks: into.blocks,
     facts,
+    renamed,
     readFrom: Object.fromEntries(readFrom),
     expectations: into.expectations,
     troubles: troubles.toSorted((a, b) => a.line - b.line || a.column - b.column),

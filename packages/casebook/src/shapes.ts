@@ -1,4 +1,4 @@
-import type { FactsGiven, Topic } from '@tarebook/rules/engine';
+import type { FactsGiven, OldId, Topic } from '@tarebook/rules/engine';
 import type { PhrasingContent, RootContent } from 'mdast';
 
 /** A place in a document: line and column from 1, offset from 0. */
@@ -17,6 +17,13 @@ export type Front = {
   readonly level?: 'starter' | 'working' | 'hard';
   /** ISO 8601 day. */
   readonly asOf?: string;
+  /** Which of the topic's askings is answered first. */
+  readonly asking?: string;
+  /** Who asked; with `credit`, how that may be said. Both stay on the device. */
+  readonly asker?: string;
+  readonly credit?: 'yes' | 'no' | 'first-name';
+  readonly askedOn?: string;
+  readonly status?: 'open' | 'waiting' | 'answered';
 };
 
 /** One row of a table of facts. */
@@ -68,7 +75,10 @@ export type CaseDocument = {
   /** Undefined when the topic is missing or not known. */
   readonly topic?: Topic;
   readonly blocks: readonly Block[];
+  /** By their present ids, whatever ids the document has. */
   readonly facts: FactsGiven;
+  /** The old ids that the document has. */
+  readonly renamed: readonly OldId[];
   readonly readFrom: Readonly<Record<string, string>>;
   readonly expectations: readonly Expectation[];
   /** All that is wrong, in the order of the text; a case with any is not run. */

@@ -1,5 +1,5 @@
 import type { Fact, Topic } from '@tarebook/rules/engine';
-import { nearest } from '@tarebook/rules/engine';
+import { nearest, presentId } from '@tarebook/rules/engine';
 import type { PhrasingContent, Table, TableCell } from 'mdast';
 import type { Note } from './front';
 import type { Expectation, FactRow, ListRow, Place, Span } from './shapes';
@@ -163,8 +163,9 @@ export function readListTable(
     }
   | undefined {
   const fact = grid.head[0]?.code ?? '';
-  const declared: Fact | undefined = Object.hasOwn(topic.facts, fact)
-    ? topic.facts[fact]
+  const present = presentId(topic, fact);
+  const declared: Fact | undefined = Object.hasOwn(topic.facts, present)
+    ? topic.facts[present]
     : undefined;
   if (declared?.kind !== 'rows') {
     const lists = Object.entries(topic.facts).flatMap(([id, f]) => (f.kind === 'rows' ? [id] : []));

@@ -6,7 +6,7 @@ import {
   type Under,
 } from '@tarebook/casebook';
 import { columns } from './columns';
-import { BadInput, caseFiles, named, readText, troubleLines } from './files';
+import { BadInput, caseFiles, named, readText, renamedLines, troubleLines } from './files';
 import { asBadInput } from './house';
 
 type Checked = {
@@ -22,10 +22,11 @@ type Checked = {
 export type CheckedCases = {
   readonly checked: readonly Checked[];
   readonly troubles: readonly string[];
+  /** What was left out, and what was read by ids of former days. */
   readonly skipped: readonly string[];
 };
 
-async function checkOne(file: string, under: Under): Promise<Checked> {
+async function checkOne(file: string, under: Under): Promise<[Checked, readonly string[]]> {
   const doc = readCase(await readText(file), under.asOf);
   if (doc.troubles.length > 0) {
     throw new BadInput(troubleLines(file, doc.troubles));
@@ -35,7 +36,11 @@ async function checkOne(file: string, under: Under): Promise<Checked> {
   });
   const differences = compareWithExpect(doc, answer);
   const expects = doc.expectations.length;
-  return { file, holds: differences.length === 0, differences, verdict: answer.words, expects };
+  const holds = differences.length === 0;
+  return [
+    { file, holds, differences, verdict: answer.words, expects },
+    renamedLines(file, doc.renamed),
+  ];
 }
 
 /** Runs every case below the paths that can be run; all troubles of all the others are told. */
@@ -45,17 +50,20 @@ export async function checkCases(
 ): Promise<CheckedCases> {
   const { files, skipped } = await caseFiles(paths);
   const checked: Checked[] = [];
+  const aside: string[] = [];
   const troubles = skipped.filter(({ wrong }) => wrong).map(({ says }) => says);
   for (const file of files) {
     try {
-      checked.push(await checkOne(file, under));
+      const [one, says] = await checkOne(file, under);
+      checked.push(one);
+      aside.push(...says);
     } catch (problem) {
       if (!(problem instanceof BadInput)) throw problem;
       troubles.push(problem.message);
     }
   }
   const left = skipped.filter(({ wrong }) => !wrong).map(({ says }) => says);
-  return { checked, troubles, skipped: left };
+  return { checked, troubles, skipped: [...left, ...aside] };
 }
 
 export function checkedAsText(checked: readonly Checked[]): string {

@@ -2,6 +2,7 @@ import type { Stats } from 'node:fs';
 import { lstat, open, readdir, realpath, stat } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import { onOneLine, type Trouble } from '@tarebook/casebook';
+import type { OldId } from '@tarebook/rules/engine';
 
 /** Something a person gave that cannot be used; said in one sentence, exit code 2. */
 export class BadInput extends Error {}
@@ -20,6 +21,12 @@ export function named(file: string): string {
 /** Each trouble of a document on a line of its own, behind the place where it is. */
 export const troubleLines = (file: string, troubles: readonly Trouble[]): string =>
   troubles.map(({ line, column, says }) => `${named(file)}:${line}:${column}: ${says}`).join('\n');
+
+/** What is said of a document that has ids of former days. */
+export const renamedLines = (file: string, renamed: readonly OldId[]): readonly string[] => {
+  const told = renamed.map(({ old, now }) => `\`${old}\` is \`${now}\` today`);
+  return told.length === 0 ? [] : [`${named(file)}: read as it was meant: ${told.join(', ')}.`];
+};
 
 const reasons: Readonly<Record<string, string>> = {
   ENOENT: 'there is no such file or folder',

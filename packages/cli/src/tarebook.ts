@@ -5,7 +5,7 @@ import { matters, remedies, spread, topics, whys } from '@tarebook/rules';
 import { againAsJson, againAsText, againOf, isSame } from './again';
 import { checkCases, checkedAsJson, checkedAsText } from './check';
 import { diffAsJson, diffAsText, rulesDiff } from './diff';
-import { BadInput, named, readText, troubleLines } from './files';
+import { BadInput, named, readText, renamedLines, troubleLines } from './files';
 import { asBadInput, spreadFrom, underFrom } from './house';
 import { looksSaved, replayAsJson, replayAsText, replaySaved } from './replay';
 import { topicAsJson, topicList, topicListAsText, topicNamed, topicSchema } from './rules';
@@ -92,6 +92,7 @@ async function judge(args: readonly string[]): Promise<number> {
   if (doc.troubles.length > 0 || !doc.topic) {
     throw new BadInput(troubleLines(file, doc.troubles));
   }
+  for (const says of renamedLines(file, doc.renamed)) await sayBeside(says);
   const answer = await judgeCase(doc, under).catch((problem) => {
     throw asBadInput(name, problem);
   });

@@ -35,6 +35,7 @@ export {
 export { sayProblem } from './check/messages';
 export { nearest } from './check/near';
 export { InputError, type Problem } from './check/problem';
+export { type OldId, presentFacts, presentId } from './check/renamed';
 export { checkTopic } from './check/topic';
 export { type ConditionRule, conditionRules, publish } from './condition/rules';
 export { rulesHolding } from './condition/walk';

@@ -5,6 +5,7 @@ import { example, type Note, openNumber, readNumber } from './cells';
 import { described, isPlain } from './given';
 import { nearest } from './near';
 import type { Problem } from './problem';
+import { presentFacts } from './renamed';
 
 const isUnknown = (given: unknown): boolean =>
   typeof given === 'string' && given.trim().toLowerCase() === 'unknown';
@@ -19,6 +20,15 @@ function readOption(
   const text = typeof given === 'string' ? given.trim() : '';
   const option = options.find((each) => each === text.toLowerCase());
   if (option) return { kind: 'among', options: [option], status: 'known' };
+  // “none or surge”: it is known that it is one of these.
+  const several = text.toLowerCase().split(/\s+or\s+/);
+  if (several.length > 1 && several.every((each) => options.includes(each))) {
+    return {
+      kind: 'among',
+      options: options.filter((each) => several.includes(each)),
+      status: 'known',
+    };
+  }
   const wanted = [...options, 'unknown'].join(', ');
   const near = nearest(text, options);
   const found = described(given);
@@ -127,8 +137,9 @@ function readFact(given: unknown, id: string, fact: Fact, note: Note): Input {
 export type Read = { readonly inputs: Inputs; readonly problems: readonly Problem[] };
 
 /** Reads all facts of a case against its topic; all problems are told at once. */
-export function readFacts(topic: Topic, given: Readonly<Record<string, unknown>>): Read {
-  const problems: Problem[] = [];
+export function readFacts(topic: Topic, raw: Readonly<Record<string, unknown>>): Read {
+  const { facts: given, problems: twice } = presentFacts(topic, raw);
+  const problems: Problem[] = [...twice];
   const note: Note = (problem) => problems.push(problem);
   for (const id of Object.keys(given)) {
     if (Object.hasOwn(topic.facts, id)) continue;

@@ -48,6 +48,8 @@ export function sayProblem(problem: Problem): string {
       return `${at}: ${found} cannot be read; give ${wanted}.`;
     case 'no-value-on':
       return `${at} has no value on ${found}; ${wanted}.`;
+    case 'given-twice':
+      return `${at} is the old id of \`${found}\`, which is given too; ${wanted}.`;
     case 'not-a-day':
       return `${at}: “${found}” is not a day; write ${wanted}.`;
     case 'house':

@@ -19,6 +19,7 @@ export type Problem = {
     | 'no-such-parameter'
     | 'no-value-on'
     | 'not-a-day'
+    | 'given-twice'
     | 'house'
     | 'rule-set';
   /** The fact; of a list, with the row (from 1) and the column's label. */

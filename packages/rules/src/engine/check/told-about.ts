@@ -1,5 +1,6 @@
 import type { Topic } from '../define/shapes';
 import { holesIn } from '../words/fill';
+import { presentId } from './renamed';
 
 type Note = (at: string, found: string, wanted: string) => void;
 
@@ -49,8 +50,17 @@ export function checkToldAbout(topic: Topic, all: ReadonlySet<string>, note: Not
         note('called', `“${option}” is no option of ${name}`, known.join(', '));
     }
   }
-  for (const [old, now] of Object.entries(topic.renamed ?? {})) {
+  for (const [old, renamed] of Object.entries(topic.renamed ?? {})) {
+    const now = presentId(topic, old);
     if (isFact(old) || !isFact(now))
       note('renamed', `“${old}” is now “${now}”`, 'name an old id and a fact of today');
+    const fact = topic.facts[now];
+    const known = fact?.kind === 'choice' ? fact.options : ['yes', 'no'];
+    const values = typeof renamed === 'string' ? {} : (renamed.values ?? {});
+    for (const [word, options] of Object.entries(values)) {
+      const strange = options.find((each) => !known.includes(each));
+      if (strange !== undefined || options.length === 0)
+        note('renamed', `“${word}” of “${old}” is now “${strange ?? ''}”`, known.join(', '));
+    }
   }
 }

@@ -321,6 +321,17 @@ export type Called = {
   readonly options?: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>>;
 };
 
+/**
+ * The present id of what had another, and what an old value means today where it means something
+ * else: one option, or several of which each is possible.
+ */
+export type Renamed =
+  | string
+  | {
+      readonly to: string;
+      readonly values?: Readonly<Record<string, readonly string[]>>;
+    };
+
 /** A part of a topic: one family of limits with the formulas it stands on. */
 export type Part = {
   readonly facts?: Readonly<Record<string, Fact>>;
@@ -335,6 +346,8 @@ export type Part = {
   readonly rankings?: Readonly<Record<string, Ranking>>;
   readonly simulations?: Readonly<Record<string, Simulation>>;
   readonly catalogues?: Readonly<Record<string, Catalogue>>;
+  /** Old ids of facts, each with the one that it has now. */
+  readonly renamed?: Readonly<Record<string, Renamed>>;
 };
 
 /** What every topic has; the rest of a part is there where a topic needs it. */
@@ -365,7 +378,5 @@ export type Topic = Family & {
   readonly askings?: Readonly<Record<string, Asking>>;
   readonly how?: Readonly<Record<string, HowTo>>;
   readonly called?: Called;
-  /** Old ids of facts, each with the one that it has now. */
-  readonly renamed?: Readonly<Record<string, string>>;
   readonly cautions: readonly { readonly says: string; readonly source: Source }[];
 };

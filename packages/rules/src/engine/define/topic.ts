@@ -33,6 +33,7 @@ export function family<const P extends readonly Part[]>(...parts: P) {
     simulations: gather('simulations', parts),
     limits: gather('limits', parts),
     findings: gather('findings', parts),
+    renamed: gather('renamed', parts),
   };
 }
 

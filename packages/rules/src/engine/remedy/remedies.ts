@@ -1,5 +1,6 @@
 import { type Asked, reckoned, today } from '../answer/answer';
 import type { FactsGiven } from '../check/given';
+import { presentFacts } from '../check/renamed';
 import type { Level, Topic } from '../define/shapes';
 import type { Inputs } from '../value/values';
 import { message } from '../words/message';
@@ -167,7 +168,8 @@ const isPartOfVain = ({ change, row }: Way, vain: readonly Vain[]): boolean =>
  *   findings or limits worse is told among what does not help
  * @throws InputError for facts that are none.
  */
-export function remedies(topic: Topic, asked: Asked, beside: readonly Topic[] = []): Remedies {
+export function remedies(topic: Topic, told: Asked, beside: readonly Topic[] = []): Remedies {
+  const asked = { ...told, facts: presentFacts(topic, told.facts).facts };
   const asOf = asked.asOf ?? today();
   const { inputs } = reckoned(topic, asked, asOf);
   const bench = benchOf(topic, asOf, inputs, asked);

@@ -39,7 +39,9 @@ export function makeShape() {
     askings: maybe(z.object({ label: z.string(), results: z.array(z.string()) })),
     how: maybe(z.object({ ...cited(), steps: z.array(z.string()), caution: z.string() })),
     called: z.optional(z.object({ topic: z.array(z.string()) })),
-    renamed: maybe(z.string()),
+    renamed: maybe(
+      z.union([z.string(), z.object({ to: z.string(), values: maybe(z.array(z.string())) })]),
+    ),
     house: z.optional(z.string()),
   } satisfies Record<keyof Topic, z.ZodMiniType>);
 }
