@@ -2,7 +2,7 @@ import type { Change } from '../../engine/define/changes';
 import { frostCustom } from '../../trade/bibliography/cold-weather';
 import { custom } from '../../trade/bibliography/common';
 
-/** What a person can change of a cold night; never a rating. */
+/** What a person can change of a cold night; never a rating, and never less heat. */
 export const changes: readonly Change[] = [
   {
     kind: 'less',
@@ -10,23 +10,6 @@ export const changes: readonly Change[] = [
     step: 5,
     says: 'Bring the humidity down to {to} from {from}: a roof vent a little open, lids on pots, wet clothes out.',
     asks: 1,
-    source: custom,
-  },
-  {
-    kind: 'shift',
-    fact: 'inside.temperature',
-    step: 1,
-    within: { least: 55, most: 85 },
-    says: 'Set the thermostat to {to} instead of {from}.',
-    asks: 2,
-    source: custom,
-  },
-  {
-    kind: 'less',
-    fact: 'furnace.hours',
-    step: 1,
-    says: 'Set the furnace for {to} a night instead of {from}.',
-    asks: 3,
     source: custom,
   },
   {

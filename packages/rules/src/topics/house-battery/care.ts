@@ -1,5 +1,10 @@
 import { findingOf, part } from '../../engine/define/topic';
-import { freezingTable, lithiumCold, makersManual } from '../../trade/bibliography/battery';
+import {
+  freezingTable,
+  lithiumCold,
+  lithiumColdest,
+  makersManual,
+} from '../../trade/bibliography/battery';
 import { chargerSetting, coldCharge, equalising, venting } from './care-tables';
 
 /** What must not be done to a battery of this kind, whatever the sums say. */
@@ -46,6 +51,12 @@ export const care = part({
       unit: '°F',
       values: [{ from: '2020-01-01', value: 32 }],
       source: lithiumCold,
+    },
+    'cells.coldest': {
+      label: 'Temperature below which LiFePO₄ neither charges nor discharges',
+      unit: '°F',
+      values: [{ from: '2020-01-01', value: -4 }],
+      source: lithiumColdest,
     },
   },
   tables: {
@@ -122,22 +133,30 @@ export const care = part({
       askedBy: ['charger.setFor'],
       open: { wrong: 'Find out for which chemistry the charger is set, before it charges.' },
     }),
+    'too-cold': {
+      label: 'Cells too cold for anything',
+      askedByKnown: ['battery.temperature', 'battery.chemistry'],
+      stop: {
+        when: "battery.chemistry == 'lifepo4' && battery.temperature < cells.coldest",
+        wrong: 'So cold, LiFePO₄ neither charges nor discharges.',
+        because: 'Its makers end at {cells.coldest}; its electronics may switch it off.',
+        do: 'Warm the cells first, in a heated place.',
+      },
+      otherwise: 'The cells are not too cold to be used.',
+      open: {
+        wrong: 'The cells may be too cold to be used.',
+        do: 'Read a thermometer at the battery.',
+      },
+      source: lithiumColdest,
+    },
     freeze: {
       label: 'Frost',
       askedBy: ['battery.temperature'],
       stop: {
-        when: {
-          all: [
-            { fact: 'battery.chemistry', operator: 'in', value: ['flooded', 'agm', 'gel'] },
-            {
-              fact: 'battery.temperature',
-              operator: 'lessThan',
-              value: { fact: 'freeze.temperature' },
-            },
-          ],
-        },
+        when: "(battery.chemistry == 'flooded' || battery.chemistry == 'agm' || battery.chemistry == 'gel') && battery.temperature < freeze.temperature",
         wrong: 'At this charge and temperature the acid freezes and splits the case.',
-        do: 'It may be frozen already. Never charge a frozen battery: let it thaw in the warm, look for a crack or a bulge, then charge it full and keep it so in the cold.',
+        because: 'It may be frozen already.',
+        do: 'Never charge a frozen battery: let it thaw in the warm, look for a crack or a bulge, then charge it full and keep it so in the cold.',
       },
       otherwise: 'It does not freeze at this charge and temperature.',
       open: { wrong: 'It may freeze: find out its charge, and keep it full in the cold.' },

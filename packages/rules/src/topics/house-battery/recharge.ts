@@ -1,5 +1,11 @@
 import { part } from '../../engine/define/topic';
-import { chargeHabits, dataPlate, mathematics, taper } from '../../trade/bibliography/battery';
+import {
+  chargeHabits,
+  chargeVolts,
+  dataPlate,
+  mathematics,
+  taper,
+} from '../../trade/bibliography/battery';
 import { custom } from '../../trade/bibliography/common';
 
 /**
@@ -22,6 +28,16 @@ export const recharge = part({
       ask: 'How many amperes does the charger or converter give?',
       where: 'its data plate',
     },
+    'charger.volts': {
+      kind: 'quantity',
+      label: 'Voltage that the charger goes up to',
+      noun: 'the charger’s voltage',
+      unit: 'V',
+      least: 0,
+      most: 80,
+      ask: 'Up to what voltage does the charger go?',
+      where: 'its settings, or a meter on the battery while it charges',
+    },
     'charger.hours': {
       kind: 'quantity',
       label: 'Hours there are to charge',
@@ -41,6 +57,30 @@ export const recharge = part({
       most: 1000,
       ask: 'With how many amperes may one battery be charged at the most?',
       where: 'the battery’s data sheet',
+    },
+  },
+  wordTables: {
+    chargeVoltsMost: {
+      label: 'Most that a twelve-volt block is charged with, outside an equalizing charge',
+      valueUnit: 'V',
+      values: { flooded: 15, agm: 14.8, gel: 14.4, lifepo4: 14.6 },
+      source: chargeVolts,
+    },
+  },
+  findings: {
+    'charge-current-untold': {
+      label: 'Charging current that the maker allows',
+      askedBy: ['charger.current'],
+      if: {
+        when: 'recharge.isLarge',
+        wrong:
+          'The charger gives more than such a battery usually takes, and nobody has said what its maker allows.',
+        do: 'Read the largest charging current in the battery’s data sheet.',
+        proviso: 'the battery’s maker allows {charger.current} of charging current',
+      },
+      otherwise:
+        'The charger gives no more than such a battery usually takes, or its maker’s limit is told.',
+      source: dataPlate,
     },
   },
   parameters: {
@@ -99,6 +139,19 @@ export const recharge = part({
       is: 'recharge.bulk + recharge.taper',
       source: taper,
     },
+    'recharge.isLarge': {
+      label: 'A charger larger than usual, and no limit told',
+      unit: 'yes-no',
+      is: '!given(battery.mostChargeCurrent) && charger.current > acceptance.current',
+      source: dataPlate,
+    },
+    'charge.voltsMost': {
+      label: 'Most that the bank is charged with',
+      noun: 'the most that the bank is charged with',
+      unit: 'V',
+      is: "choose(given(charge.equalise) && charge.equalise == 'yes' && battery.chemistry == 'flooded', unlimited, bank.blocks * pick(chargeVoltsMost, battery.chemistry))",
+      source: chargeVolts,
+    },
     'recharge.most': {
       label: 'Largest charging current of the bank',
       noun: 'the largest charging current of the bank',
@@ -108,6 +161,14 @@ export const recharge = part({
     },
   },
   limits: {
+    'charge-voltage': {
+      label: 'Charging voltage',
+      short: 'the charging voltage',
+      used: 'charger.volts',
+      limit: 'charge.voltsMost',
+      askedBy: ['charger.volts'],
+      source: chargeVolts,
+    },
     recharge: {
       label: 'Time to recharge',
       short: 'the time to recharge',

@@ -4,22 +4,6 @@ import { custom } from '../../trade/bibliography/common';
 /** What a person can change of a stay; never the size of a tank. */
 export const changes: readonly Change[] = [
   {
-    kind: 'less',
-    fact: 'water.daily',
-    step: 0.5,
-    says: 'Use {to} of water instead of {from}, all together.',
-    asks: 1,
-    source: custom,
-  },
-  {
-    kind: 'less',
-    fact: 'furnace.hours',
-    step: 1,
-    says: 'Set the furnace for {to} a night instead of {from}.',
-    asks: 2,
-    source: custom,
-  },
-  {
     kind: 'leave',
     fact: 'loads.ac',
     column: 'power',

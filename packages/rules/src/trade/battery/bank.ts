@@ -142,6 +142,12 @@ export const bank = part({
       is: 'whole(2 * system.volts / block.volts + block.slack) / 2',
       source: circuits,
     },
+    'bank.isHalf': {
+      label: 'Half-voltage batteries side by side',
+      unit: 'yes-no',
+      is: 'given(battery.volts) && !given(system.volts) && bank.parallel > 1 && bank.blocks < 1',
+      source: circuits,
+    },
     'bank.rated': {
       label: 'Capacity of the bank as rated',
       noun: 'the bank’s rated capacity',
@@ -168,16 +174,31 @@ export const bank = part({
       label: 'Voltage of the bank',
       askedBy: ['system.volts'],
       stop: {
-        when: {
-          all: [{ fact: 'bank.blocks', operator: 'notEqual', value: { fact: 'system.blocks' } }],
-        },
+        when: 'bank.blocks != system.blocks',
         wrong: 'The bank does not have the voltage that the trailer is wired for.',
-        do: 'Too much destroys what is connected, too little runs nothing. Do not connect it.',
+        because: 'Too much destroys what is connected, too little runs nothing.',
+        do: 'Do not connect it.',
       },
       otherwise: 'The bank has the voltage that the trailer is wired for.',
       open: {
         wrong: 'The bank may not have the voltage that the trailer is wired for.',
         do: 'Find out first.',
+      },
+      source: circuits,
+    },
+    'half-voltage': {
+      label: 'Half-voltage batteries side by side',
+      askedBy: ['battery.volts', 'bank.parallel'],
+      stop: {
+        when: 'bank.isHalf',
+        wrong: 'Batteries of {battery.volts} side by side never make a bank of {block.volts}.',
+        because: 'Side by side they add ampere-hours; only one behind the other do they add volts.',
+        do: 'Cable two of them one behind the other, plus to minus.',
+      },
+      otherwise: 'The batteries are not cabled at half the voltage.',
+      open: {
+        wrong: 'The bank may have half the voltage that it should.',
+        do: 'Find out how its batteries are cabled before anything is connected.',
       },
       source: circuits,
     },

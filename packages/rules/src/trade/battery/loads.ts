@@ -96,6 +96,17 @@ export const loads = part({
         quiet: true,
       },
     },
+    'battery.mostCurrent': {
+      kind: 'quantity',
+      label: 'Largest current that one battery gives',
+      noun: 'the largest current of one battery',
+      unit: 'A',
+      least: 0,
+      most: 2000,
+      exact: true,
+      ask: 'How many amperes may be drawn from one battery at the most?',
+      where: 'the battery’s data sheet: the lasting figure, not that of seconds',
+    },
     'inverter.power': {
       kind: 'quantity',
       label: 'Rating of the inverter',
@@ -135,6 +146,26 @@ export const loads = part({
       is: 'choose(count(loads.ac) > 0 || given(inverter.idle), inverter.idle * inverter.hours / time.day, 0)',
       source: dataPlate,
     },
+    'inverter.current': {
+      label: 'Current that the inverter may draw',
+      noun: 'the current that the inverter may draw',
+      unit: 'A',
+      is: 'choose(given(inverter.power), inverter.power, inverter.most) / inverter.efficiency / bank.volts',
+      source: circuits,
+    },
+    'bank.mostCurrent': {
+      label: 'Largest current that the bank gives',
+      noun: 'the largest current that the bank gives',
+      unit: 'A',
+      is: 'battery.mostCurrent * bank.parallel',
+      source: dataPlate,
+    },
+    'bank.mostUntold': {
+      label: 'Nobody said what current the battery gives',
+      unit: 'yes-no',
+      is: '!given(battery.mostCurrent)',
+      source: dataPlate,
+    },
     'inverter.most': {
       label: 'Everything on the inverter at once',
       noun: 'everything on the inverter at once',
@@ -143,7 +174,30 @@ export const loads = part({
       source: circuits,
     },
   },
+  findings: {
+    'current-untold': {
+      label: 'Current that the battery’s maker allows',
+      askedBy: ['inverter.power'],
+      if: {
+        when: 'bank.mostUntold',
+        wrong: 'Nobody has said what current the battery’s maker allows.',
+        do: 'Read the largest lasting current in the battery’s data sheet.',
+        proviso: 'the battery’s maker allows {inverter.current} to be drawn',
+      },
+      otherwise: 'It is told what current the battery gives.',
+      source: dataPlate,
+    },
+  },
   limits: {
+    'discharge-current': {
+      label: 'Current drawn from the bank',
+      short: 'the current that the batteries give',
+      exceeded: true,
+      used: 'inverter.current',
+      limit: 'bank.mostCurrent',
+      askedBy: ['battery.mostCurrent'],
+      source: dataPlate,
+    },
     inverter: {
       label: 'Inverter',
       short: 'the inverter’s rating',

@@ -140,3 +140,15 @@ export const lithiumCold: Source = {
   cite: 'Makers’ manuals for LiFePO₄ batteries',
   note: 'Charging with cells below freezing plates lithium and ruins them.',
 };
+
+export const chargeVolts: Source = {
+  class: 'from-memory',
+  cite: 'Largest charging voltage by chemistry, as makers print it',
+  note: 'From memory: about 14.6 V for LiFePO₄, 15 V for flooded outside an equalizing charge; the battery’s own manual wins.',
+};
+
+export const lithiumColdest: Source = {
+  class: 'from-memory',
+  cite: 'Working range of LiFePO₄, as makers print it',
+  note: 'From memory: below −20 °C it neither charges nor discharges.',
+};
