@@ -8,7 +8,7 @@ import type { Catalogue, Tells } from '../define/catalogue';
 import type { Topic } from '../define/shapes';
 import type { Run } from '../formula/run';
 import { message } from '../words/message';
-import { type Say, type Sayable, text } from '../words/value';
+import { heading, type Say, type Sayable, text } from '../words/value';
 import type { Ends, RankingAnswer, SelectionAnswer } from './shapes';
 
 type Told = SelectionAnswer['items'][number];
@@ -160,6 +160,22 @@ function againstList(catalogue: Catalogue, read: Read, { against }: Tells): List
     return { id, label, chosen: 'yes', amounts: {}, because: text(because[each.kind]), source };
   });
   return { id: 'against', title: against.title, items, totals: {} };
+}
+
+/** What stands against the order by name: the wishes, not the rules between them. */
+export function namedAgainst(topic: Topic, run: Run): readonly Sayable[] {
+  const read = readerOf(run);
+  return Object.values(topic.catalogues ?? {}).flatMap((catalogue) => {
+    const orders = possible(catalogue, read);
+    const found = orders.map((order) =>
+      standsAgainst(catalogue, order).flatMap((each) =>
+        each.kind === 'rule' ? [] : [each.option],
+      ),
+    );
+    const [first = []] = found;
+    const inAll = first.filter((option) => found.every((each) => each.includes(option)));
+    return inAll.map((option) => heading(catalogue.options[option]?.label ?? option));
+  });
 }
 
 function standardList(catalogue: Catalogue, read: Read, { standard }: Tells): List {

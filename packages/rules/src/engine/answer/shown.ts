@@ -1,12 +1,15 @@
+import { againstName } from '../define/topic';
 import type { Compiled } from '../formula/compile';
 import type { Run } from '../formula/run';
 import { holesIn } from '../words/fill';
 import { message } from '../words/message';
 import { heading, type Sayable, type Text, text } from '../words/value';
+import { fromCatalogues } from './listed';
 import { endsOf } from './named';
 import type { Told } from './shapes';
 
 export function toldOf(compiled: Compiled, run: Run, name: string): Told {
+  if (name === againstName) return { among: [] };
   const value = run.value(name);
   if (value.kind === 'number') return endsOf(compiled, run, name);
   if (value.kind === 'among') return { among: value.options };
@@ -21,6 +24,10 @@ export function optionOf({ topic }: Compiled, name: string, option: string): Say
 
 /** A value as words say it: a quantity, or the options it may be. */
 export function sayableOf(compiled: Compiled, run: Run, name: string): Sayable {
+  if (name === againstName) {
+    const of = fromCatalogues().against(compiled.topic, run);
+    return of.length === 0 ? text('something that is wanted') : message('all', { of });
+  }
   const told = toldOf(compiled, run, name);
   if (!('among' in told)) return told;
   const of = told.among.map((option) => optionOf(compiled, name, option));

@@ -2,7 +2,7 @@ import { operatorNames } from '../condition/operators';
 import { type ConditionRule, conditionRules, rulingLevels, rulingsAt } from '../condition/rules';
 import { conditionFrom } from '../condition/text';
 import type { Condition, Topic } from '../define/shapes';
-import { allFormulas, declaredUnit } from '../define/topic';
+import { againstName, allFormulas, declaredUnit } from '../define/topic';
 import { FormulaError } from '../formula/grammar/problem';
 import { holesIn } from '../words/fill';
 import { wordsOf } from './beyond';
@@ -121,7 +121,8 @@ function checkHoles(
   note: Note,
 ): void {
   for (const name of texts.flatMap((text) => (text === undefined ? [] : holesIn(text)))) {
-    if (!all.has(name)) note(at, `its words name “{${name}}”`, 'name a value of the topic');
+    if (!all.has(name) && name !== againstName)
+      note(at, `its words name “{${name}}”`, 'name a value of the topic');
   }
 }
 

@@ -77,6 +77,9 @@ export const careName = (limitId: string): string => `${camel(limitId)}.careAt`;
 export const roomName = (limitId: string): string => `${camel(limitId)}.room`;
 export const fullName = (limitId: string): string => `${camel(limitId)}.roomUsed`;
 
+/** What words may name beside values: the wishes that stand against an order of a catalogue. */
+export const againstName = 'against';
+
 type Unit = (name: string) => string;
 
 /**

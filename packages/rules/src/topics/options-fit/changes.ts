@@ -1,15 +1,26 @@
 import type { Change } from '../../engine/define/changes';
 import { custom } from '../../trade/bibliography/common';
 import { orderSheet } from '../../trade/bibliography/options-fit';
+import { yard } from './yard';
 
-const without = (fact: string, says: string): Change => ({
+const wish = (fact: string, from: 'yes' | 'no', says: string): Change => ({
   kind: 'set',
   fact,
-  to: { option: 'no' },
+  to: { option: from === 'yes' ? 'no' : 'yes' },
   says,
   asks: 4,
-  onlyIf: { fact, is: 'yes' },
+  onlyIf: { fact, is: from },
   source: orderSheet,
+});
+
+/** Each wish given up, and each that was to be left out taken after all. */
+const wishes: readonly Change[] = Object.entries(yard.wishes).flatMap(([option, fact]) => {
+  const label = yard.options[option]?.label ?? option;
+  const inside = label.charAt(0).toLowerCase() + label.slice(1);
+  return [
+    wish(fact, 'yes', `Order it without this: ${inside}.`),
+    wish(fact, 'no', `Take this after all: ${inside}.`),
+  ];
 });
 
 /** What a buyer can change of an order and its load; never a rating. */
@@ -38,14 +49,5 @@ export const changes: readonly Change[] = [
     asks: 2,
     source: custom,
   },
-  without('wish.generator', 'Order it without the generator.'),
-  without('wish.secondBattery', 'Order it without the second battery.'),
-  without('wish.outsideKitchen', 'Order it without the outside kitchen.'),
-  without('wish.recliners', 'Order it with another seat than the two recliners.'),
-  without('wish.lithiumBank', 'Order it without the lithium bank.'),
-  without('wish.secondRoofAir', 'Order it without the second air conditioner.'),
-  without('wish.doubleGlazing', 'Order it without the double-glazed windows.'),
-  without('wish.bicycleRack', 'Order it without the bicycle rack.'),
-  without('wish.spareOnBumper', 'Order it without the spare tire on the rear.'),
-  without('wish.roofRack', 'Order it without the roof rack.'),
+  ...wishes,
 ];

@@ -6,8 +6,11 @@ import {
   dryWeightMeans,
   orderSheet,
 } from '../../trade/bibliography/options-fit';
+import { askings } from './askings';
+import { called } from './called';
 import { changes } from './changes';
 import { orderFacts } from './facts';
+import { how } from './how';
 import { offers } from './offers';
 import { listedTrailer, rig, rigLimits } from './rig';
 import { yard } from './yard';
@@ -17,7 +20,7 @@ const parts = [orderFacts, rig, offers, listedTrailer, rigLimits] as const;
 /** Can this floor plan be ordered as the buyer wants it, and what does that do to the rig? */
 export const optionsFit = defineTopic({
   id: 'options-fit',
-  version: '1.0.0',
+  version: '2.0.0',
   title: 'Models and options',
   question:
     'Can this floor plan be ordered as the buyer wants it, what comes along, and what does the build weigh behind the vehicle?',
@@ -71,6 +74,9 @@ export const optionsFit = defineTopic({
   ],
   assumptions: [],
   changes,
+  askings,
+  how,
+  called,
   cautions: [
     {
       says: 'The catalogue is invented. In earnest the order sheet of that very model year decides what is standard, optional and not offered.',

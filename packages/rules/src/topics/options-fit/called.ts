@@ -1,0 +1,43 @@
+import type { Called } from '../../engine/define/shapes';
+
+/** What people call these things when they write or phone. */
+export const called: Called = {
+  topic: [
+    'floor plan',
+    'layout',
+    'model',
+    'option',
+    'package',
+    'order',
+    'build',
+    'standard equipment',
+    'comes with',
+    'brochure',
+    'model year',
+    'new for this year',
+    'which one has',
+  ],
+  facts: {
+    'plan.name': ['floor plan', 'which model', 'layout'],
+    'plan.year': ['model year', 'this year', 'last year'],
+    'wish.powerAwning': ['awning'],
+    'wish.roofAir': ['air conditioner', 'AC'],
+    'wish.secondRoofAir': ['second AC', 'two air conditioners'],
+    'wish.fiftyAmpService': ['50 amp'],
+    'wish.solarPanel': ['solar', 'panel'],
+    'wish.lithiumBank': ['lithium', 'lithium batteries'],
+    'wish.inverter': ['inverter'],
+    'wish.generator': ['generator', 'genset'],
+    'wish.heatedTanks': ['heated tanks', 'four season', 'winter package'],
+    'wish.doubleGlazing': ['double pane windows', 'dual pane'],
+    'wish.outsideKitchen': ['outside kitchen', 'outdoor kitchen'],
+    'wish.bicycleRack': ['bike rack'],
+    'wish.roofRack': ['roof rack', 'kayak rack'],
+    'wish.rearLadder': ['ladder'],
+    'wish.compressorRefrigerator': ['12 volt fridge'],
+    'wish.absorptionRefrigerator': ['gas fridge', 'propane fridge'],
+    'wish.television': ['TV'],
+    'vehicle.maxTrailerWeight': ['tow rating', 'can pull'],
+    'vehicle.placardPayload': ['payload', 'door sticker'],
+  },
+};
