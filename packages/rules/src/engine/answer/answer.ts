@@ -20,6 +20,7 @@ import { findingAnswers } from './findings';
 import { verdictLevel } from './grounds';
 import { allStates, type Holding } from './levels';
 import { bindingLimit, limitAnswers } from './limits';
+import { modelByModel } from './model-by-model';
 import { endsOf, namedValues } from './named';
 import { datedOn, houseOn, inBase, parametersOn } from './parameters';
 import { restsOn, sentenceOf } from './sentence';
@@ -109,14 +110,15 @@ function apartIn(compiled: Compiled, run: Run, name: string): Ends | null {
 type Decided = { readonly run: Run; readonly inputs: Inputs; readonly holding: Holding };
 
 export function assemble(topic: Topic, asked: Asked, asOf: string, decided: Decided): Answer {
-  const { run, inputs, holding } = decided;
+  const { run, inputs } = decided;
   const compiled = compiledOf(topic);
   const numbers = parametersOn(topic, asOf);
+  const { holding, rooms } = modelByModel(compiled, inputs, inBase(numbers, asOf), decided.holding);
   const states = allStates(topic, run, holding);
   const level = verdictLevel(compiled, run, states);
   const outcome = topic.outcomes[level];
   const say = sayer(asked);
-  const limits = limitAnswers(compiled, run, states, say);
+  const limits = limitAnswers(compiled, run, states, say, rooms);
   const findings = findingAnswers({ compiled, run, say }, states, holding);
   const binding = bindingLimit(compiled, run, limits);
   const setting = { compiled, inputs, parameters: inBase(numbers, asOf) };

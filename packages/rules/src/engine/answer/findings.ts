@@ -129,7 +129,9 @@ function wordsAt(setting: Setting, id: string, level: State, holding: Holding): 
   const from = levelOfWords(finding, id, level, holding);
   const rulings = rulingsAt(finding, from);
   if (from === level) {
-    const [sure] = ruled(setting, rulings, 'certain');
+    const isSure = holding.certain.has(`finding.${id}.${from}`);
+    const [first] = ruled(setting, rulings, 'certain');
+    const sure = first ?? (isSure ? ruled(setting, rulings, 'possible')[0] : undefined);
     if (sure) return ownWords(setting, `${from}.${sure[0]}`, sure[1]);
   }
   const words = openWords(setting, finding, rulings);

@@ -5,6 +5,7 @@ import type { Compiled } from '../formula/compile';
 import { restsOnKnown } from '../formula/reckon';
 import type { Run } from '../formula/run';
 import { type Say, text } from '../words/value';
+import type { Rooms } from './model-by-model';
 import { endsOf } from './named';
 import { isIdle } from './room';
 import type { Ends, LimitAnswer } from './shapes';
@@ -22,6 +23,7 @@ export function limitAnswers(
   run: Run,
   states: ReadonlyMap<string, State>,
   say: Say,
+  rooms: Rooms,
 ): readonly LimitAnswer[] {
   return Object.entries(compiled.topic.limits).map(([id, limit]) => {
     const used = endsOf(compiled, run, limit.used);
@@ -32,7 +34,7 @@ export function limitAnswers(
       label: say(text(limit.label)),
       used,
       limit: rating,
-      headroom: { ...roundedEnds(subtract(rating, used)), unit: rating.unit },
+      headroom: { ...roundedEnds(rooms.get(id) ?? subtract(rating, used)), unit: rating.unit },
       share: roundedEnds(divide(used, rating)),
       state: states.get(`limit.${id}`) ?? 'unknown',
       ...(careAt && { careAt }),

@@ -9,7 +9,8 @@ function isResult(topic: Topic, all: ReadonlySet<string>, name: string): boolean
   const [kind = '', id = ''] = name.split(/\.(.*)/);
   if (kind === 'limit') return Object.hasOwn(topic.limits, id);
   if (kind === 'finding') return Object.hasOwn(topic.findings, id);
-  const lists = { ...topic.selections, ...topic.rankings, ...topic.simulations };
+  const told = Object.values(topic.catalogues ?? {}).map(({ tells }) => tells ?? {});
+  const lists = Object.assign({}, topic.selections, topic.rankings, topic.simulations, ...told);
   return all.has(name) || Object.hasOwn(lists, name);
 }
 

@@ -10,18 +10,18 @@ export const askings = {
   },
   build: {
     label: 'Can it be ordered so, and what does it weigh?',
-    results: ['build.ways', 'build.weight', 'trailer.room', 'finding.wishes-together'],
+    results: ['build.ways', 'build.weight', 'trailer.room', 'build', 'against'],
     impliedBy: ['plan.name'],
     says: 'There are {build.ways} builds with all that is wanted; its options weigh {build.weight}.',
   },
   which: {
     label: 'Which floor plans have all of it?',
-    results: ['yard.plans', 'finding.wishes-offered'],
+    results: ['yard.plans', 'models', 'finding.wishes-offered'],
     says: 'Floor plans that can be ordered so: {yard.plans}.',
   },
   since: {
     label: 'Since when is it standard, and why?',
-    results: ['trailer.dryWeight', 'finding.comes-anyway'],
+    results: ['standard', 'trailer.dryWeight', 'finding.comes-anyway'],
     impliedBy: ['plan.year'],
   },
   choices: {

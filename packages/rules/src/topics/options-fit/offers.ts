@@ -1,5 +1,8 @@
 import { part } from '../../engine/define/topic';
 import { catalogueOfTheYard, orderSheet, propositions } from '../../trade/bibliography/options-fit';
+import { yard } from './yard';
+
+const [firstPlan = ''] = Object.keys(yard.models);
 
 /**
  * Whether the buyer's wishes can be ordered on that floor plan in that model year.
@@ -12,6 +15,12 @@ export const offers = part({
       label: 'The floor plan is sold in that model year',
       unit: 'yes-no',
       is: 'sold(yard)',
+      source: catalogueOfTheYard,
+    },
+    'plan.isOpen': {
+      label: 'No one floor plan is meant',
+      unit: 'yes-no',
+      is: '!known(plan.name)',
       source: catalogueOfTheYard,
     },
     'wishes.count': {
@@ -99,6 +108,19 @@ export const offers = part({
     },
   },
   findings: {
+    'plan-chosen': {
+      label: 'One floor plan is meant',
+      unknown: {
+        when: `plan.isOpen && plan.name != '${firstPlan}'`,
+        wrong: 'Which floor plan is meant was not told.',
+      },
+      otherwise: 'One floor plan is meant.',
+      open: {
+        wrong: 'Which floor plan is meant was not told; {yard.plans} of them can be ordered so.',
+        do: 'The list names them; each is reckoned by itself.',
+      },
+      source: catalogueOfTheYard,
+    },
     'plan-sold': {
       label: 'Floor plan and model year',
       stop: {
