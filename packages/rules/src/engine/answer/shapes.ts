@@ -86,6 +86,8 @@ export type Step = {
     | 'decision'
     | 'simulation'
     | 'catalogue'
+    | 'table'
+    | 'day'
     | 'limit'
     | 'finding'
     | 'verdict';
@@ -115,6 +117,8 @@ export type Step = {
   readonly told?: string;
   readonly is?: string;
   readonly from: readonly string[];
+  /** What settled which parts of the formula count, and does not stand in its working. */
+  readonly decidedBy?: readonly string[];
   readonly source?: Source;
   readonly readFrom?: string;
 };

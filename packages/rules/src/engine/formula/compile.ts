@@ -3,7 +3,7 @@ import type { Formula, Simulation, Topic } from '../define/shapes';
 import { allFormulas, simulationOf } from '../define/topic';
 import type { Node } from './grammar/nodes';
 import { FormulaError } from './grammar/problem';
-import { below, namesIn } from './kinds';
+import { askedIn, below, namesIn } from './kinds';
 import { parseFormula } from './parse';
 
 export type CompiledFormula = {
@@ -32,6 +32,8 @@ export type CompiledSimulation = {
   readonly values: ReadonlyMap<string, Node>;
   /** Every name from outside that it uses. */
   readonly uses: readonly string[];
+  /** Every table that it looks up, and whatever else it asks. */
+  readonly asks: readonly string[];
 };
 
 function compileSimulation(id: string, simulation: Simulation): CompiledSimulation {
@@ -48,7 +50,8 @@ function compileSimulation(id: string, simulation: Simulation): CompiledSimulati
   const names = new Set(nodes.flatMap(namesIn));
   const uses = [...names].filter((name) => !name.startsWith(`${id}.`));
   if (typeof simulation.steps === 'string') uses.push(simulation.steps);
-  return { simulation, states, values, uses };
+  const asks = [...new Set(nodes.flatMap(askedIn))];
+  return { simulation, states, values, uses, asks };
 }
 
 const hasSteps = (node: Node): boolean => node.kind === 'over' || below(node).some(hasSteps);

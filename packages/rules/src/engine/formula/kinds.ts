@@ -63,14 +63,19 @@ export const kinds: { readonly [K in KindName]: Kind<K> } = {
 export const below = <K extends KindName>(node: NodeOf<K>): readonly Node[] =>
   kinds[node.kind].parts(node);
 
-/** Every name a formula mentions, once, in the order of its text. */
-export function namesIn(node: Node): readonly string[] {
+function gathered(what: 'mentions' | 'asks', node: Node): readonly string[] {
   const found = new Set<string>();
   const walk = <K extends KindName>(each: NodeOf<K>): void => {
     const kind = kinds[each.kind];
     for (const part of kind.parts(each)) walk(part);
-    for (const name of kind.mentions(each)) found.add(name);
+    for (const name of kind[what](each)) found.add(name);
   };
   walk(node);
   return [...found];
 }
+
+/** Every name a formula mentions, once, in the order of its text. */
+export const namesIn = (node: Node): readonly string[] => gathered('mentions', node);
+
+/** Every table, simulation and catalogue that a formula asks, once. */
+export const askedIn = (node: Node): readonly string[] => gathered('asks', node);

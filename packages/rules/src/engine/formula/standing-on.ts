@@ -1,14 +1,10 @@
 import type { Family, Part } from '../define/shapes';
 import { allFormulas, simulationOf } from '../define/topic';
-import { namesIn } from './kinds';
+import { askedIn, namesIn } from './kinds';
 import { parseFormula } from './parse';
 
 type Kind = 'facts' | 'parameters' | 'tables' | 'wordTables' | 'formulas' | 'decisions';
 const kinds: readonly Kind[] = ['facts', 'parameters', 'formulas', 'decisions'];
-
-/** Tables that a formula's text looks up; they are no names of values. */
-const lookedUp = (is: string): readonly string[] =>
-  [...is.matchAll(/\b(?:lookup|pick)\(\s*([A-Za-z0-9.]+)/g)].flatMap(([, table]) => table ?? []);
 
 /** Every name and table that results of a topic stand on, themselves included. */
 function reachedFrom(topic: Family, results: readonly string[]) {
@@ -16,12 +12,11 @@ function reachedFrom(topic: Family, results: readonly string[]) {
   const names = new Set<string>();
   const tables = new Set<string>();
   const text = (is: string): void => {
-    for (const table of lookedUp(is)) tables.add(table);
-    for (const name of namesIn(parseFormula(is))) visit(name);
-    for (const [, id] of is.matchAll(
-      /\b(?:leastOver|mostOver|totalOver|lastOf)\(\s*([A-Za-z0-9]+)/g,
-    )) {
-      if (id !== undefined) visit(`${id}.step`);
+    const node = parseFormula(is);
+    for (const name of namesIn(node)) visit(name);
+    for (const asked of askedIn(node)) {
+      tables.add(asked);
+      visitSimulation(asked);
     }
   };
   const visitSimulation = (id: string): void => {

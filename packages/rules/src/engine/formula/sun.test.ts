@@ -54,3 +54,9 @@ test.each([80, 172, 266, 355])(
     expect(Math.abs(lo - expected)).toBeLessThan(0.02);
   },
 );
+
+test('where nobody knows the place, the sun may stand anywhere from the horizon up', () => {
+  const anywhere: NumberValue = { kind: 'number', lo: -Infinity, hi: Infinity, slopes: new Map() };
+  expect(sunHeight(anywhere, exactly(172), exactly(12))).toMatchObject({ lo: 0, hi: 1 });
+  expect(sunHeight(exactly(0.7), exactly(172), anywhere)).toMatchObject({ lo: 0, hi: 1 });
+});

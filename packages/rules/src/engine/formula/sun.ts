@@ -1,5 +1,5 @@
 import { getPosition } from 'suncalc';
-import { hull, type Interval, point } from '../../quantity';
+import { hull, type Interval, isClosed, point } from '../../quantity';
 import { made } from '../value/numbers';
 import { blend, type NumberValue } from '../value/values';
 import { bring } from './brought';
@@ -39,7 +39,9 @@ export function sunHeight(
 ): NumberValue {
   const middle = (range: Interval) => (range.lo + range.hi) / 2;
   const half = (range: Interval) => (range.hi - range.lo) / 2;
-  const sine = sineOfHeight(middle(latitude), middle(dayOfYear), middle(hour));
+  // Where nobody knows the place or the time, the sun may stand anywhere.
+  const isTold = [latitude, dayOfYear, hour].every(isClosed);
+  const sine = isTold ? sineOfHeight(middle(latitude), middle(dayOfYear), middle(hour)) : 0;
   const days = dayOfYear.lo === dayOfYear.hi ? 0 : half(dayOfYear) + 1;
   const off = half(latitude) * fastest.latitude + days * fastest.day + half(hour) * fastest.hour;
   const range = { lo: Math.max(0, sine - off), hi: Math.min(1, Math.max(0, sine + off)) };

@@ -27,17 +27,21 @@ export function nounOf({ topic, formulas }: Compiled, name: string): Sayable {
   return nounOr(entry, name);
 }
 
+type Shown = {
+  readonly node: Node;
+  readonly formula: Formula;
+  /** The formulas on the way to it, itself included. */
+  readonly way: readonly Node[];
+};
+
 /** What a formula came down to, once every decided choice is made: that other formula, or itself. */
-export function shownFormula(
-  compiled: Compiled,
-  scope: Scope,
-  name: string,
-): { readonly node: Node; readonly formula: Formula } | undefined {
+export function shownFormula(compiled: Compiled, scope: Scope, name: string): Shown | undefined {
   const found = compiled.formulas.get(name);
   if (!found) return undefined;
   const node = branchTaken(found.node, scope);
   const inner = node.kind === 'name' ? shownFormula(compiled, scope, node.id) : undefined;
-  return inner ?? { node, formula: found.formula };
+  const way = [found.node, ...(inner?.way ?? [])];
+  return inner ? { ...inner, way } : { node, formula: found.formula, way };
 }
 
 /** Where a name was read, if it is a fact or a formula that came down to one. */

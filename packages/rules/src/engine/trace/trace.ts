@@ -3,7 +3,7 @@ import { endsOf, unitOfName } from '../answer/named';
 import type { FindingAnswer, LimitAnswer, ParameterAnswer, Step, Trace } from '../answer/shapes';
 import { factsRead } from '../catalogue/facts-read';
 import { conditionRules, namesCompared } from '../condition/rules';
-import { isYear } from '../define/topic';
+import { calendarUnits, isYear } from '../define/topic';
 import type { Compiled } from '../formula/compile';
 import type { Run } from '../formula/run';
 import { usedNames } from '../formula/used-names';
@@ -11,7 +11,7 @@ import { inUnit, namedSaid, working } from '../formula/words';
 import type { Input } from '../value/values';
 import { message } from '../words/message';
 import { nounOr, type Say, type Sayable, text } from '../words/value';
-import { origin, shownFormula } from './nouns';
+import { nounOf, origin, shownFormula } from './nouns';
 import { told } from './told';
 
 export type Traced = {
@@ -89,6 +89,15 @@ function factStep(traced: Traced, name: string, input: Input): Step {
 const tableUnitOf = ({ topic }: Compiled, table: string): string =>
   (topic.tables[table] ?? topic.wordTables?.[table])?.valueUnit ?? '';
 
+/** The steps that names stand in, each once: a column of a list stands with its list. */
+function stepsOf({ topic }: Compiled, names: readonly string[]): readonly string[] {
+  const found = names.map((name) => {
+    const list = name.slice(0, Math.max(0, name.lastIndexOf('.')));
+    return topic.facts[list]?.kind === 'rows' ? list : name;
+  });
+  return [...new Set(found)];
+}
+
 /** A formula that came down to one other is told by the working and the source of that other. */
 function formulaStep(traced: Traced, name: string): Step | undefined {
   const { compiled, run, readFrom } = traced;
@@ -103,6 +112,9 @@ function formulaStep(traced: Traced, name: string): Step | undefined {
   const telling = { compiled, scope, unit, tableUnit, isYear: year, readFrom };
   const inOthers = told(telling, shown.node, own.unit);
   const read = origin(telling, name);
+  const from = stepsOf(compiled, usedNames(shown.node, scope).from);
+  const deciders = shown.way.flatMap((node) => usedNames(node, scope).decidedBy);
+  const decidedBy = stepsOf(compiled, deciders).filter((each) => !from.includes(each));
   return {
     kind: 'formula',
     ...inWords(traced, {
@@ -118,7 +130,8 @@ function formulaStep(traced: Traced, name: string): Step | undefined {
     }),
     ...(shown.node.kind === 'known' && { tests: true }),
     is: shown.formula.is,
-    from: usedNames(shown.node, scope),
+    from,
+    ...(decidedBy.length > 0 && { decidedBy }),
     source: shown.formula.source,
     ...(read && { readFrom: read }),
   };
@@ -142,7 +155,30 @@ function simulationStep(traced: Traced, name: string): Step | undefined {
   const { length } = traced.run.scope.simulation(name).steps;
   const value = message('steps', { steps: length });
   const words = inWords(traced, { ...called(simulation, name), value });
-  return { kind: 'simulation', ...words, from: compiled.uses, source: simulation.source };
+  const from = stepsOf(traced.compiled, [...compiled.uses, ...compiled.asks]);
+  return { kind: 'simulation', ...words, from, source: simulation.source };
+}
+
+function tableStep(traced: Traced, name: string): Step | undefined {
+  const { topic } = traced.compiled;
+  const table = topic.tables[name];
+  const options = topic.wordTables?.[name];
+  const found = table ?? options;
+  if (!found) return undefined;
+  const rows = table?.rows.length ?? Object.keys(options?.values ?? {}).length;
+  const words = inWords(traced, { ...called(found, name), value: message('rows', { rows }) });
+  return { kind: 'table', ...words, from: [], source: found.source };
+}
+
+/** The day a case is judged as of, where formulas reckon with it. */
+function dayStep(traced: Traced, name: string): Step | undefined {
+  if (!Object.hasOwn(calendarUnits, name)) return undefined;
+  const value = traced.run.value(name);
+  if (value.kind !== 'number') return undefined;
+  const ends = { lo: value.lo, hi: value.hi, unit: '' };
+  const noun = nounOf(traced.compiled, name);
+  const words = inWords(traced, { label: noun, noun, value: { ...ends, style: 'exact' } });
+  return { kind: 'day', ...words, ends, from: [] };
 }
 
 function catalogueStep(traced: Traced, name: string): Step | undefined {
@@ -163,7 +199,9 @@ function valueStep(traced: Traced, name: string): Step | undefined {
     formulaStep(traced, name) ??
     decisionStep(traced, name) ??
     simulationStep(traced, name) ??
-    catalogueStep(traced, name);
+    catalogueStep(traced, name) ??
+    tableStep(traced, name) ??
+    dayStep(traced, name);
   if (reckoned) return reckoned;
   const parameter = traced.parameters.find((each) => each.id === name);
   if (parameter) {
@@ -192,7 +230,7 @@ export function traceOf(traced: Traced): Trace {
     const step = valueStep(traced, name);
     if (!step) return;
     steps[name] = step;
-    for (const each of step.from) include(each);
+    for (const each of [...step.from, ...(step.decidedBy ?? [])]) include(each);
   };
   const compared = (of: string): string[] => [
     ...new Set(

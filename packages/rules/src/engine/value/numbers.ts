@@ -2,7 +2,6 @@ import {
   add,
   divide,
   type Interval,
-  isPoint,
   least,
   most,
   multiply,
@@ -18,12 +17,13 @@ export type Arithmetic = '+' | '-' | '*' | '/';
 export const one = point(1);
 export const minusOne = point(-1);
 
-export const made = (range: Interval, slopes: Slopes): NumberValue => ({
+/** An end that is no number, as of endless less endless, is an open one. */
+export const made = ({ lo, hi }: Interval, slopes: Slopes): NumberValue => ({
   kind: 'number',
-  lo: range.lo,
-  hi: range.hi,
+  lo: Number.isNaN(lo) ? -Infinity : lo,
+  hi: Number.isNaN(hi) ? Infinity : hi,
   // What comes to one number whatever its inputs are moves with none of them.
-  slopes: isPoint(range) ? noSlopes : slopes,
+  slopes: lo === hi ? noSlopes : slopes,
 });
 
 /** The four kinds of arithmetic over ranges, with the slopes of the result. */

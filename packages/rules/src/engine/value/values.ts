@@ -78,6 +78,12 @@ export const settled = (yes: boolean): TruthValue => ({
   on: nothing,
 });
 
+/** Rising without end and falling without end may come to anything. */
+function together(a: Interval, b: Interval): Interval {
+  const { lo, hi } = add(a, b);
+  return Number.isNaN(lo) || Number.isNaN(hi) ? anything : { lo, hi };
+}
+
 /** The slopes of `a·ka + b·kb`, where the factors are ranges too. */
 export function blend(a: Slopes, ka: Interval, b: Slopes, kb: Interval): Slopes {
   if (a.size === 0 && b.size === 0) return noSlopes;
@@ -86,7 +92,7 @@ export function blend(a: Slopes, ka: Interval, b: Slopes, kb: Interval): Slopes 
   for (const [key, slope] of b) {
     const scaled = multiply(slope, kb);
     const before = made.get(key);
-    made.set(key, before ? add(before, scaled) : scaled);
+    made.set(key, before ? together(before, scaled) : scaled);
   }
   return made;
 }

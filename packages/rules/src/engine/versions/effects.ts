@@ -41,24 +41,17 @@ function behind({ trace }: Answer, roots: readonly string[]): ReadonlySet<string
   const walk = (name: string): void => {
     if (found.has(name)) return;
     found.add(name);
-    for (const each of trace.steps[name]?.from ?? []) walk(each);
+    const { from = [], decidedBy = [] } = trace.steps[name] ?? {};
+    for (const each of [...from, ...decidedBy]) walk(each);
   };
   for (const root of roots) walk(root);
   return found;
 }
 
-/** The names under which a changed entry stands in a trace. */
-function standsAs(change: TopicChange, answers: readonly Answer[]): readonly string[] {
-  const { part, id } = change;
-  if (part === 'limits') return [`limit.${id}`];
-  if (part === 'findings') return [`finding.${id}`];
-  if (part !== 'tables' && part !== 'wordTables') return [id];
-  const mentions = new RegExp(`\\b${id.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}\\b`);
-  return answers.flatMap(({ trace }) =>
-    Object.entries(trace.steps).flatMap(([name, { is }]) =>
-      is !== undefined && mentions.test(is) ? [name] : [],
-    ),
-  );
+/** The name under which a changed entry stands in a trace. */
+function standsAs({ part, id }: TopicChange): string {
+  if (part === 'limits') return `limit.${id}`;
+  return part === 'findings' ? `finding.${id}` : id;
 }
 
 const notThere = 'not there';
@@ -88,9 +81,7 @@ function causes(
   const reached = [behind(was, roots), behind(now, roots)];
   return changes
     .filter((change) => !isWording(change))
-    .filter((change) =>
-      standsAs(change, [was, now]).some((name) => reached.some((set) => set.has(name))),
-    )
+    .filter((change) => reached.some((set) => set.has(standsAs(change))))
     .map(nameOf);
 }
 

@@ -5,13 +5,21 @@ import type { KindName, Node, NodeOf } from './nodes';
 import type { Reckon, Scope } from './scope';
 import type { Sort, Sorting } from './sorts';
 
-/** Where what a value was really reckoned from is noted. */
+/**
+ * Where what a value was really reckoned from is noted: `from` what stands in it, `decidedBy` what
+ * only settled which part of the formula counts.
+ */
 export type Using = {
   readonly scope: Scope;
   readonly reckon: Reckon;
   readonly from: (name: string) => void;
-  /** All that a part was reckoned from. */
+  readonly decidedBy: (name: string) => void;
+  /** A part that counts. */
   readonly part: (node: Node) => void;
+  /** A part that settled which others count. */
+  readonly decider: (node: Node) => void;
+  /** The same in one row of a list, whose own columns are no more than the list. */
+  readonly inRow: (place: RowPlace) => Using;
 };
 
 /** One row of a list. */
@@ -50,6 +58,8 @@ export type Kind<K extends KindName> = {
   readonly parts: (node: NodeOf<K>) => readonly Node[];
   /** The names that it mentions beside those of its parts. */
   readonly mentions: (node: NodeOf<K>) => readonly string[];
+  /** The tables, simulations and catalogues that it asks beside those that its parts ask. */
+  readonly asks: (node: NodeOf<K>) => readonly string[];
   /** What its value was really reckoned from, in the branches taken. */
   readonly uses: (node: NodeOf<K>, at: Using) => void;
   /** In many draws at once; `drawByDraw` where there is no way but one after another. */

@@ -22,6 +22,7 @@ export const arithmetic: Kind<'arithmetic'> = {
     overRanges(op, asNumber(reckon(a, scope)), asNumber(reckon(b, scope))),
   parts: ({ a, b }) => [a, b],
   mentions: none,
+  asks: none,
   uses: ({ a, b }, at) => {
     at.part(a);
     at.part(b);

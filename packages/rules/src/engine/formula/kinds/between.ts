@@ -24,6 +24,7 @@ export const between: Kind<'between'> = {
   },
   parts: ({ a, b }) => [a, b],
   mentions: none,
+  asks: none,
   uses: ({ a, b }, at) => {
     at.part(a);
     at.part(b);

@@ -16,6 +16,7 @@ export const both: Kind<'both'> = {
   },
   parts: ({ a, b }) => [a, b],
   mentions: none,
+  asks: none,
   uses: ({ a, b }, at) => {
     at.part(a);
     at.part(b);

@@ -38,6 +38,7 @@ export const catalogued: Kind<'catalogued'> = {
   reckon: (node, scope) => scope.catalogued(node),
   parts: none,
   mentions: none,
+  asks: ({ catalogue }) => [catalogue],
   uses: ({ catalogue }, at) => at.from(catalogue),
   draw: drawByDraw,
 };

@@ -44,11 +44,13 @@ export const choose: Kind<'choose'> = {
   },
   parts: ({ when, chosen, otherwise }) => [when, chosen, otherwise],
   mentions: none,
+  asks: none,
   uses: ({ when, chosen, otherwise }, at) => {
     const { yes, no } = asTruth(at.reckon(when, at.scope));
     if (yes) at.part(chosen);
     if (no) at.part(otherwise);
     if (yes && no) at.part(when);
+    else at.decider(when);
   },
   draw: ({ when, chosen, otherwise }, at) => {
     const { yes, no, on } = asTruth(at.reckon(when, at.scope));

@@ -23,6 +23,7 @@ export const compare: Kind<'compare'> = {
   reckon: ({ op, a, b }, scope, reckon) => compareValues(op, reckon(a, scope), reckon(b, scope)),
   parts: ({ a, b }) => [a, b],
   mentions: none,
+  asks: none,
   uses: ({ a, b }, at) => {
     at.part(a);
     at.part(b);

@@ -20,6 +20,7 @@ export const count: Kind<'count'> = {
   reckon: ({ list }, scope) => exactly(scope.rows(list)),
   parts: none,
   mentions: ({ list }) => [list],
+  asks: none,
   uses: ({ list }, at) => at.from(list),
   draw: drawByDraw,
 };

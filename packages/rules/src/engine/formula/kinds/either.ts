@@ -17,6 +17,7 @@ export const either: Kind<'either'> = {
   },
   parts: ({ a, b }) => [a, b],
   mentions: none,
+  asks: none,
   uses: ({ a, b }, at) => {
     at.part(a);
     at.part(b);

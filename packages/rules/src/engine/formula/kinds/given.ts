@@ -20,6 +20,7 @@ export const given: Kind<'given'> = {
   reckon: ({ names }, scope) => settled(names.every(scope.given)),
   parts: none,
   mentions: ({ names }) => names,
+  asks: none,
   uses: ({ names }, at) => {
     for (const name of names) at.from(name);
   },

@@ -20,6 +20,7 @@ export const known: Kind<'known'> = {
   reckon: ({ names }, scope) => settled(names.every(scope.known)),
   parts: none,
   mentions: ({ names }) => names,
+  asks: none,
   uses: ({ names }, at) => {
     for (const name of names) at.from(name);
   },

@@ -30,8 +30,13 @@ export const largestKnown: Kind<'largestKnown'> = {
   },
   parts: ({ of }) => of,
   mentions: none,
+  asks: none,
   uses: ({ of }, at) => {
-    for (const each of knownOf(of, at.scope, at.reckon)) at.part(each);
+    const known = knownOf(of, at.scope, at.reckon);
+    for (const each of of) {
+      if (known.includes(each)) at.part(each);
+      else at.decider(each);
+    }
   },
   draw: ({ of }, at) => {
     const known = knownOf(of, at.scope, at.reckon);

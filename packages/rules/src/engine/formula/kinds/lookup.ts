@@ -59,6 +59,10 @@ export const lookup: Kind<'lookup'> = {
     lookedUp(scope.table(table), asNumber(reckon(at, scope))),
   parts: ({ at }) => [at],
   mentions: none,
-  uses: (node, at) => at.part(node.at),
+  asks: ({ table }) => [table],
+  uses: (node, at) => {
+    at.from(node.table);
+    at.part(node.at);
+  },
   draw: drawByDraw,
 };

@@ -19,6 +19,7 @@ export const min: Kind<'min'> = {
     of.map((each) => asNumber(reckon(each, scope))).reduce((a, b) => extreme('min', a, b)),
   parts: ({ of }) => of,
   mentions: none,
+  asks: none,
   uses: ({ of }, at) => {
     for (const each of of) at.part(each);
   },

@@ -10,6 +10,7 @@ export const name: Kind<'name'> = {
   reckon: ({ id }, scope) => scope.value(id),
   parts: none,
   mentions: ({ id }) => [id],
+  asks: none,
   uses: ({ id }, at) => at.from(id),
   draw: ({ id }, { place, named, drawn, program, whole }) => {
     if (!place || !id.startsWith(`${place.list}.`)) return named(id);

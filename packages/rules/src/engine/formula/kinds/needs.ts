@@ -1,7 +1,7 @@
 import { anything, zeroUp } from '../../../quantity';
 import { made } from '../../value/numbers';
 import { asNumber } from '../../value/truth';
-import type { Kind } from '../grammar/kind';
+import { type Kind, none } from '../grammar/kind';
 import { numeric } from '../grammar/sorts';
 
 /** needs(value, x, …): the value if each x is known, else anything from zero up. */
@@ -25,10 +25,12 @@ export const needs: Kind<'needs'> = {
   },
   parts: ({ of }) => [of],
   mentions: ({ names }) => names,
+  asks: none,
   uses: ({ of, names }, at) => {
     const missing = names.filter((name) => !at.scope.known(name));
     if (missing.length === 0) at.part(of);
     for (const name of missing) at.from(name);
+    for (const name of names) if (!missing.includes(name)) at.decidedBy(name);
   },
   draw: ({ of }, at) => at.part(of),
 };

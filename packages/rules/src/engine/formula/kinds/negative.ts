@@ -16,6 +16,7 @@ export const negative: Kind<'negative'> = {
   },
   parts: ({ of }) => [of],
   mentions: none,
+  asks: none,
   uses: ({ of }, at) => at.part(of),
   draw: ({ of }, at) => negativeLanes(at.program, at.numbers(of)),
 };

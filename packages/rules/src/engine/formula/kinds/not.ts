@@ -10,6 +10,7 @@ export const not: Kind<'not'> = {
   reckon: ({ of }, scope, reckon) => opposite(asTruth(reckon(of, scope))),
   parts: ({ of }) => [of],
   mentions: none,
+  asks: none,
   uses: ({ of }, at) => at.part(of),
   draw: ({ of }, at) => oppositeLanes(at.truths(of)),
 };

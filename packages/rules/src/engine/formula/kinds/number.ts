@@ -11,6 +11,7 @@ export const number: Kind<'number'> = {
   reckon: ({ value }) => exactly(value),
   parts: none,
   mentions: none,
+  asks: none,
   uses: none,
   draw: (_, { program, whole }) => everywhere(program, whole),
 };

@@ -48,6 +48,7 @@ export const over: Kind<'over'> = {
   reckon: overSteps,
   parts: ({ of }) => [of],
   mentions: none,
+  asks: ({ simulation }) => [simulation],
   uses: ({ simulation }, at) => at.from(simulation),
   draw: drawByDraw,
 };

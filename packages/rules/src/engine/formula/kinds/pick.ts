@@ -30,6 +30,10 @@ export const pick: Kind<'pick'> = {
   },
   parts: ({ at }) => [at],
   mentions: none,
-  uses: (node, at) => at.part(node.at),
+  asks: ({ table }) => [table],
+  uses: (node, at) => {
+    at.from(node.table);
+    at.part(node.at);
+  },
   draw: drawByDraw,
 };

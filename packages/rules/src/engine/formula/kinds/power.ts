@@ -46,6 +46,7 @@ export const power: Kind<'power'> = {
     powerOf(asNumber(reckon(base, scope)), asNumber(reckon(exponent, scope))),
   parts: ({ base, exponent }) => [base, exponent],
   mentions: none,
+  asks: none,
   uses: ({ base, exponent }, at) => {
     at.part(base);
     at.part(exponent);

@@ -3,7 +3,6 @@ import { arithmetic } from '../../value/numbers';
 import { asNumber } from '../../value/truth';
 import { exactly } from '../../value/values';
 import { type Kind, none } from '../grammar/kind';
-import type { Node } from '../grammar/nodes';
 import { numeric } from '../grammar/sorts';
 
 /** sum(list.weight * list.ahead): over the rows of one list, that of its first column. */
@@ -30,16 +29,10 @@ export const sum: Kind<'sum'> = {
   },
   parts: ({ of }) => [of],
   mentions: none,
+  asks: none,
   uses: ({ of, list }, at) => {
     at.from(list);
-    const aside = (node: Node): void => {
-      if (node.kind === 'name' && !node.id.startsWith(`${list}.`)) at.from(node.id);
-      if (node.kind === 'arithmetic') {
-        aside(node.a);
-        aside(node.b);
-      }
-    };
-    aside(of);
+    for (let row = 0; row < at.scope.rows(list); row += 1) at.inRow({ list, row }).part(of);
   },
   draw: ({ of, list }, at) => {
     let total = constant(at.program, 0);

@@ -26,6 +26,7 @@ export const sunHeight: Kind<'sunHeight'> = {
     ),
   parts: ({ latitude, day, hour }) => [latitude, day, hour],
   mentions: none,
+  asks: none,
   uses: ({ latitude, day, hour }, at) => {
     for (const part of [latitude, day, hour]) at.part(part);
   },

@@ -10,6 +10,7 @@ export const unlimited: Kind<'unlimited'> = {
   reckon: () => exactly(Infinity),
   parts: none,
   mentions: none,
+  asks: none,
   uses: none,
   draw: (_, { program, whole }) => everywhere(program, whole),
 };

@@ -29,6 +29,7 @@ export const whole: Kind<'whole'> = {
   reckon: ({ of }, scope, reckon) => wholeOf(asNumber(reckon(of, scope))),
   parts: ({ of }) => [of],
   mentions: none,
+  asks: none,
   uses: ({ of }, at) => at.part(of),
   draw: drawByDraw,
 };

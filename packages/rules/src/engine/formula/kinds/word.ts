@@ -10,6 +10,7 @@ export const word: Kind<'word'> = {
   reckon: ({ text }) => ({ kind: 'among', options: [text], on: nothing }),
   parts: none,
   mentions: none,
+  asks: none,
   uses: none,
   draw: (_, { program, whole }) => everywhere(program, whole),
 };
