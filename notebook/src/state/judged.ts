@@ -1,4 +1,4 @@
-import { askedOf, type CaseDocument, readCaseFrom, type Trouble } from '@tarebook/casebook';
+import { askedOf, type CaseDocument, readCaseFrom } from '@tarebook/casebook';
 import { type Answer, answerNow, prepare } from '@tarebook/rules/engine';
 import { readQuantity, type UnitSystem, wasMisread } from '@tarebook/rules/quantity';
 import { houseOver } from './house';
@@ -44,14 +44,6 @@ export async function judgeInSteps(text: string, units: UnitSystem): Promise<Jud
 /** The document of a text, which may have been typed after the last one was judged. */
 export const readNow = (text: string, { doc }: Judged): CaseDocument =>
   doc.text === text ? doc : readCaseFrom(shelfOfTopics(), text);
-
-/** The trouble that belongs to a cell, by where its value begins. */
-export function troubleAt(
-  troubles: readonly Trouble[],
-  place: { readonly line: number; readonly column: number },
-): string | undefined {
-  return troubles.find(({ line, column }) => line === place.line && column === place.column)?.says;
-}
 
 /** The same however it is written: `1260 lb` is `1,260 lb`. */
 function asRead(_: string, value: unknown): unknown {
