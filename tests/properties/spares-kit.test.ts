@@ -136,3 +136,30 @@ test('a lifting device of unknown rating never makes the kit ready', () => {
     runs,
   );
 });
+
+test('on a ramp the tire is set against its whole side, whatever the makers allow', () => {
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 1000, max: 4000 }),
+      fc.constantFrom('yes', 'no'),
+      (lb, allows) => {
+        const answer = judge({
+          ...rig,
+          'trailer.axles': '2',
+          'trailer.tireCapacity': `${lb} lb`,
+          'lift.kind': 'drive-up-ramp',
+          'lift.rating': '9,000 lb',
+          'kit.place': 'vehicle',
+          'ramp.tireAllows': allows,
+          'ramp.trailerAllows': 'yes',
+        });
+        // (5,000 − 620) ÷ 2, and a twentieth for the heavier side.
+        const onRamp = (4380 / 2) * 1.05;
+        const state = answer.limits.find(({ id }) => id === 'ramp-tire')?.state;
+        expect(state).toBe(lb < onRamp ? 'stop' : lb * 0.95 < onRamp ? 'care' : 'ok');
+        if (lb < onRamp) expect(answer.outcome).toBe('cannot-come-so');
+      },
+    ),
+    runs,
+  );
+});

@@ -53,8 +53,16 @@ describe('load index, ISO 4000-1 / ETRTO (published)', () => {
   });
 });
 
-/** Speed symbols in km/h, ISO 4000-1 / ETRTO (published); L and M from memory. */
+/** Speed symbols in km/h, ISO 4000-1 / ETRTO (N to Y published; A1 to M from memory). */
 const symbols = [
+  ['A1', 5],
+  ['A8', 40],
+  ['B', 50],
+  ['D', 65],
+  ['F', 80],
+  ['G', 90],
+  ['J', 100],
+  ['K', 110],
   ['L', 120],
   ['M', 130],
   ['N', 140],
@@ -70,10 +78,13 @@ const symbols = [
   ['Y', 300],
 ] as const;
 
-test.each(symbols)('speed symbol %s is %d km/h (published; L and M from memory)', (symbol, kmh) => {
-  const { values } = judge({ ...onTrailer, 'tire.speedSymbol': symbol });
-  expect(values['speed.allowed'].hi).toBeCloseTo(unit(kmh, 'km/h').toNumber('mile/hour'), 5);
-});
+test.each(symbols)(
+  'speed symbol %s is %d km/h (N to Y published, others from memory)',
+  (symbol, kmh) => {
+    const { values } = judge({ ...onTrailer, 'tire.speedSymbol': symbol });
+    expect(values['speed.allowed'].hi).toBeCloseTo(unit(kmh, 'km/h').toNumber('mile/hour'), 5);
+  },
+);
 
 /**
  * 49 CFR 571.120 S5.1.2 (published; NHTSA interpretation nht76-1.47): a passenger-car tire on a

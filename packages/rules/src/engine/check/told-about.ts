@@ -14,6 +14,20 @@ function isResult(topic: Topic, all: ReadonlySet<string>, name: string): boolean
   return all.has(name) || Object.hasOwn(lists, name);
 }
 
+/** The values that stand in the words of a topic: a number that is only said is used all the same. */
+export function namesSaid(topic: Topic): ReadonlySet<string> {
+  const { askings = {}, how = {}, selections = {}, cautions, assumptions } = topic;
+  const texts = [
+    ...Object.values(askings).flatMap(({ says }) => says ?? []),
+    ...Object.values(how).flatMap(({ steps, caution }) => [...steps, caution]),
+    ...Object.values(selections).flatMap(({ items }) =>
+      Object.values(items).map(({ because }) => because),
+    ),
+    ...[...cautions, ...assumptions].map(({ says }) => says),
+  ];
+  return new Set(texts.flatMap(holesIn));
+}
+
 /** The texts and words of a topic that stand beside its rules: askings, how-tos, what people call things. */
 export function checkToldAbout(topic: Topic, all: ReadonlySet<string>, note: Note): void {
   const holes = (at: string, text: string | undefined): void => {

@@ -260,6 +260,8 @@ describe('what nothing uses, or is not there, is told', () => {
     if (!margin) throw new Error('The margin is gone.');
     const parameters = { ...shelf.parameters, 'margin.spare': margin };
     expect(told({ ...shelf, parameters })).toMatch(/parameters margin\.spare: nothing uses it/);
+    const cautions = [{ says: 'Keep {margin.spare} free.', source }];
+    expect(told({ ...shelf, parameters, cautions })).toBe('');
   });
 
   test('a limit or finding asked by what is no fact', () => {

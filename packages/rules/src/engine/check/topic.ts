@@ -8,7 +8,7 @@ import { checkBeyond, checkText, namesBeyond } from './beyond';
 import { checkChanges } from './changes';
 import { checkConditions, rulesOf } from './conditions';
 import type { Problem } from './problem';
-import { checkToldAbout } from './told-about';
+import { checkToldAbout, namesSaid } from './told-about';
 
 type Note = (at: string, found: string, wanted: string) => void;
 
@@ -142,12 +142,14 @@ function checkNames(topic: Topic, note: Note): void {
   checkConditions(topic, all, note);
   checkToldAbout(topic, all, note);
   const used = namesUsed(topic);
+  const said = namesSaid(topic);
   for (const id of Object.keys(topic.facts)) {
     const mentioned = used.has(id) || [...used].some((name) => name.startsWith(`${id}.`));
     if (!mentioned) note(`facts ${id}`, 'nothing uses it', 'use it or leave it out');
   }
   for (const id of Object.keys(topic.parameters)) {
-    if (!used.has(id)) note(`parameters ${id}`, 'nothing uses it', 'use it or leave it out');
+    if (!used.has(id) && !said.has(id))
+      note(`parameters ${id}`, 'nothing uses it', 'use it or leave it out');
   }
   const asked = [...Object.entries(topic.limits), ...Object.entries(topic.findings)];
   for (const [id, entry] of asked) {

@@ -154,6 +154,8 @@ export function declaredUnit(topic: Part, name: string): string | undefined {
   const fact = topic.facts?.[name];
   if (fact) return fact.kind === 'quantity' ? fact.unit : fact.kind;
   const dot = name.lastIndexOf('.');
+  const total = topic.selections?.[name.slice(0, dot)]?.amounts[name.slice(dot + 1)];
+  if (total !== undefined) return total;
   const list = topic.facts?.[name.slice(0, dot)];
   return list?.kind === 'rows' ? list.columns[name.slice(dot + 1)]?.unit : undefined;
 }

@@ -16,7 +16,7 @@ export const changes: readonly Change[] = [
     kind: 'shift',
     fact: 'kit.ahead',
     step: 0.5,
-    within: { of: 'trailer.ballToAxle', least: -0.8, most: 0.8 },
+    within: { of: 'trailer.ballToAxle', least: 0, most: 0.8 },
     onlyIf: { fact: 'kit.place', is: 'trailer' },
     says: 'Move the kit in the trailer: from {from} to {to}.',
     sides: {

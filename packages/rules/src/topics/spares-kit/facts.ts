@@ -101,6 +101,14 @@ export const liftFacts = part({
       ask: 'What is it rated for?',
       where: onDevice,
     },
+    'stand.rating': {
+      ...weight,
+      exact: true,
+      label: 'Rating of one jack stand',
+      noun: 'the stand’s rating',
+      ask: 'What is one of the jack stands rated for?',
+      where: 'its label; some labels count a pair',
+    },
     'lift.weight': {
       ...weight,
       most: 200,

@@ -4,14 +4,18 @@ import { custom, partsRating as makersRating } from '../../trade/bibliography/co
 import { lifting, retorque } from '../../trade/bibliography/spares-kit';
 import { rigTrade } from '../../trade/rig/index';
 import { tireTrade } from '../../trade/tires/index';
+import { askings } from './askings';
+import { called } from './called';
 import { changes } from './changes';
 import { liftFacts, spareFacts, tripFacts } from './facts';
+import { how } from './how';
 import { leave } from './leave';
 import { lift } from './lifting';
-import { list, thingWeights } from './list';
+import { list } from './list';
 import { needs } from './needs';
 import { spare } from './spare';
 import { stowed } from './stowed';
+import { thingWeights } from './things';
 
 /** The rig, asked and reckoned as for towing: the kit stands on what that leaves. */
 const rig = standingOn(
@@ -30,6 +34,7 @@ const borrowed = {
   facts: {
     'trailer.axles': rigTrade.facts['trailer.axles'],
     'trailer.gvwr': rigTrade.facts['trailer.gvwr'],
+    'trailer.tireCapacity': rigTrade.facts['trailer.tireCapacity'],
     'trailer.ballToAxle': rigTrade.facts['trailer.ballToAxle'],
     'tire.kind': tireTrade.facts['tire.kind'],
   },
@@ -39,8 +44,11 @@ const borrowed = {
     'code.from': tireTrade.parameters['code.from'],
     'year.one': tireTrade.parameters['year.one'],
     'year.weeks': tireTrade.parameters['year.weeks'],
-    'age.care': tireTrade.parameters['age.care'],
-    'age.replace': tireTrade.parameters['age.replace'],
+    'week.first': tireTrade.parameters['week.first'],
+    'week.last': tireTrade.parameters['week.last'],
+    'age.none': tireTrade.parameters['age.none'],
+    'age.trailerCare': tireTrade.parameters['age.trailerCare'],
+    'age.trailerReplace': tireTrade.parameters['age.trailerReplace'],
   },
 };
 
@@ -62,7 +70,7 @@ const parts = [
 /** What should come along on this trip, is it strong enough, and is there weight left for it? */
 export const sparesKit = defineTopic({
   id: 'spares-kit',
-  version: '1.0.0',
+  version: '2.0.0',
   title: 'Spares and tools',
   question:
     'Which spares and tools should come along, will they lift this trailer, and is there weight left for them where they ride?',
@@ -107,6 +115,9 @@ export const sparesKit = defineTopic({
   ],
   assumptions: [],
   changes,
+  askings,
+  how,
+  called,
   cautions: [
     {
       says: 'Stay hitched, chock the wheels on the other side both ways, and let nobody stay inside or reach below; a jack lifts, a stand holds.',
@@ -117,7 +128,7 @@ export const sparesKit = defineTopic({
       source: lifting,
     },
     {
-      says: 'Tighten the wheel nuts to the maker’s figure, and again after 50 to 100 miles.',
+      says: 'Tighten the wheel nuts to the maker’s figure, and again after {retorque.first}, {retorque.second} and {retorque.third}, or as the maker says.',
       source: retorque,
     },
     {

@@ -18,29 +18,39 @@ const lifted: Decision = {
   ],
   results: {
     'nothing-to-lift': {
-      label: 'nothing to lift it with',
+      label: 'wait for help',
       level: 'care',
-      says: 'There is nothing to lift the trailer with: a flat tire means waiting for help. Corner stabilizers must not lift it.',
+      says: 'There is nothing to lift the trailer with.',
+      because: 'A flat tire means waiting for help: corner stabilizers must not lift a trailer.',
+      do: 'Carry a jack rated for one side, or the number of somebody who comes with one.',
     },
     'no-ramp': {
       label: 'no ramp',
       level: 'stop',
-      says: 'No drive-up ramp here: it needs two axles or more, and one tire then carries its whole side, so the makers of tire and trailer must both allow it.',
+      says: 'No drive-up ramp here.',
+      because:
+        'It needs two axles or more, and one tire then carries its whole side, so the makers of tire and trailer must both allow it.',
+      do: 'Take a jack to a point that the trailer’s maker names.',
     },
     ramp: {
       label: 'a ramp, as both makers allow',
       level: 'care',
-      says: 'A ramp, as both makers allow: one tire carries its whole side on it, so keep it short, stay hitched and chocked, and look at that tire afterwards.',
+      says: 'A ramp, as both makers allow.',
+      because: 'One tire carries its whole side on it.',
+      do: 'Keep it short, stay hitched and chocked, and look at that tire afterwards.',
     },
     'right-point': {
-      label: 'at a point the maker names',
+      label: 'a jack at a point the maker names',
       level: 'ok',
       says: 'It is lifted at a point that the trailer’s maker names.',
     },
     'wrong-point': {
-      label: 'not there',
+      label: 'no jack there',
       level: 'stop',
-      says: 'Do not put the jack there: an axle bends, a torsion tube loses its line, and a frame gives where nothing was meant to stand. Lift only where the trailer’s maker says.',
+      says: 'Do not put the jack there.',
+      because:
+        'An axle bends, a torsion tube loses its line, and a frame gives where nothing was meant to stand.',
+      do: 'Lift only where the trailer’s maker says.',
     },
   },
   source: liftingRule,
@@ -58,7 +68,7 @@ export const lift = part({
       label: 'One side of the trailer',
       noun: 'one side of the trailer',
       unit: 'lb',
-      is: '(axle.trailer + kit.onAxles) / 2 * tire.imbalance',
+      is: 'max(0, axle.trailer + kit.onAxles) / 2 * tire.imbalance',
       source: liftingRule,
     },
     'lift.used': {
@@ -66,6 +76,13 @@ export const lift = part({
       noun: 'what is to be lifted',
       unit: 'lb',
       is: "choose(lift.kind == 'none', 0, side.load)",
+      source: liftingRule,
+    },
+    'ramp.onTire': {
+      label: 'What one tire carries on the ramp',
+      noun: 'the tire on the ramp',
+      unit: 'lb',
+      is: "choose(lift.kind == 'drive-up-ramp', side.load, 0)",
       source: liftingRule,
     },
     'ramp.isAllowed': {
@@ -84,6 +101,24 @@ export const lift = part({
       limit: 'lift.rating',
       margin: 'margin.other',
       askedBy: ['lift.kind', 'lift.rating'],
+      source: makersRating,
+    },
+    'ramp-tire': {
+      label: 'Tire on the ramp',
+      short: 'the tire on the ramp',
+      used: 'ramp.onTire',
+      limit: 'trailer.tireCapacity',
+      margin: 'margin.other',
+      askedBy: ['lift.kind'],
+      source: makersRating,
+    },
+    stand: {
+      label: 'Jack stand',
+      short: 'the jack stand',
+      used: 'lift.used',
+      limit: 'stand.rating',
+      margin: 'margin.other',
+      askedBy: ['stand.rating'],
       source: makersRating,
     },
     'lift-height': {
@@ -105,20 +140,18 @@ export const lift = part({
   },
   findings: {
     lifting: findingOf('lift.way', lifted, {
-      askedBy: ['lift.kind'],
-      open: {
-        wrong:
-          'Find out in the trailer’s manual where it may be lifted, and with what, before you need it.',
-      },
+      askedBy: ['lift.kind', 'lift.point'],
     }),
     socket: {
       label: 'Socket',
       askedBy: ['kit.socketTried'],
       care: {
-        when: { all: [{ fact: 'kit.socketTried', operator: 'equal', value: 'no' }] },
-        wrong: 'Try the socket on the trailer’s own wheel nuts before you leave.',
-        do: 'Often it is not the vehicle’s size.',
+        when: "kit.socketTried == 'no'",
+        wrong: 'The socket has not been tried on the trailer’s own wheel nuts.',
+        because: 'Often they are not the vehicle’s size.',
+        do: 'Try it before you leave.',
       },
+      open: { wrong: 'Nobody knows whether the socket fits.', do: 'Try it before you leave.' },
       otherwise: 'The socket fits the wheel nuts.',
       source: baseList,
     },

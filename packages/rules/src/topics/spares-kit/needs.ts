@@ -10,7 +10,7 @@ const need = (label: string, is: string) =>
  *
  *     near help ──────► base list, by the lifting device and the brakes
  *     a long trip ────► + bearings, grease
- *     hours from help ► + plugs, compressor, bearings; on one axle a hub
+ *     hours from help ► + compressor, bearings; on one axle a hub
  *     days from help ─► + a hub, and with trailer tires a second spare
  */
 export const needs = part({
@@ -33,9 +33,10 @@ export const needs = part({
       "lift.kind != 'none' && lift.kind != 'vehicle-jack'",
     ),
     'need.board': need('A board is packed', "lift.kind != 'none' && lift.kind != 'drive-up-ramp'"),
+    'need.stands': need('Stands are packed', "lift.kind != 'none' && lift.kind != 'drive-up-ramp'"),
     'need.splice': need('The brakes are electric', "trailer.brakeKind == 'electric'"),
     'need.fluid': need('The brakes are hydraulic', "trailer.brakeKind == 'hydraulic'"),
-    'need.plugs': need('Plugs are packed', 'trip.isFar'),
+
     'need.compressor': need('A compressor is packed', 'kit.isFull && trip.isFar'),
     'need.bearings': need('Bearings are packed', 'kit.isFull && (trip.isLong || trip.isFar)'),
     'need.grease': need('Grease is packed', 'kit.isFull && trip.isLong'),
@@ -51,7 +52,7 @@ export const needs = part({
       label: 'Weight of the kit',
       noun: 'the kit',
       unit: 'lb',
-      is: 'kit.listed + sum(kit.added.weight)',
+      is: 'people.weight + wheel.weight + roadside.weight + electrics.weight + lashing.weight + tools.weight + sum(kit.added.weight)',
       source: statics,
     },
   },

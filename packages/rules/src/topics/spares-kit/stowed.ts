@@ -59,6 +59,18 @@ export const stowed = part({
       is: 'stowed.tongue / stowed.trailer',
       source: statics,
     },
+    'stowed.isUnrated': {
+      label: 'No rating for payload or trailer was told',
+      unit: 'yes-no',
+      is: '!(given(vehicle.placardPayload) || given(vehicle.gvwr) || given(trailer.gvwr))',
+      source: makersRating,
+    },
+    'stowed.mayBeOver': {
+      label: 'More is loaded than may be',
+      unit: 'yes-no',
+      is: 'stowed.payload > payload.available || stowed.trailer > trailer.gvwr',
+      source: makersRating,
+    },
     'kit.over': {
       label: 'Too much on payload or trailer, whichever is more',
       noun: 'what is too much',
@@ -74,6 +86,7 @@ export const stowed = part({
       used: 'stowed.payload',
       limit: 'payload.available',
       margin: 'margin.other',
+      askedBy: ['vehicle.placardPayload', 'vehicle.gvwr'],
       source: makersRating,
     },
     'trailer-gross': {
@@ -84,6 +97,7 @@ export const stowed = part({
       limit: 'trailer.gvwr',
       empty: 'trailer.dryWeight',
       margin: 'margin.other',
+      askedBy: ['trailer.gvwr'],
       source: makersRating,
     },
     tongue: {
@@ -97,6 +111,21 @@ export const stowed = part({
     },
   },
   findings: {
+    'weight-untold': {
+      label: 'Weight left for the kit',
+      if: {
+        when: 'stowed.isUnrated && stowed.mayBeOver',
+        wrong: 'Nobody told what may still be loaded where the kit rides.',
+        do: 'Read the label in the vehicle’s door, or the trailer’s certification label.',
+        proviso: 'there is weight left for it where it rides',
+      },
+      otherwise: 'The kit was set against a rating.',
+      open: {
+        wrong: 'Nobody told what may still be loaded where the kit rides.',
+        do: 'Read the label in the vehicle’s door, or the trailer’s certification label.',
+      },
+      source: makersRating,
+    },
     'tongue-share': {
       label: 'Tongue share with the kit',
       askedBy: ['kit.place'],

@@ -22,5 +22,5 @@ export const lifting: Source = {
 export const retorque: Source = {
   class: 'common-practice',
   cite: 'Custom of the trade',
-  note: 'Wheel nuts are tightened again after 50 to 100 miles.',
+  note: 'Wheel nuts are tightened again after 10, 25 and 50 miles, and as the maker says.',
 };

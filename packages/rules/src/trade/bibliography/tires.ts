@@ -9,10 +9,23 @@ export const loadIndices: Source = {
 };
 
 export const speedSymbols: Source = {
+  class: 'published',
+  cite: 'ISO 4000-1 / ETRTO',
+  section: 'speed symbol',
+  note: 'What speed each symbol stands for, in kilometers an hour.',
+};
+
+export const speedSymbolsRemembered: Source = {
   class: 'from-memory',
   cite: 'ISO 4000-1 / ETRTO',
   section: 'speed symbol',
-  note: 'N to Y stand so in the published lists; L, M and the 65 mph of a trailer tire without a symbol are from memory.',
+  note: 'N to Y stand so in the published lists; A1 to M are from memory.',
+};
+
+export const unmarkedTires: Source = {
+  class: 'common-practice',
+  cite: 'Custom of the trade',
+  note: 'Special-trailer tires without a speed symbol are run at 65 mph at the most, unless their maker writes something else.',
 };
 
 export const passengerTires: Source = {
@@ -32,6 +45,12 @@ export const tireAge: Source = {
   class: 'common-practice',
   cite: 'Custom of the trade',
   note: 'A closer look from the fifth year, replaced by the sixth to seventh, whatever the tread.',
+};
+
+export const trailerTireAge: Source = {
+  class: 'common-practice',
+  cite: 'Custom of the trade',
+  note: 'On a trailer a closer look from the fourth year and replaced by the sixth, on a vehicle from the fifth and by the sixth to seventh, whatever the tread.',
 };
 
 export const weighed: Source = {

@@ -54,10 +54,16 @@ export const tireFacts = part({
     },
     'tire.speedSymbol': {
       kind: 'choice',
-      options: ['l', 'm', 'n', 'p', 'q', 'r', 's', 't', 'u', 'h', 'v', 'w', 'y', 'none'],
+      // biome-ignore format: eight a line read like the printed list
+      options: [
+        'a1', 'a2', 'a3', 'a4', 'a5', 'a6', 'a7', 'a8', 'b', 'c', 'd', 'e', 'f', 'g', 'j', 'k',
+        'l', 'm', 'n', 'p', 'q', 'r', 's', 't', 'u', 'h', 'v', 'w', 'y', 'none',
+      ],
       label: 'Speed symbol',
+      noun: 'the speed letter',
       ask: 'Which letter follows the load index?',
       where: sidewall,
+      means: 'In the order of speed H stands between U and V; no letter at all is “none”.',
     },
     'tire.slowestOther': {
       kind: 'quantity',

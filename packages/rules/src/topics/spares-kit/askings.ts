@@ -1,0 +1,39 @@
+import type { Asking } from '../../engine/define/shapes';
+
+/** What people ask about spares and tools; the list is the answer to most of it. */
+export const askings = {
+  list: {
+    label: 'Which spares and tools should come along?',
+    results: ['people', 'wheel', 'roadside', 'electrics', 'lashing', 'tools', 'kit.weight'],
+    impliedBy: ['trip.days', 'trip.remoteness', 'kit.extent', 'trailer.axles'],
+  },
+  lift: {
+    label: 'With what, and where, do I lift it?',
+    results: ['lift.way', 'side.load', 'limit.lift', 'limit.stand'],
+    impliedBy: ['lift.kind', 'lift.rating', 'lift.point', 'stand.rating'],
+    says: 'Lifted is one side of the trailer, {side.load}: {lift.way}.',
+  },
+  ramp: {
+    label: 'May I drive one wheel up a ramp?',
+    results: ['limit.ramp-tire', 'ramp.onTire', 'lift.way'],
+    impliedBy: ['ramp.tireAllows', 'ramp.trailerAllows'],
+    says: 'On the ramp one tire carries {ramp.onTire}, its whole side: {lift.way}.',
+  },
+  spare: {
+    label: 'Is my spare good enough?',
+    results: ['limit.spare', 'spare.load', 'spare.age', 'finding.spare-age'],
+    impliedBy: ['spare.capacity', 'spare.codeYear', 'spare.present'],
+    says: 'The spare would carry {spare.load}, and is {spare.age} old.',
+  },
+  weight: {
+    label: 'Is there weight left for all that, and where does it ride?',
+    results: ['kit.weight', 'kit.over', 'stowed.payload', 'stowed.tongue'],
+    impliedBy: ['kit.place', 'kit.ahead', 'kit.added'],
+    says: 'The kit weighs {kit.weight}; where it rides it is {kit.over} too much.',
+  },
+  leave: {
+    label: 'What can stay at home?',
+    results: ['leave-first', 'leave.most'],
+    says: 'A lean kit frees {leave.most}.',
+  },
+} satisfies Record<string, Asking>;

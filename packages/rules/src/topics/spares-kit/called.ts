@@ -1,0 +1,75 @@
+import type { Called } from '../../engine/define/shapes';
+
+/** What people call these things when they write or phone. */
+export const called: Called = {
+  topic: [
+    'spares',
+    'spare parts',
+    'tool kit',
+    'tools to carry',
+    'what to bring',
+    'packing list',
+    'emergency kit',
+    'roadside kit',
+    'flat tire',
+    'change a tire',
+    'which spares',
+    'first trip',
+  ],
+  facts: {
+    'trip.days': ['weekend', 'weeks', 'month', 'days away'],
+    'trip.remoteness': [
+      'middle of nowhere',
+      'no signal',
+      'back country',
+      'far from anything',
+      'interstate',
+    ],
+    'trailer.axles': ['single axle', 'one axle', 'tandem', 'twin axle', 'two axles', 'triple'],
+    'kit.extent': ['bare minimum', 'only what I need', 'everything'],
+    'kit.added': ['toolbox', 'generator', 'extra tools'],
+    'kit.place': [
+      'where do I put it',
+      'in the truck',
+      'pass-through',
+      'front hold',
+      'rear bumper',
+      'storage',
+    ],
+    'kit.socketTried': ['lug wrench', 'socket', 'lug nut size'],
+    'lift.kind': ['jack', 'bottle jack', 'scissor jack', 'ramp', 'car jack'],
+    'lift.rating': ['two ton', 'tons', 'rated', 'jack rating'],
+    'lift.point': ['where to jack', 'jack point', 'jacking point', 'lift it by the axle', 'frame'],
+    'lift.reach': ['high enough', 'lifts to'],
+    'stand.rating': ['jack stand', 'jack stands', 'axle stand'],
+    'spare.present': ['spare tire', 'no spare', 'spare wheel'],
+    'spare.capacity': ['spare is rated', 'load on the spare'],
+    'spare.codeYear': ['how old is the spare', 'date on the spare', 'DOT on the spare'],
+    'ramp.tireAllows': ['tire maker says', 'tire company allows'],
+    'ramp.trailerAllows': ['trailer manual allows', 'trailer company says'],
+  },
+  options: {
+    'trip.remoteness': {
+      'near-help': ['close to town', 'on the interstate', 'near home'],
+      'hours-from-help': ['a few hours from town', 'state park', 'long way from a shop'],
+      'days-from-help': ['no signal', 'back country', 'desert', 'far north'],
+    },
+    'lift.kind': {
+      'bottle-jack': ['bottle jack', 'hydraulic jack'],
+      'scissor-jack': ['scissor jack'],
+      'vehicle-jack': ['car jack', 'jack from the trunk', 'truck jack'],
+      'drive-up-ramp': ['ramp', 'drive-up', 'roll-up block', 'curved block'],
+      none: ['nothing', 'no jack', 'stabilizers', 'roadside assistance'],
+    },
+    'lift.point': {
+      'named-by-maker': ['where the manual says', 'marked spot', 'jack plate'],
+      axle: ['under the axle', 'axle tube', 'U-bolts'],
+      'torsion-tube': ['torsion axle', 'rubber axle'],
+      elsewhere: ['frame rail', 'anywhere', 'behind the wheels'],
+    },
+    'kit.place': {
+      vehicle: ['in the truck', 'back of the car', 'bed', 'trunk'],
+      trailer: ['in the trailer', 'pass-through', 'under the bed', 'tongue box', 'bumper'],
+    },
+  },
+};
