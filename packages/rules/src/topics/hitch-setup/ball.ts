@@ -55,6 +55,19 @@ export const ball = part({
       is: 'trailer.gvwr <= class.thirdMost',
       source: ballClasses,
     },
+    'coupler.least': {
+      label: 'Least coupler for the trailer’s class',
+      noun: 'the least coupler of its class',
+      unit: 'in',
+      is: "choose(trailer.class == 'class-1', ball.small, ball.middle)",
+      source: ballClasses,
+    },
+    'size.isOpen': {
+      label: 'A size was mentioned and is not known',
+      unit: 'yes-no',
+      is: "trailer.coupling == 'ball' && ((given(hitch.ballSize) && !known(hitch.ballSize)) || (given(trailer.couplerSize) && !known(trailer.couplerSize)))",
+      source: ballClasses,
+    },
     'ball.least': {
       label: 'Least ball for the trailer’s class',
       noun: 'the least ball of its class',
@@ -68,17 +81,48 @@ export const ball = part({
       label: 'Ball for the trailer’s class',
       askedByKnown: ['hitch.ballSize', 'trailer.gvwr'],
       stop: {
-        when: {
-          all: [{ fact: 'hitch.ballSize', operator: 'lessThan', value: { fact: 'ball.least' } }],
-        },
-        wrong: 'The ball is smaller than a trailer of this gross rating takes.',
-        do: 'Fit the size stamped on its coupler, rated for the trailer.',
+        when: 'hitch.ballSize < ball.least',
+        wrong:
+          'The ball is too small: {hitch.ballSize}, and a trailer of {trailer.gvwr} gross takes {ball.least} at least.',
+        because:
+          'A coupler shut over a ball too small for the trailer lifts off on the first bump.',
+        do: 'Fit a ball of the size stamped on the coupler, rated for the trailer’s gross.',
       },
       open: {
         wrong: 'The ball may be too small for this trailer.',
         do: 'Read the size stamped on the coupler.',
       },
       otherwise: 'The ball is no smaller than the trailer’s class takes.',
+      source: ballClasses,
+    },
+    'coupler-class': {
+      label: 'Coupler for the trailer’s class',
+      askedByKnown: ['trailer.couplerSize', 'trailer.gvwr'],
+      stop: {
+        when: 'trailer.couplerSize < coupler.least',
+        wrong:
+          'The coupler is too small: it takes a ball of {trailer.couplerSize}, and a trailer of {trailer.gvwr} gross takes {coupler.least} at least.',
+        because:
+          'It is the coupler that is wrong here, not the ball: a smaller ball to suit it would be wrong too.',
+        do: 'Have a coupler of the right class fitted by somebody who may weld on that frame.',
+      },
+      open: {
+        wrong: 'The coupler may be too small for this trailer.',
+        do: 'Read its size and the trailer’s gross rating.',
+      },
+      otherwise: 'The coupler is no smaller than the trailer’s class takes.',
+      source: ballClasses,
+    },
+    'size-unknown': {
+      label: 'Size of ball and coupler',
+      askedBy: ['hitch.ballSize', 'trailer.couplerSize'],
+      unknown: {
+        when: 'size.isOpen',
+        wrong: 'The size of the ball or of the coupler is not known.',
+        because: 'A ball a size too small holds until the first bump.',
+        do: 'Read the size stamped on top of the ball and the one on the coupler.',
+      },
+      otherwise: 'What was told of ball and coupler has its size.',
       source: ballClasses,
     },
   },

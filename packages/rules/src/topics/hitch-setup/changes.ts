@@ -47,7 +47,7 @@ export const changes: readonly Change[] = [
   {
     kind: 'shift',
     fact: 'hitch.mountRise',
-    step: 0.25,
+    step: 1,
     says: 'Fit a ball mount with {to} instead of {from}.',
     sides: { above: 'of rise', at: 'of neither rise nor drop', below: 'of drop' },
     asks: 4,
@@ -57,6 +57,7 @@ export const changes: readonly Change[] = [
     kind: 'set',
     fact: 'hitch.ballSize',
     to: { sameAs: 'trailer.couplerSize' },
+    rights: ['coupler-class', 'ball-class'],
     says: 'Fit a ball of {to}, rated for the loaded trailer, instead of {from}.',
     asks: 5,
     source: ballClasses,

@@ -66,7 +66,7 @@ const parts = [
 /** Which ball mount carries this trailer level behind this vehicle, and will the hitch do as it is set? */
 export const hitchSetup = defineTopic({
   id: 'hitch-setup',
-  version: '1.0.0',
+  version: '2.0.0',
   title: 'Hitch setup',
   question:
     'Which ball mount carries this trailer level behind this vehicle, loaded for the road, and will the hitch do as it is set?',
@@ -91,19 +91,31 @@ export const hitchSetup = defineTopic({
   apart: {},
   tells: [
     {
-      of: 'mount.dropNeeded',
-      when: 'mount.drops',
-      says: 'Level takes a ball mount with {of} of drop.',
+      of: 'mount.madeDrop',
+      when: 'mount.dropsLow',
+      says: 'A ball mount with {of} of drop leaves the nose {nose.madeLow} low; level takes {mount.dropNeeded}.',
     },
     {
-      of: 'mount.needed',
-      when: 'mount.rises',
-      says: 'Level takes a ball mount with {of} of rise.',
+      of: 'mount.madeDrop',
+      when: 'mount.dropsHigh',
+      says: 'A ball mount with {of} of drop leaves the nose {nose.madeHigh} high; level takes {mount.dropNeeded}.',
+    },
+    {
+      of: 'mount.madeRise',
+      when: 'mount.risesLow',
+      says: 'A ball mount with {of} of rise leaves the nose {nose.madeLow} low; level takes {mount.needed}.',
+    },
+    {
+      of: 'mount.madeRise',
+      when: 'mount.risesHigh',
+      says: 'A ball mount with {of} of rise leaves the nose {nose.madeHigh} high; level takes {mount.needed}.',
     },
   ],
   headline: [
     'mount.way',
     'mount.needed',
+    'mount.made',
+    'nose.onMade',
     'mount.least',
     'nose.height',
     'receiver.height',
