@@ -91,4 +91,33 @@ export const limits = part({
       askedBy: ['trailer.gawr'],
     },
   },
+  formulas: {
+    'axle.rearSlack': {
+      label: 'Rear axle, bars slack, as weighed',
+      noun: 'the rear axle with slack bars',
+      unit: 'lb',
+      is: 'read.slackRear',
+      source: grossRatings,
+    },
+  },
+  findings: {
+    'rear-axle-slack': {
+      label: 'Rear axle with slack bars',
+      askedByKnown: ['slack.rear', 'vehicle.gawrRear'],
+      care: {
+        when: 'axle.rearSlack > vehicle.gawrRear',
+        wrong:
+          'With slack bars the rear axle carries {axle.rearSlack}, over its rating of {vehicle.gawrRear}.',
+        because:
+          'Bars raise no rating: some makers want the axle within it before they are tightened, and one that breaks gives it all back.',
+        do: 'Move or leave load until the axle is within its rating with the bars slack.',
+      },
+      open: {
+        wrong: 'With slack bars the rear axle may be over its rating.',
+        do: 'The scale cannot tell closer: move load until it is clearly within.',
+      },
+      otherwise: 'The rear axle is within its rating with the bars slack.',
+      source: grossRatings,
+    },
+  },
 });

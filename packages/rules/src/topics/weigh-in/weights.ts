@@ -76,11 +76,31 @@ export const weighed = part({
       is: 'choose(pass.slackAndAlone || !(pass.twoTold || known(lever.reading)), tongue.bySlack, choose(pass.twoTold, tongue.byTwo, tongue.byLever))',
       source: statics,
     },
-    'trailer.weighed': {
-      label: 'Trailer weight, as weighed',
-      noun: 'the trailer as weighed',
+    'trailer.byPasses': {
+      label: 'Trailer weight, from a hitched pass and the vehicle alone',
+      noun: 'the trailer by the passes',
       unit: 'lb',
       is: 'choose(known(tight.front, tight.rear, tight.trailer) && !known(slack.trailer), read.tightFront + read.tightRear + read.tightTrailer, read.slackFront + read.slackRear + read.slackTrailer) - read.aloneFront - read.aloneRear',
+      source: statics,
+    },
+    'trailer.leastSeen': {
+      label: 'What its axles alone were read to carry',
+      noun: 'the least the trailer weighs',
+      unit: 'lb',
+      is: 'choose(tickets.impossible, 0, choose(known(slack.trailer), read.slackTrailer, choose(known(tight.trailer), read.tightTrailer, 0)))',
+      source: statics,
+    },
+    'pass.trailerTold': {
+      label: 'A hitched pass and one of the vehicle alone were weighed whole',
+      unit: 'yes-no',
+      is: 'known(alone.front, alone.rear) && (known(tight.front, tight.rear, tight.trailer) || known(slack.front, slack.rear, slack.trailer))',
+      source: statics,
+    },
+    'trailer.weighed': {
+      label: 'Trailer weight, as weighed; of one ticket, what is certain',
+      noun: 'the trailer as weighed',
+      unit: 'lb',
+      is: 'choose(pass.trailerTold || tickets.impossible, trailer.byPasses, max(trailer.byPasses, trailer.leastSeen))',
       source: statics,
     },
     'tongue.shareWeighed': {
