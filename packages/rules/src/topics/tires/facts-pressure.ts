@@ -31,6 +31,14 @@ export const pressureFacts = part({
       ask: 'At what pressure does the sidewall state its load?',
       where: sidewall,
     },
+    'tire.labelPressure': {
+      ...pressure,
+      exact: true,
+      label: 'Pressure on the certification label, cold',
+      noun: 'the label’s pressure',
+      ask: 'What cold pressure does the label of that trailer or vehicle state for this axle?',
+      where: 'certification label of the trailer, or tire label in the driver’s door',
+    },
     'tire.table': {
       kind: 'rows',
       columns: {

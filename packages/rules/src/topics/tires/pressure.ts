@@ -1,6 +1,6 @@
 import { part } from '../../engine/define/topic';
 import { custom } from '../../trade/bibliography/common';
-import { makersRating } from '../../trade/bibliography/tires';
+import { makersRating, softTire } from '../../trade/bibliography/tires';
 
 /**
  * Air carries the load; the tire only holds it in.
@@ -32,7 +32,43 @@ export const pressure = part({
       source: makersRating,
     },
   },
+  parameters: {
+    'pressure.lookShare': {
+      label: 'Share of its pressure at which a tire counts as run flat',
+      noun: 'the share at which it counts as run flat',
+      unit: '%',
+      values: [{ from: '2020-01-01', value: 80 }],
+      source: softTire,
+    },
+  },
   formulas: {
+    'pressure.own': {
+      label: 'Pressure it should have, cold: the label’s, else the table’s or the sidewall’s',
+      noun: 'the pressure it should have',
+      unit: 'psi',
+      is: 'choose(given(tire.labelPressure), tire.labelPressure, choose(count(tire.table) > 0, min(pressure.needed, tire.maxPressure), tire.maxPressure))',
+      source: softTire,
+    },
+    'pressure.fillTo': {
+      label: 'Pressure to fill to, cold: the table’s or the sidewall’s, never below the label’s',
+      noun: 'the pressure to fill to',
+      unit: 'psi',
+      is: 'choose(given(tire.labelPressure), max(tire.labelPressure, min(pressure.needed, tire.maxPressure)), min(pressure.needed, tire.maxPressure))',
+      source: softTire,
+    },
+    'pressure.share': {
+      label: 'Share of the pressure it should have',
+      noun: 'its share of the pressure it should have',
+      unit: '1',
+      is: 'tire.pressure / pressure.own',
+      source: softTire,
+    },
+    'pressure.ranFlat': {
+      label: 'So soft that it counts as run flat',
+      unit: 'yes-no',
+      is: 'tire.pressure <= pressure.own * pressure.lookShare',
+      source: softTire,
+    },
     'pressure.most': {
       label: 'Most pressure, cold',
       noun: 'the most pressure',
@@ -85,6 +121,29 @@ export const pressure = part({
     },
   },
   findings: {
+    'under-inflated': {
+      label: 'Under-inflated',
+      askedByKnown: ['tire.pressure'],
+      stop: {
+        when: 'pressure.ranFlat',
+        wrong:
+          'The tire has {pressure.share} of the pressure it should have: at {pressure.lookShare} or less it counts as run flat.',
+        because:
+          'A tire that ran so soft is broken inside where nobody sees it, and can burst while it is filled.',
+        do: 'Take it off and have it looked into by a tire shop before anybody fills it.',
+      },
+      care: {
+        when: 'tire.pressure < pressure.own',
+        wrong: 'It is low: {tire.pressure} where {pressure.own} belong.',
+        do: 'Fill it to {pressure.fillTo}, cold, before it tows, and look for the nail.',
+      },
+      open: {
+        wrong: 'The tire may be under-inflated.',
+        do: 'Read the pressure on the certification label and on the sidewall, and measure cold.',
+      },
+      otherwise: 'The tire has the pressure it should have.',
+      source: softTire,
+    },
     'pressure-over': {
       label: 'Pressure over its most',
       askedBy: ['tire.pressure'],

@@ -1,5 +1,5 @@
 import type { Decision } from '../../engine/define/shapes';
-import { findingOf, part } from '../../engine/define/topic';
+import { part } from '../../engine/define/topic';
 import { custom, house } from '../../trade/bibliography/common';
 import { makersRating } from '../../trade/bibliography/tires';
 
@@ -16,17 +16,14 @@ const upgrade: Decision = {
   results: {
     'not-this-wheel': {
       label: 'not on this wheel',
-      level: 'stop',
       says: 'Not on this wheel: the rim is not listed for that tire, or the wheel may not hold the pressure at which it carries more. Other wheels first.',
     },
     'no-room': {
       label: 'no room',
-      level: 'stop',
       says: 'There is no room for that tire when the axle comes up: it would rub, and a rubbed sidewall bursts.',
     },
     possible: {
       label: 'possible',
-      level: 'ok',
       says: 'Rim, pressure and room allow that tire. It adds reserve to the tires alone: axles, springs and wheels keep their ratings.',
     },
   },
@@ -34,6 +31,7 @@ const upgrade: Decision = {
 };
 
 /**
+ * A second answer: another tire that would not fit condemns none of the present ones.
  * Another tire that carries more: does the wheel take it, and is there room?
  *
  *     clearance now ─┬─ half of what the diameter grows ─► room left ≥ least room
@@ -75,13 +73,4 @@ export const upgraded = part({
     },
   },
   decisions: { 'upgrade.result': upgrade },
-  findings: {
-    upgrade: findingOf('upgrade.result', upgrade, {
-      askedBy: ['upgrade.capacity'],
-      open: {
-        wrong: 'Before such a tire is bought.',
-        do: 'Is the rim listed for it, what pressure may the wheel hold, and what room is left?',
-      },
-    }),
-  },
 });

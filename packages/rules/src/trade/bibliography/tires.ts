@@ -53,6 +53,12 @@ export const trailerTireAge: Source = {
   note: 'On a trailer a closer look from the fourth year and replaced by the sixth, on a vehicle from the fifth and by the sixth to seventh, whatever the tread.',
 };
 
+export const softTire: Source = {
+  class: 'from-memory',
+  cite: '29 CFR 1910.177',
+  note: 'A tire that ran at 80 % of its pressure or less is taken off and looked into before it is filled; written for large vehicles, from memory, and custom of the trade for all.',
+};
+
 export const weighed: Source = {
   class: 'common-practice',
   cite: 'Custom of the trade',
