@@ -50,6 +50,16 @@ export {
   part,
   reckoningOf,
 } from './define/topic';
+export { answerEverybody, type Branch, type Everybody } from './forms/everybody/everybody';
+export {
+  type FormName,
+  type FormOptions,
+  type Forms,
+  formNames,
+  formOf,
+  formsOf,
+} from './forms/forms';
+export { secondsOf, wordsIn } from './forms/length';
 export type { Node } from './formula/grammar/nodes';
 export { FormulaError } from './formula/grammar/problem';
 export { namesIn } from './formula/kinds';

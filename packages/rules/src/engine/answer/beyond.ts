@@ -33,7 +33,7 @@ export function choicesOf(
 export function selectionsOf(compiled: Compiled, run: Run, say: Say): readonly SelectionAnswer[] {
   const chosen = Object.entries(compiled.topic.selections ?? {}).map(([id, selection]) => {
     const items = Object.entries(selection.items).map(([item, entry]) => {
-      const { label, when, because, source } = entry;
+      const { label, group, when, because, source } = entry;
       const truth = when === undefined ? undefined : asTruth(run.value(when));
       const isChosen = truth?.no ? (truth.yes ? 'unknown' : 'no') : 'yes';
       const amounts = Object.entries(entry.amounts).map(([amount, name]): [string, Ends] => [
@@ -43,6 +43,7 @@ export function selectionsOf(compiled: Compiled, run: Run, say: Say): readonly S
       return {
         id: item,
         label: say(text(label)),
+        ...(group !== undefined && { group: say(text(group)) }),
         chosen: isChosen,
         amounts: Object.fromEntries(amounts),
         because: say(textOf(compiled, run, because)),

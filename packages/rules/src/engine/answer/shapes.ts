@@ -61,6 +61,8 @@ export type Missing = {
   readonly decides: readonly string[];
   /** Where the verdict tips: a value, the options that would stop it, or null if others decide too. */
   readonly tips: Ends | string | null;
+  /** On which side of it the verdict is against it. */
+  readonly side: 'above' | 'below' | null;
   /** Facts with which alone it decides; empty where it settles what it decides by itself. */
   readonly together: readonly string[];
   /** The share of its plausible values that settle the verdict, 0 to 1. */
@@ -148,6 +150,7 @@ export type SelectionAnswer = {
   readonly items: readonly {
     readonly id: string;
     readonly label: string;
+    readonly group?: string;
     readonly chosen: 'yes' | 'no' | 'unknown';
     readonly amounts: Readonly<Record<string, Ends>>;
     readonly because: string;

@@ -29,28 +29,56 @@ export function namesSaid(topic: Topic): ReadonlySet<string> {
 }
 
 /** The texts and words of a topic that stand beside its rules: askings, how-tos, what people call things. */
-export function checkToldAbout(topic: Topic, all: ReadonlySet<string>, note: Note): void {
+export function checkToldAbout(topic: Topic, known: ReadonlySet<string>, note: Note): void {
   const holes = (at: string, text: string | undefined): void => {
     for (const name of text === undefined ? [] : holesIn(text)) {
-      if (!all.has(name)) note(at, `its words name “{${name}}”`, 'name a value of the topic');
+      if (!known.has(name)) note(at, `its words name “{${name}}”`, 'name a value of the topic');
     }
   };
   const isFact = (name: string): boolean => Object.hasOwn(topic.facts, name);
   for (const [id, { results, impliedBy = [], says }] of Object.entries(topic.askings ?? {})) {
     const at = `askings ${id}`;
     for (const name of results) {
-      if (!isResult(topic, all, name))
+      if (!isResult(topic, known, name))
         note(at, `there is no result “${name}”`, 'name a value, a list, a limit or a finding');
     }
     for (const name of impliedBy) {
       if (!isFact(name)) note(at, `it is implied by “${name}”, which is no fact`, 'name a fact');
     }
-    holes(at, says);
+    const all = says === undefined || typeof says === 'string' ? [{ says }] : says;
+    for (const { says: words, ...only } of all) {
+      holes(at, words);
+      if ('when' in only && only.when !== undefined && !known.has(only.when))
+        note(at, `it is said when “${only.when}”`, 'name a yes/no');
+    }
+  }
+  for (const [id, each] of Object.entries(topic.everybody ?? {})) {
+    const at = `everybody ${id}`;
+    if (id !== 'any' && !Object.hasOwn(topic.askings ?? {}, id))
+      note(at, `there is no asking “${id}”`, 'name an asking, or any');
+    for (const words of [
+      each.rule,
+      each.because,
+      each.otherwise,
+      each.givenSays,
+      each.worked?.says,
+    ])
+      holes(at, words);
+    const given = { ...each.given, ...each.worked?.given };
+    for (const name of [...each.look, ...Object.keys(given)]) {
+      if (!isFact(name)) note(at, `“${name}” is no fact`, 'name a fact');
+    }
+  }
+  for (const { says, fits = [] } of topic.cautions) {
+    for (const name of fits) {
+      if (!isFact(name) && !isResult(topic, known, name))
+        note('cautions', `“${says}” fits “${name}”`, 'name a fact, a limit or a finding');
+    }
   }
   for (const [id, { steps, caution, when }] of Object.entries(topic.how ?? {})) {
     const at = `how ${id}`;
     for (const text of [...steps, caution]) holes(at, text);
-    if (when !== undefined && !all.has(when))
+    if (when !== undefined && !known.has(when))
       note(at, `it is shown when “${when}”`, 'name a yes/no');
   }
   const { facts = {}, options = {} } = topic.called ?? {};

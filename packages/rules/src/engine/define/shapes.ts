@@ -115,6 +115,8 @@ export type Selection = {
       string,
       {
         readonly label: string;
+        /** What it belongs to, where a list is told by groups. */
+        readonly group?: string;
         /** A yes/no fact or formula; absent: always. */
         readonly when?: string;
         /** Names of values, by amount. */
@@ -293,6 +295,13 @@ export type Outcome = {
   readonly sentence: string;
 };
 
+export type Caution = {
+  readonly says: string;
+  readonly source: Source;
+  /** Where it is the one to say: facts, `limit.<id>` or `finding.<id>` that came up. */
+  readonly fits?: readonly string[];
+};
+
 /** Something people ask of a topic; the results it names are said first. */
 export type Asking = {
   readonly label: string;
@@ -300,9 +309,42 @@ export type Asking = {
   readonly results: readonly string[];
   /** Asked when one of these facts is told; the first such asking of a topic is answered first. */
   readonly impliedBy?: readonly string[];
-  /** The sentence that answers it, with holes for its results; absent: made from them. */
-  readonly says?: Text;
+  /**
+   * The sentence that answers it, with holes for its results; of several the first whose yes/no
+   * formula holds for sure. Absent, or with a hole that is not known: made from the results.
+   */
+  readonly says?: Text | readonly { readonly when?: string; readonly says: Text }[];
 };
+
+/**
+ * What is said to all who ask the same and told next to nothing: the rule and the reason, what a
+ * listener can look up, and what is best done by whoever cannot.
+ */
+export type ForEverybody = {
+  readonly rule: Text;
+  readonly because: Text;
+  /** Facts that decide and that a listener can look up, the one that decides most first. */
+  readonly look: readonly string[];
+  /**
+   * What is presumed and said as such, as a case would write it, where it was not told; `= name`
+   * stands for a result of the case.
+   */
+  readonly given?: Facts;
+  /** The same as a clause: “with electric brakes and a controller”. */
+  readonly givenSays?: Text;
+  /**
+   * How a fact is told after “if”, where its noun does not do: for a quantity with the hole
+   * `{value}` (“the label leaves {value} for people”), for a choice by option.
+   */
+  readonly clauses?: Readonly<Record<string, Text | Readonly<Record<string, Text>>>>;
+  /** A figure worked out, and the facts beside those told that it is worked out from. */
+  readonly worked?: { readonly says: Text; readonly given?: Facts };
+  /** The safest thing to do for whoever does not know. */
+  readonly otherwise: Text;
+};
+
+/** Facts by id as a case writes them; a list as its rows. */
+export type Facts = Readonly<Record<string, string | readonly Readonly<Record<string, string>>[]>>;
 
 /** How something is done, in a few steps, as a person would tell it across a counter. */
 export type HowTo = {
@@ -376,7 +418,9 @@ export type Topic = Family & {
   readonly changes?: readonly Change[];
   /** What people ask, by id; without a word of theirs the first is answered first. */
   readonly askings?: Readonly<Record<string, Asking>>;
+  /** What is said to everybody, by asking; what stands under `any` serves those without. */
+  readonly everybody?: Readonly<Record<string, ForEverybody>>;
   readonly how?: Readonly<Record<string, HowTo>>;
   readonly called?: Called;
-  readonly cautions: readonly { readonly says: string; readonly source: Source }[];
+  readonly cautions: readonly Caution[];
 };

@@ -90,6 +90,7 @@ function told(
         : stopping.length > 0
           ? stopping.join(', ')
           : null,
+      side: tip?.side ?? null,
       together: [...new Set(deciding.flatMap((each) => each.together))],
       settles: rounded(settles),
       says: say(message),

@@ -37,6 +37,7 @@ export function makeShape() {
     changes: z.optional(z.array(changeShape())),
     cautions: z.array(z.object(said())),
     askings: maybe(z.object({ label: z.string(), results: z.array(z.string()) })),
+    everybody: maybe(z.object({ rule: z.string(), look: z.array(z.string()) })),
     how: maybe(z.object({ ...cited(), steps: z.array(z.string()), caution: z.string() })),
     called: z.optional(z.object({ topic: z.array(z.string()) })),
     renamed: maybe(

@@ -1,6 +1,7 @@
 import { type Interval, showFigures } from '../../quantity';
 import { catalogue } from './en/catalogue';
 import { finding } from './en/finding';
+import { forms } from './en/forms';
 import { small } from './en/grammar';
 import { house } from './en/house';
 import { missing } from './en/missing';
@@ -23,6 +24,7 @@ export const words = {
   ...working,
   ...told,
   ...why,
+  ...forms,
 };
 
 const hundredths = (value: number): string => `${Math.round(value * 100) / 100}`;

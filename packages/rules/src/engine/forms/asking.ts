@@ -1,0 +1,181 @@
+import { endsOf } from '../answer/named';
+import type { RankingAnswer, SelectionAnswer } from '../answer/shapes';
+import { optionOf, textOf } from '../answer/shown';
+import type { Asking } from '../define/shapes';
+import { restsOnKnown } from '../formula/reckon';
+import { holesIn } from '../words/fill';
+import { message } from '../words/message';
+import { nounOr, own, type Sayable, text } from '../words/value';
+import { limitSaid } from './limit';
+import { isTold, type Matter } from './matter';
+
+/** Which of a topic's askings is answered first: the one named, the first that is implied, the first. */
+export function askingOf(matter: Matter, named?: string): string | undefined {
+  const askings = matter.topic.askings ?? {};
+  if (named !== undefined && Object.hasOwn(askings, named)) return named;
+  const all = Object.entries(askings);
+  const implied = all.find(([, { impliedBy = [] }]) =>
+    impliedBy.some((fact) => isTold(matter, fact)),
+  );
+  return (implied ?? all[0])?.[0];
+}
+
+/** Whether a value is known well enough to be said as what was asked. */
+function isKnown({ run }: Matter, name: string): boolean {
+  const value = run.value(name);
+  if (value.kind === 'among') return value.options.length === 1;
+  if (value.kind === 'truth') return value.yes !== value.no;
+  return restsOnKnown(value, run.isOpen);
+}
+
+const isYes = ({ run }: Matter, name: string): boolean => {
+  const value = run.value(name);
+  return value.kind === 'truth' && value.yes && !value.no;
+};
+
+/** The sentence that a topic has for an asking, if all that it names is known. */
+function ownSentence(matter: Matter, { says }: Asking): Sayable | undefined {
+  const { compiled, run } = matter;
+  const all = says === undefined ? [] : typeof says === 'string' ? [{ says }] : says;
+  const found = all.find(
+    (each) =>
+      (!('when' in each) || each.when === undefined || isYes(matter, each.when)) &&
+      holesIn(each.says).every((name) => isKnown(matter, name)),
+  );
+  return found && textOf(compiled, run, found.says);
+}
+
+/** At most so many things are named in a breath. */
+const mostNamed = 5;
+
+/** A list by its groups, its first things and their number; whole, where there is room for it. */
+export function listSaid(list: SelectionAnswer, whole: boolean): Sayable | undefined {
+  const chosen = list.items.filter(({ chosen: is }) => is !== 'no');
+  if (chosen.length === 0) return undefined;
+  const groups = [...new Set(chosen.flatMap(({ group }) => group ?? []))];
+  const named = whole ? chosen : chosen.slice(0, mostNamed);
+  return message(whole ? 'list-whole' : 'list-short', {
+    label: own(list.label),
+    of: named.map(({ label, chosen: is }) =>
+      is === 'unknown' ? message('perhaps-one', { of: own(label) }) : own(label),
+    ),
+    groups: groups.slice(0, mostNamed).map(own),
+    count: chosen.length,
+  });
+}
+
+/** What comes first in an order, and what next. */
+function orderSaid({ label, entries }: RankingAnswer): Sayable | undefined {
+  const [first, second] = entries.filter(({ out }) => !out);
+  if (!first) return undefined;
+  const isTime = first.value.unit === 'd' || first.value.unit === 'h';
+  return message('order-told', {
+    label: own(label),
+    first: first.message,
+    value: first.value,
+    next: second?.message ?? null,
+    after: isTime,
+  });
+}
+
+function findingSaid({ answer }: Matter, id: string): readonly Sayable[] {
+  const finding = answer.findings.find((each) => each.id === id);
+  if (!finding || finding.level === 'not-asked') return [];
+  const { wrong, do: todo } = finding.messages;
+  return finding.level === 'ok' || !todo ? [wrong] : [wrong, todo];
+}
+
+function valueSaid(matter: Matter, name: string): readonly Sayable[] {
+  const { topic, compiled, run } = matter;
+  const decision = topic.decisions?.[name];
+  if (!isKnown(matter, name)) return [];
+  if (decision) {
+    const value = run.value(name);
+    const [only] = value.kind === 'among' ? value.options : [];
+    const result = only === undefined ? undefined : decision.results[only];
+    return result ? [textOf(compiled, run, result.says)] : [];
+  }
+  const value = run.value(name);
+  const entry = topic.formulas[name] ?? topic.facts[name] ?? topic.parameters[name];
+  const noun = nounOr(entry, name);
+  if (value.kind === 'among') {
+    return value.options.map((option) =>
+      message('figure-is', { noun, value: optionOf(compiled, name, option) }),
+    );
+  }
+  if (value.kind === 'truth') return [];
+  return [
+    message('figure-is', { noun, value: { ...endsOf(compiled, run, name), style: 'round' } }),
+  ];
+}
+
+/** What one result of an asking says, if it is known. */
+function resultSaid(matter: Matter, name: string, whole: boolean): readonly Sayable[] {
+  const { answer } = matter;
+  const [kind = '', id = ''] = name.split(/\.(.*)/);
+  if (kind === 'limit') return limitSaid(matter, id);
+  if (kind === 'finding') return findingSaid(matter, id);
+  const list = answer.selections.find((each) => each.id === name);
+  if (list) return [listSaid(list, whole) ?? []].flat();
+  const order = answer.rankings.find((each) => each.id === name);
+  if (order) return [orderSaid(order) ?? []].flat();
+  return Object.hasOwn(answer.series, name) ? [] : valueSaid(matter, name);
+}
+
+const isList = ({ answer }: Matter, name: string): boolean =>
+  answer.selections.some(({ id }) => id === name);
+
+/** So many results are said where an asking has no sentence of its own. */
+const mostResults = 2;
+
+/**
+ * What was asked, answered: the asking's own sentence, and the lists among its results; without a
+ * sentence that can be said, the first of its results that are known.
+ */
+export function askedFirst(
+  matter: Matter,
+  asking: string | undefined,
+  whole = false,
+): readonly Sayable[] {
+  const declared = asking === undefined ? undefined : matter.topic.askings?.[asking];
+  if (!declared) return [];
+  const sentence = ownSentence(matter, declared);
+  const lists = declared.results.filter((name) => isList(matter, name));
+  const said = (names: readonly string[]) => names.flatMap((n) => resultSaid(matter, n, whole));
+  if (sentence) return [sentence, ...said(whole ? lists : lists.slice(0, 1))];
+  const found = declared.results.map((name) => resultSaid(matter, name, whole));
+  return found
+    .filter((each) => each.length > 0)
+    .slice(0, whole ? undefined : mostResults)
+    .flat();
+}
+
+/** The first figure among what was asked: a number, or the one result of a decision. */
+export function askedFigure(matter: Matter, asking: string | undefined): Sayable | undefined {
+  const { topic, compiled, run, answer } = matter;
+  const results = asking === undefined ? [] : (topic.askings?.[asking]?.results ?? []);
+  for (const name of results) {
+    const list = answer.selections.find(({ id }) => id === name);
+    const count = list?.items.filter(({ chosen }) => chosen !== 'no').length ?? 0;
+    if (list && count > 0) return message('count-of', { label: own(list.label), count });
+    const order = answer.rankings.find(({ id }) => id === name)?.entries.find(({ out }) => !out);
+    if (order) return message('figure', { noun: order.message, value: order.value });
+    if (name.startsWith('limit.') || name.startsWith('finding.')) continue;
+    if (Object.hasOwn(answer.series, name) || list || !isKnown(matter, name)) continue;
+    const value = run.value(name);
+    const entry = topic.formulas[name] ?? topic.facts[name] ?? topic.parameters[name];
+    const noun = nounOr(entry ?? topic.decisions?.[name], name);
+    if (value.kind === 'number') {
+      return message('figure', { noun, value: { ...endsOf(compiled, run, name), style: 'round' } });
+    }
+    const [only] = value.kind === 'among' ? value.options : [];
+    if (only !== undefined) {
+      return message('figure', { noun, value: optionOf(compiled, name, only) });
+    }
+  }
+  return undefined;
+}
+
+/** The label of an asking. */
+export const askingLabel = ({ topic }: Matter, asking: string | undefined): Sayable =>
+  text((asking !== undefined && topic.askings?.[asking]?.label) || topic.question);

@@ -1,0 +1,78 @@
+import type { FactGiven, RowGiven } from '../check/given';
+import { message } from '../words/message';
+import { sayer } from '../words/say';
+import { heading, own, type Sayable, text } from '../words/value';
+import { askedFirst, askingLabel } from './asking';
+import type { Matter } from './matter';
+import { levelOf, urgentSaid, verdictSaid } from './verdict';
+
+/** More than these in one message nobody answers. */
+const mostAsked = 5;
+
+/** A message back: only what decides, in order, with where each is read. */
+export function askBack(matter: Matter): string {
+  const say = sayer(matter.voice);
+  const { topic, answer } = matter;
+  const asks = answer.missing.slice(0, mostAsked).flatMap(({ fact }) => topic.facts[fact] ?? []);
+  const urgent = urgentSaid(matter).map(say);
+  if (asks.length === 0) return [...urgent, say(message('nothing-to-ask', {}))].join('\n');
+  const lines = asks.map(({ ask, where }, i) =>
+    message('ask-numbered', { place: i + 1, ask: text(ask), where: text(where) }),
+  );
+  return [...urgent, ...[message('to-answer', {}), ...lines].map(say)].join('\n');
+}
+
+const cell = (given: RowGiven[string]): Sayable => (typeof given === 'string' ? own(given) : given);
+
+function given(fact: FactGiven): Sayable {
+  if (typeof fact === 'string') return own(fact);
+  if ('unit' in fact) return fact;
+  const of = fact.map(({ label, ...cells }) =>
+    message('row-told', {
+      label: label === undefined ? own('') : cell(label),
+      cells: Object.values(cells).map(cell),
+    }),
+  );
+  return message('rows-told', { of });
+}
+
+/** For service, sales or the maker: what is known, what is open, what was promised and by when. */
+export function slip(matter: Matter, asking: string | undefined, title = ''): string {
+  const say = sayer(matter.voice);
+  const { topic, asked, answer } = matter;
+  const known = Object.entries(asked.facts).flatMap(([id, fact]) => {
+    const declared = topic.facts[id];
+    if (!declared) return [];
+    const from = asked.readFrom?.[id];
+    return [
+      message('fact-read', {
+        label: text(declared.label),
+        value: given(fact),
+        from: from ? own(from) : null,
+      }),
+    ];
+  });
+  const open = answer.missing.map(({ fact, label }) => {
+    const declared = topic.facts[fact];
+    return declared
+      ? message('labeled', { label: text(declared.label), of: text(declared.ask) })
+      : heading(label);
+  });
+  const part = (of: string, lines: readonly Sayable[]) =>
+    message('part', { title: message('heading', { of }), of: lines });
+  const said = [...urgentSaid(matter), ...askedFirst(matter, asking)];
+  const outcome = levelOf(matter) === 'unknown' ? verdictSaid(matter) : [answer.messages.sentence];
+  return [
+    message('goes-to', {}),
+    ...(title === '' ? [] : [own(title)]),
+    part('asked', [askingLabel(matter, asking)]),
+    part('known', known),
+    part('open', open),
+    part('answer', [...said, ...outcome]),
+    message('promised-by', {}),
+    message('under-rules', { topic: answer.topic, rules: answer.rules, asOf: answer.asOf }),
+  ]
+    .map(say)
+    .filter((each) => each !== '')
+    .join('\n\n');
+}

@@ -1,0 +1,88 @@
+import { message } from '../words/message';
+import { sayer } from '../words/say';
+import type { Medium, Sayable } from '../words/value';
+import { text } from '../words/value';
+import { askedFigure, askedFirst } from './asking';
+import { cautionsFitting } from './caution';
+import { fitted, ifShort, may, must, type Part } from './length';
+import { decidingLimit, limitSaid } from './limit';
+import type { Matter } from './matter';
+import { findingsTold, levelOf, nextAsked, partsOf, urgentSaid, verdictSaid } from './verdict';
+
+/** The limit that decides; where it has room and the verdict turns on something else, it is no news. */
+function limitOf(matter: Matter): readonly Sayable[] {
+  const limit = decidingLimit(matter);
+  if (!limit) return [];
+  const isNews = limit.state !== 'ok' || levelOf(matter) === 'ok';
+  return isNews ? limitSaid(matter, limit.id) : [];
+}
+
+/** Something measured is over, and that is the answer. */
+const isOver = (matter: Matter): boolean => decidingLimit(matter)?.state === 'stop';
+
+const all = (of: readonly Sayable[], as: (each: Sayable) => Part): readonly Part[] => of.map(as);
+
+/**
+ * What was asked, the verdict, the limit, what is wrong and what to do, and the one caution that
+ * fits; more only where that is too little to be an answer.
+ */
+function briefly(matter: Matter, asking: string | undefined): readonly Part[] {
+  const [caution, ...others] = cautionsFitting(matter);
+  const [first, ...more] = findingsTold(matter);
+  const urgent = urgentSaid(matter);
+  const isUrgent = urgent.length > 0;
+  const [wrong, todo] = first ? partsOf(first) : [];
+  return [
+    ...all(urgent, must),
+    ...all(isUrgent ? [] : askedFirst(matter, asking), must),
+    ...all(isUrgent ? [] : verdictSaid(matter), must),
+    ...all(isUrgent ? [] : limitOf(matter), (each) => (isOver(matter) ? must(each) : may(each, 2))),
+    ...(wrong ? [may(wrong, 1)] : []),
+    ...(todo ? [may(todo, 3)] : []),
+    ...more.slice(0, 2).flatMap((each) => all(partsOf(each).slice(0, 1), (said) => may(said, 4))),
+    ...all(levelOf(matter) === 'unknown' ? nextAsked(matter) : [], (each) => may(each, 1)),
+    ...(caution ? [may(caution, 1)] : []),
+    ...(first?.messages.because ? [ifShort(first.messages.because)] : []),
+    ...others.slice(0, 2).map(ifShort),
+  ];
+}
+
+/** Ten to twenty-five seconds on the phone. */
+const spokenWords = { least: 30, most: 72 } as const;
+/** A public channel. */
+const postWords = { least: 42, most: 80 } as const;
+
+function inOne(
+  matter: Matter,
+  asking: string | undefined,
+  medium: Medium,
+  words: { readonly least: number; readonly most: number },
+): string {
+  const say = sayer({ ...matter.voice, medium });
+  return fitted(say, briefly(matter, asking), words).join(' ');
+}
+
+export const spoken = (matter: Matter, asking: string | undefined): string =>
+  inOne(matter, asking, 'spoken', spokenWords);
+
+export const post = (matter: Matter, asking: string | undefined): string =>
+  inOne(matter, asking, 'written', postWords);
+
+/** The counter: the word, one figure, one sentence. */
+export function ticket(matter: Matter, asking: string | undefined): string {
+  const say = sayer({ ...matter.voice });
+  const { topic, answer } = matter;
+  const [limit] = limitOf(matter);
+  const figure = askedFigure(matter, asking);
+  const first = findingsTold(matter)[0]?.messages.wrong;
+  const [urgent] = urgentSaid(matter);
+  const candidates = [urgent, ...askedFirst(matter, asking), limit, first, ...verdictSaid(matter)];
+  const sentence = candidates.find((each) => each !== undefined);
+  return say(
+    message('ticket', {
+      outcome: text(topic.outcomes[levelOf(matter)].words),
+      figure: urgent ? null : (figure ?? null),
+      sentence: sentence ?? text(answer.words),
+    }),
+  );
+}

@@ -1,0 +1,76 @@
+import { openingOf } from '../../answer/sentence';
+import { textOf } from '../../answer/shown';
+import type { ForEverybody } from '../../define/shapes';
+import { message } from '../../words/message';
+import { nounOr, type Sayable, text } from '../../words/value';
+import { decidingLimit } from '../limit';
+import type { Matter } from '../matter';
+import type { Look, Way } from './branches';
+
+/** What a quantity is looked at for: “at least 1,180 lb”. */
+function boundSaid({ topic }: Matter, { fact, cell }: Look): Sayable {
+  const declared = topic.facts[fact];
+  const unit = declared?.kind === 'quantity' ? declared.unit : '';
+  const { lo, hi } = cell;
+  const style = 'exact';
+  if (hi === Infinity) return message('at-least', { of: { lo, hi: lo, unit, style } });
+  if (lo === -Infinity) return message('at-most', { of: { lo: hi, hi, unit, style } });
+  return { lo, hi, unit, style };
+}
+
+/** One condition, as a clause after “if”. */
+function clauseSaid(matter: Matter, { clauses = {} }: ForEverybody, look: Look): Sayable {
+  const { fact, cell } = look;
+  const declared = matter.topic.facts[fact];
+  const own = clauses[fact];
+  const isQuantity = declared?.kind === 'quantity';
+  const value = isQuantity ? boundSaid(matter, look) : { option: cell.value };
+  if (typeof own === 'string') return text(own, { value });
+  const clause = own?.[cell.value];
+  if (clause !== undefined) return text(clause);
+  return message('it-is', { noun: nounOr(declared, fact), value });
+}
+
+/** Why it comes out so, in a few words: what is over, or what is wrong. */
+function reasonSaid(matter: Matter, { answer, level }: Way): readonly Sayable[] {
+  if (level === 'ok' || level === 'if') return [];
+  const { topic } = matter;
+  const limit = decidingLimit({ ...matter, answer });
+  const declared = limit && topic.limits[limit.id];
+  if (limit && declared && limit.state === level) {
+    const { short, plural = false, exceeded = false } = declared;
+    const code = level === 'stop' ? 'is-over' : 'is-close';
+    return [message(code, { short: text(short), several: plural, exceeded })];
+  }
+  const finding = answer.findings.find((each) => each.level === level);
+  return finding ? [finding.messages.wrong] : [];
+}
+
+/** What comes out of a branch: the verdict and why. */
+export const outcomeSaid = (matter: Matter, way: Way): Sayable =>
+  message('sentences', {
+    of: [openingOf(matter.topic, way.level, way.answer.findings), ...reasonSaid(matter, way)],
+  });
+
+/** Branches that say the same are said together: “If it is a or b, …”. */
+export function branchesSaid(
+  matter: Matter,
+  everybody: ForEverybody,
+  ways: readonly Way[],
+): readonly Sayable[] {
+  const groups = new Map<string, { ifs: Sayable[]; says: Sayable }>();
+  for (const way of ways) {
+    const says = outcomeSaid(matter, way);
+    const clauses = way.looks.map((look) => clauseSaid(matter, everybody, look));
+    const whole: Sayable = message('all', { of: clauses });
+    const key = JSON.stringify(says);
+    const group = groups.get(key) ?? { ifs: [], says };
+    group.ifs.push(whole);
+    groups.set(key, group);
+  }
+  return [...groups.values()].map(({ ifs, says }) => message('if-then', { ifs, says }));
+}
+
+/** A text of an answer to everybody, with the values of a case in its holes. */
+export const saidOf = ({ compiled, run }: Matter, words: string): Sayable =>
+  textOf(compiled, run, words);

@@ -1,0 +1,95 @@
+import type { Asked } from '../answer/answer';
+import type { Topic } from '../define/shapes';
+import { remedies } from '../remedy/remedies';
+import { askingOf } from './asking';
+import { askBack, slip } from './back';
+import { post, spoken, ticket } from './brief';
+import { everybodyOf } from './everybody/everybody';
+import { type Changes, letter, page } from './long';
+import { type Matter, matterOf } from './matter';
+import { levelOf } from './verdict';
+
+/** The forms in which an answer leaves. */
+export const formNames = [
+  'ticket',
+  'spoken',
+  'everybody',
+  'post',
+  'letter',
+  'askBack',
+  'sheet',
+  'slip',
+] as const;
+export type FormName = (typeof formNames)[number];
+export type Forms = Readonly<Record<FormName, string>>;
+
+export type FormOptions = {
+  /** Which of the topic's askings is answered first; absent: the one implied. */
+  readonly asking?: string | undefined;
+  readonly title?: string | undefined;
+  /** What would change the outcome, where it has been looked for. */
+  readonly changes?: Changes | undefined;
+};
+
+/** What would change it, looked for where nobody has. */
+function changesOf(matter: Matter, { changes }: FormOptions): Changes | undefined {
+  if (changes) return changes;
+  const level = levelOf(matter);
+  return level === 'stop' || level === 'care' ? remedies(matter.topic, matter.asked) : undefined;
+}
+
+const writers: Readonly<
+  Record<FormName, (matter: Matter, asking: string | undefined, options: FormOptions) => string>
+> = {
+  ticket,
+  spoken,
+  post,
+  everybody: (matter, asking) => everybodyOf(matter, asking).text,
+  letter: (matter, asking, options) =>
+    letter(matter, asking, changesOf(matter, options), options.title),
+  askBack,
+  sheet: (matter, asking, options) =>
+    page(matter, asking, changesOf(matter, options), options.title),
+  slip: (matter, asking, { title }) => slip(matter, asking, title),
+};
+
+/** One form of an answer. */
+export function formOf(
+  name: FormName,
+  topic: Topic,
+  asked: Asked,
+  options: FormOptions = {},
+): string {
+  const matter = matterOf(topic, asked);
+  return writers[name](matter, askingOf(matter, options.asking), options);
+}
+
+/**
+ * All forms of an answer, and which asking they answer first.
+ *
+ * @throws InputError as `answer` does
+ */
+export function formsOf(
+  topic: Topic,
+  asked: Asked,
+  options: FormOptions = {},
+): { readonly asking: string | null; readonly forms: Forms } {
+  const matter = matterOf(topic, asked);
+  const asking = askingOf(matter, options.asking);
+  const changes = changesOf(matter, options);
+  const made = { ...options, ...(changes && { changes }) };
+  const write = (name: FormName): string => writers[name](matter, asking, made);
+  return {
+    asking: asking ?? null,
+    forms: {
+      ticket: write('ticket'),
+      spoken: write('spoken'),
+      everybody: write('everybody'),
+      post: write('post'),
+      letter: write('letter'),
+      askBack: write('askBack'),
+      sheet: write('sheet'),
+      slip: write('slip'),
+    },
+  };
+}

@@ -1,0 +1,47 @@
+import type { Say, Sayable } from '../words/value';
+
+/** Common practice for planning speech, until a speaker's own pace is measured. */
+export const wordsPerMinute = 175;
+
+export const wordsIn = (text: string): number =>
+  text.split(/\s+/).filter((word) => /[\p{L}\p{N}]/u.test(word)).length;
+
+/** How long a text takes to say, in whole seconds, rounded up. */
+export const secondsOf = (text: string, pace = wordsPerMinute): number =>
+  Math.ceil((wordsIn(text) / pace) * 60);
+
+/**
+ * Something to be said, and how soon it is left out. Rank 0 must be said; from `spare` on it is said
+ * only while too little is.
+ */
+export type Part = { readonly of: Sayable; readonly rank: number };
+const spare = 8;
+
+export const must = (of: Sayable): Part => ({ of, rank: 0 });
+export const may = (of: Sayable, rank = 1): Part => ({ of, rank });
+export const ifShort = (of: Sayable): Part => ({ of, rank: spare });
+
+/**
+ * The parts that go into so many words, in their order: all that must be said, then by rank what
+ * still fits. Nothing is said twice.
+ */
+export function fitted(
+  say: Say,
+  parts: readonly Part[],
+  { least = 0, most }: { readonly least?: number; readonly most: number },
+): readonly string[] {
+  const worded = parts.map(({ of, rank }, place) => ({ words: say(of), rank, place }));
+  const inOrder = worded.toSorted((a, b) => a.rank - b.rank || a.place - b.place);
+  const kept = new Set<number>();
+  const said = new Set<string>();
+  let count = 0;
+  for (const { words, rank, place } of inOrder) {
+    const length = wordsIn(words);
+    const isTooMuch = rank > 0 && count + length > most;
+    if (words === '' || said.has(words) || isTooMuch || (rank >= spare && count >= least)) continue;
+    kept.add(place);
+    said.add(words);
+    count += length;
+  }
+  return worded.filter(({ place }) => kept.has(place)).map(({ words }) => words);
+}

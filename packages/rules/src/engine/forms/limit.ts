@@ -1,0 +1,50 @@
+import { sideOf } from '../answer/room';
+import type { LimitAnswer } from '../answer/shapes';
+import { message } from '../words/message';
+import { type Quantity, type Sayable, text } from '../words/value';
+import type { Matter } from './matter';
+
+const margin = (lo: number, hi: number, unit: string): Quantity => ({
+  lo,
+  hi,
+  unit,
+  style: 'margin',
+});
+
+/** How a limit stands, in one sentence; nothing where that is not known. */
+export function limitSaid({ topic, answer }: Matter, id: string): readonly Sayable[] {
+  const limit = answer.limits.find((each) => each.id === id);
+  const declared = topic.limits[id];
+  if (!limit || !declared || limit.state === 'not-asked') return [];
+  const { lo, hi, unit } = limit.headroom;
+  const short = text(declared.short);
+  const { plural: several = false, exceeded = false } = declared;
+  if (hi < 0) {
+    const by = margin(-hi, -lo, unit);
+    const none = { same: [], sameSeveral: true, other: [], otherSeveral: true } as const;
+    return [message('limits-over', { short, several, exceeded, by, ...none })];
+  }
+  if (!Number.isFinite(lo) || !Number.isFinite(hi)) return [];
+  if (lo < 0) {
+    const [over, left] = [margin(-lo, -lo, unit), margin(hi, hi, unit)];
+    return [message('straddling', { short, exceeded, over, left })];
+  }
+  const left = hi === 0 ? null : margin(lo, hi, unit);
+  return [message('limit-left', { short, several, left, of: sideOf(limit, limit.limit) })];
+}
+
+const gravity = { stop: 0, unknown: 1, if: 2, care: 3, ok: 4, 'not-asked': 5 } as const;
+
+/** The limits that were asked, the gravest first, and among equals the fullest. */
+export const limitsInOrder = ({ answer }: Matter): readonly LimitAnswer[] =>
+  answer.limits
+    .filter(({ state }) => state !== 'not-asked')
+    .toSorted((a, b) => gravity[a.state] - gravity[b.state] || b.roomUsed.hi - a.roomUsed.hi);
+
+/** The limit that the verdict turns on: one that is over, else the fullest that is known. */
+export function decidingLimit(matter: Matter): LimitAnswer | undefined {
+  const [first] = limitsInOrder(matter);
+  if (first?.state === 'stop' || first?.state === 'unknown') return first;
+  const { binding } = matter.answer;
+  return matter.answer.limits.find(({ id }) => id === binding) ?? first;
+}

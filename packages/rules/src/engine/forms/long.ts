@@ -1,0 +1,140 @@
+import { againstOf } from '../answer/room';
+import { textOf } from '../answer/shown';
+import type { NoHelp, Remedy } from '../remedy/shapes';
+import { message } from '../words/message';
+import { sayer } from '../words/say';
+import { own, type Sayable, text } from '../words/value';
+import { askedFirst, askingLabel, listSaid } from './asking';
+import { cautionsFitting } from './caution';
+import { fitted, may, must, type Part } from './length';
+import { limitsInOrder } from './limit';
+import type { Matter } from './matter';
+import { findingsTold, urgentSaid } from './verdict';
+
+export type Changes = {
+  readonly remedies: readonly Pick<Remedy, 'message'>[];
+  readonly noHelp?: readonly Pick<NoHelp, 'message'>[];
+};
+
+const block = (title: string, of: readonly Sayable[]): Sayable =>
+  message('part', { title: message('heading', { of: title }), of });
+
+function limitLines(matter: Matter, most: number): readonly Sayable[] {
+  const { topic, voice } = matter;
+  return limitsInOrder(matter)
+    .slice(0, most)
+    .flatMap((limit): readonly Sayable[] => {
+      const { used, of } = againstOf(limit, voice.units);
+      const label = text(topic.limits[limit.id]?.label ?? limit.id);
+      if (of === '') return [message('labeled', { label, of: own(used) })];
+      return [message('stands-at', { label, used: own(used), of: own(of), state: limit.state })];
+    });
+}
+
+const findingLines = (matter: Matter): readonly Sayable[] =>
+  findingsTold(matter).map(({ id, messages: { wrong, because, do: todo } }) =>
+    message('labeled', {
+      label: text(matter.topic.findings[id]?.label ?? id),
+      of: message('sentences', { of: [wrong, because, todo].flatMap((each) => each ?? []) }),
+    }),
+  );
+
+const missingLines = ({ topic, answer }: Matter, most: number): readonly Sayable[] =>
+  answer.missing.slice(0, most).flatMap(({ fact }) => {
+    const declared = topic.facts[fact];
+    if (!declared) return [];
+    return [message('asks-where', { ask: text(declared.ask), where: text(declared.where) })];
+  });
+
+const assumedLines = ({ answer }: Matter): readonly Sayable[] =>
+  answer.assumed.map((each) => each.message);
+
+/** How it is done, where the topic tells it and it may be what was asked. */
+const howLines = ({ topic, compiled, run }: Matter): readonly Part[] =>
+  Object.values(topic.how ?? {}).flatMap(({ label, steps, caution, when }) => {
+    const shown = when === undefined ? undefined : run.value(when);
+    if (shown?.kind === 'truth' && !shown.yes) return [];
+    const of = [...steps, caution].map((each) => textOf(compiled, run, each));
+    return [may(message('part', { title: text(label), of }), 7)];
+  });
+
+/** Every list of the topic whole, as a list. */
+const lists = ({ answer }: Matter): readonly Sayable[] =>
+  answer.selections.flatMap((list) => listSaid(list, true) ?? []);
+
+const letterWords = { most: 350 } as const;
+/** More remedies than these nobody reads. */
+const mostChanges = 3;
+
+/** Mail: the answer with its working, lists as lists, and every caution there is room for. */
+export function letter(
+  matter: Matter,
+  asking: string | undefined,
+  changes?: Changes,
+  title = '',
+): string {
+  const say = sayer(matter.voice);
+  const { answer } = matter;
+  const first = [...urgentSaid(matter), ...askedFirst(matter, asking, true)];
+  const [caution, ...others] = cautionsFitting(matter);
+  const remedies = changes?.remedies.slice(0, mostChanges).map((each) => each.message) ?? [];
+  return fitted(
+    say,
+    [
+      ...(title === '' ? [] : [must(own(title))]),
+      ...first.map(must),
+      must(answer.messages.sentence),
+      ...lists(matter).map((each) => may(each, 1)),
+      ...(caution ? [must(block('careful', [caution]))] : []),
+      may(block('missing', missingLines(matter, 5)), 1),
+      may(block('limits', limitLines(matter, 6)), 2),
+      may(block('findings', findingLines(matter)), 2),
+      may(block('changes', remedies), 3),
+      may(block('assumed', assumedLines(matter)), 4),
+      ...howLines(matter),
+      may(block('careful', others.slice(0, 3)), 5),
+      must(message('under-rules', ruled(matter))),
+    ],
+    letterWords,
+  ).join('\n\n');
+}
+
+const ruled = ({ answer: { topic, rules, asOf } }: Matter) => ({ topic, rules, asOf });
+
+/** As many words as stand on one page in a size that is read without glasses. */
+const pageWords = { most: 480 } as const;
+
+/** Print: one page, with everything that was compared. */
+export function page(
+  matter: Matter,
+  asking: string | undefined,
+  changes?: Changes,
+  title = '',
+): string {
+  const say = sayer({ ...matter.voice, medium: 'print' });
+  const { answer, topic } = matter;
+  const asked = message('labeled', {
+    label: message('heading', { of: 'asked' }),
+    of: askingLabel(matter, asking),
+  });
+  const remedies = changes?.remedies.slice(0, mostChanges).map((each) => each.message) ?? [];
+  const first = [...urgentSaid(matter), ...askedFirst(matter, asking, true)];
+  return fitted(
+    say,
+    [
+      must(title === '' ? text(topic.title) : own(title)),
+      must(asked),
+      ...first.map(must),
+      must(answer.messages.sentence),
+      may(block('missing', missingLines(matter, 6)), 1),
+      may(block('limits', limitLines(matter, 12)), 1),
+      may(block('findings', findingLines(matter)), 2),
+      ...lists(matter).map((each) => may(each, 1)),
+      may(block('changes', remedies), 3),
+      may(block('assumed', assumedLines(matter)), 4),
+      must(block('careful', cautionsFitting(matter).slice(0, 3))),
+      must(message('under-rules', ruled(matter))),
+    ],
+    pageWords,
+  ).join('\n\n');
+}

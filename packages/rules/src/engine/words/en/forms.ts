@@ -1,0 +1,190 @@
+import type { Quantity, Say, Sayable } from '../value';
+import { capital, listed, small, spaced } from './grammar';
+
+type Figure = { readonly noun: Sayable; readonly value: Sayable };
+type Several = { readonly of: readonly Sayable[] };
+
+type List = Several & {
+  readonly label: Sayable;
+  readonly groups: readonly Sayable[];
+  readonly count: number;
+};
+
+const bullets = (of: readonly string[]): string => of.map((each) => `– ${each}`).join('\n');
+
+/** The words of the forms in which an answer leaves. */
+export const forms = {
+  'figure-is': ({ noun, value }: Figure, say: Say) => `${capital(say(noun))}: ${say(value)}.`,
+  figure: ({ noun, value }: Figure, say: Say) => `${say(value)}, ${say(noun)}`,
+  'count-of': ({ label, count }: { readonly label: Sayable; readonly count: number }, say: Say) =>
+    `${count} ${count === 1 ? 'item' : 'items'}, ${small(say(label))}`,
+
+  'limit-left': (
+    values: {
+      readonly short: Sayable;
+      readonly several: boolean;
+      readonly left: Quantity | null;
+      readonly of: Quantity;
+    },
+    say: Say,
+  ) => {
+    const { short, several, left, of } = values;
+    return `${capital(say(short))} ${several ? 'have' : 'has'} ${left ? say(left) : 'nothing'} left of ${say(of)}.`;
+  },
+
+  /** At most five things, the groups they belong to, and how many there are. */
+  'list-short': ({ label, of, groups, count }: List, say: Say) => {
+    const named = of.map((each) => small(say(each)));
+    const head = `${capital(say(label))}: `;
+    const by =
+      groups.length > 1
+        ? `${count} things, for ${listed(groups.map((each) => small(say(each))))}; first `
+        : '';
+    if (count <= of.length) return `${head}${by}${named.join('; ')}.`;
+    const rest = groups.length > 1 ? '' : `, ${count} things in all`;
+    return `${head}${by}${named.join('; ')}${rest}.`;
+  },
+
+  'perhaps-one': ({ of }: { readonly of: Sayable }, say: Say) =>
+    say.medium === 'spoken' ? `perhaps ${small(say(of))}` : `${say(of)} (perhaps)`,
+
+  'list-whole': ({ label, of }: List, say: Say) => {
+    return `${say(label)}\n${bullets(of.map(say))}`;
+  },
+
+  'order-told': (
+    values: {
+      readonly label: Sayable;
+      readonly first: Sayable;
+      readonly value: Quantity;
+      readonly next: Sayable | null;
+      readonly after: boolean;
+    },
+    say: Say,
+  ) => {
+    const { first, value, next, after } = values;
+    const then = next ? `; next ${small(say(next))}` : '';
+    return after
+      ? `After ${say(value)} ${small(say(first))}${then}.`
+      : `${capital(say(first))} brings most, ${say(value)}${then}.`;
+  },
+
+  /** A sentence of a topic where it follows a colon. */
+  'asks-where': ({ ask, where }: { readonly ask: Sayable; readonly where: Sayable }, say: Say) =>
+    say.medium === 'spoken'
+      ? `${say(ask)} You find it here: ${say(where)}.`
+      : `${say(ask)} (${say(where)})`,
+
+  'it-hangs-on': ({ of }: Several, say: Say) => `It hangs on ${listed(of.map(say))}.`,
+  'hangs-and-tips': (
+    values: {
+      readonly of: Sayable;
+      readonly at: Quantity;
+      readonly above: boolean;
+      readonly stop: Sayable;
+    },
+    say: Say,
+  ) => {
+    const { of, at, above, stop } = values;
+    return `It hangs on ${say(of)}: ${above ? 'above' : 'below'} ${say(at)}, ${small(say(stop))}`;
+  },
+
+  'at-least': ({ of }: { readonly of: Quantity }, say: Say) => `at least ${say(of)}`,
+  'at-most': ({ of }: { readonly of: Quantity }, say: Say) => `at most ${say(of)}`,
+  'it-is': ({ noun, value }: Figure, say: Say) => `${say(noun)} is ${say(value)}`,
+  'if-then': (
+    { ifs, says }: { readonly ifs: readonly Sayable[]; readonly says: Sayable },
+    say: Say,
+  ) => `If ${listed(ifs.map(say), 'or')}: ${small(say(says))}`,
+  'is-over': (
+    values: { readonly short: Sayable; readonly several: boolean; readonly exceeded: boolean },
+    say: Say,
+  ) =>
+    `${capital(say(values.short))} ${values.several ? 'are' : 'is'} ${values.exceeded ? 'exceeded' : 'over'}.`,
+  'is-close': (
+    values: { readonly short: Sayable; readonly several: boolean; readonly exceeded: boolean },
+    say: Say,
+  ) => `${capital(say(values.short))} ${values.several ? 'come' : 'comes'} close.`,
+  presuming: ({ of }: { readonly of: Sayable }, say: Say) => `That is said ${say(of)}.`,
+  'found-there': ({ where }: { readonly where: Sayable }, say: Say) =>
+    `You find the figure that decides here: ${say(where)}.`,
+
+  ticket: (
+    values: {
+      readonly outcome: Sayable;
+      readonly figure: Sayable | null;
+      readonly sentence: Sayable;
+    },
+    say: Say,
+  ) => {
+    const { outcome, figure, sentence } = values;
+    const lines = [capital(say(outcome)), figure ? capital(say(figure)) : '', say(sentence)];
+    return lines.filter((each) => each !== '').join('\n');
+  },
+
+  part: ({ title, of }: Several & { readonly title: Sayable }, say: Say) =>
+    of.length === 0 ? '' : `${say(title)}\n${bullets(of.map(say))}`,
+
+  heading: ({ of }: { readonly of: string }) => headings[of] ?? '',
+
+  'stands-at': (
+    values: {
+      readonly label: Sayable;
+      readonly used: Sayable;
+      readonly of: Sayable;
+      readonly state: string;
+    },
+    say: Say,
+  ) => {
+    const { label, used, of, state } = values;
+    return `${say(label)}: ${say(used)} of ${say(of)}, ${states[state] ?? state}`;
+  },
+  labeled: ({ label, of }: { readonly label: Sayable; readonly of: Sayable }, say: Say) =>
+    `${say(label)}: ${say(of)}`,
+  'ask-numbered': (
+    values: { readonly place: number; readonly ask: Sayable; readonly where: Sayable },
+    say: Say,
+  ) => `${values.place}. ${say(values.ask)} (${say(values.where)})`,
+  'to-answer': () => 'To answer that we need:',
+  'nothing-to-ask': () => 'Nothing more has to be asked: what was told decides it.',
+  'fact-read': (
+    values: { readonly label: Sayable; readonly value: Sayable; readonly from: Sayable | null },
+    say: Say,
+  ) => `${say(values.label)}: ${say(values.value)}${values.from ? ` (${say(values.from)})` : ''}`,
+  'rows-told': ({ of }: Several, say: Say) => of.map(say).join('; '),
+  'row-told': (
+    { label, cells }: { readonly label: Sayable; readonly cells: readonly Sayable[] },
+    say: Say,
+  ) => spaced([say(label), cells.map(say).join(', ')]),
+  'promised-by': () => 'Promised: ____________________  by: __________  to: __________',
+  'goes-to': () => 'For: [ ] service  [ ] sales  [ ] the maker',
+  'under-rules': (values: {
+    readonly topic: string;
+    readonly rules: string;
+    readonly asOf: string;
+  }) => `Rules ${values.topic} ${values.rules}, as of ${values.asOf}.`,
+};
+
+/** How a limit stands, in words. */
+const states: Readonly<Record<string, string>> = {
+  stop: 'over',
+  unknown: 'not settled',
+  if: 'to be made sure of',
+  care: 'with care',
+  ok: 'within',
+};
+
+const headings: Readonly<Record<string, string>> = {
+  limits: 'How close to each limit',
+  findings: 'Also',
+  missing: 'Find out first',
+  changes: 'What would change it',
+  assumed: 'Taken for granted',
+  careful: 'Be careful',
+  working: 'The working',
+  how: 'How it is done',
+  known: 'Known',
+  open: 'Open',
+  asked: 'Asked',
+  answer: 'Answer',
+};
