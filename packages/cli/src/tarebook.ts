@@ -7,6 +7,7 @@ import { checkCases, checkedAsJson, checkedAsText } from './check';
 import { diffAsJson, diffAsText, rulesDiff } from './diff';
 import { BadInput, named, readText, renamedLines, troubleLines } from './files';
 import { asBadInput, spreadFrom, underFrom } from './house';
+import { leavingAsText, leavingOf, wantedFrom } from './leaving';
 import { looksSaved, replayAsJson, replayAsText, replaySaved } from './replay';
 import { topicAsJson, topicList, topicListAsText, topicNamed, topicSchema } from './rules';
 import { sayBeside, sayJson, sayText } from './said';
@@ -19,6 +20,8 @@ const usage = `Tarebook runs worked cases of a travel-trailer dealership.
   tarebook check [PATH …] [--json]          run cases and compare with what they expect
   tarebook judge FILE [--json]              one case: the answer with its working; - reads standard input
                [--spread N [--seed S]]      with chances, from N seeded draws over the ranges
+               [--forms] [--everybody]      as it is said: ticket, phone, post, letter …; to everybody
+               [--asking ID]                which of the topic's askings is answered first
   tarebook judge SAVED.json [--json]        a saved answer, run again by the rules it was made by
   tarebook which FILE [--where COLUMN=VALUE …] [--json]   which of a catalogue's trailers, or vehicles
   tarebook again LEDGER.json [--json]       which of the answers given would be given differently today
@@ -68,7 +71,12 @@ async function check(args: readonly string[]): Promise<number> {
 }
 
 async function judge(args: readonly string[]): Promise<number> {
-  const { words, given } = parsed(args, ['json'], ['spread', 'seed', 'house', 'as-of']);
+  const { words, given } = parsed(
+    args,
+    ['json', 'everybody', 'forms'],
+    ['spread', 'seed', 'house', 'as-of', 'asking'],
+  );
+  const wanted = wantedFrom(given);
   const [file, more] = words;
   if (file === undefined || more !== undefined) {
     throw new BadInput('`tarebook judge` takes one file, or - for standard input.');
@@ -101,9 +109,11 @@ async function judge(args: readonly string[]): Promise<number> {
   const found = remedies(topic, asked, Object.values(topics));
   const matter = matters(topic, asked);
   const reasons = { matters: matter, why: whys(topic, answer) };
-  await (given.json
-    ? sayJson(judged(answer, doc, chances, found, reasons))
-    : sayText(sheet(doc.front.title, topic, answer, found, matter, chances)));
+  const has = { title: doc.front.title, changes: found };
+  const leaving = leavingOf(topic, asked, wanted, has);
+  if (given.json) await sayJson({ ...judged(answer, doc, chances, found, reasons), ...leaving });
+  else if (wanted.everybody || wanted.forms) await sayText(leavingAsText(leaving));
+  else await sayText(sheet(doc.front.title, topic, answer, found, matter, chances));
   return 0;
 }
 

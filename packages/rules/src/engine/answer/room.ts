@@ -1,5 +1,7 @@
-import { isFarApart, show, showRound, type UnitSystem } from '../../quantity';
-import type { Quantity } from '../words/value';
+import { figuresOf, isFarApart, type UnitSystem } from '../../quantity';
+import { message } from '../words/message';
+import { sayer } from '../words/say';
+import type { Quantity, Sayable } from '../words/value';
 import type { Ends, LimitAnswer } from './shapes';
 
 export type Against = {
@@ -14,24 +16,33 @@ export type Against = {
 export const isIdle = (used: Ends, limit: Ends): boolean =>
   used.lo === 0 && used.hi === 0 && limit.hi === Infinity;
 
-/** Tenths are told where the two sides lie so close that they would look alike without. */
-export const sideShown = ({ headroom }: LimitAnswer): typeof show =>
-  isFarApart(headroom) ? showRound : show;
+const isUnknown = (ends: Ends): boolean => figuresOf(ends, ends.unit).kind === 'unknown';
 
-/** A side of a limit as it is said. */
+/** Tenths are told where the two sides lie so close that they would look alike without. */
 export const sideOf = ({ headroom }: LimitAnswer, side: Ends): Quantity => ({
   ...side,
   style: isFarApart(headroom) ? 'round' : 'exact',
 });
 
+/** Both sides of a limit; null where there is no figure to tell of the other. */
+export function againstSaid(answer: LimitAnswer): {
+  readonly used: Sayable;
+  readonly of: Sayable | null;
+} {
+  const { used, limit } = answer;
+  if (isIdle(used, limit)) return { used: message('none-asked', {}), of: null };
+  const isUnread = isUnknown(limit);
+  if (isUnread && isUnknown(used)) return { used: message('not-known', {}), of: null };
+  return {
+    used: sideOf(answer, used),
+    of: isUnread ? message('limit-unread', {}) : sideOf(answer, limit),
+  };
+}
+
 /** What stands against a limit, in words. */
 export function againstOf(answer: LimitAnswer, system: UnitSystem = 'us'): Against {
-  const { used, limit } = answer;
-  const word = (says: string): Against => ({ used: says, of: '', says });
-  if (isIdle(used, limit)) return word('none asked');
-  const say = sideShown(answer);
-  const [stands, rating] = [say(used, used.unit, system), say(limit, limit.unit, system)];
-  if (stands === rating && rating === 'unknown') return word('unknown');
-  const of = rating === 'unknown' ? 'a limit nobody has read' : rating;
-  return { used: stands, of, says: `${stands} of ${of}` };
+  const say = sayer({ units: system });
+  const { used, of } = againstSaid(answer);
+  if (of === null) return { used: say(used), of: '', says: say(used) };
+  return { used: say(used), of: say(of), says: say(message('one-of-other', { used, of })) };
 }

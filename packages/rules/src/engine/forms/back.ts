@@ -1,4 +1,4 @@
-import type { FactGiven, RowGiven } from '../check/given';
+import type { CellGiven, FactGiven, RowGiven } from '../check/given';
 import { message } from '../words/message';
 import { sayer } from '../words/say';
 import { heading, own, type Sayable, text } from '../words/value';
@@ -22,11 +22,19 @@ export function askBack(matter: Matter): string {
   return [...urgent, ...[message('to-answer', {}), ...lines].map(say)].join('\n');
 }
 
-const cell = (given: RowGiven[string]): Sayable => (typeof given === 'string' ? own(given) : given);
+/** One value as it was given, in the units of the reader where it has its own. */
+function cell(given: CellGiven): Sayable {
+  if (typeof given === 'string') return own(given);
+  if (typeof given === 'number') return { lo: given, hi: given, unit: '', style: 'exact' };
+  const { unit } = given;
+  if ('value' in given) return { lo: given.value, hi: given.value, unit, style: 'exact' };
+  return { lo: given.lo ?? -Infinity, hi: given.hi ?? Infinity, unit, style: 'exact' };
+}
+
+const isRows = (fact: FactGiven): fact is readonly RowGiven[] => Array.isArray(fact);
 
 function given(fact: FactGiven): Sayable {
-  if (typeof fact === 'string') return own(fact);
-  if ('unit' in fact) return fact;
+  if (!isRows(fact)) return cell(fact);
   const of = fact.map(({ label, ...cells }) =>
     message('row-told', {
       label: label === undefined ? own('') : cell(label),

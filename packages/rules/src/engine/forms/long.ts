@@ -1,4 +1,4 @@
-import { againstOf } from '../answer/room';
+import { againstSaid } from '../answer/room';
 import { textOf } from '../answer/shown';
 import type { NoHelp, Remedy } from '../remedy/shapes';
 import { message } from '../words/message';
@@ -20,14 +20,14 @@ const block = (title: string, of: readonly Sayable[]): Sayable =>
   message('part', { title: message('heading', { of: title }), of });
 
 function limitLines(matter: Matter, most: number): readonly Sayable[] {
-  const { topic, voice } = matter;
   return limitsInOrder(matter)
     .slice(0, most)
-    .flatMap((limit): readonly Sayable[] => {
-      const { used, of } = againstOf(limit, voice.units);
-      const label = text(topic.limits[limit.id]?.label ?? limit.id);
-      if (of === '') return [message('labeled', { label, of: own(used) })];
-      return [message('stands-at', { label, used: own(used), of: own(of), state: limit.state })];
+    .map((limit): Sayable => {
+      const { used, of } = againstSaid(limit);
+      const label = text(matter.topic.limits[limit.id]?.label ?? limit.id);
+      return of === null
+        ? message('labeled', { label, of: used })
+        : message('stands-at', { label, used, of, state: limit.state });
     });
 }
 

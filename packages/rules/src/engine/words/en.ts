@@ -36,7 +36,7 @@ function years({ lo, hi }: Interval, medium: Medium): string {
   if (lo === -Infinity) return `${hundredths(hi)} or earlier`;
   if (lo === hi) return hundredths(lo);
   return medium === 'spoken'
-    ? `from ${hundredths(lo)} to ${hundredths(hi)}`
+    ? `${hundredths(lo)} to ${hundredths(hi)}`
     : `${hundredths(lo)}–${hundredths(hi)}`;
 }
 

@@ -14,7 +14,7 @@ describe('a quantity is said aloud as people say it', () => {
     [at(1, 'inWC'), '1 inch of water column'],
     [at(11, 'inWC'), '11 inches of water column'],
     [at(0.62, '1'), '62 percent'],
-    [of(16, 38, 'lb'), 'from 16 to 38 pounds'],
+    [of(16, 38, 'lb'), '16 to 38 pounds'],
     [of(620, Infinity, 'lb'), '620 pounds or more'],
     [of(-Infinity, Infinity, 'lb'), 'not known'],
     [at(Infinity, 'h'), 'no end in sight'],
@@ -22,7 +22,7 @@ describe('a quantity is said aloud as people say it', () => {
     [at(2.5, 'in'), '2 and a half inches'],
     [at(0.5, 'in'), 'half an inch'],
     [at(0.3125, 'in'), 'five sixteenths of an inch'],
-    [of(0.25, 2, 'in'), 'from a quarter of an inch to 2 inches'],
+    [of(0.25, 2, 'in'), 'a quarter of an inch to 2 inches'],
     [at(-4, 'in'), 'minus 4 inches'],
     [at(9, 'F°'), '9 degrees Fahrenheit'],
     [at(40, '°F'), '40 degrees Fahrenheit'],
@@ -37,7 +37,7 @@ describe('a quantity is said aloud as people say it', () => {
 
   test('in metric units in their own words', () => {
     expect(say(at(1000, 'lb'), { ...spoken, units: 'metric' })).toBe('454 kilograms');
-    expect(say(of(10, 20, 'ft'), { ...spoken, units: 'metric' })).toBe('from 3.05 to 6.1 meters');
+    expect(say(of(10, 20, 'ft'), { ...spoken, units: 'metric' })).toBe('3.05 to 6.1 meters');
   });
 });
 

@@ -16,13 +16,25 @@ export type Cell = {
 const places = 32;
 const steps = 40;
 
-/** What people read off a label or a tape: a figure with three digits, rounded as told. */
-function rounded(value: number, up: boolean, counted: boolean): number {
+/** The steps in which people read a label or a tape: a figure with three digits or so. */
+function stepAt(value: number, counted: boolean): number {
   const size = Math.abs(value);
-  const step = counted ? 1 : size >= 1000 ? 10 : size >= 100 ? 5 : size >= 10 ? 0.5 : 0.1;
-  const count = value / step;
-  const tidy = Math.abs(count - Math.round(count)) < 1e-6 ? Math.round(count) : undefined;
-  return Number(((tidy ?? (up ? Math.ceil(count) : Math.floor(count))) * step).toFixed(6));
+  if (counted) return 1;
+  return size >= 1000 ? 10 : size >= 100 ? 5 : size >= 10 ? 0.5 : 0.1;
+}
+
+/** A figure that people read, the nearest to an edge on the side of the cell that has it. */
+function readable(
+  edge: number,
+  step: number,
+  up: boolean,
+  isInside: (at: number) => boolean,
+): number {
+  const at = (count: number) => Number((count * step).toFixed(6));
+  const near = Math.round(edge / step);
+  const way = up ? 1 : -1;
+  const found = [near - way, near, near + way].find((count) => isInside(at(count)));
+  return at(found ?? near + way);
 }
 
 type Edge = { readonly at: number; readonly before: Level; readonly after: Level };
@@ -45,6 +57,16 @@ function edgesBetween(
 
 type Quantity = Fact & { readonly kind: 'quantity' };
 
+type Span = { readonly level: Level; readonly lo: number; readonly hi: number };
+
+/** A span as a case writes it. */
+function written({ lo, hi }: Span, unit: string): string {
+  const ended = (value: number) => `${value} ${unit}`.trim();
+  if (lo === -Infinity) return `at most ${ended(hi)}`;
+  if (hi === Infinity) return `at least ${ended(lo)}`;
+  return lo === hi ? ended(lo) : `${lo}–${ended(hi)}`;
+}
+
 function quantityCells(
   id: string,
   fact: Quantity,
@@ -52,10 +74,10 @@ function quantityCells(
   levelAt: LevelAt,
 ): readonly Cell[] {
   const { unit, least, most, counted = false } = fact;
-  const written = (value: number) => `${value} ${unit}`.trim();
-  const look = (at: number) => levelAt({ ...facts, [id]: written(Number(at.toFixed(6))) });
+  const look = (at: number) => levelAt({ ...facts, [id]: { lo: at, hi: at, unit } });
+  const apart = counted ? Math.ceil((most - least) / places) : (most - least) / places;
   const found = Array.from({ length: places + 1 }, (_, i): Place[] => {
-    const at = least + ((most - least) * i) / places;
+    const at = Math.min(most, least + apart * i);
     const level = look(at);
     return level === undefined ? [] : [{ at, level }];
   }).flat();
@@ -65,21 +87,27 @@ function quantityCells(
     .slice(1)
     .flatMap((place, i) => edgesBetween(found[i] ?? place, place, look, steps));
   const ends = [-Infinity, ...edges.map(({ at }) => at), Infinity];
-  return ends.slice(1).flatMap((end, i): Cell[] => {
+  const spans = ends.slice(1).flatMap((end, i): Span[] => {
     const begin = ends[i] ?? -Infinity;
     const level = edges[i - 1]?.after ?? first.level;
-    const lo = Number.isFinite(begin) ? rounded(begin, true, counted) : begin;
-    const hi = Number.isFinite(end) ? rounded(end, false, counted) : end;
-    if (lo > hi || (lo === -Infinity && hi === Infinity)) return [];
-    const value =
-      lo === -Infinity
-        ? `at most ${written(hi)}`
-        : hi === Infinity
-          ? `at least ${written(lo)}`
-          : lo === hi
-            ? written(lo)
-            : `${lo}–${written(hi)}`;
-    return [{ value, level, lo, hi }];
+    const isInside = (at: number) => at > begin - 1e-6 && at < end + 1e-6 && look(at) === level;
+    const near = (edge: number, up: boolean) =>
+      Number.isFinite(edge) ? readable(edge, stepAt(edge, counted), up, isInside) : edge;
+    const [lo, hi] = [near(begin, true), near(end, false)];
+    return lo > hi || (lo === -Infinity && hi === Infinity) ? [] : [{ level, lo, hi }];
+  });
+  const isProved = (span: Span) => levelAt({ ...facts, [id]: written(span, unit) }) === span.level;
+  return spans.flatMap((span, i): Cell[] => {
+    // One that is careful may reach as far as the next begins, so that no figure lies between them.
+    const [before, after] = [spans[i - 1], spans[i + 1]];
+    const wider = [
+      { ...span, lo: before?.hi ?? span.lo, hi: after?.lo ?? span.hi },
+      { ...span, hi: after?.lo ?? span.hi },
+      { ...span, lo: before?.hi ?? span.lo },
+      span,
+    ];
+    const proved = wider.find(isProved);
+    return proved ? [{ ...proved, value: written(proved, unit) }] : [];
   });
 }
 
@@ -103,8 +131,6 @@ export function cellsOf(
     case 'yes-no':
       return ['yes', 'no'].flatMap(option);
     case 'quantity':
-      return quantityCells(id, fact, facts, levelAt).filter(
-        ({ value, level }) => levelAt({ ...facts, [id]: value }) === level,
-      );
+      return quantityCells(id, fact, facts, levelAt);
   }
 }

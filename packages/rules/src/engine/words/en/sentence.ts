@@ -87,6 +87,11 @@ export const sentence = {
   'comes-to-nothing': ({ of }: { readonly of: readonly Sayable[] }, say: Say) =>
     `Nothing, as far as told: ${of.map(say).join('; ')}.`,
 
+  'none-asked': () => 'none asked',
+  'limit-unread': () => 'a limit nobody has read',
+  'one-of-other': ({ used, of }: { readonly used: Sayable; readonly of: Sayable }, say: Say) =>
+    `${say(used)} of ${say(of)}`,
+
   'rests-on': (
     values: { readonly asked: number; readonly all: number; readonly silent: readonly Sayable[] },
     say: Say,

@@ -131,7 +131,7 @@ const lowEnd = (end: End, unit: string): string => {
   return isPart ? withUnit(end, unit) : numberOf(end, unit).said;
 };
 
-/** “20 pounds”, “from 16 to 38 pounds”, “1 inch of water column”. */
+/** “20 pounds”, “16 to 38 pounds”, “1 inch of water column”. */
 export function spokenQuantity(figures: Figures): string {
   switch (figures.kind) {
     case 'one':
@@ -141,7 +141,7 @@ export function spokenQuantity(figures: Figures): string {
     case 'at-most':
       return `${withUnit(figures.end, figures.unit)} or less`;
     case 'range':
-      return `from ${lowEnd(figures.low, figures.unit)} to ${withUnit(figures.high, figures.unit)}`;
+      return `${lowEnd(figures.low, figures.unit)} to ${withUnit(figures.high, figures.unit)}`;
     case 'unknown':
       return 'not known';
     case 'no-limit':
