@@ -109,7 +109,7 @@ async function judge(args: readonly string[]): Promise<number> {
   const found = remedies(topic, asked, Object.values(topics));
   const matter = matters(topic, asked);
   const reasons = { matters: matter, why: whys(topic, answer) };
-  const has = { title: doc.front.title, changes: found };
+  const has = { title: doc.front.title, asking: doc.front.asking, changes: found };
   const leaving = leavingOf(topic, asked, wanted, has);
   if (given.json) await sayJson({ ...judged(answer, doc, chances, found, reasons), ...leaving });
   else if (wanted.everybody || wanted.forms) await sayText(leavingAsText(leaving));
