@@ -18,7 +18,9 @@ function isResult(topic: Topic, all: ReadonlySet<string>, name: string): boolean
 export function namesSaid(topic: Topic): ReadonlySet<string> {
   const { askings = {}, how = {}, selections = {}, cautions, assumptions } = topic;
   const texts = [
-    ...Object.values(askings).flatMap(({ says }) => says ?? []),
+    ...Object.values(askings).flatMap(({ says = [] }) =>
+      typeof says === 'string' ? [says] : says.map((each) => each.says),
+    ),
     ...Object.values(how).flatMap(({ steps, caution }) => [...steps, caution]),
     ...Object.values(selections).flatMap(({ items }) =>
       Object.values(items).map(({ because }) => because),
