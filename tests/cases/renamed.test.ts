@@ -8,7 +8,7 @@ test('every old id stands in the table of those who work on it, with its present
   const [, table = ''] = text.split('## Old ids');
   const missing = Object.values(topics).flatMap((topic) =>
     Object.keys(topic.renamed ?? {}).flatMap((old) => {
-      const row = `| ${topic.id} | \`${old}\` | \`${presentId(topic, old)}\` |`;
+      const row = `| ${topic.id} | \`${old}\` | \`${presentId(topic, old)}\``;
       return table.includes(row) ? [] : [row];
     }),
   );
