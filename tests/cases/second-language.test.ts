@@ -8,7 +8,19 @@ import { madeUp, outside } from './made-up';
 const codes = new Set([
   ...['id', 'topic', 'rules', 'asOf', 'outcome', 'binding', 'fact', 'code', 'level', 'state'],
   ...['unit', 'kind', 'class', 'cite', 'section', 'note', 'source', 'from', 'is', 'among'],
-  ...['status', 'decides', 'together', 'parameter', 'until', 'of', 'shown', 'column', 'chosen'],
+  ...[
+    'status',
+    'decides',
+    'decidedBy',
+    'side',
+    'together',
+    'parameter',
+    'until',
+    'of',
+    'shown',
+    'column',
+    'chosen',
+  ],
   ...['message', 'messages', 'values', 'root', 'units', 'facts', 'with', 'to', 'as', 'name'],
 ]);
 /** What a person wrote. */

@@ -151,7 +151,7 @@ test('what a post touches it tells in full there, and nothing twice', () => {
   const { text } = replyOf('post', toldOf('spares-kit/no-spare-no-jack'));
   const halves = text.split('There is nothing to lift the trailer with');
   expect(halves.length).toBe(2);
-  expect(halves[1]).toMatch(/^: a flat tire means waiting for help\./);
+  expect(halves[1]).toMatch(/^\. A flat tire means waiting for help:/);
 });
 
 test('what cannot be said says in the post where it tips', () => {
