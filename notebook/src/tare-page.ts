@@ -10,7 +10,7 @@ import { filedCase } from './state/filed';
 import { readHouses } from './state/house';
 import { type Judged, judgeInSteps } from './state/judged';
 import { type Elsewhere, hearElsewhere, keptCase } from './state/kept';
-import { openYaml, openYamlFor } from './state/reading';
+import { openReader, openReadersFor, openYaml } from './state/reading';
 import { openAllTopics, openTopic } from './state/topics';
 import './views/case-page';
 import { descriptions, later, menu, pages } from './views/page-words';
@@ -146,12 +146,12 @@ export class TarePage extends PlainElement {
     const text = own ? filedCase(address.topic, address.name) : undefined;
     if (address.page === 'case') await Promise.all([readHouses(), openTopic(address.topic), text]);
     if (address.page === 'cases' || address.page === 'class') {
-      await Promise.all([readHouses(), openAllTopics(), openYaml()]);
+      await Promise.all([readHouses(), openAllTopics(), openReader(), openYaml()]);
     }
     if (address.page === 'case' && address.packed !== undefined) {
       const { openShared } = await import('./state/shared');
       const shared = await openShared(address.topic, address.name, address.packed);
-      if (!('says' in shared)) await openYamlFor([shared.filed, shared.kept]);
+      if (!('says' in shared)) await openReadersFor([shared.filed, shared.kept]);
       const found = 'says' in shared ? undefined : await this.judgedFirst(shared);
       if (visit !== this.visit) return;
       if ('says' in shared) this.broken = shared.says;
@@ -164,7 +164,7 @@ export class TarePage extends PlainElement {
       const filed = await text;
       // A device that refuses storage still shows what came with the page.
       const kept = await keptCase(topic, name).catch(() => undefined);
-      await openYamlFor([filed, kept?.text]);
+      await openReadersFor([filed, kept?.text]);
       const found = await this.judgedFirst({ filed, kept: kept?.text });
       if (visit === this.visit) this.found = found;
     }

@@ -1,4 +1,5 @@
-import type { Page } from '@playwright/test';
+import { gzipSync } from 'node:zlib';
+import type { Page, Response } from '@playwright/test';
 import { expect, fact, openCase, test, unfold, verdict } from './page';
 
 const crossover = 'crossover-and-single-axle';
@@ -72,6 +73,44 @@ test('a first case needs no reader of YAML; one whose title is quoted is judged 
   await page.reload();
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Quoted: yes');
   expect(scripts.length).toBeGreaterThan(before);
+});
+
+test('a first case comes with at most 120 KiB of script, and without a reader of Markdown', async ({
+  page,
+}) => {
+  const scripts: Response[] = [];
+  page.on('response', (response) => {
+    if (response.request().resourceType() === 'script') scripts.push(response);
+  });
+  await openCase(page, crossover);
+  await expect(verdict(page).first()).toBeVisible();
+  const before = [...scripts];
+  expect(before.map((each) => each.url()).filter((url) => /reader|parse/.test(url))).toEqual([]);
+  const bodies = await Promise.all(before.map((each) => each.body()));
+  const kib = bodies.reduce((sum, body) => sum + gzipSync(body, { level: 9 }).length, 0) / 1024;
+  expect(kib).toBeGreaterThan(50);
+  expect(kib).toBeLessThanOrEqual(120);
+});
+
+test('a figure typed before the reader of Markdown has come is judged once it has', async ({
+  page,
+}) => {
+  let letGo = (): void => undefined;
+  const gone = new Promise<void>((done) => {
+    letGo = done;
+  });
+  await page.route(/\/reader-[^/]*\.js$/, async (route) => {
+    await gone;
+    await route.continue();
+  });
+  await openCase(page, crossover);
+  await expect(verdict(page).first()).toBeVisible();
+  await fact(page, 'vehicle.placardPayload').fill('1,300');
+  await fact(page, 'trailer.dryWeight').fill('4,000');
+  letGo();
+  const limits = await unfold(page, 'How close to each limit');
+  await expect(limits).toContainText('of 1,300 lb');
+  await expect(limits).toContainText('4,435 lb of 5,000 lb');
 });
 
 test('what stands before the scripts have come is what the page then draws, and where', async ({

@@ -1,7 +1,7 @@
-import { type CaseDocument, readCaseFrom, removeRow, setCell, setFact } from '@tarebook/casebook';
+import { type CaseDocument, removeRow, setCell, setFact } from '@tarebook/casebook';
 import type { FactChange, FactsGiven, Remedy, Told } from '@tarebook/rules/engine';
 import { show } from '@tarebook/rules/quantity';
-import { shelfOfTopics } from '../state/reading';
+import { readDocument } from '../state/reading';
 
 const written = (told: Told): string =>
   told === null ? 'unknown' : typeof told === 'string' ? told : show(told, told.unit);
@@ -20,5 +20,5 @@ function applyOne(doc: CaseDocument, change: FactChange, facts: FactsGiven): str
 export function withRemedy(doc: CaseDocument, remedy: Remedy): string {
   const first = applyOne(doc, remedy, remedy.facts);
   if (!remedy.with || !doc.topic) return first;
-  return applyOne(readCaseFrom(shelfOfTopics(), first), remedy.with, remedy.facts);
+  return applyOne(readDocument(first), remedy.with, remedy.facts);
 }

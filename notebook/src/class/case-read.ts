@@ -2,8 +2,9 @@ import { type Block, type CaseDocument, liveValue } from '@tarebook/casebook';
 import type { Answer, Topic } from '@tarebook/rules/engine';
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing, type TemplateResult } from 'lit';
-import { levelOf, mark } from '../elements/marks';
+import { mark } from '../elements/marks';
 import { prose } from '../elements/prose';
+import { levelOf } from '../state/level';
 import { foundWords, type Question, splitAtPredict, withinWords } from './predict';
 import type { Walked } from './record';
 

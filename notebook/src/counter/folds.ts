@@ -1,13 +1,13 @@
 import { why } from '@tarebook/rules/engine';
 import { html, nothing } from 'lit';
 import type { RemedyTried } from '../elements/change-list';
-import { levelOf } from '../elements/marks';
 import type { AnsweredView, CaseView, Section } from '../sections/case-view';
 import { whenAnswered } from '../sections/case-view';
 import { limitRowsOf } from '../sections/limits';
 import { onceAsked } from '../sections/once-shown';
 import { partsOf } from '../sections/parts';
 import { written } from '../sections/written';
+import { levelOf } from '../state/level';
 import { decidedIn } from '../state/told-beyond';
 import { fold } from './case-fold';
 

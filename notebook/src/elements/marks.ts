@@ -1,4 +1,4 @@
-import { levels, type State } from '@tarebook/rules/engine';
+import type { State } from '@tarebook/rules/engine';
 import { type SVGTemplateResult, svg } from 'lit';
 
 /** Each level has a shape of its own, so that colour is never needed to tell them apart. */
@@ -22,13 +22,4 @@ export const stateWords: Readonly<Record<State, string>> = {
 
 export function mark(state: State): SVGTemplateResult {
   return svg`<svg viewBox="0 0 40 40" aria-hidden="true"><path d=${paths[state]} fill="none" stroke="currentColor" stroke-width="3.5" stroke-linejoin="round" stroke-linecap="round"/></svg>`;
-}
-
-/** The level that an outcome of any topic stands for. */
-export function levelOf(
-  outcomes: Readonly<Record<string, { readonly id: string }>>,
-  id: string,
-): State {
-  const found = Object.entries(outcomes).find(([, outcome]) => outcome.id === id)?.[0];
-  return levels.find((level) => level === found) ?? 'unknown';
 }

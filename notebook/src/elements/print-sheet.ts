@@ -5,6 +5,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import '../drawings/case-figures';
 import '../print.css';
 import { barOf } from '../state/bar';
+import { levelOf } from '../state/level';
 import { type Carried, codeFor } from '../state/link';
 import {
   classWords,
@@ -16,7 +17,7 @@ import {
   workingLines,
 } from '../state/told';
 import { limitBar } from './limit-bar';
-import { levelOf, mark, stateWords } from './marks';
+import { mark, stateWords } from './marks';
 import './qr-code';
 import { RestingElement } from './resting-element';
 import { pageAddress } from './share-case';

@@ -1,4 +1,5 @@
 import topics from 'virtual:filed';
+import { noteBlocks } from './reading';
 
 /** A worked case that came with the page. */
 export type Filed = { readonly topic: string; readonly name: string; readonly text: string };
@@ -12,7 +13,7 @@ export async function allFiled(): Promise<readonly Filed[]> {
   const each = Object.keys(topics).map(async (topic) => {
     const cases = Object.entries(await casesOf(topic));
     return Promise.all(
-      cases.map(async ([name, read]) => ({ topic, name, text: (await read()).default })),
+      cases.map(async ([name, read]) => ({ topic, name, text: (await read()).text })),
     );
   });
   return (await Promise.all(each)).flat();
@@ -21,5 +22,8 @@ export async function allFiled(): Promise<readonly Filed[]> {
 export async function filedCase(topic: string, name: string): Promise<string | undefined> {
   const cases = await casesOf(topic);
   const read = Object.hasOwn(cases, name) ? cases[name] : undefined;
-  return read && (await read()).default;
+  if (!read) return undefined;
+  const { text, blocks } = await read();
+  noteBlocks(text, blocks);
+  return text;
 }

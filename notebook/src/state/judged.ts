@@ -1,8 +1,8 @@
-import { askedOf, type CaseDocument, readCaseFrom } from '@tarebook/casebook';
+import { askedOf, type CaseDocument } from '@tarebook/casebook';
 import { type Answer, answerNow, prepare } from '@tarebook/rules/engine';
 import { readQuantity, type UnitSystem, wasMisread } from '@tarebook/rules/quantity';
 import { houseOver } from './house';
-import { shelfOfTopics } from './reading';
+import { readDocument } from './reading';
 
 /** A text, read and judged. While it has troubles, the last answer that could be had stands. */
 export type Judged = {
@@ -25,14 +25,14 @@ function judgeRead(doc: CaseDocument, units: UnitSystem, before?: Judged): Judge
  * topic must have been opened.
  */
 export function judge(text: string, before?: Judged, units: UnitSystem = 'us'): Judged {
-  return judgeRead(readCaseFrom(shelfOfTopics(), text), units, before);
+  return judgeRead(readDocument(text), units, before);
 }
 
 const pause = (): Promise<void> => new Promise((done) => setTimeout(done));
 
 /** The same for a case that is not shown yet; the page is left free between the steps. */
 export async function judgeInSteps(text: string, units: UnitSystem): Promise<Judged> {
-  const doc = readCaseFrom(shelfOfTopics(), text);
+  const doc = readDocument(text);
   await pause();
   if (doc.topic) prepare(doc.topic);
   await pause();
@@ -43,7 +43,7 @@ export async function judgeInSteps(text: string, units: UnitSystem): Promise<Jud
 
 /** The document of a text, which may have been typed after the last one was judged. */
 export const readNow = (text: string, { doc }: Judged): CaseDocument =>
-  doc.text === text ? doc : readCaseFrom(shelfOfTopics(), text);
+  doc.text === text ? doc : readDocument(text);
 
 /** The same however it is written: `1260 lb` is `1,260 lb`. */
 function asRead(_: string, value: unknown): unknown {

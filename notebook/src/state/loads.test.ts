@@ -4,6 +4,7 @@ import { parse } from 'csv-parse/sync';
 import { beforeAll, expect, test } from 'vitest';
 import { isAboard, type LoadRow, loadsFor, turned } from './loads';
 import { rowsOf } from './people';
+import { openReader } from './reading';
 import { openTopic } from './topics';
 
 const rows: LoadRow[] = parse(
@@ -33,6 +34,7 @@ const named = (name: string) => {
 };
 
 beforeAll(async () => {
+  await openReader();
   await openTopic('tow-fit');
 });
 

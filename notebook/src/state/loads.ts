@@ -1,6 +1,6 @@
-import { addRow, type CaseDocument, readCaseFrom, removeRow } from '@tarebook/casebook';
+import { addRow, type CaseDocument, removeRow } from '@tarebook/casebook';
 import { peopleList, rowsOf } from './people';
-import { shelfOfTopics } from './reading';
+import { readDocument } from './reading';
 
 /** One thing that is taken along, in the words and numbers of the catalogue. */
 export type LoadRow = {
@@ -43,14 +43,12 @@ const listsOf = ({ rows }: NamedLoad): readonly string[] => [
 export const isAboard = (doc: CaseDocument, load: NamedLoad): boolean =>
   listsOf(load).flatMap((list) => placesOf(doc, load.rows, list)).length === load.rows.length;
 
-const reread = (text: string): CaseDocument => readCaseFrom(shelfOfTopics(), text);
-
 const without = (doc: CaseDocument, load: NamedLoad): CaseDocument =>
   listsOf(load).reduce(
     (before, list) =>
       // From the last up, so that those before them stay where they are.
       placesOf(before, load.rows, list).reduce(
-        (now, at) => reread(removeRow(now, list, at)),
+        (now, at) => readDocument(removeRow(now, list, at)),
         before,
       ),
     doc,
@@ -58,7 +56,7 @@ const without = (doc: CaseDocument, load: NamedLoad): CaseDocument =>
 
 /** Nobody who was there before rides along. */
 const withoutPeople = (doc: CaseDocument): CaseDocument =>
-  rowsOf(doc, peopleList).reduce((before) => reread(removeRow(before, peopleList, 0)), doc);
+  rowsOf(doc, peopleList).reduce((before) => readDocument(removeRow(before, peopleList, 0)), doc);
 
 /** Takes a load along in the place of the others that go into its lists, or leaves it at home again. */
 export function turned(doc: CaseDocument, load: NamedLoad, all: readonly NamedLoad[]): string {
@@ -69,7 +67,7 @@ export function turned(doc: CaseDocument, load: NamedLoad, all: readonly NamedLo
   const bare = lists.has(peopleList) ? withoutPeople(alone) : alone;
   return load.rows.reduce(
     (before, { list, label, weight, ahead }) =>
-      reread(
+      readDocument(
         addRow(before, list, label, {
           weight: `${weight} lb`,
           ...(ahead !== '' && { ahead: `${ahead} ft` }),

@@ -11,6 +11,7 @@ import {
   withOneLess,
   withOneMore,
 } from './people';
+import { openReader } from './reading';
 import { openTopic } from './topics';
 
 const blank = '---\ntitle: People\ntopic: tow-fit\n---\n\nWho comes?\n';
@@ -18,6 +19,7 @@ const more = (text: string, ...kinds: readonly (typeof kindsOfPeople)[number][])
   kinds.reduce((before, kind) => withOneMore(readCase(before), kind), text);
 
 beforeAll(async () => {
+  await openReader();
   await openTopic('tow-fit');
 });
 

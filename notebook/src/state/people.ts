@@ -1,12 +1,6 @@
-import {
-  addRow,
-  type CaseDocument,
-  type ListRow,
-  readCaseFrom,
-  removeRow,
-} from '@tarebook/casebook';
+import { addRow, type CaseDocument, type ListRow, removeRow } from '@tarebook/casebook';
 import type { Source } from '@tarebook/rules/engine';
-import { shelfOfTopics } from './reading';
+import { readDocument } from './reading';
 
 /** The list of those who ride along, in every topic that asks for them. */
 export const peopleList = 'load.occupants';
@@ -84,9 +78,7 @@ const withRow = (doc: CaseDocument, kind: Person, label: string): string =>
 /** With one more of a kind; the driver, whom nobody had to name until then, is named with them. */
 export function withOneMore(doc: CaseDocument, kind: Person): string {
   const label = freeLabel(doc, kind);
-  const driven = isMentioned(doc)
-    ? doc
-    : readCaseFrom(shelfOfTopics(), withRow(doc, 'adult', 'Driver'));
+  const driven = isMentioned(doc) ? doc : readDocument(withRow(doc, 'adult', 'Driver'));
   return withRow(driven, kind, label);
 }
 

@@ -1,6 +1,39 @@
-/** Made of the folder of cases when the page is built; see vite.config.ts. */
+/** Made of the folder of cases when the page is built; see build/filed-cases.ts. */
 declare module 'virtual:filed' {
-  type Loaded<T> = () => Promise<{ readonly default: T }>;
-  const topics: Readonly<Record<string, Loaded<Readonly<Record<string, Loaded<string>>>>>>;
+  type Case = {
+    readonly text: string;
+    readonly blocks: readonly import('./tree-packed').PackedNode[];
+  };
+  type Cases = Readonly<Record<string, () => Promise<Case>>>;
+  const topics: Readonly<Record<string, () => Promise<{ readonly default: Cases }>>>;
   export default topics;
+}
+
+/** Every topic in the order of the rules, with its cases and how they came out when the page was built. */
+declare module 'virtual:filed-list' {
+  const list: readonly {
+    readonly id: string;
+    readonly title: string;
+    readonly question: string;
+    readonly cases: readonly {
+      readonly name: string;
+      readonly title: string;
+      readonly asked: string;
+      readonly level: string;
+      readonly stands: import('@tarebook/rules/engine').State;
+      readonly words: string;
+    }[];
+  }[];
+  export default list;
+}
+
+/** By topic: what people call it, and the words of every case. */
+declare module 'virtual:filed-words' {
+  const words: Readonly<
+    Record<
+      string,
+      { readonly called: readonly string[]; readonly cases: Readonly<Record<string, string>> }
+    >
+  >;
+  export default words;
 }

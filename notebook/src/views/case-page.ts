@@ -21,15 +21,25 @@ import type { CellTyped, RowAdded, RowDropped } from '../counter/row-list';
 import { PlainElement } from '../elements/plain-element';
 import { type CaseView, isAnswered } from '../sections/case-view';
 import { shared, sheet } from '../sections/leave';
+import { onceShown, partMissing } from '../sections/once-shown';
 import { isAsFiled } from '../state/as-filed';
 import { begin, change, current, type History, redo, undo } from '../state/history';
 import { type Judged, judge, readNow } from '../state/judged';
 import { forget, keep } from '../state/kept';
 import { withOneLess, withOneMore } from '../state/people';
+import { hasReader, openReader } from '../state/reading';
 import { whyNotKept } from '../state/shelf';
 import { ticketOf } from '../state/ticket';
 
 const savedAfter = 200;
+
+type Edit = {
+  readonly write: (doc: CaseDocument) => string;
+  readonly field: string;
+};
+
+/** What is typed needs a reader, which is there before anybody types. */
+const readerSoon = onceShown(openReader);
 
 /** One case: what is known on one side, the ticket on the other, and behind it all it stands on. */
 export class CasePage extends PlainElement {
@@ -63,6 +73,8 @@ export class CasePage extends PlainElement {
   declare said: string;
   private judged: Judged = judge('');
   private asFiled: Judged | undefined;
+  /** What was typed and is not in the text yet, the first first. */
+  private edits: Edit[] = [];
   /** Whether something was shown since the last frame. */
   private shown = false;
   private saving: ReturnType<typeof setTimeout> | undefined;
@@ -79,6 +91,7 @@ export class CasePage extends PlainElement {
     }
     this.notice = '';
     this.said = '';
+    readerSoon();
     document.addEventListener('keydown', this.keys);
     addEventListener('pagehide', this.save);
   }
@@ -139,8 +152,29 @@ export class CasePage extends PlainElement {
   }
 
   private edit(write: (doc: CaseDocument) => string, field: string): void {
-    const text = write(readNow(current(this.history), this.judged));
-    this.go((history) => change(history, text, field, Date.now()));
+    this.edits.push({ write, field });
+    if (hasReader()) this.writeEdits();
+    else if (this.edits.length === 1) this.editOnceRead();
+  }
+
+  /** A case as it came needs no reader of Markdown; what somebody types does. */
+  private async editOnceRead(): Promise<void> {
+    try {
+      await openReader();
+    } catch {
+      document.dispatchEvent(new Event(partMissing));
+    }
+    if (hasReader()) this.writeEdits();
+    else this.edits = [];
+  }
+
+  private writeEdits(): void {
+    const { edits } = this;
+    this.edits = [];
+    for (const { write, field } of edits) {
+      const text = write(readNow(current(this.history), this.judged));
+      this.go((history) => change(history, text, field, Date.now()));
+    }
   }
 
   private get view(): CaseView {

@@ -1,9 +1,10 @@
 import { topics } from '@tarebook/rules';
 import { html, nothing } from 'lit';
 import { chosen } from '../elements/files-chosen';
-import { levelOf, mark } from '../elements/marks';
+import { mark } from '../elements/marks';
 import { PlainElement } from '../elements/plain-element';
 import type { CaseStarted } from '../elements/start-case';
+import { levelOf } from '../state/level';
 import '../elements/start-case';
 import { byTopic, topicChoice } from '../elements/topic-choice';
 import { caseAddress } from '../state/address';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { type Budgeted, budget, budgeted, excessOf } from './budget';
-import { overBudget } from './read';
 import { readCase } from './read-any';
+import { overBudget } from './read-with';
 
 const front = '---\ntitle: Made up\ntopic: tow-fit\n---\n\n';
 

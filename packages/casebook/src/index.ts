@@ -5,8 +5,17 @@ export { compareWithExpect, type Difference } from './expect';
 export type { FrontReader } from './front';
 export { askedOf, judgeCaseNow, liveValue, type Under } from './judge';
 export { judgeCase } from './judge-by-engine';
-export { isPlain, overBudget, readCaseFrom, type TopicShelf } from './read';
+export { treeOf } from './parse';
+export { readCaseFrom } from './read';
 export { readCase } from './read-any';
+export {
+  isPlain,
+  overBudget,
+  readCaseWith,
+  type TopicShelf,
+  type TreeReader,
+  withoutMark,
+} from './read-with';
 export {
   type Block,
   type CaseDocument,

@@ -1,0 +1,107 @@
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { createServer, type Plugin, type ViteDevServer } from 'vite';
+
+const id = 'virtual:filed';
+
+/** The rules and the reader as the build itself runs them: see shipped.ts. */
+type Shipped = typeof import('./shipped.ts');
+
+async function startShipped(root: string): Promise<{ server: ViteDevServer; run: Shipped }> {
+  const server = await createServer({
+    configFile: false,
+    root,
+    appType: 'custom',
+    logLevel: 'error',
+    server: { middlewareMode: true, watch: null, hmr: false, ws: false },
+    optimizeDeps: { noDiscovery: true },
+    ssr: {
+      noExternal: [/^@tarebook\//],
+      resolve: {
+        conditions: ['source', 'module', 'import', 'default'],
+        externalConditions: ['node', 'import', 'default'],
+      },
+    },
+  });
+  const module = await server.ssrLoadModule('/build/shipped.ts');
+  return { server, run: module as Shipped };
+}
+
+/** As text within the script: read by JSON.parse, in half the time that the script itself takes. */
+const parsed = (value: unknown): string => `JSON.parse(${JSON.stringify(JSON.stringify(value))})`;
+
+/**
+ * The worked cases as `virtual:filed`, so that a case costs its topic's list and its own text, and a
+ * list of cases costs one script:
+ *
+ *     virtual:filed                 topic ► list of cases ► text       each a script, loaded when wanted
+ *     virtual:filed-list            of every case its title, who asked, and the verdict as shipped
+ *     virtual:filed-words           of every case the words by which it is found
+ *
+ * @param folder holds a folder for each topic, and one of refused documents, which are no cases
+ * @param root the page's own folder
+ */
+export function filedCases(folder: string, root: string): Plugin {
+  const within = (...path: string[]) => readdirSync(join(folder, ...path), { withFileTypes: true });
+  const topics = within()
+    .filter((each) => each.isDirectory() && each.name !== 'refused')
+    .map(({ name }) => name);
+  const cases = (topic: string) =>
+    within(topic)
+      .filter(({ name }) => name.endsWith('.md'))
+      .map(({ name }) => name.slice(0, -3));
+  const fileOf = (topic: string, name: string) => join(folder, topic, `${name}.md`);
+  const imports = (names: readonly string[], path: string): string =>
+    `export default { ${names
+      .map((name) => `${JSON.stringify(name)}: () => import(${JSON.stringify(`${path}/${name}`)})`)
+      .join(',\n')} };`;
+
+  let started: ReturnType<typeof startShipped> | undefined;
+  const shipped = async (): Promise<Shipped> => {
+    started ??= startShipped(root);
+    return (await started).run;
+  };
+
+  async function listScript(): Promise<string> {
+    const run = await shipped();
+    const list = run.topicTitles().map((topic) => ({
+      ...topic,
+      cases: (topics.includes(topic.id) ? cases(topic.id) : []).map((name) => ({
+        name,
+        ...run.listed(fileOf(topic.id, name)),
+      })),
+    }));
+    return `export default ${parsed(list)};`;
+  }
+
+  async function wordsScript(): Promise<string> {
+    const run = await shipped();
+    const words = topics.map((topic) => {
+      const each = cases(topic).map((name) => [name, run.searchedBy(fileOf(topic, name))]);
+      return [topic, { called: run.calledOf(topic), cases: Object.fromEntries(each) }];
+    });
+    return `export default ${parsed(Object.fromEntries(words))};`;
+  }
+
+  return {
+    name: 'filed-cases',
+    resolveId: (source) =>
+      source === id || source.startsWith(`${id}/`) || source.startsWith(`${id}-`)
+        ? `\0${source}`
+        : undefined,
+    async load(module) {
+      if (!module.startsWith(`\0${id}`)) return undefined;
+      if (module === `\0${id}-list`) return listScript();
+      if (module === `\0${id}-words`) return wordsScript();
+      const [, topic, name] = module.split('/');
+      if (topic === undefined) return imports(topics, id);
+      if (name === undefined) return imports(cases(topic), `${id}/${topic}`);
+      const { text, blocks } = (await shipped()).blocksOf(fileOf(topic, name));
+      return `export const text = ${JSON.stringify(text)};\nexport const blocks = ${parsed(blocks)};`;
+    },
+    async buildEnd() {
+      await (await started)?.server.close();
+      started = undefined;
+    },
+  };
+}

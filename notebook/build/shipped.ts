@@ -1,0 +1,51 @@
+import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { judgeCaseNow, readCase, treeOf, withoutMark } from '@tarebook/casebook';
+import { topics } from '@tarebook/rules';
+import { levelOf } from '../src/state/level';
+import { type PackedNode, packTree, unpackTree } from '../src/state/tree-packed';
+
+/** What a list of cases says of one. */
+type Listed = {
+  readonly title: string;
+  readonly asked: string;
+  readonly level: string;
+  readonly stands: string;
+  readonly words: string;
+};
+
+/** A case that comes with the page, as the reader of Markdown tells it. */
+export function blocksOf(file: string): { text: string; blocks: readonly PackedNode[] } {
+  const text = readFileSync(file, 'utf8');
+  const source = withoutMark(text);
+  const read = treeOf(source);
+  const blocks = packTree(read, source);
+  assert.deepEqual(unpackTree(blocks, source), read, `${file} is read otherwise once packed`);
+  return { text, blocks };
+}
+
+/** A case that comes with the page as a list shows it, its verdict by the rules as they ship. */
+export function listed(file: string): Listed {
+  const doc = readCase(readFileSync(file, 'utf8'));
+  assert.deepEqual(doc.troubles, [], `${file} cannot be judged`);
+  const { title, asked = '', level = '', topic } = doc.front;
+  const { outcome, words } = judgeCaseNow(doc);
+  return { title, asked, level, stands: levelOf(topics[topic]?.outcomes ?? {}, outcome), words };
+}
+
+const wordsIn = (text: string): readonly string[] =>
+  text.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
+
+/** The words by which a case is found beyond its title: its own, and what people call what it tells. */
+export function searchedBy(file: string): string {
+  const { text, facts, topic } = readCase(readFileSync(file, 'utf8'));
+  const told = Object.keys(facts).flatMap((id) => topic?.called?.facts?.[id] ?? []);
+  return [...new Set(wordsIn(`${text} ${told.join(' ')}`))].toSorted().join(' ');
+}
+
+/** What people call what a topic is about. */
+export const calledOf = (topic: string): readonly string[] => topics[topic]?.called?.topic ?? [];
+
+/** Every topic there is, in the order in which the rules list them. */
+export const topicTitles = (): readonly { id: string; title: string; question: string }[] =>
+  Object.values(topics).map(({ id, title, question }) => ({ id, title, question }));

@@ -1,0 +1,1 @@
+export { treeOf } from '@tarebook/casebook';
