@@ -136,6 +136,8 @@ function write(node: Node, list: string | undefined): Piece {
       return node.of.kind === 'known'
         ? tight(`${names(node.of.names)}\\text{ not known}`)
         : tight(`\\text{not }${within(inner(node.of), 3)}`);
+    case 'may':
+      return tight(`${within(inner(node.of), 3)}\\text{ may be}`);
     case 'choose':
       return cases(branches(node, list));
     case 'min':

@@ -1,4 +1,10 @@
-import { namesCompared, type RulingLevel, rulingLevels, rulingsAt } from '../condition/rules';
+import {
+  namesCompared,
+  type RulingLevel,
+  rulingLevels,
+  rulingsAt,
+  whenAsked,
+} from '../condition/rules';
 import { conditionFrom } from '../condition/text';
 import { holds } from '../condition/walk';
 import type { Finding, Ruling, State, Topic } from '../define/shapes';
@@ -63,11 +69,12 @@ function provisoOf(
 /** The rulings of a level that hold for sure, or that may. */
 function ruled(
   { compiled, run }: Setting,
+  { askedWhen }: Finding,
   rulings: readonly Ruling[],
   question: 'certain' | 'possible',
 ): readonly (readonly [number, Ruling])[] {
   return rulings.flatMap((ruling, i) => {
-    const condition = conditionFrom(ruling.when);
+    const condition = whenAsked(conditionFrom(ruling.when), askedWhen);
     const values = namedValues(compiled, run, namesCompared(condition));
     return holds(condition, question, values) ? [[i, ruling] as const] : [];
   });
@@ -108,7 +115,7 @@ function openWords(setting: Setting, finding: Finding, rulings: readonly Ruling[
   const open = openDecision(setting, finding);
   if (open) return open;
   const { compiled, run } = setting;
-  const possible = ruled(setting, rulings, 'possible').map(([, ruling]) => ruling);
+  const possible = ruled(setting, finding, rulings, 'possible').map(([, ruling]) => ruling);
   const alternatives = possible.map(({ wrong }) => textOf(compiled, run, wrong));
   const { proviso, texts } = provisoOf(setting, possible);
   return {
@@ -130,13 +137,13 @@ function wordsAt(setting: Setting, id: string, level: State, holding: Holding): 
   const rulings = rulingsAt(finding, from);
   if (from === level) {
     const isSure = holding.certain.has(`finding.${id}.${from}`);
-    const [first] = ruled(setting, rulings, 'certain');
-    const sure = first ?? (isSure ? ruled(setting, rulings, 'possible')[0] : undefined);
+    const [first] = ruled(setting, finding, rulings, 'certain');
+    const sure = first ?? (isSure ? ruled(setting, finding, rulings, 'possible')[0] : undefined);
     if (sure) return ownWords(setting, `${from}.${sure[0]}`, sure[1]);
   }
   const words = openWords(setting, finding, rulings);
   if (level !== 'if' || words.proviso !== undefined) return words;
-  const possible = ruled(setting, rulings, 'possible').map(([, ruling]) => ruling);
+  const possible = ruled(setting, finding, rulings, 'possible').map(([, ruling]) => ruling);
   const { proviso, texts } = provisoOf(setting, possible);
   return { ...words, proviso, texts: [...words.texts, ...texts] };
 }

@@ -1,6 +1,7 @@
 import { rulingLevels } from '../condition/rules';
-import { type Level, levels, type State, type Topic } from '../define/shapes';
+import { type Finding, type Level, levels, type State, type Topic } from '../define/shapes';
 import type { Run } from '../formula/run';
+import { asTruth } from '../formula/truth';
 import type { FindingAnswer } from './shapes';
 
 /** Which conditions hold for sure, and which may. */
@@ -33,11 +34,12 @@ export function levelOf(
 const gravestOf = (found: readonly Level[]): Level =>
   found.reduce<Level>((a, b) => (levels.indexOf(b) > levels.indexOf(a) ? b : a), 'ok');
 
-type Asked = { readonly askedBy?: readonly string[]; readonly askedByKnown?: readonly string[] };
+type Asked = Pick<Finding, 'askedBy' | 'askedByKnown' | 'askedWhen'>;
 
 /** Whether a limit or finding is asked at all: a silent rating asks nothing. */
-export function isAsked({ askedBy, askedByKnown }: Asked, run: Run): boolean {
+export function isAsked({ askedBy, askedByKnown, askedWhen }: Asked, run: Run): boolean {
   if (askedByKnown && !askedByKnown.every((name) => run.known(name))) return false;
+  if (askedWhen !== undefined && !asTruth(run.value(askedWhen)).yes) return false;
   return !askedBy || askedBy.some((name) => run.given(name));
 }
 

@@ -1,5 +1,5 @@
 import type { Condition, Source, Topic } from '../define/shapes';
-import { allFormulas } from '../define/topic';
+import { allFormulas, declaredUnit } from '../define/topic';
 import { compile } from '../formula/compile';
 import { FormulaError } from '../formula/grammar/problem';
 import { namesIn } from '../formula/kinds';
@@ -160,6 +160,14 @@ function checkNames(topic: Topic, note: Note): void {
     for (const name of names) {
       if (!Object.hasOwn(topic.facts, name))
         note(id, `it is asked by “${name}”, which is no fact`, 'name a fact');
+    }
+    const { askedWhen } = entry;
+    if (askedWhen !== undefined && declaredUnit(topic, askedWhen) !== 'yes-no') {
+      note(
+        id,
+        `it is asked when “${askedWhen}” holds, which is no yes/no`,
+        'name a yes/no formula',
+      );
     }
   }
   const results = [

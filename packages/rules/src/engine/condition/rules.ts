@@ -20,6 +20,12 @@ const exceeds = (used: string, limit: string): Condition => ({
   all: [{ fact: used, operator: 'greaterThan', value: { fact: limit } }],
 });
 
+/** A condition of something that is asked only while a yes/no formula holds. */
+export const whenAsked = (condition: Condition, askedWhen: string | undefined): Condition =>
+  askedWhen === undefined
+    ? condition
+    : { all: [condition, { fact: askedWhen, operator: 'equal', value: 'yes' }] };
+
 function ruleOf(of: string, type: RuleType, conditions: Condition): ConditionRule {
   return { name: `${of}.${type}`, conditions, event: { type, params: { of } } };
 }
@@ -47,19 +53,23 @@ export function conditionRules(topic: Topic): readonly ConditionRule[] {
   const before = made.get(topic);
   if (before) return before;
   const rules: ConditionRule[] = [];
-  for (const [id, { used, limit, margin, relief }] of Object.entries(topic.limits)) {
+  for (const [id, { used, limit, margin, relief, askedWhen }] of Object.entries(topic.limits)) {
     const of = `limit.${id}`;
-    rules.push(ruleOf(of, 'stop', exceeds(used, limit)));
+    rules.push(ruleOf(of, 'stop', whenAsked(exceeds(used, limit), askedWhen)));
     if (relief) {
       const ruledOut: Condition = { fact: relief.when, operator: 'equal', value: 'no' };
       rules.push(ruleOf(of, 'firm', { any: [ruledOut, exceeds(used, relief.limit)] }));
     }
-    if (margin) rules.push(ruleOf(of, 'care', exceeds(used, careName(id))));
+    if (margin) {
+      rules.push(ruleOf(of, 'care', whenAsked(exceeds(used, careName(id)), askedWhen)));
+    }
   }
   for (const [id, finding] of Object.entries(topic.findings)) {
     for (const level of rulingLevels) {
       const all = rulingsAt(finding, level).map(({ when }) => conditionFrom(when));
-      if (all.length > 0) rules.push(ruleOf(`finding.${id}`, level, onTop(anyOf(all))));
+      if (all.length === 0) continue;
+      const any = whenAsked(onTop(anyOf(all)), finding.askedWhen);
+      rules.push(ruleOf(`finding.${id}`, level, any));
     }
   }
   made.set(topic, rules);

@@ -213,6 +213,8 @@ export type Limit = {
   readonly relief?: { readonly when: string; readonly limit: string; readonly open: Text };
   /** Asked when any of these facts is mentioned; absent: always. */
   readonly askedBy?: readonly string[];
+  /** And only where this yes/no formula may hold; while it also may not, a stop is unknown. */
+  readonly askedWhen?: string;
   readonly source: Source;
 };
 
@@ -240,6 +242,8 @@ export type Finding = {
   readonly askedBy?: readonly string[];
   /** As `askedBy`, but each must be known. */
   readonly askedByKnown?: readonly string[];
+  /** And only where this yes/no formula may hold; while it also may not, a stop is unknown. */
+  readonly askedWhen?: string;
   /** A stop that is said before any limit: people get out before anyone reckons. */
   readonly first?: boolean;
   readonly stop?: Rulings;

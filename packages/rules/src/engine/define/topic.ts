@@ -83,11 +83,11 @@ export const againstName = 'against';
 type Unit = (name: string) => string;
 
 /**
- * What every limit adds to the formulas: the weight from which care is due, the room between empty
- * and limit, and how much of that room is used.
+ * What every limit adds to the formulas: the room between empty and limit, how much of it is used,
+ * and the weight from which care is due. Where there is no room, whatever is kept is kept narrowly.
  *
  *     0 ─── empty ───────── used ──── careAt ─ limit
- *           └───── room used ┘
+ *           └───── room used ┘         └ margin × room, or the least
  *           └──────────── room ──────────────┘
  */
 function limitFormulas(id: string, limit: Limit, unit: Unit): [string, Formula][] {
@@ -104,8 +104,12 @@ function limitFormulas(id: string, limit: Limit, unit: Unit): [string, Formula][
   ];
   if (limit.margin) {
     // Written so that a limit without end stays one, and is never taken from itself.
-    const above = `${limit.limit} * (1 - ${limit.margin})`;
-    const is = limit.marginLeast ? `min(${above}, ${limit.limit} - ${limit.marginLeast})` : above;
+    const whole = `${limit.limit} * (1 - ${limit.margin})`;
+    const byShare = empty ? `${whole} + ${empty} * ${limit.margin}` : whole;
+    const least = limit.marginLeast;
+    const from = least ? `min(${byShare}, ${limit.limit} - ${least})` : byShare;
+    // Of nothing asked, nothing is near its end.
+    const is = `choose(${room} > 0 || ${used} <= 0, ${from}, -unlimited)`;
     made.push([careName(id), { label: `${label}: care from`, unit: shown, is, source }]);
   }
   return made;

@@ -13,6 +13,7 @@ import { known } from './kinds/known';
 import { largestKnown } from './kinds/largestKnown';
 import { lookup } from './kinds/lookup';
 import { max } from './kinds/max';
+import { may } from './kinds/may';
 import { min } from './kinds/min';
 import { name } from './kinds/name';
 import { needs } from './kinds/needs';
@@ -48,6 +49,7 @@ export const kinds: { readonly [K in KindName]: Kind<K> } = {
   count,
   given,
   known,
+  may,
   needs,
   lookup,
   pick,

@@ -208,6 +208,7 @@ export function run(
       partsKnown.set(node, is);
       return is;
     },
+    may: (node) => parent?.scope.may(node) ?? asTruth(reckon(node, scope)).yes,
     rows: (list) => {
       const input = inputs.get(list);
       return input?.kind === 'rows' ? input.rows.length : 0;

@@ -104,6 +104,7 @@ const limitShape = () =>
     marginLeast: z.optional(z.string()),
     relief: z.optional(z.object({ when: z.string(), limit: z.string(), open: z.string() })),
     askedBy: names(),
+    askedWhen: z.optional(z.string()),
   });
 
 function findingShape() {
@@ -141,6 +142,7 @@ function findingShape() {
     care: rulings,
     askedBy: names(),
     askedByKnown: names(),
+    askedWhen: z.optional(z.string()),
   });
 }
 

@@ -75,6 +75,7 @@ const fieldWords: Readonly<Record<string, string>> = {
   margin: 'the margin kept free',
   askedBy: 'which facts ask it',
   askedByKnown: 'which facts must be known to ask it',
+  askedWhen: 'when it is asked at all',
   'stop.when': 'what stops it',
   'stop.wrong': 'the sentence said then',
   stopOpen: 'what a stop counts as that may be',

@@ -4,8 +4,9 @@ import { type RulingLevel, rulingLevels, rulingsAt } from '../condition/rules';
 import { conditionFrom } from '../condition/text';
 import type { Condition, Finding, Topic } from '../define/shapes';
 import { message } from '../words/message';
-import { nounOr, type Said, type Sayable, text } from '../words/value';
+import type { Said, Sayable } from '../words/value';
 import { type Chain, cite, named, stepNamed, tell } from './chain';
+import { notAsked } from './limit';
 
 type Leaf = Extract<Condition, { readonly fact: string }>;
 
@@ -134,19 +135,10 @@ function leavesOf({ declared, finding, chain }: AskedFinding): readonly Leaf[] {
 const reasons = (chain: Chain, leaves: readonly Leaf[]): readonly Sayable[] =>
   leaves.flatMap((leaf) => comparison(chain, leaf) ?? []);
 
-/** What was not asked, and what would have asked it. */
-function notAskedOf({ topic, declared }: AskedFinding): Said {
-  const by = declared.askedBy ?? declared.askedByKnown ?? [];
-  return message('nobody-told', {
-    by: by.map((fact) => nounOr(topic.facts[fact], fact)),
-    label: text(declared.label),
-  });
-}
-
 /** What is found, and the comparisons that decide it. */
 export function findingShort(asked: AskedFinding): Said {
   const { finding, chain } = asked;
-  if (finding.level === 'not-asked') return notAskedOf(asked);
+  if (finding.level === 'not-asked') return notAsked(asked);
   const because = reasons(chain, leavesOf(asked));
   const found = message('sentences', { of: [finding.messages.wrong] });
   return because.length === 0
@@ -158,7 +150,7 @@ export function findingShort(asked: AskedFinding): Said {
 export function findingFull(asked: AskedFinding): void {
   const { finding, chain } = asked;
   if (finding.level === 'not-asked') {
-    chain.sentences.push(notAskedOf(asked));
+    chain.sentences.push(notAsked(asked));
     return;
   }
   const leaves = leavesOf(asked);

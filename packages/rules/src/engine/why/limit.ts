@@ -1,7 +1,7 @@
-import { type Interval, isClosed, point } from '../../quantity';
+import { type Interval, isClosed, point, rounded } from '../../quantity';
 import { sideOf } from '../answer/room';
 import type { Answer, LimitAnswer, Step } from '../answer/shapes';
-import type { Limit, Topic } from '../define/shapes';
+import type { Finding, Limit, Topic } from '../define/shapes';
 import { message } from '../words/message';
 import { nounOr, type Quantity, type Said, type Sayable, text } from '../words/value';
 import { type Chain, cite, isOpen, stepNamed, tell, valueRead } from './chain';
@@ -21,10 +21,16 @@ type Put = 'exact' | 'margin';
 function margin({ answer, declared, limit }: AskedLimit): Said | null {
   const kept = answer.parameters.find(({ id }) => id === declared.margin);
   if (!kept || !limit.careAt) return null;
-  const free: Quantity = { ...point(kept.value), unit: kept.unit, style: 'exact' };
+  if (!isClosed(limit.careAt)) return message('no-room', {});
+  const least = answer.parameters.find(({ id }) => id === declared.marginLeast);
+  const most = limit.limit.hi - limit.careAt.lo;
+  const isLeast = least !== undefined && rounded(least.value) >= rounded(most);
+  const { value, unit } = isLeast ? least : kept;
+  const free: Quantity = { ...point(value), unit, style: 'exact' };
   const isLess = limit.used.lo > limit.careAt.hi;
   const than = limit.state === 'ok' ? 'more' : isLess ? 'less' : 'perhaps-less';
-  return message('kept-free', { free, than });
+  const of = isLeast ? 'least' : declared.empty === undefined ? 'limit' : 'room';
+  return message('kept-free', { free, than, of });
 }
 
 /** How it ends: a clause by itself after a colon, or one with a verb after “that”. */
@@ -50,12 +56,22 @@ function hangsOn({ answer, limit, topic }: AskedLimit): readonly Sayable[] {
   return facts.map(({ fact }) => nounOr(topic.facts[fact], fact));
 }
 
-/** What nobody asked, and what would have asked it. */
-const notAsked = ({ topic, declared }: AskedLimit): Said =>
-  message('nobody-told', {
-    by: (declared.askedBy ?? []).map((fact) => nounOr(topic.facts[fact], fact)),
-    label: text(declared.label),
-  });
+type Asked = {
+  readonly topic: Topic;
+  readonly chain: Chain;
+  readonly declared: Pick<Finding, 'label' | 'askedBy' | 'askedByKnown' | 'askedWhen'>;
+};
+
+/** What was not asked, and what would have asked it. */
+export function notAsked({ topic, chain, declared }: Asked): Said {
+  const label = text(declared.label);
+  const needed = declared.askedWhen === undefined ? undefined : stepNamed(chain, declared.askedWhen);
+  if (needed?.among?.join() === 'no') {
+    return message('does-not-ask', { when: needed.messages.label, label });
+  }
+  const by = declared.askedBy ?? declared.askedByKnown ?? [];
+  return message('nobody-told', { by: by.map((fact) => nounOr(topic.facts[fact], fact)), label });
+}
 
 function clause({ limit }: AskedLimit, step: Step, comes: boolean): Said {
   const { ends } = step;

@@ -32,6 +32,7 @@ type Shapes = {
   readonly count: { readonly list: string };
   readonly given: Named;
   readonly known: Named;
+  readonly may: One;
   readonly needs: One & Named;
   readonly lookup: { readonly table: string; readonly at: Node };
   readonly pick: { readonly table: string; readonly at: Node };

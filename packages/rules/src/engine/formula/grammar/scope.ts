@@ -10,6 +10,8 @@ export type Scope = {
   readonly known: (name: string) => boolean;
   /** Whether a part of a formula rests on nothing unknown. */
   readonly partKnown: (node: Node, value: Value) => boolean;
+  /** Whether a condition may hold by what the case tells, whatever an input is held at. */
+  readonly may: (node: Node) => boolean;
   readonly rows: (list: string) => number;
   readonly inRow: (list: string, row: number) => Scope;
   readonly table: (name: string) => readonly (readonly [number, number])[];

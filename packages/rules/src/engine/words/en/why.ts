@@ -32,6 +32,11 @@ const likewise: Readonly<Record<string, string>> = {
   if: 'To be made sure of as well',
 };
 
+const shares: Readonly<Record<string, string>> = {
+  limit: ' of it',
+  room: ' of the room above empty',
+};
+
 const than: Readonly<Record<string, string>> = {
   more: 'more than',
   less: 'less than',
@@ -97,15 +102,19 @@ export const why = {
   reasons: ({ of, source }: Sourced & { readonly of: readonly Sayable[] }, say: Say) =>
     `${capital(listed(of.map(say)))}${sourced(source, say)}.`,
 
+  'does-not-ask': ({ when, label }: Label & { readonly when: Sayable }, say: Say) =>
+    `${quoted(when, say)} does not hold; without that ${quoted(label, say)} is not asked.`,
   'nobody-told': ({ by, label }: Label & { readonly by: readonly Sayable[] }, say: Say) => {
     const untold = by.length === 0 ? 'what it takes' : listed(by.map(say), 'or');
     return `Nobody told ${untold}; without that ${quoted(label, say)} is not asked.`;
   },
 
+  /** A share of the whole limit, of the room above empty, or so many pounds. */
   'kept-free': (
-    { free, than: which }: { readonly free: Quantity; readonly than: string },
+    { free, than: which, of }: { readonly free: Quantity; readonly than: string; of: string },
     say: Say,
-  ) => `${than[which] ?? ''} the ${say(free)} of it that is kept free`,
+  ) => `${than[which] ?? ''} the ${say(free)}${shares[of] ?? ''} that is kept free`,
+  'no-room': () => 'on a limit that nothing is left of when empty',
 
   'ends-too-much': ({ by, bare }: Bare & { readonly by: Quantity }, say: Say) =>
     `${bare ? '' : 'is '}${say(by)} too much`,

@@ -1,0 +1,25 @@
+import { drawByDraw } from '../../value/lanes';
+import { settled } from '../../value/values';
+import { type Kind, none } from '../grammar/kind';
+import { truthful } from '../grammar/sorts';
+
+/**
+ * may(condition): whether it may hold. Settled by what the case tells, as `known` is; also while an
+ * input is held at one end. Not inside sum.
+ */
+export const may: Kind<'may'> = {
+  form: {
+    by: 'call',
+    names: ['may'],
+    read: (call) => {
+      call.wants(call.count === 1, 'may(condition)');
+      return { kind: 'may', of: call.node(0) };
+    },
+  },
+  sort: ({ of }, at) => truthful(at.of(of), 'may'),
+  reckon: ({ of }, scope) => settled(scope.may(of)),
+  parts: ({ of }) => [of],
+  mentions: none,
+  uses: ({ of }, at) => at.part(of),
+  draw: drawByDraw,
+};
