@@ -33,7 +33,8 @@ const forAxles = new Set([
   'hitch.restored',
 ]);
 
-const isRating = /Rating|Carried|Distributed|Above|Payload|gvwr|gcwr|gawr|Capacity|max[A-Z]/;
+const isRating =
+  /Rating|Carried|Distributed|Above|Payload|gvwr|gcwr|gawr|tireCapacity|max[A-Z]/;
 
 function draw(random: () => number, openness: Openness): PlainCase {
   const made: PlainCase = {};
@@ -70,12 +71,18 @@ function draw(random: () => number, openness: Openness): PlainCase {
     if (random() >= chance) continue;
     made[id] = random() < openness.unknown ? 'unknown' : oneOf(values, random, 1);
   }
+  // A pin stands over the rear axle, or a little ahead of it.
+  if (made['trailer.coupling'] === 'fifth-wheel' && made['vehicle.overhang'] !== undefined) {
+    made['vehicle.overhang'] = tidy(between(-12, 6), 0.5);
+    const dryTongue = made['trailer.dryTongueWeight'];
+    if (typeof dryTongue === 'number') made['trailer.dryTongueWeight'] = dryTongue * 1.5;
+  }
   for (const [id, [most, behind, ahead]] of Object.entries(lists)) {
-    if (random() < 0.3) continue;
-    const placed = whole || random() < 0.5;
+    if (random() < 0.2) continue;
+    const placed = whole ? 0.9 : random() < 0.5 ? 0.5 : 0;
     const row = (): PlainRow => {
       const weight = opened(tidy(between(10, most), 0.5), 10, most);
-      if (!placed) return { weight };
+      if (random() >= placed) return { weight };
       return { weight, ahead: opened(tidy(between(behind, ahead), 0.5), behind - 5, ahead) };
     };
     made[id] = Array.from({ length: Math.floor(random() * 4) }, row);
@@ -128,6 +135,14 @@ const waysOfReckoning = new Set([
   'trailer.dryTongueWeight',
   'trailer.propaneAhead',
   'trailer.freshWaterAhead',
+  'trailer.grayWaterAhead',
+  'trailer.blackWaterAhead',
+  'trailer.cargoCapacity',
+  'trailer.dryWeight',
+  'trailer.brakes',
+  'vehicle.maxUnbraked',
+  'hitch.restored',
+  'hitch.extension',
   'trip.altitude',
 ]);
 

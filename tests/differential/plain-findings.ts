@@ -1,8 +1,9 @@
-import { at, type Ends, plus, rounded, times } from './ends';
-import { andBoth, type Maybe, not, orEither, type State, surely } from './plain-case';
-import type { PlainLimits } from './plain-limits';
+import { at, type Ends, larger, minus, over, plus, rounded, smaller, times } from './ends';
+import { andBoth, type Maybe, never, orEither, perhaps, type State, surely } from './plain-case';
+import type { PlainRig } from './plain-limits';
+import { tankShare } from './plain-tongue';
 
-const never = surely(false);
+const none = at(0);
 
 /** At the edge is within it; numbers equal to a millionth are equal. */
 function above(a: Ends, b: Ends): Maybe {
@@ -10,92 +11,143 @@ function above(a: Ends, b: Ends): Maybe {
   return { yes: x.hi > y.lo, no: x.lo <= y.hi };
 }
 
-/** A stop that is only possible leaves the question open; a care that is possible is said. */
-function level(stop: Maybe, care: Maybe): State {
-  if (stop.yes) return stop.no ? 'unknown' : 'stop';
+type Found = { stop?: Maybe; unknown?: Maybe; if?: Maybe; care?: Maybe };
+
+/** A stop that is only possible leaves the question open; all else is said as soon as it may be. */
+function level({ stop = never, unknown = never, if: when = never, care = never }: Found): State {
+  if (stop.yes && !stop.no) return 'stop';
+  if (stop.yes || unknown.yes) return 'unknown';
+  if (when.yes) return 'if';
   return care.yes ? 'care' : 'ok';
 }
 
-/** What is said beside the limits. */
-export function plainFindings(all: PlainLimits): Record<string, State> {
-  const { load, tongueLimit, tongueKnown } = all;
-  const { f, trailer, tongue, share, inUse } = load;
-  const asked = (id: string, state: State): State => (f.given(id) ? state : 'not-asked');
+/** What is said beside the limits, in one world. */
+export function plainFindings(rig: PlainRig): Record<string, State> {
+  const { f, world, tow, vehicle, axles, mayPull, mayRest } = rig;
+  const { loaded, tongue, share } = tow;
+  const { pin, inUse } = world;
+  const asked = (when: boolean, found: Found): State => (when ? level(found) : 'not-asked');
+  const isYes = (id: string): Maybe => {
+    const told = f.word(id);
+    return told === 'unknown' ? perhaps : surely(told === 'yes');
+  };
+  const untold = (id: string): boolean => !f.known(id);
 
-  // A ball unless another coupling was named.
-  const coupling = f.word('trailer.coupling') ?? 'ball';
-  const pin: Maybe =
-    coupling === 'unknown' ? { yes: true, no: true } : surely(coupling === 'fifth-wheel');
-  const byCoupling = (onBall: number, onPin: number): Ends => ({
-    lo: pin.no ? onBall : onPin,
-    hi: pin.yes ? onPin : onBall,
-  });
+  // Under the usual band the trailer sways, over it the hitch carries too much; far under it must
+  // not be towed: 10–15 % and 7 % on a ball, 15–25 % and 10 % on a pin.
+  const band = pin ? { stop: 0.1, least: 0.15, most: 0.25 } : { stop: 0.07, least: 0.1, most: 0.15 };
+  const ofTongue = tow.tongueKnown;
 
-  // Under the usual band the trailer sways, over it the hitch carries too much: 10–15 % on a ball
-  // (government towing guidance), 15–25 % on a fifth-wheel.
-  const outside = orEither(
-    above(byCoupling(0.1, 0.15), share),
-    above(share, byCoupling(0.15, 0.25)),
-  );
+  // An estimated tongue may be heavier: 13 % on a ball, 20 % on a pin. Would that break what may
+  // rest there, or the label? A limit nobody knows cannot be said to break. Or water aboard that
+  // sits behind the axle might lift it.
+  const heavy = times(loaded, at(pin ? 0.2 : 0.13));
+  const breaksRest = mayRest.known ? above(heavy, mayRest.limit) : never;
+  const breaksLabel = vehicle.payloadKnown
+    ? above(plus(vehicle.aboard, heavy), vehicle.payload)
+    : never;
+  const lifted = over(minus(tongue, times(tow.allWater, at(tankShare))), loaded);
+  const tooLight = above(at(band.stop), lifted);
+  const estimate = surely(tow.estimate);
 
-  // An estimated tongue may be heavier: 13 % on a ball, 20 % on a pin (house choices). Would that
-  // break what the ball or the label allows? Ratings nobody knows cannot be said to break.
-  const heavy = times(trailer, byCoupling(0.13, 0.2));
-  const breaksTongue = tongueKnown ? above(heavy, tongueLimit) : never;
-  const breaksPayload = load.payloadKnown ? above(plus(load.aboard, heavy), load.payload) : never;
-  const tooHeavy = orEither(breaksTongue, breaksPayload);
+  // Electric brakes need a controller and a seven-way; surge brakes need neither.
+  const brakes = f.word('trailer.brakes');
+  const electric = brakes === 'unknown' ? perhaps : surely(brakes === 'electric');
+  const works = (id: string): Found => {
+    if (untold(id)) return { if: electric };
+    return f.word(id) === 'no' ? { stop: electric } : {};
+  };
 
-  // Electric brakes need a controller and a seven-way: without is a stop, not told is “make sure”.
-  const brakes = f.maybe('trailer.electricBrakes');
-  const fitted = (id: string): State =>
-    f.known(id) ? level(andBoth(brakes, not(f.maybe(id))), never) : level(never, brakes);
+  const packageNeeded = isYes('vehicle.towPackageNeeded');
+  const packageFound: Found = untold('vehicle.towPackage')
+    ? { if: packageNeeded }
+    : f.word('vehicle.towPackage') === 'no'
+      ? { stop: packageNeeded }
+      : {};
 
   // The ball must be the coupler's size; a pin has no ball.
-  const sizesKnown = f.known('hitch.ballSize') && f.known('trailer.couplerSize');
-  const ball = rounded(f.number('hitch.ballSize'));
-  const socket = rounded(f.number('trailer.couplerSize'));
-  const apart = ball.hi < socket.lo || socket.hi < ball.lo;
-  const same = ball.lo === ball.hi && socket.lo === socket.hi && ball.lo === socket.lo;
-  const differ: Maybe = { yes: !same, no: !apart };
+  const sizes = ['hitch.ballSize', 'trailer.couplerSize'] as const;
+  const [ball, socket] = sizes.map((id) => rounded(f.number(id)));
+  const apart = !ball || !socket || ball.hi < socket.lo || socket.hi < ball.lo;
+  const same = ball && socket && ball.lo === ball.hi && socket.lo === socket.hi && !apart;
+  const sizeFound: Found = sizes.every(f.known)
+    ? { stop: { yes: !same, no: !apart } }
+    : { if: surely(true) };
 
-  // Bars where the maker allows none; no bars where the maker wants them.
-  const allowed = f.given('vehicle.distributionAllowed')
-    ? f.maybe('vehicle.distributionAllowed')
-    : surely(true);
-  const needBars = f.known('vehicle.distributionRequiredAbove')
-    ? level(
-        andBoth(not(inUse), above(trailer, f.number('vehicle.distributionRequiredAbove'))),
-        never,
-      )
-    : level(never, not(inUse));
+  const allowed = f.word('vehicle.distributionAllowed');
+  const permission: Found = untold('vehicle.distributionAllowed')
+    ? { if: surely(true) }
+    : { stop: surely(allowed === 'no') };
 
-  // The rating may hang on the tow package: not told whether it is fitted leaves that open.
-  const lacking = andBoth(f.maybe('vehicle.towPackageNeeded'), not(f.maybe('vehicle.towPackage')));
+  const wanted = 'vehicle.distributionRequiredAbove';
+  const needsBars = above(loaded, f.number(wanted));
+  const barsWanted: Found = inUse
+    ? {}
+    : untold(wanted)
+      ? { care: surely(true) }
+      : world.barsMayBe
+        ? { unknown: needsBars }
+        : { stop: needsBars };
 
-  // Without brakes: over 1,000 lb by custom, over 3,000 lb after 49 CFR 393.42.
-  const unbraked = level(
-    andBoth(not(brakes), above(trailer, at(3000))),
-    andBoth(not(brakes), above(trailer, at(1000))),
-  );
+  // Without brakes: 3,000 lb after 49 CFR 393.42, 1,500 lb while the manual's own limit is not
+  // known, 1,000 lb by custom.
+  const bare: Found =
+    brakes === 'none'
+      ? {
+          stop: above(loaded, at(3000)),
+          unknown: untold('vehicle.maxUnbraked') ? above(loaded, at(1500)) : never,
+          care: above(loaded, at(1000)),
+        }
+      : {};
+  const brakeless = smaller(at(1000), f.number('vehicle.maxUnbraked', at(1000)));
+
+  const gcwrSilent = !f.given('vehicle.gcwr');
+  const twoPeople = minus(vehicle.aboard, at(300));
+  const altitude = f.number('trip.altitude', none);
+  const forced = ['turbocharged', 'electric'].includes(f.word('vehicle.engine') ?? '');
+  const thin = times(larger(altitude, none), at(0.02 / 1000));
+  const derated = times(mayPull.limit, minus(at(1), thin));
 
   return {
-    'tongue-share': level(never, outside),
-    'tongue-estimate': level(never, andBoth(surely(load.estimate), tooHeavy)),
-    'tongue-negative': level(above(at(0), tongue), never),
-    'ball-size': sizesKnown ? level(andBoth(not(pin), differ), never) : 'not-asked',
-    'tow-package': asked('vehicle.towPackageNeeded', level(lacking, never)),
-    'brake-controller': asked('trailer.electricBrakes', fitted('vehicle.brakeController')),
-    'seven-way': asked('trailer.electricBrakes', fitted('vehicle.sevenWay')),
-    'distribution-allowed': asked(
-      'hitch.distribution',
-      level(andBoth(f.maybe('hitch.distribution'), not(allowed)), never),
-    ),
-    'distribution-required': asked('vehicle.distributionRequiredAbove', needBars),
-    unbraked: asked('trailer.electricBrakes', unbraked),
+    'tongue-share': asked(ofTongue, {
+      stop: above(at(band.stop), share),
+      care: orEither(above(at(band.least), share), above(share, at(band.most))),
+    }),
+    'tongue-estimate': asked(ofTongue, {
+      care: andBoth(estimate, orEither(orEither(breaksRest, breaksLabel), tooLight)),
+    }),
+    'tongue-negative': asked(ofTongue, { stop: above(none, tongue) }),
+    'tow-package': asked(packageNeeded.yes, packageFound),
+    'brake-controller': asked(brakes !== undefined, works('vehicle.brakeController')),
+    'seven-way': asked(brakes !== undefined, works('vehicle.sevenWay')),
+    'ball-size': asked(!pin && sizes.every(f.given), sizeFound),
+    'distribution-allowed': asked(!pin && f.word('hitch.distribution') === 'yes', permission),
+    'distribution-required': asked(!pin && f.given(wanted), barsWanted),
+    unbraked: asked(f.known('trailer.brakes'), bare),
+    'brakes-untold': asked(untold('trailer.brakes'), { if: above(loaded, brakeless) }),
+    'load-untold': level({
+      if: surely(
+        !f.given('load.occupants') || (!f.given('trailer.cargo') && !f.given('trailer.options')),
+      ),
+    }),
+    'gross-over-rating': asked(mayPull.known && f.known('trailer.gvwr'), {
+      care: above(f.number('trailer.gvwr'), mayPull.limit),
+    }),
+    'rating-assumes': asked(gcwrSilent && mayPull.known, {
+      care: andBoth(above(twoPeople, none), above(loaded, minus(mayPull.limit, twoPeople))),
+    }),
+    'altitude-unasked': asked(gcwrSilent && mayPull.known, {
+      care: andBoth(
+        surely(f.known('trip.altitude') && !forced),
+        andBoth(above(altitude, none), above(loaded, derated)),
+      ),
+    }),
+    'rear-axle-slack': asked(f.known('vehicle.gawrRear'), {
+      care: andBoth(surely(inUse), above(axles.rearWithoutBars, f.number('vehicle.gawrRear'))),
+    }),
     // Steeper than the launch grade of the rated tow test (from memory).
-    grade: asked(
-      'trip.steepestGrade',
-      level(never, above(f.number('trip.steepestGrade'), at(0.12))),
-    ),
+    grade: asked(f.given('trip.steepestGrade'), {
+      care: above(f.number('trip.steepestGrade'), at(0.12)),
+    }),
   };
 }

@@ -1,17 +1,5 @@
-import {
-  at,
-  closed,
-  type Ends,
-  larger,
-  minus,
-  over,
-  plus,
-  rounded,
-  smaller,
-  span,
-  times,
-} from './ends';
-import type { PlainLimits } from './plain-limits';
+import { at, closed, type Ends, larger, minus, over, plus, rounded, smaller, times } from './ends';
+import type { PlainRig } from './plain-limits';
 
 const none = at(0);
 
@@ -26,59 +14,66 @@ const ofVehicleAndHitch = [
   'combined',
   'receiver',
   'receiver-tongue',
+  'extension',
+  'pin',
   'ball-mount',
+  'ball-mount-tongue',
   'ball',
+  'unbraked-rating',
   'vehicle-tires-front',
   'vehicle-tires-rear',
 ];
 const ofAxles = ['front-axle', 'rear-axle', 'vehicle-tires-front', 'vehicle-tires-rear'];
+const onTheTongue = ['tongue', 'receiver-tongue', 'extension', 'pin', 'ball-mount-tongue'];
 const ofCurb = ['vehicle-gross', 'combined'];
+
+export type Largest = Ends | 'unknown' | 'none';
 
 /**
  * The heaviest loaded trailer that no limit of vehicle and hitch forbids, its tongue at the present
- * share but not under a tenth. Each limit is solved for the weight at which it is just reached:
- * what it allows, less what stands on it without a trailer, over what each trailer pound adds.
+ * share but not under the least usual one. Each limit is solved for the weight at which it is just
+ * reached: what it allows, less what stands on it without a trailer, over what each pound adds.
  */
-export function plainLargest({ limits, load, rearTires }: PlainLimits): Ends | null {
-  const { f, inUse } = load;
+export function plainLargest(rig: PlainRig): Largest {
+  const { f, world, tow, vehicle, axles, limits, tiresOn } = rig;
   const asked = ofVehicleAndHitch.filter((id) => limits[id]?.asked);
-  if (asked.some((id) => !limits[id]?.rated)) return null;
-  if (![load.trailer, load.tongue, load.share, load.aboard].every(closed)) return null;
-  const onAxles = load.axlesReckoned && (!inUse.yes || load.settingKnown);
-  if (asked.some((id) => ofAxles.includes(id)) && !onAxles) return null;
-  if (asked.some((id) => ofCurb.includes(id)) && !load.curbKnown) return null;
-  const capped = f.given('vehicle.distributionRequiredAbove') && inUse.no;
-  if (capped && !f.known('vehicle.distributionRequiredAbove')) return null;
-
-  const share = larger(load.share, at(0.1));
-  const lever = over(load.overhang, load.wheelbase);
-  const b = times(load.overhang, at(1 / 12));
-  // Of each pound on the ball, bars take this much off the rear axle, where they are hooked up.
-  const lifted = (part: Ends): Ends => {
-    if (!inUse.yes) return none;
-    const taken = times(load.restored, part);
-    return inUse.no ? span(none, taken) : taken;
+  const isOpen = (id: string): boolean => {
+    const row = limits[id];
+    if (!row || row.unread || !closed(row.limit)) return true;
+    const base = ofCurb.includes(id) && !vehicle.curbKnown;
+    const bars = world.inUse && !axles.barsKnown;
+    return base || (ofAxles.includes(id) && (!axles.reckoned || bars));
   };
-  const toFront = lifted(lever);
-  const toTrailer = lifted(over(b, plus(load.far, b)));
-  const rearPerPound = times(share, minus(plus(at(1), lever), plus(toFront, toTrailer)));
-  const frontPerPound = times(share, minus(toFront, lever));
+  if (asked.some(isOpen) || !rig.mayPull.known) return 'unknown';
+  if (![tow.loaded, tow.tongue, tow.share, vehicle.aboard].every(closed)) return 'unknown';
+  const wanted = 'vehicle.distributionRequiredAbove';
+  const capped = f.given(wanted) && !world.inUse && !world.pin;
+  if (capped && !f.known(wanted)) return 'unknown';
+  const lacking =
+    f.word('vehicle.towPackageNeeded') === 'yes' && f.word('vehicle.towPackage') === 'no';
+  if (lacking) return 'none';
+
+  const share = larger(tow.share, at(world.pin ? 0.15 : 0.1));
+  // Of each pound on the ball, bars put r·b/w back on the front axle and r·b/(L + b) on the
+  // trailer's, and take both off the rear.
+  const toFront = world.inUse ? times(axles.restored, axles.lever) : none;
+  const toTrailer = world.inUse ? axles.liftShare : none;
+  const onRear = times(share, minus(plus(at(1), axles.lever), plus(toFront, toTrailer)));
+  const onFront = times(share, minus(toFront, axles.lever));
 
   const reached = (id: string, limit: Ends): Ends => {
+    if (onTheTongue.includes(id)) return over(limit, share);
     switch (id) {
-      case 'tongue':
-      case 'receiver-tongue':
-        return over(limit, share);
       case 'payload':
-        return over(minus(limit, load.aboard), share);
+        return over(minus(limit, vehicle.aboard), share);
       case 'vehicle-gross':
-        return over(minus(minus(limit, load.curb), load.aboard), share);
+        return over(minus(minus(limit, vehicle.curb), vehicle.aboard), share);
       case 'combined':
-        return minus(minus(limit, load.curb), load.aboard);
+        return minus(minus(limit, vehicle.curb), vehicle.aboard);
       case 'rear-axle':
-        return over(minus(limit, load.rearAlone), rearPerPound);
+        return over(minus(limit, axles.rearAlone), onRear);
       case 'vehicle-tires-rear':
-        return over(minus(times(limit, rearTires), load.rearAlone), rearPerPound);
+        return over(minus(times(limit, tiresOn.rear), axles.rearAlone), onRear);
       case 'front-axle':
       case 'vehicle-tires-front':
         return at(Infinity);
@@ -90,26 +85,26 @@ export function plainLargest({ limits, load, rearTires }: PlainLimits): Ends | n
     .map((id) => reached(id, limits[id]?.limit ?? none))
     .reduce(smaller, at(Infinity));
   // Above the weight from which the maker wants bars, none without them.
-  if (capped) {
-    const cap = f.number('vehicle.distributionRequiredAbove');
-    best = smaller(best, inUse.yes ? { lo: cap.lo, hi: Infinity } : cap);
-  }
+  if (capped) best = smaller(best, f.number(wanted));
 
-  // A tongue only ever lightens the front axle: too heavy in front at the heaviest trailer that
-  // the rest allows is too heavy with any lighter one.
-  let lo = best.lo;
-  const front = plus(load.frontAlone, times(best, frontPerPound));
+  // A tongue behind the rear axle only ever lightens the front one: too heavy in front at the
+  // heaviest trailer that the rest allows is too heavy with any lighter one. A pin ahead of the
+  // rear axle loads the front as it loads the rear.
   for (const [id, tires] of [
     ['front-axle', at(1)],
-    ['vehicle-tires-front', at(2)],
+    ['vehicle-tires-front', tiresOn.front],
   ] as const) {
-    const limit = limits[id];
-    if (!limit?.asked) continue;
-    const allowed = rounded(limit.limit);
-    const carried = rounded(over(front, tires));
-    if (carried.lo > allowed.hi) return null;
-    if (carried.hi > allowed.lo) lo = 0;
+    const row = limits[id];
+    if (!row?.asked) continue;
+    const allowed = times(row.limit, tires);
+    if (onFront.lo > 0) {
+      best = smaller(best, over(minus(allowed, axles.frontAlone), onFront));
+      continue;
+    }
+    const front = rounded(plus(axles.frontAlone, times(best, onFront)));
+    if (front.lo > rounded(allowed).hi) return 'none';
+    if (front.hi > rounded(allowed).lo) best = { lo: 0, hi: best.hi };
   }
-  if (rounded(best).hi <= 0) return null;
-  return rounded({ lo: Math.max(0, lo), hi: best.hi });
+  if (rounded(best).hi <= 0) return 'none';
+  return rounded({ lo: Math.max(0, best.lo), hi: best.hi });
 }

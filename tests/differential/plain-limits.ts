@@ -1,156 +1,291 @@
-import { at, type Ends, larger, minus, over, plus, rounded, smaller, span, times } from './ends';
-import type { Maybe, PlainCase, State } from './plain-case';
-import { loads } from './plain-loads';
+import { at, type Ends, larger, minus, over, plus, rounded, smaller, times } from './ends';
+import { type PlainAxles, type PlainVehicle, plainAxles, plainVehicle } from './plain-axles';
+import type { PlainCase, Reader, State } from './plain-case';
+import { reader } from './plain-case';
+import { type PlainTongue, plainTongue } from './plain-tongue';
+import type { World } from './plain-worlds';
 
 export type PlainLimit = {
   used: Ends;
   limit: Ends;
   asked: boolean;
-  /** Whether it rests on ratings that are all known. */
-  rated: boolean;
+  /** A mentioned rating of it is unknown. */
+  unread: boolean;
   /** What stands on it unloaded and cannot be taken off. */
   empty: Ends;
-  margin: number;
+  /** Kept free below it: a share of the room above empty, and no less than so many pounds. */
+  margin?: { share: number; least: number };
+  /** The limit it would have with bars, where they may be put on and that rating is known. */
+  relief?: Ends;
 };
 
 const none = at(0);
-// House choices: a tenth to spare on the tow rating, a twentieth on other weights.
-const margins = { tow: 0.1, other: 0.05, area: 0 };
+const upFrom = (a: Ends): Ends => ({ lo: a.lo, hi: Infinity });
 
-const either = (when: Maybe, yes: Ends, no: Ends): Ends =>
-  !when.no ? yes : !when.yes ? no : span(yes, no);
+// House choices: a tenth to spare on the tow rating and on the trailer's tires, a twentieth on
+// other weights, and 50 lb at the least where people load by hand.
+const ofTowRating = { share: 0.1, least: 0 };
+const ofWeights = { share: 0.05, least: 0 };
+const byHand = { share: 0.05, least: 50 };
+const ofTrailerTires = { share: 0.1, least: 0 };
 
-/** Over it for certain, over it perhaps, nearer to it than the margin allows, or within. */
-export function stateOf({ used, limit, asked, margin }: PlainLimit): State {
+/**
+ * Over it for certain, over it perhaps, nearer to it than the margin, or within. Where nothing is
+ * left between empty and limit, what is kept is kept narrowly.
+ */
+export function stateOf({ used, limit, asked, margin, empty, relief }: PlainLimit): State {
   if (!asked) return 'not-asked';
   const [u, l] = [rounded(used), rounded(limit)];
-  const careFrom = rounded(times(limit, at(1 - margin)));
-  if (u.lo > l.hi) return 'stop';
+  if (u.lo > l.hi) return relief && u.lo <= rounded(relief).hi ? 'unknown' : 'stop';
   if (u.hi > l.lo) return 'unknown';
+  if (!margin) return 'ok';
+  if (rounded(minus(limit, empty)).lo <= 0) return 'care';
+  const { share, least } = margin;
+  const byShare = plus(times(limit, at(1 - share)), times(empty, at(share)));
+  const careFrom = rounded(smaller(byShare, minus(limit, at(least))));
   return u.hi > careFrom.lo ? 'care' : 'ok';
 }
 
-/** All limits, in the order in which the first of two equals binds. */
-export function plainLimits(c: PlainCase) {
-  const load = loads(c);
-  const { f, trailer, tongue, inUse } = load;
-  const rating = (id: string): Ends => f.number(id);
-  const simple = (id: string, used: Ends, empty = none): PlainLimit => ({
-    used,
-    limit: rating(id),
-    asked: f.given(id),
-    rated: f.known(id),
-    empty,
-    margin: margins.other,
-  });
-
-  /** A rating with bars, and the smaller of it and another one without them. */
-  const withAndWithout = (used: Ends, full: string, bare: string): PlainLimit => {
-    const fullCounts = inUse.yes || f.given(full) || !f.given(bare);
-    const bareCounts = inUse.no && f.given(bare);
-    const without = !f.given(bare)
-      ? rating(full)
-      : f.given(full)
-        ? smaller(rating(full), rating(bare))
-        : rating(bare);
+/** A rating for use with bars, and the smaller of it and another one without them. */
+function withAndWithout(f: Reader, world: World, full: string, bare: string) {
+  const bareTold = f.given(bare);
+  if (world.inUse) {
+    const onlyBare = !f.given(full) && f.known(bare);
     return {
-      ...simple(full, used),
-      limit: either(inUse, rating(full), without),
-      asked: f.given(full) || f.given(bare),
-      rated: (!fullCounts || f.known(full)) && (!bareCounts || f.known(bare)),
+      limit: onlyBare ? upFrom(f.number(bare)) : f.number(full),
+      unread: f.given(full) && !f.known(full),
     };
+  }
+  const ratings = [full, bare].filter(f.given);
+  const limit = ratings.map((id) => f.number(id)).reduce(smaller, { lo: Infinity, hi: Infinity });
+  return {
+    limit,
+    unread: ratings.some((id) => !f.known(id)),
+    ...(bareTold && world.barsMayBe && f.known(full) && { relief: f.number(full) }),
   };
+}
 
-  // The tow rating: what it may pull at all, and without bars what it may carry on the ball. It is
-  // always asked, so that a silent one is an unknown one.
-  const bareTow = f.given('vehicle.maxTrailerCarried')
-    ? smaller(rating('vehicle.maxTrailerWeight'), rating('vehicle.maxTrailerCarried'))
-    : rating('vehicle.maxTrailerWeight');
-  const bareTowKnown = !inUse.no || f.orSilent('vehicle.maxTrailerCarried');
+/** What it may pull. A rating that nobody told may be anything, up to what it carries bare. */
+function towRating(f: Reader, world: World) {
+  const most = 'vehicle.maxTrailerWeight';
+  const carried = 'vehicle.maxTrailerCarried';
+  if (world.pin) {
+    const id = f.given('vehicle.maxFifthWheel') ? 'vehicle.maxFifthWheel' : most;
+    return { limit: f.number(id), unread: f.given(id) && !f.known(id), known: f.known(id) };
+  }
+  const carriedCounts = f.given(carried) && !world.inUse;
+  const counting = carriedCounts ? [most, carried] : [most];
+  return {
+    limit: counting.map((id) => f.number(id)).reduce(smaller),
+    unread: counting.some((id) => f.given(id) && !f.known(id)),
+    known: counting.every(f.known),
+    ...(carriedCounts && world.barsMayBe && f.known(most) && { relief: f.number(most) }),
+  };
+}
 
-  // On the ball: the maker's number with bars where one is known and they are hooked up.
-  const distributed = f.known('vehicle.maxTongueDistributed');
-  const tongueLimit = either(
-    inUse,
-    rating(distributed ? 'vehicle.maxTongueDistributed' : 'vehicle.maxTongueCarried'),
-    rating('vehicle.maxTongueCarried'),
-  );
-  const tongueKnown = (distributed && !inUse.no) || f.known('vehicle.maxTongueCarried');
+function tongueRating(f: Reader, world: World) {
+  const carried = 'vehicle.maxTongueCarried';
+  const distributed = 'vehicle.maxTongueDistributed';
+  const isUnread = (id: string) => f.given(id) && !f.known(id);
+  if (world.inUse && f.known(distributed)) {
+    return { limit: f.number(distributed), unread: false, known: true };
+  }
+  if (world.inUse && f.given(distributed)) {
+    return { limit: upFrom(f.number(carried)), unread: true, known: false };
+  }
+  return {
+    limit: f.number(carried),
+    unread: isUnread(carried),
+    known: f.known(carried),
+    ...(world.barsMayBe && f.known(distributed) && { relief: f.number(distributed) }),
+  };
+}
 
-  // 2 % less for each 1,000 ft (common practice), unless the engine is known to breathe otherwise.
+export type PlainRig = {
+  f: Reader;
+  world: World;
+  tow: PlainTongue;
+  vehicle: PlainVehicle;
+  axles: PlainAxles;
+  payloadUsed: Ends;
+  vehicleGross: Ends;
+  combined: Ends;
+  /** What it may pull, and whether all of that is known. */
+  mayPull: { limit: Ends; known: boolean };
+  /** What may rest on ball or pin, and whether all of that is known. */
+  mayRest: { limit: Ends; known: boolean };
+  /** How many tires carry the axle. */
+  tiresOn: { front: Ends; rear: Ends; trailer: Ends };
+  limits: Record<string, PlainLimit>;
+};
+
+/** All limits in one world, in the order in which the first of two equals binds. */
+export function plainLimits(c: PlainCase, world: World): PlainRig {
+  const f = reader(c);
+  const tow = plainTongue(f);
+  const vehicle = plainVehicle(f);
+  const axles = plainAxles(f, tow, vehicle, world);
+  const { loaded, tongue, unloaded } = tow;
+  const isUnread = (id: string) => f.given(id) && !f.known(id);
+  const simple = (id: string, used: Ends, asked = f.given(id)): PlainLimit => ({
+    used,
+    limit: f.number(id),
+    asked,
+    unread: isUnread(id),
+    empty: none,
+    margin: ofWeights,
+  });
+  const onBall = (id: string, used: Ends): PlainLimit =>
+    simple(id, used, f.given(id) && !world.pin);
+
+  // The tongue presses on the vehicle whole, with or without bars; in the combination it is part
+  // of the trailer, and counted once.
+  const payloadUsed = plus(vehicle.aboard, tongue);
+  const vehicleGross = plus(vehicle.curb, payloadUsed);
+  const combined = plus(vehicle.curb, vehicle.aboard, loaded);
+
+  // Thin air takes 2 % for each 1,000 ft from an engine that is not known to be forced.
   const forced = ['turbocharged', 'electric'].includes(f.word('vehicle.engine') ?? '');
-  const height = f.known('trip.altitude') && !forced ? f.number('trip.altitude') : none;
-  const thinAir = minus(at(1), times(larger(none, height), at(0.02 / 1000)));
-  const combinedLimit = times(rating('vehicle.gcwr'), thinAir);
+  const thousands = times(larger(f.number('trip.altitude', none), none), at(1 / 1000));
+  const left = minus(at(1), times(thousands, at(0.02)));
+  const derates = f.known('trip.altitude') && !forced;
+  const gcwr = f.number('vehicle.gcwr');
 
-  const dual = f.word('vehicle.dualRearWheels');
-  const rearTires = dual === 'yes' ? at(4) : dual === 'unknown' ? { lo: 2, hi: 4 } : at(2);
-  const axles = f.number('trailer.axles');
-  const dry = rating('trailer.dryWeight');
+  const mayPull = towRating(f, world);
+  const onTongue = tongueRating(f, world);
+  const receiver = withAndWithout(f, world, 'hitch.receiverRating', 'hitch.receiverCarried');
+  const receiverTongue = withAndWithout(
+    f,
+    world,
+    'hitch.receiverTongueRating',
+    'hitch.receiverTongueCarried',
+  );
+  const eitherGiven = (...ids: string[]) => ids.some(f.given) && !world.pin;
+
+  const pins = ['vehicle.maxPin', 'hitch.pinRating'].filter(f.given);
+  const onPin = pins.map((id) => f.number(id)).reduce(smaller, { lo: 0, hi: Infinity });
+  const pinKnown = pins.length > 0 && pins.every(f.known);
+  const extended = f.known('hitch.extension') && f.number('hitch.extension').hi > 0;
+
+  // A passenger tire carries less than is written on it under anything but a passenger car.
+  const tires = (id: string, axle: Ends, count: Ends, empty: Ends, divided: number): PlainLimit => ({
+    ...simple(id, over(axle, count)),
+    limit: over(f.number(id), at(divided)),
+    empty: over(empty, count),
+  });
+  const axleCount = f.number('trailer.axles');
+  const tiresOn = { front: at(2), rear: at(world.rearTires), trailer: times(axleCount, at(2)) };
 
   const limits: Record<string, PlainLimit> = {
     'trailer-weight': {
-      ...simple('vehicle.maxTrailerWeight', trailer),
-      limit: either(inUse, rating('vehicle.maxTrailerWeight'), bareTow),
-      asked: true,
-      rated: f.known('vehicle.maxTrailerWeight') && bareTowKnown,
-      margin: margins.tow,
+      ...simple('vehicle.maxTrailerWeight', loaded, true),
+      ...mayPull,
+      margin: ofTowRating,
     },
-    tongue: {
-      ...simple('vehicle.maxTongueCarried', tongue),
-      limit: tongueLimit,
-      asked: true,
-      rated: tongueKnown,
-    },
+    tongue: { ...simple('vehicle.maxTongueCarried', tongue, !world.pin), ...onTongue },
     payload: {
-      ...simple('vehicle.placardPayload', load.payloadUsed),
-      limit: load.payload,
-      asked: true,
-      rated: load.payloadKnown,
+      ...simple('vehicle.placardPayload', payloadUsed, true),
+      limit: vehicle.payload,
+      margin: byHand,
     },
-    'vehicle-gross': simple('vehicle.gvwr', load.vehicleGross, load.curb),
-    'front-axle': simple('vehicle.gawrFront', load.front, load.emptyFront),
-    'rear-axle': simple('vehicle.gawrRear', load.rear, load.emptyRear),
+    'vehicle-gross': {
+      ...simple('vehicle.gvwr', vehicleGross),
+      empty: vehicle.curb,
+      margin: byHand,
+    },
+    'front-axle': {
+      ...simple('vehicle.gawrFront', axles.front),
+      empty: vehicle.emptyFront,
+      margin: byHand,
+    },
+    'rear-axle': {
+      ...simple('vehicle.gawrRear', axles.rear),
+      empty: vehicle.emptyRear,
+      margin: byHand,
+    },
     combined: {
-      ...simple('vehicle.gcwr', load.combined, plus(load.curb, dry)),
-      limit: combinedLimit,
+      ...simple('vehicle.gcwr', combined),
+      limit: derates ? times(gcwr, left) : gcwr,
+      empty: plus(vehicle.curb, unloaded),
+      margin: byHand,
     },
-    receiver: withAndWithout(trailer, 'hitch.receiverRating', 'hitch.receiverCarried'),
-    'receiver-tongue': withAndWithout(
+    receiver: {
+      ...simple('', loaded, eitherGiven('hitch.receiverRating', 'hitch.receiverCarried')),
+      ...receiver,
+    },
+    'receiver-tongue': {
+      ...simple('', tongue, eitherGiven('hitch.receiverTongueRating', 'hitch.receiverTongueCarried')),
+      ...receiverTongue,
+    },
+    extension: simple(
+      'hitch.extensionRating',
       tongue,
-      'hitch.receiverTongueRating',
-      'hitch.receiverTongueCarried',
+      !world.pin && (extended || f.given('hitch.extensionRating')),
     ),
-    'ball-mount': simple('hitch.mountRating', trailer),
-    ball: simple('hitch.ballRating', trailer),
-    coupler: simple('trailer.couplerRating', trailer),
-    'trailer-gross': { ...simple('trailer.gvwr', trailer, dry), asked: true },
-    'trailer-axles': {
-      ...simple('trailer.gawr', load.axleTrailer),
-      limit: times(axles, rating('trailer.gawr')),
-      rated: f.known('trailer.gawr') && f.known('trailer.axles'),
+    pin: {
+      ...simple('', tongue, world.pin && pins.length > 0),
+      limit: onPin,
+      unread: pins.some((id) => !f.known(id)),
     },
-    'vehicle-tires-front': simple(
+    'ball-mount': onBall('hitch.mountRating', loaded),
+    'ball-mount-tongue': onBall('hitch.mountTongueRating', tongue),
+    ball: onBall('hitch.ballRating', loaded),
+    coupler: onBall('trailer.couplerRating', loaded),
+    'coupler-tongue': onBall('trailer.couplerTongueRating', tongue),
+    'unbraked-rating': simple(
+      'vehicle.maxUnbraked',
+      loaded,
+      f.given('vehicle.maxUnbraked') && f.word('trailer.brakes') === 'none',
+    ),
+    'trailer-gross': {
+      ...simple('trailer.gvwr', loaded, true),
+      empty: unloaded,
+      margin: byHand,
+    },
+    'trailer-axles': {
+      ...simple('trailer.gawr', axles.trailer),
+      limit: times(axleCount, f.number('trailer.gawr')),
+      margin: byHand,
+    },
+    'vehicle-tires-front': tires(
       'vehicle.tireCapacityFront',
-      over(load.front, at(2)),
-      over(load.emptyFront, at(2)),
+      axles.front,
+      tiresOn.front,
+      vehicle.emptyFront,
+      world.vehicleTires,
     ),
-    'vehicle-tires-rear': simple(
+    'vehicle-tires-rear': tires(
       'vehicle.tireCapacityRear',
-      over(load.rear, rearTires),
-      over(load.emptyRear, rearTires),
+      axles.rear,
+      tiresOn.rear,
+      vehicle.emptyRear,
+      world.vehicleTires,
     ),
-    // The heavier side of a trailer carries a twentieth more (a house choice).
-    'trailer-tires': simple(
-      'trailer.tireCapacity',
-      times(over(load.axleTrailer, times(at(2), axles)), at(1.05)),
-    ),
+    'trailer-tires': {
+      ...tires('trailer.tireCapacity', axles.trailer, tiresOn.trailer, none, world.trailerTires),
+      margin: ofTrailerTires,
+    },
     'frontal-area': {
-      ...simple('vehicle.maxFrontalArea', rating('trailer.frontalArea')),
-      margin: margins.area,
+      used: f.number('trailer.frontalArea'),
+      limit: f.number('vehicle.maxFrontalArea'),
+      asked: f.given('vehicle.maxFrontalArea'),
+      unread: isUnread('vehicle.maxFrontalArea'),
+      empty: none,
     },
   };
-  return { limits, load, tongueLimit, tongueKnown, rearTires };
+  const mayRest = world.pin ? { limit: onPin, known: pinKnown } : onTongue;
+  return {
+    f,
+    world,
+    tow,
+    vehicle,
+    axles,
+    payloadUsed,
+    vehicleGross,
+    combined,
+    mayPull,
+    mayRest,
+    tiresOn,
+    limits,
+  };
 }
-
-export type PlainLimits = ReturnType<typeof plainLimits>;

@@ -1,67 +1,94 @@
-import { at, type Ends, over, plus, span, times, zeroUp } from './ends';
-import { andBoth, type Maybe, type reader, surely } from './plain-case';
+import { at, type Ends, larger, minus, over, plus, span, times, zeroUp } from './ends';
+import type { PlainRow, Reader } from './plain-case';
 
 const none = at(0);
 const sum = (all: Ends[]): Ends => all.reduce((a, b) => plus(a, b), none);
 
-/** The trailer on the road, what it puts on the ball, and whether bars are hooked up. */
-export function plainTongue(f: ReturnType<typeof reader>) {
-  // The trailer: dry, options, cargo, water at 8.34 lb to the gallon (published), gas.
+/** House choices of where something rides that nobody placed, as a share of its weight. */
+const unplaced: Ends = { lo: -0.15, hi: 0.5 };
+export const tankShare = 0.35;
+/** By custom propane stands on the A-frame. */
+const aFrame = at(0.8);
+const addOn = at(1.1);
+
+const tanks = ['trailer.freshWater', 'trailer.grayWater', 'trailer.blackWater'];
+
+/** What the trailer weighs on the road, and what it puts on the ball or the pin. */
+export function plainTongue(f: Reader) {
   const rows = [...f.rows('trailer.options'), ...f.rows('trailer.cargo')];
+  const weigh = (list: string): Ends => sum(f.rows(list).map((row) => f.cell(row.weight)));
   const water = (tank: string): Ends => times(f.number(tank, none), at(8.34));
-  const fresh = water('trailer.freshWater');
-  const waste = plus(water('trailer.grayWater'), water('trailer.blackWater'));
+  const allWater = sum(tanks.map(water));
   const propane = f.number('trailer.propane', none);
-  const packed = sum(rows.map((row) => f.cell(row.weight)));
-  const trailer = plus(f.number('trailer.dryWeight'), packed, fresh, waste, propane);
 
-  // Weight distribution is in use when it is fitted and the maker allows it or nobody said.
-  const allowed: Maybe = f.given('vehicle.distributionAllowed')
-    ? f.maybe('vehicle.distributionAllowed')
-    : surely(true);
-  const fitted: Maybe = f.given('hitch.distribution')
-    ? f.maybe('hitch.distribution')
-    : surely(false);
+  // Unloaded: the brochure's dry weight with its options, or what the label on that very trailer
+  // leaves below its own rating, whichever is more.
+  const byBrochure = plus(f.number('trailer.dryWeight'), weigh('trailer.options'));
+  const byLabel = minus(f.number('trailer.gvwr'), f.number('trailer.cargoCapacity'));
+  const labelKnown = f.known('trailer.gvwr') && f.known('trailer.cargoCapacity');
+  const ways = [
+    ...(f.known('trailer.dryWeight') ? [byBrochure] : []),
+    ...(labelKnown ? [byLabel] : []),
+  ];
+  const unloaded = ways.length === 0 ? zeroUp : ways.reduce(larger);
+  const loaded = plus(unloaded, weigh('trailer.cargo'), allWater, propane);
 
-  // The tongue: measured; or by moments about the trailer's axle; or the dry tongue and a tenth
-  // (common practice). With nothing to go by it is anything from zero up.
+  const measured = f.known('trailer.measuredTongueWeight');
+  const dryKnown = f.known('trailer.dryTongueWeight');
   const dry = f.number('trailer.dryTongueWeight');
   const far = f.number('trailer.ballToAxle');
-  const dryKnown = f.known('trailer.dryTongueWeight');
+
+  const mayBeAboard = (weight: string): boolean => f.number(weight, none).hi > 0;
+  const isPlaced = (weight: string): boolean => mayBeAboard(weight) && f.known(`${weight}Ahead`);
+  const somethingPlaced =
+    rows.some((row) => f.place(row) !== undefined) ||
+    [...tanks, 'trailer.propane'].some(isPlaced);
   const byMoments =
-    dryKnown && f.known('trailer.ballToAxle') && rows.length > 0 && rows.every(f.isPlaced);
-  const measured = f.known('trailer.measuredTongueWeight');
+    !measured && dryKnown && f.known('trailer.ballToAxle') && somethingPlaced;
+  const byTenth = !measured && !byMoments && dryKnown;
+
+  /** The part of a weight that stands on the ball, at a distance ahead of the axle. */
+  const lever = (ahead: Ends): Ends => span(over(ahead, at(far.lo)), over(ahead, at(far.hi)));
+  const ofRow = (row: PlainRow): Ends => {
+    const ahead = f.place(row);
+    return times(f.cell(row.weight), ahead ? lever(ahead) : unplaced);
+  };
+  const placedOr = (weight: string, of: Ends, otherwise: Ends): Ends => {
+    const ahead = `${weight}Ahead`;
+    return times(of, f.known(ahead) ? lever(f.number(ahead)) : otherwise);
+  };
+  const turned = (): Ends =>
+    sum([
+      ...rows.map(ofRow),
+      ...tanks.map((tank) => placedOr(tank, water(tank), { lo: -tankShare, hi: tankShare })),
+      placedOr('trailer.propane', propane, aFrame),
+    ]);
+
   const tongue = measured
     ? f.number('trailer.measuredTongueWeight')
     : byMoments
-      ? plus(dry, fromMoments())
-      : dryKnown
-        ? times(dry, at(1.1))
+      ? plus(dry, turned())
+      : byTenth
+        ? times(dry, addOn)
         : zeroUp;
 
-  /**
-   * Each thing turns the trailer about its axle; the ball, L ahead, holds against it. Gas that
-   * nobody placed rides on the A-frame, 0.8 L ahead (common practice), so a part of 0.8 of it
-   * stands on the ball; waste water, and fresh water that nobody placed, sit at the axle.
-   */
-  function fromMoments(): Ends {
-    const turning = rows.map((row) => times(f.cell(row.weight), f.cell(row.ahead)));
-    if (f.known('trailer.freshWaterAhead')) {
-      turning.push(times(fresh, f.number('trailer.freshWaterAhead')));
-    }
-    const gasPlaced = f.known('trailer.propaneAhead');
-    if (gasPlaced) turning.push(times(propane, f.number('trailer.propaneAhead')));
-    const moment = sum(turning);
-    const onBall = span(over(moment, at(far.lo)), over(moment, at(far.hi)));
-    return gasPlaced ? onBall : plus(onBall, times(propane, at(0.8)));
-  }
+  // A loaded tongue is never set against an empty trailer, nor an estimate against a loaded one.
+  const share =
+    byTenth && f.known('trailer.dryWeight')
+      ? over(dry, f.number('trailer.dryWeight'))
+      : over(tongue, loaded);
 
   return {
-    trailer,
+    unloaded,
+    unloadedKnown: ways.length > 0,
+    loaded,
+    allWater,
     tongue,
+    tongueKnown: measured || dryKnown,
+    estimate: byTenth,
+    share,
     far,
-    inUse: andBoth(fitted, allowed),
-    estimate: dryKnown && !measured && !byMoments,
-    share: over(tongue, trailer),
   };
 }
+
+export type PlainTongue = ReturnType<typeof plainTongue>;
