@@ -1,7 +1,11 @@
 import type { Assumption } from '../../engine/define/shapes';
 import { part } from '../../engine/define/topic';
-import { custom } from '../../trade/bibliography/common';
+import { custom, house, restoredBound, statics } from '../../trade/bibliography/common';
 import { makersRating } from '../../trade/bibliography/rig';
+
+const tanks = ['trailer.freshWater', 'trailer.grayWater', 'trailer.blackWater'];
+const unplacedTank = (tank: string): string => `(!known(${tank}Ahead) && may(${tank} > 0))`;
+const unplacedRows = (list: string): string => `sum(choose(known(${list}.ahead), 0, 1)) > 0`;
 
 /** When something is taken for granted because a place or a permission was not told. */
 export const assumed = part({
@@ -9,19 +13,49 @@ export const assumed = part({
     'assumed.propanePlace': {
       label: 'Propane has no place told, and it counts',
       unit: 'yes-no',
-      is: '!known(trailer.measuredTongueWeight) && tongue.momentsKnown && !known(trailer.propaneAhead) && trailer.propane > 0',
+      is: 'tongue.isByMoments && !known(trailer.propaneAhead) && may(trailer.propane > 0)',
       source: custom,
     },
-    'assumed.waterPlace': {
-      label: 'Fresh water has no place told, and it counts',
+    'assumed.tankPlace': {
+      label: 'A tank with water has no place told, and it counts',
       unit: 'yes-no',
-      is: '!known(trailer.measuredTongueWeight) && tongue.momentsKnown && !known(trailer.freshWaterAhead) && trailer.freshWater > 0',
-      source: custom,
+      is: `tongue.isByMoments && (${tanks.map(unplacedTank).join(' || ')})`,
+      source: house,
+    },
+    'assumed.trailerPlace': {
+      label: 'Something in the trailer has no place told, and it counts',
+      unit: 'yes-no',
+      is: `tongue.isByMoments && (${unplacedRows('trailer.options')} || ${unplacedRows('trailer.cargo')})`,
+      source: house,
+    },
+    'assumed.seats': {
+      label: 'Somebody has no seat told, and axle loads are reckoned',
+      unit: 'yes-no',
+      is: `vehicle.isLevered && (!given(load.occupants) || ${unplacedRows('load.occupants')})`,
+      source: house,
+    },
+    'assumed.vehiclePlace': {
+      label: 'A thing in the vehicle has no place told, and axle loads are reckoned',
+      unit: 'yes-no',
+      is: `vehicle.isLevered && ${unplacedRows('load.cargo')}`,
+      source: house,
+    },
+    'vehicle.isLevered': {
+      label: 'Axle loads can be reckoned',
+      unit: 'yes-no',
+      is: 'known(vehicle.curbFront, vehicle.curbRear, vehicle.wheelbase)',
+      source: statics,
+    },
+    'assumed.restored': {
+      label: 'Bars are in use, and nobody said what they restore',
+      unit: 'yes-no',
+      is: 'bars.areReckoned && !known(hitch.restored)',
+      source: restoredBound,
     },
     'assumed.distributionAllowed': {
       label: 'Weight distribution is used and nobody said whether it is allowed',
       unit: 'yes-no',
-      is: "hitch.distribution == 'yes' && !given(vehicle.distributionAllowed)",
+      is: 'distribution.isTold && !given(vehicle.distributionAllowed)',
       source: makersRating,
     },
   },
@@ -30,10 +64,34 @@ export const assumed = part({
 export const assumptions: readonly Assumption[] = [
   {
     when: 'assumed.propanePlace',
-    says: 'Propane rides on the A-frame, at 0.8 of the way from axle to ball.',
+    says: 'Propane rides on the A-frame, at {propane.place} of the way from axle to ball.',
     source: custom,
   },
-  { when: 'assumed.waterPlace', says: 'Fresh water rides at the axle.', source: custom },
+  {
+    when: 'assumed.trailerPlace',
+    says: 'What has no place told in the trailer rides anywhere in it: from {unplaced.behind} of its weight lifting the ball to {unplaced.ahead} of it resting there.',
+    source: house,
+  },
+  {
+    when: 'assumed.tankPlace',
+    says: 'A tank whose place is not told sits anywhere from {tank.share} of its weight lifting the ball to {tank.share} of it resting there.',
+    source: house,
+  },
+  {
+    when: 'assumed.seats',
+    says: 'Who has no seat told sits anywhere from over the rear axle to {place.foremost} of the wheelbase ahead of it.',
+    source: house,
+  },
+  {
+    when: 'assumed.vehiclePlace',
+    says: 'What has no place told in the vehicle lies anywhere from {place.rearmost} of the overhang behind the rear axle to {place.foremost} of the wheelbase ahead of it.',
+    source: house,
+  },
+  {
+    when: 'assumed.restored',
+    says: 'The bars restore anything from nothing to all of the front axle’s loss.',
+    source: restoredBound,
+  },
   {
     when: 'assumed.distributionAllowed',
     says: 'The maker allows weight distribution; nobody said so.',

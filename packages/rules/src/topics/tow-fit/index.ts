@@ -1,39 +1,63 @@
 import { defineTopic, gather } from '../../engine/define/topic';
 import { custom } from '../../trade/bibliography/common';
 import { makersRating } from '../../trade/bibliography/rig';
-import { bars, trailerAxles, vehicleAxles } from '../../trade/rig/axles';
-import { couplings, receiver } from '../../trade/rig/couplings';
+import { trailerAxles, vehicleAxles, vehicleLoads } from '../../trade/rig/axles';
+import { brakes } from '../../trade/rig/brakes';
+import { couplings, extension, receiver } from '../../trade/rig/couplings';
+import { distribution } from '../../trade/rig/distribution';
 import { equipment, frontalArea } from '../../trade/rig/equipment';
+import { aboardFacts } from '../../trade/rig/facts-aboard';
+import { hitchFacts } from '../../trade/rig/facts-hitch';
 import { loadFacts } from '../../trade/rig/facts-load';
 import { trailerFacts } from '../../trade/rig/facts-trailer';
 import { vehicleFacts } from '../../trade/rig/facts-vehicle';
+import { vehicleTireFacts } from '../../trade/rig/facts-vehicle-tires';
 import { combined, payload, vehicleGross } from '../../trade/rig/payload';
 import { tires } from '../../trade/rig/tires';
-import { tongue } from '../../trade/rig/tongue';
-import { loadedWeights, trailerGross } from '../../trade/rig/weights';
+import { tongueWeight } from '../../trade/rig/tongue';
+import { tongueFindings } from '../../trade/rig/tongue-findings';
+import { pinWeight, tongueBands } from '../../trade/rig/tongue-limits';
+import { towRating } from '../../trade/rig/tow-rating';
+import { untold } from '../../trade/rig/untold';
+import { loadedWeights, margins, trailerGross } from '../../trade/rig/weights';
 import { assumed, assumptions } from './assumed';
 import { changes } from './changes';
-import { largest } from './largest';
+import { largest, largestShared } from './largest';
+import { shopping } from './shopping';
 
 /** In the order in which limits are listed, and in which the first of two equals binds. */
 const parts = [
   vehicleFacts,
+  vehicleTireFacts,
   loadFacts,
+  hitchFacts,
   trailerFacts,
+  aboardFacts,
+  margins,
   loadedWeights,
-  tongue,
+  distribution,
+  towRating,
+  tongueWeight,
+  tongueBands,
   payload,
   vehicleGross,
-  bars,
+  vehicleLoads,
   vehicleAxles,
   combined,
   receiver,
+  extension,
+  pinWeight,
   couplings,
+  brakes,
   trailerGross,
   trailerAxles,
   tires,
   frontalArea,
+  tongueFindings,
   equipment,
+  untold,
+  shopping,
+  largestShared,
   largest,
   assumed,
 ] as const;
@@ -60,6 +84,7 @@ export const towFit = defineTopic({
   },
   apart: { largestTrailer: 'largest.trailer' },
   headline: [
+    'trailer.unloaded',
     'trailer.loaded',
     'tongue.loaded',
     'tongue.share',

@@ -1,152 +1,180 @@
 import { part } from '../../engine/define/topic';
-import {
-  custom,
-  grossRatings,
-  payloadLabel,
-  statics,
-  tongueBand,
-} from '../../trade/bibliography/common';
+import { grossRatings, payloadLabel, statics, tongueBand } from '../../trade/bibliography/common';
 import { combinedRating, makersRating } from '../../trade/bibliography/rig';
+
+const asked = (by: string, limit: string): string => `choose(${by}, ${limit}, unlimited)`;
+const given = (rating: string, limit = rating): string => asked(`given(${rating})`, limit);
 
 /**
  * The largest trailer, as loaded, that keeps every asked limit of vehicle and hitch within its
- * rating. Its tongue is the present share, but not under the least usual one; what belongs to the
- * present trailer is left out. Each line below is one limit solved for the trailer's weight.
+ * rating. What belongs to the present trailer is left out. Its tongue is the present share, but not
+ * under the least usual one:
+ *
+ *     weight ≤ what may be pulled          ≤ combined, receiver, mount, ball …
+ *     tongue ≤ what may rest in front      ≤ payload, rear axle, receiver's tongue …
+ *     largest = the smaller of weight and tongue ÷ share
  */
-export const largest = part({
-  parameters: {
-    'shopping.fromShare': {
-      label: 'Shopping window, lower end, of the tow rating',
-      unit: '1',
-      values: [{ from: '2020-01-01', value: 5 / 6 }],
-      source: custom,
-    },
-    'shopping.toShare': {
-      label: 'Shopping window, upper end, of the tow rating',
-      unit: '1',
-      values: [{ from: '2020-01-01', value: 11 / 12 }],
-      source: custom,
-    },
-  },
+export const largestShared = part({
   formulas: {
-    'shopping.from': {
-      label: 'Shop from a maximum trailer weight of',
-      unit: 'lb',
-      is: 'vehicle.maxTrailerWeight * shopping.fromShare',
-      source: custom,
-    },
-    'shopping.to': {
-      label: 'Shop to a maximum trailer weight of',
-      unit: 'lb',
-      is: 'vehicle.maxTrailerWeight * shopping.toShare',
-      source: custom,
-    },
     'largest.share': {
       label: 'Tongue share of the largest trailer',
+      noun: 'its tongue’s share',
       unit: '1',
-      is: 'max(tongue.share, tongue.leastShare)',
+      is: 'max(tongue.share, tongue.lowEdge)',
       source: tongueBand,
     },
-    'largest.byTongue': {
-      label: 'Largest trailer by tongue rating',
+    'largest.weightOnAny': {
+      label: 'Largest trailer by the combined rating and that without brakes',
       unit: 'lb',
-      is: 'tongue.limit / largest.share',
-      source: makersRating,
-    },
-    'largest.byPayload': {
-      label: 'Largest trailer by payload',
-      unit: 'lb',
-      is: '(payload.available - load.aboard) / largest.share',
-      source: payloadLabel,
-    },
-    'largest.byVehicleGross': {
-      label: 'Largest trailer by the vehicle’s gross rating',
-      unit: 'lb',
-      is: 'choose(given(vehicle.gvwr), (vehicle.gvwr - vehicle.curb - load.aboard) / largest.share, unlimited)',
-      source: grossRatings,
-    },
-    'largest.byCombined': {
-      label: 'Largest trailer by combined rating',
-      unit: 'lb',
-      is: 'choose(given(vehicle.gcwr), combined.limit - vehicle.curb - load.aboard, unlimited)',
+      is: `min(${given('vehicle.gcwr', 'combined.limit - vehicle.curb - load.aboard')}, ${asked('brakes.areNone && given(vehicle.maxUnbraked)', 'vehicle.maxUnbraked')})`,
       source: combinedRating,
     },
-    'front.perTongue': {
-      label: 'What a pound of tongue takes off the front axle',
-      unit: '1',
-      is: 'vehicle.overhang / vehicle.wheelbase * (1 - choose(distribution.inUse, needs(hitch.restored, hitch.restored, vehicle.overhang, trailer.ballToAxle), 0))',
-      source: statics,
-    },
-    'rear.perTongue': {
-      label: 'What a pound of tongue puts on the rear axle',
-      unit: '1',
-      is: '1 + vehicle.overhang / vehicle.wheelbase - choose(distribution.inUse, needs(hitch.restored * (vehicle.overhang / (trailer.ballToAxle + vehicle.overhang) + vehicle.overhang / vehicle.wheelbase), hitch.restored, vehicle.overhang, trailer.ballToAxle), 0)',
-      source: statics,
-    },
-    'largest.byRearAxle': {
-      label: 'Largest trailer by the rear axle',
+    'largest.tongueOnAny': {
+      label: 'Heaviest tongue by payload and the vehicle’s gross rating',
       unit: 'lb',
-      is: 'choose(given(vehicle.gawrRear), (vehicle.gawrRear - rear.withoutTongue) / (largest.share * rear.perTongue), unlimited)',
-      source: grossRatings,
+      is: `min(payload.available - load.aboard, ${given('vehicle.gvwr', 'vehicle.gvwr - vehicle.curb - load.aboard')})`,
+      source: payloadLabel,
     },
-    'largest.byRearTires': {
-      label: 'Largest trailer by the rear tires',
+    'largest.weightOnBall': {
+      label: 'Largest trailer by ball mount and ball',
       unit: 'lb',
-      is: 'choose(given(vehicle.tireCapacityRear), (vehicle.tireCapacityRear * tire.rearCount - rear.withoutTongue) / (largest.share * rear.perTongue), unlimited)',
+      is: `min(${given('hitch.mountRating')}, ${given('hitch.ballRating')})`,
       source: makersRating,
     },
-    'largest.byReceiver': {
-      label: 'Largest trailer by the receiver',
+    'largest.tongueOnBall': {
+      label: 'Heaviest tongue by ball mount and extension',
       unit: 'lb',
-      is: 'choose(given(hitch.receiverRating) || given(hitch.receiverCarried), receiver.limit, unlimited)',
+      is: `min(${given('hitch.mountTongueRating')}, ${asked('extension.isAsked', 'hitch.extensionRating')})`,
       source: makersRating,
     },
-    'largest.byReceiverTongue': {
-      label: 'Largest trailer by the receiver’s tongue rating',
-      unit: 'lb',
-      is: 'choose(given(hitch.receiverTongueRating) || given(hitch.receiverTongueCarried), receiverTongue.limit / largest.share, unlimited)',
-      source: makersRating,
-    },
-    'largest.byMount': {
-      label: 'Largest trailer by the ball mount',
-      unit: 'lb',
-      is: 'choose(given(hitch.mountRating), hitch.mountRating, unlimited)',
-      source: makersRating,
-    },
-    'largest.byBall': {
-      label: 'Largest trailer by the ball',
-      unit: 'lb',
-      is: 'choose(given(hitch.ballRating), hitch.ballRating, unlimited)',
-      source: makersRating,
-    },
-    'largest.byDistribution': {
-      label: 'Largest trailer without weight distribution',
-      unit: 'lb',
-      is: 'choose(distribution.inUse || !given(vehicle.distributionRequiredAbove), unlimited, vehicle.distributionRequiredAbove)',
-      source: makersRating,
-    },
-    'largest.atMost': {
-      label: 'Largest trailer by all that it loads',
-      unit: 'lb',
-      is: 'min(trailerWeight.limit, largest.byTongue, largest.byPayload, largest.byVehicleGross, largest.byCombined, largest.byRearAxle, largest.byRearTires, largest.byReceiver, largest.byReceiverTongue, largest.byMount, largest.byBall, largest.byDistribution)',
-      source: statics,
-    },
-    'front.atLargest': {
-      label: 'Front axle with the largest trailer',
-      unit: 'lb',
-      is: 'front.withoutTongue - largest.share * largest.atMost * front.perTongue',
-      source: statics,
-    },
-    'largest.frontFits': {
-      label: 'The front axle is within its ratings with the largest trailer',
+    'rear.isAsked': {
+      label: 'A rating of the rear axle or its tires was mentioned',
       unit: 'yes-no',
-      is: '(!given(vehicle.gawrFront) || front.atLargest <= vehicle.gawrFront) && (!given(vehicle.tireCapacityFront) || front.atLargest / 2 <= vehicle.tireCapacityFront)',
+      is: 'given(vehicle.gawrRear) || given(vehicle.tireCapacityRear)',
       source: grossRatings,
     },
+    'rear.room': {
+      label: 'What the rear axle and its tires leave for the tongue',
+      unit: 'lb',
+      is: `choose(rear.isAsked, min(${given('vehicle.gawrRear')}, ${given('vehicle.tireCapacityRear', 'tire.rearCapacity * tire.rearCount')}) - rear.withoutTongue, unlimited)`,
+      source: grossRatings,
+    },
+    'front.isAsked': {
+      label: 'A rating of the front axle or its tires was mentioned',
+      unit: 'yes-no',
+      is: 'given(vehicle.gawrFront) || given(vehicle.tireCapacityFront)',
+      source: grossRatings,
+    },
+    'front.allowed': {
+      label: 'What front axle and tires may carry',
+      unit: 'lb',
+      is: `min(${given('vehicle.gawrFront')}, ${given('vehicle.tireCapacityFront', 'tire.frontCapacity * 2')})`,
+      source: grossRatings,
+    },
+    'front.isLightened': {
+      label: 'The tongue takes load off the front axle',
+      unit: 'yes-no',
+      is: 'hitch.lever >= 0',
+      source: statics,
+    },
+  },
+});
+
+type Way = {
+  /** `onPin`, as it stands in names. */
+  readonly id: string;
+  readonly label: string;
+  readonly weight: readonly string[];
+  readonly tongue: readonly string[];
+  /** What a pound of tongue puts on the rear axle, and takes off the front one. */
+  readonly onRear: string;
+  readonly offFront: string;
+};
+
+/**
+ * One way of towing. A tongue behind the rear axle only lightens the front one: if that is too heavy
+ * with the largest trailer, it is with any. A pin ahead of the rear axle loads the front too.
+ */
+function solved({ id, label, weight, tongue, onRear, offFront }: Way) {
+  const name = (what: string) => `largest.${what}${id}`;
+  const front = `front.isAsked && !front.isLightened, (front.allowed - front.withoutTongue) / (-(${offFront})), unlimited`;
+  const rear = `rear.isAsked, rear.room / (${onRear}), unlimited`;
+  const all = [...tongue, 'largest.tongueOnAny', `choose(${rear})`, `choose(${front})`];
+  const fits = `!front.isAsked || !front.isLightened || front.withoutTongue - ${name('heaviest')} * (${offFront}) <= front.allowed`;
+  return {
+    [name('weight')]: {
+      label: `Largest trailer by what may be pulled ${label}`,
+      unit: 'lb',
+      is: `min(${[...weight, 'largest.weightOnAny'].join(', ')})`,
+      source: makersRating,
+    },
+    [name('tongue')]: {
+      label: `Heaviest tongue ${label}`,
+      unit: 'lb',
+      is: `min(${all.join(', ')})`,
+      source: statics,
+    },
+    [name('heaviest')]: {
+      label: `Tongue of the largest trailer ${label}`,
+      unit: 'lb',
+      is: `min(${name('tongue')}, ${name('weight')} * largest.share)`,
+      source: statics,
+    },
+    [name('trailer')]: {
+      label: `Largest trailer ${label}`,
+      unit: 'lb',
+      is: `choose(${fits}, min(${name('weight')}, ${name('tongue')} / largest.share), 0)`,
+      source: statics,
+    },
+  };
+}
+
+const bare = { onRear: '1 + hitch.lever', offFront: 'hitch.lever' } as const;
+const carriedAtMost = given(
+  'vehicle.maxTrailerCarried',
+  'min(vehicle.maxTrailerWeight, vehicle.maxTrailerCarried)',
+).replace('unlimited', 'vehicle.maxTrailerWeight');
+const receiver = (which: string) =>
+  asked('given(hitch.receiverRating) || given(hitch.receiverCarried)', `receiver.${which}`);
+const receiverTongue = (which: string) =>
+  asked(
+    'given(hitch.receiverTongueRating) || given(hitch.receiverTongueCarried)',
+    `receiverTongue.${which}`,
+  );
+
+export const largest = part({
+  formulas: {
+    ...solved({
+      id: 'OnPin',
+      label: 'on a pin',
+      weight: ['trailerWeight.onPin'],
+      tongue: [asked('given(vehicle.maxPin) || given(hitch.pinRating)', 'pin.limit')],
+      ...bare,
+    }),
+    ...solved({
+      id: 'WithBars',
+      label: 'with weight distribution',
+      weight: ['vehicle.maxTrailerWeight', 'largest.weightOnBall', receiver('withBars')],
+      tongue: ['tongue.withBars', 'largest.tongueOnBall', receiverTongue('withBars')],
+      onRear: '1 + hitch.lever * (1 - bars.restoredShare) - bars.restoredShare * bars.reach',
+      offFront: 'hitch.lever * (1 - bars.restoredShare)',
+    }),
+    ...solved({
+      id: 'Bare',
+      label: 'without weight distribution',
+      weight: [
+        carriedAtMost,
+        'largest.weightOnBall',
+        receiver('bare'),
+        given('vehicle.distributionRequiredAbove'),
+      ],
+      tongue: ['vehicle.maxTongueCarried', 'largest.tongueOnBall', receiverTongue('bare')],
+      ...bare,
+    }),
     'largest.trailer': {
       label: 'Largest trailer that fits, as loaded',
       unit: 'lb',
-      is: 'needs(choose(largest.frontFits, largest.atMost, 0), tongue.share)',
+      is: 'needs(choose(towPackage.isNoBar, choose(coupling.isPin, largest.trailerOnPin, choose(distribution.inUse, largest.trailerWithBars, largest.trailerBare)), 0), tongue.share)',
       source: statics,
     },
   },

@@ -4,6 +4,31 @@ export const occupantMass: Source = {
   class: 'published',
   cite: '49 CFR 571.110',
   section: 'S4.3.5',
+  note: '150 lb, 68 kg, for each occupant.',
+};
+
+export const cargoLabel: Source = {
+  class: 'published',
+  cite: '49 CFR 571.110 and 571.120',
+  note: 'The cargo label of recreational trailers: what is left below the gross rating of that very trailer, unloaded; its treatment of propane from memory.',
+};
+
+export const ratedForTwo: Source = {
+  class: 'from-memory',
+  cite: 'SAE J2807',
+  note: 'Tow ratings are tested with a driver and a passenger of 150 lb each; from memory.',
+};
+
+export const pinAdapters: Source = {
+  class: 'common-practice',
+  cite: 'Rating stated by the maker',
+  note: 'A pin has ratings of its own, on the fifth-wheel hitch and in the vehicle’s manual.',
+};
+
+export const extensionLoss: Source = {
+  class: 'common-practice',
+  cite: 'Custom of the trade',
+  note: 'With an extension receivers lose a third to a half of their rating; the label on it decides.',
 };
 
 export const combinedRating: Source = {

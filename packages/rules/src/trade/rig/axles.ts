@@ -1,62 +1,46 @@
 import { part } from '../../engine/define/topic';
-import { custom, grossRatings, statics } from '../bibliography/common';
-import { makersRating } from '../bibliography/rig';
+import { custom, grossRatings, house, statics } from '../bibliography/common';
+import { occupantMass } from '../bibliography/rig';
+
+/** Where a row of a list rides, as a share of the wheelbase ahead of the rear axle. */
+const rides = (list: string, anywhere: string): string =>
+  `choose(known(${list}.ahead), ${list}.ahead / vehicle.wheelbase, ${anywhere})`;
+const people = rides('load.occupants', 'place.inSeats');
+const things = rides('load.cargo', 'place.inVehicle');
+const driverOn = (share: string): string =>
+  `choose(given(load.occupants), 0, occupant.weight * ${share})`;
+
+/** What axle loads cannot be reckoned without. */
+const ofVehicle = 'vehicle.curbFront, vehicle.curbRear, vehicle.wheelbase';
+/** The overhang is not missed where nothing hangs on it. */
+const hanging = (withIt: string, without: string, nothing: string): string =>
+  `choose(known(vehicle.overhang), needs(${withIt}, ${ofVehicle}), choose(${nothing}, needs(${without}, ${ofVehicle}), needs(${without}, vehicle.overhang)))`;
 
 /**
- * Axle loads by moments, and what the bars of a weight-distributing hitch move.
+ * The vehicle empty, and what people and things put on each axle.
  *
  *     front      rear   ball               trailer axles
  *       ├─── w ───┤── b ──┤──────── L ────────┤
+ *       a ahead ──┤
  *
- * With no bars the tongue V takes V·b/w off the front axle and puts V·(w + b)/w on the rear. Bars
- * that restore a share r of the front's loss give it back r·V·b/w, put r·V·b/(L + b) on the
- * trailer's axles, and take both off the rear. Their moment M is r·V·b / (1 + b/L).
+ * Who has no place told sits somewhere between the rear axle and the front seats, and a thing lies
+ * anywhere up to the tailgate.
  */
-export const bars = part({
-  formulas: {
-    'distribution.allowed': {
-      label: 'Weight distribution is allowed',
-      unit: 'yes-no',
-      is: "!given(vehicle.distributionAllowed) || vehicle.distributionAllowed == 'yes'",
-      source: makersRating,
+export const vehicleLoads = part({
+  parameters: {
+    'place.foremost': {
+      label: 'How far ahead of the rear axle people and things ride at the most, of the wheelbase',
+      unit: '%',
+      values: [{ from: '2020-01-01', value: 65 }],
+      source: house,
     },
-    'distribution.inUse': {
-      label: 'Weight distribution in use',
-      unit: 'yes-no',
-      is: "hitch.distribution == 'yes' && distribution.allowed",
-      source: makersRating,
-    },
-    'bars.active': {
-      label: 'The bars carry',
-      unit: 'yes-no',
-      is: 'distribution.inUse && tongue.loaded > 0',
-      source: statics,
-    },
-    'bars.moment': {
-      label: 'Moment of the bars',
-      noun: 'the moment of the bars',
-      unit: 'lb·ft',
-      is: 'choose(bars.active, needs(hitch.restored * max(0, tongue.loaded) * vehicle.overhang / (1 + vehicle.overhang / trailer.ballToAxle), hitch.restored, vehicle.overhang, trailer.ballToAxle), 0)',
-      source: statics,
-    },
-    'bars.ontoFront': {
-      label: 'What the bars give back to the front axle',
-      noun: 'what the bars give back to the front axle',
-      unit: 'lb',
-      is: 'choose(bars.active, needs(hitch.restored * max(0, tongue.loaded) * vehicle.overhang / vehicle.wheelbase, hitch.restored, vehicle.overhang, trailer.ballToAxle), 0)',
-      source: statics,
-    },
-    'bars.ontoTrailer': {
-      label: 'What the bars put on the trailer’s axles',
-      noun: 'what the bars put on the trailer’s axles',
-      unit: 'lb',
-      is: 'choose(bars.active, needs(hitch.restored * max(0, tongue.loaded) * vehicle.overhang / (trailer.ballToAxle + vehicle.overhang), hitch.restored, vehicle.overhang, trailer.ballToAxle), 0)',
-      source: statics,
+    'place.rearmost': {
+      label: 'How far behind the rear axle things ride at the most, of the overhang',
+      unit: '%',
+      values: [{ from: '2020-01-01', value: 80 }],
+      source: house,
     },
   },
-});
-
-export const vehicleAxles = part({
   formulas: {
     'curb.scale': {
       label: 'Curb weight that counts, against the axles’ own',
@@ -78,39 +62,110 @@ export const vehicleAxles = part({
       is: 'vehicle.curbRear * curb.scale',
       source: statics,
     },
+    'place.inSeats': {
+      label: 'Where somebody sits whom nobody placed, of the wheelbase',
+      noun: 'anywhere in the seats',
+      unit: '1',
+      is: 'between(0, place.foremost)',
+      source: house,
+    },
+    'place.inVehicle': {
+      label: 'Where a thing lies that nobody placed, of the wheelbase',
+      noun: 'anywhere in the vehicle',
+      unit: '1',
+      is: 'between(-place.rearmost * max(0, hitch.behind) / vehicle.wheelbase, place.foremost)',
+      source: house,
+    },
+    'load.onFront': {
+      label: 'People and cargo on the front axle',
+      noun: 'what people and cargo put on the front axle',
+      unit: 'lb',
+      is: `${driverOn('place.inSeats')} + sum(load.occupants.weight * ${people}) + sum(load.cargo.weight * ${things})`,
+      source: statics,
+    },
+    'load.onRear': {
+      label: 'People and cargo on the rear axle',
+      noun: 'what people and cargo put on the rear axle',
+      unit: 'lb',
+      is: `${driverOn('(1 - place.inSeats)')} + sum(load.occupants.weight * (1 - ${people})) + sum(load.cargo.weight * (1 - ${things}))`,
+      source: occupantMass,
+    },
+    'hitch.hangsNothing': {
+      label: 'No hitch hardware hangs on the vehicle',
+      unit: 'yes-no',
+      is: '!may(hitch.hardwareWeight > 0)',
+      source: statics,
+    },
     'front.withoutTongue': {
       label: 'Front axle with people, cargo and hitch, no trailer',
       noun: 'the front axle without the trailer',
       unit: 'lb',
-      is: 'needs(curb.front + sum(load.occupants.weight * load.occupants.ahead) / vehicle.wheelbase + sum(load.cargo.weight * load.cargo.ahead) / vehicle.wheelbase - hitch.hardwareWeight * vehicle.overhang / vehicle.wheelbase, vehicle.curbFront, vehicle.curbRear, vehicle.wheelbase, vehicle.overhang, load.occupants.ahead, load.cargo.ahead)',
+      is: hanging(
+        'curb.front + load.onFront - hitch.hardwareWeight * hitch.lever',
+        'curb.front + load.onFront',
+        'hitch.hangsNothing',
+      ),
       source: statics,
     },
     'rear.withoutTongue': {
       label: 'Rear axle with people, cargo and hitch, no trailer',
       noun: 'the rear axle without the trailer',
       unit: 'lb',
-      is: 'needs(curb.rear + sum(load.occupants.weight * (1 - load.occupants.ahead / vehicle.wheelbase)) + sum(load.cargo.weight * (1 - load.cargo.ahead / vehicle.wheelbase)) + hitch.hardwareWeight * (1 + vehicle.overhang / vehicle.wheelbase), vehicle.curbFront, vehicle.curbRear, vehicle.wheelbase, vehicle.overhang, load.occupants.ahead, load.cargo.ahead)',
+      is: hanging(
+        'curb.rear + load.onRear + hitch.hardwareWeight * (1 + hitch.lever)',
+        'curb.rear + load.onRear',
+        'hitch.hangsNothing',
+      ),
+      source: statics,
+    },
+  },
+});
+
+export const vehicleAxles = part({
+  formulas: {
+    'tongue.hangsNothing': {
+      label: 'Neither tongue nor hitch hardware hangs on the vehicle',
+      unit: 'yes-no',
+      is: 'hitch.hangsNothing && !may(tongue.loaded > 0 || tongue.loaded < 0)',
+      source: statics,
+    },
+    'rear.perTongue': {
+      label: 'What a pound of tongue puts on the rear axle',
+      unit: '1',
+      is: '1 + hitch.lever * bars.frontLost - bars.trailerShare',
       source: statics,
     },
     'axle.front': {
       label: 'Front axle',
       noun: 'the front axle',
       unit: 'lb',
-      is: 'needs(front.withoutTongue - tongue.loaded * vehicle.overhang / vehicle.wheelbase + bars.ontoFront, vehicle.curbFront, vehicle.curbRear, vehicle.wheelbase, vehicle.overhang, load.occupants.ahead, load.cargo.ahead)',
+      is: hanging(
+        'front.withoutTongue - (tongue.pressing * bars.frontLost + tongue.lifting) * hitch.lever + bars.notKnown',
+        'front.withoutTongue',
+        'tongue.hangsNothing',
+      ),
+      source: statics,
+    },
+    'rear.withoutBars': {
+      label: 'Rear axle before the bars are tightened',
+      noun: 'the rear axle before the bars are tightened',
+      unit: 'lb',
+      is: hanging(
+        'rear.withoutTongue + tongue.loaded * (1 + hitch.lever)',
+        'rear.withoutTongue',
+        'tongue.hangsNothing',
+      ),
       source: statics,
     },
     'axle.rear': {
       label: 'Rear axle',
       noun: 'the rear axle',
       unit: 'lb',
-      is: 'needs(rear.withoutTongue + tongue.loaded * (1 + vehicle.overhang / vehicle.wheelbase) - bars.ontoTrailer - bars.ontoFront, vehicle.curbFront, vehicle.curbRear, vehicle.wheelbase, vehicle.overhang, load.occupants.ahead, load.cargo.ahead)',
-      source: statics,
-    },
-    'axle.trailer': {
-      label: 'Trailer axles together',
-      noun: 'the load on the trailer’s axles',
-      unit: 'lb',
-      is: 'trailer.loaded - tongue.loaded + bars.ontoTrailer',
+      is: hanging(
+        'rear.withoutTongue + tongue.pressing * rear.perTongue + tongue.lifting * (1 + hitch.lever) - bars.notKnown',
+        'rear.withoutTongue',
+        'tongue.hangsNothing',
+      ),
       source: statics,
     },
   },
@@ -122,6 +177,7 @@ export const vehicleAxles = part({
       limit: 'vehicle.gawrFront',
       empty: 'curb.front',
       margin: 'margin.other',
+      marginLeast: 'margin.least',
       askedBy: ['vehicle.gawrFront'],
       source: grossRatings,
     },
@@ -132,7 +188,24 @@ export const vehicleAxles = part({
       limit: 'vehicle.gawrRear',
       empty: 'curb.rear',
       margin: 'margin.other',
+      marginLeast: 'margin.least',
       askedBy: ['vehicle.gawrRear'],
+      source: grossRatings,
+    },
+  },
+  findings: {
+    'rear-axle-slack': {
+      label: 'Rear axle before the bars are tightened',
+      askedByKnown: ['vehicle.gawrRear'],
+      care: {
+        when: 'distribution.inUse && rear.withoutBars > vehicle.gawrRear',
+        wrong:
+          'Before the bars are tightened the rear axle carries {rear.withoutBars} of {vehicle.gawrRear}.',
+        because:
+          'Bars raise no rating, and some makers want the rear axle within its own before they are tightened.',
+        do: 'Read the manual; load the vehicle’s rear and the trailer’s nose less.',
+      },
+      otherwise: 'The rear axle is within its rating before any bars are tightened.',
       source: grossRatings,
     },
   },
@@ -140,6 +213,13 @@ export const vehicleAxles = part({
 
 export const trailerAxles = part({
   formulas: {
+    'axle.trailer': {
+      label: 'Trailer axles together',
+      noun: 'the load on the trailer’s axles',
+      unit: 'lb',
+      is: 'trailer.loaded - tongue.pressing * (1 - bars.trailerShare) - tongue.lifting + bars.notKnown',
+      source: statics,
+    },
     'trailerAxles.limit': {
       label: 'Rating of all trailer axles',
       noun: 'the rating of the trailer’s axles',
@@ -156,6 +236,7 @@ export const trailerAxles = part({
       used: 'axle.trailer',
       limit: 'trailerAxles.limit',
       margin: 'margin.other',
+      marginLeast: 'margin.least',
       askedBy: ['trailer.gawr'],
       source: grossRatings,
     },

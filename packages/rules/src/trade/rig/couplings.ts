@@ -1,88 +1,199 @@
 import { part } from '../../engine/define/topic';
-import { ballSizes, makersRating } from '../bibliography/rig';
+import { ballSizes, extensionLoss, makersRating } from '../bibliography/rig';
 
-const rated = { used: 'trailer.loaded', margin: 'margin.other', source: makersRating } as const;
+const onBall = { margin: 'margin.other', askedWhen: 'coupling.isBall' } as const;
+const ofTrailer = { ...onBall, used: 'trailer.loaded', source: makersRating } as const;
+const ofTongue = { ...onBall, used: 'tongue.loaded', source: makersRating } as const;
+const open = 'Only with weight distribution: is there one?';
+
+/** With bars, a rating that nobody told is at least what it carries without them. */
+const withBars = (full: string, bare: string): string =>
+  `choose(given(${full}) || !known(${bare}), ${full}, between(${bare}, unlimited))`;
+/** Without bars, the smaller of its two ratings. */
+const withoutBars = (full: string, bare: string): string =>
+  `choose(given(${full}) && given(${bare}), min(${full}, ${bare}), choose(given(${full}), ${full}, ${bare}))`;
+
+const ratings = ['hitch.receiverRating', 'hitch.receiverCarried'] as const;
+const tongueRatings = ['hitch.receiverTongueRating', 'hitch.receiverTongueCarried'] as const;
 
 /** Receiver: the smaller of its two ratings where no weight distribution is in use. */
 export const receiver = part({
   formulas: {
+    'receiver.withBars': {
+      label: 'Receiver rating with weight distribution',
+      noun: 'the receiver’s rating with weight distribution',
+      unit: 'lb',
+      is: withBars(...ratings),
+      source: makersRating,
+    },
+    'receiver.bare': {
+      label: 'Receiver rating without weight distribution',
+      noun: 'the receiver’s rating without weight distribution',
+      unit: 'lb',
+      is: withoutBars(...ratings),
+      source: makersRating,
+    },
     'receiver.limit': {
       label: 'Receiver rating that counts',
       noun: 'the receiver’s rating',
       unit: 'lb',
-      is: 'choose(distribution.inUse || !given(hitch.receiverCarried), hitch.receiverRating, choose(given(hitch.receiverRating), min(hitch.receiverRating, hitch.receiverCarried), hitch.receiverCarried))',
+      is: 'choose(distribution.inUse, receiver.withBars, receiver.bare)',
+      source: makersRating,
+    },
+    'receiver.mayBeMore': {
+      label: 'Weight distribution would count with a receiver rating of its own',
+      unit: 'yes-no',
+      is: 'distribution.mayBe && known(hitch.receiverRating)',
+      source: makersRating,
+    },
+    'receiverTongue.withBars': {
+      label: 'Receiver tongue rating with weight distribution',
+      noun: 'the receiver’s tongue rating with weight distribution',
+      unit: 'lb',
+      is: withBars(...tongueRatings),
+      source: makersRating,
+    },
+    'receiverTongue.bare': {
+      label: 'Receiver tongue rating without weight distribution',
+      noun: 'the receiver’s tongue rating without weight distribution',
+      unit: 'lb',
+      is: withoutBars(...tongueRatings),
       source: makersRating,
     },
     'receiverTongue.limit': {
       label: 'Receiver tongue rating that counts',
       noun: 'the receiver’s tongue rating',
       unit: 'lb',
-      is: 'choose(distribution.inUse || !given(hitch.receiverTongueCarried), hitch.receiverTongueRating, choose(given(hitch.receiverTongueRating), min(hitch.receiverTongueRating, hitch.receiverTongueCarried), hitch.receiverTongueCarried))',
+      is: 'choose(distribution.inUse, receiverTongue.withBars, receiverTongue.bare)',
+      source: makersRating,
+    },
+    'receiverTongue.mayBeMore': {
+      label: 'Weight distribution would count with a receiver tongue rating of its own',
+      unit: 'yes-no',
+      is: 'distribution.mayBe && known(hitch.receiverTongueRating)',
       source: makersRating,
     },
   },
   limits: {
     receiver: {
-      ...rated,
+      ...ofTrailer,
       label: 'Receiver',
       short: 'the receiver',
       limit: 'receiver.limit',
-      askedBy: ['hitch.receiverRating', 'hitch.receiverCarried'],
+      askedBy: ratings,
+      relief: { when: 'receiver.mayBeMore', limit: 'hitch.receiverRating', open },
     },
     'receiver-tongue': {
-      ...rated,
+      ...ofTongue,
       label: 'Receiver’s tongue rating',
       short: 'the receiver’s tongue rating',
       exceeded: true,
-      used: 'tongue.loaded',
       limit: 'receiverTongue.limit',
-      askedBy: ['hitch.receiverTongueRating', 'hitch.receiverTongueCarried'],
+      askedBy: tongueRatings,
+      relief: { when: 'receiverTongue.mayBeMore', limit: 'hitch.receiverTongueRating', open },
     },
   },
 });
 
-/** Ball mount, ball and coupler, each by the rating stamped on it. */
+/** An extension carries the ball further back, and the receiver then carries less. */
+export const extension = part({
+  formulas: {
+    'extension.isAsked': {
+      label: 'There is a hitch extension',
+      unit: 'yes-no',
+      is: 'coupling.isBall && (given(hitch.extensionRating) || (known(hitch.extension) && may(hitch.extension > 0)))',
+      source: extensionLoss,
+    },
+  },
+  limits: {
+    extension: {
+      ...ofTongue,
+      label: 'Tongue weight on the extension',
+      short: 'the extension',
+      limit: 'hitch.extensionRating',
+      askedWhen: 'extension.isAsked',
+      source: extensionLoss,
+    },
+  },
+});
+
+/** Ball mount, ball and coupler, each by what is stamped on it; mounts and couplers have two stamps. */
 export const couplings = part({
+  formulas: {
+    'ballSize.isAsked': {
+      label: 'Both ball and coupler were mentioned',
+      unit: 'yes-no',
+      is: 'coupling.isBall && given(hitch.ballSize, trailer.couplerSize)',
+      source: ballSizes,
+    },
+    'ballSize.isKnown': {
+      label: 'The sizes of ball and coupler are known',
+      unit: 'yes-no',
+      is: 'known(hitch.ballSize, trailer.couplerSize)',
+      source: ballSizes,
+    },
+  },
   limits: {
     'ball-mount': {
-      ...rated,
+      ...ofTrailer,
       label: 'Ball mount',
       short: 'the ball mount',
       limit: 'hitch.mountRating',
       askedBy: ['hitch.mountRating'],
     },
+    'ball-mount-tongue': {
+      ...ofTongue,
+      label: 'Ball mount’s tongue rating',
+      short: 'the ball mount’s tongue rating',
+      exceeded: true,
+      limit: 'hitch.mountTongueRating',
+      askedBy: ['hitch.mountTongueRating'],
+    },
     ball: {
-      ...rated,
+      ...ofTrailer,
       label: 'Ball',
       short: 'the ball',
       limit: 'hitch.ballRating',
       askedBy: ['hitch.ballRating'],
     },
     coupler: {
-      ...rated,
+      ...ofTrailer,
       label: 'Coupler',
       short: 'the coupler',
       limit: 'trailer.couplerRating',
       askedBy: ['trailer.couplerRating'],
     },
+    'coupler-tongue': {
+      ...ofTongue,
+      label: 'Coupler’s tongue rating',
+      short: 'the coupler’s tongue rating',
+      exceeded: true,
+      limit: 'trailer.couplerTongueRating',
+      askedBy: ['trailer.couplerTongueRating'],
+    },
   },
   findings: {
     'ball-size': {
       label: 'Ball size',
-      askedByKnown: ['hitch.ballSize', 'trailer.couplerSize'],
+      askedBy: ['hitch.ballSize', 'trailer.couplerSize'],
+      askedWhen: 'ballSize.isAsked',
       stop: {
-        when: {
-          all: [
-            { fact: 'trailer.coupling', operator: 'equal', value: 'ball' },
-            {
-              fact: 'hitch.ballSize',
-              operator: 'notEqual',
-              value: { fact: 'trailer.couplerSize' },
-            },
-          ],
-        },
-        wrong: 'The ball is not the size the coupler takes.',
-        do: 'The coupler can come off the ball. Fit the right ball before it moves.',
+        when: 'ballSize.isKnown && hitch.ballSize != trailer.couplerSize',
+        wrong: 'The ball is {hitch.ballSize}, and the coupler takes {trailer.couplerSize}.',
+        because: 'The coupler can come off the ball on the road.',
+        do: 'Fit the right ball before it moves.',
+      },
+      if: {
+        when: '!ballSize.isKnown',
+        wrong: 'Nobody knows whether ball and coupler are of one size.',
+        because: 'A coupler on too small a ball latches, and comes off on the road.',
+        do: 'Read the stamp on the ball and the one on the coupler.',
+        proviso: 'ball and coupler are of one size',
+      },
+      open: {
+        wrong: 'The ball may not be the size that the coupler takes.',
+        because: 'A coupler on too small a ball latches, and comes off on the road.',
+        do: 'Read the stamp on the ball and the one on the coupler.',
       },
       otherwise: 'The ball is the size the coupler takes.',
       source: ballSizes,

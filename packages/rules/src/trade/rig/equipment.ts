@@ -1,27 +1,9 @@
 import { part } from '../../engine/define/topic';
-import { custom } from '../bibliography/common';
-import { launchGrade, lightBrakes, makersRating } from '../bibliography/rig';
+import { launchGrade, makersRating } from '../bibliography/rig';
 
-const yes = (fact: string) => ({ fact, operator: 'equal', value: 'yes' }) as const;
-const no = (fact: string) => ({ fact, operator: 'equal', value: 'no' }) as const;
-
-/** What must be fitted, and what the trip asks of it. */
+/** What must be fitted or may not be, and what the trip asks. */
 export const equipment = part({
   parameters: {
-    'unbraked.careAbove': {
-      label: 'Loaded weight above which brakes are wanted',
-      noun: 'the weight above which brakes are wanted',
-      unit: 'lb',
-      values: [{ from: '2020-01-01', value: 1000 }],
-      source: custom,
-    },
-    'unbraked.stopAbove': {
-      label: 'Loaded weight above which brakes are required',
-      noun: 'the weight above which brakes are required',
-      unit: 'lb',
-      values: [{ from: '2020-01-01', value: 3000 }],
-      source: lightBrakes,
-    },
     'grade.launch': {
       label: 'Launch grade of the rated tow test',
       noun: 'the launch grade of the rated tow test',
@@ -31,17 +13,23 @@ export const equipment = part({
     },
   },
   formulas: {
-    'brakeController.isKnown': {
-      label: 'It is known whether a brake controller is fitted',
+    'towPackage.isNeeded': {
+      label: 'The rating needs the factory tow package',
       unit: 'yes-no',
-      is: 'known(vehicle.brakeController)',
-      source: custom,
+      is: "vehicle.towPackageNeeded == 'yes'",
+      source: makersRating,
     },
-    'sevenWay.isKnown': {
-      label: 'It is known whether there is a seven-way connector',
+    'towPackage.isKnown': {
+      label: 'It is known whether the tow package is fitted',
       unit: 'yes-no',
-      is: 'known(vehicle.sevenWay)',
-      source: custom,
+      is: 'known(vehicle.towPackage)',
+      source: makersRating,
+    },
+    'permission.isKnown': {
+      label: 'It is known whether the maker allows weight distribution',
+      unit: 'yes-no',
+      is: 'known(vehicle.distributionAllowed)',
+      source: makersRating,
     },
     'distributionRequired.isKnown': {
       label: 'It is known above what weight distribution is required',
@@ -54,159 +42,96 @@ export const equipment = part({
     'tow-package': {
       label: 'Tow package',
       askedBy: ['vehicle.towPackageNeeded'],
+      askedWhen: 'towPackage.isNeeded',
       stop: {
-        when: { all: [yes('vehicle.towPackageNeeded'), no('vehicle.towPackage')] },
+        when: "towPackage.isNeeded && towPackage.isKnown && vehicle.towPackage == 'no'",
         wrong: 'The rating needs the factory tow package, and this vehicle has none.',
-        do: 'A hitch fitted later does not raise it.',
+        because:
+          'Cooling, springs and wiring come with it; a hitch fitted later does not raise the rating.',
+        do: 'Ask the maker what it may pull as it is.',
+      },
+      if: {
+        when: 'towPackage.isNeeded && !towPackage.isKnown',
+        wrong: 'Nobody said whether the factory tow package is fitted, which the rating needs.',
+        because: 'A hitch fitted later does not raise the rating.',
+        do: 'Have the dealer look it up by the vehicle’s identification number.',
+        proviso: 'the package is fitted',
       },
       open: {
-        wrong: 'The rating may hang on the factory tow package.',
-        do: 'Find out whether it is needed and fitted.',
+        wrong: 'The rating may hang on the factory tow package, and this vehicle has none.',
+        do: 'Find out in the manual whether it is needed.',
       },
-      otherwise: 'The tow package that the rating needs is there, or none is needed.',
+      otherwise: 'The tow package that the rating needs is there.',
       source: makersRating,
-    },
-    'brake-controller': {
-      label: 'Brake controller',
-      askedBy: ['trailer.electricBrakes'],
-      stop: {
-        when: {
-          all: [
-            yes('trailer.electricBrakes'),
-            yes('brakeController.isKnown'),
-            no('vehicle.brakeController'),
-          ],
-        },
-        wrong: 'The trailer has electric brakes and the vehicle nothing to work them.',
-        do: 'Fit a brake controller first.',
-      },
-      care: {
-        when: { all: [yes('trailer.electricBrakes'), no('brakeController.isKnown')] },
-        wrong: 'Make sure that a brake controller is fitted.',
-        do: 'Without one the trailer’s brakes do nothing.',
-      },
-      open: {
-        wrong:
-          'Make sure whether the trailer has electric brakes, and that a brake controller is fitted.',
-      },
-      otherwise: 'A brake controller is fitted, or the trailer needs none.',
-      source: custom,
-    },
-    'seven-way': {
-      label: 'Seven-way connector',
-      askedBy: ['trailer.electricBrakes'],
-      stop: {
-        when: {
-          all: [yes('trailer.electricBrakes'), yes('sevenWay.isKnown'), no('vehicle.sevenWay')],
-        },
-        wrong: 'The trailer has electric brakes and the vehicle no seven-way connector.',
-        do: 'Their current has no way to them.',
-      },
-      care: {
-        when: { all: [yes('trailer.electricBrakes'), no('sevenWay.isKnown')] },
-        wrong: 'Make sure that there is a seven-way connector.',
-        do: 'The trailer’s brakes get their current through it.',
-      },
-      open: {
-        wrong:
-          'Make sure whether the trailer has electric brakes, and that there is a seven-way connector.',
-      },
-      otherwise: 'There is a seven-way connector, or the trailer needs none.',
-      source: custom,
     },
     'distribution-allowed': {
       label: 'Weight distribution allowed',
       askedBy: ['hitch.distribution'],
+      askedWhen: 'distribution.isTold',
       stop: {
-        when: { all: [yes('hitch.distribution'), no('distribution.allowed')] },
+        when: "permission.isKnown && vehicle.distributionAllowed == 'no'",
         wrong: 'The maker does not allow a weight-distributing hitch on this vehicle.',
-        do: 'Take the bars off.',
+        because: 'Its body is not made for the moment that the bars put into it.',
+        do: 'Take the bars off, and tow what it may carry without them.',
+      },
+      if: {
+        when: '!permission.isKnown',
+        wrong: 'Nobody said whether the maker allows a weight-distributing hitch.',
+        because: 'Many unit-body makers forbid it: ask.',
+        do: 'Read the manual’s towing chapter before the bars go on; with surge brakes ask too whether the actuator is approved for bars.',
+        proviso: 'the vehicle’s maker allows weight distribution',
       },
       open: {
         wrong: 'The maker may not allow a weight-distributing hitch.',
-        do: 'Read the manual first.',
+        because: 'Many unit-body makers forbid it: ask.',
+        do: 'Read the manual’s towing chapter before the bars go on.',
       },
-      otherwise: 'The maker does not forbid the weight distribution used, or none is used.',
+      otherwise: 'The maker allows the weight distribution used.',
       source: makersRating,
     },
     'distribution-required': {
       label: 'Weight distribution required',
       askedBy: ['vehicle.distributionRequiredAbove'],
+      askedWhen: 'coupling.isBall',
       stop: {
-        when: {
-          all: [
-            yes('distributionRequired.isKnown'),
-            no('distribution.inUse'),
-            {
-              fact: 'trailer.loaded',
-              operator: 'greaterThan',
-              value: { fact: 'vehicle.distributionRequiredAbove' },
-            },
-          ],
-        },
-        wrong: 'At this weight the maker requires a weight-distributing hitch, and none is in use.',
+        when: 'distributionRequired.isKnown && !distribution.inUse && !distribution.mayBe && trailer.loaded > vehicle.distributionRequiredAbove',
+        wrong:
+          'Above {vehicle.distributionRequiredAbove} the maker requires a weight-distributing hitch, and none is in use.',
+        because: 'Without one the front wheels lose more load than they may.',
+        do: 'Use one that both makers approve, or tow a lighter trailer.',
+      },
+      unknown: {
+        when: 'distributionRequired.isKnown && !distribution.inUse && distribution.mayBe && trailer.loaded > vehicle.distributionRequiredAbove',
+        wrong:
+          'Above {vehicle.distributionRequiredAbove} only with weight distribution: is there one?',
+        because: 'The maker requires it at this weight.',
+        do: 'Look whether bars or chains run from the ball mount to the trailer’s frame.',
       },
       care: {
-        when: { all: [no('distributionRequired.isKnown'), no('distribution.inUse')] },
-        wrong: 'Find out above what weight the maker requires a weight-distributing hitch.',
-      },
-      open: { wrong: 'At this weight the maker may require a weight-distributing hitch.' },
-      otherwise: 'Weight distribution is in use, or not required at this weight.',
-      source: makersRating,
-    },
-    unbraked: {
-      label: 'Trailer brakes',
-      askedBy: ['trailer.electricBrakes'],
-      stop: {
-        when: {
-          all: [
-            no('trailer.electricBrakes'),
-            {
-              fact: 'trailer.loaded',
-              operator: 'greaterThan',
-              value: { fact: 'unbraked.stopAbove' },
-            },
-          ],
-        },
-        wrong: 'A trailer of this weight needs brakes of its own.',
-        do: 'Check your state for its rule.',
-      },
-      care: {
-        when: {
-          all: [
-            no('trailer.electricBrakes'),
-            {
-              fact: 'trailer.loaded',
-              operator: 'greaterThan',
-              value: { fact: 'unbraked.careAbove' },
-            },
-          ],
-        },
-        wrong: 'The trailer has no brakes of its own.',
-        do: 'Leave much more room to stop, and check your state for its rule.',
+        when: '!distributionRequired.isKnown && !distribution.inUse',
+        wrong: 'Nobody knows above what weight the maker requires a weight-distributing hitch.',
+        do: 'Find it in the manual’s towing chapter.',
       },
       open: {
-        wrong: 'The trailer may need brakes of its own.',
-        do: 'Find out its loaded weight and whether it has any.',
+        wrong: 'At this weight the maker may require a weight-distributing hitch.',
+        do: 'Find out the loaded weight, and whether a weight-distributing hitch is used.',
       },
-      otherwise: 'The trailer has brakes, or is light enough without.',
-      source: lightBrakes,
+      otherwise: 'Weight distribution is in use, or not required at this weight.',
+      source: makersRating,
     },
     grade: {
       label: 'Steepest grade',
       askedBy: ['trip.steepestGrade'],
       care: {
-        when: {
-          all: [
-            {
-              fact: 'trip.steepestGrade',
-              operator: 'greaterThan',
-              value: { fact: 'grade.launch' },
-            },
-          ],
-        },
-        wrong: 'The grade is steeper than the one the rated tow test starts on.',
-        do: 'Plan another road, or expect not to get away on it.',
+        when: 'trip.steepestGrade > grade.launch',
+        wrong:
+          'A grade of {trip.steepestGrade} is steeper than the {grade.launch} that the rated tow test starts on.',
+        because: 'Once stopped on it the rig may not get away.',
+        do: 'Plan another road.',
+      },
+      open: {
+        wrong: 'The steepest grade may be steeper than the one the rated tow test starts on.',
+        do: 'Look it up before the trip.',
       },
       otherwise: 'No grade is steeper than the one the rated tow test starts on.',
       source: launchGrade,

@@ -2,14 +2,12 @@ import { part } from '../../engine/define/topic';
 import { custom } from '../bibliography/common';
 import { occupantMass } from '../bibliography/rig';
 
-const weight = { kind: 'quantity', unit: 'lb', least: 0, most: 60_000 } as const;
 const rows = {
   weight: { label: 'Weight', unit: 'lb', least: 0, most: 20_000, required: true },
   ahead: { label: 'Ahead of rear axle', unit: 'in', least: -300, most: 400, required: false },
 } as const;
-const scaleAtHome = 'a kitchen or bathroom scale';
 
-/** What is asked about people and things in the vehicle, the hitch and the trip. */
+/** What is asked about people and things in the vehicle, and about the trip. */
 export const loadFacts = part({
   facts: {
     'load.occupants': {
@@ -19,8 +17,12 @@ export const loadFacts = part({
       noun: 'people and animals',
       instead: 'Ask everybody’s weight',
       ask: 'Who rides along, and what does each weigh?',
-      where: 'told by the owner; 150 lb each where nobody says',
-      silent: { value: 'none', says: 'Nobody counted in the vehicle.', source: occupantMass },
+      where: 'told by the owner',
+      silent: {
+        value: 'none',
+        says: 'One driver counted at the weight of an occupant, and nobody else.',
+        source: occupantMass,
+      },
     },
     'load.cargo': {
       kind: 'rows',
@@ -30,93 +32,6 @@ export const loadFacts = part({
       ask: 'What is packed in the vehicle, and what does it weigh?',
       where: 'told by the owner',
       silent: { value: 'none', says: 'No cargo counted in the vehicle.', source: custom },
-    },
-    'hitch.hardwareWeight': {
-      ...weight,
-      label: 'Hitch hardware',
-      noun: 'the hitch hardware',
-      instead: 'Weigh the hitch',
-      ask: 'What do ball mount, ball and bars weigh?',
-      where: scaleAtHome,
-      silent: { value: 0, says: 'No hitch hardware counted.', source: custom },
-    },
-    'hitch.distribution': {
-      kind: 'yes-no',
-      label: 'Weight distribution used',
-      noun: 'whether weight distribution is used',
-      ask: 'Is a weight-distributing hitch used?',
-      where: 'told by the owner',
-      silent: { value: 'no', says: 'No weight distribution.', source: custom, quiet: true },
-    },
-    'hitch.restored': {
-      kind: 'quantity',
-      unit: '%',
-      least: 0,
-      most: 100,
-      label: 'Front axle’s loss restored',
-      noun: 'the share restored',
-      instead: 'Check what the bars restore over a scale',
-      ask: 'How much of the front axle’s loss do the bars restore?',
-      where: 'hitch maker’s setting, or three passes over a scale',
-    },
-    'hitch.receiverRating': {
-      ...weight,
-      label: 'Receiver rating',
-      noun: 'the receiver’s rating on its label',
-      exact: true,
-      ask: 'What trailer weight is the receiver rated for, with weight distribution if it says so?',
-      where: 'label on the receiver',
-    },
-    'hitch.receiverCarried': {
-      ...weight,
-      label: 'Receiver rating, carried',
-      noun: 'the receiver’s rating, carried',
-      exact: true,
-      ask: 'What trailer weight is the receiver rated for without weight distribution?',
-      where: 'label on the receiver',
-    },
-    'hitch.receiverTongueRating': {
-      ...weight,
-      label: 'Receiver tongue rating',
-      noun: 'the tongue rating on the receiver',
-      exact: true,
-      ask: 'What tongue weight is the receiver rated for, with weight distribution if it says so?',
-      where: 'label on the receiver',
-    },
-    'hitch.receiverTongueCarried': {
-      ...weight,
-      label: 'Receiver tongue rating, carried',
-      noun: 'the tongue rating on the receiver, carried',
-      exact: true,
-      ask: 'What tongue weight is the receiver rated for without weight distribution?',
-      where: 'label on the receiver',
-    },
-    'hitch.mountRating': {
-      ...weight,
-      label: 'Ball mount rating',
-      noun: 'the ball mount’s rating',
-      exact: true,
-      ask: 'What is the ball mount rated for?',
-      where: 'stamp or label on the ball mount',
-    },
-    'hitch.ballRating': {
-      ...weight,
-      label: 'Ball rating',
-      noun: 'the ball’s rating',
-      exact: true,
-      ask: 'What is the ball rated for?',
-      where: 'stamped on top of the ball',
-    },
-    'hitch.ballSize': {
-      kind: 'quantity',
-      unit: 'in',
-      least: 0.5,
-      most: 6,
-      label: 'Ball size',
-      noun: 'the ball’s size',
-      exact: true,
-      ask: 'What size is the ball?',
-      where: 'stamped on top of the ball',
     },
     'trip.altitude': {
       kind: 'quantity',

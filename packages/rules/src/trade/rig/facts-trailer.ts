@@ -2,20 +2,8 @@ import { part } from '../../engine/define/topic';
 import { custom } from '../bibliography/common';
 
 const weight = { kind: 'quantity', unit: 'lb', least: 0, most: 60_000 } as const;
-const tank = { kind: 'quantity', unit: 'gal', least: 0, most: 1_000 } as const;
-const place = { kind: 'quantity', unit: 'ft', least: -80, most: 80 } as const;
-const rows = {
-  weight: { label: 'Weight', unit: 'lb', least: 0, most: 20_000, required: true },
-  ahead: { label: 'Ahead of axle', unit: 'ft', least: -80, most: 80, required: false },
-} as const;
 const plate = 'certification label on the trailer’s left front side';
 const brochure = 'brochure, or the sticker of that very trailer';
-const none = (what: string) => ({
-  value: 0,
-  says: `${what} taken as none.`,
-  source: custom,
-});
-
 /** What is asked about the trailer. */
 export const trailerFacts = part({
   facts: {
@@ -36,6 +24,15 @@ export const trailerFacts = part({
       ask: 'What is the trailer’s gross rating?',
       where: plate,
       means: 'The most the trailer may weigh, loaded.',
+    },
+    'trailer.cargoCapacity': {
+      ...weight,
+      label: 'Cargo capacity on the trailer’s label',
+      noun: 'the cargo capacity on its label',
+      exact: true,
+      ask: 'What does the label by the trailer’s door say the cargo may never exceed?',
+      where: 'cargo label by the trailer’s entrance door',
+      means: 'That very trailer’s own figure, weighed as it left the factory with its options.',
     },
     'trailer.axles': {
       kind: 'quantity',
@@ -74,72 +71,6 @@ export const trailerFacts = part({
       ask: 'Has the loaded tongue been weighed?',
       where: 'a tongue scale, or passes over a public scale',
     },
-    'trailer.options': {
-      kind: 'rows',
-      columns: rows,
-      label: 'Factory options',
-      noun: 'factory options',
-      instead: 'Ask what the options weigh',
-      ask: 'Which options were built in, and what do they weigh?',
-      where: 'sticker of that very trailer',
-      silent: { value: 'none', says: 'No factory options counted.', source: custom },
-    },
-    'trailer.cargo': {
-      kind: 'rows',
-      columns: rows,
-      label: 'Cargo in the trailer',
-      instead: 'Weigh what goes into the trailer',
-      ask: 'What is packed in the trailer, what does it weigh and where does it ride?',
-      where: 'told by the owner',
-      silent: { value: 'none', says: 'No cargo counted in the trailer.', source: custom },
-    },
-    'trailer.freshWater': {
-      ...tank,
-      label: 'Fresh water aboard',
-      instead: 'Read the fresh water gauge',
-      ask: 'How much fresh water is aboard on the road?',
-      where: 'told by the owner; the tank’s size at the most',
-      silent: none('Fresh water'),
-    },
-    'trailer.freshWaterAhead': {
-      ...place,
-      label: 'Fresh tank ahead of axle',
-      instead: 'Measure where the fresh tank sits',
-      ask: 'How far ahead of the axles is the fresh tank?',
-      where: 'a tape measure',
-    },
-    'trailer.grayWater': {
-      ...tank,
-      label: 'Gray water aboard',
-      instead: 'Read the gray water gauge',
-      ask: 'How much gray water is aboard on the road?',
-      where: 'told by the owner',
-      silent: none('Gray water'),
-    },
-    'trailer.blackWater': {
-      ...tank,
-      label: 'Black water aboard',
-      instead: 'Read the black water gauge',
-      ask: 'How much is in the black tank on the road?',
-      where: 'told by the owner',
-      silent: none('Black water'),
-    },
-    'trailer.propane': {
-      ...weight,
-      most: 2_000,
-      label: 'Propane',
-      instead: 'Weigh the cylinders',
-      ask: 'How many pounds of propane are aboard?',
-      where: 'stamped on the cylinders',
-      silent: none('Propane'),
-    },
-    'trailer.propaneAhead': {
-      ...place,
-      label: 'Propane ahead of axle',
-      instead: 'Measure where the cylinders stand',
-      ask: 'How far ahead of the axles do the cylinders stand?',
-      where: 'a tape measure',
-    },
     'trailer.ballToAxle': {
       kind: 'quantity',
       unit: 'ft',
@@ -176,8 +107,16 @@ export const trailerFacts = part({
       label: 'Coupler rating',
       noun: 'the coupler’s rating',
       exact: true,
-      ask: 'What is the coupler rated for?',
+      ask: 'What trailer weight is the coupler rated for?',
       where: 'stamped on the coupler',
+    },
+    'trailer.couplerTongueRating': {
+      ...weight,
+      label: 'Coupler tongue rating',
+      noun: 'the tongue rating on the coupler',
+      exact: true,
+      ask: 'What tongue weight is the coupler rated for?',
+      where: 'stamped on the coupler, or its maker',
     },
     'trailer.tireCapacity': {
       ...weight,
@@ -186,12 +125,24 @@ export const trailerFacts = part({
       ask: 'What load is one trailer tire rated for?',
       where: 'sidewall, or its load index',
     },
-    'trailer.electricBrakes': {
-      kind: 'yes-no',
-      label: 'Electric brakes',
-      noun: 'whether the trailer has electric brakes',
-      ask: 'Does the trailer have electric brakes?',
-      where: brochure,
+    'trailer.tireKind': {
+      kind: 'choice',
+      options: ['special-trailer', 'light-truck', 'passenger'],
+      label: 'Kind of the trailer’s tires',
+      noun: 'the kind of the trailer’s tires',
+      ask: 'Do the letters at the tire’s size say ST, LT, or P or nothing?',
+      where: 'sidewall',
+      means:
+        'ST is a special-trailer tire, LT a light-truck tire; P or no letters a passenger one.',
+    },
+    'trailer.brakes': {
+      kind: 'choice',
+      options: ['electric', 'surge', 'none'],
+      label: 'Trailer brakes',
+      noun: 'which brakes the trailer has',
+      ask: 'Which brakes does the trailer have: electric, surge or none?',
+      where: `${brochure}; wires to the drums, or a sliding coupler with a brake line`,
+      means: 'Surge brakes are worked by the trailer pushing on its coupler.',
     },
     'trailer.frontalArea': {
       kind: 'quantity',

@@ -1,5 +1,4 @@
 import { part } from '../../engine/define/topic';
-import { custom } from '../bibliography/common';
 
 const manual = 'owner’s manual, towing chapter';
 const certification = 'certification label in the driver’s door opening';
@@ -27,6 +26,31 @@ export const vehicleFacts = part({
       noun: 'the maximum without weight distribution',
       exact: true,
       ask: 'Does the manual give a lower figure without a weight-distributing hitch?',
+      where: manual,
+    },
+    'vehicle.maxFifthWheel': {
+      ...weight,
+      label: 'Maximum fifth-wheel trailer weight',
+      noun: 'the maximum for a fifth-wheel trailer',
+      exact: true,
+      ask: 'What does the manual give as the most it may pull on a fifth-wheel hitch?',
+      where: manual,
+      means: 'A rating of its own; the one for a ball is often lower.',
+    },
+    'vehicle.maxPin': {
+      ...weight,
+      label: 'Maximum pin weight',
+      noun: 'the most that may rest on the pin',
+      exact: true,
+      ask: 'How much may a fifth-wheel trailer’s pin put on the bed?',
+      where: manual,
+    },
+    'vehicle.maxUnbraked': {
+      ...weight,
+      label: 'Maximum trailer weight without trailer brakes',
+      noun: 'the maximum without trailer brakes',
+      exact: true,
+      ask: 'What does the manual give as the most it may pull without trailer brakes?',
       where: manual,
     },
     'vehicle.maxTongueCarried': {
@@ -142,35 +166,14 @@ export const vehicleFacts = part({
     'vehicle.overhang': {
       kind: 'quantity',
       unit: 'in',
-      least: 0,
+      least: -200,
       most: 200,
       label: 'Rear axle to ball',
       noun: 'the overhang from rear axle to ball',
       instead: 'Measure from the rear axle to the ball',
-      ask: 'How far is it from the rear axle to the ball?',
+      ask: 'How far is it from the rear axle back to the ball, or to the pin?',
       where: tape,
-    },
-    'vehicle.tireCapacityFront': {
-      ...weight,
-      label: 'Capacity of one front tire',
-      exact: true,
-      ask: 'What load is one front tire rated for?',
-      where: 'sidewall, or its load index',
-    },
-    'vehicle.tireCapacityRear': {
-      ...weight,
-      label: 'Capacity of one rear tire',
-      exact: true,
-      ask: 'What load is one rear tire rated for?',
-      where: 'sidewall, or its load index; with dual wheels the dual figure',
-    },
-    'vehicle.dualRearWheels': {
-      kind: 'yes-no',
-      label: 'Dual rear wheels',
-      noun: 'whether the rear axle has dual wheels',
-      ask: 'Are there four tires on the rear axle?',
-      where: 'a look at the vehicle',
-      silent: { value: 'no', says: 'Two tires on the rear axle.', source: custom, quiet: true },
+      means: 'Below zero where a pin stands ahead of the rear axle.',
     },
     'vehicle.maxFrontalArea': {
       kind: 'quantity',

@@ -1,32 +1,54 @@
 import { family } from '../../engine/define/topic';
-import { bars, trailerAxles, vehicleAxles } from './axles';
-import { couplings, receiver } from './couplings';
+import { trailerAxles, vehicleAxles, vehicleLoads } from './axles';
+import { brakes } from './brakes';
+import { couplings, extension, receiver } from './couplings';
+import { distribution } from './distribution';
 import { equipment, frontalArea } from './equipment';
+import { aboardFacts } from './facts-aboard';
+import { hitchFacts } from './facts-hitch';
 import { loadFacts } from './facts-load';
 import { trailerFacts } from './facts-trailer';
 import { vehicleFacts } from './facts-vehicle';
+import { vehicleTireFacts } from './facts-vehicle-tires';
 import { combined, payload, vehicleGross } from './payload';
-import { tires } from './tires';
-import { tongue } from './tongue';
-import { loadedWeights, trailerGross } from './weights';
+import { imbalance, tires } from './tires';
+import { tongueWeight } from './tongue';
+import { tongueFindings } from './tongue-findings';
+import { pinWeight, tongueBands } from './tongue-limits';
+import { towRating } from './tow-rating';
+import { untold } from './untold';
+import { loadedWeights, margins, trailerGross } from './weights';
 
 /** What rolls: vehicle, load, hitch and trailer, their weights, ratings and limits. */
 export const rigTrade = family(
   vehicleFacts,
+  vehicleTireFacts,
   loadFacts,
+  hitchFacts,
   trailerFacts,
+  aboardFacts,
+  margins,
   loadedWeights,
-  tongue,
+  distribution,
+  towRating,
+  tongueWeight,
+  tongueBands,
   payload,
   vehicleGross,
-  bars,
+  vehicleLoads,
   vehicleAxles,
   combined,
   receiver,
+  extension,
+  pinWeight,
   couplings,
+  brakes,
   trailerGross,
   trailerAxles,
   tires,
+  imbalance,
   frontalArea,
+  tongueFindings,
   equipment,
+  untold,
 );

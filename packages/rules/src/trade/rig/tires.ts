@@ -1,17 +1,28 @@
 import { part } from '../../engine/define/topic';
 import { house, statics } from '../bibliography/common';
 import { makersRating } from '../bibliography/rig';
+import { passengerTires } from '../bibliography/tires';
 
 const each = { margin: 'margin.other', source: makersRating } as const;
 
-/** Load of one tire: the axle's, shared over the tires on it. */
+/**
+ * Load of one tire: the axle's, shared over the tires on it; and what its stamp counts for. On a
+ * trailer a side may be heavier than the other, and nobody weighs the wheels: the margin is for that.
+ */
 export const tires = part({
   parameters: {
-    'tire.imbalance': {
-      label: 'The heavier side of a trailer against the mean',
+    'tire.passengerDivisor': {
+      label:
+        'What a passenger tire’s rating is divided by, on a trailer, truck or multipurpose vehicle',
       unit: '1',
-      values: [{ from: '2020-01-01', value: 1.05 }],
-      range: [1, 1.2],
+      values: [{ from: '2020-01-01', value: 1.1 }],
+      source: passengerTires,
+    },
+    'margin.trailerTires': {
+      label: 'Margin kept below the capacity of the trailer’s tires',
+      unit: '%',
+      values: [{ from: '2020-01-01', value: 10 }],
+      range: [5, 20],
       source: house,
     },
   },
@@ -21,6 +32,18 @@ export const tires = part({
       unit: '',
       is: "choose(vehicle.dualRearWheels == 'yes', 4, 2)",
       source: makersRating,
+    },
+    'tire.vehicleDivisor': {
+      label: 'What the stamp on the vehicle’s tires is divided by',
+      unit: '1',
+      is: "choose(given(vehicle.tireKind, vehicle.type) && vehicle.tireKind == 'passenger' && vehicle.type != 'passenger-car', tire.passengerDivisor, 1)",
+      source: passengerTires,
+    },
+    'tire.trailerDivisor': {
+      label: 'What the stamp on the trailer’s tires is divided by',
+      unit: '1',
+      is: "choose(given(trailer.tireKind) && trailer.tireKind == 'passenger', tire.passengerDivisor, 1)",
+      source: passengerTires,
     },
     'tire.front': {
       label: 'One front tire',
@@ -37,11 +60,11 @@ export const tires = part({
       source: statics,
     },
     'tire.trailer': {
-      label: 'One trailer tire on the heavier side',
-      noun: 'the fuller trailer tire',
+      label: 'One trailer tire',
+      noun: 'one trailer tire',
       unit: 'lb',
-      is: 'axle.trailer / (2 * trailer.axles) * tire.imbalance',
-      source: house,
+      is: 'axle.trailer / (2 * trailer.axles)',
+      source: statics,
     },
     'tire.frontEmpty': {
       label: 'One front tire, empty',
@@ -55,6 +78,27 @@ export const tires = part({
       is: 'curb.rear / tire.rearCount',
       source: statics,
     },
+    'tire.frontCapacity': {
+      label: 'What one front tire may carry',
+      noun: 'what one front tire may carry',
+      unit: 'lb',
+      is: 'vehicle.tireCapacityFront / tire.vehicleDivisor',
+      source: passengerTires,
+    },
+    'tire.rearCapacity': {
+      label: 'What one rear tire may carry',
+      noun: 'what one rear tire may carry',
+      unit: 'lb',
+      is: 'vehicle.tireCapacityRear / tire.vehicleDivisor',
+      source: passengerTires,
+    },
+    'tire.trailerCapacity': {
+      label: 'What one trailer tire may carry',
+      noun: 'what one trailer tire may carry',
+      unit: 'lb',
+      is: 'trailer.tireCapacity / tire.trailerDivisor',
+      source: passengerTires,
+    },
   },
   limits: {
     'vehicle-tires-front': {
@@ -63,7 +107,7 @@ export const tires = part({
       short: 'the front tires',
       plural: true,
       used: 'tire.front',
-      limit: 'vehicle.tireCapacityFront',
+      limit: 'tire.frontCapacity',
       empty: 'tire.frontEmpty',
       askedBy: ['vehicle.tireCapacityFront'],
     },
@@ -73,7 +117,7 @@ export const tires = part({
       short: 'the rear tires',
       plural: true,
       used: 'tire.rear',
-      limit: 'vehicle.tireCapacityRear',
+      limit: 'tire.rearCapacity',
       empty: 'tire.rearEmpty',
       askedBy: ['vehicle.tireCapacityRear'],
     },
@@ -82,9 +126,23 @@ export const tires = part({
       label: 'Trailer tires',
       short: 'the trailer’s tires',
       plural: true,
+      margin: 'margin.trailerTires',
       used: 'tire.trailer',
-      limit: 'trailer.tireCapacity',
+      limit: 'tire.trailerCapacity',
       askedBy: ['trailer.tireCapacity'],
+    },
+  },
+});
+
+/** For questions that weigh one wheel against the mean of its axle. */
+export const imbalance = part({
+  parameters: {
+    'tire.imbalance': {
+      label: 'The heavier side of a trailer against the mean',
+      unit: '1',
+      values: [{ from: '2020-01-01', value: 1.05 }],
+      range: [1, 1.2],
+      source: house,
     },
   },
 });

@@ -1,21 +1,10 @@
 import { part } from '../../engine/define/topic';
 import { custom, grossRatings, house, weights } from '../bibliography/common';
-import { makersRating, occupantMass, waterWeight } from '../bibliography/rig';
+import { cargoLabel, occupantMass, waterWeight } from '../bibliography/rig';
 
-/**
- * What trailer and vehicle weigh, loaded.
- *
- *     ├─ dry ─┼─ options ─┼─ cargo ─┼ water ┼ gas ┤      trailer.loaded
- */
-export const loadedWeights = part({
+/** How much of a rating is kept free: a matter of the house, within bounds. */
+export const margins = part({
   parameters: {
-    'water.density': {
-      label: 'Weight of water',
-      noun: 'the weight of water',
-      unit: 'lb/gal',
-      values: [{ from: '2020-01-01', value: 8.34 }],
-      source: waterWeight,
-    },
     'margin.towRating': {
       label: 'Margin kept below the tow rating',
       unit: '%',
@@ -30,6 +19,38 @@ export const loadedWeights = part({
       range: [0, 15],
       source: house,
     },
+    'margin.least': {
+      label: 'Least that is kept free where people load by hand',
+      unit: 'lb',
+      values: [{ from: '2020-01-01', value: 50 }],
+      range: [0, 200],
+      source: house,
+    },
+  },
+});
+
+/**
+ * What trailer and vehicle weigh, loaded.
+ *
+ *     ├─ dry ─┼─ options ─┼─ cargo ─┼ water ┼ gas ┤      trailer.loaded
+ *     ├── or GVWR − label ┤                              trailer.unloaded
+ */
+export const loadedWeights = part({
+  parameters: {
+    'water.density': {
+      label: 'Weight of water',
+      noun: 'the weight of water',
+      unit: 'lb/gal',
+      values: [{ from: '2020-01-01', value: 8.34 }],
+      source: waterWeight,
+    },
+    'occupant.weight': {
+      label: 'Weight of an occupant',
+      noun: 'the weight of an occupant',
+      unit: 'lb',
+      values: [{ from: '2020-01-01', value: 150 }],
+      source: occupantMass,
+    },
   },
   formulas: {
     'trailer.waterWeight': {
@@ -39,11 +60,33 @@ export const loadedWeights = part({
       is: '(trailer.freshWater + trailer.grayWater + trailer.blackWater) * water.density',
       source: waterWeight,
     },
+    'trailer.byBrochure': {
+      label: 'Dry weight with its options',
+      noun: 'the dry weight with its options',
+      unit: 'lb',
+      is: 'trailer.dryWeight + sum(trailer.options.weight)',
+      source: weights,
+    },
+    'trailer.byLabel': {
+      label: 'Trailer unloaded, by its own cargo label',
+      noun: 'its own label’s word on it',
+      unit: 'lb',
+      is: 'trailer.gvwr - trailer.cargoCapacity',
+      source: cargoLabel,
+    },
+    'trailer.unloaded': {
+      label: 'Trailer weight, unloaded',
+      noun: 'the trailer unloaded',
+      unit: 'lb',
+      // An option nobody has weighed leaves the brochure’s figure open above, and what it proves stands.
+      is: 'choose(known(trailer.dryWeight), choose(known(trailer.byLabel), max(trailer.byBrochure, trailer.byLabel), trailer.byBrochure), choose(known(trailer.byLabel), trailer.byLabel, needs(trailer.byBrochure, trailer.dryWeight)))',
+      source: cargoLabel,
+    },
     'trailer.loaded': {
       label: 'Trailer weight, loaded',
       noun: 'the loaded trailer',
       unit: 'lb',
-      is: 'trailer.dryWeight + sum(trailer.options.weight) + sum(trailer.cargo.weight) + trailer.waterWeight + trailer.propane',
+      is: 'trailer.unloaded + sum(trailer.cargo.weight) + trailer.waterWeight + trailer.propane',
       source: weights,
     },
     'vehicle.curb': {
@@ -56,7 +99,7 @@ export const loadedWeights = part({
     'load.people': {
       label: 'People and animals',
       unit: 'lb',
-      is: 'sum(load.occupants.weight)',
+      is: 'choose(given(load.occupants), sum(load.occupants.weight), occupant.weight)',
       source: occupantMass,
     },
     'load.things': {
@@ -71,24 +114,6 @@ export const loadedWeights = part({
       is: 'load.people + load.things + hitch.hardwareWeight',
       source: weights,
     },
-    'trailerWeight.limit': {
-      label: 'Tow rating that counts',
-      noun: 'the tow rating',
-      unit: 'lb',
-      is: 'choose(distribution.inUse || !given(vehicle.maxTrailerCarried), vehicle.maxTrailerWeight, min(vehicle.maxTrailerWeight, vehicle.maxTrailerCarried))',
-      source: makersRating,
-    },
-  },
-  limits: {
-    'trailer-weight': {
-      label: 'Trailer weight',
-      short: 'the tow rating',
-      exceeded: true,
-      used: 'trailer.loaded',
-      limit: 'trailerWeight.limit',
-      margin: 'margin.towRating',
-      source: makersRating,
-    },
   },
 });
 
@@ -101,8 +126,9 @@ export const trailerGross = part({
       exceeded: true,
       used: 'trailer.loaded',
       limit: 'trailer.gvwr',
-      empty: 'trailer.dryWeight',
+      empty: 'trailer.unloaded',
       margin: 'margin.other',
+      marginLeast: 'margin.least',
       source: grossRatings,
     },
   },

@@ -1,6 +1,7 @@
 import { part } from '../../engine/define/topic';
 import { custom } from '../bibliography/common';
 import { dateCode, weighed } from '../bibliography/tires';
+import { vehicleTireFacts } from '../rig/facts-vehicle-tires';
 
 const weight = { kind: 'quantity', unit: 'lb', least: 0, most: 60_000 } as const;
 const index = { kind: 'quantity', unit: '', least: 0, most: 200, exact: true } as const;
@@ -29,13 +30,7 @@ export const tireFacts = part({
       means:
         'ST is a special-trailer tire, LT a light-truck tire; P or no letters a passenger one.',
     },
-    'vehicle.type': {
-      kind: 'choice',
-      options: ['passenger-car', 'multipurpose', 'truck'],
-      label: 'Type on the certification label',
-      ask: 'What type does the certification label give: passenger car, multipurpose vehicle or truck?',
-      where: 'certification label in the driver’s door opening',
-    },
+    'vehicle.type': vehicleTireFacts.facts['vehicle.type'],
     'tire.loadIndex': {
       ...index,
       label: 'Load index, single',

@@ -1,0 +1,185 @@
+import { part } from '../../engine/define/topic';
+import { custom, house } from '../bibliography/common';
+import { lightBrakes, makersRating } from '../bibliography/rig';
+
+/** Which brakes the trailer has, whether the vehicle works them, and how heavy it may be without. */
+export const brakes = part({
+  parameters: {
+    'unbraked.careAbove': {
+      label: 'Loaded weight above which brakes are wanted',
+      noun: 'the weight above which brakes are wanted',
+      unit: 'lb',
+      values: [{ from: '2020-01-01', value: 1000 }],
+      source: custom,
+    },
+    'unbraked.askAbove': {
+      label: 'Loaded weight above which the manual’s own limit without brakes must be known',
+      noun: 'the weight above which the manual’s limit must be known',
+      unit: 'lb',
+      values: [{ from: '2020-01-01', value: 1500 }],
+      range: [1000, 2000],
+      source: house,
+    },
+    'unbraked.stopAbove': {
+      label: 'Loaded weight above which brakes are required',
+      noun: 'the weight above which brakes are required',
+      unit: 'lb',
+      values: [{ from: '2020-01-01', value: 3000 }],
+      source: lightBrakes,
+    },
+  },
+  formulas: {
+    'brakes.areKnown': {
+      label: 'It is known which brakes the trailer has',
+      unit: 'yes-no',
+      is: 'known(trailer.brakes)',
+      source: custom,
+    },
+    'brakes.areUntold': {
+      label: 'Nobody knows which brakes the trailer has',
+      unit: 'yes-no',
+      is: '!known(trailer.brakes)',
+      source: custom,
+    },
+    'brakes.areElectric': {
+      label: 'The trailer has electric brakes',
+      unit: 'yes-no',
+      is: "trailer.brakes == 'electric'",
+      source: custom,
+    },
+    'brakes.areNone': {
+      label: 'The trailer has no brakes',
+      unit: 'yes-no',
+      is: "known(trailer.brakes) && trailer.brakes == 'none'",
+      source: custom,
+    },
+    'brakes.wantedAbove': {
+      label: 'Loaded weight above which it must be known whether there are brakes',
+      noun: 'the weight above which brakes are asked for',
+      unit: 'lb',
+      is: 'choose(given(vehicle.maxUnbraked), min(unbraked.careAbove, vehicle.maxUnbraked), unbraked.careAbove)',
+      source: custom,
+    },
+    'brakeController.isKnown': {
+      label: 'It is known whether a brake controller is fitted',
+      unit: 'yes-no',
+      is: 'known(vehicle.brakeController)',
+      source: custom,
+    },
+    'sevenWay.isKnown': {
+      label: 'It is known whether there is a seven-way connector',
+      unit: 'yes-no',
+      is: 'known(vehicle.sevenWay)',
+      source: custom,
+    },
+    'unbraked.isRated': {
+      label: 'The manual’s limit without trailer brakes is known',
+      unit: 'yes-no',
+      is: 'known(vehicle.maxUnbraked)',
+      source: makersRating,
+    },
+  },
+  findings: {
+    'brakes-untold': {
+      label: 'Trailer brakes, not told',
+      askedWhen: 'brakes.areUntold',
+      if: {
+        when: 'trailer.loaded > brakes.wantedAbove',
+        wrong: 'Nobody said which brakes the trailer has.',
+        because: 'At this weight the vehicle’s own brakes alone are not meant to stop both.',
+        do: 'Ask which brakes it has, and whether the vehicle works them.',
+        proviso: 'the trailer has brakes that the vehicle works',
+      },
+      otherwise: 'The trailer is light enough to do without brakes of its own.',
+      source: custom,
+    },
+    'brake-controller': {
+      label: 'Brake controller',
+      askedBy: ['trailer.brakes'],
+      stop: {
+        when: "brakes.areElectric && brakeController.isKnown && vehicle.brakeController == 'no'",
+        wrong: 'The trailer has electric brakes and the vehicle nothing to work them.',
+        because: 'Without a controller they do nothing.',
+        do: 'Fit a brake controller first.',
+      },
+      if: {
+        when: 'brakes.areElectric && !brakeController.isKnown',
+        wrong: 'Nobody said whether a brake controller is fitted.',
+        because: 'Without one the trailer’s electric brakes do nothing.',
+        do: 'Make sure that there is one, and set it with the trailer loaded.',
+        proviso: 'a brake controller is fitted',
+      },
+      open: {
+        wrong: 'If the trailer’s brakes are electric, the vehicle has nothing to work them.',
+        do: 'Find out which brakes it has.',
+      },
+      otherwise: 'A brake controller is fitted, or the trailer needs none.',
+      source: custom,
+    },
+    'seven-way': {
+      label: 'Seven-way connector',
+      askedBy: ['trailer.brakes'],
+      stop: {
+        when: "brakes.areElectric && sevenWay.isKnown && vehicle.sevenWay == 'no'",
+        wrong: 'The trailer has electric brakes and the vehicle no seven-way connector.',
+        because: 'Their current has no way to them.',
+        do: 'Have a seven-way connector fitted first.',
+      },
+      if: {
+        when: 'brakes.areElectric && !sevenWay.isKnown',
+        wrong: 'Nobody said whether there is a seven-way connector.',
+        because: 'The trailer’s brakes get their current through it.',
+        do: 'Look at the bumper: seven blades, not four pins.',
+        proviso: 'there is a seven-way connector',
+      },
+      open: {
+        wrong: 'If the trailer’s brakes are electric, their current has no way to them.',
+        do: 'Find out which brakes it has.',
+      },
+      otherwise: 'There is a seven-way connector, or the trailer needs none.',
+      source: custom,
+    },
+    unbraked: {
+      label: 'Trailer without brakes',
+      askedBy: ['trailer.brakes'],
+      askedWhen: 'brakes.areKnown',
+      stop: {
+        when: 'brakes.areNone && trailer.loaded > unbraked.stopAbove',
+        wrong: 'A trailer of {trailer.loaded} needs brakes of its own, and this one has none.',
+        because: 'Above {unbraked.stopAbove} they are required in commerce and in most states.',
+        do: 'Have brakes fitted, and check your state for its rule.',
+      },
+      unknown: {
+        when: 'brakes.areNone && !unbraked.isRated && trailer.loaded > unbraked.askAbove',
+        wrong: 'The manual’s limit without trailer brakes decides, and nobody read it.',
+        because: 'Above {unbraked.askAbove} many makers ask for trailer brakes.',
+        do: 'Read it in the manual’s towing chapter.',
+      },
+      care: {
+        when: 'brakes.areNone && trailer.loaded > unbraked.careAbove',
+        wrong: 'The trailer has no brakes of its own.',
+        because: 'The vehicle’s brakes stop both, and the trailer pushes.',
+        do: 'Leave much more room to stop, and check your state for its rule.',
+      },
+      open: {
+        wrong: 'The trailer may need brakes of its own.',
+        do: 'Find out its loaded weight, and what the manual allows without brakes.',
+      },
+      otherwise: 'The trailer has brakes, or is light enough without.',
+      source: lightBrakes,
+    },
+  },
+  limits: {
+    'unbraked-rating': {
+      label: 'Rating without trailer brakes',
+      short: 'the rating without trailer brakes',
+      exceeded: true,
+      used: 'trailer.loaded',
+      limit: 'vehicle.maxUnbraked',
+      margin: 'margin.other',
+      askedBy: ['vehicle.maxUnbraked'],
+      askedWhen: 'brakes.areNone',
+      source: makersRating,
+    },
+  },
+});

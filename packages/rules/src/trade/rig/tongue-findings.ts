@@ -1,0 +1,135 @@
+import { part } from '../../engine/define/topic';
+import { house, statics, tongueBand } from '../bibliography/common';
+
+const asked = {
+  askedBy: ['trailer.dryTongueWeight', 'trailer.measuredTongueWeight'],
+  askedWhen: 'tongue.isKnown',
+} as const;
+
+const light = 'Too light a tongue lets the trailer sway.';
+const heavy = 'Too heavy a tongue presses the rear down and takes load off the front wheels.';
+
+/** What the tongue’s share says, and how well it is known. */
+export const tongueFindings = part({
+  findings: {
+    'tongue-share': {
+      ...asked,
+      label: 'Tongue share',
+      stop: [
+        {
+          when: 'coupling.isBall && tongue.share < tongue.stopEdge',
+          wrong: '{tongue.share} of the trailer rests on the ball: it is likely to sway.',
+          because:
+            '{tongue.lowEdge} to {tongue.highEdge} is usual; below {tongue.stopEdge} a gust or a passing truck is enough.',
+          do: 'Do not tow it so: move load ahead of the axles and weigh the tongue again.',
+        },
+        {
+          when: 'coupling.isPin && tongue.share < tongue.stopEdge',
+          wrong: '{tongue.share} of the trailer rests on the pin: it is likely to sway.',
+          because: '{tongue.lowEdge} to {tongue.highEdge} is usual on a pin.',
+          do: 'Do not tow it so: move load ahead of the axles and weigh the pin again.',
+        },
+        {
+          when: 'tongue.share < tongue.stopEdge',
+          wrong: '{tongue.share} of the trailer rests on its coupling: it is likely to sway.',
+          do: 'Do not tow it so: move load ahead of the axles and weigh the tongue again.',
+        },
+      ],
+      care: [
+        {
+          when: 'coupling.isBall && tongue.share < tongue.lowEdge',
+          wrong:
+            'Only {tongue.share} of the trailer rests on the ball; {tongue.lowEdge} to {tongue.highEdge} is usual.',
+          because: light,
+          do: 'Move load ahead of the axles and weigh the tongue again before you tow.',
+        },
+        {
+          when: 'coupling.isBall && tongue.share > tongue.highEdge',
+          wrong:
+            '{tongue.share} of the trailer rests on the ball; {tongue.lowEdge} to {tongue.highEdge} is usual.',
+          because: heavy,
+          do: 'Move load back toward the axles, not behind them, and weigh the tongue again before you tow.',
+        },
+        {
+          when: 'coupling.isPin && tongue.share < tongue.lowEdge',
+          wrong:
+            'Only {tongue.share} of the trailer rests on the pin; {tongue.lowEdge} to {tongue.highEdge} is usual.',
+          because: light,
+          do: 'Move load ahead of the axles and weigh the pin again before you tow.',
+        },
+        {
+          when: 'coupling.isPin && tongue.share > tongue.highEdge',
+          wrong:
+            '{tongue.share} of the trailer rests on the pin; {tongue.lowEdge} to {tongue.highEdge} is usual.',
+          because: 'Too heavy a pin overloads the rear axle.',
+          do: 'Move load back toward the axles, not behind them, and weigh the pin again before you tow.',
+        },
+        {
+          when: 'tongue.share < tongue.lowEdge || tongue.share > tongue.highEdge',
+          wrong: '{tongue.share} of the trailer rests on its coupling, outside the usual band.',
+          do: 'Find out whether it rides on a ball or a pin, and weigh the tongue.',
+        },
+      ],
+      open: {
+        wrong:
+          'As far as can be told {tongue.share} of the trailer rests on the ball or pin; {tongue.lowEdge} to {tongue.highEdge} is usual.',
+        because: `${light} ${heavy}`,
+        do: 'Weigh the tongue as it is loaded for the road.',
+      },
+      otherwise: 'The tongue carries {tongue.share} of the trailer, which is usual.',
+      source: tongueBand,
+    },
+    'tongue-estimate': {
+      ...asked,
+      label: 'Tongue weight is an estimate',
+      care: [
+        {
+          when: 'tongue.isEstimate && rest.isKnown && tongue.heavy > rest.limit',
+          wrong:
+            'The tongue weight is an estimate; {tongue.heavy} is as common, and more than the {rest.limit} that may rest there.',
+          because: 'The tenth on the dry tongue knows nothing of how it is packed.',
+          do: 'Weigh it.',
+        },
+        {
+          when: 'tongue.isEstimate && payload.availableKnown && payload.heavy > payload.available',
+          wrong:
+            'The tongue weight is an estimate; {tongue.heavy} is as common, and would break the payload.',
+          because: 'The tenth on the dry tongue knows nothing of how it is packed.',
+          do: 'Weigh it.',
+        },
+        {
+          when: 'tongue.isEstimate && tongue.lightShare < tongue.stopEdge',
+          wrong:
+            'The tongue weight is an estimate; with the water aboard behind the axles its share could be {tongue.lightShare}.',
+          because: light,
+          do: 'Weigh it with the tanks as they will be on the road.',
+        },
+      ],
+      open: {
+        wrong: 'The tongue weight is an estimate, and may be heavier or lighter than is good.',
+        because: 'The tenth on the dry tongue knows nothing of how it is packed.',
+        do: 'Weigh it.',
+      },
+      otherwise:
+        'A heavier tongue that is common would still be within its limits, or the tongue is better known than by estimate.',
+      source: house,
+    },
+    'tongue-negative': {
+      ...asked,
+      label: 'Tongue lifts',
+      stop: {
+        when: 'tongue.loaded < tongue.none',
+        wrong: 'The tongue lifts on the ball instead of pressing on it.',
+        because: 'The trailer is loaded too far back: it will sway, and may lift the rear wheels.',
+        do: 'Do not tow it so; move load ahead of the axles.',
+      },
+      open: {
+        wrong: 'The tongue may lift on the ball instead of pressing on it.',
+        because: 'That hangs on where things ride in the trailer.',
+        do: 'Tell where the heavy things ride, or weigh the tongue.',
+      },
+      otherwise: 'The tongue presses down on the ball.',
+      source: statics,
+    },
+  },
+});
