@@ -10,15 +10,24 @@ import { plainTowFit } from './plain-tow-fit';
 /** What a tighter range, or one point of it, may make of what a wider one said. */
 const decides: Readonly<Record<State, readonly State[]>> = {
   'not-asked': ['not-asked'],
-  unknown: ['unknown', 'stop', 'if', 'care', 'ok'],
-  if: ['if', 'stop', 'care', 'ok'],
+  unknown: ['unknown', 'stop', 'if', 'care', 'ok', 'not-asked'],
+  if: ['if', 'stop', 'unknown', 'care', 'ok', 'not-asked'],
   stop: ['stop'],
-  care: ['care', 'ok'],
-  ok: ['ok'],
+  care: ['care', 'ok', 'not-asked'],
+  ok: ['ok', 'not-asked'],
 };
 
-/** These say “make sure” of a thing nobody told; told, it may turn out to be missing. */
-const makeSure = new Set(['brake-controller', 'seven-way']);
+/** These are asked once what they compare with, or speak of, is known. */
+const askedByKnowing = new Set([
+  'gross-over-rating',
+  'rating-assumes',
+  'altitude-unasked',
+  'rear-axle-slack',
+  'distribution-allowed',
+]);
+
+/** A rating for use with bars, once it is told, leaves it open whether there are any. */
+const mayBeRelieved = new Set(['trailer-weight', 'tongue', 'receiver', 'receiver-tongue']);
 
 type Told = { readonly id: string; readonly what: unknown };
 
@@ -42,11 +51,13 @@ function againstWider(found: Answer, wide: PlainAnswer): Told[] {
     const other = wide.findings[id];
     note(id, other !== undefined && decides[other].includes(level), level, other);
   }
+  const [mine, theirs] = [found.apart.largestTrailer, wide.largestTrailer];
   for (const [id, other] of Object.entries(wide.values)) {
+    // The window is capped by the largest trailer, where there is one.
+    if (id.startsWith('shopping.') && !mine !== !theirs) continue;
     const value = found.values[id];
     note(id, value !== undefined && within(value, other), value, other);
   }
-  const [mine, theirs] = [found.apart.largestTrailer, wide.largestTrailer];
   if (mine && theirs) note('largest trailer', within(mine, theirs), mine, theirs);
   if (mine && !theirs) note('largest trailer', false, mine, theirs);
   return told;
@@ -64,23 +75,30 @@ function againstPoint(found: Answer, wide: PlainAnswer, point: PlainAnswer): Tol
   for (const { id, used, limit, state } of found.limits) {
     const there = point.limits[id];
     if (!there || state === 'not-asked') continue;
+    const isRelieved = mayBeRelieved.has(id) && state === 'stop' && there.state === 'unknown';
+    if (isRelieved) continue;
     note(`${id} at a point`, decides[state].includes(there.state), state, there.state);
+    if (there.state === 'not-asked') continue;
     if (isPoint(there.used)) note(`${id}, used`, within(there.used, used), there.used, used);
     if (isPoint(there.limit)) note(`${id}, limit`, within(there.limit, limit), there.limit, limit);
   }
   for (const { id, level } of found.findings) {
     const there = point.findings[id] ?? 'not-asked';
-    if (level === 'care' && makeSure.has(id)) continue;
+    if (level === 'not-asked' && askedByKnowing.has(id)) continue;
     if (id === 'tongue-estimate' && !tongueRated) continue;
     note(`${id} at a point`, decides[level].includes(there), level, there);
   }
   for (const [id, value] of Object.entries(point.values)) {
+    // The window is capped by the largest trailer only where that is known.
+    if (id.startsWith('shopping.')) continue;
     const range = found.values[id];
     if (range && isPoint(value)) note(`${id} at a point`, within(value, range), value, range);
   }
   const range = found.apart.largestTrailer;
   const there = point.largestTrailer;
-  if (range) {
+  // The tow package takes the largest trailer away only where that is certain.
+  const mayLack = found.findings.some(({ id, level }) => id === 'tow-package' && level !== 'ok');
+  if (range && (there || !mayLack)) {
     const holds = there ? within(there, range) : range.lo === 0;
     note('largest trailer at a point', holds, there, range);
   } else if (wide.largestTrailer) {
@@ -88,7 +106,7 @@ function againstPoint(found: Answer, wide: PlainAnswer, point: PlainAnswer): Tol
   }
   if (found.outcome === 'fits') note('fits', point.outcome !== 'does-not-fit', point.outcome);
   if (found.outcome === 'does-not-fit') {
-    note('does not fit', point.outcome === 'does-not-fit', point.outcome);
+    note('does not fit', ['does-not-fit', 'cannot-say'].includes(point.outcome), point.outcome);
   }
   return told;
 }
@@ -110,7 +128,7 @@ describe('with ranges and unknowns', () => {
       }),
       { numRuns: 3000 },
     );
-    for (const outcome of ['fits', 'fits-with-care', 'does-not-fit', 'cannot-say']) {
+    for (const outcome of ['fits', 'fits-with-care', 'fits-if', 'does-not-fit', 'cannot-say']) {
       expect(outcomes.get(outcome) ?? 0, outcome).toBeGreaterThan(20);
     }
   });

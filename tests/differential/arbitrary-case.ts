@@ -33,8 +33,15 @@ const forAxles = new Set([
   'hitch.restored',
 ]);
 
-const isRating =
-  /Rating|Carried|Distributed|Above|Payload|gvwr|gcwr|gawr|tireCapacity|max[A-Z]/;
+/** What a verdict hangs on once the weights are right. */
+const mustBeTold = new Set([
+  'vehicle.distributionAllowed',
+  'vehicle.sevenWay',
+  'vehicle.brakeController',
+  'trailer.brakes',
+]);
+
+const isRating = /Rating|Carried|Distributed|Above|Payload|gvwr|gcwr|gawr|tireCapacity|max[A-Z]/;
 
 function draw(random: () => number, openness: Openness): PlainCase {
   const made: PlainCase = {};
@@ -63,7 +70,7 @@ function draw(random: () => number, openness: Openness): PlainCase {
     made['trailer.dryTongueWeight'] = opened(tidy(dry * between(0.1, 0.16), 0.5), 0, dry / 5);
   }
   for (const [id, [options, chance]] of Object.entries(words)) {
-    if (random() >= chance) continue;
+    if (random() >= (light && mustBeTold.has(id) ? 0.97 : chance)) continue;
     const word = light ? options[0] : oneOf(options, random, 'unknown');
     made[id] = random() < openness.unknown ? 'unknown' : (word ?? 'unknown');
   }
@@ -78,8 +85,8 @@ function draw(random: () => number, openness: Openness): PlainCase {
     if (typeof dryTongue === 'number') made['trailer.dryTongueWeight'] = dryTongue * 1.5;
   }
   for (const [id, [most, behind, ahead]] of Object.entries(lists)) {
-    if (random() < 0.2) continue;
-    const placed = whole ? 0.9 : random() < 0.5 ? 0.5 : 0;
+    if (random() < (light ? 0.05 : 0.2)) continue;
+    const placed = whole ? (random() < 0.7 ? 1 : 0.7) : random() < 0.5 ? 0.5 : 0;
     const row = (): PlainRow => {
       const weight = opened(tidy(between(10, most), 0.5), 10, most);
       if (random() >= placed) return { weight };
@@ -138,11 +145,14 @@ const waysOfReckoning = new Set([
   'trailer.grayWaterAhead',
   'trailer.blackWaterAhead',
   'trailer.cargoCapacity',
+  'trailer.gvwr',
   'trailer.dryWeight',
   'trailer.brakes',
   'vehicle.maxUnbraked',
   'hitch.restored',
   'hitch.extension',
+  'hitch.pinRating',
+  'vehicle.maxPin',
   'trip.altitude',
 ]);
 
@@ -151,7 +161,8 @@ export function pointOf(open: PlainCase, random: () => number): PlainCase {
   const inRange = (value: PlainFact): PlainFact => {
     if (typeof value !== 'object') return value;
     const where = random();
-    if (where < 0.25) return value.lo;
+    // At nothing at all what is aboard would not be aboard, and be reckoned another way.
+    if (where < 0.25 && value.lo !== 0) return value.lo;
     return where > 0.75 ? value.hi : value.lo + random() * (value.hi - value.lo);
   };
   const inside = (value: PlainFact, id: string): PlainFact => {

@@ -98,40 +98,57 @@ export function plainAxles(f: Reader, tow: PlainTongue, vehicle: PlainVehicle, w
     sum(all.map(([weight, share]) => times(weight, minus(at(1), share)))),
     times(vehicle.hardware, byTongueOnRear),
   );
-  const frontWithoutBars = minus(frontAlone, times(tongue, lever));
-  const rearWithoutBars = plus(rearAlone, times(tongue, byTongueOnRear));
 
   // Bars restore r of what the tongue takes off the front axle: M = r·V·b / (1 + b/L) in lb·ft.
-  // The front axle gains M·(1 + b/L)/w, the trailer's axles M/L, and the rear axle loses both.
+  // The front axle gains M·(1 + b/L)/w = r·V·b/w, the trailer's axles M/L = r·V·b/(L + b), and the
+  // rear axle loses both. They do nothing until the tongue presses.
   const restored = f.known('hitch.restored') ? f.number('hitch.restored') : span(none, at(1));
   const barsKnown = f.known('vehicle.overhang') && f.known('trailer.ballToAxle');
-  const pressing = larger(tongue, none);
-  const lift = times(restored, pressing);
   const feet = times(b, at(1 / 12));
-  const mayLift = world.inUse && tongue.hi > 0;
-  const byBars = (ifLifting: Ends): Ends => {
-    if (!mayLift) return none;
-    return barsKnown ? ifLifting : zeroUp;
+  // b/(L + b), written so that b stands in it once.
+  const reach = minus(at(1), over(far, plus(far, feet)));
+  const lift = world.inUse && barsKnown ? restored : none;
+  const unlifted = minus(at(1), lift);
+  const liftShare = times(lift, reach);
+  // Whatever moves while nobody knows how far.
+  const somehow = world.inUse && !barsKnown && tongue.hi > 0 ? zeroUp : none;
+
+  /** What each pound of tongue does, pressing or lifting; straight lines that meet at none. */
+  const overTongue = (reckon: (pounds: Ends, presses: boolean) => Ends): Ends => {
+    const { lo, hi } = tongue;
+    const pressing = hi > 0 ? [reckon({ lo: Math.max(lo, 0), hi }, true)] : [];
+    const lifting = lo < 0 || hi <= 0 ? [reckon({ lo, hi: Math.min(hi, 0) }, false)] : [];
+    return [...pressing, ...lifting].reduce(span);
   };
-  const share = over(feet, plus(far, feet));
-  const moment = byBars(times(lift, over(feet, plus(at(1), over(feet, far)))));
-  const ontoTrailer = byBars(times(lift, share));
-  const ontoFront = byBars(times(lift, lever));
+  const one = at(1);
+  const front = overTongue((pounds, presses) =>
+    minus(frontAlone, times(pounds, times(lever, presses ? unlifted : one))),
+  );
+  const rear = overTongue((pounds, presses) => {
+    const each = presses ? minus(plus(one, times(lever, unlifted)), liftShare) : byTongueOnRear;
+    return plus(rearAlone, times(pounds, each));
+  });
+  const trailer = overTongue((pounds, presses) =>
+    minus(loaded, times(pounds, presses ? minus(one, liftShare) : one)),
+  );
+  const moment = overTongue((pounds, presses) =>
+    presses ? times(times(lift, pounds), times(far, reach)) : none,
+  );
 
   return {
     lever,
     restored,
     barsKnown,
     /** Of each pound of tongue, what bars put on the trailer's axles: r·b/(L + b). */
-    liftShare: times(restored, share),
+    liftShare,
     reckoned,
     frontAlone: reckoned ? frontAlone : zeroUp,
     rearAlone: reckoned ? rearAlone : zeroUp,
-    rearWithoutBars: reckoned ? rearWithoutBars : zeroUp,
-    moment,
-    front: reckoned ? plus(frontWithoutBars, ontoFront) : zeroUp,
-    rear: reckoned ? minus(rearWithoutBars, plus(ontoFront, ontoTrailer)) : zeroUp,
-    trailer: plus(minus(loaded, tongue), ontoTrailer),
+    rearWithoutBars: reckoned ? plus(rearAlone, times(tongue, byTongueOnRear)) : zeroUp,
+    moment: plus(moment, somehow),
+    front: reckoned ? plus(front, somehow) : zeroUp,
+    rear: reckoned ? minus(rear, somehow) : zeroUp,
+    trailer: plus(trailer, somehow),
   };
 }
 

@@ -35,7 +35,9 @@ export function plainFindings(rig: PlainRig): Record<string, State> {
 
   // Under the usual band the trailer sways, over it the hitch carries too much; far under it must
   // not be towed: 10–15 % and 7 % on a ball, 15–25 % and 10 % on a pin.
-  const band = pin ? { stop: 0.1, least: 0.15, most: 0.25 } : { stop: 0.07, least: 0.1, most: 0.15 };
+  const band = pin
+    ? { stop: 0.1, least: 0.15, most: 0.25 }
+    : { stop: 0.07, least: 0.1, most: 0.15 };
   const ofTongue = tow.tongueKnown;
 
   // An estimated tongue may be heavier: 13 % on a ball, 20 % on a pin. Would that break what may

@@ -57,7 +57,7 @@ function withAndWithout(f: Reader, world: World, full: string, bare: string) {
     };
   }
   const ratings = [full, bare].filter(f.given);
-  const limit = ratings.map((id) => f.number(id)).reduce(smaller, { lo: Infinity, hi: Infinity });
+  const limit = ratings.map((id) => f.number(id)).reduce(smaller, at(Infinity));
   return {
     limit,
     unread: ratings.some((id) => !f.known(id)),
@@ -163,12 +163,18 @@ export function plainLimits(c: PlainCase, world: World): PlainRig {
   const eitherGiven = (...ids: string[]) => ids.some(f.given) && !world.pin;
 
   const pins = ['vehicle.maxPin', 'hitch.pinRating'].filter(f.given);
-  const onPin = pins.map((id) => f.number(id)).reduce(smaller, { lo: 0, hi: Infinity });
+  const onPin = pins.map((id) => f.number(id)).reduce(smaller, at(Infinity));
   const pinKnown = pins.length > 0 && pins.every(f.known);
   const extended = f.known('hitch.extension') && f.number('hitch.extension').hi > 0;
 
   // A passenger tire carries less than is written on it under anything but a passenger car.
-  const tires = (id: string, axle: Ends, count: Ends, empty: Ends, divided: number): PlainLimit => ({
+  const tires = (
+    id: string,
+    axle: Ends,
+    count: Ends,
+    empty: Ends,
+    divided: number,
+  ): PlainLimit => ({
     ...simple(id, over(axle, count)),
     limit: over(f.number(id), at(divided)),
     empty: over(empty, count),
@@ -214,7 +220,11 @@ export function plainLimits(c: PlainCase, world: World): PlainRig {
       ...receiver,
     },
     'receiver-tongue': {
-      ...simple('', tongue, eitherGiven('hitch.receiverTongueRating', 'hitch.receiverTongueCarried')),
+      ...simple(
+        '',
+        tongue,
+        eitherGiven('hitch.receiverTongueRating', 'hitch.receiverTongueCarried'),
+      ),
       ...receiverTongue,
     },
     extension: simple(

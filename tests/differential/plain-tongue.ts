@@ -1,4 +1,4 @@
-import { at, type Ends, larger, minus, over, plus, span, times, zeroUp } from './ends';
+import { at, closed, type Ends, larger, minus, over, plus, span, times, zeroUp } from './ends';
 import type { PlainRow, Reader } from './plain-case';
 
 const none = at(0);
@@ -41,10 +41,8 @@ export function plainTongue(f: Reader) {
   const mayBeAboard = (weight: string): boolean => f.number(weight, none).hi > 0;
   const isPlaced = (weight: string): boolean => mayBeAboard(weight) && f.known(`${weight}Ahead`);
   const somethingPlaced =
-    rows.some((row) => f.place(row) !== undefined) ||
-    [...tanks, 'trailer.propane'].some(isPlaced);
-  const byMoments =
-    !measured && dryKnown && f.known('trailer.ballToAxle') && somethingPlaced;
+    rows.some((row) => f.place(row) !== undefined) || [...tanks, 'trailer.propane'].some(isPlaced);
+  const byMoments = !measured && dryKnown && f.known('trailer.ballToAxle') && somethingPlaced;
   const byTenth = !measured && !byMoments && dryKnown;
 
   /** The part of a weight that stands on the ball, at a distance ahead of the axle. */
@@ -73,10 +71,8 @@ export function plainTongue(f: Reader) {
         : zeroUp;
 
   // A loaded tongue is never set against an empty trailer, nor an estimate against a loaded one.
-  const share =
-    byTenth && f.known('trailer.dryWeight')
-      ? over(dry, f.number('trailer.dryWeight'))
-      : over(tongue, loaded);
+  const ofDry = byTenth && f.known('trailer.dryWeight');
+  const share = ofDry ? over(dry, f.number('trailer.dryWeight')) : over(tongue, loaded);
 
   return {
     unloaded,
@@ -87,6 +83,7 @@ export function plainTongue(f: Reader) {
     tongueKnown: measured || dryKnown,
     estimate: byTenth,
     share,
+    shareKnown: closed(share) && (ofDry || (closed(tongue) && closed(loaded))),
     far,
   };
 }

@@ -4,7 +4,7 @@ import type { PlainCase } from './plain-case';
 
 const rig: PlainCase = {
   'vehicle.maxTrailerWeight': 6000,
-  'vehicle.maxTongueCarried': 700,
+  'vehicle.maxTongueCarried': 640,
   'vehicle.placardPayload': 1500,
   'vehicle.curbFront': 2400,
   'vehicle.curbRear': 2000,
@@ -37,8 +37,8 @@ describe('where a reading could go either way', () => {
   });
 
   test('there is no largest trailer while the share of the present one is unknown', () => {
-    // 700 lb on the ball at a share of 440 in 3,600.
-    expect(judged(rig).apart.largestTrailer).toMatchObject({ lo: 5727.272727, hi: 5727.272727 });
+    // 640 lb on the ball at the share of an estimate, 400 in 3,600.
+    expect(judged(rig).apart.largestTrailer).toMatchObject({ lo: 5760, hi: 5760 });
     const { 'trailer.dryWeight': _, ...silent } = rig;
     expect(judged({ ...silent, 'trailer.propane': 20 }).apart.largestTrailer).toBeNull();
     const measured = { ...silent, 'trailer.measuredTongueWeight': 440 };

@@ -21,7 +21,7 @@ export const numbers: Record<string, readonly [least: number, most: number, give
   'vehicle.curbRear': [1900, 2800, 0.7],
   'vehicle.wheelbase': [100, 160, 0.85],
   'vehicle.overhang': [35, 65, 0.85],
-  'vehicle.tireCapacityFront': [1500, 2500, 0.3],
+  'vehicle.tireCapacityFront': [1300, 2100, 0.4],
   'vehicle.tireCapacityRear': [1700, 2900, 0.3],
   'vehicle.maxFrontalArea': [45, 90, 0.15],
   'hitch.hardwareWeight': [20, 110, 0.7],

@@ -1,7 +1,7 @@
 import { rulingLevels } from '../condition/rules';
 import { type Finding, type Level, levels, type State, type Topic } from '../define/shapes';
 import type { Run } from '../formula/run';
-import { asTruth } from '../formula/truth';
+import { asTruth } from '../value/truth';
 import type { FindingAnswer } from './shapes';
 
 /** Which conditions hold for sure, and which may. */

@@ -2,7 +2,7 @@ import { findUnit, sameDimension } from '../../quantity';
 import { conditionRules } from '../condition/rules';
 import { type Change, namesChanged } from '../define/changes';
 import type { Condition, Topic } from '../define/shapes';
-import { declaredUnit } from '../define/topic';
+import { careName, declaredUnit } from '../define/topic';
 import { type Compiled, compile } from '../formula/compile';
 import type { Node } from '../formula/grammar/nodes';
 import { below } from '../formula/kinds';
@@ -22,6 +22,7 @@ function numbersIn(node: Node): readonly string[] {
     case 'not':
     case 'given':
     case 'known':
+    case 'may':
       return [];
     default:
       return below(node).flatMap(numbersIn);
@@ -42,6 +43,8 @@ function heldAgainst(condition: Condition): readonly string[] {
  */
 export function ratingsOf(topic: Topic, { formulas }: Compiled): ReadonlySet<string> {
   const found = new Set<string>();
+  // What stands on a limit empty goes into its margin, and is no rating for that.
+  for (const id of Object.keys(topic.limits)) found.add(careName(id));
   const visit = (name: string): void => {
     if (found.has(name)) return;
     found.add(name);

@@ -109,7 +109,7 @@ function limitFormulas(id: string, limit: Limit, unit: Unit): [string, Formula][
     const least = limit.marginLeast;
     const from = least ? `min(${byShare}, ${limit.limit} - ${least})` : byShare;
     // Of nothing asked, nothing is near its end.
-    const is = `choose(${room} > 0 || ${used} <= 0, ${from}, -unlimited)`;
+    const is = `choose(${room} > 0 || (${used} >= 0 && ${used} <= 0), ${from}, -unlimited)`;
     made.push([careName(id), { label: `${label}: care from`, unit: shown, is, source }]);
   }
   return made;

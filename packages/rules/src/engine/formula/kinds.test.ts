@@ -41,6 +41,7 @@ const written: Readonly<Record<KindName, string>> = {
   count: 'count(boxes)',
   given: 'given(a.b)',
   known: 'known(a.b)',
+  may: 'may(a.b > c.d)',
   needs: 'needs(a.b, c.d)',
   lookup: 'lookup(sag, a.b)',
   pick: 'pick(wire, a.b)',

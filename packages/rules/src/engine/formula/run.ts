@@ -1,7 +1,7 @@
 import { common, hull, type Interval, isClosed, isPoint, point } from '../../quantity';
 import type { Read } from '../catalogue/orders';
 import type { Catalogue } from '../define/catalogue';
-import { asNumber } from '../value/truth';
+import { asNumber, asTruth } from '../value/truth';
 import {
   cellKey,
   exactly,

@@ -11,6 +11,9 @@ export const rig = standingOn(
   'tongue.limit',
   'payload.used',
   'payload.available',
+  'tongue.isKnown',
+  'tongue.mayBeMore',
+  'trailerWeight.mayBeMore',
 );
 
 /**
@@ -26,6 +29,7 @@ export const towRatings = {
   parameters: {
     'margin.towRating': rigTrade.parameters['margin.towRating'],
     'margin.other': rigTrade.parameters['margin.other'],
+    'margin.least': rigTrade.parameters['margin.least'],
     'tongue.none': rigTrade.parameters['tongue.none'],
   },
   limits: {

@@ -18,6 +18,11 @@ const rig = standingOn(
   'tongue.loaded',
   'bars.ontoFront',
   'bars.ontoTrailer',
+  'tongue.isKnown',
+  'ballSize.isAsked',
+  'ballSize.isKnown',
+  'distribution.isTold',
+  'permission.isKnown',
 );
 
 const borrowed = {

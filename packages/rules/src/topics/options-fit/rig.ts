@@ -1,4 +1,4 @@
-import type { Fact } from '../../engine/define/shapes';
+import type { Fact, Finding } from '../../engine/define/shapes';
 import { part } from '../../engine/define/topic';
 import { standingOn } from '../../engine/formula/standing-on';
 import { custom, weights } from '../../trade/bibliography/common';
@@ -20,6 +20,10 @@ const towing = standingOn(
   'combined.gross',
   'combined.limit',
   'combined.empty',
+  'tongue.stopEdge',
+  'tongue.isKnown',
+  'tongue.mayBeMore',
+  'trailerWeight.mayBeMore',
 );
 
 const listed: readonly string[] = [
@@ -54,6 +58,7 @@ export const rig = {
     'tongue.none': rigTrade.parameters['tongue.none'],
     'margin.towRating': rigTrade.parameters['margin.towRating'],
     'margin.other': rigTrade.parameters['margin.other'],
+    'margin.least': rigTrade.parameters['margin.least'],
   },
 };
 
@@ -135,6 +140,9 @@ const spokenOf = [
   'vehicle.gcwr',
 ];
 
+/** The catalogue knows the dry tongue, so that nobody's telling it asks. */
+const always = ({ askedBy: _, ...finding }: Finding): Finding => finding;
+
 /** What the build does to the rig. */
 export const rigLimits = part({
   limits: {
@@ -145,7 +153,7 @@ export const rigLimits = part({
     combined: rigTrade.limits.combined,
   },
   findings: {
-    'tongue-share': rigTrade.findings['tongue-share'],
-    'tongue-negative': rigTrade.findings['tongue-negative'],
+    'tongue-share': always(rigTrade.findings['tongue-share']),
+    'tongue-negative': always(rigTrade.findings['tongue-negative']),
   },
 });

@@ -16,11 +16,18 @@ const given = (rating: string, limit = rating): string => asked(`given(${rating}
  */
 export const largestShared = part({
   formulas: {
-    'largest.share': {
-      label: 'Tongue share of the largest trailer',
+    'largest.shareOnBall': {
+      label: 'Tongue share of the largest trailer, ball',
       noun: 'its tongue’s share',
       unit: '1',
-      is: 'max(tongue.share, tongue.lowEdge)',
+      is: 'max(tongue.share, tongue.leastShare)',
+      source: tongueBand,
+    },
+    'largest.shareOnPin': {
+      label: 'Pin share of the largest trailer, fifth-wheel',
+      noun: 'its pin’s share',
+      unit: '1',
+      is: 'max(tongue.share, tongue.leastPinShare)',
       source: tongueBand,
     },
     'largest.weightOnAny': {
@@ -84,6 +91,7 @@ type Way = {
   /** `onPin`, as it stands in names. */
   readonly id: string;
   readonly label: string;
+  readonly share: string;
   readonly weight: readonly string[];
   readonly tongue: readonly string[];
   /** What a pound of tongue puts on the rear axle, and takes off the front one. */
@@ -95,7 +103,7 @@ type Way = {
  * One way of towing. A tongue behind the rear axle only lightens the front one: if that is too heavy
  * with the largest trailer, it is with any. A pin ahead of the rear axle loads the front too.
  */
-function solved({ id, label, weight, tongue, onRear, offFront }: Way) {
+function solved({ id, label, share, weight, tongue, onRear, offFront }: Way) {
   const name = (what: string) => `largest.${what}${id}`;
   const front = `front.isAsked && !front.isLightened, (front.allowed - front.withoutTongue) / (-(${offFront})), unlimited`;
   const rear = `rear.isAsked, rear.room / (${onRear}), unlimited`;
@@ -117,13 +125,13 @@ function solved({ id, label, weight, tongue, onRear, offFront }: Way) {
     [name('heaviest')]: {
       label: `Tongue of the largest trailer ${label}`,
       unit: 'lb',
-      is: `min(${name('tongue')}, ${name('weight')} * largest.share)`,
+      is: `min(${name('tongue')}, ${name('weight')} * ${share})`,
       source: statics,
     },
     [name('trailer')]: {
       label: `Largest trailer ${label}`,
       unit: 'lb',
-      is: `choose(${fits}, min(${name('weight')}, ${name('tongue')} / largest.share), 0)`,
+      is: `choose(${fits}, min(${name('weight')}, ${name('tongue')} / ${share}), 0)`,
       source: statics,
     },
   };
@@ -134,12 +142,14 @@ const carriedAtMost = given(
   'vehicle.maxTrailerCarried',
   'min(vehicle.maxTrailerWeight, vehicle.maxTrailerCarried)',
 ).replace('unlimited', 'vehicle.maxTrailerWeight');
+/** A rating of which only a least is known is not known here. */
+const read = (rating: string): string => `needs(${rating}, ${rating})`;
 const receiver = (which: string) =>
-  asked('given(hitch.receiverRating) || given(hitch.receiverCarried)', `receiver.${which}`);
+  asked('given(hitch.receiverRating) || given(hitch.receiverCarried)', read(`receiver.${which}`));
 const receiverTongue = (which: string) =>
   asked(
     'given(hitch.receiverTongueRating) || given(hitch.receiverTongueCarried)',
-    `receiverTongue.${which}`,
+    read(`receiverTongue.${which}`),
   );
 
 export const largest = part({
@@ -147,6 +157,7 @@ export const largest = part({
     ...solved({
       id: 'OnPin',
       label: 'on a pin',
+      share: 'largest.shareOnPin',
       weight: ['trailerWeight.onPin'],
       tongue: [asked('given(vehicle.maxPin) || given(hitch.pinRating)', 'pin.limit')],
       ...bare,
@@ -154,14 +165,16 @@ export const largest = part({
     ...solved({
       id: 'WithBars',
       label: 'with weight distribution',
+      share: 'largest.shareOnBall',
       weight: ['vehicle.maxTrailerWeight', 'largest.weightOnBall', receiver('withBars')],
-      tongue: ['tongue.withBars', 'largest.tongueOnBall', receiverTongue('withBars')],
+      tongue: [read('tongue.withBars'), 'largest.tongueOnBall', receiverTongue('withBars')],
       onRear: '1 + hitch.lever * (1 - bars.restoredShare) - bars.restoredShare * bars.reach',
       offFront: 'hitch.lever * (1 - bars.restoredShare)',
     }),
     ...solved({
       id: 'Bare',
       label: 'without weight distribution',
+      share: 'largest.shareOnBall',
       weight: [
         carriedAtMost,
         'largest.weightOnBall',
@@ -174,7 +187,7 @@ export const largest = part({
     'largest.trailer': {
       label: 'Largest trailer that fits, as loaded',
       unit: 'lb',
-      is: 'needs(choose(towPackage.isNoBar, choose(coupling.isPin, largest.trailerOnPin, choose(distribution.inUse, largest.trailerWithBars, largest.trailerBare)), 0), tongue.share)',
+      is: 'needs(choose(towPackage.isNoBar, choose(coupling.isPin, largest.trailerOnPin, choose(distribution.isUsed, choose(front.isAsked || rear.isAsked, needs(largest.trailerWithBars, trailer.ballToAxle), largest.trailerWithBars), largest.trailerBare)), 0), tongue.share)',
       source: statics,
     },
   },

@@ -33,6 +33,7 @@ const borrowed = {
     'vehicle.gawrFront': rigTrade.facts['vehicle.gawrFront'],
     'vehicle.gawrRear': rigTrade.facts['vehicle.gawrRear'],
     'vehicle.tireCapacityRear': rigTrade.facts['vehicle.tireCapacityRear'],
+    'hitch.extensionRating': rigTrade.facts['hitch.extensionRating'],
   },
   parameters: {
     'margin.other': rigTrade.parameters['margin.other'],

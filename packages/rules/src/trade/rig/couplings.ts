@@ -8,7 +8,7 @@ const open = 'Only with weight distribution: is there one?';
 
 /** With bars, a rating that nobody told is at least what it carries without them. */
 const withBars = (full: string, bare: string): string =>
-  `choose(given(${full}) || !known(${bare}), ${full}, between(${bare}, unlimited))`;
+  `choose(given(${full}) || !known(${bare}), ${full}, max(${full}, ${bare}))`;
 /** Without bars, the smaller of its two ratings. */
 const withoutBars = (full: string, bare: string): string =>
   `choose(given(${full}) && given(${bare}), min(${full}, ${bare}), choose(given(${full}), ${full}, ${bare}))`;
@@ -37,7 +37,7 @@ export const receiver = part({
       label: 'Receiver rating that counts',
       noun: 'the receiver’s rating',
       unit: 'lb',
-      is: 'choose(distribution.inUse, receiver.withBars, receiver.bare)',
+      is: 'choose(distribution.isUsed, receiver.withBars, receiver.bare)',
       source: makersRating,
     },
     'receiver.mayBeMore': {
@@ -64,7 +64,7 @@ export const receiver = part({
       label: 'Receiver tongue rating that counts',
       noun: 'the receiver’s tongue rating',
       unit: 'lb',
-      is: 'choose(distribution.inUse, receiverTongue.withBars, receiverTongue.bare)',
+      is: 'choose(distribution.isUsed, receiverTongue.withBars, receiverTongue.bare)',
       source: makersRating,
     },
     'receiverTongue.mayBeMore': {

@@ -20,10 +20,16 @@ export const distribution = part({
       is: "!given(vehicle.distributionAllowed) || vehicle.distributionAllowed == 'yes'",
       source: makersRating,
     },
+    'distribution.isUsed': {
+      label: 'Weight distribution is used and allowed, if it rides on a ball',
+      unit: 'yes-no',
+      is: "hitch.distribution == 'yes' && distribution.allowed",
+      source: makersRating,
+    },
     'distribution.inUse': {
       label: 'Weight distribution in use',
       unit: 'yes-no',
-      is: "coupling.isBall && hitch.distribution == 'yes' && distribution.allowed",
+      is: 'coupling.isBall && distribution.isUsed',
       source: makersRating,
     },
     'distribution.mayBe': {

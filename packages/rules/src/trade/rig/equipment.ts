@@ -94,21 +94,21 @@ export const equipment = part({
       askedBy: ['vehicle.distributionRequiredAbove'],
       askedWhen: 'coupling.isBall',
       stop: {
-        when: 'distributionRequired.isKnown && !distribution.inUse && !distribution.mayBe && trailer.loaded > vehicle.distributionRequiredAbove',
+        when: 'distributionRequired.isKnown && !distribution.isUsed && !distribution.mayBe && trailer.loaded > vehicle.distributionRequiredAbove',
         wrong:
           'Above {vehicle.distributionRequiredAbove} the maker requires a weight-distributing hitch, and none is in use.',
         because: 'Without one the front wheels lose more load than they may.',
         do: 'Use one that both makers approve, or tow a lighter trailer.',
       },
       unknown: {
-        when: 'distributionRequired.isKnown && !distribution.inUse && distribution.mayBe && trailer.loaded > vehicle.distributionRequiredAbove',
+        when: 'distributionRequired.isKnown && !distribution.isUsed && distribution.mayBe && trailer.loaded > vehicle.distributionRequiredAbove',
         wrong:
           'Above {vehicle.distributionRequiredAbove} only with weight distribution: is there one?',
         because: 'The maker requires it at this weight.',
         do: 'Look whether bars or chains run from the ball mount to the trailer’s frame.',
       },
       care: {
-        when: '!distributionRequired.isKnown && !distribution.inUse',
+        when: '!distributionRequired.isKnown && !distribution.isUsed',
         wrong: 'Nobody knows above what weight the maker requires a weight-distributing hitch.',
         do: 'Find it in the manual’s towing chapter.',
       },

@@ -7,6 +7,7 @@ const asked = {
 } as const;
 
 const light = 'Too light a tongue lets the trailer sway.';
+const guess = 'The tenth on the dry tongue knows nothing of how it is packed.';
 const heavy = 'Too heavy a tongue presses the rear down and takes load off the front wheels.';
 
 /** What the tongue’s share says, and how well it is known. */
@@ -84,17 +85,24 @@ export const tongueFindings = part({
       label: 'Tongue weight is an estimate',
       care: [
         {
-          when: 'tongue.isEstimate && rest.isKnown && tongue.heavy > rest.limit',
+          when: 'coupling.isBall && tongue.isEstimate && tongue.limitKnown && tongue.heavyOnBall > tongue.limit',
           wrong:
-            'The tongue weight is an estimate; {tongue.heavy} is as common, and more than the {rest.limit} that may rest there.',
-          because: 'The tenth on the dry tongue knows nothing of how it is packed.',
+            'The tongue weight is an estimate; {tongue.heavyOnBall} is as common, and more than the {tongue.limit} that may rest on the ball.',
+          because: guess,
+          do: 'Weigh it.',
+        },
+        {
+          when: 'coupling.isPin && tongue.isEstimate && pin.limitKnown && tongue.heavyOnPin > pin.limit',
+          wrong:
+            'The pin weight is an estimate; {tongue.heavyOnPin} is as common, and more than the {pin.limit} that may rest there.',
+          because: guess,
           do: 'Weigh it.',
         },
         {
           when: 'tongue.isEstimate && payload.availableKnown && payload.heavy > payload.available',
           wrong:
             'The tongue weight is an estimate; {tongue.heavy} is as common, and would break the payload.',
-          because: 'The tenth on the dry tongue knows nothing of how it is packed.',
+          because: guess,
           do: 'Weigh it.',
         },
         {
@@ -107,7 +115,7 @@ export const tongueFindings = part({
       ],
       open: {
         wrong: 'The tongue weight is an estimate, and may be heavier or lighter than is good.',
-        because: 'The tenth on the dry tongue knows nothing of how it is packed.',
+        because: guess,
         do: 'Weigh it.',
       },
       otherwise:

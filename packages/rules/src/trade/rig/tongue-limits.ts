@@ -87,11 +87,25 @@ export const tongueBands = part({
       is: byCoupling('tongue.stopBelowPin', 'tongue.stopBelow'),
       source: house,
     },
-    'tongue.heavy': {
-      label: 'Tongue weight at a heavy but common share',
+    'tongue.heavyOnBall': {
+      label: 'Tongue weight at a heavy but common share, ball',
       noun: 'a tongue of heavy but common share',
       unit: 'lb',
-      is: `trailer.loaded * ${byCoupling('tongue.heavyPinShare', 'tongue.heavyBallShare')}`,
+      is: 'trailer.loaded * tongue.heavyBallShare',
+      source: house,
+    },
+    'tongue.heavyOnPin': {
+      label: 'Pin weight at a heavy but common share, fifth-wheel',
+      noun: 'a pin of heavy but common share',
+      unit: 'lb',
+      is: 'trailer.loaded * tongue.heavyPinShare',
+      source: house,
+    },
+    'tongue.heavy': {
+      label: 'Tongue or pin weight at a heavy but common share',
+      noun: 'a tongue of heavy but common share',
+      unit: 'lb',
+      is: byCoupling('tongue.heavyOnPin', 'tongue.heavyOnBall'),
       source: house,
     },
     'tongue.lightShare': {
@@ -105,14 +119,14 @@ export const tongueBands = part({
       label: 'Tongue rating with weight distribution',
       noun: 'the tongue rating with weight distribution',
       unit: 'lb',
-      is: 'choose(given(vehicle.maxTongueDistributed), choose(known(vehicle.maxTongueDistributed), vehicle.maxTongueDistributed, between(vehicle.maxTongueCarried, unlimited)), vehicle.maxTongueCarried)',
+      is: 'choose(given(vehicle.maxTongueDistributed), choose(known(vehicle.maxTongueDistributed), vehicle.maxTongueDistributed, max(vehicle.maxTongueDistributed, vehicle.maxTongueCarried)), vehicle.maxTongueCarried)',
       source: makersRating,
     },
     'tongue.limit': {
       label: 'Tongue rating that counts',
       noun: 'the tongue rating',
       unit: 'lb',
-      is: 'choose(distribution.inUse, tongue.withBars, vehicle.maxTongueCarried)',
+      is: 'choose(distribution.isUsed, tongue.withBars, vehicle.maxTongueCarried)',
       source: makersRating,
     },
     'tongue.mayBeMore': {
@@ -128,18 +142,17 @@ export const tongueBands = part({
       is: 'choose(given(vehicle.maxPin) && given(hitch.pinRating), min(vehicle.maxPin, hitch.pinRating), choose(given(vehicle.maxPin), vehicle.maxPin, hitch.pinRating))',
       source: pinAdapters,
     },
-    'rest.limit': {
-      label: 'What may rest on the ball or the pin',
-      noun: 'what may rest there',
-      unit: 'lb',
-      is: byCoupling('pin.limit', 'tongue.limit'),
+    'tongue.limitKnown': {
+      label: 'The tongue rating is known',
+      unit: 'yes-no',
+      is: 'known(tongue.limit)',
       source: makersRating,
     },
-    'rest.isKnown': {
-      label: 'It is known what may rest on the ball or the pin',
+    'pin.limitKnown': {
+      label: 'The pin rating is known',
       unit: 'yes-no',
-      is: byCoupling('known(pin.limit)', 'known(tongue.limit)'),
-      source: makersRating,
+      is: 'known(pin.limit)',
+      source: pinAdapters,
     },
   },
   limits: {

@@ -47,7 +47,7 @@ export const towRating = part({
       label: 'Tow rating that counts',
       noun: 'the tow rating',
       unit: 'lb',
-      is: 'choose(coupling.isPin, trailerWeight.onPin, choose(distribution.inUse, vehicle.maxTrailerWeight, trailerWeight.bare))',
+      is: 'choose(coupling.isPin, trailerWeight.onPin, choose(distribution.isUsed, vehicle.maxTrailerWeight, trailerWeight.bare))',
       source: makersRating,
     },
     'trailerWeight.isKnown': {
@@ -79,6 +79,13 @@ export const towRating = part({
       noun: 'the load beyond what it was tested with',
       unit: 'lb',
       is: 'load.aboard - rating.peopleAssumed',
+      source: ratedForTwo,
+    },
+    'rating.withExtra': {
+      label: 'Loaded trailer, and the load in the vehicle that it was not tested with',
+      noun: 'the trailer and that load',
+      unit: 'lb',
+      is: 'trailer.loaded + rating.extraLoad',
       source: ratedForTwo,
     },
     'rating.left': {
@@ -137,7 +144,7 @@ export const towRating = part({
       label: 'Load that the tow rating was not tested with',
       askedWhen: 'rating.isAlone',
       care: {
-        when: 'rating.extraLoad > tongue.none && trailer.loaded > rating.left',
+        when: 'rating.extraLoad > tongue.none && rating.withExtra > trailerWeight.limit',
         wrong: 'With what rides in the vehicle the tow rating shrinks to about {rating.left}.',
         because:
           'It was tested with {rating.peopleAssumed} of people; whatever is aboard beyond that comes off what may be pulled.',
