@@ -201,7 +201,7 @@ test('every worked case that cannot be said asks first for what it says it lacks
     expect.arrayContaining([
       ['tow-fit/payload-not-known.md', 'vehicle.placardPayload'],
       ['tow-fit/range-across-the-limit.md', 'trailer.cargo'],
-      ['tow-fit/shopping-from-six-thousand.md', 'trailer.dryTongueWeight'],
+      ['tow-fit/shopping-from-seventy-two-hundred.md', 'trailer.dryTongueWeight'],
       ['tow-fit/tow-package-not-said.md', 'vehicle.towPackage'],
     ]),
   );

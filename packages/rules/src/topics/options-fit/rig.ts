@@ -28,6 +28,7 @@ const towing = standingOn(
 
 const listed: readonly string[] = [
   'trailer.dryWeight',
+  'trailer.gvwr',
   'trailer.dryTongueWeight',
   'trailer.ballToAxle',
   'trailer.propane',

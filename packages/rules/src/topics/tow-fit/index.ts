@@ -65,7 +65,7 @@ const parts = [
 /** May this vehicle tow this trailer, loaded as it will be on the road, and what runs out first? */
 export const towFit = defineTopic({
   id: 'tow-fit',
-  version: '1.1.0',
+  version: '2.0.0',
   title: 'Tow fit',
   question:
     'May this vehicle tow this trailer, loaded as it will be on the road, and which limit runs out first?',
@@ -75,6 +75,7 @@ export const towFit = defineTopic({
   formulas: gather('formulas', parts),
   limits: gather('limits', parts),
   findings: gather('findings', parts),
+  renamed: gather('renamed', parts),
   outcomes: {
     ok: { id: 'fits', words: 'fits', sentence: 'It fits.' },
     if: { id: 'fits-if', words: 'fits if', sentence: 'It fits' },

@@ -156,4 +156,10 @@ export const trailerFacts = part({
       where: 'width times height, from the brochure',
     },
   },
+  renamed: {
+    'trailer.electricBrakes': {
+      to: 'trailer.brakes',
+      values: { yes: ['electric'], no: ['none', 'surge'] },
+    },
+  },
 });

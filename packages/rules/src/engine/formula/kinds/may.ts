@@ -20,6 +20,7 @@ export const may: Kind<'may'> = {
   reckon: ({ of }, scope) => settled(scope.may(of)),
   parts: ({ of }) => [of],
   mentions: none,
+  asks: none,
   uses: ({ of }, at) => at.part(of),
   draw: drawByDraw,
 };
