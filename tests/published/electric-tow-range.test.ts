@@ -16,6 +16,7 @@ const bare: FactsGiven = {
   'vehicle.auxiliaryPower': '0 W',
   'trailer.dryWeight': '0 lb',
   'trailer.dragArea': '0 ft²',
+  'load.occupants': [],
 };
 
 /** A value of the first leg, in the unit it is declared in. */

@@ -65,7 +65,7 @@ function inUnit(found: unknown, unit: string): number {
 }
 
 const onlyReckons = ({ is }: Formula): boolean =>
-  !/choose|given|known|unlimited|count|lookup|['<>=!&|]/.test(is);
+  !/choose|given|known|unlimited|count|lookup|between|['<>=!&|]/.test(is);
 
 const formulas: Readonly<Record<string, Formula>> = {
   ...topic.formulas,
@@ -100,6 +100,13 @@ function translate(text: string, rows: (list: string) => number): string {
     if (isFunctionNode(node) && isSymbolNode(node.fn)) {
       const [first] = node.args;
       if (node.fn.name === 'needs' && first) return walk(first, row);
+      // To mathjs a bare zero is no weight: it is written as nothing of the other side.
+      if (['max', 'min'].includes(node.fn.name)) {
+        const sides = node.args.map((each) => walk(each, row).toString());
+        const other = sides.find((each) => each !== '0') ?? '0';
+        const written = sides.map((each) => (each === '0' ? `(0 * (${other}))` : each));
+        return parse(`${node.fn.name}(${written.join(', ')})`);
+      }
       if (node.fn.name === 'largestKnown')
         return new FunctionNode(
           'max',

@@ -92,9 +92,11 @@ test('49 CFR 390.5 (published): combined weight counts the tongue once', () => {
 
 test('49 CFR 393.42 (published): an unbraked trailer over 3,000 lb is a stop, at 3,000 lb is not', () => {
   const level = (weight: string) =>
-    judge({ 'trailer.dryWeight': weight, 'trailer.electricBrakes': 'no' }).findings.find(
-      ({ id }) => id === 'unbraked',
-    )?.level;
+    judge({
+      'trailer.dryWeight': weight,
+      'trailer.brakes': 'none',
+      'vehicle.maxUnbraked': '3,500 lb',
+    }).findings.find(({ id }) => id === 'unbraked')?.level;
   expect(level('3,000 lb')).toBe('care');
   expect(level('3,000.01 lb')).toBe('stop');
 });

@@ -57,7 +57,7 @@ describe('tarebook rules TOPIC --diff VERSION', () => {
     // 390 lb × 1.25 = 487.5 lb and 390 lb × 1.10 = 429 lb are both within.
     const found = await rulesDiff(topic, '0.9.0', [cases], kept);
     expect(found.cases.map((each) => [each.file, each.was, each.now])).toEqual([
-      [file('heavy.md'), 'does not fit', 'fits with care'],
+      [file('heavy.md'), 'does not fit', 'fits if'],
       [file('light.md'), expect.stringMatching(/^fits/), expect.stringMatching(/^fits/)],
     ]);
     const [heavy, light] = found.cases;
@@ -66,7 +66,7 @@ describe('tarebook rules TOPIC --diff VERSION', () => {
     expect(tongue?.because).toEqual([expect.stringContaining('(tongue.addOn)')]);
     expect(light?.differences.filter(({ name }) => name === 'verdict')).toEqual([]);
     const text = diffAsText(found).replace(/\s+/g, ' ');
-    expect(text).toContain('The verdict was does not fit, is fits with care, because of');
+    expect(text).toContain('The verdict was does not fit, is fits if, because of');
     expect(text).toContain('2 cases asked under both');
   });
 

@@ -52,6 +52,9 @@ export function ratingsOf(topic: Topic, { formulas }: Compiled): ReadonlySet<str
     if (formula) for (const each of numbersIn(formula.node)) visit(each);
   };
   for (const { conditions } of conditionRules(topic)) heldAgainst(conditions).forEach(visit);
+  for (const [id, fact] of Object.entries(topic.facts)) {
+    if (fact.kind === 'quantity' && fact.isRating) found.add(id);
+  }
   return new Set([...found].filter((name) => !formulas.has(name)));
 }
 

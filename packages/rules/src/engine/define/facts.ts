@@ -30,6 +30,8 @@ export type QuantityFact = FactWords & {
   readonly unit: string;
   /** How many there are of something: nothing lies between two counts. */
   readonly counted?: boolean;
+  /** It is read from a label and never changed, though nothing is held against it by itself. */
+  readonly isRating?: boolean;
   /** It is a year, and no amount. */
   readonly year?: boolean;
   /** The least and most it can sensibly be, in `unit`; outside is refused. */

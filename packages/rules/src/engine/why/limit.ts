@@ -65,7 +65,8 @@ type Asked = {
 /** What was not asked, and what would have asked it. */
 export function notAsked({ topic, chain, declared }: Asked): Said {
   const label = text(declared.label);
-  const needed = declared.askedWhen === undefined ? undefined : stepNamed(chain, declared.askedWhen);
+  const needed =
+    declared.askedWhen === undefined ? undefined : stepNamed(chain, declared.askedWhen);
   if (needed?.among?.join() === 'no') {
     return message('does-not-ask', { when: needed.messages.label, label });
   }

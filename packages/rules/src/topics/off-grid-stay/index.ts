@@ -33,7 +33,10 @@ const gas = standingOn(gasTrade, 'gas.daily', 'gas.counted', 'cylinder.isTold', 
 
 const borrowed = {
   facts: { 'trailer.gvwr': rigTrade.facts['trailer.gvwr'] },
-  parameters: { 'margin.other': rigTrade.parameters['margin.other'] },
+  parameters: {
+    'margin.other': rigTrade.parameters['margin.other'],
+    'margin.least': rigTrade.parameters['margin.least'],
+  },
   formulas: {
     'assumed.weekend': {
       label: 'Nobody said for how long they stay',

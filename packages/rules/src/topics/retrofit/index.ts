@@ -60,6 +60,7 @@ const borrowed = {
   },
   parameters: {
     'margin.other': rigTrade.parameters['margin.other'],
+    'margin.least': rigTrade.parameters['margin.least'],
     'propane.place': rigTrade.parameters['propane.place'],
     'time.day': batteryTrade.parameters['time.day'],
     'solar.derate': batteryTrade.parameters['solar.derate'],

@@ -40,6 +40,7 @@ const borrowed = {
   },
   parameters: {
     'margin.other': rigTrade.parameters['margin.other'],
+    'margin.least': rigTrade.parameters['margin.least'],
     'tire.imbalance': rigTrade.parameters['tire.imbalance'],
     'code.from': tireTrade.parameters['code.from'],
     'year.one': tireTrade.parameters['year.one'],

@@ -25,8 +25,9 @@ const notMoved = {
 } as const;
 
 /**
- * How far load can be moved: in the trailer as far to either side of the axles as the A-frame is,
- * and in the vehicle from over the rear axle to half of the wheelbase ahead of it.
+ * How far load can be moved: in the trailer from over the axles to the A-frame, never behind them,
+ * since a light tail is what sways; in the vehicle from over the rear axle to half of the wheelbase
+ * ahead of it.
  */
 const moved: readonly Change[] = [
   {
@@ -34,7 +35,7 @@ const moved: readonly Change[] = [
     fact: 'trailer.cargo',
     column: 'ahead',
     step: 0.5,
-    within: { of: 'trailer.ballToAxle', least: -0.8, most: 0.8 },
+    within: { of: 'trailer.ballToAxle', least: 0, most: 0.8 },
     says: 'Move {row} in the trailer: from {from} to {to}.',
     sides: {
       above: 'ahead of the axles',

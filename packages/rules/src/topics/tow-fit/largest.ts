@@ -105,7 +105,7 @@ type Way = {
  */
 function solved({ id, label, share, weight, tongue, onRear, offFront }: Way) {
   const name = (what: string) => `largest.${what}${id}`;
-  const front = `front.isAsked && !front.isLightened, (front.allowed - front.withoutTongue) / (-(${offFront})), unlimited`;
+  const front = `front.isAsked && !front.isLightened, (front.allowed - front.withoutTongue) / max(0, -(${offFront})), unlimited`;
   const rear = `rear.isAsked, rear.room / (${onRear}), unlimited`;
   const all = [...tongue, 'largest.tongueOnAny', `choose(${rear})`, `choose(${front})`];
   const fits = `!front.isAsked || !front.isLightened || front.withoutTongue - ${name('heaviest')} * (${offFront}) <= front.allowed`;

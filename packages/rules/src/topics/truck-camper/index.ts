@@ -37,6 +37,7 @@ const borrowed = {
   },
   parameters: {
     'margin.other': rigTrade.parameters['margin.other'],
+    'margin.least': rigTrade.parameters['margin.least'],
     'water.density': rigTrade.parameters['water.density'],
   },
 };

@@ -38,6 +38,7 @@ const borrowed = {
   },
   parameters: {
     'margin.other': rigTrade.parameters['margin.other'],
+    'margin.least': rigTrade.parameters['margin.least'],
     'margin.towRating': rigTrade.parameters['margin.towRating'],
     'tongue.none': rigTrade.parameters['tongue.none'],
   },

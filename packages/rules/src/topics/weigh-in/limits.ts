@@ -35,6 +35,7 @@ export const limits = part({
       used: 'payload.usedWeighed',
       limit: 'vehicle.placardPayload',
       margin: 'margin.other',
+      marginLeast: 'margin.least',
       askedBy: ['vehicle.placardPayload'],
       source: payloadLabel,
     },

@@ -30,6 +30,7 @@ export const trailerFacts = part({
       label: 'Cargo capacity on the trailer’s label',
       noun: 'the cargo capacity on its label',
       exact: true,
+      isRating: true,
       ask: 'What does the label by the trailer’s door say the cargo may never exceed?',
       where: 'cargo label by the trailer’s entrance door',
       means: 'That very trailer’s own figure, weighed as it left the factory with its options.',
