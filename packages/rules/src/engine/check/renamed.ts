@@ -43,7 +43,7 @@ export function presentFacts<T>(
       problems.push({ code: 'given-twice', fact: id, found: now, wanted });
       continue;
     }
-    const present = now === id ? value : presentValue(topic.renamed?.[id], value);
+    const present = presentValue(topic.renamed?.[id], value);
     facts[now] = typeof present === 'string' ? present : value;
   }
   return { facts, renamed, problems };

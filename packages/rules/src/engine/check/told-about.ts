@@ -97,7 +97,7 @@ export function checkToldAbout(topic: Topic, known: ReadonlySet<string>, note: N
   }
   for (const [old, renamed] of Object.entries(topic.renamed ?? {})) {
     const now = presentId(topic, old);
-    if (isFact(old) || !isFact(now))
+    if ((isFact(old) && old !== now) || !isFact(now))
       note('renamed', `“${old}” is now “${now}”`, 'name an old id and a fact of today');
     const fact = topic.facts[now];
     const known = fact?.kind === 'choice' ? fact.options : ['yes', 'no'];

@@ -368,8 +368,8 @@ export type Called = {
 };
 
 /**
- * The present id of what had another, and what an old value means today where it means something
- * else: one option, or several of which each is possible.
+ * The present id of what had another (its own, where only an option was renamed), and what an old
+ * value means today where it means something else: one option, or several of which each is possible.
  */
 export type Renamed =
   | string
