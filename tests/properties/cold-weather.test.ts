@@ -1,11 +1,11 @@
-import { coldWeather } from '@tarebook/rules';
+import { coldWeather, gasSupply } from '@tarebook/rules';
 import { answerNow, type FactsGiven } from '@tarebook/rules/engine';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 
 const seed = Number(process.env.TAREBOOK_SEED ?? 20_261_101);
 const judge = (facts: FactsGiven) => answerNow(coldWeather, { facts, asOf: '2026-12-01' });
-const order = ['may-stay', 'may-stay-with-care', 'cannot-say', 'must-not-stay-so'];
+const order = ['may-stay', 'may-stay-with-care', 'may-stay-if', 'cannot-say', 'must-not-stay-so'];
 const worse = (facts: FactsGiven) => order.indexOf(judge(facts).outcome);
 
 const night = (outside: number, inside: number, hours: number): FactsGiven => ({
@@ -26,6 +26,7 @@ const night = (outside: number, inside: number, hours: number): FactsGiven => ({
   'water.state': 'in-use',
   'trailer.use': 'lived-in',
   'tanks.place': 'enclosed',
+  'frost.hours': '24 h',
 });
 const cold = fc.integer({ min: -30, max: 55 });
 const warm = fc.integer({ min: 50, max: 75 });
@@ -80,7 +81,7 @@ test('a furnace, a cylinder or a battery of which nothing is known never comes t
   );
 });
 
-const states = ['in-use', 'drained', 'winterised'];
+const states = ['in-use', 'drained', 'winterized'];
 const uses = ['lived-in', 'stands-unused'];
 const places = ['heated', 'enclosed', 'exposed'];
 const every = [40, 27, 5].flatMap((degrees) =>
@@ -96,6 +97,10 @@ test.each(every)('water that may burst its lines is stop: %d °F, %s, %s, %s', (
     'water.state': state,
     'trailer.use': use,
     'tanks.place': place,
+    'frost.hours': '12 h',
+    'heater.isolated': 'yes',
+    'antifreeze.kind': 'none',
+    'battery.chemistry': 'lifepo4',
   });
   const wet = degrees <= 32 && state === 'in-use';
   const kept =
@@ -131,4 +136,56 @@ test('°F or °C, pounds or kilograms: the verdict is the same', () => {
     }),
     { numRuns: 60, seed },
   );
+});
+
+const gasFacts = fc.record({
+  'furnace.input': fc.constantFrom('20,000 Btu/h', '40,000 Btu/h', 'unknown'),
+  'furnace.hours': fc.constantFrom('6 h', '12 h', '20 h', 'unknown'),
+  'furnace.duty': fc.constantFrom('20 %', '60–90 %', '100 %', 'unknown'),
+  'trip.nights': fc.constantFrom('1', '2', '5', 'unknown'),
+  'outside.temperature': fc.constantFrom('-20 °F', '10 °F', '31 °F', '50 °F', 'unknown'),
+  'inside.temperature': fc.constantFrom('55 °F', '70 °F', 'unknown'),
+  'body.length': fc.constantFrom('14 ft', '26 ft', 'unknown'),
+  'body.insulation': fc.constantFrom('thin', 'four-season', 'unknown'),
+  'windows.area': fc.constantFrom('20 ft²', '60 ft²', 'unknown'),
+  'windows.glazing': fc.constantFrom('single-pane', 'double-pane', 'unknown'),
+  'night.gas': fc.constantFrom('3 lb', '9 lb', 'unknown'),
+  'water.state': fc.constantFrom('in-use', 'drained', 'unknown'),
+  'trailer.use': fc.constantFrom('lived-in', 'stands-unused', 'unknown'),
+  'frost.hours': fc.constantFrom('2 h', '10 h', '24 h', 'unknown'),
+  'cylinder.fill': fc.constantFrom('20 lb', '30 lb', 'unknown'),
+  'cylinder.filled': fc.constantFrom('yes', 'no', 'unknown'),
+  'cylinder.spare': fc.constantFrom('0', '1', 'unknown'),
+});
+
+test('the same facts are the same gas, the same hours and the same vaporization as in gas supply', () => {
+  const rigs = gasFacts.chain((all) =>
+    fc
+      .tuple(...Object.keys(all).map(() => fc.integer({ min: 0, max: 2 })))
+      .map((kept) =>
+        Object.fromEntries(Object.entries(all).filter((_, index) => (kept[index] ?? 0) > 0)),
+      ),
+  );
+  fc.assert(
+    fc.property(rigs, (facts) => {
+      const here = judge(facts);
+      const there = answerNow(gasSupply, { facts, asOf: '2026-12-01' });
+      const stateOf = (answer: typeof here | typeof there) => ({
+        gas: answer.limits.find(({ id }) => id === 'gas')?.state,
+        needed: answer.values['gas.neededPounds'],
+        runs: answer.values['furnace.runs'],
+        on: answer.values['furnace.on'],
+        lasting: answer.values['demand.lasting'],
+        alarms: answer.findings.find(({ id }) => id === 'alarms')?.level,
+      });
+      expect(stateOf(here)).toEqual(stateOf(there));
+    }),
+    { numRuns: 150, seed },
+  );
+});
+
+test('a document with the option’s old name is read, and means the same', () => {
+  const facts = { 'outside.temperature': '5 °F', 'heater.isolated': 'yes' };
+  const now = judge({ ...facts, 'water.state': 'winterized' });
+  expect(judge({ ...facts, 'water.state': 'winterised' }).findings).toEqual(now.findings);
 });

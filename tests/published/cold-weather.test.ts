@@ -100,7 +100,7 @@ describe('the other topics, told what is reckoned here', () => {
     'battery.temperature': '30 °F',
   };
   const here = judge({ ...ownNight, ...shared, ...cylinder, ...battery }).values;
-  const duty = { 'furnace.duty': `${here['furnace.duty'].lo * 100} %` };
+  const duty = { 'furnace.duty': `${here['furnace.runs'].lo * 100} %` };
 
   test('gas supply has the same gas and the same vaporization', () => {
     const facts = { ...shared, ...cylinder, ...duty };

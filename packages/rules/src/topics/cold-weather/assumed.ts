@@ -1,5 +1,6 @@
 import type { Assumption } from '../../engine/define/shapes';
 import { part } from '../../engine/define/topic';
+import { furnaceAssumptions } from '../../trade/battery/blower';
 import { custom, house } from '../../trade/bibliography/common';
 import { usualSizes } from '../../trade/bibliography/gas';
 
@@ -16,32 +17,38 @@ export const assumed = part({
       'Width or height is not told',
       'given(body.length) && !night.isTold && !given(body.width, body.height)',
     ),
-    'assumed.night': when(
-      'Nobody said for how long the furnace is set',
-      'given(furnace.input) && !given(furnace.hours)',
-    ),
     'assumed.full': when(
       'The battery is told, and how full it is is not reckoned',
-      'given(battery.capacity)',
+      'given(battery.capacity) && given(furnace.blowerCurrent)',
+    ),
+    'assumed.cells': when(
+      'The battery is told, and not how cold it is',
+      'given(battery.capacity) && !given(battery.temperature)',
     ),
   },
 });
 
 export const assumptions: readonly Assumption[] = [
-  { when: 'assumed.warmth', says: 'It is kept at 65 °F inside.', source: custom },
+  { when: 'assumed.warmth', says: 'It is kept at {inside.temperature} inside.', source: custom },
   {
     when: 'assumed.box',
-    says: 'Where not told: it is 8 ft wide and 7 ft high inside.',
+    says: 'Where not told: it is {body.width} wide and {body.height} high inside.',
     source: house,
   },
-  {
-    when: 'assumed.night',
-    says: 'The furnace is set for twelve hours a night.',
-    source: house,
-  },
+  ...furnaceAssumptions,
   {
     when: 'assumed.full',
     says: 'The battery is full in the evening, and the blower is all that draws on it.',
+    source: custom,
+  },
+  {
+    when: 'assumed.cells',
+    says: 'The battery’s cells are at {battery.cells}.',
+    source: custom,
+  },
+  {
+    when: 'assumed.cylinderFull',
+    says: 'The cylinder is full.',
     source: custom,
   },
   {

@@ -22,6 +22,22 @@ export const changes: readonly Change[] = [
   },
   {
     kind: 'set',
+    fact: 'power.hookup',
+    to: { option: 'yes' },
+    says: 'Take a site with shore power, so that the converter keeps the battery full.',
+    asks: 3,
+    source: custom,
+  },
+  {
+    kind: 'set',
+    fact: 'battery.recharged',
+    to: { option: 'yes' },
+    says: 'Charge the battery full every day: a generator outdoors for some hours, or the tow vehicle.',
+    asks: 3,
+    source: custom,
+  },
+  {
+    kind: 'set',
     fact: 'water.state',
     to: { option: 'drained' },
     says: 'Drain tanks and lines, blow them out, and carry drinking water inside.',
@@ -31,8 +47,8 @@ export const changes: readonly Change[] = [
   {
     kind: 'set',
     fact: 'water.state',
-    to: { option: 'winterised' },
-    says: 'Winterise it: blow the lines out or fill them with antifreeze made for drinking water.',
+    to: { option: 'winterized' },
+    says: 'Winterize it: heater drained, bypassed and off, then blow the lines out or fill them with antifreeze of propylene glycol made for drinking water.',
     asks: 5,
     source: frostCustom,
   },

@@ -1,29 +1,58 @@
 import { part } from '../../engine/define/topic';
 import { manual } from '../../trade/bibliography/common';
 
+/** Whoever tells one of these means to keep warm in it. */
+export const staying = [
+  'furnace.input',
+  'furnace.hours',
+  'inside.temperature',
+  'inside.humidity',
+  'trip.nights',
+  'body.length',
+  'night.gas',
+] as const;
+
 /** What people do when they are cold, and must not. */
 export const flames = part({
   facts: {
     'heat.portable': {
       kind: 'yes-no',
       label: 'A stove or portable gas heater warms the sleeping space',
+      noun: 'whether a flame beside the furnace keeps it warm',
       ask: 'Is anything with a flame but the furnace used to keep warm?',
       where: 'told by the owner',
+    },
+  },
+  formulas: {
+    'flames.areUntold': {
+      label: 'Nobody said what keeps them warm',
+      unit: 'yes-no',
+      is: '!given(heat.portable)',
+      source: manual,
     },
   },
   findings: {
     'portable-heat': {
       label: 'Flames for warmth',
       first: true,
-      askedBy: ['heat.portable'],
+      askedBy: ['heat.portable', ...staying],
       stop: {
-        when: { all: [{ fact: 'heat.portable', operator: 'equal', value: 'yes' }] },
+        when: '!flames.areUntold && heat.portable',
         wrong: 'Never heat a sleeping space with a stove or a portable gas heater.',
-        do: 'They use up the air and give off carbon monoxide, which kills sleepers. Only the built-in furnace with its own flue.',
+        because: 'It uses up the air and gives off carbon monoxide, which kills sleepers.',
+        do: 'Put it out and open a window. Only the built-in furnace with its own flue keeps sleepers warm.',
+      },
+      if: {
+        when: 'flames.areUntold',
+        wrong: 'Nobody has said that nothing with a flame but the furnace keeps it warm.',
+        do: 'Say it to everybody who sleeps there.',
+        proviso: 'nothing with a flame but the furnace warms the sleeping space',
       },
       otherwise: 'Nothing with a flame but the furnace warms it.',
       open: {
         wrong: 'Make sure that nothing with a flame but the furnace warms the sleeping space.',
+        because:
+          'A stove or a portable gas heater gives off carbon monoxide, which kills sleepers.',
       },
       source: manual,
     },

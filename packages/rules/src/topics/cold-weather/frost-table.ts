@@ -1,56 +1,80 @@
 import type { Decision } from '../../engine/define/shapes';
 import { frostCustom } from '../../trade/bibliography/cold-weather';
 
-/** Stay, drain or winterise: by frost, hard frost, what is in the lines, who is there, where tanks hang. */
+const below = ['enclosed', 'exposed'];
+
+/**
+ * Stay, drain or winterize: by frost, how long and how hard it is, what is in the lines, who is
+ * there, where tanks hang. A short frost gets into lines and valves, a long one into tanks.
+ */
 export const frostTable: Decision = {
   label: 'Water in the cold',
   hit: 'unique',
-  on: ['frost.isMet', 'frost.isHard', 'water.state', 'trailer.use', 'tanks.place'],
+  on: ['frost.isMet', 'water.state', 'trailer.use', 'tanks.place', 'frost.isHard', 'frost.isBrief'],
   rows: [
-    { when: ['no', '-', '-', '-', '-'], gives: 'nothing-freezes' },
-    { when: ['yes', '-', 'winterised', '-', '-'], gives: 'winterised' },
-    { when: ['yes', '-', 'drained', '-', '-'], gives: 'drained' },
-    { when: ['yes', '-', 'in-use', 'stands-unused', '-'], gives: 'winterise' },
-    { when: ['yes', '-', 'in-use', 'lived-in', 'heated'], gives: 'stay' },
-    { when: ['yes', 'no', 'in-use', 'lived-in', 'enclosed'], gives: 'watch' },
-    { when: ['yes', 'yes', 'in-use', 'lived-in', 'enclosed'], gives: 'drain' },
-    { when: ['yes', '-', 'in-use', 'lived-in', 'exposed'], gives: 'drain' },
+    { when: ['no', '-', '-', '-', '-', '-'], gives: 'nothing-freezes' },
+    { when: ['yes', 'winterized', '-', '-', '-', '-'], gives: 'winterized' },
+    { when: ['yes', 'drained', '-', '-', '-', '-'], gives: 'drained' },
+    { when: ['yes', 'in-use', 'stands-unused', '-', '-', '-'], gives: 'winterize' },
+    { when: ['yes', 'in-use', 'lived-in', 'heated', '-', '-'], gives: 'stay' },
+    { when: ['yes', 'in-use', 'lived-in', below, 'yes', '-'], gives: 'drain' },
+    { when: ['yes', 'in-use', 'lived-in', below, 'no', 'yes'], gives: 'lines' },
+    { when: ['yes', 'in-use', 'lived-in', 'enclosed', 'no', 'no'], gives: 'watch' },
+    { when: ['yes', 'in-use', 'lived-in', 'exposed', 'no', 'no'], gives: 'drain' },
   ],
   results: {
     'nothing-freezes': {
-      label: 'nothing freezes',
+      label: 'nothing to do',
       level: 'ok',
       says: 'It does not get cold enough for water to freeze.',
     },
-    winterised: {
-      label: 'winterised',
+    winterized: {
+      label: 'leave it winterized',
       level: 'ok',
-      says: 'It is winterised: nothing that could burst is left in it.',
+      says: 'It is winterized: nothing that could burst is left in its lines.',
     },
     drained: {
-      label: 'drained, not winterised',
+      label: 'blow out what draining left',
       level: 'care',
-      says: 'Drained is not winterised: water stays in traps, pump, valves and the low bends. Blow the lines out or fill them with antifreeze made for drinking water, and bypass the water heater.',
+      says: 'Drained is not winterized.',
+      because: 'Water stays in traps, pump, valves and the low bends.',
+      do: 'Heater drained, bypassed and off first; then blow the lines out under {blowout.most}, or fill them with antifreeze of propylene glycol made for drinking water.',
     },
-    winterise: {
-      label: 'winterise',
+    winterize: {
+      label: 'winterize it today',
       level: 'stop',
-      says: 'Winterise it now: nobody heats it, and water in lines, pump, heater and toilet valve freezes and bursts them.',
+      says: 'Winterize it today.',
+      because:
+        'Nobody heats it, and water in lines, pump, heater and toilet valve freezes and bursts them.',
+      do: 'Until then keep it as warm as can be, pump and city water off.',
     },
     stay: {
-      label: 'stay, with the furnace on',
+      label: 'stay with the furnace on day and night',
       level: 'care',
-      says: 'Stay with the furnace on day and night, and count gas and battery for all 24 hours: its air is what keeps the tanks from freezing, an electric heater does not reach them. Hose and outlets outside freeze all the same: unhook and drain them.',
+      says: 'Stay with the furnace on day and night.',
+      because:
+        'Only its air keeps the tanks from freezing; an electric heater does not reach them.',
+      do: 'Count gas and battery for every hour of frost. Unhook and drain the hose, and drain the outlets outside.',
+    },
+    lines: {
+      label: 'stay and look after hose, lines and valves',
+      level: 'care',
+      says: 'So short a frost gets into hose, lines and valves, not into tanks.',
+      do: 'Furnace on, cabinet doors open, hose unhooked and drained, pump off, a faucet open over the drain; valves shut until it thaws.',
     },
     watch: {
       label: 'stay and watch',
       level: 'care',
-      says: 'Enclosed is not heated: a light frost may pass, a long one gets in. Furnace on, cabinet doors open, hose unhooked, valves shut, and drain before a harder night.',
+      says: 'Enclosed is not heated: a light frost may pass, a long one gets in.',
+      do: 'Furnace on, cabinet doors open, hose unhooked, valves shut; drain before a harder night.',
     },
     drain: {
-      label: 'drain',
+      label: 'drain before the night',
       level: 'stop',
-      says: 'Drain tanks and lines before the night: hung in the cold, or only enclosed in a hard frost, they freeze even while it is warm inside. Carry drinking water inside.',
+      says: 'Drain tanks and lines before the night.',
+      because:
+        'Hung in the cold, or only enclosed in a hard frost, they freeze even while it is warm inside.',
+      do: 'Carry drinking water inside, and leave the faucets open.',
     },
   },
   source: frostCustom,

@@ -1,6 +1,7 @@
 import { findingOf, part } from '../../engine/define/topic';
 import { freezing, frostCustom } from '../../trade/bibliography/cold-weather';
 import { house } from '../../trade/bibliography/common';
+import { furnace } from '../../trade/heat/furnace';
 import { frostTable } from './frost-table';
 
 const may = (label: string, is: string) =>
@@ -9,48 +10,40 @@ const may = (label: string, is: string) =>
 const wet = "frost.isAsked && frost.isMet && water.state == 'in-use'";
 const unheated = "(tanks.place != 'heated' || trailer.use == 'stands-unused')";
 const reached =
-  "(tanks.place == 'exposed' || trailer.use == 'stands-unused' || (tanks.place == 'enclosed' && frost.isHard))";
+  "(trailer.use == 'stands-unused' || (!frost.isBrief && (tanks.place == 'exposed' || (tanks.place == 'enclosed' && frost.isHard))))";
 
-const item = (label: string, when: string, because: string) => ({
+const item = (group: string, label: string, when: string, because: string) => ({
   label,
+  group,
   when,
   amounts: {},
   because,
   source: frostCustom,
 });
 
-/** Which tanks and lines may freeze, and whether to stay, drain or winterise. */
+/** Which tanks and lines may freeze, and whether to stay, drain or winterize. */
 export const frost = part({
   facts: {
-    'water.state': {
-      kind: 'choice',
-      label: 'Water system',
-      options: ['in-use', 'drained', 'winterised'],
-      ask: 'Is there water in tanks and lines, were they drained, or is it winterised?',
-      where: 'told by the owner',
-      means: 'Winterised: blown out or filled with antifreeze, traps and heater too.',
-    },
-    'trailer.use': {
-      kind: 'choice',
-      label: 'Lived in or standing',
-      options: ['lived-in', 'stands-unused'],
-      ask: 'Does somebody live in it and heat it, or does it stand unused?',
-      where: 'told by the owner',
-    },
+    'water.state': furnace.facts['water.state'],
+    'trailer.use': furnace.facts['trailer.use'],
+    'frost.hours': furnace.facts['frost.hours'],
     'tanks.place': {
       kind: 'choice',
       label: 'Where tanks and lines run',
+      noun: 'where tanks and lines run',
       options: ['heated', 'enclosed', 'exposed'],
       ask: 'Do tanks and lines run in a space that a furnace duct heats, behind a closed belly without heat, or in the open?',
       where: 'look beneath; the brochure says whether a furnace duct goes there',
     },
   },
   parameters: {
-    'frost.point': {
-      label: 'Freezing point of water',
-      unit: '°F',
-      values: [{ from: '2020-01-01', value: 32 }],
-      source: freezing,
+    'frost.point': furnace.parameters['frost.point'],
+    'frost.brief': {
+      label: 'Hours of light frost that get into lines and not into tanks',
+      unit: 'h',
+      values: [{ from: '2020-01-01', value: 4 }],
+      range: [1, 8],
+      source: house,
     },
     'frost.hard': {
       label: 'Hard frost: a night below this gets into an enclosed belly',
@@ -64,11 +57,12 @@ export const frost = part({
     'frost.isAsked': {
       label: 'The water is asked about',
       unit: 'yes-no',
-      is: 'given(water.state) || given(trailer.use) || given(tanks.place)',
+      is: 'given(water.state) || given(trailer.use) || given(tanks.place) || given(outside.temperature)',
       source: frostCustom,
     },
     'frost.isMet': {
       label: 'Water freezes outside',
+      noun: 'how cold it gets',
       unit: 'yes-no',
       is: 'outside.temperature <= frost.point',
       source: freezing,
@@ -77,6 +71,13 @@ export const frost = part({
       label: 'Hard frost',
       unit: 'yes-no',
       is: 'outside.temperature < frost.hard',
+      source: house,
+    },
+    'frost.isBrief': {
+      label: 'A light frost of a few hours',
+      noun: 'how long the frost lasts',
+      unit: 'yes-no',
+      is: '!frost.isHard && frost.hours <= frost.brief',
       source: house,
     },
     'freezes.outside': may('Hose and outside outlets may freeze', wet),
@@ -97,30 +98,43 @@ export const frost = part({
       label: 'What may freeze',
       amounts: {},
       items: {
-        outside: item('Hose and outside outlets', 'freezes.outside', 'they hang in the open air'),
-        valves: item('Dump valves', 'freezes.valves', 'no furnace air reaches them'),
+        outside: item(
+          'outside',
+          'Hose and outside outlets',
+          'freezes.outside',
+          'they hang in the open air',
+        ),
+        valves: item(
+          'below the floor',
+          'Dump valves',
+          'freezes.valves',
+          'no furnace air reaches them',
+        ),
         tanks: item(
+          'below the floor',
           'Tanks and lines below the floor',
           'freezes.tanks',
           'no furnace air reaches them, and the cold does',
         ),
         inside: item(
+          'inside',
           'Lines inside, pump, water heater, toilet valve',
           'freezes.inside',
           'nobody heats it',
         ),
-        rest: item('Traps, pump and low bends', 'freezes.rest', 'draining leaves water in them'),
+        rest: item(
+          'inside',
+          'Traps, pump and low bends',
+          'freezes.rest',
+          'draining leaves water in them',
+        ),
       },
       source: frostCustom,
     },
   },
   findings: {
     water: findingOf('water.action', frostTable, {
-      askedBy: ['water.state', 'tanks.place', 'trailer.use'],
-      open: {
-        wrong: 'Water may freeze in it.',
-        do: 'Find out how cold it gets, what is in the lines, and where they run.',
-      },
+      askedBy: ['water.state', 'tanks.place', 'trailer.use', 'frost.hours', 'outside.temperature'],
     }),
   },
 });

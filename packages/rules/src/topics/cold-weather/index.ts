@@ -1,21 +1,38 @@
 import { defineTopic, gather } from '../../engine/define/topic';
-import { frostCustom } from '../../trade/bibliography/cold-weather';
+import { antifreezeCustom } from '../../trade/bibliography/cold-weather';
 import { custom, manual } from '../../trade/bibliography/common';
+import { alarms } from '../../trade/gas/alarms';
+import { askings, called } from './asked';
 import { assumed, assumptions } from './assumed';
 import { battery, gas, rulings } from './borrowed';
 import { changes } from './changes';
+import { everybody } from './everybody';
 import { flames } from './flames';
 import { frost } from './frost';
-import { heat } from './heat';
+import { how } from './how';
 import { moisture } from './moisture';
-import { shell } from './shell';
+import { night } from './night';
+import { storage } from './storage';
+import { winterizing } from './winterizing';
 
-const parts = [flames, gas, battery, shell, heat, rulings, frost, moisture, assumed] as const;
+const parts = [
+  flames,
+  alarms,
+  gas,
+  battery,
+  night,
+  rulings,
+  frost,
+  winterizing,
+  storage,
+  moisture,
+  assumed,
+] as const;
 
 /** May one stay in the cold: warmth, gas, battery and water? */
 export const coldWeather = defineTopic({
   id: 'cold-weather',
-  version: '1.0.0',
+  version: '2.0.0',
   title: 'Cold weather',
   question: 'May it stay in the cold so, and what gives out first: warmth, gas, battery or water?',
   facts: gather('facts', parts),
@@ -47,7 +64,8 @@ export const coldWeather = defineTopic({
   headline: [
     'heat.perDegree',
     'heat.loss',
-    'furnace.duty',
+    'furnace.runs',
+    'furnace.on',
     'furnace.gasNight',
     'gas.days',
     'blower.ampHours',
@@ -57,33 +75,48 @@ export const coldWeather = defineTopic({
     'vapour.most',
     'window.surface',
     'dew.point',
+    'stored.freezesAt',
   ],
   assumptions,
+  renamed: { 'water.state': { to: 'water.state', values: { winterised: ['winterized'] } } },
   changes,
+  askings,
+  everybody,
+  how,
+  called,
   cautions: [
     {
-      says: 'Never heat a sleeping space with a stove or a portable heater; only the built-in furnace, its flue and intake free of snow.',
+      says: 'Never heat a sleeping space with a stove or a portable heater; only the built-in furnace, its exhaust and intake kept free of snow.',
       source: manual,
+      fits: ['finding.portable-heat', 'limit.furnace', 'finding.warmth'],
     },
     {
       says: 'A carbon monoxide alarm and a gas alarm that work, within the dates on their backs. Smell of gas or an alarm: out, then call.',
       source: manual,
+      fits: ['finding.alarms', 'limit.gas', 'finding.condensation'],
     },
     {
       says: 'Never warm a cold cylinder, line or tank with a flame.',
       source: custom,
+      fits: ['finding.vaporization', 'finding.water'],
     },
     {
       says: 'Never charge LiFePO₄ with cells below freezing; a discharged lead battery freezes and splits.',
       source: custom,
+      fits: ['finding.battery-frost', 'limit.blower-night', 'finding.recharged'],
     },
     {
-      says: 'Only antifreeze made for drinking water goes into the lines; the trailer’s manual says how it is winterised.',
-      source: frostCustom,
+      says: 'Only antifreeze of propylene glycol made for drinking water goes into the lines; the trailer’s manual says how it is winterized.',
+      source: antifreezeCustom,
+      fits: ['finding.antifreeze', 'finding.water-heater', 'limit.blow-out'],
     },
     {
-      says: 'Wind, damp and a night colder than the forecast count against every figure here; this is advice, not approval.',
+      says: 'In frost the heat is never turned down to save; wind, damp and a night colder than the forecast count against every figure here.',
       source: custom,
+    },
+    {
+      says: 'This is advice, not approval: the manuals of trailer, furnace and cylinder win over it.',
+      source: manual,
     },
   ],
 });

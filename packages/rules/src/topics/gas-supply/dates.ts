@@ -1,6 +1,6 @@
 import { part } from '../../engine/define/topic';
 import { house, manual } from '../../trade/bibliography/common';
-import { alarmDates, datesFromMemory } from '../../trade/bibliography/gas';
+import { datesFromMemory } from '../../trade/bibliography/gas';
 
 const age = (label: string, ask: string, where: string) =>
   ({ kind: 'quantity', label, unit: 'yr', least: 0, most: 60, ask, where }) as const;
@@ -33,16 +33,6 @@ export const dates = part({
       ask: 'Is the hose without cracks, and tight when brushed with leak solution?',
       where: 'look, bend it, brush it with solution; never test with a flame',
     },
-    'alarm.gasAge': age(
-      'Age of the gas alarm',
-      'How old is the gas alarm?',
-      'date on its back; some also print a replace-by date, which wins',
-    ),
-    'alarm.monoxideAge': age(
-      'Age of the carbon monoxide alarm',
-      'How old is the carbon monoxide alarm?',
-      'date on its back; some also print a replace-by date, which wins',
-    ),
   },
   parameters: {
     'cylinder.notice': {
@@ -58,18 +48,6 @@ export const dates = part({
       values: [{ from: '2020-01-01', value: 10 }],
       range: [5, 15],
       source: house,
-    },
-    'alarm.gasLife': {
-      label: 'Life of a gas alarm',
-      unit: 'yr',
-      values: [{ from: '2020-01-01', value: 5 }],
-      source: alarmDates,
-    },
-    'alarm.monoxideLife': {
-      label: 'Life of a carbon monoxide alarm',
-      unit: 'yr',
-      values: [{ from: '2020-01-01', value: 7 }],
-      source: alarmDates,
     },
   },
   wordTables: {
@@ -129,32 +107,6 @@ export const dates = part({
       open: { wrong: 'Look at the hose and brush it with leak solution before the gas is opened.' },
       source: manual,
     },
-    alarms: {
-      label: 'Gas and carbon monoxide alarms',
-      first: true,
-      askedBy: [
-        'alarm.gasAge',
-        'alarm.monoxideAge',
-        'furnace.input',
-        'furnace.hours',
-        'trip.nights',
-      ],
-      stop: {
-        when: 'alarm.gasTold > alarm.gasLife || alarm.monoxideTold > alarm.monoxideLife',
-        wrong: 'An alarm is past its date.',
-        because: 'It may sleep through the gas it was made for.',
-        do: 'Replace it before anyone sleeps inside.',
-      },
-      if: {
-        when: 'alarms.areUntold',
-        wrong: 'Nobody has read the dates of the alarms.',
-        do: 'Read them on the backs of both, and press their test buttons.',
-        proviso: 'a gas alarm and a carbon monoxide alarm work, both within their dates',
-      },
-      otherwise: 'The alarms are within their dates; press their test buttons.',
-      open: { wrong: 'Read the dates on the backs of both alarms before anyone sleeps inside.' },
-      source: alarmDates,
-    },
   },
   formulas: {
     'cylinder.life': {
@@ -182,29 +134,11 @@ export const dates = part({
       is: '!given(hose.sound)',
       source: manual,
     },
-    'alarms.areUntold': {
-      label: 'Of an alarm nobody told the age',
-      unit: 'yes-no',
-      is: '!given(alarm.gasAge, alarm.monoxideAge)',
-      source: alarmDates,
-    },
     'hose.ageTold': {
       label: 'Age of the hose, where it is told',
       unit: 'yr',
       is: 'choose(given(hose.age), hose.age, 0)',
       source: manual,
-    },
-    'alarm.gasTold': {
-      label: 'Age of the gas alarm, where it is told',
-      unit: 'yr',
-      is: 'choose(given(alarm.gasAge), alarm.gasAge, 0)',
-      source: alarmDates,
-    },
-    'alarm.monoxideTold': {
-      label: 'Age of the carbon monoxide alarm, where it is told',
-      unit: 'yr',
-      is: 'choose(given(alarm.monoxideAge), alarm.monoxideAge, 0)',
-      source: alarmDates,
     },
   },
 });

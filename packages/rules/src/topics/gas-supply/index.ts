@@ -1,5 +1,5 @@
 import { defineTopic, gather } from '../../engine/define/topic';
-import { blower } from '../../trade/battery/blower';
+import { blower, furnaceAssumptions } from '../../trade/battery/blower';
 import { custom, house, manual } from '../../trade/bibliography/common';
 import {
   alarmDates,
@@ -7,11 +7,15 @@ import {
   datesFromMemory,
   usualSizes,
 } from '../../trade/bibliography/gas';
+import { alarms } from '../../trade/gas/alarms';
 import { boil } from '../../trade/gas/boil';
 import { connection } from '../../trade/gas/connection';
 import { cylinderFacts } from '../../trade/gas/cylinders';
 import { demand } from '../../trade/gas/demand';
 import { vapour } from '../../trade/gas/vapour';
+import { furnace } from '../../trade/heat/furnace';
+import { loss } from '../../trade/heat/loss';
+import { shell } from '../../trade/heat/shell';
 import { askings, called } from './asked';
 import { changes } from './changes';
 import { dates } from './dates';
@@ -20,12 +24,6 @@ import { pipes } from './pipes';
 
 const assumed = {
   formulas: {
-    'assumed.furnace': {
-      label: 'Not all was said of the furnace',
-      unit: 'yes-no',
-      is: 'furnace.input > 0 && !given(furnace.hours, furnace.duty)',
-      source: house,
-    },
     'assumed.allDay': {
       label: 'An appliance has no hours told',
       unit: 'yes-no',
@@ -38,12 +36,16 @@ const assumed = {
 const parts = [
   connection,
   cylinderFacts,
+  shell,
+  loss,
+  furnace,
   blower,
   demand,
   pipes,
   vapour,
   boil,
   dates,
+  alarms,
   assumed,
 ] as const;
 
@@ -97,11 +99,7 @@ export const gasSupply = defineTopic({
       says: 'Every fitting goes on as it was sold, without an adapter.',
       source: connectionCustom,
     },
-    {
-      when: 'assumed.furnace',
-      says: 'Where not told: the furnace is set for twelve hours and runs half of them.',
-      source: house,
-    },
+    ...furnaceAssumptions,
     {
       when: 'assumed.allDay',
       says: 'An appliance without hours burns all day.',

@@ -1,5 +1,6 @@
 import type { Assumption } from '../../engine/define/shapes';
 import { part } from '../../engine/define/topic';
+import { furnaceAssumptions } from '../../trade/battery/blower';
 import { custom, house } from '../../trade/bibliography/common';
 
 /** A row whose hours nobody said. */
@@ -38,11 +39,6 @@ export const assumed = part({
       "(count(loads.ac) > 0 && !given(inverter.efficiency, inverter.idle, inverter.hours)) || (steady.onInverter == 'yes' && !given(inverter.efficiency))",
       house,
     ),
-    'assumed.furnace': when(
-      'Not all was said of the furnace',
-      'furnace.blowerCurrent > 0 && !given(furnace.hours, furnace.duty)',
-      house,
-    ),
     'assumed.latitude': when(
       'Nobody said how far north it stands',
       'solar.power > 0 && !given(place.latitude)',
@@ -79,7 +75,7 @@ export const assumptions: readonly Assumption[] = [
     says: 'The battery still has the capacity on its label.',
     source: custom,
   },
-  { when: 'assumed.warm', says: 'The cells are at about 80 °F.', source: custom },
+  { when: 'assumed.warm', says: 'The cells are at {battery.cells}.', source: custom },
   {
     when: 'assumed.ratedHours',
     says: 'The capacity is rated over 20 hours.',
@@ -90,11 +86,7 @@ export const assumptions: readonly Assumption[] = [
     says: 'Where not told: the inverter is 85 % efficient, draws 15 W by itself, and is on all day.',
     source: house,
   },
-  {
-    when: 'assumed.furnace',
-    says: 'Where not told: the furnace is set for twelve hours and runs half of them.',
-    source: house,
-  },
+  ...furnaceAssumptions,
   { when: 'assumed.latitude', says: 'The place lies at 40° north.', source: house },
   {
     when: 'assumed.full',

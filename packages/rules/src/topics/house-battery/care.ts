@@ -59,26 +59,11 @@ export const care = part({
       source: lithiumColdest,
     },
   },
-  tables: {
-    freezing: {
-      label: 'Freezing point of battery acid',
-      keyUnit: '%',
-      valueUnit: '°F',
-      rows: [
-        [0, 20],
-        [25, 5],
-        [50, -10],
-        [75, -35],
-        [100, -75],
-      ],
-      source: freezingTable,
-    },
-  },
   formulas: {
     'cells.areFrozen': {
       label: 'The cells are below freezing',
       unit: 'yes-no',
-      is: 'battery.temperature < cells.freezing',
+      is: 'battery.cells < cells.freezing',
       source: lithiumCold,
     },
     'charging.isMeant': {
@@ -109,7 +94,7 @@ export const care = part({
   },
   findings: {
     'cold-charge': findingOf('charging.cold', coldCharge, {
-      askedBy: ['battery.temperature'],
+      askedBy: ['battery.temperature', 'outside.temperature'],
       open: {
         wrong: 'Find out the chemistry and how cold the cells are.',
         do: 'LiFePO₄ must never be charged below freezing.',
@@ -137,7 +122,7 @@ export const care = part({
       label: 'Cells too cold for anything',
       askedByKnown: ['battery.temperature', 'battery.chemistry'],
       stop: {
-        when: "battery.chemistry == 'lifepo4' && battery.temperature < cells.coldest",
+        when: "battery.chemistry == 'lifepo4' && battery.cells < cells.coldest",
         wrong: 'So cold, LiFePO₄ neither charges nor discharges.',
         because: 'Its makers end at {cells.coldest}; its electronics may switch it off.',
         do: 'Warm the cells first, in a heated place.',
@@ -151,9 +136,9 @@ export const care = part({
     },
     freeze: {
       label: 'Frost',
-      askedBy: ['battery.temperature'],
+      askedBy: ['battery.temperature', 'outside.temperature'],
       stop: {
-        when: "(battery.chemistry == 'flooded' || battery.chemistry == 'agm' || battery.chemistry == 'gel') && battery.temperature < freeze.temperature",
+        when: "(battery.chemistry == 'flooded' || battery.chemistry == 'agm' || battery.chemistry == 'gel') && battery.cells < freeze.temperature",
         wrong: 'At this charge and temperature the acid freezes and splits the case.',
         because: 'It may be frozen already.',
         do: 'Never charge a frozen battery: let it thaw in the warm, look for a crack or a bulge, then charge it full and keep it so in the cold.',

@@ -3,6 +3,7 @@ import { bank } from '../../trade/battery/bank';
 import { blower } from '../../trade/battery/blower';
 import { charging } from '../../trade/battery/charging';
 import { day } from '../../trade/battery/day';
+import { freeze } from '../../trade/battery/freeze';
 import { hours } from '../../trade/battery/hours';
 import { loads } from '../../trade/battery/loads';
 import { reading } from '../../trade/battery/reading';
@@ -12,6 +13,9 @@ import { voltageTables } from '../../trade/battery/voltage-tables';
 import { wire } from '../../trade/battery/wire';
 import { lithiumCold, makersManual } from '../../trade/bibliography/battery';
 import { custom } from '../../trade/bibliography/common';
+import { furnace } from '../../trade/heat/furnace';
+import { loss } from '../../trade/heat/loss';
+import { shell } from '../../trade/heat/shell';
 import { assumed, assumptions } from './assumed';
 import { care } from './care';
 import { changes } from './changes';
@@ -26,7 +30,11 @@ const parts = [
   usable,
   reading,
   stateOfCharge,
+  freeze,
   loads,
+  shell,
+  loss,
+  furnace,
   blower,
   charging,
   hours,

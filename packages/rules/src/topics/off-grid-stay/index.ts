@@ -1,6 +1,7 @@
 import { quietly } from '../../engine/define/quietly';
 import { defineTopic, gather } from '../../engine/define/topic';
 import { standingOn } from '../../engine/formula/standing-on';
+import { furnaceAssumptions } from '../../trade/battery/blower';
 import { batteryTrade } from '../../trade/battery/index';
 import { custom, house } from '../../trade/bibliography/common';
 import { drains, manual, statics } from '../../trade/bibliography/off-grid-stay';
@@ -19,6 +20,8 @@ const rig = standingOn(rigTrade, 'trailer.loaded', 'tongue.lowEdge');
 /** The battery over a day, hour by hour. */
 const battery = standingOn(
   batteryTrade,
+  'assumed.furnaceHours',
+  'assumed.furnaceShare',
   'day.offered',
   'day.loss',
   'day.tolerance',
@@ -55,12 +58,6 @@ const borrowed = {
       unit: 'yes-no',
       is: 'given(battery.capacity) && !given(battery.volts, bank.series, bank.parallel, battery.temperature, battery.health)',
       source: custom,
-    },
-    'assumed.furnace': {
-      label: 'Not all was said of the furnace',
-      unit: 'yes-no',
-      is: '(furnace.input > 0 || furnace.blowerCurrent > 0) && !given(furnace.hours, furnace.duty)',
-      source: house,
     },
     'assumed.load': {
       label: 'The trailer’s weight is spoken of',
@@ -129,11 +126,7 @@ export const offGridStay = defineTopic({
       says: 'Where not told: one 12-volt battery at 80 °F, full, that still has the capacity on its label.',
       source: custom,
     },
-    {
-      when: 'assumed.furnace',
-      says: 'Where not told: the furnace is set for twelve hours and runs half of them.',
-      source: house,
-    },
+    ...furnaceAssumptions,
     {
       when: 'assumed.load',
       says: 'In the trailer nothing is counted but what was told.',

@@ -1,6 +1,7 @@
 import { part } from '../../engine/define/topic';
 import { circuits, restingVoltage } from '../bibliography/battery';
 import { custom, house } from '../bibliography/common';
+import { vapour } from '../gas/vapour';
 
 /**
  * The bank: series adds volts, parallel adds ampere-hours.
@@ -11,6 +12,7 @@ import { custom, house } from '../bibliography/common';
  */
 export const bank = part({
   facts: {
+    'outside.temperature': vapour.facts['outside.temperature'],
     'battery.chemistry': {
       kind: 'choice',
       label: 'Chemistry',
@@ -123,6 +125,13 @@ export const bank = part({
     },
   },
   formulas: {
+    'battery.cells': {
+      label: 'Temperature of the cells that counts',
+      noun: 'the temperature of the cells',
+      unit: '°F',
+      is: 'choose(given(battery.temperature) || !given(outside.temperature), battery.temperature, between(min(outside.temperature, battery.temperature), max(outside.temperature, battery.temperature)))',
+      source: custom,
+    },
     'bank.volts': {
       label: 'Voltage of the bank',
       noun: 'the bank’s voltage',

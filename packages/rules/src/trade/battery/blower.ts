@@ -1,13 +1,15 @@
+import type { Assumption } from '../../engine/define/shapes';
 import { part } from '../../engine/define/topic';
 import { circuits } from '../bibliography/battery';
 import { custom, house } from '../bibliography/common';
 
-/** The furnace's fan: what heats with gas draws on the battery as well, all night. */
+/** The furnace's fan: what heats with gas draws on the battery as well, as long as it runs. */
 export const blower = part({
   facts: {
     'furnace.blowerCurrent': {
       kind: 'quantity',
       label: 'Current of the furnace blower',
+      noun: 'the current of the furnace blower',
       unit: 'A',
       least: 0,
       most: 40,
@@ -15,38 +17,40 @@ export const blower = part({
       where: 'data plate of the furnace',
       silent: { value: 0, says: 'No furnace blower is counted.', source: custom, quiet: true },
     },
-    'furnace.hours': {
-      kind: 'quantity',
-      label: 'Hours a night the furnace is set',
-      unit: 'h',
-      least: 0,
-      most: 24,
-      ask: 'For how many hours a night is the thermostat on?',
-      where: 'told by the owner',
-      silent: {
-        value: 12,
-        says: 'The furnace is set for twelve hours.',
-        source: house,
-        quiet: true,
-      },
-    },
-    'furnace.duty': {
-      kind: 'quantity',
-      label: 'Share of that time the furnace runs',
-      unit: '%',
-      least: 0,
-      most: 100,
-      ask: 'What part of the time does the furnace run on such a night?',
-      where: 'told by the owner, or reckoned from heat loss',
-      silent: { value: 50, says: 'The furnace runs half the time.', source: house, quiet: true },
-    },
   },
   formulas: {
     'blower.ampHours': {
-      label: 'Furnace blower, a night',
+      label: 'Furnace blower, a day and night',
+      noun: 'what the blower takes a day',
       unit: 'Ah',
-      is: 'furnace.blowerCurrent * furnace.hours * furnace.duty',
+      is: 'furnace.blowerCurrent * furnace.on * furnace.runs',
       source: circuits,
+    },
+    'assumed.furnaceShare': {
+      label: 'Nobody said how much of the time the furnace runs, nor what trailer it heats',
+      unit: 'yes-no',
+      is: '(given(furnace.input) || given(furnace.blowerCurrent)) && !given(furnace.duty) && !heat.isTold',
+      source: house,
+    },
+    'assumed.furnaceHours': {
+      label: 'Nobody said for how long the furnace is set',
+      unit: 'yes-no',
+      is: '(given(furnace.input) || given(furnace.blowerCurrent)) && !given(furnace.hours)',
+      source: house,
     },
   },
 });
+
+/** What is taken of a furnace of which not all was told. */
+export const furnaceAssumptions: readonly Assumption[] = [
+  {
+    when: 'assumed.furnaceHours',
+    says: 'Where not told: the furnace is set for {furnace.usualHours} a night.',
+    source: house,
+  },
+  {
+    when: 'assumed.furnaceShare',
+    says: 'Where not told: while it is set, the furnace runs {furnace.usual} of the time.',
+    source: house,
+  },
+];

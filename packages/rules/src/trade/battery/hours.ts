@@ -65,7 +65,7 @@ const bySun = part({
         'hours.blower': {
           label: 'Furnace blower',
           unit: 'W',
-          is: 'furnace.blowerCurrent * furnace.duty * bank.volts * max(0, min(1, (furnace.hours - hours.sinceStart) / time.hour))',
+          is: 'furnace.blowerCurrent * furnace.runs * bank.volts * max(0, min(1, (furnace.on - hours.sinceStart) / time.hour))',
           source: circuits,
         },
         'hours.power': {

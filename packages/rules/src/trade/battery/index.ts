@@ -1,8 +1,12 @@
 import { family } from '../../engine/define/topic';
+import { furnace } from '../heat/furnace';
+import { loss } from '../heat/loss';
+import { shell } from '../heat/shell';
 import { bank } from './bank';
 import { blower } from './blower';
 import { charging } from './charging';
 import { day } from './day';
+import { freeze } from './freeze';
 import { hours } from './hours';
 import { loads } from './loads';
 import { reading } from './reading';
@@ -18,7 +22,11 @@ export const batteryTrade = family(
   usable,
   reading,
   stateOfCharge,
+  freeze,
   loads,
+  shell,
+  loss,
+  furnace,
   blower,
   charging,
   hours,

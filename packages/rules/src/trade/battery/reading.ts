@@ -115,7 +115,7 @@ export const reading = part({
       label: 'What tables and temperature leave open, to either side',
       noun: 'what tables and temperature leave open',
       unit: 'V',
-      is: 'pick(tableSpread, battery.chemistry) + pick(voltsPerDegree, battery.chemistry) * max(battery.temperature - reading.temperature, reading.temperature - battery.temperature)',
+      is: 'pick(tableSpread, battery.chemistry) + pick(voltsPerDegree, battery.chemistry) * max(battery.cells - reading.temperature, reading.temperature - battery.cells)',
       source: temperatureVoltage,
     },
     'reading.low': {

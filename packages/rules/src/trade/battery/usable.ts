@@ -85,7 +85,7 @@ export const usable = part({
       label: 'Share of the capacity at this temperature',
       noun: 'the share of the capacity at this temperature',
       unit: '%',
-      is: "choose(battery.chemistry == 'lifepo4', lookup(coldLithium, battery.temperature), lookup(coldLead, battery.temperature))",
+      is: "choose(battery.chemistry == 'lifepo4', lookup(coldLithium, battery.cells), lookup(coldLead, battery.cells))",
       source: coldCapacity,
     },
     'battery.available': {

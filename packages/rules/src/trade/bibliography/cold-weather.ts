@@ -51,7 +51,7 @@ export const freezing: Source = {
 export const frostCustom: Source = {
   class: 'common-practice',
   cite: 'Custom of the trade',
-  note: 'When water is drained and when a trailer is winterised; its maker’s manual wins.',
+  note: 'When water is drained and when a trailer is winterized; its maker’s manual wins.',
 };
 
 export const dewFormula: Source = {
@@ -66,4 +66,16 @@ export const celsius: Source = {
   class: 'published',
   cite: 'NIST SP 811',
   section: 'appendix B.8, degree Celsius',
+};
+
+export const heaterCustom: Source = {
+  class: 'common-practice',
+  cite: 'Custom of the trade, after the makers’ manuals',
+  note: 'The water heater is drained and bypassed before antifreeze goes in, and its element is off before it is dry.',
+};
+
+export const antifreezeCustom: Source = {
+  class: 'common-practice',
+  cite: 'Custom of the trade, after the makers’ manuals',
+  note: 'Only antifreeze of propylene glycol, made for drinking water; that for engines is poison.',
 };

@@ -2,11 +2,12 @@ import { part } from '../../engine/define/topic';
 import { loads } from '../battery/loads';
 import { custom, dataPlate, house } from '../bibliography/common';
 import { balance, propaneTables, weighing } from '../bibliography/gas';
+import { furnace } from '../heat/furnace';
 
 /**
  * What the appliances ask for, and how long the gas lasts.
  *
- *     cylinder ─► regulator ─► pipe, hose ─┬─► furnace     input × hours × duty
+ *     cylinder ─► regulator ─► pipe, hose ─┬─► furnace     input × hours × share
  *                                          └─► appliances  input × hours × duty
  */
 export const demand = part({
@@ -28,17 +29,7 @@ export const demand = part({
         quiet: true,
       },
     },
-    'furnace.input': {
-      kind: 'quantity',
-      label: 'Furnace input',
-      unit: 'Btu/h',
-      least: 0,
-      most: 120_000,
-      exact: true,
-      ask: 'How many Btu/h does the furnace take?',
-      where: 'data plate of the furnace: input, not output',
-      silent: { value: 0, says: 'No furnace is counted.', source: custom, quiet: true },
-    },
+    'furnace.input': furnace.facts['furnace.input'],
     'trip.nights': {
       kind: 'quantity',
       label: 'Nights it must last',
@@ -80,13 +71,13 @@ export const demand = part({
       label: 'Mean demand of what burns for long',
       noun: 'what burns for long',
       unit: 'Btu/h',
-      is: 'furnace.input * furnace.duty + sum(gas.appliances.input * choose(given(gas.appliances.duty), gas.appliances.duty, 1) * choose(given(gas.appliances.hours), choose(gas.appliances.hours > burst.hours, 1, 0), 1))',
+      is: 'furnace.input * furnace.runs + sum(gas.appliances.input * choose(given(gas.appliances.duty), gas.appliances.duty, 1) * choose(given(gas.appliances.hours), choose(gas.appliances.hours > burst.hours, 1, 0), 1))',
       source: balance,
     },
     'furnace.heatNight': {
       label: 'Furnace, a night',
       unit: 'Btu',
-      is: 'choose(furnace.input > 0, furnace.input * furnace.hours * furnace.duty, 0)',
+      is: 'choose(furnace.input > 0, furnace.input * furnace.on * furnace.runs, 0)',
       source: balance,
     },
     'furnace.gasNight': {
@@ -122,7 +113,7 @@ export const demand = part({
     'gas.needed': {
       label: 'Gas for all nights',
       unit: 'Btu',
-      is: 'demand.daily * trip.nights',
+      is: 'needs(demand.daily * trip.nights, demand.listed)',
       source: balance,
     },
     'gas.neededPounds': {

@@ -1,5 +1,8 @@
 import { family } from '../../engine/define/topic';
 import { blower } from '../battery/blower';
+import { furnace } from '../heat/furnace';
+import { loss } from '../heat/loss';
+import { shell } from '../heat/shell';
 import { boil } from './boil';
 import { connection } from './connection';
 import { cylinderFacts } from './cylinders';
@@ -7,4 +10,14 @@ import { demand } from './demand';
 import { vapour } from './vapour';
 
 /** Propane: connection, cylinders, demand and how fast it boils off. */
-export const gasTrade = family(connection, cylinderFacts, blower, demand, vapour, boil);
+export const gasTrade = family(
+  connection,
+  cylinderFacts,
+  shell,
+  loss,
+  furnace,
+  blower,
+  demand,
+  vapour,
+  boil,
+);

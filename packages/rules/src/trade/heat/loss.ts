@@ -8,8 +8,9 @@ import {
   inches,
   ownNight,
   shellValues,
-} from '../../trade/bibliography/cold-weather';
-import { house } from '../../trade/bibliography/common';
+} from '../bibliography/cold-weather';
+import { cylinderFacts } from '../gas/cylinders';
+import { vapour } from '../gas/vapour';
 
 /**
  * What the trailer loses for each degree, from its size and make as a wide range, or from the gas of
@@ -18,8 +19,10 @@ import { house } from '../../trade/bibliography/common';
  *     described   walls × U + glass × U + air, over the furnace's efficiency ┐
  *     own night   gas × heat ÷ (hours × degrees)                             ├─► Btu of gas/h/°F
  */
-export const heat = part({
+export const loss = part({
+  facts: { 'outside.temperature': vapour.facts['outside.temperature'] },
   parameters: {
+    'propane.heat': cylinderFacts.parameters['propane.heat'],
     'air.least': {
       label: 'Changes of air an hour, at the least',
       unit: '1/h',
@@ -51,13 +54,6 @@ export const heat = part({
       unit: '%',
       values: [{ from: '2020-01-01', value: 82 }],
       source: furnaceEfficiency,
-    },
-    'margin.furnace': {
-      label: 'Share of the furnace kept for wind and opened doors',
-      unit: '%',
-      values: [{ from: '2020-01-01', value: 20 }],
-      range: [5, 40],
-      source: house,
     },
   },
   wordTables: {
@@ -112,9 +108,9 @@ export const heat = part({
       source: furnaceEfficiency,
     },
     'night.isTold': {
-      label: 'A night of your own is told',
+      label: 'A night of your own is told, and told whole where the trailer is told too',
       unit: 'yes-no',
-      is: 'given(night.gas)',
+      is: 'given(night.gas) && (known(night.gas) && known(night.hours) && known(night.inside) && known(night.outside) || !given(body.length))',
       source: ownNight,
     },
     'heat.gasForDegree': {
@@ -146,38 +142,6 @@ export const heat = part({
       unit: 'Btu/h',
       is: 'heat.gasForDegree * heat.degrees',
       source: conduction,
-    },
-    'furnace.duty': {
-      label: 'Share of the time the furnace runs',
-      unit: '%',
-      is: 'choose(furnace.input > 0, min(1, heat.gas / furnace.input), 0)',
-      source: conduction,
-    },
-    'battery.nights': {
-      label: 'Nights of the blower in the battery, full to the stop line',
-      unit: '',
-      is: 'choose(blower.ampHours > 0, battery.usable / blower.ampHours, unlimited)',
-      source: ownNight,
-    },
-  },
-  limits: {
-    furnace: {
-      label: 'Furnace',
-      short: 'the furnace',
-      used: 'heat.gas',
-      limit: 'furnace.input',
-      margin: 'margin.furnace',
-      askedBy: ['furnace.input'],
-      source: conduction,
-    },
-    'blower-night': {
-      label: 'Blower for a night',
-      short: 'the battery',
-      used: 'blower.ampHours',
-      limit: 'battery.usable',
-      margin: 'margin.battery',
-      askedBy: ['battery.capacity'],
-      source: ownNight,
     },
   },
 });

@@ -1,5 +1,5 @@
 import { part } from '../../engine/define/topic';
-import { custom, house } from '../../trade/bibliography/common';
+import { custom, house } from '../bibliography/common';
 
 const side = (label: string, ask: string, least: number, most: number) =>
   ({ kind: 'quantity', label, unit: 'ft', least, most, ask, where: 'brochure or tape' }) as const;

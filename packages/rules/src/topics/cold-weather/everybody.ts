@@ -1,0 +1,137 @@
+import type { ForEverybody } from '../../engine/define/shapes';
+
+const freeze: ForEverybody = {
+  rule: 'Before a frost, water in tanks and lines is drained or winterized, unless a furnace duct heats where they run and the furnace stays on.',
+  because:
+    'A warm trailer keeps people warm; what hangs below the floor stays as cold as the night.',
+  look: ['water.state', 'trailer.use', 'tanks.place'],
+  given: { 'outside.temperature': '25 °F', 'frost.hours': '10 h' },
+  givenSays: 'for a night of frost at twenty-five degrees',
+  clauses: {
+    'water.state': {
+      'in-use': 'there is water in it',
+      drained: 'it was only drained',
+      winterized: 'it is winterized',
+    },
+    'trailer.use': {
+      'lived-in': 'somebody lives in it with the furnace on',
+      'stands-unused': 'nobody heats it',
+    },
+    'tanks.place': {
+      heated: 'a furnace duct goes to the tanks',
+      enclosed: 'the belly is closed without a duct',
+      exposed: 'the tanks hang in the open',
+    },
+  },
+  otherwise: 'Whoever cannot look has it drained today; that is wrong for nobody.',
+};
+
+/** What is said to all who ask of the cold and told next to nothing. */
+export const everybody: Readonly<Record<string, ForEverybody>> = {
+  any: freeze,
+  freeze,
+  winterizing: {
+    rule: 'Winterizing is: water heater drained, bypassed and its element off; lines blown out under {blowout.most}, or filled with antifreeze of propylene glycol for drinking water; some of it in every trap.',
+    because:
+      'Draining leaves water in pump, valves and low bends, and an element that comes on dry burns out at once.',
+    look: ['antifreeze.kind', 'heater.isolated'],
+    given: {
+      'outside.temperature': '10 °F',
+      'water.state': 'winterized',
+      'trailer.use': 'stands-unused',
+      'battery.temperature': '55 °F',
+    },
+    givenSays: 'with the battery out in a frost-free place',
+    clauses: {
+      'antifreeze.kind': {
+        none: 'only air went through the lines',
+        'propylene-glycol': 'the jug says propylene glycol for drinking water',
+        other: 'it was antifreeze for engines',
+      },
+      'heater.isolated': {
+        yes: 'the water heater is drained, bypassed and off',
+        no: 'the water heater is not',
+      },
+    },
+    otherwise: 'Whoever is not sure has it done; a burst line under the floor costs more.',
+  },
+  gas: {
+    rule: 'In the cold the gas goes by how much of the time the furnace burns, and with water in the tanks it burns day and night.',
+    because:
+      'A small cylinder that is cold or nearly empty also boils off too little, however much is left in it.',
+    look: ['cylinder.fill', 'trip.nights'],
+    given: {
+      'outside.temperature': '20 °F',
+      'furnace.input': '30,000 Btu/h',
+      'furnace.hours': '12 h',
+      'furnace.duty': '60 %',
+      'cylinder.filled': 'yes',
+      'water.state': 'drained',
+      'heat.portable': 'no',
+      'power.hookup': 'yes',
+    },
+    givenSays: 'for a furnace of 30,000 at twenty degrees, tanks drained, on shore power',
+    worked: {
+      says: 'Such a furnace takes {furnace.gasNight} a night.',
+      given: {
+        'furnace.input': '30,000 Btu/h',
+        'furnace.hours': '12 h',
+        'furnace.duty': '60 %',
+      },
+    },
+    otherwise:
+      'Whoever cannot weigh the cylinder brings a second full one and looks at the first every morning. Never turn the heat down to save gas while there is water in it.',
+  },
+  battery: {
+    rule: 'The furnace needs its blower, and the blower runs on the battery: in the cold the battery often gives out before the gas.',
+    because: 'Only part of a battery may be taken, and the cold takes some of that.',
+    look: ['power.hookup', 'battery.recharged'],
+    given: {
+      'battery.chemistry': 'flooded',
+      'battery.capacity': '100 Ah',
+      'battery.temperature': '32 °F',
+      'furnace.blowerCurrent': '7 A',
+      'furnace.hours': '12 h',
+      'furnace.duty': '40 %',
+      'trip.nights': '2',
+      'heat.portable': 'no',
+    },
+    givenSays: 'for one lead battery of 100 ampere-hours, a blower of seven amperes, two nights',
+    clauses: {
+      'power.hookup': { yes: 'you stand on shore power', no: 'you stand without hookups' },
+      'battery.recharged': {
+        yes: 'the battery is charged full every day',
+        no: 'nothing charges it in between',
+      },
+    },
+    worked: {
+      says: 'Such a blower takes {blower.ampHours} a night, of {battery.usable} that may be taken.',
+      given: {
+        'battery.chemistry': 'flooded',
+        'battery.capacity': '100 Ah',
+        'battery.temperature': '32 °F',
+        'furnace.blowerCurrent': '7 A',
+        'furnace.hours': '12 h',
+        'furnace.duty': '40 %',
+      },
+    },
+    otherwise:
+      'Whoever does not know takes a site with shore power, or a generator that charges for some hours a day, outdoors.',
+  },
+  windows: {
+    rule: 'Windows run with water when the panes are colder than the air inside can bear; it is no leak.',
+    because:
+      'People, pots and wet clothes give off water all night, and cold glass is where it lands.',
+    look: ['windows.glazing'],
+    worked: {
+      says: 'At that humidity and warmth the air gives off its water at {dew.point}.',
+      given: {
+        'inside.temperature': '65 °F',
+        'inside.humidity': '60 %',
+        'outside.temperature': '25 °F',
+      },
+    },
+    otherwise:
+      'Open a roof vent a hand wide, even in the cold, put lids on pots, and hang wet clothes elsewhere. Keep it warm; a colder room runs more.',
+  },
+};

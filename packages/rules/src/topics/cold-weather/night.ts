@@ -1,0 +1,140 @@
+import { part } from '../../engine/define/topic';
+import { conduction, frostCustom, ownNight } from '../../trade/bibliography/cold-weather';
+import { custom, house } from '../../trade/bibliography/common';
+
+/**
+ * Whether furnace and battery hold the warmth, for as many days and nights as it must last.
+ *
+ *     battery ├── blower, a day and night ──┼── a second one, unless charged in between ──┤
+ */
+export const night = part({
+  facts: {
+    'power.hookup': {
+      kind: 'yes-no',
+      label: 'It stands on shore power',
+      noun: 'whether it stands on shore power',
+      ask: 'Does it stand on shore power, so that the converter keeps the battery full?',
+      where: 'told by the owner',
+    },
+    'battery.recharged': {
+      kind: 'yes-no',
+      label: 'The battery is full again every evening',
+      noun: 'whether the battery is full again every evening',
+      ask: 'Is the battery charged full again before each night: by sun, generator or tow vehicle?',
+      where: 'a battery monitor in the evening; winter sun brings little',
+    },
+  },
+  parameters: {
+    'margin.furnace': {
+      label: 'Share of the furnace kept for wind and opened doors',
+      unit: '%',
+      values: [{ from: '2020-01-01', value: 20 }],
+      range: [5, 40],
+      source: house,
+    },
+  },
+  formulas: {
+    'battery.nights': {
+      label: 'Days and nights of the blower in the battery, full to the stop line',
+      noun: 'how long the battery turns the blower',
+      unit: 'd',
+      is: 'choose(blower.ampHours > 0, battery.usable / blower.ampHours * time.day, unlimited)',
+      source: ownNight,
+    },
+    'blower.isOnBattery': {
+      label: 'The battery turns the blower',
+      unit: 'yes-no',
+      is: "!given(power.hookup) || power.hookup == 'no'",
+      source: custom,
+    },
+    'blower.fromBattery': {
+      label: 'What the blower takes before the battery is charged again',
+      noun: 'what the blower takes',
+      unit: 'Ah',
+      is: "choose(blower.isOnBattery, choose(given(battery.recharged), choose(battery.recharged == 'yes', blower.ampHours, blower.ampHours * trip.nights), blower.ampHours), 0)",
+      source: custom,
+    },
+    'blower.isUncharged': {
+      label:
+        'The battery does not turn the blower through all nights, and nobody said that it is charged',
+      unit: 'yes-no',
+      is: 'blower.isOnBattery && !given(battery.recharged) && blower.ampHours * trip.nights > battery.usable',
+      source: custom,
+    },
+    'blower.isUntold': {
+      label: 'A furnace is told of, and not what its blower draws',
+      unit: 'yes-no',
+      is: 'blower.isOnBattery && given(furnace.input) && !given(furnace.blowerCurrent)',
+      source: custom,
+    },
+    'warmth.isUntold': {
+      label: 'It is to be warm in the cold, and nobody said by what',
+      unit: 'yes-no',
+      is: "!given(furnace.input) && (!given(trailer.use) || trailer.use == 'lived-in') && heat.degrees > 0",
+      source: conduction,
+    },
+  },
+  limits: {
+    furnace: {
+      label: 'Furnace',
+      short: 'the furnace',
+      used: 'heat.gas',
+      limit: 'furnace.input',
+      margin: 'margin.furnace',
+      askedBy: ['furnace.input'],
+      source: conduction,
+    },
+    'blower-night': {
+      label: 'Blower on the battery',
+      short: 'the battery',
+      used: 'blower.fromBattery',
+      limit: 'battery.usable',
+      margin: 'margin.battery',
+      askedBy: ['battery.capacity'],
+      source: ownNight,
+    },
+  },
+  findings: {
+    recharged: {
+      label: 'Charging between the nights',
+      askedBy: ['battery.capacity'],
+      if: {
+        when: 'blower.isUncharged',
+        wrong: 'One charge does not turn the blower through all nights.',
+        because: 'A furnace without its blower shuts itself off, however much gas there is.',
+        do: 'Charge in between with a generator outdoors or from the tow vehicle, carry a second battery of the same kind, or take a site with shore power. Do not turn the heat down.',
+        proviso: 'the battery is charged full again every day',
+      },
+      otherwise: 'The charge lasts as it is told.',
+      source: custom,
+    },
+    'blower-untold': {
+      label: 'What turns the blower',
+      askedBy: ['furnace.input', 'trip.nights'],
+      if: {
+        when: 'blower.isUntold',
+        wrong: 'Nobody has said what the furnace’s blower draws from the battery.',
+        because: 'In the cold the battery often gives out before the gas.',
+        do: 'Read the blower’s amperes on the furnace’s plate, and the battery’s label.',
+        proviso: 'the battery turns the furnace’s blower all night',
+      },
+      otherwise: 'It is told what the blower draws.',
+      source: custom,
+    },
+    warmth: {
+      label: 'What keeps it warm',
+      askedBy: ['inside.temperature', 'trip.nights', 'body.length'],
+      unknown: {
+        when: 'warmth.isUntold',
+        wrong: 'Nobody has said what keeps it warm.',
+        do: 'Read the input on the furnace’s plate.',
+      },
+      otherwise: 'It is told what keeps it warm.',
+      open: {
+        wrong: 'What keeps it warm, and against what cold, is not told.',
+        do: 'Read the input on the furnace’s plate, and the forecast’s low for the place.',
+      },
+      source: frostCustom,
+    },
+  },
+});
