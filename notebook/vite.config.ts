@@ -52,6 +52,16 @@ function besideTheFirst(page: string): Plugin {
   };
 }
 
+/** In a worker there is no document to ask what `&amp;` stands for; the library has a table for it. */
+function withoutDocument(): Plugin {
+  const name = 'decode-named-character-reference';
+  return {
+    name: 'without-document',
+    enforce: 'pre',
+    resolveId: (source) => (source === name ? here(`../node_modules/${name}/index.js`) : undefined),
+  };
+}
+
 /** Lit and its first elements, quantities, and the shapes of rule sets. */
 const base =
   /node_modules[\\/](@lit|lit|lit-html|lit-element)[\\/](?!.*unsafe)|[\\/](quantity[\\/]|engine[\\/]define[\\/]topic\.ts|plain-element\.ts|idle\.ts)/;
@@ -102,6 +112,8 @@ export default defineConfig({
       'jsonpath-plus': here('../packages/rules/src/engine/condition/no-paths.ts'),
     },
   },
+  // A worker that judges loads the rule set of its case alone.
+  worker: { format: 'es', plugins: () => [withoutDocument()] },
   build: {
     target: 'es2022',
     outDir: 'dist',

@@ -64,7 +64,7 @@ export function filedCases(folder: string, root: string): Plugin {
 
   async function listScript(): Promise<string> {
     const run = await shipped();
-    const list = run.topicTitles().map((topic) => ({
+    const list = run.topicsListed().map((topic) => ({
       ...topic,
       cases: (topics.includes(topic.id) ? cases(topic.id) : []).map((name) => ({
         name,

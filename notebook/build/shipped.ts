@@ -2,6 +2,7 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { judgeCaseNow, readCase, treeOf, withoutMark } from '@tarebook/casebook';
 import { topics } from '@tarebook/rules';
+import { alwaysAsked } from '../src/state/always-asked';
 import { levelOf } from '../src/state/level';
 import { type PackedNode, packTree, unpackTree } from '../src/state/tree-packed';
 
@@ -12,6 +13,14 @@ type Listed = {
   readonly level: string;
   readonly stands: string;
   readonly words: string;
+};
+
+/** What a list of cases says of a topic, and what a blank case of it asks. */
+type ListedTopic = {
+  readonly id: string;
+  readonly title: string;
+  readonly question: string;
+  readonly asks: readonly string[];
 };
 
 /** A case that comes with the page, as the reader of Markdown tells it. */
@@ -47,5 +56,8 @@ export function searchedBy(file: string): string {
 export const calledOf = (topic: string): readonly string[] => topics[topic]?.called?.topic ?? [];
 
 /** Every topic there is, in the order in which the rules list them. */
-export const topicTitles = (): readonly { id: string; title: string; question: string }[] =>
-  Object.values(topics).map(({ id, title, question }) => ({ id, title, question }));
+export const topicsListed = (): readonly ListedTopic[] =>
+  Object.values(topics).map((topic) => {
+    const { id, title, question } = topic;
+    return { id, title, question, asks: alwaysAsked(topic) };
+  });

@@ -145,7 +145,8 @@ export class TarePage extends PlainElement {
     const own = address.page === 'case' && address.packed === undefined;
     const text = own ? filedCase(address.topic, address.name) : undefined;
     if (address.page === 'case') await Promise.all([readHouses(), openTopic(address.topic), text]);
-    if (address.page === 'cases' || address.page === 'class') {
+    if (address.page === 'cases') await readHouses();
+    if (address.page === 'class') {
       await Promise.all([readHouses(), openAllTopics(), openReader(), openYaml()]);
     }
     if (address.page === 'case' && address.packed !== undefined) {

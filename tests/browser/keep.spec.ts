@@ -87,6 +87,7 @@ test('a change in one window is told in the other, and shown there when asked fo
 test('the list of cases follows what another window does', async ({ page, context }) => {
   await page.goto('/#/cases');
   const row = page.locator('.cases li').filter({ hasText: 'Four people, a dog, and a crossover' });
+  await page.getByLabel(/Find a case/).fill('dog crossover');
   await expect(row).not.toContainText('changed by you');
   await expect(row.locator('.word-of')).toHaveText('fits with care');
   const other = await context.newPage();

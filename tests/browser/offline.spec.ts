@@ -24,6 +24,7 @@ test('after one visit the page opens, judges and keeps without a network', async
   await fact(page, 'vehicle.placardPayload').fill('1,100 lb');
   await expect(verdict(page)).toHaveText('Does not fit');
   await page.goto('/#/cases');
+  await page.locator('.topics summary').first().click();
   await expect(page.locator('.cases a').first()).toBeVisible();
   await page.goto('/#/rules/tow-fit');
   await expect(page.locator('math').first()).toBeVisible();

@@ -3,6 +3,7 @@ import { html, nothing } from 'lit';
 import { PlainElement } from '../elements/plain-element';
 import { byTopic, topicChoice } from '../elements/topic-choice';
 import { allFiled } from '../state/filed';
+import { frontLine } from '../state/front-line';
 import { type Group, type GroupCase, readLearners } from '../state/group';
 import { allKept } from '../state/kept';
 import { walkedCase } from './record';
@@ -17,18 +18,6 @@ type Choice = GroupCase & { readonly level: string };
 
 const levels = ['starter', 'working', 'hard', ''];
 
-/** A line of the front matter, without reading the whole case. */
-function frontOf(text: string): (key: string) => string {
-  const front = /^---\r?\n([\s\S]*?)\r?\n---/.exec(text.replace(/^\ufeff/, ''))?.[1] ?? '';
-  return (key) => {
-    const line = front.split(/\r?\n/).find((each) => each.startsWith(`${key}:`)) ?? '';
-    return line
-      .slice(key.length + 1)
-      .trim()
-      .replace(/^(["'])(.*)\1$/, '$2');
-  };
-}
-
 /** Every case that can be walked, as changed on this device, else as it came; the easy first. */
 async function choices(): Promise<readonly Choice[]> {
   const filed = await allFiled();
@@ -38,8 +27,13 @@ async function choices(): Promise<readonly Choice[]> {
   const own = kept.filter((each) => !filed.some((one) => same(one, each)));
   const now = filed.map((each) => kept.find((one) => same(one, each)) ?? each);
   const found = [...now, ...own].map(({ topic, name, text }) => {
-    const front = frontOf(text);
-    return { topic, name, text, title: front('title') || name, level: front('level') };
+    return {
+      topic,
+      name,
+      text,
+      title: frontLine(text, 'title') || name,
+      level: frontLine(text, 'level'),
+    };
   });
   const rank = ({ level }: Choice): number => levels.indexOf(level);
   return found.toSorted((a, b) => byTopic(a, b) || rank(a) - rank(b));

@@ -2,12 +2,13 @@ import { judgeCaseNow, readCase } from '@tarebook/casebook';
 import { topics } from '@tarebook/rules';
 import { answerNow } from '@tarebook/rules/engine';
 import { describe, expect, test } from 'vitest';
-import { alwaysAsked, blankCase } from './blank';
+import { alwaysAsked } from './always-asked';
+import { blankCase } from './blank';
 import { catalogueFacts, vehicles } from './catalogue';
 
 describe.each(Object.values(topics))('$id', (topic) => {
   test('a blank case can be read, and asks before it answers', () => {
-    const doc = readCase(blankCase(topic, 'A case of my own'));
+    const doc = readCase(blankCase(topic, 'A case of my own', alwaysAsked(topic)));
     expect(doc.troubles).toEqual([]);
     expect(Object.keys(doc.facts)).toEqual(alwaysAsked(topic));
     expect(() => judgeCaseNow(doc)).not.toThrow();
@@ -45,7 +46,7 @@ test('a title that YAML would read as something else comes back as it was', () =
     '{a: 1}',
     'ends in a colon:',
   ]) {
-    expect(readCase(blankCase(topic, title)).front.title).toBe(title);
+    expect(readCase(blankCase(topic, title, [])).front.title).toBe(title);
   }
 });
 
@@ -54,7 +55,7 @@ test('what a catalogue entry gives is read as facts without any trouble', () => 
   if (!topic) throw new Error('There is no tow-fit.');
   for (const entry of vehicles) {
     const facts = catalogueFacts(topic, 'vehicle', entry);
-    const doc = readCase(blankCase(topic, entry.name, facts));
+    const doc = readCase(blankCase(topic, entry.name, [], facts));
     expect(doc.troubles, entry.name).toEqual([]);
     expect(answerNow(topic, { facts: doc.facts }).rules).toBe(topic.version);
   }

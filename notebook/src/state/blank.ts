@@ -1,6 +1,5 @@
-import { isPlain } from '@tarebook/casebook';
-import { answerNow, type FactsGiven, type Topic } from '@tarebook/rules/engine';
-import { show } from '@tarebook/rules/quantity';
+import type { Topic } from '@tarebook/rules/engine';
+import { titleLine } from './front-line';
 
 /** A fact of a case that is being started. */
 export type Started = {
@@ -9,69 +8,18 @@ export type Started = {
   readonly readFrom: string;
 };
 
-/** Some value that a fact may have, to see what is still asked once it is told. */
-function anyValue(topic: Topic, id: string): string | undefined {
-  const fact = topic.facts[id];
-  if (fact?.kind === 'yes-no') return 'yes';
-  if (fact?.kind === 'choice') return fact.options[0];
-  if (fact?.kind !== 'quantity') return undefined;
-  const middle = Math.round((Math.max(0, fact.least) + fact.most) / 2);
-  return show({ lo: middle, hi: middle }, fact.unit);
-}
-
-const rounds = 4;
-
-/** Facts told with some value, until nothing else is asked; only those that were asked for. */
-function toldWhenAsked(topic: Topic): FactsGiven {
-  let told: Record<string, string> = {};
-  for (let i = 0; i < rounds; i += 1) {
-    const asked = answerNow(topic, { facts: told }).missing.flatMap(({ fact }) => {
-      const value = anyValue(topic, fact);
-      return value === undefined || told[fact] !== undefined ? [] : [[fact, value] as const];
-    });
-    if (asked.length === 0) break;
-    told = { ...told, ...Object.fromEntries(asked) };
-  }
-  return told;
-}
-
-/** How many limits and findings cannot be told yet. */
-function openLeft(topic: Topic, facts: FactsGiven): number {
-  const { limits, findings } = answerNow(topic, { facts });
-  const open = [...limits.map(({ state }) => state), ...findings.map(({ level }) => level)];
-  return open.filter((state) => state === 'unknown').length;
-}
-
-const few = 6;
-
 /**
- * The facts without any of which a topic cannot answer at all, in the topic's order. A fact that
- * others can stand in for is left out, the last named first. A topic that answers with nothing
- * told starts with the first few facts it knows.
+ * A case to fill in: what always has to be known, after what is known already.
+ *
+ * @param asked the facts without any of which the topic cannot answer; see `alwaysAsked`
  */
-export function alwaysAsked(topic: Topic): readonly string[] {
-  const order = Object.keys(topic.facts);
-  let told = toldWhenAsked(topic);
-  const floor = openLeft(topic, told);
-  for (const id of order.toReversed()) {
-    if (told[id] === undefined) continue;
-    const { [id]: _, ...without } = told;
-    if (openLeft(topic, without) <= floor) told = without;
-  }
-  const needed = order.filter((id) => told[id] !== undefined);
-  if (needed.length > 0) return needed;
-  return order.filter((id) => topic.facts[id]?.kind !== 'rows').slice(0, few);
-}
-
-/** A front matter that needs no reader of YAML, where the title allows it. */
-function frontOf(topic: Topic, title: string): string {
-  const front = (said: string) => `---\ntitle: ${said}\ntopic: ${topic.id}\n---\n`;
-  return isPlain(front(title)) ? front(title) : front(JSON.stringify(title));
-}
-
-/** A case to fill in: what always has to be known, after what is known already. */
-export function blankCase(topic: Topic, title: string, known: readonly Started[] = []): string {
-  const open = alwaysAsked(topic)
+export function blankCase(
+  topic: Topic,
+  title: string,
+  asked: readonly string[],
+  known: readonly Started[] = [],
+): string {
+  const open = asked
     .filter((id) => !known.some((each) => each.id === id))
     .map((id) => ({ id, value: 'unknown', readFrom: '' }));
   const rows = [...open, ...known].map(
@@ -79,7 +27,7 @@ export function blankCase(topic: Topic, title: string, known: readonly Started[]
       `| \`${id}\` ${topic.facts[id]?.label ?? ''} | ${value} | ${readFrom} |`,
   );
   return [
-    frontOf(topic, title),
+    `---\n${titleLine(title)}\ntopic: ${topic.id}\n---\n`,
     topic.question,
     '',
     '| Fact | Value | Read from |',

@@ -125,6 +125,10 @@ export async function readHouses(): Promise<void> {
   now = await allHouses().catch(() => []);
 }
 
+/** The numbers a dealer keeps for a topic, as last read. */
+export const houseOf = (topic: string): House | undefined =>
+  now.find((each) => each.topic === topic && Object.keys(each.parameters).length > 0);
+
 /** The layer under which cases of a topic are judged here; none when there is nothing in it. */
 export function houseOver(topic: Topic): readonly HouseLayer[] {
   const kept = now.find((each) => each.topic === topic.id);

@@ -15,6 +15,8 @@ declare module 'virtual:filed-list' {
     readonly id: string;
     readonly title: string;
     readonly question: string;
+    /** What a blank case of it asks. */
+    readonly asks: readonly string[];
     readonly cases: readonly {
       readonly name: string;
       readonly title: string;

@@ -1,113 +1,40 @@
-import { topics } from '@tarebook/rules';
 import { html, nothing } from 'lit';
+import '../cases/own-list';
+import { caseRow } from '../cases/row';
+import { type Row, rowsOf, topicsListed } from '../cases/rows';
+import { caseFinder } from '../cases/search';
+import { fold } from '../counter/case-fold';
 import { chosen } from '../elements/files-chosen';
-import { mark } from '../elements/marks';
 import { PlainElement } from '../elements/plain-element';
 import type { CaseStarted } from '../elements/start-case';
-import { levelOf } from '../state/level';
 import '../elements/start-case';
-import { byTopic, topicChoice } from '../elements/topic-choice';
 import { caseAddress } from '../state/address';
-import { allFiled } from '../state/filed';
-import { houseOver } from '../state/house';
-import { judge } from '../state/judged';
 import { allKept, hearElsewhere, keep } from '../state/kept';
 
-type Row = {
-  readonly topic: string;
-  readonly name: string;
-  readonly title: string;
-  readonly asked: string;
-  readonly level: string;
-  readonly outcome: string;
-  readonly words: string;
-  /** Lower case, for the search. */
-  readonly all: string;
-  readonly own: 'filed' | 'changed' | 'mine';
-};
+/** So many of what was found are drawn. */
+const most = 30;
 
-const levels = ['starter', 'working', 'hard'];
-
-/** What was judged in this window, while neither its text nor the house's numbers have changed. */
-const judgedBefore = new Map<string, { readonly house: unknown; readonly row: Row }>();
-
-function rowOf(topic: string, name: string, text: string, own: Row['own']): Row {
-  const key = JSON.stringify([topic, name, own, text]);
-  const set = topics[topic];
-  const [house] = set ? houseOver(set) : [];
-  const before = judgedBefore.get(key);
-  if (before && before.house === house) return before.row;
-  const row = judgedRow(topic, name, text, own);
-  judgedBefore.set(key, { house, row });
-  return row;
-}
-
-function judgedRow(topic: string, name: string, text: string, own: Row['own']): Row {
-  const { doc, answer } = judge(text);
-  const { title, asked = '', level = '' } = doc.front;
-  const outcome = answer?.outcome ?? '';
-  const words = answer?.words ?? 'not readable yet';
-  return { topic, name, title, asked, level, outcome, words, all: text.toLowerCase(), own };
-}
-
-/** So many cases are judged before the page is drawn again. */
-const atOnce = 6;
-
-/** Every case there is, judged a few at a time so that the page never stands still. */
-async function* rowsOf(): AsyncGenerator<readonly Row[]> {
-  const filed = await allFiled();
-  const kept = await allKept().catch(() => []);
-  const others = kept.filter(
-    ({ topic, name }) => !filed.some((f) => f.topic === topic && f.name === name),
-  );
-  const all = [
-    ...others.map(({ topic, name, text }) => ({ topic, name, text, own: 'mine' as const })),
-    ...filed.map(({ topic, name, text }) => {
-      const mine = kept.find((each) => each.topic === topic && each.name === name);
-      return {
-        topic,
-        name,
-        text: mine?.text ?? text,
-        own: mine ? ('changed' as const) : ('filed' as const),
-      };
-    }),
-  ].toSorted(byTopic);
-  const rows: Row[] = [];
-  for (const [i, { topic, name, text, own }] of all.entries()) {
-    rows.push(rowOf(topic, name, text, own));
-    if (i % atOnce !== atOnce - 1) continue;
-    yield [...rows];
-    await new Promise((next) => setTimeout(next));
-  }
-  yield rows;
-}
-
-/** All worked cases by topic and level, with their verdicts as they stand today. */
+/** One's own cases, then the worked ones by topic, and a search over all of them. */
 export class CasesPage extends PlainElement {
   static override properties = {
     rows: { state: true },
     search: { state: true },
-    about: { state: true },
     notice: { state: true },
-    reading: { state: true },
+    finder: { state: true },
   };
-  declare rows: readonly Row[] | undefined;
+  declare rows: ReturnType<typeof rowsOf> | undefined;
   declare search: string;
-  /** The topic shown; '' shows all. */
-  declare about: string;
   declare notice: string;
-  /** Whether there are still cases to come. */
-  declare reading: boolean;
-  private turn = 0;
+  /** What looks through all cases, once somebody looks for one. */
+  declare finder: ReturnType<typeof caseFinder> | undefined;
   private unhear: (() => void) | undefined;
 
   override connectedCallback(): void {
     super.connectedCallback();
     this.search = '';
-    this.about = '';
     this.notice = '';
-    this.unhear = hearElsewhere(() => this.read());
-    this.read();
+    this.unhear = hearElsewhere(this.read);
+    void this.read();
   }
 
   override disconnectedCallback(): void {
@@ -115,26 +42,10 @@ export class CasesPage extends PlainElement {
     super.disconnectedCallback();
   }
 
-  private read(): void {
-    this.turn += 1;
-    this.readRows(this.turn).catch(() => {
-      this.notice = 'The cases could not be read; reload the page.';
-    });
-  }
-
-  /** Draws the rows as they come; when they are read anew, the old ones stand until all are there. */
-  private async readRows(turn: number): Promise<void> {
-    this.reading = true;
-    const again = this.rows !== undefined;
-    let all: readonly Row[] = [];
-    for await (const rows of rowsOf()) {
-      if (!this.isConnected || turn !== this.turn) return;
-      all = rows;
-      if (!again) this.rows = rows;
-    }
-    this.rows = all;
-    this.reading = false;
-  }
+  private read = async (): Promise<void> => {
+    // A device that keeps nothing has none of one's own.
+    this.rows = rowsOf(await allKept().catch(() => []));
+  };
 
   private async begin(text: string, topic: string): Promise<void> {
     const name = `mine-${Date.now().toString(36)}`;
@@ -142,8 +53,9 @@ export class CasesPage extends PlainElement {
       await keep({ topic, name, text, at: Date.now() });
       location.hash = caseAddress(topic, name);
     } catch {
-      this.notice =
-        'This device keeps nothing for the page just now, so no case of your own can be started.';
+      // A device that keeps nothing still opens it: the whole case goes into the address.
+      const { pack } = await import('../state/link');
+      location.hash = `${caseAddress(topic, name)}/${await pack(text)}`;
     }
   }
 
@@ -155,57 +67,70 @@ export class CasesPage extends PlainElement {
     document.dispatchEvent(chosen(files));
   }
 
-  private row(row: Row) {
-    const topic = topics[row.topic];
-    const level = topic ? levelOf(topic.outcomes, row.outcome) : 'unknown';
-    const asked = row.asked ? `asked: ${row.asked}` : '';
-    const own = { changed: 'changed by you', mine: 'yours', filed: '' }[row.own];
-    const said = [levels.includes(row.level) ? row.level : '', asked, own];
-    return html`<li>
-      <a href=${caseAddress(row.topic, row.name)}>${row.title}</a>
-      <span class="level-${level} word-of">${mark(level)}${row.words}</span>
-      <span class="from">${said.filter((each) => each !== '').join(' · ')}</span>
-    </li>`;
+  private wanted = async (): Promise<void> => {
+    if (this.finder) return;
+    try {
+      this.finder = caseFinder((await import('virtual:filed-words')).default);
+    } catch {
+      this.notice = 'The search could not be read: the network is away.';
+    }
+  };
+
+  private typed = ({ target }: Event): void => {
+    if (!(target instanceof HTMLInputElement)) return;
+    this.search = target.value;
+    void this.wanted();
+  };
+
+  private found({ own, filed }: ReturnType<typeof rowsOf>) {
+    const { search, finder } = this;
+    if (!finder) return html`<p class="soft" role="status">Looking …</p>`;
+    const mine = own.filter((row) => row.own === 'mine');
+    const { hits, nowhere } = finder(search, [...mine, ...filed]);
+    const without =
+      nowhere.length === 0
+        ? ''
+        : ` No case has ${nowhere.map((word) => `“${word}”`).join(' or ')}.`;
+    const said =
+      hits.length === 0
+        ? `No case is about this.${without} Try other words, or start a blank case.`
+        : `${hits.length === 1 ? '1 case' : `${hits.length} cases`}, the nearest first.${without}`;
+    return html`<p class="small soft" role="status">${said}</p>
+      <ul class="cases">${hits.slice(0, most).map((row) => caseRow(row, nothing, true))}</ul>
+      ${hits.length > most ? html`<p class="small soft">The first ${most} are shown; one more word finds fewer.</p>` : nothing}`;
   }
 
-  private group(topic: string, rows: readonly Row[]) {
-    const rank = ({ level }: Row): number =>
-      levels.includes(level) ? levels.indexOf(level) : levels.length;
-    const inOrder = rows.filter((row) => row.topic === topic).toSorted((a, b) => rank(a) - rank(b));
-    return html`<h2>${topics[topic]?.title ?? topic}</h2>
-      <ul class="cases">${inOrder.map((row) => this.row(row))}</ul>`;
+  private topic(id: string, title: string, question: string, filed: readonly Row[]) {
+    const rows = filed.filter((row) => row.topic === id);
+    return fold(
+      { name: `cases-${id}`, heading: title, note: `${rows.length}` },
+      () =>
+        html`<p class="soft">${question}</p><ul class="cases">${rows.map((row) => caseRow(row))}</ul>`,
+    );
   }
 
   protected override render() {
-    const wanted = this.search.trim().toLowerCase().split(/\s+/);
-    const { about, rows } = this;
-    const found = rows
-      ?.filter(({ topic }) => about === '' || topic === about)
-      .filter(({ all }) => wanted.every((word) => all.includes(word)));
-    const named = [...new Set(found?.map(({ topic }) => topic))];
-    const typed = (event: Event) => {
-      if (event.target instanceof HTMLInputElement) this.search = event.target.value;
-    };
+    const { rows, search, notice } = this;
     return html`
       <h1>Cases</h1>
-      <p>Questions people asked, each with what was known, the verdict and the reason. Open one, change what is known, and the verdict follows.</p>
       <div class="finder">
-        <label>Find a case<br /><input type="search" .value=${this.search} @input=${typed} /></label>
-        ${topicChoice(about, rows ?? [], (topic) => {
-          this.about = topic;
-        })}
-        <label class="small">Open a case from a file<br /><input type="file" multiple accept=".md,.json,text/markdown,application/json" @change=${this.picked} /></label>
+        <label class="wide-field">Find a case, by words or by the whole question as it was asked<br />
+          <input type="search" .value=${search} @focus=${this.wanted} @input=${this.typed} /></label>
       </div>
+      ${notice ? html`<p class="notice" role="alert">${notice}</p>` : nothing}
+      ${!rows ? html`<p class="soft">Reading the cases …</p>` : search.trim() === '' ? this.lists(rows) : this.found(rows)}
+    `;
+  }
+
+  private lists({ own, filed }: ReturnType<typeof rowsOf>) {
+    return html`
+      <own-list .rows=${own} @own-changed=${this.read}></own-list>
       <h2>Start a case</h2>
       <start-case @case-started=${({ detail }: CaseStarted) => this.begin(detail.text, detail.topic)}></start-case>
-      ${this.notice ? html`<p class="notice" role="alert">${this.notice}</p>` : nothing}
-      ${
-        found === undefined || (found.length === 0 && this.reading)
-          ? html`<p class="soft">Reading the cases …</p>`
-          : found.length === 0
-            ? html`<p role="status">No case has all these words; try fewer of them, or start a blank case.</p>`
-            : named.map((topic) => this.group(topic, found))
-      }
+      <label class="small from-file">Or open one from a file<br /><input type="file" multiple accept=".md,.json,text/markdown,application/json" @change=${this.picked} /></label>
+      <h2>Worked cases</h2>
+      <p class="soft">Questions people asked, each with what was known, the verdict and the reason. Open one, change what is known, and the verdict follows.</p>
+      <div class="topics">${topicsListed.map(({ id, title, question }) => this.topic(id, title, question, filed))}</div>
     `;
   }
 }

@@ -1,0 +1,19 @@
+import { askedOf } from '@tarebook/casebook';
+import { answerNow } from '@tarebook/rules/engine';
+import { allowedHouse } from '../state/house';
+import { levelOf } from '../state/level';
+import { openReadersFor, readDocument } from '../state/reading';
+import { openTopic } from '../state/topics';
+import type { Verdict, VerdictAsked } from './verdict';
+
+/** The verdict of a case; of one that cannot be read as it stands, that. */
+export async function verdictOf({ topic: id, text, house }: VerdictAsked): Promise<Verdict> {
+  await Promise.all([openTopic(id), openReadersFor([text])]);
+  const doc = readDocument(text);
+  if (doc.troubles.length > 0 || !doc.topic)
+    return { stands: 'unknown', words: 'not readable yet' };
+  const layer = house && allowedHouse(doc.topic, house).house;
+  const { topic, asked } = askedOf(doc, layer ? { house: [layer] } : {});
+  const { outcome, words } = answerNow(topic, asked);
+  return { stands: levelOf(topic.outcomes, outcome), words };
+}
