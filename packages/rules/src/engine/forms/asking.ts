@@ -65,8 +65,17 @@ export function listSaid(list: SelectionAnswer, whole: boolean): Sayable | undef
 }
 
 /** What comes first in an order, and what next. */
-function orderSaid({ label, entries }: RankingAnswer): Sayable | undefined {
+/** What certainly comes first of an order, and when; none where that is not known. */
+function firstOf({ entries }: RankingAnswer): RankingAnswer['entries'][number] | undefined {
   const [first, second] = entries.filter(({ out }) => !out);
+  const isSure = first && Number.isFinite(first.value.lo) && Number.isFinite(first.value.hi);
+  return isSure && (first.apart || !second) ? first : undefined;
+}
+
+function orderSaid(order: RankingAnswer): Sayable | undefined {
+  const { label, entries } = order;
+  const first = firstOf(order);
+  const [, second] = entries.filter(({ out }) => !out);
   if (!first) return undefined;
   const isTime = first.value.unit === 'd' || first.value.unit === 'h';
   return message('order-told', {
@@ -158,8 +167,10 @@ export function askedFigure(matter: Matter, asking: string | undefined): Sayable
     const list = answer.selections.find(({ id }) => id === name);
     const count = list?.items.filter(({ chosen }) => chosen !== 'no').length ?? 0;
     if (list && count > 0) return message('count-of', { label: own(list.label), count });
-    const order = answer.rankings.find(({ id }) => id === name)?.entries.find(({ out }) => !out);
-    if (order) return message('figure', { noun: order.message, value: order.value });
+    const order = answer.rankings.find(({ id }) => id === name);
+    const first = order && firstOf(order);
+    if (first) return message('figure', { noun: first.message, value: first.value });
+    if (order) continue;
     if (name.startsWith('limit.') || name.startsWith('finding.')) continue;
     if (Object.hasOwn(answer.series, name) || list || !isKnown(matter, name)) continue;
     const value = run.value(name);
