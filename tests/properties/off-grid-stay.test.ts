@@ -1,12 +1,18 @@
-import { offGridStay } from '@tarebook/rules';
-import { answerNow, type FactsGiven } from '@tarebook/rules/engine';
+import { coldWeather, gasSupply, offGridStay } from '@tarebook/rules';
+import { answerNow, type FactsGiven, type Topic } from '@tarebook/rules/engine';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 
 const seed = Number(process.env.TAREBOOK_SEED ?? 20_261_101);
 const numRuns = 25;
 const judge = (facts: FactsGiven) => answerNow(offGridStay, { facts, asOf: '2026-07-10' });
-const order = ['lasts-the-stay', 'lasts-with-care', 'cannot-say', 'does-not-last'];
+const order = [
+  'lasts-the-stay',
+  'lasts-with-care',
+  'lasts-the-stay-if',
+  'cannot-say',
+  'does-not-last',
+];
 const worse = (facts: FactsGiven) => order.indexOf(judge(facts).outcome);
 
 type Stay = {
@@ -81,13 +87,14 @@ test('what is proposed never shortens a stay, and stretches only what ends first
         'stretch.carryWater',
         'stretch.carryGray',
         'stretch.saveBattery',
-        'stretch.saveGas',
+        'stretch.charge',
+        'stretch.carryGas',
       ] as const;
       for (const each of gained) expect(values[each].lo).toBeGreaterThanOrEqual(-1e-9);
       const first = rankings.find(({ id }) => id === 'runs-out')?.entries[0];
       expect(first?.value.lo).toBeCloseTo(values['stay.longest'].lo, 6);
       if (first?.id === 'gas') expect(values['stretch.saveWater'].lo).toBeCloseTo(0, 6);
-      if (first?.id === 'fresh') expect(values['stretch.saveGas'].lo).toBeCloseTo(0, 6);
+      if (first?.id === 'fresh') expect(values['stretch.carryGas'].lo).toBeCloseTo(0, 6);
     }),
     { numRuns, seed },
   );
@@ -147,5 +154,38 @@ test('gallons or litres, pounds or kilograms: the verdict is the same', () => {
       expect(judge(metric).outcome).toBe(judge(told(stay)).outcome);
     }),
     { numRuns, seed },
+  );
+});
+
+const gasStays = fc.record(
+  {
+    'stay.days': fc.constantFrom('1 d', '3 d', '6 d'),
+    'trip.nights': fc.constantFrom('1', '4'),
+    'gas.dayUsed': fc.constantFrom('1 lb', '3–5 lb'),
+    'furnace.input': fc.constantFrom('20,000 Btu/h', '30,000 Btu/h'),
+    'furnace.duty': fc.constantFrom('25 %', '80 %'),
+    'furnace.hours': fc.constantFrom('8 h', '14 h'),
+    'outside.temperature': fc.constantFrom('20 °F', '45 °F'),
+    'water.state': fc.constantFrom('in-use', 'drained'),
+    'cylinder.spare': fc.constantFrom('0', '1'),
+  },
+  { requiredKeys: [] },
+);
+
+const asked: readonly Topic[] = [offGridStay, gasSupply, coldWeather];
+
+test('the gas of a stay is judged as in gas supply and in the cold, by the same facts', () => {
+  fc.assert(
+    fc.property(gasStays, fc.boolean(), (some, byNights) => {
+      const length = byNights ? { 'trip.nights': '2' } : { 'stay.days': '2 d' };
+      const facts = { ...length, ...some, 'cylinder.fill': '20 lb' };
+      const [here, ...there] = asked.map((topic) => {
+        const { limits, values } = answerNow(topic, { facts, asOf: '2026-07-10' });
+        const gas = limits.find(({ id }) => id === 'gas');
+        return { state: gas?.state, used: gas?.used, needed: values['gas.neededPounds'] };
+      });
+      for (const each of there) expect(each).toEqual(here);
+    }),
+    { numRuns: 60, seed },
   );
 });

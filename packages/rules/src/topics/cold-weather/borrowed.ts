@@ -30,6 +30,7 @@ const burning = standingOn(
   'gas.counted',
   'gas.neededPounds',
   'gas.days',
+  'trip.counted',
   'furnace.gasNight',
   'demand.atOnce',
   'demand.lasting',

@@ -6,7 +6,7 @@ const freeze: ForEverybody = {
     'A warm trailer keeps people warm; what hangs below the floor stays as cold as the night.',
   look: ['water.state', 'trailer.use', 'tanks.place'],
   given: { 'outside.temperature': '25 °F', 'frost.hours': '10 h' },
-  givenSays: 'for a night of frost at twenty-five degrees',
+  givenSays: 'for a night of light frost, where not told',
   clauses: {
     'water.state': {
       'in-use': 'there is water in it',
@@ -70,9 +70,10 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       'heat.portable': 'no',
       'power.hookup': 'yes',
     },
-    givenSays: 'for a furnace of 30,000 at twenty degrees, tanks drained, on shore power',
+    givenSays:
+      'for a common furnace in a hard frost, where not told, tanks drained, on shore power',
     worked: {
-      says: 'Such a furnace takes {furnace.gasNight} a night.',
+      says: 'A furnace of {furnace.input} that runs {furnace.runs} of {furnace.on} takes {furnace.gasNight} of propane.',
       given: {
         'furnace.input': '30,000 Btu/h',
         'furnace.hours': '12 h',
@@ -96,7 +97,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       'trip.nights': '2',
       'heat.portable': 'no',
     },
-    givenSays: 'for one lead battery of 100 ampere-hours, a blower of seven amperes, two nights',
+    givenSays: 'for one common lead battery and two nights, where not told',
     clauses: {
       'power.hookup': { yes: 'you stand on shore power', no: 'you stand without hookups' },
       'battery.recharged': {
@@ -105,7 +106,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       },
     },
     worked: {
-      says: 'Such a blower takes {blower.ampHours} a night, of {battery.usable} that may be taken.',
+      says: 'A blower of {furnace.blowerCurrent} takes {blower.ampHours} a night, of {battery.usable} that may be taken.',
       given: {
         'battery.chemistry': 'flooded',
         'battery.capacity': '100 Ah',
@@ -124,7 +125,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       'People, pots and wet clothes give off water all night, and cold glass is where it lands.',
     look: ['windows.glazing'],
     worked: {
-      says: 'At that humidity and warmth the air gives off its water at {dew.point}.',
+      says: 'At {inside.humidity} and {inside.temperature} the air gives off its water at {dew.point}.',
       given: {
         'inside.temperature': '65 °F',
         'inside.humidity': '60 %',

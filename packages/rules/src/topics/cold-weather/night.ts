@@ -51,14 +51,14 @@ export const night = part({
       label: 'What the blower takes before the battery is charged again',
       noun: 'what the blower takes',
       unit: 'Ah',
-      is: "choose(blower.isOnBattery, choose(given(battery.recharged), choose(battery.recharged == 'yes', blower.ampHours, blower.ampHours * trip.nights), blower.ampHours), 0)",
+      is: "choose(blower.isOnBattery, choose(given(battery.recharged), choose(battery.recharged == 'yes', blower.ampHours, blower.ampHours * trip.counted), blower.ampHours), 0)",
       source: custom,
     },
     'blower.isUncharged': {
       label:
         'The battery does not turn the blower through all nights, and nobody said that it is charged',
       unit: 'yes-no',
-      is: 'blower.isOnBattery && !given(battery.recharged) && blower.ampHours * trip.nights > battery.usable',
+      is: 'blower.isOnBattery && !given(battery.recharged) && blower.ampHours * trip.counted > battery.usable',
       source: custom,
     },
     'blower.isUntold': {

@@ -1,5 +1,6 @@
 import { part } from '../../engine/define/topic';
 import { antifreezeCustom, frostCustom, heaterCustom } from '../../trade/bibliography/cold-weather';
+import { frost } from '../../trade/heat/frost';
 
 /** Put to bed for the winter: the water heater, what was filled in, and with what pressure. */
 export const winterizing = part({
@@ -31,13 +32,7 @@ export const winterizing = part({
     },
   },
   parameters: {
-    'blowout.most': {
-      label: 'Most air pressure that lines are blown out with',
-      noun: 'the most for blowing out',
-      unit: 'psi',
-      values: [{ from: '2020-01-01', value: 50 }],
-      source: frostCustom,
-    },
+    'blowout.most': frost.parameters['blowout.most'],
   },
   formulas: {
     'heater.isUntold': {

@@ -13,22 +13,18 @@ import { balance } from '../../trade/bibliography/off-grid-stay';
 export const energy = part({
   facts: {
     'battery.dayDrawn': dayDrawn.facts['battery.dayDrawn'],
-    'gas.dayUsed': {
-      kind: 'quantity',
-      unit: 'lb',
-      least: 0,
-      most: 200,
-      label: 'Propane used a day and night',
-      noun: 'the propane used a day',
-      ask: 'How many pounds of propane does a day and night take, or what burns and for how long?',
-      where: 'the cylinder on a scale, two evenings apart; or data plates and hours',
-    },
   },
   formulas: {
     'battery.loadsTold': {
       label: 'It is told what runs on the battery',
       unit: 'yes-no',
       is: 'count(loads.dc) + count(loads.ac) > 0 || given(furnace.blowerCurrent)',
+      source: custom,
+    },
+    'blower.isUntold': {
+      label: 'A furnace is told of, and not what its blower draws',
+      unit: 'yes-no',
+      is: 'given(furnace.input) && !given(furnace.blowerCurrent)',
       source: custom,
     },
     'battery.told': {
@@ -62,7 +58,7 @@ export const energy = part({
       label: 'Charge the stay takes',
       noun: 'the charge the stay takes',
       unit: 'Ah',
-      is: 'battery.loss * stay.days / time.day',
+      is: 'battery.loss * stay.counted / time.day',
       source: balance,
     },
     'battery.lasts': {
@@ -72,30 +68,24 @@ export const energy = part({
       is: 'choose(battery.loadsTold && day.deepest > battery.usable, between(0, time.day), choose(battery.told, choose(battery.loss > 0, min(battery.spare / battery.loss * time.day, stay.foretold), stay.foretold), unlimited))',
       source: balance,
     },
-    'gas.burningTold': {
-      label: 'It is told what burns',
-      unit: 'yes-no',
-      is: 'given(furnace.input) || count(gas.appliances) > 0',
-      source: custom,
-    },
     'gas.told': {
       label: 'Gas is told of',
       unit: 'yes-no',
-      is: 'cylinder.isTold || tank.isTold || gas.burningTold || given(gas.dayUsed)',
+      is: 'cylinder.isTold || tank.isTold || demand.isListed || given(gas.dayUsed)',
       source: custom,
     },
     'gas.perDay': {
       label: 'Propane a day and night',
       noun: 'the propane a day',
       unit: 'lb',
-      is: 'choose(gas.burningTold, gas.daily, gas.dayUsed)',
+      is: 'gas.daily',
       source: balance,
     },
     'gas.forStay': {
       label: 'Propane for the stay',
       noun: 'the propane for the stay',
       unit: 'lb',
-      is: 'gas.perDay * stay.days / time.day',
+      is: 'choose(given(trip.nights) || given(stay.days), gas.neededPounds, gas.perDay * stay.counted / time.day)',
       source: balance,
     },
     'gas.lasts': {
@@ -106,13 +96,28 @@ export const energy = part({
       source: balance,
     },
   },
+  findings: {
+    'blower-untold': {
+      label: 'What the furnace takes from the battery',
+      askedBy: ['furnace.input', 'furnace.hours'],
+      if: {
+        when: 'blower.isUntold',
+        wrong: 'Nobody has said what the furnace’s blower draws from the battery.',
+        because: 'Heat, gas and battery end together: without its blower the furnace shuts off.',
+        do: 'Read the blower’s amperes on the furnace’s plate.',
+        proviso: 'the battery turns the furnace’s blower as well',
+      },
+      otherwise: 'The blower is counted with the battery.',
+      source: balance,
+    },
+  },
   limits: {
     battery: {
       label: 'Battery over the stay',
       short: 'the battery',
       used: 'battery.forStay',
       limit: 'battery.spare',
-      margin: 'margin.stay',
+      margin: 'margin.battery',
       askedBy: [
         'battery.capacity',
         'battery.dayDrawn',
@@ -127,6 +132,7 @@ export const energy = part({
       short: 'the battery by the end of the night',
       used: 'day.deepest',
       limit: 'battery.usable',
+      margin: 'margin.battery',
       askedBy: ['loads.dc', 'loads.ac', 'furnace.blowerCurrent'],
       source: balance,
     },
@@ -135,8 +141,9 @@ export const energy = part({
       short: 'the gas',
       used: 'gas.forStay',
       limit: 'gas.counted',
-      margin: 'margin.stay',
+      margin: 'margin.gas',
       askedBy: [
+        'trip.nights',
         'cylinder.fill',
         'cylinder.waterCapacity',
         'cylinder.scaleWeight',

@@ -14,8 +14,25 @@ const lasts = {
 const longestWith = (changed: Partial<Record<keyof typeof lasts, string>>): string =>
   `min(${Object.values({ ...lasts, ...changed }).join(', ')})`;
 
+/** Whether nothing else ends the stay as early. */
+const endsWith = (store: keyof typeof lasts) =>
+  ({
+    label: `It is the ${store} that ends the stay`,
+    unit: 'yes-no',
+    is: Object.entries(lasts)
+      .filter(([other]) => other !== store)
+      .map(([, other]) => `${lasts[store]} < ${other}`)
+      .join(' && '),
+    source: balance,
+  }) as const;
+
 const gained = (label: string, changed: Parameters<typeof longestWith>[0]) =>
-  ({ label, unit: 'd', is: `${longestWith(changed)} - stay.longest`, source: balance }) as const;
+  ({
+    label,
+    unit: 'd',
+    is: `max(0, ${longestWith(changed)} - stay.longest)`,
+    source: balance,
+  }) as const;
 
 /** What runs out first, and what stretches the stay the most. */
 export const first = part({
@@ -55,8 +72,22 @@ export const first = part({
       range: [5, 40],
       source: house,
     },
+    'stretch.charging': {
+      label: 'What a while of charging stores each day',
+      unit: 'Ah',
+      values: [{ from: '2020-01-01', value: 20 }],
+      range: [5, 100],
+      source: house,
+    },
   },
   formulas: {
+    'stay.counted': {
+      label: 'Days of the stay that is reckoned with',
+      noun: 'the stay',
+      unit: 'd',
+      is: 'choose(!given(stay.days) && given(trip.nights), trip.nights * time.day, stay.days)',
+      source: balance,
+    },
     'stay.longest': {
       label: 'Longest stay: days until the first thing runs out or is full',
       noun: 'the longest stay',
@@ -64,6 +95,11 @@ export const first = part({
       is: longestWith({}),
       source: balance,
     },
+    'ends.isFresh': endsWith('fresh'),
+    'ends.isGray': endsWith('gray'),
+    'ends.isBlack': endsWith('black'),
+    'ends.isBattery': endsWith('battery'),
+    'ends.isGas': endsWith('gas'),
     'stretch.saveWater': gained('Gained by using less water', {
       fresh: 'fresh.days / (1 - stretch.less)',
       gray: 'gray.days / (1 - stretch.less)',
@@ -77,8 +113,12 @@ export const first = part({
     'stretch.saveBattery': gained('Gained by losing less charge a day', {
       battery: 'battery.lasts / (1 - stretch.less)',
     }),
-    'stretch.saveGas': gained('Gained by burning less', {
-      gas: 'gas.lasts / (1 - stretch.less)',
+    'stretch.charge': gained('Gained by charging a while each day', {
+      battery:
+        'choose(battery.loss > stretch.charging, min(battery.spare / (battery.loss - stretch.charging) * time.day, stay.foretold), stay.foretold)',
+    }),
+    'stretch.carryGas': gained('Gained by one more full cylinder', {
+      gas: 'choose(gas.perDay > 0, min((gas.counted + cylinder.full) / gas.perDay * time.day, stay.foretold), stay.foretold)',
     }),
   },
   rankings: {
@@ -98,11 +138,15 @@ export const first = part({
       label: 'What stretches it most',
       first: 'most',
       of: {
-        'save-water': { by: 'stretch.saveWater', says: 'a quarter less water' },
+        'save-water': { by: 'stretch.saveWater', says: 'careful use of water' },
         'carry-water': { by: 'stretch.carryWater', says: 'a can of water brought along' },
         'carry-gray': { by: 'stretch.carryGray', says: 'a tote of gray water carried to the dump' },
-        'save-battery': { by: 'stretch.saveBattery', says: 'a quarter less lost by the battery' },
-        'save-gas': { by: 'stretch.saveGas', says: 'a quarter less gas' },
+        'save-battery': {
+          by: 'stretch.saveBattery',
+          says: 'fewer lamps and screens, never less heat',
+        },
+        charge: { by: 'stretch.charge', says: 'a while of generator or tow vehicle each day' },
+        'carry-gas': { by: 'stretch.carryGas', says: 'one more full cylinder' },
       },
       source: balance,
     },

@@ -5,23 +5,30 @@ import { furnaceAssumptions } from '../../trade/battery/blower';
 import { batteryTrade } from '../../trade/battery/index';
 import { custom, house } from '../../trade/bibliography/common';
 import { drains, manual, statics } from '../../trade/bibliography/off-grid-stay';
+import { alarms } from '../../trade/gas/alarms';
 import { gasTrade } from '../../trade/gas/index';
+import { heatTrade } from '../../trade/heat/index';
 import { rigTrade } from '../../trade/rig/index';
 import { stay, tanks } from '../../trade/water/tanks';
+import { askings, called } from './asked';
 import { changes } from './changes';
 import { energy } from './energy';
+import { everybody } from './everybody';
 import { first } from './first';
+import { frost } from './frost';
+import { how } from './how';
 import { load } from './load';
 import { water } from './water';
 
 /** The trailer on the road, asked and reckoned as for towing. */
-const rig = standingOn(rigTrade, 'trailer.loaded', 'tongue.lowEdge');
+const rig = standingOn(rigTrade, 'trailer.loaded', 'tongue.lowEdge', 'tongue.stopEdge');
 
 /** The battery over a day, hour by hour. */
 const battery = standingOn(
   batteryTrade,
   'assumed.furnaceHours',
   'assumed.furnaceShare',
+  'battery.cells',
   'day.offered',
   'day.loss',
   'day.tolerance',
@@ -32,19 +39,34 @@ const battery = standingOn(
 );
 
 /** What gas is on board, and what burns. */
-const gas = standingOn(gasTrade, 'gas.daily', 'gas.counted', 'cylinder.isTold', 'tank.isTold');
+const gas = standingOn(
+  gasTrade,
+  'gas.daily',
+  'gas.counted',
+  'gas.neededPounds',
+  'demand.isListed',
+  'cylinder.full',
+  'cylinder.isTold',
+  'tank.isTold',
+  'assumed.cylinderFull',
+);
+
+/** What freezes below the floor while it is cold. */
+const cold = standingOn(heatTrade, 'freezes.tanks', 'freezes.outside');
 
 const borrowed = {
   facts: { 'trailer.gvwr': rigTrade.facts['trailer.gvwr'] },
   parameters: {
     'margin.other': rigTrade.parameters['margin.other'],
     'margin.least': rigTrade.parameters['margin.least'],
+    'margin.battery': batteryTrade.parameters['margin.battery'],
+    'margin.gas': gasTrade.parameters['margin.gas'],
   },
   formulas: {
     'assumed.weekend': {
       label: 'Nobody said for how long they stay',
       unit: 'yes-no',
-      is: '!given(stay.days)',
+      is: '!given(stay.days) && !given(trip.nights)',
       source: house,
     },
     'assumed.tanks': {
@@ -68,12 +90,26 @@ const borrowed = {
   },
 } as const;
 
-const parts = [rig, battery, gas, borrowed, tanks, stay, water, energy, first, load] as const;
+const parts = [
+  rig,
+  battery,
+  gas,
+  alarms,
+  borrowed,
+  tanks,
+  stay,
+  water,
+  energy,
+  cold,
+  frost,
+  first,
+  load,
+] as const;
 
 /** How many days without hookups, what ends them, and what stretches them? */
 export const offGridStay = defineTopic({
   id: 'off-grid-stay',
-  version: '1.0.0',
+  version: '2.0.0',
   title: 'Off-grid stay',
   question:
     'How many days without hookups, what runs out or is full first, and what stretches it most?',
@@ -115,7 +151,7 @@ export const offGridStay = defineTopic({
     'tongue.leaving',
   ],
   assumptions: [
-    { when: 'assumed.weekend', says: 'Where not told: a weekend of two days.', source: house },
+    { when: 'assumed.weekend', says: 'Where not told: a stay of {stay.counted}.', source: house },
     {
       when: 'assumed.tanks',
       says: 'Where not told: the fresh tank starts full, gray and black start empty.',
@@ -123,7 +159,7 @@ export const offGridStay = defineTopic({
     },
     {
       when: 'assumed.battery',
-      says: 'Where not told: one 12-volt battery at 80 °F, full, that still has the capacity on its label.',
+      says: 'Where not told: one battery of {battery.volts}, its cells at {battery.cells}, full, with the capacity on its label.',
       source: custom,
     },
     ...furnaceAssumptions,
@@ -134,26 +170,40 @@ export const offGridStay = defineTopic({
     },
   ],
   changes,
+  askings,
+  everybody,
+  how,
+  called,
   cautions: [
     {
-      says: 'Tanks are loads: full there and full home, they go into the trailer’s weight and onto its tongue.',
-      source: statics,
+      says: 'Keep drinking water apart for the last day; a gauge on a tank shows thirds.',
+      source: drains,
+      fits: ['limit.fresh-water', 'water.daily', 'water.freshTank'],
     },
     {
       says: 'Gray and black water go to a dump station, never onto the ground, whatever others do.',
       source: manual,
+      fits: ['limit.gray-tank', 'limit.black-tank', 'finding.gray-before-fresh'],
     },
     {
-      says: 'Keep drinking water apart for the last day; a gauge on a tank shows thirds.',
-      source: drains,
+      says: 'Tanks are loads: full there and full home, they go into the trailer’s weight and onto its tongue.',
+      source: statics,
+      fits: ['limit.arriving', 'limit.leaving', 'finding.tongue-home'],
     },
     {
       says: 'A lead battery below half is aged for good; leave the furnace a reserve on a cold night.',
       source: custom,
+      fits: ['limit.battery', 'limit.night', 'finding.blower-untold'],
     },
     {
       says: 'Generator well away and downwind, carbon monoxide and gas alarms that work; gas burners never heat a sleeping space.',
       source: manual,
+      fits: ['limit.gas', 'finding.alarms', 'charging.spells'],
+    },
+    {
+      says: 'In frost the furnace stays on while there is water aboard; what is saved is never the heat.',
+      source: custom,
+      fits: ['finding.frost-aboard'],
     },
     {
       says: 'This is advice, not approval: gauges, scale and the makers’ manuals win over this sheet.',

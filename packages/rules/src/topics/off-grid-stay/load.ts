@@ -66,7 +66,7 @@ export const load = part({
       label: 'Trailer on the way there',
       noun: 'the trailer on the way there',
       unit: 'lb',
-      is: 'trailer.loaded + (fresh.start - trailer.freshWater) * water.density',
+      is: 'trailer.loaded + (fresh.carried - trailer.freshWater) * water.density',
       source: statics,
     },
     'trailer.leaving': {
@@ -80,7 +80,7 @@ export const load = part({
       label: 'Change of the tongue weight from the way there to the way home',
       noun: 'the change of the tongue weight',
       unit: 'lb',
-      is: '((fresh.left - fresh.start) * trailer.freshWaterAhead + (gray.aboard - trailer.grayWater) * water.grayAhead + choose(black.told, (black.aboard - trailer.blackWater) * water.blackAhead, 0)) * water.density / trailer.ballToAxle',
+      is: '((fresh.left - fresh.carried) * trailer.freshWaterAhead + (gray.aboard - trailer.grayWater) * water.grayAhead + choose(black.told, (black.aboard - trailer.blackWater) * water.blackAhead, 0)) * water.density / trailer.ballToAxle',
       source: statics,
     },
     'tongue.leaving': {
@@ -102,12 +102,19 @@ export const load = part({
     'tongue-home': {
       label: 'Tongue on the way home',
       askedBy: ['trailer.measuredTongueWeight'],
-      care: {
-        when: {
-          all: [{ fact: 'share.leaving', operator: 'lessThan', value: { fact: 'tongue.lowEdge' } }],
-        },
+      stop: {
+        when: 'share.leaving < tongue.stopEdge',
         wrong:
-          'With the tanks as they are after the stay the tongue’s share falls under the usual band, and such a trailer sways.',
+          'With the tanks as they are after the stay only {share.leaving} of the trailer rests on the ball.',
+        because: 'So light a tongue sways, and a gust or a passing truck is enough.',
+        do: 'Do not drive home so: empty gray and black before the road.',
+      },
+      care: {
+        when: 'share.leaving < tongue.lowEdge',
+        wrong:
+          'With the tanks as they are after the stay only {share.leaving} of the trailer rests on the ball.',
+        because:
+          '{tongue.lowEdge} is the least of the usual band; below it a trailer begins to sway.',
         do: 'Empty gray and black before the road.',
       },
       otherwise:

@@ -12,21 +12,21 @@ export const water = part({
       label: 'Fresh water for the stay',
       noun: 'the water for the stay',
       unit: 'gal',
-      is: 'water.daily * stay.days',
+      is: 'water.daily * stay.counted',
       source: balance,
     },
     'gray.filled': {
       label: 'What the stay puts into the gray tank',
       noun: 'what goes into the gray tank',
       unit: 'gal',
-      is: 'gray.daily * stay.days',
+      is: 'gray.daily * stay.counted',
       source: balance,
     },
     'black.filled': {
       label: 'What the stay puts into the black tank',
       noun: 'what goes into the black tank',
       unit: 'gal',
-      is: 'black.daily * stay.days',
+      is: 'black.daily * stay.counted',
       source: balance,
     },
     'gray.atEnd': {
@@ -46,7 +46,7 @@ export const water = part({
     'gray.fillsFirst': {
       label: 'The gray tank is full before the fresh one is empty',
       unit: 'yes-no',
-      is: 'gray.days < fresh.days',
+      is: 'gray.room < fresh.start * water.grayShare',
       source: balance,
     },
     'black.told': {
@@ -94,13 +94,16 @@ export const water = part({
     'gray-before-fresh': {
       label: 'Gray before fresh',
       care: {
-        when: {
-          all: [{ fact: 'gray.fillsFirst', operator: 'equal', value: 'yes' }],
-        },
+        when: 'gray.fillsFirst',
         wrong: 'The gray tank is full before the fresh one is empty.',
-        do: 'The water that is left cannot be used. Reckon by the gray tank, not by the fresh one alone.',
+        because: 'The water that is left then has nowhere to go.',
+        do: 'Reckon by the gray tank, not by the fresh one alone; wash dishes in a basin, or bring a tote.',
       },
       otherwise: 'The fresh water is gone before the gray tank is full.',
+      open: {
+        wrong: 'The gray tank may be full before the fresh one is empty.',
+        do: 'Read both gauges over two days.',
+      },
       source: balance,
     },
   },

@@ -3,6 +3,7 @@ import { loads } from '../battery/loads';
 import { custom, dataPlate, house } from '../bibliography/common';
 import { balance, propaneTables, weighing } from '../bibliography/gas';
 import { furnace } from '../heat/furnace';
+import { stay } from '../water/tanks';
 
 /**
  * What the appliances ask for, and how long the gas lasts.
@@ -42,6 +43,17 @@ export const demand = part({
       where: 'told by the owner',
       silent: { value: 1, says: 'It must last one night.', source: custom, quiet: true },
     },
+    'gas.dayUsed': {
+      kind: 'quantity',
+      unit: 'lb',
+      least: 0,
+      most: 200,
+      label: 'Propane used a day and night',
+      noun: 'the propane used a day',
+      ask: 'How many pounds of propane does a day and night take, or what burns and for how long?',
+      where: 'the cylinder on a scale, two evenings apart; or data plates and hours',
+    },
+    'stay.days': stay.facts['stay.days'],
   },
   parameters: {
     'time.day': loads.parameters['time.day'],
@@ -95,13 +107,19 @@ export const demand = part({
     'demand.daily': {
       label: 'Gas a day and night',
       unit: 'Btu',
-      is: 'furnace.heatNight + sum(gas.appliances.input * choose(given(gas.appliances.hours), gas.appliances.hours, time.day) * choose(given(gas.appliances.duty), gas.appliances.duty, 1))',
+      is: 'choose(!demand.isListed && given(gas.dayUsed), gas.dayUsed * propane.heat, furnace.heatNight + sum(gas.appliances.input * choose(given(gas.appliances.hours), gas.appliances.hours, time.day) * choose(given(gas.appliances.duty), gas.appliances.duty, 1)))',
       source: balance,
+    },
+    'demand.isListed': {
+      label: 'It is told what burns',
+      unit: 'yes-no',
+      is: 'given(furnace.input) || count(gas.appliances) > 0',
+      source: custom,
     },
     'demand.listed': {
       label: 'Something that burns is told; without an end where it is not',
       unit: '',
-      is: 'choose(given(furnace.input) || count(gas.appliances) > 0, 0, unlimited)',
+      is: 'choose(demand.isListed || given(gas.dayUsed), 0, unlimited)',
       source: custom,
     },
     'gas.daily': {
@@ -110,10 +128,17 @@ export const demand = part({
       is: 'needs(demand.daily / propane.heat, demand.listed)',
       source: propaneTables,
     },
+    'trip.counted': {
+      label: 'Days and nights it must last',
+      noun: 'how long it must last',
+      unit: '',
+      is: 'choose(!given(trip.nights) && given(stay.days), stay.days / time.day, trip.nights)',
+      source: balance,
+    },
     'gas.needed': {
       label: 'Gas for all nights',
       unit: 'Btu',
-      is: 'needs(demand.daily * trip.nights, demand.listed)',
+      is: 'needs(demand.daily * trip.counted, demand.listed)',
       source: balance,
     },
     'gas.neededPounds': {
@@ -148,7 +173,7 @@ export const demand = part({
       used: 'gas.neededPounds',
       limit: 'gas.counted',
       margin: 'margin.gas',
-      askedBy: ['trip.nights'],
+      askedBy: ['trip.nights', 'stay.days'],
       source: balance,
     },
   },

@@ -40,6 +40,13 @@ export const tanks = part({
       ask: 'How many gallons does the black tank or the cassette hold?',
       where: 'brochure, or the label on the cassette',
     },
+    'water.onArrival': {
+      kind: 'yes-no',
+      label: 'Drinking water is to be had on arrival',
+      noun: 'whether drinking water is to be had on arrival',
+      ask: 'Can the fresh tank be filled where you stay, or close by?',
+      where: 'the site’s own page, or a call',
+    },
     'water.daily': {
       kind: 'quantity',
       unit: 'gal/d',
@@ -77,21 +84,46 @@ export const tanks = part({
       label: 'Fresh water at the start',
       noun: 'the fresh water at the start',
       unit: 'gal',
-      is: 'choose(given(trailer.freshWater), min(trailer.freshWater, water.freshTank), water.freshTank)',
+      is: "choose(given(water.onArrival) && water.onArrival == 'yes', water.freshTank, fresh.carried)",
+      source: tankLabel,
+    },
+    'fresh.carried': {
+      label: 'Fresh water on the way there',
+      noun: 'the fresh water on the way there',
+      unit: 'gal',
+      is: "choose(given(trailer.freshWater), choose(fresh.isMisread, between(0, water.freshTank), min(trailer.freshWater, water.freshTank)), choose(given(water.onArrival) && water.onArrival == 'yes', between(0, water.freshTank), water.freshTank))",
+      source: tankLabel,
+    },
+    'fresh.isMisread': {
+      label: 'More fresh water is told than the tank holds',
+      unit: 'yes-no',
+      is: 'known(trailer.freshWater) && known(water.freshTank) && trailer.freshWater > water.freshTank',
+      source: tankLabel,
+    },
+    'gray.isMisread': {
+      label: 'More gray water is told than the tank holds',
+      unit: 'yes-no',
+      is: 'known(trailer.grayWater) && known(water.grayTank) && trailer.grayWater > water.grayTank',
+      source: tankLabel,
+    },
+    'black.isMisread': {
+      label: 'More black water is told than the tank holds',
+      unit: 'yes-no',
+      is: 'known(trailer.blackWater) && known(water.blackTank) && trailer.blackWater > water.blackTank',
       source: tankLabel,
     },
     'gray.room': {
       label: 'Room in the gray tank',
       noun: 'the room in the gray tank',
       unit: 'gal',
-      is: 'max(0, water.grayTank - trailer.grayWater)',
+      is: 'choose(gray.isMisread, between(0, water.grayTank), max(0, water.grayTank - trailer.grayWater))',
       source: tankLabel,
     },
     'black.room': {
       label: 'Room in the black tank',
       noun: 'the room in the black tank',
       unit: 'gal',
-      is: 'max(0, water.blackTank - trailer.blackWater)',
+      is: 'choose(black.isMisread, between(0, water.blackTank), max(0, water.blackTank - trailer.blackWater))',
       source: tankLabel,
     },
     'gray.daily': {
@@ -121,6 +153,37 @@ export const tanks = part({
       unit: 'd',
       is: 'choose(black.daily > 0, black.room / black.daily, unlimited)',
       source: balance,
+    },
+  },
+  findings: {
+    'tank-misread': {
+      label: 'Readings of the tanks',
+      askedBy: ['trailer.freshWater', 'trailer.grayWater', 'trailer.blackWater'],
+      unknown: [
+        {
+          when: 'fresh.isMisread',
+          wrong:
+            'More fresh water is told than the tank holds: {trailer.freshWater} of {water.freshTank}.',
+          because: 'One of the two is misread, so neither counts.',
+          do: 'Read the tank’s size by its filler, and the gauge once more.',
+        },
+        {
+          when: 'gray.isMisread',
+          wrong:
+            'More gray water is told than the tank holds: {trailer.grayWater} of {water.grayTank}.',
+          because: 'One of the two is misread, so neither counts.',
+          do: 'Read the tank’s size in the brochure, and the gauge once more.',
+        },
+        {
+          when: 'black.isMisread',
+          wrong:
+            'More black water is told than the tank holds: {trailer.blackWater} of {water.blackTank}.',
+          because: 'One of the two is misread, so neither counts.',
+          do: 'Read the tank’s size in the brochure, and the gauge once more.',
+        },
+      ],
+      otherwise: 'No tank is told to hold more than it can.',
+      source: tankLabel,
     },
   },
 });

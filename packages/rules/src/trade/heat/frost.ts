@@ -1,8 +1,8 @@
 import { findingOf, part } from '../../engine/define/topic';
-import { freezing, frostCustom } from '../../trade/bibliography/cold-weather';
-import { house } from '../../trade/bibliography/common';
-import { furnace } from '../../trade/heat/furnace';
+import { freezing, frostCustom } from '../bibliography/cold-weather';
+import { house } from '../bibliography/common';
 import { frostTable } from './frost-table';
+import { furnace } from './furnace';
 
 const may = (label: string, is: string) =>
   ({ label, unit: 'yes-no', is, source: frostCustom }) as const;
@@ -51,6 +51,13 @@ export const frost = part({
       values: [{ from: '2020-01-01', value: 20 }],
       range: [15, 28],
       source: house,
+    },
+    'blowout.most': {
+      label: 'Most air pressure that lines are blown out with',
+      noun: 'the most for blowing out',
+      unit: 'psi',
+      values: [{ from: '2020-01-01', value: 50 }],
+      source: frostCustom,
     },
   },
   formulas: {

@@ -1,5 +1,5 @@
 import type { Decision } from '../../engine/define/shapes';
-import { frostCustom } from '../../trade/bibliography/cold-weather';
+import { frostCustom } from '../bibliography/cold-weather';
 
 const below = ['enclosed', 'exposed'];
 

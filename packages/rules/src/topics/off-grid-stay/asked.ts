@@ -1,0 +1,77 @@
+import type { Asking, Called } from '../../engine/define/shapes';
+
+/** What people ask of a stay; how many days is the first figure of the answer. */
+export const askings: Readonly<Record<string, Asking>> = {
+  days: {
+    label: 'How many days, and what ends them?',
+    results: ['stay.longest', 'runs-out', 'limit.fresh-water', 'limit.gray-tank'],
+    impliedBy: ['stay.days', 'water.daily', 'water.freshTank', 'water.grayTank'],
+    says: [
+      { when: 'ends.isGray', says: '{stay.longest}, then the gray tank is full.' },
+      { when: 'ends.isFresh', says: '{stay.longest}, then the fresh water is gone.' },
+      { when: 'ends.isBlack', says: '{stay.longest}, then the black tank is full.' },
+      { when: 'ends.isBattery', says: '{stay.longest}, then the battery is at its stop line.' },
+      { when: 'ends.isGas', says: '{stay.longest}, then the gas is gone.' },
+      { says: '{stay.longest} until the first thing runs out or is full.' },
+    ],
+  },
+  battery: {
+    label: 'Does the battery last, with the sun there is?',
+    results: ['battery.lasts', 'battery.loss', 'limit.battery', 'limit.night'],
+    impliedBy: ['battery.dayDrawn', 'battery.capacity', 'solar.power', 'loads.dc', 'loads.ac'],
+    says: 'The battery lasts {battery.lasts}; it loses {battery.loss} a day.',
+  },
+  gas: {
+    label: 'Does the gas last?',
+    results: ['gas.lasts', 'gas.perDay', 'limit.gas'],
+    impliedBy: ['gas.dayUsed', 'cylinder.fill', 'furnace.input'],
+    says: 'The gas lasts {gas.lasts}; a day takes {gas.perDay}.',
+  },
+  stretch: {
+    label: 'What stretches it most?',
+    results: ['stretches', 'stay.longest'],
+  },
+  road: {
+    label: 'What do the tanks do to the trailer on the road?',
+    results: ['trailer.leaving', 'tongue.leaving', 'limit.leaving', 'finding.tongue-home'],
+    impliedBy: ['water.grayAhead', 'water.blackAhead', 'trailer.measuredTongueWeight'],
+    says: 'With the tanks as they are after the stay the trailer weighs {trailer.leaving}.',
+  },
+};
+
+/** What people call things. */
+export const called: Called = {
+  topic: [
+    'boondocking',
+    'dry camping',
+    'off grid',
+    'no hookups',
+    'dispersed camping',
+    'how long can we stay',
+    'how many days',
+    'run out of water',
+    'tank is full',
+    'wild camping',
+    'parking lot overnight',
+    'self-contained',
+  ],
+  facts: {
+    'stay.days': ['nights', 'weekend', 'long weekend', 'week', 'Friday to Sunday'],
+    'water.freshTank': ['fresh tank', 'fresh water capacity', 'potable tank'],
+    'water.grayTank': ['gray tank', 'grey tank', 'galley tank', 'sink tank', 'shower tank'],
+    'water.blackTank': ['black tank', 'cassette', 'toilet tank', 'holding tank'],
+    'water.daily': ['gallons a day', 'we go through', 'showers', 'water use'],
+    'water.grayShare': ['down the drain', 'down the sink'],
+    'water.onArrival': ['tap at the site', 'water spigot', 'fill station', 'potable water there'],
+    'black.daily': ['flushes', 'per flush'],
+    'trailer.freshWater': ['start full', 'fill it at home', 'half a tank'],
+    'battery.dayDrawn': ['amp hours a day', 'monitor says'],
+    'battery.capacity': ['amp hours', 'battery size'],
+    'solar.power': ['panels on the roof', 'solar watts', 'suitcase panel'],
+    'solar.peakSunHours': ['in the shade', 'under trees', 'sun hours'],
+    'charging.spells': ['generator', 'run the truck', 'generator hours'],
+    'gas.dayUsed': ['pounds of propane a day', 'a bottle a week'],
+    'furnace.input': ['furnace BTU'],
+    'outside.temperature': ['lows', 'overnight low', 'cold nights'],
+  },
+};

@@ -1,0 +1,56 @@
+import type { ForEverybody } from '../../engine/define/shapes';
+
+const days: ForEverybody = {
+  rule: 'Divide the fresh tank by what a day takes, then the gray tank by what goes down the sink a day; the smaller is the stay, and most stays end with the gray tank.',
+  because: 'Water that ran through the sink is still aboard, and has to go somewhere.',
+  look: ['water.daily'],
+  given: {
+    'water.freshTank': '40 gal',
+    'water.grayTank': '36 gal',
+    'stay.days': '3 d',
+  },
+  givenSays: 'for tanks of middle size, where they were not told, and three days',
+  clauses: { 'water.daily': 'you use {value}' },
+  worked: {
+    says: 'At {water.daily} a fresh tank of {water.freshTank} lasts {fresh.days}, and a gray one of {water.grayTank} is full after {gray.days}.',
+    given: {
+      'water.freshTank': '40 gal',
+      'water.grayTank': '30 gal',
+      'water.daily': '8 gal/d',
+    },
+  },
+  otherwise:
+    'Whoever has not measured it plans two days, and reads both gauges on both evenings; half of that is a day.',
+};
+
+/** What is said to all who ask of a stay and told next to nothing. */
+export const everybody: Readonly<Record<string, ForEverybody>> = {
+  any: days,
+  days,
+  battery: {
+    rule: 'The battery lasts what may be taken of it, divided by what a day takes more than the sun brings back.',
+    because: 'Panels bring nothing at night, little in winter, and next to nothing under trees.',
+    look: ['battery.dayDrawn'],
+    given: {
+      'battery.chemistry': 'agm',
+      'battery.capacity': '100 Ah',
+      'water.freshTank': '80 gal',
+      'water.grayTank': '80 gal',
+      'water.daily': '5 gal/d',
+      'stay.days': '3 d',
+    },
+    givenSays:
+      'for one AGM battery of middle size, where it was not told, three days, and water enough',
+    clauses: { 'battery.dayDrawn': 'a day takes {value}' },
+    worked: {
+      says: 'At {battery.dayDrawn} a day one that gives {battery.spare} lasts {battery.lasts}.',
+      given: {
+        'battery.chemistry': 'agm',
+        'battery.capacity': '100 Ah',
+        'battery.dayDrawn': '35 Ah',
+      },
+    },
+    otherwise:
+      'Whoever has no monitor reads it as one day, and charges each morning. Medical devices and the furnace’s blower stay on.',
+  },
+};
