@@ -185,7 +185,7 @@ describe('what a house may not do is refused in one sentence that names the plac
     [
       'no day',
       one('margin.other', { value: '8 %', reason, from: 'spring' }),
-      '`margin.other`: “spring” is not a day; write it as 2026-01-31.',
+      '`margin.other`: “spring” is not a day; write a day such as 2026-01-31.',
     ],
     [
       'no name',

@@ -1,3 +1,4 @@
+import { refuseAsked } from '../check/asked';
 import { readFacts } from '../check/facts';
 import type { FactGiven, FactsGiven } from '../check/given';
 import { sayProblem } from '../check/messages';
@@ -195,6 +196,7 @@ export function reckoned(topic: Topic, asked: Asked, asOf: string): { run: Run; 
 /** The same answer at once: the same conditions, walked without json-rules-engine. */
 export function answerNow<const T extends Topic>(topic: T, asked: AskedOf<T>): AnswerOf<T>;
 export function answerNow(topic: Topic, asked: Asked): Answer {
+  refuseAsked(topic, asked);
   const asOf = asked.asOf ?? today();
   const { run, inputs } = reckoned(topic, asked, asOf);
   const values = namedValues(compiledOf(topic), run);

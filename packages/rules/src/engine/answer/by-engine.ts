@@ -1,3 +1,4 @@
+import { refuseAsked } from '../check/asked';
 import { rulesHoldingByEngine } from '../condition/engine';
 import { conditionRules } from '../condition/rules';
 import type { Topic } from '../define/shapes';
@@ -23,6 +24,7 @@ export async function answer<const T extends Topic>(
   asked: AskedOf<T>,
 ): Promise<AnswerOf<T>>;
 export async function answer(topic: Topic, asked: Asked): Promise<Answer> {
+  refuseAsked(topic, asked);
   const asOf = asked.asOf ?? today();
   const { run, inputs } = reckoned(topic, asked, asOf);
   const values = namedValues(compiledOf(topic), run);

@@ -1,4 +1,5 @@
 import { unitOf } from '../../quantity';
+import { described } from '../check/given';
 import { sayProblem } from '../check/messages';
 import { InputError, type Problem } from '../check/problem';
 import type { Parameter, ParameterValue, Topic } from '../define/shapes';
@@ -38,7 +39,8 @@ function noValue(id: string, parameter: Parameter, day: string): Problem {
   return { code: 'no-value-on', fact: id, found: day, wanted };
 }
 
-const isDay = (text: string): boolean =>
+const isDay = (text: unknown): boolean =>
+  typeof text === 'string' &&
   /^\d{4}-\d{2}-\d{2}$/.test(text) &&
   !Number.isNaN(Date.parse(text)) &&
   new Date(Date.parse(text)).toISOString().startsWith(text);
@@ -46,7 +48,14 @@ const isDay = (text: string): boolean =>
 /** Why a topic cannot be answered as of a day: it is none, or a parameter has no value on it. */
 export function dayProblems(topic: Topic, day: string): readonly Problem[] {
   if (!isDay(day)) {
-    return [{ code: 'not-a-day', fact: 'as-of', found: day, wanted: 'a day such as 2026-11-01' }];
+    return [
+      {
+        code: 'not-a-day',
+        fact: 'as-of',
+        found: described(day),
+        wanted: 'a day such as 2026-11-01',
+      },
+    ];
   }
   return Object.entries(topic.parameters)
     .filter(([, parameter]) => !holdingOn(parameter, day))

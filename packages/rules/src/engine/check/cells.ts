@@ -18,7 +18,12 @@ import { asWritten, type CellGiven, described, isCell } from './given';
 import { nearest } from './near';
 import type { Problem } from './problem';
 
-export type Place = { readonly fact: string; readonly row?: number; readonly column?: string };
+export type Place = {
+  readonly fact: string;
+  readonly row?: number;
+  readonly column?: string;
+  readonly columnId?: string;
+};
 export type Note = (problem: Problem) => void;
 
 /** How a quantity of a unit is written, for messages. */
@@ -163,7 +168,9 @@ export function openNumber(want: Quantity, status: 'unknown' | 'silent'): Number
 }
 
 /** One number as given, of a fact of its own or in a row of a list. */
-export function readNumber(given: unknown, want: Quantity, place: Place, note: Note): NumberInput {
+export function readNumber(given: unknown, want: Quantity, at: Place, note: Note): NumberInput {
+  // Every refusal says as data too what would be right.
+  const place = { ...at, unit: want.unit, least: want.least, most: want.most };
   const unknown = openNumber(want, 'unknown');
   if (!isCell(given)) {
     const wanted = exampleOfData(want.unit);

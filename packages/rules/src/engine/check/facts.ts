@@ -32,7 +32,14 @@ function readOption(
   const wanted = [...options, 'unknown'].join(', ');
   const near = nearest(text, options);
   const found = described(given);
-  note({ code: 'no-such-option', fact, found, wanted, ...(near && { near }) });
+  note({
+    code: 'no-such-option',
+    fact,
+    found,
+    wanted,
+    options: [...options, 'unknown'],
+    ...(near && { near }),
+  });
   return { kind: 'among', options, status: 'unknown' };
 }
 
@@ -45,18 +52,26 @@ function readRows(
   fact: Fact & { kind: 'rows' },
   note: Note,
 ): RowsInput {
-  const columns = Object.keys(fact.columns).join(', ');
+  const options = Object.keys(fact.columns);
+  const columns = options.join(', ');
   if (!Array.isArray(given)) {
     note({
       code: 'not-rows',
       fact: id,
       found: described(given),
       wanted: `rows with the columns ${columns}`,
+      options,
     });
     return { kind: 'rows', rows: [], status: 'unknown' };
   }
   if (given.length > mostRows) {
-    note({ code: 'too-many-rows', fact: id, found: `${given.length}`, wanted: `${mostRows}` });
+    note({
+      code: 'too-many-rows',
+      fact: id,
+      found: `${given.length}`,
+      wanted: `${mostRows}`,
+      most: mostRows,
+    });
     return { kind: 'rows', rows: [], status: 'unknown' };
   }
   const rows = given.map((row: unknown, index) => {
@@ -65,19 +80,28 @@ function readRows(
     if (!isPlain(row)) {
       note({
         ...at,
-        code: 'not-plain',
+        code: 'not-a-row',
         found: described(row),
         wanted: `its cells by column, ${columns}`,
+        options,
       });
       return cells;
     }
     for (const column of Object.keys(row)) {
       if (column === 'label' || Object.hasOwn(fact.columns, column)) continue;
-      note({ ...at, code: 'no-such-column', found: column, wanted: columns });
+      const near = nearest(column, options);
+      note({
+        ...at,
+        code: 'no-such-column',
+        found: column,
+        wanted: columns,
+        options,
+        ...(near && { near }),
+      });
     }
     for (const [column, want] of Object.entries(fact.columns)) {
       const cell = row[column];
-      const place = { ...at, column: want.label };
+      const place = { ...at, column: want.label, columnId: column };
       if (cell !== undefined && cell !== '') cells[column] = readNumber(cell, want, place, note);
       else {
         cells[column] = openNumber(want, 'silent');
@@ -87,6 +111,9 @@ function readRows(
             code: 'missing-cell',
             found: '',
             wanted: `${example(want.unit)}, or unknown`,
+            unit: want.unit,
+            least: want.least,
+            most: want.most,
           });
         }
       }

@@ -11,7 +11,7 @@ const hint = (near: string | undefined): string =>
 
 /** One sentence that names the place, what was found and what would be right. */
 export function sayProblem(problem: Problem): string {
-  const { code, fact, found, wanted, near } = problem;
+  const { code, fact, found, wanted, near, limit } = problem;
   const at = placed(problem);
   switch (code) {
     case 'no-such-fact':
@@ -52,8 +52,45 @@ export function sayProblem(problem: Problem): string {
       return `${at} is the old id of \`${found}\`, which is given too; ${wanted}.`;
     case 'not-a-day':
       return `${at}: “${found}” is not a day; write ${wanted}.`;
-    case 'house':
-      return `${at}: ${found}; ${wanted}.`;
+    case 'not-a-row':
+      return `${at}: ${found} cannot be read; give ${wanted}.`;
+    case 'not-a-case':
+      return `What is asked is ${found}; give ${wanted}.`;
+    case 'not-facts':
+    case 'not-an-answer':
+    case 'not-options':
+      return `${at} is ${found}; give ${wanted}.`;
+    case 'no-such-asking':
+    case 'no-such-part':
+      return `\`${found}\` is nothing that ${fact} has; write ${wanted}.${hint(near)}`;
+    case 'not-a-whole-number':
+      return `${fact} is ${found}; give ${wanted}.`;
+    case 'not-json':
+      return `${at}: this is not JSON; write ${wanted}.`;
+    case 'not-a-house-layer':
+      return `${at}: this is missing or not as it should be; write ${wanted}.`;
+    case 'other-topic':
+      return `${at}: this layer is for “${found}”; write ${wanted}.`;
+    case 'no-house-name':
+      return `${at}: the layer does not say whose it is; write ${wanted}.`;
+    case 'not-a-house-choice':
+      return `${at}: this is not a house choice; a house may choose ${wanted}.`;
+    case 'not-a-parameter':
+      return `${at}: this is a fact of the case, such as a rating, and stays as it was read; a house may choose ${wanted}.`;
+    case 'not-one-value':
+      return `${at}: “${found}” is a range; write ${wanted}.`;
+    case 'beyond-house-range':
+      return `${at}: ${found} is outside what a house may choose; write ${wanted}.`;
+    case 'no-reason':
+      return `${at}: it has no reason; say in ${wanted}.`;
+    case 'loosens-a-rating':
+      return `${at}: ${found} would loosen a rating (${limit}); ${wanted}.`;
+    case 'not-a-topic':
+      return `${at}: ${found} is not a rule set; give ${wanted}.`;
+    case 'broken-topic':
+      return `${fact}: it is missing or not what it should be; give ${wanted}.`;
+    case 'not-a-saved-answer':
+      return `${fact}: ${found}; ${wanted}.`;
     case 'rule-set':
       return `${fact}: ${found}; ${wanted}.`;
   }

@@ -1,6 +1,15 @@
-/** What is wrong with something given, as data; said in words by messages.ts alone. */
+/** What is wrong with something given, as data: one code a kind of mistake; said in words by messages.ts alone. */
 export type Problem = {
-  readonly code:
+  readonly code: // A case
+    | 'not-a-case'
+    | 'not-facts'
+    | 'not-an-answer'
+    | 'not-options'
+    | 'not-a-day'
+    | 'no-such-asking'
+    | 'no-such-part'
+    | 'not-a-whole-number'
+    // A fact of it
     | 'no-such-fact'
     | 'not-a-quantity'
     | 'no-unit'
@@ -13,21 +22,47 @@ export type Problem = {
     | 'no-such-option'
     | 'not-rows'
     | 'too-many-rows'
+    | 'not-a-row'
     | 'no-such-column'
     | 'missing-cell'
     | 'not-plain'
-    | 'no-such-parameter'
-    | 'no-value-on'
-    | 'not-a-day'
     | 'given-twice'
-    | 'house'
+    // A house layer
+    | 'not-json'
+    | 'not-a-house-layer'
+    | 'other-topic'
+    | 'no-house-name'
+    | 'no-such-parameter'
+    | 'not-a-house-choice'
+    | 'not-a-parameter'
+    | 'not-one-value'
+    | 'beyond-house-range'
+    | 'no-reason'
+    | 'loosens-a-rating'
+    // A rule set, or an answer that was saved
+    | 'not-a-topic'
+    | 'broken-topic'
+    | 'no-value-on'
+    | 'not-a-saved-answer'
     | 'rule-set';
-  /** The fact; of a list, with the row (from 1) and the column's label. */
+  /** The fact, or the place in what was given; of a list, with the row (from 1) and the column's label. */
   readonly fact: string;
   readonly row?: number;
   readonly column?: string;
+  /** The column's id. */
+  readonly columnId?: string;
   readonly found: string;
+  /** What would be right, for a sentence. */
   readonly wanted: string;
+  /** The unit a number is kept in; '' of a count. */
+  readonly unit?: string;
+  /** What a number can be, in that unit. */
+  readonly least?: number;
+  readonly most?: number;
+  /** What may stand there. */
+  readonly options?: readonly string[];
+  /** The limit whose rating a house would loosen, by its label. */
+  readonly limit?: string;
   readonly near?: string;
 };
 

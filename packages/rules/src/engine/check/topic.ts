@@ -4,6 +4,7 @@ import { compile } from '../formula/compile';
 import { FormulaError } from '../formula/grammar/problem';
 import { namesIn } from '../formula/kinds';
 import { parseFormula } from '../formula/parse';
+import { topicProblems } from './asked';
 import { checkBeyond, checkText, namesBeyond } from './beyond';
 import { checkChanges } from './changes';
 import { checkConditions, rulesOf } from './conditions';
@@ -186,6 +187,8 @@ function checkNames(topic: Topic, note: Note): void {
 
 /** Everything that is wrong with a rule set; nothing, when it may be used. */
 export function checkTopic(topic: Topic): readonly Problem[] {
+  const none = topicProblems(topic);
+  if (none.length > 0) return none;
   const problems: Problem[] = [];
   const note: Note = (fact, found, wanted) =>
     problems.push({ code: 'rule-set', fact, found, wanted });

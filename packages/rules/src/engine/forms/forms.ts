@@ -1,4 +1,5 @@
 import type { Asked } from '../answer/answer';
+import { refuseAsking, refuseName, refuseOptions } from '../check/asked';
 import type { Topic } from '../define/shapes';
 import { remedies } from '../remedy/remedies';
 import { askingOf } from './asking';
@@ -60,7 +61,10 @@ export function formOf(
   asked: Asked,
   options: FormOptions = {},
 ): string {
+  refuseName('no-such-part', 'forms', name, formNames);
+  refuseOptions(options);
   const matter = matterOf(topic, asked);
+  refuseAsking(topic, options.asking);
   return writers[name](matter, askingOf(matter, options.asking), options);
 }
 
@@ -74,7 +78,9 @@ export function formsOf(
   asked: Asked,
   options: FormOptions = {},
 ): { readonly asking: string | null; readonly forms: Forms } {
+  refuseOptions(options);
   const matter = matterOf(topic, asked);
+  refuseAsking(topic, options.asking);
   const asking = askingOf(matter, options.asking);
   const changes = changesOf(matter, options);
   const made = { ...options, ...(changes && { changes }) };

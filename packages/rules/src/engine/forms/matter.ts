@@ -1,5 +1,6 @@
 import { type Asked, answerNow, compiledOf, reckoned, today } from '../answer/answer';
 import type { Answer } from '../answer/shapes';
+import { refuseAsked } from '../check/asked';
 import type { Topic } from '../define/shapes';
 import type { Compiled } from '../formula/compile';
 import type { Run } from '../formula/run';
@@ -18,6 +19,7 @@ export type Matter = {
 
 /** @throws InputError as `answer` does */
 export function matterOf(topic: Topic, asked: Asked): Matter {
+  refuseAsked(topic, asked);
   const asOf = asked.asOf ?? today();
   const { run } = reckoned(topic, asked, asOf);
   const { units, language } = asked;

@@ -9,10 +9,13 @@ import {
   wasMisread,
 } from '../../quantity';
 import { holdingOn } from '../answer/parameters';
+import { refuseTopic } from '../check/asked';
+import { isPlain } from '../check/given';
 import { sayProblem } from '../check/messages';
 import { nearest } from '../check/near';
 import { InputError, type Problem } from '../check/problem';
 import type { Parameter, ParameterValue, Topic } from '../define/shapes';
+import { layerProblems } from './layer';
 import { ratingRaised } from './loosens';
 import type { HouseLayer, HouseValue } from './shapes';
 
@@ -22,55 +25,42 @@ const isDay = (text: string): boolean =>
 const shown = (lo: number, hi: number, unit: string): string =>
   unit === '1' ? (lo === hi ? `${lo}` : `${lo}–${hi}`) : show({ lo, hi }, unit);
 
-const refuse = (fact: string, found: string, wanted: string): Problem => ({
-  code: 'house',
-  fact,
-  found,
-  wanted,
-});
+const isProblem = (value: object | number): value is Problem =>
+  typeof value === 'object' && 'code' in value;
 
 /** The value in the parameter's own unit, or why it is none. */
-function readValue(id: string, { unit }: Parameter, given: HouseValue): number | Problem {
+function readValue(id: string, parameter: Parameter, given: HouseValue): number | Problem {
+  const { unit, range } = parameter;
   const text =
     typeof given.value === 'string' ? given.value : `${given.value} ${given.unit ?? ''}`.trim();
   const own: Unit = unitOf(unit === '' ? '1' : unit);
   const wanted = `one value${unit === '' || unit === '1' ? '' : ' with its unit'}, such as “${shown(5, 5, unit)}”`;
+  const bounds = range && { least: range[0], most: range[1] };
+  const place = { fact: id, wanted, unit, ...bounds };
   const read = readQuantity(text);
-  if (wasMisread(read)) return { code: read.code, fact: id, found: read.found, wanted };
+  if (wasMisread(read)) return { ...place, code: read.code, found: read.found };
   if (read.from !== read.to || read.within !== undefined) {
-    return refuse(id, `“${text}” is a range`, `write ${wanted}`);
+    return { ...place, code: 'not-one-value', found: text };
   }
-  if (!read.unit && own.symbol !== '1') return { code: 'no-unit', fact: id, found: text, wanted };
+  if (!read.unit && own.symbol !== '1') return { ...place, code: 'no-unit', found: text };
   const from = read.unit ?? own;
   if (!sameDimension(from.dimension, own.dimension)) {
-    return refuse(id, `“${text}” is not in ${unit}`, `write ${wanted}`);
+    return { ...place, code: 'wrong-unit', found: text, wanted: `in ${unit}; write ${wanted}` };
   }
   return rounded(convert(read.from, from, own));
 }
 
 function notToBeMoved(topic: Topic, id: string): Problem | undefined {
-  const choices = Object.entries(topic.parameters).flatMap(([each, { range }]) =>
+  const options = Object.entries(topic.parameters).flatMap(([each, { range }]) =>
     range ? [each] : [],
   );
-  const wanted = `a house may choose ${choices.join(', ') || 'nothing here'}`;
-  if (Object.hasOwn(topic.facts, id)) {
-    return refuse(
-      id,
-      'this is a fact of the case, such as a rating, and stays as it was read',
-      wanted,
-    );
-  }
+  const place = { fact: id, found: id, wanted: options.join(', ') || 'nothing here', options };
+  if (Object.hasOwn(topic.facts, id)) return { ...place, code: 'not-a-parameter' };
   if (!Object.hasOwn(topic.parameters, id)) {
-    const near = nearest(id, choices);
-    return {
-      code: 'no-such-parameter',
-      fact: id,
-      found: id,
-      wanted: topic.id,
-      ...(near && { near }),
-    };
+    const near = nearest(id, options);
+    return { ...place, code: 'no-such-parameter', wanted: topic.id, ...(near && { near }) };
   }
-  return topic.parameters[id]?.range ? undefined : refuse(id, 'this is not a house choice', wanted);
+  return topic.parameters[id]?.range ? undefined : { ...place, code: 'not-a-house-choice' };
 }
 
 /** The values of a parameter with the dealer's in their place from a day on. */
@@ -96,35 +86,34 @@ function layered(
   ];
 }
 
-function moved(topic: Topic, layer: HouseLayer, id: string, given: HouseValue) {
+function moved(topic: Topic, name: string, id: string, given: HouseValue): Parameter | Problem {
   const refused = notToBeMoved(topic, id);
   const parameter = topic.parameters[id];
-  if (refused || !parameter?.range) return refused ?? refuse(id, 'it is not here', 'leave it out');
+  if (refused) return refused;
+  if (!parameter?.range) throw new Error(`“${id}” has no range.`);
   const value = readValue(id, parameter, given);
   if (typeof value !== 'number') return value;
   const { unit, range } = parameter;
-  if (value < range[0] || value > range[1]) {
-    const found = `${shown(value, value, unit)} is outside what a house may choose`;
-    return refuse(id, found, `write ${shown(range[0], range[1], unit)}`);
+  const [least, most] = range;
+  const place = { fact: id, unit, least, most, found: shown(value, value, unit) };
+  if (value < least || value > most) {
+    return { ...place, code: 'beyond-house-range', wanted: shown(least, most, unit) };
   }
   if (given.reason.trim() === '') {
-    return refuse(id, 'it has no reason', 'say in a sentence why the house keeps it so');
+    const wanted = 'a sentence why the house keeps it so';
+    return { fact: id, code: 'no-reason', found: '', wanted };
   }
   if (given.from !== undefined && !isDay(given.from)) {
-    return refuse(id, `“${given.from}” is not a day`, 'write it as 2026-01-31');
+    return { fact: id, code: 'not-a-day', found: given.from, wanted: 'a day such as 2026-01-31' };
   }
   for (const entry of parameter.values) {
     const limit = ratingRaised(topic, id, entry.value, value);
     if (limit === undefined) continue;
     const label = topic.limits[limit]?.label ?? limit;
-    const found = `${shown(value, value, unit)} would loosen a rating (${label})`;
-    return refuse(
-      id,
-      found,
-      `keep ${shown(entry.value, entry.value, unit)} or choose the stricter side`,
-    );
+    const wanted = `keep ${shown(entry.value, entry.value, unit)} or choose the stricter side`;
+    return { ...place, code: 'loosens-a-rating', wanted, limit: label };
   }
-  return { ...parameter, values: layered(parameter, layer.name.trim(), given, value) };
+  return { ...parameter, values: layered(parameter, name, given, value) };
 }
 
 const made = new WeakMap<Topic, WeakMap<HouseLayer, Topic>>();
@@ -138,23 +127,32 @@ const made = new WeakMap<Topic, WeakMap<HouseLayer, Topic>>();
  */
 export function withHouse<const T extends Topic>(topic: T, layer: HouseLayer): T;
 export function withHouse(topic: Topic, layer: HouseLayer): Topic {
-  const before = made.get(topic)?.get(layer);
+  refuseTopic(topic);
+  const before = isPlain(layer) ? made.get(topic)?.get(layer) : undefined;
   if (before) return before;
-  const problems: Problem[] = [];
+  const problems: Problem[] = [...layerProblems(layer)];
+  if (problems.length > 0) throw new InputError(problems, sayProblem);
+  const name = layer.name.trim();
   if (layer.topic !== topic.id) {
-    problems.push(refuse('topic', `this layer is for “${layer.topic}”`, `write ${topic.id}`));
+    const { topic: found } = layer;
+    problems.push({ code: 'other-topic', fact: 'topic', found, wanted: topic.id });
   }
-  if (layer.name.trim() === '') {
-    problems.push(refuse('name', 'the layer does not say whose it is', 'write the dealer’s name'));
+  if (name === '') {
+    problems.push({
+      code: 'no-house-name',
+      fact: 'name',
+      found: layer.name,
+      wanted: 'the dealer’s name',
+    });
   }
   const parameters: Record<string, Parameter> = { ...topic.parameters };
   for (const [id, given] of problems.length > 0 ? [] : Object.entries(layer.parameters)) {
-    const result = moved(topic, layer, id, given);
-    if ('code' in result) problems.push(result);
+    const result = moved(topic, name, id, given);
+    if (isProblem(result)) problems.push(result);
     else parameters[id] = result;
   }
   if (problems.length > 0) throw new InputError(problems, sayProblem);
-  const own: Topic = { ...topic, parameters, house: layer.name.trim() };
+  const own: Topic = { ...topic, parameters, house: name };
   const kept = made.get(topic) ?? new WeakMap<HouseLayer, Topic>();
   made.set(topic, kept.set(layer, own));
   return own;

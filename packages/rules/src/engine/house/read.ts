@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { described } from '../check/given';
 import { sayProblem } from '../check/messages';
 import { InputError } from '../check/problem';
 import type { HouseLayer } from './shapes';
@@ -19,11 +20,11 @@ function makeShapes() {
   return { layer, list, file: z.union([layer, list]) };
 }
 
-const wanted =
-  'write { "topic": "tow-fit", "name": "…", "parameters": { "margin.other": { "value": "10 %", "reason": "…" } } }, or a list of these';
+export const wanted =
+  '{ "topic": "tow-fit", "name": "…", "parameters": { "margin.other": { "value": "10 %", "reason": "…" } } }, or a list of these';
 
-function refuse(fact: string, found: string): never {
-  throw new InputError([{ code: 'house', fact, found, wanted }], sayProblem);
+function refuse(code: 'not-json' | 'not-a-house-layer', fact: string, found: string): never {
+  throw new InputError([{ code, fact, found, wanted }], sayProblem);
 }
 
 /** Where in the file the first thing stands that is not as it should be. */
@@ -41,15 +42,17 @@ function firstWrong(data: unknown, { layer, list }: ReturnType<typeof makeShapes
  * @throws InputError saying in one sentence where it is not as it should be
  */
 export function readHouse(source: string): readonly HouseLayer[] {
+  if (typeof source !== 'string') refuse('not-json', 'house layer', described(source));
   let data: unknown;
   try {
     data = JSON.parse(source.replace(/^\ufeff/, ''));
   } catch {
-    return refuse('house layer', 'this is not JSON');
+    return refuse('not-json', 'house layer', source.trim().slice(0, 40));
   }
   const shapes = makeShapes();
   const read = shapes.file.safeParse(data);
-  if (!read.success)
-    return refuse(firstWrong(data, shapes).slice(0, 80), 'this is missing or not as it should be');
+  if (!read.success) {
+    return refuse('not-a-house-layer', firstWrong(data, shapes).slice(0, 80), '');
+  }
   return Array.isArray(read.data) ? read.data : [read.data];
 }

@@ -3,6 +3,7 @@ import { type Asked, compiledOf, reckoned, today } from '../answer/answer';
 import { isAsked } from '../answer/levels';
 import { unitOfName } from '../answer/named';
 import { inBase, parametersOn } from '../answer/parameters';
+import { refuseAsked } from '../check/asked';
 import type { Source, Topic } from '../define/shapes';
 import { type Run, run as reckonRun } from '../formula/run';
 import { inUnit } from '../formula/words';
@@ -101,6 +102,7 @@ function insteadOf(topic: Topic, { name, fact, unit }: Varied): Sayable {
  * @throws InputError as `answer` does
  */
 export function matters(topic: Topic, asked: Asked): readonly Matter[] {
+  refuseAsked(topic, asked);
   const asOf = asked.asOf ?? today();
   const compiled = compiledOf(topic);
   const { inputs } = reckoned(topic, asked, asOf);

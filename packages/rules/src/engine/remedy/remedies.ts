@@ -1,4 +1,5 @@
 import { type Asked, reckoned, today } from '../answer/answer';
+import { refuseAsked } from '../check/asked';
 import type { FactsGiven } from '../check/given';
 import { presentFacts } from '../check/renamed';
 import type { Level, Topic } from '../define/shapes';
@@ -169,6 +170,7 @@ const isPartOfVain = ({ change, row }: Way, vain: readonly Vain[]): boolean =>
  * @throws InputError for facts that are none.
  */
 export function remedies(topic: Topic, told: Asked, beside: readonly Topic[] = []): Remedies {
+  refuseAsked(topic, told);
   const asked = { ...told, facts: presentFacts(topic, told.facts).facts };
   const asOf = asked.asOf ?? today();
   const { inputs } = reckoned(topic, asked, asOf);

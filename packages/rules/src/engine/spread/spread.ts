@@ -1,5 +1,7 @@
 import type { Asked } from '../answer/answer';
 import { endsOf, unitOfName } from '../answer/named';
+import { refuseAsked, refuseUnlessWhole } from '../check/asked';
+import { isPlain } from '../check/given';
 import type { Topic } from '../define/shapes';
 import { restsOnKnown } from '../formula/reckon';
 import { rankNames } from './decide';
@@ -21,10 +23,10 @@ const width = 1024;
 export const mostDraws = 10_000_000;
 export const mostSeed = 0xffff_ffff;
 
-function wholeFrom(name: string, value: number, least: number, most: number): void {
-  if (Number.isInteger(value) && value >= least && value <= most) return;
-  const ends = [least, most].map((end) => end.toLocaleString('en-US')).join(' to ');
-  throw new RangeError(`${name} is ${value}; give a whole number from ${ends}.`);
+function refuseSpread(options: SpreadOptions): void {
+  const { draws, seed } = isPlain(options) ? options : {};
+  refuseUnlessWhole('The number of draws', draws, 1, mostDraws);
+  refuseUnlessWhole('The seed', seed, 0, mostSeed);
 }
 
 const isKnown = ({ setting: { run } }: Prepared, name: string): boolean =>
@@ -77,15 +79,16 @@ function choiceTallies(prepared: Prepared) {
  * Draws the ranges of a case again and again, and counts. Yields how many draws are done after each
  * block, so that a caller can show progress or leave off; the last `next` returns the result.
  *
- * @throws RangeError for draws or a seed that are none; InputError for facts that cannot be read
+ * @throws InputError for draws or a seed that are none, and for facts that cannot be read
  */
 export function* spreadInBlocks(
   topic: Topic,
   asked: Asked,
-  { draws, seed }: SpreadOptions,
+  options: SpreadOptions,
 ): Generator<number, Spread> {
-  wholeFrom('The number of draws', draws, 1, mostDraws);
-  wholeFrom('The seed', seed, 0, mostSeed);
+  refuseAsked(topic, asked);
+  refuseSpread(options);
+  const { draws, seed } = options;
   const prepared = prepare(topic, asked, Math.min(width, draws), seed);
   const limits = limitTallies(prepared);
   const values = valueTallies(prepared, draws);

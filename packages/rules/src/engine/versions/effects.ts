@@ -1,5 +1,6 @@
 import { type Asked, answerNow } from '../answer/answer';
 import type { Answer } from '../answer/shapes';
+import { refuseAsked } from '../check/asked';
 import { InputError } from '../check/problem';
 import type { Topic } from '../define/shapes';
 import { compareTopics, isWording, type TopicChange } from './compare';
@@ -136,6 +137,8 @@ function tryAsk(topic: Topic, asked: Asked): Answer | string {
 
 /** What two versions of a rule set make of one case, and which of their changes make it so. */
 export function compareVerdicts(was: Topic, now: Topic, asked: Asked): Effect {
+  refuseAsked(was, asked);
+  refuseAsked(now, asked);
   const before = knownFacts(was, asked);
   const after = knownFacts(now, asked);
   const [a, b] = [tryAsk(was, before.asked), tryAsk(now, after.asked)];

@@ -19,10 +19,10 @@ const isTopic = (value: unknown): value is Topic => shape().safeParse(value).suc
 function refusal(value: unknown): InputError {
   const { error } = shape().safeParse(value);
   const problem: Problem = {
-    code: 'rule-set',
+    code: 'broken-topic',
     fact: error?.issues[0]?.path.map(String).join('.') || 'the whole',
-    found: 'it is missing or not what it should be',
-    wanted: 'give a rule set as it is published',
+    found: '',
+    wanted: 'a rule set as it is published',
   };
   return new InputError([problem], sayProblem);
 }

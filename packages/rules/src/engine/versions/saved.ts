@@ -124,7 +124,7 @@ export function readSaved(value: unknown): Saved {
   throw new InputError(
     [
       {
-        code: 'rule-set',
+        code: 'not-a-saved-answer',
         fact: place,
         found: found(value, path),
         wanted: advice,

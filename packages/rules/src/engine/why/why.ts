@@ -1,6 +1,7 @@
 import { type Asked, answerNow } from '../answer/answer';
 import { openingOf, urgentOf } from '../answer/sentence';
 import type { Answer } from '../answer/shapes';
+import { refuseName, refuseTopic } from '../check/asked';
 import { type Level, levels, type Topic } from '../define/shapes';
 import { message } from '../words/message';
 import { say, type Voice } from '../words/say';
@@ -11,7 +12,14 @@ import { limitFull, limitShort } from './limit';
 
 export type Length = 'short' | 'full';
 
-const isAnswer = (given: Answer | Asked): given is Answer => 'trace' in given;
+const isAnswer = (given: Answer | Asked): given is Answer =>
+  typeof given === 'object' && given !== null && 'trace' in given;
+
+const partsOf = ({ limits, findings }: Answer): readonly string[] => [
+  'verdict',
+  ...limits.map(({ id }) => `limit.${id}`),
+  ...findings.map(({ id }) => `finding.${id}`),
+];
 
 function levelOf(answer: Answer, { outcomes }: Topic): Level {
   return levels.find((level) => outcomes[level].id === answer.outcome) ?? 'unknown';
@@ -100,6 +108,7 @@ const voiceOf = (given: Answer | Asked): Voice =>
  * The same in words.
  *
  * @param given an answer, or a case to answer
+ * @throws InputError as `answer` does, and when the topic has nothing of that name
  */
 export function why(
   topic: Topic,
@@ -108,6 +117,9 @@ export function why(
   length: Length,
   voice: Voice = voiceOf(given),
 ): string {
+  refuseTopic(topic);
   const answer: Answer = isAnswer(given) ? given : answerNow(topic, given);
+  refuseName('no-such-part', topic.id, of, partsOf(answer));
+  refuseName('no-such-part', 'length', length, ['short', 'full']);
   return say(whySaid(topic, answer, of, length), voice);
 }

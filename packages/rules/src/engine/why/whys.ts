@@ -1,4 +1,5 @@
 import type { Answer } from '../answer/shapes';
+import { refuseTopic, refuseUnlessAnswer } from '../check/asked';
 import type { Topic } from '../define/shapes';
 import { sayer, type Voice } from '../words/say';
 import type { Said } from '../words/value';
@@ -16,6 +17,8 @@ type Told<Words> = {
 export type Whys = Told<string> & { readonly messages: Told<Said> };
 
 export function whys(topic: Topic, answer: Answer, voice?: Voice): Whys {
+  refuseTopic(topic);
+  refuseUnlessAnswer(answer);
   const say = sayer(voice ?? { units: answer.trace.units });
   const short = (of: string) => whySaid(topic, answer, of, 'short');
   const asked = answer.limits.filter(({ state }) => state !== 'not-asked');

@@ -1,4 +1,5 @@
 import type { Asked } from '../../answer/answer';
+import { refuseAsking } from '../../check/asked';
 import type { FactsGiven } from '../../check/given';
 import type { ForEverybody, Topic } from '../../define/shapes';
 import { restsOnKnown } from '../../formula/reckon';
@@ -115,6 +116,7 @@ function toEverybody(matter: Matter, asking: string | undefined): Everybody {
  */
 export function answerEverybody(topic: Topic, asked: Asked, asking?: string): Everybody {
   const matter = matterOf(topic, asked);
+  refuseAsking(topic, asking);
   return toEverybody(matter, askingOf(matter, asking));
 }
 

@@ -1,0 +1,126 @@
+import type { Topic } from '../define/shapes';
+import { described, isPlain } from './given';
+import { sayProblem } from './messages';
+import { nearest } from './near';
+import { InputError, type Problem } from './problem';
+
+const parts = ['facts', 'parameters', 'formulas', 'limits', 'findings', 'outcomes'] as const;
+
+/** Text in its quotes, so that a message shows what is no rule set and no case. */
+const quoted = (given: unknown): string =>
+  typeof given === 'string' ? `“${described(given)}”` : described(given);
+
+/** Why something is no rule set at all; what is wrong with one, `checkTopic` says. */
+export function topicProblems(topic: unknown): readonly Problem[] {
+  if (isPlain(topic) && typeof topic.id === 'string') {
+    const lacking = parts.find((part) => !isPlain(topic[part]));
+    if (lacking === undefined) return [];
+  }
+  const wanted = 'the rule set itself, such as `towFit` from this package';
+  return [{ code: 'not-a-topic', fact: 'topic', found: quoted(topic), wanted }];
+}
+
+/** @throws InputError for what is no rule set */
+export function refuseTopic(topic: unknown): void {
+  const problems = topicProblems(topic);
+  if (problems.length > 0) throw new InputError(problems, sayProblem);
+}
+
+const oneOf = (place: string, given: unknown, options: readonly string[]): readonly Problem[] => {
+  if (given === undefined || options.some((each) => each === given)) return [];
+  const near = typeof given === 'string' ? nearest(given, options) : undefined;
+  const found = described(given);
+  const wanted = options.join(', ');
+  return [{ code: 'no-such-option', fact: place, found, wanted, options, ...(near && { near }) }];
+};
+
+/** What is wrong with the frame of what is asked; its facts are read by facts.ts. */
+function askedProblems(asked: unknown): readonly Problem[] {
+  if (!isPlain(asked)) {
+    const wanted = '{ facts, asOf } with the facts by id';
+    return [{ code: 'not-a-case', fact: 'asked', found: quoted(asked), wanted }];
+  }
+  const problems: Problem[] = [];
+  if (!isPlain(asked.facts)) {
+    const wanted = 'the facts by id, such as { "trailer.gvwr": "5,000 lb" }';
+    problems.push({ code: 'not-facts', fact: 'facts', found: quoted(asked.facts), wanted });
+  }
+  if (asked.asOf !== undefined && typeof asked.asOf !== 'string') {
+    const wanted = 'a day such as 2026-11-01';
+    problems.push({ code: 'not-a-day', fact: 'as-of', found: described(asked.asOf), wanted });
+  }
+  const { readFrom = {} } = asked;
+  if (!isPlain(readFrom) || Object.values(readFrom).some((from) => typeof from !== 'string')) {
+    const wanted = 'by fact a text that says where it was read';
+    problems.push({ code: 'not-facts', fact: 'readFrom', found: quoted(readFrom), wanted });
+  }
+  const { language = {} } = asked;
+  if (typeof language !== 'object' || language === null) {
+    const wanted = 'a language, as `english` is';
+    problems.push({ code: 'not-facts', fact: 'language', found: quoted(language), wanted });
+  }
+  return [
+    ...problems,
+    ...oneOf('units', asked.units, ['us', 'metric']),
+    ...oneOf('medium', asked.medium, ['written', 'spoken', 'print']),
+  ];
+}
+
+/**
+ * Looks at what an entry is called with before anything reaches into it, so that a plain mistake is
+ * told as one.
+ *
+ * @throws InputError for what is no rule set, or no case
+ */
+export function refuseAsked(topic: Topic, asked: unknown): void {
+  const problems = [...topicProblems(topic), ...askedProblems(asked)];
+  if (problems.length > 0) throw new InputError(problems, sayProblem);
+}
+
+/** @throws InputError for options that are no object with names */
+export function refuseOptions(options: unknown): void {
+  if (isPlain(options)) return;
+  const found = quoted(options);
+  const wanted = 'an object with the options by name, or leave it out';
+  throw new InputError([{ code: 'not-options', fact: 'options', found, wanted }], sayProblem);
+}
+
+/** @throws InputError for an asking that a topic does not have; undefined is the one implied */
+export function refuseAsking({ id, askings = {} }: Topic, given: unknown): void {
+  if (given !== undefined) refuseName('no-such-asking', id, given, Object.keys(askings));
+}
+
+/** @throws InputError for what is no answer */
+export function refuseUnlessAnswer(answer: unknown): void {
+  if (typeof answer === 'object' && answer !== null && 'trace' in answer) return;
+  const found = quoted(answer);
+  const wanted = 'an answer, as `answer` or `answerNow` gives it';
+  throw new InputError([{ code: 'not-an-answer', fact: 'answer', found, wanted }], sayProblem);
+}
+
+/** @throws InputError for a name that is none of those */
+export function refuseName(
+  code: 'no-such-asking' | 'no-such-part',
+  of: string,
+  given: unknown,
+  options: readonly string[],
+): void {
+  if (options.some((each) => each === given)) return;
+  const near = typeof given === 'string' ? nearest(given, options) : undefined;
+  const found = described(given);
+  const wanted = options.length > 0 ? `one of ${options.join(', ')}` : 'none';
+  const problem = { code, fact: of, found, wanted, options, ...(near && { near }) };
+  throw new InputError([problem], sayProblem);
+}
+
+/** @throws InputError for a number that is not a whole one within its ends */
+export function refuseUnlessWhole(fact: string, given: unknown, least: number, most: number): void {
+  if (Number.isInteger(given) && Number(given) >= least && Number(given) <= most) return;
+  const ends = [least, most].map((end) => end.toLocaleString('en-US')).join(' to ');
+  const wanted = `a whole number from ${ends}`;
+  const found = described(given);
+  throw new InputError(
+    [{ code: 'not-a-whole-number', fact, found, wanted, unit: '', least, most }],
+    sayProblem,
+  );
+}
