@@ -2,11 +2,18 @@ import type { Place } from './shapes';
 
 export type Point = Pick<Place, 'line' | 'column'>;
 
+export type EntryWords = { readonly text: string; readonly at: Point };
+
+/** One row of a list whose rows have keys of their own. */
+export type EntryRow = { readonly at: Point; readonly cells: Readonly<Record<string, EntryWords>> };
+
 /** One key of the front matter with its words, if it has any; lines count from the front's first. */
 export type Entry = {
   readonly key: string;
   readonly at: Point;
-  readonly value?: { readonly text: string; readonly at: Point } | 'list';
+  readonly value?: EntryWords | 'list';
+  /** Of a list, its rows, where every one of them has keys. */
+  readonly rows?: readonly EntryRow[];
 };
 
 /**

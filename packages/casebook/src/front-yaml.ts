@@ -1,6 +1,6 @@
-import { isAlias, isMap, isScalar, LineCounter, parseDocument, visit } from 'yaml';
+import { isAlias, isMap, isScalar, isSeq, LineCounter, parseDocument, visit } from 'yaml';
 import type { FrontReader } from './front';
-import type { Entry } from './front-plain';
+import type { Entry, EntryRow, EntryWords } from './front-plain';
 
 /** Front matter as YAML, whatever it holds. */
 export const yamlEntries: FrontReader = (source) => {
@@ -29,11 +29,33 @@ export const yamlEntries: FrontReader = (source) => {
   if (!isMap(yaml.contents)) {
     return { at: { line: 1, column: 1 }, fault: { code: 'front-list' } };
   }
+  const wordsOf = (node: unknown): EntryWords | undefined => {
+    if (!isScalar(node)) return undefined;
+    const text = (node.source ?? String(node.value ?? '')).trim();
+    return text === '' ? undefined : { text, at: at(node.range?.[0] ?? 0) };
+  };
+  /** A list of which each row is a map of words, such as links with label and address. */
+  const rowsOf = (list: unknown): readonly EntryRow[] | undefined => {
+    if (!isSeq(list)) return undefined;
+    const rows = list.items.map((item): EntryRow | undefined => {
+      if (!isMap(item)) return undefined;
+      const cells = item.items.flatMap(({ key, value }) => {
+        const words = wordsOf(value);
+        return isScalar(key) && words ? [[String(key.value), words] as const] : [];
+      });
+      return { at: at(item.range?.[0] ?? 0), cells: Object.fromEntries(cells) };
+    });
+    return rows.every((row) => row !== undefined) ? rows : undefined;
+  };
   return yaml.contents.items.flatMap(({ key, value }): readonly Entry[] => {
     if (!isScalar(key)) return [];
     const entry = { key: String(key.value), at: at(key.range?.[0] ?? 0) };
-    if (!isScalar(value)) return [value === null ? entry : { ...entry, value: 'list' }];
-    const text = (value.source ?? String(value.value ?? '')).trim();
-    return [text === '' ? entry : { ...entry, value: { text, at: at(value.range?.[0] ?? 0) } }];
+    if (isScalar(value)) {
+      const words = wordsOf(value);
+      return [words ? { ...entry, value: words } : entry];
+    }
+    if (value === null) return [entry];
+    const rows = rowsOf(value);
+    return [{ ...entry, value: 'list', ...(rows && { rows }) }];
   });
 };

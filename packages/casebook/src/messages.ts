@@ -29,6 +29,14 @@ export type Fault =
       readonly known: string;
       readonly near?: string;
     }
+  | { readonly code: 'is-a-note' }
+  | { readonly code: 'no-note' }
+  | { readonly code: 'front-missing'; readonly key: string; readonly wanted: string }
+  | { readonly code: 'link-part'; readonly key: string }
+  | { readonly code: 'link-address'; readonly found: string }
+  | { readonly code: 'no-rows' }
+  | { readonly code: 'note-empty' }
+  | { readonly code: 'leans-on'; readonly found: string }
   | { readonly code: 'no-id'; readonly found: string; readonly wanted: string }
   | { readonly code: 'no-column'; readonly column: string; readonly table: string }
   | {
@@ -118,6 +126,22 @@ export function sayFault(fault: Fault): string {
       return `The front matter names no topic; add \`topic:\` with one of ${fault.known}.`;
     case 'unknown-topic':
       return `There is no topic “${fault.found}”; the topics are ${fault.known}.${hint(fault.near)}`;
+    case 'is-a-note':
+      return 'This is a note, which has no facts and no rules to be judged by; it is opened as a note.';
+    case 'no-note':
+      return 'This is no note; a note has `topic: note` in its front matter.';
+    case 'front-missing':
+      return `The front matter has no \`${fault.key}:\`; a note wants ${fault.wanted} there.`;
+    case 'link-part':
+      return `This link has no \`${fault.key}:\`; a link is \`- label: what is there\` and \`address: https://…\` below it.`;
+    case 'link-address':
+      return `“${fault.found}” is no address to open; write one that begins with https://.`;
+    case 'no-rows':
+      return 'A note has no facts; write a worked case for what has to be reckoned, and let the note lean on it.';
+    case 'note-empty':
+      return 'The note says nothing; write the answer below the front matter.';
+    case 'leans-on':
+      return `\`leans-on\` is “${fault.found}”; write the path of a worked case, such as ../tow-fit/payload-not-known.md.`;
     case 'no-id':
       return `“${fault.found}” has no id; begin the cell with ${fault.wanted} in a code span.`;
     case 'no-column':

@@ -13,7 +13,7 @@ import { excessOf } from './budget';
 import { dayTroubles, keyPlace } from './day';
 import { checkExpectations } from './expect';
 import { type FrontReader, isPlainFront, type Note, readFront } from './front';
-import { sayFault, trouble } from './messages';
+import { type Fault, sayFault, trouble } from './messages';
 import type { CaseDocument, Front, Place, Trouble } from './shapes';
 
 function refused(text: string, troubles: readonly Trouble[]): CaseDocument {
@@ -97,14 +97,43 @@ export type TopicShelf = {
   readonly yaml?: FrontReader;
 };
 
-const unread: FrontReader = () => ({ at: { line: 1, column: 1 }, fault: { code: 'front-unread' } });
-
 /** Whether a case can be read without a reader of YAML. */
 export function isPlain(text: string): boolean {
   const source = withoutMark(text);
   const front = /^---[ \t]*\r?\n(.*?)\r?\n---[ \t]*(?:\r?\n|$)/s.exec(source)?.[1];
   return front === undefined ? !source.startsWith('---') : isPlainFront(front);
 }
+
+type Begun = {
+  /** The text without its byte order mark, which is no part of what positions count; edits put it back. */
+  readonly source: string;
+  readonly children: readonly RootContent[];
+  readonly head: RootContent & { readonly type: 'yaml' };
+};
+
+/** The blocks and the front matter of a document; or the one thing for which nothing of it is read. */
+export function begunWith(treeOf: TreeReader, text: string): Begun | { readonly wrong: Trouble } {
+  const source = withoutMark(text);
+  const wrong = (at: Pick<Place, 'line' | 'column'>, fault: Fault) => ({
+    wrong: trouble(at, sayFault(fault)),
+  });
+  const over = overBudget(source);
+  if (over) return { wrong: over };
+  const nul = source.indexOf('\0');
+  if (nul >= 0) return wrong(placeOfOffset(source, nul), { code: 'nul' });
+  const children = treeUnlessTooDeep(treeOf, source);
+  if (!children) return wrong(begin, { code: 'too-deep' });
+  const head = children[0];
+  if (head?.type !== 'yaml') {
+    return wrong(begin, { code: source.trim() === '' ? 'no-text' : 'no-front' });
+  }
+  return { source, children, head };
+}
+
+export const unread: FrontReader = () => ({
+  at: { line: 1, column: 1 },
+  fault: { code: 'front-unread' },
+});
 
 /**
  * Reads a worked case, whose blocks `treeOf` tells; see `readCaseFrom`. It brings no reader of
@@ -116,22 +145,11 @@ export function readCaseWith(
   text: string,
   asOf?: string,
 ): CaseDocument {
-  // A byte order mark is no part of the text that positions count; edits put it back.
-  const source = withoutMark(text);
-  const over = overBudget(source);
-  if (over) return refused(text, [over]);
-  const nul = source.indexOf('\0');
-  if (nul >= 0)
-    return refused(text, [trouble(placeOfOffset(source, nul), sayFault({ code: 'nul' }))]);
+  const begun = begunWith(treeOf, text);
+  if ('wrong' in begun) return refused(text, [begun.wrong]);
+  const { source, children, head } = begun;
   const troubles: Trouble[] = [];
   const note: Note = (at, fault) => troubles.push(trouble(at, sayFault(fault)));
-  const children = treeUnlessTooDeep(treeOf, source);
-  if (!children) return refused(text, [trouble(begin, sayFault({ code: 'too-deep' }))]);
-  const head = children[0];
-  if (head?.type !== 'yaml') {
-    const code = source.trim() === '' ? 'no-text' : 'no-front';
-    return refused(text, [trouble(begin, sayFault({ code }))]);
-  }
   const line = (head.position?.start.line ?? 1) + 1;
   const front = readFront(head.value, shelf.ids, line, note, shelf.yaml ?? unread);
   const topic = Object.hasOwn(shelf.topics, front.topic) ? shelf.topics[front.topic] : undefined;
