@@ -9,11 +9,13 @@ async function casesOf(topic: string) {
   return load ? (await load()).default : {};
 }
 
+/** Every worked case that came with the page; notes are no cases. */
 export async function allFiled(): Promise<readonly Filed[]> {
-  const each = Object.keys(topics).map(async (topic) => {
-    const cases = Object.entries(await casesOf(topic));
+  const cases = Object.keys(topics).filter((topic) => topic !== 'note');
+  const each = cases.map(async (topic) => {
+    const own = Object.entries(await casesOf(topic));
     return Promise.all(
-      cases.map(async ([name, read]) => ({ topic, name, text: (await read()).text })),
+      own.map(async ([name, read]) => ({ topic, name, text: (await read()).text })),
     );
   });
   return (await Promise.all(each)).flat();

@@ -5,6 +5,25 @@ export { compareWithExpect, type Difference } from './expect';
 export type { FrontReader } from './front';
 export { askedOf, judgeCaseNow, liveValue, type Under } from './judge';
 export { judgeCase } from './judge-by-engine';
+export { noteEverybody, noteForms } from './note/forms';
+export {
+  compareNote,
+  type JudgedNote,
+  judgedNote,
+  judgeNote,
+  type Leaning,
+  noteSentence,
+} from './note/judge';
+export { isNote, readNoteWith } from './note/read';
+export { readNote } from './note/read-any';
+export {
+  type About,
+  abouts,
+  type NoteDocument,
+  type NoteLink,
+  type NoteOutcome,
+  type Saying,
+} from './note/shapes';
 export { treeOf } from './parse';
 export { readCaseFrom } from './read';
 export { readCase } from './read-any';

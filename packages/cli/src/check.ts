@@ -1,13 +1,17 @@
 import {
+  compareNote,
   compareWithExpect,
   type Difference,
+  isNote,
   judgeCase,
+  type NoteOutcome,
   readCase,
   type Under,
 } from '@tarebook/casebook';
 import { columns } from './columns';
 import { BadInput, caseFiles, named, readText, renamedLines, troubleLines } from './files';
 import { asBadInput } from './house';
+import { noteOf } from './note';
 
 type Checked = {
   readonly file: string;
@@ -16,6 +20,8 @@ type Checked = {
   readonly verdict: string;
   /** How much it expects; what expects nothing holds, and has not been checked. */
   readonly expects: number;
+  /** Of a note, how it stands; it holds by its date, whatever it expects. */
+  readonly note?: NoteOutcome;
 };
 
 /** The cases that could be run; beside them what could not, and what was left out. */
@@ -26,8 +32,19 @@ export type CheckedCases = {
   readonly skipped: readonly string[];
 };
 
+async function checkNote(file: string, text: string, under: Under): Promise<Checked> {
+  const judged = await noteOf(file, text, under);
+  const differences = compareNote(judged);
+  const holds = differences.length === 0;
+  const expects = judged.note.expectations.length;
+  const verdict = `good until ${judged.note.goodUntil}`;
+  return { file, holds, differences, verdict, expects, note: judged.outcome };
+}
+
 async function checkOne(file: string, under: Under): Promise<[Checked, readonly string[]]> {
-  const doc = readCase(await readText(file), under.asOf);
+  const text = await readText(file);
+  if (isNote(text)) return [await checkNote(file, text, under), []];
+  const doc = readCase(text, under.asOf);
   if (doc.troubles.length > 0) {
     throw new BadInput(troubleLines(file, doc.troubles));
   }
@@ -66,21 +83,24 @@ export async function checkCases(
   return { checked, troubles, skipped: [...left, ...aside] };
 }
 
+function standing({ holds, expects, note }: Checked): string {
+  if (!holds) return 'differs';
+  return note ?? (expects === 0 ? 'expects nothing' : 'holds');
+}
+
 export function checkedAsText(checked: readonly Checked[]): string {
-  const rows = checked.map(({ file, holds, verdict, expects }) => [
-    expects === 0 ? 'expects nothing' : holds ? 'holds' : 'differs',
-    named(file),
-    verdict,
-  ]);
+  const rows = checked.map((each) => [standing(each), named(each.file), each.verdict]);
   const differing = checked.filter(({ holds }) => !holds);
   const told = differing.map(
     ({ file, differences }) =>
       `\n${named(file)}\n${columns(differences.map((d) => [d.name, `expected ${d.expected}`, `found ${d.found}`]))}\n`,
   );
-  const silent = checked.filter(({ expects }) => expects === 0).length;
-  const holding = checked.length - differing.length - silent;
+  const old = checked.filter(({ holds, note }) => holds && note === 'expired').length;
+  const silent = checked.filter(({ expects, note }) => expects === 0 && !note).length;
+  const holding = checked.length - differing.length - silent - old;
   const rest = silent === 0 ? '' : `, ${silent} without an Expect table`;
-  const count = `${checked.length} cases, ${holding} hold, ${differing.length} differ${rest}`;
+  const over = old === 0 ? '' : `, ${old} past the day until which they are good`;
+  const count = `${checked.length} cases, ${holding} hold, ${differing.length} differ${rest}${over}`;
   return `${columns(rows)}\n${told.join('')}\n${count}\n`;
 }
 

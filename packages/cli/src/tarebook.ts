@@ -1,6 +1,6 @@
 #!/usr/bin/env node
 import { parseArgs } from 'node:util';
-import { askedOf, judgeCase, judged, readCase } from '@tarebook/casebook';
+import { askedOf, isNote, judgeCase, judged, readCase } from '@tarebook/casebook';
 import { matters, remedies, spread, topics, whys } from '@tarebook/rules';
 import { againAsJson, againAsText, againOf, isSame } from './again';
 import { checkCases, checkedAsJson, checkedAsText } from './check';
@@ -8,6 +8,7 @@ import { diffAsJson, diffAsText, rulesDiff } from './diff';
 import { BadInput, named, readText, renamedLines, troubleLines } from './files';
 import { asBadInput, spreadFrom, underFrom } from './house';
 import { leavingAsText, leavingOf, wantedFrom } from './leaving';
+import { noteAsJson, noteAsText, noteOf, savedNote } from './note';
 import { looksSaved, replayAsJson, replayAsText, replaySaved } from './replay';
 import { topicAsJson, topicList, topicListAsText, topicNamed, topicSchema } from './rules';
 import { sayBeside, sayJson, sayText } from './said';
@@ -18,7 +19,7 @@ import { whichAsJson, whichAsText, whichOf } from './which';
 const usage = `Tarebook runs worked cases of a travel-trailer dealership.
 
   tarebook check [PATH …] [--json]          run cases and compare with what they expect
-  tarebook judge FILE [--json]              one case: the answer with its working; - reads standard input
+  tarebook judge FILE [--json]              one case or note: the answer; - reads standard input
                [--spread N [--seed S]]      with chances, from N seeded draws over the ranges
                [--forms] [--everybody]      as it is said: ticket, phone, post, letter …; to everybody
                [--asking ID]                which of the topic's askings is answered first
@@ -84,6 +85,13 @@ async function judge(args: readonly string[]): Promise<number> {
   const [under, draws] = [await underFrom(given), spreadFrom(given)];
   const text = await readText(file);
   const name = named(file);
+  const saved = looksSaved(text) ? savedNote(text) : undefined;
+  if (saved !== undefined || isNote(text)) {
+    if (draws) throw new BadInput(`${name}: a note has no ranges; leave out --spread.`);
+    const told = await noteOf(file, saved ?? text, under);
+    await (given.json ? sayJson(noteAsJson(told, wanted)) : sayText(noteAsText(told, wanted)));
+    return 0;
+  }
   if (looksSaved(text)) {
     if (draws || under.asOf !== undefined || under.house) {
       throw new BadInput(

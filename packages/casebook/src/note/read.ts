@@ -81,7 +81,13 @@ function readBlocks(
   }
   for (const { name, text, place, valueSpan } of expectations) {
     if (name !== 'verdict') {
-      note(place, { code: 'unknown-name', name, what: 'a result', topic: 'a note', near: 'verdict' });
+      note(place, {
+        code: 'unknown-name',
+        name,
+        what: 'a result',
+        topic: 'a note',
+        near: 'verdict',
+      });
     } else if (!['holds', 'expired'].includes(text.trim().toLowerCase())) {
       const wanted = 'holds, expired';
       note(valueSpan.start, { code: 'expect-word', name, found: text, wanted });

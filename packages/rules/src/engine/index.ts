@@ -59,7 +59,7 @@ export {
   formOf,
   formsOf,
 } from './forms/forms';
-export { secondsOf, wordsIn } from './forms/length';
+export { fitted, ifShort, may, must, type Part, secondsOf, wordsIn } from './forms/length';
 export type { Node } from './formula/grammar/nodes';
 export { FormulaError } from './formula/grammar/problem';
 export { namesIn } from './formula/kinds';
@@ -102,3 +102,4 @@ export type { Language } from './words/language';
 export { type Code, message } from './words/message';
 export { say, sayer, type Voice } from './words/say';
 export type { Medium, Quantity, Said, Say, Sayable, Text } from './words/value';
+export { own, text } from './words/value';

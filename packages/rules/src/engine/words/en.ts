@@ -5,6 +5,7 @@ import { forms } from './en/forms';
 import { small } from './en/grammar';
 import { house } from './en/house';
 import { missing } from './en/missing';
+import { note } from './en/note';
 import { remedy } from './en/remedy';
 import { sentence } from './en/sentence';
 import { readAloud, spokenQuantity } from './en/spoken';
@@ -25,6 +26,7 @@ export const words = {
   ...told,
   ...why,
   ...forms,
+  ...note,
 };
 
 const hundredths = (value: number): string => `${Math.round(value * 100) / 100}`;

@@ -187,4 +187,5 @@ const headings: Readonly<Record<string, string>> = {
   open: 'Open',
   asked: 'Asked',
   answer: 'Answer',
+  links: 'Where to read on',
 };
