@@ -19,6 +19,12 @@ type Texts = { readonly filed: string | undefined; readonly kept: string | undef
 /** A case as it came and as it was left here; the first of these, judged. */
 type Found = Texts & { readonly judged: Judged | undefined };
 
+/** What stands within a page of the menu, how it is called, and where it belongs. */
+const withinNames = { case: 'Case', note: 'Note', topic: 'Rules' } as const;
+const menuOf = { case: 'cases', note: 'cases', topic: 'rules' } as const;
+type Within = Extract<Address, { page: keyof typeof withinNames }>;
+const isWithin = (address: Address): address is Within => Object.hasOwn(withinNames, address.page);
+
 /** The frame of every page: the head, the units, and the page that the address names. */
 export class TarePage extends PlainElement {
   static override properties = {
@@ -171,6 +177,7 @@ export class TarePage extends PlainElement {
     }
     if (address.page === 'cases') await import('./views/cases-page');
     if (address.page === 'class') await import('./views/class-page');
+    if (address.page === 'note') await import('./views/note-page');
     if (address.page === 'rules' || address.page === 'topic') await import('./views/rules-page');
   }
 
@@ -186,7 +193,7 @@ export class TarePage extends PlainElement {
     const page = this.querySelector('main > :not(h1, p, div)');
     if (page instanceof LitElement) await page.updateComplete;
     const first = this.querySelector('main h1')?.textContent?.trim();
-    const name = address.page === 'case' || address.page === 'topic' ? first : pages[address.page];
+    const name = isWithin(address) ? first : pages[address.page];
     document.title = `${name || 'Case'} · Tarebook`;
     document
       .querySelector('meta[name="description"]')
@@ -196,7 +203,7 @@ export class TarePage extends PlainElement {
   private body(): TemplateResult {
     const { address, found, system } = this;
     if (this.unread) {
-      return html`<h1>${address.page === 'case' ? 'Case' : address.page === 'topic' ? 'Rules' : pages[address.page]}</h1>
+      return html`<h1>${isWithin(address) ? withinNames[address.page] : pages[address.page]}</h1>
         <p class="notice" role="alert">This part of the page could not be read: the network is away, or a newer page has taken its place.</p>
         <p><button @click=${() => location.reload()}>Reload</button></p>`;
     }
@@ -207,6 +214,8 @@ export class TarePage extends PlainElement {
         return html`<rules-page .topicId=${undefined} .system=${system}></rules-page>`;
       case 'topic':
         return html`<rules-page .topicId=${address.topic} .at=${partOf(location.hash)} .system=${system}></rules-page>`;
+      case 'note':
+        return html`${keyed(address.name, html`<note-page .name=${address.name}></note-page>`)}`;
       case 'class':
         return html`<class-page .view=${location.hash.split('/')[2] ?? ''} .system=${system}></class-page>`;
       case 'case': {
@@ -256,8 +265,7 @@ export class TarePage extends PlainElement {
 
   protected override render() {
     const { address, system } = this;
-    const here =
-      address.page === 'case' ? 'cases' : address.page === 'topic' ? 'rules' : address.page;
+    const here = isWithin(address) ? menuOf[address.page] : address.page;
     const other = system === 'us' ? 'metric' : 'us';
     return html`
       <a class="skip" href="#main" @click=${(event: Event) => {

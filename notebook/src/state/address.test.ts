@@ -7,6 +7,7 @@ test('every fixed address leads to its page, and any other to the cases', () => 
     topic: 'tow-fit',
     name: 'a-b',
   });
+  expect(readAddress('#/case/note/a-b')).toEqual({ page: 'note', name: 'a-b' });
   expect(readAddress('#/rules/tow-fit')).toEqual({ page: 'topic', topic: 'tow-fit' });
   for (const page of ['cases', 'class', 'questions', 'yard', 'rules']) {
     expect(readAddress(`#/${page}`)).toEqual({ page });

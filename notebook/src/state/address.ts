@@ -8,6 +8,7 @@ export type Address =
       /** A whole case, packed into the address by whoever shared it. */
       readonly packed?: string;
     }
+  | { readonly page: 'note'; readonly name: string }
   | { readonly page: 'topic'; readonly topic: string };
 
 const pages = ['cases', 'class', 'questions', 'yard', 'rules'] as const;
@@ -23,10 +24,11 @@ function decoded(text: string): string {
 /**
  * An address that is not one of ours leads to the cases.
  *
- *     #/cases   #/case/<topic>/<name>   #/case/<topic>/<name>/<packed case>   #/rules/<topic>
+ *     #/cases   #/case/<topic>/<name>   #/case/<topic>/<name>/<packed case>   #/rules/<topic>   #/case/note/<name>
  */
 export function readAddress(hash: string): Address {
   const [, page = '', first = '', second = '', third = ''] = hash.split('/').map(decoded);
+  if (page === 'case' && first === 'note' && second !== '') return { page: 'note', name: second };
   if (page === 'case' && first !== '' && second !== '') {
     return { page: 'case', topic: first, name: second, ...(third !== '' && { packed: third }) };
   }

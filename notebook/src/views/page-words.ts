@@ -23,6 +23,7 @@ export const later = {
 export const descriptions: Readonly<Record<Address['page'], string>> = {
   cases: 'Worked cases of a travel-trailer dealership, by topic and level, with their verdicts.',
   case: 'One worked case: what is known, the verdict, the limits, and the working behind it.',
+  note: 'An answer that is no calculation, who keeps it, and until when it is good.',
   class: 'Cases walked with learners, who each predict before the working is opened.',
   questions: 'What people asked, how often, and which case answers it.',
   yard: 'Every vehicle of the catalogue against every trailer.',
