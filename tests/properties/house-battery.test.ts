@@ -222,17 +222,17 @@ describe('no dangerous combination is milder than stop', () => {
     expect(level(facts, 'cold-charge')).toBe('ok');
   });
 
-  test('equalising what its maker did not allow', () => {
+  test('equalizing what its maker did not allow', () => {
     for (const kind of ['agm', 'gel', 'lifepo4']) {
-      const facts = { 'battery.chemistry': kind, 'charge.equalise': 'yes' };
-      expect(level(facts, 'equalise')).toBe('stop');
+      const facts = { 'battery.chemistry': kind, 'charge.equalize': 'yes' };
+      expect(level(facts, 'equalize')).toBe('stop');
     }
     const allowed = {
       'battery.chemistry': 'lifepo4',
-      'charge.equalise': 'yes',
-      'charge.equaliseAllowed': 'yes',
+      'charge.equalize': 'yes',
+      'charge.equalizeAllowed': 'yes',
     };
-    expect(level(allowed, 'equalise')).toBe('stop');
+    expect(level(allowed, 'equalize')).toBe('stop');
   });
 
   test('a fuse larger than its wire, for every gauge', () => {

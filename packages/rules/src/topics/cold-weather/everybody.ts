@@ -28,7 +28,6 @@ const freeze: ForEverybody = {
 
 /** What is said to all who ask of the cold and told next to nothing. */
 export const everybody: Readonly<Record<string, ForEverybody>> = {
-  any: freeze,
   freeze,
   winterizing: {
     rule: 'Winterizing is: water heater drained, bypassed and its element off; lines blown out under {blowout.most}, or filled with antifreeze of propylene glycol for drinking water; some of it in every trap.',

@@ -13,17 +13,22 @@ export const coldCharge: Decision = {
   ],
   results: {
     never: {
-      label: 'never',
+      label: 'do not charge it',
       level: 'stop',
-      says: 'Never charge LiFePO₄ with cells below freezing: it ruins them and can make them dangerous. Warm the cells first, whatever the air has done since; solar and the tow vehicle charge too, so switch them off.',
+      says: 'Never charge LiFePO₄ with cells below freezing.',
+      because:
+        'It ruins them and can make them dangerous, and the cells lag behind the air by hours.',
+      do: 'Switch converter, sun and tow vehicle off, and warm the cells first.',
     },
     wait: {
       label: 'wait before charging',
       level: 'care',
-      says: 'The cells are below freezing: drawing from them is allowed, charging is not, and sun or tow vehicle may do it unasked.',
+      says: 'The cells are below freezing: drawing from them is allowed, charging is not.',
+      because: 'Sun or tow vehicle may charge unasked.',
+      do: 'Switch off whatever could charge until they are warm.',
     },
     fine: {
-      label: 'cold does not forbid charging',
+      label: 'charge it',
       level: 'ok',
       says: 'The cold does not forbid charging.',
     },
@@ -31,10 +36,10 @@ export const coldCharge: Decision = {
   source: lithiumCold,
 };
 
-export const equalising: Decision = {
-  label: 'Equalising',
+export const equalizing: Decision = {
+  label: 'Equalizing',
   hit: 'unique',
-  on: ['battery.chemistry', 'charge.equalise', 'charge.equaliseAllowed'],
+  on: ['battery.chemistry', 'charge.equalize', 'charge.equalizeAllowed'],
   rows: [
     { when: ['-', 'no', '-'], gives: 'none' },
     { when: ['flooded', 'yes', '-'], gives: 'vent' },
@@ -43,21 +48,26 @@ export const equalising: Decision = {
     { when: ['lifepo4', 'yes', '-'], gives: 'never' },
   ],
   results: {
-    none: { label: 'none', level: 'ok', says: 'It is not equalised.' },
+    none: { label: 'leave equalizing off', level: 'ok', says: 'It is not equalized.' },
     vent: {
-      label: 'with the box vented',
+      label: 'equalize it with the box vented',
       level: 'care',
-      says: 'Equalising makes much hydrogen: only by the maker’s manual, vented, without a spark near, eyes covered, and water topped up after.',
+      says: 'Equalizing makes much hydrogen.',
+      do: 'Only by the maker’s manual, vented, without a spark near, eyes covered, and water topped up after.',
     },
     'by-manual': {
-      label: 'by the maker’s manual alone',
+      label: 'equalize it by the maker’s manual alone',
       level: 'care',
-      says: 'Equalise it only at the very voltage and time its maker states: a sealed battery cannot be topped up.',
+      says: 'Equalize it only at the very voltage and time its maker states.',
+      because: 'A sealed battery cannot be topped up.',
     },
     never: {
-      label: 'never',
+      label: 'do not equalize it',
       level: 'stop',
-      says: 'Never equalise it: AGM and gel only where their maker says so in writing, LiFePO₄ not at all.',
+      says: 'Never equalize it.',
+      because:
+        'AGM and gel stand it only where their maker says so in writing, LiFePO₄ not at all.',
+      do: 'Switch equalizing off.',
     },
   },
   source: makersManual,
@@ -80,14 +90,17 @@ export const venting: Decision = {
       says: 'Its place is vented, or its chemistry asks for no vent of its own.',
     },
     sealed: {
-      label: 'sealed, and yet',
+      label: 'a vent for a sealed battery',
       level: 'care',
-      says: 'A sealed lead battery lets gas out when it is overcharged: give its place a vent to the outside.',
+      says: 'A sealed lead battery lets gas out when it is overcharged.',
+      do: 'Give its place a vent to the outside.',
     },
     hydrogen: {
-      label: 'hydrogen',
+      label: 'no charging before it is vented',
       level: 'stop',
-      says: 'A flooded battery in a closed space gathers hydrogen, which explodes at a spark: do not charge it there before the box is vented to the outside.',
+      says: 'A flooded battery in a closed space gathers hydrogen.',
+      because: 'It explodes at a spark.',
+      do: 'Do not charge it there before the box is vented to the outside.',
     },
   },
   source: makersManual,
@@ -109,19 +122,23 @@ export const chargerSetting: Decision = {
   ],
   results: {
     right: {
-      label: 'right',
+      label: 'leave the setting',
       level: 'ok',
       says: 'The charger is set for this chemistry.',
     },
     under: {
-      label: 'not for this chemistry',
+      label: 'set it for this chemistry',
       level: 'care',
-      says: 'The charger is set for another chemistry and will leave the battery short of full, or hold it at a voltage its maker does not want: set it by the battery’s manual.',
+      says: 'The charger is set for another chemistry.',
+      because:
+        'It leaves the battery short of full, or holds it at a voltage its maker does not want.',
+      do: 'Set it by the battery’s manual.',
     },
     wrong: {
-      label: 'wrong',
+      label: 'no charging before it is set',
       level: 'stop',
-      says: 'The charger is set for a chemistry whose voltages can harm this battery: do not charge with it before it is set by the battery’s manual.',
+      says: 'The charger is set for a chemistry whose voltages can harm this battery.',
+      do: 'Do not charge with it before it is set by the battery’s manual.',
     },
   },
   source: makersManual,

@@ -5,27 +5,27 @@ import {
   lithiumColdest,
   makersManual,
 } from '../../trade/bibliography/battery';
-import { chargerSetting, coldCharge, equalising, venting } from './care-tables';
+import { chargerSetting, coldCharge, equalizing, venting } from './care-tables';
 
 /** What must not be done to a battery of this kind, whatever the sums say. */
 export const care = part({
   facts: {
-    'charge.equalise': {
+    'charge.equalize': {
       kind: 'yes-no',
-      label: 'It is to be equalised',
-      noun: 'whether it is to be equalised',
-      ask: 'Does the charger equalise, or do you mean to?',
+      label: 'It is to be equalized',
+      noun: 'whether it is to be equalized',
+      ask: 'Does the charger equalize, or do you mean to?',
       where: 'the charger’s settings',
     },
-    'charge.equaliseAllowed': {
+    'charge.equalizeAllowed': {
       kind: 'yes-no',
-      label: 'Its maker allows equalising',
-      noun: 'whether its maker allows equalising',
-      ask: 'Does the battery’s maker say that it may be equalised?',
+      label: 'Its maker allows equalizing',
+      noun: 'whether its maker allows equalizing',
+      ask: 'Does the battery’s maker say that it may be equalized?',
       where: 'the battery’s manual',
       silent: {
         value: 'no',
-        says: 'Its maker has not said that it may be equalised.',
+        says: 'Its maker has not said that it may be equalized.',
         source: makersManual,
         quiet: true,
       },
@@ -88,7 +88,7 @@ export const care = part({
   },
   decisions: {
     'charging.cold': coldCharge,
-    'charging.equalising': equalising,
+    'charging.equalizing': equalizing,
     'battery.venting': venting,
     'charger.setting': chargerSetting,
   },
@@ -100,10 +100,10 @@ export const care = part({
         do: 'LiFePO₄ must never be charged below freezing.',
       },
     }),
-    equalise: findingOf('charging.equalising', equalising, {
-      askedBy: ['charge.equalise'],
+    equalize: findingOf('charging.equalizing', equalizing, {
+      askedBy: ['charge.equalize'],
       open: {
-        wrong: 'Find out the chemistry before anything equalises.',
+        wrong: 'Find out the chemistry before anything equalizes.',
         do: 'AGM, gel and LiFePO₄ forbid it.',
       },
     }),

@@ -46,9 +46,9 @@ export const changes: readonly Change[] = [
   },
   {
     kind: 'set',
-    fact: 'charge.equalise',
+    fact: 'charge.equalize',
     to: { option: 'no' },
-    says: 'Switch equalising off for good.',
+    says: 'Switch equalizing off for good.',
     asks: 0.5,
     source: makersManual,
   },

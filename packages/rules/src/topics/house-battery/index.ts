@@ -16,12 +16,18 @@ import { custom } from '../../trade/bibliography/common';
 import { furnace } from '../../trade/heat/furnace';
 import { loss } from '../../trade/heat/loss';
 import { shell } from '../../trade/heat/shell';
+import { askings, called } from './asked';
 import { assumed, assumptions } from './assumed';
 import { care } from './care';
 import { changes } from './changes';
 import { curve } from './curve';
+import { deadCell } from './dead-cell';
+import { everybody } from './everybody';
+import { how } from './how';
+import { lithium } from './lithium';
 import { recharge } from './recharge';
 import { steady } from './steady';
+import { storage } from './storage';
 
 /** In the order in which limits are listed. */
 const parts = [
@@ -43,6 +49,9 @@ const parts = [
   recharge,
   wire,
   care,
+  deadCell,
+  lithium,
+  storage,
   curve,
   assumed,
 ] as const;
@@ -50,7 +59,7 @@ const parts = [
 /** How full is the battery, will it carry the day, and are charger, wire and fuse right for it? */
 export const houseBattery = defineTopic({
   id: 'house-battery',
-  version: '2.0.0',
+  version: '3.0.0',
   title: 'House battery',
   question:
     'How full is the house battery, will it carry the day, and are charger, wire and fuse right for it?',
@@ -94,37 +103,70 @@ export const houseBattery = defineTopic({
     'wire.drop',
     'wire.longest',
     'monitor.voltage',
+    'inverter.current',
+    'storage.lasts',
   ],
   assumptions,
+  renamed: {
+    'charge.equalise': 'charge.equalize',
+    'charge.equaliseAllowed': 'charge.equalizeAllowed',
+  },
   changes,
+  askings,
+  everybody,
+  how,
+  called,
   cautions: [
-    {
-      says: 'The manuals of that very battery, charger and inverter win over this sheet; this is advice, not approval.',
-      source: makersManual,
-    },
     {
       says: 'Disconnect and fuse before work, minus first; a short circuit across a battery burns.',
       source: custom,
+      fits: [
+        'limit.wire',
+        'limit.fuse',
+        'finding.fuse-at-battery',
+        'limit.interrupting',
+        'finding.main-fuse',
+        'finding.half-voltage',
+      ],
     },
     {
       says: 'Flooded batteries give off hydrogen: vent them, no spark or flame, eyes and hands covered.',
       source: makersManual,
+      fits: ['finding.vent', 'limit.charge-voltage', 'limit.recharge', 'finding.dead-cell'],
     },
     {
-      says: 'Never equalise AGM or gel unless the maker says so.',
+      says: 'Never equalize AGM or gel unless the maker says so.',
       source: makersManual,
+      fits: ['finding.equalize', 'finding.charger-setting'],
     },
     {
       says: 'A discharged lead battery freezes and splits; never charge a frozen one.',
       source: custom,
+      fits: ['finding.freeze', 'limit.storage'],
     },
     {
       says: 'Never charge LiFePO₄ with cells below freezing.',
       source: lithiumCold,
+      fits: ['finding.cold-charge', 'finding.too-cold', 'finding.alternator'],
     },
     {
-      says: 'Mains wiring, inverter feeds and transfer switches are for a licensed electrician, by the local code.',
+      says: '120 volts, inverter feeds and transfer switches are for a licensed electrician, by the local code.',
       source: custom,
+      fits: [
+        'limit.inverter',
+        'limit.inverter-start',
+        'limit.discharge-current',
+        'finding.current-untold',
+      ],
+    },
+    {
+      says: 'What keeps somebody warm or well stays on; everything else goes off before it.',
+      source: custom,
+      fits: ['limit.day', 'limit.steady-run', 'finding.day-balance'],
+    },
+    {
+      says: 'The manuals of that very battery, charger and inverter win over this sheet; this is advice, not approval.',
+      source: makersManual,
     },
   ],
 });

@@ -1,5 +1,6 @@
 import { part } from '../../engine/define/topic';
 import {
+  absorptionTime,
   chargeHabits,
   chargeVolts,
   dataPlate,
@@ -84,6 +85,24 @@ export const recharge = part({
     },
   },
   parameters: {
+    'absorption.from': {
+      label: 'What is missing where the hours of absorption are counted from',
+      unit: '%',
+      values: [{ from: '2020-01-01', value: 50 }],
+      source: absorptionTime,
+    },
+    'absorption.least': {
+      label: 'Hours from half to full, lead, at the least',
+      unit: 'h',
+      values: [{ from: '2020-01-01', value: 8 }],
+      source: absorptionTime,
+    },
+    'absorption.most': {
+      label: 'Hours from half to full, lead, at the most',
+      unit: 'h',
+      values: [{ from: '2020-01-01', value: 12 }],
+      source: absorptionTime,
+    },
     'charge.full': {
       label: 'State of charge that counts as full',
       unit: '%',
@@ -132,12 +151,26 @@ export const recharge = part({
       is: 'taper.gap / recharge.current * lookup(naturalLog, min(battery.available - recharge.from, taper.gap) / (battery.available * (1 - charge.full)))',
       source: taper,
     },
+    'recharge.byCurrent': {
+      label: 'Hours to full by what the charger gives',
+      noun: 'the time to full by the current',
+      unit: 'h',
+      is: 'recharge.bulk + recharge.taper',
+      source: taper,
+    },
+    'recharge.absorption': {
+      label: 'Hours to full that a lead battery takes whatever the charger',
+      noun: 'the time that absorption takes',
+      unit: 'h',
+      is: "choose(battery.chemistry == 'lifepo4', 0, between(absorption.least, absorption.most) * min(1, max(0, 1 - recharge.from / battery.available) / absorption.from))",
+      source: absorptionTime,
+    },
     'recharge.hours': {
       label: 'Hours to full',
       noun: 'the time to full',
       unit: 'h',
-      is: 'recharge.bulk + recharge.taper',
-      source: taper,
+      is: 'max(recharge.byCurrent, recharge.absorption)',
+      source: absorptionTime,
     },
     'recharge.isLarge': {
       label: 'A charger larger than usual, and no limit told',
@@ -149,7 +182,7 @@ export const recharge = part({
       label: 'Most that the bank is charged with',
       noun: 'the most that the bank is charged with',
       unit: 'V',
-      is: "choose(given(charge.equalise) && charge.equalise == 'yes' && battery.chemistry == 'flooded', unlimited, bank.blocks * pick(chargeVoltsMost, battery.chemistry))",
+      is: "choose(given(charge.equalize) && charge.equalize == 'yes' && battery.chemistry == 'flooded', unlimited, bank.blocks * pick(chargeVoltsMost, battery.chemistry))",
       source: chargeVolts,
     },
     'recharge.most': {

@@ -43,6 +43,18 @@ export const steady = part({
     },
   },
   formulas: {
+    'day.isSunny': {
+      label: 'Sun or a charger is told',
+      unit: 'yes-no',
+      is: 'given(solar.power) || count(charging.spells) > 0',
+      source: circuits,
+    },
+    'wire.isTold': {
+      label: 'Current and length of the wire are told',
+      unit: 'yes-no',
+      is: 'given(wire.length, wire.current)',
+      source: circuits,
+    },
     'steady.current': {
       label: 'Current of the steady load',
       noun: 'the current of the steady load',

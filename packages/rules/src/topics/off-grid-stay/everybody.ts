@@ -25,7 +25,6 @@ const days: ForEverybody = {
 
 /** What is said to all who ask of a stay and told next to nothing. */
 export const everybody: Readonly<Record<string, ForEverybody>> = {
-  any: days,
   days,
   battery: {
     rule: 'The battery lasts what may be taken of it, divided by what a day takes more than the sun brings back.',

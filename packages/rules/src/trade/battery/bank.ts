@@ -1,5 +1,5 @@
 import { part } from '../../engine/define/topic';
-import { circuits, restingVoltage } from '../bibliography/battery';
+import { circuits, labelVolts, restingVoltage } from '../bibliography/battery';
 import { custom, house } from '../bibliography/common';
 import { vapour } from '../gas/vapour';
 
@@ -31,6 +31,18 @@ export const bank = part({
       most: 2000,
       ask: 'How many ampere-hours does one battery hold?',
       where: 'label on the battery, at the 20-hour rate',
+    },
+    'battery.energy': {
+      kind: 'quantity',
+      label: 'Energy of one battery, where its label states that',
+      noun: 'the energy of one battery',
+      unit: 'Wh',
+      least: 10,
+      most: 50_000,
+      exact: true,
+      ask: 'How many watt-hours does one battery hold?',
+      where:
+        'label on the battery; many of LiFePO₄ state watt-hours beside or instead of ampere-hours',
     },
     'battery.volts': {
       kind: 'quantity',
@@ -124,6 +136,14 @@ export const bank = part({
       source: house,
     },
   },
+  wordTables: {
+    labelVolts: {
+      label: 'Voltage of a twelve-volt block that its label’s watt-hours are reckoned with',
+      valueUnit: 'V',
+      values: { flooded: 12, agm: 12, gel: 12, lifepo4: 12.8 },
+      source: labelVolts,
+    },
+  },
   formulas: {
     'battery.cells': {
       label: 'Temperature of the cells that counts',
@@ -131,6 +151,13 @@ export const bank = part({
       unit: '°F',
       is: 'choose(given(battery.temperature) || !given(outside.temperature), battery.temperature, between(min(outside.temperature, battery.temperature), max(outside.temperature, battery.temperature)))',
       source: custom,
+    },
+    'battery.ampHours': {
+      label: 'Capacity of one battery, in ampere-hours',
+      noun: 'the capacity of one battery',
+      unit: 'Ah',
+      is: 'choose(given(battery.energy) && !given(battery.capacity), battery.energy / (whole(2 * battery.volts / block.volts + block.slack) / 2 * pick(labelVolts, battery.chemistry)), battery.capacity)',
+      source: labelVolts,
     },
     'bank.volts': {
       label: 'Voltage of the bank',
@@ -161,7 +188,7 @@ export const bank = part({
       label: 'Capacity of the bank as rated',
       noun: 'the bank’s rated capacity',
       unit: 'Ah',
-      is: 'battery.capacity * bank.parallel',
+      is: 'battery.ampHours * bank.parallel',
       source: circuits,
     },
     'bank.capacity': {
@@ -215,9 +242,10 @@ export const bank = part({
       label: 'Batteries alike',
       askedBy: ['bank.alike'],
       care: {
-        when: { all: [{ fact: 'bank.alike', operator: 'equal', value: 'no' }] },
+        when: '!bank.alike',
         wrong: 'Batteries of different kind, size or age drag one another down.',
-        do: 'The weakest sets what the bank gives. Replace them together.',
+        because: 'The weakest sets what the bank gives.',
+        do: 'Replace them together.',
       },
       otherwise: 'All batteries are of one kind, size and age.',
       source: custom,

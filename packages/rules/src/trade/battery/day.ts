@@ -61,13 +61,13 @@ export const day = part({
     peukertLeast: {
       label: 'Least Peukert exponent',
       valueUnit: '1',
-      values: { flooded: 1.1, agm: 1.1, gel: 1.1, lifepo4: 1 },
+      values: { flooded: 1.2, agm: 1.05, gel: 1.1, lifepo4: 1 },
       source: peukertExponents,
     },
     peukertMost: {
       label: 'Largest Peukert exponent',
       valueUnit: '1',
-      values: { flooded: 1.3, agm: 1.3, gel: 1.3, lifepo4: 1.05 },
+      values: { flooded: 1.5, agm: 1.2, gel: 1.3, lifepo4: 1.05 },
       source: peukertExponents,
     },
   },
@@ -203,11 +203,10 @@ export const day = part({
       label: 'Balance of the day',
       askedBy: ['solar.power', 'charging.spells'],
       care: {
-        when: {
-          all: [{ fact: 'day.end', operator: 'lessThan', value: { fact: 'day.backAt' } }],
-        },
+        when: 'day.end < day.backAt',
         wrong: 'The day ends with less than it began with.',
-        do: 'It will do for some days and then run down. Draw less, charge longer or add sun.',
+        because: 'It does for some days and then runs down.',
+        do: 'Charge longer or add sun; what draws and keeps nobody warm or well goes off first.',
       },
       otherwise: 'The day gives back what it takes.',
       open: {

@@ -107,6 +107,27 @@ export const loads = part({
       ask: 'How many amperes may be drawn from one battery at the most?',
       where: 'the battery’s data sheet: the lasting figure, not that of seconds',
     },
+    'inverter.surge': {
+      kind: 'quantity',
+      label: 'Surge rating of the inverter',
+      noun: 'what the inverter gives for a start',
+      unit: 'W',
+      least: 50,
+      most: 60000,
+      exact: true,
+      ask: 'How many watts may the inverter give for the seconds of a start?',
+      where: 'its data sheet: surge or peak, beside the continuous figure',
+    },
+    'inverter.starting': {
+      kind: 'quantity',
+      label: 'Largest start on the inverter',
+      noun: 'the largest start on the inverter',
+      unit: 'W',
+      least: 0,
+      most: 60000,
+      ask: 'Of what has a motor or compressor on the inverter, how many watts does the largest take to start?',
+      where: 'data sheet of the appliance; a motor takes three to six times its running watts',
+    },
     'inverter.power': {
       kind: 'quantity',
       label: 'Rating of the inverter',
@@ -166,6 +187,19 @@ export const loads = part({
       is: '!given(battery.mostCurrent)',
       source: dataPlate,
     },
+    'inverter.atStart': {
+      label: 'On the inverter while the largest of it starts',
+      noun: 'what is on the inverter during a start',
+      unit: 'W',
+      is: 'between(max(inverter.most, inverter.starting), inverter.most + inverter.starting)',
+      source: circuits,
+    },
+    'inverter.startUntold': {
+      label: 'Loads on the inverter are told, and not what they take to start',
+      unit: 'yes-no',
+      is: 'count(loads.ac) > 0 && !given(inverter.starting)',
+      source: dataPlate,
+    },
     'inverter.most': {
       label: 'Everything on the inverter at once',
       noun: 'everything on the inverter at once',
@@ -175,6 +209,20 @@ export const loads = part({
     },
   },
   findings: {
+    'start-untold': {
+      label: 'What starts on the inverter',
+      askedBy: ['inverter.power'],
+      if: {
+        when: 'inverter.startUntold',
+        wrong: 'Nobody has said what the loads on the inverter take to start.',
+        because:
+          'A motor takes several times its running watts for a moment, and the inverter trips.',
+        do: 'Read the starting watts of whatever has a motor, and the inverter’s surge rating.',
+        proviso: 'what starts on the inverter stays within its surge rating',
+      },
+      otherwise: 'It is told what starts on the inverter, or nothing is on it.',
+      source: dataPlate,
+    },
     'current-untold': {
       label: 'Current that the battery’s maker allows',
       askedBy: ['inverter.power'],
@@ -189,6 +237,15 @@ export const loads = part({
     },
   },
   limits: {
+    'inverter-start': {
+      label: 'Start on the inverter',
+      short: 'the inverter’s surge rating',
+      exceeded: true,
+      used: 'inverter.atStart',
+      limit: 'inverter.surge',
+      askedBy: ['inverter.starting', 'inverter.surge'],
+      source: dataPlate,
+    },
     'discharge-current': {
       label: 'Current drawn from the bank',
       short: 'the current that the batteries give',

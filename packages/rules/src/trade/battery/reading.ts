@@ -138,7 +138,7 @@ export const reading = part({
       label: 'Reading at rest',
       askedBy: ['battery.voltage'],
       care: {
-        when: { all: [{ fact: 'reading.atRest', operator: 'equal', value: 'no' }] },
+        when: '!reading.atRest',
         wrong:
           'The voltage was not, or may not have been, read at rest, so it gives only a wide range.',
         do: 'Switch charger and loads off, let it rest, and read it again.',

@@ -142,18 +142,10 @@ export const stateOfCharge = part({
       label: 'Monitor',
       askedBy: ['battery.voltage'],
       care: {
-        when: {
-          all: [
-            { fact: 'monitor.isRead', operator: 'equal', value: 'no' },
-            {
-              fact: 'charge.spread',
-              operator: 'greaterThan',
-              value: { fact: 'reading.tellsLittle' },
-            },
-          ],
-        },
+        when: '!monitor.isRead && charge.spread > reading.tellsLittle',
         wrong: 'This voltage says almost nothing of the charge.',
-        do: 'LiFePO₄ is flat over most of its range, and a battery not at rest misleads. A shunt-based monitor, which counts what goes in and out, is what tells it.',
+        because: 'LiFePO₄ is flat over most of its range, and a battery not at rest misleads.',
+        do: 'Have a monitor with a shunt fitted: it counts what goes in and out.',
       },
       otherwise: 'The charge is told well enough by the voltage, or a monitor counts it.',
       source: custom,
@@ -162,20 +154,7 @@ export const stateOfCharge = part({
       label: 'Monitor against voltage',
       askedByKnown: ['monitor.stateOfCharge', 'battery.voltage'],
       care: {
-        when: {
-          any: [
-            {
-              fact: 'monitor.stateOfCharge',
-              operator: 'lessThan',
-              value: { fact: 'charge.low' },
-            },
-            {
-              fact: 'monitor.stateOfCharge',
-              operator: 'greaterThan',
-              value: { fact: 'charge.high' },
-            },
-          ],
-        },
+        when: 'monitor.stateOfCharge < charge.low || monitor.stateOfCharge > charge.high',
         wrong: 'The monitor and the voltage disagree, and the lower one counts.',
         do: 'Charge it full and set the monitor anew, and see that its capacity is set right.',
       },

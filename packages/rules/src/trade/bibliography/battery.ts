@@ -76,7 +76,7 @@ export const peukertLaw: Source = {
 export const peukertExponents: Source = {
   class: 'from-memory',
   cite: 'Peukert exponents by chemistry',
-  note: 'From memory, 1.1 to 1.3 for lead-acid, carried as a range.',
+  note: 'From memory: flooded 1.2 to 1.5, AGM 1.05 to 1.2, gel 1.1 to 1.3, carried as ranges; a maker’s own exponent wins.',
 };
 
 export const chargeHabits: Source = {
@@ -151,4 +151,40 @@ export const lithiumColdest: Source = {
   class: 'from-memory',
   cite: 'Working range of LiFePO₄, as makers print it',
   note: 'From memory: below −20 °C it neither charges nor discharges.',
+};
+
+export const labelVolts: Source = {
+  class: 'common-practice',
+  cite: 'Labels in watt-hours',
+  note: 'Watt-hours of a label are its ampere-hours times the nominal voltage of its cells: 12 V for lead, 12.8 V for four cells of LiFePO₄.',
+};
+
+export const absorptionTime: Source = {
+  class: 'common-practice',
+  cite: 'Custom of the trade: absorption',
+  note: 'A lead battery takes 8 to 12 hours from half to full, whatever the charger.',
+};
+
+export const deadCell: Source = {
+  class: 'common-practice',
+  cite: 'Custom of the trade: a battery with a dead cell',
+  note: 'Five of six cells at rest after a full charge show about 10.5 V; how far above that still means it is a choice of the dealer.',
+};
+
+export const selfDischarge: Source = {
+  class: 'from-memory',
+  cite: 'Self-discharge of batteries, a month',
+  note: 'From memory: flooded 5 to 15 %, AGM and gel 1 to 3 %, LiFePO₄ 1 to 3 %; faster in the heat.',
+};
+
+export const interrupting: Source = {
+  class: 'common-practice',
+  cite: 'Custom of the trade: main fuse of a lithium bank',
+  note: 'A short circuit of LiFePO₄ is thousands of amperes; a fuse of class T breaks it. The battery’s and the fuse’s data sheets decide.',
+};
+
+export const alternators: Source = {
+  class: 'common-practice',
+  cite: 'Makers’ manuals of LiFePO₄ batteries and tow vehicles',
+  note: 'A lithium bank takes all that an alternator gives until it overheats: a DC-DC charger goes between.',
 };

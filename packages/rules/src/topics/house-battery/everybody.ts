@@ -1,0 +1,96 @@
+import type { ForEverybody } from '../../engine/define/shapes';
+
+const howFull: ForEverybody = {
+  rule: 'A lead battery is half full at about twelve and a quarter volts, read at rest, and below that it ages; of lithium a voltage says almost nothing, and only a monitor with a shunt tells.',
+  because: 'On the charger it reads too high, with lamps on too low.',
+  look: ['battery.voltage'],
+  given: {
+    'battery.chemistry': 'flooded',
+    'battery.reading': 'at-rest',
+    'battery.rested': '12 h',
+  },
+  givenSays: 'for a flooded battery of twelve volts, where not told, that had rested overnight',
+  clauses: { 'battery.voltage': 'the meter shows {value}' },
+  otherwise:
+    'Whoever cannot read it charges it full before the trip, and lets the charger finish by itself.',
+};
+
+/** What is said to all who ask of the battery and told next to nothing. */
+export const everybody: Readonly<Record<string, ForEverybody>> = {
+  'how-full': howFull,
+  day: {
+    rule: 'Add up watts times hours, divide by twelve: that is what a day takes, and a lead battery gives {depth.lead} of its label, a lithium one {depth.lithium}.',
+    because: 'What runs all night, and an inverter that was left on, take more than lamps do.',
+    look: ['battery.capacity'],
+    given: { 'battery.chemistry': 'agm' },
+    givenSays: 'for an AGM battery, where not told',
+    clauses: { 'battery.capacity': 'its label says {value}' },
+    otherwise:
+      'Whoever does not know plans one night, and charges in the morning. What keeps somebody warm or well stays on.',
+  },
+  'how-long': {
+    rule: 'Watts divided by twelve are amperes; {depth.lead} of the ampere-hours on a lead label, divided by that, are hours, and at a heavy load less.',
+    because: 'An inverter adds a sixth, and a lead battery gives less the harder it is drawn on.',
+    look: ['battery.capacity'],
+    given: { 'battery.chemistry': 'agm', 'steady.hours': '8 h' },
+    givenSays: 'for an AGM battery and a night of eight hours, where not told',
+    clauses: { 'battery.capacity': 'its label says {value}' },
+    worked: {
+      says: '{steady.power} run {steady.hoursToStop} on {battery.usable} that may be taken.',
+      given: {
+        'battery.chemistry': 'agm',
+        'battery.capacity': '100 Ah',
+        'steady.power': '50 W',
+      },
+    },
+    otherwise:
+      'Whoever needs it for somebody’s health has a second source: another battery, or shore power.',
+  },
+  inverter: {
+    rule: 'Watts divided by ten are about the amperes that an inverter takes from a twelve-volt battery; they must be within what the battery’s maker allows, and so must wire and fuse.',
+    because:
+      'Many lithium batteries of a hundred ampere-hours let a hundred amperes through and no more.',
+    look: ['battery.mostCurrent'],
+    given: {
+      'inverter.power': '2,000 W',
+      'battery.chemistry': 'lifepo4',
+      'battery.capacity': '200 Ah',
+      'fuse.kind': 'class-t',
+      'inverter.starting': '0 W',
+      'inverter.surge': '4,000 W',
+    },
+    givenSays: 'for two thousand watts on one lithium battery, where not told',
+    clauses: { 'battery.mostCurrent': 'its maker allows {value}' },
+    otherwise:
+      'Whoever cannot find that figure takes an inverter of a thousand watts or less for each hundred amperes, and has it wired and fused by a shop.',
+  },
+  wire: {
+    rule: 'The fuse protects the wire: it is never larger than what the wire carries, and it stands within a hand’s breadth of the battery.',
+    because: 'A short in a wire without one burns it from end to end.',
+    look: ['wire.gauge'],
+    given: {
+      'wire.current': '60 A',
+      'wire.length': '6 ft',
+      'wire.fuse': '80 A',
+      'wire.fuseAtBattery': 'yes',
+      'battery.chemistry': 'agm',
+    },
+    givenSays: 'for sixty amperes over six feet with a fuse of eighty, where not told',
+    clauses: {
+      'wire.gauge': {
+        '16': 'it is 16 gauge',
+        '14': 'it is 14 gauge',
+        '12': 'it is 12 gauge',
+        '10': 'it is 10 gauge',
+        '8': 'it is 8 gauge',
+        '6': 'it is 6 gauge',
+        '4': 'it is 4 gauge',
+        '2': 'it is 2 gauge',
+        '1/0': 'it is one-aught',
+        '2/0': 'it is two-aught',
+        '4/0': 'it is four-aught',
+      },
+    },
+    otherwise: 'Whoever cannot read the gauge takes the next thicker wire and the smaller fuse.',
+  },
+};
