@@ -64,7 +64,7 @@ function withoutDocument(): Plugin {
 
 /** Lit and its first elements, quantities, and the shapes of rule sets. */
 const base =
-  /node_modules[\\/](@lit|lit|lit-html|lit-element)[\\/](?!.*unsafe)|[\\/](quantity[\\/]|engine[\\/]define[\\/]topic\.ts|plain-element\.ts|idle\.ts)/;
+  /node_modules[\\/](@lit|lit|lit-html|lit-element)[\\/](?!.*(unsafe|repeat))|[\\/](quantity[\\/]|engine[\\/]define[\\/]topic\.ts|plain-element\.ts|idle\.ts)/;
 
 /** What judges a case of whatever topic; what only some topics reckon with stays with them. */
 const judging =

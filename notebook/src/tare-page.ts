@@ -17,7 +17,11 @@ import { descriptions, later, menu, pages } from './views/page-words';
 
 type Texts = { readonly filed: string | undefined; readonly kept: string | undefined };
 /** A case as it came and as it was left here; the first of these, judged. */
-type Found = Texts & { readonly judged: Judged | undefined };
+type Found = Texts & {
+  readonly judged: Judged | undefined;
+  /** Whether it came with a link just now; whoever opens one is shown the reader's face. */
+  readonly byLink: boolean;
+};
 
 /** What stands within a page of the menu, how it is called, and where it belongs. */
 const withinNames = { case: 'Case', note: 'Note', topic: 'Rules' } as const;
@@ -159,7 +163,7 @@ export class TarePage extends PlainElement {
       const { openShared } = await import('./state/shared');
       const shared = await openShared(address.topic, address.name, address.packed);
       if (!('says' in shared)) await openReadersFor([shared.filed, shared.kept]);
-      const found = 'says' in shared ? undefined : await this.judgedFirst(shared);
+      const found = 'says' in shared ? undefined : await this.judgedFirst(shared, true);
       if (visit !== this.visit) return;
       if ('says' in shared) this.broken = shared.says;
       else {
@@ -172,7 +176,7 @@ export class TarePage extends PlainElement {
       // A device that refuses storage still shows what came with the page.
       const kept = await keptCase(topic, name).catch(() => undefined);
       await openReadersFor([filed, kept?.text]);
-      const found = await this.judgedFirst({ filed, kept: kept?.text });
+      const found = await this.judgedFirst({ filed, kept: kept?.text }, false);
       if (visit === this.visit) this.found = found;
     }
     if (address.page === 'cases') await import('./views/cases-page');
@@ -181,11 +185,11 @@ export class TarePage extends PlainElement {
     if (address.page === 'rules' || address.page === 'topic') await import('./views/rules-page');
   }
 
-  private async judgedFirst(texts: Texts): Promise<Found> {
+  private async judgedFirst(texts: Texts, byLink: boolean): Promise<Found> {
     const { system } = this;
     const text = texts.filed ?? texts.kept;
     const judged = text === undefined ? undefined : await judgeInSteps(text, system);
-    return { ...texts, judged: system === this.system ? judged : undefined };
+    return { ...texts, byLink, judged: system === this.system ? judged : undefined };
   }
 
   private async describe(): Promise<void> {
@@ -238,6 +242,7 @@ export class TarePage extends PlainElement {
             .filed=${found.filed}
             .kept=${found.kept}
             .first=${found.judged}
+            .byLink=${found.byLink}
             .system=${system}
           ></case-page>`,
         )}`;

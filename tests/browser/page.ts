@@ -54,6 +54,10 @@ export const openCase = async (page: Page, name: string): Promise<void> => {
   await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
 };
 
+/** From the face that a link opens to the one with every figure. */
+export const allFigures = (page: Page) =>
+  page.getByRole('button', { name: 'All figures and the working' }).click();
+
 export const ticket = (page: Page) => page.getByRole('region', { name: 'Verdict' });
 export const verdict = (page: Page) => page.locator('.ticket .word');
 /** The field of a fact; of a choice, the field that is chosen. */

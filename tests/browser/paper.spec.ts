@@ -28,7 +28,7 @@ test.describe('on paper', () => {
           'as of 2026-',
           'The working',
           'Sources',
-          'of the eighteen limits',
+          'of the 23 limits',
         ]) {
           expect(text.replace(/\s+/g, ''), `${name}: ${part}`).toContain(part.replace(/\s+/g, ''));
         }

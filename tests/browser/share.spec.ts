@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { crossover, drop, linkOf, openSend, post, scanned, share, shut } from './leaving';
-import { expect, fact, objections, openCase, test, verdict } from './page';
+import { allFigures, expect, fact, objections, openCase, test, verdict } from './page';
 
 test('a link carries this very case to anyone with the page, and no server sees it', async ({
   page,
@@ -17,6 +17,7 @@ test('a link carries this very case to anyone with the page, and no server sees 
   stranger.on('request', (request) => asked.push(request.url()));
   await stranger.goto(link);
   await expect(verdict(stranger)).toHaveText('Does not fit');
+  await allFigures(stranger);
   await expect(fact(stranger, 'vehicle.placardPayload')).toHaveValue('1,100');
   await expect(stranger.getByText('This case came with a link')).toBeVisible();
   expect(
@@ -34,12 +35,14 @@ test('a shared case opens beside one’s own and never over it, and can be kept'
   await expect(verdict(page)).toHaveText('Does not fit');
   await page.waitForTimeout(600);
   await page.goto(link);
+  await allFigures(page);
   await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,260');
   await fact(page, 'vehicle.placardPayload').fill('1,400 lb');
   await page.waitForTimeout(600);
   await openCase(page, crossover);
   await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,150');
   await page.goto(link);
+  await allFigures(page);
   await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,400');
   await page.getByRole('button', { name: 'Keep it among my cases' }).click();
   await expect(page.getByText('This case came with a link')).toBeHidden();
@@ -107,6 +110,7 @@ test('the code on the screen reads as a link that opens this very case', async (
   expect(link).toContain(`#/case/tow-fit/${crossover}/`);
   await page.goto(link);
   await expect(verdict(page)).toHaveText('Fits with care');
+  await allFigures(page);
   await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,260');
 });
 
@@ -135,7 +139,7 @@ test('Markdown is saved byte for byte, JSON as the command line has it, and both
     outcome: 'fits-with-care',
     binding: 'payload',
   });
-  expect(limits).toHaveLength(18);
+  expect(limits).toHaveLength(23);
   expect(values['tongue.loaded']).toEqual({ lo: 473, hi: 473, unit: 'lb' });
   expect(cautions.length).toBeGreaterThan(0);
   expect(trace.root).toBe('verdict');

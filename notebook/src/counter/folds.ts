@@ -1,4 +1,3 @@
-import { why } from '@tarebook/rules/engine';
 import { html, nothing } from 'lit';
 import type { RemedyTried } from '../elements/change-list';
 import type { AnsweredView, CaseView, Section } from '../sections/case-view';
@@ -26,7 +25,10 @@ const limits: Section<AnsweredView> = (view) => {
   const note = `${asked.length} of ${view.answer.limits.length} asked`;
   return fold(
     { name: 'limits', heading: 'How close to each limit', note, begins: isWide() },
-    () => html`<limit-rows .rows=${limitRowsOf(view)} .system=${view.system}></limit-rows>`,
+    () => {
+      rest();
+      return html`<limit-rows .rows=${limitRowsOf(view)} .system=${view.system}></limit-rows>`;
+    },
   );
 };
 
@@ -61,10 +63,11 @@ const reason: Section<AnsweredView> = (view) => {
   const said = asFiled && author.length > 0;
   return fold(
     { name: 'why', heading: 'Why', note: said ? 'in the author’s words' : 'from the working' },
-    () =>
-      said
-        ? written(view, author)
-        : html`<p class="why">${why(topic, answer, 'verdict', 'full')}</p>`,
+    () => {
+      if (said) return written(view, author);
+      rest();
+      return html`<why-told .topic=${topic} .answer=${answer}></why-told>`;
+    },
   );
 };
 

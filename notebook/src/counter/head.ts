@@ -7,7 +7,7 @@ import { canRedo, canUndo, redo, undo } from '../state/history';
 import { fold } from './case-fold';
 
 /** Troubles that no field shows beside itself. */
-function stray({ blocks, troubles }: CaseDocument) {
+export function stray({ blocks, troubles }: CaseDocument) {
   const places = blocks.flatMap((block) =>
     block.kind === 'facts'
       ? block.rows.map((row) => row.valueSpan.start)

@@ -22,12 +22,15 @@ export class ChangeList extends PlainElement {
   static override properties = {
     doc: { attribute: false },
     system: { attribute: false },
+    untried: { attribute: false },
     found: { state: true },
     state: { state: true },
   };
   /** A case without troubles; undefined while there are some. */
   declare doc: CaseDocument | undefined;
   declare system: UnitSystem;
+  /** Whether changes are told and not to be tried in the case. */
+  declare untried: boolean;
   declare found: ChangeFound | undefined;
   declare state: 'resting' | 'seeking' | 'found' | 'stopped' | 'failed';
   private timer: ReturnType<typeof setTimeout> | undefined;
@@ -36,6 +39,7 @@ export class ChangeList extends PlainElement {
   constructor() {
     super();
     this.state = 'resting';
+    this.untried = false;
   }
 
   protected override willUpdate(): void {
@@ -93,7 +97,7 @@ export class ChangeList extends PlainElement {
       ${remedies.length === 0 ? html`<p>No single change, and no two together, that this topic knows would turn the verdict.</p>` : nothing}
       <ul class="changes">${remedies.map(
         (remedy) => html`<li>${remedy.says}
-          <button class="noprint" @click=${() => this.dispatchEvent(new RemedyTried(remedy))}>Try it</button></li>`,
+          ${this.untried ? nothing : html`<button class="noprint" @click=${() => this.dispatchEvent(new RemedyTried(remedy))}>Try it</button>`}</li>`,
       )}</ul>
       ${
         noHelp.length === 0

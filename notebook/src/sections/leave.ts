@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit';
 import { caseAddress } from '../state/address';
 import { current } from '../state/history';
+import { isShared } from '../state/is-shared';
 import { keep } from '../state/kept';
 import { whyNotKept } from '../state/shelf';
 import { type CaseView, type Section, whenAnswered } from './case-view';
@@ -35,7 +36,7 @@ async function keepShared(view: CaseView, event: Event): Promise<void> {
 
 /** Says that a case came by link and lies beside one's own. */
 export const shared: Section = (view) => {
-  if (!view.name.startsWith('shared: ') || !view.filed) return nothing;
+  if (!isShared(view.name) || !view.filed) return nothing;
   return html`<p class="came noprint">
     This case came with a link. It stands beside your own cases and changes none of them.
     <button @click=${(event: Event) => keepShared(view, event)}>Keep it among my cases</button>

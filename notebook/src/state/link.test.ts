@@ -6,7 +6,8 @@ import { expect, test } from 'vitest';
 import { readAddress } from './address';
 import { checksum } from './checksum';
 import { factsAlone } from './facts-alone';
-import { codeFor, linkFor, pack, sharedName, unpack } from './link';
+import { codeFor, linkFor, pack, unpack } from './link';
+import { sharedName } from './link-name';
 
 const seed = Number(process.env.TAREBOOK_SEED ?? 20261101);
 const folder = new URL('../../../cases/tow-fit/', import.meta.url);

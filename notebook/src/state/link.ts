@@ -95,10 +95,6 @@ export async function unpack(packed: string): Promise<string> {
   return new TextDecoder('utf-8', { ignoreBOM: true }).decode(unfolded);
 }
 
-/** A name of its own for a shared case, so that it never lies over one that is here already. */
-export const sharedName = (name: string, text: string): string =>
-  `shared: ${name} ${checksum(new TextEncoder().encode(text)).toString(16).padStart(8, '0')}`;
-
 export type Carried = {
   /** The whole address. */
   readonly href: string;

@@ -1,6 +1,7 @@
 import { overBudget } from '@tarebook/casebook';
 import { keptCase } from './kept';
-import { sharedName, unpack } from './link';
+import { unpack } from './link';
+import { sharedName } from './link-name';
 
 /** A case that came with a link, under a name of its own, and what was typed on it since. */
 export type Shared =

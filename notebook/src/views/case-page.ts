@@ -12,18 +12,19 @@ import type { Act, MendAsked, TicketActed } from '../counter/case-ticket';
 import '../counter/case-ticket';
 import type { FactDropped, FactTyped } from '../counter/fact-row';
 import { folds, thisCase } from '../counter/folds';
-import { head } from '../counter/head';
+import { head, stray } from '../counter/head';
 import { known } from '../counter/known';
 import { countedIn, type LoadTurned } from '../counter/load-keys';
 import type { AskingMoved } from '../counter/next-question';
 import type { PersonStepped } from '../counter/people-steppers';
 import type { CellTyped, RowAdded, RowDropped } from '../counter/row-list';
 import { PlainElement } from '../elements/plain-element';
-import { type CaseView, isAnswered } from '../sections/case-view';
+import { type AnsweredView, type CaseView, isAnswered } from '../sections/case-view';
 import { shared, sheet } from '../sections/leave';
-import { onceShown, partMissing } from '../sections/once-shown';
+import { onceAsked, onceShown, partMissing } from '../sections/once-shown';
 import { isAsFiled } from '../state/as-filed';
 import { begin, change, current, type History, redo, undo } from '../state/history';
+import { isShared } from '../state/is-shared';
 import { type Judged, judge, readNow } from '../state/judged';
 import { forget, keep } from '../state/kept';
 import { withOneLess, withOneMore } from '../state/people';
@@ -41,6 +42,8 @@ type Edit = {
 /** What is typed needs a reader, which is there before anybody types. */
 const readerSoon = onceShown(openReader);
 
+const readerFace = onceAsked(() => import('../reader/reader-face'));
+
 /** One case: what is known on one side, the ticket on the other, and behind it all it stands on. */
 export class CasePage extends PlainElement {
   static override properties = {
@@ -49,12 +52,14 @@ export class CasePage extends PlainElement {
     filed: { attribute: false },
     kept: { attribute: false },
     first: { attribute: false },
+    byLink: { attribute: false },
     system: { attribute: false },
     history: { state: true },
     notice: { state: true },
     asking: { state: true },
     leaving: { state: true },
     said: { state: true },
+    reading: { state: true },
   };
   declare topicId: string;
   declare name: string;
@@ -64,6 +69,7 @@ export class CasePage extends PlainElement {
   declare kept: string | undefined;
   /** The filed text judged, or the kept one where there is no other; undefined: still to be judged. */
   declare first: Judged | undefined;
+  declare byLink: boolean;
   declare system: UnitSystem;
   declare history: History;
   declare notice: string;
@@ -71,6 +77,8 @@ export class CasePage extends PlainElement {
   /** The way the answer leaves just now. */
   declare leaving: Exclude<Act, 'copy'> | undefined;
   declare said: string;
+  /** Whether the reader's face is shown, which links open, and not the counter's. */
+  declare reading: boolean;
   private judged: Judged = judge('');
   private asFiled: Judged | undefined;
   /** What was typed and is not in the text yet, the first first. */
@@ -91,6 +99,7 @@ export class CasePage extends PlainElement {
     }
     this.notice = '';
     this.said = '';
+    this.reading = this.byLink;
     readerSoon();
     document.addEventListener('keydown', this.keys);
     addEventListener('pagehide', this.save);
@@ -186,7 +195,7 @@ export class CasePage extends PlainElement {
       answer,
       current: judged.current,
       filed: asFiled,
-      asFiled: !name.startsWith('shared: ') && isAsFiled(judged, asFiled),
+      asFiled: !isShared(name) && isAsFiled(judged, asFiled),
       ticket: ticketOf(judged, system),
       asking,
       history,
@@ -250,11 +259,32 @@ export class CasePage extends PlainElement {
       .house=${answer?.house ? `Reckoned with the numbers of ${answer.house.name}.` : ''} .said=${view.said}></case-ticket>`;
   }
 
+  private turn = (): void => {
+    this.reading = !this.reading;
+    scrollTo({ top: 0 });
+    this.closest('main')?.focus();
+  };
+
+  private counter(view: CaseView) {
+    return html`<div class="known" @went-on=${this.wentOn}>${head(view)}${shared(view)}${known(view)}</div>
+      <div class="stub">
+        ${this.ticket(view)}
+        <div class="folds">${folds(view)}${thisCase(view)}
+          <button type="button" class="quiet noprint" @click=${this.turn}>As the owner reads it</button></div>
+      </div>`;
+  }
+
+  private reader(view: AnsweredView) {
+    readerFace();
+    return html`<div class="read">${stray(view.doc)}${shared(view)}<reader-face .view=${view} @face-turned=${this.turn}></reader-face></div>`;
+  }
+
   protected override render() {
     const { view, leaving } = this;
+    const read = this.reading && isAnswered(view);
     return html`
       <article
-        class="counter"
+        class=${read ? 'reading' : 'counter'}
         @fact-typed=${({ detail }: FactTyped) => this.edit((doc) => setFact(doc, detail.id, detail.value), detail.id)}
         @fact-dropped=${({ detail }: FactDropped) => this.edit((doc) => removeFact(doc, detail.id), `drop ${detail.id}`)}
         @cell-typed=${this.typedCell}
@@ -276,11 +306,7 @@ export class CasePage extends PlainElement {
         @ticket-acted=${this.acted}
         @mend-asked=${this.mend}
       >
-        <div class="known" @went-on=${this.wentOn}>${head(view)}${shared(view)}${known(view)}</div>
-        <div class="stub">
-          ${this.ticket(view)}
-          <div class="folds">${folds(view)}${thisCase(view)}</div>
-        </div>
+        ${read ? this.reader(view) : this.counter(view)}
         ${
           leaving && isAnswered(view)
             ? html`<leave-dialog .view=${view} .way=${leaving} @left=${() => {
