@@ -20,6 +20,8 @@ export {
   type Matter,
   type Missing,
   matters,
+  type NamedValues,
+  namedValues,
   type Problem,
   publish,
   type Remedies,

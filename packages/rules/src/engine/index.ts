@@ -22,6 +22,7 @@ export type {
   Step,
   Trace,
 } from './answer/shapes';
+export { type NamedValues, namedValues, publish } from './answer/stock';
 export { ruleInWords } from './catalogue/words';
 export { readFacts } from './check/facts';
 export {
@@ -37,7 +38,7 @@ export { nearest } from './check/near';
 export { InputError, type Problem } from './check/problem';
 export { type OldId, presentFacts, presentId } from './check/renamed';
 export { checkTopic } from './check/topic';
-export { type ConditionRule, conditionRules, publish } from './condition/rules';
+export { type ConditionRule, conditionRules } from './condition/rules';
 export { rulesHolding } from './condition/walk';
 export type { Catalogue } from './define/catalogue';
 export * from './define/shapes';

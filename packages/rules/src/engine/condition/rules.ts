@@ -1,5 +1,5 @@
 import type { Condition, Finding, Rulings, Topic } from '../define/shapes';
-import { allFormulas, careName } from '../define/topic';
+import { careName } from '../define/topic';
 import { anyOf, conditionFrom, onTop } from './text';
 
 /**
@@ -93,13 +93,4 @@ export function allNamesCompared(topic: Topic): readonly string[] {
   const names = [...new Set(conditionRules(topic).flatMap((r) => namesCompared(r.conditions)))];
   named.set(topic, names);
   return names;
-}
-
-/** What a dealer tool that already runs json-rules-engine imports: rules, formulas, facts, sources. */
-export function publish(topic: Topic): object {
-  return {
-    ...topic,
-    formulas: Object.fromEntries(allFormulas(topic)),
-    conditions: conditionRules(topic),
-  };
 }

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { publish } from '../condition/rules';
+import { publish } from '../answer/stock';
 import type { Topic } from '../define/shapes';
 import { formula, shelf, source } from '../define/small-topic.fixture';
 import { compareTopics } from './compare';

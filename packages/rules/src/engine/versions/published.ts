@@ -45,7 +45,11 @@ function declaredOnly(topic: Topic): Topic['formulas'] {
  */
 export function topicFromPublished(value: unknown): Topic {
   if (!isTopic(value)) throw refusal(value);
-  const { conditions: _, ...kept }: Topic & { readonly conditions?: unknown } = value;
+  const {
+    conditions: _,
+    missing: __,
+    ...kept
+  }: Topic & { readonly conditions?: unknown; readonly missing?: unknown } = value;
   const topic = bringingSun(bringingCatalogues<Topic>({ ...kept, formulas: declaredOnly(value) }));
   const problems = checkTopic(topic);
   if (problems.length > 0) throw new InputError(problems, sayProblem);
