@@ -19,6 +19,7 @@ import { shell } from '../../trade/heat/shell';
 import { askings, called } from './asked';
 import { changes } from './changes';
 import { dates } from './dates';
+import { everybody } from './everybody';
 import { how } from './how';
 import { pipes } from './pipes';
 
@@ -118,32 +119,44 @@ export const gasSupply = defineTopic({
   ],
   changes,
   askings,
+  everybody,
   how,
   called,
   cautions: [
     {
       says: 'Smell of gas: everybody out, no switch, no flame; shut the cylinder if it is on the way, then call.',
       source: custom,
+      fits: ['finding.smell'],
     },
     {
       says: 'Portable gas appliances burn in the open air only, and never heat a sleeping space.',
       source: manual,
+      fits: ['finding.burns-indoors', 'limit.gas'],
     },
     {
       says: 'After every connection, test for leaks with solution, never with a flame.',
       source: manual,
+      fits: ['finding.connection', 'finding.adapter', 'finding.hose'],
     },
     {
       says: 'A gas alarm and a carbon monoxide alarm that work, within the dates on their backs.',
       source: alarmDates,
+      fits: ['finding.alarms', 'furnace.input'],
     },
     {
       says: 'Heed the dates of cylinders and hoses; shut the cylinders for travel.',
       source: datesFromMemory,
+      fits: [
+        'finding.cylinder-date',
+        'finding.cylinder-overfilled',
+        'finding.gas-left',
+        'finding.vaporization',
+      ],
     },
     {
       says: 'Work on the high-pressure side, and any change of pipe, is for a licensed gas fitter by the local code.',
       source: manual,
+      fits: ['limit.pipe', 'limit.regulator', 'limit.hose', 'finding.pipe-material'],
     },
     {
       says: 'Data plate and manual of that very appliance win over this sheet; it is advice, not approval.',

@@ -6,6 +6,7 @@ import { supply } from '../../trade/power/supply';
 import { askings, called } from './asked';
 import { changes } from './changes';
 import { cord } from './cord';
+import { everybody } from './everybody';
 import { generator } from './generator';
 import { how } from './how';
 import { signs, voltages } from './signs';
@@ -81,6 +82,7 @@ export const shorePower = defineTopic({
   ],
   changes,
   askings,
+  everybody,
   how,
   called,
   renamed: { 'trip.altitude': 'generator.altitude' },
@@ -88,30 +90,44 @@ export const shorePower = defineTopic({
     {
       says: 'A 30 A trailer inlet is 120 V: a 240 V outlet for a dryer looks much like its own and destroys what is plugged in.',
       source: outlets,
+      fits: ['finding.outlet', 'supply.outlet'],
     },
     {
       says: 'A tingle at the door or the skin: keep everyone off, breaker off at the site first.',
       source: custom,
+      fits: ['finding.hot-skin'],
     },
     {
       says: 'Lights that brighten as others dim mean an open neutral: unplug.',
       source: neutralSigns,
+      fits: ['finding.open-neutral'],
     },
     {
       says: 'Low voltage burns compressors: read the voltage with everything running.',
       source: lowVolts,
+      fits: ['finding.low-voltage', 'voltage.outlet', 'limit.cord-drop'],
     },
     {
       says: 'A generator runs in the open air only, 20 ft from any opening; a carbon monoxide alarm that works.',
       source: exhaust,
+      fits: ['limit.generator', 'limit.generator-start', 'generator.power'],
     },
     {
       says: 'Never feed a house from a generator or a trailer through an outlet.',
       source: manual,
+      fits: ['finding.backfeed'],
     },
     {
       says: 'Test the outlet before you plug in; breaker off while you plug; cords uncoiled, whole and dry.',
       source: manual,
+      fits: [
+        'finding.cord-breaker',
+        'limit.cord',
+        'limit.cord-lasting',
+        'finding.hot-plug',
+        'limit.leg',
+        'limit.lasting-load',
+      ],
     },
     {
       says: 'Work on outlets, breakers and wiring is for a licensed electrician by the local code; data plates and manuals win over this sheet, which is advice, not approval.',

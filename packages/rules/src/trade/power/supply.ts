@@ -26,7 +26,7 @@ export const supply = part({
         'no-label',
       ],
       ask: 'What outlet is it to be plugged into, and what is printed on its breaker?',
-      where: 'outlet, its label and the breaker above it; one without label is `no-label`',
+      where: 'outlet, its label and the breaker above it; without a label it counts as unlabeled',
       means:
         'Trailer 30 A: one slanted pair of blades and a round pin, 120 V. Four-pin 50 A: 120/240 V. A dryer’s or welder’s outlet looks much the same and gives 240 V.',
     },

@@ -1,0 +1,98 @@
+import type { ForEverybody } from '../../engine/define/shapes';
+
+/** What is said to all who ask of the gas and told next to nothing. */
+export const everybody: Readonly<Record<string, ForEverybody>> = {
+  smell: {
+    rule: 'At the smell of gas, or when an alarm sounds: everybody out, no switch, no flame; shut the cylinder if it is on the way, and call from well away.',
+    because: 'Propane lies on the floor like water, and a lamp’s switch is spark enough.',
+    look: ['gas.smell'],
+    clauses: {
+      'gas.smell': {
+        yes: 'it smells or an alarm sounds',
+        no: 'nothing smells and no alarm sounds',
+      },
+    },
+    otherwise: 'Whoever is not sure whether it was gas treats it as gas.',
+  },
+  connect: {
+    rule: 'The plate at the appliance’s inlet decides: 11 inches of water column goes after the trailer’s regulator; cylinder pressure through a regulator of its own goes on a cylinder; whatever its plate does not tell goes nowhere.',
+    because:
+      'The outlet on the trailer’s side has less than half a pound of pressure, and a cylinder a hundred pounds and more on a warm day.',
+    look: ['appliance.inlet', 'appliance.ownRegulator', 'supply.point'],
+    given: { 'supply.adapter': 'no', 'appliance.usedAt': 'open-air', 'hose.sound': 'yes' },
+    givenSays: 'in the open air, with a sound hose and without any adapter',
+    clauses: {
+      'appliance.inlet': {
+        '11-inwc': 'its plate says 11 inches',
+        'cylinder-pressure': 'its plate asks for cylinder pressure',
+        unreadable: 'nobody can read the plate',
+      },
+      'appliance.ownRegulator': {
+        none: 'it has no regulator of its own',
+        trim: 'it has a small one inside',
+        'high-pressure': 'it has one that screws onto a cylinder',
+      },
+      'supply.point': {
+        'after-regulator': 'it goes after the trailer’s regulator',
+        'trailer-cylinder': 'it goes on the trailer’s cylinder',
+        'separate-cylinder': 'it goes on a cylinder of its own',
+      },
+    },
+    otherwise:
+      'Whoever is not sure does not connect it, and never makes a fitting go on that does not: it burns on a cylinder of its own, with the very regulator and hose it was sold with, or not at all.',
+  },
+  'how-long': {
+    rule: 'A twenty-pound cylinder holds twenty pounds of propane; divide its heat by what burns, times the hours it burns.',
+    because: 'A furnace takes by far the most, and the colder it is the longer it burns.',
+    look: ['cylinder.fill'],
+    given: {
+      'cylinder.filled': 'yes',
+      'furnace.input': '25,000 Btu/h',
+      'furnace.hours': '12 h',
+      'furnace.duty': '50 %',
+      'trip.nights': '3',
+      'alarm.gasAge': '2 yr',
+      'alarm.monoxideAge': '2 yr',
+    },
+    givenSays:
+      'for a common furnace, half of the time on, three nights and good alarms, where not told',
+    clauses: { 'cylinder.fill': 'the full cylinder takes {value}' },
+    worked: {
+      says: 'A furnace of {furnace.input} that runs {furnace.runs} of {furnace.on} takes {furnace.gasNight} a night.',
+      given: {
+        'furnace.input': '25,000 Btu/h',
+        'furnace.hours': '12 h',
+        'furnace.duty': '50 %',
+      },
+    },
+    otherwise:
+      'Whoever cannot weigh it brings a second full one, and changes over when the first is empty. The heat is not what is saved.',
+  },
+  starves: {
+    rule: 'A cylinder gives gas as fast as it boils, and it boils slower the smaller, the colder and the emptier it is.',
+    because: 'The warmth to boil comes through the wall that the liquid wets.',
+    look: ['outside.temperature'],
+    given: {
+      'cylinder.fill': '20 lb',
+      'cylinder.filled': 'yes',
+      'furnace.input': '25,000 Btu/h',
+      'furnace.duty': '60 %',
+      'furnace.hours': '12 h',
+      'alarm.gasAge': '2 yr',
+      'alarm.monoxideAge': '2 yr',
+    },
+    givenSays: 'for one full cylinder of twenty pounds and a common furnace, where not told',
+    clauses: { 'outside.temperature': 'it is {value} outside' },
+    otherwise:
+      'Whoever is not sure keeps it full and has a second one open by the right manifold. Never warm one with a flame, a heater or hot water.',
+  },
+  left: {
+    rule: 'Weigh the cylinder and take off the tare stamped on its collar after TW: what remains is propane.',
+    because: 'A gauge on the valve shows pressure, and that stays the same until the last drop.',
+    look: ['cylinder.scaleWeight'],
+    given: { 'cylinder.fill': '20 lb', 'cylinder.tare': '17 lb' },
+    givenSays: 'for a cylinder of twenty pounds that weighs seventeen empty, where not told',
+    clauses: { 'cylinder.scaleWeight': 'the scale shows {value}' },
+    otherwise: 'Whoever has no scale has it filled before the trip.',
+  },
+};
