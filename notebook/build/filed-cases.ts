@@ -96,8 +96,9 @@ export function filedCases(folder: string, root: string): Plugin {
       const [, topic, name] = module.split('/');
       if (topic === undefined) return imports(topics, id);
       if (name === undefined) return imports(cases(topic), `${id}/${topic}`);
-      const { text, blocks } = (await shipped()).blocksOf(fileOf(topic, name));
-      return `export const text = ${JSON.stringify(text)};\nexport const blocks = ${parsed(blocks)};`;
+      const { text, document } = (await shipped()).documentOf(fileOf(topic, name));
+      const read = document ? parsed(document) : 'undefined';
+      return `export const text = ${JSON.stringify(text)};\nexport const document = ${read};`;
     },
     async buildEnd() {
       await (await started)?.server.close();

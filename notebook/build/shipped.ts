@@ -1,10 +1,10 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
-import { judgeCaseNow, readCase, treeOf, withoutMark } from '@tarebook/casebook';
+import { judgeCaseNow, readCase } from '@tarebook/casebook';
 import { topics } from '@tarebook/rules';
 import { alwaysAsked } from '../src/state/always-asked';
 import { levelOf } from '../src/state/level';
-import { type PackedNode, packTree, unpackTree } from '../src/state/tree-packed';
+import type { Read } from '../src/state/reading';
 
 /** What a list of cases says of one. */
 type Listed = {
@@ -23,14 +23,16 @@ type ListedTopic = {
   readonly asks: readonly string[];
 };
 
-/** A case that comes with the page, as the reader of Markdown tells it. */
-export function blocksOf(file: string): { text: string; blocks: readonly PackedNode[] } {
+/** Where a piece of prose stands is of no use once it is read. */
+const withoutPlaces = (key: string, value: unknown): unknown =>
+  key === 'position' ? undefined : value;
+
+/** A case that comes with the page, and what it is read as; a note is read by its page. */
+export function documentOf(file: string): { text: string; document: Read | undefined } {
   const text = readFileSync(file, 'utf8');
-  const source = withoutMark(text);
-  const read = treeOf(source);
-  const blocks = packTree(read, source);
-  assert.deepEqual(unpackTree(blocks, source), read, `${file} is read otherwise once packed`);
-  return { text, blocks };
+  const { text: _, topic, ...read } = readCase(text);
+  const document: Read = JSON.parse(JSON.stringify(read, withoutPlaces));
+  return { text, document: topic && read.troubles.length === 0 ? document : undefined };
 }
 
 /** A case that comes with the page as a list shows it, its verdict by the rules as they ship. */

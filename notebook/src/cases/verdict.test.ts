@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { verdictOf } from './judge-aside';
+import { verdictOf } from '../aside/verdict-of';
 import { verdicts } from './verdict';
 
 const text = (title: string) => `---\ntitle: ${title}\ntopic: tow-fit\n---\n\nWhat then?\n`;

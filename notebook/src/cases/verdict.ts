@@ -14,7 +14,7 @@ export type VerdictAsked = {
 type Teller = Pick<Worker, 'postMessage' | 'terminate' | 'onmessage' | 'onerror'>;
 
 const inWorker = (): Teller =>
-  new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
+  new Worker(new URL('../aside/worker.ts', import.meta.url), { type: 'module' });
 
 /** One case is given so long, in milliseconds; the next ones shall not wait for it. */
 const most = 5000;
@@ -45,7 +45,7 @@ export function verdicts(make: () => Teller = inWorker) {
       const timer = setTimeout(() => end(tooLong, true), most);
       at.onmessage = ({ data }: MessageEvent<Verdict>) => end(data, false);
       at.onerror = () => end(away, true);
-      at.postMessage(asked);
+      at.postMessage({ kind: 'verdict', ...asked });
     });
 
   return (topic: string, text: string, wanted: () => boolean = () => true): Promise<Verdict> => {

@@ -1,7 +1,12 @@
-import type { Asked, NoHelp, Remedy, Topic } from '@tarebook/rules/engine';
+import type { Asked, NoHelp, Remedy } from '@tarebook/rules/engine';
+import type { House } from '../state/house';
 
-/** A case for which changes are wanted; a topic is plain data and travels to a worker as it is. */
-export type ChangeAsked = { readonly topic: Topic; readonly asked: Asked };
+/** A case for which changes are wanted, and the dealer's own numbers for every question. */
+export type ChangeAsked = {
+  readonly topic: string;
+  readonly asked: Asked;
+  readonly houses: readonly House[];
+};
 
 /** What would change the verdict, what would not, and what to know better first. */
 export type ChangeFound = {
@@ -26,7 +31,7 @@ export function stopSeeking(): void {
  */
 export function seekChanges(asked: ChangeAsked): Promise<ChangeFound> {
   stopSeeking();
-  const mine = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
+  const mine = new Worker(new URL('../aside/worker.ts', import.meta.url), { type: 'module' });
   worker = mine;
   return new Promise((found, failed) => {
     mine.addEventListener('message', ({ data }: MessageEvent<ChangeFound>) => {
@@ -35,6 +40,6 @@ export function seekChanges(asked: ChangeAsked): Promise<ChangeFound> {
       found(data);
     });
     mine.addEventListener('error', () => failed(new Error('The search for changes broke off.')));
-    mine.postMessage(asked);
+    mine.postMessage({ kind: 'changes', ...asked });
   });
 }

@@ -1,6 +1,5 @@
 /** What stands in the folds of a case, read as one when the first of them is opened. */
 import '../drawings/case-figures';
-import '../elements/limit-rows';
 import '../elements/working-steps';
 import './case-acts';
 import './comes-to';

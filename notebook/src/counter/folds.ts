@@ -25,10 +25,7 @@ const limits: Section<AnsweredView> = (view) => {
   const note = `${asked.length} of ${view.answer.limits.length} asked`;
   return fold(
     { name: 'limits', heading: 'How close to each limit', note, begins: isWide() },
-    () => {
-      rest();
-      return html`<limit-rows .rows=${limitRowsOf(view)} .system=${view.system}></limit-rows>`;
-    },
+    () => html`<limit-rows .rows=${limitRowsOf(view)} .system=${view.system}></limit-rows>`,
   );
 };
 

@@ -4,7 +4,7 @@ import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing } from 'lit';
 import { type ChangeFound, seekChanges, stopSeeking } from '../change/asked';
 import { tellFound } from '../change/found';
-import { houseOver } from '../state/house';
+import { housesNow } from '../state/house';
 import { PlainElement } from './plain-element';
 
 /** A proposed change is to be tried in the case. */
@@ -63,8 +63,9 @@ export class ChangeList extends PlainElement {
     if (!doc?.topic) return;
     this.state = 'seeking';
     try {
-      const { topic, asked } = askedOf(doc, { house: houseOver(doc.topic) });
-      const found = await seekChanges({ topic, asked: { ...asked, units } });
+      const { asked } = askedOf(doc);
+      const topic = doc.topic.id;
+      const found = await seekChanges({ topic, asked: { ...asked, units }, houses: housesNow() });
       if (key !== this.key) return;
       this.found = found;
       this.state = 'found';

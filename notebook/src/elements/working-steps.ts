@@ -35,10 +35,17 @@ export class WorkingSteps extends PlainElement {
     const through = this.through(step);
     const last = through.at(-1) ?? step;
     const inner = last.from.filter((name) => this.trace.steps[name]);
+    const deciders = (last.decidedBy ?? []).filter((name) => this.trace.steps[name]);
     return html`
       ${step.source ? html`<p>${sourceNote(step.source)}</p>` : nothing}
       ${through.map(({ label, source }) => html`<p><span class="soft">by</span> ${label} ${source ? sourceNote(source) : nothing}</p>`)}
       ${inner.length === 0 ? nothing : html`<ul>${inner.map((name) => this.step(name, path))}</ul>`}
+      ${
+        deciders.length === 0
+          ? nothing
+          : html`<p class="soft small">Which way it is reckoned is decided by</p>
+            <ul>${deciders.map((name) => this.step(name, `${path}/by`))}</ul>`
+      }
     `;
   }
 
@@ -66,7 +73,7 @@ export class WorkingSteps extends PlainElement {
         ? html`<br /><span class="soft num small">= ${step.working}</span>`
         : nothing
     }`;
-    const leaf = step.from.length === 0;
+    const leaf = step.from.length === 0 && (step.decidedBy ?? []).length === 0;
     if (leaf) {
       return html`<li>
         ${line}

@@ -1,4 +1,5 @@
 import type { LimitAnswer } from '@tarebook/rules/engine';
+import '../elements/limit-rows';
 import type { LimitRow } from '../elements/limit-rows';
 import type { AnsweredView } from './case-view';
 

@@ -1,5 +1,5 @@
 import topics from 'virtual:filed';
-import { noteBlocks } from './reading';
+import { noteRead } from './reading';
 
 /** A worked case that came with the page. */
 export type Filed = { readonly topic: string; readonly name: string; readonly text: string };
@@ -25,7 +25,7 @@ export async function filedCase(topic: string, name: string): Promise<string | u
   const cases = await casesOf(topic);
   const read = Object.hasOwn(cases, name) ? cases[name] : undefined;
   if (!read) return undefined;
-  const { text, blocks } = await read();
-  noteBlocks(text, blocks);
+  const { text, document } = await read();
+  if (document) noteRead(text, document);
   return text;
 }

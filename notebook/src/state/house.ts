@@ -125,6 +125,9 @@ export async function readHouses(): Promise<void> {
   now = await allHouses().catch(() => []);
 }
 
+/** The houses as last read, for whatever reckons beside the page. */
+export const housesNow = (): readonly House[] => now;
+
 /** The numbers a dealer keeps for a topic, as last read. */
 export const houseOf = (topic: string): House | undefined =>
   now.find((each) => each.topic === topic && Object.keys(each.parameters).length > 0);

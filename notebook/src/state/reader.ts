@@ -1,1 +1,1 @@
-export { treeOf } from '@tarebook/casebook';
+export { readCaseFrom } from '@tarebook/casebook';

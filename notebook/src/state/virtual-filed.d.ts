@@ -2,7 +2,8 @@
 declare module 'virtual:filed' {
   type Case = {
     readonly text: string;
-    readonly blocks: readonly import('./tree-packed').PackedNode[];
+    /** As it is read; a note is read by its page. */
+    readonly document: import('./reading').Read | undefined;
   };
   type Cases = Readonly<Record<string, () => Promise<Case>>>;
   const topics: Readonly<Record<string, () => Promise<{ readonly default: Cases }>>>;

@@ -1,5 +1,5 @@
 import { presentId } from '@tarebook/rules/engine';
-import { withoutMark } from './read-with';
+import { withoutMark } from './plain';
 import type { CaseDocument, Span } from './shapes';
 
 /** Text as it may stand in a cell: on one line, its bars escaped. */

@@ -3,9 +3,9 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { plainEntries } from './front-plain';
 import { yamlEntries } from './front-yaml';
+import { isPlain } from './plain';
 import { readCaseFrom } from './read';
 import { readCase } from './read-any';
-import { isPlain } from './read-with';
 
 const seed = Number(process.env.TAREBOOK_SEED ?? 20_261_101);
 

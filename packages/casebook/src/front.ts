@@ -21,9 +21,6 @@ export type FrontReader = (
   source: string,
 ) => readonly Entry[] | { readonly at: Point; readonly fault: Fault };
 
-/** Whether a front matter is read without a reader of YAML. */
-export const isPlainFront = (source: string): boolean => plainEntries(source) !== undefined;
-
 /** What a front matter says in words, by key, and the lists among it by their rows. */
 export type FrontFound = {
   readonly words: ReadonlyMap<string, { text: string; place: Point }>;

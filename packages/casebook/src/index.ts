@@ -24,16 +24,12 @@ export {
   type NoteOutcome,
   type Saying,
 } from './note/shapes';
-export { treeOf } from './parse';
+export { isPlain } from './plain';
 export { readCaseFrom } from './read';
 export { readCase } from './read-any';
 export {
-  isPlain,
   overBudget,
-  readCaseWith,
   type TopicShelf,
-  type TreeReader,
-  withoutMark,
 } from './read-with';
 export {
   type Block,

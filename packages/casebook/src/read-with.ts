@@ -12,8 +12,9 @@ import { begin, collect, type Gathered, readBody } from './body';
 import { excessOf } from './budget';
 import { dayTroubles, keyPlace } from './day';
 import { checkExpectations } from './expect';
-import { type FrontReader, isPlainFront, type Note, readFront } from './front';
+import { type FrontReader, type Note, readFront } from './front';
 import { type Fault, sayFault, trouble } from './messages';
+import { withoutMark } from './plain';
 import type { CaseDocument, Front, Place, Trouble } from './shapes';
 
 function refused(text: string, troubles: readonly Trouble[]): CaseDocument {
@@ -29,9 +30,6 @@ function refused(text: string, troubles: readonly Trouble[]): CaseDocument {
     troubles,
   };
 }
-
-export const withoutMark = (text: string): string =>
-  text.startsWith('\ufeff') ? text.slice(1) : text;
 
 function placeOfOffset(text: string, offset: number): Place {
   const before = text.slice(0, offset);
@@ -96,13 +94,6 @@ export type TopicShelf = {
   /** Reads a front matter that `isPlain` does not hold of; such a case is refused without it. */
   readonly yaml?: FrontReader;
 };
-
-/** Whether a case can be read without a reader of YAML. */
-export function isPlain(text: string): boolean {
-  const source = withoutMark(text);
-  const front = /^---[ \t]*\r?\n(.*?)\r?\n---[ \t]*(?:\r?\n|$)/s.exec(source)?.[1];
-  return front === undefined ? !source.startsWith('---') : isPlainFront(front);
-}
 
 type Begun = {
   /** The text without its byte order mark, which is no part of what positions count; edits put it back. */

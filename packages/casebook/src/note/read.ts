@@ -12,7 +12,8 @@ import {
   wordAmong,
 } from '../front';
 import { type Fault, sayFault, trouble } from '../messages';
-import { begunWith, type TreeReader, unread, withoutMark } from '../read-with';
+import { withoutMark } from '../plain';
+import { begunWith, type TreeReader, unread } from '../read-with';
 import type { Expectation, Trouble } from '../shapes';
 import { gridOf, kindOf, readExpectTable } from '../tables';
 import { abouts, type NoteDocument, type NoteLink, sayings } from './shapes';

@@ -1,10 +1,10 @@
 import { askedOf } from '@tarebook/casebook';
 import { answerNow } from '@tarebook/rules/engine';
+import type { Verdict, VerdictAsked } from '../cases/verdict';
 import { allowedHouse } from '../state/house';
 import { levelOf } from '../state/level';
 import { openReadersFor, readDocument } from '../state/reading';
 import { openTopic } from '../state/topics';
-import type { Verdict, VerdictAsked } from './verdict';
 
 /** The verdict of a case; of one that cannot be read as it stands, that. */
 export async function verdictOf({ topic: id, text, house }: VerdictAsked): Promise<Verdict> {
