@@ -12,7 +12,7 @@ const openCase = async (page: Page, name: string): Promise<void> => {
 
 const rig = (page: Page) => page.locator(`${here} svg`);
 
-/** Centres of the wheels from left to right, in pixels of the drawing. */
+/** Centers of the wheels from left to right, in pixels of the drawing. */
 const wheels = async (page: Page): Promise<number[]> => {
   await expect(rig(page)).toBeVisible();
   const all = page.locator(`${here} .wheel`);
@@ -207,7 +207,7 @@ test('energy along the route and gas by the day: told, in both units, in print, 
 
   const gas = await curvesOf(page, 'gas-supply/near-what-it-boils');
   await expect(gas).toHaveCount(2);
-  await expect(gas.first().locator('figcaption')).toContainText('Burnt as told it lasts 3.4');
+  await expect(gas.first().locator('figcaption')).toContainText('Burned as told it lasts 3.4');
   const cold = gas.last().locator('[role=img]');
   await expect(cold).toHaveAttribute(
     'aria-label',

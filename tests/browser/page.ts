@@ -27,10 +27,10 @@ export const test = base.extend<{ page: Page }>({
 
 export { expect };
 
-const colours = 'color-contrast';
+const colors = 'color-contrast';
 
 /**
- * What axe objects to: one line a rule broken, with the first place. Colours do not hang on the
+ * What axe objects to: one line a rule broken, with the first place. Colors do not hang on the
  * width, and are most of the work: they are looked at on the wide page, in light and in dark.
  * Frames of other origins are what axe's quick way leaves out, and there are none.
  */
@@ -39,11 +39,11 @@ export async function objections(page: Page): Promise<readonly string[]> {
   const all: string[] = [];
   for (const colorScheme of narrow ? (['light'] as const) : (['light', 'dark'] as const)) {
     await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-    const rules = colorScheme === 'dark' ? { runOnly: [colours] } : {};
+    const rules = colorScheme === 'dark' ? { runOnly: [colors] } : {};
     const axe = new AxeBuilder({ page })
       .setLegacyMode(true)
       .options({ resultTypes: ['violations'], preload: false, ...rules });
-    const { violations } = await (narrow ? axe.disableRules(colours) : axe).analyze();
+    const { violations } = await (narrow ? axe.disableRules(colors) : axe).analyze();
     all.push(...violations.map(({ id, nodes }) => `${colorScheme} ${id}: ${nodes[0]?.html}`));
   }
   return all;

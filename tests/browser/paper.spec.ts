@@ -44,7 +44,7 @@ test.describe('on paper', () => {
   }
 });
 
-test('paper has no colour, and none of what is for the screen', async ({ page }) => {
+test('paper has no color, and none of what is for the screen', async ({ page }) => {
   await page.emulateMedia({ colorScheme: 'dark', media: 'print' });
   await openCase(page, crossover);
   await expect(page.locator('print-sheet svg.code')).toBeVisible({ timeout: 10_000 });
@@ -52,12 +52,12 @@ test('paper has no colour, and none of what is for the screen', async ({ page })
     await expect(page.locator(part).first()).toBeHidden();
   }
   const { data } = PNG.sync.read(await page.locator('print-sheet').screenshot());
-  let coloured = 0;
+  let colored = 0;
   for (let i = 0; i < data.length; i += 4) {
     const [r = 0, g = 0, b = 0] = [data[i], data[i + 1], data[i + 2]];
-    if (Math.max(r, g, b) - Math.min(r, g, b) > 8) coloured += 1;
+    if (Math.max(r, g, b) - Math.min(r, g, b) > 8) colored += 1;
   }
-  expect(coloured).toBe(0);
+  expect(colored).toBe(0);
 });
 
 /** Words of no sense, so that nothing makes them shorter. */

@@ -34,11 +34,11 @@ export function plainVehicle(f: Reader) {
   const aboard = plus(sum([...people, ...things].map((row) => f.cell(row.weight))), hardware);
 
   // The door label where it was mentioned; else what the rating leaves above the curb weight.
-  const labelled = f.given('vehicle.placardPayload');
-  const payload = labelled
+  const labeled = f.given('vehicle.placardPayload');
+  const payload = labeled
     ? f.number('vehicle.placardPayload')
     : minus(f.number('vehicle.gvwr'), curb);
-  const payloadKnown = labelled
+  const payloadKnown = labeled
     ? f.known('vehicle.placardPayload')
     : f.known('vehicle.gvwr') && curbKnown;
 

@@ -138,7 +138,7 @@ test('heavier, more wind ahead, more drag or less charge never leaves more', () 
   );
 });
 
-test('miles and pounds or kilometres and kilograms, the verdict is the same', () => {
+test('miles and pounds or kilometers and kilograms, the verdict is the same', () => {
   fc.assert(
     fc.property(any, (legs) => {
       const point = (value: number, unit: string) => ({ lo: value, hi: value, unit });

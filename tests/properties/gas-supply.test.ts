@@ -158,7 +158,7 @@ test('a smaller cylinder, full, never boils off more than a larger one', () => {
     fc.property(fc.integer({ min: 1, max: 100 }), fc.integer({ min: 0, max: 60 }), (fill, more) => {
       const rule = (pounds: number) =>
         judge({ 'cylinder.fill': `${pounds} lb`, 'outside.temperature': '20 °F' }).values[
-          'vapour.rule'
+          'vapor.rule'
         ].lo;
       expect(rule(fill + more)).toBeGreaterThanOrEqual(rule(fill) - 1e-6);
     }),
@@ -211,7 +211,7 @@ test('what boils off along the temperatures is what boils off once one of them i
   ]);
   temperatures.forEach(({ lo }, i) => {
     const { values } = judge({ ...cylinder, 'outside.temperature': `${lo} °F` });
-    expect(of('boil.least')[i]?.lo).toBeCloseTo(values['vapour.least']?.lo ?? Number.NaN, 2);
-    expect(of('boil.most')[i]?.hi).toBeCloseTo(values['vapour.most']?.hi ?? Number.NaN, 2);
+    expect(of('boil.least')[i]?.lo).toBeCloseTo(values['vapor.least']?.lo ?? Number.NaN, 2);
+    expect(of('boil.most')[i]?.hi).toBeCloseTo(values['vapor.most']?.hi ?? Number.NaN, 2);
   });
 });

@@ -97,7 +97,7 @@ test('bars: below their band care, above it stop, inside neither', () => {
   );
 });
 
-test('inches or millimetres, the verdict is the same', () => {
+test('inches or millimeters, the verdict is the same', () => {
   const mm = (inches: number) => ({ lo: inches * 25.4, hi: inches * 25.4, unit: 'mm' });
   fc.assert(
     fc.property(heights, quarters(-8, 4), (n, rise) => {

@@ -137,19 +137,19 @@ test('a use nobody knows, or a tank nobody knows, never lasts the stay', () => {
   );
 });
 
-test('gallons or litres, pounds or kilograms: the verdict is the same', () => {
+test('gallons or liters, pounds or kilograms: the verdict is the same', () => {
   fc.assert(
     fc.property(stays, (stay) => {
-      const litres = (gallons: number) => ({
+      const liters = (gallons: number) => ({
         lo: gallons * 3.785411784,
         hi: gallons * 3.785411784,
         unit: 'L',
       });
       const metric: FactsGiven = {
         ...told(stay),
-        'water.freshTank': litres(stay.fresh),
-        'water.grayTank': litres(stay.gray),
-        'water.daily': { ...litres(stay.daily), unit: 'L/d' },
+        'water.freshTank': liters(stay.fresh),
+        'water.grayTank': liters(stay.gray),
+        'water.daily': { ...liters(stay.daily), unit: 'L/d' },
       };
       expect(judge(metric).outcome).toBe(judge(told(stay)).outcome);
     }),

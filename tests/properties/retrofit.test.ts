@@ -205,14 +205,14 @@ test('a rating nobody knows never lets it be added', () => {
   }
 });
 
-test('pounds and feet or kilograms and metres: the verdict is the same', () => {
+test('pounds and feet or kilograms and meters: the verdict is the same', () => {
   fc.assert(
     fc.property(pounds, feet, (weight, ahead) => {
-      const [kg, metres] = [weight * 0.45359237, ahead * 0.3048];
+      const [kg, meters] = [weight * 0.45359237, ahead * 0.3048];
       const metric = {
         ...rig(weight, ahead),
         'addon.weight': { lo: kg, hi: kg, unit: 'kg' },
-        'addon.ahead': { lo: metres, hi: metres, unit: 'm' },
+        'addon.ahead': { lo: meters, hi: meters, unit: 'm' },
       };
       expect(judge(metric).outcome).toBe(judge(rig(weight, ahead)).outcome);
     }),

@@ -145,10 +145,10 @@ describe('a saved verdict run again', () => {
     const spoil = (value: unknown, [key = '', ...rest]: readonly string[]): unknown => {
       if (typeof value !== 'object' || value === null) throw new Error(`${key} is not there.`);
       const inner = Object.entries(value).find(([each]) => each === key)?.[1];
-      const spoilt =
+      const spoiled =
         rest.length > 0 ? spoil(inner, rest) : typeof inner === 'number' ? inner + 1e-6 : 'fits';
-      if (Array.isArray(value)) return value.map((each, i) => (String(i) === key ? spoilt : each));
-      return { ...value, [key]: spoilt };
+      if (Array.isArray(value)) return value.map((each, i) => (String(i) === key ? spoiled : each));
+      return { ...value, [key]: spoiled };
     };
     let tried = 0;
     await fc.assert(
@@ -156,8 +156,8 @@ describe('a saved verdict run again', () => {
         const { asked, ...whole } = JSON.parse(saved(towFit, givenOf(rig)));
         const all = places(whole);
         const path = all[pick % all.length] ?? [];
-        const spoilt = asJson({ ...Object(spoil(whole, path)), asked });
-        const replayed = await replaySaved('saved.json', spoilt);
+        const spoiled = asJson({ ...Object(spoil(whole, path)), asked });
+        const replayed = await replaySaved('saved.json', spoiled);
         expect(replayed.same, path.join('.')).toBe(false);
         expect(replayed.differences).toHaveLength(1);
         tried += 1;

@@ -109,8 +109,8 @@ describe('the other topics, told what is reckoned here', () => {
       'furnace.gasNight',
       'gas.days',
       'gas.counted',
-      'vapour.least',
-      'vapour.most',
+      'vapor.least',
+      'vapor.most',
     ] as const) {
       expect(here[name].lo, name).toBeCloseTo(there[name].lo, 3);
       expect(here[name].hi, name).toBeCloseTo(there[name].hi, 3);

@@ -55,7 +55,7 @@ describe('energy tables (published)', () => {
 });
 
 /** Antoine equation of propane, log10(bar) with kelvin, 230.6–320.7 K: NIST WebBook (from memory). */
-describe('vapour pressure of pure propane', () => {
+describe('vapor pressure of pure propane', () => {
   const antoine = (fahrenheit: number): number => {
     const kelvin = unit(fahrenheit, 'degF').toNumber('K');
     const bar = evaluate('10^(3.98292 - 819.296 / (T - 24.417))', { T: kelvin });
@@ -63,7 +63,7 @@ describe('vapour pressure of pure propane', () => {
   };
   const pressureAt = (fahrenheit: number) => {
     const facts = { 'cylinder.fill': '20 lb', 'outside.temperature': `${fahrenheit} °F` };
-    return valuesOf(facts)['vapour.pressure'].lo;
+    return valuesOf(facts)['vapor.pressure'].lo;
   };
 
   /** CoolProp 8.0.0, pure propane (published equation of state, run). */
@@ -134,10 +134,10 @@ test('vaporization: the maker’s 28,000 Btu/h lie inside what the rule gives, a
     'cylinder.scaleWeight': '80 lb',
     'outside.temperature': '0 °F',
   });
-  expect(values['vapour.least'].hi).toBeLessThan(28_000);
-  expect(values['vapour.most'].lo).toBeGreaterThan(28_000);
-  expect(values['vapour.rule'].lo / 28_000).toBeGreaterThan(0.7);
-  expect(values['vapour.rule'].lo / 28_000).toBeLessThan(1.4);
+  expect(values['vapor.least'].hi).toBeLessThan(28_000);
+  expect(values['vapor.most'].lo).toBeGreaterThan(28_000);
+  expect(values['vapor.rule'].lo / 28_000).toBeGreaterThan(0.7);
+  expect(values['vapor.rule'].lo / 28_000).toBeLessThan(1.4);
 });
 
 test('that cylinder starves at a lasting 45,000 Btu/h; two full thirties at 20 °F with a common furnace do not', () => {

@@ -32,7 +32,7 @@ test.each([
 });
 
 /** Published: 1 in = 25.4 mm (NIST SP 811), by mathjs: the three sizes as stamped in metric. */
-test.each(['1 7/8 in', '2 in', '2 5/16 in'])('a ball of %s is the same in millimetres', (size) => {
+test.each(['1 7/8 in', '2 in', '2 5/16 in'])('a ball of %s is the same in millimeters', (size) => {
   const inches = { '1 7/8 in': 1.875, '2 in': 2, '2 5/16 in': 2.3125 }[size] ?? Number.NaN;
   const mm = unit(inches, 'inch').toNumber('mm');
   const told = { 'hitch.ballSize': `${mm} mm`, 'trailer.couplerSize': size };

@@ -81,7 +81,7 @@ describe('gas by energy', () => {
 });
 
 /**
- * 49 CFR 571.120 counts water at 1 kg a litre (class: published, from memory), 8.345 lb a gallon; the
+ * 49 CFR 571.120 counts water at 1 kg a liter (class: published, from memory), 8.345 lb a gallon; the
  * trade reckons with 8.34 (water at 60 °F): they differ by less than a tenth of a percent.
  */
 test('a tank that empties and another that fills weigh what their water weighs', () => {

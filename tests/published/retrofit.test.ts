@@ -7,7 +7,7 @@ const valuesOf = (facts: FactsGiven) => answerNow(retrofit, { facts, asOf: '2026
 
 /**
  * A textbook problem of statics, its answers worked by hand (class: published, derived): a trailer of
- * 220 kg with its centre 1.85 m behind the ball and its axle at 2.15 m presses on the ball with
+ * 220 kg with its center 1.85 m behind the ball and its axle at 2.15 m presses on the ball with
  * 301.1 N; 540 kg more at 3.3 m lift it with 2,532.3 N, and the ball carries nothing when the 540 kg
  * stand at 2.272 m. g = 9.81 m/s².
  */

@@ -65,9 +65,9 @@ describe('voltage drop of a cord', () => {
    * figures from memory). The table's stranded rows lie a few per cent above the solid wire.
    */
   test.each([14, 12, 10, 8, 6])('%d AWG against the resistance of solid copper at 75 °C', (awg) => {
-    const metres = unit(0.005 * 92 ** ((36 - awg) / 39), 'in').toNumber('m');
+    const meters = unit(0.005 * 92 ** ((36 - awg) / 39), 'in').toNumber('m');
     const resistivity = 1.7241e-8 * (1 + 0.00393 * 55);
-    const ohms = (resistivity * 2 * 100 * 0.3048) / ((Math.PI / 4) * metres * metres);
+    const ohms = (resistivity * 2 * 100 * 0.3048) / ((Math.PI / 4) * meters * meters);
     const ratio = drop(String(awg), 100, 1_200) / (10 * ohms);
     expect(ratio).toBeGreaterThan(0.98);
     expect(ratio).toBeLessThan(1.05);

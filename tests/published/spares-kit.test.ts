@@ -9,19 +9,19 @@ const newtons = (lb: number) => unit(lb, 'lbf').toNumber('N');
 
 /**
  * Moment balance (Giancoli, Physics, 7th ed., statics problem; published with its answer): a trailer
- * of 2,500 kg, its centre 2.5 m ahead of the tires and 5.5 m behind the support, has 7,656 N on the
+ * of 2,500 kg, its center 2.5 m ahead of the tires and 5.5 m behind the support, has 7,656 N on the
  * support and 16,844 N on its tires (g = 9.8 m/s²). Here the trailer itself weighs next to nothing
  * and all of the 2,500 kg are one thing in the kit, 2.5 m ahead of the axle.
  */
 describe('the moment of a kit, by a textbook problem (published)', () => {
-  const metres = (m: number) => `${unit(m, 'm').toNumber('ft')} ft`;
+  const meters = (m: number) => `${unit(m, 'm').toNumber('ft')} ft`;
   const facts: FactsGiven = {
     'trailer.axles': '1',
     'trailer.dryWeight': '0 lb',
     'trailer.measuredTongueWeight': '0 lb',
-    'trailer.ballToAxle': metres(8),
+    'trailer.ballToAxle': meters(8),
     'kit.place': 'trailer',
-    'kit.ahead': metres(2.5),
+    'kit.ahead': meters(2.5),
     'lift.kind': 'none',
     'trailer.brakeKind': 'none',
     'trip.remoteness': 'near-help',

@@ -127,7 +127,7 @@ describe('passenger-car tires, 49 CFR 571.120 S5.1.2 (published)', () => {
 
 /**
  * Moment balance (Giancoli, Physics, 7th ed., statics problem; published with its answer): a trailer
- * of 2,500 kg whose support is 8 m ahead of its tires – 5.5 m and 2.5 m from the centre – has 16,844
+ * of 2,500 kg whose support is 8 m ahead of its tires – 5.5 m and 2.5 m from the center – has 16,844
  * N on its tires and 7,656 N on the support. As the load of one of two tires, both sides alike.
  */
 test('tires of the textbook trailer carry 16,844 N together (published)', () => {

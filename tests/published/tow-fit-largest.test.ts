@@ -5,7 +5,7 @@ import highsLoader from 'highs';
 import { beforeAll, describe, expect, test } from 'vitest';
 
 /**
- * The largest trailer as a linear program, solved by HiGHS (a general library): maximise the
+ * The largest trailer as a linear program, solved by HiGHS (a general library): maximize the
  * trailer's weight under every rating, with the statics as plain equations of forces and moments.
  * The program knows nothing of how the topic solves each limit for the weight.
  */

@@ -87,7 +87,7 @@ describe('a load behind the axle lifts the tongue (derived, and by linear equati
         ['540 kg', '-0.122 m'],
       ]),
     );
-    // 2.272 is rounded to a millimetre: up to half a millimetre of 540 kg over 2.15 m is left.
+    // 2.272 is rounded to a millimeter: up to half a millimeter of 540 kg over 2.15 m is left.
     const slack = (540 * gravity * 0.0005) / 2.15;
     expect(Math.abs(newtons(values['tongue.loaded'].lo, gravity))).toBeLessThanOrEqual(slack);
   });
@@ -140,14 +140,14 @@ describe('what scales show (published identities)', () => {
     expect(onAxles(values) - onAxles(alone.values)).toBeCloseTo(690, 4);
   });
 
-  test('NAVEDTRA 14233 p. 4-26: centre of balance is the sum of moments over gross weight', () => {
+  test('NAVEDTRA 14233 p. 4-26: center of balance is the sum of moments over gross weight', () => {
     const { values } = judge({ ...rig, 'hitch.distribution': 'no' });
     // Moments about the rear axle of all that stands on the vehicle, inches ahead.
     const moments = 2910 * 131 + 320 * 66 + 210 * -18 + 85 * -52 + values['tongue.loaded'].lo * -52;
-    const centre = moments / values['vehicle.gross'].lo;
+    const center = moments / values['vehicle.gross'].lo;
     const byAxles =
       (values['axle.front'].lo * 131) / (values['axle.front'].lo + values['axle.rear'].lo);
-    expect(byAxles).toBeCloseTo(centre, 6);
+    expect(byAxles).toBeCloseTo(center, 6);
   });
 
   test('trade press on load distribution: fully restored, the front axle is as without trailer', () => {

@@ -35,7 +35,7 @@ test('49 CFR 575.103: at 150 lb a seat the two ratings leave the same', () => {
 
 const numbers = fc.record({
   camper: fc.integer({ min: 500, max: 4000 }),
-  centre: fc.integer({ min: -20, max: 40 }),
+  center: fc.integer({ min: -20, max: 40 }),
   cargo: fc.integer({ min: 0, max: 600 }),
   place: fc.integer({ min: -70, max: 60 }),
   people: fc.integer({ min: 0, max: 800 }),
@@ -46,7 +46,7 @@ const [w, b, front, rear] = [158, 48, 4100, 2900];
 
 const rig = (n: {
   camper: number;
-  centre: number;
+  center: number;
   cargo: number;
   place: number;
   people: number;
@@ -60,7 +60,7 @@ const rig = (n: {
   'vehicle.placardPayload': '3,000 lb',
   'vehicle.gvwr': '10,000 lb',
   'camper.weight': lb(n.camper),
-  'camper.center': inch(n.centre),
+  'camper.center': inch(n.center),
   'camper.cargo': [{ weight: lb(n.cargo), ahead: inch(n.place) }],
   'load.occupants': [{ weight: lb(n.people), ahead: '60 in' }],
   'towed.tongue': lb(n.tongue),
@@ -78,7 +78,7 @@ test('axle loads are those that forces and moments in balance give', () => {
       const loads: readonly (readonly [number, number])[] = [
         [front, 0],
         [rear, w],
-        [n.camper, w - n.centre],
+        [n.camper, w - n.center],
         [n.cargo, w - n.place],
         [n.people, w - 60],
         [n.tongue, w + b + n.extension],
@@ -103,7 +103,7 @@ test('axle loads are those that forces and moments in balance give', () => {
 
 /**
  * Published: NAVEDTRA 14233, p. 4-26, center of balance: the sum of moments over the gross weight,
- * found from axle weighings. Two weighings, with and without the camper, give back its centre.
+ * found from axle weighings. Two weighings, with and without the camper, give back its center.
  */
 test('the center of gravity comes back from what two weighings differ by', () => {
   fc.assert(
@@ -111,8 +111,8 @@ test('the center of gravity comes back from what two weighings differ by', () =>
       const loaded = judge(rig(n)).values;
       const bare = judge(rig({ ...n, camper: 0, cargo: 0 })).values;
       const gained = loaded['axle.front'].lo - bare['axle.front'].lo;
-      const centre = (gained * w) / loaded['camper.loaded'].lo;
-      expect(loaded['camper.centerLoaded'].lo).toBeCloseTo(centre, 4);
+      const center = (gained * w) / loaded['camper.loaded'].lo;
+      expect(loaded['camper.centerLoaded'].lo).toBeCloseTo(center, 4);
     }),
     { numRuns: 200, seed },
   );

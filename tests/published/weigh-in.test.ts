@@ -132,11 +132,11 @@ const rigs = fc.record({
 });
 
 /**
- * Published: NAVEDTRA 14233, p. 4-26: the centre of balance is the sum of moments, found from axle
+ * Published: NAVEDTRA 14233, p. 4-26: the center of balance is the sum of moments, found from axle
  * weighings, over the gross weight. Its distance from the axles, over ball to axle, is the tongue's
  * share.
  */
-test('NAVEDTRA: the centre of balance gives the tongue’s share', () => {
+test('NAVEDTRA: the center of balance gives the tongue’s share', () => {
   fc.assert(
     fc.property(rigs, (n) => {
       const rig = { ...n, tongue: (n.trailer * n.share) / 100 };

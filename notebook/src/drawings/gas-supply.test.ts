@@ -35,14 +35,14 @@ test('what is on board is used up after the days and after the hours that the an
   expect(left?.here?.y).toBeCloseTo(40 - 36.755, 2);
   expect(left?.stops).toEqual([{ label: 'kept back', along: 'y', at: 8 }]);
   expect(left?.note).toBe(
-    'Burnt as told it lasts 4.4\u00a0d, with everything at once 28.7\u00a0h.',
+    'Burned as told it lasts 4.4\u00a0d, with everything at once 28.7\u00a0h.',
   );
 });
 
 test('what lasts less than a day is told in hours', () => {
   // 6,464 Btu against 180,000 a day.
   expect(figuresOf('gas-supply/empty-by-the-scale').left?.note).toBe(
-    'Burnt as told it lasts 0.9\u00a0h, with everything at once 0.2\u00a0h.',
+    'Burned as told it lasts 0.9\u00a0h, with everything at once 0.2\u00a0h.',
   );
 });
 
@@ -67,11 +67,11 @@ test('below the one temperature it starves, from the other on it boils off enoug
   const outside = cold?.here?.x.lo ?? Number.NaN;
   expect(outside).toBeCloseTo(10, 6);
   expect(heightAt(points, outside, ({ lo }) => lo)).toBeCloseTo(
-    answer.values['vapour.least']?.lo ?? Number.NaN,
+    answer.values['vapor.least']?.lo ?? Number.NaN,
     2,
   );
   expect(heightAt(points, outside, ({ hi }) => hi)).toBeCloseTo(
-    answer.values['vapour.most']?.hi ?? Number.NaN,
+    answer.values['vapor.most']?.hi ?? Number.NaN,
     2,
   );
 });
@@ -95,6 +95,6 @@ test('in cold weather the same is drawn with the share of the time that the cold
 });
 
 test('nothing that burns, or nothing known of the cylinder, gives no line', () => {
-  expect(figuresOf('gas-supply/plate-burnt-off').all).toEqual([]);
+  expect(figuresOf('gas-supply/plate-burned-off').all).toEqual([]);
   expect(figuresOf('gas-supply/one-more-burner').all).toEqual([]);
 });

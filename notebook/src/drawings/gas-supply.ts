@@ -35,9 +35,9 @@ function nights(drawn: Drawn, left: readonly Point[]): CurveFigure['here'] {
 const whole = (ends: Interval, unit: string): string => show(ends, unit).replaceAll(' ', '\u00a0');
 
 const lasting = (asTold: Ends, atOnce: Ends | undefined): string =>
-  `Burnt as told it lasts ${asTold.hi < 1 ? whole(inHours(asTold), 'h') : whole(asTold, 'd')}${atOnce ? `, with everything at once ${whole(atOnce, 'h')}` : ''}.`;
+  `Burned as told it lasts ${asTold.hi < 1 ? whole(inHours(asTold), 'h') : whole(asTold, 'd')}${atOnce ? `, with everything at once ${whole(atOnce, 'h')}` : ''}.`;
 
-/** By when the gas on board is used up, burnt as told and with everything burning at once. */
+/** By when the gas on board is used up, burned as told and with everything burning at once. */
 function gasLeft(drawn: Drawn): readonly CurveFigure[] {
   const aboard = resultOf(drawn, 'gas.aboard');
   const asTold = resultOf(drawn, 'gas.days');

@@ -180,7 +180,7 @@ export function roundedPath(points: readonly Point[], place: Place, radius: numb
   return `${steps.join('')}Z`;
 }
 
-/** From one point towards another by so much, but no further than half way. */
+/** From one point toward another by so much, but no further than half way. */
 function toward(
   [x, y]: readonly [number, number],
   [u, v]: readonly [number, number],

@@ -1,7 +1,7 @@
 import type { State } from '@tarebook/rules/engine';
 import { type SVGTemplateResult, svg } from 'lit';
 
-/** Each level has a shape of its own, so that colour is never needed to tell them apart. */
+/** Each level has a shape of its own, so that color is never needed to tell them apart. */
 const paths: Readonly<Record<State, string>> = {
   ok: 'M4 21l10 11L36 8',
   care: 'M20 4 37 36H3ZM20 16v9m0 4v3',

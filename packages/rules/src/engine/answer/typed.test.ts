@@ -63,9 +63,9 @@ test('results, outcomes and the binding limit are known to the compiler', () => 
   found.values['coat.totl'];
 });
 
-test('a misspelt fact is an error in the editor, and told where no compiler looks', () => {
-  const misspelt = { 'coat.wait': '5 lb' };
+test('a misspelled fact is an error in the editor, and told where no compiler looks', () => {
+  const misspelled = { 'coat.wait': '5 lb' };
   // @ts-expect-error a fact that there is not
   expect(() => answerNow(hook, { facts: { 'coat.wait': '5 lb' } })).toThrow(/coat\.wait/);
-  expect(() => answerNow<typeof plainShelf>(hook, { facts: misspelt })).toThrow(/coat\.weight/);
+  expect(() => answerNow<typeof plainShelf>(hook, { facts: misspelled })).toThrow(/coat\.weight/);
 });

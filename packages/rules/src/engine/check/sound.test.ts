@@ -28,7 +28,7 @@ const asked = {
 /** As read from a file, where no compiler looks. */
 const fromFile = (condition: object): Condition => JSON.parse(JSON.stringify(condition));
 
-const misspelt: readonly (readonly [string, string | object, RegExp])[] = [
+const misspelled: readonly (readonly [string, string | object, RegExp])[] = [
   ['an operator', { fact: 'shelf.braced', operator: 'isNot', value: 'yes' }, /isNot/],
   ['an operator', { fact: 'shelf.braced', operator: 'notEquals', value: 'yes' }, /notEquals/],
   ['an operator', { fact: 'box.weight', operator: '>', value: { fact: 'box.lid' } }, /“>”/],
@@ -37,7 +37,7 @@ const misspelt: readonly (readonly [string, string | object, RegExp])[] = [
   ['a name', 'shelf.brased', /shelf\.brased/],
 ];
 
-describe.each(misspelt)('%s that does not exist: %j', (_, when, says) => {
+describe.each(misspelled)('%s that does not exist: %j', (_, when, says) => {
   const topic = withCondition(typeof when === 'string' ? when : fromFile(when));
 
   test.each([

@@ -86,7 +86,7 @@ describe('a formula is refused', () => {
 describe('whatever has no source, or one of no class, is refused', () => {
   const [unsourced, strange] = [
     { class: 'published', cite: ' ' } as const,
-    JSON.parse('{ "class": "hearsay", "cite": "A neighbour" }'),
+    JSON.parse('{ "class": "hearsay", "cite": "A neighbor" }'),
   ];
   const each: readonly (readonly [string, Topic, (bad: typeof source) => Topic])[] = [
     [
@@ -266,12 +266,9 @@ describe('what nothing uses, or is not there, is told', () => {
 
   test('a limit or finding asked by what is no fact', () => {
     const limits = Object.fromEntries(
-      Object.entries(shelf.limits).map(([id, each]) => [
-        id,
-        { ...each, askedBy: ['shelf.colour'] },
-      ]),
+      Object.entries(shelf.limits).map(([id, each]) => [id, { ...each, askedBy: ['shelf.color'] }]),
     );
-    expect(told({ ...shelf, limits })).toMatch(/asked by “shelf\.colour”/);
+    expect(told({ ...shelf, limits })).toMatch(/asked by “shelf\.color”/);
   });
 
   test('a result that is said and is none, or without its value', () => {

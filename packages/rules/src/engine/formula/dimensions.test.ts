@@ -57,7 +57,7 @@ describe('units that clash are refused', () => {
     ['box.wait', 'lb', /no “box.wait”/],
     ['given(box.wait)', 'yes-no', /no “box.wait”/],
     ['needs(box.weight, box.wait)', 'lb', /no “box.wait”/],
-    ['sum(boxes.colour)', 'lb', /no “boxes.colour”/],
+    ['sum(boxes.color)', 'lb', /no “boxes.color”/],
     ['sum(boxes.weight * boxes.place)', 'lb', /moment/],
   ])('%s in %s', (text, unit, message) => {
     expect(() => check(text, unit)).toThrow(FormulaError);

@@ -34,8 +34,8 @@ export function headOf(telling: Telling, node: Node, unit: string): Sayable | un
     .filter((names) => names.length > 0);
   const hasUnit = (name: string) => unitOfName(compiled, name) === unit;
   // A length divided by a length is a lever, and no part of the length that comes of it.
-  const isCancelled = under.some((factor) => thingsIn(telling, factor).some(hasUnit));
-  const isOwn = (name: string) => !isCancelled && hasUnit(name);
+  const isCanceled = under.some((factor) => thingsIn(telling, factor).some(hasUnit));
+  const isOwn = (name: string) => !isCanceled && hasUnit(name);
   const isGiven = (name: string) => !(name in compiled.topic.parameters);
   const names =
     candidates.find((each) => each.every(isOwn)) ??

@@ -60,7 +60,7 @@ describe('a part of a sum is told as the part of what it comes from', () => {
     );
   });
 
-  test('and never of a length that is cancelled by another', () => {
+  test('and never of a length that is canceled by another', () => {
     const is = 'shelf.span + box.weight / shelf.rating * shelf.span * shelf.span / shelf.span';
     expect(step(is, 'in').told).toBe(
       'the span (10 in) and the part of the box (40 lb ÷ 100 lb × 10 in × 10 in ÷ 10 in = 4 in)',

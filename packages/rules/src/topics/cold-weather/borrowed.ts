@@ -34,11 +34,11 @@ const burning = standingOn(
   'furnace.gasNight',
   'demand.atOnce',
   'demand.lasting',
-  'vapour.pressure',
-  'vapour.rule',
-  'vapour.least',
-  'vapour.most',
-  'vapour.perFactor',
+  'vapor.pressure',
+  'vapor.rule',
+  'vapor.least',
+  'vapor.most',
+  'vapor.perFactor',
 );
 
 export const gas = {
@@ -46,7 +46,7 @@ export const gas = {
   parameters: {
     ...burning.parameters,
     ...boil.parameters,
-    'vapour.ends': gasTrade.parameters['vapour.ends'],
+    'vapor.ends': gasTrade.parameters['vapor.ends'],
   },
   simulations: boil.simulations,
 };

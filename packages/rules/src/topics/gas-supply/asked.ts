@@ -20,7 +20,7 @@ export const askings: Readonly<Record<string, Asking>> = {
   },
   starves: {
     label: 'Does the cylinder keep up in the cold?',
-    results: ['finding.vaporization', 'vapour.rule'],
+    results: ['finding.vaporization', 'vapor.rule'],
     impliedBy: ['outside.temperature'],
   },
   left: {

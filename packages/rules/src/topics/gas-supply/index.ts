@@ -12,7 +12,7 @@ import { boil } from '../../trade/gas/boil';
 import { connection } from '../../trade/gas/connection';
 import { cylinderFacts } from '../../trade/gas/cylinders';
 import { demand } from '../../trade/gas/demand';
-import { vapour } from '../../trade/gas/vapour';
+import { vapor } from '../../trade/gas/vapor';
 import { furnace } from '../../trade/heat/furnace';
 import { loss } from '../../trade/heat/loss';
 import { shell } from '../../trade/heat/shell';
@@ -43,7 +43,7 @@ const parts = [
   blower,
   demand,
   pipes,
-  vapour,
+  vapor,
   boil,
   dates,
   alarms,
@@ -90,9 +90,9 @@ export const gasSupply = defineTopic({
     'furnace.gasNight',
     'blower.night',
     'pipe.capacity',
-    'vapour.least',
-    'vapour.most',
-    'vapour.pressure',
+    'vapor.least',
+    'vapor.most',
+    'vapor.pressure',
   ],
   assumptions: [
     {

@@ -88,7 +88,7 @@ export const listedTrailer = part({
     ),
     'trailer.gvwr': figure('Trailer GVWR', 'the trailer’s GVWR', 'lb', 'gvwr'),
     'trailer.ballToAxle': figure(
-      'Ball to axle centre',
+      'Ball to axle center',
       'the distance from ball to axle',
       'ft',
       'ballToAxle',

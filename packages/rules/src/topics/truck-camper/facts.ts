@@ -124,7 +124,7 @@ export const camperFacts = part({
       noun: 'the camper’s own center of gravity',
       instead: 'Measure where the camper’s mark stands over the truck',
       ask: 'How far ahead of the rear axle is the center-of-gravity mark once the camper sits in the bed?',
-      where: 'the mark on the camper’s side, and a tape down to the wheel centre',
+      where: 'the mark on the camper’s side, and a tape down to the wheel center',
       means: 'Above zero ahead of the axle, below zero behind it.',
     },
     'camper.centerBehindBoard': {

@@ -186,7 +186,7 @@ export const zone = part({
       source: custom,
     },
     'center-behind': {
-      label: 'Center of gravity towards the rear',
+      label: 'Center of gravity toward the rear',
       askedBy: ['vehicle.zoneAft', 'vehicle.zoneAftBehindBoard'],
       stop: {
         when: 'camper.centerLoaded < zone.aft',
@@ -209,7 +209,7 @@ export const zone = part({
       source: camperLoading,
     },
     'center-ahead': {
-      label: 'Center of gravity towards the front',
+      label: 'Center of gravity toward the front',
       askedBy: ['vehicle.zoneFore', 'vehicle.zoneForeBehindBoard'],
       stop: {
         when: 'camper.centerLoaded > zone.fore',

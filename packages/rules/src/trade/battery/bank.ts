@@ -1,7 +1,7 @@
 import { part } from '../../engine/define/topic';
 import { circuits, labelVolts, restingVoltage } from '../bibliography/battery';
 import { custom, house } from '../bibliography/common';
-import { vapour } from '../gas/vapour';
+import { vapor } from '../gas/vapor';
 
 /**
  * The bank: series adds volts, parallel adds ampere-hours.
@@ -12,7 +12,7 @@ import { vapour } from '../gas/vapour';
  */
 export const bank = part({
   facts: {
-    'outside.temperature': vapour.facts['outside.temperature'],
+    'outside.temperature': vapor.facts['outside.temperature'],
     'battery.chemistry': {
       kind: 'choice',
       label: 'Chemistry',

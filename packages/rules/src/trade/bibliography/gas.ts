@@ -50,9 +50,9 @@ export const usualSizes: Source = {
   note: 'From memory, the shell without collar and foot ring, twenties taken from 19 lb on; a tape on the cylinder wins.',
 };
 
-export const vapourPressure: Source = {
+export const vaporPressure: Source = {
   class: 'published',
-  cite: 'Vapour pressure of pure propane, by CoolProp 8.0.0',
+  cite: 'Vapor pressure of pure propane, by CoolProp 8.0.0',
   note: 'Zero at the normal boiling point, about −44 °F. Propane as sold is a mixture and differs; pressure alone does not tell whether enough boils off.',
 };
 

@@ -1,6 +1,6 @@
 import type { Source } from '../../engine/define/shapes';
 
-/** Where the numbers and judgements on add-ons come from. */
+/** Where the numbers and judgments on add-ons come from. */
 export const statics: Source = {
   class: 'published',
   cite: 'Statics of rigid bodies',

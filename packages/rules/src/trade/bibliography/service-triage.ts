@@ -1,6 +1,6 @@
 import type { Source } from '../../engine/define/shapes';
 
-/** Where the judgement of a trouble comes from. */
+/** Where the judgment of a trouble comes from. */
 export const custom: Source = {
   class: 'common-practice',
   cite: 'Custom of the trade',

@@ -1,9 +1,9 @@
 import type { Source } from '../../engine/define/shapes';
 
-/** Where theft deterrence’s judgements and numbers come from. */
+/** Where theft deterrence’s judgments and numbers come from. */
 export const exposed: Source = {
   class: 'house',
-  cite: 'Judgement of the dealer',
+  cite: 'Judgment of the dealer',
   note: 'Where it stands, for how long, and what it is worth; a table to think with, not a statistic.',
 };
 

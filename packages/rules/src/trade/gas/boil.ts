@@ -29,19 +29,19 @@ export const boil = part({
         'boil.temperature': {
           label: 'Temperature along which it is reckoned',
           unit: '°F',
-          is: 'vapour.ends + boil.step * boil.stride',
+          is: 'vapor.ends + boil.step * boil.stride',
           source: boilRule,
         },
         'boil.least': {
           label: 'Gas that boils off at that temperature, at the least',
           unit: 'Btu/h',
-          is: 'vapour.perFactor * lookup(boilByCold, boil.temperature) / vapour.spread',
+          is: 'vapor.perFactor * lookup(boilByCold, boil.temperature) / vapor.spread',
           source: boilSpread,
         },
         'boil.most': {
           label: 'Gas that boils off at that temperature, at the most',
           unit: 'Btu/h',
-          is: 'vapour.perFactor * lookup(boilByCold, boil.temperature) * vapour.spread',
+          is: 'vapor.perFactor * lookup(boilByCold, boil.temperature) * vapor.spread',
           source: boilSpread,
         },
       },

@@ -7,7 +7,7 @@ import { boil } from './boil';
 import { connection } from './connection';
 import { cylinderFacts } from './cylinders';
 import { demand } from './demand';
-import { vapour } from './vapour';
+import { vapor } from './vapor';
 
 /** Propane: connection, cylinders, demand and how fast it boils off. */
 export const gasTrade = family(
@@ -18,6 +18,6 @@ export const gasTrade = family(
   furnace,
   blower,
   demand,
-  vapour,
+  vapor,
   boil,
 );

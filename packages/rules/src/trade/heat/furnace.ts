@@ -2,7 +2,7 @@ import { part } from '../../engine/define/topic';
 import { loads } from '../battery/loads';
 import { conduction, freezing, frostCustom } from '../bibliography/cold-weather';
 import { custom, house } from '../bibliography/common';
-import { vapour } from '../gas/vapour';
+import { vapor } from '../gas/vapor';
 
 /**
  * For how long the furnace is on, and what part of that time it burns: as told, else as the cold
@@ -15,7 +15,7 @@ import { vapour } from '../gas/vapour';
  */
 export const furnace = part({
   facts: {
-    'outside.temperature': vapour.facts['outside.temperature'],
+    'outside.temperature': vapor.facts['outside.temperature'],
     'furnace.input': {
       kind: 'quantity',
       label: 'Furnace input',

@@ -10,7 +10,7 @@ import {
   shellValues,
 } from '../bibliography/cold-weather';
 import { cylinderFacts } from '../gas/cylinders';
-import { vapour } from '../gas/vapour';
+import { vapor } from '../gas/vapor';
 
 /**
  * What the trailer loses for each degree, from its size and make as a wide range, or from the gas of
@@ -20,7 +20,7 @@ import { vapour } from '../gas/vapour';
  *     own night   gas × heat ÷ (hours × degrees)                             ├─► Btu of gas/h/°F
  */
 export const loss = part({
-  facts: { 'outside.temperature': vapour.facts['outside.temperature'] },
+  facts: { 'outside.temperature': vapor.facts['outside.temperature'] },
   parameters: {
     'propane.heat': cylinderFacts.parameters['propane.heat'],
     'air.least': {

@@ -62,7 +62,7 @@ export const shell = part({
     },
     'night.gas': {
       kind: 'quantity',
-      label: 'Gas burnt in a night of your own',
+      label: 'Gas burned in a night of your own',
       unit: 'lb',
       least: 0.2,
       most: 100,

@@ -17,7 +17,7 @@ export type Call = {
   readonly mentioned: (node: Node) => readonly string[];
 };
 
-/** By what a kind of formula is recognised, and what is made of it. */
+/** By what a kind of formula is recognized, and what is made of it. */
 export type Form<N> =
   | { readonly by: 'number'; readonly read: (value: number) => N }
   | { readonly by: 'word'; readonly read: (text: string) => N }

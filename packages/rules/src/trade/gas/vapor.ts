@@ -5,7 +5,7 @@ import {
   boilSpread,
   fillingDensity,
   usualSizes,
-  vapourPressure,
+  vaporPressure,
 } from '../bibliography/gas';
 import { rigTrade } from '../rig/index';
 
@@ -15,7 +15,7 @@ import { rigTrade } from '../rig/index';
  *
  *     Btu/h = diameter × length × K(fill) × (1 at 0 °F, 2 at 20 °F, 0 at −20 °F)
  */
-export const vapour = part({
+export const vapor = part({
   facts: {
     'outside.temperature': {
       kind: 'quantity',
@@ -60,13 +60,13 @@ export const vapour = part({
   },
   parameters: {
     'water.density': rigTrade.parameters['water.density'],
-    'vapour.ends': {
+    'vapor.ends': {
       label: 'Where the rule ends: below it no cylinder gives gas enough, however large',
       unit: '°F',
       values: [{ from: '2020-01-01', value: -30 }],
       source: boilRule,
     },
-    'vapour.spread': {
+    'vapor.spread': {
       label: 'How many times the rule may be off, either way',
       unit: '',
       values: [{ from: '2020-01-01', value: 1.25 }],
@@ -146,15 +146,15 @@ export const vapour = part({
         [70, 110.2],
         [100, 173.9],
       ],
-      source: vapourPressure,
+      source: vaporPressure,
     },
   },
   formulas: {
-    'vapour.pressure': {
+    'vapor.pressure': {
       label: 'Pressure in the cylinder, as of pure propane',
       unit: 'psi',
       is: 'needs(lookup(pressureByTemperature, outside.temperature), outside.temperature)',
-      source: vapourPressure,
+      source: vaporPressure,
     },
     'cylinder.across': {
       label: 'Diameter reckoned with',
@@ -182,28 +182,28 @@ export const vapour = part({
       is: 'min(1, gas.inUse / propane.density / (cylinder.waterHeld / water.density))',
       source: fillingDensity,
     },
-    'vapour.perFactor': {
+    'vapor.perFactor': {
       label: 'Gas that boils off for each one of the temperature factor',
       unit: 'Btu/h',
       is: 'cylinder.across * cylinder.along * lookup(boilByFill, fill.share) * cylinder.feeding',
       source: boilRule,
     },
-    'vapour.rule': {
+    'vapor.rule': {
       label: 'Gas that boils off, by the rule',
       unit: 'Btu/h',
-      is: 'needs(vapour.perFactor * lookup(boilByCold, outside.temperature), outside.temperature)',
+      is: 'needs(vapor.perFactor * lookup(boilByCold, outside.temperature), outside.temperature)',
       source: boilRule,
     },
-    'vapour.least': {
+    'vapor.least': {
       label: 'Gas that boils off, at the least',
       unit: 'Btu/h',
-      is: 'vapour.rule / vapour.spread',
+      is: 'vapor.rule / vapor.spread',
       source: boilSpread,
     },
-    'vapour.most': {
+    'vapor.most': {
       label: 'Gas that boils off, at the most',
       unit: 'Btu/h',
-      is: 'vapour.rule * vapour.spread',
+      is: 'vapor.rule * vapor.spread',
       source: boilSpread,
     },
     'assumed.size': {
@@ -219,30 +219,30 @@ export const vapour = part({
       askedBy: ['outside.temperature'],
       stop: [
         {
-          when: 'outside.temperature <= vapour.ends',
-          wrong: 'It is too cold for gas: from {vapour.ends} down no larger cylinder helps.',
+          when: 'outside.temperature <= vapor.ends',
+          wrong: 'It is too cold for gas: from {vapor.ends} down no larger cylinder helps.',
           because: 'So cold, propane hardly boils, however much of it there is.',
           do: 'Heat from shore power, or leave for milder weather. Never warm a cylinder with a flame, a heater or hot water, and never bring one indoors.',
         },
         {
-          when: 'demand.lasting > vapour.most',
+          when: 'demand.lasting > vapor.most',
           wrong: 'The cylinder will starve the burners.',
           because:
-            'So small, cold or empty, it boils off {vapour.most} at the best, whatever is still in it, and {demand.lasting} is asked of it.',
+            'So small, cold or empty, it boils off {vapor.most} at the best, whatever is still in it, and {demand.lasting} is asked of it.',
           do: 'Take a larger or fuller cylinder, or have two open at once by the right manifold. Never warm one with a flame, a heater or hot water.',
         },
       ],
       care: [
         {
-          when: 'demand.lasting > vapour.least',
+          when: 'demand.lasting > vapor.least',
           wrong: 'The cylinder may starve the burners.',
           because: 'At that size, fill and temperature it is near what it can boil off.',
           do: 'Keep it full, and have a second one at hand.',
         },
         {
-          when: 'demand.atOnce > vapour.rule',
+          when: 'demand.atOnce > vapor.rule',
           wrong: 'With everything burning at once the cylinder may starve the burners.',
-          because: 'It boils off {vapour.rule} by the rule, and all together ask for more.',
+          because: 'It boils off {vapor.rule} by the rule, and all together ask for more.',
           do: 'Do not run all of it at the same time; the furnace goes first.',
         },
       ],
