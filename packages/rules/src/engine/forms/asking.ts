@@ -6,6 +6,7 @@ import { restsOnKnown } from '../formula/reckon';
 import { holesIn } from '../words/fill';
 import { message } from '../words/message';
 import { nounOr, own, type Sayable, text } from '../words/value';
+import { wordsIn } from './length';
 import { limitSaid } from './limit';
 import { isTold, type Matter } from './matter';
 
@@ -45,15 +46,27 @@ function ownSentence(matter: Matter, { says }: Asking): Sayable | undefined {
   return found && textOf(compiled, run, found.says);
 }
 
-/** At most so many things are named in a breath. */
+/** At most so many things are named in a breath, and no more words than these. */
 const mostNamed = 5;
+const mostNamedWords = 36;
+
+/** As many of the first things as can be named in a breath, one at the least. */
+function inABreath<Item extends { readonly label: string }>(
+  items: readonly Item[],
+): readonly Item[] {
+  let words = 0;
+  return items.slice(0, mostNamed).filter(({ label }, place) => {
+    words += wordsIn(label);
+    return place === 0 || words <= mostNamedWords;
+  });
+}
 
 /** A list by its groups, its first things and their number; whole, where there is room for it. */
 export function listSaid(list: SelectionAnswer, whole: boolean): Sayable | undefined {
   const chosen = list.items.filter(({ chosen: is }) => is !== 'no');
   if (chosen.length === 0) return undefined;
   const groups = [...new Set(chosen.flatMap(({ group }) => group ?? []))];
-  const named = whole ? chosen : chosen.slice(0, mostNamed);
+  const named = whole ? chosen : inABreath(chosen);
   return message(whole ? 'list-whole' : 'list-short', {
     label: own(list.label),
     of: named.map(({ label, chosen: is }) =>

@@ -30,13 +30,17 @@ function briefly(matter: Matter, asking: string | undefined): readonly Part[] {
   const [caution, ...others] = cautionsFitting(matter);
   const [first, ...more] = findingsTold(matter);
   const urgent = urgentSaid(matter);
+  const asked = askedFirst(matter, asking);
   const isUrgent = urgent.length > 0;
   const [wrong, todo] = first ? partsOf(first) : [];
   return [
     ...all(urgent, must),
-    ...all(isUrgent ? [] : askedFirst(matter, asking), must),
+    ...all(isUrgent ? [] : asked.slice(0, 1), must),
+    ...all(isUrgent ? [] : asked.slice(1), (each) => may(each, 0.4)),
     ...all(isUrgent ? [] : verdictSaid(matter), must),
-    ...all(isUrgent ? [] : limitOf(matter), (each) => (isOver(matter) ? must(each) : may(each, 2))),
+    ...all(isUrgent ? [] : limitOf(matter), (each) =>
+      isOver(matter) ? may(each, 0.5) : may(each, 2),
+    ),
     ...(wrong ? [may(wrong, 1)] : []),
     ...(todo ? [may(todo, 3)] : []),
     ...more.slice(0, 2).flatMap((each) => all(partsOf(each).slice(0, 1), (said) => may(said, 4))),

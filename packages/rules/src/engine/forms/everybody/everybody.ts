@@ -74,7 +74,7 @@ function toEverybody(matter: Matter, asking: string | undefined): Everybody {
   const ways = everybody && !listed ? waysOf(matter, everybody) : [];
   const [caution, ...others] = cautionsFitting(matter);
   const limit = decidingLimit(matter);
-  const first = findingsTold(matter)[0];
+  const [first, ...more] = findingsTold(matter);
   const asked = askedFirst(matter, asking);
   const presumption =
     everybody?.givenSays !== undefined && ways.some(({ given }) => Object.keys(given).length > 0);
@@ -97,6 +97,7 @@ function toEverybody(matter: Matter, asking: string | undefined): Everybody {
     ...(limit && ways.length === 0 ? limitSaid(matter, limit.id) : []).map(ifShort),
     ...(first ? partsOf(first) : []).map(ifShort),
     ...others.map(ifShort),
+    ...more.flatMap(partsOf).map(ifShort),
   ];
   const said = fitted(say, parts, words).join(' ');
   const branches = ways.map((way) => ({

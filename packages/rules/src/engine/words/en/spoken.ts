@@ -151,9 +151,10 @@ export function spokenQuantity(figures: Figures): string {
   }
 }
 
-/** A text that somebody wrote for reading, as it is read aloud: no quotation marks, no signs. */
+/** A text that somebody wrote for reading, as it is read aloud: no quotation marks, no ids, no signs. */
 export const readAloud = (text: string): string =>
   text
+    .replace(/`([^`]*)`/g, (_, id: string) => id.replaceAll('-', ' '))
     .replace(/[“”"„]/g, '')
     .replace(/(\d)–(?=\d)/g, '$1 to ')
     .replace(/ ?%/g, ' percent')
