@@ -47,7 +47,7 @@ function briefly(matter: Matter, asking: string | undefined): readonly Part[] {
     ...all(levelOf(matter) === 'unknown' ? nextAsked(matter) : [], (each) => may(each, 1)),
     ...(caution ? [may(caution, 1)] : []),
     ...(first?.messages.because ? [ifShort(first.messages.because)] : []),
-    ...others.slice(0, 2).map(ifShort),
+    ...others.slice(0, 5).map(ifShort),
   ];
 }
 
