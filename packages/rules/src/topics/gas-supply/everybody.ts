@@ -39,7 +39,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       },
     },
     otherwise:
-      'Whoever is not sure does not connect it, and never makes a fitting go on that does not: it burns on a cylinder of its own, with the very regulator and hose it was sold with, or not at all.',
+      'Whoever is not sure does not connect it and forces no fitting: it burns on a cylinder of its own, with the regulator and hose it was sold with, or not at all.',
   },
   'how-long': {
     rule: 'A twenty-pound cylinder holds twenty pounds of propane; divide its heat by what burns, times the hours it burns.',

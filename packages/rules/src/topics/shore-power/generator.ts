@@ -195,12 +195,12 @@ export const generator = part({
         when: 'generator.placeUntold',
         wrong: 'Nobody has said where the generator stands.',
         do: 'In the open air only, its exhaust pointing away from everyone.',
-        proviso: 'the generator stands in the open air, 20 ft from any door, window or vent',
+        proviso: 'the generator stands in the open air, {20 ft} from any door, window or vent',
       },
       otherwise: 'The generator stands in the open air, away from doors, windows and vents.',
       open: {
         wrong:
-          'Do not run it before it is known that it stands in the open, 20 ft from any opening.',
+          'Do not run it before it is known that it stands in the open, {20 ft} from any opening.',
       },
       source: exhaust,
     },

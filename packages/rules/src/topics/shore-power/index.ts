@@ -108,7 +108,7 @@ export const shorePower = defineTopic({
       fits: ['finding.low-voltage', 'voltage.outlet', 'limit.cord-drop'],
     },
     {
-      says: 'A generator runs in the open air only, 20 ft from any opening; a carbon monoxide alarm that works.',
+      says: 'A generator runs in the open air only, {20 ft} from any opening; a carbon monoxide alarm that works.',
       source: exhaust,
       fits: ['limit.generator', 'limit.generator-start', 'generator.power'],
     },
