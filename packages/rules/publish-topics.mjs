@@ -1,17 +1,24 @@
-// Writes each rule set as plain JSON beside the built code, from the built code.
+// Writes each rule set, and the schemas of what it is told and answers, as plain JSON beside the built code, from the built code.
 //
 // `--keep TOPIC` writes that of a new version for good, to published/TOPIC/VERSION.json, from which
 // it can be run and compared for as long as sheets that name it lie in drawers.
 import { existsSync } from 'node:fs';
 import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
-import { compareVersions } from './dist/engine.js';
+import { answerSchema, compareVersions, factsSchema } from './dist/engine.js';
 import { publish, topics } from './dist/index.js';
 
 const here = (path) => new URL(path, import.meta.url);
 
 async function writeAll() {
   for (const topic of Object.values(topics)) {
-    await writeFile(here(`./dist/${topic.id}.json`), `${JSON.stringify(publish(topic))}\n`);
+    const all = {
+      [topic.id]: publish(topic),
+      [`${topic.id}.facts.schema`]: factsSchema(topic),
+      [`${topic.id}.answer.schema`]: answerSchema(topic),
+    };
+    for (const [name, data] of Object.entries(all)) {
+      await writeFile(here(`./dist/${name}.json`), `${JSON.stringify(data)}\n`);
+    }
   }
 }
 

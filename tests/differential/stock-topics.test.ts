@@ -10,6 +10,9 @@ import { anyFacts } from '../properties/any-facts';
 const seed = Number(process.env.TAREBOOK_SEED ?? 20_261_101);
 const all = Number(process.env.TAREBOOK_RANDOM_CASES ?? 1_000);
 const each = Math.ceil(all / Object.keys(topics).length);
+/** A rig with a catalogue takes seconds: every build that may be ordered is looked at. */
+const rigsOf = ({ catalogues = {} }: Topic): number =>
+  Object.keys(catalogues).length > 0 ? Math.ceil(each / 15) : each;
 const asOf = '2026-11-01';
 
 type Published = { conditions: RuleProperties[]; missing: RuleProperties[] };
@@ -62,7 +65,7 @@ function statesOf(topic: Topic, facts: FactsGiven): ReadonlyMap<string, State> {
 }
 
 test.each(Object.values(topics).map((topic) => [topic.id, topic] as const))(
-  `the published JSON of %s says in json-rules-engine what we answer, or that names are missing (${each} rigs)`,
+  `the published JSON of %s says in json-rules-engine what we answer, or that names are missing`,
   async (_, topic) => {
     const { conditions, missing } = published(topic);
     const engine = new Engine();
@@ -91,12 +94,12 @@ test.each(Object.values(topics).map((topic) => [topic.id, topic] as const))(
           }
         }
       }),
-      { numRuns: each, seed },
+      { numRuns: rigsOf(topic), seed },
     );
     expect(seen.settled).toBeGreaterThan(0);
     expect(seen.missing).toBeGreaterThan(0);
   },
-  600_000,
+  3_600_000,
 );
 
 test.each(Object.values(topics).map((topic) => [topic.id, topic] as const))(
