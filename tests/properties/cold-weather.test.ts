@@ -189,3 +189,35 @@ test('a document with the option’s old name is read, and means the same', () =
   const now = judge({ ...facts, 'water.state': 'winterized' });
   expect(judge({ ...facts, 'water.state': 'winterised' }).findings).toEqual(now.findings);
 });
+
+const edges = [
+  [20, 10, 'enclosed', 'watch'],
+  [19.9, 10, 'enclosed', 'drain'],
+  [32, 10, 'exposed', 'drain'],
+  [32.1, 10, 'exposed', 'nothing-freezes'],
+  [31, 4, 'exposed', 'lines'],
+  [31, 4.1, 'exposed', 'drain'],
+  [19.9, 1, 'exposed', 'drain'],
+] as const;
+
+test.each(edges)(
+  'at the edge of frost: %d °F for %d h, %s: %s',
+  (degrees, hours, place, wanted) => {
+    const { choices } = judge({
+      'outside.temperature': `${degrees} °F`,
+      'frost.hours': `${hours} h`,
+      'water.state': 'in-use',
+      'trailer.use': 'lived-in',
+      'tanks.place': place,
+    });
+    expect(choices['water.action']?.among).toEqual([wanted]);
+  },
+);
+
+test.each([
+  [50, 'ok'],
+  [50.1, 'stop'],
+])('lines blown out with %d psi: %s', (psi, wanted) => {
+  const { limits } = judge({ 'blowout.pressure': `${psi} psi` });
+  expect(limits.find(({ id }) => id === 'blow-out')?.state).toBe(wanted);
+});

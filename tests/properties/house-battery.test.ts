@@ -256,3 +256,57 @@ describe('no dangerous combination is milder than stop', () => {
     expect(limits.find(({ id }) => id === 'fuse')?.state).toBe('unknown');
   });
 });
+
+test.each([
+  [10.8, 'yes', 'stop'],
+  [10.8, undefined, 'unknown'],
+  [10.8, 'no', 'care'],
+  [10.9, 'yes', 'ok'],
+])(
+  'a block at rest with %d V, charged full before: %s: a dead cell is %s',
+  (volts, charged, wanted) => {
+    const { findings } = judge({
+      'battery.chemistry': 'flooded',
+      'battery.voltage': `${volts} V`,
+      'battery.reading': 'at-rest',
+      'battery.rested': '12 h',
+      ...(charged !== undefined && { 'battery.chargedBefore': charged }),
+    });
+    expect(findings.find(({ id }) => id === 'dead-cell')?.level).toBe(wanted);
+  },
+);
+
+test('a lead battery is never full sooner than absorption takes, whatever the charger gives', () => {
+  for (const amperes of [5, 20, 80, 300]) {
+    for (const charge of [20, 50, 75, 90]) {
+      const { values } = judge({
+        'battery.chemistry': 'agm',
+        'battery.capacity': '100 Ah',
+        'monitor.stateOfCharge': `${charge} %`,
+        'charger.current': `${amperes} A`,
+      });
+      const share = Math.min(1, (100 - charge) / 50);
+      const { lo, hi } = values['recharge.hours'];
+      expect(lo).toBeGreaterThanOrEqual(8 * share - 1e-6);
+      expect(hi).toBeGreaterThanOrEqual(12 * share - 1e-6);
+      expect(lo).toBeGreaterThanOrEqual(values['recharge.byCurrent'].lo - 1e-6);
+    }
+  }
+});
+
+test('watt-hours of a label are its ampere-hours times the volts its cells are reckoned with', () => {
+  const labels = [
+    ['lifepo4', 12.8, 1],
+    ['agm', 12, 1],
+    ['lifepo4', 12.8, 2],
+  ] as const;
+  for (const [chemistry, volts, blocks] of labels) {
+    const { values } = judge({
+      'battery.chemistry': chemistry,
+      'battery.volts': `${12 * blocks} V`,
+      'battery.energy': `${100 * volts * blocks} Wh`,
+    });
+    expect(values['battery.ampHours'].lo).toBeCloseTo(100, 6);
+    expect(values['battery.ampHours'].hi).toBeCloseTo(100, 6);
+  }
+});

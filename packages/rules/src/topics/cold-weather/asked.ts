@@ -91,6 +91,7 @@ export const called: Called = {
     'water.state': ['water in the lines', 'tanks full', 'system drained'],
     'trailer.use': ['living in it', 'in the driveway', 'in the yard', 'stored for the winter'],
     'tanks.place': ['underbelly', 'belly', 'where the tanks hang'],
+    'furnace.exhaustClear': ['snow on the vent', 'snow drift', 'furnace vent', 'exhaust blocked'],
     'heat.portable': [
       'buddy heater',
       'space heater with propane',

@@ -22,6 +22,13 @@ export const flames = part({
       ask: 'Is anything with a flame but the furnace used to keep warm?',
       where: 'told by the owner',
     },
+    'furnace.exhaustClear': {
+      kind: 'yes-no',
+      label: 'Exhaust and intake of the furnace are free of snow and ice',
+      noun: 'whether exhaust and intake are free of snow',
+      ask: 'Are the furnace’s exhaust and intake outside free of snow and ice?',
+      where: 'the two openings behind one grille in the outer wall; after every fall or drift',
+    },
   },
   formulas: {
     'flames.areUntold': {
@@ -53,6 +60,23 @@ export const flames = part({
         wrong: 'Make sure that nothing with a flame but the furnace warms the sleeping space.',
         because:
           'A stove or a portable gas heater gives off carbon monoxide, which kills sleepers.',
+      },
+      source: manual,
+    },
+    exhaust: {
+      label: 'Exhaust and intake of the furnace',
+      first: true,
+      askedBy: ['furnace.exhaustClear'],
+      stop: {
+        when: '!furnace.exhaustClear',
+        wrong: 'Switch the furnace off until its exhaust and intake are free of snow and ice.',
+        because: 'A blocked exhaust fills the trailer with carbon monoxide, which has no smell.',
+        do: 'Everybody out while it is aired; dig it free, and look again after every drift. If an alarm sounded, call.',
+      },
+      otherwise: 'Exhaust and intake are free.',
+      open: {
+        wrong:
+          'Look whether snow or ice blocks the furnace’s exhaust and intake before anybody sleeps there.',
       },
       source: manual,
     },

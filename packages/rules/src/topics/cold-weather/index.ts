@@ -88,7 +88,7 @@ export const coldWeather = defineTopic({
     {
       says: 'Never heat a sleeping space with a stove or a portable heater; only the built-in furnace, its exhaust and intake kept free of snow.',
       source: manual,
-      fits: ['finding.portable-heat', 'limit.furnace', 'finding.warmth'],
+      fits: ['finding.portable-heat', 'finding.exhaust', 'limit.furnace', 'finding.warmth'],
     },
     {
       says: 'A carbon monoxide alarm and a gas alarm that work, within the dates on their backs. Smell of gas or an alarm: out, then call.',
