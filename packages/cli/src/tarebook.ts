@@ -9,6 +9,7 @@ import { BadInput, named, readText, renamedLines, troubleLines } from './files';
 import { asBadInput, spreadFrom, underFrom } from './house';
 import { leavingAsText, leavingOf, wantedFrom } from './leaving';
 import { noteAsJson, noteAsText, noteOf, savedNote } from './note';
+import { questionsAsText, questionsOf } from './questions';
 import { looksSaved, replayAsJson, replayAsText, replaySaved } from './replay';
 import { topicAsJson, topicList, topicListAsText, topicNamed, topicSchema } from './rules';
 import { sayBeside, sayJson, sayText } from './said';
@@ -25,6 +26,7 @@ const usage = `Tarebook runs worked cases of a travel-trailer dealership.
                [--asking ID]                which of the topic's askings is answered first
   tarebook judge SAVED.json [--json]        a saved answer, run again by the rules it was made by
   tarebook which FILE [--where COLUMN=VALUE …] [--json]   which of a catalogue's trailers, or vehicles
+  tarebook questions FILE.csv [--json]      what messages ask and tell, the urgent ones first
   tarebook again LEDGER.json [--json]       which of the answers given would be given differently today
   tarebook rules [TOPIC] [--json | --schema]   the topics there are, or one of them as a page
   tarebook rules TOPIC --diff VERSION [PATH …] [--json]   what changed since, and which cases it moves
@@ -138,6 +140,17 @@ async function whichOnes(args: readonly string[]): Promise<number> {
   return 0;
 }
 
+async function questions(args: readonly string[]): Promise<number> {
+  const { words, given } = parsed(args, ['json']);
+  const [file, more] = words;
+  if (file === undefined || more !== undefined) {
+    throw new BadInput('`tarebook questions` takes one CSV file, or - for standard input.');
+  }
+  const read = await questionsOf(file);
+  await (given.json ? sayJson(read) : sayText(questionsAsText(read)));
+  return 0;
+}
+
 async function againToday(args: readonly string[]): Promise<number> {
   const { words, given } = parsed(args, ['json'], ['house', 'as-of']);
   const [file, more] = words;
@@ -201,6 +214,8 @@ async function main([command, ...args]: readonly string[]): Promise<number> {
       return judge(args);
     case 'again':
       return againToday(args);
+    case 'questions':
+      return questions(args);
     case 'which':
       return whichOnes(args);
     case 'rules':

@@ -1,2 +1,13 @@
 export { type Again, type AgainOptions, type AgainState, again } from './again';
 export { type Ledger, type LedgerEntry, LedgerError, mergeLedgers, readLedger } from './ledger';
+export { masked, personalIn } from './questions/personal';
+export { type ReadOptions, reader, readMessages } from './questions/read';
+export {
+  type Message,
+  type QuestionPart,
+  type ReadMessage,
+  type Urgency,
+  urgencies,
+} from './questions/shapes';
+export { urgentIn } from './questions/urgent';
+export { type Findable, type Hit, searchOver, type TopicHit, topicsIn } from './search';

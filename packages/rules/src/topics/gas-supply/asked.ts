@@ -45,6 +45,9 @@ export const askings: Readonly<Record<string, Asking>> = {
 /** What people call things. */
 export const called: Called = {
   topic: [
+    'regulator',
+    'starve the furnace',
+
     'propane',
     'LP gas',
     'LPG',

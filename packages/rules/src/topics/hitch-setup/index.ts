@@ -3,6 +3,7 @@ import { standingOn } from '../../engine/formula/standing-on';
 import { custom, partsRating as makersRating } from '../../trade/bibliography/common';
 import { rigTrade } from '../../trade/rig/index';
 import { ball } from './ball';
+import { called } from './called';
 import { changes } from './changes';
 import { clearance } from './clearance';
 import { barFacts, heightFacts, mountFacts } from './facts';
@@ -135,6 +136,7 @@ export const hitchSetup = defineTopic({
   ],
   assumptions: [],
   changes,
+  called,
   cautions: [
     {
       says: 'Both makers’ manuals decide how the hitch is set and what it carries; bars raise no rating.',

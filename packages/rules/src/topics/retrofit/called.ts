@@ -3,6 +3,11 @@ import type { Called } from '../../engine/define/shapes';
 /** What people call these things when they write or phone. */
 export const called: Called = {
   topic: [
+    'second battery',
+    '2nd batt',
+    'second air conditioner',
+    'add solar',
+
     'add',
     'install',
     'mount',

@@ -54,6 +54,12 @@ export const askings: Readonly<Record<string, Asking>> = {
 /** What people call things. */
 export const called: Called = {
   topic: [
+    'dryer outlet',
+    'dogbone',
+    'breaker keeps popping',
+    'breaker trips',
+    'generator for the AC',
+
     'hookup',
     'pedestal',
     'plug in',

@@ -3,6 +3,10 @@ import type { Called } from '../../engine/define/shapes';
 /** What people call these things when they write or phone. */
 export const called: Called = {
   topic: [
+    'deter',
+    'taking my trailer',
+    'thief',
+
     'stolen',
     'steal',
     'theft',

@@ -6,6 +6,7 @@ import { rigTrade } from '../../trade/rig/index';
 import { age } from '../../trade/tires/age';
 import { tireFacts, upgradeFacts, wheelFacts } from '../../trade/tires/facts';
 import { speed } from '../../trade/tires/speed';
+import { called } from './called';
 import { capacity } from './capacity';
 import { changes } from './changes';
 import { pressureFacts } from './facts-pressure';
@@ -93,6 +94,7 @@ export const tires = defineTopic({
     },
   ],
   changes,
+  called,
   cautions: [
     {
       says: 'Pressures are cold pressures; never let air out of a warm tire, and never fill over the sidewall or the wheel.',

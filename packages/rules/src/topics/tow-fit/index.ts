@@ -21,6 +21,7 @@ import { towRating } from '../../trade/rig/tow-rating';
 import { untold } from '../../trade/rig/untold';
 import { loadedWeights, margins, trailerGross } from '../../trade/rig/weights';
 import { assumed, assumptions } from './assumed';
+import { called } from './called';
 import { changes } from './changes';
 import { largest, largestShared } from './largest';
 import { shopping } from './shopping';
@@ -104,6 +105,7 @@ export const towFit = defineTopic({
   ],
   assumptions,
   changes,
+  called,
   cautions: [
     {
       says: 'The labels and the manual of that very vehicle win over any brochure and over this sheet.',

@@ -4,6 +4,7 @@ import { custom, partsRating as makersRating } from '../../trade/bibliography/co
 import { rigTrade } from '../../trade/rig/index';
 import { againstEstimate } from './against-estimate';
 import { barsWeighed } from './bars';
+import { called } from './called';
 import { changes } from './changes';
 import { otherFacts, ticketFacts } from './facts';
 import { limits } from './limits';
@@ -108,6 +109,7 @@ export const weighIn = defineTopic({
   ],
   assumptions: [],
   changes,
+  called,
   cautions: [
     {
       says: 'Bars come slack only on the scale and at walking pace; set them again before the road.',

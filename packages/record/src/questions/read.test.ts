@@ -1,0 +1,81 @@
+import { topics } from '@tarebook/rules';
+import { describe, expect, test } from 'vitest';
+import { amountsIn } from './amounts';
+import { factsIn } from './facts';
+import { masked, personalIn } from './personal';
+import { partsOf } from './split';
+import { urgentIn } from './urgent';
+
+test.each([
+  ['Can it pull 5,000 lb? And when do you close?', 2],
+  ['1. Is it level? 2. What psi?', 2],
+  ['First, how long does it last. Second, is it safe?', 2],
+  ['The sticker says 1,412 pounds. Will that go?', 1],
+  ['It tingles. Is that normal?', 1],
+  ['call me', 1],
+])('%s has %d questions', (text, count) => {
+  expect(partsOf(text)).toHaveLength(count);
+});
+
+test.each([
+  ['smells like propane in here', 'gas'],
+  ['the CO alarm will not stop', 'alarm'],
+  ['smoke from the left hub', 'smoke'],
+  ['the plug is hot to the touch', 'heat'],
+  ['I got shocked on the step', 'shock'],
+  ['it will freeze tonight', 'frost'],
+  ['two lug nuts are loose', 'wheel'],
+  ['the brakes do not work', 'brakes'],
+  ['which color does it come in', null],
+])('%s: %s', (text, urgent) => {
+  expect(urgentIn(text)).toBe(urgent);
+});
+
+test.each([
+  [
+    'Call 555-0142 or (555) 555-0177, or ask me at ann.b@example.org.',
+    ['555-0142', '(555) 555-0177', 'ann.b@example.org'],
+  ],
+  ['I live at 14 Orchard Lane, and my plate is 7KQM204.', ['14 Orchard Lane', '7KQM204']],
+  ['It weighs 5,150 lb and tows 7200 pounds at 65 mph, 12.1 volts.', []],
+])('%s', (text, words) => {
+  expect(personalIn(text)).toEqual(words);
+  for (const each of words) expect(masked(text)).not.toContain(each);
+});
+
+test('amounts are read with their units, however people write them', () => {
+  const read = (text: string) => amountsIn(text).map(({ value, unit }) => `${value} ${unit}`);
+  expect(read('1,412 pounds, 10.4k, $500, minus 8 °C, 12.1 v, 24.5 inches')).toEqual([
+    '1412 lb',
+    '10400 undefined',
+    '500 USD',
+    '-8 °C',
+    '12.1 V',
+    '24.5 in',
+  ]);
+});
+
+describe('a wrong weight is worse than none', () => {
+  const read = (text: string) => {
+    const topic = topics['tow-fit'];
+    if (!topic) throw new Error('Tow fit is gone.');
+    return factsIn(topic, text).facts;
+  };
+
+  test('a number is a fact by a word for it and its unit', () => {
+    expect(read('max tow 7200, payload is 1,480 lb, dry 5150')).toEqual({
+      'vehicle.maxTrailerWeight': '7200 lb',
+      'vehicle.placardPayload': '1480 lb',
+      'trailer.dryWeight': '5150 lb',
+    });
+  });
+
+  test.each([
+    'we drove 1,480 miles and love the payload talk',
+    'payload? no idea. We have 4 kids and 2 dogs',
+    'payload was the word of the day. 1,480 people came',
+    'my payload of worries is 12 years old',
+  ])('and otherwise none: %s', (text) => {
+    expect(read(text)).toEqual({});
+  });
+});

@@ -1,0 +1,132 @@
+import { answerNow, readFacts, type Topic } from '@tarebook/rules/engine';
+import type { Hit } from '../search';
+import { termOf, wordsOf } from '../terms';
+import { type Evidence, evidenceOver } from './evidence';
+import { factsIn } from './facts';
+import { firstReplies } from './first-reply';
+import { personalIn } from './personal';
+import type { Message, QuestionPart, ReadMessage } from './shapes';
+import { partsOf } from './split';
+import { urgentIn } from './urgent';
+
+/** Longer messages are read as far as this; nobody asks in more. */
+const mostCharacters = 6_000;
+/** A topic is taken from so much evidence on, and so far ahead of the next. */
+const least = 2;
+const ahead = 1.05;
+/** Two messages ask the same that share this part of their words. */
+const alike = 0.38;
+/** Fewer words than these are shared by chance. */
+const fewest = 3;
+const mostAsked = 3;
+
+export type ReadOptions = {
+  readonly topics: Readonly<Record<string, Topic>>;
+  /** Finds cases and notes; see `searchOver`. */
+  readonly search?: (question: string) => readonly Hit[];
+};
+
+/** The topic of a text, or none: it is never forced. */
+function topicOf([first, second]: readonly Evidence[]): Evidence | undefined {
+  if (!first || first.score < least) return undefined;
+  return second && first.score < second.score * ahead ? undefined : first;
+}
+
+/** What a topic asks whoever told nothing, in its order. */
+function firstAsks(topic: Topic): readonly { fact: string; ask: string }[] {
+  return answerNow(topic, { facts: {} }).missing.map(({ fact, ask }) => ({ fact, ask }));
+}
+
+/** Facts that the topic itself refuses are none. */
+function sound(topic: Topic, told: ReturnType<typeof factsIn>): ReturnType<typeof factsIn> {
+  const refused = new Set(readFacts(topic, told.facts).problems.map(({ fact }) => fact));
+  const keep = (of: Readonly<Record<string, string>>) =>
+    Object.fromEntries(Object.entries(of).filter(([fact]) => !refused.has(fact)));
+  return { facts: keep(told.facts), words: keep(told.words) };
+}
+
+/** Reads messages one after the other; the same messages are always read the same. */
+export function reader({ topics, search }: ReadOptions): (message: Message) => ReadMessage {
+  const about = evidenceOver(topics);
+  const asks = new Map<string, ReturnType<typeof firstAsks>>();
+  const seen: {
+    readonly id: string;
+    readonly terms: ReadonlySet<string>;
+    readonly about: string;
+  }[] = [];
+  const byTerm = new Map<string, number[]>();
+
+  /** The first message before this one that shares most of its words. */
+  function sameBefore(terms: ReadonlySet<string>, topic: string): string | null {
+    const shared = new Map<number, number>();
+    for (const term of terms) {
+      for (const at of byTerm.get(term) ?? []) shared.set(at, (shared.get(at) ?? 0) + 1);
+    }
+    let best: string | null = null;
+    let most = alike;
+    for (const [at, count] of shared) {
+      const other = seen[at];
+      const share = count / (terms.size + (other?.terms.size ?? 0) - count);
+      if (other?.about === topic && count >= fewest && share > most) {
+        best = other.id;
+        most = share;
+      }
+    }
+    return best;
+  }
+
+  function asksOf(topic: Topic, told: Readonly<Record<string, string>>): readonly string[] {
+    const all = asks.get(topic.id) ?? firstAsks(topic);
+    asks.set(topic.id, all);
+    const open = all.filter(({ fact }) => !Object.hasOwn(told, fact));
+    return open.slice(0, mostAsked).map(({ ask }) => ask);
+  }
+
+  function partOf(text: string): QuestionPart {
+    const found = topicOf(about(text, urgentIn(text)));
+    const topic = found && topics[found.topic];
+    const { facts, words } = topic ? sound(topic, factsIn(topic, text)) : { facts: {}, words: {} };
+    const near = search?.(text).find((hit) =>
+      topic ? hit.topic === topic.id : !Object.hasOwn(topics, hit.topic),
+    );
+    return {
+      text,
+      topic: topic?.id ?? null,
+      because: found?.because ?? [],
+      facts,
+      words,
+      ask: topic ? asksOf(topic, facts) : [],
+      answeredBy: near?.path ?? null,
+    };
+  }
+
+  return ({ id, text: whole }) => {
+    const text = whole.slice(0, mostCharacters).replaceAll('\0', ' ').trim();
+    const urgent = urgentIn(text);
+    const plain = text.replace(/(\d),(?=\d{3})/g, '$1');
+    const terms = new Set(wordsOf(plain).flatMap((word) => termOf(word) ?? []));
+    const parts = partsOf(text).map(partOf);
+    const topic = parts.map((part) => part.topic).join(' ');
+    const sameAs = sameBefore(terms, topic);
+    const at = seen.push({ id, terms, about: topic }) - 1;
+    for (const term of terms) byTerm.set(term, [...(byTerm.get(term) ?? []), at]);
+    return {
+      id,
+      parts,
+      urgent,
+      firstReply: urgent && firstReplies[urgent],
+      sameAs,
+      personal: personalIn(text),
+    };
+  };
+}
+
+/** All messages read in their order; those that are urgent stand first. */
+export function readMessages(
+  messages: readonly Message[],
+  options: ReadOptions,
+): readonly ReadMessage[] {
+  const read = reader(options);
+  const all = messages.map(read);
+  return [...all.filter(({ urgent }) => urgent), ...all.filter(({ urgent }) => !urgent)];
+}

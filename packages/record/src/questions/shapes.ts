@@ -1,0 +1,49 @@
+/** A message as it came in: by which channel, when, from whom, and its words. */
+export type Message = {
+  readonly id: string;
+  readonly channel: string;
+  readonly askedOn: string;
+  readonly asker: string;
+  readonly text: string;
+};
+
+export const urgencies = [
+  'gas',
+  'alarm',
+  'smoke',
+  'heat',
+  'shock',
+  'frost',
+  'wheel',
+  'brakes',
+] as const;
+export type Urgency = (typeof urgencies)[number];
+
+/** One question of a message: what it is about, and what it tells. */
+export type QuestionPart = {
+  readonly text: string;
+  /** A rule set's id; null where none is meant. It is never forced. */
+  readonly topic: string | null;
+  /** The words for which that topic was taken. */
+  readonly because: readonly string[];
+  /** Values as a case writes them. */
+  readonly facts: Readonly<Record<string, string>>;
+  /** The very words of the message that each fact came from. */
+  readonly words: Readonly<Record<string, string>>;
+  /** What decides next, as it is asked. */
+  readonly ask: readonly string[];
+  /** The case or note that is nearest to an answer. */
+  readonly answeredBy: string | null;
+};
+
+export type ReadMessage = {
+  readonly id: string;
+  readonly parts: readonly QuestionPart[];
+  readonly urgent: Urgency | null;
+  /** What is answered at once where something is urgent; null elsewhere. */
+  readonly firstReply: string | null;
+  /** The message that asked the same before. */
+  readonly sameAs: string | null;
+  /** The very words that are personal, and are masked on every way out. */
+  readonly personal: readonly string[];
+};

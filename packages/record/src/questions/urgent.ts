@@ -1,0 +1,177 @@
+import { wordsOf } from '../terms';
+import { type Urgency, urgencies } from './shapes';
+
+/** Words of which one from each row stands within so many words: that is urgent, or seems so. */
+type Sign = {
+  readonly kind: Urgency;
+  readonly rows: readonly (readonly string[])[];
+  readonly within: number;
+};
+
+const smells = [
+  'smell',
+  'smells',
+  'smelled',
+  'smelling',
+  'odor',
+  'stink',
+  'stinks',
+  'reeks',
+  'whiff',
+];
+const gases = ['gas', 'propane', 'lp', 'egg', 'eggs', 'ammonia', 'sulfur'];
+const alarms = ['alarm', 'alarms', 'detector', 'detectors'];
+const wheels = ['wheel', 'wheels', 'lug', 'lugs', 'stud', 'studs'];
+const hotThings = [
+  'hub',
+  'hubs',
+  'wheel',
+  'wheels',
+  'tire',
+  'plug',
+  'cord',
+  'adapter',
+  'outlet',
+  'bearing',
+  'bearings',
+  'battery',
+  'breaker',
+  'wire',
+  'pedestal',
+];
+
+/** What people write when something can hurt somebody today. A false alarm costs a look, a miss more. */
+const signs: readonly Sign[] = [
+  { kind: 'gas', rows: [smells, gases], within: 8 },
+  { kind: 'gas', rows: [['rotten'], ['egg', 'eggs']], within: 3 },
+  {
+    kind: 'gas',
+    rows: [
+      ['leak', 'leaking', 'leaks', 'hiss', 'hissing'],
+      ['gas', 'propane', 'lp'],
+    ],
+    within: 6,
+  },
+  {
+    kind: 'gas',
+    rows: [
+      ['stove', 'burner', 'burners', 'oven', 'grill', 'griddle'],
+      ['heat', 'warm', 'overnight', 'sleep'],
+    ],
+    within: 10,
+  },
+  { kind: 'alarm', rows: [alarms], within: 1 },
+  { kind: 'alarm', rows: [['headache', 'dizzy', 'nausea', 'nauseous', 'monoxide']], within: 1 },
+  {
+    kind: 'smoke',
+    rows: [['smoke', 'smoking', 'fire', 'flames', 'burning', 'sparks', 'sparking']],
+    within: 1,
+  },
+  {
+    kind: 'heat',
+    rows: [['melted', 'melting', 'scorched', 'burnt', 'burned', 'overheating']],
+    within: 1,
+  },
+  { kind: 'heat', rows: [['hot', 'warm', 'hotter', 'heats'], hotThings], within: 8 },
+  { kind: 'heat', rows: [hotThings, ['touch'], ['hot']], within: 12 },
+  {
+    kind: 'shock',
+    rows: [
+      [
+        'shock',
+        'shocked',
+        'shocks',
+        'tingle',
+        'tingles',
+        'tingling',
+        'zap',
+        'zapped',
+        'zaps',
+        'electrocuted',
+      ],
+    ],
+    within: 1,
+  },
+  {
+    kind: 'frost',
+    rows: [
+      ['freeze', 'freezes', 'freezing', 'frozen', 'frost', 'degrees', 'teens', 'minus', 'below'],
+      ['tonight', 'night', 'overnight', 'tomorrow', 'forecast'],
+    ],
+    within: 16,
+  },
+  {
+    kind: 'wheel',
+    rows: [
+      wheels,
+      [
+        'loose',
+        'wobble',
+        'wobbles',
+        'wobbling',
+        'lost',
+        'off',
+        'gone',
+        'missing',
+        'broke',
+        'broken',
+        'came',
+      ],
+    ],
+    within: 6,
+  },
+  {
+    kind: 'wheel',
+    rows: [
+      ['blowout', 'blew', 'bulge'],
+      ['tire', 'tires', 'blowout', 'bulge'],
+    ],
+    within: 4,
+  },
+  {
+    kind: 'brakes',
+    rows: [
+      ['brake', 'brakes', 'braking', 'breakaway'],
+      [
+        'no',
+        'not',
+        'dont',
+        'wont',
+        'anything',
+        'nothing',
+        'failed',
+        'fail',
+        'gone',
+        'grabbing',
+        'grab',
+        'lock',
+        'locked',
+        'drag',
+        'dragging',
+        'stop',
+        'work',
+        'weak',
+        'out',
+      ],
+    ],
+    within: 10,
+  },
+  { kind: 'brakes', rows: [['wont', 'cant', 'hard'], ['stop'], ['trailer', 'rig']], within: 8 },
+];
+
+/** Whether one word of each row stands within a stretch of the text. */
+function stands({ rows, within }: Sign, words: readonly string[]): boolean {
+  return words.some((_, from) => {
+    const stretch = words.slice(from, from + within);
+    return rows.every((row) => row.some((word) => stretch.includes(word)));
+  });
+}
+
+/** What is urgent about a message, the gravest first; null where nothing seems to be. */
+export function urgentIn(text: string): Urgency | null {
+  const words = wordsOf(text.toLowerCase());
+  return (
+    urgencies.find((kind) => signs.some((sign) => sign.kind === kind && stands(sign, words))) ??
+    null
+  );
+}

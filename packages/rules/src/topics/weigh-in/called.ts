@@ -1,0 +1,29 @@
+import type { Called } from '../../engine/define/shapes';
+
+/** What people call these things when they write or phone. */
+export const called: Called = {
+  topic: [
+    'weigh',
+    'weighed',
+    'scale',
+    'truck scale',
+    'grain scale',
+    'truck stop scale',
+    'scale ticket',
+    'weigh ticket',
+    'three tickets',
+    'three passes',
+    'axle weights',
+    'weigh the tongue',
+    'bathroom scale',
+    'tongue at home',
+  ],
+  facts: {
+    'slack.front': ['steer axle', 'front axle'],
+    'slack.rear': ['drive axle', 'rear axle'],
+    'slack.trailer': ['trailer axles', 'trailer axle'],
+    'lever.reading': ['bathroom scale reads', 'scale reads'],
+    'trailer.leftWheels': ['left wheels', 'left side'],
+    'trailer.rightWheels': ['right wheels', 'right side'],
+  },
+};
