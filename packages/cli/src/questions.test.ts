@@ -1,0 +1,47 @@
+import { fileURLToPath } from 'node:url';
+import { expect, test } from 'vitest';
+import { run } from './run.fixture';
+
+const cwd = fileURLToPath(new URL('../../../', import.meta.url));
+const head = 'id,channel,asked_on,asker,text\n';
+const read = (input: string, ...more: string[]) =>
+  run(['questions', '-', ...more], { cwd, input: `${head}${input}` });
+
+test('messages are read, the urgent ones first, with what is near to an answer', async () => {
+  const { out, status } = await read(
+    'a1,mail,2026-11-20,Ann,"Max tow 7,200 lb, payload 1,480 lb. Good?"\na2,text,2026-11-21,,smell gas by the stove\na3,social,2026-11-21,Bo,When is the rally? Call me at 555-0142.\n',
+    '--json',
+  );
+  expect(status).toBe(0);
+  const [first, second, third] = JSON.parse(out);
+  expect(first).toMatchObject({ id: 'a2', urgent: 'gas', sameAs: null });
+  expect(second).toMatchObject({
+    id: 'a1',
+    urgent: null,
+    personal: [],
+    parts: [
+      {
+        topic: 'tow-fit',
+        facts: { 'vehicle.maxTrailerWeight': '7200 lb', 'vehicle.placardPayload': '1480 lb' },
+        words: { 'vehicle.maxTrailerWeight': 'Max tow 7,200 lb' },
+      },
+    ],
+  });
+  expect(second.parts[0].ask.length).toBeGreaterThan(0);
+  expect(third).toMatchObject({ id: 'a3', personal: ['555-0142'] });
+  expect(third.parts[0]).toMatchObject({
+    topic: null,
+    answeredBy: 'cases/note/the-fall-weekend-at-the-lake.md',
+  });
+});
+
+test.each([
+  ['id,text\n1,x\n', /^standard input:1: there is no column channel, asked_on, asker; /],
+  [`${head}1,a,b,c,"x\n`, /^standard input:2: this is no CSV: a quotation mark /],
+  [`${head},a,b,c,x\n`, /^standard input: message 1 has no id; give each its own\.\n$/],
+  [`${head}1,a,b,c,x\n1,a,b,c,y\n`, /^standard input: messages 1 and 2 have the same id “1”; /],
+])('what cannot be read is refused in one sentence: %j', async (input, says) => {
+  const { err, out, status } = await run(['questions', '-'], { cwd, input });
+  expect([status, out]).toEqual([2, '']);
+  expect(err).toMatch(says);
+});
