@@ -296,3 +296,15 @@ test('in print the drawing is black on white and stays on one page', async ({ pa
     .evaluate((figure) => getComputedStyle(figure).breakInside);
   expect(kept).toBe('avoid');
 });
+
+test('where each pound goes is drawn, and said in a sentence', async ({ page }) => {
+  await openPage(page, 'crossover-and-single-axle');
+  await unfold(page, /Where each pound goes/);
+  const drawn = page.getByRole('img', { name: /rest on its own axles and 473 lb on the ball/ });
+  await expect(drawn).toBeVisible();
+  await fact(page, 'vehicle.placardPayload').fill('unknown');
+  await expect(page.locator('pounds-way path.line')).toHaveCount(0);
+  await page.getByRole('button', { name: 'Show kg' }).click();
+  await expect(page.locator('pounds-way figcaption')).toContainText('kg');
+  await expect(page.locator('pounds-way figcaption')).not.toContainText('lb');
+});

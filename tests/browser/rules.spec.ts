@@ -21,8 +21,9 @@ test('every formula is set as mathematics, from the formula that is run', async 
   await expect(used).toContainText('Tongue weight, loaded');
   await expect(used).toContainText('49 CFR 571.110');
   const share = page.locator('[id="formula-tongue.share"] mfrac');
-  await expect(share).toHaveCount(1);
-  const drawn = await share.boundingBox();
+  // Told, and reckoned the other way round.
+  await expect(share).toHaveCount(2);
+  const drawn = await share.first().boundingBox();
   expect(drawn?.height ?? 0).toBeGreaterThan(20);
 });
 
@@ -118,4 +119,29 @@ test('the rules have nothing for axe to object to, opened and with a mistake', a
   expect(await objections(page)).toEqual([]);
   const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
   expect(over).toBeLessThanOrEqual(0);
+});
+
+test('a topic has contents, and each section an address', async ({ page }) => {
+  await page.goto('/#/rules/tow-fit');
+  const contents = page.getByRole('navigation', { name: 'On this page' });
+  await contents.getByRole('link', { name: 'The limits', exact: true }).click();
+  await expect(page).toHaveURL(/#\/rules\/tow-fit\/the-limits$/);
+  await expect(page.getByRole('heading', { name: 'The limits', exact: true })).toBeFocused();
+  await page.goto('/#/cases');
+  await page.goto('/#/rules/tow-fit/take-care');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Tow fit');
+});
+
+test('a search over all rules leads to the fact, by its name or by a word that people use', async ({
+  page,
+}) => {
+  await page.goto('/#/rules');
+  await page.getByLabel(/Find in the rules/).fill('griddle');
+  await expect(page.locator('.cases li').first()).toContainText('Gas supply');
+  await page.getByLabel(/Find in the rules/).fill('payload door label');
+  const hit = page.locator('.cases li').filter({ hasText: 'Tow fit: what is asked' }).first();
+  expect(await objections(page)).toEqual([]);
+  await hit.getByRole('link').click();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Tow fit');
+  await expect(page.locator('dt:focus')).toContainText(/payload/i);
 });

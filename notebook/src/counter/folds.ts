@@ -7,6 +7,7 @@ import { onceAsked } from '../sections/once-shown';
 import { partsOf } from '../sections/parts';
 import { written } from '../sections/written';
 import { levelOf } from '../state/level';
+import { poundsWayOf } from '../state/pounds';
 import { decidedIn } from '../state/told-beyond';
 import { fold } from './case-fold';
 
@@ -103,6 +104,15 @@ const picture: Section<AnsweredView> = ({ doc, answer, system }) =>
     return html`<case-figures .drawn=${{ doc, answer }} .system=${system}></case-figures>`;
   });
 
+const pounds: Section<AnsweredView> = ({ answer, system }) => {
+  const way = poundsWayOf(answer);
+  if (!way) return nothing;
+  return fold({ name: 'pounds', heading: 'Where each pound goes' }, () => {
+    rest();
+    return html`<pounds-way .way=${way} .system=${system}></pounds-way>`;
+  });
+};
+
 const chances: Section<AnsweredView> = ({ doc, answer, current, system }) => {
   const asked = answer.limits.filter(({ state }) => state !== 'not-asked');
   const moves = asked.some(({ used, limit }) =>
@@ -156,6 +166,7 @@ const all = [
   change,
   found,
   picture,
+  pounds,
   chances,
   working,
   taken,

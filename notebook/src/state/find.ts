@@ -31,13 +31,21 @@ function askedWords(query: string): readonly string[] {
   return telling.length > 0 ? telling : all;
 }
 
-type Read = { readonly title: ReadonlySet<string>; readonly words: ReadonlySet<string> };
+type Read = {
+  readonly title: ReadonlySet<string>;
+  readonly words: ReadonlySet<string>;
+  readonly called: readonly (readonly string[])[];
+};
 const readBefore = new WeakMap<Sought, Read>();
 
 function read(sought: Sought): Read {
   const before = readBefore.get(sought);
   if (before) return before;
-  const made = { title: new Set(wordsOf(sought.title)), words: new Set(wordsOf(sought.words)) };
+  const made = {
+    title: new Set(wordsOf(sought.title)),
+    words: new Set(wordsOf(sought.words)),
+    called: sought.called.map(wordsOf),
+  };
   readBefore.set(sought, made);
   return made;
 }
@@ -64,10 +72,9 @@ export function find<T extends Sought>(query: string, all: readonly T[]): Found<
   const last = /[\p{L}\p{N}]$/u.test(query) ? asked.at(-1) : undefined;
   const calledIn = (sought: Sought): ReadonlySet<string> =>
     new Set(
-      sought.called.flatMap((phrase) => {
-        const words = wordsOf(phrase);
-        return words.every((word) => asked.includes(word)) ? words : [];
-      }),
+      read(sought).called.flatMap((words) =>
+        words.every((word) => asked.includes(word)) ? words : [],
+      ),
     );
   const weightIn = (sought: T, called: ReadonlySet<string>, word: string): number => {
     const { title, words } = read(sought);

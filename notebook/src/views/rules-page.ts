@@ -13,6 +13,7 @@ import {
   tablesSection,
 } from '../rules/beyond-sections';
 import { catalogueSection } from '../rules/catalogue-section';
+import { findInRules, sectionId } from '../rules/search';
 import {
   cautionsSection,
   factsSection,
@@ -24,6 +25,9 @@ import {
 } from '../rules/topic-sections';
 import { type Changed, changedSince } from '../rules/versions';
 
+/** So many of what was found are drawn. */
+const mostHits = 40;
+
 /** A topic as a page a person reads: what it asks, how it reckons, what it says, by which source. */
 export class RulesPage extends PlainElement {
   static override properties = {
@@ -31,13 +35,24 @@ export class RulesPage extends PlainElement {
     at: { attribute: false },
     system: { attribute: false },
     changed: { state: true },
+    sections: { state: true },
+    search: { state: true },
   };
   declare topicId: string | undefined;
   /** The formula that the address ends in. */
   declare at: string;
   declare system: UnitSystem;
   declare changed: { readonly topic: string; readonly since: readonly Changed[] } | undefined;
+  /** The sections of the topic as they are drawn, for its contents. */
+  declare sections: readonly string[] | undefined;
+  /** What is looked for over all topics. */
+  declare search: string;
   private went = '';
+
+  constructor() {
+    super();
+    this.search = '';
+  }
 
   private get topic(): Topic | undefined {
     const { topicId } = this;
@@ -60,10 +75,60 @@ export class RulesPage extends PlainElement {
       if (math.scrollWidth > math.clientWidth) math.tabIndex = 0;
       else math.removeAttribute('tabindex');
     }
+    this.listSections();
     if (at === this.went) return;
     this.went = at;
     // After the page's own focus on arrival.
-    if (at) setTimeout(() => document.getElementById(`formula-${at}`)?.focus());
+    if (at) setTimeout(() => this.goTo(at));
+  }
+
+  /** Each section has an address of its own, made of its heading. */
+  private listSections(): void {
+    const headings = [...this.querySelectorAll<HTMLElement>('h2')];
+    for (const each of headings) {
+      each.id = `section-${sectionId(each.textContent ?? '')}`;
+      each.tabIndex = -1;
+    }
+    const words = headings.map(({ textContent }) => textContent?.trim() ?? '');
+    if (words.join('\n') !== this.sections?.join('\n')) this.sections = words;
+  }
+
+  /** To a section, a formula or a fact of the topic. */
+  private goTo(at: string): void {
+    const found = ['section', 'formula', 'fact']
+      .map((kind) => document.getElementById(`${kind}-${at}`))
+      .find((each) => each !== null);
+    if (!found) return;
+    if (found.tabIndex < 0) found.tabIndex = -1;
+    found.scrollIntoView({ block: 'start' });
+    found.focus();
+  }
+
+  private contents(topic: Topic) {
+    const { sections = [] } = this;
+    return html`<nav class="contents" aria-label="On this page"><ul>${sections.map(
+      (each) => html`<li><a href="#/rules/${topic.id}/${sectionId(each)}">${each}</a></li>`,
+    )}</ul></nav>`;
+  }
+
+  private searched() {
+    const { search } = this;
+    const hits = search.trim() === '' ? [] : findInRules(search);
+    return html`<div class="finder"><label class="wide-field">Find in the rules: a fact, a limit, a formula, a word people use<br />
+        <input type="search" .value=${search} @input=${({ target }: Event) => {
+          if (target instanceof HTMLInputElement) this.search = target.value;
+        }} /></label></div>
+      ${
+        search.trim() === ''
+          ? nothing
+          : html`<p class="small soft" role="status">${hits.length === 0 ? 'Nothing in the rules has these words.' : `${hits.length === 1 ? '1 place' : `${hits.length} places`}, the nearest first.`}</p>
+            <ul class="cases">${hits
+              .slice(0, mostHits)
+              .map(
+                ({ href, title, of }) =>
+                  html`<li><a href=${href}>${title}</a><span class="from">${of}</span></li>`,
+              )}</ul>`
+      }`;
   }
 
   private versions(topic: Topic) {
@@ -82,6 +147,7 @@ export class RulesPage extends PlainElement {
       <p class="soft small"><a href="#/rules">Rules</a> · ${topic.id} ${topic.version}</p>
       <h1>${topic.title}</h1>
       <p>${topic.question}</p>
+      ${this.contents(topic)}
       ${outcomesSection(topic)}
       ${limitsSection(topic)}
       ${keyed(topic.id, html`<house-form .topic=${topic} .system=${this.system}></house-form>`)}
@@ -105,6 +171,8 @@ export class RulesPage extends PlainElement {
     return html`
       <h1>Rules</h1>
       ${topicId === undefined ? nothing : html`<p role="status">There is no topic “${topicId}”; these are the topics there are.</p>`}
+      ${this.searched()}
+      <h2>Topics</h2>
       <ul class="cases">${Object.values(topics).map(
         ({ id, title, version, question }) => html`<li>
           <a href="#/rules/${id}">${title}</a><span class="num small">${version}</span><span class="from">${question}</span>
