@@ -124,8 +124,11 @@ describe('a dealer’s own parameters', () => {
   test('may be written as a number with its unit beside it', () => {
     const beside = withHouse(towFit, one('margin.other', { value: 12, unit: '%', reason }));
     expect(answerNow(beside, { facts, asOf }).house?.parameters[0]?.value).toBe(12);
-    const plain = withHouse(towFit, one('tire.imbalance', { value: '1.1', reason }));
-    expect(answerNow(plain, { facts, asOf }).house?.parameters[0]?.value).toBe(1.1);
+    const given = { ...one('tire.imbalance', { value: '1.1', reason }), topic: 'tires' };
+    const { tires } = topics;
+    if (!tires) throw new Error('There is no topic of tires.');
+    const plain: Topic = withHouse(tires, given);
+    expect(answerNow(plain, { facts: {}, asOf }).house?.parameters[0]?.value).toBe(1.1);
   });
 
   test('are compiled once for a layer', () => {
@@ -135,7 +138,8 @@ describe('a dealer’s own parameters', () => {
 });
 
 describe('what a house may not do is refused in one sentence that names the place', () => {
-  const choices = 'a house may choose margin.towRating, margin.other, tire.imbalance';
+  const choices =
+    'a house may choose margin.towRating, margin.other, margin.least, unplaced.behind, unplaced.ahead, tank.share, tongue.stopBelow, tongue.stopBelowPin, unbraked.askAbove, margin.trailerTires';
   test.each<readonly [what: string, given: HouseLayer, says: string]>([
     [
       'a value out of its range',
@@ -144,8 +148,8 @@ describe('what a house may not do is refused in one sentence that names the plac
     ],
     [
       'a value below its range',
-      one('tire.imbalance', { value: '0.9', reason }),
-      '`tire.imbalance`: 0.9 is outside what a house may choose; write 1–1.2.',
+      one('tongue.stopBelow', { value: '4 %', reason }),
+      '`tongue.stopBelow`: 4 % is outside what a house may choose; write 5–9 %.',
     ],
     [
       'a parameter that is no house choice',

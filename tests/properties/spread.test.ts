@@ -59,7 +59,9 @@ type Parted = { readonly told: readonly string[]; readonly bitwise: number };
 function partings(topic: Topic, facts: FactsGiven, lanes: number): Parted {
   const prepared = prepare(topic, { facts, asOf }, lanes, 7);
   const { compiled, run } = prepared.setting;
-  const made = [...compiled.formulas.keys()].map((name) => [name, prepared.named(name)] as const);
+  // Whether something may fit is settled by the whole case, and not by one draw of it.
+  const asked = [...compiled.formulas.keys()].filter((name) => !name.startsWith('shopping.'));
+  const made = asked.map((name) => [name, prepared.named(name)] as const);
   prepared.next(lanes);
   const parameters = inBase(parametersOn(topic, asOf), asOf);
   const told: string[] = [];
@@ -342,7 +344,7 @@ describe('draws', () => {
         JSON.stringify([found.limits, found.outcomes, found.drawn, found.values['trailer.loaded']]),
       )
       .digest('hex');
-    expect(digest).toBe('c7cd038b5e46e142346d23ab781ddeba039c95c9189f4fe071ffb9e4aa4396f7');
+    expect(digest).toBe('0ade4f5219c2f084eac5a78f0611d5bfad468c4756b4207bb00643a40b7b965b');
   });
 
   test('hang on the seed, and not on how many are reckoned at once', () => {

@@ -5,7 +5,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { exactCase, openCase, pointOf, randomFrom } from '../differential/arbitrary-case';
 import { givenOf } from '../differential/given';
-import type { PlainCase, PlainFact } from '../differential/plain-case';
+import type { PlainCase, PlainFact, PlainRow } from '../differential/plain-case';
 
 const seed = Number(process.env.TAREBOOK_SEED ?? 20_261_101);
 const settings = { numRuns: 120, seed };
@@ -15,7 +15,13 @@ const statesOf = ({ limits }: Answer) => new Map(limits.map(({ id, state }) => [
 const levelsOf = ({ findings }: Answer) => new Map(findings.map(({ id, level }) => [id, level]));
 
 const rank = { 'not-asked': 0, ok: 1, care: 2, if: 3, unknown: 4, stop: 5 } as const;
-const verdictRank = { fits: 0, 'fits-with-care': 1, 'cannot-say': 2, 'does-not-fit': 3 };
+const verdictRank = {
+  fits: 0,
+  'fits-with-care': 1,
+  'fits-if': 2,
+  'cannot-say': 3,
+  'does-not-fit': 4,
+};
 const isVerdict = (outcome: string): outcome is keyof typeof verdictRank =>
   Object.hasOwn(verdictRank, outcome);
 const verdict = ({ outcome }: Answer): number => {
@@ -37,6 +43,13 @@ const heavier = (fact: PlainFact | undefined, by: number): PlainFact => {
   if (typeof fact === 'object') return { lo: fact.lo + by, hi: fact.hi + by };
   return fact ?? by;
 };
+
+/** The rows of a list; who rides along, where nobody said, is a driver of 150 lb without a place. */
+function rowsIn(plain: PlainCase, list: string): readonly PlainRow[] {
+  const rows = plain[list];
+  if (Array.isArray(rows)) return rows;
+  return list === 'load.occupants' ? [{ weight: 150 }] : [];
+}
 
 describe('more weight never betters', () => {
   const extra = fc.integer({ min: 1, max: 1500 });
@@ -60,9 +73,7 @@ describe('more weight never betters', () => {
     (list) => {
       fc.assert(
         fc.property(exactCase(), extra, (plain, by) => {
-          const rows = plain[list];
-          const before = Array.isArray(rows) ? rows : [];
-          const after = { ...plain, [list]: [...before, { weight: by, ahead: 30 }] };
+          const after = { ...plain, [list]: [...rowsIn(plain, list), { weight: by, ahead: 30 }] };
           expect(betterments(judged(plain), judged(after))).toEqual([]);
         }),
         settings,
@@ -70,18 +81,33 @@ describe('more weight never betters', () => {
     },
   );
 
-  test('a row that nobody places leaves the axles unknown, never ok, and betters nothing else', () => {
-    // By the rule, not by weight: without its place the axles cannot be reckoned any more, so what
-    // was a certain stop of an axle or its tires is an open question from then on.
+  test('a row that nobody places says of the axles what holds wherever it rides, and betters nothing else', () => {
+    // It may lift the front axle or spare the rear one, so a certain stop of either may open.
     const ofAxles = ['front-axle', 'rear-axle', 'vehicle-tires-front', 'vehicle-tires-rear'];
     fc.assert(
-      fc.property(exactCase(), extra, (plain, by) => {
-        const rows = plain['load.cargo'];
-        const before = Array.isArray(rows) ? rows : [];
-        const answer = judged({ ...plain, 'load.cargo': [...before, { weight: by }] });
-        expect(betterments(judged(plain), answer, ofAxles)).toEqual([]);
-        for (const id of ofAxles) expect(statesOf(answer).get(id)).toMatch(/^(unknown|not-asked)$/);
-      }),
+      fc.property(
+        exactCase(),
+        extra,
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        (plain, by, at) => {
+          const before = rowsIn(plain, 'load.cargo');
+          const answer = judged({ ...plain, 'load.cargo': [...before, { weight: by }] });
+          expect(betterments(judged(plain), answer, ofAxles)).toEqual([]);
+          const [wheelbase, overhang] = [plain['vehicle.wheelbase'], plain['vehicle.overhang']];
+          if (typeof wheelbase !== 'number' || typeof overhang !== 'number') return;
+          const extension = plain['hitch.extension'];
+          const back =
+            -0.8 * Math.max(0, overhang + (typeof extension === 'number' ? extension : 0));
+          const ahead = back + at * (0.65 * wheelbase - back);
+          const there = statesOf(
+            judged({ ...plain, 'load.cargo': [...before, { weight: by, ahead }] }),
+          );
+          for (const id of ofAxles) {
+            const state = statesOf(answer).get(id);
+            if (state === 'ok' || state === 'stop') expect(there.get(id), id).toBe(state);
+          }
+        },
+      ),
       settings,
     );
   });
@@ -102,8 +128,7 @@ describe('more weight never betters', () => {
   test('people or luggage on unchanged axles: the verdict itself never gets better', () => {
     fc.assert(
       fc.property(exactCase(), extra, (plain, by) => {
-        const rows = plain['load.occupants'];
-        const before = Array.isArray(rows) ? rows : [];
+        const before = rowsIn(plain, 'load.occupants');
         const after = { ...plain, 'load.occupants': [...before, { weight: by, ahead: 30 }] };
         expect(verdict(judged(after))).toBeGreaterThanOrEqual(verdict(judged(plain)));
       }),
@@ -200,6 +225,8 @@ describe('a range and its points', () => {
         for (const [id, ends] of Object.entries(whole.values)) {
           const inner = part.values[id];
           if (!inner) throw new Error(`${id} is missing.`);
+          // The window is capped by the largest trailer only where that is known.
+          if (id.startsWith('shopping.')) continue;
           // From zero up without an end says that nobody knows it, not that it is above zero.
           if (ends.lo === 0 && ends.hi === Infinity) continue;
           const slack = (end: number) => (Number.isFinite(end) ? 2e-6 + 1e-9 * Math.abs(end) : 0);
@@ -289,6 +316,8 @@ describe('an unknown rating never turns into “fits”', () => {
         for (const fact of facts) open[fact] = 'unknown';
         if (id === 'tongue') delete open['vehicle.maxTongueDistributed'];
         const answer = judged(open);
+        // A tongue that lifts is within any rating, and a stop of its own.
+        if (answer.limits.some((each) => each.id === id && each.used.hi <= 0)) return;
         expect(statesOf(answer).get(id)).toMatch(/^(unknown|stop)$/);
         expect(answer.outcome).toMatch(/^(cannot-say|does-not-fit)$/);
       }),
@@ -305,7 +334,9 @@ describe('an unknown rating never turns into “fits”', () => {
           for (const fact of ratings[id]) delete silent[fact];
           if (id === 'tongue') delete silent['vehicle.maxTongueDistributed'];
           if (id === 'trailer-weight') delete silent['vehicle.maxTrailerCarried'];
-          expect(statesOf(judged(silent)).get(id)).toMatch(/^(unknown|stop)$/);
+          const answer = judged(silent);
+          if (answer.limits.some((each) => each.id === id && each.used.hi <= 0)) return;
+          expect(statesOf(answer).get(id)).toMatch(/^(unknown|stop)$/);
         }),
         { ...settings, numRuns: 25 },
       );

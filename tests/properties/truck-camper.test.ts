@@ -14,6 +14,7 @@ const order = [
 ];
 
 const truck = {
+  'load.occupants': [],
   'vehicle.curbFront': '4,100 lb',
   'vehicle.curbRear': '2,900 lb',
   'vehicle.wheelbase': '158 in',

@@ -2,7 +2,7 @@ import { isExact, type Numbers, newNumbers, newTruths, type Program, type Truths
 
 /** And, or and choices over lanes of yes and no, each lane as reckon would have it. */
 export function combine(program: Program, kind: 'both' | 'either', a: Truths, b: Truths): Truths {
-  const to = newTruths(program);
+  const to = newTruths(program, a.wide || b.wide);
   // “Either” is “both” with yes and no changed about.
   const [all, some] = kind === 'both' ? (['yes', 'no'] as const) : (['no', 'yes'] as const);
   program.steps.push((count) => {
@@ -14,9 +14,14 @@ export function combine(program: Program, kind: 'both' | 'either', a: Truths, b:
   return to;
 }
 
-export const opposite = ({ yes, no }: Truths): Truths => ({ kind: 'truths', yes: no, no: yes });
+export const opposite = ({ wide, yes, no }: Truths): Truths => ({
+  kind: 'truths',
+  wide,
+  yes: no,
+  no: yes,
+});
 
-/** @param decided whether `when` is yes or no in every lane */
+/** @param decided whether all that `when` hangs on is drawn in every lane */
 export function chooseNumbers(
   program: Program,
   when: Truths,
@@ -24,7 +29,7 @@ export function chooseNumbers(
   a: Numbers,
   b: Numbers,
 ): Numbers {
-  const exact = decided && isExact(a) && isExact(b);
+  const exact = decided && !when.wide && isExact(a) && isExact(b);
   const to = newNumbers(program, exact);
   program.steps.push((count) => {
     for (let i = 0; i < count; i += 1) {
@@ -39,7 +44,7 @@ export function chooseNumbers(
 }
 
 export function chooseTruths(program: Program, when: Truths, a: Truths, b: Truths): Truths {
-  const to = newTruths(program);
+  const to = newTruths(program, when.wide || a.wide || b.wide);
   program.steps.push((count) => {
     for (let i = 0; i < count; i += 1) {
       const [yes, no] = [when.yes[i] ?? 0, when.no[i] ?? 0];

@@ -15,6 +15,8 @@ export type Numbers = {
 };
 export type Truths = {
   readonly kind: 'truths';
+  /** Whether a lane may be both, since what it compares is a range within the lane. */
+  readonly wide: boolean;
   readonly yes: Uint8Array;
   readonly no: Uint8Array;
 };
@@ -41,8 +43,8 @@ export function newNumbers({ width }: Program, exact: boolean): Numbers {
   return { kind: 'numbers', lo, hi: exact ? lo : new Float64Array(width) };
 }
 
-export function newTruths({ width }: Program): Truths {
-  return { kind: 'truths', yes: new Uint8Array(width), no: new Uint8Array(width) };
+export function newTruths({ width }: Program, wide = false): Truths {
+  return { kind: 'truths', wide, yes: new Uint8Array(width), no: new Uint8Array(width) };
 }
 
 /** The same in every lane. */
@@ -185,8 +187,8 @@ const opposites: Readonly<Record<Compare, Compare>> = {
 
 /** Rounded to a millionth of the base unit first, as reckon does. */
 export function compareNumbers(program: Program, op: Compare, a: Numbers, b: Numbers): Truths {
-  const to = newTruths(program);
   const exact = isExact(a) && isExact(b);
+  const to = newTruths(program, !exact);
   const test = comparisons[op];
   program.steps.push((count) => {
     for (let i = 0; i < count; i += 1) {

@@ -105,12 +105,19 @@ function isIdle(chain: Chain, leaf: Leaf): boolean {
   return isDefault || (step.tests === true && step.among?.join() === 'yes');
 }
 
-/** The condition that a finding's level came from; for `ok`, those that do not hold. */
-function conditionsOf(declared: Finding, level: FindingAnswer['level']): readonly Condition[] {
+/** The conditions that a finding's level came from, of which those that hold; for `ok`, those that do not. */
+function conditionsOf(
+  chain: Chain,
+  declared: Finding,
+  level: FindingAnswer['level'],
+): readonly Condition[] {
   const at = (each: RulingLevel) =>
     rulingsAt(declared, each).map(({ when }) => conditionFrom(when));
   if (level === 'ok' || level === 'not-asked') return rulingLevels.flatMap(at);
-  const own = at(level);
+  const own = at(level).filter((each, _, all) => {
+    const isSure = all.some((other) => overall(chain, other) === 'holds');
+    return !isSure || overall(chain, each) === 'holds';
+  });
   return level === 'unknown' || own.length === 0 ? [...at('stop'), ...own] : own;
 }
 
@@ -122,7 +129,7 @@ export type AskedFinding = {
 };
 
 function leavesOf({ declared, finding, chain }: AskedFinding): readonly Leaf[] {
-  const all = conditionsOf(declared, finding.level).flatMap((each) => deciding(chain, each));
+  const all = conditionsOf(chain, declared, finding.level).flatMap((each) => deciding(chain, each));
   const seen = new Set<string>();
   const leaves = all.filter((leaf) => {
     const key = JSON.stringify(comparison(chain, leaf) ?? null);

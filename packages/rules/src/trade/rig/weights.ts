@@ -1,5 +1,5 @@
 import { part } from '../../engine/define/topic';
-import { custom, grossRatings, house, weights } from '../bibliography/common';
+import { custom, grossRatings, house, payloadLabel, weights } from '../bibliography/common';
 import { cargoLabel, occupantMass, waterWeight } from '../bibliography/rig';
 
 /** How much of a rating is kept free: a matter of the house, within bounds. */
@@ -109,10 +109,11 @@ export const loadedWeights = part({
       source: weights,
     },
     'load.aboard': {
-      label: 'People, cargo and hitch hardware',
+      label: 'Load in the vehicle: people, cargo and hitch hardware',
+      noun: 'the load in the vehicle',
       unit: 'lb',
       is: 'load.people + load.things + hitch.hardwareWeight',
-      source: weights,
+      source: payloadLabel,
     },
   },
 });
