@@ -57,6 +57,10 @@ export type Column = {
   readonly least: number;
   readonly most: number;
   readonly required: boolean;
+  /** The question that gets it, where it is asked by itself. */
+  readonly ask?: string;
+  /** Where it can be read; absent: where the list is. */
+  readonly where?: string;
 };
 
 /** A list of rows, such as what is loaded; not mentioned, it has none. */

@@ -1,17 +1,21 @@
 import { rounded } from '../../quantity';
 import type { Missing } from '../answer/shapes';
-import type { State } from '../define/shapes';
+import type { State, Topic } from '../define/shapes';
 import type { Run } from '../formula/run';
+import { keyName } from '../value/values';
 import type { Say } from '../words/value';
 import { text } from '../words/value';
-import { type OpenDecision, openDecisions, type Setting } from './open';
+import { isClosedBy, isStop, type OpenDecision, openDecisions, type Setting } from './open';
 import { largestKnown, type Plausible, plausible } from './plausible';
 import { type Deciding, missingSays } from './says';
 import { partnersOf } from './together';
-import { edgesOf, shareOf, type Tip, type Tried, tryAll } from './trial';
+import { coarsely, edgesOf, finely, shareOf, type Tip, type Tried, tryAll } from './trial';
+import { columnIn, untoldIn } from './untold';
 
 type Weighed = {
   readonly fact: string;
+  /** The inputs of it that were varied. */
+  readonly keys: readonly string[];
   readonly deciding: readonly Deciding[];
   /** The share of its plausible values that settle the verdict. */
   readonly settles: number;
@@ -19,8 +23,14 @@ type Weighed = {
   readonly closes: number;
 };
 
+/** How many decisions are open in all, and at how many places a number is tried. */
+type Trials = { readonly openInAll: number; readonly places: number };
+
 /** Under this share of its values, a fact is said to decide only together with others. */
 const aloneFrom = 0.5;
+
+/** What decides a proviso makes it go, and stops nothing. */
+const noTip = { edges: {}, stopping: [], others: [] } as const;
 
 /** The options of a choice that would stop a condition, and the others. */
 function optionsTried(values: Plausible, tried: Tried, index: number) {
@@ -37,25 +47,35 @@ function weigh(
   decisions: readonly OpenDecision[],
   fact: string,
   values: ReadonlyMap<string, Plausible>,
+  { openInAll, places }: Trials,
 ): Weighed | undefined {
   const mine = values.get(fact);
   if (!mine) return undefined;
   const moved = decisions.filter(({ facts }) => facts.has(fact));
   const rules = moved.map(({ rule }) => rule);
-  const tried = tryAll(setting, rules, fact, mine);
-  const shares = rules.map((_, i) => shareOf(tried, (found) => found[i] !== 'undecided'));
+  const tried = tryAll(setting, rules, fact, mine, places);
+  const shares = moved.map((decision, i) =>
+    shareOf(tried, (found) => isClosedBy(decision, found[i])),
+  );
   const deciding = moved.map((decision, i) => ({
     of: decision.rule.event.params.of,
-    edges: edgesOf(setting, decision.rule, fact, mine, tried, i),
-    ...optionsTried(mine, tried, i),
+    ...(isStop(decision)
+      ? {
+          edges: edgesOf(setting, decision.rule, fact, mine, tried, i),
+          ...optionsTried(mine, tried, i),
+        }
+      : noTip),
     together: (shares[i] ?? 0) < aloneFrom ? partnersOf(setting, decision, fact, values) : [],
   }));
-  const isAll = moved.length === decisions.length;
+  const isAll = moved.length === openInAll;
   const settles = shareOf(
     tried,
-    (found) => found.includes('over') || (isAll && found.every((each) => each === 'within')),
+    (found) =>
+      moved.some((decision, i) => isStop(decision) && found[i] === 'over') ||
+      (isAll && found.every((each) => each === 'within')),
   );
-  return { fact, deciding, settles, closes: shares.reduce((a, b) => a + b, 0) };
+  const keys = [...new Set(moved.flatMap(({ facts }) => facts.get(fact) ?? []))];
+  return { fact, keys, deciding, settles, closes: shares.reduce((a, b) => a + b, 0) };
 }
 
 /** Of several, the one that the fact meets first. */
@@ -67,15 +87,26 @@ function firstTip(deciding: readonly Deciding[]): Tip | undefined {
   }, undefined);
 }
 
+/** What is asked: a fact, or one column of a list where only that is missing. */
+function question(topic: Topic, fact: string, keys: readonly string[]) {
+  const declared = topic.facts[fact];
+  const names = keys.map((key) => columnIn(topic, keyName(key))?.[1]);
+  const [column, more] = new Set(names);
+  const only = declared?.kind === 'rows' && more === undefined && column !== undefined;
+  const cell = only ? declared.columns[column] : undefined;
+  if (!declared || !cell?.ask) return declared;
+  return { label: cell.label, ask: cell.ask, where: cell.where ?? declared.where };
+}
+
 function told(
   { compiled: { topic } }: Setting,
-  { fact, deciding, settles }: Weighed,
+  { fact, keys, deciding, settles }: Weighed,
   say: Say,
 ): Missing[] {
-  const declared = topic.facts[fact];
-  if (!declared) return [];
+  const asked = question(topic, fact, keys);
+  if (!asked) return [];
   const message = missingSays(topic, fact, deciding);
-  const { label, ask, where } = declared;
+  const { label, ask, where } = asked;
   const tip = firstTip(deciding);
   const stopping = [...new Set(deciding.flatMap((each) => each.stopping))];
   return [
@@ -99,6 +130,60 @@ function told(
   ];
 }
 
+const score = ({ settles, closes }: Weighed): number => rounded(settles + closes);
+
+/** What decides, of the facts that some open decisions hang on, the one that decides most first. */
+function weighAll(
+  setting: Setting,
+  run: Run,
+  decisions: readonly OpenDecision[],
+  trials: Trials = { openInAll: decisions.length, places: finely },
+): Weighed[] {
+  const largest = largestKnown(setting, run, decisions);
+  const keysOf = new Map<string, Set<string>>();
+  for (const { facts } of decisions) {
+    for (const [fact, keys] of facts) {
+      keysOf.set(fact, new Set([...(keysOf.get(fact) ?? []), ...keys]));
+    }
+  }
+  const values = new Map<string, Plausible>();
+  for (const fact of Object.keys(setting.compiled.topic.facts)) {
+    const keys = keysOf.get(fact);
+    const found = keys && plausible(setting, fact, [...keys], largest);
+    if (found) values.set(fact, found);
+  }
+  return [...values.keys()]
+    .flatMap((fact) => weigh(setting, decisions, fact, values, trials) ?? [])
+    .toSorted((a, b) => score(b) - score(a));
+}
+
+/** Whether telling it can close what is open, alone or with one other. */
+const mayClose = ({ closes, deciding }: Weighed): boolean =>
+  closes > 0 || deciding.some(({ together }) => together.length === 1);
+
+/** So many questions of what nobody told are asked at once. */
+const most = 4;
+
+/**
+ * What nobody told, and what is open for want of it: the place of a row or a tank, the manual’s limit
+ * without brakes. Asked where nothing that was told, or said to be unknown, decides.
+ */
+function weighUntold(
+  setting: Setting,
+  run: Run,
+  decisions: readonly OpenDecision[],
+  asked: readonly Weighed[],
+): readonly Weighed[] {
+  const decided = new Set(asked.flatMap(({ deciding }) => deciding.map(({ of }) => of)));
+  const open = decisions
+    .filter(({ rule }) => !decided.has(rule.event.params.of))
+    .map((decision) => untoldIn(setting, decision));
+  if (open.length === 0) return [];
+  return weighAll(setting, run, open, { openInAll: decisions.length, places: coarsely })
+    .filter(mayClose)
+    .slice(0, most);
+}
+
 /**
  * What to ask next when it cannot be said, the fact that decides most first.
  *
@@ -113,22 +198,8 @@ export function missingFacts(
   say: Say,
 ): readonly Missing[] {
   const decisions = openDecisions(setting, run, states);
-  const largest = largestKnown(setting, run, decisions);
-  const keysOf = new Map<string, Set<string>>();
-  for (const { facts } of decisions) {
-    for (const [fact, keys] of facts) {
-      keysOf.set(fact, new Set([...(keysOf.get(fact) ?? []), ...keys]));
-    }
-  }
-  const values = new Map<string, Plausible>();
-  for (const fact of Object.keys(setting.compiled.topic.facts)) {
-    const keys = keysOf.get(fact);
-    const found = keys && plausible(setting, fact, [...keys], largest);
-    if (found) values.set(fact, found);
-  }
-  const score = ({ settles, closes }: Weighed) => rounded(settles + closes);
-  return [...values.keys()]
-    .flatMap((fact) => weigh(setting, decisions, fact, values) ?? [])
+  const asked = weighAll(setting, run, decisions);
+  return [...asked, ...weighUntold(setting, run, decisions, asked)]
     .toSorted((a, b) => score(b) - score(a))
     .flatMap((weighed) => told(setting, weighed, say));
 }

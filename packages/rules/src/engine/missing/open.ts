@@ -1,7 +1,7 @@
 import { namedValues } from '../answer/named';
 import { type ConditionRule, conditionRules, namesCompared } from '../condition/rules';
 import { holds } from '../condition/walk';
-import type { State, Topic } from '../define/shapes';
+import type { Condition, State, Topic } from '../define/shapes';
 import type { Compiled } from '../formula/compile';
 import { type ParameterValues, type Run, run as reckonRun } from '../formula/run';
 import { type Input, type Inputs, keyName, movedBy } from '../value/values';
@@ -15,6 +15,16 @@ export type Setting = {
 /** How a condition stands: it stops for sure, it cannot stop, or either. */
 export type Reading = 'over' | 'within' | 'undecided';
 
+/** What makes a stop firm: that no other use, which nobody ruled out, would relieve it. */
+function firmOf(topic: Topic, { event }: ConditionRule): ConditionRule | undefined {
+  const { of } = event.params;
+  return event.type === 'stop'
+    ? conditionRules(topic).find(
+        (rule) => rule.event.type === 'firm' && rule.event.params.of === of,
+      )
+    : undefined;
+}
+
 /** How conditions stand once some facts are set. */
 export function readings(
   { compiled, inputs, parameters }: Setting,
@@ -22,10 +32,14 @@ export function readings(
   set: ReadonlyMap<string, Input>,
 ): readonly Reading[] {
   const trial = reckonRun(compiled, new Map([...inputs, ...set]), parameters);
-  return rules.map(({ conditions }) => {
-    const values = namedValues(compiled, trial, namesCompared(conditions));
-    if (holds(conditions, 'certain', values)) return 'over';
-    return holds(conditions, 'possible', values) ? 'undecided' : 'within';
+  const stands = (conditions: Condition, sureness: 'certain' | 'possible'): boolean =>
+    holds(conditions, sureness, namedValues(compiled, trial, namesCompared(conditions)));
+  return rules.map((rule) => {
+    const { conditions } = rule;
+    if (!stands(conditions, 'possible')) return 'within';
+    if (!stands(conditions, 'certain')) return 'undecided';
+    const firm = firmOf(compiled.topic, rule);
+    return !firm || stands(firm.conditions, 'certain') ? 'over' : 'undecided';
   });
 }
 
@@ -33,7 +47,16 @@ export function readings(
 export type OpenDecision = {
   readonly rule: ConditionRule;
   readonly facts: ReadonlyMap<string, readonly string[]>;
+  /** How it stands as told: undecided, or certain and yet to be ruled out, such as a proviso. */
+  readonly base: Reading;
 };
+
+/** Whether, as read now, it is open no more. */
+export const isClosedBy = ({ base }: OpenDecision, found: Reading | undefined): boolean =>
+  base === 'over' ? found === 'within' : found !== 'undecided';
+
+/** What makes for a proviso, or for not knowing, stops nothing: no value tips the verdict against it. */
+export const isStop = ({ rule }: OpenDecision): boolean => rule.event.type === 'stop';
 
 /** The fact a key of a slope belongs to: a cell or column belongs to its list. */
 function factOf(topic: Topic, key: string): string | undefined {
@@ -48,6 +71,8 @@ function isUnknown(inputs: Inputs, run: Run, key: string): boolean {
   return input?.kind === 'among' ? input.options.length > 1 : run.isOpen(key);
 }
 
+/** A care is told and not asked about; what makes a stop firm is asked with the stop. */
+const asking: ReadonlySet<string> = new Set(['stop', 'unknown', 'if']);
 const isOpenState = (state: State | undefined): boolean => state === 'unknown' || state === 'if';
 
 /**
@@ -55,14 +80,23 @@ const isOpenState = (state: State | undefined): boolean => state === 'unknown' |
  * knows, its ranges are left aside: what is unknown is asked first.
  */
 export function openDecisions(
-  { compiled, inputs }: Setting,
+  setting: Setting,
   run: Run,
   states: ReadonlyMap<string, State>,
 ): readonly OpenDecision[] {
+  const { compiled, inputs } = setting;
   const { topic } = compiled;
-  return conditionRules(topic)
-    .filter(({ event }) => event.type !== 'care' && isOpenState(states.get(event.params.of)))
-    .map((rule) => {
+  const rules = conditionRules(topic).filter(
+    ({ event }) => asking.has(event.type) && isOpenState(states.get(event.params.of)),
+  );
+  const bases = readings(setting, rules, new Map());
+  return rules
+    .map((rule, i): { rule: ConditionRule; base: Reading } => ({
+      rule,
+      base: bases[i] ?? 'undecided',
+    }))
+    .filter(({ base }) => base !== 'within')
+    .map(({ rule, base }) => {
       const moved = namesCompared(rule.conditions).flatMap((name) => movedBy(run.value(name)));
       const keys = [...new Set(moved)];
       const unknown = keys.filter((key) => isUnknown(inputs, run, key));
@@ -71,6 +105,6 @@ export function openDecisions(
         const fact = factOf(topic, key);
         if (fact) facts.set(fact, [...(facts.get(fact) ?? []), key]);
       }
-      return { rule, facts };
+      return { rule, facts, base };
     });
 }

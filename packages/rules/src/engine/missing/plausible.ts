@@ -73,7 +73,10 @@ export function largestKnown(
  */
 function ends(input: NumberInput, declared: Range, largest: Largest): [number, number] {
   const [least, most] = [declared.least, declared.most].map((end) => end * factor(declared.unit));
-  const [from, known] = [least ?? 0, largest.get(declared.unit)];
+  const known = largest.get(declared.unit);
+  // A place may lie on either side.
+  const isEither = least !== undefined && least < 0 && known !== undefined;
+  const from = isEither ? Math.max(least, -2 * known) : (least ?? 0);
   const top = known === undefined ? (most ?? 0) : Math.min(most ?? 0, 2 * known);
   if (input.open) return [from, top > from ? top : (most ?? 0)];
   if (input.bound === 'least') return [input.lo, top > input.lo ? top : input.hi];
@@ -88,6 +91,15 @@ const exact = (at: number): NumberInput => ({
   open: false,
 });
 
+/** A cell that nobody filled. */
+const untold: NumberInput = {
+  kind: 'number',
+  lo: 0,
+  hi: Number.POSITIVE_INFINITY,
+  status: 'silent',
+  open: true,
+};
+
 type Cell = { readonly row: number; readonly column: string; readonly ends: [number, number] };
 
 /** The cells of a list that a decision still moves with. */
@@ -99,14 +111,20 @@ function movingCells(
   largest: Largest,
 ): readonly Cell[] {
   return rows.flatMap((cells, row) =>
-    Object.entries(cells).flatMap(([column, cell]) => {
+    Object.entries(columns).flatMap(([column, declared]) => {
       const name = `${list}.${column}`;
-      const declared = columns[column];
+      const cell = cells[column] ?? untold;
       const moves = keys.includes(cellKey(name, row)) || (keys.includes(name) && cell.open);
-      return moves && declared ? [{ row, column, ends: ends(cell, declared, largest) }] : [];
+      return moves ? [{ row, column, ends: ends(cell, declared, largest) }] : [];
     }),
   );
 }
+
+const nothingListed: Plausible = {
+  kind: 'options',
+  options: ['none'],
+  input: () => ({ kind: 'rows', rows: [], status: 'known' }),
+};
 
 /** What a fact may plausibly be; undefined where there is nothing to vary. */
 export function plausible(
@@ -118,14 +136,23 @@ export function plausible(
   const declared = compiled.topic.facts[fact];
   const input = inputs.get(fact);
   if (input?.kind === 'among') {
-    const { options } = input;
-    return { kind: 'options', options, input: (only) => ({ ...input, options: [only] }) };
+    // What stands in where nobody said is one of all that may be told.
+    const all = declared?.kind === 'choice' ? declared.options : ['yes', 'no'];
+    const options = input.status === 'silent' ? all : input.options;
+    return {
+      kind: 'options',
+      options,
+      input: (only) => ({ ...input, options: [only], status: 'known' }),
+    };
   }
   if (input?.kind === 'number' && declared?.kind === 'quantity') {
     const [from, to] = ends(input, declared, largest);
     return { kind: 'number', from, to, unit: declared.unit, input: exact };
   }
-  if (input?.kind !== 'rows' || declared?.kind !== 'rows') return undefined;
+  if (declared?.kind !== 'rows') return undefined;
+  // Of a list that nobody spoke of one may be told that there is nothing in it.
+  if (input === undefined || input.status === 'silent') return nothingListed;
+  if (input.kind !== 'rows') return undefined;
   const cells = movingCells(fact, input.rows, declared.columns, keys, largest);
   const [only, more] = cells;
   if (!only) return undefined;

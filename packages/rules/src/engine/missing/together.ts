@@ -1,5 +1,4 @@
-import type { OpenDecision, Setting } from './open';
-import { readings } from './open';
+import { isClosedBy, type OpenDecision, readings, type Setting } from './open';
 import type { Plausible } from './plausible';
 
 /** Pairs are tried at four places of each number, and at every option of each choice. */
@@ -16,7 +15,7 @@ function* inputsOf(values: Plausible) {
 /** Whether two facts, both told, settle a condition wherever they may plausibly be. */
 function pairSettles(
   setting: Setting,
-  { rule }: OpenDecision,
+  decision: OpenDecision,
   a: readonly [string, Plausible],
   b: readonly [string, Plausible],
 ): boolean {
@@ -26,7 +25,7 @@ function pairSettles(
         [a[0], first],
         [b[0], second],
       ]);
-      if (readings(setting, [rule], set)[0] === 'undecided') return false;
+      if (!isClosedBy(decision, readings(setting, [decision.rule], set)[0])) return false;
     }
   }
   return true;

@@ -5,8 +5,9 @@ import { inUnit } from '../formula/words';
 import { type Reading, readings, type Setting } from './open';
 import type { Plausible } from './plausible';
 
-/** A number is tried at the ends of its plausible range and at 15 places evenly between. */
-const places = 16;
+/** A number is tried at the ends of its plausible range and at places evenly between. */
+export const finely = 16;
+export const coarsely = 4;
 
 /** How the conditions stand at each value tried; `at` in base units, for a choice its option. */
 export type Tried = {
@@ -20,6 +21,7 @@ export function tryAll(
   rules: readonly ConditionRule[],
   fact: string,
   values: Plausible,
+  places: number,
 ): Tried {
   if (values.kind === 'options') {
     const found = values.options.map((option) =>

@@ -14,7 +14,7 @@ const driverOn = (share: string): string =>
 const ofVehicle = 'vehicle.curbFront, vehicle.curbRear, vehicle.wheelbase';
 /** The overhang is not missed where nothing hangs on it. */
 const hanging = (withIt: string, without: string, nothing: string): string =>
-  `choose(known(vehicle.overhang), needs(${withIt}, ${ofVehicle}), choose(${nothing}, needs(${without}, ${ofVehicle}), needs(${without}, vehicle.overhang)))`;
+  `choose(known(vehicle.overhang), needs(${withIt}, ${ofVehicle}), choose(${nothing}, needs(${without}, ${ofVehicle}), needs(${without}, vehicle.overhang, ${ofVehicle})))`;
 
 /**
  * The vehicle empty, and what people and things put on each axle.

@@ -6,7 +6,15 @@ const tank = { kind: 'quantity', unit: 'gal', least: 0, most: 1_000 } as const;
 const place = { kind: 'quantity', unit: 'ft', least: -80, most: 80 } as const;
 const rows = {
   weight: { label: 'Weight', unit: 'lb', least: 0, most: 20_000, required: true },
-  ahead: { label: 'Ahead of axle', unit: 'ft', least: -80, most: 80, required: false },
+  ahead: {
+    label: 'Ahead of axle',
+    unit: 'ft',
+    least: -80,
+    most: 80,
+    required: false,
+    ask: 'How far ahead of the trailer’s axles, or behind them, does each thing ride?',
+    where: 'a tape from the middle of the axles',
+  },
 } as const;
 const none = (what: string) => ({
   value: 0,

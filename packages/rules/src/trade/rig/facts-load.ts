@@ -4,7 +4,15 @@ import { occupantMass } from '../bibliography/rig';
 
 const rows = {
   weight: { label: 'Weight', unit: 'lb', least: 0, most: 20_000, required: true },
-  ahead: { label: 'Ahead of rear axle', unit: 'in', least: -300, most: 400, required: false },
+  ahead: {
+    label: 'Ahead of rear axle',
+    unit: 'in',
+    least: -300,
+    most: 400,
+    required: false,
+    ask: 'How far ahead of the rear axle is each seat or thing, or how far behind it?',
+    where: 'a tape from the rear axle; behind it is written with a minus',
+  },
 } as const;
 
 /** What is asked about people and things in the vehicle, and about the trip. */

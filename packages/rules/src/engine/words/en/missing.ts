@@ -18,7 +18,9 @@ export const missing = {
     say: Say,
   ) => {
     const names = listed(values.of.map((each) => quoted(each, say)));
-    const partners = listed(values.together.map(say));
+    // More than two names in a line, and nobody asks for any.
+    const isMany = values.together.length > 2;
+    const partners = isMany ? 'other figures' : listed(values.together.map(say));
     const tip = values.tip ? say(values.tip) : '';
     if (partners === '') return `Decides ${names}${tip === '' ? '' : `: ${tip}`}.`;
     return tip === ''
