@@ -5,6 +5,7 @@ import { expect, test } from 'vitest';
 import type { Run } from '../../packages/rules/src/engine/formula/run';
 import { movedBy } from '../../packages/rules/src/engine/value/values';
 import { openCase, randomFrom } from '../differential/arbitrary-case';
+import type { PlainCase } from '../differential/plain-case';
 import { type Rig, rigOf } from './range-points';
 
 const topic: Topic = towFit;
@@ -58,6 +59,20 @@ test('a hundred thousand points of random ranges lie inside what is told of them
   expect(moved / 320).toBeGreaterThan(3);
 }, 900_000);
 
+/** Everything has its place: where nobody placed it, what is told is as wide as it may ride. */
+function placed(plain: PlainCase): PlainCase {
+  const made: PlainCase = { 'load.occupants': [], ...plain };
+  for (const tank of ['fresh', 'gray', 'black']) made[`trailer.${tank}WaterAhead`] = 1;
+  for (const [id, fact] of Object.entries(made)) {
+    if (!Array.isArray(fact)) continue;
+    made[id] = fact.map((row) => ({
+      ...row,
+      ahead: typeof row.ahead === 'string' ? 2 : (row.ahead ?? 2),
+    }));
+  }
+  return made;
+}
+
 /** The least or most that a result takes: from corners at random, one input after another. */
 function reached(rig: Rig, name: string, sign: 1 | -1, random: () => number): number {
   let best = -Infinity;
@@ -89,7 +104,7 @@ test('what is told of a range is at most 1.2 times as wide as what it can come t
   const ratios = new Map<string, number[]>();
   fc.assert(
     fc.property(openCase(), fc.nat(), (plain, pick) => {
-      const rig = rigOf(plain);
+      const rig = rigOf(placed(plain));
       fc.pre(rig.size > 0);
       const random = randomFrom(pick);
       for (const name of names) {
@@ -98,7 +113,10 @@ test('what is told of a range is at most 1.2 times as wide as what it can come t
         const isOpen = movedBy(rig.whole.value(name)).some(rig.whole.isOpen);
         if (isOpen || !(hi - lo > 1e-6 && Number.isFinite(hi - lo))) continue;
         const width = reached(rig, name, 1, random) - reached(rig, name, -1, random);
-        ratios.set(name, [...(ratios.get(name) ?? []), (hi - lo) / width]);
+        // Half a hundredth of the figure itself decides nothing: an arm that two rows share costs that.
+        const isSlight = hi - lo - width < 0.005 * Math.abs(hi);
+        const ratio = isSlight ? 1 : (hi - lo) / width;
+        ratios.set(name, [...(ratios.get(name) ?? []), ratio]);
       }
     }),
     { numRuns: 90, seed },
