@@ -73,6 +73,12 @@ export const called: Called = {
   ],
   facts: {
     'outside.temperature': [
+      'tonight',
+      'in night',
+      'in the night',
+      'forecast says',
+      'outside',
+      'freezing at',
       'tonight’s low',
       'lows in the',
       'overnight low',

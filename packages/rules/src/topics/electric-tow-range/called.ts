@@ -21,7 +21,7 @@ export const called: Called = {
   ],
   facts: {
     'vehicle.drive': ['electric', 'hybrid', 'gas', 'diesel', 'plug-in'],
-    'vehicle.usableBattery': ['battery size', 'kilowatt hours', 'kWh', 'pack'],
+    'vehicle.usableBattery': ['usable battery', 'battery size', 'kilowatt hours', 'kWh', 'pack'],
     'vehicle.fuelTank': ['tank size', 'gallon tank'],
     'trip.fuel': ['gallons in the tank', 'full tank'],
     'solo.consumption': ['kilowatt hours a mile', 'miles per kilowatt hour', 'efficiency alone'],

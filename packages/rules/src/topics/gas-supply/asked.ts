@@ -95,7 +95,7 @@ export const called: Called = {
     'trip.nights': ['how many nights'],
     'outside.temperature': ['cold snap', 'overnight low', 'below zero'],
     'hose.sound': ['cracked hose', 'soap test', 'leak test'],
-    'regulator.capacity': ['regulator BTU rating'],
+    'regulator.capacity': ['regulator', 'regulator is stamped', 'regulator BTU rating'],
     'pipe.size': ['gas line size', 'black pipe'],
     'tank.gauge': ['gauge on the tank', 'percent full'],
   },

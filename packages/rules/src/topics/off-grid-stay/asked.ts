@@ -57,7 +57,13 @@ export const called: Called = {
   ],
   facts: {
     'stay.days': ['nights', 'weekend', 'long weekend', 'week', 'Friday to Sunday'],
-    'water.freshTank': ['fresh tank', 'fresh water capacity', 'potable tank'],
+    'water.freshTank': [
+      'fresh water',
+      'of fresh',
+      'fresh tank',
+      'fresh water capacity',
+      'potable tank',
+    ],
     'water.grayTank': ['gray tank', 'grey tank', 'galley tank', 'sink tank', 'shower tank'],
     'water.blackTank': ['black tank', 'cassette', 'toilet tank', 'holding tank'],
     'water.daily': ['gallons a day', 'we go through', 'showers', 'water use'],

@@ -45,7 +45,7 @@ export const called: Called = {
       'shoulder',
       'rest stop',
     ],
-    'trailer.owned': ['bought it', 'how old', 'since new'],
+    'trailer.owned': ['owned', 'bought it', 'how old', 'since new'],
     'warranty.length': ['warranty', 'guarantee', 'covered'],
     'recall.found': ['recall', 'recall letter', 'safety notice'],
   },

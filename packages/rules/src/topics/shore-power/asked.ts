@@ -98,7 +98,7 @@ export const called: Called = {
     'lights.brighten': ['lights get brighter', 'flicker'],
     'plug.hot': ['melted plug', 'burnt plug', 'hot adapter'],
     'voltage.outlet': ['low voltage', 'volts on the display'],
-    'generator.power': ['running watts', 'inverter generator'],
+    'generator.power': ['generator', 'running watts', 'inverter generator'],
     'generator.starting': ['surge watts', 'peak watts'],
     'motor.lockedRotor': ['LRA', 'soft start'],
     'generator.altitude': ['elevation', 'in the mountains'],
