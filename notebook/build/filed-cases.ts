@@ -71,7 +71,11 @@ export function filedCases(folder: string, root: string): Plugin {
         ...run.listed(fileOf(topic.id, name)),
       })),
     }));
-    return `export default ${parsed(list)};`;
+    const notes = (topics.includes('note') ? cases('note') : []).map((name) => ({
+      name,
+      title: run.titleOf(fileOf('note', name)),
+    }));
+    return `export const notes = ${parsed(notes)};\nexport default ${parsed(list)};`;
   }
 
   async function wordsScript(): Promise<string> {

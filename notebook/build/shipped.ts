@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { judgeCaseNow, readCase } from '@tarebook/casebook';
 import { topics } from '@tarebook/rules';
 import { alwaysAsked } from '../src/state/always-asked';
+import { frontLine } from '../src/state/front-line';
 import { levelOf } from '../src/state/level';
 import type { Read } from '../src/state/reading';
 
@@ -53,6 +54,9 @@ export function searchedBy(file: string): string {
   const told = Object.keys(facts).flatMap((id) => topic?.called?.facts?.[id] ?? []);
   return [...new Set(wordsIn(`${text} ${told.join(' ')}`))].toSorted().join(' ');
 }
+
+/** What a note is called; it has no rules to be judged by. */
+export const titleOf = (file: string): string => frontLine(readFileSync(file, 'utf8'), 'title');
 
 /** What people call what a topic is about. */
 export const calledOf = (topic: string): readonly string[] => topics[topic]?.called?.topic ?? [];

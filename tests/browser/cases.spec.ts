@@ -139,3 +139,16 @@ test('two thousand cases of one’s own are listed at once, and only what is see
   await page.getByLabel(/Find a case/).fill('call 1777');
   await expect(page.locator('.cases li').first()).toContainText('Call 1777');
 });
+
+test('the notes stand below the cases, and open', async ({ page }) => {
+  await page.goto('/#/cases');
+  await topic(page, /Notes$/)
+    .locator('summary')
+    .click();
+  const first = topic(page, /Notes$/)
+    .getByRole('link')
+    .first();
+  const title = (await first.textContent()) ?? '';
+  await first.click();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText(title);
+});

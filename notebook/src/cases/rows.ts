@@ -1,4 +1,4 @@
-import list from 'virtual:filed-list';
+import list, { notes } from 'virtual:filed-list';
 import { frontLine } from '../state/front-line';
 import type { Kept } from '../state/kept';
 import type { Verdict } from './verdict';
@@ -20,6 +20,7 @@ export type Row = {
 };
 
 export const topicsListed = list;
+export const notesListed = notes;
 
 const titles = new Map(list.map(({ id, title }) => [id, title]));
 export const topicTitle = (id: string): string => titles.get(id) ?? id;

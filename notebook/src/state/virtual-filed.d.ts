@@ -12,6 +12,8 @@ declare module 'virtual:filed' {
 
 /** Every topic in the order of the rules, with its cases and how they came out when the page was built. */
 declare module 'virtual:filed-list' {
+  /** Answers that are no calculation. */
+  export const notes: readonly { readonly name: string; readonly title: string }[];
   const list: readonly {
     readonly id: string;
     readonly title: string;

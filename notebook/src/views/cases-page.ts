@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit';
 import '../cases/own-list';
 import { caseRow } from '../cases/row';
-import { type Row, rowsOf, topicsListed } from '../cases/rows';
+import { notesListed, type Row, rowsOf, topicsListed } from '../cases/rows';
 import { caseFinder } from '../cases/search';
 import { fold } from '../counter/case-fold';
 import { chosen } from '../elements/files-chosen';
@@ -109,6 +109,19 @@ export class CasesPage extends PlainElement {
     );
   }
 
+  /** Answers that no rule reckons. */
+  private notes() {
+    if (notesListed.length === 0) return nothing;
+    return fold(
+      { name: 'cases-note', heading: 'Notes', note: `${notesListed.length}` },
+      () =>
+        html`<p class="soft">What people ask and nothing reckons: each with who keeps it, and the day until which it is good.</p>
+          <ul class="cases">${notesListed.map(
+            ({ name, title }) => html`<li><a href=${caseAddress('note', name)}>${title}</a></li>`,
+          )}</ul>`,
+    );
+  }
+
   protected override render() {
     const { rows, search, notice } = this;
     return html`
@@ -130,7 +143,7 @@ export class CasesPage extends PlainElement {
       <label class="small from-file">Or open one from a file<br /><input type="file" multiple accept=".md,.json,text/markdown,application/json" @change=${this.picked} /></label>
       <h2>Worked cases</h2>
       <p class="soft">Questions people asked, each with what was known, the verdict and the reason. Open one, change what is known, and the verdict follows.</p>
-      <div class="topics">${topicsListed.map(({ id, title, question }) => this.topic(id, title, question, filed))}</div>
+      <div class="topics">${topicsListed.map(({ id, title, question }) => this.topic(id, title, question, filed))}${this.notes()}</div>
     `;
   }
 }
