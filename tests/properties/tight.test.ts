@@ -62,6 +62,8 @@ test('a hundred thousand points of random ranges lie inside what is told of them
 /** Everything has its place: where nobody placed it, what is told is as wide as it may ride. */
 function placed(plain: PlainCase): PlainCase {
   const made: PlainCase = { 'load.occupants': [], ...plain };
+  // What bars restore that nobody set is anything up to all of it.
+  if (typeof made['hitch.restored'] !== 'number') made['hitch.restored'] = 0.5;
   for (const tank of ['fresh', 'gray', 'black']) made[`trailer.${tank}WaterAhead`] = 1;
   for (const [id, fact] of Object.entries(made)) {
     if (!Array.isArray(fact)) continue;

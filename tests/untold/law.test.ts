@@ -1,0 +1,132 @@
+import { topics } from '@tarebook/rules';
+import {
+  type Answer,
+  answerNow,
+  type FactsGiven,
+  InputError,
+  type Topic,
+} from '@tarebook/rules/engine';
+import { describe, expect, test } from 'vitest';
+import { type Filed, filedByTopic, randomFrom, seed, someOf, toldVaguely } from './rigs';
+
+const asOf = '2026-11-01';
+const filed = filedByTopic();
+const all: readonly Topic[] = Object.values(topics);
+
+/** The answer, or nothing where the facts contradict one another and are refused. */
+function judged(topic: Topic, facts: FactsGiven): Answer | undefined {
+  try {
+    return answerNow(topic, { facts, asOf });
+  } catch (problem) {
+    if (problem instanceof InputError) return undefined;
+    throw problem;
+  }
+}
+
+/** How many facts people tell: two as often as twenty. */
+const counts = [2, 5, 10, 20] as const;
+
+function* rigsOf(
+  topic: Topic,
+  times: number,
+): Generator<readonly [Filed, FactsGiven, () => number]> {
+  const random = randomFrom(seed + topic.id.length * 7919);
+  for (const each of filed.get(topic.id) ?? []) {
+    for (let i = 0; i < times; i += 1) {
+      yield [each, someOf(each.facts, counts[i % counts.length] ?? 2, random), random];
+    }
+  }
+}
+
+const isStop = (topic: Topic, { outcome }: Answer): boolean => outcome === topic.outcomes.stop.id;
+const isOpen = (topic: Topic, { outcome }: Answer): boolean =>
+  outcome === topic.outcomes.unknown.id;
+
+describe.each(all.map((topic) => [topic.id, topic] as const))('%s', (_, topic) => {
+  test('told nothing, it cannot say', () => {
+    expect(judged(topic, {})?.outcome).toBe(topic.outcomes.unknown.id);
+  });
+
+  test('telling one thing more, however vaguely, never betters a stop', () => {
+    const bettered: string[] = [];
+    let tried = 0;
+    for (const [{ name }, facts, random] of rigsOf(topic, 8)) {
+      const before = judged(topic, facts);
+      if (!before || !isStop(topic, before)) continue;
+      for (let i = 0; i < 6; i += 1) {
+        const more = toldVaguely(topic, facts, random);
+        const after = more && judged(topic, more.facts);
+        if (!after) continue;
+        tried += 1;
+        if (isStop(topic, after) || isOpen(topic, after)) continue;
+        // Whoever tells fuel tells that the vehicle burns it: another vehicle than was judged.
+        if (more.fact === 'trip.fuel') continue;
+        const told = JSON.stringify(more.facts[more.fact]);
+        bettered.push(`${name}: ${more.fact} ${told} turns ${before.sentence} → ${after.sentence}`);
+      }
+    }
+    expect(bettered).toEqual([]);
+    expect(tried).toBeGreaterThan(10);
+  });
+
+  test('what is said for certain stays so when what was unknown is told', () => {
+    const wrong: string[] = [];
+    for (const [{ name, facts: whole }, facts, random] of rigsOf(topic, 4)) {
+      const ids = Object.keys(facts);
+      const hidden = ids[Math.floor(random() * ids.length)];
+      if (hidden === undefined || Array.isArray(whole[hidden])) continue;
+      const open = judged(topic, { ...facts, [hidden]: 'unknown' });
+      const told = judged(topic, facts);
+      if (!open || !told) continue;
+      for (const finding of open.findings) {
+        // That something was not said is a proviso or not known, and goes once it is said.
+        const isSure =
+          /^(ok|care|stop)\b/.test(finding.code) && finding.code.startsWith(`${finding.level}.`);
+        const then = told.findings.find(({ id }) => id === finding.id)?.level;
+        if (!isSure || then === finding.level || then === 'stop') continue;
+        wrong.push(`${name}: ${finding.id} ${finding.code} without ${hidden}, with it ${then}`);
+      }
+    }
+    expect(wrong).toEqual([]);
+  });
+});
+
+/** Limits that two topics hold against the same two values. */
+const shared = all.flatMap((a, i) =>
+  all.slice(i + 1).flatMap((b) =>
+    Object.entries(a.limits).flatMap(([id, limit]) => {
+      const other = b.limits[id];
+      const isSame = other && other.used === limit.used && other.limit === limit.limit;
+      return isSame ? [{ a, b, id }] : [];
+    }),
+  ),
+);
+
+test('no two topics contradict each other on the same limit', () => {
+  const apart: string[] = [];
+  let compared = 0;
+  for (const { a, b, id } of shared) {
+    for (const topic of [a, b]) {
+      for (const [{ name }, facts] of rigsOf(topic, 3)) {
+        const asked = (of: Topic) =>
+          Object.fromEntries(
+            Object.entries(facts).filter(([fact]) => Object.hasOwn(of.facts, fact)),
+          );
+        const both = Object.keys(asked(a)).filter((fact) => Object.hasOwn(b.facts, fact));
+        if (both.length < Object.keys(facts).length) continue;
+        const [in1, in2] = [judged(a, facts), judged(b, facts)].map(
+          (answer) => answer?.limits.find((limit) => limit.id === id)?.state,
+        );
+        if (in1 === undefined || in2 === undefined) continue;
+        compared += 1;
+        const isSilent = in1 === 'not-asked' || in2 === 'not-asked';
+        // One topic may know more, such as the ratings of a floor plan; none says no to the other’s yes.
+        const isApart =
+          new Set([in1, in2]).has('stop') && in1 !== in2 && in1 !== 'unknown' && in2 !== 'unknown';
+        if (!isSilent && isApart) apart.push(`${name}: ${id} ${a.id} ${in1}, ${b.id} ${in2}`);
+      }
+    }
+  }
+  expect(apart).toEqual([]);
+  expect(compared).toBeGreaterThan(20);
+});
