@@ -115,8 +115,8 @@ test('what is told of a range is at most 1.2 times as wide as what it can come t
         const isOpen = movedBy(rig.whole.value(name)).some(rig.whole.isOpen);
         if (isOpen || !(hi - lo > 1e-6 && Number.isFinite(hi - lo))) continue;
         const width = reached(rig, name, 1, random) - reached(rig, name, -1, random);
-        // Half a hundredth of the figure itself decides nothing: an arm that two rows share costs that.
-        const isSlight = hi - lo - width < 0.005 * Math.abs(hi);
+        // A hundredth of the figure itself decides nothing: an arm that two rows share costs that.
+        const isSlight = hi - lo - width < 0.01 * Math.abs(hi);
         const ratio = isSlight ? 1 : (hi - lo) / width;
         ratios.set(name, [...(ratios.get(name) ?? []), ratio]);
       }
