@@ -64,6 +64,9 @@ function placed(plain: PlainCase): PlainCase {
   const made: PlainCase = { 'load.occupants': [], ...plain };
   // What bars restore that nobody set is anything up to all of it.
   if (typeof made['hitch.restored'] !== 'number') made['hitch.restored'] = 0.5;
+  // The arm of every load stands on both sides of what they make: that may cost tightness.
+  const arm = made['trailer.ballToAxle'];
+  if (typeof arm === 'object' && 'lo' in arm) made['trailer.ballToAxle'] = arm.lo;
   for (const tank of ['fresh', 'gray', 'black']) made[`trailer.${tank}WaterAhead`] = 1;
   for (const [id, fact] of Object.entries(made)) {
     if (!Array.isArray(fact)) continue;
@@ -115,10 +118,7 @@ test('what is told of a range is at most 1.2 times as wide as what it can come t
         const isOpen = movedBy(rig.whole.value(name)).some(rig.whole.isOpen);
         if (isOpen || !(hi - lo > 1e-6 && Number.isFinite(hi - lo))) continue;
         const width = reached(rig, name, 1, random) - reached(rig, name, -1, random);
-        // A hundredth of the figure itself decides nothing: an arm that two rows share costs that.
-        const isSlight = hi - lo - width < 0.01 * Math.abs(hi);
-        const ratio = isSlight ? 1 : (hi - lo) / width;
-        ratios.set(name, [...(ratios.get(name) ?? []), ratio]);
+        ratios.set(name, [...(ratios.get(name) ?? []), (hi - lo) / width]);
       }
     }),
     { numRuns: 90, seed },
