@@ -6,7 +6,7 @@ import { topics } from '@tarebook/rules';
  * Messages as people write them, with what a person read in each: of each question its topic or none
  * and the facts it tells, what is urgent, what repeats what, and what is personal.
  */
-type Labelled = {
+type Labeled = {
   readonly id: string;
   readonly channel: string;
   readonly text: string;
@@ -43,7 +43,7 @@ export function shareOf(hits: number, of: number): Share {
   };
 }
 
-export function labelled(name: 'open' | 'held-out'): readonly Labelled[] {
+export function labeled(name: 'open' | 'held-out'): readonly Labeled[] {
   return JSON.parse(readFileSync(new URL(`${name}.json`, import.meta.url), 'utf8'));
 }
 
@@ -82,16 +82,16 @@ export type Measured = {
   readonly confused: readonly string[];
 };
 
-export function measure(set: readonly Labelled[]): Measured {
+export function measure(set: readonly Labeled[]): Measured {
   const read = reader({ topics });
-  const pairs = set.map((label): readonly [Labelled, ReadMessage] => {
+  const pairs = set.map((label): readonly [Labeled, ReadMessage] => {
     const message: Message = { ...label, askedOn: '2026-11-01', asker: '' };
     return [label, read(message)];
   });
-  const sum = (of: (label: Labelled, found: ReadMessage) => number): number =>
+  const sum = (of: (label: Labeled, found: ReadMessage) => number): number =>
     pairs.reduce((total, [label, found]) => total + of(label, found), 0);
   const yes = (is: boolean): number => (is ? 1 : 0);
-  const none = ({ parts }: Labelled): boolean => topicsOf(parts).length === 0;
+  const none = ({ parts }: Labeled): boolean => topicsOf(parts).length === 0;
   const confused = pairs.flatMap(([label, found]) => {
     const lines: string[] = [];
     const [was, is] = [topicsOf(label.parts), topicsOf(found.parts)];

@@ -1,13 +1,13 @@
 import { readMessages } from '@tarebook/record';
 import { topics } from '@tarebook/rules';
 import { expect, test } from 'vitest';
-import { labelled, measure, type Share } from './measure';
+import { labeled, measure, type Share } from './measure';
 
 /**
- * The open two thirds of the labelled messages, on which the reader was made. The held-out third is
+ * The open two thirds of the labeled messages, on which the reader was made. The held-out third is
  * run by hand, with TAREBOOK_HELD_OUT=1, and nothing is made to suit it.
  */
-const found = measure(labelled('open'));
+const found = measure(labeled('open'));
 
 const shown = ({ hits, of, lo, hi }: Share): string =>
   `${hits} of ${of} (${(lo * 100).toFixed(0)}–${(hi * 100).toFixed(0)} % at 95 %)`;
@@ -37,7 +37,7 @@ test('what was asked before is recognized, and personal words are found', () => 
 });
 
 test('the words of a fact are the very words of the message, and the same is read twice', () => {
-  const messages = labelled('open').map(({ id, channel, text }) => ({
+  const messages = labeled('open').map(({ id, channel, text }) => ({
     ...{ id, channel, text },
     ...{ askedOn: '2026-11-01', asker: '' },
   }));
@@ -81,7 +81,7 @@ test('what nobody asks is read without harm, and five thousand messages in secon
 });
 
 test.runIf(process.env.TAREBOOK_HELD_OUT === '1')('the held-out third, by hand', () => {
-  const held = measure(labelled('held-out'));
+  const held = measure(labeled('held-out'));
   for (const [name, value] of Object.entries(held)) {
     if (typeof value === 'object' && 'hits' in value) console.log(`${name}: ${shown(value)}`);
   }

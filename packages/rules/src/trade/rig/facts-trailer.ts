@@ -77,7 +77,7 @@ export const trailerFacts = part({
       unit: 'ft',
       least: 3,
       most: 80,
-      label: 'Ball to axle centre',
+      label: 'Ball to axle center',
       noun: 'the distance from ball to axle',
       instead: 'Measure from the ball to the trailer’s axles',
       ask: 'How far is it from the coupler to the middle of the axles?',
