@@ -4,6 +4,7 @@ import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join, relative } from 'node:path';
 import { load } from '../package/load.mjs';
+import { sizes } from '../package/sizes.mjs';
 import { bin, packages, root, run } from './shared.mjs';
 import { tell, together } from './step.mjs';
 
@@ -103,6 +104,8 @@ function ofFile({ name, status, message, assertionResults }) {
 }
 
 export const loaded = () => load(root);
+
+export const sized = () => sizes(root);
 
 /** Every worked case by the built command line, by the command that npm links. */
 export async function cases() {

@@ -21,6 +21,7 @@ await step('unused exports', steps.unused);
 await step('packages as published', steps.published);
 await steps.vitest();
 await step('built packages loaded', steps.loaded);
+await step('size in a browser by bundler', steps.sized);
 await step('worked cases', steps.cases);
 await step('browser', steps.browser);
 finish();

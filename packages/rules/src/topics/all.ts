@@ -17,23 +17,29 @@ import { towFit } from './tow-fit/index';
 import { truckCamper } from './truck-camper/index';
 import { weighIn } from './weigh-in/index';
 
-/** Every rule set there is, by its id, in the order of the trade's questions. */
-export const topics: Readonly<Record<string, Topic>> = {
-  [towFit.id]: towFit,
-  [hitchSetup.id]: hitchSetup,
-  [weighIn.id]: weighIn,
-  [houseBattery.id]: houseBattery,
-  [gasSupply.id]: gasSupply,
-  [sparesKit.id]: sparesKit,
-  [tires.id]: tires,
-  [shorePower.id]: shorePower,
-  [electricTowRange.id]: electricTowRange,
-  [truckCamper.id]: truckCamper,
-  [retrofit.id]: retrofit,
-  [optionsFit.id]: optionsFit,
-  [bodyRepair.id]: bodyRepair,
-  [theftDeterrence.id]: theftDeterrence,
-  [serviceTriage.id]: serviceTriage,
-  [offGridStay.id]: offGridStay,
-  [coldWeather.id]: coldWeather,
-};
+const byId = (all: readonly Topic[]): Readonly<Record<string, Topic>> =>
+  Object.fromEntries(all.map((topic) => [topic.id, topic]));
+
+/**
+ * Every rule set there is, by its id, in the order of the trade's questions. Called as something
+ * without effects, so that a bundler leaves out the topics of a program that asks one of them.
+ */
+export const topics: Readonly<Record<string, Topic>> = /* @__PURE__ */ byId([
+  towFit,
+  hitchSetup,
+  weighIn,
+  houseBattery,
+  gasSupply,
+  sparesKit,
+  tires,
+  shorePower,
+  electricTowRange,
+  truckCamper,
+  retrofit,
+  optionsFit,
+  bodyRepair,
+  theftDeterrence,
+  serviceTriage,
+  offGridStay,
+  coldWeather,
+]);
