@@ -64,7 +64,7 @@ export class StartCase extends PlainElement {
     return [...pick('vehicle', vehicles, this.vehicle), ...pick('trailer', trailers, this.trailer)];
   }
 
-  private called = (entry: Entry): string => `${entry.name} (${this.catalogue?.bodyOf(entry)})`;
+  private called = ({ name, body }: Entry): string => `${name} (${body})`;
 
   private async start(): Promise<void> {
     try {

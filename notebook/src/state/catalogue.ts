@@ -6,18 +6,20 @@ import vehiclesText from '../../../seeds/vehicles.csv?raw';
 import type { Started } from './blank';
 
 /** One vehicle or trailer of the invented catalogue: cells by column, '' where nothing is known. */
-export type Entry = { readonly name: string; readonly cells: Readonly<Record<string, string>> };
+export type Entry = {
+  readonly name: string;
+  /** What kind of vehicle or trailer it is, as one would say it. */
+  readonly body: string;
+  readonly cells: Readonly<Record<string, string>>;
+};
 
 function entries(text: string): readonly Entry[] {
   const rows: Record<string, string>[] = parse(text, { columns: true, comment: '#', trim: true });
-  return rows.map((cells) => ({ name: cells.name ?? '', cells }));
+  return rows.map((cells) => ({ name: cells.name ?? '', body: cells.body ?? '', cells }));
 }
 
 export const vehicles: readonly Entry[] = entries(vehiclesText);
 export const trailers: readonly Entry[] = entries(trailersText);
-
-/** What kind of vehicle or trailer it is, as one would say it. */
-export const bodyOf = ({ cells }: Entry): string => cells.body ?? '';
 
 /** The facts of a topic that a catalogue entry knows, each in the unit the topic declares. */
 export function catalogueFacts(

@@ -1,10 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { isNote, readCase, readNote } from '@tarebook/casebook';
+import { type Findable, searchOver } from '@tarebook/record';
 import { topics } from '@tarebook/rules';
 import { expect, test } from 'vitest';
-import { type Findable, searchOver } from './search';
 
-const root = new URL('../../../cases/', import.meta.url);
+const root = new URL('../../cases/', import.meta.url);
 
 const filed: readonly Findable[] = readdirSync(root, { recursive: true, encoding: 'utf8' })
   .filter((name) => name.endsWith('.md') && !name.startsWith('refused/'))
