@@ -3,6 +3,7 @@ export { bringingCatalogues } from './answer/bringing-catalogues';
 export { answer } from './answer/by-engine';
 export { gravestFirst } from './answer/levels';
 export { dayProblems } from './answer/parameters';
+export { type QuickOptions, quickly, type Verdict } from './answer/quickly';
 export { againstOf } from './answer/room';
 export { urgentOf } from './answer/sentence';
 export type {

@@ -22,7 +22,8 @@ export function endsOf(compiled: Compiled, run: Run, name: string): Ends {
   return { ...roundedEnds(inUnit(value, unit)), unit };
 }
 
-function named(compiled: Compiled, run: Run, name: string): Named {
+/** A value as conditions compare it. */
+export function namedValue(compiled: Compiled, run: Run, name: string): Named {
   const value = run.value(name);
   if (value.kind === 'among') return { among: value.options };
   if (value.kind === 'truth') {
@@ -38,5 +39,5 @@ export function namedValues(
   run: Run,
   names: readonly string[] = allNamesCompared(compiled.topic),
 ): ReadonlyMap<string, Named> {
-  return new Map(names.map((name) => [name, named(compiled, run, name)]));
+  return new Map(names.map((name) => [name, namedValue(compiled, run, name)]));
 }
