@@ -13,10 +13,11 @@ import { claim } from './claim';
 import { estimate } from './estimate';
 import { first } from './first';
 import { how } from './how';
+import { rates } from './rates';
 import { writeOff } from './write-off';
 import { byZone } from './zones';
 
-const parts = [byZone, estimate, claim, writeOff, first] as const;
+const parts = [byZone, rates, estimate, claim, writeOff, first] as const;
 
 /** What may the repair cost, is it to be claimed or paid for, and what comes first? */
 export const bodyRepair = defineTopic({

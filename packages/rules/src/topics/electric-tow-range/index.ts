@@ -16,6 +16,7 @@ import { level } from './level';
 import { power } from './power';
 import { atmosphere } from './resistance';
 import { route } from './route';
+import { routeNumbers } from './route-numbers';
 import { stops } from './stops';
 import { rig, towRatings } from './tow';
 
@@ -29,6 +30,7 @@ const parts = [
   atmosphere,
   legs,
   level,
+  routeNumbers,
   route,
   fuel,
   stops,

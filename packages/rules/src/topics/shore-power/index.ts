@@ -9,7 +9,8 @@ import { cord } from './cord';
 import { everybody } from './everybody';
 import { generator } from './generator';
 import { how } from './how';
-import { signs, voltages } from './signs';
+import { signs } from './signs';
+import { voltages } from './voltages';
 
 const parts = [supply, loads, cord, generator, voltages, signs] as const;
 
