@@ -130,7 +130,7 @@ describe('why, in plain sentences', () => {
 
   test('a name that the topic does not have is refused in words', () => {
     expect(() => why(towFit, { facts: {} }, 'limit.moon', 'short')).toThrow(
-      '“tow-fit” has nothing named “limit.moon”.',
+      '`limit.moon` is nothing that tow-fit has;',
     );
   });
 

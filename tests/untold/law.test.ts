@@ -42,54 +42,60 @@ const isStop = (topic: Topic, { outcome }: Answer): boolean => outcome === topic
 const isOpen = (topic: Topic, { outcome }: Answer): boolean =>
   outcome === topic.outcomes.unknown.id;
 
-describe.each(all.map((topic) => [topic.id, topic] as const))('%s', (_, topic) => {
-  test('told nothing, it cannot say', () => {
-    expect(judged(topic, {})?.outcome).toBe(topic.outcomes.unknown.id);
-  });
+describe.each(all.map((topic) => [topic.id, topic] as const))(
+  '%s',
+  { timeout: 900_000 },
+  (_, topic) => {
+    test('told nothing, it cannot say', () => {
+      expect(judged(topic, {})?.outcome).toBe(topic.outcomes.unknown.id);
+    });
 
-  test('telling one thing more, however vaguely, never betters a stop', () => {
-    const bettered: string[] = [];
-    let tried = 0;
-    for (const [{ name }, facts, random] of rigsOf(topic, 8)) {
-      const before = judged(topic, facts);
-      if (!before || !isStop(topic, before)) continue;
-      for (let i = 0; i < 6; i += 1) {
-        const more = toldVaguely(topic, facts, random);
-        const after = more && judged(topic, more.facts);
-        if (!after) continue;
-        tried += 1;
-        if (isStop(topic, after) || isOpen(topic, after)) continue;
-        // Whoever tells fuel tells that the vehicle burns it: another vehicle than was judged.
-        if (more.fact === 'trip.fuel') continue;
-        const told = JSON.stringify(more.facts[more.fact]);
-        bettered.push(`${name}: ${more.fact} ${told} turns ${before.sentence} → ${after.sentence}`);
+    test('telling one thing more, however vaguely, never betters a stop', () => {
+      const bettered: string[] = [];
+      let tried = 0;
+      for (const [{ name }, facts, random] of rigsOf(topic, 8)) {
+        const before = judged(topic, facts);
+        if (!before || !isStop(topic, before)) continue;
+        for (let i = 0; i < 6; i += 1) {
+          const more = toldVaguely(topic, facts, random);
+          const after = more && judged(topic, more.facts);
+          if (!after) continue;
+          tried += 1;
+          if (isStop(topic, after) || isOpen(topic, after)) continue;
+          // Whoever tells fuel tells that the vehicle burns it: another vehicle than was judged.
+          if (more.fact === 'trip.fuel') continue;
+          const told = JSON.stringify(more.facts[more.fact]);
+          bettered.push(
+            `${name}: ${more.fact} ${told} turns ${before.sentence} → ${after.sentence}`,
+          );
+        }
       }
-    }
-    expect(bettered).toEqual([]);
-    expect(tried).toBeGreaterThan(10);
-  });
+      expect(bettered).toEqual([]);
+      expect(tried).toBeGreaterThan(10);
+    });
 
-  test('what is said for certain stays so when what was unknown is told', () => {
-    const wrong: string[] = [];
-    for (const [{ name, facts: whole }, facts, random] of rigsOf(topic, 4)) {
-      const ids = Object.keys(facts);
-      const hidden = ids[Math.floor(random() * ids.length)];
-      if (hidden === undefined || Array.isArray(whole[hidden])) continue;
-      const open = judged(topic, { ...facts, [hidden]: 'unknown' });
-      const told = judged(topic, facts);
-      if (!open || !told) continue;
-      for (const finding of open.findings) {
-        // That something was not said is a proviso or not known, and goes once it is said.
-        const isSure =
-          /^(ok|care|stop)\b/.test(finding.code) && finding.code.startsWith(`${finding.level}.`);
-        const then = told.findings.find(({ id }) => id === finding.id)?.level;
-        if (!isSure || then === finding.level || then === 'stop') continue;
-        wrong.push(`${name}: ${finding.id} ${finding.code} without ${hidden}, with it ${then}`);
+    test('what is said for certain stays so when what was unknown is told', () => {
+      const wrong: string[] = [];
+      for (const [{ name, facts: whole }, facts, random] of rigsOf(topic, 4)) {
+        const ids = Object.keys(facts);
+        const hidden = ids[Math.floor(random() * ids.length)];
+        if (hidden === undefined || Array.isArray(whole[hidden])) continue;
+        const open = judged(topic, { ...facts, [hidden]: 'unknown' });
+        const told = judged(topic, facts);
+        if (!open || !told) continue;
+        for (const finding of open.findings) {
+          // That something was not said is a proviso or not known, and goes once it is said.
+          const isSure =
+            /^(ok|care|stop)\b/.test(finding.code) && finding.code.startsWith(`${finding.level}.`);
+          const then = told.findings.find(({ id }) => id === finding.id)?.level;
+          if (!isSure || then === finding.level || then === 'stop') continue;
+          wrong.push(`${name}: ${finding.id} ${finding.code} without ${hidden}, with it ${then}`);
+        }
       }
-    }
-    expect(wrong).toEqual([]);
-  });
-});
+      expect(wrong).toEqual([]);
+    });
+  },
+);
 
 /** Limits that two topics hold against the same two values. */
 const shared = all.flatMap((a, i) =>
@@ -107,7 +113,7 @@ test('no two topics contradict each other on the same limit', () => {
   let compared = 0;
   for (const { a, b, id } of shared) {
     for (const topic of [a, b]) {
-      for (const [{ name }, facts] of rigsOf(topic, 3)) {
+      for (const [{ name }, facts] of rigsOf(topic, 2)) {
         const asked = (of: Topic) =>
           Object.fromEntries(
             Object.entries(facts).filter(([fact]) => Object.hasOwn(of.facts, fact)),
@@ -129,4 +135,4 @@ test('no two topics contradict each other on the same limit', () => {
   }
   expect(apart).toEqual([]);
   expect(compared).toBeGreaterThan(20);
-});
+}, 900_000);

@@ -12,6 +12,7 @@ import {
   readLearners,
   waiting,
 } from '../state/group';
+import { openReader } from '../state/reading';
 import { openTopic } from '../state/topics';
 import { compared, questionOf, readPrediction } from './predict';
 import { metBy, recordAsCsv, walkedCase } from './record';
@@ -23,7 +24,7 @@ const text = readFileSync(
 );
 const oneCase = { topic: 'tow-fit', name: 'payload-not-known', title: 'A, "case"', text };
 const begun = (learners: readonly string[]): Group => beginGroup(learners, [oneCase], 1e12);
-beforeAll(() => openTopic('tow-fit'));
+beforeAll(() => Promise.all([openTopic('tow-fit'), openReader()]));
 
 const question = () => {
   const walked = walkedCase(text);
