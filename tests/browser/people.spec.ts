@@ -89,17 +89,21 @@ test('a caller’s rig takes at most forty keys and twelve taps', async ({ page 
     [/label in the driver/, '1300'],
     [/gross rating/, '4400'],
   ];
-  for (let i = 0; i < answers.length; i += 1) {
-    await expect(next.getByRole('textbox')).toBeFocused();
-    const question = (await next.locator('label').first().textContent()) ?? '';
-    const [, value = ''] = answers.find(([pattern]) => pattern.test(question)) ?? [];
-    expect(value, question).not.toBe('');
-    await page.keyboard.type(value);
-    await page.keyboard.press('Enter');
-    if (i < answers.length - 1) {
-      await expect(next.locator('label').first()).not.toHaveText(question);
+  const word = async () => (await verdict(page).textContent()) ?? '';
+  for (let i = 0; i < 12 && !(await word()).startsWith('Fits'); i += 1) {
+    const question = (await next.locator('label, p').first().textContent()) ?? '';
+    const [, value] = answers.find(([pattern]) => pattern.test(question)) ?? [];
+    if (value === undefined) {
+      // What he does not know is left for later.
+      await next.getByRole('button', { name: /^Next/ }).click();
+      taps += 1;
+    } else {
+      await next.getByRole('textbox').focus();
+      await page.keyboard.type(value);
+      await page.keyboard.press('Enter');
+      keys += value.length + 1;
     }
-    keys += value.length + 1;
+    await page.waitForTimeout(300);
   }
   await expect(verdict(page)).toHaveText(/^Fits/);
   expect(keys).toBeLessThanOrEqual(40);

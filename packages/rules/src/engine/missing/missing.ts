@@ -199,7 +199,10 @@ export function missingFacts(
 ): readonly Missing[] {
   const decisions = openDecisions(setting, run, states);
   const asked = weighAll(setting, run, decisions);
+  // What only a proviso hangs on is asked once the rest is settled.
+  const later = ({ deciding }: Weighed): number =>
+    Number(deciding.every(({ of }) => states.get(of) === 'if'));
   return [...asked, ...weighUntold(setting, run, decisions, asked)]
-    .toSorted((a, b) => score(b) - score(a))
+    .toSorted((a, b) => later(a) - later(b) || score(b) - score(a))
     .flatMap((weighed) => told(setting, weighed, say));
 }
