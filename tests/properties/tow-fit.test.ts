@@ -137,6 +137,39 @@ describe('more weight never betters', () => {
   });
 });
 
+test('what is said to be left may be loaded: no weight that the proviso speaks of is exceeded', () => {
+  const spokenOf = ['trailer-weight', 'tongue', 'pin', 'payload', 'vehicle-gross', 'combined'];
+  let loaded = 0;
+  fc.assert(
+    fc.property(exactCase(), (plain) => {
+      const { 'load.occupants': _, 'trailer.cargo': __, 'trailer.options': ___, ...silent } = plain;
+      const before = judged(silent);
+      if (levelsOf(before).get('load-untold') !== 'if') return;
+      const left = (id: string) => before.values[id]?.lo ?? Number.NaN;
+      const onTongue = Math.min(left('tongue.left'), left('trailerWeight.left'));
+      if (!Number.isFinite(onTongue) || left('tongue.loaded') < 0) return;
+      loaded += 1;
+      const people = Math.max(0, left('payload.left') - onTongue - 1e-3);
+      const together = left('combined.left');
+      const isCapped = silent['vehicle.gcwr'] !== undefined && Number.isFinite(together);
+      const most = isCapped ? Math.max(0, together - people) : Number.POSITIVE_INFINITY;
+      const packed = Math.max(0, Math.min(left('trailerWeight.left'), most) - 1e-3);
+      const after = judged({
+        ...silent,
+        'trailer.measuredTongueWeight': left('tongue.loaded') + Math.max(0, onTongue - 1e-3),
+        'load.occupants': [{ weight: 150 + people }],
+        'trailer.cargo': [{ weight: packed }],
+      });
+      const [was, is] = [statesOf(before), statesOf(after)];
+      for (const id of [...spokenOf, 'trailer-gross']) {
+        if (is.get(id) === 'stop') expect(was.get(id), id).toBe('stop');
+      }
+    }),
+    { ...settings, numRuns: 300 },
+  );
+  expect(loaded).toBeGreaterThan(30);
+});
+
 describe('whoever asks in metric gets the same answer', () => {
   const metric = { lb: 'kg', in: 'mm', ft: 'm', gal: 'L', 'ft²': 'm²' } as const;
   const isUs = (unit: string): unit is keyof typeof metric => Object.hasOwn(metric, unit);

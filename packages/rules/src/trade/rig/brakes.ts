@@ -90,6 +90,10 @@ export const brakes = part({
         do: 'Ask which brakes it has, and whether the vehicle works them.',
         proviso: 'the trailer has brakes that the vehicle works',
       },
+      open: {
+        wrong: 'Loaded it may be heavy enough to want brakes of its own.',
+        do: 'Ask which brakes it has, and whether the vehicle works them.',
+      },
       otherwise: 'The trailer is light enough to do without brakes of its own.',
       source: custom,
     },

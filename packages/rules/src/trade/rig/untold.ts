@@ -6,6 +6,10 @@ const tellWhat = 'Tell what is built and packed into the trailer, and where it r
 const tellBoth =
   'Tell who rides along and what each weighs, and what is built and packed into the trailer.';
 
+const leftWhere = (rating: string, left: string): string =>
+  `choose(given(${rating}), ${left}, unlimited)`;
+const ofCombined = leftWhere('vehicle.gcwr', 'combined.limit - combined.gross');
+
 /** Who rides along and what is packed, where nobody said: counted as little, and told so. */
 export const untold = part({
   formulas: {
@@ -22,23 +26,44 @@ export const untold = part({
       source: custom,
     },
     'payload.left': {
-      label: 'Payload left',
+      label: 'Payload left, within the gross ratings of vehicle and combination too',
       noun: 'the payload left',
       unit: 'lb',
-      is: 'max(0, payload.available - payload.used)',
+      is: `max(0, min(payload.available - payload.used, ${leftWhere('vehicle.gvwr', 'vehicle.gvwr - vehicle.gross')}, ${ofCombined}))`,
       source: custom,
     },
     'trailerWeight.left': {
-      label: 'Trailer weight left, by the tow rating and its own',
+      label: 'Trailer weight left, by the tow rating, its own and the combined one',
       noun: 'the trailer weight left',
       unit: 'lb',
-      is: 'max(0, min(trailerWeight.limit, trailer.gvwr) - trailer.loaded)',
+      is: `max(0, min(trailerWeight.limit - trailer.loaded, trailer.gvwr - trailer.loaded, ${ofCombined}))`,
+      source: custom,
+    },
+    // What may still rest on ball or pin: its own rating runs out before the payload as often as not.
+    'tongue.left': {
+      label: 'Tongue weight left, by its rating and the payload',
+      noun: 'the tongue weight left',
+      unit: 'lb',
+      is: `max(0, min(payload.left, choose(coupling.isPin, ${leftWhere('vehicle.maxPin', 'pin.limit - tongue.loaded')}, tongue.limit - tongue.loaded)))`,
+      source: custom,
+    },
+    'combined.left': {
+      label: 'Combined weight left',
+      noun: 'the combined weight left',
+      unit: 'lb',
+      is: 'max(0, combined.limit - combined.gross)',
+      source: custom,
+    },
+    'combined.isLeftKnown': {
+      label: 'It is known how much more vehicle and trailer may weigh together',
+      unit: 'yes-no',
+      is: 'given(vehicle.gcwr) && known(combined.left)',
       source: custom,
     },
     'load.isLeftKnown': {
       label: 'It is known how much more may be loaded',
       unit: 'yes-no',
-      is: 'known(payload.left) && known(trailerWeight.left)',
+      is: 'known(payload.left) && known(trailerWeight.left) && known(tongue.left)',
       source: custom,
     },
   },
@@ -47,12 +72,20 @@ export const untold = part({
       label: 'Load, not told',
       if: [
         {
-          when: 'load.peopleUntold && load.trailerUntold && load.isLeftKnown',
+          when: 'load.peopleUntold && load.trailerUntold && load.isLeftKnown && combined.isLeftKnown',
           wrong:
-            'Only a driver is counted, and the trailer is counted empty; that leaves {payload.left} of payload and {trailerWeight.left} of trailer weight.',
+            'Only a driver is counted, and the trailer is counted empty; that leaves {payload.left} of payload, {trailerWeight.left} of trailer weight and {tongue.left} on the tongue, all of it together {combined.left}.',
           do: tellBoth,
           proviso:
-            'all who ride along and all that is packed stay within {payload.left} of payload and {trailerWeight.left} of trailer weight',
+            'people, cargo and what packing adds to the tongue stay within {payload.left} of payload, what is packed within {trailerWeight.left}, no more than {tongue.left} of it on the tongue, and all together within {combined.left}',
+        },
+        {
+          when: 'load.peopleUntold && load.trailerUntold && load.isLeftKnown',
+          wrong:
+            'Only a driver is counted, and the trailer is counted empty; that leaves {payload.left} of payload, {trailerWeight.left} of trailer weight and {tongue.left} on the tongue.',
+          do: tellBoth,
+          proviso:
+            'people, cargo and what packing adds to the tongue stay within {payload.left} of payload, and what is packed within {trailerWeight.left}, no more than {tongue.left} of it on the tongue',
         },
         {
           when: 'load.peopleUntold && !load.trailerUntold && load.isLeftKnown',
@@ -63,10 +96,10 @@ export const untold = part({
         {
           when: 'load.trailerUntold && !load.peopleUntold && load.isLeftKnown',
           wrong:
-            'The trailer is counted empty; that leaves {trailerWeight.left} of trailer weight, and {payload.left} of payload for what packing adds to the tongue.',
+            'The trailer is counted empty; that leaves {trailerWeight.left} of trailer weight, of which {tongue.left} may come onto the tongue.',
           do: tellWhat,
           proviso:
-            'what is packed stays within {trailerWeight.left}, and within {payload.left} on the tongue',
+            'what is packed stays within {trailerWeight.left}, no more than {tongue.left} of it on the tongue',
         },
         {
           when: 'load.peopleUntold && load.trailerUntold',
