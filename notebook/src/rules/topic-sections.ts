@@ -131,7 +131,10 @@ export const findingsSection = (topic: Topic) =>
 /** The words it answers with. */
 export const outcomesSection = ({ outcomes }: Topic) => html`
   <h2>What it answers</h2>
-  <ul>${Object.values(outcomes).map(({ words, sentence }) => html`<li><strong>${words}</strong>: “${sentence}”</li>`)}</ul>`;
+  <ul>${Object.entries(outcomes).map(
+    ([level, { words, sentence }]) =>
+      html`<li><strong>${words}</strong>: “${sentence}${level === 'if' ? ', if …' : ''}”</li>`,
+  )}</ul>`;
 
 export const sourcesSection = (topic: Topic) => html`
   <h2>Sources</h2>

@@ -83,14 +83,14 @@ export class NotePage extends PlainElement {
       <p><strong>${outcome === 'expired' ? 'Expired' : 'Holds'}</strong>${
         note.owner === undefined ? nothing : html`, kept by the ${note.owner}`
       }, good until ${note.goodUntil}</p>
-      <p class="as-written">${forms.letter}</p>
+      <p class="as-written">${forms.post}</p>
       ${note.links.map(
         ({ label, address }) =>
           html`<p><a href=${address} rel="noreferrer noopener">${label}</a></p>`,
       )}
       ${this.leansOn ? html`<p><a href=${this.leansOn}>The case it leans on</a></p>` : nothing}
       ${formNames
-        .filter((name) => name !== 'letter')
+        .filter((name) => name !== 'post')
         .map(
           (name) => html`<details>
             <summary>${formLabels[name]}</summary>

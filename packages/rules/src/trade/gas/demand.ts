@@ -215,7 +215,7 @@ export const demand = part({
         do: 'Weigh it and take off the tare stamped on its collar.',
         proviso: 'the cylinder is full',
       },
-      otherwise: 'It is told how full the cylinder is.',
+      otherwise: 'How full the cylinder is was told, or decides nothing here.',
       source: weighing,
     },
   },
