@@ -1,6 +1,8 @@
+import type { Asking, Called, Caution, ForEverybody, HowTo, Telling, Text } from './asked';
 import type { Catalogue } from './catalogue';
 import type { Change } from './changes';
 import type { Fact } from './facts';
+import type { Ranking, Selection, Simulation } from './lists';
 import type { Source } from './source';
 
 /**
@@ -14,7 +16,9 @@ import type { Source } from './source';
  * findings are hyphenated words (`rear-axle`).
  */
 
+export type { Asking, Called, Caution, Facts, ForEverybody, HowTo, Telling, Text } from './asked';
 export type { ChoiceFact, Column, Default, Fact, QuantityFact, RowsFact, YesNoFact } from './facts';
+export type { Ranking, Selection, Simulation } from './lists';
 export type { Source, SourceClass } from './source';
 
 /** A value of a parameter, from a day on; without `until`, until another begins. */
@@ -104,65 +108,6 @@ export type Decision = {
   readonly results: Readonly<Record<string, Result>>;
   readonly source: Source;
 };
-
-/** Things chosen from a list, each for a reason, with amounts that add up. */
-export type Selection = {
-  readonly label: string;
-  /** What is added up: name of the amount and its unit. */
-  readonly amounts: Readonly<Record<string, string>>;
-  readonly items: Readonly<
-    Record<
-      string,
-      {
-        readonly label: string;
-        /** What it belongs to, where a list is told by groups. */
-        readonly group?: string;
-        /** A yes/no fact or formula; absent: always. */
-        readonly when?: string;
-        /** Names of values, by amount. */
-        readonly amounts: Readonly<Record<string, string>>;
-        readonly because: string;
-        readonly source: Source;
-      }
-    >
-  >;
-  readonly source: Source;
-};
-
-/** Results set in an order of size. */
-export type Ranking = {
-  readonly label: string;
-  readonly first: 'least' | 'most';
-  /** Names of values in one unit, with what is said of each. */
-  readonly of: Readonly<Record<string, { readonly by: string; readonly says: string }>>;
-  readonly source: Source;
-};
-
-type SimulatedValue = {
-  readonly label: string;
-  readonly unit: string;
-  readonly source: Source;
-};
-
-/**
- * Something reckoned step by step: the hours of a day, the legs of a route. Every name inside
- * begins with the simulation's own (`day.charge`); `day.step` counts from 0.
- */
-export type Simulation = {
-  readonly label: string;
-  /** How many steps, or the list whose rows are the steps. */
-  readonly steps: number | string;
-  /** What is handed from step to step: its value at the start, and after each step. */
-  readonly states: Readonly<
-    Record<string, SimulatedValue & { readonly start: string; readonly next: string }>
-  >;
-  /** What is reckoned within a step. */
-  readonly values: Readonly<Record<string, SimulatedValue & { readonly is: string }>>;
-  readonly source: Source;
-};
-
-/** Words of a rule set. `{name}` in them stands for that value, shown in the units asked for. */
-export type Text = string;
 
 /** The operators a condition may use, all from json-rules-engine's own set. */
 export const operators = [
@@ -280,16 +225,6 @@ export const levels = ['ok', 'care', 'if', 'unknown', 'stop'] as const;
 export type Level = (typeof levels)[number];
 export type State = Level | 'not-asked';
 
-/** A result said with the verdict, where that goes ahead: the drop of a ball mount, a pressure. */
-export type Telling = {
-  /** A formula; told where it is known at both ends. */
-  readonly of: string;
-  /** A sentence; `{of}` stands for the value. */
-  readonly says: string;
-  /** Told only while this yes/no formula holds. */
-  readonly when?: string;
-};
-
 export type Outcome = {
   /** Hyphenated, for other programs. */
   readonly id: string;
@@ -297,74 +232,6 @@ export type Outcome = {
   readonly words: string;
   /** A sentence; of `if` its beginning, to which “, if …” is added. */
   readonly sentence: string;
-};
-
-export type Caution = {
-  readonly says: string;
-  readonly source: Source;
-  /** Where it is the one to say: facts, `limit.<id>` or `finding.<id>` that came up. */
-  readonly fits?: readonly string[];
-};
-
-/** Something people ask of a topic; the results it names are said first. */
-export type Asking = {
-  readonly label: string;
-  /** Results, decisions, lists, rankings, limits (`limit.payload`) or findings (`finding.grade`). */
-  readonly results: readonly string[];
-  /** Asked when one of these facts is told; the first such asking of a topic is answered first. */
-  readonly impliedBy?: readonly string[];
-  /**
-   * The sentence that answers it, with holes for its results; of several the first whose yes/no
-   * formula holds for sure. Absent, or with a hole that is not known: made from the results.
-   */
-  readonly says?: Text | readonly { readonly when?: string; readonly says: Text }[];
-};
-
-/**
- * What is said to all who ask the same and told next to nothing: the rule and the reason, what a
- * listener can look up, and what is best done by whoever cannot.
- */
-export type ForEverybody = {
-  readonly rule: Text;
-  readonly because: Text;
-  /** Facts that decide and that a listener can look up, the one that decides most first. */
-  readonly look: readonly string[];
-  /**
-   * What is presumed and said as such, as a case would write it, where it was not told; `= name`
-   * stands for a result of the case.
-   */
-  readonly given?: Facts;
-  /** The same as a clause: “with electric brakes and a controller”. */
-  readonly givenSays?: Text;
-  /**
-   * How a fact is told after “if”, where its noun does not do: for a quantity with the hole
-   * `{value}` (“the label leaves {value} for people”), for a choice by option.
-   */
-  readonly clauses?: Readonly<Record<string, Text | Readonly<Record<string, Text>>>>;
-  /** A figure worked out, and the facts beside those told that it is worked out from. */
-  readonly worked?: { readonly says: Text; readonly given?: Facts };
-  /** The safest thing to do for whoever does not know. */
-  readonly otherwise: Text;
-};
-
-/** Facts by id as a case writes them; a list as its rows. */
-export type Facts = Readonly<Record<string, string | readonly Readonly<Record<string, string>>[]>>;
-
-/** How something is done, in a few steps, as a person would tell it across a counter. */
-export type HowTo = {
-  readonly label: string;
-  readonly steps: readonly Text[];
-  readonly caution: Text;
-  readonly source: Source;
-  /** Shown while this yes/no formula may hold; absent: always. */
-  readonly when?: string;
-};
-
-/** What people call things, for search and for reading their messages. */
-export type Called = {
-  readonly topic: readonly string[];
-  readonly facts?: Readonly<Record<string, readonly string[]>>;
-  readonly options?: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>>;
 };
 
 /**
