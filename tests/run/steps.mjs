@@ -4,7 +4,6 @@ import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join, relative } from 'node:path';
 import { load } from '../package/load.mjs';
-import { sizes } from '../package/sizes.mjs';
 import { bin, packages, root, run } from './shared.mjs';
 import { tell, together } from './step.mjs';
 
@@ -105,7 +104,8 @@ function ofFile({ name, status, message, assertionResults }) {
 
 export const loaded = () => load(root);
 
-export const sized = () => sizes(root);
+/** The bundlers are there only once everything is installed. */
+export const sized = async () => (await import('../package/sizes.mjs')).sizes(root);
 
 /** Every worked case by the built command line, by the command that npm links. */
 export async function cases() {
