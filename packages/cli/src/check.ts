@@ -8,6 +8,7 @@ import {
   readCase,
   type Under,
 } from '@tarebook/casebook';
+import { type Topic, topics } from '@tarebook/rules';
 import { columns } from './columns';
 import { BadInput, caseFiles, named, readText, renamedLines, troubleLines } from './files';
 import { asBadInput } from './house';
@@ -41,10 +42,16 @@ async function checkNote(file: string, text: string, under: Under): Promise<Chec
   return { file, holds, differences, verdict, expects, note: judged.outcome };
 }
 
-async function checkOne(file: string, under: Under): Promise<[Checked, readonly string[]]> {
+type Shelf = Readonly<Record<string, Topic>>;
+
+async function checkOne(
+  file: string,
+  under: Under,
+  among: Shelf,
+): Promise<[Checked, readonly string[]]> {
   const text = await readText(file);
   if (isNote(text)) return [await checkNote(file, text, under), []];
-  const doc = readCase(text, under.asOf);
+  const doc = readCase(text, under.asOf, among);
   if (doc.troubles.length > 0) {
     throw new BadInput(troubleLines(file, doc.troubles));
   }
@@ -64,6 +71,7 @@ async function checkOne(file: string, under: Under): Promise<[Checked, readonly 
 export async function checkCases(
   paths: readonly string[],
   under: Under = {},
+  among: Shelf = topics,
 ): Promise<CheckedCases> {
   const { files, skipped } = await caseFiles(paths);
   const checked: Checked[] = [];
@@ -71,7 +79,7 @@ export async function checkCases(
   const troubles = skipped.filter(({ wrong }) => wrong).map(({ says }) => says);
   for (const file of files) {
     try {
-      const [one, says] = await checkOne(file, under);
+      const [one, says] = await checkOne(file, under, among);
       checked.push(one);
       aside.push(...says);
     } catch (problem) {

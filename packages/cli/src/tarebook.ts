@@ -1,7 +1,7 @@
 #!/usr/bin/env node
 import { parseArgs } from 'node:util';
 import { askedOf, isNote, judgeCase, judged, readCase } from '@tarebook/casebook';
-import { matters, remedies, spread, topics, whys } from '@tarebook/rules';
+import { matters, remedies, spread, whys } from '@tarebook/rules';
 import { againAsJson, againAsText, againOf, isSame } from './again';
 import { checkCases, checkedAsJson, checkedAsText } from './check';
 import { diffAsJson, diffAsText, rulesDiff } from './diff';
@@ -9,6 +9,7 @@ import { BadInput, named, readText, renamedLines, troubleLines } from './files';
 import { asBadInput, spreadFrom, underFrom } from './house';
 import { leavingAsText, leavingOf, wantedFrom } from './leaving';
 import { noteAsJson, noteAsText, noteOf, savedNote } from './note';
+import { topicsFrom } from './own-topics';
 import { questionsAsText, questionsOf } from './questions';
 import { looksSaved, replayAsJson, replayAsText, replaySaved } from './replay';
 import { topicAsJson, topicList, topicListAsText, topicNamed, topicSchema } from './rules';
@@ -33,6 +34,8 @@ const usage = `Tarebook runs worked cases of a travel-trailer dealership.
 
 check, judge, which and again take --house FILE, a dealer's own parameters, and --as-of DAY, such as
 2026-11-01; which takes --catalogue DIR, a dealer's own catalogue in place of the invented one.
+check, judge and rules take --topics FILE, topics of your own beside these: a module that exports
+them, or their published JSON.
 
 Exit code 0: done, all hold. 1: some cases differ. 2: bad input, said on standard error.
 `;
@@ -61,10 +64,11 @@ function parsed(
 }
 
 async function check(args: readonly string[]): Promise<number> {
-  const { words, given } = parsed(args, ['json'], ['house', 'as-of']);
+  const { words, given } = parsed(args, ['json'], ['house', 'as-of', 'topics']);
+  const among = await topicsFrom(given);
   const under = await underFrom(given);
   const paths = words.length === 0 ? ['cases'] : words;
-  const { checked, troubles, skipped } = await checkCases(paths, under);
+  const { checked, troubles, skipped } = await checkCases(paths, under, among);
   if (given.json) await sayJson(checkedAsJson(checked));
   else if (checked.length > 0) await sayText(checkedAsText(checked));
   const beside = [...troubles, ...skipped];
@@ -77,8 +81,9 @@ async function judge(args: readonly string[]): Promise<number> {
   const { words, given } = parsed(
     args,
     ['json', 'everybody', 'forms'],
-    ['spread', 'seed', 'house', 'as-of', 'asking'],
+    ['spread', 'seed', 'house', 'as-of', 'asking', 'topics'],
   );
+  const among = await topicsFrom(given);
   const wanted = wantedFrom(given);
   const [file, more] = words;
   if (file === undefined || more !== undefined) {
@@ -106,7 +111,7 @@ async function judge(args: readonly string[]): Promise<number> {
     await (given.json ? sayJson(replayAsJson(replayed)) : sayText(replayAsText(replayed)));
     return 0;
   }
-  const doc = readCase(text, under.asOf);
+  const doc = readCase(text, under.asOf, among);
   if (doc.troubles.length > 0 || !doc.topic) {
     throw new BadInput(troubleLines(file, doc.troubles));
   }
@@ -116,7 +121,7 @@ async function judge(args: readonly string[]): Promise<number> {
   });
   const { topic, asked } = askedOf(doc, under);
   const chances = draws && spread(topic, asked, draws);
-  const found = remedies(topic, asked, Object.values(topics));
+  const found = remedies(topic, asked, Object.values(among));
   const matter = matters(topic, asked);
   const reasons = { matters: matter, why: whys(topic, answer) };
   const has = { title: doc.front.title, asking: doc.front.asking, changes: found };
@@ -165,17 +170,18 @@ async function againToday(args: readonly string[]): Promise<number> {
 }
 
 async function rules(args: readonly string[]): Promise<number> {
-  const { words, given } = parsed(args, ['json', 'schema'], ['diff']);
+  const { words, given } = parsed(args, ['json', 'schema'], ['diff', 'topics']);
+  const among = await topicsFrom(given);
   const [name, more] = words;
   if (typeof given.diff === 'string') return diff(words, given.diff, given.json === true);
   if (more !== undefined) throw new BadInput('`tarebook rules` takes one topic at the most.');
   if (name === undefined) {
     if (given.schema)
       throw new BadInput('`tarebook rules --schema` wants a topic, such as tow-fit.');
-    await (given.json ? sayJson(topicList()) : sayText(topicListAsText()));
+    await (given.json ? sayJson(topicList(among)) : sayText(topicListAsText(among)));
     return 0;
   }
-  const topic = topicNamed(name);
+  const topic = topicNamed(name, among);
   if (given.schema) await sayJson(topicSchema(topic));
   else await (given.json ? sayJson(topicAsJson(topic)) : sayText(topicAsText(topic)));
   return 0;

@@ -1,0 +1,83 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { publish } from '@tarebook/rules';
+import { afterAll, expect, test } from 'vitest';
+import { firewood } from '../../../tests/examples/firewood.mjs';
+import { run } from './run.fixture';
+
+const folder = mkdtempSync(join(tmpdir(), 'tarebook-own-'));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+const write = (name: string, text: string): string => {
+  const file = join(folder, name);
+  writeFileSync(file, text);
+  return file;
+};
+const examples = new URL('../../../tests/examples/', import.meta.url);
+const document = write('firewood.md', readFileSync(new URL('firewood.md', examples), 'utf8'));
+const json = write('firewood.json', JSON.stringify(publish(firewood)));
+// As a module that has taken the package's engine into itself.
+const module = write('firewood.mjs', `export const firewood = ${JSON.stringify(firewood)};`);
+
+test.each([
+  ['published JSON', json],
+  ['a module', module],
+])('a topic of one’s own from %s judges, checks and is shown', async (_, file) => {
+  const judged = await run(['judge', document, '--topics', file, '--json']);
+  expect(judged.err).toBe('');
+  // By hand: 10 × 33 lb = 330 lb, over 300 lb.
+  expect(JSON.parse(judged.out)).toMatchObject({
+    topic: 'firewood',
+    outcome: 'stays-home',
+    binding: 'room',
+    values: { 'wood.weight': { lo: 330, hi: 330, unit: 'lb' } },
+  });
+  const checked = await run(['check', document, '--topics', file]);
+  expect(checked.out).toContain('1 hold');
+  expect(checked.status).toBe(0);
+  const page = await run(['rules', 'firewood', '--topics', file]);
+  expect(page.out).toContain('How much firewood may ride along?');
+  const list = await run(['rules', '--topics', file]);
+  expect(list.out).toContain('firewood');
+  expect(list.out).toContain('tow-fit');
+});
+
+test('the topic of the README is checked, listed and judges', async () => {
+  const readme = readFileSync(new URL('../README.md', import.meta.url), 'utf8');
+  const [, program = ''] = /```js\n([\s\S]*?)```/.exec(readme) ?? [];
+  const plain = program.replace(/^import .*$/m, 'const defineTopic = (made) => made;');
+  const file = write('readme.mjs', plain);
+  const own = write(
+    'readme.md',
+    '---\ntitle: Wood\ntopic: firewood\nas-of: 2026-11-01\n---\n\n| Fact | Value |\n| --- | --- |\n| `room.left` | 300 lb |\n| `wood.weight` | 280 lb |\n',
+  );
+  const { err, out } = await run(['judge', own, '--topics', file, '--json']);
+  expect(err).toBe('');
+  expect(JSON.parse(out).outcome).toBe('comes-along');
+});
+
+test.each([
+  ['no-such.json', undefined, 'there is no such file'],
+  ['broken.json', '{', 'this is not JSON'],
+  ['list.json', '[{"id":"firewood"}]', 'give a rule set as it is published'],
+  ['throws.mjs', 'export const a = b;', 'it cannot be loaded as a module: b is not defined.'],
+  ['empty.mjs', 'const a = 1;', 'it exports no rule set'],
+])('what is no topic is refused in a sentence: %s', async (name, text, says) => {
+  const file = text === undefined ? join(folder, name) : write(name, text);
+  const { status, err } = await run(['rules', '--topics', file]);
+  expect(status).toBe(2);
+  expect(err).toContain(says);
+});
+
+test('a topic with the id of one of ours is refused, and one that is wrong is told why', async () => {
+  const taken = write('taken.json', JSON.stringify({ ...publish(firewood), id: 'tires' }));
+  expect((await run(['rules', '--topics', taken])).err).toContain(
+    'there is a topic “tires” already',
+  );
+  const wrong = { ...firewood, headline: ['no.such'] };
+  const file = write('wrong.json', JSON.stringify(publish(wrong)));
+  expect((await run(['rules', '--topics', file])).err).toContain(
+    'no.such: there is no such result',
+  );
+});

@@ -1,0 +1,67 @@
+import { extname, resolve } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import {
+  checkTopic,
+  InputError,
+  sayProblem,
+  type Topic,
+  topicFromPublished,
+  topics,
+} from '@tarebook/rules';
+import { BadInput, named, readText } from './files';
+
+type Shelf = Readonly<Record<string, Topic>>;
+
+/** What a module exports, or a JSON file holds: one rule set, or several. */
+async function valuesIn(file: string): Promise<readonly unknown[]> {
+  if (extname(file) === '.json') {
+    const text = await readText(file);
+    try {
+      const data: unknown = JSON.parse(text);
+      return Array.isArray(data) ? data : [data];
+    } catch {
+      throw new BadInput(
+        `${named(file)}: this is not JSON; give a rule set as \`publish\` writes it.`,
+      );
+    }
+  }
+  // Read first, so that a file that is not there is told as any other is.
+  await readText(file);
+  try {
+    const module: object = await import(pathToFileURL(resolve(file)).href);
+    return Object.values(module).flat();
+  } catch (problem) {
+    const says =
+      problem instanceof Error ? (problem.message.split('\n')[0] ?? '') : String(problem);
+    throw new BadInput(`${named(file)}: it cannot be loaded as a module: ${says.slice(0, 200)}.`);
+  }
+}
+
+/** A module's own object is a rule set once its check finds nothing; JSON is read as it is published. */
+function topicIn(file: string, value: unknown): Topic {
+  try {
+    const topic = topicFromPublished(JSON.parse(JSON.stringify(value) ?? 'null'));
+    const problems = checkTopic(topic);
+    if (problems.length > 0) throw new InputError(problems, sayProblem);
+    return topic;
+  } catch (problem) {
+    if (!(problem instanceof InputError)) throw problem;
+    const lines = problem.problems.map((each) => `${named(file)}: ${sayProblem(each)}`);
+    throw new BadInput(lines.join('\n'));
+  }
+}
+
+/** All topics there are, and those of one's own that `--topics FILE` brings. */
+export async function topicsFrom(given: Readonly<Record<string, unknown>>): Promise<Shelf> {
+  const { topics: file } = given;
+  if (typeof file !== 'string') return topics;
+  const own = (await valuesIn(file)).map((value) => topicIn(file, value));
+  if (own.length === 0) throw new BadInput(`${named(file)}: it exports no rule set.`);
+  const taken = own.find(({ id }) => Object.hasOwn(topics, id));
+  if (taken) {
+    throw new BadInput(
+      `${named(file)}: there is a topic “${taken.id}” already; give yours another id.`,
+    );
+  }
+  return { ...topics, ...Object.fromEntries(own.map((topic) => [topic.id, topic])) };
+}

@@ -1,0 +1,3 @@
+import type { Topic } from '@tarebook/rules';
+
+export declare const firewood: Topic;
