@@ -1,5 +1,14 @@
 // The built packages as a stranger gets them: packed, unpacked elsewhere, loaded by plain Node.
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import {
+  copyFileSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { run } from '../run/shared.mjs';
@@ -40,10 +49,13 @@ export async function load(root) {
       note(wrong === '', `${what}: ${wrong}\n${err}`);
       if (what.startsWith('answer,')) answers.set(what, out);
     }
+    // What the READMEs say to put beside the packages.
+    borrow(root, away, 'json-rules-engine');
     for (const name of Object.values(ours)) {
       const says = await readmeRuns(away, name);
       note(says === '', `${name}/README.md: ${says}`);
     }
+    await examplesRun(root, away, note);
     const [first, ...others] = answers.values();
     note(
       others.length > 0 && others.every((each) => each === first),
@@ -55,17 +67,34 @@ export async function load(root) {
   }
 }
 
-/** Runs the first program of a package's README; '' where it prints what stands under “prints”. */
+/** Runs the programs of a package's README; '' where each prints what stands under “prints”. */
 async function readmeRuns(away, name) {
   const text = readFileSync(join(away, 'node_modules', name, 'README.md'), 'utf8');
-  const [, program] = /```js\n([\s\S]*?)```/.exec(text) ?? [];
-  if (program === undefined) return '';
-  const file = `readme-${name.replace(/\W+/g, '-')}.mjs`;
-  writeFileSync(join(away, file), program);
-  const { code, out, err } = await run('node', [file], { cwd: away, seconds: 60 });
-  if (code !== 0) return `its example fails: ${err}`;
-  const [, wanted] = /\nprints\n\n```\n([\s\S]*?)```/.exec(text) ?? [];
-  return wanted === undefined || out === wanted ? '' : `its example prints\n${out}`;
+  const blocks = [...text.matchAll(/```js\n([\s\S]*?)```(?:\n\nprints\n\n```\n([\s\S]*?)```)?/g)];
+  for (const [i, [, program, wanted]] of blocks.entries()) {
+    const file = `readme-${name.replace(/\W+/g, '-')}-${i}.mjs`;
+    writeFileSync(join(away, file), program);
+    const { code, out, err } = await run('node', [file], { cwd: away, seconds: 60 });
+    if (code !== 0) return `its example ${i + 1} fails: ${err}`;
+    if (wanted !== undefined && out !== wanted) return `its example ${i + 1} prints\n${out}`;
+  }
+  return '';
+}
+
+/** Small programs of the kind dealer tools are; each prints what stands beside it. */
+async function examplesRun(root, away, note) {
+  const folder = join(root, 'tests/examples');
+  for (const file of readdirSync(folder)) copyFileSync(join(folder, file), join(away, file));
+  for (const text of readdirSync(folder).filter((file) => file.endsWith('.txt'))) {
+    const file = text.replace('.txt', '.mjs');
+    const { code, out, err } = await run('node', [file], { cwd: away, seconds: 60 });
+    const wanted = readFileSync(join(folder, text), 'utf8');
+    note(code === 0 && out === wanted, `tests/examples/${file} prints\n${out}${err}`);
+  }
+  const command = 'node_modules/tarebook/bin/tarebook.js';
+  const args = [command, 'check', 'firewood.md', '--topics', 'firewood.mjs'];
+  const { code, out, err } = await run('node', args, { cwd: away, seconds: 60 });
+  note(code === 0 && out.includes('1 hold'), `a topic of one's own: ${out}${err}`);
 }
 
 async function unpack(root, away, folder, name) {
