@@ -18,7 +18,10 @@ const examples = new URL('../../../tests/examples/', import.meta.url);
 const document = write('firewood.md', readFileSync(new URL('firewood.md', examples), 'utf8'));
 const json = write('firewood.json', JSON.stringify(publish(firewood)));
 // As a module that has taken the package's engine into itself.
-const module = write('firewood.mjs', `export const firewood = ${JSON.stringify(firewood)};`);
+const module = write(
+  'firewood.mjs',
+  `export const firewood = ${JSON.stringify(firewood)};\nexport default firewood;\nexport const helper = () => 1;`,
+);
 
 test.each([
   ['published JSON', json],
@@ -36,6 +39,10 @@ test.each([
   const checked = await run(['check', document, '--topics', file]);
   expect(checked.out).toContain('1 hold');
   expect(checked.status).toBe(0);
+  const saved = write('saved.json', judged.out);
+  const again = await run(['judge', saved, '--topics', file, '--json']);
+  expect(again.err).toBe('');
+  expect(JSON.parse(again.out)).toMatchObject({ same: true, outcome: 'stays-home' });
   const page = await run(['rules', 'firewood', '--topics', file]);
   expect(page.out).toContain('How much firewood may ride along?');
   const list = await run(['rules', '--topics', file]);

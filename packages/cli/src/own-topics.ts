@@ -29,7 +29,9 @@ async function valuesIn(file: string): Promise<readonly unknown[]> {
   await readText(file);
   try {
     const module: object = await import(pathToFileURL(resolve(file)).href);
-    return Object.values(module).flat();
+    // A rule set may stand under several names, and helpers beside it are none.
+    const exported = new Set(Object.values(module).flat());
+    return [...exported].filter((each) => typeof each === 'object' && each !== null);
   } catch (problem) {
     const says =
       problem instanceof Error ? (problem.message.split('\n')[0] ?? '') : String(problem);
@@ -57,11 +59,14 @@ export async function topicsFrom(given: Readonly<Record<string, unknown>>): Prom
   if (typeof file !== 'string') return topics;
   const own = (await valuesIn(file)).map((value) => topicIn(file, value));
   if (own.length === 0) throw new BadInput(`${named(file)}: it exports no rule set.`);
-  const taken = own.find(({ id }) => Object.hasOwn(topics, id));
-  if (taken) {
-    throw new BadInput(
-      `${named(file)}: there is a topic “${taken.id}” already; give yours another id.`,
-    );
+  const seen = new Set(Object.keys(topics));
+  for (const { id } of own) {
+    if (seen.has(id)) {
+      throw new BadInput(
+        `${named(file)}: there is a topic “${id}” already; give yours another id.`,
+      );
+    }
+    seen.add(id);
   }
   return { ...topics, ...Object.fromEntries(own.map((topic) => [topic.id, topic])) };
 }

@@ -68,7 +68,7 @@ describe('a saved verdict run again', () => {
       'trailer.dryTongueWeight': '430 lb',
     };
     // By hand: 430 lb × 1.25 = 537.5 lb is over 500 lb; 430 lb × 1.10 = 473 lb is not.
-    const replayed = await replaySaved('s', saved(older, facts), folder);
+    const replayed = await replaySaved('s', saved(older, facts), { folder });
     expect(replayed.same).toBe(true);
     expect(replayed.answer).toMatchObject({ rules: '0.9.0', outcome: 'does-not-fit' });
     expect(replayed.now).toMatchObject({ rules: towFit.version, was: 'does not fit', leftOut: [] });

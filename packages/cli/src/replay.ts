@@ -27,6 +27,8 @@ import { BadInput } from './files';
 import { keptFolder, keptTopic, keptVersions } from './kept';
 import { topicNamed } from './rules';
 
+type Shelf = Readonly<Record<string, Topic>>;
+
 /** A saved verdict run again under the rules it was made by, and under those of today. */
 export type Replayed = Replay & {
   readonly topic: Topic;
@@ -82,8 +84,8 @@ function parsed(name: string, text: string): unknown {
 }
 
 /** The very rules a saved verdict names. */
-async function rulesOf(id: string, version: string, folder: string): Promise<Topic> {
-  const present = topicNamed(id);
+async function rulesOf(id: string, version: string, folder: string, among: Shelf): Promise<Topic> {
+  const present = topicNamed(id, among);
   const kept = await keptTopic(id, version, folder);
   if (kept) return kept;
   if (present.version === version) return present;
@@ -102,8 +104,13 @@ const under = (topic: Topic, house: HouseLayer | undefined): Topic =>
   house ? withHouse(topic, house) : topic;
 
 /** What today's rules say of the same facts as of the same day; nothing when they are the same. */
-function today(was: Topic, asked: Asked, house: HouseLayer | undefined): Pick<Replayed, 'now'> {
-  const present = topics[was.id];
+function today(
+  was: Topic,
+  asked: Asked,
+  house: HouseLayer | undefined,
+  among: Shelf,
+): Pick<Replayed, 'now'> {
+  const present = among[was.id];
   if (!present || compareVersions(present.version, was.version) <= 0) return {};
   const rules = present.version;
   try {
@@ -124,21 +131,24 @@ function today(was: Topic, asked: Asked, house: HouseLayer | undefined): Pick<Re
 export async function replaySaved(
   name: string,
   text: string,
-  folder: string = keptFolder(),
+  {
+    folder = keptFolder(),
+    among = topics,
+  }: { readonly folder?: string; readonly among?: Shelf } = {},
 ): Promise<Replayed> {
   const value = parsed(name, text);
   try {
     const saved = readSaved(value);
     const house = houseLayerOf(saved);
-    const topic = under(await rulesOf(saved.topic, saved.rules, folder), house);
+    const topic = under(await rulesOf(saved.topic, saved.rules, folder, among), house);
     const asked: Asked = { ...saved.asked, asOf: saved.asOf };
     const answer = answerNow(topic, asked);
     const chances = saved.spread && spread(topic, asked, saved.spread);
-    const found = saved.remedies && remedies(topic, asked, Object.values(topics));
+    const found = saved.remedies && remedies(topic, asked, Object.values(among));
     const reasons = saved.why && { matters: matters(topic, asked), why: whys(topic, answer) };
     const replay = compareSaved(value, asWritten(answer, asked, chances, found, reasons));
     const same = replay.differences.length === 0;
-    return { topic, answer, same, ...replay, ...today(topic, asked, house) };
+    return { topic, answer, same, ...replay, ...today(topic, asked, house, among) };
   } catch (problem) {
     if (!(problem instanceof InputError) && !(problem instanceof BadInput)) throw problem;
     const told = problem.message.split('\n').map((line) => `${name}: ${line}`);

@@ -107,7 +107,7 @@ async function judge(args: readonly string[]): Promise<number> {
     }
     const own = ['house', 'as-of', 'spread', 'seed'].find((flag) => given[flag] !== undefined);
     if (own) throw new BadInput(`\`--${own}\` is for a case; a saved answer has its own.`);
-    const replayed = await replaySaved(name, text);
+    const replayed = await replaySaved(name, text, { among });
     await (given.json ? sayJson(replayAsJson(replayed)) : sayText(replayAsText(replayed)));
     return 0;
   }
