@@ -5,6 +5,7 @@ import { answerNow, publish, topics, towFit } from '@tarebook/rules';
 import {
   compareTopics,
   compareVersions,
+  keptText,
   sayChange,
   topicFromPublished,
 } from '@tarebook/rules/engine';
@@ -35,7 +36,7 @@ describe.each(Object.values(topics).map((topic) => ({ id: topic.id, topic })))(
         const told = compareTopics(topicFromPublished(kept), topic).map((c) => sayChange(c, topic));
         const hint = `raise the version of ${id}, then: npm run release-rules -- ${id}`;
         expect(told, hint).toEqual([]);
-        expect(asJson(publish(topic)), hint).toBe(asJson(kept));
+        expect(keptText(topic) === keptFile(id, topic.version), hint).toBe(true);
       } else {
         for (const version of versions) {
           expect(compareVersions(version, topic.version)).toBeLessThan(0);
@@ -58,7 +59,7 @@ test('tow fit 1.0.0 is kept', async () => {
 });
 
 test('nothing but versions of topics is kept', () => {
-  for (const topic of readdirSync(keptFolder())) {
+  for (const topic of readdirSync(keptFolder()).filter((file) => file !== 'digests.json')) {
     expect(Object.keys(topics)).toContain(topic);
     for (const file of readdirSync(join(keptFolder(), topic))) {
       expect(file).toMatch(/^\d+\.\d+\.\d+\.json$/);

@@ -45,7 +45,7 @@ describe('tarebook rules TOPIC --diff VERSION', () => {
     const found = await rulesDiff(topic, '0.9.0', [cases], kept);
     const text = diffAsText(found);
     expect(text).toMatch(
-      /^Tow fit: what changed from tow-fit 0\.9\.0 to \d+\.\d+\.\d+\.\n1 entry differs\.\n/,
+      /^Tow fit: what changed from tow-fit 0\.9\.0 to \d+\.\d+\.\d+\.\n\nWorked cases\n {2}2 cases asked under both; [^]*\nThe rules: 1 entry differs\.\n/,
     );
     expect(text.replace(/\s+/g, ' ')).toContain(
       '(tongue.addOn): the value was 25 % since 2019-01-01, is 10 % since 2020-01-01.',
@@ -124,7 +124,7 @@ describe('tarebook rules TOPIC --diff VERSION', () => {
   test('against itself nothing differs and no case comes out otherwise', async () => {
     keep(topic, kept);
     const text = diffAsText(await rulesDiff(topic, topic.version, [cases], kept));
-    expect(text).toContain('Nothing in the rules differs.');
+    expect(text).toContain('The rules: nothing in them differs.');
     expect(text).toContain('2 cases asked under both; none comes out otherwise.');
   });
 

@@ -143,15 +143,15 @@ export function diffAsText({ topic, was, changes, cases }: RulesDiff): string {
   const [from, to] = was === topic.version ? [' as kept', ' as it is here'] : ['', ''];
   const entries =
     changes.length === 0
-      ? 'Nothing in the rules differs.'
+      ? 'nothing in them differs.'
       : `${count(changes.length, 'entry differs', 'entries differ')}.`;
   const inFull = changes.filter((each) => !together(each));
   return [
     `${topic.title}: what changed from ${topic.id} ${was}${from} to ${topic.version}${to}.\n`,
-    `${entries}\n`,
+    `\nWorked cases\n${casesText(cases)}`,
+    `\nThe rules: ${entries}\n`,
     changesText(topic, inFull),
     wordingText(changes.filter(together)),
-    `\nWorked cases\n${casesText(cases)}`,
   ].join('');
 }
 
@@ -160,11 +160,11 @@ export function diffAsJson({ topic, was, changes, cases }: RulesDiff): object {
     topic: topic.id,
     was,
     now: topic.version,
+    cases: cases.map((effect) => ({ ...effect, changed: differs(effect) })),
     changes: changes.map((change) => ({
       ...change,
       wording: isWording(change),
       says: sayChange(change, topic),
     })),
-    cases: cases.map((effect) => ({ ...effect, changed: differs(effect) })),
   };
 }

@@ -87,9 +87,11 @@ export type {
 export { mostDraws, mostSeed, spread, spreadInBlocks } from './spread/spread';
 export { compareTopics, type FieldChange, isWording, type TopicChange } from './versions/compare';
 export { compareVerdicts, type Effect, type VerdictChange } from './versions/effects';
+export { keptText } from './versions/kept';
 export { compareVersions, isVersion } from './versions/order';
 export { topicFromPublished } from './versions/published';
 export { compareSaved, type Replay, type ReplayDifference } from './versions/replay';
+export { hasRisenEnough, type Rise, reckonedOf, riseFor, risen } from './versions/rise';
 export { houseLayerOf, readSaved, type Saved } from './versions/saved';
 export {
   conditionInWords,

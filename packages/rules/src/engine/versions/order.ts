@@ -1,5 +1,5 @@
 /** The three numbers of a semantic version; undefined when it is not one (`1.10.0`). */
-function numbersOf(version: string): readonly number[] | undefined {
+export function numbersOf(version: string): readonly number[] | undefined {
   return /^\d{1,9}\.\d{1,9}\.\d{1,9}$/.test(version) ? version.split('.').map(Number) : undefined;
 }
 
