@@ -45,7 +45,7 @@ describe('tarebook rules TOPIC --diff VERSION', () => {
     const found = await rulesDiff(topic, '0.9.0', [cases], kept);
     const text = diffAsText(found);
     expect(text).toMatch(
-      /^Tow fit: what changed from tow-fit 0\.9\.0 to \d+\.\d+\.\d+\.\n\nWorked cases\n {2}2 cases asked under both; [^]*\nThe rules: 1 entry differs\.\n/,
+      /^Tow fit: what changed from tow-fit 0\.9\.0 to \d+\.\d+\.\d+\.\n\nWorked cases\n {2}2 cases asked under both; [\s\S]*\nThe rules: 1 entry differs\.\n/,
     );
     expect(text.replace(/\s+/g, ' ')).toContain(
       '(tongue.addOn): the value was 25 % since 2019-01-01, is 10 % since 2020-01-01.',
