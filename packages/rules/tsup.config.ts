@@ -1,6 +1,8 @@
 import { readdirSync } from 'node:fs';
+import { readFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
-import { defineConfig } from 'tsup';
+import { defineConfig, type Options } from 'tsup';
+import ts from 'typescript';
 
 const noPaths = fileURLToPath(new URL('./src/engine/condition/no-paths.ts', import.meta.url));
 
@@ -8,6 +10,38 @@ const noPaths = fileURLToPath(new URL('./src/engine/condition/no-paths.ts', impo
 const topics = readdirSync(new URL('./src/topics', import.meta.url), { withFileTypes: true })
   .filter((entry) => entry.isDirectory())
   .map(({ name }) => [name, `src/topics/${name}/index.ts`]);
+
+/** A constant whose making may look to a bundler as if it did something: it calls, or reads a part. */
+const isMade = (made: ts.Expression, text: string): boolean =>
+  !ts.isArrowFunction(made) && !ts.isStringLiteralLike(made) && /[(.]/.test(text);
+
+/** The text of a file of rule sets, with each of its constants made by a call known to be pure. */
+function withPureData(text: string): string {
+  const file = ts.createSourceFile('data.ts', text, ts.ScriptTarget.Latest);
+  const made = file.statements
+    .flatMap((each) => (ts.isVariableStatement(each) ? each.declarationList.declarations : []))
+    .flatMap(({ initializer }) => initializer ?? [])
+    .filter((each) => isMade(each, each.getText(file)));
+  return made.reduceRight((so, each) => {
+    const [from, to] = [each.getStart(file), each.end];
+    return `${so.slice(0, from)}/* @__PURE__ */ (() => (${so.slice(from, to)}))()${so.slice(to)}`;
+  }, text);
+}
+
+/**
+ * A rule set is data, but made by calls and of parts of other data, and a bundler must take either
+ * for something that may have an effect. Told that it has none, it leaves out every rule set that a
+ * program does not ask.
+ */
+const pureData: NonNullable<Options['esbuildPlugins']>[number] = {
+  name: 'pure-data',
+  setup(build) {
+    build.onLoad({ filter: /\/src\/(trade|topics|engine\/schema)\/.*\.ts$/ }, async ({ path }) => ({
+      contents: withPureData(await readFile(path, 'utf8')),
+      loader: 'ts',
+    }));
+  },
+};
 
 export default defineConfig({
   entry: {
@@ -26,6 +60,7 @@ export default defineConfig({
   clean: true,
   // json-rules-engine is shipped inside, without the path language that conditions never use.
   noExternal: ['json-rules-engine'],
+  esbuildPlugins: [pureData],
   esbuildOptions(options) {
     options.alias = { 'jsonpath-plus': noPaths };
   },

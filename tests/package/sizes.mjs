@@ -18,8 +18,6 @@ const programs = {
 const mostKiB = 74;
 /** All of the package costs hardly more than engine and topic apart: the other topics are left out. */
 const mostBeside = 1.03;
-/** Rollup by itself runs whatever a file that it needs imports; a program there imports by parts. */
-const byPartsAlone = ['rollup'];
 
 const byBundler = {
   async esbuild(file) {
@@ -82,8 +80,7 @@ export async function measured(root) {
 export async function sizes(root) {
   const found = Object.entries(await measured(root));
   const over = found.filter(
-    ([bundler, { whole, parts }]) =>
-      parts > mostKiB || (!byPartsAlone.includes(bundler) && whole > parts * mostBeside),
+    ([, { whole, parts }]) => parts > mostKiB || whole > parts * mostBeside,
   );
   const says = over.map(
     ([bundler, { whole, parts }]) =>
