@@ -36,10 +36,13 @@ function withPureData(text: string): string {
 const pureData: NonNullable<Options['esbuildPlugins']>[number] = {
   name: 'pure-data',
   setup(build) {
-    build.onLoad({ filter: /\/src\/(trade|topics|engine\/schema)\/.*\.ts$/ }, async ({ path }) => ({
-      contents: withPureData(await readFile(path, 'utf8')),
-      loader: 'ts',
-    }));
+    build.onLoad(
+      { filter: /\/src\/(trade|topics|engine\/(schema|words))\/.*\.ts$/ },
+      async ({ path }) => ({
+        contents: withPureData(await readFile(path, 'utf8')),
+        loader: 'ts',
+      }),
+    );
   },
 };
 

@@ -106,6 +106,7 @@ export { type Whys, whys } from './why/whys';
 export { english } from './words/en';
 export type { Language } from './words/language';
 export { type Code, message } from './words/message';
-export { say, sayer, type Voice } from './words/say';
+export { say, sayer } from './words/say';
+export type { Voice } from './words/speaker';
 export type { Medium, Quantity, Said, Say, Sayable, Text } from './words/value';
 export { own, text } from './words/value';

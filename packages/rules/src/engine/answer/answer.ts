@@ -14,7 +14,8 @@ import { type Run, run as reckonRun } from '../formula/run';
 import { missingFacts } from '../missing/missing';
 import { traceOf } from '../trace/trace';
 import type { Inputs } from '../value/values';
-import { sayer, type Voice } from '../words/say';
+import { answerEnglish } from '../words/en-answer';
+import { speakerOf, type Voice } from '../words/speaker';
 import { type Say, type Text, text } from '../words/value';
 import { choicesOf, rankingsOf, selectionsOf, seriesOf } from './beyond';
 import { findingAnswers } from './findings';
@@ -118,7 +119,7 @@ export function assemble(topic: Topic, asked: Asked, asOf: string, decided: Deci
   const states = allStates(topic, run, holding);
   const level = verdictLevel(compiled, run, states);
   const outcome = topic.outcomes[level];
-  const say = sayer(asked);
+  const say = speakerOf(asked, answerEnglish);
   const limits = limitAnswers(compiled, run, states, say, rooms);
   const findings = findingAnswers({ compiled, run, say }, states, holding);
   const binding = bindingLimit(compiled, run, limits);

@@ -1,6 +1,7 @@
 import { figuresOf, isFarApart, type UnitSystem } from '../../quantity';
+import { answerEnglish } from '../words/en-answer';
 import { message } from '../words/message';
-import { sayer } from '../words/say';
+import { speakerOf } from '../words/speaker';
 import type { Quantity, Sayable } from '../words/value';
 import type { Ends, LimitAnswer } from './shapes';
 
@@ -41,7 +42,7 @@ export function againstSaid(answer: LimitAnswer): {
 
 /** What stands against a limit, in words. */
 export function againstOf(answer: LimitAnswer, system: UnitSystem = 'us'): Against {
-  const say = sayer({ units: system });
+  const say = speakerOf({ units: system }, answerEnglish);
   const { used, of } = againstSaid(answer);
   if (of === null) return { used: say(used), of: '', says: say(used) };
   return { used: say(used), of: say(of), says: say(message('one-of-other', { used, of })) };

@@ -4,7 +4,7 @@ import { refuseAsked } from '../check/asked';
 import type { Topic } from '../define/shapes';
 import type { Compiled } from '../formula/compile';
 import type { Run } from '../formula/run';
-import type { Voice } from '../words/say';
+import type { Voice } from '../words/speaker';
 
 /** A case as the forms of its answer are made from it. */
 export type Matter = {

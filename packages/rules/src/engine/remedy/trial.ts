@@ -9,7 +9,8 @@ import type { Condition, Level, State, Topic } from '../define/shapes';
 import type { Compiled } from '../formula/compile';
 import { type ParameterValues, type Run, run as reckonRun } from '../formula/run';
 import type { Inputs } from '../value/values';
-import { sayer, type Voice } from '../words/say';
+import { sayer } from '../words/say';
+import type { Voice } from '../words/speaker';
 import type { Say } from '../words/value';
 
 /** One topic on one day, ready to judge facts without any trace. */

@@ -1,7 +1,8 @@
 import type { Answer } from '../answer/shapes';
 import { refuseTopic, refuseUnlessAnswer } from '../check/asked';
 import type { Topic } from '../define/shapes';
-import { sayer, type Voice } from '../words/say';
+import { sayer } from '../words/say';
+import type { Voice } from '../words/speaker';
 import type { Said } from '../words/value';
 import { whySaid } from './why';
 

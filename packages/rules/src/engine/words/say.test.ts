@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { message } from './message';
-import { say, sayer, type Voice } from './say';
+import { say, sayer } from './say';
+import type { Voice } from './speaker';
 import { type Quantity, text } from './value';
 
 const spoken: Voice = { medium: 'spoken' };

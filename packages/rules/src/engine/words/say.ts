@@ -1,46 +1,9 @@
-import { figuresOf, type UnitSystem } from '../../quantity';
 import { english } from './en';
-import { figureIn, filled } from './fill';
-import type { Language } from './language';
-import type { Medium, Quantity, Say, Sayable, Text, Value } from './value';
-
-/** How something is said; absent: American English, US units, written. */
-export type Voice = {
-  readonly language?: Language | undefined;
-  readonly units?: UnitSystem | undefined;
-  readonly medium?: Medium | undefined;
-};
-
-const isSayable = (value: Value | undefined): value is Sayable =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
+import { speakerOf, type Voice } from './speaker';
+import type { Say, Sayable } from './value';
 
 /** A speaker of one voice. */
-export function sayer({ language = english, units = 'us', medium = 'written' }: Voice = {}): Say {
-  const quantity = ({ lo, hi, unit, style = 'round' }: Quantity): string => {
-    if (style === 'year') return language.years({ lo, hi }, medium);
-    return language.quantity(figuresOf({ lo, hi }, unit, units, style), medium);
-  };
-  const inText = ({ text, values = {} }: Text): string =>
-    filled(language.text(text, medium), (name) => {
-      const figure = figureIn(name);
-      if (figure) return quantity({ ...figure, style: 'exact' });
-      const value = values[name];
-      if (!isSayable(value)) throw new Error(`Nothing fills “${name}” in “${text}”.`);
-      return say(value);
-    });
-  const say = (value: Sayable): string => {
-    if ('text' in value) return inText(value);
-    if ('heading' in value) return language.heading(value.heading, medium);
-    if ('option' in value) return language.option(value.option, medium);
-    if ('own' in value) return language.own(value.own, medium);
-    if ('unit' in value) return quantity(value);
-    const word = language.words[value.code];
-    if (!word) throw new Error(`“${language.tag}” has no words for “${value.code}”.`);
-    return word(value.values, speaker);
-  };
-  const speaker: Say = Object.assign(say, { medium });
-  return speaker;
-}
+export const sayer = (voice: Voice = {}): Say => speakerOf(voice, english);
 
 /** One value in words: a message, a quantity, a text of a rule set. */
 export const say = (value: Sayable, voice: Voice = {}): string => sayer(voice)(value);

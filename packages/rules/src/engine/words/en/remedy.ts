@@ -10,7 +10,6 @@ const goes = ({ name, from, now, most }: Moved, say: Say): string =>
 
 export const remedy = {
   'not-said': () => 'not said',
-  'not-known': () => 'unknown',
   row: ({ row }: { readonly row: number }) => `row ${row}`,
   'on-side': ({ far, side }: { readonly far: Quantity; readonly side: Sayable }, say: Say) =>
     `${say(far)} ${say(side)}`,
