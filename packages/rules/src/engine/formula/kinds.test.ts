@@ -13,9 +13,9 @@ test('each kind of formula has one file, named as it is', () => {
 });
 
 test('a kind that lacks something does not compile', () => {
-  const { draw: _, ...drawless } = kinds.whole;
-  // @ts-expect-error it says nothing of draws
-  const lacking: Kind<'whole'> = drawless;
+  const { uses: _, ...useless } = kinds.whole;
+  // @ts-expect-error it says nothing of uses
+  const lacking: Kind<'whole'> = useless;
   const { whole: _whole, ...others } = kinds;
   // @ts-expect-error a kind is left out
   const table: { readonly [K in KindName]: Kind<K> } = others;

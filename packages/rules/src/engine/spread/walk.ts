@@ -1,8 +1,8 @@
 import type { Compiled } from '../formula/compile';
+import { draws } from '../formula/draws';
 import type { Drawing } from '../formula/grammar/kind';
 import type { KindName, Node, NodeOf } from '../formula/grammar/nodes';
 import type { Scope } from '../formula/grammar/scope';
-import { kinds } from '../formula/kinds';
 import { reckon } from '../formula/reckon';
 import type { Run } from '../formula/run';
 import {
@@ -91,7 +91,7 @@ export function walker(setting: Setting): (name: string) => Lanes {
         inRow: (inner) => drawing(around.inRow(inner.list, inner.row), inner),
       };
     };
-    return kinds[node.kind].draw(node, drawing(scope, place));
+    return draws[node.kind](node, drawing(scope, place));
   };
 
   return named;

@@ -62,8 +62,12 @@ export type Kind<K extends KindName> = {
   readonly asks: (node: NodeOf<K>) => readonly string[];
   /** What its value was really reckoned from, in the branches taken. */
   readonly uses: (node: NodeOf<K>, at: Using) => void;
-  /** In many draws at once; `drawByDraw` where there is no way but one after another. */
-  readonly draw: (node: NodeOf<K>, at: Drawing) => Lanes;
 };
+
+/**
+ * A kind of formula in many draws at once; `drawByDraw` where there is no way but one after another.
+ * It stands beside the kind and not in it: what asks once never brings it.
+ */
+export type Draw<K extends KindName> = (node: NodeOf<K>, at: Drawing) => Lanes;
 
 export const none = (): readonly never[] => [];

@@ -1,7 +1,7 @@
 import { arithmetic as overLanes } from '../../value/lanes';
 import { type Arithmetic, arithmetic as overRanges } from '../../value/numbers';
 import { asNumber } from '../../value/truth';
-import { type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none } from '../grammar/kind';
 import { alike, clash, numeric, product } from '../grammar/sorts';
 
 const signs: readonly string[] = ['+', '-', '*', '/'];
@@ -27,9 +27,11 @@ export const arithmetic: Kind<'arithmetic'> = {
     at.part(a);
     at.part(b);
   },
-  draw: ({ op, a, b }, at) => {
-    const under = op === '/' ? at.reckon(b, at.scope) : undefined;
-    const mayBeZero = under?.kind === 'number' && under.lo <= 0 && under.hi >= 0;
-    return overLanes(at.program, op, at.numbers(a), at.numbers(b), mayBeZero);
-  },
+};
+
+/** Many draws at once. */
+export const drawArithmetic: Draw<'arithmetic'> = ({ op, a, b }, at) => {
+  const under = op === '/' ? at.reckon(b, at.scope) : undefined;
+  const mayBeZero = under?.kind === 'number' && under.lo <= 0 && under.hi >= 0;
+  return overLanes(at.program, op, at.numbers(a), at.numbers(b), mayBeZero);
 };

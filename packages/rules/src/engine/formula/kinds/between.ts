@@ -3,7 +3,7 @@ import { drawByDraw } from '../../value/lanes';
 import { made } from '../../value/numbers';
 import { asNumber } from '../../value/truth';
 import { eitherSlopes } from '../../value/values';
-import { type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none } from '../grammar/kind';
 import { alike, numeric } from '../grammar/sorts';
 
 /** between(a, b): anything from the one to the other, such as a figure on which tables disagree. */
@@ -29,5 +29,6 @@ export const between: Kind<'between'> = {
     at.part(a);
     at.part(b);
   },
-  draw: drawByDraw,
 };
+
+export const drawBetween: Draw<'between'> = drawByDraw;

@@ -1,6 +1,6 @@
 import { combine } from '../../value/lane-truths';
 import { asTruth, both as bothTrue } from '../../value/truth';
-import { type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none } from '../grammar/kind';
 import { truthful } from '../grammar/sorts';
 
 /** a && b */
@@ -21,5 +21,8 @@ export const both: Kind<'both'> = {
     at.part(a);
     at.part(b);
   },
-  draw: ({ a, b }, at) => combine(at.program, 'both', at.truths(a), at.truths(b)),
 };
+
+/** Many draws at once. */
+export const drawBoth: Draw<'both'> = ({ a, b }, at) =>
+  combine(at.program, 'both', at.truths(a), at.truths(b));

@@ -1,7 +1,7 @@
 import { asks, isAsk } from '../../catalogue/ask-names';
 import { askedWrongly } from '../../catalogue/asked-wrongly';
 import { drawByDraw } from '../../value/lanes';
-import { type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none } from '../grammar/kind';
 import { clash, plainNumber, sortOfUnit, truth } from '../grammar/sorts';
 
 /** What may follow the name of an ask, the catalogue's own name first. */
@@ -40,5 +40,6 @@ export const catalogued: Kind<'catalogued'> = {
   mentions: none,
   asks: ({ catalogue }) => [catalogue],
   uses: ({ catalogue }, at) => at.from(catalogue),
-  draw: drawByDraw,
 };
+
+export const drawCatalogued: Draw<'catalogued'> = drawByDraw;

@@ -4,7 +4,7 @@ import { asTruths } from '../../value/lanes';
 import { made } from '../../value/numbers';
 import { asTruth } from '../../value/truth';
 import { eitherSlopes, joinOn, jumpSlopes, type TruthValue, type Value } from '../../value/values';
-import { type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none } from '../grammar/kind';
 import { alike, truthful } from '../grammar/sorts';
 
 /** Of a choice that is open either branch may be meant, and which of them hangs on what opens it. */
@@ -52,17 +52,19 @@ export const choose: Kind<'choose'> = {
     if (yes && no) at.part(when);
     else at.decider(when);
   },
-  draw: ({ when, chosen, otherwise }, at) => {
-    const { yes, no, on } = asTruth(at.reckon(when, at.scope));
-    if (!no) return at.part(chosen);
-    if (!yes) return at.part(otherwise);
-    const decision = at.truths(when);
-    const [a, b] = [at.part(chosen), at.part(otherwise)];
-    if (a.kind === 'numbers' && b.kind === 'numbers') {
-      // Each lane is decided where all that the choice hangs on is drawn.
-      const decided = [...on].every((key) => at.drawn.has(key));
-      return chooseNumbers(at.program, decision, decided, a, b);
-    }
-    return chooseTruths(at.program, decision, asTruths(at.program, a), asTruths(at.program, b));
-  },
+};
+
+/** Many draws at once. */
+export const drawChoose: Draw<'choose'> = ({ when, chosen, otherwise }, at) => {
+  const { yes, no, on } = asTruth(at.reckon(when, at.scope));
+  if (!no) return at.part(chosen);
+  if (!yes) return at.part(otherwise);
+  const decision = at.truths(when);
+  const [a, b] = [at.part(chosen), at.part(otherwise)];
+  if (a.kind === 'numbers' && b.kind === 'numbers') {
+    // Each lane is decided where all that the choice hangs on is drawn.
+    const decided = [...on].every((key) => at.drawn.has(key));
+    return chooseNumbers(at.program, decision, decided, a, b);
+  }
+  return chooseTruths(at.program, decision, asTruths(at.program, a), asTruths(at.program, b));
 };

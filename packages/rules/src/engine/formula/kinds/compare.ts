@@ -1,6 +1,6 @@
 import { compareNumbers } from '../../value/lanes';
 import { type Compare, compare as compareValues } from '../../value/truth';
-import { type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none } from '../grammar/kind';
 import { alike, clash, type Sort, truth, word } from '../grammar/sorts';
 
 const signs: readonly string[] = ['<', '<=', '>', '>=', '==', '!='];
@@ -28,5 +28,8 @@ export const compare: Kind<'compare'> = {
     at.part(a);
     at.part(b);
   },
-  draw: ({ op, a, b }, at) => compareNumbers(at.program, op, at.numbers(a), at.numbers(b)),
 };
+
+/** Many draws at once. */
+export const drawCompare: Draw<'compare'> = ({ op, a, b }, at) =>
+  compareNumbers(at.program, op, at.numbers(a), at.numbers(b));

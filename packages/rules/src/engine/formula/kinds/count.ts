@@ -1,6 +1,6 @@
 import { drawByDraw } from '../../value/lanes';
 import { exactly } from '../../value/values';
-import { type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none } from '../grammar/kind';
 import { clash, plainNumber } from '../grammar/sorts';
 
 /** count(list): its number of rows. */
@@ -22,5 +22,6 @@ export const count: Kind<'count'> = {
   mentions: ({ list }) => [list],
   asks: none,
   uses: ({ list }, at) => at.from(list),
-  draw: drawByDraw,
 };
+
+export const drawCount: Draw<'count'> = drawByDraw;

@@ -1,6 +1,6 @@
 import { combine } from '../../value/lane-truths';
 import { asTruth, both, opposite } from '../../value/truth';
-import { type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none } from '../grammar/kind';
 import { truthful } from '../grammar/sorts';
 
 /** a || b */
@@ -22,5 +22,8 @@ export const either: Kind<'either'> = {
     at.part(a);
     at.part(b);
   },
-  draw: ({ a, b }, at) => combine(at.program, 'either', at.truths(a), at.truths(b)),
 };
+
+/** Many draws at once. */
+export const drawEither: Draw<'either'> = ({ a, b }, at) =>
+  combine(at.program, 'either', at.truths(a), at.truths(b));

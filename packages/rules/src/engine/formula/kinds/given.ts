@@ -1,6 +1,6 @@
 import { drawByDraw } from '../../value/lanes';
 import { settled } from '../../value/values';
-import { type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none } from '../grammar/kind';
 import { truth } from '../grammar/sorts';
 
 /** given(x, …): each is mentioned, if only as unknown. */
@@ -24,5 +24,6 @@ export const given: Kind<'given'> = {
   uses: ({ names }, at) => {
     for (const name of names) at.from(name);
   },
-  draw: drawByDraw,
 };
+
+export const drawGiven: Draw<'given'> = drawByDraw;

@@ -1,6 +1,6 @@
 import { drawByDraw } from '../../value/lanes';
 import { settled } from '../../value/values';
-import { type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none } from '../grammar/kind';
 import { truth } from '../grammar/sorts';
 
 /** known(x, …): each is mentioned and rests on nothing unknown; a column: in every row. */
@@ -24,5 +24,6 @@ export const known: Kind<'known'> = {
   uses: ({ names }, at) => {
     for (const name of names) at.from(name);
   },
-  draw: drawByDraw,
 };
+
+export const drawKnown: Draw<'known'> = drawByDraw;

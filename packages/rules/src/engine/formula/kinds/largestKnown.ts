@@ -3,7 +3,7 @@ import { everywhere, extreme as overLanes } from '../../value/lanes';
 import { extreme, made } from '../../value/numbers';
 import { asNumber } from '../../value/truth';
 import { eitherSlopes } from '../../value/values';
-import { type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none } from '../grammar/kind';
 import type { Node } from '../grammar/nodes';
 import type { Reckon, Scope } from '../grammar/scope';
 import { alike } from '../grammar/sorts';
@@ -38,9 +38,11 @@ export const largestKnown: Kind<'largestKnown'> = {
       else at.decider(each);
     }
   },
-  draw: ({ of }, at) => {
-    const known = knownOf(of, at.scope, at.reckon);
-    if (known.length === 0) return everywhere(at.program, at.whole);
-    return known.map(at.numbers).reduce((a, b) => overLanes(at.program, 'max', a, b));
-  },
+};
+
+/** Many draws at once. */
+export const drawLargestKnown: Draw<'largestKnown'> = ({ of }, at) => {
+  const known = knownOf(of, at.scope, at.reckon);
+  if (known.length === 0) return everywhere(at.program, at.whole);
+  return known.map(at.numbers).reduce((a, b) => overLanes(at.program, 'max', a, b));
 };

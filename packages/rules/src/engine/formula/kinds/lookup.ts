@@ -3,7 +3,7 @@ import { drawByDraw } from '../../value/lanes';
 import { made, one } from '../../value/numbers';
 import { asNumber } from '../../value/truth';
 import { blend, type NumberValue, noSlopes } from '../../value/values';
-import { type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none } from '../grammar/kind';
 import { alike, clash, number } from '../grammar/sorts';
 
 type Rows = readonly (readonly [key: number, value: number])[];
@@ -64,5 +64,6 @@ export const lookup: Kind<'lookup'> = {
     at.from(node.table);
     at.part(node.at);
   },
-  draw: drawByDraw,
 };
+
+export const drawLookup: Draw<'lookup'> = drawByDraw;

@@ -1,7 +1,7 @@
 import { extreme as overLanes } from '../../value/lanes';
 import { extreme } from '../../value/numbers';
 import { asNumber } from '../../value/truth';
-import { type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none } from '../grammar/kind';
 import { alike } from '../grammar/sorts';
 
 /** max(a, b, …) */
@@ -23,5 +23,8 @@ export const max: Kind<'max'> = {
   uses: ({ of }, at) => {
     for (const each of of) at.part(each);
   },
-  draw: ({ of }, at) => of.map(at.numbers).reduce((a, b) => overLanes(at.program, 'max', a, b)),
 };
+
+/** Many draws at once. */
+export const drawMax: Draw<'max'> = ({ of }, at) =>
+  of.map(at.numbers).reduce((a, b) => overLanes(at.program, 'max', a, b));

@@ -1,6 +1,6 @@
 import { drawByDraw } from '../../value/lanes';
 import { settled } from '../../value/values';
-import { type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none } from '../grammar/kind';
 import { truthful } from '../grammar/sorts';
 
 /**
@@ -22,5 +22,6 @@ export const may: Kind<'may'> = {
   mentions: none,
   asks: none,
   uses: ({ of }, at) => at.part(of),
-  draw: drawByDraw,
 };
+
+export const drawMay: Draw<'may'> = drawByDraw;

@@ -1,7 +1,7 @@
 import { extreme as overLanes } from '../../value/lanes';
 import { extreme } from '../../value/numbers';
 import { asNumber } from '../../value/truth';
-import { type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none } from '../grammar/kind';
 import { alike } from '../grammar/sorts';
 
 /** min(a, b, …) */
@@ -23,5 +23,8 @@ export const min: Kind<'min'> = {
   uses: ({ of }, at) => {
     for (const each of of) at.part(each);
   },
-  draw: ({ of }, at) => of.map(at.numbers).reduce((a, b) => overLanes(at.program, 'min', a, b)),
 };
+
+/** Many draws at once. */
+export const drawMin: Draw<'min'> = ({ of }, at) =>
+  of.map(at.numbers).reduce((a, b) => overLanes(at.program, 'min', a, b));

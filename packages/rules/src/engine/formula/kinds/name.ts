@@ -1,6 +1,6 @@
 import { everywhere } from '../../value/lanes';
 import { cellKey } from '../../value/values';
-import { type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none } from '../grammar/kind';
 import { sortOfUnit } from '../grammar/sorts';
 
 /** A fact, a column of a list inside `sum`, a parameter or another formula. */
@@ -12,8 +12,10 @@ export const name: Kind<'name'> = {
   mentions: ({ id }) => [id],
   asks: none,
   uses: ({ id }, at) => at.from(id),
-  draw: ({ id }, { place, named, drawn, program, whole }) => {
-    if (!place || !id.startsWith(`${place.list}.`)) return named(id);
-    return drawn.get(cellKey(id, place.row)) ?? everywhere(program, whole);
-  },
+};
+
+/** Many draws at once. */
+export const drawName: Draw<'name'> = ({ id }, { place, named, drawn, program, whole }) => {
+  if (!place || !id.startsWith(`${place.list}.`)) return named(id);
+  return drawn.get(cellKey(id, place.row)) ?? everywhere(program, whole);
 };

@@ -1,7 +1,7 @@
 import { anything, zeroUp } from '../../../quantity';
 import { made } from '../../value/numbers';
 import { asNumber } from '../../value/truth';
-import { type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none } from '../grammar/kind';
 import { numeric } from '../grammar/sorts';
 
 /** needs(value, x, …): the value if each x is known, else anything from zero up. */
@@ -32,5 +32,7 @@ export const needs: Kind<'needs'> = {
     for (const name of missing) at.from(name);
     for (const name of names) if (!missing.includes(name)) at.decidedBy(name);
   },
-  draw: ({ of }, at) => at.part(of),
 };
+
+/** Many draws at once. */
+export const drawNeeds: Draw<'needs'> = ({ of }, at) => at.part(of);

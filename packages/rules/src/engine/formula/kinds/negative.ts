@@ -3,7 +3,7 @@ import { negative as negativeLanes } from '../../value/lanes';
 import { made, minusOne, one } from '../../value/numbers';
 import { asNumber } from '../../value/truth';
 import { blend, noSlopes } from '../../value/values';
-import { type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none } from '../grammar/kind';
 import { numeric } from '../grammar/sorts';
 
 /** -a */
@@ -18,5 +18,8 @@ export const negative: Kind<'negative'> = {
   mentions: none,
   asks: none,
   uses: ({ of }, at) => at.part(of),
-  draw: ({ of }, at) => negativeLanes(at.program, at.numbers(of)),
 };
+
+/** Many draws at once. */
+export const drawNegative: Draw<'negative'> = ({ of }, at) =>
+  negativeLanes(at.program, at.numbers(of));

@@ -1,6 +1,6 @@
 import { opposite as oppositeLanes } from '../../value/lane-truths';
 import { asTruth, opposite } from '../../value/truth';
-import { type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none } from '../grammar/kind';
 import { truthful } from '../grammar/sorts';
 
 /** !a */
@@ -12,5 +12,7 @@ export const not: Kind<'not'> = {
   mentions: none,
   asks: none,
   uses: ({ of }, at) => at.part(of),
-  draw: ({ of }, at) => oppositeLanes(at.truths(of)),
 };
+
+/** Many draws at once. */
+export const drawNot: Draw<'not'> = ({ of }, at) => oppositeLanes(at.truths(of));

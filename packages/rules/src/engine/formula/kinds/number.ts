@@ -1,6 +1,6 @@
 import { everywhere } from '../../value/lanes';
 import { exactly } from '../../value/values';
-import { type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none } from '../grammar/kind';
 import { anyNumber, plainNumber } from '../grammar/sorts';
 
 /** 2.5 */
@@ -13,5 +13,7 @@ export const number: Kind<'number'> = {
   mentions: none,
   asks: none,
   uses: none,
-  draw: (_, { program, whole }) => everywhere(program, whole),
 };
+
+/** Many draws at once. */
+export const drawNumber: Draw<'number'> = (_, { program, whole }) => everywhere(program, whole);

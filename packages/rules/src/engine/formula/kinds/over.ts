@@ -3,7 +3,7 @@ import { drawByDraw } from '../../value/lanes';
 import { arithmetic, extreme, made } from '../../value/numbers';
 import { asNumber } from '../../value/truth';
 import { exactly, type NumberValue, noSlopes } from '../../value/values';
-import { type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none } from '../grammar/kind';
 import type { NodeOf, Over } from '../grammar/nodes';
 import type { Reckon, Scope } from '../grammar/scope';
 import { clash, numeric } from '../grammar/sorts';
@@ -50,5 +50,6 @@ export const over: Kind<'over'> = {
   mentions: none,
   asks: ({ simulation }) => [simulation],
   uses: ({ simulation }, at) => at.from(simulation),
-  draw: drawByDraw,
 };
+
+export const drawOver: Draw<'over'> = drawByDraw;

@@ -2,7 +2,7 @@ import { hull, point, unitOf } from '../../../quantity';
 import { drawByDraw } from '../../value/lanes';
 import { made } from '../../value/numbers';
 import { jumpSlopes, noSlopes, nothing } from '../../value/values';
-import { type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none } from '../grammar/kind';
 import { alike, clash, number, word } from '../grammar/sorts';
 
 /** pick(table, choice): the number that a table of words gives for an option. */
@@ -35,5 +35,6 @@ export const pick: Kind<'pick'> = {
     at.from(node.table);
     at.part(node.at);
   },
-  draw: drawByDraw,
 };
+
+export const drawPick: Draw<'pick'> = drawByDraw;

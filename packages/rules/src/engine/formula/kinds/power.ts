@@ -3,7 +3,7 @@ import { drawByDraw } from '../../value/lanes';
 import { made } from '../../value/numbers';
 import { asNumber } from '../../value/truth';
 import { blend, type NumberValue, noSlopes } from '../../value/values';
-import { type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none } from '../grammar/kind';
 import { alike, plainNumber } from '../grammar/sorts';
 
 /** An open end stays open; zero to no power is left to the arithmetic of the machine. */
@@ -51,5 +51,6 @@ export const power: Kind<'power'> = {
     at.part(base);
     at.part(exponent);
   },
-  draw: drawByDraw,
 };
+
+export const drawPower: Draw<'power'> = drawByDraw;

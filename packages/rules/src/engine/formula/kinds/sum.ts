@@ -2,7 +2,7 @@ import { constant, arithmetic as overLanes } from '../../value/lanes';
 import { arithmetic } from '../../value/numbers';
 import { asNumber } from '../../value/truth';
 import { exactly } from '../../value/values';
-import { type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none } from '../grammar/kind';
 import { numeric } from '../grammar/sorts';
 
 /** sum(list.weight * list.ahead): over the rows of one list, that of its first column. */
@@ -34,12 +34,14 @@ export const sum: Kind<'sum'> = {
     at.from(list);
     for (let row = 0; row < at.scope.rows(list); row += 1) at.inRow({ list, row }).part(of);
   },
-  draw: ({ of, list }, at) => {
-    let total = constant(at.program, 0);
-    for (let row = 0; row < at.scope.rows(list); row += 1) {
-      const each = at.inRow({ list, row }).numbers(of);
-      total = overLanes(at.program, '+', total, each, false);
-    }
-    return total;
-  },
+};
+
+/** Many draws at once. */
+export const drawSum: Draw<'sum'> = ({ of, list }, at) => {
+  let total = constant(at.program, 0);
+  for (let row = 0; row < at.scope.rows(list); row += 1) {
+    const each = at.inRow({ list, row }).numbers(of);
+    total = overLanes(at.program, '+', total, each, false);
+  }
+  return total;
 };

@@ -1,6 +1,6 @@
 import { drawByDraw } from '../../value/lanes';
 import { asNumber } from '../../value/truth';
-import { type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none } from '../grammar/kind';
 import { alike, plainNumber } from '../grammar/sorts';
 
 /** sunHeight(latitude, day of the year, hour of sun time): sine of the sun's height, at least 0. */
@@ -30,5 +30,6 @@ export const sunHeight: Kind<'sunHeight'> = {
   uses: ({ latitude, day, hour }, at) => {
     for (const part of [latitude, day, hour]) at.part(part);
   },
-  draw: drawByDraw,
 };
+
+export const drawSunHeight: Draw<'sunHeight'> = drawByDraw;

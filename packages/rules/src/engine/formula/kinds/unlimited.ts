@@ -1,6 +1,6 @@
 import { everywhere } from '../../value/lanes';
 import { exactly } from '../../value/values';
-import { type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none } from '../grammar/kind';
 import { anyNumber } from '../grammar/sorts';
 
 /** No bound at all: what a limit that nobody stated allows. */
@@ -12,5 +12,8 @@ export const unlimited: Kind<'unlimited'> = {
   mentions: none,
   asks: none,
   uses: none,
-  draw: (_, { program, whole }) => everywhere(program, whole),
 };
+
+/** Many draws at once. */
+export const drawUnlimited: Draw<'unlimited'> = (_, { program, whole }) =>
+  everywhere(program, whole);

@@ -2,7 +2,7 @@ import { drawByDraw } from '../../value/lanes';
 import { made, one } from '../../value/numbers';
 import { asNumber } from '../../value/truth';
 import { blend, type NumberValue, noSlopes } from '../../value/values';
-import { type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none } from '../grammar/kind';
 import { alike, plainNumber } from '../grammar/sorts';
 
 /** A count that arithmetic left a hair under a whole number is that number. */
@@ -31,5 +31,6 @@ export const whole: Kind<'whole'> = {
   mentions: none,
   asks: none,
   uses: ({ of }, at) => at.part(of),
-  draw: drawByDraw,
 };
+
+export const drawWhole: Draw<'whole'> = drawByDraw;

@@ -1,6 +1,6 @@
 import { everywhere } from '../../value/lanes';
 import { nothing } from '../../value/values';
-import { type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none } from '../grammar/kind';
 import { word as wordSort } from '../grammar/sorts';
 
 /** 'oak': an option of a choice. */
@@ -12,5 +12,7 @@ export const word: Kind<'word'> = {
   mentions: none,
   asks: none,
   uses: none,
-  draw: (_, { program, whole }) => everywhere(program, whole),
 };
+
+/** Many draws at once. */
+export const drawWord: Draw<'word'> = (_, { program, whole }) => everywhere(program, whole);
