@@ -4,8 +4,9 @@ import { presentId } from './renamed';
 
 type Note = (at: string, found: string, wanted: string) => void;
 
-/** Everything a topic can answer with: a value, a list, a ranking, a limit, a finding. */
+/** Everything a topic can answer with: its verdict, a value, a list, a ranking, a limit, a finding. */
 function isResult(topic: Topic, all: ReadonlySet<string>, name: string): boolean {
+  if (name === 'verdict') return true;
   const [kind = '', id = ''] = name.split(/\.(.*)/);
   if (kind === 'limit') return Object.hasOwn(topic.limits, id);
   if (kind === 'finding') return Object.hasOwn(topic.findings, id);

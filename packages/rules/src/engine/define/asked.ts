@@ -23,7 +23,10 @@ export type Caution = {
 /** Something people ask of a topic; the results it names are said first. */
 export type Asking = {
   readonly label: string;
-  /** Results, decisions, lists, rankings, limits (`limit.payload`) or findings (`finding.grade`). */
+  /**
+   * `verdict`, results, decisions, lists, rankings, limits (`limit.payload`) or findings
+   * (`finding.grade`).
+   */
   readonly results: readonly string[];
   /** Asked when one of these facts is told; the first such asking of a topic is answered first. */
   readonly impliedBy?: readonly string[];

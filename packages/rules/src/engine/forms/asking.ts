@@ -9,6 +9,7 @@ import { nounOr, own, type Sayable, text } from '../words/value';
 import { wordsIn } from './length';
 import { limitSaid } from './limit';
 import { isTold, type Matter } from './matter';
+import { levelOf, verdictSaid } from './verdict';
 
 /** Which of a topic's askings is answered first: the one named, the first that is implied, the first. */
 export function askingOf(matter: Matter, named?: string): string | undefined {
@@ -77,7 +78,6 @@ export function listSaid(list: SelectionAnswer, whole: boolean): Sayable | undef
   });
 }
 
-/** What comes first in an order, and what next. */
 /** What certainly comes first of an order, and when; none where that is not known. */
 function firstOf({ entries }: RankingAnswer): RankingAnswer['entries'][number] | undefined {
   const [first, second] = entries.filter(({ out }) => !out);
@@ -134,6 +134,7 @@ function valueSaid(matter: Matter, name: string): readonly Sayable[] {
 /** What one result of an asking says, if it is known. */
 function resultSaid(matter: Matter, name: string, whole: boolean): readonly Sayable[] {
   const { answer } = matter;
+  if (name === 'verdict') return levelOf(matter) === 'unknown' ? [] : verdictSaid(matter);
   const [kind = '', id = ''] = name.split(/\.(.*)/);
   if (kind === 'limit') return limitSaid(matter, id);
   if (kind === 'finding') return findingSaid(matter, id);
@@ -184,7 +185,7 @@ export function askedFigure(matter: Matter, asking: string | undefined): Sayable
     const first = order && firstOf(order);
     if (first) return message('figure', { noun: first.message, value: first.value });
     if (order) continue;
-    if (name.startsWith('limit.') || name.startsWith('finding.')) continue;
+    if (name === 'verdict' || name.startsWith('limit.') || name.startsWith('finding.')) continue;
     if (Object.hasOwn(answer.series, name) || list || !isKnown(matter, name)) continue;
     const value = run.value(name);
     const entry = topic.formulas[name] ?? topic.facts[name] ?? topic.parameters[name];

@@ -5,6 +5,7 @@ import { heading, own, type Sayable, text } from '../words/value';
 import { askedFirst, askingLabel } from './asking';
 import type { Matter } from './matter';
 import { levelOf, urgentSaid, verdictSaid } from './verdict';
+import { whereToLook } from './where';
 
 /** More than these in one message nobody answers. */
 const mostAsked = 5;
@@ -16,8 +17,8 @@ export function askBack(matter: Matter): string {
   const asks = answer.missing.slice(0, mostAsked).flatMap(({ fact }) => topic.facts[fact] ?? []);
   const urgent = urgentSaid(matter).map(say);
   if (asks.length === 0) return [...urgent, say(message('nothing-to-ask', {}))].join('\n');
-  const lines = asks.map(({ ask, where }, i) =>
-    message('ask-numbered', { place: i + 1, ask: text(ask), where: text(where) }),
+  const lines = asks.map((fact, i) =>
+    message('ask-numbered', { place: i + 1, ask: text(fact.ask), where: whereToLook(fact) }),
   );
   return [...urgent, ...[message('to-answer', {}), ...lines].map(say)].join('\n');
 }

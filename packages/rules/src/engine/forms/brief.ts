@@ -4,9 +4,10 @@ import type { Medium, Sayable } from '../words/value';
 import { text } from '../words/value';
 import { askedFigure, askedFirst } from './asking';
 import { cautionsFitting } from './caution';
-import { fitted, ifShort, may, must, type Part } from './length';
+import { fitted, following, ifShort, may, must, type Part } from './length';
 import { decidingLimit, limitSaid } from './limit';
 import type { Matter } from './matter';
+import { defaultSaid, reasonSaid, ruleSaid } from './rule';
 import { findingsTold, levelOf, nextAsked, partsOf, urgentSaid, verdictSaid } from './verdict';
 
 /** The limit that decides; where it has room and the verdict turns on something else, it is no news. */
@@ -15,6 +16,12 @@ function limitOf(matter: Matter): readonly Sayable[] {
   if (!limit) return [];
   const isNews = limit.state !== 'ok' || levelOf(matter) === 'ok';
   return isNews ? limitSaid(matter, limit.id) : [];
+}
+
+/** How the deciding limit stands; nothing where that is not known. */
+function decidingSaid(matter: Matter): readonly Sayable[] {
+  const limit = decidingLimit(matter);
+  return limit ? limitSaid(matter, limit.id) : [];
 }
 
 /** Something measured is over, and that is the answer. */
@@ -30,21 +37,35 @@ function briefly(matter: Matter, asking: string | undefined): readonly Part[] {
   const [caution, ...others] = cautionsFitting(matter);
   const [first, ...more] = findingsTold(matter);
   const urgent = urgentSaid(matter);
-  const asked = askedFirst(matter, asking);
+  const level = levelOf(matter);
+  const answered = askedFirst(matter, asking);
   const isUrgent = urgent.length > 0;
+  // So little was told that no limit can be said to be near or far: the rule is the answer.
+  const isOpen = !isUrgent && level === 'unknown' && decidingSaid(matter).length === 0;
+  const asked = isOpen && answered.length === 0 ? ruleSaid(matter, asking) : answered;
+  // What is only a proviso waits where the answer itself is open; a danger does not.
+  const isGrave = first?.level === 'stop' || first?.level === 'unknown';
   const [wrong, todo] = first ? partsOf(first) : [];
+  const hinges = (each: Sayable): Part => {
+    if (!isOpen || asked.length === 0) return must(each);
+    return answered.length > 0 ? ifShort(each) : may(each, 3);
+  };
   return [
     ...all(urgent, must),
     ...all(isUrgent ? [] : asked.slice(0, 1), must),
     ...all(isUrgent ? [] : asked.slice(1), (each) => may(each, 0.4)),
-    ...all(isUrgent ? [] : verdictSaid(matter), must),
+    ...all(isOpen ? reasonSaid(matter, asking) : [], (each) => may(each, 1)),
+    ...all(isUrgent ? [] : verdictSaid(matter), hinges),
     ...all(isUrgent ? [] : limitOf(matter), (each) =>
       isOver(matter) ? may(each, 0.5) : may(each, 2),
     ),
-    ...(wrong ? [may(wrong, 1)] : []),
-    ...(todo ? [may(todo, 3)] : []),
+    ...(wrong ? [may(wrong, isOpen && !isGrave ? 3 : 1)] : []),
+    ...(todo ? [following(may(todo, 3), wrong)] : []),
     ...more.slice(0, 2).flatMap((each) => all(partsOf(each).slice(0, 1), (said) => may(said, 4))),
-    ...all(levelOf(matter) === 'unknown' ? nextAsked(matter) : [], (each) => may(each, 1)),
+    ...all(level === 'unknown' ? nextAsked(matter) : [], (each) =>
+      isOpen && answered.length > 0 ? ifShort(each) : may(each, 1),
+    ),
+    ...all(isOpen ? defaultSaid(matter, asking) : [], (each) => may(each, 2)),
     ...(caution ? [may(caution, 1)] : []),
     ...(first?.messages.because ? [ifShort(first.messages.because)] : []),
     ...others.slice(0, 5).map(ifShort),
@@ -72,7 +93,11 @@ export const spoken = (matter: Matter, asking: string | undefined): string =>
 export const post = (matter: Matter, asking: string | undefined): string =>
   inOne(matter, asking, 'written', postWords);
 
-/** The counter: the word, one figure, one sentence. */
+/** Whether two say the same, whatever the language. */
+const isSame = (a: Sayable, b: Sayable | undefined): boolean =>
+  JSON.stringify(a) === JSON.stringify(b);
+
+/** The counter: the word, one figure, one sentence; the word is not said twice. */
 export function ticket(matter: Matter, asking: string | undefined): string {
   const say = sayer({ ...matter.voice });
   const { topic, answer } = matter;
@@ -80,7 +105,13 @@ export function ticket(matter: Matter, asking: string | undefined): string {
   const figure = askedFigure(matter, asking);
   const first = findingsTold(matter)[0]?.messages.wrong;
   const [urgent] = urgentSaid(matter);
-  const candidates = [urgent, ...askedFirst(matter, asking), limit, first, ...verdictSaid(matter)];
+  const level = levelOf(matter);
+  const verdict = verdictSaid(matter);
+  const isWord = level !== 'if' && level !== 'unknown';
+  const asked = askedFirst(matter, asking).filter((each) => !(isWord && isSame(each, verdict[0])));
+  const isOpen = level === 'unknown' && decidingSaid(matter).length === 0;
+  const rule = isOpen ? ruleSaid(matter, asking) : [];
+  const candidates = [urgent, ...asked, ...rule, limit, first, ...verdict];
   const sentence = candidates.find((each) => each !== undefined);
   return say(
     message('ticket', {

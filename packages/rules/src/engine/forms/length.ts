@@ -14,12 +14,22 @@ export const secondsOf = (text: string, pace = wordsPerMinute): number =>
  * Something to be said, and how soon it is left out. Rank 0 must be said; from `spare` on it is said
  * only while too little is.
  */
-export type Part = { readonly of: Sayable; readonly rank: number };
+export type Part = {
+  readonly of: Sayable;
+  readonly rank: number;
+  /** What must be said for this to be: what to do follows what is wrong. */
+  readonly after?: Sayable | undefined;
+};
 const spare = 8;
 
 export const must = (of: Sayable): Part => ({ of, rank: 0 });
 export const may = (of: Sayable, rank = 1): Part => ({ of, rank });
+/** Said only where what it follows is. */
+export const following = (part: Part, after: Sayable | undefined): Part => ({ ...part, after });
 export const ifShort = (of: Sayable): Part => ({ of, rank: spare });
+
+/** A text as it begins a sentence, also where its first word is that of a figure. */
+const begun = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 /**
  * The parts that go into so many words, in their order: all that must be said, then by rank what
@@ -30,14 +40,20 @@ export function fitted(
   parts: readonly Part[],
   { least = 0, most }: { readonly least?: number; readonly most: number },
 ): readonly string[] {
-  const worded = parts.map(({ of, rank }, place) => ({ words: say(of), rank, place }));
+  const worded = parts.map(({ of, rank, after }, place) => ({
+    words: begun(say(of)),
+    rank,
+    place,
+    after: after && begun(say(after)),
+  }));
   const inOrder = worded.toSorted((a, b) => a.rank - b.rank || a.place - b.place);
   const kept = new Set<number>();
   const said = new Set<string>();
   let count = 0;
-  for (const { words, rank, place } of inOrder) {
+  for (const { words, rank, place, after } of inOrder) {
     const length = wordsIn(words);
     const isTooMuch = rank > 0 && count + length > most;
+    if (after !== undefined && !said.has(after)) continue;
     if (words === '' || said.has(words) || isTooMuch || (rank >= spare && count >= least)) continue;
     kept.add(place);
     said.add(words);

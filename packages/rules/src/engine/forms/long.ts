@@ -10,6 +10,7 @@ import { fitted, may, must, type Part } from './length';
 import { limitsInOrder } from './limit';
 import type { Matter } from './matter';
 import { findingsTold, urgentSaid } from './verdict';
+import { whereToLook } from './where';
 
 export type Changes = {
   readonly remedies: readonly Pick<Remedy, 'message'>[];
@@ -43,7 +44,7 @@ const missingLines = ({ topic, answer }: Matter, most: number): readonly Sayable
   answer.missing.slice(0, most).flatMap(({ fact }) => {
     const declared = topic.facts[fact];
     if (!declared) return [];
-    return [message('asks-where', { ask: text(declared.ask), where: text(declared.where) })];
+    return [message('asks-where', { ask: text(declared.ask), where: whereToLook(declared) })];
   });
 
 const assumedLines = ({ answer }: Matter): readonly Sayable[] =>

@@ -22,6 +22,7 @@ const towing = standingOn(
   'combined.empty',
   'tongue.stopEdge',
   'tongue.isKnown',
+  'tongue.isShareUntold',
   'tongue.mayBeMore',
   'trailerWeight.mayBeMore',
 );

@@ -12,6 +12,14 @@ const heavy = 'Too heavy a tongue presses the rear down and takes load off the f
 
 /** What the tongue’s share says, and how well it is known. */
 export const tongueFindings = part({
+  formulas: {
+    'tongue.isShareUntold': {
+      label: 'The tongue is known, and not the trailer it is a share of',
+      unit: 'yes-no',
+      is: 'tongue.isKnown && !known(trailer.loaded)',
+      source: statics,
+    },
+  },
   findings: {
     'tongue-share': {
       ...asked,
@@ -71,6 +79,13 @@ export const tongueFindings = part({
           do: 'Find out whether it rides on a ball or a pin, and weigh the tongue.',
         },
       ],
+      unknown: {
+        when: 'tongue.isShareUntold',
+        wrong:
+          'Nobody told what the trailer weighs; {tongue.lowEdge} to {tongue.highEdge} of it on the ball or pin is usual.',
+        because: `${light} ${heavy}`,
+        do: 'Find out what it weighs as loaded for the road.',
+      },
       open: {
         wrong:
           'As far as can be told {tongue.share} of the trailer rests on the ball or pin; {tongue.lowEdge} to {tongue.highEdge} is usual.',

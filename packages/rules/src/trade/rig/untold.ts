@@ -63,7 +63,14 @@ export const untold = part({
     'load.isLeftKnown': {
       label: 'It is known how much more may be loaded',
       unit: 'yes-no',
-      is: 'known(payload.left) && known(trailerWeight.left) && known(tongue.left)',
+      is: 'known(payload.left) && known(trailerWeight.left) && known(tongue.left) && !load.isLeftOpen',
+      source: custom,
+    },
+    // A label of which only a least is told leaves no amount that could be said.
+    'load.isLeftOpen': {
+      label: 'How much more may be loaded is told only from one side',
+      unit: 'yes-no',
+      is: 'known(payload.left) && may(payload.left > trailer.loaded) && may(payload.left <= trailer.loaded)',
       source: custom,
     },
   },
@@ -100,6 +107,24 @@ export const untold = part({
           do: tellWhat,
           proviso:
             'what is packed stays within {trailerWeight.left}, no more than {tongue.left} of it on the tongue',
+        },
+        {
+          when: 'load.peopleUntold && load.trailerUntold && load.isLeftOpen',
+          wrong: 'Only a driver is counted, and the trailer is counted empty.',
+          do: tellBoth,
+          proviso: 'all others and what is packed stay within the ratings',
+        },
+        {
+          when: 'load.peopleUntold && !load.trailerUntold && load.isLeftOpen',
+          wrong: 'Only a driver is counted.',
+          do: tellWho,
+          proviso: 'all others who ride along stay within the payload',
+        },
+        {
+          when: 'load.trailerUntold && !load.peopleUntold && load.isLeftOpen',
+          wrong: 'The trailer is counted empty.',
+          do: tellWhat,
+          proviso: 'what is packed stays within the ratings',
         },
         {
           when: 'load.peopleUntold && load.trailerUntold',

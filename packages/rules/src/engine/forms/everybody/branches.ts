@@ -64,6 +64,7 @@ function chosen(found: readonly Found[]): readonly Found[] {
  */
 export function waysOf(matter: Matter, everybody: ForEverybody): readonly Way[] {
   const given = presumed(matter, everybody.given ?? {}, everybody.look);
+  if (!given) return [];
   const levelAt = levelsOf(matter);
   const looks = everybody.look.filter((fact) => !isTold(matter, fact));
   return chosen(split(matter, levelAt, given, looks)).flatMap(({ looks: way, level }): Way[] => {

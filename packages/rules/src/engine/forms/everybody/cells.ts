@@ -106,7 +106,8 @@ function quantityCells(
       { ...span, lo: before?.hi ?? span.lo },
       span,
     ];
-    const proved = wider.find(isProved);
+    // What is split further stays as narrow as it is: at its edges another fact would settle nothing.
+    const proved = (span.level === 'unknown' ? [span] : wider).find(isProved);
     return proved ? [{ ...proved, value: written(proved, unit) }] : [];
   });
 }

@@ -1,20 +1,18 @@
 import type { Asked } from '../../answer/answer';
 import { refuseAsking } from '../../check/asked';
 import type { FactsGiven } from '../../check/given';
-import type { ForEverybody, Topic } from '../../define/shapes';
-import { restsOnKnown } from '../../formula/reckon';
-import { holesIn } from '../../words/fill';
+import type { Topic } from '../../define/shapes';
 import { message } from '../../words/message';
 import { sayer } from '../../words/say';
-import { type Sayable, text } from '../../words/value';
 import { askedFirst, askingOf } from '../asking';
 import { cautionsFitting } from '../caution';
 import { fitted, ifShort, may, must, secondsOf } from '../length';
 import { decidingLimit, limitSaid } from '../limit';
 import { type Matter, matterOf } from '../matter';
+import { everybodyFor, ruleSaid, saidIfKnown, workedSaid } from '../rule';
 import { findingsTold, partsOf, urgentSaid, verdictSaid } from '../verdict';
+import { whereToLook } from '../where';
 import { type Way, waysOf } from './branches';
-import { presumed } from './presumed';
 import { branchesSaid, outcomeSaid, saidOf } from './words';
 
 export type Branch = {
@@ -41,34 +39,16 @@ function isListed({ topic, answer }: Matter, asking: string | undefined): boolea
   return answer.selections.some(({ id }) => results.includes(id));
 }
 
-/** Whether every value that a text names is known well enough to be said. */
-const canSay = ({ run }: Matter, words: string): boolean =>
-  holesIn(words).every((name) => {
-    const value = run.value(name);
-    if (value.kind === 'number') return restsOnKnown(value, run.isOpen);
-    return value.kind === 'among' ? value.options.length === 1 : value.yes !== value.no;
-  });
-
-/** The worked figure: a text filled from the case and what it is worked out from. */
-function workedSaid(matter: Matter, { worked }: ForEverybody): readonly Sayable[] {
-  if (!worked) return [];
-  const given = presumed(matter, worked.given ?? {}, []);
-  const facts = { ...matter.asked.facts, ...given };
-  const example = matterOf(matter.topic, { ...matter.asked, facts });
-  return canSay(example, worked.says) ? [saidOf(example, worked.says)] : [];
-}
-
 /** Where the figure that decides is read. */
 function whereSaid({ topic }: Matter, ways: readonly Way[], looks: readonly string[]) {
   const fact = ways[0]?.looks.at(-1)?.fact ?? looks[0];
   const declared = fact === undefined ? undefined : topic.facts[fact];
-  return declared ? [message('found-there', { where: text(declared.where) })] : [];
+  const where = declared ? whereToLook(declared) : null;
+  return where ? [message('found-there', { where })] : [];
 }
 
 function toEverybody(matter: Matter, asking: string | undefined): Everybody {
-  const { topic } = matter;
-  const own = topic.everybody ?? {};
-  const everybody = (asking === undefined ? undefined : own[asking]) ?? own.any;
+  const everybody = everybodyFor(matter, asking);
   const say = sayer({ ...matter.voice, medium: 'spoken' });
   const listed = isListed(matter, asking);
   const ways = everybody && !listed ? waysOf(matter, everybody) : [];
@@ -80,17 +60,17 @@ function toEverybody(matter: Matter, asking: string | undefined): Everybody {
     everybody?.givenSays !== undefined && ways.some(({ given }) => Object.keys(given).length > 0);
   const parts = [
     ...urgentSaid(matter).map(must),
-    ...asked.map((each) => (listed || !everybody ? must(each) : may(each, 1))),
-    ...(everybody && canSay(matter, everybody.rule) ? [must(saidOf(matter, everybody.rule))] : []),
-    ...(everybody && canSay(matter, everybody.because)
-      ? [may(saidOf(matter, everybody.because), 2)]
-      : []),
+    ...asked.map((each, place) =>
+      listed || !everybody ? must(each) : may(each, place === 0 ? 0.5 : 1),
+    ),
+    ...ruleSaid(matter, asking).map(must),
+    ...(everybody ? saidIfKnown(matter, everybody.because) : []).map((each) => may(each, 2)),
     ...(everybody ? workedSaid(matter, everybody) : []).map((each) => may(each, 1)),
     ...(presumption && everybody?.givenSays !== undefined
-      ? [must(message('presuming', { of: text(everybody.givenSays) }))]
+      ? [must(message('presuming', { of: saidOf(matter, everybody.givenSays) }))]
       : []),
     ...(everybody ? branchesSaid(matter, everybody, ways) : []).map(must),
-    ...(ways.length === 0 ? verdictSaid(matter) : []).map((each) => may(each, 1)),
+    ...(ways.length === 0 ? verdictSaid(matter) : []).map((each) => may(each, everybody ? 3 : 1)),
     ...(everybody ? [must(saidOf(matter, everybody.otherwise))] : []),
     ...whereSaid(matter, ways, everybody?.look ?? []).map((each) => may(each, 1)),
     ...(caution ? [must(caution)] : []),

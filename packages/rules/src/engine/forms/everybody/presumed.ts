@@ -14,14 +14,22 @@ function resultOf({ compiled, run }: Matter, written: string): string | undefine
   return lo === hi ? `${tidy(lo)} ${unit}`.trim() : `${tidy(lo)}–${tidy(hi)} ${unit}`.trim();
 }
 
-/** What is presumed of a case: what it does not tell, and nothing that is to be looked for. */
-export function presumed(matter: Matter, given: Facts, looked: readonly string[]): FactsGiven {
-  return Object.fromEntries(
-    Object.entries(given).flatMap(([fact, value]): [string, FactsGiven[string]][] => {
-      if (isTold(matter, fact) || looked.includes(fact)) return [];
-      if (typeof value !== 'string' || !value.startsWith('=')) return [[fact, value]];
-      const found = resultOf(matter, value);
-      return found === undefined ? [] : [[fact, found]];
-    }),
-  );
+/**
+ * What is presumed of a case: what it does not tell, and nothing that is to be looked for; undefined
+ * where something would follow from a result that is not known, since the rest would not do alone.
+ */
+export function presumed(
+  matter: Matter,
+  given: Facts,
+  looked: readonly string[],
+): FactsGiven | undefined {
+  const facts: Record<string, FactsGiven[string]> = {};
+  for (const [fact, value] of Object.entries(given)) {
+    if (isTold(matter, fact) || looked.includes(fact)) continue;
+    const isResult = typeof value === 'string' && value.startsWith('=');
+    const found = isResult ? resultOf(matter, value) : value;
+    if (found === undefined) return undefined;
+    facts[fact] = found;
+  }
+  return facts;
 }

@@ -70,10 +70,15 @@ export const forms = {
   },
 
   /** A sentence of a topic where it follows a colon. */
-  'asks-where': ({ ask, where }: { readonly ask: Sayable; readonly where: Sayable }, say: Say) =>
-    say.medium === 'spoken'
+  'asks-where': (
+    { ask, where }: { readonly ask: Sayable; readonly where: Sayable | null },
+    say: Say,
+  ) => {
+    if (where === null) return say(ask);
+    return say.medium === 'spoken'
       ? `${say(ask)} You find it here: ${say(where)}.`
-      : `${say(ask)} (${say(where)})`,
+      : `${say(ask)} (${say(where)})`;
+  },
 
   'it-hangs-on': ({ of }: Several, say: Say) => `It hangs on ${listed(of.map(say))}.`,
   'hangs-and-tips': (
@@ -142,9 +147,16 @@ export const forms = {
   labeled: ({ label, of }: { readonly label: Sayable; readonly of: Sayable }, say: Say) =>
     `${say(label)}: ${say(of)}`,
   'ask-numbered': (
-    values: { readonly place: number; readonly ask: Sayable; readonly where: Sayable },
+    values: {
+      readonly place: number;
+      readonly ask: Sayable;
+      readonly where: Sayable | null;
+    },
     say: Say,
-  ) => `${values.place}. ${say(values.ask)} (${say(values.where)})`,
+  ) => {
+    const asked = `${values.place}. ${say(values.ask)}`;
+    return values.where === null ? asked : `${asked} (${say(values.where)})`;
+  },
   'to-answer': () => 'To answer that we need:',
   'nothing-to-ask': () => 'Nothing more has to be asked: what was told decides it.',
   'fact-read': (

@@ -3,6 +3,7 @@ import { type End, type Figures, showEnd } from '../../../quantity';
 /** Units as they are said: of one, and of more. */
 const units: Readonly<Record<string, readonly [one: string, more: string]>> = {
   '%': ['percent', 'percent'],
+  '% per 1,000 ft': ['percent a thousand feet', 'percent a thousand feet'],
   '°': ['degree', 'degrees'],
   lb: ['pound', 'pounds'],
   oz: ['ounce', 'ounces'],

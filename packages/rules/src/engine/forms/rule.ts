@@ -1,0 +1,54 @@
+import { textOf } from '../answer/shown';
+import type { ForEverybody } from '../define/shapes';
+import { restsOnKnown } from '../formula/reckon';
+import { holesIn } from '../words/fill';
+import type { Sayable } from '../words/value';
+import { presumed } from './everybody/presumed';
+import { type Matter, matterOf } from './matter';
+
+/** What is said to all who ask the same, if the topic has it. */
+export function everybodyFor(
+  { topic }: Matter,
+  asking: string | undefined,
+): ForEverybody | undefined {
+  const own = topic.everybody ?? {};
+  return (asking === undefined ? undefined : own[asking]) ?? own.any;
+}
+
+/** A text with the values of a case in its holes; nothing while one is not known well enough. */
+export function saidIfKnown({ compiled, run }: Matter, words: string): readonly Sayable[] {
+  const isKnown = holesIn(words).every((name) => {
+    const value = run.value(name);
+    if (value.kind === 'number') return restsOnKnown(value, run.isOpen);
+    return value.kind === 'among' ? value.options.length === 1 : value.yes !== value.no;
+  });
+  return isKnown ? [textOf(compiled, run, words)] : [];
+}
+
+/** The worked figure: a text filled from the case and what it is worked out from. */
+export function workedSaid(matter: Matter, { worked }: ForEverybody): readonly Sayable[] {
+  const given = worked && presumed(matter, worked.given ?? {}, []);
+  if (!worked || !given) return [];
+  const facts = { ...matter.asked.facts, ...given };
+  const example = matterOf(matter.topic, { ...matter.asked, facts });
+  return saidIfKnown(example, worked.says);
+}
+
+/** The rule that answers a question without the figures of the one who asks. */
+export function ruleSaid(matter: Matter, asking: string | undefined): readonly Sayable[] {
+  const everybody = everybodyFor(matter, asking);
+  return everybody ? saidIfKnown(matter, everybody.rule) : [];
+}
+
+/** Why it is so, and a figure worked out. */
+export function reasonSaid(matter: Matter, asking: string | undefined): readonly Sayable[] {
+  const everybody = everybodyFor(matter, asking);
+  if (!everybody) return [];
+  return [...saidIfKnown(matter, everybody.because), ...workedSaid(matter, everybody)];
+}
+
+/** What is safest for whoever does not know. */
+export function defaultSaid(matter: Matter, asking: string | undefined): readonly Sayable[] {
+  const everybody = everybodyFor(matter, asking);
+  return everybody ? saidIfKnown(matter, everybody.otherwise) : [];
+}
