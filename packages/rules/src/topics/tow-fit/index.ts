@@ -20,11 +20,15 @@ import { pinWeight, tongueBands } from '../../trade/rig/tongue-limits';
 import { towRating } from '../../trade/rig/tow-rating';
 import { untold } from '../../trade/rig/untold';
 import { loadedWeights, margins, trailerGross } from '../../trade/rig/weights';
+import { askings } from './asked';
 import { assumed, assumptions } from './assumed';
 import { called } from './called';
 import { changes } from './changes';
+import { everybody } from './everybody';
+import { how } from './how';
 import { largest, largestShared } from './largest';
 import { shopping } from './shopping';
+import { usual } from './usual';
 
 /** In the order in which limits are listed, and in which the first of two equals binds. */
 const parts = [
@@ -60,13 +64,14 @@ const parts = [
   shopping,
   largestShared,
   largest,
+  usual,
   assumed,
 ] as const;
 
 /** May this vehicle tow this trailer, loaded as it will be on the road, and what runs out first? */
 export const towFit = defineTopic({
   id: 'tow-fit',
-  version: '2.0.0',
+  version: '2.1.0',
   title: 'Tow fit',
   question:
     'May this vehicle tow this trailer, loaded as it will be on the road, and which limit runs out first?',
@@ -105,14 +110,50 @@ export const towFit = defineTopic({
   ],
   assumptions,
   changes,
+  askings,
+  everybody,
+  how,
   called,
   cautions: [
     {
       says: 'The labels and the manual of that very vehicle win over any brochure and over this sheet.',
       source: makersRating,
+      fits: ['limit.payload', 'limit.trailer-weight', 'limit.tongue', 'limit.vehicle-gross'],
     },
-    { says: 'Weigh the loaded rig on a public scale before the trip.', source: custom },
-    { says: 'Never exceed the lowest-rated part; bars raise no rating.', source: makersRating },
+    {
+      says: 'Weigh the loaded rig on a public scale before the trip.',
+      source: custom,
+      fits: [
+        'finding.tongue-estimate',
+        'finding.tongue-share',
+        'limit.combined',
+        'limit.front-axle',
+        'limit.rear-axle',
+        'limit.trailer-gross',
+        'limit.trailer-axles',
+        'limit.vehicle-tires-front',
+        'limit.vehicle-tires-rear',
+        'limit.trailer-tires',
+      ],
+    },
+    {
+      says: 'Never exceed the lowest-rated part; bars raise no rating.',
+      source: makersRating,
+      fits: [
+        'limit.receiver',
+        'limit.receiver-tongue',
+        'limit.extension',
+        'limit.pin',
+        'limit.ball-mount',
+        'limit.ball-mount-tongue',
+        'limit.ball',
+        'limit.coupler',
+        'limit.coupler-tongue',
+        'finding.distribution-allowed',
+        'finding.distribution-required',
+        'finding.rear-axle-slack',
+      ],
+    },
     {
       says: 'This is advice, not approval; local rules and the makers’ instructions decide.',
       source: custom,

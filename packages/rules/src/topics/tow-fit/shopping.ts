@@ -41,12 +41,14 @@ export const shopping = part({
     },
     'shopping.from': {
       label: 'Shop from a maximum trailer weight of',
+      noun: 'the lightest maximum to look at',
       unit: 'lb',
       is: window('shopping.fromShare'),
       source: custom,
     },
     'shopping.to': {
       label: 'Shop to a maximum trailer weight of',
+      noun: 'the heaviest maximum to look at',
       unit: 'lb',
       is: window('shopping.toShare'),
       source: custom,

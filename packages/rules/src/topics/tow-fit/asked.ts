@@ -1,0 +1,60 @@
+import type { Asking } from '../../engine/define/shapes';
+
+/** What people ask of a rig; the first that is told of is answered first. */
+export const askings: Readonly<Record<string, Asking>> = {
+  fit: {
+    label: 'Can it tow this trailer?',
+    results: ['verdict'],
+    impliedBy: ['trailer.dryWeight', 'trailer.gvwr', 'trailer.cargoCapacity'],
+  },
+  'how-heavy': {
+    label: 'How heavy may the trailer be?',
+    results: ['shopping.to', 'shopping.from', 'largest.trailer'],
+    impliedBy: [
+      'vehicle.maxTrailerWeight',
+      'vehicle.maxTrailerCarried',
+      'vehicle.maxFifthWheel',
+      'vehicle.gcwr',
+    ],
+    says: [
+      {
+        says: 'Loaded it may weigh {largest.trailer} at the most; look at trailers whose own maximum is {shopping.from} to {shopping.to}.',
+      },
+      {
+        says: 'A rating of {vehicle.maxTrailerWeight} means trailers whose own maximum is {shopping.from} to {shopping.to}.',
+      },
+    ],
+  },
+  tongue: {
+    label: 'What does the tongue’s weight take of the payload?',
+    results: ['tongue.loaded', 'payload.stillLeft', 'limit.payload', 'limit.tongue'],
+    impliedBy: ['trailer.dryTongueWeight', 'trailer.measuredTongueWeight'],
+    says: [
+      {
+        says: 'Loaded, the tongue comes to {tongue.loaded}; all of it counts as payload, of which {payload.stillLeft} are left.',
+      },
+      { says: 'Loaded, the tongue comes to {tongue.loaded}, and all of it counts as payload.' },
+    ],
+  },
+  load: {
+    label: 'How much, and how many people, may still come along?',
+    results: ['payload.stillLeft', 'limit.payload', 'trailerWeight.left'],
+    impliedBy: ['vehicle.placardPayload', 'load.occupants', 'load.cargo', 'hitch.hardwareWeight'],
+    says: 'In the vehicle {payload.stillLeft} may still come along.',
+  },
+  brakes: {
+    label: 'Does the trailer need brakes of its own?',
+    results: ['finding.unbraked', 'limit.unbraked-rating'],
+    impliedBy: ['vehicle.maxUnbraked', 'trailer.brakes'],
+  },
+  trip: {
+    label: 'What do altitude and grades take?',
+    results: ['finding.altitude-unasked', 'limit.combined', 'finding.grade'],
+    impliedBy: ['trip.altitude', 'trip.steepestGrade'],
+  },
+  'to-buy': {
+    label: 'What must a vehicle have that is bought to tow?',
+    results: ['wanted.tongue', 'wanted.payload', 'wanted.rating'],
+    says: 'For a trailer with a maximum of {wanted.weight}: {wanted.tongue} on the ball, {wanted.payload} of payload with {load.people} of people, and a tow rating of about {wanted.rating}.',
+  },
+};
