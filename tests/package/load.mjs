@@ -12,6 +12,7 @@ import {
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { run } from '../run/shared.mjs';
+import { leadForm } from './lead-form.mjs';
 import { asked, document, programs, right } from './programs.mjs';
 
 const ours = {
@@ -56,6 +57,8 @@ export async function load(root) {
       note(says === '', `${name}/README.md: ${says}`);
     }
     await examplesRun(root, away, note);
+    const form = await leadForm(away).catch((problem) => problem.message);
+    note(form === '', `tests/examples/lead-form.html: ${form}`);
     const [first, ...others] = answers.values();
     note(
       others.length > 0 && others.every((each) => each === first),
