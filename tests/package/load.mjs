@@ -10,7 +10,7 @@ import {
   writeFileSync,
 } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { dirname, join } from 'node:path';
+import { dirname, join, relative } from 'node:path';
 import { run } from '../run/shared.mjs';
 import { leadForm } from './lead-form.mjs';
 import { asked, document, programs, right } from './programs.mjs';
@@ -22,7 +22,9 @@ const ours = {
   sweep: '@tarebook/sweep',
   cli: 'tarebook',
 };
-const installScripts = ['preinstall', 'install', 'postinstall', 'preprepare', 'prepare'];
+const papers = ['README.md', 'LICENSE', 'CHANGELOG.md'];
+/** What would tell of the machine it was packed on. */
+const machinePath = /(?:^|["'`\s(])(?:\/(?:home|root|tmp|work|Users)\/|[A-Z]:\\\\)/m;
 
 /** Resolves with how many of the checks passed and failed, and what the failing ones said. */
 export async function load(root) {
@@ -36,8 +38,13 @@ export async function load(root) {
     };
     for (const [folder, name] of Object.entries(ours)) {
       const manifest = await unpack(root, away, folder, name);
-      const hooked = installScripts.filter((hook) => manifest.scripts?.[hook]);
-      note(hooked.length === 0, `${name} runs something when installed: ${hooked.join(', ')}`);
+      note(
+        !manifest.scripts,
+        `${name} has scripts: ${Object.keys(manifest.scripts ?? {}).join(', ')}`,
+      );
+      note(!JSON.stringify(manifest).includes('"source":'), `${name} points at its sources.`);
+      const wrong = wrongFiles(join(away, 'node_modules', name));
+      note(wrong === '', `${name}: ${wrong}`);
       for (const needed of Object.keys(manifest.dependencies ?? {})) borrow(root, away, needed);
     }
     writeFileSync(join(away, 'asked.json'), JSON.stringify(asked));
@@ -68,6 +75,22 @@ export async function load(root) {
   } finally {
     rmSync(away, { recursive: true, force: true });
   }
+}
+
+/** '' where a package has its papers, nothing that only stands here, and no path of this machine. */
+function wrongFiles(folder) {
+  const files = readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name));
+  const lacking = papers.filter((paper) => !files.includes(join(folder, paper)));
+  const strange = files.filter((file) => /\.test\.|\.fixture\.|(?<!\.d)\.c?ts$/.test(file));
+  const telling = files.filter((file) => machinePath.test(readFileSync(file, 'utf8')));
+  const told = [
+    ...lacking.map((paper) => `it lacks ${paper}`),
+    ...strange.map((file) => `${relative(folder, file)} is a source`),
+    ...telling.map((file) => `${relative(folder, file)} names a path of this machine`),
+  ];
+  return told.join(', ');
 }
 
 /** Runs the programs of a package's README; '' where each prints what stands under “prints”. */

@@ -2,7 +2,7 @@
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
-import { join, relative } from 'node:path';
+import { basename, join, relative } from 'node:path';
 import { load } from '../package/load.mjs';
 import { bin, packages, root, run } from './shared.mjs';
 import { tell, together } from './step.mjs';
@@ -23,14 +23,26 @@ export const directions = async () =>
 
 export const unused = async () => together([await command('knip', '--config', '.knip.json')]);
 
-/** The built packages by what others will make of them: files, entries, types in each way of loading. */
-export async function published() {
-  const results = [];
-  for (const folder of packages) results.push(await command('publint', '--strict', folder));
-  results.push(await command('attw', '--pack', 'packages/rules', '--profile', 'node16'));
-  results.push(await command('attw', '--pack', 'packages/casebook', '--profile', 'esm-only'));
-  return together(results);
-}
+/** What has types, and by which ways of loading these must be right. */
+const typed = { rules: 'node16', casebook: 'esm-only', record: 'esm-only', sweep: 'esm-only' };
+
+/** The packages as they are packed by what others will make of them: files, entries, types in each way of loading. */
+export const published = () =>
+  withScratch(async (scratch) => {
+    const results = [];
+    for (const folder of packages) {
+      const args = ['pack', '--json', '--pack-destination', scratch, '-w', folder];
+      const packed = await run('npm', args);
+      results.push(packed);
+      if (packed.code !== 0) continue;
+      const [{ filename }] = Object.values(JSON.parse(packed.out));
+      const file = join(scratch, filename);
+      results.push(await command('publint', 'run', '--strict', file));
+      const profile = typed[basename(folder)];
+      if (profile) results.push(await command('attw', file, '--profile', profile));
+    }
+    return together(results);
+  });
 
 const groups = [
   ['unit', /^(packages\/[^/]+|notebook)\/src\//],
