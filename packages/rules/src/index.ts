@@ -57,6 +57,7 @@ export { retrofit } from './topics/retrofit/index';
 export { serviceTriage } from './topics/service-triage/index';
 export { shorePower } from './topics/shore-power/index';
 export { sparesKit } from './topics/spares-kit/index';
+export { sway } from './topics/sway/index';
 export { theftDeterrence } from './topics/theft-deterrence/index';
 export { tires } from './topics/tires/index';
 export { towFit } from './topics/tow-fit/index';

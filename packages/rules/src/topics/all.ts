@@ -11,6 +11,7 @@ import { retrofit } from './retrofit/index';
 import { serviceTriage } from './service-triage/index';
 import { shorePower } from './shore-power/index';
 import { sparesKit } from './spares-kit/index';
+import { sway } from './sway/index';
 import { theftDeterrence } from './theft-deterrence/index';
 import { tires } from './tires/index';
 import { towFit } from './tow-fit/index';
@@ -42,4 +43,5 @@ export const topics: Readonly<Record<string, Topic>> = /* @__PURE__ */ byId([
   serviceTriage,
   offGridStay,
   coldWeather,
+  sway,
 ]);

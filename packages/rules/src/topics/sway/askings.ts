@@ -1,0 +1,53 @@
+import type { Asking } from '../../engine/define/shapes';
+
+const steps =
+  'When it begins: off the pedal, the trailer’s brakes by hand, the wheel held straight, no brakes of the vehicle.';
+
+/** What people ask about sway; what to do when it begins is said first, whatever was asked. */
+export const askings = {
+  when: {
+    label: 'What do I do when it begins?',
+    results: ['steps'],
+    impliedBy: ['sway.felt'],
+  },
+  will: {
+    label: 'Will this rig sway?',
+    results: ['tongue.share', 'finding.tongue-share', 'finding.far-ends'],
+    impliedBy: [
+      'trailer.measuredTongueWeight',
+      'trailer.dryTongueWeight',
+      'trailer.cargo',
+      'trailer.freshWater',
+    ],
+    says: [
+      {
+        when: 'coupling.isBall',
+        says: `${steps} {tongue.share} of the trailer rests on the ball; {tongue.lowEdge} to {tongue.highEdge} is usual.`,
+      },
+      {
+        when: 'coupling.isPin',
+        says: `${steps} {tongue.share} of the trailer rests on the pin; {tongue.lowEdge} to {tongue.highEdge} is usual.`,
+      },
+    ],
+  },
+  length: {
+    label: 'Is the trailer too long for my vehicle?',
+    results: ['length.carried', 'finding.length'],
+    impliedBy: ['trailer.length', 'vehicle.wheelbase'],
+    says: `${steps} A wheelbase of {vehicle.wheelbase} carries about {length.carried} of trailer, by the rule of thumb.`,
+  },
+  pushes: {
+    label: 'What pushes it which way?',
+    results: ['pushes'],
+  },
+  helps: {
+    label: 'What helps most?',
+    results: ['helps'],
+    impliedBy: ['hitch.swayControl', 'tires.pressures', 'trailer.rides'],
+  },
+  speed: {
+    label: 'How fast may I go?',
+    results: ['finding.speed', 'finding.gusts'],
+    impliedBy: ['trip.speed', 'trip.gusts'],
+  },
+} satisfies Record<string, Asking>;

@@ -1,0 +1,107 @@
+import { part } from '../../engine/define/topic';
+import { swayControl, whenItBegins } from '../../trade/bibliography/sway';
+
+/**
+ * What to do when it begins, in this order, and what a rig that has swayed means.
+ *
+ *     off the pedal ─► trailer brakes by hand ─► wheel straight ─► no vehicle brakes ─► stop, look
+ */
+export const begins = part({
+  formulas: {
+    'sway.isUntold': {
+      label: 'Nobody told whether it has swayed',
+      unit: 'yes-no',
+      is: '!known(sway.felt)',
+      source: whenItBegins,
+    },
+  },
+  selections: {
+    steps: {
+      label: 'When it begins, in this order',
+      amounts: {},
+      items: {
+        pedal: {
+          label: 'Off the pedal',
+          amounts: {},
+          because: 'Going slower is what lets a swing die out.',
+          source: whenItBegins,
+        },
+        byHand: {
+          label: 'The trailer’s brakes by hand',
+          amounts: {},
+          because: 'Trailer brakes alone pull the rig straight, like a string.',
+          source: whenItBegins,
+        },
+        wheel: {
+          label: 'The wheel held straight',
+          amounts: {},
+          because: 'Steering against it comes late and feeds the swing.',
+          source: whenItBegins,
+        },
+        noBrakes: {
+          label: 'No brakes of the vehicle',
+          amounts: {},
+          because: 'They let the trailer push, and the swing grows.',
+          source: whenItBegins,
+        },
+        noGas: {
+          label: 'No speeding up',
+          amounts: {},
+          because: 'It pulls straight for a moment, and the next swing is worse.',
+          source: whenItBegins,
+        },
+        stop: {
+          label: 'Then stop where it is safe, and find the cause before going on',
+          amounts: {},
+          because: 'What began once begins again, and a little slower is no cure.',
+          source: whenItBegins,
+        },
+      },
+      source: whenItBegins,
+    },
+  },
+  findings: {
+    'sway-now': {
+      label: 'It sways now',
+      askedBy: ['sway.felt'],
+      first: true,
+      stop: {
+        when: "!sway.isUntold && sway.felt == 'now'",
+        wrong:
+          'Off the pedal, the trailer’s brakes by hand, the wheel held straight, no brakes of the vehicle, no speeding up.',
+        do: 'Then stop where it is safe, and find the cause before you go on.',
+      },
+      otherwise: 'It does not sway at this moment.',
+      open: {
+        wrong: 'It may be swaying.',
+        do: 'Off the pedal, the trailer’s brakes by hand, the wheel held straight; then stop where it is safe.',
+      },
+      stopOpen: 'if',
+      source: whenItBegins,
+    },
+    'sway-felt': {
+      label: 'It has swayed',
+      stop: {
+        when: "!sway.isUntold && sway.felt == 'by-itself'",
+        wrong: 'It has swayed by itself.',
+        because:
+          'A gust, a truck or a dip sets it off again, at a lower speed too; slowing down is no cure.',
+        do: 'Do not tow it on before the cause is found: weigh the tongue, look where the heavy things ride, and read the tires.',
+      },
+      if: {
+        when: 'sway.isUntold',
+        wrong: 'Nobody told whether it has swayed, loaded as it is.',
+        do: 'Ask whoever drove it last.',
+        proviso: 'it has not swayed by itself',
+      },
+      care: {
+        when: "!sway.isUntold && sway.felt == 'with-trucks'",
+        wrong: 'Passing trucks nudge it.',
+        because: 'A nudge that is gone at once is wind; one that comes a second time is sway.',
+        do: 'Go slower, give trucks room, and stop to look for the cause if it comes again.',
+      },
+      otherwise: 'It has not been felt to sway.',
+      source: swayControl,
+    },
+  },
+});

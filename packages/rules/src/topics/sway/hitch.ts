@@ -1,0 +1,134 @@
+import { part } from '../../engine/define/topic';
+import { custom, restoredBound } from '../../trade/bibliography/common';
+import { swayControl } from '../../trade/bibliography/sway';
+
+/**
+ * How the two are joined and what they stand on: nose, bars, sway control, tires.
+ *
+ *     fender lower than alone    the bars give the front more than it lost; the rear tires go light
+ *     nose high                  what rides in it leans back, behind the axles
+ */
+export const hitch = part({
+  formulas: {
+    'pressures.areUntold': {
+      label: 'Nobody told the tire pressures',
+      unit: 'yes-no',
+      is: '!known(tires.pressures)',
+      source: custom,
+    },
+    'rides.isKnown': {
+      label: 'It is known how the trailer stands',
+      unit: 'yes-no',
+      is: 'known(trailer.rides)',
+      source: custom,
+    },
+    'fender.isKnown': {
+      label: 'It is known how high the front fender stands',
+      unit: 'yes-no',
+      is: 'known(hitch.frontFender)',
+      source: custom,
+    },
+    'swayControl.isKnown': {
+      label: 'It is known whether there is sway control',
+      unit: 'yes-no',
+      is: 'known(hitch.swayControl)',
+      source: custom,
+    },
+    'tireKind.isKnown': {
+      label: 'The kind of the trailer’s tires is known',
+      unit: 'yes-no',
+      is: 'known(trailer.tireKind)',
+      source: custom,
+    },
+  },
+  findings: {
+    'nose-high': {
+      label: 'Nose',
+      askedBy: ['trailer.rides'],
+      care: {
+        when: "rides.isKnown && trailer.rides == 'nose-high'",
+        wrong: 'The trailer stands nose high.',
+        because: 'Weight moves behind the axles, and it sways sooner.',
+        do: 'Lower the ball until it stands level or a little nose low.',
+      },
+      open: { wrong: 'The trailer may stand nose high.', do: 'Measure it in front and behind.' },
+      otherwise: 'The trailer does not stand nose high.',
+      source: custom,
+    },
+    'front-fender': {
+      label: 'Bars and the front axle',
+      askedBy: ['hitch.frontFender'],
+      stop: {
+        when: "fender.isKnown && hitch.frontFender == 'lower'",
+        wrong: 'The bars press the front axle beyond what it weighs alone.',
+        because: 'The rear tires go light, and the rear of the vehicle follows the trailer.',
+        do: 'Slacken them a link, by the hitch’s instructions, and measure again before you tow.',
+      },
+      care: {
+        when: "fender.isKnown && hitch.frontFender == 'higher'",
+        wrong: 'The front wheels have lost load to the tongue.',
+        because: 'A light front steers late.',
+        do: 'Set the bars by the makers’ instructions, if the vehicle’s maker allows them; never beyond what the front weighs alone.',
+      },
+      stopOpen: 'care',
+      open: {
+        wrong: 'The front wheels may have lost load, or been given too much.',
+        do: 'Measure the front fender with the trailer and without.',
+      },
+      otherwise: 'The front wheels carry what they carry alone.',
+      source: restoredBound,
+    },
+    'sway-control': {
+      label: 'Sway control',
+      askedBy: ['hitch.swayControl'],
+      care: [
+        {
+          when: "swayControl.isKnown && hitch.swayControl == 'slack'",
+          wrong: 'The sway control is slack: it does nothing.',
+          do: 'Set it by its maker’s instructions; it damps a swing, and mends no wrong load.',
+        },
+        {
+          when: "swayControl.isKnown && hitch.swayControl == 'none'",
+          wrong: 'There is no sway control on the hitch.',
+          because: 'A right load tows without; a swing that begins has less to damp it.',
+          do: 'Get the share and the pressures right first; then ask which one both makers allow.',
+        },
+      ],
+      open: { wrong: 'There may be no sway control that works.', do: 'Look at the hitch.' },
+      otherwise: 'Sway control is set; it hides a wrong load and does not mend it.',
+      source: swayControl,
+    },
+    'tire-pressures': {
+      label: 'Tire pressures',
+      care: {
+        when: "!pressures.areUntold && tires.pressures == 'below'",
+        wrong: 'Tires stand below the pressures of their labels.',
+        because: 'Soft sidewalls let trailer and vehicle lean and come back, which feeds a swing.',
+        do: 'Fill them cold to what the labels state before you tow.',
+      },
+      if: {
+        when: 'pressures.areUntold',
+        wrong: 'Nobody told the tire pressures.',
+        because: 'Soft sidewalls feed a swing.',
+        do: 'Read them cold, of trailer and vehicle, against their labels.',
+        proviso: 'the tires of both are at the pressures of their labels',
+      },
+      otherwise: 'The tires are at the pressures of their labels.',
+      source: custom,
+    },
+    'tire-kind': {
+      label: 'Kind of the trailer’s tires',
+      askedBy: ['trailer.tireKind'],
+      care: {
+        when: "tireKind.isKnown && trailer.tireKind == 'passenger'",
+        wrong: 'The trailer runs on passenger tires.',
+        because:
+          'Their sidewalls give way sideways, and their rating counts for less on a trailer.',
+        do: 'Ask the trailer’s maker which kind it wants.',
+      },
+      open: { wrong: 'The trailer may run on passenger tires.', do: 'Read the sidewall.' },
+      otherwise: 'The trailer’s tires are of a kind made for its load.',
+      source: custom,
+    },
+  },
+});

@@ -1,0 +1,154 @@
+import { defineTopic, gather } from '../../engine/define/topic';
+import { standingOn } from '../../engine/formula/standing-on';
+import { custom } from '../../trade/bibliography/common';
+import { makersRating } from '../../trade/bibliography/rig';
+import { swayControl, whenItBegins } from '../../trade/bibliography/sway';
+import { rigTrade } from '../../trade/rig/index';
+import { askings } from './askings';
+import { begins } from './begins';
+import { called } from './called';
+import { changes } from './changes';
+import { everybody } from './everybody';
+import { swayFacts } from './facts';
+import { helps } from './helps';
+import { hitch } from './hitch';
+import { how } from './how';
+import { road } from './road';
+import { shape } from './shape';
+import { tongueShare } from './share';
+import { yaw } from './yaw';
+
+/*
+ * Proposed before any rule was written; thresholds with the class of their source.
+ *
+ * Facts: those of the rig (trailer.dryWeight, trailer.measuredTongueWeight, trailer.dryTongueWeight,
+ * trailer.ballToAxle, trailer.cargo and tanks with their places, vehicle.wheelbase, vehicle.overhang,
+ * hitch.extension, vehicle.curbWeight, load.occupants, trailer.tireKind), trip.speed; of its own:
+ * sway.felt, trailer.length, trailer.rides, hitch.frontFender, hitch.swayControl, tires.pressures,
+ * trip.gusts.
+ *
+ *     sways now, has swayed by itself      stop     C   manuals, towing guidance
+ *     share under 7 % (pin 10 %)           stop     H   the very finding of tow fit
+ *     share 10 to 15 % (pin 15 to 25 %)    band     C   outside it care
+ *     tongue not told                      unknown      by estimate, or load not told: if
+ *     load adds 30 % to yaw inertia        care     H   the inertia itself: mechanics, P
+ *     110 in ≙ 20 ft, 4 in a foot          care     C   rule of thumb, never a stop
+ *     overhang over 0.45 of the wheelbase  care     C
+ *     vehicle lighter than the trailer     care     C
+ *     front pressed beyond what it weighs  stop     C   as in weigh-in
+ *     speed over 55, over 65 mph           care     M
+ *     gusts from 25, from 45 mph           care, stop   H
+ *     soft tires, nose high, slack control care     C   pressures not told: if
+ *
+ * Outcomes: nothing points to sway · steady if · sway with care · likely to sway · cannot say.
+ * As an engineer: no number predicts the speed at which a rig swings; so no limit, no promise.
+ * As an owner: what to do when it begins comes before any figure.
+ */
+
+/** What rides where, and what rests on the ball, reckoned as for tow fit. */
+const rig = standingOn(
+  rigTrade,
+  'tongue.share',
+  'tongue.isKnown',
+  'tongue.lowEdge',
+  'tongue.highEdge',
+  'tongue.stopEdge',
+  'trailer.loaded',
+  'trailer.waterWeight',
+  'vehicle.curb',
+  'load.aboard',
+  'hitch.lever',
+  'coupling.isBall',
+  'coupling.isPin',
+);
+
+const borrowed = {
+  facts: { 'trailer.tireKind': rigTrade.facts['trailer.tireKind'] },
+  parameters: { 'tongue.none': rigTrade.parameters['tongue.none'] },
+};
+
+const parts = [
+  rig,
+  borrowed,
+  swayFacts,
+  begins,
+  tongueShare,
+  yaw,
+  hitch,
+  shape,
+  road,
+  helps,
+] as const;
+
+/** Will this rig sway, and what to do when it does? */
+export const sway = defineTopic({
+  id: 'sway',
+  version: '1.0.0',
+  title: 'Sway',
+  question: 'Will this rig sway, and what to do when it does?',
+  facts: gather('facts', parts),
+  parameters: gather('parameters', parts),
+  tables: {},
+  formulas: gather('formulas', parts),
+  selections: gather('selections', parts),
+  limits: {},
+  findings: gather('findings', parts),
+  outcomes: {
+    ok: {
+      id: 'nothing-points-to-it',
+      words: 'nothing points to it',
+      sentence: 'Nothing that was told points to sway; that is no promise.',
+    },
+    if: { id: 'steady-if', words: 'steady if', sentence: 'Nothing that was told points to sway' },
+    care: {
+      id: 'may-sway',
+      words: 'may sway',
+      sentence: 'It may sway: take care.',
+    },
+    stop: {
+      id: 'likely-to-sway',
+      words: 'likely to sway',
+      sentence: 'Do not tow it so: it is likely to sway.',
+    },
+    unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
+  },
+  apart: {},
+  headline: [
+    'tongue.share',
+    'tongue.loaded',
+    'trailer.loaded',
+    'yaw.share',
+    'length.carried',
+    'hitch.lever',
+  ],
+  assumptions: [],
+  changes,
+  askings,
+  everybody,
+  how,
+  called,
+  renamed: gather('renamed', parts),
+  cautions: [
+    {
+      says: 'Off the pedal, the trailer’s brakes by hand, the wheel straight; no vehicle brakes, no speeding up.',
+      source: whenItBegins,
+    },
+    {
+      says: 'Sway control hides a wrong load; it does not mend it.',
+      source: swayControl,
+      fits: ['finding.sway-control', 'finding.tongue-share'],
+    },
+    {
+      says: 'Weigh the tongue as it is loaded, tanks and racks too; a scale beats every rule of thumb.',
+      source: custom,
+    },
+    {
+      says: 'The manuals and labels of that very vehicle, hitch and trailer win; nothing here raises a rating.',
+      source: makersRating,
+    },
+    {
+      says: 'This is advice and no promise: no figure tells at what speed a rig begins to swing.',
+      source: custom,
+    },
+  ],
+});

@@ -1,0 +1,64 @@
+import { part } from '../../engine/define/topic';
+import { custom, tongueBand } from '../../trade/bibliography/common';
+import { tongueFindings } from '../../trade/rig/tongue-findings';
+
+const { 'tongue-share': share, 'tongue-negative': negative } = tongueFindings.findings;
+
+/**
+ * The tongue’s share says more than all the rest: as weighed it wins; by moments it holds where it
+ * is known what rides where; a tenth on the dry tongue is a guess with a proviso.
+ */
+export const tongueShare = part({
+  formulas: {
+    'tongue.isUntold': {
+      label: 'Nobody told what rests on the ball',
+      unit: 'yes-no',
+      is: '!tongue.isKnown',
+      source: tongueBand,
+    },
+    'load.isUntold': {
+      label: 'Nobody told what is built or packed into the trailer',
+      unit: 'yes-no',
+      is: '!given(trailer.cargo) && !given(trailer.options)',
+      source: custom,
+    },
+  },
+  findings: {
+    'tongue-share': { ...share, settles: true },
+    'tongue-negative': negative,
+    'tongue-untold': {
+      label: 'Tongue weight, not told',
+      unknown: {
+        when: 'tongue.isUntold',
+        wrong: 'Nobody told what rests on the ball.',
+        because: 'A light tongue is what makes most trailers sway.',
+        do: 'Weigh the tongue, loaded as for the road, and the trailer.',
+      },
+      otherwise: 'What rests on the ball was told.',
+      source: tongueBand,
+    },
+    'tongue-unweighed': {
+      label: 'Share, not weighed',
+      askedBy: ['trailer.dryTongueWeight', 'trailer.measuredTongueWeight'],
+      if: [
+        {
+          when: 'tongue.isEstimate',
+          wrong: 'The loaded tongue has not been weighed.',
+          because: 'A tenth on the dry tongue knows nothing of what is packed behind the axles.',
+          do: 'Load it as for the road and weigh the tongue.',
+          proviso:
+            'the loaded tongue, once weighed, is {tongue.lowEdge} to {tongue.highEdge} of the loaded trailer',
+        },
+        {
+          when: 'load.isUntold && !tongue.isEstimate',
+          wrong: 'The trailer is counted with nothing packed.',
+          because: 'Each pound more in it makes the same tongue a smaller share.',
+          do: 'Weigh the loaded trailer, or tell what is packed.',
+          proviso: 'the tongue is still {tongue.lowEdge} or more with all that is packed',
+        },
+      ],
+      otherwise: 'The tongue is known as it is loaded.',
+      source: tongueBand,
+    },
+  },
+});

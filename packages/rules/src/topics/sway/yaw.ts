@@ -1,0 +1,102 @@
+import { part } from '../../engine/define/topic';
+import { statics } from '../../trade/bibliography/common';
+import { evenBody, yawHouse, yawInertia } from '../../trade/bibliography/sway';
+
+/** A place, or anywhere in the trailer: the square of how far it is from the axles. */
+const squared = (place: string): string =>
+  `choose(known(${place}), ${place} * ${place}, yaw.unplaced)`;
+const ofRows = (list: string): string => `sum(${list}.weight * ${squared(`${list}.ahead`)})`;
+const ofTank = (water: string): string => `${water} * water.density * ${squared(`${water}Ahead`)}`;
+
+/**
+ * Weight at the ends: it counts with the square of its way from the axles, on whichever side.
+ *
+ *     rack                 axles                 box
+ *      ├───── 12 ft ─────────┼─────── 12 ft ───────┤     two of 150 lb: the share stays right,
+ *      150 · 12²                           150 · 12²     and the trailer swings like a dumbbell
+ *
+ * Set against the empty trailer’s own, taken as an even bar of its length without the A-frame.
+ */
+export const yaw = part({
+  parameters: {
+    'yaw.frame': {
+      label: 'Length of an A-frame',
+      noun: 'the length of an A-frame',
+      unit: 'ft',
+      values: [{ from: '2020-01-01', value: 3.5 }],
+      range: [2, 6],
+      source: yawHouse,
+    },
+    'yaw.evenBar': {
+      label: 'Divisor of an even bar’s moment of inertia',
+      unit: '',
+      values: [{ from: '2020-01-01', value: 12 }],
+      source: evenBody,
+    },
+    'yaw.careAbove': {
+      label: 'What load may add to the resistance to turning before it is a care',
+      noun: 'what load may add',
+      unit: '%',
+      values: [{ from: '2020-01-01', value: 30 }],
+      range: [15, 30],
+      source: yawHouse,
+    },
+  },
+  formulas: {
+    'yaw.body': {
+      label: 'Length of the trailer’s body',
+      noun: 'the body’s length',
+      unit: 'ft',
+      is: 'trailer.length - yaw.frame',
+      source: yawHouse,
+    },
+    'yaw.unplaced': {
+      label: 'Square of the way from the axles, of what nobody placed in the body',
+      unit: 'ft²',
+      is: 'between(0, yaw.body * yaw.body / 4)',
+      source: statics,
+    },
+    'yaw.empty': {
+      label: 'Resistance to turning, empty',
+      noun: 'the empty trailer’s resistance to turning',
+      unit: 'lb·ft²',
+      is: 'trailer.unloaded * yaw.body * yaw.body / yaw.evenBar',
+      source: evenBody,
+    },
+    'yaw.added': {
+      label: 'Resistance to turning that the load adds',
+      noun: 'what the load adds to it',
+      unit: 'lb·ft²',
+      is: `${ofRows('trailer.cargo')} + ${['trailer.freshWater', 'trailer.grayWater', 'trailer.blackWater'].map(ofTank).join(' + ')} + trailer.propane * ${squared('trailer.propaneAhead')}`,
+      source: yawInertia,
+    },
+    'yaw.share': {
+      label: 'What the load adds to the resistance to turning, of the empty trailer’s',
+      noun: 'what the load adds to the empty trailer’s resistance to turning',
+      unit: '%',
+      is: 'yaw.added / yaw.empty',
+      source: yawInertia,
+    },
+  },
+  findings: {
+    'far-ends': {
+      label: 'Weight at the ends',
+      askedByKnown: ['trailer.length', 'trailer.dryWeight'],
+      care: {
+        when: 'yaw.share > yaw.careAbove',
+        wrong:
+          'What rides at the ends adds {yaw.share} to the trailer’s resistance to turning; {yaw.careAbove} is where care begins.',
+        because:
+          'Once it swings it swings for longer, however right the tongue’s share is: a load in front balances one behind on the scale, not on the road.',
+        do: 'Bring the heavy things from both ends to just ahead of the axles, low, and weigh the tongue again.',
+      },
+      open: {
+        wrong: 'Weight may ride far from the axles.',
+        because: 'It counts with the square of its distance, in front and behind alike.',
+        do: 'Tell where the heavy things ride, racks and boxes first.',
+      },
+      otherwise: 'What is loaded rides near enough to the axles.',
+      source: yawInertia,
+    },
+  },
+});
