@@ -8,7 +8,6 @@ export const askings = {
   when: {
     label: 'What do I do when it begins?',
     results: ['steps'],
-    impliedBy: ['sway.felt'],
   },
   will: {
     label: 'Will this rig sway?',
@@ -22,32 +21,41 @@ export const askings = {
     says: [
       {
         when: 'coupling.isBall',
-        says: `${steps} {tongue.share} of the trailer rests on the ball; {tongue.lowEdge} to {tongue.highEdge} is usual.`,
+        says: `${steps} Of the trailer {tongue.share} rests on the ball; {tongue.lowEdge} to {tongue.highEdge} is usual.`,
       },
       {
         when: 'coupling.isPin',
-        says: `${steps} {tongue.share} of the trailer rests on the pin; {tongue.lowEdge} to {tongue.highEdge} is usual.`,
+        says: `${steps} Of the trailer {tongue.share} rests on the pin; {tongue.lowEdge} to {tongue.highEdge} is usual.`,
       },
+      { says: `${steps} Whether it will hangs on what rests on the ball, loaded.` },
     ],
   },
   length: {
     label: 'Is the trailer too long for my vehicle?',
     results: ['length.carried', 'finding.length'],
     impliedBy: ['trailer.length', 'vehicle.wheelbase'],
-    says: `${steps} A wheelbase of {vehicle.wheelbase} carries about {length.carried} of trailer, by the rule of thumb.`,
+    says: [
+      {
+        says: `${steps} A wheelbase of {vehicle.wheelbase} carries about {length.carried} of trailer, by the rule of thumb.`,
+      },
+      { says: `${steps} How long a trailer may be hangs on the wheelbase, by a rule of thumb.` },
+    ],
   },
   pushes: {
     label: 'What pushes it which way?',
     results: ['pushes'],
+    says: steps,
   },
   helps: {
     label: 'What helps most?',
     results: ['helps'],
+    says: steps,
     impliedBy: ['hitch.swayControl', 'tires.pressures', 'trailer.rides'],
   },
   speed: {
     label: 'How fast may I go?',
     results: ['finding.speed', 'finding.gusts'],
+    says: `${steps} The faster, the longer a swing takes to die out.`,
     impliedBy: ['trip.speed', 'trip.gusts'],
   },
 } satisfies Record<string, Asking>;

@@ -76,7 +76,6 @@ export const begins = part({
         wrong: 'It may be swaying.',
         do: 'Off the pedal, the trailer’s brakes by hand, the wheel held straight; then stop where it is safe.',
       },
-      stopOpen: 'if',
       source: whenItBegins,
     },
     'sway-felt': {

@@ -12,7 +12,7 @@ export const changes: readonly Change[] = [
     within: { of: 'trailer.ballToAxle', least: 0, most: 0.5 },
     says: 'Move {row} in the trailer: from {from} to {to}.',
     sides: { above: 'ahead of the axles', at: 'over the axles', below: 'behind the axles' },
-    asks: 1,
+    asks: 1.5,
     source: statics,
     rights: ['tongue-share'],
     unlessKnown: {
@@ -25,7 +25,7 @@ export const changes: readonly Change[] = [
     fact: 'trailer.cargo',
     column: 'weight',
     says: 'Leave {row} at home.',
-    asks: 2,
+    asks: 3.5,
     source: custom,
     rights: ['tongue-share'],
     unlessKnown: {
@@ -46,7 +46,7 @@ export const changes: readonly Change[] = [
     fact: 'trip.gusts',
     step: 5,
     says: 'Wait until gusts are down to {to}; now {from}.',
-    asks: 2,
+    asks: 4,
     source: gustHouse,
   },
   {
@@ -54,7 +54,7 @@ export const changes: readonly Change[] = [
     fact: 'tires.pressures',
     to: { option: 'as-labeled' },
     says: 'Fill all tires, cold, to the pressures of their labels.',
-    asks: 1,
+    asks: 0.5,
     source: custom,
   },
   {

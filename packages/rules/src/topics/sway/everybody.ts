@@ -1,26 +1,38 @@
 import type { ForEverybody } from '../../engine/define/shapes';
 
-const rule =
-  'When it begins: off the pedal, the trailer’s brakes by hand, the wheel held straight, no brakes of the vehicle, no speeding up; then stop, and find the cause.';
-const otherwise =
-  'Whoever has not weighed the tongue empties racks and rear storage, puts the heavy things just ahead of the axles, and weighs it before the trip.';
+const looked = {
+  look: ['sway.felt'],
+  given: {
+    'trailer.dryWeight': '5,000 lb',
+    'trailer.cargo': [],
+    'trailer.measuredTongueWeight': '600 lb',
+    'tires.pressures': 'as-labeled',
+  },
+  givenSays:
+    'with 600 pounds weighed on the tongue of a trailer of 5,000 and tires at their labels’ pressures, where not told',
+  clauses: {
+    'sway.felt': {
+      never: 'it has never swayed',
+      'with-trucks': 'passing trucks nudge it and it is gone at once',
+      'by-itself': 'it has swayed by itself',
+      now: 'it sways now',
+    },
+  },
+  otherwise:
+    'Whoever has not weighed the tongue empties racks and rear storage, and weighs it before the trip.',
+} as const;
 
 /** What is said to all who ask about sway and told next to nothing. */
 export const everybody: Readonly<Record<string, ForEverybody>> = {
+  when: {
+    ...looked,
+    rule: 'What began once begins again, a little slower too: no mile further before the cause is found.',
+    because: 'Going slower lets a swing die out; steering, the vehicle’s brakes and speed feed it.',
+  },
   any: {
-    rule,
+    ...looked,
+    rule: 'Keep {tongue.leastShare} to {tongue.mostShare} of the loaded trailer on the ball, and the heavy things near the axles.',
     because:
       'What lets a trailer sway, before all else, is too little weight on the ball; then speed, wind, soft tires and weight at its ends.',
-    look: ['trailer.measuredTongueWeight'],
-    given: {
-      'trailer.dryWeight': '5,000 lb',
-      'trailer.cargo': [],
-      'sway.felt': 'never',
-      'tires.pressures': 'as-labeled',
-    },
-    givenSays:
-      'for a trailer of 5,000 pounds as it rolls, which has not swayed and has its tires at their labels’ pressures, where not told',
-    clauses: { 'trailer.measuredTongueWeight': 'the loaded tongue weighs {value}' },
-    otherwise,
   },
 };

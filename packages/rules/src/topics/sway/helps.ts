@@ -47,7 +47,13 @@ export const helps = part({
     'vehicle.isLighter': {
       label: 'The trailer is the heavier of the two',
       unit: 'yes-no',
-      is: '(given(vehicle.curbWeight) || given(vehicle.curbFront) || given(vehicle.placardPayload)) && vehicle.withoutTrailer < trailer.loaded',
+      is: '(given(vehicle.curbWeight) || given(vehicle.curbFront) || given(vehicle.placardPayload)) && trailer.loaded > vehicle.withoutTrailer',
+      source: custom,
+    },
+    'vehicle.isOutsized': {
+      label: 'The vehicle is short or light for the trailer',
+      unit: 'yes-no',
+      is: 'trailer.isLong || vehicle.isLighter',
       source: custom,
     },
     'speed.isHigh': {
@@ -212,7 +218,7 @@ export const helps = part({
           source: swayControl,
         }),
         other: item('A longer and heavier vehicle, or a shorter trailer', 'For the next one.', {
-          when: 'trailer.isLong || vehicle.isLighter',
+          when: 'vehicle.isOutsized',
           source: custom,
         }),
       },

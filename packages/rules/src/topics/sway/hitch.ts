@@ -111,7 +111,7 @@ export const hitch = part({
         wrong: 'Nobody told the tire pressures.',
         because: 'Soft sidewalls feed a swing.',
         do: 'Read them cold, of trailer and vehicle, against their labels.',
-        proviso: 'the tires of both are at the pressures of their labels',
+        proviso: 'all tires are at their labels’ pressures',
       },
       otherwise: 'The tires are at the pressures of their labels.',
       source: custom,

@@ -90,7 +90,7 @@ export const shape = part({
       label: 'Vehicle lighter than the trailer',
       askedBy: ['vehicle.curbWeight', 'vehicle.curbFront', 'vehicle.placardPayload'],
       care: {
-        when: 'vehicle.withoutTrailer < trailer.loaded',
+        when: 'trailer.loaded > vehicle.withoutTrailer',
         wrong:
           'The trailer weighs more than the vehicle: {trailer.loaded} behind {vehicle.withoutTrailer}.',
         because: 'The heavier one leads when it swings.',

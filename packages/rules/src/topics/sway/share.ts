@@ -47,7 +47,7 @@ export const tongueShare = part({
           because: 'A tenth on the dry tongue knows nothing of what is packed behind the axles.',
           do: 'Load it as for the road and weigh the tongue.',
           proviso:
-            'the loaded tongue, once weighed, is {tongue.lowEdge} to {tongue.highEdge} of the loaded trailer',
+            'the loaded tongue, weighed, is {tongue.lowEdge} to {tongue.highEdge} of the trailer',
         },
         {
           when: 'load.isUntold && !tongue.isEstimate',
