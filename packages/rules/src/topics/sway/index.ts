@@ -49,6 +49,7 @@ import { yaw } from './yaw';
 const rig = standingOn(
   rigTrade,
   'tongue.share',
+  'tongue.loaded',
   'tongue.isKnown',
   'tongue.lowEdge',
   'tongue.highEdge',
