@@ -9,8 +9,8 @@ const topics = readdirSync(cases, { withFileTypes: true })
     names: readdirSync(new URL(`${topic}/`, cases)).map((file) => file.replace(/\.md$/, '')),
   }));
 
-test('there is a case of each of the seventeen topics', () => {
-  expect(topics).toHaveLength(17);
+test('there is a case of each of the eighteen topics', () => {
+  expect(topics).toHaveLength(18);
 });
 
 for (const { topic, names } of topics) {
