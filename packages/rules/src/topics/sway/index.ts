@@ -51,6 +51,7 @@ const rig = standingOn(
   'tongue.share',
   'tongue.loaded',
   'tongue.isKnown',
+  'tongue.isShareUntold',
   'tongue.lowEdge',
   'tongue.highEdge',
   'tongue.stopEdge',
