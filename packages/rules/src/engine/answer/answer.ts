@@ -16,7 +16,7 @@ import { traceOf } from '../trace/trace';
 import type { Inputs } from '../value/values';
 import { answerEnglish } from '../words/en-answer';
 import { speakerOf, type Voice } from '../words/speaker';
-import { type Say, type Text, text } from '../words/value';
+import { type Said, type Say, type Text, text } from '../words/value';
 import { choicesOf, rankingsOf, selectionsOf, seriesOf } from './beyond';
 import { findingAnswers } from './findings';
 import { verdictLevel } from './grounds';
@@ -26,9 +26,10 @@ import { modelByModel } from './model-by-model';
 import { endsOf, namedValues } from './named';
 import { datedOn, houseOn, inBase, parametersOn } from './parameters';
 import { restsOn, sentenceOf } from './sentence';
-import type { Answer, Assumed, Ends, Trace } from './shapes';
+import type { Answer, Assumed, Ends, LimitAnswer } from './shapes';
 import { textOf } from './shown';
 import { tellings } from './telling';
+import { whenRead } from './when-read';
 
 export type Asked = {
   readonly facts: FactsGiven;
@@ -109,80 +110,88 @@ function apartIn(compiled: Compiled, run: Run, name: string): Ends | null {
   return ends.hi > 0 ? { ...ends, lo: Math.max(0, ends.lo) } : null;
 }
 
+/** What of an answer stands on other parts of it. */
+type Told = Pick<Answer, 'limits' | 'findings' | 'missing' | 'parameters'> & {
+  readonly binding: LimitAnswer | null;
+  readonly sentence: Said;
+  readonly restsOn: Said | undefined;
+  readonly cautions: readonly Text[];
+};
+
 type Decided = { readonly run: Run; readonly inputs: Inputs; readonly holding: Holding };
 
 export function assemble(topic: Topic, asked: Asked, asOf: string, decided: Decided): Answer {
   const { run, inputs } = decided;
   const compiled = compiledOf(topic);
   const numbers = parametersOn(topic, asOf);
-  const { holding, rooms } = modelByModel(compiled, inputs, inBase(numbers, asOf), decided.holding);
+  const parametersNow = inBase(numbers, asOf);
+  const models = modelByModel(compiled, inputs, parametersNow, decided.holding, run);
+  const { holding, rooms } = models;
   const states = allStates(topic, run, holding);
   const level = verdictLevel(compiled, run, states);
   const outcome = topic.outcomes[level];
   const say = speakerOf(asked, answerEnglish);
-  const limits = limitAnswers(compiled, run, states, say, rooms);
-  const findings = findingAnswers({ compiled, run, say }, states, holding);
-  const binding = bindingLimit(compiled, run, limits);
-  const setting = { compiled, inputs, parameters: inBase(numbers, asOf) };
-  const missing =
-    level === 'unknown' || level === 'if' ? missingFacts(setting, run, states, say) : [];
-  const apart = Object.entries(topic.apart).map(
-    ([id, name]) => [id, apartIn(compiled, run, name)] as const,
-  );
-  const words = say(text(outcome.words));
-  const sentence = sentenceOf(topic, level, {
-    limits,
-    findings,
-    binding,
-    missing,
-    told: tellings(compiled, run, level),
+  const setting = { compiled, inputs, parameters: parametersNow, run };
+  const rest: Told = whenRead<Told>({
+    limits: () => limitAnswers(compiled, run, states, say, rooms),
+    findings: () => findingAnswers({ compiled, run, say }, states, holding),
+    missing: () =>
+      level === 'unknown' || level === 'if' ? missingFacts(setting, run, states, say) : [],
+    binding: () => bindingLimit(compiled, run, rest.limits),
+    sentence: () => {
+      const { limits, findings, binding, missing } = rest;
+      const told = tellings(compiled, run, level);
+      return sentenceOf(topic, level, { limits, findings, binding, missing, told });
+    },
+    restsOn: () => restsOn(topic, rest.limits),
+    cautions: () => topic.cautions.map(({ says }) => textOf(compiled, run, says)),
+    parameters: () => numbers.map((each) => ({ ...each, label: say(text(each.label)) })),
   });
-  const parameters = numbers.map((each) => ({ ...each, label: say(text(each.label)) }));
-  const rests = restsOn(topic, limits);
-  const cautions = topic.cautions.map(({ says }) => textOf(compiled, run, says));
-  const readFrom = asked.readFrom ?? {};
-  let traced: Trace | undefined;
-  return {
-    topic: topic.id,
-    rules: topic.version,
-    asOf,
-    outcome: outcome.id,
-    words,
-    sentence: say(sentence),
-    restsOn: rests ? say(rests) : '',
-    messages: { sentence, ...(rests && { restsOn: rests }), cautions },
-    binding: binding?.id ?? null,
-    limits,
-    values: valuesOf(compiled, run),
-    findings,
-    choices: choicesOf(compiled, run, say),
-    selections: selectionsOf(compiled, run, say),
-    rankings: rankingsOf(compiled, run, say),
-    series: seriesOf(compiled, run, say),
-    missing,
-    apart: Object.fromEntries(apart),
-    cautions: cautions.map(say),
-    assumed: assumedIn(compiled, inputs, run, say),
-    parameters,
-    dated: datedOn(topic, asOf, say),
-    house: houseOn(topic, asOf, say),
-    // Told when somebody first looks at it: what asks thousands of times never does.
-    get trace() {
-      traced ??= traceOf({
+  return whenRead<Answer>({
+    topic: () => topic.id,
+    rules: () => topic.version,
+    asOf: () => asOf,
+    outcome: () => outcome.id,
+    words: () => say(text(outcome.words)),
+    sentence: () => say(rest.sentence),
+    restsOn: () => (rest.restsOn ? say(rest.restsOn) : ''),
+    messages: () => ({
+      sentence: rest.sentence,
+      ...(rest.restsOn && { restsOn: rest.restsOn }),
+      cautions: rest.cautions,
+    }),
+    binding: () => rest.binding?.id ?? null,
+    limits: () => rest.limits,
+    values: () => valuesOf(compiled, run),
+    findings: () => rest.findings,
+    choices: () => choicesOf(compiled, run, say),
+    selections: () => selectionsOf(compiled, run, say),
+    rankings: () => rankingsOf(compiled, run, say),
+    series: () => seriesOf(compiled, run, say),
+    missing: () => rest.missing,
+    apart: () =>
+      Object.fromEntries(
+        Object.entries(topic.apart).map(([id, name]) => [id, apartIn(compiled, run, name)]),
+      ),
+    cautions: () => rest.cautions.map(say),
+    assumed: () => assumedIn(compiled, inputs, run, say),
+    parameters: () => rest.parameters,
+    dated: () => datedOn(topic, asOf, say),
+    house: () => houseOn(topic, asOf, say),
+    trace: () =>
+      traceOf({
         compiled,
         run,
         inputs: withCatalogues(topic, inputs),
-        parameters,
-        readFrom,
-        limits,
-        findings,
+        parameters: rest.parameters,
+        readFrom: asked.readFrom ?? {},
+        limits: rest.limits,
+        findings: rest.findings,
         words: text(outcome.words),
         say,
         system: asked.units ?? 'us',
-      });
-      return traced;
-    },
-  };
+      }),
+  });
 }
 
 export const today = (): string => new Date().toISOString().slice(0, 10);

@@ -1,10 +1,4 @@
-import {
-  namesCompared,
-  type RulingLevel,
-  rulingLevels,
-  rulingsAt,
-  whenAsked,
-} from '../condition/rules';
+import { type RulingLevel, rulingLevels, rulingsAt, whenAsked } from '../condition/rules';
 import { conditionFrom } from '../condition/text';
 import { holds } from '../condition/walk';
 import type { Finding, Ruling, State, Topic } from '../define/shapes';
@@ -14,7 +8,7 @@ import { holesIn } from '../words/fill';
 import { message } from '../words/message';
 import { nounOr, type Say, type Sayable, text } from '../words/value';
 import type { Holding } from './levels';
-import { namedValues } from './named';
+import { lookIn } from './named';
 import type { FindingAnswer, Told } from './shapes';
 import { optionOf, textOf, toldOf } from './shown';
 
@@ -75,8 +69,7 @@ function ruled(
 ): readonly (readonly [number, Ruling])[] {
   return rulings.flatMap((ruling, i) => {
     const condition = whenAsked(conditionFrom(ruling.when), askedWhen);
-    const values = namedValues(compiled, run, namesCompared(condition));
-    return holds(condition, question, values) ? [[i, ruling] as const] : [];
+    return holds(condition, question, lookIn(compiled, run)) ? [[i, ruling] as const] : [];
   });
 }
 

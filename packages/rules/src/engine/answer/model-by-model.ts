@@ -4,7 +4,7 @@ import { conditionRules } from '../condition/rules';
 import { rulesHolding } from '../condition/walk';
 import type { Topic } from '../define/shapes';
 import type { Compiled } from '../formula/compile';
-import { type ParameterValues, run as reckonRun } from '../formula/run';
+import { type ParameterValues, type Run, runLike } from '../formula/run';
 import type { Input, Inputs } from '../value/values';
 import type { Holding } from './levels';
 import { endsOf, namedValues } from './named';
@@ -47,13 +47,14 @@ export function modelByModel(
   inputs: Inputs,
   parameters: ParameterValues,
   holding: Holding,
+  like: Run,
 ): { readonly holding: Holding; readonly rooms: Rooms } {
   const { topic } = compiled;
   const each = oneByOne(topic, inputs);
   if (each.length === 0) return { holding, rooms: new Map() };
   const rules = conditionRules(topic);
   const found = each.map((one) => {
-    const run = reckonRun(compiled, one, parameters);
+    const run = runLike(like, compiled, one, parameters);
     const values = namedValues(compiled, run);
     const rooms = Object.entries(topic.limits).map(([id, { used, limit }]): [string, Interval] => [
       id,

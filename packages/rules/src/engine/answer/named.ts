@@ -1,17 +1,25 @@
 import { roundedEnds } from '../../quantity';
 import type { Named } from '../condition/operators';
 import { allNamesCompared } from '../condition/rules';
+import type { Look } from '../condition/walk';
 import { declaredUnit } from '../define/topic';
 import type { Compiled } from '../formula/compile';
 import type { Run } from '../formula/run';
 import { inUnit } from '../formula/words';
 import type { Ends } from './shapes';
 
+const units = new WeakMap<Compiled, Map<string, string>>();
+
 /** The unit a name is kept in; '' for a count. What is written in % is kept as a fraction. */
 export function unitOfName(compiled: Compiled, name: string): string {
-  const unit =
+  const kept = units.get(compiled) ?? new Map<string, string>();
+  const before = kept.get(name);
+  if (before !== undefined) return before;
+  const declared =
     compiled.formulas.get(name)?.formula.unit ?? declaredUnit(compiled.topic, name) ?? '';
-  return unit === '%' ? '1' : unit;
+  const unit = declared === '%' ? '1' : declared;
+  units.set(compiled, kept.set(name, unit));
+  return unit;
 }
 
 /** A number of a run in its declared unit, to a millionth. */
@@ -31,6 +39,18 @@ export function namedValue(compiled: Compiled, run: Run, name: string): Named {
   }
   const { lo, hi } = endsOf(compiled, run, name);
   return { lo, hi };
+}
+
+/** The same, each found when a condition first asks for it. */
+export function lookIn(compiled: Compiled, run: Run): Look {
+  const seen = new Map<string, Named>();
+  return (name) => {
+    const before = seen.get(name);
+    if (before) return before;
+    const found = namedValue(compiled, run, name);
+    seen.set(name, found);
+    return found;
+  };
 }
 
 /** All values that the conditions of a topic compare. */

@@ -3,9 +3,9 @@ import { readFacts } from '../check/facts';
 import type { FactsGiven } from '../check/given';
 import { sayProblem } from '../check/messages';
 import { InputError } from '../check/problem';
-import { compare, type Named } from '../condition/operators';
+import { compare } from '../condition/operators';
 import { conditionRules, type RuleType } from '../condition/rules';
-import { rulesHolding } from '../condition/walk';
+import { type Look, rulesHolding } from '../condition/walk';
 import type { Condition, Finding, Level, Limit, State, Topic } from '../define/shapes';
 import type { Compiled } from '../formula/compile';
 import { type ParameterValues, type Run, run as reckonRun } from '../formula/run';
@@ -14,7 +14,7 @@ import { type AskedOf, compiledOf, type OutcomeOf, today } from './answer';
 import { verdictLevel } from './grounds';
 import { allStates, type Holding, isAsked, levelOf } from './levels';
 import { modelByModel } from './model-by-model';
-import { namedValue, namedValues } from './named';
+import { lookIn, namedValues } from './named';
 import { inBase, parametersOn } from './parameters';
 
 /** A verdict alone: what `answer` comes to, without a word of why. */
@@ -28,7 +28,6 @@ export type Verdict<Outcome extends string = string> = {
   readonly decidedBy: string | null;
 };
 
-type Look = (name: string) => Named;
 type Test = (look: Look) => boolean;
 type Both = { readonly certain: Test; readonly possible: Test };
 
@@ -105,17 +104,6 @@ type Ready = {
   readonly subjects: readonly Subject[];
 };
 
-function lookIn(compiled: Compiled, run: Run): Look {
-  const seen = new Map<string, Named>();
-  return (name) => {
-    const before = seen.get(name);
-    if (before) return before;
-    const found = namedValue(compiled, run, name);
-    seen.set(name, found);
-    return found;
-  };
-}
-
 /** Up to the first stop, which nothing after it can undo. */
 function statesUntilStop({ compiled, subjects }: Ready, run: Run): ReadonlyMap<string, State> {
   const look = lookIn(compiled, run);
@@ -134,10 +122,11 @@ function statesByModel(ready: Ready, run: Run, inputs: Inputs): ReadonlyMap<stri
   const { topic, compiled, parameters } = ready;
   const values = namedValues(compiled, run);
   const rules = conditionRules(topic);
-  const { holding } = modelByModel(compiled, inputs, parameters, {
+  const plain = {
     certain: rulesHolding(rules, 'certain', values),
     possible: rulesHolding(rules, 'possible', values),
-  });
+  };
+  const { holding } = modelByModel(compiled, inputs, parameters, plain, run);
   return allStates(topic, run, holding);
 }
 

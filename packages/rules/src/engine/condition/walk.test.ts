@@ -4,7 +4,7 @@ import { type Condition, operators } from '../define/shapes';
 import { rulesHoldingByEngine } from './engine';
 import { compare, type Named } from './operators';
 import type { ConditionRule } from './rules';
-import { holds, rulesHolding } from './walk';
+import { holds, lookingIn, rulesHolding } from './walk';
 
 const seed = Number(process.env.TAREBOOK_SEED ?? 20_261_101);
 
@@ -110,9 +110,9 @@ describe('whole conditions', () => {
   test('what is certain holds in every case the ranges allow; what holds in any is possible', () => {
     fc.assert(
       fc.property(condition, values, (when, open) => {
-        const held = points(open).map((each) => holds(when, 'certain', each));
-        if (holds(when, 'certain', open)) expect(held.every(Boolean)).toBe(true);
-        if (held.some(Boolean)) expect(holds(when, 'possible', open)).toBe(true);
+        const held = points(open).map((each) => holds(when, 'certain', lookingIn(each)));
+        if (holds(when, 'certain', lookingIn(open))) expect(held.every(Boolean)).toBe(true);
+        if (held.some(Boolean)) expect(holds(when, 'possible', lookingIn(open))).toBe(true);
       }),
       { numRuns: 60, seed },
     );
@@ -123,7 +123,9 @@ describe('whole conditions', () => {
       fc.property(condition, values, (when, open) => {
         const [exact] = points(open);
         if (!exact) throw new Error('There is no point.');
-        expect(holds(when, 'certain', exact)).toBe(holds(when, 'possible', exact));
+        expect(holds(when, 'certain', lookingIn(exact))).toBe(
+          holds(when, 'possible', lookingIn(exact)),
+        );
       }),
       { numRuns: 200, seed },
     );
@@ -166,6 +168,6 @@ describe('what cannot be compared is never taken to hold', () => {
 
   test('a name without a value is an error, not a pass', () => {
     const when: Condition = { all: [{ fact: 'x.y', operator: 'equal', value: 'no' }] };
-    expect(() => holds(when, 'possible', new Map())).toThrow(/“x\.y”/);
+    expect(() => holds(when, 'possible', lookingIn(new Map()))).toThrow(/“x\.y”/);
   });
 });

@@ -11,14 +11,21 @@ export function valueNamed(values: NamedValues, name: string): Named {
   return found;
 }
 
+/** The value of a name. */
+export type Look = (name: string) => Named;
+
+export const lookingIn =
+  (values: NamedValues): Look =>
+  (name) =>
+    valueNamed(values, name);
+
 /** Whether a condition holds, for one of the two questions; the same JSON, read synchronously. */
-export function holds(condition: Condition, question: Question, values: NamedValues): boolean {
-  if ('all' in condition) return condition.all.every((each) => holds(each, question, values));
-  if ('any' in condition) return condition.any.some((each) => holds(each, question, values));
+export function holds(condition: Condition, question: Question, look: Look): boolean {
+  if ('all' in condition) return condition.all.every((each) => holds(each, question, look));
+  if ('any' in condition) return condition.any.some((each) => holds(each, question, look));
   const { fact, operator, value } = condition;
-  const right =
-    typeof value === 'object' && 'fact' in value ? valueNamed(values, value.fact) : value;
-  return compare(question, operator, valueNamed(values, fact), right);
+  const right = typeof value === 'object' && 'fact' in value ? look(value.fact) : value;
+  return compare(question, operator, look(fact), right);
 }
 
 /** The names of the rules that hold. */
@@ -27,7 +34,8 @@ export function rulesHolding(
   question: Question,
   values: NamedValues,
 ): ReadonlySet<string> {
+  const look = lookingIn(values);
   return new Set(
-    rules.filter((rule) => holds(rule.conditions, question, values)).map((rule) => rule.name),
+    rules.filter((rule) => holds(rule.conditions, question, look)).map((rule) => rule.name),
   );
 }

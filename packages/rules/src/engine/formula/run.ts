@@ -27,6 +27,7 @@ import {
   wordValue,
 } from './inputs';
 import { reckon, restsOnKnown } from './reckon';
+import { restsIn } from './rests-on';
 import { type Simulated, simulate } from './simulate';
 
 /** All values of one case, in base units. */
@@ -36,6 +37,10 @@ export type Run = {
   readonly known: (name: string) => boolean;
   readonly scope: Scope;
   readonly isOpen: (key: string) => boolean;
+  /** What it was reckoned from. */
+  readonly inputs: Inputs;
+  /** Whether a part of a formula rests on nothing unknown, for a run that narrows this one. */
+  readonly partKnown: Scope['partKnown'];
 };
 
 export type ParameterValues = ReadonlyMap<string, number>;
@@ -45,6 +50,8 @@ export type ParameterValues = ReadonlyMap<string, number>;
  *
  * @param pins inputs narrowed for this run; `parent` is then the run without them, whose word on
  *   what is known stands: holding an unknown weight still does not make it known.
+ * @param like a run of the same topic and parameters; what rests on none of the inputs that differ
+ *   is taken from it.
  */
 export function run(
   compiled: Compiled,
@@ -52,8 +59,10 @@ export function run(
   parameters: ParameterValues,
   pins: Pins = noPins,
   parent?: Run,
+  like?: Run,
 ): Run {
   const inputs = withCatalogues(compiled.topic, given);
+  const isAsBefore = like ? unmoved(compiled, like.inputs, inputs) : undefined;
   const kept = new Map<string, Value>();
   const quarterRuns = new Map<string, Run>();
   const partsKnown = new Map<Node, boolean>();
@@ -75,6 +84,7 @@ export function run(
     if (settledBefore?.kind === 'number' && isPoint(settledBefore)) return settledBefore;
     const formula = compiled.formulas.get(name);
     if (formula) {
+      if (like && isAsBefore?.(name)) return like.value(name);
       const plain = reckon(formula.node, scope);
       if (!withSlopes || !formula.repeats || plain.kind !== 'number') return plain;
       kept.set(name, plain);
@@ -201,7 +211,7 @@ export function run(
     given: isGiven,
     known,
     partKnown: (node, found) => {
-      if (parent) return parent.scope.partKnown(node, found);
+      if (parent) return parent.partKnown(node, found);
       const before = partsKnown.get(node);
       if (before !== undefined) return before;
       const is = restsOnKnown(found, isOpen);
@@ -250,8 +260,34 @@ export function run(
     },
   });
 
-  const self: Run = { value, given: isGiven, known, scope, isOpen };
+  // A formula that was taken from a run like this was never reckoned here, so what is known of its
+  // parts stands there; what a narrower run finds of them is no answer.
+  const partKnown: Scope['partKnown'] = (node, found) =>
+    partsKnown.get(node) ??
+    (like ?? parent)?.partKnown(node, found) ??
+    scope.partKnown(node, found);
+
+  const self: Run = { value, given: isGiven, known, scope, isOpen, inputs, partKnown };
   return self;
+}
+
+/** The same case with some facts told otherwise: what they do not touch is not reckoned again. */
+export const runLike = (
+  like: Run,
+  compiled: Compiled,
+  inputs: Inputs,
+  parameters: ParameterValues,
+): Run => run(compiled, inputs, parameters, noPins, undefined, like);
+
+/** Whether a name rests on none of the facts that differ. */
+function unmoved(compiled: Compiled, before: Inputs, now: Inputs): (name: string) => boolean {
+  const rests = restsIn(compiled);
+  const moved: string[] = [];
+  for (const [fact, input] of now) if (before.get(fact) !== input) moved.push(fact);
+  return (name) => {
+    const facts = rests(name);
+    return facts !== null && !moved.some((fact) => facts.has(fact));
+  };
 }
 
 /** From which share of a result's width an input that moves it either way is taken in parts. */

@@ -5,7 +5,7 @@ import { unitOfName } from '../answer/named';
 import { inBase, parametersOn } from '../answer/parameters';
 import { refuseAsked } from '../check/asked';
 import type { Source, Topic } from '../define/shapes';
-import { type Run, run as reckonRun } from '../formula/run';
+import { type Run, run as reckonRun, runLike } from '../formula/run';
 import { inUnit } from '../formula/words';
 import { nounOf } from '../trace/nouns';
 import { message } from '../words/message';
@@ -110,10 +110,11 @@ export function matters(topic: Topic, asked: Asked): readonly Matter[] {
   const parameters = inBase(parametersOn(topic, asOf), asOf);
   const say = sayer(asked);
   const base = atMiddle(inputs);
-  const targets = targetsOf(topic, reckonRun(compiled, base, parameters));
+  const middle = reckonRun(compiled, base, parameters);
+  const targets = targetsOf(topic, middle);
   const varied = variedOf(topic, inputs, asked.readFrom ?? {}).map((each) => {
     const at = (by: -1 | 1) =>
-      reckonRun(compiled, new Map(base).set(each.fact, each.moved(by)), parameters);
+      runLike(middle, compiled, new Map(base).set(each.fact, each.moved(by)), parameters);
     return { each, low: at(-1), high: at(1) };
   });
   return targets.flatMap((target): Matter[] => {

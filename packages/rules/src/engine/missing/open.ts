@@ -1,15 +1,17 @@
-import { namedValues } from '../answer/named';
+import { lookIn } from '../answer/named';
 import { type ConditionRule, conditionRules, namesCompared } from '../condition/rules';
 import { holds } from '../condition/walk';
 import type { Condition, State, Topic } from '../define/shapes';
 import type { Compiled } from '../formula/compile';
-import { type ParameterValues, type Run, run as reckonRun } from '../formula/run';
+import { type ParameterValues, type Run, runLike } from '../formula/run';
 import { type Input, type Inputs, keyName, movedBy } from '../value/values';
 
 export type Setting = {
   readonly compiled: Compiled;
   readonly inputs: Inputs;
   readonly parameters: ParameterValues;
+  /** As told. */
+  readonly run: Run;
 };
 
 /** How a condition stands: it stops for sure, it cannot stop, or either. */
@@ -27,13 +29,16 @@ function firmOf(topic: Topic, { event }: ConditionRule): ConditionRule | undefin
 
 /** How conditions stand once some facts are set. */
 export function readings(
-  { compiled, inputs, parameters }: Setting,
+  { compiled, inputs, parameters, run }: Setting,
   rules: readonly ConditionRule[],
   set: ReadonlyMap<string, Input>,
 ): readonly Reading[] {
-  const trial = reckonRun(compiled, new Map([...inputs, ...set]), parameters);
+  const told = new Map(inputs);
+  for (const [fact, input] of set) told.set(fact, input);
+  const trial = runLike(run, compiled, told, parameters);
+  const look = lookIn(compiled, trial);
   const stands = (conditions: Condition, sureness: 'certain' | 'possible'): boolean =>
-    holds(conditions, sureness, namedValues(compiled, trial, namesCompared(conditions)));
+    holds(conditions, sureness, look);
   return rules.map((rule) => {
     const { conditions } = rule;
     if (!stands(conditions, 'possible')) return 'within';

@@ -7,7 +7,7 @@ import { conditionRules } from '../condition/rules';
 import { rulesHolding } from '../condition/walk';
 import type { Condition, Level, State, Topic } from '../define/shapes';
 import type { Compiled } from '../formula/compile';
-import { type ParameterValues, type Run, run as reckonRun } from '../formula/run';
+import { type ParameterValues, type Run, run as reckonRun, runLike } from '../formula/run';
 import type { Inputs } from '../value/values';
 import { sayer } from '../words/say';
 import type { Voice } from '../words/speaker';
@@ -21,6 +21,8 @@ export type Bench = {
   /** Puts sentences into words. */
   readonly say: Say;
   readonly purse: Purse;
+  /** The facts as they are, from which trials take what they do not touch. */
+  readonly base: Run;
 };
 
 /**
@@ -47,13 +49,18 @@ export const pay = ({ purse }: Bench, times: number): void => {
   purse.left -= purse.each * times;
 };
 
-export const benchOf = (topic: Topic, asOf: string, inputs: Inputs, voice: Voice = {}): Bench => ({
-  topic,
-  compiled: compiledOf(topic),
-  parameters: inBase(parametersOn(topic, asOf), asOf),
-  say: sayer(voice),
-  purse: purseFor(inputs),
-});
+export function benchOf(topic: Topic, asOf: string, inputs: Inputs, voice: Voice = {}): Bench {
+  const compiled = compiledOf(topic);
+  const parameters = inBase(parametersOn(topic, asOf), asOf);
+  return {
+    topic,
+    compiled,
+    parameters,
+    say: sayer(voice),
+    purse: purseFor(inputs),
+    base: reckonRun(compiled, inputs, parameters),
+  };
+}
 
 export type Judged = {
   readonly level: Level;
@@ -66,7 +73,7 @@ export function judge(bench: Bench, inputs: Inputs): Judged {
   const { topic, compiled, parameters } = bench;
   // All conditions are asked, where a comparison along a line looks at a few numbers.
   pay(bench, 3);
-  const run = reckonRun(compiled, inputs, parameters);
+  const run = runLike(bench.base, compiled, inputs, parameters);
   const values = namedValues(compiled, run);
   const rules = conditionRules(topic);
   const states = allStates(topic, run, {
@@ -148,7 +155,7 @@ export function comparedIn(
 export function gaps(bench: Bench, inputs: Inputs, compared: Compared): readonly number[] {
   const { compiled, parameters } = bench;
   pay(bench, 1);
-  const { value } = reckonRun(compiled, inputs, parameters);
+  const { value } = runLike(bench.base, compiled, inputs, parameters);
   return compared.flatMap(([left, right]) => {
     const [a, b] = [value(left), value(right)];
     if (a.kind !== 'number' || b.kind !== 'number') return [Number.NaN, Number.NaN];

@@ -1,6 +1,6 @@
 import { rounded, unitOf } from '../../quantity';
 import { isGrounded } from '../answer/grounds';
-import { namedValues, unitOfName } from '../answer/named';
+import { lookIn, unitOfName } from '../answer/named';
 import { compare, type Named, type Question } from '../condition/operators';
 import {
   type ConditionRule,
@@ -95,8 +95,8 @@ export function decider(
     namesCompared(condition).every((name) => isFixed(run.value(name), (key) => drawn.has(key)));
 
   const still = (condition: Condition, question: Question): Uint8Array => {
-    const values = namedValues(compiled, run, namesCompared(condition));
-    return newTruths(program).yes.fill(Number(holds(condition, question, values)));
+    const holding = holds(condition, question, lookIn(compiled, run));
+    return newTruths(program).yes.fill(Number(holding));
   };
 
   const whole = (condition: Condition, question: Question): Uint8Array => {

@@ -1,0 +1,20 @@
+/**
+ * An object whose parts are made when somebody first reads them, and kept: what judges thousands of
+ * times reads a verdict and none of its words.
+ */
+export function whenRead<T extends object>(makers: { readonly [K in keyof T]: () => T[K] }): T;
+export function whenRead(makers: Readonly<Record<string, () => unknown>>): object {
+  const made: Record<string, unknown> = {};
+  for (const [name, make] of Object.entries(makers)) {
+    Object.defineProperty(made, name, {
+      enumerable: true,
+      configurable: true,
+      get() {
+        const value = make();
+        Object.defineProperty(made, name, { enumerable: true, configurable: true, value });
+        return value;
+      },
+    });
+  }
+  return made;
+}

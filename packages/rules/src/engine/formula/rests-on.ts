@@ -1,0 +1,69 @@
+import type { Compiled } from './compile';
+import type { Node } from './grammar/nodes';
+import { askedIn, namesIn } from './kinds';
+
+/** The facts that a name rests on; null where it may be any of them. */
+export type Rests = ReadonlySet<string> | null;
+
+const nothing: Rests = new Set();
+
+function joined(all: readonly Rests[]): Rests {
+  const facts = new Set<string>();
+  for (const each of all) {
+    if (each === null) return null;
+    for (const fact of each) facts.add(fact);
+  }
+  return facts;
+}
+
+/**
+ * The facts that a value can change with, through whatever formulas, decisions and simulations stand
+ * between: `axle.rear` rests on the vehicle's own weights, on who rides where, on the trailer …
+ */
+export function restsOn(compiled: Compiled): (name: string) => Rests {
+  const { topic, formulas, simulations } = compiled;
+  const { facts, catalogues = {}, decisions = {} } = topic;
+  const kept = new Map<string, Rests>();
+
+  const inside = (node: Node): Rests =>
+    joined([...namesIn(node).map(of), ...askedIn(node).map(ofAsked)]);
+
+  /** A catalogue reads choices and wishes by names of its own. */
+  const ofAsked = (id: string): Rests => {
+    if (Object.hasOwn(catalogues, id)) return null;
+    const simulation = simulations.get(id);
+    return simulation
+      ? joined([...simulation.uses.map(of), ...simulation.asks.map(ofAsked)])
+      : nothing;
+  };
+
+  const find = (name: string): Rests => {
+    const formula = formulas.get(name);
+    if (formula) return inside(formula.node);
+    if (Object.hasOwn(decisions, name)) return joined((decisions[name]?.on ?? []).map(of));
+    if (Object.hasOwn(facts, name)) return new Set([name]);
+    const list = name.slice(0, Math.max(0, name.lastIndexOf('.')));
+    // All others are parameters, or values of a simulation, which is asked by its own name.
+    return Object.hasOwn(facts, list) ? new Set([list]) : nothing;
+  };
+
+  const of = (name: string): Rests => {
+    const before = kept.get(name);
+    if (before !== undefined) return before;
+    const found = find(name);
+    kept.set(name, found);
+    return found;
+  };
+  return of;
+}
+
+const made = new WeakMap<Compiled, (name: string) => Rests>();
+
+/** The same, found once for a topic. */
+export function restsIn(compiled: Compiled): (name: string) => Rests {
+  const before = made.get(compiled);
+  if (before) return before;
+  const of = restsOn(compiled);
+  made.set(compiled, of);
+  return of;
+}
