@@ -108,7 +108,7 @@ export function checkedAsText(checked: readonly Checked[]): string {
   const holding = checked.length - differing.length - silent - old;
   const rest = silent === 0 ? '' : `, ${silent} without an Expect table`;
   const over = old === 0 ? '' : `, ${old} past the day until which they are good`;
-  const count = `${checked.length} cases, ${holding} hold, ${differing.length} differ${rest}${over}`;
+  const count = `${checked.length} ${checked.length === 1 ? 'case' : 'cases'}, ${holding} hold, ${differing.length} differ${rest}${over}`;
   return `${columns(rows)}\n${told.join('')}\n${count}\n`;
 }
 

@@ -55,19 +55,28 @@ test('the topic of the README is checked, listed and judges', async () => {
   const [, program = ''] = /```js\n([\s\S]*?)```/.exec(readme) ?? [];
   const plain = program.replace(/^import .*$/m, 'const defineTopic = (made) => made;');
   const file = write('readme.mjs', plain);
-  const own = write(
-    'readme.md',
-    '---\ntitle: Wood\ntopic: firewood\nas-of: 2026-11-01\n---\n\n| Fact | Value |\n| --- | --- |\n| `room.left` | 300 lb |\n| `wood.weight` | 280 lb |\n',
-  );
+  const [, indented = ''] = /```markdown\n( {3}---\n[\s\S]*?)```/.exec(readme) ?? [];
+  const own = write('readme.md', indented.replaceAll(/^ {3}/gm, ''));
   const { err, out } = await run(['judge', own, '--topics', file, '--json']);
   expect(err).toBe('');
-  expect(JSON.parse(out).outcome).toBe('comes-along');
+  // By hand: 10 × 25 lb × 1.30 = 325 lb, 25 lb over 300 lb.
+  expect(JSON.parse(out)).toMatchObject({
+    outcome: 'stays-home',
+    restsOn: '',
+    sentence: expect.stringContaining('over by 25 lb'),
+  });
+  const checked = await run(['check', own, '--topics', file]);
+  expect(checked.out).toContain('1 case, 1 hold');
 });
 
 test.each([
   ['no-such.json', undefined, 'there is no such file'],
   ['broken.json', '{', 'this is not JSON'],
-  ['list.json', '[{"id":"firewood"}]', 'give a rule set as it is published'],
+  [
+    'list.json',
+    '[{"id":"firewood"}]',
+    'title: it is missing or not what it should be; give a text.',
+  ],
   ['throws.mjs', 'export const a = b;', 'it cannot be loaded as a module: b is not defined.'],
   ['empty.mjs', 'const a = 1;', 'it exports no rule set'],
 ])('what is no topic is refused in a sentence: %s', async (name, text, says) => {

@@ -91,7 +91,7 @@ describe('what cannot be opened is told in one sentence, exit code 2', () => {
   test('a folder one may not read is told, and skipped', async () => {
     const ran = await run(['check', at('shut'), at('elsewhere')], asNobody);
     expect(ran.status).toBe(2);
-    expect(ran.out).toContain('1 cases, 1 hold, 0 differ');
+    expect(ran.out).toContain('1 case, 1 hold, 0 differ');
     expect(ran.err).toBe(`${at('shut')}: you have no right to open it; skipped.\n`);
   });
 });

@@ -159,8 +159,8 @@ export function sentenceOf(topic: Topic, level: Level, standing: Omit<Standing, 
 export function restsOn(topic: Topic, limits: readonly LimitAnswer[]): Said | undefined {
   const silent = limits.filter((limit) => limit.state === 'not-asked');
   const asked = limits.length - silent.length;
-  // A question that no limit has to do with rests on none, and says nothing of them.
-  if (asked === 0) return undefined;
+  // A question that no limit has to do with rests on none, and says nothing of them; nor does one that has a single limit.
+  if (asked === 0 || limits.length === 1) return undefined;
   return message('rests-on', {
     asked,
     all: limits.length,

@@ -47,7 +47,12 @@ function checkCondition(
     for (const name of names) {
       if (!all.has(name)) {
         const near = nearest(name, all);
-        const hint = near ? `; did you mean “${near}”` : '';
+        const isWord = (wordsOf(topic, unit, fact) ?? []).includes(name);
+        const hint = isWord
+          ? `; a word of a choice stands in quotes, '${name}'`
+          : near
+            ? `; did you mean “${near}”`
+            : '';
         note(
           at,
           `it compares “${name}”, which is no named value${hint}`,

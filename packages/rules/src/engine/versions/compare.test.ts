@@ -235,6 +235,37 @@ describe('a rule set from its JSON', () => {
   test.each<[string, unknown, RegExp]>([
     ['nothing', null, /^the whole: it is missing or not what it should be/],
     ['no formulas', { ...shelf, formulas: undefined }, /^formulas: it is missing/],
+    [
+      'a parameter without its values',
+      { ...shelf, parameters: { share: { label: 'Share', unit: '%', source } } },
+      /^parameters\.share\.values: .* give a list\.$/,
+    ],
+    [
+      'two parts that are not there',
+      { ...shelf, headline: undefined, tables: undefined },
+      /^tables: .* \{\} where it has none\.\nheadline: .* give a list\.$/,
+    ],
+    [
+      'a word of a choice without quotes',
+      {
+        ...shelf,
+        facts: {
+          ...shelf.facts,
+          'wood.state': {
+            kind: 'choice',
+            label: 'State',
+            ask: 'Wet?',
+            where: 'there',
+            options: ['dry', 'wet'],
+          },
+        },
+        formulas: {
+          ...shelf.formulas,
+          'load.total': { ...formula('choose(wood.state == wet, 1, 0)') },
+        },
+      },
+      /there is no “wet”; a word of a choice stands in quotes, 'wet'/,
+    ],
     ['a version that is none', { ...shelf, version: '1.0' }, /^version: /],
     [
       'a unit that is no text',

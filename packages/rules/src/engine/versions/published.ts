@@ -15,16 +15,29 @@ function shape(): ReturnType<typeof makeShape> {
 
 const isTopic = (value: unknown): value is Topic => shape().safeParse(value).success;
 
-/** Where the shape is broken first, as `facts.vehicle.gvwr.unit`. */
+/** What a rule set holds in such a place, by what its shape expects there. */
+const kindsOfData: Readonly<Record<string, string>> = {
+  string: 'a text',
+  number: 'a number',
+  boolean: 'true or false',
+  array: 'a list',
+  object: 'its parts by name',
+  record: 'its entries by name, or {} where it has none',
+};
+
+/** Every place in which the shape is broken, as `facts.vehicle.gvwr.unit`, and what belongs there. */
 function refusal(value: unknown): InputError {
   const { error } = shape().safeParse(value);
-  const problem: Problem = {
-    code: 'broken-topic',
-    fact: error?.issues[0]?.path.map(String).join('.') || 'the whole',
-    found: '',
-    wanted: 'a rule set as it is published',
-  };
-  return new InputError([problem], sayProblem);
+  const problems = (error?.issues ?? []).map((issue): Problem => {
+    const expected = issue.code === 'invalid_type' ? issue.expected : '';
+    return {
+      code: 'broken-topic',
+      fact: issue.path.map(String).join('.') || 'the whole',
+      found: '',
+      wanted: kindsOfData[expected] ?? 'what a rule set has there as it is published',
+    };
+  });
+  return new InputError(problems, sayProblem);
 }
 
 /**
