@@ -2,15 +2,19 @@ import { defineTopic, gather } from '../../engine/define/topic';
 import { standingOn } from '../../engine/formula/standing-on';
 import { custom, partsRating as makersRating } from '../../trade/bibliography/common';
 import { rigTrade } from '../../trade/rig/index';
+import { askings } from './asked';
 import { ball } from './ball';
 import { called } from './called';
 import { changes } from './changes';
 import { clearance } from './clearance';
+import { everybody } from './everybody';
 import { barFacts, heightFacts, mountFacts } from './facts';
+import { how } from './how';
 import { mount } from './mount';
 import { ready } from './ready';
 import { sag } from './sag';
 import { barSetting, springBars } from './spring-bars';
+import { toBuy } from './to-buy';
 
 /** The rig, asked and reckoned as for towing. */
 const rig = standingOn(
@@ -62,6 +66,7 @@ const parts = [
   borrowed,
   sag,
   mount,
+  toBuy,
   ball,
   springBars,
   barSetting,
@@ -72,7 +77,7 @@ const parts = [
 /** Which ball mount carries this trailer level behind this vehicle, and will the hitch do as it is set? */
 export const hitchSetup = defineTopic({
   id: 'hitch-setup',
-  version: '2.0.0',
+  version: '2.1.0',
   title: 'Hitch setup',
   question:
     'Which ball mount carries this trailer level behind this vehicle, loaded for the road, and will the hitch do as it is set?',
@@ -136,27 +141,50 @@ export const hitchSetup = defineTopic({
   ],
   assumptions: [],
   changes,
+  askings,
+  everybody,
+  how,
   called,
   cautions: [
     {
       says: 'Both makers’ manuals decide how the hitch is set and what it carries; bars raise no rating.',
       source: makersRating,
+      fits: ['limit.spring-bars', 'limit.ball', 'limit.ball-mount', 'finding.distribution-allowed'],
     },
     {
       says: 'Chains crossed and off the road, breakaway cable on a point of its own, coupler latched and pinned, receiver pin clipped: every time.',
       source: custom,
+      fits: [
+        'finding.latch',
+        'finding.chains',
+        'finding.breakaway',
+        'finding.ball-size',
+        'finding.ball-class',
+        'finding.coupler-class',
+        'finding.size-unknown',
+      ],
     },
     {
       says: 'Torque ball and head by the maker’s table, and again after the first 50 to 100 miles.',
       source: custom,
+      fits: ['finding.torque'],
     },
     {
       says: 'Spring bars snap: keep feet and face clear of them, raise the tongue with the jack first, and never reach between vehicle and trailer while anything rolls.',
       source: makersRating,
+      fits: ['finding.bar-setting', 'finding.bars-strong'],
     },
     {
       says: 'Measure loaded and on level ground, wheels chocked; then drive around the block and measure once more. This is advice, not approval.',
       source: custom,
+      fits: [
+        'finding.mount-reach',
+        'finding.nose-high',
+        'finding.nose-low',
+        'finding.coupler-height',
+        'finding.turning',
+        'finding.tailgate',
+      ],
     },
   ],
 });

@@ -6,10 +6,13 @@ import { rigTrade } from '../../trade/rig/index';
 import { age } from '../../trade/tires/age';
 import { tireFacts, upgradeFacts, wheelFacts } from '../../trade/tires/facts';
 import { speed } from '../../trade/tires/speed';
+import { askings } from './asked';
 import { called } from './called';
 import { capacity } from './capacity';
 import { changes } from './changes';
+import { everybody } from './everybody';
 import { pressureFacts } from './facts-pressure';
+import { how } from './how';
 import { load } from './load';
 import { pressure } from './pressure';
 import { upgraded } from './upgrade';
@@ -49,7 +52,7 @@ const parts = [
 /** Are these tires up to what they carry, how fast, at what pressure, and how old are they? */
 export const tires = defineTopic({
   id: 'tires',
-  version: '2.0.0',
+  version: '2.1.0',
   title: 'Tires',
   question:
     'Are these tires up to the load, the speed and the pressure they run at, and are they young enough?',
@@ -94,19 +97,30 @@ export const tires = defineTopic({
     },
   ],
   changes,
+  askings,
+  everybody,
+  how,
   called,
   cautions: [
     {
       says: 'Pressures are cold pressures; never let air out of a warm tire, and never fill over the sidewall or the wheel.',
       source: makersRating,
+      fits: [
+        'finding.under-inflated',
+        'finding.pressure-over',
+        'finding.pressure-warm',
+        'limit.pressure-load',
+      ],
     },
     {
       says: 'The slowest-rated tire of the rig, the spare included, sets the speed.',
       source: custom,
+      fits: ['limit.speed', 'tire.slowestOther'],
     },
     {
       says: 'A cut, a bulge, cracks or cords to be seen end a tire, whatever these sums say.',
       source: tireAge,
+      fits: ['finding.age', 'finding.date-code', 'tire.codeYear'],
     },
     {
       says: 'The label and the manual of that very vehicle or trailer, and the tire maker’s tables, decide; have tires fitted by a tire shop.',
@@ -115,6 +129,7 @@ export const tires = defineTopic({
     {
       says: 'Weigh the loaded rig, wheel by wheel if you can: a side may carry far more than its half.',
       source: custom,
+      fits: ['limit.tire-load', 'finding.wheel-below'],
     },
   ],
 });

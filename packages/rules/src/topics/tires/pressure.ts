@@ -158,8 +158,8 @@ export const pressure = part({
         do: 'Set it cold, standing to the side, before it rolls.',
       },
       open: {
-        wrong: 'Read the pressure on the sidewall, and the wheel’s.',
-        do: 'There may be too much in it.',
+        wrong: 'There may be more pressure in it than sidewall or wheel allow.',
+        do: 'Read the pressure on the sidewall, and the wheel’s.',
       },
       otherwise:
         'The pressure is within what sidewall and wheel allow, or it was read warm and shows nothing.',

@@ -3,10 +3,13 @@ import { standingOn } from '../../engine/formula/standing-on';
 import { custom, partsRating as makersRating } from '../../trade/bibliography/common';
 import { rigTrade } from '../../trade/rig/index';
 import { againstEstimate } from './against-estimate';
+import { askings } from './asked';
 import { barsWeighed } from './bars';
 import { called } from './called';
 import { changes } from './changes';
+import { everybody } from './everybody';
 import { otherFacts, ticketFacts } from './facts';
+import { how } from './how';
 import { limits } from './limits';
 import { readings } from './readings';
 import { sides } from './sides';
@@ -62,7 +65,7 @@ const parts = [
 /** What do the scale's tickets say of this rig, and which estimate was off? */
 export const weighIn = defineTopic({
   id: 'weigh-in',
-  version: '2.0.0',
+  version: '2.1.0',
   title: 'Weigh-in',
   question:
     'What do the scale’s tickets say of trailer, tongue and axles, is the rig within its ratings, and which estimate was off?',
@@ -109,6 +112,9 @@ export const weighIn = defineTopic({
   ],
   assumptions: [],
   changes,
+  askings,
+  everybody,
+  how,
   called,
   cautions: [
     {

@@ -1,0 +1,79 @@
+import type { Asking } from '../../engine/define/shapes';
+
+/** What people ask of a hitch; the first that is told of is answered first. */
+export const askings: Readonly<Record<string, Asking>> = {
+  mount: {
+    label: 'How high is the ball, and which ball mount does it take?',
+    results: ['mount.dropToBuy', 'mount.riseToBuy', 'mount.way'],
+    impliedBy: [
+      'trailer.couplerHeight',
+      'hitch.receiverHeightLoaded',
+      'hitch.receiverHeightEmpty',
+      'hitch.ballHeight',
+    ],
+    says: [
+      {
+        when: 'mount.dropsLevel',
+        says: 'It takes a ball mount with {mount.dropToBuy} of drop, and then stands level.',
+      },
+      {
+        when: 'mount.risesLevel',
+        says: 'It takes a ball mount with {mount.riseToBuy} of rise, and then stands level.',
+      },
+      {
+        when: 'mount.dropsLow',
+        says: 'It takes a ball mount with {mount.madeDrop} of drop, and the nose then stands {nose.madeLow} low.',
+      },
+      {
+        when: 'mount.dropsHigh',
+        says: 'It takes a ball mount with {mount.madeDrop} of drop, and the nose then stands {nose.madeHigh} high.',
+      },
+      {
+        when: 'mount.risesLow',
+        says: 'It takes a ball mount with {mount.madeRise} of rise, and the nose then stands {nose.madeLow} low.',
+      },
+      {
+        when: 'mount.risesHigh',
+        says: 'It takes a ball mount with {mount.madeRise} of rise, and the nose then stands {nose.madeHigh} high.',
+      },
+    ],
+  },
+  level: {
+    label: 'Does it stand level on the mount at hand?',
+    results: ['finding.nose-high', 'finding.nose-low', 'nose.height'],
+    impliedBy: ['hitch.mountRise'],
+  },
+  bars: {
+    label: 'Which bars, and how are they set?',
+    results: ['bars.restored', 'finding.bar-setting', 'fender.highest', 'limit.spring-bars'],
+    impliedBy: [
+      'vehicle.fenderTight',
+      'vehicle.fenderSlack',
+      'vehicle.fenderUnhitched',
+      'hitch.barsMost',
+      'hitch.barsLeast',
+    ],
+    says: [
+      { says: 'The bars take back {bars.restored} of the front’s lift.' },
+      {
+        says: 'With the bars set, the front fender stands at {fender.highest} or lower, and not below {vehicle.fenderUnhitched}.',
+      },
+    ],
+  },
+  ball: {
+    label: 'Which ball does it take?',
+    results: ['ball.least', 'finding.ball-size', 'finding.ball-class', 'finding.coupler-class'],
+    impliedBy: ['hitch.ballSize', 'trailer.couplerSize', 'trailer.gvwr'],
+    says: 'It takes a ball of {ball.least} at least, and always the size stamped on its coupler.',
+  },
+  room: {
+    label: 'Does it clear in a turn, and does the tailgate open?',
+    results: ['turn.room', 'tailgate.room', 'finding.turning', 'finding.tailgate'],
+    impliedBy: ['trailer.frontBehindBall', 'vehicle.tailgateReach', 'trailer.jackBehindBall'],
+  },
+  ready: {
+    label: 'Is it ready to roll?',
+    results: ['finding.latch', 'finding.chains', 'finding.breakaway', 'finding.torque'],
+    impliedBy: ['hitch.latched', 'hitch.chains', 'hitch.breakaway', 'hitch.torqued'],
+  },
+};

@@ -1,0 +1,65 @@
+import type { ForEverybody } from '../../engine/define/shapes';
+
+/** What is said to all who ask of their hitch and told next to nothing. */
+export const everybody: Readonly<Record<string, ForEverybody>> = {
+  mount: {
+    rule: 'Measure the coupler with the trailer level, and the receiver with everything loaded and hitched. The drop is the receiver’s height plus the ball’s, less the coupler’s.',
+    because:
+      'Each vehicle sags in its own way under the tongue, so the drop on another one is no guide.',
+    look: [],
+    worked: {
+      says: 'A loaded receiver at {hitch.receiverHeightLoaded}, a ball of {hitch.ballHeight} and a coupler at {trailer.couplerHeight} take a drop of {mount.dropOnly}.',
+      given: {
+        'hitch.receiverHeightLoaded': '21 in',
+        'hitch.ballHeight': '2.5 in',
+        'trailer.couplerHeight': '19.25 in',
+      },
+    },
+    otherwise:
+      'Whoever cannot measure loaded takes an adjustable mount, and sets the nose level to {nose.lowest} low, never high.',
+  },
+  level: {
+    rule: 'With everything loaded and hitched the trailer stands level, or its nose up to {nose.lowest} low; never high.',
+    because: 'A high nose takes weight off the ball and lets the trailer sway.',
+    look: [],
+    otherwise: 'Whoever is not sure lays a level on the frame, loaded, on level ground.',
+  },
+  bars: {
+    rule: 'Measure the front fender three times: not hitched, hitched with the bars slack, and with the bars set. The bars are to take back {setting.least} to {setting.most} of what hitching lifted, or what the vehicle’s manual says.',
+    because:
+      'Too little leaves the steering light, too much unloads the rear tires and strains the frame.',
+    look: ['vehicle.fenderTight'],
+    given: {
+      'vehicle.fenderUnhitched': '= vehicle.fenderUnhitched',
+      'vehicle.fenderSlack': '= vehicle.fenderSlack',
+    },
+    clauses: { 'vehicle.fenderTight': 'the fender stands at {value} with the bars set' },
+    otherwise:
+      'Whoever is not sure takes bars whose band holds the loaded tongue, and has them set by a shop the first time.',
+  },
+  ball: {
+    rule: 'The coupler has its size stamped on it, and the ball has exactly that; ball, mount and coupler are each rated for the trailer’s own maximum.',
+    because: 'A coupler shut over a smaller ball holds until the first bump.',
+    look: [],
+    worked: {
+      says: 'A trailer of {trailer.gvwr} gross takes a ball of {ball.least} at least.',
+      given: { 'trailer.gvwr': '3,200 lb' },
+    },
+    otherwise:
+      'Whoever cannot read the size tries no ball: the coupler’s maker or a shop tells it.',
+  },
+  room: {
+    rule: 'At a right angle the corner of the trailer must clear the bumper, and the open tailgate whatever stands on the A-frame.',
+    because: 'In a tight turn on a slope there is less room than on the flat.',
+    look: [],
+    otherwise:
+      'Whoever is not sure turns slowly with somebody watching, and opens the tailgate by hand.',
+  },
+  ready: {
+    rule: 'Coupler shut and pinned, chains crossed and off the road, breakaway cable on a point of its own, receiver pin clipped, plug in, jack up, lights and brakes tried.',
+    because: 'Each has been forgotten by somebody who hitched up for years.',
+    look: [],
+    otherwise:
+      'Whoever is not sure lifts the tongue once with the jack: the vehicle must rise with it.',
+  },
+};

@@ -1,0 +1,45 @@
+import type { Asking } from '../../engine/define/shapes';
+
+/** What people ask of tires; the first that is told of is answered first. */
+export const askings: Readonly<Record<string, Asking>> = {
+  load: {
+    label: 'Do the tires carry it?',
+    results: ['tire.load', 'tire.capacity', 'limit.tire-load', 'tire.reserve'],
+    impliedBy: [
+      'tire.loadIndex',
+      'tire.loadIndexDual',
+      'trailer.tireCapacity',
+      'vehicle.tireCapacityFront',
+      'vehicle.tireCapacityRear',
+      'scale.onAxles',
+      'scale.wheels',
+      'tire.kind',
+    ],
+    says: [
+      { says: 'The fullest tire carries {tire.load}, and it may carry {tire.capacity}.' },
+      { says: 'One tire may carry {tire.capacity}.' },
+    ],
+  },
+  pressure: {
+    label: 'What pressure?',
+    results: ['finding.under-inflated', 'pressure.needed', 'limit.pressure-load'],
+    impliedBy: ['tire.pressure', 'tire.labelPressure', 'tire.maxPressure', 'tire.table'],
+  },
+  age: {
+    label: 'How old are they, and how old may they be?',
+    results: ['tire.age', 'finding.age'],
+    impliedBy: ['tire.codeYear', 'tire.codeWeek', 'tire.codeDigits'],
+    says: 'It is {tire.age} old.',
+  },
+  speed: {
+    label: 'How fast may they run?',
+    results: ['speed.allowed', 'limit.speed'],
+    impliedBy: ['trip.speed', 'tire.speedSymbol', 'tire.slowestOther'],
+    says: 'These tires allow {speed.allowed}.',
+  },
+  upgrade: {
+    label: 'Will a load range more fit?',
+    results: ['finding.upgrade', 'upgrade.reserve', 'upgrade.room'],
+    impliedBy: ['upgrade.capacity', 'upgrade.maxPressure', 'upgrade.rimListed', 'upgrade.diameter'],
+  },
+};

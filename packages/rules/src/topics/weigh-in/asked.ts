@@ -1,0 +1,44 @@
+import type { Asking } from '../../engine/define/shapes';
+
+/** What people ask of scale tickets; the first that is told of is answered first. */
+export const askings: Readonly<Record<string, Asking>> = {
+  tongue: {
+    label: 'What does the tongue weigh?',
+    results: ['tongue.weighed', 'tongue.shareWeighed'],
+    impliedBy: [
+      'slack.front',
+      'slack.rear',
+      'alone.front',
+      'alone.rear',
+      'lever.reading',
+      'trailer.measuredTongueWeight',
+    ],
+    says: [
+      { says: 'The tongue weighs {tongue.weighed}, {tongue.shareWeighed} of the trailer.' },
+      { says: 'The tongue weighs {tongue.weighed}.' },
+    ],
+  },
+  trailer: {
+    label: 'What does the trailer weigh?',
+    results: ['trailer.weighed', 'limit.trailer-gross', 'limit.trailer-weight'],
+    impliedBy: ['tight.trailer', 'slack.trailer', 'tight.front', 'tight.rear'],
+    says: 'As weighed, the trailer comes to {trailer.weighed}.',
+  },
+  bars: {
+    label: 'What do the bars bring back to the front axle?',
+    results: ['bars.restoredWeighed', 'finding.restored'],
+    says: 'The bars bring {bars.restoredWeighed} of the front axle’s loss back to it.',
+  },
+  payload: {
+    label: 'How much may still be loaded?',
+    results: ['payload.remaining', 'limit.payload', 'limit.rear-axle'],
+    impliedBy: ['vehicle.placardPayload'],
+    says: 'Of the payload {payload.remaining} remain.',
+  },
+  sides: {
+    label: 'Is one side too heavy?',
+    results: ['side.imbalance', 'finding.side-to-side'],
+    impliedBy: ['trailer.leftWheels', 'trailer.rightWheels'],
+    says: 'The heavier side carries {side.imbalance} more than half.',
+  },
+};
