@@ -39,7 +39,7 @@ export const askings: Readonly<Record<string, Asking>> = {
   },
   upgrade: {
     label: 'Will a load range more fit?',
-    results: ['finding.upgrade', 'upgrade.reserve', 'upgrade.room'],
+    results: ['upgrade.result', 'upgrade.reserve', 'upgrade.room'],
     impliedBy: ['upgrade.capacity', 'upgrade.maxPressure', 'upgrade.rimListed', 'upgrade.diameter'],
   },
 };
