@@ -61,5 +61,6 @@ export { sway } from './topics/sway/index';
 export { theftDeterrence } from './topics/theft-deterrence/index';
 export { tires } from './topics/tires/index';
 export { towFit } from './topics/tow-fit/index';
+export { towedCar } from './topics/towed-car/index';
 export { truckCamper } from './topics/truck-camper/index';
 export { weighIn } from './topics/weigh-in/index';

@@ -15,6 +15,7 @@ import { sway } from './sway/index';
 import { theftDeterrence } from './theft-deterrence/index';
 import { tires } from './tires/index';
 import { towFit } from './tow-fit/index';
+import { towedCar } from './towed-car/index';
 import { truckCamper } from './truck-camper/index';
 import { weighIn } from './weigh-in/index';
 
@@ -44,4 +45,5 @@ export const topics: Readonly<Record<string, Topic>> = /* @__PURE__ */ byId([
   offGridStay,
   coldWeather,
   sway,
+  towedCar,
 ]);

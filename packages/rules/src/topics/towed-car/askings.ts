@@ -1,0 +1,35 @@
+import type { Asking } from '../../engine/define/shapes';
+
+/** What people ask about a car behind a motorhome. */
+export const askings = {
+  most: {
+    label: 'How much may I tow behind the motorhome?',
+    results: ['towed.most', 'limit.combined'],
+    impliedBy: ['vehicle.gcwr', 'motorhome.weighed'],
+    says: [
+      { says: 'By the combined rating {towed.most} may be towed, dolly or trailer with it.' },
+      {
+        says: 'What may be towed is the combined rating less the motorhome as it rolls, and how it may roll says the car’s own manual.',
+      },
+    ],
+  },
+  manner: {
+    label: 'May this car roll on all four wheels?',
+    results: ['finding.four-down', 'finding.dolly'],
+    impliedBy: ['towed.fourDown', 'towed.dollyAllowed', 'towed.manner'],
+  },
+  brake: {
+    label: 'Does the car need a brake?',
+    results: ['finding.brake'],
+    impliedBy: ['towed.brake', 'carrier.brakes'],
+  },
+  bar: {
+    label: 'Is the tow bar right?',
+    results: ['finding.bar-level', 'limit.tow-bar'],
+    impliedBy: ['towBar.rise', 'towBar.rating'],
+  },
+  before: {
+    label: 'What do I look at before it moves?',
+    results: ['round'],
+  },
+} satisfies Record<string, Asking>;

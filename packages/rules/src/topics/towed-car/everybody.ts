@@ -1,0 +1,42 @@
+import type { ForEverybody } from '../../engine/define/shapes';
+
+const looked = {
+  look: ['towed.fourDown'],
+  given: {
+    'towed.manner': 'four-down',
+    'vehicle.gcwr': '26,000 lb',
+    'motorhome.weighed': '20,000 lb',
+    'towed.weight': '3,500 lb',
+    'towed.brake': 'yes',
+    'towed.cables': 'yes',
+    'towed.breakaway': 'yes',
+    'towed.lights': 'yes',
+    'towed.steeringFree': 'yes',
+    'towBar.rise': '-1 in',
+  },
+  givenSays: 'for a car of 3,500 pounds that is braked and hitched as it should be, where not told',
+  clauses: {
+    'towed.fourDown': { yes: 'its manual allows all four wheels', no: 'its manual forbids it' },
+  },
+  otherwise: 'Whoever has not read the car’s manual and both labels tows nothing yet.',
+} as const;
+
+/** What is said to all who ask about a car behind a motorhome and told next to nothing. */
+export const everybody: Readonly<Record<string, ForEverybody>> = {
+  any: {
+    ...looked,
+    rule: 'The car’s own manual says whether all four wheels may roll, never its kind of gearbox.',
+    because:
+      'The same kind of gearbox is oiled while it is towed in one car and burns out in another.',
+  },
+  most: {
+    ...looked,
+    look: ['motorhome.weighed'],
+    given: { ...looked.given, 'towed.fourDown': 'yes' },
+    givenSays:
+      'for a combined rating of 26,000 pounds and a car of 3,500, allowed on its wheels, braked and hitched as it should be, where not told',
+    clauses: { 'motorhome.weighed': 'the motorhome weighs {value}' },
+    rule: 'Combined rating less the motorhome as it rolls is what may be towed; receiver, bar and base plate may allow less.',
+    because: 'People, water and things in the motorhome come off the same rating.',
+  },
+};

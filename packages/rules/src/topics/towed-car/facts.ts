@@ -1,0 +1,148 @@
+import { part } from '../../engine/define/topic';
+
+const weight = { kind: 'quantity', unit: 'lb', least: 0, most: 60_000 } as const;
+const yesNo = { kind: 'yes-no' } as const;
+
+/** What is asked about the motorhome, the car and what joins them. */
+export const towedFacts = part({
+  facts: {
+    'motorhome.weighed': {
+      ...weight,
+      label: 'Motorhome as it rolls, weighed',
+      noun: 'the motorhome as weighed',
+      instead: 'Weigh the motorhome, loaded',
+      ask: 'What does the motorhome weigh on a scale, loaded and with everybody aboard?',
+      where: 'a public scale, without the car',
+    },
+    'motorhome.rearWeighed': {
+      ...weight,
+      label: 'Motorhome’s rear axle, weighed',
+      noun: 'the rear axle as weighed',
+      instead: 'Weigh the rear axle',
+      ask: 'What does its rear axle carry, loaded and without the car?',
+      where: 'a public scale, axle by axle',
+    },
+    'towed.weight': {
+      ...weight,
+      label: 'Weight of the car',
+      noun: 'the car’s weight',
+      instead: 'Weigh the car',
+      ask: 'What does the car weigh, with its fuel and all that is in it?',
+      where: 'a public scale; the door label’s gross rating at the most',
+    },
+    'towed.manner': {
+      kind: 'choice',
+      options: ['four-down', 'dolly', 'trailer'],
+      label: 'How the car is towed',
+      noun: 'how the car is towed',
+      ask: 'Does it roll on all four wheels, with two on a dolly, or ride on a trailer?',
+      where: 'told by the owner',
+    },
+    'towed.fourDown': {
+      ...yesNo,
+      label: 'The car’s manual allows all four wheels on the road',
+      noun: 'whether the car’s manual allows all four wheels on the road',
+      ask: 'Does the manual of that very car allow it to be towed with all four wheels on the road?',
+      where: 'owner’s manual of the car, towing behind a motorhome; with what must be done before',
+      means:
+        'Never read off the kind of gearbox: the same kind is allowed in one car and ruins another.',
+    },
+    'towed.dollyAllowed': {
+      ...yesNo,
+      label: 'The car’s manual allows a dolly',
+      noun: 'whether the car’s manual allows a dolly',
+      ask: 'Does the car’s manual allow a dolly, and with which wheels up?',
+      where: 'owner’s manual of the car',
+    },
+    'towed.brake': {
+      ...yesNo,
+      label: 'Brake in the towed car',
+      noun: 'whether the car is braked',
+      ask: 'Does an auxiliary brake work the car’s brakes while it is towed on its wheels?',
+      where: 'told by the owner',
+    },
+    'towed.tongue': {
+      ...weight,
+      label: 'Tongue weight of what is towed',
+      noun: 'the tongue of what is towed',
+      instead: 'Weigh its tongue, loaded',
+      ask: 'What does the dolly or trailer, with the car on it, put on the ball?',
+      where: 'a tongue scale',
+    },
+    'carrier.weight': {
+      ...weight,
+      label: 'Weight of the dolly or trailer, empty',
+      noun: 'the weight of the dolly or trailer',
+      ask: 'What does the dolly or trailer weigh by itself?',
+      where: 'its label',
+    },
+    'carrier.rating': {
+      ...weight,
+      label: 'What the dolly or trailer may carry',
+      noun: 'what the dolly or trailer may carry',
+      exact: true,
+      ask: 'What weight of car is the dolly or trailer rated for?',
+      where: 'its label; the gross rating less its own weight',
+    },
+    'carrier.brakes': {
+      ...yesNo,
+      label: 'Brakes on the dolly or trailer',
+      noun: 'whether the dolly or trailer has brakes',
+      ask: 'Does the dolly or trailer have brakes that work from the motorhome?',
+      where: 'its label, or a look at its hubs',
+    },
+    'towBar.rating': {
+      ...weight,
+      label: 'Tow bar rating',
+      noun: 'the tow bar’s rating',
+      exact: true,
+      ask: 'What weight are tow bar and base plate rated for, the lower of the two?',
+      where: 'labels on both',
+    },
+    'towBar.rise': {
+      kind: 'quantity',
+      unit: 'in',
+      least: -30,
+      most: 30,
+      label: 'Rise of the tow bar toward the motorhome',
+      noun: 'how far the tow bar rises toward the motorhome',
+      ask: 'How much higher does the bar stand at the receiver than at the car? Lower is written with a minus.',
+      where: 'a tape at both ends, hitched, on level ground',
+    },
+    'towed.cables': {
+      ...yesNo,
+      label: 'Safety cables',
+      noun: 'whether the safety cables are on',
+      ask: 'Are safety cables, rated for the car, crossed and hooked at both sides?',
+      where: 'a look at the hitch',
+    },
+    'towed.breakaway': {
+      ...yesNo,
+      label: 'Breakaway switch',
+      noun: 'whether there is a breakaway switch',
+      ask: 'Does a breakaway switch put on what brakes the car, dolly or trailer?',
+      where: 'pull its pin, standing still',
+    },
+    'towed.lights': {
+      ...yesNo,
+      label: 'Lights at the rear work from the motorhome',
+      noun: 'whether the rear lights work',
+      ask: 'Do tail, brake and turn lights at the very rear work from the motorhome?',
+      where: 'one at the pedal, one behind',
+    },
+    'towed.steeringFree': {
+      ...yesNo,
+      label: 'Steering of the car unlocked',
+      noun: 'whether the car’s steering is unlocked',
+      ask: 'Is the car’s steering unlocked, as its manual says for towing?',
+      where: 'turn the wheels a little by hand after hitching',
+    },
+    'towed.batteryKept': {
+      ...yesNo,
+      label: 'Battery of the car kept charged',
+      noun: 'whether the car’s battery is kept charged',
+      ask: 'Is the car’s battery kept charged on the road, by a charge line or as its manual says?',
+      where: 'told by the owner',
+    },
+  },
+});

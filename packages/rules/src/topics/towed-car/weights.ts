@@ -1,0 +1,150 @@
+import { part } from '../../engine/define/topic';
+import { custom, grossRatings, statics, weights } from '../../trade/bibliography/common';
+import { combinedRating } from '../../trade/bibliography/rig';
+import { chassisRating } from '../../trade/bibliography/towed-car';
+
+const rated = {
+  margin: 'margin.other',
+  source: chassisRating,
+} as const;
+
+/**
+ * What the combined rating leaves, and what each part may carry.
+ *
+ *     ├──────── motorhome as it rolls ────────┼─ car ─┼ dolly or trailer ┤
+ *     ├────────────────────────── combined rating ──────────────────────────┤
+ *
+ * Not weighed, the motorhome may be anything up to its gross rating: what holds at that holds.
+ * Behind a long overhang a pound on the ball puts more than a pound on the rear axle.
+ */
+export const towedWeights = part({
+  formulas: {
+    'towed.isFourDown': {
+      label: 'It rolls on all four wheels',
+      unit: 'yes-no',
+      is: "towed.manner == 'four-down'",
+      source: custom,
+    },
+    'towed.isCarried': {
+      label: 'It rides on a dolly or trailer',
+      unit: 'yes-no',
+      is: "towed.manner != 'four-down'",
+      source: custom,
+    },
+    'motorhome.isUnweighed': {
+      label: 'The motorhome was not weighed',
+      unit: 'yes-no',
+      is: '!given(motorhome.weighed) && given(vehicle.gvwr)',
+      source: custom,
+    },
+    'motorhome.weight': {
+      label: 'Motorhome as it rolls; not weighed, up to its gross rating',
+      noun: 'the motorhome as it rolls',
+      unit: 'lb',
+      is: 'choose(given(motorhome.weighed), motorhome.weighed, between(0, vehicle.gvwr))',
+      source: grossRatings,
+    },
+    'towed.most': {
+      label: 'What may be towed, by the combined rating',
+      noun: 'what may be towed',
+      unit: 'lb',
+      is: 'max(0, vehicle.gcwr - choose(given(motorhome.weighed), motorhome.weighed, vehicle.gvwr))',
+      source: combinedRating,
+    },
+    'towed.all': {
+      label: 'All that is towed',
+      unit: 'lb',
+      is: 'towed.weight + choose(towed.isFourDown, 0, carrier.weight)',
+      source: weights,
+    },
+    'motorhome.combined': {
+      label: 'Motorhome and all that is towed',
+      noun: 'the combined weight',
+      unit: 'lb',
+      is: 'motorhome.weight + towed.all',
+      source: weights,
+    },
+    'towed.onBall': {
+      label: 'What rests on the ball; untold, up to a heavy share',
+      noun: 'what rests on the ball',
+      unit: 'lb',
+      is: 'choose(towed.isFourDown, 0, choose(given(towed.tongue), towed.tongue, between(0, towed.all * tongue.mostShare)))',
+      source: custom,
+    },
+    'motorhome.rear': {
+      label: 'Motorhome’s rear axle with what rests on the ball',
+      noun: 'the rear axle',
+      unit: 'lb',
+      is: 'motorhome.rearWeighed + choose(towed.isFourDown, 0, towed.onBall * (1 + hitch.lever))',
+      source: statics,
+    },
+  },
+  limits: {
+    combined: {
+      label: 'Combined weight',
+      short: 'the combined rating',
+      exceeded: true,
+      used: 'motorhome.combined',
+      limit: 'vehicle.gcwr',
+      empty: 'motorhome.weight',
+      margin: 'margin.other',
+      marginLeast: 'margin.least',
+      source: combinedRating,
+    },
+    'towed-weight': {
+      ...rated,
+      label: 'What the motorhome may pull',
+      short: 'the motorhome’s tow rating',
+      exceeded: true,
+      used: 'towed.all',
+      limit: 'vehicle.maxTrailerWeight',
+      askedBy: ['vehicle.maxTrailerWeight'],
+    },
+    receiver: {
+      ...rated,
+      label: 'Receiver',
+      short: 'the receiver’s rating',
+      exceeded: true,
+      used: 'towed.all',
+      limit: 'hitch.receiverRating',
+      askedBy: ['hitch.receiverRating'],
+    },
+    'receiver-tongue': {
+      ...rated,
+      label: 'Tongue weight on the receiver',
+      short: 'the receiver’s tongue rating',
+      exceeded: true,
+      used: 'towed.onBall',
+      limit: 'hitch.receiverTongueRating',
+      askedBy: ['hitch.receiverTongueRating'],
+      askedWhen: 'towed.isCarried',
+    },
+    'rear-axle': {
+      ...rated,
+      label: 'Rear axle',
+      short: 'the rear axle',
+      used: 'motorhome.rear',
+      limit: 'vehicle.gawrRear',
+      askedBy: ['vehicle.gawrRear'],
+    },
+    'tow-bar': {
+      ...rated,
+      label: 'Tow bar and base plate',
+      short: 'the tow bar’s rating',
+      exceeded: true,
+      used: 'towed.weight',
+      limit: 'towBar.rating',
+      askedBy: ['towBar.rating'],
+      askedWhen: 'towed.isFourDown',
+    },
+    carrier: {
+      ...rated,
+      label: 'Dolly or trailer',
+      short: 'what the dolly or trailer may carry',
+      used: 'towed.weight',
+      limit: 'carrier.rating',
+      askedBy: ['carrier.rating'],
+      askedWhen: 'towed.isCarried',
+    },
+  },
+});
