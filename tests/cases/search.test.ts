@@ -58,6 +58,7 @@ const typed: readonly (readonly [question: string, ...where: string[]])[] = [
   ['what do I do if the trailer starts to fishtail', 'sway'],
   ['do i need a sway bar for a 24 footer', 'sway'],
   ['can i flat tow my car behind the motorhome', 'towed-car'],
+  ['looking at a used camper saturday what should I check', 'used-trailer'],
   ['how many days can we camp without hookups', 'off-grid-stay'],
   ['gray tank is full after two days what now', 'off-grid-stay'],
   ['when do i have to winterize', 'cold-weather', 'note'],

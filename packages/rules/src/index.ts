@@ -63,4 +63,5 @@ export { tires } from './topics/tires/index';
 export { towFit } from './topics/tow-fit/index';
 export { towedCar } from './topics/towed-car/index';
 export { truckCamper } from './topics/truck-camper/index';
+export { usedTrailer } from './topics/used-trailer/index';
 export { weighIn } from './topics/weigh-in/index';

@@ -17,6 +17,7 @@ import { tires } from './tires/index';
 import { towFit } from './tow-fit/index';
 import { towedCar } from './towed-car/index';
 import { truckCamper } from './truck-camper/index';
+import { usedTrailer } from './used-trailer/index';
 import { weighIn } from './weigh-in/index';
 
 const byId = (all: readonly Topic[]): Readonly<Record<string, Topic>> =>
@@ -46,4 +47,5 @@ export const topics: Readonly<Record<string, Topic>> = /* @__PURE__ */ byId([
   coldWeather,
   sway,
   towedCar,
+  usedTrailer,
 ]);

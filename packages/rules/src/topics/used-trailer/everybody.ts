@@ -1,0 +1,29 @@
+import type { ForEverybody } from '../../engine/define/shapes';
+
+/** What is said to all who ask about a used trailer and told next to nothing. */
+export const everybody: Readonly<Record<string, ForEverybody>> = {
+  any: {
+    rule: 'Walk away from a cracked frame, from more than one soft zone, from a title that is not clean, and from gas that leaks while the seller shrugs.',
+    because: 'All else has a price that a shop can name; these have none that holds.',
+    look: ['frame.state'],
+    given: {
+      'soft.zones': '0',
+      'title.state': 'clean',
+      'gas.tested': 'holds',
+      'electrics.tested': 'works',
+      'brakes.tested': 'work',
+    },
+    givenSays:
+      'for firm floors and walls, a clean title, and gas, electrics and brakes tested, where not told',
+    clauses: {
+      'frame.state': {
+        sound: 'the frame is sound',
+        'surface-rust': 'it is rusty on its surface',
+        'rust-through': 'it is rusted through',
+        cracked: 'it is cracked',
+      },
+    },
+    otherwise:
+      'Whoever is not sure leaves the money at home, and comes again with a moisture meter and somebody who knows.',
+  },
+};

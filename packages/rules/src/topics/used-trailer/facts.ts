@@ -1,0 +1,145 @@
+import type { ChoiceFact } from '../../engine/define/shapes';
+import { part } from '../../engine/define/topic';
+import { looked } from '../../trade/bibliography/used-trailer';
+
+const choice = <const O extends readonly string[]>(
+  options: O,
+  label: string,
+  noun: string,
+  ask: string,
+  where: string,
+) => ({ kind: 'choice', options, label, noun, ask, where }) as const satisfies ChoiceFact;
+
+const money = { kind: 'quantity', unit: 'USD', least: 0, most: 1_000_000 } as const;
+const eyes = 'seen by whoever looks at it';
+
+/** What is looked at on a used trailer, in order of walking round. */
+export const usedFacts = part({
+  facts: {
+    'title.state': choice(
+      ['clean', 'lien', 'branded', 'other-name', 'none'],
+      'Title',
+      'the title',
+      'Is the title clean and in the seller’s name, or is there a lien, a salvage brand, another name, or none?',
+      'the title itself, its number held against the one on the frame; the state’s office tells of liens',
+    ),
+    'label.state': choice(
+      ['readable', 'painted-over', 'missing'],
+      'Weight label',
+      'the weight label',
+      'Is the certification label there, with weights that can be read?',
+      'left front outside, and the cargo label by the door',
+    ),
+    'frame.state': choice(
+      ['sound', 'surface-rust', 'rust-through', 'cracked'],
+      'Frame and spring hangers',
+      'the frame',
+      'Is the frame sound, rusty on its surface, rusted through anywhere, or cracked, at the spring hangers and the A-frame above all?',
+      'from beside it with a lamp, a screwdriver against the rust',
+    ),
+    'axle.wear': choice(
+      ['even', 'one-edge'],
+      'Wear of the tires',
+      'how the tires are worn',
+      'Are the tires worn evenly, or on one edge?',
+      'across each tread with the flat hand',
+    ),
+    'soft.zones': {
+      kind: 'quantity',
+      unit: '',
+      least: 0,
+      most: 40,
+      counted: true,
+      exact: true,
+      label: 'Zones of floor or wall that are soft',
+      noun: 'how many zones are soft',
+      ask: 'In how many zones, such as a corner, a wall or the floor at the door, does it give when pressed or trodden on?',
+      where: 'foot and flat hand, corners, below windows, around the door, under the beds',
+    },
+    'structure.moves': {
+      kind: 'yes-no',
+      label: 'A wall or corner moves',
+      noun: 'whether the structure moves',
+      ask: 'Does a wall, a corner or the roof’s edge move when it is pushed?',
+      where: 'both hands at each corner, inside and out',
+    },
+    'found.spots': {
+      kind: 'rows',
+      columns: {
+        moisture: {
+          label: 'Moisture',
+          unit: '%',
+          least: 0,
+          most: 100,
+          required: false,
+          ask: 'What does a moisture meter show at each spot?',
+          where: 'a pin meter, at stains, corners and below windows',
+        },
+        cost: {
+          label: 'Quoted',
+          unit: 'USD',
+          least: 0,
+          most: 100_000,
+          required: false,
+          ask: 'What does a shop ask for each?',
+          where: 'a shop’s quote in writing',
+        },
+      },
+      label: 'What was seen, and where',
+      noun: 'what was seen, and where',
+      ask: 'What was seen, stains and bubbles too, and where?',
+      where: eyes,
+      silent: { value: 'none', says: 'No stain, bubble or damage was told.', source: looked },
+    },
+    'gas.tested': choice(
+      ['holds', 'leaks', 'untested'],
+      'Gas system',
+      'whether the gas holds',
+      'Did the gas hold a pressure test, did it leak, or was it not tested?',
+      'a licensed shop; smell alone clears nothing',
+    ),
+    'gas.sellerMends': {
+      kind: 'yes-no',
+      label: 'Seller has the leak mended',
+      noun: 'whether the seller has it mended',
+      ask: 'Does the seller have the leak mended and tested before it is sold?',
+      where: 'the seller, in writing',
+    },
+    'electrics.tested': choice(
+      ['works', 'faults', 'untested'],
+      'Electrics',
+      'whether the electrics work',
+      'Were 12 volts and shore power tried: do they work, have they faults, or was neither tried?',
+      'battery in, then a cord through a tested outlet',
+    ),
+    'brakes.tested': choice(
+      ['work', 'faults', 'untested'],
+      'Brakes',
+      'whether the brakes work',
+      'Were the brakes and the breakaway switch tried?',
+      'with a controller, at walking pace; the pin of the breakaway pulled, standing still',
+    ),
+    'cylinders.dates': choice(
+      ['in-date', 'past'],
+      'Gas cylinders’ dates',
+      'the cylinders’ dates',
+      'Are the gas cylinders within their dates?',
+      'stamped on the collar; a later mark tells of a renewed test',
+    ),
+    'price.asked': {
+      ...money,
+      exact: true,
+      label: 'Asking price',
+      noun: 'the asking price',
+      ask: 'What does the seller ask?',
+      where: 'the offer',
+    },
+    'price.dry': {
+      ...money,
+      label: 'What a dry and sound one costs',
+      noun: 'what a dry one costs',
+      ask: 'What do like trailers of the same year cost that are dry and sound?',
+      where: 'offers of like trailers, several of them',
+    },
+  },
+});

@@ -1,0 +1,132 @@
+import { defineTopic, gather } from '../../engine/define/topic';
+import { standingOn } from '../../engine/formula/standing-on';
+import { custom } from '../../trade/bibliography/common';
+import { looked, priceBook, titles, wetMeter } from '../../trade/bibliography/used-trailer';
+import { alarms } from '../../trade/gas/alarms';
+import { rigTrade } from '../../trade/rig/index';
+import { tireTrade } from '../../trade/tires/index';
+import { askings } from './askings';
+import { called } from './called';
+import { changes } from './changes';
+import { everybody } from './everybody';
+import { usedFacts } from './facts';
+import { how } from './how';
+import { firstCost } from './price';
+import { round } from './round';
+import { verdictOnWalking, walk } from './walk';
+
+/*
+ * Proposed before any rule was written; thresholds with the class of their source.
+ *
+ * Facts: title.state, label.state, frame.state, axle.wear, soft.zones, structure.moves, found.spots
+ * (rows with a place: moisture, quote), gas.tested, gas.sellerMends, electrics.tested, brakes.tested,
+ * cylinders.dates, price.asked, price.dry; shared: tire.codeYear, -Week, -Digits, alarm.gasAge,
+ * alarm.monoxideAge, trailer.axles.
+ *
+ *     frame cracked                              walk away  C    rusted through: H
+ *     soft in more than one zone                 walk away  C    a wall that moves: H; one zone: care
+ *     no title, another's name, branded          walk away  C    a lien: if the release is in hand
+ *     gas leaks and the seller shrugs            walk away  C    who mends it untold: unknown
+ *     frame, floor or title not told             unknown
+ *     gas, electrics, brakes untested            if
+ *     wood over 20 % of moisture                 care       M
+ *     tires of six years and more                care       C    the family of tires
+ *     first costs, each from … to …              range      I    asking price against a dry one's: care
+ *
+ * Outcomes: nothing against it · nothing against it if · with care · walk away · cannot say.
+ * As an engineer: an untested system costs anything from nothing to its whole price, so a range.
+ * As an owner: what ends it is asked before what costs money.
+ */
+
+const tireAge = standingOn(tireTrade, 'tire.age');
+const borrowed = {
+  facts: {
+    ...alarms.facts,
+    'tire.codeDigits': tireTrade.facts['tire.codeDigits'],
+    'trailer.axles': rigTrade.facts['trailer.axles'],
+  },
+  parameters: {
+    'alarm.gasLife': alarms.parameters['alarm.gasLife'],
+    'alarm.monoxideLife': alarms.parameters['alarm.monoxideLife'],
+    'age.trailerReplace': tireTrade.parameters['age.trailerReplace'],
+  },
+};
+
+const parts = [usedFacts, tireAge, borrowed, walk, verdictOnWalking, firstCost, round] as const;
+
+/** Is this used trailer worth buying, what must be spent first, and when does one walk away? */
+export const usedTrailer = defineTopic({
+  id: 'used-trailer',
+  version: '1.0.0',
+  title: 'A used trailer',
+  question:
+    'What is looked at on a used trailer, when does one walk away, and what must be spent first?',
+  facts: gather('facts', parts),
+  parameters: gather('parameters', parts),
+  tables: {},
+  formulas: gather('formulas', parts),
+  selections: gather('selections', parts),
+  limits: {},
+  findings: gather('findings', parts),
+  outcomes: {
+    ok: {
+      id: 'nothing-against-it',
+      words: 'nothing against it',
+      sentence: 'Nothing that was seen speaks against it.',
+    },
+    if: {
+      id: 'nothing-against-it-if',
+      words: 'nothing against it if',
+      sentence: 'Nothing that was seen speaks against it',
+    },
+    care: {
+      id: 'at-its-price',
+      words: 'at its price',
+      sentence: 'It can be bought, at a price that pays for what must be done.',
+    },
+    stop: { id: 'walk-away', words: 'walk away', sentence: 'Walk away.' },
+    unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
+  },
+  apart: {},
+  tells: [
+    { of: 'first.cost', says: 'Before the first trip {of} must be spent.', when: 'walk.isOff' },
+  ],
+  headline: ['first.cost', 'offer.most', 'deal.total', 'tire.age', 'wet.spots'],
+  assumptions: [],
+  changes,
+  askings,
+  everybody,
+  how,
+  called,
+  cautions: [
+    {
+      says: 'Shut the gas before you look; at the smell of it everybody goes out, no switch, no flame.',
+      source: looked,
+      fits: ['finding.gas', 'finding.untested'],
+    },
+    {
+      says: 'Never under a trailer on a jack; a ladder is held, and nobody walks on a soft roof.',
+      source: looked,
+      fits: ['finding.frame', 'finding.structure'],
+    },
+    {
+      says: 'A meter reads behind a skin only roughly; what is opened shows more than was seen.',
+      source: wetMeter,
+      fits: ['finding.water'],
+    },
+    {
+      says: 'Prices here are a range of ours; a shop’s quote in writing wins.',
+      source: priceBook,
+      fits: ['finding.price'],
+    },
+    {
+      says: 'The label on that very trailer decides what it may weigh: then weigh-in and tow fit.',
+      source: custom,
+      fits: ['finding.label'],
+    },
+    {
+      says: 'This is advice and no inspection; papers and law are the state’s and a lawyer’s.',
+      source: titles,
+    },
+  ],
+});
