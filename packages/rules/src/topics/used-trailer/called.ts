@@ -12,12 +12,7 @@ export const called: Called = {
     'before I buy',
     'look at before buying',
     'walk away',
-    'buying used',
-    'buy used',
-    'bought used',
-    'what to look for',
     'inspect a trailer',
-    'asking price',
   ],
   facts: {
     'title.state': ['no title', 'lien', 'salvage title', 'bill of sale only', 'branded title'],
@@ -29,7 +24,7 @@ export const called: Called = {
     'found.spots': ['water stain', 'bubbles', 'delamination', 'delam', 'bubbling'],
     'gas.tested': ['gas leak test', 'propane tested'],
     'electrics.tested': ['electrics untested', 'never plugged in'],
-    'price.asked': ['asking', 'wants for it', 'they want', 'listed at', 'asking price'],
+    'price.asked': ['wants for it', 'listed at', 'asking price'],
     'price.dry': ['others go for', 'like ones cost', 'comparable ones'],
   },
   options: {
