@@ -152,11 +152,20 @@ export function spokenQuantity(figures: Figures): string {
   }
 }
 
-/** A text that somebody wrote for reading, as it is read aloud: no quotation marks, no ids, no signs. */
+/** What is named by its rating: “a 30-amp outlet”. */
+const rated = /(\d) ?A (?=(?:adapter|breaker|cord|inlet|outlet|plug|site|trailer)\b)/g;
+const abbreviated = /(\d) ?(A|V|W|kW|Wh|kWh|Ah|psi|inWC|lb|gal|mph|ft)\b/g;
+
+/**
+ * A text that somebody wrote for reading, as it is read aloud: no quotation marks, no ids, no signs,
+ * no abbreviated units.
+ */
 export const readAloud = (text: string): string =>
   text
     .replace(/`([^`]*)`/g, (_, id: string) => id.replaceAll('-', ' '))
     .replace(/[“”"„]/g, '')
     .replace(/(\d)–(?=\d)/g, '$1 to ')
+    .replace(rated, '$1-amp ')
+    .replace(abbreviated, (_, digit: string, unit: string) => `${digit} ${nameOf(unit)[1]}`)
     .replace(/ ?%/g, ' percent')
     .replace(/ – /g, ', ');
