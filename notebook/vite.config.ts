@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { parse } from 'csv-parse/sync';
 import { defineConfig, type Plugin } from 'vite';
@@ -6,6 +6,23 @@ import { VitePWA } from 'vite-plugin-pwa';
 import { filedCases } from './build/filed-cases.ts';
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+
+const published = here('../packages/rules/published/');
+
+/** The script of a kept version, by its topic; any other by its name. */
+function scriptName({ facadeModuleId }: { readonly facadeModuleId?: string | null }): string {
+  const [, topic] = /\/rules\/published\/([^/]+)\/[^/]+\.json/.exec(facadeModuleId ?? '') ?? [];
+  return topic === undefined ? 'assets/[name]-[hash].js' : `assets/kept/${topic}-[name]-[hash].js`;
+}
+
+/** The latest version of each topic says what the page has already, and is never asked for. */
+const latestKept = readdirSync(published, { withFileTypes: true })
+  .filter((entry) => entry.isDirectory())
+  .map(({ name: topic }) => {
+    const versions = readdirSync(`${published}${topic}`).map((file) => file.replace('.json', ''));
+    const order = new Intl.Collator('en', { numeric: true });
+    return `**/kept/${topic}-${versions.sort(order.compare).at(-1)}-*.js`;
+  });
 
 /** The named loads of the seeds as `virtual:loads`, read when the page is built. */
 function namedLoads(file: string): Plugin {
@@ -96,6 +113,7 @@ export default defineConfig({
       },
       workbox: {
         globPatterns: ['**/*.{js,css,html,svg,woff2}'],
+        globIgnores: latestKept,
         cleanupOutdatedCaches: true,
         clientsClaim: true,
         sourcemap: false,
@@ -123,6 +141,7 @@ export default defineConfig({
     rolldownOptions: {
       // What every case stands on in two scripts; left alone, it would come in a dozen.
       output: {
+        chunkFileNames: scriptName,
         codeSplitting: {
           groups: [
             { name: 'base', test: base },
