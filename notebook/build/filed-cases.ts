@@ -4,6 +4,9 @@ import { createServer, type Plugin, type ViteDevServer } from 'vite';
 
 const id = 'virtual:filed';
 
+/** What is no case of one topic. */
+const apart = ['refused', 'rig'];
+
 /** The rules and the reader as the build itself runs them: see shipped.ts. */
 type Shipped = typeof import('./shipped.ts');
 
@@ -44,7 +47,7 @@ const parsed = (value: unknown): string => `JSON.parse(${JSON.stringify(JSON.str
 export function filedCases(folder: string, root: string): Plugin {
   const within = (...path: string[]) => readdirSync(join(folder, ...path), { withFileTypes: true });
   const topics = within()
-    .filter((each) => each.isDirectory() && each.name !== 'refused')
+    .filter((each) => each.isDirectory() && !apart.includes(each.name))
     .map(({ name }) => name);
   const cases = (topic: string) =>
     within(topic)

@@ -3,7 +3,7 @@ import { expect, fact, objections, test, unfold, verdict } from './page';
 
 const cases = new URL('../../cases/', import.meta.url);
 const topics = readdirSync(cases, { withFileTypes: true })
-  .filter((entry) => entry.isDirectory() && !['refused', 'note'].includes(entry.name))
+  .filter((entry) => entry.isDirectory() && !['refused', 'note', 'rig'].includes(entry.name))
   .map(({ name: topic }) => ({
     topic,
     names: readdirSync(new URL(`${topic}/`, cases)).map((file) => file.replace(/\.md$/, '')),

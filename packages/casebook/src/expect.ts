@@ -130,7 +130,10 @@ function holds(found: Interval, text: string, unit: Unit): boolean {
 }
 
 /** What came out otherwise than the document expects; nothing, when the case holds. */
-export function compareWithExpect(doc: CaseDocument, answer: Answer): readonly Difference[] {
+export function compareWithExpect(
+  doc: Pick<CaseDocument, 'expectations'>,
+  answer: Answer,
+): readonly Difference[] {
   return doc.expectations.flatMap(({ name, text }) => {
     const word = wordOf(answer, name);
     if (word !== undefined) {

@@ -14,6 +14,8 @@ export type Entry = {
   readonly value?: EntryWords | 'list';
   /** Of a list, its rows, where every one of them has keys. */
   readonly rows?: readonly EntryRow[];
+  /** Of a list of plain words, those. */
+  readonly items?: readonly EntryWords[];
 };
 
 /**

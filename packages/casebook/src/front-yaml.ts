@@ -47,6 +47,11 @@ export const yamlEntries: FrontReader = (source) => {
     });
     return rows.every((row) => row !== undefined) ? rows : undefined;
   };
+  const itemsOf = (list: unknown): readonly EntryWords[] | undefined => {
+    if (!isSeq(list)) return undefined;
+    const items = list.items.map(wordsOf);
+    return items.every((item) => item !== undefined) ? items : undefined;
+  };
   return yaml.contents.items.flatMap(({ key, value }): readonly Entry[] => {
     if (!isScalar(key)) return [];
     const entry = { key: String(key.value), at: at(key.range?.[0] ?? 0) };
@@ -56,6 +61,7 @@ export const yamlEntries: FrontReader = (source) => {
     }
     if (value === null) return [entry];
     const rows = rowsOf(value);
-    return [{ ...entry, value: 'list', ...(rows && { rows }) }];
+    const items = itemsOf(value);
+    return [{ ...entry, value: 'list', ...(rows && { rows }), ...(items && { items }) }];
   });
 };

@@ -1,5 +1,11 @@
 import { nearest } from '@tarebook/rules/engine';
-import { type Entry, type EntryRow, type Point, plainEntries } from './front-plain';
+import {
+  type Entry,
+  type EntryRow,
+  type EntryWords,
+  type Point,
+  plainEntries,
+} from './front-plain';
 import type { Fault } from './messages';
 import type { Front } from './shapes';
 import { onOneLine } from './unseen';
@@ -13,6 +19,8 @@ const statuses = ['open', 'waiting', 'answered'] as const;
 const levels = ['starter', 'working', 'hard'] as const;
 /** What a note has in the place of a topic. */
 export const noteTopic = 'note';
+/** What a whole rig has there. */
+export const rigTopic = 'rig';
 
 export type Note = (at: Point, fault: Fault) => void;
 
@@ -24,7 +32,14 @@ export type FrontReader = (
 /** What a front matter says in words, by key, and the lists among it by their rows. */
 export type FrontFound = {
   readonly words: ReadonlyMap<string, { text: string; place: Point }>;
-  readonly lists: ReadonlyMap<string, { rows: readonly EntryRow[] | undefined; place: Point }>;
+  readonly lists: ReadonlyMap<string, ListFound>;
+};
+
+type ListFound = {
+  readonly rows: readonly EntryRow[] | undefined;
+  /** Where it is a list of plain words. */
+  readonly items: readonly EntryWords[] | undefined;
+  readonly place: Point;
 };
 
 /**
@@ -50,14 +65,18 @@ export function frontFound(
     return undefined;
   }
   const words = new Map<string, { text: string; place: Point }>();
-  const lists = new Map<string, { rows: readonly EntryRow[] | undefined; place: Point }>();
-  for (const { key, at, value, rows } of entries) {
+  const lists = new Map<string, ListFound>();
+  for (const { key, at, value, rows, items } of entries) {
     const place = within(at);
     if (!known.includes(key)) {
       const near = nearest(key, known);
       if (near) note(place, { code: 'front-key', key: onOneLine(key).slice(0, 40), near });
     } else if (value === 'list' && listed.includes(key)) {
-      lists.set(key, { rows: rows?.map((row) => ({ ...row, at: within(row.at) })), place });
+      lists.set(key, {
+        rows: rows?.map((row) => ({ ...row, at: within(row.at) })),
+        items: items?.map(({ text, at: item }) => ({ text: onOneLine(text), at: within(item) })),
+        place,
+      });
     } else if (value === 'list') {
       note(place, { code: 'front-value', key, found: 'a list', wanted: 'one line of text' });
     } else if (value) {
@@ -95,6 +114,8 @@ function known(found: Found, all: readonly string[], line: number, note: Note): 
     note({ line: Math.max(1, line - 1), column: 1 }, { code: 'no-topic', known: all.join(', ') });
   } else if (topic.text === noteTopic) {
     note(topic.place, { code: 'is-a-note' });
+  } else if (topic.text === rigTopic) {
+    note(topic.place, { code: 'is-a-rig' });
   } else if (!all.includes(topic.text)) {
     const near = nearest(topic.text, [...all, noteTopic]);
     note(topic.place, {

@@ -31,6 +31,10 @@ export {
   overBudget,
   type TopicShelf,
 } from './read-with';
+export { compareRig, judgedAt, judgedRig, judgeRig } from './rig/judge';
+export { isRig, readRigWith } from './rig/read';
+export { readRig } from './rig/read-any';
+export type { RigDocument, RigExpectation } from './rig/shapes';
 export {
   type Block,
   type CaseDocument,

@@ -30,6 +30,9 @@ export type Fault =
       readonly near?: string;
     }
   | { readonly code: 'is-a-note' }
+  | { readonly code: 'is-a-rig' }
+  | { readonly code: 'moment'; readonly found: string; readonly near: string }
+  | { readonly code: 'moment-twice'; readonly name: string }
   | { readonly code: 'no-note' }
   | { readonly code: 'front-missing'; readonly key: string; readonly wanted: string }
   | { readonly code: 'link-part'; readonly key: string }
@@ -128,6 +131,12 @@ export function sayFault(fault: Fault): string {
       return `There is no topic “${fault.found}”; the topics are ${fault.known}.${hint(fault.near)}`;
     case 'is-a-note':
       return 'This is a note, which has no facts and no rules to be judged by; it is opened as a note.';
+    case 'is-a-rig':
+      return 'This is a whole rig, which every topic is asked about; `tarebook judge` answers it, and a case has one topic.';
+    case 'moment':
+      return `“${fault.found}” is no moment of this rig. Did you mean ${fault.near}?`;
+    case 'moment-twice':
+      return `“${fault.name}” has a heading above already; put all of a moment under one.`;
     case 'no-note':
       return 'This is no note; a note has `topic: note` in its front matter.';
     case 'front-missing':

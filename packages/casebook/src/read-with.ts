@@ -37,7 +37,7 @@ function placeOfOffset(text: string, offset: number): Place {
   return { line, column: offset - before.lastIndexOf('\n'), offset };
 }
 
-function placeOfProblem(
+export function placeOfProblem(
   { fact, row, column }: Problem,
   into: Gathered,
   topic: Topic,

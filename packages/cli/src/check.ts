@@ -1,8 +1,10 @@
 import {
   compareNote,
+  compareRig,
   compareWithExpect,
   type Difference,
   isNote,
+  isRig,
   judgeCase,
   type NoteOutcome,
   readCase,
@@ -13,6 +15,7 @@ import { columns } from './columns';
 import { BadInput, caseFiles, named, readText, renamedLines, troubleLines } from './files';
 import { asBadInput } from './house';
 import { noteOf } from './note';
+import { rigOf } from './rig';
 
 type Checked = {
   readonly file: string;
@@ -44,6 +47,15 @@ async function checkNote(file: string, text: string, under: Under): Promise<Chec
 
 type Shelf = Readonly<Record<string, Topic>>;
 
+function checkRig(file: string, text: string, under: Under, among: Shelf): Checked {
+  const { doc, found } = rigOf(file, text, under, among);
+  const differences = compareRig(doc, found);
+  const expects = doc.expectations.length;
+  const [worst] = found.answers;
+  const verdict = worst ? `${worst.topic.id}: ${worst.answer.words}` : 'nothing told decides';
+  return { file, holds: differences.length === 0, differences, verdict, expects };
+}
+
 async function checkOne(
   file: string,
   under: Under,
@@ -51,6 +63,7 @@ async function checkOne(
 ): Promise<[Checked, readonly string[]]> {
   const text = await readText(file);
   if (isNote(text)) return [await checkNote(file, text, under), []];
+  if (isRig(text)) return [checkRig(file, text, under, among), []];
   const doc = readCase(text, under.asOf, among);
   if (doc.troubles.length > 0) {
     throw new BadInput(troubleLines(file, doc.troubles));

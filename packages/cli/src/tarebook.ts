@@ -1,6 +1,6 @@
 #!/usr/bin/env node
 import { parseArgs } from 'node:util';
-import { askedOf, isNote, judgeCase, judged, readCase } from '@tarebook/casebook';
+import { askedOf, isNote, isRig, judgeCase, judged, readCase } from '@tarebook/casebook';
 import { matters, remedies, spread, whys } from '@tarebook/rules';
 import { againAsJson, againAsText, againOf, isSame } from './again';
 import { checkCases, checkedAsJson, checkedAsText } from './check';
@@ -12,6 +12,7 @@ import { noteAsJson, noteAsText, noteOf, savedNote } from './note';
 import { topicsFrom } from './own-topics';
 import { questionsAsText, questionsOf } from './questions';
 import { looksSaved, replayAsJson, replayAsText, replaySaved } from './replay';
+import { rigAsJson, rigAsText, rigOf } from './rig';
 import { topicAsJson, topicList, topicListAsText, topicNamed, topicSchema } from './rules';
 import { sayBeside, sayJson, sayText } from './said';
 import { sheet } from './sheet';
@@ -21,9 +22,10 @@ import { whichAsJson, whichAsText, whichOf } from './which';
 const usage = `Tarebook runs worked cases of a travel-trailer dealership.
 
   tarebook check [PATH …] [--json]          run cases and compare with what they expect
-  tarebook judge FILE [--json]              one case or note: the answer; - reads standard input
+  tarebook judge FILE [--json]              one case, note or whole rig: the answer; - reads standard input
                [--spread N [--seed S]]      with chances, from N seeded draws over the ranges
                [--forms] [--everybody]      as it is said: ticket, phone, post, letter …; to everybody
+               [--topic TOPIC]              of a whole rig, what one topic says
                [--asking ID]                which of the topic's askings is answered first
   tarebook judge SAVED.json [--json]        a saved answer, run again by the rules it was made by
   tarebook which FILE [--where COLUMN=VALUE …] [--json]   which of a catalogue's trailers, or vehicles
@@ -81,7 +83,7 @@ async function judge(args: readonly string[]): Promise<number> {
   const { words, given } = parsed(
     args,
     ['json', 'everybody', 'forms'],
-    ['spread', 'seed', 'house', 'as-of', 'asking', 'topics'],
+    ['spread', 'seed', 'house', 'as-of', 'asking', 'topics', 'topic'],
   );
   const among = await topicsFrom(given);
   const wanted = wantedFrom(given);
@@ -110,6 +112,16 @@ async function judge(args: readonly string[]): Promise<number> {
     const replayed = await replaySaved(name, text, { among });
     await (given.json ? sayJson(replayAsJson(replayed)) : sayText(replayAsText(replayed)));
     return 0;
+  }
+  const only = typeof given.topic === 'string' ? given.topic : undefined;
+  if (isRig(text)) {
+    if (draws) throw new BadInput(`${name}: chances are drawn for one topic; leave out --spread.`);
+    const told = rigOf(file, text, under, among, only);
+    await (given.json ? sayJson(rigAsJson(told, wanted)) : sayText(rigAsText(told, wanted, among)));
+    return 0;
+  }
+  if (only !== undefined) {
+    throw new BadInput(`${name}: \`--topic\` is for a whole rig; a case names its own.`);
   }
   const doc = readCase(text, under.asOf, among);
   if (doc.troubles.length > 0 || !doc.topic) {

@@ -74,6 +74,14 @@ export type { HouseLayer, HouseValue } from './house/shapes';
 export { type Matter, type Mover, matters, mattersSays } from './matters/matters';
 export { remedies } from './remedy/remedies';
 export type { FactChange, NoHelp, Remedies, Remedy, Told } from './remedy/shapes';
+export {
+  answerRig,
+  factsFor,
+  type RigAnswer,
+  type RigAsked,
+  type RigTopic,
+  rigProblems,
+} from './rig/rig';
 export { answerSchema } from './schema/answer';
 export { factsSchema, type Schema } from './schema/facts';
 export type {

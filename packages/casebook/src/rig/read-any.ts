@@ -1,0 +1,11 @@
+import { type Topic, topics } from '@tarebook/rules';
+import { yamlEntries } from '../front-yaml';
+import { treeOf } from '../parse';
+import { readRigWith } from './read';
+import type { RigDocument } from './shapes';
+
+/** Reads a whole rig over all topics; see `readRigWith`. */
+export const readRig = (
+  text: string,
+  among: Readonly<Record<string, Topic>> = topics,
+): RigDocument => readRigWith(treeOf, among, text, yamlEntries);

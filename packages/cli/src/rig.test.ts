@@ -1,0 +1,43 @@
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { topics } from '@tarebook/rules';
+import { describe, expect, test } from 'vitest';
+import { BadInput } from './files';
+import { rigAsJson, rigAsText, rigOf } from './rig';
+
+const file = fileURLToPath(
+  new URL('../../../cases/rig/leaving-and-coming-home.md', import.meta.url),
+);
+const text = readFileSync(file, 'utf8');
+const plain = { everybody: false, forms: false };
+const judged = (only?: string) => rigOf(file, text, {}, topics, only);
+
+describe('a whole rig on the command line', () => {
+  test('the worst comes first, with its moment, and what it is at the others', () => {
+    const said = rigAsText(judged(), plain, topics).split('\n');
+    expect(said[2]).toBe('DOES NOT FIT · Tow fit, home (leaving: fits with care)');
+    expect(said[3]).toBe('  It does not fit. The tow rating is exceeded by 70 lb.');
+    expect(said.join('\n')).toContain('Nothing told decides in: Hitch setup');
+  });
+
+  test('one topic of it, and of one in which nothing is decided what it would want', () => {
+    const one = rigAsText(judged('tow-fit'), plain, topics);
+    expect(one).toContain('DOES NOT FIT · Tow fit');
+    expect(one).not.toContain('Sway');
+    expect(rigAsText(judged('gas-supply'), plain, topics)).toContain('it would want');
+  });
+
+  test('forms are those of one topic; without one the sentence says how to name it', () => {
+    const forms = { everybody: false, forms: true };
+    expect(rigAsText(judged('tow-fit'), forms, topics)).toContain('Spoken');
+    expect(() => rigAsText(judged(), forms, topics)).toThrow('--topic tow-fit');
+    const json = JSON.parse(JSON.stringify(rigAsJson(judged('tow-fit'), forms)));
+    expect(json.answers).toHaveLength(1);
+    expect(json.answers[0].forms.spoken).toContain('exceeded by 70 pounds');
+  });
+
+  test('a topic that is none is told with the nearest', () => {
+    expect(() => judged('tow-fti')).toThrow(BadInput);
+    expect(() => judged('tow-fti')).toThrow('Did you mean tow-fit?');
+  });
+});
