@@ -14,7 +14,7 @@ export const askings = {
   },
   walk: {
     label: 'Do I walk away?',
-    results: ['finding.frame', 'finding.structure', 'finding.title', 'finding.gas'],
+    results: ['verdict'],
     impliedBy: ['frame.state', 'soft.zones', 'structure.moves', 'title.state', 'gas.tested'],
     says: [
       { when: 'walk.isOn', says: 'Yes: that is no matter of price.' },
