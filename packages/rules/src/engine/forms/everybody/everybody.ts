@@ -10,7 +10,7 @@ import { fitted, ifShort, may, must, secondsOf } from '../length';
 import { decidingLimit, limitSaid } from '../limit';
 import { type Matter, matterOf } from '../matter';
 import { everybodyFor, ruleSaid, saidIfKnown, workedSaid } from '../rule';
-import { findingsTold, partsOf, urgentSaid, verdictSaid } from '../verdict';
+import { findingsTold, levelOf, partsOf, urgentSaid, verdictSaid } from '../verdict';
 import { whereToLook } from '../where';
 import { type Way, waysOf } from './branches';
 import { branchesSaid, outcomeSaid, saidOf } from './words';
@@ -58,11 +58,14 @@ function toEverybody(matter: Matter, asking: string | undefined): Everybody {
   const asked = askedFirst(matter, asking);
   const presumption =
     everybody?.givenSays !== undefined && ways.some(({ given }) => Object.keys(given).length > 0);
+  // What certainly will not do is not followed by what to do where nobody knows.
+  const isCertain = ways.length === 0 && levelOf(matter) === 'stop';
   const parts = [
     ...urgentSaid(matter).map(must),
     ...asked.map((each, place) =>
       listed || !everybody ? must(each) : may(each, place === 0 ? 0.5 : 1),
     ),
+    ...(isCertain && limit ? limitSaid(matter, limit.id) : []).map((each) => may(each, 0.5)),
     ...ruleSaid(matter, asking).map(must),
     ...(everybody ? saidIfKnown(matter, everybody.because) : []).map((each) => may(each, 2)),
     ...(everybody ? workedSaid(matter, everybody) : []).map((each) => may(each, 1)),
@@ -71,7 +74,9 @@ function toEverybody(matter: Matter, asking: string | undefined): Everybody {
       : []),
     ...(everybody ? branchesSaid(matter, everybody, ways) : []).map(must),
     ...(ways.length === 0 ? verdictSaid(matter) : []).map((each) => may(each, everybody ? 3 : 1)),
-    ...(everybody ? [must(saidOf(matter, everybody.otherwise))] : []),
+    ...(everybody ? [saidOf(matter, everybody.otherwise)] : []).map((each) =>
+      isCertain ? ifShort(each) : must(each),
+    ),
     ...whereSaid(matter, ways, everybody?.look ?? []).map((each) => may(each, 1)),
     ...(caution ? [must(caution)] : []),
     ...(limit && ways.length === 0 ? limitSaid(matter, limit.id) : []).map(ifShort),
