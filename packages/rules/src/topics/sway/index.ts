@@ -19,7 +19,7 @@ import { tongueShare } from './share';
 import { yaw } from './yaw';
 
 /*
- * Proposed before any rule was written; thresholds with the class of their source.
+ * Facts, outcomes and thresholds, each with the class of its source.
  *
  * Facts: those of the rig (trailer.dryWeight, trailer.measuredTongueWeight, trailer.dryTongueWeight,
  * trailer.ballToAxle, trailer.cargo and tanks with their places, vehicle.wheelbase, vehicle.overhang,

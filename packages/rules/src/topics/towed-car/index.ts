@@ -15,7 +15,7 @@ import { round } from './round';
 import { towedWeights } from './weights';
 
 /*
- * Proposed before any rule was written; thresholds with the class of their source.
+ * Facts, outcomes and thresholds, each with the class of its source.
  *
  * Facts of the rig, the motorhome being the vehicle: vehicle.gcwr, gvwr, gawrRear, maxTrailerWeight,
  * maxUnbraked, wheelbase, overhang, hitch.extension, receiverRating, receiverTongueRating. Its own:

@@ -16,7 +16,7 @@ import { round } from './round';
 import { verdictOnWalking, walk } from './walk';
 
 /*
- * Proposed before any rule was written; thresholds with the class of their source.
+ * Facts, outcomes and thresholds, each with the class of its source.
  *
  * Facts: title.state, label.state, frame.state, axle.wear, soft.zones, structure.moves, found.spots
  * (rows with a place: moisture, quote), gas.tested, gas.sellerMends, electrics.tested, brakes.tested,
@@ -57,7 +57,7 @@ const parts = [usedFacts, tireAge, borrowed, walk, verdictOnWalking, firstCost, 
 /** Is this used trailer worth buying, what must be spent first, and when does one walk away? */
 export const usedTrailer = defineTopic({
   id: 'used-trailer',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'A used trailer',
   question:
     'What is looked at on a used trailer, when does one walk away, and what must be spent first?',
