@@ -59,8 +59,12 @@ type Parted = { readonly told: readonly string[]; readonly bitwise: number };
 function partings(topic: Topic, facts: FactsGiven, lanes: number): Parted {
   const prepared = prepare(topic, { facts, asOf }, lanes, 7);
   const { compiled, run } = prepared.setting;
-  // Whether something may fit is settled by the whole case, and not by one draw of it.
-  const asked = [...compiled.formulas.keys()].filter((name) => !name.startsWith('shopping.'));
+  // Whether something may fit, and whether it is told only from one side, is settled by the whole
+  // case, and not by one draw of it.
+  const byWhole = ['shopping.', 'load.isLeft'];
+  const asked = [...compiled.formulas.keys()].filter(
+    (name) => !byWhole.some((start) => name.startsWith(start)),
+  );
   const made = asked.map((name) => [name, prepared.named(name)] as const);
   prepared.next(lanes);
   const parameters = inBase(parametersOn(topic, asOf), asOf);
