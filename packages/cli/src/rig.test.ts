@@ -4,6 +4,7 @@ import { topics } from '@tarebook/rules';
 import { describe, expect, test } from 'vitest';
 import { BadInput } from './files';
 import { rigAsJson, rigAsText, rigOf } from './rig';
+import { replayedRigAsText, replayRig, savedRig } from './rig-saved';
 
 const file = fileURLToPath(
   new URL('../../../cases/rig/leaving-and-coming-home.md', import.meta.url),
@@ -39,5 +40,18 @@ describe('a whole rig on the command line', () => {
   test('a topic that is none is told with the nearest', () => {
     expect(() => judged('tow-fti')).toThrow(BadInput);
     expect(() => judged('tow-fti')).toThrow('Did you mean tow-fit?');
+  });
+
+  test('saved as JSON it runs again to the last digit, and a changed figure is told', async () => {
+    const saved = JSON.stringify(rigAsJson(judged('tow-fit'), plain));
+    const again = await replayRig('saved.json', savedRig(saved) ?? [], topics);
+    expect(again.map(({ same, moment }) => [same, moment])).toEqual([[true, 'home']]);
+    expect(replayedRigAsText(again)).toContain('SAME RESULT');
+    const other = saved.replace('"lo":5070.48', '"lo":5070.49');
+    expect(other).not.toBe(saved);
+    const [changed] = await replayRig('saved.json', savedRig(other) ?? [], topics);
+    expect(changed?.same).toBe(false);
+    expect(savedRig('{"topic":"tow-fit"}')).toBeUndefined();
+    expect(savedRig('[1')).toBeUndefined();
   });
 });

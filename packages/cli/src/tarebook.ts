@@ -13,6 +13,7 @@ import { topicsFrom } from './own-topics';
 import { questionsAsText, questionsOf } from './questions';
 import { looksSaved, replayAsJson, replayAsText, replaySaved } from './replay';
 import { rigAsJson, rigAsText, rigOf } from './rig';
+import { replayedRigAsJson, replayedRigAsText, replayRig, savedRig } from './rig-saved';
 import { topicAsJson, topicList, topicListAsText, topicNamed, topicSchema } from './rules';
 import { sayBeside, sayJson, sayText } from './said';
 import { sheet } from './sheet';
@@ -109,9 +110,15 @@ async function judge(args: readonly string[]): Promise<number> {
     }
     const own = ['house', 'as-of', 'spread', 'seed'].find((flag) => given[flag] !== undefined);
     if (own) throw new BadInput(`\`--${own}\` is for a case; a saved answer has its own.`);
+    const rig = savedRig(text);
+    if (rig) {
+      const again = await replayRig(name, rig, among);
+      await (given.json ? sayJson(replayedRigAsJson(again)) : sayText(replayedRigAsText(again)));
+      return again.every(({ same }) => same) ? 0 : 1;
+    }
     const replayed = await replaySaved(name, text, { among });
     await (given.json ? sayJson(replayAsJson(replayed)) : sayText(replayAsText(replayed)));
-    return 0;
+    return replayed.same ? 0 : 1;
   }
   const only = typeof given.topic === 'string' ? given.topic : undefined;
   if (isRig(text)) {
