@@ -8,7 +8,7 @@ import { leavingReply, wordedReply, wordingPlace } from './worded';
 import { markOf } from './wording';
 
 const cases = new URL('../../../cases/', import.meta.url);
-const topics = readdirSync(cases).filter((name) => name !== 'refused' && name !== 'note');
+const topics = readdirSync(cases).filter((name) => !['refused', 'note', 'rig'].includes(name));
 const systems = ['us', 'metric'] as const;
 
 function docOf(name: string) {

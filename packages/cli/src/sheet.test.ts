@@ -5,7 +5,7 @@ import { sheet } from './sheet';
 
 const cases = new URL('../../../cases/', import.meta.url);
 const names = readdirSync(cases)
-  .filter((topic) => topic !== 'refused' && topic !== 'note')
+  .filter((topic) => !['refused', 'note', 'rig'].includes(topic))
   .flatMap((topic) => readdirSync(new URL(`${topic}/`, cases)).map((file) => `${topic}/${file}`));
 
 function judgedOf(name: string) {

@@ -22,7 +22,6 @@ const towing = standingOn(
   'combined.empty',
   'tongue.stopEdge',
   'tongue.isKnown',
-  'tongue.isShareUntold',
   'tongue.mayBeMore',
   'trailerWeight.mayBeMore',
 );

@@ -51,7 +51,6 @@ const rig = standingOn(
   'tongue.share',
   'tongue.loaded',
   'tongue.isKnown',
-  'tongue.isShareUntold',
   'tongue.lowEdge',
   'tongue.highEdge',
   'tongue.stopEdge',

@@ -12,14 +12,6 @@ const heavy = 'Too heavy a tongue presses the rear down and takes load off the f
 
 /** What the tongue’s share says, and how well it is known. */
 export const tongueFindings = part({
-  formulas: {
-    'tongue.isShareUntold': {
-      label: 'The tongue is known, and not the trailer it is a share of',
-      unit: 'yes-no',
-      is: 'tongue.isKnown && !known(trailer.loaded)',
-      source: statics,
-    },
-  },
   findings: {
     'tongue-share': {
       ...asked,
@@ -79,18 +71,11 @@ export const tongueFindings = part({
           do: 'Find out whether it rides on a ball or a pin, and weigh the tongue.',
         },
       ],
-      unknown: {
-        when: 'tongue.isShareUntold',
-        wrong:
-          'Nobody told what the trailer weighs; {tongue.lowEdge} to {tongue.highEdge} of it on the ball or pin is usual.',
-        because: `${light} ${heavy}`,
-        do: 'Find out what it weighs as loaded for the road.',
-      },
       open: {
         wrong:
-          'As far as can be told {tongue.share} of the trailer rests on the ball or pin; {tongue.lowEdge} to {tongue.highEdge} is usual.',
+          'What share of the trailer rests on the ball or pin is not certain; {tongue.lowEdge} to {tongue.highEdge} is usual.',
         because: `${light} ${heavy}`,
-        do: 'Weigh the tongue as it is loaded for the road.',
+        do: 'Weigh the tongue and the trailer as they are loaded for the road.',
       },
       otherwise: 'The tongue carries {tongue.share} of the trailer, which is usual.',
       source: tongueBand,
