@@ -23,6 +23,14 @@ function judged(topic: Topic, facts: FactsGiven): Answer | undefined {
   }
 }
 
+/**
+ * Care though a weight is not known: the handbook’s exact reading has it so where the maker may
+ * require weight distribution.
+ */
+const unlikeOthers: Readonly<Record<string, string>> = {
+  'distribution-required': 'vehicle.distributionRequiredAbove',
+};
+
 /** How many facts people tell: two as often as twenty. */
 const counts = [2, 5, 10, 20] as const;
 
@@ -89,6 +97,7 @@ describe.each(all.map((topic) => [topic.id, topic] as const))(
             /^(ok|care|stop)\b/.test(finding.code) && finding.code.startsWith(`${finding.level}.`);
           const then = told.findings.find(({ id }) => id === finding.id)?.level;
           if (!isSure || then === finding.level || then === 'stop') continue;
+          if (hidden === unlikeOthers[finding.id]) continue;
           wrong.push(`${name}: ${finding.id} ${finding.code} without ${hidden}, with it ${then}`);
         }
       }
