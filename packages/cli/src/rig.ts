@@ -137,22 +137,43 @@ function lineOf(each: RigTopic, found: RigAnswer): string {
 
 const mostWanted = 3;
 
+const mostTouched = 2;
+
+/** Of the topics in which nothing is decided, those that most of what was told is about. */
+function touched(topics: readonly Topic[], { facts }: RigDocument): readonly Topic[] {
+  const told = (topic: Topic) => Object.keys(facts).filter((id) => topic.facts[id]).length;
+  return topics
+    .filter((topic) => told(topic) > 0)
+    .toSorted((a, b) => told(b) - told(a))
+    .slice(0, mostTouched);
+}
+
 /** What else the rig touches, and what it would take to say something of the rest. */
-function restSection({ needs }: RigAnswer, beside: readonly RigTopic[], topics: Topics): string {
+function restSection(
+  doc: RigDocument,
+  { answers, needs }: RigAnswer,
+  beside: readonly RigTopic[],
+  topics: Topics,
+): string {
   const stopped = beside.filter(({ level }) => level === 'stop').map(({ topic }) => topic.title);
   const open = beside.filter(({ level }) => level !== 'stop');
-  const lines = open.map(({ topic, answer }) =>
-    wanting(
-      topic,
-      answer.missing.map(({ fact }) => fact),
-    ),
-  );
   const untouched = Object.values(topics).filter(({ id }) => Object.hasOwn(needs, id));
+  // Where nothing can be said, what was told is still about something.
+  const first = answers.length === 0 ? touched(untouched, doc) : [];
+  const lines = [
+    ...open.map(({ topic, answer }) =>
+      wanting(
+        topic,
+        answer.missing.map(({ fact }) => fact),
+      ),
+    ),
+    ...first.map((topic) => wanting(topic, needs[topic.id] ?? [])),
+  ];
   const titles = untouched.map(({ title }) => title).join(', ');
   const only = Object.keys(needs).length === 1 ? untouched[0] : undefined;
   return [
     stopped.length === 0 ? '' : `\nThe same stops: ${stopped.join(', ')}.\n`,
-    lines.length === 0 ? '' : `\nTo say more, these would want\n${lines.join('\n')}\n`,
+    lines.length === 0 || only ? '' : `\nTo say more, these would want\n${lines.join('\n')}\n`,
     only
       ? `\nNothing told decides here; it would want\n${wanting(only, needs[only.id] ?? [])}\n`
       : '',
@@ -181,5 +202,5 @@ export function rigAsText(rig: JudgedRig, wanted: Wanted, topics: Topics): strin
     found.answers.length === 0 && Object.keys(found.needs).length > 1
       ? '\nNothing told decides anything yet.\n'
       : '';
-  return `${title}${none}${lines.join('')}${cautionsSection(found)}${restSection(found, beside, topics)}`;
+  return `${title}${none}${lines.join('')}${cautionsSection(found)}${restSection(doc, found, beside, topics)}`;
 }
