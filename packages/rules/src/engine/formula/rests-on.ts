@@ -1,9 +1,10 @@
+import type { Inputs } from '../value/values';
 import type { Compiled } from './compile';
 import type { Node } from './grammar/nodes';
 import { askedIn, namesIn } from './kinds';
 
 /** The facts that a name rests on; null where it may be any of them. */
-export type Rests = ReadonlySet<string> | null;
+type Rests = ReadonlySet<string> | null;
 
 const nothing: Rests = new Set();
 
@@ -20,7 +21,7 @@ function joined(all: readonly Rests[]): Rests {
  * The facts that a value can change with, through whatever formulas, decisions and simulations stand
  * between: `axle.rear` rests on the vehicle's own weights, on who rides where, on the trailer …
  */
-export function restsOn(compiled: Compiled): (name: string) => Rests {
+function restsOn(compiled: Compiled): (name: string) => Rests {
   const { topic, formulas, simulations } = compiled;
   const { facts, catalogues = {}, decisions = {} } = topic;
   const kept = new Map<string, Rests>();
@@ -60,10 +61,25 @@ export function restsOn(compiled: Compiled): (name: string) => Rests {
 const made = new WeakMap<Compiled, (name: string) => Rests>();
 
 /** The same, found once for a topic. */
-export function restsIn(compiled: Compiled): (name: string) => Rests {
+function restsIn(compiled: Compiled): (name: string) => Rests {
   const before = made.get(compiled);
   if (before) return before;
   const of = restsOn(compiled);
   made.set(compiled, of);
   return of;
+}
+
+/** Whether a name rests on none of the facts that differ. */
+export function unmoved(
+  compiled: Compiled,
+  before: Inputs,
+  now: Inputs,
+): (name: string) => boolean {
+  const rests = restsIn(compiled);
+  const moved: string[] = [];
+  for (const [fact, input] of now) if (before.get(fact) !== input) moved.push(fact);
+  return (name) => {
+    const facts = rests(name);
+    return facts !== null && !moved.some((fact) => facts.has(fact));
+  };
 }

@@ -27,7 +27,7 @@ import {
   wordValue,
 } from './inputs';
 import { reckon, restsOnKnown } from './reckon';
-import { restsIn } from './rests-on';
+import { unmoved } from './rests-on';
 import { type Simulated, simulate } from './simulate';
 
 /** All values of one case, in base units. */
@@ -278,17 +278,6 @@ export const runLike = (
   inputs: Inputs,
   parameters: ParameterValues,
 ): Run => run(compiled, inputs, parameters, noPins, undefined, like);
-
-/** Whether a name rests on none of the facts that differ. */
-function unmoved(compiled: Compiled, before: Inputs, now: Inputs): (name: string) => boolean {
-  const rests = restsIn(compiled);
-  const moved: string[] = [];
-  for (const [fact, input] of now) if (before.get(fact) !== input) moved.push(fact);
-  return (name) => {
-    const facts = rests(name);
-    return facts !== null && !moved.some((fact) => facts.has(fact));
-  };
-}
 
 /** From which share of a result's width an input that moves it either way is taken in parts. */
 const worthQuartering = 0.05;

@@ -13,7 +13,8 @@ import { usedFacts } from './facts';
 import { how } from './how';
 import { firstCost } from './price';
 import { round } from './round';
-import { verdictOnWalking, walk } from './walk';
+import { walk } from './walk';
+import { verdictOnWalking } from './walking';
 
 /*
  * Facts, outcomes and thresholds, each with the class of its source.

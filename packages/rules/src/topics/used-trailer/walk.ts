@@ -351,21 +351,3 @@ export const walk = part({
     },
   },
 });
-
-/** Whether one of the four ends it, for certain or for certain not; the findings say which. */
-export const verdictOnWalking = part({
-  formulas: {
-    'walk.isOn': {
-      label: 'Something ends it',
-      unit: 'yes-no',
-      is: "(frame.isKnown && (frame.state == 'cracked' || frame.state == 'rust-through')) || (soft.isKnown && soft.zones > soft.most) || (moves.isKnown && structure.moves == 'yes') || (title.isKnown && title.state != 'clean' && title.state != 'lien') || (gas.isKnown && gas.tested == 'leaks' && mends.isKnown && gas.sellerMends == 'no')",
-      source: walkRule,
-    },
-    'walk.isOff': {
-      label: 'Frame, floor, walls and title were seen, and nothing ends it',
-      unit: 'yes-no',
-      is: "frame.isKnown && soft.isKnown && title.isKnown && !walk.isOn && !(gas.isKnown && gas.tested == 'leaks' && !mends.isKnown)",
-      source: walkRule,
-    },
-  },
-});
