@@ -8,14 +8,21 @@ interface Stores extends DBSchema {
   classes: { key: string; value: unknown };
   /** The dealer's own numbers, under the topic. */
   house: { key: string; value: unknown };
+  /** Lessons a trainer has prepared, under their id. */
+  lessons: { key: string; value: unknown };
+  /** What people asked and what was answered, under its id. */
+  questions: { key: string; value: unknown };
+  /** The dealer's own catalogue, one file a name. */
+  catalogue: { key: string; value: unknown };
   /** Records that could not be read; never deleted. */
   aside: { key: number; value: unknown };
 }
 
 export type Shelf = IDBPDatabase<Stores>;
-export type Store = 'cases' | 'classes' | 'house';
+const stores = ['cases', 'classes', 'house', 'lessons', 'questions', 'catalogue'] as const;
+export type Store = (typeof stores)[number];
 
-const version = 2;
+const version = 3;
 let opened: Promise<Shelf> | undefined;
 
 const isVersionError = (problem: unknown): boolean =>
@@ -40,7 +47,7 @@ async function open(): Promise<Shelf> {
         // An older page in another window holds the stores: do without rather than wait for it.
         blocked: () => failed(new Error('An older page holds what is kept.')),
         upgrade(db) {
-          for (const name of ['cases', 'classes', 'house'] as const) {
+          for (const name of stores) {
             if (!db.objectStoreNames.contains(name)) db.createObjectStore(name);
           }
           if (!db.objectStoreNames.contains('aside')) {
