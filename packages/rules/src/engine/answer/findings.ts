@@ -1,7 +1,7 @@
 import { type RulingLevel, rulingLevels, rulingsAt, whenAsked } from '../condition/rules';
 import { conditionFrom } from '../condition/text';
 import { holds } from '../condition/walk';
-import type { Finding, Ruling, State, Topic } from '../define/shapes';
+import { type Finding, levels, type Ruling, type State, type Topic } from '../define/shapes';
 import type { Compiled } from '../formula/compile';
 import type { Run } from '../formula/run';
 import { holesIn } from '../words/fill';
@@ -97,7 +97,10 @@ function openDecision({ compiled, run }: Setting, finding: Finding): Words | und
   if (decision === undefined) return undefined;
   const value = run.value(decision);
   if (value.kind !== 'among' || value.options.length < 2) return undefined;
-  const alternatives = value.options.map((option) => optionOf(compiled, decision, option));
+  const results = compiled.topic.decisions?.[decision]?.results;
+  const gravity = (option: string) => levels.indexOf(results?.[option]?.level ?? 'ok');
+  const ordered = value.options.toSorted((a, b) => gravity(a) - gravity(b));
+  const alternatives = ordered.map((option) => optionOf(compiled, decision, option));
   const on = hangsOn(compiled.topic, run, decision);
   const wrong = message('hangs-on', { on, of: alternatives });
   return { code: 'decision-open', wrong, alternatives, texts: [] };

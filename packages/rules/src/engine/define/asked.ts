@@ -30,6 +30,8 @@ export type Asking = {
   readonly results: readonly string[];
   /** Asked when one of these facts is told; the first such asking of a topic is answered first. */
   readonly impliedBy?: readonly string[];
+  /** Asked where nothing that was told implies one; absent on all: the first. */
+  readonly usual?: true;
   /**
    * The sentence that answers it, with holes for its results; of several the first whose yes/no
    * formula holds for sure. Absent, or with a hole that is not known: made from the results.

@@ -3,6 +3,7 @@ import type { RankingAnswer, SelectionAnswer } from '../answer/shapes';
 import { optionOf, textOf } from '../answer/shown';
 import type { Asking } from '../define/shapes';
 import { restsOnKnown } from '../formula/reckon';
+import { restsOnAny } from '../formula/rests-on';
 import { holesIn } from '../words/fill';
 import { message } from '../words/message';
 import { nounOr, own, type Sayable, text } from '../words/value';
@@ -11,7 +12,7 @@ import { limitSaid } from './limit';
 import { isTold, type Matter } from './matter';
 import { levelOf, verdictSaid } from './verdict';
 
-/** Which of a topic's askings is answered first: the one named, the first that is implied, the first. */
+/** Which of a topic's askings is answered first: the one named, the first that is implied, the usual one. */
 export function askingOf(matter: Matter, named?: string): string | undefined {
   const askings = matter.topic.askings ?? {};
   if (named !== undefined && Object.hasOwn(askings, named)) return named;
@@ -19,11 +20,14 @@ export function askingOf(matter: Matter, named?: string): string | undefined {
   const implied = all.find(([, { impliedBy = [] }]) =>
     impliedBy.some((fact) => isTold(matter, fact)),
   );
-  return (implied ?? all[0])?.[0];
+  return (implied ?? all.find(([, { usual }]) => usual) ?? all[0])?.[0];
 }
 
-/** Whether a value is known well enough to be said as what was asked. */
-function isKnown({ run }: Matter, name: string): boolean {
+/** Whether a value is known well enough to be said as what was asked, and not from assumptions alone. */
+function isKnown(matter: Matter, name: string): boolean {
+  const { run, compiled, asked } = matter;
+  const told = Object.keys(asked.facts).filter((fact) => isTold(matter, fact));
+  if (!restsOnAny(compiled, name, told)) return false;
   const value = run.value(name);
   if (value.kind === 'among') return value.options.length === 1;
   if (value.kind === 'truth') return value.yes !== value.no;

@@ -1,8 +1,9 @@
 import type { CellGiven, FactGiven, RowGiven } from '../check/given';
 import { message } from '../words/message';
 import { sayer } from '../words/say';
-import { heading, own, type Sayable, text } from '../words/value';
+import { own, type Sayable, text } from '../words/value';
 import { askedFirst, askingLabel } from './asking';
+import { asksOf } from './asks';
 import type { Matter } from './matter';
 import { levelOf, urgentSaid, verdictSaid } from './verdict';
 import { whereToLook } from './where';
@@ -11,10 +12,9 @@ import { whereToLook } from './where';
 const mostAsked = 5;
 
 /** A message back: only what decides, in order, with where each is read. */
-export function askBack(matter: Matter): string {
+export function askBack(matter: Matter, asking: string | undefined): string {
   const say = sayer(matter.voice);
-  const { topic, answer } = matter;
-  const asks = answer.missing.slice(0, mostAsked).flatMap(({ fact }) => topic.facts[fact] ?? []);
+  const asks = asksOf(matter, asking).slice(0, mostAsked);
   const urgent = urgentSaid(matter).map(say);
   if (asks.length === 0) return [...urgent, say(message('nothing-to-ask', {}))].join('\n');
   const lines = asks.map((fact, i) =>
@@ -61,12 +61,9 @@ export function slip(matter: Matter, asking: string | undefined, title = ''): st
       }),
     ];
   });
-  const open = answer.missing.map(({ fact, label }) => {
-    const declared = topic.facts[fact];
-    return declared
-      ? message('labeled', { label: text(declared.label), of: text(declared.ask) })
-      : heading(label);
-  });
+  const open = asksOf(matter, asking).map(({ label, ask }) =>
+    message('labeled', { label: text(label), of: text(ask) }),
+  );
   const part = (of: string, lines: readonly Sayable[]) =>
     message('part', { title: message('heading', { of }), of: lines });
   const said = [...urgentSaid(matter), ...askedFirst(matter, asking)];

@@ -3,12 +3,13 @@ import { sayer } from '../words/say';
 import type { Medium, Sayable } from '../words/value';
 import { text } from '../words/value';
 import { askedFigure, askedFirst } from './asking';
+import { nextAsked } from './asks';
 import { cautionsFitting } from './caution';
 import { fitted, following, ifShort, may, must, type Part } from './length';
 import { decidingLimit, limitSaid } from './limit';
 import type { Matter } from './matter';
 import { defaultSaid, reasonSaid, ruleSaid } from './rule';
-import { findingsTold, levelOf, nextAsked, partsOf, urgentSaid, verdictSaid } from './verdict';
+import { findingsTold, levelOf, partsOf, urgentSaid, verdictSaid } from './verdict';
 
 /** The limit that decides; where it has room and the verdict turns on something else, it is no news. */
 function limitOf(matter: Matter): readonly Sayable[] {
@@ -62,7 +63,7 @@ function briefly(matter: Matter, asking: string | undefined): readonly Part[] {
     ...(wrong ? [may(wrong, isOpen && !isGrave ? 3 : 1)] : []),
     ...(todo ? [following(may(todo, 3), wrong)] : []),
     ...more.slice(0, 2).flatMap((each) => all(partsOf(each).slice(0, 1), (said) => may(said, 4))),
-    ...all(level === 'unknown' ? nextAsked(matter) : [], (each) =>
+    ...all(level === 'unknown' ? nextAsked(matter, asking) : [], (each) =>
       isOpen && answered.length > 0 ? ifShort(each) : may(each, 1),
     ),
     ...all(isOpen ? defaultSaid(matter, asking) : [], (each) => may(each, 2)),

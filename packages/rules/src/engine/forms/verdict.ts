@@ -5,7 +5,6 @@ import { type Level, levels } from '../define/shapes';
 import { message } from '../words/message';
 import { nounOr, type Sayable, text } from '../words/value';
 import type { Matter } from './matter';
-import { whereToLook } from './where';
 
 export const levelOf = ({ topic, answer }: Matter): Level =>
   levels.find((level) => topic.outcomes[level].id === answer.outcome) ?? 'unknown';
@@ -34,14 +33,6 @@ export function hinge({ topic, answer }: Matter): readonly Sayable[] {
   }
   const more = second ? [nounOr(topic.facts[second.fact], second.fact)] : [];
   return [message('it-hangs-on', { of: [of, ...more] })];
-}
-
-/** What to ask next, with where it is read. */
-export function nextAsked({ topic, answer }: Matter): readonly Sayable[] {
-  const fact = answer.missing[0]?.fact;
-  const declared = fact === undefined ? undefined : topic.facts[fact];
-  if (!declared) return [];
-  return [message('asks-where', { ask: text(declared.ask), where: whereToLook(declared) })];
 }
 
 /** How it stands in a sentence; where it cannot be told, what it hangs on. */

@@ -83,3 +83,10 @@ export function unmoved(
     return facts !== null && !moved.some((fact) => facts.has(fact));
   };
 }
+
+/** Whether a name rests on one of these facts, or on none at all, as a parameter does. */
+export function restsOnAny(compiled: Compiled, name: string, facts: readonly string[]): boolean {
+  const rests = restsIn(compiled)(name);
+  if (rests === null) return facts.length > 0;
+  return rests.size === 0 || facts.some((fact) => rests.has(fact));
+}

@@ -28,6 +28,7 @@ export const askings = {
   },
   range: {
     label: 'How far does it go with a trailer?',
+    usual: true,
     results: ['range.towing', 'range.toEmpty', 'range.solo', 'route.consumption'],
     impliedBy: ['vehicle.usableBattery', 'solo.consumption', 'trial.consumption'],
     says: 'A full battery tows {range.towing} with the reserve kept, {range.toEmpty} to empty.',

@@ -9,6 +9,7 @@ export const askings: Readonly<Record<string, Asking>> = {
   },
   connect: {
     label: 'May this appliance be connected here?',
+    usual: true,
     results: ['gas.connection', 'finding.connection'],
     impliedBy: ['appliance.inlet', 'appliance.ownRegulator', 'supply.point', 'supply.adapter'],
   },

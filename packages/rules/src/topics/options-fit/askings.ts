@@ -16,6 +16,7 @@ export const askings = {
   },
   which: {
     label: 'Which floor plans have all of it?',
+    usual: true,
     results: ['yard.plans', 'models', 'finding.wishes-offered'],
     says: 'Floor plans that can be ordered so: {yard.plans}.',
   },

@@ -40,6 +40,7 @@ export const askings = {
   },
   hands: {
     label: 'Who may fit it?',
+    usual: true,
     results: ['fitting.needs', 'fitting.judged'],
     impliedBy: ['addon.kind', 'fitting.planned'],
     says: 'Who has to fit it: {fitting.needs}.',

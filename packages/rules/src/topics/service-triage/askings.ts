@@ -22,6 +22,7 @@ export const askings = {
   },
   way: {
     label: 'What do I do now?',
+    usual: true,
     results: ['triage.path', 'triage.trouble'],
     impliedBy: ['trouble.in', 'trouble.degree', 'danger.sign', 'gas.smell'],
     says: 'What to do now: {triage.path}.',

@@ -46,6 +46,7 @@ export const askings: Readonly<Record<string, Asking>> = {
   },
   'plug-in': {
     label: 'May it be plugged in here?',
+    usual: true,
     results: ['supply.connection', 'finding.outlet', 'leg.rating'],
     impliedBy: ['supply.outlet', 'trailer.inlet', 'plug.adapter', 'bonding.plug'],
   },

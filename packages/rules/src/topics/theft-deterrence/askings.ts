@@ -24,6 +24,7 @@ export const askings = {
   },
   measures: {
     label: 'How do I keep it from being stolen?',
+    usual: true,
     results: [...list, 'measures.cost', 'theft.exposure'],
     impliedBy: ['place.kind', 'parked.days', 'guard.held', 'guard.noticed'],
   },

@@ -15,6 +15,7 @@ export const askings = {
   },
   carries: {
     label: 'Does my truck carry this camper?',
+    usual: true,
     results: ['limit.payload', 'limit.cargo-rating', 'limit.rear-axle', 'camper.loaded'],
     impliedBy: ['camper.weight'],
     says: 'Loaded, the camper weighs {camper.loaded}, and with people and things the truck carries {payload.used}.',

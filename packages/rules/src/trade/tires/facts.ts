@@ -43,7 +43,7 @@ export const tireFacts = part({
       ...index,
       label: 'Load index, dual',
       noun: 'the dual load index',
-      ask: 'What number stands after the stroke, as the 118 in 121/118R?',
+      ask: 'What number stands after the stroke, as 118 of 121/118R?',
       where: sidewall,
       means: 'It holds where two tires share one wheel end.',
     },

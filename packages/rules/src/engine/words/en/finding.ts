@@ -1,5 +1,8 @@
 import type { Say, Sayable } from '../value';
-import { listed } from './grammar';
+import { listed, quoted } from './grammar';
+
+/** More alternatives than these nobody keeps in mind. */
+const mostAlternatives = 3;
 
 export const finding = {
   'not-asked': () => 'Not asked.',
@@ -9,7 +12,11 @@ export const finding = {
     { on, of }: { readonly on: Sayable | null; readonly of: readonly Sayable[] },
     say: Say,
   ) => {
-    const either = listed(of.map(say), 'or');
+    const [first, last] = [of[0], of.at(-1)];
+    const isMany = of.length > mostAlternatives && first !== undefined && last !== undefined;
+    const either = isMany
+      ? `anything from ${quoted(first, say)} to ${quoted(last, say)}`
+      : listed(of.map(say), 'or');
     return on === null ? `Still open: ${either}.` : `It hangs on ${say(on)}: ${either}.`;
   },
 

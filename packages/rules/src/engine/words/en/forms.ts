@@ -76,7 +76,7 @@ export const forms = {
   ) => {
     if (where === null) return say(ask);
     return say.medium === 'spoken'
-      ? `${say(ask)} You find it here: ${say(where)}.`
+      ? `${say(ask)} How to tell: ${say(where)}.`
       : `${say(ask)} (${say(where)})`;
   },
 
@@ -112,7 +112,7 @@ export const forms = {
   ) => `${capital(say(values.short))} ${values.several ? 'come' : 'comes'} close.`,
   presuming: ({ of }: { readonly of: Sayable }, say: Say) => `That is said ${say(of)}.`,
   'found-there': ({ where }: { readonly where: Sayable }, say: Say) =>
-    `You find the figure that decides here: ${say(where)}.`,
+    `Where to read what decides: ${say(where)}.`,
 
   ticket: (
     values: {
