@@ -1,5 +1,6 @@
 export { type Again, type AgainOptions, type AgainState, again } from './again';
 export { type Ledger, type LedgerEntry, LedgerError, mergeLedgers, readLedger } from './ledger';
+export { type LineMark, lineReader, type ReadLine } from './questions/line';
 export { masked, personalIn } from './questions/personal';
 export { type ReadOptions, reader, readMessages } from './questions/read';
 export {

@@ -1,21 +1,37 @@
 import type { Topic } from '@tarebook/rules/engine';
 import { findUnit, sameDimension } from '@tarebook/rules/quantity';
 import { type Amount, amountsIn } from './amounts';
+import { kindBeside, unsaidKinds } from './unsaid';
+
+/** Where something stands in a text: the words for it with its number, and the number alone. */
+export type Place = { readonly from: number; readonly to: number; readonly amount: Amount };
+
+/** A number that may be any of several facts, as nobody said which. */
+export type Open = Place & { readonly among: readonly string[] };
 
 type Told = {
   readonly facts: Readonly<Record<string, string>>;
   /** The very words each fact came from. */
   readonly words: Readonly<Record<string, string>>;
+  readonly places: Readonly<Record<string, Place>>;
+  /** What has to be asked before it is a fact. */
+  readonly open: readonly Open[];
 };
 
 /** Something that a number may be, by a word for it that stands near. */
 type Reading = {
   readonly fact: string;
+  /** All that it may be, where the word leaves that open. */
+  readonly among?: readonly string[];
   readonly amount: Amount;
   /** How far the word stands from the number, in characters; less is likelier. */
   readonly away: number;
   readonly from: number;
   readonly to: number;
+  /** Whether its word opens: no other number stands right before it. */
+  readonly opens: boolean;
+  /** Whether its word stands behind it and right before the next number. */
+  readonly leads: boolean;
 };
 
 /** A word stands for a number this far before it, or this far behind it. */
@@ -24,17 +40,32 @@ const behind = 24;
 /** A number without a unit is a weight or a price only right beside a word for one. */
 const beside = 4;
 const bare = ['lb', 'USD'];
+const sure = 10;
 
 const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
 
-function* placesOf(cue: string, text: string): Generator<{ from: number; to: number }> {
+const cueForms = new Map<string, RegExp>();
+
+/** How a cue stands in a text: with a hyphen or a space, in the singular or the plural. */
+function formOf(cue: string): RegExp {
+  const before = cueForms.get(cue);
+  if (before) return before;
   const words = escaped(cue).replace(/[ -]/g, '[ -]');
-  for (const found of text.matchAll(
-    new RegExp(`(?<![\\p{L}\\d])${words}s?(?![\\p{L}\\d])`, 'giu'),
-  )) {
+  const form = new RegExp(`(?<![\\p{L}\\d])${words}s?(?![\\p{L}\\d])`, 'giu');
+  cueForms.set(cue, form);
+  return form;
+}
+
+function* placesOf(cue: string, text: string): Generator<{ from: number; to: number }> {
+  for (const found of text.matchAll(formOf(cue))) {
     yield { from: found.index, to: found.index + found[0].length };
   }
 }
+
+/** Words that only join a number to what it is of. */
+const joins =
+  /(?<![\p{L}\d])(?:is|it|its|are|at|of|about|around|roughly|maybe|like|says|said|reads|was|only|just|a|an|the|up|to|for|comes|in|s|weigh|weighs|weighing|approx|has|have|got|with|that|which)(?![\p{L}\d])|[’':=~(]/giu;
+const joined = (between: string): string => between.replace(joins, '').replace(/\s+/g, ' ').trim();
 
 /** Between a number and its word no other sentence, number or list item stands. */
 const isOneClause = (between: string): boolean => !/[.;?!\n]|\d/.test(between.replace(/\.$/, ''));
@@ -47,29 +78,82 @@ function unitFits(topic: Topic, fact: string, { unit, value }: Amount, away: num
   return is !== undefined && wanted !== undefined && sameDimension(is.dimension, wanted.dimension);
 }
 
+type Near = Omit<Reading, 'fact' | 'among'> & { readonly between: string };
+
+/** So near, a number and a word stand side by side. */
+const sideBySide = 2;
+
+/** The numbers of a text that stand near a word, with how far. */
+function nearTo(cue: string, text: string, amounts: readonly Amount[]): readonly Near[] {
+  return [...placesOf(cue, text)].flatMap(({ from, to }) =>
+    amounts.flatMap((amount): readonly Near[] => {
+      const isBefore = to <= amount.from;
+      const isBehind = from >= amount.to;
+      if (!isBefore && !isBehind) return [];
+      const between = isBefore ? text.slice(to, amount.from) : text.slice(amount.to, from);
+      const most = isBefore ? before : behind;
+      if (between.length > most || !isOneClause(between)) return [];
+      // Behind a comma begins what belongs to the next number.
+      if (isBehind && between.includes(',')) return [];
+      const away = between.length + (between.includes(',') ? 12 : 0) - Math.min(4, cue.length / 4);
+      const near = (gap: number): boolean => gap >= 0 && gap <= sideBySide;
+      const opens = isBefore && !amounts.some((each) => near(from - each.to));
+      const leads = isBehind && amounts.some((each) => near(each.from - to));
+      return [{ amount, away, from, to, between, opens, leads }];
+    }),
+  );
+}
+
+/** Numbers right beside a word that leaves open which fact it is; a word beside them may say it. */
+function unsaidIn(topic: Topic, text: string, amounts: readonly Amount[]): readonly Reading[] {
+  return unsaidKinds.flatMap((unsaid) => {
+    const among = Object.keys(unsaid.kinds);
+    return unsaid.words.flatMap((cue) =>
+      nearTo(cue, text, amounts).flatMap(({ between, ...near }) => {
+        const { amount, away, from, to } = near;
+        if (joined(between) !== '' || /[,&]/.test(between)) return [];
+        const possible = among.filter((fact) => unitFits(topic, fact, amount, 0));
+        const [first, another] = possible;
+        if (first === undefined) return [];
+        const [start, end] = [Math.min(from, amount.from), Math.max(to, amount.to)];
+        const said = kindBeside(unsaid, text, start, end);
+        const fact = said ?? (another === undefined ? first : undefined);
+        // A word that says which belongs to this number, and to no other.
+        const reading = { ...near, away: said === undefined ? away : away - sure };
+        if (said !== undefined && !possible.includes(said)) return [];
+        return [
+          fact === undefined ? { ...reading, fact: first, among: possible } : { ...reading, fact },
+        ];
+      }),
+    );
+  });
+}
+
 /** Every way in which the numbers of a text may be facts of a topic. */
 function readingsOf(topic: Topic, text: string): readonly Reading[] {
   const amounts = amountsIn(text);
-  return Object.entries(topic.called?.facts ?? {}).flatMap(([fact, cues]) =>
+  if (amounts.length === 0) return [];
+  const unsaid = unsaidIn(topic, text, amounts);
+  const plain = Object.entries(topic.called?.facts ?? {}).flatMap(([fact, cues]) =>
     cues.flatMap((cue) =>
-      [...placesOf(cue, text)].flatMap(({ from, to }) =>
-        amounts.flatMap((amount): readonly Reading[] => {
-          const isBefore = to <= amount.from;
-          const isBehind = from >= amount.to;
-          if (!isBefore && !isBehind) return [];
-          const between = isBefore ? text.slice(to, amount.from) : text.slice(amount.to, from);
-          const most = isBefore ? before : behind;
-          if (between.length > most || !isOneClause(between)) return [];
-          // Behind a comma begins what belongs to the next number.
-          if (isBehind && between.includes(',')) return [];
-          const away =
-            between.length + (between.includes(',') ? 12 : 0) - Math.min(4, cue.length / 4);
-          if (!unitFits(topic, fact, amount, between.trim().length)) return [];
-          return [{ fact, amount, away, from, to }];
-        }),
-      ),
+      nearTo(cue, text, amounts)
+        .filter(({ amount, between }) => unitFits(topic, fact, amount, joined(between).length))
+        .map((near): Reading => ({ ...near, fact })),
     ),
   );
+  const isOf = (amount: Amount) => (each: Reading) => each.amount.from === amount.from;
+  // Where the word itself leaves it open, no topic takes it for one; a longer word says more.
+  const left = plain.filter(
+    ({ amount, from, to }) =>
+      !unsaid.filter(isOf(amount)).some((each) => each.from === from && each.to === to),
+  );
+  const open = unsaid.filter(
+    ({ amount, from, to }) =>
+      !left
+        .filter(isOf(amount))
+        .some((each) => each.from <= from && each.to >= to && each.to - each.from > to - from),
+  );
+  return [...open, ...left];
 }
 
 /**
@@ -78,23 +162,43 @@ function readingsOf(topic: Topic, text: string): readonly Reading[] {
  * weight is worse than none.
  */
 export function factsIn(topic: Topic, text: string): Told {
-  const readings = readingsOf(topic, text).toSorted((a, b) => a.away - b.away);
+  const all = readingsOf(topic, text);
+  const readings = all
+    .map((each) => {
+      // “Dry 5150 gvwr 6800”: each word belongs to the number behind it.
+      const isNext =
+        each.leads && all.some((one) => one.opens && one.amount.from === each.amount.from);
+      return isNext ? { ...each, away: each.away + 2 } : each;
+    })
+    .toSorted((a, b) => a.away - b.away);
   const facts: Record<string, string> = {};
   const words: Record<string, string> = {};
+  const places: Record<string, Place> = {};
+  const open: Open[] = [];
   const taken = new Set<number>();
   const cues = new Set<number>();
-  for (const { fact, amount, away, from, to } of readings) {
+  for (const { fact, among, amount, away, from, to } of readings) {
     if (taken.has(amount.from) || Object.hasOwn(facts, fact) || cues.has(from)) continue;
     const rival = readings.find(
       (each) => each.fact !== fact && each.amount.from === amount.from && each.away <= away + 0.5,
     );
     taken.add(amount.from);
-    if (rival && !Object.hasOwn(facts, rival.fact)) continue;
+    const place = { from: Math.min(from, amount.from), to: Math.max(to, amount.to), amount };
+    if (among) {
+      cues.add(from);
+      open.push({ ...place, among });
+      continue;
+    }
+    if (rival && !Object.hasOwn(facts, rival.fact)) {
+      open.push({ ...place, among: [fact, rival.fact] });
+      continue;
+    }
     cues.add(from);
     const declared = topic.facts[fact];
     const own = declared?.kind === 'quantity' ? declared.unit : '';
     facts[fact] = `${amount.value} ${amount.unit ?? own}`;
-    words[fact] = text.slice(Math.min(from, amount.from), Math.max(to, amount.to));
+    words[fact] = text.slice(place.from, place.to);
+    places[fact] = place;
   }
-  return { facts, words };
+  return { facts, words, places, open };
 }

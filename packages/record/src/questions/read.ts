@@ -27,7 +27,7 @@ export type ReadOptions = {
 };
 
 /** The topic of a text, or none: it is never forced. */
-function topicOf([first, second]: readonly Evidence[]): Evidence | undefined {
+export function topicOf([first, second]: readonly Evidence[]): Evidence | undefined {
   if (!first || first.score < least) return undefined;
   return second && first.score < second.score * ahead ? undefined : first;
 }
@@ -38,7 +38,10 @@ function firstAsks(topic: Topic): readonly { fact: string; ask: string }[] {
 }
 
 /** Facts that the topic itself refuses are none. */
-function sound(topic: Topic, told: ReturnType<typeof factsIn>): ReturnType<typeof factsIn> {
+function sound(
+  topic: Topic,
+  told: ReturnType<typeof factsIn>,
+): Pick<ReturnType<typeof factsIn>, 'facts' | 'words'> {
   const refused = new Set(readFacts(topic, told.facts).problems.map(({ fact }) => fact));
   const keep = (of: Readonly<Record<string, string>>) =>
     Object.fromEntries(Object.entries(of).filter(([fact]) => !refused.has(fact)));

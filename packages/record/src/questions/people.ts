@@ -1,0 +1,92 @@
+import { numbersSaid } from './number-words';
+
+/** Who rides along, as a text says it. */
+export type Riders = {
+  readonly who: 'adult' | 'child' | 'dog';
+  readonly count: number;
+  readonly from: number;
+  readonly to: number;
+};
+
+const adults = 'adults?|grown-?ups?|people|persons?|passengers?|ppl|pax';
+const children = 'kids?|child(?:ren)?|boys?|girls?|toddlers?|teen(?:ager)?s?|little ones|grandkids';
+const dogs = 'dogs?|pups?|pupp(?:y|ies)|labs?|retrievers?|mutts?';
+const size = '(?:(?:small|big|large|little|older|young|grown|teenage|our|old) )?';
+
+type Found = { readonly count: number; readonly from: number; readonly to: number };
+
+/** More than these do not ride in one vehicle; a larger number is of something else. */
+const most = 15;
+
+/** Numbers in words, as figures of the same place; the texts stay as long as they were. */
+function countable(text: string): string {
+  const said = numbersSaid(text).filter(({ value, from, to }) => value <= most && to - from >= 2);
+  return said.reduce(
+    (now, { value, from, to }) =>
+      now.slice(0, from) + String(value).padEnd(to - from, '\u0001') + now.slice(to),
+    text,
+  );
+}
+
+function all(pattern: string, text: string): readonly Found[] {
+  const form = new RegExp(`(?<![\\p{L}\\d.,$])${pattern}(?![\\p{L}\\d])`, 'giu');
+  return [...text.matchAll(form)].flatMap((found): readonly Found[] => {
+    const digits = found.groups?.n;
+    const count = digits === undefined ? 1 : Number(digits);
+    if (!Number.isInteger(count) || count < 1 || count > most) return [];
+    return [{ count, from: found.index, to: found.index + found[0].length }];
+  });
+}
+
+const n = '(?<n>\\d{1,2})\u0001*';
+const one = '(?:a|an|one|the|our|my|his|her|their)';
+
+/** “four of us”, “family of five”: all of them, whoever they are. */
+const everyone = [
+  `(?:all )?(?:the )?${n} of (?:us|them)`,
+  `(?:a )?family of ${n}`,
+  `party of ${n}`,
+];
+/** Two by their words alone. */
+const pairs = [
+  '(?:me|myself) and (?:my |the )?(?:wife|husband|partner|spouse|girlfriend|boyfriend|mrs|other half|missus)',
+  '(?:my )?(?:wife|husband|partner) and (?:i|me)',
+  '(?:just )?(?:the )?two of us',
+  '(?:a )?(?:married |retired )?couple(?! of)',
+];
+const single = ['(?:just me|by myself|only me|on my own)'];
+
+/**
+ * Who rides along, each kind once. Whoever is told by a sum alone is counted as an adult: an occupant
+ * of the rules weighs no less than a child.
+ */
+export function ridersIn(whole: string): readonly Riders[] {
+  const text = countable(whole);
+  const first = (patterns: readonly string[]): Found | undefined =>
+    patterns.flatMap((pattern) => [...all(pattern, text)])[0];
+  const child = first([
+    `${n} ?${size}(?:${children})`,
+    `${one} ${size}(?:${children.replaceAll('s?', '')})`,
+  ]);
+  const dog = first([
+    `${n} ?${size}(?:${dogs})`,
+    `(?:${one} |\\+ ?|& ?|and |w/ ?)${size}(?:${dogs})`,
+  ]);
+  const told = first([`${n} ?(?:${adults})`]);
+  const sum = first(everyone);
+  const pair = first(pairs);
+  const alone = first(single);
+  // Children are among those of a sum.
+  const inSum = sum && child && child.count < sum.count ? sum.count - child.count : sum?.count;
+  const grown =
+    told ??
+    (sum ? { ...sum, count: inSum ?? sum.count } : undefined) ??
+    (pair ? { ...pair, count: 2 } : undefined) ??
+    alone;
+  const made = [
+    ...(grown ? [{ who: 'adult' as const, ...grown }] : []),
+    ...(child ? [{ who: 'child' as const, ...child }] : []),
+    ...(dog ? [{ who: 'dog' as const, ...dog }] : []),
+  ];
+  return made.toSorted((a, b) => a.from - b.from);
+}

@@ -1,0 +1,57 @@
+/**
+ * What people say of a weight without saying which of several it is. “Trailer, thirty-nine hundred” may
+ * be the empty trailer or the most it may weigh, and taking the one for the other is the trade’s
+ * commonest mistake: unless a word beside the number says which, it is asked.
+ */
+export type Unsaid = {
+  readonly words: readonly string[];
+  /** The facts it may be, each with the words that say so. */
+  readonly kinds: Readonly<Record<string, readonly string[]>>;
+};
+
+const empty = ['dry', 'empty', 'unloaded', 'uvw', 'by the brochure', 'brochure'];
+const most = ['gvwr', 'max', 'maximum', 'gross', 'loaded max', 'at most', 'on the plate'];
+const weighed = ['loaded', 'weighed', 'measured', 'on the scale', 'scale', 'actual'];
+
+export const unsaidKinds: readonly Unsaid[] = [
+  {
+    words: [
+      ...['trailer', 'trlr', 'camper', 'travel trailer', 'TT', 'rig', 'fifth wheel', '5th wheel'],
+      ...['trailer weight', 'camper weight', 'trailer weighs', 'trailer that weighs'],
+    ],
+    kinds: { 'trailer.dryWeight': empty, 'trailer.gvwr': most },
+  },
+  {
+    words: ['tongue weight', 'tongue wt', 'tongue', 'TW', 'on the tongue'],
+    kinds: { 'trailer.dryTongueWeight': empty, 'trailer.measuredTongueWeight': weighed },
+  },
+  {
+    words: ['on the hitch', 'at the hitch'],
+    kinds: {
+      'vehicle.maxTongueCarried': ['rated', 'rating', 'limit', ...most],
+      'trailer.dryTongueWeight': empty,
+      'trailer.measuredTongueWeight': weighed,
+    },
+  },
+];
+
+const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+const anyOf = (words: readonly string[]): string => words.map(escaped).join('|');
+
+/** Which of the kinds a word directly behind the number, or directly before its noun, says. */
+export function kindBeside(
+  { kinds }: Unsaid,
+  text: string,
+  from: number,
+  to: number,
+): string | undefined {
+  const [ahead, after] = [text.slice(Math.max(0, from - 24), from), text.slice(to, to + 24)];
+  const said = Object.entries(kinds).filter(
+    ([, words]) =>
+      new RegExp(`(?<![\\p{L}\\d])(?:${anyOf(words)})[ -]$`, 'iu').test(ahead) ||
+      new RegExp(`^(?: ?lbs?| ?pounds?| ?#)? ?[(]?(?:${anyOf(words)})(?![\\p{L}\\d])`, 'iu').test(
+        after,
+      ),
+  );
+  return said.length === 1 ? said[0]?.[0] : undefined;
+}
