@@ -1,5 +1,6 @@
 import type { Page } from '@playwright/test';
-import { choose, expect, fact, objections, openCase, test, ticket, unfold, verdict } from './page';
+import { objections } from './objections';
+import { choose, expect, fact, openCase, test, ticket, unfold, verdict } from './page';
 
 const crossover = 'crossover-and-single-axle';
 const payload = 'vehicle.placardPayload';

@@ -1,5 +1,6 @@
 import type { Page } from '@playwright/test';
-import { expect, fact, objections, openCase, test, verdict } from './page';
+import { objections } from './objections';
+import { expect, fact, openCase, test, verdict } from './page';
 
 const crossover = 'crossover-and-single-axle';
 const kept = 500;
@@ -96,9 +97,9 @@ test('a whole question finds what it is about, in the words that people use', as
   await expect(page.getByText('No case has “zeppelin”.')).toBeVisible();
 });
 
-test('two thousand cases of one’s own are listed at once, and only what is seen is drawn', async ({
-  page,
-}) => {
+test('two thousand cases of one’s own are listed at once, and only what is seen is drawn', {
+  tag: '@once',
+}, async ({ page }) => {
   await startBlank(page);
   await page.goto('/#/class');
   await expect(page.getByRole('heading', { level: 1 })).toBeVisible();

@@ -1,7 +1,8 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from '@playwright/test';
 import { parse } from 'csv-parse/sync';
-import { expect, objections, test } from './page';
+import { objections } from './objections';
+import { expect, test } from './page';
 
 const ball = 'It drops over the ball, so it must fit';
 const unread = 'The label nobody has read';
@@ -74,7 +75,9 @@ test('a mistake is told beside its field, and nothing is taken down', async ({ p
   await expect(page.getByText('Committed: 0 of 1.')).toBeVisible();
 });
 
-test('a class survives a reload, in the middle of a case and at its tally', async ({ page }) => {
+test('a class survives a reload, in the middle of a case and at its tally', {
+  tag: '@once',
+}, async ({ page }) => {
   await begin(page, ['Ada', 'Ben'], [unread, ball]);
   await say(page, '1,003 lb');
   await expect(page.getByText('Committed: 1 of 2.')).toBeVisible();

@@ -1,5 +1,6 @@
 import type { Page } from '@playwright/test';
-import { expect, fact, objections, openCase as openPage, test, unfold } from './page';
+import { objections } from './objections';
+import { expect, fact, openCase as openPage, test, unfold } from './page';
 
 const bars = 'rear-axle-with-bars';
 /** The drawing on the page; the printed sheet has one of its own. */

@@ -1,4 +1,3 @@
-import AxeBuilder from '@axe-core/playwright';
 import { test as base, expect, type Page } from '@playwright/test';
 
 /** A page that fails its test on any policy violation, script error or call to elsewhere. */
@@ -26,28 +25,6 @@ export const test = base.extend<{ page: Page }>({
 });
 
 export { expect };
-
-const colors = 'color-contrast';
-
-/**
- * What axe objects to: one line a rule broken, with the first place. Colors do not hang on the
- * width, and are most of the work: they are looked at on the wide page, in light and in dark.
- * Frames of other origins are what axe's quick way leaves out, and there are none.
- */
-export async function objections(page: Page): Promise<readonly string[]> {
-  const narrow = (page.viewportSize()?.width ?? 0) < 600;
-  const all: string[] = [];
-  for (const colorScheme of narrow ? (['light'] as const) : (['light', 'dark'] as const)) {
-    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-    const rules = colorScheme === 'dark' ? { runOnly: [colors] } : {};
-    const axe = new AxeBuilder({ page })
-      .setLegacyMode(true)
-      .options({ resultTypes: ['violations'], preload: false, ...rules });
-    const { violations } = await (narrow ? axe.disableRules(colors) : axe).analyze();
-    all.push(...violations.map(({ id, nodes }) => `${colorScheme} ${id}: ${nodes[0]?.html}`));
-  }
-  return all;
-}
 
 export const openCase = async (page: Page, name: string): Promise<void> => {
   await page.goto(`/#/case/tow-fit/${name}`);

@@ -1,5 +1,6 @@
 import { test as plain } from '@playwright/test';
-import { expect, fact, objections, openCase, test, unfold, verdict } from './page';
+import { objections } from './objections';
+import { expect, fact, openCase, test, unfold, verdict } from './page';
 
 const pages = [
   '#/cases',
@@ -60,7 +61,7 @@ topic: tow-fit
 | \`vehicle.maxTrailerWeight\` <b onmouseover="window.reached=true">x</b> | 5,000 lb |
 `;
 
-test('a hostile document runs nothing and calls nowhere', async ({ page }) => {
+test('a hostile document runs nothing and calls nowhere', { tag: '@once' }, async ({ page }) => {
   await page.goto('/#/cases');
   await page.getByLabel('Or open one from a file').setInputFiles({
     name: 'hostile.md',
@@ -75,7 +76,9 @@ test('a hostile document runs nothing and calls nowhere', async ({ page }) => {
   ).toBe(0);
 });
 
-test('a damaged record is set aside, and the case opens as filed', async ({ page }) => {
+test('a damaged record is set aside, and the case opens as filed', { tag: '@once' }, async ({
+  page,
+}) => {
   await openCase(page, 'crossover-and-single-axle');
   await page.evaluate(
     () =>

@@ -3,7 +3,28 @@ import { defineConfig } from '@playwright/test';
 const port = Number(process.env.TAREBOOK_TEST_PORT ?? 4199);
 const address = `http://localhost:${port}/`;
 
+/**
+ * Chromium draws parts of its own window as pages, in a process beside every page that is tested:
+ * half of what a test cost. The others stand here because Playwright's own list is replaced by ours.
+ */
+const without = [
+  'WebUIOmniboxPopup',
+  'WebUIOmniboxAimPopup',
+  'AimEnabled',
+  'AvoidUnnecessaryBeforeUnloadCheckSync',
+  'DestroyProfileOnBrowserClose',
+  'HttpsFirstBalancedModeAutoEnable',
+  'HttpsUpgrades',
+  'LensOverlay',
+  'MediaRouter',
+  'NetworkTimeServiceQuerying',
+  'OptimizationHints',
+  'PaintHolding',
+  'PreconnectToSearch',
+];
+
 const flags = [
+  `--disable-features=${without.join()}`,
   '--no-sandbox',
   '--disable-gpu',
   '--disable-quic',
@@ -34,6 +55,9 @@ export default defineConfig({
     { name: 'desktop', use: { viewport: { width: 1280, height: 900 } } },
     {
       name: 'phone',
+      // What hangs on no width is tried once: what is kept, what works offline, what is printed.
+      testIgnore: ['**/keep.spec.ts', '**/offline.spec.ts', '**/paper.spec.ts'],
+      grepInvert: /@once/,
       use: { viewport: { width: 360, height: 740 }, hasTouch: true },
     },
   ],

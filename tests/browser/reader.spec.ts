@@ -1,5 +1,6 @@
 import type { Page } from '@playwright/test';
-import { allFigures, expect, fact, objections, openCase, test, ticket, verdict } from './page';
+import { objections } from './objections';
+import { allFigures, expect, fact, openCase, test, ticket, verdict } from './page';
 
 const crossover = 'crossover-and-single-axle';
 const payload = 'vehicle.placardPayload';

@@ -1,6 +1,7 @@
 import type { Page } from '@playwright/test';
 import { caution, clipboard, crossover, grant, openSay, openSend, post, shut } from './leaving';
-import { expect, fact, objections, openCase, test, ticket } from './page';
+import { objections } from './objections';
+import { expect, fact, openCase, test, ticket } from './page';
 
 const spoken = (page: Page) => page.getByLabel('To say aloud', { exact: true });
 const letter = (page: Page) => page.getByLabel('A long reply, with the working', { exact: true });

@@ -1,5 +1,6 @@
 import type { Page } from '@playwright/test';
-import { expect, objections, openCase, test, verdict } from './page';
+import { objections } from './objections';
+import { expect, openCase, test, verdict } from './page';
 
 const rules = async (page: Page) => {
   await page.goto('/#/rules/tow-fit');
@@ -8,7 +9,9 @@ const rules = async (page: Page) => {
 
 const margin = (page: Page) => page.locator('form.own').first();
 
-test('every formula is set as mathematics, from the formula that is run', async ({ page }) => {
+test('every formula is set as mathematics, from the formula that is run', { tag: '@once' }, async ({
+  page,
+}) => {
   await rules(page);
   const formulas = page.locator('.formula');
   const all = await formulas.count();
@@ -37,9 +40,9 @@ test('a name in a legend leads to its own formula', async ({ page }) => {
   await expect(page.locator('[id="formula-axle.front"]')).toBeFocused();
 });
 
-test('facts say what they are and where to read them, numbers since when and by which source', async ({
-  page,
-}) => {
+test('facts say what they are and where to read them, numbers since when and by which source', {
+  tag: '@once',
+}, async ({ page }) => {
   await rules(page);
   const main = page.locator('main');
   await expect(main).toContainText('tire-and-loading label in the driver’s door opening');
@@ -63,7 +66,9 @@ test('facts say what they are and where to read them, numbers since when and by 
   }
 });
 
-test('a dealer’s own number is refused outside its range, beside the field', async ({ page }) => {
+test('a dealer’s own number is refused outside its range, beside the field', {
+  tag: '@once',
+}, async ({ page }) => {
   await rules(page);
   const form = margin(page);
   const value = form.getByLabel(/in this house/);
@@ -80,9 +85,9 @@ test('a dealer’s own number is refused outside its range, beside the field', a
   }
 });
 
-test('a dealer’s own margin is kept, named with the verdict it took part in, and given up again', async ({
-  page,
-}) => {
+test('a dealer’s own margin is kept, named with the verdict it took part in, and given up again', {
+  tag: '@once',
+}, async ({ page }) => {
   await rules(page);
   const form = margin(page);
   await form.getByLabel(/in this house/).fill('20 %');
@@ -132,9 +137,9 @@ test('a topic has contents, and each section an address', async ({ page }) => {
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Tow fit');
 });
 
-test('a search over all rules leads to the fact, by its name or by a word that people use', async ({
-  page,
-}) => {
+test('a search over all rules leads to the fact, by its name or by a word that people use', {
+  tag: '@once',
+}, async ({ page }) => {
   await page.goto('/#/rules');
   await page.getByLabel(/Find in the rules/).fill('griddle');
   await expect(page.locator('.cases li').first()).toContainText('Gas supply');

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { crossover, drop, linkOf, openSend, post, scanned, share, shut } from './leaving';
-import { allFigures, expect, fact, objections, openCase, test, verdict } from './page';
+import { objections } from './objections';
+import { allFigures, expect, fact, openCase, test, verdict } from './page';
 
 test('a link carries this very case to anyone with the page, and no server sees it', async ({
   page,
@@ -114,9 +115,9 @@ test('the code on the screen reads as a link that opens this very case', async (
   await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,260');
 });
 
-test('Markdown is saved byte for byte, JSON as the command line has it, and both open again', async ({
-  page,
-}) => {
+test('Markdown is saved byte for byte, JSON as the command line has it, and both open again', {
+  tag: '@once',
+}, async ({ page }) => {
   await openCase(page, crossover);
   await openSend(page);
   const file = new URL(`../../cases/tow-fit/${crossover}.md`, import.meta.url);
@@ -156,9 +157,9 @@ test('Markdown is saved byte for byte, JSON as the command line has it, and both
   await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,270');
 });
 
-test('several files dropped anywhere open beside one’s own; what cannot be read is told in a sentence each', async ({
-  page,
-}) => {
+test('several files dropped anywhere open beside one’s own; what cannot be read is told in a sentence each', {
+  tag: '@once',
+}, async ({ page }) => {
   await page.goto('/#/rules');
   await expect(page.locator('drop-cases [role="status"]')).toBeAttached();
   const text = readFileSync(

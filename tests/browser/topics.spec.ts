@@ -1,5 +1,6 @@
 import { readdirSync } from 'node:fs';
-import { expect, fact, objections, test, unfold, verdict } from './page';
+import { objections } from './objections';
+import { expect, fact, test, unfold, verdict } from './page';
 
 const cases = new URL('../../cases/', import.meta.url);
 const topics = readdirSync(cases, { withFileTypes: true })
