@@ -127,6 +127,7 @@ export default defineConfig({
       'mdast-util-to-markdown': here('./src/no-writing.ts'),
       'markdown-table': here('./src/no-writing.ts'),
       'stringify-entities': here('./src/no-writing.ts'),
+      'csv-parse/sync': 'csv-parse/browser/esm/sync',
       'jsonpath-plus': here('../packages/rules/src/engine/condition/no-paths.ts'),
     },
   },

@@ -181,6 +181,7 @@ export class TarePage extends PlainElement {
     }
     if (address.page === 'cases') await import('./views/cases-page');
     if (address.page === 'class') await import('./views/class-page');
+    if (address.page === 'yard') await import('./views/yard-page');
     if (address.page === 'note') await import('./views/note-page');
     if (address.page === 'rules' || address.page === 'topic') await import('./views/rules-page');
   }
@@ -220,6 +221,8 @@ export class TarePage extends PlainElement {
         return html`<rules-page .topicId=${address.topic} .at=${partOf(location.hash)} .system=${system}></rules-page>`;
       case 'note':
         return html`${keyed(address.name, html`<note-page .name=${address.name}></note-page>`)}`;
+      case 'yard':
+        return html`<yard-page .system=${system}></yard-page>`;
       case 'class':
         return html`<class-page .view=${location.hash.split('/')[2] ?? ''} .system=${system}></class-page>`;
       case 'case': {

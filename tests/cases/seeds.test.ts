@@ -17,11 +17,18 @@ function read(file: string): { readonly comment: string; readonly rows: readonly
   return { comment, rows };
 }
 
+/** Columns to choose by, and what other questions ask. */
+const besideFacts = new Set(
+  'name body group length sleeps price lot couplerHeight freshTank freshAhead grayTank grayAhead blackTank blackAhead'.split(
+    ' ',
+  ),
+);
+
 /** The facts of a row as a case would give them: canonical units, empty cells left out. */
 function factsOf(row: Row, prefix: 'vehicle' | 'trailer'): Record<string, string> {
   const facts: Record<string, string> = {};
   for (const [name, value] of Object.entries(row)) {
-    if (name === 'name' || name === 'body' || value === '') continue;
+    if (besideFacts.has(name) || value === '') continue;
     const id = `${prefix}.${name}`;
     const fact = Object.entries(towFit.facts).find(([known]) => known === id)?.[1];
     facts[id] = fact?.kind === 'quantity' && fact.unit !== '' ? `${value} ${fact.unit}` : value;
@@ -74,5 +81,13 @@ describe.each(trailers.rows)('$name', (row) => {
     const axles = n(row, 'axles') * n(row, 'gawr');
     expect(axles).toBeGreaterThanOrEqual(n(row, 'gvwr') - n(row, 'dryTongueWeight'));
     expect(n(row, 'tireCapacity') * 2).toBeGreaterThanOrEqual(n(row, 'gawr'));
+  });
+
+  test('says what one chooses by', () => {
+    expect(n(row, 'length')).toBeGreaterThan(8);
+    expect(n(row, 'sleeps')).toBeGreaterThanOrEqual(2);
+    expect(n(row, 'price')).toBeGreaterThan(5_000);
+    expect(n(row, 'couplerHeight')).toBeGreaterThan(12);
+    expect(['here', 'ordered', 'sold']).toContain(row.lot);
   });
 });

@@ -10,13 +10,17 @@ export const pages = {
 } as const;
 
 /** Those that are written, in the order of the menu. */
-export const menu = ['cases', 'class', 'rules'] as const satisfies readonly (keyof typeof pages)[];
+export const menu = [
+  'cases',
+  'class',
+  'yard',
+  'rules',
+] as const satisfies readonly (keyof typeof pages)[];
 
 /** What will stand on the pages that are not written yet. */
 export const later = {
   questions:
     'Here will stand what people asked, how often, which case answers it, and what is still open.',
-  yard: 'Here every vehicle of the catalogue will stand against every trailer.',
 } as const;
 
 /** What a page is, for those who have only its description before them. */
@@ -26,7 +30,7 @@ export const descriptions: Readonly<Record<Address['page'], string>> = {
   note: 'An answer that is no calculation, who keeps it, and until when it is good.',
   class: 'Cases walked with learners, who each predict before the working is opened.',
   questions: 'What people asked, how often, and which case answers it.',
-  yard: 'Every vehicle of the catalogue against every trailer.',
+  yard: 'Which trailers of the yard a vehicle may pull, and what may pull a trailer.',
   rules: 'The rule sets: what each asks, how it reckons, what it says, and by which source.',
   topic: 'One rule set: its facts, formulas, limits, findings, numbers and sources.',
 };

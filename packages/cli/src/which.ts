@@ -8,9 +8,11 @@ import {
   type Catalogue,
   needSaid,
   readCatalogue,
+  readWish,
   sidesOf,
   type Which,
   type WhichRow,
+  type Wish,
   which,
   whichSaid,
 } from '@tarebook/sweep';
@@ -64,17 +66,15 @@ export async function catalogueFrom(given: string | undefined): Promise<Catalogu
   throw new BadInput('The invented catalogue is not there; name one with --catalogue.');
 }
 
-/** `--where axles=2` */
-export function whereFrom(all: readonly string[]): Readonly<Record<string, string>> {
-  return Object.fromEntries(
-    all.map((text) => {
-      const at = text.indexOf('=');
-      if (at < 1) {
-        throw new BadInput(`--where wants COLUMN=VALUE, such as axles=2; “${text}” is none.`);
-      }
-      return [text.slice(0, at).trim(), text.slice(at + 1).trim()];
-    }),
-  );
+/** `--where axles=2`, `--where 'length<=24'` */
+export function whereFrom(all: readonly string[]): readonly Wish[] {
+  return all.map((text) => {
+    const wish = readWish(text);
+    if (wish) return wish;
+    throw new BadInput(
+      `--where wants COLUMN=VALUE, such as axles=2, or COLUMN<=NUMBER; “${text}” is none.`,
+    );
+  });
 }
 
 type Flags = Readonly<Record<string, unknown>>;
@@ -103,7 +103,7 @@ export async function whichOf(file: string, given: Flags): Promise<WhichFound> {
   const columns = new Set(
     [...catalogue.trailers, ...catalogue.vehicles].flatMap(({ cells }) => Object.keys(cells)),
   );
-  const strange = Object.keys(where).find((column) => !columns.has(column));
+  const strange = where.map(({ column }) => column).find((column) => !columns.has(column));
   if (strange !== undefined) {
     throw new BadInput(
       `--where: the catalogue has no column “${strange}”; it has ${[...columns].join(', ')}.`,
@@ -146,10 +146,24 @@ export function whichAsJson({ topic, found }: WhichFound): object {
   };
 }
 
-const lineOf = (topic: Topic, { name, words, binding, left, needs }: WhichRow): string[] => {
-  const label = binding === null ? '' : (topic.limits[binding]?.label ?? binding);
+/** What a row stands or falls by: what stops it, else the limit that binds. */
+function decidedBy({ answer, binding }: WhichRow): { label: string; left: string } {
+  const { limits, findings } = answer;
+  const stops = limits.filter(({ state }) => state === 'stop');
+  const [worst] = stops.toSorted((a, b) => b.roomUsed.lo - a.roomUsed.lo);
+  const finding = findings.find(({ level }) => level === 'stop');
+  if (!worst && finding) return { label: finding.label, left: '' };
+  const limit = worst ?? limits.find(({ id }) => id === binding);
+  return limit
+    ? { label: limit.label, left: show(limit.headroom, limit.headroom.unit) }
+    : { label: '', left: '' };
+}
+
+const lineOf = (topic: Topic, row: WhichRow): string[] => {
+  const { name, words, needs } = row;
+  const { label, left } = decidedBy(row);
   const asks = Object.entries(needs).map(([fact, need]) => needSaid(topic, fact, need));
-  return [name, words, label, left ? show(left, left.unit) : '', asks.join('; ')];
+  return [name, words, label, left, asks.join('; ')];
 };
 
 export function whichAsText({ topic, found }: WhichFound): string {

@@ -1,5 +1,5 @@
 import type { Topic } from '@tarebook/rules/engine';
-import { show } from '@tarebook/rules/quantity';
+import { show, type UnitSystem } from '@tarebook/rules/quantity';
 import type { Need } from './needs';
 import type { Which, WhichRow } from './which';
 
@@ -11,15 +11,26 @@ function listed(items: readonly string[]): string {
   return `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
 }
 
-const amount = (value: number, unit: string): string => show({ lo: value, hi: value }, unit);
+type Put = { readonly topic: Topic; readonly system: UnitSystem };
 
-/** “the payload on the door label at least 1,180 lb” */
-export function needSaid(topic: Topic, fact: string, { atLeast, atMost, unit }: Need): string {
+const amount = (value: number, unit: string, system: UnitSystem): string =>
+  show({ lo: value, hi: value }, unit, system);
+
+const nounOf = (topic: Topic, fact: string): string => {
   const declared = topic.facts[fact];
-  const name = declared?.noun ?? declared?.label ?? fact;
-  const least = atLeast === undefined ? '' : ` is at least ${amount(atLeast, unit)}`;
-  const most = atMost === undefined ? '' : ` is at most ${amount(atMost, unit)}`;
-  return `${name}${least}${least !== '' && most !== '' ? ' and' : ''}${most}`;
+  return declared?.noun ?? declared?.label ?? fact;
+};
+
+/** “the door label’s payload is at least 1,180 lb” */
+export function needSaid(
+  topic: Topic,
+  fact: string,
+  { atLeast, atMost, unit }: Need,
+  system: UnitSystem = 'us',
+): string {
+  const least = atLeast === undefined ? '' : ` is at least ${amount(atLeast, unit, system)}`;
+  const most = atMost === undefined ? '' : ` is at most ${amount(atMost, unit, system)}`;
+  return `${nounOf(topic, fact)}${least}${least !== '' && most !== '' ? ' and' : ''}${most}`;
 }
 
 const named = (rows: readonly WhichRow[]): string => {
@@ -28,18 +39,50 @@ const named = (rows: readonly WhichRow[]): string => {
   return more === 0 ? listed(names) : `${names.join(', ')} and ${more} more`;
 };
 
-/** Of those that nothing stops and that hang on figures nobody has read, the one that asks least. */
-function openSaid(topic: Topic, rows: readonly WhichRow[]): string {
-  const [first] = rows;
+/** What the first of them must be, fact by fact. */
+function firstSaid({ topic, system }: Put, [first]: readonly WhichRow[]): string {
   const needs = Object.entries(first?.needs ?? {}).map(([fact, need]) =>
-    needSaid(topic, fact, need),
+    needSaid(topic, fact, need, system),
   );
   if (!first || needs.length === 0) return '';
   return `For the ${first.name} it takes that ${listed(needs)}.`;
 }
 
+/**
+ * Of those that nothing stops and that hang on figures nobody has read: the figures that do for all
+ * of them, and the one that asks least. Where they do not hang on the same, of the first alone.
+ */
+function openSaid(put: Put, rows: readonly WhichRow[]): string {
+  const { topic, system } = put;
+  const [head] = rows;
+  const facts = Object.keys(head?.needs ?? {}).toSorted();
+  const leastOf = (row: WhichRow) => facts.map((fact) => row.needs[fact]?.atLeast);
+  const all = rows.map((row) => ({ row, least: leastOf(row) }));
+  const alike = all.every(
+    ({ row, least }) =>
+      Object.keys(row.needs).length === facts.length &&
+      Object.values(row.needs).every(({ atMost }) => atMost === undefined) &&
+      least.every((each) => each !== undefined),
+  );
+  if (!head || facts.length === 0 || rows.length < 2 || !alike) return firstSaid(put, rows);
+  const sum = (least: readonly (number | undefined)[]) =>
+    least.reduce<number>((total, each) => total + (each ?? 0), 0);
+  const [easiest] = all.toSorted((a, b) => sum(a.least) - sum(b.least));
+  const amounts = (least: readonly (number | undefined)[]): string =>
+    listed(
+      least.map((each, i) => amount(each ?? 0, head.needs[facts[i] ?? '']?.unit ?? '', system)),
+    );
+  const most = facts.map((_, i) => Math.max(...all.map(({ least }) => least[i] ?? 0)));
+  const looked = listed(facts.map((fact) => nounOf(topic, fact)));
+  return `Look up ${looked}: at ${amounts(most)} or more all ${rows.length} keep within; the ${easiest?.row.name} asks least, ${amounts(easiest?.least ?? [])}.`;
+}
+
 /** A sentence fit to be said, and what stops the next one. */
-export function whichSaid(topic: Topic, found: Which): { sentence: string; next: string } {
+export function whichSaid(
+  topic: Topic,
+  found: Which,
+  system: UnitSystem = 'us',
+): { sentence: string; next: string } {
   const { rows, next, against } = found;
   const of = (level: 'ok' | 'care' | 'if' | 'unknown' | 'stop') =>
     rows.filter(({ outcome }) => outcome === topic.outcomes[level].id);
@@ -49,19 +92,27 @@ export function whichSaid(topic: Topic, found: Which): { sentence: string; next:
   const parts: string[] = [];
   const whole = `Of ${rows.length} ${rows.length === 1 ? kind[0] : kind[1]}`;
   if (rows.length === 0) return { sentence: `The catalogue has no such ${kind[0]}.`, next: '' };
-  if (going.length > 0) parts.push(`${whole}, ${going.length} fit: ${named(going)}.`);
+  if (going.length > 0)
+    parts.push(
+      `${whole}, ${going.length} ${going.length === 1 ? 'fits' : 'fit'}: ${named(going)}.`,
+    );
   if (maybe.length > 0) {
     const head = parts.length === 0 ? `${whole}, ${maybe.length}` : `${maybe.length} more`;
-    parts.push(`${head} fit if what was not told holds: ${named(maybe)}.`);
+    const fit = maybe.length === 1 ? 'fits' : 'fit';
+    parts.push(`${head} ${fit} if what was not told holds: ${named(maybe)}.`);
   }
   if (open.length > 0) {
     const head = parts.length === 0 ? `${whole}, ${open.length}` : `${open.length} more`;
-    parts.push(`${head} may fit, once more is known: ${named(open)}.`, openSaid(topic, open));
+    parts.push(
+      `${head} may fit, once more is known: ${named(open)}.`,
+      openSaid({ topic, system }, open),
+    );
   }
   if (parts.length === 0) parts.push(`${whole}, none fits.`);
   const label = next ? (topic.limits[next.limit.id]?.short ?? next.limit.label) : '';
   const { used, limit } = next?.limit ?? {};
-  const over = used && limit ? amount(Math.max(0, Math.round(used.lo - limit.hi)), used.unit) : '';
+  const over =
+    used && limit ? amount(Math.max(0, Math.round(used.lo - limit.hi)), used.unit, system) : '';
   return {
     sentence: parts.filter((part) => part !== '').join(' '),
     next: next ? `The ${next.row.name} is stopped by ${label}: ${over} too much.` : '',

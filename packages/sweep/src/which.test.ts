@@ -87,7 +87,11 @@ test('a rating alone is set against each trailer at its own maximum', () => {
 });
 
 test('only what has the cells asked for', () => {
-  const found = which(invented, { facts: four, asOf, where: { axles: '1' } });
+  const found = which(invented, {
+    facts: four,
+    asOf,
+    where: [{ column: 'axles', is: '=', value: '1' }],
+  });
   expect(found.rows.every(({ entry }) => entry.cells.axles === '1')).toBe(true);
   expect(found.rows.length).toBeGreaterThan(0);
 });

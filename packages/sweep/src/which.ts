@@ -1,6 +1,7 @@
 import { towFit } from '@tarebook/rules';
 import {
   type Answer,
+  type Asked,
   answerNow,
   type Ends,
   type FactGiven,
@@ -8,8 +9,16 @@ import {
   levels,
   type Topic,
 } from '@tarebook/rules/engine';
+import {
+  convert,
+  readQuantity,
+  type UnitSystem,
+  unitOf,
+  wasMisread,
+} from '@tarebook/rules/quantity';
 import type { Catalogue, Entry } from './catalogue';
 import { type Need, needsOf } from './needs';
+import { isAsWished, type Wish } from './wishes';
 
 /** What a case is set against: the trailers of a catalogue, or its vehicles. */
 export type Against = 'trailers' | 'vehicles';
@@ -40,8 +49,10 @@ export type WhichAsked = {
   readonly facts: FactsGiven;
   readonly asOf?: string;
   readonly topic?: Topic;
-  /** Cells that an entry must have, by column. */
-  readonly where?: Readonly<Record<string, string>>;
+  /** In which units answers are put; absent: US. */
+  readonly units?: UnitSystem | undefined;
+  /** What an entry of the catalogue must be to be asked about. */
+  readonly where?: readonly Wish[];
 };
 
 const isAbout = (facts: FactsGiven, prefix: string): boolean =>
@@ -59,20 +70,19 @@ export function sidesOf(facts: FactsGiven): Against | 'both' | 'neither' {
   return hasVehicle ? 'trailers' : 'vehicles';
 }
 
-const hasCells = (entry: Entry, where: Readonly<Record<string, string>>): boolean =>
-  Object.entries(where).every(
-    ([column, value]) => (entry.cells[column] ?? '').toLowerCase() === value.toLowerCase(),
-  );
-
-/** One fact of the vehicle and it is its rating: all that is told of it. */
+/** One fact of the vehicle and it is its rating: all that is known of it. */
 const isRatingAlone = (facts: FactsGiven): boolean => {
-  const told = Object.keys(facts).filter((id) => id.startsWith('vehicle.'));
-  return told.length === 1 && told[0] === 'vehicle.maxTrailerWeight';
+  const known = Object.keys(facts).filter(
+    (id) => id.startsWith('vehicle.') && facts[id] !== 'unknown',
+  );
+  return known.length === 1 && known[0] === 'vehicle.maxTrailerWeight';
 };
 
+/** An exact weight in pounds; undefined for a range and for what nobody knows. */
 const pounds = (given: FactGiven | undefined): number | undefined => {
-  const found = typeof given === 'string' ? /^([\d,.]+) lb$/.exec(given)?.[1] : undefined;
-  return found === undefined ? undefined : Number(found.replaceAll(',', ''));
+  const read = typeof given === 'string' ? readQuantity(given) : undefined;
+  if (!read || wasMisread(read) || read.from !== read.to || !read.unit) return undefined;
+  return convert(read.from, read.unit, unitOf('lb'));
 };
 
 /** A trailer at its own maximum, as one is set against a rating of which nothing else is told. */
@@ -83,8 +93,13 @@ function atItsMaximum(facts: FactsGiven): FactsGiven {
   return { ...facts, 'trailer.propane': '0 lb', 'trailer.cargo': [packed] };
 }
 
-function rowOf(topic: Topic, entry: Entry, facts: FactsGiven, asOf: string | undefined): WhichRow {
-  const asked = { facts, ...(asOf !== undefined && { asOf }) };
+/** What is judged where these facts are set against an entry: the facts of one case. */
+export function factsAgainst(facts: FactsGiven, entry: Entry): FactsGiven {
+  const both = { ...entry.facts, ...facts };
+  return isRatingAlone(facts) ? atItsMaximum(both) : both;
+}
+
+function rowOf(topic: Topic, entry: Entry, asked: Asked): WhichRow {
   const answer = answerNow(topic, asked);
   const limit = answer.limits.find(({ id }) => id === answer.binding);
   return {
@@ -126,35 +141,47 @@ function nextOf(rows: readonly WhichRow[], topic: Topic): Which['next'] {
 
 const leftOf = ({ left }: WhichRow): number => (left && Number.isFinite(left.lo) ? left.lo : 0);
 
-/**
- * Which of a catalogue's trailers this vehicle may tow, or which of its vehicles may tow this
- * trailer: each judged whole, by the same rules as one case. A rating of which nothing else is told
- * is set against each trailer at its own maximum.
- *
- * @throws Error where the facts tell of neither vehicle nor trailer, or of both.
- */
-export function which(catalogue: Catalogue, asked: WhichAsked): Which {
-  const { facts, asOf, where = {}, topic = towFit } = asked;
-  const against = sidesOf(facts);
-  if (against === 'both' || against === 'neither') {
-    throw new Error(
-      'Which ones is asked of a vehicle or of a trailer, not of both and not of neither.',
-    );
-  }
-  const rated = isRatingAlone(facts);
-  const rows = catalogue[against]
-    .filter((entry) => hasCells(entry, where))
-    .map((entry) => {
-      const both = { ...entry.facts, ...facts };
-      return rowOf(topic, entry, rated ? atItsMaximum(both) : both, asOf);
-    })
-    .toSorted(
-      (a, b) => rankIn(topic, a.outcome) - rankIn(topic, b.outcome) || leftOf(b) - leftOf(a),
-    );
+function counted(against: Against, rows: readonly WhichRow[], topic: Topic): Which {
   const count: Record<string, number> = {};
   for (const level of levels) {
     const { id } = topic.outcomes[level];
     count[id] = rows.filter(({ outcome }) => outcome === id).length;
   }
   return { against, count, rows, next: nextOf(rows, topic) };
+}
+
+/** Of what was found only what is as wished, with its own count; nothing is judged anew. */
+export const narrowed = (
+  { against, rows }: Which,
+  where: readonly Wish[],
+  topic: Topic = towFit,
+): Which =>
+  counted(
+    against,
+    rows.filter(({ entry }) => isAsWished(entry, where)),
+    topic,
+  );
+
+/**
+ * Which of a catalogue's trailers this vehicle may tow, or which of its vehicles may tow this
+ * trailer: each judged whole, by the same rules as one case. A rating of which nothing else is known
+ * is set against each trailer at its own maximum.
+ *
+ * @throws Error where the facts tell of neither vehicle nor trailer, or of both.
+ */
+export function which(catalogue: Catalogue, asked: WhichAsked): Which {
+  const { facts, where = [], topic = towFit, ...voice } = asked;
+  const against = sidesOf(facts);
+  if (against === 'both' || against === 'neither') {
+    throw new Error(
+      'Which ones is asked of a vehicle or of a trailer, not of both and not of neither.',
+    );
+  }
+  const rows = catalogue[against]
+    .filter((entry) => isAsWished(entry, where))
+    .map((entry) => rowOf(topic, entry, { ...voice, facts: factsAgainst(facts, entry) }))
+    .toSorted(
+      (a, b) => rankIn(topic, a.outcome) - rankIn(topic, b.outcome) || leftOf(b) - leftOf(a),
+    );
+  return counted(against, rows, topic);
 }

@@ -1,0 +1,202 @@
+import rows from 'virtual:loads';
+import type { UnitSystem } from '@tarebook/rules/quantity';
+import type { Wish } from '@tarebook/sweep';
+import { html, nothing, type PropertyValues } from 'lit';
+import '../yard/yard.css';
+import '../yard/yard-rows';
+import '../yard/yard-told';
+import '../yard/yard-wishes';
+import { fold } from '../counter/case-fold';
+import { PlainElement } from '../elements/plain-element';
+import { caseAddress } from '../state/address';
+import { trailers, vehicles } from '../state/catalogue';
+import { houseOf } from '../state/house';
+import { keep } from '../state/kept';
+import { pairAsCase } from '../yard/as-case';
+import type { YardFound } from '../yard/asked';
+import { type YardAsking, yardAsking } from '../yard/asking';
+import { factsOf, isEnough, isRatingOnly, nothingTold, refusedIn, type Told } from '../yard/told';
+import type { PairOpened } from '../yard/yard-rows';
+import type { ToldChanged } from '../yard/yard-told';
+import type { WishesChanged } from '../yard/yard-wishes';
+
+/** Whoever types is not answered at every key. */
+const rests = 150;
+
+/** What was told last, for as long as the window is open. */
+let toldLast: Told = nothingTold('trailers');
+let wishesLast: readonly Wish[] = [];
+
+/** Loads that are packed into the trailer; who rides along is told by itself. */
+const loads = [...new Set(rows.map(({ name }) => name))].filter((name) =>
+  rows.every((row) => row.name !== name || row.list !== 'load.occupants'),
+);
+
+/** One customer’s vehicle against the lot, or one trailer against what people drive. */
+export class YardPage extends PlainElement {
+  static override properties = {
+    system: { attribute: false },
+    told: { state: true },
+    wishes: { state: true },
+    found: { state: true },
+    notice: { state: true },
+    waiting: { state: true },
+  };
+  declare system: UnitSystem;
+  declare told: Told;
+  declare wishes: readonly Wish[];
+  declare found: YardFound | undefined;
+  declare notice: string;
+  declare waiting: boolean;
+  private asking: YardAsking | undefined;
+  private timer: ReturnType<typeof setTimeout> | undefined;
+  private turn = 0;
+
+  constructor() {
+    super();
+    this.told = toldLast;
+    this.wishes = wishesLast;
+    this.notice = '';
+    this.waiting = false;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.asking = yardAsking();
+  }
+
+  override disconnectedCallback(): void {
+    clearTimeout(this.timer);
+    this.asking?.end();
+    super.disconnectedCallback();
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('told') || changed.has('wishes') || changed.has('system')) this.ask();
+    toldLast = this.told;
+    wishesLast = this.wishes;
+  }
+
+  /** An answer never stands beside other figures than it was found for. */
+  private ask(): void {
+    clearTimeout(this.timer);
+    this.turn += 1;
+    const { turn } = this;
+    const { told, wishes, system } = this;
+    if (!isEnough(told) || refusedIn(told).length > 0) {
+      this.found = undefined;
+      this.waiting = false;
+      return;
+    }
+    this.waiting = true;
+    const side = told.way === 'trailers' ? 'vehicles' : 'trailers';
+    const chosen = told.chosen === '' ? undefined : ({ side, name: told.chosen } as const);
+    const facts = factsOf(told, rows);
+    this.timer = setTimeout(async () => {
+      try {
+        const found = await this.asking?.ask({
+          kind: 'which',
+          facts,
+          chosen,
+          system,
+          house: houseOf('tow-fit'),
+          files: undefined,
+          wishes,
+        });
+        if (turn !== this.turn) return;
+        if (found) this.found = found;
+        this.notice = '';
+        this.waiting = false;
+      } catch (problem) {
+        if (turn !== this.turn) return;
+        this.found = undefined;
+        this.waiting = false;
+        this.notice = problem instanceof Error ? problem.message : String(problem);
+      }
+    }, rests);
+  }
+
+  private open = async ({ detail: { row } }: PairOpened): Promise<void> => {
+    const { told } = this;
+    const own =
+      told.chosen === ''
+        ? told.way === 'trailers'
+          ? 'Their vehicle'
+          : 'Their trailer'
+        : told.chosen;
+    const title = told.way === 'trailers' ? `${own} and ${row.name}` : `${row.name} and ${own}`;
+    const text = pairAsCase(title, row.facts, 'the yard');
+    const name = `mine-${Date.now().toString(36)}`;
+    try {
+      await keep({ topic: 'tow-fit', name, text, at: Date.now() });
+      location.hash = caseAddress('tow-fit', name);
+    } catch {
+      const { pack } = await import('../state/link');
+      location.hash = `${caseAddress('tow-fit', name)}/${await pack(text)}`;
+    }
+  };
+
+  private sentence() {
+    const { told, found, waiting, notice } = this;
+    const refused = refusedIn(told);
+    if (refused.length > 0) return html`<p class="say soft">Not read: ${refused.join(', ')}.</p>`;
+    if (notice) return html`<p class="error" role="alert">${notice}</p>`;
+    if (!isEnough(told)) {
+      return html`<p class="say soft">${
+        told.way === 'trailers'
+          ? 'Tell what they drive, or only what it is rated to pull: one figure is enough.'
+          : 'Tell which trailer, or only its own maximum: one figure is enough.'
+      }</p>`;
+    }
+    if (!found) return html`<p class="say soft">Going through the yard …</p>`;
+    return html`<div class="say ${waiting ? 'stale' : ''}" role="status">
+      <p>${found.sentence}</p>
+      ${found.next ? html`<p class="soft">${found.next}</p>` : nothing}
+      ${isRatingOnly(told) ? html`<p class="small soft">Only the rating is told, so each trailer counts at its own maximum, whatever is packed.</p>` : nothing}
+      ${told.aboard.adult > 0 ? html`<p class="small soft">${aboardSaid(told)}</p>` : nothing}
+    </div>`;
+  }
+
+  protected override render() {
+    const { told, found, wishes, system, waiting } = this;
+    const side = told.way === 'trailers' ? vehicles : trailers;
+    const other = told.way === 'trailers' ? trailers : vehicles;
+    return html`<div class="yard"
+        @told-changed=${({ detail }: ToldChanged) => {
+          if (detail.told.way !== this.told.way) this.wishes = [];
+          this.told = detail.told;
+        }}
+        @wishes-changed=${({ detail }: WishesChanged) => {
+          this.wishes = detail.wishes;
+        }}
+        @pair-opened=${this.open}>
+      <h1>Yard</h1>
+      <div class="yard-sides">
+        <yard-told .told=${told} .system=${system} .entries=${side} .loads=${loads}></yard-told>
+        <section class="yard-answer" aria-label="Which ones">
+          ${this.sentence()}
+          ${fold(
+            {
+              name: 'yard-wishes',
+              heading: 'Narrow it down',
+              note: wishes.length === 0 ? 'all are asked about' : `${wishes.length} wished`,
+            },
+            () =>
+              html`<yard-wishes .entries=${other.map(({ cells }) => cells)} .wishes=${wishes}></yard-wishes>`,
+          )}
+          ${
+            found && isEnough(told) && refusedIn(told).length === 0
+              ? html`<div class=${waiting ? 'stale' : ''}><yard-rows .found=${found}></yard-rows></div>
+                <ul class="small soft cautions">${found.cautions.map((each) => html`<li>${each}</li>`)}</ul>`
+              : nothing
+          }
+        </section>
+      </div>
+    </div>`;
+  }
+}
+
+const aboardSaid = ({ aboard: { adult, child, dog }, load }: Told): string =>
+  `Counted: ${adult} at 150 lb${child > 0 ? `, ${child} at 80 lb` : ''}${dog > 0 ? `, ${dog} at 60 lb` : ''}${load === '' ? ', nothing packed' : `, packed for ${load}`}.`;
+
+customElements.define('yard-page', YardPage);

@@ -1,0 +1,56 @@
+import { expect, test } from 'vitest';
+import type { YardAsked, YardFound } from './asked';
+import { yardAsking } from './asking';
+
+const asked = (name: string): YardAsked => ({
+  kind: 'which',
+  facts: {},
+  chosen: { side: 'vehicles', name },
+  system: 'us',
+  house: undefined,
+  files: undefined,
+  wishes: [],
+});
+const found = (sentence: string): YardFound => ({
+  against: 'trailers',
+  sentence,
+  next: '',
+  rows: [],
+  cautions: [],
+  took: 0,
+});
+
+function teller() {
+  const sent: YardAsked[] = [];
+  const worker = {
+    onmessage: null as ((event: MessageEvent) => void) | null,
+    onerror: null as (() => void) | null,
+    postMessage: (each: YardAsked) => sent.push(each),
+    terminate: () => undefined,
+  };
+  const tell = (data: unknown) => worker.onmessage?.(new MessageEvent('message', { data }));
+  return { worker, sent, tell };
+}
+
+test('of what is asked meanwhile only the last is reckoned', async () => {
+  const { worker, sent, tell } = teller();
+  const { ask } = yardAsking(() => worker);
+  const [first, second, third] = [ask(asked('a')), ask(asked('b')), ask(asked('c'))];
+  expect(await second).toBeUndefined();
+  tell({ found: found('A') });
+  expect((await first)?.sentence).toBe('A');
+  tell({ found: found('C') });
+  expect((await third)?.sentence).toBe('C');
+  expect(sent.map(({ chosen }) => chosen?.name)).toEqual(['a', 'c']);
+});
+
+test('what is refused is told in its sentence, and what breaks is told too', async () => {
+  const { worker, tell } = teller();
+  const { ask } = yardAsking(() => worker);
+  const refused = ask(asked('a'));
+  tell({ refused: 'Payload is above zero.' });
+  await expect(refused).rejects.toThrow('Payload is above zero.');
+  const broken = ask(asked('b'));
+  worker.onerror?.();
+  await expect(broken).rejects.toThrow(/could not be reckoned/);
+});

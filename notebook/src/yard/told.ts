@@ -1,0 +1,110 @@
+import type { FactsGiven, RowGiven } from '@tarebook/rules/engine';
+import {
+  findUnit,
+  readQuantity,
+  sameDimension,
+  unitOf,
+  wasMisread,
+} from '@tarebook/rules/quantity';
+import type { LoadRow } from '../state/loads';
+import { kindsOfPeople, type Person, people } from '../state/people';
+
+export type Way = 'trailers' | 'vehicles';
+
+/** What a counter was told: one vehicle or one trailer, who rides along, and what is packed. */
+export type Told = {
+  /** What it is set against. */
+  readonly way: Way;
+  /** A vehicle or trailer of the catalogue; '' where only figures were told. */
+  readonly chosen: string;
+  /** Figures as typed, by fact. */
+  readonly figures: Readonly<Record<string, string>>;
+  readonly aboard: Readonly<Record<Person, number>>;
+  /** What is packed, by its name; '' for nothing. */
+  readonly load: string;
+};
+
+export const nothingTold = (way: Way): Told => ({
+  way,
+  chosen: '',
+  figures: {},
+  aboard: { adult: 2, child: 0, dog: 0 },
+  load: '',
+});
+
+/** A figure that a counter is told, as a person says it. */
+export type Figure = { readonly id: string; readonly label: string; readonly where: string };
+
+export const figuresOf: Readonly<Record<Way, readonly Figure[]>> = {
+  trailers: [
+    { id: 'vehicle.maxTrailerWeight', label: 'Rated to pull', where: 'owner’s manual' },
+    { id: 'vehicle.placardPayload', label: 'Payload', where: 'label in the driver’s door' },
+    { id: 'vehicle.maxTongueCarried', label: 'Most on the ball', where: 'manual or hitch' },
+  ],
+  vehicles: [
+    { id: 'trailer.dryWeight', label: 'Dry weight', where: 'brochure or label' },
+    { id: 'trailer.gvwr', label: 'Trailer’s own maximum (GVWR)', where: 'label at the door' },
+    { id: 'trailer.dryTongueWeight', label: 'Dry tongue weight', where: 'brochure' },
+  ],
+};
+
+const isKnown = (text: string | undefined): text is string =>
+  text !== undefined && text.trim() !== '' && text !== 'unknown';
+
+/** What is wrong with a weight as it was typed, in one sentence; undefined where nothing is. */
+export function refusedWeight(text: string): string | undefined {
+  if (!isKnown(text)) return undefined;
+  const read = readQuantity(text);
+  const found = text.trim().slice(0, 40);
+  if (wasMisread(read)) return `“${found}” is no weight; write one such as 3,500 lb.`;
+  const unit = read.unit ?? findUnit('lb');
+  if (!unit || !sameDimension(unit.dimension, unitOf('lb').dimension)) {
+    return `“${found}” is no weight; write it in lb or kg.`;
+  }
+  return read.from > 0 ? undefined : `“${found}” is not above zero; write one such as 3,500 lb.`;
+}
+
+/** The labels of the figures that cannot be read. */
+export const refusedIn = ({ way, figures }: Told): readonly string[] =>
+  figuresOf[way].flatMap(({ id, label }) => (refusedWeight(figures[id] ?? '') ? [label] : []));
+
+const capital = (word: string): string => `${word.charAt(0).toUpperCase()}${word.slice(1)}`;
+
+function occupants(aboard: Told['aboard']): readonly RowGiven[] {
+  return kindsOfPeople.flatMap((kind) =>
+    Array.from({ length: aboard[kind] }, (_, i) => ({
+      label: kind === 'adult' && i === 0 ? 'Driver' : `${capital(people[kind].one)} ${i + 1}`,
+      weight: people[kind].weight,
+    })),
+  );
+}
+
+/** The lists of a named load as facts. */
+export function packed(rows: readonly LoadRow[], name: string): FactsGiven {
+  const lists: Record<string, RowGiven[]> = {};
+  for (const { list, label, weight, ahead } of rows.filter((row) => row.name === name)) {
+    const row = { label, weight: `${weight} lb`, ...(ahead !== '' && { ahead: `${ahead} ft` }) };
+    lists[list] = [...(lists[list] ?? []), row];
+  }
+  return lists;
+}
+
+/** Whether enough was told to set anything against the yard. */
+export const isEnough = ({ chosen, figures }: Told): boolean =>
+  chosen !== '' || Object.values(figures).some(isKnown);
+
+/** Only the rating: each trailer then counts at its own maximum, packed or not. */
+export const isRatingOnly = ({ way, chosen, figures }: Told): boolean => {
+  const known = Object.keys(figures).filter((id) => isKnown(figures[id]));
+  return way === 'trailers' && chosen === '' && known.join() === 'vehicle.maxTrailerWeight';
+};
+
+/** The facts of what was told, beside those of what was chosen from the catalogue. */
+export function factsOf({ figures, aboard, load }: Told, loads: readonly LoadRow[]): FactsGiven {
+  const typed = Object.entries(figures).filter(([, text]) => isKnown(text));
+  return {
+    ...Object.fromEntries(typed),
+    'load.occupants': occupants(aboard),
+    ...packed(loads, load),
+  };
+}

@@ -1,0 +1,130 @@
+import {
+  type Answer,
+  type FactsGiven,
+  type Level,
+  levels,
+  type Topic,
+  withHouse,
+} from '@tarebook/rules/engine';
+import { showMargin, type UnitSystem } from '@tarebook/rules/quantity';
+import {
+  type Catalogue,
+  factsAgainst,
+  narrowed,
+  needSaid,
+  readCatalogue,
+  type Which,
+  type WhichRow,
+  which,
+  whichSaid,
+} from '@tarebook/sweep';
+import loadsText from '../../../seeds/loads.csv?raw';
+import trailersText from '../../../seeds/trailers.csv?raw';
+import vehiclesText from '../../../seeds/vehicles.csv?raw';
+import { barOf } from '../state/bar';
+import { allowedHouse } from '../state/house';
+import { openTopic } from '../state/topics';
+import type { YardAsked, YardFound, YardRow } from './asked';
+
+export const inventedFiles = {
+  'vehicles.csv': vehiclesText,
+  'trailers.csv': trailersText,
+  'loads.csv': loadsText,
+} as const;
+
+const usual = (): Catalogue => readCatalogue(inventedFiles);
+
+/** Read once for as long as the same files are asked about. */
+function catalogues() {
+  let last: { readonly key: string; readonly read: Catalogue } | undefined;
+  return (files: YardAsked['files']): Catalogue => {
+    const key = files ? JSON.stringify(files) : '';
+    if (last?.key !== key) last = { key, read: files ? readCatalogue(files) : usual() };
+    return last.read;
+  };
+}
+const catalogueOf = catalogues();
+
+export async function yardTopic(house: YardAsked['house']): Promise<Topic> {
+  const topic = await openTopic('tow-fit');
+  if (!topic) throw new Error('There is no rule set for tow fit.');
+  return house ? withHouse(topic, allowedHouse(topic, house).house) : topic;
+}
+
+type Limit = Answer['limits'][number];
+
+function leftSaid({ headroom }: Limit, system: UnitSystem): string {
+  const { lo, hi, unit } = headroom;
+  if (!Number.isFinite(lo) || !Number.isFinite(hi)) return '';
+  const over = hi < 0;
+  const ends = over ? { lo: -hi, hi: -lo } : { lo: Math.max(0, lo), hi };
+  return `${showMargin(ends, unit, system)} ${over ? 'over' : 'left'}`;
+}
+
+/**
+ * The limit that is drawn: the one that binds; where it does not fit the one gone over most, and
+ * none where something else stops it. What is left beside a “cannot say” would only reassure.
+ */
+function limitShown({ answer, binding }: WhichRow, level: Level): Limit | undefined {
+  if (level === 'unknown') return undefined;
+  if (level !== 'stop') return answer.limits.find(({ id }) => id === binding);
+  return answer.limits
+    .filter(({ state }) => state === 'stop')
+    .toSorted((a, b) => b.roomUsed.lo - a.roomUsed.lo)[0];
+}
+
+const mostAsks = 4;
+
+function rowOf(topic: Topic, row: WhichRow, facts: FactsGiven, system: UnitSystem): YardRow {
+  const { answer, needs, entry, outcome, words } = row;
+  const level = levels.find((each) => topic.outcomes[each].id === outcome) ?? 'unknown';
+  const limit = limitShown(row, level);
+  const asks = answer.missing
+    .filter(({ fact }) => !Object.hasOwn(needs, fact))
+    .slice(0, mostAsks)
+    .map(({ ask }) => ask);
+  return {
+    name: row.name,
+    level,
+    words,
+    ...(limit && {
+      limit: {
+        label: limit.label,
+        bar: barOf(limit, undefined),
+        left: leftSaid(limit, system),
+      },
+    }),
+    needs: Object.entries(needs).map(([fact, need]) => needSaid(topic, fact, need, system)),
+    asks,
+    says: answer.sentence,
+    cells: entry.cells,
+    facts: factsAgainst(facts, entry),
+  };
+}
+
+let last: { readonly key: string; readonly found: Which } | undefined;
+
+/** One vehicle against the trailers, or one trailer against the vehicles; narrowing judges nothing anew. */
+export async function yardOf(asked: YardAsked): Promise<YardFound> {
+  const { wishes, files, ...judged } = asked;
+  const { chosen, system } = asked;
+  const begun = performance.now();
+  const topic = await yardTopic(asked.house);
+  const key = JSON.stringify([judged, files]);
+  const catalogue = catalogueOf(files);
+  const of = chosen && catalogue[chosen.side].find(({ name }) => name === chosen.name);
+  const facts = { ...of?.facts, ...asked.facts };
+  if (last?.key !== key) {
+    const found = which(catalogue, { facts, topic, units: system });
+    last = { key, found };
+  }
+  const found = narrowed(last.found, wishes, topic);
+  const rows = found.rows.map((row) => rowOf(topic, row, facts, system));
+  return {
+    against: found.against,
+    ...whichSaid(topic, found, system),
+    rows,
+    cautions: found.rows[0]?.answer.cautions ?? [],
+    took: performance.now() - begun,
+  };
+}
