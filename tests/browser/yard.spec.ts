@@ -1,5 +1,6 @@
 import type { Page } from '@playwright/test';
-import { expect, fact, objections, test, verdict } from './page';
+import { objections } from './objections';
+import { expect, fact, test, verdict } from './page';
 
 const said = (page: Page) => page.locator('.yard .say');
 const rows = (page: Page) => page.locator('.yard-rows li[data-name]');
@@ -55,7 +56,7 @@ test('a vehicle of the catalogue with a load, and what can pull one trailer', as
   await page.getByRole('button', { name: 'a weekend' }).click();
   await expect(said(page)).toContainText('packed for a weekend');
   await expect(page.getByRole('heading', { name: /Fits( with care)?$/ }).first()).toBeVisible();
-  await page.getByText('What can pull it?').click();
+  await page.getByLabel('What can pull it?').check();
   await expect(said(page)).toContainText('one figure is enough');
   await page.getByLabel('The trailer', { exact: true }).selectOption('Sallow 13');
   await expect(said(page)).toContainText(/Of 33 vehicles/);
