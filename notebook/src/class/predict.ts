@@ -61,23 +61,53 @@ const limitWords = (answer: Answer): readonly string[] => [
   'None',
 ];
 
+/** What a learner says of a number, a yes or no or a decision that what is known leaves open. */
+export const leftOpen = 'cannot be told from this';
+
+type Told = { readonly label: string; readonly found: string; readonly words: readonly string[] };
+
+/** A decision's results as a person reads them. */
+function decided({ topic }: CaseDocument, answer: Answer, result: string): Told | undefined {
+  const choice = answer.choices[result];
+  const decision = topic?.decisions?.[result];
+  if (!choice || !decision) return undefined;
+  const [only, ...others] = choice.labels;
+  const found = only !== undefined && others.length === 0 ? only : leftOpen;
+  const words = Object.values(decision.results).map(({ label }) => label);
+  return { label: choice.label, found, words: [...words, leftOpen] };
+}
+
+/** A yes or a no: a formula, or whether something is chosen from a list. */
+function yesOrNo(answer: Answer, result: string): Told | undefined {
+  const words = ['yes', 'no', leftOpen];
+  const step = answer.trace.steps[result];
+  if (step?.among?.every((each) => each === 'yes' || each === 'no')) {
+    const [only, ...others] = step.among;
+    return { label: step.label, found: only && others.length === 0 ? only : leftOpen, words };
+  }
+  for (const { id, items } of answer.selections) {
+    const item = items.find((each) => `${id}.${each.id}` === result);
+    if (!item) continue;
+    const found = item.chosen === 'unknown' ? leftOpen : item.chosen;
+    return { label: item.label, found, words };
+  }
+  return undefined;
+}
+
 function wordQuestion(doc: CaseDocument, answer: Answer, result: string): Question | undefined {
-  const word = (label: string, found: string, words: readonly string[]): Question => ({
-    kind: 'word',
-    result,
-    label,
-    found,
-    words,
-  });
+  const word = ({ label, found, words }: Told): Question => {
+    return { kind: 'word', result, label, found, words: [...new Set(words)] };
+  };
   if (result === 'limit.binding') {
     const binding = answer.limits.find(({ id }) => id === answer.binding);
-    return word('The limit that runs out first', binding?.label ?? 'None', limitWords(answer));
+    const label = 'The limit that runs out first';
+    return word({ label, found: binding?.label ?? 'None', words: limitWords(answer) });
   }
-  const step = answer.trace.steps[result];
-  if (step) return word(step.label, step.value, ['yes', 'no', 'unknown']);
+  const told = decided(doc, answer, result) ?? yesOrNo(answer, result);
+  if (told) return word(told);
   if (result !== 'verdict') return undefined;
-  const outcomes = Object.values(doc.topic?.outcomes ?? {}).map(({ words }) => words);
-  return word('The verdict', answer.words, outcomes);
+  const words = Object.values(doc.topic?.outcomes ?? {}).map((each) => each.words);
+  return word({ label: 'The verdict', found: answer.words, words });
 }
 
 function toleranceOf(within: string, found: Ends): number {
@@ -120,25 +150,30 @@ function amount(size: number, unit: string, system: UnitSystem): string {
 export const withinWords = (question: Question & { kind: 'number' }, system: UnitSystem): string =>
   amount(question.within, question.found.unit, system);
 
-/** The number that a prediction says, in the unit of the result, or what is wrong with it. */
+/** It may be anything, or anything from some figure on. */
+const isOpen = ({ lo, hi }: Ends): boolean => !Number.isFinite(lo) || !Number.isFinite(hi);
+
+type Guess = { readonly from: number; readonly to: number };
+
+/** The number or range that a prediction says, in the unit of the result, or what is wrong with it. */
 function numberIn(
   said: string,
   question: Question & { kind: 'number' },
   system: UnitSystem,
-): number | string {
+): Guess | string {
   const shown = askedUnit(question, system);
   const example = `a number such as ${showNumber(100, 0)} ${shown}`.trim();
   if (said === '') return `Nothing is written here; write ${example}.`;
   const read = readQuantity(said);
-  if (wasMisread(read) || read.from !== read.to) {
-    return `“${said.slice(0, 40)}” is no single number; write ${example}.`;
+  if (wasMisread(read)) {
+    return `“${said.slice(0, 40)}” is no number; write ${example}, or a range such as 100–200.`;
   }
   const unit = unitOf(question.found.unit || '1');
   const written = read.unit ?? unitOf(shown || '1');
   if (!sameDimension(written.dimension, unit.dimension)) {
     return `“${said.slice(0, 40)}” is in ${written.symbol}, and ${shown} was asked; write ${example}.`;
   }
-  return convert(read.from, written, unit);
+  return { from: convert(read.from, written, unit), to: convert(read.to, written, unit) };
 }
 
 /**
@@ -156,6 +191,7 @@ export function readPrediction(
       ? { said: text }
       : { wrong: `Nothing is chosen; choose one of ${question.words.join(', ')}.` };
   }
+  if (text === leftOpen) return { said: text };
   const number = numberIn(text, question, system);
   if (typeof number === 'string') return { wrong: number };
   const read = readQuantity(text);
@@ -164,22 +200,38 @@ export function readPrediction(
   return { said: bare && unit !== '' ? `${text} ${unit}` : text };
 }
 
-/** A prediction, as it was taken down, against what came out. Both ends of a range lie in it. */
+/** How far a prediction reaches out of what came out: below, above, or 0. */
+function outOf({ from, to }: Guess, { lo, hi }: Ends): number {
+  const [below, above] = [Math.min(from - lo, 0), Math.max(to - hi, 0)];
+  return -below > above ? below : above;
+}
+
+/**
+ * A prediction, as it was taken down, against what came out. Both ends of a range lie in it; of a
+ * predicted range neither end may lie farther out than the tolerance.
+ */
 export function compared(said: string, question: Question, system: UnitSystem): Compared {
   if (question.kind === 'word') {
     const met = said === question.found;
     return { met, says: met ? 'as it came out' : 'otherwise' };
   }
+  const { lo, hi, unit } = question.found;
+  const open = isOpen(question.found);
+  if (said === leftOpen) {
+    return { met: open, says: open ? 'as it came out' : 'it can be told' };
+  }
   const value = numberIn(said, question, system);
   if (typeof value === 'string') return { met: false, says: 'cannot be read' };
-  const { lo, hi, unit } = question.found;
-  if (!Number.isFinite(lo) && !Number.isFinite(hi)) return { met: false, says: 'cannot be said' };
-  const off = value < lo ? value - lo : value > hi ? value - hi : 0;
+  if (foundWords(question, system) === leftOpen) return { met: false, says: leftOpen };
+  const off = outOf(value, question.found);
   const met = Math.abs(off) <= question.within + 1e-9;
   if (off === 0) return { met, says: lo === hi ? 'exactly' : 'inside the range', off };
   return { met, says: `${amount(off, unit, system)} ${off < 0 ? 'under' : 'over'}`, off };
 }
 
 /** What came out, as shown. */
-export const foundWords = (question: Question, system: UnitSystem): string =>
-  question.kind === 'word' ? question.found : show(question.found, question.found.unit, system);
+export function foundWords(question: Question, system: UnitSystem): string {
+  if (question.kind === 'word') return question.found;
+  const shown = show(question.found, question.found.unit, system);
+  return shown === 'unknown' ? leftOpen : shown;
+}

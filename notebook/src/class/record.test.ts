@@ -63,7 +63,7 @@ test('a bare number is taken in the unit that stands beside the field', () => {
   const asked = question();
   expect(readPrediction('1,016', asked, 'us')).toEqual({ said: '1,016 lb' });
   expect(readPrediction('461', asked, 'metric')).toEqual({ said: '461 kg' });
-  for (const wrong of ['', 'heavy', '4 ft', '900–1,000 lb', '900 lb and a bit']) {
+  for (const wrong of ['', 'heavy', '4 ft', '900 lb and a bit']) {
     expect(readPrediction(wrong, asked, 'us')).toHaveProperty('wrong');
   }
 });
