@@ -2,11 +2,10 @@ import { type Block, type CaseDocument, liveValue } from '@tarebook/casebook';
 import type { Answer, Topic } from '@tarebook/rules/engine';
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing, type TemplateResult } from 'lit';
-import { mark } from '../elements/marks';
 import { prose } from '../elements/prose';
-import { levelOf } from '../state/level';
 import { foundWords, type Question, splitAtPredict, withinWords } from './predict';
 import type { Walked } from './record';
+import { verdictRead } from './verdict-read';
 
 const blank = html`<span class="soft">not said</span>`;
 
@@ -72,19 +71,60 @@ function metWhen(question: Question, system: UnitSystem): string {
     : `Asked: ${question.label.toLowerCase()}. A prediction within ${withinWords(question, system)} of it is met.`;
 }
 
+/** The author's words before the place where the case asks for a prediction. */
+export function proseBefore({ doc, answer }: Walked, system: UnitSystem) {
+  const { before } = splitAtPredict(doc);
+  return blocksRead(
+    before.filter(({ kind }) => kind === 'prose'),
+    doc,
+    answer,
+    system,
+  );
+}
+
+/** What is to be predicted, in the author's words where there are any. */
+export function promptRead({ doc, answer, question }: Walked, system: UnitSystem) {
+  const { asked } = splitAtPredict(doc);
+  const said = asked
+    ? asked.children.map((child) => prose(child, (name) => liveValue(doc, answer, name, system)))
+    : html`<p>What will the verdict be?</p>`;
+  const choices =
+    question.kind === 'word'
+      ? html`<p class="choices-said">${question.words.join(' · ')}</p>`
+      : nothing;
+  return html`${said}${choices}`;
+}
+
+/** What is known, short enough for a wall: each thing with its value. */
+export function factsBrief({ doc }: Walked) {
+  const { topic } = doc;
+  if (!topic) return nothing;
+  const lines = splitAtPredict(doc).before.flatMap((block): (readonly [string, string])[] => {
+    if (block.kind === 'facts') {
+      return block.rows.map(({ id, value }) => [topic.facts[id]?.label ?? id, value || 'not said']);
+    }
+    if (block.kind !== 'list') return [];
+    const columns = block.columns.filter((column) => column !== '');
+    return block.rows.map(({ label, cells }) => [
+      label || (topic.facts[block.fact]?.label ?? block.fact),
+      columns.flatMap((column) => cells[column]?.text ?? []).join(', '),
+    ]);
+  });
+  return html`<dl>${lines.map(([name, value]) => html`<div><dt>${name}</dt><dd class="num">${value}</dd></div>`)}</dl>`;
+}
+
+/** What the author wrote of why. */
+export const blocksAfter = ({ doc, answer }: Walked, system: UnitSystem) =>
+  blocksRead(splitAtPredict(doc).after, doc, answer, system);
+
 /** What came out, and why: the verdict’s sentence, what the author wrote, and the cautions. */
-export function answerRead({ doc, answer, question }: Walked, system: UnitSystem) {
-  const { after } = splitAtPredict(doc);
-  const level = doc.topic ? levelOf(doc.topic.outcomes, answer.outcome) : 'unknown';
+export function answerRead(walked: Walked, system: UnitSystem) {
+  const { answer, question } = walked;
   return html`
     <p class="came-out">${question.label}: <strong class="num">${foundWords(question, system)}</strong></p>
-    <section class="verdict level-${level}" aria-label="Verdict">
-      ${mark(level)}
-      <p class="word">${answer.words.charAt(0).toUpperCase()}${answer.words.slice(1)}</p>
-      <p>${answer.sentence}</p>
-    </section>
+    ${verdictRead(walked)}
     <h3>Why</h3>
-    ${blocksRead(after, doc, answer, system)}
+    ${blocksAfter(walked, system)}
     <h3>What to be careful about</h3>
     <ul class="small">${answer.cautions.map((each) => html`<li>${each}</li>`)}</ul>
   `;

@@ -1,5 +1,6 @@
-import { type Group, isOpen, waiting } from '../state/group';
+import { type ClassStep, type Group, isOpen, isSureness, steps, waiting } from '../state/group';
 import { hasFields } from '../state/shelf';
+import { type Guess, guessesOf } from './guesses';
 
 /** What the learners' window may know: never who predicted what. */
 export type Shown = {
@@ -11,13 +12,25 @@ export type Shown = {
   readonly number: number;
   readonly cases: number;
   readonly done: boolean;
+  /** Once the working is open: what is shown of it, and the guesses without names. */
+  readonly step: ClassStep;
+  readonly guesses: readonly Guess[];
+  /** The case with a fact moved, and which, in words. */
+  readonly moved?: { readonly text: string; readonly says: string };
 };
 
 const name = 'tarebook-class';
 
+const isGuess = (value: unknown): value is Guess => {
+  if (!hasFields(value, { said: 'string' })) return false;
+  const sure: unknown = Object.getOwnPropertyDescriptor(value, 'sure')?.value;
+  return sure === undefined || (typeof sure === 'string' && isSureness(sure));
+};
+
 function isShown(value: unknown): value is Shown {
-  const flag = (key: string): boolean =>
-    typeof Object.getOwnPropertyDescriptor(value, key)?.value === 'boolean';
+  const held = (key: string): unknown => Object.getOwnPropertyDescriptor(Object(value), key)?.value;
+  const flag = (key: string): boolean => typeof held(key) === 'boolean';
+  const [guesses, moved] = [held('guesses'), held('moved')];
   return (
     hasFields(value, {
       text: 'string',
@@ -25,17 +38,27 @@ function isShown(value: unknown): value is Shown {
       of: 'number',
       number: 'number',
       cases: 'number',
+      step: 'string',
+      guesses: 'object',
     }) &&
     flag('open') &&
-    flag('done')
+    flag('done') &&
+    steps.some((each) => each === held('step')) &&
+    Array.isArray(guesses) &&
+    guesses.every(isGuess) &&
+    (moved === undefined || hasFields(moved, { text: 'string', says: 'string' }))
   );
 }
 
-export function shownOf(group: Group): Shown {
+export function shownOf(group: Group, moved?: Shown['moved']): Shown {
   const each = group.cases[group.at];
+  const open = isOpen(group);
   return {
+    step: group.step ?? 'guesses',
+    guesses: open ? guessesOf(group) : [],
+    ...(open && moved && { moved }),
     text: each?.text ?? '',
-    open: isOpen(group),
+    open,
     committed: group.learners.length - waiting(group).length,
     of: group.learners.length,
     number: Math.min(group.at + 1, group.cases.length),
@@ -44,15 +67,24 @@ export function shownOf(group: Group): Shown {
   };
 }
 
-/** The trainer's end: says what is to be seen, and says it again to a window that asks. */
-export function speak(now: () => Shown | undefined): { say: () => void; end: () => void } {
+/**
+ * The trainer's end: says what is to be seen, and says it again to a window that asks; tells other
+ * windows of the trainer that the class was kept, and hears when they kept it.
+ */
+export function speak(
+  now: () => Shown | undefined,
+  heard: (id: string) => void,
+): { say: () => void; kept: (id: string) => void; end: () => void } {
   const channel = new BroadcastChannel(name);
   const say = (): void => channel.postMessage({ kind: 'show', shown: now() ?? null });
   channel.addEventListener('message', ({ data }: MessageEvent<unknown>) => {
-    if (hasFields(data, { kind: 'string' }) && 'kind' in data && data.kind === 'ask') say();
+    if (!hasFields(data, { kind: 'string' }) || !('kind' in data)) return;
+    if (data.kind === 'ask') say();
+    if (data.kind === 'kept' && 'id' in data && typeof data.id === 'string') heard(data.id);
   });
   say();
-  return { say, end: () => channel.close() };
+  const kept = (id: string): void => channel.postMessage({ kind: 'kept', id });
+  return { say, kept, end: () => channel.close() };
 }
 
 /** The learners' end: asks, and hears. Undefined: no class is on. */

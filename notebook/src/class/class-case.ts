@@ -2,16 +2,60 @@ import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing } from 'lit';
 import { PlainElement } from '../elements/plain-element';
 import '../elements/working-steps';
-import { committed, type Group, isOpen, waiting } from '../state/group';
+import {
+  type ClassStep,
+  type Commitment,
+  committed,
+  type Group,
+  isOpen,
+  isSureness,
+  surenesses,
+  waiting,
+} from '../state/group';
 import { answerRead, questionRead } from './case-read';
-import { askedUnit, compared, type Question, readPrediction } from './predict';
+import './guess-spread';
+import { guessesOf } from './guesses';
+import './what-if';
+import { askedUnit, compared, leftOpen, type Question, readPrediction } from './predict';
 import { walkedCase } from './record';
 
-export class Committed extends CustomEvent<{ learner: string; said: string }> {
-  constructor(learner: string, said: string) {
-    super('prediction-committed', { detail: { learner, said }, bubbles: true });
+type Reason = Pick<Commitment, 'sure' | 'why'>;
+export class Committed extends CustomEvent<{
+  readonly learner: string;
+  readonly said: string;
+  readonly reason: Reason;
+}> {
+  constructor(learner: string, said: string, reason: Reason) {
+    super('prediction-committed', { detail: { learner, said, reason }, bubbles: true });
   }
 }
+
+export class TakenBack extends CustomEvent<string> {
+  constructor(learner: string) {
+    super('prediction-taken-back', { detail: learner, bubbles: true });
+  }
+}
+
+export class Joined extends CustomEvent<string> {
+  constructor(learner: string) {
+    super('learner-joined', { detail: learner, bubbles: true });
+  }
+}
+
+export class StepShown extends CustomEvent<ClassStep> {
+  constructor(step: ClassStep) {
+    super('step-shown', { detail: step, bubbles: true });
+  }
+}
+
+/** What the learners' screen shows once the working is open, as the trainer reads it. */
+const stepWords: Readonly<Record<ClassStep, string>> = {
+  guesses: 'The guesses',
+  picture: 'The picture and the limit',
+  why: 'Why',
+};
+/** A reason is a sentence or two. */
+const longestWhy = 300;
 
 /** One case of a class: the question, each learner’s prediction, then what came out and why. */
 export class ClassCase extends PlainElement {
@@ -52,17 +96,30 @@ export class ClassCase extends PlainElement {
       return;
     }
     const next = waiting(this.group).filter((each) => each !== learner);
+    const sure = this.querySelector<HTMLSelectElement>('#sure');
+    const why = this.querySelector<HTMLInputElement>('#because');
+    const because = why?.value.trim().slice(0, longestWhy) ?? '';
+    const reason: Reason = {
+      ...(sure && isSureness(sure.value) && { sure: sure.value }),
+      ...(because !== '' && { why: because }),
+    };
     this.wrong = '';
     this.turn = undefined;
-    field.value = '';
+    for (const each of [field, sure, why]) if (each) each.value = '';
     const [then] = next;
     this.told = then
       ? `${learner} has committed. Hand over to ${then}.`
       : `${learner} has committed, and so has everyone. The working can be opened.`;
-    this.dispatchEvent(new Committed(learner, read.said));
+    this.dispatchEvent(new Committed(learner, read.said, reason));
     if (then) field.focus();
     else this.updateComplete.then(() => this.querySelector<HTMLElement>('.open-working')?.focus());
   }
+
+  private leaveOpen = (): void => {
+    const field = this.querySelector<HTMLInputElement>('#prediction');
+    if (field) field.value = leftOpen;
+    field?.focus();
+  };
 
   private field(question: Question) {
     const shared = 'prediction-wrong';
@@ -80,7 +137,8 @@ export class ClassCase extends PlainElement {
         aria-describedby=${shared}
         aria-invalid=${this.wrong ? 'true' : 'false'}
       />
-      <span class="unit" aria-hidden="true">${askedUnit(question, this.system)}</span>`;
+      <span class="unit" aria-hidden="true">${askedUnit(question, this.system)}</span>
+      <button type="button" class="open-guess" @click=${this.leaveOpen}>It ${leftOpen}</button>`;
   }
 
   private turnForm(question: Question) {
@@ -101,9 +159,56 @@ export class ClassCase extends PlainElement {
         <label for="prediction">${learner} predicts${unit ? html`<span class="hidden">, in ${unit}</span>` : nothing}</label>
         ${this.field(question)}
       </span>
+      <label>How sure
+        <select id="sure"><option value="">not said</option>${surenesses.map((each) => html`<option value=${each}>${each}</option>`)}</select>
+      </label>
+      <label>Because
+        <input id="because" autocomplete="off" maxlength=${longestWhy} />
+      </label>
       <button>Commit</button>
       <p class="error" id="prediction-wrong" role="alert">${this.wrong}</p>
     </form>`;
+  }
+
+  /** Who has committed may take it back until the working is open; who came late is taken in. */
+  private changes() {
+    const { group } = this;
+    const done = group.learners.filter((learner) => committed(group, learner));
+    const join = (event: Event): void => {
+      event.preventDefault();
+      const field = this.querySelector<HTMLInputElement>('#late');
+      const name = field?.value.trim().slice(0, 40) ?? '';
+      if (!field || name === '') return;
+      const there = group.learners.includes(name);
+      this.told = there ? `“${name}” takes part already.` : `${name} takes part from now on.`;
+      field.value = '';
+      if (!there) this.dispatchEvent(new Joined(name));
+    };
+    return html`<details class="noprint">
+      <summary>Take a guess back, or take somebody in</summary>
+      <div class="acts">${done.map(
+        (learner) =>
+          html`<button @click=${() => {
+            this.told = `${learner}’s guess is taken back; ${learner} may guess anew.`;
+            this.dispatchEvent(new TakenBack(learner));
+          }}>Take back the guess of ${learner}</button>`,
+      )}</div>
+      <form class="turn" @submit=${join}>
+        <label>Came late <input id="late" autocomplete="off" /></label>
+        <button>Take in</button>
+      </form>
+    </details>`;
+  }
+
+  private onScreen() {
+    const now = this.group.step ?? 'guesses';
+    return html`<div class="acts noprint" role="group" aria-label="On the learners’ screen">
+      <span class="soft">On the learners’ screen:</span>
+      ${Object.entries(stepWords).map(([step, words]) => {
+        const to: ClassStep = step === 'why' ? 'why' : step === 'picture' ? 'picture' : 'guesses';
+        return html`<button aria-pressed=${to === now ? 'true' : 'false'} @click=${() => this.dispatchEvent(new StepShown(to))}>${words}</button>`;
+      })}
+    </div>`;
   }
 
   private opening() {
@@ -119,14 +224,15 @@ export class ClassCase extends PlainElement {
   private predictions(question: Question) {
     const { group, system } = this;
     return html`<table>
-      <thead><tr><th scope="col">Learner</th><th scope="col">Predicted</th><th scope="col">Difference</th><th scope="col">Met</th></tr></thead>
+      <thead><tr><th scope="col">Learner</th><th scope="col">Predicted</th><th scope="col">Difference</th><th scope="col">Met</th><th scope="col">How sure, and why</th></tr></thead>
       <tbody>${group.learners.map((learner) => {
-        const said = committed(group, learner)?.said;
-        if (said === undefined) {
-          return html`<tr><th scope="row">${learner}</th><td class="soft">nothing</td><td></td><td></td></tr>`;
+        const made = committed(group, learner);
+        if (made === undefined) {
+          return html`<tr><th scope="row">${learner}</th><td class="soft">nothing</td><td></td><td></td><td></td></tr>`;
         }
+        const { said, sure = '', why = '' } = made;
         const { says, met } = compared(said, question, system);
-        return html`<tr><th scope="row">${learner}</th><td class="num">${said}</td><td>${says}</td><td>${met ? 'met' : 'not met'}</td></tr>`;
+        return html`<tr><th scope="row">${learner}</th><td class="num">${said}</td><td>${says}</td><td>${met ? 'met' : 'not met'}</td><td class="small">${sure}${sure && why ? ': ' : ''}${why}</td></tr>`;
       })}</tbody>
     </table>`;
   }
@@ -151,14 +257,18 @@ export class ClassCase extends PlainElement {
       ${
         isOpen(group)
           ? html`<h2 tabindex="-1" class="out">What came out</h2>
+            ${this.onScreen()}
+            <guess-spread .guesses=${guessesOf(group)} .question=${question} .system=${system}></guess-spread>
             ${this.predictions(question)}
             ${answerRead(walked, system)}
+            <what-if .walked=${walked} .system=${system}></what-if>
             <h3>The working</h3>
             ${doc.topic ? html`<working-steps .trace=${answer.trace} .topic=${doc.topic}></working-steps>` : nothing}
             ${next}`
           : html`${this.turnForm(question)}
             <p class="small">Committed: ${group.learners.length - waiting(group).length} of ${group.learners.length}.</p>
-            ${this.opening()}`
+            ${this.opening()}
+            ${this.changes()}`
       }
     `;
   }

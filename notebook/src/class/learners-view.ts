@@ -1,11 +1,17 @@
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html } from 'lit';
+import '../drawings/case-figures';
 import { PlainElement } from '../elements/plain-element';
-import { answerRead, questionRead } from './case-read';
+import { blocksAfter, factsBrief, promptRead, proseBefore } from './case-read';
 import { listen, type Shown } from './channel';
-import { walkedCase } from './record';
+import './guess-spread';
+import { foundWords } from './predict';
+import './projector.css';
+import { type Walked, walkedCase } from './record';
+import { verdictRead } from './verdict-read';
+import { movedRead } from './what-if';
 
-/** What the learners see on a second screen: the question, and the answer once it is opened. */
+/** What the learners see on a second screen: the question, then step by step what came out. */
 export class LearnersView extends PlainElement {
   static override properties = { system: { attribute: false }, shown: { state: true } };
   declare system: UnitSystem;
@@ -24,8 +30,37 @@ export class LearnersView extends PlainElement {
     super.disconnectedCallback();
   }
 
+  private asked(walked: Walked, { committed, of }: Shown) {
+    return html`<div class="told">${proseBefore(walked, this.system)}</div>
+      <div class="ask">${promptRead(walked, this.system)}
+        <p role="status">${committed} of ${of} have committed.</p></div>
+      <div class="known">${factsBrief(walked)}</div>`;
+  }
+
+  private cameOut(walked: Walked) {
+    const { question } = walked;
+    return html`<p class="came-out">${question.label}: <strong class="num">${foundWords(question, this.system)}</strong></p>`;
+  }
+
+  private open(walked: Walked, { step, guesses, moved }: Shown) {
+    const { system } = this;
+    const { doc, answer, question } = walked;
+    if (moved) return html`<div class="step">${movedRead(moved, system)}</div>`;
+    if (step === 'guesses') {
+      return html`<div class="step">${this.cameOut(walked)}
+        <guess-spread .guesses=${guesses} .question=${question} .system=${system}></guess-spread></div>`;
+    }
+    if (step === 'picture') {
+      return html`<div class="step picture">${verdictRead(walked)}
+        <case-figures .drawn=${{ doc, answer }} .system=${system}></case-figures>
+        ${this.cameOut(walked)}</div>`;
+    }
+    return html`<div class="step why">${verdictRead(walked)}
+      <div class="author">${blocksAfter(walked, system)}</div></div>`;
+  }
+
   protected override render() {
-    const { shown, system } = this;
+    const { shown } = this;
     if (!shown) {
       return html`<h1>For the learners</h1>
         <p role="status">Waiting for the trainer’s window: begin a class there, and it appears here.</p>`;
@@ -36,15 +71,10 @@ export class LearnersView extends PlainElement {
     const walked = walkedCase(shown.text);
     if (!walked)
       return html`<h1>For the learners</h1><p role="status">This case cannot be shown.</p>`;
-    return html`
-      <p class="soft small">Case ${shown.number} of ${shown.cases}</p>
-      <h1>${walked.doc.front.title}</h1>
-      ${questionRead(walked, system)}
-      <p role="status">${
-        shown.open ? 'The working is open.' : `${shown.committed} of ${shown.of} have committed.`
-      }</p>
-      ${shown.open ? html`<h2>What came out</h2>${answerRead(walked, system)}` : ''}
-    `;
+    return html`<div class="stage ${shown.open ? 'is-open' : 'is-asked'}">
+      <h1>${walked.doc.front.title} <span class="soft small">case ${shown.number} of ${shown.cases}</span></h1>
+      ${shown.open ? html`<p class="hidden" role="status">The working is open.</p>${this.open(walked, shown)}` : this.asked(walked, shown)}
+    </div>`;
   }
 }
 

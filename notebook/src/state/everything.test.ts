@@ -17,7 +17,14 @@ const shelf = fc.uniqueArray(kept, { selector: keyOf, maxLength: 6 });
 test('taking in a file writes over nothing, loses no text, and doing it twice adds nothing', () => {
   fc.assert(
     fc.property(shelf, shelf, (cases, incoming) => {
-      const opened = { cases: incoming, classes: [], house: [], replies: [], unread: [] };
+      const opened = {
+        cases: incoming,
+        classes: [],
+        lessons: [],
+        house: [],
+        replies: [],
+        unread: [],
+      };
       const { cases: added, names } = merged({ cases, classes: [] }, opened);
       const keys = [...cases, ...added].map(keyOf);
       expect(new Set(keys).size).toBe(keys.length);

@@ -1,7 +1,8 @@
-import { type Group, isGroup } from './group';
+import { type Group, isGroup, mergedGroups } from './group';
 import { allHouses, type House, isHouse, keepHouse } from './house';
 import { allKept, isKept, type Kept, keep, keyOf } from './kept';
-import { allAside, dropRecord, everyRecord, hasFields, putRecord } from './shelf';
+import { allLessons, isLesson, keepLesson, type Lesson } from './lesson';
+import { allAside, changeRecord, dropRecord, everyRecord, hasFields } from './shelf';
 import {
   allWordings,
   type CaseWordings,
@@ -18,6 +19,7 @@ export type Everything = {
   readonly saved: string;
   readonly cases: readonly Kept[];
   readonly classes: readonly Group[];
+  readonly lessons: readonly Lesson[];
   readonly house: readonly House[];
   /** Replies in a person's own words. */
   readonly replies: readonly CaseWordings[];
@@ -26,7 +28,12 @@ export type Everything = {
 };
 
 export const allGroups = (): Promise<readonly Group[]> => everyRecord('classes', isGroup);
-export const keepGroup = (group: Group): Promise<void> => putRecord('classes', group.id, group);
+/**
+ * Keeps a class, with every guess that another window has taken down meanwhile.
+ * @returns the class as it is kept
+ */
+export const keepGroup = (group: Group): Promise<Group> =>
+  changeRecord('classes', group.id, (kept) => (isGroup(kept) ? mergedGroups(group, kept) : group));
 export const dropGroup = (id: string): Promise<void> => dropRecord('classes', id);
 
 export async function gatherEverything(now: Date): Promise<Everything> {
@@ -34,7 +41,9 @@ export async function gatherEverything(now: Date): Promise<Everything> {
   const aside = await allAside();
   const saved = now.toISOString();
   const replies = allWordings();
-  return { kind: 'tarebook-everything', version: 1, saved, cases, classes, house, replies, aside };
+  const lessons = await allLessons();
+  const kind = 'tarebook-everything';
+  return { kind, version: 1, saved, cases, classes, lessons, house, replies, aside };
 }
 
 /** A file that is not one of ours, in one sentence. */
@@ -51,6 +60,7 @@ const listIn = (value: object, key: string): readonly unknown[] => {
 export type Opened = {
   readonly cases: readonly Kept[];
   readonly classes: readonly Group[];
+  readonly lessons: readonly Lesson[];
   readonly house: readonly House[];
   readonly replies: readonly CaseWordings[];
   /** Such as `cases[3]`. */
@@ -90,6 +100,7 @@ export function readEverything(text: string): Opened {
   return {
     cases: whole('cases', isKept),
     classes: whole('classes', isGroup),
+    lessons: whole('lessons', isLesson),
     house: whole('house', isHouse),
     replies: whole('replies', isCaseWordings),
     unread,
@@ -130,6 +141,12 @@ export function merged(
     const all = [...here.classes, ...classes];
     const same = JSON.stringify(each);
     if (all.some((one) => JSON.stringify(one) === same)) continue;
+    // The same class as another window or device went on with it: its guesses are put together.
+    const twin = all.find(({ id, started }) => id === each.id && started === each.started);
+    if (twin && JSON.stringify(twin.cases) === JSON.stringify(each.cases)) {
+      classes.push(mergedGroups(twin, each));
+      continue;
+    }
     classes.push({ ...each, id: freeName(each.id, new Set(all.map(({ id }) => id))) });
   }
   return { cases, classes, names };
@@ -150,6 +167,20 @@ function takeInReplies(replies: readonly CaseWordings[], names: Merged['names'])
     : 'This device did not keep the replies in your own words; they stay in the file.';
 }
 
+/** Takes in lessons beside those that are here; one that is here already stays as it is. */
+async function takeInLessons(lessons: readonly Lesson[], names: Merged['names']): Promise<string> {
+  const here = new Set((await allLessons()).map(({ id }) => id));
+  const fresh = lessons.filter(({ id }) => !here.has(id));
+  for (const each of fresh) {
+    const items = each.items.map((item) => {
+      return { ...item, name: names.get(keyOf(item.topic, item.name)) ?? item.name };
+    });
+    await keepLesson({ ...each, items });
+  }
+  if (fresh.length === 0) return '';
+  return `${counted(fresh.length, 'lesson', 'lessons')} came with them.`;
+}
+
 /** Takes in what a file holds, beside what is here, and says what became of it. */
 export async function takeIn(text: string): Promise<string> {
   const opened = readEverything(text);
@@ -158,12 +189,14 @@ export async function takeIn(text: string): Promise<string> {
   const { cases, classes, names } = merged(here, opened);
   for (const each of cases) await keep(each);
   for (const each of classes) await keepGroup(each);
+  const lessons = await takeInLessons(opened.lessons, names);
   const fresh = opened.house.filter(({ topic }) => !houses.some((own) => own.topic === topic));
   for (const each of fresh) await keepHouse(each);
   const left = opened.house.length - fresh.length;
   const replies = takeInReplies(opened.replies, names);
   const parts = [
     `${counted(cases.length, 'case', 'cases')} and ${counted(classes.length, 'class', 'classes')} were taken in, beside what was here.`,
+    lessons,
     replies,
     fresh.length > 0 ? 'The dealer’s own numbers were taken in.' : '',
     left > 0 ? 'This device has a dealer’s own numbers already, and they stay as they are.' : '',

@@ -15,7 +15,20 @@ export type Commitment = {
   readonly said: string;
   /** Milliseconds since 1970. */
   readonly at: number;
+  readonly sure?: Sureness;
+  /** Why, in the learner's own words. */
+  readonly why?: string;
 };
+
+/** How sure a learner is, the least first, as it is said. */
+export const surenesses = ['a guess', 'fairly sure', 'certain'] as const;
+export type Sureness = (typeof surenesses)[number];
+export const isSureness = (text: string | undefined): text is Sureness =>
+  surenesses.some((each) => each === text);
+
+/** What is seen of a case once its working is open, one after another. */
+export const steps = ['guesses', 'picture', 'why'] as const;
+export type ClassStep = (typeof steps)[number];
 
 /** A class: who, which cases, who committed to what, and how far it has come. */
 export type Group = {
@@ -24,6 +37,12 @@ export type Group = {
   readonly learners: readonly string[];
   readonly cases: readonly GroupCase[];
   readonly commitments: readonly Commitment[];
+  /** Guesses that were mistyped and taken back before the working was open. */
+  readonly takenBack?: readonly Commitment[];
+  /** What is shown of the open case; absent: the guesses. */
+  readonly step?: ClassStep;
+  /** The lesson it was begun from. */
+  readonly lesson?: string;
   /** The cases whose working has been opened. */
   readonly opened: readonly number[];
   /** The case being walked; past the last one, the tally. */
@@ -34,11 +53,25 @@ export type Group = {
 const isStrings = (value: unknown): value is readonly string[] =>
   Array.isArray(value) && value.every((each) => typeof each === 'string');
 
+const isCommitment = (value: unknown): value is Commitment => {
+  if (!hasFields(value, { case: 'number', learner: 'string', said: 'string', at: 'number' }))
+    return false;
+  const held = (key: string): unknown => Object.getOwnPropertyDescriptor(value, key)?.value;
+  const [sure, why] = [held('sure'), held('why')];
+  return (
+    (sure === undefined || (typeof sure === 'string' && isSureness(sure))) &&
+    (why === undefined || typeof why === 'string')
+  );
+};
+
+const isStep = (value: unknown): boolean => steps.some((each) => each === value);
+
 /** Whether a stored record is a class, whole. */
 export function isGroup(value: unknown): value is Group {
   if (!hasFields(value, { id: 'string', started: 'number', at: 'number' })) return false;
   const held = (key: string): unknown => Object.getOwnPropertyDescriptor(value, key)?.value;
   const [cases, commitments, opened] = [held('cases'), held('commitments'), held('opened')];
+  const takenBack = held('takenBack');
   return (
     isStrings(held('learners')) &&
     typeof held('closed') === 'boolean' &&
@@ -47,9 +80,10 @@ export function isGroup(value: unknown): value is Group {
       hasFields(c, { topic: 'string', name: 'string', title: 'string', text: 'string' }),
     ) &&
     Array.isArray(commitments) &&
-    commitments.every((c) =>
-      hasFields(c, { case: 'number', learner: 'string', said: 'string', at: 'number' }),
-    ) &&
+    commitments.every(isCommitment) &&
+    (takenBack === undefined || (Array.isArray(takenBack) && takenBack.every(isCommitment))) &&
+    (held('step') === undefined || isStep(held('step'))) &&
+    (held('lesson') === undefined || typeof held('lesson') === 'string') &&
     Array.isArray(opened) &&
     opened.every((each) => typeof each === 'number')
   );
@@ -76,8 +110,10 @@ export function beginGroup(
   learners: readonly string[],
   cases: readonly GroupCase[],
   now: number,
+  lesson?: string,
 ): Group {
   return {
+    ...(lesson !== undefined && { lesson }),
     id: now.toString(36),
     started: now,
     learners,
@@ -99,18 +135,65 @@ export const waiting = (group: Group): readonly string[] =>
 export const isOpen = (group: Group): boolean => group.opened.includes(group.at);
 
 /** Takes a prediction down. What is committed stays; after the working is open none is taken. */
-export function commit(group: Group, learner: string, said: string, now: number): Group {
+export function commit(
+  group: Group,
+  learner: string,
+  said: string,
+  now: number,
+  reason: Pick<Commitment, 'sure' | 'why'> = {},
+): Group {
   if (isOpen(group) || committed(group, learner) || !group.learners.includes(learner)) return group;
-  const made: Commitment = { case: group.at, learner, said, at: now };
+  const made: Commitment = { case: group.at, learner, said, at: now, ...reason };
   return { ...group, commitments: [...group.commitments, made] };
 }
 
+/** Takes the present case's guess of a learner back; once the working is open all stay. */
+export function takeBack(group: Group, learner: string): Group {
+  const made = committed(group, learner);
+  if (!made || isOpen(group)) return group;
+  const commitments = group.commitments.filter((each) => each !== made);
+  return { ...group, commitments, takenBack: [...(group.takenBack ?? []), made] };
+}
+
+/** Somebody who came late takes part from now on; a name that is there already changes nothing. */
+export const joined = (group: Group, learner: string): Group =>
+  group.learners.includes(learner) ? group : { ...group, learners: [...group.learners, learner] };
+
 export function openWorking(group: Group): Group {
-  return isOpen(group) ? group : { ...group, opened: [...group.opened, group.at] };
+  return isOpen(group) ? group : { ...group, opened: [...group.opened, group.at], step: 'guesses' };
 }
 
 /** The next case; after the last, the tally. */
 export function goOn(group: Group): Group {
   const at = Math.min(group.at + 1, group.cases.length);
-  return { ...group, at, closed: group.closed || at === group.cases.length };
+  const closed = group.closed || at === group.cases.length;
+  return { ...group, at, step: 'guesses', closed };
+}
+
+const placeOf = ({ case: at, learner }: Commitment): string => `${at} ${learner}`;
+const same = (a: Commitment, b: Commitment): boolean => placeOf(a) === placeOf(b) && a.at === b.at;
+
+/**
+ * One class as two windows have it: every guess of either, by case and learner; of two the first
+ * stays, and what was taken back in one is taken back in both. How far it has come is as in
+ * `ours`, which was moved last.
+ */
+export function mergedGroups(ours: Group, theirs: Group): Group {
+  const takenBack = [...(ours.takenBack ?? [])];
+  for (const each of theirs.takenBack ?? []) {
+    if (!takenBack.some((one) => same(one, each))) takenBack.push(each);
+  }
+  const first = new Map<string, Commitment>();
+  for (const each of [...ours.commitments, ...theirs.commitments].toSorted((a, b) => a.at - b.at)) {
+    if (takenBack.some((one) => same(one, each)) || first.has(placeOf(each))) continue;
+    first.set(placeOf(each), each);
+  }
+  return {
+    ...ours,
+    learners: [...new Set([...ours.learners, ...theirs.learners])],
+    commitments: [...first.values()],
+    ...(takenBack.length > 0 && { takenBack }),
+    opened: [...new Set([...ours.opened, ...theirs.opened])],
+    closed: ours.closed || theirs.closed,
+  };
 }

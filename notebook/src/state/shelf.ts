@@ -134,6 +134,20 @@ export const putRecord = (store: Store, key: string, value: object): Promise<voi
     await (await shelf()).put(store, value, key);
   });
 
+/** Writes what `change` makes of what is there, with no other window's write between the two. */
+export const changeRecord = <T extends object>(
+  store: Store,
+  key: string,
+  change: (kept: unknown) => T,
+): Promise<T> =>
+  inTurn(async () => {
+    const write = (await shelf()).transaction(store, 'readwrite');
+    const now = change(await write.store.get(key));
+    await write.store.put(now, key);
+    await write.done;
+    return now;
+  });
+
 export const dropRecord = (store: Store, key: string): Promise<void> =>
   inTurn(async () => {
     await (await shelf()).delete(store, key);

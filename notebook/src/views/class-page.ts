@@ -1,16 +1,33 @@
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing } from 'lit';
+import { keyed } from 'lit/directives/keyed.js';
 import '../class/class.css';
+import { type Shown, shownOf, speak } from '../class/channel';
 import '../class/class-case';
-import '../class/class-start';
+import type { Committed, Joined, StepShown, TakenBack } from '../class/class-case';
+import '../class/class-paper';
 import '../class/class-tally';
+import '../class/earlier-classes';
+import type { ClassActed } from '../class/earlier-classes';
 import '../class/learners-view';
-import { shownOf, speak } from '../class/channel';
-import type { Committed } from '../class/class-case';
-import type { ClassBegun } from '../class/class-start';
+import '../class/lesson-list';
+import type { LessonActed, LessonFileChosen } from '../class/lesson-list';
+import '../class/lesson-plan';
+import type { ClassBegun, LessonChanged, SheetsWanted } from '../class/lesson-plan';
+import { Lessons } from '../class/lessons';
+import type { FactMoved } from '../class/what-if';
 import { PlainElement } from '../elements/plain-element';
 import { allGroups, dropGroup, keepGroup } from '../state/everything';
-import { beginGroup, commit, type Group, goOn, openWorking } from '../state/group';
+import {
+  beginGroup,
+  commit,
+  type Group,
+  goOn,
+  joined,
+  mergedGroups,
+  openWorking,
+  takeBack,
+} from '../state/group';
 import { whyNotKept } from '../state/shelf';
 
 /** Cases walked with learners, each predicting before the working opens. */
@@ -21,7 +38,7 @@ export class ClassPage extends PlainElement {
     group: { state: true },
     groups: { state: true },
     notice: { state: true },
-    leaving: { state: true },
+    paper: { state: true },
   };
   /** 'learners': what is seen on a second screen. */
   declare view: string;
@@ -30,15 +47,23 @@ export class ClassPage extends PlainElement {
   declare group: Group | undefined;
   declare groups: readonly Group[] | undefined;
   declare notice: string;
-  /** The record that would be deleted if it is asked for once more. */
-  declare leaving: string | undefined;
-  private spoken: { say: () => void; end: () => void } | undefined;
+  /** What is being printed. */
+  declare paper: SheetsWanted['detail'] | undefined;
+  private spoken: ReturnType<typeof speak> | undefined;
+  private moved: Shown['moved'];
+  private readonly lessons = new Lessons(this, (problem) => {
+    this.notice = problem;
+  });
 
   override connectedCallback(): void {
     super.connectedCallback();
     this.notice = '';
     if (this.view === 'learners') return;
-    this.spoken = speak(() => this.group && shownOf(this.group));
+    this.spoken = speak(
+      () => this.group && shownOf(this.group, this.moved),
+      (id) => void this.heard(id),
+    );
+    void this.lessons.look();
     void this.look(true);
   }
 
@@ -60,12 +85,24 @@ export class ClassPage extends PlainElement {
     this.spoken?.say();
   }
 
+  /** Another window took a guess down in this very class. */
+  private async heard(id: string): Promise<void> {
+    if (this.group?.id !== id) return;
+    const kept = (await allGroups().catch(() => [])).find((each) => each.id === id);
+    const { group } = this;
+    if (kept && group?.id === id) this.group = mergedGroups(group, kept);
+    this.spoken?.say();
+  }
+
   private go(group: Group): void {
     this.group = group;
     this.spoken?.say();
     keepGroup(group).then(
-      () => {
+      (kept) => {
         this.notice = '';
+        if (this.group?.id === kept.id) this.group = mergedGroups(this.group, kept);
+        this.spoken?.say();
+        this.spoken?.kept(kept.id);
       },
       (problem: unknown) => {
         this.notice = `${whyNotKept(problem)} Save the record as CSV before you leave.`;
@@ -80,12 +117,31 @@ export class ClassPage extends PlainElement {
   }
 
   private begun({ detail }: ClassBegun): void {
-    this.go(beginGroup(detail.learners, detail.cases, Date.now()));
+    const { name } = this.lessons.open;
+    this.go(beginGroup(detail.learners, detail.cases, Date.now(), name || undefined));
     void this.focusOn('class-case h2');
   }
 
-  private took({ detail }: Committed): void {
-    if (this.group) this.go(commit(this.group, detail.learner, detail.said, Date.now()));
+  private took({ detail: { learner, said, reason } }: Committed): void {
+    if (this.group) this.go(commit(this.group, learner, said, Date.now(), reason));
+  }
+
+  private back({ detail }: TakenBack): void {
+    if (this.group) this.go(takeBack(this.group, detail));
+  }
+
+  private came({ detail }: Joined): void {
+    if (this.group) this.go(joined(this.group, detail));
+  }
+
+  private showed({ detail }: StepShown): void {
+    this.moved = undefined;
+    if (this.group) this.go({ ...this.group, step: detail });
+  }
+
+  private movedFact({ detail }: FactMoved): void {
+    this.moved = detail;
+    this.spoken?.say();
   }
 
   private opened(): void {
@@ -94,6 +150,7 @@ export class ClassPage extends PlainElement {
   }
 
   private onward(): void {
+    this.moved = undefined;
     if (this.group) this.go(goOn(this.group));
     void this.focusOn('class-case h2, class-tally h2');
   }
@@ -105,43 +162,33 @@ export class ClassPage extends PlainElement {
     void this.focusOn('class-tally h2');
   }
 
-  private back(): void {
+  private toLessons(): void {
     this.group = undefined;
     this.spoken?.say();
     void this.look(false);
     void this.focusOn('h1');
   }
 
-  private async drop(id: string): Promise<void> {
-    if (this.leaving !== id) {
-      this.leaving = id;
+  private async acted({ detail: { act, group } }: ClassActed): Promise<void> {
+    if (act === 'open') {
+      this.group = group;
+      this.spoken?.say();
+      await this.focusOn('class-case h2, class-tally h2');
       return;
     }
-    this.leaving = undefined;
-    await dropGroup(id).catch((problem: unknown) => {
+    await dropGroup(group.id).catch((problem: unknown) => {
       this.notice = whyNotKept(problem);
     });
     await this.look(false);
   }
 
-  private records() {
-    const { groups } = this;
-    if (!groups || groups.length === 0) return nothing;
-    return html`<h2>Earlier classes</h2>
-      <ul class="cases">${groups.map((group) => {
-        const day = new Date(group.started).toISOString().slice(0, 16).replace('T', ' ');
-        const open = () => {
-          this.group = group;
-          void this.focusOn('class-case h2, class-tally h2');
-        };
-        return html`<li>
-          <span>${day} <span class="from">${group.learners.join(', ')} · ${group.opened.length} of ${group.cases.length} cases</span></span>
-          <span class="acts">
-            <button aria-label="${group.closed ? 'Tally' : 'Go on'}: class of ${day}" @click=${open}>${group.closed ? 'Tally' : 'Go on'}</button>
-            <button aria-label="Delete: class of ${day}" @click=${() => this.drop(group.id)}>${this.leaving === group.id ? 'Press again to delete' : 'Delete'}</button>
-          </span>
-        </li>`;
-      })}</ul>`;
+  /** Paper is drawn, printed and put away again. */
+  private async print({ detail }: SheetsWanted): Promise<void> {
+    this.paper = detail;
+    await this.updateComplete;
+    await new Promise((done) => requestAnimationFrame(done));
+    print();
+    this.paper = undefined;
   }
 
   private walk(group: Group) {
@@ -151,7 +198,7 @@ export class ClassPage extends PlainElement {
       <div class="acts noprint">
         ${
           ended
-            ? html`<button @click=${this.back}>To the classes</button>`
+            ? html`<button @click=${this.toLessons}>To the lessons</button>`
             : html`<button @click=${screen}>Open a window for the learners</button>
               <button @click=${this.end}>End the class here</button>`
         }
@@ -164,6 +211,34 @@ export class ClassPage extends PlainElement {
     `;
   }
 
+  private prepare(groups: readonly Group[]) {
+    const { lessons, paper } = this;
+    const { open, all } = lessons;
+    return html`<p>Walk cases with new staff: each predicts, the working opens, and the difference is talked over. Names and predictions stay on this device.</p>
+      ${keyed(
+        open.id,
+        html`<lesson-plan
+        .lesson=${open}
+        @lesson-changed=${({ detail }: LessonChanged) => lessons.change(detail)}
+        @sheets-wanted=${this.print}
+      ></lesson-plan>`,
+      )}
+      <lesson-list
+        .lessons=${all}
+        .open=${open}
+        @lesson-acted=${({ detail }: LessonActed) => lessons.act(detail.act, detail.lesson)}
+        @lesson-file=${({ detail }: LessonFileChosen) => lessons.takeIn(detail)}
+      ></lesson-list>
+      <p role="status">${lessons.told}
+        ${lessons.gone ? html`<button @click=${() => lessons.undo()}>Put it back</button>` : nothing}</p>
+      <earlier-classes .groups=${groups} @class-acted=${this.acted}></earlier-classes>
+      ${
+        paper
+          ? html`<class-paper .lesson=${open} .cases=${paper.cases} .sheets=${paper.sheets} .system=${this.system}></class-paper>`
+          : nothing
+      }`;
+  }
+
   protected override render() {
     if (this.view === 'learners') {
       return html`<learners-view .system=${this.system}></learners-view>`;
@@ -173,6 +248,10 @@ export class ClassPage extends PlainElement {
       <div
         @class-begun=${this.begun}
         @prediction-committed=${this.took}
+        @prediction-taken-back=${this.back}
+        @learner-joined=${this.came}
+        @step-shown=${this.showed}
+        @fact-moved=${this.movedFact}
         @working-opened=${this.opened}
         @class-goes-on=${this.onward}
       >
@@ -183,9 +262,7 @@ export class ClassPage extends PlainElement {
             ? this.walk(group)
             : groups === undefined
               ? html`<p class="soft">Looking for a class that was going on …</p>`
-              : html`<p>Walk cases with new staff: each predicts, the working opens, and the difference is talked over. Names and predictions stay on this device.</p>
-                <class-start .last=${groups[0]}></class-start>
-                ${this.records()}`
+              : this.prepare(groups)
         }
       </div>
     `;

@@ -1,0 +1,120 @@
+import { html, nothing } from 'lit';
+import { repeat } from 'lit/directives/repeat.js';
+import { type Row, rowsOf, topicTitle } from '../cases/rows';
+import { caseFinder } from '../cases/search';
+import { PlainElement } from '../elements/plain-element';
+import { topicChoice } from '../elements/topic-choice';
+import { allKept } from '../state/kept';
+import { type LessonItem, usualMinutes } from '../state/lesson';
+
+export class CaseChosen extends CustomEvent<LessonItem> {
+  constructor(item: LessonItem) {
+    super('case-chosen', { detail: item, bubbles: true });
+  }
+}
+
+/** So many are drawn before somebody asks for more. */
+const few = 40;
+
+const keyOf = ({ topic, name }: { readonly topic: string; readonly name: string }): string =>
+  `${topic}/${name}`;
+
+/** Every case that can be walked, found by what people say; nothing is judged here. */
+export class CaseChooser extends PlainElement {
+  static override properties = {
+    items: { attribute: false },
+    rows: { state: true },
+    about: { state: true },
+    query: { state: true },
+    most: { state: true },
+    find: { state: true },
+  };
+  /** What the lesson walks already. */
+  declare items: readonly LessonItem[];
+  declare rows: readonly Row[] | undefined;
+  /** The topic shown; '' shows all. */
+  declare about: string;
+  declare query: string;
+  declare most: number;
+  declare find: ReturnType<typeof caseFinder> | undefined;
+
+  constructor() {
+    super();
+    this.items = [];
+    this.about = '';
+    this.query = '';
+    this.most = few;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    allKept()
+      .catch(() => [])
+      .then((kept) => {
+        const { own, filed } = rowsOf(kept);
+        this.rows = [...own, ...filed];
+      });
+  }
+
+  private async search({ target }: Event): Promise<void> {
+    if (!(target instanceof HTMLInputElement)) return;
+    this.query = target.value;
+    this.most = few;
+    const words = await import('virtual:filed-words').catch(() => undefined);
+    if (words) this.find ??= caseFinder(words.default);
+  }
+
+  private get shown(): readonly Row[] {
+    const about = (this.rows ?? []).filter(
+      ({ topic }) => this.about === '' || topic === this.about,
+    );
+    if (this.query.trim() === '' || !this.find) return about;
+    return this.find(this.query, about).hits;
+  }
+
+  private choice(row: Row) {
+    const { topic, name, title, level } = row;
+    const item: LessonItem = { topic, name, title, minutes: usualMinutes, note: '' };
+    const on = this.items.some((each) => keyOf(each) === keyOf(row));
+    return html`<label><input
+        type="checkbox"
+        .checked=${on}
+        @change=${() => this.dispatchEvent(new CaseChosen(item))}
+      /> ${title}${
+        this.about === ''
+          ? html` <span class="from small soft">${topicTitle(topic)}${level ? ` · ${level}` : ''}</span>`
+          : level
+            ? html` <span class="from small soft">${level}</span>`
+            : nothing
+      }</label>`;
+  }
+
+  protected override render() {
+    const { rows, shown, most } = this;
+    if (rows === undefined) return html`<p class="soft">Reading the list of cases …</p>`;
+    const choose = (topic: string): void => {
+      this.about = topic;
+      this.most = few;
+    };
+    return html`<div class="finder">
+        <label>What it is about, as a customer would ask<br />
+          <input type="search" autocomplete="off" .value=${this.query} @input=${this.search} />
+        </label>
+        ${topicChoice(this.about, rows, choose)}
+      </div>
+      <fieldset class="choices">
+        <legend>Cases to choose from</legend>
+        ${repeat(shown.slice(0, most), keyOf, (row) => this.choice(row))}
+        ${shown.length === 0 ? html`<p>None is about that; try another word, or another topic.</p>` : nothing}
+        ${
+          shown.length > most
+            ? html`<button type="button" @click=${() => {
+                this.most = most + 4 * few;
+              }}>Show more of ${shown.length}</button>`
+            : nothing
+        }
+      </fieldset>`;
+  }
+}
+
+customElements.define('case-chooser', CaseChooser);

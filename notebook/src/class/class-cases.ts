@@ -1,0 +1,46 @@
+import { filedCase } from '../state/filed';
+import { frontLine } from '../state/front-line';
+import type { GroupCase } from '../state/group';
+import { keptCase } from '../state/kept';
+import type { LessonItem } from '../state/lesson';
+import { walkedCase } from './record';
+
+const pause = (): Promise<void> => new Promise((done) => setTimeout(done));
+
+/** A case as it stands on this device, else as it came; undefined where there is none any more. */
+export async function caseOf({
+  topic,
+  name,
+  title,
+}: Pick<LessonItem, 'topic' | 'name' | 'title'>): Promise<GroupCase | undefined> {
+  const kept = await keptCase(topic, name).catch(() => undefined);
+  const text = kept?.text ?? (await filedCase(topic, name));
+  return text === undefined
+    ? undefined
+    : { topic, name, text, title: frontLine(text, 'title') || title };
+}
+
+/**
+ * The cases of a lesson, read and judged once, the page left free between them.
+ * @returns the cases, or the first that cannot be walked, in one sentence
+ */
+export async function casesOf(
+  items: readonly LessonItem[],
+  tell: (done: number) => void,
+): Promise<readonly GroupCase[] | string> {
+  const cases: GroupCase[] = [];
+  for (const item of items) {
+    const found = await caseOf(item);
+    if (!found) {
+      return `“${item.title}” is not here any more; take it out of the lesson.`;
+    }
+    await pause();
+    if (!walkedCase(found.text)) {
+      return `“${found.title}” cannot be judged yet; open it and mend what is marked there, or leave it out.`;
+    }
+    cases.push(found);
+    tell(cases.length);
+    await pause();
+  }
+  return cases;
+}

@@ -1,0 +1,67 @@
+import type { UnitSystem } from '@tarebook/rules/quantity';
+import { html, nothing } from 'lit';
+import { PlainElement } from '../elements/plain-element';
+import { type GroupCase, surenesses } from '../state/group';
+import type { Lesson } from '../state/lesson';
+import './class-paper.css';
+import { answerRead, questionRead } from './case-read';
+import type { Sheets } from './lesson-plan';
+import { askedUnit, leftOpen, type Question } from './predict';
+import { type Walked, walkedCase } from './record';
+
+/** A lesson on paper, a case a sheet: to be written on, or with what came out and the trainer's notes. */
+export class ClassPaper extends PlainElement {
+  static override properties = {
+    lesson: { attribute: false },
+    cases: { attribute: false },
+    sheets: { attribute: false },
+    system: { attribute: false },
+  };
+  declare lesson: Lesson;
+  declare cases: readonly GroupCase[];
+  declare sheets: Sheets;
+  declare system: UnitSystem;
+
+  private guess(question: Question) {
+    const box = (word: string) => html`<span class="box">☐ ${word}</span> `;
+    const unit = question.kind === 'number' ? askedUnit(question, this.system) : '';
+    return html`<div class="write">
+      <p><strong>I say:</strong> ${
+        question.kind === 'word'
+          ? question.words.map(box)
+          : html`<span class="line"></span> ${unit} ${box(leftOpen)}`
+      }</p>
+      <p><strong>I am</strong> ${surenesses.map((each) => box(each === 'a guess' ? 'guessing' : each))}</p>
+      <p><strong>Because</strong></p>
+      <div class="rule"></div><div class="rule"></div><div class="rule"></div>
+      <p><strong>Afterward, what I had not seen</strong></p>
+      <div class="rule"></div><div class="rule"></div>
+    </div>`;
+  }
+
+  private sheet(walked: Walked, at: number) {
+    const { lesson, sheets, system } = this;
+    const item = lesson.items[at];
+    return html`<section class="one">
+      <p class="small">${lesson.name || 'Lesson'} · case ${at + 1} of ${this.cases.length}${item ? html` · ${item.minutes} min` : nothing}
+        ${sheets === 'worksheets' ? html`<span class="who">Name <span class="line"></span></span>` : html` · key`}</p>
+      <h1>${walked.doc.front.title}</h1>
+      ${questionRead(walked, system)}
+      ${
+        sheets === 'worksheets'
+          ? this.guess(walked.question)
+          : html`${answerRead(walked, system)}
+            ${item?.note ? html`<h3>What I want to say</h3><p class="note">${item.note}</p>` : nothing}`
+      }
+    </section>`;
+  }
+
+  protected override render() {
+    return this.cases.map((each, at) => {
+      const walked = walkedCase(each.text);
+      return walked ? this.sheet(walked, at) : nothing;
+    });
+  }
+}
+
+customElements.define('class-paper', ClassPaper);

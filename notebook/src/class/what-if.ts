@@ -1,0 +1,133 @@
+import { setFact } from '@tarebook/casebook';
+import { shownUnit, type UnitSystem } from '@tarebook/rules/quantity';
+import { html, nothing } from 'lit';
+import { mark } from '../elements/marks';
+import { PlainElement } from '../elements/plain-element';
+import { judge } from '../state/judged';
+import { levelOf } from '../state/level';
+import { readDocument } from '../state/reading';
+import type { Shown } from './channel';
+import { foundWords, questionOf } from './predict';
+import type { Walked } from './record';
+
+export class FactMoved extends CustomEvent<Shown['moved']> {
+  constructor(moved: Shown['moved']) {
+    super('fact-moved', { detail: moved, bubbles: true });
+  }
+}
+
+/** A fact of an open case, moved: what comes out then. The case itself stays as it is. */
+export class WhatIf extends PlainElement {
+  static override properties = {
+    walked: { attribute: false },
+    system: { attribute: false },
+    fact: { state: true },
+    wrong: { state: true },
+    outcome: { state: true },
+  };
+  declare walked: Walked;
+  declare system: UnitSystem;
+  declare fact: string;
+  declare wrong: string;
+  /** What comes out with the fact moved, and of which case that is. */
+  declare outcome:
+    | { readonly of: string; readonly says: string; readonly text: string }
+    | undefined;
+
+  constructor() {
+    super();
+    this.fact = '';
+    this.wrong = '';
+  }
+
+  /** The facts told that can be moved. */
+  private get told(): readonly {
+    readonly id: string;
+    readonly label: string;
+    readonly value: string;
+  }[] {
+    const { doc } = this.walked;
+    return doc.blocks.flatMap((block) =>
+      block.kind === 'facts'
+        ? block.rows.flatMap(({ id, value }) => {
+            const label = doc.topic?.facts[id]?.label;
+            return label ? [{ id, label, value }] : [];
+          })
+        : [],
+    );
+  }
+
+  private move(event: Event): void {
+    event.preventDefault();
+    const { doc } = this.walked;
+    const fact = this.told.find(({ id }) => id === this.fact) ?? this.told[0];
+    const value = this.querySelector<HTMLInputElement>('#moved-to')?.value.trim() ?? '';
+    if (!fact) return;
+    if (value === '') {
+      this.wrong = `Nothing is written for ${fact.label}; write a value such as ${fact.value || 'the one on the label'}.`;
+      return;
+    }
+    const declared = doc.topic?.facts[fact.id];
+    const unit = declared?.kind === 'quantity' ? shownUnit(declared.unit, this.system) : '';
+    const written = /^[\d.,\s]+$/.test(value) && unit ? `${value} ${unit}` : value;
+    const text = setFact(readDocument(doc.text), fact.id, written);
+    const { answer, current, doc: read } = judge(text, undefined, this.system);
+    if (!answer || !current) {
+      this.wrong = read.troubles[0]?.says ?? `“${value}” cannot be read for ${fact.label}.`;
+      return;
+    }
+    this.wrong = '';
+    const says = `What if ${fact.label.toLowerCase()} were ${written}?`;
+    this.outcome = { of: doc.text, says, text };
+    this.dispatchEvent(new FactMoved({ text, says }));
+  }
+
+  private back = (): void => {
+    this.outcome = undefined;
+    this.dispatchEvent(new FactMoved(undefined));
+  };
+
+  protected override render() {
+    const { told, wrong, walked, system } = this;
+    const first = told[0];
+    if (!first) return nothing;
+    const now = told.find(({ id }) => id === this.fact) ?? first;
+    const then = this.outcome?.of === walked.doc.text ? this.outcome : undefined;
+    return html`<h3 class="noprint">What if</h3>
+      <form class="turn noprint" @submit=${this.move} novalidate>
+        <label>Fact
+          <select @change=${({ target }: Event) => {
+            if (target instanceof HTMLSelectElement) this.fact = target.value;
+          }}>${told.map(({ id, label }) => html`<option value=${id} ?selected=${id === now.id}>${label}</option>`)}</select>
+        </label>
+        <label>were, instead of ${now.value || 'nothing said'}
+          <input id="moved-to" autocomplete="off" aria-invalid=${wrong ? 'true' : 'false'} />
+        </label>
+        <button>See</button>
+        ${then ? html`<button type="button" @click=${this.back}>Back to the case</button>` : nothing}
+        <p class="error" role="alert">${wrong}</p>
+      </form>
+      <div role="status">${then ? movedRead(then, system) : nothing}</div>`;
+  }
+}
+
+/** What comes out with a fact moved, as both windows show it. */
+export function movedRead(moved: NonNullable<Shown['moved']>, system: UnitSystem) {
+  const { doc, answer } = judge(moved.text, undefined, system);
+  if (!answer) return nothing;
+  const level = doc.topic ? levelOf(doc.topic.outcomes, answer.outcome) : 'unknown';
+  const question = questionOf(doc, answer);
+  return html`<p class="what-if">${moved.says}</p>
+    <section class="verdict level-${level}">
+      ${mark(level)}
+      <p class="word">${answer.words.charAt(0).toUpperCase()}${answer.words.slice(1)}</p>
+      <p>${answer.sentence}</p>
+    </section>
+    ${
+      question.kind === 'number'
+        ? html`<p>${question.label}: <strong class="num">${foundWords(question, system)}</strong></p>`
+        : nothing
+    }`;
+}
+
+customElements.define('what-if', WhatIf);
