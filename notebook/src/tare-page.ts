@@ -155,7 +155,7 @@ export class TarePage extends PlainElement {
     const own = address.page === 'case' && address.packed === undefined;
     const text = own ? filedCase(address.topic, address.name) : undefined;
     if (address.page === 'case') await Promise.all([readHouses(), openTopic(address.topic), text]);
-    if (address.page === 'cases') await readHouses();
+    if (address.page === 'cases' || address.page === 'today') await readHouses();
     if (address.page === 'class') {
       await Promise.all([readHouses(), openAllTopics(), openReader(), openYaml()]);
     }
@@ -179,6 +179,7 @@ export class TarePage extends PlainElement {
       const found = await this.judgedFirst({ filed, kept: kept?.text }, false);
       if (visit === this.visit) this.found = found;
     }
+    if (address.page === 'today') await import('./views/today-page');
     if (address.page === 'cases') await import('./views/cases-page');
     if (address.page === 'class') await import('./views/class-page');
     if (address.page === 'yard') await import('./views/yard-page');
@@ -213,6 +214,8 @@ export class TarePage extends PlainElement {
         <p><button @click=${() => location.reload()}>Reload</button></p>`;
     }
     switch (address.page) {
+      case 'today':
+        return html`<today-page .system=${system}></today-page>`;
       case 'cases':
         return html`<cases-page></cases-page>`;
       case 'rules':

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { caseAddress, readAddress } from './address';
 
-test('every fixed address leads to its page, and any other to the cases', () => {
+test('every fixed address leads to its page, and any other to the first', () => {
   expect(readAddress('#/case/tow-fit/a-b')).toEqual({
     page: 'case',
     topic: 'tow-fit',
@@ -9,11 +9,11 @@ test('every fixed address leads to its page, and any other to the cases', () => 
   });
   expect(readAddress('#/case/note/a-b')).toEqual({ page: 'note', name: 'a-b' });
   expect(readAddress('#/rules/tow-fit')).toEqual({ page: 'topic', topic: 'tow-fit' });
-  for (const page of ['cases', 'class', 'questions', 'yard', 'rules']) {
+  for (const page of ['today', 'cases', 'class', 'questions', 'yard', 'rules']) {
     expect(readAddress(`#/${page}`)).toEqual({ page });
   }
   for (const strange of ['', '#', '#/nowhere', '#/case/only-topic', '#/%E0%A4%A']) {
-    expect(readAddress(strange)).toEqual({ page: 'cases' });
+    expect(readAddress(strange)).toEqual({ page: 'today' });
   }
 });
 

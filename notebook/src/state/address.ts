@@ -1,6 +1,6 @@
 /** Where the page is, from the part of the address that never reaches a server. */
 export type Address =
-  | { readonly page: 'cases' | 'class' | 'questions' | 'yard' | 'rules' }
+  | { readonly page: 'today' | 'cases' | 'class' | 'questions' | 'yard' | 'rules' }
   | {
       readonly page: 'case';
       readonly topic: string;
@@ -11,7 +11,7 @@ export type Address =
   | { readonly page: 'note'; readonly name: string }
   | { readonly page: 'topic'; readonly topic: string };
 
-const pages = ['cases', 'class', 'questions', 'yard', 'rules'] as const;
+const pages = ['today', 'cases', 'class', 'questions', 'yard', 'rules'] as const;
 
 function decoded(text: string): string {
   try {
@@ -22,9 +22,9 @@ function decoded(text: string): string {
 }
 
 /**
- * An address that is not one of ours leads to the cases.
+ * An address that is not one of ours leads to the first page.
  *
- *     #/cases   #/case/<topic>/<name>   #/case/<topic>/<name>/<packed case>   #/rules/<topic>   #/case/note/<name>
+ *     #/today   #/cases   #/case/<topic>/<name>   #/case/<topic>/<name>/<packed case>   #/rules/<topic>   #/case/note/<name>
  */
 export function readAddress(hash: string): Address {
   const [, page = '', first = '', second = '', third = ''] = hash.split('/').map(decoded);
@@ -33,7 +33,7 @@ export function readAddress(hash: string): Address {
     return { page: 'case', topic: first, name: second, ...(third !== '' && { packed: third }) };
   }
   if (page === 'rules' && first !== '') return { page: 'topic', topic: first };
-  return { page: pages.find((each) => each === page) ?? 'cases' };
+  return { page: pages.find((each) => each === page) ?? 'today' };
 }
 
 export const caseAddress = (topic: string, name: string): string =>

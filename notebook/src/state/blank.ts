@@ -12,12 +12,14 @@ export type Started = {
  * A case to fill in: what always has to be known, after what is known already.
  *
  * @param asked the facts without any of which the topic cannot answer; see `alwaysAsked`
+ * @param question what was asked, as Markdown; absent: what the topic asks
  */
 export function blankCase(
   topic: Topic,
   title: string,
   asked: readonly string[],
   known: readonly Started[] = [],
+  question: string = topic.question,
 ): string {
   const open = asked
     .filter((id) => !known.some((each) => each.id === id))
@@ -28,7 +30,7 @@ export function blankCase(
   );
   return [
     `---\n${titleLine(title)}\ntopic: ${topic.id}\n---\n`,
-    topic.question,
+    question,
     '',
     '| Fact | Value | Read from |',
     '| --- | --- | --- |',

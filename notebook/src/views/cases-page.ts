@@ -9,7 +9,8 @@ import { PlainElement } from '../elements/plain-element';
 import type { CaseStarted } from '../elements/start-case';
 import '../elements/start-case';
 import { caseAddress } from '../state/address';
-import { allKept, hearElsewhere, keep } from '../state/kept';
+import { allKept, hearElsewhere } from '../state/kept';
+import { beginOwn } from '../state/own-case';
 
 /** So many of what was found are drawn. */
 const most = 30;
@@ -48,15 +49,7 @@ export class CasesPage extends PlainElement {
   };
 
   private async begin(text: string, topic: string): Promise<void> {
-    const name = `mine-${Date.now().toString(36)}`;
-    try {
-      await keep({ topic, name, text, at: Date.now() });
-      location.hash = caseAddress(topic, name);
-    } catch {
-      // A device that keeps nothing still opens it: the whole case goes into the address.
-      const { pack } = await import('../state/link');
-      location.hash = `${caseAddress(topic, name)}/${await pack(text)}`;
-    }
+    location.hash = await beginOwn(topic, text);
   }
 
   /** Files are opened by what takes dropped ones. */

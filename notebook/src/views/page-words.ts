@@ -2,6 +2,7 @@ import type { Address } from '../state/address';
 
 /** The pages by the names they have in the head of every page. */
 export const pages = {
+  today: 'Today',
   cases: 'Cases',
   class: 'Class',
   questions: 'Questions',
@@ -11,6 +12,7 @@ export const pages = {
 
 /** Those that are written, in the order of the menu. */
 export const menu = [
+  'today',
   'cases',
   'class',
   'yard',
@@ -25,6 +27,7 @@ export const later = {
 
 /** What a page is, for those who have only its description before them. */
 export const descriptions: Readonly<Record<Address['page'], string>> = {
+  today: 'What somebody just said, read and answered at once, and the calls that are open.',
   cases: 'Worked cases of a travel-trailer dealership, by topic and level, with their verdicts.',
   case: 'One worked case: what is known, the verdict, the limits, and the working behind it.',
   note: 'An answer that is no calculation, who keeps it, and until when it is good.',

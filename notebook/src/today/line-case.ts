@@ -1,0 +1,109 @@
+import type { LineMark } from '@tarebook/record';
+import type { Topic } from '@tarebook/rules/engine';
+import { readQuantity, show, type UnitSystem, wasMisread } from '@tarebook/rules/quantity';
+import { blankCase, type Started } from '../state/blank';
+import { countOf, kindsOfPeople, type Person, peopleList, withOneMore } from '../state/people';
+import { readDocument } from '../state/reading';
+import type { Corrected } from './draft';
+
+/** One mark of a line under a name that stays while other words change. */
+export const markKey = (mark: LineMark, text: string): string =>
+  `${mark.kind === 'people' ? mark.who : mark.kind}:${text.slice(mark.from, mark.to).toLowerCase()}`;
+
+/** “5000 lb” as people read it: 5,000 lb. */
+export function shown(value: string, system: UnitSystem): string {
+  const read = readQuantity(value);
+  if (wasMisread(read) || !read.unit) return value;
+  return show({ lo: read.from, hi: read.to }, read.unit.symbol, system);
+}
+
+/** Of a text as somebody typed it, nothing is taken for Markdown. */
+const plainly = (text: string): string =>
+  text
+    .replace(/\s+/g, ' ')
+    .trim()
+    .replace(/[\\`*_{}[\]<>#|~&!]/g, '\\$&')
+    .replace(/^(?=[-+=:]|\d+[.)])/, '\\');
+
+/** The same for a cell: what would end it, or make more of it, is left out. */
+const inCell = (text: string): string =>
+  text
+    .replace(/[\\`*_{}[\]<>#|~&]/g, ' ')
+    .replace(/\s+/g, ' ')
+    .trim();
+
+const longestTitle = 64;
+
+/** The first words of a line, as the name of its case. */
+export function titleOf(text: string, otherwise: string): string {
+  const line = text.replace(/\s+/g, ' ').trim();
+  if (line.length < 3) return otherwise;
+  const cut =
+    line.length <= longestTitle
+      ? line
+      : `${line.slice(0, longestTitle).replace(/[\s,;]+\S*$/, '')} …`;
+  return `${cut.charAt(0).toUpperCase()}${cut.slice(1)}`;
+}
+
+/** What the line tells and what was changed of it, each fact once; whatever was chosen by hand first. */
+export function factsOf(
+  marks: readonly LineMark[],
+  text: string,
+  { dropped, values, chosen }: Corrected,
+): readonly Started[] {
+  const found = new Map<string, Started>();
+  const add = (id: string, value: string, readFrom: string): void => {
+    if (id !== '' && !found.has(id)) found.set(id, { id, value: values[id] ?? value, readFrom });
+  };
+  const said = (mark: LineMark): string => inCell(`said: “${text.slice(mark.from, mark.to)}”`);
+  const left = marks.filter((mark) => !dropped.includes(markKey(mark, text)));
+  for (const mark of left) {
+    if (mark.kind !== 'open') continue;
+    add(chosen[markKey(mark, text)] ?? '', shown(mark.value, 'us'), said(mark));
+  }
+  for (const mark of left) {
+    if (mark.kind === 'fact') add(mark.fact, shown(mark.value, 'us'), said(mark));
+  }
+  for (const [id, value] of Object.entries(values)) add(id, value, '');
+  return [...found.values()];
+}
+
+/** How many of each kind ride along; undefined where nobody said. */
+export function ridersOf(
+  marks: readonly LineMark[],
+  text: string,
+  { dropped, counts }: Corrected,
+): Readonly<Record<Person, number>> | undefined {
+  const told: Partial<Record<Person, number>> = {};
+  for (const mark of marks) {
+    if (mark.kind !== 'people' || dropped.includes(markKey(mark, text))) continue;
+    told[mark.who] = mark.count;
+  }
+  for (const kind of kindsOfPeople) {
+    const count = counts[kind];
+    if (count !== undefined) told[kind] = count;
+  }
+  if (Object.keys(told).length === 0) return undefined;
+  return { adult: Math.max(1, told.adult ?? 1), child: told.child ?? 0, dog: told.dog ?? 0 };
+}
+
+/** A line with all that was read and changed, as a case; whoever rides along has a row each. */
+export function caseOfLine(
+  topic: Topic,
+  asked: readonly string[],
+  marks: readonly LineMark[],
+  text: string,
+  corrected: Corrected,
+  named: string,
+): string {
+  const known = factsOf(marks, text, corrected);
+  const words = plainly(text);
+  const blank = blankCase(topic, titleOf(text, named), asked, known, words || topic.question);
+  const riders = topic.facts[peopleList]?.kind === 'rows' && ridersOf(marks, text, corrected);
+  if (!riders) return blank;
+  let doc = readDocument(blank);
+  for (const kind of kindsOfPeople) {
+    while (countOf(doc, kind) < riders[kind]) doc = readDocument(withOneMore(doc, kind));
+  }
+  return doc.text;
+}

@@ -1,0 +1,18 @@
+import type { UnitSystem } from '@tarebook/rules/quantity';
+import { html } from 'lit';
+import '../today/today.css';
+import '../today/one-line';
+import { PlainElement } from '../elements/plain-element';
+
+/** The first page: what somebody just said, and what is open. */
+export class TodayPage extends PlainElement {
+  static override properties = { system: { attribute: false } };
+  declare system: UnitSystem;
+
+  protected override render() {
+    return html`<h1>Today</h1>
+      <one-line .system=${this.system}></one-line>`;
+  }
+}
+
+customElements.define('today-page', TodayPage);

@@ -1,0 +1,101 @@
+import type { Page } from '@playwright/test';
+import { expect, objections, test, ticket, verdict } from './page';
+
+const line = 'crossover rated five thousand, trailer thirty-nine hundred, four of us and a dog';
+
+const said = (page: Page) => page.getByLabel('What did they say?');
+const marks = (page: Page) => page.getByRole('group', { name: 'What was understood' });
+const next = (page: Page) => page.getByRole('region', { name: 'Ask next' });
+
+async function say(page: Page, text = line): Promise<void> {
+  await page.goto('/#/today');
+  await said(page).fill(text);
+  await expect(verdict(page)).toBeVisible();
+}
+
+test('one line is read, answered at once, put right by a touch, and opens as a case with all of it', async ({
+  page,
+}) => {
+  await page.goto('/');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Today');
+  await say(page);
+  // What nobody said is asked, and never assumed.
+  await expect(verdict(page)).toHaveText('Cannot say');
+  await expect(page.getByLabel('About')).toHaveValue('tow-fit');
+  await expect(marks(page)).toContainText('Maximum trailer weight 5,000 lb');
+  await expect(marks(page)).toContainText('4 adults');
+  await expect(marks(page)).toContainText('1 dog');
+  await expect(next(page)).toContainText('“trailer thirty-nine hundred”: which is that?');
+  await next(page).getByRole('button', { name: 'Dry weight' }).click();
+  await expect(marks(page)).toContainText('Dry weight 3,900 lb');
+  await expect(next(page)).toHaveCount(1);
+  await expect(next(page)).not.toContainText('which is that?');
+
+  await marks(page)
+    .getByRole('button', { name: /rated five thousand/ })
+    .click();
+  await page.getByRole('textbox', { name: 'Maximum trailer weight' }).fill('3500');
+  await expect(verdict(page)).toHaveText('Does not fit');
+  await page.getByRole('textbox', { name: 'Maximum trailer weight' }).press('Escape');
+  await marks(page).getByRole('button', { name: /a dog/ }).click();
+  await page.getByRole('button', { name: 'Take it away' }).click();
+  await expect(marks(page)).toContainText('left out');
+  await marks(page).getByRole('button', { name: /a dog/ }).click();
+  await page.getByRole('button', { name: 'One child more' }).click();
+
+  await page.reload();
+  await expect(verdict(page)).toHaveText('Does not fit');
+  await page.getByRole('button', { name: 'Open as a case' }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toContainText(
+    'Crossover rated five thousand',
+  );
+  await expect(verdict(page)).toHaveText('Does not fit');
+  await expect(page.locator('input[data-fact="vehicle.maxTrailerWeight"]')).toHaveValue('3500');
+  await expect(page.locator('input[data-fact="trailer.dryWeight"]')).toHaveValue('3,900');
+  const people = page.getByRole('group', { name: 'People and animals' });
+  for (const each of ['4 adults', '1 child', '1 dog']) await expect(people).toContainText(each);
+  await page.goto('/#/today');
+  await expect(said(page)).toHaveValue('');
+});
+
+test('nothing is forced: no topic, another topic, and what is dangerous first', async ({
+  page,
+}) => {
+  await page.goto('/#/today');
+  await said(page).fill('what time do you close on Saturday');
+  await expect(page.getByText('No topic is clear from these words.')).toBeVisible();
+  await expect(ticket(page)).toHaveCount(0);
+  await page.getByLabel('About').selectOption('gas-supply');
+  await expect(ticket(page)).toContainText('Gas supply');
+  await page.getByRole('button', { name: 'Clear' }).click();
+  await expect(ticket(page)).toHaveCount(0);
+  await said(page).fill('tow rating 5000 and it smells like propane in the trailer');
+  await expect(page.getByRole('alert', { name: 'Urgent' })).toContainText('Say this first');
+});
+
+test('Today is in order for everybody, narrow too, and nothing waits on a hostile line', async ({
+  page,
+}) => {
+  await say(page);
+  expect(await objections(page)).toEqual([]);
+  await page.setViewportSize({ width: 320, height: 640 });
+  const wide = () => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+  expect(await wide()).toBeLessThanOrEqual(0);
+  await page.emulateMedia({ forcedColors: 'active' });
+  const underline = await marks(page)
+    .locator('.said')
+    .first()
+    .evaluate((at) => getComputedStyle(at).borderBottomStyle);
+  expect(underline).toBe('solid');
+  const small = await page.locator('one-line').evaluate((at) =>
+    [...at.querySelectorAll('button, select, textarea')]
+      .map((each) => [each.textContent?.trim(), each.getBoundingClientRect()] as const)
+      .filter(([, { height, width }]) => height > 0 && (height < 43.5 || width < 43.5))
+      .map(([words, { width, height }]) => `${words} ${width}×${height}`),
+  );
+  expect(small).toEqual([]);
+  const began = Date.now();
+  await said(page).fill(`${'trailer 9 '.repeat(60_000)} <img src=x onerror=alert(1)>`);
+  await page.getByLabel('About').focus();
+  expect(Date.now() - began).toBeLessThan(15_000);
+});
