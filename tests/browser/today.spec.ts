@@ -1,5 +1,6 @@
 import type { Page } from '@playwright/test';
-import { expect, objections, test, ticket, verdict } from './page';
+import { objections } from './objections';
+import { expect, test, ticket, verdict } from './page';
 
 const line = 'crossover rated five thousand, trailer thirty-nine hundred, four of us and a dog';
 
