@@ -13,7 +13,7 @@ import { type Elsewhere, hearElsewhere, keptCase } from './state/kept';
 import { openReader, openReadersFor, openYaml } from './state/reading';
 import { openAllTopics, openTopic } from './state/topics';
 import './views/case-page';
-import { descriptions, later, menu, pages } from './views/page-words';
+import { descriptions, menu, pages } from './views/page-words';
 
 type Texts = { readonly filed: string | undefined; readonly kept: string | undefined };
 /** A case as it came and as it was left here; the first of these, judged. */
@@ -182,6 +182,9 @@ export class TarePage extends PlainElement {
     if (address.page === 'today') await import('./views/today-page');
     if (address.page === 'cases') await import('./views/cases-page');
     if (address.page === 'class') await import('./views/class-page');
+    if (address.page === 'questions') {
+      await Promise.all([readHouses(), import('./views/questions-page')]);
+    }
     if (address.page === 'yard') await import('./views/yard-page');
     if (address.page === 'note') await import('./views/note-page');
     if (address.page === 'rules' || address.page === 'topic') await import('./views/rules-page');
@@ -224,6 +227,8 @@ export class TarePage extends PlainElement {
         return html`<rules-page .topicId=${address.topic} .at=${partOf(location.hash)} .system=${system}></rules-page>`;
       case 'note':
         return html`${keyed(address.name, html`<note-page .name=${address.name}></note-page>`)}`;
+      case 'questions':
+        return html`<questions-page .view=${location.hash.split('/')[2] ?? ''}></questions-page>`;
       case 'yard':
         return html`<yard-page .system=${system}></yard-page>`;
       case 'class':
@@ -253,9 +258,6 @@ export class TarePage extends PlainElement {
           ></case-page>`,
         )}`;
       }
-      default:
-        return html`<h1>${pages[address.page]}</h1>
-          <p>${later[address.page]} It is not written yet; until then <a href="#/cases">the cases</a> serve.</p>`;
     }
   }
 

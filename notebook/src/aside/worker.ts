@@ -1,22 +1,34 @@
 import type { VerdictAsked } from '../cases/verdict';
 import type { ChangeAsked } from '../change/asked';
+import type { QuestionsAsked } from '../questions/answer-shapes';
 import { changesOf } from './changes-of';
 import { verdictOf } from './verdict-of';
 
-/** What is reckoned beside the page; both need the rule sets, so both are asked in one place. */
+/** What is reckoned beside the page; all of it needs the rule sets, so all is asked in one place. */
 export type AskedAside =
   | ({ readonly kind: 'verdict' } & VerdictAsked)
-  | ({ readonly kind: 'changes' } & ChangeAsked);
+  | ({ readonly kind: 'changes' } & ChangeAsked)
+  | ({ readonly kind: 'questions' } & QuestionsAsked);
+
+/** Out of the promise, so that whoever asked hears of it as of any other mistake. */
+const aloud = (problem: unknown): void => {
+  setTimeout(() => {
+    throw problem;
+  });
+};
 
 addEventListener('message', async ({ data }: MessageEvent<AskedAside>) => {
+  if (data.kind === 'questions') {
+    import('./questions')
+      .then(({ hearQuestions }) => hearQuestions(data, (told) => postMessage(told)))
+      .catch(aloud);
+    return;
+  }
   if (data.kind === 'changes') {
     try {
       postMessage(await changesOf(data));
     } catch (problem) {
-      // Out of the promise, so that whoever asked hears of it as of any other mistake.
-      setTimeout(() => {
-        throw problem;
-      });
+      aloud(problem);
     }
     return;
   }

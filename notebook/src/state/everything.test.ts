@@ -23,6 +23,7 @@ test('taking in a file writes over nothing, loses no text, and doing it twice ad
         lessons: [],
         house: [],
         replies: [],
+        questions: [],
         unread: [],
       };
       const { cases: added, names } = merged({ cases, classes: [] }, opened);

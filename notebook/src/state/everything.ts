@@ -2,6 +2,12 @@ import { type Group, isGroup, mergedGroups } from './group';
 import { allHouses, type House, isHouse, keepHouse } from './house';
 import { allKept, isKept, type Kept, keep, keyOf } from './kept';
 import { allLessons, isLesson, keepLesson, type Lesson } from './lesson';
+import {
+  allQuestionRecords,
+  isQuestionRecord,
+  type QuestionRecord,
+  takeInQuestions,
+} from './questions';
 import { allAside, changeRecord, dropRecord, everyRecord, hasFields } from './shelf';
 import {
   allWordings,
@@ -23,6 +29,8 @@ export type Everything = {
   readonly house: readonly House[];
   /** Replies in a person's own words. */
   readonly replies: readonly CaseWordings[];
+  /** What people asked and what was answered. */
+  readonly questions: readonly QuestionRecord[];
   /** Records that could not be read, as they were found. */
   readonly aside: readonly unknown[];
 };
@@ -38,12 +46,15 @@ export const dropGroup = (id: string): Promise<void> => dropRecord('classes', id
 
 export async function gatherEverything(now: Date): Promise<Everything> {
   const [cases, classes, house] = [await allKept(), await allGroups(), await allHouses()];
-  const aside = await allAside();
+  const [questions, aside] = [await allQuestionRecords(), await allAside()];
   const saved = now.toISOString();
   const replies = allWordings();
   const lessons = await allLessons();
   const kind = 'tarebook-everything';
-  return { kind, version: 1, saved, cases, classes, lessons, house, replies, aside };
+  return {
+    ...{ kind, version: 1, saved, cases, classes, lessons, house, replies },
+    ...{ questions, aside },
+  };
 }
 
 /** A file that is not one of ours, in one sentence. */
@@ -63,6 +74,7 @@ export type Opened = {
   readonly lessons: readonly Lesson[];
   readonly house: readonly House[];
   readonly replies: readonly CaseWordings[];
+  readonly questions: readonly QuestionRecord[];
   /** Such as `cases[3]`. */
   readonly unread: readonly string[];
 };
@@ -103,6 +115,7 @@ export function readEverything(text: string): Opened {
     lessons: whole('lessons', isLesson),
     house: whole('house', isHouse),
     replies: whole('replies', isCaseWordings),
+    questions: whole('questions', isQuestionRecord),
     unread,
   };
 }
@@ -194,10 +207,16 @@ export async function takeIn(text: string): Promise<string> {
   for (const each of fresh) await keepHouse(each);
   const left = opened.house.length - fresh.length;
   const replies = takeInReplies(opened.replies, names);
+  const questions = await takeInQuestions(opened.questions);
+  const asked =
+    questions === 0
+      ? ''
+      : `${counted(questions, 'record', 'records')} of questions came with them.`;
   const parts = [
     `${counted(cases.length, 'case', 'cases')} and ${counted(classes.length, 'class', 'classes')} were taken in, beside what was here.`,
     lessons,
     replies,
+    asked,
     fresh.length > 0 ? 'The dealer’s own numbers were taken in.' : '',
     left > 0 ? 'This device has a dealer’s own numbers already, and they stay as they are.' : '',
     opened.unread.length > 0

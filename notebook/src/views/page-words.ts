@@ -15,15 +15,10 @@ export const menu = [
   'today',
   'cases',
   'class',
+  'questions',
   'yard',
   'rules',
 ] as const satisfies readonly (keyof typeof pages)[];
-
-/** What will stand on the pages that are not written yet. */
-export const later = {
-  questions:
-    'Here will stand what people asked, how often, which case answers it, and what is still open.',
-} as const;
 
 /** What a page is, for those who have only its description before them. */
 export const descriptions: Readonly<Record<Address['page'], string>> = {

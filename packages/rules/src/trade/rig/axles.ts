@@ -196,7 +196,6 @@ export const vehicleAxles = part({
   findings: {
     'rear-axle-slack': {
       label: 'Rear axle before the bars are tightened',
-      first: true,
       askedByKnown: ['vehicle.gawrRear'],
       care: {
         when: 'distribution.inUse && rear.withoutBars > vehicle.gawrRear',

@@ -1,0 +1,142 @@
+import { judged, judgeNote, noteForms, readNote } from '@tarebook/casebook';
+import { type Findable, lineReader, type ReadMessage, reader, searchOver } from '@tarebook/record';
+import { answerNow, formOf, withHouse } from '@tarebook/rules/engine';
+import {
+  type Answerable,
+  type Answered,
+  type AnswerForm,
+  answerForms,
+  type FiledWords,
+  type NoteText,
+  type QuestionsAsked,
+  type QuestionsTold,
+} from '../questions/answer-shapes';
+import { splitBunch } from '../questions/bunch';
+import { allowedHouse } from '../state/house';
+import { levelOf } from '../state/level';
+import type { Asked } from '../state/questions';
+import { loadedTopics, openAllTopics, openTopic } from '../state/topics';
+
+type Tell = (told: QuestionsTold) => void;
+
+/** So many are read in one go; then what was read is told, and whoever asks anew is heard. */
+const inOneGo = 25;
+const breath = (): Promise<void> => new Promise((done) => setTimeout(done));
+
+/** The cases and notes that came with the page, by the words they are found by. */
+const findable = (filed: FiledWords): readonly Findable[] =>
+  Object.entries(filed).flatMap(([topic, { cases }]) =>
+    Object.entries(cases).map(([name, text]) => ({
+      ...{ path: `${topic}/${name}`, topic, title: name.replaceAll('-', ' '), text },
+    })),
+  );
+
+let search: ReturnType<typeof searchOver> | undefined;
+let about: ReturnType<typeof lineReader> | undefined;
+
+/** A question whose topic a person chose, read once more for that topic. */
+function asChosen(read: ReadMessage, { topics }: Asked): ReadMessage {
+  const parts = read.parts.map((part) => {
+    const chosen = Object.hasOwn(topics, part.text) ? topics[part.text] : undefined;
+    if (chosen === undefined || chosen === part.topic) return part;
+    const none = { ...part, topic: null, because: [], facts: {}, words: {}, ask: [] };
+    const topic = Object.hasOwn(loadedTopics, chosen) ? loadedTopics[chosen] : undefined;
+    if (!topic) return none;
+    about ??= lineReader(loadedTopics);
+    const { marks } = about(part.text, chosen);
+    const told = marks.flatMap((mark) => (mark.kind === 'fact' ? [mark] : []));
+    const facts = Object.fromEntries(told.map(({ fact, value }) => [fact, value]));
+    const said = told.map(({ fact, from, to }) => [fact, part.text.slice(from, to)]);
+    const open = answerNow(topic, { facts: {} }).missing.filter(({ fact }) => !facts[fact]);
+    const ask = open.slice(0, 3).map((each) => each.ask);
+    return { ...none, topic: chosen, facts, words: Object.fromEntries(said), ask };
+  });
+  return { ...read, parts };
+}
+
+let wanted = 0;
+
+type ReadAsked = Extract<QuestionsAsked, { ask: 'read' }>;
+
+async function read({ messages, turn, filed }: ReadAsked, tell: Tell): Promise<void> {
+  wanted = turn;
+  await openAllTopics();
+  search ??= searchOver(findable(filed), loadedTopics);
+  const readOne = reader({ topics: loadedTopics, search });
+  for (let at = 0; at < messages.length || at === 0; at += inOneGo) {
+    if (wanted !== turn) return;
+    const some = messages.slice(at, at + inOneGo);
+    const done = at + some.length;
+    const found = some.map((each) => asChosen(readOne(each), each));
+    tell({ told: 'read', turn, read: found, done, of: messages.length });
+    await breath();
+  }
+}
+
+/** Which form fits: what is decided goes to whoever asked; what told nothing, to everybody. */
+function fitting(isDecided: boolean, facts: Answerable['facts']): AnswerForm {
+  if (isDecided) return 'post';
+  return Object.keys(facts).length === 0 ? 'everybody' : 'askBack';
+}
+
+async function answerOf({
+  topic: id,
+  note,
+  facts,
+  house,
+  day,
+}: Answerable): Promise<Answered | undefined> {
+  if (note !== null) return noteAnswer(note, day);
+  const plain = id === null ? undefined : await openTopic(id);
+  if (!plain) return undefined;
+  const layer = house && allowedHouse(plain, house).house;
+  const topic = layer ? withHouse(plain, layer) : plain;
+  const asked = { facts, asOf: day };
+  const answer = answerNow(topic, asked);
+  const level = levelOf(topic.outcomes, answer.outcome);
+  const each = answerForms.map((form) => [form, formOf(form, topic, asked)] as const);
+  return {
+    form: fitting(level !== 'unknown', facts),
+    texts: recordOf(each),
+    cautions: answer.cautions,
+    saved: JSON.parse(JSON.stringify(judged(answer, { facts }))),
+    isWarning: level === 'stop',
+  };
+}
+
+function noteAnswer({ name, text }: NoteText, day: string): Answered | undefined {
+  const note = readNote(text);
+  if (note.troubles.length > 0) return undefined;
+  const found = judgeNote(note, day);
+  const forms = noteForms(found);
+  const { goodUntil, front } = note;
+  return {
+    form: 'post',
+    texts: recordOf(answerForms.map((form) => [form, forms[form]])),
+    cautions: [],
+    saved: { topic: 'note', outcome: found.outcome, goodUntil, title: front.title, name },
+    isWarning: false,
+  };
+}
+
+const recordOf = (each: readonly (readonly [AnswerForm, string])[]) => {
+  const of = new Map(each);
+  const text = (form: AnswerForm): string => of.get(form) ?? '';
+  return {
+    post: text('post'),
+    everybody: text('everybody'),
+    askBack: text('askBack'),
+    spoken: text('spoken'),
+    letter: text('letter'),
+  };
+};
+
+/** Splits, reads and answers beside the page, so that no bunch of whatever size holds it. */
+export async function hearQuestions(asked: QuestionsAsked, tell: Tell): Promise<void> {
+  if (asked.ask === 'split') tell({ told: 'split', found: splitBunch(asked.text) });
+  else if (asked.ask === 'read') await read(asked, tell);
+  else {
+    const answered = await answerOf(asked.of).catch(() => undefined);
+    tell({ told: 'answer', key: asked.key, answered });
+  }
+}

@@ -1,0 +1,61 @@
+import type { ReadMessage } from '@tarebook/record';
+import type { FormName } from '@tarebook/rules/engine';
+import type { House } from '../state/house';
+import type { Asked } from '../state/questions';
+import type { Pasted } from './bunch';
+
+/** By topic the words of every case and note that came with the page. */
+export type FiledWords = Readonly<
+  Record<string, { readonly cases: Readonly<Record<string, string>> }>
+>;
+/** A note by its name, as it is written. */
+export type NoteText = { readonly name: string; readonly text: string };
+
+/** A bunch to be split; a message to be read; a question to be answered: all of it beside the page. */
+export type QuestionsAsked =
+  | { readonly ask: 'split'; readonly text: string }
+  | {
+      readonly ask: 'read';
+      readonly turn: number;
+      readonly messages: readonly Asked[];
+      readonly filed: FiledWords;
+    }
+  | { readonly ask: 'answer'; readonly key: string; readonly of: Answerable };
+
+/** What an answer hangs on. */
+export type Answerable = {
+  /** A rule set's id, or else a note. */
+  readonly topic: string | null;
+  readonly note: NoteText | null;
+  readonly facts: Readonly<Record<string, string>>;
+  readonly house: House | undefined;
+  readonly day: string;
+};
+
+/** The forms that go to whoever asked. */
+export const answerForms = ['post', 'everybody', 'askBack', 'spoken', 'letter'] as const;
+export type AnswerForm = (typeof answerForms)[number] & FormName;
+
+export type Answered = {
+  /** Which form fits what is known. */
+  readonly form: AnswerForm;
+  readonly texts: Readonly<Record<AnswerForm, string>>;
+  /** The cautions that stand in each. */
+  readonly cautions: readonly string[];
+  /** What it stood on, as `judge --json` writes it. */
+  readonly saved: Readonly<Record<string, unknown>>;
+  /** Gravity of what came out, for the order of a round. */
+  readonly isWarning: boolean;
+};
+
+export type QuestionsTold =
+  | { readonly told: 'split'; readonly found: readonly Pasted[] }
+  | {
+      readonly told: 'read';
+      readonly turn: number;
+      readonly read: readonly ReadMessage[];
+      /** How many of all have been read. */
+      readonly done: number;
+      readonly of: number;
+    }
+  | { readonly told: 'answer'; readonly key: string; readonly answered: Answered | undefined };

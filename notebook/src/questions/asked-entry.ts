@@ -1,0 +1,151 @@
+import type { ReadMessage } from '@tarebook/record';
+import { html, nothing } from 'lit';
+import { repeat } from 'lit/directives/repeat.js';
+import { copyFrom } from '../elements/copy-text';
+import { PlainElement } from '../elements/plain-element';
+import type { Asked } from '../state/questions';
+import type { Answered } from './answer-shapes';
+import type { Sought } from './reader';
+import './asked-part';
+import { AnswerLeft, AskedChanged } from './events';
+import { urgentWords } from './words';
+
+/** Longer messages are shown as far as this until somebody wants the rest. */
+const mostShown = 1_500;
+
+/** A message: by which way it came, what in it is urgent, and each of its questions. */
+export class AskedEntry extends PlainElement {
+  static override properties = {
+    asked: { attribute: false },
+    read: { attribute: false },
+    number: { attribute: false },
+    same: { attribute: false },
+    answer: { attribute: false },
+    labels: { attribute: false },
+    correcting: { state: true },
+    whole: { state: true },
+    said: { state: true },
+  };
+  declare asked: Asked;
+  declare read: ReadMessage | undefined;
+  declare number: number;
+  /** Those who asked the same after this one. */
+  declare same: readonly Asked[];
+  declare answer: (of: Sought) => Promise<Answered | undefined>;
+  declare labels: (topic: string, fact: string) => string;
+  declare correcting: boolean;
+  declare whole: boolean;
+  declare said: string;
+
+  constructor() {
+    super();
+    this.same = [];
+    this.said = '';
+  }
+
+  private change(change: Partial<Asked>): void {
+    this.dispatchEvent(new AskedChanged({ ...this.asked, ...change }));
+  }
+
+  private head() {
+    const { channel, asker, askedOn } = this.asked;
+    const from = [channel || 'way not told', askedOn].filter((each) => each !== '').join(', ');
+    return html`<p class="asked-from"><span class="num">${this.number}</span> ${from}${
+      asker === ''
+        ? nothing
+        : html` <span class="asked-personal" title="A name: kept here, and left out wherever this leaves">${asker}</span>`
+    }</p>`;
+  }
+
+  private urgent() {
+    const { read } = this;
+    if (!read?.urgent || read.firstReply === null) return nothing;
+    const { firstReply } = read;
+    const copy = async ({ currentTarget }: Event): Promise<void> => {
+      const at = currentTarget instanceof Element ? currentTarget : null;
+      const field = at?.closest('.asked-urgent')?.querySelector('textarea');
+      if (!field) return;
+      const copied = await copyFrom(field);
+      this.said = copied === 'copied' ? 'Copied.' : 'The text is marked; press Ctrl or ⌘ and C.';
+      const { asked } = this;
+      const left = { asked, question: asked.text, text: firstReply, answered: undefined };
+      this.dispatchEvent(new AnswerLeft({ ...left, form: 'first reply' }));
+    };
+    return html`<div class="asked-urgent">
+      <p><strong>Urgent: ${urgentWords[read.urgent]}.</strong> Answer this first:</p>
+      <textarea rows="2" readonly aria-label="First reply" .value=${firstReply}></textarea>
+      <div class="acts"><button type="button" @click=${copy}>Copy the first reply</button>
+        <span class="small soft" role="status">${this.said}</span></div>
+    </div>`;
+  }
+
+  private correct() {
+    const { asked } = this;
+    const save = (event: Event): void => {
+      event.preventDefault();
+      if (!(event.target instanceof HTMLFormElement)) return;
+      const typed = new FormData(event.target);
+      const of = (name: string): string => String(typed.get(name) ?? '').trim();
+      if (of('text') === '') return;
+      this.correcting = false;
+      this.change({ text: of('text'), channel: of('channel'), asker: of('asker') });
+    };
+    return html`<form class="asked-correct" @submit=${save}>
+      <label>How it came <input name="channel" .value=${asked.channel} /></label>
+      <label>Who asked <input name="asker" .value=${asked.asker} /></label>
+      <label class="wide-field">The words <textarea name="text" rows="4" required .value=${asked.text}></textarea></label>
+      <div class="acts"><button>Read it so</button>
+        <button type="button" @click=${() => {
+          this.correcting = false;
+        }}>As it was</button></div>
+    </form>`;
+  }
+
+  private sameSaid() {
+    const { same } = this;
+    if (same.length === 0) return nothing;
+    return html`<details class="asked-same"><summary>Asked ${same.length + 1} times</summary>
+      ${same.map(
+        ({ channel, askedOn, text }) =>
+          html`<p class="small">${[channel, askedOn].filter((each) => each !== '').join(', ')}: ${text.slice(0, mostShown)}</p>`,
+      )}</details>`;
+  }
+
+  private body() {
+    const { asked, read } = this;
+    if (this.correcting) return this.correct();
+    if (!read) {
+      return html`<p class="asked-words as-written">${asked.text.slice(0, mostShown)}</p>`;
+    }
+    const rest = asked.text.length > mostShown;
+    return html`${this.urgent()}
+      ${
+        rest
+          ? html`<details><summary>The whole message, ${asked.text.length.toLocaleString('en-US')} letters; its first 6,000 were read</summary>
+            <p class="asked-words as-written">${asked.text.slice(0, 20_000)}</p></details>`
+          : nothing
+      }
+      ${repeat(
+        read.parts,
+        ({ text }) => text,
+        (part) =>
+          html`<asked-part .asked=${asked} .question=${part} .personal=${read.personal} .answer=${this.answer} .labels=${this.labels}></asked-part>`,
+      )}`;
+  }
+
+  protected override render() {
+    const { asked } = this;
+    return html`<article class="asked ${this.read?.urgent ? 'is-urgent' : ''} ${asked.done > 0 ? 'is-done' : ''}">
+      <header>${this.head()}
+        <div class="acts">
+          <button type="button" class="quiet" @click=${() => this.change({ done: asked.done > 0 ? 0 : Date.now() })}>${asked.done > 0 ? 'Open again' : 'Done'}</button>
+          <button type="button" class="quiet" @click=${() => {
+            this.correcting = !this.correcting;
+          }}>Correct</button>
+        </div></header>
+      ${this.body()} ${this.sameSaid()}
+    </article>`;
+  }
+}
+
+customElements.define('asked-entry', AskedEntry);

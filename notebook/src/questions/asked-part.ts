@@ -1,0 +1,209 @@
+import type { QuestionPart } from '@tarebook/record';
+import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import { notesListed, topicsListed } from '../cases/rows';
+import { copyFrom } from '../elements/copy-text';
+import { PlainElement } from '../elements/plain-element';
+import type { Asked } from '../state/questions';
+import { guarded } from '../state/reply';
+import { type Answered, type AnswerForm, answerForms } from './answer-shapes';
+import { AnswerLeft, AskedChanged } from './events';
+import { aboutOf, factsOf, soughtOf } from './known';
+import type { Sought } from './reader';
+import { factText, formWords, stretches } from './words';
+
+/** One question of a message: its words with what was read in them, and its answer, ready to leave. */
+export class AskedPart extends PlainElement {
+  static override properties = {
+    asked: { attribute: false },
+    question: { attribute: false },
+    personal: { attribute: false },
+    answer: { attribute: false },
+    labels: { attribute: false },
+    answered: { state: true },
+    form: { state: true },
+    said: { state: true },
+  };
+  declare asked: Asked;
+  declare question: QuestionPart;
+  /** Words of the message that never leave. */
+  declare personal: readonly string[];
+  declare answer: (of: Sought) => Promise<Answered | undefined>;
+  /** What facts are called, by id. */
+  declare labels: (topic: string, fact: string) => string;
+  declare answered: Answered | undefined | 'none';
+  /** The form a person chose; undefined: the one that fits. */
+  declare form: AnswerForm | undefined;
+  declare said: string;
+  private answeredFor = '';
+
+  constructor() {
+    super();
+    this.said = '';
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has('question') && !changed.has('asked')) return;
+    const of = soughtOf(this.asked, this.question);
+    const key = JSON.stringify(of);
+    if (key === this.answeredFor) return;
+    this.answeredFor = key;
+    this.answered = of ? undefined : 'none';
+    if (!of) return;
+    this.answer(of).then((answered) => {
+      if (this.answeredFor === key) this.answered = answered ?? 'none';
+    });
+  }
+
+  private change(change: Partial<Asked>): void {
+    this.dispatchEvent(new AskedChanged({ ...this.asked, ...change }));
+  }
+
+  private strike(facts: readonly string[]): void {
+    const { struck } = this.asked;
+    const gone = facts.every((each) => struck.includes(each));
+    const others = struck.filter((each) => !facts.includes(each));
+    this.change({ struck: gone ? others : [...others, ...facts] });
+  }
+
+  private words(): readonly TemplateResult[] {
+    const { asked, question: part } = this;
+    return stretches(part, this.personal).map(({ text, kind, facts }) => {
+      if (kind === 'plain') return html`${text}`;
+      if (kind === 'personal') {
+        return html`<span class="asked-personal" title="Personal: it is left out wherever this leaves">${text}</span>`;
+      }
+      const struck = facts.every((each) => asked.struck.includes(each));
+      const told = facts.map((each) => this.factSaid(each)).join(', ');
+      return html`<button type="button" class="asked-fact" aria-pressed=${struck ? 'false' : 'true'}
+        title="${struck ? 'Not taken' : 'Read'} as ${told}; press to ${struck ? 'take it' : 'strike it out'}"
+        @click=${() => this.strike(facts)}>${text}</button>`;
+    });
+  }
+
+  private factSaid(fact: string): string {
+    const [id = '', ...value] = fact.split(': ');
+    return `${this.labels(this.question.topic ?? '', id)}: ${value.join(': ')}`;
+  }
+
+  private facts() {
+    const told = Object.entries(factsOf(this.asked, this.question));
+    if (told.length === 0) return nothing;
+    return html`<span class="small soft">${told
+      .map(([fact, value]) => this.factSaid(factText(fact, value)))
+      .join(' · ')}</span>`;
+  }
+
+  private about() {
+    const { asked, question: part } = this;
+    const now = aboutOf(asked, part);
+    const option = (value: string, words: string) =>
+      html`<option value=${value} ?selected=${value === now}>${words}</option>`;
+    return html`<label class="asked-about"><span class="small soft">About</span>
+      <select .value=${live(now)} @change=${({ target }: Event) => {
+        if (!(target instanceof HTMLSelectElement)) return;
+        this.change({ topics: { ...asked.topics, [part.text]: target.value } });
+      }}>
+        ${option('none', 'no rules of ours')}
+        <optgroup label="Rules">${topicsListed.map(({ id, title }) => option(id, title))}</optgroup>
+        <optgroup label="Notes">${notesListed.map(({ name, title }) => option(`note/${name}`, title))}</optgroup>
+      </select></label>`;
+  }
+
+  /** The nearest note is shown, and never taken by itself. */
+  private near() {
+    const { asked, question: part } = this;
+    const name = /^note\/(.+)$/.exec(part.answeredBy ?? '')?.[1];
+    const note = notesListed.find((each) => each.name === name);
+    if (!note || aboutOf(asked, part) !== 'none') return nothing;
+    return html`<button type="button" class="quiet" @click=${() =>
+      this.change({
+        topics: { ...asked.topics, [part.text]: `note/${note.name}` },
+      })}>Answer with the note “${note.title}”</button>`;
+  }
+
+  private get shownForm(): AnswerForm | undefined {
+    const { answered } = this;
+    if (!answered || answered === 'none') return undefined;
+    return this.form ?? answered.form;
+  }
+
+  private place = (form: AnswerForm | undefined): string =>
+    `${form ?? 'own'} ${this.question.text}`;
+
+  private get text(): string {
+    const { answered, shownForm: form } = this;
+    const ready = form && answered && answered !== 'none' ? answered.texts[form] : '';
+    return this.asked.wordings[this.place(form)] ?? ready;
+  }
+
+  private word(text: string): void {
+    const { [this.place(this.shownForm)]: _, ...others } = this.asked.wordings;
+    const wordings = { ...others, [this.place(this.shownForm)]: text };
+    this.change({ wordings });
+  }
+
+  private async copy(): Promise<void> {
+    const field = this.querySelector('textarea');
+    if (!field || field.value.trim() === '') return;
+    const { answered, shownForm: form } = this;
+    const full = form && answered && answered !== 'none' ? answered.texts[form] : '';
+    const cautions =
+      answered && answered !== 'none'
+        ? answered.cautions.filter((each) => full.includes(each))
+        : [];
+    const { text, putBack } = guarded(field.value, cautions);
+    field.value = text;
+    if (putBack.length > 0) this.word(text);
+    const copied = await copyFrom(field);
+    this.said =
+      copied === 'copied'
+        ? `Copied${putBack.length > 0 ? '; its caution was put back' : ''}.`
+        : 'This browser does not let the page copy; the text is marked, so press Ctrl or ⌘ and C.';
+    const { asked, question: part } = this;
+    const given = answered === 'none' ? undefined : answered;
+    this.dispatchEvent(
+      new AnswerLeft({
+        ...{ asked, question: part.text, text, answered: given },
+        form: form ?? 'own words',
+      }),
+    );
+  }
+
+  private reply() {
+    const { answered, shownForm: now } = this;
+    if (answered === undefined) return html`<p class="small soft">Working it out …</p>`;
+    const forms = answered === 'none' ? [] : answerForms;
+    const label = now ? formWords[now] : 'In your own words';
+    return html`<div class="asked-answer">
+      ${
+        forms.length === 0
+          ? html`<p class="small soft">${this.near()} ${label}:</p>`
+          : html`<div class="asked-forms" role="group" aria-label="Form of the answer">${forms.map(
+              (form) =>
+                html`<button type="button" class="quiet" aria-pressed=${form === now} @click=${() => {
+                  this.form = form;
+                  this.said = '';
+                }}>${formWords[form]}</button>`,
+            )}</div>`
+      }
+      <textarea rows="3" aria-label="Answer: ${label}" .value=${live(this.text)} @change=${(
+        event: Event,
+      ) => {
+        if (event.target instanceof HTMLTextAreaElement) this.word(event.target.value);
+      }}></textarea>
+      <div class="acts"><button type="button" @click=${this.copy}>Copy</button>
+        <span class="small soft" role="status">${this.said}</span></div>
+    </div>`;
+  }
+
+  protected override render() {
+    return html`<div class="asked-part">
+      <div class="asked-question"><p class="asked-words">${this.words()}</p>
+        <p class="asked-known">${this.about()} ${this.facts()}</p></div>
+      ${this.reply()}
+    </div>`;
+  }
+}
+
+customElements.define('asked-part', AskedPart);

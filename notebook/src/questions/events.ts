@@ -1,0 +1,24 @@
+import type { Asked } from '../state/questions';
+import type { Answered, AnswerForm } from './answer-shapes';
+
+/** A person corrected what was read of a message, worded an answer, or laid it aside. */
+export class AskedChanged extends CustomEvent<Asked> {
+  constructor(asked: Asked) {
+    super('asked-changed', { detail: asked, bubbles: true });
+  }
+}
+
+/** An answer was copied, to leave. */
+export type Left = {
+  readonly asked: Asked;
+  /** The words of the question. */
+  readonly question: string;
+  readonly form: AnswerForm | 'first reply' | 'own words';
+  readonly text: string;
+  readonly answered: Answered | undefined;
+};
+export class AnswerLeft extends CustomEvent<Left> {
+  constructor(left: Left) {
+    super('answer-left', { detail: left, bubbles: true });
+  }
+}

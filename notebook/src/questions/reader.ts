@@ -1,0 +1,102 @@
+import type { ReadMessage } from '@tarebook/record';
+import { filedCase } from '../state/filed';
+import type { Asked } from '../state/questions';
+import type { Answerable, Answered, QuestionsAsked, QuestionsTold } from './answer-shapes';
+import type { Pasted } from './bunch';
+
+/** One answer is given so long, in milliseconds; the next ones shall not wait for it. */
+const most = 8000;
+
+/** What an answer hangs on, a note by its name. */
+export type Sought = Omit<Answerable, 'note'> & { readonly note: string | null };
+
+type Heard = {
+  /** Some were read; `done` of `of` so far. */
+  readonly read: (read: readonly ReadMessage[], done: number, of: number) => void;
+  readonly failed: () => void;
+};
+
+/** What splits, reads and answers beside the page, for as long as the page of questions is open. */
+export type QuestionsReader = {
+  /** @throws Error when the worker cannot be had */
+  readonly split: (text: string) => Promise<readonly Pasted[]>;
+  /** A new reading ends the one before it. */
+  readonly read: (messages: readonly Asked[]) => void;
+  readonly answer: (of: Sought) => Promise<Answered | undefined>;
+  readonly close: () => void;
+};
+
+export function questionsReader(heard: Heard): QuestionsReader {
+  let turn = 0;
+  let splitting:
+    | { done: (found: readonly Pasted[]) => void; failed: (why: Error) => void }
+    | undefined;
+  const answers = new Map<string, Promise<Answered | undefined>>();
+  const waiting = new Map<string, (answered: Answered | undefined) => void>();
+
+  const make = (): Worker => {
+    const worker = new Worker(new URL('../aside/worker.ts', import.meta.url), { type: 'module' });
+    worker.onmessage = ({ data }: MessageEvent<QuestionsTold>) => {
+      if (data.told === 'split') splitting?.done(data.found);
+      else if (data.told === 'answer') waiting.get(data.key)?.(data.answered);
+      else if (data.turn === turn) heard.read(data.read, data.done, data.of);
+    };
+    worker.onerror = () => {
+      splitting?.failed(new Error('What reads messages could not be had.'));
+      for (const give of waiting.values()) give(undefined);
+      answers.clear();
+      heard.failed();
+    };
+    return worker;
+  };
+  // Answers have a worker of their own: they are wanted while thousands are still being read.
+  const workers: { reads?: Worker; answers?: Worker } = {};
+  const ask = (which: 'reads' | 'answers', asked: QuestionsAsked): void => {
+    workers[which] ??= make();
+    workers[which].postMessage({ kind: 'questions', ...asked });
+  };
+
+  return {
+    split: (text) =>
+      new Promise((done, failed) => {
+        splitting = { done, failed };
+        ask('reads', { ask: 'split', text });
+      }),
+    read(messages) {
+      turn += 1;
+      const mine = turn;
+      import('virtual:filed-words')
+        .then(({ default: filed }) => {
+          if (mine === turn) ask('reads', { ask: 'read', turn: mine, messages, filed });
+        })
+        .catch(heard.failed);
+    },
+    answer(sought) {
+      const key = JSON.stringify(sought);
+      const before = answers.get(key);
+      if (before) return before;
+      const given = new Promise<Answered | undefined>((done) => {
+        const timer = setTimeout(() => done(undefined), most);
+        waiting.set(key, (answered) => {
+          clearTimeout(timer);
+          waiting.delete(key);
+          done(answered);
+        });
+        const { note: name, ...others } = sought;
+        const text = name === null ? undefined : filedCase('note', name);
+        Promise.resolve(text)
+          .then((found) => {
+            const note = name === null || found === undefined ? null : { name, text: found };
+            ask('answers', { ask: 'answer', key, of: { ...others, note } });
+          })
+          .catch(() => waiting.get(key)?.(undefined));
+      });
+      answers.set(key, given);
+      return given;
+    },
+    close() {
+      workers.reads?.terminate();
+      workers.answers?.terminate();
+    },
+  };
+}

@@ -1,0 +1,97 @@
+import type { Pasted } from '../questions/bunch';
+import { checksum } from './checksum';
+import { everyRecord, hasFields, inTurn, putRecord, shelf } from './shelf';
+
+/** A message as it came, and what a person here made of it. */
+export type Asked = Pasted & {
+  readonly kind: 'message';
+  readonly id: string;
+  /** When it was taken in, in milliseconds since 1970, and its place in its bunch. */
+  readonly came: number;
+  readonly place: number;
+  /** What seemed urgent when it was last read; '' where nothing did. */
+  readonly urgent: string;
+  /** The topic that a person chose, by the words of the question; 'none' is a choice too. */
+  readonly topics: Readonly<Record<string, string>>;
+  /** Facts that a person struck out, as “fact: value”. */
+  readonly struck: readonly string[];
+  /** Answers in a person's own words, by the words of the question. */
+  readonly wordings: Readonly<Record<string, string>>;
+  /** When it was answered or laid aside, in milliseconds since 1970; 0 while it is open. */
+  readonly done: number;
+};
+
+const isTexts = (value: unknown): value is readonly string[] =>
+  Array.isArray(value) && value.every((each) => typeof each === 'string');
+const isTextRecord = (value: unknown): value is Readonly<Record<string, string>> =>
+  typeof value === 'object' &&
+  value !== null &&
+  Object.values(value).every((each) => typeof each === 'string');
+
+const held = (value: object, key: string): unknown =>
+  Object.getOwnPropertyDescriptor(value, key)?.value;
+
+/** Whether a stored record is a message, whole. */
+export function isAsked(value: unknown): value is Asked {
+  return (
+    hasFields(value, {
+      ...{ kind: 'string', id: 'string', channel: 'string', asker: 'string', askedOn: 'string' },
+      ...{ text: 'string', came: 'number', place: 'number', urgent: 'string', done: 'number' },
+    }) &&
+    held(value, 'kind') === 'message' &&
+    isTextRecord(held(value, 'topics')) &&
+    isTextRecord(held(value, 'wordings')) &&
+    isTexts(held(value, 'struck'))
+  );
+}
+
+const bytes = new TextEncoder();
+const sumOf = ({ channel, asker, askedOn, text }: Pasted): string =>
+  checksum(bytes.encode(JSON.stringify([channel, asker, askedOn, text]))).toString(36);
+
+/** Each as a record of its own; the same bunch pasted twice makes the same records. */
+export function recordsOf(pasted: readonly Pasted[], now: number): readonly Asked[] {
+  const counts = new Map<string, number>();
+  return pasted.map((each, place) => {
+    const sum = sumOf(each);
+    const count = (counts.get(sum) ?? 0) + 1;
+    counts.set(sum, count);
+    return {
+      ...each,
+      ...{ kind: 'message', id: count === 1 ? sum : `${sum}-${count}`, came: now, place },
+      ...{ urgent: '', topics: {}, struck: [], wordings: {}, done: 0 },
+    };
+  });
+}
+
+/** In the order in which they came. */
+export async function allAsked(): Promise<readonly Asked[]> {
+  const all = await everyRecord('questions', isQuestionRecord);
+  return all.filter(isAsked).toSorted((a, b) => a.came - b.came || a.place - b.place);
+}
+
+/** Whatever stands in the store of questions. */
+export type QuestionRecord = Asked;
+export const isQuestionRecord = (value: unknown): value is QuestionRecord => isAsked(value);
+export const questionKey = ({ kind, id }: QuestionRecord): string => `${kind}/${id}`;
+
+export const allQuestionRecords = (): Promise<readonly QuestionRecord[]> =>
+  everyRecord('questions', isQuestionRecord);
+export const keepQuestion = (record: QuestionRecord): Promise<void> =>
+  putRecord('questions', questionKey(record), record);
+
+/** All of them in one go, or none. */
+export const keepQuestions = (records: readonly QuestionRecord[]): Promise<void> =>
+  inTurn(async () => {
+    const write = (await shelf()).transaction('questions', 'readwrite');
+    await Promise.all(records.map((each) => write.store.put(each, questionKey(each))));
+    await write.done;
+  });
+
+/** Takes in records beside those that are here, and says how many; what is here stays as it is. */
+export async function takeInQuestions(records: readonly QuestionRecord[]): Promise<number> {
+  const here = new Set((await allQuestionRecords()).map(questionKey));
+  const fresh = records.filter((each) => !here.has(questionKey(each)));
+  if (fresh.length > 0) await keepQuestions(fresh);
+  return fresh.length;
+}
