@@ -1,6 +1,6 @@
 import type { Page } from '@playwright/test';
 import { objections } from './objections';
-import { expect, test, ticket, verdict } from './page';
+import { expect, fact, test, ticket, verdict } from './page';
 
 const line = 'crossover rated five thousand, trailer thirty-nine hundred, four of us and a dog';
 
@@ -57,6 +57,40 @@ test('one line is read, answered at once, put right by a touch, and opens as a c
   for (const each of ['4 adults', '1 child', '1 dog']) await expect(people).toContainText(each);
   await page.goto('/#/today');
   await expect(said(page)).toHaveValue('');
+});
+
+test('what waits stands in the tray with what it waits for, and goes once it is answered', async ({
+  page,
+}) => {
+  await say(page);
+  await page.getByRole('button', { name: 'Open as a case' }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toContainText('Crossover');
+  await page.goto('/#/today');
+  const tray = page.getByRole('region', { name: 'Open calls' });
+  const calls = tray.locator('.cases li');
+  await expect(calls).toHaveCount(1);
+  await expect(calls).toContainText('waits for: What does the trailer weigh empty?');
+  await calls.getByRole('button', { name: /^Rename/ }).click();
+  await page.getByLabel('Name', { exact: true }).fill('Ada: crossover');
+  await page.keyboard.press('Enter');
+  await expect(calls.getByRole('link')).toHaveText('Ada: crossover');
+  await calls.getByRole('button', { name: /^Copy/ }).click();
+  await expect(calls).toHaveCount(2);
+  await calls
+    .first()
+    .getByRole('button', { name: /^Delete/ })
+    .click();
+  await expect(calls).toHaveCount(1);
+  await tray.getByRole('button', { name: 'Undo' }).click();
+  await expect(calls).toHaveCount(2);
+  // What is answered waits for nothing.
+  await calls.getByRole('link').first().click();
+  await fact(page, 'trailer.dryWeight').fill('5600');
+  await expect(verdict(page)).toHaveText('Does not fit');
+  await page.waitForTimeout(500);
+  await page.goto('/#/today');
+  await expect(calls).toHaveCount(1);
+  await expect(tray).toContainText('1 more of your own');
 });
 
 test('nothing is forced: no topic, another topic, and what is dangerous first', async ({

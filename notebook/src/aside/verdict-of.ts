@@ -14,6 +14,8 @@ export async function verdictOf({ topic: id, text, house }: VerdictAsked): Promi
     return { stands: 'unknown', words: 'not readable yet' };
   const layer = house && allowedHouse(doc.topic, house).house;
   const { topic, asked } = askedOf(doc, layer ? { house: [layer] } : {});
-  const { outcome, words } = answerNow(topic, asked);
-  return { stands: levelOf(topic.outcomes, outcome), words };
+  const { outcome, words, missing } = answerNow(topic, asked);
+  const stands = levelOf(topic.outcomes, outcome);
+  const [next] = missing;
+  return { stands, words, ...(stands === 'unknown' && next && { asks: next.ask }) };
 }

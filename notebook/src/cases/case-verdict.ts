@@ -56,9 +56,9 @@ export class CaseVerdict extends PlainElement {
     const { verdict, shipped, text, topic } = this;
     const asShipped = text === undefined && !houseOf(topic) ? shipped : undefined;
     const shown = asShipped ?? verdict;
-    return shown
-      ? html`<span class="level-${shown.stands} word-of">${mark(shown.stands)}${shown.words}</span>`
-      : html`<span class="word-of soft">…</span>`;
+    if (!shown) return html`<span class="word-of soft">…</span>`;
+    const word = html`<span class="level-${shown.stands} word-of">${mark(shown.stands)}${shown.words}</span>`;
+    return shown.asks ? html`${word}<span class="waits">waits for: ${shown.asks}</span>` : word;
   }
 }
 

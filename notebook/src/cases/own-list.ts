@@ -18,12 +18,14 @@ type Gone = { readonly kept: Kept; readonly says: string };
 export class OwnList extends PlainElement {
   static override properties = {
     rows: { attribute: false },
+    heading: { attribute: false },
     most: { state: true },
     naming: { state: true },
     gone: { state: true },
     told: { state: true },
   };
   declare rows: readonly Row[];
+  declare heading: string;
   declare most: number;
   /** The case that is being named. */
   declare naming: string;
@@ -32,6 +34,7 @@ export class OwnList extends PlainElement {
 
   constructor() {
     super();
+    this.heading = 'Your own';
     this.most = few;
     this.naming = '';
     this.told = '';
@@ -132,7 +135,7 @@ export class OwnList extends PlainElement {
       ${
         rows.length === 0
           ? nothing
-          : html`<h2>Your own</h2><ul class="cases own">${repeat(
+          : html`<h2>${this.heading}</h2><ul class="cases own">${repeat(
               shown,
               ({ topic, name }) => `${topic}/${name}`,
               (row) => keyed(row.name, caseRow(row, this.acts(row), true)),

@@ -75,6 +75,7 @@ test('a verdict is that of the case under the dealer’s numbers; what cannot be
   expect(await verdictOf({ topic: 'tow-fit', text: text('A'), house })).toEqual({
     stands: 'unknown',
     words: 'cannot say',
+    asks: 'What does the trailer weigh empty?',
   });
   expect((await verdictOf({ topic: 'tow-fit', text: 'no case', house })).words).toBe(
     'not readable yet',

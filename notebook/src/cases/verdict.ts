@@ -2,7 +2,12 @@ import type { State } from '@tarebook/rules/engine';
 import { type House, houseOf } from '../state/house';
 
 /** How a case came out, as a list shows it. */
-export type Verdict = { readonly stands: State; readonly words: string };
+export type Verdict = {
+  readonly stands: State;
+  readonly words: string;
+  /** What is asked next, where it cannot be said yet. */
+  readonly asks?: string;
+};
 
 /** A case whose verdict a list wants to show, and the dealer's numbers it is judged under. */
 export type VerdictAsked = {

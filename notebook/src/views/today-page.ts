@@ -2,6 +2,7 @@ import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html } from 'lit';
 import '../today/today.css';
 import '../today/one-line';
+import '../today/open-calls';
 import { PlainElement } from '../elements/plain-element';
 
 /** The first page: what somebody just said, and what is open. */
@@ -11,7 +12,8 @@ export class TodayPage extends PlainElement {
 
   protected override render() {
     return html`<h1>Today</h1>
-      <one-line .system=${this.system}></one-line>`;
+      <one-line .system=${this.system}></one-line>
+      <div class="of-today"><open-calls></open-calls></div>`;
   }
 }
 
