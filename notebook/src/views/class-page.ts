@@ -55,9 +55,13 @@ export class ClassPage extends PlainElement {
     this.notice = problem;
   });
 
-  override connectedCallback(): void {
-    super.connectedCallback();
+  constructor() {
+    super();
     this.notice = '';
+  }
+
+  /** Drawn before its script was here, it learns only now which of the two windows it is. */
+  protected override firstUpdated(): void {
     if (this.view === 'learners') return;
     this.spoken = speak(
       () => this.group && shownOf(this.group, this.moved),
@@ -90,8 +94,8 @@ export class ClassPage extends PlainElement {
     if (this.group?.id !== id) return;
     const kept = (await allGroups().catch(() => [])).find((each) => each.id === id);
     const { group } = this;
-    if (kept && group?.id === id) this.group = mergedGroups(group, kept);
-    this.spoken?.say();
+    // The other window moved it last, and says itself what is to be seen.
+    if (kept && group?.id === id) this.group = mergedGroups(kept, group);
   }
 
   private go(group: Group): void {

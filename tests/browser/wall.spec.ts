@@ -1,0 +1,60 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { expect, test } from './page';
+
+const folder = new URL('../../cases/', import.meta.url);
+const apart = ['note', 'refused', 'rig'];
+
+/** Of each topic the case that has most to show. */
+const longest = readdirSync(folder, { withFileTypes: true })
+  .filter((each) => each.isDirectory() && !apart.includes(each.name))
+  .map(({ name }) => {
+    const texts = readdirSync(new URL(`${name}/`, folder))
+      .filter((file) => file.endsWith('.md'))
+      .map((file) => readFileSync(new URL(`${name}/${file}`, folder), 'utf8'))
+      .toSorted((a, b) => b.length - a.length);
+    return { topic: name, text: texts[0] ?? '' };
+  });
+
+test('on a wall of 1920 × 1080 the longest case of every topic is asked, and opened, without scrolling, nothing under 28 px', {
+  tag: '@once',
+}, async ({ page }) => {
+  await page.setViewportSize({ width: 1920, height: 1080 });
+  await page.goto('/#/class/learners');
+  await expect(page.getByText('Waiting for the trainer')).toBeVisible();
+  const wrong: string[] = [];
+  for (const { topic, text } of longest) {
+    for (const step of ['asked', 'guesses', 'picture'] as const) {
+      const open = step !== 'asked';
+      const shown = { text, open, committed: 3, of: 6, number: 1, cases: 4, done: false };
+      await page.evaluate(
+        (message) => new BroadcastChannel('tarebook-class').postMessage(message),
+        { kind: 'show', shown: { ...shown, step: open ? step : 'guesses', guesses: [] } },
+      );
+      const place =
+        step === 'asked' ? '.is-asked' : step === 'guesses' ? 'guess-spread' : '.picture';
+      await expect(page.locator(place)).toBeVisible();
+      const seen = await page.evaluate(() => {
+        const root = document.querySelector('learners-view');
+        const walker = document.createTreeWalker(root ?? document.body, NodeFilter.SHOW_TEXT);
+        let least = Number.POSITIVE_INFINITY;
+        let smallest = '';
+        for (let at = walker.nextNode(); at; at = walker.nextNode()) {
+          const of = at.parentElement;
+          if (
+            !of ||
+            of.closest('svg, .hidden, figcaption') ||
+            !of.checkVisibility() ||
+            at.textContent?.trim() === ''
+          )
+            continue;
+          const size = Number.parseFloat(getComputedStyle(of).fontSize);
+          if (size < least) [least, smallest] = [size, at.textContent?.trim().slice(0, 40) ?? ''];
+        }
+        return { least, smallest, high: document.documentElement.scrollHeight };
+      });
+      if (seen.high > 1080) wrong.push(`${topic}, ${step}: ${seen.high} px high`);
+      if (seen.least < 28) wrong.push(`${topic}, ${step}: “${seen.smallest}” in ${seen.least} px`);
+    }
+  }
+  expect(wrong).toEqual([]);
+});
