@@ -1,8 +1,9 @@
-export { type Asked, answerNow, prepare } from './answer/answer';
+export { type Asked, answerNow, compiledOf, prepare } from './answer/answer';
 export { bringingCatalogues } from './answer/bringing-catalogues';
 export { answer } from './answer/by-engine';
+export { factsBelow } from './answer/grounds';
 export { gravestFirst } from './answer/levels';
-export { dayProblems } from './answer/parameters';
+export { dayProblems, inBase, parametersOn } from './answer/parameters';
 export { type QuickOptions, quickly, type Verdict } from './answer/quickly';
 export { againstOf } from './answer/room';
 export { urgentOf } from './answer/sentence';
@@ -48,9 +49,11 @@ export {
   declaredUnit,
   defineTopic,
   findingOf,
+  fullName,
   gather,
   part,
   reckoningOf,
+  roomName,
 } from './define/topic';
 export { answerEverybody, type Branch, type Everybody } from './forms/everybody/everybody';
 export {
@@ -62,6 +65,7 @@ export {
   formsOf,
 } from './forms/forms';
 export { fitted, ifShort, may, must, type Part, secondsOf, wordsIn } from './forms/length';
+export type { Compiled } from './formula/compile';
 export type { Node } from './formula/grammar/nodes';
 export { FormulaError } from './formula/grammar/problem';
 export { namesIn } from './formula/kinds';
@@ -93,6 +97,7 @@ export type {
   SpreadOptions,
 } from './spread/shapes';
 export { mostDraws, mostSeed, spread, spreadInBlocks } from './spread/spread';
+export type { Input, Inputs, NumberInput, Status } from './value/values';
 export { compareTopics, type FieldChange, isWording, type TopicChange } from './versions/compare';
 export { compareVerdicts, type Effect, type VerdictChange } from './versions/effects';
 export { keptText } from './versions/kept';

@@ -1,0 +1,162 @@
+import { answerNow, towFit } from '@tarebook/rules';
+import { type FactsGiven, levels, type Topic } from '@tarebook/rules/engine';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  askEngine,
+  type Found,
+  judgeInBlocks,
+  roomFor,
+} from '../../packages/sweep/src/kernel/blocks';
+import type { Step } from '../../packages/sweep/src/kernel/graph';
+import { inputsOf, type KernelAsked } from '../../packages/sweep/src/kernel/kernel';
+import { pairing, placeOf, type Runner } from '../../packages/sweep/src/kernel/pairs';
+import { exactCase, latticeCase, openCase, randomFrom } from '../differential/arbitrary-case';
+import { onEdges } from '../differential/edges';
+import { givenOf } from '../differential/given';
+import type { PlainCase } from '../differential/plain-case';
+
+/*
+ * Kernels against the explained answer: the verdict’s word, the binding limit and what is left on it.
+ * `TAREBOOK_KERNEL_RIGS=100000 npx vitest run … tests/properties/kernel.test.ts` tries as many rigs.
+ */
+const rigs = Number(process.env.TAREBOOK_KERNEL_RIGS ?? 600);
+const seed = Number(process.env.TAREBOOK_SEED ?? 20_261_101);
+const asOf = '2026-11-01';
+const topic: Topic = towFit;
+const sides = { rows: 'vehicle.', columns: 'trailer.' };
+const limits = Object.keys(topic.limits);
+/** Rigs told alike, so that one kernel serves them all: so many vehicles by so many trailers. */
+const across = 5;
+
+/** The same rig with other numbers, told in the same way; ratings as often at the very edge. */
+function varied(plain: PlainCase, random: () => number, isExact: boolean): PlainCase {
+  const share = () => 0.5 + random();
+  const moved = Object.entries(plain).map(([id, value]) => {
+    const isSide = id.startsWith('vehicle.') || id.startsWith('trailer.');
+    if (!isSide || Array.isArray(value) || id === 'trailer.axles') return [id, value];
+    if (typeof value === 'number') return [id, value <= 0 ? value : value * share()];
+    if (typeof value === 'string' || value.lo <= 0) return [id, value];
+    const by = share();
+    return [id, { lo: value.lo * by, hi: value.hi * by }];
+  });
+  const made: PlainCase = Object.fromEntries(moved);
+  return isExact && random() < 0.5 ? onEdges(made, random) : made;
+}
+
+const sideOf = (facts: FactsGiven, prefix: string): FactsGiven =>
+  Object.fromEntries(
+    Object.entries(facts).filter(([id, given]) => id.startsWith(prefix) && !Array.isArray(given)),
+  );
+
+type Tally = {
+  compared: number;
+  asked: number;
+  askedOfExact: number;
+  readonly levels: Map<string, number>;
+};
+const tally = (): Tally => ({ compared: 0, asked: 0, askedOfExact: 0, levels: new Map() });
+
+/** Where kernel and answer differ on one pair, in words. */
+function difference(facts: FactsGiven, found: Found, at: number, withRoom: boolean): string[] {
+  const wanted = answerNow(topic, { facts, asOf });
+  const level = levels[found.levels[at] ?? -1];
+  const outcome = level && topic.outcomes[level].id;
+  const told: string[] = [];
+  if (outcome !== wanted.outcome) told.push(`${outcome}, and not ${wanted.outcome}`);
+  if (!withRoom) return told;
+  const binding = limits[found.bindings[at] ?? -1] ?? null;
+  if (binding !== wanted.binding) told.push(`${binding} binds, and not ${wanted.binding}`);
+  const left = wanted.limits.find(({ id }) => id === wanted.binding)?.headroom;
+  if (left && (left.lo !== found.leftLo[at] || left.hi !== found.leftHi[at])) {
+    told.push(`${found.leftLo[at]}–${found.leftHi[at]} is left, and not ${left.lo}–${left.hi}`);
+  }
+  return told;
+}
+
+/** All pairs of some vehicles and trailers told alike, against the answer. */
+function differences(plain: PlainCase, from: number, isExact: boolean, run: Runner, seen: Tally) {
+  const random = randomFrom(from);
+  const all = Array.from({ length: across }, () => givenOf(varied(plain, random, isExact)));
+  const facts = givenOf(plain);
+  const told: string[] = [];
+  for (const withRoom of [false, true]) {
+    const asked: KernelAsked = { topic, sides, asOf, inputs: inputsOf(topic, facts), withRoom };
+    const places = (side: 'rows' | 'columns') =>
+      all.map((each) => placeOf(asked, side, () => inputsOf(topic, each)));
+    const judge = pairing(asked, run, 1)(places('rows'), places('columns'));
+    const found = roomFor(across);
+    all.forEach((vehicle, row) => {
+      judge(row, found);
+      all.forEach((trailer, column) => {
+        seen.compared += 1;
+        const level = found.levels[column] ?? askEngine;
+        if (level === askEngine) {
+          seen.asked += 1;
+          if (isExact && !withRoom) seen.askedOfExact += 1;
+          return;
+        }
+        const name = levels[level] ?? '';
+        seen.levels.set(name, (seen.levels.get(name) ?? 0) + 1);
+        const pair = { ...facts, ...sideOf(vehicle, 'vehicle.'), ...sideOf(trailer, 'trailer.') };
+        told.push(
+          ...difference(pair, found, column, withRoom).map(
+            (says) => `${says}: ${JSON.stringify(pair)}`,
+          ),
+        );
+      });
+    });
+  }
+  return told;
+}
+
+const kinds = [
+  ['exact rigs', exactCase, true],
+  ['rigs at the limits', latticeCase, true],
+  ['rigs with ranges and unknowns', openCase, false],
+] as const;
+
+const families = Math.max(2, Math.ceil(rigs / (kinds.length * across ** 2)));
+
+describe('a kernel says what the explained answer says', () => {
+  test.each(kinds)('%s', { timeout: 60_000 + rigs * 60 }, (_, cases, isExact) => {
+    const seen = tally();
+    fc.assert(
+      fc.property(cases(), fc.nat(), (plain, from) => {
+        expect(differences(plain, from, isExact, judgeInBlocks, seen)).toEqual([]);
+      }),
+      { numRuns: families, seed },
+    );
+    // What is mostly left to the engine would be agreed with by anything.
+    expect(seen.asked / seen.compared).toBeLessThan(isExact ? 0.1 : 0.6);
+    for (const level of isExact ? ['care', 'unknown', 'stop'] : ['unknown', 'stop']) {
+      expect(seen.levels.get(level) ?? 0, level).toBeGreaterThan(0);
+    }
+  });
+});
+
+describe('a kernel that is wrong is caught', () => {
+  const without = (op: Step['op'], instead: (step: Step) => Partial<Step>): Runner => {
+    return (program, rows, columns, withRoom) => {
+      const steps = program.graph.steps.map((step) =>
+        step.op === op ? { ...step, ...instead(step) } : step,
+      );
+      const graph = { ...program.graph, steps };
+      return judgeInBlocks({ ...program, graph }, rows, columns, withRoom);
+    };
+  };
+  test.each<readonly [string, Runner]>([
+    ['over where it is at the limit', without('less', () => ({ op: 'not-above' }))],
+    [
+      'nothing is rounded',
+      without('round', ({ args }) => ({ op: 'max', args: [args[0] ?? 0, args[0] ?? 0] })),
+    ],
+    ['what is added is taken for the greater', without('add', () => ({ op: 'max' }))],
+    ['one of two is asked where any is', without('or', () => ({ op: 'and' }))],
+  ])('%s', (_, wrong) => {
+    const found = fc
+      .sample(fc.tuple(latticeCase(), fc.nat()), { numRuns: 12, seed })
+      .flatMap(([plain, from]) => differences(plain, from, true, wrong, tally()));
+    expect(found.length).toBeGreaterThan(0);
+  });
+});
