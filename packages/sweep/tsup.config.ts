@@ -5,7 +5,15 @@ import { defineConfig } from 'tsup';
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
 
 /** What of the invented catalogue is shipped. */
-const shipped = ['vehicles.csv', 'trailers.csv', 'loads.csv', 'README.md'];
+const shipped = [
+  'vehicles.csv',
+  'trailers.csv',
+  'loads.csv',
+  'offers.csv',
+  'options.csv',
+  'floor-plans.csv',
+  'README.md',
+];
 
 export default defineConfig({
   entry: { index: 'src/index.ts' },

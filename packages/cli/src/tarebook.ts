@@ -9,6 +9,7 @@ import { BadInput, named, readText, renamedLines, troubleLines } from './files';
 import { asBadInput, spreadFrom, underFrom } from './house';
 import { leavingAsText, leavingOf, wantedFrom } from './leaving';
 import { noteAsJson, noteAsText, noteOf, savedNote } from './note';
+import { offersAsText, offersOf } from './offers';
 import { topicsFrom } from './own-topics';
 import { questionsAsText, questionsOf } from './questions';
 import { looksSaved, replayAsJson, replayAsText, replaySaved } from './replay';
@@ -30,13 +31,14 @@ const usage = `Tarebook runs worked cases of a travel-trailer dealership.
                [--asking ID]                which of the topic's askings is answered first
   tarebook judge SAVED.json [--json]        a saved answer, run again by the rules it was made by
   tarebook which FILE [--where COLUMN=VALUE …] [--json]   which of a catalogue's trailers, or vehicles
+  tarebook offers [OPTION LINE] [--json]    on all of that line? or what changed on the lines, and why
   tarebook questions FILE.csv [--json]      what messages ask and tell, the urgent ones first
   tarebook again LEDGER.json [--json]       which of the answers given would be given differently today
   tarebook rules [TOPIC] [--json | --schema]   the topics there are, or one of them as a page
   tarebook rules TOPIC --diff VERSION [PATH …] [--json]   what changed since, and which cases it moves
 
 check, judge, which and again take --house FILE, a dealer's own parameters, and --as-of DAY, such as
-2026-11-01; which takes --catalogue DIR, a dealer's own catalogue in place of the invented one.
+2026-11-01; which and offers take --catalogue DIR, a dealer's own catalogue in place of the invented one.
 check, judge and rules take --topics FILE, topics of your own beside these: a module that exports
 them, or their published JSON.
 
@@ -161,6 +163,19 @@ async function whichOnes(args: readonly string[]): Promise<number> {
   await (given.json ? sayJson(whichAsJson(found)) : sayText(`${whichAsText(found)}\n`));
   const refused = found.refused.map(({ file: name, line, says }) => `${name}:${line}: ${says}`);
   if (refused.length > 0) await sayBeside(refused.join('\n'));
+  return 0;
+}
+
+async function offers(args: readonly string[]): Promise<number> {
+  const { words, given } = parsed(args, ['json'], ['catalogue']);
+  if (words.length > 2) {
+    throw new BadInput(
+      '`tarebook offers` takes an option and a line, such as "Heated tanks" osier.',
+    );
+  }
+  const folder = typeof given.catalogue === 'string' ? given.catalogue : undefined;
+  const told = await offersOf(words, folder);
+  await (given.json ? sayJson(told) : sayText(`${offersAsText(told)}\n`));
   return 0;
 }
 

@@ -1,6 +1,3 @@
-import { readFile } from 'node:fs/promises';
-import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { askedOf, readCase } from '@tarebook/casebook';
 import { type Topic, towFit } from '@tarebook/rules';
 import { show } from '@tarebook/rules/quantity';
@@ -16,37 +13,23 @@ import {
   which,
   whichSaid,
 } from '@tarebook/sweep';
+import { shippedFolders, textOf } from './catalogue-folder';
 import { columns as inColumns } from './columns';
-import { BadInput, named, readText, reasonOf, troubleLines } from './files';
+import { BadInput, named, readText, troubleLines } from './files';
 import { asBadInput, underFrom } from './house';
 
-/** The invented catalogue that is shipped, beside the built code or in its source. */
-const shipped = [
-  new URL('./invented/', import.meta.resolve('@tarebook/sweep')),
-  new URL('../../../seeds/', import.meta.url),
-];
-
-const isMissing = (problem: unknown): boolean =>
-  problem instanceof Error && 'code' in problem && problem.code === 'ENOENT';
-
-async function textOf(folder: string, file: string): Promise<string | undefined> {
-  try {
-    return await readFile(join(folder, file), 'utf8');
-  } catch (problem) {
-    if (isMissing(problem)) return undefined;
-    throw new BadInput(`${join(folder, file)}: ${reasonOf(problem)}`);
-  }
-}
-
 async function catalogueIn(folder: string): Promise<Catalogue | undefined> {
-  const [vehicles, trailers, loads] = await Promise.all(
-    ['vehicles.csv', 'trailers.csv', 'loads.csv'].map((file) => textOf(folder, file)),
+  const [vehicles, trailers, loads, columns] = await Promise.all(
+    ['vehicles.csv', 'trailers.csv', 'loads.csv', 'columns.csv'].map((file) =>
+      textOf(folder, file),
+    ),
   );
   if (vehicles === undefined && trailers === undefined && loads === undefined) return undefined;
   return readCatalogue({
     ...(vehicles !== undefined && { 'vehicles.csv': vehicles }),
     ...(trailers !== undefined && { 'trailers.csv': trailers }),
     ...(loads !== undefined && { 'loads.csv': loads }),
+    ...(columns !== undefined && { 'columns.csv': columns }),
   });
 }
 
@@ -59,8 +42,8 @@ export async function catalogueFrom(given: string | undefined): Promise<Catalogu
       `${given}: there is no vehicles.csv, trailers.csv or loads.csv in it; name the folder that has them.`,
     );
   }
-  for (const folder of shipped) {
-    const found = await catalogueIn(fileURLToPath(folder));
+  for (const folder of shippedFolders) {
+    const found = await catalogueIn(folder);
     if (found) return found;
   }
   throw new BadInput('The invented catalogue is not there; name one with --catalogue.');

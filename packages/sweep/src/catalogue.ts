@@ -1,5 +1,7 @@
 import { towFit } from '@tarebook/rules';
 import { type Fact, type FactsGiven, readFacts, sayProblem } from '@tarebook/rules/engine';
+import { isBare, readCell } from './cells';
+import { type Column, columnsOf, factOf, type Side } from './columns';
 import type { RefusedRow, SheetRow } from './sheet';
 import { readSheet } from './sheet';
 
@@ -23,55 +25,65 @@ export type Catalogue = {
   readonly loads: readonly NamedLoad[];
   /** What was not taken, each with the file, the line and the reason. */
   readonly refused: readonly RefusedRow[];
+  /** Columns that nobody knows by their name, by file; their cells are kept as they are. */
+  readonly unknown: Readonly<Record<string, readonly string[]>>;
 };
 
 export type CatalogueFiles = {
   readonly 'vehicles.csv'?: string;
   readonly 'trailers.csv'?: string;
   readonly 'loads.csv'?: string;
+  /** What the dealer’s own columns are called here: `file,theirs,ours`. */
+  readonly 'columns.csv'?: string;
 };
-
-type Kind = 'vehicle' | 'trailer';
 
 const facts: Readonly<Record<string, Fact>> = towFit.facts;
 
-/** The fact a column stands for; columns of old names are read as what they are called now. */
-function factOf(
-  kind: Kind,
-  column: string,
-): { readonly id: string; readonly fact: Fact } | undefined {
-  const id = `${kind}.${column}`;
-  const fact = Object.hasOwn(facts, id) ? facts[id] : undefined;
-  return fact && fact.kind !== 'rows' ? { id, fact } : undefined;
+type CellsRead = { readonly cells: Record<string, string>; readonly says: string | undefined };
+
+/** The cells of a row under our names, each as a fact says it; or the first that cannot be taken. */
+function cellsOf(side: Side, columns: readonly Column[], row: SheetRow, semicolons: boolean) {
+  const found: CellsRead = { cells: {}, says: undefined };
+  for (const { theirs, ours, unit } of columns) {
+    const column = ours ?? theirs;
+    const read = readCell(row.cells[theirs] ?? '', factOf(side, column)?.fact, unit, semicolons);
+    if ('says' in read) return { ...found, says: `under “${theirs}”, ${read.says}` };
+    if (theirs !== '') found.cells[column] = read.text;
+  }
+  return found;
 }
 
-/** A bare number in the unit of its fact, and every other cell as it is written. */
-function written(cell: string, fact: Fact): string {
-  const isBare = /^[-+−]?[\d.,\s]+$/.test(cell);
-  return isBare && fact.kind === 'quantity' && fact.unit !== '' ? `${cell} ${fact.unit}` : cell;
-}
-
-function factsIn(kind: Kind, cells: SheetRow['cells']): FactsGiven {
+function factsIn(side: Side, cells: SheetRow['cells']): FactsGiven {
   const given: Record<string, string> = {};
   for (const [column, cell] of Object.entries(cells)) {
-    const found = factOf(kind, column);
-    if (found && cell !== '') given[found.id] = written(cell, found.fact);
+    const found = factOf(side, column);
+    if (!found || cell === '') continue;
+    const unit = found.fact.kind === 'quantity' ? found.fact.unit : '';
+    given[found.id] = isBare(cell) && unit !== '' ? `${cell} ${unit}` : cell;
   }
   return given;
 }
 
-function entriesOf(file: string, kind: Kind, text: string) {
-  const { rows, refused } = readSheet(file, text);
+function entriesOf(file: string, side: Side, text: string, own: Readonly<Record<string, string>>) {
+  const { heads, rows, refused, semicolons } = readSheet(file, text);
+  const columns = columnsOf(side, heads, own);
   const entries: Entry[] = [];
   const troubles: RefusedRow[] = [...refused];
   const names = new Set<string>();
-  for (const { line, cells } of rows) {
+  if (heads.length > 0 && !columns.some(({ ours }) => ours === 'name')) {
+    const says = `no column names what stands in a row; its columns are ${heads.slice(0, 8).join(', ')}. Call one of them “name”.`;
+    return { entries, refused: [...refused, { file, line: 1, says }], columns };
+  }
+  for (const row of rows) {
+    const { line } = row;
+    const { cells, says } = cellsOf(side, columns, row, semicolons);
     const name = cells.name ?? '';
-    const refuse = (says: string) => troubles.push({ file, line, says });
-    if (name === '') refuse('it has no name; give each row one.');
+    const refuse = (why: string) => troubles.push({ file, line, says: why });
+    if (says !== undefined) refuse(says);
+    else if (name === '') refuse('it has no name; give each row one.');
     else if (names.has(name)) refuse(`“${name}” stands in the file already; give it another name.`);
     else {
-      const given = factsIn(kind, cells);
+      const given = factsIn(side, cells);
       const { problems } = readFacts(towFit, given);
       const [first] = problems;
       if (first) refuse(sayProblem(first));
@@ -81,7 +93,7 @@ function entriesOf(file: string, kind: Kind, text: string) {
       }
     }
   }
-  return { entries, refused: troubles };
+  return { entries, refused: troubles, columns };
 }
 
 const lists: readonly string[] = [
@@ -123,19 +135,33 @@ function loadsOf(file: string, text: string) {
   return { loads, refused: troubles };
 }
 
+/** What a file's columns are called here, as somebody once said. */
+function ownColumns(file: string, text: string): Readonly<Record<string, string>> {
+  return Object.fromEntries(
+    readSheet('columns.csv', text).rows.flatMap(({ cells }) =>
+      cells.file === file && cells.theirs && cells.ours ? [[cells.theirs, cells.ours]] : [],
+    ),
+  );
+}
+
 /**
  * A dealer's catalogue from its files; any may be missing. Columns are the facts of tow fit without
- * `vehicle.` or `trailer.`, values in the facts' own units or with a unit; an empty cell is not told.
+ * `vehicle.` or `trailer.`, or what people call them; values in the facts' own units, in the unit that
+ * the head of the column names, or with a unit; an empty cell is not told.
  * A row that cannot be read is left out and told, and never half read.
  */
 export function readCatalogue(files: CatalogueFiles): Catalogue {
-  const vehicles = entriesOf('vehicles.csv', 'vehicle', files['vehicles.csv'] ?? '');
-  const trailers = entriesOf('trailers.csv', 'trailer', files['trailers.csv'] ?? '');
+  const read = (file: 'vehicles.csv' | 'trailers.csv', side: Side) =>
+    entriesOf(file, side, files[file] ?? '', ownColumns(file, files['columns.csv'] ?? ''));
+  const [vehicles, trailers] = [read('vehicles.csv', 'vehicle'), read('trailers.csv', 'trailer')];
   const loads = loadsOf('loads.csv', files['loads.csv'] ?? '');
+  const unknownIn = ({ columns }: typeof vehicles) =>
+    columns.flatMap(({ theirs, ours }) => (ours === undefined && theirs !== '' ? [theirs] : []));
   return {
     vehicles: vehicles.entries,
     trailers: trailers.entries,
     loads: loads.loads,
     refused: [...vehicles.refused, ...trailers.refused, ...loads.refused],
+    unknown: { 'vehicles.csv': unknownIn(vehicles), 'trailers.csv': unknownIn(trailers) },
   };
 }

@@ -1,5 +1,17 @@
 export { type Catalogue, type CatalogueFiles, type Entry, readCatalogue } from './catalogue';
+export { catalogueFile } from './catalogue-file';
+export { columnsFor, type Side, sideOfSheet } from './columns';
 export type { Need } from './needs';
+export {
+  type OfferChange,
+  type OfferFiles,
+  type Offers,
+  offerChanges,
+  offerSaid,
+  optionMeant,
+  readOffers,
+} from './offers';
+export { type RefusedRow, readSheet } from './sheet';
 export {
   factsAgainst,
   narrowed,

@@ -8,48 +8,98 @@ export type SheetRow = {
 
 export type RefusedRow = { readonly file: string; readonly line: number; readonly says: string };
 
+export type Sheet = {
+  readonly heads: readonly string[];
+  readonly rows: readonly SheetRow[];
+  readonly refused: readonly RefusedRow[];
+  readonly semicolons: boolean;
+};
+
 /** More than this is no catalogue that a person keeps, and is refused before it is read. */
-const mostBytes = 20_000_000;
+const mostCharacters = 5_000_000;
+const mostRows = 10_000;
+const mostColumns = 200;
+const longestCell = 2_000;
 
 type Raw = { readonly info: { readonly lines: number }; readonly record: readonly string[] };
 
 const isRaw = (value: unknown): value is Raw =>
   typeof value === 'object' && value !== null && 'info' in value && 'record' in value;
 
-/**
- * The rows of a CSV file as spreadsheets write it: a mark at the beginning, quotes, blank rows and
- * comment lines (`#`) are read as what they are. The first row names the columns.
- */
-export function readSheet(
-  file: string,
-  text: string,
-): { readonly rows: readonly SheetRow[]; readonly refused: readonly RefusedRow[] } {
-  if (text.trim() === '') return { rows: [], refused: [] };
-  if (text.length > mostBytes) {
-    return { rows: [], refused: [{ file, line: 1, says: 'the file is over 20 MB; split it.' }] };
+/** What stands between cells, by the first line that is none of ours. */
+function delimiterOf(text: string): string {
+  const head =
+    text
+      .replace(/^\ufeff/, '')
+      .slice(0, 20_000)
+      .split(/\r\n|\r|\n/)
+      .find((line) => line.trim() !== '' && !line.startsWith('#')) ?? '';
+  const plain = head.replace(/"[^"]*"/g, '');
+  const count = (each: string): number => plain.split(each).length;
+  return [',', ';', '\t'].toSorted((a, b) => count(b) - count(a))[0] ?? ',';
+}
+
+const nothingIn = (refused: readonly RefusedRow[]): Sheet => ({
+  heads: [],
+  rows: [],
+  refused,
+  semicolons: false,
+});
+
+/** What is wrong with a whole row, in one sentence; undefined where nothing is. */
+function wrongWith(record: readonly string[], heads: readonly string[]): string | undefined {
+  if (record.length > heads.length) {
+    return `it has ${record.length} cells under ${heads.length} columns; put quotes around a cell with a comma.`;
   }
-  const refused: RefusedRow[] = [];
-  const found: unknown = parse(text, {
-    bom: true,
-    comment: '#',
-    comment_no_infix: true,
-    info: true,
-    relax_column_count: true,
-    relax_quotes: true,
-    skip_empty_lines: true,
-    trim: true,
-  });
+  const long = record.findIndex((cell) => cell.length > longestCell);
+  return long < 0
+    ? undefined
+    : `the cell under “${heads[long]}” is longer than ${longestCell} characters.`;
+}
+
+/**
+ * The rows of a CSV file as spreadsheets write it: a mark at the beginning, quotes, blank rows,
+ * semicolons or tabs between cells, and comment lines (`#`) are read as what they are. The first row
+ * names the columns.
+ */
+export function readSheet(file: string, text: string): Sheet {
+  if (text.trim() === '') return nothingIn([]);
+  const whole = (says: string, line = 1): Sheet => nothingIn([{ file, line, says }]);
+  if (text.length > mostCharacters) return whole('the file is over 5 MB; split it.');
+  if (text.includes('\0')) return whole('it is no text; save it as CSV from the spreadsheet.');
+  const delimiter = delimiterOf(text);
+  let found: unknown;
+  try {
+    found = parse(text, {
+      bom: true,
+      comment: '#',
+      comment_no_infix: true,
+      delimiter,
+      info: true,
+      relax_column_count: true,
+      relax_quotes: true,
+      skip_empty_lines: true,
+      to: mostRows + 2,
+      trim: true,
+    });
+  } catch (problem) {
+    const at = problem instanceof Error && 'lines' in problem ? Number(problem.lines) : 1;
+    return whole('a quote that begins a cell is never closed; close it.', at);
+  }
   const [head, ...body] = Array.isArray(found) ? found.filter(isRaw) : [];
-  const names = head?.record ?? [];
+  const heads = head?.record ?? [];
+  if (heads.length > mostColumns) return whole(`it has over ${mostColumns} columns.`);
+  if (body.length > mostRows) return whole(`it has over ${mostRows} rows; split it.`);
+  const refused: RefusedRow[] = [];
   const rows = body.flatMap(({ info, record }): SheetRow[] => {
     if (record.every((cell) => cell === '')) return [];
-    if (record.length > names.length) {
-      const says = `it has ${record.length} cells under ${names.length} columns; put quotes around a cell with a comma.`;
+    const says = wrongWith(record, heads);
+    if (says !== undefined) {
       refused.push({ file, line: info.lines, says });
       return [];
     }
-    const cells = names.map((name, i) => [name, record[i] ?? ''] as const);
+    const cells = heads.map((name, i) => [name, record[i] ?? ''] as const);
     return [{ line: info.lines, cells: Object.fromEntries(cells) }];
   });
-  return { rows, refused };
+  return { heads, rows, refused, semicolons: delimiter === ';' };
 }

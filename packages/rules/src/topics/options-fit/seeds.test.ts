@@ -33,6 +33,7 @@ const shapes = {
     as: z.enum(['standard', 'optional']),
     from: year,
     to: z.union([year, z.literal('')]),
+    because: z.string(),
   },
   'option-rules': {
     kind: z.enum(['requires', 'excludes', 'one-of']),

@@ -1,0 +1,23 @@
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { BadInput, reasonOf } from './files';
+
+/** The invented catalogue that is shipped, beside the built code or in its source. */
+export const shippedFolders: readonly string[] = [
+  new URL('./invented/', import.meta.resolve('@tarebook/sweep')),
+  new URL('../../../seeds/', import.meta.url),
+].map((each) => fileURLToPath(each));
+
+const isMissing = (problem: unknown): boolean =>
+  problem instanceof Error && 'code' in problem && problem.code === 'ENOENT';
+
+/** A file of a catalogue's folder; undefined where there is none. */
+export async function textOf(folder: string, file: string): Promise<string | undefined> {
+  try {
+    return await readFile(join(folder, file), 'utf8');
+  } catch (problem) {
+    if (isMissing(problem)) return undefined;
+    throw new BadInput(`${join(folder, file)}: ${reasonOf(problem)}`);
+  }
+}

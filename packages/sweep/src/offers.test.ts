@@ -1,0 +1,57 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { offerChanges, offerSaid, optionMeant, readOffers } from './offers';
+
+const seed = (file: string): string =>
+  readFileSync(new URL(`../../../seeds/${file}`, import.meta.url), 'utf8');
+
+const offers = readOffers({
+  'offers.csv': seed('offers.csv'),
+  'options.csv': seed('options.csv'),
+  'floor-plans.csv': seed('floor-plans.csv'),
+});
+
+describe('on all of that line? in one sentence, with the year and the reason', () => {
+  test.each([
+    [
+      'osier',
+      'Not on all: on the Osier line heated tanks are standard from model year 2026 on, because three in four were ordered with them and a tank froze on the lot in the winter before; until model year 2025 only where ordered.',
+    ],
+    ['millrace', 'Yes: on the Millrace line heated tanks are standard in every model year.'],
+    [
+      'sallow',
+      'Not on all: on the Sallow line heated tanks are an extra to be ordered in every model year.',
+    ],
+    ['hurdle', 'No: heated tanks are not offered on the Hurdle line in any year.'],
+  ])('%s', (line, says) => {
+    expect(offerSaid(offers, line, 'heated-tanks')).toBe(says);
+  });
+
+  test('one thing is spoken of as one', () => {
+    expect(offerSaid(offers, 'hurdle', 'inverter')).toBe(
+      'No: inverter is not offered on the Hurdle line in any year.',
+    );
+  });
+});
+
+test('an option is meant by its name as by its id, and nothing else is one', () => {
+  expect(optionMeant(offers, 'Heated Tanks')).toBe('heated-tanks');
+  expect(optionMeant(offers, 'heated-tanks')).toBe('heated-tanks');
+  expect(optionMeant(offers, 'wings')).toBeUndefined();
+});
+
+test('what changed by year stands with its reason, the latest first', () => {
+  const changes = offerChanges(offers);
+  const years = changes.map(({ year }) => year);
+  expect(years).toEqual(years.toSorted().toReversed());
+  expect(changes).toContainEqual({
+    year: '2026',
+    line: 'osier',
+    says: 'Heated tanks: now standard',
+    because:
+      'three in four were ordered with them and a tank froze on the lot in the winter before',
+  });
+  expect(changes.some(({ says }) => says === 'Second lead-acid battery: no longer offered')).toBe(
+    true,
+  );
+});
