@@ -107,6 +107,13 @@ export class TarePage extends PlainElement {
 
   private open = async (files: readonly File[]): Promise<void> => {
     try {
+      const isSheet = files.some(({ name }) => /\.(csv|tsv|txt|xlsx?)$/i.test(name));
+      if (this.address.page === 'yard' && isSheet) {
+        const { YardPage } = await import('./views/yard-page');
+        const yard = this.querySelector('yard-page');
+        if (yard instanceof YardPage) await yard.take(files);
+        return;
+      }
       const { DropCases } = await import('./elements/drop-cases');
       const at = this.querySelector('drop-cases');
       if (at instanceof DropCases) await at.open(files);

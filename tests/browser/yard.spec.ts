@@ -63,3 +63,60 @@ test('a vehicle of the catalogue with a load, and what can pull one trailer', as
   const width = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
   expect(width).toBeLessThanOrEqual(0);
 });
+
+const sheet = (name: string, text: string) => ({
+  name,
+  mimeType: 'text/csv',
+  buffer: Buffer.from(text),
+});
+
+test('a catalogue of one’s own: read row by row, kept, asked, saved again, and left', async ({
+  page,
+}) => {
+  await page.goto('/#/yard');
+  await page.getByRole('heading', { name: 'The catalogue' }).click();
+  const file = page.getByLabel(/Open a(nother)? file/);
+  await file.setInputFiles(sheet('list.csv', 'PK\u0003\u0004'));
+  await expect(page.getByText('list.csv is a workbook')).toBeVisible();
+  await file.setInputFiles(
+    sheet(
+      'our lot.csv',
+      '\ufeffModel;Dry Weight (kg);Trailer GVWR;Hitch Weight;Sleeps;Farbe\r\nHeron 14;861,5;2600 lb;200 lb;2;blue\r\n;;;;;\r\nBittern 22;2.100,0;heavy;560 lb;4;red\r\n"=cmd";900;2600 lb;;;\r\n',
+    ),
+  );
+  const arrived = page.locator('.arrived-file');
+  await expect(arrived).toContainText('1 trailers were read from our lot.csv; 2 rows were not');
+  await expect(arrived).toContainText(/Line 4: .*heavy/);
+  await expect(arrived).toContainText('is a formula');
+  await expect(arrived).toContainText('Nothing is kept yet.');
+  await expect(arrived.getByLabel(/“Farbe” is/)).toBeVisible();
+  expect(await objections(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Keep these 1 trailers' }).click();
+  await expect(page.getByText('Your trailers, from our lot.csv')).toBeVisible();
+  await fact(page, 'vehicle.maxTrailerWeight').fill('3,500');
+  await expect(said(page).first()).toContainText('Of 1 trailer, 1 may fit');
+  await page.reload();
+  await expect(said(page).first()).toContainText('one figure is enough');
+  await fact(page, 'vehicle.maxTrailerWeight').fill('1,000');
+  await expect(said(page).first()).toContainText('Of 1 trailer, none fits');
+
+  const saving = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save as CSV' }).click();
+  const saved = await (await saving).createReadStream();
+  const text = (await saved.toArray()).join('');
+  expect(text.split('\n').slice(0, 2)).toEqual([
+    'name,dryWeight,gvwr,dryTongueWeight,sleeps,Farbe',
+    'Heron 14,861.5 kg,2600 lb,200 lb,2,blue',
+  ]);
+  await file.setInputFiles(sheet('trailers.csv', text.replace('2600 lb', '2700 lb')));
+  await expect(arrived).toContainText('Heron 14: gvwr 2600 lb → 2700 lb');
+  await page.getByRole('button', { name: 'Leave all as it was' }).click();
+  await page.getByRole('button', { name: 'Go back to the invented trailers' }).click();
+  await expect(said(page).first()).toContainText('Of 30 trailers');
+
+  await page.getByRole('heading', { name: 'On all of that line?' }).click();
+  await page.getByLabel(/on all of this line/).selectOption('osier');
+  await expect(
+    page.getByText(/on the Osier line heated tanks are standard from model year 2026 on, because/),
+  ).toBeVisible();
+});

@@ -1,7 +1,7 @@
 import type { Topic } from '@tarebook/rules/engine';
 import { html, nothing, type TemplateResult } from 'lit';
 import { topicsListed } from '../cases/rows';
-import type { Entry } from '../state/catalogue';
+import type { Entries, Entry } from '../state/catalogue';
 import { openTopic } from '../state/topics';
 import { PlainElement } from './plain-element';
 
@@ -12,7 +12,9 @@ export class CaseStarted extends CustomEvent<{ topic: string; text: string }> {
   }
 }
 
-type Catalogue = typeof import('../state/catalogue');
+/** What the catalogue is asked, with what is in it. */
+type Catalogue = Pick<typeof import('../state/catalogue'), 'asksFor' | 'catalogueFacts'> &
+  Entries & { readonly isOwn: boolean };
 
 const typedIn = ({ target }: Event): string =>
   target instanceof HTMLSelectElement ? target.value : '';
@@ -95,8 +97,11 @@ export class StartCase extends PlainElement {
         import('../state/catalogue'),
       ]);
       if (wanted !== this.topicId) return;
+      const { asksFor, catalogueFacts, openCatalogue } = catalogue;
+      const opened = await openCatalogue();
+      if (wanted !== this.topicId) return;
       this.topic = topic;
-      this.catalogue = catalogue;
+      this.catalogue = { asksFor, catalogueFacts, ...opened };
     } catch {
       this.unread = true;
     }
@@ -157,7 +162,9 @@ export class StartCase extends PlainElement {
     ${
       blank
         ? nothing
-        : html`<p class="small soft">The catalogue is invented. In earnest the labels and the manual of that very vehicle and trailer count.</p>`
+        : this.catalogue?.isOwn
+          ? html`<p class="small soft">The labels and the manual of that very vehicle and trailer count before the catalogue.</p>`
+          : html`<p class="small soft">The catalogue is invented. In earnest the labels and the manual of that very vehicle and trailer count.</p>`
     }`;
   }
 }

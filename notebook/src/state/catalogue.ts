@@ -4,6 +4,7 @@ import { parse } from 'csv-parse/browser/esm/sync';
 import trailersText from '../../../seeds/trailers.csv?raw';
 import vehiclesText from '../../../seeds/vehicles.csv?raw';
 import type { Started } from './blank';
+import { allOwnFiles, filesOf } from './own-catalogue';
 
 /** One vehicle or trailer of the invented catalogue: cells by column, '' where nothing is known. */
 export type Entry = {
@@ -21,6 +22,21 @@ function entries(text: string): readonly Entry[] {
 export const vehicles: readonly Entry[] = entries(vehiclesText);
 export const trailers: readonly Entry[] = entries(trailersText);
 
+export type Entries = { readonly vehicles: readonly Entry[]; readonly trailers: readonly Entry[] };
+
+/** The catalogue that counts on this device: of each kind one's own, else the invented one. */
+export async function openCatalogue(): Promise<Entries & { readonly isOwn: boolean }> {
+  // A device that keeps nothing has none of its own.
+  const own = filesOf(await allOwnFiles().catch(() => []));
+  const read = (text: string | undefined, invented: readonly Entry[]): readonly Entry[] =>
+    text === undefined ? invented : entries(text);
+  return {
+    vehicles: read(own?.['vehicles.csv'], vehicles),
+    trailers: read(own?.['trailers.csv'], trailers),
+    isOwn: own !== undefined,
+  };
+}
+
 /** The facts of a topic that a catalogue entry knows, each in the unit the topic declares. */
 export function catalogueFacts(
   topic: Topic,
@@ -31,7 +47,8 @@ export function catalogueFacts(
     const id = `${what}.${column}`;
     const fact = topic.facts[id];
     if (!fact || cell === '') return [];
-    const unit = fact.kind === 'quantity' && fact.unit !== '' ? ` ${fact.unit}` : '';
+    const isBare = /^[-+−]?[\d.,\s]+$/.test(cell);
+    const unit = fact.kind === 'quantity' && fact.unit !== '' && isBare ? ` ${fact.unit}` : '';
     return [{ id, value: `${cell}${unit}`, readFrom: `catalogue, ${name}` }];
   });
 }

@@ -22,6 +22,7 @@ test('taking in a file writes over nothing, loses no text, and doing it twice ad
         classes: [],
         lessons: [],
         house: [],
+        catalogue: [],
         replies: [],
         questions: [],
         unread: [],
@@ -59,6 +60,9 @@ test('a file that was not saved here is refused in one sentence, a damaged entry
   const read = readEverything(JSON.stringify({ ...ours, cases: [whole, { topic: 't' }] }));
   expect(read.cases).toEqual([whole]);
   expect(read.unread).toEqual(['cases[1]']);
+  const file = { file: 'trailers.csv', text: 'name\nHeron\n', from: 'list.csv', at: 1 };
+  const own = readEverything(JSON.stringify({ ...ours, catalogue: [file, { file: 'x' }] }));
+  expect([own.catalogue, own.unread]).toEqual([[file], ['catalogue[1]']]);
 });
 
 test('a record with a field missing or of another kind is not whole', () => {

@@ -2,6 +2,7 @@ import { type Group, isGroup, mergedGroups } from './group';
 import { allHouses, type House, isHouse, keepHouse } from './house';
 import { allKept, isKept, type Kept, keep, keyOf } from './kept';
 import { allLessons, isLesson, keepLesson, type Lesson } from './lesson';
+import { allOwnFiles, isOwnFile, keepOwnFile, type OwnFile } from './own-catalogue';
 import {
   allQuestionRecords,
   isQuestionRecord,
@@ -27,6 +28,8 @@ export type Everything = {
   readonly classes: readonly Group[];
   readonly lessons: readonly Lesson[];
   readonly house: readonly House[];
+  /** The dealer's own catalogue, file by file. */
+  readonly catalogue: readonly OwnFile[];
   /** Replies in a person's own words. */
   readonly replies: readonly CaseWordings[];
   /** What people asked and what was answered. */
@@ -50,9 +53,10 @@ export async function gatherEverything(now: Date): Promise<Everything> {
   const saved = now.toISOString();
   const replies = allWordings();
   const lessons = await allLessons();
+  const catalogue = await allOwnFiles();
   const kind = 'tarebook-everything';
   return {
-    ...{ kind, version: 1, saved, cases, classes, lessons, house, replies },
+    ...{ kind, version: 1, saved, cases, classes, lessons, house, catalogue, replies },
     ...{ questions, aside },
   };
 }
@@ -73,6 +77,7 @@ export type Opened = {
   readonly classes: readonly Group[];
   readonly lessons: readonly Lesson[];
   readonly house: readonly House[];
+  readonly catalogue: readonly OwnFile[];
   readonly replies: readonly CaseWordings[];
   readonly questions: readonly QuestionRecord[];
   /** Such as `cases[3]`. */
@@ -114,6 +119,7 @@ export function readEverything(text: string): Opened {
     classes: whole('classes', isGroup),
     lessons: whole('lessons', isLesson),
     house: whole('house', isHouse),
+    catalogue: whole('catalogue', isOwnFile),
     replies: whole('replies', isCaseWordings),
     questions: whole('questions', isQuestionRecord),
     unread,
@@ -194,6 +200,20 @@ async function takeInLessons(lessons: readonly Lesson[], names: Merged['names'])
   return `${counted(fresh.length, 'lesson', 'lessons')} came with them.`;
 }
 
+/** Takes in files of a catalogue; one that is here already stays as it is. */
+async function takeInCatalogue(files: readonly OwnFile[]): Promise<string> {
+  const here = new Set((await allOwnFiles()).map(({ file }) => file));
+  const fresh = files.filter(({ file }) => !here.has(file));
+  for (const each of fresh) await keepOwnFile(each);
+  const left = files.length - fresh.length;
+  return [
+    fresh.length > 0 ? 'The dealer’s own catalogue was taken in.' : '',
+    left > 0 ? 'This device has a catalogue of its own already, and it stays as it is.' : '',
+  ]
+    .filter((part) => part !== '')
+    .join(' ');
+}
+
 /** Takes in what a file holds, beside what is here, and says what became of it. */
 export async function takeIn(text: string): Promise<string> {
   const opened = readEverything(text);
@@ -206,6 +226,7 @@ export async function takeIn(text: string): Promise<string> {
   const fresh = opened.house.filter(({ topic }) => !houses.some((own) => own.topic === topic));
   for (const each of fresh) await keepHouse(each);
   const left = opened.house.length - fresh.length;
+  const catalogue = await takeInCatalogue(opened.catalogue);
   const replies = takeInReplies(opened.replies, names);
   const questions = await takeInQuestions(opened.questions);
   const asked =
@@ -219,6 +240,7 @@ export async function takeIn(text: string): Promise<string> {
     asked,
     fresh.length > 0 ? 'The dealer’s own numbers were taken in.' : '',
     left > 0 ? 'This device has a dealer’s own numbers already, and they stay as they are.' : '',
+    catalogue,
     opened.unread.length > 0
       ? `Not readable in the file, and left in it: ${opened.unread.slice(0, 5).join(', ')}.`
       : '',

@@ -3,18 +3,21 @@ import type { UnitSystem } from '@tarebook/rules/quantity';
 import type { Wish } from '@tarebook/sweep';
 import { html, nothing, type PropertyValues } from 'lit';
 import '../yard/yard.css';
+import '../yard/yard-offers';
 import '../yard/yard-rows';
 import '../yard/yard-told';
 import '../yard/yard-wishes';
-import { fold } from '../counter/case-fold';
+import { CaseFold, fold } from '../counter/case-fold';
 import { PlainElement } from '../elements/plain-element';
 import { caseAddress } from '../state/address';
-import { trailers, vehicles } from '../state/catalogue';
+import { type Entries, openCatalogue, trailers, vehicles } from '../state/catalogue';
 import { houseOf } from '../state/house';
 import { keep } from '../state/kept';
+import { allOwnFiles, filesOf, type OwnFile } from '../state/own-catalogue';
 import { pairAsCase } from '../yard/as-case';
 import type { YardFound } from '../yard/asked';
 import { type YardAsking, yardAsking } from '../yard/asking';
+import { OwnCatalogue } from '../yard/own-catalogue';
 import { factsOf, isEnough, isRatingOnly, nothingTold, refusedIn, type Told } from '../yard/told';
 import type { PairOpened } from '../yard/yard-rows';
 import type { ToldChanged } from '../yard/yard-told';
@@ -41,6 +44,8 @@ export class YardPage extends PlainElement {
     found: { state: true },
     notice: { state: true },
     waiting: { state: true },
+    own: { state: true },
+    entries: { state: true },
   };
   declare system: UnitSystem;
   declare told: Told;
@@ -48,7 +53,10 @@ export class YardPage extends PlainElement {
   declare found: YardFound | undefined;
   declare notice: string;
   declare waiting: boolean;
-  private asking: YardAsking | undefined;
+  /** The dealer's own catalogue, as it is kept here. */
+  declare own: readonly OwnFile[];
+  declare entries: Entries;
+  private asking: YardAsking = yardAsking();
   private timer: ReturnType<typeof setTimeout> | undefined;
   private turn = 0;
 
@@ -58,21 +66,41 @@ export class YardPage extends PlainElement {
     this.wishes = wishesLast;
     this.notice = '';
     this.waiting = false;
+    this.own = [];
+    this.entries = { vehicles, trailers };
   }
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.asking = yardAsking();
+    void this.look();
   }
+
+  /** Reads the catalogue that counts here; a device that keeps nothing has the invented one. */
+  private look = async (): Promise<void> => {
+    this.own = await allOwnFiles().catch(() => []);
+    if (
+      this.own.length > 0 ||
+      this.entries.vehicles !== vehicles ||
+      this.entries.trailers !== trailers
+    ) {
+      this.entries = await openCatalogue();
+    }
+    const { told, entries } = this;
+    const side = told.way === 'trailers' ? entries.vehicles : entries.trailers;
+    if (told.chosen !== '' && !side.some(({ name }) => name === told.chosen)) {
+      this.told = { ...told, chosen: '' };
+    }
+  };
 
   override disconnectedCallback(): void {
     clearTimeout(this.timer);
-    this.asking?.end();
+    this.asking.end();
     super.disconnectedCallback();
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has('told') || changed.has('wishes') || changed.has('system')) this.ask();
+    const isOther = changed.has('told') || changed.has('wishes') || changed.has('system');
+    if (isOther || changed.has('own')) this.ask();
     toldLast = this.told;
     wishesLast = this.wishes;
   }
@@ -94,13 +122,13 @@ export class YardPage extends PlainElement {
     const facts = factsOf(told, rows);
     this.timer = setTimeout(async () => {
       try {
-        const found = await this.asking?.ask({
+        const found = await this.asking.ask({
           kind: 'which',
           facts,
           chosen,
           system,
           house: houseOf('tow-fit'),
-          files: undefined,
+          files: filesOf(this.own),
           wishes,
         });
         if (turn !== this.turn) return;
@@ -114,6 +142,18 @@ export class YardPage extends PlainElement {
         this.notice = problem instanceof Error ? problem.message : String(problem);
       }
     }, rests);
+  }
+
+  /** Opens a sheet that was dropped on this page; it is a catalogue, not a case. */
+  async take(files: readonly File[]): Promise<void> {
+    const all = [...this.querySelectorAll('case-fold')].filter((each) => each instanceof CaseFold);
+    const part = all.find(({ name }) => name === 'yard-catalogue');
+    if (part) part.open = true;
+    await part?.updateComplete;
+    const at = this.querySelector('own-catalogue');
+    if (!(at instanceof OwnCatalogue)) return;
+    at.scrollIntoView();
+    await at.take(files);
   }
 
   private open = async ({ detail: { row } }: PairOpened): Promise<void> => {
@@ -158,9 +198,9 @@ export class YardPage extends PlainElement {
   }
 
   protected override render() {
-    const { told, found, wishes, system, waiting } = this;
-    const side = told.way === 'trailers' ? vehicles : trailers;
-    const other = told.way === 'trailers' ? trailers : vehicles;
+    const { told, found, wishes, system, waiting, entries } = this;
+    const side = told.way === 'trailers' ? entries.vehicles : entries.trailers;
+    const other = told.way === 'trailers' ? entries.trailers : entries.vehicles;
     return html`<div class="yard"
         @told-changed=${({ detail }: ToldChanged) => {
           if (detail.told.way !== this.told.way) this.wishes = [];
@@ -169,6 +209,7 @@ export class YardPage extends PlainElement {
         @wishes-changed=${({ detail }: WishesChanged) => {
           this.wishes = detail.wishes;
         }}
+        @catalogue-changed=${this.look}
         @pair-opened=${this.open}>
       <h1>Yard</h1>
       <div class="yard-sides">
@@ -192,6 +233,19 @@ export class YardPage extends PlainElement {
           }
         </section>
       </div>
+      ${fold(
+        { name: 'yard-offers', heading: 'On all of that line?', note: 'options by year, and why' },
+        () => html`<yard-offers></yard-offers>`,
+      )}
+      ${fold(
+        {
+          name: 'yard-catalogue',
+          heading: 'The catalogue',
+          note: this.own.length === 0 ? 'invented' : 'your own',
+        },
+        () =>
+          html`<own-catalogue .own=${this.own} .files=${filesOf(this.own)} .asking=${this.asking}></own-catalogue>`,
+      )}
     </div>`;
   }
 }

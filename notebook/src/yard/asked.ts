@@ -1,6 +1,6 @@
 import type { FactsGiven, Level } from '@tarebook/rules/engine';
 import type { UnitSystem } from '@tarebook/rules/quantity';
-import type { CatalogueFiles, Wish } from '@tarebook/sweep';
+import type { CatalogueFiles, EntryMove, RefusedRow, Wish } from '@tarebook/sweep';
 import type { Bar } from '../state/bar';
 import type { House } from '../state/house';
 
@@ -44,5 +44,34 @@ export type YardFound = {
   /** Milliseconds of reckoning. */
   readonly took: number;
 };
+
+/** A file as somebody's spreadsheet wrote it, to be read row by row. */
+export type ImportAsked = {
+  readonly kind: 'import';
+  /** What the file is called. */
+  readonly from: string;
+  readonly text: string;
+  /** The catalogue that counts until then. */
+  readonly files: CatalogueFiles | undefined;
+  /** What columns nobody knows are called, as somebody just said: theirs to ours. */
+  readonly columns: Readonly<Record<string, string>>;
+};
+
+/** What was read of a file; nothing of it counts until somebody says so. */
+export type Imported = {
+  readonly file: 'vehicles.csv' | 'trailers.csv';
+  /** In our columns. */
+  readonly text: string;
+  readonly count: number;
+  readonly refused: readonly RefusedRow[];
+  /** Columns nobody knows, and what they may be called. */
+  readonly unknown: readonly string[];
+  readonly mayBe: readonly string[];
+  /** What is otherwise than in the catalogue that counts now. */
+  readonly moves: readonly EntryMove[];
+};
+
+export type AnyAsked = YardAsked | ImportAsked;
+export type AnyTold = YardTold | { readonly imported: Imported } | { readonly refused: string };
 
 export type YardTold = { readonly found: YardFound } | { readonly refused: string };

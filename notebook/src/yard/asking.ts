@@ -1,4 +1,4 @@
-import type { YardAsked, YardFound, YardTold } from './asked';
+import type { AnyAsked, AnyTold, ImportAsked, Imported, YardAsked, YardFound } from './asked';
 
 type Teller = Pick<Worker, 'postMessage' | 'terminate' | 'onmessage' | 'onerror'>;
 
@@ -11,7 +11,14 @@ const most = 20_000;
 export type YardAsking = {
   /** Undefined where something else was asked before it came to this. */
   readonly ask: (asked: YardAsked) => Promise<YardFound | undefined>;
+  readonly read: (asked: ImportAsked) => Promise<Imported | undefined>;
   readonly end: () => void;
+};
+
+type Waiting = {
+  readonly asked: AnyAsked;
+  readonly done: (told: AnyTold | undefined) => void;
+  readonly failed: (problem: Error) => void;
 };
 
 /**
@@ -20,11 +27,6 @@ export type YardAsking = {
  * What it gives rejects with a sentence where the yard could not be reckoned.
  */
 export function yardAsking(make: () => Teller = inWorker): YardAsking {
-  type Waiting = {
-    readonly asked: YardAsked;
-    readonly done: (found: YardFound | undefined) => void;
-    readonly failed: (problem: Error) => void;
-  };
   let worker: Teller | undefined;
   let now: Waiting | undefined;
   let next: Waiting | undefined;
@@ -53,25 +55,33 @@ export function yardAsking(make: () => Teller = inWorker): YardAsking {
   function begin(waiting: Waiting): void {
     now = waiting;
     worker ??= make();
-    worker.onmessage = ({ data }: MessageEvent<YardTold>) =>
+    worker.onmessage = ({ data }: MessageEvent<AnyTold>) =>
       settle(({ done, failed }) =>
-        'found' in data ? done(data.found) : failed(new Error(data.refused)),
+        'refused' in data ? failed(new Error(data.refused)) : done(data),
       );
     worker.onerror = () => fail('The yard could not be reckoned; reload the page and try again.');
     timer = setTimeout(() => fail('The yard takes too long to reckon here.'), most);
     worker.postMessage(waiting.asked);
   }
+  const asking = (asked: AnyAsked): Promise<AnyTold | undefined> =>
+    new Promise((done, failed) => {
+      const waiting = { asked, done, failed };
+      if (!now) begin(waiting);
+      else {
+        next?.done(undefined);
+        next = waiting;
+      }
+    });
 
   return {
-    ask: (asked) =>
-      new Promise((done, failed) => {
-        const waiting = { asked, done, failed };
-        if (!now) begin(waiting);
-        else {
-          next?.done(undefined);
-          next = waiting;
-        }
-      }),
+    ask: async (asked) => {
+      const told = await asking(asked);
+      return told && 'found' in told ? told.found : undefined;
+    },
+    read: async (asked) => {
+      const told = await asking(asked);
+      return told && 'imported' in told ? told.imported : undefined;
+    },
     end: shut,
   };
 }

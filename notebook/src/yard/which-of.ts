@@ -18,28 +18,18 @@ import {
   which,
   whichSaid,
 } from '@tarebook/sweep';
-import loadsText from '../../../seeds/loads.csv?raw';
-import trailersText from '../../../seeds/trailers.csv?raw';
-import vehiclesText from '../../../seeds/vehicles.csv?raw';
 import { barOf } from '../state/bar';
 import { allowedHouse } from '../state/house';
 import { openTopic } from '../state/topics';
 import type { YardAsked, YardFound, YardRow } from './asked';
-
-export const inventedFiles = {
-  'vehicles.csv': vehiclesText,
-  'trailers.csv': trailersText,
-  'loads.csv': loadsText,
-} as const;
-
-const usual = (): Catalogue => readCatalogue(inventedFiles);
+import { inventedFiles } from './invented';
 
 /** Read once for as long as the same files are asked about. */
 function catalogues() {
   let last: { readonly key: string; readonly read: Catalogue } | undefined;
   return (files: YardAsked['files']): Catalogue => {
     const key = files ? JSON.stringify(files) : '';
-    if (last?.key !== key) last = { key, read: files ? readCatalogue(files) : usual() };
+    if (last?.key !== key) last = { key, read: readCatalogue({ ...inventedFiles, ...files }) };
     return last.read;
   };
 }

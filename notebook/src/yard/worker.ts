@@ -1,10 +1,15 @@
-import type { YardAsked } from './asked';
+import type { AnyAsked, AnyTold } from './asked';
+import { importOf } from './import-of';
 import { yardOf } from './which-of';
 
-addEventListener('message', async ({ data }: MessageEvent<YardAsked>) => {
+async function answered(asked: AnyAsked): Promise<AnyTold> {
   try {
-    postMessage({ found: await yardOf(data) });
+    return asked.kind === 'import' ? { imported: importOf(asked) } : { found: await yardOf(asked) };
   } catch (problem) {
-    postMessage({ refused: problem instanceof Error ? problem.message : String(problem) });
+    return { refused: problem instanceof Error ? problem.message : String(problem) };
   }
+}
+
+addEventListener('message', async ({ data }: MessageEvent<AnyAsked>) => {
+  postMessage(await answered(data));
 });

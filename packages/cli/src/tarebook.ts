@@ -258,6 +258,8 @@ async function main([command, ...args]: readonly string[]): Promise<number> {
       return questions(args);
     case 'which':
       return whichOnes(args);
+    case 'offers':
+      return offers(args);
     case 'rules':
       return rules(args);
     case undefined:

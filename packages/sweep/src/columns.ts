@@ -25,7 +25,7 @@ const beside: Readonly<Record<string, readonly string[]>> = {
   lot: ['lot', 'where', 'availability', 'on the lot'],
   couplerHeight: ['coupler height', 'hitch height'],
   freshTank: ['fresh tank', 'fresh water tank', 'fresh capacity'],
-  grayTank: ['gray tank', 'gray water tank', 'grey tank'],
+  grayTank: ['gray tank', 'gray water tank'],
   blackTank: ['black tank', 'black water tank'],
 };
 

@@ -1,0 +1,190 @@
+import { asWritten, type FactGiven, isRows } from '@tarebook/rules/engine';
+import type { CatalogueFiles, EntryMove } from '@tarebook/sweep';
+import { html, nothing } from 'lit';
+import { PlainElement } from '../elements/plain-element';
+import { saveAs } from '../state/files';
+import { dropOwnFile, keepOwnFile, type OwnFile } from '../state/own-catalogue';
+import { whyNotKept } from '../state/shelf';
+import type { Imported } from './asked';
+import type { YardAsking } from './asking';
+import { fileText } from './file-text';
+
+/** The catalogue that counts on this device is another. */
+export class CatalogueChanged extends CustomEvent<undefined> {
+  constructor() {
+    super('catalogue-changed', { bubbles: true });
+  }
+}
+
+/** So many refused rows and moved entries are listed; the rest is counted. */
+const most = 12;
+
+const kindOf = (file: string): string => (file === 'vehicles.csv' ? 'vehicles' : 'trailers');
+
+const written = (given: FactGiven | undefined): string =>
+  given === undefined || isRows(given) ? 'not told' : asWritten(given);
+
+function moveSaid({ name, what, facts }: EntryMove): string {
+  if (what === 'new') return `${name}: new`;
+  if (what === 'gone') return `${name}: no longer in it`;
+  const all = facts.map(
+    ({ fact, was, is }) => `${fact.slice(fact.indexOf('.') + 1)} ${written(was)} → ${written(is)}`,
+  );
+  return `${name}: ${all.join(', ')}`;
+}
+
+/** A dealer's own vehicles and trailers: read from a file, looked at, kept on the device, saved again. */
+export class OwnCatalogue extends PlainElement {
+  static override properties = {
+    own: { attribute: false },
+    files: { attribute: false },
+    asking: { attribute: false },
+    read: { state: true },
+    notice: { state: true },
+    said: { state: true },
+  };
+  declare own: readonly OwnFile[];
+  declare files: CatalogueFiles | undefined;
+  declare asking: YardAsking;
+  /** What was read of a file and is not kept yet. */
+  declare read: Imported | undefined;
+  declare notice: string;
+  declare said: string;
+  private from = '';
+  private text = '';
+  private columns: Readonly<Record<string, string>> = {};
+
+  constructor() {
+    super();
+    this.notice = '';
+    this.said = '';
+  }
+
+  async take([file]: readonly File[]): Promise<void> {
+    if (!file) return;
+    this.read = undefined;
+    this.notice = '';
+    this.said = '';
+    this.columns = {};
+    try {
+      this.text = await fileText(file);
+      this.from = file.name;
+      await this.look();
+    } catch (problem) {
+      this.notice = problem instanceof Error ? problem.message : String(problem);
+    }
+  }
+
+  private async look(): Promise<void> {
+    try {
+      const { from, text, files, columns } = this;
+      this.read = await this.asking.read({ kind: 'import', from, text, files, columns });
+      this.notice = '';
+    } catch (problem) {
+      this.read = undefined;
+      this.notice = problem instanceof Error ? problem.message : String(problem);
+    }
+  }
+
+  private picked = ({ target: field }: Event): void => {
+    if (!(field instanceof HTMLInputElement)) return;
+    const files = [...(field.files ?? [])];
+    field.value = '';
+    void this.take(files);
+  };
+
+  private keep = async (): Promise<void> => {
+    const { read } = this;
+    if (!read) return;
+    try {
+      const { file, text, count } = read;
+      await keepOwnFile({ file, text, from: this.from, at: Date.now() });
+      this.said = `${count} ${kindOf(file)} of your own are kept on this device.`;
+      this.read = undefined;
+      this.dispatchEvent(new CatalogueChanged());
+    } catch (problem) {
+      this.notice = whyNotKept(problem);
+    }
+  };
+
+  private drop = async (own: OwnFile): Promise<void> => {
+    try {
+      await dropOwnFile(own.file);
+      this.said = `The ${kindOf(own.file)} are the invented ones again.`;
+      this.dispatchEvent(new CatalogueChanged());
+    } catch (problem) {
+      this.notice = whyNotKept(problem);
+    }
+  };
+
+  private kept() {
+    if (this.own.length === 0) {
+      return html`<p class="soft">The catalogue here is invented. Open your own list of trailers or vehicles:
+        a CSV file as your spreadsheet saves it, the first row naming the columns.</p>`;
+    }
+    return html`<ul class="own-files">${this.own.map(
+      (own) => html`<li>
+        <span>Your ${kindOf(own.file)}, from ${own.from}, ${new Date(own.at).toLocaleDateString('en-US')}</span>
+        <span class="acts"><button @click=${() => saveAs(own.file, own.text, 'text/csv')}>Save as CSV</button>
+        <button @click=${() => this.drop(own)}>Go back to the invented ${kindOf(own.file)}</button></span>
+      </li>`,
+    )}</ul>`;
+  }
+
+  private column(theirs: string, mayBe: readonly string[]) {
+    const called = async ({ target }: Event): Promise<void> => {
+      if (!(target instanceof HTMLSelectElement)) return;
+      this.columns = { ...this.columns, [theirs]: target.value };
+      await this.look();
+    };
+    return html`<label>“${theirs}” is<br /><select @change=${called}>
+      <option value="">kept as it is called</option>
+      ${mayBe.map((ours) => html`<option value=${ours}>${ours}</option>`)}</select></label>`;
+  }
+
+  private arrived({ file, count, refused, unknown, mayBe, moves }: Imported) {
+    const kind = kindOf(file);
+    return html`<div class="arrived-file" role="status">
+      <p>${count} ${kind} were read from ${this.from}${
+        refused.length === 0
+          ? ''
+          : `; ${refused.length} ${refused.length === 1 ? 'row was' : 'rows were'} not`
+      }. Nothing is kept yet.</p>
+      ${
+        refused.length === 0
+          ? nothing
+          : html`<ul class="error">${refused.slice(0, most).map(({ line, says }) => html`<li>Line ${line}: ${says}</li>`)}
+              ${refused.length > most ? html`<li>and ${refused.length - most} more</li>` : nothing}</ul>`
+      }
+      ${
+        unknown.length === 0
+          ? nothing
+          : html`<p>Columns nobody here knows by their name:</p><div class="finder">${unknown.map((theirs) => this.column(theirs, mayBe))}</div>`
+      }
+      ${
+        moves.length === 0
+          ? nothing
+          : html`<p>Against what you had:</p><ul>${moves.slice(0, most).map((move) => html`<li>${moveSaid(move)}</li>`)}
+              ${moves.length > most ? html`<li>and ${moves.length - most} more</li>` : nothing}</ul>`
+      }
+      <div class="acts">
+        ${count === 0 ? nothing : html`<button @click=${this.keep}>Keep these ${count} ${kind}</button>`}
+        <button @click=${() => {
+          this.read = undefined;
+        }}>Leave all as it was</button>
+      </div>
+    </div>`;
+  }
+
+  protected override render() {
+    const { read, notice, said } = this;
+    return html`${this.kept()}
+      <label class="small from-file">${this.own.length === 0 ? 'Open a file' : 'Open another file'}, or drop it on the page<br />
+        <input type="file" accept=".csv,.tsv,.txt,text/csv" @change=${this.picked} /></label>
+      ${notice ? html`<p class="error" role="alert">${notice}</p>` : nothing}
+      ${said ? html`<p role="status">${said}</p>` : nothing}
+      ${read ? this.arrived(read) : nothing}`;
+  }
+}
+
+customElements.define('own-catalogue', OwnCatalogue);
