@@ -24,6 +24,8 @@ const askedByKnowing = new Set([
   'altitude-unasked',
   'rear-axle-slack',
   'distribution-allowed',
+  'extension-rating',
+  'surge-bars',
 ]);
 
 /** A rating for use with bars, once it is told, leaves it open whether there are any. */

@@ -101,6 +101,7 @@ export function plainFindings(rig: PlainRig): Record<string, State> {
           care: above(loaded, at(1000)),
         }
       : {};
+  const extended = f.known('hitch.extension') && f.number('hitch.extension').hi > 0;
   const brakeless = smaller(at(1000), f.number('vehicle.maxUnbraked', at(1000)));
 
   const gcwrSilent = !f.given('vehicle.gcwr');
@@ -125,6 +126,14 @@ export function plainFindings(rig: PlainRig): Record<string, State> {
     'ball-size': asked(!pin && sizes.every(f.given), sizeFound),
     'distribution-allowed': asked(!pin && f.word('hitch.distribution') === 'yes', permission),
     'distribution-required': asked(!pin && f.given(wanted), barsWanted),
+    // What rests on an extension is held by its own label, which somebody has to read.
+    'extension-rating': asked(!pin && (extended || f.given('hitch.extensionRating')), {
+      if: surely(untold('hitch.extensionRating')),
+    }),
+    // A coupler that slides may be kept from it by bars: its maker tells.
+    'surge-bars': asked(!pin && brakes !== undefined && f.word('hitch.distribution') === 'yes', {
+      if: brakes === 'unknown' ? perhaps : surely(brakes === 'surge'),
+    }),
     unbraked: asked(f.known('trailer.brakes'), bare),
     'brakes-untold': asked(untold('trailer.brakes'), { if: above(loaded, brakeless) }),
     'load-untold': level({

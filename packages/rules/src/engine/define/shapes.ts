@@ -189,7 +189,10 @@ export type Finding = {
   readonly askedByKnown?: readonly string[];
   /** And only where this yes/no formula may hold; while it also may not, a stop is unknown. */
   readonly askedWhen?: string;
-  /** A stop that is said before any limit: people get out before anyone reckons. */
+  /**
+   * A danger. As a stop it is said before any limit: people get out before anyone reckons. Short of
+   * that it is said in every form, with what to do, before the rule and the figures.
+   */
   readonly first?: boolean;
   readonly stop?: Rulings;
   /** What a stop counts as that may hold and need not; absent: unknown. */

@@ -9,7 +9,7 @@ import { fitted, following, ifShort, may, must, type Part } from './length';
 import { decidingLimit, limitSaid } from './limit';
 import type { Matter } from './matter';
 import { defaultSaid, reasonSaid, ruleSaid } from './rule';
-import { findingsTold, levelOf, partsOf, urgentSaid, verdictSaid } from './verdict';
+import { dangersTold, findingsTold, levelOf, partsOf, urgentSaid, verdictSaid } from './verdict';
 
 /** The limit that decides; where it has room and the verdict turns on something else, it is no news. */
 function limitOf(matter: Matter): readonly Sayable[] {
@@ -31,6 +31,21 @@ const isOver = (matter: Matter): boolean => decidingLimit(matter)?.state === 'st
 const all = (of: readonly Sayable[], as: (each: Sayable) => Part): readonly Part[] => of.map(as);
 
 /**
+ * Dangers, each with what to do. They come right after the answer, and before rules and figures; so
+ * many of them must be said, and the others as far as there is room.
+ */
+export const dangersSaid = (matter: Matter, mostMust: number): readonly Part[] =>
+  dangersTold(matter).flatMap((each, place) => {
+    const [wrong, todo] = partsOf(each);
+    // What to do about one comes before the next.
+    const rank = 0.1 + place / 100;
+    return [
+      ...(wrong ? [place < mostMust ? must(wrong) : may(wrong, rank)] : []),
+      ...(todo ? [following(may(todo, rank + 0.005), wrong)] : []),
+    ];
+  });
+
+/**
  * What was asked, the verdict, the limit, what is wrong and what to do, and the one caution that
  * fits; more only where that is too little to be an answer.
  */
@@ -41,6 +56,7 @@ function briefly(matter: Matter, asking: string | undefined): readonly Part[] {
   const level = levelOf(matter);
   const answered = askedFirst(matter, asking);
   const isUrgent = urgent.length > 0;
+  const dangers = isUrgent ? [] : dangersSaid(matter, 2);
   // So little was told that no limit can be said to be near or far: the rule is the answer.
   const isOpen = !isUrgent && level === 'unknown' && decidingSaid(matter).length === 0;
   const asked = isOpen && answered.length === 0 ? ruleSaid(matter, asking) : answered;
@@ -53,7 +69,10 @@ function briefly(matter: Matter, asking: string | undefined): readonly Part[] {
   };
   return [
     ...all(urgent, must),
+    // A rule is no answer of this rig’s own: what is dangerous on it comes first.
+    ...(answered.length === 0 ? dangers : []),
     ...all(isUrgent ? [] : asked.slice(0, 1), must),
+    ...(answered.length === 0 ? [] : dangers),
     ...all(isUrgent ? [] : asked.slice(1), (each) => may(each, 0.4)),
     ...all(isOpen ? reasonSaid(matter, asking) : [], (each) => may(each, 1)),
     ...all(isUrgent ? [] : verdictSaid(matter), hinges),

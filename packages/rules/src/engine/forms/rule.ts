@@ -1,10 +1,11 @@
 import { textOf } from '../answer/shown';
+import type { FactsGiven } from '../check/given';
 import type { ForEverybody } from '../define/shapes';
 import { restsOnKnown } from '../formula/reckon';
 import { holesIn } from '../words/fill';
 import type { Sayable } from '../words/value';
 import { presumed } from './everybody/presumed';
-import { type Matter, matterOf } from './matter';
+import { isTold, type Matter, matterOf } from './matter';
 
 /** What is said to all who ask the same, if the topic has it. */
 export function everybodyFor(
@@ -25,10 +26,31 @@ export function saidIfKnown({ compiled, run }: Matter, words: string): readonly 
   return isKnown ? [textOf(compiled, run, words)] : [];
 }
 
+/**
+ * Whether a figure would be worked out from what was told together with an amount that nobody told
+ * and the text does not name: it would pass for an answer.
+ */
+function isMixed(
+  matter: Matter,
+  { says, given = {} }: NonNullable<ForEverybody['worked']>,
+  presumed: FactsGiven,
+): boolean {
+  const named = holesIn(says);
+  const isAmount = (fact: string): boolean => {
+    const kind = matter.topic.facts[fact]?.kind;
+    return kind === 'quantity' || kind === 'rows';
+  };
+  const amounts = Object.keys(given).filter(isAmount);
+  return (
+    amounts.some((fact) => isTold(matter, fact)) &&
+    amounts.some((fact) => Object.hasOwn(presumed, fact) && !named.includes(fact))
+  );
+}
+
 /** The worked figure: a text filled from the case and what it is worked out from. */
 export function workedSaid(matter: Matter, { worked }: ForEverybody): readonly Sayable[] {
   const given = worked && presumed(matter, worked.given ?? {}, []);
-  if (!worked || !given) return [];
+  if (!worked || !given || isMixed(matter, worked, given)) return [];
   const facts = { ...matter.asked.facts, ...given };
   const example = matterOf(matter.topic, { ...matter.asked, facts });
   return saidIfKnown(example, worked.says);

@@ -1,7 +1,7 @@
 import { gravestFirst } from '../answer/levels';
 import { openingOf, urgentOf } from '../answer/sentence';
 import type { FindingAnswer } from '../answer/shapes';
-import { type Level, levels } from '../define/shapes';
+import { type Level, levels, type State } from '../define/shapes';
 import { message } from '../words/message';
 import { nounOr, type Sayable, text } from '../words/value';
 import type { Matter } from './matter';
@@ -26,10 +26,15 @@ export function hinge({ topic, answer }: Matter): readonly Sayable[] {
   const of = nounOr(topic.facts[first.fact], first.fact);
   if (first.tips && typeof first.tips === 'object' && first.side) {
     const at = { ...first.tips, style: 'round' } as const;
-    const edge = first.side === 'above' ? at.hi : at.lo;
+    const above = first.side === 'above';
+    const edge = above ? at.hi : at.lo;
     const stop = text(topic.outcomes.stop.sentence);
-    const end = { ...at, lo: edge, hi: edge };
-    return [message('hangs-and-tips', { of, at: end, above: first.side === 'above', stop })];
+    const fact = topic.facts[first.fact];
+    if (fact?.kind === 'quantity' && fact.counted) {
+      const count = above ? Math.floor(edge) + 1 : Math.ceil(edge) - 1;
+      return [message('hangs-and-counts', { of, count, above, stop })];
+    }
+    return [message('hangs-and-tips', { of, at: { ...at, lo: edge, hi: edge }, above, stop })];
   }
   const more = second ? [nounOr(topic.facts[second.fact], second.fact)] : [];
   return [message('it-hangs-on', { of: [of, ...more] })];
@@ -41,6 +46,21 @@ export function verdictSaid(matter: Matter): readonly Sayable[] {
   if (level === 'unknown') return hinge(matter);
   return [openingOf(matter.topic, level, matter.answer.findings)];
 }
+
+const dangerLevels: readonly State[] = ['unknown', 'care', 'if'];
+
+const isDanger = ({ topic }: Matter, { id, level }: FindingAnswer): boolean =>
+  topic.findings[id]?.first === true && dangerLevels.includes(level);
+
+/** A verdict that is an *if* says its provisos itself. */
+const isSaidAsProviso = (matter: Matter, { level }: FindingAnswer): boolean =>
+  level === 'if' && levelOf(matter) === 'if';
+
+/** Dangers that came up and stop nothing: what is not known, what is seen, what nobody mentioned. */
+export const dangersTold = (matter: Matter): readonly FindingAnswer[] =>
+  matter.answer.findings
+    .filter((each) => isDanger(matter, each) && !isSaidAsProviso(matter, each))
+    .toSorted((a, b) => dangerLevels.indexOf(a.level) - dangerLevels.indexOf(b.level));
 
 /** The findings that are said beside the limits, the gravest first, without what is urgent. */
 export function findingsTold(matter: Matter): readonly FindingAnswer[] {

@@ -180,7 +180,7 @@ function weighUntold(
     .map((decision) => untoldIn(setting, decision));
   if (open.length === 0) return [];
   return weighAll(setting, run, open, { openInAll: decisions.length, places: coarsely })
-    .filter(mayClose)
+    .filter((each) => mayClose(each) && !asked.some(({ fact }) => fact === each.fact))
     .slice(0, most);
 }
 

@@ -2,6 +2,10 @@ import { part } from '../../engine/define/topic';
 import { conduction, frostCustom, ownNight } from '../../trade/bibliography/cold-weather';
 import { custom, house } from '../../trade/bibliography/common';
 
+/** Somebody lives in it through a frost, and there is water in tanks and lines. */
+const wetInFrost =
+  "outside.temperature <= frost.point && water.state == 'in-use' && trailer.use == 'lived-in'";
+
 /**
  * Whether furnace and battery hold the warmth, for as many days and nights as it must last.
  *
@@ -25,6 +29,13 @@ export const night = part({
     },
   },
   parameters: {
+    'inside.least': {
+      label: 'Least warmth inside while there is water aboard in frost',
+      unit: '°F',
+      values: [{ from: '2020-01-01', value: 55 }],
+      range: [45, 65],
+      source: house,
+    },
     'margin.furnace': {
       label: 'Share of the furnace kept for wind and opened doors',
       unit: '%',
@@ -34,6 +45,20 @@ export const night = part({
     },
   },
   formulas: {
+    'heat.isLow': {
+      label: 'It is kept cooler than water aboard needs in frost',
+      noun: 'whether there is water aboard',
+      unit: 'yes-no',
+      is: `${wetInFrost} && given(inside.temperature) && inside.temperature < inside.least`,
+      source: frostCustom,
+    },
+    'heat.isPaused': {
+      label: 'The furnace is off for a part of the frost, with water aboard',
+      noun: 'whether there is water aboard',
+      unit: 'yes-no',
+      is: `${wetInFrost} && given(furnace.hours, frost.hours) && furnace.hours < frost.hours`,
+      source: frostCustom,
+    },
     'battery.nights': {
       label: 'Days and nights of the blower in the battery, full to the stop line',
       noun: 'how long the battery turns the blower',
@@ -95,6 +120,34 @@ export const night = part({
     },
   },
   findings: {
+    'heat-low': {
+      label: 'Heat turned down with water aboard',
+      first: true,
+      askedBy: ['inside.temperature', 'furnace.hours'],
+      care: [
+        {
+          when: 'heat.isLow',
+          wrong:
+            'Turn the heat up: {inside.temperature} inside is too little for water aboard in frost.',
+          because:
+            'So low the furnace seldom runs, and only its air keeps tanks and lines from freezing.',
+          do: 'At least {inside.least}, day and night, cabinet doors open; or drain the water first.',
+        },
+        {
+          when: 'heat.isPaused',
+          wrong:
+            'Leave the heat on: the furnace is set for {furnace.hours}, and the frost lasts {frost.hours}.',
+          because: 'Only its air keeps tanks and lines from freezing.',
+          do: 'Day and night, cabinet doors open; or drain the water first.',
+        },
+      ],
+      open: {
+        wrong: 'If there is water aboard, so little heat lets it freeze.',
+        do: 'At least {inside.least}, day and night; or drain the water first.',
+      },
+      otherwise: 'The heat is not turned down on water in the frost.',
+      source: frostCustom,
+    },
     recharged: {
       label: 'Charging between the nights',
       askedBy: ['battery.capacity'],

@@ -28,6 +28,8 @@ const rig = standingOn(
   'ballSize.isKnown',
   'distribution.isTold',
   'permission.isKnown',
+  'extension.isAsked',
+  'extension.isRated',
 );
 
 const borrowed = {
@@ -42,17 +44,24 @@ const borrowed = {
     'hitch.ballSize': rigTrade.facts['hitch.ballSize'],
     'hitch.ballRating': rigTrade.facts['hitch.ballRating'],
     'hitch.mountRating': rigTrade.facts['hitch.mountRating'],
+    'hitch.extension': rigTrade.facts['hitch.extension'],
+    'hitch.extensionRating': rigTrade.facts['hitch.extensionRating'],
   },
   parameters: {
     'margin.other': rigTrade.parameters['margin.other'],
     'tongue.none': rigTrade.parameters['tongue.none'],
   },
-  limits: { 'ball-mount': rigTrade.limits['ball-mount'], ball: rigTrade.limits.ball },
+  limits: {
+    'ball-mount': rigTrade.limits['ball-mount'],
+    ball: rigTrade.limits.ball,
+    extension: rigTrade.limits.extension,
+  },
   findings: {
     'tongue-negative': {
       ...rigTrade.findings['tongue-negative'],
       askedBy: ['trailer.measuredTongueWeight', 'trailer.dryTongueWeight'],
     },
+    'extension-rating': rigTrade.findings['extension-rating'],
     'ball-size': rigTrade.findings['ball-size'],
     'distribution-allowed': rigTrade.findings['distribution-allowed'],
   },

@@ -97,6 +97,18 @@ export const signs = part({
       is: "given(bonding.plug) && (bonding.plug == 'in-trailer' || bonding.plug == 'in-generator' && given(supply.outlet) && supply.outlet != 'generator')",
       source: bonding,
     },
+    'bonding.isUntold': {
+      label: 'A generator, and nobody said whether a bonding plug is in',
+      unit: 'yes-no',
+      is: "given(supply.outlet) && supply.outlet == 'generator' && !given(bonding.plug)",
+      source: bonding,
+    },
+    'bonding.isAsked': {
+      label: 'A bonding plug is told of, or a generator that often has one',
+      unit: 'yes-no',
+      is: 'given(bonding.plug) || bonding.isUntold',
+      source: bonding,
+    },
     'bonding.isUsed': {
       label: 'A bonding plug in the generator',
       unit: 'yes-no',
@@ -189,7 +201,14 @@ export const signs = part({
     'bonding-plug': {
       label: 'Bonding plug',
       first: true,
-      askedBy: ['bonding.plug'],
+      askedWhen: 'bonding.isAsked',
+      if: {
+        when: 'bonding.isUntold',
+        wrong: 'Nobody has said whether a bonding plug is in.',
+        because: 'One that stays in on shore power puts the neutral’s current on frame and skin.',
+        do: 'Look in every outlet of generator and trailer; it belongs into the generator alone and comes out before shore power.',
+        proviso: 'no bonding plug is in the trailer, nor stays in the generator on shore power',
+      },
       stop: {
         when: 'bonding.meetsShore',
         wrong: 'Pull the bonding plug before the trailer is on shore power.',

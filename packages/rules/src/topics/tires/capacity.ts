@@ -25,7 +25,7 @@ const service: Decision = {
     'counts-for-less': {
       label: 'counts for less',
       level: 'care',
-      says: 'A passenger-car tire on a trailer counts with its rating divided by 1.10, and only where the trailer’s maker allows it; its sidewalls are softer.',
+      says: 'A passenger-car tire on a trailer counts with its rating divided by {passenger.divisor}, and only where the trailer’s maker allows it; its sidewalls are softer.',
     },
     never: {
       label: 'never',
@@ -141,6 +141,7 @@ export const capacity = part({
   decisions: { 'tire.service': service },
   findings: {
     'tire-kind': findingOf('tire.service', service, {
+      first: true,
       askedBy: ['tire.kind'],
       open: { wrong: 'Read the letters before the size, and say which tires are meant.' },
     }),

@@ -14,7 +14,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     givenSays: 'for two axles loaded to the trailer’s own maximum, on special-trailer tires',
     clauses: { 'trailer.tireCapacity': 'the sidewall says {value}' },
     worked: {
-      says: 'On a scale {scale.onAxles} on two axles come to {tire.load} on the fullest of four.',
+      says: 'On a scale {scale.onAxles} on {tire.count} tires come to {tire.load} on the fullest.',
       given: {
         'tire.place': 'trailer',
         'trailer.axles': '2',

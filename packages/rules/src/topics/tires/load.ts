@@ -28,6 +28,12 @@ export const load = part({
       is: "choose(tire.place == 'trailer', 2 * trailer.axles, 2)",
       source: makersRating,
     },
+    'tire.count': {
+      label: 'Tires on these axles',
+      unit: '',
+      is: 'tire.wheelEnds * tire.atWheelEnd',
+      source: makersRating,
+    },
     'tire.onAxles': {
       label: 'On these axles',
       noun: 'the load on these axles',
@@ -39,7 +45,7 @@ export const load = part({
       label: 'One tire on the heavier side, by axle load',
       noun: 'one tire’s part of the axle load',
       unit: 'lb',
-      is: 'tire.onAxles / (tire.wheelEnds * tire.atWheelEnd) * tire.imbalance',
+      is: 'tire.onAxles / tire.count * tire.imbalance',
       source: house,
     },
     'tire.load': {

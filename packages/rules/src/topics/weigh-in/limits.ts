@@ -104,6 +104,7 @@ export const limits = part({
   findings: {
     'rear-axle-slack': {
       label: 'Rear axle with slack bars',
+      first: true,
       askedByKnown: ['slack.rear', 'vehicle.gawrRear'],
       care: {
         when: 'axle.rearSlack > vehicle.gawrRear',

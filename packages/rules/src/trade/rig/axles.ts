@@ -196,6 +196,7 @@ export const vehicleAxles = part({
   findings: {
     'rear-axle-slack': {
       label: 'Rear axle before the bars are tightened',
+      first: true,
       askedByKnown: ['vehicle.gawrRear'],
       care: {
         when: 'distribution.inUse && rear.withoutBars > vehicle.gawrRear',

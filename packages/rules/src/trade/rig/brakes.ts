@@ -47,6 +47,12 @@ export const brakes = part({
       is: "trailer.brakes == 'electric'",
       source: custom,
     },
+    'brakes.areSurge': {
+      label: 'The trailer has surge brakes',
+      unit: 'yes-no',
+      is: "trailer.brakes == 'surge'",
+      source: custom,
+    },
     'brakes.areNone': {
       label: 'The trailer has no brakes',
       unit: 'yes-no',
@@ -141,6 +147,26 @@ export const brakes = part({
         do: 'Find out which brakes it has.',
       },
       otherwise: 'There is a seven-way connector, or the trailer needs none.',
+      source: custom,
+    },
+    'surge-bars': {
+      label: 'Surge brakes and bars',
+      first: true,
+      askedBy: ['trailer.brakes'],
+      askedWhen: 'distribution.isTold',
+      if: {
+        when: 'brakes.areSurge',
+        wrong:
+          'Nobody has said whether the surge brakes’ actuator is approved for a weight-distributing hitch.',
+        because: 'Bars can keep a coupler that has to slide from sliding, and then nothing brakes.',
+        do: 'Ask the actuator’s maker before the bars go on.',
+        proviso: 'the surge brakes’ actuator is approved for a weight-distributing hitch',
+      },
+      open: {
+        wrong: 'If its brakes are surge brakes, the bars may keep them from working.',
+        do: 'Look at the coupler: one that slides, with a brake line to it, is a surge brake’s actuator.',
+      },
+      otherwise: 'The bars are in the way of no surge brakes.',
       source: custom,
     },
     unbraked: {

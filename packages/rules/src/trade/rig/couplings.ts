@@ -104,6 +104,12 @@ export const extension = part({
       is: 'coupling.isBall && (given(hitch.extensionRating) || (known(hitch.extension) && may(hitch.extension > 0)))',
       source: extensionLoss,
     },
+    'extension.isRated': {
+      label: 'It is known what may rest on the ball with the extension in',
+      unit: 'yes-no',
+      is: 'known(hitch.extensionRating)',
+      source: extensionLoss,
+    },
   },
   limits: {
     extension: {
@@ -112,6 +118,26 @@ export const extension = part({
       short: 'the extension',
       limit: 'hitch.extensionRating',
       askedWhen: 'extension.isAsked',
+      source: extensionLoss,
+    },
+  },
+  findings: {
+    'extension-rating': {
+      label: 'Rating with the extension',
+      first: true,
+      askedWhen: 'extension.isAsked',
+      if: {
+        when: '!extension.isRated',
+        wrong: 'Nobody has read what may rest on the ball with the extension in.',
+        because: 'With one, receivers lose a third to a half of their rating.',
+        do: 'Read the extension’s own label, or ask the receiver’s maker, before it is towed so.',
+        proviso: 'what rests on the ball stays within the rating with the extension in',
+      },
+      open: {
+        wrong: 'There may be an extension in, and nobody has read its rating.',
+        do: 'Look, and read its own label.',
+      },
+      otherwise: 'It is told what may rest on the ball with the extension in.',
       source: extensionLoss,
     },
   },

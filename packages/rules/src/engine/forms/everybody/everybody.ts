@@ -5,6 +5,7 @@ import type { Topic } from '../../define/shapes';
 import { message } from '../../words/message';
 import { sayer } from '../../words/say';
 import { askedFirst, askingOf } from '../asking';
+import { dangersSaid } from '../brief';
 import { cautionsFitting } from '../caution';
 import { fitted, ifShort, may, must, secondsOf } from '../length';
 import { decidingLimit, limitSaid } from '../limit';
@@ -56,15 +57,18 @@ function toEverybody(matter: Matter, asking: string | undefined): Everybody {
   const limit = decidingLimit(matter);
   const [first, ...more] = findingsTold(matter);
   const asked = askedFirst(matter, asking);
+  const dangers = dangersSaid(matter, 0);
   const presumption =
     everybody?.givenSays !== undefined && ways.some(({ given }) => Object.keys(given).length > 0);
   // What certainly will not do is not followed by what to do where nobody knows.
   const isCertain = ways.length === 0 && levelOf(matter) === 'stop';
   const parts = [
     ...urgentSaid(matter).map(must),
+    ...(asked.length === 0 ? dangers : []),
     ...asked.map((each, place) =>
       listed || !everybody ? must(each) : may(each, place === 0 ? 0.5 : 1),
     ),
+    ...(asked.length === 0 ? [] : dangers),
     ...(isCertain && limit ? limitSaid(matter, limit.id) : []).map((each) => may(each, 0.5)),
     ...ruleSaid(matter, asking).map(must),
     ...(everybody ? saidIfKnown(matter, everybody.because) : []).map((each) => may(each, 2)),

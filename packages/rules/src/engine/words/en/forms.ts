@@ -94,6 +94,20 @@ export const forms = {
     return `It hangs on ${say(of)}: ${above ? 'above' : 'below'} ${say(at)}, ${small(say(stop))}`;
   },
 
+  'hangs-and-counts': (
+    values: {
+      readonly of: Sayable;
+      readonly count: number;
+      readonly above: boolean;
+      readonly stop: Sayable;
+    },
+    say: Say,
+  ) => {
+    const { of, count, above, stop } = values;
+    const more = above ? ' or more' : count > 1 ? ' or fewer' : '';
+    return `It hangs on ${say(of)}: with ${count}${more}, ${small(say(stop))}`;
+  },
+
   'at-least': ({ of }: { readonly of: Quantity }, say: Say) => `at least ${say(of)}`,
   'at-most': ({ of }: { readonly of: Quantity }, say: Say) => `at most ${say(of)}`,
   'it-is': ({ noun, value }: Figure, say: Say) => `${say(noun)} is ${say(value)}`,
