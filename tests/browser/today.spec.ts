@@ -1,4 +1,5 @@
-import type { Page } from '@playwright/test';
+import { gzipSync } from 'node:zlib';
+import type { Page, Response } from '@playwright/test';
 import { objections } from './objections';
 import { expect, fact, test, ticket, verdict } from './page';
 
@@ -133,4 +134,90 @@ test('Today is in order for everybody, narrow too, and nothing waits on a hostil
   await said(page).fill(`${'trailer 9 '.repeat(60_000)} <img src=x onerror=alert(1)>`);
   await page.getByLabel('About').focus();
   expect(Date.now() - began).toBeLessThan(15_000);
+});
+
+test('Today comes with at most 120 KiB of script, and nothing of it reads or judges before somebody types', {
+  tag: '@once',
+}, async ({ page }) => {
+  const scripts: Response[] = [];
+  page.on('response', (response) => {
+    if (response.request().resourceType() === 'script') scripts.push(response);
+  });
+  await page.goto('/#/today');
+  await expect(said(page)).toBeVisible();
+  const needed = scripts.slice();
+  expect(
+    needed.map((each) => each.url()).filter((url) => /worker|reader|parse|tow-fit/.test(url)),
+  ).toEqual([]);
+  const bodies = await Promise.all(needed.map((each) => each.body()));
+  const kib = bodies.reduce((sum, body) => sum + gzipSync(body, { level: 9 }).length, 0) / 1024;
+  expect(kib).toBeGreaterThan(20);
+  expect(kib).toBeLessThanOrEqual(120);
+});
+
+test('six facts, two adults, two children and a dog take at most forty keys and twelve taps; a line said takes none', async ({
+  page,
+}) => {
+  let [keys, taps] = [0, 0];
+  await page.goto('/#/today');
+  const type = async (text: string): Promise<void> => {
+    await page.keyboard.type(text);
+    keys += text.length;
+  };
+  const tap = async (name: string): Promise<void> => {
+    await page.getByRole('button', { name }).click();
+    taps += 1;
+  };
+  await said(page).click();
+  taps += 1;
+  await type('tow');
+  await expect(verdict(page)).toHaveText('Cannot say');
+  for (const who of ['adult', 'child', 'child', 'dog']) await tap(`One ${who} more`);
+  await next(page).getByRole('textbox').click();
+  taps += 1;
+  const answers: readonly (readonly [RegExp, string])[] = [
+    [/trailer weigh empty/, '2900'],
+    [/may pull/, '5000'],
+    [/tongue weigh empty/, '310'],
+    [/rest on the ball/, '600'],
+    [/label in the driver/, '1300'],
+    [/gross rating/, '4400'],
+  ];
+  const told = new Set<string>();
+  for (let i = 0; i < 12 && told.size < answers.length; i += 1) {
+    const question = (await next(page).locator('.next-ask').textContent()) ?? '';
+    const [, value] = answers.find(([pattern]) => pattern.test(question)) ?? [];
+    if (value === undefined) {
+      await next(page).getByRole('button', { name: /^Next/ }).click();
+      taps += 1;
+    } else {
+      await expect(next(page).getByRole('textbox')).toBeFocused();
+      await type(value);
+      await page.keyboard.press('Enter');
+      keys += 1;
+      told.add(question);
+    }
+    await expect(next(page).locator('.next-ask')).not.toHaveText(question);
+  }
+  await expect(verdict(page)).toHaveText(/^Fits/);
+  expect(keys).toBeLessThanOrEqual(40);
+  expect(taps).toBeLessThanOrEqual(12);
+
+  // The same, dictated or pasted: nothing is typed, and nothing has to be touched.
+  await page.getByRole('button', { name: 'Clear' }).click();
+  await said(page).fill(
+    'rated five thousand, six hundred pounds tongue rating, payload thirteen hundred, dry weight twenty-nine hundred, gvwr forty-four hundred, TW 310 dry, two adults, two kids and a dog',
+  );
+  await expect(verdict(page)).toHaveText(/^Fits/);
+  // By the keyboard alone: the first mark opens, is mended, and shuts.
+  await said(page).press('Tab');
+  await page.keyboard.press('Tab');
+  await expect(marks(page).getByRole('button').first()).toBeFocused();
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('textbox', { name: 'Maximum trailer weight' })).toBeFocused();
+  await page.keyboard.press('Control+A');
+  await page.keyboard.type('2500');
+  await expect(verdict(page)).toHaveText('Does not fit');
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('textbox', { name: 'Maximum trailer weight' })).toHaveCount(0);
 });

@@ -16,6 +16,10 @@ export class MarkMended extends CustomEvent<{ mend: (now: Corrected) => Partial<
   }
 }
 
+/** A comma stands right behind its word, whatever is written beneath. */
+const endOf = ({ to }: LineMark, text: string): number =>
+  to + (/^[,.;:!?]?/.exec(text.slice(to))?.[0].length ?? 0);
+
 /**
  * The words of a line with what was understood beneath them, each to be put right by a touch.
  *
@@ -160,14 +164,14 @@ export class LineMarks extends PlainElement {
   }
 
   private one(mark: LineMark) {
-    const { text, open, corrected, topic } = this;
+    const { text, open, corrected } = this;
     const key = markKey(mark, text);
     const meaning = this.meaning(mark, key);
     const asks = mark.kind === 'open' && corrected.chosen[key] === undefined;
     const gone = corrected.dropped.includes(key) || corrected.chosen[key] === '';
     const kind = gone ? 'gone' : asks ? 'asks' : 'read';
     return html`<button type="button" class="mark is-${kind}" aria-expanded=${key === open ? 'true' : 'false'}
-      title=${topic.title} @click=${() => this.touch(mark, key)}><span class="said">${text.slice(mark.from, mark.to)}</span><span
+      @click=${() => this.touch(mark, key)}><span><span class="said">${text.slice(mark.from, mark.to)}</span>${text.slice(mark.to, endOf(mark, text))}</span><span
       class="means small">${meaning}</span></button>`;
   }
 
@@ -176,7 +180,7 @@ export class LineMarks extends PlainElement {
     let end = 0;
     const parts = marks.flatMap((mark) => {
       const before = text.slice(end, mark.from);
-      end = mark.to;
+      end = endOf(mark, text);
       return [html`<span class="unread">${before}</span>`, this.one(mark)];
     });
     return html`<p class="line-marks" role="group" aria-label="What was understood">${parts}<span class="unread">${text.slice(end)}</span></p>

@@ -11,9 +11,12 @@ export class TodayPage extends PlainElement {
   declare system: UnitSystem;
 
   protected override render() {
-    return html`<h1>Today</h1>
+    return html`<h1 class="today-head">Today</h1>
       <one-line .system=${this.system}></one-line>
-      <div class="of-today"><open-calls></open-calls></div>`;
+      <div class="of-today">
+        <!-- What is urgent among the questions that came, and the next round, stand here, before the calls. -->
+        <open-calls></open-calls>
+      </div>`;
   }
 }
 

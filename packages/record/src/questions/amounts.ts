@@ -19,7 +19,7 @@ const written: Readonly<Record<string, string>> = {
   Ah: 'ah|amp[ -]?hours?',
   A: 'amps?|amperes?|a',
   V: 'volts?|v',
-  W: 'watts?|w',
+  W: 'watts?|w(?!/)',
   psi: 'psi',
   mph: 'mph|miles an hour|miles per hour',
   mpg: 'mpg|miles to the gallon|miles per gallon',

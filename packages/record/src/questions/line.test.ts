@@ -71,6 +71,10 @@ describe('a line of the counter tells its facts, and what nobody said is asked',
         ...[`8400 lb? ${empty} | ${most}`, '4 adult', '1 dog'],
       ],
     ],
+    [
+      '2019 half ton, sticker thirteen hundred, pyld 1,500 w/ WD, call me at 555-0142',
+      ['1300 lb? vehicle.placardPayload | trailer.cargoCapacity', 'vehicle.placardPayload 1500 lb'],
+    ],
     ['we paid 3900 for it and drove 1,200 miles', ['3900 lb?', '1200 mi?']],
   ])('%s', (text, facts) => {
     expect(told(text)).toEqual(facts);

@@ -1,5 +1,5 @@
 import { readFacts, type Topic } from '@tarebook/rules/engine';
-import { amountsIn } from './amounts';
+import { type Amount, amountsIn } from './amounts';
 import { evidenceOver } from './evidence';
 import { factsIn } from './facts';
 import { firstReplies } from './first-reply';
@@ -48,6 +48,13 @@ function apart(marks: readonly (LineMark & { readonly at?: number })[]): readonl
   return left;
 }
 
+/** “A 2019 half-ton” */
+const isYear = ({ unit, from, to }: Amount, text: string): boolean =>
+  unit === undefined && /^(?:19[5-9]|20[0-4])\d$/.test(text.slice(from, to));
+/** A part of a number with dashes, such as a telephone’s. */
+const isDialed = ({ from, to }: Amount, text: string): boolean =>
+  /^-\d/.test(text.slice(to)) || /\d\) ?$|\d-$/.test(text.slice(0, from));
+
 function marksIn(topic: Topic, text: string): readonly LineMark[] {
   const { facts, places, open } = factsIn(topic, text);
   const refused = new Set(readFacts(topic, facts).problems.map(({ fact }) => fact));
@@ -65,6 +72,7 @@ function marksIn(topic: Topic, text: string): readonly LineMark[] {
   const known = [...read, ...asked, ...riding];
   const loose = amountsIn(text)
     .filter(({ value, unit }) => unit !== undefined || value >= 100)
+    .filter((each) => !isYear(each, text) && !isDialed(each, text))
     .filter(({ from, to }) => !known.some((each) => each.from < to && from < each.to))
     .map(({ value, unit, from, to }) => ({
       ...{ kind: 'open' as const, among: [], from, to },

@@ -26,6 +26,13 @@ export const unsaidKinds: readonly Unsaid[] = [
     kinds: { 'trailer.dryTongueWeight': empty, 'trailer.measuredTongueWeight': weighed },
   },
   {
+    words: ['sticker', 'sticker says', 'label', 'label says'],
+    kinds: {
+      'vehicle.placardPayload': ['on the door', 'door', 'yellow', 'payload', 'truck'],
+      'trailer.cargoCapacity': ['trailer', 'camper', 'cargo'],
+    },
+  },
+  {
     words: ['on the hitch', 'at the hitch'],
     kinds: {
       'vehicle.maxTongueCarried': ['rated', 'rating', 'limit', ...most],
