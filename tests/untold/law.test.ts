@@ -117,21 +117,29 @@ const shared = all.flatMap((a, i) =>
   ),
 );
 
+const statesOf = (answer: Answer | undefined): ReadonlyMap<string, string> =>
+  new Map(answer?.limits.map(({ id, state }) => [id, state]));
+
 test('no two topics contradict each other on the same limit', () => {
+  const rigs = new Map(all.map((topic) => [topic.id, [...rigsOf(topic, 2)]]));
+  // Two topics share several limits, and a topic shares some with several others.
+  const judgedOnce = new WeakMap<FactsGiven, Map<Topic, ReadonlyMap<string, string>>>();
+  const statesIn = (topic: Topic, facts: FactsGiven): ReadonlyMap<string, string> => {
+    const known = judgedOnce.get(facts) ?? new Map<Topic, ReadonlyMap<string, string>>();
+    judgedOnce.set(facts, known);
+    const limits = known.get(topic) ?? statesOf(judged(topic, facts));
+    known.set(topic, limits);
+    return limits;
+  };
   const apart: string[] = [];
   let compared = 0;
   for (const { a, b, id } of shared) {
     for (const topic of [a, b]) {
-      for (const [{ name }, facts] of rigsOf(topic, 2)) {
-        const asked = (of: Topic) =>
-          Object.fromEntries(
-            Object.entries(facts).filter(([fact]) => Object.hasOwn(of.facts, fact)),
-          );
-        const both = Object.keys(asked(a)).filter((fact) => Object.hasOwn(b.facts, fact));
-        if (both.length < Object.keys(facts).length) continue;
-        const [in1, in2] = [judged(a, facts), judged(b, facts)].map(
-          (answer) => answer?.limits.find((limit) => limit.id === id)?.state,
-        );
+      for (const [{ name }, facts] of rigs.get(topic.id) ?? []) {
+        const areBoth = ([fact]: readonly [string, unknown]) =>
+          Object.hasOwn(a.facts, fact) && Object.hasOwn(b.facts, fact);
+        if (!Object.entries(facts).every(areBoth)) continue;
+        const [in1, in2] = [statesIn(a, facts).get(id), statesIn(b, facts).get(id)];
         if (in1 === undefined || in2 === undefined) continue;
         compared += 1;
         const isSilent = in1 === 'not-asked' || in2 === 'not-asked';
