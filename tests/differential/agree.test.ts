@@ -1,3 +1,4 @@
+import { isDeepStrictEqual } from 'node:util';
 import { answer, answerNow, towFit } from '@tarebook/rules';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
@@ -51,9 +52,11 @@ describe('the rule set agrees with a second derivation', () => {
       await fc.assert(
         fc.asyncProperty(cases, async (plain) => {
           const asked = { facts: givenOf(plain), asOf };
-          expect(await answer(towFit, asked)).toEqual(answerNow(towFit, asked));
+          const [byEngine, byWalk] = [await answer(towFit, asked), answerNow(towFit, asked)];
+          // The quick way first: an answer with all its steps has thousands of parts.
+          if (!isDeepStrictEqual(byEngine, byWalk)) expect(byEngine).toEqual(byWalk);
         }),
-        { numRuns: 300, seed },
+        { numRuns: Math.max(100, many / 100), seed },
       );
     }
   });

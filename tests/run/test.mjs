@@ -1,6 +1,6 @@
-// `npm test`: everything, one step after another; a step that fails does not stop the next.
+// `npm test`: everything; a step that fails does not stop the next.
 import { findBrowser } from './browser.mjs';
-import { build, install } from './shared.mjs';
+import { build, install, packages } from './shared.mjs';
 import { finish, step } from './step.mjs';
 import * as steps from './steps.mjs';
 
@@ -10,18 +10,37 @@ await step('browser at hand', async () => {
   if (path) process.env.TAREBOOK_CHROMIUM = path;
   return path ? { passed: 1, failed: 0 } : { passed: 0, failed: 1, says: why };
 });
-await step('build', async () => {
-  const says = await build();
+
+/** A step of building: what it prints is what is wrong. */
+const built = async (workspaces) => {
+  const says = await build(workspaces);
   return says === '' ? { passed: 1, failed: 0 } : { passed: 0, failed: 1, says };
-});
-await step('types', steps.types);
-await step('lint', steps.lint);
-await step('dependency directions', steps.directions);
-await step('unused exports', steps.unused);
-await step('packages as published', steps.published);
+};
+
+/** One after another, in the order written. */
+async function inTurn(...named) {
+  for (const [name, work] of named) await step(name, work);
+}
+
+// Side by side, as most of them use one core. The page is built from the sources, not the packages.
+await Promise.all([
+  inTurn(
+    ['build', () => built(packages)],
+    ['size in a browser by bundler', steps.sized],
+    ['worked cases', steps.cases],
+  ),
+  inTurn(
+    ['types', steps.types],
+    ['build of the page', () => built(['notebook'])],
+    ['lint', steps.lint],
+    ['dependency directions', steps.directions],
+    ['unused exports', steps.unused],
+  ),
+]);
 await steps.vitest();
-await step('built packages loaded', steps.loaded);
-await step('size in a browser by bundler', steps.sized);
-await step('worked cases', steps.cases);
-await step('browser', steps.browser);
+// Packing changes the manifests while it lasts, and nothing that runs beside it reads them.
+await Promise.all([
+  inTurn(['browser', steps.browser]),
+  inTurn(['packages as published', steps.published], ['built packages loaded', steps.loaded]),
+]);
 finish();

@@ -22,6 +22,12 @@ export async function keptVersions(
     .sort(compareVersions);
 }
 
+/** Read once, however many answers are run again: a released version never changes. */
+const read = new Map<string, Promise<Topic>>();
+
+const readKept = async (file: string): Promise<Topic> =>
+  topicFromPublished(JSON.parse(await readFile(file, 'utf8')));
+
 /** A kept version of a topic, ready to be asked; undefined when that version is not kept. */
 export async function keptTopic(
   topic: string,
@@ -29,6 +35,8 @@ export async function keptTopic(
   folder: string = keptFolder(),
 ): Promise<Topic | undefined> {
   if (!(await keptVersions(topic, folder)).includes(version)) return undefined;
-  const text = await readFile(join(folder, topic, `${version}.json`), 'utf8');
-  return topicFromPublished(JSON.parse(text));
+  const file = join(folder, topic, `${version}.json`);
+  const kept = read.get(file) ?? readKept(file);
+  read.set(file, kept);
+  return kept;
 }
