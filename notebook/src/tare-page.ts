@@ -239,7 +239,10 @@ export class TarePage extends PlainElement {
       case 'yard':
         return html`<yard-page .system=${system}></yard-page>`;
       case 'class':
-        return html`<class-page .view=${location.hash.split('/')[2] ?? ''} .system=${system}></class-page>`;
+        return html`${keyed(
+          location.hash,
+          html`<class-page .view=${location.hash.split('/')[2] ?? ''} .system=${system}></class-page>`,
+        )}`;
       case 'case': {
         if (this.broken) {
           return html`<h1>This link leads to no case</h1>

@@ -252,3 +252,55 @@ test('no state of a class has anything for axe to object to', async ({ page }) =
   await expect(page.getByText('Waiting for the trainer')).toBeVisible();
   await clean('learners');
 });
+
+test('a learner guesses on a phone of their own, and the guess comes back read out or scanned', async ({
+  page,
+  context,
+}) => {
+  await begin(page, ['Ada', 'Ben'], [unread]);
+  await page.getByText('On the learners’ own phones').click();
+  await expect(page.locator('on-phones svg.code')).toBeVisible();
+  const href = await page.getByRole('link', { name: /The link that opens/ }).getAttribute('href');
+  const phone = await context.newPage();
+  const guess = async (who: string, figure: string, why: string) => {
+    await phone.goto('about:blank');
+    await phone.goto(href ?? '');
+    await phone.getByRole('button', { name: who }).click();
+    await expect(phone.getByRole('heading', { level: 1 })).toHaveText(unread);
+    await phone.getByLabel('I say').fill(figure);
+    await phone.getByLabel('How sure').selectOption('fairly sure');
+    await phone.getByLabel('Because').fill(why);
+    await phone.getByRole('button', { name: 'That is my guess' }).click();
+    await expect(phone.locator('join-view svg.code')).toBeVisible();
+    return (await phone.locator('.read-out').textContent()) ?? '';
+  };
+  const first = await guess('Ada', '1,003', '');
+  await expect(phone.locator('join-view')).not.toContainText('a phone call away');
+  const second = (await guess('Ben', '900', 'a/b: tongue')).replaceAll(' ', '');
+  await page.bringToFront();
+  await page.locator('#guess-code').fill(first.replace('1', '2'));
+  await page.getByRole('button', { name: 'Take down' }).click();
+  await expect(page.locator('#guess-code-wrong')).toContainText('ask for it once more');
+  await page.locator('#guess-code').fill(first.toLowerCase());
+  await page.getByRole('button', { name: 'Take down' }).click();
+  await expect(page.getByText('Committed: 1 of 2.')).toBeVisible();
+  // The trainer's device scans the other one: the code is an address of this very page.
+  const id = await page.evaluate(
+    () =>
+      new Promise<string>((done) => {
+        const open = indexedDB.open('tarebook');
+        open.onsuccess = () => {
+          const keys = open.result.transaction('classes').objectStore('classes').getAllKeys();
+          keys.onsuccess = () => done(String(keys.result.at(-1)));
+        };
+      }),
+  );
+  await phone.goto(`/#/class/guess/${id}/${second}/${encodeURIComponent('a/b: tongue')}`);
+  await expect(phone.getByText('Ben’s guess for case 1 is taken down.')).toBeVisible();
+  await expect(page.getByText('Committed: 2 of 2.')).toBeVisible();
+  await page.bringToFront();
+  await page.getByRole('button', { name: 'Open the working', exact: true }).click();
+  await expect(page.getByRole('row', { name: /^Ben/ })).toContainText('fairly sure: a/b: tongue');
+  await phone.goto(`/#/class/join/${(href ?? '').split('/').at(-1)?.slice(0, -4)}`);
+  await expect(phone.getByRole('alert')).toContainText('ask for it once more');
+});

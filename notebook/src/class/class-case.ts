@@ -4,7 +4,6 @@ import { PlainElement } from '../elements/plain-element';
 import '../elements/working-steps';
 import {
   type ClassStep,
-  type Commitment,
   committed,
   type Group,
   isOpen,
@@ -13,40 +12,13 @@ import {
   waiting,
 } from '../state/group';
 import { answerRead, questionRead } from './case-read';
+import { Committed, Joined, type Reason, StepShown, TakenBack } from './class-case-events';
+import './on-phones';
 import './guess-spread';
 import { guessesOf } from './guesses';
 import './what-if';
 import { askedUnit, compared, leftOpen, type Question, readPrediction } from './predict';
 import { walkedCase } from './record';
-
-type Reason = Pick<Commitment, 'sure' | 'why'>;
-export class Committed extends CustomEvent<{
-  readonly learner: string;
-  readonly said: string;
-  readonly reason: Reason;
-}> {
-  constructor(learner: string, said: string, reason: Reason) {
-    super('prediction-committed', { detail: { learner, said, reason }, bubbles: true });
-  }
-}
-
-export class TakenBack extends CustomEvent<string> {
-  constructor(learner: string) {
-    super('prediction-taken-back', { detail: learner, bubbles: true });
-  }
-}
-
-export class Joined extends CustomEvent<string> {
-  constructor(learner: string) {
-    super('learner-joined', { detail: learner, bubbles: true });
-  }
-}
-
-export class StepShown extends CustomEvent<ClassStep> {
-  constructor(step: ClassStep) {
-    super('step-shown', { detail: step, bubbles: true });
-  }
-}
 
 /** What the learners' screen shows once the working is open, as the trainer reads it. */
 const stepWords: Readonly<Record<ClassStep, string>> = {
@@ -268,6 +240,7 @@ export class ClassCase extends PlainElement {
           : html`${this.turnForm(question)}
             <p class="small">Committed: ${group.learners.length - waiting(group).length} of ${group.learners.length}.</p>
             ${this.opening()}
+            <on-phones .group=${group}></on-phones>
             ${this.changes()}`
       }
     `;

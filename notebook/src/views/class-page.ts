@@ -4,17 +4,19 @@ import { keyed } from 'lit/directives/keyed.js';
 import '../class/class.css';
 import { type Shown, shownOf, speak } from '../class/channel';
 import '../class/class-case';
-import type { Committed, Joined, StepShown, TakenBack } from '../class/class-case';
+import type { Committed, Joined, StepShown, TakenBack } from '../class/class-case-events';
 import '../class/class-paper';
 import '../class/class-tally';
 import '../class/earlier-classes';
 import type { ClassActed } from '../class/earlier-classes';
+import '../class/join-view';
 import '../class/learners-view';
 import '../class/lesson-list';
 import type { LessonActed, LessonFileChosen } from '../class/lesson-list';
 import '../class/lesson-plan';
 import type { ClassBegun, LessonChanged, SheetsWanted } from '../class/lesson-plan';
 import { Lessons } from '../class/lessons';
+import { takeScanned } from '../class/scanned-guess';
 import type { FactMoved } from '../class/what-if';
 import { PlainElement } from '../elements/plain-element';
 import { allGroups, dropGroup, keepGroup } from '../state/everything';
@@ -30,6 +32,14 @@ import {
 } from '../state/group';
 import { whyNotKept } from '../state/shelf';
 
+function decoded(part: string): string {
+  try {
+    return decodeURIComponent(part);
+  } catch {
+    return '';
+  }
+}
+
 /** Cases walked with learners, each predicting before the working opens. */
 export class ClassPage extends PlainElement {
   static override properties = {
@@ -39,8 +49,9 @@ export class ClassPage extends PlainElement {
     groups: { state: true },
     notice: { state: true },
     paper: { state: true },
+    scanned: { state: true },
   };
-  /** 'learners': what is seen on a second screen. */
+  /** 'learners': a second screen; 'join': a learner's own phone; 'guess': one scanned from there. */
   declare view: string;
   declare system: UnitSystem;
   /** The class that is on, or whose tally is looked at. */
@@ -49,6 +60,8 @@ export class ClassPage extends PlainElement {
   declare notice: string;
   /** What is being printed. */
   declare paper: SheetsWanted['detail'] | undefined;
+  /** What became of a guess that was scanned. */
+  declare scanned: string;
   private spoken: ReturnType<typeof speak> | undefined;
   private moved: Shown['moved'];
   private readonly lessons = new Lessons(this, (problem) => {
@@ -58,11 +71,16 @@ export class ClassPage extends PlainElement {
   constructor() {
     super();
     this.notice = '';
+    this.scanned = '';
   }
 
   /** Drawn before its script was here, it learns only now which of the two windows it is. */
   protected override firstUpdated(): void {
-    if (this.view === 'learners') return;
+    if (this.view === 'learners' || this.view === 'join') return;
+    if (this.view === 'guess') {
+      void this.scan();
+      return;
+    }
     this.spoken = speak(
       () => this.group && shownOf(this.group, this.moved),
       (id) => void this.heard(id),
@@ -74,6 +92,11 @@ export class ClassPage extends PlainElement {
   override disconnectedCallback(): void {
     this.spoken?.end();
     super.disconnectedCallback();
+  }
+
+  private async scan(): Promise<void> {
+    const [, , , id = '', code = '', why = ''] = location.hash.split('/').map(decoded);
+    this.scanned = await takeScanned(id, code, why);
   }
 
   /** Reads the records; a class that was going on goes on. */
@@ -246,6 +269,13 @@ export class ClassPage extends PlainElement {
   protected override render() {
     if (this.view === 'learners') {
       return html`<learners-view .system=${this.system}></learners-view>`;
+    }
+    if (this.view === 'join') {
+      const packed = location.hash.split('/')[3] ?? '';
+      return html`<join-view .packed=${packed} .system=${this.system}></join-view>`;
+    }
+    if (this.view === 'guess') {
+      return html`<h1>Class</h1><p class="notice" role="status">${this.scanned || 'Taking the guess down …'}</p>`;
     }
     const { group, groups, notice } = this;
     return html`

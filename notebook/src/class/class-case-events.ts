@@ -1,0 +1,30 @@
+import type { ClassStep, Commitment } from '../state/group';
+
+export type Reason = Pick<Commitment, 'sure' | 'why'>;
+export class Committed extends CustomEvent<{
+  readonly learner: string;
+  readonly said: string;
+  readonly reason: Reason;
+}> {
+  constructor(learner: string, said: string, reason: Reason) {
+    super('prediction-committed', { detail: { learner, said, reason }, bubbles: true });
+  }
+}
+
+export class TakenBack extends CustomEvent<string> {
+  constructor(learner: string) {
+    super('prediction-taken-back', { detail: learner, bubbles: true });
+  }
+}
+
+export class Joined extends CustomEvent<string> {
+  constructor(learner: string) {
+    super('learner-joined', { detail: learner, bubbles: true });
+  }
+}
+
+export class StepShown extends CustomEvent<ClassStep> {
+  constructor(step: ClassStep) {
+    super('step-shown', { detail: step, bubbles: true });
+  }
+}

@@ -1,0 +1,155 @@
+import type { UnitSystem } from '@tarebook/rules/quantity';
+import { html, nothing } from 'lit';
+import { PlainElement } from '../elements/plain-element';
+import '../elements/qr-code';
+import { pageAddress } from '../elements/share-case';
+import { isSureness, surenesses } from '../state/group';
+import { questionRead } from './case-read';
+import { guessCode } from './guess-code';
+import { type PassedOn, unpackClass } from './passed-on';
+import { askedUnit, leftOpen, type Question, readPrediction } from './predict';
+import { walkedCase } from './record';
+
+/** A class on a learner's own phone: who am I, what do I say, and the code that carries it back. */
+export class JoinView extends PlainElement {
+  static override properties = {
+    packed: { attribute: false },
+    system: { attribute: false },
+    passed: { state: true },
+    broken: { state: true },
+    me: { state: true },
+    at: { state: true },
+    wrong: { state: true },
+    code: { state: true },
+  };
+  declare packed: string;
+  declare system: UnitSystem;
+  declare passed: PassedOn | undefined;
+  declare broken: string;
+  /** Which learner, from 0. */
+  declare me: number | undefined;
+  declare at: number;
+  declare wrong: string;
+  declare code: { readonly code: string; readonly said: string; readonly why: string } | undefined;
+
+  constructor() {
+    super();
+    this.broken = '';
+    this.at = 0;
+    this.wrong = '';
+  }
+
+  protected override willUpdate(changed: Map<PropertyKey, unknown>): void {
+    if (!changed.has('packed')) return;
+    unpackClass(this.packed).then(
+      (passed) => {
+        this.passed = passed;
+      },
+      (problem: unknown) => {
+        this.broken = problem instanceof Error ? problem.message : String(problem);
+      },
+    );
+  }
+
+  private go(at: number): void {
+    this.at = at;
+    this.code = undefined;
+    this.wrong = '';
+    const later = async (): Promise<void> => {
+      await this.updateComplete;
+      this.querySelector<HTMLElement>('h1')?.focus();
+    };
+    void later();
+  }
+
+  private say(event: Event, question: Question): void {
+    event.preventDefault();
+    const { me, at, system } = this;
+    const value = (id: string): string => {
+      const field = this.querySelector(`#${id}`);
+      return field instanceof HTMLInputElement || field instanceof HTMLSelectElement
+        ? field.value
+        : '';
+    };
+    const read = readPrediction(value('my-guess'), question, system);
+    const sure = value('my-sure');
+    if ('wrong' in read) this.wrong = read.wrong;
+    else if (me !== undefined) {
+      const guessed = { case: at, learner: me, said: read.said };
+      const code = guessCode({ ...guessed, ...(isSureness(sure) && { sure }) }, question, system);
+      this.wrong = code ? '' : 'A code carries one figure; write a single number.';
+      if (code) this.code = { code, said: read.said, why: value('my-why').trim().slice(0, 300) };
+    }
+  }
+
+  private field(question: Question) {
+    const unit = question.kind === 'number' ? askedUnit(question, this.system) : '';
+    if (question.kind === 'word') {
+      return html`<label>I say
+        <select id="my-guess"><option value="">choose …</option>${question.words.map((each) => html`<option value=${each}>${each}</option>`)}</select></label>`;
+    }
+    const open = (): void => {
+      const field = this.querySelector<HTMLInputElement>('#my-guess');
+      if (field) field.value = leftOpen;
+    };
+    return html`<label>I say${unit ? `, in ${unit}` : ''}
+        <input id="my-guess" class="num" inputmode="decimal" autocomplete="off" /></label>
+      <button type="button" @click=${open}>It ${leftOpen}</button>`;
+  }
+
+  private handed({ id }: PassedOn, { code, said, why }: NonNullable<JoinView['code']>) {
+    const grouped = code.replace(/(.{3})(?=.)/g, '$1 ');
+    const back = `${pageAddress()}#/class/guess/${id}/${code}/${encodeURIComponent(why)}`;
+    return html`<p>You say <strong class="num">${said}</strong>. Read this code out, or let the trainer’s device scan it:</p>
+      <p class="read-out num" aria-label=${[...code].join(' ')}>${grouped}</p>
+      <qr-code .text=${back} .label=${'Code that carries the guess to the trainer'}></qr-code>
+      <div class="acts">
+        <button @click=${() => {
+          this.code = undefined;
+        }}>I mistyped</button>
+      </div>`;
+  }
+
+  private asked(passed: PassedOn) {
+    const each = passed.cases[this.at];
+    const walked = each && walkedCase(each.text);
+    if (!each || !walked) return html`<p class="notice">This case cannot be shown here.</p>`;
+    const last = passed.cases.length - 1;
+    return html`<h1 tabindex="-1">${each.title}</h1>
+      <p class="small soft">Case ${this.at + 1} of ${passed.cases.length} · ${passed.learners[this.me ?? 0]}</p>
+      ${questionRead(walked, this.system)}
+      ${
+        this.code
+          ? this.handed(passed, this.code)
+          : html`<form class="turn" @submit=${(event: Event) => this.say(event, walked.question)} novalidate>
+              ${this.field(walked.question)}
+              <label>How sure
+                <select id="my-sure"><option value="">not said</option>${surenesses.map((word) => html`<option value=${word}>${word}</option>`)}</select></label>
+              <label>Because <input id="my-why" autocomplete="off" maxlength="300" /></label>
+              <button>That is my guess</button>
+              <p class="error" role="alert">${this.wrong}</p>
+            </form>`
+      }
+      <div class="acts">
+        <button ?disabled=${this.at === 0} @click=${() => this.go(this.at - 1)}>The case before</button>
+        <button ?disabled=${this.at === last} @click=${() => this.go(this.at + 1)}>The next case</button>
+      </div>`;
+  }
+
+  protected override render() {
+    const { passed, broken, me } = this;
+    if (broken) return html`<h1>Class</h1><p class="notice" role="alert">${broken}</p>`;
+    if (!passed) return html`<h1>Class</h1><p class="soft">Opening the class …</p>`;
+    if (me !== undefined) return this.asked(passed);
+    return html`<h1>Class</h1><p>Who are you?</p>
+      <div class="acts">${passed.learners.map(
+        (learner, i) =>
+          html`<button @click=${() => {
+            this.me = i;
+          }}>${learner}</button>`,
+      )}</div>
+      ${passed.learners.length === 0 ? nothing : html`<p class="small soft">Your name is not here? Tell the trainer, who takes you in and shows a new code.</p>`}`;
+  }
+}
+
+customElements.define('join-view', JoinView);

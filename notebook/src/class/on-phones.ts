@@ -1,0 +1,97 @@
+import { html, nothing } from 'lit';
+import { PlainElement } from '../elements/plain-element';
+import '../elements/qr-code';
+import { pageAddress } from '../elements/share-case';
+import { type Group, waiting } from '../state/group';
+import { Committed } from './class-case-events';
+import { mostByCode, readGuessCode } from './guess-code';
+import { packClass } from './passed-on';
+import { walkedCase } from './record';
+
+/** What a code that is scanned from a screen may carry, in characters. */
+const mostForCode = 1_500;
+
+/** Learners guess on phones of their own: a code opens the class there, and their guesses come back as codes. */
+export class OnPhones extends PlainElement {
+  static override properties = {
+    group: { attribute: false },
+    href: { state: true },
+    wrong: { state: true },
+    taken: { state: true },
+  };
+  declare group: Group;
+  declare href: string | undefined;
+  declare wrong: string;
+  declare taken: string;
+  private packedOf = '';
+
+  constructor() {
+    super();
+    this.wrong = '';
+    this.taken = '';
+  }
+
+  private async show(event: Event): Promise<void> {
+    if (!(event.target instanceof HTMLDetailsElement) || !event.target.open) return;
+    const { group } = this;
+    const of = `${group.id} ${group.learners.join()}`;
+    if (of === this.packedOf) return;
+    this.packedOf = of;
+    this.href = `${pageAddress()}#/class/join/${await packClass(group)}`;
+  }
+
+  private take(event: Event): void {
+    event.preventDefault();
+    const field = this.querySelector<HTMLInputElement>('#guess-code');
+    if (!field) return;
+    const { group } = this;
+    const read = readGuessCode(field.value, group.cases, group.learners, (at) => {
+      const each = group.cases[at];
+      return each && walkedCase(each.text)?.question;
+    });
+    const learner = typeof read === 'string' ? '' : (group.learners[read.learner] ?? '');
+    if (typeof read === 'string') this.wrong = read;
+    else if (read.case !== group.at) {
+      this.wrong = `This code is of case ${read.case + 1}, and case ${group.at + 1} is on.`;
+    } else if (!waiting(group).includes(learner)) {
+      this.wrong = `${learner} has committed already; take that guess back first if it was mistyped.`;
+    } else {
+      this.wrong = '';
+      this.taken = `${learner}’s guess is taken down.`;
+      field.value = '';
+      this.dispatchEvent(new Committed(learner, read.said, read.sure ? { sure: read.sure } : {}));
+    }
+    field.focus();
+  }
+
+  private link(href: string) {
+    const { learners, cases } = this.group;
+    if (learners.length > mostByCode || cases.length > mostByCode) {
+      return html`<p>A class of more than ${mostByCode} learners or cases is too long for codes; go around with one device.</p>`;
+    }
+    return html`${
+      href.length <= mostForCode
+        ? html`<qr-code .text=${href} .label=${'Code that opens this class on a learner’s phone'}></qr-code>`
+        : html`<p>The class holds cases of your own and is too long for a code to scan; send the link.</p>`
+    }
+      <p class="small"><a href=${href}>The link that opens this class</a> does the same. It works without a network once the page has been there.</p>`;
+  }
+
+  protected override render() {
+    const { href, wrong, taken } = this;
+    return html`<details class="noprint" @toggle=${this.show}>
+      <summary>On the learners’ own phones</summary>
+      ${href ? this.link(href) : nothing}
+      <form class="turn" @submit=${this.take} novalidate>
+        <label>A code that was read out
+          <input id="guess-code" autocomplete="off" autocapitalize="characters" spellcheck="false" aria-invalid=${wrong ? 'true' : 'false'} aria-describedby="guess-code-wrong" />
+        </label>
+        <button>Take down</button>
+        <p class="error" id="guess-code-wrong" role="alert">${wrong}</p>
+      </form>
+      <p role="status">${taken}</p>
+    </details>`;
+  }
+}
+
+customElements.define('on-phones', OnPhones);

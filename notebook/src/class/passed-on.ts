@@ -1,0 +1,57 @@
+import { filedCase } from '../state/filed';
+import type { Group, GroupCase } from '../state/group';
+import { pack, unpack } from '../state/link';
+
+/** A class as it travels to a learner's phone: who takes part, and which cases. */
+export type PassedOn = {
+  readonly id: string;
+  readonly learners: readonly string[];
+  readonly cases: readonly GroupCase[];
+};
+
+type Written = readonly [topic: string, name: string, title: string, text?: string];
+
+/** A case that came with the page travels by its address; one that was changed, whole. */
+async function written({ topic, name, title, text }: GroupCase): Promise<Written> {
+  return (await filedCase(topic, name)) === text
+    ? [topic, name, title]
+    : [topic, name, title, text];
+}
+
+export async function packClass({ id, learners, cases }: Group): Promise<string> {
+  return pack(JSON.stringify([id, learners, await Promise.all(cases.map(written))]));
+}
+
+const isText = (value: unknown): value is string => typeof value === 'string';
+const isWritten = (value: unknown): value is Written =>
+  Array.isArray(value) && (value.length === 3 || value.length === 4) && value.every(isText);
+
+const damaged = 'This link is no class, or is damaged; ask for it once more.';
+
+/** @throws Error whose message is one sentence for the learner. */
+export async function unpackClass(packed: string): Promise<PassedOn> {
+  const text = await unpack(packed);
+  let value: unknown;
+  try {
+    value = JSON.parse(text);
+  } catch {
+    throw new Error(damaged);
+  }
+  const [id, learners, cases]: readonly unknown[] = Array.isArray(value) ? value : [];
+  if (!isText(id) || !Array.isArray(learners) || !learners.every(isText)) throw new Error(damaged);
+  if (!Array.isArray(cases) || !cases.every(isWritten) || cases.length > 200) {
+    throw new Error(damaged);
+  }
+  const whole = await Promise.all(
+    cases.map(async ([topic, name, title, own]): Promise<GroupCase> => {
+      const found = own ?? (await filedCase(topic, name));
+      if (found === undefined) {
+        throw new Error(
+          `This page has no case “${title}”; reload it, or ask for the link once more.`,
+        );
+      }
+      return { topic, name, title, text: found };
+    }),
+  );
+  return { id, learners, cases: whole };
+}
