@@ -1,6 +1,7 @@
 import type { Page } from '@playwright/test';
 import { objections } from './objections';
 import { expect, test } from './page';
+import { textOfPdf } from './pdf-text';
 
 const bunch = `# Phone
 Smell of gas by the stove, what do we do? Call me at 555-0142.
@@ -68,4 +69,146 @@ test('a pasted bunch is read: urgent first, repeats together, each with its answ
   await expect(deposit.getByRole('combobox')).toHaveValue('note/how-a-deposit-works');
   await paste(page, bunch);
   await expect(page.getByText('0 messages were taken in, 5 were here already.')).toBeVisible();
+});
+
+/** Twenty messages as they stand in five places on a morning at Sallowbridge Trailers; all invented. */
+const morning = `# Phone
+Ruth, calls back at noon: can her wagon rated 3,500 lb pull a trailer of 2,900 lb dry?
+---
+It gets down to 20 degrees tonight and the trailer is full of water, what now?
+---
+Is the pass over Marrow Ridge open for trailers?
+---
+How often do I repack the wheel bearings?
+
+# Mail
+From: Ada Pell <ada@example.org>
+Date: Fri, 27 Nov 2026
+Subject: House battery
+
+How long does a 100 Ah lithium battery last with the furnace on at night?
+
+
+From: Ike Marsh <ike@example.org>
+Subject: Outlet
+
+Could you put an outlet by the bed?
+
+
+From: Noor <noor@example.org>
+Subject: Deposit
+
+Do I get the deposit back if my truck turns out too small?
+
+
+# Comments under the towing film
+Dale R., Nov 27
+Can I tow 3,900 lb dry with a crossover rated 5,000 lb? Door label says payload 1,100 lb.
+
+Wren, Nov 27
+What tire pressure should I run?
+
+Ossie, Nov 27
+what tire pressure should i run on my trailer tires
+
+Finn B., Nov 27
+My trailer sways behind the truck on the highway, what helps?
+
+Lark, Nov 27
+Does a weight distribution hitch raise my payload?
+
+# Counter
+- How many days can we stay off grid with 200 Ah and no sun?
+- Which surge protector do I need on a 30 amp pedestal?
+- What spares should we carry on a long trip?
+- Can you winterize it for us?
+
+# Text
+[11/27/2026, 9:14 AM] Jo: u open on saturday?
+[11/27/2026, 9:20 AM] Kit: how long do 2 twenty lb propane cylinders last w the furnace on
+[11/27/2026, 9:31 AM] Bea: how do i keep my trailer from being stolen at the campground
+[11/27/2026, 9:40 AM] Sol: is a used trailer with a soft spot in the floor worth it?
+`;
+
+test('twenty messages from five channels become a printed running sheet, with few actions', async ({
+  page,
+}) => {
+  test.slow();
+  let actions = 0;
+  const act = async (doing: Promise<unknown>): Promise<void> => {
+    actions += 1;
+    await doing;
+  };
+  await page.goto('/#/questions');
+  const began = Date.now();
+  await act(box(page).fill(morning));
+  await act(page.getByRole('button', { name: 'Take them in' }).click());
+  await expect(page.getByText('20 messages were taken in.')).toBeVisible();
+  await expect(page.getByText('Reading:')).toHaveCount(0);
+  await expect(entries(page)).toHaveCount(19);
+  await expect(entries(page).first()).toContainText('Urgent: frost is near.');
+  // What no rules decide is answered with the note that is nearest, or in one's own words.
+  for (const [asks, note] of [
+    ['Is the pass over Marrow Ridge open', 'note/is-the-pass-open'],
+    ['an outlet by the bed', 'note/an-outlet-by-the-bed'],
+    ['Do I get the deposit back', 'note/how-a-deposit-works'],
+    ['Can you winterize it for us', 'note/winterizing-by-us'],
+    ['u open on saturday', 'note/when-we-are-open'],
+  ] as const) {
+    const part = page.locator('asked-part').filter({ hasText: asks }).first();
+    await act(part.getByRole('combobox').selectOption(note));
+    await expect(part.getByLabel('Answer: To this one')).not.toHaveValue('');
+  }
+  await act(page.getByRole('button', { name: 'Make a round of what has an answer' }).click());
+  const items = page.locator('.round-item');
+  await expect(items.first()).toBeVisible();
+  const count = await items.count();
+  expect(count).toBeGreaterThanOrEqual(12);
+  await act(page.getByRole('button', { name: 'Later: question 1', exact: true }).click());
+  await page.evaluate(() => {
+    window.print = () => document.body.setAttribute('data-printed', 'yes');
+  });
+  await act(page.getByRole('button', { name: 'Print the running sheet' }).click());
+  await expect(page.locator('body')).toHaveAttribute('data-printed', 'yes');
+  expect(actions).toBeLessThanOrEqual(6 * count);
+  expect(Date.now() - began).toBeLessThan(15 * 60_000);
+
+  const asks = await page
+    .getByLabel(/^Question \d+$/)
+    .evaluateAll((fields) =>
+      fields.map((field) => (field instanceof HTMLTextAreaElement ? field.value : '')),
+    );
+  const { pages, text } = textOfPdf(await page.pdf({ format: 'Letter' }));
+  // Each answer to everybody is up to 190 words; four of them fill a page.
+  expect(pages).toBeLessThanOrEqual(5);
+  const plain = text.replace(/\s+/g, '');
+  for (const each of asks) expect(plain).toContain(each.slice(0, 24).replace(/\s+/g, ''));
+  expect(plain).not.toContain('DaleR');
+  expect(plain).not.toContain('Savewhat');
+
+  await page.reload();
+  await expect(items).toHaveCount(count);
+  expect(await objections(page)).toEqual([]);
+  expect(
+    await page.evaluate(() => document.documentElement.scrollWidth - innerWidth),
+  ).toBeLessThanOrEqual(0);
+
+  await page.getByRole('link', { name: 'Speak from the screen' }).click();
+  const spoken = page.getByRole('region', { name: 'What is spoken' });
+  await expect(spoken).toContainText('Welcome.');
+  await page.keyboard.press('ArrowRight');
+  await expect(spoken).toContainText(`1 of ${count}`);
+  await expect(spoken).toContainText(asks[0] ?? 'nothing');
+  await page.waitForTimeout(1100);
+  await page.getByRole('button', { name: 'Next' }).click();
+  await expect(spoken).toContainText(`2 of ${count}`);
+  await page.keyboard.press('PageUp');
+  await expect(spoken).toContainText(`1 of ${count}`);
+  expect(
+    await page
+      .locator('.prompter-text')
+      .evaluate((at) => Number.parseFloat(getComputedStyle(at).fontSize)),
+  ).toBeGreaterThanOrEqual(27);
+  await page.keyboard.press('Escape');
+  await expect(page.locator('.round-chapters li').nth(1)).toContainText(/0:0[12]/);
 });

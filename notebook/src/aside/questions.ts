@@ -1,15 +1,14 @@
 import { judged, judgeNote, noteForms, readNote } from '@tarebook/casebook';
 import { type Findable, lineReader, type ReadMessage, reader, searchOver } from '@tarebook/record';
 import { answerNow, formOf, withHouse } from '@tarebook/rules/engine';
-import {
-  type Answerable,
-  type Answered,
-  type AnswerForm,
-  answerForms,
-  type FiledWords,
-  type NoteText,
-  type QuestionsAsked,
-  type QuestionsTold,
+import type {
+  Answerable,
+  Answered,
+  AnswerForm,
+  FiledWords,
+  NoteText,
+  QuestionsAsked,
+  QuestionsTold,
 } from '../questions/answer-shapes';
 import { splitBunch } from '../questions/bunch';
 import { allowedHouse } from '../state/house';
@@ -73,20 +72,20 @@ async function read({ messages, turn, filed }: ReadAsked, tell: Tell): Promise<v
   }
 }
 
-/** Which form fits: what is decided goes to whoever asked; what told nothing, to everybody. */
-function fitting(isDecided: boolean, facts: Answerable['facts']): AnswerForm {
+/**
+ * Which form fits: what is decided goes to whoever asked; what told nothing, to everybody; aloud
+ * nobody is asked back.
+ */
+function fitting(isDecided: boolean, { facts, form }: Answerable): AnswerForm {
+  if (form !== null && form !== 'aloud') return form;
+  if (form === 'aloud') return isDecided ? 'spoken' : 'everybody';
   if (isDecided) return 'post';
   return Object.keys(facts).length === 0 ? 'everybody' : 'askBack';
 }
 
-async function answerOf({
-  topic: id,
-  note,
-  facts,
-  house,
-  day,
-}: Answerable): Promise<Answered | undefined> {
-  if (note !== null) return noteAnswer(note, day);
+async function answerOf(of: Answerable): Promise<Answered | undefined> {
+  const { topic: id, note, facts, house, day } = of;
+  if (note !== null) return noteAnswer(note, of);
   const plain = id === null ? undefined : await openTopic(id);
   if (!plain) return undefined;
   const layer = house && allowedHouse(plain, house).house;
@@ -94,42 +93,31 @@ async function answerOf({
   const asked = { facts, asOf: day };
   const answer = answerNow(topic, asked);
   const level = levelOf(topic.outcomes, answer.outcome);
-  const each = answerForms.map((form) => [form, formOf(form, topic, asked)] as const);
+  const form = fitting(level !== 'unknown', of);
+  const text = formOf(form, topic, asked);
   return {
-    form: fitting(level !== 'unknown', facts),
-    texts: recordOf(each),
-    cautions: answer.cautions,
+    form,
+    text,
+    cautions: answer.cautions.filter((each) => text.includes(each)),
     saved: JSON.parse(JSON.stringify(judged(answer, { facts }))),
     isWarning: level === 'stop',
   };
 }
 
-function noteAnswer({ name, text }: NoteText, day: string): Answered | undefined {
+function noteAnswer({ name, text }: NoteText, of: Answerable): Answered | undefined {
   const note = readNote(text);
   if (note.troubles.length > 0) return undefined;
-  const found = judgeNote(note, day);
-  const forms = noteForms(found);
+  const found = judgeNote(note, of.day);
+  const form = of.form === 'aloud' ? 'spoken' : (of.form ?? 'post');
   const { goodUntil, front } = note;
   return {
-    form: 'post',
-    texts: recordOf(answerForms.map((form) => [form, forms[form]])),
+    form,
+    text: noteForms(found)[form],
     cautions: [],
     saved: { topic: 'note', outcome: found.outcome, goodUntil, title: front.title, name },
     isWarning: false,
   };
 }
-
-const recordOf = (each: readonly (readonly [AnswerForm, string])[]) => {
-  const of = new Map(each);
-  const text = (form: AnswerForm): string => of.get(form) ?? '';
-  return {
-    post: text('post'),
-    everybody: text('everybody'),
-    askBack: text('askBack'),
-    spoken: text('spoken'),
-    letter: text('letter'),
-  };
-};
 
 /** Splits, reads and answers beside the page, so that no bunch of whatever size holds it. */
 export async function hearQuestions(asked: QuestionsAsked, tell: Tell): Promise<void> {

@@ -30,6 +30,8 @@ export type Answerable = {
   readonly facts: Readonly<Record<string, string>>;
   readonly house: House | undefined;
   readonly day: string;
+  /** The form that is wanted; null: the one that fits what is known. */
+  readonly form: AnswerForm | 'aloud' | null;
 };
 
 /** The forms that go to whoever asked. */
@@ -37,10 +39,9 @@ export const answerForms = ['post', 'everybody', 'askBack', 'spoken', 'letter'] 
 export type AnswerForm = (typeof answerForms)[number] & FormName;
 
 export type Answered = {
-  /** Which form fits what is known. */
   readonly form: AnswerForm;
-  readonly texts: Readonly<Record<AnswerForm, string>>;
-  /** The cautions that stand in each. */
+  readonly text: string;
+  /** The cautions that stand in it. */
   readonly cautions: readonly string[];
   /** What it stood on, as `judge --json` writes it. */
   readonly saved: Readonly<Record<string, unknown>>;

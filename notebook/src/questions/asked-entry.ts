@@ -4,6 +4,7 @@ import { repeat } from 'lit/directives/repeat.js';
 import { copyFrom } from '../elements/copy-text';
 import { PlainElement } from '../elements/plain-element';
 import type { Asked } from '../state/questions';
+import type { Round } from '../state/round';
 import type { Answered } from './answer-shapes';
 import type { Sought } from './reader';
 import './asked-part';
@@ -22,6 +23,7 @@ export class AskedEntry extends PlainElement {
     same: { attribute: false },
     answer: { attribute: false },
     labels: { attribute: false },
+    round: { attribute: false },
     correcting: { state: true },
     whole: { state: true },
     said: { state: true },
@@ -31,8 +33,9 @@ export class AskedEntry extends PlainElement {
   declare number: number;
   /** Those who asked the same after this one. */
   declare same: readonly Asked[];
-  declare answer: (of: Sought) => Promise<Answered | undefined>;
+  declare answer: (of: Sought, isFirst?: boolean) => Promise<Answered | undefined>;
   declare labels: (topic: string, fact: string) => string;
+  declare round: Round | undefined;
   declare correcting: boolean;
   declare whole: boolean;
   declare said: string;
@@ -129,7 +132,7 @@ export class AskedEntry extends PlainElement {
         read.parts,
         ({ text }) => text,
         (part) =>
-          html`<asked-part .asked=${asked} .question=${part} .personal=${read.personal} .answer=${this.answer} .labels=${this.labels}></asked-part>`,
+          html`<asked-part .asked=${asked} .question=${part} .personal=${read.personal} .answer=${this.answer} .labels=${this.labels} .round=${this.round}></asked-part>`,
       )}`;
   }
 

@@ -6,8 +6,9 @@ import { copyFrom } from '../elements/copy-text';
 import { PlainElement } from '../elements/plain-element';
 import type { Asked } from '../state/questions';
 import { guarded } from '../state/reply';
+import { isIn, type Round } from '../state/round';
 import { type Answered, type AnswerForm, answerForms } from './answer-shapes';
-import { AnswerLeft, AskedChanged } from './events';
+import { AnswerLeft, AskedChanged, SpokenToggled } from './events';
 import { aboutOf, factsOf, soughtOf } from './known';
 import type { Sought } from './reader';
 import { factText, formWords, stretches } from './words';
@@ -20,6 +21,7 @@ export class AskedPart extends PlainElement {
     personal: { attribute: false },
     answer: { attribute: false },
     labels: { attribute: false },
+    round: { attribute: false },
     answered: { state: true },
     form: { state: true },
     said: { state: true },
@@ -28,9 +30,11 @@ export class AskedPart extends PlainElement {
   declare question: QuestionPart;
   /** Words of the message that never leave. */
   declare personal: readonly string[];
-  declare answer: (of: Sought) => Promise<Answered | undefined>;
+  declare answer: (of: Sought, isFirst?: boolean) => Promise<Answered | undefined>;
   /** What facts are called, by id. */
   declare labels: (topic: string, fact: string) => string;
+  /** The round that is still to be spoken. */
+  declare round: Round | undefined;
   declare answered: Answered | undefined | 'none';
   /** The form a person chose; undefined: the one that fits. */
   declare form: AnswerForm | undefined;
@@ -42,15 +46,15 @@ export class AskedPart extends PlainElement {
     this.said = '';
   }
 
-  protected override willUpdate(changed: PropertyValues<this>): void {
-    if (!changed.has('question') && !changed.has('asked')) return;
-    const of = soughtOf(this.asked, this.question);
+  protected override willUpdate(changed: PropertyValues): void {
+    if (!['question', 'asked', 'form'].some((each) => changed.has(each))) return;
+    const of = soughtOf(this.asked, this.question, this.form ?? null);
     const key = JSON.stringify(of);
     if (key === this.answeredFor) return;
     this.answeredFor = key;
     this.answered = of ? undefined : 'none';
     if (!of) return;
-    this.answer(of).then((answered) => {
+    this.answer(of, this.hasUpdated).then((answered) => {
       if (this.answeredFor === key) this.answered = answered ?? 'none';
     });
   }
@@ -125,7 +129,7 @@ export class AskedPart extends PlainElement {
   private get shownForm(): AnswerForm | undefined {
     const { answered } = this;
     if (!answered || answered === 'none') return undefined;
-    return this.form ?? answered.form;
+    return answered.form;
   }
 
   private place = (form: AnswerForm | undefined): string =>
@@ -133,7 +137,7 @@ export class AskedPart extends PlainElement {
 
   private get text(): string {
     const { answered, shownForm: form } = this;
-    const ready = form && answered && answered !== 'none' ? answered.texts[form] : '';
+    const ready = answered && answered !== 'none' ? answered.text : '';
     return this.asked.wordings[this.place(form)] ?? ready;
   }
 
@@ -147,11 +151,7 @@ export class AskedPart extends PlainElement {
     const field = this.querySelector('textarea');
     if (!field || field.value.trim() === '') return;
     const { answered, shownForm: form } = this;
-    const full = form && answered && answered !== 'none' ? answered.texts[form] : '';
-    const cautions =
-      answered && answered !== 'none'
-        ? answered.cautions.filter((each) => full.includes(each))
-        : [];
+    const cautions = answered && answered !== 'none' ? answered.cautions : [];
     const { text, putBack } = guarded(field.value, cautions);
     field.value = text;
     if (putBack.length > 0) this.word(text);
@@ -168,6 +168,15 @@ export class AskedPart extends PlainElement {
         form: form ?? 'own words',
       }),
     );
+  }
+
+  private speak() {
+    const { asked, question, round } = this;
+    const isSpoken = round !== undefined && isIn(round, asked.id, question.text);
+    return html`<button type="button" aria-pressed=${isSpoken} @click=${() =>
+      this.dispatchEvent(
+        new SpokenToggled(asked, question),
+      )}>${isSpoken ? 'In the round' : 'Speak it'}</button>`;
   }
 
   private reply() {
@@ -192,7 +201,7 @@ export class AskedPart extends PlainElement {
       ) => {
         if (event.target instanceof HTMLTextAreaElement) this.word(event.target.value);
       }}></textarea>
-      <div class="acts"><button type="button" @click=${this.copy}>Copy</button>
+      <div class="acts"><button type="button" @click=${this.copy}>Copy</button> ${this.speak()}
         <span class="small soft" role="status">${this.said}</span></div>
     </div>`;
   }

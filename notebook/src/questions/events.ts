@@ -1,3 +1,4 @@
+import type { QuestionPart } from '@tarebook/record';
 import type { Asked } from '../state/questions';
 import type { Answered, AnswerForm } from './answer-shapes';
 
@@ -20,5 +21,12 @@ export type Left = {
 export class AnswerLeft extends CustomEvent<Left> {
   constructor(left: Left) {
     super('answer-left', { detail: left, bubbles: true });
+  }
+}
+
+/** A question goes into the round, or out of it. */
+export class SpokenToggled extends CustomEvent<{ asked: Asked; part: QuestionPart }> {
+  constructor(asked: Asked, part: QuestionPart) {
+    super('spoken-toggled', { detail: { asked, part }, bubbles: true });
   }
 }

@@ -23,7 +23,11 @@ export const factsOf = (
   );
 
 /** What an answer to a question hangs on; undefined where nothing here answers it. */
-export function soughtOf(asked: Asked, part: QuestionPart): Sought | undefined {
+export function soughtOf(
+  asked: Asked,
+  part: QuestionPart,
+  form: Sought['form'] = null,
+): Sought | undefined {
   const about = aboutOf(asked, part);
   if (about === 'none') return undefined;
   const note = /^note\/(.+)$/.exec(about)?.[1] ?? null;
@@ -32,5 +36,5 @@ export function soughtOf(asked: Asked, part: QuestionPart): Sought | undefined {
   const day = dayOf(new Date());
   const topic = note === null ? about : null;
   const house = topic === null ? undefined : houseOf(topic);
-  return { topic, note, facts: note === null ? factsOf(asked, part) : {}, house, day };
+  return { topic, note, facts: note === null ? factsOf(asked, part) : {}, house, day, form };
 }

@@ -22,7 +22,8 @@ export type QuestionsReader = {
   readonly split: (text: string) => Promise<readonly Pasted[]>;
   /** A new reading ends the one before it. */
   readonly read: (messages: readonly Asked[]) => void;
-  readonly answer: (of: Sought) => Promise<Answered | undefined>;
+  /** @param isFirst whether somebody waits for this very one */
+  readonly answer: (of: Sought, isFirst?: boolean) => Promise<Answered | undefined>;
   readonly close: () => void;
 };
 
@@ -32,29 +33,66 @@ export function questionsReader(heard: Heard): QuestionsReader {
     | { done: (found: readonly Pasted[]) => void; failed: (why: Error) => void }
     | undefined;
   const answers = new Map<string, Promise<Answered | undefined>>();
+  const answering = new Map<string, (answered: Answered | undefined) => void>();
   const waiting = new Map<string, (answered: Answered | undefined) => void>();
 
   const make = (): Worker => {
     const worker = new Worker(new URL('../aside/worker.ts', import.meta.url), { type: 'module' });
     worker.onmessage = ({ data }: MessageEvent<QuestionsTold>) => {
       if (data.told === 'split') splitting?.done(data.found);
-      else if (data.told === 'answer') waiting.get(data.key)?.(data.answered);
+      else if (data.told === 'answer') answering.get(data.key)?.(data.answered);
       else if (data.turn === turn) heard.read(data.read, data.done, data.of);
     };
     worker.onerror = () => {
       splitting?.failed(new Error('What reads messages could not be had.'));
-      for (const give of waiting.values()) give(undefined);
       answers.clear();
+      for (const end of [...answering.values()]) end(undefined);
       heard.failed();
     };
     return worker;
   };
   // Answers have a worker of their own: they are wanted while thousands are still being read.
-  const workers: { reads?: Worker; answers?: Worker } = {};
+  const workers: { reads?: Worker | undefined; answers?: Worker | undefined } = {};
   const ask = (which: 'reads' | 'answers', asked: QuestionsAsked): void => {
     workers[which] ??= make();
     workers[which].postMessage({ kind: 'questions', ...asked });
   };
+
+  type Wanted = { readonly key: string; readonly sought: Sought };
+  const queue: Wanted[] = [];
+  let isBusy = false;
+
+  /** One after the other, so that only the time of its own counts against an answer. */
+  async function next(): Promise<void> {
+    const wanted = isBusy ? undefined : queue.shift();
+    if (!wanted) return;
+    isBusy = true;
+    const { key, sought } = wanted;
+    const end = (answered: Answered | undefined): void => {
+      clearTimeout(timer);
+      waiting.get(key)?.(answered);
+      waiting.delete(key);
+      answering.delete(key);
+      isBusy = false;
+      void next();
+    };
+    const timer = setTimeout(() => {
+      workers.answers?.terminate();
+      workers.answers = undefined;
+      answers.delete(key);
+      end(undefined);
+    }, most);
+    answering.set(key, end);
+    const { note: name, ...others } = sought;
+    try {
+      const text = name === null ? undefined : await filedCase('note', name);
+      const note = name === null || text === undefined ? null : { name, text };
+      ask('answers', { ask: 'answer', key, of: { ...others, note } });
+    } catch {
+      answers.delete(key);
+      end(undefined);
+    }
+  }
 
   return {
     split: (text) =>
@@ -71,27 +109,19 @@ export function questionsReader(heard: Heard): QuestionsReader {
         })
         .catch(heard.failed);
     },
-    answer(sought) {
+    answer(sought, isFirst = false) {
       const key = JSON.stringify(sought);
+      const at = queue.findIndex((each) => each.key === key);
+      if (isFirst && at > 0) queue.unshift(...queue.splice(at, 1));
       const before = answers.get(key);
       if (before) return before;
       const given = new Promise<Answered | undefined>((done) => {
-        const timer = setTimeout(() => done(undefined), most);
-        waiting.set(key, (answered) => {
-          clearTimeout(timer);
-          waiting.delete(key);
-          done(answered);
-        });
-        const { note: name, ...others } = sought;
-        const text = name === null ? undefined : filedCase('note', name);
-        Promise.resolve(text)
-          .then((found) => {
-            const note = name === null || found === undefined ? null : { name, text: found };
-            ask('answers', { ask: 'answer', key, of: { ...others, note } });
-          })
-          .catch(() => waiting.get(key)?.(undefined));
+        waiting.set(key, done);
       });
       answers.set(key, given);
+      if (isFirst) queue.unshift({ key, sought });
+      else queue.push({ key, sought });
+      void next();
       return given;
     },
     close() {

@@ -1,5 +1,6 @@
 import type { Pasted } from '../questions/bunch';
 import { checksum } from './checksum';
+import { isRound, type Round } from './round';
 import { everyRecord, hasFields, inTurn, putRecord, shelf } from './shelf';
 
 /** A message as it came, and what a person here made of it. */
@@ -64,15 +65,13 @@ export function recordsOf(pasted: readonly Pasted[], now: number): readonly Aske
   });
 }
 
-/** In the order in which they came. */
-export async function allAsked(): Promise<readonly Asked[]> {
-  const all = await everyRecord('questions', isQuestionRecord);
-  return all.filter(isAsked).toSorted((a, b) => a.came - b.came || a.place - b.place);
-}
+export const inOrder = (all: readonly Asked[]): readonly Asked[] =>
+  all.toSorted((a, b) => a.came - b.came || a.place - b.place);
 
 /** Whatever stands in the store of questions. */
-export type QuestionRecord = Asked;
-export const isQuestionRecord = (value: unknown): value is QuestionRecord => isAsked(value);
+export type QuestionRecord = Asked | Round;
+export const isQuestionRecord = (value: unknown): value is QuestionRecord =>
+  isAsked(value) || isRound(value);
 export const questionKey = ({ kind, id }: QuestionRecord): string => `${kind}/${id}`;
 
 export const allQuestionRecords = (): Promise<readonly QuestionRecord[]> =>
@@ -94,4 +93,26 @@ export async function takeInQuestions(records: readonly QuestionRecord[]): Promi
   const fresh = records.filter((each) => !here.has(questionKey(each)));
   if (fresh.length > 0) await keepQuestions(fresh);
   return fresh.length;
+}
+
+/** What waits for an answer, the urgent ones first, and the next round: for the first page. */
+export type AtHand = {
+  readonly urgent: readonly Asked[];
+  readonly open: number;
+  /** The round that is still to be spoken. */
+  readonly round: Round | undefined;
+};
+
+export async function questionsAtHand(): Promise<AtHand> {
+  const all = await allQuestionRecords();
+  const open = inOrder(all.filter(isAsked)).filter(({ done }) => done === 0);
+  const round = all
+    .filter(isRound)
+    .toSorted((a, b) => a.made - b.made)
+    .at(-1);
+  return {
+    urgent: open.filter(({ urgent }) => urgent !== ''),
+    open: open.length,
+    round: round && round.spoken === 0 && round.items.length > 0 ? round : undefined,
+  };
 }

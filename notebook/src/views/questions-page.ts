@@ -1,21 +1,32 @@
 import type { ReadMessage } from '@tarebook/record';
-import { html, nothing } from 'lit';
-import { repeat } from 'lit/directives/repeat.js';
+import { html, nothing, type TemplateResult } from 'lit';
 import '../questions/questions.css';
-import '../questions/asked-entry';
+import '../questions/round.css';
+import '../questions/asked-list';
 import '../questions/paste-box';
+import '../questions/prompter-view';
+import '../questions/round-view';
 import { PlainElement } from '../elements/plain-element';
-import type { AskedChanged } from '../questions/events';
-import { type Entry, type Group, grouped } from '../questions/order';
+import type { AskedChanged, SpokenToggled } from '../questions/events';
+import { spokenOf, withAnswered } from '../questions/make-round';
 import { type BunchPasted, PasteBox } from '../questions/paste-box';
 import { type QuestionsReader, questionsReader, type Sought } from '../questions/reader';
-import { type Asked, allAsked, keepQuestion, keepQuestions, recordsOf } from '../state/questions';
+import type { RoundChanged } from '../questions/round-view';
+import {
+  type Asked,
+  allQuestionRecords,
+  inOrder,
+  isAsked,
+  keepQuestion,
+  keepQuestions,
+  recordsOf,
+} from '../state/questions';
+import { isIn, isRound, newRound, type Round } from '../state/round';
 import { whyNotKept } from '../state/shelf';
 import { loadedTopics, openTopic } from '../state/topics';
 
 /** More than this in one go nobody answers. */
 const mostInBunch = 5_000;
-const shownFirst = 30;
 
 const labels = (topic: string, fact: string): string =>
   loadedTopics[topic]?.facts[fact]?.label ?? fact;
@@ -23,24 +34,28 @@ const labels = (topic: string, fact: string): string =>
 /** What people asked: urgent first, repeats together, each with its answer ready. */
 export class QuestionsPage extends PlainElement {
   static override properties = {
+    view: { attribute: false },
     messages: { state: true },
+    round: { state: true },
     readings: { state: true },
     progress: { state: true },
-    shown: { state: true },
     wrong: { state: true },
     said: { state: true },
     busy: { state: true },
     notKept: { state: true },
   };
+  /** '' for what was asked, `round` and `prompter` for what is spoken. */
+  declare view: string;
   /** In the order in which they came; undefined until the device was asked. */
   declare messages: readonly Asked[] | undefined;
   declare readings: ReadonlyMap<string, ReadMessage>;
   declare progress: { readonly done: number; readonly of: number } | undefined;
-  declare shown: number;
   declare wrong: string;
   declare said: string;
   declare busy: boolean;
   declare notKept: string;
+  /** The round that is made just now; undefined before the first. */
+  declare round: Round | undefined;
   private reader: QuestionsReader | undefined;
   /** Those that were answered while the page is open stay where they are. */
   private readonly doneHere = new Set<string>();
@@ -48,7 +63,6 @@ export class QuestionsPage extends PlainElement {
   constructor() {
     super();
     this.readings = new Map();
-    this.shown = shownFirst;
     this.wrong = '';
     this.said = '';
     this.busy = false;
@@ -76,7 +90,12 @@ export class QuestionsPage extends PlainElement {
 
   private async open(): Promise<void> {
     try {
-      this.messages = await allAsked();
+      const records = await allQuestionRecords();
+      this.messages = inOrder(records.filter(isAsked));
+      this.round = records
+        .filter(isRound)
+        .toSorted((a, b) => a.made - b.made)
+        .at(-1);
     } catch (problem) {
       this.messages = [];
       this.notKept = whyNotKept(problem);
@@ -178,62 +197,74 @@ export class QuestionsPage extends PlainElement {
     if (asked.text !== before.text || asked.topics !== before.topics) this.readAnew();
   };
 
-  private answer = (of: Sought) => this.reader?.answer(of) ?? Promise.resolve(undefined);
+  private answer = (of: Sought, isFirst = false) =>
+    this.reader?.answer(of, isFirst) ?? Promise.resolve(undefined);
 
-  private group = (group: Group) => {
-    const [first, ...more] = group;
-    if (!first) return nothing;
-    const number = (this.messages ?? []).indexOf(first.asked) + 1;
-    return html`<asked-entry .asked=${first.asked} .read=${first.read} .number=${number}
-      .same=${more.map(({ asked }) => asked)} .answer=${this.answer} .labels=${labels}></asked-entry>`;
-  };
-
-  private list(all: readonly Group[]) {
-    const some = all.slice(0, this.shown);
-    return html`${repeat(some, ([first]) => first?.asked.id, this.group)}
-      ${
-        all.length > some.length
-          ? html`<p class="noprint"><button @click=${() => {
-              this.shown += shownFirst;
-            }}>Show ${Math.min(shownFirst, all.length - some.length)} more of ${all.length - some.length}</button></p>`
-          : nothing
-      }`;
+  private keepRound(round: Round): void {
+    this.round = round;
+    keepQuestion(round).catch((problem: unknown) => {
+      this.notKept = whyNotKept(problem);
+    });
   }
 
-  private progressSaid() {
-    const { progress } = this;
-    if (!progress) return nothing;
-    return html`<p class="small" role="status">Reading: ${progress.done.toLocaleString('en-US')} of ${progress.of.toLocaleString('en-US')}
-      <progress max=${progress.of} value=${progress.done} aria-label="Read so far"></progress></p>`;
+  /** The round that is still to be spoken, or a new one. */
+  private openRound(): Round {
+    return this.round && this.round.spoken === 0 ? this.round : newRound(Date.now());
+  }
+
+  private makeRound = async (): Promise<void> => {
+    this.busy = true;
+    const { messages = [], readings } = this;
+    this.keepRound(await withAnswered(this.openRound(), messages, readings, this.answer));
+    this.busy = false;
+    location.hash = '#/questions/round';
+  };
+
+  private toggled = async ({ detail }: SpokenToggled): Promise<void> => {
+    const { asked, part } = detail;
+    const round = this.openRound();
+    if (isIn(round, asked.id, part.text)) {
+      const items = round.items.filter(
+        (each) => each.message !== asked.id || each.question !== part.text,
+      );
+      this.keepRound({ ...round, items });
+      return;
+    }
+    const spoken = await spokenOf(asked, part, this.answer);
+    const now = this.openRound();
+    if (spoken) this.keepRound({ ...now, items: [...now.items, spoken] });
+    else this.said = 'Nothing answers this question yet; write the answer first.';
+  };
+
+  private listed() {
+    const { messages = [], round } = this;
+    return html`<paste-box .wrong=${this.wrong} .said=${this.said} .busy=${this.busy} .few=${messages.length === 0}></paste-box>
+      <asked-list .messages=${messages} .readings=${this.readings} .progress=${this.progress} .doneHere=${this.doneHere}
+        .round=${round?.spoken === 0 ? round : undefined} .answer=${this.answer} .labels=${labels}></asked-list>`;
+  }
+
+  private body(): TemplateResult {
+    const { view, messages } = this;
+    if (messages === undefined) return html`<p class="soft">Looking for what was asked …</p>`;
+    const round = this.round ?? newRound(Date.now());
+    if (view === 'prompter') return html`<prompter-view .round=${round}></prompter-view>`;
+    return view === 'round' ? html`<round-view .round=${round}></round-view>` : this.listed();
   }
 
   protected override render() {
-    const { messages, readings } = this;
-    const entries = (messages ?? []).map(
-      (asked): Entry => ({ asked, read: readings.get(asked.id) }),
-    );
-    const all = grouped(entries);
-    const isOpen = (group: Group): boolean =>
-      group.some(({ asked }) => asked.done === 0 || this.doneHere.has(asked.id));
-    const open = all.filter(isOpen);
-    const done = all.filter((group) => !isOpen(group));
-    const urgent = open.filter((group) => group.some(({ asked }) => asked.urgent !== '')).length;
-    return html`<div class="questions" @bunch-pasted=${this.pasted} @asked-changed=${this.changed}>
+    const { view, notKept } = this;
+    const here = view === 'prompter' ? 'round' : view;
+    const link = (to: string, words: string) =>
+      html`<a href="#/questions${to === '' ? '' : `/${to}`}" aria-current=${here === to ? 'true' : nothing}>${words}</a>`;
+    const { length } = this.round?.items ?? [];
+    return html`<div class="questions" @bunch-pasted=${this.pasted} @asked-changed=${this.changed}
+      @round-wanted=${this.makeRound} @spoken-toggled=${this.toggled}
+      @round-changed=${({ detail }: RoundChanged) => this.keepRound(detail)}>
       <h1 tabindex="-1">Questions</h1>
-      <paste-box .wrong=${this.wrong} .said=${this.said} .busy=${this.busy} .few=${(messages ?? []).length === 0}></paste-box>
-      ${this.notKept ? html`<p class="notice" role="alert">${this.notKept}</p>` : nothing}
-      ${this.progressSaid()}
-      ${
-        entries.length === 0
-          ? nothing
-          : html`<h2>${open.length} open${urgent > 0 ? html`, <span class="asked-count">${urgent} urgent</span>` : nothing}</h2>
-            ${this.list(open)}`
-      }
-      ${
-        done.length === 0
-          ? nothing
-          : html`<details class="asked-done"><summary>${done.length} done</summary>${done.slice(0, 200).map(this.group)}</details>`
-      }
+      <nav class="within noprint" aria-label="Within Questions">${link('', 'What was asked')}
+        ${link('round', length > 0 ? `The round, ${length}` : 'The round')}</nav>
+      ${notKept ? html`<p class="notice" role="alert">${notKept}</p>` : nothing}
+      ${this.body()}
     </div>`;
   }
 }

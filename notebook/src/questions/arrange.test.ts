@@ -1,0 +1,45 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import type { Spoken } from '../state/round';
+import { arranged, asSpoken, moved } from './arrange';
+
+const seed = { seed: Number(process.env.TAREBOOK_SEED ?? 20_261_129) };
+const spoken: fc.Arbitrary<Spoken> = fc.record({
+  message: fc.string({ minLength: 1, maxLength: 4 }),
+  question: fc.constant('Does it fit?'),
+  channel: fc.constantFrom('phone', 'mail', 'counter'),
+  name: fc.constant(''),
+  asks: fc.constant('Does it fit?'),
+  answer: fc.constant('It does.'),
+  topic: fc.constantFrom('tow-fit', 'tires', 'note'),
+  isWarning: fc.boolean(),
+  at: fc.constant(-1),
+  saved: fc.constant({}),
+});
+
+test('no two warnings stand in a row as long as something can stand between; nothing is lost', () => {
+  fc.assert(
+    fc.property(fc.array(spoken, { maxLength: 14 }), (items) => {
+      const order = arranged(items);
+      expect(new Set(order)).toEqual(new Set(items));
+      expect(order).toHaveLength(items.length);
+      const warnings = items.filter(({ isWarning }) => isWarning).length;
+      const rest = items.length - warnings;
+      const inRow = order.filter((each, at) => each.isWarning && order[at - 1]?.isWarning).length;
+      // The light one is kept for the end, so that one of the others does not stand between.
+      const light = items.some((each) => each.topic === 'note' && !each.isWarning) ? 1 : 0;
+      expect(inRow).toBe(Math.max(0, warnings - (rest - light) - 1));
+      const last = order.at(-1);
+      if (light > 0) expect(last?.topic).toBe('note');
+    }),
+    { ...seed, numRuns: 400 },
+  );
+});
+
+test('a question is read out in at most 25 words, and a list keeps all its items when one moves', () => {
+  const told = `${'We have had the trailer for years and it always worked. '.repeat(4)}Does it fit?`;
+  expect(asSpoken(told)).toBe('Does it fit?');
+  expect(asSpoken('word '.repeat(60)).split(' ')).toHaveLength(26);
+  expect(moved(['a', 'b', 'c'], 2, 0)).toEqual(['c', 'a', 'b']);
+  expect(moved(['a', 'b'], 1, 2)).toEqual(['a', 'b']);
+});

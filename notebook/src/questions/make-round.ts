@@ -1,0 +1,52 @@
+import { masked, type QuestionPart, type ReadMessage } from '@tarebook/record';
+import type { Asked } from '../state/questions';
+import { isIn, type Round, type Spoken } from '../state/round';
+import type { Answered } from './answer-shapes';
+import { arranged, asSpoken } from './arrange';
+import { soughtOf } from './known';
+import { grouped } from './order';
+import type { Sought } from './reader';
+
+type Answer = (of: Sought) => Promise<Answered | undefined>;
+
+/** A question as it is spoken; undefined where nothing answers it. */
+export async function spokenOf(
+  asked: Asked,
+  part: QuestionPart,
+  answer: Answer,
+): Promise<Spoken | undefined> {
+  const sought = soughtOf(asked, part, 'aloud');
+  const answered = sought && (await answer(sought));
+  const own = Object.entries(asked.wordings).findLast(([place]) => place === `own ${part.text}`);
+  const text = answered?.text ?? own?.[1] ?? '';
+  if (text.trim() === '') return undefined;
+  return {
+    ...{ message: asked.id, question: part.text, channel: asked.channel, name: '' },
+    ...{ asks: masked(asSpoken(part.text)), answer: masked(text), at: -1 },
+    topic: sought?.topic ?? 'note',
+    isWarning: answered?.isWarning ?? false,
+    saved: answered?.saved ?? { topic: 'note', outcome: 'holds' },
+  };
+}
+
+/**
+ * A round with everything open that has an answer, one of those that ask the same, in a good order.
+ * What is urgent is answered at once, and not left for a round.
+ */
+export async function withAnswered(
+  round: Round,
+  messages: readonly Asked[],
+  readings: ReadonlyMap<string, ReadMessage>,
+  answer: Answer,
+): Promise<Round> {
+  const open = messages.filter(({ done, urgent }) => done === 0 && urgent === '');
+  const heads = grouped(open.map((asked) => ({ asked, read: readings.get(asked.id) })));
+  const wanted = heads.flatMap(([first]) =>
+    (first?.read?.parts ?? []).flatMap((part) =>
+      first && !isIn(round, first.asked.id, part.text) ? [{ asked: first.asked, part }] : [],
+    ),
+  );
+  const found = await Promise.all(wanted.map(({ asked, part }) => spokenOf(asked, part, answer)));
+  const fresh = found.filter((each) => each !== undefined);
+  return { ...round, items: arranged([...round.items, ...fresh]) };
+}

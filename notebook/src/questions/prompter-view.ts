@@ -1,0 +1,127 @@
+import { html } from 'lit';
+import { PlainElement } from '../elements/plain-element';
+import type { Round } from '../state/round';
+import { announced, clock, secondsFor, timed } from './round-out';
+import { RoundChanged } from './round-view';
+
+const onward = new Set(['ArrowRight', 'PageDown', ' ', 'Enter']);
+const back = new Set(['ArrowLeft', 'PageUp', 'Backspace']);
+
+/** One question at a time in large type, and nothing but what is spoken; by keys, touch or pace. */
+export class PrompterView extends PlainElement {
+  static override properties = {
+    round: { attribute: false },
+    at: { state: true },
+    begun: { state: true },
+    rolling: { state: true },
+  };
+  declare round: Round;
+  /** -1 is the opening, the number of questions the closing. */
+  declare at: number;
+  /** When the first question was gone to, in milliseconds since 1970; 0 before that. */
+  declare begun: number;
+  /** Whether the text moves by itself at the speaker's pace. */
+  declare rolling: boolean;
+  private frame = 0;
+
+  constructor() {
+    super();
+    this.at = -1;
+    this.begun = 0;
+    this.rolling = false;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    addEventListener('keydown', this.key);
+    document.body.classList.add('prompting');
+  }
+
+  override disconnectedCallback(): void {
+    removeEventListener('keydown', this.key);
+    document.body.classList.remove('prompting');
+    cancelAnimationFrame(this.frame);
+    super.disconnectedCallback();
+  }
+
+  private key = (event: KeyboardEvent): void => {
+    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    const onButton = event.target instanceof HTMLButtonElement;
+    if (onButton && (event.key === ' ' || event.key === 'Enter')) return;
+    if (onward.has(event.key)) this.go(this.at + 1);
+    else if (back.has(event.key)) this.go(this.at - 1);
+    else if (event.key === 'Escape') this.leave();
+    else if (event.key.toLowerCase() === 'r') this.roll();
+    else return;
+    event.preventDefault();
+  };
+
+  private leave = (): void => {
+    location.hash = '#/questions/round';
+  };
+
+  private go(to: number): void {
+    const { items } = this.round;
+    if (to < -1 || to > items.length || to === this.at) return;
+    const now = Date.now();
+    if (this.at === -1 && this.begun === 0) this.begun = now;
+    const onwards = to > this.at;
+    this.at = to;
+    this.querySelector('.prompter-text')?.scrollTo(0, 0);
+    if (!onwards) return;
+    const at = Math.round((now - this.begun) / 1000);
+    const spoken = to === items.length ? now : this.round.spoken;
+    const timedItems = items.map((each, place) => (place === to ? { ...each, at } : each));
+    this.dispatchEvent(new RoundChanged({ ...this.round, items: timedItems, spoken }));
+  }
+
+  private roll = (): void => {
+    this.rolling = !this.rolling;
+    cancelAnimationFrame(this.frame);
+    let before = performance.now();
+    let lines = 0;
+    const step = (now: number): void => {
+      if (!this.rolling) return;
+      const text = this.querySelector('.prompter-text');
+      const item = this.round.items[this.at];
+      if (text && item) {
+        const way = text.scrollHeight - text.clientHeight;
+        lines += (way * (now - before)) / 1000 / secondsFor(item, this.round.pace);
+        text.scrollTop += Math.floor(lines);
+        lines -= Math.floor(lines);
+      }
+      before = now;
+      this.frame = requestAnimationFrame(step);
+    };
+    this.frame = requestAnimationFrame(step);
+  };
+
+  private words() {
+    const { round, at } = this;
+    if (at < 0) return html`<p>${round.opening}</p>`;
+    const item = round.items[at];
+    if (!item) return html`<p>${round.closing}</p>`;
+    return html`<p class="prompter-asks">${announced(item)} ${item.asks}</p><p>${item.answer}</p>`;
+  }
+
+  protected override render() {
+    const { round, at } = this;
+    const { lines, total } = timed(round);
+    const left = total - (lines[Math.max(at, 0)]?.from ?? total);
+    const where =
+      at < 0 ? 'Opening' : at >= lines.length ? 'Closing' : `${at + 1} of ${lines.length}`;
+    return html`<div class="prompter" role="region" aria-label="What is spoken">
+      <h1 class="hidden">To speak from</h1>
+      <div class="prompter-text" tabindex="0" aria-live="polite">${this.words()}</div>
+      <div class="prompter-foot">
+        <button @click=${() => this.go(at - 1)} ?disabled=${at < 0}>Back</button>
+        <span class="num">${where} <span class="soft">${clock(at >= lines.length ? 0 : left)} left</span></span>
+        <button aria-pressed=${this.rolling} @click=${this.roll}>${this.rolling ? 'Hold' : 'Move by itself'}</button>
+        <button @click=${this.leave}>Leave</button>
+        <button class="on" @click=${() => (at >= lines.length ? this.leave() : this.go(at + 1))}>${at >= lines.length ? 'End' : 'Next'}</button>
+      </div>
+    </div>`;
+  }
+}
+
+customElements.define('prompter-view', PrompterView);

@@ -1,0 +1,155 @@
+import { html, nothing } from 'lit';
+import { repeat } from 'lit/directives/repeat.js';
+import { PlainElement } from '../elements/plain-element';
+import { saveAs } from '../state/files';
+import type { Round, Spoken } from '../state/round';
+import { arranged, moved } from './arrange';
+import {
+  announced,
+  chapters,
+  clock,
+  paceOf,
+  roundAsCsv,
+  roundAsMarkdown,
+  timed,
+  toldWhere,
+} from './round-out';
+
+export class RoundChanged extends CustomEvent<Round> {
+  constructor(round: Round) {
+    super('round-changed', { detail: round, bubbles: true });
+  }
+}
+
+const typed = ({ target }: Event): string =>
+  target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement ? target.value : '';
+
+const wordCount = (text: string): number => text.trim().split(/\s+/).length;
+
+/** The running sheet of a round: what is spoken, in which order, how long; it prints on paper. */
+export class RoundView extends PlainElement {
+  static override properties = { round: { attribute: false }, dragged: { state: true } };
+  declare round: Round;
+  /** The place of what is being dragged just now. */
+  declare dragged: number | undefined;
+
+  private change(change: Partial<Round>): void {
+    this.dispatchEvent(new RoundChanged({ ...this.round, ...change }));
+  }
+
+  private set(place: number, change: Partial<Spoken>): void {
+    const items = this.round.items.map((each, at) =>
+      at === place ? { ...each, ...change } : each,
+    );
+    this.change({ items });
+  }
+
+  private async move(from: number, to: number, button?: string): Promise<void> {
+    this.change({ items: moved(this.round.items, from, to) });
+    await this.updateComplete;
+    const row = this.querySelectorAll('.round-item')[to];
+    if (button) row?.querySelector<HTMLElement>(`[data-act="${button}"]`)?.focus();
+  }
+
+  private item(item: Spoken, place: number, from: number, seconds: number) {
+    const { items } = this.round;
+    const drop = (event: DragEvent): void => {
+      event.preventDefault();
+      if (this.dragged !== undefined) void this.move(this.dragged, place);
+      this.dragged = undefined;
+    };
+    const over = wordCount(item.asks) > 25;
+    const name = `question ${place + 1}`;
+    return html`<li class="round-item" @dragover=${(event: Event) => event.preventDefault()} @drop=${drop}>
+      <div class="round-time" draggable="true" title="Drag to another place" @dragstart=${() => {
+        this.dragged = place;
+      }}><span class="num">${clock(from)}</span> <span class="small soft">${seconds} s</span></div>
+      <div class="round-words">
+        <p class="small soft">${announced(item)}${item.isWarning ? ' A warning.' : nothing}</p>
+        <label class="hidden" for="asks-${place}">Question ${place + 1}</label>
+        <textarea id="asks-${place}" rows="1" .value=${item.asks} @change=${(event: Event) => this.set(place, { asks: typed(event) })}></textarea>
+        ${over ? html`<p class="error">${wordCount(item.asks)} words; 25 are easily followed.</p>` : nothing}
+        <label class="hidden" for="answer-${place}">Answer ${place + 1}</label>
+        <textarea id="answer-${place}" rows="2" .value=${item.answer} @change=${(event: Event) => this.set(place, { answer: typed(event) })}></textarea>
+        <div class="acts">
+          <button type="button" data-act="up" ?disabled=${place === 0} aria-label="Earlier: ${name}" @click=${() => this.move(place, place - 1, place === 1 ? 'down' : 'up')}>Earlier</button>
+          <button type="button" data-act="down" ?disabled=${place === items.length - 1} aria-label="Later: ${name}" @click=${() => this.move(place, place + 1, place === items.length - 2 ? 'up' : 'down')}>Later</button>
+          <button type="button" aria-label="Out of the round: ${name}" @click=${() => this.change({ items: items.filter((each) => each !== item) })}>Out of the round</button>
+          <label>Name as spoken <input .value=${item.name} @change=${(event: Event) => this.set(place, { name: typed(event).slice(0, 40) })} /></label>
+        </div>
+      </div>
+    </li>`;
+  }
+
+  private heard() {
+    const { round } = this;
+    const found = chapters(round);
+    if (found.length === 0) return nothing;
+    const pace = paceOf(round);
+    return html`<section class="noprint"><h2>As it was spoken</h2>
+      ${
+        pace === undefined || pace === round.pace
+          ? nothing
+          : html`<p>You spoke ${pace} words a minute. <button @click=${() => this.change({ pace })}>Reckon with that</button></p>`
+      }
+      <ol class="round-chapters">${found.map(
+        ({ at, asks }) =>
+          html`<li><span class="num">${at}</span> ${asks}<br /><span class="small soft">To whoever asked: ${toldWhere(at)}</span></li>`,
+      )}</ol></section>`;
+  }
+
+  /** What is on paper, and nothing else of the page. */
+  private sheet() {
+    const { round } = this;
+    const { lines, total } = timed(round);
+    return html`<section class="running-sheet" aria-hidden="true">
+      <h1>Running sheet <span class="num">${clock(total)}</span></h1>
+      <p>${round.opening}</p>
+      <table><thead><tr><th>At</th><th>Question</th><th>Answer, as it is said</th><th>s</th></tr></thead>
+      <tbody>${lines.map(
+        ({ item, from, seconds }, place) => html`<tr>
+          <td class="num">${clock(from)}</td>
+          <td><strong>${place + 1}.</strong> ${announced(item)}<br />${item.asks}</td>
+          <td>${item.answer}</td><td class="num">${seconds}</td></tr>`,
+      )}</tbody></table>
+      <p>${round.closing}</p>
+      <p class="small">Every answer stands under the rules of its day. The maker’s manual, the labels on the rig and local codes come first.</p>
+    </section>`;
+  }
+
+  protected override render() {
+    const { round } = this;
+    const { lines, total } = timed(round);
+    if (round.items.length === 0) {
+      return html`<p>Nothing is in the round yet. Go to <a href="#/questions">the questions</a>, and press “Make a round of what has an answer”, or “Speak it” beside one.</p>`;
+    }
+    return html`<div class="round noprint">
+      <p class="round-total">${round.items.length} ${round.items.length === 1 ? 'question' : 'questions'}, <strong class="num">${clock(total)}</strong> minutes at
+        <label>words a minute <input class="pace" type="number" min="60" max="300" .value=${String(round.pace)} @change=${(
+          event: Event,
+        ) => {
+          const pace = Math.round(Number(typed(event)));
+          if (pace >= 60 && pace <= 300) this.change({ pace });
+          else this.requestUpdate();
+        }} /></label></p>
+      <div class="acts">
+        <button @click=${() => print()}>Print the running sheet</button>
+        <a class="as-button" href="#/questions/prompter">Speak from the screen</a>
+        <button @click=${() => this.change({ items: arranged(round.items) })}>Put in a good order</button>
+        <button @click=${() => saveAs('round.md', roundAsMarkdown(round), 'text/markdown')}>Save as Markdown</button>
+        <button @click=${() => saveAs('round.csv', roundAsCsv(round), 'text/csv')}>Save as CSV</button>
+      </div>
+      <label for="opening">Opening</label>
+      <textarea id="opening" rows="2" .value=${round.opening} @change=${(event: Event) => this.change({ opening: typed(event) })}></textarea>
+      <ol class="round-items">${repeat(
+        lines,
+        ({ item }) => `${item.message} ${item.question}`,
+        ({ item, from, seconds }, place) => this.item(item, place, from, seconds),
+      )}</ol>
+      <label for="closing">Closing</label>
+      <textarea id="closing" rows="2" .value=${round.closing} @change=${(event: Event) => this.change({ closing: typed(event) })}></textarea>
+    </div>${this.heard()}${this.sheet()}`;
+  }
+}
+
+customElements.define('round-view', RoundView);
