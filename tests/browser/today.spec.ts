@@ -28,6 +28,10 @@ test('one line is read, answered at once, put right by a touch, and opens as a c
   await expect(marks(page)).toContainText('4 adults');
   await expect(marks(page)).toContainText('1 dog');
   await expect(next(page)).toContainText('“trailer thirty-nine hundred”: which is that?');
+  // What is like it was answered before.
+  const near = page.getByRole('region', { name: 'Cases like this' });
+  await expect(near.getByRole('listitem')).toHaveCount(3);
+  await expect(near).toContainText('Tow fit');
   await next(page).getByRole('button', { name: 'Dry weight' }).click();
   await expect(marks(page)).toContainText('Dry weight 3,900 lb');
   await expect(next(page)).toHaveCount(1);

@@ -1,40 +1,32 @@
-import { find } from '../state/find';
+import type { Findable } from '@tarebook/record';
+import { findCases } from '../today/read-line';
 import type { Row } from './rows';
 
-type Words = typeof import('virtual:filed-words').default;
+const pathOf = ({ topic, name }: Row): string => `${topic}/${name}`;
 
-/** What of a case is looked through beside its title. */
-type Indexed = {
-  readonly row: Row;
-  readonly title: string;
-  readonly words: string;
-  readonly called: readonly string[];
+export type Found = {
+  readonly hits: readonly Row[];
+  /** Words of the question that no case has. */
+  readonly nowhere: readonly string[];
 };
 
-/** The cases that a question as people type it is about, the nearest first. */
-export function caseFinder(words: Words): (
-  query: string,
-  rows: readonly Row[],
-) => {
-  readonly hits: readonly Row[];
-  readonly nowhere: readonly string[];
-} {
-  const indexed = new WeakMap<Row, Indexed>();
-  const entry = (row: Row): Indexed => {
-    const before = indexed.get(row);
-    if (before) return before;
-    const of = words[row.topic];
-    const made: Indexed = {
-      row,
-      title: `${row.title} ${row.asked}`,
-      words: row.text ?? of?.cases[row.name] ?? '',
-      called: of?.called ?? [],
-    };
-    indexed.set(row, made);
-    return made;
-  };
-  return (query, rows) => {
-    const { hits, nowhere } = find(query, rows.map(entry));
-    return { hits: hits.map(({ row }) => row), nowhere };
+/** What of these cases is looked through: one as it came by its words, one of this device by its text. */
+async function findable(rows: readonly Row[]): Promise<readonly Findable[]> {
+  const { default: words } = await import('virtual:filed-words');
+  return rows.map((row) => {
+    const { topic, name, title, asked } = row;
+    const text = row.text ?? words[topic]?.cases[name] ?? '';
+    return { path: pathOf(row), topic, title: `${title} ${asked}`, text };
+  });
+}
+
+/** The cases of a list that a question as people type it is about, the nearest first. */
+export function caseFinder(rows: readonly Row[]): (question: string) => Promise<Found> {
+  const byPath = new Map(rows.map((row) => [pathOf(row), row]));
+  let among: Promise<readonly Findable[]> | undefined;
+  return async (question) => {
+    among ??= findable(rows);
+    const { hits, nowhere } = await findCases(question, await among);
+    return { hits: hits.flatMap((path) => byPath.get(path) ?? []), nowhere };
   };
 }

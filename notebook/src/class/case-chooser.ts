@@ -27,7 +27,7 @@ export class CaseChooser extends PlainElement {
     about: { state: true },
     query: { state: true },
     most: { state: true },
-    find: { state: true },
+    hits: { state: true },
   };
   /** What the lesson walks already. */
   declare items: readonly LessonItem[];
@@ -36,7 +36,9 @@ export class CaseChooser extends PlainElement {
   declare about: string;
   declare query: string;
   declare most: number;
-  declare find: ReturnType<typeof caseFinder> | undefined;
+  /** What was found for the present words; undefined where nobody looks for any. */
+  declare hits: readonly Row[] | undefined;
+  private find: ReturnType<typeof caseFinder> | undefined;
 
   constructor() {
     super();
@@ -58,18 +60,22 @@ export class CaseChooser extends PlainElement {
 
   private async search({ target }: Event): Promise<void> {
     if (!(target instanceof HTMLInputElement)) return;
-    this.query = target.value;
+    const query = target.value;
+    this.query = query;
     this.most = few;
-    const words = await import('virtual:filed-words').catch(() => undefined);
-    if (words) this.find ??= caseFinder(words.default);
+    if (query.trim() === '' || !this.rows) {
+      this.hits = undefined;
+      return;
+    }
+    this.find ??= caseFinder(this.rows);
+    const found = await this.find(query).catch(() => undefined);
+    if (query === this.query) this.hits = found?.hits;
   }
 
   private get shown(): readonly Row[] {
-    const about = (this.rows ?? []).filter(
+    return (this.hits ?? this.rows ?? []).filter(
       ({ topic }) => this.about === '' || topic === this.about,
     );
-    if (this.query.trim() === '' || !this.find) return about;
-    return this.find(this.query, about).hits;
   }
 
   private choice(row: Row) {

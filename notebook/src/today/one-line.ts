@@ -19,6 +19,7 @@ import { ticketOf } from '../state/ticket';
 import { loadedTopics, openTopic } from '../state/topics';
 import { type Draft, keepDraft, keptDraft, noDraft } from './draft';
 import './line-marks';
+import './near-cases';
 import { caseOfLine, markKey } from './line-case';
 import type { MarkMended } from './line-marks';
 import { openLineReader, readLine } from './read-line';
@@ -296,6 +297,7 @@ export class OneLine extends PlainElement {
             : nothing
         }
         ${this.understood()}
+        <near-cases .question=${read?.text ?? ''}></near-cases>
       </div>
       <div class="stub">${this.stub()}</div>
       ${

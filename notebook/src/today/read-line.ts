@@ -1,13 +1,15 @@
-import type { ReadLine } from '@tarebook/record';
-import type { LineAsked, LineFound } from './line-worker';
+import type { Findable, ReadLine } from '@tarebook/record';
+import type { CasesFound, FindAsked, LineAsked, LineFound } from './line-worker';
 
-/** A line is given so long once the reader is there, in milliseconds; at first it has to come. */
-const most = 3_000;
+/** What is asked is given so long once the reader is there, in milliseconds; at first it has to come. */
+const most = 6_000;
 const atFirst = 30_000;
 
 let worker: Worker | undefined;
 let asked = 0;
-let hasRead = false;
+let hasAnswered = false;
+/** The cases that the worker knows. */
+let known: readonly Findable[] | undefined;
 
 /** Has the reader come before anybody needs it. */
 export function openLineReader(): Worker {
@@ -18,15 +20,12 @@ export function openLineReader(): Worker {
 function end(): void {
   worker?.terminate();
   worker = undefined;
-  hasRead = false;
+  hasAnswered = false;
+  known = undefined;
 }
 
-/**
- * Reads a line beside the page, so that typing is never held up.
- *
- * @throws Error when the reader cannot be had, or takes too long
- */
-export function readLine(text: string, chosen: string): Promise<ReadLine> {
+/** @throws Error when the reader cannot be had, or takes too long */
+function ask(make: (id: number) => LineAsked | FindAsked): Promise<LineFound> {
   const at = openLineReader();
   asked += 1;
   const id = asked;
@@ -38,18 +37,50 @@ export function readLine(text: string, chosen: string): Promise<ReadLine> {
     };
     const hear = ({ data }: MessageEvent<LineFound>): void => {
       if (data.id !== id) return;
-      hasRead = true;
+      hasAnswered = true;
       leave();
-      found(data.line);
+      found(data);
     };
     const broke = (): void => {
       leave();
-      end();
-      failed(new Error('The reader of the line could not be had.'));
+      if (at === worker) end();
+      failed(new Error('What reads and finds could not be had.'));
     };
-    const timer = setTimeout(broke, hasRead ? most : atFirst);
+    const timer = setTimeout(broke, hasAnswered ? most : atFirst);
     at.addEventListener('message', hear);
     at.addEventListener('error', broke);
-    at.postMessage({ id, text, chosen } satisfies LineAsked);
+    at.postMessage(make(id));
   });
+}
+
+/**
+ * Reads a line beside the page, so that typing is never held up.
+ *
+ * @throws Error when the reader cannot be had, or takes too long
+ */
+export async function readLine(text: string, chosen: string): Promise<ReadLine> {
+  const found = await ask((id) => ({ kind: 'read', id, text, chosen }));
+  if (found.kind !== 'read') throw new Error('Another answer came than was asked for.');
+  return found.line;
+}
+
+/** Longer questions are looked up as far as this. */
+const mostCharacters = 600;
+
+/**
+ * Cases that a question as people type it is about, by `topic/name`, the nearest first.
+ *
+ * @param among what is looked through; the same list is handed over once
+ * @throws Error when what finds them cannot be had, or takes too long
+ */
+export async function findCases(question: string, among: readonly Findable[]): Promise<CasesFound> {
+  openLineReader();
+  const sent = among === known ? undefined : among;
+  known = among;
+  // Every case is taken in anew, which takes its time where there are thousands.
+  if (sent) hasAnswered = false;
+  const text = question.slice(0, mostCharacters);
+  const found = await ask((id) => ({ kind: 'find', id, question: text, among: sent }));
+  if (found.kind !== 'find') throw new Error('Another answer came than was asked for.');
+  return found.found;
 }

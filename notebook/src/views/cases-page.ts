@@ -2,7 +2,7 @@ import { html, nothing } from 'lit';
 import '../cases/own-list';
 import { caseRow } from '../cases/row';
 import { notesListed, type Row, rowsOf, topicsListed } from '../cases/rows';
-import { caseFinder } from '../cases/search';
+import { caseFinder, type Found } from '../cases/search';
 import { fold } from '../counter/case-fold';
 import { chosen } from '../elements/files-chosen';
 import { PlainElement } from '../elements/plain-element';
@@ -11,9 +11,12 @@ import '../elements/start-case';
 import { caseAddress } from '../state/address';
 import { allKept, hearElsewhere } from '../state/kept';
 import { beginOwn } from '../state/own-case';
+import { openLineReader } from '../today/read-line';
 
 /** So many of what was found are drawn. */
 const most = 30;
+/** Somebody in the middle of a word is not looked up. */
+const restsFor = 120;
 
 /** One's own cases, then the worked ones by topic, and a search over all of them. */
 export class CasesPage extends PlainElement {
@@ -21,13 +24,15 @@ export class CasesPage extends PlainElement {
     rows: { state: true },
     search: { state: true },
     notice: { state: true },
-    finder: { state: true },
+    result: { state: true },
   };
   declare rows: ReturnType<typeof rowsOf> | undefined;
   declare search: string;
   declare notice: string;
-  /** What looks through all cases, once somebody looks for one. */
-  declare finder: ReturnType<typeof caseFinder> | undefined;
+  /** What was found, and for which question. */
+  declare result: (Found & { readonly of: string }) | undefined;
+  private finder: ReturnType<typeof caseFinder> | undefined;
+  private timer: ReturnType<typeof setTimeout> | undefined;
   private unhear: (() => void) | undefined;
 
   override connectedCallback(): void {
@@ -39,6 +44,7 @@ export class CasesPage extends PlainElement {
   }
 
   override disconnectedCallback(): void {
+    clearTimeout(this.timer);
     this.unhear?.();
     super.disconnectedCallback();
   }
@@ -46,6 +52,8 @@ export class CasesPage extends PlainElement {
   private read = async (): Promise<void> => {
     // A device that keeps nothing has none of one's own.
     this.rows = rowsOf(await allKept().catch(() => []));
+    this.finder = undefined;
+    if (this.search.trim() !== '') void this.look();
   };
 
   private async begin(text: string, topic: string): Promise<void> {
@@ -60,10 +68,16 @@ export class CasesPage extends PlainElement {
     document.dispatchEvent(chosen(files));
   }
 
-  private wanted = async (): Promise<void> => {
-    if (this.finder) return;
+  private look = async (): Promise<void> => {
+    const { search: of, rows } = this;
+    if (!rows || of.trim() === '') return;
+    const mine = rows.own.filter((row) => row.own === 'mine');
+    this.finder ??= caseFinder([...mine, ...rows.filed]);
     try {
-      this.finder = caseFinder((await import('virtual:filed-words')).default);
+      const found = await this.finder(of);
+      if (of !== this.search) return;
+      this.result = { ...found, of };
+      this.notice = '';
     } catch {
       this.notice = 'The search could not be read: the network is away.';
     }
@@ -72,14 +86,14 @@ export class CasesPage extends PlainElement {
   private typed = ({ target }: Event): void => {
     if (!(target instanceof HTMLInputElement)) return;
     this.search = target.value;
-    void this.wanted();
+    clearTimeout(this.timer);
+    this.timer = setTimeout(this.look, restsFor);
   };
 
-  private found({ own, filed }: ReturnType<typeof rowsOf>) {
-    const { search, finder } = this;
-    if (!finder) return html`<p class="soft" role="status">Looking …</p>`;
-    const mine = own.filter((row) => row.own === 'mine');
-    const { hits, nowhere } = finder(search, [...mine, ...filed]);
+  private found() {
+    const { result } = this;
+    if (!result) return html`<p class="soft" role="status">Looking …</p>`;
+    const { hits, nowhere } = result;
     const without =
       nowhere.length === 0
         ? ''
@@ -121,10 +135,10 @@ export class CasesPage extends PlainElement {
       <h1>Cases</h1>
       <div class="finder">
         <label class="wide-field">Find a case, by words or by the whole question as it was asked<br />
-          <input type="search" .value=${search} @focus=${this.wanted} @input=${this.typed} /></label>
+          <input type="search" .value=${search} @focus=${openLineReader} @input=${this.typed} /></label>
       </div>
       ${notice ? html`<p class="notice" role="alert">${notice}</p>` : nothing}
-      ${!rows ? html`<p class="soft">Reading the cases …</p>` : search.trim() === '' ? this.lists(rows) : this.found(rows)}
+      ${!rows ? html`<p class="soft">Reading the cases …</p>` : search.trim() === '' ? this.lists(rows) : this.found()}
     `;
   }
 

@@ -12,3 +12,4 @@ export {
 } from './questions/shapes';
 export { urgentIn } from './questions/urgent';
 export { type Findable, type Hit, searchOver, type TopicHit, topicsIn } from './search';
+export { tellingWords } from './terms';

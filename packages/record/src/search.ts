@@ -31,7 +31,9 @@ const options = {
   tokenize: (text: string) => [...wordsOf(text)],
   processTerm: (term: string) => termOf(term),
   searchOptions: {
-    prefix: (term: string) => term.length > 4,
+    // The last word may still be being typed.
+    prefix: (term: string, at: number, all: readonly string[]) =>
+      term.length > (at === all.length - 1 ? 2 : 4),
     // A slip of the finger in a long word; a short one would be another word.
     fuzzy: (term: string) => (term.length > 5 ? 0.2 : false),
     weights: { fuzzy: 0.3, prefix: 0.5 },
