@@ -119,7 +119,9 @@ function saidAs(
     const limit = answer.limits.find((each) => each.id === id);
     const isClosed =
       limit && Number.isFinite(limit.headroom.lo) && Number.isFinite(limit.headroom.hi);
-    const isKnown = isClosed && limit.state !== 'not-asked';
+    // Of a limit that may be over, and of which nothing may be used, no result is known.
+    const isWide = limit && limit.headroom.lo < 0 && limit.used.lo <= 0;
+    const isKnown = isClosed && limit.state !== 'not-asked' && !(isWide && limit.headroom.hi >= 0);
     return isKnown ? [topic.limits[id]?.short ?? id] : [];
   }
   if (kind === 'finding') {
@@ -138,6 +140,8 @@ function saidAs(
   }
   const value = answer.values[result];
   if (!value || !Number.isFinite(value.lo) || !Number.isFinite(value.hi)) return [];
+  // From none to all of it is no figure.
+  if (value.unit === '1' && value.lo === 0 && value.hi === 1) return [];
   return [say({ ...value, style: 'round' }, spoken), say({ ...value, style: 'exact' }, spoken)];
 }
 

@@ -9,7 +9,7 @@ import { message } from '../words/message';
 import { nounOr, own, type Sayable, text } from '../words/value';
 import { wordsIn } from './length';
 import { limitSaid } from './limit';
-import { isTold, type Matter } from './matter';
+import { isAnythingTold, isTold, type Matter } from './matter';
 import { levelOf, verdictSaid } from './verdict';
 
 /** Which of a topic's askings is answered first: the one named, the first that is implied, the usual one. */
@@ -66,6 +66,9 @@ function inABreath<Item extends { readonly label: string }>(
   });
 }
 
+const isOpenOnly = (items: readonly { readonly chosen: string }[]): boolean =>
+  items.every(({ chosen }) => chosen === 'unknown');
+
 /** A list by its groups, its first things and their number; whole, where there is room for it. */
 export function listSaid(list: SelectionAnswer, whole: boolean): Sayable | undefined {
   const chosen = list.items.filter(({ chosen: is }) => is !== 'no');
@@ -74,9 +77,10 @@ export function listSaid(list: SelectionAnswer, whole: boolean): Sayable | undef
   const named = whole ? chosen : inABreath(chosen);
   return message(whole ? 'list-whole' : 'list-short', {
     label: own(list.label),
-    of: named.map(({ label, chosen: is }) =>
-      is === 'unknown' ? message('perhaps-one', { of: own(label) }) : own(label),
-    ),
+    of: named.map(({ label, chosen: is }, place) => {
+      const goesOn = !whole && isOpenOnly(named.slice(place)) && named[place - 1]?.chosen === is;
+      return is === 'unknown' && !goesOn ? message('perhaps-one', { of: own(label) }) : own(label);
+    }),
     groups: groups.slice(0, mostNamed).map(own),
     count: chosen.length,
   });
@@ -156,7 +160,7 @@ const isList = ({ answer }: Matter, name: string): boolean =>
 const mostResults = 2;
 
 /**
- * What was asked, answered: the asking's own sentence, and the lists among its results; without a
+ * What was asked, answered; where nothing at all was told, by the topic's lists alone. Else the asking's own sentence, and the lists among its results; without a
  * sentence that can be said, the first of its results that are known.
  */
 export function askedFirst(
@@ -166,6 +170,14 @@ export function askedFirst(
 ): readonly Sayable[] {
   const declared = asking === undefined ? undefined : matter.topic.askings?.[asking];
   if (!declared) return [];
+  if (!isAnythingTold(matter)) {
+    const own = declared.results.filter((name) =>
+      Object.hasOwn(matter.topic.selections ?? {}, name),
+    );
+    return own
+      .slice(0, whole ? undefined : mostResults)
+      .flatMap((n) => resultSaid(matter, n, whole));
+  }
   const sentence = ownSentence(matter, declared);
   const lists = declared.results.filter((name) => isList(matter, name));
   const said = (names: readonly string[]) => names.flatMap((n) => resultSaid(matter, n, whole));

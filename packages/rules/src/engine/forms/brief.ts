@@ -7,7 +7,7 @@ import { nextAsked } from './asks';
 import { cautionsFitting } from './caution';
 import { fitted, following, ifShort, may, must, type Part } from './length';
 import { decidingLimit, limitSaid } from './limit';
-import type { Matter } from './matter';
+import { isAnythingTold, type Matter } from './matter';
 import { defaultSaid, reasonSaid, ruleSaid } from './rule';
 import { dangersTold, findingsTold, levelOf, partsOf, urgentSaid, verdictSaid } from './verdict';
 
@@ -24,6 +24,10 @@ function decidingSaid(matter: Matter): readonly Sayable[] {
   const limit = decidingLimit(matter);
   return limit ? limitSaid(matter, limit.id) : [];
 }
+
+/** So little was told that no limit can be said to be near or far: the rule is the answer. */
+const isRuleWanted = (matter: Matter): boolean =>
+  levelOf(matter) === 'unknown' && (!isAnythingTold(matter) || decidingSaid(matter).length === 0);
 
 /** Something measured is over, and that is the answer. */
 const isOver = (matter: Matter): boolean => decidingLimit(matter)?.state === 'stop';
@@ -57,8 +61,7 @@ function briefly(matter: Matter, asking: string | undefined): readonly Part[] {
   const answered = askedFirst(matter, asking);
   const isUrgent = urgent.length > 0;
   const dangers = isUrgent ? [] : dangersSaid(matter, 2);
-  // So little was told that no limit can be said to be near or far: the rule is the answer.
-  const isOpen = !isUrgent && level === 'unknown' && decidingSaid(matter).length === 0;
+  const isOpen = !isUrgent && isRuleWanted(matter);
   const asked = isOpen && answered.length === 0 ? ruleSaid(matter, asking) : answered;
   // What is only a proviso waits where the answer itself is open; a danger does not.
   const isGrave = first?.level === 'stop' || first?.level === 'unknown';
@@ -129,7 +132,7 @@ export function ticket(matter: Matter, asking: string | undefined): string {
   const verdict = verdictSaid(matter);
   const isWord = level !== 'if' && level !== 'unknown';
   const asked = askedFirst(matter, asking).filter((each) => !(isWord && isSame(each, verdict[0])));
-  const isOpen = level === 'unknown' && decidingSaid(matter).length === 0;
+  const isOpen = isRuleWanted(matter);
   const rule = isOpen ? ruleSaid(matter, asking) : [];
   const candidates = [urgent, ...asked, ...rule, limit, first, ...verdict];
   const sentence = candidates.find((each) => each !== undefined);

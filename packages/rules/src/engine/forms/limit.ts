@@ -11,6 +11,9 @@ const margin = (lo: number, hi: number, unit: string): Quantity => ({
   style: 'margin',
 });
 
+/** Whether as good as anything is possible: of what may be over, nothing may be used. */
+const isOpenWide = ({ used }: LimitAnswer): boolean => used.lo <= 0;
+
 /** How a limit stands, in one sentence; nothing where that is not known. */
 export function limitSaid({ topic, answer }: Matter, id: string): readonly Sayable[] {
   const limit = answer.limits.find((each) => each.id === id);
@@ -26,6 +29,7 @@ export function limitSaid({ topic, answer }: Matter, id: string): readonly Sayab
   }
   if (!Number.isFinite(lo) || !Number.isFinite(hi)) return [];
   if (lo < 0) {
+    if (isOpenWide(limit)) return [];
     const [over, left] = [margin(-lo, -lo, unit), margin(hi, hi, unit)];
     return [message('straddling', { short, exceeded, over, left })];
   }

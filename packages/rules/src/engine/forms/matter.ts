@@ -38,3 +38,6 @@ export function isTold({ asked }: Pick<Matter, 'asked'>, fact: string): boolean 
   const given = Object.hasOwn(asked.facts, fact) ? asked.facts[fact] : undefined;
   return given !== undefined && given !== 'unknown';
 }
+
+export const isAnythingTold = (matter: Pick<Matter, 'asked'>): boolean =>
+  Object.keys(matter.asked.facts).some((fact) => isTold(matter, fact));

@@ -6,7 +6,14 @@ export const askings = {
     label: 'Claim or pay?',
     results: ['claim.advice', 'claim.gain', 'breakEven.range', 'cost.range'],
     impliedBy: ['policy.deductible', 'policy.premium', 'policy.raise', 'policy.claimsBefore'],
-    says: 'Claim or pay: {claim.advice}. The repair may come to {cost.range}, and the break-even is {breakEven.range}.',
+    says: [
+      {
+        says: 'Claim or pay: {claim.advice}. The repair may come to {cost.range}, and the break-even is {breakEven.range}.',
+      },
+      {
+        says: 'Claimed, it comes out between {claim.gain} over the years, a loss where that is below zero; the break-even is a repair of {breakEven.range}.',
+      },
+    ],
   },
   writeOff: {
     label: 'Will it be written off?',

@@ -11,6 +11,7 @@ import { called } from './called';
 import { changes } from './changes';
 import { claim } from './claim';
 import { estimate } from './estimate';
+import { everybody } from './everybody';
 import { first } from './first';
 import { how } from './how';
 import { rates } from './rates';
@@ -89,6 +90,7 @@ export const bodyRepair = defineTopic({
   ],
   changes,
   askings,
+  everybody,
   how,
   called,
   cautions: [

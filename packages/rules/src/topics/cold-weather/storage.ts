@@ -53,6 +53,11 @@ export const storage = part({
         do: 'Charge it full and take its cables off, or store it in a frost-free place.',
         proviso: 'its battery is full, or stands where it does not freeze',
       },
+      open: {
+        wrong: 'It is not known how full the battery is.',
+        because: 'A flat lead battery freezes and splits; a full one does not.',
+        do: 'Charge it full and take its cables off, or store it in a frost-free place.',
+      },
       otherwise: 'The battery does not freeze.',
       source: freezingTable,
     },

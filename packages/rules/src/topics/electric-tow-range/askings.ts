@@ -31,7 +31,15 @@ export const askings = {
     usual: true,
     results: ['range.towing', 'range.toEmpty', 'range.solo', 'route.consumption'],
     impliedBy: ['vehicle.usableBattery', 'solo.consumption', 'trial.consumption'],
-    says: 'A full battery tows {range.towing} with the reserve kept, {range.toEmpty} to empty.',
+    says: [
+      {
+        says: 'A full battery tows {range.towing} with the reserve kept, {range.toEmpty} to empty.',
+      },
+      {
+        when: 'drive.hasEngine',
+        says: 'It needs no charger on the way: its engine refuels, and the tank decides how far it goes.',
+      },
+    ],
   },
   charging: {
     label: 'How long do the stops take?',

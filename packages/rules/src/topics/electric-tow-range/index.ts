@@ -6,6 +6,7 @@ import { assumed, assumptions } from './assumed';
 import { called } from './called';
 import { changes } from './changes';
 import { drag } from './drag';
+import { everybody } from './everybody';
 import { routeFacts } from './facts-route';
 import { vehicleFacts } from './facts-vehicle';
 import { fuel } from './fuel';
@@ -112,6 +113,7 @@ export const electricTowRange = defineTopic({
   assumptions,
   changes,
   askings,
+  everybody,
   how,
   called,
   cautions: [

@@ -10,15 +10,28 @@ export const askings = {
   },
   build: {
     label: 'Can it be ordered so, and what does it weigh?',
-    results: ['build.ways', 'build.weight', 'trailer.room', 'build', 'against'],
+    results: [
+      'trailer.dryWeight',
+      'build.weight',
+      'trailer.room',
+      'build.ways',
+      'build',
+      'against',
+    ],
     impliedBy: ['plan.name'],
-    says: 'There are {build.ways} builds with all that is wanted; its options weigh {build.weight}.',
+    says: [
+      {
+        says: 'Empty it weighs {trailer.dryWeight} and its options {build.weight}, which leaves {trailer.room} for cargo and water.',
+      },
+      {
+        says: 'Empty it weighs {trailer.dryWeight}; with options and gas {trailer.room} are left for cargo and water.',
+      },
+    ],
   },
   which: {
     label: 'Which floor plans have all of it?',
     usual: true,
-    results: ['yard.plans', 'models', 'finding.wishes-offered'],
-    says: 'Floor plans that can be ordered so: {yard.plans}.',
+    results: ['models', 'finding.wishes-offered', 'yard.plans'],
   },
   since: {
     label: 'Since when is it standard, and why?',

@@ -9,6 +9,7 @@ import {
 import { askings } from './askings';
 import { called } from './called';
 import { changes } from './changes';
+import { everybody } from './everybody';
 import { orderFacts } from './facts';
 import { how } from './how';
 import { offers } from './offers';
@@ -75,6 +76,7 @@ export const optionsFit = defineTopic({
   assumptions: [],
   changes,
   askings,
+  everybody,
   how,
   called,
   cautions: [

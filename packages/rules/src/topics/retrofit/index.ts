@@ -13,6 +13,7 @@ import { called } from './called';
 import { chain } from './chain';
 import { changes } from './changes';
 import { energy } from './energy';
+import { everybody } from './everybody';
 import { fitting } from './fitting';
 import { how } from './how';
 import { mains } from './mains';
@@ -197,6 +198,7 @@ export const retrofit = defineTopic({
   ],
   changes,
   askings,
+  everybody,
   how,
   called,
   cautions: [

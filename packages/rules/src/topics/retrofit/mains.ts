@@ -111,6 +111,10 @@ export const mains = part({
           proviso: 'the inverter carries it, its start included',
         },
       ],
+      open: {
+        wrong: 'It is not told on which circuit it runs, if on any.',
+        do: 'Read the breaker, and what else runs behind it at the same time.',
+      },
       otherwise: 'Its circuit is told, or it runs on none.',
       source: custom,
     },

@@ -118,7 +118,7 @@ export const mount = part({
       },
       otherwise: 'It stands on the floor, or what holds it has a rating.',
       open: {
-        wrong: 'What it hangs on is not told.',
+        wrong: 'Nobody told what is to hold it.',
         because:
           'A receiver on the frame may be rated for it; a bumper or ladder without a rating carries nothing.',
         do: 'Look what holds it, and read what that is rated to carry, before it is hung there.',

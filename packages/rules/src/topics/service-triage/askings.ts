@@ -6,7 +6,6 @@ export const askings = {
     label: 'The alarm beeps: what does it mean?',
     results: ['alarm.means', 'finding.alarm'],
     impliedBy: ['alarm.heard'],
-    says: 'What the alarm means: {alarm.means}.',
   },
   hubs: {
     label: 'How hot may a hub get?',

@@ -84,7 +84,7 @@ export const danger = part({
       },
       otherwise: 'No gas is smelled and no alarm sounds.',
       open: {
-        wrong: 'Ask it first: do you smell gas, does an alarm sound?',
+        wrong: 'Nobody said whether gas is smelled or an alarm sounds.',
         do: 'In doubt out first, then call.',
       },
       source: custom,

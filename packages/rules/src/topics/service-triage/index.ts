@@ -4,6 +4,7 @@ import { paper } from '../../trade/papers/paper';
 import { askings } from './askings';
 import { called } from './called';
 import { danger } from './danger';
+import { everybody } from './everybody';
 import { how } from './how';
 import { hubs } from './hubs';
 import { softTires } from './soft-tire';
@@ -62,6 +63,7 @@ export const serviceTriage = defineTopic({
   ],
   assumptions: [],
   askings,
+  everybody,
   how,
   called,
   cautions: [

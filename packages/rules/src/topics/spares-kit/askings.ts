@@ -4,7 +4,7 @@ import type { Asking } from '../../engine/define/shapes';
 export const askings = {
   list: {
     label: 'Which spares and tools should come along?',
-    results: ['people', 'wheel', 'roadside', 'electrics', 'lashing', 'tools', 'kit.weight'],
+    results: ['wheel', 'roadside', 'people', 'electrics', 'lashing', 'tools', 'kit.weight'],
     impliedBy: ['trip.days', 'trip.remoteness', 'kit.extent', 'trailer.axles'],
   },
   lift: {

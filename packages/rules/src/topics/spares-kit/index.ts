@@ -7,6 +7,7 @@ import { tireTrade } from '../../trade/tires/index';
 import { askings } from './askings';
 import { called } from './called';
 import { changes } from './changes';
+import { everybody } from './everybody';
 import { liftFacts, spareFacts, tripFacts } from './facts';
 import { how } from './how';
 import { leave } from './leave';
@@ -117,6 +118,7 @@ export const sparesKit = defineTopic({
   assumptions: [],
   changes,
   askings,
+  everybody,
   how,
   called,
   cautions: [

@@ -5,6 +5,7 @@ import { askings } from './askings';
 import { called } from './called';
 import { changes } from './changes';
 import { dangers } from './dangers';
+import { everybody } from './everybody';
 import { exposure } from './exposure';
 import { guard } from './guard';
 import { how } from './how';
@@ -82,6 +83,7 @@ export const theftDeterrence = defineTopic({
   ],
   changes,
   askings,
+  everybody,
   how,
   called,
   renamed: { 'stay.days': 'parked.days' },

@@ -25,7 +25,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     otherwise: 'Whoever does not know weighs the loaded trailer, side by side, before a long trip.',
   },
   pressure: {
-    rule: 'Fill them cold to what the certification label says, never above the sidewall. One that ran at {pressure.lookShare} of that or less comes off and is looked into before anybody fills it.',
+    rule: 'One that ran at {pressure.lookShare} of its pressure or less comes off and is looked into before anybody fills it; any other is filled cold to what the certification label says, never above the sidewall.',
     because:
       'The load on the sidewall holds only at the pressure beside it, and a soft tire breaks inside where nobody sees it.',
     look: ['tire.labelPressure'],

@@ -158,7 +158,7 @@ export const pressure = part({
         do: 'Set it cold, standing to the side, before it rolls.',
       },
       open: {
-        wrong: 'There may be more pressure in it than sidewall or wheel allow.',
+        wrong: 'Whether sidewall and wheel allow its pressure is not known.',
         do: 'Read the pressure on the sidewall, and the wheel’s.',
       },
       otherwise:

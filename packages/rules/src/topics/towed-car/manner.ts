@@ -191,6 +191,12 @@ export const manner = part({
         because: 'Every stop takes longer, downhill above all.',
         do: 'Leave more room, and check your state.',
       },
+      open: {
+        wrong: 'Whether what is towed must have a brake of its own is not known.',
+        because:
+          'Most states and makers ask for one from {carBrake.wantedAbove} to {carBrake.stopAbove}.',
+        do: 'Find out what it weighs and whether it brakes by itself.',
+      },
       otherwise: 'What is towed has a brake of its own, or is light enough to do without.',
       source: carBrake,
     },

@@ -4,14 +4,29 @@ import type { Asking } from '../../engine/define/shapes';
 export const askings = {
   balance: {
     label: 'Where must its weight sit?',
-    results: ['camper.centerLoaded', 'zone.aft', 'zone.fore', 'finding.center-behind'],
+    results: [
+      'camper.centerLoaded',
+      'camper.behindAxle',
+      'zone.aft',
+      'zone.fore',
+      'finding.center-behind',
+    ],
     impliedBy: [
       'camper.center',
       'camper.centerBehindBoard',
       'vehicle.zoneFore',
       'vehicle.zoneForeBehindBoard',
     ],
-    says: 'Loaded, its center of gravity lies {camper.centerLoaded} ahead of the rear axle; the maker’s zone runs from {zone.aft} to {zone.fore}.',
+    says: [
+      {
+        when: 'center.isAheadOfAxle',
+        says: 'Loaded, its center of gravity lies {camper.centerLoaded} ahead of the rear axle; the maker’s zone runs from {zone.aft} to {zone.fore}.',
+      },
+      {
+        when: 'center.isBehindAxle',
+        says: 'Loaded, its center of gravity lies {camper.behindAxle} behind the rear axle.',
+      },
+    ],
   },
   carries: {
     label: 'Does my truck carry this camper?',

@@ -7,6 +7,7 @@ import { askings } from './askings';
 import { axles } from './axles';
 import { called } from './called';
 import { changes } from './changes';
+import { everybody } from './everybody';
 import { camperFacts, truckFacts } from './facts';
 import { fitting } from './fitting';
 import { how } from './how';
@@ -103,6 +104,7 @@ export const truckCamper = defineTopic({
   ],
   changes,
   askings,
+  everybody,
   how,
   called,
   renamed: { 'camper.centre': 'camper.center' },

@@ -139,6 +139,12 @@ export const zone = part({
       is: 'camper.centerTold && camper.centerLoaded < 0',
       source: statics,
     },
+    'center.isAheadOfAxle': {
+      label: 'The loaded camper’s center of gravity lies ahead of the rear axle',
+      unit: 'yes-no',
+      is: 'camper.centerLoaded >= 0',
+      source: statics,
+    },
     'center.mayMiss': {
       label: 'It may lie outside a zone that nobody told',
       unit: 'yes-no',
@@ -188,19 +194,35 @@ export const zone = part({
     'center-behind': {
       label: 'Center of gravity toward the rear',
       askedBy: ['vehicle.zoneAft', 'vehicle.zoneAftBehindBoard'],
-      stop: {
-        when: 'camper.centerLoaded < zone.aft',
-        wrong:
-          'The loaded camper’s center of gravity lies behind the maker’s zone: {camper.centerLoaded} ahead of the rear axle, and the zone ends at {zone.aft}.',
-        because: 'It lifts the front wheels, and the truck steers and brakes badly.',
-        do: 'This camper does not go on this truck as loaded: move what is heavy forward, or leave it.',
-      },
-      care: {
-        when: 'camper.centerLoaded < zone.nearAft',
-        wrong:
-          'The center of gravity, {camper.centerLoaded} ahead of the rear axle, is close to the rear end of the maker’s zone.',
-        do: 'Pack heavy things forward, and weigh the axles.',
-      },
+      stop: [
+        {
+          when: 'camper.centerLoaded < zone.aft && center.isAheadOfAxle',
+          wrong:
+            'The loaded camper’s center of gravity lies behind the maker’s zone: {camper.centerLoaded} ahead of the rear axle, and the zone ends at {zone.aft}.',
+          because: 'It lifts the front wheels, and the truck steers and brakes badly.',
+          do: 'This camper does not go on this truck as loaded: move what is heavy forward, or leave it.',
+        },
+        {
+          when: 'camper.centerLoaded < zone.aft',
+          wrong:
+            'The loaded camper’s center of gravity lies {camper.behindAxle} behind the rear axle, farther back than the maker’s zone reaches.',
+          because: 'It lifts the front wheels, and the truck steers and brakes badly.',
+          do: 'This camper does not go on this truck as loaded: move what is heavy forward, or leave it.',
+        },
+      ],
+      care: [
+        {
+          when: 'camper.centerLoaded < zone.nearAft && center.isAheadOfAxle',
+          wrong:
+            'The center of gravity, {camper.centerLoaded} ahead of the rear axle, is close to the rear end of the maker’s zone.',
+          do: 'Pack heavy things forward, and weigh the axles.',
+        },
+        {
+          when: 'camper.centerLoaded < zone.nearAft',
+          wrong: 'The center of gravity is close to the rear end of the maker’s zone.',
+          do: 'Pack heavy things forward, and weigh the axles.',
+        },
+      ],
       open: {
         wrong: 'The center of gravity may lie behind the maker’s zone.',
         do: 'Find out where the camper’s mark stands and where the weights sit.',

@@ -147,6 +147,11 @@ export const stateOfCharge = part({
         because: 'LiFePO₄ is flat over most of its range, and a battery not at rest misleads.',
         do: 'Have a monitor with a shunt fitted: it counts what goes in and out.',
       },
+      open: {
+        wrong: 'This voltage may say next to nothing of the charge.',
+        because: 'LiFePO₄ is flat over most of its range, and a battery not at rest misleads.',
+        do: 'Read it again after a night at rest.',
+      },
       otherwise: 'The charge is told well enough by the voltage, or a monitor counts it.',
       source: custom,
     },

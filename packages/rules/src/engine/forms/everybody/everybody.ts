@@ -52,7 +52,9 @@ function toEverybody(matter: Matter, asking: string | undefined): Everybody {
   const everybody = everybodyFor(matter, asking);
   const say = sayer({ ...matter.voice, medium: 'spoken' });
   const listed = isListed(matter, asking);
-  const ways = everybody && !listed ? waysOf(matter, everybody) : [];
+  // What certainly will not do has no branches, and is not followed by what to do where nobody knows.
+  const isCertain = levelOf(matter) === 'stop';
+  const ways = everybody && !listed && !isCertain ? waysOf(matter, everybody) : [];
   const [caution, ...others] = cautionsFitting(matter);
   const limit = decidingLimit(matter);
   const [first, ...more] = findingsTold(matter);
@@ -60,8 +62,6 @@ function toEverybody(matter: Matter, asking: string | undefined): Everybody {
   const dangers = dangersSaid(matter, 0);
   const presumption =
     everybody?.givenSays !== undefined && ways.some(({ given }) => Object.keys(given).length > 0);
-  // What certainly will not do is not followed by what to do where nobody knows.
-  const isCertain = ways.length === 0 && levelOf(matter) === 'stop';
   const parts = [
     ...urgentSaid(matter).map(must),
     ...(asked.length === 0 ? dangers : []),
@@ -72,7 +72,7 @@ function toEverybody(matter: Matter, asking: string | undefined): Everybody {
     ...(isCertain && limit ? limitSaid(matter, limit.id) : []).map((each) => may(each, 0.5)),
     ...ruleSaid(matter, asking).map(must),
     ...(everybody ? saidIfKnown(matter, everybody.because) : []).map((each) => may(each, 2)),
-    ...(everybody ? workedSaid(matter, everybody) : []).map((each) => may(each, 1)),
+    ...(everybody && !isCertain ? workedSaid(matter, everybody) : []).map((each) => may(each, 1)),
     ...(presumption && everybody?.givenSays !== undefined
       ? [must(message('presuming', { of: saidOf(matter, everybody.givenSays) }))]
       : []),

@@ -45,8 +45,7 @@ export const forms = {
     return `${head}${by}${named.join('; ')}${rest}.`;
   },
 
-  'perhaps-one': ({ of }: { readonly of: Sayable }, say: Say) =>
-    say.medium === 'spoken' ? `perhaps ${small(say(of))}` : `${say(of)} (perhaps)`,
+  'perhaps-one': ({ of }: { readonly of: Sayable }, say: Say) => `perhaps ${small(say(of))}`,
 
   'list-whole': ({ label, of }: List, say: Say) => {
     return `${say(label)}\n${bullets(of.map(say))}`;

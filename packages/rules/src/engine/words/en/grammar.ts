@@ -3,8 +3,12 @@ import type { Say, Sayable } from '../value';
 /** The first letter large, as at the beginning of a sentence. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
+/** A name with its number, as of a floor plan: “Rushlight 8”. */
+const named = /^\p{Lu}\p{Ll}+ \d+\b/u;
+
 /** The first letter small, as inside a sentence; a label that must not be lowered has a noun. */
-export const small = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+export const small = (text: string): string =>
+  named.test(text) ? text : text.charAt(0).toLowerCase() + text.slice(1);
 
 /** “a”, “a and b”, “a, b and c” */
 export function listed(items: readonly string[], last = 'and'): string {

@@ -1,0 +1,20 @@
+import type { ForEverybody } from '../../engine/define/shapes';
+
+/** What is said to all who ask about damage and told next to nothing. */
+export const everybody: Readonly<Record<string, ForEverybody>> = {
+  claim: {
+    rule: 'Claim where the repair costs more than the deductible and what the premium rises over the years together; below that, pay.',
+    because:
+      'A collision claim may add {raise.low} to {raise.high} to the premium for {years.low} to {years.high}, where the policy forgives none.',
+    look: [],
+    otherwise:
+      'Whoever does not know has a shop look and write it down first, and asks the agent in general, without naming a loss.',
+  },
+  any: {
+    rule: 'Gas and power off where it was hit, photographs, a cover that sheds water, and a shop’s look behind it, in that order; sign nothing as settled before.',
+    because: 'Only an opened wall tells what is behind a dent, and what is signed is settled.',
+    look: [],
+    otherwise:
+      'Whoever does not know leaves it where it stands until frame, axles, coupler, gas and wiring have been looked at.',
+  },
+};

@@ -1,0 +1,12 @@
+import type { ForEverybody } from '../../engine/define/shapes';
+
+/** What is said to all who ask which floor plan and told next to nothing. */
+export const everybody: Readonly<Record<string, ForEverybody>> = {
+  any: {
+    rule: 'First what the vehicle may pull and carry: that says how heavy the trailer’s own maximum may be. Then beds and doors say which floor plans; options come last.',
+    because: 'Each option takes from the room below the trailer’s own maximum, and none raises it.',
+    look: [],
+    otherwise:
+      'Whoever cannot choose names what must be there, and asks which plans can be ordered with it.',
+  },
+};

@@ -1,0 +1,41 @@
+import type { ForEverybody } from '../../engine/define/shapes';
+
+/** What is said to all who ask a service desk and told next to nothing. */
+export const everybody: Readonly<Record<string, ForEverybody>> = {
+  alarm: {
+    rule: 'An alarm that sounds without stopping is gas, smoke or carbon monoxide: everybody out, then call. A chirp once in a while is the alarm itself.',
+    because: 'Carbon monoxide has no smell, and a headache may be all that tells of it.',
+    look: ['alarm.heard'],
+    given: { 'gas.smell': 'no', 'danger.sign': 'none' },
+    givenSays: 'where nobody smells gas or feels unwell',
+    clauses: {
+      'alarm.heard': {
+        quiet: 'it is quiet',
+        chirps: 'it chirps once in a while',
+        sounds: 'it sounds without stopping',
+      },
+    },
+    otherwise: 'Whoever is not sure goes out first, and listens from there.',
+  },
+  hubs: {
+    rule: 'Compare the hubs with each other, right after a stop: {hub.stopFrom} apart is stop, and so is {hub.hotStop} on any of them.',
+    because:
+      'A bearing that runs dry shows in the heat long before it locks or the wheel comes off.',
+    look: [],
+    otherwise: 'Whoever has no thermometer and smells something hot stops, and lets a shop come.',
+  },
+  tires: {
+    rule: 'At {tire.runFlat} of its mates’ pressure or less a tire counts as run flat: it comes off, and a tire shop looks inside before anybody fills it.',
+    because:
+      'A tire that ran soft is broken inside where nobody sees it, and comes apart at speed.',
+    look: [],
+    otherwise: 'Whoever has no gauge drives nowhere on a tire that looks soft.',
+  },
+  any: {
+    rule: 'Gas smelled or an alarm that does not stop: out, then call. Smoke, a tingle, anything hot or loose: stop where it is safe. Brakes, wheels and coupling do not roll until somebody qualified has looked.',
+    because: 'All else can wait for a day; these cannot.',
+    look: [],
+    otherwise:
+      'In doubt it stays where it stands: call, say what you see, hear or miss, and send a photograph.',
+  },
+};
