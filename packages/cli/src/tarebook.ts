@@ -18,6 +18,7 @@ import { replayedRigAsJson, replayedRigAsText, replayRig, savedRig } from './rig
 import { topicAsJson, topicList, topicListAsText, topicNamed, topicSchema } from './rules';
 import { sayBeside, sayJson, sayText } from './said';
 import { sheet } from './sheet';
+import { sweepAll, sweptAsJson, sweptAsText } from './sweep';
 import { topicAsText } from './topic-page';
 import { whichAsJson, whichAsText, whichOf } from './which';
 
@@ -32,12 +33,14 @@ const usage = `Tarebook runs worked cases of a travel-trailer dealership.
   tarebook judge SAVED.json [--json]        a saved answer, run again by the rules it was made by
   tarebook which FILE [--where COLUMN=VALUE …] [--json]   which of a catalogue's trailers, or vehicles
   tarebook offers [OPTION LINE] [--json]    on all of that line? or what changed on the lines, and why
+  tarebook sweep --vehicles F --trailers F [--case FILE] [--out F.csv] [--resume] [--json]
+                                            every vehicle of one file against every trailer of another
   tarebook questions FILE.csv [--json]      what messages ask and tell, the urgent ones first
   tarebook again LEDGER.json [--json]       which of the answers given would be given differently today
   tarebook rules [TOPIC] [--json | --schema]   the topics there are, or one of them as a page
   tarebook rules TOPIC --diff VERSION [PATH …] [--json]   what changed since, and which cases it moves
 
-check, judge, which and again take --house FILE, a dealer's own parameters, and --as-of DAY, such as
+check, judge, which, sweep and again take --house FILE, a dealer's own parameters, and --as-of DAY, such as
 2026-11-01; which and offers take --catalogue DIR, a dealer's own catalogue in place of the invented one.
 check, judge and rules take --topics FILE, topics of your own beside these: a module that exports
 them, or their published JSON.
@@ -179,6 +182,20 @@ async function offers(args: readonly string[]): Promise<number> {
   return 0;
 }
 
+async function sweep(args: readonly string[]): Promise<number> {
+  const { words, given } = parsed(
+    args,
+    ['json', 'resume'],
+    ['topic', 'vehicles', 'trailers', 'case', 'out', 'house', 'as-of'],
+  );
+  if (words.length > 0) {
+    throw new BadInput('`tarebook sweep` takes its files by name: --vehicles F --trailers F.');
+  }
+  const swept = await sweepAll(given);
+  await (given.json ? sayJson(sweptAsJson(swept)) : sayText(`${sweptAsText(swept)}\n`));
+  return swept.isWhole ? 0 : 2;
+}
+
 async function questions(args: readonly string[]): Promise<number> {
   const { words, given } = parsed(args, ['json']);
   const [file, more] = words;
@@ -260,6 +277,8 @@ async function main([command, ...args]: readonly string[]): Promise<number> {
       return whichOnes(args);
     case 'offers':
       return offers(args);
+    case 'sweep':
+      return sweep(args);
     case 'rules':
       return rules(args);
     case undefined:

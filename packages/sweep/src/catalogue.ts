@@ -64,36 +64,52 @@ function factsIn(side: Side, cells: SheetRow['cells']): FactsGiven {
   return given;
 }
 
-function entriesOf(file: string, side: Side, text: string, own: Readonly<Record<string, string>>) {
-  const { heads, rows, refused, semicolons } = readSheet(file, text);
-  const columns = columnsOf(side, heads, own);
-  const entries: Entry[] = [];
-  const troubles: RefusedRow[] = [...refused];
+/** Reads rows of one file, one after another: each an entry, or refused with the reason. */
+export function entryReader(
+  file: string,
+  side: Side,
+  columns: readonly Column[],
+  semicolons: boolean,
+) {
   const names = new Set<string>();
-  if (heads.length > 0 && !columns.some(({ ours }) => ours === 'name')) {
-    const says = `no column names what stands in a row; its columns are ${heads.slice(0, 8).join(', ')}. Call one of them “name”.`;
-    return { entries, refused: [...refused, { file, line: 1, says }], columns };
-  }
-  for (const row of rows) {
+  return (row: SheetRow): { readonly entry: Entry } | { readonly refused: RefusedRow } => {
     const { line } = row;
     const { cells, says } = cellsOf(side, columns, row, semicolons);
     const name = cells.name ?? '';
-    const refuse = (why: string) => troubles.push({ file, line, says: why });
-    if (says !== undefined) refuse(says);
-    else if (name === '') refuse('it has no name; give each row one.');
-    else if (names.has(name)) refuse(`“${name}” stands in the file already; give it another name.`);
-    else {
-      const given = factsIn(side, cells);
-      const { problems } = readFacts(towFit, given);
-      const [first] = problems;
-      if (first) refuse(sayProblem(first));
-      else {
-        names.add(name);
-        entries.push({ name, facts: given, cells });
-      }
+    const refuse = (why: string) => ({ refused: { file, line, says: why } });
+    if (says !== undefined) return refuse(says);
+    if (name === '') return refuse('it has no name; give each row one.');
+    if (names.has(name)) {
+      return refuse(`“${name}” stands in the file already; give it another name.`);
     }
+    const given = factsIn(side, cells);
+    const [first] = readFacts(towFit, given).problems;
+    if (first) return refuse(sayProblem(first));
+    names.add(name);
+    return { entry: { name, facts: given, cells } };
+  };
+}
+
+/** Why no row of a table can be taken, where none of its columns is the name. */
+export function withoutNames(
+  heads: readonly string[],
+  columns: readonly Column[],
+): string | undefined {
+  if (heads.length === 0 || columns.some(({ ours }) => ours === 'name')) return undefined;
+  return `no column names what stands in a row; its columns are ${heads.slice(0, 8).join(', ')}. Call one of them “name”.`;
+}
+
+function entriesOf(file: string, side: Side, text: string, own: Readonly<Record<string, string>>) {
+  const { heads, rows, refused, semicolons } = readSheet(file, text);
+  const columns = columnsOf(side, heads, own);
+  const says = withoutNames(heads, columns);
+  if (says !== undefined) {
+    return { entries: [], refused: [...refused, { file, line: 1, says }], columns };
   }
-  return { entries, refused: troubles, columns };
+  const read = rows.map(entryReader(file, side, columns, semicolons));
+  const entries = read.flatMap((each) => ('entry' in each ? [each.entry] : []));
+  const troubles = read.flatMap((each) => ('refused' in each ? [each.refused] : []));
+  return { entries, refused: [...refused, ...troubles], columns };
 }
 
 const lists: readonly string[] = [

@@ -21,13 +21,28 @@ const mostRows = 10_000;
 const mostColumns = 200;
 const longestCell = 2_000;
 
-type Raw = { readonly info: { readonly lines: number }; readonly record: readonly string[] };
+type Raw = {
+  readonly info: { readonly lines: number; readonly bytes: number };
+  readonly record: readonly string[];
+};
 
-const isRaw = (value: unknown): value is Raw =>
+export const isRaw = (value: unknown): value is Raw =>
   typeof value === 'object' && value !== null && 'info' in value && 'record' in value;
 
+/** As spreadsheets write it: a mark at the beginning, quotes, blank rows, comment lines. */
+export const sheetOptions = {
+  bom: true,
+  comment: '#',
+  comment_no_infix: true,
+  info: true,
+  relax_column_count: true,
+  relax_quotes: true,
+  skip_empty_lines: true,
+  trim: true,
+} as const;
+
 /** What stands between cells, by the first line that is none of ours. */
-function delimiterOf(text: string): string {
+export function delimiterOf(text: string): string {
   const head =
     text
       .replace(/^\ufeff/, '')
@@ -57,6 +72,19 @@ function wrongWith(record: readonly string[], heads: readonly string[]): string 
     : `the cell under “${heads[long]}” is longer than ${longestCell} characters.`;
 }
 
+/** One row under the heads of its columns, or why it cannot be read; undefined where nothing is in it. */
+export function sheetRow(
+  file: string,
+  heads: readonly string[],
+  { info, record }: Raw,
+): SheetRow | RefusedRow | undefined {
+  if (record.every((cell) => cell === '')) return undefined;
+  const says = wrongWith(record, heads);
+  if (says !== undefined) return { file, line: info.lines, says };
+  const cells = heads.map((name, i) => [name, record[i] ?? ''] as const);
+  return { line: info.lines, cells: Object.fromEntries(cells) };
+}
+
 /**
  * The rows of a CSV file as spreadsheets write it: a mark at the beginning, quotes, blank rows,
  * semicolons or tabs between cells, and comment lines (`#`) are read as what they are. The first row
@@ -70,18 +98,7 @@ export function readSheet(file: string, text: string): Sheet {
   const delimiter = delimiterOf(text);
   let found: unknown;
   try {
-    found = parse(text, {
-      bom: true,
-      comment: '#',
-      comment_no_infix: true,
-      delimiter,
-      info: true,
-      relax_column_count: true,
-      relax_quotes: true,
-      skip_empty_lines: true,
-      to: mostRows + 2,
-      trim: true,
-    });
+    found = parse(text, { ...sheetOptions, delimiter, to: mostRows + 2 });
   } catch (problem) {
     const at = problem instanceof Error && 'lines' in problem ? Number(problem.lines) : 1;
     return whole('a quote that begins a cell is never closed; close it.', at);
@@ -91,15 +108,12 @@ export function readSheet(file: string, text: string): Sheet {
   if (heads.length > mostColumns) return whole(`it has over ${mostColumns} columns.`);
   if (body.length > mostRows) return whole(`it has over ${mostRows} rows; split it.`);
   const refused: RefusedRow[] = [];
-  const rows = body.flatMap(({ info, record }): SheetRow[] => {
-    if (record.every((cell) => cell === '')) return [];
-    const says = wrongWith(record, heads);
-    if (says !== undefined) {
-      refused.push({ file, line: info.lines, says });
-      return [];
-    }
-    const cells = heads.map((name, i) => [name, record[i] ?? ''] as const);
-    return [{ line: info.lines, cells: Object.fromEntries(cells) }];
+  const rows = body.flatMap((raw): SheetRow[] => {
+    const row = sheetRow(file, heads, raw);
+    if (row === undefined) return [];
+    if (!('says' in row)) return [row];
+    refused.push(row);
+    return [];
   });
   return { heads, rows, refused, semicolons: delimiter === ';' };
 }

@@ -14,7 +14,7 @@ export const placeOf = (
   inputs: () => Inputs,
 ): Place => ({ entry: entryOf(topic, sides, side, inputs()), inputs });
 
-/** From so many pairs of two forms on, a kernel pays for its making. */
+/** From so many pairs of two forms on, met one time or another, a kernel pays for its making. */
 const worthMaking = 200;
 
 /** Every pair of some rows with all columns, a row at a time. */
@@ -31,10 +31,13 @@ type Part = { readonly columns: Like; readonly judge: Judge | undefined; readonl
  */
 export function pairing(asked: KernelAsked, run: Runner = judgeInBlocks, least = worthMaking) {
   const programs = new Map<string, Program | undefined>();
+  const met = new Map<string, number>();
   const programOf = (rows: Like, columns: Like): Program | undefined => {
     const key = `${rows.form} | ${columns.form}`;
     if (programs.has(key)) return programs.get(key);
-    if (rows.places.length * columns.places.length < least) return undefined;
+    const pairs = (met.get(key) ?? 0) + rows.places.length * columns.places.length;
+    met.set(key, pairs);
+    if (pairs < least) return undefined;
     const made = newProgram(rows, columns);
     programs.set(key, made);
     return made;

@@ -1,0 +1,48 @@
+import { parse } from 'csv-parse';
+import { type Entry, entryReader, withoutNames } from './catalogue';
+import { columnsOf, type Side } from './columns';
+import { delimiterOf, isRaw, type RefusedRow, sheetOptions, sheetRow } from './sheet';
+
+/** A row of a long file: what it is, or why it was not taken. */
+export type StreamedRow = ({ readonly entry: Entry } | { readonly refused: RefusedRow }) & {
+  /** How many bytes of the file came before the next row. */
+  readonly bytes: number;
+};
+
+/**
+ * The vehicles or trailers of a CSV file of any length, one after another: no more of it is held than
+ * is read at the moment, beside the names that stood in it.
+ *
+ * @param opening how the file begins, by which it is known what stands between its cells
+ */
+export async function* entriesFrom(
+  file: string,
+  side: Side,
+  opening: string,
+  text: NodeJS.ReadableStream,
+): AsyncGenerator<StreamedRow> {
+  const delimiter = delimiterOf(opening);
+  const rows = text.pipe(parse({ ...sheetOptions, delimiter }));
+  text.on('error', (problem) => rows.destroy(problem));
+  let heads: readonly string[] | undefined;
+  let read: ReturnType<typeof entryReader> | undefined;
+  for await (const row of rows) {
+    if (!isRaw(row)) continue;
+    const { bytes } = row.info;
+    if (heads === undefined || read === undefined) {
+      heads = row.record;
+      const columns = columnsOf(side, heads, {});
+      const says = withoutNames(heads, columns);
+      if (says !== undefined) {
+        yield { refused: { file, line: 1, says }, bytes };
+        return;
+      }
+      read = entryReader(file, side, columns, delimiter === ';');
+      continue;
+    }
+    const found = sheetRow(file, heads, row);
+    if (found === undefined) continue;
+    if ('says' in found) yield { refused: found, bytes };
+    else yield { ...read(found), bytes };
+  }
+}
