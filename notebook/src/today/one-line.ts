@@ -223,7 +223,7 @@ export class OneLine extends PlainElement {
       this.mended(({ chosen }) => ({ chosen: { ...chosen, [markKey(mark, text)]: id } }));
     return html`<section class="next" aria-label="Ask next">
       <p class="next-ask">“${text.slice(mark.from, mark.to)}”: which is that?</p>
-      <p class="small soft">Nobody said. Until it is known it counts for nothing.</p>
+      <p class="small soft">Until it is known it counts for nothing.</p>
       <div class="which">${mark.among.map((id) => {
         const fact = topic.facts[id];
         return html`<button type="button" @click=${choose(id)}>${fact?.label ?? id}</button>`;
