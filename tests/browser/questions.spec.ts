@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises';
 import type { Page } from '@playwright/test';
 import { objections } from './objections';
 import { expect, test } from './page';
@@ -69,6 +70,35 @@ test('a pasted bunch is read: urgent first, repeats together, each with its answ
   await expect(deposit.getByRole('combobox')).toHaveValue('note/how-a-deposit-works');
   await paste(page, bunch);
   await expect(page.getByText('0 messages were taken in, 5 were here already.')).toBeVisible();
+
+  await page.getByRole('link', { name: 'What was answered' }).click();
+  const given = page.locator('.given');
+  await expect(given).toHaveCount(1);
+  await expect(given).toContainText('What tire pressure should I run?');
+  await expect(given).toContainText(/everybody · tires \d/);
+  await page.getByRole('button', { name: 'What would we say today?' }).click();
+  await expect(page.getByText('All 1 hold as they were given.')).toBeVisible();
+  const saving = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save for a colleague' }).click();
+  const ledger = JSON.parse(await readFile(await (await saving).path(), 'utf8'));
+  const [entry] = ledger.entries;
+  const theirs = { ...ledger, entries: [entry, { ...entry, by: 'Ines', text: 'Sixty-five.' }] };
+  const file = (text: string) => ({
+    ...{ name: 'ines.json', mimeType: 'application/json', buffer: Buffer.from(text) },
+  });
+  const open = page.getByLabel('Take in a colleague’s file');
+  await open.setInputFiles(file('{"version":1,"entries":[{}]}'));
+  await expect(page.getByRole('alert')).toContainText('ines.json: Nothing was taken in.');
+  await open.setInputFiles(file(JSON.stringify(theirs)));
+  await expect(page.getByText('1 of your colleague’s answers were taken in')).toBeVisible();
+  await expect(given).toHaveCount(2);
+  await expect(given.filter({ hasText: 'Ines' })).toHaveCount(1);
+  expect(await objections(page)).toEqual([]);
+
+  await page.goto('/#/today');
+  const hand = page.getByRole('region', { name: 'Questions' });
+  await expect(hand).toContainText('Smell of gas by the stove');
+  await expect(hand).not.toContainText('555-0142');
 });
 
 /** Twenty messages as they stand in five places on a morning at Sallowbridge Trailers; all invented. */

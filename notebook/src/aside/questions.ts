@@ -1,5 +1,17 @@
 import { judged, judgeNote, noteForms, readNote } from '@tarebook/casebook';
-import { type Findable, lineReader, type ReadMessage, reader, searchOver } from '@tarebook/record';
+import {
+  type Again,
+  again,
+  type Findable,
+  type Ledger,
+  LedgerError,
+  lineReader,
+  mergeLedgers,
+  type ReadMessage,
+  reader,
+  readLedger,
+  searchOver,
+} from '@tarebook/record';
 import { answerNow, formOf, withHouse } from '@tarebook/rules/engine';
 import type {
   Answerable,
@@ -119,11 +131,43 @@ function noteAnswer({ name, text }: NoteText, of: Answerable): Answered | undefi
   };
 }
 
+/** A ledger of a colleague's, beside one's own. */
+function mergeOf(mine: Ledger, text: string): Ledger | { readonly says: string } {
+  let value: unknown;
+  try {
+    value = JSON.parse(text.replace(/^\uFEFF/, ''));
+  } catch {
+    return { says: 'This file is no JSON; choose one that was saved here for a colleague.' };
+  }
+  try {
+    // Both as they read, so that the same answer is known as the same.
+    return mergeLedgers(readLedger(mine), readLedger(value));
+  } catch (problem) {
+    if (!(problem instanceof LedgerError)) throw problem;
+    return { says: `Nothing was taken in. ${problem.message}` };
+  }
+}
+
+type AgainAsked = Extract<QuestionsAsked, { ask: 'again' }>;
+
+/** What would be said today, under the dealer's numbers of today. */
+async function againOf({ ledger, day, houses }: AgainAsked): Promise<readonly Again[]> {
+  await openAllTopics();
+  const house = houses.flatMap((each) => {
+    const topic = loadedTopics[each.topic];
+    return topic ? [allowedHouse(topic, each).house] : [];
+  });
+  return again(ledger, { topics: loadedTopics, day, house });
+}
+
 /** Splits, reads and answers beside the page, so that no bunch of whatever size holds it. */
 export async function hearQuestions(asked: QuestionsAsked, tell: Tell): Promise<void> {
   if (asked.ask === 'split') tell({ told: 'split', found: splitBunch(asked.text) });
   else if (asked.ask === 'read') await read(asked, tell);
-  else {
+  else if (asked.ask === 'again') tell({ told: 'again', found: await againOf(asked) });
+  else if (asked.ask === 'merge') {
+    tell({ told: 'merge', merged: mergeOf(asked.mine, asked.text) });
+  } else {
     const answered = await answerOf(asked.of).catch(() => undefined);
     tell({ told: 'answer', key: asked.key, answered });
   }

@@ -1,4 +1,4 @@
-import type { ReadMessage } from '@tarebook/record';
+import type { Again, Ledger, ReadMessage } from '@tarebook/record';
 import type { FormName } from '@tarebook/rules/engine';
 import type { House } from '../state/house';
 import type { Asked } from '../state/questions';
@@ -20,7 +20,14 @@ export type QuestionsAsked =
       readonly messages: readonly Asked[];
       readonly filed: FiledWords;
     }
-  | { readonly ask: 'answer'; readonly key: string; readonly of: Answerable };
+  | { readonly ask: 'answer'; readonly key: string; readonly of: Answerable }
+  | {
+      readonly ask: 'again';
+      readonly ledger: Ledger;
+      readonly day: string;
+      readonly houses: readonly House[];
+    }
+  | { readonly ask: 'merge'; readonly mine: Ledger; readonly text: string };
 
 /** What an answer hangs on. */
 export type Answerable = {
@@ -59,4 +66,7 @@ export type QuestionsTold =
       readonly done: number;
       readonly of: number;
     }
-  | { readonly told: 'answer'; readonly key: string; readonly answered: Answered | undefined };
+  | { readonly told: 'answer'; readonly key: string; readonly answered: Answered | undefined }
+  | { readonly told: 'again'; readonly found: readonly Again[] }
+  /** What a colleague's file holds beside what is here, or why it cannot be read. */
+  | { readonly told: 'merge'; readonly merged: Ledger | { readonly says: string } };

@@ -41,7 +41,8 @@ export function questionsReader(heard: Heard): QuestionsReader {
     worker.onmessage = ({ data }: MessageEvent<QuestionsTold>) => {
       if (data.told === 'split') splitting?.done(data.found);
       else if (data.told === 'answer') answering.get(data.key)?.(data.answered);
-      else if (data.turn === turn) heard.read(data.read, data.done, data.of);
+      else if (data.told === 'read' && data.turn === turn)
+        heard.read(data.read, data.done, data.of);
     };
     worker.onerror = () => {
       splitting?.failed(new Error('What reads messages could not be had.'));

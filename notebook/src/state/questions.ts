@@ -1,5 +1,6 @@
 import type { Pasted } from '../questions/bunch';
 import { checksum } from './checksum';
+import { type Given, isGiven } from './given';
 import { isRound, type Round } from './round';
 import { everyRecord, hasFields, inTurn, putRecord, shelf } from './shelf';
 
@@ -69,9 +70,9 @@ export const inOrder = (all: readonly Asked[]): readonly Asked[] =>
   all.toSorted((a, b) => a.came - b.came || a.place - b.place);
 
 /** Whatever stands in the store of questions. */
-export type QuestionRecord = Asked | Round;
+export type QuestionRecord = Asked | Round | Given;
 export const isQuestionRecord = (value: unknown): value is QuestionRecord =>
-  isAsked(value) || isRound(value);
+  isAsked(value) || isRound(value) || isGiven(value);
 export const questionKey = ({ kind, id }: QuestionRecord): string => `${kind}/${id}`;
 
 export const allQuestionRecords = (): Promise<readonly QuestionRecord[]> =>

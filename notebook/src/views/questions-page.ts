@@ -5,9 +5,11 @@ import '../questions/round.css';
 import '../questions/asked-list';
 import '../questions/paste-box';
 import '../questions/prompter-view';
+import '../questions/record-desk';
 import '../questions/round-view';
 import { PlainElement } from '../elements/plain-element';
-import type { AskedChanged, SpokenToggled } from '../questions/events';
+import type { AnswerLeft, AskedChanged, SpokenToggled } from '../questions/events';
+import { givenFrom, givenIn } from '../questions/leaving';
 import { spokenOf, withAnswered } from '../questions/make-round';
 import { type BunchPasted, PasteBox } from '../questions/paste-box';
 import { type QuestionsReader, questionsReader, type Sought } from '../questions/reader';
@@ -186,7 +188,9 @@ export class QuestionsPage extends PlainElement {
     if (box instanceof PasteBox) box.empty();
   }
 
-  private changed = ({ detail: asked }: AskedChanged): void => {
+  private changed = ({ detail: asked }: AskedChanged): void => this.change(asked);
+
+  private change(asked: Asked): void {
     const before = this.messages?.find(({ id }) => id === asked.id);
     if (!before) return;
     if (asked.done > 0) this.doneHere.add(asked.id);
@@ -195,13 +199,36 @@ export class QuestionsPage extends PlainElement {
       this.notKept = whyNotKept(problem);
     });
     if (asked.text !== before.text || asked.topics !== before.topics) this.readAnew();
-  };
+  }
 
   private answer = (of: Sought, isFirst = false) =>
     this.reader?.answer(of, isFirst) ?? Promise.resolve(undefined);
 
+  private left = ({ detail }: AnswerLeft): void => {
+    const { asked } = detail;
+    const record = givenFrom(detail, new Date());
+    keepQuestion(record).catch((problem: unknown) => {
+      this.notKept = whyNotKept(problem);
+    });
+    // A first reply helps at once, and the question stays open.
+    const now = this.messages?.find(({ id }) => id === asked.id);
+    if (now && detail.form !== 'first reply' && detail.form !== 'askBack') {
+      this.change({ ...now, done: Date.now() });
+    }
+  };
+
   private keepRound(round: Round): void {
+    const isSpoken = round.spoken > 0 && this.round?.spoken === 0;
     this.round = round;
+    if (isSpoken) {
+      keepQuestions(givenIn(round, new Date())).catch((problem: unknown) => {
+        this.notKept = whyNotKept(problem);
+      });
+      const said = new Set(round.items.map(({ message }) => message));
+      for (const each of this.messages ?? []) {
+        if (said.has(each.id) && each.done === 0) this.change({ ...each, done: round.spoken });
+      }
+    }
     keepQuestion(round).catch((problem: unknown) => {
       this.notKept = whyNotKept(problem);
     });
@@ -248,6 +275,7 @@ export class QuestionsPage extends PlainElement {
     if (messages === undefined) return html`<p class="soft">Looking for what was asked …</p>`;
     const round = this.round ?? newRound(Date.now());
     if (view === 'prompter') return html`<prompter-view .round=${round}></prompter-view>`;
+    if (view === 'record') return html`<record-desk></record-desk>`;
     return view === 'round' ? html`<round-view .round=${round}></round-view>` : this.listed();
   }
 
@@ -257,12 +285,13 @@ export class QuestionsPage extends PlainElement {
     const link = (to: string, words: string) =>
       html`<a href="#/questions${to === '' ? '' : `/${to}`}" aria-current=${here === to ? 'true' : nothing}>${words}</a>`;
     const { length } = this.round?.items ?? [];
-    return html`<div class="questions" @bunch-pasted=${this.pasted} @asked-changed=${this.changed}
+    return html`<div class="questions" @bunch-pasted=${this.pasted} @asked-changed=${this.changed} @answer-left=${this.left}
       @round-wanted=${this.makeRound} @spoken-toggled=${this.toggled}
       @round-changed=${({ detail }: RoundChanged) => this.keepRound(detail)}>
       <h1 tabindex="-1">Questions</h1>
       <nav class="within noprint" aria-label="Within Questions">${link('', 'What was asked')}
-        ${link('round', length > 0 ? `The round, ${length}` : 'The round')}</nav>
+        ${link('round', length > 0 ? `The round, ${length}` : 'The round')}
+        ${link('record', 'What was answered')}</nav>
       ${notKept ? html`<p class="notice" role="alert">${notKept}</p>` : nothing}
       ${this.body()}
     </div>`;

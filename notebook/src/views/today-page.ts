@@ -3,6 +3,7 @@ import { html } from 'lit';
 import '../today/today.css';
 import '../today/one-line';
 import '../today/open-calls';
+import { idle } from '../elements/idle';
 import { PlainElement } from '../elements/plain-element';
 
 /** The first page: what somebody just said, and what is open. */
@@ -10,11 +11,19 @@ export class TodayPage extends PlainElement {
   static override properties = { system: { attribute: false } };
   declare system: UnitSystem;
 
+  override connectedCallback(): void {
+    super.connectedCallback();
+    // What waits among the questions comes once the line can be typed in.
+    idle()
+      .then(() => import('../today/questions-at-hand'))
+      .catch(() => undefined);
+  }
+
   protected override render() {
     return html`<h1 class="today-head">Today</h1>
       <one-line .system=${this.system}></one-line>
       <div class="of-today">
-        <!-- What is urgent among the questions that came, and the next round, stand here, before the calls. -->
+        <questions-at-hand></questions-at-hand>
         <open-calls></open-calls>
       </div>`;
   }
