@@ -114,6 +114,25 @@ test('a dealer’s own margin is kept, named with the verdict it took part in, a
   await expect(page.locator('main')).not.toContainText('Sallowbridge Trailers');
 });
 
+test('of an earlier release the cases that come out otherwise are told first, then how it changed', {
+  tag: '@once',
+}, async ({ page }) => {
+  await rules(page);
+  const since = page.locator('cases-since').last();
+  await since.getByText('Which worked cases come out otherwise').click();
+  await expect(since).toContainText(/Of \d+ worked cases, \d+ come out otherwise\./);
+  const first = since.getByRole('listitem').first();
+  await expect(first).toContainText(/ was .+, is .+\./);
+  const above = await since.evaluate((at) => {
+    const heading = at.previousElementSibling?.textContent ?? '';
+    const next = at.nextElementSibling?.localName;
+    return { heading, next };
+  });
+  expect(above).toEqual({ heading: 'Since 1.0.0', next: 'p' });
+  await first.getByRole('link').click();
+  await expect(verdict(page)).not.toBeEmpty();
+});
+
 test('the rules have nothing for axe to object to, opened and with a mistake', async ({ page }) => {
   // A page of ninety formulas is long work for axe.
   test.setTimeout(240_000);

@@ -16,6 +16,13 @@ export type Changed = {
   readonly parts: readonly { readonly part: string; readonly says: readonly string[] }[];
 };
 
+/** A rule set as it was released, by topic and version. */
+export async function released(topic: string, version: string): Promise<Topic | undefined> {
+  const [, read] =
+    Object.entries(files).find(([path]) => path.endsWith(`/${topic}/${version}.json`)) ?? [];
+  return read && topicFromPublished(await read());
+}
+
 /** What a topic says otherwise than each earlier release of it did, the latest first. */
 export async function changedSince(topic: Topic): Promise<readonly Changed[]> {
   const found: Changed[] = [];

@@ -21,6 +21,16 @@ export async function allFiled(): Promise<readonly Filed[]> {
   return (await Promise.all(each)).flat();
 }
 
+/** The worked cases of one topic that came with the page. */
+export async function filedOf(topic: string): Promise<readonly Filed[]> {
+  const own = Object.entries(await casesOf(topic)).map(async ([name, read]) => {
+    const { text, document } = await read();
+    if (document) noteRead(text, document);
+    return { topic, name, text };
+  });
+  return Promise.all(own);
+}
+
 export async function filedCase(topic: string, name: string): Promise<string | undefined> {
   const cases = await casesOf(topic);
   const read = Object.hasOwn(cases, name) ? cases[name] : undefined;

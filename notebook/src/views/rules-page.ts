@@ -4,6 +4,7 @@ import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing } from 'lit';
 import { keyed } from 'lit/directives/keyed.js';
 import '../rules/rules.css';
+import '../rules/cases-since';
 import '../rules/house-form';
 import { PlainElement } from '../elements/plain-element';
 import {
@@ -137,6 +138,7 @@ export class RulesPage extends PlainElement {
     return html`<h2>What changed</h2>
       ${since.map(
         ({ from, parts }) => html`<h3>Since ${from}</h3>
+          ${keyed(`${topic.id} ${from}`, html`<cases-since .topic=${topic} .from=${from}></cases-since>`)}
           ${parts.length === 0 ? html`<p>Nothing but the number.</p>` : nothing}
           ${parts.map(({ part, says }) => html`<p>${part}</p><ul class="small">${says.map((each) => html`<li>${each}</li>`)}</ul>`)}`,
       )}`;
