@@ -1,11 +1,13 @@
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { createServer, type Plugin, type ViteDevServer } from 'vite';
 
 const id = 'virtual:filed';
 
-/** What is no case of one topic. */
-const apart = ['refused', 'rig'];
+/** Documents that cannot be read, which are there to be refused. */
+const apart = ['refused'];
+/** A whole rig: a text that is read where it is shown, and no case of one topic. */
+const rig = 'rig';
 
 /** The rules and the reader as the build itself runs them: see shipped.ts. */
 type Shipped = typeof import('./shipped.ts');
@@ -83,7 +85,8 @@ export function filedCases(folder: string, root: string): Plugin {
 
   async function wordsScript(): Promise<string> {
     const run = await shipped();
-    const words = topics.map((topic) => {
+    const ofTopics = topics.filter((topic) => topic !== rig);
+    const words = ofTopics.map((topic) => {
       const each = cases(topic).map((name) => [name, run.searchedBy(fileOf(topic, name))]);
       return [topic, { called: run.calledOf(topic), cases: Object.fromEntries(each) }];
     });
@@ -103,6 +106,10 @@ export function filedCases(folder: string, root: string): Plugin {
       const [, topic, name] = module.split('/');
       if (topic === undefined) return imports(topics, id);
       if (name === undefined) return imports(cases(topic), `${id}/${topic}`);
+      if (topic === rig) {
+        const whole = readFileSync(fileOf(topic, name), 'utf8');
+        return `export const text = ${JSON.stringify(whole)};\nexport const document = undefined;`;
+      }
       const { text, document } = (await shipped()).documentOf(fileOf(topic, name));
       const read = document ? parsed(document) : 'undefined';
       return `export const text = ${JSON.stringify(text)};\nexport const document = ${read};`;

@@ -24,8 +24,8 @@ type Found = Texts & {
 };
 
 /** What stands within a page of the menu, how it is called, and where it belongs. */
-const withinNames = { case: 'Case', note: 'Note', topic: 'Rules' } as const;
-const menuOf = { case: 'cases', note: 'cases', topic: 'rules' } as const;
+const withinNames = { case: 'Case', note: 'Note', rig: 'Whole rig', topic: 'Rules' } as const;
+const menuOf = { case: 'cases', note: 'cases', rig: 'cases', topic: 'rules' } as const;
 type Within = Extract<Address, { page: keyof typeof withinNames }>;
 const isWithin = (address: Address): address is Within => Object.hasOwn(withinNames, address.page);
 
@@ -194,6 +194,7 @@ export class TarePage extends PlainElement {
     }
     if (address.page === 'yard') await import('./views/yard-page');
     if (address.page === 'note') await import('./views/note-page');
+    if (address.page === 'rig') await Promise.all([readHouses(), import('./views/rig-page')]);
     if (address.page === 'rules' || address.page === 'topic') await import('./views/rules-page');
   }
 
@@ -236,6 +237,11 @@ export class TarePage extends PlainElement {
         return html`${keyed(address.name, html`<note-page .name=${address.name}></note-page>`)}`;
       case 'questions':
         return html`<questions-page .view=${location.hash.split('/')[2] ?? ''}></questions-page>`;
+      case 'rig':
+        return html`${keyed(
+          location.hash,
+          html`<rig-page .name=${address.name} .packed=${address.packed}></rig-page>`,
+        )}`;
       case 'yard':
         return html`<yard-page .system=${system}></yard-page>`;
       case 'class':

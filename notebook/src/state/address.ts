@@ -9,6 +9,7 @@ export type Address =
       readonly packed?: string;
     }
   | { readonly page: 'note'; readonly name: string }
+  | { readonly page: 'rig'; readonly name: string; readonly packed?: string }
   | { readonly page: 'topic'; readonly topic: string };
 
 const pages = ['today', 'cases', 'class', 'questions', 'yard', 'rules'] as const;
@@ -24,11 +25,14 @@ function decoded(text: string): string {
 /**
  * An address that is not one of ours leads to the first page.
  *
- *     #/today   #/cases   #/case/<topic>/<name>   #/case/<topic>/<name>/<packed case>   #/rules/<topic>   #/case/note/<name>
+ *     #/today   #/cases   #/case/<topic>/<name>   #/case/<topic>/<name>/<packed case>   #/rules/<topic>   #/case/note/<name>   #/case/rig/<name>
  */
 export function readAddress(hash: string): Address {
   const [, page = '', first = '', second = '', third = ''] = hash.split('/').map(decoded);
   if (page === 'case' && first === 'note' && second !== '') return { page: 'note', name: second };
+  if (page === 'case' && first === 'rig' && second !== '') {
+    return { page: 'rig', name: second, ...(third !== '' && { packed: third }) };
+  }
   if (page === 'case' && first !== '' && second !== '') {
     return { page: 'case', topic: first, name: second, ...(third !== '' && { packed: third }) };
   }

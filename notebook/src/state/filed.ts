@@ -9,9 +9,9 @@ async function casesOf(topic: string) {
   return load ? (await load()).default : {};
 }
 
-/** Every worked case that came with the page; notes are no cases. */
+/** Every worked case that came with the page; notes and whole rigs are no cases of a topic. */
 export async function allFiled(): Promise<readonly Filed[]> {
-  const cases = Object.keys(topics).filter((topic) => topic !== 'note');
+  const cases = Object.keys(topics).filter((topic) => topic !== 'note' && topic !== 'rig');
   const each = cases.map(async (topic) => {
     const own = Object.entries(await casesOf(topic));
     return Promise.all(

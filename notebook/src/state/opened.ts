@@ -1,4 +1,4 @@
-import { readCase } from '@tarebook/casebook';
+import { isRig, readCase, readRig } from '@tarebook/casebook';
 import { factsAlone } from './facts-alone';
 import { fileName } from './saved';
 
@@ -82,6 +82,11 @@ export function openCase(file: string, bytes: Uint8Array): Opened {
   }
   const held = documentIn(file, text);
   if ('says' in held) return held;
+  if (isRig(held.text)) {
+    const [trouble] = readRig(held.text).troubles;
+    if (trouble) return { says: `${file}, line ${trouble.line}: ${trouble.says}` };
+    return { topic: 'rig', name: stem(file), text: held.text };
+  }
   const doc = readCase(held.text);
   if (!doc.topic) {
     const [first] = doc.troubles;

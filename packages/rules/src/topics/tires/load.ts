@@ -3,7 +3,9 @@ import { custom, house, statics } from '../../trade/bibliography/common';
 import { makersRating, weighed } from '../../trade/bibliography/tires';
 
 /**
- * What the most loaded tire carries: weighed where it was weighed, else the axles' share of it.
+ * What the most loaded tire carries: weighed where it was weighed, else the axles' share of it. Which
+ * side is heavier, and by how much, is not told by what was told of the rig; so the mean holds for
+ * sure, as it does in towing, and the usual imbalance may come on top.
  *
  *     axle loads ─► ÷ tires ─► × imbalance ─┐
  *     each wheel end ─► ÷ tires at it ──────┴─► the larger, unless every wheel end was weighed
@@ -41,11 +43,17 @@ export const load = part({
       is: "choose(known(scale.onAxles), scale.onAxles, choose(tire.place == 'trailer', axle.trailer, choose(tire.place == 'front', axle.front, axle.rear)))",
       source: statics,
     },
+    'tire.heavierSide': {
+      label: 'The heavier side against the mean: up to the usual where only the rig was told',
+      unit: '1',
+      is: 'choose(known(scale.onAxles), tire.imbalance, between(1, tire.imbalance))',
+      source: house,
+    },
     'tire.byAxles': {
       label: 'One tire on the heavier side, by axle load',
       noun: 'one tire’s part of the axle load',
       unit: 'lb',
-      is: 'tire.onAxles / tire.count * tire.imbalance',
+      is: 'tire.onAxles / tire.count * tire.heavierSide',
       source: house,
     },
     'tire.load': {

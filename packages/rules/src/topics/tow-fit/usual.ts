@@ -28,7 +28,7 @@ export const usual = part({
       label: 'What it usually comes to on the road',
       noun: 'what it usually comes to on the road',
       unit: 'lb',
-      is: 'choose(load.trailerUntold, max(trailer.loaded, trailer.unloaded * usual.loadedShare), trailer.loaded)',
+      is: 'max(trailer.loaded, trailer.unloaded * usual.loadedShare)',
       source: custom,
     },
     'usual.gross': {

@@ -81,7 +81,7 @@ export const axles = part({
       short: 'the rear tires',
       plural: true,
       used: 'tire.rear',
-      limit: 'vehicle.tireCapacityRear',
+      limit: 'tire.rearCapacity',
       empty: 'tire.rearEmpty',
       margin: 'margin.other',
       askedBy: ['vehicle.tireCapacityRear'],

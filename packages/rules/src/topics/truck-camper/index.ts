@@ -27,6 +27,7 @@ const truck = standingOn(
   'curb.front',
   'curb.rear',
   'tire.rearCount',
+  'tire.rearCapacity',
 );
 
 const borrowed = {

@@ -125,7 +125,7 @@ export const camperLoad = part({
       used: 'towed.tongue',
       limit: 'hitch.extensionRating',
       margin: 'margin.other',
-      askedBy: ['hitch.extensionRating'],
+      askedBy: ['towed.tongue'],
       source: makersRating,
     },
   },
