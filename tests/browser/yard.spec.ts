@@ -120,3 +120,33 @@ test('a catalogue of one’s own: read row by row, kept, asked, saved again, and
     page.getByText(/on the Osier line heated tanks are standard from model year 2026 on, because/),
   ).toBeVisible();
 });
+
+test('every pair as a picture: by keys, by slider, opened as a case, and as a table', async ({
+  page,
+}) => {
+  await page.goto('/#/yard');
+  await page.getByRole('heading', { name: 'Every pair' }).click();
+  const matrix = page.locator('yard-matrix');
+  await expect(matrix).toContainText('All 990 pairs are judged.');
+  const sight = matrix.locator('.in-sight');
+  const first = await sight.locator('p').first().textContent();
+  await matrix.locator('canvas').focus();
+  await page.keyboard.press('PageDown');
+  await expect(sight).not.toContainText(first ?? '');
+  await expect(sight).toContainText('Haulm Heavy Diesel Duals');
+  await expect(sight).toContainText('Rushlight 8');
+  await expect(sight.locator('p').nth(1)).toHaveText(/\.$/);
+  await matrix.getByText('The same as a table').click();
+  const counted = () =>
+    matrix.locator('tbody tr').evaluateAll((rows) => rows.map((row) => row.textContent).join());
+  const before = await counted();
+  expect(await objections(page)).toEqual([]);
+  await matrix.getByLabel(/Adults aboard/).fill('8');
+  await expect(matrix).toContainText('Adults aboard: 8');
+  await expect(matrix).toContainText('All 990 pairs are judged.');
+  expect(await counted()).not.toBe(before);
+  await matrix.getByRole('button', { name: 'Open this pair as a case' }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText(
+    'Haulm Heavy Diesel Duals and Rushlight 8',
+  );
+});

@@ -1,8 +1,10 @@
 import rows from 'virtual:loads';
+import type { FactsGiven } from '@tarebook/rules/engine';
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import type { Wish } from '@tarebook/sweep';
 import { html, nothing, type PropertyValues } from 'lit';
 import '../yard/yard.css';
+import '../yard/yard-matrix';
 import '../yard/yard-offers';
 import '../yard/yard-rows';
 import '../yard/yard-told';
@@ -19,6 +21,7 @@ import type { YardFound } from '../yard/asked';
 import { type YardAsking, yardAsking } from '../yard/asking';
 import { OwnCatalogue } from '../yard/own-catalogue';
 import { factsOf, isEnough, isRatingOnly, nothingTold, refusedIn, type Told } from '../yard/told';
+import type { CellOpened } from '../yard/yard-matrix';
 import type { PairOpened } from '../yard/yard-rows';
 import type { ToldChanged } from '../yard/yard-told';
 import type { WishesChanged } from '../yard/yard-wishes';
@@ -165,7 +168,11 @@ export class YardPage extends PlainElement {
           : 'Their trailer'
         : told.chosen;
     const title = told.way === 'trailers' ? `${own} and ${row.name}` : `${row.name} and ${own}`;
-    const text = pairAsCase(title, row.facts, 'the yard');
+    await this.begin(title, row.facts);
+  };
+
+  private async begin(title: string, facts: FactsGiven): Promise<void> {
+    const text = pairAsCase(title, facts, 'the yard');
     const name = `mine-${Date.now().toString(36)}`;
     try {
       await keep({ topic: 'tow-fit', name, text, at: Date.now() });
@@ -174,7 +181,7 @@ export class YardPage extends PlainElement {
       const { pack } = await import('../state/link');
       location.hash = `${caseAddress('tow-fit', name)}/${await pack(text)}`;
     }
-  };
+  }
 
   private sentence() {
     const { told, found, waiting, notice } = this;
@@ -210,7 +217,9 @@ export class YardPage extends PlainElement {
           this.wishes = detail.wishes;
         }}
         @catalogue-changed=${this.look}
-        @pair-opened=${this.open}>
+        @pair-opened=${this.open}
+        @cell-opened=${({ detail: { pair } }: CellOpened) =>
+          this.begin(`${pair.vehicle} and ${pair.trailer}`, pair.facts)}>
       <h1>Yard</h1>
       <div class="yard-sides">
         <yard-told .told=${told} .system=${system} .entries=${side} .loads=${loads}></yard-told>
@@ -233,6 +242,10 @@ export class YardPage extends PlainElement {
           }
         </section>
       </div>
+      ${fold(
+        { name: 'yard-matrix', heading: 'Every pair', note: 'as one picture' },
+        () => html`<yard-matrix .files=${filesOf(this.own)} .system=${system}></yard-matrix>`,
+      )}
       ${fold(
         { name: 'yard-offers', heading: 'On all of that line?', note: 'options by year, and why' },
         () => html`<yard-offers></yard-offers>`,
