@@ -3,6 +3,7 @@ import { parseArgs } from 'node:util';
 import { askedOf, isNote, isRig, judgeCase, judged, readCase } from '@tarebook/casebook';
 import { matters, remedies, spread, whys } from '@tarebook/rules';
 import { againAsJson, againAsText, againOf, isSame } from './again';
+import { catalogueMovesAsText, catalogueMovesOf } from './catalogue-moves';
 import { checkCases, checkedAsJson, checkedAsText } from './check';
 import { diffAsJson, diffAsText, rulesDiff } from './diff';
 import { BadInput, named, readText, renamedLines, troubleLines } from './files';
@@ -33,8 +34,12 @@ const usage = `Tarebook runs worked cases of a travel-trailer dealership.
   tarebook judge SAVED.json [--json]        a saved answer, run again by the rules it was made by
   tarebook which FILE [--where COLUMN=VALUE …] [--json]   which of a catalogue's trailers, or vehicles
   tarebook offers [OPTION LINE] [--json]    on all of that line? or what changed on the lines, and why
+<<<<<<< HEAD
   tarebook sweep --vehicles F --trailers F [--case FILE] [--out F.csv] [--resume] [--json]
                                             every vehicle of one file against every trailer of another
+=======
+  tarebook catalogue WAS IS [PATH …] [--json]   what changed between two catalogues, and in which cases
+>>>>>>> cb6dd2d (cli: what changed between two catalogues, and which cases come out otherwise)
   tarebook questions FILE.csv [--json]      what messages ask and tell, the urgent ones first
   tarebook again LEDGER.json [--json]       which of the answers given would be given differently today
   tarebook rules [TOPIC] [--json | --schema]   the topics there are, or one of them as a page
@@ -169,6 +174,13 @@ async function whichOnes(args: readonly string[]): Promise<number> {
   return 0;
 }
 
+async function catalogueChanged(args: readonly string[]): Promise<number> {
+  const { words, given } = parsed(args, ['json'], ['topics']);
+  const moves = await catalogueMovesOf(words, await topicsFrom(given));
+  await (given.json ? sayJson(moves) : sayText(`${catalogueMovesAsText(moves)}\n`));
+  return moves.cases.every(({ was, is }) => was === is) ? 0 : 1;
+}
+
 async function offers(args: readonly string[]): Promise<number> {
   const { words, given } = parsed(args, ['json'], ['catalogue']);
   if (words.length > 2) {
@@ -275,6 +287,8 @@ async function main([command, ...args]: readonly string[]): Promise<number> {
       return questions(args);
     case 'which':
       return whichOnes(args);
+    case 'catalogue':
+      return catalogueChanged(args);
     case 'offers':
       return offers(args);
     case 'sweep':
