@@ -52,7 +52,7 @@ const parts = [
 /** Are these tires up to what they carry, how fast, at what pressure, and how old are they? */
 export const tires = defineTopic({
   id: 'tires',
-  version: '2.1.0',
+  version: '3.0.0',
   title: 'Tires',
   question:
     'Are these tires up to the load, the speed and the pressure they run at, and are they young enough?',

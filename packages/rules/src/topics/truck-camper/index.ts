@@ -59,7 +59,7 @@ const parts = [
 /** May this truck carry this camper, loaded as it will be on the road? */
 export const truckCamper = defineTopic({
   id: 'truck-camper',
-  version: '2.0.1',
+  version: '3.0.0',
   title: 'Truck camper',
   question:
     'May this truck carry this camper, loaded as it will be on the road, and does its weight sit where the maker wants it?',
