@@ -141,8 +141,9 @@ test('tires of the textbook trailer carry 16,844 N together (published)', () => 
     'trailer.measuredTongueWeight': `${lbOf(7656.25)} lb`,
   });
   expect(newtons(values['axle.trailer'].lo)).toBeCloseTo(16_843.75, 1);
-  // Two tires, and a twentieth more on the heavier side (a choice of the house).
-  expect(newtons(values['tire.load'].lo)).toBeCloseTo((16_843.75 / 2) * 1.05, 1);
+  // Two tires, and up to a twentieth more on the heavier side (a choice of the house).
+  expect(newtons(values['tire.load'].lo)).toBeCloseTo(16_843.75 / 2, 1);
+  expect(newtons(values['tire.load'].hi)).toBeCloseTo((16_843.75 / 2) * 1.05, 1);
 });
 
 /**

@@ -25,10 +25,12 @@ function judged(topic: Topic, facts: FactsGiven): Answer | undefined {
 
 /**
  * Care though a weight is not known: the handbook’s exact reading has it so where the maker may
- * require weight distribution.
+ * require weight distribution; and that a tongue weight is an estimate, which it is no more once
+ * places can be reckoned with.
  */
 const unlikeOthers: Readonly<Record<string, string>> = {
   'distribution-required': 'vehicle.distributionRequiredAbove',
+  'tongue-estimate': 'trailer.ballToAxle',
 };
 
 /** How many facts people tell: two as often as twenty. */

@@ -11,7 +11,7 @@ export const askings = {
         says: 'Claim or pay: {claim.advice}. The repair may come to {cost.range}, and the break-even is {breakEven.range}.',
       },
       {
-        says: 'Claimed, it comes out between {claim.gain} over the years, a loss where that is below zero; the break-even is a repair of {breakEven.range}.',
+        says: 'Claimed, it brings {claim.gain} in all, below zero a loss; break-even is a repair of {breakEven.range}.',
       },
     ],
   },
