@@ -147,6 +147,6 @@ test('what stands before the scripts have come is what the page then draws, and 
   await still.goto('/');
   await openCase(page, crossover);
   await expect(async () => expect(await head(still)).toEqual(await head(page))).toPass();
-  expect(await head(page)).toHaveLength(5);
+  expect(await head(page)).toHaveLength(8);
   await bare.close();
 });
