@@ -2,13 +2,9 @@ import { type Group, isGroup, mergedGroups } from './group';
 import { allHouses, type House, isHouse, keepHouse } from './house';
 import { allKept, isKept, type Kept, keep, keyOf } from './kept';
 import { allLessons, isLesson, keepLesson, type Lesson } from './lesson';
+import { takeInQuestions } from './merge-questions';
 import { allOwnFiles, isOwnFile, keepOwnFile, type OwnFile } from './own-catalogue';
-import {
-  allQuestionRecords,
-  isQuestionRecord,
-  type QuestionRecord,
-  takeInQuestions,
-} from './questions';
+import { allQuestionRecords, isQuestionRecord, type QuestionRecord } from './questions';
 import { allAside, changeRecord, dropRecord, everyRecord, hasFields } from './shelf';
 import {
   allWordings,

@@ -88,14 +88,6 @@ export const keepQuestions = (records: readonly QuestionRecord[]): Promise<void>
     await write.done;
   });
 
-/** Takes in records beside those that are here, and says how many; what is here stays as it is. */
-export async function takeInQuestions(records: readonly QuestionRecord[]): Promise<number> {
-  const here = new Set((await allQuestionRecords()).map(questionKey));
-  const fresh = records.filter((each) => !here.has(questionKey(each)));
-  if (fresh.length > 0) await keepQuestions(fresh);
-  return fresh.length;
-}
-
 /** What waits for an answer, the urgent ones first, and the next round: for the first page. */
 export type AtHand = {
   readonly urgent: readonly Asked[];

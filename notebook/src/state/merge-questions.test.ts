@@ -1,0 +1,47 @@
+import { expect, test } from 'vitest';
+import { given as givenNow } from './given';
+import { mergedAsked, withoutLoss } from './merge-questions';
+import { recordsOf } from './questions';
+import { newRound } from './round';
+
+const pasted = { channel: 'Phone', asker: 'Ruth', askedOn: '', text: 'What pressure?' };
+const asked = () => {
+  const [one] = recordsOf([pasted], 1);
+  if (!one) throw new Error('A message makes a record.');
+  return one;
+};
+const given = givenNow(
+  {
+    ...{ day: '2026-11-27', by: 'Ines', channel: 'Phone', question: 'What pressure?' },
+    ...{ form: 'post', text: 'Sixty-five.', saved: { topic: 'tires', outcome: 'holds' } },
+  },
+  5,
+);
+
+test('two colleagues worded one answer: both wordings stand, and doing it twice adds nothing', () => {
+  const mine = { ...asked(), wordings: { 'post What pressure?': 'Mine.' }, done: 0 };
+  const theirs = {
+    ...asked(),
+    wordings: { 'post What pressure?': 'Theirs.', 'letter What pressure?': 'Long.' },
+    topics: { 'What pressure?': 'tires' },
+    done: 9,
+  };
+  const both = mergedAsked(mine, theirs);
+  expect(both.wordings['post What pressure?']).toContain('Mine.');
+  expect(both.wordings['post What pressure?']).toContain('Theirs.');
+  expect(both.wordings['letter What pressure?']).toBe('Long.');
+  expect(both).toMatchObject({ topics: { 'What pressure?': 'tires' }, done: 9 });
+  expect(mergedAsked(both, theirs)).toEqual(both);
+});
+
+test('answers and rounds under one name with different words both stay', () => {
+  const here = [asked(), given, newRound(7)];
+  const other = { ...given, text: 'Eighty.' };
+  const round = { ...newRound(7), opening: 'Good morning.' };
+  const written = withoutLoss(here, [asked(), other, given, round]);
+  expect(written).toEqual([
+    { ...other, id: `${given.id}-2` },
+    { ...round, id: `${round.id}-2` },
+  ]);
+  expect(withoutLoss([...here, ...written], [asked(), other, given, round])).toEqual([]);
+});
