@@ -88,7 +88,7 @@ export function filedCases(folder: string, root: string): Plugin {
     const ofTopics = topics.filter((topic) => topic !== rig);
     const words = ofTopics.map((topic) => {
       const each = cases(topic).map((name) => [name, run.searchedBy(fileOf(topic, name))]);
-      return [topic, { called: run.calledOf(topic), cases: Object.fromEntries(each) }];
+      return [topic, { cases: Object.fromEntries(each) }];
     });
     return `export default ${parsed(Object.fromEntries(words))};`;
   }

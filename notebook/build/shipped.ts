@@ -58,9 +58,6 @@ export function searchedBy(file: string): string {
 /** What a note is called; it has no rules to be judged by. */
 export const titleOf = (file: string): string => frontLine(readFileSync(file, 'utf8'), 'title');
 
-/** What people call what a topic is about. */
-export const calledOf = (topic: string): readonly string[] => topics[topic]?.called?.topic ?? [];
-
 /** Every topic there is, in the order in which the rules list them. */
 export const topicsListed = (): readonly ListedTopic[] =>
   Object.values(topics).map((topic) => {

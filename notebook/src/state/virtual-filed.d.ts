@@ -32,13 +32,8 @@ declare module 'virtual:filed-list' {
   export default list;
 }
 
-/** By topic: what people call it, and the words of every case. */
+/** By topic the words of every case. */
 declare module 'virtual:filed-words' {
-  const words: Readonly<
-    Record<
-      string,
-      { readonly called: readonly string[]; readonly cases: Readonly<Record<string, string>> }
-    >
-  >;
+  const words: Readonly<Record<string, { readonly cases: Readonly<Record<string, string>> }>>;
   export default words;
 }
