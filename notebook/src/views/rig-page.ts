@@ -1,8 +1,10 @@
 import type { RigTopic, State, Topic } from '@tarebook/rules/engine';
 import { html, nothing, type TemplateResult } from 'lit';
+import { mark } from '../elements/marks';
 import { PlainElement } from '../elements/plain-element';
 import { filedCase } from '../state/filed';
 import { keptCase } from '../state/kept';
+import { levelOf } from '../state/level';
 import { unpack } from '../state/link';
 import { openYaml } from '../state/reading';
 import { type RigHere, rigHere } from '../state/rig';
@@ -142,7 +144,8 @@ export class RigPage extends PlainElement {
     return html`<h1>${doc.front.title}</h1>
       ${
         worst
-          ? html`<section class="ticket" aria-label="Verdict">
+          ? html`<section class="verdict level-${levelOf(worst.topic.outcomes, worst.answer.outcome)}" aria-label="Verdict">
+              ${mark(levelOf(worst.topic.outcomes, worst.answer.outcome))}
               <p class="word">${begun(worst.answer.words)}</p>
               <p>By ${worst.topic.title.toLowerCase()}${
                 worst.moment === null ? '' : `, ${worst.moment}`
