@@ -37,8 +37,8 @@ export const allFigures = (page: Page) =>
 
 export const ticket = (page: Page) => page.getByRole('region', { name: 'Verdict' });
 export const verdict = (page: Page) => page.locator('.ticket .word');
-/** The field of a fact; of a choice, the field that is chosen. */
-export const fact = (page: Page, id: string) => page.locator(`input[data-fact="${id}"]`);
+/** The field of a fact, in its own row where the next question asks for it too; of a choice, the field that is chosen. */
+export const fact = (page: Page, id: string) => page.locator(`input[data-fact="${id}"]`).last();
 
 /** Chooses one of a few options that stand side by side. */
 export const choose = (page: Page, id: string, option: string) =>
