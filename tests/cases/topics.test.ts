@@ -67,6 +67,11 @@ describe.each(Object.values(topics))('$id', (topic) => {
     expect([...levels].toSorted()).toEqual(['hard', 'starter', 'working']);
   });
 
+  test('where a finding leads to another topic, there is one', () => {
+    const leads = Object.values<{ readonly see?: { readonly topic: string } }>(topic.findings);
+    for (const { see } of leads) if (see) expect(Object.keys(topics)).toContain(see.topic);
+  });
+
   test('every rule is exercised by some case', () => {
     const found = reached(answers);
     expect(reachable(topic).filter((state) => !found.has(state))).toEqual([]);

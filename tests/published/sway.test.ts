@@ -1,4 +1,4 @@
-import { sway } from '@tarebook/rules';
+import { sway, towFit } from '@tarebook/rules';
 import { answerNow, type FactsGiven } from '@tarebook/rules/engine';
 import fc from 'fast-check';
 import { lusolve, matrix } from 'mathjs';
@@ -94,4 +94,16 @@ test.each([
 ])('a wheelbase of %d in carries %d ft by the rule of thumb', (wheelbase, feet) => {
   const { values } = judge({ 'vehicle.wheelbase': `${wheelbase} in` });
   expect(values['length.carried'].lo).toBeCloseTo(feet, 9);
+});
+
+/** One rig, one verdict: what tow fit finds of the tongue is found here, and leads here. */
+test('a tongue too light in tow fit leads to sway, where the same is found', () => {
+  const facts = {
+    'trailer.dryWeight': '4,000 lb',
+    'trailer.measuredTongueWeight': '240 lb',
+  } satisfies FactsGiven;
+  const found = answerNow(towFit, { facts }).findings.find(({ id }) => id === 'tongue-share');
+  const here = judge(facts).findings.find(({ id }) => id === 'tongue-share');
+  expect([found?.level, found?.see?.topic]).toEqual(['stop', 'sway']);
+  expect([here?.level, here?.says, here?.see]).toEqual(['stop', found?.says, undefined]);
 });

@@ -4,6 +4,10 @@ import { html } from 'lit';
 import { mark } from '../elements/marks';
 import { PlainElement } from '../elements/plain-element';
 
+/** The way to the topic that answers more of it. */
+const more = (see: Answer['findings'][number]['see']) =>
+  see === undefined ? '' : html` <a href="#/rules/${see.topic}">${see.says}</a>`;
+
 /** What is said beside the limits, the gravest first; what is in order is not repeated. */
 export class FindingList extends PlainElement {
   static override properties = { answer: { attribute: false }, system: { attribute: false } };
@@ -13,8 +17,8 @@ export class FindingList extends PlainElement {
   protected override render() {
     return html`<ul class="findings">
       ${gravestFirst(this.answer.findings).map(
-        ({ label, level, says }) =>
-          html`<li class="level-${level}"><span class="word-of">${mark(level)}${label}</span> ${says}</li>`,
+        ({ label, level, says, see }) =>
+          html`<li class="level-${level}"><span class="word-of">${mark(level)}${label}</span> ${says}${more(see)}</li>`,
       )}
     </ul>`;
   }

@@ -59,6 +59,7 @@ const takes: Readonly<Record<Urgency, string>> = {
   frost: 'cold-weather',
   wheel: 'service-triage',
   brakes: 'service-triage',
+  sway: 'sway',
 };
 
 /**

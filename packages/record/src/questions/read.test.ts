@@ -26,6 +26,8 @@ test.each([
   ['it will freeze tonight', 'frost'],
   ['two lug nuts are loose', 'wheel'],
   ['the brakes do not work', 'brakes'],
+  ['it is swaying right now, what do I do', 'sway'],
+  ['does it sway when it is loaded', null],
   ['which color does it come in', null],
 ])('%s: %s', (text, urgent) => {
   expect(urgentIn(text)).toBe(urgent);

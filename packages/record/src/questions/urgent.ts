@@ -157,6 +157,14 @@ const signs: readonly Sign[] = [
     within: 10,
   },
   { kind: 'brakes', rows: [['wont', 'cant', 'hard'], ['stop'], ['trailer', 'rig']], within: 8 },
+  {
+    kind: 'sway',
+    rows: [
+      ['sway', 'sways', 'swaying', 'fishtailing', 'fishtails', 'whipping', 'wagging'],
+      ['now', 'moment', 'currently', 'help'],
+    ],
+    within: 8,
+  },
 ];
 
 /** Whether one word of each row stands within a stretch of the text. */

@@ -161,7 +161,7 @@ export function findingAnswers(
 ): readonly FindingAnswer[] {
   const { compiled, run, say } = setting;
   const said = (words: Sayable | undefined): string => (words === undefined ? '' : say(words));
-  return Object.entries(compiled.topic.findings).map(([id, { label, source }]) => {
+  return Object.entries(compiled.topic.findings).map(([id, { label, source, see }]) => {
     const level = states.get(`finding.${id}`) ?? 'unknown';
     const words = wordsAt(setting, id, level, holding);
     const { code, wrong, because, do: todo, proviso, alternatives = [], texts } = words;
@@ -176,6 +176,9 @@ export function findingAnswers(
       because: said(because),
       do: said(todo),
       proviso: said(proviso),
+      ...(see !== undefined &&
+        level !== 'ok' &&
+        level !== 'not-asked' && { see: { topic: see.topic, says: say(text(see.says)) } }),
       alternatives: alternatives.map(said),
       values: Object.fromEntries(values),
       says: [wrong, because, todo]

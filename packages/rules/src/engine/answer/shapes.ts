@@ -36,6 +36,8 @@ export type FindingAnswer = {
   readonly do: string;
   /** At the level `if`: what must be true, as a clause after “if”. */
   readonly proviso: string;
+  /** The topic that answers more of it, while something is wrong. */
+  readonly see?: { readonly topic: string; readonly says: string };
   /** Where it is open: each of what may be so. */
   readonly alternatives: readonly string[];
   /** The values in its words. */

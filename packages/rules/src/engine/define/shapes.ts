@@ -210,6 +210,8 @@ export type Finding = {
   readonly settles?: true;
   /** The decision whose result is said once there is only one. */
   readonly decision?: string;
+  /** The topic that answers more of it, and how that is said: “What to do about sway”. */
+  readonly see?: { readonly topic: string; readonly says: Text };
   readonly source: Source;
 };
 

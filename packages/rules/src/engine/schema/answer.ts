@@ -169,6 +169,7 @@ function findingOf(ids: readonly string[]): Schema {
     because: text,
     do: text,
     proviso: text,
+    'see?': shape({ topic: text, says: text }),
     alternatives: texts,
     values: map(ref('told')),
     says: text,

@@ -19,7 +19,7 @@ const judging = new Set(['limits', 'findings', 'decisions', 'outcomes']);
 /** Keys of an entry that hold words. */
 const words = new Set([
   ...['label', 'noun', 'plural', 'exceeded', 'short', 'ask', 'where', 'means', 'says', 'words'],
-  ...['sentence', 'wrong', 'because', 'do', 'proviso', 'otherwise', 'open', 'source'],
+  ...['sentence', 'wrong', 'because', 'do', 'proviso', 'otherwise', 'open', 'see', 'source'],
 ]);
 
 function withoutWords(value: unknown): unknown {

@@ -133,6 +133,7 @@ function findingShape() {
     otherwise: z.string(),
     open: z.optional(z.object({ wrong: z.string(), ...words })),
     decision: z.optional(z.string()),
+    see: z.optional(z.object({ topic: z.string(), says: z.string() })),
     settles: z.optional(z.literal(true)),
     first: z.optional(z.boolean()),
     stop: rulings,

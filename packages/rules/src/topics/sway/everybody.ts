@@ -26,7 +26,7 @@ const looked = {
 export const everybody: Readonly<Record<string, ForEverybody>> = {
   when: {
     ...looked,
-    rule: 'What began once begins again, a little slower too: no mile further before the cause is found.',
+    rule: 'Off the pedal, the trailer’s brakes by hand, the wheel straight; no vehicle brakes, no speeding up. Then stop where it is safe and look for the cause.',
     because: 'Going slower lets a swing die out; steering, the vehicle’s brakes and speed feed it.',
   },
   any: {

@@ -84,7 +84,7 @@ const parts = [
 /** Will this rig sway, and what to do when it does? */
 export const sway = defineTopic({
   id: 'sway',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Sway',
   question: 'Will this rig sway, and what to do when it does?',
   facts: gather('facts', parts),
@@ -131,7 +131,7 @@ export const sway = defineTopic({
   renamed: gather('renamed', parts),
   cautions: [
     {
-      says: 'Off the pedal, the trailer’s brakes by hand, the wheel straight; no vehicle brakes, no speeding up.',
+      says: 'What began once begins again, at a lower speed too: no mile further before the cause is found.',
       source: whenItBegins,
     },
     {

@@ -15,7 +15,6 @@ import { vehicleTireFacts } from '../../trade/rig/facts-vehicle-tires';
 import { combined, payload, vehicleGross } from '../../trade/rig/payload';
 import { tires } from '../../trade/rig/tires';
 import { tongueWeight } from '../../trade/rig/tongue';
-import { tongueFindings } from '../../trade/rig/tongue-findings';
 import { pinWeight, tongueBands } from '../../trade/rig/tongue-limits';
 import { towRating } from '../../trade/rig/tow-rating';
 import { untold } from '../../trade/rig/untold';
@@ -27,6 +26,7 @@ import { changes } from './changes';
 import { everybody } from './everybody';
 import { how } from './how';
 import { largest, largestShared } from './largest';
+import { tongueLeads } from './leads';
 import { shopping } from './shopping';
 import { usual } from './usual';
 
@@ -58,7 +58,7 @@ const parts = [
   trailerAxles,
   tires,
   frontalArea,
-  tongueFindings,
+  tongueLeads,
   equipment,
   untold,
   shopping,

@@ -56,6 +56,18 @@ export const usedFacts = part({
       ask: 'In how many zones, such as a corner, a wall or the floor at the door, does it give when pressed or trodden on?',
       where: 'foot and flat hand, corners, below windows, around the door, under the beds',
     },
+    'soft.quoted': {
+      kind: 'quantity',
+      unit: '',
+      least: 0,
+      most: 40,
+      counted: true,
+      exact: true,
+      label: 'Soft zones that are among the spots a shop has quoted',
+      noun: 'how many soft zones a shop has quoted',
+      ask: 'How many of the soft zones are among the spots that a shop has quoted?',
+      where: 'the quote, held against the list of spots',
+    },
     'structure.moves': {
       kind: 'yes-no',
       label: 'A wall or corner moves',

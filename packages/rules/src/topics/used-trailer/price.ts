@@ -67,6 +67,20 @@ export const firstCost = part({
       is: 'choose(given(trailer.axles), trailer.axles * 2 + 1, between(3, 5))',
       source: looked,
     },
+    'quoted.spots': {
+      label: 'Spots that a shop has quoted',
+      noun: 'the spots with a quote',
+      unit: '',
+      is: 'sum(choose(known(found.spots.cost), 1, 0))',
+      source: looked,
+    },
+    'soft.unquoted': {
+      label: 'Soft zones that no quote covers; one that is quoted counts once',
+      noun: 'the soft zones without a quote',
+      unit: '',
+      is: 'choose(given(soft.zones), max(0, soft.zones - choose(given(soft.quoted), min(soft.quoted, soft.zones), between(0, min(soft.zones, quoted.spots)))), 0)',
+      source: looked,
+    },
     'cost.always': cost(
       'What is always done first: bearings, seals',
       'what is always done first',
@@ -80,7 +94,7 @@ export const firstCost = part({
     'cost.inside': cost(
       'Soft zones, gas, electrics, dates',
       'soft zones, gas and electrics',
-      `choose(given(soft.zones), soft.zones, 0) * between(price.zone.low, price.zone.high) + ${tested("gas.isKnown && gas.tested == 'leaks'", 'untested.gas', 'price.gas')} + ${tested("electrics.areKnown && electrics.tested == 'faults'", "!electrics.areKnown || electrics.tested == 'untested'", 'price.electrics')} + ${either('dates.arePast', 'price.dates')}`,
+      `soft.unquoted * between(price.zone.low, price.zone.high) + ${tested("gas.isKnown && gas.tested == 'leaks'", 'untested.gas', 'price.gas')} + ${tested("electrics.areKnown && electrics.tested == 'faults'", "!electrics.areKnown || electrics.tested == 'untested'", 'price.electrics')} + ${either('dates.arePast', 'price.dates')}`,
     ),
     'cost.quoted': cost(
       'Quoted by a shop, spot by spot',
