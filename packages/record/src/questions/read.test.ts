@@ -27,7 +27,10 @@ test.each([
   ['two lug nuts are loose', 'wheel'],
   ['the brakes do not work', 'brakes'],
   ['it is swaying right now, what do I do', 'sway'],
+  ['the trailer sways badly right now', 'sway'],
   ['does it sway when it is loaded', null],
+  ['do i need sway control now that we are five', null],
+  ['will a bar help against sway', null],
   ['which color does it come in', null],
 ])('%s: %s', (text, urgent) => {
   expect(urgentIn(text)).toBe(urgent);

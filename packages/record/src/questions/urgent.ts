@@ -160,9 +160,14 @@ const signs: readonly Sign[] = [
   {
     kind: 'sway',
     rows: [
-      ['sway', 'sways', 'swaying', 'fishtailing', 'fishtails', 'whipping', 'wagging'],
-      ['now', 'moment', 'currently', 'help'],
+      ['swaying', 'fishtailing', 'whipping', 'wagging'],
+      ['now', 'moment', 'currently'],
     ],
+    within: 8,
+  },
+  {
+    kind: 'sway',
+    rows: [['sway', 'sways', 'fishtails', 'wags'], ['right'], ['now']],
     within: 8,
   },
 ];

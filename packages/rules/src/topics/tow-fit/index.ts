@@ -71,7 +71,7 @@ const parts = [
 /** May this vehicle tow this trailer, loaded as it will be on the road, and what runs out first? */
 export const towFit = defineTopic({
   id: 'tow-fit',
-  version: '3.0.0',
+  version: '3.0.1',
   title: 'Tow fit',
   question:
     'May this vehicle tow this trailer, loaded as it will be on the road, and which limit runs out first?',
