@@ -8,7 +8,8 @@ const was: Topic = towFit;
 const { payload } = was.limits;
 const payloadUsed = was.formulas['payload.used'];
 const tongue = was.parameters['tongue.addOn'];
-if (!payload || !payloadUsed || !tongue) throw new Error('Tow fit has lost a part.');
+const share = was.findings['tongue-share'];
+if (!payload || !payloadUsed || !tongue || !share) throw new Error('Tow fit has lost a part.');
 
 const changed: Readonly<Record<string, Partial<Topic>>> = {
   'a label': {
@@ -30,6 +31,12 @@ const changed: Readonly<Record<string, Partial<Topic>>> = {
       'tongue.addOn': { ...tongue, values: [{ from: '2020-01-01', value: 12 }] },
     },
   },
+  'where a finding leads': {
+    findings: {
+      ...was.findings,
+      'tongue-share': { ...share, see: { topic: 'tires', says: 'Tires' } },
+    },
+  },
   'a limit more': { limits: { ...was.limits, again: payload } },
   'a limit less': { limits: {} },
 };
@@ -37,6 +44,7 @@ const changed: Readonly<Record<string, Partial<Topic>>> = {
 test.each([
   ['a label', 'patch', true],
   ['a source', 'patch', true],
+  ['where a finding leads', 'patch', true],
   ['what is said first', 'patch', true],
   ['a parameter that nothing uses yet', 'minor', false],
   ['a formula of another family of the trade', 'major', false],

@@ -30,7 +30,9 @@ function withoutWords(value: unknown): unknown {
 }
 
 const isOfWords = ({ field, was, now }: FieldChange): boolean =>
-  words.has(field.slice(field.lastIndexOf('.') + 1)) || same(withoutWords(was), withoutWords(now));
+  words.has(field.slice(field.lastIndexOf('.') + 1)) ||
+  field.startsWith('see.') ||
+  same(withoutWords(was), withoutWords(now));
 
 function riseOf(change: TopicChange): Rise {
   const { part, kind, fields } = change;
