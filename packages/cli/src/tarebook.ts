@@ -21,37 +21,8 @@ import { sayBeside, sayJson, sayText } from './said';
 import { sheet } from './sheet';
 import { sweepAll, sweptAsJson, sweptAsText } from './sweep';
 import { topicAsText } from './topic-page';
+import { usage } from './usage';
 import { whichAsJson, whichAsText, whichOf } from './which';
-
-const usage = `Tarebook runs worked cases of a travel-trailer dealership.
-
-  tarebook check [PATH …] [--json]          run cases and compare with what they expect
-  tarebook judge FILE [--json]              one case, note or whole rig: the answer; - reads standard input
-               [--spread N [--seed S]]      with chances, from N seeded draws over the ranges
-               [--forms] [--everybody]      as it is said: ticket, phone, post, letter …; to everybody
-               [--topic TOPIC]              of a whole rig, what one topic says
-               [--asking ID]                which of the topic's askings is answered first
-  tarebook judge SAVED.json [--json]        a saved answer, run again by the rules it was made by
-  tarebook which FILE [--where COLUMN=VALUE …] [--json]   which of a catalogue's trailers, or vehicles
-  tarebook offers [OPTION LINE] [--json]    on all of that line? or what changed on the lines, and why
-<<<<<<< HEAD
-  tarebook sweep --vehicles F --trailers F [--case FILE] [--out F.csv] [--resume] [--json]
-                                            every vehicle of one file against every trailer of another
-=======
-  tarebook catalogue WAS IS [PATH …] [--json]   what changed between two catalogues, and in which cases
->>>>>>> cb6dd2d (cli: what changed between two catalogues, and which cases come out otherwise)
-  tarebook questions FILE.csv [--json]      what messages ask and tell, the urgent ones first
-  tarebook again LEDGER.json [--json]       which of the answers given would be given differently today
-  tarebook rules [TOPIC] [--json | --schema]   the topics there are, or one of them as a page
-  tarebook rules TOPIC --diff VERSION [PATH …] [--json]   what changed since, and which cases it moves
-
-check, judge, which, sweep and again take --house FILE, a dealer's own parameters, and --as-of DAY, such as
-2026-11-01; which and offers take --catalogue DIR, a dealer's own catalogue in place of the invented one.
-check, judge and rules take --topics FILE, topics of your own beside these: a module that exports
-them, or their published JSON.
-
-Exit code 0: done, all hold. 1: some cases differ. 2: bad input, said on standard error.
-`;
 
 type Flags = Readonly<Record<string, unknown>>;
 
