@@ -1,6 +1,7 @@
 export { type Again, type AgainOptions, type AgainState, again } from './again';
 export { type Ledger, type LedgerEntry, LedgerError, mergeLedgers, readLedger } from './ledger';
 export { type LineMark, lineReader, type ReadLine } from './questions/line';
+export { numbersSaid } from './questions/number-words';
 export { masked, personalIn } from './questions/personal';
 export { type ReadOptions, reader, readMessages } from './questions/read';
 export {
@@ -12,4 +13,4 @@ export {
 } from './questions/shapes';
 export { urgentIn } from './questions/urgent';
 export { type Findable, type Hit, searchOver, type TopicHit, topicsIn } from './search';
-export { tellingWords } from './terms';
+export { tellingWords, termsOf } from './terms';

@@ -32,6 +32,10 @@ function stem(word: string): string {
 export const wordsOf = (text: string): readonly string[] =>
   text.replace(/[’']/g, '').match(/[\p{L}\p{N}]+/gu) ?? [];
 
+/** The words of a text as they are looked up. */
+export const termsOf = (text: string): ReadonlySet<string> =>
+  new Set(wordsOf(text).flatMap((word) => termOf(word) ?? []));
+
 /** The words of a text that say what it is about, each once, as they stand there. */
 export const tellingWords = (text: string): readonly string[] => [
   ...new Set(wordsOf(text).filter((word) => termOf(word) !== undefined)),
