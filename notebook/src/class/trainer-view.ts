@@ -1,0 +1,176 @@
+import type { UnitSystem } from '@tarebook/rules/quantity';
+import { html, nothing } from 'lit';
+import { keyed } from 'lit/directives/keyed.js';
+import { PlainElement } from '../elements/plain-element';
+import { beginGroup, type Group, goOn, joined, openWorking, takeBack } from '../state/group';
+import './class-case';
+import type { Committed, Joined, StepShown, TakenBack } from './class-case-events';
+import './class-paper';
+import { ClassRun } from './class-run';
+import './class-tally';
+import './earlier-classes';
+import type { ClassActed } from './earlier-classes';
+import './lesson-list';
+import type { LessonActed, LessonFileChosen } from './lesson-list';
+import './lesson-plan';
+import type { ClassBegun, LessonChanged, SheetsWanted } from './lesson-plan';
+import { Lessons } from './lessons';
+import type { FactMoved } from './what-if';
+
+/** The trainer's window: a lesson is prepared, walked with learners, and its tally looked at. */
+export class TrainerView extends PlainElement {
+  static override properties = {
+    system: { attribute: false },
+    notice: { state: true },
+    paper: { state: true },
+  };
+  declare system: UnitSystem;
+  declare notice: string;
+  /** What is being printed. */
+  declare paper: SheetsWanted['detail'] | undefined;
+  private readonly tell = (says: string): void => {
+    this.notice = says;
+  };
+  private readonly run = new ClassRun(this, this.tell);
+  private readonly lessons = new Lessons(this, this.tell);
+
+  constructor() {
+    super();
+    this.notice = '';
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    void this.lessons.look();
+  }
+
+  private async focusOn(selector: string): Promise<void> {
+    await this.updateComplete;
+    await new Promise((done) => requestAnimationFrame(done));
+    this.querySelector<HTMLElement>(selector)?.focus();
+  }
+
+  private begun({ detail }: ClassBegun): void {
+    const { name } = this.lessons.open;
+    this.run.begin(beginGroup(detail.learners, detail.cases, Date.now(), name || undefined));
+    void this.focusOn('class-case h2');
+  }
+
+  private opened(): void {
+    this.run.go(openWorking);
+    void this.focusOn('h2.out');
+  }
+
+  private onward(): void {
+    this.run.move(undefined);
+    this.run.go(goOn);
+    void this.focusOn('class-case h2, class-tally h2');
+  }
+
+  private end(): void {
+    this.run.end();
+    void this.focusOn('class-tally h2');
+  }
+
+  private toLessons(): void {
+    this.run.show(undefined);
+    void this.run.look(false);
+    void this.focusOn('h1');
+  }
+
+  private async acted({ detail: { act, group } }: ClassActed): Promise<void> {
+    if (act === 'drop') {
+      await this.run.drop(group.id);
+      return;
+    }
+    this.run.show(group);
+    await this.focusOn('class-case h2, class-tally h2');
+  }
+
+  /** Paper is drawn, printed and put away again. */
+  private async print({ detail }: SheetsWanted): Promise<void> {
+    this.paper = detail;
+    await this.updateComplete;
+    await new Promise((done) => requestAnimationFrame(done));
+    print();
+    this.paper = undefined;
+  }
+
+  private walk(group: Group) {
+    const ended = group.at >= group.cases.length;
+    const screen = () => open('#/class/learners', 'tarebook-learners');
+    return html`
+      <div class="acts noprint">
+        ${
+          ended
+            ? html`<button @click=${this.toLessons}>To the lessons</button>`
+            : html`<button @click=${screen}>Open a window for the learners</button>
+              <button @click=${this.end}>End the class here</button>`
+        }
+      </div>
+      ${
+        ended
+          ? html`<class-tally .group=${group}></class-tally>`
+          : html`<class-case .group=${group} .system=${this.system}></class-case>`
+      }
+    `;
+  }
+
+  private prepare(groups: readonly Group[]) {
+    const { lessons, paper } = this;
+    const { open, all } = lessons;
+    return html`<p>Walk cases with new staff: each predicts, the working opens, and the difference is talked over. Names and predictions stay on this device.</p>
+      <p><a href="#/class/practice">Practice alone</a>: predict, ask, say it aloud, find the wrong figure.</p>
+      ${keyed(
+        open.id,
+        html`<lesson-plan
+        .lesson=${open}
+        @lesson-changed=${({ detail }: LessonChanged) => lessons.change(detail)}
+        @sheets-wanted=${this.print}
+      ></lesson-plan>`,
+      )}
+      <lesson-list
+        .lessons=${all}
+        .open=${open}
+        @lesson-acted=${({ detail }: LessonActed) => lessons.act(detail.act, detail.lesson)}
+        @lesson-file=${({ detail }: LessonFileChosen) => lessons.takeIn(detail)}
+      ></lesson-list>
+      <p role="status">${lessons.told}
+        ${lessons.gone ? html`<button @click=${() => lessons.undo()}>Put it back</button>` : nothing}</p>
+      <earlier-classes .groups=${groups} @class-acted=${this.acted}></earlier-classes>
+      ${
+        paper
+          ? html`<class-paper .lesson=${open} .cases=${paper.cases} .sheets=${paper.sheets} .system=${this.system}></class-paper>`
+          : nothing
+      }`;
+  }
+
+  protected override render() {
+    const { run, notice } = this;
+    const { group, groups } = run;
+    return html`
+      <div
+        @class-begun=${this.begun}
+        @prediction-committed=${({ detail }: Committed) => run.took(detail.learner, detail.said, detail.reason)}
+        @prediction-taken-back=${({ detail }: TakenBack) => run.go((now) => takeBack(now, detail))}
+        @learner-joined=${({ detail }: Joined) => run.go((now) => joined(now, detail))}
+        @step-shown=${({ detail }: StepShown) => run.step(detail)}
+        @fact-moved=${({ detail }: FactMoved) => run.move(detail)}
+        @working-opened=${this.opened}
+        @class-goes-on=${this.onward}
+      >
+        <h1 tabindex="-1">Class</h1>
+        ${notice ? html`<p class="notice" role="alert">${notice}</p>` : nothing}
+        ${
+          group
+            ? this.walk(group)
+            : groups === undefined
+              ? html`<p class="soft">Looking for a class that was going on …</p>`
+              : this.prepare(groups)
+        }
+      </div>
+    `;
+  }
+}
+
+customElements.define('trainer-view', TrainerView);
