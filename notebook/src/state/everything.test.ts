@@ -25,6 +25,7 @@ test('taking in a file writes over nothing, loses no text, and doing it twice ad
         catalogue: [],
         replies: [],
         questions: [],
+        practice: [],
         unread: [],
       };
       const { cases: added, names } = merged({ cases, classes: [] }, opened);

@@ -4,6 +4,7 @@ import { allKept, isKept, type Kept, keep, keyOf } from './kept';
 import { allLessons, isLesson, keepLesson, type Lesson } from './lesson';
 import { takeInQuestions } from './merge-questions';
 import { allOwnFiles, isOwnFile, keepOwnFile, type OwnFile } from './own-catalogue';
+import { type Attempt, allAttempts, isAttempt, takeInPractice } from './practice';
 import { allQuestionRecords, isQuestionRecord, type QuestionRecord } from './questions';
 import { allAside, changeRecord, dropRecord, everyRecord, hasFields } from './shelf';
 import {
@@ -30,6 +31,8 @@ export type Everything = {
   readonly replies: readonly CaseWordings[];
   /** What people asked and what was answered. */
   readonly questions: readonly QuestionRecord[];
+  /** What learners practiced. */
+  readonly practice: readonly Attempt[];
   /** Records that could not be read, as they were found. */
   readonly aside: readonly unknown[];
 };
@@ -49,11 +52,12 @@ export async function gatherEverything(now: Date): Promise<Everything> {
   const saved = now.toISOString();
   const replies = allWordings();
   const lessons = await allLessons();
+  const practice = await allAttempts();
   const catalogue = await allOwnFiles();
   const kind = 'tarebook-everything';
   return {
     ...{ kind, version: 1, saved, cases, classes, lessons, house, catalogue, replies },
-    ...{ questions, aside },
+    ...{ questions, practice, aside },
   };
 }
 
@@ -76,6 +80,7 @@ export type Opened = {
   readonly catalogue: readonly OwnFile[];
   readonly replies: readonly CaseWordings[];
   readonly questions: readonly QuestionRecord[];
+  readonly practice: readonly Attempt[];
   /** Such as `cases[3]`. */
   readonly unread: readonly string[];
 };
@@ -118,6 +123,7 @@ export function readEverything(text: string): Opened {
     catalogue: whole('catalogue', isOwnFile),
     replies: whole('replies', isCaseWordings),
     questions: whole('questions', isQuestionRecord),
+    practice: whole('practice', isAttempt),
     unread,
   };
 }
@@ -225,6 +231,7 @@ export async function takeIn(text: string): Promise<string> {
   const catalogue = await takeInCatalogue(opened.catalogue);
   const replies = takeInReplies(opened.replies, names);
   const questions = await takeInQuestions(opened.questions);
+  const practice = await takeInPractice(opened.practice);
   const asked =
     questions === 0
       ? ''
@@ -234,6 +241,7 @@ export async function takeIn(text: string): Promise<string> {
     lessons,
     replies,
     asked,
+    practice,
     fresh.length > 0 ? 'The dealer’s own numbers were taken in.' : '',
     left > 0 ? 'This device has a dealer’s own numbers already, and they stay as they are.' : '',
     catalogue,

@@ -12,6 +12,8 @@ interface Stores extends DBSchema {
   lessons: { key: string; value: unknown };
   /** What people asked and what was answered, under its id. */
   questions: { key: string; value: unknown };
+  /** What learners practiced, under its id. */
+  practice: { key: string; value: unknown };
   /** The dealer's own catalogue, one file a name. */
   catalogue: { key: string; value: unknown };
   /** Records that could not be read; never deleted. */
@@ -19,10 +21,18 @@ interface Stores extends DBSchema {
 }
 
 export type Shelf = IDBPDatabase<Stores>;
-const stores = ['cases', 'classes', 'house', 'lessons', 'questions', 'catalogue'] as const;
+const stores = [
+  'cases',
+  'classes',
+  'house',
+  'lessons',
+  'questions',
+  'practice',
+  'catalogue',
+] as const;
 export type Store = (typeof stores)[number];
 
-const version = 3;
+const version = 4;
 let opened: Promise<Shelf> | undefined;
 
 const isVersionError = (problem: unknown): boolean =>

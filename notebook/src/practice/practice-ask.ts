@@ -1,0 +1,72 @@
+import type { UnitSystem } from '@tarebook/rules/quantity';
+import { html, nothing } from 'lit';
+import { factsBrief, proseBefore } from '../class/case-read';
+import { verdictRead } from '../class/verdict-read';
+import { PlainElement } from '../elements/plain-element';
+import { judge } from '../state/judged';
+import { type Asking, scored, standing } from './ask-next';
+import { ExerciseDone } from './exercise-events';
+import type { Made } from './make';
+
+/** Facts are hidden; the learner asks for one after another until the verdict is settled. */
+export class PracticeAsk extends PlainElement {
+  static override properties = {
+    made: { attribute: false },
+    asking: { attribute: false },
+    system: { attribute: false },
+    asked: { state: true },
+  };
+  declare made: Made;
+  declare asking: Asking;
+  declare system: UnitSystem;
+  declare asked: readonly string[];
+
+  constructor() {
+    super();
+    this.asked = [];
+  }
+
+  private ask(id: string): void {
+    this.asked = [...this.asked, id];
+    const { asking, asked } = this;
+    if (!standing(asking, asked).settled) return;
+    const { met, says } = scored(asking, asked.length);
+    this.dispatchEvent(new ExerciseDone(says, met));
+    const later = async (): Promise<void> => {
+      await this.updateComplete;
+      this.querySelector<HTMLElement>('.score')?.focus();
+    };
+    void later();
+  }
+
+  private end() {
+    const { asking, asked, made } = this;
+    const { text } = standing(asking, asked);
+    const { answer } = judge(text);
+    const { met, says } = scored(asking, asked.length);
+    const label = (id: string) => asking.hidden.find((each) => each.id === id)?.label ?? id;
+    return html`<p class="score" tabindex="-1" role="status"><strong>${met ? 'Well asked.' : 'Settled.'}</strong> ${says}</p>
+      <p>The rules would have asked: ${asking.best.map((id, at) => html`${at > 0 ? ', then ' : ''}${label(id).toLowerCase()}`)}.</p>
+      ${answer ? verdictRead({ doc: made.doc, answer }) : nothing}`;
+  }
+
+  protected override render() {
+    const { made, asking, asked, system } = this;
+    const now = standing(asking, asked);
+    const { doc, answer } = judge(now.text);
+    const left = asking.hidden.filter(({ id }) => !asked.includes(id));
+    return html`${proseBefore({ ...made, doc: made.doc }, system)}
+      <h3>What is known</h3>
+      ${answer ? factsBrief({ ...made, doc, answer }) : nothing}
+      ${
+        now.settled
+          ? this.end()
+          : html`<h3>What do you ask next?</h3>
+            <p>The verdict is open. Ask for what settles it, with as few questions as you can. Asked so far: ${asked.length}.</p>
+            <div class="acts asks">${left.map(({ id, ask }) => html`<button @click=${() => this.ask(id)}>${ask}</button>`)}</div>
+            <p role="status">${now.asked.length === 0 ? nothing : html`${now.asked.at(-1)?.label}: <strong>${now.asked.at(-1)?.value}</strong>. The verdict is still open.`}</p>`
+      }`;
+  }
+}
+
+customElements.define('practice-ask', PracticeAsk);

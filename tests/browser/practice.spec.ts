@@ -1,0 +1,103 @@
+import type { Page } from '@playwright/test';
+import { objections } from './objections';
+import { expect, test } from './page';
+
+const start = async (page: Page, exercise: string, name: string, seed = 7) => {
+  await page.goto('about:blank');
+  await page.goto(`/#/class/practice/Ada/${exercise}/tow-fit/${name}/${seed}`);
+  await expect(page.getByRole('heading', { level: 2 })).toBeFocused();
+};
+const clean = async (page: Page, state: string) => {
+  expect(await objections(page), state).toEqual([]);
+  const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+  expect(over, `${state} scrolls sideways`).toBeLessThanOrEqual(0);
+};
+const kept = (page: Page) =>
+  page.evaluate(
+    () =>
+      new Promise<readonly { met: boolean; exercise: string; mistake?: string }[]>((done) => {
+        const open = indexedDB.open('tarebook');
+        open.onsuccess = () => {
+          const all = open.result.transaction('practice').objectStore('practice').getAll();
+          all.onsuccess = () => done(all.result);
+        };
+      }),
+  );
+
+test('what do you ask next: each answer comes when asked for, and the score names the rules’ own number', async ({
+  page,
+}) => {
+  await start(page, 'ask', 'payload-before-rating');
+  await expect(page.getByText('Asked so far: 0.')).toBeVisible();
+  await expect(page.locator('practice-ask .verdict')).toHaveCount(0);
+  await clean(page, 'asking');
+  const asks = page.locator('.asks button');
+  for (let left = await asks.count(); left > 0; left = await asks.count())
+    await asks.last().click();
+  await expect(page.locator('.score')).toBeFocused();
+  await expect(page.locator('.score')).toContainText(/Settled with \d+ question/);
+  await expect(page.locator('practice-ask')).toContainText('The rules would have asked:');
+  await expect(page.locator('practice-ask .verdict')).toBeVisible();
+  await clean(page, 'settled');
+  await expect.poll(async () => (await kept(page)).map((each) => each.exercise)).toEqual(['ask']);
+});
+
+test('say it aloud: what is missed is named, and counts as heard once it is said', async ({
+  page,
+}) => {
+  await start(page, 'say', 'payload-before-rating');
+  const say = async (sentence: string) => {
+    await page.getByLabel('Say it to the customer').fill(sentence);
+    await page.getByRole('button', { name: 'That is what I say' }).click();
+  };
+  await say('');
+  await expect(page.locator('#said-wrong')).toContainText('Nothing is said yet');
+  await say('That will be fine.');
+  await expect(page.locator('.parts')).toContainText('A caution: missed');
+  await clean(page, 'missed');
+  await say('Not this one, I am afraid. Weigh the loaded rig on a public scale.');
+  await expect(page.locator('.parts')).toContainText('A caution: said');
+  await expect(page.locator('.parts')).toContainText('The verdict: said');
+  await expect(page.locator('.parts')).toContainText('The limit that runs out first: missed');
+  // The first try alone is taken down.
+  await expect.poll(async () => (await kept(page)).map(({ met }) => met)).toEqual([false]);
+});
+
+test('the wrong figure: of several lines one is chosen, and the right result is told', async ({
+  page,
+}) => {
+  await start(page, 'spot', 'payload-before-rating', 3);
+  const lines = page.locator('.lines li');
+  expect(await lines.count()).toBeGreaterThanOrEqual(3);
+  await clean(page, 'choosing');
+  await lines.first().getByRole('button').click();
+  await expect(page.locator('.score')).toBeFocused();
+  await expect(page.locator('.score')).toContainText(/comes to .+, and .+ stood there/);
+  await expect(page.locator('.the-wrong')).toHaveCount(1);
+  await expect(lines.first().getByRole('button')).toBeDisabled();
+  await page.getByRole('button', { name: 'Another one' }).last().click();
+  await expect(page.locator('.score')).toHaveCount(0);
+  await expect(lines.first().getByRole('button')).toBeEnabled();
+});
+
+test('predict: fresh figures by the seed, and a mistake is called by its name', async ({
+  page,
+}) => {
+  await start(page, 'predict', 'payload-not-known', 7);
+  const figures = () => page.locator('practice-predict table').first().textContent();
+  const first = await figures();
+  await start(page, 'predict', 'payload-not-known', 8);
+  expect(await figures()).not.toBe(first);
+  await start(page, 'predict', 'payload-not-known', 7);
+  expect(await figures()).toBe(first);
+  // Without people, cargo and hitch only the loaded tongue is left: its sticker and a tenth.
+  const tongue = /Dry tongue weight\s*([\d,]+) lb/.exec(first ?? '')?.[1] ?? '';
+  await page.getByLabel('I say').fill(String(Number(tongue.replace(',', '')) * 1.1));
+  await page.getByRole('button', { name: 'That is my guess' }).click();
+  await expect(page.locator('.score')).toBeFocused();
+  await expect(page.locator('.score')).toContainText('payload forgotten');
+  await clean(page, 'predicted');
+  await expect
+    .poll(async () => (await kept(page)).map(({ met, mistake }) => ({ met, mistake })))
+    .toEqual([{ met: false, mistake: 'payload' }]);
+});
