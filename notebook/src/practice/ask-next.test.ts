@@ -9,7 +9,7 @@ const folder = new URL('../../../cases/', import.meta.url);
 const filesOf = (topic: string) =>
   readdirSync(new URL(`${topic}/`, folder))
     .filter((file) => file.endsWith('.md'))
-    .slice(-8);
+    .slice(-14);
 const asking = async (topic: string, file: string) => {
   await Promise.all([openTopic(topic), openReader()]);
   const { doc, answer } = judge(readFileSync(new URL(`${topic}/${file}`, folder), 'utf8'));
