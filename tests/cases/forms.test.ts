@@ -126,7 +126,9 @@ function saidAs(
   }
   if (kind === 'finding') {
     const finding = answer.findings.find((each) => each.id === id);
-    const isKnown = finding && finding.level !== 'not-asked';
+    // Of more than three possible results only the ends are named, and that answers nothing.
+    const isAnything = finding?.level === 'unknown' && finding.alternatives.length > 3;
+    const isKnown = finding && finding.level !== 'not-asked' && !isAnything;
     return isKnown ? [say(finding.messages.wrong, spoken)] : [];
   }
   const list = answer.selections.find((each) => each.id === result);

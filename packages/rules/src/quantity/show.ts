@@ -104,16 +104,31 @@ export type End = {
   readonly sixteenths?: number;
 };
 
-/** How closely an end is told. */
-export type Closeness = 'exact' | 'round' | 'margin';
+/** How closely an end is told; *aloud* is *round* for whoever only hears it. */
+export type Closeness = 'exact' | 'round' | 'margin' | 'aloud';
 
 /** From where on a tenth of a pound or kilogram tells a person at a scale nothing. */
-const heavy: Readonly<Record<Closeness, number>> = { exact: Infinity, round: 100, margin: 10 };
+const heavy: Readonly<Record<Closeness, number>> = {
+  exact: Infinity,
+  round: 100,
+  margin: 10,
+  aloud: 100,
+};
+
+/** From where on nobody hears a decimal: “294 amps”, “12 hours”. A share of a tenth keeps its own. */
+const wholeAloud: Readonly<Record<string, number>> = {
+  A: 10,
+  Ah: 10,
+  h: 10,
+  d: 10,
+  '%': 50,
+};
 
 function endOf(value: number, unit: string, close: Closeness): End {
   const isWeight = unit === 'lb' || unit === 'kg';
   if (isWeight && Math.abs(value) >= heavy[close]) return { value, places: 0 };
-  const places = placesFor(value, unit);
+  const isWhole = close === 'aloud' && Math.abs(value) >= (wholeAloud[unit] ?? Infinity);
+  const places = isWhole ? 0 : placesFor(value, unit);
   if (unit !== 'in') return { value, places };
   const sixteenths = Math.abs(value) * 16;
   const count = Math.round(sixteenths);

@@ -1,5 +1,5 @@
 import { endsOf } from '../answer/named';
-import type { RankingAnswer, SelectionAnswer } from '../answer/shapes';
+import type { Answer, RankingAnswer, SelectionAnswer } from '../answer/shapes';
 import { optionOf, textOf } from '../answer/shown';
 import type { Asking } from '../define/shapes';
 import { restsOnKnown } from '../formula/reckon';
@@ -108,9 +108,15 @@ function orderSaid(order: RankingAnswer): Sayable | undefined {
   });
 }
 
+/** Of more possible results than these only the ends are named, and that answers nothing. */
+const mostPossible = 3;
+
+const isAnything = ({ level, alternatives }: Answer['findings'][number]): boolean =>
+  level === 'unknown' && alternatives.length > mostPossible;
+
 function findingSaid({ answer }: Matter, id: string): readonly Sayable[] {
   const finding = answer.findings.find((each) => each.id === id);
-  if (!finding || finding.level === 'not-asked') return [];
+  if (!finding || finding.level === 'not-asked' || isAnything(finding)) return [];
   const { wrong, do: todo } = finding.messages;
   return finding.level === 'ok' || !todo ? [wrong] : [wrong, todo];
 }
@@ -187,6 +193,14 @@ export function askedFirst(
     .filter((each) => each.length > 0)
     .slice(0, whole ? undefined : mostResults)
     .flat();
+}
+
+/** Whether an asking is answered by a sentence of its own, with all its figures known. */
+export function isAnsweredOwn(matter: Matter, asking: string | undefined): boolean {
+  const declared = asking === undefined ? undefined : matter.topic.askings?.[asking];
+  return (
+    declared !== undefined && isAnythingTold(matter) && ownSentence(matter, declared) !== undefined
+  );
 }
 
 /** The first figure among what was asked: a number, or the one result of a decision. */

@@ -50,7 +50,9 @@ function isMixed(
 /** The worked figure: a text filled from the case and what it is worked out from. */
 export function workedSaid(matter: Matter, { worked }: ForEverybody): readonly Sayable[] {
   const given = worked && presumed(matter, worked.given ?? {}, []);
-  if (!worked || !given || isMixed(matter, worked, given)) return [];
+  // Where all of it was told, it is no example any more: what was asked is answered with it.
+  if (!worked || !given || Object.keys(given).length === 0 || isMixed(matter, worked, given))
+    return [];
   const facts = { ...matter.asked.facts, ...given };
   const example = matterOf(matter.topic, { ...matter.asked, facts });
   return saidIfKnown(example, worked.says);

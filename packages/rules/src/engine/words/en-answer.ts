@@ -5,7 +5,7 @@ import { small } from './en/grammar';
 import { house } from './en/house';
 import { missing } from './en/missing';
 import { sentence } from './en/sentence';
-import { readAloud, spokenQuantity } from './en/spoken';
+import { oneUnit, readAloud, spokenQuantity } from './en/spoken';
 import { told } from './en/told';
 import { working } from './en/working';
 import type { Language } from './language';
@@ -45,6 +45,7 @@ export const answerEnglish: Language = {
     medium === 'spoken' ? spokenQuantity(figures) : showFigures(figures, between[medium]),
   years,
   text: (text, medium) => (medium === 'spoken' ? readAloud(text) : text),
+  joined: (text, medium) => (medium === 'spoken' ? oneUnit(text) : text),
   heading: (label, medium) => small(medium === 'spoken' ? readAloud(label) : label),
   option: (option, medium) => (medium === 'spoken' ? option.replaceAll('-', ' ') : option),
   own: (words, medium) => (medium === 'spoken' ? readAloud(words) : words),

@@ -13,6 +13,8 @@ export type Language = {
   readonly years: (from: Interval, medium: Medium) => string;
   /** A text of a rule set, its holes still open. */
   readonly text: (text: string, medium: Medium) => string;
+  /** A text with its holes filled: where two figures meet, what is said once. Absent: as it is. */
+  readonly joined?: (text: string, medium: Medium) => string;
   readonly heading: (label: string, medium: Medium) => string;
   readonly option: (option: string, medium: Medium) => string;
   readonly own: (words: string, medium: Medium) => string;

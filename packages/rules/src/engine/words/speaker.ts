@@ -21,16 +21,19 @@ export function speakerOf(
   const language = own ?? otherwise;
   const quantity = ({ lo, hi, unit, style = 'round' }: Quantity): string => {
     if (style === 'year') return language.years({ lo, hi }, medium);
-    return language.quantity(figuresOf({ lo, hi }, unit, units, style), medium);
+    const close = style === 'round' && medium === 'spoken' ? 'aloud' : style;
+    return language.quantity(figuresOf({ lo, hi }, unit, units, close), medium);
   };
-  const inText = ({ text, values = {} }: Text): string =>
-    filled(language.text(text, medium), (name) => {
+  const inText = ({ text, values = {} }: Text): string => {
+    const said = filled(language.text(text, medium), (name) => {
       const figure = figureIn(name);
       if (figure) return quantity({ ...figure, style: 'exact' });
       const value = values[name];
       if (!isSayable(value)) throw new Error(`Nothing fills “${name}” in “${text}”.`);
       return say(value);
     });
+    return language.joined?.(said, medium) ?? said;
+  };
   const say = (value: Sayable): string => {
     if ('text' in value) return inText(value);
     if ('heading' in value) return language.heading(value.heading, medium);

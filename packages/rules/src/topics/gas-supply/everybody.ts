@@ -15,9 +15,8 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     otherwise: 'Whoever is not sure whether it was gas treats it as gas.',
   },
   connect: {
-    rule: 'The plate at the appliance’s inlet decides: 11 inches of water column goes after the trailer’s regulator; cylinder pressure through a regulator of its own goes on a cylinder; whatever its plate does not tell goes nowhere.',
-    because:
-      'The outlet on the trailer’s side has less than half a pound of pressure, and a cylinder a hundred pounds and more on a warm day.',
+    rule: 'A hose that does not fit is a warning: never adapt it. The appliance’s plate decides: 11 inches of water column goes on the trailer’s outlet, cylinder pressure with a regulator of its own on a cylinder.',
+    because: 'The outlet gives less than half a pound of pressure, a cylinder a hundred and more.',
     look: ['appliance.inlet', 'appliance.ownRegulator', 'supply.point'],
     given: { 'supply.adapter': 'no', 'appliance.usedAt': 'open-air', 'hose.sound': 'yes' },
     givenSays: 'in the open air, with a sound hose and without any adapter',
@@ -28,18 +27,18 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
         unreadable: 'nobody can read the plate',
       },
       'appliance.ownRegulator': {
-        none: 'it has no regulator of its own',
-        trim: 'it has a small one inside',
-        'high-pressure': 'it has one that screws onto a cylinder',
+        none: 'it has no regulator',
+        trim: 'it has a small regulator inside',
+        'high-pressure': 'it has its own regulator',
       },
       'supply.point': {
-        'after-regulator': 'it goes after the trailer’s regulator',
+        'after-regulator': 'it goes on the trailer’s outlet',
         'trailer-cylinder': 'it goes on the trailer’s cylinder',
         'separate-cylinder': 'it goes on a cylinder of its own',
       },
     },
     otherwise:
-      'Whoever is not sure does not connect it and forces no fitting: it burns on a cylinder of its own, with the regulator and hose it was sold with, or not at all.',
+      'Whoever is not sure burns it on a cylinder of its own, with the regulator and hose it was sold with.',
   },
   'how-long': {
     rule: 'A twenty-pound cylinder holds twenty pounds of propane; divide its heat by what burns, times the hours it burns.',

@@ -1,5 +1,8 @@
 import type { Asking, Called } from '../../engine/define/shapes';
 
+const blower =
+  'The furnace’s blower runs {furnace.blowerHours} to the stop line; on and off, that is {furnace.clockHours} by the clock.';
+
 /** What people ask of the battery; the first that is told of is answered first. */
 export const askings: Readonly<Record<string, Asking>> = {
   'how-full': {
@@ -30,7 +33,7 @@ export const askings: Readonly<Record<string, Asking>> = {
     label: 'How long does it run that?',
     results: ['steady.hoursToStop', 'steady.hoursToEmpty', 'limit.steady-run'],
     impliedBy: ['steady.power', 'steady.hours'],
-    says: '{steady.hoursToStop} to the stop line.',
+    says: [{ says: '{steady.hoursToStop} to the stop line.' }, { says: blower }],
   },
   stored: {
     label: 'How long may it stand?',
@@ -41,7 +44,7 @@ export const askings: Readonly<Record<string, Asking>> = {
   day: {
     label: 'Does it carry a day, and is the sun enough?',
     results: ['battery.days', 'day.deepest', 'day.ampHours', 'day.offered', 'limit.day'],
-    impliedBy: ['loads.dc', 'loads.ac', 'solar.power', 'furnace.blowerCurrent'],
+    impliedBy: ['loads.dc', 'loads.ac', 'solar.power'],
     says: [
       {
         when: 'day.isSunny',
@@ -51,6 +54,12 @@ export const askings: Readonly<Record<string, Asking>> = {
         says: 'A day takes {day.ampHours}; at the lowest {day.deepest} are missing of {battery.usable} that may be taken.',
       },
     ],
+  },
+  furnace: {
+    label: 'How long does it run the furnace?',
+    results: ['furnace.blowerHours', 'furnace.clockHours', 'limit.day'],
+    impliedBy: ['furnace.blowerCurrent'],
+    says: blower,
   },
   inverter: {
     label: 'Is the inverter right for this battery?',
@@ -100,6 +109,8 @@ export const called: Called = {
     'golf cart batteries',
     '12 volt',
     'runs all night',
+    'battery with the furnace',
+    'furnace fan',
     'breathing machine',
   ],
   facts: {
@@ -116,6 +127,7 @@ export const called: Called = {
     'monitor.stateOfCharge': ['percent', 'shunt', 'battery monitor', 'app says'],
     'bank.series': ['in series', 'one behind the other'],
     'bank.parallel': ['in parallel', 'side by side', 'two batteries'],
+    'furnace.blowerCurrent': ['furnace fan', 'blower amps', 'furnace draws'],
     'steady.power': ['watts', 'CPAP', 'coffee maker', 'microwave', 'heater'],
     'steady.hours': ['all night', 'eight hours', 'how long'],
     'steady.onInverter': ['plugs into the wall', 'on the inverter', 'household plug'],

@@ -46,6 +46,31 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     otherwise:
       'Whoever needs it for somebody’s health has a second source: another battery, or shore power.',
   },
+  furnace: {
+    rule: 'What may be taken of the battery, divided by the amperes on the furnace’s plate, is hours of its blower: {depth.lead} of a lead label, {depth.lithium} of a lithium one.',
+    because: 'On a cold night it runs half of the time and more.',
+    look: ['battery.capacity'],
+    given: {
+      'battery.chemistry': 'agm',
+      'furnace.blowerCurrent': '7 A',
+      'furnace.hours': '12 h',
+      'furnace.duty': '50 %',
+    },
+    givenSays:
+      'for an AGM battery, a blower of seven amperes and half of a twelve-hour night, where not told',
+    clauses: { 'battery.capacity': 'its label says {value}' },
+    worked: {
+      says: 'On a lead battery of {battery.capacity} a blower of {furnace.blowerCurrent} runs {furnace.blowerHours}; heating {furnace.duty} of the time, {furnace.clockHours} by the clock.',
+      given: {
+        'battery.chemistry': 'agm',
+        'battery.capacity': '100 Ah',
+        'furnace.blowerCurrent': '7 A',
+        'furnace.duty': '50 %',
+      },
+    },
+    otherwise:
+      'Whoever does not know plans one night and charges in the morning; the heat is not what is saved.',
+  },
   inverter: {
     rule: 'Watts divided by ten are about the amperes that an inverter takes from a twelve-volt battery; they must be within what the battery’s maker allows, and so must wire and fuse.',
     because:

@@ -18,6 +18,7 @@ import { loss } from '../../trade/heat/loss';
 import { shell } from '../../trade/heat/shell';
 import { askings, called } from './asked';
 import { assumed, assumptions } from './assumed';
+import { blowerHours } from './blower-hours';
 import { care } from './care';
 import { changes } from './changes';
 import { curve } from './curve';
@@ -46,6 +47,7 @@ const parts = [
   hours,
   day,
   steady,
+  blowerHours,
   recharge,
   wire,
   care,
@@ -59,7 +61,7 @@ const parts = [
 /** How full is the battery, will it carry the day, and are charger, wire and fuse right for it? */
 export const houseBattery = defineTopic({
   id: 'house-battery',
-  version: '2.0.1',
+  version: '2.1.0',
   title: 'House battery',
   question:
     'How full is the house battery, will it carry the day, and are charger, wire and fuse right for it?',
@@ -99,6 +101,8 @@ export const houseBattery = defineTopic({
     'steady.current',
     'steady.hoursToEmpty',
     'steady.hoursToStop',
+    'furnace.blowerHours',
+    'furnace.clockHours',
     'recharge.hours',
     'wire.drop',
     'wire.longest',

@@ -6,6 +6,12 @@ export const askings = {
     label: 'Which spares and tools should come along?',
     results: ['wheel', 'roadside', 'people', 'electrics', 'lashing', 'tools', 'kit.weight'],
     impliedBy: ['trip.days', 'trip.remoteness', 'kit.extent', 'trailer.axles'],
+    says: [
+      {
+        when: 'axle.isSingle',
+        says: 'On one axle no ramp helps: bring a spare that holds air, a jack rated above one side of the loaded trailer, a stand, chocks and a torque wrench.',
+      },
+    ],
   },
   lift: {
     label: 'With what, and where, do I lift it?',

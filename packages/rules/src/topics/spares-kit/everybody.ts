@@ -7,6 +7,6 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     because: 'What is missing at the roadside is sold nowhere near it.',
     look: [],
     otherwise:
-      'Whoever is short of room takes that, a light, a vest and triangles, and leaves the rest.',
+      'Whoever is short of room takes that, a lamp, a vest and triangles, and leaves the rest.',
   },
 };

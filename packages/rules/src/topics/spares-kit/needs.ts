@@ -37,6 +37,7 @@ export const needs = part({
     'need.splice': need('The brakes are electric', "trailer.brakeKind == 'electric'"),
     'need.fluid': need('The brakes are hydraulic', "trailer.brakeKind == 'hydraulic'"),
 
+    'axle.isSingle': need('It has one axle', 'given(trailer.axles) && trailer.axles < 2'),
     'need.compressor': need('A compressor is packed', 'kit.isFull && trip.isFar'),
     'need.bearings': need('Bearings are packed', 'kit.isFull && (trip.isLong || trip.isFar)'),
     'need.grease': need('Grease is packed', 'kit.isFull && trip.isLong'),

@@ -39,19 +39,14 @@ export const begins = part({
           source: whenItBegins,
         },
         noBrakes: {
-          label: 'No brakes of the vehicle',
+          label: 'No brakes of the vehicle, and no speeding up',
           amounts: {},
-          because: 'They let the trailer push, and the swing grows.',
-          source: whenItBegins,
-        },
-        noGas: {
-          label: 'No speeding up',
-          amounts: {},
-          because: 'It pulls straight for a moment, and the next swing is worse.',
+          because:
+            'Those brakes let the trailer push, and the swing grows; speed pulls straight for a moment, and the next swing is worse.',
           source: whenItBegins,
         },
         stop: {
-          label: 'Then stop where it is safe, and find the cause before going on',
+          label: 'Then stop where it is safe, and find the cause',
           amounts: {},
           because: 'What began once begins again, and a little slower is no cure.',
           source: whenItBegins,
@@ -85,7 +80,7 @@ export const begins = part({
         wrong: 'It has swayed by itself.',
         because:
           'A gust, a truck or a dip sets it off again, at a lower speed too; slowing down is no cure.',
-        do: 'Do not tow it on before the cause is found: weigh the tongue, look where the heavy things ride, and read the tires.',
+        do: 'Find the cause first: weigh the tongue, look where the heavy things ride, read the tires.',
       },
       if: {
         when: 'sway.isUntold',

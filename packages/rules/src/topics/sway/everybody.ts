@@ -9,13 +9,12 @@ const looked = {
     'tires.pressures': 'as-labeled',
   },
   givenSays:
-    'with 600 pounds weighed on the tongue of a trailer of 5,000 and tires at their labels’ pressures, where not told',
+    'with a tongue of 600 pounds under a trailer of 5,000 and tires as labeled, where not told',
   clauses: {
     'sway.felt': {
       never: 'it has never swayed',
       'with-trucks': 'passing trucks nudge it and it is gone at once',
       'by-itself': 'it has swayed by itself',
-      now: 'it sways now',
     },
   },
   otherwise:
@@ -26,7 +25,7 @@ const looked = {
 export const everybody: Readonly<Record<string, ForEverybody>> = {
   when: {
     ...looked,
-    rule: 'Off the pedal, the trailer’s brakes by hand, the wheel straight; no vehicle brakes, no speeding up. Then stop where it is safe and look for the cause.',
+    rule: 'Trailer brakes alone pull a rig straight, like a string.',
     because: 'Going slower lets a swing die out; steering, the vehicle’s brakes and speed feed it.',
   },
   any: {

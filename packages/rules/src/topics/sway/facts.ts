@@ -9,7 +9,7 @@ export const swayFacts = part({
       label: 'Sway felt',
       noun: 'whether it has swayed',
       ask: 'Has it swayed: never, a nudge when trucks pass, by itself or for longer than a moment, or is it swaying now?',
-      where: 'told by whoever drove it, loaded as it is meant to go',
+      where: 'a drive with it loaded as it is meant to go, or whoever drove it last',
       means: 'A nudge that is gone at once is no sway; one that comes again by itself is.',
     },
     'trailer.length': {

@@ -68,7 +68,13 @@ const borrowed = {
   parameters: { 'tongue.none': rigTrade.parameters['tongue.none'] },
 };
 
+/** Of the two tongues the weighed one is asked first: where it is known, the dry one decides nothing. */
+const weighedFirst = {
+  facts: { 'trailer.measuredTongueWeight': rigTrade.facts['trailer.measuredTongueWeight'] },
+};
+
 const parts = [
+  weighedFirst,
   rig,
   borrowed,
   swayFacts,
@@ -104,12 +110,12 @@ export const sway = defineTopic({
     care: {
       id: 'may-sway',
       words: 'may sway',
-      sentence: 'It may sway: take care.',
+      sentence: 'It may sway; take care.',
     },
     stop: {
       id: 'likely-to-sway',
       words: 'likely to sway',
-      sentence: 'Do not tow it so: it is likely to sway.',
+      sentence: 'Do not tow it so; it is likely to sway.',
     },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },

@@ -21,7 +21,7 @@ export const askings: Readonly<Record<string, Asking>> = {
         says: 'Loaded it may weigh {largest.trailer} at the most; look at trailers whose own maximum is {shopping.from} to {shopping.to}.',
       },
       {
-        says: 'A rating of {vehicle.maxTrailerWeight} means trailers whose own maximum is {shopping.from} to {shopping.to}.',
+        says: 'A rating of {vehicle.maxTrailerWeight} means trailers whose own maximum is {shopping.from} to {shopping.to}. Then read the payload on the door label: people, things and about {shopping.tongue} of tongue come off it.',
       },
     ],
   },
@@ -55,6 +55,13 @@ export const askings: Readonly<Record<string, Asking>> = {
   'to-buy': {
     label: 'What must a vehicle have that is bought to tow?',
     results: ['wanted.tongue', 'wanted.payload', 'wanted.rating'],
-    says: 'For a trailer with a maximum of {wanted.weight}: {wanted.tongue} on the ball, {wanted.payload} of payload with {load.people} of people, and a tow rating of about {wanted.rating}.',
+    says: [
+      {
+        says: 'For a trailer with a maximum of {wanted.weight} it must carry {wanted.tongue} on the ball, have {wanted.payload} of payload with {load.people} of people, and be rated to pull about {wanted.rating}.',
+      },
+      {
+        says: 'For a trailer with a maximum of {wanted.weight} it must carry {wanted.tongue} on the ball, have {wanted.payload} of payload with the driver alone, and be rated to pull about {wanted.rating}.',
+      },
+    ],
   },
 };

@@ -28,7 +28,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
   },
   'how-heavy': {
     rule: 'Look at trailers whose own maximum is {shopping.fromShare} to {shopping.toShare} of what the vehicle may pull, then at the payload on its door label.',
-    because: 'Payload often runs out before the tow rating does: the whole tongue counts as cargo.',
+    because: 'The payload often runs out before the tow rating does.',
     look: ['vehicle.placardPayload', 'vehicle.maxTongueCarried'],
     given: {
       'trailer.gvwr': '= shopping.to',
@@ -102,9 +102,9 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     givenSays: 'for the trailer at its maximum',
     clauses,
     worked: {
-      says: 'For a trailer with a maximum of {wanted.weight}: {wanted.tongue} on the ball, {wanted.payload} of payload with {load.people} of people, and a tow rating of about {wanted.rating}.',
-      given: { 'trailer.gvwr': '5,300 lb' },
+      says: 'For a trailer with a maximum of {wanted.weight}: about {wanted.tongue} on the ball, {wanted.payload} of payload with {load.people} of people, and a tow rating of {wanted.rating}.',
+      given: { 'trailer.gvwr': '5,000 lb' },
     },
-    otherwise: 'Whoever is not sure reads the labels of that very vehicle before signing.',
+    otherwise: 'Whoever is not sure reads the door label of that very vehicle before signing.',
   },
 };

@@ -98,7 +98,7 @@ export const untold = part({
           when: 'load.peopleUntold && !load.trailerUntold && load.isLeftKnown',
           wrong: 'Only a driver is counted; that leaves {payload.left} of payload.',
           do: tellWho,
-          proviso: 'all others who ride along stay within {payload.left} of payload',
+          proviso: 'everybody else who rides along stays within {payload.left} of payload',
         },
         {
           when: 'load.trailerUntold && !load.peopleUntold && load.isLeftKnown',
@@ -112,13 +112,13 @@ export const untold = part({
           when: 'load.peopleUntold && load.trailerUntold && load.isLeftOpen',
           wrong: 'Only a driver is counted, and the trailer is counted empty.',
           do: tellBoth,
-          proviso: 'all others and what is packed stay within the ratings',
+          proviso: 'everybody else aboard and what is packed stay within the ratings',
         },
         {
           when: 'load.peopleUntold && !load.trailerUntold && load.isLeftOpen',
           wrong: 'Only a driver is counted.',
           do: tellWho,
-          proviso: 'all others who ride along stay within the payload',
+          proviso: 'everybody else who rides along stays within the payload',
         },
         {
           when: 'load.trailerUntold && !load.peopleUntold && load.isLeftOpen',

@@ -4,7 +4,7 @@ import type { FactsGiven } from '../../check/given';
 import type { Topic } from '../../define/shapes';
 import { message } from '../../words/message';
 import { sayer } from '../../words/say';
-import { askedFirst, askingOf } from '../asking';
+import { askedFirst, askingOf, isAnsweredOwn } from '../asking';
 import { dangersSaid } from '../brief';
 import { cautionsFitting } from '../caution';
 import { fitted, ifShort, may, must, secondsOf } from '../length';
@@ -60,17 +60,21 @@ function toEverybody(matter: Matter, asking: string | undefined): Everybody {
   const [first, ...more] = findingsTold(matter);
   const asked = askedFirst(matter, asking);
   const dangers = dangersSaid(matter, 0);
+  // Where what was asked has its answer, the rule behind it is said only where there is room.
+  const isAnswered = isAnsweredOwn(matter, asking);
   const presumption =
     everybody?.givenSays !== undefined && ways.some(({ given }) => Object.keys(given).length > 0);
   const parts = [
     ...urgentSaid(matter).map(must),
     ...(asked.length === 0 ? dangers : []),
     ...asked.map((each, place) =>
-      listed || !everybody ? must(each) : may(each, place === 0 ? 0.5 : 1),
+      listed || !everybody || (isAnswered && place === 0)
+        ? must(each)
+        : may(each, place === 0 ? 0.5 : 1),
     ),
     ...(asked.length === 0 ? [] : dangers),
     ...(isCertain && limit ? limitSaid(matter, limit.id) : []).map((each) => may(each, 0.5)),
-    ...ruleSaid(matter, asking).map(must),
+    ...ruleSaid(matter, asking).map((each) => (isAnswered ? may(each, 0.6) : must(each))),
     ...(everybody ? saidIfKnown(matter, everybody.because) : []).map((each) => may(each, 2)),
     ...(everybody && !isCertain ? workedSaid(matter, everybody) : []).map((each) => may(each, 1)),
     ...(presumption && everybody?.givenSays !== undefined

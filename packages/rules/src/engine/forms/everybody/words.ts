@@ -31,8 +31,12 @@ function clauseSaid(matter: Matter, { clauses = {} }: ForEverybody, look: Look):
   return message('it-is', { noun: nounOr(declared, fact), value });
 }
 
+/** Whether the last thing looked for is one of several that are named, and no figure. */
+const isPicked = ({ topic }: Matter, looks: readonly Look[]): boolean =>
+  topic.facts[looks.at(-1)?.fact ?? '']?.kind !== 'quantity';
+
 /** Why it comes out so, in a few words: what is over, or what is wrong. */
-function reasonSaid(matter: Matter, { answer, level }: Way): readonly Sayable[] {
+function reasonSaid(matter: Matter, { answer, level, looks }: Way): readonly Sayable[] {
   if (level === 'ok' || level === 'if') return [];
   const { topic } = matter;
   const limit = decidingLimit({ ...matter, answer });
@@ -43,7 +47,13 @@ function reasonSaid(matter: Matter, { answer, level }: Way): readonly Sayable[] 
     return [message(code, { short: text(short), several: plural, exceeded })];
   }
   const finding = answer.findings.find((each) => each.level === level);
-  return finding ? [finding.messages.wrong] : [];
+  if (!finding) return [];
+  const { wrong, do: todo } = finding.messages;
+  const { first = false, decision } = topic.findings[finding.id] ?? {};
+  // Whoever was told what to look for knows what is wrong by then, and hears what to do about it;
+  // a danger and what a decision says begin with that themselves.
+  const isKnown = isPicked(matter, looks) && !first && decision === undefined;
+  return [isKnown && todo ? todo : wrong];
 }
 
 /** What comes out of a branch: the verdict and why. */
@@ -52,7 +62,7 @@ export const outcomeSaid = (matter: Matter, way: Way): Sayable =>
     of: [openingOf(matter.topic, way.level, way.answer.findings), ...reasonSaid(matter, way)],
   });
 
-/** Branches that say the same are said together: “If it is a or b, …”. */
+/** Branches that say the same of one thing each are said together: “If it is a or b, …”. */
 export function branchesSaid(
   matter: Matter,
   everybody: ForEverybody,
@@ -63,7 +73,7 @@ export function branchesSaid(
     const says = outcomeSaid(matter, way);
     const clauses = way.looks.map((look) => clauseSaid(matter, everybody, look));
     const whole: Sayable = message('all', { of: clauses });
-    const key = JSON.stringify(says);
+    const key = JSON.stringify(way.looks.length === 1 ? says : [says, clauses]);
     const group = groups.get(key) ?? { ifs: [], says };
     group.ifs.push(whole);
     groups.set(key, group);

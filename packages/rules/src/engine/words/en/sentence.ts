@@ -9,6 +9,9 @@ const over = (exceeded: boolean): string => (exceeded ? 'exceeded' : 'over');
 
 type Limits = { readonly names: readonly Sayable[]; readonly several: boolean };
 
+/** More provisos than these nobody keeps in mind; they stand in order of their danger. */
+const mostHeard = 2;
+
 export const sentence = {
   sentences: ({ of }: { readonly of: readonly Sayable[] }, say: Say) => spaced(of.map(say)),
 
@@ -17,7 +20,11 @@ export const sentence = {
   'fits-if': (
     { sentence, provisos }: { readonly sentence: Sayable; readonly provisos: readonly Sayable[] },
     say: Say,
-  ) => `${say(sentence)}, if ${listed(provisos.map(say))}.`,
+  ) => {
+    const kept = say.medium === 'spoken' ? provisos.slice(0, mostHeard) : provisos;
+    const rest = kept.length < provisos.length ? '; the rest is in writing' : '';
+    return `${say(sentence)}, if ${listed(kept.map(say))}${rest}.`;
+  },
 
   /** “Payload is over by 20 lb, and so is the ball; the tow rating is exceeded too.” */
   'limits-over': (

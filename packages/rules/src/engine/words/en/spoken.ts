@@ -169,3 +169,7 @@ export const readAloud = (text: string): string =>
     .replace(abbreviated, (_, digit: string, unit: string) => `${digit} ${nameOf(unit)[1]}`)
     .replace(/ ?%/g, ' percent')
     .replace(/ – /g, ', ');
+
+/** “10 to 15 percent”: of two figures that follow one another, only the second has its unit. */
+export const oneUnit = (text: string): string =>
+  text.replace(/(\d[\d.,]*) ([a-z]+(?:[ -][a-z]+)?) to (\d[\d.,]*) \2(?![a-z])/g, '$1 to $3 $2');
