@@ -46,6 +46,18 @@ export const assumed = part({
       is: 'known(vehicle.curbFront, vehicle.curbRear, vehicle.wheelbase)',
       source: statics,
     },
+    'assumed.camperEmpty': {
+      label: 'A camper sits in the bed, and nobody said what is packed in it',
+      unit: 'yes-no',
+      is: 'camper.isTold && !given(camper.cargo)',
+      source: custom,
+    },
+    'assumed.camperPlace': {
+      label: 'Something in the camper has no place told, and axle loads are reckoned',
+      unit: 'yes-no',
+      is: 'camper.isTold && vehicle.isLevered && camper.placeless',
+      source: house,
+    },
     'assumed.restored': {
       label: 'Bars are in use, and nobody said what they restore',
       unit: 'yes-no',
@@ -85,6 +97,16 @@ export const assumptions: readonly Assumption[] = [
   {
     when: 'assumed.vehiclePlace',
     says: 'What has no place told in the vehicle lies anywhere from {place.rearmost} of the overhang behind the rear axle to {place.foremost} of the wheelbase ahead of it.',
+    source: house,
+  },
+  {
+    when: 'assumed.camperEmpty',
+    says: 'No cargo counted in the camper.',
+    source: custom,
+  },
+  {
+    when: 'assumed.camperPlace',
+    says: 'What has no place in the camper rides anywhere from {camper.unplacedBehind} behind the rear axle to {camper.unplacedAhead} ahead of it.',
     source: house,
   },
   {

@@ -3,10 +3,12 @@ import { custom } from '../../trade/bibliography/common';
 import { makersRating } from '../../trade/bibliography/rig';
 import { trailerAxles, vehicleAxles, vehicleLoads } from '../../trade/rig/axles';
 import { brakes } from '../../trade/rig/brakes';
+import { camper } from '../../trade/rig/camper';
 import { couplings, extension, receiver } from '../../trade/rig/couplings';
 import { distribution } from '../../trade/rig/distribution';
 import { equipment, frontalArea } from '../../trade/rig/equipment';
 import { aboardFacts } from '../../trade/rig/facts-aboard';
+import { quietCamperFacts } from '../../trade/rig/facts-camper';
 import { hitchFacts } from '../../trade/rig/facts-hitch';
 import { loadFacts } from '../../trade/rig/facts-load';
 import { trailerFacts } from '../../trade/rig/facts-trailer';
@@ -35,11 +37,13 @@ const parts = [
   vehicleFacts,
   vehicleTireFacts,
   loadFacts,
+  quietCamperFacts,
   hitchFacts,
   trailerFacts,
   aboardFacts,
   margins,
   loadedWeights,
+  camper,
   distribution,
   towRating,
   tongueWeight,
@@ -71,7 +75,7 @@ const parts = [
 /** May this vehicle tow this trailer, loaded as it will be on the road, and what runs out first? */
 export const towFit = defineTopic({
   id: 'tow-fit',
-  version: '3.0.1',
+  version: '4.0.0',
   title: 'Tow fit',
   question:
     'May this vehicle tow this trailer, loaded as it will be on the road, and which limit runs out first?',

@@ -17,25 +17,18 @@ import {
  */
 export const axles = part({
   formulas: {
-    'tongue.behind': {
-      label: 'Share of the tongue that the front axle loses',
-      noun: 'the lever of the tongue',
-      unit: '1',
-      is: '(vehicle.overhang + hitch.extension) / vehicle.wheelbase',
-      source: statics,
-    },
     'axle.front': {
       label: 'Front axle',
       noun: 'the front axle',
       unit: 'lb',
-      is: 'front.withoutTongue + camper.moment / vehicle.wheelbase - towed.tongue * tongue.behind',
+      is: 'front.withoutCamper + camper.moment / vehicle.wheelbase + choose(trailer.isTold, tongue.onFront, 0)',
       source: statics,
     },
     'axle.rear': {
       label: 'Rear axle',
       noun: 'the rear axle',
       unit: 'lb',
-      is: 'rear.withoutTongue + camper.loaded - camper.moment / vehicle.wheelbase + towed.tongue * (1 + tongue.behind)',
+      is: 'rear.withoutCamper + camper.loaded - camper.moment / vehicle.wheelbase + choose(trailer.isTold, tongue.onRear, 0)',
       source: statics,
     },
     'tire.rear': {

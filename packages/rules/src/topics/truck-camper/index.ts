@@ -2,13 +2,15 @@ import { defineTopic, gather } from '../../engine/define/topic';
 import { standingOn } from '../../engine/formula/standing-on';
 import { custom, house, partsRating as makersRating } from '../../trade/bibliography/common';
 import { camperLoading } from '../../trade/bibliography/truck-camper';
+import { camperFacts } from '../../trade/rig/facts-camper';
 import { rigTrade } from '../../trade/rig/index';
 import { askings } from './askings';
 import { axles } from './axles';
+import { behind } from './behind';
 import { called } from './called';
 import { changes } from './changes';
 import { everybody } from './everybody';
-import { camperFacts, truckFacts } from './facts';
+import { truckFacts } from './facts';
 import { fitting } from './fitting';
 import { how } from './how';
 import { camperLoad } from './load';
@@ -22,8 +24,19 @@ const truck = standingOn(
   'vehicle.curb',
   'load.people',
   'load.things',
-  'front.withoutTongue',
-  'rear.withoutTongue',
+  'front.withoutCamper',
+  'rear.withoutCamper',
+  'tongue.loaded',
+  'tongue.onFront',
+  'tongue.onRear',
+  'extension.isAsked',
+  'camper.isTold',
+  'camper.loads',
+  'camper.loaded',
+  'camper.moment',
+  'camper.ownCenter',
+  'camper.placeless',
+  'camper.centerTold',
   'curb.front',
   'curb.rear',
   'tire.rearCount',
@@ -35,6 +48,8 @@ const borrowed = {
     'vehicle.gawrFront': rigTrade.facts['vehicle.gawrFront'],
     'vehicle.gawrRear': rigTrade.facts['vehicle.gawrRear'],
     'vehicle.tireCapacityRear': rigTrade.facts['vehicle.tireCapacityRear'],
+    'trailer.dryWeight': rigTrade.facts['trailer.dryWeight'],
+    'trailer.gvwr': rigTrade.facts['trailer.gvwr'],
     'hitch.extensionRating': rigTrade.facts['hitch.extensionRating'],
   },
   parameters: {
@@ -48,7 +63,7 @@ const parts = [
   truck,
   borrowed,
   truckFacts,
-  camperFacts,
+  behind,
   camperLoad,
   ratings,
   zone,
@@ -59,11 +74,12 @@ const parts = [
 /** May this truck carry this camper, loaded as it will be on the road? */
 export const truckCamper = defineTopic({
   id: 'truck-camper',
-  version: '3.0.0',
+  version: '4.0.0',
   title: 'Truck camper',
   question:
     'May this truck carry this camper, loaded as it will be on the road, and does its weight sit where the maker wants it?',
-  facts: gather('facts', parts),
+  // Here a camper is what is asked about, and what nobody told of it is spoken.
+  facts: { ...gather('facts', parts), ...camperFacts.facts },
   parameters: gather('parameters', parts),
   tables: {},
   formulas: gather('formulas', parts),
@@ -97,6 +113,7 @@ export const truckCamper = defineTopic({
     'axle.rear',
   ],
   assumptions: [
+    { when: 'trailer.isUntold', says: 'Nothing is towed behind the camper.', source: custom },
     {
       when: 'camper.placeless',
       says: 'What has no place in the camper rides anywhere from {camper.unplacedBehind} behind the rear axle to {camper.unplacedAhead} ahead of it.',
@@ -108,7 +125,7 @@ export const truckCamper = defineTopic({
   everybody,
   how,
   called,
-  renamed: { 'camper.centre': 'camper.center' },
+  renamed: { 'camper.centre': 'camper.center', 'towed.tongue': 'trailer.measuredTongueWeight' },
   cautions: [
     {
       says: 'The labels and papers of that very truck and camper win over any brochure; weigh the loaded truck axle by axle.',

@@ -6,11 +6,7 @@ import {
   payloadLabel,
   statics,
 } from '../../trade/bibliography/common';
-import { camperLabel, camperLoading } from '../../trade/bibliography/truck-camper';
-
-/** What is carried beyond what the label counts; a label that nobody read may count all or none. */
-const beyond = (carried: string, labeled: string): string =>
-  `choose(${carried} > 0, max(0, ${carried} - ${labeled}), 0)`;
+import { camperLoading } from '../../trade/bibliography/truck-camper';
 
 /**
  * What the camper weighs on the road, and what may carry it.
@@ -21,39 +17,11 @@ const beyond = (carried: string, labeled: string): string =>
  */
 export const camperLoad = part({
   formulas: {
-    'camper.waterAdded': {
-      label: 'Fresh water that the label does not count',
-      noun: 'water beyond the label',
-      unit: 'lb',
-      is: `${beyond('camper.freshWater', 'camper.labelWater')} * water.density`,
-      source: camperLabel,
-    },
-    'camper.propaneAdded': {
-      label: 'Propane that the label does not count',
-      noun: 'propane beyond the label',
-      unit: 'lb',
-      is: beyond('camper.propane', 'camper.labelPropane'),
-      source: camperLabel,
-    },
-    'camper.loads': {
-      label: 'What is on and in the camper beyond its label',
-      noun: 'what is in it beyond its label',
-      unit: 'lb',
-      is: 'sum(camper.options.weight) + sum(camper.cargo.weight) + sum(camper.riders.weight) + camper.waterAdded + camper.propaneAdded',
-      source: statics,
-    },
-    'camper.loaded': {
-      label: 'Camper, loaded',
-      noun: 'the loaded camper',
-      unit: 'lb',
-      is: 'camper.weight + camper.loads',
-      source: camperLoading,
-    },
     'bed.load': {
       label: 'Camper and all cargo',
       noun: 'the camper and all cargo',
       unit: 'lb',
-      is: 'camper.loaded + load.things + hitch.hardwareWeight + towed.tongue',
+      is: 'camper.loaded + load.things + hitch.hardwareWeight + camper.tongueBehind',
       source: camperLoading,
     },
     'payload.used': {
@@ -73,7 +41,7 @@ export const camperLoad = part({
     'beside.camper': {
       label: 'Cargo, hitch and tongue beside the camper',
       unit: 'lb',
-      is: 'load.things + hitch.hardwareWeight + towed.tongue',
+      is: 'load.things + hitch.hardwareWeight + camper.tongueBehind',
       source: statics,
     },
     'camper.heaviest': {
@@ -122,10 +90,10 @@ export const camperLoad = part({
     extension: {
       label: 'Hitch extension',
       short: 'the hitch extension',
-      used: 'towed.tongue',
+      used: 'camper.tongueBehind',
       limit: 'hitch.extensionRating',
       margin: 'margin.other',
-      askedBy: ['towed.tongue'],
+      askedWhen: 'camper.extends',
       source: makersRating,
     },
   },

@@ -2,14 +2,6 @@ import { part } from '../../engine/define/topic';
 import { custom, house, statics } from '../../trade/bibliography/common';
 import { camperLoading, zoneDrawing } from '../../trade/bibliography/truck-camper';
 
-const unplaced = (label: string, value: number, range: readonly [number, number]) =>
-  ({ label, unit: 'in', values: [{ from: '2020-01-01', value }], range, source: house }) as const;
-
-/** The place as told; where nobody told it, anywhere in the camper. */
-const placed = (place: string): string =>
-  `choose(known(${place}), ${place}, max(-camper.unplacedBehind, min(${place}, camper.unplacedAhead)))`;
-const moment = (list: string): string => `sum(${list}.weight * ${placed(`${list}.ahead`)})`;
-
 /**
  * The center of gravity of the loaded camper must lie inside the maker's zone; all places are
  * reckoned from the rear axle, ahead +, behind −.
@@ -29,16 +21,6 @@ export const zone = part({
       range: [0, 6],
       source: house,
     },
-    'camper.unplacedBehind': unplaced(
-      'How far behind the rear axle what has no place may ride',
-      60,
-      [20, 120],
-    ),
-    'camper.unplacedAhead': unplaced(
-      'How far ahead of the rear axle what has no place may ride',
-      90,
-      [40, 130],
-    ),
   },
   formulas: {
     'zone.foreByBoard': {
@@ -78,46 +60,6 @@ export const zone = part({
       unit: 'yes-no',
       is: 'given(vehicle.zoneAft) || given(vehicle.zoneAftBehindBoard)',
       source: camperLoading,
-    },
-    'camper.placeless': {
-      label: 'Something aboard has no place',
-      unit: 'yes-no',
-      is: 'camper.centerTold && (!known(camper.options.ahead, camper.cargo.ahead, camper.riders.ahead) || (camper.waterAdded > 0 && !known(camper.waterAhead)) || (camper.propaneAdded > 0 && !known(camper.propaneAhead)))',
-      source: house,
-    },
-    'camper.centerTold': {
-      label: 'The camper’s own center of gravity was told',
-      unit: 'yes-no',
-      is: 'given(camper.center) || given(camper.centerBehindBoard)',
-      source: camperLoading,
-    },
-    'camper.ownCenter': {
-      label: 'Camper’s own center of gravity, ahead of the rear axle',
-      noun: 'the camper’s own center of gravity',
-      unit: 'in',
-      is: 'choose(given(camper.center), camper.center, vehicle.headboardAhead - camper.centerBehindBoard)',
-      source: zoneDrawing,
-    },
-    'camper.moment': {
-      label: 'Moment of the loaded camper about the rear axle',
-      noun: 'its moment about the rear axle',
-      unit: 'lb·in',
-      is: `camper.weight * camper.ownCenter + ${moment('camper.options')} + ${moment('camper.cargo')} + ${moment('camper.riders')} + camper.waterMoment + camper.propaneMoment`,
-      source: statics,
-    },
-    'camper.waterMoment': {
-      label: 'Moment of the water that the label does not count',
-      noun: 'the moment of the water',
-      unit: 'lb·in',
-      is: `choose(camper.waterAdded > 0, camper.waterAdded * ${placed('camper.waterAhead')}, 0)`,
-      source: statics,
-    },
-    'camper.propaneMoment': {
-      label: 'Moment of the propane that the label does not count',
-      noun: 'the moment of the propane',
-      unit: 'lb·in',
-      is: `choose(camper.propaneAdded > 0, camper.propaneAdded * ${placed('camper.propaneAhead')}, 0)`,
-      source: statics,
     },
     'camper.centerLoaded': {
       label: 'Center of gravity of the loaded camper, ahead of the rear axle',

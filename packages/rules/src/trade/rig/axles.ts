@@ -97,8 +97,15 @@ export const vehicleLoads = part({
       source: statics,
     },
     'front.withoutTongue': {
-      label: 'Front axle with people, cargo and hitch, no trailer',
+      label: 'Front axle with people, cargo, hitch and camper, no trailer',
       noun: 'the front axle without the trailer',
+      unit: 'lb',
+      is: 'front.withoutCamper + camper.onFront',
+      source: statics,
+    },
+    'front.withoutCamper': {
+      label: 'Front axle with people, cargo and hitch, no trailer and no camper',
+      noun: 'the front axle with neither trailer nor camper',
       unit: 'lb',
       is: hanging(
         'curb.front + load.onFront - hitch.hardwareWeight * hitch.lever',
@@ -108,8 +115,15 @@ export const vehicleLoads = part({
       source: statics,
     },
     'rear.withoutTongue': {
-      label: 'Rear axle with people, cargo and hitch, no trailer',
+      label: 'Rear axle with people, cargo, hitch and camper, no trailer',
       noun: 'the rear axle without the trailer',
+      unit: 'lb',
+      is: 'rear.withoutCamper + camper.onRear',
+      source: statics,
+    },
+    'rear.withoutCamper': {
+      label: 'Rear axle with people, cargo and hitch, no trailer and no camper',
+      noun: 'the rear axle with neither trailer nor camper',
       unit: 'lb',
       is: hanging(
         'curb.rear + load.onRear + hitch.hardwareWeight * (1 + hitch.lever)',
@@ -133,6 +147,20 @@ export const vehicleAxles = part({
       label: 'What a pound of tongue puts on the rear axle',
       unit: '1',
       is: '1 + hitch.lever * bars.frontLost - bars.trailerShare',
+      source: statics,
+    },
+    'tongue.onFront': {
+      label: 'Tongue on the front axle, with the bars',
+      noun: 'what the tongue does to the front axle',
+      unit: 'lb',
+      is: 'bars.notKnown - (tongue.pressing * bars.frontLost + tongue.lifting) * hitch.lever',
+      source: statics,
+    },
+    'tongue.onRear': {
+      label: 'Tongue on the rear axle, with the bars',
+      noun: 'what the tongue puts on the rear axle',
+      unit: 'lb',
+      is: 'tongue.pressing * rear.perTongue + tongue.lifting * (1 + hitch.lever) - bars.notKnown',
       source: statics,
     },
     'axle.front': {

@@ -1,10 +1,12 @@
 import { family } from '../../engine/define/topic';
 import { trailerAxles, vehicleAxles, vehicleLoads } from './axles';
 import { brakes } from './brakes';
+import { camper } from './camper';
 import { couplings, extension, receiver } from './couplings';
 import { distribution } from './distribution';
 import { equipment, frontalArea } from './equipment';
 import { aboardFacts } from './facts-aboard';
+import { quietCamperFacts } from './facts-camper';
 import { hitchFacts } from './facts-hitch';
 import { loadFacts } from './facts-load';
 import { trailerFacts } from './facts-trailer';
@@ -24,11 +26,13 @@ export const rigTrade = family(
   vehicleFacts,
   vehicleTireFacts,
   loadFacts,
+  quietCamperFacts,
   hitchFacts,
   trailerFacts,
   aboardFacts,
   margins,
   loadedWeights,
+  camper,
   distribution,
   towRating,
   tongueWeight,

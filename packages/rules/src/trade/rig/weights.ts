@@ -109,10 +109,10 @@ export const loadedWeights = part({
       source: weights,
     },
     'load.aboard': {
-      label: 'Load in the vehicle: people, cargo and hitch hardware',
+      label: 'Load in the vehicle: people, cargo, hitch hardware and a camper in the bed',
       noun: 'the load in the vehicle',
       unit: 'lb',
-      is: 'load.people + load.things + hitch.hardwareWeight',
+      is: 'load.people + load.things + hitch.hardwareWeight + camper.aboard',
       source: payloadLabel,
     },
   },
