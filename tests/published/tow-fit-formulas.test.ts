@@ -38,6 +38,7 @@ const mathjsNames: Readonly<Record<string, string>> = {
   'ft²': 'sqft',
   gal: 'gallon',
   lb·ft: 'lbm foot',
+  lb·in: 'lbm inch',
   'lb/gal': 'lbm/gallon',
 };
 
