@@ -180,9 +180,15 @@ function stands({ rows, within }: Sign, words: readonly string[]): boolean {
   });
 }
 
+/** Things that have fire in their name: who asks of one of them has none. */
+const named = ['table', 'tables', 'pit', 'pits', 'ring', 'bowl', 'place', 'extinguisher', 'wood'];
+
+const isNameOnly = (word: string, next: string | undefined): boolean =>
+  word === 'fire' && next !== undefined && named.includes(next);
+
 /** What is urgent about a message, the gravest first; null where nothing seems to be. */
 export function urgentIn(text: string): Urgency | null {
-  const words = wordsOf(text.toLowerCase());
+  const words = wordsOf(text.toLowerCase()).filter((word, i, all) => !isNameOnly(word, all[i + 1]));
   return (
     urgencies.find((kind) => signs.some((sign) => sign.kind === kind && stands(sign, words))) ??
     null

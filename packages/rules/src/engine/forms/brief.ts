@@ -63,8 +63,11 @@ function briefly(matter: Matter, asking: string | undefined): readonly Part[] {
   const dangers = isUrgent ? [] : dangersSaid(matter, 2);
   const isOpen = !isUrgent && isRuleWanted(matter);
   const asked = isOpen && answered.length === 0 ? ruleSaid(matter, asking) : answered;
+  // Whoever told nothing and hears a list hears by what rule it is chosen.
+  const isListOnly = isOpen && answered.length > 0 && !isAnythingTold(matter);
   // What is only a proviso waits where the answer itself is open; a danger does not.
-  const isGrave = first?.level === 'stop' || first?.level === 'unknown';
+  const isOpenOnly = first?.code === 'decision-open' || first?.code === 'perhaps';
+  const isGrave = first?.level === 'stop' || (first?.level === 'unknown' && !isOpenOnly);
   const [wrong, todo] = first ? partsOf(first) : [];
   const hinges = (each: Sayable): Part => {
     if (!isOpen || asked.length === 0) return must(each);
@@ -76,7 +79,8 @@ function briefly(matter: Matter, asking: string | undefined): readonly Part[] {
     ...(answered.length === 0 ? dangers : []),
     ...all(isUrgent ? [] : asked.slice(0, 1), must),
     ...(answered.length === 0 ? [] : dangers),
-    ...all(isUrgent ? [] : asked.slice(1), (each) => may(each, 0.4)),
+    ...all(isListOnly ? ruleSaid(matter, asking) : [], (each) => may(each, 0.3)),
+    ...all(isUrgent ? [] : asked.slice(1), (each) => may(each, isListOnly ? 2 : 0.4)),
     ...all(isOpen ? reasonSaid(matter, asking) : [], (each) => may(each, 1)),
     ...all(isUrgent ? [] : verdictSaid(matter), hinges),
     ...all(isUrgent ? [] : limitOf(matter), (each) =>

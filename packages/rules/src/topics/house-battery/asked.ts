@@ -9,7 +9,13 @@ export const askings: Readonly<Record<string, Asking>> = {
     label: 'How full is it?',
     results: ['battery.stateOfCharge', 'limit.state-of-charge'],
     impliedBy: ['battery.voltage', 'battery.reading', 'battery.rested'],
-    says: '{battery.stateOfCharge}.',
+    says: [
+      {
+        when: 'monitor.isTold',
+        says: '{battery.stateOfCharge}, if the panel counts amps in and out through a shunt; one that guesses from the voltage is right only after hours of rest.',
+      },
+      { says: '{battery.stateOfCharge}.' },
+    ],
   },
   wire: {
     label: 'Which wire and which fuse?',
@@ -109,6 +115,10 @@ export const called: Called = {
     'golf cart batteries',
     '12 volt',
     'runs all night',
+    'panel shows percent',
+    'shows percent only',
+    'only shows percent',
+    'percent on the panel',
     'battery with the furnace',
     'furnace fan',
     'breathing machine',

@@ -49,6 +49,12 @@ export const steady = part({
       is: 'given(solar.power) || count(charging.spells) > 0',
       source: circuits,
     },
+    'monitor.isTold': {
+      label: 'A percentage was read, and no voltage',
+      unit: 'yes-no',
+      is: 'given(monitor.stateOfCharge) && !given(battery.voltage)',
+      source: circuits,
+    },
     'wire.isTold': {
       label: 'Current and length of the wire are told',
       unit: 'yes-no',

@@ -32,6 +32,6 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     ...looked,
     rule: 'Keep {tongue.leastShare} to {tongue.mostShare} of the loaded trailer on the ball, and the heavy things near the axles.',
     because:
-      'What lets a trailer sway, before all else, is too little weight on the ball; then speed, wind, soft tires and weight at its ends.',
+      'What lets a trailer sway, before all else, is less than {tongue.leastShare} of it on the ball; then speed, wind, soft tires and weight at its ends.',
   },
 };

@@ -8,6 +8,7 @@ export const called: Called = {
     'pull',
     'towing capacity',
     'tow rating',
+    'my rating',
     'can my truck pull',
     'what can I tow',
     'big enough',

@@ -5,6 +5,7 @@ export const called: Called = {
   topic: [
     'used trailer',
     'used camper',
+    'a used',
     'second hand',
     'secondhand',
     'pre-owned',

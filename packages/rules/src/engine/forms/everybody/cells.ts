@@ -15,6 +15,8 @@ export type Cell = {
 /** A quantity is looked at in so many places before the edges between them are sought. */
 const places = 32;
 const steps = 40;
+/** As often the part that is proved is halved towards its edge. */
+const shrinks = 10;
 
 /** The steps in which people read a label or a tape: a figure with three digits or so. */
 function stepAt(value: number, counted: boolean): number {
@@ -97,6 +99,22 @@ function quantityCells(
     return lo > hi || (lo === -Infinity && hi === Infinity) ? [] : [{ level, lo, hi }];
   });
   const isProved = (span: Span) => levelAt({ ...facts, [id]: written(span, unit) }) === span.level;
+  // A range may be judged harder than each figure in it; then as much of it is said as is proved.
+  const shrunk = (span: Span): Span | undefined => {
+    if (span.level === 'unknown' || (span.lo !== -Infinity && span.hi !== Infinity)) return;
+    const isLow = span.lo === -Infinity;
+    const upTo = (at: number): Span => (isLow ? { ...span, hi: at } : { ...span, lo: at });
+    const steady = (at: number): Span =>
+      upTo(readable(at, stepAt(at, counted), !isLow, () => true));
+    let [far, near] = isLow ? [least, span.hi] : [most, span.lo];
+    if (!isProved(steady(far))) return;
+    for (let left = shrinks; left > 0; left -= 1) {
+      const middle = (far + near) / 2;
+      if (isProved(steady(middle))) far = middle;
+      else near = middle;
+    }
+    return steady(far);
+  };
   return spans.flatMap((span, i): Cell[] => {
     // One that is careful may reach as far as the next begins, so that no figure lies between them.
     const [before, after] = [spans[i - 1], spans[i + 1]];
@@ -107,7 +125,7 @@ function quantityCells(
       span,
     ];
     // What is split further stays as narrow as it is: at its edges another fact would settle nothing.
-    const proved = (span.level === 'unknown' ? [span] : wider).find(isProved);
+    const proved = (span.level === 'unknown' ? [span] : wider).find(isProved) ?? shrunk(span);
     return proved ? [{ ...proved, value: written(proved, unit) }] : [];
   });
 }
