@@ -40,7 +40,7 @@ import { yaw } from './yaw';
  *     gusts from 25, from 45 mph           care, stop   H
  *     soft tires, nose high, slack control care     C   pressures not told: if
  *
- * Outcomes: nothing points to sway · steady if · sway with care · likely to sway · cannot say.
+ * Outcomes: nothing points to sway · steady if · may sway · likely to sway · cannot say.
  * As an engineer: no number predicts the speed at which a rig swings; so no limit, no promise.
  * As an owner: what to do when it begins comes before any figure.
  */

@@ -30,7 +30,7 @@ import { towedWeights } from './weights';
  *     no cables, lights, breakaway; steering locked   stop     C   not told: if
  *     battery not kept up                             care     C
  *
- * Outcomes: may be towed · may be towed if · with care · must not be towed so · cannot say.
+ * Outcomes: may be towed · may be towed if · with care · not towed so · cannot say.
  * As an engineer: an unweighed motorhome is a range, and a stop on its gross rating alone is none.
  * As an owner: what may be towed comes first, and the worst case is the one said.
  */

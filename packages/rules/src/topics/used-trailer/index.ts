@@ -19,7 +19,7 @@ import { verdictOnWalking } from './walking';
 /*
  * Facts, outcomes and thresholds, each with the class of its source.
  *
- * Facts: title.state, label.state, frame.state, axle.wear, soft.zones, structure.moves, found.spots
+ * Facts: title.state, label.state, frame.state, axle.wear, soft.zones, soft.quoted, structure.moves, found.spots
  * (rows with a place: moisture, quote), gas.tested, gas.sellerMends, electrics.tested, brakes.tested,
  * cylinders.dates, price.asked, price.dry; shared: tire.codeYear, -Week, -Digits, alarm.gasAge,
  * alarm.monoxideAge, trailer.axles.
@@ -34,7 +34,7 @@ import { verdictOnWalking } from './walking';
  *     tires of six years and more                care       C    the family of tires
  *     first costs, each from … to …              range      I    asking price against a dry one's: care
  *
- * Outcomes: nothing against it · nothing against it if · with care · walk away · cannot say.
+ * Outcomes: nothing against it · nothing against it if · at its price · walk away · cannot say.
  * As an engineer: an untested system costs anything from nothing to its whole price, so a range.
  * As an owner: what ends it is asked before what costs money.
  */

@@ -15,7 +15,7 @@ export type Cell = {
 /** A quantity is looked at in so many places before the edges between them are sought. */
 const places = 32;
 const steps = 40;
-/** As often the part that is proved is halved towards its edge. */
+/** As often the part that is proved is halved toward its edge. */
 const shrinks = 10;
 
 /** The steps in which people read a label or a tape: a figure with three digits or so. */
