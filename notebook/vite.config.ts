@@ -4,6 +4,7 @@ import { parse } from 'csv-parse/sync';
 import { defineConfig, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { filedCases } from './build/filed-cases.ts';
+import { kernel } from './build/kernel.ts';
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
@@ -93,6 +94,7 @@ export default defineConfig({
   plugins: [
     filedCases(here('../cases'), here('.')),
     namedLoads(here('../seeds/loads.csv')),
+    kernel(here('.')),
     besideTheFirst(here('./src/tare-page.ts')),
     // The built files, kept on the device so that the page opens without a network. The page
     // registers the worker itself, once everything else is done (src/offline).
@@ -132,7 +134,7 @@ export default defineConfig({
     },
   },
   // A worker that judges loads the rule set of its case alone.
-  worker: { format: 'es', plugins: () => [withoutDocument()] },
+  worker: { format: 'es', plugins: () => [withoutDocument(), kernel(here('.'))] },
   build: {
     target: 'es2022',
     outDir: 'dist',

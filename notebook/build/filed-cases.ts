@@ -12,7 +12,7 @@ const rig = 'rig';
 /** The rules and the reader as the build itself runs them: see shipped.ts. */
 type Shipped = typeof import('./shipped.ts');
 
-async function startShipped(root: string): Promise<{ server: ViteDevServer; run: Shipped }> {
+export async function startShipped(root: string): Promise<{ server: ViteDevServer; run: Shipped }> {
   const server = await createServer({
     configFile: false,
     root,

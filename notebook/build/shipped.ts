@@ -7,6 +7,8 @@ import { frontLine } from '../src/state/front-line';
 import { levelOf } from '../src/state/level';
 import type { Read } from '../src/state/reading';
 
+export { packedKernel } from '@tarebook/sweep/kernels';
+
 /** What a list of cases says of one. */
 type Listed = {
   readonly title: string;

@@ -16,7 +16,7 @@ const shipped = [
 ];
 
 export default defineConfig({
-  entry: { index: 'src/index.ts', many: 'src/many.ts' },
+  entry: { index: 'src/index.ts', many: 'src/many.ts', kernels: 'src/kernels.ts' },
   format: ['esm'],
   platform: 'node',
   dts: { compilerOptions: { ignoreDeprecations: '6.0', customConditions: [] } },

@@ -2,15 +2,12 @@ import { answerNow, towFit } from '@tarebook/rules';
 import { type FactsGiven, levels, type Topic } from '@tarebook/rules/engine';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import {
-  askEngine,
-  type Found,
-  judgeInBlocks,
-  roomFor,
-} from '../../packages/sweep/src/kernel/blocks';
 import type { Step } from '../../packages/sweep/src/kernel/graph';
-import { inputsOf, type KernelAsked } from '../../packages/sweep/src/kernel/kernel';
-import { pairing, placeOf, type Runner } from '../../packages/sweep/src/kernel/pairs';
+import { inputsOf } from '../../packages/sweep/src/kernel/inputs';
+import { askEngine, type Found, roomFor } from '../../packages/sweep/src/kernel/pair-loop';
+import { pairing } from '../../packages/sweep/src/kernel/pairs';
+import { type Program, programOf } from '../../packages/sweep/src/kernel/program';
+import { towSides as sides } from '../../packages/sweep/src/kernel/sides';
 import { exactCase, latticeCase, openCase, randomFrom } from '../differential/arbitrary-case';
 import { onEdges } from '../differential/edges';
 import { givenOf } from '../differential/given';
@@ -24,7 +21,7 @@ const rigs = Number(process.env.TAREBOOK_KERNEL_RIGS ?? 600);
 const seed = Number(process.env.TAREBOOK_SEED ?? 20_261_101);
 const asOf = '2026-11-01';
 const topic: Topic = towFit;
-const sides = { rows: 'vehicle.', columns: 'trailer.' };
+const program = programOf(topic, sides);
 const limits = Object.keys(topic.limits);
 /** Rigs told alike, so that one kernel serves them all: so many vehicles by so many trailers. */
 const across = 5;
@@ -75,16 +72,15 @@ function difference(facts: FactsGiven, found: Found, at: number, withRoom: boole
 }
 
 /** All pairs of some vehicles and trailers told alike, against the answer. */
-function differences(plain: PlainCase, from: number, isExact: boolean, run: Runner, seen: Tally) {
+function differences(plain: PlainCase, from: number, isExact: boolean, by: Program, seen: Tally) {
   const random = randomFrom(from);
   const all = Array.from({ length: across }, () => givenOf(varied(plain, random, isExact)));
   const facts = givenOf(plain);
   const told: string[] = [];
   for (const withRoom of [false, true]) {
-    const asked: KernelAsked = { topic, sides, asOf, inputs: inputsOf(topic, facts), withRoom };
-    const places = (side: 'rows' | 'columns') =>
-      all.map((each) => placeOf(asked, side, () => inputsOf(topic, each)));
-    const judge = pairing(asked, run, 1)(places('rows'), places('columns'));
+    const { places, over } = pairing({ topic, sides, asOf, program: by, withRoom });
+    const inputs = all.map((each) => inputsOf(topic, each));
+    const judge = over(places('rows', inputs), places('columns', inputs))(inputsOf(topic, facts));
     const found = roomFor(across);
     all.forEach((vehicle, row) => {
       judge(row, found);
@@ -123,7 +119,7 @@ describe('a kernel says what the explained answer says', () => {
     const seen = tally();
     fc.assert(
       fc.property(cases(), fc.nat(), (plain, from) => {
-        expect(differences(plain, from, isExact, judgeInBlocks, seen)).toEqual([]);
+        expect(differences(plain, from, isExact, program, seen)).toEqual([]);
       }),
       { numRuns: families, seed },
     );
@@ -136,16 +132,11 @@ describe('a kernel says what the explained answer says', () => {
 });
 
 describe('a kernel that is wrong is caught', () => {
-  const without = (op: Step['op'], instead: (step: Step) => Partial<Step>): Runner => {
-    return (program, rows, columns, withRoom) => {
-      const steps = program.graph.steps.map((step) =>
-        step.op === op ? { ...step, ...instead(step) } : step,
-      );
-      const graph = { ...program.graph, steps };
-      return judgeInBlocks({ ...program, graph }, rows, columns, withRoom);
-    };
-  };
-  test.each<readonly [string, Runner]>([
+  const without = (op: Step['op'], instead: (step: Step) => Partial<Step>): Program => ({
+    ...program,
+    steps: program.steps.map((step) => (step.op === op ? { ...step, ...instead(step) } : step)),
+  });
+  test.each<readonly [string, Program]>([
     ['over where it is at the limit', without('less', () => ({ op: 'not-above' }))],
     [
       'nothing is rounded',

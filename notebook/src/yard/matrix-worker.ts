@@ -1,5 +1,7 @@
+import kernel from 'virtual:kernel';
 import { answerNow } from '@tarebook/rules/engine';
 import { type Matrix, matrixOf, readCatalogue } from '@tarebook/sweep';
+import { kernelFrom } from '@tarebook/sweep/kernels';
 import { inventedFiles } from './invented';
 import type { MatrixAsked, MatrixTold, PairAsked } from './matrix-asked';
 import { yardTopic } from './which-of';
@@ -19,7 +21,8 @@ async function matrixFor({ files, house }: Pick<MatrixAsked, 'files' | 'house'>)
   const key = JSON.stringify([files, house]);
   if (last?.key !== key) {
     const catalogue = readCatalogue({ ...inventedFiles, ...files });
-    last = { key, matrix: matrixOf(catalogue, today(), await yardTopic(house)) };
+    const topic = await yardTopic(house);
+    last = { key, matrix: matrixOf(catalogue, today(), topic, kernelFrom(topic, kernel)) };
   }
   return last.matrix;
 }

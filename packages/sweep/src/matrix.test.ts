@@ -1,8 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { towFit } from '@tarebook/rules';
-import { answerNow, type FactsGiven, levels, type Topic } from '@tarebook/rules/engine';
+import { answerNow, type FactsGiven, levels, quickly, type Topic } from '@tarebook/rules/engine';
 import { expect, test } from 'vitest';
 import { type Catalogue, readCatalogue } from './catalogue';
+import { programOf } from './kernel/program';
+import { towSides } from './kernel/sides';
 import { matrixOf } from './matrix';
 
 const seed = (file: string): string =>
@@ -20,7 +22,7 @@ const four: FactsGiven = {
 
 /** Pairs that come out otherwise than judged one by one, and every level that came out. */
 function differences(catalogue: Catalogue, facts: FactsGiven, mostPlain?: number) {
-  const { vehicles, trailers, rows } = matrixOf(catalogue, asOf, topic, mostPlain);
+  const { vehicles, trailers, rows } = matrixOf(catalogue, asOf, topic, undefined, mostPlain);
   const seen = new Set<number>();
   const wrong: string[] = [];
   let pairs = 0;
@@ -66,4 +68,27 @@ test('so does every pair of a large catalogue, which kernels judge', () => {
   const { wrong, pairs } = differences(large, four, 0);
   expect(pairs).toBe(144);
   expect(wrong).toEqual([]);
+}, 60_000);
+
+test('with one load after another each pair comes out as it does judged one by one', () => {
+  const { vehicles, trailers, rows } = matrixOf(invented, asOf, topic, programOf(topic, towSides));
+  const judge = quickly(topic, { asOf });
+  const loads: FactsGiven[] = [
+    four,
+    { 'load.occupants': [{ label: 'One', weight: '150 lb to 200 lb' }] },
+    { 'trailer.cargo': [{ label: 'Much', weight: '1,400 lb', ahead: '-2 ft' }] },
+    { ...four, 'hitch.distribution': 'yes', 'hitch.restored': '60 %' },
+    four,
+  ];
+  for (const facts of loads) {
+    const wrong: string[] = [];
+    for (const { row, levels: found } of rows(facts, [7])) {
+      trailers.forEach((trailer, column) => {
+        const pair = { ...vehicles[row]?.facts, ...trailer.facts, ...facts };
+        const { level } = judge(pair);
+        if (level !== levels[found[column] ?? -1]) wrong.push(`${row} ${column} ${level}`);
+      });
+    }
+    expect(wrong).toEqual([]);
+  }
 }, 60_000);

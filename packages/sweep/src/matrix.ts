@@ -1,9 +1,11 @@
 import { towFit } from '@tarebook/rules';
 import { type FactsGiven, levels, quickly, type Topic } from '@tarebook/rules/engine';
 import type { Catalogue, Entry } from './catalogue';
-import { askEngine, roomFor } from './kernel/blocks';
-import { inputsOf, type KernelAsked } from './kernel/kernel';
-import { pairing, placeOf, type RowByRow } from './kernel/pairs';
+import { inputsOf } from './kernel/inputs';
+import { askEngine, roomFor } from './kernel/pair-loop';
+import { pairing, type RowByRow } from './kernel/pairs';
+import { type Program, programOf } from './kernel/program';
+import { towSides } from './kernel/sides';
 import { numberIn } from './wishes';
 
 /** Every vehicle against every trailer. */
@@ -12,15 +14,14 @@ export type Matrix = {
   readonly vehicles: readonly Entry[];
   /** The lightest first, so that the edge of what fits is seen. */
   readonly trailers: readonly Entry[];
-  /** Row by row, each pair as the place of its level among the engine's `levels`. */
-  readonly rows: (facts: FactsGiven) => Generator<MatrixRow>;
+  /**
+   * Row by row, each pair as the place of its level among the engine's `levels`; those `first` that
+   * are looked at.
+   */
+  readonly rows: (facts: FactsGiven, first?: Iterable<number>) => Generator<MatrixRow>;
 };
 
-const sides = { rows: 'vehicle.', columns: 'trailer.' } as const;
-
-/** A kernel made for fewer pairs of a kind takes longer than asking the engine about each. */
-const worthMaking = 12;
-/** A whole catalogue of no more pairs is judged sooner without any kernel. */
+/** A whole catalogue of no more pairs is judged sooner than a program is made. */
 const mostByEngine = 8_000;
 
 const byColumn =
@@ -36,41 +37,41 @@ export type MatrixRow = { readonly row: number; readonly levels: Uint8Array };
  *
  *     const all = matrixOf(catalogue, '2026-11-01');
  *     for (const { row, levels } of all.rows({ 'load.occupants': [ … ] })) …
+ *
+ * @param program the topic's program, where it is at hand; else it is made first
  */
 export function matrixOf(
   catalogue: Catalogue,
   asOf: string,
   topic: Topic = towFit,
-  mostPlain = mostByEngine,
+  program?: Program,
+  mostPlain = program ? 0 : mostByEngine,
 ): Matrix {
   const vehicles = catalogue.vehicles.toSorted(byColumn('maxTrailerWeight'));
   const trailers = catalogue.trailers.toSorted(byColumn('gvwr'));
-  const plainly = vehicles.length * trailers.length <= mostPlain;
-  const read = (entries: readonly Entry[]) =>
-    plainly ? [] : entries.map(({ facts }) => inputsOf(topic, facts));
-  const [rowInputs, columnInputs] = [read(vehicles), read(trailers)];
   const judge = quickly(topic, { asOf });
+  const isPlain = vehicles.length * trailers.length <= mostPlain;
+  const byKernels = isPlain ? undefined : kernelsOver(vehicles, trailers);
 
-  /** All that kernels can tell of a row; without any, everything is left to the engine. */
-  function byKernels(facts: FactsGiven): RowByRow | undefined {
-    if (plainly) return undefined;
-    const inputs = inputsOf(topic, facts);
-    const asked: KernelAsked = { topic, sides, asOf, inputs, withRoom: false };
-    const rows = rowInputs.map((each) => placeOf(asked, 'rows', () => each));
-    const columns = columnInputs.map((each) => placeOf(asked, 'columns', () => each));
-    return pairing(asked, undefined, worthMaking)(rows, columns);
+  function kernelsOver(rows: readonly Entry[], columns: readonly Entry[]) {
+    const asked = { topic, sides: towSides, asOf, withRoom: false };
+    const { places, over } = pairing({ ...asked, program: program ?? programOf(topic, towSides) });
+    const read = (entries: readonly Entry[]) => entries.map((each) => inputsOf(topic, each.facts));
+    const set = over(places('rows', read(rows)), places('columns', read(columns)));
+    return (facts: FactsGiven): RowByRow => set(inputsOf(topic, facts));
   }
 
-  function* rows(facts: FactsGiven): Generator<MatrixRow> {
-    const kernels = byKernels(facts);
+  function* rows(facts: FactsGiven, first: Iterable<number> = []): Generator<MatrixRow> {
+    const kernels = byKernels?.(facts);
     const found = roomFor(trailers.length);
-    for (const [row, vehicle] of vehicles.entries()) {
+    for (const row of new Set([...first, ...vehicles.keys()])) {
+      const vehicle = vehicles[row];
       if (kernels) kernels(row, found);
       else found.levels.fill(askEngine);
       const own = Uint8Array.from(trailers, (trailer, column) => {
         const level = found.levels[column] ?? askEngine;
         if (level !== askEngine) return level;
-        return levels.indexOf(judge({ ...vehicle.facts, ...trailer.facts, ...facts }).level);
+        return levels.indexOf(judge({ ...vehicle?.facts, ...trailer.facts, ...facts }).level);
       });
       yield { row, levels: own };
     }

@@ -7,9 +7,11 @@ import {
   type Topic,
 } from '@tarebook/rules/engine';
 import type { Entry } from './catalogue';
-import { askEngine, roomFor } from './kernel/blocks';
-import { inputsOf } from './kernel/kernel';
-import { pairing, placeOf } from './kernel/pairs';
+import { inputsOf } from './kernel/inputs';
+import { askEngine, roomFor } from './kernel/pair-loop';
+import { pairing } from './kernel/pairs';
+import { type Program, programOf } from './kernel/program';
+import { towSides } from './kernel/sides';
 
 /** Every vehicle against every trailer, in the setting of one case. */
 export type SweepAsked = {
@@ -20,6 +22,8 @@ export type SweepAsked = {
   readonly trailers: readonly Entry[];
   /** Which limit binds and what is left of it, beside the verdict. */
   readonly withRoom: boolean;
+  /** The topic's program, where it is at hand; else it is made first. */
+  readonly program?: Program;
 };
 
 /** One pair as it comes out. */
@@ -32,14 +36,12 @@ export type Pair = {
   readonly left: { readonly lo: number; readonly hi: number; readonly unit: string } | null;
 };
 
-const sides = { rows: 'vehicle.', columns: 'trailer.' };
-
 /** What of a case stays: its lists, and facts of neither vehicle nor trailer. */
 export const settingOf = (facts: FactsGiven): FactsGiven =>
   Object.fromEntries(
     Object.entries(facts).filter(
       ([id, given]) =>
-        Array.isArray(given) || !(id.startsWith(sides.rows) || id.startsWith(sides.columns)),
+        Array.isArray(given) || !(id.startsWith(towSides.rows) || id.startsWith(towSides.columns)),
     ),
   );
 
@@ -50,11 +52,11 @@ export const settingOf = (facts: FactsGiven): FactsGiven =>
 export function sweeping(asked: SweepAsked) {
   const { topic = towFit, asOf, trailers, withRoom } = asked;
   const facts = settingOf(asked.facts);
-  const kernel = { topic, sides, asOf, inputs: inputsOf(topic, facts), withRoom };
-  const place = (side: 'rows' | 'columns', entry: Entry) =>
-    placeOf(kernel, side, () => inputsOf(topic, entry.facts));
-  const columns = trailers.map((trailer) => place('columns', trailer));
-  const judge = pairing(kernel);
+  const program = asked.program ?? programOf(topic, towSides);
+  const { places, over } = pairing({ topic, sides: towSides, asOf, program, withRoom });
+  const read = (entries: readonly Entry[]) => entries.map((each) => inputsOf(topic, each.facts));
+  const setting = inputsOf(topic, facts);
+  const columns = places('columns', read(trailers));
   const limits = Object.entries(topic.limits).map(([id, { limit }]) => {
     const unit = declaredUnit(topic, limit) ?? '';
     return { id, unit: unit === '%' ? '1' : unit };
@@ -72,10 +74,7 @@ export function sweeping(asked: SweepAsked) {
   };
 
   return function* sweep(vehicles: readonly Entry[]): Generator<Pair> {
-    const row = judge(
-      vehicles.map((vehicle) => place('rows', vehicle)),
-      columns,
-    );
+    const row = over(places('rows', read(vehicles)), columns)(setting);
     const found = roomFor(trailers.length);
     for (const [at, vehicle] of vehicles.entries()) {
       row(at, found);

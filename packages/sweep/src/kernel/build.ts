@@ -262,8 +262,8 @@ export function graph(): Graph {
     constant,
     bits,
     truth,
-    input: (name, sort, side, least, most) => {
-      const ref = inputs.get(name) ?? added('input', sort, { name, side, least, most });
+    input: (name, sort, side, least, most, mayBeNone = false) => {
+      const ref = inputs.get(name) ?? added('input', sort, { name, side, least, most, mayBeNone });
       inputs.set(name, ref);
       return ref;
     },

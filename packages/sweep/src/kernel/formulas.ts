@@ -1,8 +1,8 @@
 import type { Compiled, Node } from '@tarebook/rules/engine';
 import type { Graph, Ref } from './graph';
 import { joinKeys, jumpingOn, noKeys, pickKeys } from './keys';
-import type { Source } from './source';
-import { type Row, whatIsTold } from './told';
+import type { Row, Source, SumNode } from './source';
+import { whatIsTold } from './told';
 import { asTruth, both, chosenTruth, compare, either, opposite, settled } from './truths';
 import {
   add,
@@ -33,6 +33,7 @@ export type Reckoning = {
   readonly known: (name: string) => Known;
   /** Closed at both ends and moved by nothing that is open. */
   readonly restsOnKnown: (value: ValueSteps) => Known;
+  readonly total: (sum: SumNode) => NumberSteps;
 };
 
 const mustBeNumber = (value: ValueSteps): NumberSteps => {
@@ -47,7 +48,7 @@ export function reckoning(g: Graph, compiled: Compiled, source: Source): Reckoni
   const yes = g.truth(true);
   const never = g.truth(false);
   const told = whatIsTold(g, topic, source);
-  const { factOf, listOf, rowsOf, isGiven, given, isOpenName, heldBy, cell } = told;
+  const { factOf, listOf, given, isOpenName, heldBy, cell } = told;
 
   const value = (name: string): ValueSteps => {
     const before = kept.get(name);
@@ -78,22 +79,18 @@ export function reckoning(g: Graph, compiled: Compiled, source: Source): Reckoni
     return { is, doubt: g.and(g.not(is), unsure) };
   };
 
-  const settledKnown = (is: boolean): Known => ({ is: g.truth(is), doubt: never });
+  const settledKnown = (is: Ref): Known => ({ is, doubt: never });
 
   const known = (name: string): Known => {
-    if (factOf(name)) return settledKnown(source.status(name) === 'known');
-    const list = listOf(name);
-    if (list !== undefined) {
-      const cells = rowsOf(list).map((row) => source.cell(name, row.at));
-      return settledKnown(cells.every(({ status }) => status === 'known'));
-    }
+    if (factOf(name)) return settledKnown(source.telling(name).isKnown);
+    if (listOf(name) !== undefined) return settledKnown(source.column(name).isKnown);
     return restsOnKnown(value(name));
   };
 
   const all = (names: readonly string[], row: Row | undefined): Known => {
     const each = names.map((name) =>
       row !== undefined && listOf(name) === row.list
-        ? settledKnown(source.cell(name, row.at).status === 'known')
+        ? settledKnown(source.cell(name, row).isKnown)
         : known(name),
     );
     // One that is not known for sure settles it.
@@ -106,7 +103,6 @@ export function reckoning(g: Graph, compiled: Compiled, source: Source): Reckoni
     if (row !== undefined) throw new NotHeld('What is needed stands in a sum.');
     const { is, doubt } = all(node.names, row);
     const missing = node.names.map((name) => {
-      const list = listOf(name);
       const fact = factOf(name);
       const lacks = g.not(known(name).is);
       // Only a fact can be held at an end, and may be narrowed by it.
@@ -114,7 +110,7 @@ export function reckoning(g: Graph, compiled: Compiled, source: Source): Reckoni
       const on = value ? jumpingOn(g, heldBy(name, value)) : noKeys(g);
       return {
         on: pickKeys(g, lacks, on, noKeys(g)),
-        open: g.and(lacks, g.truth(isOpenName(name, list))),
+        open: g.and(lacks, isOpenName(name)),
       };
     });
     const on = missing.map((each) => each.on).reduce((a, b) => joinKeys(g, a, b), noKeys(g));
@@ -145,9 +141,11 @@ export function reckoning(g: Graph, compiled: Compiled, source: Source): Reckoni
     return pickNumber(g, doubt, whole, pickNumber(g, has, most, nothing));
   };
 
-  const total = ({ list, of: each }: NodeOf<'sum'>): NumberSteps =>
-    rowsOf(list)
-      .map((row) => mustBeNumber(of(each, row)))
+  const total = (sum: SumNode): NumberSteps =>
+    source.summed(sum) ??
+    source
+      .rows(sum.list)
+      .map((row) => mustBeNumber(of(sum.of, row)))
       .reduce((a, b) => add(g, a, b), exactly(g, g.constant(0)));
 
   /** `row`: inside a sum, the one that the list's columns mean. */
@@ -195,14 +193,14 @@ export function reckoning(g: Graph, compiled: Compiled, source: Source): Reckoni
       case 'largestKnown':
         return largest(node.of, row);
       case 'count':
-        return exactly(g, g.constant(source.rows(node.list)));
+        return exactly(g, source.count(node.list));
       case 'sum':
         if (row !== undefined) throw new NotHeld('A sum stands in a sum.');
         return total(node);
       case 'given': {
         const each = node.names.map((name) =>
           row !== undefined && listOf(name) === row.list
-            ? g.truth(isGiven(source.cell(name, row.at).status))
+            ? source.cell(name, row).isGiven
             : given(name),
         );
         return settled(g, g.and(...each));
@@ -231,6 +229,7 @@ export function reckoning(g: Graph, compiled: Compiled, source: Source): Reckoni
     given,
     known,
     restsOnKnown,
+    total,
   };
 }
 

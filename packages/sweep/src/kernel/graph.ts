@@ -53,7 +53,14 @@ export type Graph = {
   readonly constant: (value: number) => Ref;
   readonly bits: (value: number) => Ref;
   readonly truth: (value: boolean) => Ref;
-  readonly input: (name: string, sort: Sort, side: number, least: number, most: number) => Ref;
+  readonly input: (
+    name: string,
+    sort: Sort,
+    side: number,
+    least: number,
+    most: number,
+    mayBeNone?: boolean,
+  ) => Ref;
   readonly add: (a: Ref, b: Ref) => Ref;
   readonly mul: (a: Ref, b: Ref) => Ref;
   readonly div: (a: Ref, b: Ref) => Ref;

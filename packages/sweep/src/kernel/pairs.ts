@@ -1,89 +1,118 @@
-import type { Inputs } from '@tarebook/rules/engine';
-import { askEngine, type Found, type Judge, judgeInBlocks, roomFor } from './blocks';
-import { byForm, type Entry, entryOf, type Like, type Side } from './form';
-import { type KernelAsked, programFor } from './kernel';
+import { type Inputs, inBase, parametersOn, type Topic } from '@tarebook/rules/engine';
+import { type Marks, marksOf, weakened } from './marks';
+import { askEngine, type Found, type KinJudge, kinsReady, type ReadyKins } from './pair-loop';
+import { type Places, placesOf, type Side } from './places';
 import type { Program } from './program';
-import { NotHeld } from './values';
+import { sumsIn, throughSides } from './setting';
+import type { Sides } from './sides';
+import { type Special, specialize } from './specialize';
+import { staged } from './staged';
 
-/** One row or column: what it is like, and its inputs when they are wanted. */
-export type Place = { readonly entry: Entry; readonly inputs: () => Inputs };
+/** What is asked of every pair of a topic's rows and columns. */
+export type KernelAsked = {
+  readonly topic: Topic;
+  readonly sides: Sides;
+  readonly asOf: string;
+  readonly program: Program;
+  /** Also which limit binds and what is left of it, or the level alone. */
+  readonly withRoom: boolean;
+};
 
-export const placeOf = (
-  { topic, sides }: KernelAsked,
-  side: Side,
-  inputs: () => Inputs,
-): Place => ({ entry: entryOf(topic, sides, side, inputs()), inputs });
-
-/** From so many pairs of two forms on, met one time or another, a kernel pays for its making. */
-const worthMaking = 200;
-
-/** Every pair of some rows with all columns, a row at a time. */
+/** A row, by its place among all, with every column. */
 export type RowByRow = (row: number, into: Found) => void;
 
-/** How a program is run over rows and columns of its forms. */
-export type Runner = (program: Program, rows: Like, columns: Like, withRoom: boolean) => Judge;
+/** Programs of kins that are kept; with another load mostly the same ones are asked for. */
+const mostKept = 4096;
 
-type Part = { readonly columns: Like; readonly judge: Judge | undefined; readonly found: Found };
-
-/**
- * Programs by the forms of a row and a column, made once; of what no kernel can hold, and of pairs
- * too few for one, the engine is asked.
- */
-export function pairing(asked: KernelAsked, run: Runner = judgeInBlocks, least = worthMaking) {
-  const programs = new Map<string, Program | undefined>();
-  const met = new Map<string, number>();
-  const programOf = (rows: Like, columns: Like): Program | undefined => {
-    const key = `${rows.form} | ${columns.form}`;
-    if (programs.has(key)) return programs.get(key);
-    const pairs = (met.get(key) ?? 0) + rows.places.length * columns.places.length;
-    met.set(key, pairs);
-    if (pairs < least) return undefined;
-    const made = newProgram(rows, columns);
-    programs.set(key, made);
+/** Makes a topic ready for rows and columns that are set in one case after another. */
+export function pairing({ topic, sides, asOf, program, withRoom }: KernelAsked) {
+  const outputs = [...program.verdict, ...(withRoom ? program.room : [])];
+  const all = staged(program.steps, outputs);
+  const parameters = inBase(parametersOn(topic, asOf), asOf);
+  /** A program for kins of which so much is the same, made once. */
+  const specials = new Map<string, Special>();
+  const numbers = new WeakMap<Marks, number>();
+  const byText = new Map<string, number>();
+  const short = (marks: Marks): number => {
+    const known = numbers.get(marks);
+    if (known !== undefined) return known;
+    const text = [...marks.values()].map((each) => Object.values(each).join(' ')).join();
+    const found = byText.get(text) ?? byText.size;
+    byText.set(text, found);
+    numbers.set(marks, found);
+    return found;
+  };
+  const specialFor = (marks: readonly Marks[]): Special => {
+    const key = marks.map(short).join(' ');
+    const before = specials.get(key);
+    if (before) return before;
+    if (specials.size >= mostKept) specials.clear();
+    const made = specialize(all, outputs, (ref) => marks.find((each) => each.has(ref))?.get(ref));
+    specials.set(key, made);
     return made;
   };
-  const newProgram = (rows: Like, columns: Like): Program | undefined => {
-    try {
-      return programFor(asked, rows, columns);
-    } catch (problem) {
-      if (problem instanceof NotHeld) return undefined;
-      throw problem;
-    }
-  };
-  return (rows: readonly Place[], columns: readonly Place[]): RowByRow => {
-    const { topic, sides, withRoom } = asked;
-    const columnForms = byForm(topic, sides, 'columns', columns);
-    const places = new Map<number, { readonly parts: readonly Part[]; readonly at: number }>();
-    for (const like of byForm(topic, sides, 'rows', rows)) {
-      const parts = columnForms.map((other): Part => {
-        const program = programOf(like, other);
-        const judge = program && run(program, like, other, withRoom);
-        return { columns: other, judge, found: roomFor(other.places.length) };
-      });
-      like.places.forEach((place, at) => {
-        places.set(place, { parts, at });
-      });
-    }
-    return (row, into) => {
-      const place = places.get(row);
-      if (!place) throw new Error(`There is no row ${row}.`);
-      for (const part of place.parts) {
-        if (part.judge) {
-          part.judge(place.at, part.found);
-          scatter(part, into);
-        } else for (const column of part.columns.places) into.levels[column] = askEngine;
-      }
-    };
-  };
-}
 
-/** What was found for columns of one form, each in its own place. */
-function scatter({ columns: { places }, found }: Part, into: Found): void {
-  for (let i = 0; i < places.length; i += 1) {
-    const to = places[i] ?? 0;
-    into.levels[to] = found.levels[i] ?? askEngine;
-    into.bindings[to] = found.bindings[i] ?? -1;
-    into.leftLo[to] = found.leftLo[i] ?? 0;
-    into.leftHi[to] = found.leftHi[i] ?? 0;
+  /**
+   * Rows and columns, ready to be set in one case after another. What a case was given judges until
+   * the next one comes.
+   */
+  function over(rows: Places, columns: Places): (facts: Inputs) => RowByRow {
+    const setting = { topic, sides, parameters };
+    const { kept, run } = throughSides(all, setting, { rows, columns });
+    /** What held of a kin in every case so far, and what is ready for two kins by it. */
+    const held = new Map<string, Marks>();
+    const readied = new Map<string, { readonly by: readonly Marks[]; readonly kins: ReadyKins }>();
+    const marksFor = (side: Side | 'case', at: number, from: number, size: number): Marks => {
+      const key = `${side} ${at}`;
+      const marks = weakened(held.get(key), marksOf(kept[side], from, size));
+      held.set(key, marks);
+      return marks;
+    };
+    const marked = (side: Side, { kin }: Places) =>
+      kin.map((each, at) => ({ at, kin: each, marks: marksFor(side, at, each.from, each.size) }));
+    type Marked = ReturnType<typeof marked>[number];
+    const judgeOf = (ofCase: Marks, row: Marked, column: Marked): KinJudge => {
+      const key = `${row.at} ${column.at}`;
+      const by = [ofCase, row.marks, column.marks];
+      const before = readied.get(key);
+      const isStill = before?.by.every((each, at) => each === by[at]) === true;
+      const kins =
+        before && isStill ? before.kins : kinsReady(specialFor(by), kept, row.kin, column.kin);
+      if (!isStill) readied.set(key, { by, kins });
+      kins.refresh();
+      return kins.judge;
+    };
+    return (facts) => {
+      const sums = sumsIn(setting, facts, { rows, columns });
+      if (!sums || !run(facts, sums)) return (_, into) => into.levels.fill(askEngine);
+      const ofCase = marksFor('case', 0, 0, 1);
+      const columnKins = marked('columns', columns);
+      /** Made once the first of a kin is asked for, so that whoever is looked at comes first. */
+      const places = new Map<
+        number,
+        { readonly judges: () => readonly KinJudge[]; readonly at: number }
+      >();
+      for (const row of marked('rows', rows)) {
+        let made: readonly KinJudge[] | undefined;
+        const judges = (): readonly KinJudge[] => {
+          made ??= columnKins.map((column) => judgeOf(ofCase, row, column));
+          return made;
+        };
+        row.kin.members.forEach((member, at) => {
+          places.set(member, { judges, at });
+        });
+      }
+      return (row, into) => {
+        const place = places.get(row);
+        if (!place) throw new Error(`There is no row ${row}.`);
+        for (const judge of place.judges()) judge(place.at, into);
+      };
+    };
   }
+
+  return {
+    /** Rows or columns as they are told; they serve for one case after another. */
+    places: (side: Side, inputs: readonly Inputs[]): Places => placesOf(topic, sides, side, inputs),
+    over,
+  };
 }

@@ -1,87 +1,68 @@
-import type { Compiled, Inputs } from '@tarebook/rules/engine';
+import { type Compiled, compiledOf, type Topic } from '@tarebook/rules/engine';
 import { graph } from './build';
-import { type Reckoning, reckoning } from './formulas';
-import type { Graph, Ref, Step } from './graph';
+import { reckoning } from './formulas';
+import type { Graph, Ref, Sort, Step } from './graph';
 import { type Sides, sideBits } from './sides';
-import { sourceOf } from './source';
-import { type VerdictSteps, verdictSteps } from './verdict';
+import { openSource, type SumNode } from './source';
+import { sideOfSum, sumsOf } from './sums';
+import { NotHeld, type NumberSteps } from './values';
+import { verdictSteps } from './verdict';
 
-/** What is reckoned when: once for each row, once for each column, and for each pair. */
-export type Stage = 'rows' | 'columns' | 'pairs';
-
-/** Steps of one stage in the order in which they can be gone through, and what others take of them. */
-export type Steps = { readonly own: readonly Ref[]; readonly kept: readonly Ref[] };
-
+/** A topic's verdict as steps over whatever a case, its rows and its columns tell. */
 export type Program = {
-  readonly graph: Graph;
-  readonly of: Reckoning;
-  readonly out: VerdictSteps;
-  /** What comes in for each row and each column, in this order. */
-  readonly inputs: Readonly<Record<'rows' | 'columns', readonly string[]>>;
-  readonly stages: Readonly<Record<Stage, Steps>>;
+  readonly steps: readonly Step[];
+  /** The level at the least and at the most. */
+  readonly verdict: readonly Ref[];
+  /** The binding limit, both ends of what is left of it, and whether the engine must be asked. */
+  readonly room: readonly Ref[];
 };
 
-export const stageOf = ({ side }: Step): Stage | 'nothing' =>
-  (({ 0: 'nothing', 1: 'rows', 2: 'columns' }) as const)[side & sideBits.both] ?? 'pairs';
+/** What comes in of a sum, by the end of its name. */
+export const sumParts = [
+  ['lo', 'number'],
+  ['hi', 'number'],
+  ['rises', 'bits'],
+  ['risesEndless', 'bits'],
+  ['falls', 'bits'],
+  ['fallsEndless', 'bits'],
+  ['open', 'truth'],
+  ['loose', 'truth'],
+] as const;
 
-/** Every step that some others stand on, in their order. */
-function reached(g: Graph, from: readonly Ref[]): readonly Ref[] {
-  const seen = new Set<Ref>();
-  const open = [...from];
-  for (let ref = open.pop(); ref !== undefined; ref = open.pop()) {
-    if (seen.has(ref)) continue;
-    seen.add(ref);
-    open.push(...(g.steps[ref]?.args ?? []));
-  }
-  return [...seen].sort((a, b) => a - b);
+export const sumName = (at: number, part: string): string => `sum ${at} ${part}`;
+
+/** A sum over a list of the case comes in ready; it is reckoned row by row before. */
+function summedIn(g: Graph, compiled: Compiled, sides: Sides): (sum: SumNode) => NumberSteps {
+  const places = new Map(sumsOf(compiled).map((sum, at) => [sum, at]));
+  return (sum) => {
+    const at = places.get(sum);
+    if (at === undefined) throw new NotHeld('A sum stands in no formula.');
+    const side = sideOfSum(compiled, sides, sum);
+    if (side === sideBits.both) throw new NotHeld('A sum hangs on both sides.');
+    const part = (name: string, sort: Sort): Ref =>
+      g.input(sumName(at, name), sort, side, -Infinity, Infinity);
+    return {
+      ...{ kind: 'number', lo: part('lo', 'number'), hi: part('hi', 'number') },
+      rises: { closed: part('rises', 'bits'), endless: part('risesEndless', 'bits') },
+      falls: { closed: part('falls', 'bits'), endless: part('fallsEndless', 'bits') },
+      ...{ open: part('open', 'truth'), loose: part('loose', 'truth') },
+    };
+  };
 }
 
-export const verdictOutputs = ({ least, most }: VerdictSteps): readonly Ref[] => [least, most];
-export const roomOutputs = ({ binding, left, unsure }: VerdictSteps): readonly Ref[] => [
-  ...[binding, left.lo, left.hi, unsure],
-];
-
 /**
- * The verdict of a topic as a program over rows and columns of one form.
+ * The verdict of a topic as a program over rows and columns.
  *
- * @param like inputs of a case, one row and one column: the numbers that its row and its column tell
- *   may be any of the same form, all else is as it is.
  * @throws NotHeld naming what a kernel cannot hold.
  */
-export function programOf(
-  compiled: Compiled,
-  like: Inputs,
-  parameters: ReadonlyMap<string, number>,
-  sides: Sides,
-  withRoom: boolean,
-): Program {
+export function programOf(topic: Topic, sides: Sides): Program {
+  const compiled = compiledOf(topic);
   const g = graph();
-  const of = reckoning(g, compiled, sourceOf(g, like, parameters, sides));
-  const out = verdictSteps(g, compiled, of);
-  const ends = [...verdictOutputs(out), ...(withRoom ? roomOutputs(out) : [])];
-  const live = reached(g, ends);
-  const stepAt = (ref: Ref): Step => {
-    const step = g.steps[ref];
-    if (!step) throw new Error(`There is no step ${ref}.`);
-    return step;
+  const source = openSource(g, topic, sides, summedIn(g, compiled, sides));
+  const noRow = (): never => {
+    throw new NotHeld('A list is gone through in no sum.');
   };
-  const inStage = (stage: Stage) => live.filter((ref) => stageOf(stepAt(ref)) === stage);
-  const taken = new Set(
-    live.flatMap((ref) => {
-      const stage = stageOf(stepAt(ref));
-      return stepAt(ref).args.filter((arg) => stageOf(stepAt(arg)) !== stage);
-    }),
-  );
-  for (const ref of ends) taken.add(ref);
-  const steps = (stage: Stage): Steps => {
-    const own = inStage(stage);
-    return { own, kept: own.filter((ref) => taken.has(ref)) };
-  };
-  const inputs = (stage: Stage): readonly string[] =>
-    inStage(stage).flatMap((ref) => (stepAt(ref).op === 'input' ? [stepAt(ref).name] : []));
-  return {
-    ...{ graph: g, of, out },
-    inputs: { rows: inputs('rows'), columns: inputs('columns') },
-    stages: { rows: steps('rows'), columns: steps('columns'), pairs: steps('pairs') },
-  };
+  const of = reckoning(g, compiled, { ...source, rows: noRow, cell: noRow });
+  const { least, most, binding, left, unsure } = verdictSteps(g, compiled, of);
+  return { steps: g.steps, verdict: [least, most], room: [binding, left.lo, left.hi, unsure] };
 }

@@ -1,94 +1,114 @@
-import type { Inputs, NumberInput, Status } from '@tarebook/rules/engine';
+import type { Fact, Inputs, Node, NumberInput, Topic } from '@tarebook/rules/engine';
 import type { Graph, Ref } from './graph';
-import { type Sides, sideBits, sideOf } from './sides';
+import { type Sides, sideOf } from './sides';
+import type { NumberSteps } from './values';
 
-/** A number on its way in: its two ends as steps, the same one where it is exact. */
-export type NumberSource = {
-  readonly lo: Ref;
-  readonly hi: Ref;
-  readonly status: Status;
-  readonly isOpen: boolean;
-};
+/** A number on its way in: its two ends and whether it may be anything. */
+export type NumberSource = { readonly lo: Ref; readonly hi: Ref; readonly isOpen: Ref };
 
-/** What is told of a case, a row and a column: numbers as inputs, all else as it is. */
+/** Whether it is told, and whether it is known. */
+export type Telling = { readonly isGiven: Ref; readonly isKnown: Ref };
+
+/** One row of a list, whose columns mean its cells. */
+export type Row = { readonly list: string; readonly at: number };
+
+/** What a case, a row and a column tell, and what stands for it in a graph. */
 export type Source = {
-  readonly status: (fact: string) => Status;
-  readonly options: (fact: string) => readonly string[];
+  readonly telling: (fact: string) => Telling;
+  readonly among: (fact: string) => { readonly may: Ref; readonly isOne: Ref };
   readonly number: (fact: string) => NumberSource;
-  readonly parameter: (name: string) => number;
-  readonly rows: (list: string) => number;
-  readonly cell: (column: string, row: number) => NumberSource;
+  readonly parameter: (name: string) => Ref;
+  readonly count: (list: string) => Ref;
+  /** All cells of a column: whether one is told, whether every one is known, whether one may be anything. */
+  readonly column: (name: string) => Telling & { readonly isOpen: Ref };
+  /** Rows of a list where they are gone through one by one; else `summed` stands for them. */
+  readonly rows: (list: string) => readonly Row[];
+  readonly cell: (column: string, row: Row) => NumberSource & Telling;
+  readonly summed: (sum: SumNode) => NumberSteps | undefined;
 };
+
+export type SumNode = Extract<Node, { readonly kind: 'sum' }>;
 
 /** No weight, length or count of a rig comes near it. */
 const farOut = 1e12;
-/** From here on a number is above zero for good: what is divided by it stays a number. */
-const tiny = 1e-6;
 
-/** Whether it is told as a number of its own, and not open or taken for granted. */
-export const isVaried = (input: NumberInput): boolean => input.status === 'known';
+const quantities = ['lo', 'hi', 'open', 'given', 'known'] as const;
+const choices = ['may', 'one', 'given', 'known'] as const;
+const lists = ['count', 'given', 'known'] as const;
 
-/** What stands for all numbers of its kind: exact or a range, above zero, zero or more, or any. */
-export function formOfNumber({ lo, hi }: NumberInput): string {
-  const sign = lo >= tiny ? 'positive' : lo >= 0 ? 'from zero' : 'any';
-  return `${lo === hi ? 'exact' : 'range'} ${sign}`;
+/** Everything that may come in of a fact, by the end of its name. */
+export function partsOf({ kind }: Fact): readonly string[] {
+  if (kind === 'quantity') return quantities;
+  return kind === 'rows' ? lists : choices;
 }
 
-/** The bounds of whatever has the same form. */
-function boundsOf({ lo }: NumberInput): readonly [least: number, most: number] {
-  if (lo >= tiny) return [tiny, farOut];
-  return [lo >= 0 ? 0 : -farOut, farOut];
-}
+export const optionsOf = (fact: Fact): readonly string[] =>
+  fact.kind === 'choice' ? fact.options : ['yes', 'no'];
 
-/**
- * Numbers that a row or a column tells come in as inputs; everything else, and all of the case, is
- * taken as it is, so that most of the graph folds away.
- */
-export function sourceOf(
+/** A fact's numbers, bits and truths as a graph's inputs, whoever tells it and however. */
+export function openSource(
   g: Graph,
-  inputs: Inputs,
-  parameters: ReadonlyMap<string, number>,
+  topic: Topic,
   sides: Sides,
-): Source {
-  const inputAt = (id: string) => {
-    const input = inputs.get(id);
-    if (!input) throw new Error(`There is no fact “${id}”.`);
-    return input;
-  };
-  const asIs = ({ lo, hi, status, open }: NumberInput): NumberSource => ({
-    ...{ lo: g.constant(lo), hi: g.constant(hi), status, isOpen: open },
+  summed: Source['summed'],
+): Omit<Source, 'rows' | 'cell'> {
+  const side = (fact: string): number =>
+    topic.facts[fact]?.kind === 'rows' ? 0 : sideOf(sides, fact);
+  const truth = (fact: string, part: string): Ref =>
+    g.input(`${fact} ${part}`, 'truth', side(fact), 0, 1);
+  const telling = (fact: string): Telling => ({
+    isGiven: truth(fact, 'given'),
+    isKnown: truth(fact, 'known'),
   });
   return {
-    status: (fact) => inputAt(fact).status,
-    options: (fact) => {
-      const input = inputAt(fact);
-      return input.kind === 'among' ? input.options : [];
-    },
+    telling,
+    among: (fact) => ({
+      may: g.input(`${fact} may`, 'bits', side(fact), -Infinity, Infinity),
+      isOne: truth(fact, 'one'),
+    }),
     number: (fact) => {
-      const input = inputAt(fact);
-      if (input.kind !== 'number') throw new Error(`“${fact}” is no number.`);
-      const side = sideOf(sides, fact);
-      if (side === sideBits.case || !isVaried(input)) return asIs(input);
-      const [least, most] = boundsOf(input);
-      const lo = g.input(`${fact} lo`, 'number', side, least, most);
-      const hi = input.lo === input.hi ? lo : g.input(`${fact} hi`, 'number', side, least, most);
-      return { lo, hi, status: input.status, isOpen: input.open };
+      const declared = topic.facts[fact];
+      const least = declared?.kind === 'quantity' && declared.least >= 0 ? 0 : -Infinity;
+      const end = (part: string) =>
+        g.input(`${fact} ${part}`, 'number', side(fact), least, Infinity);
+      return { lo: end('lo'), hi: end('hi'), isOpen: truth(fact, 'open') };
     },
     parameter: (name) => {
-      const value = parameters.get(name);
-      if (value === undefined) throw new Error(`There is no value “${name}”.`);
-      return value;
+      const values = topic.parameters[name]?.values ?? [];
+      const least = values.length > 0 && values.every(({ value }) => value >= 0) ? 0 : -farOut;
+      return g.input(`${name} value`, 'number', 0, least, farOut);
     },
+    count: (list) => g.input(`${list} count`, 'number', 0, 0, farOut),
+    column: (name) => ({
+      isGiven: g.input(`${name} given`, 'truth', 0, 0, 1),
+      isKnown: g.input(`${name} known`, 'truth', 0, 0, 1),
+      isOpen: g.input(`${name} open`, 'truth', 0, 0, 1),
+    }),
+    summed,
+  };
+}
+
+/** The same where lists are gone through row by row, their cells as a case tells them. */
+export function listedSource(g: Graph, topic: Topic, sides: Sides, inputs: Inputs): Source {
+  const cell = (column: string, { list, at }: Row): NumberInput => {
+    const input = inputs.get(list);
+    const found =
+      input?.kind === 'rows' ? input.rows[at]?.[column.slice(list.length + 1)] : undefined;
+    if (!found) throw new Error(`There is no “${column}” in row ${at + 1}.`);
+    return found;
+  };
+  return {
+    ...openSource(g, topic, sides, () => undefined),
     rows: (list) => {
-      const input = inputAt(list);
-      return input.kind === 'rows' ? input.rows.length : 0;
+      const input = inputs.get(list);
+      return input?.kind === 'rows' ? input.rows.map((_, at) => ({ list, at })) : [];
     },
     cell: (column, row) => {
-      const dot = column.lastIndexOf('.');
-      const input = inputAt(column.slice(0, dot));
-      const found = input.kind === 'rows' ? input.rows[row]?.[column.slice(dot + 1)] : undefined;
-      if (!found) throw new Error(`There is no “${column}” in row ${row + 1}.`);
-      return asIs(found);
+      const { lo, hi, open, status } = cell(column, row);
+      return {
+        ...{ lo: g.constant(lo), hi: g.constant(hi), isOpen: g.truth(open) },
+        ...{ isGiven: g.truth(status !== 'silent'), isKnown: g.truth(status === 'known') },
+      };
     },
   };
 }

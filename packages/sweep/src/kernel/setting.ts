@@ -1,0 +1,119 @@
+import { type Compiled, compiledOf, type Inputs, type Topic } from '@tarebook/rules/engine';
+import { graph } from './build';
+import { reckoning } from './formulas';
+import type { Ref, Step } from './graph';
+import { fillWith, type Vector, vector } from './lanes';
+import { isOutside, type Places, type Side, toldOf } from './places';
+import { sumName, sumParts } from './program';
+import type { Sides } from './sides';
+import { listedSource } from './source';
+import { onePlace, readySides, type Stage, type Staged, staged } from './staged';
+import { sumsOf } from './sums';
+import type { NumberSteps } from './values';
+
+type BothPlaces = Readonly<Record<Side, Places>>;
+
+/** What cases, rows and columns are of, and the parameters of the day. */
+export type Setting = {
+  readonly topic: Topic;
+  readonly sides: Sides;
+  readonly parameters: ReadonlyMap<string, number>;
+};
+
+const sameEverywhere = (sort: Vector['sort'], places: number, value: number): Vector => {
+  const made = vector(sort, places);
+  fillWith(made, value);
+  return made;
+};
+
+const ofCase = ({ topic, parameters }: Setting, facts: Inputs, name: string): number | undefined =>
+  name.endsWith(' value')
+    ? parameters.get(name.slice(0, -' value'.length))
+    : toldOf(topic, facts, name);
+
+type SideStage = Exclude<Stage, 'pairs'>;
+type Beside = (name: string, stage: SideStage) => Vector | undefined;
+
+/** What a program comes to for the case, for each row and for each column. */
+export function throughSides(all: Staged, setting: Setting, places: BothPlaces) {
+  const { steps, stages } = all;
+  const told = {
+    case: new Map<Ref, Vector>(),
+    rows: new Map<Ref, Vector>(),
+    columns: new Map<Ref, Vector>(),
+  };
+  /** What is another with each case. */
+  const moving: { readonly step: Step; readonly stage: SideStage; readonly into: Vector }[] = [];
+  let isOut = false;
+  for (const stage of ['case', 'rows', 'columns'] as const) {
+    for (const ref of stages[stage].inputs) {
+      const step = steps[ref];
+      if (!step) continue;
+      const own = stage === 'case' ? undefined : places[stage].inputs.get(step.name);
+      const slots = stage === 'case' ? onePlace : places[stage].slots;
+      const into = own ?? vector(step.sort, slots);
+      if (!own) moving.push({ step, stage, into });
+      else if (isOutside(step, own)) isOut = true;
+      told[stage].set(ref, into);
+    }
+  }
+  const slots = { rows: places.rows.slots, columns: places.columns.slots };
+  const ready = readySides(all, slots, (stage, ref) => told[stage].get(ref));
+  return {
+    kept: ready.kept,
+    /** False where something lies outside the bounds on which the program was built. */
+    run: (facts: Inputs, beside: Beside): boolean => {
+      let isWithin = !isOut;
+      for (const { step, stage, into } of moving) {
+        const given = beside(step.name, stage);
+        const value = ofCase(setting, facts, step.name);
+        if (given) into.of.set(given.of);
+        else if (value !== undefined) fillWith(into, value);
+        else throw new Error(`There is nothing for “${step.name}”.`);
+        if (isOutside(step, into)) isWithin = false;
+      }
+      ready.run();
+      return isWithin;
+    },
+  };
+}
+
+const refOf = (sum: NumberSteps, part: (typeof sumParts)[number][0]): Ref => {
+  const { lo, hi, open, loose } = sum;
+  const { closed: rises, endless: risesEndless } = sum.rises;
+  const { closed: falls, endless: fallsEndless } = sum.falls;
+  return { lo, hi, open, loose, rises, risesEndless, falls, fallsEndless }[part];
+};
+
+/**
+ * The sums over a case's lists, row by row, for the case and for every row and column they hang on.
+ *
+ * @throws NotHeld naming what a kernel cannot hold.
+ */
+export function sumsIn(setting: Setting, facts: Inputs, places: BothPlaces): Beside | undefined {
+  const compiled: Compiled = compiledOf(setting.topic);
+  const g = graph();
+  const of = reckoning(g, compiled, listedSource(g, setting.topic, setting.sides, facts));
+  const outputs = new Map<string, { readonly ref: Ref; readonly sort: Step['sort'] }>();
+  sumsOf(compiled).forEach((sum, at) => {
+    const total = of.total(sum);
+    for (const [part, sort] of sumParts) {
+      outputs.set(sumName(at, part), { ref: refOf(total, part), sort });
+    }
+  });
+  const all = staged(
+    g.steps,
+    [...outputs.values()].map(({ ref }) => ref),
+  );
+  const { kept, run } = throughSides(all, setting, places);
+  if (!run(facts, () => undefined)) return undefined;
+  return (name, stage) => {
+    const output = outputs.get(name);
+    if (!output) return undefined;
+    const { ref, sort } = output;
+    const own = kept[stage].get(ref);
+    if (own) return own;
+    const value = kept.case.get(ref)?.of[0] ?? g.steps[ref]?.value ?? 0;
+    return sameEverywhere(sort, stage === 'case' ? onePlace : places[stage].slots, value);
+  };
+}
