@@ -26,12 +26,27 @@ const taken = (port) =>
 /** Serves notebook/dist; resolves with the server once it listens. */
 export async function serve(port) {
   const { preview } = await import('vite');
-  try {
-    return await preview({
+  const { relayBeside } = await import('../../notebook/relay/relay.mjs');
+  const on = (host, from, strictPort) =>
+    preview({
       root: join(root, 'notebook'),
       logLevel: 'error',
-      preview: { port, strictPort: true, host: '127.0.0.1', open: false },
+      preview: { port: from, strictPort, host, open: false },
     });
+  // For a class, and while it runs: the same page on an address that learners' phones reach.
+  const forLearners = async (address) => {
+    const server = await on(address, port + 1, false);
+    const { port: own } = server.httpServer.address();
+    return {
+      server: server.httpServer,
+      url: `http://${address}:${own}/`,
+      close: () => server.close(),
+    };
+  };
+  try {
+    const server = await on('127.0.0.1', port, true);
+    relayBeside(server.httpServer, forLearners);
+    return server;
   } catch (problem) {
     const used = problem.code === 'EADDRINUSE' || /in use/.test(problem.message);
     return giveUp(used ? taken(port) : `The notebook cannot be served: ${problem.message}`);

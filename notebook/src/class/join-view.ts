@@ -6,6 +6,7 @@ import { pageAddress } from '../elements/share-case';
 import { isSureness, surenesses } from '../state/group';
 import { questionRead } from './case-read';
 import { guessCode } from './guess-code';
+import { type Heard, lineTo } from './line';
 import { type PassedOn, unpackClass } from './passed-on';
 import { askedUnit, leftOpen, type Question, readPrediction } from './predict';
 import { walkedCase } from './record';
@@ -15,6 +16,9 @@ export class JoinView extends PlainElement {
   static override properties = {
     packed: { attribute: false },
     system: { attribute: false },
+    atOnce: { attribute: false },
+    line: { state: true },
+    told: { state: true },
     passed: { state: true },
     broken: { state: true },
     me: { state: true },
@@ -24,6 +28,12 @@ export class JoinView extends PlainElement {
   };
   declare packed: string;
   declare system: UnitSystem;
+  /** Whether guesses travel at once, over the relay that this page came from. */
+  declare atOnce: boolean;
+  /** Set once the relay has let this phone in. */
+  declare line: ReturnType<typeof lineTo> | undefined;
+  /** What the trainer's window, or the relay, said last. */
+  declare told: string;
   declare passed: PassedOn | undefined;
   declare broken: string;
   /** Which learner, from 0. */
@@ -35,6 +45,8 @@ export class JoinView extends PlainElement {
   constructor() {
     super();
     this.broken = '';
+    this.told = '';
+    this.atOnce = false;
     this.at = 0;
     this.wrong = '';
   }
@@ -49,6 +61,56 @@ export class JoinView extends PlainElement {
         this.broken = problem instanceof Error ? problem.message : String(problem);
       },
     );
+  }
+
+  override disconnectedCallback(): void {
+    this.line?.close();
+    super.disconnectedCallback();
+  }
+
+  /** Asks to be let in; the join code stands before everybody. */
+  private join(event: Event): void {
+    event.preventDefault();
+    const code = this.querySelector<HTMLInputElement>('#join-code')?.value.trim() ?? '';
+    if (code === '') {
+      this.told = 'Nothing is written here; type the join code that the trainer shows.';
+      return;
+    }
+    const line = lineTo(
+      'learner',
+      (message) => this.hear(message, line),
+      (wasOpen) => {
+        if (!wasOpen) this.wrong = 'Nobody takes guesses at once just now; read your guess out.';
+        const had = this.line !== undefined;
+        this.line = undefined;
+        if (had)
+          this.told = 'The line to the trainer is closed; read your guess out, or join once more.';
+      },
+      () => line.say({ code }),
+    );
+  }
+
+  private hear({ kind, at, says }: Heard, line: ReturnType<typeof lineTo>): void {
+    if (kind === 'wrong') {
+      line.close();
+      this.wrong = 'That is not the join code; look at it once more.';
+    }
+    if (kind === 'in') {
+      this.line = line;
+      this.wrong = '';
+      this.told = 'You have joined.';
+    }
+    if (kind === 'reply') this.told = String(says);
+    const to = Number(at);
+    if ((kind === 'in' || kind === 'at') && to !== this.at && this.passed?.cases[to]) this.go(to);
+  }
+
+  private joining() {
+    return html`<form class="turn" @submit=${this.join} novalidate>
+      <label>Join code <input id="join-code" autocomplete="off" autocapitalize="characters" spellcheck="false" /></label>
+      <button>Join</button>
+      <p class="error" role="alert">${this.wrong}</p>
+    </form>`;
   }
 
   private go(at: number): void {
@@ -78,7 +140,11 @@ export class JoinView extends PlainElement {
       const guessed = { case: at, learner: me, said: read.said };
       const code = guessCode({ ...guessed, ...(isSureness(sure) && { sure }) }, question, system);
       this.wrong = code ? '' : 'A code carries one figure; write a single number.';
-      if (code) this.code = { code, said: read.said, why: value('my-why').trim().slice(0, 300) };
+      if (!code) return;
+      const why = value('my-why').trim().slice(0, 300);
+      this.told = '';
+      this.line?.say({ guess: code, why });
+      this.code = { code, said: read.said, why };
     }
   }
 
@@ -100,6 +166,12 @@ export class JoinView extends PlainElement {
   private handed({ id }: PassedOn, { code, said, why }: NonNullable<JoinView['code']>) {
     const grouped = code.replace(/(.{3})(?=.)/g, '$1 ');
     const back = `${pageAddress()}#/class/guess/${id}/${code}/${encodeURIComponent(why)}`;
+    if (this.line) {
+      return html`<p>You say <strong class="num">${said}</strong>.</p>
+        <div class="acts"><button @click=${() => {
+          this.code = undefined;
+        }}>I mistyped</button></div>`;
+    }
     return html`<p>You say <strong class="num">${said}</strong>. Read this code out, or let the trainer’s device scan it:</p>
       <p class="read-out num" aria-label=${[...code].join(' ')}>${grouped}</p>
       <qr-code .text=${back} .label=${'Code that carries the guess to the trainer'}></qr-code>
@@ -118,6 +190,7 @@ export class JoinView extends PlainElement {
     return html`<h1 tabindex="-1">${each.title}</h1>
       <p class="small soft">Case ${this.at + 1} of ${passed.cases.length} · ${passed.learners[this.me ?? 0]}</p>
       ${questionRead(walked, this.system)}
+      <p role="status">${this.told}</p>
       ${
         this.code
           ? this.handed(passed, this.code)
@@ -140,8 +213,11 @@ export class JoinView extends PlainElement {
     const { passed, broken, me } = this;
     if (broken) return html`<h1>Class</h1><p class="notice" role="alert">${broken}</p>`;
     if (!passed) return html`<h1>Class</h1><p class="soft">Opening the class …</p>`;
-    if (me !== undefined) return this.asked(passed);
-    return html`<h1>Class</h1><p>Who are you?</p>
+    if (me !== undefined) {
+      return html`${this.atOnce && !this.line ? this.joining() : nothing}${this.asked(passed)}`;
+    }
+    return html`<h1>Class</h1>
+      ${this.atOnce && !this.line ? this.joining() : nothing}<p role="status">${this.told}</p><p>Who are you?</p>
       <div class="acts">${passed.learners.map(
         (learner, i) =>
           html`<button @click=${() => {

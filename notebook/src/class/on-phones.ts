@@ -2,11 +2,11 @@ import { html, nothing } from 'lit';
 import { PlainElement } from '../elements/plain-element';
 import '../elements/qr-code';
 import { pageAddress } from '../elements/share-case';
-import { type Group, waiting } from '../state/group';
+import type { Group } from '../state/group';
 import { Committed } from './class-case-events';
-import { mostByCode, readGuessCode } from './guess-code';
+import { mostByCode } from './guess-code';
 import { packClass } from './passed-on';
-import { walkedCase } from './record';
+import { guessByCode } from './take-code';
 
 /** What a code that is scanned from a screen may carry, in characters. */
 const mostForCode = 1_500;
@@ -44,22 +44,12 @@ export class OnPhones extends PlainElement {
     event.preventDefault();
     const field = this.querySelector<HTMLInputElement>('#guess-code');
     if (!field) return;
-    const { group } = this;
-    const read = readGuessCode(field.value, group.cases, group.learners, (at) => {
-      const each = group.cases[at];
-      return each && walkedCase(each.text)?.question;
-    });
-    const learner = typeof read === 'string' ? '' : (group.learners[read.learner] ?? '');
-    if (typeof read === 'string') this.wrong = read;
-    else if (read.case !== group.at) {
-      this.wrong = `This code is of case ${read.case + 1}, and case ${group.at + 1} is on.`;
-    } else if (!waiting(group).includes(learner)) {
-      this.wrong = `${learner} has committed already; take that guess back first if it was mistyped.`;
-    } else {
-      this.wrong = '';
-      this.taken = `${learner}’s guess is taken down.`;
+    const read = guessByCode(this.group, field.value);
+    this.wrong = typeof read === 'string' ? read : '';
+    if (typeof read !== 'string') {
+      this.taken = `${read.learner}’s guess is taken down.`;
       field.value = '';
-      this.dispatchEvent(new Committed(learner, read.said, read.sure ? { sure: read.sure } : {}));
+      this.dispatchEvent(new Committed(read.learner, read.said, read.reason));
     }
     field.focus();
   }

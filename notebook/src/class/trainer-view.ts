@@ -15,6 +15,7 @@ import type { LessonActed, LessonFileChosen } from './lesson-list';
 import './lesson-plan';
 import type { ClassBegun, LessonChanged, SheetsWanted } from './lesson-plan';
 import { Lessons } from './lessons';
+import './relay-desk';
 import type { FactMoved } from './what-if';
 
 /** The trainer's window: a lesson is prepared, walked with learners, and its tally looked at. */
@@ -111,7 +112,8 @@ export class TrainerView extends PlainElement {
       ${
         ended
           ? html`<class-tally .group=${group}></class-tally>`
-          : html`<class-case .group=${group} .system=${this.system}></class-case>`
+          : html`<class-case .group=${group} .system=${this.system}></class-case>
+            <relay-desk .group=${group}></relay-desk>`
       }
     `;
   }

@@ -63,7 +63,11 @@ export class ClassPage extends PlainElement {
       case 'learners':
         return html`<learners-view .system=${system}></learners-view>`;
       case 'join':
-        return html`<join-view .packed=${location.hash.split('/')[3] ?? ''} .system=${system}></join-view>`;
+        return html`<join-view
+          .packed=${location.hash.split('/')[3] ?? ''}
+          .atOnce=${location.hash.split('/')[4] === 'at-once'}
+          .system=${system}
+        ></join-view>`;
       case 'guess':
         return html`<h1>Class</h1><p class="notice" role="status">${this.scanned || 'Taking the guess down …'}</p>`;
       case 'practice':

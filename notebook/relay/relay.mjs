@@ -1,0 +1,168 @@
+// Guesses from learners' own phones to the trainer's window, while a lesson runs. The trainer's window
+// asks for it over loopback; only then something listens on the address that the trainer picks, and
+// it stops when that window turns it off or closes. What passes through is kept nowhere.
+//
+//     learner ── code, guess ──►  /relay/learner │ /relay/trainer  ── guess ──► trainer
+//             ◄── taken or not ──                │                ◄── reply ──
+import { randomInt } from 'node:crypto';
+import { networkInterfaces } from 'node:os';
+import { WebSocketServer } from 'ws';
+import { allowance, caps, guessIn, joinCode } from './caps.mjs';
+
+const loopback = '127.0.0.1';
+
+/** This machine's addresses that a phone may reach, loopback first. */
+export function addresses() {
+  const all = Object.values(networkInterfaces()).flatMap((each) => each ?? []);
+  const reached = all.filter(({ family, internal }) => family === 'IPv4' && !internal);
+  return [loopback, ...reached.map(({ address }) => address)];
+}
+
+const said = (socket, message) => {
+  if (socket.readyState === socket.OPEN) socket.send(JSON.stringify(message));
+};
+
+function read(data) {
+  try {
+    return JSON.parse(String(data));
+  } catch {
+    return undefined;
+  }
+}
+
+/** Only a page that this very server sent may open a line to it. */
+const isOurs = ({ headers }) => headers.origin === `http://${headers.host}`;
+
+/** Upgrades what asks for one path; everything else is cut off. */
+function lines(server, path, joined) {
+  const sockets = new WebSocketServer({
+    noServer: true,
+    maxPayload: caps.message,
+    perMessageDeflate: false,
+  });
+  server.on('upgrade', (request, socket, head) => {
+    socket.on('error', () => socket.destroy());
+    if (request.url !== path || !isOurs(request) || sockets.clients.size >= caps.windows) {
+      socket.end('HTTP/1.1 403 Forbidden\r\nConnection: close\r\n\r\n');
+      return;
+    }
+    sockets.handleUpgrade(request, socket, head, (client) => {
+      // What is too large or no message ends this line alone.
+      client.on('error', () => client.terminate());
+      joined(client);
+    });
+  });
+  return sockets;
+}
+
+/** The learners' end, for as long as it is open. */
+function learnersEnd(server, trainer, code) {
+  let at = 0;
+  let next = 0;
+  const joined = new Map();
+  const mayBeWrong = allowance(caps.wrongCodes, 60_000 / caps.wrongCodes);
+  const count = () => said(trainer, { kind: 'count', count: joined.size });
+  const sockets = lines(server, '/relay/learner', (client) => {
+    const may = allowance(caps.burst, 1000);
+    const late = setTimeout(() => client.close(1008), caps.toJoin);
+    next += 1;
+    const id = next;
+    client.on('message', (data) => {
+      if (!may()) {
+        client.close(1008);
+        return;
+      }
+      const message = read(data);
+      if (joined.has(id)) {
+        const guess = guessIn(message);
+        if (guess) said(trainer, { kind: 'guess', from: id, ...guess });
+        else client.close(1008);
+        return;
+      }
+      if (typeof message?.code !== 'string') {
+        client.close(1008);
+      } else if (message.code.toUpperCase() === code) {
+        clearTimeout(late);
+        joined.set(id, client);
+        said(client, { kind: 'in', at });
+        count();
+      } else if (mayBeWrong()) said(client, { kind: 'wrong' });
+      else client.close(1013);
+    });
+    client.on('close', () => {
+      clearTimeout(late);
+      if (joined.delete(id)) count();
+    });
+  });
+  return {
+    show(now) {
+      at = now;
+      for (const client of joined.values()) said(client, { kind: 'at', at });
+    },
+    reply(to, taken, says) {
+      const client = joined.get(to);
+      if (client) said(client, { kind: 'reply', taken, says });
+    },
+    close() {
+      for (const client of sockets.clients) client.terminate();
+      sockets.close();
+    },
+  };
+}
+
+/**
+ * Lets the trainer's window of this server open a second one for learners.
+ *
+ * @param server what the trainer's page came from, on loopback
+ * @param serveOn serves the same page on an address; resolves with `{ server, url, close }`
+ */
+export function relayBeside(server, serveOn) {
+  let busy = false;
+  lines(server, '/relay/trainer', (trainer) => {
+    let end;
+    let gone = false;
+    const shut = async () => {
+      const now = end;
+      end = undefined;
+      if (!now) return;
+      now.close();
+      await now.served.close();
+      busy = false;
+    };
+    const open = async (address) => {
+      if (busy) {
+        said(trainer, {
+          kind: 'refused',
+          says: 'Another window of this machine takes guesses already.',
+        });
+        return;
+      }
+      busy = true;
+      try {
+        const served = await serveOn(address);
+        const code = joinCode((most) => randomInt(most));
+        end = { ...learnersEnd(served.server, trainer, code), served };
+        said(trainer, { kind: 'open', url: served.url, code });
+        if (gone) await shut();
+      } catch (problem) {
+        busy = false;
+        said(trainer, {
+          kind: 'refused',
+          says: `Nothing can be served on ${address}: ${problem.message}`,
+        });
+      }
+    };
+    said(trainer, { kind: 'addresses', addresses: addresses() });
+    trainer.on('message', (data) => {
+      const message = read(data);
+      const { kind, address, at, to, taken, says } = message ?? {};
+      if (kind === 'open' && !end && addresses().includes(address)) void open(address);
+      if (kind === 'at' && Number.isInteger(at)) end?.show(at);
+      if (kind === 'reply' && typeof says === 'string') end?.reply(to, taken === true, says);
+    });
+    trainer.on('close', () => {
+      gone = true;
+      void shut();
+    });
+  });
+}

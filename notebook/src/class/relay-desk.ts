@@ -1,0 +1,134 @@
+import { html, nothing } from 'lit';
+import { PlainElement } from '../elements/plain-element';
+import '../elements/qr-code';
+import type { Group } from '../state/group';
+import { Committed } from './class-case-events';
+import { type Heard, lineTo } from './line';
+import { packClass } from './passed-on';
+import { guessByCode } from './take-code';
+
+type Open = { readonly url: string; readonly code: string };
+
+/** Where the trainer turns it on, guesses come from the learners' phones at once, while the lesson runs. */
+export class RelayDesk extends PlainElement {
+  static override properties = {
+    group: { attribute: false },
+    addresses: { state: true },
+    on: { state: true },
+    href: { state: true },
+    count: { state: true },
+    told: { state: true },
+  };
+  declare group: Group;
+  declare addresses: readonly string[] | undefined;
+  declare on: Open | undefined;
+  declare href: string;
+  declare count: number;
+  declare told: string;
+  private line: ReturnType<typeof lineTo> | undefined;
+
+  constructor() {
+    super();
+    this.count = 0;
+    this.told = '';
+    this.href = '';
+  }
+
+  override disconnectedCallback(): void {
+    this.off();
+    super.disconnectedCallback();
+  }
+
+  /** Phones follow the case that is on; whoever came late finds a name there. */
+  protected override updated(changed: Map<PropertyKey, unknown>): void {
+    if (!changed.has('group') || !this.on) return;
+    this.line?.say({ kind: 'at', at: this.group.at });
+    void this.link(this.on);
+  }
+
+  private async link({ url }: Open): Promise<void> {
+    this.href = `${url}#/class/join/${await packClass(this.group)}/at-once`;
+  }
+
+  private look(): void {
+    this.told = '';
+    this.line = lineTo(
+      'trainer',
+      (message) => this.hear(message),
+      (wasOpen) => {
+        this.told = wasOpen
+          ? 'The line is closed; guesses still come as codes.'
+          : 'This page was not started with “npm start”, so it has no line of its own; guesses come as codes, as below.';
+        this.forget();
+      },
+    );
+  }
+
+  private hear({ kind, addresses, url, code, count, says, from, guess, why }: Heard): void {
+    if (kind === 'addresses' && Array.isArray(addresses)) this.addresses = addresses.map(String);
+    if (kind === 'refused') this.told = String(says);
+    if (kind === 'count') this.count = Number(count);
+    if (kind === 'open') {
+      this.on = { url: String(url), code: String(code) };
+      this.line?.say({ kind: 'at', at: this.group.at });
+      void this.link(this.on);
+    }
+    if (kind !== 'guess') return;
+    const read = guessByCode(this.group, String(guess), String(why ?? ''));
+    const taken = typeof read !== 'string';
+    const reply = taken ? `${read.learner}, your guess is taken down.` : read;
+    if (taken) this.dispatchEvent(new Committed(read.learner, read.said, read.reason));
+    this.line?.say({ kind: 'reply', to: from, taken, says: reply });
+  }
+
+  private open(event: Event): void {
+    event.preventDefault();
+    const address = this.querySelector('select')?.value;
+    this.line?.say({ kind: 'open', address });
+  }
+
+  private forget(): void {
+    this.line = undefined;
+    this.addresses = undefined;
+    this.on = undefined;
+    this.count = 0;
+  }
+
+  private off(): void {
+    this.line?.close();
+    this.forget();
+  }
+
+  private choice(addresses: readonly string[]) {
+    return html`<form class="turn" @submit=${this.open}>
+      <label>On which address of this machine
+        <select>${addresses.map((each, at) => html`<option value=${each}>${each}${at === 0 ? ', this machine alone' : ', the shop’s network'}</option>`)}</select></label>
+      <button>Let the learners in</button>
+    </form>`;
+  }
+
+  private let({ code }: Open) {
+    return html`<p>Join code: <strong class="read-out num">${code}</strong> <span role="status">${this.count} ${this.count === 1 ? 'phone has' : 'phones have'} joined.</span></p>
+      <qr-code .text=${this.href} .label=${'Code that opens this class on a learner’s phone'}></qr-code>
+      <p class="small"><a href=${this.href}>The link for the learners</a>: it asks for the join code. It is served until the lesson ends, takes guesses alone and keeps nothing.</p>
+      <button @click=${this.off}>Let nobody in any more</button>`;
+  }
+
+  protected override render() {
+    const { addresses, on, told } = this;
+    return html`<details class="noprint" id="at-once">
+      <summary>Guesses at once, over the shop’s network</summary>
+      ${
+        on
+          ? this.let(on)
+          : addresses
+            ? this.choice(addresses)
+            : html`<p>Started with “npm start”, this page can take guesses from the learners’ phones at once.</p>
+              <button @click=${this.look}>Turn it on</button>`
+      }
+      <p role="status">${told || nothing}</p>
+    </details>`;
+  }
+}
+
+customElements.define('relay-desk', RelayDesk);
