@@ -88,6 +88,7 @@ function rigOf(random: Random, share: number): FactsGiven {
     'trailer.propane': of(0, 60),
     'trailer.tireCapacity': exact(1_000, 3_000),
     'trailer.tireKind': oneOf('passenger', 'special-trailer'),
+    'tire.kind': oneOf('passenger', 'light-truck'),
     'tire.place': places[between(random, 0, 2)] ?? 'rear',
   };
   const kept = Object.entries(all).filter(([id]) => id === 'tire.place' || random() < share);
@@ -150,4 +151,25 @@ test('no topic says yes where another says no of the same limit of one rig', () 
   }
   expect(apart).toEqual([]);
   for (const limit of shared) expect(pairs.get(limit) ?? 0, limit).toBeGreaterThan(20);
+});
+
+test('where passenger tires count for less than their sidewall, the answer says so', () => {
+  const says = (facts: FactsGiven): readonly string[] =>
+    ['tow-fit', 'truck-camper'].flatMap((id) => {
+      const topic = topics[id];
+      const answer = topic && answerOf(topic, facts);
+      const told = answer?.assumed.filter(({ says }) => says.startsWith('Passenger tires'));
+      return told?.length ? [`${id}: ${told.map((each) => each.says).join(' ')}`] : [];
+    });
+  const rear = { 'vehicle.tireCapacityRear': '1,700 lb', 'vehicle.tireKind': 'passenger' };
+  expect(says({ ...rear, 'vehicle.type': 'truck' })).toEqual([
+    'tow-fit: Passenger tires on a truck or multipurpose vehicle count with their rating divided by 1.1.',
+    'truck-camper: Passenger tires on a truck or multipurpose vehicle count with their rating divided by 1.1.',
+  ]);
+  expect(says({ ...rear, 'vehicle.type': 'passenger-car' })).toEqual([]);
+  const trailer = { 'trailer.tireCapacity': '1,500 lb', 'tire.kind': 'passenger' };
+  expect(says(trailer)).toEqual([
+    'tow-fit: Passenger tires on a trailer count with their rating divided by 1.1.',
+  ]);
+  expect(says({ ...trailer, 'tire.place': 'rear' })).toEqual([]);
 });

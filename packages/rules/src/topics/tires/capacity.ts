@@ -105,10 +105,23 @@ export const capacity = part({
       is: 'choose(tire.indexCounts, choose(known(tire.stated), min(tire.byIndex, tire.stated), tire.byIndex), tire.stated)',
       source: makersRating,
     },
+    'tire.isToldOf': {
+      label: 'The kind of the tires that are meant was told',
+      unit: 'yes-no',
+      is: "given(tire.kind) || choose(tire.place == 'trailer', given(trailer.tireKind), given(vehicle.tireKind))",
+      source: custom,
+    },
+    'vehicleTire.isPassenger': {
+      label: 'The vehicle’s tires that are meant are passenger ones',
+      unit: 'yes-no',
+      is: "(given(tire.kind) && tire.kind == 'passenger') || (given(vehicle.tireKind) && vehicle.tireKind == 'passenger')",
+      source: passengerTires,
+    },
     'tire.countsForLess': {
       label: 'A passenger tire off a passenger car',
       unit: 'yes-no',
-      is: "tire.kind == 'passenger' && (tire.place == 'trailer' || vehicle.type != 'passenger-car')",
+      // What was told of the rig's tires holds for those that are meant, too; where nobody told, it may be.
+      is: "choose(tire.place == 'trailer', choose(tire.isToldOf, tire.trailerIsPassenger, tire.kind == 'passenger'), vehicle.type != 'passenger-car' && choose(tire.isToldOf, vehicleTire.isPassenger, tire.kind == 'passenger'))",
       source: passengerTires,
     },
     'tire.divisor': {

@@ -18,13 +18,20 @@ import { pressure } from './pressure';
 import { upgraded } from './upgrade';
 
 /** The rig, asked and reckoned as for towing. */
-const rig = standingOn(rigTrade, 'axle.trailer', 'axle.front', 'axle.rear');
+const rig = standingOn(
+  rigTrade,
+  'axle.trailer',
+  'axle.front',
+  'axle.rear',
+  'tire.trailerIsPassenger',
+);
 
 const borrowed = {
   facts: {
     'vehicle.dualRearWheels': rigTrade.facts['vehicle.dualRearWheels'],
     'vehicle.tireCapacityFront': rigTrade.facts['vehicle.tireCapacityFront'],
     'vehicle.tireCapacityRear': rigTrade.facts['vehicle.tireCapacityRear'],
+    'vehicle.tireKind': rigTrade.facts['vehicle.tireKind'],
     'trailer.axles': rigTrade.facts['trailer.axles'],
     'trailer.tireCapacity': rigTrade.facts['trailer.tireCapacity'],
   },
@@ -52,7 +59,7 @@ const parts = [
 /** Are these tires up to what they carry, how fast, at what pressure, and how old are they? */
 export const tires = defineTopic({
   id: 'tires',
-  version: '3.0.0',
+  version: '4.0.0',
   title: 'Tires',
   question:
     'Are these tires up to the load, the speed and the pressure they run at, and are they young enough?',

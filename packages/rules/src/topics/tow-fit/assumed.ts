@@ -2,6 +2,7 @@ import type { Assumption } from '../../engine/define/shapes';
 import { part } from '../../engine/define/topic';
 import { custom, house, restoredBound, statics } from '../../trade/bibliography/common';
 import { makersRating } from '../../trade/bibliography/rig';
+import { passengerTires } from '../../trade/bibliography/tires';
 
 const tanks = ['trailer.freshWater', 'trailer.grayWater', 'trailer.blackWater'];
 const unplacedTank = (tank: string): string => `(!known(${tank}Ahead) && may(${tank} > 0))`;
@@ -74,6 +75,16 @@ export const assumed = part({
 });
 
 export const assumptions: readonly Assumption[] = [
+  {
+    when: 'tire.vehicleIsCounted',
+    says: 'Passenger tires on a truck or multipurpose vehicle count with their rating divided by {tire.passengerDivisor}.',
+    source: passengerTires,
+  },
+  {
+    when: 'tire.trailerIsCounted',
+    says: 'Passenger tires on a trailer count with their rating divided by {tire.passengerDivisor}.',
+    source: passengerTires,
+  },
   {
     when: 'assumed.propanePlace',
     says: 'Propane rides on the A-frame, at {propane.place} of the way from axle to ball.',

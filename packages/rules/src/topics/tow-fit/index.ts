@@ -1,3 +1,4 @@
+import { quietly } from '../../engine/define/quietly';
 import { defineTopic, gather } from '../../engine/define/topic';
 import { custom } from '../../trade/bibliography/common';
 import { makersRating } from '../../trade/bibliography/rig';
@@ -13,7 +14,7 @@ import { hitchFacts } from '../../trade/rig/facts-hitch';
 import { loadFacts } from '../../trade/rig/facts-load';
 import { trailerFacts } from '../../trade/rig/facts-trailer';
 import { vehicleFacts } from '../../trade/rig/facts-vehicle';
-import { vehicleTireFacts } from '../../trade/rig/facts-vehicle-tires';
+import { meantTireFacts, vehicleTireFacts } from '../../trade/rig/facts-vehicle-tires';
 import { combined, payload, vehicleGross } from '../../trade/rig/payload';
 import { tires } from '../../trade/rig/tires';
 import { tongueWeight } from '../../trade/rig/tongue';
@@ -32,10 +33,14 @@ import { tongueLeads } from './leads';
 import { shopping } from './shopping';
 import { usual } from './usual';
 
+/** Towing asks of all tires; which ones are meant it takes without a word. */
+const quietTireFacts = { facts: quietly(meantTireFacts.facts) };
+
 /** In the order in which limits are listed, and in which the first of two equals binds. */
 const parts = [
   vehicleFacts,
   vehicleTireFacts,
+  quietTireFacts,
   loadFacts,
   quietCamperFacts,
   hitchFacts,

@@ -1,8 +1,11 @@
+import { quietly } from '../../engine/define/quietly';
 import { defineTopic, gather } from '../../engine/define/topic';
 import { standingOn } from '../../engine/formula/standing-on';
 import { custom, house, partsRating as makersRating } from '../../trade/bibliography/common';
+import { passengerTires } from '../../trade/bibliography/tires';
 import { camperLoading } from '../../trade/bibliography/truck-camper';
 import { camperFacts } from '../../trade/rig/facts-camper';
+import { meantTireFacts } from '../../trade/rig/facts-vehicle-tires';
 import { rigTrade } from '../../trade/rig/index';
 import { askings } from './askings';
 import { axles } from './axles';
@@ -41,6 +44,7 @@ const truck = standingOn(
   'curb.rear',
   'tire.rearCount',
   'tire.rearCapacity',
+  'tire.rearIsCounted',
 );
 
 const borrowed = {
@@ -79,7 +83,7 @@ export const truckCamper = defineTopic({
   question:
     'May this truck carry this camper, loaded as it will be on the road, and does its weight sit where the maker wants it?',
   // Here a camper is what is asked about, and what nobody told of it is spoken.
-  facts: { ...gather('facts', parts), ...camperFacts.facts },
+  facts: { ...gather('facts', parts), ...camperFacts.facts, ...quietly(meantTireFacts.facts) },
   parameters: gather('parameters', parts),
   tables: {},
   formulas: gather('formulas', parts),
@@ -113,6 +117,11 @@ export const truckCamper = defineTopic({
     'axle.rear',
   ],
   assumptions: [
+    {
+      when: 'tire.rearIsCounted',
+      says: 'Passenger tires on a truck or multipurpose vehicle count with their rating divided by {tire.passengerDivisor}.',
+      source: passengerTires,
+    },
     { when: 'trailer.isUntold', says: 'Nothing is towed behind the camper.', source: custom },
     {
       when: 'camper.placeless',

@@ -48,3 +48,26 @@ export const vehicleTireFacts = part({
     },
   },
 });
+
+/** Which tires somebody speaks of, and their kind: of the trailer or the vehicle, as their place says. */
+export const meantTireFacts = part({
+  facts: {
+    'tire.place': {
+      kind: 'choice',
+      options: ['trailer', 'front', 'rear'],
+      label: 'Where the tires run',
+      ask: 'Which tires are meant: the trailer’s, or the front or rear ones of the vehicle?',
+      where: 'told by the owner',
+      silent: { value: 'trailer', says: 'The trailer’s tires are meant.', source: custom },
+    },
+    'tire.kind': {
+      kind: 'choice',
+      options: ['special-trailer', 'light-truck', 'passenger'],
+      label: 'Kind of tire',
+      ask: 'Which letters stand before the size: ST, LT, P, or none?',
+      where: 'the sidewall',
+      means:
+        'ST is a special-trailer tire, LT a light-truck tire; P or no letters a passenger one.',
+    },
+  },
+});

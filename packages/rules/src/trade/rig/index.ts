@@ -11,7 +11,7 @@ import { hitchFacts } from './facts-hitch';
 import { loadFacts } from './facts-load';
 import { trailerFacts } from './facts-trailer';
 import { vehicleFacts } from './facts-vehicle';
-import { vehicleTireFacts } from './facts-vehicle-tires';
+import { meantTireFacts, vehicleTireFacts } from './facts-vehicle-tires';
 import { combined, payload, vehicleGross } from './payload';
 import { imbalance, tires } from './tires';
 import { tongueWeight } from './tongue';
@@ -25,6 +25,7 @@ import { loadedWeights, margins, trailerGross } from './weights';
 export const rigTrade = family(
   vehicleFacts,
   vehicleTireFacts,
+  meantTireFacts,
   loadFacts,
   quietCamperFacts,
   hitchFacts,

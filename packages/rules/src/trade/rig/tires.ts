@@ -5,6 +5,10 @@ import { passengerTires } from '../bibliography/tires';
 
 const each = { margin: 'margin.other', source: makersRating } as const;
 
+/** Told of the vehicle’s tires, or of those that are meant and run there; the type must be told. */
+const onTruck = (place: 'front' | 'rear'): string =>
+  `given(vehicle.type) && vehicle.type != 'passenger-car' && ((given(vehicle.tireKind) && vehicle.tireKind == 'passenger') || (given(tire.kind) && tire.place == '${place}' && tire.kind == 'passenger'))`;
+
 /**
  * Load of one tire: the axle's, shared over the tires on it; and what its stamp counts for. On a
  * trailer a side may be heavier than the other, and nobody weighs the wheels: the margin is for that.
@@ -33,16 +37,40 @@ export const tires = part({
       is: "choose(vehicle.dualRearWheels == 'yes', 4, 2)",
       source: makersRating,
     },
-    'tire.vehicleDivisor': {
-      label: 'What the stamp on the vehicle’s tires is divided by',
-      unit: '1',
-      is: "choose(given(vehicle.tireKind, vehicle.type) && vehicle.tireKind == 'passenger' && vehicle.type != 'passenger-car', tire.passengerDivisor, 1)",
+    'tire.trailerIsPassenger': {
+      label: 'The trailer runs on passenger tires',
+      unit: 'yes-no',
+      is: "(given(trailer.tireKind) && trailer.tireKind == 'passenger') || (given(tire.kind) && tire.place == 'trailer' && tire.kind == 'passenger')",
       source: passengerTires,
     },
-    'tire.trailerDivisor': {
-      label: 'What the stamp on the trailer’s tires is divided by',
-      unit: '1',
-      is: "choose(given(trailer.tireKind) && trailer.tireKind == 'passenger', tire.passengerDivisor, 1)",
+    'tire.frontIsLess': {
+      label: 'A truck or multipurpose vehicle runs on passenger tires in front',
+      unit: 'yes-no',
+      is: onTruck('front'),
+      source: passengerTires,
+    },
+    'tire.rearIsLess': {
+      label: 'A truck or multipurpose vehicle runs on passenger tires behind',
+      unit: 'yes-no',
+      is: onTruck('rear'),
+      source: passengerTires,
+    },
+    'tire.rearIsCounted': {
+      label: 'The rear tires count for less than their sidewall says',
+      unit: 'yes-no',
+      is: 'given(vehicle.tireCapacityRear) && tire.rearIsLess',
+      source: passengerTires,
+    },
+    'tire.vehicleIsCounted': {
+      label: 'Tires of the vehicle count for less than their sidewall says',
+      unit: 'yes-no',
+      is: 'tire.rearIsCounted || (given(vehicle.tireCapacityFront) && tire.frontIsLess)',
+      source: passengerTires,
+    },
+    'tire.trailerIsCounted': {
+      label: 'The trailer’s tires count for less than their sidewall says',
+      unit: 'yes-no',
+      is: 'given(trailer.tireCapacity) && tire.trailerIsPassenger',
       source: passengerTires,
     },
     'tire.front': {
@@ -82,21 +110,21 @@ export const tires = part({
       label: 'What one front tire may carry',
       noun: 'what one front tire may carry',
       unit: 'lb',
-      is: 'vehicle.tireCapacityFront / tire.vehicleDivisor',
+      is: 'vehicle.tireCapacityFront / choose(tire.frontIsLess, tire.passengerDivisor, 1)',
       source: passengerTires,
     },
     'tire.rearCapacity': {
       label: 'What one rear tire may carry',
       noun: 'what one rear tire may carry',
       unit: 'lb',
-      is: 'vehicle.tireCapacityRear / tire.vehicleDivisor',
+      is: 'vehicle.tireCapacityRear / choose(tire.rearIsLess, tire.passengerDivisor, 1)',
       source: passengerTires,
     },
     'tire.trailerCapacity': {
       label: 'What one trailer tire may carry',
       noun: 'what one trailer tire may carry',
       unit: 'lb',
-      is: 'trailer.tireCapacity / tire.trailerDivisor',
+      is: 'trailer.tireCapacity / choose(tire.trailerIsPassenger, tire.passengerDivisor, 1)',
       source: passengerTires,
     },
   },

@@ -1,7 +1,7 @@
 import { part } from '../../engine/define/topic';
 import { custom } from '../bibliography/common';
 import { dateCode, weighed } from '../bibliography/tires';
-import { vehicleTireFacts } from '../rig/facts-vehicle-tires';
+import { meantTireFacts, vehicleTireFacts } from '../rig/facts-vehicle-tires';
 
 const weight = { kind: 'quantity', unit: 'lb', least: 0, most: 60_000 } as const;
 const index = { kind: 'quantity', unit: '', least: 0, most: 200, exact: true } as const;
@@ -13,23 +13,7 @@ const scale = 'a public scale';
 /** What is asked about the tires in question, and where they run. */
 export const tireFacts = part({
   facts: {
-    'tire.place': {
-      kind: 'choice',
-      options: ['trailer', 'front', 'rear'],
-      label: 'Where the tires run',
-      ask: 'Which tires are meant: the trailer’s, or the front or rear ones of the vehicle?',
-      where: 'told by the owner',
-      silent: { value: 'trailer', says: 'The trailer’s tires are meant.', source: custom },
-    },
-    'tire.kind': {
-      kind: 'choice',
-      options: ['special-trailer', 'light-truck', 'passenger'],
-      label: 'Kind of tire',
-      ask: 'Which letters stand before the size: ST, LT, P, or none?',
-      where: sidewall,
-      means:
-        'ST is a special-trailer tire, LT a light-truck tire; P or no letters a passenger one.',
-    },
+    ...meantTireFacts.facts,
     'vehicle.type': vehicleTireFacts.facts['vehicle.type'],
     'tire.loadIndex': {
       ...index,
