@@ -18,7 +18,7 @@ export const tires = part({
     'tire.passengerDivisor': {
       label:
         'What a passenger tire’s rating is divided by, on a trailer, truck or multipurpose vehicle',
-      unit: '1',
+      unit: '',
       values: [{ from: '2020-01-01', value: 1.1 }],
       source: passengerTires,
     },

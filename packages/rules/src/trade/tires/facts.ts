@@ -1,5 +1,4 @@
 import { part } from '../../engine/define/topic';
-import { custom } from '../bibliography/common';
 import { dateCode, weighed } from '../bibliography/tires';
 import { meantTireFacts, vehicleTireFacts } from '../rig/facts-vehicle-tires';
 
