@@ -11,7 +11,7 @@ import { expect, test } from 'vitest';
 import { randomFrom, seed } from '../untold/rigs';
 
 const asOf = '2026-11-01';
-const rigs = 500;
+const rigs = 320;
 
 /** The topics that hold a rig against ratings by what was told of it, and not by what a scale showed. */
 const towing = ['tow-fit', 'truck-camper', 'hitch-setup', 'tires'] as const;
@@ -156,7 +156,8 @@ test('no topic says yes where another says no of the same limit of one rig', () 
   const apart: string[] = [];
   const pairs = new Map<string, number>();
   for (let i = 0; i < rigs; i += 1) {
-    const facts = onTightTires(rigOf(random, [1, 0.75, 0.5, 0.25][i % 4] ?? 1), random);
+    const bare = rigOf(random, [1, 0.75, 0.5, 0.25][i % 4] ?? 1);
+    const facts = i % 4 < 2 ? onTightTires(bare, random) : bare;
     for (const [limit, states] of statesOf(facts)) {
       const says = states.map(([, state]) => state).filter((state) => state !== 'not-asked');
       if (says.length < 2) continue;
