@@ -88,7 +88,8 @@ export function filedCases(folder: string, root: string): Plugin {
     const ofTopics = topics.filter((topic) => topic !== rig);
     const words = ofTopics.map((topic) => {
       const each = cases(topic).map((name) => [name, run.searchedBy(fileOf(topic, name))]);
-      return [topic, { cases: Object.fromEntries(each) }];
+      const asked = cases(topic).map((name) => [name, run.askedBy(fileOf(topic, name))]);
+      return [topic, { cases: Object.fromEntries(each), asked: Object.fromEntries(asked) }];
     });
     return `export default ${parsed(Object.fromEntries(words))};`;
   }

@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { judgeCaseNow, readCase } from '@tarebook/casebook';
+import { askedIn } from '@tarebook/record';
 import { topics } from '@tarebook/rules';
 import { alwaysAsked } from '../src/state/always-asked';
 import { frontLine } from '../src/state/front-line';
@@ -55,6 +56,12 @@ export function searchedBy(file: string): string {
   const { text, facts, topic } = readCase(readFileSync(file, 'utf8'));
   const told = Object.keys(facts).flatMap((id) => topic?.called?.facts?.[id] ?? []);
   return [...new Set(wordsIn(`${text} ${told.join(' ')}`))].toSorted().join(' ');
+}
+
+/** The question that a case or a note is filed for, by which others like it are known. */
+export function askedBy(file: string): string {
+  const text = readFileSync(file, 'utf8');
+  return askedIn({ title: frontLine(text, 'title'), text });
 }
 
 /** What a note is called; it has no rules to be judged by. */

@@ -1,19 +1,25 @@
-import { readFileSync } from 'node:fs';
-import { type Message, type ReadMessage, reader } from '@tarebook/record';
+import { readdirSync, readFileSync } from 'node:fs';
+import { askedIn, type ReadMessage, reader } from '@tarebook/record';
 import { topics } from '@tarebook/rules';
+import { readFacts, type Topic } from '@tarebook/rules/engine';
 
 /**
  * Messages as people write them, with what a person read in each: of each question its topic or none
  * and the facts it tells, what is urgent, what repeats what, and what is personal.
  */
+type LabeledPart = {
+  readonly topic: string | null;
+  /** Another topic that would be as right. */
+  readonly orTopic?: string | null | readonly (string | null)[];
+  readonly facts: Readonly<Record<string, string>>;
+  /** What may be read in it too, and need not be: neither right nor wrong. */
+  readonly mayFacts?: Readonly<Record<string, string>>;
+};
 type Labeled = {
   readonly id: string;
   readonly channel: string;
   readonly text: string;
-  readonly parts: readonly {
-    readonly topic: string | null;
-    readonly facts: Readonly<Record<string, string>>;
-  }[];
+  readonly parts: readonly LabeledPart[];
   readonly urgent: string | null;
   readonly sameAs: string | null;
   readonly personal: readonly string[];
@@ -47,19 +53,80 @@ export function labeled(name: 'open' | 'held-out'): readonly Labeled[] {
   return JSON.parse(readFileSync(new URL(`${name}.json`, import.meta.url), 'utf8'));
 }
 
-const factsOf = (parts: readonly { readonly facts: Readonly<Record<string, string>> }[]) =>
-  parts.flatMap(({ facts }) => Object.entries(facts).map(([fact, value]) => `${fact} ${value}`));
-const topicsOf = (parts: readonly { readonly topic: string | null }[]) =>
-  parts.flatMap(({ topic }) => topic ?? []);
+type Facts = Readonly<Record<string, string>>;
+type Part = { readonly topic: string | null; readonly facts: Facts };
+
+/** A fact with its value in one unit, so that 5 ½ feet are 66 inches. */
+function saidIn(topicId: string | null, facts: Facts): readonly string[] {
+  const topic = Object.values(topics).find(({ id }) => id === topicId);
+  const inputs = topic && readFacts(topic, facts).inputs;
+  return Object.entries(facts).map(([fact, value]) => {
+    const input = JSON.stringify(inputs?.get(fact) ?? value);
+    return `${fact} ${input.replace(/\d+\.\d+/g, (digits) => Number(digits).toPrecision(5))}`;
+  });
+}
+const factsOf = (parts: readonly Part[]) =>
+  parts.flatMap(({ topic, facts }) => saidIn(topic, facts));
+
+/** The first writer labeled figures with a unit alone, so of those messages nothing else is counted. */
+function heardOf({ id }: Labeled, { parts }: ReadMessage): readonly string[] {
+  if (!id.startsWith('m')) return factsOf(parts);
+  return parts.flatMap(({ topic, facts }) => {
+    const declared = Object.values(topics).find((each) => each.id === topic)?.facts ?? {};
+    const kinds = new Map(Object.entries(declared));
+    const isFigure = (fact: string): boolean => {
+      const of = kinds.get(fact);
+      return of?.kind === 'quantity' && of.unit !== '';
+    };
+    return saidIn(
+      topic,
+      Object.fromEntries(Object.entries(facts).filter(([fact]) => isFigure(fact))),
+    );
+  });
+}
+const topicsOf = (parts: readonly Part[]) => parts.flatMap(({ topic }) => topic ?? []);
 
 /** How many of the one stand among the other, each once. */
 function common(some: readonly string[], others: readonly string[]): number {
-  const left = [...others];
+  return some.length - without(some, others).length;
+}
+
+/** What is left of the one when the other is taken out, each once. */
+function without(some: readonly string[], others: readonly string[]): readonly string[] {
+  const taken = [...others];
   return some.filter((each) => {
-    const at = left.indexOf(each);
-    if (at >= 0) left.splice(at, 1);
-    return at >= 0;
-  }).length;
+    const at = taken.indexOf(each);
+    if (at >= 0) taken.splice(at, 1);
+    return at < 0;
+  });
+}
+
+/** Facts that were heard, without those that need not be told. */
+function counted(label: Labeled, found: ReadMessage): readonly string[] {
+  const told = factsOf(label.parts);
+  const may = label.parts.flatMap(({ topic, mayFacts = {} }) => saidIn(topic, mayFacts));
+  const heard = heardOf(label, found);
+  const beyond = without(heard, told);
+  return without(heard, without(beyond, without(beyond, may)));
+}
+
+const orNone = ({ orTopic }: LabeledPart): readonly (string | null)[] =>
+  [orTopic ?? []].flat().map((each) => (each === 'none' ? null : each));
+
+/** Of the topics of a message, those that were found; another that would be as right counts. */
+function topicsFound(label: Labeled, found: ReadMessage): number {
+  const seen = topicsOf(label.parts);
+  const others = without(topicsOf(found.parts), seen);
+  const open = label.parts.filter(
+    ({ topic }) => topic !== null && !topicsOf(found.parts).includes(topic),
+  );
+  const spare = [...others];
+  const asRight = open.filter((part) => {
+    const at = spare.findIndex((each) => orNone(part).includes(each));
+    if (at >= 0) spare.splice(at, 1);
+    return at >= 0 || (others.length === 0 && orNone(part).includes(null));
+  });
+  return common(seen, topicsOf(found.parts)) + asRight.length;
 }
 
 export type Measured = {
@@ -82,11 +149,42 @@ export type Measured = {
   readonly confused: readonly string[];
 };
 
-export function measure(set: readonly Labeled[]): Measured {
-  const read = reader({ topics });
-  const pairs = set.map((label): readonly [Labeled, ReadMessage] => {
-    const message: Message = { ...label, askedOn: '2026-11-01', asker: '' };
-    return [label, read(message)];
+const cases = new URL('../../cases/', import.meta.url);
+
+/** The questions that the filed cases and notes of this repository were written for. */
+export const before = [...Object.keys(filedTopics()), 'note'].flatMap((topic) =>
+  readdirSync(new URL(topic, cases)).map((name) => {
+    const text = readFileSync(new URL(`${topic}/${name}`, cases), 'utf8');
+    return {
+      topic,
+      text: askedIn({ title: name.replace(/\.md$/, '').replaceAll('-', ' '), text }),
+    };
+  }),
+);
+
+function filedTopics(): Readonly<Record<string, Topic>> {
+  return Object.fromEntries(Object.values(topics).map((topic) => [topic.id, topic]));
+}
+
+/**
+ * All messages are read together, as what is held out may repeat what is open; those of the set are
+ * counted.
+ */
+export function measure(name: 'open' | 'held-out'): Measured {
+  const set = labeled(name);
+  const read = reader({ topics, before });
+  const all = [...labeled('open'), ...labeled('held-out')];
+  const inOrder = all.toSorted(
+    (a, b) => b.id.charCodeAt(0) - a.id.charCodeAt(0) || a.id.localeCompare(b.id),
+  );
+  const found = new Map(
+    inOrder.map(
+      (label) => [label.id, read({ ...label, askedOn: '2026-11-01', asker: '' })] as const,
+    ),
+  );
+  const pairs = set.flatMap((label): readonly (readonly [Labeled, ReadMessage])[] => {
+    const heard = found.get(label.id);
+    return heard ? [[label, heard]] : [];
   });
   const sum = (of: (label: Labeled, found: ReadMessage) => number): number =>
     pairs.reduce((total, [label, found]) => total + of(label, found), 0);
@@ -95,9 +193,9 @@ export function measure(set: readonly Labeled[]): Measured {
   const confused = pairs.flatMap(([label, found]) => {
     const lines: string[] = [];
     const [was, is] = [topicsOf(label.parts), topicsOf(found.parts)];
-    if (common(was, is) < was.length || is.length > was.length)
+    if (topicsFound(label, found) < was.length || is.length > was.length)
       lines.push(`topics ${was} read as ${is}`);
-    const [told, heard] = [factsOf(label.parts), factsOf(found.parts)];
+    const [told, heard] = [factsOf(label.parts), counted(label, found)];
     const missed = told.filter((each) => !heard.includes(each));
     const wrong = heard.filter((each) => !told.includes(each));
     if (missed.length > 0) lines.push(`missed ${missed}`);
@@ -117,7 +215,7 @@ export function measure(set: readonly Labeled[]): Measured {
       sum((l) => yes(none(l))),
     ),
     topic: shareOf(
-      sum((l, f) => common(topicsOf(l.parts), topicsOf(f.parts))),
+      sum(topicsFound),
       sum((l) => topicsOf(l.parts).length),
     ),
     split: shareOf(
@@ -133,8 +231,8 @@ export function measure(set: readonly Labeled[]): Measured {
       sum((l) => yes(l.urgent === null)),
     ),
     factPrecision: shareOf(
-      sum((l, f) => common(factsOf(f.parts), factsOf(l.parts))),
-      sum((_, f) => factsOf(f.parts).length),
+      sum((l, f) => common(counted(l, f), factsOf(l.parts))),
+      sum((l, f) => counted(l, f).length),
     ),
     factRecall: shareOf(
       sum((l, f) => common(factsOf(l.parts), factsOf(f.parts))),

@@ -14,7 +14,7 @@ const kept: Readonly<Record<string, readonly string[]>> = {
   'DEVELOPERS.md': ['centre', 'equalise', 'winterised'],
   'cases/refused/off-grid-stay-days-in-gallons.md': ['grey'],
   'packages/record/src/questions/urgent.ts': ['burnt'],
-  'tests/questions/open.json': ['burnt', 'grey'],
+  'tests/questions/open.json': ['burnt', 'grey', 'neighbour'],
   'packages/rules/src/quantity/units.ts': [
     ...[
       'centimetre',
@@ -37,6 +37,7 @@ const kept: Readonly<Record<string, readonly string[]>> = {
   'tests/published/electric-tow-range.test.ts': ['litre'],
   'tests/published/tow-fit-units.test.ts': ['litre', 'tonne'],
   // To be mended with what the rig asks; an entry that is no longer needed fails below.
+  'tests/questions/held-out.json': ['burnt'],
 };
 
 /** Rule sets as they were released, names that others chose, and this list. */

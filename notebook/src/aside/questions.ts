@@ -73,7 +73,10 @@ async function read({ messages, turn, filed }: ReadAsked, tell: Tell): Promise<v
   wanted = turn;
   await openAllTopics();
   search ??= searchOver(findable(filed), loadedTopics);
-  const readOne = reader({ topics: loadedTopics, search });
+  const before = Object.entries(filed).flatMap(([topic, { asked }]) =>
+    Object.values(asked).map((text) => ({ topic, text })),
+  );
+  const readOne = reader({ topics: loadedTopics, search, before });
   for (let at = 0; at < messages.length || at === 0; at += inOneGo) {
     if (wanted !== turn) return;
     const some = messages.slice(at, at + inOneGo);

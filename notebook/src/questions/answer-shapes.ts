@@ -4,9 +4,15 @@ import type { House } from '../state/house';
 import type { Asked } from '../state/questions';
 import type { Pasted } from './bunch';
 
-/** By topic the words of every case and note that came with the page. */
+/** By topic the words of every case and note that came with the page, and what each was filed for. */
 export type FiledWords = Readonly<
-  Record<string, { readonly cases: Readonly<Record<string, string>> }>
+  Record<
+    string,
+    {
+      readonly cases: Readonly<Record<string, string>>;
+      readonly asked: Readonly<Record<string, string>>;
+    }
+  >
 >;
 /** A note by its name, as it is written. */
 export type NoteText = { readonly name: string; readonly text: string };

@@ -11,6 +11,7 @@ export const urgentWords: Readonly<Record<Urgency, string>> = {
   frost: 'frost is near',
   wheel: 'a wheel or a tire',
   brakes: 'the brakes',
+  coupling: 'the coupling',
   sway: 'it sways now',
 };
 

@@ -32,8 +32,16 @@ declare module 'virtual:filed-list' {
   export default list;
 }
 
-/** By topic the words of every case. */
+/** By topic the words of every case, and the question it is filed for. */
 declare module 'virtual:filed-words' {
-  const words: Readonly<Record<string, { readonly cases: Readonly<Record<string, string>> }>>;
+  const words: Readonly<
+    Record<
+      string,
+      {
+        readonly cases: Readonly<Record<string, string>>;
+        readonly asked: Readonly<Record<string, string>>;
+      }
+    >
+  >;
   export default words;
 }

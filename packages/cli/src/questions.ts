@@ -1,6 +1,7 @@
 import { readFile, stat } from 'node:fs/promises';
 import { isNote, readCase, readNote } from '@tarebook/casebook';
 import {
+  askedIn,
   type Findable,
   type Message,
   type ReadMessage,
@@ -84,7 +85,10 @@ export async function questionsOf(file: string): Promise<readonly ReadMessage[]>
   const filed = await filedHere();
   return readMessages(messages, {
     topics,
-    ...(filed.length > 0 && { search: searchOver(filed, topics) }),
+    ...(filed.length > 0 && {
+      search: searchOver(filed, topics),
+      before: filed.map((each) => ({ topic: each.topic, text: askedIn(each) })),
+    }),
   });
 }
 

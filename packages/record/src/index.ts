@@ -1,5 +1,6 @@
 export { type Again, type AgainOptions, type AgainState, again } from './again';
 export { type Ledger, type LedgerEntry, LedgerError, mergeLedgers, readLedger } from './ledger';
+export type { AskedBefore } from './questions/likeness';
 export { type LineMark, lineReader, type ReadLine } from './questions/line';
 export { numbersSaid } from './questions/number-words';
 export { masked, personalIn } from './questions/personal';
@@ -12,5 +13,5 @@ export {
   urgencies,
 } from './questions/shapes';
 export { urgentIn } from './questions/urgent';
-export { type Findable, type Hit, searchOver, type TopicHit, topicsIn } from './search';
+export { askedIn, type Findable, type Hit, searchOver, type TopicHit, topicsIn } from './search';
 export { tellingWords, termsOf } from './terms';

@@ -74,6 +74,15 @@ const prose = (text: string): string =>
     .replace(/^\|.*$/gm, '')
     .replace(/`[^`]*`/g, ' ');
 
+/** The question that a case or a note is filed for: its title and its first paragraph. */
+export const askedIn = ({ title, text }: Pick<Findable, 'title' | 'text'>): string =>
+  [
+    title,
+    prose(text)
+      .trim()
+      .split(/\n\s*\n/)[0] ?? '',
+  ].join('. ');
+
 /** So much more a document weighs whose topic is the one that is asked about. */
 const ofTopic = 2;
 /** A note has no topic that could be asked about, and stands by its words alone. */

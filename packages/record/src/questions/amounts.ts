@@ -13,6 +13,10 @@ export type Amount = {
 const written: Readonly<Record<string, string>> = {
   lb: 'lbs?|pounds?|#',
   kg: 'kg|kilos?|kilograms?',
+  'kWh/mi': 'kwh ?(?:/|per|a) ?mi(?:les?)?',
+  mAh: 'mah|milliamp[ -]hours?',
+  mA: 'ma|milliamps?',
+  'gal/d': '(?:gallons?|gal) (?:a|per) day',
   'Btu/h': 'btu(?:/h| an hour| per hour)?',
   kWh: 'kwh|kilowatt[ -]hours?',
   kW: 'kw|kilowatts?',
@@ -32,6 +36,7 @@ const written: Readonly<Record<string, string>> = {
   '%': '%|percent|per ?cent',
   USD: 'dollars?|bucks',
   d: 'days?',
+  wk: 'weeks?|wks?',
   h: 'hours?|hrs?',
   yr: 'years?|yrs?',
 };
@@ -40,18 +45,27 @@ const unitOf = (text: string): string | undefined =>
   Object.entries(written).find(([, words]) => new RegExp(`^(?:${words})$`, 'i').test(text))?.[0];
 
 const number =
-  /(?<![\p{L}\d.,/-])(?<sign>minus |-)?(?<dollar>\$ ?)?(?<digits>\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:\.\d+)?)(?<thousand>k\b| thousand\b)?(?<hundred> hundred\b)?/giu;
-const units = new RegExp(`^(?:[ -]?(${Object.values(written).join('|')}))(?![\\p{L}\\d])`, 'iu');
+  /(?<![\p{L}\d.,/-])(?<sign>minus |-)?(?<dollar>\$ ?)?(?<digits>\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:\.\d+)?)(?<half> ?½| 1\/2| and a half)?(?<thousand>k\b| thousand\b)?(?<grand> grand\b)?(?<hundred> hundred\b)?/giu;
+const units = new RegExp(
+  `^(?:[ -]?(${Object.values(written).join('|')}))(?![\\p{L}\\d]|/\\p{L})`,
+  'iu',
+);
 
 /** In figures: `$1,480`, `-8`, `10.4k`, `39 hundred`. */
 function figuresIn(text: string): readonly Amount[] {
   return [...text.matchAll(number)].map((found): Amount => {
-    const { sign, dollar, digits = '', thousand, hundred } = found.groups ?? {};
-    const size = (thousand ? 1000 : 1) * (hundred ? 100 : 1);
-    const value = Number(digits.replaceAll(',', '')) * size * (sign ? -1 : 1);
+    const { sign, dollar, digits = '', half, thousand, grand, hundred } = found.groups ?? {};
+    const size = (thousand || grand ? 1000 : 1) * (hundred ? 100 : 1);
+    const value = (Number(digits.replaceAll(',', '')) + (half ? 0.5 : 0)) * size * (sign ? -1 : 1);
     const [from, to] = [found.index, found.index + found[0].length];
-    return { value, from, to, ...(dollar && { unit: 'USD' }) };
+    return { value, from, to, ...((dollar || grand) && { unit: 'USD' }) };
   });
+}
+
+/** “$1,120 a year” */
+function aYear(amount: Amount, text: string): Amount {
+  const [said] = /^ (?:a|per) year\b/i.exec(text.slice(amount.to)) ?? [];
+  return said === undefined ? amount : { ...amount, to: amount.to + said.length, unit: 'USD/yr' };
 }
 
 /**
@@ -66,11 +80,14 @@ export function amountsIn(text: string): readonly Amount[] {
   return [...figures, ...said]
     .toSorted((a, b) => a.from - b.from)
     .map((amount): Amount => {
-      if (amount.unit !== undefined) return amount;
+      if (amount.unit !== undefined) return aYear(amount, text);
       const unit = units.exec(text.slice(amount.to, amount.to + 30));
       const symbol = unit ? unitOf(unit[1] ?? '') : undefined;
       // “Rated 5000 a trailer of …”: an article is no ampere.
       if (!unit || symbol === undefined || unit[0] === ' a') return amount;
-      return { ...amount, to: amount.to + unit[0].length, unit: symbol };
+      const to = amount.to + unit[0].length;
+      return symbol === 'wk'
+        ? { ...amount, to, value: amount.value * 7, unit: 'd' }
+        : { ...amount, to, unit: symbol };
     });
 }

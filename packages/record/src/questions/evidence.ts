@@ -1,5 +1,7 @@
 import type { Topic } from '@tarebook/rules/engine';
 import { termOf, wordsOf } from '../terms';
+import { wordsOfFacts } from '../words/all';
+import { type AskedBefore, likenessOver } from './likeness';
 import type { Urgency } from './shapes';
 
 /** How much speaks for a topic, and the words that do. */
@@ -20,15 +22,20 @@ type Phrase = {
 const ofTopic = 3;
 const ofFact = 1.2;
 const ofOption = 0.8;
+/** What says a fact outright is seldom said where nobody asks for that fact. */
+const ofSaid = 2.4;
 /** A phrase of several words is hardly there by chance. */
 const ofMoreWords = 1.5;
 /** What is dangerous now is looked into before anything is reckoned. */
-const ofDanger = 3;
+const ofDanger = 5;
+
+const sumOf = (keys: ReadonlyMap<string, number>): number =>
+  [...keys.values()].reduce((sum, each) => sum + each, 0);
 
 const termsOf = (text: string): readonly string[] =>
   wordsOf(text.replace(/(\d),(?=\d{3})/g, '$1')).flatMap((word) => termOf(word) ?? []);
 
-function phrasesOf({ called }: Topic): ReadonlyMap<string, Phrase> {
+function phrasesOf({ called, facts }: Topic): ReadonlyMap<string, Phrase> {
   const phrases = new Map<string, Phrase>();
   const add = (words: readonly string[], weight: number): void => {
     for (const each of words) {
@@ -47,6 +54,11 @@ function phrasesOf({ called }: Topic): ReadonlyMap<string, Phrase> {
     Object.values(called?.options ?? {}).flatMap((each) => Object.values(each).flat()),
     ofOption,
   );
+  const said = Object.entries(wordsOfFacts.options).filter(([fact]) => Object.hasOwn(facts, fact));
+  add(
+    said.flatMap(([, each]) => Object.values(each).flat()),
+    ofSaid,
+  );
   return phrases;
 }
 
@@ -59,16 +71,20 @@ const takes: Readonly<Record<Urgency, string>> = {
   frost: 'cold-weather',
   wheel: 'service-triage',
   brakes: 'service-triage',
+  coupling: 'service-triage',
   sway: 'sway',
 };
 
 /**
- * What speaks for each topic in a text: the phrases by which people call it that stand there whole.
- * A phrase that several topics share says less for each.
+ * What speaks for each topic in a text: the phrases by which people call it that stand there whole,
+ * and how much it is like what was asked about it before. A phrase that several topics share says
+ * less for each; what is more like a matter without rules speaks for none.
  */
 export function evidenceOver(
   topics: Readonly<Record<string, Topic>>,
+  before: readonly AskedBefore[] = [],
 ): (text: string, urgent: Urgency | null) => readonly Evidence[] {
+  const like = likenessOver(topics, before);
   const byTopic = Object.values(topics).map((topic) => [topic.id, phrasesOf(topic)] as const);
   const shared = new Map<string, number>();
   const named = new Map<string, number>();
@@ -98,10 +114,21 @@ export function evidenceOver(
     if (danger !== undefined && Object.hasOwn(topics, danger)) {
       found.set(danger, (found.get(danger) ?? new Map()).set(urgent ?? '', ofDanger));
     }
+    const likeness = like(text);
+    for (const { topic, score, because } of likeness) {
+      if (topic === '' || score <= 0) continue;
+      const own = found.get(topic) ?? new Map<string, number>();
+      const [word = '', ...more] = because;
+      own.set(word, (own.get(word) ?? 0) + score);
+      for (const each of more) own.set(each, own.get(each) ?? 0);
+      found.set(topic, own);
+    }
+    const elsewhere = likeness.find(({ topic }) => topic === '')?.score ?? 0;
     return [...found]
+      .filter(([, keys]) => sumOf(keys) > elsewhere)
       .map(([topic, keys]) => ({
         topic,
-        score: [...keys.values()].reduce((sum, each) => sum + each, 0),
+        score: sumOf(keys),
         because: [...keys.keys()],
       }))
       .toSorted((a, b) => b.score - a.score || a.topic.localeCompare(b.topic));

@@ -1,7 +1,10 @@
 import type { Topic } from '@tarebook/rules/engine';
 import { findUnit, sameDimension } from '@tarebook/rules/quantity';
+import { wordsOfFacts } from '../words/all';
 import { type Amount, amountsIn } from './amounts';
-import { kindBeside, unsaidKinds } from './unsaid';
+import { choicesIn, type Said } from './choices';
+import { placesOf } from './cues';
+import { kindAround, kindBeside, unsaidKinds } from './unsaid';
 
 /** Where something stands in a text: the words for it with its number, and the number alone. */
 export type Place = { readonly from: number; readonly to: number; readonly amount: Amount };
@@ -14,6 +17,8 @@ type Told = {
   /** The very words each fact came from. */
   readonly words: Readonly<Record<string, string>>;
   readonly places: Readonly<Record<string, Place>>;
+  /** Facts whose value is said in words and not in figures. */
+  readonly said: readonly Said[];
   /** What has to be asked before it is a fact. */
   readonly open: readonly Open[];
 };
@@ -40,27 +45,9 @@ const behind = 24;
 /** A number without a unit is a weight or a price only right beside a word for one. */
 const beside = 4;
 const bare = ['lb', 'USD'];
+/** Right beside its word a number of these needs no unit either: “sidewall says 80”. */
+const bareBeside = ['psi', 'in', 'V', 'ft', 'mph', '°F', 'W', ''];
 const sure = 10;
-
-const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
-
-const cueForms = new Map<string, RegExp>();
-
-/** How a cue stands in a text: with a hyphen or a space, in the singular or the plural. */
-function formOf(cue: string): RegExp {
-  const before = cueForms.get(cue);
-  if (before) return before;
-  const words = escaped(cue).replace(/[ -]/g, '[ -]');
-  const form = new RegExp(`(?<![\\p{L}\\d])${words}s?(?![\\p{L}\\d])`, 'giu');
-  cueForms.set(cue, form);
-  return form;
-}
-
-function* placesOf(cue: string, text: string): Generator<{ from: number; to: number }> {
-  for (const found of text.matchAll(formOf(cue))) {
-    yield { from: found.index, to: found.index + found[0].length };
-  }
-}
 
 /** Words that only join a number to what it is of. */
 const joins =
@@ -73,10 +60,26 @@ const isOneClause = (between: string): boolean => !/[.;?!\n]|\d/.test(between.re
 function unitFits(topic: Topic, fact: string, { unit, value }: Amount, away: number): boolean {
   const declared = topic.facts[fact];
   if (declared?.kind !== 'quantity') return false;
-  if (unit === undefined) return bare.includes(declared.unit) && value >= 100 && away <= beside;
+  if (unit === undefined) {
+    if (declared.unit === 'ft' && value < 100) return false;
+    if (away === 0 && bareBeside.includes(declared.unit)) return true;
+    return bare.includes(declared.unit) && value >= 100 && away <= beside;
+  }
+  if (declared.unit === '') return false;
   const [is, wanted] = [findUnit(unit), findUnit(declared.unit)];
   return is !== undefined && wanted !== undefined && sameDimension(is.dimension, wanted.dimension);
 }
+
+const isForEach = (text: string, { to }: Amount): boolean =>
+  /^[ ,]*(?:each|apiece|per person|a head)\b/i.test(text.slice(to, to + 12));
+
+/** “From 2011”, “a 2019 half-ton” */
+const isYear = (text: string, { from, to, unit }: Amount): boolean =>
+  unit === undefined &&
+  /^(?:19[89]|20[0-3])\d$/.test(text.slice(from, to)) &&
+  /\b(?:from|in|since|an?|the|my|our|year|is|old|late|early|model)\s$/i.test(
+    text.slice(Math.max(0, from - 8), from),
+  );
 
 type Near = Omit<Reading, 'fact' | 'among'> & { readonly between: string };
 
@@ -94,7 +97,10 @@ function nearTo(cue: string, text: string, amounts: readonly Amount[]): readonly
       const most = isBefore ? before : behind;
       if (between.length > most || !isOneClause(between)) return [];
       // Behind a comma begins what belongs to the next number.
-      if (isBehind && between.includes(',')) return [];
+      if (between.includes(',') && (isBehind || joined(between) !== ',')) return [];
+      // “Two at 70 lb each” are not 70 lb, unless the word is of one of them.
+      if (isForEach(text, amount) && !/each|per|^a /.test(cue)) return [];
+      if (isYear(text, amount)) return [];
       const away = between.length + (between.includes(',') ? 12 : 0) - Math.min(4, cue.length / 4);
       const near = (gap: number): boolean => gap >= 0 && gap <= sideBySide;
       const opens = isBefore && !amounts.some((each) => near(from - each.to));
@@ -116,7 +122,7 @@ function unsaidIn(topic: Topic, text: string, amounts: readonly Amount[]): reado
         const [first, another] = possible;
         if (first === undefined) return [];
         const [start, end] = [Math.min(from, amount.from), Math.max(to, amount.to)];
-        const said = kindBeside(unsaid, text, start, end);
+        const said = kindBeside(unsaid, text, start, end) ?? kindAround(unsaid, text);
         const fact = said ?? (another === undefined ? first : undefined);
         // A word that says which belongs to this number, and to no other.
         const reading = { ...near, away: said === undefined ? away : away - sure };
@@ -129,13 +135,21 @@ function unsaidIn(topic: Topic, text: string, amounts: readonly Amount[]): reado
   });
 }
 
+/** What people call a fact: in this topic, and wherever it is asked. A count is said one way only. */
+function cuesOf({ called, facts }: Topic, fact: string): ReadonlySet<string> {
+  const declared = facts[fact];
+  const isCount = declared?.kind === 'quantity' && declared.unit === '';
+  const own = isCount ? [] : (called?.facts?.[fact] ?? []);
+  return new Set([...own, ...(wordsOfFacts.facts[fact] ?? [])]);
+}
+
 /** Every way in which the numbers of a text may be facts of a topic. */
 function readingsOf(topic: Topic, text: string): readonly Reading[] {
   const amounts = amountsIn(text);
   if (amounts.length === 0) return [];
   const unsaid = unsaidIn(topic, text, amounts);
-  const plain = Object.entries(topic.called?.facts ?? {}).flatMap(([fact, cues]) =>
-    cues.flatMap((cue) =>
+  const plain = Object.keys(topic.facts).flatMap((fact) =>
+    [...cuesOf(topic, fact)].flatMap((cue) =>
       nearTo(cue, text, amounts)
         .filter(({ amount, between }) => unitFits(topic, fact, amount, joined(between).length))
         .map((near): Reading => ({ ...near, fact })),
@@ -200,5 +214,21 @@ export function factsIn(topic: Topic, text: string): Told {
     words[fact] = text.slice(place.from, place.to);
     places[fact] = place;
   }
-  return { facts, words, places, open };
+  for (const [fact, unit] of Object.entries(wordsOfFacts.units)) {
+    const declared = topic.facts[fact];
+    if (declared?.kind !== 'quantity' || Object.hasOwn(facts, fact)) continue;
+    // Only one amount of that unit, and it is nothing else: then the unit says which fact it is.
+    const [amount, another] = amountsIn(text).filter((each) => each.unit === unit);
+    if (!amount || another || taken.has(amount.from) || isForEach(text, amount)) continue;
+    taken.add(amount.from);
+    facts[fact] = `${amount.value} ${unit}`;
+    words[fact] = text.slice(amount.from, amount.to);
+    places[fact] = { from: amount.from, to: amount.to, amount };
+  }
+  const said = choicesIn(topic, text).filter(({ fact }) => !Object.hasOwn(facts, fact));
+  for (const { fact, value, from, to } of said) {
+    facts[fact] = value;
+    words[fact] = text.slice(from, to);
+  }
+  return { facts, words, places, said, open };
 }

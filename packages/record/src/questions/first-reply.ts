@@ -14,6 +14,8 @@ export const firstReplies: Readonly<Record<Urgency, string>> = {
     'Hose off, heater off and cooled, then drain it, the tanks and the lines; faucets open, plumbing antifreeze in the traps. Never heat a sleeping space with a stove or a portable heater.',
   wheel:
     'Stop off the road, people behind the rail. Do not drive on, not slowly either. Nuts are tightened to the maker’s torque, and a hurt stud or hub is replaced, before it rolls again.',
+  coupling:
+    'Tow it no further: what is bent or cracked at the coupling lets go without a warning. Off the road, people away from the road, wheels chocked. It is looked at where it stands, or carried on a truck.',
   sway: 'Off the pedal. The trailer’s brakes by hand, the wheel held straight; no brakes of the vehicle, no speeding up. Then stop where it is safe, and tow it no mile further before the cause is found.',
   brakes:
     'Do not tow it until its brakes work. Stop gently off the road and keep people away from hot wheels. Plug, controller and brakes are looked at by someone qualified before the next mile.',

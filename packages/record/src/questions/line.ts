@@ -36,6 +36,8 @@ export type ReadLine = {
 const mostCharacters = 6_000;
 const mostLikely = 4;
 const people = 'load.occupants';
+/** Whoever types one line across a counter is there for something. */
+const enough = 2;
 
 /** Where two stand over the same words, the later one keeps its number alone, or gives way. */
 function apart(marks: readonly (LineMark & { readonly at?: number })[]): readonly LineMark[] {
@@ -90,7 +92,7 @@ export function lineReader(
     const text = whole.slice(0, mostCharacters).replaceAll('\0', ' ');
     const urgent = urgentIn(text);
     const evidence = about(text, urgent);
-    const found = topicOf(evidence);
+    const found = topicOf(evidence, enough);
     const id = chosen ?? found?.topic;
     const topic = id !== undefined && Object.hasOwn(topics, id) ? topics[id] : undefined;
     return {

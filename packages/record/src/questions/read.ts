@@ -4,6 +4,7 @@ import { termOf, wordsOf } from '../terms';
 import { type Evidence, evidenceOver } from './evidence';
 import { factsIn } from './facts';
 import { firstReplies } from './first-reply';
+import type { AskedBefore } from './likeness';
 import { personalIn } from './personal';
 import type { Message, QuestionPart, ReadMessage } from './shapes';
 import { partsOf } from './split';
@@ -12,23 +13,30 @@ import { urgentIn } from './urgent';
 /** Longer messages are read as far as this; nobody asks in more. */
 const mostCharacters = 6_000;
 /** A topic is taken from so much evidence on, and so far ahead of the next. */
-const least = 2;
-const ahead = 1.05;
+const least = 4;
+const ahead = 1.0;
 /** Two messages ask the same that share this part of their words. */
 const alike = 0.38;
 /** Fewer words than these are shared by chance. */
 const fewest = 3;
+/** Fewer figures than these are told alike by chance. */
+const fewestFacts = 2;
 const mostAsked = 3;
 
 export type ReadOptions = {
   readonly topics: Readonly<Record<string, Topic>>;
   /** Finds cases and notes; see `searchOver`. */
   readonly search?: (question: string) => readonly Hit[];
+  /** Questions of filed cases, which show how a topic is asked about; see `askedBefore`. */
+  readonly before?: readonly AskedBefore[];
 };
 
 /** The topic of a text, or none: it is never forced. */
-export function topicOf([first, second]: readonly Evidence[]): Evidence | undefined {
-  if (!first || first.score < least) return undefined;
+export function topicOf(
+  [first, second]: readonly Evidence[],
+  enough = least,
+): Evidence | undefined {
+  if (!first || first.score < enough) return undefined;
   return second && first.score < second.score * ahead ? undefined : first;
 }
 
@@ -49,8 +57,12 @@ function sound(
 }
 
 /** Reads messages one after the other; the same messages are always read the same. */
-export function reader({ topics, search }: ReadOptions): (message: Message) => ReadMessage {
-  const about = evidenceOver(topics);
+export function reader({
+  topics,
+  search,
+  before = [],
+}: ReadOptions): (message: Message) => ReadMessage {
+  const about = evidenceOver(topics, before);
   const asks = new Map<string, ReturnType<typeof firstAsks>>();
   const seen: {
     readonly id: string;
@@ -58,6 +70,7 @@ export function reader({ topics, search }: ReadOptions): (message: Message) => R
     readonly about: string;
   }[] = [];
   const byTerm = new Map<string, number[]>();
+  const byFacts = new Map<string, string>();
 
   /** The first message before this one that shares most of its words. */
   function sameBefore(terms: ReadonlySet<string>, topic: string): string | null {
@@ -110,7 +123,16 @@ export function reader({ topics, search }: ReadOptions): (message: Message) => R
     const terms = new Set(wordsOf(plain).flatMap((word) => termOf(word) ?? []));
     const parts = partsOf(text).map(partOf);
     const topic = parts.map((part) => part.topic).join(' ');
-    const sameAs = sameBefore(terms, topic);
+    // Two that tell the same of the same matter ask the same, in whatever words.
+    const facts = parts.flatMap((part) =>
+      Object.entries(part.facts).map(([fact, value]) => `${fact} ${value}`),
+    );
+    const told =
+      facts.filter((fact) => / \d[\d.]* \S/.test(fact)).length < fewestFacts
+        ? undefined
+        : `${topic}: ${facts.toSorted().join(', ')}`;
+    const sameAs = (told === undefined ? undefined : byFacts.get(told)) ?? sameBefore(terms, topic);
+    if (told !== undefined && !byFacts.has(told)) byFacts.set(told, id);
     const at = seen.push({ id, terms, about: topic }) - 1;
     for (const term of terms) byTerm.set(term, [...(byTerm.get(term) ?? []), at]);
     return {

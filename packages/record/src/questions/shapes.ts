@@ -16,6 +16,7 @@ export const urgencies = [
   'frost',
   'wheel',
   'brakes',
+  'coupling',
   'sway',
 ] as const;
 export type Urgency = (typeof urgencies)[number];

@@ -6,6 +6,9 @@ const courtesy =
 /** A new matter begins. */
 const opening =
   /^(?:also|and (?:what|when|where|how|which|does|do|is|can|will)|first|second|third|next|another|one more|oh and|ps|\d[.)])\b/i;
+/** In the middle of a line without a mark: “… we good? oh and where do I park it”, “…; what should …” */
+const anotherMatter =
+  /(?<=\S{2}[,.?!]? )(?=(?:oh and|and also|also,? (?!have|has|had|fits?)|one more thing)\b ?\w+ \w+ \w+)|(?<=; )(?=(?:what|how|can|could|is|are|does|do|which|where|when|should|will)\b)/i;
 /** Asks on about what was said, and nothing of its own. */
 const dependent =
   /^(?:is|was|am|are|does|do|would|will|what|who|how|and|or)?\s*(?:that|this|it|he|she|they|we|i|so)?\s*(?:is|are|am)?\s*(?:it|that|this|he|right|ok|okay|normal|safe|fine|dangerous|true|acceptable|possible|feasible|suitable|so|now|first|allowed so|static|not|good to go)[^,]{0,40}\?$/i;
@@ -15,7 +18,9 @@ const isNumber = (text: string): boolean => /^\d[.)]$/.test(text);
 
 /** The sentences of a text, cut at numbers of a list too; marks of an empty list item are no sentence. */
 export function sentencesIn(text: string): readonly string[] {
-  const lines = text.split(/\n+|(?<=[.?!:] )(?=\d[.)] )/);
+  const lines = text
+    .split(/\n+|(?<=[.?!:] )(?=\d[.)] )/)
+    .flatMap((line) => line.split(anotherMatter));
   return lines.flatMap((line) => {
     const said = [...segmenter.segment(line)].map(({ segment }) => segment.trim());
     return said.flatMap((each, i) => {

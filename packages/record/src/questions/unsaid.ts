@@ -7,6 +7,8 @@ export type Unsaid = {
   readonly words: readonly string[];
   /** The facts it may be, each with the words that say so. */
   readonly kinds: Readonly<Record<string, readonly string[]>>;
+  /** Words anywhere in the text that say which, where none beside the number does. */
+  readonly around?: Readonly<Record<string, readonly string[]>>;
 };
 
 const empty = ['dry', 'empty', 'unloaded', 'uvw', 'by the brochure', 'brochure'];
@@ -24,6 +26,11 @@ export const unsaidKinds: readonly Unsaid[] = [
   {
     words: ['tongue weight', 'tongue wt', 'tongue', 'TW', 'on the tongue'],
     kinds: { 'trailer.dryTongueWeight': empty, 'trailer.measuredTongueWeight': weighed },
+    // A tongue weight that stands beside those of the brochure is the brochure's.
+    around: {
+      'trailer.dryTongueWeight': ['dry', 'brochure', 'unloaded', 'uvw', 'spec sheet'],
+      'trailer.measuredTongueWeight': ['scale', 'gauge', 'weighed', 'measured'],
+    },
   },
   {
     words: ['sticker', 'sticker says', 'label', 'label says'],
@@ -38,6 +45,11 @@ export const unsaidKinds: readonly Unsaid[] = [
       'vehicle.maxTongueCarried': ['rated', 'rating', 'limit', ...most],
       'trailer.dryTongueWeight': empty,
       'trailer.measuredTongueWeight': weighed,
+    },
+    around: {
+      'vehicle.maxTongueCarried': ['manual says', 'book says', "owner's manual", 'hitch is rated'],
+      'trailer.dryTongueWeight': ['dry', 'brochure', 'unloaded', 'uvw'],
+      'trailer.measuredTongueWeight': ['scale', 'gauge', 'weighed', 'measured'],
     },
   },
 ];
@@ -59,6 +71,14 @@ export function kindBeside(
       new RegExp(`^(?: ?lbs?| ?pounds?| ?#)? ?[(]?(?:${anyOf(words)})(?![\\p{L}\\d])`, 'iu').test(
         after,
       ),
+  );
+  return said.length === 1 ? said[0]?.[0] : undefined;
+}
+
+/** Which of the kinds the whole text says; undefined where it says none, or more than one. */
+export function kindAround({ around = {} }: Unsaid, text: string): string | undefined {
+  const said = Object.entries(around).filter(([, words]) =>
+    new RegExp(`(?<![\\p{L}\\d])(?:${anyOf(words)})(?![\\p{L}\\d])`, 'iu').test(text),
   );
   return said.length === 1 ? said[0]?.[0] : undefined;
 }

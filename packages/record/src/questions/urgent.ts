@@ -9,6 +9,9 @@ type Sign = {
 };
 
 const smells = [
+  'hiss',
+  'hisses',
+  'hissing',
   'smell',
   'smells',
   'smelled',
@@ -40,6 +43,9 @@ const hotThings = [
   'pedestal',
 ];
 
+/** Degrees Fahrenheit at which water freezes, as they are written without their unit. */
+const frosty = Array.from({ length: 33 }, (_, degrees) => `${degrees}`);
+
 /** What people write when something can hurt somebody today. A false alarm costs a look, a miss more. */
 const signs: readonly Sign[] = [
   { kind: 'gas', rows: [smells, gases], within: 8 },
@@ -59,6 +65,15 @@ const signs: readonly Sign[] = [
       ['heat', 'warm', 'overnight', 'sleep'],
     ],
     within: 10,
+  },
+  // Soot and a yellow flame: it burns badly, and carbon monoxide comes of it.
+  {
+    kind: 'gas',
+    rows: [
+      ['yellow', 'orange', 'sooty', 'soot'],
+      ['flame', 'flames', 'furnace'],
+    ],
+    within: 8,
   },
   { kind: 'alarm', rows: [alarms], within: 1 },
   { kind: 'alarm', rows: [['headache', 'dizzy', 'nausea', 'nauseous', 'monoxide']], within: 1 },
@@ -88,6 +103,11 @@ const signs: readonly Sign[] = [
         'zapped',
         'zaps',
         'electrocuted',
+        'buzz',
+        'buzzes',
+        'buzzing',
+        'bite',
+        'bites',
       ],
     ],
     within: 1,
@@ -95,11 +115,24 @@ const signs: readonly Sign[] = [
   {
     kind: 'frost',
     rows: [
-      ['freeze', 'freezes', 'freezing', 'frozen', 'frost', 'degrees', 'teens', 'minus', 'below'],
-      ['tonight', 'night', 'overnight', 'tomorrow', 'forecast'],
+      [
+        'freeze',
+        'freezes',
+        'freezing',
+        'frozen',
+        'frost',
+        'degrees',
+        'teens',
+        'minus',
+        'below',
+        'f',
+      ],
+      ['tonight', 'tonite', 'night', 'overnight', 'tomorrow', 'tmrw', 'forecast'],
     ],
     within: 16,
   },
+  // “It got to 24 last night”
+  { kind: 'frost', rows: [frosty, ['night', 'tonight', 'tonite', 'overnight']], within: 3 },
   {
     kind: 'wheel',
     rows: [
@@ -158,6 +191,14 @@ const signs: readonly Sign[] = [
   },
   { kind: 'brakes', rows: [['wont', 'cant', 'hard'], ['stop'], ['trailer', 'rig']], within: 8 },
   {
+    kind: 'coupling',
+    rows: [
+      ['coupler', 'coupling', 'hitch', 'ball', 'tongue', 'kingpin'],
+      ['bent', 'cracked', 'broke', 'broken', 'snapped', 'popped', 'tore', 'torn', 'jumped'],
+    ],
+    within: 6,
+  },
+  {
     kind: 'sway',
     rows: [
       ['swaying', 'fishtailing', 'whipping', 'wagging'],
@@ -188,7 +229,9 @@ const isNameOnly = (word: string, next: string | undefined): boolean =>
 
 /** What is urgent about a message, the gravest first; null where nothing seems to be. */
 export function urgentIn(text: string): Urgency | null {
-  const words = wordsOf(text.toLowerCase()).filter((word, i, all) => !isNameOnly(word, all[i + 1]));
+  // “15f tonite”: a number and its letter are two words.
+  const apart = text.toLowerCase().replace(/(\d)(?=[a-z])/g, '$1 ');
+  const words = wordsOf(apart).filter((word, i, all) => !isNameOnly(word, all[i + 1]));
   return (
     urgencies.find((kind) => signs.some((sign) => sign.kind === kind && stands(sign, words))) ??
     null

@@ -1,0 +1,80 @@
+import type { Topic } from '@tarebook/rules/engine';
+import { wordsOfFacts } from '../words/all';
+import { placesOf } from './cues';
+
+/** A fact that words say outright, and where they stand. */
+export type Said = {
+  readonly fact: string;
+  readonly value: string;
+  readonly from: number;
+  readonly to: number;
+};
+
+/** What stands right before a word and turns it round. */
+const turned =
+  /(?:^|[^\p{L}])(?:no|not|without|never|isn[’']?t|don[’']?t have|doesn[’']?t have|instead of|or)\s+(?:an? |any |the )?$/iu;
+
+/** What somebody wants or asks for is not there yet. */
+const wanted = /(?:need|want|buy|get|add|should i have)\s+(?:an? |any |the )?$/i;
+/** Of these what is wanted is the very fact. */
+const isWish = (fact: string): boolean => /^(?:wish|addon)\./.test(fact);
+
+/** “sallow-16-corner-bed” is called “Sallow 16”, where no other begins so. */
+function ownNames(options: readonly string[]): Readonly<Record<string, readonly string[]>> {
+  const short = (option: string): string => /^[a-z]{4,}-\d+/.exec(option)?.[0] ?? '';
+  return Object.fromEntries(
+    options.flatMap((option) => {
+      if (/^20\d\d$/.test(option)) return [[option, [option]]];
+      const name = short(option);
+      const others = options.filter((each) => short(each) === name).length;
+      return name !== '' && others === 1 ? [[option, [name]]] : [];
+    }),
+  );
+}
+
+/** By option of a fact the words that say it: what every topic says, the topic’s own of two words. */
+function wordsFor(topic: Topic, fact: string): Readonly<Record<string, readonly string[]>> {
+  const declared = topic.facts[fact];
+  const shared = wordsOfFacts.options[fact] ?? {};
+  if (declared?.kind !== 'choice' && declared?.kind !== 'yes-no') return shared;
+  const own = declared.kind === 'choice' ? ownNames(declared.options) : {};
+  const called = topic.called?.options?.[fact] ?? {};
+  const names = new Set(topic.called?.topic);
+  const options = new Set([...Object.keys(shared), ...Object.keys(own), ...Object.keys(called)]);
+  return Object.fromEntries(
+    [...options].map((option) => [
+      option,
+      [
+        ...(shared[option] ?? []),
+        ...(own[option] ?? []),
+        // One word alone says what a text is about, and seldom how it is.
+        ...(called[option] ?? []).filter((each) => /[ -]/.test(each) && !names.has(each)),
+      ],
+    ]),
+  );
+}
+
+/** Every fact whose value words of a text say; what is said in two ways is none. */
+export function choicesIn(topic: Topic, text: string): readonly Said[] {
+  return Object.keys(topic.facts).flatMap((fact) => {
+    const found = Object.entries(wordsFor(topic, fact)).flatMap(([value, words]) =>
+      words.flatMap((word) =>
+        [...placesOf(word, text)]
+          .filter(({ from }) => {
+            const ahead = text.slice(Math.max(0, from - 20), from);
+            return !turned.test(ahead) && (isWish(fact) || !wanted.test(ahead));
+          })
+          .map((place): Said => ({ fact, value, ...place })),
+      ),
+    );
+    const longest = found.filter(
+      (each) =>
+        !found.some(
+          (one) =>
+            one.from <= each.from && one.to >= each.to && one.to - one.from > each.to - each.from,
+        ),
+    );
+    const [first] = longest;
+    return first && longest.every(({ value }) => value === first.value) ? [first] : [];
+  });
+}

@@ -1,0 +1,158 @@
+import type { WordsOfFacts } from './shapes';
+
+/** Battery, shore power, water, heat and gas. */
+export const livingWords: WordsOfFacts = {
+  facts: {
+    'battery.voltage': [
+      ...['reads', 'battery reads', 'batt reads', 'meter says', 'resting at', 'woke up to'],
+      ...['down to', 'sitting at', 'battery at', 'batt', 'shows', 'voltage'],
+    ],
+    'battery.mostCurrent': ['at the most', 'maker says', 'bms', 'max discharge', 'bms cuts at'],
+    'inverter.power': ['inverter', 'watt inverter'],
+    'steady.power': ['fridge', 'draws', 'runs at', 'load of', 'pulls', 'steady'],
+    'solar.power': ['solar', 'of solar', 'watts of solar', 'on the roof', 'panels', 'watt panel'],
+    'generator.power': ['generator', 'gen', 'genny', 'genset', 'watt generator'],
+    'generator.altitude': ['elevation', 'elev', 'altitude', 'generator at', 'feet up', 'up at'],
+    'cord.length': ['cord', 'extension cord', 'ft cord', 'foot cord', 'extension'],
+    'water.freshTank': ['fresh', 'of fresh', 'fresh tank', 'fresh water', 'gallons fresh'],
+    'water.grayTank': ['gray', 'gray tank', 'sink tank'],
+    'water.blackTank': ['black', 'black tank'],
+    'outside.temperature': [
+      ...['tonight', 'tonite', 'outside', 'out', 'overnight', 'last night', 'forecast', 'lows'],
+      ...['low of', 'degrees', 'gets to', 'down to', 'nights'],
+    ],
+    'inside.temperature': ['inside', 'keep it at', 'thermostat', 'set at', 'indoors'],
+    'furnace.input': ['furnace', 'furnace plate says', 'furnace is', 'btu furnace', 'input'],
+    'cylinder.fill': [
+      ...['cylinder', 'tank', 'bottle', 'propane tank', 'pound cylinder', 'lb tank'],
+      ...['pounder'],
+    ],
+    'cylinder.scaleWeight': ['scale says', 'bathroom scale', 'on the scale', 'weighs'],
+    'cylinder.tare': ['tw', 'tare', 'stamped tw'],
+    'night.gas': ['a night', 'per night', 'pounds a night'],
+    'trip.nights': ['nights', 'winter nights', 'cold nights'],
+    'addon.weight': ['rack', 'rack weighs', 'weighs', 'it weighs'],
+    'addon.carries': ['bikes', 'bicycles', 'ebikes', 'e-bikes', 'bikes together'],
+    'addon.power': ['watts', 'draws', 'it says', 'pulls'],
+    'tracker.reports': ['times a day', 'reports a day', 'pings a day'],
+  },
+  options: {
+    'battery.chemistry': {
+      lifepo4: ['lithium', 'lifepo4', 'lfp', 'lithium iron', 'lith'],
+      agm: ['agm'],
+      gel: ['gel cell', 'gel battery', 'gel batteries'],
+      flooded: ['flooded', 'wet cell', 'lead acid', 'wet 6', 'wet batteries', 'wet battery'],
+    },
+    'battery.volts': {
+      '6 V': ['6 volts', '6v', '6 volt', 'six volt', '6-volt'],
+      '12 V': ['12 volt batteries', '12v batteries', '12 volt battery', '12v battery'],
+    },
+    'battery.reading': {
+      charging: ['charger on', 'while charging', 'on the charger', 'charger is on'],
+      'under-load': ['under load', 'with everything on'],
+    },
+    'supply.outlet': {
+      'household-15': [
+        ...['15 amp outlet', '15a outlet', 'regular 15 amp', 'household outlet', 'wall outlet'],
+        ...['regular outlet', 'garage outlet', 'house outlet', 'normal outlet', 'regular plug'],
+        ...[
+          'outlet in the garage',
+          'outlet in their garage',
+          'outlet in my garage',
+          '15 amp garage',
+        ],
+      ],
+      'household-20': ['20 amp outlet', '20a outlet', 'regular 20 amp'],
+      'trailer-30': ['30 amp pedestal', '30a pedestal', '30 amp hookup', '30 amp site', 'tt-30'],
+      'four-pin-50': ['50 amp pedestal', '50a pedestal', '50 amp hookup', '50 amp site', '14-50'],
+      generator: ['generator', 'gen', 'genny', 'genset'],
+      dryer: ['dryer outlet', 'dryer plug', 'for the dryer', 'dryer socket'],
+      welder: ['welder outlet', 'welder plug'],
+    },
+    'trailer.inlet': {
+      '30': [
+        '30 amp trailer',
+        '30a trailer',
+        '30 amp service',
+        '30a service',
+        'service is 30',
+        '30 amp rig',
+      ],
+      '50': [
+        '50 amp trailer',
+        '50a trailer',
+        '50 amp service',
+        '50a service',
+        'service is 50',
+        '50 amp rig',
+      ],
+    },
+    'cord.gauge': {
+      '16': ['16 gauge', '16 awg', '16 ga', '16/3'],
+      '14': ['14 gauge', '14 awg', '14 ga', '14/3'],
+      '12': ['12 gauge', '12 awg', '12 ga', '12/3'],
+      '10': ['10 gauge', '10 awg', '10 ga', '10/3'],
+    },
+    'power.hookup': {
+      yes: ['plugged in', 'full hookups', 'on hookups', 'with hookups', 'on shore power'],
+      no: [
+        'no hookups',
+        'no hookup',
+        'without hookups',
+        'dry camping',
+        'boondocking',
+        'not plugged in',
+      ],
+    },
+    'stay.days': { '7 d': ['stay a week', 'for a week', 'last a week'], '14 d': ['two weeks'] },
+    'supply.point': {
+      'after-regulator': [
+        'quick connect',
+        'quick disconnect',
+        'low pressure port',
+        'outside gas outlet',
+      ],
+    },
+    'addon.kind': {
+      'bidet-seat': ['bidet', 'bidet seat', 'washlet', 'toilet seats with warm water'],
+      television: ['tv', 'television', 'flat screen'],
+      'air-conditioner': [
+        'second ac',
+        '2nd ac',
+        'another ac',
+        'second air conditioner',
+        'rooftop air',
+      ],
+      'bicycle-rack': [
+        ...[
+          'bike rack',
+          'bicycle rack',
+          'bike carrier',
+          'for bikes',
+          'bicycle carrier',
+          'ebike rack',
+        ],
+      ],
+      'solar-panel': ['solar panel', 'solar panels', 'add solar', 'solar kit'],
+      battery: ['second battery', '2nd batt', '2nd battery', 'lithium upgrade', 'bigger battery'],
+      inverter: ['an inverter', 'inverter install'],
+    },
+    'addon.heldBy': {
+      receiver: ['rear receiver', 'in the receiver', 'receiver on the trailer', 'receiver on trlr'],
+      bumper: ['on the bumper', 'rear bumper'],
+      ladder: ['on the ladder'],
+      'a-frame': ['a-frame'],
+    },
+  },
+  units: {
+    'battery.capacity': 'Ah',
+    'vehicle.usableBattery': 'kWh',
+    'water.daily': 'gal/d',
+    'tracker.battery': 'mAh',
+    'tracker.sleeping': 'mA',
+    'cord.length': 'ft',
+    'stay.days': 'd',
+    'trip.days': 'd',
+    'outside.temperature': '°F',
+  },
+};
