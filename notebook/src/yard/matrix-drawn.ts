@@ -49,6 +49,39 @@ function shape(
   }
 }
 
+/** Colors as the screen has them: red, green, blue and how much of it covers. */
+function asPixels(colors: readonly string[]): Uint8ClampedArray {
+  const pot = new OffscreenCanvas(colors.length, 1).getContext('2d', { willReadFrequently: true });
+  if (!pot) return new Uint8ClampedArray(colors.length * 4);
+  colors.forEach((color, i) => {
+    pot.fillStyle = color;
+    pot.fillRect(i, 0, 1, 1);
+  });
+  return pot.getImageData(0, 0, colors.length, 1).data;
+}
+
+/** Too many pairs for shapes: one pixel each, drawn at once and made as large as there is room. */
+function drawSmall(g: CanvasRenderingContext2D, drawn: Drawn, colors: readonly string[]): void {
+  const { width, height, rows, columns, levelAt } = drawn;
+  const small = new OffscreenCanvas(columns, rows);
+  const pixels = small.getContext('2d');
+  if (!pixels) return;
+  const image = pixels.createImageData(columns, rows);
+  const inks = asPixels(colors);
+  const stop = levels.indexOf('stop');
+  for (let row = 0; row < rows; row += 1) {
+    for (let column = 0; column < columns; column += 1) {
+      const level = levelAt(row, column);
+      if (level === undefined || level === stop) continue;
+      const to = (row * columns + column) * 4;
+      for (let i = 0; i < 4; i += 1) image.data[to + i] = inks[level * 4 + i] ?? 0;
+    }
+  }
+  pixels.putImageData(image, 0, 0);
+  g.imageSmoothingEnabled = false;
+  g.drawImage(small, 0, 0, width, height);
+}
+
 /** All pairs as a picture: vehicles down, trailers across, the lightest at the left. */
 export function drawMatrix(canvas: HTMLCanvasElement, drawn: Drawn): void {
   const g = canvas.getContext('2d');
@@ -64,16 +97,15 @@ export function drawMatrix(canvas: HTMLCanvasElement, drawn: Drawn): void {
   const [w, h] = [width / columns, height / rows];
   const gap = Math.min(w, h) > 4 ? 1 : 0;
   const isShaped = Math.min(w, h) >= leastForShape;
-  for (let row = 0; row < rows; row += 1) {
+  if (!isShaped) drawSmall(g, drawn, colors);
+  for (let row = 0; isShaped && row < rows; row += 1) {
     for (let column = 0; column < columns; column += 1) {
       const level = levelAt(row, column);
       if (level === undefined) continue;
       const name = levels[level];
       g.fillStyle = colors[level] ?? '';
       g.strokeStyle = colors[level] ?? '';
-      const place = [column * w, row * h, w - gap, h - gap] as const;
-      if (isShaped) shape(g, name, place);
-      else if (name !== 'stop') g.fillRect(...place);
+      shape(g, name, [column * w, row * h, w - gap, h - gap]);
     }
   }
   g.lineWidth = 2;

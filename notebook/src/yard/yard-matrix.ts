@@ -64,6 +64,8 @@ export class YardMatrix extends PlainElement {
   private worker: Worker | undefined;
   private turn = 0;
   private timer: ReturnType<typeof setTimeout> | undefined;
+  /** Rows that came in between two pictures are drawn in one. */
+  private soon: number | undefined;
   private measured = new MeasuredWidth(this, 600);
 
   constructor() {
@@ -79,6 +81,8 @@ export class YardMatrix extends PlainElement {
 
   override disconnectedCallback(): void {
     clearTimeout(this.timer);
+    if (this.soon !== undefined) cancelAnimationFrame(this.soon);
+    this.soon = undefined;
     this.worker?.terminate();
     this.worker = undefined;
     super.disconnectedCallback();
@@ -121,8 +125,14 @@ export class YardMatrix extends PlainElement {
       if (isOther) this.at = { row: 0, column: 0 };
     } else if (told.kind === 'row') {
       this.found[told.row] = told.levels;
-      this.done = told.row + 1;
-    } else this.took = told.took;
+      this.soon ??= requestAnimationFrame(() => {
+        this.soon = undefined;
+        this.done = this.found.reduce((n, row) => n + (row ? 1 : 0), 0);
+      });
+    } else {
+      this.done = this.vehicles.length;
+      this.took = told.took;
+    }
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
