@@ -20,6 +20,7 @@ import { topicAsJson, topicList, topicListAsText, topicNamed, topicSchema } from
 import { sayBeside, sayJson, sayText } from './said';
 import { sheet } from './sheet';
 import { sweepAll, sweptAsJson, sweptAsText } from './sweep';
+import { comparedAsText, compareSweeps } from './sweep-compare';
 import { topicAsText } from './topic-page';
 import { usage } from './usage';
 import { whichAsJson, whichAsText, whichOf } from './which';
@@ -168,9 +169,19 @@ async function offers(args: readonly string[]): Promise<number> {
 async function sweep(args: readonly string[]): Promise<number> {
   const { words, given } = parsed(
     args,
-    ['json', 'resume'],
-    ['topic', 'vehicles', 'trailers', 'case', 'out', 'house', 'as-of'],
+    ['json', 'resume', 'compare'],
+    ['topic', 'vehicles', 'trailers', 'case', 'out', 'house', 'as-of', 'ledger'],
   );
+  if (given.compare) {
+    const [before, after, more] = words;
+    if (before === undefined || after === undefined || more !== undefined) {
+      throw new BadInput('`tarebook sweep` --compare takes two files that a sweep has written.');
+    }
+    const ledger = typeof given.ledger === 'string' ? given.ledger : undefined;
+    const found = await compareSweeps(before, after, ledger);
+    await (given.json ? sayJson(found) : sayText(`${comparedAsText(found)}\n`));
+    return 0;
+  }
   if (words.length > 0) {
     throw new BadInput('`tarebook sweep` takes its files by name: --vehicles F --trailers F.');
   }
