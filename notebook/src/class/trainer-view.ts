@@ -122,7 +122,7 @@ export class TrainerView extends PlainElement {
     const { lessons, paper } = this;
     const { open, all } = lessons;
     return html`<p>Walk cases with new staff: each predicts, the working opens, and the difference is talked over. Names and predictions stay on this device.</p>
-      <p><a href="#/class/practice">Practice alone</a>: predict, ask, say it aloud, find the wrong figure.</p>
+      <p><a href="#/class/practice">Practice alone</a>: predict, ask, say it aloud, find the wrong figure. <a href="#/class/weeks">Over weeks</a>: who falls for what, and what comes back. <a href="#/class/write">Write a case</a> of your own.</p>
       ${keyed(
         open.id,
         html`<lesson-plan

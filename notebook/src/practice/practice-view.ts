@@ -6,6 +6,7 @@ import { PlainElement } from '../elements/plain-element';
 import { type Exercise, exercises, keepAttempt, newAttempt } from '../state/practice';
 import { whyNotKept } from '../state/shelf';
 import type { ExerciseDone } from './exercise-events';
+import { exerciseWords } from './exercise-words';
 import { type Made, makeAny, makeOf } from './make';
 import { mistakeOf } from './mistakes';
 import './practice-ask';
@@ -13,13 +14,6 @@ import './practice-predict';
 import './practice-say';
 import './practice-spot';
 import './practice.css';
-
-export const exerciseWords: Readonly<Record<Exercise, string>> = {
-  predict: 'Predict',
-  ask: 'What do you ask next?',
-  say: 'Say it aloud',
-  spot: 'Find the wrong figure',
-};
 
 /** One who practices alone: chooses what, and gets case after case, each with figures of its own. */
 export class PracticeView extends PlainElement {

@@ -18,6 +18,8 @@ function decoded(part: string): string {
 /** What a trainer seldom needs in the same hour comes when it is asked for. */
 const later: Readonly<Record<string, () => Promise<unknown>>> = {
   practice: () => import('../practice/practice-view'),
+  weeks: () => import('../practice/weeks-view'),
+  write: () => import('../practice/author-view'),
 };
 
 /** Cases walked with learners, each predicting before the working opens. */
@@ -72,6 +74,10 @@ export class ClassPage extends PlainElement {
         return html`<h1>Class</h1><p class="notice" role="status">${this.scanned || 'Taking the guess down …'}</p>`;
       case 'practice':
         return html`<practice-view .system=${system}></practice-view>`;
+      case 'weeks':
+        return html`<weeks-view></weeks-view>`;
+      case 'write':
+        return html`<author-view></author-view>`;
       default:
         return html`<trainer-view .system=${system}></trainer-view>`;
     }
