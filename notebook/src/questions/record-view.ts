@@ -1,5 +1,6 @@
 import type { Again, AgainState } from '@tarebook/record';
 import { html, nothing } from 'lit';
+import { copyFrom } from '../elements/copy-text';
 import { PlainElement } from '../elements/plain-element';
 import { saveAs } from '../state/files';
 import { type Given, ledgerOf } from '../state/given';
@@ -89,7 +90,24 @@ export class RecordView extends PlainElement {
       <details><summary>What was said</summary><p class="as-written">${each.text}</p>
         ${facts ? html`<p class="small soft">With: ${JSON.stringify(facts.facts ?? facts)}</p>` : nothing}</details>
       ${turned ? html`<p>Today: ${now.now}</p>` : nothing}
+      ${now?.correction ? this.correction(now.correction) : nothing}
     </li>`;
+  }
+
+  /** What can be sent to whoever was told otherwise, in the form it left in. */
+  private correction(text: string) {
+    const copy = async ({ currentTarget: at }: Event): Promise<void> => {
+      const field =
+        at instanceof Element ? at.closest('.given-right')?.querySelector('textarea') : null;
+      const said = at instanceof Element ? at.parentElement?.querySelector('[role=status]') : null;
+      if (!field || !said) return;
+      const copied = await copyFrom(field);
+      said.textContent =
+        copied === 'copied' ? 'Copied.' : 'The text is marked; press Ctrl or ⌘ and C.';
+    };
+    return html`<div class="given-right"><textarea rows="4" aria-label="Correction, ready to send" .value=${text}></textarea>
+      <div class="acts"><button type="button" @click=${copy}>Copy the correction</button>
+        <span class="small soft" role="status"></span></div></div>`;
   }
 
   private turnedFirst(): readonly Given[] {

@@ -31,12 +31,13 @@ export const isSame = ({ state }: Again): boolean => state === 'same';
 
 /** As other programs read it: what was said, and what would be said now. */
 export const againAsJson = (found: readonly Again[]): object =>
-  found.map(({ id, was, now, state }) =>
+  found.map(({ id, was, now, state, correction }) =>
     Object.fromEntries([
       ['id', id],
       ['then', was],
       ['now', now],
       ['state', state],
+      ['correction', correction],
     ]),
   );
 
@@ -46,10 +47,11 @@ export function againAsText(found: readonly Again[]): string {
     turned.length === 0
       ? `All ${found.length} answers hold as they were given.`
       : `Of ${found.length} answers, ${turned.length} would be given differently today.`;
-  const lines = turned.flatMap(({ id, state, was, now }) => [
+  const lines = turned.flatMap(({ id, state, was, now, correction }) => [
     [id, state],
     ['', `then: ${was}`],
     ['', `now:  ${now}`],
+    ...(correction === null ? [] : [['', `send: ${correction}`]]),
   ]);
   return turned.length === 0 ? head : `${head}\n\n${columns(lines)}`;
 }

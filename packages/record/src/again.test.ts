@@ -1,5 +1,5 @@
 import { topics, towFit } from '@tarebook/rules';
-import { answerNow, type FactsGiven, type Topic } from '@tarebook/rules/engine';
+import { answerNow, type FactsGiven, formOf, readSaved, type Topic } from '@tarebook/rules/engine';
 import { describe, expect, test } from 'vitest';
 import { again } from './again';
 import { type Ledger, LedgerError, mergeLedgers, readLedger } from './ledger';
@@ -56,6 +56,47 @@ describe('what would be said today', () => {
     expect(states.rig).not.toBe('same');
     expect(states.overweight).toBe('same');
     expect(states.heavy).toBe('verdict');
+  });
+
+  test('exactly the answers whose sentence another add-on changes are listed', () => {
+    const dry = [390, 410, 430, 440, 450, 480].map((tongue) =>
+      entry(`dry-${tongue}`, { ...rig, 'trailer.dryTongueWeight': `${tongue} lb` }),
+    );
+    const weighed = { ...rig, 'trailer.measuredTongueWeight': '470 lb' };
+    const all = readLedger({
+      version: 1,
+      entries: [...dry, entry('weighed', weighed), entry('overweight', overweight)],
+    });
+    const topic = withAddOn(13);
+    const listed = again(all, { topics: { 'tow-fit': topic }, day }).filter(
+      ({ state }) => state !== 'same',
+    );
+    const changed = all.entries.filter(({ saved }) => {
+      const { asked } = readSaved(saved);
+      return answerNow(topic, { ...asked, asOf: day }).sentence !== saved.sentence;
+    });
+    expect(listed.map(({ id }) => id)).toEqual(changed.map(({ id }) => id));
+    expect(listed.length).toBeGreaterThan(0);
+    // A tongue that was weighed has no add-on, and a trailer too heavy by half stays so.
+    expect(listed.map(({ id }) => id)).not.toContain('weighed');
+    expect(listed.map(({ id }) => id)).not.toContain('overweight');
+  });
+
+  test('a correction is ready in the form it left, where another figure or verdict came out, and there alone', () => {
+    const topic = withAddOn(13);
+    const left = { ...entry('heavy', heavyTongue), form: 'post' };
+    const spoken = { ...entry('aloud', heavyTongue), form: 'in a round' };
+    const own = { ...entry('own', heavyTongue), form: 'own words' };
+    const all = readLedger({ version: 1, entries: [left, spoken, own, entry('same', overweight)] });
+    const found = again(all, { topics: { 'tow-fit': topic }, day });
+    const [post, aloud, words, same] = found.map(({ correction }) => correction);
+    const asked = { facts: heavyTongue, asOf: day };
+    expect(post).toContain('what we said on 2026-11-01');
+    expect(post).toContain(formOf('post', topic, asked));
+    expect(aloud).toContain(formOf('spoken', topic, asked));
+    expect(words).toContain(answerNow(topic, asked).sentence);
+    expect(same).toBeNull();
+    expect(again(all, { topics, day }).every(({ correction }) => correction === null)).toBe(true);
   });
 
   test('a note past its day is expired', () => {

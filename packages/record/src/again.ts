@@ -1,6 +1,9 @@
 import {
   type Answer,
   answerNow,
+  type FormName,
+  formNames,
+  formOf,
   type HouseLayer,
   houseLayerOf,
   InputError,
@@ -19,6 +22,11 @@ export type Again = {
   readonly was: string;
   readonly now: string;
   readonly state: AgainState;
+  /**
+   * What can be sent to whoever was told otherwise, in the form it left in; null where the answer
+   * stands, or nothing here says what is right instead.
+   */
+  readonly correction: string | null;
 };
 
 export type AgainOptions = {
@@ -63,8 +71,15 @@ function noteAgain({ id, saved, text }: LedgerEntry, day: string): Again {
   const until = typeof saved.goodUntil === 'string' ? saved.goodUntil : undefined;
   const isOver = until !== undefined && until < day;
   const now = isOver ? `It was good until ${until}; check it before you say it.` : text;
-  return { id, was: text, now, state: isOver ? 'expired' : 'same' };
+  return { id, was: text, now, state: isOver ? 'expired' : 'same', correction: null };
 }
+
+/** What left in a round was spoken; a name that is no form of ours has none. */
+const formFor = (name: string): FormName | undefined =>
+  name === 'in a round' ? 'spoken' : formNames.find((form) => form === name);
+
+const corrected = (day: string, text: string): string =>
+  `A correction to what we said on ${day}: what we go by has changed since then. ${text}`;
 
 function stateOf(entry: LedgerEntry, said: string, answer: Answer): AgainState {
   if (entry.saved.outcome !== answer.outcome) return 'verdict';
@@ -72,22 +87,32 @@ function stateOf(entry: LedgerEntry, said: string, answer: Answer): AgainState {
   return anyDiffers(figures(entry.saved), figures(answer)) ? 'figure' : 'wording';
 }
 
+const nowhere = (id: string, was: string, now: string): Again => ({
+  ...{ id, was, now, state: 'verdict', correction: null },
+});
+
 function one(entry: LedgerEntry, { topics, day, house }: AgainOptions): Again {
   const { id, saved } = entry;
   if (saved.topic === 'note') return noteAgain(entry, day);
   const said = typeof saved.sentence === 'string' ? saved.sentence : entry.text;
   const name = String(saved.topic);
   const topic = Object.hasOwn(topics, name) ? topics[name] : undefined;
-  if (!topic)
-    return { id, was: said, now: `There are no rules for “${name}” any more.`, state: 'verdict' };
+  if (!topic) return nowhere(id, said, `There are no rules for “${name}” any more.`);
   try {
     const read = readSaved(saved);
     const layer = house ? house.find((each) => each.topic === name) : houseLayerOf(read);
-    const answer = answerNow(layer ? withHouse(topic, layer) : topic, { ...read.asked, asOf: day });
-    return { id, was: said, now: answer.sentence, state: stateOf(entry, said, answer) };
+    const rules = layer ? withHouse(topic, layer) : topic;
+    const asked = { ...read.asked, asOf: day };
+    const answer = answerNow(rules, asked);
+    const state = stateOf(entry, said, answer);
+    const form = formFor(entry.form);
+    const text = form ? formOf(form, rules, asked) : answer.sentence;
+    const turned = state === 'figure' || state === 'verdict';
+    const correction = turned ? corrected(entry.day, text) : null;
+    return { id, was: said, now: answer.sentence, state, correction };
   } catch (problem) {
     if (!(problem instanceof InputError)) throw problem;
-    return { id, was: said, now: problem.message, state: 'verdict' };
+    return nowhere(id, said, problem.message);
   }
 }
 
