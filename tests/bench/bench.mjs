@@ -9,6 +9,7 @@ import { Bench } from 'tinybench';
 import { measurePage } from './page.mjs';
 import { publicodesOf } from './publicodes.mjs';
 import { coldImport, gzipOfTopic } from './sizes.mjs';
+import { sweepTable } from './sweep.mjs';
 
 const read = (name) =>
   readCase(readFileSync(new URL(`../../cases/tow-fit/${name}.md`, import.meta.url), 'utf8'));
@@ -100,6 +101,7 @@ const report = {
   'cold import of one topic over bare Node, ms': coldImport(),
   'one topic for a browser, KiB gzip': await gzipOfTopic('answerNow'),
   'the same with json-rules-engine inside, KiB gzip': await gzipOfTopic('answer'),
+  'all pairs of a yard': await sweepTable(),
   page: await measurePage(),
 };
 writeFileSync(new URL('./results.json', import.meta.url), `${JSON.stringify(report, null, 2)}\n`);
