@@ -18,6 +18,7 @@ export const askings: Readonly<Record<string, Asking>> = {
     ],
     says: [
       {
+        when: 'largest.isSome',
         says: 'Loaded it may weigh {largest.trailer} at the most; look at trailers whose own maximum is {shopping.from} to {shopping.to}.',
       },
       {

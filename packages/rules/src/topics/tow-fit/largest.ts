@@ -187,7 +187,13 @@ export const largest = part({
     'largest.trailer': {
       label: 'Largest trailer that fits, as loaded',
       unit: 'lb',
-      is: 'needs(choose(towPackage.isNoBar, choose(coupling.isPin, largest.trailerOnPin, choose(distribution.isUsed, choose(front.isAsked || rear.isAsked, needs(largest.trailerWithBars, trailer.ballToAxle), largest.trailerWithBars), largest.trailerBare)), 0), tongue.share)',
+      is: 'max(0, needs(choose(towPackage.isNoBar, choose(coupling.isPin, largest.trailerOnPin, choose(distribution.isUsed, choose(front.isAsked || rear.isAsked, needs(largest.trailerWithBars, trailer.ballToAxle), largest.trailerWithBars), largest.trailerBare)), 0), tongue.share))',
+      source: statics,
+    },
+    'largest.isSome': {
+      label: 'Some trailer fits for sure',
+      unit: 'yes-no',
+      is: '!may(largest.trailer <= 0)',
       source: statics,
     },
   },
