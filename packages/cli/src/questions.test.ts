@@ -35,11 +35,25 @@ test('messages are read, the urgent ones first, with what is near to an answer',
   });
 });
 
+test('an export with other headings is read, and each row that cannot be is refused in one sentence', async () => {
+  const input =
+    '\uFEFFTimestamp,Author,Comment ID,Comment\n2026-11-20,Wren,c1,"He said ""65"", what tire pressure?"\n,,,\n2026-11-21,Ike,c1,What tire pressure?\n2026-11-21,Ike,c3,!!!\n';
+  const { out, err, status } = await run(['questions', '-', '--json'], { cwd, input });
+  expect(status).toBe(2);
+  expect(JSON.parse(out).map(({ id }: { id: string }) => id)).toEqual(['c1']);
+  expect(err.trim().split('\n')).toEqual([
+    'standard input: message 3 has the same id “c1” as message 1; give each its own.',
+    'standard input: message 4 has no words; write what was asked, or take the row out.',
+  ]);
+});
+
 test.each([
-  ['id,text\n1,x\n', /^standard input:1: there is no column channel, asked_on, asker; /],
+  [
+    'id,price\n1,x\n',
+    /^standard input:1: there is no column with the words .+ “id, price”; .+\.\n$/,
+  ],
   [`${head}1,a,b,c,"x\n`, /^standard input:2: this is no CSV: a quotation mark /],
   [`${head},a,b,c,x\n`, /^standard input: message 1 has no id; give each its own\.\n$/],
-  [`${head}1,a,b,c,x\n1,a,b,c,y\n`, /^standard input: messages 1 and 2 have the same id “1”; /],
 ])('what cannot be read is refused in one sentence: %j', async (input, says) => {
   const { err, out, status } = await run(['questions', '-'], { cwd, input });
   expect([status, out]).toEqual([2, '']);

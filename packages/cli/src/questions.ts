@@ -3,7 +3,8 @@ import { isNote, readCase, readNote } from '@tarebook/casebook';
 import {
   askedIn,
   type Findable,
-  type Message,
+  type MessagesRead,
+  messagesOf,
   type ReadMessage,
   readMessages,
   searchOver,
@@ -13,21 +14,14 @@ import { CsvError, parse } from 'csv-parse/sync';
 import { wrapped } from './columns';
 import { BadInput, caseFiles, named, readText } from './files';
 
-const columns = ['id', 'channel', 'asked_on', 'asker', 'text'] as const;
-type Row = Readonly<Record<(typeof columns)[number], string>>;
-
 /** More than this nobody reads in a day, nor in a year. */
 const mostRows = 50_000;
 
-function rowsOf(name: string, text: string): readonly Row[] {
-  let records: readonly (readonly string[])[];
+/** The messages of a CSV file, and in one sentence each the rows that were refused. */
+function rowsOf(name: string, text: string): MessagesRead {
+  let records: string[][];
   try {
-    records = parse(text, {
-      bom: true,
-      skip_empty_lines: true,
-      relax_column_count: true,
-      to: mostRows,
-    });
+    records = parse(text, { bom: true, relax_column_count: true, to: mostRows });
   } catch (problem) {
     if (!(problem instanceof CsvError)) throw problem;
     const line = 'lines' in problem ? Number(problem.lines) : 1;
@@ -35,34 +29,11 @@ function rowsOf(name: string, text: string): readonly Row[] {
       `${name}:${line}: this is no CSV: a quotation mark is not closed or stands inside a cell; double it there.`,
     );
   }
-  const [head = [], ...rows] = records;
-  const names = head.map((cell) => cell.trim().toLowerCase());
-  const missing = columns.filter((column) => !names.includes(column));
-  if (missing.length > 0) {
-    throw new BadInput(
-      `${name}:1: there is no column ${missing.join(', ')}; the first line is ${columns.join(',')}.`,
-    );
-  }
-  const seen = new Map<string, number>();
-  return rows.map((cells, at) => {
-    const cell = (column: (typeof columns)[number]) => (cells[names.indexOf(column)] ?? '').trim();
-    const id = cell('id');
-    if (id === '') throw new BadInput(`${name}: message ${at + 1} has no id; give each its own.`);
-    const before = seen.get(id);
-    if (before !== undefined) {
-      throw new BadInput(
-        `${name}: messages ${before} and ${at + 1} have the same id “${id.slice(0, 40)}”; give each its own.`,
-      );
-    }
-    seen.set(id, at + 1);
-    return {
-      id,
-      channel: cell('channel'),
-      asked_on: cell('asked_on'),
-      asker: cell('asker'),
-      text: cell('text'),
-    };
-  });
+  const read = messagesOf(records);
+  if ('says' in read) throw new BadInput(`${name}:1: ${read.says}`);
+  const [first] = read.refused;
+  if (read.messages.length === 0 && first) throw new BadInput(`${name}: ${first.says}`);
+  return read;
 }
 
 /** The cases and notes of the folder one stands in, if it has any. */
@@ -78,18 +49,24 @@ async function filedHere(): Promise<readonly Findable[]> {
   return Promise.all(read);
 }
 
+export type QuestionsRead = {
+  readonly read: readonly ReadMessage[];
+  /** One sentence for each row that was refused. */
+  readonly refused: readonly string[];
+};
+
 /** Reads the messages of a CSV file: what each asks, what it tells, what is urgent. */
-export async function questionsOf(file: string): Promise<readonly ReadMessage[]> {
-  const rows = rowsOf(named(file), await readText(file));
-  const messages = rows.map(({ asked_on: askedOn, ...row }): Message => ({ ...row, askedOn }));
+export async function questionsOf(file: string): Promise<QuestionsRead> {
+  const { messages, refused } = rowsOf(named(file), await readText(file));
   const filed = await filedHere();
-  return readMessages(messages, {
+  const read = readMessages(messages, {
     topics,
     ...(filed.length > 0 && {
       search: searchOver(filed, topics),
       before: filed.map((each) => ({ topic: each.topic, text: askedIn(each) })),
     }),
   });
+  return { read, refused: refused.map(({ says }) => `${named(file)}: ${says}`) };
 }
 
 const factLines = (part: ReadMessage['parts'][number]): readonly string[] =>

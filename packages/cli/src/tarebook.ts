@@ -196,9 +196,10 @@ async function questions(args: readonly string[]): Promise<number> {
   if (file === undefined || more !== undefined) {
     throw new BadInput('`tarebook questions` takes one CSV file, or - for standard input.');
   }
-  const read = await questionsOf(file);
+  const { read, refused } = await questionsOf(file);
   await (given.json ? sayJson(read) : sayText(questionsAsText(read)));
-  return 0;
+  for (const says of refused) await sayBeside(says);
+  return refused.length > 0 ? 2 : 0;
 }
 
 async function againToday(args: readonly string[]): Promise<number> {
