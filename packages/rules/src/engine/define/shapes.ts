@@ -155,7 +155,7 @@ export type Limit = {
    * Another way of using the rig that nobody has ruled out, and the limit it would have: while this
    * yes/no formula may hold, a stop that would then be none is unknown.
    */
-  readonly relief?: { readonly when: string; readonly limit: string; readonly open: Text };
+  readonly relief?: { readonly when: string; readonly limit: string };
   /** Asked when any of these facts is mentioned; absent: always. */
   readonly askedBy?: readonly string[];
   /** And only where this yes/no formula may hold; while it also may not, a stop is unknown. */

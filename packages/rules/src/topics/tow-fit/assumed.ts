@@ -1,7 +1,7 @@
 import type { Assumption } from '../../engine/define/shapes';
 import { part } from '../../engine/define/topic';
 import { custom, house, restoredBound, statics } from '../../trade/bibliography/common';
-import { makersRating } from '../../trade/bibliography/rig';
+import { altitudeLoss, makersRating } from '../../trade/bibliography/rig';
 import { passengerTires } from '../../trade/bibliography/tires';
 
 const tanks = ['trailer.freshWater', 'trailer.grayWater', 'trailer.blackWater'];
@@ -75,6 +75,11 @@ export const assumed = part({
 });
 
 export const assumptions: readonly Assumption[] = [
+  {
+    when: 'engine.isUntold',
+    says: 'The engine counts as one without forced induction, which loses {altitude.loss} of its pull.',
+    source: altitudeLoss,
+  },
   {
     when: 'tire.vehicleIsCounted',
     says: 'Passenger tires on a truck or multipurpose vehicle count with their rating divided by {tire.passengerDivisor}.',

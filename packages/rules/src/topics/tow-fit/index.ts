@@ -15,6 +15,7 @@ import { loadFacts } from '../../trade/rig/facts-load';
 import { trailerFacts } from '../../trade/rig/facts-trailer';
 import { vehicleFacts } from '../../trade/rig/facts-vehicle';
 import { meantTireFacts, vehicleTireFacts } from '../../trade/rig/facts-vehicle-tires';
+import { onlyWithBars } from '../../trade/rig/only-with-bars';
 import { combined, payload, vehicleGross } from '../../trade/rig/payload';
 import { tires } from '../../trade/rig/tires';
 import { tongueWeight } from '../../trade/rig/tongue';
@@ -68,6 +69,7 @@ const parts = [
   tires,
   frontalArea,
   tongueLeads,
+  onlyWithBars,
   equipment,
   untold,
   shopping,
@@ -160,6 +162,7 @@ export const towFit = defineTopic({
         'limit.coupler-tongue',
         'finding.distribution-allowed',
         'finding.distribution-required',
+        'finding.only-with-bars',
         'finding.rear-axle-slack',
       ],
     },

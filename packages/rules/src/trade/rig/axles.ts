@@ -232,7 +232,7 @@ export const vehicleAxles = part({
           'Before the bars are tightened the rear axle carries {rear.withoutBars} of {vehicle.gawrRear}.',
         because:
           'Bars raise no rating, and some makers want the rear axle within its own before they are tightened.',
-        do: 'Read the manual; load the vehicle’s rear and the trailer’s nose less.',
+        do: 'Read the manual, and load less behind the vehicle’s rear axle. Take nothing off the trailer’s nose before the tongue’s share is known: too light a tongue sways.',
       },
       otherwise: 'The rear axle is within its rating before any bars are tightened.',
       source: grossRatings,

@@ -4,7 +4,6 @@ import { ballSizes, extensionLoss, makersRating } from '../bibliography/rig';
 const onBall = { margin: 'margin.other', askedWhen: 'coupling.isBall' } as const;
 const ofTrailer = { ...onBall, used: 'trailer.loaded', source: makersRating } as const;
 const ofTongue = { ...onBall, used: 'tongue.loaded', source: makersRating } as const;
-const open = 'Only with weight distribution: is there one?';
 
 /** With bars, a rating that nobody told is at least what it carries without them. */
 const withBars = (full: string, bare: string): string =>
@@ -81,7 +80,7 @@ export const receiver = part({
       short: 'the receiver',
       limit: 'receiver.limit',
       askedBy: ratings,
-      relief: { when: 'receiver.mayBeMore', limit: 'hitch.receiverRating', open },
+      relief: { when: 'receiver.mayBeMore', limit: 'hitch.receiverRating' },
     },
     'receiver-tongue': {
       ...ofTongue,
@@ -90,7 +89,7 @@ export const receiver = part({
       exceeded: true,
       limit: 'receiverTongue.limit',
       askedBy: tongueRatings,
-      relief: { when: 'receiverTongue.mayBeMore', limit: 'hitch.receiverTongueRating', open },
+      relief: { when: 'receiverTongue.mayBeMore', limit: 'hitch.receiverTongueRating' },
     },
   },
 });

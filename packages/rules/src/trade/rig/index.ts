@@ -12,6 +12,7 @@ import { loadFacts } from './facts-load';
 import { trailerFacts } from './facts-trailer';
 import { vehicleFacts } from './facts-vehicle';
 import { meantTireFacts, vehicleTireFacts } from './facts-vehicle-tires';
+import { onlyWithBars } from './only-with-bars';
 import { combined, payload, vehicleGross } from './payload';
 import { imbalance, tires } from './tires';
 import { tongueWeight } from './tongue';
@@ -55,5 +56,6 @@ export const rigTrade = family(
   frontalArea,
   tongueFindings,
   equipment,
+  onlyWithBars,
   untold,
 );

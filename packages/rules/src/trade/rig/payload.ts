@@ -104,6 +104,12 @@ export const combined = part({
       is: "known(trip.altitude) && !(known(vehicle.engine) && vehicle.engine != 'naturally-aspirated')",
       source: altitudeLoss,
     },
+    'engine.isUntold': {
+      label: 'It goes up, and nobody said what engine it has',
+      unit: 'yes-no',
+      is: 'combined.derated && trip.altitude > 0 && !known(vehicle.engine)',
+      source: altitudeLoss,
+    },
     'combined.limit': {
       label: 'Combined rating that counts',
       noun: 'the combined rating',
@@ -130,6 +136,23 @@ export const combined = part({
       marginLeast: 'margin.least',
       askedBy: ['vehicle.gcwr'],
       source: combinedRating,
+    },
+  },
+  findings: {
+    'engine-untold': {
+      label: 'Engine that nobody named, in thin air',
+      first: true,
+      askedBy: ['vehicle.gcwr'],
+      askedWhen: 'engine.isUntold',
+      care: {
+        when: 'combined.gross > combined.limit && combined.gross <= vehicle.gcwr',
+        wrong:
+          'The combined rating counts {altitude.loss} lower, as for an engine without forced induction; nobody said which it is.',
+        because: 'A turbocharged or an electric one loses nothing, and the rig would be within it.',
+        do: 'Ask what engine it has.',
+      },
+      otherwise: 'Whatever engine it has, the combined rating comes out alike.',
+      source: altitudeLoss,
     },
   },
 });

@@ -166,7 +166,6 @@ export const tongueBands = part({
       relief: {
         when: 'tongue.mayBeMore',
         limit: 'vehicle.maxTongueDistributed',
-        open: 'Only with weight distribution: is there one?',
       },
       source: makersRating,
     },

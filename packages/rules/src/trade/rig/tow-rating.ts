@@ -120,7 +120,6 @@ export const towRating = part({
       relief: {
         when: 'trailerWeight.mayBeMore',
         limit: 'vehicle.maxTrailerWeight',
-        open: 'Only with weight distribution: is there one?',
       },
       source: makersRating,
     },

@@ -1,0 +1,75 @@
+import { part } from '../../engine/define/topic';
+import { makersRating } from '../bibliography/rig';
+
+/** More than it may bear without bars and no more than with them, and nobody told of any. */
+const wanted = (label: string, used: string, relief: string, limit: string, full: string) => ({
+  label,
+  unit: 'yes-no' as const,
+  is: `${relief} && !may(${used} <= ${limit}) && may(${used} <= ${full})`,
+  source: makersRating,
+});
+
+const because = 'Without one that is more than the maker allows.';
+const look =
+  'Look whether bars or chains run from the ball mount to the trailer’s frame; without them do not tow it so.';
+
+/** Says in words what the limits with a relief leave open. */
+export const onlyWithBars = part({
+  formulas: {
+    'bars.wantedForTongue': wanted(
+      'The tongue wants weight distribution, of which nobody told',
+      ...(['tongue.loaded', 'tongue.mayBeMore', 'tongue.limit'] as const),
+      'vehicle.maxTongueDistributed',
+    ),
+    'bars.wantedForTrailer': wanted(
+      'The trailer wants weight distribution, of which nobody told',
+      ...(['trailer.loaded', 'trailerWeight.mayBeMore', 'trailerWeight.limit'] as const),
+      'vehicle.maxTrailerWeight',
+    ),
+    'bars.wantedForReceiver': wanted(
+      'The receiver wants weight distribution, of which nobody told',
+      ...(['trailer.loaded', 'receiver.mayBeMore', 'receiver.limit'] as const),
+      'hitch.receiverRating',
+    ),
+    'bars.wantedForReceiverTongue': wanted(
+      'The receiver’s tongue rating wants weight distribution, of which nobody told',
+      ...(['tongue.loaded', 'receiverTongue.mayBeMore', 'receiverTongue.limit'] as const),
+      'hitch.receiverTongueRating',
+    ),
+  },
+  findings: {
+    'only-with-bars': {
+      label: 'Only with weight distribution',
+      first: true,
+      askedWhen: 'distribution.mayBe',
+      unknown: [
+        {
+          when: 'bars.wantedForTongue',
+          wrong:
+            'On the ball {tongue.loaded} are more than the {tongue.limit} it may carry: only with weight distribution, up to {vehicle.maxTongueDistributed}; is there one?',
+          ...{ because, do: look },
+        },
+        {
+          when: 'bars.wantedForTrailer',
+          wrong:
+            'Loaded it weighs {trailer.loaded}, more than the {trailerWeight.limit} it may without weight distribution: is there one?',
+          ...{ because, do: look },
+        },
+        {
+          when: 'bars.wantedForReceiverTongue',
+          wrong:
+            'The receiver may carry {receiverTongue.limit} of tongue, and {tongue.loaded} only with weight distribution: is there one?',
+          ...{ because, do: look },
+        },
+        {
+          when: 'bars.wantedForReceiver',
+          wrong:
+            'The receiver may pull {receiver.limit}, and {trailer.loaded} only with weight distribution: is there one?',
+          ...{ because, do: look },
+        },
+      ],
+      otherwise: 'No rating that counts only with weight distribution is needed.',
+      source: makersRating,
+    },
+  },
+});
