@@ -190,3 +190,20 @@ test('where passenger tires count for less than their sidewall, the answer says 
   ]);
   expect(says({ ...trailer, 'tire.place': 'rear' })).toEqual([]);
 });
+
+test('an extension that may be in is asked for its rating, and passenger tires for the type', () => {
+  const topic = topics['tow-fit'];
+  const of = (facts: FactsGiven) => topic && answerOf(topic, facts);
+  const level = (facts: FactsGiven) =>
+    of(facts)?.findings.find(({ id }) => id === 'extension-rating')?.level;
+  expect(level({ 'hitch.extension': 'unknown' })).toBe('if');
+  expect(level({ 'hitch.extension': '0 in' })).toBe('not-asked');
+  expect(level({})).toBe('not-asked');
+  const tires = { 'vehicle.tireCapacityRear': '1,640 lb', 'vehicle.tireKind': 'passenger' };
+  const says = (facts: FactsGiven) =>
+    of(facts)
+      ?.assumed.map(({ says }) => says)
+      .join(' ');
+  expect(says(tires)).toMatch(/nobody told its type/);
+  expect(says({ ...tires, 'vehicle.type': 'truck' })).not.toMatch(/nobody told its type/);
+});

@@ -30,6 +30,7 @@ const rig = standingOn(
   'permission.isKnown',
   'extension.isAsked',
   'extension.isRated',
+  'extension.isMentioned',
 );
 
 const borrowed = {

@@ -86,6 +86,11 @@ export const assumptions: readonly Assumption[] = [
     source: passengerTires,
   },
   {
+    when: 'tire.typeIsAssumed',
+    says: 'The vehicle’s tires count as written, as on a passenger car: nobody told its type, and on a truck or multipurpose vehicle passenger tires count for less.',
+    source: passengerTires,
+  },
+  {
     when: 'tire.trailerIsCounted',
     says: 'Passenger tires on a trailer count with their rating divided by {tire.passengerDivisor}.',
     source: passengerTires,

@@ -45,6 +45,7 @@ const truck = standingOn(
   'tire.rearCount',
   'tire.rearCapacity',
   'tire.rearIsCounted',
+  'tire.typeIsAssumed',
 );
 
 const borrowed = {
@@ -117,6 +118,11 @@ export const truckCamper = defineTopic({
     'axle.rear',
   ],
   assumptions: [
+    {
+      when: 'tire.typeIsAssumed',
+      says: 'The tires count as written, as on a passenger car: nobody told the type on the label, and on a truck or multipurpose vehicle passenger tires count for less.',
+      source: passengerTires,
+    },
     {
       when: 'tire.rearIsCounted',
       says: 'Passenger tires on a truck or multipurpose vehicle count with their rating divided by {tire.passengerDivisor}.',

@@ -103,6 +103,12 @@ export const extension = part({
       is: 'coupling.isBall && (given(hitch.extensionRating) || (known(hitch.extension) && may(hitch.extension > 0)))',
       source: extensionLoss,
     },
+    'extension.isMentioned': {
+      label: 'There is or may be a hitch extension',
+      unit: 'yes-no',
+      is: 'extension.isAsked || (coupling.isBall && given(hitch.extension) && !known(hitch.extension))',
+      source: extensionLoss,
+    },
     'extension.isRated': {
       label: 'It is known what may rest on the ball with the extension in',
       unit: 'yes-no',
@@ -124,7 +130,7 @@ export const extension = part({
     'extension-rating': {
       label: 'Rating with the extension',
       first: true,
-      askedWhen: 'extension.isAsked',
+      askedWhen: 'extension.isMentioned',
       if: {
         when: '!extension.isRated',
         wrong: 'Nobody has read what may rest on the ball with the extension in.',

@@ -67,6 +67,12 @@ export const tires = part({
       is: 'tire.rearIsCounted || (given(vehicle.tireCapacityFront) && tire.frontIsLess)',
       source: passengerTires,
     },
+    'tire.typeIsAssumed': {
+      label: 'The vehicle runs on passenger tires, and nobody told its type',
+      unit: 'yes-no',
+      is: "known(vehicle.tireKind) && vehicle.tireKind == 'passenger' && !given(vehicle.type) && (given(vehicle.tireCapacityRear) || given(vehicle.tireCapacityFront))",
+      source: passengerTires,
+    },
     'tire.trailerIsCounted': {
       label: 'The trailer’s tires count for less than their sidewall says',
       unit: 'yes-no',
