@@ -105,6 +105,9 @@ const sentencesOf = (text: string): readonly string[] =>
 const levelOf = (topic: Topic, { outcome }: Answer): Level =>
   levels.find((level) => topic.outcomes[level].id === outcome) ?? 'unknown';
 
+/** Results that are from none to all, and so no figure; there are few, or the check holds nothing. */
+const figureless = new Set<string>();
+
 /** Any of these words said is a result said. */
 function saidAs(
   { topic, answer }: { topic: Topic; answer: Answer },
@@ -121,6 +124,8 @@ function saidAs(
       limit && Number.isFinite(limit.headroom.lo) && Number.isFinite(limit.headroom.hi);
     // Of a limit that may be over, and of which nothing may be used, no result is known.
     const isWide = limit && limit.headroom.lo < 0 && limit.used.lo <= 0;
+    if (isClosed && isWide && limit.headroom.hi >= 0)
+      figureless.add(`${topic.id} ${answer.sentence}`);
     const isKnown = isClosed && limit.state !== 'not-asked' && !(isWide && limit.headroom.hi >= 0);
     return isKnown ? [topic.limits[id]?.short ?? id] : [];
   }
@@ -143,7 +148,10 @@ function saidAs(
   const value = answer.values[result];
   if (!value || !Number.isFinite(value.lo) || !Number.isFinite(value.hi)) return [];
   // From none to all of it is no figure.
-  if (value.unit === '1' && value.lo === 0 && value.hi === 1) return [];
+  if (value.unit === '1' && value.lo === 0 && value.hi === 1) {
+    figureless.add(`${topic.id} ${answer.sentence}`);
+    return [];
+  }
   return [say({ ...value, style: 'round' }, spoken), say({ ...value, style: 'exact' }, spoken)];
 }
 
@@ -180,6 +188,7 @@ test('what was asked is said in the first two sentences, or that people are to g
   );
   expect(asked.length).toBeGreaterThan(200);
   expect(late).toEqual([]);
+  expect([...figureless].length).toBeLessThanOrEqual(3);
 });
 
 /** Reading ease after Flesch (1948): 206.835 − 1.015 × words a sentence − 84.6 × syllables a word. */

@@ -14,9 +14,12 @@ const mostToBegin = 3;
  */
 export function asksOf(matter: Matter, asking: string | undefined): readonly Fact[] {
   const { topic, answer } = matter;
-  const deciding = [...new Set(answer.missing.map(({ fact }) => fact))];
-  const isLost = deciding.length === 0 && levelOf(matter) === 'unknown';
+  const open = [...new Set(answer.missing.map(({ fact }) => fact))];
+  const isLost = open.length === 0 && levelOf(matter) === 'unknown';
   const about = asking === undefined ? [] : (topic.askings?.[asking]?.impliedBy ?? []);
+  // Of what decides, what the question is about comes first.
+  const isAbout = (fact: string): boolean => about.includes(fact);
+  const deciding = [...open.filter(isAbout), ...open.filter((fact) => !isAbout(fact))];
   const begin = isLost ? about.filter((fact) => !isTold(matter, fact)).slice(0, mostToBegin) : [];
   return [...deciding, ...begin].flatMap((fact) => topic.facts[fact] ?? []);
 }

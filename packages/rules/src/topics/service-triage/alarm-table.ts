@@ -18,7 +18,7 @@ export const alarmTable: Decision = {
       level: 'if',
       says: 'A chirp once in a while is the alarm itself: its battery is weak, or its years are over.',
       because: 'An alarm that is taken down to have peace warns nobody.',
-      do: 'Give it a fresh battery, press its test button, and read the date on its back: past it, it is replaced. If it sounds without stopping or anyone has a headache, everybody out first.',
+      do: 'Fresh battery, test button, date on its back: past it, replace it. If it sounds without stopping, everybody out.',
       proviso: 'the alarm only chirps once in a while and nobody feels unwell',
     },
     'out-then-call': {
