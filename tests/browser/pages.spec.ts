@@ -1,8 +1,9 @@
-import { test as plain } from '@playwright/test';
+import { type Page, test as plain } from '@playwright/test';
 import { objections } from './objections';
 import { expect, fact, openCase, test, unfold, verdict } from './page';
 
 const pages = [
+  '#/today',
   '#/cases',
   '#/case/tow-fit/crossover-and-single-axle',
   '#/rules',
@@ -11,7 +12,46 @@ const pages = [
   '#/questions',
   '#/yard',
   '#/case/tow-fit/nowhere',
+  '#/case/rig/leaving-and-coming-home',
+  '#/case/note/how-a-deposit-works',
 ];
+
+/** What is touched with a finger and is smaller than one; links within a sentence have its height. */
+const smallTargets = (page: Page) =>
+  page.evaluate(() => {
+    const least = 43.5;
+    const reach = (at: Element): { width: number; height: number } => {
+      const { width, height } = at.getBoundingClientRect();
+      // What lies around a small drawing and takes the touch for it.
+      const around = getComputedStyle(at, '::after');
+      const beyond = around.position === 'absolute' ? -2 * Number.parseFloat(around.top) : 0;
+      const label = at.closest('label')?.getBoundingClientRect();
+      return {
+        width: Math.max(width + (beyond || 0), label?.width ?? 0),
+        height: Math.max(height + (beyond || 0), label?.height ?? 0),
+      };
+    };
+    return [...document.querySelectorAll('main :is(button, a, input, select, summary, textarea)')]
+      .filter((at) => at.checkVisibility({ visibilityProperty: true, opacityProperty: true }))
+      .filter((at) => !(at.localName === 'a' && getComputedStyle(at).display === 'inline'))
+      .filter((at) => at.getBoundingClientRect().width > 1)
+      .flatMap((at) => {
+        const { width, height } = reach(at);
+        const name = at.textContent?.trim().slice(0, 30) || at.className;
+        return width < least || height < least
+          ? [`${at.localName} “${name}” ${Math.round(width)} × ${Math.round(height)}`]
+          : [];
+      });
+  });
+
+test('whatever is touched is at least 44 px wide and high', async ({ page }) => {
+  test.slow();
+  for (const address of pages) {
+    await page.goto(`/${address}`);
+    await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+    expect(await smallTargets(page), address).toEqual([]);
+  }
+});
 
 test('no page has anything for axe to object to', async ({ page }) => {
   test.slow();

@@ -18,6 +18,9 @@ test('a whole rig shows its one verdict, its moments, and what came up by topic'
   const towFit = page.locator('section').filter({
     has: page.getByRole('heading', { level: 2, name: 'Tow fit' }),
   });
+  // The sentence says the verdict already; its word is not set before it once more.
+  await expect(towFit.locator('p').first()).toHaveText(/^Home: /);
+  await expect(towFit.locator('p').first()).not.toContainText('Does not fit');
   await towFit.getByText('What came up').click();
   await expect(towFit.getByRole('listitem').first()).toBeVisible();
   expect(await objections(page)).toEqual([]);
