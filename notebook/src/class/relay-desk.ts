@@ -109,8 +109,12 @@ export class RelayDesk extends PlainElement {
 
   private let({ code }: Open) {
     return html`<p>Join code: <strong class="read-out num">${code}</strong> <span role="status">${this.count} ${this.count === 1 ? 'phone has' : 'phones have'} joined.</span></p>
-      <qr-code .text=${this.href} .label=${'Code that opens this class on a learner’s phone'}></qr-code>
-      <p class="small"><a href=${this.href}>The link for the learners</a>: it asks for the join code. It is served until the lesson ends, takes guesses alone and keeps nothing.</p>
+      ${
+        this.href === ''
+          ? nothing
+          : html`<qr-code .text=${this.href} .label=${'Code that opens this class on a learner’s phone'}></qr-code>
+      <p class="small"><a href=${this.href}>The link for the learners</a>: it asks for the join code. It is served until the lesson ends, takes guesses alone and keeps nothing.</p>`
+      }
       <button @click=${this.off}>Let nobody in any more</button>`;
   }
 
