@@ -31,7 +31,7 @@ export const camperFacts = part({
     'camper.weight': {
       ...weight,
       label: 'Camper weight, as labeled',
-      noun: 'the camper',
+      noun: 'the camper’s weight',
       instead: 'Weigh the camper',
       ask: 'What does the label on the camper give as its weight, and what does it say that this contains?',
       where: 'the label by the camper’s door; a scale is better',

@@ -56,7 +56,7 @@ export const vehicleFacts = part({
     'vehicle.maxTongueCarried': {
       ...weight,
       label: 'Maximum tongue weight, carried',
-      noun: 'the tongue rating, carried',
+      noun: 'the tongue rating without weight distribution',
       exact: true,
       ask: 'How much may rest on the ball without a weight-distributing hitch?',
       where: `${manual}, or the label on the receiver`,
