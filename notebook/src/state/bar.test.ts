@@ -35,6 +35,13 @@ test('a range keeps both its ends, and what nobody knows is no bar', () => {
   expect(barOf(open, lb(300)).used).toBeUndefined();
 });
 
+test('what is so much or more is drawn so far for sure, past the line where it is over, and may go on to the end', () => {
+  const over = { ...limitOf(1100, 1000), share: { lo: 1.1, hi: Infinity } };
+  expect(barOf(over, undefined).used).toEqual({ from: 1.1, to: drawnTo });
+  const under = { ...limitOf(800, 1000), share: { lo: 0.8, hi: Infinity } };
+  expect(barOf(under, lb(300))).toMatchObject({ empty: 0.3, used: { from: 0.8, to: drawnTo } });
+});
+
 test('the empty part never reaches past what is used', () => {
   expect(barOf(limitOf(500, 1000), lb(700)).empty).toBe(0.5);
 });

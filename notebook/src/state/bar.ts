@@ -22,7 +22,9 @@ const within = (share: number): number => Math.min(drawnTo, Math.max(0, share));
 export function barOf({ share, limit, careAt }: LimitAnswer, empty: Ends | undefined): Bar {
   const per = limit.hi > 0 && isClosed(limit) ? limit.hi : undefined;
   const bare = per !== undefined && empty && isClosed(empty) ? within(empty.hi / per) : 0;
-  if (!isClosed(share)) return { empty: bare, used: undefined, careFrom: undefined };
+  // “1,140 lb or more” is drawn as far as it is sure; of what may be nothing there is no bar.
+  const isTold = Number.isFinite(share.lo) && (share.lo > 0 || Number.isFinite(share.hi));
+  if (!isTold) return { empty: bare, used: undefined, careFrom: undefined };
   const used = { from: within(share.lo), to: within(share.hi) };
   const careFrom = careAt && per !== undefined && isClosed(careAt) ? careAt.hi / per : undefined;
   return {
