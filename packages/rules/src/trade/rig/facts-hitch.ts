@@ -46,7 +46,7 @@ export const hitchFacts = part({
     'hitch.receiverCarried': {
       ...weight,
       label: 'Receiver rating, carried',
-      noun: 'the receiver’s rating, carried',
+      noun: 'the receiver’s rating without weight distribution',
       exact: true,
       ask: 'What trailer weight is the receiver rated for without weight distribution?',
       where: 'label on the receiver',
@@ -62,7 +62,7 @@ export const hitchFacts = part({
     'hitch.receiverTongueCarried': {
       ...weight,
       label: 'Receiver tongue rating, carried',
-      noun: 'the tongue rating on the receiver, carried',
+      noun: 'the receiver’s tongue rating without weight distribution',
       exact: true,
       ask: 'What tongue weight is the receiver rated for without weight distribution?',
       where: 'label on the receiver',

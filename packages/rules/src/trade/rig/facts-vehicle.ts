@@ -64,7 +64,7 @@ export const vehicleFacts = part({
     'vehicle.maxTongueDistributed': {
       ...weight,
       label: 'Maximum tongue weight, distributed',
-      noun: 'the tongue rating, distributed',
+      noun: 'the tongue rating with weight distribution',
       exact: true,
       ask: 'How much may rest on the ball with a weight-distributing hitch?',
       where: manual,
