@@ -3,8 +3,8 @@ import { readQuantity, showNumber, wasMisread } from '@tarebook/rules/quantity';
 /** What is weighed, driven, drawn or stored; sizes, voltages and pressures are stamped and stay. */
 const moving = new Set(['lb', 'kg', 'mi', 'km', 'Ah', 'Wh', 'W', 'h', 'gal', 'L', 'USD']);
 
-/** Smaller figures are bottles, batteries and counts, which are sold in sizes. */
-const least = 40;
+/** Figures up to 40 are bottles, batteries and counts, which are sold in sizes. */
+const least = 41;
 
 const plain = /^(\d[\d,]*(?:\.\d+)?)( [^\d\s]+)?$/;
 

@@ -26,6 +26,7 @@ test.each([
   ['180', 'lb', 0.9, '162'],
   ['180 lb', 'lb', 1.1, '198 lb'],
   ['20 lb', 'lb', 1.1, undefined],
+  ['40 lb', 'lb', 1.1, undefined],
   ['12 V', 'V', 1.1, undefined],
   ['300–400 lb', 'lb', 1.1, undefined],
   ['unknown', 'lb', 1.1, undefined],
