@@ -21,6 +21,7 @@ test('a whole rig shows its one verdict, its moments, and what came up by topic'
   // The sentence says the verdict already; its word is not set before it once more.
   await expect(towFit.locator('p').first()).toHaveText(/^Home: /);
   await expect(towFit.locator('p').first()).not.toContainText('Does not fit');
+  expect(await towFit.locator('svg').count()).toBe(0);
   await towFit.getByText('What came up').click();
   await expect(towFit.getByRole('listitem').first()).toBeVisible();
   expect(await objections(page)).toEqual([]);

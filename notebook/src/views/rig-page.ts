@@ -84,7 +84,7 @@ export class RigPage extends PlainElement {
     const fired = firedIn(each);
     return html`<section>
       <h2>${topic.title}</h2>
-      <p>${mark(levelOf(topic.outcomes, answer.outcome))}${moment === null ? nothing : html`<strong>${begun(moment)}:</strong> `}${answer.sentence}</p>
+      <p>${moment === null ? nothing : html`<strong>${begun(moment)}:</strong> `}${answer.sentence}</p>
       ${
         fired.length === 0
           ? nothing
