@@ -180,26 +180,25 @@ export const weighed = part({
     'tongue-share': {
       label: 'Tongue share',
       askedBy: ['slack.trailer', 'tight.trailer'],
-      care: {
-        when: {
-          any: [
-            {
-              fact: 'tongue.shareWeighed',
-              operator: 'lessThan',
-              value: { fact: 'tongue.lowEdge' },
-            },
-            {
-              fact: 'tongue.shareWeighed',
-              operator: 'greaterThan',
-              value: { fact: 'tongue.highEdge' },
-            },
-          ],
+      care: [
+        {
+          when: 'tongue.shareWeighed < tongue.lowEdge',
+          wrong:
+            'Only {tongue.shareWeighed} of the trailer rests on its coupling; {tongue.lowEdge} to {tongue.highEdge} is usual.',
+          because: 'Too light a tongue lets the trailer sway.',
+          do: 'Move load ahead of the axles and weigh the tongue again before you tow.',
         },
-        wrong: 'The tongue’s share of the trailer is outside the usual band.',
-        do: 'Too light and the trailer sways, too heavy and it overloads the rear. Shift load and weigh the tongue again before you tow.',
-      },
+        {
+          when: 'tongue.shareWeighed > tongue.highEdge',
+          wrong:
+            '{tongue.shareWeighed} of the trailer rests on its coupling; {tongue.lowEdge} to {tongue.highEdge} is usual.',
+          because: 'Too heavy a tongue presses the rear down and takes load off the front wheels.',
+          do: 'Move load back toward the axles, not behind them, and weigh the tongue again before you tow.',
+        },
+      ],
       open: {
-        wrong: 'The tongue’s share may lie outside the usual band.',
+        wrong:
+          '{tongue.shareWeighed} of the trailer rests on its coupling, as closely as the scale tells; {tongue.lowEdge} to {tongue.highEdge} is usual.',
         do: 'The scale cannot tell closer. Weigh the tongue by itself.',
       },
       otherwise: 'The tongue’s share of the trailer is in the usual band.',
