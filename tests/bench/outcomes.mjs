@@ -7,6 +7,8 @@ import { join } from 'node:path';
 import { readCase } from '@tarebook/casebook';
 import { topics } from '@tarebook/rules';
 import { answerNow, InputError } from '@tarebook/rules/engine';
+import { uniformInt } from 'pure-rand/distribution/uniformInt';
+import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 
 const asOf = '2026-11-01';
 const rigs = 1000;
@@ -15,20 +17,15 @@ const cases = new URL('../../cases/', import.meta.url).pathname;
 const named = process.argv.slice(2);
 
 /** The same numbers for the same seed. */
-let state = Number(process.env.TAREBOOK_SEED ?? 20_261_101) >>> 0;
-function random() {
-  state = (state + 0x6d2b79f5) >>> 0;
-  let mixed = Math.imul(state ^ (state >>> 15), state | 1);
-  mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-  return ((mixed ^ (mixed >>> 14)) >>> 0) / 4_294_967_296;
-}
+const generator = xoroshiro128plus(Number(process.env.TAREBOOK_SEED ?? 20_261_101));
+const upTo = (count) => uniformInt(generator, 0, count - 1);
 
 /** As many facts of a case as are wanted, or all that it has. */
 function someOf(facts, count) {
   const left = Object.entries(facts);
   const kept = [];
   while (kept.length < count && left.length > 0) {
-    kept.push(...left.splice(Math.floor(random() * left.length), 1));
+    kept.push(...left.splice(upTo(left.length), 1));
   }
   return Object.fromEntries(kept);
 }
@@ -57,7 +54,7 @@ for (const id of named.length > 0 ? named : ['tow-fit', 'truck-camper']) {
   for (const count of counts) {
     const row = {};
     for (let i = 0; i < rigs / counts.length; i += 1) {
-      const outcome = outcomeOf(topic, someOf(filed[Math.floor(random() * filed.length)], count));
+      const outcome = outcomeOf(topic, someOf(filed[upTo(filed.length)], count));
       row[outcome] = (row[outcome] ?? 0) + 1;
     }
     table[`${count} facts`] = row;

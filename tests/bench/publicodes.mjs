@@ -3,18 +3,38 @@ import { conditionRules, parseFormula, readFacts } from '@tarebook/rules/engine'
 import { findUnit } from '@tarebook/rules/quantity';
 import Engine from 'publicodes';
 
-const nameOf = (id) =>
+const spoken = (id) =>
   id
     .replace(/#/g, ' ligne ')
     .replace(/\./g, ' ')
     .replace(/([a-z0-9])([A-Z])/g, '$1 $2')
     .toLowerCase();
 
+const names = new Map();
+const taken = new Set();
+
+/** In words of small letters two names may be alike, such as a.waterMoment and a.water.moment. */
+function nameOf(id) {
+  const known = names.get(id);
+  if (known) return known;
+  let name = spoken(id);
+  while (taken.has(name)) name += ' bis';
+  taken.add(name);
+  names.set(id, name);
+  return name;
+}
+
 const fits = { '==': '=', '!=': '!=' };
 
-/** A formula node as a mechanism; facts and parameters are rules of their own. */
-function mechanism(node, inputs, inRow) {
-  const inner = (each) => mechanism(each, inputs, inRow);
+/**
+ * A formula node as a mechanism; facts and parameters are rules of their own, and so is, by `apart`, a
+ * least or a most within another formula: two of them in one rule take each other's names there.
+ */
+function mechanism(node, inputs, apart, inRow) {
+  const inner = (each) => {
+    const made = mechanism(each, inputs, apart, inRow);
+    return each.kind === 'min' || each.kind === 'max' ? apart(made) : made;
+  };
   switch (node.kind) {
     case 'number':
       return node.value;
@@ -51,7 +71,9 @@ function mechanism(node, inputs, inRow) {
     case 'sum': {
       const { rows } = inputs.get(node.list);
       const each = rows.map((_, row) =>
-        mechanism(node.of, inputs, (id) => (id.startsWith(`${node.list}.`) ? `${id}#${row}` : id)),
+        mechanism(node.of, inputs, apart, (id) =>
+          id.startsWith(`${node.list}.`) ? `${id}#${row}` : id,
+        ),
       );
       return each.length === 0 ? 0 : { somme: each };
     }
@@ -61,8 +83,12 @@ function mechanism(node, inputs, inRow) {
       return node.names.every((name) => inputs.get(name)?.status !== 'silent') ? 'oui' : 'non';
     case 'known':
       return node.names.every((name) => isKnown(inputs, name)) ? 'oui' : 'non';
+    // Facts are exact, so that what may be is; a range has no counterpart, and either end is as dear.
     case 'needs':
+    case 'may':
       return inner(node.of);
+    case 'between':
+      return inner(node.a);
     default:
       throw new Error(`${node.kind} is not put into the other language.`);
   }
@@ -71,11 +97,15 @@ function mechanism(node, inputs, inRow) {
 function isKnown(inputs, name) {
   const input = inputs.get(name);
   if (input) return input.status === 'known';
+  if (inputs.open.has(name)) return false;
   const dot = name.lastIndexOf('.');
   const list = inputs.get(name.slice(0, dot));
   if (list?.kind !== 'rows') return true;
   return list.rows.every((row) => row[name.slice(dot + 1)]?.status === 'known');
 }
+
+/** What has a figure at both ends. */
+const isClosed = (result) => Number.isFinite(result?.lo) && Number.isFinite(result?.hi);
 
 const wanted = (node) => (typeof node === 'object' ? node : { valeur: node });
 
@@ -100,9 +130,14 @@ function situation(inputs) {
  * Returns a function that sets the facts and reckons every formula and every check once more.
  *
  * @param topic a rule set as published, its limits' formulas among the rest
+ * @param results what our answer says of these facts: which formulas have a figure is settled before either
+ *   is timed
  */
-export function publicodesOf(topic, all, facts, asOf) {
-  const { inputs } = readFacts(topic, facts);
+export function publicodesOf(topic, all, facts, asOf, results) {
+  const inputs = readFacts(topic, facts).inputs;
+  inputs.open = new Set(
+    Object.keys(all).filter((id) => all[id].unit !== 'yes-no' && !isClosed(results[id])),
+  );
   const given = situation(inputs);
   const rules = {};
   for (const [id, value] of Object.entries(given)) rules[id] = { 'par défaut': value };
@@ -110,8 +145,15 @@ export function publicodesOf(topic, all, facts, asOf) {
     const { value } = values.filter(({ from }) => from <= asOf).at(-1);
     rules[nameOf(id)] = { valeur: value * (unit === '' ? 1 : findUnit(unit).factor) };
   }
+  let parts = 0;
+  const apart = (made) => {
+    parts += 1;
+    const name = nameOf(`part${parts}`);
+    rules[name] = made;
+    return name;
+  };
   for (const [id, { is }] of Object.entries(all)) {
-    const node = mechanism(parseFormula(is), inputs);
+    const node = mechanism(parseFormula(is), inputs, apart);
     rules[nameOf(id)] = wanted(node);
   }
   const checks = [];
@@ -122,7 +164,10 @@ export function publicodesOf(topic, all, facts, asOf) {
     const right = value.fact ? nameOf(value.fact) : `'${value}'`;
     const yesNo = all[fact]?.unit === 'yes-no';
     if (yesNo) return { '=': [nameOf(fact), value === 'yes' ? 'oui' : 'non'] };
-    const signs = { greaterThan: '>', lessThan: '<', equal: '=', notEqual: '!=' };
+    const signs = {
+      ...{ greaterThan: '>', lessThan: '<', greaterThanInclusive: '>=', lessThanInclusive: '<=' },
+      ...{ equal: '=', notEqual: '!=' },
+    };
     return { [signs[operator]]: [nameOf(fact), right] };
   };
   for (const { name, conditions } of conditionRules(topic)) {

@@ -68,7 +68,7 @@ export class LessonList extends PlainElement {
       ${lessons.length === 0 ? html`<p class="soft">What is prepared above is kept here.</p>` : html`<ul class="cases">${lessons.map((each) => this.row(each))}</ul>`}
       <div class="acts">
         <button @click=${() => this.dispatchEvent(new LessonActed('new'))}>A new lesson</button>
-        <label class="file">Open a lesson somebody passed on
+        <label class="from-file">Open a lesson somebody passed on
           <input type="file" accept=".json,application/json" @change=${chosen} /></label>
       </div>`;
   }
