@@ -62,12 +62,19 @@ test('no page has anything for axe to object to', async ({ page }) => {
   }
 });
 
-test('no page scrolls sideways', async ({ page }) => {
-  for (const address of pages) {
-    await page.goto(`/${address}`);
-    await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
-    const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-    expect(over, address).toBeLessThanOrEqual(0);
+/** The desktop at 400 % zoom has 320 px left. */
+const narrowest = { width: 320, height: 225 };
+
+test('no page scrolls sideways, at 400 % zoom neither', async ({ page }) => {
+  const seen = page.viewportSize();
+  for (const size of seen ? [seen, narrowest] : [narrowest]) {
+    await page.setViewportSize(size);
+    for (const address of pages) {
+      await page.goto(`/${address}`);
+      await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+      const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      expect(over, `${address} at ${size.width} px`).toBeLessThanOrEqual(0);
+    }
   }
 });
 
