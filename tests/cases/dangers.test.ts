@@ -53,7 +53,7 @@ const dangers: readonly (readonly [path: string, wrong: RegExp, todo: RegExp])[]
   [
     'tow-fit/rear-axle-with-bars.md',
     /Before the bars are tightened the rear axle carries/,
-    /load the vehicle’s rear and the trailer’s nose less/,
+    /load less behind the vehicle’s rear axle/,
   ],
 ];
 

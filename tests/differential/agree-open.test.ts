@@ -88,6 +88,8 @@ function againstPoint(found: Answer, wide: PlainAnswer, point: PlainAnswer): Tol
     const there = point.findings[id] ?? 'not-asked';
     if (level === 'not-asked' && askedByKnowing.has(id)) continue;
     if (id === 'tongue-estimate' && !tongueRated) continue;
+    // As with the limits that it speaks of: a rating with bars counts once it is told.
+    if (id === 'only-with-bars' && level === 'ok' && there === 'unknown') continue;
     note(`${id} at a point`, decides[level].includes(there), level, there);
   }
   for (const [id, value] of Object.entries(point.values)) {

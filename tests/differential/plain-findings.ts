@@ -11,6 +11,32 @@ function above(a: Ends, b: Ends): Maybe {
   return { yes: x.hi > y.lo, no: x.lo <= y.hi };
 }
 
+const bareRating = {
+  tongue: 'vehicle.maxTongueCarried',
+  'trailer-weight': 'vehicle.maxTrailerCarried',
+  receiver: 'hitch.receiverCarried',
+  'receiver-tongue': 'hitch.receiverTongueCarried',
+} as const;
+const fullRating = {
+  tongue: 'vehicle.maxTongueDistributed',
+  'trailer-weight': 'vehicle.maxTrailerWeight',
+  receiver: 'hitch.receiverRating',
+  'receiver-tongue': 'hitch.receiverTongueRating',
+} as const;
+
+/** More than the rating without bars and no more than the one with them, and nobody told of any. */
+export function barsWantedFor(
+  { f, world, limits }: Pick<PlainRig, 'f' | 'world' | 'limits'>,
+  id: keyof typeof bareRating,
+): Maybe {
+  const limit = limits[id];
+  const [bare, full] = [bareRating[id], fullRating[id]];
+  if (!limit || !world.barsMayBe || !f.known(bare) || !f.known(full)) return never;
+  const within = above(limit.used, f.number(full));
+  return andBoth(above(limit.used, f.number(bare)), { yes: within.no, no: within.yes });
+}
+const relieved = ['tongue', 'trailer-weight', 'receiver', 'receiver-tongue'] as const;
+
 type Found = { stop?: Maybe; unknown?: Maybe; if?: Maybe; care?: Maybe };
 
 /** A stop that is only possible leaves the question open; all else is said as soon as it may be. */
@@ -102,6 +128,7 @@ export function plainFindings(rig: PlainRig): Record<string, State> {
         }
       : {};
   const extended = f.known('hitch.extension') && f.number('hitch.extension').hi > 0;
+  const mentioned = extended || (f.given('hitch.extension') && untold('hitch.extension'));
   const brakeless = smaller(at(1000), f.number('vehicle.maxUnbraked', at(1000)));
 
   const gcwrSilent = !f.given('vehicle.gcwr');
@@ -111,7 +138,21 @@ export function plainFindings(rig: PlainRig): Record<string, State> {
   const thin = times(larger(altitude, none), at(0.02 / 1000));
   const derated = times(mayPull.limit, minus(at(1), thin));
 
+  const both = rig.limits.combined;
+  const breathes = f.known('trip.altitude') && untold('vehicle.engine') && altitude.hi > 0;
+  const overThin = both ? above(both.used, both.limit) : never;
+  const overRated = both ? above(both.used, f.number('vehicle.gcwr')) : never;
+
   return {
+    'only-with-bars': asked(world.barsMayBe, {
+      unknown: relieved.map((id) => barsWantedFor(rig, id)).reduce(orEither, never),
+    }),
+    'engine-untold': asked(f.given('vehicle.gcwr') && breathes, {
+      care: andBoth(
+        above(altitude, none),
+        andBoth(overThin, { yes: overRated.no, no: overRated.yes }),
+      ),
+    }),
     'tongue-share': asked(ofTongue, {
       stop: above(at(band.stop), share),
       care: orEither(above(at(band.least), share), above(share, at(band.most))),
@@ -127,7 +168,7 @@ export function plainFindings(rig: PlainRig): Record<string, State> {
     'distribution-allowed': asked(!pin && f.word('hitch.distribution') === 'yes', permission),
     'distribution-required': asked(!pin && f.given(wanted), barsWanted),
     // What rests on an extension is held by its own label, which somebody has to read.
-    'extension-rating': asked(!pin && (extended || f.given('hitch.extensionRating')), {
+    'extension-rating': asked(!pin && (mentioned || f.given('hitch.extensionRating')), {
       if: surely(untold('hitch.extensionRating')),
     }),
     // A coupler that slides may be kept from it by bars: its maker tells.

@@ -1,5 +1,6 @@
 import { at, closed, type Ends, larger, minus, over, plus, rounded, smaller, times } from './ends';
 import { type PlainCase, reader, type State } from './plain-case';
+import { barsWantedFor } from './plain-findings';
 import { type PlainLimit, plainLimits } from './plain-limits';
 import { plainTowFit } from './plain-tow-fit';
 import { worldsOf } from './plain-worlds';
@@ -71,7 +72,15 @@ export function stockCase(plain: PlainCase, names: ReadonlyMap<string, LimitName
     'tongue.mayBeMore': barsMayBe && known('vehicle.maxTongueDistributed'),
     'receiver.mayBeMore': barsMayBe && known('hitch.receiverRating'),
     'receiverTongue.mayBeMore': barsMayBe && known('hitch.receiverTongueRating'),
+    'bars.wantedForTongue': barsWantedFor(rig, 'tongue').yes,
+    'bars.wantedForTrailer': barsWantedFor(rig, 'trailer-weight').yes,
+    'bars.wantedForReceiver': barsWantedFor(rig, 'receiver').yes,
+    'bars.wantedForReceiverTongue': barsWantedFor(rig, 'receiver-tongue').yes,
+    'engine.isUntold': known('trip.altitude') && !known('vehicle.engine') && altitude.hi > 0,
     'extension.isAsked': rig.limits.extension?.asked ?? false,
+    'extension.isMentioned':
+      (rig.limits.extension?.asked ?? false) ||
+      (!pin && f.given('hitch.extension') && !known('hitch.extension')),
     'extension.isRated': known('hitch.extensionRating'),
     'brakes.areNone': brakes === 'none',
     'brakes.areSurge': brakes === 'surge',
@@ -148,6 +157,7 @@ export function stockCase(plain: PlainCase, names: ReadonlyMap<string, LimitName
     put('tongue.lightShare', light) &&
     (!mayRest.known || put(pin ? 'pin.limit' : 'tongue.limit', mayRest.limit)) &&
     (!vehicle.payloadKnown || put('payload.available', vehicle.payload));
+  const both = rig.limits.combined;
   const settled: Record<string, boolean> = {
     'tongue-share': share,
     'tongue-estimate': !tow.estimate || estimated,
@@ -167,6 +177,13 @@ export function stockCase(plain: PlainCase, names: ReadonlyMap<string, LimitName
       pull && put('rating.extraLoad', extra) && put('rating.withExtra', plus(tow.loaded, extra)),
     'altitude-unasked':
       loaded && put('rating.atAltitude', times(mayPull.limit, minus(at(1), thin))),
+    'engine-untold':
+      known('vehicle.engine') ||
+      !known('trip.altitude') ||
+      (both !== undefined &&
+        put('combined.gross', both.used) &&
+        put('combined.limit', both.limit) &&
+        put('vehicle.gcwr', f.number('vehicle.gcwr'))),
     'rear-axle-slack': !inUse || put('rear.withoutBars', axles.rearWithoutBars),
     grade: put('trip.steepestGrade', times(rounded(f.number('trip.steepestGrade')), at(100))),
   };

@@ -139,7 +139,7 @@ describe('a dealer’s own parameters', () => {
 
 describe('what a house may not do is refused in one sentence that names the place', () => {
   const choices =
-    'a house may choose margin.towRating, margin.other, margin.least, unplaced.behind, unplaced.ahead, tank.share, tongue.stopBelow, tongue.stopBelowPin, unbraked.askAbove, margin.trailerTires';
+    'a house may choose margin.towRating, margin.other, margin.least, camper.unplacedBehind, camper.unplacedAhead, unplaced.behind, unplaced.ahead, tank.share, tongue.stopBelow, tongue.stopBelowPin, unbraked.askAbove, margin.trailerTires';
   test.each<readonly [what: string, given: HouseLayer, says: string]>([
     [
       'a value out of its range',

@@ -11,7 +11,7 @@ export const askings = {
         says: 'Claim or pay: {claim.advice}. The repair may come to {cost.range}, and the break-even is {breakEven.range}.',
       },
       {
-        says: 'Claimed, it gains {claim.gain} in all, where minus is a loss; break-even is a repair of {breakEven.range}.',
+        says: 'Claimed, it gains {claim.gain} (minus is a loss); break-even is {breakEven.range}.',
       },
       {
         says: 'Break-even is a repair of {breakEven.range}: above it claim, below it pay, in between get a shop’s quote first.',

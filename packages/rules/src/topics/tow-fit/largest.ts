@@ -193,7 +193,7 @@ export const largest = part({
     'largest.isSome': {
       label: 'Some trailer fits for sure',
       unit: 'yes-no',
-      is: '!may(largest.trailer <= 0)',
+      is: 'largest.trailer > 0',
       source: statics,
     },
   },

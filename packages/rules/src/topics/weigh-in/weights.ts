@@ -198,7 +198,7 @@ export const weighed = part({
       ],
       open: {
         wrong:
-          '{tongue.shareWeighed} of the trailer rests on its coupling, as closely as the scale tells; {tongue.lowEdge} to {tongue.highEdge} is usual.',
+          'The tongue’s share of the trailer may lie outside the usual {tongue.lowEdge} to {tongue.highEdge}.',
         do: 'The scale cannot tell closer. Weigh the tongue by itself.',
       },
       otherwise: 'The tongue’s share of the trailer is in the usual band.',

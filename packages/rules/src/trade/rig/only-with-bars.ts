@@ -1,11 +1,11 @@
 import { part } from '../../engine/define/topic';
 import { makersRating } from '../bibliography/rig';
 
-/** More than it may bear without bars and no more than with them, and nobody told of any. */
-const wanted = (label: string, used: string, relief: string, limit: string, full: string) => ({
+/** More than the rating without bars and no more than the one with them, and nobody told of any. */
+const wanted = (label: string, used: string, relief: string, bare: string, full: string) => ({
   label,
   unit: 'yes-no' as const,
-  is: `${relief} && !may(${used} <= ${limit}) && may(${used} <= ${full})`,
+  is: `${relief} && known(${bare}) && ${used} > ${bare} && ${used} <= ${full}`,
   source: makersRating,
 });
 
@@ -18,22 +18,22 @@ export const onlyWithBars = part({
   formulas: {
     'bars.wantedForTongue': wanted(
       'The tongue wants weight distribution, of which nobody told',
-      ...(['tongue.loaded', 'tongue.mayBeMore', 'tongue.limit'] as const),
+      ...(['tongue.loaded', 'tongue.mayBeMore', 'vehicle.maxTongueCarried'] as const),
       'vehicle.maxTongueDistributed',
     ),
     'bars.wantedForTrailer': wanted(
       'The trailer wants weight distribution, of which nobody told',
-      ...(['trailer.loaded', 'trailerWeight.mayBeMore', 'trailerWeight.limit'] as const),
+      ...(['trailer.loaded', 'trailerWeight.mayBeMore', 'vehicle.maxTrailerCarried'] as const),
       'vehicle.maxTrailerWeight',
     ),
     'bars.wantedForReceiver': wanted(
       'The receiver wants weight distribution, of which nobody told',
-      ...(['trailer.loaded', 'receiver.mayBeMore', 'receiver.limit'] as const),
+      ...(['trailer.loaded', 'receiver.mayBeMore', 'hitch.receiverCarried'] as const),
       'hitch.receiverRating',
     ),
     'bars.wantedForReceiverTongue': wanted(
       'The receiver’s tongue rating wants weight distribution, of which nobody told',
-      ...(['tongue.loaded', 'receiverTongue.mayBeMore', 'receiverTongue.limit'] as const),
+      ...(['tongue.loaded', 'receiverTongue.mayBeMore', 'hitch.receiverTongueCarried'] as const),
       'hitch.receiverTongueRating',
     ),
   },
@@ -68,7 +68,11 @@ export const onlyWithBars = part({
           ...{ because, do: look },
         },
       ],
-      otherwise: 'No rating that counts only with weight distribution is needed.',
+      open: {
+        wrong: 'Loaded it may be more than what counts without weight distribution.',
+        do: 'Find out what it weighs loaded, and whether a weight-distributing hitch is used.',
+      },
+      otherwise: 'No rating is told that only weight distribution would give.',
       source: makersRating,
     },
   },
