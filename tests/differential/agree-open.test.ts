@@ -61,7 +61,8 @@ function againstWider(found: Answer, wide: PlainAnswer): Told[] {
     note(id, value !== undefined && within(value, other), value, other);
   }
   if (mine && theirs) note('largest trailer', within(mine, theirs), mine, theirs);
-  if (mine && !theirs) note('largest trailer', false, mine, theirs);
+  // From nothing up is said where the ranges leave it open whether any trailer will do.
+  if (mine && !theirs) note('largest trailer', mine.lo === 0, mine, theirs);
   return told;
 }
 
