@@ -40,6 +40,7 @@ const parsed = (value: unknown): string => `JSON.parse(${JSON.stringify(JSON.str
  * list of cases costs one script:
  *
  *     virtual:filed                 topic ► list of cases ► text       each a script, loaded when wanted
+ *     virtual:filed-topics          every topic: its title, its question, what a blank case of it asks
  *     virtual:filed-list            of every case its title, who asked, and the verdict as shipped
  *     virtual:filed-words           of every case the words by which it is found
  *
@@ -69,11 +70,11 @@ export function filedCases(folder: string, root: string): Plugin {
 
   async function listScript(): Promise<string> {
     const run = await shipped();
-    const list = run.topicsListed().map((topic) => ({
-      ...topic,
-      cases: (topics.includes(topic.id) ? cases(topic.id) : []).map((name) => ({
+    const list = run.topicsListed().map(({ id: topic }) => ({
+      id: topic,
+      cases: (topics.includes(topic) ? cases(topic) : []).map((name) => ({
         name,
-        ...run.listed(fileOf(topic.id, name)),
+        ...run.listed(fileOf(topic, name)),
       })),
     }));
     const notes = (topics.includes('note') ? cases('note') : []).map((name) => ({
@@ -102,6 +103,9 @@ export function filedCases(folder: string, root: string): Plugin {
         : undefined,
     async load(module) {
       if (!module.startsWith(`\0${id}`)) return undefined;
+      if (module === `\0${id}-topics`) {
+        return `export default ${parsed((await shipped()).topicsListed())};`;
+      }
       if (module === `\0${id}-list`) return listScript();
       if (module === `\0${id}-words`) return wordsScript();
       const [, topic, name] = module.split('/');

@@ -1,6 +1,6 @@
-import { gzipSync } from 'node:zlib';
-import type { Page, Response } from '@playwright/test';
+import type { Page } from '@playwright/test';
 import { expect, fact, openCase, test, unfold, verdict } from './page';
+import { scriptsBefore } from './scripts';
 
 const crossover = 'crossover-and-single-axle';
 
@@ -78,29 +78,11 @@ test('a first case needs no reader of YAML; one whose title is quoted is judged 
 test('a first case comes with at most 128 KiB of script, and without a reader of Markdown', async ({
   page,
 }) => {
-  const scripts: Response[] = [];
-  page.on('response', (response) => {
-    if (response.request().resourceType() === 'script') scripts.push(response);
+  const { urls, kib } = await scriptsBefore(page, '.ticket .word', async () => {
+    await openCase(page, crossover);
+    await expect(verdict(page).first()).toBeVisible();
   });
-  // What is asked for after the verdict stands does not count, however late the test looks.
-  await page.addInitScript(() => {
-    new MutationObserver((_, watch) => {
-      if (!document.querySelector('.ticket .word')) return;
-      watch.disconnect();
-      performance.mark('verdict');
-    }).observe(document, { childList: true, subtree: true });
-  });
-  await openCase(page, crossover);
-  await expect(verdict(page).first()).toBeVisible();
-  const needed = await page.evaluate(() => {
-    const [stood] = performance.getEntriesByName('verdict');
-    const all = performance.getEntriesByType('resource');
-    return all.filter((each) => stood && each.startTime < stood.startTime).map(({ name }) => name);
-  });
-  const before = scripts.filter((each) => needed.includes(each.url()));
-  expect(before.map((each) => each.url()).filter((url) => /reader|parse/.test(url))).toEqual([]);
-  const bodies = await Promise.all(before.map((each) => each.body()));
-  const kib = bodies.reduce((sum, body) => sum + gzipSync(body, { level: 9 }).length, 0) / 1024;
+  expect(urls.filter((url) => /reader|parse/.test(url))).toEqual([]);
   expect(kib).toBeGreaterThan(50);
   // The bar is 120 KiB; what tow fit says of dangers has outgrown it. Held here so that it grows no further.
   expect(kib).toBeLessThanOrEqual(128);

@@ -1,7 +1,7 @@
-import { gzipSync } from 'node:zlib';
-import type { Page, Response } from '@playwright/test';
+import type { Page } from '@playwright/test';
 import { objections } from './objections';
 import { expect, fact, test, ticket, verdict } from './page';
+import { scriptsBefore } from './scripts';
 
 const line = 'crossover rated five thousand, trailer thirty-nine hundred, four of us and a dog';
 
@@ -140,23 +140,17 @@ test('Today is in order for everybody, narrow too, and nothing waits on a hostil
   expect(Date.now() - began).toBeLessThan(15_000);
 });
 
-test('Today comes with at most 120 KiB of script, and nothing of it reads or judges before somebody types', {
+test('Today comes with at most 110 KiB of script, and nothing of it reads or judges before somebody types', {
   tag: '@once',
 }, async ({ page }) => {
-  const scripts: Response[] = [];
-  page.on('response', (response) => {
-    if (response.request().resourceType() === 'script') scripts.push(response);
+  const { urls, kib } = await scriptsBefore(page, 'textarea', async () => {
+    await page.goto('/#/today');
+    await expect(said(page)).toBeVisible();
   });
-  await page.goto('/#/today');
-  await expect(said(page)).toBeVisible();
-  const needed = scripts.slice();
-  expect(
-    needed.map((each) => each.url()).filter((url) => /worker|reader|parse|tow-fit/.test(url)),
-  ).toEqual([]);
-  const bodies = await Promise.all(needed.map((each) => each.body()));
-  const kib = bodies.reduce((sum, body) => sum + gzipSync(body, { level: 9 }).length, 0) / 1024;
+  expect(urls.filter((url) => /worker|reader|parse|tow-fit/.test(url))).toEqual([]);
   expect(kib).toBeGreaterThan(20);
-  expect(kib).toBeLessThanOrEqual(120);
+  // The bar is 120 KiB; held here so that it does not grow back to it.
+  expect(kib).toBeLessThanOrEqual(110);
 });
 
 test('six facts, two adults, two children and a dog take at most forty keys and twelve taps; a line said takes none', async ({

@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit';
 import { caseAddress } from '../state/address';
-import { type Row, topicTitle } from './rows';
+import type { Row } from './rows';
+import { topicTitle } from './topics';
 import './case-verdict';
 
 /** “Nov 28, 5:20 PM” */

@@ -19,11 +19,7 @@ export type Row = {
   readonly at: number;
 };
 
-export const topicsListed = list;
 export const notesListed = notes;
-
-const titles = new Map(list.map(({ id, title }) => [id, title]));
-export const topicTitle = (id: string): string => titles.get(id) ?? id;
 
 const easyFirst = ['starter', 'working', 'hard'];
 const rank = ({ level }: { readonly level: string }): number =>

@@ -1,7 +1,8 @@
 import { html, nothing } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
-import { type Row, rowsOf, topicTitle } from '../cases/rows';
+import { type Row, rowsOf } from '../cases/rows';
 import { caseFinder } from '../cases/search';
+import { topicTitle } from '../cases/topics';
 import { PlainElement } from '../elements/plain-element';
 import { topicChoice } from '../elements/topic-choice';
 import { allKept } from '../state/kept';

@@ -1,6 +1,6 @@
 import type { Topic } from '@tarebook/rules/engine';
 import { html, nothing, type TemplateResult } from 'lit';
-import { topicsListed } from '../cases/rows';
+import { topicsListed } from '../cases/topics';
 import type { Entries, Entry } from '../state/catalogue';
 import { openTopic } from '../state/topics';
 import { PlainElement } from './plain-element';

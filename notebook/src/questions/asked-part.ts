@@ -1,7 +1,8 @@
 import type { QuestionPart } from '@tarebook/record';
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import { notesListed, topicsListed } from '../cases/rows';
+import { notesListed } from '../cases/rows';
+import { topicsListed } from '../cases/topics';
 import { copyFrom } from '../elements/copy-text';
 import { PlainElement } from '../elements/plain-element';
 import type { Asked } from '../state/questions';

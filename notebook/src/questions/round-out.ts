@@ -1,6 +1,6 @@
 import { masked } from '@tarebook/record';
 import { secondsOf, wordsIn } from '@tarebook/rules/engine';
-import { topicTitle } from '../cases/rows';
+import { topicTitle } from '../cases/topics';
 import type { Round, Spoken } from '../state/round';
 
 /** What leads from one question to the next. */

@@ -10,16 +10,24 @@ declare module 'virtual:filed' {
   export default topics;
 }
 
-/** Every topic in the order of the rules, with its cases and how they came out when the page was built. */
-declare module 'virtual:filed-list' {
-  /** Answers that are no calculation. */
-  export const notes: readonly { readonly name: string; readonly title: string }[];
-  const list: readonly {
+/** Every topic in the order of the rules. */
+declare module 'virtual:filed-topics' {
+  const topics: readonly {
     readonly id: string;
     readonly title: string;
     readonly question: string;
     /** What a blank case of it asks. */
     readonly asks: readonly string[];
+  }[];
+  export default topics;
+}
+
+/** By topic its cases, and how they came out when the page was built. */
+declare module 'virtual:filed-list' {
+  /** Answers that are no calculation. */
+  export const notes: readonly { readonly name: string; readonly title: string }[];
+  const list: readonly {
+    readonly id: string;
     readonly cases: readonly {
       readonly name: string;
       readonly title: string;

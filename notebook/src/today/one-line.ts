@@ -1,7 +1,7 @@
 import type { ReadLine } from '@tarebook/record';
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing, type PropertyValues } from 'lit';
-import { topicsListed } from '../cases/rows';
+import { topicsListed } from '../cases/topics';
 import '../counter/case-ticket';
 import type { Act, TicketActed } from '../counter/case-ticket';
 import type { FactTyped } from '../counter/fact-row';
@@ -19,7 +19,6 @@ import { ticketOf } from '../state/ticket';
 import { loadedTopics, openTopic } from '../state/topics';
 import { type Draft, keepDraft, keptDraft, noDraft } from './draft';
 import './line-marks';
-import './near-cases';
 import { caseOfLine, markKey } from './line-case';
 import type { MarkMended } from './line-marks';
 import { openLineReader, readLine } from './read-line';

@@ -1,8 +1,9 @@
 import { html, nothing } from 'lit';
 import '../cases/own-list';
 import { caseRow } from '../cases/row';
-import { notesListed, type Row, rowsOf, topicsListed } from '../cases/rows';
+import { notesListed, type Row, rowsOf } from '../cases/rows';
 import { caseFinder, type Found } from '../cases/search';
+import { topicsListed } from '../cases/topics';
 import { fold } from '../counter/case-fold';
 import { chosen } from '../elements/files-chosen';
 import { PlainElement } from '../elements/plain-element';

@@ -2,7 +2,6 @@ import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html } from 'lit';
 import '../today/today.css';
 import '../today/one-line';
-import '../today/open-calls';
 import { idle } from '../elements/idle';
 import { PlainElement } from '../elements/plain-element';
 
@@ -13,9 +12,15 @@ export class TodayPage extends PlainElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    // What waits among the questions comes once the line can be typed in.
+    // What waits, and the cases that are near, come once the line can be typed in.
     idle()
-      .then(() => import('../today/questions-at-hand'))
+      .then(() =>
+        Promise.all([
+          import('../today/questions-at-hand'),
+          import('../today/open-calls'),
+          import('../today/near-cases'),
+        ]),
+      )
       .catch(() => undefined);
   }
 
