@@ -144,6 +144,8 @@ export function plainFindings(rig: PlainRig): Record<string, State> {
   const overRated = both ? above(both.used, f.number('vehicle.gcwr')) : never;
 
   return {
+    // No rig of these has a camper in the bed.
+    'camper-weight': 'not-asked',
     'only-with-bars': asked(world.barsMayBe, {
       unknown: relieved.map((id) => barsWantedFor(rig, id)).reduce(orEither, never),
     }),

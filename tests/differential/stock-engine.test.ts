@@ -71,6 +71,9 @@ const plainNumbers = fc
     return some === 2 ? alone : plain;
   });
 
+/** These rigs have no camper in the bed: that is tried in tests/properties/one-rig.test.ts and by a case. */
+const untried = new Set(['finding.camper-weight']);
+
 const firm = new Set(rules.map(({ name }) => name).filter((name) => name.endsWith('.firm')));
 
 /** A stop that would be none by another use that nobody ruled out is unknown. */
@@ -104,7 +107,7 @@ describe('the published rules run in json-rules-engine as it comes', () => {
       { numRuns: many },
     );
     // Every rule held in some rigs and did not hold in others.
-    for (const { event } of rules) {
+    for (const { event } of rules.filter(({ event }) => !untried.has(event.params.of))) {
       for (const state of [event.type === 'firm' ? 'unknown' : event.type, 'ok']) {
         const times = seen.get(`${event.params.of} ${state}`) ?? 0;
         expect(times, `${event.params.of} ${state}`).toBeGreaterThan(0);

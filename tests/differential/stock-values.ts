@@ -77,6 +77,8 @@ export function stockCase(plain: PlainCase, names: ReadonlyMap<string, LimitName
     'bars.wantedForReceiver': barsWantedFor(rig, 'receiver').yes,
     'bars.wantedForReceiverTongue': barsWantedFor(rig, 'receiver-tongue').yes,
     'engine.isUntold': known('trip.altitude') && !known('vehicle.engine') && altitude.hi > 0,
+    'camper.isTold': false,
+    'camper.isWeighed': false,
     'extension.isAsked': rig.limits.extension?.asked ?? false,
     'extension.isMentioned':
       (rig.limits.extension?.asked ?? false) ||

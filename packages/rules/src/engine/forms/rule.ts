@@ -5,7 +5,7 @@ import { restsOnKnown } from '../formula/reckon';
 import { holesIn } from '../words/fill';
 import type { Sayable } from '../words/value';
 import { presumed } from './everybody/presumed';
-import { isTold, type Matter, matterOf } from './matter';
+import { isAnythingTold, isTold, type Matter, matterOf } from './matter';
 
 /** What is said to all who ask the same, if the topic has it. */
 export function everybodyFor(
@@ -53,6 +53,8 @@ export function workedSaid(matter: Matter, { worked }: ForEverybody): readonly S
   // Where all of it was told, it is no example any more: what was asked is answered with it.
   if (!worked || !given || Object.keys(given).length === 0 || isMixed(matter, worked, given))
     return [];
+  // Nor where it comes out of what was told, whatever else would be given.
+  if (isAnythingTold(matter) && saidIfKnown(matter, worked.says).length > 0) return [];
   const facts = { ...matter.asked.facts, ...given };
   const example = matterOf(matter.topic, { ...matter.asked, facts });
   return saidIfKnown(example, worked.says);

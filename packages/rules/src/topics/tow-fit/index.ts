@@ -5,6 +5,7 @@ import { makersRating } from '../../trade/bibliography/rig';
 import { trailerAxles, vehicleAxles, vehicleLoads } from '../../trade/rig/axles';
 import { brakes } from '../../trade/rig/brakes';
 import { camper } from '../../trade/rig/camper';
+import { camperAboard } from '../../trade/rig/camper-aboard';
 import { couplings, extension, receiver } from '../../trade/rig/couplings';
 import { distribution } from '../../trade/rig/distribution';
 import { equipment, frontalArea } from '../../trade/rig/equipment';
@@ -70,6 +71,7 @@ const parts = [
   frontalArea,
   tongueLeads,
   onlyWithBars,
+  camperAboard,
   equipment,
   untold,
   shopping,

@@ -2,6 +2,7 @@ import { family } from '../../engine/define/topic';
 import { trailerAxles, vehicleAxles, vehicleLoads } from './axles';
 import { brakes } from './brakes';
 import { camper } from './camper';
+import { camperAboard } from './camper-aboard';
 import { couplings, extension, receiver } from './couplings';
 import { distribution } from './distribution';
 import { equipment, frontalArea } from './equipment';
@@ -35,6 +36,7 @@ export const rigTrade = family(
   margins,
   loadedWeights,
   camper,
+  camperAboard,
   distribution,
   towRating,
   tongueWeight,

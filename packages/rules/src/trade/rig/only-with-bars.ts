@@ -69,8 +69,9 @@ export const onlyWithBars = part({
         },
       ],
       open: {
-        wrong: 'Loaded it may be more than what counts without weight distribution.',
-        do: 'Find out what it weighs loaded, and whether a weight-distributing hitch is used.',
+        wrong:
+          'Some of its ratings count only with weight distribution, and nobody told whether there is any.',
+        do: 'Look whether bars or chains run from the ball mount to the trailer’s frame.',
       },
       otherwise: 'No rating is told that only weight distribution would give.',
       source: makersRating,
