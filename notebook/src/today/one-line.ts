@@ -19,8 +19,9 @@ import { ticketOf } from '../state/ticket';
 import { loadedTopics, openTopic } from '../state/topics';
 import { type Draft, keepDraft, keptDraft, noDraft } from './draft';
 import './line-marks';
-import { caseOfLine, markKey } from './line-case';
+import { caseOfLine } from './line-case';
 import type { MarkMended } from './line-marks';
+import { danger, topicChoice, whichNumber } from './line-parts';
 import { openLineReader, readLine } from './read-line';
 
 /** A line that was read, for the text and the topic it was read for. */
@@ -191,56 +192,21 @@ export class OneLine extends PlainElement {
     this.leaving = act;
   };
 
-  private topicChoice() {
-    const { read, draft } = this;
-    const found = read?.line.topic ?? '';
-    const likely = read?.line.likely ?? [];
-    const first = topicsListed.filter(({ id }) => likely.includes(id));
-    const rest = topicsListed.filter(({ id }) => !likely.includes(id));
-    const now = draft.topic === '' ? found : draft.topic;
-    const option = ({ id, title }: (typeof topicsListed)[number]) =>
-      html`<option value=${id} ?selected=${id === now}>${title}</option>`;
-    return html`<label class="line-topic">About <select .value=${now} @focus=${this.wanted} @change=${this.about}>
-      ${now === '' ? html`<option value="" selected>${draft.text.trim() === '' ? 'choose, or just type' : 'not clear yet: choose'}</option>` : nothing}
-      ${first.map(option)}${rest.map(option)}
-    </select></label>`;
-  }
-
-  /** The question before all others: what a number is that nobody said. */
-  private whichNumber() {
-    const { read, draft, judged } = this;
-    const topic = judged?.doc.topic;
-    if (!read || !topic) return nothing;
-    const { text, line } = read;
-    const mark = line.marks.find((each) => {
-      const key = markKey(each, text);
-      const isOpen = each.kind === 'open' && each.among.length > 0;
-      return isOpen && draft.chosen[key] === undefined && !draft.dropped.includes(key);
-    });
-    if (mark?.kind !== 'open') return nothing;
-    const choose = (id: string) => () =>
-      this.mended(({ chosen }) => ({ chosen: { ...chosen, [markKey(mark, text)]: id } }));
-    return html`<section class="next" aria-label="Ask next">
-      <p class="next-ask">“${text.slice(mark.from, mark.to)}”: which is that?</p>
-      <p class="small soft">Until it is known it counts for nothing.</p>
-      <div class="which">${mark.among.map((id) => {
-        const fact = topic.facts[id];
-        return html`<button type="button" @click=${choose(id)}>${fact?.label ?? id}</button>`;
-      })}<button type="button" @click=${choose('')}>neither, or not known</button></div>
-    </section>`;
-  }
-
   private asking() {
-    const { judged, system } = this;
-    const which = this.whichNumber();
+    const { judged, system, read, draft } = this;
+    const topic = judged?.doc.topic;
+    if (!topic) return nothing;
+    const choose = (key: string, fact: string) =>
+      this.mended(({ chosen }) => ({ chosen: { ...chosen, [key]: fact } }));
+    const which = read ? whichNumber(topic, read.text, read.line, draft, choose) : nothing;
     if (which !== nothing) return which;
-    if (!judged?.doc.topic || !judged.answer) return nothing;
+    if (!judged.answer) return nothing;
     const values = Object.fromEntries(
       judged.doc.blocks.flatMap((block) =>
         block.kind === 'facts' ? block.rows.map(({ id, value }) => [id, value]) : [],
       ),
     );
-    return html`<next-question .topic=${judged.doc.topic} .missing=${judged.answer.missing} .values=${values} .system=${system}></next-question>`;
+    return html`<next-question .topic=${topic} .missing=${judged.answer.missing} .values=${values} .system=${system}></next-question>`;
   }
 
   private understood() {
@@ -254,13 +220,6 @@ export class OneLine extends PlainElement {
       ${topic.facts[peopleList]?.kind === 'rows' ? html`<people-steppers .doc=${judged.doc}></people-steppers>` : nothing}
       <p class="line-acts"><button type="button" class="main" @click=${this.openCase}>Open as a case</button>
         <button type="button" class="quiet" @click=${this.clear}>Clear</button></p>`;
-  }
-
-  private danger() {
-    const line = this.read?.line;
-    if (!line?.urgent) return nothing;
-    return html`<section class="urgent level-stop" role="alert" aria-label="Urgent">
-      <p><strong>Urgent. Say this first:</strong></p><p>${line.firstReply}</p></section>`;
   }
 
   private stub() {
@@ -287,9 +246,9 @@ export class OneLine extends PlainElement {
         <label class="said-in">What did they say?
           <textarea rows="2" .value=${draft.text} @focus=${this.wanted} @input=${this.typed} enterkeyhint="done" autocomplete="off"
             placeholder="crossover rated five thousand, trailer thirty-nine hundred, four of us and a dog"></textarea></label>
-        ${this.topicChoice()}
+        ${topicChoice(read?.line, draft, this.wanted, this.about)}
         ${wrong ? html`<p class="notice" role="alert">${wrong}</p>` : nothing}
-        ${this.danger()}
+        ${danger(read?.line)}
         ${
           read && read.line.topic === null
             ? html`<p class="soft" role="status">No topic is clear from these words. Choose what it is about, or say more.</p>`
