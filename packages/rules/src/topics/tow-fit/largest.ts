@@ -51,7 +51,7 @@ export const largestShared = part({
     'largest.tongueOnBall': {
       label: 'Heaviest tongue by ball mount and extension',
       unit: 'lb',
-      is: `min(${given('hitch.mountTongueRating')}, ${asked('extension.isAsked', 'hitch.extensionRating')})`,
+      is: `min(${given('hitch.mountTongueRating')}, ${asked('extension.isTold', 'hitch.extensionRating')})`,
       source: makersRating,
     },
     'rear.isAsked': {

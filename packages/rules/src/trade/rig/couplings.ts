@@ -97,10 +97,16 @@ export const receiver = part({
 /** An extension carries the ball further back, and the receiver then carries less. */
 export const extension = part({
   formulas: {
+    'extension.isTold': {
+      label: 'Somebody told of a hitch extension',
+      unit: 'yes-no',
+      is: 'given(hitch.extensionRating) || (known(hitch.extension) && may(hitch.extension > 0))',
+      source: extensionLoss,
+    },
     'extension.isAsked': {
       label: 'There is a hitch extension',
       unit: 'yes-no',
-      is: 'coupling.isBall && (given(hitch.extensionRating) || (known(hitch.extension) && may(hitch.extension > 0)))',
+      is: 'coupling.isBall && extension.isTold',
       source: extensionLoss,
     },
     'extension.isMentioned': {
