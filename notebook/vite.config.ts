@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { parse } from 'csv-parse/sync';
 import { defineConfig, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
+import { yardForVite } from '../tests/run/catalogue.mjs';
 import { filedCases } from './build/filed-cases.ts';
 import { kernel } from './build/kernel.ts';
 
@@ -95,6 +96,7 @@ export default defineConfig({
     filedCases(here('../cases'), here('.')),
     namedLoads(here('../seeds/loads.csv')),
     kernel(here('.')),
+    yardForVite(),
     besideTheFirst(here('./src/tare-page.ts')),
     // The built files, kept on the device so that the page opens without a network. The page
     // registers the worker itself, once everything else is done (src/offline).
@@ -134,7 +136,7 @@ export default defineConfig({
     },
   },
   // A worker that judges loads the rule set of its case alone.
-  worker: { format: 'es', plugins: () => [withoutDocument(), kernel(here('.'))] },
+  worker: { format: 'es', plugins: () => [withoutDocument(), kernel(here('.')), yardForVite()] },
   build: {
     target: 'es2022',
     outDir: 'dist',

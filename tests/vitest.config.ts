@@ -1,5 +1,6 @@
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
+import { yardForVite } from './run/catalogue.mjs';
 
 /**
  * Libraries are loaded as whoever installs the packages has them, not as their makers do: those
@@ -16,7 +17,7 @@ const asInstalled: Plugin = {
 };
 
 export default defineConfig({
-  plugins: [asInstalled],
+  plugins: [asInstalled, yardForVite()],
   resolve: { conditions: ['source'] },
   ssr: { resolve: { conditions: ['source'] } },
   test: {

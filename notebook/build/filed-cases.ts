@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { createServer, type Plugin, type ViteDevServer } from 'vite';
+import { yardForVite } from '../../tests/run/catalogue.mjs';
 
 const id = 'virtual:filed';
 
@@ -16,6 +17,7 @@ export async function startShipped(root: string): Promise<{ server: ViteDevServe
   const server = await createServer({
     configFile: false,
     root,
+    plugins: [yardForVite()],
     appType: 'custom',
     logLevel: 'error',
     server: { middlewareMode: true, watch: null, hmr: false, ws: false },

@@ -3,6 +3,7 @@ import { readFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { defineConfig, type Options } from 'tsup';
 import ts from 'typescript';
+import { yardForEsbuild } from '../../tests/run/catalogue.mjs';
 
 const noPaths = fileURLToPath(new URL('./src/engine/condition/no-paths.ts', import.meta.url));
 
@@ -63,7 +64,7 @@ export default defineConfig({
   clean: true,
   // json-rules-engine is shipped inside, without the path language that conditions never use.
   noExternal: ['json-rules-engine'],
-  esbuildPlugins: [pureData],
+  esbuildPlugins: [pureData, yardForEsbuild],
   esbuildOptions(options) {
     options.alias = { 'jsonpath-plus': noPaths };
   },

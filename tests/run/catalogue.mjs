@@ -1,14 +1,13 @@
 /**
- * Makes the catalogue of options-fit out of seeds/*.csv: `node tests/run/catalogue.mjs` writes it,
- * a test holds what is written against the seeds.
+ * The catalogue of options-fit, made out of seeds/*.csv whenever something is built or tested:
  *
- *     trailers.csv, floor-plans.csv, options.csv, offers.csv, option-rules.csv ─► yard.ts
+ *     trailers.csv, floor-plans.csv, options.csv, offers.csv, option-rules.csv ─► virtual:yard
  */
-import { readFileSync, writeFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { parse } from 'csv-parse/sync';
 
 const seeds = new URL('../../seeds/', import.meta.url);
-const target = new URL('../../packages/rules/src/topics/options-fit/yard.ts', import.meta.url);
 
 /** The rows of a seed file; its comment line is left out. */
 export function seedRows(name) {
@@ -73,7 +72,7 @@ function modelOf(plan, trailer, offers, weights, placeOf) {
   };
 }
 
-export function yardFromSeeds() {
+function yardFromSeeds() {
   const options = seedRows('options');
   const trailers = seedRows('trailers');
   const offers = offersByLine(seedRows('offers'));
@@ -154,12 +153,29 @@ const tells = {
   choices: { title: 'Floor plans by how many options each leaves open' },
 };
 
-function yardModule() {
-  return `import type { Catalogue } from '../../engine/define/catalogue';
+const from = ['trailers', 'floor-plans', 'options', 'offers', 'option-rules'];
+const id = 'virtual:yard';
 
-/** Made from seeds/*.csv by tests/run/catalogue.mjs; a test says when it is out of date. */
-export const yard: Catalogue = ${JSON.stringify(yardFromSeeds())};
-`;
+const yardModule = () => `export const yard = ${JSON.stringify(yardFromSeeds())};\n`;
+
+/** Gives `virtual:yard` to Vite, and to what stands on it. */
+export function yardForVite() {
+  return {
+    name: 'yard',
+    resolveId: (source) => (source === id ? `\0${id}` : undefined),
+    load(module) {
+      if (module !== `\0${id}`) return undefined;
+      for (const name of from) this.addWatchFile(fileURLToPath(new URL(`${name}.csv`, seeds)));
+      return yardModule();
+    },
+  };
 }
 
-if (process.argv[1] === new URL(import.meta.url).pathname) writeFileSync(target, yardModule());
+/** Gives `virtual:yard` to esbuild, and to what stands on it. */
+export const yardForEsbuild = {
+  name: 'yard',
+  setup(build) {
+    build.onResolve({ filter: /^virtual:yard$/ }, () => ({ path: id, namespace: 'yard' }));
+    build.onLoad({ filter: /^/, namespace: 'yard' }, () => ({ contents: yardModule() }));
+  },
+};

@@ -2,6 +2,7 @@ import { type SpawnSyncOptions, type SpawnSyncReturns, spawnSync } from 'node:ch
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'tsup';
+import { yardForEsbuild } from '../../../tests/run/catalogue.mjs';
 
 const modules = fileURLToPath(new URL('../../../node_modules/', import.meta.url));
 
@@ -21,6 +22,7 @@ async function bundle(): Promise<string> {
     format: ['esm'],
     target: 'node20',
     noExternal: [/^@tarebook\//],
+    esbuildPlugins: [yardForEsbuild],
     esbuildOptions: (options) => {
       options.conditions = ['source'];
     },

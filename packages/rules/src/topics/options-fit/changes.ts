@@ -1,7 +1,7 @@
+import { yard } from 'virtual:yard';
 import type { Change } from '../../engine/define/changes';
 import { custom } from '../../trade/bibliography/common';
 import { orderSheet } from '../../trade/bibliography/options-fit';
-import { yard } from './yard';
 
 const wish = (fact: string, from: 'yes' | 'no', says: string): Change => ({
   kind: 'set',

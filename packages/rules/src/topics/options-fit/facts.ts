@@ -1,6 +1,6 @@
+import { yard } from 'virtual:yard';
 import type { YesNoFact } from '../../engine/define/shapes';
 import { part } from '../../engine/define/topic';
-import { yard } from './yard';
 
 const wished = ([option, fact]: [string, string]): [string, YesNoFact] => {
   const label = yard.options[option]?.label ?? option;

@@ -1,3 +1,4 @@
+import { yard } from 'virtual:yard';
 import { bringingCatalogues } from '../../engine/answer/bringing-catalogues';
 import { defineTopic, gather } from '../../engine/define/topic';
 import { custom } from '../../trade/bibliography/common';
@@ -14,7 +15,6 @@ import { orderFacts } from './facts';
 import { how } from './how';
 import { offers } from './offers';
 import { listedTrailer, rig, rigLimits } from './rig';
-import { yard } from './yard';
 
 const parts = [orderFacts, rig, offers, listedTrailer, rigLimits] as const;
 

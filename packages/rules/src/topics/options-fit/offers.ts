@@ -1,6 +1,6 @@
+import { yard } from 'virtual:yard';
 import { part } from '../../engine/define/topic';
 import { catalogueOfTheYard, orderSheet, propositions } from '../../trade/bibliography/options-fit';
-import { yard } from './yard';
 
 const [firstPlan = ''] = Object.keys(yard.models);
 

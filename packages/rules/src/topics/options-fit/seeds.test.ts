@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import * as z from 'zod/mini';
-import { seedRows, yardFromSeeds } from '../../../../../tests/run/catalogue.mjs';
+import { seedRows } from '../../../../../tests/run/catalogue.mjs';
 import { optionsFit } from './index';
 
 const seeds = new URL('../../../../../seeds/', import.meta.url);
@@ -146,6 +146,18 @@ test('vehicles are of every body and drive kind', () => {
   expect(vehicles.some(({ name }) => name?.includes('Diesel'))).toBe(true);
 });
 
-test('the catalogue that options-fit carries is the one the seeds make', () => {
-  expect(optionsFit.catalogues.yard).toEqual(yardFromSeeds());
+test('options-fit carries every floor plan, option and offer of the seeds', () => {
+  const { yard } = optionsFit.catalogues;
+  const ids = (file: string) => seedRows(file).flatMap(({ id = '' }) => id);
+  expect(Object.keys(yard.models)).toEqual(ids('floor-plans'));
+  expect(Object.keys(yard.options)).toEqual(ids('options'));
+  const offered = Object.entries(yard.offers).flatMap(([line, all]) =>
+    all.map(({ option, from }) => `${line} ${option} ${from}`),
+  );
+  const rows = seedRows('offers').map(({ line, option, from }) => `${line} ${option} ${from}`);
+  expect(offered.toSorted()).toEqual(rows.toSorted());
+  for (const { name = '', dryWeight } of seedRows('trailers')) {
+    const model = Object.values(yard.models).find(({ label }) => label === name);
+    expect(model?.figures.dryWeight, name).toBe(Number(dryWeight));
+  }
 });
