@@ -12,7 +12,7 @@ import {
   readLedger,
   searchOver,
 } from '@tarebook/record';
-import { answerNow, formOf, withHouse } from '@tarebook/rules/engine';
+import { answerNow, withHouse, writtenForm } from '@tarebook/rules/engine';
 import type {
   Answerable,
   Answered,
@@ -109,11 +109,11 @@ async function answerOf(of: Answerable): Promise<Answered | undefined> {
   const answer = answerNow(topic, asked);
   const level = levelOf(topic.outcomes, answer.outcome);
   const form = fitting(level !== 'unknown', of);
-  const text = formOf(form, topic, asked);
+  const { text, cautions } = writtenForm(form, topic, asked);
   return {
     form,
     text,
-    cautions: answer.cautions.filter((each) => text.includes(each)),
+    cautions,
     saved: JSON.parse(JSON.stringify(judged(answer, { facts }))),
     isWarning: level === 'stop',
   };

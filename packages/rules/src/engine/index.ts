@@ -63,6 +63,7 @@ export {
   formNames,
   formOf,
   formsOf,
+  writtenForm,
 } from './forms/forms';
 export { fitted, ifShort, may, must, type Part, secondsOf, wordsIn } from './forms/length';
 export type { Compiled } from './formula/compile';

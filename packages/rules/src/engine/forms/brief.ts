@@ -5,11 +5,12 @@ import { text } from '../words/value';
 import { askedFigure, askedFirst } from './asking';
 import { nextAsked } from './asks';
 import { cautionsFitting } from './caution';
-import { fitted, following, ifShort, may, must, type Part } from './length';
+import { fittedWith, following, ifShort, may, must, type Part, warning } from './length';
 import { decidingLimit, limitSaid } from './limit';
 import { isAnythingTold, type Matter } from './matter';
 import { defaultSaid, reasonSaid, ruleSaid } from './rule';
 import { dangersTold, findingsTold, levelOf, partsOf, urgentSaid, verdictSaid } from './verdict';
+import type { Written } from './written';
 
 /** The limit that decides; where it has room and the verdict turns on something else, it is no news. */
 function limitOf(matter: Matter): readonly Sayable[] {
@@ -93,9 +94,9 @@ function briefly(matter: Matter, asking: string | undefined): readonly Part[] {
       isOpen && answered.length > 0 ? ifShort(each) : may(each, 1),
     ),
     ...all(isOpen ? defaultSaid(matter, asking) : [], (each) => may(each, 2)),
-    ...(caution ? [may(caution, 1)] : []),
+    ...(caution ? [warning(may(caution, 1))] : []),
     ...(first?.messages.because ? [ifShort(first.messages.because)] : []),
-    ...others.slice(0, 5).map(ifShort),
+    ...others.slice(0, 5).map((each) => warning(ifShort(each))),
   ];
 }
 
@@ -109,15 +110,16 @@ function inOne(
   asking: string | undefined,
   medium: Medium,
   words: { readonly least: number; readonly most: number },
-): string {
+): Written {
   const say = sayer({ ...matter.voice, medium });
-  return fitted(say, briefly(matter, asking), words).join(' ');
+  const { lines, cautions } = fittedWith(say, briefly(matter, asking), words);
+  return { text: lines.join(' '), cautions };
 }
 
-export const spoken = (matter: Matter, asking: string | undefined): string =>
+export const spoken = (matter: Matter, asking: string | undefined): Written =>
   inOne(matter, asking, 'spoken', spokenWords);
 
-export const post = (matter: Matter, asking: string | undefined): string =>
+export const post = (matter: Matter, asking: string | undefined): Written =>
   inOne(matter, asking, 'written', postWords);
 
 /** Whether two say the same, whatever the language. */

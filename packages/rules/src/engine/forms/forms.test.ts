@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Topic } from '../define/shapes';
 import { shelf } from '../define/small-topic.fixture';
 import { answerEverybody } from './everybody/everybody';
-import { formsOf } from './forms';
+import { formNames, formOf, formsOf, writtenForm } from './forms';
 
 const topic: Topic = {
   ...shelf,
@@ -108,5 +108,31 @@ describe('to everybody', () => {
     expect(answerEverybody(topic, pine).branches[0]?.when).toEqual({
       'shelf.rating': 'at least 100 lb',
     });
+  });
+});
+
+describe('which cautions stand in a form is known, not looked for in its words', () => {
+  const source = shelf.cautions[0]?.source ?? expect.fail();
+  const careful: Topic = {
+    ...topic,
+    cautions: [{ says: 'Never lean with {shelf.rating} on the board.', source }],
+  };
+
+  test('a caution with a figure is told as that form says it', () => {
+    const found = writtenForm('spoken', careful, { facts, asOf });
+    expect(found.cautions).toEqual(['Never lean with 49 pounds on the board.']);
+    for (const each of formNames) {
+      const { text, cautions } = writtenForm(each, careful, { facts, asOf });
+      expect(text).toBe(formOf(each, careful, { facts, asOf }));
+      for (const caution of cautions) expect(text).toContain(caution);
+    }
+    expect(writtenForm('letter', careful, { facts, asOf }).cautions).toHaveLength(1);
+  });
+
+  test('what a form has no room for is not among them', () => {
+    const says = `Mind this: ${'and that '.repeat(60)}.`;
+    const long: Topic = { ...topic, cautions: [{ says, source }] };
+    expect(writtenForm('post', long, { facts, asOf }).cautions).toEqual([]);
+    expect(writtenForm('askBack', long, { facts, asOf }).cautions).toEqual([]);
   });
 });

@@ -9,6 +9,7 @@ import { everybodyOf } from './everybody/everybody';
 import { type Changes, letter, page } from './long';
 import { type Matter, matterOf } from './matter';
 import { levelOf } from './verdict';
+import { plainly, type Written } from './written';
 
 /** The forms in which an answer leaves. */
 export const formNames = [
@@ -40,27 +41,35 @@ function changesOf(matter: Matter, { changes }: FormOptions): Changes | undefine
 }
 
 const writers: Readonly<
-  Record<FormName, (matter: Matter, asking: string | undefined, options: FormOptions) => string>
+  Record<FormName, (matter: Matter, asking: string | undefined, options: FormOptions) => Written>
 > = {
-  ticket,
+  ticket: (matter, asking) => plainly(ticket(matter, asking)),
   spoken,
   post,
-  everybody: (matter, asking) => everybodyOf(matter, asking).text,
+  everybody: everybodyOf,
   letter: (matter, asking, options) =>
     letter(matter, asking, changesOf(matter, options), options.title),
-  askBack,
+  askBack: (matter, asking) => plainly(askBack(matter, asking)),
   sheet: (matter, asking, options) =>
     page(matter, asking, changesOf(matter, options), options.title),
-  slip: (matter, asking, { title }) => slip(matter, asking, title),
+  slip: (matter, asking, { title }) => plainly(slip(matter, asking, title)),
 };
 
 /** One form of an answer. */
-export function formOf(
+export const formOf = (
   name: FormName,
   topic: Topic,
   asked: Asked,
   options: FormOptions = {},
-): string {
+): string => writtenForm(name, topic, asked, options).text;
+
+/** One form of an answer, and the cautions in it. */
+export function writtenForm(
+  name: FormName,
+  topic: Topic,
+  asked: Asked,
+  options: FormOptions = {},
+): Written {
   refuseName('no-such-part', 'forms', name, formNames);
   refuseOptions(options);
   const matter = matterOf(topic, asked);
@@ -84,7 +93,7 @@ export function formsOf(
   const asking = askingOf(matter, options.asking);
   const changes = changesOf(matter, options);
   const made = { ...options, ...(changes && { changes }) };
-  const write = (name: FormName): string => writers[name](matter, asking, made);
+  const write = (name: FormName): string => writers[name](matter, asking, made).text;
   return {
     asking: asking ?? null,
     forms: {

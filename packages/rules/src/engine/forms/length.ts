@@ -19,6 +19,8 @@ export type Part = {
   readonly rank: number;
   /** What must be said for this to be: what to do follows what is wrong. */
   readonly after?: Sayable | undefined;
+  /** The cautions in it, which must not be lost wherever the words are changed. */
+  readonly cautions?: readonly Sayable[];
 };
 const spare = 8;
 
@@ -26,6 +28,11 @@ export const must = (of: Sayable): Part => ({ of, rank: 0 });
 export const may = (of: Sayable, rank = 1): Part => ({ of, rank });
 /** Said only where what it follows is. */
 export const following = (part: Part, after: Sayable | undefined): Part => ({ ...part, after });
+/** A caution, said by itself or in a stretch of its own. */
+export const warning = (part: Part, cautions: readonly Sayable[] = [part.of]): Part => ({
+  ...part,
+  cautions,
+});
 export const ifShort = (of: Sayable): Part => ({ of, rank: spare });
 
 /** A text as it begins a sentence, also where its first word is that of a figure. */
@@ -35,15 +42,29 @@ const begun = (words: string): string => words.charAt(0).toUpperCase() + words.s
  * The parts that go into so many words, in their order: all that must be said, then by rank what
  * still fits. Nothing is said twice.
  */
-export function fitted(
+export const fitted = (
+  say: Say,
+  parts: readonly Part[],
+  words: { readonly least?: number; readonly most: number },
+): readonly string[] => fittedWith(say, parts, words).lines;
+
+export type Fitted = {
+  readonly lines: readonly string[];
+  /** The cautions that went in, each as it is worded there. */
+  readonly cautions: readonly string[];
+};
+
+/** The same, and which cautions went in. */
+export function fittedWith(
   say: Say,
   parts: readonly Part[],
   { least = 0, most }: { readonly least?: number; readonly most: number },
-): readonly string[] {
-  const worded = parts.map(({ of, rank, after }, place) => ({
+): Fitted {
+  const worded = parts.map(({ of, rank, after, cautions = [] }, place) => ({
     words: begun(say(of)),
     rank,
     place,
+    cautions,
     after: after && begun(say(after)),
   }));
   const inOrder = worded.toSorted((a, b) => a.rank - b.rank || a.place - b.place);
@@ -59,5 +80,10 @@ export function fitted(
     said.add(words);
     count += length;
   }
-  return worded.filter(({ place }) => kept.has(place)).map(({ words }) => words);
+  // What another part says word for word already is said, whoever says it.
+  const carried = worded.filter(({ words }) => said.has(words)).flatMap((each) => each.cautions);
+  return {
+    lines: worded.filter(({ place }) => kept.has(place)).map(({ words }) => words),
+    cautions: [...new Set(carried.map((each) => begun(say(each))))],
+  };
 }

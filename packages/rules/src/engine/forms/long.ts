@@ -6,11 +6,12 @@ import { sayer } from '../words/say';
 import { own, type Sayable, text } from '../words/value';
 import { askedFirst, askingLabel, listSaid } from './asking';
 import { cautionsFitting } from './caution';
-import { fitted, may, must, type Part } from './length';
+import { fittedWith, may, must, type Part, warning } from './length';
 import { limitsInOrder } from './limit';
 import type { Matter } from './matter';
 import { findingsTold, urgentSaid } from './verdict';
 import { whereToLook } from './where';
+import type { Written } from './written';
 
 export type Changes = {
   readonly remedies: readonly Pick<Remedy, 'message'>[];
@@ -73,31 +74,32 @@ export function letter(
   asking: string | undefined,
   changes?: Changes,
   title = '',
-): string {
+): Written {
   const say = sayer(matter.voice);
   const { answer } = matter;
   const first = [...urgentSaid(matter), ...askedFirst(matter, asking, true)];
   const [caution, ...others] = cautionsFitting(matter);
   const remedies = changes?.remedies.slice(0, mostChanges).map((each) => each.message) ?? [];
-  return fitted(
+  const { lines, cautions } = fittedWith(
     say,
     [
       ...(title === '' ? [] : [must(own(title))]),
       ...first.map(must),
       must(answer.messages.sentence),
       ...lists(matter).map((each) => may(each, 1)),
-      ...(caution ? [must(block('careful', [caution]))] : []),
+      ...(caution ? [warning(must(block('careful', [caution])), [caution])] : []),
       may(block('missing', missingLines(matter, 5)), 1),
       may(block('limits', limitLines(matter, 6)), 2),
       may(block('findings', findingLines(matter)), 2),
       may(block('changes', remedies), 3),
       may(block('assumed', assumedLines(matter)), 4),
       ...howLines(matter),
-      may(block('careful', others.slice(0, 3)), 5),
+      warning(may(block('careful', others.slice(0, 3)), 5), others.slice(0, 3)),
       must(message('under-rules', ruled(matter))),
     ],
     letterWords,
-  ).join('\n\n');
+  );
+  return { text: lines.join('\n\n'), cautions };
 }
 
 const ruled = ({ answer: { topic, rules, asOf } }: Matter) => ({ topic, rules, asOf });
@@ -111,16 +113,17 @@ export function page(
   asking: string | undefined,
   changes?: Changes,
   title = '',
-): string {
+): Written {
   const say = sayer({ ...matter.voice, medium: 'print' });
   const { answer, topic } = matter;
+  const careful = cautionsFitting(matter).slice(0, 3);
   const asked = message('labeled', {
     label: message('heading', { of: 'asked' }),
     of: askingLabel(matter, asking),
   });
   const remedies = changes?.remedies.slice(0, mostChanges).map((each) => each.message) ?? [];
   const first = [...urgentSaid(matter), ...askedFirst(matter, asking, true)];
-  return fitted(
+  const { lines, cautions } = fittedWith(
     say,
     [
       must(title === '' ? text(topic.title) : own(title)),
@@ -133,9 +136,10 @@ export function page(
       ...lists(matter).map((each) => may(each, 1)),
       may(block('changes', remedies), 3),
       may(block('assumed', assumedLines(matter)), 4),
-      must(block('careful', cautionsFitting(matter).slice(0, 3))),
+      warning(must(block('careful', careful)), careful),
       must(message('under-rules', ruled(matter))),
     ],
     pageWords,
-  ).join('\n\n');
+  );
+  return { text: lines.join('\n\n'), cautions };
 }

@@ -72,7 +72,7 @@ const parts = [
 /** What should come along on this trip, is it strong enough, and is there weight left for it? */
 export const sparesKit = defineTopic({
   id: 'spares-kit',
-  version: '3.0.0',
+  version: '3.0.1',
   title: 'Spares and tools',
   question:
     'Which spares and tools should come along, will they lift this trailer, and is there weight left for them where they ride?',

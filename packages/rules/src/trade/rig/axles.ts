@@ -243,7 +243,7 @@ export const vehicleAxles = part({
 export const trailerAxles = part({
   formulas: {
     'axle.trailer': {
-      label: 'Trailer axles together',
+      label: 'Weight on the trailer’s axles',
       noun: 'the load on the trailer’s axles',
       unit: 'lb',
       is: 'trailer.loaded - tongue.pressing * (1 - bars.trailerShare) - tongue.lifting + bars.notKnown',

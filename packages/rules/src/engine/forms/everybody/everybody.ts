@@ -7,12 +7,13 @@ import { sayer } from '../../words/say';
 import { askedFirst, askingOf, isAnsweredOwn } from '../asking';
 import { dangersSaid } from '../brief';
 import { cautionsFitting } from '../caution';
-import { fitted, ifShort, may, must, secondsOf } from '../length';
+import { fittedWith, ifShort, may, must, secondsOf, warning } from '../length';
 import { decidingLimit, limitSaid } from '../limit';
 import { type Matter, matterOf } from '../matter';
 import { everybodyFor, ruleSaid, saidIfKnown, workedSaid } from '../rule';
 import { findingsTold, levelOf, partsOf, urgentSaid, verdictSaid } from '../verdict';
 import { whereToLook } from '../where';
+import type { Written } from '../written';
 import { type Way, waysOf } from './branches';
 import { branchesSaid, outcomeSaid, saidOf } from './words';
 
@@ -48,7 +49,9 @@ function whereSaid({ topic }: Matter, ways: readonly Way[], looks: readonly stri
   return where ? [message('found-there', { where })] : [];
 }
 
-function toEverybody(matter: Matter, asking: string | undefined): Everybody {
+type Said = { readonly everybody: Everybody; readonly cautions: readonly string[] };
+
+function toEverybody(matter: Matter, asking: string | undefined): Said {
   const everybody = everybodyFor(matter, asking);
   const say = sayer({ ...matter.voice, medium: 'spoken' });
   const listed = isListed(matter, asking);
@@ -86,20 +89,21 @@ function toEverybody(matter: Matter, asking: string | undefined): Everybody {
       isCertain ? ifShort(each) : must(each),
     ),
     ...whereSaid(matter, ways, everybody?.look ?? []).map((each) => may(each, 1)),
-    ...(caution ? [must(caution)] : []),
+    ...(caution ? [warning(must(caution))] : []),
     ...(limit && ways.length === 0 ? limitSaid(matter, limit.id) : []).map(ifShort),
     ...(first ? partsOf(first) : []).map(ifShort),
-    ...others.map(ifShort),
+    ...others.map((each) => warning(ifShort(each))),
     ...more.flatMap(partsOf).map(ifShort),
   ];
-  const said = fitted(say, parts, words).join(' ');
+  const { lines, cautions } = fittedWith(say, parts, words);
+  const said = lines.join(' ');
   const branches = ways.map((way) => ({
     when: way.when,
     given: way.given,
     outcome: way.answer.outcome,
     says: say(outcomeSaid(matter, way)),
   }));
-  return { text: said, seconds: secondsOf(said), branches };
+  return { everybody: { text: said, seconds: secondsOf(said), branches }, cautions };
 }
 
 /**
@@ -111,7 +115,10 @@ function toEverybody(matter: Matter, asking: string | undefined): Everybody {
 export function answerEverybody(topic: Topic, asked: Asked, asking?: string): Everybody {
   const matter = matterOf(topic, asked);
   refuseAsking(topic, asking);
-  return toEverybody(matter, askingOf(matter, asking));
+  return toEverybody(matter, askingOf(matter, asking)).everybody;
 }
 
-export const everybodyOf = toEverybody;
+export function everybodyOf(matter: Matter, asking: string | undefined): Written {
+  const { everybody, cautions } = toEverybody(matter, asking);
+  return { text: everybody.text, cautions };
+}
