@@ -2,10 +2,12 @@ import { part } from '../../engine/define/topic';
 import { custom, partsRating as makersRating } from '../../trade/bibliography/common';
 
 const asked = { kind: 'yes-no', where: 'a walk around the coupling' } as const;
-const no = (fact: string) =>
-  ({ all: [{ fact, operator: 'equal', value: 'no' } as const] }) as const;
 
-/** The walk around the coupling before the wheels turn; each is asked only when told of. */
+/**
+ * The walk around the coupling before the wheels turn. What holds the trailer is asked of everybody:
+ *
+ *     not told ─► only if it is so     told, and nobody knows ─► cannot say     no ─► must not roll
+ */
 export const ready = part({
   facts: {
     'hitch.latched': {
@@ -33,48 +35,115 @@ export const ready = part({
       ask: 'Are ball nut and hitch head tightened with a torque wrench, and again after the first trip?',
     },
   },
+  formulas: {
+    'latch.isOff': {
+      label: 'The coupling is not shut and pinned',
+      unit: 'yes-no',
+      is: "given(hitch.latched) && hitch.latched == 'no'",
+      source: makersRating,
+    },
+    'latch.isSilent': {
+      label: 'Nobody said whether the coupling is shut and pinned',
+      unit: 'yes-no',
+      is: '!given(hitch.latched)',
+      source: makersRating,
+    },
+    'chains.areOff': {
+      label: 'The safety chains are not on',
+      unit: 'yes-no',
+      is: "given(hitch.chains) && hitch.chains == 'no'",
+      source: custom,
+    },
+    'chains.areSilent': {
+      label: 'Nobody said whether the safety chains are on',
+      unit: 'yes-no',
+      is: 'coupling.isBall && !given(hitch.chains)',
+      source: custom,
+    },
+    'breakaway.isOff': {
+      label: 'The breakaway cable is not on',
+      unit: 'yes-no',
+      is: "given(hitch.breakaway) && hitch.breakaway == 'no'",
+      source: custom,
+    },
+    'breakaway.isSilent': {
+      label: 'Nobody said whether the breakaway cable is on',
+      unit: 'yes-no',
+      is: '!given(hitch.breakaway)',
+      source: custom,
+    },
+    'breakaway.isNeeded': {
+      label: 'Nothing speaks against brakes that a breakaway cable works',
+      unit: 'yes-no',
+      is: '!brakes.areNone',
+      source: custom,
+    },
+  },
   findings: {
     latch: {
       label: 'Latch and pins',
-      askedBy: ['hitch.latched'],
       stop: {
-        when: no('hitch.latched'),
+        when: 'latch.isOff',
         wrong: 'The coupling is not shut and pinned.',
         do: 'Do not move. Shut the latch, pin it, clip the receiver’s pin, and lift once with the jack to prove it.',
       },
       open: {
         wrong: 'Nobody knows whether it is shut and pinned.',
+        because: 'An open latch lets go on the first bump.',
         do: 'Look before the wheels turn.',
+      },
+      if: {
+        when: 'latch.isSilent',
+        wrong: 'Nobody said whether the coupling is shut and pinned.',
+        because: 'An open latch lets go on the first bump.',
+        do: 'Look before the wheels turn.',
+        proviso: 'the coupling is shut and pinned',
       },
       otherwise: 'The coupling is shut and pinned.',
       source: makersRating,
     },
     chains: {
       label: 'Safety chains',
-      askedBy: ['hitch.chains'],
       stop: {
-        when: no('hitch.chains'),
+        when: 'chains.areOff',
         wrong: 'The safety chains are not on.',
         do: 'Do not move. Hook both, crossed under the coupler, rated for the trailer.',
       },
       open: {
         wrong: 'Nobody knows whether the chains are on.',
+        because: 'They are what holds the trailer when the ball no longer does.',
         do: 'Look before the wheels turn.',
+      },
+      if: {
+        when: 'chains.areSilent',
+        wrong: 'Nobody said whether the safety chains are on.',
+        because: 'They are what holds the trailer when the ball no longer does.',
+        do: 'Look before the wheels turn.',
+        proviso: 'both safety chains are on and crossed',
       },
       otherwise: 'The safety chains are on.',
       source: custom,
     },
     breakaway: {
       label: 'Breakaway cable',
-      askedBy: ['hitch.breakaway'],
+      askedWhen: 'breakaway.isNeeded',
       stop: {
-        when: no('hitch.breakaway'),
+        when: 'breakaway.isOff',
         wrong: 'The breakaway cable is not on the vehicle.',
-        do: 'If the trailer comes loose, nothing brakes it. Clip it to a point of its own.',
+        because: 'If the trailer comes loose, nothing brakes it.',
+        do: 'Clip it to a point of its own.',
       },
       open: {
         wrong: 'Nobody knows whether the breakaway cable is on.',
+        because: 'If the trailer comes loose without it, nothing brakes it.',
         do: 'Look before the wheels turn.',
+      },
+      if: {
+        when: 'breakaway.isSilent',
+        wrong: 'Nobody said whether the breakaway cable is on.',
+        because: 'If the trailer comes loose without it, nothing brakes it.',
+        do: 'Look before the wheels turn.',
+        proviso: 'the breakaway cable is on the vehicle',
       },
       otherwise: 'The breakaway cable is on the vehicle.',
       source: custom,
@@ -83,7 +152,7 @@ export const ready = part({
       label: 'Torque',
       askedBy: ['hitch.torqued'],
       care: {
-        when: no('hitch.torqued'),
+        when: "hitch.torqued == 'no'",
         wrong: 'Ball nut and head have not been torqued.',
         do: 'Have it done by the maker’s table before the trip, and again after the first miles.',
       },
