@@ -12,6 +12,9 @@ const shipped = [
   'offers.csv',
   'options.csv',
   'floor-plans.csv',
+  'accessories.csv',
+  'accessory-fits.csv',
+  'rates.csv',
   'README.md',
 ];
 

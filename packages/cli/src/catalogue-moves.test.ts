@@ -49,6 +49,38 @@ test('a changed catalogue says which cases rest on it, and what they answer now'
   expect(told.out).toMatch(/^1 changed in the catalogue; 1 of the cases rest on that, and 1 /);
 });
 
+test('and which answers that were given, by the words they had then', async () => {
+  const answered = async (name: string, from: string) => {
+    const { out } = await run(['judge', asCase(name, from), '--json'], { cwd, input: '' });
+    const saved = JSON.parse(out);
+    const beside = { day: '2026-11-02', form: 'spoken', language: 'en', text: 'It goes.' };
+    return { id: name, ...beside, saved: { ...saved, sentence: 'It goes.' } };
+  };
+  const entries = [
+    await answered('call-rests', 'catalogue, Sallow 13'),
+    await answered('call-apart', 'label'),
+  ];
+  const ledger = join(folder, 'ledger.json');
+  writeFileSync(ledger, JSON.stringify({ version: 1, entries }));
+  const args = ['catalogue', 'seeds', later, '--ledger', ledger];
+  const { out, status } = await run([...args, '--json'], { cwd, input: '' });
+  expect(status).toBe(1);
+  const { answers } = JSON.parse(out);
+  expect(answers).toEqual([
+    {
+      id: 'call-rests',
+      was: 'It goes.',
+      is: expect.stringContaining('does not fit'),
+      isTurned: true,
+    },
+  ]);
+  const told = await run(args, { cwd, input: '' });
+  expect(told.out).toContain('1 of the answers that were given rest on it, and 1 of them');
+  writeFileSync(ledger, '{');
+  const broken = await run(args, { cwd, input: '' });
+  expect([broken.status, broken.err]).toEqual([2, expect.stringContaining('this is no JSON')]);
+});
+
 test('a catalogue against itself has changed nothing', async () => {
   const { out, status } = await run(['catalogue', 'seeds', 'seeds'], { cwd, input: '' });
   expect([out, status]).toEqual(['Both catalogues are the same.\n', 0]);

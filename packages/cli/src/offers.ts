@@ -31,9 +31,10 @@ async function offersFrom(catalogue: string | undefined): Promise<Offers> {
   throw new BadInput(`${folders.at(-1)}: there is no offers.csv in it.`);
 }
 
-export type OffersTold =
+export type OffersTold = { readonly refused: Offers['refused'] } & (
   | { readonly option: string; readonly line: string; readonly sentence: string }
-  | { readonly changes: readonly OfferChange[] };
+  | { readonly changes: readonly OfferChange[] }
+);
 
 /** Whether an option is on all of a line; without one, what changed on the lines by year and why. */
 export async function offersOf(
@@ -41,8 +42,9 @@ export async function offersOf(
   catalogue: string | undefined,
 ): Promise<OffersTold> {
   const offers = await offersFrom(catalogue);
+  const { refused } = offers;
   const [said, line] = words;
-  if (said === undefined) return { changes: offerChanges(offers) };
+  if (said === undefined) return { changes: offerChanges(offers), refused };
   const option = optionMeant(offers, said);
   if (option === undefined) {
     const near = nearest(said, [...offers.options.values()]);
@@ -56,7 +58,7 @@ export async function offersOf(
     );
   }
   const sentence = offerSaid(offers, line.toLowerCase(), option);
-  return { option, line: line.toLowerCase(), sentence };
+  return { option, line: line.toLowerCase(), sentence, refused };
 }
 
 export function offersAsText(told: OffersTold): string {

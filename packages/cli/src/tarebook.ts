@@ -2,6 +2,8 @@
 import { parseArgs } from 'node:util';
 import { askedOf, isNote, isRig, judgeCase, judged, readCase } from '@tarebook/casebook';
 import { matters, remedies, spread, whys } from '@tarebook/rules';
+import type { RefusedRow } from '@tarebook/sweep';
+import { accessoriesAsText, accessoriesOf } from './accessories';
 import { againAsJson, againAsText, againOf, isSame } from './again';
 import { catalogueMovesAsText, catalogueMovesOf } from './catalogue-moves';
 import { checkCases, checkedAsJson, checkedAsText } from './check';
@@ -133,6 +135,12 @@ async function judge(args: readonly string[]): Promise<number> {
   return 0;
 }
 
+/** Rows of a catalogue that were not taken, each with its place. */
+async function sayRefused(rows: readonly RefusedRow[]): Promise<void> {
+  if (rows.length === 0) return;
+  await sayBeside(rows.map(({ file, line, says }) => `${file}:${line}: ${says}`).join('\n'));
+}
+
 async function whichOnes(args: readonly string[]): Promise<number> {
   const { words, given } = parsed(args, ['json'], ['house', 'as-of', 'catalogue'], ['where']);
   const [file, more] = words;
@@ -141,16 +149,16 @@ async function whichOnes(args: readonly string[]): Promise<number> {
   }
   const found = await whichOf(file, given);
   await (given.json ? sayJson(whichAsJson(found)) : sayText(`${whichAsText(found)}\n`));
-  const refused = found.refused.map(({ file: name, line, says }) => `${name}:${line}: ${says}`);
-  if (refused.length > 0) await sayBeside(refused.join('\n'));
+  await sayRefused(found.refused);
   return 0;
 }
 
 async function catalogueChanged(args: readonly string[]): Promise<number> {
-  const { words, given } = parsed(args, ['json'], ['topics']);
-  const moves = await catalogueMovesOf(words, await topicsFrom(given));
+  const { words, given } = parsed(args, ['json'], ['topics', 'ledger']);
+  const ledger = typeof given.ledger === 'string' ? given.ledger : undefined;
+  const moves = await catalogueMovesOf(words, await topicsFrom(given), ledger);
   await (given.json ? sayJson(moves) : sayText(`${catalogueMovesAsText(moves)}\n`));
-  return moves.cases.every(({ was, is }) => was === is) ? 0 : 1;
+  return [...moves.cases, ...moves.answers].every(({ was, is }) => was === is) ? 0 : 1;
 }
 
 async function offers(args: readonly string[]): Promise<number> {
@@ -163,6 +171,21 @@ async function offers(args: readonly string[]): Promise<number> {
   const folder = typeof given.catalogue === 'string' ? given.catalogue : undefined;
   const told = await offersOf(words, folder);
   await (given.json ? sayJson(told) : sayText(`${offersAsText(told)}\n`));
+  await sayRefused(told.refused);
+  return 0;
+}
+
+async function accessories(args: readonly string[]): Promise<number> {
+  const { words, given } = parsed(args, ['json'], ['catalogue']);
+  if (words.length > 2) {
+    throw new BadInput(
+      '`tarebook accessories` takes an accessory and a trailer or a line, such as "Roof vent with a fan" osier.',
+    );
+  }
+  const folder = typeof given.catalogue === 'string' ? given.catalogue : undefined;
+  const told = await accessoriesOf(words, folder);
+  await (given.json ? sayJson(told) : sayText(`${accessoriesAsText(told)}\n`));
+  await sayRefused(told.refused);
   return 0;
 }
 
@@ -274,6 +297,8 @@ async function main([command, ...args]: readonly string[]): Promise<number> {
       return catalogueChanged(args);
     case 'offers':
       return offers(args);
+    case 'accessories':
+      return accessories(args);
     case 'sweep':
       return sweep(args);
     case 'rules':

@@ -10,16 +10,18 @@ export const usage = `Tarebook runs worked cases of a travel-trailer dealership.
   tarebook judge SAVED.json [--json]        a saved answer, run again by the rules it was made by
   tarebook which FILE [--where COLUMN=VALUE …] [--json]   which of a catalogue's trailers, or vehicles
   tarebook offers [OPTION LINE] [--json]    on all of that line? or what changed on the lines, and why
+  tarebook accessories [ACCESSORY [TRAILER or LINE]] [--json]   where it fits, what it weighs and does, who fits it
   tarebook sweep --vehicles F --trailers F [--case FILE] [--out F.csv] [--resume] [--json]
                                             every vehicle of one file against every trailer of another
-  tarebook catalogue WAS IS [PATH …] [--json]   what changed between two catalogues, and in which cases
+  tarebook catalogue WAS IS [PATH …] [--ledger LEDGER.json] [--json]
+                                            what changed between two catalogues, in which cases and answers
   tarebook questions FILE.csv [--json]      what messages ask and tell, the urgent ones first
   tarebook again LEDGER.json [--json]       which of the answers given would be given differently today
   tarebook rules [TOPIC] [--json | --schema]   the topics there are, or one of them as a page
   tarebook rules TOPIC --diff VERSION [PATH …] [--json]   what changed since, and which cases it moves
 
 check, judge, which, sweep and again take --house FILE, a dealer's own parameters, and --as-of DAY, such as
-2026-11-01; which and offers take --catalogue DIR, a dealer's own catalogue in place of the invented one.
+2026-11-01; which, offers and accessories take --catalogue DIR, a dealer's own catalogue in place of the invented one.
 check, judge and rules take --topics FILE, topics of your own beside these: a module that exports
 them, or their published JSON.
 

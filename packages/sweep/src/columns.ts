@@ -30,7 +30,7 @@ const beside: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** “dryWeight”, “Dry Weight (lb)” and “dry_weight” are the same words. */
-const wordsOf = (head: string): string =>
+export const wordsOf = (head: string): string =>
   head
     .replace(/([a-z])([A-Z])/g, '$1 $2')
     .toLowerCase()
@@ -38,7 +38,7 @@ const wordsOf = (head: string): string =>
     .trim();
 
 /** The unit that a head ends in, in brackets or behind a comma, and the head without it. */
-function unitIn(head: string): { readonly bare: string; readonly unit: string | undefined } {
+export function unitIn(head: string): { readonly bare: string; readonly unit: string | undefined } {
   const [, bare = '', inside = ''] = /^(.*?)[\s,]*[([]\s*([^()[\]]+)\s*[)\]]\s*$/u.exec(head) ?? [];
   if (inside !== '') return { bare, unit: findUnit(inside)?.symbol };
   const [, before = '', last = ''] = /^(.*\S)[\s,_]+(\S+)$/u.exec(head) ?? [];

@@ -1,3 +1,11 @@
+export {
+  type Accessories,
+  type Accessory,
+  type AccessoryFiles,
+  effectOf,
+  readAccessories,
+} from './accessories';
+export { accessoryMeant, effectSaid, fitSaid, standingSaid } from './accessory-words';
 export { type Catalogue, type CatalogueFiles, type Entry, readCatalogue } from './catalogue';
 export { catalogueFile } from './catalogue-file';
 export { columnsFor, type Side, sideOfSheet } from './columns';
@@ -13,6 +21,7 @@ export {
   optionMeant,
   readOffers,
 } from './offers';
+export { judgedThen, type Resting, restingOn } from './resting';
 export { type RefusedRow, readSheet } from './sheet';
 export {
   factsAgainst,

@@ -55,3 +55,21 @@ test('what changed by year stands with its reason, the latest first', () => {
     true,
   );
 });
+
+test('an offer that cannot be read is told with its line, and the others stand', () => {
+  const rows =
+    'Model line;Option;As;From year;To year;Why\nOsier;wings;standard;2025;;"they; fly"\nosier;wings;maybe;2023;2024;\nosier;wings;optional;soon;;\n=1+1;wings;optional;2024;;\n';
+  const read = readOffers({
+    'offers.csv': rows,
+    'options.csv': 'id,name\nwings,Wings\n',
+    'floor-plans.csv': 'name,first,last\nOsier 19,2023,2027\n',
+  });
+  expect(read.refused.map(({ file, line }) => `${file}:${line}`)).toEqual([
+    'offers.csv:3',
+    'offers.csv:4',
+    'offers.csv:5',
+  ]);
+  expect(offerSaid(read, 'osier', 'wings')).toBe(
+    'Not on all: on the Osier line wings are standard from model year 2025 on, because they; fly.',
+  );
+});

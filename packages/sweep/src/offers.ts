@@ -1,4 +1,5 @@
-import { readSheet } from './sheet';
+import type { RefusedRow } from './sheet';
+import { readTable, type Wanted } from './table';
 
 /** What a line of trailers has as an option, from one model year to another. */
 type Offer = {
@@ -19,6 +20,8 @@ export type Offers = {
   readonly lines: readonly string[];
   /** The first and the last model year. */
   readonly years: readonly [first: string, last: string];
+  /** What was not taken, each with the file, the line and the reason. */
+  readonly refused: readonly RefusedRow[];
 };
 
 export type OfferFiles = {
@@ -27,28 +30,57 @@ export type OfferFiles = {
   readonly 'floor-plans.csv': string;
 };
 
-const rowsIn = (file: keyof OfferFiles, files: OfferFiles) =>
-  readSheet(file, files[file]).rows.map(({ cells }) => cells);
+const year: Wanted = { unit: '', least: 1950, most: 2100 };
+
+const offerColumns: Readonly<Record<string, Wanted>> = {
+  line: { called: ['model line'], isNeeded: true },
+  option: { called: ['option code', 'code'], isNeeded: true },
+  as: { called: ['offered as', 'how'], words: ['standard', 'optional'], isNeeded: true },
+  from: { ...year, called: ['from year', 'first year'], isNeeded: true },
+  to: { ...year, called: ['to year', 'last year'] },
+  because: { called: ['why', 'reason'] },
+};
+const optionColumns: Readonly<Record<string, Wanted>> = {
+  id: { called: ['code'], isNeeded: true },
+  name: { called: ['label', 'option'] },
+};
+const planColumns: Readonly<Record<string, Wanted>> = { first: year, last: year };
+
+const written = (years: number | undefined): string => (years === undefined ? '' : `${years}`);
 
 /** What is offered on which line in which years, from the files of a catalogue. */
 export function readOffers(files: OfferFiles): Offers {
-  const offers = rowsIn('offers.csv', files).flatMap((cells): Offer[] => {
-    const { line = '', option = '', as = '', from = '', to = '', because = '' } = cells;
-    if (line === '' || option === '' || (as !== 'standard' && as !== 'optional')) return [];
-    return [{ line, option, as, from, to, because }];
+  const read = (file: keyof OfferFiles, columns: Readonly<Record<string, Wanted>>) =>
+    readTable(file, files[file], columns);
+  const [rows, named, plans] = [
+    read('offers.csv', offerColumns),
+    read('options.csv', optionColumns),
+    read('floor-plans.csv', planColumns),
+  ];
+  const offers = rows.rows.map(({ texts, numbers }): Offer => {
+    const { line = '', option = '', because = '' } = texts;
+    const as = texts.as === 'standard' ? 'standard' : 'optional';
+    return {
+      line: line.toLowerCase(),
+      option,
+      as,
+      from: written(numbers.from),
+      to: written(numbers.to),
+      because,
+    };
   });
   const options = new Map(
-    rowsIn('options.csv', files).map(({ id = '', name = '' }) => [id, name || id] as const),
+    named.rows.map(({ texts: { id = '', name = id } }) => [id, name] as const),
   );
-  const plans = rowsIn('floor-plans.csv', files);
   const years = [
-    ...plans.flatMap(({ first = '', last = '' }) => [first, last]),
+    ...plans.rows.flatMap(({ numbers: { first, last } }) => [written(first), written(last)]),
     ...offers.map(({ from }) => from),
   ]
-    .filter((year) => /^\d{4}$/.test(year))
+    .filter((each) => each !== '')
     .toSorted();
+  const refused = [...rows.refused, ...named.refused, ...plans.refused];
   const lines = [...new Set(offers.map(({ line }) => line))];
-  return { offers, options, lines, years: [years[0] ?? '', years.at(-1) ?? ''] };
+  return { offers, options, lines, years: [years[0] ?? '', years.at(-1) ?? ''], refused };
 }
 
 const capital = (word: string): string => `${word.charAt(0).toUpperCase()}${word.slice(1)}`;
