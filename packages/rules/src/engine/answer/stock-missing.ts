@@ -1,4 +1,4 @@
-import { wordsOf } from '../check/beyond';
+import { wordsOf } from '../check/words-of';
 import { conditionRules } from '../condition/rules';
 import type { Condition, Operator, Topic } from '../define/shapes';
 import { allFormulas, declaredUnit } from '../define/topic';

@@ -7,21 +7,12 @@ import type { Node } from '../formula/grammar/nodes';
 import { below, namesIn } from '../formula/kinds';
 import { parseFormula } from '../formula/parse';
 import { checkCatalogue } from './catalogue';
+import { type UnitOf, wordsOf } from './words-of';
 
 type Note = (at: string, found: string, wanted: string) => void;
-type UnitOf = (name: string) => string | undefined;
 
 /** More combinations than this are no table that a person can read. */
 const mostCombinations = 200_000;
-
-/** The words that a named value may be; undefined when it is a number or nothing. */
-export function wordsOf(topic: Topic, unit: UnitOf, name: string): readonly string[] | undefined {
-  const fact = topic.facts[name];
-  if (fact?.kind === 'choice') return fact.options;
-  const decision = topic.decisions?.[name];
-  if (decision) return Object.keys(decision.results);
-  return unit(name) === 'yes-no' ? ['yes', 'no'] : undefined;
-}
 
 function checkEntries(
   at: string,

@@ -5,8 +5,8 @@ import type { Condition, Topic } from '../define/shapes';
 import { againstName, allFormulas, declaredUnit } from '../define/topic';
 import { FormulaError } from '../formula/grammar/problem';
 import { holesIn } from '../words/fill';
-import { wordsOf } from './beyond';
 import { nearest } from './near';
+import { wordsOf } from './words-of';
 
 type Note = (at: string, found: string, wanted: string) => void;
 
