@@ -71,6 +71,8 @@ const formats = new Map<number, Intl.NumberFormat>();
 
 /** A number with thousands separators and a true minus, to so many decimals at the most. */
 export function showNumber(value: number, places: number): string {
+  // Most numbers are short and whole, and need neither.
+  if (Number.isInteger(value) && value >= 0 && value < 1000) return String(value);
   let format = formats.get(places);
   if (!format) {
     format = new Intl.NumberFormat('en-US', { maximumFractionDigits: places });

@@ -5,16 +5,19 @@
 export function whenRead<T extends object>(makers: { readonly [K in keyof T]: () => T[K] }): T;
 export function whenRead(makers: Readonly<Record<string, () => unknown>>): object {
   const made: Record<string, unknown> = {};
-  for (const [name, make] of Object.entries(makers)) {
-    Object.defineProperty(made, name, {
-      enumerable: true,
-      configurable: true,
-      get() {
-        const value = make();
-        Object.defineProperty(made, name, { enumerable: true, configurable: true, value });
-        return value;
-      },
-    });
-  }
+  for (const [name, make] of Object.entries(makers)) onceRead(made, name, make);
   return made;
+}
+
+/** Has one part of an object made when somebody first reads it. */
+export function onceRead<T extends object, K extends keyof T>(of: T, name: K, make: () => T[K]) {
+  Object.defineProperty(of, name, {
+    enumerable: true,
+    configurable: true,
+    get() {
+      const value = make();
+      Object.defineProperty(of, name, { enumerable: true, configurable: true, value });
+      return value;
+    },
+  });
 }

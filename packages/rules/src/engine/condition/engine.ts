@@ -24,16 +24,10 @@ function noPaths(): never {
   throw new Error('A condition may not look inside a value.');
 }
 
-/**
- * json-rules-engine, behind this one module: the same conditions, run once for each question with
- * its operators replaced by ours over ranges. Two runs at once on one engine can lose results
- * without a word, so each run has an engine of its own and every rule must be accounted for.
- */
-export async function rulesHoldingByEngine(
-  rules: readonly ConditionRule[],
-  question: Question,
-  values: NamedValues,
-): Promise<ReadonlySet<string>> {
+/** An engine with the rules of one question in it, and the names that they compare. */
+type Ready = { readonly engine: Engine; readonly names: readonly string[] };
+
+function made(rules: readonly ConditionRule[], question: Question): Ready {
   const engine = new Engine([], { pathResolver: noPaths });
   for (const name of builtIn) engine.removeOperator(name);
   for (const name of decorators) engine.removeOperatorDecorator(name);
@@ -42,15 +36,35 @@ export async function rulesHoldingByEngine(
       compare(question, name, left, right),
     );
   }
-  const facts: Record<string, Named> = {};
   for (const { name, conditions, event } of rules) {
     engine.addRule({ name, conditions: top(conditions), event });
-    for (const compared of namesCompared(conditions))
-      facts[compared] = valueNamed(values, compared);
   }
-  const { results, failureResults } = await engine.run(facts);
+  return { engine, names: rules.flatMap(({ conditions }) => namesCompared(conditions)) };
+}
+
+/** Engines that no run has in hand; to make one costs as much as to run it. */
+const idle = new WeakMap<readonly ConditionRule[], Record<Question, Ready[]>>();
+const mostIdle = 4;
+
+/**
+ * json-rules-engine, behind this one module: the same conditions, run once for each question with
+ * its operators replaced by ours over ranges. Two runs at once on one engine can lose results
+ * without a word, so each run has an engine to itself and every rule must be accounted for.
+ */
+export async function rulesHoldingByEngine(
+  rules: readonly ConditionRule[],
+  question: Question,
+  values: NamedValues,
+): Promise<ReadonlySet<string>> {
+  const waiting = idle.get(rules) ?? { certain: [], possible: [] };
+  idle.set(rules, waiting);
+  const ready = waiting[question].pop() ?? made(rules, question);
+  const facts: Record<string, Named> = {};
+  for (const name of ready.names) facts[name] ??= valueNamed(values, name);
+  const { results, failureResults } = await ready.engine.run(facts);
   const told = results.length + failureResults.length;
   if (told !== rules.length)
     throw new Error(`Of ${rules.length} rules only ${told} gave a result.`);
+  if (waiting[question].length < mostIdle) waiting[question].push(ready);
   return new Set(results.map((result) => result.name));
 }

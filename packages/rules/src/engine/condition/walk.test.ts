@@ -154,6 +154,27 @@ describe('whole conditions', () => {
       { numRuns: 100, seed },
     );
   });
+
+  test('an engine that is used again remembers nothing, and runs at once do not meet in one', async () => {
+    await fc.assert(
+      fc.asyncProperty(
+        condition,
+        fc.array(values, { minLength: 2, maxLength: 12 }),
+        async (conditions, many) => {
+          const of = 'rule';
+          const rules: ConditionRule[] = [
+            { name: of, conditions, event: { type: 'stop', params: { of } } },
+          ];
+          const walked = many.map((open) => [...rulesHolding(rules, 'possible', open)]);
+          const asked = (open: (typeof many)[number]) =>
+            rulesHoldingByEngine(rules, 'possible', open).then((held) => [...held]);
+          expect(await Promise.all(many.map(asked))).toEqual(walked);
+          for (const [i, open] of many.entries()) expect(await asked(open)).toEqual(walked[i]);
+        },
+      ),
+      { numRuns: 60, seed },
+    );
+  });
 });
 
 describe('what cannot be compared is never taken to hold', () => {

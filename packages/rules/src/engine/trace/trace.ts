@@ -1,8 +1,10 @@
 import type { UnitSystem } from '../../quantity';
 import { endsOf, unitOfName } from '../answer/named';
 import type { FindingAnswer, LimitAnswer, ParameterAnswer, Step, Trace } from '../answer/shapes';
+import { onceRead } from '../answer/when-read';
 import { factsRead } from '../catalogue/facts-read';
 import { conditionRules, namesCompared } from '../condition/rules';
+import type { Topic } from '../define/shapes';
 import { calendarUnits, isYear } from '../define/topic';
 import type { Compiled } from '../formula/compile';
 import type { Run } from '../formula/run';
@@ -28,17 +30,27 @@ export type Traced = {
   readonly say: Say;
 };
 
-/** A step's words as codes and values, and as they are said. */
-function inWords({ say }: Traced, messages: Step['messages']) {
+type Words = 'label' | 'noun' | 'value' | 'working' | 'told';
+
+/** A step in codes and values, and in words, which are found when they are read: few ever are. */
+function worded({ say }: Traced, { kind, messages, ...rest }: Omit<Step, Words>): Step {
   const { label, noun, value, working: sum, told: how } = messages;
-  return {
-    label: say(label),
-    noun: say(noun),
-    value: say(value),
-    ...(sum && { working: say(sum) }),
-    ...(how && { told: say(how) }),
+  const step: { -readonly [K in keyof Step]: Step[K] } = {
+    kind,
+    label: '',
+    noun: '',
+    value: '',
+    ...(sum && { working: '' }),
+    ...(how && { told: '' }),
     messages,
+    ...rest,
   };
+  onceRead(step, 'label', () => say(label));
+  onceRead(step, 'noun', () => say(noun));
+  onceRead(step, 'value', () => say(value));
+  if (sum) onceRead(step, 'working', () => say(sum));
+  if (how) onceRead(step, 'told', () => say(how));
+  return step;
 }
 
 type Entry = { readonly label: string; readonly noun?: string | undefined };
@@ -71,19 +83,19 @@ function factStep(traced: Traced, name: string, input: Input): Step {
   const unit = declared?.kind === 'quantity' ? declared.unit : '';
   const readFrom = traced.readFrom[name];
   const silent = input.status === 'silent' ? declared?.silent : undefined;
-  return {
+  return worded(traced, {
     kind: input.kind === 'rows' ? 'list' : 'fact',
-    ...inWords(traced, {
+    messages: {
       ...called(declared, name),
       value: factValue(input, unit, isYear(topic, name)),
-    }),
+    },
     status: input.status,
     ...(input.kind === 'number' && { ends: endsOf(traced.compiled, traced.run, name) }),
     ...(input.kind === 'among' && { among: input.options }),
     from: [],
     ...(readFrom && { readFrom }),
     ...(silent && { source: silent.source }),
-  };
+  });
 }
 
 const tableUnitOf = ({ topic }: Compiled, table: string): string =>
@@ -115,14 +127,14 @@ function formulaStep(traced: Traced, name: string): Step | undefined {
   const from = stepsOf(compiled, usedNames(shown.node, scope).from);
   const deciders = shown.way.flatMap((node) => usedNames(node, scope).decidedBy);
   const decidedBy = stepsOf(compiled, deciders).filter((each) => !from.includes(each));
-  return {
+  return worded(traced, {
     kind: 'formula',
-    ...inWords(traced, {
+    messages: {
       ...called(own, name),
       value: namedSaid(value, own.unit, year(name)),
       working: working(shown.node, telling),
       ...(inOthers && { told: inOthers }),
-    }),
+    },
     ...(value.kind === 'number' && { ends: endsOf(compiled, run, name) }),
     ...(value.kind === 'among' && { among: value.options }),
     ...(value.kind === 'truth' && {
@@ -134,7 +146,7 @@ function formulaStep(traced: Traced, name: string): Step | undefined {
     ...(decidedBy.length > 0 && { decidedBy }),
     source: shown.formula.source,
     ...(read && { readFrom: read }),
-  };
+  });
 }
 
 function decisionStep(traced: Traced, name: string): Step | undefined {
@@ -144,8 +156,8 @@ function decisionStep(traced: Traced, name: string): Step | undefined {
   const value = traced.run.value(name);
   const among = value.kind === 'among' ? value.options : [];
   const of = among.map((word) => text(results[word]?.label ?? word));
-  const words = inWords(traced, { ...called(decision, name), value: message('any-of', { of }) });
-  return { kind: 'decision', ...words, among, from: on, source };
+  const messages = { ...called(decision, name), value: message('any-of', { of }) };
+  return worded(traced, { kind: 'decision', messages, among, from: on, source });
 }
 
 function simulationStep(traced: Traced, name: string): Step | undefined {
@@ -154,9 +166,9 @@ function simulationStep(traced: Traced, name: string): Step | undefined {
   const { simulation } = compiled;
   const { length } = traced.run.scope.simulation(name).steps;
   const value = message('steps', { steps: length });
-  const words = inWords(traced, { ...called(simulation, name), value });
+  const messages = { ...called(simulation, name), value };
   const from = stepsOf(traced.compiled, [...compiled.uses, ...compiled.asks]);
-  return { kind: 'simulation', ...words, from, source: simulation.source };
+  return worded(traced, { kind: 'simulation', messages, from, source: simulation.source });
 }
 
 function tableStep(traced: Traced, name: string): Step | undefined {
@@ -166,8 +178,8 @@ function tableStep(traced: Traced, name: string): Step | undefined {
   const found = table ?? options;
   if (!found) return undefined;
   const rows = table?.rows.length ?? Object.keys(options?.values ?? {}).length;
-  const words = inWords(traced, { ...called(found, name), value: message('rows', { rows }) });
-  return { kind: 'table', ...words, from: [], source: found.source };
+  const messages = { ...called(found, name), value: message('rows', { rows }) };
+  return worded(traced, { kind: 'table', messages, from: [], source: found.source });
 }
 
 /** The day a case is judged as of, where formulas reckon with it. */
@@ -177,8 +189,8 @@ function dayStep(traced: Traced, name: string): Step | undefined {
   if (value.kind !== 'number') return undefined;
   const ends = { lo: value.lo, hi: value.hi, unit: '' };
   const noun = nounOf(traced.compiled, name);
-  const words = inWords(traced, { label: noun, noun, value: { ...ends, style: 'exact' } });
-  return { kind: 'day', ...words, ends, from: [] };
+  const messages = { label: noun, noun, value: { ...ends, style: 'exact' as const } };
+  return worded(traced, { kind: 'day', messages, ends, from: [] });
 }
 
 function catalogueStep(traced: Traced, name: string): Step | undefined {
@@ -190,8 +202,8 @@ function catalogueStep(traced: Traced, name: string): Step | undefined {
     options: Object.keys(options).length,
   });
   const from = factsRead(catalogue).filter((fact) => traced.run.given(fact));
-  const words = inWords(traced, { ...called(catalogue, name), value });
-  return { kind: 'catalogue', ...words, from, source };
+  const messages = { ...called(catalogue, name), value };
+  return worded(traced, { kind: 'catalogue', messages, from, source });
 }
 
 function valueStep(traced: Traced, name: string): Step | undefined {
@@ -208,17 +220,33 @@ function valueStep(traced: Traced, name: string): Step | undefined {
     const { value, unit, source } = parameter;
     const ends = { lo: value, hi: value, unit };
     const { topic } = traced.compiled;
-    const words = inWords(traced, {
+    const style = isYear(topic, name) ? 'year' : 'exact';
+    const messages = {
       ...called(topic.parameters[name], name),
-      value: { ...ends, style: isYear(topic, name) ? 'year' : 'exact' },
-    });
-    return { kind: 'parameter', ...words, ends, from: [], source };
+      value: { ...ends, style } as const,
+    };
+    return worded(traced, { kind: 'parameter', messages, ends, from: [], source });
   }
   const input = traced.inputs.get(name);
   if (input) return factStep(traced, name, input);
   const list = name.slice(0, name.lastIndexOf('.'));
   const rows = traced.inputs.get(list);
   return rows && factStep(traced, list, rows);
+}
+
+const namesOf = new WeakMap<Topic, ReadonlyMap<string, readonly string[]>>();
+
+/** The names that each limit and finding of a topic compares. */
+function comparedIn(topic: Topic): ReadonlyMap<string, readonly string[]> {
+  const before = namesOf.get(topic);
+  if (before) return before;
+  const found = new Map<string, readonly string[]>();
+  for (const { conditions, event } of conditionRules(topic)) {
+    const { of } = event.params;
+    found.set(of, [...new Set([...(found.get(of) ?? []), ...namesCompared(conditions)])]);
+  }
+  namesOf.set(topic, found);
+  return found;
 }
 
 /** The whole reasoning, from the verdict down to facts and parameters, each step once. */
@@ -232,45 +260,35 @@ export function traceOf(traced: Traced): Trace {
     steps[name] = step;
     for (const each of [...step.from, ...(step.decidedBy ?? [])]) include(each);
   };
-  const compared = (of: string): string[] => [
-    ...new Set(
-      conditionRules(topic)
-        .filter((rule) => rule.event.params.of === of)
-        .flatMap((rule) => namesCompared(rule.conditions)),
-    ),
-  ];
+  const compared = comparedIn(topic);
   const asked: string[] = [];
   for (const limit of traced.limits) {
     if (limit.state === 'not-asked') continue;
     const id = `limit.${limit.id}`;
-    const from = compared(id);
-    steps[id] = {
-      kind: 'limit',
-      ...inWords(traced, {
-        ...called(topic.limits[limit.id], limit.id),
-        value: { option: limit.state },
-      }),
-      from,
-      source: limit.source,
+    const from = compared.get(id) ?? [];
+    const messages = {
+      ...called(topic.limits[limit.id], limit.id),
+      value: { option: limit.state },
     };
+    steps[id] = worded(traced, { kind: 'limit', messages, from, source: limit.source });
     asked.push(id);
     for (const each of from) include(each);
   }
   for (const finding of traced.findings) {
     if (finding.level === 'not-asked') continue;
     const id = `finding.${finding.id}`;
-    const from = compared(id);
-    const { source, messages } = finding;
-    const of = [messages.wrong, messages.because, messages.do].flatMap((each) => each ?? []);
+    const from = compared.get(id) ?? [];
+    const { source, messages: found } = finding;
+    const of = [found.wrong, found.because, found.do].flatMap((each) => each ?? []);
     const value = message('sentences', { of });
-    const words = inWords(traced, { ...called(topic.findings[finding.id], finding.id), value });
-    steps[id] = { kind: 'finding', ...words, from, source };
+    const messages = { ...called(topic.findings[finding.id], finding.id), value };
+    steps[id] = worded(traced, { kind: 'finding', messages, from, source });
     asked.push(id);
     for (const each of from) include(each);
   }
   for (const name of topic.headline) include(name);
   const title = { label: text(topic.title), noun: text(topic.title) };
-  const verdict = inWords(traced, { ...title, value: traced.words });
-  steps.verdict = { kind: 'verdict', ...verdict, from: asked };
+  const messages = { ...title, value: traced.words };
+  steps.verdict = worded(traced, { kind: 'verdict', messages, from: asked });
   return { root: 'verdict', units: traced.system, steps };
 }
