@@ -49,8 +49,18 @@ export function shareOf(hits: number, of: number): Share {
   };
 }
 
-export function labeled(name: 'open' | 'held-out'): readonly Labeled[] {
-  return JSON.parse(readFileSync(new URL(`${name}.json`, import.meta.url), 'utf8'));
+/**
+ * The open set, on which the reader is made. Its messages m001 to b232 are by two writers; a third of
+ * them was held out until the reader had been measured on it (of 22 that are urgent it found 17, of 28
+ * without a topic it forced one on 9) and has been open since then. e001 to e120 are by a third, and
+ * were measured once before anything was made to suit them: of 45 urgent ones 13 were found by the
+ * signs of then, and 40 by those that were written without them.
+ */
+const open = new URL('open.json', import.meta.url);
+
+/** The labeled messages of a file; without one those of the open set. */
+export function labeled(file: string | URL = open): readonly Labeled[] {
+  return JSON.parse(readFileSync(file, 'utf8'));
 }
 
 type Facts = Readonly<Record<string, string>>;
@@ -129,6 +139,13 @@ function topicsFound(label: Labeled, found: ReadMessage): number {
   return common(seen, topicsOf(found.parts)) + asRight.length;
 }
 
+/** Whether a message without a topic got one that nobody would take as right either. */
+const isForced = ({ parts }: Labeled, found: ReadMessage): boolean =>
+  without(
+    topicsOf(found.parts),
+    parts.flatMap(orNone).flatMap((each) => each ?? []),
+  ).length > 0;
+
 export type Measured = {
   readonly messages: number;
   /** Of the messages without a topic, those that got one: it was forced on them. */
@@ -166,21 +183,12 @@ function filedTopics(): Readonly<Record<string, Topic>> {
   return Object.fromEntries(Object.values(topics).map((topic) => [topic.id, topic]));
 }
 
-/**
- * All messages are read together, as what is held out may repeat what is open; those of the set are
- * counted.
- */
-export function measure(name: 'open' | 'held-out'): Measured {
-  const set = labeled(name);
+/** Reads a set in its order and counts what came out; a set that is held out is told by its file. */
+export function measure(file?: string): Measured {
+  const set = labeled(file);
   const read = reader({ topics, before });
-  const all = [...labeled('open'), ...labeled('held-out')];
-  const inOrder = all.toSorted(
-    (a, b) => b.id.charCodeAt(0) - a.id.charCodeAt(0) || a.id.localeCompare(b.id),
-  );
   const found = new Map(
-    inOrder.map(
-      (label) => [label.id, read({ ...label, askedOn: '2026-11-01', asker: '' })] as const,
-    ),
+    set.map((label) => [label.id, read({ ...label, askedOn: '2026-11-01', asker: '' })] as const),
   );
   const pairs = set.flatMap((label): readonly (readonly [Labeled, ReadMessage])[] => {
     const heard = found.get(label.id);
@@ -211,7 +219,7 @@ export function measure(name: 'open' | 'held-out'): Measured {
   return {
     messages: set.length,
     forced: shareOf(
-      sum((l, f) => yes(none(l) && topicsOf(f.parts).length > 0)),
+      sum((l, f) => yes(none(l) && isForced(l, f))),
       sum((l) => yes(none(l))),
     ),
     topic: shareOf(

@@ -1,45 +1,56 @@
-import { readMessages } from '@tarebook/record';
+import { readFileSync } from 'node:fs';
+import { readMessages, urgentIn } from '@tarebook/record';
 import { topics } from '@tarebook/rules';
 import { expect, test } from 'vitest';
 import { labeled, measure, type Share } from './measure';
 
 /**
- * The open two thirds of the labeled messages, by two writers; the reader was made on them. The
- * held-out third is run by hand, with TAREBOOK_HELD_OUT=1, and nothing is made to suit it. What is
- * held here is what was reached, so that it does not fall: wanted are 92 % of the topics, at most 5 %
+ * The open labeled messages, by several writers; the reader was made on them. What is held out is run
+ * by hand, with TAREBOOK_HELD_OUT and its file, and nothing is made to suit it. What is held here is
+ * what was reached, so that it does not fall: wanted are 92 % of the topics, at most 5 %
  * forced, 97 % of what is read right at 85 % of what is told, and 80 % of the repeats at 90 %.
  */
-const found = measure('open');
+const found = measure();
 
 const shown = ({ hits, of, lo, hi }: Share): string =>
   `${hits} of ${of} (${(lo * 100).toFixed(0)}–${(hi * 100).toFixed(0)} % at 95 %)`;
 
 test('nothing urgent is missed, and few calm messages are taken for urgent', () => {
-  expect(found.urgent.of).toBeGreaterThanOrEqual(40);
+  expect(found.urgent.of).toBeGreaterThanOrEqual(107);
   expect(found.urgent.hits).toBe(found.urgent.of);
-  expect(found.falseAlarms.share).toBeLessThanOrEqual(0.06);
+  expect(found.falseAlarms.share).toBeLessThanOrEqual(0.065);
+});
+
+/** Dangers as people might tell them, a sentence each, by whoever made the signs. */
+const dangers: readonly string[] = JSON.parse(
+  readFileSync(new URL('dangers.json', import.meta.url), 'utf8'),
+);
+
+test('dangers in odd words are urgent', () => {
+  expect(dangers.length).toBeGreaterThan(90);
+  expect(dangers.filter((text) => urgentIn(text) === null)).toEqual([]);
 });
 
 test('no number is taken for a fact that it is not', () => {
-  expect(found.factPrecision.share).toBeGreaterThanOrEqual(0.95);
-  expect(found.factRecall.share).toBeGreaterThanOrEqual(0.73);
+  expect(found.factPrecision.share).toBeGreaterThanOrEqual(0.88);
+  expect(found.factRecall.share).toBeGreaterThanOrEqual(0.62);
 });
 
 test('a topic is found, and not forced on what has none', () => {
-  expect(found.topic.share).toBeGreaterThanOrEqual(0.81);
-  expect(found.forced.share).toBeLessThanOrEqual(0.185);
+  expect(found.topic.share).toBeGreaterThanOrEqual(0.83);
+  expect(found.forced.share).toBeLessThanOrEqual(0.18);
   expect(found.split.share).toBeGreaterThanOrEqual(0.96);
 });
 
 test('what was asked before is recognized, and personal words are found', () => {
   expect(found.repeatPrecision.share).toBeGreaterThanOrEqual(0.7);
-  expect(found.repeatRecall.share).toBeGreaterThanOrEqual(0.29);
+  expect(found.repeatRecall.share).toBeGreaterThanOrEqual(0.21);
   expect(found.personal.hits).toBe(found.personal.of);
   expect(found.masksTooMuch).toBe(0);
 });
 
 test('the words of a fact are the very words of the message, and the same is read twice', () => {
-  const messages = labeled('open').map(({ id, channel, text }) => ({
+  const messages = labeled().map(({ id, channel, text }) => ({
     ...{ id, channel, text },
     ...{ askedOn: '2026-11-01', asker: '' },
   }));
@@ -83,9 +94,10 @@ test('what nobody asks is read without harm, and five thousand messages in secon
 });
 
 // Not there at all unless asked for: a test that is skipped counts as one that did not pass.
-if (process.env.TAREBOOK_HELD_OUT === '1') {
-  test('the held-out third, by hand', () => {
-    const held = measure('held-out');
+const heldOut = process.env.TAREBOOK_HELD_OUT;
+if (heldOut) {
+  test('what is held out, by hand', () => {
+    const held = measure(heldOut);
     for (const [name, value] of Object.entries(held)) {
       if (typeof value === 'object' && 'hits' in value) console.log(`${name}: ${shown(value)}`);
     }

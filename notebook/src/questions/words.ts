@@ -13,6 +13,8 @@ export const urgentWords: Readonly<Record<Urgency, string>> = {
   brakes: 'the brakes',
   coupling: 'the coupling',
   sway: 'it sways now',
+  lift: 'it may roll or fall',
+  doubt: 'somebody doubts that it is safe',
 };
 
 export const formWords: Readonly<Record<AnswerForm, string>> = {

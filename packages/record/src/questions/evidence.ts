@@ -73,6 +73,8 @@ const takes: Readonly<Record<Urgency, string>> = {
   brakes: 'service-triage',
   coupling: 'service-triage',
   sway: 'sway',
+  lift: 'service-triage',
+  doubt: 'service-triage',
 };
 
 /**

@@ -1,15 +1,15 @@
 const street =
-  'Street|St|Lane|Ln|Road|Rd|Avenue|Ave|Drive|Dr|Court|Ct|Way|Boulevard|Blvd|Place|Pl|Terrace|Circle|Highway|Hwy';
+  'Street|St|Lane|Ln|Road|Rd|Avenue|Ave|Drive|Dr|Court|Ct|Way|Boulevard|Blvd|Place|Pl|Terrace|Circle|Highway|Hwy|Row|Mews|Trail|Loop|Pike|Alley';
 
 /** What tells where somebody lives or is reached: mail, telephone, address, plate. */
 const signs: readonly RegExp[] = [
   /[\w.+-]{1,64}@[\w-]{1,64}(?:\.[\w-]{1,64}){1,4}/g,
   /(?<![\d,.$])(?:\+?1[ .-]?)?(?:\(\d{3}\) ?|\d{3}[ .-])?\d{3}[ .-]\d{4}(?!\d| ?(?:lb|pound))/g,
   new RegExp(
-    `\\b\\d{1,5} (?:[NSEW]\\.? )?(?:[A-Z][a-z]{1,20} ){1,3}(?:${street})\\b\\.?(?:, (?:[A-Z][a-z]{1,20} ?){1,3})?`,
+    `\\b\\d{1,5} (?:[NSEW]\\.? )?(?:[A-Z][a-z’']{1,20} ){1,3}(?:${street})\\b\\.?(?:, (?:[A-Z][a-z]{1,20} ?){1,3}(?:\\d{5})?)?`,
     'g',
   ),
-  /(?<=\b(?:claim|policy|order|ordered under|invoice|account|case) (?:number |no\.? |# ?|is )?)(?=[A-Za-z-]{0,8}\d)[A-Za-z0-9-]{4,16}\b/gi,
+  /(?<=\b(?:claim|policy|order|ordered under|invoice|account|case) (?:number |no\.? |# ?)?(?:is )?)(?=[A-Za-z-]{0,8}\d)[A-Za-z0-9-]{4,16}\b/gi,
   /(?<=\bplates? (?:number |no\.? |is )?)(?=[A-Z0-9-]*\d)[A-Z0-9-]{5,9}\b/g,
 ];
 

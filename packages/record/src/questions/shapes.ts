@@ -18,6 +18,8 @@ export const urgencies = [
   'brakes',
   'coupling',
   'sway',
+  'lift',
+  'doubt',
 ] as const;
 export type Urgency = (typeof urgencies)[number];
 

@@ -1,0 +1,61 @@
+import type { Sign } from './shapes';
+
+const soon = `tonight, tonite, 2 nite, nite, night, overnight, tomorrow, tmrw, tmw, tomorow, forecast, evening, by morning, this morning, morning, weekend, supposed to,
+  calling for, dropping to, going down to, gonna hit, gonna be, weatherman, warning, cold snap, tonights, already`;
+
+/** Degrees Fahrenheit at which water freezes, as they are written without their unit. */
+const frosty = Array.from({ length: 28 }, (_, above) => `${5 + above}`).join(', ');
+
+/** Frost that is near, or has come. */
+export const cold: readonly Sign[] = [
+  {
+    kind: 'frost',
+    lists: [
+      'freeze, freezes, freezing, froze, frozen, frost, teens, twenties, minus, below zero, below, single digits, cold snap, arctic, polar, ice, icy, ice storm, blizzard, hard freeze, zero, subzero, snow, frosty',
+      soon,
+    ],
+    within: 14,
+  },
+  {
+    kind: 'frost',
+    lists: [
+      frosty,
+      'tonight, tonite, 2 nite, last night, overnight, by morning, night, tomorrow, tmrw',
+    ],
+    within: 4,
+  },
+  {
+    kind: 'frost',
+    lists: [
+      'degrees, deg, f, °f, low, lows, celsius',
+      'tonight, tonite, 2 nite, overnight, tomorrow, tmrw, night, forecast',
+    ],
+    within: 10,
+  },
+  {
+    kind: 'frost',
+    lists: [
+      'get down to, go down to, going down to, drop to, dropping to, dip to, hit, falling to',
+      'five, six, seven, eight, nine, ten, eleven, twelve, thirteen, fourteen, fifteen, sixteen, seventeen, eighteen, nineteen, twenty, teens, twenties, zero',
+    ],
+    within: 4,
+  },
+  // No heat where people are.
+  {
+    kind: 'frost',
+    lists: [
+      'furnace, heater, heat, propane, gas, heating',
+      'quit, quits, out, died, dead, wont light, wont start, wont stay, blows cold, blowing cold, cold air, stopped, gone, empty, ran out, run out, running out, off',
+      'tonight, tonite, freezing, baby, kids, snow, below, minus, blanket, blankets, shivering, see breath, zero, hour ago, teeth',
+    ],
+    within: 22,
+  },
+  {
+    kind: 'frost',
+    lists: [
+      'froze, frozen, burst, split, iced',
+      'pipe, pipes, line, lines, faucet, tap, water, hose, pump, tank, valve, toilet, fittings, plumbing, solid',
+    ],
+    within: 8,
+  },
+];

@@ -1,0 +1,120 @@
+import { signs } from './all';
+import { type Calm, calmOf } from './calm';
+import type { Sign } from './shapes';
+import { speller } from './spelling';
+import { stemOf, tellingOf } from './stems';
+
+type Phrase = { readonly stems: readonly string[]; readonly list: number };
+type Hit = { readonly at: number; readonly to: number };
+type Wanted = { readonly sign: Sign; readonly lists: readonly number[]; readonly unless: number };
+
+/** All lists of words, each once, by the word that begins them. */
+function indexed() {
+  const numbers = new Map<string, number>();
+  const byFirst = new Map<string, Phrase[]>();
+  const words = new Set<string>();
+  const add = (list: string): number => {
+    const before = numbers.get(list);
+    if (before !== undefined) return before;
+    const number = numbers.size;
+    numbers.set(list, number);
+    const phrases = list.split(',').map((phrase) => phrase.trim().split(/\s+/));
+    for (const phrase of phrases) {
+      const telling = phrase.flatMap((word) => (word === '*' ? word : tellingOf(word)));
+      const stems = telling.map((word) => (word === '*' ? word : stemOf(word)));
+      const [first] = stems;
+      if (first === undefined) continue;
+      for (const word of telling) words.add(word);
+      byFirst.set(first, [...(byFirst.get(first) ?? []), { stems, list: number }]);
+    }
+    return number;
+  };
+  const wanted: readonly Wanted[] = signs.map((sign) => ({
+    sign,
+    lists: sign.lists.map(add),
+    unless: sign.unless === undefined ? -1 : add(sign.unless),
+  }));
+  return { byFirst, wanted, meant: speller(words), stems: new Set([...words].map(stemOf)) };
+}
+
+let index: ReturnType<typeof indexed> | undefined;
+
+/** Where the phrases of each list stand in the words of a text. */
+function hitsIn(stems: readonly string[], byFirst: ReadonlyMap<string, readonly Phrase[]>) {
+  const hits = new Map<number, Hit[]>();
+  stems.forEach((stem, at) => {
+    for (const { stems: phrase, list } of byFirst.get(stem) ?? []) {
+      if (!phrase.every((each, i) => each === '*' || each === stems[at + i])) continue;
+      const own = hits.get(list) ?? [];
+      own.push({ at, to: at + phrase.length });
+      hits.set(list, own);
+    }
+  });
+  return hits;
+}
+
+/** A harmless word speaks for what stands in it, and where it is one word for its neighbors. */
+const isHarmless = ({ at, to }: Hit, harmless: readonly Hit[]): boolean =>
+  harmless.some((each) => {
+    const beside = each.to - each.at === 1 ? 1 : 0;
+    return at >= each.at - beside && to <= each.to + beside;
+  });
+
+/** A long text with the same words over and over is looked through this far. */
+const mostHits = 200;
+
+/** Where one of each list stands within so many words; undefined where they do not. */
+function together(lists: readonly (readonly Hit[])[], within: number): readonly Hit[] | undefined {
+  const [first = [], ...others] = lists;
+  if (others.length === 0) return first[0] && [first[0]];
+  for (const hit of first.slice(0, mostHits)) {
+    const with_ = others.map((list) =>
+      list.find(
+        (each) => Math.abs(each.at - hit.at) < within && !(each.at < hit.to && hit.at < each.to),
+      ),
+    );
+    const found = with_.flatMap((each) => each ?? []);
+    if (found.length === others.length) return [hit, ...found];
+  }
+  return undefined;
+}
+
+const counts = ({ mention = false }: Sign, calm: Calm): boolean =>
+  calm === undefined || (calm === 'priced' && !mention);
+
+export type Danger = { readonly sign: Sign; readonly because: readonly string[] };
+
+/** The signs of danger in a text, with the words for which each was taken. */
+export function dangersIn(text: string): readonly Danger[] {
+  index ??= indexed();
+  const { byFirst, wanted, meant, stems: listed } = index;
+  const words: string[] = [];
+  const calm: Calm[] = [];
+  for (const sentence of text.split(/(?<=[.?!])\s|\n+/)) {
+    const telling = tellingOf(sentence);
+    const isCalm = calmOf(sentence);
+    for (const word of telling) {
+      words.push(word);
+      calm.push(isCalm);
+    }
+  }
+  const stems = words.map((word) => {
+    const stem = stemOf(word);
+    if (listed.has(stem) || stem.startsWith('=')) return stem;
+    const right = meant(word);
+    return right === undefined ? stem : stemOf(right);
+  });
+  const hits = hitsIn(stems, byFirst);
+  return wanted.flatMap(({ sign, lists, unless }): readonly Danger[] => {
+    const harmless = hits.get(unless) ?? [];
+    const counted = lists.map((list) =>
+      (hits.get(list) ?? []).filter(
+        (hit) => counts(sign, calm[hit.at]) && !isHarmless(hit, harmless),
+      ),
+    );
+    const found = together(counted, sign.within);
+    return found
+      ? [{ sign, because: found.map(({ at, to }) => words.slice(at, to).join(' ')) }]
+      : [];
+  });
+}

@@ -1,0 +1,202 @@
+import type { Sign } from './shapes';
+
+const rolling = `wheel, whl, lug, lugs, lug nut, stud, nuts, tire, tyre, hub, bearing, axle, spindle, rim, spring, leaf spring, leaf, shackle,
+  hanger, equalizer, u bolt, ubolt, center cap, dust cap, grease cap, hubcap, suspension`;
+const noises = `grind, grinding, squeal, squeak, growl, rumble, rumbling, roar, howl, whine, scrape, scraping, click, clicking, clunk, knock,
+  thump, thumping, thud, bang, banging, whump, chirp, screech, noise, sound, hum, humming, whir, crunch, crunchy, gravel, pop, popping, tick, clack, slap, flap, whup`;
+const apart = `loose, loosen, loosened, wobble, wobbly, wobbling, lost, lose, off, gone, missing, broke, broken, came, snapped, snap, sheared, shear, crack, cracked,
+  bent, play, wiggle, wiggly, rock, shake, shaking, shakes, shimmy, tilt, leaning, leans, crooked, angle, camber, slop, sloppy, splayed, fell, rolled past,
+  passed us, backed off, turn by hand, finger tight, by hand, blue, streak, streaks, black dust, rusty, stretched, inward, outward, toward fender, into fender, fender, dog tracks, sideways, quarter turn, retighten, re tighten, tightening again, keep tightening, two pieces, in two, in half, pieces, spins, drip, grease, seized, locked, jammed, twist, twisted, collapsed, sag, sagging, rubbing, rub,
+  crumble, shattered, worn through, egged, elongated, stripped, hanging`;
+const tires =
+  'tire, rim, psi, tyre, sidewall, side wall, tread, carcass, spare, tires, tyres, trd, rubber';
+const tireStates = `bulge, bulging, bubble, egg, lump, lumpy, knot, bump, bumpy, blister, cord, cords, belt, threads, thread, string, fabric, strands, strand, canvas, mesh, wire, steel, pregnant, wires, split, gash, cut, slice, crack, cracks,
+  cracking, cracked, nail, screw, bolt, puncture, flat, hiss, losing, loses, lost, blew, blow, blown, blowout, pop, popped, shred, shredded, exploded, explode, peel, peeling,
+  separate, separating, separated, delaminate, bald, pillow, goose, golf ball, tumor, wart, hernia, swollen, fabric, canvas, showing, worn thru, ripped, tear, torn,
+  chunk, came away, come away, came apart, coming apart, coming off, strip of, piece of, flap, flapping, squishy, mushy, low, leak, leaking, wavy, wobble, scalloped, dent, goes down, going down, gone down, gets low, smoking`;
+const brakes =
+  'brake, brakes, braking, brk, brks, breaks, pedal, break pedal, controller, brake controller, brakin, breaking';
+const brakeStates = `no, not, dont, wont, doesnt, didnt, cant, couldnt, isnt, arent, anything, nothing, zilch, nada, zero, fail, failed, failing, gone, grab, grabbing, lock, locks, locked,
+  locking, drag, dragging, stuck, stop, weak, out, spongy, sponge, soft, mushy, squishy, floor, sink, sinks, fade, faded, fading, squeal, grind, grinding, smoke, hot,
+  pushes, push, pushing, shove, shoving, shoves, longer, barely, hardly, slow, pulse, jerk, clamp, clamped, forever, low gear, stay on, stays on, stayed on, smell, smells, stink, red light, puddle, pull, pulls, dead, quit, lost, fell, leak, fluid, error, fault, flash,
+  disconnected, never, useless, iffy, kaput, shot, toast, weird, late, delayed, half working`;
+const joint = `coupler, coupling, hitch, ball, ball mount, drawbar, tongue, kingpin, king pin, pin box, fifth wheel plate, jaws, plate, hitch head, receiver, latch, jaw, frame, chassis, weld, a frame, crossmember, cross member,
+  shank, cotter, hitch pin, hitch bolt, beam, rail, i beam, trunnion, spring bar, bumper, bracket, gooseneck, pintle, jackknife, safety pin, rivet`;
+const jointStates = `bent, bend, bending, crack, cracked, cracking, broke, broken, snapped, snap, pop, popped, pops, tore, torn, tear, tearing, rip, ripped, jump, jumped, slip, slipped, split, rust, rusted, rotted,
+  came off, come off, came loose, come loose, loose, unhitched, unhooked, separate, separated, wont latch, wont lock, wont close, not latched, unlatched, lifts off, lifting off, lifts up, wiggle, wiggles, gap, hairline, bow, bowed, bowing,
+  twist, twisted, egg shaped, egged, oval, wallowed, missing, gone, fell, fall out, fell out, sheared, opened, open, flex, flexing, droop, sag, sagging, buckle, buckled, shifted, pulled away,
+  pulling away, let go, gave way, give way, disconnected, detached, bounced off, hopped, off ball, off the ball, not down, crease, line in paint, tweaked, kinked, dent, clunk, clunks, bang, banging, creak, rattle, rattles, daylight, hops, hop, hopping, bungee, doesnt drop, didnt close, doesnt close, not closed, didnt lock, didnt latch, doesnt quite, wont drop, wont seat, not seated, wont go down, wont stay, stretched, walked, bounces`;
+
+/** What comes loose, lets go or does not stop on the road. */
+export const road: readonly Sign[] = [
+  {
+    kind: 'wheel',
+    lists: [rolling, apart],
+    within: 7,
+    unless:
+      'wheel lock, wheel locks, steering, wheel well, fifth wheel, 5 th wheel, take off, take tire off, off road',
+  },
+  {
+    kind: 'wheel',
+    lists: [rolling, noises],
+    within: 9,
+    unless: 'steering wheel, fifth wheel, 5 th wheel',
+  },
+  {
+    kind: 'wheel',
+    lists: [tires, tireStates],
+    within: 6,
+    unless: 'flat tow, spare tire, low profile, flat towing',
+  },
+  {
+    kind: 'wheel',
+    lists: [
+      'egg, lump, bulge, bubble, knot, bump, blister, string, hernia, wart',
+      'tire, rim, sidewall, psi, tread, pressure, tires, inside wall, outside wall, spare, rubber',
+    ],
+    within: 16,
+  },
+  {
+    kind: 'wheel',
+    lists: [
+      'blowout, blow out, blew out, blew tire, blown tire, flat tire, tire blew, cord showing, cords showing, belts showing, tire egg, egg on tire, egg on one',
+    ],
+    within: 1,
+  },
+  { kind: 'brakes', lists: [brakes, brakeStates], within: 9 },
+  {
+    kind: 'brakes',
+    lists: [
+      `wont stop, cant stop, couldnt stop, didnt stop, doesnt stop, hard to stop, barely stop, barely stopped, hardly stop, almost didnt, wont slow, doesnt slow, didnt slow, cant slow, hard time stopping,
+      trouble stopping, take forever to stop, takes forever to stop, took forever to stop, forever to stop, takes ages to stop, ages to stop, twice as long to stop, long time to stop, pushes us, pushes me, pushing us, pushing me, pushing truck, pushes truck, shoves us, shoving us, shoves me, shoving me, no stopping power, runaway, stopping distance, through red, through intersection,
+      through stop, to floor, pedal floor, nothing happens when brake`,
+    ],
+    within: 1,
+  },
+  {
+    kind: 'brakes',
+    lists: [
+      'box in cab, brake box, blue box, controller, display, brake thing, box under dash, box on dash',
+      'n c, sh, ol, nothing, error, blank, dashes, dots, flash, flashes, flashing, short, no trailer, e 2, dead, blink',
+    ],
+    within: 10,
+  },
+  {
+    kind: 'brakes',
+    lists: [
+      'cable, wire, string, cord',
+      'emergency, emergency thing, breakaway, safety',
+      'ripped, out, pulled, snapped, broke, cut, lost, dragging, off, frayed, missing',
+    ],
+    within: 12,
+  },
+  {
+    kind: 'brakes',
+    lists: [
+      'cable, wire, lanyard',
+      'pin, plunger',
+      'came out, pulled out, popped out, pulled, cut, lost, snapped, broke, dragging, missing, off, frayed',
+    ],
+    within: 12,
+  },
+  {
+    kind: 'brakes',
+    lists: [
+      'breakaway, break away, emergency cable, breakaway cable, breakaway switch, lanyard, brake away, emergency brake',
+      `snap, snapped, broke, broken, frayed, fray, pulled, pull, drag, dragging, missing, gone, lost, dead, test, wont, not, doesnt, didnt, no, came, cut, rusted, stretched, corroded, hanging, out, popped, short, tape, zip tie, loop`,
+    ],
+    within: 8,
+  },
+  {
+    kind: 'coupling',
+    lists: [
+      'chain, chains, safety chain, safety cable',
+      `drag, dragged, dragging, broke, broken, snap, snapped, lost, missing, loose, came off, come off, hanging, short, scrape, scraping, spark, sparks, gone, rusted, worn, popped, ground, forgot, link, stretched, ground down, unhooked, bent`,
+    ],
+    within: 7,
+  },
+  {
+    kind: 'coupling',
+    lists: [joint, jointStates],
+    within: 7,
+    unless:
+      'awning, bike rack, drop hitch, drop shank, picture, window frame, door frame, bed frame',
+  },
+  {
+    kind: 'coupling',
+    lists: [
+      'came unhitched, come unhitched, unhitched itself, came unhooked, popped off, jumped off, came off ball, came off * ball, off hitch, off ball, lost trailer, trailer came off',
+    ],
+    within: 1,
+  },
+  {
+    kind: 'sway',
+    lists: [
+      `sway, swaying, sways, swayin, fishtail, fishtails, fish tail, whip, whipping, wag, wags, wagging, all over road, all over lane, all over place, dance, dancing, swing, swinging, squirrely, squirrelly, snake, snaking, weave, weaving,
+      pushed around, wander, drifts, side to side, back and forth, wiggle, wiggling, wallow, rocking, bounce, porpoise, porpoising, passed us, pass us, passing us, hula, shimmy, shimmies, jiggle, waltz, sashay, swish, swerve, swerving, swim, swims, boogie, wanders, wandering, wags dog, pass us`,
+      `now, moment, currently, downhill, every hill, worse, interstate, highway, freeway, wind came up, white as sheet, rn, right now, as we speak, passenger, scared, scary, terrified, shaking, lost control, control, almost, nearly, close call, ditch, jackknife,
+      jack knife, pulled over, shoulder, exit, rest stop, rest area, hands, knuckle, wife driving, husband driving, truck goes by, every truck, white knuckle, out of nowhere, violent, violently, guardrail, other lane, speeding, faster, hill, mph, wheels came off`,
+    ],
+    within: 18,
+    unless: 'sway bar, sway control, anti sway, sway bars, music, swing arm',
+  },
+  {
+    kind: 'sway',
+    lists: [
+      'jackknife, jackknifed, jack knife, jack knifed, white knuckle, nearly rolled, almost rolled, nearly flipped, almost flipped, lost control, tail wag, tail wagging, out of control',
+    ],
+    within: 1,
+  },
+];
+
+/** What is held up and may come down, or roll. */
+export const lifted: readonly Sign[] = [
+  {
+    kind: 'lift',
+    lists: [
+      'jack, jacked, jacks, lift, hoist, stabilizer, stabiliser, block, blocks, stand, stands, jack stand, chock, chocks, leg, legs, landing gear, cinder, ramp, ramps, tripod, scissor, bottle jack, cribbing, board, boards, prop, propped',
+      `slip, slipped, slipping, fell, fall, falls, falling, dropped, lean, leaning, sink, sinking, sank, tilt, tilted, tilting, bend, bent, buckle, buckled, buckling, collapse, collapsed, crawl, crawled, crawling, roll, rolled, rolling, kick, kicked,
+      shift, shifted, crush, crushed, trapped, pinned, stuck under, under it, underneath, wobbly, wobble, wobbles, wobbling, tipped, tipping, gave way, give way, crack, cracked, split, creak, creeping, creep, sketchy, soft ground, mud, unstable, shaky, rocking, dug, lopsided`,
+    ],
+    within: 11,
+    unless: 'tongue jack drop, lift axle, lift kit, jackknife',
+  },
+  {
+    kind: 'lift',
+    lists: [
+      'trailer, camper, rig, it',
+      'rolled, rolling, rolls, rolled away, roll away, slid, creeping, moved by itself, moved on own, moves on own, drifting, tipped, tipping over, fell off, fell on, on top of, wants to roll',
+    ],
+    within: 6,
+    unless: 'sliding door, sliding windows, sliding tanks, slide out',
+  },
+  {
+    kind: 'lift',
+    lists: [
+      'under, underneath, beneath',
+      'dropped, fell, slipped, moved, rocked, shifted, came down, rolled',
+    ],
+    within: 7,
+  },
+  {
+    kind: 'lift',
+    lists: [
+      'driveway, street, hill, ramp, slope, drive, yard, lot',
+      'on its own, by itself, on own, without us, by self, stopped it, caught it, got away, took off down',
+    ],
+    within: 10,
+  },
+  {
+    kind: 'lift',
+    lists: ['holding it up, holding trailer up, holds it up, propped up, propping it, keeps it up'],
+    within: 1,
+  },
+  {
+    kind: 'lift',
+    lists: [
+      'under, underneath, beneath, below',
+      'jack, jacked, jacks, lifted, held up, propped, blocks, hoist, jack stands',
+    ],
+    within: 8,
+  },
+];
