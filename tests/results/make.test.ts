@@ -1,0 +1,58 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { join, posix } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { readCase } from '@tarebook/casebook';
+import { topics } from '@tarebook/rules';
+import { namesIn, parseFormula } from '@tarebook/rules/engine';
+import { describe, expect, test } from 'vitest';
+import { resultPages } from './make.mjs';
+
+const root = fileURLToPath(new URL('../../', import.meta.url));
+const { pages, found } = resultPages({
+  root,
+  topics: Object.values(topics),
+  engine: { namesIn, parseFormula },
+  readCase: (text) => readCase(text),
+});
+
+describe.each(found.map((each) => [each.topic.id, each] as const))('%s', (_, { topic, rows }) => {
+  test('every result that a reader looks for first has its place, its source and a case', () => {
+    const lacking = topic.headline.flatMap((name) => {
+      const row = rows.find(({ result }) => result.id === name);
+      // A list, a ranking or a simulation is no result with a page of its own.
+      if (!row) return [];
+      const { places, cases } = row.around;
+      return places.length > 0 && cases.length > 0 ? [] : [name];
+    });
+    expect(lacking).toEqual([]);
+  });
+
+  test('something of it is checked against an outside source', () => {
+    expect(rows.some(({ around }) => around.checks.length > 0)).toBe(true);
+  });
+});
+
+test('a place is a line on which the id of the entry stands', () => {
+  const wrong = found.flatMap(({ rows }) =>
+    rows.flatMap(({ result, around }) =>
+      around.places
+        .filter(({ file, line }) => {
+          const text = readFileSync(join(root, file), 'utf8').split('\n')[line - 1] ?? '';
+          return !text.includes(result.id);
+        })
+        .map(({ file, line }) => `${result.id} ${file}:${line}`),
+    ),
+  );
+  expect(wrong).toEqual([]);
+});
+
+test('every link leads to a file or to another page', () => {
+  const dead = [...pages].flatMap(([path, text]) =>
+    [...text.matchAll(/\]\(([^)#]+)(?:#L\d+)?\)/g)].flatMap(([, to = '']) => {
+      const target = posix.join('results', posix.dirname(path), to);
+      const isPage = pages.has(posix.relative('results', target));
+      return isPage || existsSync(join(root, target)) ? [] : [`${path} → ${to}`];
+    }),
+  );
+  expect(dead).toEqual([]);
+});
