@@ -89,6 +89,10 @@ const base =
 const judging =
   /[\\/]engine[\\/](formula[\\/](?!catalogued|dimensions|standing-on|sun)|answer[\\/](?!catalogued|bringing|by-engine)|condition[\\/](operators|rules|walk)|missing[\\/]|trace[\\/])|[\\/]node_modules[\\/]jsep[\\/]/;
 
+/** The small parts that a first case is drawn with; each by itself would be a script of its own. */
+const drawing =
+  /[\\/]notebook[\\/]src[\\/](counter[\\/](fact-row|quantity-field|choice-field|row-list|value-typed|case-fold|known|people-steppers|load-keys)|elements[\\/](limit-bar|limit-rows|marks|figures|prose)|sections[\\/](limits|parts|case-view)|state[\\/](bar|refused|people|house|shelf|entry|level|ticket))\.ts$/;
+
 export default defineConfig({
   root: here('.'),
   base: './',
@@ -151,6 +155,7 @@ export default defineConfig({
           groups: [
             { name: 'base', test: base },
             { name: 'judging', test: judging },
+            { name: 'drawing', test: drawing },
           ],
         },
       },

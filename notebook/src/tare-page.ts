@@ -24,8 +24,12 @@ type Found = Texts & {
 };
 
 /** What stands within a page of the menu, how it is called, and where it belongs. */
-const withinNames = { case: 'Case', note: 'Note', rig: 'Whole rig', topic: 'Rules' } as const;
-const menuOf = { case: 'cases', note: 'cases', rig: 'cases', topic: 'rules' } as const;
+const withinNames = {
+  ...{ case: 'Case', beside: 'Side by side', note: 'Note', rig: 'Whole rig', topic: 'Rules' },
+} as const;
+const menuOf = {
+  ...{ case: 'cases', beside: 'cases', note: 'cases', rig: 'cases', topic: 'rules' },
+} as const;
 type Within = Extract<Address, { page: keyof typeof withinNames }>;
 const isWithin = (address: Address): address is Within => Object.hasOwn(withinNames, address.page);
 
@@ -193,6 +197,7 @@ export class TarePage extends PlainElement {
       await Promise.all([readHouses(), import('./views/questions-page')]);
     }
     if (address.page === 'yard') await import('./views/yard-page');
+    if (address.page === 'beside') await import('./views/beside-page');
     if (address.page === 'note') await import('./views/note-page');
     if (address.page === 'rig') await Promise.all([readHouses(), import('./views/rig-page')]);
     if (address.page === 'rules' || address.page === 'topic') await import('./views/rules-page');
@@ -235,6 +240,8 @@ export class TarePage extends PlainElement {
         return html`<rules-page .topicId=${address.topic} .at=${partOf(location.hash)} .system=${system}></rules-page>`;
       case 'note':
         return html`${keyed(address.name, html`<note-page .name=${address.name}></note-page>`)}`;
+      case 'beside':
+        return html`<beside-page .system=${system}></beside-page>`;
       case 'questions':
         return html`<questions-page .view=${location.hash.split('/')[2] ?? ''}></questions-page>`;
       case 'rig':

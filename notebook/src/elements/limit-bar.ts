@@ -3,7 +3,6 @@ import { type Bar, drawnTo } from '../state/bar';
 
 const width = 250;
 const height = 16;
-const along = (share: number): number => (share / drawnTo) * width;
 
 /** A range that may or may not be used: slanted strokes, so that black and white print tells it too. */
 function strokes(from: number, to: number): string {
@@ -15,19 +14,21 @@ function strokes(from: number, to: number): string {
   }).join('');
 }
 
-const block = (name: string, from: number, to: number) =>
-  to > from
-    ? svg`<rect class=${name} x=${along(from)} y="3" width=${along(to) - along(from)} height=${height - 6} />`
-    : nothing;
-
 /**
  * One limit, the same on screen and on paper: from zero to the line is the limit; the empty part is
  * lighter; what is over goes past the line; a dashed notch is the margin kept below it.
  *
  *     ░░░░░░░▓▓▓▓▓▓▓▓▓▓▓▓▓////┆  ┃
  *     empty  loaded       may be  limit
+ *
+ * @param size this limit as a share of the largest that stands beside it, so that all are on one scale
  */
-export function limitBar({ empty, used, careFrom }: Bar): SVGTemplateResult {
+export function limitBar({ empty, used, careFrom }: Bar, size = 1): SVGTemplateResult {
+  const along = (share: number): number => ((share * size) / drawnTo) * width;
+  const block = (name: string, from: number, to: number) =>
+    to > from
+      ? svg`<rect class=${name} x=${along(from)} y="3" width=${along(to) - along(from)} height=${height - 6} />`
+      : nothing;
   const line = along(1);
   return svg`<svg class="bar" viewBox="0 0 ${width} ${height}" preserveAspectRatio="none" aria-hidden="true">
     <rect class="ground" x="0" y="3" width=${line} height=${height - 6} />

@@ -16,10 +16,16 @@ export const drawnTo = 1.25;
 const isClosed = ({ lo, hi }: { lo: number; hi: number }): boolean =>
   Number.isFinite(lo) && Number.isFinite(hi);
 
-const within = (share: number): number => Math.min(drawnTo, Math.max(0, share));
-
-/** @param empty in the unit of the limit */
-export function barOf({ share, limit, careAt }: LimitAnswer, empty: Ends | undefined): Bar {
+/**
+ * @param empty in the unit of the limit
+ * @param most how far beyond the limit it is drawn; farther where a larger one sets the scale
+ */
+export function barOf(
+  { share, limit, careAt }: LimitAnswer,
+  empty: Ends | undefined,
+  most: number = drawnTo,
+): Bar {
+  const within = (of: number): number => Math.min(most, Math.max(0, of));
   const per = limit.hi > 0 && isClosed(limit) ? limit.hi : undefined;
   const bare = per !== undefined && empty && isClosed(empty) ? within(empty.hi / per) : 0;
   // “1,140 lb or more” is drawn as far as it is sure; of what may be nothing there is no bar.

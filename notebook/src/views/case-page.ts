@@ -39,6 +39,10 @@ type Edit = {
   readonly field: string;
 };
 
+/** Only a vehicle, a trailer or a load can be exchanged for another. */
+const isRig = ({ topic }: CaseView): boolean =>
+  Object.keys(topic?.facts ?? {}).some((id) => /^(vehicle|trailer)\./.test(id));
+
 /** What is typed needs a reader, which is there before anybody types. */
 const readerSoon = onceShown(openReader);
 
@@ -265,12 +269,19 @@ export class CasePage extends PlainElement {
     this.closest('main')?.focus();
   };
 
+  /** The same case with other rigs beside it, on a page of its own. */
+  private besides = async (): Promise<void> => {
+    const { besideFor } = await import('../beside/begin');
+    location.hash = await besideFor(this.judged.doc, this.name);
+  };
+
   private counter(view: CaseView) {
     return html`<div class="known" @went-on=${this.wentOn}>${head(view)}${shared(view)}${known(view)}</div>
       <div class="stub">
         ${this.ticket(view)}
         <div class="folds">${folds(view)}${thisCase(view)}
-          <button type="button" class="quiet noprint" @click=${this.turn}>As the owner reads it</button></div>
+          <button type="button" class="quiet noprint" @click=${this.turn}>As the owner reads it</button>
+          ${isRig(view) ? html`<button type="button" class="quiet noprint" @click=${this.besides}>Side by side</button>` : nothing}</div>
       </div>`;
   }
 

@@ -152,7 +152,7 @@ export const weighed = part({
       source: statics,
     },
     'axle.trailerWeighed': {
-      label: 'Weight on the trailer’s axles',
+      label: 'Weight on the trailer’s axles, as driven',
       noun: 'the trailer’s axles as driven',
       unit: 'lb',
       is: 'choose(known(tight.trailer), read.tightTrailer, read.slackTrailer)',
