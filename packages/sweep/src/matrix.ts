@@ -29,7 +29,7 @@ const byColumn =
   (a: Entry, b: Entry): number =>
     (numberIn(a.cells[column] ?? '') ?? 0) - (numberIn(b.cells[column] ?? '') ?? 0);
 
-/** A row of the matrix, once it is judged. */
+/** A row of the matrix, once it is judged; rows of one asking stand one after another in one buffer. */
 export type MatrixRow = { readonly row: number; readonly levels: Uint8Array };
 
 /**
@@ -63,16 +63,17 @@ export function matrixOf(
 
   function* rows(facts: FactsGiven, first: Iterable<number> = []): Generator<MatrixRow> {
     const kernels = byKernels?.(facts);
-    const found = roomFor(trailers.length);
+    const room = roomFor(trailers.length);
+    const order = [...levels];
+    const all = new Uint8Array(vehicles.length * trailers.length).fill(askEngine);
     for (const row of new Set([...first, ...vehicles.keys()])) {
+      const own = all.subarray(row * trailers.length, (row + 1) * trailers.length);
+      kernels?.(row, { ...room, levels: own });
       const vehicle = vehicles[row];
-      if (kernels) kernels(row, found);
-      else found.levels.fill(askEngine);
-      const own = Uint8Array.from(trailers, (trailer, column) => {
-        const level = found.levels[column] ?? askEngine;
-        if (level !== askEngine) return level;
-        return levels.indexOf(judge({ ...vehicle?.facts, ...trailer.facts, ...facts }).level);
-      });
+      for (let at = own.indexOf(askEngine); at >= 0; at = own.indexOf(askEngine, at + 1)) {
+        const { level } = judge({ ...vehicle?.facts, ...trailers[at]?.facts, ...facts });
+        own[at] = order.indexOf(level);
+      }
       yield { row, levels: own };
     }
   }
