@@ -121,9 +121,14 @@ test('a catalogue of one’s own: read row by row, kept, asked, saved again, and
   ).toBeVisible();
 });
 
-test('every pair as a picture: by keys, by slider, opened as a case, and as a table', async ({
+test('every pair as a picture: by keys, by slider, filtered, printed, opened as a case, and as a table', async ({
   page,
 }) => {
+  await page.addInitScript(() => {
+    window.print = () => {
+      document.body.dataset.printed = document.querySelector<HTMLElement>('.yard')?.dataset.sheet;
+    };
+  });
   await page.goto('/#/yard');
   await page.getByRole('heading', { name: 'Every pair' }).click();
   const matrix = page.locator('yard-matrix');
@@ -136,6 +141,7 @@ test('every pair as a picture: by keys, by slider, opened as a case, and as a ta
   await expect(sight).toContainText('Haulm Heavy Diesel Duals');
   await expect(sight).toContainText('Rushlight 8');
   await expect(sight.locator('p').nth(1)).toHaveText(/\.$/);
+  await expect(sight.locator('.decides')).toHaveText(/^[A-Z][^:]+: [\d,.]+ \S+ left$/);
   await matrix.getByText('The same as a table').click();
   const counted = () =>
     matrix.locator('tbody tr').evaluateAll((rows) => rows.map((row) => row.textContent).join());
@@ -145,8 +151,28 @@ test('every pair as a picture: by keys, by slider, opened as a case, and as a ta
   await expect(matrix).toContainText('Adults aboard: 8');
   await expect(matrix).toContainText('All 990 pairs are judged.');
   expect(await counted()).not.toBe(before);
+
+  const names = matrix.getByRole('region', { name: 'Of each vehicle' }).locator('tbody th');
+  await matrix.getByLabel('Vehicles driven by').selectOption('hybrid');
+  await expect(names).toHaveText([/Hybrid/, /Hybrid/, /Hybrid/, /Hybrid/, /Hybrid/, /Hybrid/]);
+  await matrix.getByLabel(/^Line/).selectOption('Sallow');
+  await matrix.getByLabel(/No longer than/).fill('17');
+  await matrix.getByLabel(/No longer than/).blur();
+  await expect(matrix).toContainText('12 are shown.');
+  const one = matrix.getByRole('region', { name: 'The vehicle in sight' });
+  await expect(one.locator('tbody th')).toHaveText(['Sallow 13', 'Sallow 15 Wet Bath']);
+  await matrix.getByRole('button', { name: /does not fit/ }).click();
+  await expect(names).toHaveText(['Haulm Crew Hybrid']);
+  await one.getByRole('button', { name: 'Sallow 15 Wet Bath' }).click();
+  await expect(sight).toContainText('Haulm Crew Hybrid and Sallow 15 Wet Bath');
+  await matrix.getByRole('button', { name: 'Print these pairs' }).click();
+  await expect(page.locator('body')).toHaveAttribute('data-printed', 'pairs');
+  await expect(matrix.locator('.paper-only').first()).toHaveText(
+    /^8 aboard, 300 lb .* vehicles: hybrid; line: Sallow; no longer than 17 ft; left out: does not fit\./,
+  );
+
   await matrix.getByRole('button', { name: 'Open this pair as a case' }).click();
   await expect(page.getByRole('heading', { level: 1 })).toHaveText(
-    'Haulm Heavy Diesel Duals and Rushlight 8',
+    'Haulm Crew Hybrid and Sallow 15 Wet Bath',
   );
 });

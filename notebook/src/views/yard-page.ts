@@ -16,7 +16,7 @@ import { type Entries, openCatalogue, trailers, vehicles } from '../state/catalo
 import { houseOf } from '../state/house';
 import { keep } from '../state/kept';
 import { allOwnFiles, filesOf, type OwnFile } from '../state/own-catalogue';
-import { pairAsCase } from '../yard/as-case';
+import { pairAsCase, readInYard } from '../yard/as-case';
 import type { YardFound } from '../yard/asked';
 import { type YardAsking, yardAsking } from '../yard/asking';
 import { OwnCatalogue } from '../yard/own-catalogue';
@@ -168,11 +168,22 @@ export class YardPage extends PlainElement {
           : 'Their trailer'
         : told.chosen;
     const title = told.way === 'trailers' ? `${own} and ${row.name}` : `${row.name} and ${own}`;
-    await this.begin(title, row.facts);
+    const [vehicle, trailer] =
+      told.way === 'trailers' ? [told.chosen, row.name] : [row.name, told.chosen];
+    await this.begin(title, row.facts, vehicle, trailer);
   };
 
-  private async begin(title: string, facts: FactsGiven): Promise<void> {
-    const text = pairAsCase(title, facts, 'the yard');
+  private async begin(
+    title: string,
+    facts: FactsGiven,
+    vehicle: string,
+    trailer: string,
+  ): Promise<void> {
+    const from = readInYard({
+      vehicle: this.entries.vehicles.find(({ name }) => name === vehicle),
+      trailer: this.entries.trailers.find(({ name }) => name === trailer),
+    });
+    const text = pairAsCase(title, facts, from);
     const name = `mine-${Date.now().toString(36)}`;
     try {
       await keep({ topic: 'tow-fit', name, text, at: Date.now() });
@@ -219,7 +230,12 @@ export class YardPage extends PlainElement {
         @catalogue-changed=${this.look}
         @pair-opened=${this.open}
         @cell-opened=${({ detail: { pair } }: CellOpened) =>
-          this.begin(`${pair.vehicle} and ${pair.trailer}`, pair.facts)}>
+          this.begin(
+            `${pair.vehicle} and ${pair.trailer}`,
+            pair.facts,
+            pair.vehicle,
+            pair.trailer,
+          )}>
       <h1>Yard</h1>
       <div class="yard-sides">
         <yard-told .told=${told} .system=${system} .entries=${side} .loads=${loads}></yard-told>

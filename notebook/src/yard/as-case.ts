@@ -3,13 +3,37 @@ import { titleLine } from '../state/front-line';
 
 const cell = (text: string): string => text.replace(/\s+/g, ' ').replaceAll('|', '\\|').trim();
 
-/** One pair of the yard as a case of its own, to be opened, changed and kept. */
-export function pairAsCase(title: string, facts: FactsGiven, from: string): string {
+type Of = { readonly name: string; readonly cells: Readonly<Record<string, string>> };
+
+/**
+ * Where each fact of a pair was read: `catalogue, Heron 14` where it stands so in an entry, by which
+ * a changed catalogue finds the cases that rest on it.
+ */
+export const readInYard =
+  (entries: { readonly vehicle?: Of | undefined; readonly trailer?: Of | undefined }) =>
+  (id: string, given: string): string => {
+    const [side = '', column = ''] = id.split('.');
+    const entry = side === 'vehicle' || side === 'trailer' ? entries[side] : undefined;
+    const cell = entry?.cells[column] ?? '';
+    return entry && cell !== '' && given.startsWith(cell) ? `catalogue, ${entry.name}` : 'the yard';
+  };
+
+/**
+ * One pair of the yard as a case of its own, to be opened, changed and kept.
+ *
+ * @param from where a fact that says this was read
+ */
+export function pairAsCase(
+  title: string,
+  facts: FactsGiven,
+  from: (id: string, given: string) => string,
+): string {
   const scalars: string[] = [];
   const lists: string[] = [];
   for (const [id, given] of Object.entries(facts)) {
     if (!isRows(given)) {
-      scalars.push(`| \`${id}\` | ${cell(asWritten(given))} | ${cell(from)} |`);
+      const text = cell(asWritten(given));
+      scalars.push(`| \`${id}\` | ${text} | ${cell(from(id, text))} |`);
       continue;
     }
     const columns = [...new Set(given.flatMap((row) => Object.keys(row)))].filter(

@@ -55,20 +55,30 @@ function leftSaid({ headroom }: Limit, system: UnitSystem): string {
  * The limit that is drawn: the one that binds; where it does not fit the one gone over most, and
  * none where something else stops it. What is left beside a “cannot say” would only reassure.
  */
-function limitShown({ answer, binding }: WhichRow, level: Level): Limit | undefined {
+function limitShown(answer: Answer, level: Level): Limit | undefined {
   if (level === 'unknown') return undefined;
-  if (level !== 'stop') return answer.limits.find(({ id }) => id === binding);
+  if (level !== 'stop') return answer.limits.find(({ id }) => id === answer.binding);
   return answer.limits
     .filter(({ state }) => state === 'stop')
     .toSorted((a, b) => b.roomUsed.lo - a.roomUsed.lo)[0];
+}
+
+const levelOf = (topic: Topic, outcome: string): Level =>
+  levels.find((each) => topic.outcomes[each].id === outcome) ?? 'unknown';
+
+/** What decides an answer, and how much is left of it: `Payload: 120 lb left`; '' where no limit does. */
+export function decidesSaid(topic: Topic, answer: Answer, system: UnitSystem): string {
+  const limit = limitShown(answer, levelOf(topic, answer.outcome));
+  const left = limit ? leftSaid(limit, system) : '';
+  return limit && left !== '' ? `${limit.label}: ${left}` : '';
 }
 
 const mostAsks = 4;
 
 function rowOf(topic: Topic, row: WhichRow, facts: FactsGiven, system: UnitSystem): YardRow {
   const { answer, needs, entry, outcome, words } = row;
-  const level = levels.find((each) => topic.outcomes[each].id === outcome) ?? 'unknown';
-  const limit = limitShown(row, level);
+  const level = levelOf(topic, outcome);
+  const limit = limitShown(answer, level);
   const asks = answer.missing
     .filter(({ fact }) => !Object.hasOwn(needs, fact))
     .slice(0, mostAsks)

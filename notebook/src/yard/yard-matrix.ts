@@ -1,14 +1,23 @@
-import { type FactsGiven, levels } from '@tarebook/rules/engine';
+import { levels } from '@tarebook/rules/engine';
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import type { CatalogueFiles } from '@tarebook/sweep';
 import { html, nothing, type PropertyValues } from 'lit';
-import { MeasuredWidth } from '../drawings/measured-width';
 import { mark } from '../elements/marks';
 import { PlainElement } from '../elements/plain-element';
 import { houseOf } from '../state/house';
-import { people } from '../state/people';
-import type { MatrixAsked, MatrixTold, PairAsked, PairTold } from './matrix-asked';
-import { drawMatrix } from './matrix-drawn';
+import type {
+  MatrixAsked,
+  MatrixTold,
+  Named,
+  PairAsked,
+  PairTold,
+  YardMeant,
+} from './matrix-asked';
+import { levelKeys, sieveFields, slider } from './matrix-filters';
+import { MatrixPicture, type PairAt, type PairPointed } from './matrix-picture';
+import { countsOf, type Seen, type Sieve, seenThrough, wholeYard } from './matrix-sieve';
+import { countsTable, rowTable } from './matrix-table';
+import { levelWords, packedFor, sieveSaid } from './matrix-words';
 
 /** A pair of the matrix is to be opened as a case. */
 export class CellOpened extends CustomEvent<{ pair: PairTold }> {
@@ -17,20 +26,11 @@ export class CellOpened extends CustomEvent<{ pair: PairTold }> {
   }
 }
 
-const words = {
-  ok: 'fits',
-  care: 'fits with care',
-  if: 'fits if',
-  unknown: 'cannot say',
-  stop: 'does not fit',
-} as const;
-
 const mostPeople = 8;
 const mostCargo = 1500;
 /** Whoever points at a pair is told of it once they rest on it. */
-const restsFor = 120;
-
-type Named = { readonly name: string };
+const restsFor = 60;
+const notJudged = 255;
 
 /** Every vehicle against every trailer as one picture, with the table behind it. */
 export class YardMatrix extends PlainElement {
@@ -39,69 +39,55 @@ export class YardMatrix extends PlainElement {
     system: { attribute: false },
     adults: { state: true },
     cargo: { state: true },
-    vehicles: { state: true },
-    trailers: { state: true },
-    done: { state: true },
-    took: { state: true },
+    sieve: { state: true },
     at: { state: true },
     pair: { state: true },
     notice: { state: true },
+    took: { state: true },
+    isOpen: { state: true },
   };
   declare files: CatalogueFiles | undefined;
   declare system: UnitSystem;
   declare adults: number;
   /** Pounds packed in the trailer. */
   declare cargo: number;
-  declare vehicles: readonly Named[];
-  declare trailers: readonly Named[];
-  /** So many rows are judged. */
-  declare done: number;
-  declare took: number | undefined;
-  declare at: { readonly row: number; readonly column: number };
+  declare sieve: Sieve;
+  /** The pair in sight, by its places among all. */
+  declare at: PairAt;
   declare pair: PairTold | undefined;
   declare notice: string;
-  private found: (Uint8Array | undefined)[] = [];
+  /** Milliseconds that the worker reckoned; undefined while it does. */
+  declare took: number | undefined;
+  /** Whether the table is looked at; until then none is made. */
+  declare isOpen: boolean;
+  private vehicles: readonly Named[] = [];
+  private trailers: readonly Named[] = [];
+  private found = new Uint8Array(0);
+  private seen: Seen = { rows: [], columns: [] };
   private worker: Worker | undefined;
+  private meant = '';
   private turn = 0;
   private timer: ReturnType<typeof setTimeout> | undefined;
-  /** Rows that came in between two pictures are drawn in one. */
-  private soon: number | undefined;
-  private measured = new MeasuredWidth(this, 600);
 
   constructor() {
     super();
     this.adults = 2;
     this.cargo = 300;
-    this.vehicles = [];
-    this.trailers = [];
-    this.done = 0;
+    this.sieve = wholeYard;
     this.at = { row: 0, column: 0 };
     this.notice = '';
+    this.isOpen = false;
   }
 
   override disconnectedCallback(): void {
     clearTimeout(this.timer);
-    if (this.soon !== undefined) cancelAnimationFrame(this.soon);
-    this.soon = undefined;
     this.worker?.terminate();
     this.worker = undefined;
+    this.meant = '';
     super.disconnectedCallback();
   }
 
-  private get facts(): FactsGiven {
-    const { weight } = people.adult;
-    return {
-      'load.occupants': Array.from({ length: this.adults }, (_, i) => ({
-        label: i === 0 ? 'Driver' : `Adult ${i + 1}`,
-        weight,
-      })),
-      ...(this.cargo > 0 && {
-        'trailer.cargo': [{ label: 'What is packed', weight: `${this.cargo} lb` }],
-      }),
-    };
-  }
-
-  private send(asked: MatrixAsked | PairAsked): void {
+  private send(asked: YardMeant | MatrixAsked | PairAsked): void {
     if (!this.worker) {
       this.worker = new Worker(new URL('./matrix-worker.ts', import.meta.url), { type: 'module' });
       this.worker.onmessage = ({ data }: MessageEvent<MatrixTold>) => this.hear(data);
@@ -115,173 +101,159 @@ export class YardMatrix extends PlainElement {
   private hear(told: MatrixTold): void {
     if (told.kind === 'refused') this.notice = told.says;
     else if (told.kind === 'pair') this.pair = told.pair;
-    else if (told.turn !== this.turn) return;
     else if (told.kind === 'begun') {
-      const isOther =
-        told.vehicles.length !== this.vehicles.length ||
-        told.trailers.length !== this.trailers.length;
       this.vehicles = told.vehicles;
       this.trailers = told.trailers;
-      if (isOther) this.at = { row: 0, column: 0 };
-    } else if (told.kind === 'row') {
-      this.found[told.row] = told.levels;
-      this.soon ??= requestAnimationFrame(() => {
-        this.soon = undefined;
-        this.done = this.found.reduce((n, row) => n + (row ? 1 : 0), 0);
-      });
-    } else {
-      this.done = this.vehicles.length;
+      this.found = new Uint8Array(told.vehicles.length * told.trailers.length).fill(notJudged);
+      this.at = { row: 0, column: 0 };
+      this.sift();
+      this.look();
+      this.requestUpdate();
+    } else if (told.turn !== this.turn) return;
+    else if (told.kind === 'rows') this.put(told.from, told.levels);
+    else {
       this.took = told.took;
+      this.sift();
     }
   }
 
+  /** Rows that came in: of them alone the picture is drawn anew. */
+  private put(from: number, found: Uint8Array): void {
+    const wide = this.trailers.length;
+    this.found.set(found, from * wide);
+    const to = from + found.length / Math.max(1, wide);
+    const picture = this.querySelector('matrix-picture');
+    if (picture instanceof MatrixPicture) picture.put(from, to);
+  }
+
+  private sift(): void {
+    const { rows, columns } = seenThrough(this.sieve, this.vehicles, this.trailers, this.found);
+    const isSame = (a: readonly number[], b: readonly number[]): boolean =>
+      a.length === b.length && a.every((each, i) => each === b[i]);
+    if (isSame(rows, this.seen.rows) && isSame(columns, this.seen.columns)) return;
+    this.seen = { rows, columns };
+    const [row = 0, column = 0] = [rows[0], columns[0]];
+    if (rows.includes(this.at.row) && columns.includes(this.at.column)) return;
+    this.at = { row, column };
+    this.look();
+  }
+
   protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('sieve')) this.sift();
     if (!changed.has('files') && !changed.has('adults') && !changed.has('cargo')) return;
     this.turn += 1;
-    this.found = [];
-    this.done = 0;
     this.took = undefined;
-    const { turn, facts, files } = this;
-    this.send({ kind: 'all', turn, facts, house: houseOf('tow-fit'), files });
-    this.look(0);
+    const { turn, files } = this;
+    const house = houseOf('tow-fit');
+    const meant = JSON.stringify([house, files]);
+    if (meant !== this.meant) this.send({ kind: 'yard', house, files });
+    this.meant = meant;
+    this.send({ kind: 'all', turn, facts: packedFor(this.adults, this.cargo) });
+    this.look();
   }
 
   /** Tells of the pair in sight, once somebody rests on it. */
-  private look(after = restsFor): void {
+  private look(): void {
     clearTimeout(this.timer);
     this.timer = setTimeout(() => {
       const vehicle = this.vehicles[this.at.row]?.name;
       const trailer = this.trailers[this.at.column]?.name;
-      if (vehicle === undefined || trailer === undefined) return;
-      const { facts, system, files } = this;
-      const house = houseOf('tow-fit');
-      this.send({ kind: 'pair', vehicle, trailer, facts, system, house, files });
-    }, after);
+      if (vehicle === undefined || trailer === undefined) {
+        if (this.vehicles.length === 0) this.look();
+        return;
+      }
+      const facts = packedFor(this.adults, this.cargo);
+      this.send({ kind: 'pair', vehicle, trailer, facts, system: this.system });
+    }, restsFor);
   }
 
   private goTo(row: number, column: number): void {
-    const most = (value: number, all: readonly Named[]) =>
-      Math.max(0, Math.min(all.length - 1, value));
-    const at = { row: most(row, this.vehicles), column: most(column, this.trailers) };
-    if (at.row === this.at.row && at.column === this.at.column) return;
-    this.at = at;
+    if (row === this.at.row && column === this.at.column) return;
+    this.at = { row, column };
     this.look();
   }
 
-  private pointed = (event: PointerEvent): void => {
-    if (!(event.currentTarget instanceof HTMLCanvasElement)) return;
-    const box = event.currentTarget.getBoundingClientRect();
-    const share = (value: number, whole: number) => Math.floor((value / whole) * 1e6) / 1e6;
-    this.goTo(
-      Math.floor(share(event.clientY - box.top, box.height) * this.vehicles.length),
-      Math.floor(share(event.clientX - box.left, box.width) * this.trailers.length),
-    );
-  };
-
-  private pressed = (event: KeyboardEvent): void => {
-    const { row, column } = this.at;
-    const moves: Readonly<Record<string, readonly [number, number]>> = {
-      ArrowUp: [row - 1, column],
-      ArrowDown: [row + 1, column],
-      ArrowLeft: [row, column - 1],
-      ArrowRight: [row, column + 1],
-      Home: [row, 0],
-      End: [row, this.trailers.length - 1],
-      PageUp: [0, column],
-      PageDown: [this.vehicles.length - 1, column],
-    };
-    const to = moves[event.key];
-    if (to) {
-      event.preventDefault();
-      this.goTo(...to);
-    } else if (event.key === 'Enter') this.open();
-  };
-
   private open = (): void => {
-    if (this.pair) this.dispatchEvent(new CellOpened(this.pair));
+    if (this.told) this.dispatchEvent(new CellOpened(this.told));
   };
 
-  protected override updated(): void {
-    const canvas = this.querySelector('canvas');
-    const { vehicles, trailers, at } = this;
-    if (!canvas || vehicles.length === 0) return;
-    const width = this.measured.width;
-    const height = Math.max(200, Math.min(width, (width / trailers.length) * vehicles.length));
-    canvas.style.height = `${height}px`;
-    drawMatrix(canvas, {
-      ...{ width, height, at, rows: vehicles.length, columns: trailers.length },
-      levelAt: (row, column) => this.found[row]?.[column],
-    });
+  /** What is told of the very pair in sight. */
+  private get told(): PairTold | undefined {
+    const { at, vehicles, trailers, pair } = this;
+    const isOf =
+      pair?.vehicle === vehicles[at.row]?.name && pair?.trailer === trailers[at.column]?.name;
+    return isOf ? pair : undefined;
   }
 
-  private slider(
-    label: string,
-    value: number,
-    most: number,
-    step: number,
-    said: string,
-    set: (value: number) => void,
-  ) {
-    const moved = ({ target }: Event): void => {
-      if (target instanceof HTMLInputElement) set(Number(target.value));
-    };
-    return html`<label>${label}: <span class="num">${said}</span><br />
-      <input type="range" min=${label === 'Adults aboard' ? 1 : 0} max=${most} step=${step} .value=${String(value)} @input=${moved} /></label>`;
-  }
-
-  private counts(row: number) {
-    const own = this.found[row];
-    return levels.map((_, level) => own?.reduce((n, each) => n + (each === level ? 1 : 0), 0) ?? 0);
-  }
-
-  private table() {
-    return html`<details><summary>The same as a table: of each vehicle how many trailers</summary>
-      <div class="wide-table" tabindex="0" role="region" aria-label="Of each vehicle how many trailers"><table>
-        <thead><tr><th scope="col">Vehicle</th>${levels.map((level) => html`<th scope="col">${words[level]}</th>`)}<th scope="col">the heaviest that fits</th></tr></thead>
-        <tbody>${this.vehicles.map((vehicle, row) => {
-          const going =
-            this.found[row]?.reduce((most, level, i) => (level <= 1 ? i : most), -1) ?? -1;
-          return html`<tr><th scope="row">${vehicle.name}</th>${this.counts(row).map(
-            (n) => html`<td class="num">${n}</td>`,
-          )}<td>${this.trailers[going]?.name ?? '–'}</td></tr>`;
-        })}</tbody></table></div></details>`;
-  }
+  private print = async (): Promise<void> => {
+    const yard = this.closest<HTMLElement>('.yard');
+    this.isOpen = true;
+    await this.updateComplete;
+    if (yard) yard.dataset.sheet = 'pairs';
+    print();
+    if (yard) delete yard.dataset.sheet;
+  };
 
   private inSight() {
-    const { at, vehicles, trailers, pair } = this;
+    const { at, vehicles, trailers, found, told } = this;
     const [vehicle, trailer] = [vehicles[at.row]?.name, trailers[at.column]?.name];
     if (vehicle === undefined || trailer === undefined) return nothing;
-    const level = levels[this.found[at.row]?.[at.column] ?? -1];
-    const told = pair?.vehicle === vehicle && pair.trailer === trailer ? pair : undefined;
+    const level = levels[found[at.row * trailers.length + at.column] ?? notJudged];
     return html`<div class="in-sight ${level ? `level-${level}` : ''}" role="status">
       <p><strong>${vehicle}</strong> and <strong>${trailer}</strong>
-        ${level ? html`<span class="word-of">${mark(level)}${words[level]}</span>` : nothing}</p>
+        ${level ? html`<span class="word-of">${mark(level)}${levelWords[level]}</span>` : nothing}
+        ${told?.decides ? html`<span class="num decides">${told.decides}</span>` : nothing}</p>
       <p>${told?.says ?? ' '}</p>
       <button class="noprint" ?disabled=${!told} @click=${this.open}>Open this pair as a case</button>
     </div>`;
   }
 
+  private table() {
+    const { seen, vehicles, trailers, found, at } = this;
+    const judged = { seen, vehicles, trailers, found };
+    const opened = ({ currentTarget }: Event): void => {
+      if (currentTarget instanceof HTMLDetailsElement) this.isOpen = currentTarget.open;
+    };
+    return html`<details ?open=${this.isOpen} @toggle=${opened}><summary>The same as a table: of each vehicle how many trailers</summary>
+      ${
+        this.isOpen
+          ? html`<div class="wide-table" tabindex="0" role="region" aria-label="Of each vehicle how many trailers">
+              ${countsTable(judged, (row) => this.goTo(row, at.column))}</div>
+            <div class="wide-table noprint" tabindex="0" role="region" aria-label="The vehicle in sight against each trailer">
+              ${rowTable(judged, at.row, (column) => this.goTo(at.row, column))}</div>`
+          : nothing
+      }</details>`;
+  }
+
   protected override render() {
-    const { vehicles, trailers, done, took, notice, adults, cargo } = this;
-    const state =
-      took === undefined
-        ? `${done} of ${vehicles.length} vehicles judged …`
-        : `All ${vehicles.length * trailers.length} pairs are judged.`;
-    return html`<div class="finder noprint">
-        ${this.slider('Adults aboard', adults, mostPeople, 1, `${adults}`, (value) => {
+    const { vehicles, trailers, took, notice, adults, cargo, sieve, seen, found } = this;
+    const pairs = seen.rows.length * seen.columns.length;
+    const all = vehicles.length * trailers.length;
+    const state = took === undefined ? 'Going through the pairs …' : `All ${all} pairs are judged.`;
+    const change = (next: Sieve): void => {
+      this.sieve = next;
+    };
+    return html`<p class="paper-only">${adults} aboard, ${cargo} lb packed in the trailer. ${sieveSaid(sieve)} ${new Date().toLocaleDateString('en-US')}</p>
+      <div class="finder noprint">
+        ${slider('Adults aboard', [1, adults, mostPeople], 1, `${adults}`, (value) => {
           this.adults = value;
         })}
-        ${this.slider('Packed in the trailer', cargo, mostCargo, 50, `${cargo} lb`, (value) => {
+        ${slider('Packed in the trailer', [0, cargo, mostCargo], 50, `${cargo} lb`, (value) => {
           this.cargo = value;
         })}
+        ${sieveFields(sieve, vehicles, trailers, change)}
       </div>
       ${notice ? html`<p class="error" role="alert">${notice}</p>` : nothing}
-      <p class="small soft">Down: ${vehicles.length} vehicles, the least rated first. Across: ${trailers.length} trailers, the lightest first.
-        <span data-took=${took ?? ''}>${state}</span></p>
-      <p class="small matrix-key">${levels.map((level) => html`<span class="word-of level-${level}">${mark(level)}${words[level]}</span> `)}</p>
-      <canvas tabindex="0" role="img" aria-label="Every vehicle against every trailer; arrow keys go from pair to pair, the pair in sight is told below."
-        @pointermove=${this.pointed} @pointerdown=${this.pointed} @keydown=${this.pressed}></canvas>
-      ${this.inSight()}${this.table()}`;
+      <p class="small soft">Down: ${seen.rows.length} vehicles, the least rated first. Across: ${seen.columns.length} trailers, the lightest first.
+        <span data-took=${took === undefined ? '' : took.toFixed(1)}>${state}</span>${pairs < all ? html` ${pairs} are shown.` : nothing}</p>
+      ${levelKeys(sieve, countsOf(seen, trailers.length, found), change)}
+      ${pairs === 0 && all > 0 ? html`<p role="status">No pair is so; show more of them.</p>` : nothing}
+      <matrix-picture ?hidden=${pairs === 0} .seen=${seen} .vehicles=${vehicles} .trailers=${trailers} .found=${found} .without=${sieve.without} .at=${this.at}
+        @pair-pointed=${({ detail: { row, column } }: PairPointed) => this.goTo(row, column)} @pair-wanted=${this.open}></matrix-picture>
+      ${this.inSight()}
+      <p class="noprint"><button @click=${this.print}>Print these pairs</button></p>
+      ${this.table()}
+      <p class="paper-only small">Before anybody tows: the labels of that very vehicle and trailer, the maker’s manuals and a scale win over this sheet, and no rated part may carry more than its rating.</p>`;
   }
 }
 
