@@ -8,6 +8,7 @@ import { askEngine, type Found, roomFor } from '../../packages/sweep/src/kernel/
 import { pairing } from '../../packages/sweep/src/kernel/pairs';
 import { type Program, programOf } from '../../packages/sweep/src/kernel/program';
 import { towSides as sides } from '../../packages/sweep/src/kernel/sides';
+import { tiling } from '../../packages/sweep/src/kernel/tiles';
 import { exactCase, latticeCase, openCase, randomFrom } from '../differential/arbitrary-case';
 import { onEdges } from '../differential/edges';
 import { givenOf } from '../differential/given';
@@ -49,14 +50,17 @@ const sideOf = (facts: FactsGiven, prefix: string): FactsGiven =>
 type Tally = {
   compared: number;
   asked: number;
-  askedOfExact: number;
   readonly levels: Map<string, number>;
 };
-const tally = (): Tally => ({ compared: 0, asked: 0, askedOfExact: 0, levels: new Map() });
+const tally = (): Tally => ({ compared: 0, asked: 0, levels: new Map() });
 
 /** Where kernel and answer differ on one pair, in words. */
-function difference(facts: FactsGiven, found: Found, at: number, withRoom: boolean): string[] {
-  const wanted = answerNow(topic, { facts, asOf });
+function difference(
+  wanted: ReturnType<typeof answerNow>,
+  found: Found,
+  at: number,
+  withRoom: boolean,
+): string[] {
   const level = levels[found.levels[at] ?? -1];
   const outcome = level && topic.outcomes[level].id;
   const told: string[] = [];
@@ -71,6 +75,26 @@ function difference(facts: FactsGiven, found: Found, at: number, withRoom: boole
   return told;
 }
 
+/** Row by row as the page asks, and some rows with all columns as a sweep does: each pair in its place. */
+function byBoth(facts: FactsGiven, all: readonly FactsGiven[], by: Program, withRoom: boolean) {
+  const asked = { topic, sides, asOf, program: by, withRoom };
+  const { places, over } = pairing(asked);
+  const inputs = all.map((each) => inputsOf(topic, each));
+  const judge = over(places('rows', inputs), places('columns', inputs))(inputsOf(topic, facts));
+  const rows = all.map((_, row) => {
+    const found = roomFor(across);
+    judge(row, found);
+    return found;
+  });
+  const whole = roomFor(across * across);
+  tiling(asked, inputsOf(topic, facts), inputs)(inputs, whole);
+  return (row: number, column: number) =>
+    [
+      { found: rows[row] ?? whole, at: column },
+      { found: whole, at: row * across + column },
+    ] as const;
+}
+
 /** All pairs of some vehicles and trailers told alike, against the answer. */
 function differences(plain: PlainCase, from: number, isExact: boolean, by: Program, seen: Tally) {
   const random = randomFrom(from);
@@ -78,28 +102,27 @@ function differences(plain: PlainCase, from: number, isExact: boolean, by: Progr
   const facts = givenOf(plain);
   const told: string[] = [];
   for (const withRoom of [false, true]) {
-    const { places, over } = pairing({ topic, sides, asOf, program: by, withRoom });
-    const inputs = all.map((each) => inputsOf(topic, each));
-    const judge = over(places('rows', inputs), places('columns', inputs))(inputsOf(topic, facts));
-    const found = roomFor(across);
+    const foundOf = byBoth(facts, all, by, withRoom);
     all.forEach((vehicle, row) => {
-      judge(row, found);
       all.forEach((trailer, column) => {
-        seen.compared += 1;
-        const level = found.levels[column] ?? askEngine;
-        if (level === askEngine) {
-          seen.asked += 1;
-          if (isExact && !withRoom) seen.askedOfExact += 1;
-          return;
-        }
-        const name = levels[level] ?? '';
-        seen.levels.set(name, (seen.levels.get(name) ?? 0) + 1);
         const pair = { ...facts, ...sideOf(vehicle, 'vehicle.'), ...sideOf(trailer, 'trailer.') };
-        told.push(
-          ...difference(pair, found, column, withRoom).map(
-            (says) => `${says}: ${JSON.stringify(pair)}`,
-          ),
-        );
+        let wanted: ReturnType<typeof answerNow> | undefined;
+        for (const { found, at } of foundOf(row, column)) {
+          seen.compared += 1;
+          const level = found.levels[at] ?? askEngine;
+          if (level === askEngine) {
+            seen.asked += 1;
+            continue;
+          }
+          const name = levels[level] ?? '';
+          seen.levels.set(name, (seen.levels.get(name) ?? 0) + 1);
+          wanted ??= answerNow(topic, { facts: pair, asOf });
+          told.push(
+            ...difference(wanted, found, at, withRoom).map(
+              (says) => `${says}: ${JSON.stringify(pair)}`,
+            ),
+          );
+        }
       });
     });
   }

@@ -11,7 +11,7 @@ let made: Promise<string> | undefined;
 /** The command line as it is in the sources, bundled where it finds what it imports. */
 async function bundle(): Promise<string> {
   const folder = join(modules, '.cache', `tarebook-cli-${process.env.VITEST_POOL_ID ?? 0}`);
-  const sources = ['tarebook', 'accept', 'write-beside'];
+  const sources = ['tarebook', 'accept', 'write-beside', 'sweep-thread'];
   await build({
     config: false,
     entry: Object.fromEntries(
@@ -23,6 +23,8 @@ async function bundle(): Promise<string> {
     target: 'node20',
     noExternal: [/^@tarebook\//],
     esbuildPlugins: [yardForEsbuild],
+    // They find their own files beside themselves.
+    external: ['piscina', '@duckdb/node-api', 'bullmq', 'ioredis'],
     esbuildOptions: (options) => {
       options.conditions = ['source'];
     },

@@ -1,4 +1,4 @@
-import type { Pair } from '@tarebook/sweep/many';
+import type { Found, Sweeper, Swept } from '@tarebook/sweep/many';
 
 /** A cell as CSV has it: in quotes where it would be read as more than one. */
 export const cellOf = (text: string): string =>
@@ -10,5 +10,41 @@ export const head = 'vehicle,trailer,outcome,binding,left_lo,left_hi,unit\n';
 const figure = (value: number | undefined): string =>
   value === undefined || !Number.isFinite(value) ? '' : `${value}`;
 
-export const lineOf = ({ vehicle, trailer, outcome, binding, left }: Pair): string =>
-  `${cellOf(vehicle)},${cellOf(trailer)},${outcome},${binding ?? ''},${figure(left?.lo)},${figure(left?.hi)},${left?.unit ?? ''}\n`;
+/** So many lines are one piece of text. */
+const linesInPiece = 2048;
+
+/** Pairs as lines of CSV, in pieces, vehicle by vehicle. */
+export function* linesOf(
+  { outcomes, limits }: Pick<Sweeper, 'outcomes' | 'limits'>,
+  vehicles: readonly Swept[],
+  trailerCells: readonly string[],
+  found: Found,
+): Generator<string> {
+  const ends = limits.map(({ unit }) => `,${unit}\n`);
+  // A verdict and what binds, as they stand between the trailer and what is left.
+  const between = outcomes.map((outcome) => [
+    ...limits.map(({ id }) => `,${outcome},${id},`),
+    `,${outcome},,,,\n`,
+  ]);
+  let [text, lines, at] = ['', 0, 0];
+  for (const { name } of vehicles) {
+    const vehicle = `${cellOf(name)},`;
+    for (const trailer of trailerCells) {
+      const binding = found.bindings[at] ?? -1;
+      const some = between[found.levels[at] ?? 0] ?? [];
+      text += vehicle + trailer;
+      if (binding < 0) text += some[limits.length] ?? '';
+      else {
+        const [lo, hi] = [found.leftLo[at], found.leftHi[at]];
+        const low = figure(lo);
+        text += `${some[binding] ?? ''}${low},${lo === hi ? low : figure(hi)}${ends[binding] ?? ''}`;
+      }
+      at += 1;
+      lines += 1;
+      if (lines < linesInPiece) continue;
+      yield text;
+      [text, lines] = ['', 0];
+    }
+  }
+  if (text !== '') yield text;
+}

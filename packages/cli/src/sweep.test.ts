@@ -94,8 +94,8 @@ test('stopped, only whole parts are left, and gone on with it ends with the same
 }, async () => {
   const folder = scratch();
   const files = { vehicles: join(folder, 'v.csv'), trailers: join(folder, 't.csv') };
-  writeFileSync(files.vehicles, many('vehicles.csv', 2));
-  writeFileSync(files.trailers, many('trailers.csv', 40));
+  writeFileSync(files.vehicles, many('vehicles.csv', 16));
+  writeFileSync(files.trailers, many('trailers.csv', 20));
   const asked = [
     'sweep',
     '--vehicles',
@@ -109,18 +109,19 @@ test('stopped, only whole parts are left, and gone on with it ends with the same
   const child = spawn(process.execPath, [join(await bundled(), 'tarebook.mjs'), ...asked, out]);
   const ended = new Promise<number | null>((resolve) => child.on('exit', resolve));
   const parts = `${out}.parts`;
-  while (
-    child.exitCode === null &&
-    !(existsSync(parts) && readdirSync(parts).includes('000000.csv'))
-  ) {
-    await new Promise((resolve) => setTimeout(resolve, 20));
+  const far = () => JSON.parse(readFileSync(join(parts, 'joined.json'), 'utf8'));
+  while (child.exitCode === null && !(existsSync(join(parts, 'joined.json')) && far().parts > 0)) {
+    await new Promise((resolve) => setTimeout(resolve, 5));
   }
   child.kill('SIGINT');
   expect(await ended).toBe(2);
   expect(existsSync(out)).toBe(false);
-  expect(readdirSync(parts).every((name) => /^(asked|\d{6})\.(csv|json)$/.test(name))).toBe(true);
-  const first = readFileSync(join(parts, '000000.csv'), 'utf8');
+  expect(readdirSync(parts).every((name) => /^(asked|joined|\d{6})\.(csv|json)$/.test(name))).toBe(
+    true,
+  );
+  const first = readFileSync(join(parts, 'joined.csv'), 'utf8');
   expect(first.endsWith('\n')).toBe(true);
+  expect(Buffer.byteLength(first)).toBe(far().bytes);
 
   const resumed = await run([...asked, out, '--resume', '--json']);
   expect(resumed.status).toBe(0);
@@ -128,6 +129,32 @@ test('stopped, only whole parts are left, and gone on with it ends with the same
   const alone = await run([...asked, other, '--json']);
   expect(readFileSync(out, 'utf8')).toBe(readFileSync(other, 'utf8'));
   expect(JSON.parse(resumed.out).counts).toEqual(JSON.parse(alone.out).counts);
+});
+
+test('on one thread, two or four the bytes are the same', { timeout: 600_000 }, async () => {
+  const folder = scratch();
+  const files = { vehicles: join(folder, 'v.csv'), trailers: join(folder, 't.csv') };
+  writeFileSync(files.vehicles, many('vehicles.csv', 16));
+  writeFileSync(files.trailers, many('trailers.csv', 20));
+  const asked = ['sweep', '--vehicles', files.vehicles, '--trailers', files.trailers, ...day];
+  const found: { readonly text: string; readonly counts: unknown }[] = [];
+  for (const threads of ['1', '2', '4']) {
+    const out = join(folder, `${threads}.csv`);
+    const {
+      status,
+      out: said,
+      err,
+    } = await run([...asked, ...['--threads', threads, '--out', out, '--json']]);
+    // How far it is may be told meanwhile.
+    expect(status, err).toBe(0);
+    found.push({ text: readFileSync(out, 'utf8'), counts: JSON.parse(said).counts });
+  }
+  const [one, ...others] = found;
+  for (const { text: each, counts } of others) {
+    expect(each === one?.text).toBe(true);
+    expect(counts).toEqual(one?.counts);
+  }
+  expect(one?.text.split('\n').length).toBeGreaterThan(300_000);
 });
 
 test('a row that cannot be read is left out and told beside, with its line', async () => {
@@ -165,6 +192,7 @@ test.each([
   ],
   ['a topic without two sides', [...seeded, '--topic', 'tires'], /a sweep is of tow-fit/],
   ['an ending that is not written', [...seeded, '--out', 'pairs.xyz'], /ends in \.csv/],
+  ['no number of threads', [...seeded, '--threads', 'all'], /--threads all: .* from 1 to 64/],
   ['to go on with nothing', [...seeded, '--resume'], /--out/],
 ])('%s is told in one line', async (_, args, says) => {
   const { status, err, out } = await run(['sweep', ...args]);

@@ -1,19 +1,18 @@
-import { createReadStream } from 'node:fs';
-import { open, stat } from 'node:fs/promises';
-import { readCase } from '@tarebook/casebook';
-import { type Topic, towFit } from '@tarebook/rules';
-import { dayProblems, type FactsGiven, sayProblem, withHouse } from '@tarebook/rules/engine';
-import { type Entry, entriesFrom, type RefusedRow, sweeping } from '@tarebook/sweep/many';
-import { BadInput, named, readText, reasonOf, troubleLines } from './files';
-import { underFrom } from './house';
+import { stat } from 'node:fs/promises';
+import { towFit } from '@tarebook/rules';
+import type { RefusedRow, Swept } from '@tarebook/sweep/many';
+import { BadInput, named, reasonOf } from './files';
 import { sayBeside } from './said';
-import { cellOf, head, lineOf } from './sweep-lines';
-import { type Counts, digestOf, type Parts, partsOf } from './sweep-parts';
-import { writeBeside } from './write-beside';
+import { head } from './sweep-lines';
+import { asCsv, type Counts, digestOf, type Parts, partsOf, together } from './sweep-parts';
+import { progress } from './sweep-progress';
+import { entriesOf, firstRow, plain, tellRefused, trailersIn } from './sweep-read';
+import { type SweepSetting, settingFrom, textFlag, topicIn } from './sweep-setting';
+import { type Doer, doerOf } from './sweep-threads';
 
 type Flags = Readonly<Record<string, unknown>>;
 
-export type Swept = {
+export type SweepDone = {
   readonly pairs: number;
   readonly counts: Counts;
   readonly seconds: number;
@@ -21,116 +20,15 @@ export type Swept = {
   readonly isWhole: boolean;
 };
 
-/** So many pairs are gone through before anything is written; of many trailers a row at the least. */
-const pairsInPart = 50_000;
+/** So many pairs are judged before anything is written; of many trailers a row at the least. */
+const pairsInPart = 100_000;
 
-const textFlag = (given: Flags, name: string): string | undefined =>
-  typeof given[name] === 'string' ? given[name] : undefined;
+const mostThreads = 64;
 
 function fileFrom(given: Flags, name: 'vehicles' | 'trailers'): string {
   const file = textFlag(given, name);
   if (file !== undefined) return file;
   throw new BadInput(`\`tarebook sweep\` wants --${name} FILE.csv.`);
-}
-
-/** How a file begins. */
-async function openingOf(file: string): Promise<string> {
-  const handle = await open(file);
-  try {
-    const { buffer, bytesRead } = await handle.read(Buffer.alloc(20_000), 0, 20_000, 0);
-    return buffer.toString('utf8', 0, bytesRead);
-  } finally {
-    await handle.close();
-  }
-}
-
-/** Reads a file of vehicles or trailers as it comes, and says how far it is. */
-async function* entriesOf(
-  file: string,
-  kind: 'vehicle' | 'trailer',
-  read: (share: number) => void,
-) {
-  try {
-    const { size } = await stat(file);
-    const text = createReadStream(file);
-    const opening = await openingOf(file);
-    for await (const row of entriesFrom(file, kind, opening, text)) {
-      read(row.bytes / Math.max(1, size));
-      yield row;
-    }
-  } catch (problem) {
-    if (problem instanceof Error && 'code' in problem && `${problem.code}`.startsWith('CSV_')) {
-      throw new BadInput(`${named(file)}: this is no table that can be read; ${problem.message}.`);
-    }
-    throw new BadInput(`${named(file)}: ${reasonOf(problem)}`);
-  }
-}
-
-/** What a sweep is asked in: the case's own facts, the day, the dealer's own parameters. */
-async function settingFrom(given: Flags) {
-  const under = await underFrom(given);
-  const file = textFlag(given, 'case');
-  const text = file === undefined ? '' : await readText(file);
-  const doc = file === undefined ? undefined : readCase(text, under.asOf);
-  if (file !== undefined && doc && (doc.troubles.length > 0 || doc.topic?.id !== towFit.id)) {
-    throw new BadInput(
-      doc.troubles.length > 0
-        ? troubleLines(file, doc.troubles)
-        : `${named(file)}: a sweep is of tow-fit, and the case is not.`,
-    );
-  }
-  const day = under.asOf ?? doc?.front.asOf ?? new Date().toISOString().slice(0, 10);
-  const layer = under.house?.find((each) => each.topic === towFit.id);
-  const topic: Topic = layer ? withHouse(towFit, layer) : towFit;
-  const [wrong] = dayProblems(topic, day);
-  if (wrong) throw new BadInput(sayProblem(wrong));
-  const facts: FactsGiven = doc?.facts ?? {};
-  return { topic, facts, asOf: day, text, house: JSON.stringify(layer ?? null) };
-}
-
-/** What a table without readable rows mostly lacks. */
-const firstRow = 'its first row names the columns, one of them `name`';
-
-async function trailersIn(file: string, refused: RefusedRow[]): Promise<readonly Entry[]> {
-  const trailers: Entry[] = [];
-  for await (const row of entriesOf(file, 'trailer', () => {})) {
-    if ('entry' in row) trailers.push(row.entry);
-    else refused.push(row.refused);
-  }
-  if (trailers.length > 0) return trailers;
-  throw new BadInput(`${named(file)}: there is no trailer in it that can be read; ${firstRow}.`);
-}
-
-/** What is told of a row that was left out, beside the file or on the screen. */
-async function tellRefused(out: string | undefined, refused: readonly RefusedRow[]): Promise<void> {
-  if (refused.length === 0) return;
-  const beside = out?.replace(/(\.csv)?$/i, '.refused.csv');
-  if (beside === undefined) {
-    await sayBeside(refused.map((r) => `${named(r.file)}:${r.line}: ${r.says}`).join('\n'));
-    return;
-  }
-  const lines = refused.map(({ file, line, says }) =>
-    [file, `${line}`, says].map(cellOf).join(','),
-  );
-  await writeBeside(beside, `${['file,line,reason', ...lines].join('\n')}\n`);
-  const rows = refused.length === 1 ? 'One row was' : `${refused.length} rows were`;
-  await sayBeside(`${rows} left out; ${named(beside)} says which and why.`);
-}
-
-const perSecond = 5000;
-
-/** How far it is and how long it may still take, now and then. */
-function progress() {
-  const begun = performance.now();
-  let told = begun;
-  return async (share: number, pairs: number): Promise<void> => {
-    const now = performance.now();
-    if (now - told < perSecond || share <= 0 || share >= 1) return;
-    told = now;
-    const left = Math.ceil(((now - begun) * (1 - share)) / share / 1000);
-    const shown = `${Math.floor(share * 100)} %`;
-    await sayBeside(`${shown} done, ${pairs.toLocaleString('en-US')} pairs, about ${left} s left`);
-  };
 }
 
 function outFrom(given: Flags): string | undefined {
@@ -143,109 +41,154 @@ function outFrom(given: Flags): string | undefined {
   return out;
 }
 
+function threadsFrom(given: Flags): number {
+  const text = textFlag(given, 'threads') ?? '1';
+  const threads = Number(text);
+  if (/^\d+$/.test(text) && threads >= 1 && threads <= mostThreads) return threads;
+  throw new BadInput(`--threads ${named(text)}: give a whole number from 1 to ${mostThreads}.`);
+}
+
+/** Vehicles a part at a time, and how far the file is read behind each. */
+async function* partsIn(file: string, size: number, refused: RefusedRow[]) {
+  let [share, at] = [0, 0];
+  let some: Swept[] = [];
+  for await (const row of entriesOf(file, 'vehicle', (now) => {
+    share = now;
+  })) {
+    if ('refused' in row) refused.push(row.refused);
+    else some.push(plain(row.entry));
+    if (some.length < size) continue;
+    yield { at, vehicles: some, share };
+    [at, some] = [at + 1, []];
+  }
+  if (some.length > 0) yield { at, vehicles: some, share };
+}
+
+/** Hears the keys that stop a sweep, until it is told to listen no more. */
+function stopping() {
+  let isAsked = false;
+  const stop = () => {
+    isAsked = true;
+  };
+  process.once('SIGINT', stop);
+  process.once('SIGTERM', stop);
+  return {
+    isAsked: () => isAsked,
+    over: () => {
+      process.removeListener('SIGINT', stop);
+      process.removeListener('SIGTERM', stop);
+    },
+  };
+}
+
+type Done = { readonly counts: Counts; readonly parts: number };
+
+/** All parts, as many at once as the doer takes; they are joined in their order. */
+async function goThrough(
+  parts: AsyncIterable<{ at: number; vehicles: readonly Swept[]; share: number }>,
+  doer: Doer,
+  into: Parts | undefined,
+  isStopped: () => boolean,
+): Promise<Done> {
+  const tell = progress();
+  let counts: Counts = into?.joined().counts ?? {};
+  let done = 0;
+  const under: { readonly share: number; readonly counts: Promise<Counts> }[] = [];
+  const takeFirst = async (): Promise<void> => {
+    const first = under.shift();
+    if (!first) return;
+    const found = await first.counts;
+    counts = together(counts, found);
+    done += 1;
+    if (into) await into.join(found);
+    await tell(
+      first.share,
+      Object.values(counts).reduce((a, b) => a + b, 0),
+    );
+    // A key pressed meanwhile is heard between two parts.
+    await new Promise((resolve) => setImmediate(resolve));
+  };
+  for await (const { at, vehicles, share } of parts) {
+    if (isStopped()) break;
+    if (into && at < into.joined().parts) {
+      done += 1;
+      continue;
+    }
+    const before = await into?.waiting(at);
+    const found = before ? Promise.resolve(before) : doer.does(at, vehicles);
+    // Whoever waits for it says what went wrong; until then it is nobody's.
+    found.catch(() => {});
+    under.push({ share, counts: found });
+    if (under.length >= doer.atOnce) await takeFirst();
+  }
+  while (under.length > 0) await takeFirst();
+  return { counts, parts: done };
+}
+
 /**
  * Every vehicle of one file against every trailer of another, vehicle by vehicle, in parts of whole
- * vehicles: no more is held at a time than one part and the trailers.
+ * vehicles: no more is held at a time than some parts and the trailers.
  */
-export async function sweepAll(given: Flags): Promise<Swept> {
+export async function sweepAll(given: Flags): Promise<SweepDone> {
   const topicName = textFlag(given, 'topic') ?? towFit.id;
   if (topicName !== towFit.id) {
     throw new BadInput(`--topic ${named(topicName)}: a sweep is of tow-fit.`);
   }
-  const out = outFrom(given);
+  const [out, threads] = [outFrom(given), threadsFrom(given)];
   const [vehicles, file] = [fileFrom(given, 'vehicles'), fileFrom(given, 'trailers')];
   const begun = performance.now();
   const setting = await settingFrom(given);
   const refused: RefusedRow[] = [];
   const trailers = await trailersIn(file, refused);
-  const judged = sweeping({ ...setting, trailers, withRoom: out !== undefined });
-  const parts =
-    out && (await partsOf(out, await askedIn(setting, vehicles, trailers), given.resume === true));
+  const asked = await askedIn(setting, vehicles, trailers);
+  const into = out ? await partsOf(out, asked, given.resume === true, head) : undefined;
   const size = Math.max(1, Math.floor(pairsInPart / trailers.length));
-  const tell = progress();
-  const counts: Record<string, number> = {};
-  for (const { id } of Object.values(setting.topic.outcomes)) counts[id] = 0;
-
-  let isStopped = false;
-  const stop = () => {
-    isStopped = true;
-  };
-  process.once('SIGINT', stop);
-  process.once('SIGTERM', stop);
-  let [part, share] = [0, 0];
-  const pairsIn = () => Object.values(counts).reduce((a, b) => a + b, 0);
-  const flush = async (some: readonly Entry[]): Promise<void> => {
-    const found =
-      (parts && (await parts.has(part))) || (await written(parts || undefined, part, judged(some)));
-    for (const [outcome, n] of Object.entries(found)) counts[outcome] = (counts[outcome] ?? 0) + n;
-    part += 1;
-    await tell(share, pairsIn());
-    // A key pressed meanwhile is heard between two parts.
-    await new Promise((resolve) => setImmediate(resolve));
-  };
-  let some: Entry[] = [];
-  for await (const row of entriesOf(vehicles, 'vehicle', (now) => {
-    share = now;
-  })) {
-    if (isStopped) break;
-    if ('refused' in row) refused.push(row.refused);
-    else some.push(row.entry);
-    if (some.length < size) continue;
-    await flush(some);
-    some = [];
+  const doer = await doerOf({ ...setting, trailers, folder: into?.folder }, threads);
+  const stop = stopping();
+  const done = await goThrough(partsIn(vehicles, size, refused), doer, into, stop.isAsked).finally(
+    () => {
+      stop.over();
+      return doer.close();
+    },
+  );
+  const isWhole = !stop.isAsked();
+  if (!isWhole && out) {
+    await sayBeside('Stopped; the same command with --resume goes on where it was.');
   }
-  if (!isStopped && some.length > 0) await flush(some);
-  process.removeListener('SIGINT', stop);
-  process.removeListener('SIGTERM', stop);
-  if (isStopped && out)
-    await sayBeside(`Stopped; the same command with --resume goes on where it was.`);
-  if (!isStopped) {
-    if (part === 0) {
+  if (isWhole) {
+    if (done.parts === 0) {
       throw new BadInput(
         `${named(vehicles)}: there is no vehicle in it that can be read; ${firstRow}.`,
       );
     }
-    if (parts) await parts.finish(head, part);
+    if (into && out) await into.finish(asCsv(out));
     await tellRefused(out, refused);
   }
-  const seconds = (performance.now() - begun) / 1000;
-  return { pairs: pairsIn(), counts, seconds, isWhole: !isStopped };
+  const none = Object.values(topicIn(setting).outcomes).map(({ id }) => [id, 0]);
+  const counts = together(Object.fromEntries(none), done.counts);
+  const pairs = Object.values(counts).reduce((a, b) => a + b, 0);
+  return { pairs, counts, seconds: (performance.now() - begun) / 1000, isWhole };
 }
 
 /** What must be the same for a sweep to be gone on with. */
 async function askedIn(
-  { topic, asOf, text, house }: Awaited<ReturnType<typeof settingFrom>>,
+  { asOf, facts, layer }: SweepSetting,
   vehicles: string,
-  trailers: readonly Entry[],
+  trailers: readonly Swept[],
 ): Promise<string> {
   const { size, mtimeMs } = await stat(vehicles).catch((problem) => {
     throw new BadInput(`${named(vehicles)}: ${reasonOf(problem)}`);
   });
-  const digest = digestOf(text, house, JSON.stringify(trailers), vehicles, `${size} ${mtimeMs}`);
-  return `${JSON.stringify({ topic: topic.id, rules: topic.version, asOf, digest })}\n`;
+  const told = [facts, layer, trailers].map((each) => JSON.stringify(each));
+  const digest = digestOf(...told, vehicles, `${size} ${mtimeMs}`);
+  return `${JSON.stringify({ topic: towFit.id, rules: towFit.version, asOf, digest })}\n`;
 }
 
-/** Goes through some vehicles, writes them where they are wanted, and counts. */
-async function written(
-  parts: Parts | undefined,
-  part: number,
-  pairs: ReturnType<ReturnType<typeof sweeping>>,
-): Promise<Counts> {
-  const counts: Record<string, number> = {};
-  const lines: string[] = [];
-  for (const pair of pairs) {
-    counts[pair.outcome] = (counts[pair.outcome] ?? 0) + 1;
-    if (parts) lines.push(lineOf(pair));
-  }
-  if (parts) await parts.write(part, lines.join(''), counts);
-  return counts;
-}
-
-export const sweptAsJson = ({ pairs, counts, seconds }: Swept): object => ({
+export const sweptAsJson = ({ pairs, counts, seconds }: SweepDone): object => ({
   ...{ pairs, counts, seconds: Math.round(seconds * 1000) / 1000 },
 });
 
-export function sweptAsText({ pairs, counts, seconds }: Swept): string {
+export function sweptAsText({ pairs, counts, seconds }: SweepDone): string {
   const said = Object.entries(counts).map(([outcome, n]) => {
     const words = Object.values(towFit.outcomes).find(({ id }) => id === outcome)?.words ?? outcome;
     return `  ${n.toLocaleString('en-US')} ${words}`;

@@ -193,7 +193,7 @@ async function sweep(args: readonly string[]): Promise<number> {
   const { words, given } = parsed(
     args,
     ['json', 'resume', 'compare'],
-    ['topic', 'vehicles', 'trailers', 'case', 'out', 'house', 'as-of', 'ledger'],
+    ['topic', 'vehicles', 'trailers', 'case', 'out', 'threads', 'house', 'as-of', 'ledger'],
   );
   if (given.compare) {
     const [before, after, more] = words;

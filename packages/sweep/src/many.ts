@@ -1,4 +1,6 @@
+export { programAtHand } from './at-hand';
 export type { Entry } from './catalogue';
 export { entriesFrom, type StreamedRow } from './entry-stream';
+export type { Found } from './kernel/pair-loop';
 export type { RefusedRow } from './sheet';
-export { type Pair, type SweepAsked, sweeping } from './sweep';
+export { type Pair, type SweepAsked, type Sweeper, type Swept, sweeping } from './sweep';

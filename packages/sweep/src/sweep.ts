@@ -4,14 +4,18 @@ import {
   declaredUnit,
   type FactsGiven,
   levels,
+  quickly,
   type Topic,
 } from '@tarebook/rules/engine';
 import type { Entry } from './catalogue';
 import { inputsOf } from './kernel/inputs';
-import { askEngine, roomFor } from './kernel/pair-loop';
-import { pairing } from './kernel/pairs';
+import { askEngine, type Found, roomFor } from './kernel/pair-loop';
 import { type Program, programOf } from './kernel/program';
 import { towSides } from './kernel/sides';
+import { tiling } from './kernel/tiles';
+
+/** What is asked of a vehicle or trailer in a sweep. */
+export type Swept = Pick<Entry, 'name' | 'facts'>;
 
 /** Every vehicle against every trailer, in the setting of one case. */
 export type SweepAsked = {
@@ -19,11 +23,11 @@ export type SweepAsked = {
   /** All that is of neither: occupants, hitch, what is loaded. */
   readonly facts: FactsGiven;
   readonly asOf: string;
-  readonly trailers: readonly Entry[];
+  readonly trailers: readonly Swept[];
   /** Which limit binds and what is left of it, beside the verdict. */
   readonly withRoom: boolean;
   /** The topic's program, where it is at hand; else it is made first. */
-  readonly program?: Program;
+  readonly program?: Program | undefined;
 };
 
 /** One pair as it comes out. */
@@ -45,56 +49,90 @@ export const settingOf = (facts: FactsGiven): FactsGiven =>
     ),
   );
 
-/**
- * Makes trailers ready once, and gives what judges some vehicles with all of them: pair by pair, each
- * as `answer` judges it. Kernels do what they are sure of; the rest is asked of the engine.
- */
-export function sweeping(asked: SweepAsked) {
+/** What judges some vehicles with all trailers, and what its figures stand for. */
+export type Sweeper = {
+  /**
+   * Pairs vehicle by vehicle: what is of vehicle v and trailer t stands at v × trailers + t, until the
+   * next are judged. Each comes out as `answer` judges it: kernels do what they are sure of, the rest is
+   * asked of the engine.
+   */
+  readonly judge: (vehicles: readonly Swept[]) => Found;
+  /** The outcome of each level, in the order of their figures. */
+  readonly outcomes: readonly string[];
+  /** The limit of each figure, and the unit of what is left on it. */
+  readonly limits: readonly { readonly id: string; readonly unit: string }[];
+  /** The same as text, pair by pair. */
+  readonly pairs: (vehicles: readonly Swept[]) => Generator<Pair>;
+};
+
+/** Makes trailers ready once, for vehicles that come some at a time; no more is held than of those. */
+export function sweeping(asked: SweepAsked): Sweeper {
   const { topic = towFit, asOf, trailers, withRoom } = asked;
   const facts = settingOf(asked.facts);
   const program = asked.program ?? programOf(topic, towSides);
-  const { places, over } = pairing({ topic, sides: towSides, asOf, program, withRoom });
-  const read = (entries: readonly Entry[]) => entries.map((each) => inputsOf(topic, each.facts));
-  const setting = inputsOf(topic, facts);
-  const columns = places('columns', read(trailers));
+  const read = (entries: readonly Swept[]) => entries.map((each) => inputsOf(topic, each.facts));
+  const kernel = { topic, sides: towSides, asOf, program, withRoom };
+  const tiles = tiling(kernel, inputsOf(topic, facts), read(trailers));
   const limits = Object.entries(topic.limits).map(([id, { limit }]) => {
     const unit = declaredUnit(topic, limit) ?? '';
     return { id, unit: unit === '%' ? '1' : unit };
   });
   const outcomes = levels.map((level) => topic.outcomes[level].id);
+  const quick = quickly(topic, { asOf });
 
-  const byEngine = (vehicle: Entry, trailer: Entry): Pair => {
-    const answer = answerNow(topic, {
-      facts: { ...facts, ...vehicle.facts, ...trailer.facts },
-      asOf,
-    });
-    const { outcome, binding } = answer;
-    const left = answer.limits.find(({ id }) => id === binding)?.headroom ?? null;
-    return { vehicle: vehicle.name, trailer: trailer.name, outcome, binding, left };
+  const askedOfEngine = (vehicle: Swept, trailer: Swept, at: number, into: Found): void => {
+    const pair = { ...facts, ...vehicle.facts, ...trailer.facts };
+    if (!withRoom) {
+      into.levels[at] = levels.indexOf(quick(pair).level);
+      return;
+    }
+    const answer = answerNow(topic, { facts: pair, asOf });
+    const left = answer.limits.find(({ id }) => id === answer.binding)?.headroom;
+    into.levels[at] = outcomes.indexOf(answer.outcome);
+    into.bindings[at] = limits.findIndex(({ id }) => id === answer.binding);
+    into.leftLo[at] = left?.lo ?? 0;
+    into.leftHi[at] = left?.hi ?? 0;
   };
 
-  return function* sweep(vehicles: readonly Entry[]): Generator<Pair> {
-    const row = over(places('rows', read(vehicles)), columns)(setting);
-    const found = roomFor(trailers.length);
-    for (const [at, vehicle] of vehicles.entries()) {
-      row(at, found);
-      for (const [to, trailer] of trailers.entries()) {
-        const level = found.levels[to] ?? askEngine;
-        if (level === askEngine) {
-          yield byEngine(vehicle, trailer);
-          continue;
-        }
-        const limit = withRoom ? limits[found.bindings[to] ?? -1] : undefined;
+  let room = roomFor(0);
+  const judge = (vehicles: readonly Swept[]): Found => {
+    const count = vehicles.length * trailers.length;
+    if (room.levels.length < count) room = roomFor(count);
+    const found: Found = {
+      levels: room.levels.subarray(0, count),
+      bindings: room.bindings.subarray(0, count),
+      leftLo: room.leftLo.subarray(0, count),
+      leftHi: room.leftHi.subarray(0, count),
+    };
+    tiles(read(vehicles), found);
+    for (const [row, vehicle] of vehicles.entries()) {
+      for (const [column, trailer] of trailers.entries()) {
+        const at = row * trailers.length + column;
+        if (found.levels[at] === askEngine) askedOfEngine(vehicle, trailer, at, found);
+      }
+    }
+    return found;
+  };
+
+  function* pairs(vehicles: readonly Swept[]): Generator<Pair> {
+    const found = judge(vehicles);
+    let at = 0;
+    for (const vehicle of vehicles) {
+      for (const trailer of trailers) {
+        const limit = withRoom ? limits[found.bindings[at] ?? -1] : undefined;
         yield {
           vehicle: vehicle.name,
           trailer: trailer.name,
-          outcome: outcomes[level] ?? '',
+          outcome: outcomes[found.levels[at] ?? 0] ?? '',
           binding: limit?.id ?? null,
           left: limit
-            ? { lo: found.leftLo[to] ?? 0, hi: found.leftHi[to] ?? 0, unit: limit.unit }
+            ? { lo: found.leftLo[at] ?? 0, hi: found.leftHi[at] ?? 0, unit: limit.unit }
             : null,
         };
+        at += 1;
       }
     }
-  };
+  }
+
+  return { judge, outcomes, limits, pairs };
 }

@@ -74,9 +74,17 @@ export function marksOf(kept: ReadonlyMap<Ref, Vector>, from: number, size: numb
   return marks;
 }
 
-const isWithin = (a: Mark, b: Mark): boolean =>
+/** Whether two steps still come to the same: they are twins, or both are one and the same value. */
+function areTwins(marks: Marks, { fixed, twin }: Mark, other: Ref | undefined): boolean {
+  if (twin === other) return true;
+  if (other === undefined || fixed === undefined) return false;
+  return marks.get(other)?.fixed === fixed;
+}
+
+/** Whether a mark that holds now says all that one held before says. */
+const isWithin = (now: Marks, a: Mark, b: Mark): boolean =>
   (b.fixed === undefined || b.fixed === a.fixed) &&
-  (b.twin === undefined || b.twin === a.twin) &&
+  (b.twin === undefined || areTwins(now, a, b.twin)) &&
   a.least >= b.least &&
   a.most <= b.most &&
   (b.mayBeNone || !a.mayBeNone);
@@ -90,15 +98,18 @@ export function weakened(before: Marks | undefined, now: Marks): Marks {
   let isHeld = true;
   for (const [ref, mark] of now) {
     const held = before.get(ref);
-    if (!held || !isWithin(mark, held)) isHeld = false;
+    if (!held || !isWithin(now, mark, held)) isHeld = false;
   }
   if (isHeld) return before;
   const found = new Map<Ref, Mark>();
   for (const [ref, a] of now) {
     const b = before.get(ref) ?? a;
+    const fixed = a.fixed === b.fixed ? a.fixed : undefined;
+    const mayBe = fixed === undefined ? (b.twin ?? a.twin) : undefined;
+    const isTwin = areTwins(now, a, mayBe) && areTwins(before, b, mayBe);
     found.set(ref, {
-      fixed: a.fixed === b.fixed ? a.fixed : undefined,
-      twin: a.twin === b.twin ? a.twin : undefined,
+      fixed,
+      twin: isTwin ? mayBe : undefined,
       least: Math.min(a.least, b.least),
       most: Math.max(a.most, b.most),
       mayBeNone: a.mayBeNone || b.mayBeNone,

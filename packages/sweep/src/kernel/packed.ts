@@ -24,6 +24,9 @@ export type Packed = {
   readonly room: readonly Ref[];
 };
 
+export const isPacked = (value: unknown): value is Packed =>
+  typeof value === 'object' && value !== null && 'of' in value && 'ops' in value;
+
 /** A short text that is another wherever rules are: all that a verdict hangs on but the parameters' values. */
 export function rulesMark(topic: Topic, sides: Sides): string {
   const facts = Object.entries(topic.facts).map(([id, fact]) => [

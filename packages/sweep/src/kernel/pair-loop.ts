@@ -41,7 +41,7 @@ function throughKins(special: Special, kept: Kept, rows: Kin, columns: Kin) {
 }
 
 /** Steps of some columns, bound for whatever row is put in. */
-function columnsBound(special: Special, kept: Kept, from: number, n: number) {
+export function columnsBound(special: Special, kept: Kept, from: number, n: number) {
   const { steps, stages } = special.staged;
   const ends = new Set(special.outputs);
   const out = new Map<Ref, Vector>();

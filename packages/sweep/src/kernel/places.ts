@@ -1,5 +1,5 @@
 import type { Inputs, Topic } from '@tarebook/rules/engine';
-import type { Step } from './graph';
+import type { Sort, Step } from './graph';
 import { padded, type Vector, vector } from './lanes';
 import { type Sides, sideBits, sideOf } from './sides';
 import { optionsOf, partsOf } from './source';
@@ -34,27 +34,32 @@ function ofColumn(inputs: Inputs, name: string, part: string): number | undefine
   return cells.some(({ open }) => open) ? 1 : 0;
 }
 
-/** The value that a program asks for by a name; undefined for what nobody tells. */
-export function toldOf(topic: Topic, inputs: Inputs, name: string): number | undefined {
+/** What a program asks for by a name, ready to be read of one rig after another; undefined for what nobody tells. */
+export function reading(topic: Topic, name: string): (inputs: Inputs) => number | undefined {
   const space = name.lastIndexOf(' ');
   const [fact, part] = [name.slice(0, space), name.slice(space + 1)];
-  const input = inputs.get(fact);
-  if (!input) return ofColumn(inputs, fact, part);
-  if (part === 'given') return input.status === 'silent' ? 0 : 1;
-  if (part === 'known') return input.status === 'known' ? 1 : 0;
-  if (input.kind === 'rows') return part === 'count' ? input.rows.length : undefined;
-  if (input.kind === 'number') {
-    if (part === 'lo' || part === 'hi') return input[part];
-    return part === 'open' ? (input.open ? 1 : 0) : undefined;
-  }
   const declared = topic.facts[fact];
   const all = declared ? optionsOf(declared) : [];
-  if (part === 'one') return input.options.length === 1 ? 1 : 0;
-  return input.options.reduce((bits, each) => bits | (1 << all.indexOf(each)), 0);
+  return (inputs) => {
+    const input = inputs.get(fact);
+    if (!input) return ofColumn(inputs, fact, part);
+    if (part === 'given') return input.status === 'silent' ? 0 : 1;
+    if (part === 'known') return input.status === 'known' ? 1 : 0;
+    if (input.kind === 'rows') return part === 'count' ? input.rows.length : undefined;
+    if (input.kind === 'number') {
+      if (part === 'lo' || part === 'hi') return input[part];
+      return part === 'open' ? (input.open ? 1 : 0) : undefined;
+    }
+    if (part === 'one') return input.options.length === 1 ? 1 : 0;
+    return input.options.reduce((bits, each) => bits | (1 << all.indexOf(each)), 0);
+  };
 }
 
+export const toldOf = (topic: Topic, inputs: Inputs, name: string): number | undefined =>
+  reading(topic, name)(inputs);
+
 /** What rows or columns are like: how each fact is told, and whether it is one number or a range. */
-function likenessOf(ids: readonly string[], inputs: Inputs): string {
+export function likenessOf(ids: readonly string[], inputs: Inputs): string {
   return ids
     .map((id) => {
       const input = inputs.get(id);
@@ -80,11 +85,32 @@ function kinsOf(likeness: readonly string[]): readonly (readonly number[])[] {
   return [...all.filter((each) => each.length >= leastKin), ...(rest.length > 0 ? [rest] : [])];
 }
 
-/** Reads rows or columns once; they serve for whatever case they are set in. */
-export function placesOf(topic: Topic, sides: Sides, side: Side, all: readonly Inputs[]): Places {
-  const ids = Object.keys(topic.facts).filter(
+/** Something that comes in of a side, and how it is read. */
+type Told = {
+  readonly name: string;
+  readonly sort: Sort;
+  readonly read: (inputs: Inputs) => number | undefined;
+};
+
+/** The facts of one side. */
+export const factsOfSide = (topic: Topic, sides: Sides, side: Side): readonly string[] =>
+  Object.keys(topic.facts).filter(
     (id) => topic.facts[id]?.kind !== 'rows' && sideOf(sides, id) === sideBits[side],
   );
+
+export const toldOfSide = (topic: Topic, sides: Sides, side: Side): readonly Told[] =>
+  factsOfSide(topic, sides, side).flatMap((id) => {
+    const fact = topic.facts[id];
+    return (fact ? partsOf(fact) : []).map((part) => {
+      const name = `${id} ${part}`;
+      const sort = part === 'lo' || part === 'hi' ? 'number' : part === 'may' ? 'bits' : 'truth';
+      return { name, sort, read: reading(topic, name) } as const;
+    });
+  });
+
+/** Reads rows or columns once; they serve for whatever case they are set in. */
+export function placesOf(topic: Topic, sides: Sides, side: Side, all: readonly Inputs[]): Places {
+  const ids = factsOfSide(topic, sides, side);
   const kin: Kin[] = [];
   let slots = 0;
   for (const members of kinsOf(all.map((inputs) => likenessOf(ids, inputs)))) {
@@ -92,22 +118,17 @@ export function placesOf(topic: Topic, sides: Sides, side: Side, all: readonly I
     slots += padded(members.length);
   }
   const inputs = new Map<string, Vector>();
-  for (const id of ids) {
-    const fact = topic.facts[id];
-    for (const part of fact ? partsOf(fact) : []) {
-      const name = `${id} ${part}`;
-      const sort = part === 'lo' || part === 'hi' ? 'number' : part === 'may' ? 'bits' : 'truth';
-      const told = vector(sort, slots);
-      for (const { from, members } of kin) {
-        members.forEach((member, i) => {
-          told.of[from + i] = toldOf(topic, all[member] ?? new Map(), name) ?? 0;
-        });
-        // What stands between two kins is like its neighbor, and nobody asks for it.
-        const last = from + members.length - 1;
-        told.of.fill(told.of[last] ?? 0, last + 1, from + padded(members.length));
-      }
-      inputs.set(name, told);
+  for (const { name, sort, read } of toldOfSide(topic, sides, side)) {
+    const told = vector(sort, slots);
+    for (const { from, members } of kin) {
+      members.forEach((member, i) => {
+        told.of[from + i] = read(all[member] ?? new Map()) ?? 0;
+      });
+      // What stands between two kins is like its neighbor, and nobody asks for it.
+      const last = from + members.length - 1;
+      told.of.fill(told.of[last] ?? 0, last + 1, from + padded(members.length));
     }
+    inputs.set(name, told);
   }
   return { kin, slots, inputs };
 }

@@ -44,7 +44,7 @@ export function throughSides(all: Staged, setting: Setting, places: BothPlaces) 
   };
   /** What is another with each case. */
   const moving: { readonly step: Step; readonly stage: SideStage; readonly into: Vector }[] = [];
-  let isOut = false;
+  const standing: { readonly step: Step; readonly own: Vector }[] = [];
   for (const stage of ['case', 'rows', 'columns'] as const) {
     for (const ref of stages[stage].inputs) {
       const step = steps[ref];
@@ -53,17 +53,23 @@ export function throughSides(all: Staged, setting: Setting, places: BothPlaces) 
       const slots = stage === 'case' ? onePlace : places[stage].slots;
       const into = own ?? vector(step.sort, slots);
       if (!own) moving.push({ step, stage, into });
-      else if (isOutside(step, own)) isOut = true;
+      else standing.push({ step, own });
       told[stage].set(ref, into);
     }
   }
   const slots = { rows: places.rows.slots, columns: places.columns.slots };
   const ready = readySides(all, slots, (stage, ref) => told[stage].get(ref));
+  const isOut = (): boolean => standing.some(({ step, own }) => isOutside(step, own));
+  const wasOut = isOut();
   return {
     kept: ready.kept,
-    /** False where something lies outside the bounds on which the program was built. */
-    run: (facts: Inputs, beside: Beside): boolean => {
-      let isWithin = !isOut;
+    /**
+     * False where something lies outside the bounds on which the program was built.
+     *
+     * @param isRefilled rows and columns are others than when it was made ready, in the same vectors
+     */
+    run: (facts: Inputs, beside: Beside, isRefilled = false): boolean => {
+      let isWithin = !(isRefilled ? isOut() : wasOut);
       for (const { step, stage, into } of moving) {
         const given = beside(step.name, stage);
         const value = ofCase(setting, facts, step.name);
@@ -86,11 +92,20 @@ const refOf = (sum: NumberSteps, part: (typeof sumParts)[number][0]): Ref => {
 };
 
 /**
- * The sums over a case's lists, row by row, for the case and for every row and column they hang on.
+ * The sums over a case's lists, row by row, for the case and for every row and column they hang on;
+ * undefined where a kernel is not sure of them.
  *
  * @throws NotHeld naming what a kernel cannot hold.
  */
-export function sumsIn(setting: Setting, facts: Inputs, places: BothPlaces): Beside | undefined {
+export const sumsIn = (setting: Setting, facts: Inputs, places: BothPlaces): Beside | undefined =>
+  sumsReady(setting, facts, places)(false);
+
+/** The same, ready to be reckoned again once other rows or columns stand in the same vectors. */
+export function sumsReady(
+  setting: Setting,
+  facts: Inputs,
+  places: BothPlaces,
+): (isRefilled: boolean) => Beside | undefined {
   const compiled: Compiled = compiledOf(setting.topic);
   const g = graph();
   const of = reckoning(g, compiled, listedSource(g, setting.topic, setting.sides, facts));
@@ -106,8 +121,7 @@ export function sumsIn(setting: Setting, facts: Inputs, places: BothPlaces): Bes
     [...outputs.values()].map(({ ref }) => ref),
   );
   const { kept, run } = throughSides(all, setting, places);
-  if (!run(facts, () => undefined)) return undefined;
-  return (name, stage) => {
+  const beside: Beside = (name, stage) => {
     const output = outputs.get(name);
     if (!output) return undefined;
     const { ref, sort } = output;
@@ -116,4 +130,5 @@ export function sumsIn(setting: Setting, facts: Inputs, places: BothPlaces): Bes
     const value = kept.case.get(ref)?.of[0] ?? g.steps[ref]?.value ?? 0;
     return sameEverywhere(sort, stage === 'case' ? onePlace : places[stage].slots, value);
   };
+  return (isRefilled) => (run(facts, () => undefined, isRefilled) ? beside : undefined);
 }

@@ -1,0 +1,74 @@
+import { createReadStream } from 'node:fs';
+import { open, stat } from 'node:fs/promises';
+import { type Entry, entriesFrom, type RefusedRow } from '@tarebook/sweep/many';
+import { BadInput, named, reasonOf } from './files';
+import { sayBeside } from './said';
+import { cellOf } from './sweep-lines';
+import { writeBeside } from './write-beside';
+
+/** What a table without readable rows mostly lacks. */
+export const firstRow = 'its first row names the columns, one of them `name`';
+
+/** How a file begins. */
+async function openingOf(file: string): Promise<string> {
+  const handle = await open(file);
+  try {
+    const { buffer, bytesRead } = await handle.read(Buffer.alloc(20_000), 0, 20_000, 0);
+    return buffer.toString('utf8', 0, bytesRead);
+  } finally {
+    await handle.close();
+  }
+}
+
+/** Reads a file of vehicles or trailers as it comes, and says how far it is. */
+export async function* entriesOf(
+  file: string,
+  kind: 'vehicle' | 'trailer',
+  read: (share: number) => void,
+) {
+  try {
+    const { size } = await stat(file);
+    const opening = await openingOf(file);
+    for await (const row of entriesFrom(file, kind, opening, createReadStream(file))) {
+      read(row.bytes / Math.max(1, size));
+      yield row;
+    }
+  } catch (problem) {
+    if (problem instanceof Error && 'code' in problem && `${problem.code}`.startsWith('CSV_')) {
+      throw new BadInput(`${named(file)}: this is no table that can be read; ${problem.message}.`);
+    }
+    throw new BadInput(`${named(file)}: ${reasonOf(problem)}`);
+  }
+}
+
+/** What of an entry a sweep goes by. */
+export const plain = ({ name, facts }: Entry): Pick<Entry, 'name' | 'facts'> => ({ name, facts });
+
+export async function trailersIn(file: string, refused: RefusedRow[]) {
+  const trailers: Pick<Entry, 'name' | 'facts'>[] = [];
+  for await (const row of entriesOf(file, 'trailer', () => {})) {
+    if ('entry' in row) trailers.push(plain(row.entry));
+    else refused.push(row.refused);
+  }
+  if (trailers.length > 0) return trailers;
+  throw new BadInput(`${named(file)}: there is no trailer in it that can be read; ${firstRow}.`);
+}
+
+/** What is told of a row that was left out, beside the file or on the screen. */
+export async function tellRefused(
+  out: string | undefined,
+  refused: readonly RefusedRow[],
+): Promise<void> {
+  if (refused.length === 0) return;
+  const beside = out?.replace(/(\.[a-z]+)?$/i, '.refused.csv');
+  if (beside === undefined) {
+    await sayBeside(refused.map((r) => `${named(r.file)}:${r.line}: ${r.says}`).join('\n'));
+    return;
+  }
+  const lines = refused.map(({ file, line, says }) =>
+    [file, `${line}`, says].map(cellOf).join(','),
+  );
+  await writeBeside(beside, `${['file,line,reason', ...lines].join('\n')}\n`);
+  const rows = refused.length === 1 ? 'One row was' : `${refused.length} rows were`;
+  await sayBeside(`${rows} left out; ${named(beside)} says which and why.`);
+}

@@ -1,0 +1,154 @@
+import { type Inputs, inBase, parametersOn } from '@tarebook/rules/engine';
+import type { Ref } from './graph';
+import { numbersIn, padded, type Vector, vector } from './lanes';
+import type { Marks } from './marks';
+import { askEngine, columnsBound, type Found } from './pair-loop';
+import type { KernelAsked } from './pairs';
+import { caseStore, type StoredKin, sideStore } from './side-store';
+import { type Special, specialize } from './specialize';
+import { block, onePlace, type ReadyStage, readyStage, staged } from './staged';
+
+/** Rows gone through with one block of columns before the next. */
+const rowsAtOnce = 64;
+
+/** Bound tiles that are kept; others are bound again. */
+const mostTiles = 256;
+
+/** What comes into a stage of a tile, in vectors that are filled for each block. */
+function stageOf(special: Special, stage: 'case' | 'rows' | 'columns', n: number) {
+  const { steps, stages } = special.staged;
+  const into = new Map<Ref, Vector>();
+  for (const ref of stages[stage].inputs) into.set(ref, vector(steps[ref]?.sort ?? 'number', n));
+  const ready = readyStage(steps, stages[stage], n, (ref) => into.get(ref));
+  const sources = [...into].map(([ref, to]) => ({ from: special.inputs.get(ref) ?? -1, to }));
+  return { ready, sources };
+}
+
+/** A program for some rows and columns told alike, bound to its own vectors, for one block after another. */
+function tileOf(special: Special, n: number) {
+  const { steps } = special.staged;
+  const ofCase = stageOf(special, 'case', onePlace);
+  const rows = stageOf(special, 'rows', rowsAtOnce);
+  const columns = stageOf(special, 'columns', n);
+  const kept = {
+    case: ofCase.ready.kept,
+    rows: rows.ready.kept,
+    columns: columns.ready.kept,
+  };
+  const { refresh, run, least, most, room } = columnsBound(special, kept, 0, n);
+  const fixed = (ref: Ref): number => steps[ref]?.value ?? 0;
+  const single = (ref: Ref): number => ofCase.ready.kept.get(ref)?.of[0] ?? fixed(ref);
+  const fill = (
+    { sources, ready }: { readonly sources: typeof rows.sources; readonly ready: ReadyStage },
+    values: ReadonlyMap<Ref, Vector>,
+    from: number,
+    size: number,
+    value: (ref: Ref) => number,
+  ): void => {
+    for (const { from: ref, to } of sources) {
+      const told = values.get(ref);
+      if (told) to.of.set(told.of.subarray(from, from + padded(size)));
+    }
+    ready.run(value);
+  };
+  const out = { least: numbersIn(least), most: numbersIn(most) };
+  const left = room && {
+    binding: numbersIn(room.binding),
+    lo: numbersIn(room.lo),
+    hi: numbersIn(room.hi),
+    unsure: room.unsure,
+  };
+
+  /** All rows with all columns; a pair stands at row × width + column, by their places among all. */
+  return (
+    setting: ReadonlyMap<Ref, Vector>,
+    over: StoredKin,
+    across: StoredKin,
+    width: number,
+    into: Found,
+  ): void => {
+    fill(ofCase, setting, 0, 1, fixed);
+    refresh();
+    for (let top = 0; top < over.members.length; top += rowsAtOnce) {
+      const height = Math.min(rowsAtOnce, over.members.length - top);
+      fill(rows, over.values, over.from + top, height, single);
+      for (let from = 0; from < across.members.length; from += n) {
+        const size = Math.min(n, across.members.length - from);
+        fill(columns, across.values, across.from + from, size, single);
+        for (let row = 0; row < height; row += 1) {
+          run(row);
+          const start = (over.members[top + row] ?? 0) * width;
+          for (let i = 0; i < size; i += 1) {
+            const to = start + (across.members[from + i] ?? 0);
+            const level = out.least[i] ?? askEngine;
+            into.levels[to] = level === out.most[i] ? level : askEngine;
+          }
+          if (!left) continue;
+          for (let i = 0; i < size; i += 1) {
+            const to = start + (across.members[from + i] ?? 0);
+            if (left.unsure[i] !== 0) into.levels[to] = askEngine;
+            into.bindings[to] = left.binding[i] ?? -1;
+            into.leftLo[to] = left.lo[i] ?? 0;
+            into.leftHi[to] = left.hi[i] ?? 0;
+          }
+        }
+      }
+    }
+  };
+}
+
+/** Lanes that leave few empty: a kin is gone through in blocks of the same length. */
+function lanesFor(size: number): number {
+  const blocks = Math.ceil(size / block);
+  // Few lengths, so that kin of nearly the same size share a tile.
+  return Math.min(block, Math.ceil(size / blocks / 32) * 32);
+}
+
+/**
+ * Makes columns ready once, and gives what judges some rows with all of them: every program is bound
+ * once for rows and columns told alike, however many come. Nothing of a pair is kept.
+ *
+ *     columns ──► kin ─┐
+ *     some rows ─► kin ┴► tile (rows told alike × columns told alike) ─► found
+ */
+export function tiling(
+  { topic, sides, asOf, program, withRoom }: KernelAsked,
+  facts: Inputs,
+  columns: readonly Inputs[],
+): (rows: readonly Inputs[], into: Found) => void {
+  const outputs = [...program.verdict, ...(withRoom ? program.room : [])];
+  const all = staged(program.steps, outputs);
+  const setting = { topic, sides, parameters: inBase(parametersOn(topic, asOf), asOf) };
+  const ofCase = caseStore(all, setting, facts);
+  const across = sideStore(all, setting, facts, 'columns')(columns);
+  const readRows = sideStore(all, setting, facts, 'rows');
+
+  const tiles = new Map<string, { readonly by: readonly Marks[]; readonly tile: Tile }>();
+  type Tile = ReturnType<typeof tileOf>;
+  const tileFor = (row: StoredKin, column: StoredKin): Tile => {
+    const key = `${row.likeness}\n${column.likeness}`;
+    const by = [row.marks, column.marks];
+    const before = tiles.get(key);
+    if (before?.by.every((each, at) => each === by[at])) return before.tile;
+    const marks = [ofCase.marks, ...by];
+    const special = specialize(all, outputs, (ref) =>
+      marks.find((each) => each.has(ref))?.get(ref),
+    );
+    const tile = tileOf(special, lanesFor(column.members.length));
+    if (tiles.size >= mostTiles) tiles.clear();
+    tiles.set(key, { by, tile });
+    return tile;
+  };
+
+  return (rows, into) => {
+    into.levels.fill(askEngine);
+    if (!ofCase.isWithin) return;
+    for (const over of readRows(rows)) {
+      if (!over.isWithin) continue;
+      for (const column of across) {
+        if (!column.isWithin) continue;
+        tileFor(over, column)(ofCase.values, over, column, columns.length, into);
+      }
+    }
+  };
+}
