@@ -4,6 +4,7 @@ import { towFit } from '@tarebook/rules';
 import { parse } from 'csv-parse';
 import { columns } from './columns';
 import { BadInput, named, readText, reasonOf } from './files';
+import { throughCsv } from './parquet';
 import { head } from './sweep-lines';
 
 /** How one pair came out in a sweep. */
@@ -36,9 +37,12 @@ type Line = { readonly vehicle: string; readonly trailer: string; readonly out: 
 const wanted = head.trim().split(',');
 
 /** The lines of a sweep's file one after another. */
-async function* linesOf(file: string): AsyncGenerator<Line> {
+const linesOf = (file: string): AsyncGenerator<Line> =>
+  throughCsv(file, (csv) => linesIn(csv, file));
+
+async function* linesIn(csv: string, file: string): AsyncGenerator<Line> {
   const rows = parse({ bom: true });
-  const source = createReadStream(file);
+  const source = createReadStream(csv);
   source.on('error', (problem) => rows.destroy(problem));
   source.pipe(rows);
   let isFirst = true;

@@ -2,6 +2,7 @@ import { createReadStream } from 'node:fs';
 import { open, stat } from 'node:fs/promises';
 import { type Entry, entriesFrom, type RefusedRow } from '@tarebook/sweep/many';
 import { BadInput, named, reasonOf } from './files';
+import { throughCsv } from './parquet';
 import { sayBeside } from './said';
 import { cellOf } from './sweep-lines';
 import { writeBeside } from './write-beside';
@@ -20,20 +21,32 @@ async function openingOf(file: string): Promise<string> {
   }
 }
 
-/** Reads a file of vehicles or trailers as it comes, and says how far it is. */
+async function* rowsIn(csv: string, file: string, kind: 'vehicle' | 'trailer') {
+  const { size } = await stat(csv);
+  const opening = await openingOf(csv);
+  // Parquet has no line of heads: its first row is the first.
+  const heads = csv === file ? 0 : 1;
+  for await (const row of entriesFrom(file, kind, opening, createReadStream(csv))) {
+    const share = row.bytes / Math.max(1, size);
+    if ('entry' in row) yield { entry: row.entry, share };
+    else yield { refused: { ...row.refused, line: row.refused.line - heads }, share };
+  }
+}
+
+/** Reads a file of vehicles or trailers as it comes, CSV or Parquet, and says how far it is. */
 export async function* entriesOf(
   file: string,
   kind: 'vehicle' | 'trailer',
   read: (share: number) => void,
 ) {
   try {
-    const { size } = await stat(file);
-    const opening = await openingOf(file);
-    for await (const row of entriesFrom(file, kind, opening, createReadStream(file))) {
-      read(row.bytes / Math.max(1, size));
+    await stat(file);
+    for await (const row of throughCsv(file, (csv) => rowsIn(csv, file, kind))) {
+      read(row.share);
       yield row;
     }
   } catch (problem) {
+    if (problem instanceof BadInput) throw problem;
     if (problem instanceof Error && 'code' in problem && `${problem.code}`.startsWith('CSV_')) {
       throw new BadInput(`${named(file)}: this is no table that can be read; ${problem.message}.`);
     }

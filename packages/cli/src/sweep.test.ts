@@ -3,6 +3,7 @@ import { existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } fro
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { DuckDBInstance } from '@duckdb/node-api';
 import { answerNow, towFit } from '@tarebook/rules';
 import { readCatalogue } from '@tarebook/sweep';
 import { expect, test } from 'vitest';
@@ -157,6 +158,51 @@ test('on one thread, two or four the bytes are the same', { timeout: 600_000 }, 
   expect(one?.text.split('\n').length).toBeGreaterThan(300_000);
 });
 
+test('from Parquet and to Parquet every row is what it is in CSV', {
+  timeout: 240_000,
+}, async () => {
+  const folder = scratch();
+  const at = (name: string): string => join(folder, name);
+  const sql = async (text: string) => {
+    const connection = await (await DuckDBInstance.create(':memory:')).connect();
+    return (await connection.runAndReadAll(text)).getRowsJS();
+  };
+  writeFileSync(at('t.csv'), `${text('trailers.csv').trimEnd()}\n,lost\n`);
+  await sql(
+    `COPY (SELECT * FROM read_csv('${at('t.csv')}', comment = '#', null_padding = true, all_varchar = true)) TO '${at('t.parquet')}' (FORMAT parquet)`,
+  );
+  const sweep = (trailers: string, out: string) =>
+    run(['sweep', ...seeded, '--trailers', at(trailers), '--out', at(out), '--json']);
+  const [csv, parquet, again] = [
+    await sweep('t.csv', 'a.csv'),
+    await sweep('t.parquet', 'b.parquet'),
+    await sweep('t.parquet', 'c.parquet'),
+  ];
+  expect([csv.status, parquet.status, again.status], parquet.err).toEqual([0, 0, 0]);
+  expect(readFileSync(at('b.parquet')).equals(readFileSync(at('c.parquet')))).toBe(true);
+  expect(JSON.parse(parquet.out).counts).toEqual(JSON.parse(csv.out).counts);
+  const rows = await sql(`SELECT * FROM read_parquet('${at('b.parquet')}')`);
+  const lines = rows.map((row) => row.map((cell) => cell ?? '').join(','));
+  expect(lines.join('\n')).toBe(
+    readFileSync(at('a.csv'), 'utf8').split('\n').slice(1, -1).join('\n'),
+  );
+  const { length } = readCatalogue({ 'trailers.csv': text('trailers.csv') }).trailers;
+  expect(readFileSync(at('b.refused.csv'), 'utf8')).toMatch(
+    new RegExp(`t\\.parquet,${length + 1},.*no name`),
+  );
+  const compared = await run(['sweep', '--compare', at('a.csv'), at('b.parquet'), '--json']);
+  expect(JSON.parse(compared.out)).toMatchObject({ pairs: rows.length, turned: [] });
+});
+
+test('what is no Parquet is told in one line', async () => {
+  const file = join(scratch(), 'v.parquet');
+  writeFileSync(file, 'name,gvwr\n');
+  const { status, err } = await run(['sweep', ...seeded, '--vehicles', file]);
+  expect(status).toBe(2);
+  expect(err).toMatch(/v\.parquet: /);
+  expect(err.trim().split('\n').length).toBe(1);
+});
+
 test('a row that cannot be read is left out and told beside, with its line', async () => {
   const folder = scratch();
   const trailers = join(folder, 't.csv');
@@ -191,7 +237,11 @@ test.each([
     /nowhere\.csv: there is no such file/,
   ],
   ['a topic without two sides', [...seeded, '--topic', 'tires'], /a sweep is of tow-fit/],
-  ['an ending that is not written', [...seeded, '--out', 'pairs.xyz'], /ends in \.csv/],
+  [
+    'an ending that is not written',
+    [...seeded, '--out', 'pairs.xyz'],
+    /ends in \.csv or \.parquet/,
+  ],
   ['no number of threads', [...seeded, '--threads', 'all'], /--threads all: .* from 1 to 64/],
   ['to go on with nothing', [...seeded, '--resume'], /--out/],
 ])('%s is told in one line', async (_, args, says) => {

@@ -2,6 +2,7 @@ import { stat } from 'node:fs/promises';
 import { towFit } from '@tarebook/rules';
 import type { RefusedRow, Swept } from '@tarebook/sweep/many';
 import { BadInput, named, reasonOf } from './files';
+import { asParquet, isParquet, parquetAtHand } from './parquet';
 import { sayBeside } from './said';
 import { head } from './sweep-lines';
 import { asCsv, type Counts, digestOf, type Parts, partsOf, together } from './sweep-parts';
@@ -28,13 +29,15 @@ const mostThreads = 64;
 function fileFrom(given: Flags, name: 'vehicles' | 'trailers'): string {
   const file = textFlag(given, name);
   if (file !== undefined) return file;
-  throw new BadInput(`\`tarebook sweep\` wants --${name} FILE.csv.`);
+  throw new BadInput(`\`tarebook sweep\` wants --${name} FILE, CSV or Parquet.`);
 }
 
 function outFrom(given: Flags): string | undefined {
   const out = textFlag(given, 'out');
-  if (out !== undefined && !/\.csv$/i.test(out)) {
-    throw new BadInput(`--out ${named(out)}: a sweep writes CSV; name a file that ends in .csv.`);
+  if (out !== undefined && !/\.csv$/i.test(out) && !isParquet(out)) {
+    throw new BadInput(
+      `--out ${named(out)}: a sweep writes CSV or Parquet; name a file that ends in .csv or .parquet.`,
+    );
   }
   if (out === undefined && given.resume)
     throw new BadInput('--resume goes on with a file; name it with --out.');
@@ -137,6 +140,7 @@ export async function sweepAll(given: Flags): Promise<SweepDone> {
   const [out, threads] = [outFrom(given), threadsFrom(given)];
   const [vehicles, file] = [fileFrom(given, 'vehicles'), fileFrom(given, 'trailers')];
   const begun = performance.now();
+  if (out && isParquet(out)) await parquetAtHand(out);
   const setting = await settingFrom(given);
   const refused: RefusedRow[] = [];
   const trailers = await trailersIn(file, refused);
@@ -161,7 +165,7 @@ export async function sweepAll(given: Flags): Promise<SweepDone> {
         `${named(vehicles)}: there is no vehicle in it that can be read; ${firstRow}.`,
       );
     }
-    if (into && out) await into.finish(asCsv(out));
+    if (into && out) await into.finish(isParquet(out) ? asParquet(out) : asCsv(out));
     await tellRefused(out, refused);
   }
   const none = Object.values(topicIn(setting).outcomes).map(({ id }) => [id, 0]);

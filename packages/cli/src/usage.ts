@@ -11,8 +11,8 @@ export const usage = `Tarebook runs worked cases of a travel-trailer dealership.
   tarebook which FILE [--where COLUMN=VALUE …] [--json]   which of a catalogue's trailers, or vehicles
   tarebook offers [OPTION LINE] [--json]    on all of that line? or what changed on the lines, and why
   tarebook accessories [ACCESSORY [TRAILER or LINE]] [--json]   where it fits, what it weighs and does, who fits it
-  tarebook sweep --vehicles F --trailers F [--case FILE] [--out F.csv] [--threads N] [--resume] [--json]
-                                            every vehicle of one file against every trailer of another
+  tarebook sweep --vehicles F --trailers F [--case FILE] [--out F.csv|F.parquet] [--threads N] [--resume]
+               [--json]                     every vehicle of one file against every trailer of another, CSV or Parquet
   tarebook sweep --compare WAS IS [--ledger FILE] [--json]   which pairs turned between two of them, and why
   tarebook catalogue WAS IS [PATH …] [--ledger LEDGER.json] [--json]
                                             what changed between two catalogues, in which cases and answers
