@@ -5,8 +5,8 @@ import { type Remedies, remedies } from '@tarebook/rules';
 import { expect, test } from 'vitest';
 import { casesFolder } from './files';
 
-function of(name: string): Remedies {
-  const text = readFileSync(join(casesFolder, 'tow-fit', `${name}.md`), 'utf8');
+function of(name: string, folder = 'tow-fit'): Remedies {
+  const text = readFileSync(join(casesFolder, folder, `${name}.md`), 'utf8');
   const { topic, asked } = askedOf(readCase(text));
   return remedies(topic, asked);
 }
@@ -94,5 +94,15 @@ test('what people believe in: the kitchen to the nose and the bars tighter do no
       'Move Kitchen in the trailer: from 3 ft ahead of the axles to 14.4 ft ahead of the axles. That does not turn it: payload goes from 1,106.3 lb to 1,233 lb of 1,050 lb, and that is worse.',
       'Set the bars to restore 100 % of the front axle’s loss (now 50 %), within what the hitch’s and the vehicle’s makers allow. That does not turn it: it does nothing for payload, 1,106.3 lb of 1,050 lb as before.',
     ]),
+  );
+});
+
+test('what heats is moved to the other leg and never left off; a water heater may be', () => {
+  const { remedies: found } = of('fifty-four-on-one-leg', 'shore-power');
+  const off = found.filter(({ to }) => to === 'none').map(({ rowName }) => rowName);
+  expect(off).toContain('Water heater');
+  expect(off.filter((name) => /heat pump/i.test(name ?? ''))).toEqual([]);
+  expect(found.some(({ rowName, to }) => rowName === 'Front heat pump' && to !== 'none')).toBe(
+    true,
   );
 });

@@ -95,24 +95,29 @@ const stepOf = ({ fact, column }: FactChange): number => {
 };
 
 const rank: Readonly<Record<string, number>> = { ok: 0, care: 1, if: 2, unknown: 3, stop: 4 };
-const ofFindings = (facts: FactsGiven): ReadonlyMap<string, string> =>
-  new Map(judged(facts).findings.map(({ id, level }) => [id, level]));
+const ofAll = (facts: FactsGiven): ReadonlyMap<string, string> => {
+  const { limits, findings } = judged(facts);
+  return new Map([
+    ...limits.map(({ id, state }): [string, string] => [`limit ${id}`, state]),
+    ...findings.map(({ id, level }): [string, string] => [id, level]),
+  ]);
+};
 const moves = ({ shown, column }: FactChange): boolean => shown !== undefined || column === 'ahead';
 
-/** Findings that are worse than they were, and a tongue share that is off after load was moved. */
+/** What is worse than it was, and a tongue share that is off after load was moved. */
 function upsets(facts: FactsGiven, after: FactsGiven, change: FactChange): readonly string[] {
-  const before = ofFindings(facts);
-  return [...ofFindings(after)].flatMap(([id, level]) => {
+  const before = ofAll(facts);
+  return [...ofAll(after)].flatMap(([id, level]) => {
     const now = rank[level] ?? 0;
     const righted = id === 'tongue-share' && change.fact.startsWith('trailer.') && moves(change);
     return now > 0 && (righted || now > (rank[before.get(id) ?? ''] ?? 0)) ? [id] : [];
   });
 }
 
-/** Whether some finding is worse than it was: then it is no remedy, whatever the verdict says. */
+/** Whether some limit or finding is worse than it was: then it is no remedy, whatever the verdict says. */
 function worsens(facts: FactsGiven, after: FactsGiven): boolean {
-  const before = ofFindings(facts);
-  return [...ofFindings(after)].some(
+  const before = ofAll(facts);
+  return [...ofAll(after)].some(
     ([id, level]) => (rank[level] ?? 0) > (rank[before.get(id) ?? ''] ?? 0),
   );
 }
@@ -140,7 +145,7 @@ describe('a remedy', () => {
     expect(seen).toBeGreaterThan(120);
   });
 
-  test('leaves no finding worse than it was, and moves no load into too light a tongue', () => {
+  test('leaves no limit and no finding worse than it was, and moves no load into too light a tongue', () => {
     const seen = overRigs((facts, { remedies: found }) => {
       for (const each of found) {
         expect([each.says, upsets(facts, each.facts, each)]).toEqual([each.says, []]);

@@ -32,7 +32,7 @@ describe('a whole rig on the command line', () => {
     const forms = { everybody: false, forms: true };
     expect(rigAsText(judged('tow-fit'), forms, topics)).toContain('Spoken');
     expect(() => rigAsText(judged(), forms, topics)).toThrow('--topic tow-fit');
-    const json = JSON.parse(JSON.stringify(rigAsJson(judged('tow-fit'), forms)));
+    const json = JSON.parse(JSON.stringify(rigAsJson(judged('tow-fit'), forms, topics)));
     expect(json.answers).toHaveLength(1);
     expect(json.answers[0].forms.spoken).toContain('exceeded by 70 pounds');
   });
@@ -43,7 +43,7 @@ describe('a whole rig on the command line', () => {
   });
 
   test('saved as JSON it runs again to the last digit, and a changed figure is told', async () => {
-    const saved = JSON.stringify(rigAsJson(judged('tow-fit'), plain));
+    const saved = JSON.stringify(rigAsJson(judged('tow-fit'), plain, topics));
     const again = await replayRig('saved.json', savedRig(saved) ?? [], topics);
     expect(again.map(({ same, moment }) => [same, moment])).toEqual([[true, 'home']]);
     expect(replayedRigAsText(again)).toContain('SAME RESULT');

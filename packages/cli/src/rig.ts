@@ -66,7 +66,7 @@ const leaves = ({ everybody, forms, asking }: Wanted): boolean =>
   everybody || forms || asking !== undefined;
 
 /** The one topic in whose forms it is to leave. */
-function leavingOfRig({ doc, found }: JudgedRig, wanted: Wanted) {
+function leavingOfRig({ doc, found }: JudgedRig, wanted: Wanted, among: Topics) {
   const [only, more] = found.answers;
   if (!only || more) {
     throw new BadInput(
@@ -75,16 +75,17 @@ function leavingOfRig({ doc, found }: JudgedRig, wanted: Wanted) {
         : 'Nothing that this rig tells decides in that topic, so there is nothing to say of it yet.',
     );
   }
-  const { topic, answer, facts } = only;
+  const { topic, answer, facts, moment } = only;
   const asked = { facts, readFrom: doc.readFrom, asOf: answer.asOf };
-  const changes = remedies(topic, asked);
+  const rig = { ...doc.facts, ...(moment !== null && doc.moments[moment]) };
+  const changes = remedies(topic, asked, Object.values(among), rig);
   return leavingOf(topic, asked, wanted, { title: doc.front.title, changes });
 }
 
-export function rigAsJson(rig: JudgedRig, wanted: Wanted): object {
+export function rigAsJson(rig: JudgedRig, wanted: Wanted, among: Topics): object {
   if (!leaves(wanted)) return judgedRig(rig.doc, rig.found);
   const [only] = rig.found.answers;
-  const leaving = leavingOfRig(rig, wanted);
+  const leaving = leavingOfRig(rig, wanted, among);
   const told = judgedRig(rig.doc, rig.found);
   return only ? { ...told, answers: [{ ...judgedAt(rig.doc, only), ...leaving }] } : told;
 }
@@ -192,7 +193,7 @@ function cautionsSection({ answers }: RigAnswer): string {
 }
 
 export function rigAsText(rig: JudgedRig, wanted: Wanted, topics: Topics): string {
-  if (leaves(wanted)) return leavingAsText(leavingOfRig(rig, wanted));
+  if (leaves(wanted)) return leavingAsText(leavingOfRig(rig, wanted, topics));
   const { doc, found } = rig;
   const title = `${doc.front.title}\n`;
   const beside = found.answers.filter((each) => isBeside(each, found.answers));

@@ -108,7 +108,9 @@ async function judge(args: readonly string[]): Promise<number> {
   if (isRig(text)) {
     if (draws) throw new BadInput(`${name}: chances are drawn for one topic; leave out --spread.`);
     const told = rigOf(file, text, under, among, only);
-    await (given.json ? sayJson(rigAsJson(told, wanted)) : sayText(rigAsText(told, wanted, among)));
+    await (given.json
+      ? sayJson(rigAsJson(told, wanted, among))
+      : sayText(rigAsText(told, wanted, among)));
     return 0;
   }
   if (only !== undefined) {

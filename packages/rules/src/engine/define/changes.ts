@@ -26,6 +26,8 @@ export type Leave = Said & {
   readonly column: string;
   /** So many rows at the top of the list stay. */
   readonly keepFirst?: number;
+  /** A row stays whose own words, `butNot` these, hold one that begins so. */
+  readonly keeps?: { readonly named: readonly string[]; readonly butNot: readonly string[] };
 };
 
 /** A quantity, or the cell of one row, lowered by whole steps of its unit. */

@@ -1,10 +1,10 @@
-import { type Asked, reckoned } from '../answer/answer';
+import { reckoned } from '../answer/answer';
 import type { FactsGiven } from '../check/given';
 import { InputError } from '../check/problem';
 import type { Topic } from '../define/shapes';
 import { message } from '../words/message';
 import { own, type Sayable, text } from '../words/value';
-import { type Bench, benchOf, type Judged, judge, worth } from './trial';
+import { type Bench, benchOf, type Judged, judge, worsened } from './trial';
 
 /** Another question that the same facts answer. */
 type Other = {
@@ -31,14 +31,14 @@ function judgedIn(topic: Topic, bench: Bench, facts: FactsGiven, asOf: string): 
 export function othersOf(
   topic: Topic,
   beside: readonly Topic[],
-  asked: Asked,
+  rig: FactsGiven,
   asOf: string,
 ): readonly Other[] {
   return beside.flatMap((other) => {
     if (other.id === topic.id) return [];
-    if (Object.keys(sharedBy(other, asked.facts)).length === 0) return [];
+    if (Object.keys(sharedBy(other, rig)).length === 0) return [];
     const bench = benchOf(other, asOf, new Map());
-    const before = judgedIn(other, bench, asked.facts, asOf);
+    const before = judgedIn(other, bench, rig, asOf);
     return before ? [{ topic: other, bench, before }] : [];
   });
 }
@@ -52,13 +52,11 @@ export function upsetElsewhere(
   return others.flatMap(({ topic, bench, before }) => {
     const then = judgedIn(topic, bench, after, asOf);
     if (!then) return [];
-    return [...then.states].flatMap(([of, state]) => {
-      const was = before.states.get(of) ?? 'not-asked';
-      if (state === 'not-asked' || was === 'not-asked' || worth[state] <= worth[was]) return [];
+    return worsened(then, before).map((of) => {
       const id = of.slice(of.indexOf('.') + 1);
       const entry = of.startsWith('limit.') ? topic.limits[id] : topic.findings[id];
       const label = entry ? text(entry.label) : own(id);
-      return [message('in-topic', { label, topic: text(topic.title) })];
+      return message('in-topic', { label, topic: text(topic.title) });
     });
   });
 }

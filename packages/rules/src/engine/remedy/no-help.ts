@@ -51,7 +51,12 @@ function whyNot(
       ? [each]
       : [],
   );
-  const all = new Set([...broken, ...upset(after, before, rights)]);
+  // Of a limit within its rating nobody says that anything fails on it, where more is wrong than that.
+  const turns = worth[after.level] < worth[before.level];
+  const upsets = upset(after, before, rights).filter(
+    (each) => turns || !each.startsWith('limit.') || after.states.get(each) !== 'care',
+  );
+  const all = new Set([...broken, ...upsets]);
   return message('why-not', { of, fails: [...all].map((each) => nameOf(bench.topic, each)) });
 }
 

@@ -167,9 +167,15 @@ const isPartOfVain = ({ change, row }: Way, vain: readonly Vain[]): boolean =>
  *
  * @param beside other topics that the same facts may answer: a change that makes any of their
  *   findings or limits worse is told among what does not help
+ * @param rig all that was told of the same rig, where other topics know more of it
  * @throws InputError for facts that are none.
  */
-export function remedies(topic: Topic, told: Asked, beside: readonly Topic[] = []): Remedies {
+export function remedies(
+  topic: Topic,
+  told: Asked,
+  beside: readonly Topic[] = [],
+  rig: FactsGiven = told.facts,
+): Remedies {
   refuseAsked(topic, told);
   const asked = { ...told, facts: presentFacts(topic, told.facts).facts };
   const asOf = asked.asOf ?? today();
@@ -193,10 +199,10 @@ export function remedies(topic: Topic, told: Asked, beside: readonly Topic[] = [
       vain.push(...vainOf(way, found.length === 0 ? [] : turned.map(({ x }) => x)));
       return found;
     });
-  const others = othersOf(topic, beside, asked, asOf);
+  const others = othersOf(topic, beside, { ...rig, ...asked.facts }, asOf);
   const upsets = (each: Remedy) => {
     pay(bench, 3 * others.length);
-    return upsetElsewhere(others, each.facts, asOf);
+    return upsetElsewhere(others, { ...rig, ...each.facts }, asOf);
   };
   // What could not be held against the other topics any more is not offered.
   const [harmless, harmful] = apart(
@@ -209,7 +215,9 @@ export function remedies(topic: Topic, told: Asked, beside: readonly Topic[] = [
   const noHelp = noHelpOf(bench, inputs, before, telling);
   const pair = ranked.length > 0 ? undefined : smallestPair({ bench, inputs, before, ways: open });
   const paired = pair ? remedyOfPair(of, pair) : ranked;
-  const sound = paired.filter(({ facts }) => upsetElsewhere(others, facts, asOf).length === 0);
+  const sound = paired.filter(
+    ({ facts }) => upsetElsewhere(others, { ...rig, ...facts }, asOf).length === 0,
+  );
   return {
     outcome,
     remedies: sound,

@@ -98,18 +98,25 @@ export const inTheWay = ({ states }: Judged, level: Level): readonly string[] =>
     state !== 'not-asked' && worth[state] >= worth[level] ? [of] : [],
   );
 
-/** Findings that are worse than they were, or that a change was to right and has not. */
+/** What is not asked is nothing against it. */
+const gravity = (state: State): number => (state === 'not-asked' ? worth.ok : worth[state]);
+
+/** Limits and findings that are worse than they were. */
+export const worsened = (after: Judged, asTheyWere: Judged): readonly string[] =>
+  [...after.states].flatMap(([of, state]) =>
+    gravity(state) > gravity(asTheyWere.states.get(of) ?? 'not-asked') ? [of] : [],
+  );
+
+/** What is worse than it was, and findings that a change was to right and has not. */
 export function upset(
   after: Judged,
   asTheyWere: Judged,
   rights: readonly string[] = [],
 ): readonly string[] {
-  return [...after.states].flatMap(([of, state]) => {
-    if (!of.startsWith('finding.') || state === 'not-asked' || state === 'ok') return [];
-    const was = asTheyWere.states.get(of) ?? 'not-asked';
-    const worse = was === 'not-asked' || worth[state] > worth[was];
-    return worse || rights.includes(of.slice('finding.'.length)) ? [of] : [];
-  });
+  const unrighted = rights
+    .map((id) => `finding.${id}`)
+    .filter((of) => gravity(after.states.get(of) ?? 'not-asked') > worth.ok);
+  return [...new Set([...worsened(after, asTheyWere), ...unrighted])];
 }
 
 type Compared = readonly (readonly [string, string])[];

@@ -18,10 +18,19 @@ import {
   type Way,
 } from './way';
 
+/** Whether a row is one that nobody is told to do without. */
+function isKept(name: string, { keeps }: Leave): boolean {
+  if (!keeps) return false;
+  const words = ` ${name.toLowerCase().replaceAll(/[^a-z]+/g, ' ')}`;
+  const rest = keeps.butNot.reduce((all, each) => all.replaceAll(` ${each}`, ' '), words);
+  return keeps.named.some((each) => rest.includes(` ${each}`));
+}
+
 function leaving(place: Place, change: Leave): readonly Way[] {
   const { fact, column, keepFirst = 0 } = change;
   return rowsOf(place, fact, column)
     .slice(keepFirst)
+    .filter(({ index }) => !isKept(rowNameIn(place, fact, index), change))
     .map(({ cell, index, want }) => ({
       change,
       row: index,

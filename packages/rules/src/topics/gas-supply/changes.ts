@@ -1,6 +1,7 @@
 import type { Change } from '../../engine/define/changes';
 import { custom } from '../../trade/bibliography/common';
 import { connectionCustom } from '../../trade/bibliography/gas';
+import { needed } from '../../trade/needed';
 
 /** What a person can change; never a rating, and never the gas that is on board. */
 export const changes: readonly Change[] = [
@@ -8,6 +9,7 @@ export const changes: readonly Change[] = [
     kind: 'leave',
     fact: 'gas.appliances',
     column: 'input',
+    keeps: needed,
     says: 'Leave “{row}” off, unless it keeps somebody warm or well.',
     asks: 1,
     source: custom,

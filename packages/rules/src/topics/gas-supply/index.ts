@@ -53,7 +53,7 @@ const parts = [
 /** Will the gas last and flow, and may this appliance be connected here? */
 export const gasSupply = defineTopic({
   id: 'gas-supply',
-  version: '2.0.2',
+  version: '2.1.0',
   title: 'Gas supply',
   question: 'Will the gas last and flow fast enough, and may this appliance be connected here?',
   facts: gather('facts', parts),

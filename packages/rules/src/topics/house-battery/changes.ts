@@ -2,6 +2,7 @@ import type { Change } from '../../engine/define/changes';
 import type { Source } from '../../engine/define/source';
 import { makersManual } from '../../trade/bibliography/battery';
 import { custom } from '../../trade/bibliography/common';
+import { needed } from '../../trade/needed';
 
 /** What is asked of people is a matter of manners: a switch before a thing, a thing before a trip. */
 const manners: Source = {
@@ -32,6 +33,7 @@ export const changes: readonly Change[] = [
     kind: 'leave',
     fact: 'loads.ac',
     column: 'power',
+    keeps: needed,
     says: 'Do without {row} ({amount}), unless somebody’s health hangs on it.',
     asks: 3,
     source: manners,
@@ -40,6 +42,7 @@ export const changes: readonly Change[] = [
     kind: 'leave',
     fact: 'loads.dc',
     column: 'power',
+    keeps: needed,
     says: 'Do without {row} ({amount}), unless somebody’s health hangs on it.',
     asks: 3,
     source: manners,

@@ -1,5 +1,6 @@
 import type { Change } from '../../engine/define/changes';
 import { custom } from '../../trade/bibliography/common';
+import { needed } from '../../trade/needed';
 
 /** What a person can change of a stay; never the size of a tank. */
 export const changes: readonly Change[] = [
@@ -7,6 +8,7 @@ export const changes: readonly Change[] = [
     kind: 'leave',
     fact: 'loads.ac',
     column: 'power',
+    keeps: needed,
     says: 'Do without {row}, unless somebody’s health hangs on it.',
     asks: 3,
     source: custom,
@@ -15,6 +17,7 @@ export const changes: readonly Change[] = [
     kind: 'leave',
     fact: 'loads.dc',
     column: 'power',
+    keeps: needed,
     says: 'Do without {row}, unless somebody’s health hangs on it.',
     asks: 3,
     source: custom,

@@ -1,6 +1,7 @@
 import type { Change } from '../../engine/define/changes';
 import { custom, house } from '../../trade/bibliography/common';
 import { exhaust } from '../../trade/bibliography/power';
+import { needed } from '../../trade/needed';
 
 /** What a person can change; never a rating, an outlet or a cord’s gauge. */
 export const changes: readonly Change[] = [
@@ -8,6 +9,7 @@ export const changes: readonly Change[] = [
     kind: 'leave',
     fact: 'shore.appliances',
     column: 'power',
+    keeps: needed,
     says: 'Leave “{row}” off ({amount}), unless it keeps somebody warm or well.',
     asks: 1,
     source: house,

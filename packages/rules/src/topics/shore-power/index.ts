@@ -20,7 +20,7 @@ const told = [signs, ...parts] as const;
 /** What may run together on this supply, and may it be plugged in at all? */
 export const shorePower = defineTopic({
   id: 'shore-power',
-  version: '3.0.0',
+  version: '3.1.0',
   title: 'Shore power',
   question: 'May the trailer be plugged in here, and what may run at the same time?',
   facts: gather('facts', parts),
