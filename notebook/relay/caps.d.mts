@@ -1,5 +1,6 @@
 export const caps: {
   readonly message: number;
+  readonly lesson: number;
   readonly windows: number;
   readonly burst: number;
   readonly wrongCodes: number;

@@ -7,6 +7,8 @@ const codeLength = 6;
 export const caps = {
   /** Bytes of one message; a guess with its reason has some 400. */
   message: 2048,
+  /** Bytes of what the trainer's window says: the lesson with cases of its own among it. */
+  lesson: 500_000,
   /** Learners' windows at once. */
   windows: 40,
   /** Messages of one window: so many at once, then one a second. */

@@ -1,9 +1,10 @@
 // Guesses from learners' own phones to the trainer's window, while a lesson runs. The trainer's window
 // asks for it over loopback; only then something listens on the address that the trainer picks, and
-// it stops when that window turns it off or closes. What passes through is kept nowhere.
+// it stops when that window turns it off or closes. What passes through is kept nowhere, but for the
+// lesson, which whoever joins is handed while it runs.
 //
 //     learner ── code, guess ──►  /relay/learner │ /relay/trainer  ── guess ──► trainer
-//             ◄── taken or not ──                │                ◄── reply ──
+//             ◄── lesson, taken or not ──        │                ◄── lesson, reply ──
 import { randomInt } from 'node:crypto';
 import { networkInterfaces } from 'node:os';
 import { WebSocketServer } from 'ws';
@@ -34,10 +35,10 @@ function read(data) {
 const isOurs = ({ headers }) => headers.origin === `http://${headers.host}`;
 
 /** Upgrades what asks for one path; everything else is cut off. */
-function lines(server, path, joined) {
+function lines(server, path, most, joined) {
   const sockets = new WebSocketServer({
     noServer: true,
-    maxPayload: caps.message,
+    maxPayload: most,
     perMessageDeflate: false,
   });
   server.on('upgrade', (request, socket, head) => {
@@ -58,11 +59,12 @@ function lines(server, path, joined) {
 /** The learners' end, for as long as it is open. */
 function learnersEnd(server, trainer, code) {
   let at = 0;
+  let lesson;
   let next = 0;
   const joined = new Map();
   const mayBeWrong = allowance(caps.wrongCodes, 60_000 / caps.wrongCodes);
   const count = () => said(trainer, { kind: 'count', count: joined.size });
-  const sockets = lines(server, '/relay/learner', (client) => {
+  const sockets = lines(server, '/relay/learner', caps.message, (client) => {
     const may = allowance(caps.burst, 1000);
     const late = setTimeout(() => client.close(1008), caps.toJoin);
     next += 1;
@@ -84,7 +86,7 @@ function learnersEnd(server, trainer, code) {
       } else if (message.code.toUpperCase() === code) {
         clearTimeout(late);
         joined.set(id, client);
-        said(client, { kind: 'in', at });
+        said(client, { kind: 'in', at, lesson });
         count();
       } else if (mayBeWrong()) said(client, { kind: 'wrong' });
       else client.close(1013);
@@ -98,6 +100,10 @@ function learnersEnd(server, trainer, code) {
     show(now) {
       at = now;
       for (const client of joined.values()) said(client, { kind: 'at', at });
+    },
+    hand(now) {
+      lesson = now;
+      for (const client of joined.values()) said(client, { kind: 'lesson', lesson });
     },
     reply(to, taken, says) {
       const client = joined.get(to);
@@ -118,7 +124,7 @@ function learnersEnd(server, trainer, code) {
  */
 export function relayBeside(server, serveOn) {
   let busy = false;
-  lines(server, '/relay/trainer', (trainer) => {
+  lines(server, '/relay/trainer', caps.lesson, (trainer) => {
     let end;
     let gone = false;
     const shut = async () => {
@@ -155,9 +161,10 @@ export function relayBeside(server, serveOn) {
     said(trainer, { kind: 'addresses', addresses: addresses() });
     trainer.on('message', (data) => {
       const message = read(data);
-      const { kind, address, at, to, taken, says } = message ?? {};
+      const { kind, address, at, lesson, to, taken, says } = message ?? {};
       if (kind === 'open' && !end && addresses().includes(address)) void open(address);
       if (kind === 'at' && Number.isInteger(at)) end?.show(at);
+      if (kind === 'lesson' && typeof lesson === 'string') end?.hand(lesson);
       if (kind === 'reply' && typeof says === 'string') end?.reply(to, taken === true, says);
     });
     trainer.on('close', () => {

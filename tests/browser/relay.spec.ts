@@ -56,14 +56,16 @@ test('three phones join by the code and their guesses are taken down at once; wi
   const phones = await Promise.all(
     ['Ada', 'Ben', 'Cal'].map(async (name, at) => {
       const phone = await windowOf();
-      await phone.goto(href ?? '');
-      if (at === 0) {
+      // The first types what stands on the wall; the others scan it, the join code in it.
+      if (at > 0) await phone.goto(href ?? '');
+      else {
+        await phone.goto(new URL('join', href ?? '').href);
         await phone.getByLabel('Join code').fill('AAAAAA');
         await phone.getByRole('button', { name: 'Join' }).click();
         await expect(phone.getByRole('alert')).toContainText('not the join code');
+        await phone.getByLabel('Join code').fill(code);
+        await phone.getByRole('button', { name: 'Join' }).click();
       }
-      await phone.getByLabel('Join code').fill(code);
-      await phone.getByRole('button', { name: 'Join' }).click();
       await expect(phone.getByText('You have joined.')).toBeVisible();
       await phone.getByRole('button', { name, exact: true }).click();
       await phone.getByLabel('I say').fill(String(1000 + at));
@@ -88,4 +90,112 @@ test('three phones join by the code and their guesses are taken down at once; wi
   ).toBeVisible();
   await expect(fetch((href ?? '').replace(/#.*/, ''))).rejects.toThrow();
   expect(wrong).toEqual([]);
+});
+
+const lesson = [
+  [unread, 'predict'],
+  ['A drift against the wall', 'ask'],
+  ['Four people, a dog, and a crossover rated for five thousand', 'say'],
+  ['A foot further back, and what it costs', 'spot'],
+] as const;
+
+test('a lesson of four cases, an exercise each: on the wall, on two phones and on the trainer’s own device', {
+  tag: '@once',
+}, async ({ started, browser }) => {
+  test.setTimeout(240_000);
+  const shop = await browser.newContext();
+  const trainer = await shop.newPage();
+  await trainer.goto(`${started}#/class`);
+  await trainer.getByLabel('First names or numbers, one on a line').fill('Ada\nBen\nCal');
+  for (const [title, exercise] of lesson) {
+    await trainer.getByRole('searchbox').fill(title);
+    await trainer.getByRole('checkbox', { name: title }).check();
+    await trainer.getByLabel(`What they do with ${title}`).selectOption(exercise);
+  }
+  await trainer.getByRole('button', { name: 'Begin with 4 cases' }).click();
+  await trainer.getByText('Guesses at once, over the shop’s network').click();
+  await trainer.getByRole('button', { name: 'Turn it on' }).click();
+  await trainer.getByRole('button', { name: 'Let the learners in' }).click();
+  const code = (await trainer.locator('relay-desk .read-out').textContent()) ?? '';
+  const href =
+    (await trainer.getByRole('link', { name: 'The link for the learners' }).getAttribute('href')) ??
+    '';
+  const wall = await shop.newPage();
+  await wall.setViewportSize({ width: 1920, height: 1080 });
+  await wall.goto(`${started}#/class/learners`);
+  await expect(wall.locator('.invited')).toContainText(`${new URL(href).host}/join`);
+  await expect(wall.locator('.invited')).toContainText(code);
+  await expect(wall.locator('.invited svg')).toBeVisible();
+  const join = async (name: string): Promise<Page> => {
+    const phone = await (
+      await browser.newContext({ viewport: { width: 360, height: 740 } })
+    ).newPage();
+    await phone.goto(href);
+    await expect(phone.getByText('You have joined.')).toBeVisible();
+    await phone.getByRole('button', { name, exact: true }).click();
+    return phone;
+  };
+  const [ada, ben] = await Promise.all([join('Ada'), join('Ben')]);
+  await expect(wall.locator('.invited')).toContainText('2 phones have joined.');
+  const taken = async (phone: Page, name: string) => {
+    await phone.getByRole('button', { name: /^That is my/ }).click();
+    await expect(phone.getByText(`${name}, your guess is taken down.`)).toBeVisible();
+  };
+  const opened = async (spread: string, then: string) => {
+    await trainer.getByRole('button', { name: 'Open the working', exact: true }).click();
+    await expect(wall.locator('guess-spread')).toContainText(spread);
+    await trainer.getByRole('button', { name: then }).click();
+  };
+  const commit = () => trainer.getByRole('button', { name: 'Commit' }).click();
+
+  await ada.getByLabel('I say').fill('1,003');
+  await taken(ada, 'Ada');
+  await ben.getByLabel('I say').fill('900');
+  await taken(ben, 'Ben');
+  await trainer.locator('#prediction').fill('1,020');
+  await commit();
+  await opened('2 of 3 were right.', 'The next case');
+
+  // What is asked is answered at once; the rules would have asked for one thing.
+  await expect(wall.locator('.ask')).toContainText('What do you ask next?');
+  const chimney = /furnace.*snow/i;
+  await ada.locator('.asks button', { hasText: chimney }).click();
+  await expect(ada.getByText('That settles it.')).toBeVisible();
+  await taken(ada, 'Ada');
+  await ben.getByRole('button', { name: 'That is my answer' }).click();
+  await expect(ben.getByRole('alert')).toContainText('still open; ask until it is settled');
+  await ben.locator('.asks button').filter({ hasNotText: chimney }).first().click();
+  await ben.locator('.asks button', { hasText: chimney }).click();
+  await taken(ben, 'Ben');
+  await trainer.locator('guess-field .asks button', { hasText: chimney }).click();
+  await commit();
+  await opened('2 of 3 were right.', 'The next case');
+
+  await expect(wall.locator('.ask')).toContainText('Say it to the customer');
+  await ada.getByLabel('I say to the customer').fill('It is fine.');
+  await taken(ada, 'Ada');
+  await ben
+    .getByLabel('I say to the customer')
+    .fill('It is fine, but keep to the manuals of the makers, and weigh the loaded rig.');
+  await taken(ben, 'Ben');
+  await trainer.locator('#prediction').fill('It fits.');
+  await commit();
+  await trainer.getByRole('button', { name: 'Open the working', exact: true }).click();
+  await expect(trainer.getByRole('row', { name: /^Ben/ })).toContainText('weigh the loaded rig');
+  await expect(trainer.getByRole('row', { name: /^Ada/ })).toContainText('missed: the limit');
+  await trainer.getByRole('button', { name: 'The next case' }).click();
+
+  await expect(wall.locator('ol.lines li')).toHaveCount(6);
+  const wrong = 'Tongue share, if the water aboard sits behind the axles';
+  await ada.getByLabel('I say').selectOption(wrong);
+  await taken(ada, 'Ada');
+  await ben.getByLabel('I say').selectOption({ index: 1 });
+  await taken(ben, 'Ben');
+  await trainer.locator('#prediction').selectOption(wrong);
+  await commit();
+  await opened('2 of 3 were right.', 'To the tally');
+  await expect(trainer.getByText('Together: 6 of 12 predictions met.')).toBeVisible();
+  await trainer.goto(`${started}#/class/weeks`);
+  await expect(trainer.getByText('Find the wrong figure').first()).toBeVisible();
+  await expect(trainer.getByRole('row', { name: /^Ada/ })).toContainText('3 of 4');
 });

@@ -23,19 +23,30 @@ export async function freePort() {
 const taken = (port) =>
   `Port ${port} is taken by another program; set PORT to another number, such as PORT=${port + 1}.`;
 
+/** An address that is short enough to be typed from a wall. */
+const shortAddress = {
+  name: 'short-address',
+  configurePreviewServer({ middlewares }) {
+    middlewares.use('/join', (_, response) => {
+      response.writeHead(302, { location: '/#/class/join/-/at-once' }).end();
+    });
+  },
+};
+
 /** Serves notebook/dist; resolves with the server once it listens. */
 export async function serve(port) {
   const { preview } = await import('vite');
   const { relayBeside } = await import('../../notebook/relay/relay.mjs');
-  const on = (host, from, strictPort) =>
+  const on = (host, from, strictPort, plugins = []) =>
     preview({
       root: join(root, 'notebook'),
       logLevel: 'error',
+      plugins,
       preview: { port: from, strictPort, host, open: false },
     });
   // For a class, and while it runs: the same page on an address that learners' phones reach.
   const forLearners = async (address) => {
-    const server = await on(address, port + 1, false);
+    const server = await on(address, port + 1, false, [shortAddress]);
     const { port: own } = server.httpServer.address();
     return {
       server: server.httpServer,

@@ -66,9 +66,9 @@ export function questionRead({ doc, answer, question }: Walked, system: UnitSyst
 }
 
 function metWhen(question: Question, system: UnitSystem): string {
-  return question.kind === 'word'
-    ? `Asked: ${question.label.toLowerCase()}.`
-    : `Asked: ${question.label.toLowerCase()}. A prediction within ${withinWords(question, system)} of it is met.`;
+  return question.kind === 'number'
+    ? `Asked: ${question.label.toLowerCase()}. A prediction within ${withinWords(question, system)} of it is met.`
+    : `Asked: ${question.label.toLowerCase()}.`;
 }
 
 /** The author's words before the place where the case asks for a prediction. */

@@ -1,10 +1,21 @@
 import { type ClassStep, type Group, isOpen, isSureness, steps, waiting } from '../state/group';
+import { type Exercise, isExercise } from '../state/practice';
 import { hasFields } from '../state/shelf';
 import { type Guess, guessesOf } from './guesses';
+
+/** How a phone joins over the shop's network, and how many have. */
+export type Invited = {
+  readonly address: string;
+  readonly code: string;
+  /** What a code to scan opens. */
+  readonly href: string;
+  readonly joined: number;
+};
 
 /** What the learners' window may know: never who predicted what. */
 export type Shown = {
   readonly text: string;
+  readonly exercise?: Exercise;
   readonly open: boolean;
   readonly committed: number;
   readonly of: number;
@@ -17,6 +28,8 @@ export type Shown = {
   readonly guesses: readonly Guess[];
   /** The case with a fact moved, and which, in words. */
   readonly moved?: { readonly text: string; readonly says: string };
+  /** While phones may join. */
+  readonly invited?: Invited;
 };
 
 const name = 'tarebook-class';
@@ -27,10 +40,14 @@ const isGuess = (value: unknown): value is Guess => {
   return sure === undefined || (typeof sure === 'string' && isSureness(sure));
 };
 
+const isInvited = (value: unknown): value is Invited =>
+  hasFields(value, { address: 'string', code: 'string', href: 'string', joined: 'number' });
+
 function isShown(value: unknown): value is Shown {
   const held = (key: string): unknown => Object.getOwnPropertyDescriptor(Object(value), key)?.value;
   const flag = (key: string): boolean => typeof held(key) === 'boolean';
-  const [guesses, moved] = [held('guesses'), held('moved')];
+  const [guesses, moved, exercise] = [held('guesses'), held('moved'), held('exercise')];
+  const invited = held('invited');
   return (
     hasFields(value, {
       text: 'string',
@@ -41,6 +58,8 @@ function isShown(value: unknown): value is Shown {
       step: 'string',
       guesses: 'object',
     }) &&
+    (invited === undefined || isInvited(invited)) &&
+    (exercise === undefined || isExercise(exercise)) &&
     flag('open') &&
     flag('done') &&
     steps.some((each) => each === held('step')) &&
@@ -50,14 +69,16 @@ function isShown(value: unknown): value is Shown {
   );
 }
 
-export function shownOf(group: Group, moved?: Shown['moved']): Shown {
+export function shownOf(group: Group, moved?: Shown['moved'], invited?: Invited): Shown {
   const each = group.cases[group.at];
   const open = isOpen(group);
   return {
     step: group.step ?? 'guesses',
     guesses: open ? guessesOf(group) : [],
     ...(open && moved && { moved }),
+    ...(invited && { invited }),
     text: each?.text ?? '',
+    ...(each?.exercise && { exercise: each.exercise }),
     open,
     committed: group.learners.length - waiting(group).length,
     of: group.learners.length,

@@ -1,4 +1,5 @@
 import type { ClassStep, Commitment } from '../state/group';
+import type { Invited } from './channel';
 
 export type Reason = Pick<Commitment, 'sure' | 'why'>;
 export class Committed extends CustomEvent<{
@@ -20,6 +21,12 @@ export class TakenBack extends CustomEvent<string> {
 export class Joined extends CustomEvent<string> {
   constructor(learner: string) {
     super('learner-joined', { detail: learner, bubbles: true });
+  }
+}
+
+export class PhonesInvited extends CustomEvent<Invited | undefined> {
+  constructor(invited: Invited | undefined) {
+    super('phones-invited', { detail: invited, bubbles: true });
   }
 }
 

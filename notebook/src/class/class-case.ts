@@ -11,14 +11,17 @@ import {
   surenesses,
   waiting,
 } from '../state/group';
-import { answerRead, questionRead } from './case-read';
+import { answerRead } from './case-read';
 import { Committed, Joined, type Reason, StepShown, TakenBack } from './class-case-events';
 import './on-phones';
 import './guess-spread';
 import { guessesOf } from './guesses';
 import './what-if';
-import { askedUnit, compared, leftOpen, type Question, readPrediction } from './predict';
-import { walkedCase } from './record';
+import './guess-field';
+import { GuessField } from './guess-field';
+import { compared, type Question, readPrediction } from './predict';
+import { type Walked, walkedCase } from './record';
+import { putRight, taskRead } from './task-read';
 
 /** What the learners' screen shows once the working is open, as the trainer reads it. */
 const stepWords: Readonly<Record<ClassStep, string>> = {
@@ -59,9 +62,9 @@ export class ClassCase extends PlainElement {
   private take(event: Event, question: Question): void {
     event.preventDefault();
     const { learner } = this;
-    const field = this.querySelector<HTMLInputElement | HTMLSelectElement>('#prediction');
-    if (!field || learner === undefined) return;
-    const read = readPrediction(field.value, question, this.system);
+    const field = this.querySelector('guess-field');
+    if (!(field instanceof GuessField) || learner === undefined) return;
+    const read = readPrediction(field.said, question, this.system);
     if ('wrong' in read) {
       this.wrong = read.wrong;
       field.focus();
@@ -70,14 +73,15 @@ export class ClassCase extends PlainElement {
     const next = waiting(this.group).filter((each) => each !== learner);
     const sure = this.querySelector<HTMLSelectElement>('#sure');
     const why = this.querySelector<HTMLInputElement>('#because');
-    const because = why?.value.trim().slice(0, longestWhy) ?? '';
+    const because = field.sentence || (why?.value.trim().slice(0, longestWhy) ?? '');
     const reason: Reason = {
       ...(sure && isSureness(sure.value) && { sure: sure.value }),
       ...(because !== '' && { why: because }),
     };
     this.wrong = '';
     this.turn = undefined;
-    for (const each of [field, sure, why]) if (each) each.value = '';
+    field.clear();
+    for (const each of [sure, why]) if (each) each.value = '';
     const [then] = next;
     this.told = then
       ? `${learner} has committed. Hand over to ${then}.`
@@ -87,37 +91,11 @@ export class ClassCase extends PlainElement {
     else this.updateComplete.then(() => this.querySelector<HTMLElement>('.open-working')?.focus());
   }
 
-  private leaveOpen = (): void => {
-    const field = this.querySelector<HTMLInputElement>('#prediction');
-    if (field) field.value = leftOpen;
-    field?.focus();
-  };
-
-  private field(question: Question) {
-    const shared = 'prediction-wrong';
-    if (question.kind === 'word') {
-      return html`<select id="prediction" aria-describedby=${shared} aria-invalid=${this.wrong ? 'true' : 'false'}>
-        <option value="">choose …</option>
-        ${question.words.map((word) => html`<option value=${word}>${word}</option>`)}
-      </select>`;
-    }
-    return html`<input
-        id="prediction"
-        class="num"
-        autocomplete="off"
-        inputmode="decimal"
-        aria-describedby=${shared}
-        aria-invalid=${this.wrong ? 'true' : 'false'}
-      />
-      <span class="unit" aria-hidden="true">${askedUnit(question, this.system)}</span>
-      <button type="button" class="open-guess" @click=${this.leaveOpen}>It ${leftOpen}</button>`;
-  }
-
-  private turnForm(question: Question) {
-    const { learner, group } = this;
+  private turnForm(walked: Walked) {
+    const { learner, group, system } = this;
+    const { question, task } = walked;
     if (learner === undefined) return nothing;
     const left = waiting(group);
-    const unit = question.kind === 'number' ? askedUnit(question, this.system) : '';
     const choose = (event: Event): void => {
       if (event.target instanceof HTMLSelectElement) this.turn = event.target.value;
     };
@@ -127,16 +105,24 @@ export class ClassCase extends PlainElement {
           ${left.map((each) => html`<option value=${each} ?selected=${each === learner}>${each}</option>`)}
         </select>
       </label>
-      <span>
-        <label for="prediction">${learner} predicts${unit ? html`<span class="hidden">, in ${unit}</span>` : nothing}</label>
-        ${this.field(question)}
-      </span>
+      <guess-field
+        .walked=${walked}
+        .system=${system}
+        .label=${`${learner} ${task.kind === 'predict' ? 'predicts' : 'says'}`}
+        .fieldId=${'prediction'}
+        .describedBy=${'prediction-wrong'}
+        .refused=${this.wrong !== ''}
+      ></guess-field>
       <label>How sure
         <select id="sure"><option value="">not said</option>${surenesses.map((each) => html`<option value=${each}>${each}</option>`)}</select>
       </label>
-      <label>Because
+      ${
+        task.kind === 'say'
+          ? nothing
+          : html`<label>Because
         <input id="because" autocomplete="off" maxlength=${longestWhy} />
-      </label>
+      </label>`
+      }
       <button>Commit</button>
       <p class="error" id="prediction-wrong" role="alert">${this.wrong}</p>
     </form>`;
@@ -196,7 +182,7 @@ export class ClassCase extends PlainElement {
   private predictions(question: Question) {
     const { group, system } = this;
     return html`<table>
-      <thead><tr><th scope="col">Learner</th><th scope="col">Predicted</th><th scope="col">Difference</th><th scope="col">Met</th><th scope="col">How sure, and why</th></tr></thead>
+      <thead><tr><th scope="col">Learner</th><th scope="col">${question.kind === 'several' ? 'Answered' : 'Predicted'}</th><th scope="col">Difference</th><th scope="col">Met</th><th scope="col">How sure, and why</th></tr></thead>
       <tbody>${group.learners.map((learner) => {
         const made = committed(group, learner);
         if (made === undefined) {
@@ -212,7 +198,7 @@ export class ClassCase extends PlainElement {
   protected override render() {
     const { group, system } = this;
     const each = group.cases[group.at];
-    const walked = each && walkedCase(each.text);
+    const walked = each && walkedCase(each);
     if (!each) return nothing;
     const last = group.at + 1 === group.cases.length;
     const on = () => this.dispatchEvent(new Event('class-goes-on', { bubbles: true }));
@@ -224,7 +210,7 @@ export class ClassCase extends PlainElement {
     return html`
       <p class="soft small">Case ${group.at + 1} of ${group.cases.length}</p>
       <h2 tabindex="-1">${each.title}</h2>
-      ${questionRead(walked, system)}
+      ${taskRead(walked, system)}
       <p role="status">${this.told}</p>
       ${
         isOpen(group)
@@ -232,12 +218,13 @@ export class ClassCase extends PlainElement {
             ${this.onScreen()}
             <guess-spread .guesses=${guessesOf(group)} .question=${question} .system=${system}></guess-spread>
             ${this.predictions(question)}
+            ${putRight(walked)}
             ${answerRead(walked, system)}
             <what-if .walked=${walked} .system=${system}></what-if>
             <h3>The working</h3>
             ${doc.topic ? html`<working-steps .trace=${answer.trace} .topic=${doc.topic}></working-steps>` : nothing}
             ${next}`
-          : html`${this.turnForm(question)}
+          : html`${this.turnForm(walked)}
             <p class="small">Committed: ${group.learners.length - waiting(group).length} of ${group.learners.length}.</p>
             ${this.opening()}
             <on-phones .group=${group}></on-phones>

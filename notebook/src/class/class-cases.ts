@@ -1,3 +1,4 @@
+import { exerciseWords } from '../practice/exercise-words';
 import { filedCase } from '../state/filed';
 import { frontLine } from '../state/front-line';
 import type { GroupCase } from '../state/group';
@@ -12,12 +13,13 @@ export async function caseOf({
   topic,
   name,
   title,
-}: Pick<LessonItem, 'topic' | 'name' | 'title'>): Promise<GroupCase | undefined> {
+  exercise,
+}: Pick<LessonItem, 'topic' | 'name' | 'title' | 'exercise'>): Promise<GroupCase | undefined> {
   const kept = await keptCase(topic, name).catch(() => undefined);
   const text = kept?.text ?? (await filedCase(topic, name));
-  return text === undefined
-    ? undefined
-    : { topic, name, text, title: frontLine(text, 'title') || title };
+  if (text === undefined) return undefined;
+  const found = { topic, name, text, title: frontLine(text, 'title') || title };
+  return { ...found, ...(exercise && { exercise }) };
 }
 
 /**
@@ -35,8 +37,11 @@ export async function casesOf(
       return `“${item.title}” is not here any more; take it out of the lesson.`;
     }
     await pause();
-    if (!walkedCase(found.text)) {
+    if (!walkedCase({ text: found.text })) {
       return `“${found.title}” cannot be judged yet; open it and mend what is marked there, or leave it out.`;
+    }
+    if (!walkedCase(found)) {
+      return `“${found.title}” has nothing for “${exerciseWords[found.exercise ?? 'predict']}”; choose another exercise for it.`;
     }
     cases.push(found);
     tell(cases.length);

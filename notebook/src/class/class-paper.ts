@@ -4,10 +4,11 @@ import { PlainElement } from '../elements/plain-element';
 import { type GroupCase, surenesses } from '../state/group';
 import type { Lesson } from '../state/lesson';
 import './class-paper.css';
-import { answerRead, questionRead } from './case-read';
+import { answerRead } from './case-read';
 import type { Sheets } from './lesson-plan';
 import { askedUnit, leftOpen, type Question } from './predict';
 import { type Walked, walkedCase } from './record';
+import { onPaper, putRight } from './task-read';
 
 /** A lesson on paper, a case a sheet: to be written on, or with what came out and the trainer's notes. */
 export class ClassPaper extends PlainElement {
@@ -29,7 +30,9 @@ export class ClassPaper extends PlainElement {
       <p><strong>I say:</strong> ${
         question.kind === 'word'
           ? question.words.map(box)
-          : html`<span class="line"></span> ${unit} ${box(leftOpen)}`
+          : question.kind === 'several'
+            ? html`<span class="line"></span> <span class="line"></span>`
+            : html`<span class="line"></span> ${unit} ${box(leftOpen)}`
       }</p>
       <p><strong>I am</strong> ${surenesses.map((each) => box(each === 'a guess' ? 'guessing' : each))}</p>
       <p><strong>Because</strong></p>
@@ -46,11 +49,11 @@ export class ClassPaper extends PlainElement {
       <p class="small">${lesson.name || 'Lesson'} · case ${at + 1} of ${this.cases.length}${item ? html` · ${item.minutes} min` : nothing}
         ${sheets === 'worksheets' ? html`<span class="who">Name <span class="line"></span></span>` : html` · key`}</p>
       <h1>${walked.doc.front.title}</h1>
-      ${questionRead(walked, system)}
+      ${onPaper(walked, system)}
       ${
         sheets === 'worksheets'
           ? this.guess(walked.question)
-          : html`${answerRead(walked, system)}
+          : html`${putRight(walked)}${answerRead(walked, system)}
             ${item?.note ? html`<h3>What I want to say</h3><p class="note">${item.note}</p>` : nothing}`
       }
     </section>`;
@@ -58,7 +61,7 @@ export class ClassPaper extends PlainElement {
 
   protected override render() {
     return this.cases.map((each, at) => {
-      const walked = walkedCase(each.text);
+      const walked = walkedCase(each);
       return walked ? this.sheet(walked, at) : nothing;
     });
   }

@@ -2,7 +2,7 @@ import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { allGroups, dropGroup, keepGroup } from '../state/everything';
 import { type ClassStep, commit, type Group, mergedGroups } from '../state/group';
 import { whyNotKept } from '../state/shelf';
-import { type Shown, shownOf, speak } from './channel';
+import { type Invited, type Shown, shownOf, speak } from './channel';
 import type { Reason } from './class-case-events';
 
 /** The class that is on, or whose tally is looked at: kept at every step, and told to other windows. */
@@ -12,6 +12,7 @@ export class ClassRun implements ReactiveController {
   groups: readonly Group[] | undefined;
   private spoken: ReturnType<typeof speak> | undefined;
   private moved: Shown['moved'];
+  private invited: Invited | undefined;
 
   constructor(
     private readonly host: ReactiveControllerHost,
@@ -23,7 +24,7 @@ export class ClassRun implements ReactiveController {
 
   hostConnected(): void {
     this.spoken = speak(
-      () => this.group && shownOf(this.group, this.moved),
+      () => this.group && shownOf(this.group, this.moved, this.invited),
       (id) => void this.heard(id),
     );
     void this.look(true);
@@ -93,6 +94,12 @@ export class ClassRun implements ReactiveController {
   /** A fact of the open case, moved for all to see; undefined puts it back. */
   move(moved: Shown['moved']): void {
     this.moved = moved;
+    this.spoken?.say();
+  }
+
+  /** How phones join, for the wall; undefined: they may not any more. */
+  invite(invited: Invited | undefined): void {
+    this.invited = invited;
     this.spoken?.say();
   }
 

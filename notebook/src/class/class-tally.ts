@@ -13,7 +13,8 @@ export class ClassTally extends PlainElement {
   private cell(learner: string, at: number) {
     const { group } = this;
     const made = committed(group, learner, at);
-    const walked = walkedCase(group.cases[at]?.text ?? '');
+    const each = group.cases[at];
+    const walked = each && walkedCase(each);
     if (!made || !walked) return html`<td class="soft">–</td>`;
     const { met, says } = compared(made.said, walked.question, 'us');
     return html`<td>${met ? 'met' : 'not met'}<br /><span class="small soft">${says}</span></td>`;

@@ -2,6 +2,7 @@ import type { UnitSystem } from '@tarebook/rules/quantity';
 import { type GroupCase, isSureness, type Sureness, surenesses } from '../state/group';
 import { checkCharacter } from './check-character';
 import { askedUnit, leftOpen, type Question } from './predict';
+import { type SeveralQuestion, severalSaid, wordsSaid } from './several';
 
 /** Places in a list, one letter each, without those that are heard or read as another. */
 const letters = 'ABCDEFGHJKLMPQRSTUVWXYZ';
@@ -22,12 +23,39 @@ function numberSaid(said: string): string | undefined {
   return /^-?\d+(\.\d+)?$/.test(plain) ? plain.replace('-', 'N').replace('.', 'P') : undefined;
 }
 
+/** Places of a long list, two letters each; undefined where one is none of the list. */
+function severalCode(said: string, { words }: SeveralQuestion): string | undefined {
+  const places = wordsSaid(said).map((word) => {
+    const at = words.indexOf(word);
+    const [high, low] = [letters[Math.floor(at / letters.length)], letters[at % letters.length]];
+    return high !== undefined && low !== undefined ? `${high}${low}` : undefined;
+  });
+  return places.includes(undefined) ? undefined : `L${places.join('')}`;
+}
+
+function severalIn(code: string, { words }: SeveralQuestion): string | undefined {
+  const pairs = code.match(/../g) ?? [];
+  const said = pairs.map(([high = '', low = '']) => {
+    return words[letters.indexOf(high) * letters.length + letters.indexOf(low)];
+  });
+  const known = said.filter((word) => word !== undefined);
+  return known.length < said.length ? undefined : severalSaid(known);
+}
+
+function whatSaid(said: string, question: Question): string | undefined {
+  if (question.kind === 'several') return severalCode(said, question);
+  if (question.kind === 'number') return said === leftOpen ? 'X' : numberSaid(said);
+  const choice = letters[question.words.indexOf(said)];
+  return choice && `W${choice}`;
+}
+
 /**
  * The guess as a code: case, learner, how sure and in which units, what was said, a check character.
  *
  *     A B 3 1016 7    first case, second learner, certain, 1,016 lb
  *     A B 0 WC 2      the third choice, and nothing said of how sure
  *     A B 1 X 5       it cannot be told; a guess
+ *     A B 2 LACAA 8   the third question, then the first; fairly sure
  *
  * @returns undefined where it is too long a list, or a range, which is said by its figures alone
  */
@@ -39,9 +67,7 @@ export function guessCode(
   const [a, b] = [letters[at], letters[learner]];
   if (a === undefined || b === undefined) return undefined;
   const how = (sure ? surenesses.indexOf(sure) + 1 : 0) + (system === 'metric' ? 4 : 0);
-  const choice = question.kind === 'word' ? letters[question.words.indexOf(said)] : undefined;
-  const what =
-    question.kind === 'word' ? choice && `W${choice}` : said === leftOpen ? 'X' : numberSaid(said);
+  const what = whatSaid(said, question);
   if (what === undefined) return undefined;
   const body = `${a}${b}${how}${what}`;
   return `${body}${checkCharacter(body)}`;
@@ -62,7 +88,7 @@ export function readGuessCode(
   const code = asHeard(typed.toUpperCase().replace(/[^A-Z0-9]/g, ''));
   const shown = typed.trim().slice(0, 20);
   const [body, check] = [code.slice(0, -1), code.slice(-1)];
-  const parts = /^([A-Z])([A-Z])([0-7])(W[A-Z]|X|N?\d+(?:P\d+)?)$/.exec(body);
+  const parts = /^([A-Z])([A-Z])([0-7])(W[A-Z]|X|L(?:[A-Z]{2})*|N?\d+(?:P\d+)?)$/.exec(body);
   if (!parts || asHeard(checkCharacter(body)) !== check) {
     return `“${shown}” is no whole code: a character is missing or was heard wrongly; ${again}.`;
   }
@@ -81,7 +107,13 @@ export function readGuessCode(
       ? `“${shown}” says no choice of this case; ${again}.`
       : { case: at, learner, said, ...reason };
   }
-  if (what.startsWith('W')) return `“${shown}” says a choice, and a figure is asked; ${again}.`;
+  if (question.kind === 'several') {
+    const said = what.startsWith('L') ? severalIn(what.slice(1), question) : undefined;
+    return said === undefined
+      ? `“${shown}” says nothing of this case; ${again}.`
+      : { case: at, learner, said, ...reason };
+  }
+  if (/^[WL]/.test(what)) return `“${shown}” says a choice, and a figure is asked; ${again}.`;
   if (what === 'X') return { case: at, learner, said: leftOpen, ...reason };
   const figure = what.replace('N', '-').replace('P', '.');
   const unit = askedUnit(question, system);

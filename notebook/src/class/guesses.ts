@@ -1,6 +1,7 @@
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { committed, type Group, type Sureness, surenesses } from '../state/group';
 import { compared, leftOpen, type Question } from './predict';
+import { countedSeveral } from './several';
 
 /** A guess without a name: what may be shown to everybody once the working is open. */
 export type Guess = { readonly said: string; readonly sure?: Sureness };
@@ -32,6 +33,12 @@ export function counted(
       const count = guesses.filter(({ said }) => said === word).length;
       return { word, count, met: word === question.found };
     });
+  }
+  if (question.kind === 'several') {
+    return countedSeveral(
+      guesses.map(({ said }) => said),
+      question,
+    );
   }
   const each = guesses.map(({ said }) => ({ said, ...compared(said, question, system) }));
   const open = each.filter(({ said }) => said === leftOpen);

@@ -4,12 +4,14 @@ import { PlainElement } from '../elements/plain-element';
 import '../elements/qr-code';
 import { pageAddress } from '../elements/share-case';
 import { isSureness, surenesses } from '../state/group';
-import { questionRead } from './case-read';
+import './guess-field';
 import { guessCode } from './guess-code';
+import { GuessField } from './guess-field';
 import { type Heard, lineTo } from './line';
 import { type PassedOn, unpackClass } from './passed-on';
-import { askedUnit, leftOpen, type Question, readPrediction } from './predict';
-import { walkedCase } from './record';
+import { readPrediction } from './predict';
+import { type Walked, walkedCase } from './record';
+import { taskRead } from './task-read';
 
 /** A class on a learner's own phone: who am I, what do I say, and the code that carries it back. */
 export class JoinView extends PlainElement {
@@ -17,6 +19,7 @@ export class JoinView extends PlainElement {
     packed: { attribute: false },
     system: { attribute: false },
     atOnce: { attribute: false },
+    scanned: { attribute: false },
     line: { state: true },
     told: { state: true },
     passed: { state: true },
@@ -30,6 +33,8 @@ export class JoinView extends PlainElement {
   declare system: UnitSystem;
   /** Whether guesses travel at once, over the relay that this page came from. */
   declare atOnce: boolean;
+  /** The join code that stood in the address; '' where it is to be typed. */
+  declare scanned: string;
   /** Set once the relay has let this phone in. */
   declare line: ReturnType<typeof lineTo> | undefined;
   /** What the trainer's window, or the relay, said last. */
@@ -47,13 +52,19 @@ export class JoinView extends PlainElement {
     this.broken = '';
     this.told = '';
     this.atOnce = false;
+    this.scanned = '';
     this.at = 0;
     this.wrong = '';
   }
 
   protected override willUpdate(changed: Map<PropertyKey, unknown>): void {
     if (!changed.has('packed')) return;
-    unpackClass(this.packed).then(
+    if (!this.packed || this.packed === '-') return;
+    this.open(this.packed);
+  }
+
+  private open(packed: string): void {
+    unpackClass(packed).then(
       (passed) => {
         this.passed = passed;
       },
@@ -61,6 +72,14 @@ export class JoinView extends PlainElement {
         this.broken = problem instanceof Error ? problem.message : String(problem);
       },
     );
+  }
+
+  /** A code that was scanned has the join code in it. */
+  protected override firstUpdated(): void {
+    const field = this.querySelector<HTMLInputElement>('#join-code');
+    if (!field || !this.scanned) return;
+    field.value = this.scanned;
+    this.letIn(this.scanned);
   }
 
   override disconnectedCallback(): void {
@@ -76,6 +95,10 @@ export class JoinView extends PlainElement {
       this.told = 'Nothing is written here; type the join code that the trainer shows.';
       return;
     }
+    this.letIn(code);
+  }
+
+  private letIn(code: string): void {
     const line = lineTo(
       'learner',
       (message) => this.hear(message, line),
@@ -90,7 +113,7 @@ export class JoinView extends PlainElement {
     );
   }
 
-  private hear({ kind, at, says }: Heard, line: ReturnType<typeof lineTo>): void {
+  private hear({ kind, at, says, lesson }: Heard, line: ReturnType<typeof lineTo>): void {
     if (kind === 'wrong') {
       line.close();
       this.wrong = 'That is not the join code; look at it once more.';
@@ -100,9 +123,10 @@ export class JoinView extends PlainElement {
       this.wrong = '';
       this.told = 'You have joined.';
     }
+    if (typeof lesson === 'string') this.open(lesson);
     if (kind === 'reply') this.told = String(says);
     const to = Number(at);
-    if ((kind === 'in' || kind === 'at') && to !== this.at && this.passed?.cases[to]) this.go(to);
+    if ((kind === 'in' || kind === 'at') && to !== this.at) this.go(to);
   }
 
   private joining() {
@@ -124,43 +148,29 @@ export class JoinView extends PlainElement {
     void later();
   }
 
-  private say(event: Event, question: Question): void {
+  private say(event: Event, { question }: Walked): void {
     event.preventDefault();
     const { me, at, system } = this;
+    const guess = this.querySelector('guess-field');
+    if (!(guess instanceof GuessField) || me === undefined) return;
     const value = (id: string): string => {
       const field = this.querySelector(`#${id}`);
       return field instanceof HTMLInputElement || field instanceof HTMLSelectElement
         ? field.value
         : '';
     };
-    const read = readPrediction(value('my-guess'), question, system);
+    const read = readPrediction(guess.said, question, system);
+    this.wrong = 'wrong' in read ? read.wrong : '';
+    if ('wrong' in read) return;
     const sure = value('my-sure');
-    if ('wrong' in read) this.wrong = read.wrong;
-    else if (me !== undefined) {
-      const guessed = { case: at, learner: me, said: read.said };
-      const code = guessCode({ ...guessed, ...(isSureness(sure) && { sure }) }, question, system);
-      this.wrong = code ? '' : 'A code carries one figure; write a single number.';
-      if (!code) return;
-      const why = value('my-why').trim().slice(0, 300);
-      this.told = '';
-      this.line?.say({ guess: code, why });
-      this.code = { code, said: read.said, why };
-    }
-  }
-
-  private field(question: Question) {
-    const unit = question.kind === 'number' ? askedUnit(question, this.system) : '';
-    if (question.kind === 'word') {
-      return html`<label>I say
-        <select id="my-guess"><option value="">choose …</option>${question.words.map((each) => html`<option value=${each}>${each}</option>`)}</select></label>`;
-    }
-    const open = (): void => {
-      const field = this.querySelector<HTMLInputElement>('#my-guess');
-      if (field) field.value = leftOpen;
-    };
-    return html`<label>I say${unit ? `, in ${unit}` : ''}
-        <input id="my-guess" class="num" inputmode="decimal" autocomplete="off" /></label>
-      <button type="button" @click=${open}>It ${leftOpen}</button>`;
+    const guessed = { case: at, learner: me, said: read.said };
+    const code = guessCode({ ...guessed, ...(isSureness(sure) && { sure }) }, question, system);
+    this.wrong = code ? '' : 'A code carries one figure; write a single number.';
+    if (!code) return;
+    const why = guess.sentence || value('my-why').trim().slice(0, 300);
+    this.told = '';
+    this.line?.say({ guess: code, why });
+    this.code = { code, said: read.said, why };
   }
 
   private handed({ id }: PassedOn, { code, said, why }: NonNullable<JoinView['code']>) {
@@ -184,23 +194,23 @@ export class JoinView extends PlainElement {
 
   private asked(passed: PassedOn) {
     const each = passed.cases[this.at];
-    const walked = each && walkedCase(each.text);
+    const walked = each && walkedCase(each);
     if (!each || !walked) return html`<p class="notice">This case cannot be shown here.</p>`;
     const last = passed.cases.length - 1;
     return html`<h1 tabindex="-1">${each.title}</h1>
       <p class="small soft">Case ${this.at + 1} of ${passed.cases.length} · ${passed.learners[this.me ?? 0]}</p>
-      ${questionRead(walked, this.system)}
+      ${taskRead(walked, this.system)}
       <p role="status">${this.told}</p>
       ${
         this.code
           ? this.handed(passed, this.code)
-          : html`<form class="turn" @submit=${(event: Event) => this.say(event, walked.question)} novalidate>
-              ${this.field(walked.question)}
+          : html`<form class="turn" @submit=${(event: Event) => this.say(event, walked)} novalidate>
+              <guess-field .walked=${walked} .system=${this.system} .label=${'I say'} .fieldId=${'my-guess'} .describedBy=${'my-wrong'} .refused=${this.wrong !== ''}></guess-field>
               <label>How sure
                 <select id="my-sure"><option value="">not said</option>${surenesses.map((word) => html`<option value=${word}>${word}</option>`)}</select></label>
-              <label>Because <input id="my-why" autocomplete="off" maxlength="300" /></label>
-              <button>That is my guess</button>
-              <p class="error" role="alert">${this.wrong}</p>
+              ${walked.task.kind === 'say' ? nothing : html`<label>Because <input id="my-why" autocomplete="off" maxlength="300" /></label>`}
+              <button>${walked.task.kind === 'predict' ? 'That is my guess' : 'That is my answer'}</button>
+              <p class="error" id="my-wrong" role="alert">${this.wrong}</p>
             </form>`
       }
       <div class="acts">
@@ -212,7 +222,11 @@ export class JoinView extends PlainElement {
   protected override render() {
     const { passed, broken, me } = this;
     if (broken) return html`<h1>Class</h1><p class="notice" role="alert">${broken}</p>`;
-    if (!passed) return html`<h1>Class</h1><p class="soft">Opening the class …</p>`;
+    if (!passed) {
+      return html`<h1>Class</h1>${
+        this.atOnce && !this.line ? this.joining() : html`<p class="soft">Opening the class …</p>`
+      }<p role="status">${this.told}</p>`;
+    }
     if (me !== undefined) {
       return html`${this.atOnce && !this.line ? this.joining() : nothing}${this.asked(passed)}`;
     }

@@ -1,13 +1,15 @@
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html } from 'lit';
 import '../drawings/case-figures';
+import '../elements/qr-code';
 import { PlainElement } from '../elements/plain-element';
-import { blocksAfter, factsBrief, promptRead, proseBefore } from './case-read';
-import { listen, type Shown } from './channel';
+import { blocksAfter } from './case-read';
+import { type Invited, listen, type Shown } from './channel';
 import './guess-spread';
 import { foundWords } from './predict';
 import './projector.css';
 import { type Walked, walkedCase } from './record';
+import { putRight, wallRead } from './task-read';
 import { verdictRead } from './verdict-read';
 import { movedRead } from './what-if';
 
@@ -31,10 +33,20 @@ export class LearnersView extends PlainElement {
   }
 
   private asked(walked: Walked, { committed, of }: Shown) {
-    return html`<div class="told">${proseBefore(walked, this.system)}</div>
-      <div class="ask">${promptRead(walked, this.system)}
+    const { told, ask, known } = wallRead(walked, this.system);
+    return html`<div class="told">${told}</div>
+      <div class="ask">${ask}
         <p role="status">${committed} of ${of} have committed.</p></div>
-      <div class="known">${factsBrief(walked)}</div>`;
+      <div class="known">${known}</div>`;
+  }
+
+  private invitation({ address, code, href, joined }: Invited) {
+    return html`<div class="invited">
+      <p>On your phone: <strong class="num">${address}</strong></p>
+      <p>Join code: <strong class="num code">${code}</strong></p>
+      <p role="status">${joined} ${joined === 1 ? 'phone has' : 'phones have'} joined.</p>
+      <qr-code .text=${href} .label=${'Code that opens this class on a phone'}></qr-code>
+    </div>`;
   }
 
   private cameOut(walked: Walked) {
@@ -48,7 +60,7 @@ export class LearnersView extends PlainElement {
     if (moved) return html`<div class="step">${movedRead(moved, system)}</div>`;
     if (step === 'guesses') {
       return html`<div class="step">${this.cameOut(walked)}
-        <guess-spread .guesses=${guesses} .question=${question} .system=${system}></guess-spread></div>`;
+        ${putRight(walked)}<guess-spread .guesses=${guesses} .question=${question} .system=${system}></guess-spread></div>`;
     }
     if (step === 'picture') {
       return html`<div class="step picture">${verdictRead(walked)}
@@ -68,12 +80,13 @@ export class LearnersView extends PlainElement {
     if (shown.done) {
       return html`<h1>For the learners</h1><p role="status">The last case is done. The tally is in the trainer’s window.</p>`;
     }
-    const walked = walkedCase(shown.text);
+    const walked = walkedCase(shown);
     if (!walked)
       return html`<h1>For the learners</h1><p role="status">This case cannot be shown.</p>`;
     return html`<div class="stage ${shown.open ? 'is-open' : 'is-asked'}">
       <h1>${walked.doc.front.title} <span class="soft small">case ${shown.number} of ${shown.cases}</span></h1>
       ${shown.open ? html`<p class="hidden" role="status">The working is open.</p>${this.open(walked, shown)}` : this.asked(walked, shown)}
+      ${shown.invited ? this.invitation(shown.invited) : ''}
     </div>`;
   }
 }

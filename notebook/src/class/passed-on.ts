@@ -1,6 +1,7 @@
 import { filedCase } from '../state/filed';
 import type { Group, GroupCase } from '../state/group';
 import { pack, unpack } from '../state/link';
+import { isExercise } from '../state/practice';
 
 /** A class as it travels to a learner's phone: who takes part, and which cases. */
 export type PassedOn = {
@@ -9,13 +10,20 @@ export type PassedOn = {
   readonly cases: readonly GroupCase[];
 };
 
-type Written = readonly [topic: string, name: string, title: string, text?: string];
+/** A case that came with the page has no text; the exercise stands last, where it is not to predict. */
+type Written = readonly [
+  topic: string,
+  name: string,
+  title: string,
+  text?: string,
+  exercise?: string,
+];
 
 /** A case that came with the page travels by its address; one that was changed, whole. */
-async function written({ topic, name, title, text }: GroupCase): Promise<Written> {
-  return (await filedCase(topic, name)) === text
-    ? [topic, name, title]
-    : [topic, name, title, text];
+async function written({ topic, name, title, text, exercise }: GroupCase): Promise<Written> {
+  const isFiled = (await filedCase(topic, name)) === text;
+  if (exercise) return [topic, name, title, isFiled ? '' : text, exercise];
+  return isFiled ? [topic, name, title] : [topic, name, title, text];
 }
 
 export async function packClass({ id, learners, cases }: Group): Promise<string> {
@@ -24,7 +32,7 @@ export async function packClass({ id, learners, cases }: Group): Promise<string>
 
 const isText = (value: unknown): value is string => typeof value === 'string';
 const isWritten = (value: unknown): value is Written =>
-  Array.isArray(value) && (value.length === 3 || value.length === 4) && value.every(isText);
+  Array.isArray(value) && value.length >= 3 && value.length <= 5 && value.every(isText);
 
 const damaged = 'This link is no class, or is damaged; ask for it once more.';
 
@@ -43,14 +51,14 @@ export async function unpackClass(packed: string): Promise<PassedOn> {
     throw new Error(damaged);
   }
   const whole = await Promise.all(
-    cases.map(async ([topic, name, title, own]): Promise<GroupCase> => {
-      const found = own ?? (await filedCase(topic, name));
+    cases.map(async ([topic, name, title, own, exercise]): Promise<GroupCase> => {
+      const found = own || (await filedCase(topic, name));
       if (found === undefined) {
         throw new Error(
           `This page has no case “${title}”; reload it, or ask for the link once more.`,
         );
       }
-      return { topic, name, title, text: found };
+      return { topic, name, title, text: found, ...(isExercise(exercise) && { exercise }) };
     }),
   );
   return { id, learners, cases: whole };

@@ -11,6 +11,7 @@ import {
   unitOf,
   wasMisread,
 } from '@tarebook/rules/quantity';
+import { comparedSeveral, readSeveral, type SeveralQuestion } from './several';
 
 /** What a case has its learners predict. */
 export type Question =
@@ -28,7 +29,8 @@ export type Question =
       readonly label: string;
       readonly found: string;
       readonly words: readonly string[];
-    };
+    }
+  | SeveralQuestion;
 
 /** A prediction against what came out. */
 export type Compared = {
@@ -186,6 +188,7 @@ export function readPrediction(
   system: UnitSystem,
 ): { readonly said: string } | { readonly wrong: string } {
   const text = said.trim();
+  if (question.kind === 'several') return readSeveral(text, question);
   if (question.kind === 'word') {
     return question.words.includes(text)
       ? { said: text }
@@ -211,6 +214,7 @@ function outOf({ from, to }: Guess, { lo, hi }: Ends): number {
  * predicted range neither end may lie farther out than the tolerance.
  */
 export function compared(said: string, question: Question, system: UnitSystem): Compared {
+  if (question.kind === 'several') return comparedSeveral(said, question);
   if (question.kind === 'word') {
     const met = said === question.found;
     return { met, says: met ? 'as it came out' : 'otherwise' };
@@ -231,7 +235,7 @@ export function compared(said: string, question: Question, system: UnitSystem): 
 
 /** What came out, as shown. */
 export function foundWords(question: Question, system: UnitSystem): string {
-  if (question.kind === 'word') return question.found;
+  if (question.kind !== 'number') return question.found;
   const shown = show(question.found, question.found.unit, system);
   return shown === 'unknown' ? leftOpen : shown;
 }

@@ -27,7 +27,7 @@ const begun = (learners: readonly string[]): Group => beginGroup(learners, [oneC
 beforeAll(() => Promise.all([openTopic('tow-fit'), openReader()]));
 
 const question = () => {
-  const walked = walkedCase(text);
+  const walked = walkedCase({ text });
   if (!walked) throw new Error('The case cannot be judged.');
   return questionOf(walked.doc, walked.answer);
 };

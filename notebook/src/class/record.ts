@@ -1,24 +1,35 @@
 import type { CaseDocument } from '@tarebook/casebook';
 import type { Answer } from '@tarebook/rules/engine';
-import { committed, type Group } from '../state/group';
+import { type Task, taskOf } from '../practice/task';
+import { committed, type Group, type GroupCase } from '../state/group';
 import { judge } from '../state/judged';
-import { compared, foundWords, type Question, questionOf } from './predict';
+import { compared, foundWords, type Question } from './predict';
+import { taskQuestion } from './task-question';
 
 /** A case of a class, read and judged once. */
 export type Walked = {
   readonly doc: CaseDocument;
   readonly answer: Answer;
   readonly question: Question;
+  readonly task: Task;
 };
 
 const walked = new Map<string, Walked | undefined>();
 
-/** The reading of a case's text; undefined when it cannot be judged. */
-export function walkedCase(text: string): Walked | undefined {
-  if (walked.has(text)) return walked.get(text);
+/** The wrong figure of a case is the same in every window of a class. */
+const spotSeed = 1;
+
+/** The reading of a case; undefined when it cannot be judged, or has nothing for its exercise. */
+export function walkedCase({
+  text,
+  exercise = 'predict',
+}: Pick<GroupCase, 'text' | 'exercise'>): Walked | undefined {
+  const key = `${exercise} ${text}`;
+  if (walked.has(key)) return walked.get(key);
   const { doc, answer, current } = judge(text);
-  const made = answer && current ? { doc, answer, question: questionOf(doc, answer) } : undefined;
-  walked.set(text, made);
+  const task = answer && current ? taskOf(exercise, doc, answer, spotSeed) : undefined;
+  const made = answer && task && { doc, answer, task, question: taskQuestion(task, doc, answer) };
+  walked.set(key, made);
   return made;
 }
 
@@ -54,7 +65,7 @@ export function recordAsCsv(group: Group): string {
     .toSorted((a, b) => a - b)
     .flatMap((at) => {
       const each = group.cases[at];
-      const found = each && walkedCase(each.text);
+      const found = each && walkedCase(each);
       if (!each || !found) return [];
       const { question, answer } = found;
       return group.learners.map((learner) => {
@@ -87,7 +98,7 @@ export function metBy(
 ): { readonly met: number; readonly of: number } {
   const said = group.opened.flatMap((at) => {
     const each = group.cases[at];
-    const found = each && walkedCase(each.text);
+    const found = each && walkedCase(each);
     const made = committed(group, learner, at);
     return found && made ? [compared(made.said, found.question, 'us').met] : [];
   });

@@ -2,7 +2,7 @@ import { html, nothing } from 'lit';
 import { PlainElement } from '../elements/plain-element';
 import '../elements/qr-code';
 import type { Group } from '../state/group';
-import { Committed } from './class-case-events';
+import { Committed, PhonesInvited } from './class-case-events';
 import { type Heard, lineTo } from './line';
 import { packClass } from './passed-on';
 import { guessByCode } from './take-code';
@@ -15,23 +15,22 @@ export class RelayDesk extends PlainElement {
     group: { attribute: false },
     addresses: { state: true },
     on: { state: true },
-    href: { state: true },
     count: { state: true },
     told: { state: true },
   };
   declare group: Group;
   declare addresses: readonly string[] | undefined;
   declare on: Open | undefined;
-  declare href: string;
   declare count: number;
   declare told: string;
   private line: ReturnType<typeof lineTo> | undefined;
+  /** The lesson as it was handed out last. */
+  private handed = '';
 
   constructor() {
     super();
     this.count = 0;
     this.told = '';
-    this.href = '';
   }
 
   override disconnectedCallback(): void {
@@ -41,13 +40,32 @@ export class RelayDesk extends PlainElement {
 
   /** Phones follow the case that is on; whoever came late finds a name there. */
   protected override updated(changed: Map<PropertyKey, unknown>): void {
-    if (!changed.has('group') || !this.on) return;
-    this.line?.say({ kind: 'at', at: this.group.at });
-    void this.link(this.on);
+    if (changed.has('group') && this.on) void this.hand();
   }
 
-  private async link({ url }: Open): Promise<void> {
-    this.href = `${url}#/class/join/${await packClass(this.group)}/at-once`;
+  /** Which case is on, and the lesson where it is another one than phones have. */
+  private async hand(): Promise<void> {
+    this.line?.say({ kind: 'at', at: this.group.at });
+    const lesson = await packClass(this.group);
+    if (lesson === this.handed) return;
+    this.handed = lesson;
+    this.line?.say({ kind: 'lesson', lesson });
+  }
+
+  private hrefOf({ url, code }: Open): string {
+    return `${url}#/class/join/-/at-once/${code}`;
+  }
+
+  /** The wall shows how to join for as long as anybody may. */
+  private invite(): void {
+    const { on, count } = this;
+    if (!on) {
+      this.dispatchEvent(new PhonesInvited(undefined));
+      return;
+    }
+    const address = `${on.url.replace('http://', '')}join`;
+    const how = { address, code: on.code, href: this.hrefOf(on), joined: count };
+    this.dispatchEvent(new PhonesInvited(how));
   }
 
   private look(): void {
@@ -67,11 +85,14 @@ export class RelayDesk extends PlainElement {
   private hear({ kind, addresses, url, code, count, says, from, guess, why }: Heard): void {
     if (kind === 'addresses' && Array.isArray(addresses)) this.addresses = addresses.map(String);
     if (kind === 'refused') this.told = String(says);
-    if (kind === 'count') this.count = Number(count);
+    if (kind === 'count') {
+      this.count = Number(count);
+      this.invite();
+    }
     if (kind === 'open') {
       this.on = { url: String(url), code: String(code) };
-      this.line?.say({ kind: 'at', at: this.group.at });
-      void this.link(this.on);
+      void this.hand();
+      this.invite();
     }
     if (kind !== 'guess') return;
     const read = guessByCode(this.group, String(guess), String(why ?? ''));
@@ -92,6 +113,8 @@ export class RelayDesk extends PlainElement {
     this.addresses = undefined;
     this.on = undefined;
     this.count = 0;
+    this.handed = '';
+    this.invite();
   }
 
   private off(): void {
@@ -107,14 +130,12 @@ export class RelayDesk extends PlainElement {
     </form>`;
   }
 
-  private let({ code }: Open) {
-    return html`<p>Join code: <strong class="read-out num">${code}</strong> <span role="status">${this.count} ${this.count === 1 ? 'phone has' : 'phones have'} joined.</span></p>
-      ${
-        this.href === ''
-          ? nothing
-          : html`<qr-code .text=${this.href} .label=${'Code that opens this class on a learner’s phone'}></qr-code>
-      <p class="small"><a href=${this.href}>The link for the learners</a>: it asks for the join code. It is served until the lesson ends, takes guesses alone and keeps nothing.</p>`
-      }
+  private let(on: Open) {
+    const href = this.hrefOf(on);
+    return html`<p>Join code: <strong class="read-out num">${on.code}</strong> <span role="status">${this.count} ${this.count === 1 ? 'phone has' : 'phones have'} joined.</span></p>
+      <p>Typed on a phone: <strong class="num">${on.url}join</strong>. The learners’ screen shows address and code for as long as anybody may join.</p>
+      <qr-code .text=${href} .label=${'Code that opens this class on a learner’s phone'}></qr-code>
+      <p class="small"><a href=${href}>The link for the learners</a> has the join code in it. It is served until the lesson ends, takes answers alone and keeps nothing.</p>
       <button @click=${this.off}>Let nobody in any more</button>`;
   }
 

@@ -13,7 +13,7 @@ export async function takeScanned(id: string, code: string, why: string): Promis
     }
     const read = readGuessCode(code, group.cases, group.learners, (at) => {
       const each = group.cases[at];
-      return each && walkedCase(each.text)?.question;
+      return each && walkedCase(each)?.question;
     });
     if (typeof read === 'string') return read;
     const learner = group.learners[read.learner] ?? '';

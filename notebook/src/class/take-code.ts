@@ -11,7 +11,7 @@ export function guessByCode(
 ): { readonly learner: string; readonly said: string; readonly reason: Reason } | string {
   const read = readGuessCode(code, group.cases, group.learners, (at) => {
     const each = group.cases[at];
-    return each && walkedCase(each.text)?.question;
+    return each && walkedCase(each)?.question;
   });
   if (typeof read === 'string') return read;
   const learner = group.learners[read.learner] ?? '';

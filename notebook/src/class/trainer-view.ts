@@ -4,7 +4,7 @@ import { keyed } from 'lit/directives/keyed.js';
 import { PlainElement } from '../elements/plain-element';
 import { beginGroup, type Group, goOn, joined, openWorking, takeBack } from '../state/group';
 import './class-case';
-import type { Committed, Joined, StepShown, TakenBack } from './class-case-events';
+import type { Committed, Joined, PhonesInvited, StepShown, TakenBack } from './class-case-events';
 import './class-paper';
 import { ClassRun } from './class-run';
 import './class-tally';
@@ -156,6 +156,7 @@ export class TrainerView extends PlainElement {
         @prediction-committed=${({ detail }: Committed) => run.took(detail.learner, detail.said, detail.reason)}
         @prediction-taken-back=${({ detail }: TakenBack) => run.go((now) => takeBack(now, detail))}
         @learner-joined=${({ detail }: Joined) => run.go((now) => joined(now, detail))}
+        @phones-invited=${({ detail }: PhonesInvited) => run.invite(detail)}
         @step-shown=${({ detail }: StepShown) => run.step(detail)}
         @fact-moved=${({ detail }: FactMoved) => run.move(detail)}
         @working-opened=${this.opened}

@@ -1,43 +1,19 @@
-import type { CaseDocument } from '@tarebook/casebook';
-import type { Answer } from '@tarebook/rules/engine';
 import { caseOf } from '../class/class-cases';
 import { questionOf } from '../class/predict';
 import type { Walked } from '../class/record';
 import { filedOf } from '../state/filed';
 import { judge } from '../state/judged';
 import type { Exercise } from '../state/practice';
-import { type Asking, askingOf } from './ask-next';
 import { seeded, shuffled } from './seeded';
+import { taskOf } from './task';
 import { variantOf } from './variant';
-import { type WrongFigure, wrongFigureOf } from './wrong-figure';
 
 /** An exercise that is on: a case with fresh figures where it has any that may move. */
 export type Made = Walked & {
   readonly topic: string;
   readonly name: string;
   readonly title: string;
-  readonly task:
-    | { readonly kind: 'predict' | 'say' }
-    | { readonly kind: 'ask'; readonly asking: Asking }
-    | { readonly kind: 'spot'; readonly wrong: WrongFigure };
 };
-
-function taskOf(
-  kind: Exercise,
-  doc: CaseDocument,
-  answer: Answer,
-  seed: number,
-): Made['task'] | undefined {
-  if (kind === 'ask') {
-    const asking = askingOf(doc, answer);
-    return asking && { kind, asking };
-  }
-  if (kind === 'spot') {
-    const wrong = wrongFigureOf(answer, seed);
-    return wrong && { kind, wrong };
-  }
-  return { kind };
-}
 
 type From = { readonly topic: string; readonly name: string; readonly text: string };
 

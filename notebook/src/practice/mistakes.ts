@@ -97,7 +97,7 @@ export function mistakeOf(
   question: Question,
   said: string,
 ): Mistake | undefined {
-  if (compared(said, question, 'us').met) return undefined;
+  if (question.kind === 'several' || compared(said, question, 'us').met) return undefined;
   const found = question.kind === 'word' ? question.found : '';
   const openFound =
     question.kind === 'word'

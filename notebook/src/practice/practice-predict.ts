@@ -48,7 +48,7 @@ export class PracticePredict extends PlainElement {
     if (question.kind === 'word') {
       return html`<label>I say <select id="my-prediction"><option value="">choose …</option>${question.words.map((each) => html`<option value=${each}>${each}</option>`)}</select></label>`;
     }
-    const unit = askedUnit(question, this.system);
+    const unit = question.kind === 'number' ? askedUnit(question, this.system) : '';
     const open = (): void => {
       const field = this.querySelector<HTMLInputElement>('#my-prediction');
       if (field) field.value = leftOpen;

@@ -20,15 +20,16 @@ export type Done = {
 export function doneInClass(group: Group): readonly Done[] {
   return group.opened.flatMap((at) => {
     const each = group.cases[at];
-    const walked = each && walkedCase(each.text);
+    const walked = each && walkedCase(each);
     if (!each || !walked) return [];
-    const { topic, name, title } = each;
+    const { topic, name, title, exercise = 'predict' } = each;
     return group.commitments
       .filter((made) => made.case === at)
       .map(({ learner, said, at: when }): Done => {
         const { met } = compared(said, walked.question, 'us');
-        const mistake = mistakeOf(walked.doc, walked.question, said);
-        const done = { learner, topic, name, title, exercise: 'predict', at: when, met } as const;
+        const mistake =
+          exercise === 'predict' ? mistakeOf(walked.doc, walked.question, said) : undefined;
+        const done = { learner, topic, name, title, exercise, at: when, met };
         return { ...done, ...(mistake && { mistake }) };
       });
   });

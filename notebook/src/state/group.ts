@@ -1,3 +1,4 @@
+import { type Exercise, isExercise } from './practice';
 import { hasFields } from './shelf';
 
 /** One case as it stood when the class began, so that a later edit changes no record. */
@@ -6,6 +7,8 @@ export type GroupCase = {
   readonly name: string;
   readonly title: string;
   readonly text: string;
+  /** What the learners do with it; absent: predict. */
+  readonly exercise?: Exercise;
 };
 
 /** What a learner committed to, as typed. `case` counts from 0. */
@@ -66,6 +69,13 @@ const isCommitment = (value: unknown): value is Commitment => {
 
 const isStep = (value: unknown): boolean => steps.some((each) => each === value);
 
+function isGroupCase(value: unknown): value is GroupCase {
+  const texts = { topic: 'string', name: 'string', title: 'string', text: 'string' } as const;
+  if (!hasFields(value, texts)) return false;
+  const exercise: unknown = Object.getOwnPropertyDescriptor(value, 'exercise')?.value;
+  return exercise === undefined || isExercise(exercise);
+}
+
 /** Whether a stored record is a class, whole. */
 export function isGroup(value: unknown): value is Group {
   if (!hasFields(value, { id: 'string', started: 'number', at: 'number' })) return false;
@@ -76,9 +86,7 @@ export function isGroup(value: unknown): value is Group {
     isStrings(held('learners')) &&
     typeof held('closed') === 'boolean' &&
     Array.isArray(cases) &&
-    cases.every((c) =>
-      hasFields(c, { topic: 'string', name: 'string', title: 'string', text: 'string' }),
-    ) &&
+    cases.every(isGroupCase) &&
     Array.isArray(commitments) &&
     commitments.every(isCommitment) &&
     (takenBack === undefined || (Array.isArray(takenBack) && takenBack.every(isCommitment))) &&

@@ -1,4 +1,5 @@
 import { isKept, type Kept } from './kept';
+import { type Exercise, isExercise } from './practice';
 import { dropRecord, everyRecord, hasFields, putRecord } from './shelf';
 
 /** A case of a lesson, by its address, so that a later change of the case counts. */
@@ -9,6 +10,8 @@ export type LessonItem = {
   readonly minutes: number;
   /** What the trainer wants to remember to say. */
   readonly note: string;
+  /** What the learners do with the case; absent: predict. */
+  readonly exercise?: Exercise;
 };
 
 /** A lesson as a trainer prepares it. */
@@ -28,14 +31,12 @@ export const mostMinutes = 240;
 const mostItems = 200;
 const longest = 10_000;
 
-const isItem = (value: unknown): value is LessonItem =>
-  hasFields(value, {
-    topic: 'string',
-    name: 'string',
-    title: 'string',
-    minutes: 'number',
-    note: 'string',
-  });
+function isItem(value: unknown): value is LessonItem {
+  const texts = { topic: 'string', name: 'string', title: 'string', note: 'string' } as const;
+  if (!hasFields(value, { ...texts, minutes: 'number' })) return false;
+  const exercise: unknown = Object.getOwnPropertyDescriptor(value, 'exercise')?.value;
+  return exercise === undefined || isExercise(exercise);
+}
 
 /** Whether a stored record is a lesson, whole. */
 export function isLesson(value: unknown): value is Lesson {

@@ -21,7 +21,8 @@ export type Attempt = {
   readonly mistake?: string;
 };
 
-const isExercise = (value: unknown): boolean => exercises.some((each) => each === value);
+export const isExercise = (value: unknown): value is Exercise =>
+  exercises.some((each) => each === value);
 
 export function isAttempt(value: unknown): value is Attempt {
   const fields = { id: 'string', learner: 'string', topic: 'string', name: 'string' } as const;

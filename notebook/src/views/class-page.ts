@@ -68,6 +68,7 @@ export class ClassPage extends PlainElement {
         return html`<join-view
           .packed=${location.hash.split('/')[3] ?? ''}
           .atOnce=${location.hash.split('/')[4] === 'at-once'}
+          .scanned=${location.hash.split('/')[5] ?? ''}
           .system=${system}
         ></join-view>`;
       case 'guess':

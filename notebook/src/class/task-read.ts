@@ -1,0 +1,99 @@
+import type { UnitSystem } from '@tarebook/rules/quantity';
+import { html, nothing, type TemplateResult } from 'lit';
+import '../elements/limit-rows';
+import './answers.css';
+import { type Asking, standing } from '../practice/ask-next';
+import type { WrongFigure } from '../practice/wrong-figure';
+import { readDocument } from '../state/reading';
+import { factsBrief, promptRead, proseBefore, questionRead } from './case-read';
+import type { Walked } from './record';
+
+/** How an exercise of questions stands, with the document that shows it. */
+export function askingNow(asking: Asking, asked: readonly string[]) {
+  const now = standing(asking, asked);
+  return { ...now, doc: readDocument(now.text) };
+}
+
+const linesRead = ({ lines }: WrongFigure): TemplateResult =>
+  html`<ol class="lines">${lines.map(
+    ({ label, working, says }) =>
+      html`<li><span>${label}: <span class="num">${working} = <strong>${says}</strong></span></span></li>`,
+  )}</ol>`;
+
+const asks = {
+  ask: 'The verdict is open. What do you ask next? Ask for what settles it, with as few questions as you can.',
+  say: 'Say it to the customer: the verdict, the limit, what is left, and a caution.',
+  spot: 'In one of these lines the result does not follow from the figures in it. Which?',
+} as const;
+
+/** What came out, for whom has to say it. */
+function outRead({ answer }: Walked, system: UnitSystem) {
+  const { limits } = answer;
+  return html`<h3>What came out: ${answer.words}</h3>
+    ${limits.length === 0 ? nothing : html`<limit-rows .rows=${limits.map((limit) => ({ limit }))} .system=${system}></limit-rows>`}`;
+}
+
+/** What is asked of a learner, whole, as the trainer and a phone show it above the place to answer. */
+export function taskRead(walked: Walked, system: UnitSystem) {
+  const { task, doc } = walked;
+  switch (task.kind) {
+    case 'spot':
+      return html`<p>${asks.spot}</p>${linesRead(task.wrong)}`;
+    case 'say':
+      return html`${proseBefore(walked, system)}<div class="known">${factsBrief(walked)}</div>
+        ${outRead(walked, system)}<p>${asks.say}</p>`;
+    case 'ask':
+      // An author's prose may tell what is hidden.
+      return html`<p>${doc.topic?.question}</p><p>${asks.ask}</p>`;
+    default:
+      return questionRead(walked, system);
+  }
+}
+
+/** The same on paper, where nothing is pressed: of an exercise of questions also what is known, and what may be asked. */
+export function onPaper(walked: Walked, system: UnitSystem) {
+  const { task } = walked;
+  if (task.kind !== 'ask') return taskRead(walked, system);
+  const { doc } = askingNow(task.asking, []);
+  return html`${taskRead(walked, system)}
+    <div class="known">${factsBrief({ ...walked, doc })}</div>
+    <ul>${task.asking.hidden.map(({ ask }) => html`<li>☐ ${ask}</li>`)}</ul>`;
+}
+
+/** The same for a wall: what is told, what is asked in the middle, what is known. */
+export function wallRead(
+  walked: Walked,
+  system: UnitSystem,
+): { readonly told: unknown; readonly ask: unknown; readonly known: unknown } {
+  const { task, doc, answer } = walked;
+  switch (task.kind) {
+    case 'spot':
+      return { told: nothing, ask: html`<p>${asks.spot}</p>`, known: linesRead(task.wrong) };
+    case 'say': {
+      const ask = html`<p>What came out: ${answer.words}</p><p class="choices-said">${asks.say}</p>`;
+      return { told: proseBefore(walked, system), ask, known: factsBrief(walked) };
+    }
+    case 'ask': {
+      const { hidden } = task.asking;
+      const { doc: known } = askingNow(task.asking, []);
+      const ask = html`<p>${asks.ask}</p><p class="choices-said">${hidden.map(({ label }) => label).join(' · ')}</p>`;
+      return {
+        told: html`<p>${doc.topic?.question}</p>`,
+        ask,
+        known: factsBrief({ ...walked, doc: known }),
+      };
+    }
+    default: {
+      const known = factsBrief(walked);
+      return { told: proseBefore(walked, system), ask: promptRead(walked, system), known };
+    }
+  }
+}
+
+/** Of a wrong figure, once it is open: what should have stood there. */
+export function putRight({ task }: Walked) {
+  if (task.kind !== 'spot') return nothing;
+  const { lines, wrong, right } = task.wrong;
+  const line = lines.find(({ id }) => id === wrong);
+  return html`<p class="put-right">${line?.label}: <span class="num">${line?.working}</span> comes to <strong class="num">${right}</strong>, and ${line?.says} stood there.</p>`;
+}
