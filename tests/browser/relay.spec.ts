@@ -125,7 +125,7 @@ test('a lesson of four cases, an exercise each: on the wall, on two phones and o
   await wall.goto(`${started}#/class/learners`);
   await expect(wall.locator('.invited')).toContainText(`${new URL(href).host}/join`);
   await expect(wall.locator('.invited')).toContainText(code);
-  await expect(wall.locator('.invited svg')).toBeVisible();
+  await expect(wall.locator('.ask svg.code')).toBeVisible();
   const join = async (name: string): Promise<Page> => {
     const phone = await (
       await browser.newContext({ viewport: { width: 360, height: 740 } })
@@ -136,7 +136,7 @@ test('a lesson of four cases, an exercise each: on the wall, on two phones and o
     return phone;
   };
   const [ada, ben] = await Promise.all([join('Ada'), join('Ben')]);
-  await expect(wall.locator('.invited')).toContainText('2 phones have joined.');
+  await expect(wall.locator('.invited')).toContainText('2 joined');
   const taken = async (phone: Page, name: string) => {
     await phone.getByRole('button', { name: /^That is my/ }).click();
     await expect(phone.getByText(`${name}, your guess is taken down.`)).toBeVisible();

@@ -22,10 +22,14 @@ test('on a wall of 1920 × 1080 the longest case of every topic is asked, and op
   await page.goto('/#/class/learners');
   await expect(page.getByText('Waiting for the trainer')).toBeVisible();
   const wrong: string[] = [];
+  // Phones may join all the while: the longest address that a shop's network has.
+  const address = '192.168.178.121:4174/join';
+  const href = `http://${address}#/class/join/-/at-once/ABC234`;
+  const invited = { address, code: 'ABC234', href, joined: 3 };
   for (const { topic, text } of longest) {
     for (const step of ['asked', 'guesses', 'picture'] as const) {
       const open = step !== 'asked';
-      const shown = { text, open, committed: 3, of: 6, number: 1, cases: 4, done: false };
+      const shown = { text, open, committed: 3, of: 6, number: 1, cases: 4, done: false, invited };
       await page.evaluate(
         (message) => new BroadcastChannel('tarebook-class').postMessage(message),
         { kind: 'show', shown: { ...shown, step: open ? step : 'guesses', guesses: [] } },

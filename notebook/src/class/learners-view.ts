@@ -32,20 +32,23 @@ export class LearnersView extends PlainElement {
     super.disconnectedCallback();
   }
 
-  private asked(walked: Walked, { committed, of }: Shown) {
+  private asked(walked: Walked, { committed, of, invited }: Shown) {
     const { told, ask, known } = wallRead(walked, this.system);
     return html`<div class="told">${told}</div>
-      <div class="ask">${ask}
-        <p role="status">${committed} of ${of} have committed.</p></div>
+      <div class="ask"><div>${ask}
+        <p role="status">${committed} of ${of} have committed.</p></div>${
+          invited
+            ? html`<qr-code .text=${invited.href} .label=${'Code that opens this class on a phone'}></qr-code>`
+            : ''
+        }</div>
       <div class="known">${known}</div>`;
   }
 
-  private invitation({ address, code, href, joined }: Invited) {
+  private invitation({ address, code, joined }: Invited) {
     return html`<div class="invited">
       <p>On your phone: <strong class="num">${address}</strong></p>
       <p>Join code: <strong class="num code">${code}</strong></p>
-      <p role="status">${joined} ${joined === 1 ? 'phone has' : 'phones have'} joined.</p>
-      <qr-code .text=${href} .label=${'Code that opens this class on a phone'}></qr-code>
+      <p role="status">${joined} joined</p>
     </div>`;
   }
 
