@@ -183,12 +183,21 @@ function filedTopics(): Readonly<Record<string, Topic>> {
   return Object.fromEntries(Object.values(topics).map((topic) => [topic.id, topic]));
 }
 
-/** Reads a set in its order and counts what came out; a set that is held out is told by its file. */
+/** Reads a set in its order, each writer’s by itself, and counts what came out; a set that is held out is told by its file. */
 export function measure(file?: string): Measured {
   const set = labeled(file);
-  const read = reader({ topics, before });
+  // A writer knew what they had asked before, and not what others had.
+  const readers = new Map<string, ReturnType<typeof reader>>();
+  const readerOf = (writer: string) => {
+    const read = readers.get(writer) ?? reader({ topics, before });
+    readers.set(writer, read);
+    return read;
+  };
   const found = new Map(
-    set.map((label) => [label.id, read({ ...label, askedOn: '2026-11-01', asker: '' })] as const),
+    set.map((label) => {
+      const read = readerOf(label.id.charAt(0));
+      return [label.id, read({ ...label, askedOn: '2026-11-01', asker: '' })] as const;
+    }),
   );
   const pairs = set.flatMap((label): readonly (readonly [Labeled, ReadMessage])[] => {
     const heard = found.get(label.id);

@@ -18,6 +18,7 @@ const kept: Readonly<Record<string, readonly string[]>> = {
   'packages/record/src/danger/doubt.ts': ['burnt'],
   'packages/record/src/danger/power.ts': ['burnt', 'grey', 'tyre'],
   'packages/record/src/danger/road.ts': ['stabiliser', 'tyre', 'tyres'],
+  'packages/record/src/words/living.ts': ['grey'],
   'packages/rules/src/quantity/units.ts': [
     ...[
       'centimetre',

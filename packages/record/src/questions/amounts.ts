@@ -62,6 +62,14 @@ function figuresIn(text: string): readonly Amount[] {
   });
 }
 
+/** “Twenty five and a half” */
+function withHalf(amount: Amount, text: string): Amount {
+  const [half] = /^ and a half\b/i.exec(text.slice(amount.to)) ?? [];
+  return half === undefined || !Number.isInteger(amount.value) || amount.value > 99
+    ? amount
+    : { ...amount, value: amount.value + 0.5, to: amount.to + half.length };
+}
+
 /** “$1,120 a year” */
 function aYear(amount: Amount, text: string): Amount {
   const [said] = /^ (?:a|per) year\b/i.exec(text.slice(amount.to)) ?? [];
@@ -77,7 +85,7 @@ export function amountsIn(text: string): readonly Amount[] {
   const said: readonly Amount[] = numbersSaid(text).filter(
     ({ from, to }) => !figures.some((each) => each.from < to && from < each.to),
   );
-  return [...figures, ...said]
+  return [...figures, ...said.map((each) => withHalf(each, text))]
     .toSorted((a, b) => a.from - b.from)
     .map((amount): Amount => {
       if (amount.unit !== undefined) return aYear(amount, text);

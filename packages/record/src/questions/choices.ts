@@ -27,7 +27,9 @@ function ownNames(options: readonly string[]): Readonly<Record<string, readonly 
       if (/^20\d\d$/.test(option)) return [[option, [option]]];
       const name = short(option);
       const others = options.filter((each) => short(each) === name).length;
-      return name !== '' && others === 1 ? [[option, [name]]] : [];
+      const rest = option.slice(name.length + 1).replaceAll('-', ' ');
+      const longer = rest === '' ? [] : [`${name} ${rest}`, `${name} with ${rest}`];
+      return name === '' ? [] : [[option, others === 1 ? [name, ...longer] : longer]];
     }),
   );
 }

@@ -4,6 +4,8 @@ import { wordsOfFacts } from '../words/all';
 import { type Amount, amountsIn } from './amounts';
 import { choicesIn, type Said } from './choices';
 import { placesOf } from './cues';
+import { dateCodesIn } from './date-codes';
+import { passesOver } from './scale-passes';
 import { kindAround, kindBeside, unsaidKinds } from './unsaid';
 
 /** Where something stands in a text: the words for it with its number, and the number alone. */
@@ -46,7 +48,7 @@ const behind = 24;
 const beside = 4;
 const bare = ['lb', 'USD'];
 /** Right beside its word a number of these needs no unit either: “sidewall says 80”. */
-const bareBeside = ['psi', 'in', 'V', 'ft', 'mph', '°F', 'W', ''];
+const bareBeside = ['psi', 'in', 'V', 'ft', 'mph', '°F', 'W', 'gal', 'Ah', ''];
 const sure = 10;
 
 /** Words that only join a number to what it is of. */
@@ -73,6 +75,14 @@ function unitFits(topic: Topic, fact: string, { unit, value }: Amount, away: num
 const isForEach = (text: string, { to }: Amount): boolean =>
   /^[ ,]*(?:each|apiece|per person|a head)\b/i.test(text.slice(to, to + 12));
 
+/** A plate of a scale in one of its passes. */
+const onScale = /^(?:tight|slack|alone)\.(?:front|rear|trailer)$/;
+
+/** “10 or 30 out” is neither. */
+const isEither = (text: string, { from, to }: Amount): boolean =>
+  /\d (?:or|vs|versus) $/i.test(text.slice(Math.max(0, from - 12), from)) ||
+  /^ (?:or|vs|versus) \d/i.test(text.slice(to, to + 10));
+
 /** “From 2011”, “a 2019 half-ton” */
 const isYear = (text: string, { from, to, unit }: Amount): boolean =>
   unit === undefined &&
@@ -82,6 +92,8 @@ const isYear = (text: string, { from, to, unit }: Amount): boolean =>
   );
 
 type Near = Omit<Reading, 'fact' | 'among'> & { readonly between: string };
+
+const andMore = /(?<![\p{L}\d])(?:and|n|but|with|w)(?![\p{L}\d])|[&+/]/iu;
 
 /** So near, a number and a word stand side by side. */
 const sideBySide = 2;
@@ -96,11 +108,13 @@ function nearTo(cue: string, text: string, amounts: readonly Amount[]): readonly
       const between = isBefore ? text.slice(to, amount.from) : text.slice(amount.to, from);
       const most = isBefore ? before : behind;
       if (between.length > most || !isOneClause(between)) return [];
+      // “7k and sticker on the door …”: behind “and” begins what belongs to the next number.
+      if (isBehind && andMore.test(between)) return [];
       // Behind a comma begins what belongs to the next number.
       if (between.includes(',') && (isBehind || joined(between) !== ',')) return [];
       // “Two at 70 lb each” are not 70 lb, unless the word is of one of them.
       if (isForEach(text, amount) && !/each|per|^a /.test(cue)) return [];
-      if (isYear(text, amount)) return [];
+      if (isYear(text, amount) || isEither(text, amount)) return [];
       const away = between.length + (between.includes(',') ? 12 : 0) - Math.min(4, cue.length / 4);
       const near = (gap: number): boolean => gap >= 0 && gap <= sideBySide;
       const opens = isBefore && !amounts.some((each) => near(from - each.to));
@@ -177,12 +191,15 @@ function readingsOf(topic: Topic, text: string): readonly Reading[] {
  */
 export function factsIn(topic: Topic, text: string): Told {
   const all = readingsOf(topic, text);
+  const numberFirst = !all.some(({ opens }) => opens);
   const readings = all
     .map((each) => {
       // “Dry 5150 gvwr 6800”: each word belongs to the number behind it.
       const isNext =
         each.leads && all.some((one) => one.opens && one.amount.from === each.amount.from);
-      return isNext ? { ...each, away: each.away + 2 } : each;
+      // “40 gal fresh 32 gray 28 black”: each word belongs to the number before it.
+      const isPast = numberFirst && each.to <= each.amount.from;
+      return isNext || isPast ? { ...each, away: each.away + 2 } : each;
     })
     .toSorted((a, b) => a.away - b.away);
   const facts: Record<string, string> = {};
@@ -225,7 +242,17 @@ export function factsIn(topic: Topic, text: string): Told {
     words[fact] = text.slice(amount.from, amount.to);
     places[fact] = { from: amount.from, to: amount.to, amount };
   }
-  const said = choicesIn(topic, text).filter(({ fact }) => !Object.hasOwn(facts, fact));
+  const coded = [...passesOver(topic, text), ...dateCodesIn(topic, text)];
+  const isOver = coded.some(({ fact }) => onScale.test(fact));
+  // What is told as a pass or a code is read there, and as nothing else.
+  for (const fact of Object.keys(facts)) {
+    const isCoded = coded.some((each) => each.fact === fact);
+    if (!isCoded && !(isOver && onScale.test(fact))) continue;
+    for (const of of [facts, words, places]) delete of[fact];
+  }
+  const said = [...coded, ...choicesIn(topic, text)].filter(
+    ({ fact }) => !Object.hasOwn(facts, fact),
+  );
   for (const { fact, value, from, to } of said) {
     facts[fact] = value;
     words[fact] = text.slice(from, to);

@@ -1,11 +1,12 @@
 import { answerNow, readFacts, type Topic } from '@tarebook/rules/engine';
+import { dangersIn } from '../danger/find';
 import type { Hit } from '../search';
-import { termOf, wordsOf } from '../terms';
 import { type Evidence, evidenceOver } from './evidence';
 import { factsIn } from './facts';
 import { firstReplies } from './first-reply';
 import type { AskedBefore } from './likeness';
 import { personalIn } from './personal';
+import { repeatsOver } from './repeats';
 import type { Message, QuestionPart, ReadMessage } from './shapes';
 import { partsOf } from './split';
 import { urgentIn } from './urgent';
@@ -15,12 +16,6 @@ const mostCharacters = 6_000;
 /** A topic is taken from so much evidence on, and so far ahead of the next. */
 const least = 4;
 const ahead = 1.0;
-/** Two messages ask the same that share this part of their words. */
-const alike = 0.38;
-/** Fewer words than these are shared by chance. */
-const fewest = 3;
-/** Fewer figures than these are told alike by chance. */
-const fewestFacts = 2;
 const mostAsked = 3;
 
 export type ReadOptions = {
@@ -64,32 +59,7 @@ export function reader({
 }: ReadOptions): (message: Message) => ReadMessage {
   const about = evidenceOver(topics, before);
   const asks = new Map<string, ReturnType<typeof firstAsks>>();
-  const seen: {
-    readonly id: string;
-    readonly terms: ReadonlySet<string>;
-    readonly about: string;
-  }[] = [];
-  const byTerm = new Map<string, number[]>();
-  const byFacts = new Map<string, string>();
-
-  /** The first message before this one that shares most of its words. */
-  function sameBefore(terms: ReadonlySet<string>, topic: string): string | null {
-    const shared = new Map<number, number>();
-    for (const term of terms) {
-      for (const at of byTerm.get(term) ?? []) shared.set(at, (shared.get(at) ?? 0) + 1);
-    }
-    let best: string | null = null;
-    let most = alike;
-    for (const [at, count] of shared) {
-      const other = seen[at];
-      const share = count / (terms.size + (other?.terms.size ?? 0) - count);
-      if (other?.about === topic && count >= fewest && share > most) {
-        best = other.id;
-        most = share;
-      }
-    }
-    return best;
-  }
+  const sameBefore = repeatsOver();
 
   function asksOf(topic: Topic, told: Readonly<Record<string, string>>): readonly string[] {
     const all = asks.get(topic.id) ?? firstAsks(topic);
@@ -119,22 +89,17 @@ export function reader({
   return ({ id, text: whole }) => {
     const text = whole.slice(0, mostCharacters).replaceAll('\0', ' ').trim();
     const urgent = urgentIn(text);
-    const plain = text.replace(/(\d),(?=\d{3})/g, '$1');
-    const terms = new Set(wordsOf(plain).flatMap((word) => termOf(word) ?? []));
     const parts = partsOf(text).map(partOf);
-    const topic = parts.map((part) => part.topic).join(' ');
-    // Two that tell the same of the same matter ask the same, in whatever words.
-    const facts = parts.flatMap((part) =>
-      Object.entries(part.facts).map(([fact, value]) => `${fact} ${value}`),
-    );
-    const told =
-      facts.filter((fact) => / \d[\d.]* \S/.test(fact)).length < fewestFacts
-        ? undefined
-        : `${topic}: ${facts.toSorted().join(', ')}`;
-    const sameAs = (told === undefined ? undefined : byFacts.get(told)) ?? sameBefore(terms, topic);
-    if (told !== undefined && !byFacts.has(told)) byFacts.set(told, id);
-    const at = seen.push({ id, terms, about: topic }) - 1;
-    for (const term of terms) byTerm.set(term, [...(byTerm.get(term) ?? []), at]);
+    const sameAs = sameBefore({
+      ...{ id, text },
+      about: parts.map((part) => part.topic).join(' '),
+      facts: parts.flatMap((part) =>
+        Object.entries(part.facts).map(([fact, value]) => `${fact} ${value}`),
+      ),
+      danger: dangersIn(text)
+        .find(({ sign }) => sign.kind === urgent)
+        ?.sign.lists.join(' / '),
+    });
     return {
       id,
       parts,

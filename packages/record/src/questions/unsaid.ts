@@ -33,6 +33,45 @@ export const unsaidKinds: readonly Unsaid[] = [
     },
   },
   {
+    words: ['receiver', 'receiver height', 'receiver is', 'receiver at'],
+    kinds: {
+      'hitch.receiverHeightEmpty': ['empty', 'unloaded'],
+      'hitch.receiverHeightLoaded': ['loaded', 'packed', 'loaded up'],
+    },
+    around: {
+      'hitch.receiverHeightEmpty': ['empty', 'nobody in', 'nobody is in', 'unloaded'],
+      'hitch.receiverHeightLoaded': ['loaded', 'everything loaded', 'packed for the trip'],
+    },
+  },
+  {
+    words: ['gvwr', 'GVWR is', 'gross'],
+    kinds: {
+      'trailer.gvwr': ['trailer', 'trlr', 'camper'],
+      'vehicle.gvwr': ['truck', 'motorhome', 'coach', 'van', 'suv'],
+    },
+    around: {
+      'vehicle.gvwr': [
+        'truck has gvwr',
+        'truck gvwr',
+        "truck's gvwr",
+        'motorhome gvwr',
+        'my truck has',
+      ],
+      'trailer.gvwr': [
+        'trailer',
+        'trlr',
+        'TT',
+        'camper',
+        'dry',
+        'uvw',
+        'rig',
+        'tongue',
+        'payload',
+        'hitch',
+      ],
+    },
+  },
+  {
     words: ['sticker', 'sticker says', 'label', 'label says'],
     kinds: {
       'vehicle.placardPayload': ['on the door', 'door', 'yellow', 'payload', 'truck'],

@@ -15,8 +15,8 @@ export const livingWords: WordsOfFacts = {
     'generator.altitude': ['elevation', 'elev', 'altitude', 'generator at', 'feet up', 'up at'],
     'cord.length': ['cord', 'extension cord', 'ft cord', 'foot cord', 'extension'],
     'water.freshTank': ['fresh', 'of fresh', 'fresh tank', 'fresh water', 'gallons fresh'],
-    'water.grayTank': ['gray', 'gray tank', 'sink tank'],
-    'water.blackTank': ['black', 'black tank'],
+    'water.grayTank': ['gray', 'grey', 'gray tank', 'of gray', 'gallons gray', 'sink tank'],
+    'water.blackTank': ['black', 'black tank', 'gallons black', 'of black'],
     'outside.temperature': [
       ...['tonight', 'tonite', 'outside', 'out', 'overnight', 'last night', 'forecast', 'lows'],
       ...['low of', 'degrees', 'gets to', 'down to', 'nights'],
@@ -25,7 +25,15 @@ export const livingWords: WordsOfFacts = {
     'furnace.input': ['furnace', 'furnace plate says', 'furnace is', 'btu furnace', 'input'],
     'cylinder.fill': [
       ...['cylinder', 'tank', 'bottle', 'propane tank', 'pound cylinder', 'lb tank'],
-      ...['pounder'],
+      ...[
+        'pounder',
+        'pounders',
+        'cylinders',
+        'pound cylinders',
+        'lb tanks',
+        'pound tanks',
+        'lb bottles',
+      ],
     ],
     'cylinder.scaleWeight': ['scale says', 'bathroom scale', 'on the scale', 'weighs'],
     'cylinder.tare': ['tw', 'tare', 'stamped tw'],
@@ -92,6 +100,19 @@ export const livingWords: WordsOfFacts = {
       '14': ['14 gauge', '14 awg', '14 ga', '14/3'],
       '12': ['12 gauge', '12 awg', '12 ga', '12/3'],
       '10': ['10 gauge', '10 awg', '10 ga', '10/3'],
+    },
+    'wish.powerAwning': { yes: ['power awning', 'electric awning'] },
+    'wish.doubleGlazing': {
+      yes: [
+        'double-glazed windows',
+        'double glazed windows',
+        'double glazing',
+        'dual pane windows',
+      ],
+    },
+    'wish.heatedTanks': { yes: ['heated tanks', 'heated tank'] },
+    'wish.fiftyAmpService': {
+      yes: ['fifty amp service', '50 amp service', '50a service', 'fifty amp', '50 amp'],
     },
     'power.hookup': {
       yes: ['plugged in', 'full hookups', 'on hookups', 'with hookups', 'on shore power'],

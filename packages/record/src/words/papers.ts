@@ -67,7 +67,7 @@ export const paperWords: WordsOfFacts = {
         'jackknifed',
         'ran into',
       ],
-      weather: ['hail', 'storm', 'tree fell', 'branch fell', 'windstorm', 'wind took'],
+      weather: ['hail', 'tree fell', 'branch fell', 'windstorm', 'wind took'],
       'slow-leak': ['slow leak', 'has been leaking', 'leaked for years'],
       'sudden-water': ['pipe burst', 'burst pipe', 'hose let go', 'frozen pipe'],
     },

@@ -1,0 +1,149 @@
+import { stemmer } from 'stemmer';
+import { termOf, wordsOf } from '../terms';
+
+/** What is compared of a message. */
+export type Asking = {
+  readonly id: string;
+  readonly text: string;
+  /** The topics of its parts, in their order. */
+  readonly about: string;
+  /** Its facts with their values. */
+  readonly facts: readonly string[];
+  /** The sign of danger that stands first, where one does. */
+  readonly danger: string | undefined;
+};
+
+/** Two messages ask the same that share this part of what their words weigh. */
+const alike = 0.27;
+/** With the same facts, or the same sign of danger, less is enough. */
+const alikeFacts = 0.2;
+const alikeDanger = 0.09;
+/** Where neither tells a figure, the words are all there is. */
+const alikePlain = 0.19;
+/** Fewer words than these are shared by chance. */
+const fewest = 3;
+/** Fewer figures than these are told alike by chance. */
+const fewestFigures = 2;
+
+/** A word that so many asked with before says little; the first of them are compared. */
+const mostPlaces = 200;
+
+/** What is written in several ways, by one of them. */
+const oneWay: Readonly<Record<string, string>> = {
+  ac: 'air',
+  conditioner: 'air',
+  aircon: 'air',
+  trlr: 'trailer',
+  camper: 'trailer',
+  rig: 'trailer',
+  refrigerator: 'fridge',
+  propane: 'gas',
+  secondhand: 'used',
+  older: 'used',
+  lend: 'borrow',
+  loan: 'borrow',
+  loaner: 'borrow',
+  automobile: 'car',
+  buy: 'purchase',
+  household: 'house',
+  home: 'house',
+  normal: 'ordinary',
+  regular: 'ordinary',
+  kit: 'tool',
+  carry: 'tool',
+};
+
+const weightOf = (count: number): number => 1 / (1 + Math.log(1 + count));
+
+function termsOf(text: string): ReadonlySet<string> {
+  const plain = text.replace(/(\d),(?=\d{3})/g, '$1');
+  return new Set(
+    wordsOf(plain).flatMap((word) => {
+      const term = termOf(word);
+      if (term === undefined) return [];
+      const small = word.toLowerCase();
+      return stemmer(oneWay[small] ?? small);
+    }),
+  );
+}
+
+const isFigure = (fact: string): boolean => / \d[\d.]* \S/.test(fact);
+
+/** Finds what was asked before; each message is compared with those that came before it. */
+export function repeatsOver(): (asking: Asking) => string | null {
+  type Seen = Asking & {
+    readonly terms: ReadonlySet<string>;
+    readonly told: string;
+    readonly figures: readonly string[];
+  };
+  const seen: Seen[] = [];
+  const byTerm = new Map<string, number[]>();
+  const byFacts = new Map<string, string>();
+  const byWords = new Map<string, string>();
+
+  const sum = (terms: Iterable<string>): number => {
+    let total = 0;
+    for (const term of terms) total += weightOf(byTerm.get(term)?.length ?? 0);
+    return total;
+  };
+
+  function enough(other: Seen, now: Seen): number {
+    if (now.danger !== undefined && other.danger === now.danger) return alikeDanger;
+    if (now.facts.length > 0 && other.told === now.told) return alikeFacts;
+    // Other figures ask for another answer.
+    const differ = now.figures.some((each) => {
+      const [fact = ''] = each.split(' ');
+      return other.figures.some((one) => one.startsWith(`${fact} `) && one !== each);
+    });
+    if (differ) return 0.75;
+    const isPlain = now.figures.length + other.figures.length === 0;
+    return isPlain ? alikePlain : alike;
+  }
+
+  return (asking) => {
+    const terms = termsOf(asking.text);
+    const told = `${asking.about}: ${asking.facts.toSorted().join(', ')}`;
+    const figured = asking.facts.filter(isFigure);
+    const now = { ...asking, terms, told, figures: figured };
+    const figures = figured.length;
+    const words = `${asking.about}: ${wordsOf(asking.text.toLowerCase()).join(' ')}`;
+    let best = byWords.get(words) ?? (figures < fewestFigures ? undefined : byFacts.get(told));
+    if (best === undefined) {
+      const shared = new Map<number, { count: number; weight: number }>();
+      for (const term of terms) {
+        const places = byTerm.get(term) ?? [];
+        for (const at of places.slice(0, mostPlaces)) {
+          const own = shared.get(at) ?? { count: 0, weight: 0 };
+          own.count += 1;
+          own.weight += weightOf(places.length);
+          shared.set(at, own);
+        }
+      }
+      let most = 0;
+      const mine = sum(terms);
+      for (const [at, { count, weight }] of shared) {
+        const other = seen[at];
+        if (!other || other.about !== asking.about) continue;
+        const wanted = enough(other, now);
+        const share = weight / (mine + sum(other.terms) - weight);
+        if (count < fewest && wanted >= alikePlain && share < alike) continue;
+        // Of dangers of one kind the first was answered, and its reply stands.
+        const over =
+          other.danger !== undefined && wanted === alikeDanger ? 1 - at / 1e6 : share - wanted;
+        if (share >= wanted && over > most) {
+          best = other.id;
+          most = over;
+        }
+      }
+    }
+    if (!byWords.has(words)) byWords.set(words, asking.id);
+    if (figures >= fewestFigures && !byFacts.has(told)) byFacts.set(told, asking.id);
+    const at = seen.push(now) - 1;
+    for (const term of terms) {
+      const places = byTerm.get(term) ?? [];
+      places.push(at);
+      byTerm.set(term, places);
+    }
+    return best ?? null;
+  };
+}

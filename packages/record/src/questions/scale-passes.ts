@@ -1,0 +1,76 @@
+import type { Topic } from '@tarebook/rules/engine';
+import type { Said } from './choices';
+
+/** How people call the passes over a scale: with the bars tight, with them slack, and the vehicle alone. */
+const passes: Readonly<Record<string, string>> = {
+  tight:
+    'tight|bars on|bars set|bars up|with (?:the )?bars|bars tight|wd on|with wd|with weight distribution',
+  slack:
+    'slack|bars off|bars down|bars loose|no bars|without (?:the )?bars|no wd|without wd|unhooked bars|bars slack',
+  alone:
+    'alone|solo|unhitched|truck only|trk only|tow vehicle only|vehicle only|dropped the trailer|without the trailer|no trailer|just the truck',
+};
+/** How they call what stands on each plate. */
+const plates: Readonly<Record<string, string>> = {
+  front: 'front(?: axle)?|steer(?:s|ers)?(?: axle)?|fr|f',
+  rear: 'rear(?: axle)?|drives?(?: axle)?|back axle|r',
+  trailer: 'trailer(?: axles?)?|trlr|trl|tt|trailer tandem|tandems',
+};
+const figure = '\\d{1,2},\\d{3}|\\d{3,5}';
+
+type Place = { readonly from: number; readonly to: number };
+
+/** Where each pass is named, in order; a name directly behind its figures does not count. */
+function passesIn(text: string): readonly (Place & { readonly pass: string })[] {
+  return Object.entries(passes)
+    .flatMap(([pass, words]) =>
+      [...text.matchAll(new RegExp(`(?<![\\p{L}\\d])(?:${words})(?![\\p{L}\\d])`, 'giu'))].map(
+        (found) => ({ pass, from: found.index, to: found.index + found[0].length }),
+      ),
+    )
+    .toSorted((a, b) => a.from - b.from);
+}
+
+/** The figures of one pass: by the plate’s name, or two or three in a row. */
+function figuresIn(text: string, { from, to }: Place, pass: string): readonly Said[] {
+  const stretch = text.slice(from, to);
+  const said = (plate: string, value: string, at: number, length: number): Said => ({
+    ...{ fact: `${pass}.${plate}`, value: `${value.replaceAll(',', '')} lb` },
+    ...{ from: from + at, to: from + at + length },
+  });
+  const named = Object.entries(plates).flatMap(([plate, words]) => {
+    const form = new RegExp(
+      `(?<![\\p{L}\\d])(?:${words})[ :=,]{1,3}(${figure})(?![\\d,.]*\\d)`,
+      'iu',
+    );
+    const found = form.exec(stretch);
+    return found ? [said(plate, found[1] ?? '', found.index, found[0].length)] : [];
+  });
+  if (named.length > 1) return named;
+  const row = new RegExp(`(${figure}) ?/ ?(${figure})(?: ?/ ?(${figure}))?`).exec(stretch);
+  if (!row) return [];
+  return ['front', 'rear', 'trailer'].flatMap((plate, i) => {
+    const value = row[i + 1];
+    return value === undefined ? [] : [said(plate, value, row.index, row[0].length)];
+  });
+}
+
+/**
+ * The passes over a scale that a text tells. A name stands before its figures, or behind the first of
+ * them (“front 3180 rear 3410 hitched no wd. Truck only front …”); passes that overlap are none.
+ */
+export function passesOver(topic: Topic, text: string): readonly Said[] {
+  if (!Object.hasOwn(topic.facts, 'tight.front')) return [];
+  const names = passesIn(text);
+  const ahead = names.flatMap(({ pass, to }, i) => {
+    const next = names[i + 1]?.from ?? text.length;
+    return figuresIn(text, { from: to, to: next }, pass);
+  });
+  const [first] = names;
+  const leading = first ? figuresIn(text, { from: 0, to: first.from }, first.pass) : [];
+  const all = [...leading, ...ahead];
+  const facts = all.map(({ fact }) => fact);
+  return new Set(facts).size === facts.length
+    ? all.filter(({ fact }) => Object.hasOwn(topic.facts, fact))
+    : [];
+}
