@@ -9,5 +9,7 @@ export default defineConfig({
   format: ['esm'],
   platform: 'node',
   target: 'node20',
+  // Loaded by whoever asks for them; tsup would take an optional package in.
+  external: ['@duckdb/node-api', 'bullmq', 'ioredis'],
   clean: true,
 });
