@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import type { RemedyTried } from '../elements/change-list';
+import type { WeightMoved } from '../heaviest/heaviest-slider';
 import type { AnsweredView, CaseView, Section } from '../sections/case-view';
 import { whenAnswered } from '../sections/case-view';
 import { limitRowsOf } from '../sections/limits';
@@ -12,6 +13,7 @@ import { decidedIn } from '../state/told-beyond';
 import { fold } from './case-fold';
 
 const rest = onceAsked(() => import('./fold-bodies'));
+const slider = onceAsked(() => import('../heaviest/heaviest-slider'));
 const changes = onceAsked(() => import('./change-bodies'));
 
 /** So many things, one or more. */
@@ -98,6 +100,19 @@ const change: Section<AnsweredView> = (view) => {
   });
 };
 
+/** The weight that decides, moved by hand, where the topic lets the rig be scaled. */
+const heaviest: Section<AnsweredView> = ({ doc, topic, answer, current, system, edit }) => {
+  if (!topic.changes?.some(({ kind }) => kind === 'scale')) return nothing;
+  return fold(
+    { name: 'heaviest', heading: 'The heaviest that fits', note: 'moved by hand' },
+    () => {
+      slider();
+      return html`<heaviest-slider .doc=${current ? doc : undefined} .answer=${answer} .system=${system}
+      @weight-moved=${({ detail }: WeightMoved) => edit(detail.write, 'heaviest')}></heaviest-slider>`;
+    },
+  );
+};
+
 const picture: Section<AnsweredView> = ({ doc, answer, system }) =>
   fold({ name: 'picture', heading: 'The picture' }, () => {
     rest();
@@ -164,6 +179,7 @@ const all = [
   limits,
   reason,
   change,
+  heaviest,
   found,
   picture,
   pounds,

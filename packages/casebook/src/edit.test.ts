@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { acceptFound } from './accept';
-import { addRow, removeFact, removeRow, setCell, setFact } from './edit';
+import { addRow, removeFact, removeRow, setCell, setFact, setValues } from './edit';
 import { readCase } from './read-any';
 
 const folder = new URL('../../../cases/tow-fit/', import.meta.url);
@@ -175,4 +175,20 @@ test('accepting what came out changes the value of that line of Expect, and noth
     expect(before).toContain(difference(text, after).from);
     expect(acceptFound(readCase(after), { verdict: before })).toBe(text);
   }
+});
+
+test('many values are set at once, each as if it were set alone', () => {
+  for (const [, text] of files) {
+    const doc = readCase(text);
+    const facts = Object.keys(doc.facts).filter((id) => typeof doc.facts[id] === 'string');
+    const changes = facts.slice(0, 4).map((fact, i) => ({ fact, value: `${i + 1}5 lb` }));
+    const cell = { fact: 'load.occupants', row: 0, column: 'weight', value: '1,001 lb' };
+    const one = changes.reduce(
+      (before, { fact, value }) => readCase(setFact(before, fact, value)),
+      readCase(setCell(doc, cell.fact, cell.row, cell.column, cell.value)),
+    );
+    expect(setValues(doc, [...changes, cell])).toBe(one.text);
+  }
+  const [, text = ''] = files[0] ?? [];
+  expect(setValues(readCase(text), [{ fact: 'no.such', value: '5 lb' }])).toBe(text);
 });

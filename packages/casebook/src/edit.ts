@@ -115,3 +115,30 @@ export function removeRow(doc: CaseDocument, list: string, row: number): string 
   const found = Object.values(listOf(doc, list)?.rows[row]?.cells ?? {})[0];
   return found ? removeLine(doc, found.span.start.offset) : doc.text;
 }
+
+/** A new value for a fact, or for one cell of a list; `row` counts from 0. */
+export type ValueChange = {
+  readonly fact: string;
+  readonly row?: number;
+  readonly column?: string;
+  readonly value: string;
+};
+
+function spanOf(doc: CaseDocument, { fact, row, column }: ValueChange): Span | undefined {
+  if (row !== undefined) return listOf(doc, fact)?.rows[row]?.cells[column ?? '']?.span;
+  return doc.blocks
+    .flatMap((block) => (block.kind === 'facts' ? block.rows : []))
+    .find((each) => isFact(doc, each.id, fact))?.valueSpan;
+}
+
+/** Sets many values at once, read but once; what the document does not mention is left. */
+export function setValues(doc: CaseDocument, changes: readonly ValueChange[]): string {
+  const places = changes.flatMap((change) => {
+    const span = spanOf(doc, change);
+    return span ? [{ span, value: change.value }] : [];
+  });
+  // From the last up, so that those before them stay where they are.
+  return places
+    .toSorted((a, b) => b.span.start.offset - a.span.start.offset)
+    .reduce((text, { span, value }) => fill({ ...doc, text }, span, value), doc.text);
+}

@@ -1,6 +1,14 @@
 export { acceptFound } from './accept';
 export { judged } from './as-json';
-export { addRow, removeFact, removeRow, setCell, setFact } from './edit';
+export {
+  addRow,
+  removeFact,
+  removeRow,
+  setCell,
+  setFact,
+  setValues,
+  type ValueChange,
+} from './edit';
 export { compareWithExpect, type Difference } from './expect';
 export type { FrontReader } from './front';
 export { askedOf, judgeCaseNow, liveValue, type Under } from './judge';

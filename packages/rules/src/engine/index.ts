@@ -77,6 +77,7 @@ export { withHouse } from './house/house';
 export { readHouse } from './house/read';
 export type { HouseLayer, HouseValue } from './house/shapes';
 export { type Matter, type Mover, matters, mattersSays } from './matters/matters';
+export { type Along, alongScale, type Stretch } from './remedy/along';
 export { remedies } from './remedy/remedies';
 export type { FactChange, NoHelp, Remedies, Remedy, Told } from './remedy/shapes';
 export {
