@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { towFit } from '@tarebook/rules';
-import { answerNow, type FactsGiven, type Topic } from '@tarebook/rules/engine';
+import { answerNow, type FactsGiven, quickly, type Topic } from '@tarebook/rules/engine';
 import { describe, expect, test } from 'vitest';
 import { readCatalogue } from './catalogue';
 import { which } from './which';
@@ -76,6 +76,41 @@ test('a trailer is set against the vehicles', () => {
   expect(found.rows).toHaveLength(invented.vehicles.length);
 });
 
+test('every pair of the invented catalogue comes out the same from either side as judged by itself', () => {
+  const load: FactsGiven = {
+    'load.occupants': [{ label: 'Two of us', weight: '310 lb' }],
+    'trailer.cargo': [{ label: 'A weekend', weight: '280 lb' }],
+  };
+  const judge = quickly(topic, { asOf });
+  const wrong: string[] = [];
+  let pairs = 0;
+  const against = new Map(
+    invented.trailers.map((trailer) => {
+      const { rows } = which(invented, { facts: { ...trailer.facts, ...load }, asOf });
+      return [trailer.name, new Map(rows.map((row) => [row.name, row]))] as const;
+    }),
+  );
+  for (const vehicle of invented.vehicles) {
+    const { rows, count } = which(invented, { facts: { ...vehicle.facts, ...load }, asOf });
+    for (const row of rows) {
+      pairs += 1;
+      const alone = judge({ ...vehicle.facts, ...row.entry.facts, ...load });
+      const other = against.get(row.name)?.get(vehicle.name);
+      const same =
+        row.outcome === alone.outcome &&
+        row.outcome === other?.outcome &&
+        row.binding === other.binding &&
+        JSON.stringify(row.left) === JSON.stringify(other.left) &&
+        JSON.stringify(row.needs) === JSON.stringify(other.needs);
+      if (!same) wrong.push(`${vehicle.name}, ${row.name}: ${row.outcome}, ${alone.outcome}`);
+    }
+    const counted = Object.values(count).reduce((sum, each) => sum + each, 0);
+    expect(counted, vehicle.name).toBe(invented.trailers.length);
+  }
+  expect(pairs).toBe(invented.vehicles.length * invented.trailers.length);
+  expect(wrong).toEqual([]);
+});
+
 test('a rating alone is set against each trailer at its own maximum', () => {
   const found = which(invented, { facts: { 'vehicle.maxTrailerWeight': '3,500 lb' }, asOf });
   for (const { entry, answer } of found.rows) {
@@ -109,6 +144,42 @@ describe('a catalogue as it comes out of a spreadsheet', () => {
       'trailer.dryWeight': '2100 lb',
       'trailer.gvwr': '2900 lb',
     });
+  });
+
+  test('letters of any kind, tabs, a last line without an end, and heads as people write them', () => {
+    const { trailers, refused } = read(
+      'Floor plan\tDry Weight (kg)\tTrailer GVWR (lb)\tHitch Weight\tOverall length\tAsking price\nBécasse – 22′ “L”\t1 000\t3,500\t210 lbs\t22 ft\t$18,900',
+    );
+    expect(refused).toEqual([]);
+    expect(trailers[0]?.facts).toEqual({
+      'trailer.dryWeight': '1 000 kg',
+      'trailer.gvwr': '3,500 lb',
+      'trailer.dryTongueWeight': '210 lbs',
+    });
+    expect(trailers[0]?.cells).toMatchObject({ length: '22 ft', price: '$18,900' });
+  });
+
+  test('what would harm is refused or kept as plain text, and never runs', () => {
+    const hostile =
+      'name,dryWeight,__proto__,constructor,note\n"=HYPERLINK(""https://example.org"")",2100,,,\n@SUM(A1),2100,,,\n<script>alert(1)</script>,2100,polluted,x,"a\nb"\nHeron\u202e,2100,,,-2+3\n+cmd|calc,2100,,,\n';
+    const { trailers, refused } = read(hostile);
+    expect(refused.map(({ line }) => line)).toEqual([2, 3, 7]);
+    expect(trailers.map(({ name }) => name)).toEqual(['<script>alert(1)</script>', 'Heron\u202e']);
+    expect(Object.keys({})).toEqual([]);
+    expect('polluted' in {}).toBe(false);
+  });
+
+  test.each([
+    ['a quote that is never closed', 'name,dryWeight\n"Heron,2100\n'],
+    ['NUL bytes', 'name,dryWeight\nHe\0ron,2100\n'],
+    ['too many rows', `name,dryWeight\n${'Heron,2100\n'.repeat(10_001)}`],
+    ['too many columns', `name,${'a,'.repeat(300)}\nHeron\n`],
+    ['over 5 MB', `name,dryWeight\n${'x'.repeat(5_000_001)},1\n`],
+  ])('%s is refused as a whole, with one sentence', (_, text) => {
+    const { trailers, refused } = read(text);
+    expect(trailers).toEqual([]);
+    expect(refused).toHaveLength(1);
+    expect(refused[0]?.says).toMatch(/\.$/);
   });
 
   test.each([
