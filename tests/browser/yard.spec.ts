@@ -111,6 +111,22 @@ test('a catalogue of one’s own: read row by row, kept, asked, saved again, and
   await file.setInputFiles(sheet('trailers.csv', text.replace('2600 lb', '2700 lb')));
   await expect(arrived).toContainText('Heron 14: gvwr 2600 lb → 2700 lb');
   await page.getByRole('button', { name: 'Leave all as it was' }).click();
+
+  await fact(page, 'vehicle.maxTrailerWeight').fill('3,500');
+  await page
+    .getByRole('button', { name: /^Open as a case/ })
+    .first()
+    .click();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Their vehicle and Heron 14');
+  await page.goBack();
+  await file.setInputFiles(
+    sheet('trailers.csv', text.replace('861.5 kg', '1861.5 kg').replace('2600 lb', '4200 lb')),
+  );
+  await expect(arrived).toContainText(
+    '1 case kept here and 0 answers given rest on what changed; 1 of them comes out otherwise.',
+  );
+  await expect(arrived.getByRole('link', { name: 'Their vehicle and Heron 14' })).toBeVisible();
+  await page.getByRole('button', { name: 'Leave all as it was' }).click();
   await page.getByRole('button', { name: 'Go back to the invented trailers' }).click();
   await expect(said(page).first()).toContainText('Of 30 trailers');
 
@@ -119,6 +135,9 @@ test('a catalogue of one’s own: read row by row, kept, asked, saved again, and
   await expect(
     page.getByText(/on the Osier line heated tanks are standard from model year 2026 on, because/),
   ).toBeVisible();
+  await page.getByRole('heading', { name: 'Fitted afterwards' }).click();
+  await page.getByLabel('What is fitted').selectOption('Weight distribution bars');
+  await expect(page.locator('yard-accessories')).toContainText('takes 86 lb of the payload');
 });
 
 test('every pair as a picture: by keys, by slider, filtered, printed, opened as a case, and as a table', async ({

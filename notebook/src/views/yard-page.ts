@@ -3,6 +3,7 @@ import type { FactsGiven } from '@tarebook/rules/engine';
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import type { Wish } from '@tarebook/sweep';
 import { html, nothing, type PropertyValues } from 'lit';
+import '../yard/yard-accessories';
 import '../yard/yard.css';
 import '../yard/yard-matrix';
 import '../yard/yard-offers';
@@ -265,6 +266,14 @@ export class YardPage extends PlainElement {
       ${fold(
         { name: 'yard-offers', heading: 'On all of that line?', note: 'options by year, and why' },
         () => html`<yard-offers></yard-offers>`,
+      )}
+      ${fold(
+        {
+          name: 'yard-accessories',
+          heading: 'Fitted afterwards',
+          note: 'what it does to the tongue',
+        },
+        () => html`<yard-accessories></yard-accessories>`,
       )}
       ${fold(
         {

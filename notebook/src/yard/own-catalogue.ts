@@ -8,6 +8,7 @@ import { whyNotKept } from '../state/shelf';
 import type { Imported } from './asked';
 import type { YardAsking } from './asking';
 import { fileText } from './file-text';
+import { type RestingHere, restingHere } from './resting-here';
 
 /** The catalogue that counts on this device is another. */
 export class CatalogueChanged extends CustomEvent<undefined> {
@@ -33,6 +34,26 @@ function moveSaid({ name, what, facts }: EntryMove): string {
   return `${name}: ${all.join(', ')}`;
 }
 
+const times = (n: number, one: string): string => `${n} ${n === 1 ? one : `${one}s`}`;
+
+/** How many cases and answers rest on what has changed, and those that come out otherwise. */
+function restingSaid(resting: readonly RestingHere[]) {
+  if (resting.length === 0) return nothing;
+  const count = (kind: RestingHere['kind']) => resting.filter((each) => each.kind === kind).length;
+  const otherwise = resting.filter(({ was, is }) => was !== is);
+  return html`<p>${times(count('case'), 'case')} kept here and ${times(count('answer'), 'answer')} given rest on what changed; ${
+    otherwise.length === 0
+      ? 'none of them comes'
+      : `${otherwise.length} of them ${otherwise.length === 1 ? 'comes' : 'come'}`
+  } out otherwise.</p>
+    <ul>${otherwise
+      .slice(0, most)
+      .map(
+        ({ title, address, was, is }) =>
+          html`<li><a href=${address}>${title}</a>: ${was} Now: ${is}</li>`,
+      )}${otherwise.length > most ? html`<li>and ${otherwise.length - most} more</li>` : nothing}</ul>`;
+}
+
 /** A dealer's own vehicles and trailers: read from a file, looked at, kept on the device, saved again. */
 export class OwnCatalogue extends PlainElement {
   static override properties = {
@@ -40,6 +61,7 @@ export class OwnCatalogue extends PlainElement {
     files: { attribute: false },
     asking: { attribute: false },
     read: { state: true },
+    resting: { state: true },
     notice: { state: true },
     said: { state: true },
   };
@@ -48,6 +70,8 @@ export class OwnCatalogue extends PlainElement {
   declare asking: YardAsking;
   /** What was read of a file and is not kept yet. */
   declare read: Imported | undefined;
+  /** What on this device rests on what is changed by it. */
+  declare resting: readonly RestingHere[];
   declare notice: string;
   declare said: string;
   private from = '';
@@ -56,6 +80,7 @@ export class OwnCatalogue extends PlainElement {
 
   constructor() {
     super();
+    this.resting = [];
     this.notice = '';
     this.said = '';
   }
@@ -78,7 +103,9 @@ export class OwnCatalogue extends PlainElement {
   private async look(): Promise<void> {
     try {
       const { from, text, files, columns } = this;
+      this.resting = [];
       this.read = await this.asking.read({ kind: 'import', from, text, files, columns });
+      this.resting = await restingHere(this.read?.moves ?? []);
       this.notice = '';
     } catch (problem) {
       this.read = undefined;
@@ -167,6 +194,7 @@ export class OwnCatalogue extends PlainElement {
           : html`<p>Against what you had:</p><ul>${moves.slice(0, most).map((move) => html`<li>${moveSaid(move)}</li>`)}
               ${moves.length > most ? html`<li>and ${moves.length - most} more</li>` : nothing}</ul>`
       }
+      ${restingSaid(this.resting)}
       <div class="acts">
         ${count === 0 ? nothing : html`<button @click=${this.keep}>Keep these ${count} ${kind}</button>`}
         <button @click=${() => {
