@@ -105,6 +105,19 @@ const sentencesOf = (text: string): readonly string[] =>
 const levelOf = (topic: Topic, { outcome }: Answer): Level =>
   levels.find((level) => topic.outcomes[level].id === outcome) ?? 'unknown';
 
+test('no letter and no sheet says its verdict twice', () => {
+  const twice = left.flatMap(({ name, forms, asked }) => {
+    if (!asked) return [];
+    const verdict = asked.topic.outcomes[levelOf(asked.topic, asked.answer)].sentence;
+    return (['letter', 'sheet'] as const).flatMap((form) =>
+      sentencesOf(forms[form]).filter((each) => each === verdict).length > 1
+        ? [`${name}: ${form}`]
+        : [],
+    );
+  });
+  expect(twice).toEqual([]);
+});
+
 /** Results that are from none to all, and so no figure; there are few, or the check holds nothing. */
 const figureless = new Set<string>();
 

@@ -6,7 +6,7 @@ export { gravestFirst } from './answer/levels';
 export { dayProblems, inBase, parametersOn } from './answer/parameters';
 export { type QuickOptions, quickly, type Verdict } from './answer/quickly';
 export { againstOf } from './answer/room';
-export { urgentOf } from './answer/sentence';
+export { beneathWord, urgentOf } from './answer/sentence';
 export type {
   Answer,
   Assumed,

@@ -2,7 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { conditionRules } from '../condition/rules';
 import type { Finding, Topic } from '../define/shapes';
 import { shelf } from '../define/small-topic.fixture';
+import { say } from '../words/say';
 import { answerNow } from './answer';
+import { beneathWord } from './sentence';
 
 const wrong = 'Everybody away from the shelf now.';
 const says = `${wrong} It cracks.`;
@@ -107,5 +109,27 @@ describe('what is to be taken care of is said, however full a limit is', () => {
     expect(sentence(careful(1), 'no', '10 lb')).toMatch(
       /The number 1 is loose\. .+left of 100 lb\.$/,
     );
+  });
+});
+
+describe('beneath the verdict’s word', () => {
+  const beneath = (topic: Topic, braced: string, box?: string) => {
+    const facts = {
+      'shelf.kind': 'oak',
+      'shelf.rating': '100 lb',
+      'box.weight': box ?? '112.5 lb',
+      'shelf.braced': braced,
+    };
+    return say(beneathWord(topic, answerNow(topic, { facts, asOf: '2026-11-01' })));
+  };
+
+  test('the sentence does not say it again', () => {
+    expect(beneath(shelf, 'yes')).toBe('The shelf is over by 13 lb.');
+    expect(beneath(withCracks({ first: true }), 'no')).toBe(says);
+  });
+
+  test('what has nothing else to say says its verdict', () => {
+    const mute: Topic = { ...shelf, limits: {}, findings: {}, formulas: shelf.formulas };
+    expect(beneath(mute, 'yes')).not.toBe('');
   });
 });

@@ -1,4 +1,4 @@
-import type { Level, Topic } from '../define/shapes';
+import { type Level, levels, type Topic } from '../define/shapes';
 import { message } from '../words/message';
 import { heading, nounOr, type Quantity, type Said, type Sayable, text } from '../words/value';
 import { sideOf } from './room';
@@ -143,6 +143,32 @@ export function openingOf(topic: Topic, level: Level, findings: readonly Finding
     each.level === 'if' && each.messages.proviso ? [each.messages.proviso] : [],
   );
   return message('fits-if', { sentence, provisos });
+}
+
+type Answered = {
+  readonly outcome: string;
+  readonly findings: readonly FindingAnswer[];
+  readonly messages: { readonly sentence: Sayable };
+};
+
+const isSame = (a: Sayable, b: Sayable): boolean => JSON.stringify(a) === JSON.stringify(b);
+
+/** The sentences of an answer, one by one. */
+const sentencesIn = (said: Sayable): readonly Sayable[] =>
+  'code' in said && said.code === 'sentences' && Array.isArray(said.values.of)
+    ? said.values.of
+    : [said];
+
+/**
+ * The sentence of an answer where the verdict stands over it as a word: without the opening, which
+ * says no more than that word. One that hangs on something keeps it, since what it hangs on is there.
+ */
+export function beneathWord(topic: Topic, { outcome, findings, messages }: Answered): Sayable {
+  const level = levels.find((each) => topic.outcomes[each].id === outcome) ?? 'unknown';
+  if (level === 'if') return messages.sentence;
+  const opening = openingOf(topic, level, findings);
+  const of = sentencesIn(messages.sentence).filter((each) => !isSame(each, opening));
+  return of.length === 0 ? messages.sentence : message('sentences', { of });
 }
 
 /** One or two short sentences, fit to be said aloud; what people have to do at once comes first. */

@@ -1,4 +1,5 @@
 import { againstSaid } from '../answer/room';
+import { openingOf } from '../answer/sentence';
 import { textOf } from '../answer/shown';
 import type { NoHelp, Remedy } from '../remedy/shapes';
 import { message } from '../words/message';
@@ -9,7 +10,7 @@ import { cautionsFitting } from './caution';
 import { fittedWith, may, must, type Part, warning } from './length';
 import { limitsInOrder } from './limit';
 import type { Matter } from './matter';
-import { findingsTold, urgentSaid } from './verdict';
+import { findingsTold, levelOf, urgentSaid } from './verdict';
 import { whereToLook } from './where';
 import type { Written } from './written';
 
@@ -64,6 +65,13 @@ const howLines = ({ topic, compiled, run }: Matter): readonly Part[] =>
 const lists = ({ answer }: Matter): readonly Sayable[] =>
   answer.selections.flatMap((list) => listSaid(list, true) ?? []);
 
+/** What people have to do at once, and what was asked; the verdict alone is said by the sentence. */
+function saidFirst(matter: Matter, asking: string | undefined): readonly Sayable[] {
+  const verdict = JSON.stringify(openingOf(matter.topic, levelOf(matter), matter.answer.findings));
+  const asked = askedFirst(matter, asking, true);
+  return [...urgentSaid(matter), ...asked.filter((each) => JSON.stringify(each) !== verdict)];
+}
+
 const letterWords = { most: 350 } as const;
 /** More remedies than these nobody reads. */
 const mostChanges = 3;
@@ -77,7 +85,7 @@ export function letter(
 ): Written {
   const say = sayer(matter.voice);
   const { answer } = matter;
-  const first = [...urgentSaid(matter), ...askedFirst(matter, asking, true)];
+  const first = saidFirst(matter, asking);
   const [caution, ...others] = cautionsFitting(matter);
   const remedies = changes?.remedies.slice(0, mostChanges).map((each) => each.message) ?? [];
   const { lines, cautions } = fittedWith(
@@ -122,7 +130,7 @@ export function page(
     of: askingLabel(matter, asking),
   });
   const remedies = changes?.remedies.slice(0, mostChanges).map((each) => each.message) ?? [];
-  const first = [...urgentSaid(matter), ...askedFirst(matter, asking, true)];
+  const first = saidFirst(matter, asking);
   const { lines, cautions } = fittedWith(
     say,
     [
