@@ -21,7 +21,9 @@ export const air: readonly Sign[] = [
   { kind: 'gas', lists: [smells, listed(burners, supply, 'tank, bottle, compartment')], within: 9 },
   {
     kind: 'gas',
-    lists: ['rotten egg, bad egg, egg smell, cat pee, cat piss, rotten cabbage'],
+    lists: [
+      'rotten egg, sulfury, relief valve, knob open, bad egg, egg smell, cat pee, cat piss, rotten cabbage',
+    ],
     within: 1,
   },
   {
@@ -41,6 +43,38 @@ export const air: readonly Sign[] = [
   { kind: 'gas', lists: ['hiss'], within: 1 },
   {
     kind: 'gas',
+    lists: [
+      'propane, gas, cylinder, gas bottle, propane bottle, lb bottle, tank, regulator',
+      'spit, spits, spitting, overfill, overfilled, brim, weep, weeps, fell over, tipped over, blows off, chewed, gnawed, spew',
+    ],
+    within: 9,
+  },
+  {
+    kind: 'gas',
+    lists: [
+      'exhaust, vent, flue, chimney',
+      'covered, buried, blocked, snow, tarp, plugged up, clogged, nest, fell off',
+    ],
+    within: 8,
+  },
+  {
+    kind: 'alarm',
+    lists: [
+      'alarm, detector, beeper, sensor, co',
+      'unplug, unplugged, pulled, yanked, took out, disconnected, disconnect, taped, removed, nags, silenced, outside',
+    ],
+    within: 8,
+  },
+  {
+    kind: 'alarm',
+    lists: [
+      'eyes, eye, throat',
+      'teary, tears, tear, water, watery, burn, sting, stings, itch, red, scratchy, raw',
+    ],
+    within: 5,
+  },
+  {
+    kind: 'gas',
     lists: ['tank, bottle, valve, hose, line, fitting', 'hiss, soap, bubble'],
     within: 8,
   },
@@ -57,10 +91,10 @@ export const air: readonly Sign[] = [
   {
     kind: 'gas',
     lists: [
-      `stove, burner, oven, grill, griddle, charcoal, hibachi, camp heater, buddy heater, tent heater,
+      `stove, burner, oven, grill, griddle, charcoal, hibachi, camp stove, camp heater, buddy heater, tent heater,
       catalytic heater, propane heater, portable heater, kerosene, radiant heater, coals, brazier, lantern,
       fire bowl, little heater`,
-      `heat, warm, overnight, all night, night, sleep, asleep, inside, bed, bedtime, window, crack, vent, chilly, cold,
+      `heat, warm, overnight, all night, night, sleep, asleep, inside, warmth, floor, bed, bedtime, window, crack, vent, chilly, cold,
       take chill, toasty, keep us`,
     ],
     within: 14,

@@ -20,7 +20,7 @@ export const cold: readonly Sign[] = [
     kind: 'frost',
     lists: [
       frosty,
-      'tonight, tonite, 2 nite, last night, overnight, by morning, night, tomorrow, tmrw',
+      'tonight, tonite, 2 nite, last night, overnight, by morning, forecast, forecast says, night, tomorrow, tmrw',
     ],
     within: 4,
   },
@@ -44,9 +44,9 @@ export const cold: readonly Sign[] = [
   {
     kind: 'frost',
     lists: [
-      'furnace, heater, heat, propane, gas, heating',
-      'quit, quits, out, died, dead, wont light, wont start, wont stay, blows cold, blowing cold, cold air, stopped, gone, empty, ran out, run out, running out, off',
-      'tonight, tonite, freezing, baby, kids, snow, below, minus, blanket, blankets, shivering, see breath, zero, hour ago, teeth',
+      'furnace, heater, heat, propane, gas, heating, no heat',
+      'no, quit, quits, locks out, lockout, out, died, dead, wont light, wont start, wont stay, blows cold, blowing cold, cold air, stopped, gone, empty, ran out, run out, running out, off',
+      'tonight, tonite, freezing, baby, kids, snow, below, minus, blanket, blankets, shivering, see breath, zero, hour ago, teeth, midnight',
     ],
     within: 22,
   },

@@ -4,7 +4,7 @@ const electrics = `plug, cord, adapter, adaptor, dogbone, dog bone, pigtail, out
   breaker, panel, fuse, wire, wiring, converter, inverter, charger, terminal, connector, inlet, cable, extension,
   switch, surge protector, surge thing, twist lock, prong, blade, junction box, power post, power box, post, thermostat,
   solar controller, electric heater, space heater, power strip, usb, light fixture, electrical`;
-const hot = `hot, hotter, warm, warmer, warmish, feels like, feel like, toasty, heat, heating, glow, soft, gooey, cook, roast, fry, burn, burned, burnt,
+const hot = `hot, hotter, warm, warmer, warmish, feels like, feel like, toasty, heat, heating, glow, soft, gooey, toffee, gum, wax, candle, goo, taffy, cook, roast, fry, burn, burned, burnt,
   melt, melty, sizzle, crackle, sputter, fizz, buzz, hum, spark, arc, arcing, charred, scorch, singe, crispy, fried, smoke, wisp, steam, vapor, gray, grey,
   smell, smelly, stink, discolor, discolored, toast, warped, bubbled, bubbling, fused, welded, smoldering, smolder, cant touch, ouch`;
 const rolling = `hub, hubcap, wheel, bearing, tire, tyre, drum, rim, axle, dust cap, grease cap, center cap, spindle, lug, brake, rotor`;
@@ -39,7 +39,7 @@ export const power: readonly Sign[] = [
   {
     kind: 'heat',
     lists: [
-      `melt, melty, melted, molten, scorch, burnt, overheat, fried, burn mark, burn marks, scorch mark, burn spot, blackened, char,
+      `crackle, crackles, crackling, melt, melty, melted, molten, scorch, burnt, overheat, fried, burn mark, burn marks, scorch mark, burn spot, blackened, char,
       charred, glowing, sizzle, sizzling`,
     ],
     within: 1,
@@ -92,7 +92,7 @@ export const power: readonly Sign[] = [
     kind: 'shock',
     lists: [
       `9 volt, 9 v battery, buzz, buzzy, buzzing, bite, bites, bit, bitten, nip, nipped, sting, stung, tickle, tickly, static, live, hum, fuzzy, funny,
-      electric, current, vibrate, vibration, furry, velvety, alive, zing, zinger, poke, thrum, yelp, yelps, shy, refuse, hate, hates, afraid, scared, avoids, jumps back, fizz, kick, kicked, pinch, pinching, spark`,
+      electric, current, vibrate, vibration, furry, velvety, alive, zing, zinger, poke, thrum, yelp, yelps, shy, refuse, hate, hates, afraid, scared, avoids, jumps back, spicy, cried, cries, fizz, kick, kicked, pinch, pinching, spark`,
       `touch, touched, touching, barefoot, bare feet, barefeet, wet shoes, 9 volt, 9 v, tongue, lean, leaned, bumper, steps, step, door handle, door frame, doorknob, grab, grabbed,
       grass, skin, hand, finger, fingers, elbow, arm, lips, ladder, bare foot, flip flops, puddle, metal, faucet, sink, dishes, paws, paw, plugged in, tap, frame, coupler, aluminum siding, siding`,
     ],
@@ -138,7 +138,7 @@ export const power: readonly Sign[] = [
   {
     kind: 'heat',
     lists: [
-      'over voltage, overvoltage, high voltage, too many volts, too much voltage, volts too high, voltage too high, voltage spike, power surge',
+      'over voltage, overvoltage, high voltage, too many volts, too much voltage, volts too high, voltage too high, voltage spike, double speed, twice speed, power surge',
     ],
     within: 1,
   },
@@ -155,10 +155,10 @@ export const power: readonly Sign[] = [
   {
     kind: 'heat',
     lists: [
-      'battery, batteries, lithium, cell, lifepo4, agm',
+      'battery, batteries, lithium, pack, packs, cell, lifepo4, agm',
       `swell, swelled, swollen, swole, bulge, bulging, bloat, bloated, puff, puffed, puffy, balloon, hiss, hot, warm, fizz, egg, smell, stink,
       leak, leaking, acid, boil, boiling, bubbling, bubble, gurgle, vent, venting, crack, cracked, burst, spark, smoke, warp, warped,
-      rounded, fat, domed, pillow, pregnant, expand, expanded, split, steaming, gassing, melt, exploded, explode`,
+      rounded, fat, fatter, thicker, steam, domed, pillow, pregnant, expand, expanded, split, steaming, gassing, melt, exploded, explode`,
     ],
     within: 9,
   },

@@ -5,7 +5,7 @@ const rolling = `wheel, whl, lug, lugs, lug nut, stud, nuts, tire, tyre, hub, be
 const noises = `grind, grinding, squeal, squeak, growl, rumble, rumbling, roar, howl, whine, scrape, scraping, click, clicking, clunk, knock,
   thump, thumping, thud, bang, banging, whump, chirp, screech, noise, sound, hum, humming, whir, crunch, crunchy, gravel, pop, popping, tick, clack, slap, flap, whup`;
 const apart = `loose, loosen, loosened, wobble, wobbly, wobbling, lost, lose, off, gone, missing, broke, broken, came, snapped, snap, sheared, shear, crack, cracked,
-  bent, play, wiggle, wiggly, rock, shake, shaking, shakes, shimmy, tilt, leaning, leans, crooked, angle, camber, slop, sloppy, splayed, fell, rolled past,
+  bent, moved, shifted, slid, slipped, trail, play, wiggle, wiggly, rock, shake, shaking, shakes, shimmy, tilt, leaning, leans, crooked, angle, camber, slop, sloppy, splayed, fell, rolled past,
   passed us, backed off, turn by hand, finger tight, by hand, blue, streak, streaks, black dust, rusty, stretched, inward, outward, toward fender, into fender, fender, dog tracks, sideways, quarter turn, retighten, re tighten, tightening again, keep tightening, two pieces, in two, in half, pieces, spins, drip, grease, seized, locked, jammed, twist, twisted, collapsed, sag, sagging, rubbing, rub,
   crumble, shattered, worn through, egged, elongated, stripped, hanging`;
 const tires =
@@ -15,16 +15,16 @@ const tireStates = `bulge, bulging, bubble, egg, lump, lumpy, knot, bump, bumpy,
   separate, separating, separated, delaminate, bald, pillow, goose, golf ball, tumor, wart, hernia, swollen, fabric, canvas, showing, worn thru, ripped, tear, torn,
   chunk, came away, come away, came apart, coming apart, coming off, strip of, piece of, flap, flapping, squishy, mushy, low, leak, leaking, wavy, wobble, scalloped, dent, goes down, going down, gone down, gets low, smoking`;
 const brakes =
-  'brake, brakes, braking, brk, brks, breaks, pedal, break pedal, controller, brake controller, brakin, breaking';
+  'brake, magnet, magnets, brakes, braking, brk, brks, breaks, pedal, break pedal, controller, brake controller, brakin, breaking';
 const brakeStates = `no, not, dont, wont, doesnt, didnt, cant, couldnt, isnt, arent, anything, nothing, zilch, nada, zero, fail, failed, failing, gone, grab, grabbing, lock, locks, locked,
   locking, drag, dragging, stuck, stop, weak, out, spongy, sponge, soft, mushy, squishy, floor, sink, sinks, fade, faded, fading, squeal, grind, grinding, smoke, hot,
   pushes, push, pushing, shove, shoving, shoves, longer, barely, hardly, slow, pulse, jerk, clamp, clamped, forever, low gear, stay on, stays on, stayed on, smell, smells, stink, red light, puddle, pull, pulls, dead, quit, lost, fell, leak, fluid, error, fault, flash,
   disconnected, never, useless, iffy, kaput, shot, toast, weird, late, delayed, half working`;
-const joint = `coupler, coupling, hitch, ball, ball mount, drawbar, tongue, kingpin, king pin, pin box, fifth wheel plate, jaws, plate, hitch head, receiver, latch, jaw, frame, chassis, weld, a frame, crossmember, cross member,
+const joint = `coupler, coupling, hitch, ball, ball mount, drawbar, tongue, kingpin, king pin, pin box, fifth wheel plate, jaws, plate, hitch head, receiver, latch, lever, lock lever, tow bar, towbar, jaw, frame, chassis, weld, a frame, crossmember, cross member,
   shank, cotter, hitch pin, hitch bolt, beam, rail, i beam, trunnion, spring bar, bumper, bracket, gooseneck, pintle, jackknife, safety pin, rivet`;
 const jointStates = `bent, bend, bending, crack, cracked, cracking, broke, broken, snapped, snap, pop, popped, pops, tore, torn, tear, tearing, rip, ripped, jump, jumped, slip, slipped, split, rust, rusted, rotted,
   came off, come off, came loose, come loose, loose, unhitched, unhooked, separate, separated, wont latch, wont lock, wont close, not latched, unlatched, lifts off, lifting off, lifts up, wiggle, wiggles, gap, hairline, bow, bowed, bowing,
-  twist, twisted, egg shaped, egged, oval, wallowed, missing, gone, fell, fall out, fell out, sheared, opened, open, flex, flexing, droop, sag, sagging, buckle, buckled, shifted, pulled away,
+  twist, twisted, egg shaped, egged, oval, wallowed, missing, gone, fell, fall out, fell out, sheared, opened, open, flex, flexing, droop, sag, sagging, buckle, buckled, shifted, flips, flip, pulled away,
   pulling away, let go, gave way, give way, disconnected, detached, bounced off, hopped, off ball, off the ball, not down, crease, line in paint, tweaked, kinked, dent, clunk, clunks, bang, banging, creak, rattle, rattles, daylight, hops, hop, hopping, bungee, doesnt drop, didnt close, doesnt close, not closed, didnt lock, didnt latch, doesnt quite, wont drop, wont seat, not seated, wont go down, wont stay, stretched, walked, bounces`;
 
 /** What comes loose, lets go or does not stop on the road. */
@@ -67,7 +67,7 @@ export const road: readonly Sign[] = [
   {
     kind: 'brakes',
     lists: [
-      `wont stop, cant stop, couldnt stop, didnt stop, doesnt stop, hard to stop, barely stop, barely stopped, hardly stop, almost didnt, wont slow, doesnt slow, didnt slow, cant slow, hard time stopping,
+      `wont stop, cant stop, couldnt stop, didnt stop, doesnt stop, hard to stop, barely stop, barely stopped, hardly stop, almost didnt, not slow, not stop, wont hold, not hold, doesnt hold, wont slow, doesnt slow, didnt slow, cant slow, hard time stopping,
       trouble stopping, take forever to stop, takes forever to stop, took forever to stop, forever to stop, takes ages to stop, ages to stop, twice as long to stop, long time to stop, pushes us, pushes me, pushing us, pushing me, pushing truck, pushes truck, shoves us, shoving us, shoves me, shoving me, no stopping power, runaway, stopping distance, through red, through intersection,
       through stop, to floor, pedal floor, nothing happens when brake`,
     ],
@@ -111,7 +111,7 @@ export const road: readonly Sign[] = [
     kind: 'coupling',
     lists: [
       'chain, chains, safety chain, safety cable',
-      `drag, dragged, dragging, broke, broken, snap, snapped, lost, missing, loose, came off, come off, hanging, short, scrape, scraping, spark, sparks, gone, rusted, worn, popped, ground, forgot, link, stretched, ground down, unhooked, bent`,
+      `drag, dragged, dragging, broke, broken, snap, snapped, lost, missing, loose, came off, come off, hanging, short, scrape, scraping, spark, sparks, gone, rusted, worn, popped, ground, forgot, link, stretched, ground down, unhooked, opened, open, bent`,
     ],
     within: 7,
   },
@@ -133,7 +133,7 @@ export const road: readonly Sign[] = [
     kind: 'sway',
     lists: [
       `sway, swaying, sways, swayin, fishtail, fishtails, fish tail, whip, whipping, wag, wags, wagging, all over road, all over lane, all over place, dance, dancing, swing, swinging, squirrely, squirrelly, snake, snaking, weave, weaving,
-      pushed around, wander, drifts, side to side, back and forth, wiggle, wiggling, wallow, rocking, bounce, porpoise, porpoising, passed us, pass us, passing us, hula, shimmy, shimmies, jiggle, waltz, sashay, swish, swerve, swerving, swim, swims, boogie, wanders, wandering, wags dog, pass us`,
+      pushed around, wander, drifts, side to side, back and forth, wiggle, wiggling, wallow, rocking, bounce, porpoise, porpoising, oscillate, oscillates, oscillating, passed us, pass us, passing us, hula, shimmy, shimmies, jiggle, waltz, sashay, swish, swerve, swerving, swim, swims, boogie, wanders, wandering, wags dog, pass us`,
       `now, moment, currently, downhill, every hill, worse, interstate, highway, freeway, wind came up, white as sheet, rn, right now, as we speak, passenger, scared, scary, terrified, shaking, lost control, control, almost, nearly, close call, ditch, jackknife,
       jack knife, pulled over, shoulder, exit, rest stop, rest area, hands, knuckle, wife driving, husband driving, truck goes by, every truck, white knuckle, out of nowhere, violent, violently, guardrail, other lane, speeding, faster, hill, mph, wheels came off`,
     ],
@@ -143,7 +143,7 @@ export const road: readonly Sign[] = [
   {
     kind: 'sway',
     lists: [
-      'jackknife, jackknifed, jack knife, jack knifed, white knuckle, nearly rolled, almost rolled, nearly flipped, almost flipped, lost control, tail wag, tail wagging, out of control',
+      'jackknife, jackknifed, into next lane, into the next lane, into ditch, jack knife, jack knifed, white knuckle, nearly rolled, almost rolled, nearly flipped, almost flipped, lost control, tail wag, tail wagging, out of control',
     ],
     within: 1,
   },
@@ -165,7 +165,7 @@ export const lifted: readonly Sign[] = [
     kind: 'lift',
     lists: [
       'trailer, camper, rig, it',
-      'rolled, rolling, rolls, rolled away, roll away, slid, creeping, moved by itself, moved on own, moves on own, drifting, tipped, tipping over, fell off, fell on, on top of, wants to roll',
+      'rolled, rolling, rolls, rolled away, roll away, slid, crept, crept feet, rolled back, creeping, moved by itself, moved on own, moves on own, drifting, tipped, tipping over, fell off, fell on, on top of, wants to roll',
     ],
     within: 6,
     unless: 'sliding door, sliding windows, sliding tanks, slide out',
