@@ -91,7 +91,7 @@ export async function writePart(
 /** The counts of a part whose file is there. */
 export async function partThere(folder: string, part: number): Promise<Counts | undefined> {
   const found = await stat(fileOf(folder, part, 'csv')).catch(() => undefined);
-  const counts = found ? await jsonOf(fileOf(folder, part, 'json')) : undefined;
+  const counts = found?.isFile() ? await jsonOf(fileOf(folder, part, 'json')) : undefined;
   return isCounts(counts) ? counts : undefined;
 }
 

@@ -7,6 +7,7 @@ import { sayBeside } from './said';
 import { head } from './sweep-lines';
 import { asCsv, type Counts, digestOf, type Parts, partsOf, together } from './sweep-parts';
 import { progress } from './sweep-progress';
+import { queueDoer } from './sweep-queue';
 import { entriesOf, firstRow, plain, tellRefused, trailersIn } from './sweep-read';
 import { type SweepSetting, settingFrom, textFlag, topicIn } from './sweep-setting';
 import { type Doer, doerOf } from './sweep-threads';
@@ -147,7 +148,9 @@ export async function sweepAll(given: Flags): Promise<SweepDone> {
   const asked = await askedIn(setting, vehicles, trailers);
   const into = out ? await partsOf(out, asked, given.resume === true, head) : undefined;
   const size = Math.max(1, Math.floor(pairsInPart / trailers.length));
-  const doer = await doerOf({ ...setting, trailers, folder: into?.folder }, threads);
+  const plan = { ...setting, trailers, folder: into?.folder };
+  const queue = textFlag(given, 'queue');
+  const doer = await (queue === undefined ? doerOf(plan, threads) : queueDoer(plan, queue));
   const stop = stopping();
   const done = await goThrough(partsIn(vehicles, size, refused), doer, into, stop.isAsked).finally(
     () => {

@@ -26,6 +26,7 @@ import { comparedAsText, compareSweeps } from './sweep-compare';
 import { topicAsText } from './topic-page';
 import { usage } from './usage';
 import { whichAsJson, whichAsText, whichOf } from './which';
+import { work } from './worker';
 
 type Flags = Readonly<Record<string, unknown>>;
 
@@ -195,7 +196,18 @@ async function sweep(args: readonly string[]): Promise<number> {
   const { words, given } = parsed(
     args,
     ['json', 'resume', 'compare'],
-    ['topic', 'vehicles', 'trailers', 'case', 'out', 'threads', 'house', 'as-of', 'ledger'],
+    [
+      'topic',
+      'vehicles',
+      'trailers',
+      'case',
+      'out',
+      'threads',
+      'queue',
+      'house',
+      'as-of',
+      'ledger',
+    ],
   );
   if (given.compare) {
     const [before, after, more] = words;
@@ -213,6 +225,15 @@ async function sweep(args: readonly string[]): Promise<number> {
   const swept = await sweepAll(given);
   await (given.json ? sayJson(sweptAsJson(swept)) : sayText(`${sweptAsText(swept)}\n`));
   return swept.isWhole ? 0 : 2;
+}
+
+async function worker(args: readonly string[]): Promise<number> {
+  const { words, given } = parsed(args, [], ['queue']);
+  if (words.length > 0 || typeof given.queue !== 'string') {
+    throw new BadInput('`tarebook worker` wants --queue, such as redis://localhost:6379.');
+  }
+  await work(given.queue);
+  return 0;
 }
 
 async function questions(args: readonly string[]): Promise<number> {
@@ -303,6 +324,8 @@ async function main([command, ...args]: readonly string[]): Promise<number> {
       return accessories(args);
     case 'sweep':
       return sweep(args);
+    case 'worker':
+      return worker(args);
     case 'rules':
       return rules(args);
     case undefined:
