@@ -18,6 +18,7 @@ test('a buyer’s question: a hybrid rated 3,500, four of us; which, and what do
   await more.click();
   await expect(said(page)).toContainText(/Of 30 trailers, \d+ may fit, once more is known: /);
   await expect(said(page)).toContainText('Counted: 4 at 150 lb');
+  await expect(said(page)).toContainText(/\d of these \d+ sleeps? 4: Hurdle 9 Folding/);
   const seconds = (Date.now() - begun) / 1000;
   test.info().annotations.push({ type: 'seconds', description: seconds.toFixed(1) });
   expect(seconds).toBeLessThan(60);

@@ -134,6 +134,7 @@ export class YardPage extends PlainElement {
           house: houseOf('tow-fit'),
           files: filesOf(this.own),
           wishes,
+          people: told.aboard.adult + told.aboard.child,
         });
         if (turn !== this.turn) return;
         if (found) this.found = found;
@@ -210,6 +211,7 @@ export class YardPage extends PlainElement {
     if (!found) return html`<p class="say soft">Going through the yard …</p>`;
     return html`<div class="say ${waiting ? 'stale' : ''}" role="status">
       <p>${found.sentence}</p>
+      ${found.sleeps ? html`<p>${found.sleeps}</p>` : nothing}
       ${found.next ? html`<p class="soft">${found.next}</p>` : nothing}
       ${isRatingOnly(told) ? html`<p class="small soft">Only the rating is told, so each trailer counts at its own maximum, whatever is packed.</p>` : nothing}
       ${told.aboard.adult > 0 ? html`<p class="small soft">${aboardSaid(told)}</p>` : nothing}

@@ -15,6 +15,8 @@ export type YardAsked = {
   /** The dealer's own catalogue; absent: the invented one. */
   readonly files: CatalogueFiles | undefined;
   readonly wishes: readonly Wish[];
+  /** How many people ride along. */
+  readonly people: number;
 };
 
 /** One of the yard, as the list shows it. */
@@ -39,6 +41,8 @@ export type YardFound = {
   readonly against: 'trailers' | 'vehicles';
   readonly sentence: string;
   readonly next: string;
+  /** Of those that may go, the ones in which all can sleep; '' where that says nothing. */
+  readonly sleeps: string;
   readonly rows: readonly YardRow[];
   readonly cautions: readonly string[];
   /** Milliseconds of reckoning. */

@@ -10,11 +10,13 @@ const asked = (name: string): YardAsked => ({
   house: undefined,
   files: undefined,
   wishes: [],
+  people: 0,
 });
 const found = (sentence: string): YardFound => ({
   against: 'trailers',
   sentence,
   next: '',
+  sleeps: '',
   rows: [],
   cautions: [],
   took: 0,

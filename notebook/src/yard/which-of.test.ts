@@ -16,6 +16,7 @@ const hybrid: YardAsked = {
   house: undefined,
   files: undefined,
   wishes: [],
+  people: 4,
 };
 
 test('a rating and four people: which, and what must be looked up', async () => {

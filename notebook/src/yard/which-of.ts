@@ -13,6 +13,7 @@ import {
   narrowed,
   needSaid,
   readCatalogue,
+  sleepsSaid,
   type Which,
   type WhichRow,
   which,
@@ -106,7 +107,7 @@ let last: { readonly key: string; readonly found: Which } | undefined;
 
 /** One vehicle against the trailers, or one trailer against the vehicles; narrowing judges nothing anew. */
 export async function yardOf(asked: YardAsked): Promise<YardFound> {
-  const { wishes, files, ...judged } = asked;
+  const { wishes, files, people, ...judged } = asked;
   const { chosen, system } = asked;
   const begun = performance.now();
   const topic = await yardTopic(asked.house);
@@ -123,6 +124,7 @@ export async function yardOf(asked: YardAsked): Promise<YardFound> {
   return {
     against: found.against,
     ...whichSaid(topic, found, system),
+    sleeps: sleepsSaid(topic, found, people),
     rows,
     cautions: found.rows[0]?.answer.cautions ?? [],
     took: performance.now() - begun,

@@ -1,5 +1,6 @@
 import { askedOf, readCase } from '@tarebook/casebook';
 import { type Topic, towFit } from '@tarebook/rules';
+import { type FactsGiven, isRows } from '@tarebook/rules/engine';
 import { show } from '@tarebook/rules/quantity';
 import {
   type Catalogue,
@@ -7,6 +8,7 @@ import {
   readCatalogue,
   readWish,
   sidesOf,
+  sleepsSaid,
   type Which,
   type WhichRow,
   type Wish,
@@ -68,6 +70,8 @@ const texts = (flag: unknown): readonly string[] =>
 export type WhichFound = {
   readonly topic: Topic;
   readonly found: Which;
+  /** How many people ride along, a dog not among them. */
+  readonly people: number;
   readonly refused: Catalogue['refused'];
 };
 
@@ -98,10 +102,18 @@ export async function whichOf(file: string, given: Flags): Promise<WhichFound> {
     throw new BadInput(`${named(file)}: ${sideSays[sides]}`);
   try {
     const found = which(catalogue, { ...asked, topic, where });
-    return { topic, found, refused: catalogue.refused };
+    return { topic, found, people: peopleIn(asked.facts), refused: catalogue.refused };
   } catch (problem) {
     throw asBadInput(file, problem);
   }
+}
+
+/** Each row is somebody; a row for several says no number. */
+function peopleIn(facts: FactsGiven): number {
+  const rows = facts['load.occupants'];
+  if (!isRows(rows)) return 0;
+  return rows.filter(({ label }) => !/\bdogs?\b/i.test(typeof label === 'string' ? label : ''))
+    .length;
 }
 
 const sideSays = {
@@ -111,7 +123,7 @@ const sideSays = {
 
 const open = (value: number): number | null => (Number.isFinite(value) ? value : null);
 
-export function whichAsJson({ topic, found }: WhichFound): object {
+export function whichAsJson({ topic, found, people }: WhichFound): object {
   const { sentence, next } = whichSaid(topic, found);
   const name = found.against === 'trailers' ? 'trailer' : 'vehicle';
   return {
@@ -119,6 +131,7 @@ export function whichAsJson({ topic, found }: WhichFound): object {
     sentence,
     count: found.count,
     next,
+    sleeps: sleepsSaid(topic, found, people),
     rows: found.rows.map((row) => ({
       [name]: row.name,
       outcome: row.outcome,
@@ -129,14 +142,18 @@ export function whichAsJson({ topic, found }: WhichFound): object {
   };
 }
 
-/** What a row stands or falls by: what stops it, else the limit that binds. */
-function decidedBy({ answer, binding }: WhichRow): { label: string; left: string } {
+/**
+ * What a row stands or falls by: what stops it, else the limit that binds. What is left beside a
+ * “cannot say” would only reassure.
+ */
+function decidedBy(topic: Topic, { answer, binding }: WhichRow): { label: string; left: string } {
   const { limits, findings } = answer;
   const stops = limits.filter(({ state }) => state === 'stop');
   const [worst] = stops.toSorted((a, b) => b.roomUsed.lo - a.roomUsed.lo);
   const finding = findings.find(({ level }) => level === 'stop');
   if (!worst && finding) return { label: finding.label, left: '' };
-  const limit = worst ?? limits.find(({ id }) => id === binding);
+  const isOpen = answer.outcome === topic.outcomes.unknown.id;
+  const limit = worst ?? (isOpen ? undefined : limits.find(({ id }) => id === binding));
   return limit
     ? { label: limit.label, left: show(limit.headroom, limit.headroom.unit) }
     : { label: '', left: '' };
@@ -144,15 +161,16 @@ function decidedBy({ answer, binding }: WhichRow): { label: string; left: string
 
 const lineOf = (topic: Topic, row: WhichRow): string[] => {
   const { name, words, needs } = row;
-  const { label, left } = decidedBy(row);
+  const { label, left } = decidedBy(topic, row);
   const asks = Object.entries(needs).map(([fact, need]) => needSaid(topic, fact, need));
   return [name, words, label, left, asks.join('; ')];
 };
 
-export function whichAsText({ topic, found }: WhichFound): string {
+export function whichAsText({ topic, found, people }: WhichFound): string {
   const { sentence, next } = whichSaid(topic, found);
   const lines = found.rows.map((row) => lineOf(topic, row));
-  return [sentence, next, '', inColumns(lines, [3])]
-    .filter((part, i) => part !== '' || i === 2)
+  const sleeps = sleepsSaid(topic, found, people);
+  return [sentence, sleeps, next, '', inColumns(lines, [3])]
+    .filter((part, i) => part !== '' || i === 3)
     .join('\n');
 }

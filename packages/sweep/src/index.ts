@@ -32,5 +32,5 @@ export {
   type WhichRow,
   which,
 } from './which';
-export { needSaid, whichSaid } from './which-words';
+export { needSaid, sleepsSaid, whichSaid } from './which-words';
 export { readWish, type Wish } from './wishes';

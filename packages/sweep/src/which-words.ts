@@ -2,6 +2,7 @@ import type { Topic } from '@tarebook/rules/engine';
 import { show, type UnitSystem } from '@tarebook/rules/quantity';
 import type { Need } from './needs';
 import type { Which, WhichRow } from './which';
+import { numberIn } from './wishes';
 
 /** So many names a listener keeps in mind. */
 const mostNames = 5;
@@ -117,4 +118,19 @@ export function whichSaid(
     sentence: parts.filter((part) => part !== '').join(' '),
     next: next ? `The ${next.row.name} is stopped by ${label}: ${over} too much.` : '',
   };
+}
+
+/**
+ * Of the trailers that may go, those in which so many people can sleep; '' where all of them or
+ * nobody knows, and where one is asked about nobody.
+ */
+export function sleepsSaid(topic: Topic, { rows, against }: Which, people: number): string {
+  if (against !== 'trailers' || people < 2) return '';
+  const going = rows.filter(({ outcome }) => outcome !== topic.outcomes.stop.id);
+  const berths = going.map(({ entry }) => numberIn(entry.cells.sleeps ?? ''));
+  if (berths.every((each) => each === undefined)) return '';
+  const enough = going.filter((_, at) => (berths[at] ?? 0) >= people);
+  if (enough.length === going.length) return '';
+  if (enough.length === 0) return `None of them sleeps ${people}.`;
+  return `${enough.length} of these ${going.length} ${enough.length === 1 ? 'sleeps' : 'sleep'} ${people}: ${named(enough)}.`;
 }

@@ -4,7 +4,7 @@ import { answerNow, type FactsGiven, quickly, type Topic } from '@tarebook/rules
 import { describe, expect, test } from 'vitest';
 import { readCatalogue } from './catalogue';
 import { which } from './which';
-import { whichSaid } from './which-words';
+import { sleepsSaid, whichSaid } from './which-words';
 
 const seed = (file: string): string =>
   readFileSync(new URL(`../../../seeds/${file}`, import.meta.url), 'utf8');
@@ -56,6 +56,14 @@ describe('a vehicle against the trailers', () => {
       expect(payload(least - 2)).toBe('stop');
     }
     expect(tried).toBeGreaterThan(3);
+  });
+
+  test('of those that may go it is said in which four can sleep, and nothing where all can', () => {
+    expect(sleepsSaid(topic, found, 4)).toMatch(/^\d of these \d+ sleeps? 4: .*Hurdle 9 Folding/);
+    expect(sleepsSaid(topic, found, 4)).not.toContain('Rushlight');
+    expect(sleepsSaid(topic, found, 2)).toBe('');
+    expect(sleepsSaid(topic, found, 12)).toBe('None of them sleeps 12.');
+    expect(sleepsSaid(topic, found, 0)).toBe('');
   });
 
   test('the sentence counts them, names at the most five, and tells what stops the next', () => {
