@@ -4,6 +4,7 @@ import { wordsOf } from '../terms';
 /** Words whose stem is another word: whoever is tired has no tire, and what is plugged in is no plug. */
 const whole = new Set([
   'tips',
+  'fri',
   'burning',
   'bursting',
   'nights',
