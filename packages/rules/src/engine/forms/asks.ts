@@ -1,7 +1,9 @@
 import type { Fact } from '../define/shapes';
 import { message } from '../words/message';
 import { type Sayable, text } from '../words/value';
+import { askedFirst } from './asking';
 import { isTold, type Matter } from './matter';
+import { everybodyFor } from './rule';
 import { levelOf } from './verdict';
 import { whereToLook } from './where';
 
@@ -24,9 +26,32 @@ export function asksOf(matter: Matter, asking: string | undefined): readonly Fac
   return [...deciding, ...begin].flatMap((fact) => topic.facts[fact] ?? []);
 }
 
-/** What to ask first, with where it is read. */
-export function nextAsked(matter: Matter, asking: string | undefined): readonly Sayable[] {
-  const [fact] = asksOf(matter, asking);
-  if (!fact) return [];
-  return [message('asks-where', { ask: text(fact.ask), where: whereToLook(fact) })];
+/**
+ * The one thing to find out next: of what decides, what the question is about; where none of that
+ * decides and what was asked has no answer yet, what the question is about all the same.
+ */
+export function nextFact(matter: Matter, asking: string | undefined): string | undefined {
+  const { topic, answer } = matter;
+  const own = asking === undefined ? undefined : topic.everybody?.[asking];
+  const about = [
+    ...(own?.look ?? []),
+    ...((asking === undefined ? undefined : topic.askings?.[asking]?.impliedBy) ?? []),
+    ...(own ? [] : (everybodyFor(matter, asking)?.look ?? [])),
+  ].filter((fact) => !isTold(matter, fact));
+  const open = answer.missing.map(({ fact }) => fact);
+  const isOpen = (fact: string): boolean => open.includes(fact);
+  const isAnswered = askedFirst(matter, asking).length > 0;
+  const [fact] = [...about.filter(isOpen), ...(isAnswered ? [] : about), ...open, ...about];
+  return fact !== undefined && Object.hasOwn(topic.facts, fact) ? fact : undefined;
 }
+
+/** What to find out next, with where it is read. */
+export function askedNext({ topic }: Matter, next: string | undefined): readonly Sayable[] {
+  const fact = next === undefined ? undefined : topic.facts[next];
+  if (!fact) return [];
+  return [message('next-asked', { ask: text(fact.ask), where: whereToLook(fact) })];
+}
+
+/** Whether a finding is open for want of a fact. */
+export const isOpenFor = ({ answer }: Matter, id: string, fact: string | undefined): boolean =>
+  answer.missing.some((each) => each.fact === fact && each.decides.includes(`finding.${id}`));

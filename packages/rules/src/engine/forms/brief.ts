@@ -1,9 +1,10 @@
+import type { FindingAnswer } from '../answer/shapes';
 import { message } from '../words/message';
 import { sayer } from '../words/say';
 import type { Medium, Sayable } from '../words/value';
 import { text } from '../words/value';
 import { askedFigure, askedFirst } from './asking';
-import { nextAsked } from './asks';
+import { askedNext, isOpenFor, nextFact } from './asks';
 import { cautionsFitting } from './caution';
 import { fittedWith, following, ifShort, may, must, type Part, warning } from './length';
 import { decidingLimit, limitSaid } from './limit';
@@ -44,9 +45,10 @@ export const dangersSaid = (matter: Matter, mostMust: number): readonly Part[] =
     const [wrong, todo] = partsOf(each);
     // What to do about one comes before the next.
     const rank = 0.1 + place / 100;
+    const isMust = place < mostMust;
     return [
-      ...(wrong ? [place < mostMust ? must(wrong) : may(wrong, rank)] : []),
-      ...(todo ? [following(may(todo, rank + 0.005), wrong)] : []),
+      ...(wrong ? [isMust ? must(wrong) : may(wrong, rank)] : []),
+      ...(todo ? [following(isMust ? must(todo) : may(todo, rank + 0.005), wrong)] : []),
     ];
   });
 
@@ -56,47 +58,65 @@ export const dangersSaid = (matter: Matter, mostMust: number): readonly Part[] =
  */
 function briefly(matter: Matter, asking: string | undefined): readonly Part[] {
   const [caution, ...others] = cautionsFitting(matter);
-  const [first, ...more] = findingsTold(matter);
   const urgent = urgentSaid(matter);
   const level = levelOf(matter);
   const answered = askedFirst(matter, asking);
   const isUrgent = urgent.length > 0;
-  const dangers = isUrgent ? [] : dangersSaid(matter, 2);
+  const wanted = isUrgent || level !== 'unknown' ? undefined : nextFact(matter, asking);
+  // A danger that says itself what to look at is not asked for once more.
+  const isSaidAlready = dangersTold(matter).some(
+    ({ id, messages: { do: todo } }) => todo !== undefined && isOpenFor(matter, id, wanted),
+  );
+  const next = isSaidAlready ? [] : askedNext(matter, wanted);
+  // What is open only for want of what is asked next is not told beside it.
+  const isBeside = ({ id, level: at }: FindingAnswer): boolean =>
+    next.length === 0 || !(at === 'unknown' && isOpenFor(matter, id, wanted));
+  const [first, ...more] = findingsTold(matter).filter(isBeside);
+  const dangers = isUrgent ? [] : dangersSaid(matter, 1);
   const isOpen = !isUrgent && isRuleWanted(matter);
   const asked = isOpen && answered.length === 0 ? ruleSaid(matter, asking) : answered;
   // Whoever told nothing and hears a list hears by what rule it is chosen.
   const isListOnly = isOpen && answered.length > 0 && !isAnythingTold(matter);
+  const isFirst = answered.length === 0;
   // What is only a proviso waits where the answer itself is open; a danger does not.
   const isOpenOnly = first?.code === 'decision-open' || first?.code === 'perhaps';
   const isGrave = first?.level === 'stop' || (first?.level === 'unknown' && !isOpenOnly);
   const [wrong, todo] = first ? partsOf(first) : [];
-  const hinges = (each: Sayable): Part => {
-    if (!isOpen || asked.length === 0) return must(each);
-    return answered.length > 0 ? ifShort(each) : may(each, 3);
-  };
+  // What is to be found out next is said last, so that it is remembered; what else is open waits.
+  const isLate = next.length > 0 && first?.level !== 'stop' && !(isGrave && todo);
+  const hinges = (each: Sayable): Part => (wanted === undefined ? must(each) : ifShort(each));
   return [
     ...all(urgent, must),
     // A rule is no answer of this rig’s own: what is dangerous on it comes first.
-    ...(answered.length === 0 ? dangers : []),
-    ...all(isUrgent ? [] : asked.slice(0, 1), must),
-    ...(answered.length === 0 ? [] : dangers),
+    ...(isFirst ? dangers : []),
+    ...all(isUrgent ? [] : asked.slice(0, 1), (each) =>
+      isFirst && dangers.length > 0 ? may(each, 0.2) : must(each),
+    ),
+    ...(isFirst ? [] : dangers),
     ...all(isListOnly ? ruleSaid(matter, asking) : [], (each) => may(each, 0.3)),
     ...all(isUrgent ? [] : asked.slice(1), (each) => may(each, isListOnly ? 2 : 0.4)),
-    ...all(isOpen ? reasonSaid(matter, asking) : [], (each) => may(each, 1)),
+    ...all(isOpen ? reasonSaid(matter, asking) : [], (each) => may(each, 1.5)),
     ...all(isUrgent ? [] : verdictSaid(matter), hinges),
     ...all(isUrgent ? [] : limitOf(matter), (each) =>
       isOver(matter) ? may(each, 0.5) : may(each, 2),
     ),
-    ...(wrong ? [may(wrong, isOpen && !isGrave ? 3 : 1)] : []),
-    ...(todo ? [following(may(todo, 3), wrong)] : []),
-    ...more.slice(0, 2).flatMap((each) => all(partsOf(each).slice(0, 1), (said) => may(said, 4))),
-    ...all(level === 'unknown' ? nextAsked(matter, asking) : [], (each) =>
-      isOpen && answered.length > 0 ? ifShort(each) : may(each, 1),
-    ),
-    ...all(isOpen ? defaultSaid(matter, asking) : [], (each) => may(each, 2)),
+    ...(wrong ? [isLate ? ifShort(wrong) : may(wrong, 1)] : []),
+    ...(todo ? [following(may(todo, isGrave ? 1.2 : 3), wrong)] : []),
+    ...more
+      .slice(0, 2)
+      .flatMap((each) =>
+        all(partsOf(each).slice(0, 1), (said) =>
+          next.length > 0 && each.level === 'unknown' ? ifShort(said) : may(said, 4),
+        ),
+      ),
     ...(caution ? [warning(may(caution, 1))] : []),
     ...(first?.messages.because ? [ifShort(first.messages.because)] : []),
     ...others.slice(0, 5).map((each) => warning(ifShort(each))),
+    ...all(isOpen ? defaultSaid(matter, asking) : [], (each) =>
+      may(each, next.length > 0 ? 0.9 : 0.3),
+    ),
+    // A danger with what to do about it is the next thing already.
+    ...all(next, (each) => (dangers.length > 0 ? may(each, 0.6) : must(each))),
   ];
 }
 

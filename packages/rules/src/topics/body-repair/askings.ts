@@ -11,7 +11,15 @@ export const askings = {
         says: 'Claim or pay: {claim.advice}. The repair may come to {cost.range}, and the break-even is {breakEven.range}.',
       },
       {
-        says: 'Claimed, it gains {claim.gain} (minus is a loss); break-even is {breakEven.range}.',
+        when: 'claim.surelyCheaper',
+        says: 'Claiming would save you {claim.maySave}; break-even is a repair of {breakEven.range}.',
+      },
+      {
+        when: 'claim.surelyDearer',
+        says: 'Claiming would cost you {claim.mayCost} more than paying yourself; break-even is a repair of {breakEven.range}.',
+      },
+      {
+        says: 'Claiming may cost you {claim.mayCost} more than paying yourself, or save you {claim.maySave}; break-even is a repair of {breakEven.range}.',
       },
       {
         says: 'Break-even is a repair of {breakEven.range}: above it claim, below it pay, in between get a shop’s quote first.',

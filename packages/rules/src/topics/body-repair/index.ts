@@ -23,7 +23,7 @@ const parts = [byZone, rates, estimate, claim, writeOff, first] as const;
 /** What may the repair cost, is it to be claimed or paid for, and what comes first? */
 export const bodyRepair = defineTopic({
   id: 'body-repair',
-  version: '2.0.2',
+  version: '2.1.0',
   title: 'Body repair',
   question: 'What may the repair cost, is it cheaper claimed or paid for, and what comes first?',
   facts: gather('facts', parts),
@@ -47,7 +47,7 @@ export const bodyRepair = defineTopic({
       words: 'may go with care',
       sentence: 'It may go to a shop, with care.',
     },
-    stop: { id: 'not-yet', words: 'not yet', sentence: 'Not yet.' },
+    stop: { id: 'not-yet', words: 'not yet', sentence: 'It must not go on the road yet.' },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },
   apart: {},

@@ -28,6 +28,18 @@ const freeze: ForEverybody = {
 
 /** What is said to all who ask of the cold and told next to nothing. */
 export const everybody: Readonly<Record<string, ForEverybody>> = {
+  stored: {
+    rule: 'A lead battery that stands in the cold stands charged, for an empty one freezes; a lithium one is never charged while it is frozen.',
+    because: 'Ice breaks the plates, and the battery with them.',
+    look: [],
+    otherwise: 'Whoever does not know takes it out, to a place without frost.',
+  },
+  warm: {
+    rule: 'What the furnace gives must be more than what goes out through walls, floor and windows in the coldest hour.',
+    because: 'Wind and thin panes take most of it.',
+    look: [],
+    otherwise: 'Whoever does not know tries it one cold night near home.',
+  },
   freeze,
   winterizing: {
     rule: 'Winterizing is: water heater drained, bypassed and its element off; lines blown out under {blowout.most}, or filled with antifreeze of propylene glycol for drinking water; some of it in every trap.',

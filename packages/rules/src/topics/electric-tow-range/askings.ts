@@ -6,7 +6,15 @@ export const askings = {
     label: 'How do I get down the grade?',
     results: ['brakes.power', 'brakes.heaters', 'grade.held', 'finding.brake-heat'],
     impliedBy: ['trip.descentSpeed'],
-    says: 'On the way down {brakes.power} have to go somewhere, as much as {brakes.heaters} room heaters give.',
+    says: [
+      {
+        when: 'brakes.areSpared',
+        says: 'On the way down the drive holds it, and the brakes have next to nothing to do.',
+      },
+      {
+        says: 'On the way down the brakes have to get rid of {brakes.power}, as much as {brakes.heaters} room heaters give.',
+      },
+    ],
   },
   climb: {
     label: 'Does it hold the grade?',
@@ -18,7 +26,13 @@ export const askings = {
     label: 'Does it get there?',
     results: ['route.energy', 'limit.energy', 'stops.needed'],
     impliedBy: ['route.legs', 'trip.distance'],
-    says: 'The way takes {route.energy}, and {stops.needed} stops to charge.',
+    says: [
+      {
+        when: 'stops.areNone',
+        says: 'The way takes {route.energy}, without a stop to charge.',
+      },
+      { says: 'The way takes {route.energy}; stops to charge: {stops.needed}.' },
+    ],
   },
   tank: {
     label: 'How far does a tank go with the trailer?',

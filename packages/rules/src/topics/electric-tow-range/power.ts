@@ -84,6 +84,12 @@ export const power = part({
       is: 'choose(route.isLegged, max(grade.brakes, mostOver(legs, legs.brakes)), grade.brakes)',
       source: mechanics,
     },
+    'brakes.areSpared': {
+      label: 'The drive holds it on the way down',
+      unit: 'yes-no',
+      is: 'brakes.power <= 0',
+      source: mechanics,
+    },
     'brakes.heaters': {
       label: 'As many room heaters at full',
       unit: '',
@@ -110,14 +116,14 @@ export const power = part({
         {
           when: 'drive.isEngineAlone && brakes.power > brakes.many',
           wrong:
-            'On the way down {brakes.power} have to go somewhere, as much as {brakes.heaters} room heaters give.',
+            'On the way down the brakes have to get rid of {brakes.power}, as much as {brakes.heaters} room heaters give.',
           because: 'Brakes that take it alone fade, and then there are none.',
           do: 'Shift down before the top: the gear that climbs it is the gear that goes down it. Brake firmly and briefly, never lightly all the way, and stop to let them cool.',
         },
         {
           when: 'drive.hasEngine && brakes.power > brakes.many',
           wrong:
-            'On the way down {brakes.power} have to go somewhere, as much as {brakes.heaters} room heaters give.',
+            'On the way down the brakes have to get rid of {brakes.power}, as much as {brakes.heaters} room heaters give.',
           because: 'A hybrid’s battery is soon full, and brakes that take it alone fade.',
           do: 'Choose the low or holding gear before the top, so that the engine holds it back. Brake firmly and briefly, never lightly all the way, and stop to let them cool.',
         },

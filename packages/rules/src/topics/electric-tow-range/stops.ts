@@ -82,6 +82,12 @@ export const stops = part({
       is: 'choose(drive.hasEngine, 0, max(0, -whole(stops.spare)))',
       source: energyBalance,
     },
+    'stops.areNone': {
+      label: 'It needs no stop',
+      unit: 'yes-no',
+      is: 'stops.needed <= 0',
+      source: energyBalance,
+    },
     'stops.most': {
       label: 'Stops, planned or needed',
       unit: '',

@@ -17,7 +17,13 @@ export const askings: Readonly<Record<string, Asking>> = {
     label: 'How long does the gas last?',
     results: ['gas.days', 'gas.hours', 'limit.gas'],
     impliedBy: ['trip.nights', 'furnace.input', 'gas.appliances'],
-    says: 'The gas lasts {gas.days}.',
+    says: [
+      {
+        when: 'gas.isGone',
+        says: 'Of gas {gas.aboard} are left: have a cylinder filled before anything burns.',
+      },
+      { says: 'The gas lasts {gas.days}.' },
+    ],
   },
   starves: {
     label: 'Does the cylinder keep up in the cold?',

@@ -2,6 +2,20 @@ import type { ForEverybody } from '../../engine/define/shapes';
 
 /** What is said to all who ask of the gas and told next to nothing. */
 export const everybody: Readonly<Record<string, ForEverybody>> = {
+  pipe: {
+    rule: 'Pipe, hose and regulator must each carry all that burns at the same time, over their whole length.',
+    because: 'Where one of them is too small, the last flame starves and may go out.',
+    look: [],
+    otherwise:
+      'Whoever does not know has a licensed person measure the pressure with everything lit.',
+  },
+  dates: {
+    rule: 'Cylinder, hose and alarms each carry a date: past it the cylinder is tested anew, and hose or alarm is replaced.',
+    because: 'A hose cracks with the years, and an alarm past its years stays silent.',
+    look: [],
+    otherwise:
+      'Whoever cannot read a date shows the cylinder where it is filled, and replaces hose or alarm.',
+  },
   smell: {
     rule: 'At the smell of gas, or when an alarm sounds: everybody out, no switch, no flame; shut the cylinder if it is on the way, and call from well away.',
     because: 'Propane lies on the floor like water, and a lamp’s switch is spark enough.',

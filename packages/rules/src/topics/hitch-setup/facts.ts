@@ -33,7 +33,7 @@ export const heightFacts = part({
       label: 'Receiver height, loaded for the road',
       noun: 'the loaded receiver’s height',
       instead: 'Measure the receiver loaded for the road',
-      ask: 'And with people, cargo and the tongue’s weight on it, hitched as for the road?',
+      ask: 'With people, cargo and the tongue’s weight on it, hitched as for the road, how high is the receiver?',
       where: tape,
       means: 'To the upper inside face of the opening; this is the height that counts.',
     },
@@ -143,7 +143,7 @@ export const barFacts = part({
       label: 'Front fender, hitched, bars slack',
       noun: 'the fender with slack bars',
       instead: 'Measure the fender with slack bars',
-      ask: 'And hitched, with the bars slack?',
+      ask: 'How high is the front fender hitched, with the bars slack?',
       where: restedFirst,
     },
     'vehicle.fenderTight': {
@@ -151,7 +151,7 @@ export const barFacts = part({
       label: 'Front fender, hitched, bars set',
       noun: 'the fender with the bars set',
       instead: 'Measure the fender with the bars set',
-      ask: 'And hitched, with the bars set?',
+      ask: 'How high is the front fender hitched, with the bars set?',
       where: restedFirst,
     },
     'hitch.ballBehindBumper': {

@@ -17,6 +17,41 @@ const howFull: ForEverybody = {
 
 /** What is said to all who ask of the battery and told next to nothing. */
 export const everybody: Readonly<Record<string, ForEverybody>> = {
+  charger: {
+    rule: 'The charger is set for the very kind of battery it charges, and gives no more amperes than the battery’s maker allows; missing ampere-hours divided by its amperes are the least hours.',
+    because: 'A wrong voltage boils a lead battery dry and leaves a lithium one half full.',
+    look: [],
+    otherwise:
+      'Whoever does not know the kind charges nothing until the label on the battery is read.',
+  },
+  stored: {
+    rule: 'Charge it, then open the battery switch while nobody is in the trailer: what draws with everything off empties it in weeks.',
+    because:
+      'Alarms, radio and boards draw day and night, and an empty lead battery freezes and dies.',
+    look: [],
+    otherwise: 'Whoever cannot measure what draws opens the switch, and charges it every month.',
+  },
+  setting: {
+    rule: 'The charger is set for that very kind of battery, by the voltages that its maker prints.',
+    because: 'A wrong voltage boils a lead battery dry and leaves a lithium one half full.',
+    look: [],
+    otherwise: 'Whoever cannot find the setting asks the battery’s maker before it is charged.',
+  },
+  bank: {
+    rule: 'Batteries of twelve volts stand side by side, plus to plus; two of six volts stand one behind the other; all of one kind, size and age.',
+    because:
+      'One unlike the others is charged too much or too little by them, and pulls them down.',
+    look: [],
+    otherwise:
+      'Whoever is not sure draws the cables on paper, and has it looked at before the last one goes on.',
+  },
+  cold: {
+    rule: 'No lithium battery is charged while its cells are below freezing; a lead one freezes the sooner the emptier it is, so keep it charged.',
+    because: 'Charging frozen lithium cells ruins them where nobody sees it.',
+    look: [],
+    otherwise:
+      'Whoever cannot measure the cells brings them to a heated place before they are charged.',
+  },
   'how-full': howFull,
   day: {
     rule: 'Add up watts times hours, divide by twelve: that is what a day takes, and a lead battery gives {depth.lead} of its label, a lithium one {depth.lithium}.',

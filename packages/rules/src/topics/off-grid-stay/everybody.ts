@@ -25,6 +25,27 @@ const days: ForEverybody = {
 
 /** What is said to all who ask of a stay and told next to nothing. */
 export const everybody: Readonly<Record<string, ForEverybody>> = {
+  gas: {
+    rule: 'What is in the cylinders, divided by what a day and night take, is the days; the furnace takes by far the most.',
+    because: 'The colder it is, the longer the furnace burns.',
+    look: [],
+    otherwise:
+      'Whoever does not know weighs a cylinder on two evenings, and has both filled before the trip.',
+  },
+  stretch: {
+    rule: 'Look first at what ends the stay, fresh, gray or black tank, battery or gas: only more of that one stretches it.',
+    because: 'More of all the others changes nothing.',
+    look: [],
+    otherwise:
+      'Whoever does not know reads all gauges on two evenings, and sees which one moves fastest.',
+  },
+  road: {
+    rule: 'What is in the tanks rides along: ahead of the axles it presses on the ball, behind them it takes weight off; so dump gray and black before the road.',
+    because: 'Water is among the heaviest things aboard, and a light tongue sways.',
+    look: [],
+    otherwise:
+      'Whoever does not know where the tanks are dumps first, and weighs the tongue before the road.',
+  },
   days,
   battery: {
     rule: 'The battery lasts what may be taken of it, divided by what a day takes more than the sun brings back.',

@@ -6,7 +6,15 @@ export const askings = {
     label: 'What does it do to the tongue?',
     results: ['added.tongue', 'tongue.after', 'share.after', 'finding.tongue-lightened'],
     impliedBy: ['addon.ahead', 'trailer.measuredTongueWeight'],
-    says: 'It changes the weight on the ball by {added.tongue}; the ball then carries {tongue.after}, {share.after} of the trailer.',
+    says: [
+      {
+        when: 'tongue.isLightened',
+        says: 'It takes {tongue.taken} off the ball, which then carries {tongue.after}, {share.after} of the trailer.',
+      },
+      {
+        says: 'It adds {added.tongue} to the ball, which then carries {tongue.after}, {share.after} of the trailer.',
+      },
+    ],
   },
   water: {
     label: 'How long do the tanks last with it?',

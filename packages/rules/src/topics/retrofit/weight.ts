@@ -94,6 +94,12 @@ export const weight = part({
       is: 'added.weight * place.share',
       source: statics,
     },
+    'tongue.isLightened': {
+      label: 'It takes weight off the tongue',
+      unit: 'yes-no',
+      is: 'added.tongue < 0',
+      source: statics,
+    },
     'trailer.after': {
       label: 'Trailer weight with it, loaded',
       noun: 'the loaded trailer with it',

@@ -55,7 +55,7 @@ export const hubs = part({
       label: 'The coolest of its mates',
       noun: 'the coolest of its mates',
       instead: 'Measure every hub again at once after the same stretch',
-      ask: 'And what does the coolest of the other hubs read?',
+      ask: 'What does the coolest of the other hubs read?',
       where: 'touchless thermometer, at the same spot of each hub',
     },
     'hub.printedLimit': {

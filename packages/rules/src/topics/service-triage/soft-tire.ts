@@ -21,7 +21,7 @@ export const softTires = part({
       most: 150,
       label: 'Pressure of its mates',
       noun: 'its mates',
-      ask: 'And the other tires on the same axles, measured in the same minutes?',
+      ask: 'What pressure have the other tires on the same axles, measured in the same minutes?',
       where: 'tire gauge',
     },
   },

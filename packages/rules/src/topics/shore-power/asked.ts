@@ -42,7 +42,13 @@ export const askings: Readonly<Record<string, Asking>> = {
     label: 'What may run at the same time?',
     results: ['leg.left', 'leg.fuller', 'limit.leg', 'limit.lasting-load'],
     impliedBy: ['shore.appliances', 'airConditioner.current'],
-    says: 'On the fuller leg {leg.left} are left.',
+    says: [
+      {
+        when: 'leg.isOverdrawn',
+        says: 'On the fuller leg {leg.tooMuch} too many are drawn: switch something off.',
+      },
+      { says: 'On the fuller leg {leg.left} are left.' },
+    ],
   },
   'plug-in': {
     label: 'May it be plugged in here?',

@@ -2,6 +2,12 @@ import type { ForEverybody } from '../../engine/define/shapes';
 
 /** What is said to all who ask of shore power and told next to nothing. */
 export const everybody: Readonly<Record<string, ForEverybody>> = {
+  generator: {
+    rule: 'What runs at the same time and the start of the largest motor must both be within what the generator gives where it stands; heat and height take some of it.',
+    because: 'An air conditioner takes several times its current while it starts.',
+    look: [],
+    otherwise: 'Whoever does not know starts the air conditioner first, with all else off.',
+  },
   danger: {
     rule: 'A tingle at the step, lights that brighten as others dim, a plug that is hot: breaker off at the site first, then unplug, and nobody touches trailer or cord until then.',
     because: 'Each of them means that current takes a way it should not, through a person next.',

@@ -64,7 +64,7 @@ export const generator = part({
       unit: 'A',
       least: 0,
       most: 100,
-      ask: 'And what does that compressor take as it runs?',
+      ask: 'What does the compressor of the air conditioner take as it runs?',
       where: 'RLA on its data plate; it is counted among what runs, too',
     },
     'generator.place': {

@@ -14,8 +14,8 @@ export const signs = part({
     'skin.tingles': {
       kind: 'yes-no',
       label: 'The trailer’s skin or step tingles',
-      ask: 'Does it tingle when you touch the door, the skin or the step from the ground?',
-      where: 'felt once is enough: do not try it again',
+      ask: 'Has anybody who stood on the ground felt a tingle at the door, the skin or the step?',
+      where: 'felt once is enough: touch nothing to find out',
     },
     'plug.hot': {
       kind: 'yes-no',

@@ -215,7 +215,7 @@ export const spareFacts = part({
       most: 99,
       exact: true,
       label: 'Spare’s date code, year',
-      ask: 'And the last two?',
+      ask: 'What are the last two digits after DOT on the spare: the year?',
       where: 'the spare’s sidewall, in the oval after DOT',
     },
   },

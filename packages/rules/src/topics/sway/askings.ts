@@ -27,7 +27,7 @@ export const askings = {
         when: 'coupling.isPin',
         says: `${steps} Of the trailer {tongue.share} rests on the pin; {tongue.lowEdge} to {tongue.highEdge} is usual.`,
       },
-      { says: `${steps} Whether it will hangs on what rests on the ball, loaded.` },
+      { says: `${steps} What rests on the ball, loaded, decides: weigh it.` },
     ],
   },
   length: {
@@ -38,7 +38,9 @@ export const askings = {
       {
         says: `${steps} A wheelbase of {vehicle.wheelbase} carries about {length.carried} of trailer, by the rule of thumb.`,
       },
-      { says: `${steps} How long a trailer may be hangs on the wheelbase, by a rule of thumb.` },
+      {
+        says: `${steps} Measure the wheelbase: by a rule of thumb it says how long a trailer may be.`,
+      },
     ],
   },
   pushes: {

@@ -8,8 +8,8 @@ export const swayFacts = part({
       options: ['never', 'with-trucks', 'by-itself', 'now'],
       label: 'Sway felt',
       noun: 'whether it has swayed',
-      ask: 'Has it swayed: never, a nudge when trucks pass, by itself or for longer than a moment, or is it swaying now?',
-      where: 'a drive with it loaded as it is meant to go, or whoever drove it last',
+      ask: 'Has it swayed: never, nudged by passing trucks, by itself, or at this moment?',
+      where: 'whoever drove it last',
       means: 'A nudge that is gone at once is no sway; one that comes again by itself is.',
     },
     'trailer.length': {

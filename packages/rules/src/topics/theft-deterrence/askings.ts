@@ -8,7 +8,17 @@ export const askings = {
     label: 'What is paid, and what would still be owed?',
     results: ['loan.gap', 'policy.pays', 'policy.shortfall', 'finding.loan-gap'],
     impliedBy: ['loan.owed', 'policy.basis', 'policy.agreedValue'],
-    says: 'The policy would pay {policy.pays}, and {loan.gap} would still be owed.',
+    says: [
+      {
+        when: 'policy.coversLoan',
+        says: 'The policy would pay {policy.pays}, and nothing would still be owed.',
+      },
+      {
+        when: 'policy.paysNothing',
+        says: 'The policy would pay nothing, and {loan.gap} would still be owed.',
+      },
+      { says: 'The policy would pay {policy.pays}, and {loan.gap} would still be owed.' },
+    ],
   },
   tracker: {
     label: 'How long does a tracker last?',

@@ -18,7 +18,7 @@ const parts = [exposure, measures, guard, insured, tracker, dangers] as const;
 /** How is it guarded where it stands, and what if it goes nevertheless? */
 export const theftDeterrence = defineTopic({
   id: 'theft-deterrence',
-  version: '2.0.1',
+  version: '2.1.0',
   title: 'Theft deterrence',
   question: 'How is the trailer guarded where it stands, and what is paid if it goes nevertheless?',
   facts: gather('facts', parts),
@@ -37,7 +37,7 @@ export const theftDeterrence = defineTopic({
       words: 'guard it better',
       sentence: 'It can be guarded better.',
     },
-    stop: { id: 'not-so', words: 'not so', sentence: 'Not so.' },
+    stop: { id: 'not-so', words: 'not so', sentence: 'It must not stand so.' },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },
   apart: {},

@@ -89,6 +89,18 @@ export const insured = part({
       is: 'max(0, loan.owed - policy.pays)',
       source: money,
     },
+    'policy.coversLoan': {
+      label: 'The policy pays all that is owed',
+      unit: 'yes-no',
+      is: 'loan.gap <= 0',
+      source: money,
+    },
+    'policy.paysNothing': {
+      label: 'The policy pays nothing',
+      unit: 'yes-no',
+      is: 'policy.pays <= 0',
+      source: money,
+    },
     'policy.shortfall': {
       label: 'What is missing for a like trailer',
       unit: 'USD',

@@ -106,7 +106,7 @@ export const towedFacts = part({
       most: 30,
       label: 'Rise of the tow bar toward the motorhome',
       noun: 'how far the tow bar rises toward the motorhome',
-      ask: 'How much higher does the bar stand at the receiver than at the car? Lower is written with a minus.',
+      ask: 'How much higher does the bar stand at the receiver than at the car, lower with a minus?',
       where: 'a tape at both ends, hitched, on level ground',
     },
     'towed.cables': {

@@ -50,7 +50,7 @@ export const truckFacts = part({
       exact: true,
       label: 'Rear end of the camper zone, ahead of the rear axle',
       noun: 'the rear end of the zone',
-      ask: 'And how far ahead of the rear axle does it end?',
+      ask: 'How far ahead of the rear axle does the maker’s zone end?',
       where: `the drawing on ${sheet}`,
       means: 'Below zero when the zone reaches behind the axle; few do.',
     },
@@ -65,7 +65,7 @@ export const truckFacts = part({
       ...fromBoard,
       label: 'Rear end of the camper zone, behind the headboard',
       noun: 'the rear end of the zone on the drawing',
-      ask: 'And how far behind the headboard does it end?',
+      ask: 'How far behind the headboard does the maker’s zone end?',
       where: `the drawing on ${sheet}`,
     },
     'vehicle.bedLength': {

@@ -58,7 +58,7 @@ const parts = [usedFacts, tireAge, borrowed, walk, verdictOnWalking, firstCost, 
 /** Is this used trailer worth buying, what must be spent first, and when does one walk away? */
 export const usedTrailer = defineTopic({
   id: 'used-trailer',
-  version: '2.0.0',
+  version: '2.1.0',
   title: 'A used trailer',
   question:
     'What is looked at on a used trailer, when does one walk away, and what must be spent first?',

@@ -14,6 +14,10 @@ export const askings: Readonly<Record<string, Asking>> = {
       'trailer.measuredTongueWeight',
     ],
     says: [
+      {
+        when: 'tongue.isLifting',
+        says: 'The tongue lifts by {tongue.lifted}: nothing rests on the coupling.',
+      },
       { says: 'The tongue weighs {tongue.weighed}, {tongue.shareWeighed} of the trailer.' },
       { says: 'The tongue weighs {tongue.weighed}.' },
     ],

@@ -21,14 +21,14 @@ export const ticketFacts = part({
       ...reading,
       label: 'Rear axle, hitched, bars tight',
       noun: 'the printed rear axle with bars tight',
-      ask: 'And for the rear axle, bars tight?',
+      ask: 'Hitched with the bars tight, what does the ticket print for the rear axle?',
       where: tight,
     },
     'tight.trailer': {
       ...reading,
       label: 'Trailer axles, hitched, bars tight',
       noun: 'the printed trailer axles with bars tight',
-      ask: 'And for the trailer’s axles, bars tight?',
+      ask: 'Hitched with the bars tight, what does the ticket print for the trailer’s axles?',
       where: tight,
     },
     'slack.front': {
@@ -43,14 +43,14 @@ export const ticketFacts = part({
       ...reading,
       label: 'Rear axle, hitched, bars slack',
       noun: 'the printed rear axle with bars slack',
-      ask: 'And for the rear axle, bars slack?',
+      ask: 'Hitched with the bars slack, what does the ticket print for the rear axle?',
       where: slack,
     },
     'slack.trailer': {
       ...reading,
       label: 'Trailer axles, hitched, bars slack',
       noun: 'the printed trailer axles with bars slack',
-      ask: 'And for the trailer’s axles, bars slack?',
+      ask: 'Hitched with the bars slack, what does the ticket print for the trailer’s axles?',
       where: slack,
     },
     'alone.front': {
@@ -65,7 +65,7 @@ export const ticketFacts = part({
       ...reading,
       label: 'Rear axle, vehicle alone',
       noun: 'the printed rear axle of the vehicle alone',
-      ask: 'And for the rear axle, trailer dropped?',
+      ask: 'With the trailer dropped, what does the ticket print for the rear axle?',
       where: alone,
     },
     'alone.sameLoad': {
@@ -107,7 +107,7 @@ export const otherFacts = part({
     'trailer.rightWheels': {
       ...reading,
       label: 'Trailer’s right wheels',
-      ask: 'And its right wheels?',
+      ask: 'What do the trailer’s right wheels weigh together?',
       where: 'a wheel scale, rig level and hitched',
     },
     'lever.reading': {
@@ -136,7 +136,7 @@ export const otherFacts = part({
       least: 3,
       most: 120,
       label: 'Coupler to the support on the block',
-      ask: 'And from the coupler to the support on the block?',
+      ask: 'How far is it from the coupler to the support on the block?',
       where: 'a tape measure',
     },
   },

@@ -76,6 +76,19 @@ export const weighed = part({
       is: 'choose(pass.slackAndAlone || !(pass.twoTold || known(lever.reading)), tongue.bySlack, choose(pass.twoTold, tongue.byTwo, tongue.byLever))',
       source: statics,
     },
+    'tongue.lifted': {
+      label: 'By how much the tongue lifts, as weighed',
+      noun: 'how much the tongue lifts',
+      unit: 'lb',
+      is: 'max(0, -tongue.weighed)',
+      source: statics,
+    },
+    'tongue.isLifting': {
+      label: 'The tongue lifts, as weighed',
+      unit: 'yes-no',
+      is: 'tongue.weighed < 0',
+      source: statics,
+    },
     'trailer.byPasses': {
       label: 'Trailer weight, from a hitched pass and the vehicle alone',
       noun: 'the trailer by the passes',

@@ -12,7 +12,7 @@ export const connection = part({
       noun: 'the inlet pressure on the plate',
       options: ['11-inwc', 'cylinder-pressure', 'unreadable'],
       ask: 'What inlet pressure does the data plate of the appliance state, or can nobody read it?',
-      where: 'data plate of the appliance: 11 inWC, or psi, at the inlet',
+      where: 'data plate of the appliance, at its inlet',
       means: '11 inches of water column is less than half a pound to the square inch.',
     },
     'appliance.ownRegulator': {

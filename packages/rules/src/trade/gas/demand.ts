@@ -165,6 +165,12 @@ export const demand = part({
       is: 'choose(demand.daily > 0, energy.aboard / demand.daily * time.day, unlimited)',
       source: balance,
     },
+    'gas.isGone': {
+      label: 'There is no gas aboard',
+      unit: 'yes-no',
+      is: 'gas.aboard <= 0',
+      source: balance,
+    },
   },
   limits: {
     gas: {

@@ -30,7 +30,7 @@ export const paper = part({
       options: ['none', 'open', 'do-not-drive'],
       label: 'Open recall',
       noun: 'whether a recall is open',
-      ask: 'Is a recall open on it? It is looked up by the identification number.',
+      ask: 'Is a recall open on it, by its identification number?',
       where:
         'the government’s recall site, or the maker; the number is on the label at the front left',
       silent: {

@@ -11,8 +11,7 @@ export const policy = part({
       least: 0,
       most: 1_000_000,
       ask: 'What does a like trailer cost, of the same year and in the same state?',
-      where:
-        'offers of like trailers; after damage as it was just before it; an agreed value in the policy is told by itself',
+      where: 'offers of like trailers, as it was just before any damage',
     },
     'policy.deductible': {
       kind: 'quantity',

@@ -106,6 +106,18 @@ export const loads = part({
       is: 'min(leg.rating - leg.fuller, leg.breakers - leg.counted)',
       source: lastingLoads,
     },
+    'leg.isOverdrawn': {
+      label: 'More is drawn on the fuller leg than it carries',
+      unit: 'yes-no',
+      is: 'leg.left < 0',
+      source: lastingLoads,
+    },
+    'leg.tooMuch': {
+      label: 'Drawn on the fuller leg beyond what it carries',
+      unit: 'A',
+      is: 'max(0, -leg.left)',
+      source: lastingLoads,
+    },
     'airConditioner.most': {
       label: 'Air conditioners that may run all afternoon, with nothing else',
       unit: '',

@@ -103,7 +103,7 @@ export const equipment = part({
       unknown: {
         when: 'distributionRequired.isKnown && !distribution.isUsed && distribution.mayBe && trailer.loaded > vehicle.distributionRequiredAbove',
         wrong:
-          'Above {vehicle.distributionRequiredAbove} only with weight distribution: is there one?',
+          'Above {vehicle.distributionRequiredAbove} only with weight distribution, and nobody said that there is one.',
         because: 'The maker requires it at this weight.',
         do: 'Look whether bars or chains run from the ball mount to the trailer’s frame.',
       },

@@ -53,7 +53,7 @@ export const camperFacts = part({
       label: 'Camper’s center of gravity, behind the headboard',
       noun: 'the mark behind the headboard',
       instead: 'Measure from the headboard to the camper’s mark',
-      ask: 'Or how far behind the inside of the headboard does that mark stand?',
+      ask: 'How far behind the inside of the headboard does the mark of the center of gravity stand?',
       where: 'the mark on the camper’s side, and a tape forward to the headboard',
     },
     'camper.labelWater': {
@@ -74,7 +74,7 @@ export const camperFacts = part({
       exact: true,
       label: 'Propane that the label’s weight contains',
       noun: 'the propane its label contains',
-      ask: 'And how much gas does it already contain?',
+      ask: 'How much gas does the camper’s label already contain?',
       where: 'the label by the camper’s door, below its weight',
     },
     'camper.options': {

@@ -46,25 +46,25 @@ export const onlyWithBars = part({
         {
           when: 'bars.wantedForTongue',
           wrong:
-            'On the ball {tongue.loaded} are more than the {tongue.limit} it may carry: only with weight distribution, up to {vehicle.maxTongueDistributed}; is there one?',
+            'On the ball {tongue.loaded} are more than the {tongue.limit} it may carry: only with weight distribution, up to {vehicle.maxTongueDistributed}, and nobody said that there is one.',
           ...{ because, do: look },
         },
         {
           when: 'bars.wantedForTrailer',
           wrong:
-            'Loaded it weighs {trailer.loaded}, more than the {trailerWeight.limit} it may without weight distribution: is there one?',
+            'Loaded it weighs {trailer.loaded}, more than the {trailerWeight.limit} it may without weight distribution, and nobody said that there is one.',
           ...{ because, do: look },
         },
         {
           when: 'bars.wantedForReceiverTongue',
           wrong:
-            'The receiver may carry {receiverTongue.limit} of tongue, and {tongue.loaded} only with weight distribution: is there one?',
+            'The receiver may carry {receiverTongue.limit} of tongue, and {tongue.loaded} only with weight distribution, and nobody said that there is one.',
           ...{ because, do: look },
         },
         {
           when: 'bars.wantedForReceiver',
           wrong:
-            'The receiver may pull {receiver.limit}, and {trailer.loaded} only with weight distribution: is there one?',
+            'The receiver may pull {receiver.limit}, and {trailer.loaded} only with weight distribution, and nobody said that there is one.',
           ...{ because, do: look },
         },
       ],

@@ -81,7 +81,7 @@ export const tireFacts = part({
       most: 99,
       exact: true,
       label: 'Date code, year',
-      ask: 'And the last two digits?',
+      ask: 'What are the last two digits after DOT on the sidewall: the year?',
       where: 'sidewall, in the oval after DOT',
     },
     'tire.codeDigits': {

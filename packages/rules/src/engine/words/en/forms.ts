@@ -37,10 +37,12 @@ export const forms = {
     const named = of.map((each) => small(say(each)));
     const head = `${capital(say(label))}: `;
     const by =
-      groups.length > 1
+      groups.length > 1 && say.medium !== 'spoken'
         ? `${count} things, for ${listed(groups.map((each) => small(say(each))))}; first `
         : '';
     if (count <= of.length) return `${head}${by}${named.join('; ')}.`;
+    // Whoever hears a number of things waits for all of them.
+    if (say.medium === 'spoken') return `${head}${named.join('; ')}; and more on the written list.`;
     const rest = groups.length > 1 ? '' : `, ${count} things in all`;
     return `${head}${by}${named.join('; ')}${rest}.`;
   },
@@ -72,11 +74,18 @@ export const forms = {
   'asks-where': (
     { ask, where }: { readonly ask: Sayable; readonly where: Sayable | null },
     say: Say,
+  ) => (where === null ? say(ask) : `${say(ask)} (${say(where)})`),
+
+  /** The one thing to do next; a listener is told where to look, a reader sees it beside. */
+  'next-asked': (
+    { ask, where }: { readonly ask: Sayable; readonly where: Sayable | null },
+    say: Say,
   ) => {
-    if (where === null) return say(ask);
+    const head = `Find out next: ${small(say(ask))}`;
+    if (where === null) return head;
     return say.medium === 'spoken'
-      ? `${say(ask)} How to tell: ${say(where)}.`
-      : `${say(ask)} (${say(where)})`;
+      ? `${head} Where to look: ${say(where)}.`
+      : `${head} (${say(where)})`;
   },
 
   'it-hangs-on': ({ of }: Several, say: Say) => `It hangs on ${listed(of.map(say))}.`,

@@ -119,9 +119,18 @@ function numberOf(end: End, unit: string): { readonly said: string; readonly isO
   return { said: written === '0' ? '0' : `${sign}${written}`, isOne: written === '1' };
 }
 
-/** A number with its unit. */
+/** Units of which none is a reading like any other. */
+const scales = new Set(['°F', '°C', 'F°', 'C°', '°', '%', 'V']);
+
+/** What may well be below nothing, and is read as it stands. */
+const signed = new Set(['°F', '°C', 'F°', 'C°', '°']);
+
+/** A number with its unit; of an amount of which there is none, “no pounds”. */
 function withUnit(end: End, unit: string): string {
   const { said, isOne } = numberOf(end, unit);
+  if (said === '0' && unit !== '') {
+    return `${scales.has(unit) ? 'zero' : 'no'} ${nameOf(unit)[1]}`;
+  }
   if (unit === '') return said;
   return `${said} ${nameOf(unit)[isOne ? 0 : 1]}`;
 }
@@ -132,8 +141,15 @@ const lowEnd = (end: End, unit: string): string => {
   return isPart ? withUnit(end, unit) : numberOf(end, unit).said;
 };
 
+/** A share below nothing, as of a tongue that lifts. */
+const isShareBelow = (figures: Figures): boolean => {
+  if (!('unit' in figures) || figures.unit !== '%') return false;
+  return ('high' in figures ? figures.high : figures.end).value < 0;
+};
+
 /** “20 pounds”, “16 to 38 pounds”, “1 inch of water column”. */
 export function spokenQuantity(figures: Figures): string {
+  if (isShareBelow(figures)) return 'less than nothing';
   switch (figures.kind) {
     case 'one':
       return withUnit(figures.end, figures.unit);
@@ -142,6 +158,10 @@ export function spokenQuantity(figures: Figures): string {
     case 'at-most':
       return `${withUnit(figures.end, figures.unit)} or less`;
     case 'range':
+      // Of an amount that may be none, or less, the other end is what is heard.
+      if (figures.low.value <= 0 && figures.high.value > 0 && !signed.has(figures.unit)) {
+        return `up to ${withUnit(figures.high, figures.unit)}`;
+      }
       return `${lowEnd(figures.low, figures.unit)} to ${withUnit(figures.high, figures.unit)}`;
     case 'unknown':
       return 'not known';
