@@ -63,14 +63,14 @@ function briefly(matter: Matter, asking: string | undefined): readonly Part[] {
   const answered = askedFirst(matter, asking);
   const isUrgent = urgent.length > 0;
   const wanted = isUrgent || level !== 'unknown' ? undefined : nextFact(matter, asking);
-  // A danger that says itself what to look at is not asked for once more.
-  const isSaidAlready = dangersTold(matter).some(
-    ({ id, messages: { do: todo } }) => todo !== undefined && isOpenFor(matter, id, wanted),
-  );
+  // A danger that comes first and says itself what to look at is not asked for once more.
+  const [gravest] = answered.length === 0 ? dangersTold(matter) : [];
+  const isSaidAlready = gravest?.messages.do !== undefined && isOpenFor(matter, gravest.id, wanted);
   const next = isSaidAlready ? [] : askedNext(matter, wanted);
   // What is open only for want of what is asked next is not told beside it.
-  const isBeside = ({ id, level: at }: FindingAnswer): boolean =>
-    next.length === 0 || !(at === 'unknown' && isOpenFor(matter, id, wanted));
+  const isBeside = ({ id, level: at, code }: FindingAnswer): boolean =>
+    next.length === 0 ||
+    (code !== 'perhaps' && !(at === 'unknown' && isOpenFor(matter, id, wanted)));
   const [first, ...more] = findingsTold(matter).filter(isBeside);
   const dangers = isUrgent ? [] : dangersSaid(matter, 1);
   const isOpen = !isUrgent && isRuleWanted(matter);
