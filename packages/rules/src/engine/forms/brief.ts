@@ -115,8 +115,8 @@ function briefly(matter: Matter, asking: string | undefined): readonly Part[] {
     ...all(isOpen ? defaultSaid(matter, asking) : [], (each) =>
       may(each, next.length > 0 ? 0.9 : 0.3),
     ),
-    // A danger with what to do about it is the next thing already.
-    ...all(next, (each) => (dangers.length > 0 ? may(each, 0.6) : must(each))),
+    // After a danger with what to do about it only what there is room for, before further dangers.
+    ...all(next, (each) => (dangers.length > 0 ? may(each, 0.05) : must(each))),
   ];
 }
 

@@ -4,7 +4,7 @@ import type { Asking } from '../../engine/define/shapes';
 export const askings: Readonly<Record<string, Asking>> = {
   tongue: {
     label: 'What does the tongue weigh?',
-    results: ['tongue.weighed', 'tongue.shareWeighed'],
+    results: ['tongue.weighed', 'tongue.shareWeighed', 'tongue.lifted'],
     impliedBy: [
       'slack.front',
       'slack.rear',
