@@ -32,7 +32,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     look: ['vehicle.placardPayload', 'vehicle.maxTongueCarried'],
     given: {
       'trailer.gvwr': '= shopping.to',
-      'trailer.dryWeight': '= shopping.from',
+      'trailer.dryWeight': '= shopping.bare',
       'trailer.measuredTongueWeight': '= shopping.tongue',
     },
     givenSays: 'for a trailer of {shopping.from} on the road with {shopping.tongue} on the ball',
@@ -78,7 +78,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     rule: 'Loaded to more than {unbraked.careAbove} a trailer wants brakes of its own, and above {unbraked.stopAbove} most states require them; the manual’s own limit without brakes comes before both.',
     because: 'Without them the vehicle’s brakes stop both, and the trailer pushes.',
     look: ['vehicle.maxUnbraked'],
-    given: { 'trailer.dryWeight': '= trailer.loaded' },
+    given: { 'trailer.dryWeight': '= trailer.bare' },
     otherwise: 'Whoever cannot find that limit tows no trailer without brakes.',
   },
   trip: {
@@ -86,7 +86,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     because:
       'Thin air feeds the engine less, and once stopped on such a grade it may not get away.',
     look: ['vehicle.gcwr'],
-    given: { 'vehicle.curbWeight': '= vehicle.curb', 'trailer.dryWeight': '= trailer.loaded' },
+    given: { 'vehicle.curbWeight': '= vehicle.curb', 'trailer.dryWeight': '= trailer.bare' },
     otherwise: 'Whoever is close to a rating takes the lower road, and a lower gear down.',
   },
   'to-buy': {
@@ -96,7 +96,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     look: ['vehicle.placardPayload', 'vehicle.maxTongueCarried'],
     given: {
       'vehicle.maxTrailerWeight': '= wanted.rating',
-      'trailer.dryWeight': '= wanted.weight',
+      'trailer.dryWeight': '= wanted.bare',
       'trailer.measuredTongueWeight': '= wanted.tongue',
     },
     givenSays: 'for the trailer at its maximum',

@@ -24,6 +24,30 @@ export const usual = part({
     },
   },
   formulas: {
+    'trailer.rest': {
+      label: 'Options, cargo, water and gas told of the trailer',
+      unit: 'lb',
+      is: 'sum(trailer.options.weight) + sum(trailer.cargo.weight) + trailer.waterWeight + trailer.propane',
+      source: custom,
+    },
+    'trailer.bare': {
+      label: 'Dry weight that what was told of the trailer comes to',
+      unit: 'lb',
+      is: 'max(0, trailer.loaded - trailer.rest)',
+      source: custom,
+    },
+    'shopping.bare': {
+      label: 'Dry weight of a trailer in the shopping window, with what was told aboard',
+      unit: 'lb',
+      is: 'max(0, shopping.from - trailer.rest)',
+      source: custom,
+    },
+    'wanted.bare': {
+      label: 'Dry weight of the trailer wanted, with what was told aboard',
+      unit: 'lb',
+      is: 'max(0, wanted.weight - trailer.rest)',
+      source: custom,
+    },
     'usual.loaded': {
       label: 'What it usually comes to on the road',
       noun: 'what it usually comes to on the road',
