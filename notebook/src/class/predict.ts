@@ -1,5 +1,5 @@
 import type { Block, CaseDocument } from '@tarebook/casebook';
-import type { Answer, Ends } from '@tarebook/rules/engine';
+import type { Answer, Ends, Topic } from '@tarebook/rules/engine';
 import {
   convert,
   readQuantity,
@@ -96,6 +96,16 @@ function yesOrNo(answer: Answer, result: string): Told | undefined {
   return undefined;
 }
 
+/** The verdicts that a topic can come to: “… if …” only where some finding has a proviso to say. */
+function verdictWords({ outcomes, findings }: Topic): readonly string[] {
+  const hasProviso = Object.values(findings).some(
+    (finding) => finding.if !== undefined || finding.stopOpen === 'if',
+  );
+  return Object.entries(outcomes).flatMap(([level, { words }]) =>
+    level === 'if' && !hasProviso ? [] : [words],
+  );
+}
+
 function wordQuestion(doc: CaseDocument, answer: Answer, result: string): Question | undefined {
   const word = ({ label, found, words }: Told): Question => {
     return { kind: 'word', result, label, found, words: [...new Set(words)] };
@@ -108,7 +118,7 @@ function wordQuestion(doc: CaseDocument, answer: Answer, result: string): Questi
   const told = decided(doc, answer, result) ?? yesOrNo(answer, result);
   if (told) return word(told);
   if (result !== 'verdict') return undefined;
-  const words = Object.values(doc.topic?.outcomes ?? {}).map((each) => each.words);
+  const words = doc.topic ? verdictWords(doc.topic) : [answer.words];
   return word({ label: 'The verdict', found: answer.words, words });
 }
 
