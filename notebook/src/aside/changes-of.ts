@@ -1,6 +1,6 @@
 import { answerNow, matters, mattersSays, remedies, withHouse } from '@tarebook/rules/engine';
 import type { ChangeAsked, ChangeFound } from '../change/asked';
-import { allowedHouse } from '../state/house';
+import { allowedHouse } from '../state/house-numbers';
 import { loadedTopics, openAllTopics } from '../state/topics';
 
 /**

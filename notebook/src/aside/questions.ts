@@ -23,7 +23,7 @@ import type {
   QuestionsTold,
 } from '../questions/answer-shapes';
 import { splitBunch } from '../questions/bunch';
-import { allowedHouse } from '../state/house';
+import { allowedHouse } from '../state/house-numbers';
 import { levelOf } from '../state/level';
 import type { Asked } from '../state/questions';
 import { loadedTopics, openAllTopics, openTopic } from '../state/topics';

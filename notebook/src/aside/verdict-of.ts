@@ -1,7 +1,7 @@
 import { askedOf } from '@tarebook/casebook';
 import { answerNow } from '@tarebook/rules/engine';
 import type { Verdict, VerdictAsked } from '../cases/verdict';
-import { allowedHouse } from '../state/house';
+import { allowedHouse } from '../state/house-numbers';
 import { levelOf } from '../state/level';
 import { openReadersFor, readDocument } from '../state/reading';
 import { openTopic } from '../state/topics';

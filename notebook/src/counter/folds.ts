@@ -4,7 +4,7 @@ import type { WeightMoved } from '../heaviest/heaviest-slider';
 import type { AnsweredView, CaseView, Section } from '../sections/case-view';
 import { whenAnswered } from '../sections/case-view';
 import { limitRowsOf } from '../sections/limits';
-import { onceAsked } from '../sections/once-shown';
+import { onceAsked, onceDrawn } from '../sections/once-shown';
 import { partsOf } from '../sections/parts';
 import { written } from '../sections/written';
 import { levelOf } from '../state/level';
@@ -12,6 +12,8 @@ import { poundsWayOf } from '../state/pounds';
 import { decidedIn } from '../state/told-beyond';
 import { fold } from './case-fold';
 
+/** A phone has them folded, and needs them when somebody asks. */
+const bars = onceDrawn(() => import('../elements/limit-rows'));
 const rest = onceAsked(() => import('./fold-bodies'));
 const slider = onceAsked(() => import('../heaviest/heaviest-slider'));
 const changes = onceAsked(() => import('./change-bodies'));
@@ -28,7 +30,10 @@ const limits: Section<AnsweredView> = (view) => {
   const note = `${asked.length} of ${view.answer.limits.length} asked`;
   return fold(
     { name: 'limits', heading: 'How close to each limit', note, begins: isWide() },
-    () => html`<limit-rows .rows=${limitRowsOf(view)} .system=${view.system}></limit-rows>`,
+    () => {
+      bars();
+      return html`<limit-rows .rows=${limitRowsOf(view)} .system=${view.system}></limit-rows>`;
+    },
   );
 };
 

@@ -1,7 +1,9 @@
-import { addRow, type Block, setFact } from '@tarebook/casebook';
+import type { Block } from '@tarebook/casebook';
 import type { Topic } from '@tarebook/rules/engine';
 import { html, nothing } from 'lit';
 import type { CaseView, Section } from '../sections/case-view';
+import { onceDrawn } from '../sections/once-shown';
+import { edits } from '../state/editing';
 import { groupsOf } from '../state/groups';
 import { movedFacts } from '../state/judged';
 import { peopleInWords, peopleList, rowsOf } from '../state/people';
@@ -10,7 +12,9 @@ import './fact-row';
 import './load-keys';
 import './next-question';
 import './people-steppers';
-import './row-list';
+
+/** Lists stand below the facts, and people's weights are folded. */
+const rowsSoon = onceDrawn(() => import('./row-list'));
 
 type ListBlock = Block & { kind: 'list' };
 
@@ -29,8 +33,10 @@ function movedFrom({ filed, doc }: CaseView): Readonly<Record<string, string>> {
   );
 }
 
-const rowList = ({ system }: CaseView, topic: Topic, { fact, columns, rows }: ListBlock) =>
-  html`<row-list .topic=${topic} .fact=${fact} .columns=${columns.filter((each) => each !== '')} .rows=${rows} .system=${system}></row-list>`;
+function rowList({ system }: CaseView, topic: Topic, { fact, columns, rows }: ListBlock) {
+  rowsSoon();
+  return html`<row-list .topic=${topic} .fact=${fact} .columns=${columns.filter((each) => each !== '')} .rows=${rows} .system=${system}></row-list>`;
+}
 
 function peoplePart(view: CaseView, topic: Topic) {
   if (topic.facts[peopleList]?.kind !== 'rows') return nothing;
@@ -84,8 +90,8 @@ function picker(view: CaseView, topic: Topic) {
     if (fact?.kind === 'rows') {
       const cells = Object.keys(fact.columns).filter((column) => fact.columns[column]?.required);
       const unknown = Object.fromEntries(cells.map((column) => [column, 'unknown']));
-      view.edit((now) => addRow(now, id, 'Not named yet', unknown), id);
-    } else view.edit((now) => setFact(now, id, 'unknown'), id);
+      view.edit((now) => edits().addRow(now, id, 'Not named yet', unknown), id);
+    } else view.edit((now) => edits().setFact(now, id, 'unknown'), id);
   };
   return html`<p class="another-fact noprint">
     <label>Another fact

@@ -2,7 +2,8 @@ import rows from 'virtual:loads';
 import type { CaseDocument } from '@tarebook/casebook';
 import { html, nothing } from 'lit';
 import { PlainElement } from '../elements/plain-element';
-import { isAboard, loadsFor, type NamedLoad, turned } from '../state/loads';
+import { edits } from '../state/editing';
+import { isAboard, loadsFor, type NamedLoad } from '../state/loads';
 
 /** The case as it is with a load taken along, or left at home. */
 export class LoadTurned extends CustomEvent<{ write: (doc: CaseDocument) => string }> {
@@ -42,7 +43,7 @@ export class LoadKeys extends PlainElement {
     return html`<div class="loads" role="group" aria-label="Taken along, by name">
       ${all.map(
         (load) => html`<button type="button" aria-pressed=${isAboard(doc, load) ? 'true' : 'false'}
-          @click=${() => this.dispatchEvent(new LoadTurned((now) => turned(now, load, all)))}>${load.name}</button>`,
+          @click=${() => this.dispatchEvent(new LoadTurned((now) => edits().turned(now, load, all)))}>${load.name}</button>`,
       )}
     </div>`;
   }

@@ -2,17 +2,14 @@ import type { Parameter, Topic } from '@tarebook/rules/engine';
 import { show, type UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing } from 'lit';
 import { PlainElement } from '../elements/plain-element';
+import { type House, keepHouse, keptHouse, noHouse } from '../state/house';
 import {
   allowedHouse,
-  type House,
-  keepHouse,
-  keptHouse,
-  noHouse,
   rangeShown,
   readHouseNumber,
   whyRefused,
   withNumber,
-} from '../state/house';
+} from '../state/house-numbers';
 import { whyNotKept } from '../state/shelf';
 import { numberIn } from './names';
 import { sourceShown } from './topic-sections';

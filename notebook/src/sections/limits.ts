@@ -1,5 +1,4 @@
 import type { LimitAnswer } from '@tarebook/rules/engine';
-import '../elements/limit-rows';
 import type { LimitRow } from '../elements/limit-rows';
 import type { AnsweredView } from './case-view';
 

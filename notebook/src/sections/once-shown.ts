@@ -19,6 +19,13 @@ export function onceAsked(load: () => Promise<unknown>): () => void {
   };
 }
 
+/** What loads a script for what stands below a verdict: once that is drawn, and at once then. */
+export const onceDrawn = (load: () => Promise<unknown>): (() => void) =>
+  onceAsked(async () => {
+    await new Promise((done) => setTimeout(done));
+    await load();
+  });
+
 /** What loads a script that no first sight of a case needs: once, and again where that failed. */
 export function onceShown(load: () => Promise<unknown>): () => void {
   let asked = false;

@@ -1,7 +1,8 @@
 import { topics } from '@tarebook/rules';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { allowedHouse, type House, isHouse, readHouseNumber, whyRefused } from './house';
+import { type House, isHouse } from './house';
+import { allowedHouse, readHouseNumber, whyRefused } from './house-numbers';
 
 const seed = { seed: Number(process.env.TAREBOOK_SEED ?? 20_261_125) };
 const choices = Object.values(topics).flatMap((topic) =>

@@ -1,28 +1,8 @@
-import { type HouseLayer, InputError, type Topic, withHouse } from '@tarebook/rules/engine';
-import {
-  convert,
-  readQuantity,
-  sameDimension,
-  show,
-  showNumber,
-  unitOf,
-  wasMisread,
-} from '@tarebook/rules/quantity';
+import type { HouseLayer, Topic } from '@tarebook/rules/engine';
+import type { House } from './house-numbers';
 import { everyRecord, hasFields, putRecord } from './shelf';
 
-/** One number a dealer has chosen, in the unit of the parameter, and why. */
-export type HouseNumber = {
-  readonly value: number;
-  readonly unit: string;
-  readonly reason: string;
-};
-
-/** A dealer's own numbers for one topic. */
-export type House = {
-  readonly topic: string;
-  readonly name: string;
-  readonly parameters: Readonly<Record<string, HouseNumber>>;
-};
+export type { House } from './house-numbers';
 
 export const noHouse = (topic: string): House => ({ topic, name: '', parameters: {} });
 
@@ -39,77 +19,6 @@ export function isHouse(value: unknown): value is House {
   );
 }
 
-const numberShown = (value: number, unit: string): string =>
-  unit === '' || unit === '1' ? showNumber(value, 4) : `${showNumber(value, 4)} ${unit}`;
-
-/** The range a dealer may move a number in, as shown; undefined for one that is not a house choice. */
-export function rangeShown(topic: Topic, id: string): string | undefined {
-  const parameter = topic.parameters[id];
-  if (!parameter?.range) return undefined;
-  const [least, most] = parameter.range;
-  const { unit } = parameter;
-  return unit === '' || unit === '1'
-    ? `${numberShown(least, unit)} to ${numberShown(most, unit)}`
-    : show({ lo: least, hi: most }, unit);
-}
-
-/** A number as a dealer wrote it, in the parameter's unit, or what is wrong with it. */
-export function readHouseNumber(topic: Topic, id: string, text: string): number | string {
-  const parameter = topic.parameters[id];
-  const range = rangeShown(topic, id);
-  if (!parameter?.range || range === undefined) {
-    return `“${id}” is no house choice of ${topic.title}; it stays as it is.`;
-  }
-  const read = readQuantity(text);
-  const [least, most] = parameter.range;
-  const wanted = `write one number from ${range}`;
-  const found = text.trim().slice(0, 40);
-  if (found === '') return `Nothing is written here; ${wanted}.`;
-  if (wasMisread(read) || read.from !== read.to || read.within !== undefined) {
-    return `“${found}” is no single number; ${wanted}.`;
-  }
-  const unit = unitOf(parameter.unit || '1');
-  const written = read.unit ?? unit;
-  if (!sameDimension(written.dimension, unit.dimension)) {
-    return `“${found}” is in ${written.symbol}; ${wanted}.`;
-  }
-  const value = convert(read.from, written, unit);
-  if (value < least - 1e-9 || value > most + 1e-9) {
-    return `“${found}” is outside what a dealer may choose; ${wanted}.`;
-  }
-  return value;
-}
-
-/** A house with one number changed; undefined takes the house's own number away again. */
-export function withNumber(house: House, id: string, number: HouseNumber | undefined): House {
-  const { [id]: _, ...others } = house.parameters;
-  return { ...house, parameters: number ? { ...others, [id]: number } : others };
-}
-
-/** Why a topic refuses a number of a house that is within its range; undefined: it takes it. */
-export function whyRefused(topic: Topic, house: House, id: string): string | undefined {
-  const { [id]: number } = house.parameters;
-  if (!number) return undefined;
-  try {
-    withHouse(topic, { ...house, parameters: { [id]: number } });
-    return undefined;
-  } catch (problem) {
-    if (problem instanceof InputError) return problem.message;
-    throw problem;
-  }
-}
-
-/** What of a stored house a topic still allows; the rest is named, so that it can be told. */
-export function allowedHouse(topic: Topic, house: House): { house: House; refused: string[] } {
-  const refused: string[] = [];
-  const kept = Object.entries(house.parameters).filter(([id]) => {
-    const fits = whyRefused(topic, house, id) === undefined;
-    if (!fits) refused.push(topic.parameters[id]?.label ?? id);
-    return fits;
-  });
-  return { house: { ...house, parameters: Object.fromEntries(kept) }, refused };
-}
-
 export const allHouses = (): Promise<readonly House[]> => everyRecord('house', isHouse);
 
 export async function keptHouse(topic: string): Promise<House | undefined> {
@@ -118,12 +27,18 @@ export async function keptHouse(topic: string): Promise<House | undefined> {
 
 /** The houses as last read from the device or kept on it, for judging at once. */
 let now: readonly House[] = [];
+/** What lays a house over a topic: few devices have one, and the others need none of it. */
+let numbers: typeof import('./house-numbers') | undefined;
 const layers = new WeakMap<House, readonly HouseLayer[]>();
+const under = new WeakMap<House, Topic>();
+
+async function take(houses: readonly House[]): Promise<void> {
+  if (houses.length > 0) numbers ??= await import('./house-numbers');
+  now = houses;
+}
 
 /** Reads the houses, so that `houseOver` knows them. A device that keeps nothing has none. */
-export async function readHouses(): Promise<void> {
-  now = await allHouses().catch(() => []);
-}
+export const readHouses = async (): Promise<void> => take(await allHouses().catch(() => []));
 
 /** The houses as last read, for whatever reckons beside the page. */
 export const housesNow = (): readonly House[] => now;
@@ -135,16 +50,25 @@ export const houseOf = (topic: string): House | undefined =>
 /** The layer under which cases of a topic are judged here; none when there is nothing in it. */
 export function houseOver(topic: Topic): readonly HouseLayer[] {
   const kept = now.find((each) => each.topic === topic.id);
-  if (!kept) return [];
+  if (!kept || !numbers) return [];
   const before = layers.get(kept);
   if (before) return before;
-  const { house } = allowedHouse(topic, kept);
+  const { house } = numbers.allowedHouse(topic, kept);
   const made = Object.keys(house.parameters).length === 0 ? [] : [house];
   layers.set(kept, made);
   return made;
 }
 
+/** A topic as cases of it are judged here. */
+export function topicHere(topic: Topic): Topic {
+  const kept = now.find((each) => each.topic === topic.id);
+  if (!kept || !numbers) return topic;
+  const made = under.get(kept) ?? numbers.underHouse(topic, kept);
+  under.set(kept, made);
+  return made;
+}
+
 export async function keepHouse(house: House): Promise<void> {
-  now = [...now.filter(({ topic }) => topic !== house.topic), house];
+  await take([...now.filter(({ topic }) => topic !== house.topic), house]);
   await putRecord('house', house.topic, house);
 }

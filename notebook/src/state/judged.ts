@@ -1,7 +1,7 @@
-import { askedOf, type CaseDocument } from '@tarebook/casebook';
+import { askedIn, type CaseDocument } from '@tarebook/casebook';
 import { type Answer, answerNow, prepare } from '@tarebook/rules/engine';
 import { readQuantity, type UnitSystem, wasMisread } from '@tarebook/rules/quantity';
-import { houseOver } from './house';
+import { topicHere } from './house';
 import { readDocument } from './reading';
 
 /** A text, read and judged. While it has troubles, the last answer that could be had stands. */
@@ -14,8 +14,8 @@ export type Judged = {
 
 function judgeRead(doc: CaseDocument, units: UnitSystem, before?: Judged): Judged {
   if (doc.troubles.length === 0 && doc.topic) {
-    const { topic, asked } = askedOf(doc, { house: houseOver(doc.topic) });
-    return { doc, answer: answerNow(topic, { ...asked, units }), current: true };
+    const answer = answerNow(topicHere(doc.topic), { ...askedIn(doc), units });
+    return { doc, answer, current: true };
   }
   return { doc, ...(before?.answer && { answer: before.answer }), current: false };
 }

@@ -1,6 +1,5 @@
-import { addRow, type CaseDocument, removeRow } from '@tarebook/casebook';
-import { peopleList, rowsOf } from './people';
-import { readDocument } from './reading';
+import type { CaseDocument } from '@tarebook/casebook';
+import { rowsOf } from './people';
 
 /** One thing that is taken along, in the words and numbers of the catalogue. */
 export type LoadRow = {
@@ -25,7 +24,11 @@ export function loadsFor(rows: readonly LoadRow[], lists: readonly string[]): re
 }
 
 /** Where the rows of a load stand in a list of the case; of two of one name both must be there. */
-function placesOf(doc: CaseDocument, rows: readonly LoadRow[], list: string): readonly number[] {
+export function placesOf(
+  doc: CaseDocument,
+  rows: readonly LoadRow[],
+  list: string,
+): readonly number[] {
   const labels = rowsOf(doc, list).map(({ label }) => label);
   const taken = new Set<number>();
   for (const { label } of rows.filter((row) => row.list === list)) {
@@ -35,44 +38,10 @@ function placesOf(doc: CaseDocument, rows: readonly LoadRow[], list: string): re
   return [...taken].toSorted((a, b) => b - a);
 }
 
-const listsOf = ({ rows }: NamedLoad): readonly string[] => [
+export const listsOf = ({ rows }: NamedLoad): readonly string[] => [
   ...new Set(rows.map(({ list }) => list)),
 ];
 
 /** Whether all of it is aboard. */
 export const isAboard = (doc: CaseDocument, load: NamedLoad): boolean =>
   listsOf(load).flatMap((list) => placesOf(doc, load.rows, list)).length === load.rows.length;
-
-const without = (doc: CaseDocument, load: NamedLoad): CaseDocument =>
-  listsOf(load).reduce(
-    (before, list) =>
-      // From the last up, so that those before them stay where they are.
-      placesOf(before, load.rows, list).reduce(
-        (now, at) => readDocument(removeRow(now, list, at)),
-        before,
-      ),
-    doc,
-  );
-
-/** Nobody who was there before rides along. */
-const withoutPeople = (doc: CaseDocument): CaseDocument =>
-  rowsOf(doc, peopleList).reduce((before) => readDocument(removeRow(before, peopleList, 0)), doc);
-
-/** Takes a load along in the place of the others that go into its lists, or leaves it at home again. */
-export function turned(doc: CaseDocument, load: NamedLoad, all: readonly NamedLoad[]): string {
-  const lists = new Set(listsOf(load));
-  const rivals = all.filter(({ rows }) => rows.some(({ list }) => lists.has(list)));
-  if (isAboard(doc, load) && !lists.has(peopleList)) return without(doc, load).text;
-  const alone = rivals.filter((each) => isAboard(doc, each)).reduce(without, doc);
-  const bare = lists.has(peopleList) ? withoutPeople(alone) : alone;
-  return load.rows.reduce(
-    (before, { list, label, weight, ahead }) =>
-      readDocument(
-        addRow(before, list, label, {
-          weight: `${weight} lb`,
-          ...(ahead !== '' && { ahead: `${ahead} ft` }),
-        }),
-      ),
-    bare,
-  ).text;
-}

@@ -1,16 +1,8 @@
 import { readCase } from '@tarebook/casebook';
 import { topics } from '@tarebook/rules';
 import { beforeAll, expect, test } from 'vitest';
-import {
-  countOf,
-  kindOf,
-  kindsOfPeople,
-  people,
-  peopleInWords,
-  peopleList,
-  withOneLess,
-  withOneMore,
-} from './people';
+import { countOf, kindOf, kindsOfPeople, people, peopleInWords, peopleList } from './people';
+import { withOneLess, withOneMore } from './people-counted';
 import { openReader } from './reading';
 import { openTopic } from './topics';
 

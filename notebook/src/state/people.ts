@@ -1,6 +1,5 @@
-import { addRow, type CaseDocument, type ListRow, removeRow } from '@tarebook/casebook';
+import type { CaseDocument, ListRow } from '@tarebook/casebook';
 import type { Source } from '@tarebook/rules/engine';
-import { readDocument } from './reading';
 
 /** The list of those who ride along, in every topic that asks for them. */
 export const peopleList = 'load.occupants';
@@ -53,42 +52,15 @@ export const kindOf = (label: string): Person | undefined =>
 export const rowsOf = ({ blocks }: CaseDocument, list: string): readonly ListRow[] =>
   blocks.flatMap((block) => (block.kind === 'list' && block.fact === list ? block.rows : []));
 
-const isMentioned = ({ blocks }: CaseDocument): boolean =>
+export const isMentioned = ({ blocks }: CaseDocument): boolean =>
   blocks.some((block) => block.kind === 'list' && block.fact === peopleList);
 
 /** The rules count one driver where a case says nothing of who comes along; so does the page. */
-const labelsOf = (doc: CaseDocument): readonly string[] =>
+export const labelsOf = (doc: CaseDocument): readonly string[] =>
   isMentioned(doc) ? rowsOf(doc, peopleList).map(({ label }) => label) : ['Driver'];
 
 export const countOf = (doc: CaseDocument, kind: Person): number =>
   labelsOf(doc).filter((label) => kindOf(label) === kind).length;
-
-/** A name that no row has yet: “Adult 2”. */
-function freeLabel(doc: CaseDocument, kind: Person): string {
-  const taken = new Set(labelsOf(doc).map((label) => label.toLowerCase()));
-  const word = `${people[kind].one.charAt(0).toUpperCase()}${people[kind].one.slice(1)}`;
-  let n = countOf(doc, kind) + 1;
-  while (taken.has(`${word} ${n}`.toLowerCase())) n += 1;
-  return n === 1 ? word : `${word} ${n}`;
-}
-
-const withRow = (doc: CaseDocument, kind: Person, label: string): string =>
-  addRow(doc, peopleList, label, { weight: people[kind].weight });
-
-/** With one more of a kind; the driver, whom nobody had to name until then, is named with them. */
-export function withOneMore(doc: CaseDocument, kind: Person): string {
-  const label = freeLabel(doc, kind);
-  const driven = isMentioned(doc) ? doc : readDocument(withRow(doc, 'adult', 'Driver'));
-  return withRow(driven, kind, label);
-}
-
-/** Without the last of a kind; nobody drives off without a driver. */
-export function withOneLess(doc: CaseDocument, kind: Person): string {
-  const least = kind === 'adult' ? 1 : 0;
-  if (countOf(doc, kind) <= least) return doc.text;
-  const at = labelsOf(doc).findLastIndex((label) => kindOf(label) === kind);
-  return removeRow(doc, peopleList, at);
-}
 
 /** “2 adults, 2 children and 1 dog” */
 export function peopleInWords(doc: CaseDocument): string {

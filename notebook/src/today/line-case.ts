@@ -2,7 +2,8 @@ import type { LineMark } from '@tarebook/record';
 import type { Topic } from '@tarebook/rules/engine';
 import { readQuantity, show, type UnitSystem, wasMisread } from '@tarebook/rules/quantity';
 import { blankCase, type Started } from '../state/blank';
-import { countOf, kindsOfPeople, type Person, peopleList, withOneMore } from '../state/people';
+import { countOf, kindsOfPeople, type Person, peopleList } from '../state/people';
+import { withOneMore } from '../state/people-counted';
 import { readDocument } from '../state/reading';
 import type { Corrected } from './draft';
 

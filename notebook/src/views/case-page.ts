@@ -1,11 +1,4 @@
-import {
-  addRow,
-  type CaseDocument,
-  removeFact,
-  removeRow,
-  setCell,
-  setFact,
-} from '@tarebook/casebook';
+import type { CaseDocument } from '@tarebook/casebook';
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing, type PropertyValues } from 'lit';
 import type { Act, MendAsked, TicketActed } from '../counter/case-ticket';
@@ -23,12 +16,11 @@ import { type AnsweredView, type CaseView, isAnswered } from '../sections/case-v
 import { shared, sheet } from '../sections/leave';
 import { onceAsked, onceShown, partMissing } from '../sections/once-shown';
 import { isAsFiled } from '../state/as-filed';
+import { canEdit, edits, openEditing } from '../state/editing';
 import { begin, change, current, type History, redo, undo } from '../state/history';
 import { isShared } from '../state/is-shared';
 import { type Judged, judge, readNow } from '../state/judged';
 import { forget, keep } from '../state/kept';
-import { withOneLess, withOneMore } from '../state/people';
-import { hasReader, openReader } from '../state/reading';
 import { whyNotKept } from '../state/shelf';
 import { ticketOf } from '../state/ticket';
 
@@ -43,8 +35,8 @@ type Edit = {
 const isRig = ({ topic }: CaseView): boolean =>
   Object.keys(topic?.facts ?? {}).some((id) => /^(vehicle|trailer)\./.test(id));
 
-/** What is typed needs a reader, which is there before anybody types. */
-const readerSoon = onceShown(openReader);
+/** What is typed needs a writer and a reader, which are there before anybody types. */
+const editingSoon = onceShown(openEditing);
 
 const readerFace = onceAsked(() => import('../reader/reader-face'));
 
@@ -104,7 +96,7 @@ export class CasePage extends PlainElement {
     this.notice = '';
     this.said = '';
     this.reading = this.byLink;
-    readerSoon();
+    editingSoon();
     document.addEventListener('keydown', this.keys);
     addEventListener('pagehide', this.save);
   }
@@ -166,25 +158,25 @@ export class CasePage extends PlainElement {
 
   private edit(write: (doc: CaseDocument) => string, field: string): void {
     this.edits.push({ write, field });
-    if (hasReader()) this.writeEdits();
+    if (canEdit()) this.writeEdits();
     else if (this.edits.length === 1) this.editOnceRead();
   }
 
   /** A case as it came needs no reader of Markdown; what somebody types does. */
   private async editOnceRead(): Promise<void> {
     try {
-      await openReader();
+      await openEditing();
     } catch {
       document.dispatchEvent(new Event(partMissing));
     }
-    if (hasReader()) this.writeEdits();
+    if (canEdit()) this.writeEdits();
     else this.edits = [];
   }
 
   private writeEdits(): void {
-    const { edits } = this;
+    const { edits: all } = this;
     this.edits = [];
-    for (const { write, field } of edits) {
+    for (const { write, field } of all) {
       const text = write(readNow(current(this.history), this.judged));
       this.go((history) => change(history, text, field, Date.now()));
     }
@@ -214,12 +206,12 @@ export class CasePage extends PlainElement {
 
   private typedCell = ({ detail }: CellTyped): void => {
     const { list, row, column, value } = detail;
-    this.edit((doc) => setCell(doc, list, row, column, value), `${list}.${row}.${column}`);
+    this.edit((doc) => edits().setCell(doc, list, row, column, value), `${list}.${row}.${column}`);
   };
 
   private stepped = ({ detail: { kind, by } }: PersonStepped): void => {
     this.edit(
-      (doc) => (by > 0 ? withOneMore : withOneLess)(doc, kind),
+      (doc) => (by > 0 ? edits().withOneMore : edits().withOneLess)(doc, kind),
       `people ${kind} ${Date.now()}`,
     );
   };
@@ -296,16 +288,19 @@ export class CasePage extends PlainElement {
     return html`
       <article
         class=${read ? 'reading' : 'counter'}
-        @fact-typed=${({ detail }: FactTyped) => this.edit((doc) => setFact(doc, detail.id, detail.value), detail.id)}
-        @fact-dropped=${({ detail }: FactDropped) => this.edit((doc) => removeFact(doc, detail.id), `drop ${detail.id}`)}
+        @fact-typed=${({ detail }: FactTyped) => this.edit((doc) => edits().setFact(doc, detail.id, detail.value), detail.id)}
+        @fact-dropped=${({ detail }: FactDropped) => this.edit((doc) => edits().removeFact(doc, detail.id), `drop ${detail.id}`)}
         @cell-typed=${this.typedCell}
         @row-added=${({ detail }: RowAdded) =>
           this.edit(
-            (doc) => addRow(doc, detail.list, detail.label, detail.cells),
+            (doc) => edits().addRow(doc, detail.list, detail.label, detail.cells),
             `add ${detail.list}`,
           )}
         @row-dropped=${({ detail }: RowDropped) =>
-          this.edit((doc) => removeRow(doc, detail.list, detail.row), `drop ${detail.list}`)}
+          this.edit(
+            (doc) => edits().removeRow(doc, detail.list, detail.row),
+            `drop ${detail.list}`,
+          )}
         @person-stepped=${this.stepped}
         @load-turned=${({ detail }: LoadTurned) => this.edit(detail.write, 'load')}
         @asking-moved=${({ detail }: AskingMoved) => {

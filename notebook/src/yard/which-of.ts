@@ -20,7 +20,7 @@ import {
   whichSaid,
 } from '@tarebook/sweep';
 import { barOf } from '../state/bar';
-import { allowedHouse } from '../state/house';
+import { allowedHouse } from '../state/house-numbers';
 import { openTopic } from '../state/topics';
 import type { YardAsked, YardFound, YardRow } from './asked';
 import { inventedFiles } from './invented';

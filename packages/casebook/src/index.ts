@@ -1,5 +1,6 @@
 export { acceptFound } from './accept';
 export { judged } from './as-json';
+export { askedIn } from './asked';
 export {
   addRow,
   removeFact,
@@ -11,8 +12,9 @@ export {
 } from './edit';
 export { compareWithExpect, type Difference } from './expect';
 export type { FrontReader } from './front';
-export { askedOf, judgeCaseNow, liveValue, type Under } from './judge';
+export { askedOf, judgeCaseNow, type Under } from './judge';
 export { judgeCase } from './judge-by-engine';
+export { liveValue } from './live-value';
 export { noteEverybody, noteForms } from './note/forms';
 export {
   compareNote,
