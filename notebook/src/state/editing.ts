@@ -4,12 +4,14 @@ type Edits = typeof import('./edits').edits;
 
 let here: Edits | undefined;
 
+async function openEdits(): Promise<void> {
+  const { edits: loaded } = await import('./edits');
+  here = loaded;
+}
+
 /** Loads what writes into a case, and what reads it then. */
 export async function openEditing(): Promise<void> {
-  const reader = openReader();
-  const { edits: loaded } = await import('./edits');
-  await reader;
-  here = loaded;
+  await Promise.all([openReader(), openEdits()]);
 }
 
 export const canEdit = (): boolean => here !== undefined && hasReader();
