@@ -57,7 +57,7 @@ test('a file that was not saved here is refused in one sentence, a damaged entry
   ]) {
     expect(() => readEverything(text)).toThrow(NotOurs);
   }
-  const whole = { topic: 't', name: 'n', text: 'x', at: 1 };
+  const whole = { topic: 'tires', name: 'n', text: 'x', at: 1 };
   const read = readEverything(JSON.stringify({ ...ours, cases: [whole, { topic: 't' }] }));
   expect(read.cases).toEqual([whole]);
   expect(read.unread).toEqual(['cases[1]']);
@@ -79,4 +79,36 @@ test('a record with a field missing or of another kind is not whole', () => {
 test('a name that is taken gets the next number', () => {
   expect(freeName('a', new Set())).toBe('a');
   expect(freeName('a', new Set(['a', 'a-2']))).toBe('a-3');
+});
+
+test('unknown topics, and names that every object has, are told and left in the file; nothing else changes', () => {
+  const case_ = (topic: string, name: string) => JSON.stringify({ topic, name, text: 'x', at: 1 });
+  const house =
+    '{"topic":"tow-fit","name":"H","parameters":{"__proto__":{"value":1,"unit":"%","reason":"r"}}}';
+  const lesson = '{"id":"a","constructor":{"prototype":{"polluted":true}}}';
+  const cases = [
+    case_('tow-fit', 'mine'),
+    case_('tow-fit', '__proto__'),
+    case_('tow-fit', 'constructor'),
+    case_('__proto__', 'a'),
+    case_('toString', 'a'),
+    case_('of-a-newer-page', 'a'),
+    '{"topic":"tow-fit","name":"n","text":"x","at":1,"__proto__":{"polluted":true}}',
+  ];
+  const read = readEverything(
+    `{"kind":"tarebook-everything","version":1,"cases":[${cases}],"house":[${house}],"lessons":[${lesson}]}`,
+  );
+  expect(read.cases.map(({ name }) => name)).toEqual(['mine']);
+  expect(read.unread).toEqual([
+    ...[1, 2, 3, 4, 5, 6].map((at) => `cases[${at}]`),
+    'lessons[0]',
+    'house[0]',
+  ]);
+  expect(Object.hasOwn(Object.prototype, 'polluted')).toBe(false);
+});
+
+test('what is far larger than anything saved here is not even parsed', () => {
+  const begun = process.cpuUsage();
+  expect(() => readEverything(`[${'['.repeat(21_000_000)}`)).toThrow('larger than 20 MB');
+  expect(process.cpuUsage(begun).user).toBeLessThan(500_000);
 });

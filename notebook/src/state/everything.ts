@@ -7,6 +7,8 @@ import { allOwnFiles, isOwnFile, keepOwnFile, type OwnFile } from './own-catalog
 import { type Attempt, allAttempts, isAttempt, takeInPractice } from './practice';
 import { allQuestionRecords, isQuestionRecord, type QuestionRecord } from './questions';
 import { allAside, changeRecord, dropRecord, everyRecord, hasFields } from './shelf';
+import { hasStrangeKey, isEveryObjects } from './strange';
+import { topicIds } from './topics';
 import {
   allWordings,
   type CaseWordings,
@@ -64,6 +66,15 @@ export async function gatherEverything(now: Date): Promise<Everything> {
 /** A file that is not one of ours, in one sentence. */
 export class NotOurs extends Error {}
 
+/** Whole, of a topic that there is, and not called what every object has. */
+const isKnownCase = (value: unknown): value is Kept =>
+  isKept(value) &&
+  (value.topic === 'rig' || topicIds.includes(value.topic)) &&
+  !isEveryObjects(value.name);
+
+/** Far more than anybody keeps; what is larger would hold the page while it is read. */
+const mostCharacters = 20_000_000;
+
 const listIn = (value: object, key: string): readonly unknown[] => {
   const held: unknown = Object.getOwnPropertyDescriptor(value, key)?.value;
   if (held === undefined) return [];
@@ -87,6 +98,11 @@ export type Opened = {
 
 /** @throws NotOurs when the text is not a file saved here. */
 export function readEverything(text: string): Opened {
+  if (text.length > mostCharacters) {
+    throw new NotOurs(
+      'This file is larger than 20 MB, which nothing saved here is; it was not opened.',
+    );
+  }
   let value: unknown;
   try {
     value = JSON.parse(text);
@@ -111,12 +127,12 @@ export function readEverything(text: string): Opened {
   const unread: string[] = [];
   const whole = <T>(key: string, isWhole: (each: unknown) => each is T): readonly T[] =>
     listIn(value, key).filter((each, at): each is T => {
-      const fine = isWhole(each);
+      const fine = isWhole(each) && !hasStrangeKey(each);
       if (!fine) unread.push(`${key}[${at}]`);
       return fine;
     });
   return {
-    cases: whole('cases', isKept),
+    cases: whole('cases', isKnownCase),
     classes: whole('classes', isGroup),
     lessons: whole('lessons', isLesson),
     house: whole('house', isHouse),

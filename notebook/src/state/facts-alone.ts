@@ -18,6 +18,10 @@ const table = (heads: readonly string[], rows: readonly string[]): string =>
 /** What of a case its facts are. */
 export type FactsOf = Pick<CaseDocument, 'front' | 'facts' | 'readFrom' | 'topic'>;
 
+/** A fact may be called what every object has; a place of its own it then still has not. */
+const readFromOf = ({ readFrom }: FactsOf, id: string): string =>
+  Object.hasOwn(readFrom, id) ? (readFrom[id] ?? '') : '';
+
 function listTable(doc: FactsOf, fact: string, rows: readonly RowGiven[]): string {
   const declared = doc.topic?.facts[fact];
   const columns = declared?.kind === 'rows' ? Object.entries(declared.columns) : [];
@@ -38,7 +42,7 @@ export function factsAlone(doc: FactsOf, withReadFrom: boolean): string {
   const simple = Object.entries(doc.facts).flatMap(([id, value]) => {
     if (typeof value === 'object' && !('unit' in value)) return [];
     const cells = [`\`${id}\``, cell(written(value))];
-    return [row(withReadFrom ? [...cells, cell(doc.readFrom[id] ?? '')] : cells)];
+    return [row(withReadFrom ? [...cells, cell(readFromOf(doc, id))] : cells)];
   });
   const lists = Object.entries(doc.facts).flatMap(([id, value]) =>
     typeof value === 'object' && !('unit' in value) ? [listTable(doc, id, value)] : [],

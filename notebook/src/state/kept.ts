@@ -1,5 +1,6 @@
 import { allPending, dropPending, notePending } from './pending';
 import { everyRecord, hasFields, inTurn, type Shelf, setAside, shelf } from './shelf';
+import { allUnsaved, dropUnsaved, holdUnsaved, unsavedCase } from './unsaved';
 
 /** What a person typed, kept on this device under the case's address. */
 export type Kept = {
@@ -60,8 +61,21 @@ export function hearElsewhere(listener: (news: Elsewhere) => void): () => void {
  *     stored = seen here        put
  *     stored ≠ seen, same text  nothing to do
  *     stored ≠ seen             put under `name-2-…`, tell
+ *
+ * What the device refuses is held in this window, and whoever would close it is asked first.
  */
-export function keep(kept: Kept): Promise<void> {
+export async function keep(kept: Kept): Promise<void> {
+  const key = keyOf(kept.topic, kept.name);
+  try {
+    await put(kept);
+    dropUnsaved(key);
+  } catch (problem) {
+    holdUnsaved(key, kept);
+    throw problem;
+  }
+}
+
+function put(kept: Kept): Promise<void> {
   const { topic, name, text } = kept;
   const first = keyOf(topic, name);
   const noted = ownName.get(first) ?? name;
@@ -94,6 +108,7 @@ export function keep(kept: Kept): Promise<void> {
 /** Forgets what was kept of a case, unless another window has changed it since. */
 export function forget(topic: string, name: string): Promise<void> {
   const own = ownName.get(keyOf(topic, name)) ?? name;
+  dropUnsaved(keyOf(topic, name));
   dropPending(topic, own);
   return inTurn(async () => {
     const key = keyOf(topic, own);
@@ -126,7 +141,11 @@ async function takeInPending(db: Shelf): Promise<void> {
 }
 
 /** The kept text of a case. A damaged record is set aside, not deleted. */
-export function keptCase(topic: string, name: string): Promise<Kept | undefined> {
+export async function keptCase(topic: string, name: string): Promise<Kept | undefined> {
+  return unsavedCase(keyOf(topic, name)) ?? fetchKept(topic, name);
+}
+
+function fetchKept(topic: string, name: string): Promise<Kept | undefined> {
   return inTurn(async () => {
     const db = await shelf();
     await takeInPending(db);
@@ -141,6 +160,14 @@ export function keptCase(topic: string, name: string): Promise<Kept | undefined>
 }
 
 export async function allKept(): Promise<readonly Kept[]> {
-  await inTurn(async () => takeInPending(await shelf()));
-  return everyRecord('cases', isKept);
+  const held = allUnsaved();
+  try {
+    await inTurn(async () => takeInPending(await shelf()));
+    const kept = await everyRecord('cases', isKept);
+    const newer = new Set(held.map(({ topic, name }) => keyOf(topic, name)));
+    return [...held, ...kept.filter(({ topic, name }) => !newer.has(keyOf(topic, name)))];
+  } catch (problem) {
+    if (held.length > 0) return held;
+    throw problem;
+  }
 }

@@ -99,3 +99,16 @@ test('the name of a file is one that every file system takes', () => {
   expect(asMarkdown('..', '').name).toBe('case.md');
   expect(asMarkdown('é'.repeat(200), '').name.length).toBeLessThan(90);
 });
+
+test('facts called what every object has are told by their line, and change nothing', () => {
+  const json = `{"topic":"tow-fit","asked":{"facts":{"__proto__":"5 lb","constructor":"5 lb","trailer.gvwr":"5,000 lb"}}}`;
+  const opened = openCase('strange.json', bytes(json));
+  if ('says' in opened) throw new Error(opened.says);
+  const says = readCase(opened.text).troubles.map((each) => each.says);
+  expect(says.some((each) => each.includes('__proto__'))).toBe(true);
+  expect(says.some((each) => each.includes('constructor'))).toBe(true);
+  expect(told('strange.json', bytes('{"topic":"__proto__","asked":{"facts":{}}}'))).toContain(
+    'strange.json',
+  );
+  expect(Object.keys(Object.prototype)).toEqual([]);
+});
