@@ -1,15 +1,9 @@
+import type { Kept } from './kept-shape';
 import { allPending, dropPending, notePending } from './pending';
 import { everyRecord, hasFields, inTurn, type Shelf, setAside, shelf } from './shelf';
 import { allUnsaved, dropUnsaved, holdUnsaved, unsavedCase } from './unsaved';
 
-/** What a person typed, kept on this device under the case's address. */
-export type Kept = {
-  readonly topic: string;
-  readonly name: string;
-  readonly text: string;
-  /** Milliseconds since 1970. */
-  readonly at: number;
-};
+export type { Kept } from './kept-shape';
 
 /** What happened to a case in another window, for the page to tell. */
 export type Elsewhere =

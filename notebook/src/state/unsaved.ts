@@ -1,4 +1,4 @@
-import type { Kept } from './kept';
+import type { Kept } from './kept-shape';
 
 /** What this device did not keep, by its address: it lives as long as this window does. */
 const held = new Map<string, Kept>();

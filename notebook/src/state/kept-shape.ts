@@ -1,0 +1,8 @@
+/** What a person typed, kept on this device under the case's address. */
+export type Kept = {
+  readonly topic: string;
+  readonly name: string;
+  readonly text: string;
+  /** Milliseconds since 1970. */
+  readonly at: number;
+};
