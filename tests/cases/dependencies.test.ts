@@ -21,8 +21,14 @@ function reasons(): ReadonlyMap<string, ReadonlySet<string>> {
 test('every dependency of a package has its reason in DEVELOPERS.md, and nothing else has', () => {
   const known = reasons();
   for (const folder of readdirSync(new URL('packages/', root))) {
-    const { name, dependencies = {} } = JSON.parse(read(`packages/${folder}/package.json`));
-    const foreign = Object.keys(dependencies).filter((each) => !/^@?tarebook/.test(each));
+    const {
+      name,
+      dependencies = {},
+      optionalDependencies = {},
+    } = JSON.parse(read(`packages/${folder}/package.json`));
+    const foreign = Object.keys({ ...dependencies, ...optionalDependencies }).filter(
+      (each) => !/^@?tarebook/.test(each),
+    );
     expect([...(known.get(name) ?? [])].sort(), name).toEqual(foreign.sort());
   }
 });

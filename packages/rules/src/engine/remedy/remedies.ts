@@ -174,7 +174,7 @@ export function remedies(
   topic: Topic,
   told: Asked,
   beside: readonly Topic[] = [],
-  rig: FactsGiven = told.facts,
+  rig?: FactsGiven,
 ): Remedies {
   refuseAsked(topic, told);
   const asked = { ...told, facts: presentFacts(topic, told.facts).facts };

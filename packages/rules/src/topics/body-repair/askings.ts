@@ -19,7 +19,7 @@ export const askings = {
         says: 'Claiming would cost you {claim.mayCost} more than paying yourself; break-even is a repair of {breakEven.range}.',
       },
       {
-        says: 'Claiming may cost you {claim.mayCost} more than paying yourself, or save you {claim.maySave}; break-even is a repair of {breakEven.range}.',
+        says: 'Claiming may cost {claim.mayCost}, or save {claim.maySave}; a repair of {breakEven.range} breaks even.',
       },
       {
         says: 'Break-even is a repair of {breakEven.range}: above it claim, below it pay, in between get a shop’s quote first.',
