@@ -10,7 +10,7 @@ import { layBeside } from './beside.mjs';
 export const root = join(dirname(fileURLToPath(import.meta.url)), '..', '..');
 
 /** Runs a command; resolves with its exit code and everything it printed. */
-export function run(command, args, { env = {}, show = false, seconds = 1200, cwd = root } = {}) {
+export function run(command, args, { env = {}, show = false, seconds = 3600, cwd = root } = {}) {
   return new Promise((resolve) => {
     const child = spawn(command, args, {
       cwd,
