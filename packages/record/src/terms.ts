@@ -29,6 +29,9 @@ function stem(word: string): string {
   return single.replace(/(?<=[a-z]{3})e$/, '');
 }
 
+/** A figure as one word: “5,000” is 5000. */
+export const figuresWhole = (text: string): string => text.replace(/(\d),(?=\d{3})/g, '$1');
+
 export const wordsOf = (text: string): readonly string[] =>
   text.replace(/[’']/g, '').match(/[\p{L}\p{N}]+/gu) ?? [];
 

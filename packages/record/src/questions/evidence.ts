@@ -1,5 +1,5 @@
 import type { Topic } from '@tarebook/rules/engine';
-import { termOf, wordsOf } from '../terms';
+import { figuresWhole, termOf, wordsOf } from '../terms';
 import { wordsOfFacts } from '../words/all';
 import { type AskedBefore, likenessOver } from './likeness';
 import type { Urgency } from './shapes';
@@ -33,7 +33,7 @@ const sumOf = (keys: ReadonlyMap<string, number>): number =>
   [...keys.values()].reduce((sum, each) => sum + each, 0);
 
 const termsOf = (text: string): readonly string[] =>
-  wordsOf(text.replace(/(\d),(?=\d{3})/g, '$1')).flatMap((word) => termOf(word) ?? []);
+  wordsOf(figuresWhole(text)).flatMap((word) => termOf(word) ?? []);
 
 function phrasesOf({ called, facts }: Topic): ReadonlyMap<string, Phrase> {
   const phrases = new Map<string, Phrase>();

@@ -1,5 +1,5 @@
 import { stemmer } from 'stemmer';
-import { termOf, wordsOf } from '../terms';
+import { figuresWhole, termOf, wordsOf } from '../terms';
 
 /** What is compared of a message. */
 export type Asking = {
@@ -56,9 +56,8 @@ const oneWay: Readonly<Record<string, string>> = {
 const weightOf = (count: number): number => 1 / (1 + Math.log(1 + count));
 
 function termsOf(text: string): ReadonlySet<string> {
-  const plain = text.replace(/(\d),(?=\d{3})/g, '$1');
   return new Set(
-    wordsOf(plain).flatMap((word) => {
+    wordsOf(figuresWhole(text)).flatMap((word) => {
       const term = termOf(word);
       if (term === undefined) return [];
       const small = word.toLowerCase();
