@@ -88,7 +88,7 @@ export const ready = part({
         do: 'Do not move. Shut the latch, pin it, clip the receiver’s pin, and lift once with the jack to prove it.',
       },
       open: {
-        wrong: 'Nobody knows whether it is shut and pinned.',
+        wrong: 'Nobody knows whether the coupling is shut and pinned.',
         because: 'An open latch lets go on the first bump.',
         do: 'Look before the wheels turn.',
       },
