@@ -14,6 +14,7 @@ test('the weight that decides is moved by hand: verdict, bars and facts follow, 
 
   // Its own largest is stricter than the line where the tongue is an estimate: it counts.
   await heaviest.getByRole('button', { name: 'The heaviest that fits: 4,530 lb' }).click();
+  await expect(range).toHaveAttribute('aria-valuetext', /^4,530 lb: fits with care/);
   await expect(verdict(page)).toHaveText('Fits with care');
   await range.fill('4700');
   await expect(verdict(page)).toHaveText('Does not fit');

@@ -3,7 +3,7 @@ import type { Answer } from '@tarebook/rules/engine';
 import { type Along, alongScale, type Stretch } from '@tarebook/rules/engine';
 import { show, type UnitSystem } from '@tarebook/rules/quantity';
 import { scaleLinear } from 'd3-scale';
-import { html, nothing, svg } from 'lit';
+import { html, nothing, type PropertyValues, svg } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { mark } from '../elements/marks';
 import { PlainElement } from '../elements/plain-element';
@@ -52,9 +52,10 @@ export class HeaviestSlider extends PlainElement {
   private mine = '';
   private wanted: number | undefined;
 
-  protected override willUpdate(): void {
+  /** Only a case that comes in begins a line or puts it back; a move that has not been judged yet stands. */
+  protected override willUpdate(changed: PropertyValues<this>): void {
     const { doc } = this;
-    if (!doc || doc.text === this.mine) return;
+    if (!changed.has('doc') || !doc || doc.text === this.mine) return;
     if (doc.text === this.base?.doc.text) {
       this.at = undefined;
       return;
