@@ -77,7 +77,7 @@ module.exports = {
   ],
   options: {
     doNotFollow: { path: 'node_modules' },
-    exclude: { path: '^(packages/[^/]+|notebook)/dist/' },
+    exclude: { path: '^(packages/[^/]+|notebook)/(dist|\\.types)/' },
     tsPreCompilationDeps: true,
     tsConfig: { fileName: 'tsconfig.json' },
     enhancedResolveOptions: {
