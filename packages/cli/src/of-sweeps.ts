@@ -1,4 +1,5 @@
 import { BadInput } from './files';
+import { withLittleRoom } from './little-room';
 import { parsed } from './parsed';
 import { sayJson, sayText } from './said';
 import { sweepAll, sweptAsJson, sweptAsText } from './sweep';
@@ -35,6 +36,7 @@ export async function sweep(args: readonly string[]): Promise<number> {
   if (words.length > 0) {
     throw new BadInput('`tarebook sweep` takes its files by name: --vehicles F --trailers F.');
   }
+  withLittleRoom();
   const swept = await sweepAll(given);
   await (given.json ? sayJson(sweptAsJson(swept)) : sayText(`${sweptAsText(swept)}\n`));
   return swept.isWhole ? 0 : 2;
@@ -45,6 +47,7 @@ export async function worker(args: readonly string[]): Promise<number> {
   if (words.length > 0 || typeof given.queue !== 'string') {
     throw new BadInput('`tarebook worker` wants --queue, such as redis://localhost:6379.');
   }
+  withLittleRoom();
   await work(given.queue);
   return 0;
 }

@@ -9,7 +9,7 @@ export type Doer = {
 };
 
 /** What is judged is soon forgotten: with little room a thread clears up as it goes. */
-const youngMebibytes = 8;
+const youngMebibytes = 4;
 
 /** What a thread holds: the rules and its programs, and some thousand bytes of each trailer. */
 const oldMebibytes = (trailers: number): number => 112 + Math.ceil(trailers / 128);

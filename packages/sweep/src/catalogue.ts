@@ -2,6 +2,7 @@ import { towFit } from '@tarebook/rules';
 import { type Fact, type FactsGiven, readFacts, sayProblem } from '@tarebook/rules/engine';
 import { isBare, readCell } from './cells';
 import { type Column, columnsOf, factOf, type Side } from './columns';
+import { namesSeen } from './names-seen';
 import type { RefusedRow, SheetRow } from './sheet';
 import { readSheet } from './sheet';
 
@@ -71,7 +72,7 @@ export function entryReader(
   columns: readonly Column[],
   semicolons: boolean,
 ) {
-  const names = new Set<string>();
+  const isSeen = namesSeen();
   return (row: SheetRow): { readonly entry: Entry } | { readonly refused: RefusedRow } => {
     const { line } = row;
     const { cells, says } = cellsOf(side, columns, row, semicolons);
@@ -79,13 +80,12 @@ export function entryReader(
     const refuse = (why: string) => ({ refused: { file, line, says: why } });
     if (says !== undefined) return refuse(says);
     if (name === '') return refuse('it has no name; give each row one.');
-    if (names.has(name)) {
-      return refuse(`“${name}” stands in the file already; give it another name.`);
-    }
     const given = factsIn(side, cells);
     const [first] = readFacts(towFit, given).problems;
     if (first) return refuse(sayProblem(first));
-    names.add(name);
+    if (isSeen(name)) {
+      return refuse(`“${name}” stands in the file already; give it another name.`);
+    }
     return { entry: { name, facts: given, cells } };
   };
 }
