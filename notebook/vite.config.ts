@@ -81,6 +81,23 @@ function withoutDocument(): Plugin {
   };
 }
 
+/**
+ * What people call the things of a topic is for whoever seeks among the rules, and for the workers
+ * that read what people write: a case is judged without those words, a twentieth of its rule set.
+ */
+function wordsApart(): Plugin {
+  const without = '\0words-apart';
+  return {
+    name: 'words-apart',
+    enforce: 'pre',
+    resolveId: (source, importer) =>
+      source === './called' && /[\\/]topics[\\/][^\\/]+[\\/]index\.ts$/.test(importer ?? '')
+        ? without
+        : undefined,
+    load: (module) => (module === without ? 'export const called = undefined;' : undefined),
+  };
+}
+
 /** Lit and its first elements, quantities, and the shapes of rule sets. */
 const base =
   /node_modules[\\/](@lit|lit|lit-html|lit-element)[\\/](?!.*(unsafe|repeat))|[\\/](quantity[\\/]|engine[\\/]define[\\/]topic\.ts|plain-element\.ts|idle\.ts)/;
@@ -91,7 +108,11 @@ const judging =
 
 /** The small parts that a first case is drawn with; each by itself would be a script of its own. */
 const drawing =
-  /[\\/]notebook[\\/]src[\\/](counter[\\/](fact-row|quantity-field|choice-field|row-list|value-typed|case-fold|known|people-steppers|load-keys)|elements[\\/](limit-bar|limit-rows|marks|figures|prose)|sections[\\/](limits|parts|case-view)|state[\\/](bar|refused|people|house|shelf|entry|level|ticket))\.ts$/;
+  /[\\/]notebook[\\/]src[\\/](counter[\\/](fact-row|quantity-field|choice-field|value-typed|case-fold|known|people-steppers|load-keys)|elements[\\/](marks|prose)|sections[\\/](parts|case-view)|state[\\/](refused|people|house|shelf|entry|level|ticket))\.ts$/;
+
+/** The scripts that are here before any part of a page is asked for. */
+const everywhere =
+  /(^|[\\/])(rolldown-runtime|base|judging|drawing|tare-page|index|live-value)-[^\\/]*\.js$/;
 
 export default defineConfig({
   root: here('.'),
@@ -101,6 +122,7 @@ export default defineConfig({
     namedLoads(here('../seeds/loads.csv')),
     kernel(here('.')),
     yardForVite(),
+    wordsApart(),
     besideTheFirst(here('./src/tare-page.ts')),
     // The built files, kept on the device so that the page opens without a network. The page
     // registers the worker itself, once everything else is done (src/offline).
@@ -145,8 +167,14 @@ export default defineConfig({
     target: 'es2022',
     outDir: 'dist',
     emptyOutDir: true,
-    // Where a browser knows no preloading, scripts are fetched when they are imported.
-    modulePreload: { polyfill: false },
+    modulePreload: {
+      // Where a browser knows no preloading, scripts are fetched when they are imported.
+      polyfill: false,
+      // What every page has by then is not listed again with each part that stands on it, nor is
+      // the part itself: lists of 23 topics and of hundreds of cases would be half names otherwise.
+      resolveDependencies: (part, needs) =>
+        needs.filter((each) => each !== part && !everywhere.test(each)),
+    },
     rolldownOptions: {
       // What every case stands on in two scripts; left alone, it would come in a dozen.
       output: {

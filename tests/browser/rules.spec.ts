@@ -162,6 +162,8 @@ test('a search over all rules leads to the fact, by its name or by a word that p
   await page.goto('/#/rules');
   await page.getByLabel(/Find in the rules/).fill('griddle');
   await expect(page.locator('.cases li').first()).toContainText('Gas supply');
+  await page.getByLabel(/Find in the rules/).fill('minivan');
+  await expect(page.locator('.cases li').first()).toContainText('Tow fit');
   await page.getByLabel(/Find in the rules/).fill('payload door label');
   const hit = page.locator('.cases li').filter({ hasText: 'Tow fit: what is asked' }).first();
   expect(await objections(page)).toEqual([]);

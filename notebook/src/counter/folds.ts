@@ -1,10 +1,10 @@
 import { html, nothing } from 'lit';
 import type { RemedyTried } from '../elements/change-list';
+import '../elements/limit-rows';
 import type { WeightMoved } from '../heaviest/heaviest-slider';
 import type { AnsweredView, CaseView, Section } from '../sections/case-view';
-import { whenAnswered } from '../sections/case-view';
 import { limitRowsOf } from '../sections/limits';
-import { onceAsked, onceDrawn } from '../sections/once-shown';
+import { onceAsked } from '../sections/once-shown';
 import { partsOf } from '../sections/parts';
 import { written } from '../sections/written';
 import { levelOf } from '../state/level';
@@ -12,8 +12,6 @@ import { poundsWayOf } from '../state/pounds';
 import { decidedIn } from '../state/told-beyond';
 import { fold } from './case-fold';
 
-/** A phone has them folded, and needs them when somebody asks. */
-const bars = onceDrawn(() => import('../elements/limit-rows'));
 const rest = onceAsked(() => import('./fold-bodies'));
 const slider = onceAsked(() => import('../heaviest/heaviest-slider'));
 const changes = onceAsked(() => import('./change-bodies'));
@@ -31,7 +29,6 @@ const limits: Section<AnsweredView> = (view) => {
   return fold(
     { name: 'limits', heading: 'How close to each limit', note, begins: isWide() },
     () => {
-      bars();
       return html`<limit-rows .rows=${limitRowsOf(view)} .system=${view.system}></limit-rows>`;
     },
   );
@@ -197,7 +194,7 @@ const all = [
 ];
 
 /** All that stands behind the ticket, a line each. */
-export const folds = whenAnswered((view) => html`${all.map((section) => section(view))}`);
+export const folds = (view: AnsweredView) => html`${all.map((section) => section(view))}`;
 
 export const thisCase: Section = (view: CaseView) =>
   fold({ name: 'this-case', heading: 'This case', note: 'copy, print' }, () => {

@@ -1,3 +1,4 @@
+/// <reference types="vite/client" />
 import { topics } from '@tarebook/rules';
 import type { Topic } from '@tarebook/rules/engine';
 import { find, type Sought } from '../state/find';
@@ -14,14 +15,27 @@ export type RulesPlace = Sought & { readonly href: string; readonly of: string }
 
 const none: readonly string[] = [];
 
+type Called = NonNullable<Topic['called']>;
+/** Topics come without what people call their things: see `wordsApart` where the page is built. */
+const wordsOf = Object.fromEntries(
+  Object.entries(
+    import.meta.glob<Called>('../../../packages/rules/src/topics/*/called.ts', {
+      eager: true,
+      import: 'called',
+    }),
+  ).map(([path, called]) => [path.split('/').at(-2) ?? '', called]),
+);
+
 function placesIn(topic: Topic): readonly RulesPlace[] {
   const at = (part: string) => `#/rules/${topic.id}/${part}`;
+  const { facts: factsCalled = {}, topic: itselfCalled = none } =
+    topic.called ?? wordsOf[topic.id] ?? {};
   const facts = Object.entries(topic.facts).map(([id, fact]) => ({
     href: at(id),
     title: fact.label,
     of: `${topic.title}: what is asked`,
     words: `${id} ${fact.ask} ${fact.where} ${fact.means ?? ''}`,
-    called: topic.called?.facts?.[id] ?? none,
+    called: factsCalled[id] ?? none,
   }));
   const limits = Object.values(topic.limits).map(({ label }) => ({
     href: at('the-limits'),
@@ -49,7 +63,7 @@ function placesIn(topic: Topic): readonly RulesPlace[] {
     title: topic.title,
     of: topic.question,
     words: topic.question,
-    called: topic.called?.topic ?? none,
+    called: itselfCalled,
   };
   return [itself, ...facts, ...limits, ...findings, ...formulas];
 }

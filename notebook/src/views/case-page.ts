@@ -4,7 +4,7 @@ import { html, nothing, type PropertyValues } from 'lit';
 import type { Act, MendAsked, TicketActed } from '../counter/case-ticket';
 import '../counter/case-ticket';
 import type { FactDropped, FactTyped } from '../counter/fact-row';
-import { folds, thisCase } from '../counter/folds';
+
 import { head, stray } from '../counter/head';
 import { known } from '../counter/known';
 import { countedIn, type LoadTurned } from '../counter/load-keys';
@@ -14,7 +14,7 @@ import type { CellTyped, RowAdded, RowDropped } from '../counter/row-list';
 import { PlainElement } from '../elements/plain-element';
 import { type AnsweredView, type CaseView, isAnswered } from '../sections/case-view';
 import { shared, sheet } from '../sections/leave';
-import { onceAsked, onceShown, partMissing } from '../sections/once-shown';
+import { onceAsked, onceDrawn, onceShown, partMissing } from '../sections/once-shown';
 import { isAsFiled } from '../state/as-filed';
 import { canEdit, edits, openEditing } from '../state/editing';
 import { begin, change, current, type History, redo, undo } from '../state/history';
@@ -38,6 +38,7 @@ const isRig = ({ topic }: CaseView): boolean =>
 /** What is typed needs a writer and a reader, which are there before anybody types. */
 const editingSoon = onceShown(openEditing);
 
+const behind = onceDrawn(() => import('../counter/case-behind'));
 const readerFace = onceAsked(() => import('../reader/reader-face'));
 
 /** One case: what is known on one side, the ticket on the other, and behind it all it stands on. */
@@ -268,10 +269,11 @@ export class CasePage extends PlainElement {
   };
 
   private counter(view: CaseView) {
+    behind();
     return html`<div class="known" @went-on=${this.wentOn}>${head(view)}${shared(view)}${known(view)}</div>
       <div class="stub">
         ${this.ticket(view)}
-        <div class="folds">${folds(view)}${thisCase(view)}
+        <div class="folds"><case-behind .view=${view}></case-behind>
           <button type="button" class="quiet noprint" @click=${this.turn}>As the owner reads it</button>
           ${isRig(view) ? html`<button type="button" class="quiet noprint" @click=${this.besides}>Side by side</button>` : nothing}</div>
       </div>`;

@@ -1,0 +1,17 @@
+import { html } from 'lit';
+import { PlainElement } from '../elements/plain-element';
+import { type CaseView, isAnswered } from '../sections/case-view';
+import { folds, thisCase } from './folds';
+
+/** All that stands behind a ticket, a line each; it comes once the verdict is drawn. */
+export class CaseBehind extends PlainElement {
+  static override properties = { view: { attribute: false } };
+  declare view: CaseView;
+
+  protected override render() {
+    const { view } = this;
+    return html`${isAnswered(view) ? folds(view) : ''}${thisCase(view)}`;
+  }
+}
+
+customElements.define('case-behind', CaseBehind);
