@@ -13,9 +13,12 @@ const root = new URL('../..', import.meta.url).pathname;
 const kept: Readonly<Record<string, readonly string[]>> = {
   'DEVELOPERS.md': ['centre', 'equalise', 'winterised'],
   'cases/refused/off-grid-stay-days-in-gallons.md': ['grey'],
+  'tests/questions/dangers.json': ['grey', 'tyre'],
   'tests/questions/open.json': ['burnt', 'grey', 'neighbour'],
   'packages/record/src/danger/air.ts': ['burnt', 'odour', 'sulphur'],
   'packages/record/src/danger/doubt.ts': ['burnt'],
+  'packages/record/src/danger/mishap.ts': ['burnt'],
+  'packages/record/src/danger/odd.ts': ['burnt', 'colour', 'tyre', 'tyres'],
   'packages/record/src/danger/power.ts': ['burnt', 'grey', 'tyre'],
   'packages/record/src/danger/road.ts': ['stabiliser', 'tyre', 'tyres'],
   'packages/record/src/words/living.ts': ['grey'],

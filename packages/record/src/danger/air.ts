@@ -10,10 +10,10 @@ const supply =
   'propane, propain, gas, lp, regulator, cylinder, propane tank, gas bottle, gas line, propane bottle';
 const alarms = `alarm, alrm, detector, sensor, co thing, co2 thing, monoxide thing, gas thing, smoke thing,
   box on wall, box by floor, box near floor, thing on wall, thing by floor, thing near floor,
-  thing on ceiling, thing on * wall, thing by * floor, thing by bed, white box, little box`;
+  thing on ceiling, thing on * wall, thing by * floor, thing by bed, white box, little box, white disk, white disc, round thing, round white, puck`;
 const sounds = `beep, beeping, chirp, peep, screech, scream, shriek, blare, cheep, tweet, bleep, quack, hoot, nuts, crazy, sing, talk, buzz, yell, holler, squawk, wail,
   whoop, ring, shrill, ping, siren, go off, goes off, went off, going off, gone off, goin off, set off,
-  sounding, red, flash, blink, wont quit, wont stop, wont shut up`;
+  sounding, red, flash, blink, wont quit, wont stop, wont shut up, four short, short ones, four times, three times, went nuts`;
 
 /** What people breathe: gas, carbon monoxide, and what it does to them. */
 export const air: readonly Sign[] = [
@@ -41,6 +41,17 @@ export const air: readonly Sign[] = [
     within: 8,
   },
   { kind: 'gas', lists: ['hiss'], within: 1 },
+  // Filled past what it may hold, or past its years.
+  {
+    kind: 'gas',
+    lists: [
+      'cylinder, cylinders, propane bottle, propane tank, propane, bottle, bottles',
+      'past little screw, past screw, to brim, too full, overfull, 100 percent, all way full, all the way full, in sun, in trunk, in back seat, in car, in tent, inside, on its side, upside down, laying down, lying down, rusty, rusted, dented, dent, expired, outdated, out of date, old, from 19, from 1998, without valve, dropped, cold, frosted, frosty, ice',
+    ],
+    within: 9,
+    told: true,
+    unless: 'how cold, cold weather, old tanks',
+  },
   {
     kind: 'gas',
     lists: [
@@ -212,6 +223,37 @@ export const air: readonly Sign[] = [
 
 /** What somebody feels who is in danger already. */
 export const ill: readonly Sign[] = [
+  // What is in the air is left behind at the door.
+  {
+    kind: 'alarm',
+    lists: [
+      'better, fine, clears, cleared, goes away, went away, gone, ok again, okay again, perks up, perk up, wakes up, all right, lifts, headache, sleepy, groggy, tired',
+      'outside, outdoors, fresh air, go out, get out, step out, stepped out, went out, leave camper, leave trailer, out in, open air, out of camper, out of trailer, air out, aired out',
+    ],
+    within: 8,
+    told: true,
+  },
+  // Whoever is small is the first to feel it.
+  {
+    kind: 'alarm',
+    lists: [
+      'canary, bird, budgie, parakeet, parrot, hamster, cat, dog, puppy, baby, toddler, infant, newborn',
+      'bottom of cage, bottom of, floor of cage, limp, listless, dead, died, wont wake, wont move, wont get up, hardly moves, panting, drooling, staggers, staggering, wobbly, falls over, fell over, throwing up, sneezing, coughing, gasping, fussy, crying, wont settle, whining, acting, quiet, lies',
+      'heater, furnace, stove, inside, camper, trailer, gas, propane, generator, lit, night, cage, vent',
+    ],
+    within: 14,
+    told: true,
+  },
+  {
+    kind: 'alarm',
+    lists: [
+      'nap, naps, slept, sleep, sleeping, sleeps, wake, woke, waking, yawning, yawn, drowsy, foggy, fog',
+      'double, hours, heater, furnace, stove, low, generator, heavy, cant get, hard to, through alarm, in trailer, in camper, every morning, still',
+      'furnace, stove, heater, generator, propane, burner, everyone, all of us, we all, head, heads, trailer, camper',
+    ],
+    within: 12,
+    told: true,
+  },
   {
     kind: 'alarm',
     lists: [
@@ -220,7 +262,7 @@ export const ill: readonly Sign[] = [
       puke, vomit, barf, fainted, faint, passed out, pass out, unconscious, unresponsive, wont wake, cant wake, hard to wake,
       groggy, drowsy, cant breathe, short of breath, hard to breathe, catch breath, eyes burn, eyes water, eyes sting,
       burns eyes, stings eyes, sting eyes, burn eyes, watery eyes, itchy eyes, ambulance, 911, 9 1 1, hospital, paramedic,
-      poison, fuzzy headed, foggy headed, head feels, head splitting, head * splitting, head * been splitting, splitting head, head swims, head spinning, hard to get up, hard to rouse, pukey, stomach, hungover, hangover, lethargic, stupor, staggering, listless, knocked out, zonked, out cold, bleeding, concussion, cough, coughing, sluggish`,
+      poison, fuzzy headed, foggy headed, head feels, head splitting, head * splitting, head * been splitting, splitting head, head swims, head spinning, hard to get up, hard to rouse, pukey, stomach, hungover, hangover, lethargic, stupor, staggering, listless, knocked out, zonked, out cold, heavy head, heavy heads, came out green, turned green, looks green, gray in face, white as sheet, blue lips, sees double, seeing double, saw double, double vision, blurry, blurred vision, cant think straight, slurring, slurred, mumbling, legs like, rubber legs, jelly legs, cherry red, pink cheeks, red cheeks, racing heart, heart racing, heart pounding, chest hurts, chest pain, tight chest, chest tight, ears ringing, ringing in ears, taste of pennies, taste of metal, tastes like pennies, metal taste, metallic taste, taste pennies, taste metal, bleeding, concussion, cough, coughing, sluggish`,
     ],
     within: 1,
     unless: 'such headache, real headache, hitch headache, paperwork',

@@ -1,6 +1,8 @@
 import { air, ill } from './air';
 import { cold } from './cold';
 import { doubt } from './doubt';
+import { mishaps } from './mishap';
+import { odd } from './odd';
 import { power } from './power';
 import { lifted, road } from './road';
 import type { Sign } from './shapes';
@@ -14,4 +16,6 @@ export const signs: readonly Sign[] = [
   ...lifted,
   ...cold,
   ...doubt,
+  ...odd,
+  ...mishaps,
 ];

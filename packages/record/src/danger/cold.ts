@@ -40,15 +40,35 @@ export const cold: readonly Sign[] = [
     ],
     within: 4,
   },
+  {
+    kind: 'frost',
+    lists: [
+      'low of, lows of, low in, lows in, negative, below zero, sub zero, colder than',
+      'water, tank, tanks, pipe, pipes, hose, trailer, camper, friday, saturday, sunday, monday, tuesday, wednesday, thursday, weekend, full, plumbing',
+    ],
+    within: 12,
+    told: true,
+  },
   // No heat where people are.
   {
     kind: 'frost',
     lists: [
       'furnace, heater, heat, propane, gas, heating, no heat',
-      'no, quit, quits, locks out, lockout, out, died, dead, wont light, wont start, wont stay, blows cold, blowing cold, cold air, stopped, gone, empty, ran out, run out, running out, off',
-      'tonight, tonite, freezing, baby, kids, snow, below, minus, blanket, blankets, shivering, see breath, zero, hour ago, teeth, midnight',
+      'no, quit, quits, locks out, lockout, out, died, dead, wont light, wont start, wont stay, blows cold, blowing cold, cold air, clicks, cycles, short cycles, keeps trying, stopped, gone, empty, ran out, run out, running out, off',
+      'tonight, tonite, freezing, baby, kids, snow, below, minus, blanket, blankets, shivering, see breath, zero, hour ago, teeth, midnight, november, december, january, february, supper',
     ],
     within: 22,
+  },
+  // Water that does not come, or not as water does.
+  {
+    kind: 'frost',
+    lists: [
+      'tap, taps, faucet, faucets, hose, water, pump, shower, toilet, dump valve, valve, drain, line, lines, pipe, pipes, pond, puddles, bucket',
+      'spits, spit, sputters, trickle, trickles, stiff, solid, hard as, nothing comes, wont come, no water, stuck, slush, slushy, skin of ice, crackles, crunchy, bulged, pops, popped, froze over',
+      'this morning, morning, overnight, tonight, tonite, last night, cold, clear, still, winter, ice, stick, rock, nite',
+    ],
+    within: 16,
+    told: true,
   },
   {
     kind: 'frost',

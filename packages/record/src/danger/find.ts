@@ -1,5 +1,6 @@
 import { signs } from './all';
 import { type Calm, calmOf } from './calm';
+import { reportedIn } from './report';
 import type { Sign } from './shapes';
 import { speller } from './spelling';
 import { stemOf, tellingOf } from './stems';
@@ -79,10 +80,13 @@ function together(lists: readonly (readonly Hit[])[], within: number): readonly 
   return undefined;
 }
 
-const counts = ({ mention = false }: Sign, calm: Calm): boolean =>
-  calm === undefined || (calm === 'priced' && !mention);
+const counts = ({ mention = false, told = false }: Sign, calm: Calm): boolean =>
+  calm === undefined || (calm === 'priced' && !mention && !told) || (calm === 'asked' && !told);
 
 export type Danger = { readonly sign: Sign; readonly because: readonly string[] };
+
+/** No word of danger, and yet told as whoever is uneasy tells it. */
+const report: Sign = { kind: 'doubt', lists: [], within: 0, told: true };
 
 /** The signs of danger in a text, with the words for which each was taken. */
 export function dangersIn(text: string): readonly Danger[] {
@@ -90,7 +94,8 @@ export function dangersIn(text: string): readonly Danger[] {
   const { byFirst, wanted, meant, stems: listed } = index;
   const words: string[] = [];
   const calm: Calm[] = [];
-  for (const sentence of text.split(/(?<=[.?!])\s|\n+/)) {
+  const sentences = text.split(/(?<=[.?!])\s|\n+/);
+  for (const sentence of sentences) {
     const telling = tellingOf(sentence);
     const isCalm = calmOf(sentence);
     for (const word of telling) {
@@ -105,7 +110,7 @@ export function dangersIn(text: string): readonly Danger[] {
     return right === undefined ? stem : stemOf(right);
   });
   const hits = hitsIn(stems, byFirst);
-  return wanted.flatMap(({ sign, lists, unless }): readonly Danger[] => {
+  const signed = wanted.flatMap(({ sign, lists, unless }): readonly Danger[] => {
     const harmless = hits.get(unless) ?? [];
     const counted = lists.map((list) =>
       (hits.get(list) ?? []).filter(
@@ -116,5 +121,10 @@ export function dangersIn(text: string): readonly Danger[] {
     return found
       ? [{ sign, because: found.map(({ at, to }) => words.slice(at, to).join(' ')) }]
       : [];
+  });
+  if (signed.length > 0) return signed;
+  return sentences.flatMap((sentence) => {
+    const thing = calmOf(sentence) === undefined ? reportedIn(sentence) : undefined;
+    return thing === undefined ? [] : [{ sign: report, because: [thing] }];
   });
 }

@@ -1,11 +1,14 @@
 /**
  * Words of everyday English that lie a letter from a word of danger, and are none: nobody who writes
- * “since” means “singe”. Taken from a general list of words; what is missing here may be misread as
- * danger, which costs a look.
+ * “since” means “singe”. What is missing here may be misread as danger, which costs a look.
+ *
+ * Each stands in the general list of English words of the npm package `word-list` 4.1.0 (MIT), against
+ * which they were compared on 2026-11-29; which of its words lie near one of danger was chosen here.
+ * `cust` alone does not: it is how the counter writes “customer”.
  */
 export const lookalikes: ReadonlySet<string> = new Set(
   `
-  abound acres agent aground alight alike aline angler ankle arches arching arcking ardent arena ashes
+  cust  cash caller callers abound acres agent aground alight alike aline angler ankle arches arching arcking ardent arena ashes
   babble babbled babbling backer bacterias bade bagging bailing bake baked bakes baking balked balking
   bandaging banding bank banked banking banning bard bards barging barked barns basing basked batter
   battering batters battle bawling baying beading beak beaker beaks beaning beard bearding beards
@@ -15,16 +18,16 @@ export const lookalikes: ReadonlySet<string> = new Set(
   blotted bluster boar boars boat boated boded boding bonding booing bootie bored boring bounded bowel
   brace braces bracing brain brave braves braving brawn braying breach breaching bread breading breads
   breadth breasting breather breathers breeding brighten brightens brightest brink brisked brisker
-  briskest broiling broker brow browner brows browsed browsing bucked bucking budge budging bugger
+  briskest broiling broker brow browner brows browsed browsing bucked bucking budge budging 
   bugging bulking bulling bummed bummer bumpier bungle buns burble burbled burbling burdening burger
   burped burping burps burred burring burrs busied bust butler butte butted buttery buttes bypast
   bytes cackle cackles cackling calking callusing calming canter canvass caper cards careering
   carolling carton catchy cease chair chaired chairs chamber champ champed change charge charged
   charges charmed charted charter chartered cheap check checks cheek cheer chick chicks child chile
-  chili chimp chin chink chins chip choking chords chose chowed christens chuck chuckling chucks
+  chili chimp chin chins chip choking chords chose chowed christens chuck chuckling chucks
   chummy chunky cider clam clamber clammed clams clank clanks clap clapped clasp clasped clinching
   clink clinking clinks cloak clone closer closet clove clover cluck clucking clucks clump clumped
-  clung coach cock coding cods coiling coils coking collector colon combing compensation compiling
+  clung coach coding cods coiling coils coking collector colon combing compensation compiling
   complying concealed conceited conceived concerted concession concessions conclusion concurred
   condemnation condemned condition conditional conditioned conditions conductor conferred conferrer
   confessed confession connected connecter connecters connection conserved consoling consonant
@@ -55,7 +58,7 @@ export const lookalikes: ReadonlySet<string> = new Set(
   grows grubbed grubbing gutting hales halfway hamming handler handy hangar hanker hardy hares harry
   harts hastes hatch hats haves header healed healer healing heaped heaping hearing heartache heather
   heaved heaving heeded hemming herded hinds hinging hipped hipping hither holder holier hooped
-  hooping hooter hoped hoping hopper hording horse horst host humping hunger hunts hurls hurray hutch
+  hooping hooter hoped hoping hopper hording horse horst host hunger hunts hurls hurray hutch
   huts interaction interception interjection interjections intervention jacket jackknives jilted
   jingle jotted juggle jumpier jumpy keels keens kerosine knack knocker lacked lacking lacks lading
   lager lambs lames lancing lander laps larding large larges lash lath lathed lauding leach leafy
@@ -77,7 +80,7 @@ export const lookalikes: ReadonlySet<string> = new Set(
   pepping petal pickle picks picnicking piddle pierce pierces piers pies pikes piles pilled pilling
   pills pined pines pinked pint pitch pitching pivot plaice plane pleas plied plies plopped plopping
   plot pluming plumping plums plunder plunge plunged plunges plunging plus point poker pokey
-  polled polling polls ponder pooped pooping poplar popularity pouncing powdery pregnancy preys prick
+  polled polling polls ponder pooping poplar popularity pouncing powdery pregnancy preys 
   pricklier pride prided prime primed prince print prison prize prized profane projector projectors
   prompting prone proposing prosecutor prospector protected protection protestor protestors protractor
   provably puffer pulley pulped pulping pulps pulsating punch punching punctuate punishing punned
@@ -90,7 +93,7 @@ export const lookalikes: ReadonlySet<string> = new Set(
   runway ruse rustled rutted sake sand sanding sands sapped sawing scale scaled scales scaling scalp
   scalping scaly scar scarf scarfed scarred scars scattered scold scolding scolloped scope scored
   scotch scram scramming scrap scrapping scraps scratch scratched scratches scrawling screwy scripting
-  scrupling scuff scuffed seam seamed seaming sear seared sedated seed seeding seen sell sells semen
+  scrupling scuff scuffed seam seamed seaming sear seared sedated seed seeding seen sell sells 
   senior sensory serve serving seventeenth seventies sever sewing shack shade shaded shades shading
   shadowing shady shaft shafted shaken shame shamed shames shaming share shared shares sharing shark
   sharking sharks sharped shave shaved shaves shaving sheaf shed sheen sheep sheer sheered sheering
@@ -110,7 +113,7 @@ export const lookalikes: ReadonlySet<string> = new Set(
   spats spatter spattered spatting spay spayed spaying spays spear speared speck sped speedy spell
   spelled spells spend spending spice spied spies spill spindlier spindly spine spines spire
   spiriting spite spites spiting splat splattered splice splint splinting spoke spore sport sprang
-  spreading spreed sprig sprigs springy sprint sprinting sprints sprung spry spunk spying squeaky
+  spreading spreed sprig sprigs springy sprint sprinting sprints sprung spry spying squeaky
   squirrel squirreled squirrelled squirrels stabs stack staff staffed staged stags staid stair stake
   staked stakes staking staled stalk stall stammering stanch stanching star stare stared staring stark
   starlight stars stated stave staved steadying steak steaks steal stealing steamy steep steeping
@@ -120,7 +123,7 @@ export const lookalikes: ReadonlySet<string> = new Set(
   stows straddled straighten straighter strain stranger strangers strangest strangle strangled
   strangles straw stray strayed strays stream streaming streams stretcher stretchers strew stringier
   stringy stripe striped stripper stript strode stroke strong strongest strove struck strums strung
-  stun stunk stuns stunt stutter stuttered subverted suck suing suits summed sundae sundry sung sunk
+  stun stunk stuns stunt stutter stuttered subverted suing suits summed sundae sundry sung sunk
   supported supposedly swabs swaggering swallowed swans swapped swaps swats swear sweat sweep sweller
   swept swift swig swigging swigs swill swilled swindle swindling swine swiveling swivelled swore
   swung syringing tablet tablets tackle tacks taken taker takers tale tales tamed tames tangle

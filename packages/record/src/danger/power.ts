@@ -92,11 +92,21 @@ export const power: readonly Sign[] = [
     kind: 'shock',
     lists: [
       `9 volt, 9 v battery, buzz, buzzy, buzzing, bite, bites, bit, bitten, nip, nipped, sting, stung, tickle, tickly, static, live, hum, fuzzy, funny,
-      electric, current, vibrate, vibration, furry, velvety, alive, zing, zinger, poke, thrum, yelp, yelps, shy, refuse, hate, hates, afraid, scared, avoids, jumps back, spicy, cried, cries, fizz, kick, kicked, pinch, pinching, spark`,
+      electric, current, vibrate, vibration, furry, velvety, alive, zing, zinger, poke, thrum, yelp, yelps, shy, refuse, hate, hates, afraid, scared, avoids, jumps back, spicy, cried, cries, fizz, kick, kicked, pinch, pinching, spark, numb, spicy, throw, threw, knocked, fur, hair stand, hair stood, teeth`,
       `touch, touched, touching, barefoot, bare feet, barefeet, wet shoes, 9 volt, 9 v, tongue, lean, leaned, bumper, steps, step, door handle, door frame, doorknob, grab, grabbed,
-      grass, skin, hand, finger, fingers, elbow, arm, lips, ladder, bare foot, flip flops, puddle, metal, faucet, sink, dishes, paws, paw, plugged in, tap, frame, coupler, aluminum siding, siding`,
+      grass, skin, hand, finger, fingers, elbow, arm, lips, ladder, bare foot, flip flops, puddle, metal, faucet, sink, dishes, paws, paw, plugged in, tap, frame, coupler, aluminum siding, siding, rail, handrail, dishwater, shower`,
     ],
     within: 12,
+  },
+  {
+    kind: 'shock',
+    lists: [
+      'zing, zings, zapped, zaps, spicy, bites, bit me, nips, nipped, buzzes, buzzed, tickles, tickled, kicks, kicked, stung, stings, tingly, fizzy, tingles, numb, electric feeling, static',
+      'trailer, camper, rig, park, site, campground, door, metal, outside, skin, fingers, hand, kid, kids, dog, cat',
+    ],
+    within: 9,
+    told: true,
+    unless: 'kicked tires, kick tires',
   },
   {
     kind: 'shock',
@@ -121,9 +131,18 @@ export const power: readonly Sign[] = [
     kind: 'heat',
     lists: [
       'fuse, fuses, breaker',
-      'bigger, larger, higher, foil, penny, nail, jumped, jumper, bypass, bypassed, upsized, where 15, where 20, where 10, instead of 15, instead of 20, in place of, popping so, stronger',
+      'bigger, larger, higher, foil, penny, nail, jumped, jumper, bypass, bypassed, upsized, where it said, where said, said 15, said 20, said 10, said 30, taped, tape, held in, where 15, where 20, where 10, instead of 15, instead of 20, in place of, popping so, stronger',
     ],
     within: 12,
+  },
+  {
+    kind: 'heat',
+    lists: [
+      'put 15, put 20, put 25, put 30, put 40, put 50, put a 20, put a 30, put a 40, swapped, stuck 30, stuck 40, replaced, 30 in, 40 in, 30 amp, 40 amp, 25 in, bigger one, next size',
+      'said 10, said 15, said 20, said 30, for 15, for 20, was 15, was 20, was 10, marked 15, marked 20, says 15, says 20, labeled 15, labeled 20, stays on, holds, no longer trips, stopped tripping, stopped blowing, no more blown',
+    ],
+    within: 10,
+    told: true,
   },
   { kind: 'heat', lists: [volts, 'v, volt, volts, vac'], within: 2 },
   { kind: 'heat', lists: [volts, 'meter, pedestal, post, outlet, surge'], within: 6 },

@@ -13,7 +13,7 @@ const tires =
 const tireStates = `bulge, bulging, bubble, egg, lump, lumpy, knot, bump, bumpy, blister, cord, cords, belt, threads, thread, string, fabric, strands, strand, canvas, mesh, wire, steel, pregnant, wires, split, gash, cut, slice, crack, cracks,
   cracking, cracked, nail, screw, bolt, puncture, flat, hiss, losing, loses, lost, blew, blow, blown, blowout, pop, popped, shred, shredded, exploded, explode, peel, peeling,
   separate, separating, separated, delaminate, bald, pillow, goose, golf ball, tumor, wart, hernia, swollen, fabric, canvas, showing, worn thru, ripped, tear, torn,
-  chunk, came away, come away, came apart, coming apart, coming off, strip of, piece of, flap, flapping, squishy, mushy, low, leak, leaking, wavy, wobble, scalloped, dent, goes down, going down, gone down, gets low, smoking`;
+  chunk, came away, come away, came apart, coming apart, coming off, strip of, piece of, flap, flapping, squishy, mushy, low, leak, leaking, wavy, wobble, scalloped, dent, dip, ridge, groove, dimple, goes down, going down, gone down, gets low, smoking`;
 const brakes =
   'brake, magnet, magnets, brakes, braking, brk, brks, breaks, pedal, break pedal, controller, brake controller, brakin, breaking';
 const brakeStates = `no, not, dont, wont, doesnt, didnt, cant, couldnt, isnt, arent, anything, nothing, zilch, nada, zero, fail, failed, failing, gone, grab, grabbing, lock, locks, locked,
@@ -64,6 +64,17 @@ export const road: readonly Sign[] = [
     within: 1,
   },
   { kind: 'brakes', lists: [brakes, brakeStates], within: 9 },
+  // The truck alone slows, or what it pulls comes late.
+  {
+    kind: 'brakes',
+    lists: [
+      'truck, pickup, suv, nose, front, trailer, camper, rig, it',
+      'does all work, doing all work, all the work, nosedives, nosedive, nose dives, nose dive, dives, diving, shove, shoves, shoved, shoving, pushes, pushing, push, wakes up late, wake up late, wake up, comes late, kicks in late, late, keeps coming, keeps going, ran into, runs into, bumps into, plows, tries to pass, tried to pass, pass me, pass us, passing me, passing us, overtake, overtakes, come around, came around, wants to come',
+      'stop, stops, stopping, slow, slows, slowing, slow down, step on, stepped on, light, lights, down, downhill, coming down, hill, grade, pass, panic, hit pedal, brake, corner, curve, ramp, exit, wet, rain',
+    ],
+    within: 14,
+    told: true,
+  },
   {
     kind: 'brakes',
     lists: [
@@ -140,6 +151,19 @@ export const road: readonly Sign[] = [
     within: 18,
     unless: 'sway bar, sway control, anti sway, sway bars, music, swing arm',
   },
+  // The hands feel it at the wheel before anybody calls it by its name.
+  {
+    kind: 'sway',
+    lists: [
+      'steering, steering wheel, front wheels, front end, front tires, truck, trailer, camper, rear, rear end, back end, it',
+      'light as feather, feels light, floats, floaty, floating, light, vague, numb, loose, wanders, wandering, hunts, hunting, hydroplane, slides around, skates, skating, hardly touch, dance, dances, dancing, slow dance, wags, wagged, follows left, follows bit, crabs, crabbing, crab, tracks, tugs, tugging, yanks, jerks, steps out, kicks out, whips, pulls truck, drags us, tried to pass, sucks us, sucked, moves over, lane, aim, fight, fighting, wrestle, wrestling, correcting, counter steer, own idea, own mind, mind of own',
+      'trailer, camper, mph, now, idea, mind, highway, interstate, bridge, semi, wind, curve, corner, bumps, hold on, hands, curb, hit, loaded, hooked up, hitched, behind, 55, 58, 60, 62, 65, 68, 70, 75',
+    ],
+    within: 12,
+    told: true,
+    unless:
+      'sway bar, sway control, light truck, light trailer, light weight, brake light, tail light, lights, light rain',
+  },
   {
     kind: 'sway',
     lists: [
@@ -151,6 +175,15 @@ export const road: readonly Sign[] = [
 
 /** What is held up and may come down, or roll. */
 export const lifted: readonly Sign[] = [
+  {
+    kind: 'lift',
+    lists: [
+      'tongue jack, jack, scissor, scissors, bottle jack, stabilizers, lumber, pile, blocks, bricks',
+      'wheel off, wheels off, tire off, tires off, spare on, put spare, changed tire, changing tire, changing wheel, change tire, with trailer on, pile of, crank, back down, half inch, inch',
+    ],
+    within: 12,
+    told: true,
+  },
   {
     kind: 'lift',
     lists: [

@@ -11,6 +11,8 @@ export type Sign = {
   readonly within: number;
   /** Whether it may be a mere mention, which does not count where the sentence is about buying. */
   readonly mention?: boolean;
+  /** Whether it counts only where a sentence tells of something, and does not ask in general. */
+  readonly told?: boolean;
   /** Words of a harmless sense; a list of the sign does not count right beside one of them. */
   readonly unless?: string;
 };

@@ -14,7 +14,9 @@ export function speller(listed: ReadonlySet<string>): (word: string) => string |
   const byLetter = new Map<string, string[]>();
   for (const word of listed) {
     const [letter = ''] = word;
-    if (word.length >= shortest) byLetter.set(letter, [...(byLetter.get(letter) ?? []), word]);
+    const both = word.endsWith('s') ? [word] : [word, `${word}s`];
+    const long = both.filter((each) => each.length >= shortest);
+    byLetter.set(letter, [...(byLetter.get(letter) ?? []), ...long]);
   }
   const meant = new Map<string, string | undefined>();
   return (word) => {
@@ -25,13 +27,40 @@ export function speller(listed: ReadonlySet<string>): (word: string) => string |
     const far = word.length >= long ? 2 : 1;
     const near = byLetter
       .get(word[0] ?? '')
-      ?.map((each) => ({ each, away: swapped(each, word) ? 1 : distance(each, word) }))
+      ?.map((each) => ({
+        each,
+        away: swapped(each, word) || isHeard(each, word) ? 1 : distance(each, word),
+        isAlike: heard(each) === heard(word) ? 0 : 1,
+      }))
       .filter(({ each, away }) => away <= far && each.length >= Math.min(shortest, word.length + 1))
-      .toSorted((a, b) => a.away - b.away || a.each.localeCompare(b.each))[0]?.each;
+      .toSorted(
+        (a, b) =>
+          a.away - b.away ||
+          a.isAlike - b.isAlike ||
+          // A letter is left out oftener than it is changed.
+          b.each.length - a.each.length ||
+          a.each.localeCompare(b.each),
+      )[0]?.each;
     if (meant.size < 20_000) meant.set(word, near);
     return near;
   };
 }
+
+/** What is heard alike though its vowels are others: “tounge”, “weels”. */
+const heard = (word: string): string =>
+  word[0] +
+  word
+    .slice(1)
+    .replace(/[aeiouyhw]/g, '')
+    .replace(/(.)\1+/g, '$1');
+
+/** From this length on what is heard alike is the same word with two letters wrong. */
+const alike = 6;
+
+const isHeard = (listed: string, word: string): boolean =>
+  Math.min(listed.length, word.length) >= alike &&
+  heard(listed) === heard(word) &&
+  distance(listed, word) <= 2;
 
 /** Two letters that changed their places. */
 function swapped(a: string, b: string): boolean {

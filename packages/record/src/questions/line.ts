@@ -6,7 +6,7 @@ import { firstReplies } from './first-reply';
 import { ridersIn } from './people';
 import { topicOf } from './read';
 import type { Urgency } from './shapes';
-import { urgentIn } from './urgent';
+import { namedIn, urgentIn } from './urgent';
 
 /** Words of a line that were understood, and as what. */
 export type LineMark = { readonly from: number; readonly to: number } & (
@@ -91,7 +91,7 @@ export function lineReader(
   return (whole, chosen) => {
     const text = whole.slice(0, mostCharacters).replaceAll('\0', ' ');
     const urgent = urgentIn(text);
-    const evidence = about(text, urgent);
+    const evidence = about(text, namedIn(text));
     const found = topicOf(evidence, enough);
     const id = chosen ?? found?.topic;
     const topic = id !== undefined && Object.hasOwn(topics, id) ? topics[id] : undefined;

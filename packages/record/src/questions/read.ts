@@ -9,7 +9,7 @@ import { personalIn } from './personal';
 import { repeatsOver } from './repeats';
 import type { Message, QuestionPart, ReadMessage } from './shapes';
 import { partsOf } from './split';
-import { urgentIn } from './urgent';
+import { namedIn, urgentIn } from './urgent';
 
 /** Longer messages are read as far as this; nobody asks in more. */
 const mostCharacters = 6_000;
@@ -69,7 +69,7 @@ export function reader({
   }
 
   function partOf(text: string): QuestionPart {
-    const found = topicOf(about(text, urgentIn(text)));
+    const found = topicOf(about(text, namedIn(text)));
     const topic = found && topics[found.topic];
     const { facts, words } = topic ? sound(topic, factsIn(topic, text)) : { facts: {}, words: {} };
     const near = search?.(text).find((hit) =>
