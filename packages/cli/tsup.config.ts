@@ -10,6 +10,6 @@ export default defineConfig({
   platform: 'node',
   target: 'node20',
   // Loaded by whoever asks for them; tsup would take an optional package in.
-  external: ['@duckdb/node-api', 'bullmq', 'ioredis'],
+  external: ['@duckdb/node-api', 'bullmq', 'ioredis', 'wabt'],
   clean: true,
 });

@@ -2,7 +2,9 @@ import { answerNow, towFit } from '@tarebook/rules';
 import { type FactsGiven, levels, type Topic } from '@tarebook/rules/engine';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import wabt from 'wabt';
 import type { Step } from '../../packages/sweep/src/kernel/graph';
+import { machine } from '../../packages/sweep/src/kernel/in-memory';
 import { inputsOf } from '../../packages/sweep/src/kernel/inputs';
 import { askEngine, type Found, roomFor } from '../../packages/sweep/src/kernel/pair-loop';
 import { pairing } from '../../packages/sweep/src/kernel/pairs';
@@ -75,7 +77,20 @@ function difference(
   return told;
 }
 
-/** Row by row as the page asks, and some rows with all columns as a sweep does: each pair in its place. */
+const { parseWat } = await wabt();
+const inMemory = machine((text) => {
+  const module = parseWat('pairs.wat', text, { simd: true });
+  const { buffer } = module.toBinary({});
+  module.destroy();
+  return buffer;
+});
+/** So few pairs are plain: every program is put into WebAssembly at once. */
+const noPairs = 0;
+
+/**
+ * Row by row as the page asks, and some rows with all columns as a sweep does, by plain loops and in
+ * WebAssembly: each pair in its place.
+ */
 function byBoth(facts: FactsGiven, all: readonly FactsGiven[], by: Program, withRoom: boolean) {
   const asked = { topic, sides, asOf, program: by, withRoom };
   const { places, over } = pairing(asked);
@@ -88,10 +103,13 @@ function byBoth(facts: FactsGiven, all: readonly FactsGiven[], by: Program, with
   });
   const whole = roomFor(across * across);
   tiling(asked, inputsOf(topic, facts), inputs)(inputs, whole);
+  const assembled = roomFor(across * across);
+  tiling(asked, inputsOf(topic, facts), inputs, inMemory, noPairs)(inputs, assembled);
   return (row: number, column: number) =>
     [
       { found: rows[row] ?? whole, at: column },
       { found: whole, at: row * across + column },
+      { found: assembled, at: row * across + column },
     ] as const;
 }
 

@@ -24,7 +24,7 @@ async function bundle(): Promise<string> {
     noExternal: [/^@tarebook\//],
     esbuildPlugins: [yardForEsbuild],
     // They find their own files beside themselves.
-    external: ['piscina', '@duckdb/node-api', 'bullmq', 'ioredis'],
+    external: ['piscina', '@duckdb/node-api', 'bullmq', 'ioredis', 'wabt'],
     esbuildOptions: (options) => {
       options.conditions = ['source'];
     },

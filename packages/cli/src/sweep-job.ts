@@ -1,4 +1,5 @@
 import { programAtHand, type Sweeper, type Swept, sweeping } from '@tarebook/sweep/many';
+import { assembler } from './assemble';
 import { cellOf, linesOf } from './sweep-lines';
 import { type Counts, writePart } from './sweep-parts';
 import { type SweepSetting, topicIn } from './sweep-setting';
@@ -24,7 +25,7 @@ export async function jobOf(plan: SweepPlan): Promise<PartDone> {
   const topic = topicIn(plan);
   const program = await programAtHand(topic);
   const sweeper = sweeping({
-    ...{ topic, facts, asOf, trailers, program },
+    ...{ topic, facts, asOf, trailers, program, assemble: await assembler() },
     withRoom: folder !== undefined,
   });
   const cells = trailers.map(({ name }) => cellOf(name));

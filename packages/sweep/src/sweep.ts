@@ -8,6 +8,7 @@ import {
   type Topic,
 } from '@tarebook/rules/engine';
 import type { Entry } from './catalogue';
+import { type Assemble, machine } from './kernel/in-memory';
 import { inputsOf } from './kernel/inputs';
 import { askEngine, type Found, roomFor } from './kernel/pair-loop';
 import { type Program, programOf } from './kernel/program';
@@ -28,6 +29,8 @@ export type SweepAsked = {
   readonly withRoom: boolean;
   /** The topic's program, where it is at hand; else it is made first. */
   readonly program?: Program | undefined;
+  /** Where programs may be put into WebAssembly; else plain loops go through them. */
+  readonly assemble?: Assemble | undefined;
 };
 
 /** One pair as it comes out. */
@@ -72,7 +75,8 @@ export function sweeping(asked: SweepAsked): Sweeper {
   const program = asked.program ?? programOf(topic, towSides);
   const read = (entries: readonly Swept[]) => entries.map((each) => inputsOf(topic, each.facts));
   const kernel = { topic, sides: towSides, asOf, program, withRoom };
-  const tiles = tiling(kernel, inputsOf(topic, facts), read(trailers));
+  const by = asked.assemble && machine(asked.assemble);
+  const tiles = tiling(kernel, inputsOf(topic, facts), read(trailers), by);
   const limits = Object.entries(topic.limits).map(([id, { limit }]) => {
     const unit = declaredUnit(topic, limit) ?? '';
     return { id, unit: unit === '%' ? '1' : unit };

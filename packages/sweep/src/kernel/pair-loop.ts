@@ -1,5 +1,5 @@
 import type { Ref } from './graph';
-import { fillWith, numbersIn, padded, partOf, type Vector, vector } from './lanes';
+import { fillWith, padded, partOf, type Vector, vector } from './lanes';
 import type { Kin, Side } from './places';
 import type { Special } from './specialize';
 import { bindAll, block, type Kept, readySides, stageOf } from './staged';
@@ -23,6 +23,35 @@ export const roomFor = (pairs: number): Found => ({
 /** Written where a kernel cannot tell, and the engine itself must be asked. */
 export const askEngine = 255;
 
+const numbersOf = (found: Float64Array | Uint8Array | undefined): Float64Array => {
+  if (found instanceof Float64Array) return found;
+  throw new Error('A level is a number.');
+};
+
+type Ends = ReturnType<PairSteps['found']>;
+
+/** The verdict of some columns told alike, each in its place behind where a row begins. */
+export function putLevels(into: Uint8Array, start: number, members: Int32Array, ends: Ends): void {
+  const [least, most] = [numbersOf(ends[0]), numbersOf(ends[1])];
+  for (let i = 0; i < members.length; i += 1) {
+    const level = least[i] ?? askEngine;
+    into[start + (members[i] ?? 0)] = level === most[i] ? level : askEngine;
+  }
+}
+
+/** What binds, and what is left of it, where that is wanted. */
+export function putRoom(into: Found, start: number, members: Int32Array, ends: Ends): void {
+  const [, , binding, lo, hi, unsure] = ends;
+  if (!binding || !lo || !hi || !unsure) return;
+  for (let i = 0; i < members.length; i += 1) {
+    const to = start + (members[i] ?? 0);
+    if (unsure[i] !== 0) into.levels[to] = askEngine;
+    into.bindings[to] = binding[i] ?? -1;
+    into.leftLo[to] = lo[i] ?? 0;
+    into.leftHi[to] = hi[i] ?? 0;
+  }
+}
+
 /** Judges one row of a kin, by its place in it, with all columns of another. */
 export type KinJudge = (at: number, into: Found) => void;
 
@@ -40,8 +69,23 @@ function throughKins(special: Special, kept: Kept, rows: Kin, columns: Kin) {
   });
 }
 
+/** What comes out, as numbers or as truths. */
+const endOf = ({ sort, of }: Vector): Float64Array | Uint8Array => {
+  if (sort === 'bits') throw new Error('What comes out of a pair is no bits.');
+  return of;
+};
+
+/** The steps of a pair over some columns, for whatever row is put in. */
+export type PairSteps = {
+  /** Takes in columns and a case that are others than before. */
+  readonly refresh: () => void;
+  readonly run: (row: number) => void;
+  /** What comes out, place by place: the least and the greatest level, and what else is wanted. */
+  readonly found: () => readonly (Float64Array | Uint8Array)[];
+};
+
 /** Steps of some columns, bound for whatever row is put in. */
-export function columnsBound(special: Special, kept: Kept, from: number, n: number) {
+export function columnsBound(special: Special, kept: Kept, from: number, n: number): PairSteps {
   const { steps, stages } = special.staged;
   const ends = new Set(special.outputs);
   const out = new Map<Ref, Vector>();
@@ -69,9 +113,7 @@ export function columnsBound(special: Special, kept: Kept, from: number, n: numb
     return found;
   };
   const bounds = bindAll(steps, stages.pairs.own, n, leaf, (ref) => out.get(ref));
-  const [least, most, binding, lo, hi, unsure] = special.outputs.map(
-    (ref) => out.get(ref) ?? leaf(ref),
-  );
+  const found = special.outputs.map((ref) => out.get(ref) ?? leaf(ref)).map(endOf);
   const run = (row: number): void => {
     for (const { into, of } of ofRow) fillWith(into, of.of[row] ?? 0);
     for (const step of bounds) step();
@@ -79,8 +121,7 @@ export function columnsBound(special: Special, kept: Kept, from: number, n: numb
   const refresh = (): void => {
     for (const { into, of } of ofCase) fillWith(into, of.of[0] ?? 0);
   };
-  const room = unsure && { binding, lo, hi, unsure: unsure.of };
-  return { refresh, run, least, most, room };
+  return { refresh, run, found: () => found };
 }
 
 /** A program made for two kins, ready to be run over them in one case after another. */
@@ -95,36 +136,18 @@ export function kinsReady(special: Special, whole: Kept, rows: Kin, columns: Kin
   const parts = Array.from({ length: Math.ceil(columns.size / block) }, (_, part) => {
     const from = part * block;
     const n = Math.min(block, columns.size - from);
-    const { refresh, run, least, most, room } = columnsBound(special, kept, from, n);
-    const levels = { least: numbersIn(least), most: numbersIn(most) };
-    const left = room && {
-      binding: numbersIn(room.binding),
-      lo: numbersIn(room.lo),
-      hi: numbersIn(room.hi),
-      unsure: room.unsure,
-    };
-    return { refresh, run, n, members: columns.members.subarray(from, from + n), levels, left };
+    const { refresh, run, found } = columnsBound(special, kept, from, n);
+    return { refresh, run, members: columns.members.subarray(from, from + n), found: found() };
   });
   const refresh = (): void => {
     reckonSides();
     for (const part of parts) part.refresh();
   };
   const judge: KinJudge = (row, into) => {
-    for (const { run, n, members, levels, left } of parts) {
+    for (const { run, members, found } of parts) {
       run(row);
-      for (let i = 0; i < n; i += 1) {
-        const to = members[i] ?? 0;
-        const level = levels.least[i] ?? askEngine;
-        into.levels[to] = level === levels.most[i] ? level : askEngine;
-      }
-      if (!left) continue;
-      for (let i = 0; i < n; i += 1) {
-        const to = members[i] ?? 0;
-        if (left.unsure[i] !== 0) into.levels[to] = askEngine;
-        into.bindings[to] = left.binding[i] ?? -1;
-        into.leftLo[to] = left.lo[i] ?? 0;
-        into.leftHi[to] = left.hi[i] ?? 0;
-      }
+      putLevels(into.levels, 0, members, found);
+      putRoom(into, 0, members, found);
     }
   };
   return { refresh, judge };

@@ -1,8 +1,9 @@
 import { type Inputs, inBase, parametersOn } from '@tarebook/rules/engine';
 import type { Ref } from './graph';
-import { numbersIn, padded, type Vector, vector } from './lanes';
+import { inMemory, type Machine } from './in-memory';
+import { padded, type Vector, vector } from './lanes';
 import type { Marks } from './marks';
-import { askEngine, columnsBound, type Found } from './pair-loop';
+import { askEngine, columnsBound, type Found, putLevels, putRoom } from './pair-loop';
 import type { KernelAsked } from './pairs';
 import { caseStore, type StoredKin, sideStore } from './side-store';
 import { type Special, specialize } from './specialize';
@@ -25,7 +26,7 @@ function stageOf(special: Special, stage: 'case' | 'rows' | 'columns', n: number
 }
 
 /** A program for some rows and columns told alike, bound to its own vectors, for one block after another. */
-function tileOf(special: Special, n: number) {
+function tileOf(special: Special, n: number, by: Machine | undefined) {
   const { steps } = special.staged;
   const ofCase = stageOf(special, 'case', onePlace);
   const rows = stageOf(special, 'rows', rowsAtOnce);
@@ -35,7 +36,9 @@ function tileOf(special: Special, n: number) {
     rows: rows.ready.kept,
     columns: columns.ready.kept,
   };
-  const { refresh, run, least, most, room } = columnsBound(special, kept, 0, n);
+  const { refresh, run, found } = by
+    ? inMemory(special, kept, n, by)
+    : columnsBound(special, kept, 0, n);
   const fixed = (ref: Ref): number => steps[ref]?.value ?? 0;
   const single = (ref: Ref): number => ofCase.ready.kept.get(ref)?.of[0] ?? fixed(ref);
   const fill = (
@@ -51,13 +54,6 @@ function tileOf(special: Special, n: number) {
     }
     ready.run(value);
   };
-  const out = { least: numbersIn(least), most: numbersIn(most) };
-  const left = room && {
-    binding: numbersIn(room.binding),
-    lo: numbersIn(room.lo),
-    hi: numbersIn(room.hi),
-    unsure: room.unsure,
-  };
 
   /** All rows with all columns; a pair stands at row × width + column, by their places among all. */
   return (
@@ -68,34 +64,27 @@ function tileOf(special: Special, n: number) {
     into: Found,
   ): void => {
     fill(ofCase, setting, 0, 1, fixed);
-    refresh();
+    const out = found();
     for (let top = 0; top < over.members.length; top += rowsAtOnce) {
       const height = Math.min(rowsAtOnce, over.members.length - top);
       fill(rows, over.values, over.from + top, height, single);
       for (let from = 0; from < across.members.length; from += n) {
-        const size = Math.min(n, across.members.length - from);
-        fill(columns, across.values, across.from + from, size, single);
+        const members = across.members.subarray(from, from + n);
+        fill(columns, across.values, across.from + from, members.length, single);
+        refresh();
         for (let row = 0; row < height; row += 1) {
           run(row);
           const start = (over.members[top + row] ?? 0) * width;
-          for (let i = 0; i < size; i += 1) {
-            const to = start + (across.members[from + i] ?? 0);
-            const level = out.least[i] ?? askEngine;
-            into.levels[to] = level === out.most[i] ? level : askEngine;
-          }
-          if (!left) continue;
-          for (let i = 0; i < size; i += 1) {
-            const to = start + (across.members[from + i] ?? 0);
-            if (left.unsure[i] !== 0) into.levels[to] = askEngine;
-            into.bindings[to] = left.binding[i] ?? -1;
-            into.leftLo[to] = left.lo[i] ?? 0;
-            into.leftHi[to] = left.hi[i] ?? 0;
-          }
+          putLevels(into.levels, start, members, out);
+          putRoom(into, start, members, out);
         }
       }
     }
   };
 }
+
+/** A program that judges more pairs is put into WebAssembly: from there on that has been worth its making. */
+const soonWorthIt = 20_000;
 
 /** Lanes that leave few empty: a kin is gone through in blocks of the same length. */
 function lanesFor(size: number): number {
@@ -115,6 +104,8 @@ export function tiling(
   { topic, sides, asOf, program, withRoom }: KernelAsked,
   facts: Inputs,
   columns: readonly Inputs[],
+  by?: Machine,
+  mostPlain = soonWorthIt,
 ): (rows: readonly Inputs[], into: Found) => void {
   const outputs = [...program.verdict, ...(withRoom ? program.room : [])];
   const all = staged(program.steps, outputs);
@@ -123,21 +114,32 @@ export function tiling(
   const across = sideStore(all, setting, facts, 'columns')(columns);
   const readRows = sideStore(all, setting, facts, 'rows');
 
-  const tiles = new Map<string, { readonly by: readonly Marks[]; readonly tile: Tile }>();
   type Tile = ReturnType<typeof tileOf>;
+  type KeptTile = {
+    readonly by: readonly Marks[];
+    readonly special: Special;
+    tile: Tile;
+    pairs: number;
+  };
+  const tiles = new Map<string, KeptTile>();
   const tileFor = (row: StoredKin, column: StoredKin): Tile => {
     const key = `${row.likeness}\n${column.likeness}`;
-    const by = [row.marks, column.marks];
-    const before = tiles.get(key);
-    if (before?.by.every((each, at) => each === by[at])) return before.tile;
-    const marks = [ofCase.marks, ...by];
-    const special = specialize(all, outputs, (ref) =>
-      marks.find((each) => each.has(ref))?.get(ref),
-    );
-    const tile = tileOf(special, lanesFor(column.members.length));
-    if (tiles.size >= mostTiles) tiles.clear();
-    tiles.set(key, { by, tile });
-    return tile;
+    const marks = [row.marks, column.marks];
+    const n = lanesFor(column.members.length);
+    let kept = tiles.get(key);
+    if (!kept?.by.every((each, at) => each === marks[at])) {
+      const special = specialize(all, outputs, (ref) =>
+        [ofCase.marks, ...marks].find((each) => each.has(ref))?.get(ref),
+      );
+      if (tiles.size >= mostTiles) tiles.clear();
+      kept = { by: marks, special, tile: tileOf(special, n, undefined), pairs: 0 };
+      tiles.set(key, kept);
+    }
+    const before = kept.pairs;
+    kept.pairs += row.members.length * column.members.length;
+    const isWorthIt = before <= mostPlain && kept.pairs > mostPlain;
+    if (by && isWorthIt) kept.tile = tileOf(kept.special, n, by);
+    return kept.tile;
   };
 
   return (rows, into) => {
