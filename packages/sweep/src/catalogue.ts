@@ -1,7 +1,8 @@
 import { towFit } from '@tarebook/rules';
-import { type Fact, type FactsGiven, readFacts, sayProblem } from '@tarebook/rules/engine';
+import { type Fact, type FactsGiven, sayProblem } from '@tarebook/rules/engine';
 import { isBare, readCell } from './cells';
 import { type Column, columnsOf, factOf, type Side } from './columns';
+import { factReader } from './kernel/inputs';
 import { namesSeen } from './names-seen';
 import type { RefusedRow, SheetRow } from './sheet';
 import { readSheet } from './sheet';
@@ -73,6 +74,7 @@ export function entryReader(
   semicolons: boolean,
 ) {
   const isSeen = namesSeen();
+  const read = factReader(towFit);
   return (row: SheetRow): { readonly entry: Entry } | { readonly refused: RefusedRow } => {
     const { line } = row;
     const { cells, says } = cellsOf(side, columns, row, semicolons);
@@ -81,7 +83,7 @@ export function entryReader(
     if (says !== undefined) return refuse(says);
     if (name === '') return refuse('it has no name; give each row one.');
     const given = factsIn(side, cells);
-    const [first] = readFacts(towFit, given).problems;
+    const [first] = read(given).problems;
     if (first) return refuse(sayProblem(first));
     if (isSeen(name)) {
       return refuse(`“${name}” stands in the file already; give it another name.`);

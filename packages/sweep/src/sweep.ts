@@ -9,8 +9,9 @@ import {
 } from '@tarebook/rules/engine';
 import type { Entry } from './catalogue';
 import { type Assemble, machine } from './kernel/in-memory';
-import { inputsOf } from './kernel/inputs';
+import { inputsOf, sideReader } from './kernel/inputs';
 import { askEngine, type Found, roomFor } from './kernel/pair-loop';
+import { factsOfSide } from './kernel/places';
 import { type Program, programOf } from './kernel/program';
 import { towSides } from './kernel/sides';
 import { tiling } from './kernel/tiles';
@@ -73,10 +74,14 @@ export function sweeping(asked: SweepAsked): Sweeper {
   const { topic = towFit, asOf, trailers, withRoom } = asked;
   const facts = settingOf(asked.facts);
   const program = asked.program ?? programOf(topic, towSides);
-  const read = (entries: readonly Swept[]) => entries.map((each) => inputsOf(topic, each.facts));
+  const read = (side: 'rows' | 'columns') => {
+    const inputs = sideReader(topic, factsOfSide(topic, towSides, side));
+    return (entries: readonly Swept[]) => entries.map((each) => inputs(each.facts));
+  };
+  const readRows = read('rows');
   const kernel = { topic, sides: towSides, asOf, program, withRoom };
   const by = asked.assemble && machine(asked.assemble);
-  const tiles = tiling(kernel, inputsOf(topic, facts), read(trailers), by);
+  const tiles = tiling(kernel, inputsOf(topic, facts), read('columns')(trailers), by);
   const limits = Object.entries(topic.limits).map(([id, { limit }]) => {
     const unit = declaredUnit(topic, limit) ?? '';
     return { id, unit: unit === '%' ? '1' : unit };
@@ -108,12 +113,12 @@ export function sweeping(asked: SweepAsked): Sweeper {
       leftLo: room.leftLo.subarray(0, count),
       leftHi: room.leftHi.subarray(0, count),
     };
-    tiles(read(vehicles), found);
-    for (const [row, vehicle] of vehicles.entries()) {
-      for (const [column, trailer] of trailers.entries()) {
-        const at = row * trailers.length + column;
-        if (found.levels[at] === askEngine) askedOfEngine(vehicle, trailer, at, found);
-      }
+    tiles(readRows(vehicles), found);
+    const next = (from: number): number => found.levels.indexOf(askEngine, from);
+    for (let at = next(0); at >= 0; at = next(at + 1)) {
+      const vehicle = vehicles[Math.floor(at / trailers.length)];
+      const trailer = trailers[at % trailers.length];
+      if (vehicle && trailer) askedOfEngine(vehicle, trailer, at, found);
     }
     return found;
   };

@@ -1,5 +1,5 @@
 import type { Ref } from './graph';
-import type { Vector } from './lanes';
+import { type Vector, vector } from './lanes';
 import type { PairSteps } from './pair-loop';
 import type { Special } from './specialize';
 import type { Kept } from './staged';
@@ -11,6 +11,11 @@ export type Assemble = (text: string) => Uint8Array;
 /** Modules that are kept; programs of two kins are often the same. */
 const mostModules = 512;
 const page = 1 << 16;
+
+const viewsOf = ({ buffer }: WebAssembly.Memory) => ({
+  numbers: new Float64Array(buffer),
+  halves: new Int32Array(buffer),
+});
 
 /** One memory for all programs, since only one is gone through at a time. */
 export function machine(assemble: Assemble) {
@@ -24,8 +29,14 @@ export function machine(assemble: Assemble) {
     modules.set(text, made);
     return made;
   };
+  let seen = viewsOf(memory);
   return {
     memory,
+    /** A memory that has grown is another. */
+    views: () => {
+      if (seen.numbers.buffer !== memory.buffer) seen = viewsOf(memory);
+      return seen;
+    },
     instance: (text: string, bytes: number): (() => void) => {
       const lack = bytes - memory.buffer.byteLength;
       if (lack > 0) memory.grow(Math.ceil(lack / page));
@@ -41,21 +52,17 @@ export type Machine = ReturnType<typeof machine>;
 /** Bytes of a place. */
 const place = 8;
 
+const none = vector('number', 0);
+
 /** Places of a vector put into the memory as a module reads them. */
-function put(
-  { buffer }: WebAssembly.Memory,
-  at: number,
-  { sort, of }: Vector,
-  from: number,
-  n: number,
-): void {
+function put(buffer: ArrayBuffer, at: number, { sort, of }: Vector, n: number): void {
   if (sort === 'number') {
-    new Float64Array(buffer, at, n).set(of.subarray(from, from + n));
+    new Float64Array(buffer, at, n).set(of.subarray(0, n));
     return;
   }
   const halves = new Int32Array(buffer, at, n * 2);
   for (let i = 0; i < n; i += 1) {
-    const value = of[from + i] ?? 0;
+    const value = of[i] ?? 0;
     halves[i * 2] = sort === 'truth' ? -value : value;
     halves[i * 2 + 1] = sort === 'truth' ? -value : 0;
   }
@@ -66,7 +73,7 @@ export function inMemory(
   special: Special,
   kept: Kept,
   n: number,
-  { memory, instance }: Machine,
+  { memory, views, instance }: Machine,
 ): PairSteps {
   const layout = watOf(special, n);
   const run = instance(layout.text, layout.bytes);
@@ -81,17 +88,26 @@ export function inMemory(
   const columns = all(layout.columns, kept.columns);
   return {
     refresh: () => {
+      const { buffer } = memory;
       ofCase.forEach((each, i) => {
-        put(memory, i * place, each, 0, 1);
+        put(buffer, i * place, each, 1);
       });
       columns.forEach((each, i) => {
-        put(memory, layout.at.columns + i * n * place, each, 0, n);
+        put(buffer, layout.at.columns + i * n * place, each, n);
       });
     },
     run: (row) => {
-      rows.forEach((each, i) => {
-        put(memory, layout.at.rows + i * place, each, row, 1);
-      });
+      const { numbers, halves } = views();
+      for (let i = 0; i < rows.length; i += 1) {
+        const { sort, of } = rows[i] ?? none;
+        const at = layout.at.rows / place + i;
+        const value = of[row] ?? 0;
+        if (sort === 'number') numbers[at] = value;
+        else {
+          halves[at * 2] = sort === 'truth' ? -value : value;
+          halves[at * 2 + 1] = sort === 'truth' ? -value : 0;
+        }
+      }
       run();
     },
     found: () =>
