@@ -45,7 +45,7 @@ const unitOf = (text: string): string | undefined =>
   Object.entries(written).find(([, words]) => new RegExp(`^(?:${words})$`, 'i').test(text))?.[0];
 
 const number =
-  /(?<![\p{L}\d.,/-])(?<sign>minus |-)?(?<dollar>\$ ?)?(?<digits>\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:\.\d+)?)(?<half> ?½| 1\/2| and a half)?(?<thousand>k\b| thousand\b)?(?<grand> grand\b)?(?<hundred> hundred\b)?/giu;
+  /(?<![\p{L}\d.,/-])(?<sign>minus |-)?(?<dollar>\$ ?)?(?<digits>\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:\.\d+)?)(?<half> ?½| 1\/2| and a half)?(?<thousand>k\b| thousand\b)?(?<grand> grand\b)?(?<hundred> hundred\b)?(?!nite|moro|mrw|nd\b|rd\b|th\b|st\b)/giu;
 const units = new RegExp(
   `^(?:[ -]?(${Object.values(written).join('|')}))(?![\\p{L}\\d]|/\\p{L})`,
   'iu',
@@ -68,6 +68,21 @@ function withHalf(amount: Amount, text: string): Amount {
   return half === undefined || !Number.isInteger(amount.value) || amount.value > 99
     ? amount
     : { ...amount, value: amount.value + 0.5, to: amount.to + half.length };
+}
+
+/** “15 ft 4”, “6'9\"” */
+function withInches(amount: Amount, text: string): Amount {
+  const [said, inches = ''] =
+    /^ ?(\d{1,2})(?: ?(?:in\b|inches\b|"|”))?(?![\d./%]|,\d|\p{L}| ?(?:lb|ft|x))/iu.exec(
+      text.slice(amount.to),
+    ) ?? [];
+  if (said === undefined || Number(inches) > 11) return amount;
+  return {
+    ...amount,
+    unit: 'in',
+    value: amount.value * 12 + Number(inches),
+    to: amount.to + said.length,
+  };
 }
 
 /** “$1,120 a year” */
@@ -94,6 +109,7 @@ export function amountsIn(text: string): readonly Amount[] {
       // “Rated 5000 a trailer of …”: an article is no ampere.
       if (!unit || symbol === undefined || unit[0] === ' a') return amount;
       const to = amount.to + unit[0].length;
+      if (symbol === 'ft') return withInches({ ...amount, to, unit: symbol }, text);
       return symbol === 'wk'
         ? { ...amount, to, value: amount.value * 7, unit: 'd' }
         : { ...amount, to, unit: symbol };

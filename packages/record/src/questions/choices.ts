@@ -50,11 +50,16 @@ function wordsFor(topic: Topic, fact: string): Readonly<Record<string, readonly 
         ...(shared[option] ?? []),
         ...(own[option] ?? []),
         // One word alone says what a text is about, and seldom how it is.
-        ...(called[option] ?? []).filter((each) => /[ -]/.test(each) && !names.has(each)),
+        ...(called[option] ?? []).filter(
+          (each) => /[ -]/.test(each) && !names.has(each) && !everyday.has(each),
+        ),
       ],
     ]),
   );
 }
+
+/** Whoever says so means the thing, of whatever kind it is. */
+const everyday = new Set(['trailer tires', 'trailer tire', 'pop up', 'on the road']);
 
 /** Every fact whose value words of a text say; what is said in two ways is none. */
 export function choicesIn(topic: Topic, text: string): readonly Said[] {

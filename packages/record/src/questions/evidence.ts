@@ -20,7 +20,7 @@ type Phrase = {
 
 /** What people call the topic itself says more than what they call one of its facts. */
 const ofTopic = 3;
-const ofFact = 1.2;
+const ofFact = 0.8;
 const ofOption = 0.8;
 /** What says a fact outright is seldom said where nobody asks for that fact. */
 const ofSaid = 2.4;
@@ -28,6 +28,11 @@ const ofSaid = 2.4;
 const ofMoreWords = 1.5;
 /** What is dangerous now is looked into before anything is reckoned. */
 const ofDanger = 5;
+/** A cold night is told beside much that is asked of something else. */
+const ofFrost = 3;
+/** What has no rules is told in few words, and counts for more by as much. */
+const elsewhereFor = 1.5;
+const elsewhereMore = 3;
 
 const sumOf = (keys: ReadonlyMap<string, number>): number =>
   [...keys.values()].reduce((sum, each) => sum + each, 0);
@@ -114,7 +119,8 @@ export function evidenceOver(
     });
     const danger = urgent === null ? undefined : takes[urgent];
     if (danger !== undefined && Object.hasOwn(topics, danger)) {
-      found.set(danger, (found.get(danger) ?? new Map()).set(urgent ?? '', ofDanger));
+      const says = urgent === 'frost' ? ofFrost : ofDanger;
+      found.set(danger, (found.get(danger) ?? new Map()).set(urgent ?? '', says));
     }
     const likeness = like(text);
     for (const { topic, score, because } of likeness) {
@@ -127,7 +133,7 @@ export function evidenceOver(
     }
     const elsewhere = likeness.find(({ topic }) => topic === '')?.score ?? 0;
     return [...found]
-      .filter(([, keys]) => sumOf(keys) > elsewhere)
+      .filter(([, keys]) => sumOf(keys) > elsewhere * elsewhereFor + elsewhereMore)
       .map(([topic, keys]) => ({
         topic,
         score: sumOf(keys),

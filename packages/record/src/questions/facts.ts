@@ -5,6 +5,7 @@ import { type Amount, amountsIn } from './amounts';
 import { choicesIn, type Said } from './choices';
 import { placesOf } from './cues';
 import { dateCodesIn } from './date-codes';
+import { isMeant } from './not-meant';
 import { passesOver } from './scale-passes';
 import { kindAround, kindBeside, unsaidKinds } from './unsaid';
 
@@ -141,6 +142,7 @@ function unsaidIn(topic: Topic, text: string, amounts: readonly Amount[]): reado
         // A word that says which belongs to this number, and to no other.
         const reading = { ...near, away: said === undefined ? away : away - sure };
         if (said !== undefined && !possible.includes(said)) return [];
+        if (!possible.every((each) => isMeant(each, text, amount, { from, to }))) return [];
         return [
           fact === undefined ? { ...reading, fact: first, among: possible } : { ...reading, fact },
         ];
@@ -166,6 +168,7 @@ function readingsOf(topic: Topic, text: string): readonly Reading[] {
     [...cuesOf(topic, fact)].flatMap((cue) =>
       nearTo(cue, text, amounts)
         .filter(({ amount, between }) => unitFits(topic, fact, amount, joined(between).length))
+        .filter(({ amount, from, to }) => isMeant(fact, text, amount, { from, to }))
         .map((near): Reading => ({ ...near, fact })),
     ),
   );
@@ -237,6 +240,7 @@ export function factsIn(topic: Topic, text: string): Told {
     // Only one amount of that unit, and it is nothing else: then the unit says which fact it is.
     const [amount, another] = amountsIn(text).filter((each) => each.unit === unit);
     if (!amount || another || taken.has(amount.from) || isForEach(text, amount)) continue;
+    if (!isMeant(fact, text, amount, amount)) continue;
     taken.add(amount.from);
     facts[fact] = `${amount.value} ${unit}`;
     words[fact] = text.slice(amount.from, amount.to);

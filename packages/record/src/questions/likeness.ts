@@ -1,5 +1,6 @@
 import type { Topic } from '@tarebook/rules/engine';
 import { termOf, wordsOf } from '../terms';
+import { askings } from '../words/askings';
 import { elsewhere } from '../words/elsewhere';
 
 /** A question as somebody asked it before, and the topic it was about; no topic’s id: it was none. */
@@ -49,14 +50,19 @@ export function likenessOver(
 ): (text: string) => readonly Likeness[] {
   const known = new Set(Object.values(topics).map(({ id }) => id));
   const of = (topic: string): string => (known.has(topic) ? topic : none);
-  const others = elsewhere.map((text) => ({ topic: none, text, weight: 1 }));
+  // What several say in a row is several askings.
+  const voices = Object.entries({ ...askings, '': elsewhere }).flatMap(([topic, lines]) =>
+    lines.flatMap((line) =>
+      line.split(', ').map((text) => ({ topic: of(topic), text, weight: 1 })),
+    ),
+  );
   const asked = before.map(({ topic, text }) => ({ topic: of(topic), text, weight: 1 }));
   const counts = new Map<string, { all: number; readonly terms: Map<string, number> }>();
   const everywhere = new Map<string, number>();
   let sum = 0;
   for (const { topic, text, weight } of [
     ...Object.values(topics).flatMap(ofTopic),
-    ...others,
+    ...voices,
     ...asked,
   ]) {
     const own = counts.get(topic) ?? { all: 0, terms: new Map<string, number>() };

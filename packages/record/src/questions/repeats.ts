@@ -1,5 +1,6 @@
 import { stemmer } from 'stemmer';
 import { figuresWhole, termOf, wordsOf } from '../terms';
+import { same } from '../words/same';
 
 /** What is compared of a message. */
 export type Asking = {
@@ -14,12 +15,12 @@ export type Asking = {
 };
 
 /** Two messages ask the same that share this part of what their words weigh. */
-const alike = 0.27;
+const alike = 0.24;
 /** With the same facts, or the same sign of danger, less is enough. */
 const alikeFacts = 0.2;
-const alikeDanger = 0.09;
+const alikeDanger = 0.18;
 /** Where neither tells a figure, the words are all there is. */
-const alikePlain = 0.19;
+const alikePlain = 0.18;
 /** Fewer words than these are shared by chance. */
 const fewest = 3;
 /** Fewer figures than these are told alike by chance. */
@@ -28,30 +29,13 @@ const fewestFigures = 2;
 /** A word that so many asked with before says little; the first of them are compared. */
 const mostPlaces = 200;
 
-/** What is written in several ways, by one of them. */
-const oneWay: Readonly<Record<string, string>> = {
-  ac: 'air',
-  conditioner: 'air',
-  aircon: 'air',
-  trlr: 'trailer',
-  camper: 'trailer',
-  rig: 'trailer',
-  refrigerator: 'fridge',
-  propane: 'gas',
-  secondhand: 'used',
-  older: 'used',
-  lend: 'borrow',
-  loan: 'borrow',
-  loaner: 'borrow',
-  automobile: 'car',
-  buy: 'purchase',
-  household: 'house',
-  home: 'house',
-  normal: 'ordinary',
-  regular: 'ordinary',
-  kit: 'tool',
-  carry: 'tool',
-};
+/** What is said in several ways, by the first of them; a word of several lines is of the first. */
+const oneWay = new Map(
+  same
+    .map((line) => line.split(' '))
+    .toReversed()
+    .flatMap((words) => words.map((word) => [stemmer(word), words[0] ?? word] as const)),
+);
 
 const weightOf = (count: number): number => 1 / (1 + Math.log(1 + count));
 
@@ -61,7 +45,8 @@ function termsOf(text: string): ReadonlySet<string> {
       const term = termOf(word);
       if (term === undefined) return [];
       const small = word.toLowerCase();
-      return stemmer(oneWay[small] ?? small);
+      const root = stemmer(small);
+      return oneWay.get(root) ?? root;
     }),
   );
 }

@@ -11,6 +11,6 @@ export function urgentIn(text: string): Urgency | null {
 
 /** The same by words that name a danger outright; what a message is about does not hang on a hunch. */
 export function namedIn(text: string): Urgency | null {
-  const named = dangersIn(text).filter(({ sign }) => !sign.told);
+  const named = dangersIn(text).filter(({ sign }) => !sign.told && !sign.mention);
   return gravest(new Set(named.map(({ sign }) => sign.kind)));
 }

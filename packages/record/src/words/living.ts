@@ -5,7 +5,17 @@ export const livingWords: WordsOfFacts = {
   facts: {
     'battery.voltage': [
       ...['reads', 'battery reads', 'batt reads', 'meter says', 'resting at', 'woke up to'],
-      ...['down to', 'sitting at', 'battery at', 'batt', 'shows', 'voltage'],
+      ...[
+        'down to',
+        'sitting at',
+        'battery at',
+        'batt',
+        'it read',
+        'batt says',
+        'battery says',
+        'shows',
+        'voltage',
+      ],
     ],
     'battery.mostCurrent': ['at the most', 'maker says', 'bms', 'max discharge', 'bms cuts at'],
     'inverter.power': ['inverter', 'watt inverter'],
@@ -19,7 +29,19 @@ export const livingWords: WordsOfFacts = {
     'water.blackTank': ['black', 'black tank', 'gallons black', 'of black'],
     'outside.temperature': [
       ...['tonight', 'tonite', 'outside', 'out', 'overnight', 'last night', 'forecast', 'lows'],
-      ...['low of', 'degrees', 'gets to', 'down to', 'nights'],
+      ...[
+        'low of',
+        'degrees',
+        'gets to',
+        'gets to about',
+        'supposed to hit',
+        'going to hit',
+        'gonna hit',
+        '2nite',
+        'freeze warning',
+        'down to',
+        'nights',
+      ],
     ],
     'inside.temperature': ['inside', 'keep it at', 'thermostat', 'set at', 'indoors'],
     'furnace.input': ['furnace', 'furnace plate says', 'furnace is', 'btu furnace', 'input'],
@@ -62,7 +84,7 @@ export const livingWords: WordsOfFacts = {
     'supply.outlet': {
       'household-15': [
         ...['15 amp outlet', '15a outlet', 'regular 15 amp', 'household outlet', 'wall outlet'],
-        ...['regular outlet', 'garage outlet', 'house outlet', 'normal outlet', 'regular plug'],
+        ...['regular outlet', 'garage outlet', 'house outlet', 'regular plug'],
         ...[
           'outlet in the garage',
           'outlet in their garage',
