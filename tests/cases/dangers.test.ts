@@ -11,6 +11,11 @@ import { casesFolder } from './files';
  */
 const dangers: readonly (readonly [path: string, wrong: RegExp, todo: RegExp])[] = [
   [
+    'truck-camper/two-facts-a-mark-seventy-inches-back.md',
+    /lies 12 (inches|in) behind the rear axle/,
+    /Do not drive it so/,
+  ],
+  [
     'hitch-setup/two-facts-an-extension-in-the-receiver.md',
     /what may rest on the ball with the extension/,
     /Read the extension’s own label/,

@@ -202,7 +202,12 @@ export function missingFacts(
   // What only a proviso hangs on is asked once the rest is settled.
   const later = ({ deciding }: Weighed): number =>
     Number(deciding.every(({ of }) => states.get(of) === 'if'));
+  // A danger that is open is asked before anything that may only be too heavy.
+  const { findings } = setting.compiled.topic;
+  const isDanger = (of: string): boolean =>
+    states.get(of) === 'unknown' && findings[of.replace(/^finding\./, '')]?.first === true;
+  const after = ({ deciding }: Weighed): number => Number(!deciding.some(({ of }) => isDanger(of)));
   return [...asked, ...weighUntold(setting, run, decisions, asked)]
-    .toSorted((a, b) => later(a) - later(b) || score(b) - score(a))
+    .toSorted((a, b) => later(a) - later(b) || after(a) - after(b) || score(b) - score(a))
     .flatMap((weighed) => told(setting, weighed, say));
 }

@@ -65,7 +65,8 @@ export const zone = part({
       label: 'Center of gravity of the loaded camper, ahead of the rear axle',
       noun: 'the center of gravity',
       unit: 'in',
-      is: 'camper.moment / camper.loaded',
+      // Where nothing lies in it beyond its label, the mark is the place, whatever the camper weighs.
+      is: 'choose(camper.loads > 0, camper.moment / camper.loaded, camper.ownCenter)',
       source: camperLoading,
     },
     'camper.behindAxle': {
@@ -109,6 +110,7 @@ export const zone = part({
   findings: {
     'behind-axle': {
       label: 'Center of gravity against the rear axle',
+      first: true,
       askedBy: ['camper.center', 'camper.centerBehindBoard'],
       unknown: {
         when: 'center.isBehindAxle && !zone.aftTold',
