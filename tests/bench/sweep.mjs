@@ -1,165 +1,202 @@
 // All pairs of a yard by every way there is of judging one: the same verdicts first, then the speed.
 // Alone: `node tests/bench/sweep.mjs [MOST]`, MOST pairs at the most (10,000,000).
-import { readFileSync } from 'node:fs';
+import { once } from 'node:events';
 import { pathToFileURL } from 'node:url';
+import { Worker } from 'node:worker_threads';
 import { answerNow, quickly, towFit } from '@tarebook/rules';
-import { conditionRules, levels, readFacts } from '@tarebook/rules/engine';
-import { matrixOf, readCatalogue } from '@tarebook/sweep';
-import { kernelFrom } from '@tarebook/sweep/kernels';
-import kernel from '@tarebook/sweep/tow-fit';
-import { Engine } from 'json-rules-engine';
+import { byHand } from './by-hand.mjs';
+import { asOf, setting } from './decision.mjs';
+import { duckdb, publicodes, stock } from './others.mjs';
+import { assemble, atOnce, shortOf, sweepOf, yard } from './sweep-setup.mjs';
 
-const asOf = '2026-11-01';
-const seed = (name) => readFileSync(new URL(`../../seeds/${name}`, import.meta.url), 'utf8');
-const invented = readCatalogue({
-  'vehicles.csv': seed('vehicles.csv'),
-  'trailers.csv': seed('trailers.csv'),
-});
-const load = {
-  'load.occupants': [{ weight: '180 lb' }, { weight: '150 lb' }],
-  'trailer.cargo': [{ label: 'A weekend', weight: '300 lb' }],
-};
-
-/** As many as wanted, each a little heavier or lighter than the seed it comes of. */
-function many(entries, wanted, from) {
-  let state = from;
-  const random = () => {
-    state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0;
-    return state / 2 ** 32;
-  };
-  return Array.from({ length: wanted }, (_, i) => {
-    const entry = entries[i % entries.length];
-    const by = 0.85 + 0.3 * random();
-    const facts = Object.entries(entry.facts).map(([id, given]) => {
-      const [, pounds] = /^(\d[\d.]*) lb$/.exec(given) ?? [];
-      return [id, pounds === undefined ? given : `${Math.round(pounds * by)} lb`];
-    });
-    return { name: `${entry.name} ${i}`, cells: entry.cells, facts: Object.fromEntries(facts) };
-  });
-}
-
-const yard = (vehicles, trailers) => ({
-  ...invented,
-  vehicles: many(invented.vehicles, vehicles, 1),
-  trailers: many(invented.trailers, trailers, 2),
-});
-
-const secondsOf = (run) => {
-  const begun = performance.now();
-  run();
-  return (performance.now() - begun) / 1000;
-};
-
-/** Every pair by kernels; the count of each level, so that nothing is left out. */
-function byKernels({ rows }) {
-  const counts = levels.map(() => 0);
-  for (const { levels: found } of rows(load)) for (const level of found) counts[level] += 1;
-  return counts;
-}
-
-/** Conditions of an answer that have a number or a word for every name, and those. */
-function plainFacts(answer) {
-  const found = new Map();
-  for (const [name, step] of Object.entries(answer.trace.steps)) {
-    if (step.ends && step.ends.lo === step.ends.hi) found.set(name, step.ends.lo);
-    else if (['yes', 'no'].includes(step.value)) found.set(name, step.value);
+/** The least of some runs, in seconds. */
+async function secondsOf(times, run) {
+  let least = Infinity;
+  for (let i = 0; i < times; i += 1) {
+    const begun = performance.now();
+    await run();
+    least = Math.min(least, (performance.now() - begun) / 1000);
   }
-  const names = (c) =>
-    (c.all ?? c.any)?.flatMap(names) ?? [c.fact, ...(c.value.fact ? [c.value.fact] : [])];
-  const rules = conditionRules(towFit).filter(({ conditions }) =>
-    names(conditions).every((name) => found.has(name)),
-  );
-  return { rules, values: Object.fromEntries(found) };
+  return least;
 }
 
-/** Single pairs by the ways that judge one at a time: pairs a second. */
-async function oneByOne(catalogue, wanted) {
-  const judge = quickly(towFit, { asOf });
-  const pairs = catalogue.vehicles
-    .flatMap((vehicle) =>
-      catalogue.trailers.map((trailer) => ({ ...vehicle.facts, ...trailer.facts, ...load })),
-    )
-    .filter((_, i) => i % 7 === 0)
-    .slice(0, wanted);
-  const explained = secondsOf(() => {
-    for (const facts of pairs) answerNow(towFit, { facts, asOf });
-  });
-  const quick = secondsOf(() => {
-    for (const facts of pairs) judge(facts);
-  });
-  const exact = pairs.find((facts) =>
-    [...readFacts(towFit, facts).inputs.values()].every(
-      (input) => input.kind !== 'number' || input.status !== 'known' || input.lo === input.hi,
-    ),
-  );
-  const answer = answerNow(towFit, { facts: exact, asOf });
-  const { rules, values } = plainFacts(answer);
-  const stock = new Engine(rules.map(({ conditions, event }) => ({ conditions, event })));
-  const times = 200;
-  const begun = performance.now();
-  for (let i = 0; i < times; i += 1) await stock.run(values);
-  const stockSeconds = (performance.now() - begun) / 1000;
-  const perSecond = (count, seconds) => Math.round(count / seconds);
-  return {
-    [`stock json-rules-engine, ${rules.length} conditions on ready numbers`]: perSecond(
-      times,
-      stockSeconds,
-    ),
-    'explained answer': perSecond(pairs.length, explained),
-    'verdict alone': perSecond(pairs.length, quick),
-  };
-}
+const factsOf = ({ vehicles, trailers }, row, column) => ({
+  ...{ ...setting, ...vehicles[row].facts, ...trailers[column].facts },
+});
 
-/** Verdicts of the kernels against the explained answer, over a part of all pairs. */
-function agree(catalogue) {
-  const { vehicles, trailers, rows } = matrix(catalogue);
+/** Every way against the loop by hand, pair by pair; a difference ends the bench. */
+async function agree(side) {
+  const all = yard(side, side);
+  const { told } = all;
+  const wanted = new Uint8Array(side * side);
+  byHand(told.vehicles, told.trailers)(0, side, wanted);
   let compared = 0;
-  for (const { row, levels: found } of rows(load)) {
-    for (let column = row % 5; column < trailers.length; column += 5) {
-      const facts = { ...vehicles[row].facts, ...trailers[column].facts, ...load };
-      const { outcome } = answerNow(towFit, { facts, asOf });
-      if (towFit.outcomes[levels[found[column]]].id !== outcome) {
-        throw new Error(`${vehicles[row].name} and ${trailers[column].name} come out otherwise.`);
-      }
-      compared += 1;
+  const same = (name, at, level) => {
+    compared += 1;
+    if (level === wanted[at]) return;
+    throw new Error(`${name}: pair ${at} comes out as ${level}, and not ${wanted[at]}.`);
+  };
+  for (const [name, more] of [
+    ['plain', {}],
+    ['SIMD', { assemble }],
+  ]) {
+    const run = await sweepOf(all, more);
+    for (let again = 0; again < 2; again += 1) {
+      run(0, side, (from, levels) => {
+        levels.forEach((level, i) => {
+          same(`kernels, ${name}`, from * side + i, shortOf[level]);
+        });
+      });
     }
   }
-  return compared;
+  const database = await duckdb(told.vehicles, told.trailers, 1);
+  (await database.levels()).forEach((level, at) => {
+    same('DuckDB', at, level);
+  });
+  database.close();
+  const [engine, rules] = [
+    stock(told.vehicles, told.trailers),
+    publicodes(told.vehicles, told.trailers),
+  ];
+  const levelOf = { fits: 0, 'fits-with-care': 1, 'does-not-fit': 2 };
+  const quick = quickly(towFit, { asOf });
+  for (let at = 0; at < side * side; at += 37) {
+    const [row, column] = [Math.floor(at / side), at % side];
+    const facts = factsOf(all, row, column);
+    same('explained answer', at, levelOf[answerNow(towFit, { facts, asOf }).outcome]);
+    same('verdict alone', at, levelOf[towFit.outcomes[quick(facts).level].id]);
+    same('json-rules-engine', at, await engine(row, column));
+    if (at % 5 === 0) same('publicodes', at, rules(row, column));
+  }
+  return {
+    compared,
+    fits: [0, 1, 2].map((level) => wanted.filter((each) => each === level).length),
+  };
 }
 
-const matrix = (catalogue) => matrixOf(catalogue, asOf, towFit, kernelFrom(towFit, kernel));
+/** Ways that judge one pair after another: pairs a second. */
+async function oneByOne(side) {
+  const all = yard(side, side);
+  const { told } = all;
+  const [engine, rules] = [
+    stock(told.vehicles, told.trailers),
+    publicodes(told.vehicles, told.trailers),
+  ];
+  const quick = quickly(towFit, { asOf });
+  const over = async (wanted, judge) => {
+    const pairs = Array.from({ length: wanted }, (_, i) => (i * 37) % (side * side));
+    const run = async () => {
+      for (const at of pairs) await judge(Math.floor(at / side), at % side);
+    };
+    return wanted / (await secondsOf(2, run));
+  };
+  return {
+    'publicodes, two checks and their formulas': await over(100, rules),
+    'stock json-rules-engine, ready numbers': await over(3000, engine),
+    'explained answer': await over(150, (row, column) =>
+      answerNow(towFit, { facts: factsOf(all, row, column), asOf }),
+    ),
+    'verdict alone': await over(400, (row, column) => quick(factsOf(all, row, column))),
+  };
+}
+
+/** Half of the yard in each of two threads, made ready before. */
+async function onTwo(rows, columns) {
+  const half = Math.ceil(rows / 2);
+  const threads = [
+    [0, half],
+    [half, rows],
+  ].map(
+    ([from, to]) =>
+      new Worker(new URL('./sweep-second.mjs', import.meta.url), {
+        workerData: { rows, columns, from, to },
+      }),
+  );
+  await Promise.all(threads.map((thread) => once(thread, 'message')));
+  const seconds = await secondsOf(3, async () => {
+    const done = threads.map((thread) => once(thread, 'message'));
+    for (const thread of threads) thread.postMessage('go');
+    await Promise.all(done);
+  });
+  await Promise.all(threads.map((thread) => thread.terminate()));
+  return seconds;
+}
+
+/** Ways that judge a yard at once: pairs a second. */
+async function wholeYard(rows, columns) {
+  const all = yard(rows, columns);
+  const { told } = all;
+  const pairs = rows * columns;
+  const levels = new Uint8Array(atOnce * columns);
+  const hand = byHand(told.vehicles, told.trailers);
+  const byHandSeconds = await secondsOf(3, () => {
+    for (let at = 0; at < rows; at += atOnce) hand(at, Math.min(at + atOnce, rows), levels);
+  });
+  const found = { 'loop by hand, one thread': byHandSeconds };
+  for (const [name, more] of [
+    ['plain', {}],
+    ['SIMD', { assemble }],
+  ]) {
+    const run = await sweepOf(all, more);
+    found[`kernels, ${name}, one thread`] = await secondsOf(3, () => run(0, rows, () => {}));
+  }
+  found['kernels, SIMD, two threads'] = await onTwo(rows, columns);
+  for (const threads of [1, 2]) {
+    const database = await duckdb(told.vehicles, told.trailers, threads);
+    found[`DuckDB cross join, ${threads === 1 ? 'one thread' : 'two threads'}`] = await secondsOf(
+      2,
+      () => database.counts(),
+    );
+    database.close();
+  }
+  return Object.fromEntries(
+    Object.entries(found).map(([name, seconds]) => [name, pairs / seconds]),
+  );
+}
+
+/** What more pairs cost: seconds, and the most memory ever had, of one process each. */
+async function byCount(most) {
+  const table = [];
+  for (let pairs = 100_000; pairs <= most; pairs *= 10) {
+    const columns = 1000;
+    const rows = pairs / columns;
+    const run = await sweepOf(yard(rows, columns), { assemble });
+    const seconds = await secondsOf(2, () => run(0, rows, () => {}));
+    table.push({ pairs, seconds, 'nanoseconds a pair': (seconds / pairs) * 1e9 });
+  }
+  return table;
+}
+
+const rounded = (value) => (value >= 100 ? Math.round(value) : Number(value.toPrecision(3)));
 
 /** The table; every figure is of this one run. */
 export async function sweepTable(most = 10_000_000) {
-  const compared = agree(yard(60, 60));
-  const one = await oneByOne(yard(60, 60), 400);
-  const kernels = [];
-  for (let pairs = 10_000; pairs <= most; pairs *= 10) {
-    const side = Math.sqrt(pairs);
-    const [vehicles, trailers] = [Math.round(side), Math.round(pairs / Math.round(side))];
-    const catalogue = yard(vehicles, trailers);
-    let all;
-    const ready = secondsOf(() => {
-      all = matrix(catalogue);
-    });
-    const first = secondsOf(() => byKernels(all));
-    let counts;
-    const again = secondsOf(() => {
-      counts = byKernels(all);
-    });
-    kernels.push({
-      ...{ pairs: vehicles * trailers, 'read, s': ready, 'first, s': first, 'again, s': again },
-      'pairs a second': Math.round((vehicles * trailers) / again),
-      'memory, MiB': Math.round(process.memoryUsage().rss / 2 ** 20),
-      ...Object.fromEntries(levels.map((level, i) => [level, counts[i]])),
-    });
-  }
-  return { compared, 'pairs a second, one at a time': one, 'by kernels, one thread': kernels };
+  const { compared, fits } = await agree(120);
+  const speeds = { ...(await oneByOne(120)), ...(await wholeYard(Math.ceil(most / 1000), 1000)) };
+  const at = (start) => speeds[Object.keys(speeds).find((name) => name.startsWith(start))];
+  const simd = speeds['kernels, SIMD, one thread'];
+  return {
+    'verdicts compared, all the same': compared,
+    'of them fit, with care, not': fits,
+    'pairs a second': Object.fromEntries(
+      Object.entries(speeds).map(([name, speed]) => [name, Math.round(speed)]),
+    ),
+    'one thread against the loop by hand': rounded(simd / at('loop by hand')),
+    'two threads against DuckDB on two': rounded(
+      speeds['kernels, SIMD, two threads'] / speeds['DuckDB cross join, two threads'],
+    ),
+    'one thread against stock json-rules-engine': rounded(simd / at('stock')),
+    'by count of pairs': (await byCount(most)).map((row) =>
+      Object.fromEntries(Object.entries(row).map(([name, value]) => [name, rounded(value)])),
+    ),
+  };
 }
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
   const table = await sweepTable(Number(process.argv[2] ?? 10_000_000));
-  console.log(`${table.compared} verdicts compared, all the same.`);
-  console.table(table['pairs a second, one at a time']);
-  console.table(table['by kernels, one thread']);
+  const { 'pairs a second': speeds, 'by count of pairs': counts, ...rest } = table;
+  console.log(rest);
+  console.table(speeds);
+  console.table(counts);
+  process.exit(0);
 }
