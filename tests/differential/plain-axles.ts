@@ -136,6 +136,8 @@ export function plainAxles(f: Reader, tow: PlainTongue, vehicle: PlainVehicle, w
   );
 
   return {
+    // A tongue that lifts takes nothing from the front.
+    frontTaken: times(larger(tongue, none), lever),
     lever,
     restored,
     barsKnown,

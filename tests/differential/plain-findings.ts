@@ -196,6 +196,12 @@ export function plainFindings(rig: PlainRig): Record<string, State> {
         andBoth(above(altitude, none), above(loaded, derated)),
       ),
     }),
+    // A tenth of the front axle, without bars (custom of the trade).
+    'front-axle-light': asked(
+      ofTongue &&
+        ['vehicle.curbFront', 'vehicle.wheelbase', 'vehicle.overhang'].every((id) => f.known(id)),
+      { care: andBoth(surely(!inUse), above(axles.frontTaken, times(axles.frontAlone, at(0.1)))) },
+    ),
     'rear-axle-slack': asked(f.known('vehicle.gawrRear'), {
       care: andBoth(surely(inUse), above(axles.rearWithoutBars, f.number('vehicle.gawrRear'))),
     }),

@@ -84,7 +84,7 @@ const parts = [
 /** May this vehicle tow this trailer, loaded as it will be on the road, and what runs out first? */
 export const towFit = defineTopic({
   id: 'tow-fit',
-  version: '4.1.0',
+  version: '5.0.0',
   title: 'Tow fit',
   question:
     'May this vehicle tow this trailer, loaded as it will be on the road, and which limit runs out first?',
@@ -141,6 +141,7 @@ export const towFit = defineTopic({
         'finding.tongue-share',
         'limit.combined',
         'limit.front-axle',
+        'finding.front-axle-light',
         'limit.rear-axle',
         'limit.trailer-gross',
         'limit.trailer-axles',

@@ -2,14 +2,15 @@ import { part } from '../../engine/define/topic';
 import { house } from '../../trade/bibliography/common';
 import { intervals } from '../../trade/bibliography/weigh-in';
 
-const least = (name: string): string => `${name} * (1 - scale.tolerance) - scale.step / 2`;
+const least = (name: string): string => `max(0, ${name} * (1 - scale.tolerance) - scale.step / 2)`;
 const most = (name: string): string => `${name} * (1 + scale.tolerance) + scale.step / 2`;
 const read = (axle: string, pass: string, name: string) =>
   ({
     label: `${axle}, ${pass}, as far as the scale tells`,
     noun: `the ${axle.toLowerCase()}, ${pass}`,
     unit: 'lb',
-    is: `${name} * scale.band + scale.rounding`,
+    // No axle lifts the scale.
+    is: `max(0, ${name} * scale.band + scale.rounding)`,
     source: intervals,
   }) as const;
 const end = (label: string, is: string) => ({ label, unit: 'lb', is, source: intervals }) as const;

@@ -136,7 +136,30 @@ export const vehicleLoads = part({
 });
 
 export const vehicleAxles = part({
+  parameters: {
+    'front.mostTaken': {
+      label: 'What a tongue without bars may take from the front axle before a word is said',
+      noun: 'a tenth of the front axle',
+      unit: '%',
+      values: [{ from: '2020-01-01', value: 10 }],
+      source: custom,
+    },
+  },
   formulas: {
+    'front.taken': {
+      label: 'What the tongue takes from the front axle without bars',
+      noun: 'what the tongue takes from the front axle',
+      unit: 'lb',
+      is: 'max(0, tongue.loaded) * hitch.lever',
+      source: statics,
+    },
+    'front.mayLose': {
+      label: 'What the front axle may lose to a tongue without bars',
+      noun: 'what the front axle may lose',
+      unit: 'lb',
+      is: 'front.withoutTongue * front.mostTaken',
+      source: custom,
+    },
     'tongue.hangsNothing': {
       label: 'Neither tongue nor hitch hardware hangs on the vehicle',
       unit: 'yes-no',
@@ -222,6 +245,25 @@ export const vehicleAxles = part({
     },
   },
   findings: {
+    'front-axle-light': {
+      label: 'Front axle without bars',
+      askedByKnown: ['vehicle.curbFront', 'vehicle.wheelbase', 'vehicle.overhang'],
+      askedWhen: 'tongue.isKnown',
+      care: {
+        when: '!distribution.inUse && front.taken > front.mayLose',
+        wrong:
+          'Without bars the tongue takes {front.taken} from the front axle, which stands on {front.withoutTongue} without the trailer.',
+        because: 'The front wheels steer and do most of the braking.',
+        do: 'Ask whether the vehicle’s maker allows weight distribution, or load it farther forward.',
+      },
+      open: {
+        wrong: 'Without bars the tongue may take more than a tenth from the front axle.',
+        because: 'The front wheels steer and do most of the braking.',
+        do: 'Weigh the front axle with and without the trailer.',
+      },
+      otherwise: 'No bars are wanted for the front axle’s sake.',
+      source: custom,
+    },
     'rear-axle-slack': {
       label: 'Rear axle before the bars are tightened',
       first: true,
