@@ -200,7 +200,7 @@ export function plainFindings(rig: PlainRig): Record<string, State> {
     'front-axle-light': asked(
       ofTongue &&
         ['vehicle.curbFront', 'vehicle.wheelbase', 'vehicle.overhang'].every((id) => f.known(id)),
-      { care: andBoth(surely(!inUse), above(axles.frontTaken, times(axles.frontAlone, at(0.1)))) },
+      { care: andBoth(surely(!inUse), above(over(axles.frontTaken, axles.frontAlone), at(0.1))) },
     ),
     'rear-axle-slack': asked(f.known('vehicle.gawrRear'), {
       care: andBoth(surely(inUse), above(axles.rearWithoutBars, f.number('vehicle.gawrRear'))),

@@ -153,12 +153,12 @@ export const vehicleAxles = part({
       is: 'max(0, tongue.loaded) * hitch.lever',
       source: statics,
     },
-    'front.mayLose': {
-      label: 'What the front axle may lose to a tongue without bars',
-      noun: 'what the front axle may lose',
-      unit: 'lb',
-      is: 'front.withoutTongue * front.mostTaken',
-      source: custom,
+    'front.takenShare': {
+      label: 'What the tongue takes of the front axle without bars',
+      noun: 'the part of the front axle that the tongue takes',
+      unit: '%',
+      is: 'front.taken / front.withoutTongue',
+      source: statics,
     },
     'tongue.hangsNothing': {
       label: 'Neither tongue nor hitch hardware hangs on the vehicle',
@@ -250,7 +250,7 @@ export const vehicleAxles = part({
       askedByKnown: ['vehicle.curbFront', 'vehicle.wheelbase', 'vehicle.overhang'],
       askedWhen: 'tongue.isKnown',
       care: {
-        when: '!distribution.inUse && front.taken > front.mayLose',
+        when: '!distribution.inUse && front.takenShare > front.mostTaken',
         wrong:
           'Without bars the tongue takes {front.taken} from the front axle, which stands on {front.withoutTongue} without the trailer.',
         because: 'The front wheels steer and do most of the braking.',
