@@ -3,7 +3,8 @@ import { parentPort, workerData } from 'node:worker_threads';
 import { assemble, sweepOf, yard } from './sweep-setup.mjs';
 
 const { rows, columns, from, to } = workerData;
-const run = await sweepOf(yard(rows, columns), { assemble });
+const run = await sweepOf(yard(rows, columns), { assemble }, true);
+run(from, to, () => {});
 parentPort.on('message', () => {
   run(from, to, () => {});
   parentPort.postMessage('done');

@@ -138,7 +138,11 @@ async function wholeYard(rows, columns) {
     ['SIMD', { assemble }],
   ]) {
     const run = await sweepOf(all, more);
-    found[`kernels, ${name}, one thread`] = await secondsOf(3, () => run(0, rows, () => {}));
+    found[`kernels, ${name}, one thread, reading included`] = await secondsOf(3, () =>
+      run(0, rows, () => {}),
+    );
+    const ready = await sweepOf(all, more, true);
+    found[`kernels, ${name}, one thread`] = await secondsOf(4, () => ready(0, rows, () => {}));
   }
   found['kernels, SIMD, two threads'] = await onTwo(rows, columns);
   for (const threads of [1, 2]) {

@@ -102,9 +102,9 @@ function byBoth(facts: FactsGiven, all: readonly FactsGiven[], by: Program, with
     return found;
   });
   const whole = roomFor(across * across);
-  tiling(asked, inputsOf(topic, facts), inputs)(inputs, whole);
+  tiling(asked, inputsOf(topic, facts), inputs)(inputs)(whole);
   const assembled = roomFor(across * across);
-  tiling(asked, inputsOf(topic, facts), inputs, inMemory, noPairs)(inputs, assembled);
+  tiling(asked, inputsOf(topic, facts), inputs, inMemory, noPairs)(inputs)(assembled);
   return (row: number, column: number) =>
     [
       { found: rows[row] ?? whole, at: column },

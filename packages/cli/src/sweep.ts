@@ -23,7 +23,7 @@ export type SweepDone = {
 };
 
 /** So many pairs are judged before anything is written; of many trailers a row at the least. */
-const pairsInPart = 100_000;
+const pairsInPart = 256_000;
 
 const mostThreads = 64;
 
@@ -186,7 +186,7 @@ async function askedIn(
   const { size, mtimeMs } = await stat(vehicles).catch((problem) => {
     throw new BadInput(`${named(vehicles)}: ${reasonOf(problem)}`);
   });
-  const told = [facts, layer, trailers].map((each) => JSON.stringify(each));
+  const told = [facts, layer, trailers, pairsInPart].map((each) => JSON.stringify(each));
   const digest = digestOf(...told, vehicles, `${size} ${mtimeMs}`);
   return `${JSON.stringify({ topic: towFit.id, rules: towFit.version, asOf, digest })}\n`;
 }

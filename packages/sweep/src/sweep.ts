@@ -61,6 +61,8 @@ export type Sweeper = {
    * asked of the engine.
    */
   readonly judge: (vehicles: readonly Swept[]) => Found;
+  /** Reads vehicles once, and gives what judges them whenever it is asked. */
+  readonly ready: (vehicles: readonly Swept[]) => () => Found;
   /** The outcome of each level, in the order of their figures. */
   readonly outcomes: readonly string[];
   /** The limit of each figure, and the unit of what is left on it. */
@@ -104,7 +106,12 @@ export function sweeping(asked: SweepAsked): Sweeper {
   };
 
   let room = roomFor(0);
-  const judge = (vehicles: readonly Swept[]): Found => {
+  const ready = (vehicles: readonly Swept[]): (() => Found) => {
+    const byTiles = tiles(readRows(vehicles));
+    return () => judged(vehicles, byTiles);
+  };
+  const judge = (vehicles: readonly Swept[]): Found => ready(vehicles)();
+  const judged = (vehicles: readonly Swept[], byTiles: (into: Found) => void): Found => {
     const count = vehicles.length * trailers.length;
     if (room.levels.length < count) room = roomFor(count);
     const found: Found = {
@@ -113,7 +120,7 @@ export function sweeping(asked: SweepAsked): Sweeper {
       leftLo: room.leftLo.subarray(0, count),
       leftHi: room.leftHi.subarray(0, count),
     };
-    tiles(readRows(vehicles), found);
+    byTiles(found);
     const next = (from: number): number => found.levels.indexOf(askEngine, from);
     for (let at = next(0); at >= 0; at = next(at + 1)) {
       const vehicle = vehicles[Math.floor(at / trailers.length)];
@@ -143,5 +150,5 @@ export function sweeping(asked: SweepAsked): Sweeper {
     }
   }
 
-  return { judge, outcomes, limits, pairs };
+  return { judge, ready, outcomes, limits, pairs };
 }

@@ -1,9 +1,9 @@
 import type { Ref } from './graph';
 import { type Vector, vector } from './lanes';
-import type { PairSteps } from './pair-loop';
+import { type PairSteps, putRoom } from './pair-loop';
 import type { Special } from './specialize';
 import type { Kept } from './staged';
-import { watOf } from './wat';
+import { levelEnds, watOf } from './wat';
 
 /** Makes the bytes of a WebAssembly module out of its text. */
 export type Assemble = (text: string) => Uint8Array;
@@ -15,6 +15,7 @@ const page = 1 << 16;
 const viewsOf = ({ buffer }: WebAssembly.Memory) => ({
   numbers: new Float64Array(buffer),
   halves: new Int32Array(buffer),
+  bytes: new Uint8Array(buffer),
 });
 
 /** One memory for all programs, since only one is gone through at a time. */
@@ -86,6 +87,11 @@ export function inMemory(
   const ofCase = all(layout.case, kept.case);
   const rows = all(layout.rows, kept.rows);
   const columns = all(layout.columns, kept.columns);
+  const endsOf = () =>
+    special.outputs
+      .slice(levelEnds)
+      .map((_, i) => new Float64Array(memory.buffer, layout.at.outputs + i * n * place, n));
+  let ends = endsOf();
   return {
     refresh: () => {
       const { buffer } = memory;
@@ -110,9 +116,30 @@ export function inMemory(
       }
       run();
     },
-    found: () =>
-      special.outputs.map(
-        (_, i) => new Float64Array(memory.buffer, layout.at.outputs + i * n * place, n),
-      ),
+    put: (into, start, members) => {
+      const { bytes } = views();
+      putBytes(into.levels, start, members, bytes, layout.at.levels);
+      if (ends.length === 0) return;
+      if (ends[0]?.buffer !== memory.buffer) ends = endsOf();
+      putRoom(into, start, members, ends);
+    },
   };
+}
+
+/** Levels as they stand in the memory: side by side where their places are. */
+function putBytes(
+  into: Uint8Array,
+  start: number,
+  members: Int32Array,
+  bytes: Uint8Array,
+  from: number,
+): void {
+  const [first = 0, last = 0] = [members[0], members[members.length - 1]];
+  if (last - first === members.length - 1) {
+    into.set(bytes.subarray(from, from + members.length), start + first);
+    return;
+  }
+  for (let i = 0; i < members.length; i += 1) {
+    into[start + (members[i] ?? 0)] = bytes[from + i] ?? 0;
+  }
 }

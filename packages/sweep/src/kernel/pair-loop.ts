@@ -28,10 +28,11 @@ const numbersOf = (found: Float64Array | Uint8Array | undefined): Float64Array =
   throw new Error('A level is a number.');
 };
 
-type Ends = ReturnType<PairSteps['found']>;
+/** What comes out, place by place: the least and the greatest level, and what else is wanted. */
+type Ends = readonly (Float64Array | Uint8Array)[];
 
 /** The verdict of some columns told alike, each in its place behind where a row begins. */
-export function putLevels(into: Uint8Array, start: number, members: Int32Array, ends: Ends): void {
+function putLevels(into: Uint8Array, start: number, members: Int32Array, ends: Ends): void {
   const [least, most] = [numbersOf(ends[0]), numbersOf(ends[1])];
   for (let i = 0; i < members.length; i += 1) {
     const level = least[i] ?? askEngine;
@@ -39,9 +40,9 @@ export function putLevels(into: Uint8Array, start: number, members: Int32Array, 
   }
 }
 
-/** What binds, and what is left of it, where that is wanted. */
+/** What binds, both ends of what is left of it, and whether the engine must be asked, where that is wanted. */
 export function putRoom(into: Found, start: number, members: Int32Array, ends: Ends): void {
-  const [, , binding, lo, hi, unsure] = ends;
+  const [binding, lo, hi, unsure] = ends;
   if (!binding || !lo || !hi || !unsure) return;
   for (let i = 0; i < members.length; i += 1) {
     const to = start + (members[i] ?? 0);
@@ -80,8 +81,8 @@ export type PairSteps = {
   /** Takes in columns and a case that are others than before. */
   readonly refresh: () => void;
   readonly run: (row: number) => void;
-  /** What comes out, place by place: the least and the greatest level, and what else is wanted. */
-  readonly found: () => readonly (Float64Array | Uint8Array)[];
+  /** Puts what came out of the row where it belongs, behind where the row begins. */
+  readonly put: (into: Found, start: number, members: Int32Array) => void;
 };
 
 /** Steps of some columns, bound for whatever row is put in. */
@@ -121,7 +122,12 @@ export function columnsBound(special: Special, kept: Kept, from: number, n: numb
   const refresh = (): void => {
     for (const { into, of } of ofCase) fillWith(into, of.of[0] ?? 0);
   };
-  return { refresh, run, found: () => found };
+  const room = found.slice(2);
+  const put: PairSteps['put'] = (into, start, members) => {
+    putLevels(into.levels, start, members, found);
+    putRoom(into, start, members, room);
+  };
+  return { refresh, run, put };
 }
 
 /** A program made for two kins, ready to be run over them in one case after another. */
@@ -136,18 +142,17 @@ export function kinsReady(special: Special, whole: Kept, rows: Kin, columns: Kin
   const parts = Array.from({ length: Math.ceil(columns.size / block) }, (_, part) => {
     const from = part * block;
     const n = Math.min(block, columns.size - from);
-    const { refresh, run, found } = columnsBound(special, kept, from, n);
-    return { refresh, run, members: columns.members.subarray(from, from + n), found: found() };
+    const steps = columnsBound(special, kept, from, n);
+    return { ...steps, members: columns.members.subarray(from, from + n) };
   });
   const refresh = (): void => {
     reckonSides();
     for (const part of parts) part.refresh();
   };
   const judge: KinJudge = (row, into) => {
-    for (const { run, members, found } of parts) {
+    for (const { run, put, members } of parts) {
       run(row);
-      putLevels(into.levels, 0, members, found);
-      putRoom(into, 0, members, found);
+      put(into, 0, members);
     }
   };
   return { refresh, judge };

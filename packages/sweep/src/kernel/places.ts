@@ -135,5 +135,11 @@ export function placesOf(topic: Topic, sides: Sides, side: Side, all: readonly I
 
 /** Whether a number lies outside the bounds on which a program was built. */
 export function isOutside({ sort, least, most }: Step, told: Vector): boolean {
-  return sort === 'number' && told.of.some((each) => each < least || each > most);
+  if (sort !== 'number') return false;
+  const { of } = told;
+  for (let i = 0; i < of.length; i += 1) {
+    const each = of[i] ?? 0;
+    if (each < least || each > most) return true;
+  }
+  return false;
 }

@@ -11,6 +11,7 @@ export type StoredKin = {
   readonly likeness: string;
   /** Where its values begin. */
   readonly from: number;
+  /** In rising order. */
   readonly members: Int32Array;
   readonly values: ReadonlyMap<Ref, Vector>;
   /** What held of such in everything read so far. */
@@ -101,7 +102,8 @@ export function sideStore(
     const rest = [...byLikeness].flatMap(([likeness, members]) =>
       named.has(likeness) ? [] : members,
     );
-    return rest.length > 0 ? [...own, [theRest, rest]] : own;
+    // In their order like all the others: whoever writes what comes out counts on it.
+    return rest.length > 0 ? [...own, [theRest, rest.toSorted((a, b) => a - b)]] : own;
   };
 
   return (some) => {

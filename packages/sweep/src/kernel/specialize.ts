@@ -8,6 +8,8 @@ export type Special = {
   readonly staged: Staged;
   /** Where its inputs come from: steps of the program for all places. */
   readonly inputs: ReadonlyMap<Ref, Ref>;
+  /** Inputs that are rounded already. */
+  readonly rounded: ReadonlySet<Ref>;
   readonly outputs: readonly Ref[];
 };
 
@@ -23,6 +25,7 @@ export function specialize(
   const g = graph();
   const made = new Map<Ref, Ref>();
   const inputs = new Map<Ref, Ref>();
+  const rounded = new Set<Ref>();
   const isSettled = (ref: Ref, value: number): boolean => g.isConstant(ref, value);
 
   const constantOf = ({ sort }: Step, value: number): Ref => {
@@ -38,6 +41,7 @@ export function specialize(
     const { least, most, mayBeNone } = mark;
     const input = g.input(`${ref}`, step.sort, step.side, least, most, mayBeNone);
     inputs.set(input, ref);
+    if (step.op === 'round') rounded.add(input);
     return input;
   };
 
@@ -87,5 +91,5 @@ export function specialize(
   };
 
   const ends = outputs.map(at);
-  return { staged: staged(g.steps, ends), inputs, outputs: ends };
+  return { staged: staged(g.steps, ends), inputs, rounded, outputs: ends };
 }

@@ -3,7 +3,7 @@ import type { Ref } from './graph';
 import { inMemory, type Machine } from './in-memory';
 import { padded, type Vector, vector } from './lanes';
 import type { Marks } from './marks';
-import { askEngine, columnsBound, type Found, putLevels, putRoom } from './pair-loop';
+import { askEngine, columnsBound, type Found } from './pair-loop';
 import type { KernelAsked } from './pairs';
 import { caseStore, type StoredKin, sideStore } from './side-store';
 import { type Special, specialize } from './specialize';
@@ -36,7 +36,7 @@ function tileOf(special: Special, n: number, by: Machine | undefined) {
     rows: rows.ready.kept,
     columns: columns.ready.kept,
   };
-  const { refresh, run, found } = by
+  const { refresh, run, put } = by
     ? inMemory(special, kept, n, by)
     : columnsBound(special, kept, 0, n);
   const fixed = (ref: Ref): number => steps[ref]?.value ?? 0;
@@ -64,7 +64,6 @@ function tileOf(special: Special, n: number, by: Machine | undefined) {
     into: Found,
   ): void => {
     fill(ofCase, setting, 0, 1, fixed);
-    const out = found();
     for (let top = 0; top < over.members.length; top += rowsAtOnce) {
       const height = Math.min(rowsAtOnce, over.members.length - top);
       fill(rows, over.values, over.from + top, height, single);
@@ -75,8 +74,7 @@ function tileOf(special: Special, n: number, by: Machine | undefined) {
         for (let row = 0; row < height; row += 1) {
           run(row);
           const start = (over.members[top + row] ?? 0) * width;
-          putLevels(into.levels, start, members, out);
-          putRoom(into, start, members, out);
+          put(into, start, members);
         }
       }
     }
@@ -106,7 +104,7 @@ export function tiling(
   columns: readonly Inputs[],
   by?: Machine,
   mostPlain = soonWorthIt,
-): (rows: readonly Inputs[], into: Found) => void {
+): (rows: readonly Inputs[]) => (into: Found) => void {
   const outputs = [...program.verdict, ...(withRoom ? program.room : [])];
   const all = staged(program.steps, outputs);
   const setting = { topic, sides, parameters: inBase(parametersOn(topic, asOf), asOf) };
@@ -142,15 +140,17 @@ export function tiling(
     return kept.tile;
   };
 
-  return (rows, into) => {
-    into.levels.fill(askEngine);
-    if (!ofCase.isWithin) return;
-    for (const over of readRows(rows)) {
-      if (!over.isWithin) continue;
-      for (const column of across) {
-        if (!column.isWithin) continue;
-        tileFor(over, column)(ofCase.values, over, column, columns.length, into);
+  return (rows) => {
+    const kinds = readRows(rows).filter(({ isWithin }) => isWithin);
+    return (into) => {
+      into.levels.fill(askEngine);
+      if (!ofCase.isWithin) return;
+      for (const over of kinds) {
+        for (const column of across) {
+          if (!column.isWithin) continue;
+          tileFor(over, column)(ofCase.values, over, column, columns.length, into);
+        }
       }
-    }
+    };
   };
 }
