@@ -11,6 +11,7 @@ import { readHouses } from './state/house';
 import { type Judged, judgeInSteps } from './state/judged';
 import { type Elsewhere, hearElsewhere, keptCase } from './state/kept';
 import { openReader, openReadersFor, openYaml } from './state/reading';
+import type { Shared, SharedCase } from './state/shared';
 import { openAllTopics, openTopic } from './state/topics';
 import './views/case-page';
 import { descriptions, menu, pages } from './views/page-words';
@@ -172,7 +173,8 @@ export class TarePage extends PlainElement {
     }
     if (address.page === 'case' && address.packed !== undefined) {
       const { openShared } = await import('./state/shared');
-      const shared = await openShared(address.topic, address.name, address.packed);
+      const opened = await openShared(address.topic, address.name, address.packed);
+      const shared = 'says' in opened ? opened : await this.triedFirst(address.topic, opened);
       if (!('says' in shared)) await openReadersFor([shared.filed, shared.kept]);
       const found = 'says' in shared ? undefined : await this.judgedFirst(shared, true);
       if (visit !== this.visit) return;
@@ -201,6 +203,13 @@ export class TarePage extends PlainElement {
     if (address.page === 'note') await import('./views/note-page');
     if (address.page === 'rig') await Promise.all([readHouses(), import('./views/rig-page')]);
     if (address.page === 'rules' || address.page === 'topic') await import('./views/rules-page');
+  }
+
+  /** Whatever comes with a link is read and judged beside the page before it is here. */
+  private async triedFirst(topic: string, shared: SharedCase): Promise<Shared> {
+    const { whyTooMuch } = await import('./aside/first');
+    const says = await whyTooMuch('This link', [{ topic, text: shared.filed }]);
+    return says === undefined ? shared : { says };
   }
 
   private async judgedFirst(texts: Texts, byLink: boolean): Promise<Found> {

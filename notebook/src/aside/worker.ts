@@ -2,12 +2,14 @@ import type { VerdictAsked } from '../cases/verdict';
 import type { ChangeAsked } from '../change/asked';
 import type { QuestionsAsked } from '../questions/answer-shapes';
 import { changesOf } from './changes-of';
+import { type TrialAsked, trialBegins, trialOf } from './trial';
 import { verdictOf } from './verdict-of';
 
 /** What is reckoned beside the page; all of it needs the rule sets, so all is asked in one place. */
 export type AskedAside =
   | ({ readonly kind: 'verdict' } & VerdictAsked)
   | ({ readonly kind: 'changes' } & ChangeAsked)
+  | ({ readonly kind: 'trial' } & TrialAsked)
   | ({ readonly kind: 'questions' } & QuestionsAsked);
 
 /** Out of the promise, so that whoever asked hears of it as of any other mistake. */
@@ -25,11 +27,11 @@ addEventListener('message', async ({ data }: MessageEvent<AskedAside>) => {
     return;
   }
   if (data.kind === 'changes') {
-    try {
-      postMessage(await changesOf(data));
-    } catch (problem) {
-      aloud(problem);
-    }
+    changesOf(data).then((found) => postMessage(found), aloud);
+    return;
+  }
+  if (data.kind === 'trial') {
+    trialOf(data, () => postMessage(trialBegins)).then((trial) => postMessage({ trial }), aloud);
     return;
   }
   try {

@@ -8,7 +8,7 @@ import './guess-field';
 import { guessCode } from './guess-code';
 import { GuessField } from './guess-field';
 import { type Heard, lineTo } from './line';
-import { type PassedOn, unpackClass } from './passed-on';
+import { openedClass, type PassedOn } from './passed-on';
 import { readPrediction } from './predict';
 import { type Walked, walkedCase } from './record';
 import { taskRead } from './task-read';
@@ -64,7 +64,7 @@ export class JoinView extends PlainElement {
   }
 
   private open(packed: string): void {
-    unpackClass(packed).then(
+    openedClass(packed).then(
       (passed) => {
         this.passed = passed;
       },

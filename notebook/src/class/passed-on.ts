@@ -1,3 +1,4 @@
+import { whyTooMuch } from '../aside/first';
 import { filedCase } from '../state/filed';
 import type { Group, GroupCase } from '../state/group';
 import { pack, unpack } from '../state/link';
@@ -37,7 +38,7 @@ const isWritten = (value: unknown): value is Written =>
 const damaged = 'This link is no class, or is damaged; ask for it once more.';
 
 /** @throws Error whose message is one sentence for the learner. */
-export async function unpackClass(packed: string): Promise<PassedOn> {
+async function unpackClass(packed: string): Promise<PassedOn> {
   const text = await unpack(packed);
   let value: unknown;
   try {
@@ -62,4 +63,18 @@ export async function unpackClass(packed: string): Promise<PassedOn> {
     }),
   );
   return { id, learners, cases: whole };
+}
+
+/**
+ * The class of a link. Cases in it that did not come with the page are read and judged beside it first.
+ *
+ * @throws Error whose message is one sentence for the learner.
+ */
+export async function openedClass(packed: string): Promise<PassedOn> {
+  const passed = await unpackClass(packed);
+  const filed = await Promise.all(passed.cases.map(({ topic, name }) => filedCase(topic, name)));
+  const others = passed.cases.filter(({ text }, at) => text !== filed[at]);
+  const says = others.length === 0 ? undefined : await whyTooMuch('This link', others);
+  if (says !== undefined) throw new Error(says);
+  return passed;
 }

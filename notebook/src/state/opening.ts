@@ -1,8 +1,9 @@
+import { openedAside } from '../aside/first';
 import { caseAddress } from './address';
 import { freeName } from './everything';
 import { allFiled } from './filed';
 import { allKept, keep } from './kept';
-import { type Opened, openCase } from './opened';
+import type { Opened } from './opened';
 
 /** What came of opening some files: addresses of cases, and what was wrong, one sentence each. */
 export type Arrived = {
@@ -46,11 +47,19 @@ export async function openFiles(files: readonly File[]): Promise<Arrived> {
 }
 
 async function read(file: File): Promise<Opened> {
+  let bytes: Uint8Array<ArrayBuffer>;
   try {
-    return openCase(file.name, new Uint8Array(await file.arrayBuffer()));
+    bytes = new Uint8Array(await file.arrayBuffer());
   } catch {
     return {
       says: `${file.name} could not be read from this device; a folder cannot be opened, files can.`,
+    };
+  }
+  try {
+    return await openedAside(file.name, bytes);
+  } catch {
+    return {
+      says: `${file.name} was not read: the network is away; open it again once it is back.`,
     };
   }
 }

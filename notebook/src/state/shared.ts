@@ -4,9 +4,12 @@ import { unpack } from './link';
 import { sharedName } from './link-name';
 
 /** A case that came with a link, under a name of its own, and what was typed on it since. */
-export type Shared =
-  | { readonly name: string; readonly filed: string; readonly kept: string | undefined }
-  | { readonly says: string };
+export type SharedCase = {
+  readonly name: string;
+  readonly filed: string;
+  readonly kept: string | undefined;
+};
+export type Shared = SharedCase | { readonly says: string };
 
 /** Opens a packed case beside whatever is here; a link that is not whole is told in a sentence. */
 export async function openShared(topic: string, name: string, packed: string): Promise<Shared> {

@@ -1,6 +1,7 @@
 import rows from 'virtual:loads';
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing, type PropertyValues } from 'lit';
+import { whyTooMuch } from '../aside/first';
 import '../beside/beside.css';
 import { aloneName } from '../beside/begin';
 import { besideTicket, factsTable, limitsTable } from '../beside/beside-table';
@@ -13,7 +14,7 @@ import { readHouses } from '../state/house';
 import { type Judged, judge } from '../state/judged';
 import { pack } from '../state/link';
 import { loadsFor } from '../state/loads';
-import { openReadersFor, readDocument } from '../state/reading';
+import { openReader, openYaml, readDocument } from '../state/reading';
 import { openTopic } from '../state/topics';
 
 /** Who listens is told once the verdicts have settled. */
@@ -94,7 +95,18 @@ export class BesidePage extends PlainElement {
     if ('says' in found) this.broken = found.says;
     else if (!topic) this.broken = `There are no rules called “${address.topic}” here.`;
     else {
-      await openReadersFor([found.from, ...found.columns.map(({ text }) => text)]);
+      // They came with a link: beside the page first, where they cannot hold it.
+      const texts = new Set([found.from, ...found.columns.map(({ text }) => text)]);
+      const tooMuch = await whyTooMuch(
+        'This link',
+        [...texts].map((text) => ({ topic: address.topic, text })),
+      );
+      if (tooMuch !== undefined) {
+        this.broken = tooMuch;
+        return;
+      }
+      // Another rig is a text that nobody has read yet.
+      await Promise.all([openReader(), openYaml()]);
       this.broken = '';
       this.beside = found;
     }
