@@ -23,6 +23,7 @@ import type {
   QuestionsTold,
 } from '../questions/answer-shapes';
 import { splitBunch } from '../questions/bunch';
+import { tableOf } from '../questions/table-of';
 import { allowedHouse } from '../state/house-numbers';
 import { levelOf } from '../state/level';
 import type { Asked } from '../state/questions';
@@ -166,7 +167,9 @@ async function againOf({ ledger, day, houses }: AgainAsked): Promise<readonly Ag
 /** Splits, reads and answers beside the page, so that no bunch of whatever size holds it. */
 export async function hearQuestions(asked: QuestionsAsked, tell: Tell): Promise<void> {
   if (asked.ask === 'split') tell({ told: 'split', found: splitBunch(asked.text) });
-  else if (asked.ask === 'read') await read(asked, tell);
+  else if (asked.ask === 'table') {
+    tell({ told: 'table', table: tableOf(asked.text, asked.columns) });
+  } else if (asked.ask === 'read') await read(asked, tell);
   else if (asked.ask === 'again') tell({ told: 'again', found: await againOf(asked) });
   else if (asked.ask === 'merge') {
     tell({ told: 'merge', merged: mergeOf(asked.mine, asked.text) });

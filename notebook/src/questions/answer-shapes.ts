@@ -1,8 +1,9 @@
-import type { Again, Ledger, ReadMessage } from '@tarebook/record';
+import type { Again, Ledger, MessageColumns, ReadMessage } from '@tarebook/record';
 import type { FormName } from '@tarebook/rules/engine';
 import type { House } from '../state/house';
 import type { Asked } from '../state/questions';
 import type { Pasted } from './bunch';
+import type { TableFound } from './table-of';
 
 /** By topic the words of every case and note that came with the page, and what each was filed for. */
 export type FiledWords = Readonly<
@@ -20,6 +21,11 @@ export type NoteText = { readonly name: string; readonly text: string };
 /** A bunch to be split; a message to be read; a question to be answered: all of it beside the page. */
 export type QuestionsAsked =
   | { readonly ask: 'split'; readonly text: string }
+  | {
+      readonly ask: 'table';
+      readonly text: string;
+      readonly columns: MessageColumns | undefined;
+    }
   | {
       readonly ask: 'read';
       readonly turn: number;
@@ -64,6 +70,7 @@ export type Answered = {
 
 export type QuestionsTold =
   | { readonly told: 'split'; readonly found: readonly Pasted[] }
+  | { readonly told: 'table'; readonly table: TableFound }
   | {
       readonly told: 'read';
       readonly turn: number;

@@ -1,8 +1,9 @@
-import type { ReadMessage } from '@tarebook/record';
+import type { MessageColumns, ReadMessage } from '@tarebook/record';
 import { filedCase } from '../state/filed';
 import type { Asked } from '../state/questions';
 import type { Answerable, Answered, QuestionsAsked, QuestionsTold } from './answer-shapes';
 import type { Pasted } from './bunch';
+import type { TableFound } from './table-of';
 
 /** One answer is given so long, in milliseconds; the next ones shall not wait for it. */
 const most = 8000;
@@ -20,6 +21,8 @@ type Heard = {
 export type QuestionsReader = {
   /** @throws Error when the worker cannot be had */
   readonly split: (text: string) => Promise<readonly Pasted[]>;
+  /** @throws Error when the worker cannot be had */
+  readonly table: (text: string, columns: MessageColumns | undefined) => Promise<TableFound>;
   /** A new reading ends the one before it. */
   readonly read: (messages: readonly Asked[]) => void;
   /** @param isFirst whether somebody waits for this very one */
@@ -32,6 +35,7 @@ export function questionsReader(heard: Heard): QuestionsReader {
   let splitting:
     | { done: (found: readonly Pasted[]) => void; failed: (why: Error) => void }
     | undefined;
+  let tabling: { done: (found: TableFound) => void; failed: (why: Error) => void } | undefined;
   const answers = new Map<string, Promise<Answered | undefined>>();
   const answering = new Map<string, (answered: Answered | undefined) => void>();
   const waiting = new Map<string, (answered: Answered | undefined) => void>();
@@ -40,12 +44,14 @@ export function questionsReader(heard: Heard): QuestionsReader {
     const worker = new Worker(new URL('../aside/worker.ts', import.meta.url), { type: 'module' });
     worker.onmessage = ({ data }: MessageEvent<QuestionsTold>) => {
       if (data.told === 'split') splitting?.done(data.found);
+      else if (data.told === 'table') tabling?.done(data.table);
       else if (data.told === 'answer') answering.get(data.key)?.(data.answered);
       else if (data.told === 'read' && data.turn === turn)
         heard.read(data.read, data.done, data.of);
     };
     worker.onerror = () => {
       splitting?.failed(new Error('What reads messages could not be had.'));
+      tabling?.failed(new Error('What reads messages could not be had.'));
       answers.clear();
       for (const end of [...answering.values()]) end(undefined);
       heard.failed();
@@ -100,6 +106,11 @@ export function questionsReader(heard: Heard): QuestionsReader {
       new Promise((done, failed) => {
         splitting = { done, failed };
         ask('reads', { ask: 'split', text });
+      }),
+    table: (text, columns) =>
+      new Promise((done, failed) => {
+        tabling = { done, failed };
+        ask('reads', { ask: 'table', text, columns });
       }),
     read(messages) {
       turn += 1;

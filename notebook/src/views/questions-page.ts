@@ -1,4 +1,4 @@
-import type { ReadMessage } from '@tarebook/record';
+import type { MessageColumns, ReadMessage } from '@tarebook/record';
 import { html, nothing, type TemplateResult } from 'lit';
 import '../questions/questions.css';
 import '../questions/round.css';
@@ -7,13 +7,17 @@ import '../questions/paste-box';
 import '../questions/prompter-view';
 import '../questions/record-desk';
 import '../questions/round-view';
+import '../questions/see-view';
+import '../questions/table-box';
 import { PlainElement } from '../elements/plain-element';
 import type { AnswerLeft, AskedChanged, SpokenToggled } from '../questions/events';
-import { givenFrom, givenIn } from '../questions/leaving';
-import { spokenOf, withAnswered } from '../questions/make-round';
+import { givenFrom } from '../questions/leaving';
 import { type BunchPasted, PasteBox } from '../questions/paste-box';
 import { type QuestionsReader, questionsReader, type Sought } from '../questions/reader';
+import { roundDesk } from '../questions/round-desk';
 import type { RoundChanged } from '../questions/round-view';
+import type { TableRead } from '../questions/table-box';
+import { takenSaid, tooMany } from '../questions/taken';
 import {
   type Asked,
   allQuestionRecords,
@@ -23,12 +27,9 @@ import {
   keepQuestions,
   recordsOf,
 } from '../state/questions';
-import { isIn, isRound, newRound, type Round } from '../state/round';
+import { isRound, newRound, type Round } from '../state/round';
 import { whyNotKept } from '../state/shelf';
 import { loadedTopics, openTopic } from '../state/topics';
-
-/** More than this in one go nobody answers. */
-const mostInBunch = 5_000;
 
 const labels = (topic: string, fact: string): string =>
   loadedTopics[topic]?.facts[fact]?.label ?? fact;
@@ -46,7 +47,7 @@ export class QuestionsPage extends PlainElement {
     busy: { state: true },
     notKept: { state: true },
   };
-  /** '' for what was asked, `round` and `prompter` for what is spoken. */
+  /** '' for what was asked, `round` and `prompter` for what is spoken, `record` and `seen` for all. */
   declare view: string;
   /** In the order in which they came; undefined until the device was asked. */
   declare messages: readonly Asked[] | undefined;
@@ -59,6 +60,7 @@ export class QuestionsPage extends PlainElement {
   /** The round that is made just now; undefined before the first. */
   declare round: Round | undefined;
   private reader: QuestionsReader | undefined;
+  private readonly desk = roundDesk(this);
   /** Those that were answered while the page is open stay where they are. */
   private readonly doneHere = new Set<string>();
 
@@ -131,6 +133,10 @@ export class QuestionsPage extends PlainElement {
     void this.keep(now);
   };
 
+  readonly failedToKeep = (problem: unknown): void => {
+    this.notKept = whyNotKept(problem);
+  };
+
   private async keep(records: readonly Asked[]): Promise<boolean> {
     try {
       await keepQuestions(records);
@@ -153,7 +159,7 @@ export class QuestionsPage extends PlainElement {
     this.busy = true;
     try {
       const found = (await this.reader?.split(text)) ?? [];
-      await this.takeIn(recordsOf(found, Date.now()));
+      if (await this.takeIn(recordsOf(found, Date.now()))) this.emptyBox();
     } catch {
       this.wrong =
         'Nothing was taken in, since what reads messages could not be had: the network is away. The words stand where they were.';
@@ -161,27 +167,26 @@ export class QuestionsPage extends PlainElement {
     this.busy = false;
   };
 
-  private async takeIn(records: readonly Asked[]): Promise<void> {
-    const count = (n: number): string => n.toLocaleString('en-US');
-    if (records.length > mostInBunch) {
-      this.wrong = `These are ${count(records.length)} messages, and ${count(mostInBunch)} are taken in at a time; paste a part of them. Nothing was taken in.`;
-      return;
-    }
+  private async takeIn(records: readonly Asked[], refused?: readonly string[]): Promise<boolean> {
+    this.wrong = tooMany(records.length) ?? '';
+    if (this.wrong !== '') return false;
     const here = new Set(this.messages?.map(({ id }) => id));
     const fresh = records.filter(({ id }) => !here.has(id));
-    if (!(await this.keep(fresh))) return this.withoutShelf(fresh);
+    // Kept in one go before any of them is shown: what a person saw is never lost.
+    const isKept = await this.keep(fresh);
     this.messages = [...(this.messages ?? []), ...fresh];
-    const before = records.length - fresh.length;
-    this.said = `${count(fresh.length)} ${fresh.length === 1 ? 'message was' : 'messages were'} taken in${before > 0 ? `, ${count(before)} were here already` : ''}.`;
-    this.emptyBox();
+    if (isKept) this.said = takenSaid(fresh.length, records.length - fresh.length, refused);
     this.readAnew();
+    return isKept;
   }
 
-  /** A device that keeps nothing still serves while the window is open. */
-  private withoutShelf(fresh: readonly Asked[]): void {
-    this.messages = [...(this.messages ?? []), ...fresh];
-    this.readAnew();
-  }
+  private table = (text: string, columns: MessageColumns | undefined) =>
+    this.reader?.table(text, columns) ?? Promise.reject(new Error('The page is closed.'));
+
+  private tableRead = async ({ detail }: TableRead): Promise<void> => {
+    this.said = '';
+    await this.takeIn(recordsOf(detail.found, Date.now()), detail.refused);
+  };
 
   private emptyBox(): void {
     const box = this.querySelector('paste-box');
@@ -190,26 +195,22 @@ export class QuestionsPage extends PlainElement {
 
   private changed = ({ detail: asked }: AskedChanged): void => this.change(asked);
 
-  private change(asked: Asked): void {
+  readonly change = (asked: Asked): void => {
     const before = this.messages?.find(({ id }) => id === asked.id);
     if (!before) return;
     if (asked.done > 0) this.doneHere.add(asked.id);
     this.messages = this.messages?.map((each) => (each.id === asked.id ? asked : each));
-    keepQuestion(asked).catch((problem: unknown) => {
-      this.notKept = whyNotKept(problem);
-    });
+    keepQuestion(asked).catch(this.failedToKeep);
     if (asked.text !== before.text || asked.topics !== before.topics) this.readAnew();
-  }
+  };
 
-  private answer = (of: Sought, isFirst = false) =>
+  readonly answer = (of: Sought, isFirst = false) =>
     this.reader?.answer(of, isFirst) ?? Promise.resolve(undefined);
 
   private left = ({ detail }: AnswerLeft): void => {
     const { asked } = detail;
     const record = givenFrom(detail, new Date());
-    keepQuestion(record).catch((problem: unknown) => {
-      this.notKept = whyNotKept(problem);
-    });
+    keepQuestion(record).catch(this.failedToKeep);
     // A first reply helps at once, and the question stays open.
     const now = this.messages?.find(({ id }) => id === asked.id);
     if (now && detail.form !== 'first reply' && detail.form !== 'askBack') {
@@ -217,55 +218,22 @@ export class QuestionsPage extends PlainElement {
     }
   };
 
-  private keepRound(round: Round): void {
-    const isSpoken = round.spoken > 0 && this.round?.spoken === 0;
-    this.round = round;
-    if (isSpoken) {
-      keepQuestions(givenIn(round, new Date())).catch((problem: unknown) => {
-        this.notKept = whyNotKept(problem);
-      });
-      const said = new Set(round.items.map(({ message }) => message));
-      for (const each of this.messages ?? []) {
-        if (said.has(each.id) && each.done === 0) this.change({ ...each, done: round.spoken });
-      }
-    }
-    keepQuestion(round).catch((problem: unknown) => {
-      this.notKept = whyNotKept(problem);
-    });
-  }
-
-  /** The round that is still to be spoken, or a new one. */
-  private openRound(): Round {
-    return this.round && this.round.spoken === 0 ? this.round : newRound(Date.now());
-  }
-
   private makeRound = async (): Promise<void> => {
     this.busy = true;
-    const { messages = [], readings } = this;
-    this.keepRound(await withAnswered(this.openRound(), messages, readings, this.answer));
+    await this.desk.make();
     this.busy = false;
     location.hash = '#/questions/round';
   };
 
   private toggled = async ({ detail }: SpokenToggled): Promise<void> => {
-    const { asked, part } = detail;
-    const round = this.openRound();
-    if (isIn(round, asked.id, part.text)) {
-      const items = round.items.filter(
-        (each) => each.message !== asked.id || each.question !== part.text,
-      );
-      this.keepRound({ ...round, items });
-      return;
-    }
-    const spoken = await spokenOf(asked, part, this.answer);
-    const now = this.openRound();
-    if (spoken) this.keepRound({ ...now, items: [...now.items, spoken] });
-    else this.said = 'Nothing answers this question yet; write the answer first.';
+    const isDone = await this.desk.toggle(detail.asked, detail.part);
+    if (!isDone) this.said = 'Nothing answers this question yet; write the answer first.';
   };
 
   private listed() {
     const { messages = [], round } = this;
     return html`<paste-box .wrong=${this.wrong} .said=${this.said} .busy=${this.busy} .few=${messages.length === 0}></paste-box>
+      <table-box .read=${this.table}></table-box>
       <asked-list .messages=${messages} .readings=${this.readings} .progress=${this.progress} .doneHere=${this.doneHere}
         .round=${round?.spoken === 0 ? round : undefined} .answer=${this.answer} .labels=${labels}></asked-list>`;
   }
@@ -276,6 +244,9 @@ export class QuestionsPage extends PlainElement {
     const round = this.round ?? newRound(Date.now());
     if (view === 'prompter') return html`<prompter-view .round=${round}></prompter-view>`;
     if (view === 'record') return html`<record-desk></record-desk>`;
+    if (view === 'seen') {
+      return html`<see-view .messages=${messages} .readings=${this.readings}></see-view>`;
+    }
     return view === 'round' ? html`<round-view .round=${round}></round-view>` : this.listed();
   }
 
@@ -286,12 +257,12 @@ export class QuestionsPage extends PlainElement {
       html`<a href="#/questions${to === '' ? '' : `/${to}`}" aria-current=${here === to ? 'true' : nothing}>${words}</a>`;
     const { length } = this.round?.items ?? [];
     return html`<div class="questions" @bunch-pasted=${this.pasted} @asked-changed=${this.changed} @answer-left=${this.left}
-      @round-wanted=${this.makeRound} @spoken-toggled=${this.toggled}
-      @round-changed=${({ detail }: RoundChanged) => this.keepRound(detail)}>
+      @round-wanted=${this.makeRound} @spoken-toggled=${this.toggled} @table-read=${this.tableRead}
+      @round-changed=${({ detail }: RoundChanged) => this.desk.keep(detail)}>
       <h1 tabindex="-1">Questions</h1>
       <nav class="within noprint" aria-label="Within Questions">${link('', 'What was asked')}
         ${link('round', length > 0 ? `The round, ${length}` : 'The round')}
-        ${link('record', 'What was answered')}</nav>
+        ${link('record', 'What was answered')} ${link('seen', 'What is asked most')}</nav>
       ${notKept ? html`<p class="notice" role="alert">${notKept}</p>` : nothing}
       ${this.body()}
     </div>`;

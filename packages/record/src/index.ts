@@ -12,7 +12,12 @@ export {
   type Urgency,
   urgencies,
 } from './questions/shapes';
-export { type MessagesRead, messagesOf } from './questions/table';
+export {
+  type MessageColumns,
+  type MessagesRead,
+  messageColumns,
+  messagesOf,
+} from './questions/table';
 export { urgentIn } from './questions/urgent';
 export { askedIn, type Findable, type Hit, searchOver, type TopicHit, topicsIn } from './search';
 export { tellingWords, termsOf } from './terms';

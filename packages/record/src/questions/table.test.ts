@@ -41,6 +41,17 @@ describe('a table of messages as other programs export it', () => {
     for (const { says } of refused) expect(says).toMatch(/^message \d [^.]+\.$/);
   });
 
+  test('columns of any name are taken as somebody told them', () => {
+    const found = messagesOf(
+      [
+        ['Kunde', 'Was'],
+        ['Wren', 'What pressure?'],
+      ],
+      { text: 1, asker: 0 },
+    );
+    expect(found).toMatchObject({ messages: [{ text: 'What pressure?', asker: 'Wren' }] });
+  });
+
   test('a table without a column of words is refused in one sentence', () => {
     expect(messagesOf([['id', 'price']])).toEqual({
       says: expect.stringMatching(/^there is no column with the words .+ “id, price”; .+\.$/),

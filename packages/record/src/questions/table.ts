@@ -60,8 +60,11 @@ const plain = (name: string): string =>
     .toLowerCase()
     .replace(/[_-]+/g, ' ');
 
-/** Where each column stands; undefined where the table has none of that name. */
-function columnsIn(head: readonly string[]): Readonly<Partial<Record<keyof Message, number>>> {
+/** Where each column stands, from 0; none where there is none. */
+export type MessageColumns = Readonly<Partial<Record<keyof Message, number>>>;
+
+/** The columns of a table by their names, as far as they are known. */
+export function messageColumns(head: readonly string[]): MessageColumns {
   const names = head.map(plain);
   const found = Object.entries(headings).flatMap(([key, words]) => {
     const at = words.map((word) => names.indexOf(word)).find((place) => place >= 0);
@@ -80,13 +83,15 @@ const kept = (cell: string): string =>
  * all it needs; rows without an id where there is no such column are numbered. What cannot be taken is
  * refused row by row, and the others are read.
  *
+ * @param columns where somebody told which is which
  * @returns a sentence where there is no column of words
  */
 export function messagesOf(
   table: readonly (readonly string[])[],
+  columns?: MessageColumns,
 ): MessagesRead | { readonly says: string } {
   const [head = [], ...rows] = table;
-  const at = columnsIn(head);
+  const at = columns ?? messageColumns(head);
   if (at.text === undefined) {
     const found = head
       .map(kept)
