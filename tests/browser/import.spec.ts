@@ -16,7 +16,10 @@ test('a table with names of its own is asked once which column is which, and tak
   const rows = (...said: readonly string[]) =>
     ['Woher;Wer;Satz', ...said.map((each) => `Film;Dale R.;"${each}"`)].join('\r\n');
   await table(page).setInputFiles(
-    file('a.csv', rows('What tire pressure should I run?', 'I smell gas by the stove; what now?', '!!!')),
+    file(
+      'a.csv',
+      rows('What tire pressure should I run?', 'I smell gas by the stove; what now?', '!!!'),
+    ),
   );
   const words = page.getByLabel('The words that were asked');
   await expect(words).toBeVisible();
@@ -26,7 +29,9 @@ test('a table with names of its own is asked once which column is which, and tak
   await page.getByLabel('Who asked').selectOption('1');
   expect(await objections(page)).toEqual([]);
   await page.getByRole('button', { name: 'Read it so' }).click();
-  await expect(page.getByText(/^2 messages were taken in\. Not taken in: message 3 has no words/)).toBeVisible();
+  await expect(
+    page.getByText(/^2 messages were taken in\. Not taken in: message 3 has no words/),
+  ).toBeVisible();
   await expect(entries(page).first()).toContainText('Urgent: gas.');
   await expect(entries(page).last()).toContainText('Film');
   // The same columns are not asked for again, nor after the page was left.
@@ -60,7 +65,9 @@ test('what is no table, and cells that would harm, take nothing along @once', as
     '<img src=x onerror=alert(1)> what tire pressure should I run?,<b>Bold</b>',
   ].join('\r\n');
   await table(page).setInputFiles(file('harm.csv', harm));
-  await expect(page.getByText(/^3 messages were taken in\. Not taken in: message 1 has more than/)).toBeVisible();
+  await expect(
+    page.getByText(/^3 messages were taken in\. Not taken in: message 1 has more than/),
+  ).toBeVisible();
   await expect(page.getByText('Reading:')).toHaveCount(0);
   await expect(page.locator('asked-entry img, asked-entry b')).toHaveCount(0);
   await page.getByRole('button', { name: 'Make a round of what has an answer' }).click();
@@ -79,7 +86,8 @@ test('five thousand messages are read while the page answers, and a killed tab l
   test.slow();
   const asked = Array.from(
     { length: 5_000 },
-    (_, n) => `m${n},mail,2026-11-01,Ada,"Number ${n}: can it pull ${2_000 + n} lb, dry weight ${1_500 + n} lb?"`,
+    (_, n) =>
+      `m${n},mail,2026-11-01,Ada,"Number ${n}: can it pull ${2_000 + n} lb, dry weight ${1_500 + n} lb?"`,
   );
   await page.goto('/#/questions');
   await expect(table(page)).toBeVisible();
@@ -100,6 +108,7 @@ test('five thousand messages are read while the page answers, and a killed tab l
   await expect(page.getByText('5,000 messages were taken in.')).toBeVisible();
   await expect(page.getByText(/^Reading: [\d,]+ of 5,000/)).toBeVisible();
   const shown = Date.now() - began;
+  const most = await page.evaluate(() => Reflect.get(Reflect.get(window, 'gaps'), 'most'));
   // In the middle of reading another tab finds them all.
   const other = await context.newPage();
   await page.close();
@@ -108,6 +117,10 @@ test('five thousand messages are read while the page answers, and a killed tab l
   await expect(other.getByText(/of 5,000/)).toBeVisible();
   const again = Date.now();
   await expect(other.getByText('Reading:')).toHaveCount(0, { timeout: 60_000 });
-  console.log(`taken in after ${shown} ms, read after ${Date.now() - again} ms`);
+  const read = Date.now() - again;
+  console.log(`taken in after ${shown} ms, longest pause ${most} ms, read after ${read} ms`);
+  // Ten seconds are wanted for both, and reached where nothing else runs; busy machines are given time.
   expect(shown).toBeLessThan(10_000);
+  expect(read).toBeLessThan(55_000);
+  expect(most).toBeLessThan(1_500);
 });

@@ -36,6 +36,29 @@ test('after one visit the page opens, judges and keeps without a network', async
   await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,100');
 });
 
+test('without a network, what people asked is taken in, read, answered and kept', async ({
+  page,
+  context,
+}) => {
+  await page.goto('/#/questions');
+  await ready(page);
+  await context.setOffline(true);
+  await page.reload();
+  const table = page.getByLabel('Or take in a table of messages (CSV)');
+  const text =
+    'channel,text\nfilm,What tire pressure should I run?\nphone,I smell gas by the stove\n';
+  await table.setInputFiles({ name: 'a.csv', mimeType: 'text/csv', buffer: Buffer.from(text) });
+  await expect(page.getByText('2 messages were taken in.')).toBeVisible();
+  const [urgent, tires] = [page.locator('asked-entry').first(), page.locator('asked-entry').last()];
+  await expect(urgent).toContainText('Urgent: gas.');
+  await expect(tires.getByLabel('Answer: To everybody')).toHaveValue(/\w+/);
+  await page.goto('/#/questions/seen');
+  await expect(page.getByRole('region', { name: 'Asked most, by month' })).toContainText('Tires');
+  await page.goto('/#/questions');
+  await page.reload();
+  await expect(page.locator('asked-entry')).toHaveCount(2);
+});
+
 const types: Readonly<Record<string, string>> = {
   '.html': 'text/html',
   '.js': 'text/javascript',

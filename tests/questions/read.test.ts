@@ -103,7 +103,7 @@ test('what nobody asks is read without harm, and five thousand messages in secon
   const read = readMessages(messages, { topics });
   const { user, system } = process.cpuUsage(before);
   expect(read).toHaveLength(messages.length);
-  expect((user + system) / 1e6).toBeLessThan(30);
+  expect((user + system) / 1e6).toBeLessThan(15);
 });
 
 // Not there at all unless asked for: a test that is skipped counts as one that did not pass.

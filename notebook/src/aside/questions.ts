@@ -33,6 +33,9 @@ type Tell = (told: QuestionsTold) => void;
 
 /** So many are read in one go; then what was read is told, and whoever asks anew is heard. */
 const inOneGo = 25;
+/** Behind the first screens more are told at a time, so that the page has less to draw. */
+const inOneGoLater = 100;
+const later = 100;
 const breath = (): Promise<void> => new Promise((done) => setTimeout(done));
 
 /** The cases and notes that came with the page, by the words they are found by. */
@@ -77,15 +80,37 @@ async function read({ messages, turn, filed }: ReadAsked, tell: Tell): Promise<v
   const before = Object.entries(filed).flatMap(([topic, { asked }]) =>
     Object.values(asked).map((text) => ({ topic, text })),
   );
-  const readOne = reader({ topics: loadedTopics, search, before });
-  for (let at = 0; at < messages.length || at === 0; at += inOneGo) {
+  const readOne = reader({ topics: loadedTopics, before });
+  const of = messages.length;
+  const all: ReadMessage[] = [];
+  for (let at = 0; at < of || at === 0; at = all.length) {
     if (wanted !== turn) return;
-    const some = messages.slice(at, at + inOneGo);
-    const done = at + some.length;
+    const some = messages.slice(at, at + (at < later ? inOneGo : inOneGoLater));
     const found = some.map((each) => asChosen(readOne(each), each));
-    tell({ told: 'read', turn, read: found, done, of: messages.length });
+    all.push(...found);
+    tell({ told: 'read', turn, read: found, done: all.length, of, near: false });
+    if (of === 0) return;
     await breath();
   }
+  // What is filed near to a question takes longest to find, and nobody waits for it.
+  for (let at = 0; at < of; at += inOneGo) {
+    if (wanted !== turn) return;
+    const found = all.slice(at, at + inOneGo).map(withNear);
+    tell({ told: 'read', turn, read: found, done: of, of, near: at + inOneGo >= of });
+    await breath();
+  }
+}
+
+/** With the case or note that is nearest to each question; of a topic, its own cases. */
+function withNear(read: ReadMessage): ReadMessage {
+  const parts = read.parts.map((part) => {
+    const { topic } = part;
+    const near = search?.(part.text).find((hit) =>
+      topic === null ? !Object.hasOwn(loadedTopics, hit.topic) : hit.topic === topic,
+    );
+    return { ...part, answeredBy: near?.path ?? null };
+  });
+  return { ...read, parts };
 }
 
 /**

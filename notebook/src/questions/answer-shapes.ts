@@ -78,6 +78,8 @@ export type QuestionsTold =
       /** How many of all have been read. */
       readonly done: number;
       readonly of: number;
+      /** Whether what is filed near to each of them was looked for too. */
+      readonly near: boolean;
     }
   | { readonly told: 'answer'; readonly key: string; readonly answered: Answered | undefined }
   | { readonly told: 'again'; readonly found: readonly Again[] }

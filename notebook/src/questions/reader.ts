@@ -12,8 +12,11 @@ const most = 8000;
 export type Sought = Omit<Answerable, 'note'> & { readonly note: string | null };
 
 type Heard = {
-  /** Some were read; `done` of `of` so far. */
-  readonly read: (read: readonly ReadMessage[], done: number, of: number) => void;
+  /** Some were read; `done` of `of` so far, and whether what is near to all was looked for. */
+  readonly read: (
+    read: readonly ReadMessage[],
+    far: { readonly done: number; readonly of: number; readonly near: boolean },
+  ) => void;
   readonly failed: () => void;
 };
 
@@ -46,8 +49,7 @@ export function questionsReader(heard: Heard): QuestionsReader {
       if (data.told === 'split') splitting?.done(data.found);
       else if (data.told === 'table') tabling?.done(data.table);
       else if (data.told === 'answer') answering.get(data.key)?.(data.answered);
-      else if (data.told === 'read' && data.turn === turn)
-        heard.read(data.read, data.done, data.of);
+      else if (data.told === 'read' && data.turn === turn) heard.read(data.read, data);
     };
     worker.onerror = () => {
       splitting?.failed(new Error('What reads messages could not be had.'));

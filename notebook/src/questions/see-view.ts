@@ -26,9 +26,12 @@ export class SeeView extends PlainElement {
   static override properties = {
     messages: { attribute: false },
     readings: { attribute: false },
+    near: { attribute: false },
   };
   declare messages: readonly Asked[];
   declare readings: ReadonlyMap<string, ReadMessage>;
+  /** Whether what is filed near to each question was looked for. */
+  declare near: boolean;
 
   private questions(all: readonly Waiting[]) {
     const more = all.length - mostWritten;
@@ -66,9 +69,11 @@ export class SeeView extends PlainElement {
       }
       <h2>Nothing is filed near to these</h2>
       ${
-        unfiled.length === 0
-          ? html`<p class="soft">Near to each question stands a case or a note.</p>`
-          : this.questions(unfiled)
+        !this.near
+          ? html`<p class="soft">It is still being looked for …</p>`
+          : unfiled.length === 0
+            ? html`<p class="soft">Near to each question stands a case or a note.</p>`
+            : this.questions(unfiled)
       }`;
   }
 }

@@ -42,6 +42,7 @@ export class QuestionsPage extends PlainElement {
     round: { state: true },
     readings: { state: true },
     progress: { state: true },
+    near: { state: true },
     wrong: { state: true },
     said: { state: true },
     busy: { state: true },
@@ -53,6 +54,8 @@ export class QuestionsPage extends PlainElement {
   declare messages: readonly Asked[] | undefined;
   declare readings: ReadonlyMap<string, ReadMessage>;
   declare progress: { readonly done: number; readonly of: number } | undefined;
+  /** Whether what is filed near to each question was looked for. */
+  declare near: boolean;
   declare wrong: string;
   declare said: string;
   declare busy: boolean;
@@ -67,6 +70,7 @@ export class QuestionsPage extends PlainElement {
   constructor() {
     super();
     this.readings = new Map();
+    this.near = false;
     this.wrong = '';
     this.said = '';
     this.busy = false;
@@ -114,7 +118,8 @@ export class QuestionsPage extends PlainElement {
     this.reader?.read(messages);
   }
 
-  private took = (read: readonly ReadMessage[], done: number, of: number): void => {
+  private took: Parameters<typeof questionsReader>[0]['read'] = (read, { done, of, near }) => {
+    this.near = near;
     this.readings = new Map([...this.readings, ...read.map((each) => [each.id, each] as const)]);
     this.progress = done < of ? { done, of } : undefined;
     for (const topic of new Set(
@@ -245,7 +250,7 @@ export class QuestionsPage extends PlainElement {
     if (view === 'prompter') return html`<prompter-view .round=${round}></prompter-view>`;
     if (view === 'record') return html`<record-desk></record-desk>`;
     if (view === 'seen') {
-      return html`<see-view .messages=${messages} .readings=${this.readings}></see-view>`;
+      return html`<see-view .messages=${messages} .readings=${this.readings} .near=${this.near}></see-view>`;
     }
     return view === 'round' ? html`<round-view .round=${round}></round-view>` : this.listed();
   }

@@ -88,8 +88,16 @@ export type Danger = { readonly sign: Sign; readonly because: readonly string[] 
 /** No word of danger, and yet told as whoever is uneasy tells it. */
 const report: Sign = { kind: 'doubt', lists: [], within: 0, told: true };
 
+/** What was looked through last: a message, its only question and its first reply ask for the same. */
+let last: { readonly text: string; readonly dangers: readonly Danger[] } | undefined;
+
 /** The signs of danger in a text, with the words for which each was taken. */
 export function dangersIn(text: string): readonly Danger[] {
+  if (last?.text !== text) last = { text, dangers: lookedFor(text) };
+  return last.dangers;
+}
+
+function lookedFor(text: string): readonly Danger[] {
   index ??= indexed();
   const { byFirst, wanted, meant, stems: listed } = index;
   const words: string[] = [];
