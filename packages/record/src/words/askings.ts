@@ -5,6 +5,7 @@
  */
 export const askings: Readonly<Record<string, readonly string[]>> = {
   'tow-fit': [
+    'fifth wheel pin weight, what may sit on the pin, pin against the sticker, hitch in the bed weighs, three of us and the pin, sticker and people and pin fine, a 5th wheel and my payload sticker',
     'can my truck pull it, can my wagon tow this trailer, will my suv handle it, is it too much trailer for my truck, max tow rating, tow capacity',
     'enough payload for the tongue and the kids, door sticker payload left over, over payload, what is the biggest trailer I can pull, how heavy a trailer',
     'is my hitch rated for it, ball rated, receiver sticker, hitch class, gvwr of the trailer against my tow rating, gcwr combined rating, rated 5000 with 500 on the tongue',
@@ -31,6 +32,7 @@ export const askings: Readonly<Record<string, readonly string[]>> = {
     'load index, ST or LT tires, passenger tires on a trailer, speed rating, do the tires carry it, swap for a higher load range, tire capacity',
   ],
   'house-battery': [
+    'will six gauge do for forty feet one way at twelve volts, gauge for the amps or will it melt, batts at percent and it is only nine',
     'my batts at forty percent are we toast, batt says volts, is the batt dead, is it dead, charger on one hundred percent right',
     'battery at 12.2 is that half, how full is my battery, batt percent, dead battery at this voltage, is it bad to go below fifty percent, monitor says forty percent',
     'how long will the battery run the furnace, the cpap all night, amp hours left, what inverter can it run, which wire gauge for the run, which fuse, voltage drop, twelve volt wire',
@@ -42,10 +44,11 @@ export const askings: Readonly<Record<string, readonly string[]>> = {
   ],
   'gas-supply': [
     'how long does a twenty pound cylinder last, propane left in the tank, how much propane do I use, weigh the bottle tare, is my cylinder too old to fill, recertify the cylinder, overfill, eighty percent',
-    'can the regulator feed the furnace and grill, low pressure port for a grill, furnace for three nights on two tanks, drive with the propane on, fridge on propane while driving, propane on ferry or tunnel, extend a stay, T for the hose',
+    'can the regulator feed the furnace and grill, low pressure port for a grill, furnace for three nights on two tanks, extend a stay, T for the hose',
     'how much gas do we burn at night with the furnace, furnace propane per night',
   ],
   'shore-power': [
+    'two acs on thirty amp service, 2 acs on its 30a service, which amp service do I want with one ac, run both acs, only one ac',
     'can I run the ac and microwave on thirty amps, breaker at the pedestal trips, dogbone adapter, plug into a house outlet, fifteen amp outlet, extension cord long enough, how thick a cord',
     'fifty amp trailer on thirty amp, two air conditioners on one service, low voltage at the park, surge protector, generator big enough for the air conditioner, cord gets warm coiled up, thirty or fifty amp do I want',
   ],
@@ -63,6 +66,7 @@ export const askings: Readonly<Record<string, readonly string[]>> = {
     'which floor plan has bunks, when did it become standard, can I order it with, what does the option add in weight',
   ],
   'used-trailer': [
+    'wants to buy a used one with stains on the ceiling, bubbles under the window, rusty frame with holes, found an old one cheap, what should they look at first on a used one, ceiling is stained used',
     'looking at a used one, private sale, soft floor, is it worth asking price, what to check before buying used, salvage title, delamination, water damage, rust on the frame used, haggle, walk away, run from it, ten years old asking, found one for sale old',
   ],
   'body-repair': [
@@ -81,6 +85,7 @@ export const askings: Readonly<Record<string, readonly string[]>> = {
     'tow a car behind the motorhome, flat tow, four down, dinghy, tow dolly, tow bar rating, does the towed car need brakes, can my automatic be flat towed, motorhome tow limit with a car, car behind the coach, hatchback on a dolly',
   ],
   'truck-camper': [
+    'camper says on its label, the camper label and my truck sticker, bed is inside six foot nine, camper in kilograms on my truck',
     'truck bed camper, slide in camper, will the camper fit my bed, center of gravity of the camper, camper wet weight against payload sticker, tailgate off, tie downs, one ton truck with a camper in the bed, used camper with water in the bed, camper on the label of payload, six foot bed',
   ],
   'electric-tow-range': [
@@ -88,6 +93,8 @@ export const askings: Readonly<Record<string, readonly string[]>> = {
     'electric truck towing range, how far on a charge with a trailer, kwh per mile towing, charging stops with the trailer, battery pack at twenty percent, range in the cold uphill, plug in hybrid towing miles, how many charging stops to the coast',
   ],
   elsewhere: [
+    'drive with the propane on, fridge on propane while driving, leave the fridge running on the ferry, propane through the tunnel, refrigerator on gas going down the road, is it allowed',
+    'we had a cold snap last year, first camper burned, one that talks or flashes, do you weigh them here, wants to know if we do that, is it safe for the kids to sleep there',
     'are you hiring, opening for a technician, internship, want to work with you, apply',
     'where is my order, has it shipped, it was promised for May, status of our order, when will it be ready, order placed in spring, not heard back, who can tell me where it stands',
     'dropping it off Thursday, move the appointment, come by at nine, running behind, the pickup is at noon, can you hold it, in the area on Tuesday',
