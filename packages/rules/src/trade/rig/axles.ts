@@ -156,9 +156,15 @@ export const vehicleAxles = part({
     'front.takenShare': {
       label: 'What the tongue takes of the front axle without bars',
       noun: 'the part of the front axle that the tongue takes',
-      unit: '%',
+      unit: '1',
       is: 'front.taken / front.withoutTongue',
       source: statics,
+    },
+    'front.takenEdge': {
+      label: 'Part of the front axle from which a word is said',
+      unit: '1',
+      is: 'front.mostTaken',
+      source: custom,
     },
     'tongue.hangsNothing': {
       label: 'Neither tongue nor hitch hardware hangs on the vehicle',
@@ -250,7 +256,7 @@ export const vehicleAxles = part({
       askedByKnown: ['vehicle.curbFront', 'vehicle.wheelbase', 'vehicle.overhang'],
       askedWhen: 'tongue.isKnown',
       care: {
-        when: '!distribution.inUse && front.takenShare > front.mostTaken',
+        when: '!distribution.inUse && front.takenShare > front.takenEdge',
         wrong:
           'Without bars the tongue takes {front.taken} from the front axle, which stands on {front.withoutTongue} without the trailer.',
         because: 'The front wheels steer and do most of the braking.',
