@@ -159,7 +159,7 @@ export const air: readonly Sign[] = [
     lists: [
       'propane, gas, tank, bottle, cylinder',
       'drops, empties, disappears, vanishes, gone, empty, nothing',
-      'everything off, all off, all of it off, nothing on, nothing running, turned off',
+      'everything off, all off, all of it off, nothing on, nothing running, turned off, only fridge, only with fridge, fridge alone, after one day, after two days, after day, in one day',
     ],
     within: 16,
   },

@@ -122,7 +122,11 @@ const doubt = (lists: readonly string[], within: number): Sign => ({
 const woodwork =
   'soft floor, floor soft, soft spot floor, soft spot in floor, stain, stains, stained, crack, cracked, split, soft';
 
+/** Whoever would go on with what is not whole says how far, or how long. */
+const onward = `still tow, still drive, still pull, still haul, can i drive, can we drive, drive miles, miles on, of five, of six, of eight, until friday, until monday, until weekend, until payday, one more trip, one last trip, few more miles`;
+
 export const odd: readonly Sign[] = [
+  { kind: 'doubt', lists: [listed(rolling, joined, 'brake, brakes'), onward], within: 12 },
   doubt([hurting, likened], 12),
   doubt([around, likened], 10),
   doubt([whole, reeking], 10),

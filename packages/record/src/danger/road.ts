@@ -13,7 +13,7 @@ const tires =
 const tireStates = `bulge, bulging, bubble, egg, lump, lumpy, knot, bump, bumpy, blister, cord, cords, belt, threads, thread, string, fabric, strands, strand, canvas, mesh, wire, steel, pregnant, wires, split, gash, cut, slice, crack, cracks,
   cracking, cracked, nail, screw, bolt, puncture, flat, hiss, losing, loses, lost, blew, blow, blown, blowout, pop, popped, shred, shredded, exploded, explode, peel, peeling,
   separate, separating, separated, delaminate, bald, pillow, goose, golf ball, tumor, wart, hernia, swollen, fabric, canvas, showing, worn thru, ripped, tear, torn,
-  chunk, came away, come away, came apart, coming apart, coming off, strip of, piece of, flap, flapping, squishy, mushy, low, leak, leaking, wavy, wobble, scalloped, dent, dip, ridge, groove, dimple, goes down, going down, gone down, gets low, smoking`;
+  chunk, came away, come away, came apart, coming apart, coming off, strip of, piece of, flap, flapping, squishy, mushy, low, leak, leaking, wavy, wobble, scalloped, dent, plug, patch, patched, dip, ridge, groove, dimple, goes down, going down, gone down, gets low, smoking`;
 const brakes =
   'brake, magnet, magnets, brakes, braking, brk, brks, breaks, pedal, break pedal, controller, brake controller, brakin, breaking';
 const brakeStates = `no, not, dont, wont, doesnt, didnt, cant, couldnt, isnt, arent, anything, nothing, zilch, nada, zero, fail, failed, failing, gone, grab, grabbing, lock, locks, locked,
@@ -122,7 +122,7 @@ export const road: readonly Sign[] = [
     kind: 'coupling',
     lists: [
       'chain, chains, safety chain, safety cable',
-      `drag, dragged, dragging, broke, broken, snap, snapped, lost, missing, loose, came off, come off, hanging, short, scrape, scraping, spark, sparks, gone, rusted, worn, popped, ground, forgot, link, stretched, ground down, unhooked, opened, open, bent`,
+      `drag, dragged, dragging, broke, broken, snap, snapped, lost, missing, loose, came off, come off, hanging, short, scrape, scraping, spark, sparks, gone, rusted, worn, wore, wore through, worn through, popped, ground, forgot, link, stretched, ground down, unhooked, opened, open, bent`,
     ],
     within: 7,
   },
