@@ -11,8 +11,10 @@ import { changes } from './changes';
 import { everybody } from './everybody';
 import { usedFacts } from './facts';
 import { how } from './how';
+import { mend } from './mend';
 import { firstCost } from './price';
 import { round } from './round';
+import { seen } from './seen';
 import { walk } from './walk';
 import { verdictOnWalking } from './walking';
 
@@ -53,7 +55,17 @@ const borrowed = {
   },
 };
 
-const parts = [usedFacts, tireAge, borrowed, walk, verdictOnWalking, firstCost, round] as const;
+const parts = [
+  usedFacts,
+  tireAge,
+  borrowed,
+  seen,
+  walk,
+  mend,
+  verdictOnWalking,
+  firstCost,
+  round,
+] as const;
 
 /** Is this used trailer worth buying, what must be spent first, and when does one walk away? */
 export const usedTrailer = defineTopic({
