@@ -16,7 +16,7 @@ const parts = [danger, trouble, hubs, softTires, paper, telling] as const;
 /** Something is wrong with it: stop, nearest shop, dealer, or the owner’s own hands? */
 export const serviceTriage = defineTopic({
   id: 'service-triage',
-  version: '2.0.3',
+  version: '2.0.4',
   title: 'Service triage',
   question:
     'Something is wrong with it: stop now, drive carefully to the nearest shop, book with the dealer, or see to it yourself?',
@@ -38,7 +38,7 @@ export const serviceTriage = defineTopic({
     if: {
       id: 'need-not-stop-if',
       words: 'need not stop if',
-      sentence: 'Nothing has to stop for it',
+      sentence: 'You need not stop for it',
     },
     care: {
       id: 'have-it-seen-to',

@@ -1,12 +1,13 @@
 import type { ForEverybody } from '../../engine/define/shapes';
 
-const passes =
-  'Weigh three times: hitched with the bars tight, hitched with them slack, and the vehicle alone with the same people and fuel, each axle by itself.';
+const alone = 'the vehicle alone with the same people and fuel';
+const twice = `Weigh twice, each axle by itself: hitched with the bars slack, and ${alone}.`;
+const thrice = `Weigh three times, each axle by itself: hitched with the bars tight, hitched with them slack, and ${alone}.`;
 
 /** What is said to all who ask how a rig is weighed and told next to nothing. */
 export const everybody: Readonly<Record<string, ForEverybody>> = {
   tongue: {
-    rule: `${passes} The tongue is what the vehicle’s axles carry with slack bars, less what they carry alone.`,
+    rule: `${twice} The tongue is what the vehicle’s axles carry with slack bars, less what they carry alone.`,
     because: 'Tight bars hide a part of the tongue on the trailer’s own axles.',
     look: [],
     worked: {
@@ -25,13 +26,13 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       'Whoever has one ticket only takes the trailer’s axles for the least that it weighs, and a tongue scale for the rest.',
   },
   trailer: {
-    rule: `${passes} The trailer is everything hitched, less the vehicle alone.`,
+    rule: `${twice} The trailer is everything hitched, less the vehicle alone.`,
     because: 'What the trailer’s axles carry is not all of it: the tongue stands on the vehicle.',
     look: [],
     otherwise: 'Whoever has one ticket only knows that the trailer weighs more than its axles.',
   },
   bars: {
-    rule: `${passes} The bars are to bring {restored.least} to {restored.most} of the front axle’s loss back to it, or what the vehicle’s manual says.`,
+    rule: `${thrice} The bars are to bring {restored.least} to {restored.most} of the front axle’s loss back to it, or what the vehicle’s manual says.`,
     because: 'Too little leaves the steering light; more than was lost unloads the rear tires.',
     look: [],
     otherwise: 'Whoever is not sure has the bars set by a shop, and weighs again.',

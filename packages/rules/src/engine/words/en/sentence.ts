@@ -22,8 +22,8 @@ export const sentence = {
     say: Say,
   ) => {
     const kept = say.medium === 'spoken' ? provisos.slice(0, mostHeard) : provisos;
-    const rest = kept.length < provisos.length ? '; the rest is in writing' : '';
-    return `${say(sentence)}, if ${listed(kept.map(say))}${rest}.`;
+    const among = kept.length < provisos.length ? ', among other things,' : '';
+    return `${say(sentence)}, if${among} ${listed(kept.map(say))}.`;
   },
 
   /** “Payload is over by 20 lb, and so is the ball; the tow rating is exceeded too.” */
