@@ -1,6 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { expect, fact, openCase, test } from './page';
+import { textOfPdf } from './pdf-text';
 
 const rigs = (page: Page) => page.locator('.beside-rig');
 const line = (page: Page, label: string) =>
@@ -63,4 +64,18 @@ test('a rig with a refused entry has no verdict beside the others, and a link th
   await expect(page.locator('.beside-ticket .big')).toHaveCount(0);
   await page.goto('/#/beside/tow-fit/a/AQAAAAA');
   await expect(page.getByRole('alert')).toContainText('damaged');
+});
+
+test('three rigs side by side print on one sheet of Letter or A4 @once', async ({ page }) => {
+  await openCase(page, 'crossover-and-single-axle');
+  await page.getByRole('button', { name: 'Side by side' }).click();
+  await page.getByRole('button', { name: 'Set another beside it' }).click();
+  await expect(rigs(page)).toHaveCount(3);
+  for (const format of ['Letter', 'A4'] as const) {
+    const { pages, text } = textOfPdf(await page.pdf({ format }));
+    expect(pages, format).toBe(1);
+    for (const part of ['Fits with care', 'The driver alone', 'Take care']) {
+      expect(text.replace(/\s+/g, '')).toContain(part.replace(/\s+/g, ''));
+    }
+  }
 });

@@ -309,3 +309,44 @@ test('where each pound goes is drawn, and said in a sentence', async ({ page }) 
   await expect(page.locator('pounds-way figcaption')).toContainText('kg');
   await expect(page.locator('pounds-way figcaption')).not.toContainText('lb');
 });
+
+test('where a person has chosen the colors, bars and drawings have these and no others', async ({
+  page,
+}) => {
+  await page.emulateMedia({ forcedColors: 'active' });
+  for (const name of [bars, 'crossover-and-single-axle']) {
+    await openCase(page, name);
+    await unfold(page, 'How close to each limit');
+    await unfold(page, 'The picture');
+    await unfold(page, 'Where each pound goes');
+    await expect(page.locator('pounds-way svg, pounds-way .way').first()).toBeVisible();
+    const others = await page.evaluate(() => {
+      const probe = document.body.appendChild(document.createElement('i'));
+      const system = ['Canvas', 'CanvasText', 'GrayText', 'Highlight', 'HighlightText', 'LinkText'];
+      const known = system.map((each) => {
+        probe.style.color = each;
+        return getComputedStyle(probe).color;
+      });
+      probe.remove();
+      const shapes = [...document.querySelectorAll('main svg :is(rect, path, circle, line, text)')];
+      return shapes
+        .filter((at) => at.checkVisibility())
+        .flatMap((at) => {
+          const { fill, stroke } = getComputedStyle(at);
+          const own = [fill, stroke].filter(
+            (each) => each !== 'none' && !each.startsWith('url') && !known.includes(each),
+          );
+          return own.map((each) => `${at.closest('svg')?.classList} ${at.classList}: ${each}`);
+        });
+    });
+    expect([...new Set(others)], name).toEqual([]);
+    // What is used of a limit is told from the empty part by its own color.
+    const [bar] = await page.locator('limit-rows svg.bar').all();
+    const fillOf = (part: string) =>
+      bar
+        ?.locator(part)
+        .first()
+        .evaluate((at) => getComputedStyle(at).fill);
+    expect(await fillOf('.loaded')).not.toBe(await fillOf('.ground'));
+  }
+});

@@ -1,7 +1,6 @@
 import { readFileSync } from 'node:fs';
-import { deflateRawSync } from 'node:zlib';
 import type { Page } from '@playwright/test';
-import { checksum } from '../../notebook/src/state/checksum';
+import { packed } from './packed';
 import { expect, test } from './page';
 
 /** What may be wished for, as the invented lists have it. */
@@ -35,15 +34,6 @@ ${rows(wishes, 'unknown')}${rows(
   '6,000 to 54,000 lb',
 )}| \`trip.altitude\` | 1,150 to 22,350 ft |
 ${loads.map((list) => `\n| \`${list}\` | Weight |\n| --- | --- |\n${things}`).join('')}`;
-
-/** As a link carries it. */
-function packed(text: string): string {
-  const bytes = new TextEncoder().encode(text);
-  const head = Buffer.alloc(5);
-  head.writeUInt8(1, 0);
-  head.writeUInt32BE(checksum(bytes), 1);
-  return Buffer.concat([head, deflateRawSync(bytes)]).toString('base64url');
-}
 
 /** Has the page note how long it could answer nothing; a machine that does much else holds it too. */
 const watchHeld = (page: Page) =>

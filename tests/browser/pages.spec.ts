@@ -1,8 +1,25 @@
+import { readFileSync } from 'node:fs';
 import { type Page, test as plain } from '@playwright/test';
 import { objections } from './objections';
+import { packed } from './packed';
 import { expect, fact, openCase, test, unfold, verdict } from './page';
 
+const filed = readFileSync(
+  new URL('../../cases/tow-fit/crossover-and-single-axle.md', import.meta.url),
+  'utf8',
+);
+const asFiled = { text: filed, vehicle: '', trailer: '', load: '' };
+const three = {
+  ...{ kind: 'tarebook-beside', version: 1, from: filed },
+  columns: [asFiled, asFiled, asFiled],
+};
+
 const pages = [
+  `#/beside/tow-fit/crossover-and-single-axle/${packed(JSON.stringify(three))}`,
+  `#/case/tow-fit/by-link/${packed(filed)}`,
+  '#/class/practice',
+  '#/class/weeks',
+  '#/class/write',
   '#/today',
   '#/cases',
   '#/case/tow-fit/crossover-and-single-axle',
