@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { askedOf, readCase } from '@tarebook/casebook';
+import { askedOf } from '@tarebook/casebook';
 import { formsOf } from '@tarebook/rules/engine';
 import { describe, expect, test } from 'vitest';
+import { readFiled } from './filed';
 import { casesFolder } from './files';
 
 /**
@@ -64,7 +65,7 @@ const dangers: readonly (readonly [path: string, wrong: RegExp, todo: RegExp])[]
 ];
 
 describe.each(dangers)('%s', (path, wrong, todo) => {
-  const doc = readCase(readFileSync(join(casesFolder, path), 'utf8'));
+  const doc = readFiled(readFileSync(join(casesFolder, path), 'utf8'));
   const { topic, asked } = askedOf(doc);
   const { asking, forms } = formsOf(topic, asked);
   const because = topic.everybody?.[asking ?? 'any']?.because;

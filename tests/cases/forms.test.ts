@@ -1,5 +1,5 @@
 import { readdirSync } from 'node:fs';
-import { askedOf, judgeNote, noteForms, readCase, readNote } from '@tarebook/casebook';
+import { askedOf, judgeNote, noteForms, readNote } from '@tarebook/casebook';
 import {
   type Answer,
   answerNow,
@@ -16,6 +16,7 @@ import {
 import { flesch } from 'flesch';
 import { syllable } from 'syllable';
 import { describe, expect, test } from 'vitest';
+import { readFiled } from './filed';
 import { casesFolder, markdownBelow, notesFolder, refusedFolder } from './files';
 
 /**
@@ -36,7 +37,7 @@ type Left = {
 };
 
 const cases: readonly Left[] = markdownBelow(casesFolder, refusedFolder).map(({ name, text }) => {
-  const doc = readCase(text);
+  const doc = readFiled(text);
   const { topic, asked } = askedOf(doc);
   const { title, asking: named } = doc.front;
   const { asking, forms } = formsOf(topic, asked, { title, asking: named });

@@ -1,4 +1,3 @@
-import { readCase } from '@tarebook/casebook';
 import { topics } from '@tarebook/rules';
 import {
   type Asked,
@@ -12,6 +11,7 @@ import {
   type Topic,
 } from '@tarebook/rules/engine';
 import { describe, expect, test } from 'vitest';
+import { readFiled } from './filed';
 import { casesFolder, markdownBelow, refusedFolder } from './files';
 
 /**
@@ -48,7 +48,7 @@ const alone = (topic: Topic): readonly Little[] =>
 
 const filed: readonly Little[] = markdownBelow(casesFolder, refusedFolder).flatMap(
   ({ name, text }) => {
-    const { front, facts, troubles } = readCase(text);
+    const { front, facts, troubles } = readFiled(text);
     const topic = Object.values(topics).find(({ id }) => id === front.topic);
     const isLittle = Object.keys(facts).length <= 2 && troubles.length === 0;
     return topic && isLittle ? [little(name, topic, facts)] : [];

@@ -1,4 +1,4 @@
-import { askedOf, readCase } from '@tarebook/casebook';
+import { askedOf } from '@tarebook/casebook';
 import { topics } from '@tarebook/rules';
 import {
   type Answer,
@@ -12,6 +12,7 @@ import {
   urgentOf,
 } from '@tarebook/rules/engine';
 import { describe, expect, test } from 'vitest';
+import { readFiled } from './filed';
 import { casesFolder, markdownBelow, refusedFolder } from './files';
 
 /**
@@ -35,7 +36,7 @@ function heard(name: string, topic: Topic, asked: Asked, asking: string | undefi
 }
 
 const filed = markdownBelow(casesFolder, refusedFolder).map(({ name, text }) => {
-  const doc = readCase(text);
+  const doc = readFiled(text);
   const { topic, asked } = askedOf(doc);
   return heard(name, topic, asked, doc.front.asking);
 });

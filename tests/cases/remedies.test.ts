@@ -1,13 +1,14 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { askedOf, readCase } from '@tarebook/casebook';
+import { askedOf } from '@tarebook/casebook';
 import { type Remedies, remedies } from '@tarebook/rules';
 import { expect, test } from 'vitest';
+import { readFiled } from './filed';
 import { casesFolder } from './files';
 
 function of(name: string, folder = 'tow-fit'): Remedies {
   const text = readFileSync(join(casesFolder, folder, `${name}.md`), 'utf8');
-  const { topic, asked } = askedOf(readCase(text));
+  const { topic, asked } = askedOf(readFiled(text));
   return remedies(topic, asked);
 }
 

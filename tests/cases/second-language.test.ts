@@ -1,6 +1,7 @@
-import { askedOf, readCase } from '@tarebook/casebook';
+import { askedOf } from '@tarebook/casebook';
 import { answerNow, matters, remedies, whys } from '@tarebook/rules';
 import { describe, expect, test } from 'vitest';
+import { readFiled } from './filed';
 import { casesFolder, markdownBelow, refusedFolder } from './files';
 import { madeUp, outside } from './made-up';
 
@@ -40,7 +41,7 @@ function unsaid(value: unknown, path: string): readonly string[] {
 }
 
 const filed = markdownBelow(casesFolder, refusedFolder)
-  .map(({ name, text }) => ({ name, doc: readCase(text) }))
+  .map(({ name, text }) => ({ name, doc: readFiled(text) }))
   .filter(({ doc }) => doc.topic !== undefined && doc.troubles.length === 0);
 
 describe('nothing is said outside of the words', () => {

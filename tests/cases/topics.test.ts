@@ -1,12 +1,13 @@
-import { type CaseDocument, judgeCaseNow, readCase } from '@tarebook/casebook';
+import { type CaseDocument, judgeCaseNow } from '@tarebook/casebook';
 import { topics } from '@tarebook/rules';
 import { type Answer, answerNow, checkTopic, sayProblem, type Topic } from '@tarebook/rules/engine';
 import { describe, expect, test } from 'vitest';
+import { readFiled } from './filed';
 import { casesFolder, markdownBelow, refusedFolder } from './files';
 
 const worked = markdownBelow(casesFolder, refusedFolder).map(({ name, text }) => ({
   name,
-  doc: readCase(text),
+  doc: readFiled(text),
 }));
 
 /** Every state that a limit or finding of a topic can reach, as an Expect table writes it. */

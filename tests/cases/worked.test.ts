@@ -1,12 +1,13 @@
-import { type CaseDocument, compareWithExpect, judgeCase, readCase } from '@tarebook/casebook';
+import { type CaseDocument, compareWithExpect, judgeCase } from '@tarebook/casebook';
 import { towFit } from '@tarebook/rules';
 import type { Answer } from '@tarebook/rules/engine';
 import { describe, expect, test } from 'vitest';
+import { readFiled } from './filed';
 import { casesFolder, markdownBelow, refusedFolder } from './files';
 
 const worked = markdownBelow(casesFolder, refusedFolder).map(({ name, text }) => ({
   name,
-  doc: readCase(text),
+  doc: readFiled(text),
 }));
 const towFitCases = worked.filter(({ doc }) => doc.front.topic === 'tow-fit');
 

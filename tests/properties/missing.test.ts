@@ -1,8 +1,8 @@
-import { readCase } from '@tarebook/casebook';
 import { type Answer, answerNow, towFit } from '@tarebook/rules';
 import type { FactGiven, FactsGiven, Missing } from '@tarebook/rules/engine';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { readFiled } from '../cases/filed';
 import { casesFolder, markdownBelow, refusedFolder } from '../cases/files';
 import { openCase } from '../differential/arbitrary-case';
 import { givenOf } from '../differential/given';
@@ -195,7 +195,7 @@ describe('rigs at the counter', () => {
 
 test('every worked case that cannot be said asks first for what it says it lacks', () => {
   const firsts = markdownBelow(casesFolder, refusedFolder).flatMap(({ name, text }) => {
-    const doc = readCase(text);
+    const doc = readFiled(text);
     if (!doc.topic || doc.troubles.length > 0 || doc.topic.id !== 'tow-fit') return [];
     const { facts } = doc;
     const answer = answerNow(doc.topic, { facts, asOf });

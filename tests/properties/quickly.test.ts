@@ -1,7 +1,7 @@
-import { readCase } from '@tarebook/casebook';
 import { type Answer, answerNow, quickly, topics, towFit } from '@tarebook/rules';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { readFiled } from '../cases/filed';
 import { casesFolder, markdownBelow, refusedFolder } from '../cases/files';
 import { anyFacts } from './any-facts';
 
@@ -26,7 +26,7 @@ test('of every filed case the quick verdict is the one that is explained', () =>
   let seen = 0;
   const levels = new Set<string>();
   for (const { name, text } of cases) {
-    const { topic, facts, front } = readCase(text);
+    const { topic, facts, front } = readFiled(text);
     if (!topic) continue;
     const day = front.asOf ?? asOf;
     const quick = quickly(topic, { asOf: day })(facts);

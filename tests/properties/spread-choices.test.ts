@@ -1,6 +1,7 @@
 import { askedOf, judgeCaseNow, readCase } from '@tarebook/casebook';
 import { spread } from '@tarebook/rules';
 import { describe, expect, test } from 'vitest';
+import { readFiled } from '../cases/filed';
 import { casesFolder, markdownBelow, refusedFolder } from '../cases/files';
 
 const seed = Number(process.env.TAREBOOK_SEED ?? 20_261_101) % 4_000_000_000;
@@ -8,7 +9,7 @@ const seed = Number(process.env.TAREBOOK_SEED ?? 20_261_101) % 4_000_000_000;
 /** A case of every topic, those first whose headline holds more than numbers. */
 const filed = markdownBelow(casesFolder, refusedFolder).map(({ name, text }) => ({
   name,
-  doc: readCase(text),
+  doc: readFiled(text),
 }));
 const drawable = filed.filter(({ doc }) => doc.topic && doc.troubles.length === 0);
 const worded = drawable.filter(({ doc }) =>

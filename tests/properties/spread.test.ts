@@ -1,5 +1,4 @@
 import { createHash } from 'node:crypto';
-import { readCase } from '@tarebook/casebook';
 import {
   answerNow,
   InputError,
@@ -22,6 +21,7 @@ import { rankNames } from '../../packages/rules/src/engine/spread/decide';
 import { type Prepared, prepare } from '../../packages/rules/src/engine/spread/prepare';
 import type { Lanes } from '../../packages/rules/src/engine/value/lanes';
 import type { Input, NumberInput, Value } from '../../packages/rules/src/engine/value/values';
+import { readFiled } from '../cases/filed';
 import { casesFolder, markdownBelow, refusedFolder } from '../cases/files';
 import { openCase } from '../differential/arbitrary-case';
 import { givenOf } from '../differential/given';
@@ -224,7 +224,7 @@ function widened(topic: Topic, facts: FactsGiven): FactsGiven {
 }
 
 const cases = markdownBelow(casesFolder, refusedFolder)
-  .map(({ name, text }) => ({ name, doc: readCase(text) }))
+  .map(({ name, text }) => ({ name, doc: readFiled(text) }))
   .filter(({ doc }) => doc.troubles.length === 0);
 
 test('lanes and reckoning agree on every worked case of every topic, its numbers widened', () => {

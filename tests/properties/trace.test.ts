@@ -1,9 +1,10 @@
-import { askedOf, type CaseDocument, readCase } from '@tarebook/casebook';
+import { askedOf, type CaseDocument } from '@tarebook/casebook';
 import { shorePower, topics } from '@tarebook/rules';
 import { type Asked, answerNow, type Topic } from '@tarebook/rules/engine';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { compiledOf, reckoned } from '../../packages/rules/src/engine/answer/answer';
+import { readFiled } from '../cases/filed';
 import { casesFolder, markdownBelow, refusedFolder } from '../cases/files';
 import { anyFacts } from './any-facts';
 import { readsOf } from './reads';
@@ -32,7 +33,7 @@ function untold(topic: Topic, asked: Asked): readonly string[] {
 }
 
 const worked = markdownBelow(casesFolder, refusedFolder).map(
-  ({ name, text }): readonly [string, CaseDocument] => [name, readCase(text)],
+  ({ name, text }): readonly [string, CaseDocument] => [name, readFiled(text)],
 );
 
 describe('every fact, parameter and table that a result was reckoned with stands in its trace', () => {

@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { judgeCase, judged, readCase } from '@tarebook/casebook';
+import { judgeCase, judged } from '@tarebook/casebook';
 import { answerNow, publish, topics, towFit } from '@tarebook/rules';
 import {
   compareTopics,
@@ -14,6 +14,7 @@ import { describe, expect, test } from 'vitest';
 import { keptFolder, keptTopic, keptVersions } from '../../packages/cli/src/kept';
 import { replaySaved } from '../../packages/cli/src/replay';
 import { saved } from '../../packages/cli/src/saved.fixture';
+import { readFiled } from '../cases/filed';
 import { casesFolder, markdownBelow, refusedFolder } from '../cases/files';
 import { openCase } from '../differential/arbitrary-case';
 import { givenOf } from '../differential/given';
@@ -110,7 +111,7 @@ describe('a saved verdict run again', () => {
     const worked = markdownBelow(casesFolder, refusedFolder);
     expect(worked.length).toBeGreaterThan(20);
     for (const { name, text } of worked) {
-      const doc = readCase(text);
+      const doc = readFiled(text);
       const before = asJson(judged(await judgeCase(doc), doc));
       expect((await replaySaved(name, before)).same, name).toBe(true);
     }

@@ -1,9 +1,9 @@
-import { readCase } from '@tarebook/casebook';
 import { answerNow, towFit, why } from '@tarebook/rules';
 import { type Answer, type Topic, whys } from '@tarebook/rules/engine';
 import { show } from '@tarebook/rules/quantity';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { readFiled } from '../cases/filed';
 import { casesFolder, markdownBelow, refusedFolder } from '../cases/files';
 import { openCase } from '../differential/arbitrary-case';
 import { givenOf } from '../differential/given';
@@ -15,7 +15,7 @@ type Judged = { readonly name: string; readonly topic: Topic; readonly answer: A
 
 const worked: readonly Judged[] = markdownBelow(casesFolder, refusedFolder).flatMap(
   ({ name, text }) => {
-    const { topic, facts, readFrom, troubles } = readCase(text);
+    const { topic, facts, readFrom, troubles } = readFiled(text);
     if (!topic || troubles.length > 0) return [];
     return [{ name, topic, answer: answerNow(topic, { facts, readFrom, asOf }) }];
   },

@@ -1,9 +1,9 @@
-import { readCase } from '@tarebook/casebook';
 import { answerNow, topics } from '@tarebook/rules';
 import { answerSchema, factsSchema, readFacts, type Topic } from '@tarebook/rules/engine';
 import { Ajv2020, type ValidateFunction } from 'ajv/dist/2020.js';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { readFiled } from '../cases/filed';
 import { casesFolder, markdownBelow, refusedFolder } from '../cases/files';
 import { anyFacts } from '../properties/any-facts';
 
@@ -34,7 +34,7 @@ const saidOf = ({ errors }: ValidateFunction) =>
 
 /** The facts and the topic of every worked case of a topic. */
 const cases = markdownBelow(casesFolder, refusedFolder).flatMap(({ name, text }) => {
-  const { topic, facts, troubles, front, readFrom } = readCase(text);
+  const { topic, facts, troubles, front, readFrom } = readFiled(text);
   const day = front.asOf ?? asOf;
   return topic && troubles.length === 0 ? [{ name, topic, facts, readFrom, asOf: day }] : [];
 });

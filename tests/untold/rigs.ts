@@ -1,6 +1,6 @@
-import { readCase } from '@tarebook/casebook';
 import { topics } from '@tarebook/rules';
 import type { FactsGiven, Topic } from '@tarebook/rules/engine';
+import { readFiled } from '../cases/filed';
 import { casesFolder, markdownBelow, refusedFolder } from '../cases/files';
 
 /** The seed of this run; another one tries other rigs. */
@@ -23,7 +23,7 @@ export type Filed = { readonly name: string; readonly facts: FactsGiven };
 export function filedByTopic(): ReadonlyMap<string, readonly Filed[]> {
   const found = new Map<string, Filed[]>();
   for (const { name, text } of markdownBelow(casesFolder, refusedFolder)) {
-    const doc = readCase(text);
+    const doc = readFiled(text);
     const id = doc.topic?.id;
     if (id === undefined || !Object.hasOwn(topics, id) || doc.troubles.length > 0) continue;
     found.set(id, [...(found.get(id) ?? []), { name, facts: doc.facts }]);
