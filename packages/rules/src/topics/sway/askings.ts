@@ -27,6 +27,10 @@ export const askings = {
         when: 'coupling.isPin',
         says: `${steps} Of the trailer {tongue.share} rests on the pin; {tongue.lowEdge} to {tongue.highEdge} is usual.`,
       },
+      {
+        when: 'tongue.isWeighed',
+        says: `${steps} Of the trailer {tongue.share} rests on its tongue, as weighed.`,
+      },
       { says: `${steps} What rests on the ball, loaded, decides: weigh it.` },
     ],
   },

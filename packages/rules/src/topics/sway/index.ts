@@ -90,7 +90,7 @@ const parts = [
 /** Will this rig sway, and what to do when it does? */
 export const sway = defineTopic({
   id: 'sway',
-  version: '2.1.0',
+  version: '2.1.1',
   title: 'Sway',
   question: 'Will this rig sway, and what to do when it does?',
   facts: gather('facts', parts),
