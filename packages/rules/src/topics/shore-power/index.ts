@@ -20,7 +20,7 @@ const told = [signs, ...parts] as const;
 /** What may run together on this supply, and may it be plugged in at all? */
 export const shorePower = defineTopic({
   id: 'shore-power',
-  version: '3.1.0',
+  version: '3.1.1',
   title: 'Shore power',
   question: 'May the trailer be plugged in here, and what may run at the same time?',
   facts: gather('facts', parts),
@@ -89,7 +89,7 @@ export const shorePower = defineTopic({
   renamed: { 'trip.altitude': 'generator.altitude' },
   cautions: [
     {
-      says: 'A 30 A trailer inlet is 120 V: a 240 V outlet for a dryer looks much like its own and destroys what is plugged in.',
+      says: 'A 30 A trailer inlet is 120 V: an outlet for a dryer, of 240 V, looks much like its own and destroys what is plugged in.',
       source: outlets,
       fits: ['finding.outlet', 'supply.outlet'],
     },
