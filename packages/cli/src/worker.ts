@@ -1,6 +1,5 @@
 import { readFile, stat } from 'node:fs/promises';
 import { join } from 'node:path';
-import type { Swept } from '@tarebook/sweep/many';
 import { BadInput, named } from './files';
 import {
   answering,
@@ -12,6 +11,7 @@ import {
   vehiclesFile,
 } from './queue';
 import { sayBeside } from './said';
+import { planOf, vehiclesOf } from './shared-plan';
 import { jobOf, type PartDone, type SweepPlan } from './sweep-job';
 import { partThere } from './sweep-parts';
 
@@ -22,7 +22,8 @@ const lookMilliseconds = 5_000;
 async function planIn(folder: string): Promise<SweepPlan> {
   const found = await stat(folder).catch(() => undefined);
   if (!found) throw new BadInput(`${named(folder)}: this machine does not see the folder.`);
-  return JSON.parse(await readFile(join(folder, planFile), 'utf8'));
+  const file = join(folder, planFile);
+  return planOf(await readFile(file, 'utf8'), file, folder);
 }
 
 /** Takes parts of sweeps from a queue until it is told to stop; the one at hand is done first. */
@@ -38,10 +39,8 @@ export async function work(address: string): Promise<void> {
       ready = undefined;
       throw problem;
     });
-    const vehicles: readonly Swept[] = JSON.parse(
-      await readFile(join(folder, vehiclesFile(at)), 'utf8'),
-    );
-    await does(at, vehicles);
+    const file = join(folder, vehiclesFile(at));
+    await does(at, vehiclesOf(await readFile(file, 'utf8'), file));
     done += 1;
   };
   const worker = new library.Worker<PartJob>(queueName, ({ data }) => part(data), {

@@ -32,6 +32,7 @@ export {
   type CellGiven,
   type FactGiven,
   type FactsGiven,
+  isCell,
   isRows,
   type RowGiven,
 } from './check/given';
