@@ -260,38 +260,32 @@ export class YardPage extends PlainElement {
               : nothing
           }
         </section>
-        <div class="yard-more">
-          ${fold(
-            { name: 'yard-matrix', heading: 'Every pair', note: 'as one picture' },
-            () => html`<yard-matrix .files=${filesOf(this.own)} .system=${system}></yard-matrix>`,
-          )}
-          ${fold(
-            {
-              name: 'yard-offers',
-              heading: 'On all of that line?',
-              note: 'options by year, and why',
-            },
-            () => html`<yard-offers></yard-offers>`,
-          )}
-          ${fold(
-            {
-              name: 'yard-accessories',
-              heading: 'Fitted afterwards',
-              note: 'what it does to the tongue',
-            },
-            () => html`<yard-accessories></yard-accessories>`,
-          )}
-          ${fold(
-            {
-              name: 'yard-catalogue',
-              heading: 'The catalogue',
-              note: this.own.length === 0 ? 'invented' : 'your own',
-            },
-            () =>
-              html`<own-catalogue .own=${this.own} .files=${filesOf(this.own)} .asking=${this.asking}></own-catalogue>`,
-          )}
-        </div>
       </div>
+      ${fold(
+        { name: 'yard-matrix', heading: 'Every pair', note: 'as one picture' },
+        () => html`<yard-matrix .files=${filesOf(this.own)} .system=${system}></yard-matrix>`,
+      )}
+      ${fold(
+        { name: 'yard-offers', heading: 'On all of that line?', note: 'options by year, and why' },
+        () => html`<yard-offers></yard-offers>`,
+      )}
+      ${fold(
+        {
+          name: 'yard-accessories',
+          heading: 'Fitted afterwards',
+          note: 'what it does to the tongue',
+        },
+        () => html`<yard-accessories></yard-accessories>`,
+      )}
+      ${fold(
+        {
+          name: 'yard-catalogue',
+          heading: 'The catalogue',
+          note: this.own.length === 0 ? 'invented' : 'your own',
+        },
+        () =>
+          html`<own-catalogue .own=${this.own} .files=${filesOf(this.own)} .asking=${this.asking}></own-catalogue>`,
+      )}
     </div>`;
   }
 }
