@@ -93,6 +93,9 @@ describe.each(all.map((topic) => [topic.id, topic] as const))(
         const open = judged(topic, { ...facts, [hidden]: 'unknown' });
         const told = judged(topic, facts);
         if (!open || !told) continue;
+        // A figure that makes the tickets contradict one another takes back what they had proved.
+        if (told.findings.some(({ id, level }) => id.startsWith('ticket-') && level === 'stop'))
+          continue;
         for (const finding of open.findings) {
           // That something was not said is a proviso or not known, and goes once it is said.
           const isSure =
