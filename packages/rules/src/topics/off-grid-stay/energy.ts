@@ -47,11 +47,24 @@ export const energy = part({
       is: 'choose(given(solar.power) || count(charging.spells) > 0, day.offered * pick(chargeEfficiency, battery.chemistry), 0)',
       source: balance,
     },
+    'battery.lossByDay': {
+      label: 'Less in the battery after each day, by what a day takes',
+      unit: 'Ah',
+      is: 'max(0, battery.dayDrawn - battery.broughtBack)',
+      source: balance,
+    },
+    'battery.lossByLoads': {
+      label: 'Less in the battery after each day, by what runs on it',
+      unit: 'Ah',
+      is: 'choose(day.loss > day.tolerance, day.loss, 0)',
+      source: balance,
+    },
+    // What a monitor has counted stays counted when somebody names one lamp of it: the larger counts.
     'battery.loss': {
       label: 'Less in the battery after each day',
       noun: 'what the battery loses a day',
       unit: 'Ah',
-      is: 'choose(battery.loadsTold, choose(day.loss > day.tolerance, day.loss, 0), max(0, battery.dayDrawn - battery.broughtBack))',
+      is: 'choose(battery.loadsTold, choose(known(battery.dayDrawn), max(battery.lossByLoads, battery.lossByDay), battery.lossByLoads), battery.lossByDay)',
       source: balance,
     },
     'battery.forStay': {
