@@ -49,6 +49,16 @@ export const cold: readonly Sign[] = [
     within: 12,
     told: true,
   },
+  // Water in it, and nothing that could warm it.
+  {
+    kind: 'frost',
+    lists: [
+      'freeze, freezes, freezing, frost, hard freeze, cold snap, twenties, teens',
+      'midnight, dawn, sunup, sunrise, daybreak, dark, by then, later, sloshing, tanks full, in tank, in tanks, belly, gallons, nothing to plug, no hookup, no power, no shore power, no propane, undrained, not drained',
+    ],
+    within: 22,
+    told: true,
+  },
   // No heat where people are.
   {
     kind: 'frost',

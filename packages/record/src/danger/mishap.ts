@@ -26,11 +26,22 @@ export const mishaps: readonly Sign[] = [
     kind: 'doubt',
     lists: [
       'tornado, hurricane, flood, flooding, flooded, creek, river, water rising, wildfire, brush fire, lightning, mudslide, tree, branch, limb, power line, powerline, overhead wire, overhead line, high winds, gusts, storm',
-      'coming, rising, rose, warning, watch, now, right now, tonight, tonite, fell, down, on top, on roof, touching, touched, touches, leaning, struck, hit, inches from, getting close, close, smoke, evacuate, rocking, tipping',
+      'coming, coming up, is up, up to, standing in, raining, under water, underwater, rising, rose, warning, watch, now, right now, tonight, tonite, fell, down, on top, on roof, touching, touched, touches, leaning, struck, hit, inches from, getting close, close, smoke, evacuate, rocking, tipping',
     ],
     within: 8,
     told: true,
     unless: 'gas station, claim, claims, insurance, shop, deductible',
+  },
+  // Water that reaches what is live.
+  {
+    kind: 'water',
+    lists: [
+      'post, pedestal, pole, plug, plugged, cord, outlet, hookup, extension cord, power strip, adapter, generator, breaker box',
+      'standing in it, standing in water, in water, in puddle, in a puddle, under water, underwater, submerged, floating, flooded, soaked, up to second step, water up to, water is up to, lake, swamp, ankle deep, knee deep',
+    ],
+    within: 14,
+    told: true,
+    unless: 'on lake, at lake, by lake, lake house, lakeside',
   },
   // What pulls is too hot, or spills what burns.
   {
@@ -51,6 +62,42 @@ export const mishaps: readonly Sign[] = [
     within: 8,
     told: true,
   },
+  // Nobody may ride in a trailer that is towed.
+  {
+    kind: 'doubt',
+    lists: [
+      'kid, kids, children, twins, baby, babies, toddler, grandkids, grandma, grandpa, mom, dad, wife, husband, somebody, people, they, nephew, niece, teens, boys, girls',
+      'in bunk, in bunks, in back, back in trailer, back in camper, in trailer, in camper, in fifth wheel, in bed, on dinette, on couch, on sofa, on bed',
+      'ride, rides, riding, rode, while we drive, while driving, while i drive, while towing, while we tow, while moving, while its moving, on highway, on road, on freeway, going down road, mph, on way, nap, naps, napping',
+    ],
+    within: 14,
+    told: true,
+    unless: 'riding mower, bike, bikes, ride quality, ride height, in storage',
+  },
+  // What keeps somebody alive hangs on the battery.
+  {
+    kind: 'doubt',
+    lists: [
+      'oxygen, concentrator, ventilator, breathing machine, oxygen machine, cpap, bipap, apnea machine, dialysis, insulin, feeding pump, suction machine, pacemaker charger, nebulizer, medical device, medicine fridge',
+      'battery, batteries, inverter, solar, generator, power, volts, volt, plug, breaker, monitor',
+      'gauge says, monitor says, percent, gets low, is low, shuts off, shut off, quits, quit, beeping, dying, died, tripped, out, until morning, will it last, will it hold, last all night, hold till',
+    ],
+    within: 26,
+    told: true,
+  },
+  // A step or a floor that gives way under somebody will do so again.
+  {
+    kind: 'doubt',
+    lists: [
+      'step, steps, stair, stairs, ladder, bunk, railing, handrail, grab handle',
+      'folded, folded under, folds under, gave way, gives way, gave out, collapsed, collapses, let go, lets go, came off, pulled out',
+      'under, foot, shin, ankle, fell, nearly, almost, every time, third time, now and then',
+    ],
+    within: 12,
+    told: true,
+    unless:
+      'dinette folds, table folds, sofa folds, fold up, fold out, folds up, folds down, folds away, folds flat',
+  },
   // What flew open, or off, while it was rolling.
   {
     kind: 'doubt',
@@ -60,5 +107,6 @@ export const mishaps: readonly Sign[] = [
     ],
     within: 8,
     told: true,
+    unless: 'ride bikes, ride our bikes, ride my bike, bike ride',
   },
 ];

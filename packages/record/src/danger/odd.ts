@@ -51,7 +51,7 @@ const displaced = `wont tighten, wont torque, wont snug, different color, stands
   sit, rides up, pops up, pop up, pops open, creeps up, came up, lifts, lift nose, see daylight, see light, see
   shiny, can see, comes up, backed out, backing out, works loose, worked loose, working out, walked out, walks
   out, two turns, full turns, half turn, turn before, turns before, went for walk, jumped, hop, hops, hopped,
-  folded, folds, fold, sank, sunk, sinks, sinking, dug in, slid, moved, moves, shifted, rolled, bumped, let go,
+  folded under, folds under, folds on, sank, sunk, sinks, sinking, dug in, slid, moved, moves, shifted, rolled, bumped, let go,
   came down, upside down, gap, rubs, rubbing, rubbed, scraped, follows left, follows to, pulls to one side,
   lost, gone, missing, fell, fall, falls, disappeared, vanished, nowhere, isnt there, not there, lets go, flops,
   flopped, swings open, came open, comes open, flew, flew off, flung, threw, thrown`;

@@ -164,6 +164,17 @@ export const road: readonly Sign[] = [
     unless:
       'sway bar, sway control, light truck, light trailer, light weight, brake light, tail light, lights, light rain',
   },
+  // What is said of it by how much of the road it takes, and who goes along.
+  {
+    kind: 'sway',
+    lists: [
+      'trailer, camper, rig, it, truck, tail, back end, rear end',
+      'takes whole lane, takes the whole lane, whole lane, whole road, both lanes, two lanes, takes truck with it, truck goes with it, takes us with it, pulls us along, wants to pass, wants to come around, tries to come around, comes around on us, shoves, shoves us, shoving, slews, slewing, yaws, hula, swims, swimming, wallows',
+    ],
+    within: 10,
+    told: true,
+    unless: 'swimming pool, swim in, swim at, swim trunks, both lanes of',
+  },
   {
     kind: 'sway',
     lists: [
