@@ -34,7 +34,7 @@ export const mishaps: readonly Sign[] = [
   },
   // Water that reaches what is live.
   {
-    kind: 'water',
+    kind: 'shock',
     lists: [
       'post, pedestal, pole, plug, plugged, cord, outlet, hookup, extension cord, power strip, adapter, generator, breaker box',
       'standing in it, standing in water, in water, in puddle, in a puddle, under water, underwater, submerged, floating, flooded, soaked, up to second step, water up to, water is up to, lake, swamp, ankle deep, knee deep',

@@ -10,7 +10,7 @@ export const how: Readonly<Record<string, HowTo>> = {
       'Level ground, everything loaded, people seated. Level the trailer by its frame.',
       'Coupler: from the road up to where the crown of the ball will sit.',
       'Receiver: from the road up to the upper inside face of its opening, with the tongue’s weight on it.',
-      'Drop is the receiver’s height plus the ball’s, less the coupler’s; take the mount that leaves it level to {nose.lowest} low.',
+      'Drop is the receiver’s height plus the ball’s own, less the coupler’s; take the mount that leaves it level to {nose.lowest} low.',
     ],
     caution: 'Wheels chocked, and nobody’s feet under the coupler.',
     source: geometry,

@@ -1,7 +1,7 @@
 import type { ForEverybody } from '../../engine/define/shapes';
 
 const howFull: ForEverybody = {
-  rule: 'A lead battery is half full at about twelve and a quarter volts, read at rest, and below that it ages; of lithium a voltage says almost nothing, and only a monitor with a shunt tells.',
+  rule: 'A lead battery is half full at about twelve and a quarter volts, read at rest, and below that it ages, so charge it the same day; of lithium a voltage says almost nothing, and only a monitor with a shunt tells.',
   because: 'On the charger it reads too high, with lamps on too low.',
   look: ['battery.voltage'],
   given: {

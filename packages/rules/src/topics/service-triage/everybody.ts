@@ -32,10 +32,10 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     otherwise: 'Whoever has no gauge drives nowhere on a tire that looks soft.',
   },
   any: {
-    rule: 'Gas smelled or an alarm that does not stop: out, then call. Smoke, a tingle, anything hot or loose: stop where it is safe. Brakes, wheels and coupling do not roll until somebody qualified has looked.',
+    rule: 'Gas smelled, smoke, or an alarm that does not stop: everybody out, then call. A tingle: hands off. Anything hot or loose: stop where it is safe. Brakes, wheels and coupling do not roll until somebody qualified has looked.',
     because: 'All else can wait for a day; these cannot.',
     look: [],
     otherwise:
-      'In doubt it stays where it stands: call, say what you see, hear or miss, and send a photograph.',
+      'Whoever cannot tell what it is leaves it standing where it is safe, calls the shop, and says what is seen, heard or missed.',
   },
 };

@@ -249,7 +249,7 @@ export const signs = part({
       if: {
         when: 'tester.isUntold',
         wrong: 'Nobody has tested the outlet.',
-        do: 'Test it before you plug in.',
+        do: 'Have it tested before you plug in.',
         proviso: 'a tester shows the outlet wired right before you plug in',
       },
       care: {

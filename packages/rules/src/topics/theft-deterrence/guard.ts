@@ -92,7 +92,7 @@ export const guard = part({
       if: {
         when: 'guard.isUntold',
         wrong: 'What is there already was not told.',
-        do: 'Hold it against the list for that place.',
+        do: 'Compare it with the list for that place.',
         proviso: 'what the list calls for there is done',
       },
       otherwise: 'What holds it and what would tell that it is gone were told.',

@@ -88,7 +88,7 @@ export const measures = part({
       source: layers,
     },
     holding: {
-      label: 'Hold coupler and wheel',
+      label: 'Lock coupler and wheel',
       amounts,
       items: {
         coupler: item(

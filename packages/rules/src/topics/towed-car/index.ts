@@ -60,7 +60,7 @@ const parts = [rig, borrowed, towedFacts, towedWeights, manner, joined, round] a
 /** May this car be towed behind this motorhome, and how? */
 export const towedCar = defineTopic({
   id: 'towed-car',
-  version: '1.1.0',
+  version: '1.1.1',
   title: 'A car behind a motorhome',
   question: 'May this car be towed behind this motorhome, how, and how much may it weigh?',
   facts: gather('facts', parts),

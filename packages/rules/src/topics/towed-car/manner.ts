@@ -132,7 +132,7 @@ export const manner = part({
         when: 'fourDown.isUnread',
         wrong: 'Nobody read whether the car’s manual allows all four wheels on the road.',
         because: 'The kind of gearbox does not tell; the manual of that very car does.',
-        do: 'Read its chapter on towing behind a motorhome, with what it wants done before and on the way.',
+        do: 'Read its chapter on towing behind a motorhome, with what it wants done before and on the way. Until then tow nothing.',
         proviso: 'the car’s own manual allows all four wheels on the road',
       },
       otherwise:
@@ -152,7 +152,7 @@ export const manner = part({
       if: {
         when: 'dolly.isUnread',
         wrong: 'Nobody read whether the car’s manual allows a dolly.',
-        do: 'Read it, and which wheels must be up.',
+        do: 'Read it, and which wheels must be up. Until then tow nothing.',
         proviso: 'the car’s own manual allows a dolly with those wheels up',
       },
       otherwise: 'The car’s manual allows a dolly.',

@@ -39,7 +39,7 @@ export const askings = {
     label: 'How heavy may a camper for this truck be?',
     results: ['camper.heaviest'],
     impliedBy: ['vehicle.placardPayload', 'vehicle.cargoRating', 'vehicle.gvwr'],
-    says: 'A camper labeled {camper.heaviest} at the most, by the ratings that were told and with what comes along.',
+    says: 'Look for a camper whose own label says {camper.heaviest} at the most; every person and bag that was not told comes off that.',
   },
   people: {
     label: 'How much do the people count?',

@@ -17,7 +17,7 @@ export const askings = {
     results: ['verdict'],
     impliedBy: ['frame.state', 'soft.zones', 'structure.moves', 'title.state', 'gas.tested'],
     says: [
-      { when: 'walk.isOn', says: 'Yes: that is no matter of price.' },
+      { when: 'walk.isOn', says: 'Walk away: that is no matter of price.' },
       {
         when: 'walk.isOff',
         says: 'No: frame, floor, walls and title are such that it need not end there; the rest is a price.',
