@@ -1,7 +1,16 @@
 import { describe, expect, test } from 'vitest';
 import { point } from './interval';
 import { readQuantity, wasMisread } from './read';
-import { isFarApart, show, showMargin, showNumber, showParts, showRound } from './show';
+import {
+  figuresOf,
+  isFarApart,
+  show,
+  showFigures,
+  showMargin,
+  showNumber,
+  showParts,
+  showRound,
+} from './show';
 
 describe('a range is shown as a person writes it', () => {
   test.each([
@@ -113,4 +122,12 @@ describe('a weight goes without its tenths where they tell nobody anything', () 
     expect(isFarApart({ lo: -39, hi: 9.5 })).toBe(false);
     expect(isFarApart({ lo: 10, hi: Infinity })).toBe(true);
   });
+});
+
+test('aloud, nobody keeps a tenth of a mile or of a gallon in mind; in writing it stays', () => {
+  const range = { lo: 86.7, hi: 173.5 };
+  expect(showFigures(figuresOf(range, 'mi', 'us', 'aloud'))).toBe('87–174 mi');
+  expect(showFigures(figuresOf(range, 'mi', 'us', 'round'))).toBe('86.7–173.5 mi');
+  expect(showFigures(figuresOf({ lo: 6.5, hi: 6.5 }, 'gal', 'us', 'aloud'))).toBe('6.5 gal');
+  expect(showFigures(figuresOf({ lo: 39.6, hi: 39.6 }, 'gal', 'us', 'aloud'))).toBe('40 gal');
 });

@@ -123,6 +123,10 @@ const wholeAloud: Readonly<Record<string, number>> = {
   Ah: 10,
   h: 10,
   d: 10,
+  mi: 20,
+  km: 20,
+  gal: 20,
+  L: 20,
   '%': 50,
 };
 
