@@ -3,6 +3,7 @@ import { shownUnit, type UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing } from 'lit';
 import { mark } from '../elements/marks';
 import { PlainElement } from '../elements/plain-element';
+import { sentenceBeneath } from '../state/beneath';
 import { judge } from '../state/judged';
 import { levelOf } from '../state/level';
 import { readDocument } from '../state/reading';
@@ -121,7 +122,7 @@ export function movedRead(moved: NonNullable<Shown['moved']>, system: UnitSystem
     <section class="verdict level-${level}">
       ${mark(level)}
       <p class="word">${answer.words.charAt(0).toUpperCase()}${answer.words.slice(1)}</p>
-      <p>${answer.sentence}</p>
+      <p>${sentenceBeneath(doc.topic, answer, system)}</p>
     </section>
     ${
       question.kind === 'number'

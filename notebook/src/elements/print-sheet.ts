@@ -5,6 +5,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import '../drawings/case-figures';
 import '../print.css';
 import { barOf } from '../state/bar';
+import { sentenceBeneath } from '../state/beneath';
 import { levelOf } from '../state/level';
 import { type Carried, codeFor } from '../state/link';
 import {
@@ -156,7 +157,7 @@ export class PrintSheet extends RestingElement {
             ${mark(levelOf(topic.outcomes, answer.outcome))}
             <div>
               <p class="sheet-word">${words}</p>
-              <p>${answer.sentence} ${answer.restsOn}</p>
+              <p>${sentenceBeneath(topic, answer, system)} ${answer.restsOn}</p>
               ${
                 current
                   ? nothing

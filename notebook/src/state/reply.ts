@@ -1,6 +1,7 @@
 import { type Answer, type Remedy, type State, type Topic, urgentOf } from '@tarebook/rules/engine';
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { aloud } from './aloud';
+import { sentenceBeneath } from './beneath';
 import { findingLines, limitLines, numberLines, sourceLines, workingLines } from './told';
 import { changeLines, decidedLines, rankingParts, selectionParts } from './told-beyond';
 
@@ -45,10 +46,12 @@ const joined = (parts: readonly string[], between: string): string =>
   parts.filter((each) => each !== '').join(between);
 
 /** One sentence with a pause in it, where the answer has two. */
-function inOneBreath({ answer, topic }: Told): string {
+function inOneBreath({ answer, topic, system }: Told): string {
   const opening = Object.values(topic.outcomes).find(({ id }) => id === answer.outcome)?.sentence;
-  if (!opening || !answer.sentence.startsWith(`${opening} `)) return answer.sentence;
-  const reason = answer.sentence.slice(opening.length + 1);
+  const reason = sentenceBeneath(topic, answer, system);
+  if (!opening || reason === answer.sentence || urgentOf(topic, answer.findings)) {
+    return answer.sentence;
+  }
   // GVWR and its like stay capital.
   const low = /^[A-Z][^A-Z]/.test(reason)
     ? `${reason.charAt(0).toLowerCase()}${reason.slice(1)}`

@@ -1,6 +1,7 @@
 import { judgeRig, type RigDocument, readRig } from '@tarebook/casebook';
 import type { RigAnswer, RigTopic, State, Topic } from '@tarebook/rules/engine';
 import { caseAddress } from './address';
+import { sentenceBeneath } from './beneath';
 import { factsAlone } from './facts-alone';
 import { allowedHouse, type House } from './house-numbers';
 import { levelOf } from './level';
@@ -72,7 +73,7 @@ async function partOf(doc: RigDocument, name: string, each: RigTopic): Promise<R
     moment,
     level: levelOf(topic.outcomes, answer.outcome),
     words: answer.words,
-    sentence: answer.sentence,
+    sentence: sentenceBeneath(topic, answer),
     fired: firedIn(each),
     cautions: answer.cautions,
     href: await caseFor(doc, name, each),
