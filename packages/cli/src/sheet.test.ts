@@ -42,3 +42,9 @@ test('people are told to get out before they are told a verdict', () => {
   const [, told = ''] = sheet(title, topic, answer, unsought, []).split('\n');
   expect(told).toMatch(/^Everybody out now/);
 });
+
+test('a finding from which another topic goes on names it', () => {
+  const { title, topic, answer } = judgedOf('tow-fit/lifting-tongue.md');
+  const text = sheet(title, topic, answer, unsought, []).replace(/\s+/g, ' ');
+  expect(text).toContain('weigh the tongue again. What to do about sway: the topic sway.');
+});

@@ -130,6 +130,10 @@ function secondLooks(answer: Answer, matter: readonly Matter[]): readonly string
   );
 }
 
+/** A finding; where another topic goes on from there, which. */
+const foundLine = ({ label, level, says, see }: Answer['findings'][number]): string =>
+  `${label} (${level}): ${says}${see ? ` ${see.says}: the topic ${see.topic}.` : ''}`;
+
 const keptBy = ({ house }: Answer): string => (house ? `, as ${house.name} keeps them` : '');
 
 function head(answer: Answer): string {
@@ -163,7 +167,7 @@ export function sheet(
     section('Find out first', bullets(missing)),
     section('Limits, the fullest first', limitRows(answer.limits)),
     answer.restsOn === '' ? '' : `  ${wrapped(answer.restsOn, '  ')}\n`,
-    section('Also', bullets(told.map(({ label, level, says }) => `${label} (${level}): ${says}`))),
+    section('Also', bullets(told.map(foundLine))),
     ...[...selectionRows(answer), ...rankingRows(answer)].map(([title, body]) =>
       section(title, body),
     ),
