@@ -186,6 +186,9 @@ export function stockCase(plain: PlainCase, names: ReadonlyMap<string, LimitName
         put('combined.gross', both.used) &&
         put('combined.limit', both.limit) &&
         put('vehicle.gcwr', f.number('vehicle.gcwr'))),
+    'front-axle-light':
+      put('front.takenShare', over(axles.frontTaken, axles.frontAlone)) &&
+      put('front.takenEdge', at(0.1)),
     'rear-axle-slack': !inUse || put('rear.withoutBars', axles.rearWithoutBars),
     grade: put('trip.steepestGrade', times(rounded(f.number('trip.steepestGrade')), at(100))),
   };

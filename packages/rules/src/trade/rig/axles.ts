@@ -157,7 +157,7 @@ export const vehicleAxles = part({
       label: 'What the tongue takes of the front axle without bars',
       noun: 'the part of the front axle that the tongue takes',
       unit: '1',
-      is: 'front.taken / front.withoutTongue',
+      is: 'front.taken / max(0, front.withoutTongue)',
       source: statics,
     },
     'front.takenEdge': {
