@@ -34,7 +34,7 @@ const mayBeRelieved = new Set(['trailer-weight', 'tongue', 'receiver', 'receiver
 type Told = { readonly id: string; readonly what: unknown };
 
 /** Where the product claims more than its ranges, reckoned a second time and wider, bear out. */
-function againstWider(found: Answer, wide: PlainAnswer): Told[] {
+function againstWider(found: Answer, wide: PlainAnswer, isDualOpen: boolean): Told[] {
   const told: Told[] = [];
   const note = (id: string, holds: boolean, ...what: unknown[]) => {
     if (!holds) told.push({ id, what });
@@ -42,6 +42,9 @@ function againstWider(found: Answer, wide: PlainAnswer): Told[] {
   for (const { id, used, limit, state } of found.limits) {
     const other = wide.limits[id];
     if (!other) throw new Error(id);
+    // Two tires behind or four: the stricter margin counts, where each by itself would leave room.
+    if (isDualOpen && id === 'vehicle-tires-rear' && state === 'care' && other.state === 'ok')
+      continue;
     note(id, decides[other.state].includes(state), state, other.state);
     if (state === 'not-asked') continue;
     note(`${id}, used`, within(used, other.used), used, other.used);
@@ -124,7 +127,8 @@ describe('with ranges and unknowns', () => {
         const found = judged(plain);
         outcomes.set(found.outcome, (outcomes.get(found.outcome) ?? 0) + 1);
         const wide = plainTowFit(plain);
-        expect(againstWider(found, wide)).toEqual([]);
+        const isDualOpen = plain['vehicle.dualRearWheels'] === 'unknown';
+        expect(againstWider(found, wide, isDualOpen)).toEqual([]);
         const random = randomFrom(seed);
         for (let i = 0; i < 8; i += 1) {
           const point = pointOf(plain, random);

@@ -38,7 +38,8 @@ export function stateOf({ used, limit, asked, margin, empty, relief }: PlainLimi
   const [u, l] = [rounded(used), rounded(limit)];
   if (u.lo > l.hi) return relief && u.lo <= rounded(relief).hi ? 'unknown' : 'stop';
   if (u.hi > l.lo) return 'unknown';
-  if (!margin) return 'ok';
+  // What carries nothing is within whatever it may hold.
+  if (!margin || (u.lo === 0 && u.hi === 0 && l.hi > 0)) return 'ok';
   if (rounded(minus(limit, empty)).lo <= 0) return 'care';
   const { share, least } = margin;
   const byShare = plus(times(limit, at(1 - share)), times(empty, at(share)));

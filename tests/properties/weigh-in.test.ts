@@ -140,12 +140,12 @@ test('a rig no heavier than its vehicle alone is refused, and nothing is read of
       expect(level).toBe(f2 + r2 + t2 <= f3 + r3 ? 'stop' : 'ok');
       if (level !== 'stop') return;
       expect(answer.outcome).toBe('does-not-weigh-in');
-      const least = {
-        'tongue.weighed': -Infinity,
-        'trailer.weighed': -Infinity,
-        'axle.rearWeighed': 0,
-      };
-      for (const [name, lo] of Object.entries(least)) {
+      const least = [
+        ['tongue.weighed', -Infinity],
+        ['trailer.weighed', -Infinity],
+        ['axle.rearWeighed', 0],
+      ] as const;
+      for (const [name, lo] of least) {
         // No scale reads an axle below zero; otherwise nothing is known of it.
         expect(answer.values[name], name).toMatchObject({ lo, hi: Infinity });
       }
