@@ -42,7 +42,8 @@ export const forms = {
         : '';
     if (count <= of.length) return `${head}${by}${named.join('; ')}.`;
     // Whoever hears a number of things waits for all of them.
-    if (say.medium === 'spoken') return `${head}${named.join('; ')}; and more: ask for the written list.`;
+    if (say.medium === 'spoken')
+      return `${head}${named.join('; ')}; and more: ask for the written list.`;
     const rest = groups.length > 1 ? '' : `, ${count} things in all`;
     return `${head}${by}${named.join('; ')}${rest}.`;
   },
