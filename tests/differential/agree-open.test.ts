@@ -31,6 +31,8 @@ const askedByKnowing = new Set([
 /** A rating for use with bars, once it is told, leaves it open whether there are any. */
 const mayBeRelieved = new Set(['trailer-weight', 'tongue', 'receiver', 'receiver-tongue']);
 
+const ofFront = new Set(['front-axle', 'vehicle-tires-front']);
+
 type Told = { readonly id: string; readonly what: unknown };
 
 /** Where the product claims more than its ranges, reckoned a second time and wider, bear out. */
@@ -64,8 +66,14 @@ function againstWider(found: Answer, wide: PlainAnswer, isDualOpen: boolean): To
     note(id, value !== undefined && within(value, other), value, other);
   }
   if (mine && theirs) note('largest trailer', within(mine, theirs), mine, theirs);
+  // What wheelbase and places have in common makes the front axle's range narrower than simple ranges
+  // are: it may be sure that some trailer will do where these cannot say. Points hold it to the truth.
+  const isSurer = found.limits.some(
+    ({ id, state }) =>
+      ofFront.has(id) && state !== 'unknown' && wide.limits[id]?.state === 'unknown',
+  );
   // From nothing up is said where the ranges leave it open whether any trailer will do.
-  if (mine && !theirs) note('largest trailer', mine.lo === 0, mine, theirs);
+  if (mine && !theirs && !isSurer) note('largest trailer', mine.lo === 0, mine, theirs);
   return told;
 }
 
