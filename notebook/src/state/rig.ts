@@ -17,6 +17,8 @@ export type RigPart = {
   readonly level: State;
   readonly words: string;
   readonly sentence: string;
+  /** The same where the word of the verdict stands over it. */
+  readonly beneath: string;
   /** Limits that do not simply hold, and findings that object. */
   readonly fired: readonly string[];
   readonly cautions: readonly string[];
@@ -73,7 +75,8 @@ async function partOf(doc: RigDocument, name: string, each: RigTopic): Promise<R
     moment,
     level: levelOf(topic.outcomes, answer.outcome),
     words: answer.words,
-    sentence: sentenceBeneath(topic, answer),
+    sentence: answer.sentence,
+    beneath: sentenceBeneath(topic, answer),
     fired: firedIn(each),
     cautions: answer.cautions,
     href: await caseFor(doc, name, each),

@@ -113,11 +113,11 @@ export class RigPage extends PlainElement {
 
   private verdict(worst: RigPart | undefined): TemplateResult {
     if (!worst) return html`<p>Nothing told decides anything yet.</p>`;
-    const { level, words, title, moment, sentence } = worst;
+    const { level, words, title, moment, beneath } = worst;
     return html`<section class="verdict level-${level}" aria-label="Verdict">
       ${mark(level)}
       <p class="word">${begun(words)}</p>
-      <p>By ${title.toLowerCase()}${moment === null ? '' : `, ${moment}`}: ${sentence}</p>
+      <p>By ${title.toLowerCase()}${moment === null ? '' : `, ${moment}`}: ${beneath}</p>
     </section>`;
   }
 
