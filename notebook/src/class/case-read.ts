@@ -122,7 +122,7 @@ export function answerRead(walked: Walked, system: UnitSystem) {
   const { answer, question } = walked;
   return html`
     <p class="came-out">${question.label}: <strong class="num">${foundWords(question, system)}</strong></p>
-    ${verdictRead(walked, system)}
+    ${verdictRead(walked)}
     <h3>Why</h3>
     ${blocksAfter(walked, system)}
     <h3>What to be careful about</h3>

@@ -66,11 +66,11 @@ export class LearnersView extends PlainElement {
         ${putRight(walked)}<guess-spread .guesses=${guesses} .question=${question} .system=${system}></guess-spread></div>`;
     }
     if (step === 'picture') {
-      return html`<div class="step picture">${verdictRead(walked, system)}
+      return html`<div class="step picture">${verdictRead(walked)}
         <case-figures .drawn=${{ doc, answer }} .system=${system}></case-figures>
         ${this.cameOut(walked)}</div>`;
     }
-    return html`<div class="step why">${verdictRead(walked, system)}
+    return html`<div class="step why">${verdictRead(walked)}
       <div class="author">${blocksAfter(walked, system)}</div></div>`;
   }
 

@@ -47,7 +47,7 @@ export class PracticeAsk extends PlainElement {
     const label = (id: string) => asking.hidden.find((each) => each.id === id)?.label ?? id;
     return html`<p class="score" tabindex="-1" role="status"><strong>${met ? 'Well asked.' : 'Settled.'}</strong> ${says}</p>
       <p>The rules would have asked: ${asking.best.map((id, at) => html`${at > 0 ? ', then ' : ''}${label(id).toLowerCase()}`)}.</p>
-      ${answer ? verdictRead({ doc: made.doc, answer }, 'us') : nothing}`;
+      ${answer ? verdictRead({ doc: made.doc, answer }) : nothing}`;
   }
 
   protected override render() {
