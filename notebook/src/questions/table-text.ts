@@ -1,34 +1,15 @@
 import type { MessageColumns } from '@tarebook/record';
+import { spreadsheetText } from '../state/spreadsheet';
 
 /** More than this no counter collects, and no device reads at once. */
-const mostBytes = 60_000_000;
+const mostRead = {
+  bytes: 60_000_000,
+  says: 'is over 60 MB; split it',
+  after: 'Nothing was taken in.',
+};
 
-const begins = (bytes: Uint8Array, ...first: readonly number[]): boolean =>
-  first.every((byte, i) => bytes[i] === byte);
-
-/**
- * The text of a table in whichever way a spreadsheet wrote its letters.
- *
- * @throws Error with a sentence, when it is no text
- */
-export async function tableText(file: File): Promise<string> {
-  if (file.size > mostBytes) {
-    throw new Error(`${file.name} is over 60 MB; split it. Nothing was taken in.`);
-  }
-  const bytes = new Uint8Array(await file.arrayBuffer());
-  if (begins(bytes, 0x50, 0x4b) || begins(bytes, 0xd0, 0xcf)) {
-    throw new Error(
-      `${file.name} is a workbook; save its sheet as CSV and choose that. Nothing was taken in.`,
-    );
-  }
-  if (begins(bytes, 0xff, 0xfe)) return new TextDecoder('utf-16le').decode(bytes);
-  if (begins(bytes, 0xfe, 0xff)) return new TextDecoder('utf-16be').decode(bytes);
-  try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-  } catch {
-    return new TextDecoder('windows-1252').decode(bytes);
-  }
-}
+/** The text of a table of messages; see `spreadsheetText`. */
+export const tableText = (file: File): Promise<string> => spreadsheetText(file, mostRead);
 
 const place = 'tarebook.question-columns';
 const most = 20;

@@ -1,5 +1,6 @@
 import { family } from '../../engine/define/topic';
-import { trailerAxles, vehicleAxles, vehicleLoads } from './axles';
+import { vehicleLoads } from './axle-loads';
+import { trailerAxles, vehicleAxles } from './axles';
 import { brakes } from './brakes';
 import { camper } from './camper';
 import { camperAboard } from './camper-aboard';
