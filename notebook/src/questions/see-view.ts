@@ -64,7 +64,7 @@ export class SeeView extends PlainElement {
           ? html`<p class="soft">Nothing is open.</p>`
           : waiting.map(
               ({ what, questions }) =>
-                html`<details><summary>${questions.length} wait for ${what}</summary>${this.questions(questions)}</details>`,
+                html`<details><summary>${questions.length} ${questions.length === 1 ? 'waits' : 'wait'} for: ${what}</summary>${this.questions(questions)}</details>`,
             )
       }
       <h2>Nothing is filed near to these</h2>
