@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { objections } from './objections';
 import { expect, test } from './page';
+import { isStored } from './stored';
 
 test('a trainer writes a case on the page, keeps it, and has it as a document; a slip is told', async ({
   page,
@@ -50,7 +51,7 @@ test('a trainer writes a case on the page, keeps it, and has it as a document; a
   await page.getByRole('button', { name: 'To the tally' }).click();
   await expect(page.getByText('Together: 0 of 1')).toBeVisible();
   // Over weeks: the dry weight was taken for the loaded one, and it comes back tomorrow.
-  await page.waitForTimeout(300);
+  await isStored(page, /"opened":\[0\].*"at":1\b/, 'classes');
   await page.goto('/#/class/weeks');
   const row = page.getByRole('row', { name: /^Ada/ });
   await expect(row.getByRole('cell').nth(0)).toHaveText('0 of 1');

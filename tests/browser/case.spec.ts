@@ -1,6 +1,7 @@
 import type { Page } from '@playwright/test';
 import { objections } from './objections';
 import { choose, expect, fact, openCase, test, ticket, unfold, verdict } from './page';
+import { isStored } from './stored';
 
 const crossover = 'crossover-and-single-axle';
 const payload = 'vehicle.placardPayload';
@@ -98,7 +99,7 @@ test('what was typed is kept on the device, and can be put back as filed', async
   await openCase(page, crossover);
   await fact(page, payload).fill('1,100 lb');
   await expect(verdict(page)).toHaveText('Does not fit');
-  await page.waitForTimeout(600);
+  await isStored(page, '1,100 lb');
   await page.reload();
   await expect(fact(page, payload)).toHaveValue('1,100');
   await expect(verdict(page)).toHaveText('Does not fit');
@@ -238,7 +239,7 @@ test('a copy of a case is a case of its own; the first stays as it was', async (
   await expect.poll(() => page.url()).toContain('-copy-');
   await fact(page, payload).fill('1,100 lb');
   await expect(verdict(page)).toHaveText('Does not fit');
-  await page.waitForTimeout(600);
+  await isStored(page, '1,100 lb');
   await openCase(page, crossover);
   await expect(fact(page, payload)).toHaveValue('1,260');
   await expect(verdict(page)).toHaveText('Fits with care');

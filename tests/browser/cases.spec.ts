@@ -1,9 +1,9 @@
 import type { Page } from '@playwright/test';
 import { objections } from './objections';
 import { expect, fact, openCase, test, verdict } from './page';
+import { isStored } from './stored';
 
 const crossover = 'crossover-and-single-axle';
-const kept = 500;
 
 const own = (page: Page) => page.locator('.own li');
 const row = (page: Page, title: string) => page.locator('.cases li').filter({ hasText: title });
@@ -14,7 +14,7 @@ async function startBlank(page: Page): Promise<void> {
   await page.goto('/#/cases');
   await page.getByRole('button', { name: 'Start a blank case' }).click();
   await expect(verdict(page)).toHaveText('Cannot say');
-  await page.waitForTimeout(kept);
+  await isStored(page, /tow-fit\/mine-/);
 }
 
 test('the list of cases judges nothing, and says of each what the case itself says', async ({
@@ -73,7 +73,7 @@ test('a worked case that was changed stands among one’s own, judged as it stan
   await openCase(page, crossover);
   await fact(page, 'vehicle.placardPayload').fill('1,100');
   await expect(verdict(page)).toHaveText('Does not fit');
-  await page.waitForTimeout(kept);
+  await isStored(page, '1,100 lb');
   await page.goto('/#/cases');
   await expect(own(page)).toContainText('changed by you');
   await expect(own(page).locator('.word-of')).toHaveText('does not fit');

@@ -3,6 +3,7 @@ import type { Page } from '@playwright/test';
 import { parse } from 'csv-parse/sync';
 import { objections } from './objections';
 import { expect, test } from './page';
+import { isStored } from './stored';
 
 const ball = 'It drops over the ball, so it must fit';
 const unread = 'The label nobody has read';
@@ -89,7 +90,7 @@ test('a class survives a reload, in the middle of a case and at its tally', {
   await begin(page, ['Ada', 'Ben'], [unread, ball]);
   await say(page, '1,003 lb');
   await expect(page.getByText('Committed: 1 of 2.')).toBeVisible();
-  await page.waitForTimeout(200);
+  await isStored(page, '"said":"1,003 lb"', 'classes');
   await page.reload();
   await expect(page.getByText('Committed: 1 of 2.')).toBeVisible();
   await say(page, '1,020 lb');
@@ -99,7 +100,7 @@ test('a class survives a reload, in the middle of a case and at its tally', {
   await page.getByRole('button', { name: 'Open the working without 2 of 2' }).click();
   await page.getByRole('button', { name: 'To the tally' }).click();
   await expect(page.getByText('Together: 2 of 2 predictions met.')).toBeVisible();
-  await page.waitForTimeout(200);
+  await isStored(page, /"opened":\[0,1\].*"at":2\b/, 'classes');
   await page.reload();
   await page.getByRole('button', { name: /^Tally: class of/ }).click();
   await expect(page.getByText('Together: 2 of 2 predictions met.')).toBeVisible();

@@ -50,7 +50,8 @@ const watchHeld = (page: Page) =>
 const held = async (page: Page): Promise<number> =>
   Number(await page.locator('html').getAttribute('data-held'));
 
-const most = 1_500;
+// It reckons for half a minute; whatever else the machine does holds the page for less.
+const most = 5_000;
 
 test('a link whose case takes seconds to work out is told in a sentence, and the page goes on answering', async ({
   page,

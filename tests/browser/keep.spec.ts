@@ -2,29 +2,10 @@ import { readFile } from 'node:fs/promises';
 import type { Page } from '@playwright/test';
 import { openSend, post, shut } from './leaving';
 import { expect, fact, openCase, test, verdict } from './page';
+import { isStored, stored } from './stored';
 
 const crossover = 'crossover-and-single-axle';
 const payload = 'vehicle.placardPayload';
-const saved = 450;
-
-/** Everything stored, read past the page itself. */
-const stored = (page: Page, store: string) =>
-  page.evaluate(
-    (name) =>
-      new Promise<Record<string, unknown>>((done, failed) => {
-        const open = indexedDB.open('tarebook');
-        open.onerror = () => failed(new Error('no database'));
-        open.onsuccess = () => {
-          const at = open.result.transaction(name).objectStore(name);
-          const [keys, values] = [at.getAllKeys(), at.getAll()];
-          at.transaction.oncomplete = () => {
-            open.result.close();
-            done(Object.fromEntries(keys.result.map((key, i) => [String(key), values.result[i]])));
-          };
-        };
-      }),
-    store,
-  );
 
 const put = (page: Page, store: string, key: string, value: unknown) =>
   page.evaluate(
@@ -48,7 +29,7 @@ test('what was typed survives a tab that crashes', async ({ page, context }) => 
   await openCase(page, crossover);
   await fact(page, payload).fill('1,101 lb');
   await expect(verdict(page)).toHaveText('Does not fit');
-  await page.waitForTimeout(saved);
+  await isStored(page, '1,101 lb');
   const crashed = page.waitForEvent('crash');
   const session = await context.newCDPSession(page);
   session.send('Page.crash').catch(() => undefined);
@@ -105,11 +86,11 @@ test('two windows that change one case overwrite nothing: both are kept, and it 
   const other = await context.newPage();
   await openCase(other, crossover);
   await fact(page, payload).fill('1,104 lb');
-  await page.waitForTimeout(saved);
+  await isStored(page, '1,104 lb');
   await fact(other, payload).fill('1,105 lb');
   await expect(other.getByText('Both are kept')).toBeVisible();
   await fact(other, payload).fill('1,106 lb');
-  await other.waitForTimeout(saved);
+  await isStored(other, '1,106 lb');
   const texts = Object.entries(await stored(page, 'cases'));
   expect(texts.map(([, value]) => /1,10\d lb/.exec(JSON.stringify(value))?.[0]).toSorted()).toEqual(
     ['1,104 lb', '1,106 lb'],
@@ -170,7 +151,7 @@ test('a device that is full is told, nothing on the page is lost, and room is us
   await shut(page);
   await session.send('Storage.overrideQuotaForOrigin', { origin });
   await fact(page, payload).fill('1,109 lb');
-  await page.waitForTimeout(saved);
+  await isStored(page, '1,109 lb');
   await page.reload();
   await expect(fact(page, payload)).toHaveValue('1,109');
 });
@@ -198,7 +179,7 @@ test('a damaged record is set aside, offered as a file, and never deleted', asyn
 test('an older page still keeps what is typed after a newer page was here', async ({ page }) => {
   await openCase(page, crossover);
   await fact(page, payload).fill('1,110 lb');
-  await page.waitForTimeout(saved);
+  await isStored(page, '1,110 lb');
   await page.evaluate(
     () =>
       new Promise<void>((done, failed) => {
@@ -212,7 +193,7 @@ test('an older page still keeps what is typed after a newer page was here', asyn
       }),
   );
   await fact(page, payload).fill('1,111 lb');
-  await page.waitForTimeout(saved);
+  await isStored(page, '1,111 lb');
   await page.reload();
   await expect(fact(page, payload)).toHaveValue('1,111');
 });
@@ -228,7 +209,7 @@ test('everything goes into one file and comes back, beside what is there and nev
   await openSend(page);
   await post(page).fill('As I would say it.');
   await shut(page);
-  await page.waitForTimeout(saved);
+  await isStored(page, '1,112 lb');
   await page.goto('/#/class');
   await page.getByLabel('First names or numbers').fill('Ada');
   await page.getByRole('checkbox', { name: 'The label nobody has read' }).check();
@@ -244,7 +225,7 @@ test('everything goes into one file and comes back, beside what is there and nev
   const there = await elsewhere.newPage();
   await openCase(there, crossover);
   await fact(there, payload).fill('1,250 lb');
-  await there.waitForTimeout(saved);
+  await isStored(there, '1,250 lb');
   const take = () => there.getByLabel('Open such a file').setInputFiles(path);
   await take();
   await expect(

@@ -39,9 +39,9 @@ export default defineConfig({
   outputDir: '../.results',
   forbidOnly: true,
   workers: 2,
-  timeout: 60_000,
   // Machines that do much else at the same time are given time.
-  expect: { timeout: 20_000 },
+  timeout: 180_000,
+  expect: { timeout: 45_000 },
   use: {
     baseURL: address,
     // Only what tests offline needs one; elsewhere it would fetch the whole page for every test.

@@ -30,7 +30,6 @@ const unread = 'The label nobody has read';
 test('three phones join by the code and their guesses are taken down at once; with the lesson the line ends', {
   tag: '@once',
 }, async ({ started, browser }) => {
-  test.setTimeout(120_000);
   const wrong: string[] = [];
   const windowOf = async (): Promise<Page> => {
     const page = await (await browser.newContext()).newPage();

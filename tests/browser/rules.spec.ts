@@ -133,9 +133,11 @@ test('of an earlier release the cases that come out otherwise are told first, th
   await expect(verdict(page)).not.toBeEmpty();
 });
 
-test('the rules have nothing for axe to object to, opened and with a mistake', async ({ page }) => {
+test('the rules have nothing for axe to object to, opened and with a mistake', {
+  tag: '@once',
+}, async ({ page }) => {
   // A page of ninety formulas is long work for axe.
-  test.setTimeout(240_000);
+  test.slow();
   await rules(page);
   await page.locator('[id="formula-payload.used"]').getByText('What stands in it').click();
   await margin(page).getByRole('button', { name: 'Keep' }).click();

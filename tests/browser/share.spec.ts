@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { crossover, drop, linkOf, openSend, post, scanned, share, shut } from './leaving';
 import { objections } from './objections';
 import { allFigures, expect, fact, openCase, test, verdict } from './page';
+import { isStored } from './stored';
 
 test('a link carries this very case to anyone with the page, and no server sees it', async ({
   page,
@@ -34,12 +35,12 @@ test('a shared case opens beside one’s own and never over it, and can be kept'
   const link = await linkOf(page);
   await fact(page, 'vehicle.placardPayload').fill('1,150 lb');
   await expect(verdict(page)).toHaveText('Does not fit');
-  await page.waitForTimeout(600);
+  await isStored(page, '1,150 lb');
   await page.goto(link);
   await allFigures(page);
   await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,260');
   await fact(page, 'vehicle.placardPayload').fill('1,400 lb');
-  await page.waitForTimeout(600);
+  await isStored(page, '1,400 lb');
   await openCase(page, crossover);
   await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,150');
   await page.goto(link);
@@ -57,7 +58,7 @@ test('a damaged or cut link is told in a sentence, and nothing is lost', async (
   await openCase(page, crossover);
   const link = await linkOf(page);
   await fact(page, 'vehicle.placardPayload').fill('1,150 lb');
-  await page.waitForTimeout(600);
+  await isStored(page, '1,150 lb');
   const middle = link.length - 300;
   const damaged = [
     link.slice(0, -200),

@@ -2,6 +2,7 @@ import type { Page } from '@playwright/test';
 import { objections } from './objections';
 import { expect, fact, test, ticket, verdict } from './page';
 import { scriptsBefore } from './scripts';
+import { isStored } from './stored';
 
 const line = 'crossover rated five thousand, trailer thirty-nine hundred, four of us and a dog';
 
@@ -92,7 +93,7 @@ test('what waits stands in the tray with what it waits for, and goes once it is 
   await calls.getByRole('link').first().click();
   await fact(page, 'trailer.dryWeight').fill('5600');
   await expect(verdict(page)).toHaveText('Does not fit');
-  await page.waitForTimeout(500);
+  await isStored(page, /5,?600/);
   await page.goto('/#/today');
   await expect(calls).toHaveCount(1);
   await expect(tray).toContainText('1 more of your own');

@@ -151,6 +151,21 @@ function freePort() {
   });
 }
 
+/** What went wrong in the tests of a file and of what stands within it, and nothing of what passed. */
+function ofSuite({ specs = [], suites = [] }) {
+  const wrong = specs.flatMap(({ file, line, title, tests }) =>
+    tests
+      .filter(({ status }) => status !== 'expected')
+      .map(({ projectName, status, results }) => {
+        const problems = results.flatMap(({ errors, duration }) =>
+          errors.map(({ message }) => `after ${(duration / 1000).toFixed(0)} s: ${message}`),
+        );
+        return `[${projectName}] ${file}:${line} ${title}: ${status}\n${problems.join('\n')}`;
+      }),
+  );
+  return [...wrong, ...suites.flatMap(ofSuite)];
+}
+
 export async function browser() {
   if (!process.env.TAREBOOK_CHROMIUM) {
     return { passed: 0, failed: 1, says: 'Not run, as there is no browser.' };
@@ -160,7 +175,7 @@ export async function browser() {
   }
   return withScratch(async (scratch) => {
     const file = join(scratch, 'browser.json');
-    const args = ['test', '-c', `${browserTests}/playwright.config.ts`, '--reporter=line,json'];
+    const args = ['test', '-c', `${browserTests}/playwright.config.ts`, '--reporter=json'];
     const { code, out, err } = await run(bin('playwright'), args, {
       env: {
         PLAYWRIGHT_JSON_OUTPUT_NAME: file,
@@ -169,12 +184,13 @@ export async function browser() {
       },
     });
     if (!existsSync(file)) return { passed: 0, failed: 1, says: `${out}${err}` };
-    const { expected, unexpected, flaky, skipped } = readJson(file).stats;
-    const failed = unexpected + flaky + skipped;
+    const { stats, suites, errors } = readJson(file);
+    const failed = stats.unexpected + stats.flaky + stats.skipped;
+    const says = [...suites.flatMap(ofSuite), ...errors.map(({ message }) => message)].join('\n');
     return {
-      passed: expected,
+      passed: stats.expected,
       failed: code === 0 ? failed : Math.max(1, failed),
-      says: `${out}${err}`,
+      says: says || `${out}${err}`,
     };
   });
 }

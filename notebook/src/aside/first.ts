@@ -3,15 +3,43 @@ import type { House } from '../state/house-numbers';
 import { noteRead, openYaml } from '../state/reading';
 import { type CasesTried, type TrialAsked, type TrialOf, type Tried, trialBegins } from './trial';
 
-/** So long may one case take, in milliseconds, once its rules are here; filed ones take a twentieth. */
-const mostForCase = 2_000;
+/**
+ * So long may one case take, in milliseconds, once its rules are here. Filed ones take a hundredth;
+ * on a device that does much else at the same time, twenty times that, and theirs are to be opened too.
+ */
+const mostForCase = 10_000;
 /** Many cases may take so many times as long together. */
-const mostTimes = 5;
+const mostTimes = 2;
 /** A whole rig asks every topic at every moment. */
 const mostForRig = 30_000;
 
 type Kind = TrialAsked['of'];
 type Ends<Of extends Kind> = TrialOf<Of> | 'too-long';
+/** After its work one waits so long for more, in milliseconds: several files come one after another. */
+const restsFor = 5_000;
+let resting: { readonly worker: Worker; readonly until: ReturnType<typeof setTimeout> } | undefined;
+
+/** One that has the rules already, or a new one. */
+function hired(): Worker {
+  if (!resting) return new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
+  const { worker, until } = resting;
+  clearTimeout(until);
+  resting = undefined;
+  return worker;
+}
+
+function rest(worker: Worker): void {
+  if (resting) {
+    worker.terminate();
+    return;
+  }
+  const until = setTimeout(() => {
+    resting = undefined;
+    worker.terminate();
+  }, restsFor);
+  resting = { worker, until };
+}
+
 type Heard<Of extends Kind> = typeof trialBegins | { readonly trial: TrialOf<Of> };
 
 /**
@@ -26,14 +54,19 @@ function aside<Of extends Kind>(
   most: number,
   signal?: AbortSignal,
 ): Promise<Ends<Of>> {
-  const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
+  const worker = hired();
   return new Promise((done, failed) => {
     let timer: ReturnType<typeof setTimeout> | undefined;
-    const end = (): void => {
+    const heard = new AbortController();
+    const unheard = (): void => {
       clearTimeout(timer);
+      heard.abort();
+    };
+    const end = (): void => {
+      unheard();
       worker.terminate();
     };
-    worker.addEventListener('message', ({ data }: MessageEvent<Heard<Of>>) => {
+    const hear = ({ data }: MessageEvent<Heard<Of>>): void => {
       if (data === trialBegins) {
         timer = setTimeout(() => {
           end();
@@ -41,14 +74,17 @@ function aside<Of extends Kind>(
         }, most);
         return;
       }
-      end();
+      unheard();
+      rest(worker);
       done(data.trial);
-    });
-    worker.addEventListener('error', () => {
+    };
+    const broke = (): void => {
       end();
       failed(new Error('What reads beside the page could not be had.'));
-    });
-    signal?.addEventListener('abort', end);
+    };
+    worker.addEventListener('message', hear, { signal: heard.signal });
+    worker.addEventListener('error', broke, { signal: heard.signal });
+    signal?.addEventListener('abort', end, { signal: heard.signal });
     worker.postMessage({ kind: 'trial', ...asked });
   });
 }
