@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { createServer, type Plugin, type ViteDevServer } from 'vite';
-import { yardForVite } from '../../tests/run/catalogue.mjs';
+import type { Plugin } from 'vite';
+import { shippedFor } from './shipped-for.ts';
 
 const id = 'virtual:filed';
 
@@ -9,30 +9,6 @@ const id = 'virtual:filed';
 const apart = ['refused'];
 /** A whole rig: a text that is read where it is shown, and no case of one topic. */
 const rig = 'rig';
-
-/** The rules and the reader as the build itself runs them: see shipped.ts. */
-type Shipped = typeof import('./shipped.ts');
-
-export async function startShipped(root: string): Promise<{ server: ViteDevServer; run: Shipped }> {
-  const server = await createServer({
-    configFile: false,
-    root,
-    plugins: [yardForVite()],
-    appType: 'custom',
-    logLevel: 'error',
-    server: { middlewareMode: true, watch: null, hmr: false, ws: false },
-    optimizeDeps: { noDiscovery: true },
-    ssr: {
-      noExternal: [/^@tarebook\//],
-      resolve: {
-        conditions: ['source', 'module', 'import', 'default'],
-        externalConditions: ['node', 'import', 'default'],
-      },
-    },
-  });
-  const module = await server.ssrLoadModule('/build/shipped.ts');
-  return { server, run: module as Shipped };
-}
 
 /** As text within the script: read by JSON.parse, in half the time that the script itself takes. */
 const parsed = (value: unknown): string => `JSON.parse(${JSON.stringify(JSON.stringify(value))})`;
@@ -64,11 +40,7 @@ export function filedCases(folder: string, root: string): Plugin {
       .map((name) => `${JSON.stringify(name)}: () => import(${JSON.stringify(`${path}/${name}`)})`)
       .join(',\n')} };`;
 
-  let started: ReturnType<typeof startShipped> | undefined;
-  const shipped = async (): Promise<Shipped> => {
-    started ??= startShipped(root);
-    return (await started).run;
-  };
+  const shipped = () => shippedFor(root);
 
   async function listScript(): Promise<string> {
     const run = await shipped();
@@ -120,10 +92,6 @@ export function filedCases(folder: string, root: string): Plugin {
       const { text, document } = (await shipped()).documentOf(fileOf(topic, name));
       const read = document ? parsed(document) : 'undefined';
       return `export const text = ${JSON.stringify(text)};\nexport const document = ${read};`;
-    },
-    async buildEnd() {
-      await (await started)?.server.close();
-      started = undefined;
     },
   };
 }

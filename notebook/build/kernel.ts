@@ -1,5 +1,5 @@
 import type { Plugin } from 'vite';
-import { startShipped } from './filed-cases.ts';
+import { shippedFor } from './shipped-for.ts';
 
 /**
  * The program by which all pairs are judged, made when the page is built, as `virtual:kernel`: plain
@@ -14,9 +14,8 @@ export function kernel(root: string): Plugin {
     resolveId: (source) => (source === name ? `\0${name}` : undefined),
     async load(module) {
       if (module !== `\0${name}`) return undefined;
-      const { server, run } = await startShipped(root);
-      const text = JSON.stringify(JSON.stringify(run.packedKernel()));
-      await server.close();
+      const { packedKernel } = await shippedFor(root);
+      const text = JSON.stringify(JSON.stringify(packedKernel()));
       return `export default JSON.parse(${text});`;
     },
   };

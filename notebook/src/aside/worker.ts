@@ -2,6 +2,7 @@ import type { VerdictAsked } from '../cases/verdict';
 import type { ChangeAsked } from '../change/asked';
 import type { QuestionsAsked } from '../questions/answer-shapes';
 import { changesOf } from './changes-of';
+import type { ExercisesAsked } from './exercises-of';
 import { type TrialAsked, trialBegins, trialOf } from './trial';
 import { verdictOf } from './verdict-of';
 
@@ -10,6 +11,7 @@ export type AskedAside =
   | ({ readonly kind: 'verdict' } & VerdictAsked)
   | ({ readonly kind: 'changes' } & ChangeAsked)
   | ({ readonly kind: 'trial' } & TrialAsked)
+  | ({ readonly kind: 'exercises' } & ExercisesAsked)
   | ({ readonly kind: 'questions' } & QuestionsAsked);
 
 /** Out of the promise, so that whoever asked hears of it as of any other mistake. */
@@ -24,6 +26,12 @@ addEventListener('message', async ({ data }: MessageEvent<AskedAside>) => {
     import('./questions')
       .then(({ hearQuestions }) => hearQuestions(data, (told) => postMessage(told)))
       .catch(aloud);
+    return;
+  }
+  if (data.kind === 'exercises') {
+    import('./exercises-of')
+      .then(({ exercisesOf }) => exercisesOf(data))
+      .then((lacking) => postMessage(lacking), aloud);
     return;
   }
   if (data.kind === 'changes') {

@@ -1,7 +1,6 @@
 import { html, nothing } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
 import { PlainElement } from '../elements/plain-element';
-import { exerciseWords } from '../practice/exercise-words';
 import { type GroupCase, readLearners } from '../state/group';
 import {
   type Lesson,
@@ -11,10 +10,11 @@ import {
   readMinutes,
   toggled,
 } from '../state/lesson';
-import { exercises } from '../state/practice';
 import './case-chooser';
 import type { CaseChosen } from './case-chooser';
 import { casesOf } from './class-cases';
+import './exercise-choice';
+import type { ExerciseChosen } from './exercise-choice';
 
 export class LessonChanged extends CustomEvent<Lesson> {
   constructor(lesson: Lesson) {
@@ -156,7 +156,10 @@ export class LessonPlan extends PlainElement {
         .value=${String(minutes)}
         @change=${(event: Event) => this.minutes(at, event)}
       /> min</label>
-      ${this.exercise(item, at)}
+      <exercise-choice
+        .item=${item}
+        @exercise-chosen=${({ detail: exercise }: ExerciseChosen) => this.changeItem(at, { exercise })}
+      ></exercise-choice>
       <span class="acts">
         <button type="button" class="up" aria-label=${`Earlier: ${title}`} ?disabled=${at === 0} @click=${() => this.shift(at, at - 1, 'up')}>Earlier</button>
         <button type="button" class="down" aria-label=${`Later: ${title}`} ?disabled=${at === last} @click=${() => this.shift(at, at + 1, 'down')}>Later</button>
@@ -168,18 +171,6 @@ export class LessonPlan extends PlainElement {
         <textarea rows="2" aria-label=${`Note on ${title}`} .value=${note} @change=${noted}></textarea>
       </details>
     </li>`;
-  }
-
-  private exercise({ title, exercise = 'predict' }: LessonItem, at: number) {
-    const chosen = ({ target }: Event): void => {
-      const to = exercises.find(
-        (each) => target instanceof HTMLSelectElement && each === target.value,
-      );
-      if (to) this.changeItem(at, { exercise: to });
-    };
-    return html`<select class="exercise" aria-label=${`What they do with ${title}`} @change=${chosen}>
-      ${exercises.map((each) => html`<option value=${each} ?selected=${each === exercise}>${exerciseWords[each]}</option>`)}
-    </select>`;
   }
 
   private plan() {
