@@ -95,7 +95,9 @@ test('a fact can be added and left out, and says what it is and where to read it
   await expect(fact(page, 'vehicle.curbWeight')).toHaveCount(0);
 });
 
-test('what was typed is kept on the device, and can be put back as filed', async ({ page }) => {
+test('what was typed is kept on the device, and can be put back as filed', {
+  tag: '@once',
+}, async ({ page }) => {
   await openCase(page, crossover);
   await fact(page, payload).fill('1,100 lb');
   await expect(verdict(page)).toHaveText('Does not fit');
@@ -108,7 +110,9 @@ test('what was typed is kept on the device, and can be put back as filed', async
   await expect(verdict(page)).toHaveText('Fits with care');
 });
 
-test('a change of verdict is announced once it has settled, not at every key', async ({ page }) => {
+test('a change of verdict is announced once it has settled, not at every key', {
+  tag: '@once',
+}, async ({ page }) => {
   await openCase(page, crossover);
   const spoken = page.locator('[aria-live="polite"]');
   await expect(spoken).toContainText('Fits with care');
@@ -118,7 +122,7 @@ test('a change of verdict is announced once it has settled, not at every key', a
   await expect(spoken).toContainText('Does not fit', { timeout: 4000 });
 });
 
-test('the whole job is done by keyboard alone', async ({ page }) => {
+test('the whole job is done by keyboard alone', { tag: '@once' }, async ({ page }) => {
   await page.goto('/#/cases');
   await expect(page.locator('.topics summary').first()).toBeVisible();
   const reach = async (name: RegExp): Promise<void> => {
@@ -189,7 +193,9 @@ test('what moved against the case as filed is shown: the fact and the limit', as
   await expect(page.locator('.moved')).toHaveCount(0);
 });
 
-test('what an author wrote stands as the reason only while its facts do', async ({ page }) => {
+test('what an author wrote stands as the reason only while its facts do', { tag: '@once' }, async ({
+  page,
+}) => {
   await openCase(page, crossover);
   const reason = await unfold(page, 'Why');
   await expect(reason).toContainText('So it fits, and it is full');
@@ -219,7 +225,9 @@ test('what would change the verdict can be tried, and taken back', async ({ page
   await expect(verdict(page)).toHaveText('Does not fit');
 });
 
-test('a case is started from a vehicle and a trailer of the catalogue', async ({ page }) => {
+test('a case is started from a vehicle and a trailer of the catalogue', { tag: '@once' }, async ({
+  page,
+}) => {
   await page.goto('/#/cases');
   await page.getByRole('button', { name: /of the catalogue/ }).click();
   await page.getByLabel('Vehicle of the catalogue').selectOption('Corrie');
@@ -232,7 +240,9 @@ test('a case is started from a vehicle and a trailer of the catalogue', async ({
   await expect(page.locator('case-fold rig-drawing')).toBeVisible();
 });
 
-test('a copy of a case is a case of its own; the first stays as it was', async ({ page }) => {
+test('a copy of a case is a case of its own; the first stays as it was', { tag: '@once' }, async ({
+  page,
+}) => {
   await openCase(page, crossover);
   await unfold(page, 'This case');
   await page.getByRole('button', { name: 'Make a copy' }).click();

@@ -67,9 +67,9 @@ test('one’s own cases stand first, with their verdict; named, copied, deleted,
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Ada: the van');
 });
 
-test('a worked case that was changed stands among one’s own, judged as it stands, and goes back', async ({
-  page,
-}) => {
+test('a worked case that was changed stands among one’s own, judged as it stands, and goes back', {
+  tag: '@once',
+}, async ({ page }) => {
   await openCase(page, crossover);
   await fact(page, 'vehicle.placardPayload').fill('1,100');
   await expect(verdict(page)).toHaveText('Does not fit');
@@ -85,7 +85,9 @@ test('a worked case that was changed stands among one’s own, judged as it stan
   await expect(own(page).locator('.word-of')).toHaveText('does not fit');
 });
 
-test('a whole question finds what it is about, in the words that people use', async ({ page }) => {
+test('a whole question finds what it is about, in the words that people use', {
+  tag: '@once',
+}, async ({ page }) => {
   await page.goto('/#/cases');
   await page
     .getByLabel(/Find a case/)

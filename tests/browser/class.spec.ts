@@ -61,7 +61,9 @@ test('each learner commits before the working opens, then sees the difference an
   await expect(page.locator('#prediction')).toHaveCount(0);
 });
 
-test('a mistake is told beside its field, and nothing is taken down', async ({ page }) => {
+test('a mistake is told beside its field, and nothing is taken down', { tag: '@once' }, async ({
+  page,
+}) => {
   await page.goto('/#/class');
   await page.getByRole('button', { name: /^Begin with/ }).click();
   await expect(page.locator('#learners-wrong')).toContainText('Nobody is named');
@@ -157,9 +159,9 @@ test('the learners’ window shows question and answer, and never what anyone pr
   await expect(other.getByText('The last case is done.')).toBeVisible();
 });
 
-test('the record is CSV that a general reader takes, names that look like formulas made harmless', async ({
-  page,
-}) => {
+test('the record is CSV that a general reader takes, names that look like formulas made harmless', {
+  tag: '@once',
+}, async ({ page }) => {
   await begin(page, ['=1+1', 'Ben "B" jr.'], [unread, ball]);
   await say(page, '1,003 lb');
   await say(page, '-20 lb');
@@ -187,7 +189,7 @@ test('the record is CSV that a general reader takes, names that look like formul
   });
 });
 
-test('a class is walked by keyboard alone', async ({ page }) => {
+test('a class is walked by keyboard alone', { tag: '@once' }, async ({ page }) => {
   await page.goto('/#/class');
   await expect(page.getByRole('checkbox').first()).toBeVisible();
   await names(page).focus();

@@ -63,7 +63,9 @@ test('arrows are as long as the loads, and grow with them', async ({ page }) => 
   expect(limit / rear).toBeCloseTo(3_900 / 3_860.4, 1);
 });
 
-test('the drawing is told in words, and these follow the facts and the units', async ({ page }) => {
+test('the drawing is told in words, and these follow the facts and the units', {
+  tag: '@once',
+}, async ({ page }) => {
   await openCase(page, bars);
   await expect(rig(page)).toHaveAttribute('role', 'img');
   await expect(rig(page)).toHaveAttribute('aria-label', /Rear axle 3,860\.4 lb of 3,900 lb\./);
@@ -280,7 +282,9 @@ test('no words of a curve stand on each other or are cut', async ({ page }) => {
   }
 });
 
-test('in print the drawing is black on white and stays on one page', async ({ page }) => {
+test('in print the drawing is black on white and stays on one page', { tag: '@once' }, async ({
+  page,
+}) => {
   await openCase(page, bars);
   await expect(rig(page)).toBeVisible();
   const printed = page.locator('print-sheet rig-drawing');
@@ -310,9 +314,9 @@ test('where each pound goes is drawn, and said in a sentence', async ({ page }) 
   await expect(page.locator('pounds-way figcaption')).not.toContainText('lb');
 });
 
-test('where a person has chosen the colors, bars and drawings have these and no others', async ({
-  page,
-}) => {
+test('where a person has chosen the colors, bars and drawings have these and no others', {
+  tag: '@once',
+}, async ({ page }) => {
   await page.emulateMedia({ forcedColors: 'active' });
   for (const name of [bars, 'crossover-and-single-axle']) {
     await openCase(page, name);

@@ -53,9 +53,9 @@ const held = async (page: Page): Promise<number> =>
 // It reckons for half a minute; whatever else the machine does holds the page for less.
 const most = 5_000;
 
-test('a link whose case takes seconds to work out is told in a sentence, and the page goes on answering', async ({
-  page,
-}) => {
+test('a link whose case takes seconds to work out is told in a sentence, and the page goes on answering', {
+  tag: '@once',
+}, async ({ page }) => {
   await watchHeld(page);
   await page.goto(`/#/case/options-fit/any/${packed(heavy)}`);
   await expect(page.getByRole('alert')).toContainText(
@@ -99,7 +99,9 @@ test('so is a file, and one that stands beside it opens', { tag: '@once' }, asyn
   expect(await held(page)).toBeLessThan(most);
 });
 
-test('every topic is asked about a whole rig beside the page', async ({ page }) => {
+test('every topic is asked about a whole rig beside the page', { tag: '@once' }, async ({
+  page,
+}) => {
   await watchHeld(page);
   await page.goto('/#/case/rig/leaving-and-coming-home');
   await expect(page.getByRole('region', { name: 'Verdict' })).toBeVisible();

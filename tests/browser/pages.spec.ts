@@ -84,7 +84,9 @@ for (const address of pages) {
   });
 }
 
-test('a blank case asks first, and answers when it is filled in', async ({ page }) => {
+test('a blank case asks first, and answers when it is filled in', { tag: '@once' }, async ({
+  page,
+}) => {
   await page.goto('/#/cases');
   await page.getByRole('button', { name: 'Start a blank case' }).click();
   await expect(verdict(page)).toHaveText('Cannot say');
@@ -166,6 +168,7 @@ test('a damaged record is set aside, and the case opens as filed', { tag: '@once
 // Not the page that fails on a refused script: one is refused here on purpose.
 plain(
   'a part of a case that cannot be had is told, and what stands there stands',
+  { tag: '@once' },
   async ({ page }) => {
     await page.route(/\/fold-bodies-[^/]+\.js$/, (route) => route.abort());
     await openCase(page, 'crossover-and-single-axle');

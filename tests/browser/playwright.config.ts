@@ -55,7 +55,7 @@ export default defineConfig({
     { name: 'desktop', use: { viewport: { width: 1280, height: 900 } } },
     {
       name: 'phone',
-      // What hangs on no width is tried once: what is kept, what works offline, what is printed.
+      // What hangs on no width is tried once: what is kept, typed, linked, copied, printed, works offline.
       testIgnore: ['**/keep.spec.ts', '**/offline.spec.ts', '**/paper.spec.ts'],
       grepInvert: /@once/,
       use: { viewport: { width: 360, height: 740 }, hasTouch: true },

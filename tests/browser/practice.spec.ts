@@ -63,9 +63,9 @@ test('say it aloud: what is missed is named, and counts as heard once it is said
   await expect.poll(async () => (await kept(page)).map(({ met }) => met)).toEqual([false]);
 });
 
-test('the wrong figure: of several lines one is chosen, and the right result is told', async ({
-  page,
-}) => {
+test('the wrong figure: of several lines one is chosen, and the right result is told', {
+  tag: '@once',
+}, async ({ page }) => {
   await start(page, 'spot', 'payload-before-rating', 3);
   const lines = page.locator('.lines li');
   expect(await lines.count()).toBeGreaterThanOrEqual(3);
@@ -80,9 +80,9 @@ test('the wrong figure: of several lines one is chosen, and the right result is 
   await expect(lines.first().getByRole('button')).toBeEnabled();
 });
 
-test('predict: fresh figures by the seed, and a mistake is called by its name', async ({
-  page,
-}) => {
+test('predict: fresh figures by the seed, and a mistake is called by its name', {
+  tag: '@once',
+}, async ({ page }) => {
   await start(page, 'predict', 'payload-not-known', 7);
   const figures = () => page.locator('practice-predict table').first().textContent();
   const first = await figures();

@@ -32,9 +32,9 @@ test('what is typed faster than the page is painted is judged with the next fram
   await expect(limits).toContainText('4,435 lb of 5,000 lb');
 });
 
-test('a first case needs no reader of YAML; one whose title is quoted is judged all the same', async ({
-  page,
-}) => {
+test('a first case needs no reader of YAML; one whose title is quoted is judged all the same', {
+  tag: '@once',
+}, async ({ page }) => {
   const scripts: string[] = [];
   page.on('response', (response) => {
     if (response.request().resourceType() === 'script') scripts.push(response.url());
@@ -75,9 +75,9 @@ test('a first case needs no reader of YAML; one whose title is quoted is judged 
   expect(scripts.length).toBeGreaterThan(before);
 });
 
-test('a first case comes with at most 120 KiB of script, and without a reader of Markdown', async ({
-  page,
-}) => {
+test('a first case comes with at most 120 KiB of script, and without a reader of Markdown', {
+  tag: '@once',
+}, async ({ page }) => {
   const { urls, kib } = await scriptsBefore(page, '.ticket .word', async () => {
     await openCase(page, crossover);
     await expect(verdict(page).first()).toBeVisible();
@@ -87,9 +87,9 @@ test('a first case comes with at most 120 KiB of script, and without a reader of
   expect(kib).toBeLessThanOrEqual(120);
 });
 
-test('a figure typed before the reader of Markdown has come is judged once it has', async ({
-  page,
-}) => {
+test('a figure typed before the reader of Markdown has come is judged once it has', {
+  tag: '@once',
+}, async ({ page }) => {
   let letGo = (): void => undefined;
   const gone = new Promise<void>((done) => {
     letGo = done;

@@ -41,9 +41,9 @@ test('a ticket is copied at a touch, as the short post has it, and that it was i
   expect(await clipboard(page)).toContain(caution);
 });
 
-test('a caution that was deleted is put back when the text is copied, and that is said', async ({
-  page,
-}) => {
+test('a caution that was deleted is put back when the text is copied, and that is said', {
+  tag: '@once',
+}, async ({ page }) => {
   await grant(page);
   await openCase(page, crossover);
   await openSay(page);
@@ -56,9 +56,9 @@ test('a caution that was deleted is put back when the text is copied, and that i
   await expect(spoken(page)).toHaveValue(copied);
 });
 
-test('without a clipboard the text is marked, and the page says what to press', async ({
-  page,
-}) => {
+test('without a clipboard the text is marked, and the page says what to press', {
+  tag: '@once',
+}, async ({ page }) => {
   await page.addInitScript(() => {
     Object.defineProperty(navigator, 'clipboard', {
       value: { writeText: () => Promise.reject(new Error('refused')) },
@@ -79,9 +79,9 @@ test('without a clipboard the text is marked, and the page says what to press', 
   expect(marked).toBe(await post(page).inputValue());
 });
 
-test('own words are kept until the verdict changes, then it is said and they can be had back', async ({
-  page,
-}) => {
+test('own words are kept until the verdict changes, then it is said and they can be had back', {
+  tag: '@once',
+}, async ({ page }) => {
   await openCase(page, crossover);
   await openSend(page);
   await post(page).fill('My own words about 52 lb.');
@@ -100,7 +100,7 @@ test('own words are kept until the verdict changes, then it is said and they can
   await expect(post(page)).toHaveValue(/108 lb/);
 });
 
-test('replies are metric or US as chosen', async ({ page }) => {
+test('replies are metric or US as chosen', { tag: '@once' }, async ({ page }) => {
   await openCase(page, crossover);
   await page.getByRole('button', { name: 'Show kg' }).click();
   await openSend(page);

@@ -44,12 +44,12 @@ test('from a rig each topic opens as a case with the facts of the rig', async ({
   await expect(fact(page, 'trailer.dryWeight')).toHaveValue(/^4,050/);
 });
 
-test('a rig that is not there is told so', async ({ page }) => {
+test('a rig that is not there is told so', { tag: '@once' }, async ({ page }) => {
   await page.goto('/#/case/rig/nowhere');
   await expect(page.getByText('There is no rig “nowhere” here.')).toBeVisible();
 });
 
-test('a file that holds a rig opens as one', async ({ page }) => {
+test('a file that holds a rig opens as one', { tag: '@once' }, async ({ page }) => {
   await page.goto('/#/cases');
   await expect(page.locator('drop-cases')).toBeAttached();
   const text = `---

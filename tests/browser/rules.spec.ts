@@ -30,7 +30,7 @@ test('every formula is set as mathematics, from the formula that is run', { tag:
   expect(drawn?.height ?? 0).toBeGreaterThan(20);
 });
 
-test('a name in a legend leads to its own formula', async ({ page }) => {
+test('a name in a legend leads to its own formula', { tag: '@once' }, async ({ page }) => {
   await rules(page);
   const used = page.locator('[id="formula-payload.used"]');
   await used.getByText('What stands in it').click();

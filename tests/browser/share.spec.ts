@@ -28,9 +28,9 @@ test('a link carries this very case to anyone with the page, and no server sees 
   await stranger.context().close();
 });
 
-test('a shared case opens beside one’s own and never over it, and can be kept', async ({
-  page,
-}) => {
+test('a shared case opens beside one’s own and never over it, and can be kept', {
+  tag: '@once',
+}, async ({ page }) => {
   await openCase(page, crossover);
   const link = await linkOf(page);
   await fact(page, 'vehicle.placardPayload').fill('1,150 lb');
@@ -54,7 +54,9 @@ test('a shared case opens beside one’s own and never over it, and can be kept'
   await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,150');
 });
 
-test('a damaged or cut link is told in a sentence, and nothing is lost', async ({ page }) => {
+test('a damaged or cut link is told in a sentence, and nothing is lost', { tag: '@once' }, async ({
+  page,
+}) => {
   await openCase(page, crossover);
   const link = await linkOf(page);
   await fact(page, 'vehicle.placardPayload').fill('1,150 lb');
@@ -74,7 +76,7 @@ test('a damaged or cut link is told in a sentence, and nothing is lost', async (
   await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,150');
 });
 
-test('a shared document that is hostile runs nothing', async ({ page }) => {
+test('a shared document that is hostile runs nothing', { tag: '@once' }, async ({ page }) => {
   await openCase(page, crossover);
   const packed = await page.evaluate(async () => {
     const text =
@@ -102,7 +104,9 @@ test('a shared document that is hostile runs nothing', async ({ page }) => {
   expect(await page.locator('article img, article script').count()).toBe(0);
 });
 
-test('the code on the screen reads as a link that opens this very case', async ({ page }) => {
+test('the code on the screen reads as a link that opens this very case', { tag: '@once' }, async ({
+  page,
+}) => {
   await openCase(page, crossover);
   await openSend(page);
   await share(page).getByRole('button', { name: 'Show a code to scan' }).click();

@@ -99,9 +99,9 @@ test('what waits stands in the tray with what it waits for, and goes once it is 
   await expect(tray).toContainText('1 more of your own');
 });
 
-test('nothing is forced: no topic, another topic, and what is dangerous first', async ({
-  page,
-}) => {
+test('nothing is forced: no topic, another topic, and what is dangerous first', {
+  tag: '@once',
+}, async ({ page }) => {
   await page.goto('/#/today');
   await said(page).fill('what time do you close on Saturday');
   await expect(page.getByText('No topic is clear from these words.')).toBeVisible();

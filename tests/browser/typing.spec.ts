@@ -6,9 +6,9 @@ const payload = 'vehicle.placardPayload';
 const fieldOf = (page: Page, id: string) => page.locator('.fact', { has: fact(page, id) });
 const big = (page: Page) => page.locator('.ticket .big');
 
-test('a bare number takes the unit in the field, and a touch changes the unit', async ({
-  page,
-}) => {
+test('a bare number takes the unit in the field, and a touch changes the unit', {
+  tag: '@once',
+}, async ({ page }) => {
   await openCase(page, crossover);
   await fact(page, payload).fill('1100');
   await expect(verdict(page)).toHaveText('Does not fit');
@@ -22,7 +22,9 @@ test('a bare number takes the unit in the field, and a touch changes the unit', 
   await expect(verdict(page)).toHaveText('Does not fit');
 });
 
-test('a unit that is typed wins, and then stands in the field', async ({ page }) => {
+test('a unit that is typed wins, and then stands in the field', { tag: '@once' }, async ({
+  page,
+}) => {
   await openCase(page, crossover);
   await fact(page, payload).fill('499 kg');
   await expect(big(page)).toHaveText('108lb over');
@@ -101,7 +103,9 @@ test('a mistake is told once typing rests, and mended from the ticket', async ({
   await expect(fact(page, payload)).toBeFocused();
 });
 
-test('an emptied field is not known, and nothing is refused for it', async ({ page }) => {
+test('an emptied field is not known, and nothing is refused for it', { tag: '@once' }, async ({
+  page,
+}) => {
   await openCase(page, crossover);
   await fact(page, payload).fill('');
   await expect(verdict(page)).toHaveText('Cannot say');

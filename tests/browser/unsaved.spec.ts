@@ -1,8 +1,8 @@
 import { expect, fact, openCase, test } from './page';
 
-test('where the device keeps nothing, work goes on in this window, and whoever closes it is asked', async ({
-  page,
-}) => {
+test('where the device keeps nothing, work goes on in this window, and whoever closes it is asked', {
+  tag: '@once',
+}, async ({ page }) => {
   await page.addInitScript(() => {
     Object.defineProperty(globalThis, 'indexedDB', { value: undefined });
     Storage.prototype.setItem = () => {
