@@ -44,7 +44,8 @@ const watchHeld = (page: Page) =>
       const now = performance.now();
       most = Math.max(most, now - last);
       last = now;
-      document.documentElement.dataset.held = String(Math.round(most));
+      // Before there is a page there is nothing to note it on.
+      document.documentElement?.setAttribute('data-held', String(Math.round(most)));
     }, 20);
   });
 const held = async (page: Page): Promise<number> =>
