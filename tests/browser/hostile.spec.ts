@@ -80,7 +80,7 @@ test('so is a class with such a case in it, on a learner’s phone', { tag: '@on
   await watchHeld(page);
   const lesson = ['a', ['Ada'], [['options-fit', 'any', 'Anything at all', heavy]]];
   await page.goto(`/#/class/join/${packed(JSON.stringify(lesson))}`);
-  await expect(page.getByText('This link was not opened')).toBeVisible();
+  await expect(page.getByText('This link was not opened')).toBeVisible({ timeout: 120_000 });
   expect(await held(page)).toBeLessThan(most);
 });
 
@@ -95,7 +95,9 @@ test('so is a file, and one that stands beside it opens', { tag: '@once' }, asyn
   await page
     .getByLabel('Or open one from a file')
     .setInputFiles([file('any.md', heavy), file('ours.md', plain)]);
-  await expect(page.getByText('any.md was not opened: working it out')).toBeVisible();
+  await expect(page.getByText('any.md was not opened: working it out')).toBeVisible({
+    timeout: 120_000,
+  });
   await expect(page.getByRole('link', { name: 'ours.md' })).toBeVisible();
   expect(await held(page)).toBeLessThan(most);
 });

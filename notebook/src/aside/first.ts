@@ -4,10 +4,10 @@ import { noteRead, openYaml } from '../state/reading';
 import { type CasesTried, type TrialAsked, type TrialOf, type Tried, trialBegins } from './trial';
 
 /**
- * So long may one case take, in milliseconds, once its rules are here. Filed ones take a hundredth;
- * on a device that does much else at the same time, twenty times that, and theirs are to be opened too.
+ * So long may one case take, in milliseconds, once its rules are here. Filed ones take a fiftieth;
+ * on a device that does much else at the same time, ten times that, and theirs are to be opened too.
  */
-const mostForCase = 10_000;
+const mostForCase = 5_000;
 /** Many cases may take so many times as long together. */
 const mostTimes = 2;
 /** A whole rig asks every topic at every moment. */
