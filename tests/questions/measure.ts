@@ -15,7 +15,7 @@ type LabeledPart = {
   /** What may be read in it too, and need not be: neither right nor wrong. */
   readonly mayFacts?: Readonly<Record<string, string>>;
 };
-type Labeled = {
+export type Labeled = {
   readonly id: string;
   readonly channel: string;
   readonly text: string;

@@ -35,7 +35,10 @@ function indexed() {
     lists: sign.lists.map(add),
     unless: sign.unless === undefined ? -1 : add(sign.unless),
   }));
-  return { byFirst, wanted, meant: speller(words), stems: new Set([...words].map(stemOf)) };
+  const names = [...numbers.keys()].map((list) =>
+    list.split(',', 3).join(' ').replace(/\s+/g, ' ').trim(),
+  );
+  return { byFirst, wanted, names, meant: speller(words), stems: new Set([...words].map(stemOf)) };
 }
 
 let index: ReturnType<typeof indexed> | undefined;
@@ -88,18 +91,32 @@ export type Danger = { readonly sign: Sign; readonly because: readonly string[] 
 /** No word of danger, and yet told as whoever is uneasy tells it. */
 const report: Sign = { kind: 'doubt', lists: [], within: 0, told: true };
 
-/** What was looked through last: a message, its only question and its first reply ask for the same. */
-let last: { readonly text: string; readonly dangers: readonly Danger[] } | undefined;
+/** What stands in a text of all that a danger may be called. */
+export type Looked = {
+  readonly dangers: readonly Danger[];
+  /** The words that tell, in their order, and the stem of what each was meant to be. */
+  readonly words: readonly string[];
+  readonly stems: readonly string[];
+  /** The first words of the text for each list of the signs, by what the list begins with. */
+  readonly named: ReadonlyMap<string, string>;
+};
 
-/** The signs of danger in a text, with the words for which each was taken. */
-export function dangersIn(text: string): readonly Danger[] {
-  if (last?.text !== text) last = { text, dangers: lookedFor(text) };
-  return last.dangers;
+/** What was looked through last: a message, its only question and its first reply ask for the same. */
+let last: { readonly text: string; readonly looked: Looked } | undefined;
+
+export function lookedAt(text: string): Looked {
+  if (last?.text === text) return last.looked;
+  const looked = lookedFor(text);
+  last = { text, looked };
+  return looked;
 }
 
-function lookedFor(text: string): readonly Danger[] {
+/** The signs of danger in a text, with the words for which each was taken. */
+export const dangersIn = (text: string): readonly Danger[] => lookedAt(text).dangers;
+
+function lookedFor(text: string): Looked {
   index ??= indexed();
-  const { byFirst, wanted, meant, stems: listed } = index;
+  const { byFirst, wanted, meant, stems: listed, names } = index;
   const words: string[] = [];
   const calm: Calm[] = [];
   const sentences = text.split(/(?<=[.?!])\s|\n+/);
@@ -130,9 +147,14 @@ function lookedFor(text: string): readonly Danger[] {
       ? [{ sign, because: found.map(({ at, to }) => words.slice(at, to).join(' ')) }]
       : [];
   });
-  if (signed.length > 0) return signed;
-  return sentences.flatMap((sentence) => {
+  const reported = sentences.flatMap((sentence): readonly Danger[] => {
     const thing = calmOf(sentence) === undefined ? reportedIn(sentence) : undefined;
     return thing === undefined ? [] : [{ sign: report, because: [thing] }];
   });
+  const named = new Map(
+    [...hits].flatMap(([list, [first]]) =>
+      first ? [[names[list] ?? '', words.slice(first.at, first.to).join(' ')] as const] : [],
+    ),
+  );
+  return { dangers: signed.length > 0 ? signed : reported, words, stems, named };
 }

@@ -92,6 +92,10 @@ const isYear = (text: string, { from, to, unit }: Amount): boolean =>
     text.slice(Math.max(0, from - 8), from),
   );
 
+/** What stands behind the axle is ahead of it by less than nothing. */
+const isBehindAxle = (fact: string, text: string, { to }: Amount): boolean =>
+  fact.endsWith('.ahead') && /^ (?:behind|back of|aft of|past)\b/i.test(text.slice(to));
+
 type Near = Omit<Reading, 'fact' | 'among'> & { readonly between: string };
 
 const andMore = /(?<![\p{L}\d])(?:and|n|but|with|w)(?![\p{L}\d])|[&+/]/iu;
@@ -230,7 +234,8 @@ export function factsIn(topic: Topic, text: string): Told {
     cues.add(from);
     const declared = topic.facts[fact];
     const own = declared?.kind === 'quantity' ? declared.unit : '';
-    facts[fact] = `${amount.value} ${amount.unit ?? own}`;
+    facts[fact] =
+      `${isBehindAxle(fact, text, amount) ? -amount.value : amount.value} ${amount.unit ?? own}`;
     words[fact] = text.slice(place.from, place.to);
     places[fact] = place;
   }

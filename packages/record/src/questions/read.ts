@@ -1,7 +1,8 @@
 import { answerNow, readFacts, type Topic } from '@tarebook/rules/engine';
 import { dangersIn } from '../danger/find';
 import type { Hit } from '../search';
-import { type Evidence, evidenceOver } from './evidence';
+import { aboutOver } from './about';
+import type { Evidence } from './evidence';
 import { factsIn } from './facts';
 import { firstReplies } from './first-reply';
 import type { AskedBefore } from './likeness';
@@ -13,9 +14,8 @@ import { namedIn, urgentIn } from './urgent';
 
 /** Longer messages are read as far as this; nobody asks in more. */
 const mostCharacters = 6_000;
-/** A topic is taken from so much evidence on, and so far ahead of the next. */
-const least = 4;
-const ahead = 1.0;
+/** So much likelier than none a topic is taken, as a natural logarithm of the odds. */
+const least = -0.3;
 const mostAsked = 3;
 
 export type ReadOptions = {
@@ -27,13 +27,8 @@ export type ReadOptions = {
 };
 
 /** The topic of a text, or none: it is never forced. */
-export function topicOf(
-  [first, second]: readonly Evidence[],
-  enough = least,
-): Evidence | undefined {
-  if (!first || first.score < enough) return undefined;
-  return second && first.score < second.score * ahead ? undefined : first;
-}
+export const topicOf = ([first]: readonly Evidence[], enough = least): Evidence | undefined =>
+  first && first.score >= enough ? first : undefined;
 
 /** What a topic asks whoever told nothing, in its order. */
 function firstAsks(topic: Topic): readonly { fact: string; ask: string }[] {
@@ -57,7 +52,7 @@ export function reader({
   search,
   before = [],
 }: ReadOptions): (message: Message) => ReadMessage {
-  const about = evidenceOver(topics, before);
+  const about = aboutOver(topics, before);
   const asks = new Map<string, ReturnType<typeof firstAsks>>();
   const sameBefore = repeatsOver();
 

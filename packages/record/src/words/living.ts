@@ -20,7 +20,7 @@ export const livingWords: WordsOfFacts = {
     'battery.mostCurrent': ['at the most', 'maker says', 'bms', 'max discharge', 'bms cuts at'],
     'inverter.power': ['inverter', 'watt inverter'],
     'steady.power': ['fridge', 'draws', 'runs at', 'load of', 'pulls', 'steady'],
-    'solar.power': ['solar', 'of solar', 'watts of solar', 'on the roof', 'panels', 'watt panel'],
+    'solar.power': ['solar', 'of solar', 'watts of solar', 'panels', 'watt panel'],
     'generator.power': ['generator', 'gen', 'genny', 'genset', 'watt generator'],
     'generator.altitude': ['elevation', 'elev', 'altitude', 'generator at', 'feet up', 'up at'],
     'cord.length': ['cord', 'extension cord', 'ft cord', 'foot cord', 'extension'],

@@ -1,0 +1,45 @@
+import { lookedAt } from '../danger/find';
+import { type Urgency, urgencies } from '../questions/shapes';
+import { kindLearned } from './kind-weights';
+import { type Terms, unpacked, type Weighed, type Weigher, weighed, weigherOf } from './linear';
+import { saysKind, urgentTerms } from './urgent-terms';
+import { urgentLearned } from './urgent-weights';
+
+/**
+ * How far what was learned must speak for danger, as a natural logarithm of the odds. Of each writer’s
+ * dangers, told by what all others wrote, one in a hundred is missed there; higher and more were.
+ */
+const least = -1.75;
+
+let learned: { readonly weights: ReadonlyMap<string, number>; readonly kinds: Weigher } | undefined;
+
+const onlyKinds = (terms: Terms): Terms => new Map([...terms].filter(([term]) => saysKind(term)));
+
+/** Whether somebody may be hurt, how far what was learned speaks for it, and of what kind it is. */
+export type Heard = Weighed & { readonly kind: Urgency | null };
+
+let last: { readonly text: string; readonly heard: Heard } | undefined;
+
+/** Listens to a text for danger: by its signs and by what was learned of how people tell of it. */
+export function heardIn(text: string): Heard {
+  if (last?.text === text) return last.heard;
+  learned ??= { weights: unpacked(urgentLearned.weights), kinds: weigherOf(kindLearned) };
+  const { weights, kinds } = learned;
+  const terms = urgentTerms(text);
+  const hunch = weighed(terms, weights, (term) => weights.has(term), urgentLearned.step);
+  const score = hunch.score + urgentLearned.bias;
+  let kind: Urgency | null = null;
+  if (score >= least) {
+    const seen = new Set(lookedAt(text).dangers.map(({ sign }) => sign.kind));
+    seen.delete('doubt');
+    const scored = kinds(onlyKinds(terms));
+    const of = (each: Urgency): number => scored.get(each)?.score ?? 0;
+    kind =
+      urgencies.find((each) => seen.has(each)) ??
+      urgencies.toSorted((a, b) => of(b) - of(a))[0] ??
+      'doubt';
+  }
+  const heard = { because: hunch.because, score, kind };
+  last = { text, heard };
+  return heard;
+}
