@@ -116,4 +116,3 @@ export function learnTopics(from: Chosen = () => true): Learned {
     );
   return learn(samples, { classes, ridge: 0.3, rounds: 50, fewest });
 }
-

@@ -9,7 +9,7 @@ import { urgentLearned } from './urgent-weights';
  * How far what was learned must speak for danger, as a natural logarithm of the odds. Of each writer’s
  * dangers, told by what all others wrote, one in a hundred is missed there; higher and more were.
  */
-const least = -1.75;
+export const least = -1.75;
 
 let learned: { readonly weights: ReadonlyMap<string, number>; readonly kinds: Weigher } | undefined;
 
