@@ -5,6 +5,11 @@ export type Place = { readonly file: string; readonly line: number };
 export type Around = {
   readonly places: readonly Place[];
   readonly checks: readonly Place[];
+  /** Where it has no check itself: what stands on it and has. */
+  readonly through: readonly {
+    readonly result: { readonly id: string };
+    readonly checks: readonly Place[];
+  }[];
   readonly derivations: readonly Place[];
   readonly cases: readonly (Place & { readonly title: string; readonly text: string })[];
   readonly said: readonly string[];

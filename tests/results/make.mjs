@@ -16,7 +16,24 @@ const expectedAs = ({ kind, id }) =>
   kind === 'limits' ? `limit.${id}` : kind === 'findings' ? `finding.${id}` : id;
 
 /** Limits and findings have ids of their own, which no formula reads. */
-const isNamed = ({ kind }) => kind === 'formulas' || kind === 'decisions';
+const isNamed = ({ kind }) => kind !== 'limits' && kind !== 'findings';
+
+/** The checks of what stands on it, the nearest that has any: where a sum is checked its parts are too. */
+function throughOf(row, rowOf) {
+  let above = row.around.under;
+  const seen = new Set([row.result]);
+  while (above.length > 0) {
+    const checked = above.map(rowOf).filter(({ around }) => around.checks.length > 0);
+    if (checked.length > 0) {
+      return checked.map(({ result, around }) => ({ result, checks: around.checks }));
+    }
+    for (const each of above) seen.add(each);
+    above = [...new Set(above.flatMap((each) => rowOf(each).around.under))].filter(
+      (each) => !seen.has(each),
+    );
+  }
+  return [];
+}
 
 function expectationsOf(root, topic, readCase) {
   const folder = `cases/${topic.id}`;
@@ -78,6 +95,11 @@ export function resultPages({ root, topics, engine, readCase }) {
       };
       return { result, around };
     });
+    const rowByResult = new Map(rows.map((row) => [row.result, row]));
+    for (const row of rows) {
+      const needs = row.around.checks.length === 0;
+      row.around.through = needs ? throughOf(row, (result) => rowByResult.get(result)) : [];
+    }
     const first = (row) => (topic.headline.includes(row.result.id) ? 0 : 1);
     const inOrder = rows.toSorted((a, b) => first(a) - first(b));
     pages.set(`${topic.id}/README.md`, indexOf(topic, inOrder));

@@ -56,3 +56,32 @@ test('every link leads to a file or to another page', () => {
   );
   expect(dead).toEqual([]);
 });
+
+const pageOf = (path: string): string => pages.get(path) ?? '';
+
+test('what has no check itself names those of what stands on it', () => {
+  const used = pageOf('tow-fit/formula.payload.used.md');
+  expect(used).toMatch(/by way of \[`payload`\]\(limit\.payload\.md\).*tests\/published\//);
+  expect(pageOf('tow-fit/README.md')).toMatch(/`payload\.used`.* by what stands on it: [1-9]/);
+});
+
+test('a finding shows each level with its sentence, and each number beside its name', () => {
+  const structure = pageOf('used-trailer/finding.structure.md');
+  expect(structure).toContain('stop, when soft.isKnown && soft.zones > soft.most');
+  expect(structure).toContain('It is soft in {soft.zones} zones.');
+  expect(structure).toMatch(/\[`soft\.most`\]\(parameter\.soft\.most\.md\) = 1\b/);
+});
+
+test('every parameter and table has a page with its rows, its source and who reads it', () => {
+  for (const { topic } of found) {
+    const { parameters = {}, tables = {} } = topic;
+    for (const id of Object.keys(parameters)) {
+      expect(pageOf(`${topic.id}/parameter.${id}.md`), id).toMatch(/from \d{4}-\d\d-\d\d/);
+    }
+    for (const [id, { rows }] of Object.entries(tables)) {
+      const page = pageOf(`${topic.id}/table.${id}.md`);
+      expect(page.match(/ → /g)?.length, id).toBe(rows.length);
+      expect(page, id).not.toContain('On it stand:\n\nnothing else.');
+    }
+  }
+});

@@ -21,26 +21,47 @@ const some = (all, line) => [
   ...(all.length > most ? [`and ${all.length - most} more`] : []),
 ];
 
-const words = { formulas: 'formula', limits: 'limit', findings: 'finding', decisions: 'decision' };
+const words = {
+  formulas: 'formula',
+  limits: 'limit',
+  findings: 'finding',
+  decisions: 'decision',
+  parameters: 'parameter',
+  tables: 'table',
+  wordTables: 'table-of-words',
+};
+const headings = { formulas: 'Formula', parameters: 'Value', tables: 'Rows', wordTables: 'Rows' };
+
+/** A fact: what is asked, of which options. */
+function asked({ facts }, id) {
+  const { label, ask, options } = facts[id] ?? {};
+  const of = Array.isArray(options) ? `: ${options.join(', ')}` : '';
+  return [`\`${id}\``, label, ask && `(“${ask}”${of})`].filter(Boolean).join(' ');
+}
 
 export const fileOf = ({ kind, id }) => `${words[kind]}.${id}.md`;
 
 /**
  * `result` is one of `resultsOf`; `around` is what was found about it: `places`, `on` and `under`
- * (other results or plain names), `checks` and `derivations` (places), `cases` (title, place, text),
+ * (other results or plain names), `checks` and `derivations` (places), `through` (results that stand
+ * on it, with their checks), `cases` (title, place, text),
  * `said` (lines).
  */
 export function pageOf(topic, result, around) {
   const { kind, id, label, unit, is, source } = result;
-  const { places, on, under, checks, derivations, cases, said } = around;
+  const { places, on, under, checks, through, derivations, cases, said } = around;
+  const link = (each) => `[\`${each.id}\`](${fileOf(each)})`;
+  // What a number is belongs beside its name: who checks a rule looks for it first.
+  const value = ({ kind, is, unit }) =>
+    kind === 'parameters' ? ` = ${is.split('\n')[0]} ${unit}`.trimEnd() : '';
   const other = (each) =>
-    typeof each === 'string' ? `\`${each}\`` : `[\`${each.id}\`](${fileOf(each)}) ${each.label}`;
+    typeof each === 'string' ? asked(topic, each) : `${link(each)}${value(each)} ${each.label}`;
   return [
     `# \`${id}\`: ${label}`,
     '',
-    `A ${words[kind]} of [${topic.id}](README.md) ${topic.version}${unit ? `, in ${unit}` : ''}.`,
+    `${kind === 'wordTables' ? 'A table' : `A ${words[kind]}`} of [${topic.id}](README.md) ${topic.version}${unit ? `, in ${unit}` : ''}.`,
     '',
-    `## ${kind === 'formulas' ? 'Formula' : 'Rule'}`,
+    `## ${headings[kind] ?? 'Rule'}`,
     '',
     ...(is ? fence(is) : []),
     '',
@@ -60,7 +81,15 @@ export function pageOf(topic, result, around) {
     '',
     '## Outside checks',
     '',
-    ...listed(some(checks, linked), 'None names it; what stands on it may be checked.'),
+    ...listed(
+      checks.length > 0
+        ? some(checks, linked)
+        : some(
+            through,
+            (each) => `by way of ${link(each.result)}: ${some(each.checks, linked).join(', ')}`,
+          ),
+      'None names it, nor what stands on it.',
+    ),
     '',
     '## Second derivation and properties',
     '',
@@ -80,6 +109,12 @@ export function pageOf(topic, result, around) {
   ].join('\n');
 }
 
+/** Its own checks, or those of what stands on it. */
+function checked({ checks, through }) {
+  const above = through.reduce((sum, each) => sum + each.checks.length, 0);
+  return checks.length === 0 && above > 0 ? `by what stands on it: ${above}` : checks.length;
+}
+
 /** The results of a topic, those that a reader looks for first on top. */
 export function indexOf(topic, rows) {
   return [
@@ -91,7 +126,7 @@ export function indexOf(topic, rows) {
     '| --- | --- | --- | --- | --- |',
     ...rows.map(
       ({ result, around }) =>
-        `| [\`${result.id}\`](${fileOf(result)}) | ${result.label.replaceAll('|', '\\|')} | ${result.source.class} | ${around.checks.length} | ${around.cases.length} |`,
+        `| [\`${result.id}\`](${fileOf(result)}) | ${result.label.replaceAll('|', '\\|')} | ${result.source.class} | ${checked(around)} | ${around.cases.length} |`,
     ),
     '',
   ].join('\n');

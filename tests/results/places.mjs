@@ -27,7 +27,10 @@ const nameOf = ({ name }) =>
   name && (ts.isIdentifier(name) || ts.isStringLiteralLike(name)) ? name.text : undefined;
 
 /** The kinds of entries, by the property of a part that they stand under. */
-const kinds = ['formulas', 'limits', 'findings', 'decisions'];
+const kinds = [
+  ...['formulas', 'limits', 'findings', 'decisions'],
+  ...['parameters', 'tables', 'wordTables'],
+];
 
 /** The kind under which an entry stands, if it is one: `formulas: { 'tongue.loaded': { … } }`. */
 function kindOf(entry) {
@@ -47,6 +50,9 @@ function shapeOf(object) {
   if (has.has('used') && has.has('limit')) return 'limits';
   if (has.has('otherwise') && has.has('source')) return 'findings';
   if (has.has('hit') && has.has('rows')) return 'decisions';
+  if (has.has('keyUnit') && has.has('rows')) return 'tables';
+  if (has.has('values') && has.has('valueUnit')) return 'wordTables';
+  if (has.has('values') && has.has('source')) return 'parameters';
   return undefined;
 }
 

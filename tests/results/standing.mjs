@@ -9,6 +9,30 @@ export function namesOfCondition(condition, isName) {
   return [...new Set(text.match(/[A-Za-z][\w-]*(?:\.[\w-]+)*/g) ?? [])].filter(isName);
 }
 
+const levels = ['stop', 'unknown', 'if', 'care'];
+
+/** A ruling as somebody reads it who checks the trade: its level, when, and what is said then. */
+const told = (level, { when, wrong, because, do: then, proviso }) =>
+  [
+    when === undefined
+      ? level
+      : `${level}, when ${typeof when === 'string' ? when : JSON.stringify(when)}`,
+    wrong && `    ${wrong}`,
+    because && `    Because: ${because}`,
+    then && `    Do: ${then}`,
+    proviso && `    So if: ${proviso}`,
+  ]
+    .filter(Boolean)
+    .join('\n');
+
+const tellings = (finding) => [
+  ...levels.flatMap((level) => [finding[level] ?? []].flat().map((each) => told(level, each))),
+  ...(finding.otherwise ? [`otherwise ok\n    ${finding.otherwise}`] : []),
+];
+
+const dated = ({ from, until, value }) =>
+  [value, `from ${from}`, until && `until ${until}`].filter(Boolean).join(', ');
+
 const holes = (value, isName) =>
   [...JSON.stringify(value ?? null).matchAll(/\{([\w.-]+)\}/g)]
     .map(([, name]) => name)
@@ -17,11 +41,12 @@ const holes = (value, isName) =>
 /** Every result of a topic by `kind/id`, with label, unit, text, source and the names it stands on. */
 export function resultsOf(topic, { namesIn, parseFormula }) {
   const names = new Set(
-    ['facts', 'parameters', 'formulas', 'decisions'].flatMap((kind) =>
+    ['facts', 'parameters', 'tables', 'wordTables', 'formulas', 'decisions'].flatMap((kind) =>
       Object.keys(topic[kind] ?? {}),
     ),
   );
   const isName = (name) => names.has(name);
+  const isTable = (name) => name in { ...topic.tables, ...topic.wordTables };
   const entry = (kind, of) =>
     Object.entries(topic[kind] ?? {}).map(([id, each]) => [
       `${kind}/${id}`,
@@ -30,30 +55,53 @@ export function resultsOf(topic, { namesIn, parseFormula }) {
   return new Map([
     ...entry('formulas', ({ is }) => ({
       is,
-      on: [...new Set(namesIn(parseFormula(is)))].filter(isName),
+      // A table is looked up by its name, which is no name of a value.
+      on: [...new Set([...namesIn(parseFormula(is)), ...namesOfCondition(is, isTable)])].filter(
+        isName,
+      ),
     })),
     ...entry('limits', ({ used, limit, empty, margin, marginLeast, askedWhen }) => ({
       is: `${used} ≤ ${limit}`,
       on: [used, limit, empty, margin, marginLeast, askedWhen].filter((name) => isName(name)),
     })),
     ...entry('findings', (finding) => ({
-      is: rulings(finding)
-        .map(({ when }) => (typeof when === 'string' ? when : JSON.stringify(when)))
-        .join('\n'),
+      is: tellings(finding).join('\n'),
       on: [
         ...new Set(rulings(finding).flatMap(({ when }) => namesOfCondition(when, isName))),
         ...(finding.decision ? [finding.decision] : []),
       ],
     })),
-    ...entry('decisions', ({ on, hit, rows }) => ({
-      is: rows
-        .map(
+    ...entry('decisions', ({ on, hit, rows, results = {} }) => ({
+      is: [
+        ...rows.map(
           ({ when, gives }) =>
             `${when.map((cell) => [cell].flat().join(' or ')).join(' · ')} → ${gives}`,
-        )
-        .join('\n'),
+        ),
+        '',
+        ...Object.entries(results).map(
+          ([id, { level, says, ...more }]) => `${id}: ${told(level, { ...more, wrong: says })}`,
+        ),
+      ].join('\n'),
       hit,
       on: [...on],
+    })),
+    ...entry('parameters', ({ values, range }) => ({
+      is: [...values.map(dated), ...(range ? [`a house may set ${range.join(' to ')}`] : [])].join(
+        '\n',
+      ),
+      on: [],
+    })),
+    ...entry('tables', ({ keyUnit, valueUnit, rows }) => ({
+      unit: valueUnit,
+      is: rows.map(([key, value]) => `${key} ${keyUnit} → ${value} ${valueUnit}`.trim()).join('\n'),
+      on: [],
+    })),
+    ...entry('wordTables', ({ valueUnit, values }) => ({
+      unit: valueUnit,
+      is: Object.entries(values)
+        .map(([key, value]) => `${key} → ${value} ${valueUnit}`.trim())
+        .join('\n'),
+      on: [],
     })),
   ]);
 }

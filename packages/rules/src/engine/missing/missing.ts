@@ -185,7 +185,9 @@ function weighUntold(
 }
 
 /**
- * What to ask next when it cannot be said, the fact that decides most first.
+ * What to ask next when it cannot be said: what an open danger hangs on before anything that may only
+ * be too heavy, what only a proviso hangs on last; within these the fact that decides most first, and
+ * of what nobody told at most four.
  *
  * How much a fact decides is the share of its plausible values that settle the verdict (for sure
  * over somewhere, or every open decision within), plus the number of open decisions it closes, each
