@@ -16,7 +16,7 @@ export const firstReplies: Readonly<Record<Urgency, string>> = {
     'Stop off the road, people behind the rail. Do not drive on, not slowly either. Nuts are tightened to the maker’s torque, and a hurt stud or hub is replaced, before it rolls again.',
   coupling:
     'Tow it no further: what is bent or cracked at the coupling lets go without a warning. Off the road, people away from the road, wheels chocked. It is looked at where it stands, or carried on a truck.',
-  sway: 'Off the pedal. The trailer’s brakes by hand, the wheel held straight; no brakes of the vehicle, no speeding up. Then stop where it is safe, and tow it no mile further before the cause is found.',
+  sway: 'Off the pedal. Trailer brakes by hand if there is a lever for them, wheel straight; no brakes of the vehicle, no speeding up. Then stop where it is safe, and tow it no further before the cause is found.',
   lift: 'Everybody out from under it and away from where it could roll or fall. Nobody reaches under. Chock the wheels only if that is safe. It is lifted again only on firm ground, on proper stands, by someone who knows.',
   doubt:
     'Until someone has looked: do not tow it, do not sleep in it, and switch off what worries you if that is safe. Anyone in danger or feeling ill: out, and call emergency services.',

@@ -4,8 +4,8 @@ import type { Asking, Called } from '../../engine/define/shapes';
 export const askings: Readonly<Record<string, Asking>> = {
   smell: {
     label: 'It smells of gas, or an alarm sounds',
-    results: ['finding.smell'],
-    impliedBy: ['gas.smell'],
+    results: ['finding.smell', 'finding.alarm'],
+    impliedBy: ['gas.smell', 'alarm.heard'],
   },
   connect: {
     label: 'May this appliance be connected here?',
@@ -45,7 +45,14 @@ export const askings: Readonly<Record<string, Asking>> = {
   dates: {
     label: 'Are cylinder, hose and alarms within their dates?',
     results: ['finding.cylinder-date', 'finding.hose', 'finding.alarms'],
-    impliedBy: ['cylinder.age', 'hose.age', 'alarm.gasAge', 'alarm.monoxideAge'],
+    impliedBy: [
+      'cylinder.age',
+      'hose.age',
+      'alarm.gasAge',
+      'alarm.monoxideAge',
+      'alarm.gasReplaceBy',
+      'alarm.monoxideReplaceBy',
+    ],
   },
 };
 
@@ -85,7 +92,10 @@ export const called: Called = {
     'supply.point': ['outlet by the hitch', 'gas outlet on the side', 'port on the frame', 'tee'],
     'supply.adapter': ['adapter', 'converter fitting', 'bypass hose', 'brass fitting off the web'],
     'appliance.usedAt': ['in the tent', 'under the awning', 'inside', 'on the patio'],
-    'gas.smell': ['rotten eggs', 'smells of gas', 'propane alarm', 'detector chirps', 'hissing'],
+    'gas.smell': ['rotten eggs', 'smells of gas', 'propane alarm', 'hissing'],
+    'alarm.gasReplaceBy': ['replace by on the gas alarm', 'gas alarm expired'],
+    'alarm.monoxideReplaceBy': ['replace by on the CO alarm', 'CO alarm expired'],
+    'alarm.heard': ['alarm beeps', 'alarm chirps', 'detector chirps', 'alarm goes off'],
     'cylinder.fill': [
       'twenty pounder',
       'thirty pounder',
@@ -107,6 +117,10 @@ export const called: Called = {
     'tank.gauge': ['gauge on the tank', 'percent full'],
   },
   options: {
+    'alarm.heard': {
+      chirps: ['beeps now and then', 'chirps every minute', 'one beep'],
+      sounds: ['going off', 'beeps nonstop', 'will not stop'],
+    },
     'appliance.inlet': {
       '11-inwc': ['11 inches', 'low pressure', 'half a pound'],
       'cylinder-pressure': ['high pressure', 'tank pressure', '10 to 20 psi'],

@@ -7,6 +7,7 @@ import {
   datesFromMemory,
   usualSizes,
 } from '../../trade/bibliography/gas';
+import { alarmHeard } from '../../trade/gas/alarm-heard';
 import { alarms } from '../../trade/gas/alarms';
 import { boil } from '../../trade/gas/boil';
 import { connection } from '../../trade/gas/connection';
@@ -36,6 +37,7 @@ const assumed = {
 
 const parts = [
   connection,
+  alarmHeard,
   cylinderFacts,
   shell,
   loss,
@@ -53,7 +55,7 @@ const parts = [
 /** Will the gas last and flow, and may this appliance be connected here? */
 export const gasSupply = defineTopic({
   id: 'gas-supply',
-  version: '2.1.0',
+  version: '3.0.0',
   title: 'Gas supply',
   question: 'Will the gas last and flow fast enough, and may this appliance be connected here?',
   facts: gather('facts', parts),
@@ -124,7 +126,7 @@ export const gasSupply = defineTopic({
   called,
   cautions: [
     {
-      says: 'Smell of gas: everybody out, no switch, no flame; shut the cylinder if it is on the way, then call.',
+      says: 'Smell of gas, or an alarm that sounds: everybody out, no switch, no flame; shut the cylinder if it is on the way, then call.',
       source: custom,
       fits: ['finding.smell'],
     },

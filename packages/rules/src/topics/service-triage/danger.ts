@@ -1,7 +1,7 @@
-import { findingOf, part } from '../../engine/define/topic';
+import { part } from '../../engine/define/topic';
 import { alarms, custom, signs } from '../../trade/bibliography/service-triage';
+import { alarmHeard } from '../../trade/gas/alarm-heard';
 import { gasTrade } from '../../trade/gas/index';
-import { alarmTable } from './alarm-table';
 
 /**
  * What is asked before anything else, and is stop whatever else may be so.
@@ -14,14 +14,7 @@ import { alarmTable } from './alarm-table';
 export const danger = part({
   facts: {
     'gas.smell': gasTrade.facts['gas.smell'],
-    'alarm.heard': {
-      kind: 'choice',
-      options: ['quiet', 'chirps', 'sounds'],
-      label: 'What the alarm does',
-      noun: 'what the alarm does',
-      ask: 'Is the gas, carbon monoxide or smoke alarm quiet, does it chirp once in a while, or does it sound without stopping?',
-      where: 'there and now; the alarm’s own label says which pattern means what',
-    },
+    'alarm.heard': alarmHeard.facts['alarm.heard'],
     'danger.sign': {
       kind: 'choice',
       options: [
@@ -66,15 +59,15 @@ export const danger = part({
       source: custom,
     },
   },
-  decisions: { 'alarm.means': alarmTable },
+  decisions: alarmHeard.decisions,
   findings: {
     smell: {
       label: 'Gas or an alarm',
       first: true,
       stop: {
         when: "gas.smell == 'yes'",
-        wrong: 'Everybody out now, touch no switch, no flame.',
-        do: 'Shut the cylinder if it is on your way. From well away call the emergency number; nobody goes back in before a professional has found the leak, or where the carbon monoxide came from.',
+        wrong: 'Everybody out into fresh air now, touch no switch, no flame.',
+        do: 'Shut the cylinder if it is on your way. From well away call the emergency number, and say so if anyone has a headache or feels sick. Nobody goes back in before a professional has found the cause.',
         proviso: 'nobody smells gas and no alarm sounds',
       },
       stopOpen: 'if',
@@ -89,16 +82,7 @@ export const danger = part({
       },
       source: custom,
     },
-    alarm: findingOf('alarm.means', alarmTable, {
-      first: true,
-      askedBy: ['alarm.heard'],
-      open: {
-        wrong: 'It is not told whether the alarm chirps or sounds.',
-        because:
-          'A chirp once in a while asks for a battery; a sound that does not stop is gas, smoke or carbon monoxide.',
-        do: 'In doubt out first, then listen.',
-      },
-    }),
+    alarm: alarmHeard.findings.alarm,
     danger: {
       label: 'Sign of danger',
       first: true,

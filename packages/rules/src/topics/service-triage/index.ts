@@ -16,7 +16,7 @@ const parts = [danger, trouble, hubs, softTires, paper, telling] as const;
 /** Something is wrong with it: stop, nearest shop, dealer, or the owner’s own hands? */
 export const serviceTriage = defineTopic({
   id: 'service-triage',
-  version: '2.0.4',
+  version: '2.0.5',
   title: 'Service triage',
   question:
     'Something is wrong with it: stop now, drive carefully to the nearest shop, book with the dealer, or see to it yourself?',

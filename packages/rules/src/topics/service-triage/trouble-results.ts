@@ -12,7 +12,7 @@ export const troubleResults: Decision['results'] = {
   'stop-swaying': {
     label: 'stop now, and find out why it sways',
     level: 'stop',
-    says: 'Off the pedal, trailer brakes by hand, wheel held straight; then stop where it is safe.',
+    says: 'Off the pedal, trailer brakes by hand if there is a lever for them, wheel held straight; then stop where it is safe.',
     because: 'Speeding up or braking the vehicle feeds it, and it begins again at the same speed.',
     do: 'Look at what weighs on the ball, at the load behind the axles, at tires and hitch, and tow no further before the cause is found.',
   },

@@ -1,7 +1,7 @@
 import type { Asking } from '../../engine/define/shapes';
 
 const steps =
-  'When it begins: off the pedal, the trailer’s brakes by hand, the wheel held straight, no brakes of the vehicle, no speeding up.';
+  'When it begins: off the pedal, the trailer’s brakes by hand if there is a lever for them, the wheel held straight, no brakes of the vehicle, no speeding up.';
 
 /** What people ask about sway; what to do when it begins is said first, whatever was asked. */
 export const askings = {

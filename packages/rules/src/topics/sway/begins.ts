@@ -5,6 +5,8 @@ import { swayControl, whenItBegins } from '../../trade/bibliography/sway';
  * What to do when it begins, in this order, and what a rig that has swayed means.
  *
  *     off the pedal ─► trailer brakes by hand ─► wheel straight ─► no vehicle brakes ─► stop, look
+ *
+ * The second needs the lever of a brake controller: surge brakes have none, nor has a light trailer.
  */
 export const begins = part({
   formulas: {
@@ -27,7 +29,7 @@ export const begins = part({
           source: whenItBegins,
         },
         byHand: {
-          label: 'The trailer’s brakes by hand',
+          label: 'The trailer’s brakes by hand, if there is a lever for them',
           amounts: {},
           because: 'Trailer brakes alone pull the rig straight, like a string.',
           source: whenItBegins,
@@ -63,13 +65,13 @@ export const begins = part({
       stop: {
         when: "!sway.isUntold && sway.felt == 'now'",
         wrong:
-          'Off the pedal, the trailer’s brakes by hand, the wheel held straight, no brakes of the vehicle, no speeding up.',
+          'Off the pedal, the trailer’s brakes by hand if there is a lever for them, the wheel held straight, no brakes of the vehicle, no speeding up.',
         do: 'Then stop where it is safe, and find the cause before you go on.',
       },
       otherwise: 'It does not sway at this moment.',
       open: {
         wrong: 'It may be swaying.',
-        do: 'Off the pedal, the trailer’s brakes by hand, the wheel held straight; then stop where it is safe.',
+        do: 'Off the pedal, the trailer’s brakes by hand if there is a lever for them, the wheel held straight; then stop where it is safe.',
       },
       source: whenItBegins,
     },

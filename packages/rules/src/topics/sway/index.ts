@@ -90,7 +90,7 @@ const parts = [
 /** Will this rig sway, and what to do when it does? */
 export const sway = defineTopic({
   id: 'sway',
-  version: '2.1.1',
+  version: '3.0.0',
   title: 'Sway',
   question: 'Will this rig sway, and what to do when it does?',
   facts: gather('facts', parts),

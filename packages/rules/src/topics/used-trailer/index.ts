@@ -24,7 +24,7 @@ import { verdictOnWalking } from './walking';
  * Facts: title.state, label.state, frame.state, axle.wear, soft.zones, soft.quoted, structure.moves, found.spots
  * (rows with a place: moisture, quote), gas.tested, gas.sellerMends, electrics.tested, brakes.tested,
  * cylinders.dates, price.asked, price.dry; shared: tire.codeYear, -Week, -Digits, alarm.gasAge,
- * alarm.monoxideAge, trailer.axles.
+ * alarm.monoxideAge and their replace-by dates, trailer.axles.
  *
  *     frame cracked                              walk away  C    rusted through: H
  *     soft in more than one zone                 walk away  C    a wall that moves: H; one zone: care
@@ -48,6 +48,12 @@ const borrowed = {
     'tire.codeDigits': tireTrade.facts['tire.codeDigits'],
     'trailer.axles': rigTrade.facts['trailer.axles'],
   },
+  formulas: {
+    'alarm.gasPast': alarms.formulas['alarm.gasPast'],
+    'alarm.monoxidePast': alarms.formulas['alarm.monoxidePast'],
+    'alarm.gasTold': alarms.formulas['alarm.gasTold'],
+    'alarm.monoxideTold': alarms.formulas['alarm.monoxideTold'],
+  },
   parameters: {
     'alarm.gasLife': alarms.parameters['alarm.gasLife'],
     'alarm.monoxideLife': alarms.parameters['alarm.monoxideLife'],
@@ -70,7 +76,7 @@ const parts = [
 /** Is this used trailer worth buying, what must be spent first, and when does one walk away? */
 export const usedTrailer = defineTopic({
   id: 'used-trailer',
-  version: '2.1.1',
+  version: '3.0.0',
   title: 'A used trailer',
   question:
     'What is looked at on a used trailer, when does one walk away, and what must be spent first?',

@@ -100,7 +100,13 @@ export const mend = part({
     },
     dates: {
       label: 'Cylinders and alarms',
-      askedBy: ['cylinders.dates', 'alarm.gasAge', 'alarm.monoxideAge'],
+      askedBy: [
+        'cylinders.dates',
+        'alarm.gasAge',
+        'alarm.monoxideAge',
+        'alarm.gasReplaceBy',
+        'alarm.monoxideReplaceBy',
+      ],
       care: {
         when: 'dates.arePast',
         wrong: 'Cylinders or alarms are past their dates.',

@@ -57,7 +57,7 @@ export const firstCost = part({
     'dates.arePast': {
       label: 'Cylinders or alarms are past their dates',
       unit: 'yes-no',
-      is: "(cylinders.areKnown && cylinders.dates == 'past') || (given(alarm.gasAge) && alarm.gasAge > alarm.gasLife) || (given(alarm.monoxideAge) && alarm.monoxideAge > alarm.monoxideLife)",
+      is: "(cylinders.areKnown && cylinders.dates == 'past') || alarm.gasPast || alarm.monoxidePast || alarm.gasTold > alarm.gasLife || alarm.monoxideTold > alarm.monoxideLife",
       source: alarmDates,
     },
     'tires.count': {

@@ -12,13 +12,36 @@ const age = (label: string, ask: string) =>
     where: 'date on its back; some also print a replace-by date, which wins',
   }) as const;
 
-/** Alarms that wake sleepers; each is only good for so long. */
+const replaceBy = (label: string, ask: string) =>
+  ({
+    kind: 'choice',
+    options: ['ahead', 'past'],
+    label,
+    ask,
+    where: 'printed on its back as “replace by”; where only the making is printed, tell its age',
+  }) as const;
+
+/**
+ * Alarms that wake sleepers; each is only good for so long, and a replace-by date decides alone.
+ *
+ *     replace by printed ──► ahead or past, whatever the age
+ *     gas                 0 ────────── 5 ── past          years since the making
+ *     carbon monoxide     0 ────────── 5 ── if ── 7 ── past
+ */
 export const alarms = part({
   facts: {
     'alarm.gasAge': age('Age of the gas alarm', 'How old is the gas alarm?'),
     'alarm.monoxideAge': age(
       'Age of the carbon monoxide alarm',
       'How old is the carbon monoxide alarm?',
+    ),
+    'alarm.gasReplaceBy': replaceBy(
+      'Replace-by date of the gas alarm',
+      'Is the replace-by date on the gas alarm ahead, or past?',
+    ),
+    'alarm.monoxideReplaceBy': replaceBy(
+      'Replace-by date of the carbon monoxide alarm',
+      'Is the replace-by date on the carbon monoxide alarm ahead, or past?',
     ),
   },
   parameters: {
@@ -29,9 +52,16 @@ export const alarms = part({
       source: alarmDates,
     },
     'alarm.monoxideLife': {
-      label: 'Life of a carbon monoxide alarm',
+      label: 'Life of a carbon monoxide alarm, at the most',
       unit: 'yr',
       values: [{ from: '2020-01-01', value: 7 }],
+      source: alarmDates,
+    },
+    'alarm.monoxideSure': {
+      label: 'Life that any carbon monoxide alarm has',
+      noun: 'the life that any carbon monoxide alarm has',
+      unit: 'yr',
+      values: [{ from: '2020-01-01', value: 5 }],
       source: alarmDates,
     },
   },
@@ -39,19 +69,31 @@ export const alarms = part({
     'alarms.areUntold': {
       label: 'Of an alarm nobody told the age',
       unit: 'yes-no',
-      is: '!given(alarm.gasAge, alarm.monoxideAge)',
+      is: '(!given(alarm.gasAge) && !given(alarm.gasReplaceBy)) || (!given(alarm.monoxideAge) && !given(alarm.monoxideReplaceBy))',
+      source: alarmDates,
+    },
+    'alarm.gasPast': {
+      label: 'The replace-by date of the gas alarm is past',
+      unit: 'yes-no',
+      is: "given(alarm.gasReplaceBy) && alarm.gasReplaceBy == 'past'",
+      source: alarmDates,
+    },
+    'alarm.monoxidePast': {
+      label: 'The replace-by date of the carbon monoxide alarm is past',
+      unit: 'yes-no',
+      is: "given(alarm.monoxideReplaceBy) && alarm.monoxideReplaceBy == 'past'",
       source: alarmDates,
     },
     'alarm.gasTold': {
-      label: 'Age of the gas alarm, where it is told',
+      label: 'Age of the gas alarm, where it is told and no replace-by date is',
       unit: 'yr',
-      is: 'choose(given(alarm.gasAge), alarm.gasAge, 0)',
+      is: 'choose(given(alarm.gasAge) && !known(alarm.gasReplaceBy), alarm.gasAge, 0)',
       source: alarmDates,
     },
     'alarm.monoxideTold': {
-      label: 'Age of the carbon monoxide alarm, where it is told',
+      label: 'Age of the carbon monoxide alarm, where it is told and no replace-by date is',
       unit: 'yr',
-      is: 'choose(given(alarm.monoxideAge), alarm.monoxideAge, 0)',
+      is: 'choose(given(alarm.monoxideAge) && !known(alarm.monoxideReplaceBy), alarm.monoxideAge, 0)',
       source: alarmDates,
     },
   },
@@ -62,22 +104,33 @@ export const alarms = part({
       askedBy: [
         'alarm.gasAge',
         'alarm.monoxideAge',
+        'alarm.gasReplaceBy',
+        'alarm.monoxideReplaceBy',
         'furnace.input',
         'furnace.hours',
         'trip.nights',
       ],
       stop: {
-        when: 'alarm.gasTold > alarm.gasLife || alarm.monoxideTold > alarm.monoxideLife',
+        when: 'alarm.gasPast || alarm.monoxidePast || alarm.gasTold > alarm.gasLife || alarm.monoxideTold > alarm.monoxideLife',
         wrong: 'An alarm is past its date.',
         because: 'It may sleep through the gas it was made for.',
         do: 'Replace it before anyone sleeps inside.',
       },
-      if: {
-        when: 'alarms.areUntold',
-        wrong: 'Nobody has read the dates of the alarms.',
-        do: 'Read them on the backs of both, and press their test buttons.',
-        proviso: 'a gas alarm and a carbon monoxide alarm work, both within their dates',
-      },
+      if: [
+        {
+          when: 'alarms.areUntold',
+          wrong: 'Nobody has read the dates of the alarms.',
+          do: 'Read them on the backs of both, and press their test buttons.',
+          proviso: 'a gas alarm and a carbon monoxide alarm work, both within their dates',
+        },
+        {
+          when: 'alarm.monoxideTold > alarm.monoxideSure',
+          wrong: 'The carbon monoxide alarm is older than {alarm.monoxideSure}.',
+          because: 'Some are made for no longer, others for {alarm.monoxideLife}.',
+          do: 'Read the replace-by date on its back; if there is none, replace it.',
+          proviso: 'the replace-by date on the carbon monoxide alarm’s back is ahead',
+        },
+      ],
       otherwise: 'The alarms are within their dates; press their test buttons.',
       open: { wrong: 'Read the dates on the backs of both alarms before anyone sleeps inside.' },
       source: alarmDates,

@@ -95,8 +95,8 @@ export const connection = part({
       askedBy: ['gas.smell'],
       stop: {
         when: 'gas.smell',
-        wrong: 'Everybody out now, touch no switch, no flame.',
-        do: 'Shut the cylinder if it is on your way. Then, from well away, call the emergency number; nobody goes back in before a professional has found the leak.',
+        wrong: 'Everybody out into fresh air now, touch no switch, no flame.',
+        do: 'Shut the cylinder if it is on your way. From well away call the emergency number, and say so if anyone has a headache or feels sick. Nobody goes back in before a professional has found the cause.',
       },
       otherwise: 'No gas is smelled and no alarm sounds.',
       open: {

@@ -1,5 +1,5 @@
 import type { Decision } from '../../engine/define/shapes';
-import { alarms } from '../../trade/bibliography/service-triage';
+import { alarms } from '../bibliography/service-triage';
 
 /** An alarm that sounds is believed; one that chirps once in a while speaks of itself. */
 export const alarmTable: Decision = {

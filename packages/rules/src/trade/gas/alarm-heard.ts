@@ -1,0 +1,29 @@
+import { findingOf, part } from '../../engine/define/topic';
+import { alarmTable } from './alarm-table';
+
+/** What an alarm does at this moment: one that sounds is left for fresh air, one that chirps is looked at. */
+export const alarmHeard = part({
+  facts: {
+    'alarm.heard': {
+      kind: 'choice',
+      options: ['quiet', 'chirps', 'sounds'],
+      label: 'What the alarm does',
+      noun: 'what the alarm does',
+      ask: 'Is the gas, carbon monoxide or smoke alarm quiet, does it chirp once in a while, or does it sound without stopping?',
+      where: 'there and now; the alarm’s own label says which pattern means what',
+    },
+  },
+  decisions: { 'alarm.means': alarmTable },
+  findings: {
+    alarm: findingOf('alarm.means', alarmTable, {
+      first: true,
+      askedBy: ['alarm.heard'],
+      open: {
+        wrong: 'It is not told whether the alarm chirps or sounds.',
+        because:
+          'A chirp once in a while asks for a battery; a sound that does not stop is gas, smoke or carbon monoxide.',
+        do: 'In doubt out first, then listen.',
+      },
+    }),
+  },
+});

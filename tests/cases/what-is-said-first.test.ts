@@ -1,0 +1,78 @@
+import { gasSupply, serviceTriage, sway, topics } from '@tarebook/rules';
+import { answerNow, type FactsGiven } from '@tarebook/rules/engine';
+import { describe, expect, test } from 'vitest';
+import { firstReplies } from '../../packages/record/src/questions/first-reply';
+
+/** Every text below a value, wherever it stands in it. */
+function texts(value: unknown): readonly string[] {
+  if (typeof value === 'string') return [value];
+  return value !== null && typeof value === 'object' ? Object.values(value).flatMap(texts) : [];
+}
+const finding = (topic: typeof gasSupply | typeof serviceTriage, facts: FactsGiven, id: string) =>
+  answerNow(topic, { facts }).findings.find((each) => each.id === id);
+
+describe('sway', () => {
+  test('brakes by hand are said only with the lever they need: surge brakes have none', () => {
+    const said = [...texts(sway), ...texts(serviceTriage), ...texts(firstReplies)].filter((text) =>
+      /brakes by hand/i.test(text),
+    );
+    expect(said.length).toBeGreaterThanOrEqual(6);
+    for (const text of said) expect(text).toMatch(/lever for them/);
+  });
+});
+
+describe('gas', () => {
+  test.each([gasSupply, serviceTriage])(
+    '$id: an alarm has a cause, and who feels sick is helped',
+    (topic) => {
+      const smelled = finding(topic, { 'gas.smell': 'yes' }, 'smell');
+      expect([smelled?.level, smelled?.wrong]).toEqual([
+        'stop',
+        expect.stringMatching(/fresh air/),
+      ]);
+      expect(smelled?.do).toMatch(/headache.*sick/);
+      expect(smelled?.do).toMatch(/emergency number/);
+      expect(smelled?.do).not.toMatch(/leak/);
+    },
+  );
+
+  test('an alarm that sounds is told by itself, in gas supply as at the service desk', () => {
+    for (const topic of [gasSupply, serviceTriage]) {
+      const sounds = finding(topic, { 'alarm.heard': 'sounds', 'gas.smell': 'no' }, 'alarm');
+      expect(sounds?.level).toBe('stop');
+      expect(`${sounds?.wrong} ${sounds?.do}`).toMatch(/fresh air.*emergency number.*sick/);
+      expect(sounds?.do).not.toMatch(/leak/);
+      expect(finding(topic, { 'alarm.heard': 'chirps' }, 'alarm')?.level).toBe('if');
+    }
+  });
+
+  test.each(Object.values(firstReplies))('at most forty words: %s', (reply) => {
+    expect(reply.split(/\s+/).length).toBeLessThanOrEqual(40);
+  });
+});
+
+const withAlarms = Object.values(topics).filter(({ findings }) => 'alarms' in findings);
+describe.each(withAlarms)('alarms, as $id tells of them', (topic) => {
+  const level = (facts: FactsGiven) =>
+    answerNow(topic, { facts }).findings.find(({ id }) => id === 'alarms')?.level;
+  const ages = { 'alarm.gasAge': '2 yr', 'alarm.monoxideAge': '2 yr' };
+
+  test('the replace-by date that is printed wins over any age', () => {
+    expect(level(ages)).toBe('ok');
+    expect(level({ ...ages, 'alarm.monoxideReplaceBy': 'past' })).toBe('stop');
+    expect(level({ ...ages, 'alarm.gasReplaceBy': 'past' })).toBe('stop');
+    const old = { 'alarm.gasAge': '9 yr', 'alarm.monoxideAge': '9 yr' };
+    expect(level(old)).toBe('stop');
+    const ahead = { 'alarm.gasReplaceBy': 'ahead', 'alarm.monoxideReplaceBy': 'ahead' };
+    expect(level({ ...old, ...ahead })).toBe('ok');
+    expect(level(ahead)).toBe('ok');
+  });
+
+  test('a monoxide alarm of six years is not taken for good before its back is read', () => {
+    expect(level({ ...ages, 'alarm.monoxideAge': '6 yr' })).toBe('if');
+    expect(
+      level({ ...ages, 'alarm.monoxideAge': '6 yr', 'alarm.monoxideReplaceBy': 'ahead' }),
+    ).toBe('ok');
+    expect(level({ ...ages, 'alarm.monoxideAge': '5 yr' })).toBe('ok');
+  });
+});
