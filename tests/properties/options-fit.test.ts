@@ -104,3 +104,40 @@ test('an unknown wish takes in both ways it may turn out', () => {
     { numRuns: 20, seed },
   );
 });
+
+/** What a catalogue is asked, each of which is as wide as its orders make it, and no wider. */
+const askedOfYard = [
+  'wishes.count',
+  'wishes.met',
+  'wishes.missing',
+  'wishes.imposed',
+  'build.brought',
+  'plan.choices',
+  'plan.builds',
+  'build.ways',
+  'yard.plans',
+] as const;
+
+test('what is open is as wide as all it may turn out to be, and no wider', () => {
+  const opened = fc.tuple(order, fc.constantFrom('plan.name', 'plan.year'), fc.boolean());
+  fc.assert(
+    fc.property(opened, ([{ more, ...given }, fact, wish]) => {
+      const told = factsOf(given);
+      const wished = yard.wishes[more] ?? '';
+      const all = fact === 'plan.name' ? Object.keys(yard.models) : yard.years;
+      const words = wish ? ['yes', 'no'] : ['yes'];
+      const each = all.flatMap((option) =>
+        words.map((word) => judge({ ...told, [fact]: option, [wished]: word }).values),
+      );
+      const open = judge({ ...told, [fact]: 'unknown', [wished]: wish ? 'unknown' : 'yes' }).values;
+      for (const name of askedOfYard) {
+        expect([name, open[name].lo, open[name].hi]).toEqual([
+          name,
+          Math.min(...each.map((values) => values[name].lo)),
+          Math.max(...each.map((values) => values[name].hi)),
+        ]);
+      }
+    }),
+    { numRuns: 12, seed },
+  );
+});

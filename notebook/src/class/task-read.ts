@@ -10,8 +10,8 @@ import type { Walked } from './record';
 
 /** How an exercise of questions stands, with the document that shows it. */
 export function askingNow(asking: Asking, asked: readonly string[]) {
-  const now = standing(asking, asked);
-  return { ...now, doc: readDocument(now.text) };
+  const { text, settled, asked: told } = standing(asking, asked);
+  return { settled, asked: told, doc: readDocument(text) };
 }
 
 const linesRead = ({ lines }: WrongFigure): TemplateResult =>

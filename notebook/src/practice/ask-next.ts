@@ -1,6 +1,12 @@
-import { type CaseDocument, setFact } from '@tarebook/casebook';
-import type { Answer } from '@tarebook/rules/engine';
-import { judge } from '../state/judged';
+import { askedIn, type CaseDocument, setFact } from '@tarebook/casebook';
+import {
+  type Answer,
+  type Asked,
+  answerNow,
+  type FactGiven,
+  type Topic,
+} from '@tarebook/rules/engine';
+import { topicHere } from '../state/house';
 import { levelOf } from '../state/level';
 import { readDocument } from '../state/reading';
 
@@ -9,13 +15,17 @@ export type Hidden = {
   readonly id: string;
   readonly label: string;
   readonly ask: string;
+  /** As it is written, and as it was read. */
   readonly value: string;
+  readonly given: FactGiven;
 };
 
 /** A case of which the learner asks for what is hidden until the verdict is settled. */
 export type Asking = {
-  /** With all of `hidden` unknown. */
+  /** With all of `hidden` unknown, as a document and as what is judged. */
   readonly text: string;
+  readonly asks: Asked;
+  readonly topic: Topic;
   readonly hidden: readonly Hidden[];
   /** The outcome once all is told, which a settled verdict has. */
   readonly outcome: string;
@@ -30,66 +40,77 @@ const withFact = (text: string, id: string, value: string): string =>
   setFact(readDocument(text), id, value);
 
 /** A figure or a choice that a case tells as known; lists stay as they are. */
-function toldBy({ topic, blocks }: CaseDocument): readonly Hidden[] {
+function toldBy({ topic, blocks, facts }: CaseDocument): readonly Hidden[] {
   return blocks.flatMap((block) =>
     block.kind === 'facts'
       ? block.rows.flatMap(({ id, value }): Hidden[] => {
           const fact = topic?.facts[id];
-          const known = value !== '' && value !== 'unknown';
-          return fact && known ? [{ id, label: fact.label, ask: fact.ask, value }] : [];
+          const given = facts[id];
+          const known = value !== '' && value !== 'unknown' && given !== undefined;
+          return fact && known ? [{ id, label: fact.label, ask: fact.ask, value, given }] : [];
         })
       : [],
   );
 }
 
-const isSettled = ({ doc, answer }: { doc: CaseDocument; answer: Answer }, outcome: string) =>
-  doc.topic !== undefined &&
-  answer.outcome === outcome &&
-  levelOf(doc.topic.outcomes, answer.outcome) !== 'unknown';
+/** The same asked with some facts told, or taken away. */
+const asking = (asks: Asked, told: readonly Hidden[], unknown: readonly Hidden[]): Asked => ({
+  ...asks,
+  facts: {
+    ...asks.facts,
+    ...Object.fromEntries(unknown.map(({ id }) => [id, 'unknown'])),
+    ...Object.fromEntries(told.map(({ id, given }) => [id, given])),
+  },
+});
+
+const isSettled = (topic: Topic, answer: Answer, outcome: string): boolean =>
+  answer.outcome === outcome && levelOf(topic.outcomes, answer.outcome) !== 'unknown';
+
+/** The fact that the rules would ask for next, of those still hidden. */
+const nextOf = ({ missing }: Answer, left: readonly Hidden[]): Hidden | undefined => {
+  const first = missing.find(({ fact }) => left.some(({ id }) => id === fact));
+  return left.find(({ id }) => id === first?.fact);
+};
 
 /** Which facts the rules ask for, one after another, until the verdict is settled. */
 function inOrder(
-  start: string,
+  topic: Topic,
+  start: Asked,
   all: readonly Hidden[],
   outcome: string,
-): readonly string[] | undefined {
-  const asked: string[] = [];
-  let text = start;
+): readonly Hidden[] | undefined {
+  const asked: Hidden[] = [];
   for (;;) {
-    const { doc, answer } = judge(text);
-    if (!answer) return undefined;
-    if (isSettled({ doc, answer }, outcome)) return asked;
-    const next = answer.missing.find(({ fact }) =>
-      all.some(({ id }) => id === fact && !asked.includes(id)),
+    const answer = answerNow(topic, asking(start, asked, []));
+    if (isSettled(topic, answer, outcome)) return asked;
+    const next = nextOf(
+      answer,
+      all.filter((each) => !asked.includes(each)),
     );
-    const told = all.find(({ id }) => id === next?.fact);
-    if (!told) return undefined;
-    asked.push(told.id);
-    text = withFact(text, told.id, told.value);
+    if (!next) return undefined;
+    asked.push(next);
   }
 }
 
 /**
  * Hides what a case tells, so that the verdict is open, and finds in which order the rules would ask.
+ * What they would ask first is told beforehand, so the last of their questions are the exercise.
  *
  * @returns undefined where nothing needs to be asked, or where asking alone settles nothing
  */
 export function askingOf(doc: CaseDocument, answer: Answer): Asking | undefined {
-  const { topic } = doc;
   const { outcome } = answer;
-  if (!topic || levelOf(topic.outcomes, outcome) === 'unknown') return undefined;
+  if (!doc.topic || levelOf(doc.topic.outcomes, outcome) === 'unknown') return undefined;
+  const topic = topicHere(doc.topic);
   const all = toldBy(doc);
-  const hide = (told: readonly Hidden[]) =>
-    told.reduce((text, { id }) => withFact(text, id, 'unknown'), doc.text);
-  const order = inOrder(hide(all), all, outcome);
+  const order = inOrder(topic, asking(askedIn(doc), [], all), all, outcome);
   if (!order || order.length === 0) return undefined;
-  const before = new Set(order.slice(0, Math.max(0, order.length - mostAsked)));
-  const hidden = all.filter(({ id }) => !before.has(id));
-  const text = hide(hidden);
-  const best = inOrder(text, hidden, outcome);
-  return best && best.length > 0 && hidden.length > best.length
-    ? { text, hidden, outcome, best }
-    : undefined;
+  const best = order.slice(-mostAsked);
+  const hidden = all.filter((each) => best.includes(each) || !order.includes(each));
+  if (hidden.length <= best.length) return undefined;
+  const text = hidden.reduce((so, { id }) => withFact(so, id, 'unknown'), doc.text);
+  const asks = asking(askedIn(doc), [], hidden);
+  return { text, asks, topic, hidden, outcome, best: best.map(({ id }) => id) };
 }
 
 /** How an exercise stands after some questions. */
@@ -97,21 +118,22 @@ export type Standing = {
   readonly text: string;
   readonly settled: boolean;
   readonly asked: readonly Hidden[];
-  /** The fact that the rules would ask for next, of those still hidden. */
+  /** The fact that the rules would ask for next, of those still hidden; found when it is read. */
   readonly next: Hidden | undefined;
 };
 
-export function standing({ text, hidden, outcome }: Asking, asked: readonly string[]): Standing {
+export function standing(exercise: Asking, asked: readonly string[]): Standing {
+  const { text, asks, topic, hidden, outcome } = exercise;
   const told = asked.flatMap((id) => hidden.find((each) => each.id === id) ?? []);
-  const now = told.reduce((so, { id, value }) => withFact(so, id, value), text);
-  const { doc, answer } = judge(now);
   const left = hidden.filter(({ id }) => !asked.includes(id));
-  const first = answer?.missing.find(({ fact }) => left.some(({ id }) => id === fact));
+  const answer = answerNow(topic, asking(asks, told, []));
   return {
-    text: now,
-    settled: answer !== undefined && isSettled({ doc, answer }, outcome),
+    text: told.reduce((so, { id, value }) => withFact(so, id, value), text),
+    settled: isSettled(topic, answer, outcome),
     asked: told,
-    next: left.find(({ id }) => id === first?.fact),
+    get next() {
+      return nextOf(answer, left);
+    },
   };
 }
 

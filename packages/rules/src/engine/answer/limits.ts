@@ -28,15 +28,18 @@ export function limitAnswers(
   return Object.entries(compiled.topic.limits).map(([id, limit]) => {
     const used = endsOf(compiled, run, limit.used);
     const rating = endsOf(compiled, run, limit.limit);
+    const state = states.get(`limit.${id}`) ?? 'unknown';
+    const plain = subtract(rating, used);
+    const left = state === 'not-asked' ? plain : (rooms(limit) ?? plain);
     const careAt = limit.margin ? endsOf(compiled, run, careName(id)) : undefined;
     return {
       id,
       label: say(text(limit.label)),
       used,
       limit: rating,
-      headroom: { ...roundedEnds(rooms.get(id) ?? subtract(rating, used)), unit: rating.unit },
+      headroom: { ...roundedEnds(left), unit: rating.unit },
       share: roundedEnds(divide(used, rating)),
-      state: states.get(`limit.${id}`) ?? 'unknown',
+      state,
       ...(careAt && { careAt }),
       roomUsed: roomUsed(compiled, run, id, used, rating),
       source: limit.source,

@@ -1,16 +1,16 @@
 import { hull, type Interval, subtract } from '../../quantity';
 import { isSold } from '../catalogue/offers';
-import { conditionRules } from '../condition/rules';
-import { rulesHolding } from '../condition/walk';
-import type { Topic } from '../define/shapes';
+import { type ConditionRule, conditionRules } from '../condition/rules';
+import { holds, type Look } from '../condition/walk';
+import type { Condition, Finding, Limit, Topic } from '../define/shapes';
 import type { Compiled } from '../formula/compile';
 import { type ParameterValues, type Run, runLike } from '../formula/run';
 import type { Input, Inputs } from '../value/values';
-import type { Holding } from './levels';
-import { endsOf, namedValues } from './named';
+import { type Holding, isAsked } from './levels';
+import { endsOf, lookIn } from './named';
 
-/** What each limit leaves, over all models. */
-export type Rooms = ReadonlyMap<string, Interval>;
+/** What a limit leaves, over all models; undefined where one is meant. */
+export type Rooms = (limit: Pick<Limit, 'used' | 'limit'>) => Interval | undefined;
 
 /** More models and years than this are not looked through one by one. */
 const mostModels = 200;
@@ -18,29 +18,69 @@ const mostModels = 200;
 const optionsOf = (input: Input | undefined): readonly string[] =>
   input?.kind === 'among' ? input.options : [];
 
-/** The inputs with one model and year each; none where there is only one, or too many. */
-function oneByOne(topic: Topic, inputs: Inputs): readonly Inputs[] {
+type One = { readonly inputs: Inputs; readonly years: readonly Inputs[] };
+
+/** The inputs with one model each, and of each with one year; none where there is only one, or too many. */
+function oneByOne(topic: Topic, inputs: Inputs): readonly One[] {
   return Object.values(topic.catalogues ?? {}).flatMap((catalogue) => {
     const { model, year } = catalogue;
     const [models, years] = [optionsOf(inputs.get(model)), optionsOf(inputs.get(year))];
-    const sold = models.flatMap((m) =>
-      years.flatMap((y) => (isSold(catalogue, m, y) ? [[m, y] as const] : [])),
-    );
-    if (sold.length < 2 || sold.length > mostModels) return [];
-    return sold.map(([m, y]) => {
-      const as = (fact: string, option: string): [string, Input] => {
-        const before = inputs.get(fact);
-        if (before?.kind !== 'among') throw new Error(`“${fact}” is no choice.`);
-        return [fact, { ...before, options: [option] }];
-      };
-      return new Map([...inputs, as(model, m), as(year, y)]);
+    const only = (among: Inputs, fact: string, options: readonly string[]): Inputs => {
+      const before = among.get(fact);
+      if (before?.kind !== 'among') throw new Error(`“${fact}” is no choice.`);
+      return new Map([...among, [fact, { ...before, options }]]);
+    };
+    const each = models.flatMap((name): One[] => {
+      const sold = years.filter((y) => isSold(catalogue, name, y));
+      if (sold.length === 0) return [];
+      const chosen = only(inputs, model, [name]);
+      return [
+        { inputs: only(chosen, year, sold), years: sold.map((y) => only(chosen, year, [y])) },
+      ];
     });
+    const count = each.reduce((total, one) => total + one.years.length, 0);
+    return count < 2 || count > mostModels ? [] : each;
   });
+}
+
+/** A run of a model in whichever year, and of each of its years; each looked into when it is wanted. */
+type Looked = { readonly look: Look; readonly years: () => readonly Look[] };
+
+/** Of a model: what holds in whichever year need not be asked year by year. */
+const inEvery = (condition: Condition, { look, years }: Looked): boolean =>
+  holds(condition, 'certain', look) || years().every((each) => holds(condition, 'certain', each));
+
+const inAny = (condition: Condition, { look, years }: Looked): boolean =>
+  holds(condition, 'possible', look) && years().some((each) => holds(condition, 'possible', each));
+
+/** Made when first wanted. */
+function kept<K extends object, V>(make: (key: K) => V): (key: K) => V {
+  const before = new Map<K, V>();
+  return (key) => {
+    const found = before.get(key) ?? make(key);
+    before.set(key, found);
+    return found;
+  };
+}
+
+/** What is asked, and may or may not hold while it is open which model is meant. */
+function openRules(topic: Topic, { certain, possible }: Holding, run: Run) {
+  const { limits, findings } = topic;
+  const asked = (id: string, kind: string, all: Readonly<Record<string, Limit | Finding>>) =>
+    all[id] && isAsked(all[id], run) ? [`${kind}.${id}`] : [];
+  const of = new Set([
+    ...Object.keys(limits).flatMap((id) => asked(id, 'limit', limits)),
+    ...Object.keys(findings).flatMap((id) => asked(id, 'finding', findings)),
+  ]);
+  return conditionRules(topic).filter(
+    ({ name, event }) => of.has(event.params.of) && possible.has(name) && !certain.has(name),
+  );
 }
 
 /**
  * Where it is open which model is meant, each is reckoned by itself: the weight of one is never held
- * against the rating of another. What holds of every model holds; what holds of none may not.
+ * against the rating of another. What holds of every model holds; what holds of none may not. What is
+ * certain, or cannot be, whichever it is, is so of each and is not asked again.
  */
 export function modelByModel(
   compiled: Compiled,
@@ -50,33 +90,33 @@ export function modelByModel(
   like: Run,
 ): { readonly holding: Holding; readonly rooms: Rooms } {
   const { topic } = compiled;
-  const each = oneByOne(topic, inputs);
-  if (each.length === 0) return { holding, rooms: new Map() };
-  const rules = conditionRules(topic);
-  const found = each.map((one) => {
-    const run = runLike(like, compiled, one, parameters);
-    const values = namedValues(compiled, run);
-    const rooms = Object.entries(topic.limits).map(([id, { used, limit }]): [string, Interval] => [
-      id,
-      subtract(endsOf(compiled, run, limit), endsOf(compiled, run, used)),
-    ]);
-    return {
-      rooms: new Map(rooms),
-      certain: rulesHolding(rules, 'certain', values),
-      possible: rulesHolding(rules, 'possible', values),
-    };
-  });
-  const inAll = [...(found[0]?.certain ?? [])].filter((id) =>
-    found.every(({ certain }) => certain.has(id)),
+  const all = oneByOne(topic, inputs);
+  if (all.length === 0) return { holding, rooms: () => undefined };
+  const runOf = (one: Inputs) => runLike(like, compiled, one, parameters);
+  const runsOf = kept(({ years }: One) => years.map(runOf));
+  const lookOf = kept((run: Run) => lookIn(compiled, run));
+  const models = all.map(
+    (one): Looked => ({
+      look: lookIn(compiled, runOf(one.inputs)),
+      years: () => runsOf(one).map(lookOf),
+    }),
   );
-  const inSome = (id: string) => found.some(({ possible }) => possible.has(id));
-  const roomOf = (id: string): Interval =>
-    found.flatMap(({ rooms }) => rooms.get(id) ?? []).reduce(hull);
+  const open = openRules(topic, holding, like);
+  const inAll = ({ conditions }: ConditionRule): boolean =>
+    models.every((each) => inEvery(conditions, each));
+  const inSome = ({ conditions }: ConditionRule): boolean =>
+    models.some((each) => inAny(conditions, each));
+  const namesOf = (rules: readonly ConditionRule[]) => rules.map(({ name }) => name);
+  const inNone = new Set(namesOf(open.filter((rule) => !inSome(rule))));
   return {
     holding: {
-      certain: new Set([...holding.certain, ...inAll]),
-      possible: new Set([...holding.possible].filter(inSome)),
+      certain: new Set([...holding.certain, ...namesOf(open.filter(inAll))]),
+      possible: new Set([...holding.possible].filter((name) => !inNone.has(name))),
     },
-    rooms: new Map(Object.keys(topic.limits).map((id) => [id, roomOf(id)])),
+    rooms: ({ used, limit }) =>
+      all
+        .flatMap(runsOf)
+        .map((run) => subtract(endsOf(compiled, run, limit), endsOf(compiled, run, used)))
+        .reduce(hull),
   };
 }

@@ -27,55 +27,85 @@ const hullOf = (of: readonly Ends[]): Ends =>
 const sumOf = (of: readonly Ends[]): Ends =>
   of.reduce<Ends>(([lo, hi], each) => [lo + each[0], hi + each[1]], [0, 0]);
 
+/** The figures of options that the rows take. */
+const figuresAdded = ({ rows }: Catalogue): readonly string[] => Object.values(rows?.figures ?? {});
+
 const placeOf = ({ models, options }: Catalogue, model: string, option: string): number =>
   models[model]?.places[options[option]?.place ?? ''] ?? 0;
 
 const figureOf = ({ options }: Catalogue, option: string, figure: string): number =>
   options[option]?.figures[figure] ?? 0;
 
-/** A way's sum of a figure, and the middle of its places weighed by that figure. */
-function wayOf(catalogue: Catalogue, model: string, way: readonly string[], figure: string) {
-  const each = way.map((option) => figureOf(catalogue, option, figure));
-  const sum = each.reduce((a, b) => a + b, 0);
-  const moment = way.reduce(
-    (total, option, i) => total + (each[i] ?? 0) * placeOf(catalogue, model, option),
-    0,
-  );
-  return { sum, middle: sum === 0 ? undefined : moment / sum };
-}
+/** A way of filling a part: the weight, or another figure, of each option, and where it stands. */
+type Way = readonly { readonly figures: readonly number[]; readonly place: string }[];
 
-/** One row for the ways of a part, less what is told apart. */
-function openRow(
+/** A part that is still open, less what is told apart: what it adds, whichever model it is of. */
+type Open = { readonly ways: readonly Way[]; readonly figures: readonly Ends[] };
+
+const plus = (a: number, b: number): number => a + b;
+
+function openParts(
   catalogue: Catalogue,
-  model: string,
-  part: Part,
+  parts: readonly Part[],
   apart: ReadonlySet<string>,
-): Added {
-  const figures = Object.keys(catalogue.rows?.figures ?? {}).map(
-    (column) => catalogue.rows?.figures[column] ?? '',
-  );
-  const ways = part.map((way) => [...way].filter((option) => !apart.has(option)));
-  const sums: [string, Ends][] = [];
-  const middles: Ends[] = [];
-  for (const figure of figures) {
-    const found = ways.map((way) => wayOf(catalogue, model, way, figure));
-    sums.push([figure, hullOf(found.map(({ sum }) => [sum, sum]))]);
-    for (const { middle } of found) if (middle !== undefined) middles.push([middle, middle]);
-  }
-  return { option: undefined, figures: Object.fromEntries(sums), place: hullOf(middles) };
+): readonly Open[] {
+  const names = figuresAdded(catalogue);
+  const open = parts.map((part): Open => {
+    const ways = part.map((way) =>
+      [...way]
+        .filter((option) => !apart.has(option))
+        .map((option) => ({
+          figures: names.map((name) => figureOf(catalogue, option, name)),
+          place: catalogue.options[option]?.place ?? '',
+        })),
+    );
+    const sums = names.map((_, i) =>
+      ways.map((way) => way.map(({ figures }) => figures[i] ?? 0).reduce(plus, 0)),
+    );
+    return { ways, figures: sums.map((each) => hullOf(each.map((sum) => [sum, sum]))) };
+  });
+  return open.filter(({ figures }) => !figures.every(isNothing));
 }
 
-const addsNothing = ({ figures }: Added): boolean =>
-  Object.values(figures).every(([lo, hi]) => lo === 0 && hi === 0);
+/** From the foremost middle of a way to the rearmost, the places weighed by each figure. */
+function placeIn(catalogue: Catalogue, model: string, { ways, figures }: Open): Ends {
+  const places = catalogue.models[model]?.places ?? {};
+  const middles = figures.flatMap((_, i) =>
+    ways.flatMap((way): Ends[] => {
+      let [sum, moment] = [0, 0];
+      for (const option of way) {
+        const figure = option.figures[i] ?? 0;
+        sum += figure;
+        moment += figure * (places[option.place] ?? 0);
+      }
+      return sum === 0 ? [] : [[moment / sum, moment / sum]];
+    }),
+  );
+  return hullOf(middles);
+}
 
-/** Several rows as one, for an order that is itself one of several. */
-function together(rows: readonly Added[], names: readonly string[]): Added {
-  const figures = names.map((name): [string, Ends] => [
-    name,
-    sumOf(rows.map((row) => row.figures[name] ?? [0, 0])),
-  ]);
-  const place = hullOf(rows.filter((row) => !addsNothing(row)).map((row) => row.place));
-  return { option: undefined, figures: Object.fromEntries(figures), place };
+const isNothing = ([lo, hi]: Ends): boolean => lo === 0 && hi === 0;
+
+const named = (names: readonly string[], figures: readonly Ends[]): Added['figures'] =>
+  Object.fromEntries(names.map((name, i) => [name, figures[i] ?? [0, 0]]));
+
+/** All that is open in one row, over all orders. */
+function openOverAll(
+  catalogue: Catalogue,
+  among: readonly Built[],
+  sure: ReadonlySet<string>,
+): readonly Added[] {
+  const names = figuresAdded(catalogue);
+  const open = among.map(({ parts }) => openParts(catalogue, parts, sure));
+  const sums = open.map((each) =>
+    names.map((_, i) => sumOf(each.map((o) => o.figures[i] ?? [0, 0]))),
+  );
+  const places = among.flatMap(({ models }, i) =>
+    models.flatMap((model) => (open[i] ?? []).map((each) => placeIn(catalogue, model, each))),
+  );
+  const figures = names.map((_, i) => hullOf(sums.map((each) => each[i] ?? [0, 0])));
+  if (figures.every(isNothing)) return [];
+  return [{ option: undefined, figures: named(names, figures), place: hullOf(places) }];
 }
 
 /**
@@ -90,42 +120,52 @@ export function addedBy(
   orders: readonly Order[] | undefined,
 ): readonly Added[] {
   const rows = rowsFor(catalogue, orders);
-  return rows.length > 0 ? rows : [together([], Object.values(catalogue.rows?.figures ?? {}))];
+  const nothing = figuresAdded(catalogue).map((): Ends => [0, 0]);
+  const none = { option: undefined, figures: named(figuresAdded(catalogue), nothing) };
+  return rows.length > 0 ? rows : [{ ...none, place: [0, 0] }];
+}
+
+/** What orders come to, and of which models. */
+type Built = { readonly parts: readonly Part[]; readonly models: readonly string[] };
+
+function builtBy(catalogue: Catalogue, orders: readonly Order[]): readonly Built[] {
+  const found = new Map<readonly Part[], Set<string>>();
+  for (const order of orders) {
+    const { parts } = buildsOf(catalogue, order);
+    const models = found.get(parts) ?? new Set<string>();
+    found.set(parts, models.add(order.model));
+  }
+  return [...found].map(([parts, models]) => ({ parts, models: [...models] }));
 }
 
 function rowsFor(catalogue: Catalogue, orders: readonly Order[] | undefined): readonly Added[] {
-  const names = Object.values(catalogue.rows?.figures ?? {});
+  const names = figuresAdded(catalogue);
   if (!orders) return [anything(catalogue, names)];
-  const among = candidates(catalogue, orders).map((order) => ({
-    model: order.model,
-    parts: buildsOf(catalogue, order).parts,
-  }));
+  const possible = candidates(catalogue, orders);
+  const among = builtBy(catalogue, possible);
   const certain = among.map(({ parts }) => new Set(parts.flatMap((part) => [...certainIn(part)])));
   const sure = new Set(
     [...(certain[0] ?? [])].filter((option) => certain.every((each) => each.has(option))),
   );
+  const all = [...new Set(among.flatMap(({ models }) => models))];
   const rows = [...sure].map((option): Added => {
-    const places = among.map(({ model }) => placeOf(catalogue, model, option));
-    const figures = names.map((name): [string, Ends] => {
+    const places = all.map((model) => placeOf(catalogue, model, option));
+    const figures = names.map((name): Ends => {
       const value = figureOf(catalogue, option, name);
-      return [name, [value, value]];
+      return [value, value];
     });
     const place = hullOf(places.map((at) => [at, at]));
-    return { option, figures: Object.fromEntries(figures), place };
+    return { option, figures: named(names, figures), place };
   });
-  const open = among.map(({ model, parts }) =>
-    parts.map((part) => openRow(catalogue, model, part, sure)).filter((row) => !addsNothing(row)),
-  );
-  const [only = []] = open;
-  if (open.length <= 1) return [...rows, ...only];
-  const merged = open.map((each) => together(each, names));
-  const figures = names.map((name): [string, Ends] => [
-    name,
-    hullOf(merged.map((each) => each.figures[name] ?? [0, 0])),
-  ]);
-  const place = hullOf(merged.filter((each) => !addsNothing(each)).map((each) => each.place));
-  const rest: Added = { option: undefined, figures: Object.fromEntries(figures), place };
-  return addsNothing(rest) ? rows : [...rows, rest];
+  if (possible.length > 1) return [...rows, ...openOverAll(catalogue, among, sure)];
+  const [model = ''] = all;
+  const parts = among.flatMap((each) => each.parts);
+  const apart = openParts(catalogue, parts, sure).map((open) => ({
+    option: undefined,
+    figures: named(names, open.figures),
+    place: placeIn(catalogue, model, open),
+  }));
+  return [...rows, ...apart];
 }
 
 function anything(catalogue: Catalogue, names: readonly string[]): Added {

@@ -8,15 +8,20 @@
  *             'year'     a year instead of the chosen one
  *             'option'   an option
  *             'change'   an option and a year
+ *     over    'orders'       what it comes to hangs on the model itself
+ *             'unlike'       only on what is offered and wished for
+ *             'ofOneModel'   only on the year and what is wished for
  */
 export type Ask = {
   readonly yields: 'number' | 'truth';
   readonly about: 'figure' | 'model' | 'nothing' | 'year' | 'option' | 'change';
+  readonly over: 'orders' | 'unlike' | 'ofOneModel';
 };
 
-const count = { yields: 'number', about: 'model' } as const;
+const count = { yields: 'number', about: 'model', over: 'unlike' } as const;
+const is = { yields: 'truth', about: 'model', over: 'unlike' } as const;
 export const asks = {
-  figure: { yields: 'number', about: 'figure' },
+  figure: { yields: 'number', about: 'figure', over: 'orders' },
   wishes: count,
   wishesMet: count,
   wishesMissing: count,
@@ -25,14 +30,14 @@ export const asks = {
   choices: count,
   builds: count,
   buildsInAll: count,
-  sold: { yields: 'truth', about: 'model' },
-  orderable: { yields: 'truth', about: 'model' },
-  clash: { yields: 'truth', about: 'model' },
-  modelsOrderable: { yields: 'number', about: 'nothing' },
-  orderableIn: { yields: 'truth', about: 'year' },
-  inBuild: { yields: 'truth', about: 'option' },
-  comesWith: { yields: 'truth', about: 'option' },
-  becameStandard: { yields: 'truth', about: 'change' },
+  sold: is,
+  orderable: is,
+  clash: is,
+  modelsOrderable: { yields: 'number', about: 'nothing', over: 'ofOneModel' },
+  orderableIn: { yields: 'truth', about: 'year', over: 'unlike' },
+  inBuild: { yields: 'truth', about: 'option', over: 'unlike' },
+  comesWith: { yields: 'truth', about: 'option', over: 'unlike' },
+  becameStandard: { yields: 'truth', about: 'change', over: 'orders' },
 } as const satisfies Record<string, Ask>;
 
 export type AskName = keyof typeof asks;

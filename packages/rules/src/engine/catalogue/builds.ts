@@ -10,6 +10,8 @@ export type Order = {
   readonly unwanted: readonly string[];
 };
 
+type Wish = Pick<Order, 'wanted' | 'unwanted'>;
+
 export type Builds = {
   /** Sold that year at all. */
   readonly sold: boolean;
@@ -82,7 +84,7 @@ function clausesOf(rule: OptionRule, { standard, optional }: Offered): readonly 
 export function orderClauses(
   { rules }: Catalogue,
   offered: Offered,
-  { wanted, unwanted }: Pick<Order, 'wanted' | 'unwanted'>,
+  { wanted, unwanted }: Wish,
 ): readonly Clause[] {
   const { standard, optional } = offered;
   const wish = (option: string): readonly Clause[] => {
@@ -100,36 +102,43 @@ export function orderClauses(
   ];
 }
 
-function reckonBuilds(catalogue: Catalogue, order: Order): Builds {
-  const { model, year, wanted, unwanted } = order;
-  const sold = isSold(catalogue, model, year);
-  const offered = offeredIn(catalogue, model, year);
+/** What is wanted and may be chosen, each by itself. */
+const alone = ({ optional }: Offered, { wanted }: Wish): readonly Part[] =>
+  wanted.flatMap((option) => (optional.includes(option) ? [[new Set([option])]] : []));
+
+function reckonBuilds(catalogue: Catalogue, sold: boolean, offered: Offered, wish: Wish): Builds {
+  const { wanted, unwanted } = wish;
   const { standard, optional } = offered;
   const has = (option: string) => standard.has(option) || optional.includes(option);
-  const clauses = orderClauses(catalogue, offered, order);
+  const clauses = orderClauses(catalogue, offered, wish);
   const count = sold ? countWays(optional.length, clauses) : 0n;
-  const asked = wanted.filter((option) => optional.includes(option));
   return {
     sold,
     offered,
     met: wanted.filter(has).length,
     imposed: unwanted.filter((option) => standard.has(option)).length,
     count,
-    parts: count > 0n ? leastParts(clauses, optional) : asked.map((option) => [new Set([option])]),
+    parts: count > 0n ? leastParts(clauses, optional) : alone(offered, wish),
   };
 }
 
-/** More orders than this are not kept at a time. */
-const mostKept = 20_000;
-const kept = new WeakMap<Catalogue, Map<string, Builds>>();
+/** More than this are not kept at a time for what is offered. */
+const mostKept = 2000;
+const kept = new WeakMap<Catalogue, Map<Offered, Map<string, Builds>>>();
 
-/** Reckoned once for each order. */
+/** Reckoned once for what is offered and wished for, on whichever models and in whichever years. */
 export function buildsOf(catalogue: Catalogue, order: Order): Builds {
-  const before = kept.get(catalogue) ?? new Map<string, Builds>();
-  kept.set(catalogue, before);
-  const key = [order.model, order.year, order.wanted.join(' '), order.unwanted.join(' ')].join('|');
-  const found = before.get(key) ?? reckonBuilds(catalogue, order);
+  const { model, year, wanted, unwanted } = order;
+  const offered = offeredIn(catalogue, model, year);
+  const lists = kept.get(catalogue) ?? new Map<Offered, Map<string, Builds>>();
+  kept.set(catalogue, lists);
+  const before = lists.get(offered) ?? new Map<string, Builds>();
+  lists.set(offered, before);
+  const key = `${wanted.join(' ')}|${unwanted.join(' ')}`;
+  const found = before.get(key);
+  if (found) return found;
+  const made = reckonBuilds(catalogue, isSold(catalogue, model, year), offered, order);
   if (before.size >= mostKept) before.clear();
-  before.set(key, found);
-  return found;
+  before.set(key, made);
+  return made;
 }

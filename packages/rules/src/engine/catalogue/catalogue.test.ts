@@ -10,6 +10,7 @@ import { parseFormula } from '../formula/parse';
 import { buildsOf } from './builds';
 import { standsAgainst } from './conflict';
 import { offeredIn } from './offers';
+import { ordersOf } from './orders';
 import { boatPart, boats } from './small-catalogue.fixture';
 import { ruleInWords } from './words';
 
@@ -288,4 +289,18 @@ describe('what stands against an order', () => {
       'Mast: not together with spar',
     ]);
   });
+});
+
+test('orders are listed once for as long as nothing they hang on changes', () => {
+  const read = (said: Readonly<Record<string, readonly string[]>>) => (fact: string) => ({
+    options: said[fact] ?? ['yes', 'no'],
+    given: said[fact] !== undefined,
+  });
+  const gig = { 'boat.name': ['gig'], 'boat.year': ['2001', '2002'] };
+  const before = ordersOf(boats, read(gig));
+  expect(ordersOf(boats, read({ ...gig }))).toBe(before);
+  expect(ordersOf(boats, read({ ...gig, 'boat.year': ['2001'] })).orders).toEqual([
+    { model: 'gig', year: '2001', wanted: [], unwanted: [] },
+  ]);
+  expect(before.orders?.length).toBe(2);
 });

@@ -7,6 +7,7 @@ export type Offered = {
   readonly optional: readonly string[];
 };
 
+/** What a model offers in a year in which it is not sold. */
 const nothing: Offered = { standard: new Set(), optional: [] };
 
 export function isSold({ models }: Catalogue, model: string, year: string): boolean {
@@ -14,16 +15,30 @@ export function isSold({ models }: Catalogue, model: string, year: string): bool
   return sold !== undefined && sold[0] <= year && year <= sold[1];
 }
 
-export function offeredIn(catalogue: Catalogue, model: string, year: string): Offered {
-  const list = catalogue.models[model]?.offers ?? '';
-  if (!isSold(catalogue, model, year)) return nothing;
+const listed = new WeakMap<Catalogue, Map<string, Offered>>();
+
+/** One list of what is offered for all models and years that have the same. */
+function offeredOn(catalogue: Catalogue, list: string, year: string): Offered {
+  const kept = listed.get(catalogue) ?? new Map<string, Offered>();
+  listed.set(catalogue, kept);
+  const before = kept.get(`${list} ${year}`);
+  if (before) return before;
   const now = (catalogue.offers[list] ?? []).filter(
     ({ from, to }) => from <= year && (to === undefined || year <= to),
   );
-  const standard = new Set(now.flatMap(({ option, as }) => (as === 'standard' ? [option] : [])));
+  const standard = now.flatMap(({ option, as }) => (as === 'standard' ? [option] : []));
   const optional = now.flatMap(({ option, as }) => (as === 'optional' ? [option] : []));
-  return { standard, optional };
+  const same = `=${standard.join(' ')}|${optional.join(' ')}`;
+  const made = kept.get(same) ?? { standard: new Set(standard), optional };
+  kept.set(same, made);
+  kept.set(`${list} ${year}`, made);
+  return made;
 }
+
+export const offeredIn = (catalogue: Catalogue, model: string, year: string): Offered =>
+  isSold(catalogue, model, year)
+    ? offeredOn(catalogue, catalogue.models[model]?.offers ?? '', year)
+    : nothing;
 
 /** The first year in which an option comes with a model without being asked for; after its first. */
 export function becameStandard(

@@ -2,8 +2,15 @@ import { unitOf } from '../../quantity';
 import { addedBy, type Ends } from '../catalogue/added';
 import { asks } from '../catalogue/ask-names';
 import { numberFor, truthFor } from '../catalogue/asks';
-import { candidates, type Held, ordersOf, type Read } from '../catalogue/orders';
-import type { Catalogue } from '../define/catalogue';
+import {
+  candidates,
+  type Held,
+  modelsOf,
+  type Orders,
+  ordersOf,
+  type Read,
+} from '../catalogue/orders';
+import type { BuildRows, Catalogue } from '../define/catalogue';
 import type { Topic } from '../define/shapes';
 import {
   type Input,
@@ -12,6 +19,7 @@ import {
   type NumberInput,
   noSlopes,
   nothing,
+  type RowsInput,
   type Value,
 } from '../value/values';
 import type { NodeOf } from './grammar/nodes';
@@ -27,17 +35,30 @@ function heldBy({ ask, args }: Asked): Held {
   return about === 'model' ? { model: first } : about === 'year' ? { year: first } : {};
 }
 
+const answered = new WeakMap<Orders, Map<string, Value>>();
+
 /** What a catalogue says, over every order that the facts leave possible. */
 export function catalogued(node: Asked, catalogue: Catalogue, read: Read): Value {
   const { ask, args } = node;
-  const isFigure = ask === 'figure';
-  const bare: Catalogue = isFigure ? { ...catalogue, wishes: {} } : catalogue;
-  const { orders, open } = ordersOf(bare, read, heldBy(node));
+  const find = ask === 'figure' ? modelsOf : ordersOf;
+  const among = find(catalogue, read, heldBy(node));
+  const kept = answered.get(among) ?? new Map<string, Value>();
+  answered.set(among, kept);
+  const mark = [ask, ...args].join(' ');
+  const found = kept.get(mark) ?? overAll(node, catalogue, among);
+  kept.set(mark, found);
+  return found;
+}
+
+function overAll({ ask, args }: Asked, catalogue: Catalogue, all: Orders): Value {
+  const { open } = all;
+  const orders = all[asks[ask].over];
   if (asks[ask].yields === 'truth') {
     const found = orders?.flatMap((order) => truthFor(catalogue, ask, args, order));
     const [yes, no] = found ? [found.includes(true), found.includes(false)] : [true, true];
     return { kind: 'truth', yes, no, on: yes && no ? open : nothing };
   }
+  const isFigure = ask === 'figure';
   const among = orders && isFigure ? candidates(catalogue, orders) : orders;
   const found = among?.map((order) => numberFor(catalogue, ask, args, order));
   const factor = factorOf(isFigure ? catalogue.figures[args[0] ?? ''] : undefined);
@@ -52,6 +73,39 @@ function cell(ends: Ends = [0, 0], unit: string | undefined): NumberInput {
   const factor = factorOf(unit);
   const [lo, hi] = [ends[0] * factor, ends[1] * factor];
   return { kind: 'number', lo, hi, status: 'known', open: false };
+}
+
+type Cells = RowsInput['rows'][number];
+
+/** The rows that the options of every possible order come to. */
+function rowsAdded(catalogue: Catalogue, rows: BuildRows, { orders }: Orders): readonly Cells[] {
+  return addedBy(catalogue, orders).map((each) =>
+    Object.fromEntries([
+      ...Object.entries(rows.figures).map(([column, figure]) => [
+        column,
+        cell(each.figures[figure], catalogue.figures[figure]),
+      ]),
+      [rows.place, cell(each.place, catalogue.placeUnit)],
+    ]),
+  );
+}
+
+const lengthened = new WeakMap<Orders, WeakMap<RowsInput, RowsInput>>();
+
+/** A list with those rows after its own: of the same list and orders the same again. */
+function withAdded(
+  catalogue: Catalogue,
+  rows: BuildRows,
+  among: Orders,
+  list: RowsInput,
+): RowsInput {
+  const kept = lengthened.get(among) ?? new WeakMap<RowsInput, RowsInput>();
+  lengthened.set(among, kept);
+  const before = kept.get(list);
+  if (before) return before;
+  const made: RowsInput = { ...list, rows: [...list.rows, ...rowsAdded(catalogue, rows, among)] };
+  kept.set(list, made);
+  return made;
 }
 
 const withRows = new WeakMap<Inputs, Inputs>();
@@ -75,16 +129,8 @@ export function withBuilds(topic: Topic, inputs: Inputs): Inputs {
     const { rows } = catalogue;
     const list = rows && made.get(rows.list);
     if (!rows || list?.kind !== 'rows') continue;
-    const added = addedBy(catalogue, ordersOf(catalogue, read).orders).map((each) =>
-      Object.fromEntries([
-        ...Object.entries(rows.figures).map(([column, figure]) => [
-          column,
-          cell(each.figures[figure], catalogue.figures[figure]),
-        ]),
-        [rows.place, cell(each.place, catalogue.placeUnit)],
-      ]),
-    );
-    made.set(rows.list, { ...list, rows: [...list.rows, ...added] });
+    const among = ordersOf(catalogue, read);
+    made.set(rows.list, withAdded(catalogue, rows, among, list));
   }
   withRows.set(inputs, made);
   withRows.set(made, made);

@@ -1,21 +1,15 @@
+import type { Catalogue } from '../define/catalogue';
 import type { Inputs } from '../value/values';
 import type { Compiled } from './compile';
 import type { Node } from './grammar/nodes';
 import { askedIn, namesIn } from './kinds';
 
-/** The facts that a name rests on; null where it may be any of them. */
-type Rests = ReadonlySet<string> | null;
+/** The facts that a name rests on. */
+type Rests = ReadonlySet<string>;
 
 const nothing: Rests = new Set();
 
-function joined(all: readonly Rests[]): Rests {
-  const facts = new Set<string>();
-  for (const each of all) {
-    if (each === null) return null;
-    for (const fact of each) facts.add(fact);
-  }
-  return facts;
-}
+const joined = (all: readonly Rests[]): Rests => new Set(all.flatMap((each) => [...each]));
 
 /**
  * The facts that a value can change with, through whatever formulas, decisions and simulations stand
@@ -30,8 +24,12 @@ function restsOn(compiled: Compiled): (name: string) => Rests {
     joined([...namesIn(node).map(of), ...askedIn(node).map(ofAsked)]);
 
   /** A catalogue reads choices and wishes by names of its own. */
+  const ofOrder = ({ model, year, wishes }: Catalogue): Rests =>
+    joined([model, year, ...Object.values(wishes)].map((name) => of(name)));
+
   const ofAsked = (id: string): Rests => {
-    if (Object.hasOwn(catalogues, id)) return null;
+    const catalogue = Object.hasOwn(catalogues, id) ? catalogues[id] : undefined;
+    if (catalogue) return ofOrder(catalogue);
     const simulation = simulations.get(id);
     return simulation
       ? joined([...simulation.uses.map(of), ...simulation.asks.map(ofAsked)])
@@ -42,11 +40,19 @@ function restsOn(compiled: Compiled): (name: string) => Rests {
     const formula = formulas.get(name);
     if (formula) return inside(formula.node);
     if (Object.hasOwn(decisions, name)) return joined((decisions[name]?.on ?? []).map(of));
-    if (Object.hasOwn(facts, name)) return new Set([name]);
+    if (Object.hasOwn(facts, name)) return new Set([name, ...ofRows(name)]);
     const list = name.slice(0, Math.max(0, name.lastIndexOf('.')));
     // All others are parameters, or values of a simulation, which is asked by its own name.
-    return Object.hasOwn(facts, list) ? new Set([list]) : nothing;
+    return Object.hasOwn(facts, list) ? of(list) : nothing;
   };
+
+  /** A list to which a catalogue adds the rows of an order. */
+  const ofRows = (list: string): Rests =>
+    joined(
+      Object.values(catalogues)
+        .filter(({ rows }) => rows?.list === list)
+        .map(ofOrder),
+    );
 
   const of = (name: string): Rests => {
     const before = kept.get(name);
@@ -80,13 +86,12 @@ export function unmoved(
   for (const [fact, input] of now) if (before.get(fact) !== input) moved.push(fact);
   return (name) => {
     const facts = rests(name);
-    return facts !== null && !moved.some((fact) => facts.has(fact));
+    return !moved.some((fact) => facts.has(fact));
   };
 }
 
 /** Whether a name rests on one of these facts, or on none at all, as a parameter does. */
 export function restsOnAny(compiled: Compiled, name: string, facts: readonly string[]): boolean {
   const rests = restsIn(compiled)(name);
-  if (rests === null) return facts.length > 0;
   return rests.size === 0 || facts.some((fact) => rests.has(fact));
 }
