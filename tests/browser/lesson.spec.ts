@@ -22,3 +22,39 @@ test('an exercise that a case has nothing for cannot be chosen, and why is said'
   await expect(option(settled, 'What do you ask next?')).toBeEnabled();
   await expect(exercise(settled)).toHaveAccessibleDescription('');
 });
+
+test('what a trainer wants to say stands folded with its case, and phones stay asked for from case to case', {
+  tag: '@once',
+}, async ({ page }) => {
+  await page.goto('/#/class');
+  for (const title of [unread, settled]) {
+    await page.getByRole('searchbox').fill(title);
+    await page.getByRole('checkbox', { name: title }).check();
+  }
+  await page.locator('#learners').fill('Ada');
+  await page.locator('ol.plan').getByText('What I want to say').first().click();
+  const note = 'The label is in the door.';
+  await page.getByLabel(`Note on ${unread}`).fill(note);
+  await page.getByRole('button', { name: /^Begin with/ }).click();
+  await expect(page.getByText('Case 1 of 2')).toBeVisible();
+  await expect(page.getByText('8 min planned')).toBeVisible();
+  // Whoever has the device in hand shall not read it unasked.
+  await expect(page.getByText(note)).toBeHidden();
+  await page.getByText('What I want to say').click();
+  await expect(page.getByText(note)).toBeVisible();
+  await page.getByText('On the learners’ own phones').click();
+  await expect(page.locator('on-phones svg.code')).toBeVisible();
+  const href = await page.getByRole('link', { name: /The link that opens/ }).getAttribute('href');
+  await page.locator('.open-working').click();
+  await page.getByRole('button', { name: 'The next case' }).click();
+  await expect(page.getByText('Case 2 of 2')).toBeVisible();
+  await expect(page.locator('#guess-code')).toBeVisible();
+  const phone = await page.context().newPage();
+  await phone.goto(href ?? '');
+  await phone.getByRole('button', { name: 'Ada' }).click();
+  await phone.getByLabel('I say').fill('1,003');
+  await phone.getByRole('button', { name: 'That is my guess' }).click();
+  await expect(phone.locator('.handed')).toBeInViewport();
+  await expect(phone.locator('.read-out')).toBeInViewport();
+  expect(await phone.locator('body').textContent()).not.toContain(note);
+});

@@ -6,6 +6,7 @@ import {
   type ClassStep,
   committed,
   type Group,
+  type GroupCase,
   isOpen,
   isSureness,
   surenesses,
@@ -14,6 +15,7 @@ import {
 import { answerRead } from './case-read';
 import { Committed, Joined, type Reason, StepShown, TakenBack } from './class-case-events';
 import './on-phones';
+import type { PhonesOpened } from './on-phones';
 import './guess-spread';
 import { guessesOf } from './guesses';
 import './what-if';
@@ -47,6 +49,8 @@ export class ClassCase extends PlainElement {
   declare turn: string | undefined;
   declare wrong: string;
   declare told: string;
+  /** Whether learners guess on phones of their own, which lasts from case to case. */
+  private onPhones = false;
 
   constructor() {
     super();
@@ -158,6 +162,14 @@ export class ClassCase extends PlainElement {
     </details>`;
   }
 
+  /** Folded, as learners may hold this very device. */
+  private planned({ minutes, note = '' }: GroupCase) {
+    const time =
+      minutes === undefined ? nothing : html`<p class="soft small">${minutes} min planned</p>`;
+    if (note === '') return time;
+    return html`${time}<details class="noprint note"><summary>What I want to say</summary><p>${note}</p></details>`;
+  }
+
   private onScreen() {
     const now = this.group.step ?? 'guesses';
     return html`<div class="acts noprint" role="group" aria-label="On the learners’ screen">
@@ -210,6 +222,7 @@ export class ClassCase extends PlainElement {
     return html`
       <p class="soft small">Case ${group.at + 1} of ${group.cases.length}</p>
       <h2 tabindex="-1">${each.title}</h2>
+      ${this.planned(each)}
       ${taskRead(walked, system)}
       <p role="status">${this.told}</p>
       ${
@@ -227,7 +240,13 @@ export class ClassCase extends PlainElement {
           : html`${this.turnForm(walked)}
             <p class="small">Committed: ${group.learners.length - waiting(group).length} of ${group.learners.length}.</p>
             ${this.opening()}
-            <on-phones .group=${group}></on-phones>
+            <on-phones
+              .group=${group}
+              .open=${this.onPhones}
+              @phones-opened=${({ detail }: PhonesOpened) => {
+                this.onPhones = detail;
+              }}
+            ></on-phones>
             ${this.changes()}`
       }
     `;

@@ -43,7 +43,8 @@ export async function casesOf(
     if (!walkedCase(found)) {
       return `“${found.title}” has nothing for “${exerciseWords[found.exercise ?? 'predict']}”; choose another exercise for it.`;
     }
-    cases.push(found);
+    const { minutes, note } = item;
+    cases.push({ ...found, minutes, ...(note !== '' && { note }) });
     tell(cases.length);
     await pause();
   }

@@ -171,18 +171,27 @@ export class JoinView extends PlainElement {
     this.told = '';
     this.line?.say({ guess: code, why });
     this.code = { code, said: read.said, why };
+    void this.toHanded();
+  }
+
+  /** What is to be read out stands where the form was, which may be out of sight by then. */
+  private async toHanded(): Promise<void> {
+    await this.updateComplete;
+    const handed = this.querySelector<HTMLElement>('.handed');
+    handed?.focus({ preventScroll: true });
+    handed?.scrollIntoView({ block: 'start' });
   }
 
   private handed({ id }: PassedOn, { code, said, why }: NonNullable<JoinView['code']>) {
     const grouped = code.replace(/(.{3})(?=.)/g, '$1 ');
     const back = `${pageAddress()}#/class/guess/${id}/${code}/${encodeURIComponent(why)}`;
     if (this.line) {
-      return html`<p>You say <strong class="num">${said}</strong>.</p>
+      return html`<p class="handed" tabindex="-1">You say <strong class="num">${said}</strong>.</p>
         <div class="acts"><button @click=${() => {
           this.code = undefined;
         }}>I mistyped</button></div>`;
     }
-    return html`<p>You say <strong class="num">${said}</strong>. Read this code out, or let the trainer’s device scan it:</p>
+    return html`<p class="handed" tabindex="-1">You say <strong class="num">${said}</strong>. Read this code out, or let the trainer’s device scan it:</p>
       <p class="read-out num" aria-label=${[...code].join(' ')}>${grouped}</p>
       <qr-code .text=${back} .label=${'Code that carries the guess to the trainer'}></qr-code>
       <div class="acts">

@@ -11,15 +11,24 @@ import { guessByCode } from './take-code';
 /** What a code that is scanned from a screen may carry, in characters. */
 const mostForCode = 1_500;
 
+/** Whether phones are asked for from here on. */
+export class PhonesOpened extends CustomEvent<boolean> {
+  constructor(open: boolean) {
+    super('phones-opened', { detail: open, bubbles: true });
+  }
+}
+
 /** Learners guess on phones of their own: a code opens the class there, and their guesses come back as codes. */
 export class OnPhones extends PlainElement {
   static override properties = {
     group: { attribute: false },
+    open: { attribute: false },
     href: { state: true },
     wrong: { state: true },
     taken: { state: true },
   };
   declare group: Group;
+  declare open: boolean;
   declare href: string | undefined;
   declare wrong: string;
   declare taken: string;
@@ -32,7 +41,9 @@ export class OnPhones extends PlainElement {
   }
 
   private async show(event: Event): Promise<void> {
-    if (!(event.target instanceof HTMLDetailsElement) || !event.target.open) return;
+    if (!(event.target instanceof HTMLDetailsElement)) return;
+    this.dispatchEvent(new PhonesOpened(event.target.open));
+    if (!event.target.open) return;
     const { group } = this;
     const of = `${group.id} ${group.learners.join()}`;
     if (of === this.packedOf) return;
@@ -69,7 +80,7 @@ export class OnPhones extends PlainElement {
 
   protected override render() {
     const { href, wrong, taken } = this;
-    return html`<details class="noprint" @toggle=${this.show}>
+    return html`<details class="noprint" ?open=${this.open} @toggle=${this.show}>
       <summary>On the learners’ own phones</summary>
       ${href ? this.link(href) : nothing}
       <form class="turn" @submit=${this.take} novalidate>

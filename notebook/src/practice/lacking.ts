@@ -8,7 +8,7 @@ export type Lacking = Partial<Readonly<Record<Exercise, string>>>;
 
 const unread = 'the case cannot be judged yet; open it and mend what is marked there';
 const none = {
-  ask: 'no few questions settle it',
+  ask: 'too little in it can be hidden and asked for',
   spot: 'its working has too few sums to hide a wrong one among',
   predict: unread,
   say: unread,

@@ -9,6 +9,9 @@ export type GroupCase = {
   readonly text: string;
   /** What the learners do with it; absent: predict. */
   readonly exercise?: Exercise;
+  /** As the lesson was planned; for the trainer alone. */
+  readonly minutes?: number;
+  readonly note?: string;
 };
 
 /** What a learner committed to, as typed. `case` counts from 0. */
@@ -72,8 +75,13 @@ const isStep = (value: unknown): boolean => steps.some((each) => each === value)
 function isGroupCase(value: unknown): value is GroupCase {
   const texts = { topic: 'string', name: 'string', title: 'string', text: 'string' } as const;
   if (!hasFields(value, texts)) return false;
-  const exercise: unknown = Object.getOwnPropertyDescriptor(value, 'exercise')?.value;
-  return exercise === undefined || isExercise(exercise);
+  const held = (key: string): unknown => Object.getOwnPropertyDescriptor(value, key)?.value;
+  const [exercise, minutes, note] = [held('exercise'), held('minutes'), held('note')];
+  return (
+    (exercise === undefined || isExercise(exercise)) &&
+    (minutes === undefined || typeof minutes === 'number') &&
+    (note === undefined || typeof note === 'string')
+  );
 }
 
 /** Whether a stored record is a class, whole. */
