@@ -22,6 +22,17 @@ export function packedFor(adults: number, cargo: number): FactsGiven {
   };
 }
 
+export const mostPeople = 8;
+/** Pounds packed in the trailer. */
+export const mostCargo = 1500;
+
+/** As far as the sliders go, either way, and between. */
+export const sliderEnds = (): readonly FactsGiven[] => [
+  packedFor(1, 0),
+  packedFor(mostPeople / 2, mostCargo / 2),
+  packedFor(mostPeople, mostCargo),
+];
+
 /** What is looked at, for paper, where no field can be seen. */
 export function sieveSaid({ group, line, longest, without }: Sieve): string {
   const left = levels.filter((_, at) => without.has(at)).map((level) => levelWords[level]);

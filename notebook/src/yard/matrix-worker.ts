@@ -4,6 +4,7 @@ import { type Matrix, matrixOf, readCatalogue } from '@tarebook/sweep';
 import { kernelFrom } from '@tarebook/sweep/kernels';
 import { inventedFiles } from './invented';
 import type { MatrixAsked, MatrixTold, PairAsked, YardMeant } from './matrix-asked';
+import { sliderEnds } from './matrix-words';
 import { decidesSaid, yardTopic } from './which-of';
 
 const tell = (told: MatrixTold, ...given: Transferable[]): void =>
@@ -34,37 +35,66 @@ const matrix = (): Promise<Matrix> => {
   return made;
 };
 
-async function all(asked: MatrixAsked): Promise<void> {
-  turn = asked.turn;
-  const { rows, trailers } = await matrix();
+/**
+ * Goes through the pairs as they are in some case, giving way again and again.
+ *
+ * @param heard what was judged since the last time, row after row
+ * @returns milliseconds of reckoning; undefined where somebody moved on meanwhile
+ */
+async function through(
+  { facts, turn: asked }: Pick<MatrixAsked, 'facts' | 'turn'>,
+  heard: (rows: readonly Uint8Array[]) => void,
+): Promise<number | undefined> {
+  const { rows } = await matrix();
   let took = 0;
   let since = performance.now();
-  let from = 0;
   let waiting: Uint8Array[] = [];
-  const tellRows = (): void => {
-    const levels = new Uint8Array(waiting.length * trailers.length);
-    waiting.forEach((row, at) => {
-      levels.set(row, at * trailers.length);
-    });
-    const first = from;
-    from += waiting.length;
-    waiting = [];
-    tell({ kind: 'rows', turn: asked.turn, from: first, levels }, levels.buffer);
-  };
-  for (const { levels } of rows(asked.facts)) {
+  for (const { levels } of rows(facts)) {
     waiting.push(levels);
     const now = performance.now();
     if (now - since < atOnce) continue;
     took += now - since;
-    tellRows();
+    heard(waiting);
+    waiting = [];
     await listen();
     // Somebody has moved on: what is left of this is not wanted any more.
-    if (turn !== asked.turn) return;
+    if (turn !== asked) return undefined;
     since = performance.now();
   }
   took += performance.now() - since;
-  if (waiting.length > 0) tellRows();
+  if (waiting.length > 0) heard(waiting);
+  return took;
+}
+
+/** Whether what the sliders reach has been gone through once. */
+let isWarm = false;
+
+async function all(asked: MatrixAsked): Promise<void> {
+  turn = asked.turn;
+  const { trailers } = await matrix();
+  let from = 0;
+  const took = await through(asked, (rows) => {
+    const levels = new Uint8Array(rows.length * trailers.length);
+    rows.forEach((row, at) => {
+      levels.set(row, at * trailers.length);
+    });
+    tell({ kind: 'rows', turn: asked.turn, from, levels }, levels.buffer);
+    from += rows.length;
+  });
+  if (took === undefined) return;
   tell({ kind: 'done', turn: asked.turn, took });
+  if (isWarm) return;
+  // The first time that a slider gets somewhere costs ten times as much as any later one: paid
+  // while nobody waits, and left where somebody does.
+  for (const facts of sliderEnds()) {
+    await listen();
+    if (
+      turn !== asked.turn ||
+      (await through({ facts, turn: asked.turn }, () => undefined)) === undefined
+    )
+      return;
+  }
+  isWarm = true;
 }
 
 async function pair(asked: PairAsked): Promise<void> {
@@ -88,6 +118,7 @@ addEventListener('message', async ({ data }: MessageEvent<YardMeant | MatrixAske
     else {
       meant = data;
       made = undefined;
+      isWarm = false;
     }
   } catch (problem) {
     tell({ kind: 'refused', says: problem instanceof Error ? problem.message : String(problem) });

@@ -17,7 +17,7 @@ import { levelKeys, sieveFields, slider } from './matrix-filters';
 import { MatrixPicture, type PairAt, type PairPointed } from './matrix-picture';
 import { countsOf, type Seen, type Sieve, seenThrough, wholeYard } from './matrix-sieve';
 import { countsTable, rowTable } from './matrix-table';
-import { levelWords, packedFor, sieveSaid } from './matrix-words';
+import { levelWords, mostCargo, mostPeople, packedFor, sieveSaid } from './matrix-words';
 
 /** A pair of the matrix is to be opened as a case. */
 export class CellOpened extends CustomEvent<{ pair: PairTold }> {
@@ -26,8 +26,6 @@ export class CellOpened extends CustomEvent<{ pair: PairTold }> {
   }
 }
 
-const mostPeople = 8;
-const mostCargo = 1500;
 /** Whoever points at a pair is told of it once they rest on it. */
 const restsFor = 60;
 const notJudged = 255;

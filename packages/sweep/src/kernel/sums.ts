@@ -14,10 +14,16 @@ const partsOf = (node: Node): readonly Node[] =>
 
 const within = (node: Node): readonly Node[] => [node, ...partsOf(node).flatMap(within)];
 
-/** Every sum of a topic's formulas, in their order. */
-export function sumsOf({ formulas }: Compiled): readonly SumNode[] {
-  const all = [...formulas.values()].flatMap(({ node }) => within(node));
-  return all.flatMap((node) => (node.kind === 'sum' ? [node] : []));
+const found = new WeakMap<Compiled, readonly SumNode[]>();
+
+/** Every sum of a topic's formulas, in their order; looked for once, as every case asks for them. */
+export function sumsOf(compiled: Compiled): readonly SumNode[] {
+  const before = found.get(compiled);
+  if (before) return before;
+  const all = [...compiled.formulas.values()].flatMap(({ node }) => within(node));
+  const sums = all.flatMap((node) => (node.kind === 'sum' ? [node] : []));
+  found.set(compiled, sums);
+  return sums;
 }
 
 const namesIn = (node: Node): readonly string[] =>
