@@ -1,38 +1,18 @@
 import type { UnitSystem } from '@tarebook/rules/quantity';
-import { html, LitElement, nothing, type TemplateResult } from 'lit';
-import { keyed } from 'lit/directives/keyed.js';
+import { html, LitElement, nothing } from 'lit';
 import { hearFiles } from './elements/file-events';
 import { idle } from './elements/idle';
 import { PlainElement } from './elements/plain-element';
 import { partMissing } from './sections/once-shown';
 import { type Address, caseAddress, partOf, readAddress } from './state/address';
-import { filedCase } from './state/filed';
 import { readHouses } from './state/house';
-import { type Judged, judgeInSteps } from './state/judged';
-import { type Elsewhere, hearElsewhere, keptCase } from './state/kept';
-import { openReader, openReadersFor, openYaml } from './state/reading';
-import type { Shared, SharedCase } from './state/shared';
-import { openAllTopics, openTopic } from './state/topics';
+import { type Elsewhere, hearElsewhere } from './state/kept';
+import { openReader, openYaml } from './state/reading';
+import { openAllTopics } from './state/topics';
 import './views/case-page';
+import { type Found, foundCase, type NotOpened } from './views/found-case';
+import { isWithin, menuPage, pageBody, unreadPage } from './views/page-body';
 import { descriptions, menu, pages } from './views/page-words';
-
-type Texts = { readonly filed: string | undefined; readonly kept: string | undefined };
-/** A case as it came and as it was left here; the first of these, judged. */
-type Found = Texts & {
-  readonly judged: Judged | undefined;
-  /** Whether it came with a link just now; whoever opens one is shown the reader's face. */
-  readonly byLink: boolean;
-};
-
-/** What stands within a page of the menu, how it is called, and where it belongs. */
-const withinNames = {
-  ...{ case: 'Case', beside: 'Side by side', note: 'Note', rig: 'Whole rig', topic: 'Rules' },
-} as const;
-const menuOf = {
-  ...{ case: 'cases', beside: 'cases', note: 'cases', rig: 'cases', topic: 'rules' },
-} as const;
-type Within = Extract<Address, { page: keyof typeof withinNames }>;
-const isWithin = (address: Address): address is Within => Object.hasOwn(withinNames, address.page);
 
 /** The frame of every page: the head, the units, and the page that the address names. */
 export class TarePage extends PlainElement {
@@ -42,19 +22,17 @@ export class TarePage extends PlainElement {
     system: { state: true },
     elsewhere: { state: true },
     unread: { state: true },
-    broken: { state: true },
     over: { state: true },
     partial: { state: true },
   };
   declare address: Address;
-  declare found: Found | undefined;
+  /** The case that the address names; undefined while it is fetched. */
+  declare found: Found | NotOpened | undefined;
   declare system: UnitSystem;
   /** What another window did to the case on this page. */
   declare elsewhere: Elsewhere | undefined;
   /** Whether the part of the page that is wanted could not be had. */
   declare unread: boolean;
-  /** Why the link that was opened leads to no case; '' while all is well. */
-  declare broken: string;
   /** Whether files hang over the page just now. */
   declare over: boolean;
   /** Whether a part below could not be had; what stands there stands. */
@@ -73,7 +51,6 @@ export class TarePage extends PlainElement {
     super.connectedCallback();
     this.system = 'us';
     this.unread = false;
-    this.broken = '';
     this.over = false;
     this.partial = false;
     addEventListener('hashchange', this.arrive);
@@ -143,7 +120,6 @@ export class TarePage extends PlainElement {
     this.found = undefined;
     this.elsewhere = undefined;
     this.partial = false;
-    this.broken = '';
     this.address = address;
     // The page that was here goes first, and asks for what was typed on it to be kept.
     await this.updateComplete;
@@ -163,34 +139,20 @@ export class TarePage extends PlainElement {
 
   /** Gets what an address needs and is not here yet. */
   private async fetch(address: Address, visit: number): Promise<void> {
-    // The text travels beside the rule set, not after it.
-    const own = address.page === 'case' && address.packed === undefined;
-    const text = own ? filedCase(address.topic, address.name) : undefined;
-    if (address.page === 'case') await Promise.all([readHouses(), openTopic(address.topic), text]);
     if (address.page === 'cases' || address.page === 'today') await readHouses();
     if (address.page === 'class') {
       await Promise.all([readHouses(), openAllTopics(), openReader(), openYaml()]);
     }
-    if (address.page === 'case' && address.packed !== undefined) {
-      const { openShared } = await import('./state/shared');
-      const opened = await openShared(address.topic, address.name, address.packed);
-      const shared = 'says' in opened ? opened : await this.triedFirst(address.topic, opened);
-      if (!('says' in shared)) await openReadersFor([shared.filed, shared.kept]);
-      const found = 'says' in shared ? undefined : await this.judgedFirst(shared, true);
+    if (address.page === 'case') {
+      const { system } = this;
+      const found = await foundCase(address, system);
       if (visit !== this.visit) return;
-      if ('says' in shared) this.broken = shared.says;
+      if ('says' in found) this.found = found;
       else {
-        this.address = { page: 'case', topic: address.topic, name: shared.name };
-        this.found = found;
+        this.address = { page: 'case', topic: address.topic, name: found.name };
+        // In another system's words it is judged once more where it is shown.
+        this.found = system === this.system ? found : { ...found, judged: undefined };
       }
-    } else if (address.page === 'case') {
-      const { topic, name } = address;
-      const filed = await text;
-      // A device that refuses storage still shows what came with the page.
-      const kept = await keptCase(topic, name).catch(() => undefined);
-      await openReadersFor([filed, kept?.text]);
-      const found = await this.judgedFirst({ filed, kept: kept?.text }, false);
-      if (visit === this.visit) this.found = found;
     }
     if (address.page === 'today') await import('./views/today-page');
     if (address.page === 'cases') await import('./views/cases-page');
@@ -205,20 +167,6 @@ export class TarePage extends PlainElement {
     if (address.page === 'rules' || address.page === 'topic') await import('./views/rules-page');
   }
 
-  /** Whatever comes with a link is read and judged beside the page before it is here. */
-  private async triedFirst(topic: string, shared: SharedCase): Promise<Shared> {
-    const { whyTooMuch } = await import('./aside/first');
-    const says = await whyTooMuch('This link', [{ topic, text: shared.filed }]);
-    return says === undefined ? shared : { says };
-  }
-
-  private async judgedFirst(texts: Texts, byLink: boolean): Promise<Found> {
-    const { system } = this;
-    const text = texts.filed ?? texts.kept;
-    const judged = text === undefined ? undefined : await judgeInSteps(text, system);
-    return { ...texts, byLink, judged: system === this.system ? judged : undefined };
-  }
-
   private async describe(): Promise<void> {
     const { address } = this;
     const page = this.querySelector('main > :not(h1, p, div)');
@@ -229,68 +177,6 @@ export class TarePage extends PlainElement {
     document
       .querySelector('meta[name="description"]')
       ?.setAttribute('content', descriptions[address.page]);
-  }
-
-  private body(): TemplateResult {
-    const { address, found, system } = this;
-    if (this.unread) {
-      return html`<h1>${isWithin(address) ? withinNames[address.page] : pages[address.page]}</h1>
-        <p class="notice" role="alert">This part of the page could not be read: the network is away, or a newer page has taken its place.</p>
-        <p><button @click=${() => location.reload()}>Reload</button></p>`;
-    }
-    switch (address.page) {
-      case 'today':
-        return html`<today-page .system=${system}></today-page>`;
-      case 'cases':
-        return html`<cases-page></cases-page>`;
-      case 'rules':
-        return html`<rules-page .topicId=${undefined} .system=${system}></rules-page>`;
-      case 'topic':
-        return html`<rules-page .topicId=${address.topic} .at=${partOf(location.hash)} .system=${system}></rules-page>`;
-      case 'note':
-        return html`${keyed(address.name, html`<note-page .name=${address.name}></note-page>`)}`;
-      case 'beside':
-        return html`<beside-page .system=${system}></beside-page>`;
-      case 'questions':
-        return html`<questions-page .view=${location.hash.split('/')[2] ?? ''}></questions-page>`;
-      case 'rig':
-        return html`${keyed(
-          location.hash,
-          html`<rig-page .name=${address.name} .packed=${address.packed}></rig-page>`,
-        )}`;
-      case 'yard':
-        return html`<yard-page .system=${system}></yard-page>`;
-      case 'class':
-        return html`${keyed(
-          location.hash,
-          html`<class-page .view=${location.hash.split('/')[2] ?? ''} .system=${system}></class-page>`,
-        )}`;
-      case 'case': {
-        if (this.broken) {
-          return html`<h1>This link leads to no case</h1>
-            <p class="notice" role="alert">${this.broken}</p>
-            <p><a href="#/cases">All cases</a> are one page back.</p>`;
-        }
-        if (!found) return html`<p class="soft">Reading the case …</p>`;
-        if (found.filed === undefined && found.kept === undefined) {
-          return html`<h1>No such case</h1>
-            <p>There is no case “${address.name}” here. <a href="#/cases">All cases</a> are one page back.</p>`;
-        }
-        const key = `${address.topic}/${address.name}`;
-        return html`${keyed(
-          key,
-          html`<case-page
-            .topicId=${address.topic}
-            .name=${address.name}
-            .filed=${found.filed}
-            .kept=${found.kept}
-            .first=${found.judged}
-            .byLink=${found.byLink}
-            .system=${system}
-          ></case-page>`,
-        )}`;
-      }
-    }
   }
 
   private news() {
@@ -310,7 +196,7 @@ export class TarePage extends PlainElement {
 
   protected override render() {
     const { address, system } = this;
-    const here = isWithin(address) ? menuOf[address.page] : address.page;
+    const here = menuPage(address);
     const other = system === 'us' ? 'metric' : 'us';
     return html`
       <a class="skip" href="#main" @click=${(event: Event) => {
@@ -329,7 +215,7 @@ export class TarePage extends PlainElement {
           this.system = other;
         }}>${system === 'us' ? 'Show kg' : 'Show lb'}</button>
       </header>
-      <main id="main" tabindex="-1"><div role="status">${this.news()}</div>${this.body()}</main>
+      <main id="main" tabindex="-1"><div role="status">${this.news()}</div>${this.unread ? unreadPage(address) : pageBody(address, this.found, system)}</main>
       <page-foot></page-foot>
       <drop-cases .over=${this.over}></drop-cases>
     `;

@@ -96,7 +96,7 @@ export class Lessons implements ReactiveController {
           const twin = same.find(({ text }) => text === each.text);
           const name = twin?.name ?? freeName(each.name, new Set(same.map((one) => one.name)));
           names.set(keyOf(each), name);
-          if (!twin) await keep({ ...each, name });
+          if (!twin) await keep({ ...each, name, untried: true });
         }
         const items = read.lesson.items.map((item) => {
           return { ...item, name: names.get(keyOf(item)) ?? item.name };

@@ -238,7 +238,7 @@ export async function takeIn(text: string): Promise<string> {
   const here = { cases: await allKept(), classes: await allGroups() };
   const houses = await allHouses();
   const { cases, classes, names } = merged(here, opened);
-  for (const each of cases) await keep(each);
+  for (const each of cases) await keep({ ...each, untried: true });
   for (const each of classes) await keepGroup(each);
   const lessons = await takeInLessons(opened.lessons, names);
   const fresh = opened.house.filter(({ topic }) => !houses.some((own) => own.topic === topic));

@@ -5,4 +5,6 @@ export type Kept = {
   readonly text: string;
   /** Milliseconds since 1970. */
   readonly at: number;
+  /** It came in a file with much else, and nobody has opened it here yet. */
+  readonly untried?: true;
 };
