@@ -45,6 +45,9 @@ test.each([
     ['555-0142', '(555) 555-0177', 'ann.b@example.org'],
   ],
   ['I live at 14 Orchard Lane, and my plate is 7KQM204.', ['14 Orchard Lane', '7KQM204']],
+  ['This is Ada Quill. Is it level? Thanks,\nAda Quill', ['Ada Quill', 'Ada Quill']],
+  ['hi its brenda, ask Mr. Holt about order SO 7719', ['brenda', 'Mr. Holt', 'SO 7719']],
+  ['This is Thursday. My name for it is Sway. I am Still here, Over and out', []],
   ['It weighs 5,150 lb and tows 7200 pounds at 65 mph, 12.1 volts.', []],
 ])('%s', (text, words) => {
   expect(personalIn(text)).toEqual(words);
