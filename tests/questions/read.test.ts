@@ -18,8 +18,8 @@ const shown = ({ hits, of, lo, hi }: Share): string =>
 test('nothing urgent is missed, and few calm messages are taken for urgent', () => {
   expect(found.urgent.of).toBeGreaterThanOrEqual(107);
   expect(found.urgent.hits).toBe(found.urgent.of);
-  // A false alarm costs a look; up to a quarter of them is the price for what nobody foresaw.
-  expect(found.falseAlarms.share).toBeLessThanOrEqual(0.17);
+  // It has learned from these very messages; how a writer is read whom it never saw, left-out.test.ts says.
+  expect(found.falseAlarms.share).toBeLessThanOrEqual(0.08);
 });
 
 const listOf = (name: string): readonly string[] =>
@@ -47,13 +47,13 @@ test('of what only sounds like danger a fifth is taken for it at most', () => {
 });
 
 test('no number is taken for a fact that it is not', () => {
-  expect(found.factPrecision.share).toBeGreaterThanOrEqual(0.964);
-  expect(found.factRecall.share).toBeGreaterThanOrEqual(0.747);
+  expect(found.factPrecision.share).toBeGreaterThanOrEqual(0.965);
+  expect(found.factRecall.share).toBeGreaterThanOrEqual(0.765);
 });
 
 test('a topic is found, and not forced on what has none', () => {
-  expect(found.topic.share).toBeGreaterThanOrEqual(0.914);
-  expect(found.forced.share).toBeLessThanOrEqual(0.06);
+  expect(found.topic.share).toBeGreaterThanOrEqual(0.95);
+  expect(found.forced.share).toBeLessThanOrEqual(0.03);
   expect(found.split.share).toBeGreaterThanOrEqual(0.96);
 });
 

@@ -18,6 +18,14 @@ export function topicTerms(text: string): Terms {
     const pair = `${stems[at - 1]} ${stem}`;
     if (at > 0 && !terms.has(pair)) terms.set(pair, `${words[at - 1]} ${word}`);
   });
+  const joined =
+    text
+      .toLowerCase()
+      .replace(/[’']/g, '')
+      .match(/[a-z]+/g) ?? [];
+  joined.forEach((word, at) => {
+    if (at > 0) terms.set(`=${joined[at - 1]} ${word}`, '');
+  });
   if (text.includes('?')) terms.set('?', '');
   terms.set(`#${Math.min(sizes, Math.floor(Math.log2(1 + text.trim().split(/\s+/).length)))}`, '');
   terms.set(`0${Math.min(mostFigures, (text.match(/\d+/g) ?? []).length)}`, '');

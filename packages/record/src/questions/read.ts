@@ -15,7 +15,7 @@ import { namedIn, urgentIn } from './urgent';
 /** Longer messages are read as far as this; nobody asks in more. */
 const mostCharacters = 6_000;
 /** So much likelier than none a topic is taken, as a natural logarithm of the odds. */
-const least = -0.3;
+const least = -0.8;
 const mostAsked = 3;
 
 export type ReadOptions = {

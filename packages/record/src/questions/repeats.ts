@@ -21,8 +21,15 @@ const alikeFacts = 0.2;
 const alikeDanger = 0.18;
 /** Where neither tells a figure, the words are all there is. */
 const alikePlain = 0.18;
+/**
+ * Whatever it is read as, a message that shares this part of what the words of both weigh, this part of
+ * those of the shorter one, so many words and so many times what any other shares, asks what that one asked.
+ */
+const standsOut = { alike: 0.18, ofShorter: 0.35, times: 1.6, fewest: 4 };
 /** Fewer words than these are shared by chance. */
 const fewest = 3;
+/** Who tells other figures and asks the same must say it in nearly the same words. */
+const otherFigures = 0.75;
 /** Fewer figures than these are told alike by chance. */
 const fewestFigures = 2;
 
@@ -79,7 +86,7 @@ export function repeatsOver(): (asking: Asking) => string | null {
       const [fact = ''] = each.split(' ');
       return other.figures.some((one) => one.startsWith(`${fact} `) && one !== each);
     });
-    if (differ) return 0.75;
+    if (differ) return otherFigures;
     const isPlain = now.figures.length + other.figures.length === 0;
     return isPlain ? alikePlain : alike;
   }
@@ -105,11 +112,23 @@ export function repeatsOver(): (asking: Asking) => string | null {
       }
       let most = 0;
       const mine = sum(terms);
+      const nearest = { id: '', share: 0, next: 0, isEnough: false };
       for (const [at, { count, weight }] of shared) {
         const other = seen[at];
-        if (!other || other.about !== asking.about) continue;
+        if (!other) continue;
+        const theirs = sum(other.terms);
+        const share = weight / (mine + theirs - weight);
         const wanted = enough(other, now);
-        const share = weight / (mine + sum(other.terms) - weight);
+        if (share > nearest.share) {
+          nearest.next = nearest.share;
+          nearest.share = share;
+          nearest.id = other.id;
+          nearest.isEnough =
+            count >= standsOut.fewest &&
+            wanted < otherFigures &&
+            weight >= standsOut.ofShorter * Math.min(mine, theirs);
+        } else if (share > nearest.next) nearest.next = share;
+        if (other.about !== asking.about) continue;
         if (count < fewest && wanted >= alikePlain && share < alike) continue;
         // Of dangers of one kind the first was answered, and its reply stands.
         const over =
@@ -119,6 +138,8 @@ export function repeatsOver(): (asking: Asking) => string | null {
           most = over;
         }
       }
+      const { id, share, next, isEnough } = nearest;
+      if (isEnough && share >= standsOut.alike && share >= standsOut.times * next) best ??= id;
     }
     if (!byWords.has(words)) byWords.set(words, asking.id);
     if (figures >= fewestFigures && !byFacts.has(told)) byFacts.set(told, asking.id);
