@@ -76,3 +76,74 @@ describe.each(withAlarms)('alarms, as $id tells of them', (topic) => {
     expect(level({ ...ages, 'alarm.monoxideAge': '5 yr' })).toBe('ok');
   });
 });
+
+describe('gas, where it is connected and how cold it is', () => {
+  test.each(['none', 'trim'])(
+    'a plate for cylinder pressure starves after the regulator: %s',
+    (own) => {
+      const facts = {
+        'appliance.inlet': 'cylinder-pressure',
+        'appliance.ownRegulator': own,
+        'supply.point': 'after-regulator',
+        'supply.adapter': 'no',
+      };
+      const found = finding(gasSupply, facts, 'connection');
+      expect(found?.level).toBe('stop');
+      expect(`${found?.wrong} ${found?.because}`).toMatch(/starve/);
+      expect(`${found?.wrong} ${found?.because}`).not.toMatch(
+        /would get cylinder pressure|nothing stands/i,
+      );
+    },
+  );
+
+  test('the rule’s straight line is carried to its end and no further', () => {
+    const rule = (degrees: number) =>
+      answerNow(gasSupply, {
+        facts: {
+          'cylinder.fill': '30 lb',
+          'cylinder.filled': 'yes',
+          'outside.temperature': `${degrees} °F`,
+        },
+      }).values['vapor.rule'].lo;
+    const zero = rule(0);
+    for (const degrees of [-20, -19, -15, -10, -1, 10, 20])
+      expect(rule(degrees) / zero).toBeCloseTo(1 + degrees / 20, 6);
+    expect(rule(-25)).toBe(0);
+  });
+});
+
+describe('sway, on a ball and on a pin', () => {
+  const level = (facts: FactsGiven, id: string) =>
+    answerNow(sway, { facts }).findings.find((each) => each.id === id)?.level;
+
+  test('a share of the loss that the makers want is no bars set wrong, and without bars there are none', () => {
+    const fender = (option: string, bars?: string) =>
+      level(
+        { 'hitch.frontFender': option, ...(bars && { 'hitch.distribution': bars }) },
+        'front-fender',
+      );
+    expect(['half-back', 'as-alone'].map((option) => fender(option, 'yes'))).toEqual(['ok', 'ok']);
+    expect(fender('hardly-back', 'yes')).toBe('care');
+    expect(fender('hardly-back', 'no')).toBe('ok');
+    expect(fender('hardly-back')).toBe('if');
+    expect(fender('lower', 'yes')).toBe('stop');
+  });
+
+  test('of a fifth-wheel neither sway control nor fender nor a heavier vehicle is asked', () => {
+    const rig = {
+      'trailer.dryWeight': '9,000 lb',
+      'vehicle.curbWeight': '6,000 lb',
+      'hitch.swayControl': 'none',
+      'hitch.frontFender': 'hardly-back',
+    };
+    for (const id of ['sway-control', 'lighter-vehicle'])
+      expect(level({ ...rig, 'trailer.coupling': 'ball' }, id)).toBe('care');
+    for (const id of ['sway-control', 'lighter-vehicle', 'front-fender'])
+      expect(level({ ...rig, 'trailer.coupling': 'fifth-wheel' }, id)).toBe('not-asked');
+  });
+
+  test('what swayed once and was mended may be towed, with care', () => {
+    expect(level({ 'sway.felt': 'mended' }, 'sway-felt')).toBe('care');
+    expect(level({ 'sway.felt': 'by-itself' }, 'sway-felt')).toBe('stop');
+  });
+});

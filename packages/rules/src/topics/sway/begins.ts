@@ -90,12 +90,20 @@ export const begins = part({
         do: 'Ask whoever drove it last.',
         proviso: 'it has not swayed by itself',
       },
-      care: {
-        when: "!sway.isUntold && sway.felt == 'with-trucks'",
-        wrong: 'Passing trucks nudge it.',
-        because: 'A nudge that is gone at once is wind; one that comes a second time is sway.',
-        do: 'Go slower, give trucks room, and stop to look for the cause if it comes again.',
-      },
+      care: [
+        {
+          when: "!sway.isUntold && sway.felt == 'mended'",
+          wrong: 'It swayed earlier, and the cause was found and mended.',
+          because: 'A cause that was only guessed comes back.',
+          do: 'Weigh the tongue as it is loaded now, and try it slowly on an empty road first.',
+        },
+        {
+          when: "!sway.isUntold && sway.felt == 'with-trucks'",
+          wrong: 'Passing trucks nudge it.',
+          because: 'A nudge that is gone at once is wind; one that comes a second time is sway.',
+          do: 'Go slower, give trucks room, and stop to look for the cause if it comes again.',
+        },
+      ],
       otherwise: 'It has not been felt to sway.',
       source: swayControl,
     },

@@ -23,7 +23,6 @@ export const called: Called = {
     'semis push me around',
     'white knuckle',
     'wanders',
-    'porpoising',
   ],
   facts: {
     'sway.felt': ['swayed', 'it swayed', 'felt it sway', 'started to sway', 'wagging'],
@@ -43,6 +42,7 @@ export const called: Called = {
       never: ['tows straight', 'never swayed', 'tracks straight'],
       'with-trucks': ['when trucks pass', 'semis pass', 'when a semi goes by', 'sucked in'],
       'by-itself': ['started to sway', 'began to sway', 'kept swaying', 'got worse and worse'],
+      mended: ['used to sway', 'fixed the sway', 'no sway since'],
       now: ['swaying right now', 'is swaying now'],
     },
     'trailer.rides': {
@@ -52,7 +52,8 @@ export const called: Called = {
     },
     'hitch.frontFender': {
       'as-alone': ['same as without', 'back to stock height'],
-      higher: ['front is up', 'front lifts', 'light steering'],
+      'half-back': ['front comes partly back', 'half of it restored'],
+      'hardly-back': ['front is up', 'front lifts', 'light steering'],
       lower: ['front is lower', 'front squats'],
     },
     'hitch.swayControl': {

@@ -5,10 +5,10 @@ export const swayFacts = part({
   facts: {
     'sway.felt': {
       kind: 'choice',
-      options: ['never', 'with-trucks', 'by-itself', 'now'],
+      options: ['never', 'with-trucks', 'by-itself', 'mended', 'now'],
       label: 'Sway felt',
       noun: 'whether it has swayed',
-      ask: 'Has it swayed: never, nudged by passing trucks, by itself, or at this moment?',
+      ask: 'Loaded and hitched as it is now, has it swayed: never, nudged by passing trucks, by itself, or at this moment? Or did it earlier, and the cause was found and mended?',
       where: 'whoever drove it last',
       means: 'A nudge that is gone at once is no sway; one that comes again by itself is.',
     },
@@ -33,11 +33,12 @@ export const swayFacts = part({
     },
     'hitch.frontFender': {
       kind: 'choice',
-      options: ['as-alone', 'higher', 'lower'],
+      options: ['as-alone', 'half-back', 'hardly-back', 'lower'],
       label: 'Front fender, against the vehicle alone',
       noun: 'how high the front fender stands',
-      ask: 'With the trailer on, is the vehicle’s front fender as high as without it, higher, or lower?',
-      where: 'a tape from the ground over the wheel, the same people and things aboard both times',
+      ask: 'With the trailer on, is the vehicle’s front fender as high as without it; higher, with at least half of its rise taken back by the bars; higher, with less or none taken back; or lower?',
+      where:
+        'a tape from the ground over the wheel: without the trailer, on the ball without bars, and with the bars; the same people and things aboard each time',
     },
     'hitch.swayControl': {
       kind: 'choice',

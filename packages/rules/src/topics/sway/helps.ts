@@ -41,13 +41,13 @@ export const helps = part({
     'ball.isFar': {
       label: 'The ball stands far behind the axle',
       unit: 'yes-no',
-      is: 'given(vehicle.overhang) && given(vehicle.wheelbase) && hitch.lever > overhang.careAbove',
+      is: 'coupling.isBall && given(vehicle.overhang) && given(vehicle.wheelbase) && hitch.lever > overhang.careAbove',
       source: custom,
     },
     'vehicle.isLighter': {
       label: 'The trailer is the heavier of the two',
       unit: 'yes-no',
-      is: '(given(vehicle.curbWeight) || given(vehicle.curbFront) || given(vehicle.placardPayload)) && trailer.loaded > vehicle.withoutTrailer',
+      is: 'coupling.isBall && (given(vehicle.curbWeight) || given(vehicle.curbFront) || given(vehicle.placardPayload)) && trailer.loaded > vehicle.withoutTrailer',
       source: custom,
     },
     'vehicle.isOutsized': {
@@ -81,9 +81,9 @@ export const helps = part({
       source: custom,
     },
     'fender.isOff': {
-      label: 'The front carries other than it does alone',
+      label: 'The bars give the front more than it lost, or next to nothing',
       unit: 'yes-no',
-      is: "given(hitch.frontFender) && hitch.frontFender != 'as-alone'",
+      is: "coupling.isBall && given(hitch.frontFender) && (hitch.frontFender == 'lower' || (hitch.frontFender == 'hardly-back' && hitch.distribution == 'yes'))",
       source: custom,
     },
     'swayControl.isSet': {
@@ -95,7 +95,7 @@ export const helps = part({
     'swayControl.isWanting': {
       label: 'Sway control is slack or missing',
       unit: 'yes-no',
-      is: "given(hitch.swayControl) && hitch.swayControl != 'set'",
+      is: "coupling.isBall && given(hitch.swayControl) && hitch.swayControl != 'set'",
       source: swayControl,
     },
     'tongue.isWeighed': {
@@ -121,7 +121,7 @@ export const helps = part({
           when: 'share.isLight',
           source: tongueBand,
         }),
-        ends: item('Weight at the ends', 'It counts with the square of its way.', {
+        ends: item('Weight at the ends', 'It counts with the square of its distance.', {
           ...away,
           when: 'ends.areHeavy',
           source: yawInertia,
@@ -192,19 +192,23 @@ export const helps = part({
           when: 'tongue.isUnweighed',
           source: tongueBand,
         }),
-        ends: item('Heavy things off racks and out of the ends', 'Half the way is a quarter.', {
-          when: 'ends.areHeavy',
-          source: yawInertia,
-        }),
+        ends: item(
+          'Heavy things off racks and out of the ends',
+          'At half the distance it counts a quarter.',
+          {
+            when: 'ends.areHeavy',
+            source: yawInertia,
+          },
+        ),
         pressures: item('Tires at the pressures of their labels, cold', 'It costs nothing.', {
           when: 'tires.areSoft',
           source: custom,
         }),
-        level: item('The ball lowered until it stands level', 'Weight comes forward again.', {
+        level: item('Ball or hitch lowered until it stands level', 'Weight comes forward again.', {
           when: 'nose.isHigh',
           source: custom,
         }),
-        bars: item('The bars set by their instructions', 'No axle may go light.', {
+        bars: item('The bars set to their makers’ share', 'No axle may go light.', {
           when: 'fender.isOff',
           source: custom,
         }),

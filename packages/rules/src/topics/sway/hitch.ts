@@ -6,6 +6,8 @@ import { swayControl } from '../../trade/bibliography/sway';
  * How the two are joined and what they stand on: nose, bars, sway control, tires.
  *
  *     fender lower than alone    the bars give the front more than it lost; the rear tires go light
+ *     half of its rise taken back, or all    by the maker’s own share, as weigh-in has it
+ *     less than half             care where bars are in use; without bars there is nothing to set
  *     nose high                  what rides in it leans back, behind the axles
  */
 export const hitch = part({
@@ -26,6 +28,12 @@ export const hitch = part({
       label: 'It is known how high the front fender stands',
       unit: 'yes-no',
       is: 'known(hitch.frontFender)',
+      source: custom,
+    },
+    'bars.areUntold': {
+      label: 'Nobody told whether bars are in use',
+      unit: 'yes-no',
+      is: '!known(hitch.distribution)',
       source: custom,
     },
     'swayControl.isKnown': {
@@ -49,7 +57,7 @@ export const hitch = part({
         when: "rides.isKnown && trailer.rides == 'nose-high'",
         wrong: 'The trailer stands nose high.',
         because: 'Weight moves behind the axles, and it sways sooner.',
-        do: 'Lower the ball until it stands level or a little nose low.',
+        do: 'Lower the ball until it stands level or a little nose low; on a pin the hitch, with room kept above the bed’s rails.',
       },
       open: { wrong: 'The trailer may stand nose high.', do: 'Measure it in front and behind.' },
       otherwise: 'The trailer does not stand nose high.',
@@ -58,29 +66,38 @@ export const hitch = part({
     'front-fender': {
       label: 'Bars and the front axle',
       askedBy: ['hitch.frontFender'],
+      askedWhen: 'coupling.isBall',
       stop: {
         when: "fender.isKnown && hitch.frontFender == 'lower'",
         wrong: 'The bars press the front axle beyond what it weighs alone.',
         because: 'The rear tires go light, and the rear of the vehicle follows the trailer.',
-        do: 'Slacken them a link, by the hitch’s instructions, and measure again before you tow.',
+        do: 'Slacken them a step, by the hitch’s instructions, and measure again before you tow.',
       },
       care: {
-        when: "fender.isKnown && hitch.frontFender == 'higher'",
-        wrong: 'The front wheels have lost load to the tongue.',
+        when: "fender.isKnown && hitch.frontFender == 'hardly-back' && hitch.distribution == 'yes'",
+        wrong: 'The bars give the front wheels back less than half of what the tongue took.',
         because: 'A light front steers late.',
-        do: 'Set the bars by the makers’ instructions, if the vehicle’s maker allows them; never beyond what the front weighs alone.',
+        do: 'Set them to the share that the makers of hitch and vehicle name: often half to all of it, and never more.',
+      },
+      if: {
+        when: "fender.isKnown && hitch.frontFender == 'hardly-back' && bars.areUntold",
+        wrong: 'Nobody told whether bars are in use.',
+        do: 'Look for bars or chains from the ball mount to the trailer’s frame: in use, they are set to their makers’ share.',
+        proviso: 'no bars are in use, and the vehicle’s maker asks for none at this tongue',
       },
       stopOpen: 'care',
       open: {
         wrong: 'The front wheels may have lost load, or been given too much.',
         do: 'Measure the front fender with the trailer and without.',
       },
-      otherwise: 'The front wheels carry what they carry alone.',
+      otherwise:
+        'The front wheels carry what they do alone or have half or more of it back, or there are no bars to set.',
       source: restoredBound,
     },
     'sway-control': {
       label: 'Sway control',
       askedBy: ['hitch.swayControl'],
+      askedWhen: 'coupling.isBall',
       care: [
         {
           when: "swayControl.isKnown && hitch.swayControl == 'slack'",

@@ -22,7 +22,7 @@ export const how = {
     steps: [
       'Load it as for the road, tanks and racks too, on level ground with the wheels chocked.',
       'Weigh the tongue on a tongue scale at the height at which it tows.',
-      'Weigh the loaded trailer by its axles on a public scale, still hitched, and add the tongue.',
+      'Weigh the loaded trailer by its axles on a public scale, hitched, with any bars slack, and add the tongue: tight bars set part of it on those axles already.',
       'Divide the tongue by that sum: {tongue.leastShare} to {tongue.mostShare} is usual on a ball.',
     ],
     caution:

@@ -23,24 +23,26 @@ import { yaw } from './yaw';
  *
  * Facts: those of the rig (trailer.dryWeight, trailer.measuredTongueWeight, trailer.dryTongueWeight,
  * trailer.ballToAxle, trailer.cargo and tanks with their places, vehicle.wheelbase, vehicle.overhang,
- * hitch.extension, vehicle.curbWeight, load.occupants, trailer.tireKind), trip.speed; of its own:
+ * hitch.extension, hitch.distribution, vehicle.curbWeight, load.occupants, trailer.tireKind), trip.speed; of its own:
  * sway.felt, trailer.length, trailer.rides, hitch.frontFender, hitch.swayControl, tires.pressures,
  * trip.gusts.
  *
- *     sways now, has swayed by itself      stop     C   manuals, towing guidance
+ * C custom of the trade, H the house's choice, P published, M from memory; ≙ stands for.
+ *
+ *     sways now, has swayed by itself      stop     C   manuals, towing guidance; mended: care
  *     share under 7 % (pin 10 %)           stop     H   the very finding of tow fit
  *     share 10 to 15 % (pin 15 to 25 %)    band     C   outside it care
  *     tongue not told                      unknown      by estimate, or load not told: if
  *     load adds 30 % to yaw inertia        care     H   the inertia itself: mechanics, P
  *     110 in ≙ 20 ft, 4 in a foot          care     C   rule of thumb, never a stop
  *     overhang over 0.45 of the wheelbase  care     C
- *     vehicle lighter than the trailer     care     C
+ *     vehicle lighter than the trailer     care     C   on a ball alone, as are bars and sway control
  *     front pressed beyond what it weighs  stop     C   as in weigh-in
  *     speed over 55, over 65 mph           care     M
  *     gusts from 25, from 45 mph           care, stop   H
  *     soft tires, nose high, slack control care     C   pressures not told: if
  *
- * Outcomes: nothing points to sway · steady if · may sway · likely to sway · cannot say.
+ * Outcomes: nothing points to it · steady if · may sway · likely to sway · cannot say.
  * As an engineer: no number predicts the speed at which a rig swings; so no limit, no promise.
  * As an owner: what to do when it begins comes before any figure.
  */
@@ -64,7 +66,10 @@ const rig = standingOn(
 );
 
 const borrowed = {
-  facts: { 'trailer.tireKind': rigTrade.facts['trailer.tireKind'] },
+  facts: {
+    'trailer.tireKind': rigTrade.facts['trailer.tireKind'],
+    'hitch.distribution': rigTrade.facts['hitch.distribution'],
+  },
   parameters: { 'tongue.none': rigTrade.parameters['tongue.none'] },
 };
 
@@ -134,7 +139,13 @@ export const sway = defineTopic({
   everybody,
   how,
   called,
-  renamed: gather('renamed', parts),
+  renamed: {
+    ...gather('renamed', parts),
+    'hitch.frontFender': {
+      to: 'hitch.frontFender',
+      values: { higher: ['half-back', 'hardly-back'] },
+    },
+  },
   cautions: [
     {
       says: 'What began once begins again, at a lower speed too: no mile further before the cause is found.',

@@ -30,8 +30,8 @@ export const shape = part({
       source: wheelbaseRule,
     },
     'overhang.careAbove': {
-      label: 'Overhang from which care is due, of the wheelbase',
-      noun: 'the overhang from which care is due',
+      label: 'Overhang above which care is due, of the wheelbase',
+      noun: 'the overhang above which care is due',
       unit: '1',
       values: [{ from: '2020-01-01', value: 0.45 }],
       source: overhangRule,
@@ -75,10 +75,11 @@ export const shape = part({
     overhang: {
       label: 'Overhang against the wheelbase',
       askedByKnown: ['vehicle.overhang', 'vehicle.wheelbase'],
+      askedWhen: 'coupling.isBall',
       care: {
         when: 'hitch.lever > overhang.careAbove',
         wrong:
-          'The ball stands far behind the rear axle: {hitch.lever} of the wheelbase, and from {overhang.careAbove} on it is a care.',
+          'The ball stands far behind the rear axle: {hitch.lever} of the wheelbase, and above {overhang.careAbove} it is a care.',
         because: 'The longer that lever, the more a swing of the trailer steers the vehicle.',
         do: 'Leave out an extension if there is one, and go slower.',
       },
@@ -89,6 +90,7 @@ export const shape = part({
     'lighter-vehicle': {
       label: 'Vehicle lighter than the trailer',
       askedBy: ['vehicle.curbWeight', 'vehicle.curbFront', 'vehicle.placardPayload'],
+      askedWhen: 'coupling.isBall',
       care: {
         when: 'trailer.loaded > vehicle.withoutTrailer',
         wrong:

@@ -35,7 +35,7 @@ export const balance: Source = {
 export const boilRule: Source = {
   class: 'from-memory',
   cite: 'Rule for vaporization from a tank: diameter × length × K × temperature factor',
-  note: 'Common practice, its figures from memory; made for tanks of hundreds of gallons, so for a cylinder an order of magnitude; above 20 °F its straight line is carried on, and below −15 °F it is drawn to nothing at −30 °F. A maker’s table wins.',
+  note: 'Common practice, its figures from memory; made for tanks of hundreds of gallons, so for a cylinder an order of magnitude; above 20 °F its straight line is carried on, and it ends at −20 °F, where that line does. A maker’s table wins.',
 };
 
 export const boilSpread: Source = {

@@ -23,7 +23,7 @@ export const boil = part({
   simulations: {
     boil: {
       label: 'Gas that boils off from frost to mild weather, as full as now',
-      steps: 19,
+      steps: 17,
       states: {},
       values: {
         'boil.temperature': {

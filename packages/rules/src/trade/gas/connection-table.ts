@@ -12,8 +12,7 @@ const straight = ['trailer-cylinder', 'separate-cylinder'];
  *     11 inWC, none/trim  after-the-regulator      never: cylinder pressure
  *     11 inWC, own high   will-starve              at-a-cylinder
  *     cylinder, own high  will-starve              at-a-cylinder
- *     cylinder, trim      never: not made for it   never
- *     cylinder, none      never: unregulated       never: unregulated
+ *     cylinder, none/trim wants-cylinder-pressure  never: cylinder pressure (trim), unregulated (none)
  *     unreadable          not-before-known, whatever its regulator, wherever it is to go
  */
 export const connectionTable: Decision = {
@@ -26,8 +25,12 @@ export const connectionTable: Decision = {
     { when: ['11-inwc', low, straight, 'no'], gives: 'never-cylinder-pressure' },
     { when: ['11-inwc', 'high-pressure', 'after-regulator', 'no'], gives: 'will-starve' },
     { when: ['11-inwc', 'high-pressure', straight, 'no'], gives: 'at-a-cylinder' },
-    { when: ['cylinder-pressure', 'none', '-', 'no'], gives: 'never-unregulated' },
-    { when: ['cylinder-pressure', 'trim', '-', 'no'], gives: 'never-cylinder-pressure' },
+    {
+      when: ['cylinder-pressure', low, 'after-regulator', 'no'],
+      gives: 'wants-cylinder-pressure',
+    },
+    { when: ['cylinder-pressure', 'none', straight, 'no'], gives: 'never-unregulated' },
+    { when: ['cylinder-pressure', 'trim', straight, 'no'], gives: 'never-cylinder-pressure' },
     { when: ['cylinder-pressure', 'high-pressure', 'after-regulator', 'no'], gives: 'will-starve' },
     { when: ['cylinder-pressure', 'high-pressure', straight, 'no'], gives: 'at-a-cylinder' },
     { when: ['unreadable', '-', '-', 'no'], gives: 'not-before-known' },
@@ -59,6 +62,14 @@ export const connectionTable: Decision = {
       because:
         'Its own regulator wants cylinder pressure, and behind the trailer’s regulator there is next to none.',
       do: 'Connect it at a cylinder, and do not take its regulator off.',
+    },
+    'wants-cylinder-pressure': {
+      label: 'it does not belong there: it asks for cylinder pressure',
+      level: 'stop',
+      says: 'It does not belong there: its plate asks for cylinder pressure.',
+      because:
+        'After the trailer’s regulator there is less than half a pound to the square inch, and its flame starves, burns badly or goes out.',
+      do: 'Nor at a cylinder as it is: ask its maker which regulator belongs to it, and connect it at a cylinder through that one.',
     },
     'never-cylinder-pressure': {
       label: 'never connect it at cylinder pressure',

@@ -63,7 +63,7 @@ export const vapor = part({
     'vapor.ends': {
       label: 'Where the rule ends: below it no cylinder gives gas enough, however large',
       unit: '°F',
-      values: [{ from: '2020-01-01', value: -30 }],
+      values: [{ from: '2020-01-01', value: -20 }],
       source: boilRule,
     },
     'vapor.spread': {
@@ -96,8 +96,7 @@ export const vapor = part({
       keyUnit: '°F',
       valueUnit: '1',
       rows: [
-        [-30, 0],
-        [-15, 0.25],
+        [-20, 0],
         [0, 1],
         [20, 2],
         [60, 4],
