@@ -98,6 +98,25 @@ function wordsApart(): Plugin {
   };
 }
 
+/**
+ * The formulas of a rule set are checked before its first answer. The page has rule sets that were
+ * checked when they were built, or that `topicFromPublished` has looked through: it does not do it
+ * again before a first verdict.
+ */
+function checkedBefore(): Plugin {
+  const without = '\0checked-before';
+  return {
+    name: 'checked-before',
+    enforce: 'pre',
+    resolveId: (source, importer) =>
+      source === './text' && /[\\/]engine[\\/]check[\\/]sound\.ts$/.test(importer ?? '')
+        ? without
+        : undefined,
+    load: (module) =>
+      module === without ? 'export const checkTexts = () => undefined;' : undefined,
+  };
+}
+
 /** Lit and its first elements, quantities, and the shapes of rule sets. */
 const base =
   /node_modules[\\/](@lit|lit|lit-html|lit-element)[\\/](?!.*(unsafe|repeat))|[\\/](quantity[\\/]|engine[\\/]define[\\/]topic\.ts|plain-element\.ts|idle\.ts)/;
@@ -123,6 +142,7 @@ export default defineConfig({
     kernel(here('.')),
     yardForVite(),
     wordsApart(),
+    checkedBefore(),
     besideTheFirst(here('./src/tare-page.ts')),
     // The built files, kept on the device so that the page opens without a network. The page
     // registers the worker itself, once everything else is done (src/offline).

@@ -2,9 +2,8 @@ import { factsRead } from '../catalogue/facts-read';
 import type { Decision, Topic } from '../define/shapes';
 import { declaredUnit } from '../define/topic';
 import { rowsFor } from '../formula/decide';
-import { checkFormulaUnit, type NameUnits } from '../formula/dimensions';
-import type { Node } from '../formula/grammar/nodes';
-import { below, namesIn } from '../formula/kinds';
+import type { NameUnits } from '../formula/dimensions';
+import { namesIn } from '../formula/kinds';
 import { parseFormula } from '../formula/parse';
 import { checkCatalogue } from './catalogue';
 import { type UnitOf, wordsOf } from './words-of';
@@ -101,38 +100,7 @@ function takenBy(
   ).length;
 }
 
-/** Every option of the choice that a table of words is looked up with has its number. */
-function checkPicks(topic: Topic, unit: UnitOf, at: string, node: Node, note: Note): void {
-  if (node.kind === 'pick' && node.at.kind === 'name') {
-    const values = topic.wordTables?.[node.table]?.values ?? {};
-    for (const word of wordsOf(topic, unit, node.at.id) ?? []) {
-      if (!Object.hasOwn(values, word))
-        note(at, `table ${node.table} has nothing for “${word}”`, 'add it');
-    }
-  }
-  for (const each of below(node)) checkPicks(topic, unit, at, each, note);
-}
-
-/** The text of a formula against the unit it must yield. */
-export function checkText(
-  topic: Topic,
-  units: NameUnits,
-  at: string,
-  text: string,
-  wanted: string,
-  note: Note,
-) {
-  try {
-    const node = parseFormula(text);
-    checkFormulaUnit(node, wanted, topic, units);
-    checkPicks(topic, (name) => units.get(name) ?? declaredUnit(topic, name), at, node, note);
-  } catch (problem) {
-    if (!(problem instanceof Error)) throw problem;
-    note(at, problem.message, 'names, units and kinds must fit together');
-  }
-}
-
-function checkSimulations(topic: Topic, units: NameUnits, note: Note): void {
+function checkSimulations(topic: Topic, note: Note): void {
   for (const [id, { steps, states, values }] of Object.entries(topic.simulations ?? {})) {
     const at = `simulations ${id}`;
     if (typeof steps === 'string' && topic.facts[steps]?.kind !== 'rows') {
@@ -141,13 +109,6 @@ function checkSimulations(topic: Topic, units: NameUnits, note: Note): void {
     for (const name of [...Object.keys(states), ...Object.keys(values)]) {
       if (!name.startsWith(`${id}.`))
         note(at, `“${name}” stands in it`, `begin its name with ${id}.`);
-    }
-    for (const [name, { start, next, unit }] of Object.entries(states)) {
-      checkText(topic, units, `${at} ${name}`, start, unit, note);
-      checkText(topic, units, `${at} ${name}`, next, unit, note);
-    }
-    for (const [name, { is, unit }] of Object.entries(values)) {
-      checkText(topic, units, `${at} ${name}`, is, unit, note);
     }
   }
 }
@@ -182,7 +143,7 @@ export function checkBeyond(topic: Topic, units: NameUnits, note: Note): void {
     if (Object.keys(values).length === 0)
       note(`wordTables ${id}`, 'it is empty', 'give each option its number');
   }
-  checkSimulations(topic, units, note);
+  checkSimulations(topic, note);
   for (const [id, catalogue] of Object.entries(topic.catalogues ?? {})) {
     checkCatalogue(topic, `catalogues ${id}`, catalogue, note);
   }

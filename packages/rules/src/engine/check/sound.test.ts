@@ -1,11 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { answerNow } from '../answer/answer';
 import { answer } from '../answer/by-engine';
+import { quickly } from '../answer/quickly';
 import type { Condition, Topic } from '../define/shapes';
 import { shelf } from '../define/small-topic.fixture';
 import { matters } from '../matters/matters';
 import { remedies } from '../remedy/remedies';
 import { spread } from '../spread/spread';
+import { InputError } from './problem';
+import { checkTopic } from './topic';
 
 const braces = shelf.findings['not-braced'];
 if (!braces) throw new Error('The shelf has lost its braces.');
@@ -52,4 +55,54 @@ describe.each(misspelled)('%s that does not exist: %j', (_, when, says) => {
   test('is refused by answer', async () => {
     await expect(answer(topic, asked)).rejects.toThrow(says);
   });
+});
+
+/** With a formula that a limit hangs on, so that a mistake in it would turn the verdict. */
+const withWet = (is: string): Topic => ({
+  ...shelf,
+  formulas: {
+    ...shelf.formulas,
+    'load.wet': { label: 'Wet', unit: 'lb', is, source: braces.source },
+  },
+});
+
+const inFormulas: readonly (readonly [string, string, RegExp])[] = [
+  [
+    'an option',
+    "choose(shelf.kind == 'oack', box.weight, box.weight)",
+    /“oack” is no option of shelf\.kind: /,
+  ],
+  ['an option', "choose(shelf.kind != 'oack', box.weight, box.weight)", /“oack” is no option/],
+  [
+    'a word of a yes/no',
+    "choose(shelf.braced == 'yep', box.weight, box.weight)",
+    /“yep” is no option of a yes\/no: yes, no/,
+  ],
+  ['a name', 'box.wait * 2', /box\.wait/],
+  ['a unit', 'box.weight + shelf.span', /joins/],
+];
+
+describe.each(inFormulas)('%s that does not exist or fit in a formula: %s', (_, is, says) => {
+  const topic = withWet(is);
+
+  test('is told to its author', () => {
+    expect(
+      checkTopic(topic)
+        .map(({ fact, found }) => `${fact}: ${found}`)
+        .join(),
+    ).toMatch(says);
+  });
+
+  test('is refused by whatever answers', async () => {
+    expect(() => answerNow(topic, asked)).toThrow(InputError);
+    expect(() => answerNow(topic, asked)).toThrow(says);
+    await expect(answer(topic, asked)).rejects.toThrow(says);
+    expect(() => quickly(topic)).toThrow(says);
+  });
+});
+
+test('a word that fits, one choice against itself, and two that are true or false are well', () => {
+  const well =
+    "choose(shelf.kind == 'oak' && shelf.kind == shelf.kind && (shelf.braced == (box.weight > box.weight)), box.weight, 2 * box.weight)";
+  expect(answerNow(withWet(well), asked).outcome).toBeDefined();
 });

@@ -3,6 +3,7 @@ import { allFormulas } from '../define/topic';
 import { checkConditions } from './conditions';
 import { sayProblem } from './messages';
 import { InputError, type Problem } from './problem';
+import { checkTexts } from './text';
 
 const sound = new WeakSet<Topic>();
 
@@ -16,8 +17,8 @@ export const namesOf = (topic: Topic): ReadonlySet<string> =>
   ]);
 
 /**
- * Looks once at what a verdict would silently go wrong by: an operator, an option or a name in a
- * condition that does not exist. Everything that answers goes through here; `checkTopic` is for
+ * Looks once at what a verdict would silently go wrong by: an operator, an option, a name or a unit
+ * that does not exist or does not fit, in a formula or a condition. Everything that answers goes through here; `checkTopic` is for
  * authors and tells far more.
  *
  * @throws InputError naming each of them.
@@ -25,9 +26,11 @@ export const namesOf = (topic: Topic): ReadonlySet<string> =>
 export function refuseUnsound(topic: Topic): void {
   if (sound.has(topic)) return;
   const problems: Problem[] = [];
-  checkConditions(topic, namesOf(topic), (fact, found, wanted) =>
-    problems.push({ code: 'rule-set', fact, found, wanted }),
-  );
+  const note = (fact: string, found: string, wanted: string): void => {
+    problems.push({ code: 'rule-set', fact, found, wanted });
+  };
+  checkTexts(topic, note);
+  checkConditions(topic, namesOf(topic), note);
   if (problems.length > 0) throw new InputError(problems, sayProblem);
   sound.add(topic);
 }

@@ -17,7 +17,7 @@ const withFormula = (is: string, unit = 'lb'): Topic => ({
 function withCondition(when: unknown): Topic {
   const text = JSON.stringify({
     ...shelf,
-    findings: { strange: { ...shelf.findings['not-braced'], stop: { when, says: 'It is so.' } } },
+    findings: { strange: { ...shelf.findings['not-braced'], stop: { when, wrong: 'It is so.' } } },
   });
   const made: Topic = JSON.parse(text);
   return made;

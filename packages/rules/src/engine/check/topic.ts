@@ -5,10 +5,12 @@ import { FormulaError } from '../formula/grammar/problem';
 import { namesIn } from '../formula/kinds';
 import { parseFormula } from '../formula/parse';
 import { topicProblems } from './asked';
-import { checkBeyond, checkText, namesBeyond } from './beyond';
+import { checkBeyond, namesBeyond } from './beyond';
 import { checkChanges } from './changes';
 import { checkConditions, rulesOf } from './conditions';
+import { checkKeys } from './keys';
 import type { Problem } from './problem';
+import { checkTexts } from './text';
 import { checkToldAbout, namesSaid } from './told-about';
 
 type Note = (at: string, found: string, wanted: string) => void;
@@ -95,12 +97,12 @@ function checkNumbers(topic: Topic, note: Note): void {
 function checkFormulas(topic: Topic, note: Note): void {
   const all = allFormulas(topic);
   const units = new Map([...all].map(([name, { unit }]) => [name, unit]));
-  for (const [name, { is, unit }] of all) {
+  for (const name of all.keys()) {
     if (!/^[a-z][A-Za-z0-9]*(\.[a-z][A-Za-z0-9]*)+$/.test(name)) {
       note(`formulas ${name}`, 'its name is not dotted camelCase', 'write it as axle.front');
     }
-    checkText(topic, units, `formulas ${name}`, is, unit, note);
   }
+  checkTexts(topic, note);
   checkBeyond(topic, units, note);
   try {
     compile(topic);
@@ -192,6 +194,7 @@ export function checkTopic(topic: Topic): readonly Problem[] {
   const problems: Problem[] = [];
   const note: Note = (fact, found, wanted) =>
     problems.push({ code: 'rule-set', fact, found, wanted });
+  checkKeys(topic, note);
   checkSources(topic, note);
   checkNumbers(topic, note);
   checkFormulas(topic, note);

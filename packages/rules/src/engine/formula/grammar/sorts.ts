@@ -14,7 +14,13 @@ import { FormulaError } from './problem';
 export type Sort =
   | { readonly kind: 'number'; readonly dimension: Dimension }
   | { readonly kind: 'truth' }
-  | { readonly kind: 'word' }
+  | {
+      readonly kind: 'word';
+      /** Which words it may be; absent: any. */
+      readonly options?: readonly string[];
+      /** Whose options they are; absent: a word as it is written. */
+      readonly of?: string;
+    }
   | { readonly kind: 'any-number' };
 
 /** What the rules of units know of their surroundings. */
@@ -57,8 +63,25 @@ export function alike(a: Sort, b: Sort, what: string): Sort {
     if (sameDimension(a.dimension, b.dimension)) return a;
     return clash(`${what} joins ${dimensionName(a.dimension)} with ${dimensionName(b.dimension)}`);
   }
+  if (a.kind === 'word' && b.kind === 'word') return alikeWords(a, b);
   if (a.kind === b.kind) return a;
   return clash(`${what} joins a ${a.kind} with a ${b.kind}`);
+}
+
+type Words = Extract<Sort, { kind: 'word' }>;
+
+/** A word that is written must be an option of the choice beside it; two choices must share one. */
+function alikeWords(a: Words, b: Words): Sort {
+  const [ours, theirs] = [a.options, b.options];
+  if (!ours || !theirs) return ours ? a : b;
+  const named = a.of === undefined ? b : a;
+  if (ours.some((each) => theirs.includes(each))) return named;
+  const [said, choice] = named === a ? [b, a] : [a, b];
+  if (choice.of === undefined) return word;
+  const options = choice.options?.join(', ');
+  if (said.of === undefined)
+    return clash(`“${said.options}” is no option of ${choice.of}: ${options}`);
+  return clash(`${said.of} and ${choice.of} have no option in common`);
 }
 
 export function product(op: '*' | '/', a: Sort, b: Sort): Sort {

@@ -1,13 +1,14 @@
 import { compareNumbers } from '../../value/lanes';
 import { type Compare, compare as compareValues } from '../../value/truth';
 import { type Draw, type Kind, none } from '../grammar/kind';
-import { alike, clash, type Sort, truth, word } from '../grammar/sorts';
+import { alike, clash, type Sort, truth } from '../grammar/sorts';
 
 const signs: readonly string[] = ['<', '<=', '>', '>=', '==', '!='];
 const isSign = (sign: string): sign is Compare => signs.includes(sign);
 
 /** A yes/no fact is compared with 'yes' or 'no' as a word. */
-const worded = (sort: Sort): Sort => (sort.kind === 'truth' ? word : sort);
+const worded = (sort: Sort): Sort =>
+  sort.kind === 'truth' ? { kind: 'word', options: ['yes', 'no'], of: 'a yes/no' } : sort;
 
 /** a < b, a <= b, a > b, a >= b, a == b, a != b */
 export const compare: Kind<'compare'> = {
@@ -17,7 +18,9 @@ export const compare: Kind<'compare'> = {
     read: (a, b, op) => (isSign(op) ? { kind: 'compare', op, a, b } : clash(`${op} is no sign`)),
   },
   sort: ({ op, a, b }, at) => {
-    alike(worded(at.of(a)), worded(at.of(b)), op);
+    const [left, right] = [at.of(a), at.of(b)];
+    // Of two that are true or false nothing is a word.
+    if (left.kind !== 'truth' || right.kind !== 'truth') alike(worded(left), worded(right), op);
     return truth;
   },
   reckon: ({ op, a, b }, scope, reckon) => compareValues(op, reckon(a, scope), reckon(b, scope)),

@@ -6,7 +6,14 @@ import { sortOfUnit } from '../grammar/sorts';
 /** A fact, a column of a list inside `sum`, a parameter or another formula. */
 export const name: Kind<'name'> = {
   form: { by: 'name', read: (id) => ({ kind: 'name', id }) },
-  sort: ({ id }, at) => sortOfUnit(at.unitOf(id)),
+  sort: ({ id }, { topic, unitOf }) => {
+    const sort = sortOfUnit(unitOf(id));
+    if (sort.kind !== 'word') return sort;
+    const fact = topic.facts[id];
+    const options =
+      fact?.kind === 'choice' ? fact.options : Object.keys(topic.decisions?.[id]?.results ?? {});
+    return { kind: 'word', options, of: id };
+  },
   reckon: ({ id }, scope) => scope.value(id),
   parts: none,
   mentions: ({ id }) => [id],

@@ -1,12 +1,11 @@
 import { everywhere } from '../../value/lanes';
 import { nothing } from '../../value/values';
 import { type Draw, type Kind, none } from '../grammar/kind';
-import { word as wordSort } from '../grammar/sorts';
 
 /** 'oak': an option of a choice. */
 export const word: Kind<'word'> = {
   form: { by: 'word', read: (text) => ({ kind: 'word', text }) },
-  sort: () => wordSort,
+  sort: ({ text }) => ({ kind: 'word', options: [text] }),
   reckon: ({ text }) => ({ kind: 'among', options: [text], on: nothing }),
   parts: none,
   mentions: none,
