@@ -244,8 +244,11 @@ test('energy along the route and gas by the day: told, in both units, in print, 
 });
 
 /** Words that stand on each other, or leave their drawing. */
-const clashes = (page: Page): Promise<readonly string[]> =>
-  page.locator('article > case-figures [role=img]').evaluateAll((all) =>
+const clashes = (
+  page: Page,
+  drawings = 'article > case-figures [role=img]',
+): Promise<readonly string[]> =>
+  page.locator(drawings).evaluateAll((all) =>
     all.flatMap((drawing) => {
       const frame = drawing.getBoundingClientRect();
       const words = [...drawing.querySelectorAll('text')].map(
@@ -279,6 +282,20 @@ test('no words of a curve stand on each other or are cut', async ({ page }) => {
   ]) {
     await curvesOf(page, path);
     await expect.poll(() => clashes(page), path).toEqual([]);
+  }
+});
+
+test('no words of a rig stand on each other or are cut', async ({ page }) => {
+  for (const name of [
+    bars,
+    'crossover-and-single-axle',
+    'fifth-wheel-in-the-bed',
+    'range-across-the-limit',
+    'in-kilograms',
+  ]) {
+    await openCase(page, name);
+    await expect(rig(page).locator('text').first()).toBeVisible();
+    await expect.poll(() => clashes(page, `${here} svg`), name).toEqual([]);
   }
 });
 

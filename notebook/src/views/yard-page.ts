@@ -275,7 +275,8 @@ export class YardPage extends PlainElement {
           heading: 'Fitted afterwards',
           note: 'what it does to the tongue',
         },
-        () => html`<yard-accessories></yard-accessories>`,
+        () =>
+          html`<yard-accessories .meant=${told.way === 'vehicles' ? told.chosen : ''}></yard-accessories>`,
       )}
       ${fold(
         {

@@ -1,5 +1,5 @@
 import { effectSaid, fitSaid, readAccessories, readCatalogue, standingSaid } from '@tarebook/sweep';
-import { html, nothing } from 'lit';
+import { html, nothing, type PropertyValues } from 'lit';
 import accessoriesText from '../../../seeds/accessories.csv?raw';
 import fitsText from '../../../seeds/accessory-fits.csv?raw';
 import plansText from '../../../seeds/floor-plans.csv?raw';
@@ -17,7 +17,13 @@ const { trailers } = readCatalogue({ 'trailers.csv': inventedFiles['trailers.csv
 
 /** One accessory on one trailer: where it fits, what it does to tongue and payload, who fits it. */
 export class YardAccessories extends PlainElement {
-  static override properties = { accessory: { state: true }, trailer: { state: true } };
+  static override properties = {
+    meant: { attribute: false },
+    accessory: { state: true },
+    trailer: { state: true },
+  };
+  /** The trailer that the yard is asked about; '' for none. */
+  declare meant: string;
   declare accessory: string;
   declare trailer: string;
 
@@ -25,6 +31,13 @@ export class YardAccessories extends PlainElement {
     super();
     this.accessory = 'rear-receiver';
     this.trailer = 'Osier 22 Bunks';
+    this.meant = '';
+  }
+
+  /** What is fitted to the trailer that somebody asks about is what they mean. */
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    const isHere = trailers.some(({ name }) => name === this.meant);
+    if (changed.has('meant') && isHere) this.trailer = this.meant;
   }
 
   private choice(
