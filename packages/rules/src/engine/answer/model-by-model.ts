@@ -43,6 +43,9 @@ function oneByOne(topic: Topic, inputs: Inputs): readonly One[] {
   });
 }
 
+/** How many models are reckoned by themselves; none where one is meant, or too many. */
+export const modelsOpen = (topic: Topic, inputs: Inputs): number => oneByOne(topic, inputs).length;
+
 /** A run of a model in whichever year, and of each of its years; each looked into when it is wanted. */
 type Looked = { readonly look: Look; readonly years: () => readonly Look[] };
 

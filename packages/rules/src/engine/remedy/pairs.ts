@@ -49,7 +49,10 @@ function gainsOf(
   way: Way,
 ): readonly number[] {
   const trials = (way.line?.ends ?? [0]).map((x) => way.edit(inputs, x));
-  const after = trials.map((trial) => judge(bench, trial).states);
+  // A limit is told by its numbers alone, and needs no verdict.
+  const after = needs.every(({ isLimit }) => isLimit)
+    ? []
+    : trials.map((trial) => judge(bench, trial).states);
   return needs.map(({ of, isLimit, compared, now }) => {
     const drops = trials
       .flatMap((trial) => gaps(bench, trial, compared).map((gap, i) => (now[i] ?? gap) - gap))

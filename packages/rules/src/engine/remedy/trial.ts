@@ -1,6 +1,7 @@
 import { compiledOf } from '../answer/answer';
 import { verdictLevel } from '../answer/grounds';
 import { allStates } from '../answer/levels';
+import { modelByModel, modelsOpen } from '../answer/model-by-model';
 import { namedValues } from '../answer/named';
 import { inBase, parametersOn } from '../answer/parameters';
 import { conditionRules } from '../condition/rules';
@@ -71,15 +72,17 @@ export type Judged = {
 /** What the rules say of facts; the same walk as `answerNow`. */
 export function judge(bench: Bench, inputs: Inputs): Judged {
   const { topic, compiled, parameters } = bench;
-  // All conditions are asked, where a comparison along a line looks at a few numbers.
-  pay(bench, 3);
+  // All conditions are asked, where a comparison along a line looks at a few numbers; of every model.
+  pay(bench, 3 * (1 + modelsOpen(topic, inputs)));
   const run = runLike(bench.base, compiled, inputs, parameters);
   const values = namedValues(compiled, run);
   const rules = conditionRules(topic);
-  const states = allStates(topic, run, {
+  const plain = {
     certain: rulesHolding(rules, 'certain', values),
     possible: rulesHolding(rules, 'possible', values),
-  });
+  };
+  const { holding } = modelByModel(compiled, inputs, parameters, plain, run);
+  const states = allStates(topic, run, holding);
   return { level: verdictLevel(compiled, run, states), states, run };
 }
 
