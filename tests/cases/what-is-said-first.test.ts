@@ -1,4 +1,4 @@
-import { gasSupply, serviceTriage, sway, topics } from '@tarebook/rules';
+import { gasSupply, serviceTriage, sway, topics, usedTrailer } from '@tarebook/rules';
 import { answerNow, type FactsGiven } from '@tarebook/rules/engine';
 import { describe, expect, test } from 'vitest';
 import { firstReplies } from '../../packages/record/src/questions/first-reply';
@@ -146,4 +146,58 @@ describe('sway, on a ball and on a pin', () => {
     expect(level({ 'sway.felt': 'mended' }, 'sway-felt')).toBe('care');
     expect(level({ 'sway.felt': 'by-itself' }, 'sway-felt')).toBe('stop');
   });
+});
+
+describe('a used trailer', () => {
+  const found = (facts: FactsGiven, id: string) =>
+    answerNow(usedTrailer, { facts }).findings.find((each) => each.id === id);
+  const title = (state: string) => found({ 'title.state': state }, 'title');
+
+  test('a lender is paid before he releases, and the seller only after', () => {
+    const lien = title('lien');
+    expect(lien?.level).toBe('if');
+    expect(lien?.do).toMatch(/payoff.*lender.*rest to the seller against the release/);
+  });
+
+  test.each([
+    ['clean', 'ok'],
+    ['lien', 'if'],
+    ['state-issues-none', 'if'],
+    ['other-name-with-paper', 'if'],
+    ['other-name', 'stop'],
+    ['number-differs', 'stop'],
+    ['branded', 'stop'],
+    ['none', 'stop'],
+  ])('a title that is %s: %s, and the walking away says the same', (state, level) => {
+    expect(title(state)?.level).toBe(level);
+    const facts = { 'title.state': state, 'frame.state': 'sound', 'soft.zones': '0' };
+    expect(answerNow(usedTrailer, { facts }).outcome === 'walk-away').toBe(level === 'stop');
+  });
+
+  test('each ruling has the class of its own source', () => {
+    const classes = Object.fromEntries(
+      Object.entries(usedTrailer.findings).map(([id, { source }]) => [id, source.class]),
+    );
+    expect(classes).toMatchObject({
+      frame: 'common-practice',
+      'frame-rust': 'house',
+      structure: 'common-practice',
+      'structure-moves': 'house',
+      tires: 'common-practice',
+    });
+    expect(sway.findings['far-ends'].source.class).toBe('house');
+    expect(gasSupply.formulas['pipe.capacity'].source.class).toBe('from-memory');
+  });
+});
+
+test.each(['none', 'trim', 'high-pressure'])('another gas is never connected: %s', (own) => {
+  for (const point of ['after-regulator', 'trailer-cylinder', 'separate-cylinder']) {
+    const facts = {
+      'appliance.inlet': 'other-gas',
+      'appliance.ownRegulator': own,
+      'supply.point': point,
+      'supply.adapter': 'no',
+    };
+    expect(finding(gasSupply, facts, 'connection')?.level).toBe('stop');
+  }
 });

@@ -14,7 +14,7 @@ const order = [
 ];
 const worse = (facts: FactsGiven) => order.indexOf(judge(facts).outcome);
 
-const inlets = ['11-inwc', 'cylinder-pressure', 'unreadable'];
+const inlets = ['11-inwc', 'cylinder-pressure', 'other-gas', 'unreadable'];
 const regulators = ['none', 'trim', 'high-pressure'];
 const points = ['after-regulator', 'trailer-cylinder', 'separate-cylinder'];
 const adapters = ['no', 'yes'];
@@ -32,7 +32,7 @@ const connection = (inlet: string, regulator: string, point: string, adapter: st
  * cylinder, at a cylinder; and nothing at all where nobody knows what the plate said.
  */
 function mayStand(inlet: string, regulator: string, point: string, adapter: string): boolean {
-  if (adapter === 'yes' || inlet === 'unreadable') return false;
+  if (adapter === 'yes' || inlet === 'unreadable' || inlet === 'other-gas') return false;
   const made = regulator === 'high-pressure';
   if (point === 'after-regulator') return inlet === '11-inwc' && !made;
   return made;

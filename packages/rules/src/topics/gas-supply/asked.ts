@@ -124,6 +124,7 @@ export const called: Called = {
     'appliance.inlet': {
       '11-inwc': ['11 inches', 'low pressure', 'half a pound'],
       'cylinder-pressure': ['high pressure', 'tank pressure', '10 to 20 psi'],
+      'other-gas': ['natural gas', 'made for the house', '7 inches'],
       unreadable: ['plate gone', 'no label', 'worn off'],
     },
     'supply.point': {

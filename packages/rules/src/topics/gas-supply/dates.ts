@@ -19,7 +19,8 @@ export const dates = part({
       noun: 'what the latest date on the collar is',
       options: ['made', 'requalified', 'requalified-s', 'requalified-e'],
       ask: 'Is that the date of its making, or of a requalification, and does an S or an E follow it?',
-      where: 'the letter behind the latest date on the collar; none on one never requalified',
+      where:
+        'the letter behind the latest date on the collar: S after a proof-pressure test, E after a look from outside only; none after a full test, nor on one never requalified',
     },
     'hose.age': age(
       'Age of the hose',
@@ -123,7 +124,7 @@ export const dates = part({
       source: house,
     },
     'hose.isUnsound': {
-      label: 'It is told that the hose is not sound, or not known whether',
+      label: 'It is told that the hose is not sound',
       unit: 'yes-no',
       is: "given(hose.sound) && hose.sound == 'no'",
       source: manual,

@@ -30,7 +30,8 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
   },
   connect: {
     rule: 'A hose that does not fit is a warning: never adapt it. The appliance’s plate decides: 11 inches of water column goes on the trailer’s outlet, cylinder pressure with a regulator of its own on a cylinder.',
-    because: 'The outlet gives less than half a pound of pressure, a cylinder a hundred and more.',
+    because:
+      'The outlet gives less than half a pound of pressure, a cylinder a hundred and more on a warm day.',
     look: ['appliance.inlet', 'appliance.ownRegulator', 'supply.point'],
     given: { 'supply.adapter': 'no', 'appliance.usedAt': 'open-air', 'hose.sound': 'yes' },
     givenSays: 'in the open air, with a sound hose and without any adapter',
@@ -38,6 +39,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       'appliance.inlet': {
         '11-inwc': 'its plate says 11 inches',
         'cylinder-pressure': 'its plate asks for cylinder pressure',
+        'other-gas': 'its plate asks for natural gas or another pressure',
         unreadable: 'nobody can read the plate',
       },
       'appliance.ownRegulator': {
@@ -97,7 +99,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     givenSays: 'for one full cylinder of twenty pounds and a common furnace, where not told',
     clauses: { 'outside.temperature': 'it is {value} outside' },
     otherwise:
-      'Whoever is not sure keeps it full and has a second one open by the right manifold. Never warm one with a flame, a heater or hot water.',
+      'Whoever is not sure keeps it full and has a second one open on a two-cylinder manifold. Never warm one with a flame, a heater or hot water.',
   },
   left: {
     rule: 'Weigh the cylinder and take off the tare stamped on its collar after TW: what remains is propane.',

@@ -46,7 +46,8 @@ export const how: Readonly<Record<string, HowTo>> = {
       'Brush leak solution on every joint and along the hose.',
       'Growing bubbles are a leak: shut the cylinder, tighten or replace, test again.',
     ],
-    caution: 'Never with a flame. A joint on the high-pressure side is a licensed gas fitter’s.',
+    caution:
+      'Never with a flame. A joint on the high-pressure side, other than the cylinder’s own fitting, is a licensed gas fitter’s.',
     source: manual,
   },
 };

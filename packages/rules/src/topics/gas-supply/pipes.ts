@@ -71,7 +71,8 @@ export const pipes = part({
   },
   wordTables: {
     pipeAtSixty: {
-      label: 'Capacity of 60 ft of iron pipe at 11 inWC',
+      label:
+        'Capacity of 60 ft of iron pipe at 11 inches of water column, with a drop of half an inch',
       valueUnit: 'Btu/h',
       values: { 'half-inch': 103_000, 'three-quarter-inch': 217_000 },
       source: pipeTable,
@@ -86,11 +87,11 @@ export const pipes = part({
       source: pipeLaw,
     },
     'pipe.capacity': {
-      label: 'What the pipe carries at that length',
+      label: 'What the pipe carries at that length, with a drop of half an inch of water column',
       noun: 'what the pipe carries',
       unit: 'Btu/h',
       is: "choose(pipe.material == 'iron', pipe.ifIron, between(0, pipe.ifIron))",
-      source: pipeTable,
+      source: pipeLaw,
     },
   },
   findings: {
@@ -133,7 +134,7 @@ export const pipes = part({
       used: 'demand.atOnce',
       limit: 'pipe.capacity',
       askedBy: ['pipe.size', 'pipe.length', 'pipe.material'],
-      source: pipeTable,
+      source: pipeLaw,
     },
   },
 });

@@ -54,7 +54,8 @@ export const swayFacts = part({
       label: 'Tire pressures, cold, of trailer and vehicle',
       noun: 'the tire pressures',
       ask: 'Are the tires of trailer and vehicle, cold, at the pressures their labels state?',
-      where: 'a gauge, before the day’s drive; the label of the trailer and the one in the door',
+      where:
+        'a gauge, before the day’s drive; the label of the trailer and the one in the door, or the towing pressure in the manual',
     },
     'trip.gusts': {
       kind: 'quantity',

@@ -96,7 +96,7 @@ export const yaw = part({
         do: 'Tell where the heavy things ride, racks and boxes first.',
       },
       otherwise: 'What is loaded rides near enough to the axles.',
-      source: yawInertia,
+      source: yawHouse,
     },
   },
 });

@@ -23,7 +23,7 @@ export const askings = {
         says: 'No: frame, floor, walls and title are such that it need not end there; the rest is a price.',
       },
       {
-        says: 'A cracked frame, more than one soft zone, a title that is not clean, or gas that leaks while the seller shrugs: then walk away.',
+        says: 'A cracked frame, more than one soft zone, a title that is branded, missing or another’s, or gas that leaks while the seller shrugs: then walk away.',
       },
     ],
   },

@@ -34,6 +34,9 @@ export const called: Called = {
       lien: ['lien', 'still owes on it', 'loan on it'],
       branded: ['salvage title', 'branded title', 'rebuilt title'],
       'other-name': ['title in another name', 'not in his name'],
+      'other-name-with-paper': ['power of attorney', 'dealer reassignment', 'estate sale'],
+      'number-differs': ['number does not match', 'VIN does not match', 'different VIN'],
+      'state-issues-none': ['state does not title', 'no titles here', 'too old for a title'],
       none: ['no title', 'lost title', 'bill of sale only'],
     },
     'frame.state': {

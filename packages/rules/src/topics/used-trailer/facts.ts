@@ -17,10 +17,19 @@ const eyes = 'seen by whoever looks at it';
 export const usedFacts = part({
   facts: {
     'title.state': choice(
-      ['clean', 'lien', 'branded', 'other-name', 'none'],
+      [
+        'clean',
+        'lien',
+        'branded',
+        'other-name',
+        'other-name-with-paper',
+        'number-differs',
+        'state-issues-none',
+        'none',
+      ],
       'Title',
       'the title',
-      'Is the title clean and in the seller’s name, or is there a lien, a salvage brand, another name, or none?',
+      'Is the title clean and in the seller’s name, or is there a lien, a brand, another name, without or with a paper that lets him sell, another number than on the frame, or none, or none because the state issues none for it?',
       'the title itself, its number held against the one on the frame; the state’s office tells of liens',
     ),
     'label.state': choice(
@@ -85,7 +94,8 @@ export const usedFacts = part({
           most: 100,
           required: false,
           ask: 'What does a moisture meter show at each spot?',
-          where: 'a pin meter, at stains, corners and below windows',
+          where:
+            'a meter, without pins first: pins leave holes, and are the seller’s to allow; at stains, corners and below windows',
         },
         cost: {
           label: 'Quoted',

@@ -31,7 +31,7 @@ export const how = {
       'Hold the number on the title against the one on the frame and on the label.',
       'Hold the name on it against the seller’s papers.',
       'Ask the state’s office whether a lien or a brand stands in it.',
-      'With a lien pay the lender, and take the release in writing.',
+      'With a lien: the payoff amount in writing from the lender, that money to the lender, the rest to the seller against the release, at the lender’s counter or through escrow.',
     ],
     caution: 'No deposit before the title has been seen. Questions of law are for a lawyer.',
     source: titles,

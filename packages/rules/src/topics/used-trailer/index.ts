@@ -26,9 +26,12 @@ import { verdictOnWalking } from './walking';
  * cylinders.dates, price.asked, price.dry; shared: tire.codeYear, -Week, -Digits, alarm.gasAge,
  * alarm.monoxideAge and their replace-by dates, trailer.axles.
  *
+ * C custom of the trade, H the house's choice, M from memory, I invented.
+ *
  *     frame cracked                              walk away  C    rusted through: H
  *     soft in more than one zone                 walk away  C    a wall that moves: H; one zone: care
- *     no title, another's name, branded          walk away  C    a lien: if the release is in hand
+ *     no title, another's name, branded          walk away  C    a lien: if the lender is paid first;
+ *     the number differs                         walk away  C    no title issued there, or a paper: if
  *     gas leaks and the seller shrugs            walk away  C    who mends it untold: unknown
  *     frame, floor or title not told             unknown
  *     gas, electrics, brakes untested            if
@@ -126,7 +129,7 @@ export const usedTrailer = defineTopic({
     {
       says: 'Never under a trailer on a jack; a ladder is held, and nobody walks on a soft roof.',
       source: looked,
-      fits: ['finding.frame', 'finding.structure'],
+      fits: ['finding.frame', 'finding.frame-rust', 'finding.structure', 'finding.structure-moves'],
     },
     {
       says: 'A meter reads behind a skin only roughly; what is opened shows more than was seen.',

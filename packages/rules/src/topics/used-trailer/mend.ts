@@ -1,5 +1,5 @@
 import { part } from '../../engine/define/topic';
-import { dateCode } from '../../trade/bibliography/tires';
+import { trailerTireAge } from '../../trade/bibliography/tires';
 import { looked } from '../../trade/bibliography/used-trailer';
 
 /** What only costs money or a shop’s time: tested, mended or replaced before the first trip. */
@@ -54,7 +54,8 @@ export const mend = part({
       askedBy: ['axle.wear'],
       care: {
         when: "wear.isKnown && axle.wear == 'one-edge'",
-        wrong: 'The tires are worn on one edge: an axle is bent or was overloaded.',
+        wrong:
+          'The tires are worn on one edge: an axle may be bent, overloaded or out of line, or a hanger worn.',
         do: 'Have it measured, and count with an axle.',
       },
       open: { wrong: 'An axle may be bent.', do: 'Feel across each tread.' },
@@ -75,7 +76,7 @@ export const mend = part({
         do: 'Read the code on every tire, the spare’s too.',
       },
       otherwise: 'The tires are young enough.',
-      source: dateCode,
+      source: trailerTireAge,
     },
     label: {
       label: 'Weight label',
@@ -84,7 +85,7 @@ export const mend = part({
         {
           when: "label.isKnown && label.state == 'painted-over'",
           wrong: 'The weights on the label are painted over.',
-          because: 'Somebody did not want them read.',
+          because: 'What it may weigh is then nobody’s word, whatever the paint was for.',
           do: 'Ask the maker by the identification number, and weigh it, before anybody tows it.',
         },
         {
@@ -110,7 +111,7 @@ export const mend = part({
       care: {
         when: 'dates.arePast',
         wrong: 'Cylinders or alarms are past their dates.',
-        do: 'Nobody sleeps in it and nothing is filled before they are replaced.',
+        do: 'Nobody sleeps in it before the alarms are replaced, and nothing is filled before the cylinders are requalified or replaced.',
       },
       open: { wrong: 'Cylinders or alarms may be past their dates.', do: 'Read each date.' },
       otherwise: 'No cylinder or alarm was told to be past its date.',

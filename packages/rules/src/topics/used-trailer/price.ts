@@ -64,7 +64,7 @@ export const firstCost = part({
       label: 'Tires with the spare',
       noun: 'how many tires there are',
       unit: '',
-      is: 'choose(given(trailer.axles), trailer.axles * 2 + 1, between(3, 5))',
+      is: 'choose(given(trailer.axles), trailer.axles * 2 + 1, between(3, 7))',
       source: looked,
     },
     'quoted.spots': {

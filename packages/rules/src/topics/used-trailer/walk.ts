@@ -10,7 +10,8 @@ import {
 /**
  * When to walk away.
  *
- *     frame cracked · soft in more than one zone · title not clean · gas leaks and the seller shrugs
+ *     frame cracked · soft in more than one zone · title branded, missing or another’s ·
+ *     gas leaks and the seller shrugs
  *                                   └──────────► walk away
  */
 export const walk = part({
@@ -27,19 +28,26 @@ export const walk = part({
           because: 'It carries axles and coupler; what cracked once under load cracks on.',
           do: 'No price mends that.',
         },
-        {
-          when: "frame.isKnown && frame.state == 'rust-through'",
-          wrong: 'The frame is rusted through.',
-          because: 'What is seen is the least of it, and it does not carry a coupler or a spring.',
-          do: 'Only a frame shop’s word in writing is worth a second look.',
-        },
       ],
+      otherwise: 'The frame is not cracked.',
+      source: walkRule,
+    },
+    'frame-rust': {
+      label: 'Rust of the frame',
+      askedBy: ['frame.state'],
+      askedWhen: 'frame.isKnown',
+      stop: {
+        when: "frame.isKnown && frame.state == 'rust-through'",
+        wrong: 'The frame is rusted through.',
+        because: 'What is seen is the least of it, and it does not carry a coupler or a spring.',
+        do: 'Only a frame shop’s word in writing is worth a second look.',
+      },
       care: {
         when: "frame.isKnown && frame.state == 'surface-rust'",
         wrong: 'The frame is rusty on its surface.',
         do: 'Try the worst spot with a screwdriver; brush and paint it before winter.',
       },
-      otherwise: 'The frame is sound.',
+      otherwise: 'The frame is not rusty.',
       source: walkHouse,
     },
     'frame-untold': {
@@ -62,12 +70,6 @@ export const walk = part({
             'Water went from one to the other behind the skin, and nobody prices what nobody sees.',
           do: 'Thank the seller and go.',
         },
-        {
-          when: "moves.isKnown && structure.moves == 'yes'",
-          wrong: 'A wall or corner moves when it is pushed.',
-          because: 'What holds it together has rotted.',
-          do: 'Thank the seller and go.',
-        },
       ],
       unknown: {
         when: '!soft.isKnown',
@@ -86,6 +88,19 @@ export const walk = part({
       },
       otherwise: 'Floor and walls are firm.',
       source: walkRule,
+    },
+    'structure-moves': {
+      label: 'Walls and corners, pushed',
+      askedBy: ['structure.moves'],
+      stop: {
+        when: "moves.isKnown && structure.moves == 'yes'",
+        wrong: 'A wall or corner moves when it is pushed.',
+        because: 'What holds it together has rotted.',
+        do: 'Thank the seller and go.',
+      },
+      open: { wrong: 'A wall or corner may move.', do: 'Push each with both hands.' },
+      otherwise: 'No wall or corner was told to move.',
+      source: walkHouse,
     },
     water: {
       label: 'Water',
@@ -115,18 +130,26 @@ export const walk = part({
           when: "title.isKnown && title.state == 'none'",
           wrong: 'There is no title.',
           because: 'It may be stolen, or nobody’s to sell.',
-          do: 'Come back when the state’s office has issued one in the seller’s name.',
+          do: 'Come back when the state’s office has issued one in the seller’s name, or has told in writing that it issues none for such a trailer.',
+        },
+        {
+          when: "title.isKnown && title.state == 'number-differs'",
+          wrong: 'The number on the frame is not the one on the title.',
+          because:
+            'Nothing tells more plainly of a stolen trailer, or of a title that is not its own.',
+          do: 'Pay nothing and go; the police or the state’s office look the number up.',
         },
         {
           when: "title.isKnown && title.state == 'other-name'",
           wrong: 'The title is in another’s name.',
           because: 'Only its owner can sell it.',
-          do: 'Buy only from the one who stands in it.',
+          do: 'Buy from the one who stands in it, or see the paper that lets him sell: a dealer’s reassignment, a court’s letter for an estate, a power of attorney.',
         },
         {
           when: "title.isKnown && title.state == 'branded'",
           wrong: 'The title is branded.',
-          because: 'It was a total loss once; insurers and lenders turn it down.',
+          because:
+            'It carries a brand, such as salvage, flood, rebuilt or buyback; many insurers and lenders turn it down.',
           do: 'Thank the seller and go.',
         },
       ],
@@ -135,12 +158,29 @@ export const walk = part({
         wrong: 'Nobody has seen the title.',
         do: 'Ask for it first: it costs no ladder.',
       },
-      if: {
-        when: "title.isKnown && title.state == 'lien'",
-        wrong: 'A lender still has a lien on it.',
-        do: 'Pay the lender, not the seller, and no dollar before the release is in writing.',
-        proviso: 'the lender’s release is in your hand before you pay',
-      },
+      if: [
+        {
+          when: "title.isKnown && title.state == 'lien'",
+          wrong: 'A lender still has a lien on it.',
+          do: 'Get the payoff amount in writing from the lender. That money goes to the lender, the rest to the seller against the release, at the lender’s counter or through escrow.',
+          proviso: 'the lender is paid first, and the seller only against the lender’s release',
+        },
+        {
+          when: "title.isKnown && title.state == 'other-name-with-paper'",
+          wrong: 'The title is in another’s name, and the seller has a paper that lets him sell.',
+          do: 'Have the state’s office confirm that paper before you pay.',
+          proviso: 'the state’s office confirms the paper that lets him sell',
+        },
+        {
+          when: "title.isKnown && title.state == 'state-issues-none'",
+          wrong: 'It has no title, as its state is said to issue none for such a trailer.',
+          because:
+            'Several states title no light, small or old trailers; a stolen one is told of so too.',
+          do: 'Ask the state’s office whether that is so and whether the number is clear; take registration and a bill of sale with that number.',
+          proviso:
+            'the state’s office confirms that it issues no title for it, and that its number is clear',
+        },
+      ],
       otherwise: 'The title is clean.',
       source: titles,
     },

@@ -7,7 +7,7 @@ export const verdictOnWalking = part({
     'walk.isOn': {
       label: 'Something ends it',
       unit: 'yes-no',
-      is: "(frame.isKnown && (frame.state == 'cracked' || frame.state == 'rust-through')) || (soft.isKnown && soft.zones > soft.most) || (moves.isKnown && structure.moves == 'yes') || (title.isKnown && title.state != 'clean' && title.state != 'lien') || (gas.isKnown && gas.tested == 'leaks' && mends.isKnown && gas.sellerMends == 'no')",
+      is: "(frame.isKnown && (frame.state == 'cracked' || frame.state == 'rust-through')) || (soft.isKnown && soft.zones > soft.most) || (moves.isKnown && structure.moves == 'yes') || (title.isKnown && (title.state == 'none' || title.state == 'other-name' || title.state == 'number-differs' || title.state == 'branded')) || (gas.isKnown && gas.tested == 'leaks' && mends.isKnown && gas.sellerMends == 'no')",
       source: walkRule,
     },
     'walk.isOff': {

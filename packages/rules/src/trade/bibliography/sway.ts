@@ -16,7 +16,7 @@ export const overhangRule: Source = {
 export const speedSigns: Source = {
   class: 'from-memory',
   cite: 'Dynamics of a trailer behind a vehicle',
-  note: 'From memory: the damping of a swing falls as speed grows, and first signs come above 55 to 65 mph; each rig has a speed of its own.',
+  note: 'From memory: the damping of a swing falls as speed grows, and first signs come above 55 to 65 mph, and the two ends are made the two steps here; each rig has a speed of its own.',
 };
 
 export const yawInertia: Source = {

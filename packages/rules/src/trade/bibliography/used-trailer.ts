@@ -4,7 +4,7 @@ import type { Source } from '../../engine/define/shapes';
 export const walkRule: Source = {
   class: 'common-practice',
   cite: 'Custom of the trade in used trailers',
-  note: 'Frame cracked, structure soft in more than one zone, title not clean, gas leaking and the seller shrugs: walk away.',
+  note: 'Frame cracked, structure soft in more than one zone, title branded, missing or another’s, gas leaking and the seller shrugs: walk away.',
 };
 
 export const walkHouse: Source = {

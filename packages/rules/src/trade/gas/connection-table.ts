@@ -13,6 +13,7 @@ const straight = ['trailer-cylinder', 'separate-cylinder'];
  *     11 inWC, own high   will-starve              at-a-cylinder
  *     cylinder, own high  will-starve              at-a-cylinder
  *     cylinder, none/trim wants-cylinder-pressure  never: cylinder pressure (trim), unregulated (none)
+ *     other-gas           not-made-for-it, likewise: natural gas, or a pressure that nothing here gives
  *     unreadable          not-before-known, whatever its regulator, wherever it is to go
  */
 export const connectionTable: Decision = {
@@ -33,6 +34,7 @@ export const connectionTable: Decision = {
     { when: ['cylinder-pressure', 'trim', straight, 'no'], gives: 'never-cylinder-pressure' },
     { when: ['cylinder-pressure', 'high-pressure', 'after-regulator', 'no'], gives: 'will-starve' },
     { when: ['cylinder-pressure', 'high-pressure', straight, 'no'], gives: 'at-a-cylinder' },
+    { when: ['other-gas', '-', '-', 'no'], gives: 'not-made-for-it' },
     { when: ['unreadable', '-', '-', 'no'], gives: 'not-before-known' },
   ],
   results: {
@@ -54,6 +56,14 @@ export const connectionTable: Decision = {
       says: 'Do not connect it until it is identified.',
       because: 'Nobody can read what pressure it asks for, and the wrong one burns people.',
       do: 'Its maker, by the model number, or a licensed gas fitter can tell. Then only at a cylinder of its own, with the very regulator that came with it.',
+    },
+    'not-made-for-it': {
+      label: 'do not connect it: it is made for another gas or pressure',
+      level: 'stop',
+      says: 'Do not connect it: its plate asks for another gas or another pressure.',
+      because:
+        'Jets made for natural gas let far too much propane through: tall flames, soot and carbon monoxide.',
+      do: 'First its maker’s conversion kit, fitted by a licensed gas fitter, and a plate that says so; without one, never.',
     },
     'will-starve': {
       label: 'it starves there',

@@ -10,8 +10,8 @@ export const connection = part({
       kind: 'choice',
       label: 'What the data plate asks for at the inlet',
       noun: 'the inlet pressure on the plate',
-      options: ['11-inwc', 'cylinder-pressure', 'unreadable'],
-      ask: 'What inlet pressure does the data plate of the appliance state, or can nobody read it?',
+      options: ['11-inwc', 'cylinder-pressure', 'other-gas', 'unreadable'],
+      ask: 'What does the data plate of the appliance state: propane at 11 inches of water column, propane at cylinder pressure, natural gas or another pressure, or can nobody read it?',
       where: 'data plate of the appliance, at its inlet',
       means: '11 inches of water column is less than half a pound to the square inch.',
     },
@@ -22,7 +22,8 @@ export const connection = part({
       options: ['none', 'trim', 'high-pressure'],
       ask: 'Has it a regulator of its own: none, a small trim one inside, or one that screws onto a cylinder?',
       where: 'on its hose or at its inlet',
-      means: 'A trim regulator evens out 11 inWC; a high-pressure one takes cylinder pressure.',
+      means:
+        'A trim regulator evens out 11 inches of water column; a high-pressure one takes cylinder pressure.',
     },
     'supply.point': {
       kind: 'choice',

@@ -160,7 +160,7 @@ export const demand = part({
       source: balance,
     },
     'gas.days': {
-      label: 'Such days and nights',
+      label: 'Days and nights the gas lasts',
       unit: 'd',
       is: 'choose(demand.daily > 0, energy.aboard / demand.daily * time.day, unlimited)',
       source: balance,

@@ -13,7 +13,7 @@ import { rigTrade } from '../rig/index';
  * Liquid must boil before it burns, and it boils by the warmth that comes through the wetted wall.
  * A small, cold or nearly empty cylinder starves the burners whatever its energy.
  *
- *     Btu/h = diameter × length × K(fill) × (1 at 0 °F, 2 at 20 °F, 0 at −20 °F)
+ *     Btu/h = diameter × length × K(fill) × (1 at 0 °F, 2 at 20 °F, 0 at −20 °F and below)
  */
 export const vapor = part({
   facts: {
@@ -76,8 +76,8 @@ export const vapor = part({
   },
   tables: {
     boilByFill: {
-      label: 'K by fill of the container’s volume',
-      noun: 'K by fill of the container’s volume',
+      label: 'Fill factor K, by how full the container’s volume is',
+      noun: 'the fill factor K, by how full the container’s volume is',
       keyUnit: '%',
       valueUnit: 'Btu/h/in²',
       rows: [
@@ -228,7 +228,7 @@ export const vapor = part({
           wrong: 'The cylinder will starve the burners.',
           because:
             'So small, cold or empty, it boils off {vapor.most} at the best, whatever is still in it, and {demand.lasting} is asked of it.',
-          do: 'Take a larger or fuller cylinder, or have two open at once by the right manifold. Never warm one with a flame, a heater or hot water.',
+          do: 'Take a larger or fuller cylinder, or have two open at once on a two-cylinder manifold. Never warm one with a flame, a heater or hot water.',
         },
       ],
       care: [
