@@ -45,18 +45,25 @@ const unitOf = (text: string): string | undefined =>
   Object.entries(written).find(([, words]) => new RegExp(`^(?:${words})$`, 'i').test(text))?.[0];
 
 const number =
-  /(?<![\p{L}\d.,/-])(?<sign>minus |-)?(?<dollar>\$ ?)?(?<digits>\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:\.\d+)?)(?<half> ?½| 1\/2| and a half)?(?<thousand>k\b| thousand\b)?(?<grand> grand\b)?(?<hundred> hundred\b)?(?!nite|moro|mrw|nd\b|rd\b|th\b|st\b)/giu;
+  /(?<![\p{L}\d.,/-])(?<sign>minus |-)?(?<dollar>\$ ?)?(?<digits>\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:\.\d+)?)(?<half> ?½| 1\/2| and a half)?(?<part>(?:[ -](?:and )?)(?:1|3|5|7|9|11|13|15)\/(?:4|8|16)(?![\d/]))?(?<thousand>k\b| thousand\b)?(?<grand> grand\b)?(?<hundred> hundred\b)?(?!nite|moro|mrw|nd\b|rd\b|th\b|st\b)/giu;
 const units = new RegExp(
   `^(?:[ -]?(${Object.values(written).join('|')}))(?![\\p{L}\\d]|/\\p{L})`,
   'iu',
 );
 
-/** In figures: `$1,480`, `-8`, `10.4k`, `39 hundred`. */
+/** “ 5/16” */
+function partOf(said = ''): number {
+  const [over = 0, under = 1] = (said.match(/\d+/g) ?? []).map(Number);
+  return over / under;
+}
+
+/** In figures: `$1,480`, `-8`, `2 5/16`, `10.4k`, `39 hundred`. */
 function figuresIn(text: string): readonly Amount[] {
   return [...text.matchAll(number)].map((found): Amount => {
-    const { sign, dollar, digits = '', half, thousand, grand, hundred } = found.groups ?? {};
+    const { sign, dollar, digits = '', half, part, thousand, grand, hundred } = found.groups ?? {};
     const size = (thousand || grand ? 1000 : 1) * (hundred ? 100 : 1);
-    const value = (Number(digits.replaceAll(',', '')) + (half ? 0.5 : 0)) * size * (sign ? -1 : 1);
+    const value =
+      (Number(digits.replaceAll(',', '')) + (half ? 0.5 : partOf(part))) * size * (sign ? -1 : 1);
     const [from, to] = [found.index, found.index + found[0].length];
     return { value, from, to, ...((dollar || grand) && { unit: 'USD' }) };
   });

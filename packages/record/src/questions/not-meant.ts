@@ -1,3 +1,5 @@
+import type { Amount } from './amounts';
+
 /** Where a number and its word stand in a text. */
 type Span = { readonly from: number; readonly to: number };
 
@@ -39,8 +41,17 @@ const guards: readonly Guard[] = [
   },
 ];
 
+/** What a ball or a coupler measures across, and how high it stands, in inches: never the one for the other. */
+const sizes: readonly { readonly fact: RegExp; readonly least: number; readonly most: number }[] = [
+  { fact: /^(?:hitch\.ballHeight|trailer\.couplerHeight)$/, least: 8, most: 60 },
+  { fact: /^(?:hitch\.ballSize|trailer\.couplerSize)$/, least: 1.5, most: 3 },
+];
+
 /** Whether a number of a text may be that fact, by what stands around it. */
-export function isMeant(fact: string, text: string, amount: Span, word: Span): boolean {
+export function isMeant(fact: string, text: string, amount: Amount, word: Span): boolean {
+  const { value, unit = 'in' } = amount;
+  const size = sizes.find((each) => each.fact.test(fact));
+  if (size && unit === 'in' && (value < size.least || value > size.most)) return false;
   const ahead = text.slice(0, Math.min(amount.from, word.from)).slice(-40);
   const after = text.slice(amount.to, amount.to + 40);
   return !guards.some(

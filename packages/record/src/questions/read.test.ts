@@ -56,6 +56,7 @@ test.each([
 
 test('amounts are read with their units, however people write them', () => {
   const read = (text: string) => amountsIn(text).map(({ value, unit }) => `${value} ${unit}`);
+  expect(read('2 5/16 in, 37-5/8 inches, 3/4')).toEqual(['2.3125 in', '37.625 in', ...read('3/4')]);
   expect(read('1,412 pounds, 10.4k, $500, minus 8 °C, 12.1 v, 24.5 inches')).toEqual([
     '1412 lb',
     '10400 undefined',
@@ -64,6 +65,17 @@ test('amounts are read with their units, however people write them', () => {
     '12.1 V',
     '24.5 in',
   ]);
+});
+
+test('what a ball measures across is never how high it stands', () => {
+  const topic = topics['hitch-setup'];
+  if (!topic) throw new Error('Hitch setup is gone.');
+  const read = (text: string) => factsIn(topic, text).facts;
+  expect(read('2 in ball, and my coupler says 2 5/16 in')).toEqual({
+    'hitch.ballSize': '2 in',
+    'trailer.couplerSize': '2.3125 in',
+  });
+  expect(read('ball height is 19 in')).toEqual({ 'hitch.ballHeight': '19 in' });
 });
 
 describe('a wrong weight is worse than none', () => {

@@ -73,6 +73,14 @@ export const rigWords: WordsOfFacts = {
     'trailer.rightWheels': ['right', 'right side', 'right wheels'],
     'hitch.receiverRating': ['receiver stamped', 'receiver rated', 'receiver', 'receiver says'],
     'hitch.receiverHeightEmpty': ['to the receiver'],
+    'hitch.ballSize': ['ball', 'inch ball', 'in ball', 'my ball', 'ball is'],
+    'trailer.couplerSize': [
+      'coupler',
+      'inch coupler',
+      'in coupler',
+      'socket coupler',
+      'coupler says',
+    ],
     'hitch.ballHeight': ['ball', 'ball height', 'height of ball', 'top of the ball', 'my ball'],
     'hitch.hardwareWeight': [
       ...['hitch weighs', 'hitch itself weighs', 'hitch itself', 'the bars weigh'],
