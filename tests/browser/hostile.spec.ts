@@ -14,9 +14,13 @@ const rows = (ids: readonly string[], value: string): string =>
   ids.map((id) => `| \`${id}\` | ${value} |\n`).join('');
 
 const loads = ['load.occupants', 'load.cargo', 'trailer.options', 'trailer.cargo'];
-const things = Array.from({ length: 70 }, (_, at) => `| Thing ${at} | 10 to 18,000 lb |\n`).join(
-  '',
-);
+const tanks = ['trailer.freshWater', 'trailer.grayWater', 'trailer.blackWater'];
+const things = (place: string): string =>
+  Array.from({ length: 80 }, (_, at) => `| Thing ${at} | 10 to 18,000 lb | ${place} |\n`).join('');
+const placed = (list: string): string =>
+  list.startsWith('load.')
+    ? `\n| \`${list}\` | Weight | Ahead of rear axle |\n| --- | --- | --- |\n${things('-50 to 50 in')}`
+    : `\n| \`${list}\` | Weight | Ahead of axle |\n| --- | --- | --- |\n${things('-5 to 5 ft')}`;
 
 /** Every wish open, whatever is packed and every rating anything: within every budget, and seconds of reckoning. */
 const heavy = `---
@@ -32,8 +36,11 @@ ${rows(wishes, 'unknown')}${rows(
     ...['placardPayload', 'gvwr', 'gcwr', 'curbWeight', 'curbFront', 'curbRear'],
   ].map((each) => `vehicle.${each}`),
   '6,000 to 54,000 lb',
+)}${rows(tanks, '0 to 100 gal')}${rows(
+  tanks.map((tank) => `${tank}Ahead`),
+  '-5 to 5 ft',
 )}| \`trip.altitude\` | 1,150 to 22,350 ft |
-${loads.map((list) => `\n| \`${list}\` | Weight |\n| --- | --- |\n${things}`).join('')}`;
+${loads.map(placed).join('')}`;
 
 /** Has the page note how long it could answer nothing; a machine that does much else holds it too. */
 const watchHeld = (page: Page) =>
