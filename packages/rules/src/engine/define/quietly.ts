@@ -17,6 +17,9 @@ function quiet(fact: Fact): Fact {
  * The same facts with their defaults unspoken, for a topic that stands on another's and seldom has to
  * do with them; where it does, an assumption of its own says what was taken.
  */
+export function quietly<const F extends Readonly<Record<string, Fact>>>(
+  facts: F | undefined,
+): { readonly [Id in keyof F]: Fact };
 export function quietly(
   facts: Readonly<Record<string, Fact>> = {},
 ): Readonly<Record<string, Fact>> {

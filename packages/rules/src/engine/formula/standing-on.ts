@@ -49,12 +49,16 @@ type Known<T extends Family> = keyof T['formulas'] & string;
  * What some results of one topic stand on, as a part for another: their formulas and, below them,
  * every fact, parameter, table, decision and simulation they need, under the same ids; no limit and
  * no finding. So the facts of a rig are asked in the same words everywhere, and a result of one topic
- * is reckoned inside another with its whole trace.
+ * is reckoned inside another with its whole trace. Which of the facts it needs the compiler cannot
+ * follow through the formulas: their type is all that there are, so that a misspelled one is an error.
  */
 export function standingOn<T extends Family, N extends Known<T>>(
   topic: T,
   ...results: readonly N[]
-): Omit<Part, 'limits' | 'findings' | 'formulas'> & { readonly formulas: Pick<T['formulas'], N> };
+): Omit<Part, 'limits' | 'findings' | 'formulas' | 'facts'> & {
+  readonly facts: T['facts'];
+  readonly formulas: Pick<T['formulas'], N>;
+};
 export function standingOn(topic: Family, ...results: readonly string[]): Part {
   const { names, tables } = reachedFrom(topic, results);
   const formulas = Object.fromEntries(allFormulas(topic));

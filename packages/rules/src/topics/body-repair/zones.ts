@@ -54,7 +54,13 @@ const total = (label: string, unit: string, what: string): Formula => ({
 
 /** Segments counted by zone, and what all of them take at the least and at the most. */
 export const byZone = {
-  facts: Object.fromEntries(each.map(([zone, { label }]) => [`segments.${zone}`, countOf(label)])),
+  facts: {
+    'segments.front': countOf(zones.front.label),
+    'segments.side': countOf(zones.side.label),
+    'segments.rear': countOf(zones.rear.label),
+    'segments.roof': countOf(zones.roof.label),
+    'segments.corner': countOf(zones.corner.label),
+  },
   parameters: Object.fromEntries(
     each.flatMap(([zone, { label, hours, material }]) => [
       [
