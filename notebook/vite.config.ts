@@ -99,9 +99,9 @@ function wordsApart(): Plugin {
 }
 
 /**
- * The formulas of a rule set are checked before its first answer. The page has rule sets that were
- * checked when they were built, or that `topicFromPublished` has looked through: it does not do it
- * again before a first verdict.
+ * A rule set is looked through before its first answer. Those of the page were when they were built
+ * (`checkTopic`, in the tests), and what comes from outside is by `topicFromPublished`: the page does
+ * not do it again before a first verdict, and does without the code.
  */
 function checkedBefore(): Plugin {
   const without = '\0checked-before';
@@ -109,11 +109,11 @@ function checkedBefore(): Plugin {
     name: 'checked-before',
     enforce: 'pre',
     resolveId: (source, importer) =>
-      source === './text' && /[\\/]engine[\\/]check[\\/]sound\.ts$/.test(importer ?? '')
+      source === '../check/sound' && /[\\/]engine[\\/]answer[\\/]answer\.ts$/.test(importer ?? '')
         ? without
         : undefined,
     load: (module) =>
-      module === without ? 'export const checkTexts = () => undefined;' : undefined,
+      module === without ? 'export const refuseUnsound = () => undefined;' : undefined,
   };
 }
 
