@@ -23,9 +23,16 @@ const module = write(
   `export const firewood = ${JSON.stringify(firewood)};\nexport default firewood;\nexport const helper = () => 1;`,
 );
 
+// What a compiler makes of TypeScript where a package does not say that its modules are of the newer kind.
+const common = write(
+  'firewood.cjs',
+  `"use strict";\nObject.defineProperty(exports, "__esModule", { value: true });\nexports.helper = exports.firewood = void 0;\nexports.firewood = ${JSON.stringify(firewood)};\nexports.helper = () => 1;`,
+);
+
 test.each([
   ['published JSON', json],
   ['a module', module],
+  ['a CommonJS module', common],
 ])('a topic of one’s own from %s judges, checks and is shown', async (_, file) => {
   const judged = await run(['judge', document, '--topics', file, '--json']);
   expect(judged.err).toBe('');
@@ -78,6 +85,7 @@ test.each([
     'title: it is missing or not what it should be; give a text.',
   ],
   ['throws.mjs', 'export const a = b;', 'it cannot be loaded as a module: b is not defined.'],
+  ['own.mts', 'export {};', 'this is TypeScript; compile it first'],
   ['empty.mjs', 'const a = 1;', 'it exports no rule set'],
 ])('what is no topic is refused in a sentence: %s', async (name, text, says) => {
   const file = text === undefined ? join(folder, name) : write(name, text);

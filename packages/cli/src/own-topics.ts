@@ -25,12 +25,24 @@ async function valuesIn(file: string): Promise<readonly unknown[]> {
       );
     }
   }
+  if (/\.[cm]?tsx?$/.test(file)) {
+    throw new BadInput(
+      `${named(file)}: this is TypeScript; compile it first, and give the .mjs or .js that comes of it.`,
+    );
+  }
   // Read first, so that a file that is not there is told as any other is.
   await readText(file);
   try {
-    const module: object = await import(pathToFileURL(resolve(file)).href);
+    const module: Readonly<Record<string, unknown>> = await import(
+      pathToFileURL(resolve(file)).href
+    );
     // A rule set may stand under several names, and helpers beside it are none.
     const exported = new Set(Object.values(module).flat());
+    // Of a CommonJS module everything stands once more below `default`.
+    const { default: whole, ...others } = module;
+    const isWhole = (each: object): boolean =>
+      Object.values(others).some((other) => Object.values(each).includes(other));
+    if (typeof whole === 'object' && whole !== null && isWhole(whole)) exported.delete(whole);
     return [...exported].filter((each) => typeof each === 'object' && each !== null);
   } catch (problem) {
     const says =
