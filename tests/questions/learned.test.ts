@@ -33,19 +33,26 @@ const stepsOf = (weights: Weights) =>
     ),
   );
 
-/** Terms whose weights are further apart than the last digit of another machine would bring. */
-function apart(kept: Weights, now: Weights): readonly string[] {
+/** A weight so many steps from the one that is learned now is another one. */
+const farAt = 3;
+
+/**
+ * Which part of the terms has another weight. Topics learn beside what they are called and what is
+ * filed, so that a case more moves some of them a little; other messages move most of them.
+ */
+function apart(kept: Weights, now: Weights): number {
   const [a, b] = [stepsOf(kept), stepsOf(now)];
-  return [...new Set([...a.keys(), ...b.keys()])].filter(
-    (term) => Math.abs((a.get(term) ?? 0) - (b.get(term) ?? 0)) > 2,
-  );
+  const all = [...new Set([...a.keys(), ...b.keys()])];
+  const far = all.filter((term) => Math.abs((a.get(term) ?? 0) - (b.get(term) ?? 0)) > farAt);
+  return far.length / Math.max(1, all.length);
 }
+const mostApart = 0.02;
 
 test('what tells danger is as it was learned', () => {
   const now = packedTwo(learnUrgent());
   if (writes) return write('urgent', 'LearnedTwo', now);
   expect(Object.keys(now.weights).length).toBeGreaterThan(10);
-  expect(apart(urgentLearned.weights, now.weights)).toEqual([]);
+  expect(apart(urgentLearned.weights, now.weights)).toBeLessThan(mostApart);
   expect(urgentLearned.bias).toBeCloseTo(now.bias, 1);
 });
 
@@ -57,5 +64,5 @@ test.each([
   if (writes) return write(name, 'LearnedMany', now);
   expect(Object.keys(kept.weights)).toEqual(Object.keys(now.weights));
   for (const [id, weights] of Object.entries(now.weights))
-    expect(apart(kept.weights[id] ?? {}, weights), id).toEqual([]);
+    expect(apart(kept.weights[id] ?? {}, weights), id).toBeLessThan(mostApart);
 });
