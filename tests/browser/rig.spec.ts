@@ -14,14 +14,14 @@ test('a whole rig shows its one verdict, its moments, and what came up by topic'
   await expect(verdict.locator('.word')).toHaveText('Does not fit');
   await expect(verdict).toContainText('home');
   // Under the word it is not said once more.
-  await expect(verdict).not.toContainText('It does not fit');
+  await expect(verdict).not.toContainText('The trailer does not fit');
   const row = page.getByRole('row', { name: /^Tow fit/ });
   await expect(row.getByRole('cell')).toHaveText(['Fits with care', 'Does not fit']);
   const towFit = page.locator('section').filter({
     has: page.getByRole('heading', { level: 2, name: 'Tow fit' }),
   });
   // The sentence says the verdict already; its word is not set before it once more.
-  await expect(towFit.locator('p').first()).toHaveText(/^Home: It does not fit\. /);
+  await expect(towFit.locator('p').first()).toHaveText(/^Home: The trailer does not fit\. /);
   await expect(towFit.locator('p').first()).not.toContainText('Does not fit');
   expect(await towFit.locator('svg').count()).toBe(0);
   await towFit.getByText('What came up').click();

@@ -1,5 +1,5 @@
 // One small rig, asked in every way of loading that the packages offer. The numbers are worked out
-// by hand: tongue 430 lb × 1.10 = 473 lb, which leaves 27 lb of 500 lb. It fits if,
+// by hand: tongue 430 lb × 1.10 = 473 lb, which leaves 27 lb of 500 lb. The trailer fits if,
 // as nobody told of brakes or of the load; by rules 1.0.0 it fitted with care, so that it changes.
 export const asked = {
   asOf: '2026-11-01',

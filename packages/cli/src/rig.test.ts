@@ -17,7 +17,7 @@ describe('a whole rig on the command line', () => {
   test('the worst comes first, with its moment, and what it is at the others', () => {
     const said = rigAsText(judged(), plain, topics).split('\n');
     expect(said[2]).toBe('DOES NOT FIT · Tow fit, home (leaving: fits with care)');
-    expect(said[3]).toBe('  It does not fit. The tow rating is exceeded by 70 lb.');
+    expect(said[3]).toBe('  The trailer does not fit. The tow rating is exceeded by 70 lb.');
     expect(said.join('\n')).toContain('Nothing told decides in: Hitch setup');
   });
 

@@ -27,6 +27,7 @@ import type {
   Telling,
   Topic,
   WordTable,
+  Worked,
 } from '../define/shapes';
 import { isPlain } from './given';
 import { nearest } from './near';
@@ -182,7 +183,8 @@ const topic: Keys<Topic> = {
   everybody: named(
     entry<ForEverybody>({
       ...{ rule: leaf, because: leaf, look: leaf, given: leaf, givenSays: leaf, clauses: leaf },
-      worked: entry<NonNullable<ForEverybody['worked']>>({ says: leaf, given: leaf }),
+      worked: entry<Worked>({ says: leaf, given: leaf }),
+      fromTold: each(entry<Worked>({ says: leaf, given: leaf })),
       otherwise: leaf,
     }),
   ),

@@ -65,10 +65,13 @@ export function checkToldAbout(topic: Topic, known: ReadonlySet<string>, note: N
       each.otherwise,
       each.givenSays,
       each.worked?.says,
+      ...(each.fromTold ?? []).map(({ says }) => says),
     ])
       holes(at, words);
-    const given = { ...each.given, ...each.worked?.given };
-    for (const name of [...each.look, ...Object.keys(given)]) {
+    const given = [each, each.worked, ...(each.fromTold ?? [])].flatMap((of) =>
+      Object.keys(of?.given ?? {}),
+    );
+    for (const name of [...each.look, ...given]) {
       if (!isFact(name)) note(at, `“${name}” is no fact`, 'name a fact');
     }
   }

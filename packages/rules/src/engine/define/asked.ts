@@ -39,6 +39,9 @@ export type Asking = {
   readonly says?: Text | readonly { readonly when?: string; readonly says: Text }[];
 };
 
+/** A text filled from a case, and the facts beside those told that it is worked out from. */
+export type Worked = { readonly says: Text; readonly given?: Facts };
+
 /**
  * What is said to all who ask the same and told next to nothing: the rule and the reason, what a
  * listener can look up, and what is best done by whoever cannot.
@@ -61,7 +64,12 @@ export type ForEverybody = {
    */
   readonly clauses?: Readonly<Record<string, Text | Readonly<Record<string, Text>>>>;
   /** A figure worked out, and the facts beside those told that it is worked out from. */
-  readonly worked?: { readonly says: Text; readonly given?: Facts };
+  readonly worked?: Worked;
+  /**
+   * What is made of the little that was told, where it is too little for an answer: of those whose
+   * figures are known, the one that names most of it.
+   */
+  readonly fromTold?: readonly Worked[];
   /** The safest thing to do for whoever does not know. */
   readonly otherwise: Text;
 };

@@ -16,7 +16,17 @@ import type { Source } from './source';
  * findings are hyphenated words (`rear-axle`).
  */
 
-export type { Asking, Called, Caution, Facts, ForEverybody, HowTo, Telling, Text } from './asked';
+export type {
+  Asking,
+  Called,
+  Caution,
+  Facts,
+  ForEverybody,
+  HowTo,
+  Telling,
+  Text,
+  Worked,
+} from './asked';
 export type { ChoiceFact, Column, Default, Fact, QuantityFact, RowsFact, YesNoFact } from './facts';
 export type { Ranking, Selection, Simulation } from './lists';
 export type { Source, SourceClass } from './source';

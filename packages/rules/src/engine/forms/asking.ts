@@ -53,13 +53,14 @@ function ownSentence(matter: Matter, { says }: Asking): Sayable | undefined {
 
 /** At most so many things are named in a breath, and no more words than these. */
 const mostNamed = 5;
-const mostNamedWords = 36;
+const mostNamedWords = 29;
 
-/** As many of the first things as can be named in a breath, one at the least. */
+/** As many of the first things as can be named in a breath with the list’s name, one at the least. */
 function inABreath<Item extends { readonly label: string }>(
+  name: string,
   items: readonly Item[],
 ): readonly Item[] {
-  let words = 0;
+  let words = wordsIn(name);
   return items.slice(0, mostNamed).filter(({ label }, place) => {
     words += wordsIn(label);
     return place === 0 || words <= mostNamedWords;
@@ -74,7 +75,7 @@ export function listSaid(list: SelectionAnswer, whole: boolean): Sayable | undef
   const chosen = list.items.filter(({ chosen: is }) => is !== 'no');
   if (chosen.length === 0) return undefined;
   const groups = [...new Set(chosen.flatMap(({ group }) => group ?? []))];
-  const named = whole ? chosen : inABreath(chosen);
+  const named = whole ? chosen : inABreath(list.label, chosen);
   return message(whole ? 'list-whole' : 'list-short', {
     label: own(list.label),
     of: named.map(({ label, chosen: is }, place) => {

@@ -7,6 +7,9 @@ import { everybodyFor } from './rule';
 import { levelOf } from './verdict';
 import { whereToLook } from './where';
 
+/** Up to so many facts told, a question is only begun. */
+const fewTold = 3;
+
 /** Where nothing decides yet, so many questions get it going. */
 const mostToBegin = 3;
 
@@ -41,7 +44,11 @@ export function nextFact(matter: Matter, asking: string | undefined): string | u
   const open = answer.missing.map(({ fact }) => fact);
   const isOpen = (fact: string): boolean => open.includes(fact);
   const isAnswered = askedFirst(matter, asking).length > 0;
-  const [fact] = [...about.filter(isOpen), ...(isAnswered ? [] : about), ...open, ...about];
+  // Whoever told much is asked only what decides.
+  const isMuchTold =
+    Object.keys(matter.asked.facts).filter((each) => isTold(matter, each)).length > fewTold;
+  const begin = isAnswered || isMuchTold ? [] : about;
+  const [fact] = [...about.filter(isOpen), ...begin, ...open, ...about];
   return fact !== undefined && Object.hasOwn(topic.facts, fact) ? fact : undefined;
 }
 

@@ -9,8 +9,16 @@ import { cautionsFitting } from './caution';
 import { fittedWith, following, ifShort, may, must, type Part, warning } from './length';
 import { decidingLimit, limitSaid } from './limit';
 import { isAnythingTold, type Matter } from './matter';
-import { defaultSaid, reasonSaid, ruleSaid } from './rule';
-import { dangersTold, findingsTold, levelOf, partsOf, urgentSaid, verdictSaid } from './verdict';
+import { defaultSaid, fromToldSaid, reasonSaid, ruleSaid } from './rule';
+import {
+  dangersTold,
+  findingsTold,
+  levelOf,
+  partsOf,
+  tippingAt,
+  urgentSaid,
+  verdictSaid,
+} from './verdict';
 import type { Written } from './written';
 
 /** The limit that decides; where it has room and the verdict turns on something else, it is no news. */
@@ -33,6 +41,9 @@ const isRuleWanted = (matter: Matter): boolean =>
 
 /** Something measured is over, and that is the answer. */
 const isOver = (matter: Matter): boolean => decidingLimit(matter)?.state === 'stop';
+
+/** A further list waits until it has been said what to do. */
+const isListed = (each: Sayable): boolean => 'code' in each && each.code === 'list-short';
 
 const all = (of: readonly Sayable[], as: (each: Sayable) => Part): readonly Part[] => of.map(as);
 
@@ -71,10 +82,19 @@ function briefly(matter: Matter, asking: string | undefined): readonly Part[] {
   const isBeside = ({ id, level: at, code }: FindingAnswer): boolean =>
     next.length === 0 ||
     (code !== 'perhaps' && !(at === 'unknown' && isOpenFor(matter, id, wanted)));
-  const [first, ...more] = findingsTold(matter).filter(isBeside);
+  // A verdict that hangs on provisos has said them.
+  const isProviso = (each: FindingAnswer): boolean => level === 'if' && each.level === 'if';
+  // Whoever has to get out first hears nothing of what is merely open.
+  const isOpenOnlyNow = (each: FindingAnswer): boolean => isUrgent && each.level !== 'stop';
+  const [first, ...more] = findingsTold(matter).filter(
+    (each) => isBeside(each) && !isProviso(each) && !isOpenOnlyNow(each),
+  );
   const dangers = isUrgent ? [] : dangersSaid(matter, 1);
   const isOpen = !isUrgent && isRuleWanted(matter);
   const asked = isOpen && answered.length === 0 ? ruleSaid(matter, asking) : answered;
+  // What was told is heard in the answer, also where it is too little for one.
+  const told = fromToldSaid(matter, asking);
+  const fromTold = isOpen && answered.length === 0 ? told.said : [];
   // Whoever told nothing and hears a list hears by what rule it is chosen.
   const isListOnly = isOpen && answered.length > 0 && !isAnythingTold(matter);
   const isFirst = answered.length === 0;
@@ -84,24 +104,37 @@ function briefly(matter: Matter, asking: string | undefined): readonly Part[] {
   const [wrong, todo] = first ? partsOf(first) : [];
   // What is to be found out next is said last, so that it is remembered; what else is open waits.
   const isLate = next.length > 0 && first?.level !== 'stop' && !(isGrave && todo);
-  const hinges = (each: Sayable): Part => (wanted === undefined ? must(each) : ifShort(each));
+  // The figure at which it tips is worth more than a rule.
+  const tipping = isUrgent || dangers.length > 0 ? [] : tippingAt(matter, wanted);
+  const hinges = (each: Sayable): Part =>
+    tipping.length > 0 ? may(each, 0.02) : wanted === undefined ? must(each) : ifShort(each);
   return [
     ...all(urgent, must),
     // A rule is no answer of this rig’s own: what is dangerous on it comes first.
     ...(isFirst ? dangers : []),
+    ...all(fromTold, (each) =>
+      tipping.length > 0 && !told.isWorked ? may(each, 0.3) : must(each),
+    ),
     ...all(isUrgent ? [] : asked.slice(0, 1), (each) =>
-      isFirst && dangers.length > 0 ? may(each, 0.2) : must(each),
+      isFirst && (dangers.length > 0 || tipping.length > 0 || fromTold.length > 0)
+        ? may(each, 0.2)
+        : must(each),
     ),
     ...(isFirst ? [] : dangers),
     ...all(isListOnly ? ruleSaid(matter, asking) : [], (each) => may(each, 0.3)),
-    ...all(isUrgent ? [] : asked.slice(1), (each) => may(each, isListOnly ? 2 : 0.4)),
-    ...all(isOpen ? reasonSaid(matter, asking) : [], (each) => may(each, 1.5)),
+    ...all(isUrgent ? [] : asked.slice(1), (each) =>
+      may(each, isListOnly ? 2 : isListed(each) ? 1.4 : 1),
+    ),
+    ...all(isOpen ? reasonSaid(matter, asking) : [], (each) =>
+      following(may(each, 1.5), answered.length === 0 ? asked[0] : undefined),
+    ),
     ...all(isUrgent ? [] : verdictSaid(matter), hinges),
     ...all(isUrgent ? [] : limitOf(matter), (each) =>
-      isOver(matter) ? may(each, 0.5) : may(each, 2),
+      isOver(matter) ? may(each, first?.level === 'stop' && todo ? 0.95 : 0.5) : may(each, 2),
     ),
-    ...(wrong ? [isLate ? ifShort(wrong) : may(wrong, 1)] : []),
-    ...(todo ? [following(may(todo, isGrave ? 1.2 : 3), wrong)] : []),
+    ...(wrong ? [isLate ? ifShort(wrong) : may(wrong, 0.8)] : []),
+    // What to do comes before what else there is to know.
+    ...(todo ? [following(may(todo, 0.9), wrong)] : []),
     ...more
       .slice(0, 2)
       .flatMap((each) =>
@@ -109,7 +142,7 @@ function briefly(matter: Matter, asking: string | undefined): readonly Part[] {
           next.length > 0 && each.level === 'unknown' ? ifShort(said) : may(said, 4),
         ),
       ),
-    ...(caution ? [warning(may(caution, 1))] : []),
+    ...(caution ? [warning(may(caution, 0.85))] : []),
     ...(first?.messages.because ? [ifShort(first.messages.because)] : []),
     ...others.slice(0, 5).map((each) => warning(ifShort(each))),
     ...all(isOpen ? defaultSaid(matter, asking) : [], (each) =>

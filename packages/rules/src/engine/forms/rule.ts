@@ -1,9 +1,11 @@
-import { textOf } from '../answer/shown';
+import { endsOf } from '../answer/named';
+import { optionOf, textOf } from '../answer/shown';
 import type { FactsGiven } from '../check/given';
-import type { ForEverybody } from '../define/shapes';
+import type { ForEverybody, Worked } from '../define/shapes';
 import { restsOnKnown } from '../formula/reckon';
 import { holesIn } from '../words/fill';
-import type { Sayable } from '../words/value';
+import { message } from '../words/message';
+import { nounOr, type Sayable } from '../words/value';
 import { presumed } from './everybody/presumed';
 import { isAnythingTold, isTold, type Matter, matterOf } from './matter';
 
@@ -58,6 +60,55 @@ export function workedSaid(matter: Matter, { worked }: ForEverybody): readonly S
   const facts = { ...matter.asked.facts, ...given };
   const example = matterOf(matter.topic, { ...matter.asked, facts });
   return saidIfKnown(example, worked.says);
+}
+
+/** So many told facts are named once more where nothing could be made of them. */
+const mostNamed = 2;
+
+/** What was told, named once more, so that whoever told it knows that it was heard. */
+function namedSaid({ topic, asked, compiled, run }: Matter): readonly Sayable[] {
+  const of = Object.keys(asked.facts)
+    .filter((fact) => isTold({ asked }, fact))
+    .flatMap((id): readonly Sayable[] => {
+      const fact = topic.facts[id];
+      const given = asked.facts[id];
+      if (!fact || fact.kind === 'rows') return fact ? [nounOr(fact, id)] : [];
+      const isOption = fact.kind !== 'quantity' && typeof given === 'string';
+      const value: Sayable = isOption
+        ? optionOf(compiled, id, given)
+        : { ...endsOf(compiled, run, id), style: 'exact' };
+      return [message('named-with', { noun: nounOr(fact, id), value })];
+    })
+    .slice(0, mostNamed);
+  return of.length === 0 ? [] : [message('told-so-far', { of })];
+}
+
+/**
+ * What is made of the little that was told: a sentence worked out with it, of several the one that
+ * names most of it; where there is none, what was told is named.
+ */
+export function fromToldSaid(
+  matter: Matter,
+  asking: string | undefined,
+): { readonly said: readonly Sayable[]; readonly isWorked: boolean } {
+  if (!isAnythingTold(matter)) return { said: [], isWorked: false };
+  const everybody = everybodyFor(matter, asking);
+  const toldIn = ({ says }: Worked): number =>
+    holesIn(says).filter((name) => isTold(matter, name)).length;
+  const own = everybody?.fromTold ?? [];
+  const worked = everybody?.worked;
+  const isFit = worked && !isMixed(matter, worked, presumed(matter, worked.given ?? {}, []) ?? {});
+  const all = [...own, ...(isFit ? [worked] : [])]
+    .filter((each) => toldIn(each) > 0)
+    .toSorted((a, b) => toldIn(b) - toldIn(a));
+  for (const { says, given = {} } of all) {
+    const more = presumed(matter, given, []);
+    if (!more) continue;
+    const facts = { ...matter.asked.facts, ...more };
+    const said = saidIfKnown(matterOf(matter.topic, { ...matter.asked, facts }), says);
+    if (said.length > 0) return { said, isWorked: true };
+  }
+  return { said: namedSaid(matter), isWorked: false };
 }
 
 /** The rule that answers a question without the figures of the one who asks. */

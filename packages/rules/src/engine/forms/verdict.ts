@@ -40,6 +40,13 @@ export function hinge({ topic, answer }: Matter): readonly Sayable[] {
   return [message('it-hangs-on', { of: [of, ...more] })];
 }
 
+/** Where it is open and the fact to look up has a figure at which it tips: that sentence. */
+export function tippingAt(matter: Matter, fact: string | undefined): readonly Sayable[] {
+  const [first] = matter.answer.missing;
+  if (levelOf(matter) !== 'unknown' || !first || first.fact !== fact) return [];
+  return hinge(matter).filter((each) => 'code' in each && each.code.startsWith('hangs-and-'));
+}
+
 /** How it stands in a sentence; where it cannot be told, what it hangs on. */
 export function verdictSaid(matter: Matter): readonly Sayable[] {
   const level = levelOf(matter);

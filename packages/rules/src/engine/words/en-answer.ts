@@ -47,6 +47,7 @@ export const answerEnglish: Language = {
   text: (text, medium) => (medium === 'spoken' ? readAloud(text) : text),
   joined: (text, medium) => (medium === 'spoken' ? oneUnit(text) : text),
   heading: (label, medium) => small(medium === 'spoken' ? readAloud(label) : label),
-  option: (option, medium) => (medium === 'spoken' ? option.replaceAll('-', ' ') : option),
+  option: (option, medium) =>
+    medium === 'spoken' ? readAloud(option.replaceAll('-', ' ').replace('inwc', 'inWC')) : option,
   own: (words, medium) => (medium === 'spoken' ? readAloud(words) : words),
 };

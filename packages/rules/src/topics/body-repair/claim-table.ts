@@ -36,14 +36,14 @@ export const claimTable: Decision = {
     claim: {
       label: 'claim it',
       level: 'care',
-      says: 'As far as money goes, claim it: the repair may come to {cost.range}, over the break-even of {breakEven.range}.',
+      says: 'As far as money goes, claim: the repair may come to {cost.range}, over the break-even of {breakEven.range}.',
       because: 'Even at the least it costs more than deductible and dearer premiums together.',
       do: 'Let a shop look first, tell the insurer at once, and keep every part that comes off.',
     },
     pay: {
       label: 'pay for it yourself',
       level: 'care',
-      says: 'As far as money goes, pay for it: the repair may come to {cost.range}, under the break-even of {breakEven.range}.',
+      says: 'As far as money goes, pay yourself: the repair may come to {cost.range}, under the break-even of {breakEven.range}.',
       because: 'Even at the most it costs less than deductible and dearer premiums together.',
       do: 'Let a shop look first; what is found behind the skin may turn it.',
     },

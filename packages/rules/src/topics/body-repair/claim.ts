@@ -23,7 +23,7 @@ export const claim = part({
       label: 'What did it',
       noun: 'what did it',
       options: ['collision', 'weather', 'sudden-water', 'slow-leak', 'other-party'],
-      ask: 'What did it: something you hit, weather or a falling tree, a pipe that burst, water that came in slowly, or somebody else?',
+      ask: 'What caused the damage: something you hit, weather or a tree, a burst pipe, slow water, or somebody else?',
       where: 'told by the owner',
       means:
         'A collision is paid under collision; weather, animals, fire, theft and water that came suddenly under comprehensive.',
@@ -266,7 +266,7 @@ export const claim = part({
       askedBy: ['policy.claimsBefore'],
       care: {
         when: 'policy.claimsBefore > claims.few',
-        wrong: 'It would not be the first claim.',
+        wrong: 'This would not be the first claim.',
         because: 'Another may cost the policy itself, which no sum here counts.',
         do: 'Ask the agent in general first, without naming a loss.',
       },

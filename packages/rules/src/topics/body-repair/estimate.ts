@@ -166,7 +166,7 @@ export const estimate = part({
       },
       otherwise: 'No water is seen inside, which is not yet none.',
       open: {
-        wrong: 'Nobody has looked for water inside.',
+        wrong: 'Whether water got inside is not known yet.',
         do: 'Look behind and below the damage before you believe any price.',
       },
       source: custom,

@@ -8,13 +8,13 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       'A collision claim may add {raise.low} to {raise.high} to the premium for {years.low} to {years.high}, where the policy forgives none.',
     look: [],
     otherwise:
-      'Whoever does not know has a shop look and write it down first, and asks the agent in general, without naming a loss.',
+      'If you do not know, have a shop look and write an estimate first. Ask the agent in general, without naming a loss.',
   },
   any: {
     rule: 'Gas and power off where it was hit, photographs, a cover that sheds water, and a shop’s look behind it, in that order; sign nothing as settled before.',
     because: 'Only an opened wall tells what is behind a dent, and what is signed is settled.',
     look: [],
     otherwise:
-      'Whoever does not know leaves it where it stands until frame, axles, coupler, gas and wiring have been looked at.',
+      'If you do not know, leave the trailer standing until a shop has looked at frame, axles, coupler, gas and wiring.',
   },
 };

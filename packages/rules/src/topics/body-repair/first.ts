@@ -163,7 +163,7 @@ export const first = part({
         when: "services.hurt == 'yes'",
         wrong: 'Cylinders shut, battery and cord off: gas, wiring or brakes are hurt.',
         because: 'Gas finds a spark, a torn wire is one, and a trailer without brakes pushes.',
-        do: 'Smell of gas: everybody out first. A licensed trade makes them safe before the body is touched, and until then it is not towed.',
+        do: 'Smell of gas: everybody out first. Have a licensed trade make gas and wires safe first; until then do not tow the trailer.',
         proviso: 'it reached no gas pipe, wiring or brakes',
       },
       stopOpen: 'if',
@@ -173,8 +173,8 @@ export const first = part({
       },
       otherwise: 'Gas, wiring and brakes were not reached.',
       open: {
-        wrong: 'Nobody has looked whether gas, wiring or brakes are hurt.',
-        do: 'Cylinders shut, battery and cord off, until somebody has looked behind it and below.',
+        wrong: 'Whether gas, wiring or brakes are hurt is not known yet.',
+        do: 'Keep cylinders shut, battery and cord off, until somebody has looked behind the damage and below.',
       },
       source: manual,
     },
@@ -183,7 +183,7 @@ export const first = part({
       first: true,
       stop: {
         when: "structure.hurt == 'yes'",
-        wrong: 'Do not tow it: something that carries is hurt.',
+        wrong: 'Do not tow the trailer: something that carries is hurt.',
         because: 'A bent axle or a cracked frame lets go on the road.',
         do: 'Frame, coupler, axle and floor come before any panel, and are for a shop that is qualified for them; it is carried there.',
         proviso: 'nothing that carries is bent or cracked',
@@ -195,7 +195,7 @@ export const first = part({
       },
       otherwise: 'Nothing that carries is bent or cracked, as far as is seen.',
       open: {
-        wrong: 'Nobody has looked whether something that carries is bent or cracked.',
+        wrong: 'Whether something that carries is bent or cracked is not known yet.',
         do: 'Do not tow it before frame, coupler, axle and floor have been looked at.',
       },
       source: manual,
@@ -255,10 +255,10 @@ export const first = part({
       care: {
         when: "release.asked == 'yes'",
         wrong: 'Sign nothing as settled before the wall has been opened.',
-        because: 'What is found afterwards is then nobody’s but yours.',
+        because: 'What is found afterwards is then yours to pay.',
         do: 'Questions of law are for a lawyer.',
       },
-      otherwise: 'Nobody wants a signature.',
+      otherwise: 'No signature is wanted.',
       open: {
         wrong: 'Somebody may want a signature.',
         do: 'Sign nothing before the wall was open.',

@@ -47,7 +47,7 @@ export const how = {
       'Identification number, tires and odometer of the vehicle, the road or the tree.',
       'Before anything is moved, dried or thrown away; send them to yourself the same day.',
     ],
-    caution: 'On the road: behind the rail first. Nobody lies under it on a jack.',
+    caution: 'On the road: behind the rail first. Never lie under a trailer on a jack.',
     source: insurers,
   },
 } satisfies Record<string, HowTo>;

@@ -23,7 +23,7 @@ const parts = [byZone, rates, estimate, claim, writeOff, first] as const;
 /** What may the repair cost, is it to be claimed or paid for, and what comes first? */
 export const bodyRepair = defineTopic({
   id: 'body-repair',
-  version: '2.1.0',
+  version: '2.1.1',
   title: 'Body repair',
   question: 'What may the repair cost, is it cheaper claimed or paid for, and what comes first?',
   facts: gather('facts', parts),
@@ -36,18 +36,22 @@ export const bodyRepair = defineTopic({
   limits: {},
   findings: gather('findings', parts),
   outcomes: {
-    ok: { id: 'may-go-to-a-shop', words: 'may go to a shop', sentence: 'It may go to a shop.' },
+    ok: {
+      id: 'may-go-to-a-shop',
+      words: 'may go to a shop',
+      sentence: 'The trailer may go to a shop.',
+    },
     if: {
       id: 'may-go-to-a-shop-if',
       words: 'may go to a shop if',
-      sentence: 'It may go to a shop',
+      sentence: 'The trailer may go to a shop',
     },
     care: {
       id: 'may-go-with-care',
       words: 'may go with care',
-      sentence: 'It may go to a shop, with care.',
+      sentence: 'The trailer may go to a shop, with care.',
     },
-    stop: { id: 'not-yet', words: 'not yet', sentence: 'It must not go on the road yet.' },
+    stop: { id: 'not-yet', words: 'not yet', sentence: 'The trailer must not go on the road yet.' },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },
   apart: {},

@@ -18,7 +18,7 @@ export const writeOff = part({
       unit: 'USD',
       least: 0,
       most: 1_000_000,
-      ask: 'What would a buyer give for it as it stands?',
+      ask: 'What would a buyer give for the trailer as it stands?',
       where: 'the insurer’s offer for it',
     },
   },
@@ -70,7 +70,7 @@ export const writeOff = part({
       },
       otherwise: 'Even at the most it stays below where insurers write off.',
       open: {
-        wrong: 'It may be past where insurers write off.',
+        wrong: 'The damage may be past where insurers write off.',
         do: 'Find out what it was worth before anything is ordered.',
       },
       source: writeOffSum,

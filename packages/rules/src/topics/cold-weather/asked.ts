@@ -40,7 +40,7 @@ export const askings: Readonly<Record<string, Asking>> = {
     label: 'Does the furnace keep it warm?',
     results: ['limit.furnace', 'heat.gas', 'heat.loss', 'furnace.runs'],
     impliedBy: ['body.length', 'body.insulation', 'furnace.ratedOutput', 'night.gas'],
-    says: 'To stay warm it takes {heat.gas} of gas; the furnace runs {furnace.runs} of the time.',
+    says: 'To stay warm the trailer takes {heat.gas} of gas. The furnace runs {furnace.runs} of the time.',
   },
 };
 

@@ -48,7 +48,7 @@ export const changes: readonly Change[] = [
     kind: 'set',
     fact: 'water.state',
     to: { option: 'winterized' },
-    says: 'Winterize it: heater drained, bypassed and off, then blow the lines out or fill them with antifreeze of propylene glycol made for drinking water.',
+    says: 'Winterize it: heater drained, bypassed and off, then blow the lines out or fill the lines with propylene glycol antifreeze made for drinking water.',
     asks: 5,
     source: frostCustom,
   },

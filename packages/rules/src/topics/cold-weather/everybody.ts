@@ -1,7 +1,7 @@
 import type { ForEverybody } from '../../engine/define/shapes';
 
 const freeze: ForEverybody = {
-  rule: 'Before a frost, water in tanks and lines is drained or winterized, unless a furnace duct heats where they run and the furnace stays on.',
+  rule: 'Drain or winterize tanks and lines before a frost. Leave water in only where a furnace duct heats tanks and lines and the furnace stays on.',
   because:
     'A warm trailer keeps people warm; what hangs below the floor stays as cold as the night.',
   look: ['water.state', 'trailer.use', 'tanks.place'],
@@ -15,7 +15,7 @@ const freeze: ForEverybody = {
     },
     'trailer.use': {
       'lived-in': 'somebody lives in it with the furnace on',
-      'stands-unused': 'nobody heats it',
+      'stands-unused': 'it is not heated',
     },
     'tanks.place': {
       heated: 'a furnace duct goes to the tanks',
@@ -23,26 +23,26 @@ const freeze: ForEverybody = {
       exposed: 'the tanks hang in the open',
     },
   },
-  otherwise: 'Whoever cannot look has it drained today; that is wrong for nobody.',
+  otherwise: 'If you cannot look, have the trailer drained today; that is never wrong.',
 };
 
 /** What is said to all who ask of the cold and told next to nothing. */
 export const everybody: Readonly<Record<string, ForEverybody>> = {
   stored: {
-    rule: 'A lead battery that stands in the cold stands charged, for an empty one freezes; a lithium one is never charged while it is frozen.',
+    rule: 'Keep a lead battery charged in the cold, for an empty one freezes. Never charge a lithium one while it is frozen.',
     because: 'Ice breaks the plates, and the battery with them.',
     look: [],
-    otherwise: 'Whoever does not know takes it out, to a place without frost.',
+    otherwise: 'If you do not know, take the battery out, to a place without frost.',
   },
   warm: {
     rule: 'What the furnace gives must be more than what goes out through walls, floor and windows in the coldest hour.',
     because: 'Wind and thin panes take most of it.',
     look: [],
-    otherwise: 'Whoever does not know tries it one cold night near home.',
+    otherwise: 'If you do not know, try one cold night near home.',
   },
   freeze,
   winterizing: {
-    rule: 'Winterizing is: water heater drained, bypassed and its element off; lines blown out under {blowout.most}, or filled with antifreeze of propylene glycol for drinking water; some of it in every trap.',
+    rule: 'Drain and bypass the water heater, its element off. Blow the lines out under {blowout.most}, or fill them with propylene glycol antifreeze for drinking water. Pour some into every trap.',
     because:
       'Draining leaves water in pump, valves and low bends, and an element that comes on dry burns out at once.',
     look: ['antifreeze.kind', 'heater.isolated'],
@@ -64,10 +64,11 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
         no: 'the water heater is not',
       },
     },
-    otherwise: 'Whoever is not sure has it done; a burst line under the floor costs more.',
+    otherwise:
+      'If you are not sure, have a shop winterize the trailer; a burst line under the floor costs more.',
   },
   gas: {
-    rule: 'In the cold the gas goes by how much of the time the furnace burns, and with water in the tanks it burns day and night.',
+    rule: 'In the cold the gas goes by how much of the time the furnace burns. With water in the tanks it burns day and night.',
     because:
       'A small cylinder that is cold or nearly empty also boils off too little, however much is left in it.',
     look: ['cylinder.fill', 'trip.nights'],
@@ -92,7 +93,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       },
     },
     otherwise:
-      'Whoever cannot weigh the cylinder brings a second full one and looks at the first every morning. Never turn the heat down to save gas while there is water in it.',
+      'If you cannot weigh the cylinder, bring a second full one and look at the first every morning. Never turn the heat down to save gas while there is water in it.',
   },
   battery: {
     rule: 'The furnace needs its blower, and the blower runs on the battery: in the cold the battery often gives out before the gas.',
@@ -128,7 +129,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       },
     },
     otherwise:
-      'Whoever does not know takes a site with shore power, or a generator that charges for some hours a day, outdoors.',
+      'If you do not know, take a site with shore power, or a generator that charges for some hours a day, outdoors.',
   },
   windows: {
     rule: 'Windows run with water when the panes are colder than the air inside can bear; it is no leak.',

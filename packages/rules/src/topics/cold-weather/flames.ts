@@ -51,7 +51,8 @@ export const flames = part({
       },
       if: {
         when: 'flames.areUntold',
-        wrong: 'Nobody has said that nothing with a flame but the furnace keeps it warm.',
+        wrong:
+          'Whether anything with a flame but the furnace keeps the trailer warm is not known yet.',
         do: 'Say it to everybody who sleeps there.',
         proviso: 'nothing with a flame but the furnace warms the sleeping space',
       },

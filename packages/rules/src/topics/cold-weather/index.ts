@@ -46,17 +46,17 @@ export const coldWeather = defineTopic({
   limits: gather('limits', parts),
   findings: gather('findings', parts),
   outcomes: {
-    ok: { id: 'may-stay', words: 'may stay', sentence: 'It may stay.' },
-    if: { id: 'may-stay-if', words: 'may stay if', sentence: 'It may stay' },
+    ok: { id: 'may-stay', words: 'may stay', sentence: 'The trailer may stay.' },
+    if: { id: 'may-stay-if', words: 'may stay if', sentence: 'The trailer may stay' },
     care: {
       id: 'may-stay-with-care',
       words: 'may stay with care',
-      sentence: 'It may stay, with care.',
+      sentence: 'The trailer may stay, with care.',
     },
     stop: {
       id: 'must-not-stay-so',
       words: 'must not stay so',
-      sentence: 'It must not stay so.',
+      sentence: 'The trailer must not stay so.',
     },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },
@@ -86,7 +86,7 @@ export const coldWeather = defineTopic({
   called,
   cautions: [
     {
-      says: 'Never heat a sleeping space with a stove or a portable heater; only the built-in furnace, its exhaust and intake kept free of snow.',
+      says: 'Never heat a sleeping space with a stove or a portable heater. Use only the built-in furnace, its exhaust and intake free of snow.',
       source: manual,
       fits: ['finding.portable-heat', 'finding.exhaust', 'limit.furnace', 'finding.warmth'],
     },

@@ -104,7 +104,7 @@ export const moisture = part({
         wrong: 'The panes run with water.',
         because:
           'They are at {window.surface}, and the air inside gives off its water at {dew.point}; so will cold corners and bedding.',
-        do: 'It is no leak. A roof vent a hand open even in the cold, lids on pots, wet clothes out, a dehumidifier on shore power. Keep it warm: a colder room runs more.',
+        do: 'That is no leak. A roof vent a hand open even in the cold, lids on pots, wet clothes out, a dehumidifier on shore power. Keep it warm: a colder room runs more.',
       },
       otherwise: 'The panes stay dry at that humidity.',
       open: {

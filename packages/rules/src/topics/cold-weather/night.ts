@@ -17,7 +17,7 @@ export const night = part({
       kind: 'yes-no',
       label: 'It stands on shore power',
       noun: 'whether it stands on shore power',
-      ask: 'Does it stand on shore power, so that the converter keeps the battery full?',
+      ask: 'Does the trailer stand on shore power, so that the converter keeps the battery full?',
       where: 'told by the owner',
     },
     'battery.recharged': {
@@ -166,7 +166,7 @@ export const night = part({
       askedBy: ['furnace.input', 'trip.nights'],
       if: {
         when: 'blower.isUntold',
-        wrong: 'Nobody has said what the furnace’s blower draws from the battery.',
+        wrong: 'What the furnace’s blower draws from the battery is not known yet.',
         because: 'In the cold the battery often gives out before the gas.',
         do: 'Read the blower’s amperes on the furnace’s plate, and the battery’s label.',
         proviso: 'the battery turns the furnace’s blower all night',
@@ -179,7 +179,7 @@ export const night = part({
       askedBy: ['inside.temperature', 'trip.nights', 'body.length'],
       unknown: {
         when: 'warmth.isUntold',
-        wrong: 'Nobody has said what keeps it warm.',
+        wrong: 'What keeps the trailer warm is not known yet.',
         do: 'Read the input on the furnace’s plate.',
       },
       otherwise: 'It is told what keeps it warm.',

@@ -77,12 +77,12 @@ export const winterizing = part({
       stop: {
         when: 'antifreeze.isWrong',
         wrong: 'Only antifreeze of propylene glycol, made for drinking water, goes into the lines.',
-        because: 'Antifreeze for engines poisons whoever drinks from that faucet.',
+        because: 'Antifreeze for engines poisons anybody who drinks from that faucet.',
         do: 'Do not use the faucets. Have the lines flushed, and ask the trailer’s maker what must be replaced.',
       },
       if: {
         when: 'antifreeze.isUntold',
-        wrong: 'Nobody has said what went into the lines.',
+        wrong: 'What went into the lines is not known yet.',
         do: 'Read the jug: propylene glycol, for drinking water.',
         proviso:
           'nothing but air or antifreeze of propylene glycol for drinking water went into the lines',

@@ -51,7 +51,7 @@ export const askings = {
       },
       {
         when: 'drive.hasEngine',
-        says: 'It needs no charger on the way: its engine refuels, and the tank decides how far it goes.',
+        says: 'The vehicle needs no charger on the way: its engine refuels, and the tank decides how far you get.',
       },
     ],
   },

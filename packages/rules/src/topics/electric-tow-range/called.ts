@@ -3,6 +3,9 @@ import type { Called } from '../../engine/define/shapes';
 /** What people call these things when they write or phone. */
 export const called: Called = {
   topic: [
+    'range in half',
+    'range when I tow',
+    'range gets cut',
     'range',
     'electric truck',
     'EV',

@@ -41,7 +41,7 @@ export const routeFacts = part({
       label: 'Legs of the route',
       noun: 'the legs of the route',
       instead: 'Look up the route leg by leg',
-      ask: 'Which way does it go: how far, how fast and how much up or down is each leg, and to what share is it charged after it?',
+      ask: 'How far, how fast and how steep is each leg, and how full is the battery charged after each?',
       where:
         'a map with heights and charging places; part a leg where the road turns from up to down',
       silent: { value: 'none', says: 'No route was told.', source: custom },
@@ -53,7 +53,7 @@ export const routeFacts = part({
       most: 5_000,
       label: 'Way as a whole, where it is not told leg by leg',
       noun: 'how far it goes',
-      ask: 'How far is it?',
+      ask: 'How far is the trip?',
       where: 'a map; taken as level, so leg by leg is better in hills',
     },
     'trip.towSpeed': {

@@ -11,7 +11,7 @@ export const vehicleFacts = part({
       options: ['battery', 'plug-in-hybrid', 'hybrid', 'engine'],
       label: 'Drive',
       noun: 'the drive',
-      ask: 'Does it run on its battery alone, on a battery with a plug and an engine, on a hybrid without a plug, or on an engine alone?',
+      ask: 'Does the vehicle run on a battery alone, as a hybrid with a plug, as a hybrid without one, or on an engine alone?',
       where: 'told by the owner',
     },
     'vehicle.usableBattery': {
@@ -42,7 +42,7 @@ export const vehicleFacts = part({
       options: ['sedan', 'crossover', 'pickup', 'van'],
       label: 'Body',
       noun: 'the vehicle’s body',
-      ask: 'Is it a sedan, a crossover, a pickup or a van?',
+      ask: 'Is the vehicle a sedan, a crossover, a pickup or a van?',
       where: 'a look at the vehicle',
     },
     'vehicle.dragArea': {
@@ -52,7 +52,7 @@ export const vehicleFacts = part({
       most: 60,
       label: 'Drag area of the vehicle',
       noun: 'the vehicle’s drag area',
-      ask: 'What is its drag area, the drag coefficient times the frontal area?',
+      ask: 'What is the vehicle’s drag area, the drag coefficient times the frontal area?',
       where: manual,
     },
     'rig.rolling': {
@@ -135,7 +135,7 @@ export const vehicleFacts = part({
       most: 3,
       label: 'Consumption without a trailer',
       noun: 'the consumption without a trailer',
-      ask: 'What does it use a mile at a steady speed without a trailer?',
+      ask: 'What does the vehicle use a mile at a steady speed without a trailer?',
       where: 'the vehicle’s display after a level drive at one speed',
       means: 'Where the display gives miles for each kilowatt-hour, divide one by it.',
     },
@@ -146,7 +146,7 @@ export const vehicleFacts = part({
       most: 120,
       label: 'Fuel economy without a trailer, battery kept level',
       noun: 'the fuel economy without a trailer',
-      ask: 'How many miles to the gallon does it go at a steady speed without a trailer?',
+      ask: 'How many miles to the gallon does the vehicle go at a steady speed without a trailer?',
       where: 'the vehicle’s display after a level drive at one speed',
     },
     'solo.speed': {
@@ -156,7 +156,7 @@ export const vehicleFacts = part({
       most: 90,
       label: 'Speed of that drive without a trailer',
       noun: 'the speed of that drive',
-      ask: 'At what steady speed was that?',
+      ask: 'At what steady speed was that drive?',
       where: 'told by the owner',
     },
     'solo.load': {
@@ -182,7 +182,7 @@ export const vehicleFacts = part({
       most: 6,
       label: 'Consumption on a trial drive with this trailer',
       noun: 'the consumption on the trial drive',
-      ask: 'What did it use a mile on a level drive with this trailer, there and back?',
+      ask: 'What did the vehicle use a mile on a level drive with this trailer, there and back?',
       where: 'the vehicle’s display after some twenty miles at one speed',
     },
     'trial.speed': {

@@ -89,7 +89,8 @@ export const fuel = part({
       settles: true,
       care: {
         when: 'drive.hasEngine && fuel.stops > stops.none',
-        wrong: 'It stops for fuel on the way: {fuel.stops} times, by a tank with the reserve kept.',
+        wrong:
+          'The vehicle stops for fuel {fuel.stops} times on the way, by a tank with the reserve kept.',
         do: 'Choose stations where the rig can pull through, the first of them early.',
       },
       otherwise: 'It needs no fuel on the way, or has no engine.',

@@ -8,7 +8,7 @@ export const how = {
     label: 'How a trial drive is done',
     steps: [
       'Load the rig as for the trip, tires at their pressure, battery or tank as you find it.',
-      'Reset the trip display, and drive some ten miles of level highway at the speed of the trip, then back the same way.',
+      'Reset the trip display, and drive some ten miles of level highway at the speed of the trip, then back the same way. Stop at the first sway or warning lamp.',
       'Read what it used a mile; there and back, wind and slope cancel.',
       'Put that in as the trial drive with its speed.',
     ],
@@ -23,7 +23,8 @@ export const how = {
       'Jack down, latch open, ball free; then plug, breakaway cable and chains.',
       'After charging everything the other way round, latch and pin, and somebody looks at the lamps.',
     ],
-    caution: 'A trailer without chocks rolls the moment the ball is free. Nobody stands between.',
+    caution:
+      'A trailer without chocks rolls the moment the ball is free. Stand clear of the gap between the two.',
     source: custom,
   },
   'go-down': {

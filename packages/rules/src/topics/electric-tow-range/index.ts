@@ -43,7 +43,7 @@ const parts = [
 /** Does this rig get there on its battery, or battery and fuel, and where must it charge? */
 export const electricTowRange = defineTopic({
   id: 'electric-tow-range',
-  version: '3.1.0',
+  version: '3.1.1',
   title: 'Towing on battery or hybrid',
   question:
     'Does this rig get there on its battery, or its battery and fuel, and where must it charge on the way?',
@@ -56,17 +56,17 @@ export const electricTowRange = defineTopic({
   limits: gather('limits', parts),
   findings: gather('findings', parts),
   outcomes: {
-    ok: { id: 'gets-there', words: 'gets there', sentence: 'It gets there.' },
-    if: { id: 'gets-there-if', words: 'gets there if', sentence: 'It gets there' },
+    ok: { id: 'gets-there', words: 'gets there', sentence: 'The rig gets there.' },
+    if: { id: 'gets-there-if', words: 'gets there if', sentence: 'The rig gets there' },
     care: {
       id: 'gets-there-with-care',
       words: 'gets there with care',
-      sentence: 'It gets there, with care.',
+      sentence: 'The rig gets there, with care.',
     },
     stop: {
       id: 'does-not-go-like-this',
       words: 'does not go like this',
-      sentence: 'It does not go like this.',
+      sentence: 'The trip does not work like this.',
     },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },
@@ -118,7 +118,7 @@ export const electricTowRange = defineTopic({
   called,
   cautions: [
     {
-      says: 'The tow ratings come first, whatever the battery says: judge the rig by tow fit as well, by that very vehicle’s labels and manual.',
+      says: 'The tow ratings come first, whatever the battery says. Check the rig against that very vehicle’s labels and manual too.',
       source: makersManual,
     },
     {

@@ -187,11 +187,11 @@ export const route = part({
       label: 'Which way it goes',
       unknown: {
         when: '!route.isLegged && trip.distance > distance.none && route.isUntold',
-        wrong: 'How far it goes was not told.',
+        wrong: 'How far the trip goes is not known yet.',
       },
       otherwise: 'The way is told.',
       open: {
-        wrong: 'How far it goes was not told.',
+        wrong: 'How far the trip goes is not known yet.',
         do: 'Say how far and how fast, or leg by leg where it goes over hills.',
       },
       source: mechanics,
@@ -200,7 +200,7 @@ export const route = part({
       label: 'What the vehicle may tow was asked',
       if: {
         when: 'ratings.areUntold',
-        wrong: 'Nobody told what the vehicle may tow.',
+        wrong: 'What the vehicle may tow is not known yet.',
         because:
           'The battery says nothing about ratings, brakes and coupling, and those come first.',
         do: 'Ask it as a question of tow fit as well, by that very vehicle’s labels and manual.',
@@ -229,13 +229,13 @@ export const route = part({
       askedBy: ['route.legs'],
       care: {
         when: 'route.coldest < cold.line',
-        wrong: 'It is as cold as {route.coldest} on the way.',
+        wrong: 'The way is as cold as {route.coldest}.',
         because:
           'Below freezing a battery gives less, charges slowly, and the heater takes its part.',
         do: 'Warm battery and cabin at the plug before you leave, and plan the first stop early.',
       },
       open: {
-        wrong: 'It may freeze on the way.',
+        wrong: 'The way may be below freezing.',
         do: 'Look at the forecast before planning the stops.',
       },
       otherwise: 'No leg is below freezing.',

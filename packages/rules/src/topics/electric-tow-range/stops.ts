@@ -136,7 +136,7 @@ export const stops = part({
         when: '!drive.isPlugged && stops.planned > stops.none',
         wrong: 'A stop to charge is planned, and this vehicle has nothing to plug in.',
         because: 'A hybrid without a plug charges from its engine and on the way down alone.',
-        do: 'Plan for fuel instead; it gets there on that.',
+        do: 'Plan for fuel instead; the vehicle gets there on that.',
       },
       open: {
         wrong: 'A stop to charge is planned, and it is not told whether the vehicle has a plug.',
@@ -152,7 +152,7 @@ export const stops = part({
         when: "charge.access == 'stall' && stops.most > stops.none",
         wrong: 'At a stall the trailer comes off.',
         because: 'Each stop takes {unhitch.time} more, and a trailer that stands by itself rolls.',
-        do: 'Have a level place for it out of everybody’s way, chock it before the ball is free, and check coupler, chains, plug and lamps afterwards.',
+        do: 'Have a level place for the trailer out of everybody’s way. Chock the trailer before the ball is free, and check coupler, chains, plug and lamps afterwards.',
       },
       open: {
         wrong: 'The trailer may have to come off to charge.',

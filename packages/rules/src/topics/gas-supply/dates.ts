@@ -18,7 +18,7 @@ export const dates = part({
       label: 'What that date is',
       noun: 'what the latest date on the collar is',
       options: ['made', 'requalified', 'requalified-s', 'requalified-e'],
-      ask: 'Is that the date of its making, or of a requalification, and does an S or an E follow it?',
+      ask: 'Is the date on the collar that of making or of a requalification, and does an S or an E follow the date?',
       where:
         'the letter behind the latest date on the collar: S after a proof-pressure test, E after a look from outside only; none after a full test, nor on one never requalified',
     },
@@ -95,7 +95,7 @@ export const dates = part({
       },
       if: {
         when: 'hose.isUntold',
-        wrong: 'Nobody has looked at the hose.',
+        wrong: 'The hose is not looked at yet.',
         do: 'Bend it and look for cracks; brush every joint with leak solution, never test with a flame.',
         proviso: 'the hose is sound and every joint is tight in the leak test',
       },

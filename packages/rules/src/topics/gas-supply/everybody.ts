@@ -7,17 +7,17 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     because: 'Where one of them is too small, the last flame starves and may go out.',
     look: [],
     otherwise:
-      'Whoever does not know has a licensed person measure the pressure with everything lit.',
+      'If you do not know, have a licensed person measure the pressure with everything lit.',
   },
   dates: {
     rule: 'Cylinder, hose and alarms each carry a date: past it the cylinder is tested anew, and hose or alarm is replaced.',
     because: 'A hose cracks with the years, and an alarm past its years stays silent.',
     look: [],
     otherwise:
-      'Whoever cannot read a date shows the cylinder where it is filled, and replaces hose or alarm.',
+      'If you cannot read a date, show the cylinder where it is filled, and replace hose or alarm.',
   },
   smell: {
-    rule: 'At the smell of gas, or when an alarm sounds: everybody out, no switch, no flame; shut the cylinder if it is on the way, and call from well away.',
+    rule: 'At the smell of gas, or when an alarm sounds: everybody out, no switch, no flame. Shut the cylinder if it is on the way, and call from well away.',
     because: 'Propane lies on the floor like water, and a lamp’s switch is spark enough.',
     look: ['gas.smell'],
     clauses: {
@@ -26,10 +26,10 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
         no: 'nothing smells and no alarm sounds',
       },
     },
-    otherwise: 'Whoever is not sure whether it was gas treats it as gas.',
+    otherwise: 'If you are not sure whether you smelled gas, act as if you had.',
   },
   connect: {
-    rule: 'A hose that does not fit is a warning: never adapt it. The appliance’s plate decides: 11 inches of water column goes on the trailer’s outlet, cylinder pressure with a regulator of its own on a cylinder.',
+    rule: 'A hose that does not fit is a warning: never adapt it. The appliance’s plate decides. 11 inches of water column goes on the trailer’s outlet; cylinder pressure goes on a cylinder, with a regulator of its own.',
     because:
       'The outlet gives less than half a pound of pressure, a cylinder a hundred and more on a warm day.',
     look: ['appliance.inlet', 'appliance.ownRegulator', 'supply.point'],
@@ -40,7 +40,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
         '11-inwc': 'its plate says 11 inches',
         'cylinder-pressure': 'its plate asks for cylinder pressure',
         'other-gas': 'its plate asks for natural gas or another pressure',
-        unreadable: 'nobody can read the plate',
+        unreadable: 'the plate cannot be read',
       },
       'appliance.ownRegulator': {
         none: 'it has no regulator',
@@ -54,7 +54,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       },
     },
     otherwise:
-      'Whoever is not sure burns it on a cylinder of its own, with the regulator and hose it was sold with.',
+      'If you are not sure, burn the appliance on a cylinder of its own. Use the regulator and hose it was sold with.',
   },
   'how-long': {
     rule: 'A twenty-pound cylinder holds twenty pounds of propane; divide its heat by what burns, times the hours it burns.',
@@ -81,7 +81,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       },
     },
     otherwise:
-      'Whoever cannot weigh it brings a second full one, and changes over when the first is empty. The heat is not what is saved.',
+      'If you cannot weigh the cylinder, bring a second full one, and change over when the first is empty. Never turn the heat down to save gas.',
   },
   starves: {
     rule: 'A cylinder gives gas as fast as it boils, and it boils slower the smaller, the colder and the emptier it is.',
@@ -99,7 +99,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     givenSays: 'for one full cylinder of twenty pounds and a common furnace, where not told',
     clauses: { 'outside.temperature': 'it is {value} outside' },
     otherwise:
-      'Whoever is not sure keeps it full and has a second one open on a two-cylinder manifold. Never warm one with a flame, a heater or hot water.',
+      'If you are not sure, keep the cylinder full and have a second one open on a two-cylinder manifold. Never warm a cylinder with a flame, a heater or hot water.',
   },
   left: {
     rule: 'Weigh the cylinder and take off the tare stamped on its collar after TW: what remains is propane.',
@@ -108,6 +108,6 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     given: { 'cylinder.fill': '20 lb', 'cylinder.tare': '17 lb' },
     givenSays: 'for a cylinder of twenty pounds that weighs seventeen empty, where not told',
     clauses: { 'cylinder.scaleWeight': 'the scale shows {value}' },
-    otherwise: 'Whoever has no scale has it filled before the trip.',
+    otherwise: 'If you have no scale, have the cylinder filled before the trip.',
   },
 };

@@ -68,17 +68,17 @@ export const gasSupply = defineTopic({
   limits: gather('limits', parts),
   findings: gather('findings', parts),
   outcomes: {
-    ok: { id: 'may-go-ahead', words: 'may go ahead', sentence: 'It may go ahead.' },
-    if: { id: 'may-go-ahead-if', words: 'may go ahead if', sentence: 'It may go ahead' },
+    ok: { id: 'may-go-ahead', words: 'may go ahead', sentence: 'You may go ahead.' },
+    if: { id: 'may-go-ahead-if', words: 'may go ahead if', sentence: 'You may go ahead' },
     care: {
       id: 'may-go-ahead-with-care',
       words: 'may go ahead with care',
-      sentence: 'It may go ahead, with care.',
+      sentence: 'You may go ahead, with care.',
     },
     stop: {
       id: 'must-not-go-ahead',
       words: 'must not go ahead',
-      sentence: 'It must not go ahead.',
+      sentence: 'Do not go ahead.',
     },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },

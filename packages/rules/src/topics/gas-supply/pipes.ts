@@ -17,7 +17,7 @@ export const pipes = part({
       least: 1000,
       most: 2_000_000,
       exact: true,
-      ask: 'How many Btu/h may pass the regulator?',
+      ask: 'How many Btu an hour may pass the regulator?',
       where: 'label or data sheet of the regulator',
     },
     'hose.capacity': {
@@ -27,7 +27,7 @@ export const pipes = part({
       least: 1000,
       most: 2_000_000,
       exact: true,
-      ask: 'How many Btu/h may pass the hose?',
+      ask: 'How many Btu an hour may pass the hose?',
       where: 'data sheet of the hose',
     },
     'pipe.size': {
@@ -42,7 +42,7 @@ export const pipes = part({
       label: 'What the gas pipe is made of',
       noun: 'what the pipe is made of',
       options: ['iron', 'copper', 'flexible'],
-      ask: 'Is it iron pipe, copper tube, or flexible tube?',
+      ask: 'Is the gas line iron pipe, copper tube, or flexible tube?',
       where: 'a look at it: iron is threaded, copper is flared, flexible tube is ribbed',
     },
     'pipe.length': {

@@ -14,27 +14,27 @@ export const askings: Readonly<Record<string, Asking>> = {
     says: [
       {
         when: 'mount.dropsLevel',
-        says: 'It takes a ball mount with {mount.dropToBuy} of drop, and then stands level.',
+        says: 'Take a ball mount with {mount.dropToBuy} of drop. The trailer then stands level.',
       },
       {
         when: 'mount.risesLevel',
-        says: 'It takes a ball mount with {mount.riseToBuy} of rise, and then stands level.',
+        says: 'Take a ball mount with {mount.riseToBuy} of rise. The trailer then stands level.',
       },
       {
         when: 'mount.dropsLow',
-        says: 'It takes a ball mount with {mount.madeDrop} of drop, and the nose then stands {nose.madeLow} low.',
+        says: 'Take a ball mount with {mount.madeDrop} of drop. The trailer’s nose then stands {nose.madeLow} low.',
       },
       {
         when: 'mount.dropsHigh',
-        says: 'It takes a ball mount with {mount.madeDrop} of drop, and the nose then stands {nose.madeHigh} high.',
+        says: 'Take a ball mount with {mount.madeDrop} of drop. The trailer’s nose then stands {nose.madeHigh} high.',
       },
       {
         when: 'mount.risesLow',
-        says: 'It takes a ball mount with {mount.madeRise} of rise, and the nose then stands {nose.madeLow} low.',
+        says: 'Take a ball mount with {mount.madeRise} of rise. The trailer’s nose then stands {nose.madeLow} low.',
       },
       {
         when: 'mount.risesHigh',
-        says: 'It takes a ball mount with {mount.madeRise} of rise, and the nose then stands {nose.madeHigh} high.',
+        says: 'Take a ball mount with {mount.madeRise} of rise. The trailer’s nose then stands {nose.madeHigh} high.',
       },
     ],
   },
@@ -64,7 +64,7 @@ export const askings: Readonly<Record<string, Asking>> = {
     label: 'Which ball does it take?',
     results: ['ball.least', 'finding.ball-size', 'finding.ball-class', 'finding.coupler-class'],
     impliedBy: ['hitch.ballSize', 'trailer.couplerSize', 'trailer.gvwr'],
-    says: 'It takes a ball of {ball.least} at least, and always the size stamped on its coupler.',
+    says: 'The trailer takes a ball of {ball.least} at least, and always the size stamped on its coupler.',
   },
   room: {
     label: 'Does it clear in a turn, and does the tailgate open?',

@@ -101,7 +101,7 @@ export const ball = part({
       stop: {
         when: 'trailer.couplerSize < coupler.least',
         wrong:
-          'The coupler is too small: it takes a ball of {trailer.couplerSize}, and a trailer of {trailer.gvwr} gross takes {coupler.least} at least.',
+          'The coupler is too small for {trailer.gvwr} gross. That coupler takes a ball of {trailer.couplerSize}; such a trailer takes {coupler.least} at least.',
         because:
           'It is the coupler that is wrong here, not the ball: a smaller ball to suit it would be wrong too.',
         do: 'Have a coupler of the right class fitted by somebody who may weld on that frame.',

@@ -3,6 +3,10 @@ import type { Called } from '../../engine/define/shapes';
 /** What people call these things when they write or phone. */
 export const called: Called = {
   topic: [
+    'nose sticks up',
+
+    'nose is up',
+    'hooked it up',
     'hitch setup',
     'ball height',
     'how high is the ball',

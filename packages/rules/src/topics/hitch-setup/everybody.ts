@@ -8,7 +8,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       'Each vehicle sags in its own way under the tongue, so the drop on another one is no guide.',
     look: [],
     worked: {
-      says: 'A loaded receiver at {hitch.receiverHeightLoaded}, a ball of {hitch.ballHeight} and a coupler at {trailer.couplerHeight} take a drop of {mount.dropOnly}.',
+      says: 'Say the loaded receiver is at {hitch.receiverHeightLoaded} and the coupler at {trailer.couplerHeight}. A ball {hitch.ballHeight} high then wants a drop of {mount.dropOnly}.',
       given: {
         'hitch.receiverHeightLoaded': '21 in',
         'hitch.ballHeight': '2.5 in',
@@ -16,13 +16,13 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       },
     },
     otherwise:
-      'Whoever cannot measure loaded takes an adjustable mount, and sets the nose level to {nose.lowest} low, never high.',
+      'If you cannot measure loaded, take an adjustable mount, and set the nose level to {nose.lowest} low, never high.',
   },
   level: {
     rule: 'With everything loaded and hitched the trailer stands level, or its nose up to {nose.lowest} low; never high.',
     because: 'A high nose takes weight off the ball and lets the trailer sway.',
     look: [],
-    otherwise: 'Whoever is not sure lays a level on the frame, loaded, on level ground.',
+    otherwise: 'If you are not sure, lay a level on the trailer’s frame, loaded, on level ground.',
   },
   bars: {
     rule: 'Measure the front fender three times: not hitched, hitched with the bars slack, and with the bars set. The bars are to take back {setting.least} to {setting.most} of what hitching lifted, or what the vehicle’s manual says.',
@@ -35,31 +35,30 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     },
     clauses: { 'vehicle.fenderTight': 'the fender stands at {value} with the bars set' },
     otherwise:
-      'Whoever is not sure takes bars whose band holds the loaded tongue, and has them set by a shop the first time.',
+      'If you are not sure, take bars whose band holds the loaded tongue, and have a shop set them the first time.',
   },
   ball: {
-    rule: 'The coupler has its size stamped on it, and the ball has exactly that; ball, mount and coupler are each rated for the trailer’s own maximum.',
+    rule: 'Read the size stamped on the coupler, and take a ball of exactly that size. Ball, mount and coupler must each be rated for the trailer’s own maximum.',
     because: 'A coupler shut over a smaller ball holds until the first bump.',
     look: [],
     worked: {
       says: 'A trailer of {trailer.gvwr} gross takes a ball of {ball.least} at least.',
       given: { 'trailer.gvwr': '3,200 lb' },
     },
-    otherwise:
-      'Whoever cannot read the size tries no ball: the coupler’s maker or a shop tells it.',
+    otherwise: 'If you cannot read the size, try no ball: ask the coupler’s maker or a shop.',
   },
   room: {
     rule: 'At a right angle the corner of the trailer must clear the bumper, and the open tailgate whatever stands on the A-frame.',
     because: 'In a tight turn on a slope there is less room than on the flat.',
     look: [],
     otherwise:
-      'Whoever is not sure turns slowly with somebody watching, and opens the tailgate by hand.',
+      'If you are not sure, turn slowly with somebody watching, and open the tailgate by hand.',
   },
   ready: {
-    rule: 'Coupler shut and pinned, chains crossed and off the road, breakaway cable on a point of its own, receiver pin clipped, plug in, jack up, lights and brakes tried.',
+    rule: 'Coupler shut and pinned, chains crossed and off the road, breakaway cable on a point of its own. Receiver pin clipped, plug in, jack up, lights and brakes tried.',
     because: 'Each has been forgotten by somebody who hitched up for years.',
     look: [],
     otherwise:
-      'Whoever is not sure lifts the tongue once with the jack: the vehicle must rise with it.',
+      'If you are not sure, lift the tongue once with the jack: the vehicle must rise with the tongue.',
   },
 };

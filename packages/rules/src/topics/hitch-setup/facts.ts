@@ -16,7 +16,7 @@ export const heightFacts = part({
       label: 'Coupler height, trailer level',
       noun: 'the coupler’s height',
       instead: 'Measure the coupler with the trailer level',
-      ask: 'With the trailer level, how high above the road is the crown of the ball in its coupler?',
+      ask: 'With the trailer level, how high above the road is the top of the ball inside the coupler?',
       where: `the label on that trailer’s A-frame, or ${tape}`,
       means: 'Level the trailer by its floor or its frame, not by eye.',
     },
@@ -33,7 +33,7 @@ export const heightFacts = part({
       label: 'Receiver height, loaded for the road',
       noun: 'the loaded receiver’s height',
       instead: 'Measure the receiver loaded for the road',
-      ask: 'With people, cargo and the tongue’s weight on it, hitched as for the road, how high is the receiver?',
+      ask: 'Hitched and loaded as for the road, how high above the ground is the receiver?',
       where: tape,
       means: 'To the upper inside face of the opening; this is the height that counts.',
     },
@@ -83,7 +83,7 @@ export const mountFacts = part({
       kind: 'choice',
       options: ['shank-top', 'shank-bottom'],
       label: 'Where the mount’s rise is counted from',
-      ask: 'Is its rise or drop counted from the top of the shank or from the bottom?',
+      ask: 'Is the mount’s rise or drop counted from the top of the shank or from the bottom?',
       where: 'the drawing on its label',
       silent: {
         value: 'shank-top',
@@ -177,7 +177,7 @@ export const barFacts = part({
     'trailer.frontBehindBall': {
       ...length,
       label: 'Trailer’s front wall behind the ball',
-      ask: 'How far behind the ball is the trailer’s front wall, with anything mounted on the A-frame that is as wide?',
+      ask: 'How far behind the ball is the trailer’s front wall, or a box as wide on the A-frame?',
       where: tape,
     },
     'vehicle.tailgateReach': {

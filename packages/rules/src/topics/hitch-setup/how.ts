@@ -12,7 +12,7 @@ export const how: Readonly<Record<string, HowTo>> = {
       'Receiver: from the road up to the upper inside face of its opening, with the tongue’s weight on it.',
       'Drop is the receiver’s height plus the ball’s own, less the coupler’s; take the mount that leaves it level to {nose.lowest} low.',
     ],
-    caution: 'Wheels chocked, and nobody’s feet under the coupler.',
+    caution: 'Wheels chocked, and no feet under the coupler.',
     source: geometry,
   },
   'set-the-bars': {

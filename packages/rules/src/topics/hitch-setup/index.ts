@@ -89,7 +89,7 @@ const parts = [
 /** Which ball mount carries this trailer level behind this vehicle, and will the hitch do as it is set? */
 export const hitchSetup = defineTopic({
   id: 'hitch-setup',
-  version: '5.0.1',
+  version: '5.0.2',
   title: 'Hitch setup',
   question:
     'Which ball mount carries this trailer level behind this vehicle, loaded for the road, and will the hitch do as it is set?',
@@ -108,7 +108,11 @@ export const hitchSetup = defineTopic({
       words: 'will do with care',
       sentence: 'The hitch will do, with care.',
     },
-    stop: { id: 'must-not-roll', words: 'must not roll', sentence: 'It must not roll as it is.' },
+    stop: {
+      id: 'must-not-roll',
+      words: 'must not roll',
+      sentence: 'The rig must not roll as it is.',
+    },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },
   apart: {},
@@ -164,7 +168,7 @@ export const hitchSetup = defineTopic({
       fits: ['limit.spring-bars', 'limit.ball', 'limit.ball-mount', 'finding.distribution-allowed'],
     },
     {
-      says: 'Chains crossed and off the road, breakaway cable on a point of its own, coupler latched and pinned, receiver pin clipped: every time.',
+      says: 'Every time: chains crossed, breakaway cable on a point of its own, coupler latched and pinned, receiver pin clipped.',
       source: custom,
       fits: [
         'finding.latch',
@@ -182,7 +186,7 @@ export const hitchSetup = defineTopic({
       fits: ['finding.torque'],
     },
     {
-      says: 'Spring bars snap: keep feet and face clear of them, raise the tongue with the jack first, and never reach between vehicle and trailer while anything rolls.',
+      says: 'Spring bars snap: keep feet and face clear, and raise the tongue with the jack first. Never reach between vehicle and trailer while anything rolls.',
       source: makersRating,
       fits: ['finding.bar-setting', 'finding.bars-strong'],
     },

@@ -16,7 +16,7 @@ const mountWay: Decision = {
   results: {
     'too-far': {
       label: 'too far',
-      says: 'Ball and receiver stand too far apart in height for a ball mount: measure both again, loaded and level; if it is so, this vehicle and this trailer do not belong together as they stand.',
+      says: 'Ball and receiver stand too far apart in height for a ball mount. Measure both again, loaded and level. If that is right, this vehicle and this trailer do not belong together as they stand.',
       level: 'stop',
     },
     rise: {
@@ -261,8 +261,8 @@ export const mount = part({
         when: {
           all: [{ fact: 'nose.height', operator: 'greaterThan', value: { fact: 'nose.level' } }],
         },
-        wrong: 'The nose stands high.',
-        do: 'Weight moves behind the axles and the trailer sways sooner. Lower the ball before the trip.',
+        wrong: 'With the mount you have the nose stands high; lower the ball.',
+        do: 'Lower the ball before the trip: with a high nose the trailer sways sooner.',
       },
       open: {
         wrong: 'The nose may stand high, and then the trailer sways sooner.',

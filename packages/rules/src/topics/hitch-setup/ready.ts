@@ -14,7 +14,7 @@ export const ready = part({
       ...asked,
       label: 'Coupler latched, both pins in',
       noun: 'whether the coupler is latched and both pins are in',
-      ask: 'Is the coupler shut over the ball and pinned, and the mount’s pin clipped in the receiver?',
+      ask: 'Before you roll: is the coupler shut over the ball and pinned, and the mount’s pin clipped in the receiver?',
     },
     'hitch.chains': {
       ...asked,
@@ -88,13 +88,13 @@ export const ready = part({
         do: 'Do not move. Shut the latch, pin it, clip the receiver’s pin, and lift once with the jack to prove it.',
       },
       open: {
-        wrong: 'Nobody knows whether the coupling is shut and pinned.',
+        wrong: 'Whether the coupling is shut and pinned is not known.',
         because: 'An open latch lets go on the first bump.',
         do: 'Look before the wheels turn.',
       },
       if: {
         when: 'latch.isSilent',
-        wrong: 'Nobody said whether the coupling is shut and pinned.',
+        wrong: 'Whether the coupling is shut and pinned is not known yet.',
         because: 'An open latch lets go on the first bump.',
         do: 'Look before the wheels turn.',
         proviso: 'the coupling is shut and pinned',
@@ -110,13 +110,13 @@ export const ready = part({
         do: 'Do not move. Hook both, crossed under the coupler, rated for the trailer.',
       },
       open: {
-        wrong: 'Nobody knows whether the chains are on.',
+        wrong: 'Whether the chains are on is not known.',
         because: 'They are what holds the trailer when the ball no longer does.',
         do: 'Look before the wheels turn.',
       },
       if: {
         when: 'chains.areSilent',
-        wrong: 'Nobody said whether the safety chains are on.',
+        wrong: 'Whether the safety chains are on is not known yet.',
         because: 'They are what holds the trailer when the ball no longer does.',
         do: 'Look before the wheels turn.',
         proviso: 'both safety chains are on and crossed',
@@ -134,13 +134,13 @@ export const ready = part({
         do: 'Clip it to a point of its own.',
       },
       open: {
-        wrong: 'Nobody knows whether the breakaway cable is on.',
+        wrong: 'Whether the breakaway cable is on is not known.',
         because: 'If the trailer comes loose without it, nothing brakes it.',
         do: 'Look before the wheels turn.',
       },
       if: {
         when: 'breakaway.isSilent',
-        wrong: 'Nobody said whether the breakaway cable is on.',
+        wrong: 'Whether the breakaway cable is on is not known yet.',
         because: 'If the trailer comes loose without it, nothing brakes it.',
         do: 'Look before the wheels turn.',
         proviso: 'the breakaway cable is on the vehicle',
@@ -157,7 +157,7 @@ export const ready = part({
         do: 'Have it done by the maker’s table before the trip, and again after the first miles.',
       },
       open: {
-        wrong: 'Nobody knows whether ball nut and head were torqued.',
+        wrong: 'Whether ball nut and head were torqued is not known.',
         do: 'Have it done by the maker’s table.',
       },
       otherwise: 'Ball nut and head were torqued.',

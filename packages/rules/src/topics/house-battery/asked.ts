@@ -12,9 +12,9 @@ export const askings: Readonly<Record<string, Asking>> = {
     says: [
       {
         when: 'monitor.isTold',
-        says: '{battery.stateOfCharge}, if the panel counts amps in and out through a shunt; one that guesses from the voltage is right only after hours of rest.',
+        says: 'The battery is {battery.stateOfCharge} full, if the panel counts amps in and out through a shunt. A panel that guesses from the voltage is right only after hours of rest.',
       },
-      { says: '{battery.stateOfCharge}.' },
+      { says: 'The battery is {battery.stateOfCharge} full.' },
     ],
   },
   wire: {
@@ -24,9 +24,9 @@ export const askings: Readonly<Record<string, Asking>> = {
     says: [
       {
         when: 'wire.isTold',
-        says: 'The wire carries {wire.ampacity}, and {wire.drop} are lost on the way; the fuse is no larger than what the wire carries.',
+        says: 'The wire carries {wire.ampacity}, and {wire.drop} are lost on the way. Take a fuse no larger than that.',
       },
-      { says: 'The wire carries {wire.ampacity}; the fuse is no larger than that.' },
+      { says: 'The wire carries {wire.ampacity}. Take a fuse no larger than that.' },
     ],
   },
   charger: {
@@ -39,7 +39,10 @@ export const askings: Readonly<Record<string, Asking>> = {
     label: 'How long does it run that?',
     results: ['steady.hoursToStop', 'steady.hoursToEmpty', 'limit.steady-run'],
     impliedBy: ['steady.power', 'steady.hours'],
-    says: [{ says: '{steady.hoursToStop} to the stop line.' }, { says: blower }],
+    says: [
+      { says: 'The battery runs that for {steady.hoursToStop}, down to its stop line.' },
+      { says: blower },
+    ],
   },
   stored: {
     label: 'How long may it stand?',
@@ -54,7 +57,7 @@ export const askings: Readonly<Record<string, Asking>> = {
     says: [
       {
         when: 'day.isSunny',
-        says: 'A day takes {day.ampHours}, and sun and chargers offer {day.offered}; at the lowest {day.deepest} are missing of {battery.usable} that may be taken.',
+        says: 'A day takes {day.ampHours}, and sun and chargers offer {day.offered}. At the lowest {day.deepest} are missing of {battery.usable} that may be taken.',
       },
       {
         says: 'A day takes {day.ampHours}; at the lowest {day.deepest} are missing of {battery.usable} that may be taken.',

@@ -90,12 +90,12 @@ export const assumptions: readonly Assumption[] = [
   { when: 'assumed.latitude', says: 'The place lies at 40° north.', source: house },
   {
     when: 'assumed.full',
-    says: 'The battery is full to begin with, in the evening where it is about a day; nobody read it.',
+    says: 'The battery is full to begin with, in the evening where it is about a day; it was not read.',
     source: custom,
   },
   {
     when: 'assumed.fromStop',
-    says: 'It is charged from the stop line; nobody read how full it is.',
+    says: 'It is charged from the stop line; how full it is was not read.',
     source: custom,
   },
   {

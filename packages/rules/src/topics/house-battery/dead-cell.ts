@@ -13,7 +13,7 @@ export const deadCell = part({
       kind: 'yes-no',
       label: 'It was charged full before that rest',
       noun: 'whether it was charged full before that rest',
-      ask: 'Had it been charged full before it rested and was read?',
+      ask: 'Had the battery been charged full before it rested and was read?',
       where: 'told by the owner: the charger had finished by itself',
     },
   },
@@ -59,7 +59,7 @@ export const deadCell = part({
       },
       unknown: {
         when: 'deadCell.isLow && deadCell.isUntold',
-        wrong: 'It is flat, or it has a dead cell.',
+        wrong: 'The battery is flat, or it has a dead cell.',
         do: 'Charge it full, let it rest, and read it again.',
       },
       care: {

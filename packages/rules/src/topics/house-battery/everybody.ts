@@ -1,7 +1,7 @@
 import type { ForEverybody } from '../../engine/define/shapes';
 
 const howFull: ForEverybody = {
-  rule: 'A lead battery is half full at about twelve and a quarter volts, read at rest, and below that it ages, so charge it the same day; of lithium a voltage says almost nothing, and only a monitor with a shunt tells.',
+  rule: 'At rest a lead battery is half full at about twelve and a quarter volts; below that charge it the same day. Read lithium on a monitor with a shunt: its voltage says almost nothing.',
   because: 'On the charger it reads too high, with lamps on too low.',
   look: ['battery.voltage'],
   given: {
@@ -12,59 +12,60 @@ const howFull: ForEverybody = {
   givenSays: 'for a flooded battery of twelve volts, where not told, that had rested overnight',
   clauses: { 'battery.voltage': 'the meter shows {value}' },
   otherwise:
-    'Whoever cannot read it charges it full before the trip, and lets the charger finish by itself.',
+    'If you cannot read the battery, charge it full before the trip, and let the charger finish by itself.',
 };
 
 /** What is said to all who ask of the battery and told next to nothing. */
 export const everybody: Readonly<Record<string, ForEverybody>> = {
   charger: {
-    rule: 'The charger is set for the very kind of battery it charges, and gives no more amperes than the battery’s maker allows; missing ampere-hours divided by its amperes are the least hours.',
+    rule: 'Set the charger for the very kind of battery, with no more amperes than the battery’s maker allows. Missing ampere-hours divided by the charger’s amperes are the least hours.',
     because: 'A wrong voltage boils a lead battery dry and leaves a lithium one half full.',
     look: [],
     otherwise:
-      'Whoever does not know the kind charges nothing until the label on the battery is read.',
+      'If you do not know the kind, charge nothing until you have read the label on the battery.',
   },
   stored: {
-    rule: 'Charge it, then open the battery switch while nobody is in the trailer: what draws with everything off empties it in weeks.',
+    rule: 'Charge it, then open the battery switch while the trailer stands empty: what draws with everything off empties it in weeks.',
     because:
       'Alarms, radio and boards draw day and night, and an empty lead battery freezes and dies.',
     look: [],
-    otherwise: 'Whoever cannot measure what draws opens the switch, and charges it every month.',
+    otherwise:
+      'If you cannot measure what draws, open the battery switch, and charge the battery every month.',
   },
   setting: {
     rule: 'The charger is set for that very kind of battery, by the voltages that its maker prints.',
     because: 'A wrong voltage boils a lead battery dry and leaves a lithium one half full.',
     look: [],
-    otherwise: 'Whoever cannot find the setting asks the battery’s maker before it is charged.',
+    otherwise: 'If you cannot find the setting, ask the battery’s maker before you charge.',
   },
   bank: {
-    rule: 'Batteries of twelve volts stand side by side, plus to plus; two of six volts stand one behind the other; all of one kind, size and age.',
+    rule: 'Join batteries of twelve volts side by side, plus to plus, and two of six volts one behind the other. All must be of one kind, size and age.',
     because:
       'One unlike the others is charged too much or too little by them, and pulls them down.',
     look: [],
     otherwise:
-      'Whoever is not sure draws the cables on paper, and has it looked at before the last one goes on.',
+      'If you are not sure, draw the cables on paper, and have the drawing checked before the last cable goes on.',
   },
   cold: {
-    rule: 'No lithium battery is charged while its cells are below freezing; a lead one freezes the sooner the emptier it is, so keep it charged.',
-    because: 'Charging frozen lithium cells ruins them where nobody sees it.',
+    rule: 'Never charge a lithium battery while its cells are below freezing. A lead battery freezes sooner the emptier it is, so keep it charged.',
+    because: 'Charging frozen lithium cells ruins them where it does not show.',
     look: [],
     otherwise:
-      'Whoever cannot measure the cells brings them to a heated place before they are charged.',
+      'If you cannot measure the cells, bring the battery to a heated place before you charge it.',
   },
   'how-full': howFull,
   day: {
-    rule: 'Add up watts times hours, divide by twelve: that is what a day takes, and a lead battery gives {depth.lead} of its label, a lithium one {depth.lithium}.',
+    rule: 'Add up watts times hours, divide by twelve: that many ampere-hours a day takes. A lead battery gives {depth.lead} of its label, a lithium one {depth.lithium}.',
     because: 'What runs all night, and an inverter that was left on, take more than lamps do.',
     look: ['battery.capacity'],
     given: { 'battery.chemistry': 'agm' },
     givenSays: 'for an AGM battery, where not told',
     clauses: { 'battery.capacity': 'its label says {value}' },
     otherwise:
-      'Whoever does not know plans one night, and charges in the morning. What keeps somebody warm or well stays on.',
+      'If you do not know, plan one night, and charge in the morning. What keeps somebody warm or well stays on.',
   },
   'how-long': {
-    rule: 'Watts divided by twelve are amperes; {depth.lead} of the ampere-hours on a lead label, divided by that, are hours, and at a heavy load less.',
+    rule: 'Watts divided by twelve are amperes. Divide {depth.lead} of the ampere-hours on a lead label by that: so many hours, and fewer at a heavy load.',
     because: 'An inverter adds a sixth, and a lead battery gives less the harder it is drawn on.',
     look: ['battery.capacity'],
     given: { 'battery.chemistry': 'agm', 'steady.hours': '8 h' },
@@ -79,10 +80,10 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       },
     },
     otherwise:
-      'Whoever needs it for somebody’s health has a second source: another battery, or shore power.',
+      'If somebody’s health needs the power, have a second source: another battery, or shore power.',
   },
   furnace: {
-    rule: 'What may be taken of the battery, divided by the amperes on the furnace’s plate, is hours of its blower: {depth.lead} of a lead label, {depth.lithium} of a lithium one.',
+    rule: 'Take {depth.lead} of a lead label, or {depth.lithium} of a lithium one. Divide that by the amperes on the furnace’s plate: so many hours its blower runs.',
     because: 'On a cold night it runs half of the time and more.',
     look: ['battery.capacity'],
     given: {
@@ -95,7 +96,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       'for an AGM battery, a blower of seven amperes and half of a twelve-hour night, where not told',
     clauses: { 'battery.capacity': 'its label says {value}' },
     worked: {
-      says: 'On a lead battery of {battery.capacity} a blower of {furnace.blowerCurrent} runs {furnace.blowerHours}; heating {furnace.duty} of the time, {furnace.clockHours} by the clock.',
+      says: 'On a lead battery of {battery.capacity} a blower of {furnace.blowerCurrent} runs {furnace.blowerHours}. Heating {furnace.duty} of the time, that is {furnace.clockHours} by the clock.',
       given: {
         'battery.chemistry': 'agm',
         'battery.capacity': '100 Ah',
@@ -104,10 +105,10 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       },
     },
     otherwise:
-      'Whoever does not know plans one night and charges in the morning; the heat is not what is saved.',
+      'If you do not know, plan one night and charge in the morning; never turn the heat down to save power.',
   },
   inverter: {
-    rule: 'Watts divided by ten are about the amperes that an inverter takes from a twelve-volt battery; they must be within what the battery’s maker allows, and so must wire and fuse.',
+    rule: 'Divide the inverter’s watts by ten: about so many amperes leave a twelve-volt battery. The battery’s maker must allow that, and wire and fuse must carry it.',
     because:
       'Many lithium batteries of a hundred ampere-hours let a hundred amperes through and no more.',
     look: ['battery.mostCurrent'],
@@ -122,10 +123,10 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     givenSays: 'for two thousand watts on one lithium battery, where not told',
     clauses: { 'battery.mostCurrent': 'its maker allows {value}' },
     otherwise:
-      'Whoever cannot find that figure takes an inverter of a thousand watts or less for each hundred amperes, and has it wired and fused by a shop.',
+      'If you cannot find that figure, take an inverter of a thousand watts or less for each hundred amperes. Have a shop wire and fuse the inverter.',
   },
   wire: {
-    rule: 'The fuse protects the wire: it is never larger than what the wire carries, and it stands within a hand’s breadth of the battery.',
+    rule: 'The fuse protects the wire. Take a fuse no larger than what the wire carries, within a hand’s breadth of the battery.',
     because: 'A short in a wire without one burns it from end to end.',
     look: ['wire.gauge'],
     given: {
@@ -151,6 +152,6 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
         '4/0': 'it is four-aught',
       },
     },
-    otherwise: 'Whoever cannot read the gauge takes the next thicker wire and the smaller fuse.',
+    otherwise: 'If you cannot read the gauge, take the next thicker wire and the smaller fuse.',
   },
 };

@@ -67,7 +67,7 @@ export const how: Readonly<Record<string, HowTo>> = {
       'In frost keep lead full or in a frost-free place.',
       'Look at it once a month.',
     ],
-    caution: 'With the gas alarm off nobody sleeps inside before it is on again and tested.',
+    caution: 'With the gas alarm off do not sleep inside before the alarm is on again and tested.',
     source: custom,
   },
 };

@@ -61,7 +61,7 @@ const parts = [
 /** How full is the battery, will it carry the day, and are charger, wire and fuse right for it? */
 export const houseBattery = defineTopic({
   id: 'house-battery',
-  version: '2.2.1',
+  version: '2.2.2',
   title: 'House battery',
   question:
     'How full is the house battery, will it carry the day, and are charger, wire and fuse right for it?',
@@ -75,14 +75,14 @@ export const houseBattery = defineTopic({
   limits: gather('limits', parts),
   findings: gather('findings', parts),
   outcomes: {
-    ok: { id: 'will-do', words: 'will do', sentence: 'It will do.' },
-    if: { id: 'will-do-if', words: 'will do if', sentence: 'It will do' },
+    ok: { id: 'will-do', words: 'will do', sentence: 'The battery setup will do.' },
+    if: { id: 'will-do-if', words: 'will do if', sentence: 'The battery setup will do' },
     care: {
       id: 'will-do-with-care',
       words: 'will do with care',
-      sentence: 'It will do, with care.',
+      sentence: 'The battery setup will do, with care.',
     },
-    stop: { id: 'will-not-do', words: 'will not do', sentence: 'It will not do.' },
+    stop: { id: 'will-not-do', words: 'will not do', sentence: 'The battery setup will not do.' },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },
   apart: {},

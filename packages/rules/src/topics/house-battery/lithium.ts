@@ -38,7 +38,7 @@ export const lithium = part({
       label: 'How the tow vehicle charges it',
       noun: 'how the tow vehicle charges it',
       options: ['dc-dc', 'direct', 'not'],
-      ask: 'Does the tow vehicle charge it through a DC-DC charger, straight through the plug, or not at all?',
+      ask: 'Does the tow vehicle charge the battery through a DC-DC charger, straight through the plug, or not at all?',
       where: 'the charge wire from the seven-way plug: what stands between it and the battery',
     },
   },
@@ -92,7 +92,7 @@ export const lithium = part({
       },
       if: {
         when: 'bank.isLithium && fuse.isUntold',
-        wrong: 'Nobody has said what the main fuse of the lithium bank can break.',
+        wrong: 'What current the main fuse of the lithium bank can break is not known yet.',
         because: 'A short is thousands of amperes, and a fuse that cannot break it burns on.',
         do: 'Read its class and interrupting rating at the battery.',
         proviso: 'the main fuse can break the bank’s short circuit, as one of class T does',
@@ -113,7 +113,7 @@ export const lithium = part({
       otherwise:
         'The tow vehicle charges it through a DC-DC charger, not at all, or it is a lead battery.',
       open: {
-        wrong: 'It may hang straight on the tow vehicle’s alternator.',
+        wrong: 'The battery may hang straight on the tow vehicle’s alternator.',
         do: 'Look what stands between the seven-way plug’s charge wire and the battery.',
       },
       source: alternators,

@@ -46,7 +46,7 @@ export const recharge = part({
       unit: 'h',
       least: 0,
       most: 1000,
-      ask: 'For how many hours can it charge?',
+      ask: 'For how many hours can the battery charge?',
       where: 'told by the owner',
     },
     'battery.mostChargeCurrent': {
@@ -75,7 +75,7 @@ export const recharge = part({
       if: {
         when: 'recharge.isLarge',
         wrong:
-          'The charger gives more than such a battery usually takes, and nobody has said what its maker allows.',
+          'The charger gives more than such a battery usually takes, and what its maker allows is not known yet.',
         do: 'Read the largest charging current in the battery’s data sheet.',
         proviso: 'the battery’s maker allows {charger.current} of charging current',
       },

@@ -26,7 +26,7 @@ export const storage = part({
       unit: 'd',
       least: 0,
       most: 1000,
-      ask: 'For how many days does it stand without charging?',
+      ask: 'For how many days does the battery stand without charging?',
       where: 'told by the owner',
     },
   },

@@ -7,12 +7,15 @@ export const askings: Readonly<Record<string, Asking>> = {
     results: ['stay.longest', 'runs-out', 'limit.fresh-water', 'limit.gray-tank'],
     impliedBy: ['stay.days', 'water.daily', 'water.freshTank', 'water.grayTank'],
     says: [
-      { when: 'ends.isGray', says: '{stay.longest}, then the gray tank is full.' },
-      { when: 'ends.isFresh', says: '{stay.longest}, then the fresh water is gone.' },
-      { when: 'ends.isBlack', says: '{stay.longest}, then the black tank is full.' },
-      { when: 'ends.isBattery', says: '{stay.longest}, then the battery is at its stop line.' },
-      { when: 'ends.isGas', says: '{stay.longest}, then the gas is gone.' },
-      { says: '{stay.longest} until the first thing runs out or is full.' },
+      { when: 'ends.isGray', says: 'You can stay {stay.longest}, then the gray tank is full.' },
+      { when: 'ends.isFresh', says: 'You can stay {stay.longest}, then the fresh water is gone.' },
+      { when: 'ends.isBlack', says: 'You can stay {stay.longest}, then the black tank is full.' },
+      {
+        when: 'ends.isBattery',
+        says: 'You can stay {stay.longest}, then the battery is at its stop line.',
+      },
+      { when: 'ends.isGas', says: 'You can stay {stay.longest}, then the gas is gone.' },
+      { says: 'You can stay {stay.longest} until the first thing runs out or is full.' },
     ],
   },
   battery: {

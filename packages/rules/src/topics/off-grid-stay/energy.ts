@@ -115,7 +115,7 @@ export const energy = part({
       askedBy: ['furnace.input', 'furnace.hours'],
       if: {
         when: 'blower.isUntold',
-        wrong: 'Nobody has said what the furnace’s blower draws from the battery.',
+        wrong: 'What the furnace’s blower draws from the battery is not known yet.',
         because: 'Heat, gas and battery end together: without its blower the furnace shuts off.',
         do: 'Read the blower’s amperes on the furnace’s plate.',
         proviso: 'the battery turns the furnace’s blower as well',

@@ -1,7 +1,7 @@
 import type { ForEverybody } from '../../engine/define/shapes';
 
 const days: ForEverybody = {
-  rule: 'Divide the fresh tank by what a day takes, then the gray tank by what goes down the sink a day; the smaller is the stay, and most stays end with the gray tank.',
+  rule: 'Divide the fresh tank by what a day takes, then the gray tank by what goes down the sink a day. The smaller number of days is the stay. Most stays end with the gray tank.',
   because: 'Water that ran through the sink is still aboard, and has to go somewhere.',
   look: ['water.daily'],
   given: {
@@ -12,15 +12,33 @@ const days: ForEverybody = {
   givenSays: 'for tanks of middle size, where they were not told, and three days',
   clauses: { 'water.daily': 'you use {value}' },
   worked: {
-    says: 'At {water.daily} a fresh tank of {water.freshTank} lasts {fresh.days}, and a gray one of {water.grayTank} is full after {gray.days}.',
+    says: 'At {water.daily} a fresh tank of {water.freshTank} lasts {fresh.days}. A gray tank of {water.grayTank} is full after {gray.days}.',
     given: {
       'water.freshTank': '40 gal',
       'water.grayTank': '30 gal',
       'water.daily': '8 gal/d',
     },
   },
+  fromTold: [
+    {
+      says: 'Say you use {water.daily}: your fresh tank of {water.freshTank} lasts {fresh.days}.',
+      given: { 'water.daily': '8 gal/d' },
+    },
+    {
+      says: 'Say you use {water.daily}: your gray tank of {water.grayTank} is full after {gray.days}.',
+      given: { 'water.daily': '8 gal/d' },
+    },
+    {
+      says: 'Say you use {water.daily}: {stay.days} take {fresh.needed} of fresh water and put {gray.filled} into the gray tank.',
+      given: { 'water.daily': '8 gal/d' },
+    },
+    {
+      says: 'At {water.daily} a fresh tank of {water.freshTank}, for example, lasts {fresh.days}.',
+      given: { 'water.freshTank': '40 gal' },
+    },
+  ],
   otherwise:
-    'Whoever has not measured it plans two days, and reads both gauges on both evenings; half of that is a day.',
+    'If you have not measured a day, plan two days, and read both gauges on both evenings. Half of the change is a day.',
 };
 
 /** What is said to all who ask of a stay and told next to nothing. */
@@ -30,21 +48,21 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     because: 'The colder it is, the longer the furnace burns.',
     look: [],
     otherwise:
-      'Whoever does not know weighs a cylinder on two evenings, and has both filled before the trip.',
+      'If you do not know, weigh a cylinder on two evenings, and have both filled before the trip.',
   },
   stretch: {
     rule: 'Look first at what ends the stay, fresh, gray or black tank, battery or gas: only more of that one stretches it.',
     because: 'More of all the others changes nothing.',
     look: [],
     otherwise:
-      'Whoever does not know reads all gauges on two evenings, and sees which one moves fastest.',
+      'If you do not know, read all gauges on two evenings, and see which one moves fastest.',
   },
   road: {
-    rule: 'What is in the tanks rides along: ahead of the axles it presses on the ball, behind them it takes weight off; so dump gray and black before the road.',
+    rule: 'What is in the tanks rides along. Ahead of the axles it presses on the ball, behind them it takes weight off. Dump gray and black before the road.',
     because: 'Water is among the heaviest things aboard, and a light tongue sways.',
     look: [],
     otherwise:
-      'Whoever does not know where the tanks are dumps first, and weighs the tongue before the road.',
+      'If you do not know where the tanks are, dump first, and weigh the tongue before the road.',
   },
   days,
   battery: {
@@ -63,7 +81,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       'for one AGM battery of middle size, where it was not told, three days, and water enough',
     clauses: { 'battery.dayDrawn': 'a day takes {value}' },
     worked: {
-      says: 'At {battery.dayDrawn} a day one that gives {battery.spare} lasts {battery.lasts}.',
+      says: 'At {battery.dayDrawn} a day a battery that gives {battery.spare} lasts {battery.lasts}.',
       given: {
         'battery.chemistry': 'agm',
         'battery.capacity': '100 Ah',
@@ -71,6 +89,6 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       },
     },
     otherwise:
-      'Whoever has no monitor reads it as one day, and charges each morning. Medical devices and the furnace’s blower stay on.',
+      'If you have no monitor, count on one day, and charge each morning. Medical devices and the furnace’s blower stay on.',
   },
 };

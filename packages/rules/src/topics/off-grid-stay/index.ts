@@ -123,17 +123,25 @@ export const offGridStay = defineTopic({
   limits: gather('limits', parts),
   findings: gather('findings', parts),
   outcomes: {
-    ok: { id: 'lasts-the-stay', words: 'lasts the stay', sentence: 'It lasts the stay.' },
-    if: { id: 'lasts-the-stay-if', words: 'lasts the stay if', sentence: 'It lasts the stay' },
+    ok: {
+      id: 'lasts-the-stay',
+      words: 'lasts the stay',
+      sentence: 'Supplies and tanks last the stay.',
+    },
+    if: {
+      id: 'lasts-the-stay-if',
+      words: 'lasts the stay if',
+      sentence: 'Supplies and tanks last the stay',
+    },
     care: {
       id: 'lasts-with-care',
       words: 'lasts with care',
-      sentence: 'It lasts the stay, with care.',
+      sentence: 'Supplies and tanks last the stay, with care.',
     },
     stop: {
       id: 'does-not-last',
       words: 'does not last',
-      sentence: 'It does not last the stay.',
+      sentence: 'Supplies and tanks do not last the stay.',
     },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },

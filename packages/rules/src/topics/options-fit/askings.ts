@@ -21,10 +21,10 @@ export const askings = {
     impliedBy: ['plan.name'],
     says: [
       {
-        says: 'Empty it weighs {trailer.dryWeight} and its options {build.weight}, which leaves {trailer.room} for cargo and water.',
+        says: 'Empty the trailer weighs {trailer.dryWeight} and its options {build.weight}. That leaves {trailer.room} for cargo and water.',
       },
       {
-        says: 'Empty it weighs {trailer.dryWeight}; with options and gas {trailer.room} are left for cargo and water.',
+        says: 'Empty the trailer weighs {trailer.dryWeight}. With options and gas {trailer.room} are left for cargo and water.',
       },
     ],
   },

@@ -7,6 +7,6 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     because: 'Each option takes from the room below the trailer’s own maximum, and none raises it.',
     look: [],
     otherwise:
-      'Whoever cannot choose names what must be there, and asks which plans can be ordered with it.',
+      'If you cannot choose, name what must be there, and ask which plans can be ordered with that.',
   },
 };

@@ -29,7 +29,7 @@ export const orderFacts = part({
       options: Object.keys(yard.models),
       label: 'Floor plan',
       noun: 'the floor plan',
-      ask: 'Which floor plan is it about?',
+      ask: 'Which floor plan do you mean?',
       where: 'the order sheet',
     },
     'plan.year': {

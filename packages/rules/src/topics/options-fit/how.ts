@@ -10,7 +10,7 @@ export const how = {
       'Look for the model year first: the sheet changes every summer.',
       'Standard is in the price and in the dry weight; optional is in neither; what is not listed is not offered.',
       'Follow every line that says requires or not with, until nothing new comes along.',
-      'Write down what comes along that nobody asked for, and tell the buyer.',
+      'Write down what comes along unasked, and tell the buyer.',
     ],
     caution:
       'What stands on the lot may be last year’s: its label, not the sheet, says what is in it.',

@@ -21,7 +21,7 @@ const parts = [orderFacts, rig, offers, listedTrailer, rigLimits] as const;
 /** Can this floor plan be ordered as the buyer wants it, and what does that do to the rig? */
 export const optionsFit = defineTopic({
   id: 'options-fit',
-  version: '3.0.1',
+  version: '3.0.2',
   title: 'Models and options',
   question:
     'Can this floor plan be ordered as the buyer wants it, what comes along, and what does the build weigh behind the vehicle?',
@@ -37,22 +37,22 @@ export const optionsFit = defineTopic({
     ok: {
       id: 'can-be-ordered',
       words: 'can be ordered',
-      sentence: 'It can be ordered as wanted.',
+      sentence: 'The build can be ordered as wanted.',
     },
     if: {
       id: 'can-be-ordered-if',
       words: 'can be ordered if',
-      sentence: 'It can be ordered as wanted',
+      sentence: 'The build can be ordered as wanted',
     },
     care: {
       id: 'can-be-ordered-with-care',
       words: 'can be ordered with care',
-      sentence: 'It can be ordered as wanted, with care.',
+      sentence: 'The build can be ordered as wanted, with care.',
     },
     stop: {
       id: 'not-as-wanted',
       words: 'not as wanted',
-      sentence: 'It does not go as wanted.',
+      sentence: 'The build does not work as wanted.',
     },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },

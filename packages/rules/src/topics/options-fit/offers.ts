@@ -168,12 +168,12 @@ export const offers = part({
       label: 'What comes along',
       care: {
         when: 'build.bringsMore',
-        wrong: 'What is wanted, or the floor plan itself, needs options that nobody asked for.',
+        wrong: 'What is wanted, or the floor plan itself, needs options that were not asked for.',
         because: 'They are in the list and in the weight.',
         do: 'Tell the buyer before ordering.',
       },
       otherwise: 'Nothing has to be ordered beside what is wanted.',
-      open: { wrong: 'Something may come along that nobody asked for.' },
+      open: { wrong: 'Something may come along that was not asked for.' },
       source: propositions,
     },
     'comes-anyway': {

@@ -48,7 +48,7 @@ const beyondTheOrder: Fact = {
   ...rigTrade.facts['trailer.options'],
   label: 'Added beyond the order sheet',
   noun: 'the options of the build',
-  ask: 'What did dealer or owner add that is on no order sheet, what does it weigh, and where is it?',
+  ask: 'What did dealer or owner add that is on no order sheet, with its weight and place?',
   where: 'told by the buyer; what is wished for above is counted already',
   silent: { value: 'none', says: 'Nothing added beyond the order sheet.', source: custom },
 };

@@ -9,10 +9,10 @@ export const askings = {
     says: [
       {
         when: 'tongue.isLightened',
-        says: 'It takes {tongue.taken} off the ball, which then carries {tongue.after}, {share.after} of the trailer.',
+        says: 'The new part takes {tongue.taken} off the ball. The ball then carries {tongue.after}, {share.after} of the trailer.',
       },
       {
-        says: 'It adds {added.tongue} to the ball, which then carries {tongue.after}, {share.after} of the trailer.',
+        says: 'The new part adds {added.tongue} to the ball. The ball then carries {tongue.after}, {share.after} of the trailer.',
       },
     ],
   },
@@ -20,7 +20,7 @@ export const askings = {
     label: 'How long do the tanks last with it?',
     results: ['fresh.daysAfter', 'gray.daysAfter', 'black.daysAfter', 'finding.water'],
     impliedBy: ['addon.waterDaily'],
-    says: 'With it fresh water lasts {fresh.daysAfter}, and the black tank fills in {black.daysAfter}.',
+    says: 'With the new part fresh water lasts {fresh.daysAfter}, and the black tank fills in {black.daysAfter}.',
   },
   circuit: {
     label: 'Does the circuit carry it?',
@@ -32,7 +32,7 @@ export const askings = {
     label: 'Does the battery carry it through the day?',
     results: ['added.ampHours', 'energy.after', 'usable.after', 'energy.days', 'limit.battery-day'],
     impliedBy: ['addon.hours', 'battery.dayDrawn', 'addon.capacity', 'addon.panelPower'],
-    says: 'It takes {added.ampHours} a day, so a day takes {energy.after} of the {usable.after} that the battery gives.',
+    says: 'The new part takes {added.ampHours} a day. A day then takes {energy.after} of the {usable.after} that the battery gives.',
   },
   wire: {
     label: 'Which wire and fuse?',

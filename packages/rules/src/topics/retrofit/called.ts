@@ -3,6 +3,9 @@ import type { Called } from '../../engine/define/shapes';
 /** What people call these things when they write or phone. */
 export const called: Called = {
   topic: [
+    'mount a tv',
+    'hang a tv',
+    'tv',
     'second battery',
     '2nd batt',
     'second air conditioner',

@@ -30,7 +30,7 @@ export const chain = part({
       exact: true,
       label: 'Breaker of its 120-volt circuit',
       noun: 'the breaker',
-      ask: 'What is the breaker of the circuit it goes on?',
+      ask: 'What is the breaker of the circuit that the new part goes on?',
       where: 'printed on the breaker’s lever',
     },
     'circuit.alreadyOn': {
@@ -130,11 +130,11 @@ export const chain = part({
       stopOpen: 'if',
       unknown: {
         when: "charger.isToldOpen && charger.suits == 'no'",
-        wrong: 'Nobody knows whether what charges it suits its kind.',
+        wrong: 'Whether the charger suits the kind of battery is not known.',
       },
       otherwise: 'What charges it is made for that kind of battery, or no battery is added.',
       open: {
-        wrong: 'It is not told whether what charges it suits its kind.',
+        wrong: 'Whether the charger suits the new battery’s kind is not known yet.',
         do: 'Find out for converter, solar regulator and tow vehicle before it is connected.',
       },
       source: custom,
@@ -143,7 +143,7 @@ export const chain = part({
       label: 'The whole chain',
       if: {
         when: 'chain.onBattery && !chain.walked',
-        wrong: 'It hangs on the battery, and not all of the chain was told.',
+        wrong: 'The new part hangs on the battery, and not all of its wire and fuse was told.',
         because:
           'The fuse protects the wire and not the thing; a wire without one burns from end to end.',
         do: 'Walk it from battery and charger through fuse and wire before it is switched on.',

@@ -3,18 +3,18 @@ import type { ForEverybody } from '../../engine/define/shapes';
 /** What is said to all who ask of an add-on and told next to nothing. */
 export const everybody: Readonly<Record<string, ForEverybody>> = {
   hands: {
-    rule: 'Who may fit it goes by what it touches: 12 volts and water lines a careful owner, shut off first; what goes through the roof the dealer; structure a qualified shop; gas and 120 volts the licensed trade.',
+    rule: 'What the new part touches says who fits it. Gas and 120 volts: a licensed person; structure: a qualified shop; the roof: the dealer. 12 volts and water lines: a careful owner, shut off first.',
     because:
-      'A leak, a live skin or a bracket that lets go is found too late; and the booklet says what the maker still pays for.',
+      'A leak, a live skin or a bracket that lets go is found too late. The booklet says what the maker still pays for.',
     look: [],
-    otherwise: 'Whoever is not sure asks the trailer’s maker in writing before it is fitted.',
+    otherwise: 'If you are not sure, ask the trailer’s maker in writing before anything is fitted.',
   },
   any: {
-    rule: 'Before anything is added: what it weighs and where, what holds it and for how much that is rated, what it takes from battery or outlet, and what its fitting touches.',
+    rule: 'Find out four things about the new part: weight and place, what holds it, what power it takes, what its fitting touches.',
     because:
       'Weight behind the axles comes off the ball, and what was made for less gives way on the road.',
     look: [],
     otherwise:
-      'Whoever is not sure asks the trailer’s maker in writing before it is fitted; on its own legs or in a cupboard it harms least.',
+      'If you are not sure, ask the trailer’s maker in writing first. On its own legs or in a cupboard the addition harms least.',
   },
 };

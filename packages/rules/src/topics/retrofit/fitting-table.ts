@@ -23,20 +23,20 @@ export const needsTable: Decision = {
   results: {
     'licensed-trade': {
       label: 'a licensed trade',
-      says: 'It touches gas or 120 volts: a licensed trade, by the local code.',
+      says: 'The new part touches gas or 120 volts: a licensed trade, by the local code.',
     },
     'qualified-shop': {
       label: 'a shop qualified for structure',
-      says: 'It touches the structure: a shop that may weld or bolt to that frame by its maker.',
+      says: 'The new part touches the structure: a shop that may weld or bolt to that frame by its maker.',
     },
     dealer: { label: 'the dealer', says: 'It goes through the roof: the dealer, who seals it.' },
     'owner-battery-off': {
       label: 'the owner, battery off first',
-      says: 'It touches 12 volts: the owner, battery off first.',
+      says: 'The new part touches 12 volts: the owner, battery off first.',
     },
     'owner-water-off': {
       label: 'the owner, water off first',
-      says: 'It touches water: the owner, water off first.',
+      says: 'The new part touches water: the owner, water off first.',
     },
     owner: { label: 'the owner', says: 'It touches nothing: the owner.' },
   },
@@ -81,27 +81,27 @@ export const judgedTable: Decision = {
     'not-before-licensed': {
       label: 'not before a licensed person is chosen',
       level: 'if',
-      says: 'It touches gas or 120 volts, and nobody is chosen yet to fit it.',
-      do: 'Nobody begins before a person licensed for that is chosen, by the local code.',
+      says: 'The new part touches gas or 120 volts, and who is to fit it is not chosen yet.',
+      do: 'Do not begin before a person licensed for that is chosen, by the local code.',
       proviso: 'a person licensed for gas or 120 volts fits it',
     },
     'ask-for-the-license': {
       label: 'the dealer’s licensed people; ask for the license',
       level: 'care',
-      says: 'It touches gas or 120 volts: the dealer’s people only where one of them is licensed for that.',
+      says: 'The new part touches gas or 120 volts: the dealer’s people only where one of them is licensed for that.',
       do: 'Ask to see the license.',
     },
     'not-before-qualified': {
       label: 'not before a qualified shop is chosen',
       level: 'if',
-      says: 'It touches the structure, and nobody is chosen yet to fit it.',
+      says: 'The new part touches the structure, and who is to fit it is not chosen yet.',
       do: 'Have the dealer or a qualified shop fit it, by the trailer maker’s drawing.',
       proviso: 'a shop qualified for structure fits it by the trailer maker’s drawing',
     },
     'take-it-to-the-dealer': {
       label: 'take it to the dealer',
       level: 'care',
-      says: 'It goes through the roof or an outer skin.',
+      says: 'The new part goes through the roof or an outer skin.',
       because: 'A hole that is not sealed as the roof’s maker says rots what is under it.',
       do: 'Have the dealer fit it and seal it.',
     },
@@ -116,14 +116,14 @@ export const judgedTable: Decision = {
     'battery-off-first': {
       label: 'the owner, battery off first',
       level: 'care',
-      says: 'The owner may fit it.',
+      says: 'The owner may fit the new part.',
       do: 'Battery off and minus first before a wire is touched, and a fuse of its own close to the battery; where a water line is opened too, water off and drained.',
     },
     'water-off-first': {
       label: 'the owner, water off first',
       level: 'care',
-      says: 'The owner may fit it.',
-      do: 'Water off and the line drained before it is opened, and a look for drops an hour later and the next day.',
+      says: 'The owner may fit the new part.',
+      do: 'Shut the water off and drain the line first. Look for drops an hour later and the next day.',
     },
     'right-hands': {
       label: 'the right hands',

@@ -40,9 +40,9 @@ export const fitting = part({
       options: ['not-chosen', 'owner', 'dealer', 'licensed-trade'],
       label: 'Who is to fit it',
       noun: 'who is to fit it',
-      ask: 'Who is to fit it?',
+      ask: 'Who is to fit the new part?',
       where: 'told by the owner',
-      silent: { value: 'not-chosen', says: 'Nobody is chosen yet to fit it.', source: custom },
+      silent: { value: 'not-chosen', says: 'Who is to fit it is not chosen yet.', source: custom },
     },
   },
   formulas: {
@@ -108,14 +108,17 @@ export const fitting = part({
         proviso: 'it is connected at the pressure its own plate asks for and leak-tested',
       },
       otherwise: 'No gas is touched.',
-      open: { wrong: 'It may touch gas.', do: 'Read its fitting instructions.' },
+      open: {
+        wrong: 'The new part may touch gas.',
+        do: 'Read the new part’s fitting instructions.',
+      },
       source: trades,
     },
     fitting: findingOf('fitting.judged', judgedTable, {
       open: {
         wrong: 'Who may fit it hangs on what it touches, which is not all told.',
         because: 'Gas and 120 volts are for a licensed trade, structure for a qualified shop.',
-        do: 'Read its fitting instructions for gas, 120 volts, structure, roof, 12 volts and water; until then nobody begins.',
+        do: 'Read its fitting instructions for gas, 120 volts, structure, roof, 12 volts and water; do not begin before that.',
       },
     }),
   },

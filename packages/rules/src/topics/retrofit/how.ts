@@ -10,7 +10,7 @@ export const how = {
       'Pump off, city water off and unhooked, a faucet opened until nothing comes; a bowl and towels under the line.',
       'Unscrew the line at the valve, screw the T-piece on by hand and a quarter turn more, with the washer that came with it; no sealing tape on threads that seal by a washer.',
       'Screw the old line and the new one to it, and leave the new thing’s own valve shut.',
-      'Pump on, and listen: a pump that runs again while nothing is open means a drip.',
+      'Pump on, and listen: a pump that runs again while nothing is open means a drip: pump off, and that joint once more.',
       'Dry every joint with paper, look after an hour and after a night, then once more under city water.',
     ],
     caution:
@@ -37,7 +37,7 @@ export const how = {
       'Measure along the side from there to the ball, and to the middle of what is to be added.',
       'Ahead of the axles counts as plus, behind them as minus.',
     ],
-    caution: 'Nobody lies under the trailer for it.',
+    caution: 'Do not lie under the trailer for it.',
     source: custom,
   },
   'wire-it': {
@@ -46,7 +46,7 @@ export const how = {
       'Battery switch off, shore power unplugged, minus taken off first.',
       'Read its current from its plate, and pick a wire that carries it and loses little on the way.',
       'Put a fuse no larger than the wire carries within a hand’s breadth of the battery.',
-      'Fix the wire so that nothing chafes, plus last, and feel for warmth after an hour.',
+      'Fix the wire so that nothing chafes, plus last. Feel for warmth after an hour; what is warm is switched off and looked at.',
     ],
     caution:
       'A ring or a wrench across a battery burns through a finger. 120 volts are for an electrician.',

@@ -121,7 +121,7 @@ const parts = [
 /** May this be added, who may fit it, and what does it do to weight, battery and tanks? */
 export const retrofit = defineTopic({
   id: 'retrofit',
-  version: '3.1.0',
+  version: '3.1.1',
   title: 'Add-ons and retrofits',
   question:
     'May this be added, who may fit it, and what does it do to tongue, axles, battery, circuit and tanks?',
@@ -135,17 +135,17 @@ export const retrofit = defineTopic({
   limits: gather('limits', parts),
   findings: gather('findings', parts),
   outcomes: {
-    ok: { id: 'can-be-added', words: 'can be added', sentence: 'It can be added.' },
-    if: { id: 'can-be-added-if', words: 'can be added if', sentence: 'It can be added' },
+    ok: { id: 'can-be-added', words: 'can be added', sentence: 'What you want can be added.' },
+    if: { id: 'can-be-added-if', words: 'can be added if', sentence: 'What you want can be added' },
     care: {
       id: 'can-be-added-with-care',
       words: 'can be added with care',
-      sentence: 'It can be added, with care.',
+      sentence: 'What you want can be added, with care.',
     },
     stop: {
       id: 'not-to-be-added-so',
       words: 'must not be added so',
-      sentence: 'It must not be added so.',
+      sentence: 'What you want must not be added so.',
     },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },

@@ -89,7 +89,7 @@ export const mains = part({
       },
       otherwise: 'It needs no outlet, or a protected one is within reach of its cord.',
       open: {
-        wrong: 'It runs or may run on 120 volts, and no protected outlet was told of.',
+        wrong: 'The new part runs or may run on 120 volts, and no protected outlet was told of.',
         because: 'Beside water a fault on an unprotected outlet kills.',
         do: 'Look for an outlet with a test button within reach of its own cord; without one it is not plugged in.',
       },
@@ -100,19 +100,19 @@ export const mains = part({
       if: [
         {
           when: 'circuit.isUntold',
-          wrong: 'Nobody said on which 120-volt circuit it runs.',
+          wrong: 'On which 120-volt circuit it would run is not known yet.',
           do: 'Read the breaker, and what else runs behind it at the same time.',
           proviso: 'the breaker of its circuit carries it beside what already runs there',
         },
         {
           when: 'inverter.isUntold',
-          wrong: 'Nobody said what the inverter carries.',
+          wrong: 'How many watts the inverter carries is not known yet.',
           do: 'Read its lasting and its starting power from its plate.',
           proviso: 'the inverter carries it, its start included',
         },
       ],
       open: {
-        wrong: 'It is not told on which circuit it runs, if on any.',
+        wrong: 'On which circuit the new part runs, if on any, is not known yet.',
         do: 'Read the breaker, and what else runs behind it at the same time.',
       },
       otherwise: 'Its circuit is told, or it runs on none.',

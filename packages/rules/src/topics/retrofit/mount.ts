@@ -10,7 +10,7 @@ export const mount = part({
       options: ['floor', 'wall', 'roof', 'frame', 'a-frame', 'receiver', 'bumper', 'ladder'],
       label: 'What holds it',
       noun: 'what it hangs on',
-      ask: 'What does it hang on or stand on?',
+      ask: 'What does the new part hang on or stand on?',
       where: 'a look at the place',
       means:
         'A receiver is one that the trailer’s maker fitted to the frame; a tube on a bumper is a bumper.',
@@ -23,14 +23,14 @@ export const mount = part({
       exact: true,
       label: 'Rating of what holds it',
       noun: 'the rating of what holds it',
-      ask: 'What is that rated to carry there?',
+      ask: 'What is that holder rated to carry?',
       where: 'label on it, or the trailer’s maker in writing',
     },
     'addon.moves': {
       kind: 'yes-no',
       label: 'It hangs on an arm or moves with the road',
       noun: 'whether it hangs on an arm or moves with the road',
-      ask: 'Does it hang out on an arm, or bounce and swing with the road?',
+      ask: 'Does the new part hang out on an arm, or bounce and swing with the road?',
       where: 'a look at it',
       silent: {
         value: 'no',
@@ -111,14 +111,14 @@ export const mount = part({
       },
       if: {
         when: 'mount.isFixed && mount.isUnrated',
-        wrong: 'Nobody has said what it may carry there.',
+        wrong: 'What may be carried at that place is not known yet.',
         because: 'Thin skin, a rafter or a tube that was never meant to carry lets go on the road.',
         do: 'Ask the trailer’s maker in writing before anything is fixed to it.',
         proviso: 'the trailer’s maker says in writing that it may hang there',
       },
-      otherwise: 'It stands on the floor, or what holds it has a rating.',
+      otherwise: 'The new part stands on the floor, or what holds it has a rating.',
       open: {
-        wrong: 'Nobody told what is to hold it.',
+        wrong: 'What is to hold the addition is not known yet.',
         because:
           'A receiver on the frame may be rated for it; a bumper or ladder without a rating carries nothing.',
         do: 'Look what holds it, and read what that is rated to carry, before it is hung there.',

@@ -35,9 +35,9 @@ export const paper = part({
       askedBy: ['addon.kind', 'touches.structure', 'touches.roof'],
       care: {
         when: 'work.stays',
-        wrong: 'It cannot be undone.',
+        wrong: 'The change cannot be undone.',
         because: 'A hole in roof or structure stays a hole.',
-        do: 'Keep drawing, sealant and bill for whoever owns it next.',
+        do: 'Keep drawing, sealant and bill for the next owner.',
       },
       otherwise: 'It can be taken out again.',
       open: { wrong: 'Whether it leaves a hole is not told.' },

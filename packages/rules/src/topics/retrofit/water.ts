@@ -12,7 +12,7 @@ export const water = part({
       most: 100,
       label: 'Water it uses a day',
       noun: 'the water it uses',
-      ask: 'How much water does it use in a day?',
+      ask: 'How much water does the new part use in a day?',
       where: 'its papers, times how often it is used',
       silent: { value: 0, says: 'It uses no water.', source: custom, quiet: true },
     },
@@ -20,7 +20,7 @@ export const water = part({
       kind: 'choice',
       options: ['gray', 'black'],
       label: 'Tank it drains to',
-      ask: 'Does its water go to the gray tank or to the black one?',
+      ask: 'Does the new part’s water go to the gray tank or to the black one?',
       where: 'follow the drain; a toilet’s is black',
     },
   },
@@ -66,7 +66,7 @@ export const water = part({
       care: {
         when: 'fresh.daysAfter < stay.days || gray.daysAfter < stay.days || black.daysAfter < stay.days',
         wrong:
-          'With it fresh water lasts {fresh.daysAfter}, the gray tank fills in {gray.daysAfter} and the black one in {black.daysAfter}; the stay is {stay.days}.',
+          'With the new part fresh water lasts {fresh.daysAfter}, the gray tank fills in {gray.daysAfter} and the black one in {black.daysAfter}; the stay is {stay.days}.',
         do: 'Plan a fill or a dump for that day, or bring a jug.',
       },
       otherwise: 'With it the tanks still last the stay.',

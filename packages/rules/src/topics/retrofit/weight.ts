@@ -232,7 +232,7 @@ export const weight = part({
       stop: {
         when: 'tongue.isBroughtUnder',
         wrong:
-          'It takes {tongue.taken} off the ball: the ball then carries {share.after} of the trailer instead of {tongue.share}.',
+          'The new part takes {tongue.taken} off the ball. The ball then carries {share.after} of the trailer instead of {tongue.share}.',
         because: 'A trailer so light in front sways.',
         do: 'Not at that place: ahead of the axles, or with load moved forward and the tongue weighed again.',
       },
@@ -268,7 +268,7 @@ export const weight = part({
       ],
       otherwise: 'With it the ball carries {share.after} of the trailer, within the usual band.',
       open: {
-        wrong: 'It may take so much off the ball that the trailer sways.',
+        wrong: 'The new part may take so much off the ball that the trailer sways.',
         do: 'Weigh the tongue, and measure from the axles to the ball and to its place, before it is fitted.',
       },
       source: tongueBand,
@@ -277,7 +277,8 @@ export const weight = part({
       label: 'What weighs on the ball was asked',
       if: {
         when: 'tongue.isUntold',
-        wrong: 'What hangs behind takes weight off the ball, and nobody told what weighs on it.',
+        wrong:
+          'What hangs behind takes weight off the ball, and what weighs on the ball is not known yet.',
         because: 'A sound trailer turns into one that sways.',
         do: 'Weigh the tongue, and measure from the axles to the ball and to the rack.',
         proviso: 'the ball still carries at least {tongue.lowEdge} of the loaded trailer with it',
@@ -289,7 +290,7 @@ export const weight = part({
       label: 'The trailer’s rating was asked',
       if: {
         when: 'weight.isUntold',
-        wrong: 'Nobody told what the trailer weighs loaded, and what it may.',
+        wrong: 'What the trailer weighs loaded, and what it may weigh, is not known yet.',
         do: 'Read the label on the trailer, and weigh it loaded.',
         proviso: 'the loaded trailer still keeps its own rating with it',
       },

@@ -11,13 +11,13 @@ export const askings = {
     label: 'How hot may a hub get?',
     results: ['hub.apart', 'hub.warmest', 'finding.hubs'],
     impliedBy: ['hub.readings', 'hub.hottest', 'hub.coolest'],
-    says: 'The hubs lie {hub.apart} apart and the warmest reads {hub.warmest}: {hub.stopFrom} apart is stop, and so is {hub.hotStop} on any of them.',
+    says: 'The hubs lie {hub.apart} apart, and the warmest reads {hub.warmest}. Stop at {hub.stopFrom} apart, or at {hub.hotStop} on any hub.',
   },
   tires: {
     label: 'One tire is softer: may I fill it and go?',
     results: ['tire.share', 'finding.soft-tire'],
     impliedBy: ['tire.softest'],
-    says: 'It has {tire.share} of its mates’ pressure: at {tire.runFlat} or less it counts as run flat.',
+    says: 'The tire has {tire.share} of its mates’ pressure. At {tire.runFlat} or less a tire counts as run flat.',
   },
   way: {
     label: 'What do I do now?',

@@ -67,8 +67,8 @@ export const danger = part({
       stop: {
         when: "gas.smell == 'yes'",
         wrong: 'Everybody out into fresh air now, touch no switch, no flame.',
-        do: 'Shut the cylinder if it is on your way. From well away call the emergency number, and say so if anyone has a headache or feels sick. Nobody goes back in before a professional has found the cause.',
-        proviso: 'nobody smells gas and no alarm sounds',
+        do: 'Shut the cylinder if it is on your way. From well away call the emergency number, and say so if anyone has a headache or feels sick. Do not go back in before a professional has found the cause.',
+        proviso: 'no gas is smelled and no alarm sounds',
       },
       stopOpen: 'if',
       unknown: {
@@ -77,7 +77,7 @@ export const danger = part({
       },
       otherwise: 'No gas is smelled and no alarm sounds.',
       open: {
-        wrong: 'Nobody said whether gas is smelled or an alarm sounds.',
+        wrong: 'Whether gas is smelled or an alarm sounds is not known yet.',
         do: 'In doubt out first, then call.',
       },
       source: custom,
@@ -99,20 +99,20 @@ export const danger = part({
           wrong: 'Everybody out and upwind: that sting is ammonia.',
           because:
             'An absorption refrigerator has leaked its cooling unit; it burns eyes and lungs, and with its hydrogen it can catch fire.',
-          do: 'Shut the cylinder if it is on your way, leave doors and vents open, touch no switch, and call the fire department if it is strong or anyone coughs. The refrigerator never runs again on any supply: its cooling unit is replaced.',
+          do: 'Shut the cylinder if it is on your way, leave doors and vents open, and touch no switch. Call the fire department if the smell is strong or anyone coughs. The refrigerator never runs again on any supply: its cooling unit is replaced.',
         },
         {
           when: "danger.sign == 'tingling'",
-          wrong: 'Nobody touches the trailer: its skin is live.',
+          wrong: 'Do not touch the trailer: its skin is live.',
           because: 'A tingle on dry ground kills on wet ground.',
-          do: 'Have the breaker at the site shut off, by the park or with dry hands on dry ground, then unplug, and leave it unplugged until an electrician has found the fault.',
+          do: 'Have the park shut off the breaker at the site, or do it with dry hands on dry ground. Then unplug, and stay unplugged until an electrician has found the fault.',
         },
         {
           when: "danger.sign == 'water-at-the-wires'",
           wrong: 'Keep off what is wet: water and wires meet there.',
           because:
             'A wet outlet can be live to the touch, and goes on burning inside the wall once it is dry.',
-          do: 'Have the breaker at the site shut off, by the park or with dry hands on dry ground, and unplug; then stop the water. Nothing there is switched on before an electrician has opened and tested it.',
+          do: 'Have the park shut off the breaker at the site, or do it with dry hands on dry ground. Unplug, then stop the water. Nothing there is switched on before an electrician has opened and tested it.',
         },
         {
           when: "danger.sign == 'hot'",
@@ -124,13 +124,13 @@ export const danger = part({
           when: "danger.sign == 'loose'",
           wrong: 'Stop where it is safe: what is loose is about to come off.',
           because: 'A wheel, a coupling or a load on the road kills others.',
-          do: 'It does not roll on, not even slowly, before it has been tightened by the manual and someone qualified has looked why it came loose.',
+          do: 'Do not roll on, not even slowly. First have it tightened by the manual, and let someone qualified look why it came loose.',
         },
       ],
       otherwise: 'Nothing smokes, stings, tingles, is wet at the wires, hot or loose.',
       open: {
         wrong:
-          'It is not told whether anything smokes, stings, tingles, is wet at the wires, hot or loose.',
+          'Whether anything smokes, stings, tingles, is wet at the wires, hot or loose is not known yet.',
         do: 'Find out from where it is safe, and stay there until then.',
       },
       source: signs,
@@ -143,13 +143,13 @@ export const danger = part({
       },
       if: {
         when: 'danger.isUntold',
-        wrong: 'Nobody asked for a sign of danger.',
+        wrong: 'Signs of danger have not been asked for yet.',
         proviso: 'nothing smokes, stings, tingles, is wet at the wires, hot or loose',
       },
       otherwise: 'Whether there is a sign of danger was asked.',
       open: {
         wrong:
-          'It is not told whether anything smokes, stings, tingles, is wet at the wires, hot or loose.',
+          'Whether anything smokes, stings, tingles, is wet at the wires, hot or loose is not known yet.',
         do: 'Find out from where it is safe, and stay there until then.',
       },
       source: custom,

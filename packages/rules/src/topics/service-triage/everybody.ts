@@ -7,7 +7,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     because: 'Carbon monoxide has no smell, and a headache may be all that tells of it.',
     look: ['alarm.heard'],
     given: { 'gas.smell': 'no', 'danger.sign': 'none' },
-    givenSays: 'where nobody smells gas or feels unwell',
+    givenSays: 'where no gas is smelled and all feel well',
     clauses: {
       'alarm.heard': {
         quiet: 'it is quiet',
@@ -15,27 +15,27 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
         sounds: 'it sounds without stopping',
       },
     },
-    otherwise: 'Whoever is not sure goes out first, and listens from there.',
+    otherwise: 'If you are not sure, go out first, and listen from there.',
   },
   hubs: {
     rule: 'Compare the hubs with each other, right after a stop: {hub.stopFrom} apart is stop, and so is {hub.hotStop} on any of them.',
     because:
       'A bearing that runs dry shows in the heat long before it locks or the wheel comes off.',
     look: [],
-    otherwise: 'Whoever has no thermometer and smells something hot stops, and lets a shop come.',
+    otherwise: 'If you have no thermometer and smell something hot, stop, and let a shop come.',
   },
   tires: {
-    rule: 'At {tire.runFlat} of its mates’ pressure or less a tire counts as run flat: it comes off, and a tire shop looks inside before anybody fills it.',
+    rule: 'At {tire.runFlat} of its mates’ pressure or less a tire counts as run flat. Take it off, and let a tire shop look inside before anybody fills it.',
     because:
-      'A tire that ran soft is broken inside where nobody sees it, and comes apart at speed.',
+      'A tire that ran soft is broken inside where it does not show, and comes apart at speed.',
     look: [],
-    otherwise: 'Whoever has no gauge drives nowhere on a tire that looks soft.',
+    otherwise: 'If you have no gauge, drive nowhere on a tire that looks soft.',
   },
   any: {
     rule: 'Gas smelled, smoke, or an alarm that does not stop: everybody out, then call. A tingle: hands off. Anything hot or loose: stop where it is safe. Brakes, wheels and coupling do not roll until somebody qualified has looked.',
     because: 'All else can wait for a day; these cannot.',
     look: [],
     otherwise:
-      'Whoever cannot tell what it is leaves it standing where it is safe, calls the shop, and says what is seen, heard or missed.',
+      'If you cannot tell what is wrong, leave the trailer where it stands safely. Call the shop, and say what you see, hear or miss.',
   },
 };

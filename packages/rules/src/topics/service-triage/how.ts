@@ -33,7 +33,7 @@ export const how = {
       'Everybody keeps off the trailer, steps and tongue included.',
       'With dry shoes on dry ground and one dry hand, switch off the breaker at the post; if the post is wet, have the park do it.',
       'Then unplug the cord at the post.',
-      'Leave it unplugged and tell the park, so that nobody plugs it in for you.',
+      'Leave it unplugged and tell the park not to plug it in for you.',
     ],
     caution: 'Anyone who cannot let go is not touched: breaker first, then the emergency number.',
     source: signs,

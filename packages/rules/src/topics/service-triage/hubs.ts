@@ -216,7 +216,7 @@ export const hubs = part({
         },
         {
           when: 'hub.warmest >= hub.hotStop',
-          wrong: 'A hub reads {hub.warmest}, and from {hub.hotStop} on nobody tows on.',
+          wrong: 'A hub reads {hub.warmest}: from {hub.hotStop} on the trailer must not roll on.',
           because: 'A bearing or a brake is failing there; a wheel lost on the road kills others.',
           do: 'Stop where it is safe, let it cool by standing, and do not tow it.',
         },

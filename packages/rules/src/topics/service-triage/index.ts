@@ -38,7 +38,7 @@ export const serviceTriage = defineTopic({
     if: {
       id: 'need-not-stop-if',
       words: 'need not stop if',
-      sentence: 'You need not stop for it',
+      sentence: 'You need not stop for that',
     },
     care: {
       id: 'have-it-seen-to',

@@ -91,7 +91,7 @@ export const telling = part({
       source: custom,
     },
     workshop: {
-      label: 'What to ask a workshop that does not know the trailer',
+      label: 'What to ask a workshop',
       amounts: {},
       items: {
         kind: {
@@ -112,7 +112,7 @@ export const telling = part({
           label: 'What the first look costs, the hourly rate, and a written estimate before work',
           when: 'telling.away',
           amounts: {},
-          because: 'Far from home nobody goes to a second shop.',
+          because: 'Far from home there is no second shop to go to.',
           source: custom,
         },
         sent: {
@@ -127,7 +127,7 @@ export const telling = part({
           label: 'A call to your own dealer before anyone begins, and the old part to take along',
           when: 'warranty.runs',
           amounts: {},
-          because: 'The maker’s consent has to be there first, or nobody pays.',
+          because: 'The maker’s consent has to be there first, or the bill is yours.',
           source: warrantyBooklet,
         },
       },
@@ -140,7 +140,7 @@ export const telling = part({
         photographs: {
           label: 'Photographs, near and from afar, before anything is touched',
           amounts: {},
-          because: 'Once it is moved or cleaned nobody can tell how it was.',
+          because: 'Once it is moved or cleaned, how it was can no longer be told.',
           source: custom,
         },
         diary: {

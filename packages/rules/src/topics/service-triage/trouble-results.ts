@@ -14,21 +14,22 @@ export const troubleResults: Decision['results'] = {
     level: 'stop',
     says: 'Off the pedal, trailer brakes by hand if there is a lever for them, wheel held straight; then stop where it is safe.',
     because: 'Speeding up or braking the vehicle feeds it, and it begins again at the same speed.',
-    do: 'Look at what weighs on the ball, at the load behind the axles, at tires and hitch, and tow no further before the cause is found.',
+    do: 'Look at the weight on the ball, the load behind the axles, tires and hitch. Tow no further before the cause is found.',
   },
   'stop-unseen': {
     label: 'stop now, and make it seen',
     level: 'stop',
     says: 'Stop off the road, warning lights on, triangles out.',
-    because: 'Nobody behind sees it slow down or turn, and the brakes may have no current either.',
-    do: 'It rolls again when lights and brakes answer; look at plug and fuses first.',
+    because:
+      'Drivers behind do not see the trailer slow down or turn, and the brakes may have no current either.',
+    do: 'Roll again only when lights and brakes answer. Look at plug and fuses first.',
   },
   'stop-open': {
     label: 'stop now, and secure what may open or fall',
     level: 'stop',
     says: 'Stop where it is safe; it does not roll with this open, hanging or out.',
     because: 'It reaches into the next lane, or falls there.',
-    do: 'Bring it in and lock it by the manual’s way by hand, nobody beneath it; else someone qualified comes to it.',
+    do: 'Bring it in and lock it by the manual’s way by hand, with no one beneath it. Else let someone qualified come to the trailer.',
   },
   'shut-the-gas': {
     label: 'shut the gas',

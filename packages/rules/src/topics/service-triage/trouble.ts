@@ -28,7 +28,7 @@ export const trouble = part({
       ],
       label: 'What the trouble is in',
       noun: 'what the trouble is in',
-      ask: 'What is it about: what do you see, hear or miss, and on which part of the trailer?',
+      ask: 'What do you see, hear or miss, and on which part of the trailer?',
       where: 'told by the owner; a photograph helps',
       means:
         'Lights with plug and wiring; twelve-volt with the house battery; water with pump, tanks and drains; roof with every leak from outside.',
@@ -38,7 +38,7 @@ export const trouble = part({
       options: ['fails', 'worsens', 'steady', 'upkeep'],
       label: 'How bad it is',
       noun: 'how bad it is',
-      ask: 'Does it fail, does it get worse or come and go, is it small and the same as yesterday, or is it only upkeep?',
+      ask: 'How is the trouble: does something fail, get worse or come and go, is it small and steady, or only upkeep?',
       where: 'told by the owner',
       means:
         'A gas flame that is yellow or leaves soot, a plug that gets warm, lights that come and go: worsens.',
@@ -48,7 +48,7 @@ export const trouble = part({
       options: ['on-the-road', 'at-camp', 'at-home'],
       label: 'Where the trailer stands',
       noun: 'where the trailer stands',
-      ask: 'Where is it: on the road or about to go, set up at a camp, or at home?',
+      ask: 'Where is the trailer: on the road or about to go, set up at a camp, or at home?',
       where: 'told by the owner',
     },
   },
@@ -94,7 +94,7 @@ export const trouble = part({
   findings: {
     trouble: findingOf('triage.trouble', troubleTable, {
       open: {
-        wrong: 'Which way it goes is still open.',
+        wrong: 'How the rest is to be done is still open.',
         because: 'What holds it on the road, gas and 120 volts are stopped for; a hinge is not.',
         do: 'Ask for signs of danger first, then what it is in, whether it grows worse, and where the trailer stands.',
       },

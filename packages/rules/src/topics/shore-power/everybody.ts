@@ -3,22 +3,22 @@ import type { ForEverybody } from '../../engine/define/shapes';
 /** What is said to all who ask of shore power and told next to nothing. */
 export const everybody: Readonly<Record<string, ForEverybody>> = {
   generator: {
-    rule: 'What runs at the same time and the start of the largest motor must both be within what the generator gives where it stands; heat and height take some of it.',
+    rule: 'Add up what runs at the same time, and read the start of the largest motor. Both must be within what the generator gives; heat and height take some of that.',
     because: 'An air conditioner takes several times its current while it starts.',
     look: [],
-    otherwise: 'Whoever does not know starts the air conditioner first, with all else off.',
+    otherwise: 'If you do not know, start the air conditioner first, with all else off.',
   },
   danger: {
-    rule: 'A tingle at the step, lights that brighten as others dim, a plug that is hot: breaker off at the site first, then unplug, and nobody touches trailer or cord until then.',
+    rule: 'A tingle at the step, lights that brighten as others dim, a hot plug: breaker off at the site first, then unplug. Touch neither trailer nor cord until then.',
     because: 'Each of them means that current takes a way it should not, through a person next.',
     look: ['skin.tingles'],
     clauses: {
       'skin.tingles': { yes: 'it tingles at door or step', no: 'nothing tingles' },
     },
-    otherwise: 'Whoever is not sure stays unplugged until the outlet is tested.',
+    otherwise: 'If you are not sure, stay unplugged until the outlet is tested.',
   },
   'plug-in': {
-    rule: 'A 30-amp trailer wants 120 volts from an outlet made for trailers; an outlet for a dryer or a welder looks much like it, gives 240 volts, and destroys what is plugged in.',
+    rule: 'A 30-amp trailer wants 120 volts from an outlet made for trailers. An outlet for a dryer or welder looks alike, gives 240 volts, and destroys what is plugged in.',
     because: 'No adapter turns 240 volts into 120.',
     look: ['supply.outlet'],
     given: { 'trailer.inlet': '30', 'outlet.tester': 'correct' },
@@ -36,10 +36,10 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       },
     },
     otherwise:
-      'Whoever does not know what the outlet gives has an electrician measure and label it, and stays unplugged until then.',
+      'If you do not know what the outlet gives, stay unplugged until an electrician has measured and labeled it.',
   },
   cord: {
-    rule: 'The cord must carry what the breaker above it lets through: 10 gauge behind 30 amps, 6 gauge behind 50; a listed thinner one only behind 15 or 20.',
+    rule: 'The cord must carry what its breaker lets through: 10 gauge behind 30 amps, 6 gauge behind 50. Use a listed thinner cord only behind 15 or 20 amps.',
     because: 'A thinner cord burns before the breaker trips, whatever runs now.',
     look: ['cord.gauge'],
     given: {
@@ -61,10 +61,10 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       },
     },
     otherwise:
-      'Whoever cannot read the gauge on its jacket leaves that cord, and parks within reach of the trailer’s own.',
+      'If you cannot read the gauge on a cord’s jacket, leave that cord, and park within reach of the trailer’s own.',
   },
   together: {
-    rule: 'Watts divided by 120 are amperes; what runs for three hours and more is held to {lasting.share} of the breaker, each leg by itself.',
+    rule: 'Watts divided by 120 are amperes. Hold what runs for three hours and more to {lasting.share} of the breaker, each leg by itself.',
     because: 'A breaker and a plug that carry their full rating for hours get hot.',
     look: ['supply.outlet'],
     given: {
@@ -86,7 +86,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       },
     },
     otherwise:
-      'Whoever does not know runs one large thing at a time: air conditioner, microwave, water heater or charger.',
+      'If you do not know, run one large thing at a time: air conditioner, microwave, water heater or charger.',
   },
   voltage: {
     rule: 'Read the voltage with everything running: it is good from {voltage.low} to {voltage.highest}.',
@@ -97,6 +97,6 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       'at an outlet of 30 amps for a 30-amp trailer and an outlet that tested right, where not told',
     clauses: { 'voltage.outlet': 'the meter shows {value}' },
     otherwise:
-      'Whoever has no meter leaves the air conditioner off while lights dim, and has the site look at it.',
+      'If you have no meter, leave the air conditioner off while lights dim, and have the site look at the outlet.',
   },
 };

@@ -189,11 +189,11 @@ export const generator = part({
         when: 'generator.isNear',
         wrong: 'Shut the generator off, its exhaust goes inside.',
         because: 'It carries carbon monoxide, which has no smell and kills sleepers.',
-        do: 'It runs in the open air only, far from any door, window or vent, its exhaust pointing away from everyone.',
+        do: 'Run the generator in the open air only, far from any door, window or vent, its exhaust pointing away from everyone.',
       },
       if: {
         when: 'generator.placeUntold',
-        wrong: 'Nobody has said where the generator stands.',
+        wrong: 'Where the generator stands is not known yet.',
         do: 'In the open air only, its exhaust pointing away from everyone.',
         proviso: 'the generator stands in the open air, {20 ft} from any door, window or vent',
       },

@@ -20,7 +20,7 @@ export const how: Readonly<Record<string, HowTo>> = {
       'Read the breaker’s handle.',
       'Take a cord that carries as much: 10 AWG behind 30 A, 6 AWG behind 50 A.',
       'As short as will do, made for outdoors, with the plug of the trailer.',
-      'Uncoil it whole, keep its ends dry, and feel both after a quarter of an hour.',
+      'Uncoil it whole, keep its ends dry, and feel both after a quarter of an hour. Is one hot, breaker off.',
     ],
     caution: 'No thinner cord behind a larger breaker, however little runs.',
     source: manual,

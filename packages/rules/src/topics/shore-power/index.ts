@@ -20,7 +20,7 @@ const told = [signs, ...parts] as const;
 /** What may run together on this supply, and may it be plugged in at all? */
 export const shorePower = defineTopic({
   id: 'shore-power',
-  version: '3.1.1',
+  version: '3.1.2',
   title: 'Shore power',
   question: 'May the trailer be plugged in here, and what may run at the same time?',
   facts: gather('facts', parts),
@@ -32,14 +32,14 @@ export const shorePower = defineTopic({
   limits: gather('limits', parts),
   findings: gather('findings', told),
   outcomes: {
-    ok: { id: 'may-run', words: 'may run', sentence: 'It may run so.' },
-    if: { id: 'may-run-if', words: 'may run if', sentence: 'It may run so' },
+    ok: { id: 'may-run', words: 'may run', sentence: 'You may run the trailer so.' },
+    if: { id: 'may-run-if', words: 'may run if', sentence: 'You may run the trailer so' },
     care: {
       id: 'may-run-with-care',
       words: 'may run with care',
-      sentence: 'It may run so, with care.',
+      sentence: 'You may run the trailer so, with care.',
     },
-    stop: { id: 'must-not-run', words: 'must not run', sentence: 'It must not run so.' },
+    stop: { id: 'must-not-run', words: 'must not run', sentence: 'Do not run the trailer so.' },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },
   apart: {},
@@ -89,7 +89,7 @@ export const shorePower = defineTopic({
   renamed: { 'trip.altitude': 'generator.altitude' },
   cautions: [
     {
-      says: 'A 30 A trailer inlet is 120 V: an outlet for a dryer, of 240 V, looks much like its own and destroys what is plugged in.',
+      says: 'A 30 A trailer inlet is 120 V. An outlet for a dryer looks alike, gives 240 V, and destroys what is plugged in.',
       source: outlets,
       fits: ['finding.outlet', 'supply.outlet'],
     },

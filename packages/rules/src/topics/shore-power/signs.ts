@@ -143,7 +143,7 @@ export const signs = part({
       },
       otherwise: 'Nothing tingles.',
       open: {
-        wrong: 'It may be that the skin is live.',
+        wrong: 'The trailer’s skin may be live.',
         do: 'Keep everyone off, and shut off the breaker at the site; do not touch it to find out.',
       },
       source: custom,
@@ -204,7 +204,7 @@ export const signs = part({
       askedWhen: 'bonding.isAsked',
       if: {
         when: 'bonding.isUntold',
-        wrong: 'Nobody has said whether a bonding plug is in.',
+        wrong: 'Whether a bonding plug is in, is not known yet.',
         because: 'One that stays in on shore power puts the neutral’s current on frame and skin.',
         do: 'Look in every outlet of generator and trailer; it belongs into the generator alone and comes out before shore power.',
         proviso: 'no bonding plug is in the trailer, nor stays in the generator on shore power',
@@ -214,7 +214,7 @@ export const signs = part({
         wrong: 'Pull the bonding plug before the trailer is on shore power.',
         because:
           'The neutral is bonded at the service already; a second bond puts its current on frame and skin.',
-        do: 'It belongs into a generator that runs by itself, and never into the trailer.',
+        do: 'A bonding plug belongs into a generator that runs by itself, and never into the trailer.',
       },
       care: {
         when: 'bonding.isUsed',
@@ -248,7 +248,7 @@ export const signs = part({
       ],
       if: {
         when: 'tester.isUntold',
-        wrong: 'Nobody has tested the outlet.',
+        wrong: 'The outlet is not tested yet.',
         do: 'Have it tested before you plug in.',
         proviso: 'a tester shows the outlet wired right before you plug in',
       },

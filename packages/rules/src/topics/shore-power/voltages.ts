@@ -103,7 +103,7 @@ export const voltages = part({
       },
       otherwise: 'It is not too much voltage.',
       open: {
-        wrong: 'It may be far too much.',
+        wrong: 'The voltage may be far too much.',
         do: 'Have it measured before anything is plugged in.',
       },
       source: highVolts,
@@ -121,7 +121,7 @@ export const voltages = part({
         when: 'voltage.trailer < voltage.low',
         wrong: 'The voltage is low.',
         because: 'Compressors run hot below {voltage.low}.',
-        do: 'Shut something off, and watch it over the afternoon, when the whole park cools. One that hums and does not cool is shut off at once.',
+        do: 'Shut something off, and watch it over the afternoon, when the whole park cools. Shut off at once an air conditioner that hums and does not cool.',
       },
       otherwise: 'There is voltage enough.',
       open: {

@@ -9,7 +9,7 @@ export const askings = {
     says: [
       {
         when: 'axle.isSingle',
-        says: 'On one axle no ramp helps: bring a spare that holds air, a jack rated above one side of the loaded trailer, a stand, chocks and a torque wrench.',
+        says: 'On one axle no ramp helps. Bring a spare that holds air, a stand, chocks and a torque wrench. Bring a jack rated above one side of the loaded trailer.',
       },
     ],
   },

@@ -32,7 +32,7 @@ export const tripFacts = part({
       kind: 'choice',
       options: ['electric', 'hydraulic', 'none'],
       label: 'Trailer brakes',
-      ask: 'Are the trailer’s brakes electric or hydraulic, or has it none?',
+      ask: 'Are the trailer’s brakes electric or hydraulic, or are there none?',
       where: 'a look behind a wheel, or the brochure',
     },
     'kit.extent': {
@@ -68,7 +68,7 @@ export const tripFacts = part({
       label: 'Kit ahead of the trailer’s axles',
       noun: 'the place of the kit',
       instead: 'Measure where the kit rides',
-      ask: 'How far ahead of the middle of the axles does it ride, or behind?',
+      ask: 'How far ahead of the middle of the axles does the kit ride, or how far behind?',
       where: tape,
       means: 'Above zero ahead of the axles, below zero behind them.',
     },
@@ -98,7 +98,7 @@ export const liftFacts = part({
       exact: true,
       label: 'Rating of the lifting device',
       noun: 'the lifting device’s rating',
-      ask: 'What is it rated for?',
+      ask: 'What is the jack rated for?',
       where: onDevice,
     },
     'stand.rating': {
@@ -122,14 +122,14 @@ export const liftFacts = part({
       exact: true,
       label: 'Highest it lifts',
       noun: 'the reach of the lifting device',
-      ask: 'How high does it lift, with what is put under it?',
+      ask: 'How high does the jack lift, with what is put under it?',
       where: onDevice,
     },
     'lift.lowest': {
       ...height,
       exact: true,
       label: 'Lowest it stands',
-      ask: 'How low does it stand, let down?',
+      ask: 'How low does the jack stand, let down?',
       where: onDevice,
     },
     'lift.heightNeeded': {

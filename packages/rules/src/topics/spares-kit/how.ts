@@ -7,7 +7,7 @@ export const how = {
     label: 'How a wheel is changed on a single axle',
     steps: [
       'Off the road, as far as it goes, on firm level ground; warning lights on, vest on, triangles out. Where the shoulder is narrow, soft or steep, call for help instead.',
-      'Stay hitched, parking brake set, and chock the other wheel both ways. Nobody stays inside.',
+      'Stay hitched, parking brake set, and chock the other wheel both ways. All get out.',
       'Break the nuts loose a quarter turn while the wheel stands on the road.',
       'Set the jack, on its board, at the point that the trailer’s manual names, lift until the wheel is just free, and put a stand under before anything is taken off.',
       'Change the wheel, nuts by hand, crosswise; let it down and tighten them crosswise with the torque wrench to the maker’s figure.',
@@ -36,7 +36,7 @@ export const how = {
       'Find every fuse and bulb that is fitted, and lay one of each kind beside it.',
       'Read the spare’s date code and its pressure, cold.',
     ],
-    caution: 'On level ground, hitched, chocked, and with nobody inside or below.',
+    caution: 'On level ground, hitched, chocked, and with no one inside or below.',
     source: retorque,
   },
 } satisfies Record<string, HowTo>;

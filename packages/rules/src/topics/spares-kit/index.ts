@@ -72,7 +72,7 @@ const parts = [
 /** What should come along on this trip, is it strong enough, and is there weight left for it? */
 export const sparesKit = defineTopic({
   id: 'spares-kit',
-  version: '3.0.1',
+  version: '3.0.2',
   title: 'Spares and tools',
   question:
     'Which spares and tools should come along, will they lift this trailer, and is there weight left for them where they ride?',
@@ -123,7 +123,7 @@ export const sparesKit = defineTopic({
   called,
   cautions: [
     {
-      says: 'Stay hitched, chock the wheels on the other side both ways, and let nobody stay inside or reach below; a jack lifts, a stand holds.',
+      says: 'Stay hitched, chock the wheels on the other side both ways, and let no one stay inside or reach below. A jack lifts; a stand holds.',
       source: lifting,
     },
     {

@@ -29,15 +29,15 @@ const lifted: Decision = {
       level: 'stop',
       says: 'No drive-up ramp here.',
       because:
-        'It needs two axles or more, and one tire then carries its whole side, so the makers of tire and trailer must both allow it.',
+        'A ramp needs two axles or more. One tire then carries its whole side, so the makers of tire and trailer must both allow it.',
       do: 'Take a jack to a point that the trailer’s maker names.',
     },
     ramp: {
       label: 'a ramp, as both makers allow',
       level: 'care',
-      says: 'A ramp, as both makers allow.',
+      says: 'Both makers allow a ramp, where the tire on it stays within its load.',
       because: 'One tire carries its whole side on it.',
-      do: 'Keep it short, stay hitched and chocked, and look at that tire afterwards.',
+      do: 'Keep the lift short, stay hitched and chocked, and look at that tire afterwards.',
     },
     'right-point': {
       label: 'a jack at a point the maker names',
@@ -151,7 +151,10 @@ export const lift = part({
         because: 'Often they are not the vehicle’s size.',
         do: 'Try it before you leave.',
       },
-      open: { wrong: 'Nobody knows whether the socket fits.', do: 'Try it before you leave.' },
+      open: {
+        wrong: 'Whether the socket fits the wheel nuts is not known.',
+        do: 'Try it before you leave.',
+      },
       otherwise: 'The socket fits the wheel nuts.',
       source: baseList,
     },

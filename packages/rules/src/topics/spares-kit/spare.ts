@@ -63,7 +63,7 @@ export const spare = part({
         because: 'A trailer tire of the right size is seldom in stock by the road.',
         do: 'Get one of the same size and load range.',
       },
-      open: { wrong: 'Nobody knows whether there is a spare wheel.', do: 'Look before the trip.' },
+      open: { wrong: 'Whether there is a spare wheel is not known.', do: 'Look before the trip.' },
       otherwise: 'There is a spare wheel.',
       source: baseList,
     },
@@ -97,7 +97,7 @@ export const spare = part({
       care: {
         when: 'spare.age >= age.trailerCare',
         wrong: 'The spare is {spare.age} old and in its last years.',
-        do: 'It is to reach a shop with, not to finish a summer on.',
+        do: 'Such a spare is to reach a shop with, not to finish a summer on.',
       },
       open: { wrong: 'The spare may be past its years.', do: 'Read its date code.' },
       otherwise: 'The spare is young enough.',

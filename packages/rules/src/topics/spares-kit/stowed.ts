@@ -117,13 +117,13 @@ export const stowed = part({
       label: 'Weight left for the kit',
       if: {
         when: 'stowed.isUnrated && stowed.mayBeOver',
-        wrong: 'Nobody told what may still be loaded where the kit rides.',
+        wrong: 'What may still be loaded where the kit rides is not known yet.',
         do: 'Read the label in the vehicle’s door, or the trailer’s certification label.',
         proviso: 'there is weight left for it where it rides',
       },
       otherwise: 'The kit was set against a rating.',
       open: {
-        wrong: 'Nobody told what may still be loaded where the kit rides.',
+        wrong: 'What may still be loaded where the kit rides is not known yet.',
         do: 'Read the label in the vehicle’s door, or the trailer’s certification label.',
       },
       source: makersRating,

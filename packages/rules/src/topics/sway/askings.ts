@@ -1,7 +1,7 @@
 import type { Asking } from '../../engine/define/shapes';
 
 const steps =
-  'When it begins: off the pedal, the trailer’s brakes by hand if there is a lever for them, the wheel held straight, no brakes of the vehicle, no speeding up.';
+  'When the trailer sways: off the pedal, trailer brakes by their lever if there is one, wheel straight. No vehicle brakes, no speeding up.';
 
 /** What people ask about sway; what to do when it begins is said first, whatever was asked. */
 export const askings = {
@@ -29,7 +29,7 @@ export const askings = {
       },
       {
         when: 'tongue.isWeighed',
-        says: `${steps} Of the trailer {tongue.share} rests on its tongue, as weighed.`,
+        says: `${steps} As weighed, {tongue.share} of the trailer rests on the tongue.`,
       },
       { says: `${steps} What rests on the ball, loaded, decides: weigh it.` },
     ],

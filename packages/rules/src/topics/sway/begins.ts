@@ -19,7 +19,7 @@ export const begins = part({
   },
   selections: {
     steps: {
-      label: 'When it begins, in this order',
+      label: 'When the trailer sways',
       amounts: {},
       items: {
         pedal: {
@@ -29,26 +29,26 @@ export const begins = part({
           source: whenItBegins,
         },
         byHand: {
-          label: 'The trailer’s brakes by hand, if there is a lever for them',
+          label: 'Trailer brakes by their lever, if any',
           amounts: {},
           because: 'Trailer brakes alone pull the rig straight, like a string.',
           source: whenItBegins,
         },
         wheel: {
-          label: 'The wheel held straight',
+          label: 'Wheel held straight',
           amounts: {},
           because: 'Steering against it comes late and feeds the swing.',
           source: whenItBegins,
         },
         noBrakes: {
-          label: 'No brakes of the vehicle, and no speeding up',
+          label: 'No vehicle brakes, no speeding up',
           amounts: {},
           because:
             'Those brakes let the trailer push, and the swing grows; speed pulls straight for a moment, and the next swing is worse.',
           source: whenItBegins,
         },
         stop: {
-          label: 'Then stop where it is safe, and find the cause',
+          label: 'Then stop in a safe place',
           amounts: {},
           because: 'What began once begins again, and a little slower is no cure.',
           source: whenItBegins,
@@ -65,13 +65,13 @@ export const begins = part({
       stop: {
         when: "!sway.isUntold && sway.felt == 'now'",
         wrong:
-          'Off the pedal, the trailer’s brakes by hand if there is a lever for them, the wheel held straight, no brakes of the vehicle, no speeding up.',
+          'Off the pedal, trailer brakes by their lever if there is one, wheel straight. No vehicle brakes, no speeding up.',
         do: 'Then stop where it is safe, and find the cause before you go on.',
       },
       otherwise: 'It does not sway at this moment.',
       open: {
-        wrong: 'It may be swaying.',
-        do: 'Off the pedal, the trailer’s brakes by hand if there is a lever for them, the wheel held straight; then stop where it is safe.',
+        wrong: 'The trailer may be swaying.',
+        do: 'Off the pedal, trailer brakes by their lever if there is one, wheel straight. Then stop where that is safe.',
       },
       source: whenItBegins,
     },
@@ -79,21 +79,21 @@ export const begins = part({
       label: 'It has swayed',
       stop: {
         when: "!sway.isUntold && sway.felt == 'by-itself'",
-        wrong: 'It has swayed by itself.',
+        wrong: 'The trailer has swayed by itself.',
         because:
           'A gust, a truck or a dip sets it off again, at a lower speed too; slowing down is no cure.',
         do: 'Find the cause first: weigh the tongue, look where the heavy things ride, read the tires.',
       },
       if: {
         when: 'sway.isUntold',
-        wrong: 'Nobody told whether it has swayed, loaded as it is.',
-        do: 'Ask whoever drove it last.',
+        wrong: 'Whether the trailer has swayed, loaded as it is, is not known yet.',
+        do: 'Ask the person who towed the trailer last.',
         proviso: 'it has not swayed by itself',
       },
       care: [
         {
           when: "!sway.isUntold && sway.felt == 'mended'",
-          wrong: 'It swayed earlier, and the cause was found and mended.',
+          wrong: 'The trailer swayed earlier, and the cause was found and mended.',
           because: 'A cause that was only guessed comes back.',
           do: 'Weigh the tongue as it is loaded now, and try it slowly on an empty road first.',
         },

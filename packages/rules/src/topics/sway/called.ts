@@ -3,6 +3,9 @@ import type { Called } from '../../engine/define/shapes';
 /** What people call these things when they write or phone. */
 export const called: Called = {
   topic: [
+    'wags',
+    'semi passes me',
+    'semis pass',
     'sway',
     'sways',
     'swaying',

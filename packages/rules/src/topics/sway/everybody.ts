@@ -19,7 +19,7 @@ const looked = {
     },
   },
   otherwise:
-    'Whoever has not weighed the tongue empties racks and rear storage, and weighs it before the trip.',
+    'If you have not weighed the tongue, empty racks and rear storage, and weigh the tongue before the trip.',
 } as const;
 
 /** What is said to all who ask about sway and told next to nothing. */
@@ -33,6 +33,6 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     ...looked,
     rule: 'Keep {tongue.leastShare} to {tongue.mostShare} of the loaded trailer on the ball, and the heavy things near the axles.',
     because:
-      'What lets a trailer sway, before all else, is less than {tongue.leastShare} of it on the ball; then speed, wind, soft tires and weight at its ends.',
+      'Less than {tongue.leastShare} of the trailer on the ball lets it sway, before all else. Then come speed, wind, soft tires and weight at its ends.',
   },
 };

@@ -8,8 +8,8 @@ export const swayFacts = part({
       options: ['never', 'with-trucks', 'by-itself', 'mended', 'now'],
       label: 'Sway felt',
       noun: 'whether it has swayed',
-      ask: 'Loaded and hitched as it is now, has it swayed: never, nudged by passing trucks, by itself, or at this moment? Or did it earlier, and the cause was found and mended?',
-      where: 'whoever drove it last',
+      ask: 'Has the trailer swayed, loaded so: never, nudged by trucks, by itself, now, or earlier, and the cause was mended?',
+      where: 'the person who towed the trailer last',
       means: 'A nudge that is gone at once is no sway; one that comes again by itself is.',
     },
     'trailer.length': {
@@ -28,7 +28,7 @@ export const swayFacts = part({
       options: ['level', 'nose-low', 'nose-high'],
       label: 'How the trailer stands, hitched',
       noun: 'how the trailer stands',
-      ask: 'Hitched and loaded on level ground, does it stand level, nose low or nose high?',
+      ask: 'Hitched and loaded on level ground, does the trailer stand level, nose low or nose high?',
       where: 'a tape from the ground to the frame, in front and behind',
     },
     'hitch.frontFender': {

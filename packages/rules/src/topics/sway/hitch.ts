@@ -81,7 +81,7 @@ export const hitch = part({
       },
       if: {
         when: "fender.isKnown && hitch.frontFender == 'hardly-back' && bars.areUntold",
-        wrong: 'Nobody told whether bars are in use.',
+        wrong: 'Whether bars are in use is not known yet.',
         do: 'Look for bars or chains from the ball mount to the trailer’s frame: in use, they are set to their makers’ share.',
         proviso: 'no bars are in use, and the vehicle’s maker asks for none at this tongue',
       },
@@ -125,7 +125,7 @@ export const hitch = part({
       },
       if: {
         when: 'pressures.areUntold',
-        wrong: 'Nobody told the tire pressures.',
+        wrong: 'The tire pressures are not known yet.',
         because: 'Soft sidewalls feed a swing.',
         do: 'Read them cold, of trailer and vehicle, against their labels.',
         proviso: 'all tires are at their labels’ pressures',

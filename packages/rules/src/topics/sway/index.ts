@@ -115,12 +115,12 @@ export const sway = defineTopic({
     care: {
       id: 'may-sway',
       words: 'may sway',
-      sentence: 'It may sway; take care.',
+      sentence: 'The trailer may sway; take care.',
     },
     stop: {
       id: 'likely-to-sway',
       words: 'likely to sway',
-      sentence: 'Do not tow it so; it is likely to sway.',
+      sentence: 'Do not tow the trailer so; it is likely to sway.',
     },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },

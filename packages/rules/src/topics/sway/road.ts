@@ -31,7 +31,7 @@ export const road = part({
       source: gustHouse,
     },
     'gusts.stopFrom': {
-      ...speed('Gusts in which nobody sets out', 'the gusts in which nobody sets out', 45),
+      ...speed('Gusts in which not to set out', 'the gusts in which not to set out', 45),
       range: [30, 45],
       source: gustHouse,
     },
@@ -56,7 +56,7 @@ export const road = part({
         },
       ],
       open: {
-        wrong: 'It may be faster than the rig damps a swing.',
+        wrong: 'The speed may be more than the rig damps a swing at.',
         do: 'Plan no more than {speed.careAbove}.',
       },
       otherwise: 'The speed is below that at which first signs come.',
@@ -67,7 +67,7 @@ export const road = part({
       askedBy: ['trip.gusts'],
       stop: {
         when: 'trip.gusts >= gusts.stopFrom',
-        wrong: 'With gusts of {trip.gusts} nobody sets out with a trailer.',
+        wrong: 'With gusts of {trip.gusts} do not set out with a trailer.',
         because: 'They push the trailer’s side harder than anything can damp.',
         do: 'Wait for it to pass, parked with the nose into the wind.',
       },

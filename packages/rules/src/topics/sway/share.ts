@@ -30,7 +30,7 @@ export const tongueShare = part({
       label: 'Tongue weight, not told',
       unknown: {
         when: 'tongue.isUntold',
-        wrong: 'Nobody told what rests on the ball.',
+        wrong: 'What rests on the ball is not known yet.',
         because: 'A light tongue is what makes most trailers sway.',
         do: 'Weigh the tongue, loaded as for the road, and the trailer.',
       },

@@ -3,6 +3,8 @@ import type { Called } from '../../engine/define/shapes';
 /** What people call these things when they write or phone. */
 export const called: Called = {
   topic: [
+    'hide a tag',
+    'hide a tracker',
     'deter',
     'taking my trailer',
     'thief',

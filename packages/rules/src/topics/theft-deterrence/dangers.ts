@@ -91,7 +91,7 @@ export const dangers = part({
         when: "exit.isToldOpen && exit.blocked == 'yes'",
         wrong: 'Whether a way out is blocked comes first.',
       },
-      otherwise: 'Every way out opens from inside, or nobody sleeps in it there.',
+      otherwise: 'Every way out opens from inside, or no one sleeps in it there.',
       open: {
         wrong: 'Whether every way out opens from inside is not told.',
         do: 'Try every door and escape window from inside before anyone sleeps in it.',
@@ -164,7 +164,7 @@ export const dangers = part({
       },
       otherwise: 'Nothing is set to hurt anyone.',
       open: {
-        wrong: 'Something may be set to hurt whoever opens it.',
+        wrong: 'Something may be set to hurt the person who opens it.',
         do: 'Have it looked at, and taken away.',
       },
       source: custom,
@@ -175,13 +175,13 @@ export const dangers = part({
       stop: {
         when: "thief.followed == 'yes'",
         wrong: 'Do not follow it and do not fetch it back.',
-        because: 'A trailer is money; whoever took it may not want to be seen.',
+        because: 'A trailer is money; the thief may not want to be seen.',
         do: 'Give police the numbers and where the tracker shows it, and stay away.',
       },
-      otherwise: 'Police are told, nobody follows.',
+      otherwise: 'Police are told, and no one follows.',
       open: {
         wrong: 'Whether somebody would follow it is not known.',
-        do: 'Agree now that nobody does: police are told, with the numbers.',
+        do: 'Agree now that no one does: police are told, with the numbers.',
       },
       source: custom,
     },

@@ -3,10 +3,10 @@ import type { ForEverybody } from '../../engine/define/shapes';
 /** What is said to all who ask how to keep it and told next to nothing. */
 export const everybody: Readonly<Record<string, ForEverybody>> = {
   gap: {
-    rule: 'A policy that pays the value of the day leaves open whatever is owed beyond it, less the deductible; an agreed value pays what was agreed.',
+    rule: 'A policy that pays the value of the day leaves open whatever is owed beyond that, less the deductible. An agreed value pays what was agreed.',
     because: 'What is owed falls more slowly than what it is worth.',
     look: [],
-    otherwise: 'Whoever does not know reads the declarations page, and asks the agent in writing.',
+    otherwise: 'If you do not know, read the declarations page, and ask the agent in writing.',
   },
   any: {
     rule: 'Hold it at the coupler and at a wheel, keep its numbers, photographs and papers at home, and have somebody look by.',
@@ -31,6 +31,6 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       },
     },
     otherwise:
-      'Whoever does not know where to begin buys a coupler lock that fills the socket and a wheel lock, and writes the numbers down today.',
+      'Begin with a coupler lock that fills the socket and a wheel lock, and write the numbers down today.',
   },
 };

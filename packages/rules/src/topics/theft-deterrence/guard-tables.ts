@@ -40,8 +40,9 @@ export const holdTable: Decision = {
     half: {
       label: 'half of it',
       level: 'care',
-      says: 'What holds it is half of what is called for here.',
+      says: 'What holds the trailer is half of what is called for here.',
       because: 'A second thing, at another place of the trailer, costs a thief twice the time.',
+      do: 'Add a second lock, at another place of the trailer.',
     },
     bare: {
       label: 'nothing',
@@ -71,18 +72,18 @@ export const noticeTable: Decision = {
     enough: {
       label: 'enough here',
       level: 'ok',
-      says: 'It would be missed, described and looked for.',
+      says: 'The trailer would be missed, described and looked for.',
     },
     thin: {
       label: 'thin',
       level: 'care',
-      says: 'It would be described, and missed too late.',
+      says: 'The trailer could be described, but it would be missed too late.',
       do: 'Have someone look by, and where it is much exposed hide a tracker in it.',
     },
     blind: {
       label: 'blind',
       level: 'care',
-      says: 'Nobody would know when it went, nor its numbers.',
+      says: 'It would not be noticed when the trailer went, and its numbers are not written down.',
       because: 'Without them neither police nor insurer can do much.',
       do: 'Write down numbers and marks, photograph it, and keep the list at home. That costs nothing.',
     },

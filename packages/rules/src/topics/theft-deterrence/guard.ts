@@ -16,7 +16,7 @@ export const guard = part({
       kind: 'yes-no',
       label: 'Nothing that tempts is seen, nor papers left in it',
       noun: 'whether nothing that tempts is seen',
-      ask: 'Look in at every window: is there anything to be seen that tempts? Are papers in it?',
+      ask: 'Look in at every window: is there anything to be seen that tempts, papers too?',
       where: 'a walk around it',
     },
     'guard.held': {
@@ -31,7 +31,7 @@ export const guard = part({
         'hitched',
       ],
       noun: 'what holds it',
-      ask: 'What holds it: nothing, a coupler lock, that and a wheel lock, that and a lock on both sides, those and a chain to an anchor, or the vehicle with locked pins?',
+      ask: 'What holds the trailer: nothing, a coupler lock, wheel locks too, a chain to an anchor, or the vehicle?',
       where: 'a walk around it',
     },
     'guard.noticed': {

@@ -9,7 +9,7 @@ export const how = {
     steps: [
       'Photograph the identification number, the license plate, all four sides, and two marks that only you know.',
       'Write down the numbers of battery, awning, air conditioner and electronics, room by room.',
-      'Put a card with your name where nobody looks: inside a cupboard’s back, below a mattress.',
+      'Put a card with your name where a thief does not look: inside a cupboard’s back, below a mattress.',
       'Keep the list and the receipts at home and in a mailbox of your own, never in the trailer.',
     ],
     caution: 'Title and registration never stay in it.',
@@ -41,10 +41,10 @@ export const how = {
     steps: [
       'Call the police with the list; ask for the report’s number.',
       'Call insurer and lender the same day, with that number.',
-      'Tell the police where a tracker shows it, and nobody else.',
+      'Tell the police where a tracker shows it, and no one else.',
       'Write down who was told, when.',
     ],
-    caution: 'Follow nobody and fetch nothing back: a trailer is money.',
+    caution: 'Do not follow a thief and fetch nothing back: a trailer is money.',
     source: custom,
   },
 } satisfies Record<string, HowTo>;

@@ -18,7 +18,7 @@ const parts = [exposure, measures, guard, insured, tracker, dangers] as const;
 /** How is it guarded where it stands, and what if it goes nevertheless? */
 export const theftDeterrence = defineTopic({
   id: 'theft-deterrence',
-  version: '2.1.1',
+  version: '2.1.2',
   title: 'Theft deterrence',
   question: 'How is the trailer guarded where it stands, and what is paid if it goes nevertheless?',
   facts: gather('facts', parts),
@@ -30,14 +30,18 @@ export const theftDeterrence = defineTopic({
   limits: {},
   findings: gather('findings', parts),
   outcomes: {
-    ok: { id: 'well-guarded', words: 'well guarded', sentence: 'It is guarded as it should be.' },
-    if: { id: 'may-stand-so-if', words: 'may stand so if', sentence: 'It may stand so' },
+    ok: {
+      id: 'well-guarded',
+      words: 'well guarded',
+      sentence: 'The trailer is guarded as it should be.',
+    },
+    if: { id: 'may-stand-so-if', words: 'may stand so if', sentence: 'The trailer may stand so' },
     care: {
       id: 'guard-it-better',
       words: 'guard it better',
-      sentence: 'It can be guarded better.',
+      sentence: 'The trailer can be guarded better.',
     },
-    stop: { id: 'not-so', words: 'not so', sentence: 'It must not stand so.' },
+    stop: { id: 'not-so', words: 'not so', sentence: 'The trailer must not stand so.' },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },
   apart: {},
@@ -89,7 +93,7 @@ export const theftDeterrence = defineTopic({
   renamed: { 'stay.days': 'parked.days' },
   cautions: [
     {
-      says: 'A lock only delays; who wants it badly enough takes it. So the list, the policy, and someone who looks.',
+      says: 'A lock only delays. Have a list of numbers, a policy of the trailer’s own, and someone who looks.',
       source: layers,
     },
     {
@@ -101,7 +105,7 @@ export const theftDeterrence = defineTopic({
       source: chains,
     },
     {
-      says: 'Stand in nobody’s way and follow nobody: police, with the numbers.',
+      says: 'Do not stand in a thief’s way and do not follow: call the police, with the numbers.',
       source: custom,
     },
     {

@@ -52,7 +52,7 @@ export const measures = part({
         doors: item(
           'Doors, windows and roof vents shut and locked',
           'price.doorLock',
-          'Keeps out whoever tries handles; not one with a bar. Must open from inside without a key while anyone sleeps in it.',
+          'Keeps out a thief who tries handles; not one with a bar. Must open from inside without a key while anyone sleeps in it.',
         ),
         hatches: item(
           'Compartment locks with keys of their own',
@@ -76,7 +76,7 @@ export const measures = part({
         blinds: item(
           'Blinds drawn, cupboards seen to be empty',
           'price.curtains',
-          'What is not seen is not wanted; whoever wants the trailer itself does not look inside.',
+          'What is not seen is not wanted; a thief who wants the trailer itself does not look inside.',
         ),
         home: item(
           'Papers, electronics, bicycles and spare keys taken home',
@@ -131,7 +131,7 @@ export const measures = part({
         list: item(
           'Numbers, photographs, receipts and a hidden mark, listed at home',
           'price.list',
-          'Stops nobody; without it neither police nor insurer can do much.',
+          'Stops no thief; without it neither police nor insurer can do much.',
         ),
         neighbor: item(
           'Someone who looks by, and knows whom to call',
@@ -142,13 +142,13 @@ export const measures = part({
         light: item(
           'Motion light over it',
           'price.light',
-          'Makes neighbors look; stops nobody by itself.',
+          'Makes neighbors look; stops no thief by itself.',
           'place.isLit',
         ),
         alarm: item(
           'Door alarm',
           'price.alarm',
-          'Makes noise where someone hears it, which is nobody on a lot at night.',
+          'Makes noise where someone hears it; on a lot at night no one does.',
           'place.isHeard',
         ),
         tracker: item(

@@ -20,7 +20,7 @@ export const tracker = part({
       unit: 'mA',
       least: 0,
       most: 500,
-      ask: 'How many milliamperes does it take asleep?',
+      ask: 'How many milliamperes does the tracker take asleep?',
       where: 'its data sheet',
     },
     'tracker.report': {
@@ -38,7 +38,7 @@ export const tracker = part({
       unit: '',
       least: 0,
       most: 1440,
-      ask: 'How often a day does it report?',
+      ask: 'How often a day does the tracker report?',
       where: 'its settings',
     },
   },
@@ -74,12 +74,12 @@ export const tracker = part({
       care: {
         when: 'tracker.lasts < parked.days',
         wrong:
-          'The tracker is empty after {tracker.lasts}, and nobody comes back before {parked.days}.',
+          'The tracker is empty after {tracker.lasts}, and you come back only after {parked.days}.',
         do: 'Let it report less often, give it a larger battery, or have someone charge it.',
       },
       otherwise: 'The tracker lasts until someone comes back.',
       open: {
-        wrong: 'It may be empty before anyone comes back.',
+        wrong: 'The tracker may be empty before anyone comes back.',
         do: 'Read its data sheet and settings.',
       },
       source: charge,

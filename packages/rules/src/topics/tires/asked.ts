@@ -29,7 +29,7 @@ export const askings: Readonly<Record<string, Asking>> = {
     label: 'How old are they, and how old may they be?',
     results: ['tire.age', 'finding.age'],
     impliedBy: ['tire.codeYear', 'tire.codeWeek', 'tire.codeDigits'],
-    says: 'It is {tire.age} old.',
+    says: 'The tire is {tire.age} old.',
   },
   speed: {
     label: 'How fast may they run?',

@@ -25,7 +25,7 @@ const service: Decision = {
     'counts-for-less': {
       label: 'counts for less',
       level: 'care',
-      says: 'A passenger-car tire on a trailer counts with its rating divided by {passenger.divisor}, and only where the trailer’s maker allows it; its sidewalls are softer.',
+      says: 'A passenger-car tire on a trailer counts with its rating divided by {passenger.divisor}, and only where the trailer’s maker allows that. Such a tire’s sidewalls are softer.',
     },
     never: {
       label: 'never',

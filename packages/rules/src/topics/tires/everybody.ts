@@ -3,7 +3,7 @@ import type { ForEverybody } from '../../engine/define/shapes';
 /** What is said to all who ask of their tires and told next to nothing. */
 export const everybody: Readonly<Record<string, ForEverybody>> = {
   load: {
-    rule: 'A tire carries its share of the loaded axle, and on the heavier side more; that must stay below the load on its sidewall, divided by {passenger.divisor} for a passenger tire on a trailer or a truck.',
+    rule: 'Divide the loaded axle by its tires; the heavier side carries more. Each must stay below the load on the sidewall. For a passenger tire on a trailer or truck divide that by {passenger.divisor}.',
     because: 'A tire that carries too much runs hot and comes apart at speed.',
     look: ['trailer.tireCapacity'],
     given: {
@@ -22,37 +22,37 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
         'tire.kind': 'special-trailer',
       },
     },
-    otherwise: 'Whoever does not know weighs the loaded trailer, side by side, before a long trip.',
+    otherwise: 'If you do not know, weigh the loaded trailer, side by side, before a long trip.',
   },
   pressure: {
-    rule: 'One that ran at {pressure.lookShare} of its pressure or less comes off and is looked into before anybody fills it; any other is filled cold to what the certification label says, never above the sidewall.',
+    rule: 'A tire that ran at {pressure.lookShare} of its pressure or less comes off before anybody fills it. Fill any other cold to what the certification label says, never above the sidewall.',
     because:
-      'The load on the sidewall holds only at the pressure beside it, and a soft tire breaks inside where nobody sees it.',
+      'The load on the sidewall holds only at the pressure beside it. A soft tire breaks inside where it does not show.',
     look: ['tire.labelPressure'],
     given: { 'tire.maxPressure': '= pressure.own' },
     otherwise:
-      'Whoever finds no label fills a special-trailer tire cold to the pressure on its sidewall, if the wheel is made for as much.',
+      'If you find no label, fill a special-trailer tire cold to the pressure on its sidewall. The wheel must be made for as much.',
   },
   age: {
-    rule: 'The last four digits after DOT are week and year. A trailer’s tire is watched from {age.trailerCare} on and replaced at {age.trailerReplace}; a vehicle’s from {age.care}, and replaced at {age.replace}.',
+    rule: 'The last four digits after DOT are week and year. Watch a trailer’s tire from {age.trailerCare} on and replace it at {age.trailerReplace}. Watch a vehicle’s tire from {age.care}, and replace it at {age.replace}.',
     because: 'Rubber ages standing in the sun, whatever the tread looks like.',
     look: ['tire.codeYear'],
     given: { 'tire.codeWeek': '= tire.codeWeek' },
-    otherwise: 'Whoever cannot find the code, also on the inner side, counts them as old.',
+    otherwise: 'If you cannot find the code, also on the inner side, count the tires as old.',
   },
   speed: {
     rule: 'The slowest-rated tire of the rig sets the speed, the spare too. A special-trailer tire without a speed letter: {speed.unmarked}.',
     because: 'Faster than it is made for, a tire runs hot and loses its tread.',
     look: ['tire.speedSymbol'],
     given: { 'trip.speed': '= trip.speed' },
-    otherwise: 'Whoever cannot find the letter stays at {speed.unmarked} or below.',
+    otherwise: 'If you cannot find the letter, stay at {speed.unmarked} or below.',
   },
   upgrade: {
-    rule: 'A load range more asks three things first: that its maker lists it for this rim, that the wheel holds its pressure and its load, and that there is room around it.',
+    rule: 'Check three things before you take a higher load range. The tire’s maker lists it for this rim. The wheel holds its pressure and load. There is room around the tire.',
     because:
       'A strong tire on a weak wheel is as weak as the wheel, and the axle’s rating stays what it is.',
     look: ['wheel.maxPressure'],
     given: { 'upgrade.maxPressure': '= upgrade.maxPressure', 'wheel.rating': '= wheel.rating' },
-    otherwise: 'Whoever cannot read the wheel’s stamp keeps the load range on the label.',
+    otherwise: 'If you cannot read the wheel’s stamp, keep the load range on the label.',
   },
 };

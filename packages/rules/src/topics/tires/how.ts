@@ -35,7 +35,7 @@ export const how: Readonly<Record<string, HowTo>> = {
       'Change, nuts in a star by hand, down, and torque in a star; again after 10, 25 and 50 miles.',
     ],
     caution:
-      'Nobody in the trailer, nobody under it, and traffic in view. On a highway call for help.',
+      'No one in the trailer, no one under it, and traffic in view. On a highway call for help.',
     source: custom,
   },
   'weigh-the-sides': {

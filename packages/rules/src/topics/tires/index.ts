@@ -59,7 +59,7 @@ const parts = [
 /** Are these tires up to what they carry, how fast, at what pressure, and how old are they? */
 export const tires = defineTopic({
   id: 'tires',
-  version: '4.0.1',
+  version: '4.0.2',
   title: 'Tires',
   question:
     'Are these tires up to the load, the speed and the pressure they run at, and are they young enough?',
@@ -80,7 +80,11 @@ export const tires = defineTopic({
       words: 'will do with care',
       sentence: 'The tires will do, with care.',
     },
-    stop: { id: 'will-not-do', words: 'will not do', sentence: 'The tires will not do.' },
+    stop: {
+      id: 'will-not-do',
+      words: 'will not do',
+      sentence: 'The tires will not do; do not drive so.',
+    },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },
   apart: {},
@@ -99,7 +103,7 @@ export const tires = defineTopic({
   assumptions: [
     {
       when: 'pressure.takenAsCold',
-      says: 'The pressure was read cold; nobody said so.',
+      says: 'The pressure counts as read cold; that was not told.',
       source: custom,
     },
   ],

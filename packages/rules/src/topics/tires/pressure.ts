@@ -127,14 +127,14 @@ export const pressure = part({
       stop: {
         when: 'pressure.ranFlat',
         wrong:
-          'The tire has {pressure.share} of the pressure it should have: at {pressure.lookShare} or less it counts as run flat.',
+          'The tire has {pressure.share} of its pressure; at {pressure.lookShare} or less a tire counts as run flat.',
         because:
-          'A tire that ran so soft is broken inside where nobody sees it, and can burst while it is filled.',
-        do: 'Take it off and have it looked into by a tire shop before anybody fills it.',
+          'A tire that ran so soft is broken inside where it does not show, and can burst while it is filled.',
+        do: 'Take the tire off, and let a tire shop look into it before anybody fills it.',
       },
       care: {
         when: 'tire.pressure < pressure.own',
-        wrong: 'It is low: {tire.pressure} where {pressure.own} belong.',
+        wrong: 'The tire is low: {tire.pressure} where {pressure.own} belong.',
         do: 'Fill it to {pressure.fillTo}, cold, before it tows, and look for the nail.',
       },
       open: {
@@ -170,7 +170,7 @@ export const pressure = part({
       askedBy: ['tire.readCold'],
       care: {
         when: { all: [{ fact: 'tire.readCold', operator: 'equal', value: 'no' }] },
-        wrong: 'It was read warm, and cold it is lower.',
+        wrong: 'The pressure was read warm, and cold it is lower.',
         do: 'Read it again before the next drive, and never let air out of a warm tire.',
       },
       otherwise: 'It was read cold.',

@@ -16,7 +16,7 @@ const upgrade: Decision = {
   results: {
     'not-this-wheel': {
       label: 'not on this wheel',
-      says: 'Not on this wheel: the rim is not listed for that tire, or the wheel may not hold the pressure at which it carries more. Other wheels first.',
+      says: 'Not on this wheel: the rim is not listed for that tire, or the wheel may not hold its pressure. Other wheels first.',
     },
     'no-room': {
       label: 'no room',

@@ -58,10 +58,10 @@ export const askings: Readonly<Record<string, Asking>> = {
     results: ['wanted.tongue', 'wanted.payload', 'wanted.rating'],
     says: [
       {
-        says: 'For a trailer with a maximum of {wanted.weight} it must carry {wanted.tongue} on the ball, have {wanted.payload} of payload with {load.people} of people, and be rated to pull about {wanted.rating}.',
+        says: 'For a trailer with a maximum of {wanted.weight} the vehicle must carry {wanted.tongue} on the ball and pull about {wanted.rating}. Its door label must give {wanted.payload} of payload, with {load.people} of people.',
       },
       {
-        says: 'For a trailer with a maximum of {wanted.weight} it must carry {wanted.tongue} on the ball, have {wanted.payload} of payload with the driver alone, and be rated to pull about {wanted.rating}.',
+        says: 'For a trailer with a maximum of {wanted.weight} the vehicle must carry {wanted.tongue} on the ball and pull about {wanted.rating}. Its door label must give {wanted.payload} of payload, with the driver alone.',
       },
     ],
   },

@@ -87,7 +87,7 @@ export const assumptions: readonly Assumption[] = [
   },
   {
     when: 'tire.typeIsAssumed',
-    says: 'The vehicle’s tires count as written, as on a passenger car: nobody told its type, and on a truck or multipurpose vehicle passenger tires count for less.',
+    says: 'The vehicle’s tires count as written, as on a passenger car: its type was not told, and on a truck or multipurpose vehicle passenger tires count for less.',
     source: passengerTires,
   },
   {
@@ -137,7 +137,7 @@ export const assumptions: readonly Assumption[] = [
   },
   {
     when: 'assumed.distributionAllowed',
-    says: 'The maker allows weight distribution; nobody said so.',
+    says: 'The maker is taken to allow weight distribution; that was not told.',
     source: makersRating,
   },
 ];

@@ -8,7 +8,7 @@ const clauses = {
 /** What is said to all who ask what may be towed and told next to nothing. */
 export const everybody: Readonly<Record<string, ForEverybody>> = {
   fit: {
-    rule: 'What runs out first rules: what the manual lets it pull and carry on the ball, the payload on the door label, or the trailer’s own maximum.',
+    rule: 'Three limits rule, and the lowest wins. Read tow rating and tongue limit in the manual, the payload on the door label, and the trailer’s own maximum.',
     because: 'Payload often runs out first, since the whole tongue counts as cargo.',
     look: ['vehicle.placardPayload', 'vehicle.maxTongueCarried'],
     given: {
@@ -23,11 +23,22 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       says: 'A trailer of {trailer.unloaded} unloaded comes to about {usual.loaded} on the road, with about {usual.tongue} on the ball.',
       given: { 'trailer.dryWeight': '4,300 lb' },
     },
+    fromTold: [
+      {
+        says: 'A trailer of {trailer.dryWeight} empty comes to about {usual.loaded} on the road. The rating of {vehicle.maxTrailerWeight} must hold that.',
+      },
+      {
+        says: 'A trailer of {trailer.dryWeight} empty comes to about {usual.loaded} on the road, with about {usual.tongue} on the ball.',
+      },
+      {
+        says: 'A trailer with a maximum of {trailer.gvwr} wants a tow rating of {wanted.rating}, and {wanted.tongue} allowed on the ball.',
+      },
+    ],
     otherwise:
-      'Whoever does not know reckons with the trailer’s own maximum, and with {tongue.heavyBallShare} of that on the ball.',
+      'If you do not know, reckon with the trailer’s own maximum, and with {tongue.heavyBallShare} of that on the ball.',
   },
   'how-heavy': {
-    rule: 'Look at trailers whose own maximum is {shopping.fromShare} to {shopping.toShare} of what the vehicle may pull, then at the payload on its door label.',
+    rule: 'Read the tow rating in the manual. Look at trailers whose own maximum is {shopping.fromShare} to {shopping.toShare} of that. Then read the payload on the vehicle’s door label.',
     because: 'The payload often runs out before the tow rating does.',
     look: ['vehicle.placardPayload', 'vehicle.maxTongueCarried'],
     given: {
@@ -41,12 +52,12 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       says: 'A rating of {vehicle.maxTrailerWeight} means trailers whose own maximum is {shopping.from} to {shopping.to}.',
       given: { 'vehicle.maxTrailerWeight': '6,480 lb' },
     },
-    otherwise: 'Whoever does not know the label takes the lighter trailer.',
+    otherwise: 'If you do not know the door label, take the lighter trailer.',
   },
   tongue: {
-    rule: 'Each pound on the ball is a pound less for people and things, with weight distribution or without; loading usually adds {tongue.addOn} to the dry tongue.',
+    rule: 'Each pound on the ball is a pound less for people and things, with weight distribution or without. Loading usually adds {tongue.addOn} to the dry tongue.',
     because:
-      'The door label counts the tongue as cargo; it also counts against the tongue rating, the rear axle and the stamp on the ball mount.',
+      'The door label counts the tongue as cargo. The tongue also counts against the tongue rating, the rear axle and the stamp on the ball mount.',
     look: ['vehicle.placardPayload'],
     // Follows from what was told of the tongue; without that there is nothing to look up.
     given: { 'trailer.measuredTongueWeight': '= tongue.loaded' },
@@ -56,10 +67,10 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       given: { 'trailer.dryTongueWeight': '540 lb' },
     },
     otherwise:
-      'Whoever does not know weighs the tongue loaded: less than {tongue.leastShare} of the trailer on the ball sways.',
+      'If you do not know, weigh the tongue loaded: less than {tongue.leastShare} of the trailer on the ball sways.',
   },
   load: {
-    rule: 'From the payload on the door label take everybody’s weight, the hitch and the whole loaded tongue: what is left may go into the vehicle. The trailer has its own maximum.',
+    rule: 'Read the payload on the door label. Take off everybody’s weight, the hitch and the whole loaded tongue: the rest may go into the vehicle. The trailer has its own maximum.',
     because: 'The label was printed for that very vehicle; a brochure knows none of its options.',
     look: ['vehicle.placardPayload'],
     given: { 'trailer.measuredTongueWeight': '= tongue.loaded' },
@@ -72,25 +83,34 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
         'trailer.measuredTongueWeight': '610 lb',
       },
     },
-    otherwise: 'Whoever does not know weighs the loaded rig on a public scale before the trip.',
+    fromTold: [
+      {
+        says: 'Say {load.people} of people and a tongue of {tongue.loaded}: of your label’s {vehicle.placardPayload} then {payload.left} are left.',
+        given: {
+          'load.occupants': [{ label: 'Three people', weight: '480 lb' }],
+          'trailer.measuredTongueWeight': '610 lb',
+        },
+      },
+    ],
+    otherwise: 'If you do not know, weigh the loaded rig on a public scale before the trip.',
   },
   brakes: {
-    rule: 'Loaded to more than {unbraked.careAbove} a trailer wants brakes of its own, and above {unbraked.stopAbove} most states require them; the manual’s own limit without brakes comes before both.',
+    rule: 'Loaded to more than {unbraked.careAbove} a trailer wants brakes of its own; above {unbraked.stopAbove} most states require them. The manual’s own limit without brakes comes before both.',
     because: 'Without them the vehicle’s brakes stop both, and the trailer pushes.',
     look: ['vehicle.maxUnbraked'],
     given: { 'trailer.dryWeight': '= trailer.bare' },
-    otherwise: 'Whoever cannot find that limit tows no trailer without brakes.',
+    otherwise: 'If you cannot find that limit, tow no trailer without brakes.',
   },
   trip: {
-    rule: 'An engine without a turbocharger loses about {altitude.loss} of its pull, and a grade above {grade.launch} is steeper than what tow ratings are tested on.',
+    rule: 'An engine without a turbocharger loses about {altitude.loss} of its pull. A grade above {grade.launch} is steeper than what tow ratings are tested on.',
     because:
       'Thin air feeds the engine less, and once stopped on such a grade it may not get away.',
     look: ['vehicle.gcwr'],
     given: { 'vehicle.curbWeight': '= vehicle.curb', 'trailer.dryWeight': '= trailer.bare' },
-    otherwise: 'Whoever is close to a rating takes the lower road, and a lower gear down.',
+    otherwise: 'If you are close to a rating, take the lower road, and a lower gear down.',
   },
   'to-buy': {
-    rule: 'First the tongue weight it may carry and the payload on its door label; then weight distribution allowed, the factory tow package, a seven-way connector and a brake controller.',
+    rule: 'First read the tongue weight the vehicle may carry and the payload on its door label. Then ask for weight distribution, the factory tow package, a seven-way connector and a brake controller.',
     because:
       'Cooling, springs and wiring come with the package; a hitch fitted later raises no rating.',
     look: ['vehicle.placardPayload', 'vehicle.maxTongueCarried'],
@@ -102,9 +122,9 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     givenSays: 'for the trailer at its maximum',
     clauses,
     worked: {
-      says: 'For a trailer with a maximum of {wanted.weight}: about {wanted.tongue} on the ball, {wanted.payload} of payload with {load.people} of people, and a tow rating of {wanted.rating}.',
+      says: 'For a trailer with a maximum of {wanted.weight} look for a tow rating of {wanted.rating} and about {wanted.tongue} on the ball. Look for {wanted.payload} of payload, with {load.people} of people.',
       given: { 'trailer.gvwr': '5,000 lb' },
     },
-    otherwise: 'Whoever is not sure reads the door label of that very vehicle before signing.',
+    otherwise: 'If you are not sure, read the door label of that very vehicle before you sign.',
   },
 };

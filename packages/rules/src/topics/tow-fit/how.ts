@@ -46,7 +46,7 @@ export const how: Readonly<Record<string, HowTo>> = {
       'Divide it by what the loaded trailer weighs: from {tongue.leastShare} to {tongue.mostShare} is usual.',
       'Too little: move load ahead of the axles. Too much: less in front, never more behind.',
     ],
-    caution: 'Nobody goes between or under while it stands on a jack.',
+    caution: 'Do not go between or under while it stands on a jack.',
     source: tongueBand,
   },
   'look-at-it-before-buying': {

@@ -85,7 +85,7 @@ const parts = [
 /** May this vehicle tow this trailer, loaded as it will be on the road, and what runs out first? */
 export const towFit = defineTopic({
   id: 'tow-fit',
-  version: '5.0.0',
+  version: '5.0.1',
   title: 'Tow fit',
   question:
     'May this vehicle tow this trailer, loaded as it will be on the road, and which limit runs out first?',
@@ -97,10 +97,14 @@ export const towFit = defineTopic({
   findings: gather('findings', parts),
   renamed: gather('renamed', parts),
   outcomes: {
-    ok: { id: 'fits', words: 'fits', sentence: 'It fits.' },
-    if: { id: 'fits-if', words: 'fits if', sentence: 'It fits' },
-    care: { id: 'fits-with-care', words: 'fits with care', sentence: 'It fits, with care.' },
-    stop: { id: 'does-not-fit', words: 'does not fit', sentence: 'It does not fit.' },
+    ok: { id: 'fits', words: 'fits', sentence: 'The trailer fits.' },
+    if: { id: 'fits-if', words: 'fits if', sentence: 'The trailer fits' },
+    care: {
+      id: 'fits-with-care',
+      words: 'fits with care',
+      sentence: 'The trailer fits, with care.',
+    },
+    stop: { id: 'does-not-fit', words: 'does not fit', sentence: 'The trailer does not fit.' },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },
   apart: { largestTrailer: 'largest.trailer' },

@@ -18,7 +18,7 @@ const looked = {
   clauses: {
     'towed.fourDown': { yes: 'its manual allows all four wheels', no: 'its manual forbids it' },
   },
-  otherwise: 'Whoever has not read the car’s manual and both labels tows nothing yet.',
+  otherwise: 'If you have not read the car’s manual and both labels, tow nothing yet.',
 } as const;
 
 /** What is said to all who ask about a car behind a motorhome and told next to nothing. */
@@ -34,9 +34,9 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     look: ['motorhome.weighed'],
     given: { ...looked.given, 'towed.fourDown': 'yes' },
     givenSays:
-      'for a combined rating of 26,000 pounds and a car of 3,500, allowed on its wheels, braked and hitched as it should be, where not told',
+      'for a combined rating of 26,000 pounds and a car of 3,500, allowed on its wheels and hitched right, where not told',
     clauses: { 'motorhome.weighed': 'the motorhome weighs {value}' },
-    rule: 'Combined rating less the motorhome as it rolls is what may be towed; receiver, bar and base plate may allow less.',
+    rule: 'Take the motorhome, as it rolls, from its combined rating: the rest may be towed. Receiver, bar and base plate may allow less.',
     because: 'People, water and things in the motorhome come off the same rating.',
   },
 };

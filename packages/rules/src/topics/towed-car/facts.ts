@@ -19,7 +19,7 @@ export const towedFacts = part({
       label: 'Motorhome’s rear axle, weighed',
       noun: 'the rear axle as weighed',
       instead: 'Weigh the rear axle',
-      ask: 'What does its rear axle carry, loaded and without the car?',
+      ask: 'What does the motorhome’s rear axle carry, loaded and without the car?',
       where: 'a public scale, axle by axle',
     },
     'towed.weight': {
@@ -35,14 +35,14 @@ export const towedFacts = part({
       options: ['four-down', 'dolly', 'trailer'],
       label: 'How the car is towed',
       noun: 'how the car is towed',
-      ask: 'Does it roll on all four wheels, with two on a dolly, or ride on a trailer?',
+      ask: 'Does the car roll on all four wheels, stand with two on a dolly, or ride on a trailer?',
       where: 'told by the owner',
     },
     'towed.fourDown': {
       ...yesNo,
       label: 'The car’s manual allows all four wheels on the road',
       noun: 'whether the car’s manual allows all four wheels on the road',
-      ask: 'Does the manual of that very car allow it to be towed with all four wheels on the road?',
+      ask: 'Does the manual of that very car allow towing with all four wheels on the road?',
       where: 'owner’s manual of the car, towing behind a motorhome; with what must be done before',
       means:
         'Never read off the kind of gearbox: the same kind is allowed in one car and ruins another.',

@@ -44,7 +44,7 @@ export const how = {
       'Hitch straight and level, latch both arms, pull forward slowly until both click.',
       'Hook cables, plug in lights, clip the breakaway to the motorhome.',
       'Do to the car what its manual says; turn its wheels a little by hand.',
-      'Try the car’s brake at walking pace, and the lights.',
+      'Try the car’s brake at walking pace, and the lights. What does not answer is not towed.',
     ],
     caution:
       'Never reverse with a tow bar or a dolly: unhitch first. Chock the car before the pins come out.',

@@ -60,7 +60,7 @@ const parts = [rig, borrowed, towedFacts, towedWeights, manner, joined, round] a
 /** May this car be towed behind this motorhome, and how? */
 export const towedCar = defineTopic({
   id: 'towed-car',
-  version: '1.1.1',
+  version: '1.1.2',
   title: 'A car behind a motorhome',
   question: 'May this car be towed behind this motorhome, how, and how much may it weigh?',
   facts: gather('facts', parts),
@@ -71,14 +71,14 @@ export const towedCar = defineTopic({
   limits: gather('limits', parts),
   findings: gather('findings', parts),
   outcomes: {
-    ok: { id: 'may-be-towed', words: 'may be towed', sentence: 'It may be towed.' },
-    if: { id: 'may-be-towed-if', words: 'may be towed if', sentence: 'It may be towed' },
+    ok: { id: 'may-be-towed', words: 'may be towed', sentence: 'The car may be towed.' },
+    if: { id: 'may-be-towed-if', words: 'may be towed if', sentence: 'The car may be towed' },
     care: {
       id: 'may-be-towed-with-care',
       words: 'may be towed with care',
-      sentence: 'It may be towed, with care.',
+      sentence: 'The car may be towed, with care.',
     },
-    stop: { id: 'not-towed-so', words: 'not towed so', sentence: 'Do not tow it so.' },
+    stop: { id: 'not-towed-so', words: 'not towed so', sentence: 'Do not tow the car so.' },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },
   apart: {},

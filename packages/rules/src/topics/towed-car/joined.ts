@@ -96,13 +96,13 @@ export const joined = part({
       askedBy: ['towed.breakaway'],
       stop: {
         when: "breakaway.isKnown && towed.breakaway == 'no' && towed.all > carBrake.wantedAbove",
-        wrong: 'No breakaway switch brakes it if it comes loose.',
+        wrong: 'No breakaway switch brakes the car if it comes loose.',
         because: 'A car that comes loose rolls on by itself.',
         do: 'Have one fitted, and try it standing still.',
       },
       care: {
         when: "breakaway.isKnown && towed.breakaway == 'no'",
-        wrong: 'No breakaway switch brakes it if it comes loose.',
+        wrong: 'No breakaway switch brakes the car if it comes loose.',
         do: 'Check your state; the cables alone hold it.',
       },
       open: { wrong: 'A breakaway switch may be missing.', do: 'Pull its pin, standing still.' },
@@ -115,7 +115,7 @@ export const joined = part({
       stop: {
         when: "lights.areKnown && towed.lights == 'no'",
         wrong: 'The lights at the rear do not work from the motorhome.',
-        because: 'Nobody behind sees that it brakes or turns.',
+        because: 'Drivers behind do not see that the car brakes or turns.',
         do: 'Have them wired before it is towed.',
       },
       open: {

@@ -109,7 +109,8 @@ export const manner = part({
       label: 'How it is towed',
       unknown: {
         when: 'manner.isUntold',
-        wrong: 'Nobody told whether it rolls on all four wheels, on a dolly or rides on a trailer.',
+        wrong:
+          'Whether the car rolls on all four wheels, on a dolly or rides on a trailer is not known yet.',
         because:
           'The car’s manual allows one and forbids another, and each weighs and brakes differently.',
         do: 'Read the car’s manual first; then choose.',
@@ -130,7 +131,7 @@ export const manner = part({
       },
       if: {
         when: 'fourDown.isUnread',
-        wrong: 'Nobody read whether the car’s manual allows all four wheels on the road.',
+        wrong: 'Whether the car’s manual allows all four wheels on the road is not known yet.',
         because: 'The kind of gearbox does not tell; the manual of that very car does.',
         do: 'Read its chapter on towing behind a motorhome, with what it wants done before and on the way. Until then tow nothing.',
         proviso: 'the car’s own manual allows all four wheels on the road',
@@ -151,7 +152,7 @@ export const manner = part({
       },
       if: {
         when: 'dolly.isUnread',
-        wrong: 'Nobody read whether the car’s manual allows a dolly.',
+        wrong: 'Whether the car’s manual allows a dolly is not known yet.',
         do: 'Read it, and which wheels must be up. Until then tow nothing.',
         proviso: 'the car’s own manual allows a dolly with those wheels up',
       },
@@ -170,7 +171,7 @@ export const manner = part({
       if: [
         {
           when: 'towed.brakeUntold && towed.all > carBrake.wantedAbove',
-          wrong: 'Nobody told whether what is towed has a brake.',
+          wrong: 'Whether what is towed has a brake is not known yet.',
           because:
             'Most states and makers ask for one from {carBrake.wantedAbove} to {carBrake.stopAbove}.',
           do: 'Look, and try it from the driver’s seat.',

@@ -26,7 +26,7 @@ export const round = part({
         steering: look('Steering free, parking brake off', 'Locked wheels slide.', carsManual),
         brake: look('Car brake set and tried', 'It is felt at walking pace.', barParts),
         lights: look('Lights at the very rear', 'One at the pedal, one behind.', barParts),
-        tires: look('Tires of the car', 'Nobody feels them from the front.', barParts),
+        tires: look('Tires of the car', 'The driver does not feel them from the front.', barParts),
       },
       source: barParts,
     },

@@ -20,7 +20,7 @@ export const askings = {
     says: [
       {
         when: 'center.isAheadOfAxle',
-        says: 'Loaded, its center of gravity lies {camper.centerLoaded} ahead of the rear axle; the maker’s zone runs from {zone.aft} to {zone.fore}.',
+        says: 'Loaded, the camper’s center of gravity lies {camper.centerLoaded} ahead of the rear axle. The maker’s zone runs from {zone.aft} to {zone.fore}.',
       },
       {
         when: 'center.isBehindAxle',
@@ -39,7 +39,7 @@ export const askings = {
     label: 'How heavy may a camper for this truck be?',
     results: ['camper.heaviest'],
     impliedBy: ['vehicle.placardPayload', 'vehicle.cargoRating', 'vehicle.gvwr'],
-    says: 'Look for a camper whose own label says {camper.heaviest} at the most; every person and bag that was not told comes off that.',
+    says: 'Look for a camper whose own label says {camper.heaviest} at the most. Every further person and bag comes off that.',
   },
   people: {
     label: 'How much do the people count?',

@@ -3,13 +3,13 @@ import type { ForEverybody } from '../../engine/define/shapes';
 /** What is said to all who ask about a camper in a bed and told next to nothing. */
 export const everybody: Readonly<Record<string, ForEverybody>> = {
   heaviest: {
-    rule: 'From the payload on the door label take people, things and the tie-downs’ hardware: what is left may the loaded camper weigh, not the empty one.',
+    rule: 'Read the payload on the door label. Take off people, things and the tie-downs’ hardware: the loaded camper, not the empty one, may weigh the rest.',
     because: 'A label on a camper leaves out options, what is packed, and often water and gas.',
     look: [],
-    otherwise: 'Whoever does not know weighs the truck, axle by axle, before the camper is bought.',
+    otherwise: 'If you are not sure, weigh the truck, axle by axle, before you buy the camper.',
   },
   any: {
-    rule: 'The door label says what people, things and the loaded camper may weigh together; its center of gravity must lie inside the zone that the truck’s maker draws.',
+    rule: 'The door label says what people, things and the loaded camper may weigh together. The camper’s center of gravity must lie inside the zone that the truck’s maker draws.',
     because:
       'A camper’s label leaves out options and what is packed, and behind the rear axle its weight lifts the front wheels.',
     look: ['vehicle.placardPayload'],
@@ -19,6 +19,6 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     },
     givenSays: 'for a camper labeled 2,000 pounds and two people of 170 each, where not told',
     clauses: { 'vehicle.placardPayload': 'the door label says {value}' },
-    otherwise: 'Whoever does not know weighs the loaded truck, axle by axle, before the road.',
+    otherwise: 'If you do not know, weigh the loaded truck, axle by axle, before the road.',
   },
 };

@@ -21,7 +21,7 @@ export const fitting = part({
         do: 'Use them only where both makers say so, and look at the metal around them.',
       },
       open: {
-        wrong: 'Nobody told where the tie-downs hold.',
+        wrong: 'Where the tie-downs hold is not known yet.',
         because: 'A camper that is not tied down leaves the bed in a hard turn or stop.',
         do: 'Look before it drives.',
       },

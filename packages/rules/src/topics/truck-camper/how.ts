@@ -30,13 +30,13 @@ export const how = {
   'load-it': {
     label: 'How a camper is loaded and tied down',
     steps: [
-      'Jacks on firm level ground, evenly, as its manual says; back the truck in slowly with someone watching both sides.',
+      'Jacks on firm level ground, evenly, as its manual says; back the truck in slowly with someone watching both sides. Stop as soon as a jack leans or sinks.',
       'Lower it onto the mat until the jacks hang free, then draw the tie-downs by the maker’s figure, crosswise.',
       'Plug in, try every light, and lock the doors and vents.',
       'After the first ten miles draw the tie-downs again; weigh both axles at the first public scale.',
     ],
     caution:
-      'Nobody stands between truck and camper, and nobody is inside while it is lifted or lowered.',
+      'Stand clear of the gap between truck and camper, with no one inside while it is lifted or lowered.',
     source: partsRating,
   },
   'drive-it': {

@@ -79,7 +79,7 @@ const parts = [
 /** May this truck carry this camper, loaded as it will be on the road? */
 export const truckCamper = defineTopic({
   id: 'truck-camper',
-  version: '5.0.0',
+  version: '5.0.1',
   title: 'Truck camper',
   question:
     'May this truck carry this camper, loaded as it will be on the road, and does its weight sit where the maker wants it?',
@@ -91,17 +91,17 @@ export const truckCamper = defineTopic({
   limits: gather('limits', parts),
   findings: gather('findings', parts),
   outcomes: {
-    ok: { id: 'carries-it', words: 'carries it', sentence: 'The truck carries it.' },
-    if: { id: 'carries-it-if', words: 'carries it if', sentence: 'The truck carries it' },
+    ok: { id: 'carries-it', words: 'carries it', sentence: 'The truck carries the camper.' },
+    if: { id: 'carries-it-if', words: 'carries it if', sentence: 'The truck carries the camper' },
     care: {
       id: 'carries-it-with-care',
       words: 'carries it with care',
-      sentence: 'The truck carries it, with care.',
+      sentence: 'The truck carries the camper, with care.',
     },
     stop: {
       id: 'does-not-carry-it',
       words: 'does not carry it',
-      sentence: 'The truck does not carry it.',
+      sentence: 'The truck does not carry the camper.',
     },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },
@@ -120,7 +120,7 @@ export const truckCamper = defineTopic({
   assumptions: [
     {
       when: 'tire.typeIsAssumed',
-      says: 'The tires count as written, as on a passenger car: nobody told the type on the label, and on a truck or multipurpose vehicle passenger tires count for less.',
+      says: 'The tires count as written, as on a passenger car: the type on the label was not told, and on a truck or multipurpose vehicle passenger tires count for less.',
       source: passengerTires,
     },
     {

@@ -103,17 +103,17 @@ export const camperLoad = part({
       if: [
         {
           when: 'load.isUntold && cargo.isUntold',
-          wrong: 'Nobody told who rides along and what is packed in the camper.',
+          wrong: 'Who rides along and what is packed in the camper is not known yet.',
           proviso: 'only a driver rides along and nothing is packed in the camper',
         },
         {
           when: 'load.isUntold',
-          wrong: 'Nobody told who rides along.',
+          wrong: 'Who rides along is not known yet.',
           proviso: 'only a driver rides along',
         },
         {
           when: 'cargo.isUntold',
-          wrong: 'Nobody told what is packed in the camper.',
+          wrong: 'What is packed in the camper is not known yet.',
           proviso: 'nothing is packed in the camper',
         },
       ],

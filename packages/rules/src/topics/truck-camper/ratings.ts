@@ -97,11 +97,11 @@ export const ratings = part({
       label: 'A rating to carry it by',
       unknown: {
         when: 'rating.isUntold && payload.mayBeOver',
-        wrong: 'Nobody told what the truck may carry.',
+        wrong: 'What the truck may carry is not known yet.',
         do: 'Read the label in the driver’s door, and the cargo weight rating from the camper papers.',
       },
       open: {
-        wrong: 'Nobody told what the truck may carry.',
+        wrong: 'What the truck may carry is not known yet.',
         do: 'Read the label in the driver’s door, and the cargo weight rating from the camper papers.',
       },
       otherwise: 'What the truck may carry was told.',

@@ -115,7 +115,7 @@ export const zone = part({
       unknown: {
         when: 'center.isBehindAxle && !zone.aftTold',
         wrong:
-          'The loaded camper’s center of gravity lies {camper.behindAxle} behind the rear axle, and nobody told where the maker’s zone ends.',
+          'A center {camper.behindAxle} behind the rear axle lifts the front wheels. Where the maker’s zone ends is not known yet.',
         because:
           'Behind the axle it lifts the front wheels, which steer and brake; few zones reach there.',
         do: 'Do not drive it so before the zone has been read from the truck’s camper papers.',
@@ -180,7 +180,7 @@ export const zone = part({
       stop: {
         when: 'camper.centerLoaded > zone.fore',
         wrong:
-          'The loaded camper’s center of gravity lies ahead of the maker’s zone: {camper.centerLoaded} ahead of the rear axle, and the zone begins at {zone.fore}.',
+          'The loaded camper’s center of gravity lies ahead of the maker’s zone. The center lies {camper.centerLoaded} ahead of the rear axle, and the zone begins at {zone.fore}.',
         because: 'The front axle and its tires take what they were not built for.',
         do: 'This camper does not go on this truck as loaded: it belongs on a longer bed.',
       },

@@ -17,13 +17,13 @@ export const askings = {
     results: ['verdict'],
     impliedBy: ['frame.state', 'soft.zones', 'structure.moves', 'title.state', 'gas.tested'],
     says: [
-      { when: 'walk.isOn', says: 'Walk away: that is no matter of price.' },
+      { when: 'walk.isOn', says: 'No price makes up for what was found.' },
       {
         when: 'walk.isOff',
         says: 'No: frame, floor, walls and title are such that it need not end there; the rest is a price.',
       },
       {
-        says: 'A cracked frame, more than one soft zone, a title that is branded, missing or another’s, or gas that leaks while the seller shrugs: then walk away.',
+        says: 'Walk away from a cracked frame, soft zones, a title branded, missing or another’s, and leaking gas that the seller shrugs at.',
       },
     ],
   },

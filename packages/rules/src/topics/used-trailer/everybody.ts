@@ -3,7 +3,7 @@ import type { ForEverybody } from '../../engine/define/shapes';
 /** What is said to all who ask about a used trailer and told next to nothing. */
 export const everybody: Readonly<Record<string, ForEverybody>> = {
   any: {
-    rule: 'Walk away from a cracked frame, from more than one soft zone, from a title that is branded, missing or another’s, and from gas that leaks while the seller shrugs.',
+    rule: 'Walk away from a cracked frame, from more than one soft zone, and from a title that is branded, missing or another’s. Walk away from gas that leaks while the seller shrugs.',
     because: 'All else has a price that a shop can name; these have none that holds.',
     look: ['frame.state'],
     given: {
@@ -24,6 +24,6 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       },
     },
     otherwise:
-      'Whoever is not sure leaves the money at home, and comes again with a moisture meter and somebody who knows.',
+      'If you are not sure, leave the money at home, and come again with a moisture meter and somebody who knows.',
   },
 };

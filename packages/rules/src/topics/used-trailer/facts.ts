@@ -43,7 +43,7 @@ export const usedFacts = part({
       ['sound', 'surface-rust', 'rust-through', 'cracked'],
       'Frame and spring hangers',
       'the frame',
-      'Is the frame sound, rusty on its surface, rusted through anywhere, or cracked, at the spring hangers and the A-frame above all?',
+      'Is the frame sound, rusty on its surface, rusted through, or cracked, at spring hangers and A-frame above all?',
       'from beside it with a lamp, a screwdriver against the rust',
     ),
     'axle.wear': choice(
@@ -62,7 +62,7 @@ export const usedFacts = part({
       exact: true,
       label: 'Zones of floor or wall that are soft',
       noun: 'how many zones are soft',
-      ask: 'In how many zones, such as a corner, a wall or the floor at the door, does it give when pressed or trodden on?',
+      ask: 'In how many zones do corners, walls or the floor give when pressed or trodden on?',
       where: 'foot and flat hand, corners, below windows, around the door, under the beds',
     },
     'soft.quoted': {

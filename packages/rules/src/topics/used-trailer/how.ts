@@ -11,7 +11,7 @@ export const how = {
       'Put a moisture meter on stains and corners: over {wet.above} is wet.',
       'Open every outside hatch and smell; look at the ceiling around each vent.',
     ],
-    caution: 'A ladder is held by a second person, and nobody walks on a roof that may be soft.',
+    caution: 'A second person holds the ladder; do not walk on a roof that may be soft.',
     source: wetMeter,
   },
   'look-below': {

@@ -94,17 +94,17 @@ export const usedTrailer = defineTopic({
     ok: {
       id: 'nothing-against-it',
       words: 'nothing against it',
-      sentence: 'Nothing that was seen speaks against it.',
+      sentence: 'Nothing that was seen speaks against the trailer.',
     },
     if: {
       id: 'nothing-against-it-if',
       words: 'nothing against it if',
-      sentence: 'Nothing that was seen speaks against it',
+      sentence: 'Nothing that was seen speaks against the trailer',
     },
     care: {
       id: 'at-its-price',
       words: 'at its price',
-      sentence: 'It can be bought, at a price that pays for what must be done.',
+      sentence: 'The trailer can be bought, at a price that pays for what must be done.',
     },
     stop: { id: 'walk-away', words: 'walk away', sentence: 'Walk away.' },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
@@ -127,7 +127,7 @@ export const usedTrailer = defineTopic({
       fits: ['finding.gas', 'finding.untested'],
     },
     {
-      says: 'Never under a trailer on a jack; a ladder is held, and nobody walks on a soft roof.',
+      says: 'Never under a trailer on a jack; have a ladder held, and do not walk on a soft roof.',
       source: looked,
       fits: ['finding.frame', 'finding.frame-rust', 'finding.structure', 'finding.structure-moves'],
     },

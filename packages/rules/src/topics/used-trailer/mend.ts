@@ -91,7 +91,7 @@ export const mend = part({
         {
           when: "label.isKnown && label.state == 'missing'",
           wrong: 'The weight label is missing.',
-          because: 'What it may weigh is then nobody’s word.',
+          because: 'What it may weigh is then not certain.',
           do: 'Ask the maker by the identification number, and weigh it, before anybody tows it.',
         },
       ],
@@ -111,7 +111,7 @@ export const mend = part({
       care: {
         when: 'dates.arePast',
         wrong: 'Cylinders or alarms are past their dates.',
-        do: 'Nobody sleeps in it before the alarms are replaced, and nothing is filled before the cylinders are requalified or replaced.',
+        do: 'Do not sleep in it before the alarms are replaced, and fill nothing before the cylinders are requalified or replaced.',
       },
       open: { wrong: 'Cylinders or alarms may be past their dates.', do: 'Read each date.' },
       otherwise: 'No cylinder or alarm was told to be past its date.',

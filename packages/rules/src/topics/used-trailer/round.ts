@@ -16,7 +16,7 @@ export const round = part({
       amounts: {},
       items: {
         papers: look('Title and number', 'Without them the rest is wasted.'),
-        gasOff: look('Cylinders shut', 'Nobody looks into cupboards with gas on.'),
+        gasOff: look('Cylinders shut', 'Do not look into cupboards with gas on.'),
         label: look('Weight label, left front', 'It decides in weigh-in and tow fit.'),
         frame: look(
           'Frame from the coupler to the bumper, spring hangers',

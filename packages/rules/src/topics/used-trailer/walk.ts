@@ -54,7 +54,7 @@ export const walk = part({
       label: 'Frame, not told',
       unknown: {
         when: '!frame.isKnown',
-        wrong: 'Nobody told how the frame is, spring hangers first.',
+        wrong: 'How the frame is, spring hangers first, is not known yet.',
         do: 'Look from beside it with a lamp; never under it on a jack.',
       },
       otherwise: 'The frame was looked at.',
@@ -65,20 +65,20 @@ export const walk = part({
       stop: [
         {
           when: 'soft.isKnown && soft.zones > soft.most',
-          wrong: 'It is soft in {soft.zones} zones.',
+          wrong: 'The trailer is soft in {soft.zones} zones.',
           because:
-            'Water went from one to the other behind the skin, and nobody prices what nobody sees.',
+            'Water went from one to the other behind the skin, and what is not seen cannot be priced.',
           do: 'Thank the seller and go.',
         },
       ],
       unknown: {
         when: '!soft.isKnown',
-        wrong: 'Nobody told whether floor and walls are soft.',
+        wrong: 'Whether floor and walls are soft is not known yet.',
         do: 'Foot and flat hand in every corner, under windows, around the door.',
       },
       care: {
         when: 'soft.isKnown && soft.zones > soft.none',
-        wrong: 'It is soft in one zone.',
+        wrong: 'The trailer is soft in one zone.',
         because: 'Behind it is more than is seen.',
         do: 'Have it opened or measured before you name a price.',
       },
@@ -129,7 +129,7 @@ export const walk = part({
         {
           when: "title.isKnown && title.state == 'none'",
           wrong: 'There is no title.',
-          because: 'It may be stolen, or nobody’s to sell.',
+          because: 'It may be stolen, or not the seller’s to sell.',
           do: 'Come back when the state’s office has issued one in the seller’s name, or has told in writing that it issues none for such a trailer.',
         },
         {
@@ -155,7 +155,7 @@ export const walk = part({
       ],
       unknown: {
         when: '!title.isKnown',
-        wrong: 'Nobody has seen the title.',
+        wrong: 'The title has not been seen yet.',
         do: 'Ask for it first: it costs no ladder.',
       },
       if: [
@@ -195,7 +195,7 @@ export const walk = part({
       },
       unknown: {
         when: "gas.isKnown && gas.tested == 'leaks' && !mends.isKnown",
-        wrong: 'The gas leaks, and nobody said who mends it.',
+        wrong: 'The gas leaks, and who mends that is not known yet.',
         do: 'Shut the cylinders; ask the seller to have it mended and tested first.',
       },
       care: {

@@ -60,7 +60,7 @@ export const againstEstimate = part({
       care: {
         when: beyond('off.trailerSize'),
         wrong: 'The trailer does not weigh what was estimated.',
-        do: 'Ask what was packed or built in that nobody counted, and use the scale’s figure from now on.',
+        do: 'Ask what was packed or built in and not counted, and use the scale’s figure from now on.',
       },
       open: {
         wrong: 'The trailer may not weigh what was estimated.',

@@ -2,7 +2,7 @@ import type { ForEverybody } from '../../engine/define/shapes';
 
 const alone = 'the vehicle alone with the same people and fuel';
 const twice = `Weigh twice, each axle by itself: hitched with the bars slack, and ${alone}.`;
-const thrice = `Weigh three times, each axle by itself: hitched with the bars tight, hitched with them slack, and ${alone}.`;
+const thrice = `Weigh three times, each axle by itself. First hitched with tight bars, then hitched with slack bars, then ${alone}.`;
 
 /** What is said to all who ask how a rig is weighed and told next to nothing. */
 export const everybody: Readonly<Record<string, ForEverybody>> = {
@@ -23,32 +23,33 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       },
     },
     otherwise:
-      'Whoever has one ticket only takes the trailer’s axles for the least that it weighs, and a tongue scale for the rest.',
+      'If you have one ticket only, count the trailer’s axles as the least it weighs. Weigh the tongue on a tongue scale.',
   },
   trailer: {
     rule: `${twice} The trailer is everything hitched, less the vehicle alone.`,
     because: 'What the trailer’s axles carry is not all of it: the tongue stands on the vehicle.',
     look: [],
-    otherwise: 'Whoever has one ticket only knows that the trailer weighs more than its axles.',
+    otherwise:
+      'If you have one ticket only, the trailer weighs more than the ticket shows on its axles.',
   },
   bars: {
-    rule: `${thrice} The bars are to bring {restored.least} to {restored.most} of the front axle’s loss back to it, or what the vehicle’s manual says.`,
+    rule: `${thrice} The bars are to bring back {restored.least} to {restored.most} of the front axle’s loss, or what the manual says.`,
     because: 'Too little leaves the steering light; more than was lost unloads the rear tires.',
     look: [],
-    otherwise: 'Whoever is not sure has the bars set by a shop, and weighs again.',
+    otherwise: 'If you are not sure, have a shop set the bars, and weigh again.',
   },
   payload: {
-    rule: 'The vehicle with the tongue on it, weighed with slack bars, less its gross rating: what is left may still be loaded; and neither axle above its own rating.',
+    rule: 'Weigh the vehicle hitched, with slack bars, and take that from its gross rating: the rest may still be loaded. Neither axle may go above its own rating.',
     because: 'The scale knows the options that no brochure counts.',
     look: [],
     otherwise:
-      'Whoever has no ticket reads the door label and takes off everybody, the hitch and the tongue.',
+      'If you have no ticket, read the door label and take off everybody, the hitch and the tongue.',
   },
   sides: {
     rule: 'Each side carries half, and no more than {side.most} above it; the fullest wheel counts against its tire.',
     because: 'Kitchen, slide and batteries often stand on one side.',
     look: [],
     otherwise:
-      'Whoever cannot weigh the sides packs heavy things low and in the middle, and leaves the tires room.',
+      'If you cannot weigh the sides, pack heavy things low and in the middle, and stay well below what the tires carry.',
   },
 };

@@ -13,7 +13,7 @@ export const how: Readonly<Record<string, HowTo>> = {
       'Tongue: the vehicle’s axles with slack bars less alone. Trailer: everything hitched less the vehicle alone. Front axle: what the bars bring back.',
     ],
     caution:
-      'Bars on again before the road. Wheels chocked before the coupler opens; nobody between the two.',
+      'Bars on again before the road. Wheels chocked before the coupler opens; no one between the two.',
     source: printedSteps,
   },
   'two-passes': {
@@ -32,7 +32,7 @@ export const how: Readonly<Record<string, HowTo>> = {
       'A beam over two supports: one on the ground, one on a bathroom scale; the coupler rests on the beam near the ground.',
       'Measure from the coupler to each support, along the beam.',
       'The scale’s reading times the whole length, divided by the length from coupler to block, is the tongue, less what the beam itself shows.',
-      'Level ground, loaded for the road, the jack just off the ground.',
+      'Level ground, loaded for the road, the jack just off the ground. Stop where the scale nears its end, and set the block closer.',
     ],
     caution: 'Wheels chocked, a stand under the A-frame, and feet away: it is some hundred pounds.',
     source: custom,

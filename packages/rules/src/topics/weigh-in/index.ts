@@ -65,7 +65,7 @@ const parts = [
 /** What do the scale's tickets say of this rig, and which estimate was off? */
 export const weighIn = defineTopic({
   id: 'weigh-in',
-  version: '5.0.0',
+  version: '5.0.1',
   title: 'Weigh-in',
   question:
     'What do the scale’s tickets say of trailer, tongue and axles, is the rig within its ratings, and which estimate was off?',
@@ -76,17 +76,17 @@ export const weighIn = defineTopic({
   limits: gather('limits', parts),
   findings: gather('findings', parts),
   outcomes: {
-    ok: { id: 'weighs-in', words: 'weighs in', sentence: 'It weighs in.' },
-    if: { id: 'weighs-in-if', words: 'weighs in if', sentence: 'It weighs in' },
+    ok: { id: 'weighs-in', words: 'weighs in', sentence: 'The rig weighs in.' },
+    if: { id: 'weighs-in-if', words: 'weighs in if', sentence: 'The rig weighs in' },
     care: {
       id: 'weighs-in-with-care',
       words: 'weighs in with care',
-      sentence: 'It weighs in, with care.',
+      sentence: 'The rig weighs in, with care.',
     },
     stop: {
       id: 'does-not-weigh-in',
       words: 'does not weigh in',
-      sentence: 'It does not weigh in.',
+      sentence: 'The rig does not weigh in; do not tow so.',
     },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },
@@ -122,7 +122,7 @@ export const weighIn = defineTopic({
       source: makersRating,
     },
     {
-      says: 'Dropping the trailer: level ground, wheels chocked before the coupler opens, and nobody between vehicle and trailer.',
+      says: 'Dropping the trailer: level ground, wheels chocked before the coupler opens, and no one between vehicle and trailer.',
       source: custom,
     },
     {

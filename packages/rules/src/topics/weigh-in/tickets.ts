@@ -96,7 +96,7 @@ export const tickets = part({
         do: 'The whole rig weighs no more than the vehicle alone. Look for an axle that stood off the platform, or tickets of another rig, and weigh again.',
       },
       open: {
-        wrong: 'A hitched pass and one of the vehicle alone are wanted, each with every axle.',
+        wrong: 'Weigh twice, each with every axle: hitched, and the vehicle alone.',
       },
       otherwise: 'The rig weighs more than the vehicle alone, as it must.',
       source: statics,

@@ -18,7 +18,7 @@ export const bank = part({
       label: 'Chemistry',
       noun: 'the battery’s chemistry',
       options: ['flooded', 'agm', 'gel', 'lifepo4'],
-      ask: 'What kind of battery is it: flooded with caps, AGM, gel, or LiFePO₄?',
+      ask: 'What kind of battery do you have: flooded with caps, AGM, gel, or LiFePO₄?',
       where: 'label on the battery',
       means: 'Caps that open mean flooded; the label names the others.',
     },

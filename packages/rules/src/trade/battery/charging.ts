@@ -40,14 +40,14 @@ const bySun = part({
       unit: '°',
       least: -66,
       most: 66,
-      ask: 'How far north does it stand?',
+      ask: 'How far north does the trailer stand?',
       where: 'a map',
       silent: { value: 40, says: 'The place lies at 40° north.', source: house, quiet: true },
     },
     'charging.spells': {
       kind: 'rows',
       label: 'Spells of charging',
-      ask: 'When does a converter, a generator or the tow vehicle charge it, and with how many amperes?',
+      ask: 'When does a converter, a generator or the tow vehicle charge the battery, and with how many amperes?',
       where: 'plate on the converter or DC-DC charger',
       columns: {
         current: { label: 'Current', unit: 'A', least: 0, most: 1000, required: true },

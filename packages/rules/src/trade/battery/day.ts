@@ -206,7 +206,7 @@ export const day = part({
         when: 'day.end < day.backAt',
         wrong: 'The day ends with less than it began with.',
         because: 'It does for some days and then runs down.',
-        do: 'Charge longer or add sun; what draws and keeps nobody warm or well goes off first.',
+        do: 'Charge longer or add sun; first switch off what keeps no one warm or well.',
       },
       otherwise: 'The day gives back what it takes.',
       open: {

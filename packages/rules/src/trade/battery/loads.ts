@@ -214,7 +214,7 @@ export const loads = part({
       askedBy: ['inverter.power'],
       if: {
         when: 'inverter.startUntold',
-        wrong: 'Nobody has said what the loads on the inverter take to start.',
+        wrong: 'What the loads on the inverter take to start is not known yet.',
         because:
           'A motor takes several times its running watts for a moment, and the inverter trips.',
         do: 'Read the starting watts of whatever has a motor, and the inverter’s surge rating.',
@@ -228,7 +228,7 @@ export const loads = part({
       askedBy: ['inverter.power'],
       if: {
         when: 'bank.mostUntold',
-        wrong: 'Nobody has said what current the battery’s maker allows.',
+        wrong: 'What current the battery’s maker allows is not known yet.',
         do: 'Read the largest lasting current in the battery’s data sheet.',
         proviso: 'the battery’s maker allows {inverter.current} to be drawn',
       },

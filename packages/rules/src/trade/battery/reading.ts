@@ -39,7 +39,7 @@ export const reading = part({
       kind: 'choice',
       label: 'State in which it was read',
       options: ['at-rest', 'charging', 'under-load'],
-      ask: 'Was anything charging it or drawing from it when you read that?',
+      ask: 'Was anything charging the battery or drawing from it when you read the voltage?',
       where: 'converter, solar and engine off, and nothing switched on, is at rest',
     },
     'battery.rested': {
@@ -48,7 +48,7 @@ export const reading = part({
       unit: 'h',
       least: 0,
       most: 10000,
-      ask: 'For how many hours had it been left alone?',
+      ask: 'For how many hours had the battery been left alone?',
       where: 'since charger and loads were switched off',
     },
   },

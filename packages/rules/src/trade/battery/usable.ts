@@ -22,7 +22,7 @@ export const usable = part({
       unit: '%',
       least: 10,
       most: 100,
-      ask: 'How deep does the maker allow it to be discharged?',
+      ask: 'How deep does the maker allow the battery to be discharged?',
       where: 'the battery’s data sheet',
     },
   },

@@ -23,7 +23,7 @@ export const wire = part({
       unit: 'mΩ/ft',
       least: 0.01,
       most: 20,
-      ask: 'What resistance does the maker give for it, hot?',
+      ask: 'What resistance does the maker give for the wire, hot?',
       where: 'the wire’s data sheet; a milliohm a foot is an ohm on 1,000 feet',
     },
     'wire.length': {
@@ -43,7 +43,7 @@ export const wire = part({
       unit: 'A',
       least: 0,
       most: 2000,
-      ask: 'How many amperes flow in it at the most?',
+      ask: 'How many amperes flow in the wire at the most?',
       where: 'data plate of what it feeds',
     },
     'wire.rating': {
@@ -62,7 +62,7 @@ export const wire = part({
       unit: 'A',
       least: 0.5,
       most: 1000,
-      ask: 'How large is the fuse that protects it?',
+      ask: 'How large is the fuse that protects that wire?',
       where: 'printed on the fuse',
     },
     'wire.fuseAtBattery': {

@@ -9,7 +9,7 @@ export const alarmHeard = part({
       options: ['quiet', 'chirps', 'sounds'],
       label: 'What the alarm does',
       noun: 'what the alarm does',
-      ask: 'Is the gas, carbon monoxide or smoke alarm quiet, does it chirp once in a while, or does it sound without stopping?',
+      ask: 'Is the alarm, of gas, carbon monoxide or smoke, quiet, chirping now and then, or sounding without stopping?',
       where: 'there and now; the alarm’s own label says which pattern means what',
     },
   },
@@ -19,7 +19,7 @@ export const alarmHeard = part({
       first: true,
       askedBy: ['alarm.heard'],
       open: {
-        wrong: 'It is not told whether the alarm chirps or sounds.',
+        wrong: 'Whether the alarm chirps or sounds is not known yet.',
         because:
           'A chirp once in a while asks for a battery; a sound that does not stop is gas, smoke or carbon monoxide.',
         do: 'In doubt out first, then listen.',

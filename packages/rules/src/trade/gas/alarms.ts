@@ -119,7 +119,7 @@ export const alarms = part({
       if: [
         {
           when: 'alarms.areUntold',
-          wrong: 'Nobody has read the dates of the alarms.',
+          wrong: 'The dates of the alarms are not known yet.',
           do: 'Read them on the backs of both, and press their test buttons.',
           proviso: 'a gas alarm and a carbon monoxide alarm work, both within their dates',
         },

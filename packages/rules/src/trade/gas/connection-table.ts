@@ -41,21 +41,21 @@ export const connectionTable: Decision = {
     'after-the-regulator': {
       label: 'connect it after the trailer’s regulator',
       level: 'ok',
-      says: 'It belongs after the trailer’s regulator, where there are the 11 inches of water column that it asks for.',
+      says: 'The appliance belongs after the trailer’s regulator, where there are the 11 inches of water column that it asks for.',
       do: 'Connect it there by the fitting made for it.',
     },
     'at-a-cylinder': {
       label: 'connect it at a cylinder through its own regulator',
       level: 'ok',
-      says: 'It belongs at a cylinder, through its own regulator.',
+      says: 'The appliance belongs at a cylinder, through its own regulator.',
       do: 'Use the hose and regulator that it was sold with.',
     },
     'not-before-known': {
       label: 'do not connect it until it is identified',
       level: 'stop',
-      says: 'Do not connect it until it is identified.',
-      because: 'Nobody can read what pressure it asks for, and the wrong one burns people.',
-      do: 'Its maker, by the model number, or a licensed gas fitter can tell. Then only at a cylinder of its own, with the very regulator that came with it.',
+      says: 'Do not connect the appliance until it is identified.',
+      because: 'The pressure it asks for cannot be read, and the wrong one burns people.',
+      do: 'Ask the appliance’s maker, by the model number, or a licensed gas fitter. Then connect it only at a cylinder of its own, with the very regulator that came along.',
     },
     'not-made-for-it': {
       label: 'do not connect it: it is made for another gas or pressure',
@@ -68,15 +68,15 @@ export const connectionTable: Decision = {
     'will-starve': {
       label: 'it starves there',
       level: 'stop',
-      says: 'It will starve there.',
+      says: 'The appliance will starve there.',
       because:
         'Its own regulator wants cylinder pressure, and behind the trailer’s regulator there is next to none.',
-      do: 'Connect it at a cylinder, and do not take its regulator off.',
+      do: 'Connect the appliance at a cylinder, and do not take its regulator off.',
     },
     'wants-cylinder-pressure': {
       label: 'it does not belong there: it asks for cylinder pressure',
       level: 'stop',
-      says: 'It does not belong there: its plate asks for cylinder pressure.',
+      says: 'The appliance does not belong there: its plate asks for cylinder pressure.',
       because:
         'After the trailer’s regulator there is less than half a pound to the square inch, and its flame starves, burns badly or goes out.',
       do: 'Nor at a cylinder as it is: ask its maker which regulator belongs to it, and connect it at a cylinder through that one.',
@@ -87,7 +87,7 @@ export const connectionTable: Decision = {
       says: 'Never connect it so: it would get cylinder pressure.',
       because:
         'That is a hundred pounds to the square inch and more on a warm day, on what is made for less than half a pound. A trim regulator does not hold it back; valves burst and flames shoot out.',
-      do: 'Take its gas after the trailer’s regulator if its plate asks for 11 inches of water column; else ask its maker which regulator belongs to it.',
+      do: 'Connect the appliance after the trailer’s regulator if its plate asks for 11 inches of water column. Else ask its maker which regulator belongs to it.',
     },
     'never-unregulated': {
       label: 'never connect it without a regulator',

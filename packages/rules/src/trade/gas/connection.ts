@@ -11,7 +11,7 @@ export const connection = part({
       label: 'What the data plate asks for at the inlet',
       noun: 'the inlet pressure on the plate',
       options: ['11-inwc', 'cylinder-pressure', 'other-gas', 'unreadable'],
-      ask: 'What does the data plate of the appliance state: propane at 11 inches of water column, propane at cylinder pressure, natural gas or another pressure, or can nobody read it?',
+      ask: 'What does the appliance’s data plate state: propane at 11 inches, propane at cylinder pressure, or another gas or pressure?',
       where: 'data plate of the appliance, at its inlet',
       means: '11 inches of water column is less than half a pound to the square inch.',
     },
@@ -20,7 +20,7 @@ export const connection = part({
       label: 'The appliance’s own regulator',
       noun: 'the appliance’s own regulator',
       options: ['none', 'trim', 'high-pressure'],
-      ask: 'Has it a regulator of its own: none, a small trim one inside, or one that screws onto a cylinder?',
+      ask: 'Has the appliance a regulator of its own: none, a small trim regulator, or one that screws onto a cylinder?',
       where: 'on its hose or at its inlet',
       means:
         'A trim regulator evens out 11 inches of water column; a high-pressure one takes cylinder pressure.',
@@ -30,7 +30,7 @@ export const connection = part({
       label: 'Where the gas is to be taken',
       noun: 'where the gas is to be taken',
       options: ['after-regulator', 'trailer-cylinder', 'separate-cylinder'],
-      ask: 'Where is it to be connected: after the trailer’s regulator, at the trailer’s cylinder, or at a cylinder of its own?',
+      ask: 'Where is the appliance to be connected: after the trailer’s regulator, at its cylinder, or at another cylinder?',
       where: 'follow the hose',
     },
     'supply.adapter': {
@@ -51,7 +51,7 @@ export const connection = part({
       label: 'Where it burns',
       noun: 'where it burns',
       options: ['open-air', 'built-in', 'indoors'],
-      ask: 'Does it burn in the open air, is it built in with its own flue, or is it carried indoors?',
+      ask: 'Does the appliance burn in the open air, is it built in with a flue of its own, or is it carried indoors?',
       where: 'told by the owner',
     },
     'gas.smell': {
@@ -97,11 +97,11 @@ export const connection = part({
       stop: {
         when: 'gas.smell',
         wrong: 'Everybody out into fresh air now, touch no switch, no flame.',
-        do: 'Shut the cylinder if it is on your way. From well away call the emergency number, and say so if anyone has a headache or feels sick. Nobody goes back in before a professional has found the cause.',
+        do: 'Shut the cylinder if it is on your way. From well away call the emergency number, and say so if anyone has a headache or feels sick. Do not go back in before a professional has found the cause.',
       },
       otherwise: 'No gas is smelled and no alarm sounds.',
       open: {
-        wrong: 'Make sure first that nobody smells gas and no alarm sounds.',
+        wrong: 'Make sure first that no gas is smelled and no alarm sounds.',
         do: 'If either is so: everybody out, no switch, no flame, then call.',
       },
       source: custom,
@@ -114,7 +114,7 @@ export const connection = part({
       askedBy: ['appliance.inlet', 'appliance.ownRegulator', 'supply.point', 'supply.adapter'],
       if: {
         when: 'assumed.noAdapter',
-        wrong: 'Nobody has said whether an adapter stands between.',
+        wrong: 'Whether an adapter stands between is not known yet.',
         do: 'If a fitting does not go on as it was sold, do not make it.',
         proviso: 'every fitting goes on as it was sold, without an adapter',
       },
@@ -133,7 +133,7 @@ export const connection = part({
       },
       if: {
         when: 'appliance.placeUntold',
-        wrong: 'Nobody has said where it burns.',
+        wrong: 'Where the appliance burns is not known yet.',
         do: 'A portable appliance only in the open air.',
         proviso: 'it burns in the open air or has a flue of its own',
       },

@@ -51,7 +51,7 @@ export const cylinderFacts = part({
       kind: 'yes-no',
       label: 'The cylinder in use is full',
       noun: 'whether the cylinder is full',
-      ask: 'Has nothing been burned from it since it was filled?',
+      ask: 'Has nothing been burned from the cylinder since it was filled?',
       where: 'told by the owner; a scale and the tare on the collar tell it better',
     },
     'cylinder.spare': {

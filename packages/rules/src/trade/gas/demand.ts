@@ -16,7 +16,7 @@ export const demand = part({
     'gas.appliances': {
       kind: 'rows',
       label: 'Gas appliances',
-      ask: 'What else burns gas, how many Btu/h has each, and for how long a day?',
+      ask: 'What else burns gas, how many Btu an hour has each, and for how long a day?',
       where: 'data plates of the appliances',
       columns: {
         input: { label: 'Input', unit: 'Btu/h', least: 0, most: 400_000, required: true },
@@ -207,7 +207,7 @@ export const demand = part({
       },
       otherwise: 'There is gas for one such day and night at least.',
       open: {
-        wrong: 'It may be empty.',
+        wrong: 'The cylinder may be empty.',
         do: 'Weigh the cylinder and take off the tare stamped on its collar.',
       },
       source: weighing,
@@ -217,7 +217,7 @@ export const demand = part({
       askedBy: ['trip.nights', 'furnace.input', 'gas.appliances', 'outside.temperature'],
       if: {
         when: 'assumed.cylinderFull',
-        wrong: 'Nobody has said how full the cylinder is.',
+        wrong: 'How full the cylinder is, is not known yet.',
         do: 'Weigh it and take off the tare stamped on its collar.',
         proviso: 'the cylinder is full',
       },

@@ -24,7 +24,7 @@ export const vapor = part({
       unit: '°F',
       least: -60,
       most: 130,
-      ask: 'How cold does it get outside while it must burn?',
+      ask: 'What is the outside temperature while the appliance must burn?',
       where: 'the forecast’s low for the place',
     },
     'cylinder.diameter': {
@@ -219,7 +219,7 @@ export const vapor = part({
       stop: [
         {
           when: 'outside.temperature <= vapor.ends',
-          wrong: 'It is too cold for gas: from {vapor.ends} down no larger cylinder helps.',
+          wrong: 'The cold is too much for gas: from {vapor.ends} down no larger cylinder helps.',
           because: 'So cold, propane hardly boils, however much of it there is.',
           do: 'Heat from shore power, or leave for milder weather. Never warm a cylinder with a flame, a heater or hot water, and never bring one indoors.',
         },

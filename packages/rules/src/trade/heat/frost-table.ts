@@ -26,7 +26,7 @@ export const frostTable: Decision = {
     'nothing-freezes': {
       label: 'nothing to do',
       level: 'ok',
-      says: 'It does not get cold enough for water to freeze.',
+      says: 'The night does not get cold enough for water to freeze.',
     },
     winterized: {
       label: 'leave it winterized',
@@ -38,14 +38,14 @@ export const frostTable: Decision = {
       level: 'care',
       says: 'Drained is not winterized.',
       because: 'Water stays in traps, pump, valves and the low bends.',
-      do: 'Heater drained, bypassed and off first; then blow the lines out under {blowout.most}, or fill them with antifreeze of propylene glycol made for drinking water.',
+      do: 'Drain, bypass and switch off the water heater first. Then blow the lines out under {blowout.most}, or fill the lines with propylene glycol antifreeze made for drinking water.',
     },
     winterize: {
       label: 'winterize it today',
       level: 'stop',
       says: 'Winterize it today.',
       because:
-        'Nobody heats it, and water in lines, pump, heater and toilet valve freezes and bursts them.',
+        'It is not heated, and water in lines, pump, heater and toilet valve freezes and bursts them.',
       do: 'Until then keep it as warm as can be, pump and city water off.',
     },
     stay: {

@@ -127,7 +127,7 @@ export const frost = part({
           'inside',
           'Lines inside, pump, water heater, toilet valve',
           'freezes.inside',
-          'nobody heats it',
+          'it is not heated',
         ),
         rest: item(
           'inside',

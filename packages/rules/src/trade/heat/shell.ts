@@ -20,7 +20,7 @@ export const shell = part({
       kind: 'choice',
       label: 'Make of walls, floor and roof',
       options: ['thin', 'usual', 'four-season'],
-      ask: 'Is it a thin-walled trailer, a usual one, or one built for four seasons?',
+      ask: 'Is the trailer thin-walled, a usual one, or one built for four seasons?',
       where: 'brochure; for a slide-out or pop-up take thin',
     },
     'windows.area': {
@@ -29,7 +29,7 @@ export const shell = part({
       unit: 'ft²',
       least: 0,
       most: 300,
-      ask: 'How many square feet of windows has it?',
+      ask: 'How many square feet of windows has the trailer?',
       where: 'a tape; width times height of each',
     },
     'windows.glazing': {
@@ -46,7 +46,7 @@ export const shell = part({
       unit: '°F',
       least: 32,
       most: 85,
-      ask: 'How warm is it to be inside at night?',
+      ask: 'How warm is the inside to be at night?',
       where: 'thermostat',
       silent: { value: 65, says: 'It is kept at 65 °F inside.', source: custom, quiet: true },
     },
@@ -84,7 +84,7 @@ export const shell = part({
       unit: '°F',
       least: 32,
       most: 85,
-      ask: 'How warm was it inside that night?',
+      ask: 'How warm was the inside that night?',
       where: 'thermostat',
     },
     'night.outside': {

@@ -11,7 +11,7 @@ export const paper = part({
       most: 60,
       label: 'Since the day of sale',
       noun: 'the time since the sale',
-      ask: 'When was it sold new?',
+      ask: 'When was the trailer sold new?',
       where: 'bill of sale, or the registration card of the warranty',
     },
     'warranty.length': {
@@ -30,12 +30,12 @@ export const paper = part({
       options: ['none', 'open', 'do-not-drive'],
       label: 'Open recall',
       noun: 'whether a recall is open',
-      ask: 'Is a recall open on it, by its identification number?',
+      ask: 'Is a recall open on the trailer, by its identification number?',
       where:
         'the government’s recall site, or the maker; the number is on the label at the front left',
       silent: {
         value: 'none',
-        says: 'No open recall; nobody has looked it up yet.',
+        says: 'No open recall counted; it was not looked up yet.',
         source: recalls,
       },
     },
@@ -96,7 +96,7 @@ export const paper = part({
       },
       otherwise: 'No recall is open on it.',
       open: {
-        wrong: 'Nobody knows whether a recall is open.',
+        wrong: 'Whether a recall is open is not known.',
         do: 'Look it up by the identification number; it takes a minute.',
       },
       source: recalls,

@@ -73,7 +73,7 @@ export const outletTable: Decision = {
     'measure-first': {
       label: 'do not plug in before it is measured',
       level: 'stop',
-      says: 'Do not plug in: nobody knows what this outlet gives.',
+      says: 'Do not plug in: what this outlet gives is not known.',
       because: 'One of 240 V looks much like one of 120 V.',
       do: 'Have an electrician measure and label it first.',
     },

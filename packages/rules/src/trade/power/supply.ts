@@ -25,7 +25,7 @@ export const supply = part({
         'welder',
         'no-label',
       ],
-      ask: 'What outlet is it to be plugged into, and what is printed on its breaker?',
+      ask: 'What outlet is the trailer to be plugged into, and what is printed on that outlet’s breaker?',
       where: 'outlet, its label and the breaker above it; without a label it counts as unlabeled',
       means:
         'Trailer 30 A: one slanted pair of blades and a round pin, 120 V. Four-pin 50 A: 120/240 V. A dryer’s or welder’s outlet looks much the same and gives 240 V.',

@@ -91,14 +91,14 @@ export const brakes = part({
       askedWhen: 'brakes.areUntold',
       if: {
         when: 'trailer.loaded > brakes.wantedAbove',
-        wrong: 'Nobody said which brakes the trailer has.',
+        wrong: 'Which brakes the trailer has is not known yet.',
         because: 'At this weight the vehicle’s own brakes alone are not meant to stop both.',
-        do: 'Ask which brakes it has, and whether the vehicle works them.',
+        do: 'Ask which brakes the trailer has, and whether the vehicle works them.',
         proviso: 'the trailer has brakes that the vehicle works',
       },
       open: {
-        wrong: 'Loaded it may be heavy enough to want brakes of its own.',
-        do: 'Ask which brakes it has, and whether the vehicle works them.',
+        wrong: 'Loaded, the trailer may be heavy enough to want brakes of its own.',
+        do: 'Ask which brakes the trailer has, and whether the vehicle works them.',
       },
       otherwise: 'The trailer is light enough to do without brakes of its own.',
       source: custom,
@@ -114,7 +114,7 @@ export const brakes = part({
       },
       if: {
         when: 'brakes.areElectric && !brakeController.isKnown',
-        wrong: 'Nobody said whether a brake controller is fitted.',
+        wrong: 'Whether a brake controller is fitted is not known yet.',
         because: 'Without one the trailer’s electric brakes do nothing.',
         do: 'Make sure that there is one, and set it with the trailer loaded.',
         proviso: 'a brake controller is fitted',
@@ -137,7 +137,7 @@ export const brakes = part({
       },
       if: {
         when: 'brakes.areElectric && !sevenWay.isKnown',
-        wrong: 'Nobody said whether there is a seven-way connector.',
+        wrong: 'Whether there is a seven-way connector is not known yet.',
         because: 'The trailer’s brakes get their current through it.',
         do: 'Look at the bumper: seven blades, not four pins.',
         proviso: 'there is a seven-way connector',
@@ -157,7 +157,7 @@ export const brakes = part({
       if: {
         when: 'brakes.areSurge',
         wrong:
-          'Nobody has said whether the surge brakes’ actuator is approved for a weight-distributing hitch.',
+          'Whether the surge brakes’ actuator is approved for a weight-distributing hitch is not known yet.',
         because: 'Bars can keep a coupler that has to slide from sliding, and then nothing brakes.',
         do: 'Ask the actuator’s maker before the bars go on.',
         proviso: 'the surge brakes’ actuator is approved for a weight-distributing hitch',
@@ -181,7 +181,8 @@ export const brakes = part({
       },
       unknown: {
         when: 'brakes.areNone && !unbraked.isRated && trailer.loaded > unbraked.askAbove',
-        wrong: 'The manual’s limit without trailer brakes decides, and nobody read it.',
+        wrong:
+          'The manual’s limit without trailer brakes decides, and that limit is not known yet.',
         because: 'Above {unbraked.askAbove} many makers ask for trailer brakes.',
         do: 'Read it in the manual’s towing chapter.',
       },

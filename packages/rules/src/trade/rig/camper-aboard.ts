@@ -18,7 +18,7 @@ export const camperAboard = part({
       askedWhen: 'camper.isTold',
       unknown: {
         when: '!camper.isWeighed',
-        wrong: 'The camper in the bed counts as cargo, and nobody told what it weighs.',
+        wrong: 'The camper in the bed counts as cargo, and its weight is not known yet.',
         because:
           'It takes from the payload, the rear axle and the combined rating before any tongue does.',
         do: 'Read its label, add its options and what is packed in it, or weigh the loaded truck.',

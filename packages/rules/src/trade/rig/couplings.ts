@@ -139,13 +139,13 @@ export const extension = part({
       askedWhen: 'extension.isMentioned',
       if: {
         when: '!extension.isRated',
-        wrong: 'Nobody has read what may rest on the ball with the extension in.',
+        wrong: 'What may rest on the ball with the extension in is not known yet.',
         because: 'With one, receivers lose a third to a half of their rating.',
         do: 'Read the extension’s own label, or ask the receiver’s maker, before it is towed so.',
         proviso: 'what rests on the ball stays within the rating with the extension in',
       },
       open: {
-        wrong: 'There may be an extension in, and nobody has read its rating.',
+        wrong: 'There may be an extension in, and its rating is not known yet.',
         do: 'Look, and read its own label.',
       },
       otherwise: 'It is told what may rest on the ball with the extension in.',
@@ -222,7 +222,7 @@ export const couplings = part({
       },
       if: {
         when: '!ballSize.isKnown',
-        wrong: 'Nobody knows whether ball and coupler are of one size.',
+        wrong: 'Whether ball and coupler are of one size is not known.',
         because: 'A coupler on too small a ball latches, and comes off on the road.',
         do: 'Read the stamp on the ball and the one on the coupler.',
         proviso: 'ball and coupler are of one size',

@@ -52,7 +52,8 @@ export const equipment = part({
       },
       if: {
         when: 'towPackage.isNeeded && !towPackage.isKnown',
-        wrong: 'Nobody said whether the factory tow package is fitted, which the rating needs.',
+        wrong:
+          'The rating needs the factory tow package, and whether that is fitted is not known yet.',
         because: 'A hitch fitted later does not raise the rating.',
         do: 'Have the dealer look it up by the vehicle’s identification number.',
         proviso: 'the package is fitted',
@@ -76,7 +77,7 @@ export const equipment = part({
       },
       if: {
         when: '!permission.isKnown',
-        wrong: 'Nobody said whether the maker allows a weight-distributing hitch.',
+        wrong: 'Whether the maker allows a weight-distributing hitch is not known yet.',
         because: 'Many unit-body makers forbid it: ask.',
         do: 'Read the manual’s towing chapter before the bars go on; with surge brakes ask too whether the actuator is approved for bars.',
         proviso: 'the vehicle’s maker allows weight distribution',
@@ -103,13 +104,13 @@ export const equipment = part({
       unknown: {
         when: 'distributionRequired.isKnown && !distribution.isUsed && distribution.mayBe && trailer.loaded > vehicle.distributionRequiredAbove',
         wrong:
-          'Above {vehicle.distributionRequiredAbove} only with weight distribution, and nobody said that there is one.',
+          'Above {vehicle.distributionRequiredAbove} the maker wants a weight-distributing hitch; whether one is used is not known yet.',
         because: 'The maker requires it at this weight.',
         do: 'Look whether bars or chains run from the ball mount to the trailer’s frame.',
       },
       care: {
         when: '!distributionRequired.isKnown && !distribution.isUsed',
-        wrong: 'Nobody knows above what weight the maker requires a weight-distributing hitch.',
+        wrong: 'Above what weight the maker requires a weight-distributing hitch is not known.',
         do: 'Find it in the manual’s towing chapter.',
       },
       open: {

@@ -33,7 +33,7 @@ export const camperFacts = part({
       label: 'Camper weight, as labeled',
       noun: 'the camper’s weight',
       instead: 'Weigh the camper',
-      ask: 'What does the label on the camper give as its weight, and what does it say that this contains?',
+      ask: 'What weight does the label on the camper give, and what does that weight contain by the label?',
       where: 'the label by the camper’s door; a scale is better',
     },
     'camper.center': {
@@ -82,7 +82,7 @@ export const camperFacts = part({
       columns,
       label: 'Options on the camper',
       noun: 'the camper’s options',
-      ask: 'What was added that its label does not count, and what does each weigh?',
+      ask: 'What was added that the camper’s label does not count, and what does each weigh?',
       where: 'the dealer’s sheet',
       silent: { value: 'none', says: 'No options counted on the camper.', source: custom },
     },
@@ -103,7 +103,7 @@ export const camperFacts = part({
       noun: 'people in the camper',
       ask: 'Does anybody ride in the camper, and what does each weigh?',
       where: 'told by the owner; first ask whether the law there allows it',
-      silent: { value: 'none', says: 'Nobody rides in the camper.', source: camperLoading },
+      silent: { value: 'none', says: 'No one rides in the camper.', source: camperLoading },
     },
     'camper.freshWater': {
       kind: 'quantity',

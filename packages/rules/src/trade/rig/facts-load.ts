@@ -28,7 +28,7 @@ export const loadFacts = part({
       where: 'told by the owner',
       silent: {
         value: 'none',
-        says: 'One driver counted at the weight of an occupant, and nobody else.',
+        says: 'One driver counted at the weight of an occupant, and no one else.',
         source: occupantMass,
       },
     },

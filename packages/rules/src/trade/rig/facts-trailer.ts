@@ -88,7 +88,7 @@ export const trailerFacts = part({
       options: ['ball', 'fifth-wheel'],
       label: 'Coupling',
       noun: 'the coupling',
-      ask: 'Does it ride on a ball or in a fifth-wheel hitch?',
+      ask: 'Does the trailer ride on a ball or in a fifth-wheel hitch?',
       where: 'a look at the trailer',
       silent: { value: 'ball', says: 'A ball coupling.', source: custom, quiet: true },
     },

@@ -33,7 +33,7 @@ export const vehicleFacts = part({
       label: 'Maximum fifth-wheel trailer weight',
       noun: 'the maximum for a fifth-wheel trailer',
       exact: true,
-      ask: 'What does the manual give as the most it may pull on a fifth-wheel hitch?',
+      ask: 'What does the manual give as the most the vehicle may pull on a fifth-wheel hitch?',
       where: manual,
       means: 'A rating of its own; the one for a ball is often lower.',
     },
@@ -50,7 +50,7 @@ export const vehicleFacts = part({
       label: 'Maximum trailer weight without trailer brakes',
       noun: 'the maximum without trailer brakes',
       exact: true,
-      ask: 'What does the manual give as the most it may pull without trailer brakes?',
+      ask: 'What does the manual give as the most the vehicle may pull without trailer brakes?',
       where: manual,
     },
     'vehicle.maxTongueCarried': {

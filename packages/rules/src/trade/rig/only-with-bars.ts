@@ -46,31 +46,31 @@ export const onlyWithBars = part({
         {
           when: 'bars.wantedForTongue',
           wrong:
-            'On the ball {tongue.loaded} are more than the {tongue.limit} it may carry: only with weight distribution, up to {vehicle.maxTongueDistributed}, and nobody said that there is one.',
+            'On the ball {tongue.loaded} are more than the {tongue.limit} allowed. Only a weight-distributing hitch raises that to {vehicle.maxTongueDistributed}.',
           ...{ because, do: look },
         },
         {
           when: 'bars.wantedForTrailer',
           wrong:
-            'Loaded it weighs {trailer.loaded}, more than the {trailerWeight.limit} it may without weight distribution, and nobody said that there is one.',
+            'Loaded it weighs {trailer.loaded}, more than the {trailerWeight.limit} the vehicle may pull without a weight-distributing hitch.',
           ...{ because, do: look },
         },
         {
           when: 'bars.wantedForReceiverTongue',
           wrong:
-            'The receiver may carry {receiverTongue.limit} of tongue, and {tongue.loaded} only with weight distribution, and nobody said that there is one.',
+            'The receiver may carry {receiverTongue.limit} of tongue; {tongue.loaded} want a weight-distributing hitch.',
           ...{ because, do: look },
         },
         {
           when: 'bars.wantedForReceiver',
           wrong:
-            'The receiver may pull {receiver.limit}, and {trailer.loaded} only with weight distribution, and nobody said that there is one.',
+            'The receiver may pull {receiver.limit}; {trailer.loaded} want a weight-distributing hitch.',
           ...{ because, do: look },
         },
       ],
       open: {
         wrong:
-          'Some of its ratings count only with weight distribution, and nobody told whether there is any.',
+          'Some of its ratings count only with a weight-distributing hitch; whether one is used is not known yet.',
         do: 'Look whether bars or chains run from the ball mount to the trailer’s frame.',
       },
       otherwise: 'No rating is told that only weight distribution would give.',

@@ -147,7 +147,7 @@ export const combined = part({
       care: {
         when: 'combined.gross > combined.limit && combined.gross <= vehicle.gcwr',
         wrong:
-          'The combined rating counts {altitude.loss} lower, as for an engine without forced induction; nobody said which it is.',
+          'The combined rating counts {altitude.loss} lower, as for an engine without a turbocharger. Which the engine is, was not told.',
         because: 'A turbocharged or an electric one loses nothing, and the rig would be within it.',
         do: 'Ask what engine it has.',
       },

@@ -19,21 +19,22 @@ export const tongueFindings = part({
       stop: [
         {
           when: 'coupling.isBall && tongue.share < tongue.stopEdge',
-          wrong: '{tongue.share} of the trailer rests on the ball: it is likely to sway.',
+          wrong: '{tongue.share} of the trailer rests on the ball: the trailer is likely to sway.',
           because:
             '{tongue.lowEdge} to {tongue.highEdge} is usual; below {tongue.stopEdge} a gust or a passing truck is enough.',
-          do: 'Do not tow it so: move load ahead of the axles and weigh the tongue again.',
+          do: 'Do not tow so: move load ahead of the axles and weigh the tongue again.',
         },
         {
           when: 'coupling.isPin && tongue.share < tongue.stopEdge',
-          wrong: '{tongue.share} of the trailer rests on the pin: it is likely to sway.',
+          wrong: '{tongue.share} of the trailer rests on the pin: the trailer is likely to sway.',
           because: '{tongue.lowEdge} to {tongue.highEdge} is usual on a pin.',
-          do: 'Do not tow it so: move load ahead of the axles and weigh the pin again.',
+          do: 'Do not tow so: move load ahead of the axles and weigh the pin again.',
         },
         {
           when: 'tongue.share < tongue.stopEdge',
-          wrong: '{tongue.share} of the trailer rests on its coupling: it is likely to sway.',
-          do: 'Do not tow it so: move load ahead of the axles and weigh the tongue again.',
+          wrong:
+            '{tongue.share} of the trailer rests on its coupling: the trailer is likely to sway.',
+          do: 'Do not tow so: move load ahead of the axles and weigh the tongue again.',
         },
       ],
       care: [
@@ -42,7 +43,7 @@ export const tongueFindings = part({
           wrong:
             'Only {tongue.share} of the trailer rests on the ball; {tongue.lowEdge} to {tongue.highEdge} is usual.',
           because: light,
-          do: 'Move load ahead of the axles and weigh the tongue again before you tow.',
+          do: 'Move load ahead of the axles, then weigh again.',
         },
         {
           when: 'coupling.isBall && tongue.share > tongue.highEdge',
@@ -87,21 +88,21 @@ export const tongueFindings = part({
         {
           when: 'coupling.isBall && tongue.isEstimate && tongue.limitKnown && tongue.heavyOnBall > tongue.limit',
           wrong:
-            'The tongue weight is an estimate; {tongue.heavyOnBall} is as common, and more than the {tongue.limit} that may rest on the ball.',
+            'The tongue weight is an estimate. {tongue.heavyOnBall} is as common, and more than the {tongue.limit} that may rest on the ball.',
           because: guess,
           do: 'Weigh it.',
         },
         {
           when: 'coupling.isPin && tongue.isEstimate && pin.limitKnown && tongue.heavyOnPin > pin.limit',
           wrong:
-            'The pin weight is an estimate; {tongue.heavyOnPin} is as common, and more than the {pin.limit} that may rest there.',
+            'The pin weight is an estimate. {tongue.heavyOnPin} is as common, and more than the {pin.limit} that may rest there.',
           because: guess,
           do: 'Weigh it.',
         },
         {
           when: 'tongue.isEstimate && payload.availableKnown && payload.heavy > payload.available',
           wrong:
-            'The tongue weight is an estimate; {tongue.heavy} is as common, and would break the payload.',
+            'The tongue weight is an estimate. {tongue.heavy} is as common, and would break the payload.',
           because: guess,
           do: 'Weigh it.',
         },
@@ -129,7 +130,7 @@ export const tongueFindings = part({
         when: 'tongue.loaded < tongue.none',
         wrong: 'The tongue lifts on the ball instead of pressing on it.',
         because: 'The trailer is loaded too far back: it will sway, and may lift the rear wheels.',
-        do: 'Do not tow it so; move load ahead of the axles.',
+        do: 'Do not tow the trailer so; move load ahead of the axles.',
       },
       open: {
         wrong: 'The tongue may lift on the ball instead of pressing on it.',

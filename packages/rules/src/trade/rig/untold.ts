@@ -130,13 +130,13 @@ export const untold = part({
           when: 'load.peopleUntold && load.trailerUntold',
           wrong: 'Only a driver is counted, and the trailer is counted empty.',
           do: tellBoth,
-          proviso: 'nobody else rides along and nothing is packed',
+          proviso: 'no one else rides along and nothing is packed',
         },
         {
           when: 'load.peopleUntold',
           wrong: 'Only a driver is counted.',
           do: tellWho,
-          proviso: 'nobody else rides along',
+          proviso: 'no one else rides along',
         },
         {
           when: 'load.trailerUntold',

@@ -181,7 +181,7 @@ export const upgradeFacts = part({
       kind: 'yes-no',
       label: 'The other tire is listed for this rim',
       noun: 'whether the other tire is listed for this rim',
-      ask: 'Does its maker list the width of your rim for it?',
+      ask: 'Does the tire’s maker list that tire for the width of your rim?',
       where: 'the tire maker’s table; the width is stamped on the wheel',
     },
     'upgrade.diameter': {

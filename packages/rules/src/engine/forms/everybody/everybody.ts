@@ -4,13 +4,14 @@ import type { FactsGiven } from '../../check/given';
 import type { Topic } from '../../define/shapes';
 import { message } from '../../words/message';
 import { sayer } from '../../words/say';
+import { nounOr } from '../../words/value';
 import { askedFirst, askingOf, isAnsweredOwn } from '../asking';
 import { dangersSaid } from '../brief';
 import { cautionsFitting } from '../caution';
 import { fittedWith, ifShort, may, must, secondsOf, warning } from '../length';
 import { decidingLimit, limitSaid } from '../limit';
 import { type Matter, matterOf } from '../matter';
-import { everybodyFor, ruleSaid, saidIfKnown, workedSaid } from '../rule';
+import { everybodyFor, fromToldSaid, ruleSaid, saidIfKnown, workedSaid } from '../rule';
 import { findingsTold, levelOf, partsOf, urgentSaid, verdictSaid } from '../verdict';
 import { whereToLook } from '../where';
 import type { Written } from '../written';
@@ -46,7 +47,7 @@ function whereSaid({ topic }: Matter, ways: readonly Way[], looks: readonly stri
   const fact = ways[0]?.looks.at(-1)?.fact ?? looks[0];
   const declared = fact === undefined ? undefined : topic.facts[fact];
   const where = declared ? whereToLook(declared) : null;
-  return where ? [message('found-there', { where })] : [];
+  return where ? [message('found-there', { noun: nounOr(declared, fact ?? ''), where })] : [];
 }
 
 type Said = { readonly everybody: Everybody; readonly cautions: readonly string[] };
@@ -67,9 +68,11 @@ function toEverybody(matter: Matter, asking: string | undefined): Said {
   const isAnswered = isAnsweredOwn(matter, asking);
   const presumption =
     everybody?.givenSays !== undefined && ways.some(({ given }) => Object.keys(given).length > 0);
+  const fromTold = asked.length === 0 && !isCertain ? fromToldSaid(matter, asking).said : [];
   const parts = [
     ...urgentSaid(matter).map(must),
     ...(asked.length === 0 ? dangers : []),
+    ...fromTold.map((each) => may(each, 0.3)),
     ...asked.map((each, place) =>
       listed || !everybody || (isAnswered && place === 0)
         ? must(each)

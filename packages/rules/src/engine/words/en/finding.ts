@@ -1,5 +1,5 @@
 import type { Say, Sayable } from '../value';
-import { listed, quoted } from './grammar';
+import { listed, quoted, small } from './grammar';
 
 /** More alternatives than these nobody keeps in mind. */
 const mostAlternatives = 3;
@@ -14,14 +14,18 @@ export const finding = {
   ) => {
     const [first, last] = [of[0], of.at(-1)];
     const isMany = of.length > mostAlternatives && first !== undefined && last !== undefined;
-    const either = isMany
-      ? `anything from ${quoted(first, say)} to ${quoted(last, say)}`
-      : listed(of.map(say), 'or');
-    return on === null ? `Still open: ${either}.` : `It hangs on ${say(on)}: ${either}.`;
+    if (isMany) {
+      const ends = `anything from ${quoted(first, say)} to ${quoted(last, say)}`;
+      return on === null ? `Still open: ${ends}.` : `The answer hangs on ${say(on)}: ${ends}.`;
+    }
+    const either = listed(of.map(say), 'or');
+    return on === null
+      ? `Still open: ${either}.`
+      : `The answer hangs on ${say(on)}. Either ${either}.`;
   },
 
   perhaps: ({ of }: { readonly of: readonly Sayable[] }, say: Say) =>
-    `Perhaps: ${of.map(say).join(' Or: ')}`,
+    `Perhaps ${of.map((each) => small(say(each))).join(' Or perhaps ')}`,
 
   all: ({ of }: { readonly of: readonly Sayable[] }, say: Say) => listed(of.map(say)),
 };

@@ -43,7 +43,7 @@ export const forms = {
     if (count <= of.length) return `${head}${by}${named.join('; ')}.`;
     // Whoever hears a number of things waits for all of them.
     if (say.medium === 'spoken')
-      return `${head}${named.join('; ')}; and more: ask for the written list.`;
+      return `${head}${named.join('; ')}. Ask for the written list: it has them all.`;
     const rest = groups.length > 1 ? '' : `, ${count} things in all`;
     return `${head}${by}${named.join('; ')}${rest}.`;
   },
@@ -89,7 +89,11 @@ export const forms = {
       : `${head} (${say(where)})`;
   },
 
-  'it-hangs-on': ({ of }: Several, say: Say) => `It hangs on ${listed(of.map(say))}.`,
+  /** What was told, where no more can be made of it. */
+  'told-so-far': ({ of }: Several, say: Say) => `Told so far: ${of.map(say).join('; ')}.`,
+  'named-with': ({ noun, value }: Figure, say: Say) => `${say(noun)}, ${say(value)}`,
+
+  'it-hangs-on': ({ of }: Several, say: Say) => `The answer hangs on ${listed(of.map(say))}.`,
   'hangs-and-tips': (
     values: {
       readonly of: Sayable;
@@ -100,7 +104,7 @@ export const forms = {
     say: Say,
   ) => {
     const { of, at, above, stop } = values;
-    return `It hangs on ${say(of)}: ${above ? 'above' : 'below'} ${say(at)}, ${small(say(stop))}`;
+    return `The answer hangs on ${say(of)}: ${above ? 'above' : 'below'} ${say(at)}, ${small(say(stop))}`;
   },
 
   'hangs-and-counts': (
@@ -114,7 +118,7 @@ export const forms = {
   ) => {
     const { of, count, above, stop } = values;
     const more = above ? ' or more' : count > 1 ? ' or fewer' : '';
-    return `It hangs on ${say(of)}: with ${count}${more}, ${small(say(stop))}`;
+    return `The answer hangs on ${say(of)}: with ${count}${more}, ${small(say(stop))}`;
   },
 
   'at-least': ({ of }: { readonly of: Quantity }, say: Say) => `at least ${say(of)}`,
@@ -133,9 +137,9 @@ export const forms = {
     values: { readonly short: Sayable; readonly several: boolean; readonly exceeded: boolean },
     say: Say,
   ) => `${capital(say(values.short))} ${values.several ? 'come' : 'comes'} close.`,
-  presuming: ({ of }: { readonly of: Sayable }, say: Say) => `That is said ${say(of)}.`,
-  'found-there': ({ where }: { readonly where: Sayable }, say: Say) =>
-    `Where to read what decides: ${say(where)}.`,
+  presuming: ({ of }: { readonly of: Sayable }, say: Say) => `That holds ${say(of)}.`,
+  'found-there': ({ noun, where }: { readonly noun: Sayable; readonly where: Sayable }, say: Say) =>
+    `Where to find ${say(noun)}: ${say(where)}.`,
 
   ticket: (
     values: {

@@ -6,9 +6,12 @@ export const capital = (text: string): string => text.charAt(0).toUpperCase() + 
 /** A name with its number, as of a floor plan: “Rushlight 8”. */
 const named = /^\p{Lu}\p{Ll}+ \d+\b/u;
 
+/** A word that is not written small anywhere: “AGM”, “LiFePO₄”. */
+const abbreviated = /^\p{Lu}(?:\p{Lu}|\p{Ll}\p{Lu})/u;
+
 /** The first letter small, as inside a sentence; a label that must not be lowered has a noun. */
 export const small = (text: string): string =>
-  named.test(text) ? text : text.charAt(0).toLowerCase() + text.slice(1);
+  named.test(text) || abbreviated.test(text) ? text : text.charAt(0).toLowerCase() + text.slice(1);
 
 /** “a”, “a and b”, “a, b and c” */
 export function listed(items: readonly string[], last = 'and'): string {

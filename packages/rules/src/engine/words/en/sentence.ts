@@ -12,6 +12,19 @@ type Limits = { readonly names: readonly Sayable[]; readonly several: boolean };
 /** More provisos than these nobody keeps in mind; they stand in order of their danger. */
 const mostHeard = 2;
 
+/** A sentence of more words than these is lost before its end is heard. */
+const mostInOne = 20;
+
+/** What a verdict hangs on, as it is heard: in one sentence where that is short, else one by one. */
+function heard(sentence: string, provisos: readonly string[], whole: string): string {
+  const [first = '', second] = provisos;
+  if (provisos.length <= mostHeard && whole.split(' ').length <= mostInOne) return whole;
+  if (second === undefined) return `${sentence} on one condition. Make sure that ${first}.`;
+  const count = inLetters(provisos.length);
+  const rest = provisos.length > mostHeard ? ' The written answer has the rest.' : '';
+  return `${sentence} on ${count} conditions. First make sure that ${first}. Then make sure that ${second}.${rest}`;
+}
+
 export const sentence = {
   sentences: ({ of }: { readonly of: readonly Sayable[] }, say: Say) => spaced(of.map(say)),
 
@@ -21,9 +34,9 @@ export const sentence = {
     { sentence, provisos }: { readonly sentence: Sayable; readonly provisos: readonly Sayable[] },
     say: Say,
   ) => {
-    const kept = say.medium === 'spoken' ? provisos.slice(0, mostHeard) : provisos;
-    const among = kept.length < provisos.length ? ', among other things,' : '';
-    return `${say(sentence)}, if${among} ${listed(kept.map(say))}.`;
+    const all = provisos.map(say);
+    const whole = `${say(sentence)}, if ${listed(all)}.`;
+    return say.medium === 'spoken' ? heard(say(sentence), all, whole) : whole;
   },
 
   /** “Payload is over by 20 lb, and so is the ball; the tow rating is exceeded too.” */

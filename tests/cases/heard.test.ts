@@ -1,0 +1,163 @@
+import { askedOf, judgeNote, noteForms, readNote } from '@tarebook/casebook';
+import { topics } from '@tarebook/rules';
+import { type Asked, type FactsGiven, formOf, type Topic } from '@tarebook/rules/engine';
+import { describe, expect, test } from 'vitest';
+import { readFiled } from './filed';
+import { casesFolder, markdownBelow, notesFolder, refusedFolder } from './files';
+
+/**
+ * What somebody hears who drives: every filed case, every note, every asking with nothing told, and
+ * every fact of a filed case told alone. A listener cannot read back, so each sentence is short, says
+ * of what it speaks, and what was told is heard again in the answer.
+ */
+type Heard = { readonly name: string; readonly spoken: string };
+
+const asOf = '2026-11-01';
+const spokenOf = (topic: Topic, asked: Asked, asking?: string): string =>
+  formOf('spoken', topic, asked, { asking });
+
+const documents = markdownBelow(casesFolder, refusedFolder).map(({ name, text }) => {
+  const doc = readFiled(text);
+  return { name, asking: doc.front.asking, ...askedOf(doc) };
+});
+
+const filed: readonly Heard[] = documents.map(({ name, topic, asked, asking }) => ({
+  name,
+  spoken: spokenOf(topic, asked, asking),
+}));
+
+const notes: readonly Heard[] = markdownBelow(notesFolder).map(({ name, text }) => ({
+  name,
+  spoken: noteForms(judgeNote(readNote(text), '2026-11-28')).spoken,
+}));
+
+const nothing: readonly Heard[] = Object.values(topics).flatMap((topic) =>
+  Object.keys(topic.askings ?? {}).map((asking) => ({
+    name: `${topic.id}: nothing, ${asking}`,
+    spoken: spokenOf(topic, { facts: {}, asOf }, asking),
+  })),
+);
+
+type Alone = Heard & { readonly topic: Topic; readonly fact: string; readonly asked: Asked };
+
+/** Each fact of a topic as the first filed case tells it, by itself. */
+const alone: readonly Alone[] = Object.values(topics).flatMap((topic) => {
+  const told: Record<string, FactsGiven[string]> = {};
+  for (const document of documents) {
+    if (document.topic.id !== topic.id) continue;
+    for (const [fact, given] of Object.entries(document.asked.facts)) {
+      if (given !== 'unknown') told[fact] ??= given;
+    }
+  }
+  return Object.entries(told).map(([fact, given]) => {
+    const asked = { facts: { [fact]: given }, asOf };
+    return { name: `${topic.id}: ${fact}`, topic, fact, asked, spoken: spokenOf(topic, asked) };
+  });
+});
+
+const all: readonly Heard[] = [...filed, ...notes, ...nothing, ...alone];
+
+/** Sentences as they are heard; one may begin with a figure. */
+const sentencesOf = (text: string): readonly string[] => text.split(/(?<=[.?!])\s+(?=[\p{Lu}\d])/u);
+
+/** “2 and a half inches” is heard as one figure. */
+const asOneFigure = (sentence: string): string =>
+  sentence.replace(/\d+ and (?:an? |\w+ )(?:half|quarters?|eighths?|sixteenths?)/g, '1');
+
+const wordsOf = (sentence: string): number =>
+  asOneFigure(sentence)
+    .split(/\s+/)
+    .filter((word) => /[\p{L}\p{N}]/u.test(word)).length;
+
+/** A list is heard one thing after the other. */
+const isList = (sentence: string): boolean => /^[^:;]+: [^;]+; /.test(sentence);
+
+const hearing = (isFound: (sentence: string) => boolean): readonly string[] => [
+  ...new Set(
+    all.flatMap(({ name, spoken }) =>
+      sentencesOf(spoken)
+        .filter(isFound)
+        .map((sentence) => `${name}: ${sentence}`),
+    ),
+  ),
+];
+
+describe('who drives and listens', () => {
+  test('there is much to hear', () => {
+    expect(filed.length).toBeGreaterThan(400);
+    expect(nothing.length).toBeGreaterThan(80);
+    expect(alone.length).toBeGreaterThan(400);
+  });
+
+  test('hears no sentence that is lost before its end', () => {
+    expect(hearing((said) => wordsOf(said) > (isList(said) ? 34 : 24))).toEqual([]);
+  });
+
+  test('hears who does what, and never that somebody told nothing', () => {
+    expect(
+      hearing((said) => /\bnobody (?:has )?(?:said|told|knows|reads?|looked)\b/i.test(said)),
+    ).toEqual([]);
+    expect(hearing((said) => /^(?:Whoever|Perhaps:)/.test(said))).toEqual([]);
+    expect(hearing((said) => /among other things|; and more[:.]/.test(said))).toEqual([]);
+  });
+
+  test('hears a noun before it hears a pronoun', () => {
+    const opening = all.filter(({ spoken }) => /^(?:It|Its|They|This|One that)\b/.test(spoken));
+    expect(opening.map(({ name, spoken }) => `${name}: ${spoken}`)).toEqual([]);
+    // A question stands by itself, and is remembered when all else is forgotten.
+    expect(
+      hearing((said) =>
+        /^Find out next: (?:is|are|was|has|does|did|how \w+(?: \w+)?|what|where|when) (?:is |does |did |was )?(?:it|its|they)\b/.test(
+          said,
+        ),
+      ),
+    ).toEqual([]);
+  });
+
+  test('hears of many conditions two, and that there are more', () => {
+    const many = all.filter(({ spoken }) => / on (?!one|two)\w+ conditions\./.test(spoken));
+    expect(many.length).toBeGreaterThan(3);
+    for (const { spoken } of many) expect(spoken).toContain('The written answer has the rest.');
+  });
+});
+
+/** The figures in a fact as a listener hears them. */
+const figuresOf = (given: FactsGiven[string] | undefined): readonly string[] =>
+  typeof given === 'string' ? (given.match(/\d[\d,]*/g) ?? []) : [];
+
+/** A rule that is the same for all who ask. */
+const rulesOf = (topic: Topic): readonly string[] =>
+  Object.values(topic.everybody ?? {}).flatMap(({ rule }) => sentencesOf(rule).slice(0, 1));
+
+test('whoever told one fact hears it, and not the rule that everybody hears', () => {
+  const ruled = alone.filter(({ topic, spoken }) =>
+    rulesOf(topic).some((rule) => spoken.includes(rule)),
+  );
+  const unheard = ruled.filter(({ topic, spoken, asked, fact }) => {
+    if (topic.facts[fact]?.kind !== 'quantity' || spoken.includes('Told so far: ')) return false;
+    return !figuresOf(asked.facts[fact]).some((figure) => spoken.includes(figure));
+  });
+  expect(ruled.length).toBeGreaterThan(50);
+  expect(unheard.map(({ name, spoken }) => `${name}: ${spoken}`)).toEqual([]);
+});
+
+function heardOf(id: string, facts: FactsGiven): string {
+  const topic = topics[id];
+  if (!topic) throw new Error(`There is no topic ${id}.`);
+  return spokenOf(topic, { facts, asOf });
+}
+
+test('a tank, days and a rating are made something of before a day’s use or a trailer is known', () => {
+  expect(heardOf('off-grid-stay', { 'water.freshTank': '40 gal' })).toMatch(
+    /your fresh tank of 40 gallons lasts 5 days/,
+  );
+  expect(heardOf('off-grid-stay', { 'water.grayTank': '32 gal' })).toMatch(
+    /your gray tank of 32 gallons is full after/,
+  );
+  expect(heardOf('off-grid-stay', { 'stay.days': '4 d' })).toMatch(/4 days take 32 gallons/);
+  const rated = {
+    'vehicle.maxTrailerWeight': '5,000 lb',
+    'trailer.dryWeight': 'about 4,600 lb',
+  };
+  expect(heardOf('tow-fit', rated)).toMatch(/4,370 to 4,830 pounds.*5,000 pounds/);
+});
