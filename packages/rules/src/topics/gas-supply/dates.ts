@@ -18,7 +18,7 @@ export const dates = part({
       label: 'What that date is',
       noun: 'what the latest date on the collar is',
       options: ['made', 'requalified', 'requalified-s', 'requalified-e'],
-      ask: 'Is the date on the collar that of making or of a requalification, and does an S or an E follow the date?',
+      ask: 'What date is on the collar, of making or of a requalification, and does an S or an E follow?',
       where:
         'the letter behind the latest date on the collar: S after a proof-pressure test, E after a look from outside only; none after a full test, nor on one never requalified',
     },

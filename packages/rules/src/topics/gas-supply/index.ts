@@ -156,7 +156,7 @@ export const gasSupply = defineTopic({
       ],
     },
     {
-      says: 'Work on the high-pressure side other than changing a cylinder, and any change of pipe, is for a licensed gas fitter by the local code.',
+      says: 'Changing a cylinder is yours. Other work on the high-pressure side, and any change of pipe, is for a licensed gas fitter by the local code.',
       source: manual,
       fits: ['limit.pipe', 'limit.regulator', 'limit.hose', 'finding.pipe-material'],
     },

@@ -130,7 +130,7 @@ export const walk = part({
           when: "title.isKnown && title.state == 'none'",
           wrong: 'There is no title.',
           because: 'It may be stolen, or not the seller’s to sell.',
-          do: 'Come back when the state’s office has issued one in the seller’s name, or has told in writing that it issues none for such a trailer.',
+          do: 'Come back with a title in the seller’s name, or with the office’s word in writing that none is issued for such a trailer.',
         },
         {
           when: "title.isKnown && title.state == 'number-differs'",
