@@ -7,7 +7,11 @@ type All = typeof all;
 type TopicName = { [K in keyof All]: All[K] extends Topic ? K : never }[keyof All];
 /** The topics whose facts the compiler does not know one by one. */
 type Loose = {
-  [K in TopicName]: All[K] extends Topic ? (string extends keyof All[K]['facts'] ? K : never) : never;
+  [K in TopicName]: All[K] extends Topic
+    ? string extends keyof All[K]['facts']
+      ? K
+      : never
+    : never;
 }[TopicName];
 
 test('a misspelled fact is an error in the editor, in every topic', () => {

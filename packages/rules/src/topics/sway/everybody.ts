@@ -15,7 +15,6 @@ const looked = {
       never: 'it has never swayed',
       'with-trucks': 'passing trucks nudge it and it is gone at once',
       'by-itself': 'it has swayed by itself',
-      mended: 'it swayed earlier and the cause was mended',
     },
   },
   otherwise:

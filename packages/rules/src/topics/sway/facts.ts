@@ -8,7 +8,7 @@ export const swayFacts = part({
       options: ['never', 'with-trucks', 'by-itself', 'mended', 'now'],
       label: 'Sway felt',
       noun: 'whether it has swayed',
-      ask: 'Has the trailer swayed, loaded so: never, nudged by trucks, by itself, now, or earlier, and the cause was mended?',
+      ask: 'Loaded as now, has it swayed: never, by passing trucks, by itself, earlier but mended, or now?',
       where: 'the person who towed the trailer last',
       means: 'A nudge that is gone at once is no sway; one that comes again by itself is.',
     },
