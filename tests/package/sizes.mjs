@@ -14,8 +14,11 @@ const programs = {
   parts: `import { answerNow } from '@tarebook/rules/engine'; import { towFit } from '@tarebook/rules/tow-fit'; ${judged}`,
 };
 
-/** The bar is 60 KiB: tow fit's own data and words have outgrown it. Held here so that it grows no further. */
-const mostKiB = 78;
+/**
+ * The bar is 60 KiB: tow fit's own data and words have outgrown it. Held here so that it grows no
+ * further; it was 78 before every path that answers looked at units and options in formulas too.
+ */
+const mostKiB = 80.5;
 /** All of the package costs hardly more than engine and topic apart: the other topics are left out. */
 const mostBeside = 1.03;
 
