@@ -87,6 +87,12 @@ export function listSaid(list: SelectionAnswer, whole: boolean): Sayable | undef
   });
 }
 
+/** That a list goes on, for whoever only hears it; of several lists that is said once. */
+function restSaid({ label, items }: SelectionAnswer): readonly Sayable[] {
+  const chosen = items.filter(({ chosen: is }) => is !== 'no');
+  return inABreath(label, chosen).length < chosen.length ? [message('list-rest', {})] : [];
+}
+
 /** What certainly comes first of an order, and when; none where that is not known. */
 function firstOf({ entries }: RankingAnswer): RankingAnswer['entries'][number] | undefined {
   const [first, second] = entries.filter(({ out }) => !out);
@@ -154,7 +160,7 @@ function resultSaid(matter: Matter, name: string, whole: boolean): readonly Saya
   if (kind === 'limit') return limitSaid(matter, id);
   if (kind === 'finding') return findingSaid(matter, id);
   const list = answer.selections.find((each) => each.id === name);
-  if (list) return [listSaid(list, whole) ?? []].flat();
+  if (list) return [listSaid(list, whole) ?? [], whole ? [] : restSaid(list)].flat();
   const order = answer.rankings.find((each) => each.id === name);
   if (order) return [orderSaid(order) ?? []].flat();
   return Object.hasOwn(answer.series, name) ? [] : valueSaid(matter, name);

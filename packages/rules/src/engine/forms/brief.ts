@@ -45,6 +45,8 @@ const isOver = (matter: Matter): boolean => decidingLimit(matter)?.state === 'st
 /** A further list waits until it has been said what to do. */
 const isListed = (each: Sayable): boolean => 'code' in each && each.code === 'list-short';
 
+const isRest = (each: Sayable): boolean => 'code' in each && each.code === 'list-rest';
+
 const all = (of: readonly Sayable[], as: (each: Sayable) => Part): readonly Part[] => of.map(as);
 
 /**
@@ -123,7 +125,9 @@ function briefly(matter: Matter, asking: string | undefined): readonly Part[] {
     ...(isFirst ? [] : dangers),
     ...all(isListOnly ? ruleSaid(matter, asking) : [], (each) => may(each, 0.3)),
     ...all(isUrgent ? [] : asked.slice(1), (each) =>
-      may(each, isListOnly ? 2 : isListed(each) ? 1.4 : 1),
+      isRest(each)
+        ? following(may(each, 0.02), asked[0])
+        : may(each, isListOnly ? 2 : isListed(each) ? 1.4 : 1),
     ),
     ...all(isOpen ? reasonSaid(matter, asking) : [], (each) =>
       following(may(each, 1.5), answered.length === 0 ? asked[0] : undefined),

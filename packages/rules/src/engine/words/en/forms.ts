@@ -10,7 +10,11 @@ type List = Several & {
   readonly count: number;
 };
 
-const bullets = (of: readonly string[]): string => of.map((each) => `– ${each}`).join('\n');
+const bullets = (of: readonly string[]): string =>
+  of
+    .filter((each) => each !== '')
+    .map((each) => `– ${each}`)
+    .join('\n');
 
 /** The words of the forms in which an answer leaves. */
 export const forms = {
@@ -42,11 +46,14 @@ export const forms = {
         : '';
     if (count <= of.length) return `${head}${by}${named.join('; ')}.`;
     // Whoever hears a number of things waits for all of them.
-    if (say.medium === 'spoken')
-      return `${head}${named.join('; ')}. Ask for the written list: it has them all.`;
+    if (say.medium === 'spoken') return `${head}${named.join('; ')}.`;
     const rest = groups.length > 1 ? '' : `, ${count} things in all`;
     return `${head}${by}${named.join('; ')}${rest}.`;
   },
+
+  /** A reader has the number of things beside it. */
+  'list-rest': (_: object, say: Say) =>
+    say.medium === 'spoken' ? 'Ask for the written list: it has them all.' : '',
 
   'perhaps-one': ({ of }: { readonly of: Sayable }, say: Say) => `perhaps ${small(say(of))}`,
 
