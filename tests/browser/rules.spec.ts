@@ -45,7 +45,7 @@ test('facts say what they are and where to read them, numbers since when and by 
 }, async ({ page }) => {
   await rules(page);
   const main = page.locator('main');
-  await expect(main).toContainText('tire-and-loading label in the driver’s door opening');
+  await expect(main).toContainText('tire-and-loading label in the driver’s door');
   await expect(
     main.getByRole('row', { name: /Loaded add-on to the dry tongue weight/ }),
   ).toContainText('2020-01-01');

@@ -70,12 +70,22 @@ function inABreath<Item extends { readonly label: string }>(
 const isOpenOnly = (items: readonly { readonly chosen: string }[]): boolean =>
   items.every(({ chosen }) => chosen === 'unknown');
 
+/** What is certain comes first where none of it would be named. */
+function certainFirst<Item extends { readonly label: string; readonly chosen: string }>(
+  name: string,
+  items: readonly Item[],
+): readonly Item[] {
+  if (inABreath(name, items).some(({ chosen }) => chosen === 'yes')) return items;
+  const isCertain = ({ chosen }: Item): boolean => chosen === 'yes';
+  return [...items.filter(isCertain), ...items.filter((each) => !isCertain(each))];
+}
+
 /** A list by its groups, its first things and their number; whole, where there is room for it. */
 export function listSaid(list: SelectionAnswer, whole: boolean): Sayable | undefined {
   const chosen = list.items.filter(({ chosen: is }) => is !== 'no');
   if (chosen.length === 0) return undefined;
   const groups = [...new Set(chosen.flatMap(({ group }) => group ?? []))];
-  const named = whole ? chosen : inABreath(list.label, chosen);
+  const named = whole ? chosen : inABreath(list.label, certainFirst(list.label, chosen));
   return message(whole ? 'list-whole' : 'list-short', {
     label: own(list.label),
     of: named.map(({ label, chosen: is }, place) => {
@@ -176,11 +186,7 @@ const mostResults = 2;
  * What was asked, answered; where nothing at all was told, by the topic's lists alone. Else the asking's own sentence, and the lists among its results; without a
  * sentence that can be said, the first of its results that are known.
  */
-export function askedFirst(
-  matter: Matter,
-  asking: string | undefined,
-  whole = false,
-): readonly Sayable[] {
+function answered(matter: Matter, asking: string | undefined, whole = false): readonly Sayable[] {
   const declared = asking === undefined ? undefined : matter.topic.askings?.[asking];
   if (!declared) return [];
   if (!isAnythingTold(matter)) {
@@ -201,6 +207,19 @@ export function askedFirst(
     .slice(0, whole ? undefined : mostResults)
     .flat();
 }
+
+/** The same, and last, once, that a list goes on. */
+export function askedFirst(
+  matter: Matter,
+  asking: string | undefined,
+  whole = false,
+): readonly Sayable[] {
+  const said = answered(matter, asking, whole);
+  const [rest] = said.filter(isRest);
+  return [...said.filter((each) => !isRest(each)), ...(rest ? [rest] : [])];
+}
+
+export const isRest = (each: Sayable): boolean => 'code' in each && each.code === 'list-rest';
 
 /** Whether an asking is answered by a sentence of its own, with all its figures known. */
 export function isAnsweredOwn(matter: Matter, asking: string | undefined): boolean {

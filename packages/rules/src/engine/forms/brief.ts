@@ -3,7 +3,7 @@ import { message } from '../words/message';
 import { sayer } from '../words/say';
 import type { Medium, Sayable } from '../words/value';
 import { text } from '../words/value';
-import { askedFigure, askedFirst } from './asking';
+import { askedFigure, askedFirst, isRest } from './asking';
 import { askedNext, isOpenFor, nextFact } from './asks';
 import { cautionsFitting } from './caution';
 import { fittedWith, following, ifShort, may, must, type Part, warning } from './length';
@@ -44,8 +44,6 @@ const isOver = (matter: Matter): boolean => decidingLimit(matter)?.state === 'st
 
 /** A further list waits until it has been said what to do. */
 const isListed = (each: Sayable): boolean => 'code' in each && each.code === 'list-short';
-
-const isRest = (each: Sayable): boolean => 'code' in each && each.code === 'list-rest';
 
 const all = (of: readonly Sayable[], as: (each: Sayable) => Part): readonly Part[] => of.map(as);
 

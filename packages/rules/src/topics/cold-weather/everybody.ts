@@ -1,12 +1,12 @@
 import type { ForEverybody } from '../../engine/define/shapes';
 
 const freeze: ForEverybody = {
-  rule: 'Drain or winterize tanks and lines before a frost. Leave water in only where a furnace duct heats tanks and lines and the furnace stays on.',
+  rule: 'Drain or winterize tanks and lines before a frost. Leave water in only where a duct of the running furnace heats both.',
   because:
     'A warm trailer keeps people warm; what hangs below the floor stays as cold as the night.',
   look: ['water.state', 'trailer.use', 'tanks.place'],
   given: { 'outside.temperature': '25 °F', 'frost.hours': '10 h' },
-  givenSays: 'for a night of light frost, where not told',
+  givenSays: 'for a light frost, where not told',
   clauses: {
     'water.state': {
       'in-use': 'there is water in it',

@@ -1,7 +1,7 @@
 import type { Asking } from '../../engine/define/shapes';
 
 const steps =
-  'When the trailer sways: off the pedal, trailer brakes by their lever if there is one, wheel straight. No vehicle brakes, no speeding up.';
+  'When the trailer sways: off the pedal; trailer brakes by their lever, if any; wheel straight; no vehicle brakes, no speeding up.';
 
 /** What people ask about sway; what to do when it begins is said first, whatever was asked. */
 export const askings = {

@@ -82,7 +82,7 @@ export const begins = part({
         wrong: 'The trailer has swayed by itself.',
         because:
           'A gust, a truck or a dip sets it off again, at a lower speed too; slowing down is no cure.',
-        do: 'Find the cause first: weigh the tongue, look where the heavy things ride, read the tires.',
+        do: 'Find the cause first: weigh the tongue, look at load and tires.',
       },
       if: {
         when: 'sway.isUntold',
@@ -95,13 +95,13 @@ export const begins = part({
           when: "!sway.isUntold && sway.felt == 'mended'",
           wrong: 'The trailer swayed earlier, and the cause was found and mended.',
           because: 'A cause that was only guessed comes back.',
-          do: 'Weigh the tongue as it is loaded now, and try it slowly on an empty road first.',
+          do: 'Weigh the tongue again, and try the rig slowly first.',
         },
         {
           when: "!sway.isUntold && sway.felt == 'with-trucks'",
           wrong: 'Passing trucks nudge it.',
           because: 'A nudge that is gone at once is wind; one that comes a second time is sway.',
-          do: 'Go slower, give trucks room, and stop to look for the cause if it comes again.',
+          do: 'Go slower, give trucks room; stop if the nudge returns.',
         },
       ],
       otherwise: 'It has not been felt to sway.',

@@ -8,17 +8,15 @@ const looked = {
     'trailer.measuredTongueWeight': '600 lb',
     'tires.pressures': 'as-labeled',
   },
-  givenSays:
-    'with a tongue of 600 pounds under a trailer of 5,000 and tires as labeled, where not told',
+  givenSays: 'for a tongue of 600 of 5,000 pounds and tires as labeled, where not told',
   clauses: {
     'sway.felt': {
       never: 'it has never swayed',
-      'with-trucks': 'passing trucks nudge it and it is gone at once',
+      'with-trucks': 'passing trucks nudge it',
       'by-itself': 'it has swayed by itself',
     },
   },
-  otherwise:
-    'If you have not weighed the tongue, empty racks and rear storage, and weigh the tongue before the trip.',
+  otherwise: 'If you have not weighed the tongue, empty racks and rear storage, and weigh first.',
 } as const;
 
 /** What is said to all who ask about sway and told next to nothing. */

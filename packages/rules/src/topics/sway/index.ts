@@ -148,7 +148,7 @@ export const sway = defineTopic({
   },
   cautions: [
     {
-      says: 'What began once begins again, at a lower speed too: no mile further before the cause is found.',
+      says: 'What began once begins again: no mile further before the cause is found.',
       source: whenItBegins,
     },
     {

@@ -35,7 +35,7 @@ export const truckFacts = part({
       noun: 'the number of seats with a belt',
       counted: true,
       ask: 'How many seating positions does the door label count?',
-      where: 'tire-and-loading label in the driver’s door opening',
+      where: 'tire-and-loading label in the driver’s door',
     },
     'vehicle.zoneFore': {
       ...place,

@@ -115,7 +115,7 @@ export const zone = part({
       unknown: {
         when: 'center.isBehindAxle && !zone.aftTold',
         wrong:
-          'A center {camper.behindAxle} behind the rear axle lifts the front wheels. Where the maker’s zone ends is not known yet.',
+          'A center {camper.behindAxle} behind the rear axle lifts the front wheels, and the maker’s zone is not known yet.',
         because:
           'Behind the axle it lifts the front wheels, which steer and brake; few zones reach there.',
         do: 'Do not drive it so before the zone has been read from the truck’s camper papers.',

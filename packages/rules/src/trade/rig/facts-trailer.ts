@@ -2,7 +2,7 @@ import { part } from '../../engine/define/topic';
 import { custom } from '../bibliography/common';
 
 const weight = { kind: 'quantity', unit: 'lb', least: 0, most: 60_000 } as const;
-const plate = 'certification label on the trailer’s left front side';
+const plate = 'certification label at the trailer’s left front';
 const brochure = 'brochure, or the sticker of that very trailer';
 /** What is asked about the trailer. */
 export const trailerFacts = part({

@@ -1,7 +1,7 @@
 import { part } from '../../engine/define/topic';
 import { custom } from '../bibliography/common';
 
-const certification = 'certification label in the driver’s door opening';
+const certification = 'certification label in the driver’s door';
 const weight = { kind: 'quantity', unit: 'lb', least: 0, most: 60_000 } as const;
 
 /** What is asked about the vehicle’s tires. */

@@ -1,7 +1,7 @@
 import { part } from '../../engine/define/topic';
 
 const manual = 'owner’s manual, towing chapter';
-const certification = 'certification label in the driver’s door opening';
+const certification = 'certification label in the driver’s door';
 const scale = 'a public scale, axle by axle';
 const tape = 'a tape measure';
 
@@ -90,7 +90,7 @@ export const vehicleFacts = part({
       noun: 'the door label’s payload',
       exact: true,
       ask: 'What does the label in the driver’s door say occupants and cargo may never exceed?',
-      where: 'tire-and-loading label in the driver’s door opening',
+      where: 'tire-and-loading label in the driver’s door',
       means: 'It is that very vehicle’s own figure, with the options it left the factory with.',
     },
     'vehicle.gvwr': {
@@ -98,7 +98,7 @@ export const vehicleFacts = part({
       label: 'GVWR',
       noun: 'the vehicle’s GVWR',
       exact: true,
-      ask: 'What is the gross vehicle weight rating?',
+      ask: 'What is the gross rating of the vehicle?',
       where: certification,
       means: 'The most the vehicle may weigh, loaded, with the tongue on it.',
     },

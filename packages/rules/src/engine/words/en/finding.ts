@@ -1,6 +1,9 @@
 import type { Say, Sayable } from '../value';
 import { listed, quoted, small } from './grammar';
 
+/** A sentence of more words than these is lost before its end is heard. */
+const mostHeard = 24;
+
 /** More alternatives than these nobody keeps in mind. */
 const mostAlternatives = 3;
 
@@ -19,9 +22,11 @@ export const finding = {
       return on === null ? `Still open: ${ends}.` : `The answer hangs on ${say(on)}: ${ends}.`;
     }
     const either = listed(of.map(say), 'or');
-    return on === null
-      ? `Still open: ${either}.`
-      : `The answer hangs on ${say(on)}. Either ${either}.`;
+    if (on === null) return `Still open: ${either}.`;
+    const whole = `The answer hangs on ${say(on)}: ${either}.`;
+    // Whoever only hears it loses the end of a long sentence.
+    const isLong = say.medium === 'spoken' && whole.split(' ').length > mostHeard;
+    return isLong ? `The answer hangs on ${say(on)}. Either ${either}.` : whole;
   },
 
   perhaps: ({ of }: { readonly of: readonly Sayable[] }, say: Say) =>
