@@ -11,7 +11,7 @@ export const connection = part({
       label: 'What the data plate asks for at the inlet',
       noun: 'the inlet pressure on the plate',
       options: ['11-inwc', 'cylinder-pressure', 'other-gas', 'unreadable'],
-      ask: 'What does the appliance’s plate state: 11 inches of water column, cylinder pressure, another gas or pressure, or can nobody read it?',
+      ask: 'What does the appliance’s data plate state: propane at 11 inches, propane at cylinder pressure, or another gas or pressure?',
       where: 'data plate of the appliance, at its inlet',
       means: '11 inches of water column is less than half a pound to the square inch.',
     },
