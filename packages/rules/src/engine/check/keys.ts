@@ -108,10 +108,12 @@ const finding = entry<Finding>({
   ...{ stop: rulings, unknown: rulings, if: rulings, care: rulings },
   open: entry<NonNullable<Finding['open']>>(says),
 });
+/** Read no more; versions that were kept have it. */
+const keptRelief = { open: leaf };
 const limit = entry<Limit>({
   ...{ ...called, short: leaf, plural: leaf, exceeded: leaf, used: leaf, limit: leaf, empty: leaf },
   ...{ margin: leaf, marginLeast: leaf, askedBy: leaf, askedWhen: leaf, source },
-  relief: entry<NonNullable<Limit['relief']>>({ when: leaf, limit: leaf }),
+  relief: entry<NonNullable<Limit['relief']>>({ ...keptRelief, when: leaf, limit: leaf }),
 });
 const formula = entry<Formula>({ ...called, unit: leaf, year: leaf, is: leaf, source });
 const value = entry<ParameterValue>({ from: leaf, until: leaf, value: leaf, house: leaf });

@@ -43,7 +43,7 @@ export const called: Called = {
   options: {
     'sway.felt': {
       never: ['tows straight', 'never swayed', 'tracks straight'],
-      'with-trucks': ['when trucks pass', 'semis pass', 'when a semi goes by', 'sucked in'],
+      'with-trucks': ['when trucks pass', 'semis pass', 'sucked in'],
       'by-itself': ['started to sway', 'began to sway', 'kept swaying', 'got worse and worse'],
       mended: ['used to sway', 'fixed the sway', 'no sway since'],
       now: ['swaying right now', 'is swaying now'],
