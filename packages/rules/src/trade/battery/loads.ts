@@ -105,7 +105,7 @@ export const loads = part({
       most: 2000,
       exact: true,
       ask: 'How many amperes may be drawn from one battery at the most?',
-      where: 'the battery’s data sheet: the lasting figure, not that of seconds',
+      where: 'the battery’s data sheet: the figure that lasts, not that of seconds',
     },
     'inverter.surge': {
       kind: 'quantity',

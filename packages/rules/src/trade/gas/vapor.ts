@@ -24,7 +24,7 @@ export const vapor = part({
       unit: '°F',
       least: -60,
       most: 130,
-      ask: 'What is the outside temperature while the appliance must burn?',
+      ask: 'How cold does the night get while the appliance must burn?',
       where: 'the forecast’s low for the place',
     },
     'cylinder.diameter': {

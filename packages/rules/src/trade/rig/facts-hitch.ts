@@ -84,7 +84,7 @@ export const hitchFacts = part({
       label: 'Tongue rating with the extension',
       noun: 'the tongue rating with the extension',
       exact: true,
-      ask: 'How much may rest on the ball with the extension in the receiver?',
+      ask: 'How much may rest on the ball with the extension in?',
       where: 'label on the extension, or the receiver’s maker',
       means: 'Receivers lose a third to a half of their rating with one.',
     },
