@@ -18,7 +18,7 @@ const dangers: readonly (readonly [path: string, wrong: RegExp, todo: RegExp])[]
   ],
   [
     'hitch-setup/two-facts-an-extension-in-the-receiver.md',
-    /what may rest on the ball with the extension/,
+    /[Ww]hat may rest on the ball with the extension/,
     /Read the extension’s own label/,
   ],
   [
@@ -44,7 +44,7 @@ const dangers: readonly (readonly [path: string, wrong: RegExp, todo: RegExp])[]
   [
     'body-repair/two-facts-hit-from-behind.md',
     // A post ends with the question that would settle it.
-    /(whether something that carries is|is anything) bent or cracked/,
+    /((whether|Whether) something that carries is|is anything) bent or cracked|before frame, coupler, axle and floor have been looked at/,
     /Do not tow it before frame, coupler, axle and floor have been looked at/,
   ],
   [

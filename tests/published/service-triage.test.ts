@@ -76,7 +76,7 @@ test.each<[string, FactsGiven]>([
   inOrder(judge(facts).sentence, [
     /^Everybody out/,
     /call the emergency number/,
-    /nobody goes back/i,
+    /do not go back in/i,
   ]);
 });
 

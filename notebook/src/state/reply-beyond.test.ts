@@ -163,7 +163,7 @@ test('people get out before they hear a verdict or a figure', () => {
   const told = toldOf('gas-supply/smell-in-the-galley');
   for (const kind of ['spoken', 'post'] as const) {
     const { text } = replyOf(kind, told);
-    expect(text.startsWith('Everybody out now')).toBe(true);
+    expect(text.startsWith('Everybody out into fresh air now')).toBe(true);
     expect(text).not.toContain('Nearest its limit');
     expect(replyOf(kind, { ...told, remedies: [] }).text).toBe(text);
   }

@@ -40,7 +40,7 @@ test('the order of the limits is explained where a smaller share stands first', 
 test('people are told to get out before they are told a verdict', () => {
   const { title, topic, answer } = judgedOf('gas-supply/smell-in-the-galley.md');
   const [, told = ''] = sheet(title, topic, answer, unsought, []).split('\n');
-  expect(told).toMatch(/^Everybody out now/);
+  expect(told).toMatch(/^Everybody out into fresh air now/);
 });
 
 test('a finding from which another topic goes on names it', () => {

@@ -57,9 +57,11 @@ export const dangersSaid = (matter: Matter, mostMust: number): readonly Part[] =
     // What to do about one comes before the next.
     const rank = 0.1 + place / 100;
     const isMust = place < mostMust;
+    if (isMust) return [...all(wrong ? [wrong] : [], must), ...all(todo ? [todo] : [], must)];
+    // Where there is no room for both, what to do says the danger too.
     return [
-      ...(wrong ? [isMust ? must(wrong) : may(wrong, rank)] : []),
-      ...(todo ? [following(isMust ? must(todo) : may(todo, rank + 0.005), wrong)] : []),
+      ...(wrong ? [{ ...may(wrong, rank), besides: todo }] : []),
+      ...(todo ? [may(todo, rank + 0.005)] : []),
     ];
   });
 
@@ -86,9 +88,12 @@ function briefly(matter: Matter, asking: string | undefined): readonly Part[] {
   const isProviso = (each: FindingAnswer): boolean => level === 'if' && each.level === 'if';
   // Whoever has to get out first hears nothing of what is merely open.
   const isOpenOnlyNow = (each: FindingAnswer): boolean => isUrgent && each.level !== 'stop';
-  const [first, ...more] = findingsTold(matter).filter(
+  const findings = findingsTold(matter);
+  const [first, ...more] = findings.filter(
     (each) => isBeside(each) && !isProviso(each) && !isOpenOnlyNow(each),
   );
+  // How to be sure of the first of them is still to be said.
+  const sure = findings.find(isProviso)?.messages.do;
   const dangers = isUrgent ? [] : dangersSaid(matter, 1);
   const isOpen = !isUrgent && isRuleWanted(matter);
   const asked = isOpen && answered.length === 0 ? ruleSaid(matter, asking) : answered;
@@ -135,6 +140,7 @@ function briefly(matter: Matter, asking: string | undefined): readonly Part[] {
       isOver(matter) ? may(each, first?.level === 'stop' && todo ? 0.95 : 0.5) : may(each, 2),
     ),
     ...(wrong ? [isLate ? ifShort(wrong) : may(wrong, 0.8)] : []),
+    ...(sure && !isUrgent ? [may(sure, 0.82)] : []),
     // What to do comes before what else there is to know.
     ...(todo ? [following(may(todo, 0.9), wrong)] : []),
     ...more

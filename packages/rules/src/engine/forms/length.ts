@@ -19,6 +19,8 @@ export type Part = {
   readonly rank: number;
   /** What must be said for this to be: what to do follows what is wrong. */
   readonly after?: Sayable | undefined;
+  /** What there must be room for beside it: a danger is not said without what to do. */
+  readonly besides?: Sayable | undefined;
   /** The cautions in it, which must not be lost wherever the words are changed. */
   readonly cautions?: readonly Sayable[];
 };
@@ -60,20 +62,21 @@ export function fittedWith(
   parts: readonly Part[],
   { least = 0, most }: { readonly least?: number; readonly most: number },
 ): Fitted {
-  const worded = parts.map(({ of, rank, after, cautions = [] }, place) => ({
+  const worded = parts.map(({ of, rank, after, besides, cautions = [] }, place) => ({
     words: begun(say(of)),
     rank,
     place,
     cautions,
     after: after && begun(say(after)),
+    room: besides ? wordsIn(say(besides)) : 0,
   }));
   const inOrder = worded.toSorted((a, b) => a.rank - b.rank || a.place - b.place);
   const kept = new Set<number>();
   const said = new Set<string>();
   let count = 0;
-  for (const { words, rank, place, after } of inOrder) {
+  for (const { words, rank, place, after, room } of inOrder) {
     const length = wordsIn(words);
-    const isTooMuch = rank > 0 && count + length > most;
+    const isTooMuch = rank > 0 && count + length + room > most;
     if (after !== undefined && !said.has(after)) continue;
     if (words === '' || said.has(words) || isTooMuch || (rank >= spare && count >= least)) continue;
     kept.add(place);

@@ -30,6 +30,12 @@ export const hitch = part({
       is: 'known(hitch.frontFender)',
       source: custom,
     },
+    'fender.isAsked': {
+      label: 'Bars may press the front axle: it rides on a ball, or that is not known',
+      unit: 'yes-no',
+      is: '!known(trailer.coupling) || coupling.isBall',
+      source: custom,
+    },
     'bars.areUntold': {
       label: 'Nobody told whether bars are in use',
       unit: 'yes-no',
@@ -66,7 +72,7 @@ export const hitch = part({
     'front-fender': {
       label: 'Bars and the front axle',
       askedBy: ['hitch.frontFender'],
-      askedWhen: 'coupling.isBall',
+      askedWhen: 'fender.isAsked',
       stop: {
         when: "fender.isKnown && hitch.frontFender == 'lower'",
         wrong: 'The bars press the front axle beyond what it weighs alone.',
