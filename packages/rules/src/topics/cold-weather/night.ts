@@ -155,7 +155,7 @@ export const night = part({
         when: 'blower.isUncharged',
         wrong: 'One charge does not turn the blower through all nights.',
         because: 'A furnace without its blower shuts itself off, however much gas there is.',
-        do: 'Charge in between with a generator outdoors or from the tow vehicle, carry a second battery of the same kind, or take a site with shore power. Do not turn the heat down.',
+        do: 'Charge in between with a generator outdoors or from the tow vehicle. Or carry a second battery of the same kind, or take a site with shore power. Do not turn the heat down.',
         proviso: 'the battery is charged full again every day',
       },
       otherwise: 'The charge lasts as it is told.',
