@@ -9,7 +9,7 @@ import { type LimitNames, type StockFacts, stockCase } from './stock-values';
 
 const many = Math.max(10_000, Number(process.env.TAREBOOK_RANDOM_CASES ?? 0));
 /** Asked for more cases, allowed more time. */
-const timeout = 60_000 + many * 12;
+const timeout = 120_000 + many * 60;
 
 type Comparison = { fact: string; operator: string; value: string | { fact: string } };
 type Nested = { all: Nested[] } | { any: Nested[] } | Comparison;

@@ -11,6 +11,16 @@ const howFull: ForEverybody = {
   },
   givenSays: 'for a flooded battery of twelve volts, where not told, that had rested overnight',
   clauses: { 'battery.voltage': 'the meter shows {value}' },
+  fromTold: [
+    {
+      says: 'On a flooded lead battery left alone overnight {battery.voltage} means {battery.stateOfCharge} of full. Below half, charge it the same day. On lithium the voltage says almost nothing.',
+      given: {
+        'battery.chemistry': 'flooded',
+        'battery.reading': 'at-rest',
+        'battery.rested': '12 h',
+      },
+    },
+  ],
   otherwise:
     'If you cannot read the battery, charge it full before the trip, and let the charger finish by itself.',
 };

@@ -31,6 +31,9 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
         says: 'A trailer of {trailer.dryWeight} empty comes to about {usual.loaded} on the road, with about {usual.tongue} on the ball.',
       },
       {
+        says: 'At its own maximum of {trailer.gvwr} the trailer takes {maximum.ofRating} of the rating of {vehicle.maxTrailerWeight}; shop for up to {shopping.toShare}. About {wanted.tongue} then rest on the ball, and the door label must leave room for that and for people.',
+      },
+      {
         says: 'A trailer with a maximum of {trailer.gvwr} wants a tow rating of {wanted.rating}, and {wanted.tongue} allowed on the ball.',
       },
     ],

@@ -97,6 +97,13 @@ export const usual = part({
       is: 'choose(known(trailer.gvwr), trailer.gvwr, usual.gross)',
       source: custom,
     },
+    'maximum.ofRating': {
+      label: 'The trailer’s own maximum, of the tow rating',
+      noun: 'its maximum as a share of the tow rating',
+      unit: '1',
+      is: 'trailer.gvwr / vehicle.maxTrailerWeight',
+      source: custom,
+    },
     'wanted.rating': {
       label: 'Tow rating wanted for this trailer',
       noun: 'the tow rating wanted',
