@@ -67,9 +67,13 @@ function reasonSaid(matter: Matter, { answer, level, looks }: Way): readonly Say
 }
 
 /** What comes out of a branch: the verdict and why. */
-export const outcomeSaid = (matter: Matter, way: Way): Sayable =>
+export const outcomeSaid = (
+  matter: Matter,
+  way: Way,
+  reason: readonly Sayable[] = reasonSaid(matter, way),
+): Sayable =>
   message('sentences', {
-    of: [openingOf(matter.topic, way.level, way.answer.findings), ...reasonSaid(matter, way)],
+    of: [openingOf(matter.topic, way.level, way.answer.findings), ...reason],
   });
 
 /** Branches that say the same of one thing each are said together: “If it is a or b, …”. */
@@ -79,12 +83,17 @@ export function branchesSaid(
   ways: readonly Way[],
 ): readonly Sayable[] {
   const groups = new Map<string, { ifs: Sayable[]; says: Sayable }>();
+  const reasons = new Set<string>();
   for (const way of ways) {
     const says = outcomeSaid(matter, way);
     const clauses = way.looks.map((look) => clauseSaid(matter, everybody, look));
     const whole: Sayable = message('all', { of: clauses });
     const key = JSON.stringify(way.looks.length === 1 ? says : [says, clauses]);
-    const group = groups.get(key) ?? { ifs: [], says };
+    const reason = reasonSaid(matter, way);
+    const isNew = reason.every((each) => !reasons.has(JSON.stringify(each)));
+    for (const each of reason) reasons.add(JSON.stringify(each));
+    // Why is said once; whoever hears a second branch of the kind has it in the ear.
+    const group = groups.get(key) ?? { ifs: [], says: isNew ? says : outcomeSaid(matter, way, []) };
     group.ifs.push(whole);
     groups.set(key, group);
   }
