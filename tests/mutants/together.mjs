@@ -28,8 +28,8 @@ const stayInPlace = {
   },
 };
 
-/** Puts the test files of these places together, and tells where. */
-export async function together(name, places) {
+/** Puts the test files of these places together, and tells where; `more` changes sources on the way. */
+export async function together(name, places, more = []) {
   const outfile = `${root}node_modules/.mutants/${name}.mjs`;
   const imports = places.flatMap(testsOf).map((file) => `import './${file}';`);
   const contents = [...imports, "import { runAll } from 'vitest';", 'await runAll();'].join('\n');
@@ -44,7 +44,7 @@ export async function together(name, places) {
     // Packages say that importing them does nothing by itself; importing a test does.
     ignoreAnnotations: true,
     alias: { vitest: `${root}tests/mutants/at-once.mjs` },
-    plugins: [yardForEsbuild, stayInPlace],
+    plugins: [yardForEsbuild, ...more, stayInPlace],
     external: ['highs', 'json-rules-engine', 'publicodes', 'logic-solver', 'mathjs', 'ajv'],
     banner: {
       js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);",

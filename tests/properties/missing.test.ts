@@ -1,4 +1,4 @@
-import { type Answer, answerNow, towFit } from '@tarebook/rules';
+import { type Answer, answerNow, coldWeather, towFit } from '@tarebook/rules';
 import type { FactGiven, FactsGiven, Missing } from '@tarebook/rules/engine';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
@@ -211,4 +211,34 @@ test('every worked case that cannot be said asks first for what it says it lacks
       ['tow-fit/no-brakes-and-a-line-nobody-read.md', 'vehicle.maxUnbraked'],
     ]),
   );
+});
+
+/** What hurts is asked before what is only too heavy; see the handbook's law of the untold. */
+describe('what decides is asked first, the thing itself', () => {
+  const first = (found: Answer | ReturnType<typeof judgeCold>) => found.missing[0]?.fact;
+  const judgeCold = (facts: FactsGiven) => answerNow(coldWeather, { facts, asOf });
+  const trailer = { 'vehicle.maxTrailerWeight': '5,000 lb', 'trailer.dryWeight': '3,000 lb' };
+
+  test('the brakes, where the manual’s limit without them was told and is exceeded', () => {
+    expect(first(judge({ ...trailer, 'vehicle.maxUnbraked': '1,000 lb' }))).toBe('trailer.brakes');
+    // Nothing is exceeded with 4,000 lb, and the payload decides as ever.
+    const later = judge({ ...trailer, 'vehicle.maxUnbraked': '4,000 lb' });
+    expect(first(later)).not.toBe('trailer.brakes');
+  });
+
+  test('the rating of an extension that was told', () => {
+    const facts = { ...trailer, 'trailer.dryTongueWeight': '330 lb', 'hitch.extension': '18 in' };
+    expect(first(judge(facts))).toBe('hitch.extensionRating');
+    expect(first(judge({ 'hitch.extension': '18 in' }))).toBe('hitch.extensionRating');
+  });
+
+  test('water that may freeze, before furnace and gas', () => {
+    const nights = { 'trip.nights': '3', 'cylinder.fill': '20 lb' };
+    for (const temperature of ['20 °F', 'at most 40 °F']) {
+      expect(first(judgeCold({ ...nights, 'outside.temperature': temperature }))).toBe(
+        'water.state',
+      );
+    }
+    expect(first(judgeCold({ ...nights, 'outside.temperature': '45 °F' }))).not.toBe('water.state');
+  });
 });

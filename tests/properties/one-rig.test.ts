@@ -33,7 +33,9 @@ function told(random: Random, value: number, unit: string): string {
   const how = random();
   if (how < 0.7) return `${value} ${unit}`;
   if (how < 0.8) return `about ${value} ${unit}`;
-  if (how < 0.93) return `${value} to ${value + Math.max(1, Math.round(value * 0.1))} ${unit}`;
+  if (how < 0.83) return `at least ${value} ${unit}`;
+  if (how < 0.86) return `at most ${value} ${unit}`;
+  if (how < 0.95) return `${value} to ${value + Math.max(1, Math.round(value * 0.1))} ${unit}`;
   return 'unknown';
 }
 

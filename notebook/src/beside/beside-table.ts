@@ -61,7 +61,7 @@ function limitCell(drawn: Drawn, line: LimitLine, at: number) {
   const limit: LimitAnswer | undefined = line.limits[at];
   if (!judged || !limit) return html`<td class="soft small">not read</td>`;
   if (limit.state === 'not-asked') {
-    return html`<td class="soft small">not asked, for want of a rating</td>`;
+    return html`<td class="soft small">not asked, by what was told</td>`;
   }
   // A limit that nobody knows sets no scale, and stands as long as the longest.
   const size = line.most > 0 && Number.isFinite(limit.limit.hi) ? limit.limit.hi / line.most : 1;

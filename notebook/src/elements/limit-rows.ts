@@ -54,7 +54,7 @@ export class LimitRows extends PlainElement {
         silent.length === 0
           ? nothing
           : html`<p class="soft small">
-            Not asked, for want of a rating: ${silent.map(({ limit }) => limit.label.toLowerCase()).join(', ')}.
+            Not asked, by what was told: ${silent.map(({ limit }) => limit.label.toLowerCase()).join(', ')}.
           </p>`
       }
     `;

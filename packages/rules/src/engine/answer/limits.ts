@@ -31,6 +31,8 @@ export function limitAnswers(
     const state = states.get(`limit.${id}`) ?? 'unknown';
     const plain = subtract(rating, used);
     const left = state === 'not-asked' ? plain : (rooms(limit) ?? plain);
+    const { askedBy } = limit;
+    const isRated = askedBy === undefined || askedBy.some(run.given);
     const careAt = limit.margin ? endsOf(compiled, run, careName(id)) : undefined;
     return {
       id,
@@ -40,6 +42,7 @@ export function limitAnswers(
       headroom: { ...roundedEnds(left), unit: rating.unit },
       share: roundedEnds(divide(used, rating)),
       state,
+      ...(state === 'not-asked' && isRated && { uncalledFor: true }),
       ...(careAt && { careAt }),
       roomUsed: roomUsed(compiled, run, id, used, rating),
       source: limit.source,

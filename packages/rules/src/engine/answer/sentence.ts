@@ -183,13 +183,16 @@ export function sentenceOf(topic: Topic, level: Level, standing: Omit<Standing, 
 
 /** On how many limits the verdict rests, and which were not asked; undefined where it rests on none. */
 export function restsOn(topic: Topic, limits: readonly LimitAnswer[]): Said | undefined {
-  const silent = limits.filter((limit) => limit.state === 'not-asked');
-  const asked = limits.length - silent.length;
+  const left = limits.filter((limit) => limit.state === 'not-asked');
+  const asked = limits.length - left.length;
+  const nouns = (of: readonly LimitAnswer[]) =>
+    of.map(({ id, label }) => nounOr(topic.limits[id], label));
   // A question that no limit has to do with rests on none, and says nothing of them; nor does one that has a single limit.
   if (asked === 0 || limits.length === 1) return undefined;
   return message('rests-on', {
     asked,
     all: limits.length,
-    silent: silent.map(({ id, label }) => nounOr(topic.limits[id], label)),
+    silent: nouns(left.filter(({ uncalledFor }) => !uncalledFor)),
+    uncalledFor: nouns(left.filter(({ uncalledFor }) => uncalledFor)),
   });
 }

@@ -17,6 +17,8 @@ export type LimitAnswer = {
   /** used ÷ limit */
   readonly share: Interval;
   readonly state: State;
+  /** Not asked, though its rating was told: what was told does not call for it. */
+  readonly uncalledFor?: true;
   /** From where care is due; absent where no margin is kept. */
   readonly careAt?: Ends;
   /** (used − empty) ÷ (limit − empty), by which the binding limit is found. */

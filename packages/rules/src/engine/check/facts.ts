@@ -123,7 +123,8 @@ function readRows(
   return { kind: 'rows', rows, status: 'known' };
 }
 
-function silentInput(fact: Fact): Input {
+/** What a fact is taken for where nobody says anything of it. */
+export function silentInput(fact: Fact): Input {
   switch (fact.kind) {
     case 'rows':
       return { kind: 'rows', rows: [], status: 'silent' };

@@ -103,7 +103,14 @@ const fact: Look = (at, value, note) => {
 const says = { wrong: leaf, because: leaf, do: leaf };
 const rulings = each(entry<Ruling>({ when: leaf, ...says, proviso: leaf }));
 const finding = entry<Finding>({
-  ...{ ...called, askedBy: leaf, askedByKnown: leaf, askedWhen: leaf, first: leaf },
+  ...{
+    ...called,
+    askedBy: leaf,
+    askedByKnown: leaf,
+    askedWhen: leaf,
+    first: leaf,
+    askedFirst: leaf,
+  },
   ...{ settles: leaf, decision: leaf, see: leaf, stopOpen: leaf, otherwise: leaf, source },
   ...{ stop: rulings, unknown: rulings, if: rulings, care: rulings },
   open: entry<NonNullable<Finding['open']>>(says),
@@ -115,7 +122,14 @@ const limit = entry<Limit>({
   ...{ margin: leaf, marginLeast: leaf, askedBy: leaf, askedWhen: leaf, source },
   relief: entry<NonNullable<Limit['relief']>>({ ...keptRelief, when: leaf, limit: leaf }),
 });
-const formula = entry<Formula>({ ...called, unit: leaf, year: leaf, is: leaf, source });
+const formula = entry<Formula>({
+  ...called,
+  unit: leaf,
+  year: leaf,
+  is: leaf,
+  within: leaf,
+  source,
+});
 const value = entry<ParameterValue>({ from: leaf, until: leaf, value: leaf, house: leaf });
 const parameter = entry<Parameter>({
   ...{ ...called, unit: leaf, year: leaf, values: each(value), range: leaf, source },

@@ -68,10 +68,7 @@ export function checkToldAbout(topic: Topic, known: ReadonlySet<string>, note: N
       ...(each.fromTold ?? []).map(({ says }) => says),
     ])
       holes(at, words);
-    const given = [each, each.worked, ...(each.fromTold ?? [])].flatMap((of) =>
-      Object.keys(of?.given ?? {}),
-    );
-    for (const name of [...each.look, ...given]) {
+    for (const name of each.look) {
       if (!isFact(name)) note(at, `“${name}” is no fact`, 'name a fact');
     }
   }

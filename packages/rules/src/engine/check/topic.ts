@@ -8,10 +8,14 @@ import { topicProblems } from './asked';
 import { checkBeyond, namesBeyond } from './beyond';
 import { checkChanges } from './changes';
 import { checkConditions, rulesOf } from './conditions';
+import { checkEverybody } from './everybody';
+import { checkFallbacks } from './fallbacks';
 import { checkKeys } from './keys';
 import type { Problem } from './problem';
+import { namesOf } from './sound';
 import { checkTexts } from './text';
 import { checkToldAbout, namesSaid } from './told-about';
+import { trying } from './tried';
 
 type Note = (at: string, found: string, wanted: string) => void;
 
@@ -136,12 +140,7 @@ function namesUsed(topic: Topic): ReadonlySet<string> {
 }
 
 function checkNames(topic: Topic, note: Note): void {
-  const all = new Set([
-    ...Object.keys(topic.facts),
-    ...Object.keys(topic.parameters),
-    ...allFormulas(topic).keys(),
-    ...Object.keys(topic.decisions ?? {}),
-  ]);
+  const all = namesOf(topic);
   checkConditions(topic, all, note);
   checkToldAbout(topic, all, note);
   const used = namesUsed(topic);
@@ -200,5 +199,10 @@ export function checkTopic(topic: Topic): readonly Problem[] {
   checkFormulas(topic, note);
   checkNames(topic, note);
   checkChanges(topic, note);
+  // What is broken cannot be tried.
+  const isWhole = problems.length === 0;
+  const reckon = isWhole ? trying(compile(topic)) : undefined;
+  checkEverybody(topic, namesOf(topic), note, reckon);
+  checkFallbacks(topic, note, reckon);
   return problems;
 }

@@ -64,6 +64,11 @@ export type Formula = {
   /** It is a year, and no amount. */
   readonly year?: boolean;
   readonly is: string;
+  /**
+   * Where it takes something else for what was not told: the least and the most that it may be by
+   * what is told, as formulas. Where it takes it for one fact by itself, that fact's own say so.
+   */
+  readonly within?: readonly [least: string, most: string];
   readonly source: Source;
 };
 
@@ -204,6 +209,8 @@ export type Finding = {
    * that it is said in every form, with what to do, before the rule and the figures.
    */
   readonly first?: boolean;
+  /** What it hangs on is asked before anything that may only be too heavy, too little or too slow. */
+  readonly askedFirst?: true;
   readonly stop?: Rulings;
   /** What a stop counts as that may hold and need not; absent: unknown. */
   readonly stopOpen?: 'if' | 'care';

@@ -207,7 +207,7 @@ function rulingOf(name: string, word: string, result: Result): Ruling {
 export function findingOf(
   name: string,
   decision: Decision,
-  more: Pick<Finding, 'askedBy' | 'open' | 'stopOpen' | 'first'> = {},
+  more: Pick<Finding, 'askedBy' | 'open' | 'stopOpen' | 'first' | 'askedFirst'> = {},
 ): Finding {
   const results = Object.entries(decision.results);
   const rulings = (level: Level) => {

@@ -2,7 +2,7 @@ import { endsOf } from '../answer/named';
 import { optionOf, textOf } from '../answer/shown';
 import type { FactsGiven } from '../check/given';
 import type { ForEverybody, Worked } from '../define/shapes';
-import { restsOnKnown } from '../formula/reckon';
+import { isSettled } from '../formula/reckon';
 import { holesIn } from '../words/fill';
 import { message } from '../words/message';
 import { nounOr, type Sayable } from '../words/value';
@@ -20,11 +20,7 @@ export function everybodyFor(
 
 /** A text with the values of a case in its holes; nothing while one is not known well enough. */
 export function saidIfKnown({ compiled, run }: Matter, words: string): readonly Sayable[] {
-  const isKnown = holesIn(words).every((name) => {
-    const value = run.value(name);
-    if (value.kind === 'number') return restsOnKnown(value, run.isOpen);
-    return value.kind === 'among' ? value.options.length === 1 : value.yes !== value.no;
-  });
+  const isKnown = holesIn(words).every((name) => isSettled(run.value(name), run.isOpen));
   return isKnown ? [textOf(compiled, run, words)] : [];
 }
 

@@ -13,3 +13,9 @@ export function restsOnKnown(value: Value, isOpen: (key: string) => boolean): bo
   if (value.kind === 'number' && !isClosed(value)) return false;
   return !movedBy(value).some(isOpen);
 }
+
+/** One number or range that rests on nothing unknown, one word, a yes or a no. */
+export function isSettled(value: Value, isOpen: (key: string) => boolean): boolean {
+  if (value.kind === 'number') return restsOnKnown(value, isOpen);
+  return value.kind === 'among' ? value.options.length === 1 : value.yes !== value.no;
+}

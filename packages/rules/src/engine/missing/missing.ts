@@ -10,6 +10,7 @@ import { largestKnown, type Plausible, plausible } from './plausible';
 import { type Deciding, missingSays } from './says';
 import { partnersOf } from './together';
 import { coarsely, edgesOf, finely, shareOf, type Tip, type Tried, tryAll } from './trial';
+import { turnsOf } from './turn';
 import { columnIn, untoldIn } from './untold';
 
 type Weighed = {
@@ -186,8 +187,8 @@ function weighUntold(
 
 /**
  * What to ask next when it cannot be said: what an open danger hangs on before anything that may only
- * be too heavy, what only a proviso hangs on last; within these the fact that decides most first, and
- * of what nobody told at most four.
+ * be too heavy, then what a told rating waits for; what only a proviso hangs on last. Within these the
+ * fact that decides most first, and of what nobody told at most four.
  *
  * How much a fact decides is the share of its plausible values that settle the verdict (for sure
  * over somewhere, or every open decision within), plus the number of open decisions it closes, each
@@ -201,15 +202,9 @@ export function missingFacts(
 ): readonly Missing[] {
   const decisions = openDecisions(setting, run, states);
   const asked = weighAll(setting, run, decisions);
-  // What only a proviso hangs on is asked once the rest is settled.
-  const later = ({ deciding }: Weighed): number =>
-    Number(deciding.every(({ of }) => states.get(of) === 'if'));
-  // A danger that is open is asked before anything that may only be too heavy.
-  const { findings } = setting.compiled.topic;
-  const isDanger = (of: string): boolean =>
-    states.get(of) === 'unknown' && findings[of.replace(/^finding\./, '')]?.first === true;
-  const after = ({ deciding }: Weighed): number => Number(!deciding.some(({ of }) => isDanger(of)));
+  const turn = turnsOf(setting, run, decisions, states);
   return [...asked, ...weighUntold(setting, run, decisions, asked)]
-    .toSorted((a, b) => later(a) - later(b) || after(a) - after(b) || score(b) - score(a))
-    .flatMap((weighed) => told(setting, weighed, say));
+    .map((weighed) => ({ weighed, turn: turn(weighed.fact, weighed.deciding) }))
+    .toSorted((a, b) => a.turn - b.turn || score(b.weighed) - score(a.weighed))
+    .flatMap(({ weighed }) => told(setting, weighed, say));
 }

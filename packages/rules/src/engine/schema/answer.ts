@@ -153,6 +153,7 @@ function limitOf(ids: readonly string[]): Schema {
     headroom: ref('ends'),
     share: ref('interval'),
     state,
+    'uncalledFor?': { const: true },
     'careAt?': ref('ends'),
     roomUsed: ref('interval'),
     source: ref('source'),

@@ -16,8 +16,9 @@ const beside = new Set([
 /** Parts in which something new judges by itself; elsewhere something new waits to be used. */
 const judging = new Set(['limits', 'findings', 'decisions', 'outcomes']);
 
-/** Keys of an entry that hold words. */
+/** Keys of an entry that hold words, or what is looked at and never reckoned with. */
 const words = new Set([
+  ...['within', 'askedFirst'],
   ...['label', 'noun', 'plural', 'exceeded', 'short', 'ask', 'where', 'means', 'says', 'words'],
   ...['sentence', 'wrong', 'because', 'do', 'proviso', 'otherwise', 'open', 'see', 'source'],
 ]);

@@ -37,6 +37,7 @@ export const writeOff = part({
       noun: 'where insurers write off',
       unit: 'USD',
       is: 'choose(known(rig.salvage), max(0, rig.value - rig.salvage), rig.value * writeOff.share)',
+      within: ['0', 'rig.value'],
       source: writeOffSum,
     },
     'writeOff.paid': {

@@ -25,6 +25,7 @@ export const fuel = part({
       noun: 'the miles to the gallon with the trailer',
       unit: 'mpg',
       is: 'choose(drive.hasEngine, choose(fuel.isReckoned || !given(solo.fuelEconomy), gallon.energy * engine.share / route.consumption, solo.fuelEconomy / towing.times), unlimited)',
+      within: ['-unlimited', 'unlimited'],
       source: gallonEquivalent,
     },
     'fuel.used': {
@@ -32,6 +33,7 @@ export const fuel = part({
       noun: 'the fuel used',
       unit: 'gal',
       is: 'choose(drive.hasEngine, choose(fuel.isReckoned || !given(solo.fuelEconomy), engine.energy / (gallon.energy * engine.share), route.distance / solo.fuelEconomy * towing.times), 0)',
+      within: ['-unlimited', 'unlimited'],
       source: gallonEquivalent,
     },
     'tank.size': {

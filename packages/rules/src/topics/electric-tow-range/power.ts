@@ -75,6 +75,7 @@ export const power = part({
       label: 'Of it, what brakes and gear turn to heat; all of it with a full battery',
       unit: 'kW',
       is: 'choose(given(trip.steepestGrade), grade.held * choose(route.isLegged, choose(route.spilled > spilled.little, 1, 1 - regeneration.share), between(1, 1 - regeneration.share)), 0)',
+      within: ['0', 'unlimited'],
       source: mechanics,
     },
     'brakes.power': {

@@ -135,6 +135,7 @@ export const recharge = part({
       noun: 'the current that is stored',
       unit: 'A',
       is: 'min(charger.current, choose(known(battery.mostChargeCurrent), battery.mostChargeCurrent * bank.parallel, acceptance.current)) * pick(chargeEfficiency, battery.chemistry)',
+      within: ['0', 'charger.current'],
       source: chargeHabits,
     },
     'recharge.bulk': {
@@ -183,6 +184,7 @@ export const recharge = part({
       noun: 'the most that the bank is charged with',
       unit: 'V',
       is: "choose(given(charge.equalize) && charge.equalize == 'yes' && battery.chemistry == 'flooded', unlimited, bank.blocks * pick(chargeVoltsMost, battery.chemistry))",
+      within: ['bank.blocks * pick(chargeVoltsMost, battery.chemistry)', 'unlimited'],
       source: chargeVolts,
     },
     'recharge.most': {

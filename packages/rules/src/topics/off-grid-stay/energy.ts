@@ -45,6 +45,7 @@ export const energy = part({
       noun: 'what sun and chargers store',
       unit: 'Ah',
       is: 'choose(given(solar.power) || count(charging.spells) > 0, day.offered * pick(chargeEfficiency, battery.chemistry), 0)',
+      within: ['0', 'unlimited'],
       source: balance,
     },
     'battery.lossByDay': {
@@ -99,6 +100,7 @@ export const energy = part({
       noun: 'the propane for the stay',
       unit: 'lb',
       is: 'choose(given(trip.nights) || given(stay.days), gas.neededPounds, gas.perDay * stay.counted / time.day)',
+      within: ['0', 'unlimited'],
       source: balance,
     },
     'gas.lasts': {

@@ -7,6 +7,7 @@ export const frost = part({
     'frost-aboard': {
       label: 'Frost with water aboard',
       askedBy: ['outside.temperature', 'tanks.place'],
+      askedFirst: true,
       stop: {
         when: 'freezes.tanks',
         wrong: 'Tanks and lines below the floor freeze.',

@@ -116,6 +116,7 @@ export const energy = part({
       noun: 'what sun and chargers bring',
       unit: 'Ah',
       is: 'choose(given(solar.power) || count(charging.spells) > 0, day.offered, 0) + panel.gain',
+      within: ['0', 'unlimited'],
       source: balance,
     },
     'usable.after': {

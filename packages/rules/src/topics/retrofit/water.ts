@@ -29,6 +29,7 @@ export const water = part({
       label: 'Of its water, into the gray tank a day',
       unit: 'gal/d',
       is: "choose(addon.waterDaily > 0, choose(!given(addon.drainsTo) && addon.kind == 'bidet-seat', 0, choose(addon.drainsTo == 'gray', addon.waterDaily, 0)), 0)",
+      within: ['0', 'addon.waterDaily'],
       source: balance,
     },
     'added.toBlack': {

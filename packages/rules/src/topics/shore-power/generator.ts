@@ -113,6 +113,7 @@ export const generator = part({
       label: 'What is left of its power at that altitude',
       unit: '1',
       is: 'choose(given(generator.altitude), max(0, 1 - generator.loss * max(0, generator.altitude)), 1)',
+      within: ['0', '1'],
       source: thinAir,
     },
     'generator.available': {

@@ -19,6 +19,7 @@ export const spare = part({
       unit: '',
       year: true,
       is: 'code.from + spare.codeYear + choose(known(spare.codeWeek), (spare.codeWeek - 1) / year.weeks, 0)',
+      within: ['code.from + spare.codeYear', 'code.from + spare.codeYear + 1'],
       source: dateCode,
     },
     'spare.codeMisread': {

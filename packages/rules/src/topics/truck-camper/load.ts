@@ -49,6 +49,7 @@ export const camperLoad = part({
       noun: 'the heaviest camper',
       unit: 'lb',
       is: 'max(0, min(choose(given(vehicle.cargoRating), cargoRating.counted, unlimited), choose(payload.isRated || !given(vehicle.cargoRating), payload.available - load.people, unlimited)) - beside.camper - camper.loads)',
+      within: ['0', 'unlimited'],
       source: statics,
     },
     'load.isUntold': {

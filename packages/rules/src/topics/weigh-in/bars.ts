@@ -70,6 +70,7 @@ export const barsWeighed = part({
       noun: 'the share restored as weighed',
       unit: '1',
       is: 'choose(tickets.impossible, between(-unlimited, unlimited), choose(pass.twoTold && !known(slack.front), bars.restoredByTwo, between(bars.restoredLeast, bars.restoredMost)))',
+      within: ['-unlimited', 'unlimited'],
       source: statics,
     },
     'bars.momentWeighed': {
@@ -77,6 +78,7 @@ export const barsWeighed = part({
       noun: 'the moment of the bars as weighed',
       unit: 'lb·ft',
       is: 'choose(known(tight.trailer, slack.trailer), trailer.ballToAxle * (read.tightTrailer - read.slackTrailer), (read.tightFront - read.aloneFront) * (vehicle.wheelbase + vehicle.overhang) + (read.tightRear - read.aloneRear) * vehicle.overhang)',
+      within: ['-unlimited', 'unlimited'],
       source: statics,
     },
   },

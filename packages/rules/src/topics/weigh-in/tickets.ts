@@ -48,6 +48,7 @@ export const tickets = part({
       noun: 'the hitched ticket',
       unit: 'lb',
       is: 'choose(known(slack.front, slack.rear, slack.trailer), choose(known(tight.front, tight.rear, tight.trailer), min(printed.slack, printed.tight), printed.slack), printed.tight)',
+      within: ['0', 'unlimited'],
       source: statics,
     },
     'printed.alone': {

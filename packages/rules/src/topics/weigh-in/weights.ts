@@ -74,6 +74,7 @@ export const weighed = part({
       noun: 'the tongue as weighed',
       unit: 'lb',
       is: 'choose(pass.slackAndAlone || !(pass.twoTold || known(lever.reading)), tongue.bySlack, choose(pass.twoTold, tongue.byTwo, tongue.byLever))',
+      within: ['-unlimited', 'unlimited'],
       source: statics,
     },
     'tongue.lifted': {
@@ -94,6 +95,7 @@ export const weighed = part({
       noun: 'the trailer by the passes',
       unit: 'lb',
       is: 'choose(known(tight.front, tight.rear, tight.trailer) && !known(slack.trailer), read.tightFront + read.tightRear + read.tightTrailer, read.slackFront + read.slackRear + read.slackTrailer) - read.aloneFront - read.aloneRear',
+      within: ['-unlimited', 'unlimited'],
       source: statics,
     },
     'trailer.leastSeen': {
@@ -101,6 +103,7 @@ export const weighed = part({
       noun: 'the least the trailer weighs',
       unit: 'lb',
       is: 'choose(tickets.impossible, 0, choose(known(slack.trailer), read.slackTrailer, choose(known(tight.trailer), read.tightTrailer, 0)))',
+      within: ['-unlimited', 'unlimited'],
       source: statics,
     },
     'pass.trailerTold': {
@@ -148,6 +151,7 @@ export const weighed = part({
       noun: 'both together',
       unit: 'lb',
       is: 'choose(known(tight.front, tight.rear, tight.trailer), read.tightFront + read.tightRear + read.tightTrailer, read.slackFront + read.slackRear + read.slackTrailer)',
+      within: ['-unlimited', 'unlimited'],
       source: statics,
     },
     'axle.frontWeighed': {
@@ -155,6 +159,7 @@ export const weighed = part({
       noun: 'the front axle as driven',
       unit: 'lb',
       is: 'choose(known(tight.front), read.tightFront, read.slackFront)',
+      within: ['-unlimited', 'unlimited'],
       source: statics,
     },
     'axle.rearWeighed': {
@@ -162,6 +167,7 @@ export const weighed = part({
       noun: 'the rear axle as driven',
       unit: 'lb',
       is: 'choose(known(tight.rear), read.tightRear, read.slackRear)',
+      within: ['-unlimited', 'unlimited'],
       source: statics,
     },
     'axle.trailerWeighed': {
@@ -169,6 +175,7 @@ export const weighed = part({
       noun: 'the trailer’s axles as driven',
       unit: 'lb',
       is: 'choose(known(tight.trailer), read.tightTrailer, read.slackTrailer)',
+      within: ['-unlimited', 'unlimited'],
       source: statics,
     },
   },

@@ -165,6 +165,7 @@ export const loads = part({
       label: 'Idle draw of the inverter, over the day',
       unit: 'W',
       is: 'choose(count(loads.ac) > 0 || given(inverter.idle), inverter.idle * inverter.hours / time.day, 0)',
+      within: ['0', 'unlimited'],
       source: dataPlate,
     },
     'inverter.current': {

@@ -79,6 +79,7 @@ export const usable = part({
       noun: 'the depth of discharge allowed',
       unit: '%',
       is: "choose(battery.chemistry == 'lifepo4', choose(known(battery.makersDepth), min(battery.makersDepth, depth.lithiumMost), depth.lithium), choose(known(battery.makersDepth), min(battery.makersDepth, depth.lead), depth.lead))",
+      within: ['0', 'max(depth.lithiumMost, depth.lead)'],
       source: depthAllowed,
     },
     'battery.temperatureFactor': {

@@ -137,6 +137,7 @@ export const cylinderFacts = part({
       label: 'Propane in a full cylinder',
       unit: 'lb',
       is: 'choose(known(cylinder.waterCapacity), cylinder.waterCapacity * fill.density, cylinder.fill)',
+      within: ['0', 'unlimited'],
       source: fillingDensity,
     },
     'tank.isTold': {
@@ -155,6 +156,7 @@ export const cylinderFacts = part({
       label: 'Propane in the cylinder in use',
       unit: 'lb',
       is: "choose(cylinder.isWeighed, gas.weighed, choose(tank.isTold && !cylinder.isTold, 0, choose(!given(cylinder.filled) || cylinder.filled == 'yes', cylinder.full, between(0, cylinder.full))))",
+      within: ['0', 'unlimited'],
       source: weighing,
     },
     'cylinder.isWeighed': {

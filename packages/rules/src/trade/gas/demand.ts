@@ -84,6 +84,10 @@ export const demand = part({
       noun: 'what burns for long',
       unit: 'Btu/h',
       is: 'furnace.input * furnace.runs + sum(gas.appliances.input * choose(given(gas.appliances.duty), gas.appliances.duty, 1) * choose(given(gas.appliances.hours), choose(gas.appliances.hours > burst.hours, 1, 0), 1))',
+      within: [
+        'furnace.input * furnace.runs',
+        'furnace.input * furnace.runs + sum(gas.appliances.input)',
+      ],
       source: balance,
     },
     'furnace.heatNight': {
@@ -108,6 +112,7 @@ export const demand = part({
       label: 'Gas a day and night',
       unit: 'Btu',
       is: 'choose(!demand.isListed && given(gas.dayUsed), gas.dayUsed * propane.heat, furnace.heatNight + sum(gas.appliances.input * choose(given(gas.appliances.hours), gas.appliances.hours, time.day) * choose(given(gas.appliances.duty), gas.appliances.duty, 1)))',
+      within: ['-unlimited', 'unlimited'],
       source: balance,
     },
     'demand.isListed': {
@@ -120,6 +125,7 @@ export const demand = part({
       label: 'Something that burns is told; without an end where it is not',
       unit: '',
       is: 'choose(demand.isListed || given(gas.dayUsed), 0, unlimited)',
+      within: ['0', 'unlimited'],
       source: custom,
     },
     'gas.daily': {

@@ -142,6 +142,7 @@ export const frost = part({
   findings: {
     water: findingOf('water.action', frostTable, {
       askedBy: ['water.state', 'tanks.place', 'trailer.use', 'frost.hours', 'outside.temperature'],
+      askedFirst: true,
     }),
   },
 });

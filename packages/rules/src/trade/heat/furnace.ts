@@ -118,6 +118,7 @@ export const furnace = part({
       label: 'Share of the time a furnace usually runs; in frost up to all of it',
       unit: '%',
       is: 'choose(given(outside.temperature), choose(outside.temperature <= frost.point, between(furnace.usualShare, 1), furnace.usualShare), furnace.usualShare)',
+      within: ['furnace.usualShare', '1'],
       source: house,
     },
     'furnace.runs': {

@@ -79,18 +79,27 @@ export const loads = part({
       label: 'Everything, lasting loads at 125 %',
       unit: 'A',
       is: 'sum(shore.appliances.power * choose(given(shore.appliances.hours), choose(shore.appliances.hours >= lasting.from, 1 / lasting.share, 1), 1 / lasting.share)) / volts.nominal + supply.elsewhere / lasting.share',
+      within: [
+        'sum(shore.appliances.power) / volts.nominal',
+        '(sum(shore.appliances.power) / volts.nominal + supply.elsewhere) / lasting.share',
+      ],
       source: lastingLoads,
     },
     'legOne.counted': {
       label: 'Leg one, lasting loads at 125 %',
       unit: 'A',
       is: 'choose(supply.twoLegs, sum(shore.appliances.power * choose(given(shore.appliances.leg), choose(shore.appliances.leg == 1, 1, 0), between(0, 1)) * choose(given(shore.appliances.hours), choose(shore.appliances.hours >= lasting.from, 1 / lasting.share, 1), 1 / lasting.share)) / volts.nominal + supply.elsewhere / lasting.share, load.counted)',
+      within: [
+        '0',
+        '(sum(shore.appliances.power) / volts.nominal + supply.elsewhere) / lasting.share',
+      ],
       source: lastingLoads,
     },
     'legTwo.counted': {
       label: 'Leg two, lasting loads at 125 %',
       unit: 'A',
       is: 'choose(supply.twoLegs, sum(shore.appliances.power * choose(given(shore.appliances.leg), choose(shore.appliances.leg == 2, 1, 0), between(0, 1)) * choose(given(shore.appliances.hours), choose(shore.appliances.hours >= lasting.from, 1 / lasting.share, 1), 1 / lasting.share)) / volts.nominal, 0)',
+      within: ['0', 'sum(shore.appliances.power) / volts.nominal / lasting.share'],
       source: lastingLoads,
     },
     'leg.counted': {

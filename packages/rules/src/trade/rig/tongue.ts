@@ -117,6 +117,7 @@ export const tongueWeight = part({
       noun: 'the propane’s part on the ball',
       unit: 'lb',
       is: 'trailer.propane * choose(known(trailer.propaneAhead), trailer.propaneAhead / trailer.ballToAxle, propane.place)',
+      within: ['-unlimited', 'unlimited'],
       source: custom,
     },
     'tongue.byMoments': {
@@ -144,6 +145,7 @@ export const tongueWeight = part({
       unit: '1',
       // An estimate grew out of the dry tongue, so it is set against the dry trailer.
       is: 'choose(tongue.isEstimate && known(trailer.dryWeight), trailer.dryTongueWeight / trailer.dryWeight, tongue.loaded / trailer.loaded)',
+      within: ['-unlimited', 'unlimited'],
       source: tongueBand,
     },
   },

@@ -100,6 +100,7 @@ export const loadedWeights = part({
       label: 'People and animals',
       unit: 'lb',
       is: 'choose(given(load.occupants), sum(load.occupants.weight), occupant.weight)',
+      within: ['0', 'unlimited'],
       source: occupantMass,
     },
     'load.things': {

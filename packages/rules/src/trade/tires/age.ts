@@ -76,6 +76,7 @@ export const age = part({
       unit: '',
       year: true,
       is: 'code.from + tire.codeYear + choose(known(tire.codeWeek), (tire.codeWeek - 1) / year.weeks, 0)',
+      within: ['code.from + tire.codeYear', 'code.from + tire.codeYear + 1'],
       source: dateCode,
     },
     'tire.codeMisread': {

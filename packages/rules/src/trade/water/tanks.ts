@@ -85,6 +85,7 @@ export const tanks = part({
       noun: 'the fresh water at the start',
       unit: 'gal',
       is: "choose(given(water.onArrival) && water.onArrival == 'yes', water.freshTank, fresh.carried)",
+      within: ['0', 'water.freshTank'],
       source: tankLabel,
     },
     'fresh.carried': {
@@ -92,6 +93,7 @@ export const tanks = part({
       noun: 'the fresh water on the way there',
       unit: 'gal',
       is: "choose(given(trailer.freshWater), choose(fresh.isMisread, between(0, water.freshTank), min(trailer.freshWater, water.freshTank)), choose(given(water.onArrival) && water.onArrival == 'yes', between(0, water.freshTank), water.freshTank))",
+      within: ['0', 'water.freshTank'],
       source: tankLabel,
     },
     'fresh.isMisread': {

@@ -91,6 +91,58 @@ function chosen(ways: readonly Way[]): readonly Way[] {
   return ways.filter((way) => few.includes(way));
 }
 
+/** What two ways differ in first: two options of one choice, or two ranges of one figure. */
+function apartIn(a: Found, b: Found): readonly [Look, Look] | undefined {
+  const at = a.looks.findIndex(({ cell }, i) => cell.value !== b.looks[i]?.cell.value);
+  const [ours, theirs] = [a.looks[at], b.looks[at]];
+  return ours && theirs ? [ours, theirs] : undefined;
+}
+
+/**
+ * Whether one of two ways is the other's neighbor: another option of what is looked for, or the range
+ * of a figure that comes next. Whoever hears of one of them alone may take it for both.
+ */
+function borders(all: readonly Found[], a: Found, b: Found): boolean {
+  const apart = apartIn(a, b);
+  if (!apart) return false;
+  const [low, high] = apart.toSorted((x, y) => x.cell.lo - y.cell.lo);
+  if (!low || !high || Number.isNaN(low.cell.lo)) return true;
+  return !all.some((each) => {
+    const between = apartIn(each, a)?.[0];
+    if (between?.fact !== low.fact) return false;
+    return between.cell.lo > low.cell.lo && between.cell.hi < high.cell.hi;
+  });
+}
+
+/**
+ * The same with every stop that borders on a way that is said: where there is no room for it, a stop
+ * far from all others gives way, then what says again what another says, then its own neighbor.
+ */
+function withStops(
+  found: readonly Found[],
+  few: readonly Way[],
+  proved: (found: Found) => Way | undefined,
+): readonly Way[] {
+  const stops = found.filter(({ level }) => level === 'stop');
+  let said = few;
+  const isSaid = ({ looks }: Found) => said.some((way) => way.looks === looks);
+  const isNext = (stop: Found) => (way: Way) => way.level !== 'stop' && borders(found, stop, way);
+  for (;;) {
+    const left = stops.find((stop) => !isSaid(stop) && said.some(isNext(stop)));
+    if (!left) return said;
+    if (said.length < mostBranches) {
+      const way = proved(left);
+      said = way ? [...said, way] : said.filter((each) => !isNext(left)(each));
+      continue;
+    }
+    const far = (way: Way) => way.level === 'stop' && !said.some(isNext(way));
+    const again = (way: Way) =>
+      way.level !== 'stop' && said.some((each) => each !== way && each.level === way.level);
+    const spare = said.findLast(far) ?? said.findLast(again) ?? said.findLast(isNext(left));
+    said = said.filter((way) => way !== spare);
+  }
+}
+
 /**
  * The branches of an answer to everybody: by what decides and was not told, proved by judging the
  * case with what is looked for and what is presumed.
@@ -100,13 +152,14 @@ export function waysOf(matter: Matter, everybody: ForEverybody): readonly Way[] 
   if (!given) return [];
   const levelAt = levelsOf(matter);
   const looks = everybody.look.filter((fact) => !isTold(matter, fact));
-  const tried = inOrder(split(matter, levelAt, given, looks, everybody.clauses ?? {}));
-  const all = tried.slice(0, mostTried).flatMap(({ looks: way, level }): Way[] => {
+  const found = inOrder(split(matter, levelAt, given, looks, everybody.clauses ?? {}));
+  const proved = ({ looks: way, level }: Found): Way | undefined => {
     const when = Object.fromEntries(way.map(({ fact, cell }) => [fact, cell.value]));
     const facts = { ...matter.asked.facts, ...given, ...when };
     const answer = answerNow(matter.topic, { ...matter.asked, facts });
     const isProved = answer.outcome === matter.topic.outcomes[level].id;
-    return isProved ? [{ looks: way, when, given, answer, level }] : [];
-  });
-  return chosen(all);
+    return isProved ? { looks: way, when, given, answer, level } : undefined;
+  };
+  const all = found.slice(0, mostTried).flatMap((each) => proved(each) ?? []);
+  return inOrder(withStops(found, chosen(all), proved));
 }

@@ -1,4 +1,5 @@
 import { openingOf } from '../../answer/sentence';
+import type { LimitAnswer } from '../../answer/shapes';
 import { textOf } from '../../answer/shown';
 import type { ForEverybody } from '../../define/shapes';
 import { message } from '../../words/message';
@@ -35,18 +36,27 @@ function clauseSaid(matter: Matter, { clauses = {} }: ForEverybody, look: Look):
 const isPicked = ({ topic }: Matter, looks: readonly Look[]): boolean =>
   topic.facts[looks.at(-1)?.fact ?? '']?.kind !== 'quantity';
 
+/**
+ * Whether a limit stands so over all of a branch: one that is looked for in a range may be close to
+ * its end at one edge of the range, with ample room at the other.
+ */
+const isSure = ({ state, used, careAt }: LimitAnswer): boolean =>
+  state === 'stop' || (careAt !== undefined && used.lo > careAt.hi);
+
 /** Why it comes out so, in a few words: what is over, or what is wrong. */
 function reasonSaid(matter: Matter, { answer, level, looks }: Way): readonly Sayable[] {
   if (level === 'ok' || level === 'if') return [];
   const { topic } = matter;
   const limit = decidingLimit({ ...matter, answer });
   const declared = limit && topic.limits[limit.id];
-  if (limit && declared && limit.state === level) {
+  const found = answer.findings.filter((each) => each.level === level);
+  const sure = found.find(({ code }) => code.startsWith(`${level}.`));
+  if (limit && declared && limit.state === level && (isSure(limit) || !sure)) {
     const { short, plural = false, exceeded = false } = declared;
-    const code = level === 'stop' ? 'is-over' : 'is-close';
+    const code = level === 'stop' ? 'is-over' : isSure(limit) ? 'is-close' : 'may-be-close';
     return [message(code, { short: text(short), several: plural, exceeded })];
   }
-  const finding = answer.findings.find((each) => each.level === level);
+  const finding = sure ?? found[0];
   if (!finding) return [];
   const { wrong, do: todo } = finding.messages;
   const { first = false, decision } = topic.findings[finding.id] ?? {};
@@ -57,9 +67,13 @@ function reasonSaid(matter: Matter, { answer, level, looks }: Way): readonly Say
 }
 
 /** What comes out of a branch: the verdict and why. */
-export const outcomeSaid = (matter: Matter, way: Way): Sayable =>
+export const outcomeSaid = (
+  matter: Matter,
+  way: Way,
+  reason: readonly Sayable[] = reasonSaid(matter, way),
+): Sayable =>
   message('sentences', {
-    of: [openingOf(matter.topic, way.level, way.answer.findings), ...reasonSaid(matter, way)],
+    of: [openingOf(matter.topic, way.level, way.answer.findings), ...reason],
   });
 
 /** Branches that say the same of one thing each are said together: “If it is a or b, …”. */
@@ -69,12 +83,17 @@ export function branchesSaid(
   ways: readonly Way[],
 ): readonly Sayable[] {
   const groups = new Map<string, { ifs: Sayable[]; says: Sayable }>();
+  const reasons = new Set<string>();
   for (const way of ways) {
     const says = outcomeSaid(matter, way);
     const clauses = way.looks.map((look) => clauseSaid(matter, everybody, look));
     const whole: Sayable = message('all', { of: clauses });
     const key = JSON.stringify(way.looks.length === 1 ? says : [says, clauses]);
-    const group = groups.get(key) ?? { ifs: [], says };
+    const reason = reasonSaid(matter, way);
+    const isNew = reason.every((each) => !reasons.has(JSON.stringify(each)));
+    for (const each of reason) reasons.add(JSON.stringify(each));
+    // Why is said once; whoever hears a second branch of the kind has it in the ear.
+    const group = groups.get(key) ?? { ifs: [], says: isNew ? says : outcomeSaid(matter, way, []) };
     group.ifs.push(whole);
     groups.set(key, group);
   }

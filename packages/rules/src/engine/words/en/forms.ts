@@ -144,6 +144,10 @@ export const forms = {
     values: { readonly short: Sayable; readonly several: boolean; readonly exceeded: boolean },
     say: Say,
   ) => `${capital(say(values.short))} ${values.several ? 'come' : 'comes'} close.`,
+  'may-be-close': (
+    values: { readonly short: Sayable; readonly several: boolean; readonly exceeded: boolean },
+    say: Say,
+  ) => `${capital(say(values.short))} may come close.`,
   presuming: ({ of }: { readonly of: Sayable }, say: Say) => `That holds ${say(of)}.`,
   'found-there': ({ noun, where }: { readonly noun: Sayable; readonly where: Sayable }, say: Say) =>
     `Where to find ${say(noun)}: ${say(where)}.`,

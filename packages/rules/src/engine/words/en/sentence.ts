@@ -113,12 +113,22 @@ export const sentence = {
     `${say(used)} of ${say(of)}`,
 
   'rests-on': (
-    values: { readonly asked: number; readonly all: number; readonly silent: readonly Sayable[] },
+    values: {
+      readonly asked: number;
+      readonly all: number;
+      readonly silent: readonly Sayable[];
+      /** Those that are rated, and that nothing told of the rig calls for. */
+      readonly uncalledFor: readonly Sayable[];
+    },
     say: Say,
   ) => {
-    const { asked, all, silent } = values;
-    const head = `This rests on ${inLetters(asked)} of the ${inLetters(all)} limits.`;
-    if (silent.length === 0) return head;
-    return `${head} Not asked, for want of a rating: ${listed(silent.map(say))}.`;
+    const { asked, all, silent, uncalledFor } = values;
+    const left = (why: string, of: readonly Sayable[]) =>
+      of.length === 0 ? [] : [`Not asked, ${why}: ${listed(of.map(say))}.`];
+    return [
+      `This rests on ${inLetters(asked)} of the ${inLetters(all)} limits.`,
+      ...left('for want of a rating', silent),
+      ...left('as nothing told calls for it', uncalledFor),
+    ].join(' ');
   },
 };

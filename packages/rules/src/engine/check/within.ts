@@ -1,0 +1,92 @@
+import type { Interval } from '../../quantity';
+import type { Topic } from '../define/shapes';
+import type { Node } from '../formula/grammar/nodes';
+import { reckon } from '../formula/reckon';
+import type { Run } from '../formula/run';
+import type { Inputs } from '../value/values';
+import { named, numberFactor, randomly, told, untold } from './any-facts';
+import type { Fallback } from './fallbacks-in';
+
+/** As often a rule set is tried with facts of all kinds, told and not told. */
+export const tries = 30;
+
+const shown = (value: number, factor: number, unit: string): string =>
+  `${Number((value / factor).toPrecision(6))} ${unit}`.trim();
+
+const isWithin = (value: Interval, least: number, most: number): boolean => {
+  const slack = 1e-6 * Math.max(1, ...[least, most].filter(Number.isFinite).map(Math.abs));
+  return value.lo >= least - slack && value.hi <= most + slack;
+};
+
+export type Trial = {
+  readonly reckon: (inputs: Inputs) => Run;
+  readonly facts: readonly Inputs[];
+  readonly topic: Topic;
+};
+
+/** What was found, and what is wanted; undefined where nothing is wrong. */
+type Lacking = readonly [found: string, wanted: string] | undefined;
+
+const numberOf = (run: Run, node: Node): Interval | undefined => {
+  const value = reckon(node, run.scope);
+  return value.kind === 'number' ? value : undefined;
+};
+
+/**
+ * Tries a declared range: what is taken where nothing was told must lie in it, and whatever is told
+ * then must, too; else the range is not what the told facts prove.
+ */
+export function proofLacking(
+  { reckon: reckoned, facts, topic }: Trial,
+  name: string,
+  names: readonly string[],
+  [least, most]: readonly [Node, Node],
+  unit: string,
+): Lacking {
+  const random = randomly(names.length);
+  for (const base of facts) {
+    const without = reckoned(untold(topic, base, names));
+    const [from, to] = [numberOf(without, least), numberOf(without, most)];
+    const taken = without.value(name);
+    if (!from || !to || taken.kind !== 'number') return undefined;
+    const factor = numberFactor(unit);
+    const range = `${shown(from.lo, factor, unit)} to ${shown(to.hi, factor, unit)}`;
+    if (!isWithin(taken, from.lo, to.hi)) {
+      const is = `${shown(taken.lo, factor, unit)} to ${shown(taken.hi, factor, unit)}`;
+      return [
+        `untold it is taken for ${is}, outside of ${range}, which it says to stay within`,
+        'widen `within`, or take what lies in it',
+      ];
+    }
+    const more = told(topic, base, names, random);
+    const then = reckoned(more).value(name);
+    if (then.kind === 'number' && !isWithin(then, from.lo, to.hi)) {
+      const is = `${shown(then.lo, factor, unit)} to ${shown(then.hi, factor, unit)}`;
+      return [
+        `what is told does not prove that it stays within ${range}: with ${named(topic, more, names)} it is ${is}`,
+        'widen `within` to all that it may be',
+      ];
+    }
+  }
+  return undefined;
+}
+
+/** What stands in for a fact must at least once be something that the fact itself may be. */
+export function standInLacking(
+  { reckon: reckoned, facts, topic }: Trial,
+  { fact = '', taken }: Fallback,
+): Lacking {
+  const declared = topic.facts[fact];
+  if (declared?.kind !== 'quantity') return undefined;
+  const factor = numberFactor(declared.unit);
+  const [least, most] = [declared.least * factor, declared.most * factor];
+  const found = facts.flatMap(
+    (base) => numberOf(reckoned(untold(topic, base, [fact])), taken) ?? [],
+  );
+  if (found.length === 0 || found.some(({ lo, hi }) => hi >= least && lo <= most)) return undefined;
+  const range = `${shown(least, factor, declared.unit)} to ${shown(most, factor, declared.unit)}`;
+  return [
+    `what stands in for ${fact} is never within ${range}, which that may be`,
+    'take what the fact may be',
+  ];
+}
