@@ -104,7 +104,15 @@ const says = { wrong: leaf, because: leaf, do: leaf };
 const rulings = each(entry<Ruling>({ when: leaf, ...says, proviso: leaf }));
 const finding = entry<Finding>({
   ...{ ...called, askedBy: leaf, askedByKnown: leaf, askedWhen: leaf, first: leaf },
-  ...{ settles: leaf, decision: leaf, see: leaf, stopOpen: leaf, otherwise: leaf, source },
+  ...{
+    settles: leaf,
+    saidOpen: leaf,
+    decision: leaf,
+    see: leaf,
+    stopOpen: leaf,
+    otherwise: leaf,
+    source,
+  },
   ...{ stop: rulings, unknown: rulings, if: rulings, care: rulings },
   open: entry<NonNullable<Finding['open']>>(says),
 });

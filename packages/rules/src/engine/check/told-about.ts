@@ -1,5 +1,8 @@
+import type { Facts } from '../define/asked';
 import type { Topic } from '../define/shapes';
 import { holesIn } from '../words/fill';
+import { readFacts } from './facts';
+import { sayProblem } from './messages';
 import { presentId } from './renamed';
 
 type Note = (at: string, found: string, wanted: string) => void;
@@ -29,6 +32,22 @@ export function namesSaid(topic: Topic): ReadonlySet<string> {
     ...[...cautions, ...assumptions].map(({ says }) => says),
   ];
   return new Set(texts.flatMap(holesIn));
+}
+
+const optionsOf = ({ facts }: Topic, name: string): readonly string[] => {
+  const fact = facts[name];
+  return fact?.kind === 'choice' ? fact.options : fact?.kind === 'yes-no' ? ['yes', 'no'] : [];
+};
+
+/** What is presumed for everybody is read as a case would be: a slip there takes the answer away. */
+function checkGiven(topic: Topic, at: string, given: Facts, note: Note): void {
+  const told = Object.entries(given).filter(
+    ([name, value]) =>
+      Object.hasOwn(topic.facts, name) && !(typeof value === 'string' && value.startsWith('=')),
+  );
+  for (const problem of readFacts(topic, Object.fromEntries(told)).problems) {
+    note(at, sayProblem(problem).replace(/ Did you mean .*$/, ''), '');
+  }
 }
 
 /** The texts and words of a topic that stand beside its rules: askings, how-tos, what people call things. */
@@ -71,8 +90,18 @@ export function checkToldAbout(topic: Topic, known: ReadonlySet<string>, note: N
     const given = [each, each.worked, ...(each.fromTold ?? [])].flatMap((of) =>
       Object.keys(of?.given ?? {}),
     );
-    for (const name of [...each.look, ...given]) {
+    for (const name of [...each.look, ...given, ...Object.keys(each.clauses ?? {})]) {
       if (!isFact(name)) note(at, `“${name}” is no fact`, 'name a fact');
+    }
+    for (const of of [each, each.worked, ...(each.fromTold ?? [])]) {
+      checkGiven(topic, at, of?.given ?? {}, note);
+    }
+    for (const [name, words] of Object.entries(each.clauses ?? {})) {
+      const known = optionsOf(topic, name);
+      for (const option of typeof words === 'string' ? [] : Object.keys(words)) {
+        if (!known.includes(option))
+          note(at, `“${option}” is no option of ${name}`, known.join(', ') || 'say it in one text');
+      }
     }
   }
   for (const { says, fits = [] } of topic.cautions) {
@@ -109,7 +138,11 @@ export function checkToldAbout(topic: Topic, known: ReadonlySet<string>, note: N
     for (const [word, options] of Object.entries(values)) {
       const strange = options.find((each) => !known.includes(each));
       if (strange !== undefined || options.length === 0)
-        note('renamed', `“${word}” of “${old}” is now “${strange ?? ''}”`, known.join(', '));
+        note(
+          'renamed',
+          `“${word}” of “${old}” is now ${strange === undefined ? 'nothing' : `“${strange}”`}`,
+          known.join(', '),
+        );
     }
   }
 }

@@ -9,6 +9,7 @@ import { checkBeyond, namesBeyond } from './beyond';
 import { checkChanges } from './changes';
 import { checkConditions, rulesOf } from './conditions';
 import { checkKeys } from './keys';
+import { checkNeverIf } from './never-if';
 import type { Problem } from './problem';
 import { checkTexts } from './text';
 import { checkToldAbout, namesSaid } from './told-about';
@@ -143,6 +144,7 @@ function checkNames(topic: Topic, note: Note): void {
     ...Object.keys(topic.decisions ?? {}),
   ]);
   checkConditions(topic, all, note);
+  checkNeverIf(topic, note);
   checkToldAbout(topic, all, note);
   const used = namesUsed(topic);
   const said = namesSaid(topic);
