@@ -20,7 +20,7 @@ import { type Said, type Say, type Text, text } from '../words/value';
 import { choicesOf, rankingsOf, selectionsOf, seriesOf } from './beyond';
 import { findingAnswers } from './findings';
 import { verdictLevel } from './grounds';
-import { allStates, type Holding } from './levels';
+import { allStates, type Holding, mayApply } from './levels';
 import { bindingLimit, limitAnswers } from './limits';
 import { modelByModel } from './model-by-model';
 import { endsOf, namedValues } from './named';
@@ -143,7 +143,7 @@ export function assemble(topic: Topic, asked: Asked, asOf: string, decided: Deci
       const told = tellings(compiled, run, level);
       return sentenceOf(topic, level, { limits, findings, binding, missing, told });
     },
-    restsOn: () => restsOn(topic, rest.limits),
+    restsOn: () => restsOn(topic, rest.limits, (id) => mayApply(topic.limits[id] ?? {}, run)),
     cautions: () => topic.cautions.map(({ says }) => textOf(compiled, run, says)),
     parameters: () => numbers.map((each) => ({ ...each, label: say(text(each.label)) })),
   });

@@ -92,11 +92,15 @@ function straddling({ topic, limits }: Standing): readonly Sayable[] {
 /** How many facts are asked for in one breath. */
 const mostAsked = 2;
 
+/** What two told facts prove, though they do not settle the verdict. */
+const proved = ({ topic, findings }: Standing): readonly FindingAnswer[] =>
+  findings.filter(({ id, code }) => code.startsWith('care') && topic.findings[id]?.saidOpen);
+
 function unsettled(standing: Standing): readonly Sayable[] {
   const asked = standing.missing.slice(0, mostAsked);
   const of = asked.map(({ fact }) => nounOr(standing.topic.facts[fact], fact));
   const first = of.length === 0 ? [] : [message('find-out', { of })];
-  return [...straddling(standing), ...first];
+  return [...wrongs(proved(standing)), ...straddling(standing), ...first];
 }
 
 function because(level: Level, standing: Standing): readonly Sayable[] {
@@ -181,10 +185,20 @@ export function sentenceOf(topic: Topic, level: Level, standing: Omit<Standing, 
   return message('sentences', { of });
 }
 
-/** On how many limits the verdict rests, and which were not asked; undefined where it rests on none. */
-export function restsOn(topic: Topic, limits: readonly LimitAnswer[]): Said | undefined {
-  const silent = limits.filter((limit) => limit.state === 'not-asked');
-  const asked = limits.length - silent.length;
+/**
+ * On how many limits the verdict rests, and which were not asked for want of a rating; undefined
+ * where it rests on none.
+ *
+ * @param mayApply whether a limit has to do with this rig at all: a ball has none with a fifth-wheel
+ */
+export function restsOn(
+  topic: Topic,
+  limits: readonly LimitAnswer[],
+  mayApply: (id: string) => boolean,
+): Said | undefined {
+  const notAsked = limits.filter((limit) => limit.state === 'not-asked');
+  const silent = notAsked.filter(({ id }) => mayApply(id));
+  const asked = limits.length - notAsked.length;
   // A question that no limit has to do with rests on none, and says nothing of them; nor does one that has a single limit.
   if (asked === 0 || limits.length === 1) return undefined;
   return message('rests-on', {

@@ -20,6 +20,7 @@ const judging = new Set(['limits', 'findings', 'decisions', 'outcomes']);
 const words = new Set([
   ...['label', 'noun', 'plural', 'exceeded', 'short', 'ask', 'where', 'means', 'says', 'words'],
   ...['sentence', 'wrong', 'because', 'do', 'proviso', 'otherwise', 'open', 'see', 'source'],
+  'saidOpen',
 ]);
 
 function withoutWords(value: unknown): unknown {
