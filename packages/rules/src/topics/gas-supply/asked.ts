@@ -44,9 +44,11 @@ export const askings: Readonly<Record<string, Asking>> = {
   },
   dates: {
     label: 'Are cylinder, hose and alarms within their dates?',
-    results: ['finding.cylinder-date', 'finding.hose', 'finding.alarms'],
+    results: ['finding.cylinder-date', 'finding.hose', 'finding.regulator-age', 'finding.alarms'],
     impliedBy: [
       'cylinder.age',
+      'cylinder.stampYear',
+      'regulator.age',
       'hose.age',
       'alarm.gasAge',
       'alarm.monoxideAge',
