@@ -46,14 +46,14 @@ export const askings: Readonly<Record<string, Asking>> = {
     label: 'Are cylinder, hose and alarms within their dates?',
     results: ['finding.cylinder-date', 'finding.hose', 'finding.regulator-age', 'finding.alarms'],
     impliedBy: [
-      'cylinder.age',
       'cylinder.stampYear',
-      'regulator.age',
       'hose.age',
       'alarm.gasAge',
       'alarm.monoxideAge',
       'alarm.gasReplaceBy',
       'alarm.monoxideReplaceBy',
+      'regulator.age',
+      'cylinder.age',
     ],
   },
 };

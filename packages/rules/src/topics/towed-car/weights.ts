@@ -58,6 +58,12 @@ export const towedWeights = part({
       is: 'given(motorhome.weighed) && given(vehicle.gvwr)',
       source: grossRatings,
     },
+    'gross.isOver': {
+      label: 'The motorhome is over its own gross rating',
+      unit: 'yes-no',
+      is: 'gross.isCompared && motorhome.gross > vehicle.gvwr',
+      source: grossRatings,
+    },
     'towed.most': {
       label: 'What may be towed, by the combined rating',
       noun: 'what may be towed',

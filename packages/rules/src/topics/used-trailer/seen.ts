@@ -38,6 +38,12 @@ export const seen = part({
       source: looked,
     },
     'rail.isKnown': known('A frame shop has looked at the rail behind it', 'frame.railWhole'),
+    'rail.isOpen': {
+      label: 'A spring hanger is cracked, and nobody has looked at the rail behind it',
+      unit: 'yes-no',
+      is: 'hanger.isCracked && !rail.isKnown',
+      source: looked,
+    },
     'soft.isKnown': known('It is known how many zones are soft', 'soft.zones'),
     'moves.isKnown': known('It is known whether the structure moves', 'structure.moves'),
     'title.isKnown': known('The title was seen', 'title.state'),

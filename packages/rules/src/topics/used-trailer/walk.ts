@@ -40,7 +40,7 @@ export const walk = part({
         },
       ],
       unknown: {
-        when: 'hanger.isCracked && !rail.isKnown',
+        when: 'rail.isOpen',
         wrong:
           'A spring hanger is cracked, and whether the rail behind it is cracked too is not known yet.',
         because:
@@ -56,9 +56,10 @@ export const walk = part({
       askedWhen: 'frame.isKnown',
       care: {
         when: 'hanger.isCracked',
-        wrong: 'A spring hanger is cracked.',
+        wrong:
+          'A spring hanger is cracked: do not tow the trailer before a frame shop has welded or replaced it.',
         because: 'It holds the axle in its place.',
-        do: 'Have a frame shop weld or replace it, and look at the others, before it is towed.',
+        do: 'Have the other hangers looked at too.',
       },
       otherwise: 'No spring hanger is told to be cracked by itself.',
       source: walkHouse,
