@@ -76,11 +76,10 @@ test('what nobody placed may add whatever it would add anywhere in the body', ()
       (length, back, at, isTold) => {
         const body = length - 3.5;
         const ahead = body * back - body * at;
-        const told = isTold ? { 'trailer.ballToAxle': `${3.5 + body * back} ft` } : {};
         const added = (place: object) =>
           judge({
             ...{ 'trailer.dryWeight': '5,000 lb', 'trailer.length': `${length} ft` },
-            ...told,
+            ...(isTold && { 'trailer.ballToAxle': `${3.5 + body * back} ft` }),
             'trailer.cargo': [{ weight: '300 lb', ...place }],
           }).values['yaw.added'];
         const anywhere = added({});

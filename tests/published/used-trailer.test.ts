@@ -35,7 +35,7 @@ test.each([
 });
 
 /** Custom for the rail; the house's choice for a hanger alone: never sooner than a shop has looked. */
-test.each([
+test.each<[FactsGiven, string]>([
   [{ 'frame.state': 'cracked' }, 'walk-away'],
   [{ 'frame.state': 'rust-through' }, 'walk-away'],
   [{ 'frame.state': 'hanger-cracked' }, 'cannot-say'],

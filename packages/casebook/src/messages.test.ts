@@ -31,7 +31,10 @@ const faults: { readonly [C in Fault['code']]: Extract<Fault, { code: C }> } = {
   'no-id': { code: 'no-id', found: 'x', wanted: 'an id' },
   'no-column': { code: 'no-column', column: 'Value', table: 'the facts' },
   'strange-column': {
-    ...{ code: 'strange-column', found: 'Heft', list: 'trailer.cargo', wanted: 'Weight' },
+    code: 'strange-column',
+    found: 'Heft',
+    list: 'trailer.cargo',
+    wanted: 'Weight',
     near: 'Weight',
   },
   'column-twice': { code: 'column-twice', found: 'A', table: 'the facts', column: 2, first: 'a' },

@@ -109,13 +109,15 @@ test.each(Object.values(topics).map((topic) => [topic.id, topic] as const))(
 
 type Json = string | number | boolean | null | readonly Json[] | { readonly [key: string]: Json };
 
+const isList = (value: Json): value is readonly Json[] => Array.isArray(value);
+
 /** The rule set once for every text in it, with something else in that place. */
 function* eachText(value: Json, other: string): Generator<Json> {
   if (typeof value === 'string') yield other;
   if (typeof value !== 'object' || value === null) return;
   for (const [key, inner] of Object.entries(value)) {
     for (const changed of eachText(inner, other)) {
-      yield Array.isArray(value)
+      yield isList(value)
         ? value.map((each, i) => (String(i) === key ? changed : each))
         : { ...value, [key]: changed };
     }
