@@ -169,3 +169,81 @@ test('a night of furnace in kilowatt-hours closes with the gas it takes', () => 
   const gas = unit(values['furnace.gasNight'].lo * 21_548, 'BTU').toNumber('kWh');
   expect(gas).toBeCloseTo(kilowattHours, 5);
 });
+
+/**
+ * The month on the collar held against the calendar of the machine: the day is stamped nowhere, so
+ * both ends of that month are. That a cylinder is good for 12 years, 7 after an S and 5 after an E is
+ * from memory, after 49 CFR 180.209.
+ */
+describe('the date on a cylinder’s collar', () => {
+  const dated = (year: number, month: number, asOf: string, kind = 'made') =>
+    answerNow(gasSupply, {
+      facts: {
+        'cylinder.stampYear': `${year}`,
+        'cylinder.stampMonth': `${month}`,
+        'cylinder.dateKind': kind,
+      },
+      asOf,
+    });
+  const levelOf = (...told: Parameters<typeof dated>) =>
+    dated(...told).findings.find(({ id }) => id === 'cylinder-date')?.level;
+
+  test('is as long ago as the calendar says, from either end of its month', () => {
+    const now = Date.UTC(2026, 10, 1);
+    const years = (from: number): number => (now - from) / 86_400_000 / 365.2425;
+    for (let month = 1; month <= 12; month += 1) {
+      for (const year of [1998, 2014, 2021, 2025]) {
+        const { lo, hi } = dated(year, month, '2026-11-01').values['cylinder.sinceStamp'];
+        expect(Math.abs(hi - years(Date.UTC(year, month - 1, 1)))).toBeLessThan(0.01);
+        expect(Math.abs(lo - years(Date.UTC(year, month, 1)))).toBeLessThan(0.01);
+      }
+    }
+  });
+
+  test.each([
+    ['2026-10-31', 'care'],
+    ['2026-11-15', 'if'],
+    ['2026-12-02', 'stop'],
+  ])('made in November 2014, on %s: %s', (asOf, level) => {
+    expect(levelOf(2014, 11, asOf)).toBe(level);
+  });
+
+  test.each([
+    ['requalified', 'ok'],
+    ['requalified-s', 'care'],
+    ['requalified-e', 'stop'],
+  ])('June 2020, %s: %s', (kind, level) => {
+    expect(levelOf(2020, 6, '2026-11-01', kind)).toBe(level);
+  });
+
+  test('without its month it is any of the year, and one that lies ahead was misread', () => {
+    const facts = { 'cylinder.stampYear': '2020' };
+    const { lo, hi } = answerNow(gasSupply, { facts, asOf: '2026-11-01' }).values[
+      'cylinder.sinceStamp'
+    ];
+    expect([Math.floor(lo), Math.floor(hi)]).toEqual([5, 6]);
+    const ahead = dated(2027, 1, '2026-11-01');
+    expect(ahead.findings.find(({ id }) => id === 'stamp-misread')?.level).toBe('unknown');
+  });
+
+  test('years that are past stay past, whatever month and year are told beside', () => {
+    for (const stampYear of ['2024', '2010 – 2026', 'unknown']) {
+      const facts = {
+        'cylinder.age': '13 yr',
+        'cylinder.dateKind': 'made',
+        'cylinder.stampYear': stampYear,
+      };
+      const { findings } = answerNow(gasSupply, { facts, asOf: '2026-11-01' });
+      expect(findings.find(({ id }) => id === 'cylinder-date')?.level, stampYear).toBe('stop');
+    }
+  });
+});
+
+test('a pipe shorter than any table prints carries no more than the shortest that is printed', () => {
+  const capacity = (length: string) =>
+    valuesOf({ 'pipe.size': 'half-inch', 'pipe.material': 'iron', 'pipe.length': length })[
+      'pipe.capacity'
+    ].hi;
+  expect(capacity('5 ft')).toBe(capacity('10 ft'));
+  expect(capacity('10 ft')).toBeGreaterThan(capacity('11 ft'));
+});

@@ -65,6 +65,32 @@ test('the resistance to turning is the sum over slices and over what is loaded',
   );
 });
 
+/** By hand: wherever in the body it rides, what nobody placed was counted as riding there too. */
+test('what nobody placed may add whatever it would add anywhere in the body', () => {
+  fc.assert(
+    fc.property(
+      whole(16, 36),
+      fc.double({ min: 0.5, max: 0.6, noNaN: true }),
+      fc.double({ min: 0, max: 1, noNaN: true }),
+      fc.boolean(),
+      (length, back, at, isTold) => {
+        const body = length - 3.5;
+        const ahead = body * back - body * at;
+        const added = (place: object) =>
+          judge({
+            ...{ 'trailer.dryWeight': '5,000 lb', 'trailer.length': `${length} ft` },
+            ...(isTold && { 'trailer.ballToAxle': `${3.5 + body * back} ft` }),
+            'trailer.cargo': [{ weight: '300 lb', ...place }],
+          }).values['yaw.added'];
+        const anywhere = added({});
+        expect(anywhere.lo).toBe(0);
+        expect(anywhere.hi).toBeGreaterThanOrEqual(added({ ahead: `${ahead} ft` }).hi - 1e-6);
+      },
+    ),
+    { numRuns: 200, seed },
+  );
+});
+
 test('two equal loads fore and aft leave the share’s pounds and are seen all the same', () => {
   fc.assert(
     fc.property(whole(1, 400), whole(1, 16), (weight, ahead) => {

@@ -66,6 +66,32 @@ test('the combined rating is kept at the very pound, and no further', () => {
   );
 });
 
+/**
+ * Published: 49 CFR 567.4, the gross rating on the label is the motorhome’s as it stands loaded, with
+ * what rests on its ball: at the very pound it is within it, a pound more is over.
+ */
+test('a weighed motorhome and the tongue keep to its own gross rating at the very pound', () => {
+  fc.assert(
+    fc.property(whole(12_000, 24_000), whole(0, 900), (weighed, tongue) => {
+      const state = (over: number, manner: string) =>
+        judge({
+          'vehicle.gvwr': `${weighed + tongue - over} lb`,
+          'motorhome.weighed': `${weighed} lb`,
+          'towed.manner': manner,
+          'towed.tongue': `${tongue} lb`,
+        }).limits.find(({ id }) => id === 'gross')?.state;
+      expect([state(0, 'trailer'), state(1, 'trailer'), state(1, 'dolly')]).toEqual([
+        'care',
+        'stop',
+        'stop',
+      ]);
+      // On its own wheels the car rests nothing on the ball.
+      if (tongue > 1) expect(state(1, 'four-down')).not.toBe('stop');
+    }),
+    { numRuns: 100, seed },
+  );
+});
+
 /** Published for commerce: 49 CFR 393.42, brakes over 3,000 lb; below it, from memory, state by state. */
 test.each([
   [3001, 'stop'],

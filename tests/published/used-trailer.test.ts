@@ -34,6 +34,36 @@ test.each([
   expect(levelOf({ 'soft.zones': zones }, 'structure')).toBe(level);
 });
 
+/** Custom for the rail; the house's choice for a hanger alone: never sooner than a shop has looked. */
+test.each<[FactsGiven, string]>([
+  [{ 'frame.state': 'cracked' }, 'walk-away'],
+  [{ 'frame.state': 'rust-through' }, 'walk-away'],
+  [{ 'frame.state': 'hanger-cracked' }, 'cannot-say'],
+  [{ 'frame.state': 'hanger-cracked', 'frame.railWhole': 'unknown' }, 'cannot-say'],
+  [{ 'frame.state': 'hanger-cracked', 'frame.railWhole': 'no' }, 'walk-away'],
+  [{ 'frame.state': 'hanger-cracked', 'frame.railWhole': 'yes' }, 'at-its-price'],
+])('a frame of which is told %j: %s', (frame, outcome) => {
+  const facts = {
+    ...frame,
+    ...{ 'soft.zones': '0', 'title.state': 'clean', 'gas.tested': 'holds' },
+    ...{ 'electrics.tested': 'works', 'brakes.tested': 'work' },
+  };
+  expect(judge(facts).outcome).toBe(outcome);
+});
+
+/** The month that is stamped, against the calendar; the years it holds are from memory. */
+test.each([
+  ['2013', '4', 'care'],
+  ['2014', '12', 'ok'],
+])('cylinders made %s, month %s: %s', (year, month, level) => {
+  const facts = {
+    'cylinder.stampYear': year,
+    'cylinder.stampMonth': month,
+    'cylinder.dateKind': 'made',
+  };
+  expect(levelOf(facts, 'dates')).toBe(level);
+});
+
 /** From memory, after the Wood Handbook: wood over 20 % decays; at the edge is within it. */
 test.each([
   ['20 %', 0],

@@ -98,8 +98,17 @@ function sayOver(of: Budgeted, most: number): string {
   return `The document has more than ${many}; a case needs a tenth of them, so split it into several.`;
 }
 
+/** Where nothing was written there is nothing to quote. */
+const withoutGaps = (said: string): string =>
+  said
+    .replaceAll(/“\s*”/g, 'an empty text')
+    .replaceAll(/(^|\s)`\s*`/g, '$1an empty name')
+    .replace(/^an/, 'An');
+
 /** One sentence: what was found and what would be right. */
-export function sayFault(fault: Fault): string {
+export const sayFault = (fault: Fault): string => withoutGaps(worded(fault));
+
+function worded(fault: Fault): string {
   switch (fault.code) {
     case 'over-budget':
       return sayOver(fault.of, fault.most);

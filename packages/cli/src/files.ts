@@ -12,7 +12,7 @@ const mostNameShown = 160;
 /** A file's name as it can stand in a sentence, whatever characters it has. */
 export function named(file: string): string {
   if (file === '-') return 'standard input';
-  if (file === '') return '“”';
+  if (file === '') return 'an empty name';
   const name = onOneLine(file);
   const half = mostNameShown / 2;
   return name.length <= mostNameShown ? name : `${name.slice(0, half)}…${name.slice(-half)}`;

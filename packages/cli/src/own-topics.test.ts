@@ -52,6 +52,10 @@ test.each([
   expect(JSON.parse(again.out)).toMatchObject({ same: true, outcome: 'stays-home' });
   const page = await run(['rules', 'firewood', '--topics', file]);
   expect(page.out).toContain('How much firewood may ride along?');
+  const diff = await run(['rules', 'firewood', '--topics', file, '--diff', '0.9.0']);
+  expect(diff.err).toContain('no kept version “0.9.0” of firewood; none is kept yet');
+  const without = await run(['rules', 'firewood']);
+  expect(without.err).toContain('One of your own comes with `--topics FILE`.');
   const list = await run(['rules', '--topics', file]);
   expect(list.out).toContain('firewood');
   expect(list.out).toContain('tow-fit');

@@ -3,15 +3,16 @@ import { factsSchema, nearest } from '@tarebook/rules/engine';
 import { columns } from './columns';
 import { BadInput } from './files';
 
-type Shelf = Readonly<Record<string, Topic>>;
+export type Shelf = Readonly<Record<string, Topic>>;
 
 export function topicNamed(name: string, among: Shelf = topics): Topic {
   const topic = Object.hasOwn(among, name) ? among[name] : undefined;
   if (topic) return topic;
   const near = nearest(name, Object.keys(among));
   const hint = near ? ` Did you mean ${near}?` : '';
+  const own = among === topics ? ' One of your own comes with `--topics FILE`.' : '';
   throw new BadInput(
-    `There is no topic “${name}”; there are ${Object.keys(among).join(', ')}.${hint}`,
+    `There is no topic “${name}”; there are ${Object.keys(among).join(', ')}.${hint}${own}`,
   );
 }
 

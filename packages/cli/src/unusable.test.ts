@@ -70,7 +70,7 @@ describe('what cannot be opened is told in one sentence, exit code 2', () => {
     ['text that is no UTF-8', ['judge', at('latin.md')], 'not UTF-8'],
     ['a device without end', ['judge', '/dev/zero'], 'longer than 64 MiB'],
     ['a house file that is a folder', ['judge', at('all', 'a.md'), '--house', folder], 'a folder'],
-    ['a name of no letters', ['check', ''], '“”: there is no such file or folder'],
+    ['a name of no letters', ['check', ''], 'an empty name: there is no such file or folder'],
     ['links in a circle, for check', ['check', at('one')], 'round in a circle'],
   ])('%s', async (_, args, says) => {
     const ran = await run(args);

@@ -1,3 +1,4 @@
+import { Readable } from 'node:stream';
 import { parse } from 'csv-parse';
 import { type Entry, entryReader, withoutNames } from './catalogue';
 import { columnsOf, type Side } from './columns';
@@ -14,14 +15,16 @@ export type StreamedRow = ({ readonly entry: Entry } | { readonly refused: Refus
  * is read at the moment, beside the names that stood in it.
  *
  * @param opening how the file begins, by which it is known what stands between its cells
+ * @param pieces its bytes or text as they come; a stream of Node is such a thing
  */
 export async function* entriesFrom(
   file: string,
   side: Side,
   opening: string,
-  text: NodeJS.ReadableStream,
+  pieces: AsyncIterable<string | Uint8Array>,
 ): AsyncGenerator<StreamedRow> {
   const delimiter = delimiterOf(opening);
+  const text = Readable.from(pieces);
   const rows = text.pipe(parse({ ...sheetOptions, delimiter }));
   text.on('error', (problem) => rows.destroy(problem));
   let heads: readonly string[] | undefined;

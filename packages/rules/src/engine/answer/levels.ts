@@ -36,10 +36,15 @@ const gravestOf = (found: readonly Level[]): Level =>
 
 type Asked = Pick<Finding, 'askedBy' | 'askedByKnown' | 'askedWhen'>;
 
+/** Whether it may have to do with this rig at all, whatever was told of it. */
+const mayApply = ({ askedWhen }: Pick<Asked, 'askedWhen'>, run: Run): boolean =>
+  askedWhen === undefined || asTruth(run.value(askedWhen)).yes;
+
 /** Whether a limit or finding is asked at all: a silent rating asks nothing. */
-export function isAsked({ askedBy, askedByKnown, askedWhen }: Asked, run: Run): boolean {
+export function isAsked(asked: Asked, run: Run): boolean {
+  const { askedBy, askedByKnown } = asked;
   if (askedByKnown && !askedByKnown.every((name) => run.known(name))) return false;
-  if (askedWhen !== undefined && !asTruth(run.value(askedWhen)).yes) return false;
+  if (!mayApply(asked, run)) return false;
   return !askedBy || askedBy.some((name) => run.given(name));
 }
 

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { towFit } from '../../topics/tow-fit/index';
 import { conditionRules } from '../condition/rules';
 import type { Finding, Topic } from '../define/shapes';
 import { shelf } from '../define/small-topic.fixture';
@@ -110,6 +111,19 @@ describe('what is to be taken care of is said, however full a limit is', () => {
       /The number 1 is loose\. .+left of 100 lb\.$/,
     );
   });
+});
+
+test('what two told facts prove is said though no verdict can be told', () => {
+  const facts = { 'vehicle.maxTrailerWeight': '5,000 lb', 'trailer.gvwr': '6,000 lb' };
+  const { outcome, sentence: said } = answerNow(towFit, { facts, asOf: '2026-11-01' });
+  expect(outcome).toBe('cannot-say');
+  expect(said).toContain(
+    'That cannot be said yet. The trailer may be loaded to 6,000 lb, more than the 5,000 lb that may be pulled.',
+  );
+  const within = { ...facts, 'trailer.gvwr': '5,000 lb' };
+  expect(answerNow(towFit, { facts: within }).sentence).not.toContain('may be loaded to');
+  const open = { ...facts, 'trailer.gvwr': '4,500–6,000 lb' };
+  expect(answerNow(towFit, { facts: open }).sentence).not.toContain('may be loaded to');
 });
 
 describe('beneath the verdict’s word', () => {

@@ -92,11 +92,15 @@ function straddling({ topic, limits }: Standing): readonly Sayable[] {
 /** How many facts are asked for in one breath. */
 const mostAsked = 2;
 
+/** What two told facts prove, though they do not settle the verdict. */
+const proved = ({ topic, findings }: Standing): readonly FindingAnswer[] =>
+  findings.filter(({ id, code }) => code.startsWith('care') && topic.findings[id]?.saidOpen);
+
 function unsettled(standing: Standing): readonly Sayable[] {
   const asked = standing.missing.slice(0, mostAsked);
   const of = asked.map(({ fact }) => nounOr(standing.topic.facts[fact], fact));
   const first = of.length === 0 ? [] : [message('find-out', { of })];
-  return [...straddling(standing), ...first];
+  return [...wrongs(proved(standing)), ...straddling(standing), ...first];
 }
 
 function because(level: Level, standing: Standing): readonly Sayable[] {

@@ -47,6 +47,9 @@ const exampleOfData = (unit: string): string =>
     ? 'a count such as 2 or “2”'
     : `text such as “${sample(unit)}”, { value, unit } or { lo, hi, unit } with numbers and a unit`;
 
+/** “1” is the unit of a share, which nobody who wrote letters meant. */
+const unitsMeant = unitSymbols.filter((symbol) => symbol !== '1');
+
 type Quantity = Pick<Column, 'unit' | 'least' | 'most'>;
 
 function dimensionOf(unit: string): Dimension {
@@ -105,7 +108,7 @@ function bounded({ lo, hi, unit, about }: Told, want: Quantity, place: Place, no
 function unitGiven(symbol: string, found: string, want: Quantity, place: Place, note: Note) {
   const unit = findUnit(symbol === '' ? '1' : symbol);
   if (!unit) {
-    const near = nearest(symbol, unitSymbols);
+    const near = nearest(symbol, unitsMeant);
     note({
       ...place,
       code: 'no-such-unit',
@@ -141,7 +144,7 @@ function readText(given: string, want: Quantity, place: Place, note: Note): Told
   const found = given.trim();
   const read = readQuantity(given);
   if (wasMisread(read)) {
-    const near = read.code === 'no-such-unit' ? nearest(read.found, unitSymbols) : undefined;
+    const near = read.code === 'no-such-unit' ? nearest(read.found, unitsMeant) : undefined;
     note({ ...place, code: read.code, found: read.found, wanted, ...(near && { near }) });
     return undefined;
   }

@@ -10,6 +10,10 @@ import { wordsOf } from './words-of';
 
 type Note = (at: string, found: string, wanted: string) => void;
 
+/** A unit as a sentence names it; a count has none. */
+const unitSaid = (unit: string | undefined): string =>
+  unit === undefined ? 'nothing' : unit === '' ? 'a plain number' : unit;
+
 const keysAllowed: Readonly<Record<string, readonly string[]>> = {
   all: ['all'],
   any: ['any'],
@@ -65,7 +69,7 @@ function checkCondition(
     if (names.length === 2 && left !== right) {
       note(
         at,
-        `it compares ${left ?? 'nothing'} with ${right ?? 'nothing'}`,
+        `it compares ${unitSaid(left)} with ${unitSaid(right)}`,
         'both sides must share a unit',
       );
     }
@@ -78,7 +82,7 @@ function checkCondition(
     const options = wordsOf(topic, unit, fact) ?? [];
     for (const word of Array.isArray(value) ? value : [value]) {
       if (!options.includes(word))
-        note(at, `“${String(word)}” is no option of ${fact}`, options.join(', '));
+        note(at, `“${String(word)}” is no option of ${fact}`, options.filter(Boolean).join(', '));
     }
   };
   walk(raw);

@@ -56,5 +56,5 @@ export function described(given: unknown): string {
     if (typeof value === 'string') return `${key}: '${value.slice(0, 20)}'`;
     return `${key}: ${typeof value === 'object' && value !== null ? '…' : String(value)}`;
   });
-  return `{ ${told.join(', ')} }`.slice(0, 90);
+  return told.length === 0 ? '{}' : `{ ${told.join(', ')} }`.slice(0, 90);
 }

@@ -103,15 +103,17 @@ const fact: Look = (at, value, note) => {
 const says = { wrong: leaf, because: leaf, do: leaf };
 const rulings = each(entry<Ruling>({ when: leaf, ...says, proviso: leaf }));
 const finding = entry<Finding>({
+  ...{ ...called, askedBy: leaf, askedByKnown: leaf, askedWhen: leaf, first: leaf },
   ...{
-    ...called,
-    askedBy: leaf,
-    askedByKnown: leaf,
-    askedWhen: leaf,
-    first: leaf,
     askedFirst: leaf,
+    settles: leaf,
+    saidOpen: leaf,
+    decision: leaf,
+    see: leaf,
+    stopOpen: leaf,
+    otherwise: leaf,
+    source,
   },
-  ...{ settles: leaf, decision: leaf, see: leaf, stopOpen: leaf, otherwise: leaf, source },
   ...{ stop: rulings, unknown: rulings, if: rulings, care: rulings },
   open: entry<NonNullable<Finding['open']>>(says),
 });

@@ -9,8 +9,17 @@ const placed = ({ fact, row, column }: Problem): string => {
 const hint = (near: string | undefined): string =>
   near === undefined ? '' : ` Did you mean \`${near}\`?`;
 
+/** Where nothing was given there is nothing to quote. */
+const withoutGaps = (said: string): string =>
+  said
+    .replaceAll(/“\s*”/g, 'an empty text')
+    .replaceAll(/(^|\s)`\s*`/g, '$1an empty name')
+    .replace(/^an/, 'An');
+
 /** One sentence that names the place, what was found and what would be right. */
-export function sayProblem(problem: Problem): string {
+export const sayProblem = (problem: Problem): string => withoutGaps(worded(problem));
+
+function worded(problem: Problem): string {
   const { code, fact, found, wanted, near, limit } = problem;
   const at = placed(problem);
   switch (code) {
@@ -84,14 +93,14 @@ export function sayProblem(problem: Problem): string {
     case 'no-reason':
       return `${at}: it has no reason; say in ${wanted}.`;
     case 'loosens-a-rating':
-      return `${at}: ${found} would loosen a rating (${limit}); ${wanted}.`;
+      return `${at}: ${found} would loosen a rating${limit === undefined ? '' : ` (${limit})`}; ${wanted}.`;
     case 'not-a-topic':
       return `${at}: ${found} is not a rule set; give ${wanted}.`;
     case 'broken-topic':
       return `${fact}: it is missing or not what it should be; give ${wanted}.`;
     case 'not-a-saved-answer':
-      return `${fact}: ${found}; ${wanted}.`;
     case 'rule-set':
-      return `${fact}: ${found}; ${wanted}.`;
+      // What is found may be a sentence of its own, and there may be nothing to put in its place.
+      return `${fact || 'an empty name'}: ${[found.replace(/\.$/, ''), wanted].filter(Boolean).join('; ')}.`;
   }
 }

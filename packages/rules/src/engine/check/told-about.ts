@@ -106,7 +106,11 @@ export function checkToldAbout(topic: Topic, known: ReadonlySet<string>, note: N
     for (const [word, options] of Object.entries(values)) {
       const strange = options.find((each) => !known.includes(each));
       if (strange !== undefined || options.length === 0)
-        note('renamed', `“${word}” of “${old}” is now “${strange ?? ''}”`, known.join(', '));
+        note(
+          'renamed',
+          `“${word}” of “${old}” is now ${strange === undefined ? 'nothing' : `“${strange}”`}`,
+          known.join(', '),
+        );
     }
   }
 }

@@ -293,6 +293,12 @@ describe('what nothing uses, or is not there, is told', () => {
 });
 
 describe('what stands beside the rules is refused where it names what is not there', () => {
+  const all = {
+    rule: 'Oak holds.',
+    because: 'It is hard.',
+    look: ['shelf.kind'],
+    otherwise: 'Ask.',
+  };
   test.each<[Partial<Topic>, RegExp]>([
     [
       { askings: { much: { label: 'How much?', results: ['limit.sag'] } } },
@@ -309,6 +315,17 @@ describe('what stands beside the rules is refused where it names what is not the
     [
       { how: { brace: { label: 'Brace', steps: ['To {wall}.'], caution: '', source } } },
       /\{wall\}/,
+    ],
+    [{ everybody: { any: { ...all, given: { 'shelf.kind': 'ash' } } } }, /“ash” is not one of oak/],
+    [{ everybody: { any: { ...all, given: { 'box.weight': '5' } } } }, /“5” has no unit/],
+    [{ everybody: { any: { ...all, given: { 'box.wait': '5 lb' } } } }, /“box\.wait” is no fact/],
+    [
+      { everybody: { any: { ...all, clauses: { 'shelf.sort': 'x' } } } },
+      /“shelf\.sort”, which is no fact/,
+    ],
+    [
+      { everybody: { any: { ...all, clauses: { 'shelf.kind': { okk: 'it is oak' } } } } },
+      /“okk”, which is no option of shelf\.kind; did you mean “oak”/,
     ],
     [{ called: { topic: [], facts: { 'box.wait': ['load'] } } }, /“box\.wait” is no fact/],
     [{ renamed: { 'box.heft': 'box.wait' } }, /“box\.heft” is now “box\.wait”/],

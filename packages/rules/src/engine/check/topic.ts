@@ -11,6 +11,7 @@ import { checkConditions, rulesOf } from './conditions';
 import { checkEverybody } from './everybody';
 import { checkFallbacks } from './fallbacks';
 import { checkKeys } from './keys';
+import { checkNeverIf } from './never-if';
 import type { Problem } from './problem';
 import { namesOf } from './sound';
 import { checkTexts } from './text';
@@ -142,6 +143,7 @@ function namesUsed(topic: Topic): ReadonlySet<string> {
 function checkNames(topic: Topic, note: Note): void {
   const all = namesOf(topic);
   checkConditions(topic, all, note);
+  checkNeverIf(topic, note);
   checkToldAbout(topic, all, note);
   const used = namesUsed(topic);
   const said = namesSaid(topic);

@@ -225,6 +225,8 @@ export type Finding = {
   readonly open?: { readonly wrong: Text; readonly because?: Text; readonly do?: Text };
   /** It answers a question by itself, so that a verdict may rest on it alone. */
   readonly settles?: true;
+  /** A care that holds for certain is said in the sentence also where no verdict can be told. */
+  readonly saidOpen?: true;
   /** The decision whose result is said once there is only one. */
   readonly decision?: string;
   /** The topic that answers more of it, and how that is said: “What to do about sway”. */

@@ -94,8 +94,16 @@ function build(node: Expression, text: string): Node {
     case 'CallExpression':
       return call(node, text);
   }
+  if (node.type === 'Compound') {
+    throw new FormulaError(
+      `“${text}”: two things stand side by side with no sign between them; ${comparing}.`,
+    );
+  }
   throw new FormulaError(`“${text}”: ${node.type} is not used in formulas.`);
 }
+
+const comparing =
+  "to compare a choice with a word write == and the word in quotes, as in a.kind == 'oak'";
 
 /** @throws FormulaError when the text is not a formula. */
 export function parseFormula(text: string): Node {
@@ -104,7 +112,8 @@ export function parseFormula(text: string): Node {
     tree = jsep(text);
   } catch (problem) {
     const reason = problem instanceof Error ? problem.message : String(problem);
-    throw new FormulaError(`“${text}” cannot be read: ${reason}.`);
+    const hint = /(?<![=!<>])=(?!=)/.test(text) ? `; ${comparing}` : '';
+    throw new FormulaError(`“${text}” cannot be read: ${reason}${hint}.`);
   }
   return build(tree, text);
 }

@@ -30,11 +30,14 @@ function refusal(value: unknown): InputError {
   const { error } = shape().safeParse(value);
   const problems = (error?.issues ?? []).map((issue): Problem => {
     const expected = issue.code === 'invalid_type' ? issue.expected : '';
+    const isVersion = issue.path.at(-1) === 'version' && expected === '';
     return {
       code: 'broken-topic',
       fact: issue.path.map(String).join('.') || 'the whole',
       found: '',
-      wanted: kindsOfData[expected] ?? 'what a rule set has there as it is published',
+      wanted: isVersion
+        ? 'three numbers, such as 1.0.0'
+        : (kindsOfData[expected] ?? 'what a rule set has there as it is published'),
     };
   });
   return new InputError(problems, sayProblem);

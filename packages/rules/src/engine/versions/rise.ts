@@ -21,6 +21,7 @@ const words = new Set([
   ...['within', 'askedFirst'],
   ...['label', 'noun', 'plural', 'exceeded', 'short', 'ask', 'where', 'means', 'says', 'words'],
   ...['sentence', 'wrong', 'because', 'do', 'proviso', 'otherwise', 'open', 'see', 'source'],
+  'saidOpen',
 ]);
 
 function withoutWords(value: unknown): unknown {

@@ -136,6 +136,7 @@ function findingShape() {
     decision: z.optional(z.string()),
     see: z.optional(z.object({ topic: z.string(), says: z.string() })),
     settles: z.optional(z.literal(true)),
+    saidOpen: z.optional(z.literal(true)),
     first: z.optional(z.boolean()),
     stop: rulings,
     stopOpen: z.optional(z.enum(['if', 'care'])),

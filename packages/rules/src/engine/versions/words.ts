@@ -83,6 +83,7 @@ const fieldWords: Readonly<Record<string, string>> = {
   'if.when': 'what must be made sure of',
   'care.when': 'what calls for care',
   'care.wrong': 'the sentence said with care',
+  saidOpen: 'whether it is said where no verdict can be told',
   otherwise: 'the sentence said when neither holds',
   open: 'the sentence said when it cannot be told',
   marginLeast: 'what is kept free at the least',

@@ -44,14 +44,16 @@ export const askings: Readonly<Record<string, Asking>> = {
   },
   dates: {
     label: 'Are cylinder, hose and alarms within their dates?',
-    results: ['finding.cylinder-date', 'finding.hose', 'finding.alarms'],
+    results: ['finding.cylinder-date', 'finding.hose', 'finding.regulator-age', 'finding.alarms'],
     impliedBy: [
-      'cylinder.age',
+      'cylinder.stampYear',
       'hose.age',
       'alarm.gasAge',
       'alarm.monoxideAge',
       'alarm.gasReplaceBy',
       'alarm.monoxideReplaceBy',
+      'regulator.age',
+      'cylinder.age',
     ],
   },
 };

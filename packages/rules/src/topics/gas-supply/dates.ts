@@ -1,31 +1,35 @@
 import { part } from '../../engine/define/topic';
 import { house, manual } from '../../trade/bibliography/common';
-import { datesFromMemory } from '../../trade/bibliography/gas';
+import { datesFromMemory, regulatorLife } from '../../trade/bibliography/gas';
 
 const age = (label: string, ask: string, where: string) =>
   ({ kind: 'quantity', label, unit: 'yr', least: 0, most: 60, ask, where }) as const;
 
-/** Cylinders, hoses and alarms carry dates, and are only good for so long. */
+/** Cylinders, regulators, hoses and alarms carry dates, and are only good for so long. */
 export const dates = part({
   facts: {
-    'cylinder.age': age(
-      'Years since the date on the cylinder’s collar',
-      'How many years ago is the latest date stamped on the collar?',
-      'stamped on the collar: month and year of make, or of the last requalification',
-    ),
-    'cylinder.dateKind': {
-      kind: 'choice',
-      label: 'What that date is',
-      noun: 'what the latest date on the collar is',
-      options: ['made', 'requalified', 'requalified-s', 'requalified-e'],
-      ask: 'What date is on the collar, of making or of a requalification, and does an S or an E follow?',
-      where:
-        'the letter behind the latest date on the collar: S after a proof-pressure test, E after a look from outside only; none after a full test, nor on one never requalified',
+    'cylinder.age': {
+      ...age(
+        'Years since the date on the cylinder’s collar',
+        'How many years ago is the latest date stamped on the collar?',
+        'stamped on the collar as month and year of make, or of the last requalification; tell both of them rather than round years',
+      ),
+      silent: {
+        value: 0,
+        says: 'No round years are counted beside month and year.',
+        source: datesFromMemory,
+        quiet: true,
+      },
     },
     'hose.age': age(
       'Age of the hose',
       'How old is the hose?',
       'printed along the hose, or on the crimp',
+    ),
+    'regulator.age': age(
+      'Age of the regulator',
+      'How old is the regulator?',
+      'date on its back or cover, mostly as a year and a week or month; else the trailer’s own year',
     ),
     'hose.sound': {
       kind: 'yes-no',
@@ -43,6 +47,13 @@ export const dates = part({
       range: [0, 3],
       source: house,
     },
+    'regulator.life': {
+      label: 'Age at which a regulator is replaced',
+      unit: 'yr',
+      values: [{ from: '2020-01-01', value: 10 }],
+      range: [10, 15],
+      source: regulatorLife,
+    },
     'hose.life': {
       label: 'Age at which a hose is replaced',
       unit: 'yr',
@@ -51,20 +62,12 @@ export const dates = part({
       source: house,
     },
   },
-  wordTables: {
-    cylinderLife: {
-      label: 'Years a cylinder may be filled after the latest date on its collar',
-      valueUnit: 'yr',
-      values: { made: 12, requalified: 12, 'requalified-s': 7, 'requalified-e': 5 },
-      source: datesFromMemory,
-    },
-  },
   findings: {
     'cylinder-date': {
       label: 'Date of the cylinder',
-      askedBy: ['cylinder.age', 'cylinder.dateKind'],
+      askedBy: ['cylinder.age', 'cylinder.stampYear', 'cylinder.stampMonth', 'cylinder.dateKind'],
       stop: {
-        when: 'cylinder.age > cylinder.life',
+        when: 'cylinder.age > cylinder.life || cylinder.stampCounted > cylinder.life',
         wrong: 'The cylinder is past its date.',
         because: 'No filler may fill it.',
         do: 'Have it requalified, or hand it in.',
@@ -72,12 +75,39 @@ export const dates = part({
       },
       stopOpen: 'if',
       care: {
-        when: 'cylinder.age > cylinder.lookAt',
+        when: 'cylinder.age > cylinder.lookAt || cylinder.stampCounted > cylinder.lookAt',
         wrong: 'The cylinder is about to pass its date.',
         do: 'Show the collar to the filler before the trip.',
       },
       otherwise: 'The cylinder’s date is good.',
       source: datesFromMemory,
+    },
+    'stamp-misread': {
+      label: 'Date on the collar',
+      askedBy: ['cylinder.stampYear'],
+      unknown: {
+        when: 'stamp.isMisread',
+        wrong: 'The date on the collar lies in the future, so it was misread.',
+        do: 'Read month and year again, with a lamp.',
+      },
+      otherwise: 'The date on the collar can be right.',
+      source: datesFromMemory,
+    },
+    'regulator-age': {
+      label: 'Regulator and its age',
+      askedBy: ['regulator.age'],
+      care: {
+        when: 'regulator.age > regulator.life',
+        wrong: 'The regulator is older than {regulator.life}.',
+        because: 'Its diaphragm hardens, and then it leaks or lets too much pressure through.',
+        do: 'Have a licensed shop replace it, and the pressure behind it measured.',
+      },
+      open: {
+        wrong: 'The regulator may be past its years.',
+        do: 'Read the date on its back or cover; without one, have a shop measure the pressure.',
+      },
+      otherwise: 'The regulator is not past its years.',
+      source: regulatorLife,
     },
     hose: {
       label: 'Hose and its date',
@@ -110,11 +140,10 @@ export const dates = part({
     },
   },
   formulas: {
-    'cylinder.life': {
-      label: 'Years it may be filled after that date',
-      noun: 'how long its date is good',
+    'cylinder.stampCounted': {
+      label: 'Years since month and year; none where only round years are told',
       unit: 'yr',
-      is: 'pick(cylinderLife, cylinder.dateKind)',
+      is: 'choose(given(cylinder.age) && !given(cylinder.stampYear), 0, cylinder.sinceStamp)',
       source: datesFromMemory,
     },
     'cylinder.lookAt': {

@@ -11,6 +11,7 @@ import { alarmHeard } from '../../trade/gas/alarm-heard';
 import { alarms } from '../../trade/gas/alarms';
 import { boil } from '../../trade/gas/boil';
 import { connection } from '../../trade/gas/connection';
+import { cylinderStamp } from '../../trade/gas/cylinder-stamp';
 import { cylinderFacts } from '../../trade/gas/cylinders';
 import { demand } from '../../trade/gas/demand';
 import { vapor } from '../../trade/gas/vapor';
@@ -47,6 +48,7 @@ const parts = [
   pipes,
   vapor,
   boil,
+  cylinderStamp,
   dates,
   alarms,
   assumed,

@@ -33,8 +33,8 @@ export const pipes = part({
     'pipe.size': {
       kind: 'choice',
       label: 'Gas pipe',
-      options: ['half-inch', 'three-quarter-inch'],
-      ask: 'Is the gas pipe half-inch or three-quarter-inch?',
+      options: ['three-eighths-inch', 'half-inch', 'three-quarter-inch'],
+      ask: 'Is the gas pipe three-eighths, half-inch or three-quarter-inch?',
       where: 'marking on pipe or fitting; the nominal size, not a tape’s',
     },
     'pipe.material': {
@@ -62,6 +62,12 @@ export const pipes = part({
       values: [{ from: '2020-01-01', value: 60 }],
       source: pipeTable,
     },
+    'pipe.tableLeast': {
+      label: 'Shortest pipe that such tables print; a shorter one counts as this',
+      unit: 'ft',
+      values: [{ from: '2020-01-01', value: 10 }],
+      source: pipeLaw,
+    },
     'pipe.exponent': {
       label: 'Power with which a longer pipe carries less',
       unit: '',
@@ -71,10 +77,15 @@ export const pipes = part({
   },
   wordTables: {
     pipeAtSixty: {
+      // Of three-eighths the table prints nothing: it carries less than half-inch, and so stands as its most.
       label:
-        'Capacity of 60 ft of iron pipe at 11 inches of water column, with a drop of half an inch',
+        'Capacity of 60 ft of iron pipe at 11 inches of water column, with a drop of half an inch; of three-eighths, the most',
       valueUnit: 'Btu/h',
-      values: { 'half-inch': 103_000, 'three-quarter-inch': 217_000 },
+      values: {
+        'three-eighths-inch': 103_000,
+        'half-inch': 103_000,
+        'three-quarter-inch': 217_000,
+      },
       source: pipeTable,
     },
   },
@@ -83,14 +94,14 @@ export const pipes = part({
       label: 'What an iron pipe of that size carries at that length',
       noun: 'what iron pipe carries',
       unit: 'Btu/h',
-      is: 'pick(pipeAtSixty, pipe.size) * power(pipe.tableLength / pipe.length, pipe.exponent)',
+      is: 'pick(pipeAtSixty, pipe.size) * power(pipe.tableLength / max(pipe.length, pipe.tableLeast), pipe.exponent)',
       source: pipeLaw,
     },
     'pipe.capacity': {
       label: 'What the pipe carries at that length, with a drop of half an inch of water column',
       noun: 'what the pipe carries',
       unit: 'Btu/h',
-      is: "choose(pipe.material == 'iron', pipe.ifIron, between(0, pipe.ifIron))",
+      is: "choose(pipe.material == 'iron' && pipe.size != 'three-eighths-inch', pipe.ifIron, between(0, pipe.ifIron))",
       source: pipeLaw,
     },
   },
@@ -105,6 +116,18 @@ export const pipes = part({
         do: 'Have a licensed gas fitter size it by the table of that very tube.',
       },
       otherwise: 'It is iron pipe, as the table has it.',
+      source: pipeTable,
+    },
+    'pipe-size': {
+      label: 'Size of the pipe',
+      askedBy: ['pipe.size'],
+      unknown: {
+        when: "pipe.size == 'three-eighths-inch'",
+        wrong:
+          'What three-eighths pipe carries is not told here; it is less than half-inch of that length.',
+        do: 'Have a licensed gas fitter size it by the table of that very tube.',
+      },
+      otherwise: 'It is a size that the table has.',
       source: pipeTable,
     },
   },

@@ -33,9 +33,10 @@ import { yaw } from './yaw';
  *     share under 7 % (pin 10 %)           stop     H   the very finding of tow fit
  *     share 10 to 15 % (pin 15 to 25 %)    band     C   outside it care
  *     tongue not told                      unknown      by estimate, or load not told: if
- *     load adds 30 % to yaw inertia        care     H   the inertia itself: mechanics, P
+ *     load adds 30 % to yaw inertia        care     H   the inertia itself: mechanics, P; unplaced,
+ *                                                      up to 0.6 of the body from the axles, H
  *     110 in ≙ 20 ft, 4 in a foot          care     C   rule of thumb, never a stop
- *     overhang over 0.45 of the wheelbase  care     C
+ *     overhang over 0.45 of the wheelbase  care     H   the lever itself: statics, P
  *     vehicle lighter than the trailer     care     C   on a ball alone, as are bars and sway control
  *     front pressed beyond what it weighs  stop     C   as in weigh-in
  *     speed over 55, over 65 mph           care     M

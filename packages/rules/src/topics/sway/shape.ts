@@ -1,6 +1,6 @@
 import { part } from '../../engine/define/topic';
 import { custom } from '../../trade/bibliography/common';
-import { overhangRule, wheelbaseRule } from '../../trade/bibliography/sway';
+import { overhangHouse, wheelbaseRule } from '../../trade/bibliography/sway';
 
 /**
  * Which one leads: length of the trailer against the wheelbase, the ball’s overhang against it, and
@@ -34,7 +34,8 @@ export const shape = part({
       noun: 'the overhang above which care is due',
       unit: '1',
       values: [{ from: '2020-01-01', value: 0.45 }],
-      source: overhangRule,
+      range: [0.35, 0.45],
+      source: overhangHouse,
     },
   },
   formulas: {
@@ -85,7 +86,7 @@ export const shape = part({
       },
       open: { wrong: 'The ball may stand far behind the rear axle.', do: 'Measure it.' },
       otherwise: 'The ball stands near enough to the rear axle.',
-      source: overhangRule,
+      source: overhangHouse,
     },
     'lighter-vehicle': {
       label: 'Vehicle lighter than the trailer',

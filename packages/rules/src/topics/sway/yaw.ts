@@ -15,7 +15,8 @@ const ofTank = (water: string): string => `${water} * water.density * ${squared(
  *      ├───── 12 ft ─────────┼─────── 12 ft ───────┤     two of 150 lb: the share stays right,
  *      150 · 12²                           150 · 12²     and the trailer swings like a dumbbell
  *
- * Set against the empty trailer’s own, taken as an even bar of its length without the A-frame.
+ * Set against the empty trailer’s own, taken as an even bar of its length without the A-frame. What
+ * nobody placed may ride at the farther end: axles stand behind the middle of most bodies.
  */
 export const yaw = part({
   parameters: {
@@ -32,6 +33,14 @@ export const yaw = part({
       unit: '',
       values: [{ from: '2020-01-01', value: 12 }],
       source: evenBody,
+    },
+    'yaw.reachShare': {
+      label: 'How far the farther end of a body lies from the axles, of its length, at the most',
+      noun: 'how far the farther end lies from the axles',
+      unit: '1',
+      values: [{ from: '2020-01-01', value: 0.6 }],
+      range: [0.6, 0.8],
+      source: yawHouse,
     },
     'yaw.careAbove': {
       label: 'What load may add to the resistance to turning before it is a care',
@@ -53,8 +62,15 @@ export const yaw = part({
     'yaw.unplaced': {
       label: 'Square of the way from the axles, of what nobody placed in the body',
       unit: 'ft²',
-      is: 'between(0, yaw.body * yaw.body / 4)',
+      is: 'between(0, yaw.reach * yaw.reach)',
       source: statics,
+    },
+    'yaw.reach': {
+      label: 'From the axles to the farther end of the body; untold, a share of its length',
+      noun: 'from the axles to the farther end of the body',
+      unit: 'ft',
+      is: 'choose(known(trailer.ballToAxle), max(trailer.ballToAxle - yaw.frame, trailer.length - trailer.ballToAxle), yaw.body * yaw.reachShare)',
+      source: yawHouse,
     },
     'yaw.empty': {
       label: 'Resistance to turning, empty',

@@ -4,9 +4,13 @@ import type { Asking } from '../../engine/define/shapes';
 export const askings = {
   most: {
     label: 'How much may I tow behind the motorhome?',
-    results: ['towed.most', 'limit.combined'],
+    results: ['towed.most', 'limit.combined', 'limit.gross'],
     impliedBy: ['vehicle.gcwr', 'motorhome.weighed'],
     says: [
+      {
+        when: 'gross.isOver',
+        says: 'Nothing may be towed so: the motorhome comes to {motorhome.gross}, and its own gross rating is {vehicle.gvwr}.',
+      },
       { says: 'By the combined rating {towed.most} may be towed, dolly or trailer with it.' },
       {
         says: 'What may be towed is the combined rating less the motorhome as it rolls, and how it may roll says the car’s own manual.',

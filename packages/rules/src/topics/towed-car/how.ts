@@ -19,7 +19,7 @@ export const how = {
   'weigh-it': {
     label: 'How it is found out what may be towed',
     steps: [
-      'Weigh the motorhome loaded, tanks and people too, axle by axle.',
+      'Weigh the motorhome loaded, tanks and people too, axle by axle, and hold it against its own gross rating.',
       'Take that off the combined rating on its label: what is left may be towed.',
       'Weigh the car with its fuel and things, and add the dolly or trailer.',
       'Then hold it against receiver, bar, base plate and dolly: the lowest counts.',

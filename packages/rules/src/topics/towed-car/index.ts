@@ -22,12 +22,16 @@ import { towedWeights } from './weights';
  * motorhome.weighed, motorhome.rearWeighed, towed.*, carrier.* (dolly or trailer), towBar.*.
  *
  *     motorhome + all towed over the combined rating  stop     C   not weighed: 0 up to GVWR
+ *     weighed, with the ball, over its own rating     stop     P   49 CFR 567.4, from the label
  *     any part over its rating                        stop     C   margin 5 %, H
+ *     rear axle by moments behind the overhang        stop     C   the moments: statics, P
+ *     tongue of dolly or trailer untold               range    C   up to 15 % of it
  *     manual forbids four down, or a dolly            stop     C   not read: if; no fact is a gearbox
  *     no brake over 3,000 lb                          stop     P for commerce (49 CFR 393.42), else C
  *     no brake, or untold, over 1,000 lb              if       M   state and both makers
  *     bar up toward the motorhome, or 3 in down       stop     C
- *     no cables, lights, breakaway; steering locked   stop     C   not told: if
+ *     no cables, lights, breakaway; steering locked   stop     C   not told: if; no breakaway up to
+ *                                                                  1,000 lb: care
  *     battery not kept up                             care     C
  *
  * Outcomes: may be towed · may be towed if · with care · not towed so · cannot say.
@@ -60,7 +64,7 @@ const parts = [rig, borrowed, towedFacts, towedWeights, manner, joined, round] a
 /** May this car be towed behind this motorhome, and how? */
 export const towedCar = defineTopic({
   id: 'towed-car',
-  version: '1.1.2',
+  version: '2.0.0',
   title: 'A car behind a motorhome',
   question: 'May this car be towed behind this motorhome, how, and how much may it weigh?',
   facts: gather('facts', parts),
@@ -82,7 +86,14 @@ export const towedCar = defineTopic({
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },
   apart: {},
-  headline: ['towed.most', 'towed.all', 'motorhome.combined', 'motorhome.rear', 'towed.onBall'],
+  headline: [
+    'towed.most',
+    'towed.all',
+    'motorhome.combined',
+    'motorhome.gross',
+    'motorhome.rear',
+    'towed.onBall',
+  ],
   assumptions: [
     {
       when: 'motorhome.isUnweighed',

@@ -15,6 +15,7 @@ const rated = {
  *     ├────────────────────────── combined rating ──────────────────────────┤
  *
  * Not weighed, the motorhome may be anything up to its gross rating: what holds at that holds.
+ * Weighed, it is held against that rating itself, with what a dolly or trailer puts on the ball.
  * Behind a long overhang a pound on the ball puts more than a pound on the rear axle.
  */
 export const towedWeights = part({
@@ -42,6 +43,25 @@ export const towedWeights = part({
       noun: 'the motorhome as it rolls',
       unit: 'lb',
       is: 'choose(given(motorhome.weighed), motorhome.weighed, between(0, vehicle.gvwr))',
+      source: grossRatings,
+    },
+    'motorhome.gross': {
+      label: 'Motorhome as weighed, with what rests on the ball',
+      noun: 'the motorhome with what rests on the ball',
+      unit: 'lb',
+      is: 'motorhome.weighed + towed.onBall',
+      source: weights,
+    },
+    'gross.isCompared': {
+      label: 'The motorhome was weighed, and its gross rating is told',
+      unit: 'yes-no',
+      is: 'given(motorhome.weighed) && given(vehicle.gvwr)',
+      source: grossRatings,
+    },
+    'gross.isOver': {
+      label: 'The motorhome is over its own gross rating',
+      unit: 'yes-no',
+      is: 'gross.isCompared && motorhome.gross > vehicle.gvwr',
       source: grossRatings,
     },
     'towed.most': {
@@ -90,6 +110,16 @@ export const towedWeights = part({
       margin: 'margin.other',
       marginLeast: 'margin.least',
       source: combinedRating,
+    },
+    gross: {
+      ...rated,
+      label: 'Motorhome’s own gross rating',
+      short: 'the motorhome’s gross rating',
+      exceeded: true,
+      used: 'motorhome.gross',
+      limit: 'vehicle.gvwr',
+      askedWhen: 'gross.isCompared',
+      source: grossRatings,
     },
     'towed-weight': {
       ...rated,

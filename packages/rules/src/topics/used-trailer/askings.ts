@@ -1,5 +1,9 @@
 import type { Asking } from '../../engine/define/shapes';
 
+const ended = 'No price makes up for what was found.';
+const railFirst =
+  'Neither pay nor tow it before a frame shop has found the rail behind the cracked spring hanger whole.';
+
 /** What people ask about a used trailer. */
 export const askings = {
   look: {
@@ -10,18 +14,23 @@ export const askings = {
     label: 'What must be spent before the first trip?',
     results: ['first.cost', 'offer.most', 'finding.price'],
     impliedBy: ['price.asked', 'price.dry'],
-    says: 'Before the first trip {first.cost} must be spent.',
+    says: [
+      { when: 'walk.isOn', says: ended },
+      { when: 'rail.isOpen', says: railFirst },
+      { says: 'Before the first trip {first.cost} must be spent.' },
+    ],
   },
   walk: {
     label: 'Do I walk away?',
     results: ['verdict'],
     impliedBy: ['frame.state', 'soft.zones', 'structure.moves', 'title.state', 'gas.tested'],
     says: [
-      { when: 'walk.isOn', says: 'No price makes up for what was found.' },
+      { when: 'walk.isOn', says: ended },
       {
         when: 'walk.isOff',
         says: 'No: frame, floor, walls and title are such that it need not end there; the rest is a price.',
       },
+      { when: 'rail.isOpen', says: railFirst },
       {
         says: 'Walk away from a cracked frame, soft zones, a title branded, missing or another’s, and leaking gas that the seller shrugs at.',
       },

@@ -20,6 +20,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
         sound: 'the frame is sound',
         'surface-rust': 'it is rusty on its surface',
         'rust-through': 'it is rusted through',
+        'hanger-cracked': 'a spring hanger is cracked',
         cracked: 'it is cracked',
       },
     },

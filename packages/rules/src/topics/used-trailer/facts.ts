@@ -39,13 +39,25 @@ export const usedFacts = part({
       'Is the certification label there, with weights that can be read?',
       'left front outside, and the cargo label by the door',
     ),
-    'frame.state': choice(
-      ['sound', 'surface-rust', 'rust-through', 'cracked'],
-      'Frame and spring hangers',
-      'the frame',
-      'Is the frame sound, rusty on its surface, rusted through, or cracked, at spring hangers and A-frame above all?',
-      'from beside it with a lamp, a screwdriver against the rust',
-    ),
+    'frame.state': {
+      ...choice(
+        ['sound', 'surface-rust', 'rust-through', 'hanger-cracked', 'cracked'],
+        'Frame and spring hangers',
+        'the frame',
+        'Is the frame sound, rusty on its surface, rusted through or cracked, or is it a spring hanger that is cracked?',
+        'from beside it with a lamp, a screwdriver against the rust; the A-frame and both sides of every hanger above all',
+      ),
+      means:
+        'A hanger holds the spring; it is a part that a frame shop welds or replaces. The rail it hangs on is the frame itself.',
+    },
+    'frame.railWhole': {
+      kind: 'yes-no',
+      label: 'Rail behind the cracked hanger found whole',
+      noun: 'whether the rail behind the cracked hanger is whole',
+      instead: 'Have a frame shop look at the rail behind the cracked hanger',
+      ask: 'Has a frame shop found the rail behind the cracked hanger whole?',
+      where: 'a frame shop, in writing, before any money',
+    },
     'axle.wear': choice(
       ['even', 'one-edge'],
       'Wear of the tires',
@@ -146,7 +158,7 @@ export const usedFacts = part({
       'Gas cylinders’ dates',
       'the cylinders’ dates',
       'Are the gas cylinders within their dates?',
-      'stamped on the collar; a later mark tells of a renewed test',
+      'stamped on the collar, month and year; a later mark tells of a renewed test, and a letter behind it how long that holds',
     ),
     'price.asked': {
       ...money,

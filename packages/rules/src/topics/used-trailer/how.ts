@@ -19,7 +19,7 @@ export const how = {
     steps: [
       'Chock the wheels and leave it on them.',
       'Lie beside it, not under it, and follow the frame with a lamp from the coupler to the bumper.',
-      'Look at the spring hangers from both sides: a crack shows as a line of rust.',
+      'Look at the spring hangers from both sides: a crack shows as a line of rust. Follow it: into the rail it is the frame’s.',
       'Try rust with a screwdriver; what gives is through.',
     ],
     caution: 'Never under a trailer on a jack.',

@@ -3,6 +3,7 @@ import { standingOn } from '../../engine/formula/standing-on';
 import { custom } from '../../trade/bibliography/common';
 import { looked, priceBook, titles, wetMeter } from '../../trade/bibliography/used-trailer';
 import { alarms } from '../../trade/gas/alarms';
+import { cylinderStamp } from '../../trade/gas/cylinder-stamp';
 import { rigTrade } from '../../trade/rig/index';
 import { tireTrade } from '../../trade/tires/index';
 import { askings } from './askings';
@@ -21,14 +22,16 @@ import { verdictOnWalking } from './walking';
 /*
  * Facts, outcomes and thresholds, each with the class of its source.
  *
- * Facts: title.state, label.state, frame.state, axle.wear, soft.zones, soft.quoted, structure.moves, found.spots
+ * Facts: title.state, label.state, frame.state, frame.railWhole, axle.wear, soft.zones, soft.quoted, structure.moves, found.spots
  * (rows with a place: moisture, quote), gas.tested, gas.sellerMends, electrics.tested, brakes.tested,
- * cylinders.dates, price.asked, price.dry; shared: tire.codeYear, -Week, -Digits, alarm.gasAge,
- * alarm.monoxideAge and their replace-by dates, trailer.axles.
+ * cylinders.dates, price.asked, price.dry; shared: tire.codeYear, -Week, -Digits, cylinder.stampYear,
+ * -Month, -dateKind, alarm.gasAge, alarm.monoxideAge and their replace-by dates, trailer.axles.
  *
  * C custom of the trade, H the house's choice, M from memory, I invented.
  *
  *     frame cracked                              walk away  C    rusted through: H
+ *     spring hanger cracked                      unknown    C    rail whole by a frame shop: care, H; rail
+ *                                                            cracked: the frame is
  *     soft in more than one zone                 walk away  C    a wall that moves: H; one zone: care
  *     no title, another's name, branded          walk away  C    a lien: if the lender is paid first;
  *     the number differs                         walk away  C    no title issued there, or a paper: if
@@ -37,6 +40,8 @@ import { verdictOnWalking } from './walking';
  *     gas, electrics, brakes untested            if
  *     wood over 20 % of moisture                 care       M
  *     tires of six years and more                care       C    the family of tires
+ *     cylinder past 12 years; 7 with S, 5 with E care       M    from the month that is stamped
+ *     alarm past its date: gas 5, monoxide 7     care       M    a replace-by date decides alone
  *     first costs, each from … to …              range      I    asking price against a dry one's: care
  *
  * Outcomes: nothing against it · nothing against it if · at its price · walk away · cannot say.
@@ -67,6 +72,7 @@ const borrowed = {
 const parts = [
   usedFacts,
   tireAge,
+  cylinderStamp,
   borrowed,
   seen,
   walk,
@@ -86,6 +92,7 @@ export const usedTrailer = defineTopic({
   facts: gather('facts', parts),
   parameters: gather('parameters', parts),
   tables: {},
+  wordTables: gather('wordTables', parts),
   formulas: gather('formulas', parts),
   selections: gather('selections', parts),
   limits: {},
@@ -129,7 +136,13 @@ export const usedTrailer = defineTopic({
     {
       says: 'Never under a trailer on a jack; have a ladder held, and do not walk on a soft roof.',
       source: looked,
-      fits: ['finding.frame', 'finding.frame-rust', 'finding.structure', 'finding.structure-moves'],
+      fits: [
+        'finding.frame',
+        'finding.hanger',
+        'finding.frame-rust',
+        'finding.structure',
+        'finding.structure-moves',
+      ],
     },
     {
       says: 'A meter reads behind a skin only roughly; what is opened shows more than was seen.',

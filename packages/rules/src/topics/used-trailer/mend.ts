@@ -103,6 +103,7 @@ export const mend = part({
       label: 'Cylinders and alarms',
       askedBy: [
         'cylinders.dates',
+        'cylinder.stampYear',
         'alarm.gasAge',
         'alarm.monoxideAge',
         'alarm.gasReplaceBy',

@@ -1,6 +1,6 @@
 import type { Formula, Parameter } from '../../engine/define/shapes';
 import { part } from '../../engine/define/topic';
-import { alarmDates } from '../../trade/bibliography/gas';
+import { alarmDates, datesFromMemory } from '../../trade/bibliography/gas';
 import { looked, priceBook } from '../../trade/bibliography/used-trailer';
 
 const price = (label: string, value: number): Parameter => ({
@@ -23,6 +23,7 @@ const book = [
   ...span('One tire, mounted', 'price.tire', 110, 220),
   ...span('One soft zone opened and rebuilt', 'price.zone', 600, 3500),
   ...span('One axle', 'price.axle', 400, 1800),
+  ...span('Spring hanger welded or replaced, the others looked at', 'price.hanger', 150, 900),
   ...span('Gas tested and mended', 'price.gas', 100, 700),
   ...span('Electrics looked through', 'price.electrics', 100, 900),
   ...span('Brakes mended', 'price.brakes', 200, 900),
@@ -57,8 +58,14 @@ export const firstCost = part({
     'dates.arePast': {
       label: 'Cylinders or alarms are past their dates',
       unit: 'yes-no',
-      is: "(cylinders.areKnown && cylinders.dates == 'past') || alarm.gasPast || alarm.monoxidePast || alarm.gasTold > alarm.gasLife || alarm.monoxideTold > alarm.monoxideLife",
+      is: "(cylinders.areKnown && cylinders.dates == 'past') || cylinder.stampPast || alarm.gasPast || alarm.monoxidePast || alarm.gasTold > alarm.gasLife || alarm.monoxideTold > alarm.monoxideLife",
       source: alarmDates,
+    },
+    'cylinder.stampPast': {
+      label: 'The date on the cylinder’s collar is past, by month and year',
+      unit: 'yes-no',
+      is: 'given(cylinder.stampYear) && cylinder.sinceStamp > cylinder.life',
+      source: datesFromMemory,
     },
     'tires.count': {
       label: 'Tires with the spare',
@@ -87,9 +94,9 @@ export const firstCost = part({
       'between(price.bearings.low, price.bearings.high) + between(price.seals.low, price.seals.high)',
     ),
     'cost.running': cost(
-      'Tires, axle, brakes, rust',
-      'tires, axle and brakes',
-      `choose(tires.areDone, tires.count * between(price.tire.low, price.tire.high), 0) + ${either("wear.isKnown && axle.wear == 'one-edge'", 'price.axle')} + ${tested("brakes.wereTried && brakes.tested == 'faults'", "!brakes.wereTried || brakes.tested == 'untested'", 'price.brakes')} + ${either("frame.isKnown && frame.state == 'surface-rust'", 'price.rust')}`,
+      'Tires, axle, hanger, brakes, rust',
+      'tires, axle, hanger and brakes',
+      `choose(tires.areDone, tires.count * between(price.tire.low, price.tire.high), 0) + ${either("wear.isKnown && axle.wear == 'one-edge'", 'price.axle')} + ${tested("brakes.wereTried && brakes.tested == 'faults'", "!brakes.wereTried || brakes.tested == 'untested'", 'price.brakes')} + ${either("frame.isKnown && frame.state == 'surface-rust'", 'price.rust')} + ${either('hanger.isCracked', 'price.hanger')}`,
     ),
     'cost.inside': cost(
       'Soft zones, gas, electrics, dates',

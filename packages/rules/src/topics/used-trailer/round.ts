@@ -20,7 +20,7 @@ export const round = part({
         label: look('Weight label, left front', 'It decides in weigh-in and tow fit.'),
         frame: look(
           'Frame from the coupler to the bumper, spring hangers',
-          'A crack there ends it.',
+          'A crack in a rail ends it; one in a hanger is a frame shop’s to look at.',
         ),
         tires: look('Tires: edges, dates, spare', 'One edge worn tells of an axle.'),
         corners: look('Outside corners, pushed', 'What moves has rotted.'),

@@ -31,6 +31,19 @@ export const seen = part({
   },
   formulas: {
     'frame.isKnown': known('It is known how the frame is', 'frame.state'),
+    'hanger.isCracked': {
+      label: 'A spring hanger is cracked',
+      unit: 'yes-no',
+      is: "frame.isKnown && frame.state == 'hanger-cracked'",
+      source: looked,
+    },
+    'rail.isKnown': known('A frame shop has looked at the rail behind it', 'frame.railWhole'),
+    'rail.isOpen': {
+      label: 'A spring hanger is cracked, and nobody has looked at the rail behind it',
+      unit: 'yes-no',
+      is: 'hanger.isCracked && !rail.isKnown',
+      source: looked,
+    },
     'soft.isKnown': known('It is known how many zones are soft', 'soft.zones'),
     'moves.isKnown': known('It is known whether the structure moves', 'structure.moves'),
     'title.isKnown': known('The title was seen', 'title.state'),

@@ -13,6 +13,10 @@ import {
  *     frame cracked · soft in more than one zone · title branded, missing or another’s ·
  *     gas leaks and the seller shrugs
  *                                   └──────────► walk away
+ *
+ *     spring hanger cracked ── rail behind it: not looked at ─► cannot be said yet
+ *                                              whole, by a shop ─► a price
+ *                                              cracked ─► the frame is
  */
 export const walk = part({
   findings: {
@@ -28,9 +32,37 @@ export const walk = part({
           because: 'It carries axles and coupler; what cracked once under load cracks on.',
           do: 'No price mends that.',
         },
+        {
+          when: "hanger.isCracked && rail.isKnown && frame.railWhole == 'no'",
+          wrong: 'The crack has run from the spring hanger into the rail: the frame is cracked.',
+          because: 'It carries axles and coupler; what cracked once under load cracks on.',
+          do: 'No price mends that.',
+        },
       ],
-      otherwise: 'The frame is not cracked.',
+      unknown: {
+        when: 'rail.isOpen',
+        wrong:
+          'A spring hanger is cracked, and whether the rail behind it is cracked too is not known yet.',
+        because:
+          'A hanger alone is a repair; a crack that has run into the rail is one of the frame.',
+        do: 'Have a frame shop look before any money changes hands, and do not tow it until then.',
+      },
+      otherwise: 'The frame’s rails are not cracked.',
       source: walkRule,
+    },
+    hanger: {
+      label: 'Spring hanger',
+      askedBy: ['frame.state'],
+      askedWhen: 'frame.isKnown',
+      care: {
+        when: 'hanger.isCracked',
+        wrong:
+          'A spring hanger is cracked: do not tow the trailer before a frame shop has welded or replaced it.',
+        because: 'It holds the axle in its place.',
+        do: 'Have the other hangers looked at too.',
+      },
+      otherwise: 'No spring hanger is told to be cracked by itself.',
+      source: walkHouse,
     },
     'frame-rust': {
       label: 'Rust of the frame',
@@ -40,7 +72,7 @@ export const walk = part({
         when: "frame.isKnown && frame.state == 'rust-through'",
         wrong: 'The frame is rusted through.',
         because: 'What is seen is the least of it, and it does not carry a coupler or a spring.',
-        do: 'Only a frame shop’s word in writing is worth a second look.',
+        do: 'No price mends that.',
       },
       care: {
         when: "frame.isKnown && frame.state == 'surface-rust'",

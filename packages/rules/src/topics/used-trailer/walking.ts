@@ -7,13 +7,13 @@ export const verdictOnWalking = part({
     'walk.isOn': {
       label: 'Something ends it',
       unit: 'yes-no',
-      is: "(frame.isKnown && (frame.state == 'cracked' || frame.state == 'rust-through')) || (soft.isKnown && soft.zones > soft.most) || (moves.isKnown && structure.moves == 'yes') || (title.isKnown && (title.state == 'none' || title.state == 'other-name' || title.state == 'number-differs' || title.state == 'branded')) || (gas.isKnown && gas.tested == 'leaks' && mends.isKnown && gas.sellerMends == 'no')",
+      is: "(frame.isKnown && (frame.state == 'cracked' || frame.state == 'rust-through')) || (hanger.isCracked && rail.isKnown && frame.railWhole == 'no') || (soft.isKnown && soft.zones > soft.most) || (moves.isKnown && structure.moves == 'yes') || (title.isKnown && (title.state == 'none' || title.state == 'other-name' || title.state == 'number-differs' || title.state == 'branded')) || (gas.isKnown && gas.tested == 'leaks' && mends.isKnown && gas.sellerMends == 'no')",
       source: walkRule,
     },
     'walk.isOff': {
       label: 'Frame, floor, walls and title were seen, and nothing ends it',
       unit: 'yes-no',
-      is: "frame.isKnown && soft.isKnown && title.isKnown && !walk.isOn && !(gas.isKnown && gas.tested == 'leaks' && !mends.isKnown)",
+      is: "frame.isKnown && !rail.isOpen && soft.isKnown && title.isKnown && !walk.isOn && !(gas.isKnown && gas.tested == 'leaks' && !mends.isKnown)",
       source: walkRule,
     },
   },

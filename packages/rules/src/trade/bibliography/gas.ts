@@ -80,6 +80,12 @@ export const datesFromMemory: Source = {
   note: 'From memory: 12 years from the making; after a requalification 12 years, 7 with the suffix S (newer texts may say 10: the shorter is carried), 5 with the suffix E. The mark on the collar and the filler decide.',
 };
 
+export const regulatorLife: Source = {
+  class: 'house',
+  cite: 'Choice of the dealer',
+  note: 'Makers of regulators name ten to fifteen years, from memory; the shorter is taken, and what the maker of that very one writes wins.',
+};
+
 export const alarmDates: Source = {
   class: 'from-memory',
   cite: 'Life of gas and carbon monoxide alarms, as makers print it',

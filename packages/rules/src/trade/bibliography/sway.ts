@@ -7,10 +7,10 @@ export const wheelbaseRule: Source = {
   note: '110 in of wheelbase carry 20 ft of trailer, 4 in more for each further foot; a rule of thumb, no limit of any maker.',
 };
 
-export const overhangRule: Source = {
-  class: 'common-practice',
-  cite: 'Custom of the trade, overhang against wheelbase',
-  note: 'A ball far behind the rear axle gives the trailer a longer lever on the vehicle.',
+export const overhangHouse: Source = {
+  class: 'house',
+  cite: 'Choice of the dealer',
+  note: 'That a ball far behind the rear axle is a longer lever is statics; where care begins is printed nowhere that is known here, and a dealer may only make it stricter.',
 };
 
 export const speedSigns: Source = {

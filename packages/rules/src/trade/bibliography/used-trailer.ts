@@ -10,7 +10,7 @@ export const walkRule: Source = {
 export const walkHouse: Source = {
   class: 'house',
   cite: 'Choice of the dealer',
-  note: 'Rust through the frame or a wall that moves is taken as grave as a crack; a dealer does not buy it.',
+  note: 'Rust through the frame or a wall that moves is taken as grave as a crack, a spring hanger alone as a repair: frame shops weld them; a dealer buys none that a shop has not looked at.',
 };
 
 export const wetMeter: Source = {

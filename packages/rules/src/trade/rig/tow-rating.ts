@@ -129,6 +129,7 @@ export const towRating = part({
       label: 'Trailer’s own rating against the tow rating',
       askedBy: ['trailer.gvwr'],
       askedWhen: 'grossRating.isCompared',
+      saidOpen: true,
       care: {
         when: 'trailer.gvwr > trailerWeight.limit',
         wrong:

@@ -78,7 +78,7 @@ function alikeWords(a: Words, b: Words): Sort {
   if (ours.some((each) => theirs.includes(each))) return named;
   const [said, choice] = named === a ? [b, a] : [a, b];
   if (choice.of === undefined) return word;
-  const options = choice.options?.join(', ');
+  const options = choice.options?.filter((each) => each !== '').join(', ');
   if (said.of === undefined)
     return clash(`“${said.options}” is no option of ${choice.of}: ${options}`);
   return clash(`${said.of} and ${choice.of} have no option in common`);
