@@ -182,7 +182,21 @@ const plain = (text: string): string =>
     .replace(/[“”]|\.$/g, '')
     .trim();
 
-test('what was asked is said in the first two sentences, or that people are to get out', () => {
+/** What must not be, with what to do about it: that may stand before what was asked. */
+function stopsSaid({ topic, answer }: { topic: Topic; answer: Answer }): readonly string[] {
+  const level = levelOf(topic, answer);
+  if (level !== 'stop' && level !== 'unknown') return [];
+  const found = answer.findings.filter((each) => each.level === level);
+  const over = answer.limits.filter(({ state }) => state === 'stop' && level === 'stop');
+  return [
+    ...found.flatMap(({ messages }) => (messages.do ? [messages.do] : [messages.wrong])),
+    ...over
+      .flatMap(({ id }) => topic.limits[id]?.do?.split('{')[0] ?? [])
+      .map((text) => ({ text })),
+  ].map((each) => say(each, { medium: 'spoken' }));
+}
+
+test('what was asked is said in the first two sentences, or that people are to get out, or what stops it and what to do', () => {
   const asked = cases.flatMap(({ name, forms, asked }) => {
     // Whoever told nothing hears what to look at; there is no result yet.
     if (!asked?.told || urgentOf(asked.topic, asked.answer.findings)) return [];
@@ -192,12 +206,15 @@ test('what was asked is said in the first two sentences, or that people are to g
     const written = results.flatMap((result) => saidAs(asked, result, 'written')).concat(own);
     return words.length === 0 ? [] : [{ name, forms, words, written, asked }];
   });
-  const late = asked.flatMap(({ name, forms, words, written, asked: { asking } }) =>
+  const late = asked.flatMap(({ name, forms, words, written, asked }) =>
     (['spoken', 'post'] as const).flatMap((form) => {
       const first = sentencesOf(forms[form]).slice(0, 2).join(' ');
       const wanted = form === 'spoken' ? words : written;
-      const isSaid = wanted.some((each) => plain(first).includes(plain(each)));
-      return isSaid ? [] : [`${name} (${asking}), ${form}: ${first}`];
+      const stops = stopsSaid(asked);
+      const opens = sentencesOf(forms[form]).slice(0, 4).join(' ');
+      const isStopped = stops.some((each) => plain(opens).includes(plain(each)));
+      const isSaid = isStopped || wanted.some((each) => plain(first).includes(plain(each)));
+      return isSaid ? [] : [`${name} (${asked.asking}), ${form}: ${first}`];
     }),
   );
   expect(asked.length).toBeGreaterThan(200);

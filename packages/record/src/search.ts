@@ -67,6 +67,22 @@ export function topicsIn(
       .map(({ id, score, terms }) => ({ topic: String(id), score, because: terms }));
 }
 
+/** The terms of a text, in order, with a bar around each. */
+const inOrder = (text: string): string =>
+  `|${[...wordsOf(text)].flatMap((word) => termOf(word) || []).join('|')}|`;
+
+/** Which topics are called by more than one word, all of which stand in a text one after the other. */
+function calledIn(topics: Readonly<Record<string, Topic>>): (text: string) => ReadonlySet<string> {
+  const phrases = Object.values(topics).flatMap(({ id, called }) =>
+    (called?.topic ?? []).map((phrase) => ({ id, phrase: inOrder(phrase) })),
+  );
+  const several = phrases.filter(({ phrase }) => phrase.split('|').length > 3);
+  return (text) => {
+    const terms = inOrder(text);
+    return new Set(several.flatMap(({ id, phrase }) => (terms.includes(phrase) ? [id] : [])));
+  };
+}
+
 /** Front matter, tables and signs are no words that anybody looks for. */
 const prose = (text: string): string =>
   text
@@ -85,6 +101,8 @@ export const askedIn = ({ title, text }: Pick<Findable, 'title' | 'text'>): stri
 
 /** So much more a document weighs whose topic is the one that is asked about. */
 const ofTopic = 2;
+/** And so much more where the question holds what people call the topic, word for word. */
+const ofPhrase = 12;
 /** A note has no topic that could be asked about, and stands by its words alone. */
 const ofNone = 0.5;
 
@@ -110,9 +128,11 @@ export function searchOver(
       return { path, topic, title, text: prose(text), facts: words.join('. ') };
     }),
   );
-  const about = topicsIn(topics);
+  const likelyOf = topicsIn(topics);
+  const calledBy = calledIn(topics);
   return (question) => {
-    const likely = about(question);
+    const called = calledBy(question);
+    const likely = likelyOf(question);
     const best = likely[0]?.score ?? 1;
     const share = new Map(likely.map(({ topic, score }) => [topic, score / best]));
     return index
@@ -121,8 +141,8 @@ export function searchOver(
         const found = byPath.get(String(id));
         if (!found) return [];
         const { path, topic, title } = found;
-        const weight =
-          1 + ofTopic * (share.get(topic) ?? (Object.hasOwn(topics, topic) ? 0 : ofNone));
+        const about = share.get(topic) ?? (Object.hasOwn(topics, topic) ? 0 : ofNone);
+        const weight = 1 + ofTopic * about + (called.has(topic) ? ofPhrase : 0);
         return [{ path, topic, title, score: score * weight, because: terms }];
       })
       .toSorted((a, b) => b.score - a.score || a.path.localeCompare(b.path));

@@ -106,6 +106,8 @@ function checkRulings(topic: Topic, all: ReadonlySet<string>, note: Note): void 
     const { open, otherwise } = finding;
     checkHoles(all, `finding.${id}`, [otherwise, open?.wrong, open?.because, open?.do], note);
   }
+  for (const [id, { do: over, near }] of Object.entries(topic.limits))
+    checkHoles(all, `limit.${id}`, [over, near], note);
 }
 
 function checkConditionText(

@@ -121,6 +121,7 @@ const finding = entry<Finding>({
 const keptRelief = { open: leaf };
 const limit = entry<Limit>({
   ...{ ...called, short: leaf, plural: leaf, exceeded: leaf, used: leaf, limit: leaf, empty: leaf },
+  ...{ do: leaf, near: leaf },
   ...{ margin: leaf, marginLeast: leaf, askedBy: leaf, askedWhen: leaf, source },
   relief: entry<NonNullable<Limit['relief']>>({ ...keptRelief, when: leaf, limit: leaf }),
 });

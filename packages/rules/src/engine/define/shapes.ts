@@ -157,6 +157,10 @@ export type Limit = {
   readonly plural?: boolean;
   /** Its short name is a rating, which is exceeded; whatever is loaded goes over. */
   readonly exceeded?: boolean;
+  /** What to do where it is over. */
+  readonly do?: Text;
+  /** What to do where it is kept, and only just; of a weight, absent: to add nothing, and weigh it. */
+  readonly near?: Text;
   /** Names of values in the same unit. */
   readonly used: string;
   readonly limit: string;

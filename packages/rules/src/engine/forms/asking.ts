@@ -179,6 +179,15 @@ function resultSaid(matter: Matter, name: string, whole: boolean): readonly Saya
 const isList = ({ answer }: Matter, name: string): boolean =>
   answer.selections.some(({ id }) => id === name);
 
+/** Of what was looked for, what is not in order comes first. */
+function wrongFirst({ answer }: Matter, names: readonly string[]): readonly string[] {
+  const isWrong = (name: string): boolean =>
+    answer.findings.some(
+      ({ id, level }) => name === `finding.${id}` && (level === 'stop' || level === 'care'),
+    );
+  return [...names.filter(isWrong), ...names.filter((each) => !isWrong(each))];
+}
+
 /** So many results are said where an asking has no sentence of its own. */
 const mostResults = 2;
 
@@ -201,7 +210,7 @@ function answered(matter: Matter, asking: string | undefined, whole = false): re
   const lists = declared.results.filter((name) => isList(matter, name));
   const said = (names: readonly string[]) => names.flatMap((n) => resultSaid(matter, n, whole));
   if (sentence) return [sentence, ...said(whole ? lists : lists.slice(0, 1))];
-  const found = declared.results.map((name) => resultSaid(matter, name, whole));
+  const found = wrongFirst(matter, declared.results).map((n) => resultSaid(matter, n, whole));
   return found
     .filter((each) => each.length > 0)
     .slice(0, whole ? undefined : mostResults)

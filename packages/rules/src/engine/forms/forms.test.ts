@@ -57,7 +57,9 @@ describe('what was asked is answered first', () => {
   test('as it is implied by what was told', () => {
     const { asking, forms } = formsOf(topic, { facts, asOf });
     expect(asking).toBe('room');
-    expect(forms.spoken).toMatch(/^The shelf has 4 pounds left of 49 pounds\. It just holds\./);
+    expect(forms.spoken).toMatch(
+      /^The shelf has 4 pounds left of 49 pounds\. Add nothing more, .* It just holds\./,
+    );
   });
 
   test('as it is named', () => {
@@ -74,6 +76,28 @@ describe('what was asked is answered first', () => {
   test('in the units asked for', () => {
     const { forms } = formsOf(topic, { facts, asOf, units: 'metric' }, { asking: 'load' });
     expect(forms.spoken).toMatch(/^All boxes together weigh 20\.4 kilograms\./);
+  });
+});
+
+describe('what the verdict turns on is said with what to do about it', () => {
+  const limit = topic.limits['all-boxes'] ?? expect.fail();
+  const acting: Topic = {
+    ...topic,
+    limits: { 'all-boxes': { ...limit, do: 'Take a box off.', near: 'Put nothing more on it.' } },
+  };
+
+  test('a limit that is over stands before the verdict, with what to do', () => {
+    const over = { ...facts, 'shelf.rating': '40 lb' };
+    const { forms } = formsOf(acting, { facts: over, asOf });
+    expect(forms.spoken).toMatch(/^The shelf is over by 5 pounds\. Take a box off\. It breaks\./);
+  });
+
+  test('a limit that just holds comes after it', () => {
+    const { forms } = formsOf(acting, { facts, asOf }, { asking: 'load' });
+    expect(forms.spoken).toMatch(/^All boxes together weigh 45 pounds\. It just holds\./);
+    expect(forms.spoken).toContain(
+      'The shelf has 4 pounds left of 49 pounds. Put nothing more on it.',
+    );
   });
 });
 

@@ -21,6 +21,8 @@ export type Part = {
   readonly after?: Sayable | undefined;
   /** What there must be room for beside it: a danger is not said without what to do. */
   readonly besides?: Sayable | undefined;
+  /** Left out where its figures have been said, and most of its words with them. */
+  readonly echoes?: boolean;
   /** The cautions in it, which must not be lost wherever the words are changed. */
   readonly cautions?: readonly Sayable[];
 };
@@ -30,12 +32,34 @@ export const must = (of: Sayable): Part => ({ of, rank: 0 });
 export const may = (of: Sayable, rank = 1): Part => ({ of, rank });
 /** Said only where what it follows is. */
 export const following = (part: Part, after: Sayable | undefined): Part => ({ ...part, after });
+/** Said only where it tells more than what is said already. */
+export const unlessSaid = (part: Part): Part => ({ ...part, echoes: true });
 /** A caution, said by itself or in a stretch of its own. */
 export const warning = (part: Part, cautions: readonly Sayable[] = [part.of]): Part => ({
   ...part,
   cautions,
 });
 export const ifShort = (of: Sayable): Part => ({ of, rank: spare });
+
+const figuresIn = (text: string): readonly string[] => text.match(/\d+(?:[.,]\d+)*/g) ?? [];
+const lettersIn = (text: string): readonly string[] =>
+  text.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
+
+/** Of something said already, so many words are heard again. */
+const mostAgain = 0.6;
+/** And so many where it has no figure. */
+const mostAgainWithout = 0.8;
+
+/** Whether all figures of a text have been said, with most of its words. */
+function isEcho(text: string, kept: readonly string[]): boolean {
+  const heard = kept.join(' ');
+  const [figures, words] = [new Set(figuresIn(heard)), new Set(lettersIn(heard))];
+  const own = figuresIn(text);
+  if (own.some((each) => !figures.has(each))) return false;
+  const all = lettersIn(text);
+  const most = own.length === 0 ? mostAgainWithout : mostAgain;
+  return all.filter((each) => words.has(each)).length >= all.length * most;
+}
 
 /** A text as it begins a sentence, also where its first word is that of a figure. */
 const begun = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
@@ -62,25 +86,42 @@ export function fittedWith(
   parts: readonly Part[],
   { least = 0, most }: { readonly least?: number; readonly most: number },
 ): Fitted {
-  const worded = parts.map(({ of, rank, after, besides, cautions = [] }, place) => ({
-    words: begun(say(of)),
-    rank,
-    place,
-    cautions,
-    after: after && begun(say(after)),
-    room: besides ? wordsIn(say(besides)) : 0,
-  }));
+  const worded = parts.map(
+    ({ of, rank, after, besides, echoes = false, cautions = [] }, place) => ({
+      words: begun(say(of)),
+      rank,
+      place,
+      cautions,
+      echoes,
+      after: after && begun(say(after)),
+      room: besides ? wordsIn(say(besides)) : 0,
+    }),
+  );
+  // What stands word for word in something longer that must be said is said by it.
+  const isWithin = (text: string): boolean => {
+    const own = lettersIn(text);
+    return worded.some(({ words, rank }) => {
+      const all = lettersIn(words);
+      return rank === 0 && all.length > own.length && own.every((each) => all.includes(each));
+    });
+  };
   const inOrder = worded.toSorted((a, b) => a.rank - b.rank || a.place - b.place);
   const kept = new Set<number>();
   const said = new Set<string>();
+  const heard: string[] = [];
   let count = 0;
-  for (const { words, rank, place, after, room } of inOrder) {
+  for (const { words, rank, place, after, room, echoes } of inOrder) {
     const length = wordsIn(words);
+    if (echoes && (isWithin(words) || isEcho(words, heard))) {
+      said.add(words);
+      continue;
+    }
     const isTooMuch = rank > 0 && count + length + room > most;
     if (after !== undefined && !said.has(after)) continue;
     if (words === '' || said.has(words) || isTooMuch || (rank >= spare && count >= least)) continue;
     kept.add(place);
     said.add(words);
+    heard.push(words);
     count += length;
   }
   // What another part says word for word already is said, whoever says it.

@@ -2,6 +2,7 @@ import { sideOf } from '../answer/room';
 import type { LimitAnswer } from '../answer/shapes';
 import { message } from '../words/message';
 import { type Quantity, type Sayable, text } from '../words/value';
+import { wordsIn } from './length';
 import type { Matter } from './matter';
 
 const margin = (lo: number, hi: number, unit: string): Quantity => ({
@@ -13,6 +14,42 @@ const margin = (lo: number, hi: number, unit: string): Quantity => ({
 
 /** Whether as good as anything is possible: of what may be over, nothing may be used. */
 const isOpenWide = ({ used }: LimitAnswer): boolean => used.lo <= 0;
+
+/** So many further limits are named as over too, and in no more words. */
+const mostNamed = 2;
+const mostNamedWords = 9;
+
+/** Which of several limits is over by how much, and which are over as well. */
+export function overSaid({ topic }: Matter, limits: readonly LimitAnswer[]): readonly Sayable[] {
+  const [first, ...rest] = limits.flatMap((limit) => {
+    const declared = topic.limits[limit.id];
+    return declared ? [{ ...limit, declared }] : [];
+  });
+  if (!first) return [];
+  const { lo, hi, unit } = first.headroom;
+  const isExceeded = ({ declared }: typeof first): boolean => declared.exceeded ?? false;
+  let words = 0;
+  const named = rest.slice(0, mostNamed).filter(({ declared }) => {
+    words += wordsIn(declared.short);
+    return words <= mostNamedWords;
+  });
+  const same = named.filter((each) => isExceeded(each) === isExceeded(first));
+  const other = named.filter((each) => !same.includes(each));
+  const areSeveral = (all: readonly (typeof first)[]): boolean =>
+    all.length !== 1 || all.some(({ declared }) => declared.plural ?? false);
+  return [
+    message('limits-over', {
+      short: text(first.declared.short),
+      several: first.declared.plural ?? false,
+      exceeded: isExceeded(first),
+      by: margin(-hi, -lo, unit),
+      same: same.map(({ declared }) => text(declared.short)),
+      sameSeveral: areSeveral(same),
+      other: other.map(({ declared }) => text(declared.short)),
+      otherSeveral: areSeveral(other),
+    }),
+  ];
+}
 
 /** How a limit stands, in one sentence; nothing where that is not known. */
 export function limitSaid({ topic, answer }: Matter, id: string): readonly Sayable[] {

@@ -39,7 +39,7 @@ const forReading = new Set([
   ...['wrong', 'because', 'do', 'proviso', 'otherwise', 'open', 'silent.says', 'source'].flatMap(
     (field) => [field, ...['stop', 'unknown', 'if', 'care', 'open'].map((at) => `${at}.${field}`)],
   ),
-  ...['exact', 'instead'],
+  ...['exact', 'instead', 'near'],
 ]);
 
 /** Whether a change is one of words alone, which no verdict can rest on. */

@@ -20,8 +20,8 @@ const judging = new Set(['limits', 'findings', 'decisions', 'outcomes']);
 const words = new Set([
   ...['within', 'askedFirst'],
   ...['label', 'noun', 'plural', 'exceeded', 'short', 'ask', 'where', 'means', 'says', 'words'],
-  ...['sentence', 'wrong', 'because', 'do', 'proviso', 'otherwise', 'open', 'see', 'source'],
-  'saidOpen',
+  ...['sentence', 'wrong', 'because', 'do', 'near', 'proviso', 'otherwise', 'open', 'see'],
+  ...['source', 'saidOpen'],
 ]);
 
 function withoutWords(value: unknown): unknown {

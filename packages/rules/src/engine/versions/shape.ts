@@ -102,6 +102,8 @@ const limitShape = () =>
     empty: z.optional(z.string()),
     margin: z.optional(z.string()),
     marginLeast: z.optional(z.string()),
+    do: z.optional(z.string()),
+    near: z.optional(z.string()),
     // Released ones also have a sentence, `open`, that nothing ever said.
     relief: z.optional(z.object({ when: z.string(), limit: z.string() })),
     askedBy: names(),

@@ -87,6 +87,8 @@ const fieldWords: Readonly<Record<string, string>> = {
   otherwise: 'the sentence said when neither holds',
   open: 'the sentence said when it cannot be told',
   marginLeast: 'what is kept free at the least',
+  do: 'what to do',
+  near: 'what to do where it is kept only just',
   'silent.value': 'what silence is taken for',
   'silent.says': 'the sentence about silence',
   'silent.source': 'the source for what silence is taken for',

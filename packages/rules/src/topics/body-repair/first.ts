@@ -45,7 +45,7 @@ export const first = part({
       kind: 'yes-no',
       label: 'It went through gas, wiring or brakes',
       noun: 'whether it reached gas, wiring or brakes',
-      ask: 'Did it reach a gas pipe, wiring, lights or brakes, or did water run where wires are?',
+      ask: 'Did the damage reach a gas pipe, wiring, lights or brakes, or did water run where wires are?',
       where: 'behind the damage and below it',
     },
     'release.asked': {

@@ -101,15 +101,22 @@ export const bodyRepair = defineTopic({
     {
       says: 'Never a promise: a shop must look, and only an opened wall tells what is behind it.',
       source: custom,
+      fits: ['finding.claim', 'finding.quote-apart', 'finding.hidden-damage'],
     },
     {
       says: 'Photograph before anything is moved; keep what was taken off.',
       source: policyWording,
+      fits: ['finding.photographs', 'finding.estimate'],
     },
-    { says: 'Dry first: nothing is closed over damp wood.', source: dampWood },
+    {
+      says: 'Dry first: nothing is closed over damp wood.',
+      source: dampWood,
+      fits: ['finding.damp', 'finding.cover'],
+    },
     {
       says: 'Frame, coupler, axle, brakes, gas and wiring come before any panel, each by its licensed or qualified trade; do not tow what is bent.',
       source: manual,
+      fits: ['finding.services', 'finding.structure'],
     },
     {
       says: 'Up on a roof or below a raised trailer is no place to look alone; use stands, not the jack.',
@@ -118,6 +125,7 @@ export const bodyRepair = defineTopic({
     {
       says: 'Policy and insurer decide what is paid; this sheet is advice on money, not on law.',
       source: policyWording,
+      fits: ['finding.write-off', 'finding.release', 'finding.claims-before'],
     },
     {
       says: 'Hours, rates and shares here are the house’s own or invented; a written estimate wins.',

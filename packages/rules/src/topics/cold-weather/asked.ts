@@ -4,7 +4,7 @@ import type { Asking, Called } from '../../engine/define/shapes';
 export const askings: Readonly<Record<string, Asking>> = {
   freeze: {
     label: 'Does it freeze, and what is to be done?',
-    results: ['water.action', 'finding.water'],
+    results: ['water.action', 'finding.heat-low', 'finding.water'],
     impliedBy: ['water.state', 'tanks.place', 'trailer.use', 'frost.hours'],
   },
   winterizing: {

@@ -53,7 +53,7 @@ export const flames = part({
         when: 'flames.areUntold',
         wrong:
           'Whether anything with a flame but the furnace keeps the trailer warm is not known yet.',
-        do: 'Say it to everybody who sleeps there.',
+        do: 'Say to everybody who sleeps there: no flame but the built-in furnace keeps the trailer warm.',
         proviso: 'nothing with a flame but the furnace warms the sleeping space',
       },
       otherwise: 'Nothing with a flame but the furnace warms it.',

@@ -104,6 +104,8 @@ export const night = part({
     furnace: {
       label: 'Furnace',
       short: 'the furnace',
+      do: 'Stay only in milder weather, or add heat from shore power; drain the water first.',
+      near: 'Never turn it down, and drain the water where it is colder.',
       used: 'heat.gas',
       limit: 'furnace.input',
       margin: 'margin.furnace',
@@ -113,6 +115,8 @@ export const night = part({
     'blower-night': {
       label: 'Blower on the battery',
       short: 'the battery',
+      do: 'Take shore power, a second battery or generator hours outdoors; never turn the heat down.',
+      near: 'Charge every day; never turn the heat down.',
       used: 'blower.fromBattery',
       limit: 'battery.usable',
       margin: 'margin.battery',
@@ -146,7 +150,8 @@ export const night = part({
         wrong: 'If there is water aboard, so little heat lets it freeze.',
         do: 'At least {inside.least}, day and night; or drain the water first.',
       },
-      otherwise: 'The heat is not turned down on water in the frost.',
+      otherwise:
+        'The heat is enough for the water aboard: {inside.least} or more, as long as it freezes.',
       source: frostCustom,
     },
     recharged: {

@@ -64,6 +64,8 @@ export const winterizing = part({
     'blow-out': {
       label: 'Air pressure in the lines',
       short: 'the air pressure',
+      do: 'Set the compressor under 50 psi before the lines are blown out.',
+      near: 'Blow no harder.',
       used: 'blowout.pressure',
       limit: 'blowout.most',
       askedBy: ['blowout.pressure'],

@@ -12,7 +12,7 @@ export const how = {
       'Read what it used a mile; there and back, wind and slope cancel.',
       'Put that in as the trial drive with its speed.',
     ],
-    caution: 'The tow ratings come first: no trial with a rig that is not right by tow fit.',
+    caution: 'The tow ratings come first: no trial with a rig that is over one of them.',
     source: display,
   },
   'unhitch-to-charge': {

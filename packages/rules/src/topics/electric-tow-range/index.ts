@@ -120,22 +120,27 @@ export const electricTowRange = defineTopic({
     {
       says: 'The tow ratings come first, whatever the battery says. Check the rig against that very vehicle’s labels and manual too.',
       source: makersManual,
+      fits: ['finding.right-by-tow-fit', 'limit.tongue', 'limit.payload', 'limit.trailer-weight'],
     },
     {
       says: 'This is an estimate. Watch the display over the first miles; where it falls faster than the plan, slow down and charge earlier.',
       source: display,
+      fits: ['finding.estimate', 'limit.energy', 'finding.calibration', 'finding.cold'],
     },
     {
       says: 'Unhitch only on level ground: chock both sides before the ball is free, and never leave the trailer in a lane.',
       source: custom,
+      fits: ['finding.unhitch'],
     },
     {
-      says: 'Before a long descent slow down and leave room in the battery; set the trailer’s brakes, and let hot brakes cool before you go on.',
+      says: 'Before a long descent slow down and leave room in the battery. Set the trailer’s brakes, and let hot brakes cool before you go on.',
       source: makersManual,
+      fits: ['finding.brake-heat', 'finding.full-battery', 'limit.power'],
     },
     {
       says: 'Charge only with sound cables and adapters that the maker allows; anything hot, smelling or smoking: leave it, get away and call for help.',
       source: makersManual,
+      fits: ['finding.window', 'finding.plug'],
     },
     {
       says: 'This is advice, not approval; the makers’ instructions and local rules decide.',

@@ -176,6 +176,8 @@ export const route = part({
     energy: {
       label: 'Energy for the route',
       short: 'the energy for the route',
+      do: 'Plan a stop to charge, or go slower; find the chargers before you leave.',
+      near: 'Go five miles an hour slower, and keep clear of detours.',
       used: 'energy.asked',
       limit: 'energy.granted',
       margin: 'margin.range',
@@ -203,8 +205,8 @@ export const route = part({
         wrong: 'What the vehicle may tow is not known yet.',
         because:
           'The battery says nothing about ratings, brakes and coupling, and those come first.',
-        do: 'Ask it as a question of tow fit as well, by that very vehicle’s labels and manual.',
-        proviso: 'the rig is right by tow fit, with its ratings, brakes and controller',
+        do: 'Check tow rating, tongue weight and payload by that very vehicle’s labels and manual.',
+        proviso: 'vehicle and trailer fit one another by their ratings, brakes and controller',
       },
       otherwise: 'What the vehicle may tow is told.',
       source: makersManual,
@@ -248,7 +250,7 @@ export const route = part({
         when: 'route.spilled > spilled.little',
         wrong: 'The battery is full on a way down, and {route.spilled} find no room in it.',
         because: 'A full battery holds nothing back, and the brakes take it all.',
-        do: 'Leave so much of the top uncharged before a long descent.',
+        do: 'Charge that much less before a long descent.',
       },
       open: {
         wrong: 'The battery may be full on a way down.',

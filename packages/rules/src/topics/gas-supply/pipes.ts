@@ -135,6 +135,8 @@ export const pipes = part({
     regulator: {
       label: 'Regulator',
       short: 'the regulator’s capacity',
+      do: 'Do not run all of it at once; a licensed gas fitter fits a larger regulator.',
+      near: 'Do not run all of it at once.',
       exceeded: true,
       used: 'demand.atOnce',
       limit: 'regulator.capacity',
@@ -144,6 +146,8 @@ export const pipes = part({
     hose: {
       label: 'Hose',
       short: 'the hose’s capacity',
+      do: 'Do not run all of it at once; a licensed gas fitter fits larger pipe, regulator and hose.',
+      near: 'Do not run all of it at once.',
       exceeded: true,
       used: 'demand.atOnce',
       limit: 'hose.capacity',
@@ -153,6 +157,8 @@ export const pipes = part({
     pipe: {
       label: 'Gas pipe',
       short: 'the pipe’s capacity',
+      do: 'Do not run all of it at once; a licensed gas fitter fits larger pipe, regulator and hose.',
+      near: 'Do not run all of it at once.',
       exceeded: true,
       used: 'demand.atOnce',
       limit: 'pipe.capacity',

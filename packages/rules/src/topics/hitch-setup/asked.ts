@@ -71,6 +71,16 @@ export const askings: Readonly<Record<string, Asking>> = {
     results: ['turn.room', 'tailgate.room', 'finding.turning', 'finding.tailgate'],
     impliedBy: ['trailer.frontBehindBall', 'vehicle.tailgateReach', 'trailer.jackBehindBall'],
   },
+  cable: {
+    label: 'Does it need a breakaway cable?',
+    results: ['finding.breakaway'],
+    says: [
+      {
+        when: 'brakes.areNone',
+        says: 'A trailer without brakes of its own has no breakaway cable to clip. Its chains are all that holds it, so cross them.',
+      },
+    ],
+  },
   ready: {
     label: 'Is it ready to roll?',
     results: ['finding.latch', 'finding.chains', 'finding.breakaway', 'finding.torque'],

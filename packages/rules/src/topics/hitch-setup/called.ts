@@ -6,6 +6,11 @@ export const called: Called = {
     'nose sticks up',
 
     'nose is up',
+    'front sticks up',
+    'front of the trailer sticks up',
+    'tips up in front',
+    'trailer sits nose up',
+    'trailer is not level',
     'hooked it up',
     'hitch setup',
     'ball height',

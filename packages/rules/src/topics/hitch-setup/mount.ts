@@ -16,7 +16,8 @@ const mountWay: Decision = {
   results: {
     'too-far': {
       label: 'too far',
-      says: 'Ball and receiver stand too far apart in height for a ball mount. Measure both again, loaded and level. If that is right, this vehicle and this trailer do not belong together as they stand.',
+      says: 'Ball and receiver stand too far apart in height for a ball mount.',
+      do: 'Measure both again, loaded and level. If that is right, this vehicle and this trailer do not belong together as they stand.',
       level: 'stop',
     },
     rise: {
@@ -248,7 +249,9 @@ export const mount = part({
           all: [{ fact: 'nose.height', operator: 'lessThan', value: { fact: 'nose.lowEdge' } }],
         },
         wrong: 'The nose stands more than half an inch low.',
-        do: 'The front axle of a tandem takes more than its half, and the jack comes near the road. Raise the ball.',
+        because:
+          'The front axle of a tandem takes more than its half, and the jack comes near the road.',
+        do: 'Raise the ball before the trip.',
       },
       open: { wrong: 'The nose may stand too low.', do: 'Measure the heights again, loaded.' },
       otherwise: 'The nose stands no more than half an inch low.',

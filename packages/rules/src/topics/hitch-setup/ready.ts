@@ -90,13 +90,13 @@ export const ready = part({
       open: {
         wrong: 'Whether the coupling is shut and pinned is not known.',
         because: 'An open latch lets go on the first bump.',
-        do: 'Look before the wheels turn.',
+        do: 'Look at latch and pins before the wheels turn.',
       },
       if: {
         when: 'latch.isSilent',
         wrong: 'Whether the coupling is shut and pinned is not known yet.',
         because: 'An open latch lets go on the first bump.',
-        do: 'Look before the wheels turn.',
+        do: 'Look at latch and pins before the wheels turn.',
         proviso: 'the coupling is shut and pinned',
       },
       otherwise: 'The coupling is shut and pinned.',
@@ -112,13 +112,13 @@ export const ready = part({
       open: {
         wrong: 'Whether the chains are on is not known.',
         because: 'They are what holds the trailer when the ball no longer does.',
-        do: 'Look before the wheels turn.',
+        do: 'Look at both chains before the wheels turn.',
       },
       if: {
         when: 'chains.areSilent',
         wrong: 'Whether the safety chains are on is not known yet.',
         because: 'They are what holds the trailer when the ball no longer does.',
-        do: 'Look before the wheels turn.',
+        do: 'Look at both chains before the wheels turn.',
         proviso: 'both safety chains are on and crossed',
       },
       otherwise: 'The safety chains are on.',
@@ -136,13 +136,13 @@ export const ready = part({
       open: {
         wrong: 'Whether the breakaway cable is on is not known.',
         because: 'If the trailer comes loose without it, nothing brakes it.',
-        do: 'Look before the wheels turn.',
+        do: 'Look at the cable before the wheels turn.',
       },
       if: {
         when: 'breakaway.isSilent',
         wrong: 'Whether the breakaway cable is on is not known yet.',
         because: 'If the trailer comes loose without it, nothing brakes it.',
-        do: 'Look before the wheels turn.',
+        do: 'Look at the cable before the wheels turn.',
         proviso: 'the breakaway cable is on the vehicle',
       },
       otherwise: 'The breakaway cable is on the vehicle.',

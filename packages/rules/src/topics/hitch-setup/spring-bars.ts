@@ -50,6 +50,8 @@ export const springBars = part({
     'spring-bars': {
       label: 'Spring bars',
       short: 'the spring bars',
+      do: 'Fit bars rated for this tongue and the load behind the axle.',
+      near: 'Put nothing more into the trailer’s nose or behind the axle.',
       plural: true,
       used: 'bars.wanted',
       limit: 'hitch.barsMost',

@@ -62,6 +62,7 @@ export const askings: Readonly<Record<string, Asking>> = {
       {
         says: 'A day takes {day.ampHours}; at the lowest {day.deepest} are missing of {battery.usable} that may be taken.',
       },
+      { says: 'A day takes {day.ampHours} from the battery.' },
     ],
   },
   furnace: {

@@ -141,7 +141,7 @@ export const care = part({
         when: "(battery.chemistry == 'flooded' || battery.chemistry == 'agm' || battery.chemistry == 'gel') && battery.cells < freeze.temperature",
         wrong: 'At this charge and temperature the acid freezes and splits the case.',
         because: 'It may be frozen already.',
-        do: 'Never charge a frozen battery: let it thaw in the warm, look for a crack or a bulge, then charge it full and keep it so in the cold.',
+        do: 'Never charge a frozen battery: let it thaw in the warm, and look for a crack or a bulge. Then charge it full, and keep it so in the cold.',
       },
       otherwise: 'The battery does not freeze at this charge and temperature.',
       open: { wrong: 'The battery may freeze: find out its charge, and keep it full in the cold.' },

@@ -73,6 +73,8 @@ export const lithium = part({
     interrupting: {
       label: 'Short circuit through the main fuse',
       short: 'the fuse’s interrupting rating',
+      do: 'Fit a main fuse with a higher interrupting rating, such as class T, at the posts.',
+      near: 'Fit a main fuse with a higher interrupting rating.',
       exceeded: true,
       used: 'bank.shortCircuit',
       limit: 'fuse.interrupting',

@@ -199,6 +199,8 @@ export const recharge = part({
     'charge-voltage': {
       label: 'Charging voltage',
       short: 'the charging voltage',
+      do: 'Stop the charge; set the charger for that battery, or replace it.',
+      near: 'Set the charger a little lower.',
       used: 'charger.volts',
       limit: 'charge.voltsMost',
       askedBy: ['charger.volts'],
@@ -207,6 +209,8 @@ export const recharge = part({
     recharge: {
       label: 'Time to recharge',
       short: 'the time to recharge',
+      do: 'Let the generator do the first hours, and the sun or shore power the slow rest.',
+      near: 'Let it charge to the end; sun does the slow rest.',
       used: 'recharge.hours',
       limit: 'charger.hours',
       askedBy: ['charger.hours'],
@@ -215,6 +219,8 @@ export const recharge = part({
     'charge-current': {
       label: 'Charging current',
       short: 'the charging current',
+      do: 'Set the charger lower, or take one that the battery’s maker allows.',
+      near: 'Set the charger no higher.',
       used: 'charger.current',
       limit: 'recharge.most',
       askedBy: ['battery.mostChargeCurrent'],

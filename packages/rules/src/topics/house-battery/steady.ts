@@ -92,7 +92,9 @@ export const steady = part({
   limits: {
     'steady-run': {
       label: 'Run of the steady load',
-      short: 'the run of the steady load',
+      short: 'the time it is to run',
+      do: 'Run it for less time, or carry a bigger bank; heat with gas.',
+      near: 'Switch it off a little before that.',
       used: 'steady.hours',
       limit: 'steady.hoursToStop',
       margin: 'margin.battery',

@@ -71,7 +71,9 @@ export const storage = part({
   limits: {
     storage: {
       label: 'Time in storage',
-      short: 'the time in storage',
+      short: 'the time it stands',
+      do: 'Take its cables off or switch the battery off, and charge it before then.',
+      near: 'Come by once with a charger, or take its cables off.',
       used: 'storage.days',
       limit: 'storage.lasts',
       margin: 'margin.battery',

@@ -130,6 +130,8 @@ export const energy = part({
     battery: {
       label: 'Battery over the stay',
       short: 'the battery',
+      do: 'Move into the sun, charge a while every day, or carry a second battery.',
+      near: 'Charge a little every day, and watch the monitor.',
       used: 'battery.forStay',
       limit: 'battery.spare',
       margin: 'margin.battery',
@@ -145,6 +147,8 @@ export const energy = part({
     night: {
       label: 'Battery over one night',
       short: 'the battery by the end of the night',
+      do: 'Carry a second battery: more sun does not help a short night.',
+      near: 'One gray morning ends it: charge before dark, or carry a second battery.',
       used: 'day.deepest',
       limit: 'battery.usable',
       margin: 'margin.battery',
@@ -154,6 +158,8 @@ export const energy = part({
     gas: {
       label: 'Gas',
       short: 'the gas',
+      do: 'Have the cylinders filled, or carry one more; never turn the heat down.',
+      near: 'Have one filled on the way: a colder night takes more.',
       used: 'gas.forStay',
       limit: 'gas.counted',
       margin: 'margin.gas',

@@ -130,6 +130,8 @@ export const load = part({
     arriving: {
       label: 'Trailer on the way there',
       short: 'the trailer’s own rating on the way there',
+      do: 'Carry less water and fill it there, or leave load at home.',
+      near: 'Put nothing more into the trailer on the way there.',
       exceeded: true,
       used: 'trailer.arriving',
       limit: 'trailer.gvwr',
@@ -142,6 +144,8 @@ export const load = part({
     leaving: {
       label: 'Trailer on the way home',
       short: 'the trailer’s own rating on the way home',
+      do: 'Empty gray and black at a dump station before the road.',
+      near: 'Empty gray and black before the road.',
       exceeded: true,
       used: 'trailer.leaving',
       limit: 'trailer.gvwr',

@@ -67,6 +67,8 @@ export const water = part({
     'fresh-water': {
       label: 'Fresh water',
       short: 'the fresh water',
+      do: 'Fill up on the way through the stay, or go home sooner.',
+      near: 'Take a jug of drinking water more, and read the gauge each evening.',
       used: 'fresh.needed',
       limit: 'fresh.start',
       margin: 'margin.stay',
@@ -75,6 +77,8 @@ export const water = part({
     'gray-tank': {
       label: 'Gray tank',
       short: 'the gray tank',
+      do: 'Take a tote to the dump station before that, or wash dishes in a basin.',
+      near: 'Read the gauge each evening, and wash dishes in a basin.',
       used: 'gray.atEnd',
       limit: 'water.grayTank',
       margin: 'margin.stay',
@@ -83,6 +87,8 @@ export const water = part({
     'black-tank': {
       label: 'Black tank',
       short: 'the black tank',
+      do: 'Empty it at a dump station before that.',
+      near: 'Read the gauge each evening.',
       used: 'black.atEnd',
       limit: 'water.blackTank',
       margin: 'margin.stay',

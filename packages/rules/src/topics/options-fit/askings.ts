@@ -6,7 +6,15 @@ export const askings = {
     label: 'What does the build do behind the vehicle?',
     results: ['trailer.loaded', 'tongue.loaded', 'limit.trailer-weight', 'limit.payload'],
     impliedBy: ['vehicle.maxTrailerWeight', 'vehicle.placardPayload', 'vehicle.maxTongueCarried'],
-    says: 'The build weighs {trailer.loaded} as it is loaded, with {tongue.loaded} on the tongue.',
+    says: [
+      {
+        when: 'plan.isFifthWheel',
+        says: 'The build weighs {trailer.loaded} as it is loaded, with {tongue.loaded} on the pin.',
+      },
+      {
+        says: 'The build weighs {trailer.loaded} as it is loaded, with {tongue.loaded} on the tongue.',
+      },
+    ],
   },
   build: {
     label: 'Can it be ordered so, and what does it weigh?',

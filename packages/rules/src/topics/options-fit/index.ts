@@ -81,20 +81,30 @@ export const optionsFit = defineTopic({
   called,
   cautions: [
     {
-      says: 'The catalogue is invented. In earnest the order sheet of that very model year decides what is standard, optional and not offered.',
+      says: 'These weights are from a made-up sample list. Before you order, the dealer’s order sheet of that very model year decides.',
       source: catalogueOfTheYard,
     },
     {
       says: 'Order before you promise: options end with a model year, and what is on the lot may be last year’s.',
       source: orderSheet,
+      fits: ['finding.plan-sold'],
     },
     {
       says: 'The dry weight counts standard equipment and no options; the label of that very trailer, and a scale, win over this sum.',
       source: dryWeightMeans,
+      fits: ['finding.comes-anyway'],
     },
     {
-      says: 'Never exceed the lowest-rated part of vehicle, hitch and trailer. Where no vehicle was told, nothing here says that it can be towed.',
+      says: 'Never exceed the lowest-rated part of vehicle, hitch and trailer. Read the vehicle’s own labels before you order.',
       source: custom,
+      fits: [
+        'limit.trailer-weight',
+        'limit.tongue',
+        'limit.payload',
+        'limit.combined',
+        'finding.tongue-share',
+        'finding.tongue-negative',
+      ],
     },
     {
       says: 'Gas and electrical options are fitted by the factory or by licensed hands; this is advice, not approval.',

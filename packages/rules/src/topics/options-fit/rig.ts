@@ -148,14 +148,20 @@ const spokenOf = [
 /** The catalogue knows the dry tongue, so that nobody's telling it asks. */
 const always = ({ askedBy: _, ...finding }: Finding): Finding => finding;
 
+/** Nothing is loaded yet: what is too heavy is ordered otherwise. */
+const lighter = {
+  do: 'Leave out options or load, or choose a lighter floor plan.',
+  near: 'Leave out what you can do without: little is left.',
+} as const;
+
 /** What the build does to the rig. */
 export const rigLimits = part({
   limits: {
-    'trailer-gross': rigTrade.limits['trailer-gross'],
-    'trailer-weight': { ...rigTrade.limits['trailer-weight'], askedBy: spokenOf },
-    tongue: { ...rigTrade.limits.tongue, askedBy: spokenOf },
-    payload: { ...rigTrade.limits.payload, askedBy: spokenOf },
-    combined: rigTrade.limits.combined,
+    'trailer-gross': { ...rigTrade.limits['trailer-gross'], ...lighter },
+    'trailer-weight': { ...rigTrade.limits['trailer-weight'], ...lighter, askedBy: spokenOf },
+    tongue: { ...rigTrade.limits.tongue, ...lighter, askedBy: spokenOf },
+    payload: { ...rigTrade.limits.payload, ...lighter, askedBy: spokenOf },
+    combined: { ...rigTrade.limits.combined, ...lighter },
   },
   findings: {
     'tongue-share': always(rigTrade.findings['tongue-share']),

@@ -9,10 +9,10 @@ export const askings = {
     says: [
       {
         when: 'tongue.isLightened',
-        says: 'The new part takes {tongue.taken} off the ball. The ball then carries {tongue.after}, {share.after} of the trailer.',
+        says: 'With the new part the ball carries {tongue.after}, {share.after} of the trailer.',
       },
       {
-        says: 'The new part adds {added.tongue} to the ball. The ball then carries {tongue.after}, {share.after} of the trailer.',
+        says: 'The new part adds {added.tongue} to the ball, which then carries {tongue.after}, {share.after} of the trailer.',
       },
     ],
   },
@@ -51,7 +51,7 @@ export const askings = {
     usual: true,
     results: ['fitting.needs', 'fitting.judged'],
     impliedBy: ['addon.kind', 'fitting.planned'],
-    says: 'Who has to fit it: {fitting.needs}.',
+    says: 'Who may fit it: {fitting.needs}.',
   },
   warranty: {
     label: 'Does it end the warranty?',

@@ -151,6 +151,8 @@ export const energy = part({
     'battery-day': {
       label: 'A day without sun',
       short: 'the battery',
+      do: 'Use less of what keeps nobody warm or well, or add battery and charging first.',
+      near: 'Plan to charge every day.',
       used: 'energy.after',
       limit: 'usable.after',
       margin: 'margin.battery',
@@ -160,6 +162,8 @@ export const energy = part({
     circuit: {
       label: 'Its 120-volt circuit',
       short: 'its circuit',
+      do: 'Run it by itself, or have a licensed electrician give it a circuit of its own.',
+      near: 'Run nothing else on that circuit meanwhile.',
       used: 'circuit.load',
       limit: 'circuit.limit',
       askedBy: ['circuit.breaker'],

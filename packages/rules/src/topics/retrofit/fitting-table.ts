@@ -111,7 +111,7 @@ export const judgedTable: Decision = {
       says: 'That is a hole in the roof by own hands.',
       because:
         'What holds a screw there stands on the trailer maker’s drawing; the rest is thin board.',
-      do: 'Screw only into that, use the sealant that the roof’s maker names, and look again after the first rain.',
+      do: 'Screw only where the trailer maker’s drawing allows, with the sealant that the roof’s maker names, and look after the first rain.',
     },
     'battery-off-first': {
       label: 'the owner, battery off first',

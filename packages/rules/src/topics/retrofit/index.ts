@@ -205,6 +205,7 @@ export const retrofit = defineTopic({
     {
       says: 'Gas and 120 volts are for licensed trades, by the local code; structure only by the trailer maker’s drawing.',
       source: trades,
+      fits: ['finding.fitting', 'finding.gas-connection', 'finding.outlet', 'limit.circuit'],
     },
     {
       says: 'The manuals of that very trailer and add-on win over this sheet; it is advice, not approval.',
@@ -213,18 +214,36 @@ export const retrofit = defineTopic({
     {
       says: 'Weigh trailer and tongue once it is fitted and loaded; nothing that hangs behind goes unnoticed by the ball.',
       source: custom,
+      fits: [
+        'finding.tongue-lightened',
+        'finding.tongue-untold',
+        'limit.tongue',
+        'limit.mount',
+        'finding.unrated',
+      ],
     },
     {
       says: 'Battery off and minus first before any wire; a fuse no larger than the wire, close to the battery.',
       source: custom,
+      fits: [
+        'finding.chain',
+        'finding.fuse-at-battery',
+        'limit.wire',
+        'limit.fuse',
+        'limit.voltage-drop',
+        'limit.battery-day',
+        'finding.day-balance',
+      ],
     },
     {
       says: 'Every hole in roof or wall leaks one day: the right sealant, and a look twice a year.',
       source: custom,
+      fits: ['finding.reversible'],
     },
     {
       says: 'Ask about the warranty in writing before the work, not after.',
       source: warrantyBooklet,
+      fits: ['finding.warranty'],
     },
   ],
 });

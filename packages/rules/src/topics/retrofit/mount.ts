@@ -92,6 +92,8 @@ export const mount = part({
     mount: {
       label: 'What holds it',
       short: 'what holds it',
+      do: 'Hang less there, or have a mount rated for more fitted to the frame.',
+      near: 'Hang nothing more there.',
       used: 'mount.load',
       limit: 'mount.rating',
       margin: 'margin.other',

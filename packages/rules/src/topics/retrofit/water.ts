@@ -67,7 +67,7 @@ export const water = part({
       care: {
         when: 'fresh.daysAfter < stay.days || gray.daysAfter < stay.days || black.daysAfter < stay.days',
         wrong:
-          'With the new part fresh water lasts {fresh.daysAfter}, the gray tank fills in {gray.daysAfter} and the black one in {black.daysAfter}; the stay is {stay.days}.',
+          'The stay is {stay.days}: fresh water lasts {fresh.daysAfter}, the gray tank fills in {gray.daysAfter}, the black one in {black.daysAfter}.',
         do: 'Plan a fill or a dump for that day, or bring a jug.',
       },
       otherwise: 'With it the tanks still last the stay.',

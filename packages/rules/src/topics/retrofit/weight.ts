@@ -185,6 +185,8 @@ export const weight = part({
     'trailer-gross': {
       label: 'Trailer’s own rating',
       short: 'the trailer’s own rating',
+      do: 'Leave other load at home, or leave it off.',
+      near: 'Put nothing more into the trailer.',
       exceeded: true,
       used: 'trailer.after',
       limit: 'trailer.gvwr',
@@ -197,6 +199,8 @@ export const weight = part({
     'trailer-axles': {
       label: 'Trailer axles',
       short: 'the trailer’s axles',
+      do: 'Leave other load at home, or leave it off.',
+      near: 'Put nothing more into the trailer.',
       plural: true,
       used: 'axles.after',
       limit: 'trailerAxles.limit',
@@ -208,6 +212,8 @@ export const weight = part({
     tongue: {
       label: 'Tongue weight',
       short: 'the tongue weight',
+      do: 'Put it over the axles, keep a tenth of the trailer on the ball, and weigh the tongue.',
+      near: 'Put nothing more into the nose, and weigh the tongue.',
       used: 'tongue.after',
       limit: 'tongue.limit',
       margin: 'margin.other',
@@ -217,6 +223,8 @@ export const weight = part({
     payload: {
       label: 'Payload',
       short: 'payload',
+      do: 'Take load out of the vehicle, or put it over the trailer’s axles.',
+      near: 'Take nothing more into the vehicle.',
       used: 'payload.after',
       limit: 'payload.available',
       margin: 'margin.other',
@@ -232,7 +240,7 @@ export const weight = part({
       stop: {
         when: 'tongue.isBroughtUnder',
         wrong:
-          'The new part takes {tongue.taken} off the ball. The ball then carries {share.after} of the trailer instead of {tongue.share}.',
+          'The new part takes {tongue.taken} off the ball: {share.after} of the trailer stay on it instead of {tongue.share}.',
         because: 'A trailer so light in front sways.',
         do: 'Not at that place: ahead of the axles, or with load moved forward and the tongue weighed again.',
       },

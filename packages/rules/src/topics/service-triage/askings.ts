@@ -22,9 +22,8 @@ export const askings = {
   way: {
     label: 'What do I do now?',
     usual: true,
-    results: ['triage.path', 'triage.trouble'],
+    results: ['triage.path'],
     impliedBy: ['trouble.in', 'trouble.degree', 'danger.sign', 'gas.smell'],
-    says: 'What to do now: {triage.path}.',
   },
   recall: {
     label: 'Is there a recall, and who mends it?',

@@ -78,7 +78,7 @@ export const danger = part({
       otherwise: 'No gas is smelled and no alarm sounds.',
       open: {
         wrong: 'Whether gas is smelled or an alarm sounds is not known yet.',
-        do: 'In doubt out first, then call.',
+        do: 'In doubt whether gas is smelled: out first, then call.',
       },
       source: custom,
     },

@@ -212,7 +212,7 @@ export const hubs = part({
           wrong: 'Every hub is hot: even the coolest reads {hub.coldest}.',
           because:
             'All hot is as grave as one hot: brakes that drag, an axle overloaded or bearings run dry heat them alike, and grease runs out.',
-          do: 'Stop where it is safe, keep off the trailer’s brakes, let them cool by standing, and do not tow it on; someone comes to it.',
+          do: 'Stop where it is safe, and keep off the trailer’s brakes. Let the hubs cool by standing, and do not tow it on; someone comes to it.',
         },
         {
           when: 'hub.warmest >= hub.hotStop',

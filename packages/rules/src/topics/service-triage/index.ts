@@ -70,18 +70,22 @@ export const serviceTriage = defineTopic({
     {
       says: 'Gas smelled or an alarm sounding: everybody out, no switch, no flame, then call.',
       source: custom,
+      fits: ['finding.smell', 'finding.alarm', 'finding.danger-untold'],
     },
     {
       says: 'Anything smelled, hot or loose on the road is stop; a phone call costs less than a wheel.',
       source: custom,
+      fits: ['finding.soft-tire'],
     },
     {
       says: 'Stop only where you stand safely: off the lane, warning lights on, everybody behind the rail.',
       source: custom,
+      fits: ['finding.hubs', 'finding.hub-limit'],
     },
     {
       says: 'Gas, 120 volts, brakes, frame and coupling are for licensed or qualified people.',
       source: custom,
+      fits: ['finding.trouble', 'finding.danger'],
     },
     {
       says: 'Under a trailer only on stands on firm ground, wheels chocked, hitched where the manual says so.',
@@ -90,6 +94,7 @@ export const serviceTriage = defineTopic({
     {
       says: 'Look up open recalls by the identification number; they are mended free of charge.',
       source: recalls,
+      fits: ['finding.recall', 'finding.warranty'],
     },
     {
       says: 'Told by phone, this is advice and no inspection; the maker’s manual and the mechanic on the spot win.',

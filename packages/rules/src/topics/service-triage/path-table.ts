@@ -45,7 +45,7 @@ export const pathTable: Decision = {
   ],
   results: {
     'out-then-call': { label: 'out, then call', says: 'Everybody out; then call.' },
-    'stop-now': { label: 'stop now', says: 'Stop where it is safe; it goes no further.' },
+    'stop-now': { label: 'stop now', says: 'Stop now.' },
     'nearest-shop': {
       label: 'to the nearest qualified shop',
       says: 'Slowly to the nearest qualified shop.',
@@ -57,7 +57,7 @@ export const pathTable: Decision = {
     },
     'do-it-yourself': {
       label: 'do it yourself, with care',
-      says: 'See to it yourself, with care.',
+      says: 'You may see to it yourself, with care.',
     },
   },
   source: custom,

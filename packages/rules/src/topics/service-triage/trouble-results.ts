@@ -85,14 +85,14 @@ export const troubleResults: Decision['results'] = {
   'mend-before-it-rolls': {
     label: 'do it yourself, before it rolls',
     level: 'if',
-    says: 'You may see to it yourself, by the manual and with care: plug, fuse and ground first.',
+    says: 'You may see to it yourself, by the manual and with care.',
     because: 'Lights, brakes and the breakaway switch hang on it.',
-    do: 'Before it rolls, lights and brakes are tried with somebody standing behind.',
+    do: 'Look at plug, fuse and ground first. Before it rolls, try lights and brakes with somebody standing behind.',
     proviso: 'lights, brakes and breakaway switch work again before it rolls',
   },
   'do-it-yourself': {
     label: 'do it yourself, with care',
     level: 'ok',
-    says: 'You may see to it yourself, by the manual and with care.',
+    says: 'Do it by the manual, with power and gas off.',
   },
 };

@@ -36,7 +36,7 @@ export const askings: Readonly<Record<string, Asking>> = {
     label: 'Will the generator run it?',
     results: ['generator.available', 'limit.generator', 'limit.generator-start'],
     impliedBy: ['generator.power', 'generator.starting', 'motor.lockedRotor'],
-    says: 'Up there the generator gives {generator.available}.',
+    says: 'Where it stands the generator can give {generator.available}.',
   },
   together: {
     label: 'What may run at the same time?',
@@ -45,15 +45,16 @@ export const askings: Readonly<Record<string, Asking>> = {
     says: [
       {
         when: 'leg.isOverdrawn',
-        says: 'On the fuller leg {leg.tooMuch} too many are drawn: switch something off.',
+        says: 'Too much is drawn, by {leg.tooMuch}: switch something off.',
       },
-      { says: 'On the fuller leg {leg.left} are left.' },
+      { when: 'supply.twoLegs', says: 'On the fuller of the two legs {leg.left} are left.' },
+      { says: 'Left for anything more: {leg.left}.' },
     ],
   },
   'plug-in': {
     label: 'May it be plugged in here?',
     usual: true,
-    results: ['supply.connection', 'finding.outlet', 'leg.rating'],
+    results: ['supply.connection', 'finding.outlet', 'finding.outlet-tester', 'leg.rating'],
     impliedBy: ['supply.outlet', 'trailer.inlet', 'plug.adapter', 'bonding.plug'],
   },
 };

@@ -161,6 +161,8 @@ export const cord = part({
     'cord-lasting': {
       label: 'Extension cord, lasting loads at 125 %',
       short: 'what the cord carries for hours',
+      do: 'Run less for hours, or take a cord that carries more.',
+      near: 'Switch nothing more on, and feel the cord.',
       used: 'leg.counted',
       limit: 'cord.ampacity',
       askedBy: ['cord.gauge', 'cord.rating', 'cord.length'],
@@ -169,6 +171,8 @@ export const cord = part({
     cord: {
       label: 'Extension cord',
       short: 'what the cord carries',
+      do: 'Run less, or take a cord that carries more.',
+      near: 'Switch nothing more on, and feel the cord.',
       used: 'leg.fuller',
       limit: 'cord.ampacity',
       askedBy: ['cord.gauge', 'cord.rating', 'cord.length'],
@@ -177,6 +181,8 @@ export const cord = part({
     'cord-drop': {
       label: 'Voltage drop of the cord',
       short: 'the voltage drop',
+      do: 'Take a shorter or a thicker cord.',
+      near: 'Take a shorter or a thicker cord, and read the voltage with everything running.',
       used: 'cord.drop',
       limit: 'cord.dropAllowed',
       margin: 'margin.drop',

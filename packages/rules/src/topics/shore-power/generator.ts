@@ -166,6 +166,8 @@ export const generator = part({
     generator: {
       label: 'Generator, running',
       short: 'the generator’s power',
+      do: 'Run less, or take a larger generator.',
+      near: 'Switch nothing more on.',
       used: 'load.power',
       limit: 'generator.available',
       margin: 'margin.generator',
@@ -175,6 +177,8 @@ export const generator = part({
     'generator-start': {
       label: 'Generator, as the motor starts',
       short: 'the generator’s starting power',
+      do: 'Take a larger generator, or have an electrician fit a soft starter.',
+      near: 'Start the largest motor first, with everything else off.',
       used: 'start.power',
       limit: 'generator.startingAvailable',
       askedBy: ['generator.starting', 'motor.lockedRotor'],

@@ -206,7 +206,7 @@ export const signs = part({
         when: 'bonding.isUntold',
         wrong: 'Whether a bonding plug is in, is not known yet.',
         because: 'One that stays in on shore power puts the neutral’s current on frame and skin.',
-        do: 'Look in every outlet of generator and trailer; it belongs into the generator alone and comes out before shore power.',
+        do: 'Look for such a plug in every outlet: it belongs into the generator alone and comes out before shore power.',
         proviso: 'no bonding plug is in the trailer, nor stays in the generator on shore power',
       },
       stop: {
@@ -224,7 +224,7 @@ export const signs = part({
       otherwise: 'No bonding plug is in.',
       open: {
         wrong: 'There may be a bonding plug in.',
-        do: 'Look in every outlet of generator and trailer before you plug in.',
+        do: 'Look for a bonding plug in every outlet before you plug in.',
       },
       source: bonding,
     },
@@ -249,7 +249,7 @@ export const signs = part({
       if: {
         when: 'tester.isUntold',
         wrong: 'The outlet is not tested yet.',
-        do: 'Have it tested before you plug in.',
+        do: 'Have the outlet tested before you plug in.',
         proviso: 'a tester shows the outlet wired right before you plug in',
       },
       care: {

@@ -125,14 +125,17 @@ export const sparesKit = defineTopic({
     {
       says: 'Stay hitched, chock the wheels on the other side both ways, and let no one stay inside or reach below. A jack lifts; a stand holds.',
       source: lifting,
+      fits: ['limit.lift', 'limit.stand', 'limit.ramp-tire'],
     },
     {
       says: 'Lift only where the trailer’s maker allows, never at an axle or a torsion tube, and never with corner stabilizers.',
       source: lifting,
+      fits: ['finding.lifting', 'limit.lift-height', 'limit.lift-under'],
     },
     {
       says: 'Tighten the wheel nuts to the maker’s figure, and again after {retorque.first}, {retorque.second} and {retorque.third}, or as the maker says.',
       source: retorque,
+      fits: ['finding.socket', 'finding.spare-there', 'limit.spare', 'finding.spare-age'],
     },
     {
       says: 'Stand away from traffic, and call for help where the shoulder is narrow, soft or steep.',
@@ -141,6 +144,7 @@ export const sparesKit = defineTopic({
     {
       says: 'The manuals of trailer, tires and jack decide; weigh the loaded rig.',
       source: makersRating,
+      fits: ['limit.payload', 'limit.trailer-gross', 'limit.tongue', 'finding.tongue-share'],
     },
   ],
 });

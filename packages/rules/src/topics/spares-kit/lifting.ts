@@ -97,6 +97,8 @@ export const lift = part({
     lift: {
       label: 'Lifting device',
       short: 'the lifting device',
+      do: 'Take a jack rated for more than one side of the loaded trailer.',
+      near: 'Lift no higher than you must.',
       used: 'lift.used',
       limit: 'lift.rating',
       margin: 'margin.other',
@@ -106,6 +108,8 @@ export const lift = part({
     'ramp-tire': {
       label: 'Tire on the ramp',
       short: 'the tire on the ramp',
+      do: 'Use no ramp: take a jack to the point that the trailer’s maker names.',
+      near: 'Lift no higher than you must.',
       used: 'ramp.onTire',
       limit: 'trailer.tireCapacity',
       margin: 'margin.other',
@@ -115,6 +119,8 @@ export const lift = part({
     stand: {
       label: 'Jack stand',
       short: 'the jack stand',
+      do: 'Take a stand rated for more than one side of the loaded trailer.',
+      near: 'Set the stand straight, on firm ground.',
       used: 'lift.used',
       limit: 'stand.rating',
       margin: 'margin.other',
@@ -124,6 +130,8 @@ export const lift = part({
     'lift-height': {
       label: 'Reach of the lifting device',
       short: 'the reach of the lifting device',
+      do: 'Take a jack that lifts higher, at the point that the trailer’s maker names.',
+      near: 'Try it at home, with the tire flat.',
       used: 'lift.heightNeeded',
       limit: 'lift.reach',
       askedBy: ['lift.reach', 'lift.heightNeeded'],
@@ -132,6 +140,8 @@ export const lift = part({
     'lift-under': {
       label: 'Room for the lifting device on a flat tire',
       short: 'the room below the jack point',
+      do: 'Take a jack that goes lower, at the point that the trailer’s maker names.',
+      near: 'Try it at home, with the tire flat.',
       used: 'lift.lowest',
       limit: 'lift.gapFlat',
       askedBy: ['lift.lowest', 'lift.gapFlat'],

@@ -47,6 +47,8 @@ export const spare = part({
     spare: {
       label: 'Spare tire',
       short: 'the spare tire',
+      do: 'Get a spare of the size and load range of the others.',
+      near: 'Drive slowly on it, and only to a shop.',
       used: 'spare.load',
       limit: 'spare.capacity',
       margin: 'margin.other',

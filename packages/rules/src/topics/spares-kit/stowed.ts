@@ -83,6 +83,8 @@ export const stowed = part({
     payload: {
       label: 'Payload',
       short: 'payload',
+      do: 'Leave out what the list names first, or carry it in the trailer if that has room.',
+      near: 'Take nothing more into the vehicle.',
       used: 'stowed.payload',
       limit: 'payload.available',
       margin: 'margin.other',
@@ -93,6 +95,8 @@ export const stowed = part({
     'trailer-gross': {
       label: 'Trailer’s own rating',
       short: 'the trailer’s own rating',
+      do: 'Leave other load at home, or carry the kit in the vehicle if its payload has room.',
+      near: 'Put nothing more into the trailer.',
       exceeded: true,
       used: 'stowed.trailer',
       limit: 'trailer.gvwr',
@@ -105,6 +109,8 @@ export const stowed = part({
     tongue: {
       label: 'Tongue weight',
       short: 'the tongue weight',
+      do: 'Carry the kit over the trailer’s axles, or in the vehicle if its payload has room.',
+      near: 'Put nothing more into the trailer’s nose.',
       used: 'stowed.tongue',
       limit: 'tongue.limit',
       margin: 'margin.other',

@@ -28,9 +28,8 @@ export const askings = {
   },
   insurer: {
     label: 'Is what the insurer asks there?',
-    results: ['policy.met', 'finding.insurer'],
+    results: ['finding.insurer', 'policy.met'],
     impliedBy: ['policy.asks'],
-    says: 'What the insurer asks: {policy.met}.',
   },
   measures: {
     label: 'How do I keep it from being stolen?',

@@ -106,7 +106,7 @@ export const dangers = part({
         wrong: 'Do not tow so: a lock is no safety chain.',
         because:
           'Chains, latch with its pin and breakaway cable are each rated for the trailer, and each is called for beside any lock.',
-        do: 'Put each back in its place.',
+        do: 'Put safety chains, latch pin and breakaway cable back in place.',
       },
       otherwise: 'Chains, latch and cable are as they should be, beside any lock.',
       open: {

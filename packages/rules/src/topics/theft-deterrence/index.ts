@@ -95,22 +95,27 @@ export const theftDeterrence = defineTopic({
     {
       says: 'A lock only delays. Have a list of numbers, a policy of the trailer’s own, and someone who looks.',
       source: layers,
+      fits: ['finding.held', 'finding.list-done'],
     },
     {
       says: 'Nothing may keep a door or an escape window from opening inside, nor shut the gas locker’s vents.',
       source: manual,
+      fits: ['finding.exit-blocked', 'finding.gas-shut-in'],
     },
     {
       says: 'No lock replaces safety chains, latch pin or breakaway cable; every lock comes off before it moves.',
       source: chains,
+      fits: ['finding.chains-replaced', 'finding.lock-on-the-road'],
     },
     {
       says: 'Do not stand in a thief’s way and do not follow: call the police, with the numbers.',
       source: custom,
+      fits: ['finding.following', 'finding.trap'],
     },
     {
       says: 'Policy and insurer decide what is paid; this sheet is advice, not law.',
       source: insurers,
+      fits: ['finding.insurer', 'finding.agreed-short', 'finding.loan-gap', 'finding.not-insured'],
     },
   ],
 });

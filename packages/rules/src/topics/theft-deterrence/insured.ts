@@ -121,9 +121,9 @@ export const insured = part({
       care: {
         when: 'loan.owed > policy.pays',
         wrong:
-          'Stolen, {loan.gap} would still be owed: {loan.owed} is owed, and the policy would pay {policy.pays}.',
+          'Stolen, {loan.gap} would still be owed: {loan.owed} is owed on it, and the policy would pay {policy.pays}.',
         because: 'It would be gone and still to be paid off.',
-        do: 'Ask lender and insurer for a cover of that gap.',
+        do: 'Ask lender and insurer for a cover of that gap; without theft in the policy, insure the trailer itself first.',
       },
       otherwise: 'What would be paid covers the loan.',
       open: {

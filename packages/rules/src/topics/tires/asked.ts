@@ -2,8 +2,20 @@ import type { Asking } from '../../engine/define/shapes';
 
 /** What people ask of tires; the first that is told of is answered first. */
 export const askings: Readonly<Record<string, Asking>> = {
+  upgrade: {
+    label: 'Will a load range more fit?',
+    results: ['upgrade.result', 'upgrade.reserve', 'upgrade.room'],
+    impliedBy: ['upgrade.capacity', 'upgrade.maxPressure', 'upgrade.rimListed', 'upgrade.diameter'],
+  },
+  speed: {
+    label: 'How fast may they run?',
+    results: ['speed.allowed', 'limit.speed'],
+    impliedBy: ['trip.speed', 'tire.speedSymbol', 'tire.slowestOther'],
+    says: 'These tires allow {speed.allowed}.',
+  },
   load: {
     label: 'Do the tires carry it?',
+    usual: true,
     results: ['tire.load', 'tire.capacity', 'limit.tire-load', 'tire.reserve'],
     impliedBy: [
       'tire.loadIndex',
@@ -30,16 +42,5 @@ export const askings: Readonly<Record<string, Asking>> = {
     results: ['tire.age', 'finding.age'],
     impliedBy: ['tire.codeYear', 'tire.codeWeek', 'tire.codeDigits'],
     says: 'The tire is {tire.age} old.',
-  },
-  speed: {
-    label: 'How fast may they run?',
-    results: ['speed.allowed', 'limit.speed'],
-    impliedBy: ['trip.speed', 'tire.speedSymbol', 'tire.slowestOther'],
-    says: 'These tires allow {speed.allowed}.',
-  },
-  upgrade: {
-    label: 'Will a load range more fit?',
-    results: ['upgrade.result', 'upgrade.reserve', 'upgrade.room'],
-    impliedBy: ['upgrade.capacity', 'upgrade.maxPressure', 'upgrade.rimListed', 'upgrade.diameter'],
   },
 };

@@ -25,12 +25,15 @@ const service: Decision = {
     'counts-for-less': {
       label: 'counts for less',
       level: 'care',
-      says: 'A passenger-car tire on a trailer counts with its rating divided by {passenger.divisor}, and only where the trailer’s maker allows that. Such a tire’s sidewalls are softer.',
+      says: 'A passenger-car tire on a trailer counts with its rating divided by {passenger.divisor}, and only where the trailer’s maker allows that.',
+      because: 'Such a tire’s sidewalls are softer.',
+      do: 'Ask the trailer’s maker first, or have trailer tires fitted.',
     },
     never: {
       label: 'never',
       level: 'stop',
       says: 'A special-trailer tire is for trailers only: never run it on a vehicle that carries people.',
+      do: 'Fit tires of the kind and size on the vehicle’s door label.',
     },
   },
   source: passengerTires,

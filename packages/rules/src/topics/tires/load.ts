@@ -91,6 +91,8 @@ export const load = part({
     'tire-load': {
       label: 'Tire load',
       short: 'the fullest tire',
+      do: 'Take load off, or have a tire shop fit tires rated for more.',
+      near: 'Add no more load, and weigh each wheel before a long trip.',
       used: 'tire.load',
       limit: 'tire.capacity',
       margin: 'margin.other',
@@ -99,6 +101,8 @@ export const load = part({
     wheel: {
       label: 'Wheel rating',
       short: 'the wheel',
+      do: 'Take load off, or have a tire shop fit wheels rated for more.',
+      near: 'Add no more load, and weigh each wheel before a long trip.',
       used: 'tire.load',
       limit: 'wheel.rating',
       margin: 'margin.other',

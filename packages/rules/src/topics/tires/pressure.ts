@@ -114,6 +114,8 @@ export const pressure = part({
     'pressure-load': {
       label: 'Load at this pressure',
       short: 'the load on the fullest tire at its pressure',
+      do: 'Take load off; a tire that ran soft is looked into before anybody fills it.',
+      near: 'Check the pressure cold before every drive.',
       used: 'tire.load',
       limit: 'pressure.allows',
       askedBy: ['tire.pressure'],

@@ -53,6 +53,11 @@ export const askings: Readonly<Record<string, Asking>> = {
     results: ['finding.altitude-unasked', 'limit.combined', 'finding.grade'],
     impliedBy: ['trip.altitude', 'trip.steepestGrade'],
   },
+  bars: {
+    label: 'Do I need a weight-distributing hitch?',
+    results: ['front.taken', 'finding.front-axle-light'],
+    says: 'Without bars the tongue takes {front.taken} from the front axle; from a tenth of {front.withoutTongue} on bars are wanted.',
+  },
   'to-buy': {
     label: 'What must a vehicle have that is bought to tow?',
     results: ['wanted.tongue', 'wanted.payload', 'wanted.rating'],

@@ -24,7 +24,7 @@ export const askings = {
       },
       {
         when: 'center.isBehindAxle',
-        says: 'Loaded, its center of gravity lies {camper.behindAxle} behind the rear axle.',
+        says: 'Loaded, the camper’s center of gravity lies {camper.behindAxle} behind the rear axle.',
       },
     ],
   },
@@ -33,13 +33,20 @@ export const askings = {
     usual: true,
     results: ['limit.payload', 'limit.cargo-rating', 'limit.rear-axle', 'camper.loaded'],
     impliedBy: ['camper.weight'],
-    says: 'Loaded, the camper weighs {camper.loaded}, and with people and things the truck carries {payload.used}.',
+    says: [
+      {
+        says: 'In the bed lie {bed.load}, and {cargoRating.counted} may. All in all the truck carries {payload.used}.',
+      },
+      {
+        says: 'Loaded, the camper weighs {camper.loaded}, and with people and things the truck carries {payload.used}.',
+      },
+    ],
   },
   heaviest: {
     label: 'How heavy may a camper for this truck be?',
     results: ['camper.heaviest'],
     impliedBy: ['vehicle.placardPayload', 'vehicle.cargoRating', 'vehicle.gvwr'],
-    says: 'Look for a camper whose own label says {camper.heaviest} at the most. Every further person and bag comes off that.',
+    says: 'Look for a camper of {camper.heaviest} at the most, loaded. Each passenger and bag comes off that.',
   },
   people: {
     label: 'How much do the people count?',

@@ -50,6 +50,8 @@ export const axles = part({
     'front-axle': {
       label: 'Front axle',
       short: 'the front axle',
+      do: 'Take load out, and weigh each axle again.',
+      near: 'Take nothing more aboard, and weigh each axle before the trip.',
       used: 'axle.front',
       limit: 'vehicle.gawrFront',
       empty: 'curb.front',
@@ -61,6 +63,8 @@ export const axles = part({
     'rear-axle': {
       label: 'Rear axle',
       short: 'the rear axle',
+      do: 'Take load out behind the rear axle, and weigh each axle again.',
+      near: 'Take nothing more aboard, and weigh each axle before the trip.',
       used: 'axle.rear',
       limit: 'vehicle.gawrRear',
       empty: 'curb.rear',
@@ -72,6 +76,8 @@ export const axles = part({
     'vehicle-tires-rear': {
       label: 'Rear tires',
       short: 'the rear tires',
+      do: 'Take load out, or have a tire shop fit tires rated for more.',
+      near: 'Take nothing more aboard, and check these tires cold before every drive.',
       plural: true,
       used: 'tire.rear',
       limit: 'tire.rearCapacity',

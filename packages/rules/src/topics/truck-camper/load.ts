@@ -69,6 +69,8 @@ export const camperLoad = part({
     payload: {
       label: 'Payload',
       short: 'payload',
+      do: 'Take load out of truck or camper, water first if the site has some, and weigh again.',
+      near: 'Take nothing more aboard, and weigh the loaded truck before the trip.',
       used: 'payload.used',
       limit: 'payload.available',
       margin: 'margin.other',
@@ -79,6 +81,8 @@ export const camperLoad = part({
     'vehicle-gross': {
       label: 'Vehicle gross weight',
       short: 'the truck’s gross rating',
+      do: 'Take load out of truck or camper, water first if the site has some, and weigh again.',
+      near: 'Take nothing more aboard, and weigh the loaded truck before the trip.',
       exceeded: true,
       used: 'vehicle.gross',
       limit: 'vehicle.gvwr',
@@ -91,6 +95,8 @@ export const camperLoad = part({
     extension: {
       label: 'Hitch extension',
       short: 'the hitch extension',
+      do: 'Tow nothing on that extension: take it out, or fit one rated for that tongue.',
+      near: 'Put nothing more on that tongue.',
       used: 'camper.tongueBehind',
       limit: 'hitch.extensionRating',
       margin: 'margin.other',

@@ -84,6 +84,8 @@ export const ratings = part({
     'cargo-rating': {
       label: 'Cargo weight rating',
       short: 'the cargo weight rating',
+      do: 'Take load out of the camper, water first if the site has some, or choose a lighter one.',
+      near: 'Take nothing more into the camper, and weigh the loaded truck before the trip.',
       exceeded: true,
       used: 'bed.load',
       limit: 'cargoRating.counted',
@@ -115,6 +117,7 @@ export const ratings = part({
         wrong:
           'The people weigh {people.over} more than the {seat.allowance} a seat that the cargo weight rating leaves for them.',
         because: 'What is over comes off the rating, and was taken off it here.',
+        do: 'Let nobody else ride along, and weigh the loaded truck.',
       },
       open: {
         wrong: 'The people may weigh more than the cargo weight rating leaves for them.',

@@ -59,11 +59,11 @@ export const againstEstimate = part({
       askedBy: ['trailer.dryWeight'],
       care: {
         when: beyond('off.trailerSize'),
-        wrong: 'The trailer does not weigh what was estimated.',
+        wrong: 'The trailer’s estimate was off by {off.trailerSize}.',
         do: 'Ask what was packed or built in and not counted, and use the scale’s figure from now on.',
       },
       open: {
-        wrong: 'The trailer may not weigh what was estimated.',
+        wrong: 'Whether the trailer weighs what was estimated is not certain.',
         do: 'Use the scale’s figure from now on.',
       },
       otherwise: 'The trailer weighs about what was estimated.',
@@ -74,10 +74,14 @@ export const againstEstimate = part({
       askedBy: ['trailer.dryTongueWeight', 'trailer.measuredTongueWeight'],
       care: {
         when: beyond('off.tongueSize'),
-        wrong: 'The tongue does not weigh what was estimated.',
-        do: 'Where things ride counts more than what they weigh. Use the scale’s figure from now on.',
+        wrong: 'The tongue’s estimate was off by {off.tongueSize}.',
+        because: 'Where things ride counts more than what they weigh.',
+        do: 'Use the scale’s figure from now on.',
       },
-      open: { wrong: 'The tongue may not weigh what was estimated.', do: 'Weigh it by itself.' },
+      open: {
+        wrong: 'Whether the tongue weighs what was estimated is not certain.',
+        do: 'Weigh the tongue by itself.',
+      },
       otherwise: 'The tongue weighs about what was estimated.',
       source: house,
     },
@@ -86,8 +90,8 @@ export const againstEstimate = part({
       askedBy: ['vehicle.curbWeight', 'vehicle.curbFront'],
       care: {
         when: beyond('off.vehicleSize'),
-        wrong: 'The vehicle with people and cargo does not weigh what was estimated.',
-        do: 'Its curb weight, or what is in it, was taken wrong.',
+        wrong: 'The estimate of the vehicle with people and cargo was off by {off.vehicleSize}.',
+        do: 'Use the scale’s figure from now on: a brochure’s curb weight is that of the plainest one.',
       },
       open: {
         wrong: 'The vehicle may not weigh what was estimated.',

@@ -120,22 +120,33 @@ export const weighIn = defineTopic({
     {
       says: 'Bars come slack only on the scale and at walking pace; set them again before the road.',
       source: makersRating,
+      fits: ['finding.restored', 'finding.rear-axle-slack', 'slack.front'],
     },
     {
       says: 'Dropping the trailer: level ground, wheels chocked before the coupler opens, and no one between vehicle and trailer.',
       source: custom,
+      fits: ['finding.ticket-parts'],
     },
     {
       says: 'The hitch head stays on for the pass alone, with the same people and the same fuel.',
       source: custom,
+      fits: ['finding.same-load', 'finding.ticket-drift', 'finding.ticket-swapped'],
     },
     {
-      says: 'A tongue weight is the difference of two sums of rounded figures: it is rarely known better than ± 40 lb this way.',
+      says: 'A tongue weight is the difference of two sums of rounded figures: it is rarely known to better than 40 lb either way.',
       source: custom,
+      fits: ['finding.tongue-share'],
     },
     {
       says: 'Labels and manuals of that very vehicle and trailer set the limits. This is advice, not approval.',
       source: makersRating,
+      fits: [
+        'limit.tongue',
+        'limit.payload',
+        'limit.vehicle-gross',
+        'limit.trailer-gross',
+        'limit.rear-axle',
+      ],
     },
   ],
 });

@@ -241,6 +241,8 @@ export const loads = part({
     'inverter-start': {
       label: 'Start on the inverter',
       short: 'the inverter’s surge rating',
+      do: 'Start it on an inverter with a larger surge rating, or run it on shore power.',
+      near: 'Start it with everything else off.',
       exceeded: true,
       used: 'inverter.atStart',
       limit: 'inverter.surge',
@@ -250,6 +252,8 @@ export const loads = part({
     'discharge-current': {
       label: 'Current drawn from the bank',
       short: 'the current that the batteries give',
+      do: 'Fit a smaller inverter, or a second battery beside the first.',
+      near: 'Run nothing more on the inverter.',
       exceeded: true,
       used: 'inverter.current',
       limit: 'bank.mostCurrent',
@@ -259,6 +263,8 @@ export const loads = part({
     inverter: {
       label: 'Inverter',
       short: 'the inverter’s rating',
+      do: 'Run less on the inverter, or use shore power.',
+      near: 'Run nothing more on the inverter.',
       exceeded: true,
       used: 'inverter.most',
       limit: 'inverter.power',

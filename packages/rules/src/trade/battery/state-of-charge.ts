@@ -129,7 +129,9 @@ export const stateOfCharge = part({
   limits: {
     'state-of-charge': {
       label: 'Depth of discharge',
-      short: 'the depth of discharge',
+      short: 'the draw from the battery',
+      do: 'Draw no more from it before it has been charged full and has rested.',
+      near: 'Charge it before long.',
       used: 'battery.discharged',
       limit: 'battery.depth',
       margin: 'margin.battery',

@@ -172,6 +172,8 @@ export const wire = part({
     'voltage-drop': {
       label: 'Voltage drop',
       short: 'the voltage drop',
+      do: 'Take a thicker or a shorter wire.',
+      near: 'A thicker wire is better.',
       used: 'wire.drop',
       limit: 'wire.dropAllowed',
       askedBy: ['wire.length'],
@@ -180,6 +182,8 @@ export const wire = part({
     wire: {
       label: 'Current in the wire',
       short: 'the wire’s ampacity',
+      do: 'Take a thicker wire before it is used.',
+      near: 'Run nothing more on that wire.',
       exceeded: true,
       used: 'wire.current',
       limit: 'wire.ampacity',
@@ -189,6 +193,8 @@ export const wire = part({
     fuse: {
       label: 'Fuse against wire',
       short: 'the fuse’s size',
+      do: 'Fit a fuse no larger than the wire carries.',
+      near: 'Fit no larger fuse.',
       used: 'wire.fuse',
       limit: 'wire.ampacity',
       askedBy: ['wire.fuse'],
@@ -197,6 +203,8 @@ export const wire = part({
     'fuse-current': {
       label: 'Current through the fuse',
       short: 'the fuse',
+      do: 'Run less, or fit thicker wire with a fuse to match; never a larger fuse alone.',
+      near: 'For hours run less: a fuse that is loaded long ages and blows.',
       used: 'wire.current',
       limit: 'wire.fuse',
       margin: 'margin.fuse',

@@ -120,7 +120,7 @@ export const alarms = part({
         {
           when: 'alarms.areUntold',
           wrong: 'The dates of the alarms are not known yet.',
-          do: 'Read them on the backs of both, and press their test buttons.',
+          do: 'Read the dates on the backs of both alarms, and press their test buttons.',
           proviso: 'a gas alarm and a carbon monoxide alarm work, both within their dates',
         },
         {

@@ -182,6 +182,8 @@ export const demand = part({
     gas: {
       label: 'Gas for the nights',
       short: 'the gas',
+      do: 'Have the cylinders filled, or carry one more.',
+      near: 'Have one filled on the way: a colder night takes more.',
       used: 'gas.neededPounds',
       limit: 'gas.counted',
       margin: 'margin.gas',

@@ -144,6 +144,8 @@ export const loads = part({
     leg: {
       label: 'The fuller leg',
       short: 'the fuller leg',
+      do: 'Switch something off before the breaker is set again.',
+      near: 'Switch nothing more on.',
       used: 'leg.fuller',
       limit: 'leg.rating',
       askedBy: ['shore.appliances'],
@@ -151,7 +153,9 @@ export const loads = part({
     },
     'lasting-load': {
       label: 'The fuller leg, lasting loads at 125 %',
-      short: 'the fuller leg with its lasting loads at 125 %',
+      short: 'the load for hours at 125 %',
+      do: 'For hours run less: the water heater on gas, or one large thing at a time.',
+      near: 'Switch nothing more on while that runs.',
       used: 'leg.counted',
       limit: 'leg.breakers',
       askedBy: ['shore.appliances'],

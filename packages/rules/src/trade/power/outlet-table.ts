@@ -60,7 +60,7 @@ export const outletTable: Decision = {
     generator: {
       label: 'plug in at the generator',
       level: 'ok',
-      says: 'From a generator: what it can give is reckoned below.',
+      says: 'From a generator: what it can give at its height decides what runs.',
     },
     'never-240': {
       label: 'never plug in at 240 V',

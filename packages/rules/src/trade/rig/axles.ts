@@ -97,6 +97,7 @@ export const vehicleAxles = part({
     'front-axle': {
       label: 'Front axle',
       short: 'the front axle',
+      do: 'Load it farther back, and weigh each axle again.',
       used: 'axle.front',
       limit: 'vehicle.gawrFront',
       empty: 'curb.front',
@@ -108,6 +109,7 @@ export const vehicleAxles = part({
     'rear-axle': {
       label: 'Rear axle',
       short: 'the rear axle',
+      do: 'Load farther forward, or over the trailer’s axles if its own rating has room, and weigh each axle.',
       used: 'axle.rear',
       limit: 'vehicle.gawrRear',
       empty: 'curb.rear',
@@ -176,6 +178,7 @@ export const trailerAxles = part({
     'trailer-axles': {
       label: 'Trailer axles',
       short: 'the trailer’s axles',
+      do: 'Take load out of the trailer, and weigh its axles again.',
       plural: true,
       used: 'axle.trailer',
       limit: 'trailerAxles.limit',

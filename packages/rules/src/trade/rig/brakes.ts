@@ -116,7 +116,7 @@ export const brakes = part({
         when: 'brakes.areElectric && !brakeController.isKnown',
         wrong: 'Whether a brake controller is fitted is not known yet.',
         because: 'Without one the trailer’s electric brakes do nothing.',
-        do: 'Make sure that there is one, and set it with the trailer loaded.',
+        do: 'Set the brake controller with the trailer loaded.',
         proviso: 'a brake controller is fitted',
       },
       open: {
@@ -204,6 +204,8 @@ export const brakes = part({
     'unbraked-rating': {
       label: 'Rating without trailer brakes',
       short: 'the rating without trailer brakes',
+      do: 'Take load off, or have brakes fitted to the trailer.',
+      near: 'Add nothing more, and leave twice the room to stop.',
       exceeded: true,
       used: 'trailer.loaded',
       limit: 'vehicle.maxUnbraked',

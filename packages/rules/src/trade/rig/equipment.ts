@@ -56,7 +56,7 @@ export const equipment = part({
           'The rating needs the factory tow package, and whether that is fitted is not known yet.',
         because: 'A hitch fitted later does not raise the rating.',
         do: 'Have the dealer look it up by the vehicle’s identification number.',
-        proviso: 'the package is fitted',
+        proviso: 'the factory tow package is fitted',
       },
       open: {
         wrong: 'The rating may hang on the factory tow package, and this vehicle has none.',
@@ -146,6 +146,8 @@ export const frontalArea = part({
     'frontal-area': {
       label: 'Frontal area',
       short: 'the frontal area',
+      do: 'Tow a trailer with a smaller front.',
+      near: 'Go no faster than you must, and stay home in a strong headwind.',
       used: 'trailer.frontalArea',
       limit: 'vehicle.maxFrontalArea',
       askedBy: ['vehicle.maxFrontalArea'],

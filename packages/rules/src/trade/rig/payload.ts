@@ -44,6 +44,7 @@ export const payload = part({
     payload: {
       label: 'Payload',
       short: 'payload',
+      do: 'Leave things at home, or over the trailer’s axles if its own rating has room, and weigh again.',
       used: 'payload.used',
       limit: 'payload.available',
       margin: 'margin.other',
@@ -68,6 +69,7 @@ export const vehicleGross = part({
     'vehicle-gross': {
       label: 'Vehicle gross weight',
       short: 'the vehicle’s gross rating',
+      do: 'Leave things at home, or over the trailer’s axles if its own rating has room, and weigh again.',
       exceeded: true,
       used: 'vehicle.gross',
       limit: 'vehicle.gvwr',
@@ -128,6 +130,7 @@ export const combined = part({
     combined: {
       label: 'Combined weight',
       short: 'the combined rating',
+      do: 'Leave load at home until the whole rig is within it, and weigh it all again.',
       exceeded: true,
       used: 'combined.gross',
       limit: 'combined.limit',

@@ -159,6 +159,7 @@ export const tongueBands = part({
     tongue: {
       label: 'Tongue weight',
       short: 'the tongue weight',
+      do: 'Take load from the trailer’s nose, keep a tenth of the trailer on the ball, and weigh it again.',
       used: 'tongue.loaded',
       limit: 'tongue.limit',
       margin: 'margin.other',
@@ -178,6 +179,7 @@ export const pinWeight = part({
     pin: {
       label: 'Pin weight',
       short: 'the pin weight',
+      do: 'Take load from the trailer’s nose, keep 15 % of the trailer on the pin, and weigh it again.',
       used: 'tongue.loaded',
       limit: 'pin.limit',
       margin: 'margin.other',

@@ -113,6 +113,7 @@ export const towRating = part({
     'trailer-weight': {
       label: 'Trailer weight',
       short: 'the tow rating',
+      do: 'Take load out, water first if the site has some, or tow a lighter trailer.',
       exceeded: true,
       used: 'trailer.loaded',
       limit: 'trailerWeight.limit',

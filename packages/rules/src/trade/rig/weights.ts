@@ -125,6 +125,7 @@ export const trailerGross = part({
     'trailer-gross': {
       label: 'Trailer’s own rating',
       short: 'the trailer’s own rating',
+      do: 'Take load out of the trailer, water first if the site has some, and weigh it again.',
       exceeded: true,
       used: 'trailer.loaded',
       limit: 'trailer.gvwr',

@@ -62,6 +62,8 @@ export const speed = part({
     speed: {
       label: 'Speed',
       short: 'the slowest tire’s speed',
+      do: 'Stay at {speed.allowed} or below, the whole way.',
+      near: 'Go no faster than that; it is a ceiling and no advice.',
       used: 'trip.speed',
       limit: 'speed.allowed',
       askedBy: ['trip.speed'],

@@ -36,6 +36,9 @@ export const forms = {
     return `${capital(say(short))} ${several ? 'have' : 'has'} ${left ? say(left) : 'nothing'} left of ${say(of)}.`;
   },
 
+  'add-nothing': () => 'Add nothing more, and weigh it again before the trip.',
+  'also-close': ({ of }: Several, say: Say) => `Also close: ${listed(of.map(say))}.`,
+
   /** At most five things, the groups they belong to, and how many there are. */
   'list-short': ({ label, of, groups, count }: List, say: Say) => {
     const named = of.map((each) => small(say(each)));

@@ -1,0 +1,72 @@
+import type { Sayable } from '../words/value';
+import { askedFirst, isRest } from './asking';
+import { cautionsFitting } from './caution';
+import { alsoClose, type Decider, decidersOf, isAskedOf } from './deciding';
+import { following, ifShort, may, must, type Part, unlessSaid, warning } from './length';
+import type { Matter } from './matter';
+import { all, dangersSaid, isListed } from './parts';
+import { findingsTold, levelOf, partsOf, verdictSaid } from './verdict';
+
+/** What a settled verdict turns on, with what to do about it, and the next as far as there is room. */
+function decidedSaid(deciders: readonly Decider[]): readonly Part[] {
+  const [main, ...others] = deciders;
+  if (!main) return [];
+  // What to do is said, if not about the first then about the next that says it.
+  const [acting = main] = main.todo ? [main] : others.filter(({ todo }) => todo);
+  const [second] = others.filter((each) => each !== acting && each.todo);
+  const told = (each: Decider, as: (of: Sayable) => Part, besides?: Sayable): readonly Part[] => [
+    ...all(each.wrong, (said) => unlessSaid({ ...as(said), besides })),
+    ...all(each.todo ? [each.todo] : [], (said) => unlessSaid(following(as(said), each.wrong[0]))),
+  ];
+  return [
+    ...told(main, must),
+    ...(acting === main ? [] : told(acting, must)),
+    ...(second ? told(second, (of) => may(of, 0.3), second.todo) : []),
+  ];
+}
+
+const isSame = (a: Sayable, { wrong }: Decider): boolean =>
+  wrong.some((each) => JSON.stringify(each) === JSON.stringify(a));
+
+/** A verdict that is settled: what it turns on and what to do, beside what was asked. */
+export function settled(matter: Matter, asking: string | undefined): readonly Part[] {
+  const level = levelOf(matter);
+  const deciders = decidersOf(matter, asking);
+  const answered = askedFirst(matter, asking);
+  const [main, ...others] = deciders;
+  const [first, ...lists] = answered;
+  // Who may not go on hears that first, whatever else was asked.
+  const isAsked = main !== undefined && isAskedOf(matter, asking, main);
+  const isFirst = level === 'stop' && !isAsked;
+  // What was asked is wrong: what to do about it comes before the verdict.
+  const isNext = level === 'stop' || (isAsked && first !== undefined && isSame(first, main));
+  const decided = decidedSaid(deciders);
+  // A verdict is left out where what to do has no room beside it.
+  const verdict = all(verdictSaid(matter), (of) => may(of, 0.01));
+  const asked = [
+    ...all(first ? [first] : [], (of) =>
+      unlessSaid(isFirst ? may(of, isListed(of) ? 2 : 0.4) : must(of)),
+    ),
+    ...all(lists, (of) =>
+      isRest(of) ? following(may(of, 0.86), first) : unlessSaid(may(of, isListed(of) ? 1.4 : 1)),
+    ),
+  ];
+  const [caution, ...cautions] = cautionsFitting(matter);
+  const told = new Set(deciders.flatMap(({ names }) => names));
+  const beside = findingsTold(matter).filter(({ id }) => !told.has(`finding.${id}`));
+  return [
+    ...(isFirst ? [...decided, ...verdict] : []),
+    ...asked.slice(0, 1),
+    ...(isNext && !isFirst ? [...decided, ...verdict] : []),
+    ...asked.slice(1),
+    ...(level === 'stop' ? dangersSaid(matter, 0, 0.5) : dangersSaid(matter, 1)),
+    ...(isNext ? [] : [...verdict, ...decided]),
+    ...others
+      .slice(0, 3)
+      .flatMap(({ wrong }) => all(wrong, (of) => unlessSaid(may(of, level === 'stop' ? 0.8 : 3)))),
+    ...all(level === 'care' ? alsoClose(matter) : [], (of) => may(of, 0.86)),
+    ...beside.slice(0, 2).flatMap((each) => all(partsOf(each).slice(0, 1), (of) => may(of, 4))),
+    ...(caution ? [warning(may(caution, 0.85))] : []),
+    ...cautions.slice(0, 5).map((each) => warning(ifShort(each))),
+  ];
+}

@@ -1,0 +1,118 @@
+import type { FindingAnswer } from '../answer/shapes';
+import type { Sayable } from '../words/value';
+import { askedFirst, isRest } from './asking';
+import { askedNext, isOpenFor, nextFact } from './asks';
+import { cautionsFitting } from './caution';
+import { isCertain, limitAt, stuck } from './deciding';
+import { following, ifShort, may, must, type Part, warning } from './length';
+import { isAnythingTold, type Matter } from './matter';
+import { all, besideDo, dangersSaid, isListed, isRuleWanted, limitOf } from './parts';
+import { defaultSaid, fromToldSaid, reasonSaid, ruleSaid } from './rule';
+import { dangersTold, findingsTold, levelOf, partsOf, tippingAt, verdictSaid } from './verdict';
+
+/**
+ * Where a verdict is open, hangs on something or has nothing against it: what was asked, the verdict,
+ * the limit, what is wrong and what to do, and the one caution that fits; more only where that is too
+ * little to be an answer.
+ */
+export function unsettled(matter: Matter, asking: string | undefined): readonly Part[] {
+  const [caution, ...others] = cautionsFitting(matter);
+  const level = levelOf(matter);
+  const answered = askedFirst(matter, asking);
+  const misread = stuck(matter);
+  const isAsking = level === 'unknown' && misread === undefined;
+  const wanted = isAsking ? nextFact(matter, asking) : undefined;
+  // A danger that comes first and says itself what to look at is not asked for once more.
+  const [gravest] = answered.length === 0 ? dangersTold(matter) : [];
+  const isSaidAlready = gravest?.messages.do !== undefined && isOpenFor(matter, gravest.id, wanted);
+  const next = isSaidAlready ? [] : askedNext(matter, wanted);
+  // What is open only for want of what is asked next is not told beside it.
+  const isBeside = ({ id, level: at, code }: FindingAnswer): boolean =>
+    next.length === 0 ||
+    (code !== 'perhaps' && !(at === 'unknown' && isOpenFor(matter, id, wanted)));
+  // A verdict that hangs on provisos has said them.
+  const isProviso = (each: FindingAnswer): boolean => level === 'if' && each.level === 'if';
+  const findings = findingsTold(matter);
+  // What was told calls for care, whatever else is open.
+  const care = findings.find(
+    (each) => each.level === 'care' && isCertain(each) && each.messages.do,
+  );
+  const near = level === 'if' ? limitAt(matter, 'care') : undefined;
+  const [first, ...more] = findings.filter((each) => isBeside(each) && !isProviso(each));
+  // How to be sure of the first of them is still to be said.
+  const sure = findings.find(isProviso)?.messages.do;
+  const dangers = dangersSaid(matter, 1);
+  const isOpen = isRuleWanted(matter);
+  const asked = isOpen && answered.length === 0 ? ruleSaid(matter, asking) : answered;
+  // What was told is heard in the answer, also where it is too little for one.
+  const told = fromToldSaid(matter, asking);
+  const fromTold = isOpen && answered.length === 0 ? told.said : [];
+  // Whoever told nothing and hears a list hears by what rule it is chosen.
+  const isListOnly = isOpen && answered.length > 0 && !isAnythingTold(matter);
+  const isFirst = answered.length === 0;
+  // What is only a proviso waits where the answer itself is open; a danger does not.
+  const isOpenOnly = first?.code === 'decision-open' || first?.code === 'perhaps';
+  const isGrave = first?.level === 'unknown' && !isOpenOnly;
+  const [wrong, todo] = first ? partsOf(first) : [];
+  // What is to be found out next is said last, so that it is remembered; what else is open waits.
+  const isLate = next.length > 0 && !(isGrave && todo);
+  // The figure at which it tips is worth more than a rule.
+  const tipping = dangers.length > 0 ? [] : tippingAt(matter, wanted);
+  // With nothing else to say, what is open says of what it speaks.
+  const saysNothing = [asked, fromTold, dangers, tipping].every((each) => each.length === 0);
+  const [bare] = saysNothing && !misread ? findings : [];
+  const hinges = (each: Sayable): Part =>
+    tipping.length > 0
+      ? may(each, 0.02)
+      : wanted === undefined && !misread
+        ? must(each)
+        : ifShort(each);
+  return [
+    ...all(misread?.wrong ?? [], must),
+    ...all(misread?.todo ? [misread.todo] : [], must),
+    // A rule is no answer of this rig’s own: what is dangerous on it comes first.
+    ...(isFirst ? dangers : []),
+    ...(bare ? [must(bare.messages.wrong)] : []),
+    ...all(fromTold, (each) =>
+      tipping.length > 0 && !told.isWorked ? may(each, 0.3) : must(each),
+    ),
+    ...all(asked.slice(0, 1), (each) =>
+      misread || (isFirst && (dangers.length > 0 || tipping.length > 0 || fromTold.length > 0))
+        ? may(each, misread ? 1 : 0.2)
+        : must(each),
+    ),
+    ...(isFirst ? [] : dangers),
+    ...all(isListOnly ? ruleSaid(matter, asking) : [], (each) => may(each, 0.3)),
+    ...all(asked.slice(1), (each) =>
+      isRest(each)
+        ? following(may(each, 0.02), asked[0])
+        : may(each, isListOnly ? 2 : isListed(each) ? 1.4 : 1),
+    ),
+    ...all(isOpen ? reasonSaid(matter, asking) : [], (each) =>
+      following(may(each, 1.5), answered.length === 0 ? asked[0] : undefined),
+    ),
+    ...all(verdictSaid(matter), hinges),
+    ...(care ? besideDo(care.messages.wrong, care.messages.do, 0.78) : []),
+    ...(near ? besideDo(near.wrong[0], near.todo, 0.81) : []),
+    ...all(limitOf(matter), (each) => may(each, 2)),
+    ...(wrong ? [isLate ? ifShort(wrong) : may(wrong, 0.8)] : []),
+    ...(sure ? [may(sure, 0.82)] : []),
+    // What to do comes before what else there is to know.
+    ...(todo ? [following(may(todo, 0.9), wrong)] : []),
+    ...more
+      .slice(0, 2)
+      .flatMap((each) =>
+        all(partsOf(each).slice(0, 1), (said) =>
+          next.length > 0 && each.level === 'unknown' ? ifShort(said) : may(said, 4),
+        ),
+      ),
+    ...(caution ? [warning(may(caution, 0.85))] : []),
+    ...(first?.messages.because ? [ifShort(first.messages.because)] : []),
+    ...others.slice(0, 5).map((each) => warning(ifShort(each))),
+    ...all(isOpen ? defaultSaid(matter, asking) : [], (each) =>
+      may(each, next.length > 0 ? 0.84 : 0.3),
+    ),
+    // After a danger with what to do about it only what there is room for, before further dangers.
+    ...all(next, (each) => (dangers.length > 0 ? may(each, 0.05) : must(each))),
+  ];
+}
