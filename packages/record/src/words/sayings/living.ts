@@ -291,7 +291,7 @@ export const livingSayings: Sayings = {
       dryer: ['dryer (outlet|plug|socket|receptacle)', 'outlet for the dryer'],
       welder: ['(outlet|outlets|plug|socket) for her welder', 'welder (outlet|plug|socket)', 'welder-plug'],
       generator: [
-        '(run|running|plugged|off|from|on|feeding) .. (generator|genny|gen set|genset|gen)',
+        '(run|plugged|off|on) [it|one trailer] [into|off|on|from] (a|the|my|our) (generator|genny|gen set|genset|gen)',
         '(generator|genny|gen set|genset) ... (run|running|start|hum) .. (ac|air|trailer|camper|microwave)',
         'hum of the genny',
         'on (a|my|our|the) @ (generator|genny|gen)',
