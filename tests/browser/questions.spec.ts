@@ -56,6 +56,8 @@ test('a pasted bunch is read: urgent first, repeats together, each with its answ
   await expect(tires.getByLabel('Answer: To everybody')).toHaveValue(/\w+/);
   await tires.getByRole('button', { name: 'Copy' }).click();
   await expect(tires).toContainText('Copied.');
+  // What was answered stands beside the question, for whoever asks it again.
+  await expect(tires).toContainText(/Answered on \d{4}-\d{2}-\d{2}/);
   expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(
     await tires.getByLabel('Answer: To everybody').inputValue(),
   );

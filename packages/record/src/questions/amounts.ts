@@ -46,7 +46,7 @@ const unitOf = (text: string): string | undefined =>
   Object.entries(written).find(([, words]) => new RegExp(`^(?:${words})$`, 'i').test(text))?.[0];
 
 const number =
-  /(?:(?<=\d ?x ?)|(?<![\p{L}\d.,/-]))(?<sign>minus |-)?(?<dollar>\$ ?)?(?<digits>\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:\.\d+)?)(?<half> ?½| 1\/2| and a half)?(?<part>(?:[ -](?:and )?)(?:1|3|5|7|9|11|13|15)\/(?:4|8|16)(?![\d/]))?(?<thousand>k\b| thousand\b)?(?<grand> grand\b)?(?<hundred> hundred\b)?(?!nite|moro|mrw|nd\b|rd\b|th\b|st\b)/giu;
+  /(?:(?<=\d ?x ?)|(?<![\p{L}\d.,/-]))(?<sign>minus |-)?(?<dollar>\$ ?)?(?<digits>\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:\.\d+)?|\.\d+)(?<half> ?½| 1\/2| and a half)?(?<part>(?:[ -](?:and )?)(?:1|3|5|7|9|11|13|15)\/(?:4|8|16)(?![\d/]))?(?<thousand>k\b| thousand\b)?(?<grand> grand\b)?(?<hundred> hundred\b)?(?!nite|moro|mrw|nd\b|rd\b|th\b|st\b)/giu;
 const units = new RegExp(
   `^(?:[ -]?(${Object.values(written).join('|')}))(?![\\p{L}\\d]|/\\p{L})`,
   'iu',
@@ -65,14 +65,25 @@ const isTime = ({ index, 0: said }: RegExpExecArray, text: string): boolean =>
 
 /** In figures: `$1,480`, `-8`, `2 5/16`, `10.4k`, `39 hundred`. */
 function figuresIn(text: string): readonly Amount[] {
-  return [...text.matchAll(number)].filter((found) => !isTime(found, text)).map((found): Amount => {
-    const { sign, dollar, digits = '', half, part, thousand, grand, hundred } = found.groups ?? {};
-    const size = (thousand || grand ? 1000 : 1) * (hundred ? 100 : 1);
-    const value =
-      (Number(digits.replaceAll(',', '')) + (half ? 0.5 : partOf(part))) * size * (sign ? -1 : 1);
-    const [from, to] = [found.index, found.index + found[0].length];
-    return { value, from, to, ...((dollar || grand) && { unit: 'USD' }) };
-  });
+  return [...text.matchAll(number)]
+    .filter((found) => !isTime(found, text))
+    .map((found): Amount => {
+      const {
+        sign,
+        dollar,
+        digits = '',
+        half,
+        part,
+        thousand,
+        grand,
+        hundred,
+      } = found.groups ?? {};
+      const size = (thousand || grand ? 1000 : 1) * (hundred ? 100 : 1);
+      const value =
+        (Number(digits.replaceAll(',', '')) + (half ? 0.5 : partOf(part))) * size * (sign ? -1 : 1);
+      const [from, to] = [found.index, found.index + found[0].length];
+      return { value, from, to, ...((dollar || grand) && { unit: 'USD' }) };
+    });
 }
 
 const parts: Readonly<Record<string, number>> = { half: 2, quarter: 4, eighth: 8, sixteenth: 16 };
@@ -138,9 +149,12 @@ export function amountsIn(text: string): readonly Amount[] {
   const said: readonly Amount[] = numbersSaid(text).filter(
     ({ from, to }) => !figures.some((each) => each.from < to && from < each.to),
   );
-  return [...figures, ...said
+  return [
+    ...figures,
+    ...said
       .map((each) => withPart(each, text))
-      .filter((each, at, all) => each.from >= (all[at - 1]?.to ?? 0))]
+      .filter((each, at, all) => each.from >= (all[at - 1]?.to ?? 0)),
+  ]
     .toSorted((a, b) => a.from - b.from)
     .map((amount): Amount => belowZero(withUnit(amount, text), text));
 }
@@ -149,6 +163,9 @@ export function amountsIn(text: string): readonly Amount[] {
 const tons = /^[ -]?tons?(?= (?:\p{L}+ )?jacks?(?!\p{L}))/iu;
 
 function withUnit(amount: Amount, text: string): Amount {
+  const [grand] = /^ grand\b/i.exec(text.slice(amount.to, amount.to + 6)) ?? [];
+  if (grand !== undefined && amount.unit === undefined)
+    return { ...amount, value: amount.value * 1000, unit: 'USD', to: amount.to + grand.length };
   if (amount.unit !== undefined) return aYear(amount, text);
   const [ton] = tons.exec(text.slice(amount.to, amount.to + 30)) ?? [];
   if (ton !== undefined)
@@ -159,7 +176,8 @@ function withUnit(amount: Amount, text: string): Amount {
   if (!unit || symbol === undefined) return amount;
   if (unit[0] === ' a' && Number.isInteger(amount.value)) return amount;
   // “22 in. with nothing in the truck”
-  const dot = /^in$/i.test(unit[1] ?? '') && /^\. \p{Ll}/u.test(text.slice(amount.to + unit[0].length));
+  const dot =
+    /^in$/i.test(unit[1] ?? '') && /^\. \p{Ll}/u.test(text.slice(amount.to + unit[0].length));
   const to = amount.to + unit[0].length + (dot ? 1 : 0);
   if (symbol === 'ft') return withInches({ ...amount, to, unit: symbol }, text);
   return symbol === 'wk'

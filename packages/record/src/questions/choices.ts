@@ -63,7 +63,15 @@ function wordsFor(topic: Topic, fact: string): Words {
 }
 
 /** Whoever says so means the thing, of whatever kind it is. */
-const everyday = new Set(['trailer tires', 'trailer tire', 'pop up', 'on the road', 'my husband', 'shore power', '12 volt']);
+const everyday = new Set([
+  'trailer tires',
+  'trailer tire',
+  'pop up',
+  'on the road',
+  'my husband',
+  'shore power',
+  '12 volt',
+]);
 
 type Words = Readonly<Record<string, readonly string[]>>;
 const byTopic = new WeakMap<Topic, readonly (readonly [string, Words])[]>();

@@ -5,7 +5,7 @@ import { type Amount, amountsIn } from './amounts';
 import { choicesIn, type Said } from './choices';
 import { placesOf } from './cues';
 import { dateCodesIn } from './date-codes';
-import { isForEach, isMeant } from './not-meant';
+import { isForEach, isMeant, isYear } from './not-meant';
 import { sayingsIn } from './sayings';
 import { passesOver } from './scale-passes';
 import { kindAround, kindBeside, unsaidKinds } from './unsaid';
@@ -81,14 +81,6 @@ const onScale = /^(?:tight|slack|alone)\.(?:front|rear|trailer)$/;
 const isEither = (text: string, { from, to }: Amount): boolean =>
   /\d (?:or|vs|versus) $/i.test(text.slice(Math.max(0, from - 12), from)) ||
   /^ (?:or|vs|versus) \d/i.test(text.slice(to, to + 10));
-
-/** “From 2011”, “a 2019 half-ton” */
-const isYear = (text: string, { from, to, unit }: Amount): boolean =>
-  unit === undefined &&
-  /^(?:19[89]|20[0-3])\d$/.test(text.slice(from, to)) &&
-  /\b(?:from|in|since|an?|the|my|our|year|is|old|late|early|model)\s$/i.test(
-    text.slice(Math.max(0, from - 8), from),
-  );
 
 /** What stands behind the axle is ahead of it by less than nothing. */
 const isBehindAxle = (fact: string, text: string, { to }: Amount): boolean =>

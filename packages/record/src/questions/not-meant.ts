@@ -72,7 +72,12 @@ const sizes: readonly {
   { fact: /^cord\.length$/, unit: 'ft', least: 5, most: 300 },
   { fact: /^trailer\.length$/, unit: 'ft', least: 8, most: 50 },
   { fact: /^trip\.(?:speed|towSpeed)$/, unit: 'mph', least: 15, most: 100 },
-  { fact: /^tire\.(?:pressure|maxPressure|labelPressure|mates)$/, unit: 'psi', least: 12, most: 125 },
+  {
+    fact: /^tire\.(?:pressure|maxPressure|labelPressure|mates)$/,
+    unit: 'psi',
+    least: 12,
+    most: 125,
+  },
   { fact: /^hub\./, unit: '°F', least: 50, most: 700 },
   // The small ones that are thrown away are none.
   { fact: /^cylinder\.fill$/, unit: 'lb', least: 5, most: 420 },
@@ -106,3 +111,11 @@ export function isMeant(fact: string, text: string, amount: Amount, word: Span):
 
 export const isForEach = (text: string, { to }: Amount): boolean =>
   /^[ ,]*(?:each|apiece|per person|a head)\b/i.test(text.slice(to, to + 12));
+
+/** “From 2011”, “a 2019 half-ton”, “2015 for 11 grand” */
+export const isYear = (text: string, { from, to, unit }: Amount): boolean =>
+  unit === undefined &&
+  /^(?:19[89]|20[0-3])\d$/.test(text.slice(from, to)) &&
+  /(?:^|[.!?\n] ?|\b(?:from|in|since|an?|the|my|our|year|is|old|late|early|model)\s)$/i.test(
+    text.slice(Math.max(0, from - 8), from),
+  );

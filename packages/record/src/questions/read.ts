@@ -1,6 +1,8 @@
 import { answerNow, readFacts, type Topic } from '@tarebook/rules/engine';
 import { dangersIn } from '../danger/find';
 import type { Hit } from '../search';
+import { askings } from '../words/askings';
+import { elsewhere } from '../words/elsewhere';
 import { aboutOver } from './about';
 import type { Evidence } from './evidence';
 import { factsIn } from './facts';
@@ -8,8 +10,6 @@ import { firstReplies } from './first-reply';
 import type { AskedBefore } from './likeness';
 import { personalIn } from './personal';
 import { repeatsOver } from './repeats';
-import { askings } from '../words/askings';
-import { elsewhere } from '../words/elsewhere';
 import type { Message, QuestionPart, ReadMessage, Urgency } from './shapes';
 import { partsOf } from './split';
 import { namedIn, urgentIn } from './urgent';

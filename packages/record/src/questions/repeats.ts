@@ -55,7 +55,10 @@ const oneWay = new Map(
 const inFigures = (text: string): string =>
   numbersSaid(text)
     .filter(({ value }) => value > 9)
-    .reduceRight((now, { value, from, to }) => `${now.slice(0, from)}${value}${now.slice(to)}`, text);
+    .reduceRight(
+      (now, { value, from, to }) => `${now.slice(0, from)}${value}${now.slice(to)}`,
+      text,
+    );
 
 function termsOf(text: string): ReadonlySet<string> {
   return new Set(
@@ -148,8 +151,7 @@ export function repeatsOver(known: readonly string[] = []): (asking: Asking) => 
       return isAskedOn ? first.other.id : undefined;
     }
     const isApart = first.share >= standsOut.times * (second?.share ?? 0);
-    const enough =
-      isApart && least < otherFigures ? Math.min(least, standsOut.alike) : least;
+    const enough = isApart && least < otherFigures ? Math.min(least, standsOut.alike) : least;
     return first.share >= enough ? first.other.id : undefined;
   }
 

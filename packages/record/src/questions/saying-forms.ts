@@ -8,8 +8,8 @@ const behindNumber =
 const betweenWords = '[\\s’,:(-]{1,2}';
 /** So many words of any kind; no number and no other sentence stands among them. */
 const gaps: Readonly<Record<string, string>> = {
-  '..': "[\\s,/+&-]+(?:[^\\s,.;:?!()#+&]+[\\s,/+&-]+){0,3}?",
-  '...': "[\\s,/+&-]+(?:[^\\s,.;:?!()#+&]+[\\s,/+&-]+){0,6}?",
+  '..': '[\\s,/+&-]+(?:[^\\s,.;:?!()#+&]+[\\s,/+&-]+){0,3}?',
+  '...': '[\\s,/+&-]+(?:[^\\s,.;:?!()#+&]+[\\s,/+&-]+){0,6}?',
 };
 
 /** The parts of a saying between its spaces; what stands in brackets is one. */

@@ -14,7 +14,11 @@ function told(id: string, text: string) {
 const said: readonly (readonly [string, string, Readonly<Record<string, string>>])[] = [
   // The word stands before its number, behind it, or both do.
   ['tow-fit', 'the book lets me tow 6,100', { 'vehicle.maxTrailerWeight': '6100 lb' }],
-  ['tow-fit', 'max trailer 5,500, door label 1,210', { 'vehicle.maxTrailerWeight': '5500 lb', 'vehicle.placardPayload': '1210 lb' }],
+  [
+    'tow-fit',
+    'max trailer 5,500, door label 1,210',
+    { 'vehicle.maxTrailerWeight': '5500 lb', 'vehicle.placardPayload': '1210 lb' },
+  ],
   ['tow-fit', 'trailer is 5,900 gross', { 'trailer.gvwr': '5900 lb' }],
   ['tow-fit', 'rated 3,000 without brakes', { 'vehicle.maxUnbraked': '3000 lb' }],
   ['tow-fit', 'tongue came out at 455 on the scale', { 'trailer.measuredTongueWeight': '455 lb' }],
@@ -22,31 +26,93 @@ const said: readonly (readonly [string, string, Readonly<Record<string, string>>
   // In thousands, where a word says so of what weighs as much.
   ['tow-fit', 'the trailer is eight gross', { 'trailer.gvwr': '8000 lb' }],
   // One number of two.
-  ['tow-fit', 'the receiver is 8,000 / 800', { 'hitch.receiverRating': '8000 lb', 'hitch.receiverTongueRating': '800 lb' }],
-  ['hitch-setup', 'coupler is eighteen and a quarter off the ground', { 'trailer.couplerHeight': '18.25 in' }],
-  ['hitch-setup', 'a two inch ball under a two and five-sixteenths coupler', { 'hitch.ballSize': '2 in', 'trailer.couplerSize': '2.3125 in' }],
-  ['hitch-setup', 'front fender 35 unhitched, 36 1/2 with the bars slack, 35 1/2 bars set', { 'vehicle.fenderUnhitched': '35 in', 'vehicle.fenderSlack': '36.5 in', 'vehicle.fenderTight': '35.5 in' }],
+  [
+    'tow-fit',
+    'the receiver is 8,000 / 800',
+    { 'hitch.receiverRating': '8000 lb', 'hitch.receiverTongueRating': '800 lb' },
+  ],
+  [
+    'hitch-setup',
+    'coupler is eighteen and a quarter off the ground',
+    { 'trailer.couplerHeight': '18.25 in' },
+  ],
+  [
+    'hitch-setup',
+    'a two inch ball under a two and five-sixteenths coupler',
+    { 'hitch.ballSize': '2 in', 'trailer.couplerSize': '2.3125 in' },
+  ],
+  [
+    'hitch-setup',
+    'front fender 35 unhitched, 36 1/2 with the bars slack, 35 1/2 bars set',
+    {
+      'vehicle.fenderUnhitched': '35 in',
+      'vehicle.fenderSlack': '36.5 in',
+      'vehicle.fenderTight': '35.5 in',
+    },
+  ],
   ['hitch-setup', 'the latch will not go down on the ball', { 'hitch.latched': 'no' }],
-  ['weigh-in', 'front 2,850 slack, 3,010 tight', { 'slack.front': '2850 lb', 'tight.front': '3010 lb' }],
-  ['weigh-in', 'steer 3,400, drive 4,100, trailer 5,800. Unhitched: 3,600 / 3,000', { 'tight.front': '3400 lb', 'tight.rear': '4100 lb', 'tight.trailer': '5800 lb', 'alone.front': '3600 lb', 'alone.rear': '3000 lb' }],
+  [
+    'weigh-in',
+    'front 2,850 slack, 3,010 tight',
+    { 'slack.front': '2850 lb', 'tight.front': '3010 lb' },
+  ],
+  [
+    'weigh-in',
+    'steer 3,400, drive 4,100, trailer 5,800. Unhitched: 3,600 / 3,000',
+    {
+      'tight.front': '3400 lb',
+      'tight.rear': '4100 lb',
+      'tight.trailer': '5800 lb',
+      'alone.front': '3600 lb',
+      'alone.rear': '3000 lb',
+    },
+  ],
   // A gauge is no length, and running watts are watts.
   ['shore-power', '40 ft 12 gauge cord', { 'cord.length': '40 ft', 'cord.gauge': '12' }],
   ['shore-power', 'the genny gives 2,100 running watts', { 'generator.power': '2100 W' }],
   ['shore-power', 'the ac draws 12.6 a', { 'airConditioner.current': '12.6 A' }],
   ['shore-power', 'the step zaps my fingers', { 'skin.tingles': 'yes' }],
-  ['house-battery', 'two 90 Ah agm in parallel', { 'bank.parallel': '2', 'battery.capacity': '90 Ah', 'battery.chemistry': 'agm' }],
-  ['house-battery', '2x80ah lithium', { 'battery.capacity': '80 Ah', 'battery.chemistry': 'lifepo4' }],
-  ['house-battery', '12.4 volts at rest', { 'battery.voltage': '12.4 V', 'battery.reading': 'at-rest' }],
+  [
+    'house-battery',
+    'two 90 Ah agm in parallel',
+    { 'bank.parallel': '2', 'battery.capacity': '90 Ah', 'battery.chemistry': 'agm' },
+  ],
+  [
+    'house-battery',
+    '2x80ah lithium',
+    { 'battery.capacity': '80 Ah', 'battery.chemistry': 'lifepo4' },
+  ],
+  [
+    'house-battery',
+    '12.4 volts at rest',
+    { 'battery.voltage': '12.4 V', 'battery.reading': 'at-rest' },
+  ],
   ['gas-supply', 'a 30-pounder, full', { 'cylinder.fill': '30 lb' }],
-  ['gas-supply', 'tw 18.2 and 33.1 on the fish scale', { 'cylinder.tare': '18.2 lb', 'cylinder.scaleWeight': '33.1 lb' }],
+  [
+    'gas-supply',
+    'tw 18.2 and 33.1 on the fish scale',
+    { 'cylinder.tare': '18.2 lb', 'cylinder.scaleWeight': '33.1 lb' },
+  ],
   // A sign that is said.
   ['cold-weather', 'minus nine Celsius outside', { 'outside.temperature': '-9 °C' }],
   ['cold-weather', 'down to twelve below', { 'outside.temperature': '-12 °F' }],
-  ['cold-weather', 'lines are full and it is 16 out', { 'water.state': 'in-use', 'outside.temperature': '16 °F' }],
+  [
+    'cold-weather',
+    'lines are full and it is 16 out',
+    { 'water.state': 'in-use', 'outside.temperature': '16 °F' },
+  ],
   ['spares-kit', 'a 4 ton bottle jack', { 'lift.rating': '8000 lb', 'lift.kind': 'bottle-jack' }],
   ['body-repair', 'the shop gets $150 an hour', { 'shop.rate': '150 USD/h' }],
-  ['sway', 'it sways whenever a big truck passes, 25 footer', { 'sway.felt': 'with-trucks', 'trailer.length': '25 ft' }],
-  ['service-triage', 'pulled over on the shoulder, two lug nuts are loose', { 'trailer.stands': 'on-the-road', 'trouble.in': 'wheel-or-hub', 'danger.sign': 'loose' }],
+  [
+    'sway',
+    'it sways whenever a big truck passes, 25 footer',
+    { 'sway.felt': 'with-trucks', 'trailer.length': '25 ft' },
+  ],
+  [
+    'service-triage',
+    'pulled over on the shoulder, two lug nuts are loose',
+    { 'trailer.stands': 'on-the-road', 'trouble.in': 'wheel-or-hub', 'danger.sign': 'loose' },
+  ],
 ];
 
 test.each(said)('%s: %s', (id, text, facts) => {

@@ -3,7 +3,7 @@ import { findUnit, sameDimension } from '@tarebook/rules/quantity';
 import { sayings } from '../words/sayings/all';
 import type { Amount } from './amounts';
 import { isWanted, type Said } from './choices';
-import { isForEach, isMeant } from './not-meant';
+import { isForEach, isMeant, isYear } from './not-meant';
 import { formOf, neededIn } from './saying-forms';
 
 /** What a saying tells, and the number it holds where it holds one. */
@@ -35,12 +35,27 @@ function marked(text: string, amounts: readonly Amount[]): Marked {
 
 /** A number without a unit may be of one of these by what is said of it; an hour or a percent says so itself. */
 const unitless = new Set(
-  ['lb', 'USD', 'in', 'ft', 'psi', 'V', 'W', 'Ah', 'gal', 'mph', '°F', 'Btu/h', 'mA', 'mAh', 'mpg'].concat(
-    ['USD/h', 'USD/yr', 'kWh/mi', ''],
-  ),
+  [
+    'lb',
+    'USD',
+    'in',
+    'ft',
+    'psi',
+    'V',
+    'W',
+    'Ah',
+    'gal',
+    'mph',
+    '°F',
+    'Btu/h',
+    'mA',
+    'mAh',
+    'mpg',
+  ].concat(['USD/h', 'USD/yr', 'kWh/mi', '']),
 );
 /** Of these a number alone is too little said. */
-const withUnit = /^(?:steady|addon|solar)\.power$|^airConditioner\./;
+const withUnit =
+  /^(?:steady|addon|solar)\.power$|^airConditioner\.|^addon\.(?:capacity|panelPower)$/;
 /** What each of several has is what is asked of these. */
 const ofOne = /^(?:battery|cylinder|tracker)\.|apacity$|^trailer\.gawr$/;
 /** “Nine gross”: what weighs as much as a vehicle is told in thousands too. */
@@ -50,7 +65,7 @@ const mostThousands = 30;
 const mostOfHeavy = 20_000;
 const leastOfHeavy = 60;
 
-function valueOf(topic: Topic, fact: string, amount: Amount, text: string): string | undefined {
+function toldOf(topic: Topic, fact: string, amount: Amount, text: string): string | undefined {
   const declared = topic.facts[fact];
   if (declared?.kind === 'choice') {
     const option = declared.options.find(
@@ -62,9 +77,9 @@ function valueOf(topic: Topic, fact: string, amount: Amount, text: string): stri
   const { unit, most } = declared;
   if (amount.unit === undefined) {
     // “Lithium one”: the word is no number.
-    if (!unitless.has(unit) || withUnit.test(fact) || (unit !== '' && amount.value <= 1)) return undefined;
-    const isSaid =
-      /\p{L}/u.test(text.charAt(amount.from)) || text.startsWith(' gross', amount.to);
+    if (!unitless.has(unit) || withUnit.test(fact) || (unit !== '' && amount.value <= 1))
+      return undefined;
+    const isSaid = /\p{L}/u.test(text.charAt(amount.from)) || text.startsWith(' gross', amount.to);
     const isThousands = inThousands.test(fact) && isSaid && amount.value < mostThousands;
     const value = isThousands ? amount.value * 1000 : amount.value;
     return unit === 'lb' && (most ?? 0) >= mostOfHeavy && Math.abs(value) < leastOfHeavy
@@ -105,8 +120,7 @@ function allOf(topic: Topic): readonly Told[] {
       ...{ fact, saying, needed: neededIn(saying), isMarked: /[#@]/.test(saying) },
       ...(value !== undefined && { value }),
     }));
-  const isAsked = ([fact]: readonly [string, unknown]): boolean =>
-    Object.hasOwn(topic.facts, fact);
+  const isAsked = ([fact]: readonly [string, unknown]): boolean => Object.hasOwn(topic.facts, fact);
   const made = [
     ...Object.entries(sayings.numbers)
       .filter(isAsked)
@@ -201,7 +215,8 @@ export function sayingsIn(topic: Topic, text: string, amounts: readonly Amount[]
       const amount = marks.at.get(number);
       if (!amount || !isMeant(fact, text, amount, { from, to })) return [];
       if (isForEach(text, amount) && !ofOne.test(fact)) return [];
-      const said = valueOf(topic, fact, amount, text);
+      if (isYear(text, amount) && fact !== 'plan.year') return [];
+      const said = toldOf(topic, fact, amount, text);
       return said === undefined ? [] : [{ fact, value: said, from, to, amount }];
     });
   });

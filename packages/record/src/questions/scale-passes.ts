@@ -16,6 +16,7 @@ const plates: Readonly<Record<string, string>> = {
   rear: 'rear(?: axle)?|drives?(?: axle)?|back axle|r',
   trailer: 'trailer(?: axles?)?|trlr|trl|tt|trailer tandem|tandems',
 };
+const anyPlate = Object.values(plates).join('|');
 const figure = '\\d{1,2},\\d{3}|\\d{3,5}';
 
 type Place = { readonly from: number; readonly to: number };
@@ -54,7 +55,13 @@ function figuresIn(text: string, { from, to }: Place, pass: string): readonly Sa
     const found = form.exec(stretch);
     return found ? [said(plate, found[1] ?? '', found.index, found[0].length)] : [];
   });
-  if (named.length > 1) return named;
+  const firstPlate = stretch.search(
+    new RegExp(`(?<![\\p{L}\\d])(?:${anyPlate})(?![\\p{L}\\d])`, 'iu'),
+  );
+  const firstFigure = stretch.search(new RegExp(`(?<![\\d,.])(?:${figure})(?!\\d)`));
+  // “3,260 steer 4,020 drive”: each figure belongs to the word behind it.
+  const isFigureFirst = firstFigure >= 0 && firstFigure < firstPlate;
+  if (named.length > 1 && !isFigureFirst) return named;
   const before = Object.entries(plates).flatMap(([plate, words]) => {
     const form = new RegExp(
       `(?<![\\d,.])(${figure})(?: ?lbs?)?(?: on(?: the)?)? (?:${words})(?![\\p{L}\\d])`,
@@ -85,7 +92,7 @@ export function passesOver(topic: Topic, text: string): readonly Said[] {
   });
   const [first] = names;
   // “Steer 3420, drive 4180. Unhitched: …”: what stands in a sentence before is another pass.
-  const isApart = first?.pass === 'alone' && /[.;\n] ?(?:(?:truck|then|and|the) )*$/i.test(text.slice(0, first.from));
+  const isApart = first?.pass === 'alone' && /[.;\n]\D*$/.test(text.slice(0, first.from));
   const start = first?.from ?? text.length;
   const leading = figuresIn(text, { from: 0, to: start }, isApart || !first ? unnamed : first.pass);
   const all = [...leading, ...ahead];

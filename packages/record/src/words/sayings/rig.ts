@@ -1,6 +1,7 @@
 import type { Sayings } from './shapes';
 
-const vehicles = '(truck|trk|car|suv|pickup|crossover|vehicle|van|minivan|wagon|coach|motorhome|half-ton|sedan)';
+const vehicles =
+  '(truck|trk|car|suv|pickup|crossover|vehicle|van|minivan|wagon|coach|motorhome|half-ton|sedan)';
 const trailers = '(trailer|trlr|camper|caravan|teardrop|tt|rig)';
 const brakeless = '(without|w/o|no) [trailer|its own] (brake|brakes)';
 
@@ -26,7 +27,11 @@ export const rigSayings: Sayings = {
       'tow # braked',
       'max trailer for the (coach|motorhome|truck) #',
     ],
-    'vehicle.maxUnbraked': [`# ${brakeless}`, `${brakeless} [max|maximum|limit] #`, 'unbraked [max|limit] #'],
+    'vehicle.maxUnbraked': [
+      `# ${brakeless}`,
+      `${brakeless} [max|maximum|limit] #`,
+      'unbraked [max|limit] #',
+    ],
     'vehicle.maxTongueCarried': [
       'max tongue [weight|load] #',
       'tongue (limit|rating|max|maximum|capacity) #',
@@ -47,6 +52,7 @@ export const rigSayings: Sayings = {
       '(yellow|payload|door|jamb) sticker #',
       '[yellow|door] sticker reads #',
       '# sticker with',
+      '# on the [door|yellow|payload] sticker',
       '# for (people|passengers|occupants) and cargo',
       '(occupants|people) and cargo .. #',
     ],
@@ -57,7 +63,12 @@ export const rigSayings: Sayings = {
       'its gvwr #',
       '(dually|one ton|ton) gvwr #',
     ],
-    'vehicle.gcwr': ['gcwr #', 'gcwr says #', '# gcwr', '(combined|combination) (rating|weight rating|limit) #'],
+    'vehicle.gcwr': [
+      'gcwr #',
+      'gcwr says #',
+      '# gcwr',
+      '(combined|combination) (rating|weight rating|limit) #',
+    ],
     'vehicle.curbWeight': [
       'curb [weight] #',
       `${vehicles} [itself|alone] (weighs|weighed|scales|scaled|scaled out) [at] #`,
@@ -65,7 +76,12 @@ export const rigSayings: Sayings = {
       '# with (me|us) and a full tank',
     ],
     'vehicle.gawrFront': ['front (axle|gawr) (rated|rating|is rated) #', 'front gawr #', 'fawr #'],
-    'vehicle.gawrRear': ['rear (axle|gawr) (rated|rating|is rated) #', 'rear gawr #', 'rawr #', 'rear axle .. # rated'],
+    'vehicle.gawrRear': [
+      'rear (axle|gawr) (rated|rating|is rated) #',
+      'rear gawr #',
+      'rawr #',
+      'rear axle .. # rated',
+    ],
     'vehicle.maxFifthWheel': [
       '(fifth-wheel|5th-wheel) (max|maximum|rating|limit) #',
       'max (fifth|5th) [wheel] #',
@@ -112,12 +128,16 @@ export const rigSayings: Sayings = {
     ],
     'trailer.dryWeight': [
       '# (dry|empty|unloaded)',
-      'dry [weight|is|about] #',
+      '(dry|uvw|empty|unloaded) [weight|is|about] #',
+      '# uvw',
       `${trailers} [is] (empty|dry|unloaded) #`,
       `${trailers} # empty`,
       'bought the # one',
     ],
-    'trailer.cargoCapacity': ['cargo (sticker|label|capacity|plate) #', '(ccc|occc|cargo carrying capacity) #'],
+    'trailer.cargoCapacity': [
+      'cargo (sticker|label|capacity|plate) #',
+      '(ccc|occc|cargo carrying capacity) #',
+    ],
     'trailer.measuredTongueWeight': [
       'tongue (came|comes|came out|weighed|measured|measures|scaled|scales|tested) [out] (at|to) #',
       'tongue [weight] (weighed|measured|scaled) #',
@@ -137,11 +157,17 @@ export const rigSayings: Sayings = {
       '(brochure|dry|empty) (hitch|tongue) weight #',
       '# on the (tongue|hitch) (empty|dry)',
       'tongue (dry|empty) #',
-      '(tw|tongue|tongue weight|tongue wt|hitch wt|hitch weight) # (dry|empty)',
+      '(tw|tongue|tongue weight|tongue wt|hitch wt|hitch weight|hitch) # (dry|empty)',
+      '(tw|tongue|hitch wt|hitch weight|hitch) (dry|empty) #',
       '(dry|empty) tongue #',
       '(brochure|book) tongue #',
     ],
-    'trailer.gawr': ['# [lb|pound] axles', 'axles [are] [rated] # (each|apiece)', 'axles # apiece', '# axle rating'],
+    'trailer.gawr': [
+      '# [lb|pound] axles',
+      'axles [are] [rated] # (each|apiece)',
+      'axles # apiece',
+      '# axle rating',
+    ],
     'trailer.tireCapacity': [
       '(tires|tire) (carry|hold|rated|good for|are rated) # [each|apiece]',
       '# [lb|pound] tires',
@@ -152,25 +178,41 @@ export const rigSayings: Sayings = {
     'trailer.freshWaterAhead': [],
     'trailer.ballToAxle': ['# from the (ball|coupler) to the (axle|axles)'],
     'trailer.couplerHeight': [
-      'coupler [sits|is|height|level|height level] #',
+      'coupler [sits|is|height|level|height level|when level] #',
       'coupler # off the (ground|floor|pavement|concrete)',
       '# (coupler|off the ground at the coupler)',
     ],
     'trailer.couplerSize': ['# [socket|inch] coupler', 'coupler (says|takes|stamped|is) #'],
     'hitch.ballSize': ['# [inch] ball', 'ball #', 'ball is #', '(bigger|smaller) ball #'],
-    'hitch.ballHeight': ['ball [is] # tall', '(platform|base|shank) to crown #', '# [tall] to the crown', '# platform to crown'],
+    'hitch.ballHeight': [
+      'ball [is] # tall',
+      '(platform|base|shank) to crown #',
+      '# [tall] to the crown',
+      'ball .. # above the (shank|mount|platform)',
+      '# platform to crown',
+    ],
     'hitch.shankHeight': ['shank [is] # [tall|high]', '# tall shank'],
     'hitch.receiverHeightEmpty': [
       'top of the receiver [opening|tube] #',
       'receiver [top|height|top inside] # empty',
-            'receiver ... # empty',
+      'receiver ... # empty',
       '# receiver [top] empty',
       '# empty truck',
     ],
-    'hitch.receiverHeightLoaded': ['receiver # loaded', 'receiver ... # loaded', 'receiver ... @ empty # loaded', '@ empty # loaded', '# loaded'],
+    'hitch.receiverHeightLoaded': [
+      'receiver # loaded',
+      'receiver ... # loaded',
+      'receiver ... @ empty # loaded',
+      '@ empty # loaded',
+      '# (loaded|packed)',
+      '# with the (truck|van|suv) (packed|loaded)',
+    ],
     'hitch.ballBehindBumper': ['ball [is] # (behind|past|back of) the bumper'],
     'hitch.barsMost': ['# [lb|pound] (bars|spring bars|bar set)', 'bars rated #'],
-    'vehicle.tailgateReach': ['tailgate [sticks out|reaches|swings|goes|is] #', 'tailgate .. # (past|beyond) the bumper'],
+    'vehicle.tailgateReach': [
+      'tailgate [sticks out|reaches|swings|goes|is] #',
+      'tailgate .. # (past|beyond) the bumper',
+    ],
     'trailer.jackBehindBall': ['jack [is] # (behind|back of|from) the ball'],
     'vehicle.fenderUnhitched': [
       '# (alone|unhitched|unhooked|with nothing on|before hitching|with no trailer|without the trailer)',
@@ -187,7 +229,10 @@ export const rigSayings: Sayings = {
       'bars (on|set|tight|up|snug|tensioned) #',
       '# [with] [the] bars (set|on|tight|up|snug|tensioned)',
     ],
-    'lever.reading': ['scale (said|reads|says|read|showed|shows) #', '# on the (little|small|bathroom) scale'],
+    'lever.reading': [
+      'scale (said|reads|says|read|showed|shows) #',
+      '# on the (little|small|bathroom) scale',
+    ],
     'lever.toBlock': [
       'block is # from the coupler',
       '# (from|to) the [pipe on the] block',
@@ -205,27 +250,60 @@ export const rigSayings: Sayings = {
       'trailer wheels says #',
       'trailer axles #',
     ],
-    'tight.front': ['front [axle] # tight', 'front @ slack # tight', 'front ... bars (snug|tight|on|set) #', '(bars|with bars) (snug|tight|on|set) #'],
-    'tight.rear': ['(rear|back|drive) [axle] # (tight|hitched)', '(rear|back|drive) @ slack # tight'],
-    'slack.front': ['front [axle] # slack', 'front ... bars (loose|slack|off) #', 'bars (loose|slack|off) #'],
+    'tight.front': [
+      'front [axle] # tight',
+      'front @ slack # tight',
+      'front ... bars (snug|tight|on|set) #',
+      '(bars|with bars) (snug|tight|on|set) #',
+    ],
+    'tight.rear': [
+      '(rear|back|drive) [axle] # (tight|hitched)',
+      '(rear|back|drive) @ slack # tight',
+    ],
+    'slack.front': [
+      'front [axle] # slack',
+      'front ... bars (loose|slack|off) #',
+      'bars (loose|slack|off) #',
+    ],
     'slack.rear': ['(rear|back|drive) [axle] # slack'],
     'alone.front': ['front [axle] alone #'],
     'alone.rear': ['(rear|back|drive) [axle] alone #'],
     'trailer.leftWheels': ['left [wheels|side] #', '# on the left'],
     'trailer.rightWheels': ['right [wheels|side] #', '# on the right'],
-    'scale.onAxles': ['# on (the|both|my|the two) (axles|axle)', 'axles [weigh|weighed] #', 'trailer wheels weigh #', '# on the two axles'],
-    'trailer.length': ['# (foot|ft|footer|fter) [trailer|camper|tt|long]', '# footer', '# fter', '# long'],
-    'trip.gusts': ['# gusts', 'gusts [up to|to|of|around|over] #', '(crosswind|crosswinds|winds|wind) #', '# (crosswind|crosswinds|winds|wind)'],
+    'scale.onAxles': [
+      '# on (the|both|my|the two) (axles|axle)',
+      'axles [weigh|weighed] #',
+      'trailer wheels weigh #',
+      '# on the two axles',
+    ],
+    'trailer.length': [
+      '# (foot|ft|footer|fter) [trailer|camper|tt|long]',
+      '# footer',
+      '# fter',
+      '# long',
+    ],
+    'trip.gusts': [
+      '# gusts',
+      'gusts [up to|to|of|around|over] #',
+      '(crosswind|crosswinds|winds|wind) #',
+      '# (crosswind|crosswinds|winds|wind)',
+    ],
     'trip.speed': [
       '(drive|drives|driving|doing|cruise|cruising|tow at|pull at|haul at) #',
       '(i|we|he) go #',
-      '# mph',
       'at # every weekend',
       'i do # with',
       '# on the (freeway|interstate|highway)',
     ],
-    'trip.steepestGrade': ['# (grade|grades|slope|pitch)', '(grade|grades|road|signs|sign|hill|pass|ridge|canyon) .. #'],
-    'trip.distance': ['# (of trip|between|in all|to go|one way|each way)', '# (miles|mile|mi) (leg|trip|drive)', 'one # leg'],
+    'trip.steepestGrade': [
+      '# (grade|grades|slope|pitch)',
+      '(grade|grades|road|signs|sign|hill|pass|ridge|canyon) .. #',
+    ],
+    'trip.distance': [
+      '# (of trip|between|in all|to go|one way|each way)',
+      '# (miles|mile|mi) (leg|trip|drive)',
+      'one # leg',
+    ],
     'trip.towSpeed': ['at #', '(drive|drives|driving|doing|pull|tow) #', '# mph'],
     'hub.hottest': [
       '(left|right|one|rear|front|hub|wheel|bad one) .. (is|says|reads|at|now|over|was) #',
@@ -241,8 +319,16 @@ export const rigSayings: Sayings = {
       'three [of them] [at|say|are|say] #',
       'other three are #',
     ],
-    'tire.softest': ['(one|tire|left|right|front|rear) .. (down to|is|at|reads|only|lost to) #', 'tire #', 'down to #'],
-    'tire.mates': ['(mates|others|other three|other 3|rest) (at|are|is|have|has|read|hold) #', '(mates|others|rest) #', 'other @ at #'],
+    'tire.softest': [
+      '(one|tire|left|right|front|rear) .. (down to|is|at|reads|only|lost to) #',
+      'tire #',
+      'down to #',
+    ],
+    'tire.mates': [
+      '(mates|others|other three|other 3|rest) (at|are|is|have|has|read|hold) #',
+      '(mates|others|rest) #',
+      'other @ at #',
+    ],
     'towed.weight': [
       '# [lb|pound] [little] (car|hatchback|sedan|crossover|4x4|jeep|suv|toad)',
       'my [little|small] (car|hatchback|sedan|jeep|toad) #',
@@ -254,7 +340,12 @@ export const rigSayings: Sayings = {
       'weighed as it rolls #',
       '(motorhome|coach) .. weighed #',
     ],
-    'carrier.weight': ['# dolly', 'dolly (weighs|is|at) #', 'dolly #', '(flat trailer|hauler|car hauler|car trailer) [that] (weighs|is) #'],
+    'carrier.weight': [
+      '# dolly',
+      'dolly (weighs|is|at) #',
+      'dolly #',
+      '(flat trailer|hauler|car hauler|car trailer) [that] (weighs|is) #',
+    ],
     'carrier.rating': ['(carries|rated|good for|holds) [up to] #', 'dolly .. carries [up to] #'],
     'towBar.rating': ['(tow bar|bar) [is] [rated|marked|stamped|says|good for] #', 'bar says #'],
     'towBar.rise': ['rises # (toward|towards|to|up)', 'rise of #'],
@@ -289,7 +380,16 @@ export const rigSayings: Sayings = {
   values: {
     'trailer.axles': {
       1: ['single torsion', 'single axle', 'one axle'],
-      2: ['axles .. two of them', '2 axles', 'two axles', 'axles both', 'tandem', 'both axles', 'pair of axles', 'other 3'],
+      2: [
+        'axles .. two of them',
+        '2 axles',
+        'two axles',
+        'axles both',
+        'tandem',
+        'both axles',
+        'pair of axles',
+        'other 3',
+      ],
       3: ['three axles', 'triple axle', 'tri-axle'],
     },
     'hitch.distribution': {
@@ -308,41 +408,70 @@ export const rigSayings: Sayings = {
     },
     'vehicle.sevenWay': {
       yes: ['seven-way', '7-way', '7 pin', 'seven pin'],
-      no: ['only [has] [the] flat (4|four)', 'just [the|a] flat (4|four)', 'flat (4|four) plug', 'no (seven-way|7-way|seven-pin|7-pin)'],
+      no: [
+        'only [has] [the] flat (4|four)',
+        'just [the|a] flat (4|four)',
+        'flat (4|four) plug',
+        'no (seven-way|7-way|seven-pin|7-pin)',
+      ],
     },
     'vehicle.brakeController': {
       no: ['no brake (box|controller|control)', '(without|w/o) a brake (controller|box)'],
       yes: ['has a brake (controller|box)', 'brake (controller|box) is (set|in|wired|installed)'],
     },
     'vehicle.towPackage': {
-      yes: ['with the (tow|towing|max tow) package', 'has the (tow|towing) package', 'with the package'],
+      yes: [
+        'with the (tow|towing|max tow) package',
+        'has the (tow|towing) package',
+        'with the package',
+      ],
       no: ['no (tow|towing) package', '(without|w/o) the (tow|towing) package'],
     },
     'trailer.brakes': {
-      none: ['no brakes on (it|the trailer)', 'with no brakes', 'so is without brake', 'no brakes on anything', 'without any brakes'],
+      none: [
+        'no brakes on (it|the trailer)',
+        'with no brakes',
+        'so is without brake',
+        'no brakes on anything',
+        'without any brakes',
+      ],
       electric: ['electric brakes', 'electric drums'],
       surge: ['surge brakes'],
     },
     'trailer.coupling': {
-      'fifth-wheel': ['fifth-wheel', '5th-wheel', '5er', 'max fifth', 'king pin', 'kingpin', 'pin box'],
+      'fifth-wheel': [
+        'fifth-wheel',
+        '5th-wheel',
+        '5er',
+        'max fifth',
+        'king pin',
+        'kingpin',
+        'pin box',
+      ],
     },
     'hitch.latched': {
       no: [
-        '(coupler|latch|lever|handle|jaw|jaws) ... (wont|won\'t|doesnt|doesn\'t|not|cant|can\'t|will not|does not|never) .. (close|closed|drop|go|latch|lock|seat|shut|down|flat)',
+        "(coupler|latch|lever|handle|jaw|jaws) ... (wont|won't|doesnt|doesn't|not|cant|can't|will not|does not|never) .. (close|closed|drop|go|latch|lock|seat|shut|down|flat)",
         '(coupler|latch|lever|handle) ... (sticks|stands|stand|stays|sits|pops|popped) [back] up',
         '(latch|coupler|handle|lever) ... (bungee|zip tie|ziptie|zip-tie|bread tie|ribbon|screwdriver|bicycle lock|wire|string|tape)',
         '(ziptie|zip tie|tie|bungee|tape) the [coupler] (handle|latch|lever)',
         'pin hole wont line up',
         'pin fell out',
         'bungee .. holding it',
-        '(isnt|isn\'t|not) latched',
+        "(isnt|isn't|not) latched",
       ],
       yes: ['its latched', 'latched pin in', 'is latched', 'latched and pinned'],
     },
     'hitch.chains': {
-      yes: ['chains .. (on|crossed)', 'chains are (on|crossed)', 'frayed safety chains', 'cable chain', 'chains held'],
+      yes: [
+        'chains .. (on|crossed)',
+        'chains are (on|crossed)',
+        'frayed safety chains',
+        'cable chain',
+        'chains held',
+      ],
       no: [
-        '(dont|don\'t|doesnt|never) hook (em|them|the chains|chains)',
+        "(don't|doesn't|never) (hook|use) (em|them|the chains|chains)",
         'cut (em|them|the chains|the two safety chains) off',
         'cut off the [two] [safety] chains',
         'no [safety] chains',
@@ -354,7 +483,7 @@ export const rigSayings: Sayings = {
         '(no|without) [a] breakaway',
         'breakaway .. (broke|broken|missing|gone|off|unhooked)',
         'looping it around the safety chain',
-        '(chains|chain) ... breakaway ... (dont|don\'t|never|doesnt) hook',
+        "(chains|chain) ... breakaway ... (dont|don't|never|doesnt) hook",
       ],
     },
     'hitch.torqued': {
@@ -366,7 +495,9 @@ export const rigSayings: Sayings = {
       yes: ['torqued (to|at|by)', 'nut is (snug|torqued|tight)'],
     },
     'scale.step': { '20 lb': ['in twenties', 'in 20s', 'prints in 20s'] },
-    'alone.sameLoad': { no: ['(wife|husband|he|she|kids) was in the truck for (the one|one)', 'not the same people'] },
+    'alone.sameLoad': {
+      no: ['(wife|husband|he|she|kids) was in the truck for (the one|one)', 'not the same people'],
+    },
     'trailer.rides': {
       level: ['rides level', 'sits level', 'dead level', 'tows level'],
       'nose-high': ['nose up in the air', 'nose (high|up)', 'nose in the air'],
@@ -381,7 +512,11 @@ export const rigSayings: Sayings = {
         'no bars nothing',
         '(without|w/o) [any] sway (bar|bars|control)',
       ],
-      slack: ['bars .. hanging slack', 'bars are (slack|loose|hanging)', 'bars hanging (slack|loose)'],
+      slack: [
+        'bars .. hanging slack',
+        'bars are (slack|loose|hanging)',
+        'bars hanging (slack|loose)',
+      ],
       set: [
         'set up (w|with) bars',
         'bars (set|are set|set up) [right]',
@@ -396,7 +531,7 @@ export const rigSayings: Sayings = {
       now: [
         '(trailer|it) is (wagging|swaying|whipping|fishtailing|leaning|snaking) ... (now|all over)',
         'still (fishtailing|swaying|wagging|whipping)',
-        '(im|i\'m|he\'s|hes|she\'s) driving',
+        "(im|i'm|he's|hes|she's) driving",
         'right this minute',
         '(leaning|leans) n whipping',
         '(trailer|it) leans onto two wheels',
@@ -460,15 +595,29 @@ export const rigSayings: Sayings = {
       no: ['(manual|book) ... (forbids|not|never) ... (four|4|flat)'],
     },
     'towed.dollyAllowed': {
-      yes: ['manual (allows|permits|says|ok) ... dolly', 'manual ... dolly ... (fine|ok|okay|allowed)'],
+      yes: [
+        'manual (allows|permits|says|ok) ... dolly',
+        'manual ... dolly ... (fine|ok|okay|allowed)',
+      ],
     },
     'towed.brake': {
-      no: ['no brake[s] in (it|the car|the toad)', '(car|toad) (has|with) no brake', "it don't have one", 'no supplemental brake'],
-      yes: ['(bought|have|got) a brake for it', 'brake in the car (works|is)', 'supplemental brake (is|in)'],
+      no: [
+        'no brake[s] in (it|the car|the toad)',
+        '(car|toad) (has|with) no brake',
+        "it don't have one",
+        'no supplemental brake',
+      ],
+      yes: [
+        '(bought|have|got) a brake for it',
+        'brake in the car (works|is)',
+        'supplemental brake (is|in)',
+      ],
     },
     'towed.breakaway': { no: ['no breakaway'], yes: ['have .. breakaway', 'breakaway .. working'] },
     'towed.cables': { yes: ['have the cables', 'safety cables (are|on)', 'cables crossed'] },
-    'towed.lights': { yes: ['lights (all|are|r) working', 'lights all (working|work)', 'lights work'] },
+    'towed.lights': {
+      yes: ['lights (all|are|r) working', 'lights all (working|work)', 'lights work'],
+    },
     'towed.steeringFree': { no: ['(wheel|steering) locked', 'key came out'] },
     'carrier.brakes': {
       yes: [
@@ -492,7 +641,10 @@ export const rigSayings: Sayings = {
         'nothing (holds|holding) it',
       ],
     },
-    'vehicle.dualRearWheels': { yes: ['dually', 'dual rear wheels', 'drw', 'outer rear tire'], no: ['single rear wheel', 'srw'] },
+    'vehicle.dualRearWheels': {
+      yes: ['dually', 'dual rear wheels', 'drw', 'outer rear tire'],
+      no: ['single rear wheel', 'srw'],
+    },
     'vehicle.body': {
       pickup: ['electric pickup', 'ev pickup', 'pickup', 'battery pickup'],
       sedan: ['sedan'],

@@ -7,6 +7,7 @@ export const troubleSayings: Sayings = {
       'on-the-road': [
         '(on|at|off) [the|a] (shoulder|roadside|side of the road)',
         'shoulder of',
+        'side of (i|the interstate|hwy|highway|the highway|the road|the freeway)',
         'pulled (over|off)',
         '(gas|filling|fuel) station',
         'at the pump',
@@ -111,8 +112,17 @@ export const troubleSayings: Sayings = {
         '(broke|broken|snapped) .. spring',
         'pin box',
       ],
-      lights: ['(marker|clearance|porch|tail|brake|running) (light|lights|lamp|lamps)', 'trailer lights', 'lite over the table', 'turn signal'],
-      'twelve-volt': ['(fuse box|fuse panel|converter|battery box|camper battery|camper battry)', 'off battery', 'run off battery'],
+      lights: [
+        '(marker|clearance|porch|tail|brake|running) (light|lights|lamp|lamps)',
+        'trailer lights',
+        'lite over the table',
+        'turn signal',
+      ],
+      'twelve-volt': [
+        '(fuse box|fuse panel|converter|battery box|camper battery|camper battry)',
+        'off battery',
+        'run off battery',
+      ],
       'shore-power': ['(wall plug|wall outlet|outlet|shore cord|pedestal)', 'plug thing behind'],
       'gas-appliance': [
         '(furnace|stove|oven|cooktop|range|burner|water heater|heater) ... (wont|doesnt|quit|quits|cold|soot|smell|smells|orange|yellow|glowed|clicks|dead|service|whump|flame|works like)',
@@ -122,6 +132,7 @@ export const troubleSayings: Sayings = {
         'behind the fridge',
         'yellow (dust|powder)',
         'heater igniter',
+        '(fridge|refrigerator) ... (wont|stopped|quit|not|doesnt) (cool|cooling|getting cold)',
       ],
       'electric-appliance': ['(microwave|micro wave|air conditioner|space heater|generator)'],
       water: [
@@ -130,11 +141,27 @@ export const troubleSayings: Sayings = {
         'pump .. (hums|hum|goes|growls|runs|keeps|wont|cycles)',
         'pipe up',
       ],
-      roof: ['(reseal|seal|leak|drum band) .. roof', 'roof (leak|leaks|leaked|seams)', 'on our roof', 'skylight'],
-      'doors-or-awning': ['(awning|rear door|entry door|ramp door|screen door)', 'door .. (latch|lock|jam|jams|stuck|wont|hinge)', 'window .. (crank|stuck|cracked|wont)'],
-      'slide-or-jacks': ['(slide|slide-out|slideout|stabilizer|stabilizers|leveling jack|landing gear)'],
-      furniture: ['table leg', '(dinette|cabinet|drawer|bunk|sofa) ... (broke|broken|pops|hinge|wont|falls|fell|latch)'],
-      sway: ['(sway|swaying|sways|fishtail|fishtails|fishtailing|pulls hard left|pulls hard right)'],
+      roof: [
+        '(reseal|seal|leak|drum band) .. roof',
+        'roof (leak|leaks|leaked|seams)',
+        'on our roof',
+        'skylight',
+      ],
+      'doors-or-awning': [
+        '(awning|rear door|entry door|ramp door|screen door)',
+        'door .. (latch|lock|jam|jams|stuck|wont|hinge)',
+        'window .. (crank|stuck|cracked|wont)',
+      ],
+      'slide-or-jacks': [
+        '(slide|slide-out|slideout|stabilizer|stabilizers|leveling jack|landing gear)',
+      ],
+      furniture: [
+        'table leg',
+        '(dinette|cabinet|drawer|bunk|sofa) ... (broke|broken|pops|hinge|wont|falls|fell|latch)',
+      ],
+      sway: [
+        '(sway|swaying|sways|fishtail|fishtails|fishtailing|pulls hard left|pulls hard right)',
+      ],
     },
     'trouble.degree': {
       worsens: [
@@ -161,6 +188,7 @@ export const troubleSayings: Sayings = {
       fails: [
         "(won't|wont|doesn't|doesnt|does not|do nothing|does nothing|do) (light|work|start|cool|run|nothing)",
         'quit (at|on|in|working)',
+        "(isn't|aren't|not) working",
         'brakes ... quit',
         '(stopped|quit) (working|cooling)',
         'does nothin',
@@ -189,7 +217,9 @@ export const troubleSayings: Sayings = {
         '(water|dripping|drip|drips|leaking|flood|overfilled) ... (ceiling light|light fixture|fixture|outlet|converter|panel|wires|wire|breakers|cord|power cord|fuse|inverter|connector|box)',
         '(ceiling light|light fixture|outlet|converter|panel|wires|breakers|cord|fuse box|inverter) ... (water|wet|dripping|drip|flooded)',
       ],
-      tingling: ['(tingle|tingles|tingling|zap|zaps|zapped|shock|shocks|tickle|buzz|bzzzz|bite|bites|yelps)'],
+      tingling: [
+        '(tingle|tingles|tingling|zap|zaps|zapped|shock|shocks|tickle|buzz|bzzzz|bite|bites|yelps)',
+      ],
       loose: [
         '(lug nut|lug nuts|wheel|hub|nuts|stud|studs|u-bolts|bearing|coupler) ... (loose|wobbled|wobbling|wobbles|wobble|turn with|moves|moved|missing|backed off|gone)',
         '(loose|wobbly|wiggly) .. (wheel|nuts|lugs)',
@@ -214,7 +244,13 @@ export const troubleSayings: Sayings = {
         'stuffed a sock over the alarm',
         '(alarm|detector) ... (unhooked|pulled the wire|cut the red wire)',
       ],
-      quiet: ['alarm (quiet|silent)', 'no alarm', 'passed its test', 'makes nothing', 'green light only'],
+      quiet: [
+        'alarm (quiet|silent)',
+        'no alarm',
+        'passed its test',
+        'makes nothing',
+        'green light only',
+      ],
     },
     'recall.found': { open: ['recall letter', 'open recall'], none: ['no recall'] },
   },
@@ -238,7 +274,18 @@ export const troubleSayings: Sayings = {
     ],
   },
   only: {
-    'alarm.heard': ['alarm', 'alrm', 'detector', 'co ', 'lp ', 'beep', 'monoxide', 'sniffer', 'thing', 'white box'],
+    'alarm.heard': [
+      'alarm',
+      'alrm',
+      'detector',
+      'co ',
+      'lp ',
+      'beep',
+      'monoxide',
+      'sniffer',
+      'thing',
+      'white box',
+    ],
   },
   unless: { 'trouble.in': ['gas.smell', 'alarm.heard'] },
 };
