@@ -17,16 +17,13 @@ export const livingSayings: Sayings = {
       '# (showing|resting|at rest|in the morning|after|nothing on)',
       `${cells} [reads|says|shows|is|at|down to] # [resting]`,
       '# on the (battery|batt) (dial|meter|gauge)',
-      'mine # after',
-      '# already',
+
       'at # [v|volts] overnight',
-      'pulsed at #',
     ],
     'battery.rested': [
       'after # [of] [rest|sitting|off]',
       '# (rest|of rest|off the charger)',
-      'nite #',
-      'night #',
+
       'rested #',
     ],
     'battery.temperature': [
@@ -193,8 +190,6 @@ export const livingSayings: Sayings = {
     'blowout.pressure': [
       '# too much for blowing',
       '(blew|blow|blown|air|blow out|blowing) .. at #',
-      'uses #',
-      '# before that',
     ],
     'body.length': ['body # long', 'body #', 'box # long'],
     'body.width': ['@ long # wide', '# wide'],
@@ -219,7 +214,6 @@ export const livingSayings: Sayings = {
       'generator gives #',
       '# running [watts|watt]',
       'running #',
-      'can the # run',
     ],
     'generator.starting': ['# (starting|peak|surge)'],
     'generator.altitude': ['at #', "(we're|were|up) at #"],
@@ -262,7 +256,6 @@ export const livingSayings: Sayings = {
       'battery [is] at #',
       '# at the (start|top)',
       'start at #',
-      "it's at #",
     ],
     'trip.fuel': ['(gas|fuel) tank #', '# in the tank'],
     'charge.power': ['# average', 'about # average'],
@@ -288,7 +281,6 @@ export const livingSayings: Sayings = {
     },
     'battery.reading': {
       'at-rest': [
-        'in the morning nothing on',
         'volts in the morning',
         'resting',
         'at rest',
@@ -300,14 +292,7 @@ export const livingSayings: Sayings = {
         'sat (all night|overnight)',
         'after # hours',
       ],
-      charging: [
-        'on the charger',
-        'while charging',
-        'on charge',
-        'charger is on',
-        'converter sings',
-        'converter whines',
-      ],
+      charging: ['on the charger', 'while charging', 'on charge', 'charger is on'],
     },
     'battery.vented': {
       no: ['no vent', 'not vented', '(without|w/o) a vent', 'unvented'],
@@ -339,7 +324,7 @@ export const livingSayings: Sayings = {
     'fuse.kind': { 'class-t': ['class-t', 'class t'] },
     'steady.onInverter': {
       yes: ['inverter idles', 'through the inverter', 'on the inverter'],
-      no: ['straight 12', 'straight off the battery', '12v cord'],
+      no: ['straight 12', 'straight off the battery'],
     },
     'charger.setFor': {
       flooded: ['(set|switch|switched|says) .. (flooded|wet)', 'still says flooded'],
@@ -365,13 +350,12 @@ export const livingSayings: Sayings = {
     'supply.outlet': {
       'household-15': [
         "(house|home|household|porch|carport|barn|shed|garage|regular|reg|normal|wall|kitchen|pump house|fifteen amp|15 amp|15a|15 a|brother's garage|moms house) [regular] (outlet|plug|socket|receptacle|circuit)",
-        'household fifteen',
+
         "off (my|our|the|her|his) [brother's|sister's|neighbor's] garage",
-        'barn light circuit',
+
         '15 amp circuits',
         "sister's garage",
-        'from the pump house',
-        'the old plug behind',
+
         "(house|garage) where we're plugged",
       ],
       'household-20': [
@@ -389,7 +373,7 @@ export const livingSayings: Sayings = {
       'four-pin-50': [
         '(50|fifty) [amp|a] (pedestal|post|hookup|site|outlet)',
         'four-hole fifty',
-        'onto a fifty',
+
         'we r on 50',
         'we are on 50',
         'to the 50',
@@ -404,7 +388,7 @@ export const livingSayings: Sayings = {
       generator: [
         '(run|plugged|off|on) [it|one trailer] [into|off|on|from] (a|the|my|our) (generator|genny|gen set|genset|gen)',
         '(generator|genny|gen set|genset) ... (run|running|start|hum) .. (ac|air|trailer|camper|microwave)',
-        'hum of the genny',
+
         'on (a|my|our|the) @ (generator|genny|gen)',
         '(generator|genny|gen) @ run',
       ],
@@ -492,7 +476,7 @@ export const livingSayings: Sayings = {
       ],
     },
     'generator.legs': { '120-240': ['two legs', '120-240', '240 volt generator'] },
-    'bonding.plug': { none: ['no bonding plug', 'need that little plug thing'] },
+    'bonding.plug': { none: ['no bonding plug'] },
     'appliance.usedAt': {
       indoors: [
         'inside [the|of the] (camper|trailer|tent|rv|front room|under)',
@@ -509,7 +493,6 @@ export const livingSayings: Sayings = {
         'last outside',
         'use it outside',
         'outdoor (grill|griddle|stove|cooker)',
-        'raffle grill',
       ],
     },
     'appliance.inlet': { 'cylinder-pressure': ['cylinder pressure', 'high pressure appliance'] },
@@ -606,7 +589,7 @@ export const livingSayings: Sayings = {
       drained: [
         'drained (it|all)',
         '(empty|empty n|empty and) drained',
-        'i drained',
+
         'all drained',
       ],
     },
@@ -708,7 +691,7 @@ export const livingSayings: Sayings = {
         'the ev',
         'on the ev',
       ],
-      'plug-in-hybrid': ['plug-in-hybrid', 'cars you plug in but', 'phev'],
+      'plug-in-hybrid': ['plug-in-hybrid', 'phev'],
       hybrid: ['hybrid'],
     },
   },

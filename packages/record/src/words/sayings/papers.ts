@@ -81,7 +81,6 @@ export const paperSayings: Sayings = {
       '(left|right) side #',
       'side # segments',
       '# on the side',
-      'top # side',
     ],
     'segments.corner': ['# corner [piece|segment]', 'corner #'],
     'rig.value': ['worth [about|around] #', 'call it #', '(book|market) value #'],
@@ -116,9 +115,7 @@ export const paperSayings: Sayings = {
       '(wants|asks|asking|asked|listed at|price|asking price|asking was) #',
       'they want #',
       '# for an old one',
-      'in the paper is #',
-      '# at the sale barn',
-      'theres one ... for #',
+
       '(old|used) one ... for #',
       'owner for #',
     ],
@@ -237,7 +234,7 @@ export const paperSayings: Sayings = {
       ],
       driveway: [
         '[in|on] (our|my|the|his|her) (drive|driveway|yard|carport)',
-        'by the hen house',
+
         'beside the house',
       ],
       street: ['on (the|our|my) street', 'parked on the street', 'curb'],
@@ -294,7 +291,7 @@ export const paperSayings: Sayings = {
         '(bolted|screwed|nailed) plywood over .. (window|windows|hatch)',
         'strap the door[s] [handles] shut',
         'escape hatch .. (shut|bolted|screwed)',
-        'screw that shut',
+
         'keyed from outside',
       ],
     },
@@ -305,21 +302,15 @@ export const paperSayings: Sayings = {
       ],
     },
     'gas.shutIn': {
-      yes: [
-        '(steel box|box|cover) around the [propane] (bottles|tanks|cylinders)',
-        'no (slots|vents) so',
-      ],
+      yes: ['(steel box|box|cover) around the [propane] (bottles|tanks|cylinders)'],
     },
-    'thief.followed': { yes: ['(going|go) ... (get it|get it back|fetch)', 'going w the truck'] },
+    'thief.followed': { yes: ['(going|go) ... (get it|get it back|fetch)'] },
     'damage.cause': {
       collision: [
         'backed (it|off|into|in)',
         'jackknifed (it|backing|into)',
         '(clipped|scraped|sideswiped|bumped) (the|a|my|our)',
         'hit (the|a)',
-        '(cart|bollard|gatepost|mailbox|silo) (versus|vs) me',
-        'misfortune with a gatepost',
-        'shopping cart',
       ],
       weather: [
         'hail',
@@ -349,7 +340,7 @@ export const paperSayings: Sayings = {
       soft: [
         'soft (place|spot|corner|below|floor)',
         'spongy',
-        'floor edge to cake',
+
         'mushy',
         'wall gives',
       ],
@@ -359,9 +350,8 @@ export const paperSayings: Sayings = {
         'hole (through|in|you could)',
         'clear hole',
         'rain (is getting|gets|coming) in',
-        'finger of daylight',
+
         'open to the (sky|rain|weather)',
-        'vent flew off',
       ],
       no: ['no hole', 'no holes', 'tarp is on', 'no rain gets in'],
     },
@@ -377,7 +367,6 @@ export const paperSayings: Sayings = {
       yes: [
         '(wires|wiring|gas line|copper pipe|pipe|brake line) ... (kinked|tore|torn|cut|hanging|sparking|crushed)',
         'hanging by wires',
-        'light switch',
       ],
     },
     'release.asked': {
@@ -416,10 +405,10 @@ export const paperSayings: Sayings = {
         'lithium upgrade',
         'bigger battery',
         'second battery',
-        'group # mean',
+
         '2nd battery',
       ],
-      other: ['smoke alarm', 'shock absorbers', 'shocks on'],
+      other: ['smoke alarm', 'shock absorbers'],
     },
     'addon.heldBy': {
       bumper: ['(back|rear|square|steel) bumper', 'bumper rack', 'on the .. bumper'],
@@ -443,7 +432,7 @@ export const paperSayings: Sayings = {
       ],
       dealer: [
         "(you|u|y'all|you guys|u guys|your people) [people|guys] [to|would|can|could] (do|fit|install|put|put in|wire|add)",
-        'fitted by yourselves',
+
         'have (you|u) (put|fit|do|install)',
         "i'd have you do it",
         'want us to fit it',
@@ -503,7 +492,7 @@ export const paperSayings: Sayings = {
         '(screwdriver|pencil|finger) [goes] [right] (through|thru) .. (frame|rail)',
         '(poke|poked|put) a (screwdriver|pencil) (through|thru)',
         'frame ... (pencil|screwdriver|finger) (thru|through)',
-        'rust than bracket',
+
         'rusted (through|thru)',
       ],
       'surface-rust': [
@@ -524,7 +513,7 @@ export const paperSayings: Sayings = {
     },
     'gas.tested': {
       holds: ['gas (holds|held|tight)', 'passed the (leak|drop) test', 'gas held on the test'],
-      leaks: ['bubbles like', 'blows up bubbles', 'gas leaks', 'failed the (leak|drop) test'],
+      leaks: ['gas leaks', 'failed the (leak|drop) test'],
       untested: ['gas (untested|never tried|not tried)'],
     },
     'electrics.tested': {

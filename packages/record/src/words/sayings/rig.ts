@@ -124,7 +124,6 @@ export const rigSayings: Sayings = {
       '# (gvwr|gross weight|gross rating)',
       '# printed as its gross',
       `a ${trailers} of #`,
-      'taking # home',
     ],
     'trailer.dryWeight': [
       '# (dry|empty|unloaded)',
@@ -132,7 +131,6 @@ export const rigSayings: Sayings = {
       '# uvw',
       `${trailers} [is] (empty|dry|unloaded) #`,
       `${trailers} # empty`,
-      'bought the # one',
     ],
     'trailer.cargoCapacity': [
       'cargo (sticker|label|capacity|plate) #',
@@ -175,7 +173,6 @@ export const rigSayings: Sayings = {
     ],
     'trailer.freshWater': ['water #', '# of (fresh|water) aboard', '# of fresh aboard'],
     'trailer.grayWater': ['# of (gray|grey)', '# (gray|grey) on the way'],
-    'trailer.freshWaterAhead': [],
     'trailer.ballToAxle': ['# from the (ball|coupler) to the (axle|axles)'],
     'trailer.couplerHeight': [
       'coupler [sits|is|height|level|height level|when level] #',
@@ -309,7 +306,7 @@ export const rigSayings: Sayings = {
       '(left|right|one|rear|front|hub|wheel|bad one) .. (is|says|reads|at|now|over|was) #',
       '(left|right) (rear|front|back) [hub|wheel|one|side] #',
       'hub .. #',
-      '(gun|thermometer) said #',
+
       '# on the gun',
     ],
     'hub.coolest': [
@@ -356,7 +353,7 @@ export const rigSayings: Sayings = {
       '# [lb|pound] (camper|slide-in)',
       '(camper|slide-in) on it #',
       '# (on|per) (its|the) label',
-      '# in there',
+
       '(camper|slide in|slide-in) dry #',
     ],
     'vehicle.cargoRating': [
@@ -388,7 +385,6 @@ export const rigSayings: Sayings = {
         'tandem',
         'both axles',
         'pair of axles',
-        'other 3',
       ],
       3: ['three axles', 'triple axle', 'tri-axle'],
     },
@@ -420,11 +416,7 @@ export const rigSayings: Sayings = {
       yes: ['has a brake (controller|box)', 'brake (controller|box) is (set|in|wired|installed)'],
     },
     'vehicle.towPackage': {
-      yes: [
-        'with the (tow|towing|max tow) package',
-        'has the (tow|towing) package',
-        'with the package',
-      ],
+      yes: ['with the (tow|towing|max tow) package', 'has the (tow|towing) package'],
       no: ['no (tow|towing) package', '(without|w/o) the (tow|towing) package'],
     },
     'trailer.brakes': {
@@ -455,7 +447,7 @@ export const rigSayings: Sayings = {
         '(coupler|latch|lever|handle) ... (sticks|stands|stand|stays|sits|pops|popped) [back] up',
         '(latch|coupler|handle|lever) ... (bungee|zip tie|ziptie|zip-tie|bread tie|ribbon|screwdriver|bicycle lock|wire|string|tape)',
         '(ziptie|zip tie|tie|bungee|tape) the [coupler] (handle|latch|lever)',
-        'pin hole wont line up',
+
         'pin fell out',
         'bungee .. holding it',
         "(isnt|isn't|not) latched",
@@ -482,7 +474,7 @@ export const rigSayings: Sayings = {
       no: [
         '(no|without) [a] breakaway',
         'breakaway .. (broke|broken|missing|gone|off|unhooked)',
-        'looping it around the safety chain',
+
         "(chains|chain) ... breakaway ... (dont|don't|never|doesnt) hook",
       ],
     },
@@ -496,7 +488,7 @@ export const rigSayings: Sayings = {
     },
     'scale.step': { '20 lb': ['in twenties', 'in 20s', 'prints in 20s'] },
     'alone.sameLoad': {
-      no: ['(wife|husband|he|she|kids) was in the truck for (the one|one)', 'not the same people'],
+      no: ['not the same people'],
     },
     'trailer.rides': {
       level: ['rides level', 'sits level', 'dead level', 'tows level'],
@@ -509,7 +501,7 @@ export const rigSayings: Sayings = {
         'no sway [bar] thing',
         'no bars or friction',
         'nothing on the hitch but',
-        'no bars nothing',
+
         '(without|w/o) [any] sway (bar|bars|control)',
       ],
       slack: [
@@ -554,10 +546,7 @@ export const rigSayings: Sayings = {
         'no wind no trucks',
         'just snakes',
         'and it snakes',
-        'wiggles like',
-        'the whole way but you get used',
-        'mine wanders',
-        'slow hula',
+
         'tail (decides|starts swinging|starts) .. (lead|any time|swinging)',
         '(starts|start) (leading|swinging|wagging|swaying) .. (any time|past|over|above|at)',
       ],
@@ -589,7 +578,7 @@ export const rigSayings: Sayings = {
     'towed.fourDown': {
       yes: [
         '(manual|book) ... (permits|allows|okays|ok|says ok|says) ... (four|4) wheels',
-        'all four wheels down which its manual permits',
+
         '(manual|book) .. (says|permits|allows) .. (flat|four|4 down)',
       ],
       no: ['(manual|book) ... (forbids|not|never) ... (four|4|flat)'],
@@ -618,7 +607,7 @@ export const rigSayings: Sayings = {
     'towed.lights': {
       yes: ['lights (all|are|r) working', 'lights all (working|work)', 'lights work'],
     },
-    'towed.steeringFree': { no: ['(wheel|steering) locked', 'key came out'] },
+    'towed.steeringFree': { no: ['(wheel|steering) locked'] },
     'carrier.brakes': {
       yes: [
         '(dolly|trailer|hauler|it) has (its own|surge|electric) brakes',
@@ -635,14 +624,14 @@ export const rigSayings: Sayings = {
       none: [
         'no tie-downs',
         'never (tied|tie) it',
-        'never have',
+
         'without tie-downs',
         'not tied [down|to]',
         'nothing (holds|holding) it',
       ],
     },
     'vehicle.dualRearWheels': {
-      yes: ['dually', 'dual rear wheels', 'drw', 'outer rear tire'],
+      yes: ['dually', 'dual rear wheels', 'drw'],
       no: ['single rear wheel', 'srw'],
     },
     'vehicle.body': {
