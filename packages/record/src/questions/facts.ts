@@ -5,7 +5,7 @@ import { type Amount, amountsIn } from './amounts';
 import { choicesIn, type Said } from './choices';
 import { placesOf } from './cues';
 import { dateCodesIn } from './date-codes';
-import { isForEach, isMeant, isYear } from './not-meant';
+import { isEither, isForEach, isMeant, isYear } from './not-meant';
 import { sayingsIn } from './sayings';
 import { passesOver } from './scale-passes';
 import { kindAround, kindBeside, unsaidKinds } from './unsaid';
@@ -76,11 +76,6 @@ function unitFits(topic: Topic, fact: string, { unit, value }: Amount, away: num
 
 /** A plate of a scale in one of its passes. */
 const onScale = /^(?:tight|slack|alone)\.(?:front|rear|trailer)$/;
-
-/** “10 or 30 out” is neither. */
-const isEither = (text: string, { from, to }: Amount): boolean =>
-  /\d (?:or|vs|versus) $/i.test(text.slice(Math.max(0, from - 12), from)) ||
-  /^ (?:or|vs|versus) \d/i.test(text.slice(to, to + 10));
 
 /** What stands behind the axle is ahead of it by less than nothing. */
 const isBehindAxle = (fact: string, text: string, { to }: Amount): boolean =>

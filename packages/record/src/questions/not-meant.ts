@@ -40,6 +40,12 @@ const guards: readonly Guard[] = [
   },
   // “The zone is 40 to 60 inches behind the headboard”
   { fact: /^camper\.centerBehindBoard$/, ahead: /(?<!\p{L})zone(?: \w+){0,3} $/iu },
+  // “Thirteen feet behind the axle”
+  {
+    fact: /^trailer\.length$/,
+    after: /^ (?:behind|ahead|back|from|off|of|to|away|high|wide|above|cord)(?!\p{L})/iu,
+  },
+  { fact: /^cord\.length$/, anywhere: /^(?!.*(?:cord|cable|extension|reel))/is },
   // “Ten gauge”
   { fact: /^(?!wire\.gauge|cord\.gauge)/, after: /^[ -]?(?:ga|gauge|awg)(?!\p{L})/iu },
   // “We have tonight eight guests”
@@ -79,6 +85,7 @@ const sizes: readonly {
     most: 125,
   },
   { fact: /^hub\./, unit: '°F', least: 50, most: 700 },
+  { fact: /^trailer\.(?:dryWeight|gvwr)$/, unit: 'lb', least: 650, most: 60_000 },
   // The small ones that are thrown away are none.
   { fact: /^cylinder\.fill$/, unit: 'lb', least: 5, most: 420 },
   { fact: /^furnace\./, unit: 'Btu/h', least: 3000, most: 120_000 },
@@ -119,3 +126,8 @@ export const isYear = (text: string, { from, to, unit }: Amount): boolean =>
   /(?:^|[.!?\n] ?|\b(?:from|in|since|an?|the|my|our|year|is|old|late|early|model)\s)$/i.test(
     text.slice(Math.max(0, from - 8), from),
   );
+
+/** “10 or 30 out” is neither. */
+export const isEither = (text: string, { from, to }: Amount): boolean =>
+  /\d (?:or|vs|versus) $/i.test(text.slice(Math.max(0, from - 12), from)) ||
+  /^ (?:or|vs|versus) \d/i.test(text.slice(to, to + 10));

@@ -41,7 +41,7 @@ const mostPlaces = 200;
 
 /** Says that it was asked before, or asks on about what was. */
 const again =
-  /\b(?:again(?!\?)|still|asked (?:before|abt|about|this|a while|earlier|last)|wrote (?:before|last|earlier|you)|emailed|texted (?:before|earlier|abt|about)|called (?:before|earlier|abt|about|yesterday)|(?:2nd|second|3rd|third|another) (?:try|time|letter|message|request)|following up|follow up|re:|update on|same (?:fella|guy|family|man|lady|contractor|woman|couple)|as before|back to the|no reply|you answered|did you find|waiting on|resent|like i (?:said|asked|wrote)|my (?:last|first) (?:mail|message|letter|question))\b|^(?:it['’]?s|its) the \w+ (?:guy|man|lady|girl|kid|daughter|one)\b/i;
+  /\b(?:again(?!\?)|asked (?:before|abt|about|this|a while|earlier|last)|wrote (?:before|last|earlier|you)|emailed|texted (?:before|earlier|abt|about)|called (?:before|earlier|abt|about|yesterday)|(?:2nd|second|3rd|third|another) (?:try|time|letter|message|request)|following up|follow up|re:|update on|same (?:fella|guy|family|man|lady|contractor|woman|couple)|as before|back to the|no reply|you answered|did you find|waiting on|resent|like i (?:said|asked|wrote)|my (?:last|first) (?:mail|message|letter|question))\b|(?:^|[.,;:!?] )(?:(?:it['’]?s|we['’]?re|we r|and) )?still\b|^(?:it['’]?s|its) the \w+ (?:guy|man|lady|girl|kid|daughter|one)\b/i;
 
 /** What is said in several ways, by the first of them; a word of several lines is of the first. */
 const oneWay = new Map(
@@ -150,7 +150,8 @@ export function repeatsOver(known: readonly string[] = []): (asking: Asking) => 
       const isAskedOn = again.test(now.text) && isAlone && first.share >= fewestOfAll.again;
       return isAskedOn ? first.other.id : undefined;
     }
-    const isApart = first.share >= standsOut.times * (second?.share ?? 0);
+    const isApart =
+      first.other.about === now.about && first.share >= standsOut.times * (second?.share ?? 0);
     const enough = isApart && least < otherFigures ? Math.min(least, standsOut.alike) : least;
     return first.share >= enough ? first.other.id : undefined;
   }

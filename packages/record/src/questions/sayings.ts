@@ -3,7 +3,7 @@ import { findUnit, sameDimension } from '@tarebook/rules/quantity';
 import { sayings } from '../words/sayings/all';
 import type { Amount } from './amounts';
 import { isWanted, type Said } from './choices';
-import { isForEach, isMeant, isYear } from './not-meant';
+import { isEither, isForEach, isMeant, isYear } from './not-meant';
 import { formOf, neededIn } from './saying-forms';
 
 /** What a saying tells, and the number it holds where it holds one. */
@@ -65,7 +65,15 @@ const mostThousands = 30;
 const mostOfHeavy = 20_000;
 const leastOfHeavy = 60;
 
-function toldOf(topic: Topic, fact: string, amount: Amount, text: string): string | undefined {
+/** “The trailer is nine gross” */
+function inPounds(fact: string, amount: Amount, text: string): Amount {
+  const isSaid = /\p{L}/u.test(text.charAt(amount.from)) || text.startsWith(' gross', amount.to);
+  const isThousands =
+    amount.unit === undefined && isSaid && amount.value < mostThousands && inThousands.test(fact);
+  return isThousands ? { ...amount, value: amount.value * 1000 } : amount;
+}
+
+function toldOf(topic: Topic, fact: string, amount: Amount): string | undefined {
   const declared = topic.facts[fact];
   if (declared?.kind === 'choice') {
     const option = declared.options.find(
@@ -79,9 +87,7 @@ function toldOf(topic: Topic, fact: string, amount: Amount, text: string): strin
     // “Lithium one”: the word is no number.
     if (!unitless.has(unit) || withUnit.test(fact) || (unit !== '' && amount.value <= 1))
       return undefined;
-    const isSaid = /\p{L}/u.test(text.charAt(amount.from)) || text.startsWith(' gross', amount.to);
-    const isThousands = inThousands.test(fact) && isSaid && amount.value < mostThousands;
-    const value = isThousands ? amount.value * 1000 : amount.value;
+    const { value } = amount;
     return unit === 'lb' && (most ?? 0) >= mostOfHeavy && Math.abs(value) < leastOfHeavy
       ? undefined
       : `${value} ${unit}`.trim();
@@ -205,18 +211,20 @@ export function sayingsIn(topic: Topic, text: string, amounts: readonly Amount[]
       needed.every((words) => finds(words, plain)) &&
       (sayings.home[fact] === topic.id || finds(sayings.only[fact] ?? [''], plain)),
   );
-  const found = likely.flatMap((told) => {
-    const { fact, value } = told;
-    return [...placesIn(told, marks)].flatMap(({ from, to, number }): readonly Saying[] => {
+  const found = likely.flatMap((each) => {
+    const { fact, value } = each;
+    return [...placesIn(each, marks)].flatMap(({ from, to, number }): readonly Saying[] => {
       if (value !== undefined) {
         const ahead = text.slice(Math.max(0, from - 24), from);
         return turned.test(ahead) || isWanted(fact, ahead) ? [] : [{ fact, value, from, to }];
       }
-      const amount = marks.at.get(number);
+      const told = marks.at.get(number);
+      const amount = told && inPounds(fact, told, text);
       if (!amount || !isMeant(fact, text, amount, { from, to })) return [];
       if (isForEach(text, amount) && !ofOne.test(fact)) return [];
+      if (isEither(text, amount)) return [];
       if (isYear(text, amount) && fact !== 'plan.year') return [];
-      const said = toldOf(topic, fact, amount, text);
+      const said = toldOf(topic, fact, amount);
       return said === undefined ? [] : [{ fact, value: said, from, to, amount }];
     });
   });

@@ -51,7 +51,7 @@ export const livingSayings: Sayings = {
       '# .. in parallel',
       '# batteries of each @ side by side',
       `# ${cells} @s side by side`,
-      '#x@',
+      '# x @ .. (lithium|agm|battery|batteries)',
       'x # [in] parallel',
       '# strings',
       '# @ @ .. parallel',
@@ -247,7 +247,7 @@ export const livingSayings: Sayings = {
       '# with the (camper|trailer)',
       '(trial|trial run|test) ... #',
     ],
-    'trial.speed': ['(trial|test) ... at #', 'a mile at #'],
+    'trial.speed': ['(trial|test) ... at #', '(trial|test) .. @ at #', 'a mile at #'],
     'solo.fuelEconomy': ['# (on its own|alone|solo|by itself|without)', '# at @ empty', 'gets #'],
     'solo.speed': ['(empty|alone|solo) at #', '@ at # empty', 'mpg at # empty', 'at # empty'],
     'trip.startCharge': [
@@ -521,8 +521,8 @@ export const livingSayings: Sayings = {
     },
     'gas.smell': {
       yes: [
-        '(smell|smells|smelled|smelling|stinks|stink|stench|reeks|odor|whiff|reek) ... (gas|propane|egg|eggs|skunk|skunky|garlic|cabbage|cabbagey|onions|turnips|rotten|sulfur|lp)',
-        '(egg|eggs|skunk|propane|gas|cabbage|cabbagey|rotten) .. (smell|stink|odor|stench|reek)',
+        '(smell|smells|smelled|smelling|stinks|stink|stench|reeks|odor|whiff|reek) ... (gas|propane|egg|eggs|skunk|skunky|garlic|cabbage|cabbagey|onions|turnips|rotten cabbage|sulfur|lp)',
+        '(egg|eggs|skunk|propane|gas|cabbage|cabbagey) .. (smell|stink|odor|stench|reek)',
         'rotten egg',
         'propane stink',
         '(hiss|hisses|hissing|fffff|hsssssss|pfff)',

@@ -108,9 +108,9 @@ export const troubleSayings: Sayings = {
         'pin box',
       ],
       lights: [
-        '(marker|clearance|porch|tail|brake|running) (light|lights|lamp|lamps)',
-        'trailer lights',
-
+        '(marker|clearance|porch|tail|brake|running) (light|lights|lamp|lamps) ... (out|quit|dead|flicker|flickers|bulb|not)',
+        '(lost|no) [trailer] lights',
+        'bulb .. (quit|out|dead)',
         'turn signal',
       ],
       'twelve-volt': [
@@ -131,7 +131,7 @@ export const troubleSayings: Sayings = {
       ],
       'electric-appliance': ['(microwave|micro wave|air conditioner|space heater|generator)'],
       water: [
-        '(water pump|faucet|toilet|shower|sink drain|black tank|water heater tank)',
+        '(water pump|faucet|toilet|shower|drain|black tank|water line|water heater) ... (leak|leaks|leaking|drip|drips|wont|runs|quit|clogged|broke|broken|cracked|busted|let go|burst)',
         'water heater ... (leaking|leak|let go|quits)',
         'pump .. (hums|hum|goes|growls|runs|keeps|wont|cycles)',
         'pipe up',
@@ -197,7 +197,9 @@ export const troubleSayings: Sayings = {
     },
     'danger.sign': {
       'smoke-or-burning': [
-        '(smoke|smoking|smoked|haze|hazy|flames|burning|sparks|on fire)',
+        '(smoking|smoked|smokes|haze|hazy|flames|burning|sparks|on fire)',
+        'smoke [is|still] (coming|rolling|from|out|pouring|curling|under|off|behind|in|now)',
+        '(white|blue|black|bluish|gray|little|lil|some|of|like|side) smoke',
         'blowing flame',
         'smells like a burnt',
         'smells like ... (burnt|burned|burn|iron|hair)',
@@ -216,11 +218,12 @@ export const troubleSayings: Sayings = {
         '(tingle|tingles|tingling|zap|zaps|zapped|shock|shocks|tickle|buzz|bzzzz|bite|bites|yelps)',
       ],
       loose: [
-        '(lug nut|lug nuts|wheel|hub|nuts|stud|studs|u-bolts|bearing|coupler) ... (loose|wobbled|wobbling|wobbles|wobble|turn with|moves|moved|missing|backed off|gone)',
+        '(lug nut|lug nuts|wheel|hub|nut|nuts|stud|studs|u-bolts|bearing|coupler) ... (loose|wobbled|wobbling|wobbles|wobble|turn with|moves|moved|backed off)',
+        '(lug nut|lug nuts|nut|nuts|stud|studs|u-bolts) ... (missing|gone)',
         '(loose|wobbly|wiggly) .. (wheel|nuts|lugs)',
       ],
       ammonia: ['(ammonia|cat pee|hair dye|yellow powder|yellow dust)'],
-      none: ['no smell or anything', 'no smell, no', 'nothing (hot|loose|smells)'],
+      none: ['no smell or anything', 'no smell, no', 'nothing (hot|loose)'],
     },
     'alarm.heard': {
       chirps: [
