@@ -1,9 +1,7 @@
 import { masked } from '@tarebook/record';
 import type { Given } from '../state/given';
+import { leavesOpen } from './answer-shapes';
 import type { Group } from './order';
-
-/** An answer that only helps at once is not the answer. */
-const helpsAtOnce = 'first reply';
 
 /**
  * What was answered before to a question that stands together with others, the latest first, each text
@@ -12,7 +10,7 @@ const helpsAtOnce = 'first reply';
 export function earlierOver(all: readonly Given[]): (group: Group) => readonly Given[] {
   const byQuestion = new Map<string, Given[]>();
   for (const each of all) {
-    if (each.form === helpsAtOnce || each.question === '') continue;
+    if (leavesOpen.has(each.form) || each.question === '') continue;
     byQuestion.set(each.question, [...(byQuestion.get(each.question) ?? []), each]);
   }
   return (group) => {

@@ -10,6 +10,7 @@ import '../questions/round-view';
 import '../questions/see-view';
 import '../questions/table-box';
 import { PlainElement } from '../elements/plain-element';
+import { leavesOpen } from '../questions/answer-shapes';
 import type { AnswerLeft, AskedChanged, SpokenToggled } from '../questions/events';
 import { givenFrom } from '../questions/leaving';
 import { type BunchPasted, PasteBox } from '../questions/paste-box';
@@ -223,9 +224,8 @@ export class QuestionsPage extends PlainElement {
     const record = givenFrom(detail, new Date());
     keepQuestion(record).catch(this.failedToKeep);
     this.given = [...this.given, record];
-    // A first reply helps at once, and the question stays open.
     const now = this.messages?.find(({ id }) => id === asked.id);
-    if (now && detail.form !== 'first reply' && detail.form !== 'askBack') {
+    if (now && !leavesOpen.has(detail.form)) {
       this.change({ ...now, done: Date.now() });
     }
   };
