@@ -52,10 +52,14 @@ test('a pasted bunch is read: urgent first, repeats together, each with its answ
   await expect(tow).toContainText('Comments under the towing film, Nov 27');
   await expect(tow.locator('.asked-fact').first()).toBeVisible();
   await expect(tow.getByLabel(/^Answer: /)).not.toHaveValue('');
+  await tow.getByRole('button', { name: 'To hand on' }).click();
+  await expect(tow.getByLabel('Answer: To hand on')).toHaveValue(/3,?900 lb/);
   await expect(tires).toContainText('Asked 2 times');
   await expect(tires.getByLabel('Answer: To everybody')).toHaveValue(/\w+/);
   await tires.getByRole('button', { name: 'Copy' }).click();
   await expect(tires).toContainText('Copied.');
+  // What was answered stands beside the question, for whoever asks it again.
+  await expect(tires).toContainText(/Answered on \d{4}-\d{2}-\d{2}/);
   expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(
     await tires.getByLabel('Answer: To everybody').inputValue(),
   );

@@ -66,9 +66,19 @@ export function labeled(file: string | URL = open): readonly Labeled[] {
 type Facts = Readonly<Record<string, string>>;
 type Part = { readonly topic: string | null; readonly facts: Facts };
 
+/** A tire’s code has two digits for its year; whoever labels writes all four. */
+const asCoded = (facts: Facts): Facts =>
+  Object.fromEntries(
+    Object.entries(facts).map(([fact, value]) => [
+      fact,
+      /\.codeYear$/.test(fact) ? `${Number(value) % 100}` : value,
+    ]),
+  );
+
 /** A fact with its value in one unit, so that 5 ½ feet are 66 inches. */
-function saidIn(topicId: string | null, facts: Facts): readonly string[] {
+function saidIn(topicId: string | null, told: Facts): readonly string[] {
   const topic = Object.values(topics).find(({ id }) => id === topicId);
+  const facts = asCoded(told);
   const inputs = topic && readFacts(topic, facts).inputs;
   return Object.entries(facts).map(([fact, value]) => {
     const input = JSON.stringify(inputs?.get(fact) ?? value);
@@ -114,7 +124,9 @@ function without(some: readonly string[], others: readonly string[]): readonly s
 /** Facts that were heard, without those that need not be told. */
 function counted(label: Labeled, found: ReadMessage): readonly string[] {
   const told = factsOf(label.parts);
-  const may = label.parts.flatMap(({ topic, mayFacts = {} }) => saidIn(topic, mayFacts));
+  // What may be read in a part without a topic is of the topic that it was read as.
+  const readAs = found.parts.find(({ topic }) => topic !== null)?.topic ?? null;
+  const may = label.parts.flatMap(({ topic, mayFacts = {} }) => saidIn(topic ?? readAs, mayFacts));
   const heard = heardOf(label, found);
   const beyond = without(heard, told);
   return without(heard, without(beyond, without(beyond, may)));

@@ -28,6 +28,9 @@ const kept: Readonly<Record<string, readonly string[]>> = {
   'packages/record/src/danger/power.ts': ['burnt', 'grey', 'tyre'],
   'packages/record/src/danger/road.ts': ['stabiliser', 'tyre', 'tyres'],
   'packages/record/src/words/living.ts': ['grey'],
+  'packages/record/src/words/sayings/living.ts': ['burnt', 'equalise', 'equalised', 'grey'],
+  'packages/record/src/words/sayings/rig.ts': ['centre', 'grey', 'labelled', 'towards'],
+  'packages/record/src/words/sayings/trouble.ts': ['burnt'],
   'packages/rules/src/quantity/units.ts': [
     ...[
       'centimetre',

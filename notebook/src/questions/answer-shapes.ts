@@ -53,9 +53,12 @@ export type Answerable = {
   readonly form: AnswerForm | 'aloud' | null;
 };
 
-/** The forms that go to whoever asked. */
-export const answerForms = ['post', 'everybody', 'askBack', 'spoken', 'letter'] as const;
+/** The forms that go to whoever asked, and the slip to whoever here goes on with it. */
+export const answerForms = ['post', 'everybody', 'askBack', 'spoken', 'letter', 'slip'] as const;
 export type AnswerForm = (typeof answerForms)[number] & FormName;
+
+/** What leaves in these is no answer yet: the question stays open. */
+export const leavesOpen: ReadonlySet<string> = new Set(['first reply', 'askBack', 'slip']);
 
 export type Answered = {
   readonly form: AnswerForm;

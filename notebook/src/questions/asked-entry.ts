@@ -3,6 +3,7 @@ import { html, nothing } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
 import { copyFrom } from '../elements/copy-text';
 import { PlainElement } from '../elements/plain-element';
+import type { Given } from '../state/given';
 import type { Asked } from '../state/questions';
 import type { Round } from '../state/round';
 import type { Answered } from './answer-shapes';
@@ -21,6 +22,7 @@ export class AskedEntry extends PlainElement {
     read: { attribute: false },
     number: { attribute: false },
     same: { attribute: false },
+    earlier: { attribute: false },
     answer: { attribute: false },
     labels: { attribute: false },
     round: { attribute: false },
@@ -33,6 +35,8 @@ export class AskedEntry extends PlainElement {
   declare number: number;
   /** Those who asked the same after this one. */
   declare same: readonly Asked[];
+  /** What was answered before to one of those who ask this, the latest first. */
+  declare earlier: readonly Given[];
   declare answer: (of: Sought, isFirst?: boolean) => Promise<Answered | undefined>;
   declare labels: (topic: string, fact: string) => string;
   declare round: Round | undefined;
@@ -43,6 +47,7 @@ export class AskedEntry extends PlainElement {
   constructor() {
     super();
     this.same = [];
+    this.earlier = [];
     this.said = '';
   }
 
@@ -114,6 +119,14 @@ export class AskedEntry extends PlainElement {
       )}</details>`;
   }
 
+  private earlierSaid() {
+    const [latest] = this.earlier;
+    if (!latest) return nothing;
+    const { day, by, text } = latest;
+    return html`<details class="asked-same"><summary>Answered on ${day}${by === '' ? '' : ` by ${by}`}</summary>
+      <p class="small as-written">${text}</p></details>`;
+  }
+
   private body() {
     const { asked, read } = this;
     if (this.correcting) return this.correct();
@@ -146,7 +159,7 @@ export class AskedEntry extends PlainElement {
             this.correcting = !this.correcting;
           }}>Correct</button>
         </div></header>
-      ${this.body()} ${this.sameSaid()}
+      ${this.body()} ${this.sameSaid()} ${this.earlierSaid()}
     </article>`;
   }
 }

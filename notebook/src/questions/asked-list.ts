@@ -2,10 +2,12 @@ import type { ReadMessage } from '@tarebook/record';
 import { html, nothing } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
 import { PlainElement } from '../elements/plain-element';
+import type { Given } from '../state/given';
 import type { Asked } from '../state/questions';
 import type { Round } from '../state/round';
 import type { Answered } from './answer-shapes';
 import './asked-entry';
+import { earlierOver } from './earlier';
 import { type Entry, type Group, grouped } from './order';
 import type { Sought } from './reader';
 
@@ -20,6 +22,7 @@ export class AskedList extends PlainElement {
     progress: { attribute: false },
     doneHere: { attribute: false },
     round: { attribute: false },
+    given: { attribute: false },
     answer: { attribute: false },
     labels: { attribute: false },
     shown: { state: true },
@@ -30,6 +33,8 @@ export class AskedList extends PlainElement {
   /** Those that were answered while the page is open stay where they are. */
   declare doneHere: ReadonlySet<string>;
   declare round: Round | undefined;
+  /** What was answered so far. */
+  declare given: readonly Given[];
   declare answer: (of: Sought, isFirst?: boolean) => Promise<Answered | undefined>;
   declare labels: (topic: string, fact: string) => string;
   declare shown: number;
@@ -37,16 +42,18 @@ export class AskedList extends PlainElement {
   constructor() {
     super();
     this.shown = shownFirst;
+    this.given = [];
   }
 
   private group = (group: Group) => {
     const [first, ...more] = group;
     if (!first) return nothing;
     return html`<asked-entry .asked=${first.asked} .read=${first.read} .number=${this.numbers.get(first.asked.id) ?? 0}
-      .same=${more.map(({ asked }) => asked)} .round=${this.round} .answer=${this.answer} .labels=${this.labels}></asked-entry>`;
+      .same=${more.map(({ asked }) => asked)} .earlier=${this.earlier(group)} .round=${this.round} .answer=${this.answer} .labels=${this.labels}></asked-entry>`;
   };
 
   private numbers: ReadonlyMap<string, number> = new Map();
+  private earlier = earlierOver([]);
 
   private list(all: readonly Group[]) {
     const some = all.slice(0, this.shown);
@@ -71,6 +78,7 @@ export class AskedList extends PlainElement {
   protected override render() {
     const { messages, readings, doneHere } = this;
     if (messages.length === 0) return nothing;
+    this.earlier = earlierOver(this.given);
     this.numbers = new Map(messages.map(({ id }, at) => [id, at + 1]));
     const entries = messages.map((asked): Entry => ({ asked, read: readings.get(asked.id) }));
     const all = grouped(entries);

@@ -23,6 +23,7 @@ export const formWords: Readonly<Record<AnswerForm, string>> = {
   askBack: 'Ask back',
   spoken: 'On the phone',
   letter: 'With the working',
+  slip: 'To hand on',
 };
 
 /** A stretch of a question: plain, read as facts, or personal. */

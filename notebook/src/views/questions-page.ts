@@ -10,6 +10,7 @@ import '../questions/round-view';
 import '../questions/see-view';
 import '../questions/table-box';
 import { PlainElement } from '../elements/plain-element';
+import { leavesOpen } from '../questions/answer-shapes';
 import type { AnswerLeft, AskedChanged, SpokenToggled } from '../questions/events';
 import { givenFrom } from '../questions/leaving';
 import { type BunchPasted, PasteBox } from '../questions/paste-box';
@@ -18,6 +19,7 @@ import { roundDesk } from '../questions/round-desk';
 import type { RoundChanged } from '../questions/round-view';
 import type { TableRead } from '../questions/table-box';
 import { takenSaid, tooMany } from '../questions/taken';
+import { type Given, isGiven } from '../state/given';
 import {
   type Asked,
   allQuestionRecords,
@@ -40,6 +42,7 @@ export class QuestionsPage extends PlainElement {
     view: { attribute: false },
     messages: { state: true },
     round: { state: true },
+    given: { state: true },
     readings: { state: true },
     progress: { state: true },
     near: { state: true },
@@ -62,6 +65,8 @@ export class QuestionsPage extends PlainElement {
   declare notKept: string;
   /** The round that is made just now; undefined before the first. */
   declare round: Round | undefined;
+  /** What was answered so far. */
+  declare given: readonly Given[];
   private reader: QuestionsReader | undefined;
   private readonly desk = roundDesk(this);
   /** Those that were answered while the page is open stay where they are. */
@@ -70,6 +75,7 @@ export class QuestionsPage extends PlainElement {
   constructor() {
     super();
     this.readings = new Map();
+    this.given = [];
     this.near = false;
     this.wrong = '';
     this.said = '';
@@ -100,6 +106,7 @@ export class QuestionsPage extends PlainElement {
     try {
       const records = await allQuestionRecords();
       this.messages = inOrder(records.filter(isAsked));
+      this.given = records.filter(isGiven);
       this.round = records
         .filter(isRound)
         .toSorted((a, b) => a.made - b.made)
@@ -216,9 +223,9 @@ export class QuestionsPage extends PlainElement {
     const { asked } = detail;
     const record = givenFrom(detail, new Date());
     keepQuestion(record).catch(this.failedToKeep);
-    // A first reply helps at once, and the question stays open.
+    this.given = [...this.given, record];
     const now = this.messages?.find(({ id }) => id === asked.id);
-    if (now && detail.form !== 'first reply' && detail.form !== 'askBack') {
+    if (now && !leavesOpen.has(detail.form)) {
       this.change({ ...now, done: Date.now() });
     }
   };
@@ -240,7 +247,7 @@ export class QuestionsPage extends PlainElement {
     return html`<paste-box .wrong=${this.wrong} .said=${this.said} .busy=${this.busy} .few=${messages.length === 0}></paste-box>
       <table-box .read=${this.table}></table-box>
       <asked-list .messages=${messages} .readings=${this.readings} .progress=${this.progress} .doneHere=${this.doneHere}
-        .round=${round?.spoken === 0 ? round : undefined} .answer=${this.answer} .labels=${labels}></asked-list>`;
+        .given=${this.given} .round=${round?.spoken === 0 ? round : undefined} .answer=${this.answer} .labels=${labels}></asked-list>`;
   }
 
   private body(): TemplateResult {

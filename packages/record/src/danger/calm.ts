@@ -10,8 +10,20 @@ const present = /\b(?:still|now|today|tonight|tonite|keeps?|rn)\b/i;
 
 export type Calm = 'priced' | 'past' | 'asked' | undefined;
 
+/** A sentence is asked for by itself and within its text. */
+const known = new Map<string, Calm>();
+const mostKnown = 500;
+
 /** Whether a sentence speaks of a danger only as something to buy, or as long mended. */
 export function calmOf(sentence: string): Calm {
+  if (known.has(sentence)) return known.get(sentence);
+  const calm = calmIn(sentence);
+  if (known.size >= mostKnown) known.clear();
+  known.set(sentence, calm);
+  return calm;
+}
+
+function calmIn(sentence: string): Calm {
   if (past.test(sentence) && !present.test(sentence)) return 'past';
   if (priced.test(sentence)) return 'priced';
   return asksInGeneral(sentence) ? 'asked' : undefined;

@@ -101,14 +101,17 @@ export type Looked = {
   readonly named: ReadonlyMap<string, string>;
 };
 
-/** What was looked through last: a message, its only question and its first reply ask for the same. */
-let last: { readonly text: string; readonly looked: Looked } | undefined;
+/** What was looked through last: a message, its questions and its sentences are asked for over and over. */
+const looked = new Map<string, Looked>();
+const mostLooked = 100;
 
 export function lookedAt(text: string): Looked {
-  if (last?.text === text) return last.looked;
-  const looked = lookedFor(text);
-  last = { text, looked };
-  return looked;
+  const before = looked.get(text);
+  if (before) return before;
+  const now = lookedFor(text);
+  if (looked.size >= mostLooked) looked.clear();
+  looked.set(text, now);
+  return now;
 }
 
 /** The signs of danger in a text, with the words for which each was taken. */
@@ -136,6 +139,7 @@ function lookedFor(text: string): Looked {
   });
   const hits = hitsIn(stems, byFirst);
   const signed = wanted.flatMap(({ sign, lists, unless }): readonly Danger[] => {
+    if (!lists.every((list) => hits.has(list))) return [];
     const harmless = hits.get(unless) ?? [];
     const counted = lists.map((list) =>
       (hits.get(list) ?? []).filter(

@@ -20,10 +20,11 @@ const written: Readonly<Record<string, string>> = {
   'Btu/h': 'btu(?:/h| an hour| per hour)?',
   kWh: 'kwh|kilowatt[ -]hours?',
   kW: 'kw|kilowatts?',
-  Ah: 'ah|amp[ -]?hours?',
+  Ah: 'ah|amp[ -]?(?:hours?|hrs?)',
   A: 'amps?|amperes?|a',
   V: 'volts?|v',
-  W: 'watts?|w(?!/)',
+  W: '(?:running |starting )?watts?|w(?!/)',
+  'ft²': 'sq(?:uare)?\\.? ?(?:ft|feet|foot)|ft²',
   psi: 'psi',
   mph: 'mph|miles an hour|miles per hour',
   mpg: 'mpg|miles to the gallon|miles per gallon',
@@ -31,8 +32,8 @@ const written: Readonly<Record<string, string>> = {
   gal: 'gallons?|gal',
   in: 'inch(?:es)?|in(?=[ ,.;)?]|$)|"|”',
   ft: "feet|foot|ft|’|'",
-  '°C': '° ?c|degrees c(?:elsius)?',
-  '°F': '° ?f|degrees(?! c)(?: f(?:ahrenheit)?)?|f',
+  '°C': '° ?c|degrees c(?:elsius)?|celsius|centigrade|c',
+  '°F': '° ?f|deg(?:rees)?(?! c)(?: f(?:ahrenheit)?)?|f',
   '%': '%|percent|per ?cent',
   USD: 'dollars?|bucks',
   d: 'days?',
@@ -45,7 +46,7 @@ const unitOf = (text: string): string | undefined =>
   Object.entries(written).find(([, words]) => new RegExp(`^(?:${words})$`, 'i').test(text))?.[0];
 
 const number =
-  /(?<![\p{L}\d.,/-])(?<sign>minus |-)?(?<dollar>\$ ?)?(?<digits>\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:\.\d+)?)(?<half> ?½| 1\/2| and a half)?(?<part>(?:[ -](?:and )?)(?:1|3|5|7|9|11|13|15)\/(?:4|8|16)(?![\d/]))?(?<thousand>k\b| thousand\b)?(?<grand> grand\b)?(?<hundred> hundred\b)?(?!nite|moro|mrw|nd\b|rd\b|th\b|st\b)/giu;
+  /(?:(?<=\d ?x ?)|(?<![\p{L}\d.,/-]))(?<sign>minus |-)?(?<dollar>\$ ?)?(?<digits>\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:\.\d+)?|\.\d+)(?<half> ?½| 1\/2| and a half)?(?<part>(?:[ -](?:and )?)(?:1|3|5|7|9|11|13|15)\/(?:4|8|16)(?![\d/]))?(?<thousand>k\b| thousand\b)?(?<grand> grand\b)?(?<hundred> hundred\b)?(?!nite|moro|mrw|nd\b|rd\b|th\b|st\b)/giu;
 const units = new RegExp(
   `^(?:[ -]?(${Object.values(written).join('|')}))(?![\\p{L}\\d]|/\\p{L})`,
   'iu',
@@ -57,30 +58,52 @@ function partOf(said = ''): number {
   return over / under;
 }
 
+/** “2:14 am”, “by 9 pm” */
+const isTime = ({ index, 0: said }: RegExpExecArray, text: string): boolean =>
+  /^(?::\d\d| ?(?:[ap]\.m\.|[ap]m\b|o[’']clock))/i.test(text.slice(index + said.length)) ||
+  /\d:$/.test(text.slice(0, index));
+
 /** In figures: `$1,480`, `-8`, `2 5/16`, `10.4k`, `39 hundred`. */
 function figuresIn(text: string): readonly Amount[] {
-  return [...text.matchAll(number)].map((found): Amount => {
-    const { sign, dollar, digits = '', half, part, thousand, grand, hundred } = found.groups ?? {};
-    const size = (thousand || grand ? 1000 : 1) * (hundred ? 100 : 1);
-    const value =
-      (Number(digits.replaceAll(',', '')) + (half ? 0.5 : partOf(part))) * size * (sign ? -1 : 1);
-    const [from, to] = [found.index, found.index + found[0].length];
-    return { value, from, to, ...((dollar || grand) && { unit: 'USD' }) };
-  });
+  return [...text.matchAll(number)]
+    .filter((found) => !isTime(found, text))
+    .map((found): Amount => {
+      const {
+        sign,
+        dollar,
+        digits = '',
+        half,
+        part,
+        thousand,
+        grand,
+        hundred,
+      } = found.groups ?? {};
+      const size = (thousand || grand ? 1000 : 1) * (hundred ? 100 : 1);
+      const value =
+        (Number(digits.replaceAll(',', '')) + (half ? 0.5 : partOf(part))) * size * (sign ? -1 : 1);
+      const [from, to] = [found.index, found.index + found[0].length];
+      return { value, from, to, ...((dollar || grand) && { unit: 'USD' }) };
+    });
 }
 
-/** “Twenty five and a half” */
-function withHalf(amount: Amount, text: string): Amount {
-  const [half] = /^ and a half\b/i.exec(text.slice(amount.to)) ?? [];
-  return half === undefined || !Number.isInteger(amount.value) || amount.value > 99
-    ? amount
-    : { ...amount, value: amount.value + 0.5, to: amount.to + half.length };
+const parts: Readonly<Record<string, number>> = { half: 2, quarter: 4, eighth: 8, sixteenth: 16 };
+
+/** “Twenty five and a half”, “two and five-sixteenths” */
+function withPart(amount: Amount, text: string): Amount {
+  const [said, over = '', under = ''] =
+    /^ and (an?|one|three|five|seven|nine|eleven|thirteen|fifteen)[ -](half|quarter|eighth|sixteenth)s?\b/i.exec(
+      text.slice(amount.to),
+    ) ?? [];
+  if (said === undefined || !Number.isInteger(amount.value) || amount.value > 99) return amount;
+  const count = numbersSaid(over)[0]?.value ?? 1;
+  const value = amount.value + count / (parts[under.toLowerCase()] ?? 2);
+  return { ...amount, value, to: amount.to + said.length };
 }
 
 /** “15 ft 4”, “6'9\"” */
 function withInches(amount: Amount, text: string): Amount {
   const [said, inches = ''] =
-    /^ ?(\d{1,2})(?: ?(?:in\b|inches\b|"|”))?(?![\d./%]|,\d|\p{L}| ?(?:lb|ft|x))/iu.exec(
+    /^ ?(\d{1,2})(?: ?(?:in\b|inches\b|"|”))?(?![\d./%]|,\d|\p{L}|[ -]?(?:lb|ft|x|ga|gauge|awg)(?!\p{L}))/iu.exec(
       text.slice(amount.to),
     ) ?? [];
   if (said === undefined || Number(inches) > 11) return amount;
@@ -92,10 +115,29 @@ function withInches(amount: Amount, text: string): Amount {
   };
 }
 
-/** “$1,120 a year” */
+/** “Minus seven Celsius”, “twenty below”: a number in words and one of the cold have no sign of their own. */
+function belowZero(amount: Amount, text: string): Amount {
+  const [minus] = /\bminus $/i.exec(text.slice(Math.max(0, amount.from - 6), amount.from)) ?? [];
+  if (minus !== undefined && amount.value > 0)
+    return { ...amount, value: -amount.value, from: amount.from - minus.length };
+  const [below] =
+    /^ (?:degrees )?below(?: zero|(?= ?(?:$|[,.;?!)]|(?:out|outside|and|or|then|tonight|at|hurt|hurts|last)(?!\p{L}))))/iu.exec(
+      text.slice(amount.to),
+    ) ?? [];
+  if (below !== undefined && (amount.unit ?? '°F') === '°F')
+    return { ...amount, value: -amount.value, unit: '°F', to: amount.to + below.length };
+  const [above] = /^ above(?: zero|(?= ?(?:$|[,.;?!)])))/iu.exec(text.slice(amount.to)) ?? [];
+  return above === undefined || amount.unit !== undefined
+    ? amount
+    : { ...amount, unit: '°F', to: amount.to + above.length };
+}
+
+/** “$1,120 a year”, “$165 an hour” */
 function aYear(amount: Amount, text: string): Amount {
   const [said] = /^ (?:a|per) year\b/i.exec(text.slice(amount.to)) ?? [];
-  return said === undefined ? amount : { ...amount, to: amount.to + said.length, unit: 'USD/yr' };
+  if (said !== undefined) return { ...amount, to: amount.to + said.length, unit: 'USD/yr' };
+  const [hour] = /^ ?(?:an|per|\/) ?h(?:ou)?r\b/i.exec(text.slice(amount.to)) ?? [];
+  return hour === undefined ? amount : { ...amount, to: amount.to + hour.length, unit: 'USD/h' };
 }
 
 /**
@@ -107,18 +149,38 @@ export function amountsIn(text: string): readonly Amount[] {
   const said: readonly Amount[] = numbersSaid(text).filter(
     ({ from, to }) => !figures.some((each) => each.from < to && from < each.to),
   );
-  return [...figures, ...said.map((each) => withHalf(each, text))]
+  return [
+    ...figures,
+    ...said
+      .map((each) => withPart(each, text))
+      .filter((each, at, all) => each.from >= (all[at - 1]?.to ?? 0)),
+  ]
     .toSorted((a, b) => a.from - b.from)
-    .map((amount): Amount => {
-      if (amount.unit !== undefined) return aYear(amount, text);
-      const unit = units.exec(text.slice(amount.to, amount.to + 30));
-      const symbol = unit ? unitOf(unit[1] ?? '') : undefined;
-      // “Rated 5000 a trailer of …”: an article is no ampere.
-      if (!unit || symbol === undefined || unit[0] === ' a') return amount;
-      const to = amount.to + unit[0].length;
-      if (symbol === 'ft') return withInches({ ...amount, to, unit: symbol }, text);
-      return symbol === 'wk'
-        ? { ...amount, to, value: amount.value * 7, unit: 'd' }
-        : { ...amount, to, unit: symbol };
-    });
+    .map((amount): Amount => belowZero(withUnit(amount, text), text));
+}
+
+/** “A 6-ton bottle jack”; a half-ton and a one-ton dually are trucks. */
+const tons = /^[ -]?tons?(?= (?:\p{L}+ )?jacks?(?!\p{L}))/iu;
+
+function withUnit(amount: Amount, text: string): Amount {
+  const [grand] = /^ grand\b/i.exec(text.slice(amount.to, amount.to + 6)) ?? [];
+  if (grand !== undefined && amount.unit === undefined)
+    return { ...amount, value: amount.value * 1000, unit: 'USD', to: amount.to + grand.length };
+  if (amount.unit !== undefined) return aYear(amount, text);
+  const [ton] = tons.exec(text.slice(amount.to, amount.to + 30)) ?? [];
+  if (ton !== undefined)
+    return { ...amount, value: amount.value * 2000, unit: 'lb', to: amount.to + ton.length };
+  const unit = units.exec(text.slice(amount.to, amount.to + 30));
+  const symbol = unit ? unitOf(unit[1] ?? '') : undefined;
+  // “Rated 5000 a trailer of …”: an article is no ampere.
+  if (!unit || symbol === undefined) return amount;
+  if (unit[0] === ' a' && Number.isInteger(amount.value)) return amount;
+  // “22 in. with nothing in the truck”
+  const dot =
+    /^in$/i.test(unit[1] ?? '') && /^\. \p{Ll}/u.test(text.slice(amount.to + unit[0].length));
+  const to = amount.to + unit[0].length + (dot ? 1 : 0);
+  if (symbol === 'ft') return withInches({ ...amount, to, unit: symbol }, text);
+  return symbol === 'wk'
+    ? { ...amount, to, value: amount.value * 7, unit: 'd' }
+    : { ...amount, to, unit: symbol };
 }

@@ -17,7 +17,11 @@ const turned =
 /** What somebody wants or asks for is not there yet. */
 const wanted = /(?:need|want|buy|get|add|should i have)\s+(?:an? |any |the )?$/i;
 /** Of these what is wanted is the very fact. */
-const isWish = (fact: string): boolean => /^(?:wish|addon)\./.test(fact);
+const isWish = (fact: string): boolean => /^(?:wish|addon|touches|fitting)\./.test(fact);
+
+/** Whether what stands ahead of a word only wishes for the thing. */
+export const isWanted = (fact: string, ahead: string): boolean =>
+  !isWish(fact) && wanted.test(ahead);
 
 /** “sallow-16-corner-bed” is called “Sallow 16”, where no other begins so. */
 function ownNames(options: readonly string[]): Readonly<Record<string, readonly string[]>> {
@@ -35,7 +39,7 @@ function ownNames(options: readonly string[]): Readonly<Record<string, readonly 
 }
 
 /** By option of a fact the words that say it: what every topic says, the topic’s own of two words. */
-function wordsFor(topic: Topic, fact: string): Readonly<Record<string, readonly string[]>> {
+function wordsFor(topic: Topic, fact: string): Words {
   const declared = topic.facts[fact];
   const shared = wordsOfFacts.options[fact] ?? {};
   if (declared?.kind !== 'choice' && declared?.kind !== 'yes-no') return shared;
@@ -59,17 +63,39 @@ function wordsFor(topic: Topic, fact: string): Readonly<Record<string, readonly 
 }
 
 /** Whoever says so means the thing, of whatever kind it is. */
-const everyday = new Set(['trailer tires', 'trailer tire', 'pop up', 'on the road']);
+const everyday = new Set([
+  'trailer tires',
+  'trailer tire',
+  'pop up',
+  'on the road',
+  'my husband',
+  'shore power',
+  '12 volt',
+]);
+
+type Words = Readonly<Record<string, readonly string[]>>;
+const byTopic = new WeakMap<Topic, readonly (readonly [string, Words])[]>();
+
+/** The words for every fact that has some, put together once for each topic. */
+function wordsOf(topic: Topic): readonly (readonly [string, Words])[] {
+  const before = byTopic.get(topic);
+  if (before) return before;
+  const made = Object.keys(topic.facts)
+    .map((fact) => [fact, wordsFor(topic, fact)] as const)
+    .filter(([, words]) => Object.keys(words).length > 0);
+  byTopic.set(topic, made);
+  return made;
+}
 
 /** Every fact whose value words of a text say; what is said in two ways is none. */
 export function choicesIn(topic: Topic, text: string): readonly Said[] {
-  return Object.keys(topic.facts).flatMap((fact) => {
-    const found = Object.entries(wordsFor(topic, fact)).flatMap(([value, words]) =>
+  return wordsOf(topic).flatMap(([fact, all]) => {
+    const found = Object.entries(all).flatMap(([value, words]) =>
       words.flatMap((word) =>
         [...placesOf(word, text)]
           .filter(({ from }) => {
             const ahead = text.slice(Math.max(0, from - 20), from);
-            return !turned.test(ahead) && (isWish(fact) || !wanted.test(ahead));
+            return !turned.test(ahead) && !isWanted(fact, ahead);
           })
           .map((place): Said => ({ fact, value, ...place })),
       ),

@@ -5,7 +5,8 @@ import { type Amount, amountsIn } from './amounts';
 import { choicesIn, type Said } from './choices';
 import { placesOf } from './cues';
 import { dateCodesIn } from './date-codes';
-import { isMeant } from './not-meant';
+import { isEither, isForEach, isMeant, isYear } from './not-meant';
+import { sayingsIn } from './sayings';
 import { passesOver } from './scale-passes';
 import { kindAround, kindBeside, unsaidKinds } from './unsaid';
 
@@ -73,24 +74,8 @@ function unitFits(topic: Topic, fact: string, { unit, value }: Amount, away: num
   return is !== undefined && wanted !== undefined && sameDimension(is.dimension, wanted.dimension);
 }
 
-const isForEach = (text: string, { to }: Amount): boolean =>
-  /^[ ,]*(?:each|apiece|per person|a head)\b/i.test(text.slice(to, to + 12));
-
 /** A plate of a scale in one of its passes. */
 const onScale = /^(?:tight|slack|alone)\.(?:front|rear|trailer)$/;
-
-/** “10 or 30 out” is neither. */
-const isEither = (text: string, { from, to }: Amount): boolean =>
-  /\d (?:or|vs|versus) $/i.test(text.slice(Math.max(0, from - 12), from)) ||
-  /^ (?:or|vs|versus) \d/i.test(text.slice(to, to + 10));
-
-/** “From 2011”, “a 2019 half-ton” */
-const isYear = (text: string, { from, to, unit }: Amount): boolean =>
-  unit === undefined &&
-  /^(?:19[89]|20[0-3])\d$/.test(text.slice(from, to)) &&
-  /\b(?:from|in|since|an?|the|my|our|year|is|old|late|early|model)\s$/i.test(
-    text.slice(Math.max(0, from - 8), from),
-  );
 
 /** What stands behind the axle is ahead of it by less than nothing. */
 const isBehindAxle = (fact: string, text: string, { to }: Amount): boolean =>
@@ -155,21 +140,28 @@ function unsaidIn(topic: Topic, text: string, amounts: readonly Amount[]): reado
   });
 }
 
-/** What people call a fact: in this topic, and wherever it is asked. A count is said one way only. */
-function cuesOf({ called, facts }: Topic, fact: string): ReadonlySet<string> {
-  const declared = facts[fact];
-  const isCount = declared?.kind === 'quantity' && declared.unit === '';
-  const own = isCount ? [] : (called?.facts?.[fact] ?? []);
-  return new Set([...own, ...(wordsOfFacts.facts[fact] ?? [])]);
+const cues = new WeakMap<Topic, readonly (readonly [string, readonly string[]])[]>();
+
+/** What people call each fact: in this topic, and wherever it is asked. A count is said one way only. */
+function cuesOf(topic: Topic): readonly (readonly [string, readonly string[]])[] {
+  const before = cues.get(topic);
+  if (before) return before;
+  const made = Object.entries(topic.facts).flatMap(([fact, declared]) => {
+    if (declared.kind !== 'quantity') return [];
+    const own = declared.unit === '' ? [] : (topic.called?.facts?.[fact] ?? []);
+    const all = [...new Set([...own, ...(wordsOfFacts.facts[fact] ?? [])])];
+    return all.length === 0 ? [] : [[fact, all] as const];
+  });
+  cues.set(topic, made);
+  return made;
 }
 
 /** Every way in which the numbers of a text may be facts of a topic. */
-function readingsOf(topic: Topic, text: string): readonly Reading[] {
-  const amounts = amountsIn(text);
+function readingsOf(topic: Topic, text: string, amounts: readonly Amount[]): readonly Reading[] {
   if (amounts.length === 0) return [];
   const unsaid = unsaidIn(topic, text, amounts);
-  const plain = Object.keys(topic.facts).flatMap((fact) =>
-    [...cuesOf(topic, fact)].flatMap((cue) =>
+  const plain = cuesOf(topic).flatMap(([fact, all]) =>
+    all.flatMap((cue) =>
       nearTo(cue, text, amounts)
         .filter(({ amount, between }) => unitFits(topic, fact, amount, joined(between).length))
         .filter(({ amount, from, to }) => isMeant(fact, text, amount, { from, to }))
@@ -197,7 +189,15 @@ function readingsOf(topic: Topic, text: string): readonly Reading[] {
  * weight is worse than none.
  */
 export function factsIn(topic: Topic, text: string): Told {
-  const all = readingsOf(topic, text);
+  const amounts = amountsIn(text);
+  const { told: sayings, unsettled } = sayingsIn(topic, text, amounts);
+  const held = new Set(sayings.flatMap(({ amount }) => amount?.from ?? []));
+  const spoken = new Set([...sayings.map(({ fact }) => fact), ...unsettled]);
+  const all = readingsOf(
+    topic,
+    text,
+    amounts.filter(({ from }) => !held.has(from)),
+  ).filter(({ fact }) => !spoken.has(fact));
   const numberFirst = !all.some(({ opens }) => opens);
   const readings = all
     .map((each) => {
@@ -213,17 +213,22 @@ export function factsIn(topic: Topic, text: string): Told {
   const words: Record<string, string> = {};
   const places: Record<string, Place> = {};
   const open: Open[] = [];
-  const taken = new Set<number>();
-  const cues = new Set<number>();
+  const taken = new Set(held);
+  for (const { fact, value, amount, from, to } of sayings) {
+    facts[fact] = value;
+    words[fact] = text.slice(from, to);
+    if (amount) places[fact] = { from, to, amount };
+  }
+  const heard = new Set<number>();
   for (const { fact, among, amount, away, from, to } of readings) {
-    if (taken.has(amount.from) || Object.hasOwn(facts, fact) || cues.has(from)) continue;
+    if (taken.has(amount.from) || Object.hasOwn(facts, fact) || heard.has(from)) continue;
     const rival = readings.find(
       (each) => each.fact !== fact && each.amount.from === amount.from && each.away <= away + 0.5,
     );
     taken.add(amount.from);
     const place = { from: Math.min(from, amount.from), to: Math.max(to, amount.to), amount };
     if (among) {
-      cues.add(from);
+      heard.add(from);
       open.push({ ...place, among });
       continue;
     }
@@ -231,7 +236,7 @@ export function factsIn(topic: Topic, text: string): Told {
       open.push({ ...place, among: [fact, rival.fact] });
       continue;
     }
-    cues.add(from);
+    heard.add(from);
     const declared = topic.facts[fact];
     const own = declared?.kind === 'quantity' ? declared.unit : '';
     facts[fact] =
@@ -243,7 +248,7 @@ export function factsIn(topic: Topic, text: string): Told {
     const declared = topic.facts[fact];
     if (declared?.kind !== 'quantity' || Object.hasOwn(facts, fact)) continue;
     // Only one amount of that unit, and it is nothing else: then the unit says which fact it is.
-    const [amount, another] = amountsIn(text).filter((each) => each.unit === unit);
+    const [amount, another] = amounts.filter((each) => each.unit === unit);
     if (!amount || another || taken.has(amount.from) || isForEach(text, amount)) continue;
     if (!isMeant(fact, text, amount, amount)) continue;
     taken.add(amount.from);

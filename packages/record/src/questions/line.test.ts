@@ -86,7 +86,7 @@ test('marks stand over their very words, in order, and none over another', () =>
   const { marks, topic } = read(text);
   expect(topic).toBe('tow-fit');
   expect(marks.map(({ from, to }) => text.slice(from, to))).toEqual([
-    'rated five thousand',
+    'crossover rated five thousand',
     'trailer thirty-nine hundred',
     'four of us',
     'a dog',

@@ -33,25 +33,78 @@ const guards: readonly Guard[] = [
   { fact: /ongue/, after: /^ ?(?:lbs?|pounds?|#)? ?(?:spring )?bars?(?!\p{L})/iu },
   // “Need psi 4 st tires”: for these tires.
   { fact: /^tire\.pressure$/, after: /^ (?:st|lt|trailer|my|our)(?!\p{L})/iu },
-  // “A little 1 lb bottle”
+  // “Roughly 450 lb left after the tongue”
   {
-    fact: /^cylinder\.fill$/,
+    fact: /payload|max|gvwr|gcwr|weight/i,
+    after: /^ ?(?:of \w+ )?(?:left|to spare|remaining|short|over budget)(?!\p{L})/iu,
+  },
+  // “The zone is 40 to 60 inches behind the headboard”
+  { fact: /^camper\.centerBehindBoard$/, ahead: /(?<!\p{L})zone(?: \w+){0,3} $/iu },
+  // “Thirteen feet behind the axle”
+  {
+    fact: /^trailer\.length$/,
+    after: /^ (?:behind|ahead|back|from|off|of|to|away|high|wide|above|cord)(?!\p{L})/iu,
+  },
+  { fact: /^cord\.length$/, anywhere: /^(?!.*(?:cord|cable|extension|reel))/is },
+  // “Ten gauge”
+  { fact: /^(?!wire\.gauge|cord\.gauge)/, after: /^[ -]?(?:ga|gauge|awg)(?!\p{L})/iu },
+  // “We have tonight eight guests”
+  {
+    fact: /^outside\.temperature$/,
     after:
-      /^ ?(?:(?:lbs?|pounds?) )?(?:little )?(?:bottle that came|bottle run|throwaway|disposable)/iu,
+      /^ (?!(?:a|all|and|at|below|but|by|celsius|deg|degrees?|dropping|early|every|f|for|forecast|here|i|if|in|is|it|its|last|late|my|n|night|now|on|or|our|out|outside|over|so|that|the|then|this|to|today|tonight|tonite|w|was|we|when|while|with|yesterday|above)(?!\p{L}))\p{L}/iu,
   },
 ];
 
-/** What a ball or a coupler measures across, and how high it stands, in inches: never the one for the other. */
-const sizes: readonly { readonly fact: RegExp; readonly least: number; readonly most: number }[] = [
-  { fact: /^(?:hitch\.ballHeight|trailer\.couplerHeight)$/, least: 8, most: 60 },
-  { fact: /^(?:hitch\.ballSize|trailer\.couplerSize)$/, least: 1.5, most: 3 },
+/** How much a thing may be, in the unit that a bare number has: a ball’s size is not how high it stands. */
+const sizes: readonly {
+  readonly fact: RegExp;
+  readonly unit: string;
+  readonly least: number;
+  readonly most: number;
+  /** What a thing is called by, and not what it shows. */
+  readonly never?: readonly number[];
+}[] = [
+  { fact: /^(?:hitch\.ballHeight|trailer\.couplerHeight)$/, unit: 'in', least: 2.5, most: 60 },
+  { fact: /^trailer\.couplerHeight$/, unit: 'in', least: 8, most: 60 },
+  { fact: /^hitch\.receiverHeight/, unit: 'in', least: 8, most: 60 },
+  { fact: /^(?:hitch\.ballSize|trailer\.couplerSize)$/, unit: 'in', least: 1.5, most: 3 },
+  { fact: /^battery\.voltage$/, unit: 'V', least: 8, most: 60, never: [12, 24, 36, 48] },
+  { fact: /^voltage\./, unit: 'V', least: 80, most: 280 },
+  { fact: /^solar\.power$/, unit: 'W', least: 20, most: 4000 },
+  { fact: /^generator\.power$/, unit: 'W', least: 400, most: 50_000 },
+  { fact: /^battery\.capacity$/, unit: 'Ah', least: 7, most: 1000 },
+  { fact: /^battery\.temperature$/, unit: '°F', least: -40, most: 200 },
+  { fact: /^cord\.length$/, unit: 'ft', least: 5, most: 300 },
+  { fact: /^trailer\.length$/, unit: 'ft', least: 8, most: 50 },
+  { fact: /^trip\.(?:speed|towSpeed)$/, unit: 'mph', least: 15, most: 100 },
+  {
+    fact: /^tire\.(?:pressure|maxPressure|labelPressure|mates)$/,
+    unit: 'psi',
+    least: 12,
+    most: 125,
+  },
+  { fact: /^hub\./, unit: '°F', least: 50, most: 700 },
+  { fact: /^trailer\.(?:dryWeight|gvwr)$/, unit: 'lb', least: 650, most: 60_000 },
+  // The small ones that are thrown away are none.
+  { fact: /^cylinder\.fill$/, unit: 'lb', least: 5, most: 420 },
+  { fact: /^furnace\./, unit: 'Btu/h', least: 3000, most: 120_000 },
+  { fact: /^solo\.consumption$/, unit: 'kWh/mi', least: 0.15, most: 1.2 },
+  { fact: /^trial\.consumption$/, unit: 'kWh/mi', least: 0.3, most: 3 },
+  { fact: /^price\./, unit: 'USD', least: 300, most: 500_000 },
+  { fact: /^generator\.altitude$/, unit: 'ft', least: 500, most: 15_000 },
 ];
 
 /** Whether a number of a text may be that fact, by what stands around it. */
 export function isMeant(fact: string, text: string, amount: Amount, word: Span): boolean {
-  const { value, unit = 'in' } = amount;
-  const size = sizes.find((each) => each.fact.test(fact));
-  if (size && unit === 'in' && (value < size.least || value > size.most)) return false;
+  const { value } = amount;
+  const isOff = sizes.some(
+    ({ fact: of, unit, least, most, never = [] }) =>
+      of.test(fact) &&
+      (amount.unit ?? unit) === unit &&
+      (value < least || value > most || never.includes(value)),
+  );
+  if (isOff) return false;
   const ahead = text.slice(0, Math.min(amount.from, word.from)).slice(-40);
   const after = text.slice(amount.to, amount.to + 40);
   return !guards.some(
@@ -62,3 +115,19 @@ export function isMeant(fact: string, text: string, amount: Amount, word: Span):
         guard.anywhere?.test(text) === true),
   );
 }
+
+export const isForEach = (text: string, { to }: Amount): boolean =>
+  /^[ ,]*(?:each|apiece|per person|a head)\b/i.test(text.slice(to, to + 12));
+
+/** “From 2011”, “a 2019 half-ton”, “2015 for 11 grand” */
+export const isYear = (text: string, { from, to, unit }: Amount): boolean =>
+  unit === undefined &&
+  /^(?:19[89]|20[0-3])\d$/.test(text.slice(from, to)) &&
+  /(?:^|[.!?\n] ?|\b(?:from|in|since|an?|the|my|our|year|is|old|late|early|model)\s)$/i.test(
+    text.slice(Math.max(0, from - 8), from),
+  );
+
+/** “10 or 30 out” is neither. */
+export const isEither = (text: string, { from, to }: Amount): boolean =>
+  /\d (?:or|vs|versus) $/i.test(text.slice(Math.max(0, from - 12), from)) ||
+  /^ (?:or|vs|versus) \d/i.test(text.slice(to, to + 10));

@@ -51,7 +51,9 @@ function belowHundred(words: readonly Word[], at: number): readonly [number, num
  *     three hundred and twelve    fifty-two hundred    thirty-eight fifty    five thirty    five oh five
  */
 function group(words: readonly Word[], from: number): readonly [number, number] {
-  const isA = words[from]?.word === 'a' && sizeOf(words[from + 1]?.word) > 0;
+  const isA =
+    words[from]?.word === 'a' &&
+    (sizeOf(words[from + 1]?.word) > 0 || words[from + 1]?.word === 'grand');
   const [first, took] = isA ? [1, 1] : belowHundred(words, from);
   if (took === 0) return [0, 0];
   let at = from + took;

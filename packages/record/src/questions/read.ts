@@ -1,6 +1,8 @@
 import { answerNow, readFacts, type Topic } from '@tarebook/rules/engine';
 import { dangersIn } from '../danger/find';
 import type { Hit } from '../search';
+import { askings } from '../words/askings';
+import { elsewhere } from '../words/elsewhere';
 import { aboutOver } from './about';
 import type { Evidence } from './evidence';
 import { factsIn } from './facts';
@@ -8,7 +10,7 @@ import { firstReplies } from './first-reply';
 import type { AskedBefore } from './likeness';
 import { personalIn } from './personal';
 import { repeatsOver } from './repeats';
-import type { Message, QuestionPart, ReadMessage } from './shapes';
+import type { Message, QuestionPart, ReadMessage, Urgency } from './shapes';
 import { partsOf } from './split';
 import { namedIn, urgentIn } from './urgent';
 
@@ -53,8 +55,10 @@ export function reader({
   before = [],
 }: ReadOptions): (message: Message) => ReadMessage {
   const about = aboutOver(topics, before);
+  // How people ask tells how seldom a word is said, before anybody has asked.
+  const known = [...before.map(({ text }) => text), ...Object.values(askings).flat(), ...elsewhere];
   const asks = new Map<string, ReturnType<typeof firstAsks>>();
-  const sameBefore = repeatsOver();
+  const sameBefore = repeatsOver(known);
 
   function asksOf(topic: Topic, told: Readonly<Record<string, string>>): readonly string[] {
     const all = asks.get(topic.id) ?? firstAsks(topic);
@@ -63,8 +67,8 @@ export function reader({
     return open.slice(0, mostAsked).map(({ ask }) => ask);
   }
 
-  function partOf(text: string): QuestionPart {
-    const found = topicOf(about(text, namedIn(text)));
+  function partOf(text: string, danger: Urgency | null): QuestionPart {
+    const found = topicOf(about(text, danger));
     const topic = found && topics[found.topic];
     const { facts, words } = topic ? sound(topic, factsIn(topic, text)) : { facts: {}, words: {} };
     const near = search?.(text).find((hit) =>
@@ -84,7 +88,8 @@ export function reader({
   return ({ id, text: whole }) => {
     const text = whole.slice(0, mostCharacters).replaceAll('\0', ' ').trim();
     const urgent = urgentIn(text);
-    const parts = partsOf(text).map(partOf);
+    const said = partsOf(text);
+    const parts = said.map((each) => partOf(each, namedIn(said.length === 1 ? text : each)));
     const sameAs = sameBefore({
       ...{ id, text },
       about: parts.map((part) => part.topic).join(' '),

@@ -144,9 +144,9 @@ export const paperWords: WordsOfFacts = {
     'wish.rearLadder': { yes: ['ladder'] },
   },
   units: {
+    'shop.rate': 'USD/h',
     'price.asked': 'USD',
     'policy.premium': 'USD/yr',
-    'policy.years': 'yr',
     'parked.days': 'd',
   },
 };

@@ -31,7 +31,7 @@ export const rigWords: WordsOfFacts = {
     'trailer.cargoCapacity': ['cargo capacity', 'ccc', 'carrying capacity'],
     'trailer.dryTongueWeight': [
       ...['hitch weight', 'hitch wt', 'dry tongue', 'dry hitch', 'dry tongue weight'],
-      ...['tongue dry', 'tongue empty', 'empty tongue', 'hitch'],
+      ...['tongue dry', 'tongue empty', 'empty tongue'],
     ],
     'trailer.measuredTongueWeight': [
       ...['tongue on the scale', 'tongue scale', 'tongue weighed', 'measured tongue'],
@@ -176,6 +176,8 @@ export const rigWords: WordsOfFacts = {
   units: {
     'trip.distance': 'mi',
     'trip.towSpeed': 'mph',
+    'trip.speed': 'mph',
+    'trailer.length': 'ft',
     'vehicle.usableBattery': 'kWh',
     'trial.consumption': 'kWh/mi',
   },
