@@ -191,7 +191,7 @@ function stopsSaid({ topic, answer }: { topic: Topic; answer: Answer }): readonl
   return [
     ...found.flatMap(({ messages }) => (messages.do ? [messages.do] : [messages.wrong])),
     ...over
-      .flatMap(({ id }) => topic.limits[id]?.do?.split('{')[0] ?? [])
+      .flatMap(({ id }) => topic.limits[id]?.do?.split('{')[0] ?? topic.limits[id]?.short ?? [])
       .map((text) => ({ text })),
   ].map((each) => say(each, { medium: 'spoken' }));
 }

@@ -31,7 +31,14 @@ export const askings = {
   carries: {
     label: 'Does my truck carry this camper?',
     usual: true,
-    results: ['limit.payload', 'limit.cargo-rating', 'limit.rear-axle', 'camper.loaded'],
+    results: [
+      'limit.payload',
+      'limit.cargo-rating',
+      'limit.rear-axle',
+      'camper.loaded',
+      'bed.load',
+      'payload.used',
+    ],
     impliedBy: ['camper.weight'],
     says: [
       {
