@@ -16,7 +16,8 @@ type Standing = {
   readonly limits: readonly LimitAnswer[];
   readonly findings: readonly FindingAnswer[];
   readonly binding: LimitAnswer | null;
-  readonly missing: readonly Missing[];
+  /** Found where it is asked for: a verdict that stands asks for nothing. */
+  readonly missing: () => readonly Missing[];
   /** Results that belong into the sentence. */
   readonly told: readonly Sayable[];
 };
@@ -93,7 +94,7 @@ function straddling({ topic, limits }: Standing): readonly Sayable[] {
 const mostAsked = 2;
 
 function unsettled(standing: Standing): readonly Sayable[] {
-  const asked = standing.missing.slice(0, mostAsked);
+  const asked = standing.missing().slice(0, mostAsked);
   const of = asked.map(({ fact }) => nounOr(standing.topic.facts[fact], fact));
   const first = of.length === 0 ? [] : [message('find-out', { of })];
   return [...straddling(standing), ...first];

@@ -1,5 +1,6 @@
 import { rounded } from '../../quantity';
 import type { Missing } from '../answer/shapes';
+import { whenRead } from '../answer/when-read';
 import type { State, Topic } from '../define/shapes';
 import type { Run } from '../formula/run';
 import { keyName } from '../value/values';
@@ -16,7 +17,13 @@ type Weighed = {
   readonly fact: string;
   /** The inputs of it that were varied. */
   readonly keys: readonly string[];
-  readonly deciding: readonly Deciding[];
+  /** The open decisions that it moves. */
+  readonly of: readonly string[];
+  /**
+   * What it does to each of them. To find where one tips, and with what else, takes many times as long
+   * as to find which fact comes first, so it is found for those that somebody reads.
+   */
+  readonly deciding: () => readonly Deciding[];
   /** The share of its plausible values that settle the verdict. */
   readonly settles: number;
   /** How many open decisions it closes, each counted by the share of its values that close it. */
@@ -28,6 +35,14 @@ type Trials = { readonly openInAll: number; readonly places: number };
 
 /** Under this share of its values, a fact is said to decide only together with others. */
 const aloneFrom = 0.5;
+
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}
 
 /** What decides a proviso makes it go, and stops nothing. */
 const noTip = { edges: {}, stopping: [], others: [] } as const;
@@ -57,16 +72,18 @@ function weigh(
   const shares = moved.map((decision, i) =>
     shareOf(tried, (found) => isClosedBy(decision, found[i])),
   );
-  const deciding = moved.map((decision, i) => ({
-    of: decision.rule.event.params.of,
-    ...(isStop(decision)
-      ? {
-          edges: edgesOf(setting, decision.rule, fact, mine, tried, i),
-          ...optionsTried(mine, tried, i),
-        }
-      : noTip),
-    together: (shares[i] ?? 0) < aloneFrom ? partnersOf(setting, decision, fact, values) : [],
-  }));
+  const deciding = once(() =>
+    moved.map((decision, i) => ({
+      of: decision.rule.event.params.of,
+      ...(isStop(decision)
+        ? {
+            edges: edgesOf(setting, decision.rule, fact, mine, tried, i),
+            ...optionsTried(mine, tried, i),
+          }
+        : noTip),
+      together: (shares[i] ?? 0) < aloneFrom ? partnersOf(setting, decision, fact, values) : [],
+    })),
+  );
   const isAll = moved.length === openInAll;
   const settles = shareOf(
     tried,
@@ -75,7 +92,8 @@ function weigh(
       (isAll && found.every((each) => each === 'within')),
   );
   const keys = [...new Set(moved.flatMap(({ facts }) => facts.get(fact) ?? []))];
-  return { fact, keys, deciding, settles, closes: shares.reduce((a, b) => a + b, 0) };
+  const of = rules.map(({ event }) => event.params.of);
+  return { fact, keys, of, deciding, settles, closes: shares.reduce((a, b) => a + b, 0) };
 }
 
 /** Of several, the one that the fact meets first. */
@@ -100,33 +118,32 @@ function question(topic: Topic, fact: string, keys: readonly string[]) {
 
 function told(
   { compiled: { topic } }: Setting,
-  { fact, keys, deciding, settles }: Weighed,
+  { fact, keys, of, deciding, settles }: Weighed,
   say: Say,
 ): Missing[] {
   const asked = question(topic, fact, keys);
   if (!asked) return [];
-  const message = missingSays(topic, fact, deciding);
   const { label, ask, where } = asked;
-  const tip = firstTip(deciding);
-  const stopping = [...new Set(deciding.flatMap((each) => each.stopping))];
+  const tip = once(() => firstTip(deciding()));
+  const message = once(() => missingSays(topic, fact, deciding()));
+  const stopping = () => [...new Set(deciding().flatMap((each) => each.stopping))].join(', ');
   return [
-    {
-      fact,
-      label: say(text(label)),
-      ask: say(text(ask)),
-      where: say(text(where)),
-      decides: deciding.map(({ of }) => of),
-      tips: tip
-        ? { lo: tip.lo, hi: tip.hi, unit: tip.unit }
-        : stopping.length > 0
-          ? stopping.join(', ')
-          : null,
-      side: tip?.side ?? null,
-      together: [...new Set(deciding.flatMap((each) => each.together))],
-      settles: rounded(settles),
-      says: say(message),
+    whenRead<Missing>({
+      fact: () => fact,
+      label: () => say(text(label)),
+      ask: () => say(text(ask)),
+      where: () => say(text(where)),
+      decides: () => of,
+      tips: () => {
+        const first = tip();
+        return first ? { lo: first.lo, hi: first.hi, unit: first.unit } : stopping() || null;
+      },
+      side: () => tip()?.side ?? null,
+      together: () => [...new Set(deciding().flatMap((each) => each.together))],
+      settles: () => rounded(settles),
+      says: () => say(message()),
       message,
-    },
+    }),
   ];
 }
 
@@ -159,7 +176,7 @@ function weighAll(
 
 /** Whether telling it can close what is open, alone or with one other. */
 const mayClose = ({ closes, deciding }: Weighed): boolean =>
-  closes > 0 || deciding.some(({ together }) => together.length === 1);
+  closes > 0 || deciding().some(({ together }) => together.length === 1);
 
 /** So many questions of what nobody told are asked at once. */
 const most = 4;
@@ -174,7 +191,7 @@ function weighUntold(
   decisions: readonly OpenDecision[],
   asked: readonly Weighed[],
 ): readonly Weighed[] {
-  const decided = new Set(asked.flatMap(({ deciding }) => deciding.map(({ of }) => of)));
+  const decided = new Set(asked.flatMap(({ of }) => of));
   const open = decisions
     .filter(({ rule }) => !decided.has(rule.event.params.of))
     .map((decision) => untoldIn(setting, decision));
@@ -202,13 +219,12 @@ export function missingFacts(
   const decisions = openDecisions(setting, run, states);
   const asked = weighAll(setting, run, decisions);
   // What only a proviso hangs on is asked once the rest is settled.
-  const later = ({ deciding }: Weighed): number =>
-    Number(deciding.every(({ of }) => states.get(of) === 'if'));
+  const later = ({ of }: Weighed): number => Number(of.every((each) => states.get(each) === 'if'));
   // A danger that is open is asked before anything that may only be too heavy.
   const { findings } = setting.compiled.topic;
   const isDanger = (of: string): boolean =>
     states.get(of) === 'unknown' && findings[of.replace(/^finding\./, '')]?.first === true;
-  const after = ({ deciding }: Weighed): number => Number(!deciding.some(({ of }) => isDanger(of)));
+  const after = ({ of }: Weighed): number => Number(!of.some(isDanger));
   return [...asked, ...weighUntold(setting, run, decisions, asked)]
     .toSorted((a, b) => later(a) - later(b) || after(a) - after(b) || score(b) - score(a))
     .flatMap((weighed) => told(setting, weighed, say));
