@@ -32,6 +32,43 @@ test('what is typed faster than the page is painted is judged with the next fram
   await expect(limits).toContainText('4,435 lb of 5,000 lb');
 });
 
+test('the verdict is painted first, and all that stands around it follows with a later frame', {
+  tag: '@once',
+}, async ({ page }) => {
+  await openCase(page, crossover);
+  const limits = await unfold(page, 'How close to each limit');
+  // What writes into a case has come once something was written.
+  await fact(page, 'vehicle.placardPayload').fill('1,250');
+  await expect(limits).toContainText('of 1,250 lb');
+  const drawn = await page.evaluate(async () => {
+    const told = (selector: string) => document.querySelector(selector)?.textContent ?? '';
+    const field = document.querySelector<HTMLInputElement>(
+      'fact-row input[data-fact="vehicle.placardPayload"]',
+    );
+    if (!field) throw new Error('There is no field for the payload.');
+    const inFrame: Record<string, number> = {};
+    let frame = 0;
+    const watch = new MutationObserver(() => {
+      const seen = {
+        ticket: /not fit/i.test(told('.ticket .word')),
+        limits: told('limit-rows').includes('of 900 lb'),
+      };
+      for (const [name, stands] of Object.entries(seen)) {
+        if (stands) inFrame[name] ??= frame;
+      }
+    });
+    watch.observe(document, { subtree: true, childList: true, characterData: true });
+    const frames = () => new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
+    field.value = '900';
+    field.dispatchEvent(new InputEvent('input', { bubbles: true }));
+    for (; frame < 100 && inFrame.limits === undefined; frame += 1) await frames();
+    watch.disconnect();
+    return inFrame;
+  });
+  expect(drawn.ticket).toBe(0);
+  expect(drawn.limits).toBeGreaterThan(0);
+});
+
 test('a first case needs no reader of YAML; one whose title is quoted is judged all the same', {
   tag: '@once',
 }, async ({ page }) => {

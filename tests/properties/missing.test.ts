@@ -50,6 +50,18 @@ describe('what to ask when it cannot be said', () => {
     );
   });
 
+  test('whoever reads what is asked first waits for nothing of what is asked after it', () => {
+    const { missing, sentence } = judge({ 'vehicle.maxTrailerWeight': '5,000 lb' });
+    const isMade = (of: Missing | undefined): boolean =>
+      of !== undefined && 'value' in (Object.getOwnPropertyDescriptor(of, 'says') ?? {});
+    const [first, second] = missing;
+    expect(sentence).toContain('find out');
+    expect(first?.says).toMatch(/^Decides /);
+    expect([isMade(first), isMade(second)]).toEqual([true, false]);
+    expect(second?.says).toMatch(/^Decides /);
+    expect(isMade(second)).toBe(true);
+  });
+
   test('past the value at which it tips it does not fit', () => {
     let tips = 0;
     fc.assert(

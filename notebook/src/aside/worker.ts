@@ -2,6 +2,7 @@ import type { VerdictAsked } from '../cases/verdict';
 import type { ChangeAsked } from '../change/asked';
 import type { QuestionsAsked } from '../questions/answer-shapes';
 import { changesOf } from './changes-of';
+import type { ExerciseWanted } from './exercise-made';
 import type { ExercisesAsked } from './exercises-of';
 import { type TrialAsked, trialBegins, trialOf } from './trial';
 import { verdictOf } from './verdict-of';
@@ -12,6 +13,7 @@ export type AskedAside =
   | ({ readonly kind: 'changes' } & ChangeAsked)
   | ({ readonly kind: 'trial' } & TrialAsked)
   | ({ readonly kind: 'exercises' } & ExercisesAsked)
+  | ({ readonly kind: 'make' } & ExerciseWanted)
   | ({ readonly kind: 'questions' } & QuestionsAsked);
 
 /** Out of the promise, so that whoever asked hears of it as of any other mistake. */
@@ -32,6 +34,12 @@ addEventListener('message', async ({ data }: MessageEvent<AskedAside>) => {
     import('./exercises-of')
       .then(({ exercisesOf }) => exercisesOf(data))
       .then((lacking) => postMessage(lacking), aloud);
+    return;
+  }
+  if (data.kind === 'make') {
+    import('./exercise-made')
+      .then(({ exerciseMade }) => exerciseMade(data, (tried) => postMessage({ tried })))
+      .then((made) => postMessage({ made }), aloud);
     return;
   }
   if (data.kind === 'changes') {

@@ -15,6 +15,9 @@ export type Told = {
   readonly readFrom: string;
 };
 
+const isSame = (a: Told, b: Told | undefined): boolean =>
+  a.id === b?.id && a.words === b.words && a.value === b.value && a.readFrom === b.readFrom;
+
 export class FactDropped extends CustomEvent<{ id: string }> {
   constructor(id: string) {
     super('fact-dropped', { detail: { id }, bubbles: true });
@@ -32,7 +35,7 @@ export class FactTyped extends CustomEvent<{ id: string; value: string }> {
 export class FactRow extends PlainElement {
   static override properties = {
     topic: { attribute: false },
-    row: { attribute: false },
+    row: { attribute: false, hasChanged: (now: Told, was?: Told) => !isSame(now, was) },
     moved: { attribute: false },
     asked: { type: Boolean },
     system: { attribute: false },

@@ -30,13 +30,24 @@ export class RowDropped extends CustomEvent<{ list: string; row: number }> {
   }
 }
 
+const saysTheSame = (a: ListRow, b: ListRow | undefined): boolean =>
+  a.label === b?.label &&
+  Object.entries(a.cells).every(([id, { text }]) => b.cells[id]?.text === text);
+
+/** Of what is typed elsewhere a list is not drawn anew. */
+const haveChanged = (now: readonly ListRow[], was: readonly ListRow[] = []): boolean =>
+  now.length !== was.length || now.some((row, at) => !saysTheSame(row, was[at]));
+
+const areOther = (now: readonly string[], was?: readonly string[]): boolean =>
+  now.join() !== was?.join();
+
 /** The rows of a list, such as what is packed and where it rides. */
 export class RowList extends PlainElement {
   static override properties = {
     topic: { attribute: false },
     fact: { attribute: false },
-    columns: { attribute: false },
-    rows: { attribute: false },
+    columns: { attribute: false, hasChanged: areOther },
+    rows: { attribute: false, hasChanged: haveChanged },
     system: { attribute: false },
   };
   declare topic: Topic;

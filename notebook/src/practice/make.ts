@@ -1,62 +1,62 @@
+import type { ExerciseWanted } from '../aside/exercise-made';
 import { caseOf } from '../class/class-cases';
-import { questionOf } from '../class/predict';
-import type { Walked } from '../class/record';
 import { filedOf } from '../state/filed';
-import { judge } from '../state/judged';
 import type { Exercise } from '../state/practice';
+import { type From, judgedHere, type Made, type MadeTold } from './made';
 import { seeded, shuffled } from './seeded';
-import { taskOf } from './task';
-import { variantOf } from './variant';
 
-/** An exercise that is on: a case with fresh figures where it has any that may move. */
-export type Made = Walked & {
-  readonly topic: string;
-  readonly name: string;
-  readonly title: string;
+/** Told while an exercise is made: how many cases were tried, or what came of it. */
+export type Making = { readonly tried: number } | { readonly made: MadeTold | undefined };
+
+/** Who waits for an exercise. */
+export type Waiting = {
+  /** How many cases were tried and had nothing for it. */
+  readonly tried: (count: number) => void;
+  /** Ends it; nothing comes of it then. */
+  readonly signal: AbortSignal;
 };
 
-type From = { readonly topic: string; readonly name: string; readonly text: string };
-
-function madeFrom(kind: Exercise, { topic, name, text }: From, seed: number): Made | undefined {
-  const filed = judge(text);
-  if (!filed.answer || !filed.current) return undefined;
-  const variant = variantOf(filed.doc, filed.answer, seed);
-  for (const { doc, answer } of [
-    ...(variant ? [variant] : []),
-    { doc: filed.doc, answer: filed.answer },
-  ]) {
-    const task = taskOf(kind, doc, answer, seed);
-    const title = filed.doc.front.title;
-    if (task) return { topic, name, title, task, doc, answer, question: questionOf(doc, answer) };
-  }
-  return undefined;
+/**
+ * Has an exercise made beside the page, of the first case that has one.
+ *
+ * @throws Error when what makes it cannot be had
+ */
+function madeAside(wanted: ExerciseWanted, { tried, signal }: Waiting): Promise<Made | undefined> {
+  const worker = new Worker(new URL('../aside/worker.ts', import.meta.url), { type: 'module' });
+  return new Promise<Made | undefined>((done, failed) => {
+    signal.addEventListener('abort', () => done(undefined), { once: true });
+    worker.onmessage = ({ data }: MessageEvent<Making>) => {
+      if ('tried' in data) tried(data.tried);
+      else done(data.made && judgedHere(data.made));
+    };
+    worker.onerror = () => failed(new Error('What makes exercises could not be had.'));
+    worker.postMessage({ kind: 'make', ...wanted });
+  }).finally(() => worker.terminate());
 }
 
 /** So many cases of a topic are tried before it is said that it has none for this. */
 const mostTried = 15;
-const pause = (): Promise<void> => new Promise((done) => setTimeout(done));
 
 /** An exercise of a topic, another one for another seed; undefined where its cases have none. */
 export async function makeAny(
-  kind: Exercise,
+  exercise: Exercise,
   topic: string,
   seed: number,
+  waiting: Waiting,
 ): Promise<Made | undefined> {
-  const all = shuffled(seeded(seed), await filedOf(topic));
-  for (const each of all.slice(0, mostTried)) {
-    await pause();
-    const made = madeFrom(kind, each, seed);
-    if (made) return made;
-  }
-  return undefined;
+  const from = shuffled(seeded(seed), await filedOf(topic)).slice(0, mostTried);
+  return madeAside({ exercise, from, seed }, waiting);
 }
 
 /** An exercise of one case, with other figures than the last time; undefined where it has none. */
 export async function makeOf(
-  kind: Exercise,
+  exercise: Exercise,
   of: { readonly topic: string; readonly name: string; readonly title: string },
   seed: number,
+  waiting: Waiting,
 ): Promise<Made | undefined> {
   const found = await caseOf(of);
-  return found && madeFrom(kind, found, seed);
+  if (!found) return undefined;
+  const { topic, name, text }: From = found;
+  return madeAside({ exercise, from: [{ topic, name, text }], seed }, waiting);
 }

@@ -4,7 +4,7 @@ import { answerRead, questionRead } from '../class/case-read';
 import { askedUnit, compared, leftOpen, type Question, readPrediction } from '../class/predict';
 import { PlainElement } from '../elements/plain-element';
 import { ExerciseDone } from './exercise-events';
-import type { Made } from './make';
+import type { Made } from './made';
 import { mistakeOf, mistakes } from './mistakes';
 
 /** One prediction, what came out, and which mistake it looks like. */

@@ -5,7 +5,7 @@ import '../elements/limit-rows';
 import { mark } from '../elements/marks';
 import { PlainElement } from '../elements/plain-element';
 import { ExerciseDone } from './exercise-events';
-import type { Made } from './make';
+import type { Made } from './made';
 import { heardIn, type Part } from './say-aloud';
 
 const longest = 600;

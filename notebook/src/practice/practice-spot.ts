@@ -1,7 +1,7 @@
 import { html } from 'lit';
 import { PlainElement } from '../elements/plain-element';
 import { ExerciseDone } from './exercise-events';
-import type { Made } from './make';
+import type { Made } from './made';
 import type { WrongFigure } from './wrong-figure';
 
 /** Of a working one figure is changed; the learner finds the line that does not add up. */

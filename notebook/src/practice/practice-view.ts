@@ -7,7 +7,8 @@ import { type Exercise, exercises, keepAttempt, newAttempt } from '../state/prac
 import { whyNotKept } from '../state/shelf';
 import type { ExerciseDone } from './exercise-events';
 import { exerciseWords } from './exercise-words';
-import { type Made, makeAny, makeOf } from './make';
+import type { Made } from './made';
+import { makeAny, makeOf, type Waiting } from './make';
 import { mistakeOf } from './mistakes';
 import './practice-ask';
 import './practice-predict';
@@ -25,6 +26,7 @@ export class PracticeView extends PlainElement {
     made: { state: true },
     told: { state: true },
     done: { state: true },
+    making: { state: true },
   };
   declare system: UnitSystem;
   declare learner: string;
@@ -33,6 +35,8 @@ export class PracticeView extends PlainElement {
   declare made: Made | undefined;
   declare told: string;
   declare done: boolean;
+  /** While an exercise is made. */
+  declare making: AbortController | undefined;
   private seed = 1 + Math.floor(Math.random() * 1_000_000);
 
   constructor() {
@@ -65,19 +69,46 @@ export class PracticeView extends PlainElement {
   /** @param name the case; '' takes any of the topic */
   private async begin(name: string): Promise<void> {
     const { exercise, topic } = this;
+    this.stop();
     this.seed += 1;
     this.made = undefined;
     this.done = false;
     this.told = 'Drawing up an exercise …';
-    const made = await (name
-      ? makeOf(exercise, { topic, name, title: name }, this.seed)
-      : makeAny(exercise, topic, this.seed));
-    this.told = made
-      ? ''
-      : 'The cases of this topic have nothing for this exercise; choose another.';
-    this.made = made;
+    const making = new AbortController();
+    this.making = making;
+    const waiting: Waiting = {
+      signal: making.signal,
+      tried: (count) => {
+        this.told = `Drawing up an exercise … ${count === 1 ? 'one case has' : `${count} cases have`} nothing for it, looking on.`;
+      },
+    };
+    try {
+      const made = await (name
+        ? makeOf(exercise, { topic, name, title: name }, this.seed, waiting)
+        : makeAny(exercise, topic, this.seed, waiting));
+      if (making.signal.aborted) return;
+      this.told = made
+        ? ''
+        : 'The cases of this topic have nothing for this exercise; choose another.';
+      this.made = made;
+    } catch {
+      this.told = 'No exercise could be drawn up; reload the page and try once more.';
+    }
+    this.making = undefined;
     await this.updateComplete;
     this.querySelector<HTMLElement>('h2')?.focus();
+  }
+
+  /** Nobody wants the exercise any more that is being made. */
+  private stop(): void {
+    this.making?.abort();
+    this.making = undefined;
+    this.told = '';
+  }
+
+  override disconnectedCallback(): void {
+    this.stop();
+    super.disconnectedCallback();
   }
 
   private async took({ detail: { said, met } }: ExerciseDone): Promise<void> {
@@ -141,11 +172,12 @@ export class PracticeView extends PlainElement {
   }
 
   protected override render() {
-    const { made, told, done } = this;
+    const { made, told, done, making } = this;
     return html`<h1>Practice</h1>
       <p><a href="#/class">Class</a> · Names and answers stay on this device; with a name, what is missed comes back after days.</p>
       ${this.choice()}
       <p role="status">${told}</p>
+      ${making ? html`<p><button type="button" @click=${() => this.stop()}>Stop</button></p>` : nothing}
       ${
         made
           ? html`<h2 tabindex="-1">${exerciseWords[made.task.kind]} · ${made.title}</h2>

@@ -39,9 +39,8 @@ function figureOf(
   system: UnitSystem,
 ): TicketFigure | undefined {
   if (urgentOf(topic, answer.findings)) return undefined;
-  const [ask] = answer.missing;
   if (level === 'unknown') {
-    const tips = ask?.tips;
+    const tips = answer.missing[0]?.tips;
     if (!tips || typeof tips === 'string' || !isClosed(tips)) return undefined;
     return { ...showParts(tips, tips.unit, system), of: 'asked' };
   }
@@ -65,7 +64,7 @@ export function ticketOf({ doc, answer, current }: Judged, system: UnitSystem): 
   if (!current || !answer) return { kind: 'unread', refused: refusedIn(doc) };
   const level = levelOf(topic, answer.outcome);
   const figure = figureOf({ topic, answer, level }, system);
-  const [ask] = answer.missing;
+  const ask = level === 'unknown' ? answer.missing[0] : undefined;
   return {
     kind: 'verdict',
     level,
@@ -73,6 +72,6 @@ export function ticketOf({ doc, answer, current }: Judged, system: UnitSystem): 
     // The word stands over it, and a screen reader says both.
     sentence: say(beneathWord(topic, answer), { units: system }),
     ...(figure && { figure }),
-    ...(level === 'unknown' && ask && { ask }),
+    ...(ask && { ask }),
   };
 }

@@ -139,8 +139,9 @@ export function assemble(topic: Topic, asked: Asked, asOf: string, decided: Deci
       level === 'unknown' || level === 'if' ? missingFacts(setting, run, states, say) : [],
     binding: () => bindingLimit(compiled, run, rest.limits),
     sentence: () => {
-      const { limits, findings, binding, missing } = rest;
+      const { limits, findings, binding } = rest;
       const told = tellings(compiled, run, level);
+      const missing = () => rest.missing;
       return sentenceOf(topic, level, { limits, findings, binding, missing, told });
     },
     restsOn: () => restsOn(topic, rest.limits),

@@ -16,7 +16,8 @@ type Standing = {
   readonly limits: readonly LimitAnswer[];
   readonly findings: readonly FindingAnswer[];
   readonly binding: LimitAnswer | null;
-  readonly missing: readonly Missing[];
+  /** Found where it is asked for: a verdict that stands asks for nothing. */
+  readonly missing: () => readonly Missing[];
   /** Results that belong into the sentence. */
   readonly told: readonly Sayable[];
 };
@@ -97,7 +98,7 @@ const proved = ({ topic, findings }: Standing): readonly FindingAnswer[] =>
   findings.filter(({ id, code }) => code.startsWith('care') && topic.findings[id]?.saidOpen);
 
 function unsettled(standing: Standing): readonly Sayable[] {
-  const asked = standing.missing.slice(0, mostAsked);
+  const asked = standing.missing().slice(0, mostAsked);
   const of = asked.map(({ fact }) => nounOr(standing.topic.facts[fact], fact));
   const first = of.length === 0 ? [] : [message('find-out', { of })];
   return [...wrongs(proved(standing)), ...straddling(standing), ...first];

@@ -1,5 +1,6 @@
 import { rounded } from '../../quantity';
 import type { Missing } from '../answer/shapes';
+import { whenRead } from '../answer/when-read';
 import type { State, Topic } from '../define/shapes';
 import type { Run } from '../formula/run';
 import { keyName } from '../value/values';
@@ -17,7 +18,13 @@ type Weighed = {
   readonly fact: string;
   /** The inputs of it that were varied. */
   readonly keys: readonly string[];
-  readonly deciding: readonly Deciding[];
+  /** The open decisions that it moves. */
+  readonly of: readonly string[];
+  /**
+   * What it does to each of them. To find where one tips, and with what else, takes many times as long
+   * as to find which fact comes first, so it is found for those that somebody reads.
+   */
+  readonly deciding: () => readonly Deciding[];
   /** The share of its plausible values that settle the verdict. */
   readonly settles: number;
   /** How many open decisions it closes, each counted by the share of its values that close it. */
@@ -29,6 +36,14 @@ type Trials = { readonly openInAll: number; readonly places: number };
 
 /** Under this share of its values, a fact is said to decide only together with others. */
 const aloneFrom = 0.5;
+
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}
 
 /** What decides a proviso makes it go, and stops nothing. */
 const noTip = { edges: {}, stopping: [], others: [] } as const;
@@ -58,16 +73,18 @@ function weigh(
   const shares = moved.map((decision, i) =>
     shareOf(tried, (found) => isClosedBy(decision, found[i])),
   );
-  const deciding = moved.map((decision, i) => ({
-    of: decision.rule.event.params.of,
-    ...(isStop(decision)
-      ? {
-          edges: edgesOf(setting, decision.rule, fact, mine, tried, i),
-          ...optionsTried(mine, tried, i),
-        }
-      : noTip),
-    together: (shares[i] ?? 0) < aloneFrom ? partnersOf(setting, decision, fact, values) : [],
-  }));
+  const deciding = once(() =>
+    moved.map((decision, i) => ({
+      of: decision.rule.event.params.of,
+      ...(isStop(decision)
+        ? {
+            edges: edgesOf(setting, decision.rule, fact, mine, tried, i),
+            ...optionsTried(mine, tried, i),
+          }
+        : noTip),
+      together: (shares[i] ?? 0) < aloneFrom ? partnersOf(setting, decision, fact, values) : [],
+    })),
+  );
   const isAll = moved.length === openInAll;
   const settles = shareOf(
     tried,
@@ -76,7 +93,8 @@ function weigh(
       (isAll && found.every((each) => each === 'within')),
   );
   const keys = [...new Set(moved.flatMap(({ facts }) => facts.get(fact) ?? []))];
-  return { fact, keys, deciding, settles, closes: shares.reduce((a, b) => a + b, 0) };
+  const of = rules.map(({ event }) => event.params.of);
+  return { fact, keys, of, deciding, settles, closes: shares.reduce((a, b) => a + b, 0) };
 }
 
 /** Of several, the one that the fact meets first. */
@@ -101,33 +119,32 @@ function question(topic: Topic, fact: string, keys: readonly string[]) {
 
 function told(
   { compiled: { topic } }: Setting,
-  { fact, keys, deciding, settles }: Weighed,
+  { fact, keys, of, deciding, settles }: Weighed,
   say: Say,
 ): Missing[] {
   const asked = question(topic, fact, keys);
   if (!asked) return [];
-  const message = missingSays(topic, fact, deciding);
   const { label, ask, where } = asked;
-  const tip = firstTip(deciding);
-  const stopping = [...new Set(deciding.flatMap((each) => each.stopping))];
+  const tip = once(() => firstTip(deciding()));
+  const message = once(() => missingSays(topic, fact, deciding()));
+  const stopping = () => [...new Set(deciding().flatMap((each) => each.stopping))].join(', ');
   return [
-    {
-      fact,
-      label: say(text(label)),
-      ask: say(text(ask)),
-      where: say(text(where)),
-      decides: deciding.map(({ of }) => of),
-      tips: tip
-        ? { lo: tip.lo, hi: tip.hi, unit: tip.unit }
-        : stopping.length > 0
-          ? stopping.join(', ')
-          : null,
-      side: tip?.side ?? null,
-      together: [...new Set(deciding.flatMap((each) => each.together))],
-      settles: rounded(settles),
-      says: say(message),
+    whenRead<Missing>({
+      fact: () => fact,
+      label: () => say(text(label)),
+      ask: () => say(text(ask)),
+      where: () => say(text(where)),
+      decides: () => of,
+      tips: () => {
+        const first = tip();
+        return first ? { lo: first.lo, hi: first.hi, unit: first.unit } : stopping() || null;
+      },
+      side: () => tip()?.side ?? null,
+      together: () => [...new Set(deciding().flatMap((each) => each.together))],
+      settles: () => rounded(settles),
+      says: () => say(message()),
       message,
-    },
+    }),
   ];
 }
 
@@ -160,7 +177,7 @@ function weighAll(
 
 /** Whether telling it can close what is open, alone or with one other. */
 const mayClose = ({ closes, deciding }: Weighed): boolean =>
-  closes > 0 || deciding.some(({ together }) => together.length === 1);
+  closes > 0 || deciding().some(({ together }) => together.length === 1);
 
 /** So many questions of what nobody told are asked at once. */
 const most = 4;
@@ -175,7 +192,7 @@ function weighUntold(
   decisions: readonly OpenDecision[],
   asked: readonly Weighed[],
 ): readonly Weighed[] {
-  const decided = new Set(asked.flatMap(({ deciding }) => deciding.map(({ of }) => of)));
+  const decided = new Set(asked.flatMap(({ of }) => of));
   const open = decisions
     .filter(({ rule }) => !decided.has(rule.event.params.of))
     .map((decision) => untoldIn(setting, decision));
@@ -204,7 +221,7 @@ export function missingFacts(
   const asked = weighAll(setting, run, decisions);
   const turn = turnsOf(setting, run, decisions, states);
   return [...asked, ...weighUntold(setting, run, decisions, asked)]
-    .map((weighed) => ({ weighed, turn: turn(weighed.fact, weighed.deciding) }))
+    .map((weighed) => ({ weighed, turn: turn(weighed.fact, weighed.of) }))
     .toSorted((a, b) => a.turn - b.turn || score(b.weighed) - score(a.weighed))
     .flatMap(({ weighed }) => told(setting, weighed, say));
 }

@@ -4,7 +4,6 @@ import type { State, Topic } from '../define/shapes';
 import type { Run } from '../formula/run';
 import { type OpenDecision, readings, type Setting } from './open';
 import { largestKnown, plausible } from './plausible';
-import type { Deciding } from './says';
 import { coarsely, tryAll } from './trial';
 import { untoldIn } from './untold';
 
@@ -82,12 +81,12 @@ export function turnsOf(
   run: Run,
   decisions: readonly OpenDecision[],
   states: ReadonlyMap<string, State>,
-): (fact: string, deciding: readonly Deciding[]) => number {
+): (fact: string, decides: readonly string[]) => number {
   const { topic } = setting.compiled;
   const named = namedByDangers(setting, run, decisions, states);
-  return (fact, deciding) => {
-    const isProviso = deciding.every(({ of }) => states.get(of) === 'if');
-    if (deciding.some(({ of }) => isDanger(topic, states, of))) return 0;
+  return (fact, decides) => {
+    const isProviso = decides.every((of) => states.get(of) === 'if');
+    if (decides.some((of) => isDanger(topic, states, of))) return 0;
     if (!isProviso && named.has(fact)) return 0;
     if (isAwaited(setting, states, fact)) return 1;
     return isProviso ? 3 : 2;

@@ -1,0 +1,64 @@
+import { questionOf } from '../class/predict';
+import type { Walked } from '../class/record';
+import { topicHere } from '../state/house';
+import { judge } from '../state/judged';
+import type { Exercise } from '../state/practice';
+import type { Asking } from './ask-next';
+import { type Task, taskOf } from './task';
+import { variantOf } from './variant';
+
+/** The case that an exercise is made of. */
+export type From = {
+  readonly topic: string;
+  readonly name: string;
+  readonly text: string;
+};
+
+/** An exercise that is on: a case with fresh figures where it has any that may move. */
+export type Made = Walked & {
+  readonly topic: string;
+  readonly name: string;
+  readonly title: string;
+};
+
+type TaskTold =
+  | Exclude<Task, { kind: 'ask' }>
+  | { readonly kind: 'ask'; readonly asking: Omit<Asking, 'topic'> };
+
+/** An exercise as it is handed over from beside the page: the text, not yet judged here. */
+export type MadeTold = From & { readonly title: string; readonly task: TaskTold };
+
+function toldOf(task: Task): TaskTold {
+  if (task.kind !== 'ask') return task;
+  const { topic: _, ...asking } = task.asking;
+  return { kind: 'ask', asking };
+}
+
+/** Makes an exercise of a case; undefined where it has nothing for it. */
+export function madeFrom(
+  kind: Exercise,
+  { topic, name, text }: From,
+  seed: number,
+): MadeTold | undefined {
+  const filed = judge(text);
+  if (!filed.answer || !filed.current) return undefined;
+  const { title } = filed.doc.front;
+  const variant = variantOf(filed.doc, filed.answer, seed);
+  const asFiled = { text, doc: filed.doc, answer: filed.answer };
+  for (const each of variant ? [variant, asFiled] : [asFiled]) {
+    const task = taskOf(kind, each.doc, each.answer, seed);
+    if (task) return { topic, name, title, text: each.text, task: toldOf(task) };
+  }
+  return undefined;
+}
+
+/** The same judged here, where it is drawn. */
+export function judgedHere({ topic, name, title, text, task }: MadeTold): Made | undefined {
+  const { doc, answer } = judge(text);
+  if (!doc.topic || !answer) return undefined;
+  const whole: Task =
+    task.kind === 'ask'
+      ? { kind: 'ask', asking: { ...task.asking, topic: topicHere(doc.topic) } }
+      : task;
+  return { topic, name, title, doc, answer, question: questionOf(doc, answer), task: whole };
+}

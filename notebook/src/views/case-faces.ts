@@ -1,0 +1,51 @@
+import { html, noChange, nothing } from 'lit';
+import '../counter/case-ticket';
+import { head, stray } from '../counter/head';
+import { known } from '../counter/known';
+import { countedIn } from '../counter/load-keys';
+import type { AnsweredView, CaseView } from '../sections/case-view';
+import { shared } from '../sections/leave';
+import { onceAsked, onceDrawn } from '../sections/once-shown';
+
+const behind = onceDrawn(() => import('../counter/case-behind'));
+const readerFace = onceAsked(() => import('../reader/reader-face'));
+
+/** Only a vehicle, a trailer or a load can be exchanged for another. */
+const isRig = ({ topic }: CaseView): boolean =>
+  Object.keys(topic?.facts ?? {}).some((id) => /^(vehicle|trailer)\./.test(id));
+
+function ticketPart({ ticket, doc, topic, answer, said }: CaseView) {
+  if (!ticket || !topic) return nothing;
+  const about = `${topic.title}${answer ? ` · as of ${answer.asOf}` : ''}`;
+  return html`<case-ticket .ticket=${ticket} .about=${about} .counted=${countedIn(doc)}
+    .house=${answer?.house ? `Reckoned with the numbers of ${answer.house.name}.` : ''} .said=${said}></case-ticket>`;
+}
+
+/** What somebody does on the counter's face that is not in the view. */
+export type CounterActs = {
+  readonly wentOn: (event: Event) => void;
+  readonly turn: () => void;
+  readonly besides: () => void;
+};
+
+/**
+ * The counter's face: facts on one side, the ticket on the other, and behind it all it stands on.
+ *
+ * @param whole false: the ticket alone is drawn anew, all around it stays as it was drawn last
+ */
+export function counterFace(view: CaseView, whole: boolean, acts: CounterActs) {
+  behind();
+  return html`<div class="known" @went-on=${acts.wentOn}>${whole ? [head(view), shared(view), known(view)] : noChange}</div>
+    <div class="stub">
+      ${ticketPart(view)}
+      <div class="folds">${whole ? html`<case-behind .view=${view}></case-behind>` : noChange}
+        <button type="button" class="quiet noprint" @click=${acts.turn}>As the owner reads it</button>
+        ${isRig(view) ? html`<button type="button" class="quiet noprint" @click=${acts.besides}>Side by side</button>` : nothing}</div>
+    </div>`;
+}
+
+/** The owner's face, which links open: what the verdict is, why, and what to do next. */
+export function ownersFace(view: AnsweredView, turn: () => void) {
+  readerFace();
+  return html`<div class="read">${stray(view.doc)}${shared(view)}<reader-face .view=${view} @face-turned=${turn}></reader-face></div>`;
+}
