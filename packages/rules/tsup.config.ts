@@ -15,26 +15,17 @@ const topics: readonly (readonly [string, string])[] = readdirSync(
   .filter((entry) => entry.isDirectory())
   .map(({ name }) => [name, `src/topics/${name}/index.ts`]);
 
-/** Whether making it may look to a bundler as if it did something: it calls, or reads or spreads a part. */
-function isMade(node: ts.Node): boolean {
-  if (ts.isFunctionLike(node)) return false;
-  const does =
-    ts.isCallOrNewExpression(node) ||
-    ts.isPropertyAccessExpression(node) ||
-    ts.isElementAccessExpression(node) ||
-    ts.isSpreadAssignment(node) ||
-    ts.isSpreadElement(node) ||
-    ts.isTemplateExpression(node);
-  return does || ts.forEachChild(node, isMade) === true;
-}
+/** A constant whose making may look to a bundler as if it did something: it calls, or reads a part. */
+const isMade = (made: ts.Expression, text: string): boolean =>
+  !ts.isArrowFunction(made) && !ts.isStringLiteralLike(made) && /[(.]/.test(text);
 
-/** The text of a file, with each of its constants that are made made by a call known to be pure. */
+/** The text of a file of rule sets, with each of its constants made by a call known to be pure. */
 function withPureData(text: string): string {
   const file = ts.createSourceFile('data.ts', text, ts.ScriptTarget.Latest);
   const made = file.statements
     .flatMap((each) => (ts.isVariableStatement(each) ? each.declarationList.declarations : []))
     .flatMap(({ initializer }) => initializer ?? [])
-    .filter(isMade);
+    .filter((each) => isMade(each, each.getText(file)));
   return made.reduceRight((so, each) => {
     const [from, to] = [each.getStart(file), each.end];
     return `${so.slice(0, from)}/* @__PURE__ */ (() => (${so.slice(from, to)}))()${so.slice(to)}`;
@@ -42,17 +33,20 @@ function withPureData(text: string): string {
 }
 
 /**
- * A rule set is data, but made by calls and of parts of other data, and so are the tables of the
- * engine; a bundler must take either for something that may have an effect. Told that it has none, it
- * leaves out every rule set and every table that a program does not ask.
+ * A rule set is data, but made by calls and of parts of other data, and a bundler must take either
+ * for something that may have an effect. Told that it has none, it leaves out every rule set that a
+ * program does not ask.
  */
 const pureData: NonNullable<Options['esbuildPlugins']>[number] = {
   name: 'pure-data',
   setup(build) {
-    build.onLoad({ filter: /\/packages\/rules\/src\/.*\.ts$/ }, async ({ path }) => ({
-      contents: withPureData(await readFile(path, 'utf8')),
-      loader: 'ts',
-    }));
+    build.onLoad(
+      { filter: /\/src\/(trade|topics|engine\/(schema|words))\/.*\.ts$/ },
+      async ({ path }) => ({
+        contents: withPureData(await readFile(path, 'utf8')),
+        loader: 'ts',
+      }),
+    );
   },
 };
 

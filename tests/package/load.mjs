@@ -14,7 +14,6 @@ import { dirname, join, relative } from 'node:path';
 import { run } from '../run/shared.mjs';
 import { leadForm } from './lead-form.mjs';
 import { asked, document, programs, right } from './programs.mjs';
-import { strictly } from './strict.mjs';
 
 const ours = {
   rules: '@tarebook/rules',
@@ -63,11 +62,6 @@ export async function load(root) {
     for (const name of Object.values(ours)) {
       const says = await readmeRuns(away, name);
       note(says === '', `${name}/README.md: ${says}`);
-    }
-    borrow(root, away, '@types/node');
-    const compiled = await strictly(root, away, Object.values(ours));
-    for (const [way, says] of Object.entries(compiled)) {
-      note(says === '', `strict TypeScript, ${way}:\n${says}`);
     }
     await examplesRun(root, away, note);
     const form = await leadForm(away).catch((problem) => problem.message);

@@ -100,10 +100,7 @@ function sayOver(of: Budgeted, most: number): string {
 
 /** Where nothing was written there is nothing to quote. */
 const withoutGaps = (said: string): string =>
-  said
-    .replaceAll(/“\s*”/g, 'an empty text')
-    .replaceAll(/(^|\s)`\s*`/g, '$1an empty name')
-    .replace(/^an/, 'An');
+  said.replaceAll(/“\s*”|(?<!\S)`\s*`/g, 'an empty text').replace(/^an/, 'An');
 
 /** One sentence: what was found and what would be right. */
 export const sayFault = (fault: Fault): string => withoutGaps(worded(fault));

@@ -11,10 +11,7 @@ const hint = (near: string | undefined): string =>
 
 /** Where nothing was given there is nothing to quote. */
 const withoutGaps = (said: string): string =>
-  said
-    .replaceAll(/“\s*”/g, 'an empty text')
-    .replaceAll(/(^|\s)`\s*`/g, '$1an empty name')
-    .replace(/^an/, 'An');
+  said.replaceAll(/“\s*”|(?<!\S)`\s*`/g, 'an empty text').replace(/^an/, 'An');
 
 /** One sentence that names the place, what was found and what would be right. */
 export const sayProblem = (problem: Problem): string => withoutGaps(worded(problem));
@@ -101,6 +98,6 @@ function worded(problem: Problem): string {
     case 'not-a-saved-answer':
     case 'rule-set':
       // What is found may be a sentence of its own, and there may be nothing to put in its place.
-      return `${fact || 'an empty name'}: ${[found.replace(/\.$/, ''), wanted].filter(Boolean).join('; ')}.`;
+      return `${fact || '“”'}: ${[found.replace(/\.$/, ''), wanted].filter(Boolean).join('; ')}.`;
   }
 }

@@ -94,16 +94,12 @@ function build(node: Expression, text: string): Node {
     case 'CallExpression':
       return call(node, text);
   }
-  if (node.type === 'Compound') {
-    throw new FormulaError(
-      `“${text}”: two things stand side by side with no sign between them; ${comparing}.`,
-    );
-  }
-  throw new FormulaError(`“${text}”: ${node.type} is not used in formulas.`);
+  const what = node.type === 'Compound' ? `a gap between two things${comparing}` : node.type;
+  throw new FormulaError(`“${text}”: ${what} is not used in formulas.`);
 }
 
-const comparing =
-  "to compare a choice with a word write == and the word in quotes, as in a.kind == 'oak'";
+/** What people mean who write “is” or one sign. */
+const comparing = " (write == 'word' to compare)";
 
 /** @throws FormulaError when the text is not a formula. */
 export function parseFormula(text: string): Node {
@@ -112,7 +108,7 @@ export function parseFormula(text: string): Node {
     tree = jsep(text);
   } catch (problem) {
     const reason = problem instanceof Error ? problem.message : String(problem);
-    const hint = /(?<![=!<>])=(?!=)/.test(text) ? `; ${comparing}` : '';
+    const hint = /(?<![=!<>])=(?!=)/.test(text) ? comparing : '';
     throw new FormulaError(`“${text}” cannot be read: ${reason}${hint}.`);
   }
   return build(tree, text);
