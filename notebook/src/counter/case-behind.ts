@@ -1,9 +1,10 @@
 import { html } from 'lit';
 import { PlainElement } from '../elements/plain-element';
 import { type CaseView, isAnswered } from '../sections/case-view';
+import './fact-picker';
 import { folds, thisCase } from './folds';
 
-/** All that stands behind a ticket, a line each; it comes once the verdict is drawn. */
+/** All that stands behind a ticket, a line each; with the choice of one fact more it comes once the verdict is drawn. */
 export class CaseBehind extends PlainElement {
   static override properties = { view: { attribute: false } };
   declare view: CaseView;

@@ -3,10 +3,9 @@ import type { Topic } from '@tarebook/rules/engine';
 import { html, nothing } from 'lit';
 import type { CaseView, Section } from '../sections/case-view';
 import { onceDrawn } from '../sections/once-shown';
-import { edits } from '../state/editing';
 import { groupsOf } from '../state/groups';
 import { movedFacts } from '../state/judged';
-import { peopleInWords, peopleList, rowsOf } from '../state/people';
+import { peopleInWords, peopleList } from '../state/people';
 import { fold } from './case-fold';
 import './fact-row';
 import './load-keys';
@@ -77,32 +76,6 @@ function listParts(view: CaseView, topic: Topic) {
     );
 }
 
-function picker(view: CaseView, topic: Topic) {
-  const told = new Set(Object.keys(view.doc.facts));
-  const absent = Object.entries(topic.facts).filter(
-    ([id]) => !told.has(id) && rowsOf(view.doc, id).length === 0,
-  );
-  const add = (event: Event): void => {
-    if (!(event.target instanceof HTMLSelectElement) || event.target.value === '') return;
-    const id = event.target.value;
-    event.target.value = '';
-    const fact = topic.facts[id];
-    if (fact?.kind === 'rows') {
-      const cells = Object.keys(fact.columns).filter((column) => fact.columns[column]?.required);
-      const unknown = Object.fromEntries(cells.map((column) => [column, 'unknown']));
-      view.edit((now) => edits().addRow(now, id, 'Not named yet', unknown), id);
-    } else view.edit((now) => edits().setFact(now, id, 'unknown'), id);
-  };
-  return html`<p class="another-fact noprint">
-    <label>Another fact
-      <select @change=${add}>
-        <option value="">choose …</option>
-        ${absent.map(([id, fact]) => html`<option value=${id}>${fact.label}</option>`)}
-      </select>
-    </label>
-  </p>`;
-}
-
 /** What is known, people first, open to change where it stands; and the one question to ask next. */
 export const known: Section = (view) => {
   const { topic, doc, asking: asked, system } = view;
@@ -124,6 +97,6 @@ export const known: Section = (view) => {
       ${listParts(view, topic)}
     </div>
     <load-keys .doc=${doc}></load-keys>
-    ${picker(view, topic)}
+    <fact-picker .view=${view}></fact-picker>
   `;
 };

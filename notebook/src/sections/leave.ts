@@ -1,11 +1,7 @@
 import { html, nothing } from 'lit';
-import { caseAddress } from '../state/address';
-import { current } from '../state/history';
 import { isShared } from '../state/is-shared';
-import { keep } from '../state/kept';
-import { whyNotKept } from '../state/shelf';
-import { type CaseView, type Section, whenAnswered } from './case-view';
-import { onceShown } from './once-shown';
+import { type Section, whenAnswered } from './case-view';
+import { onceAsked, onceShown } from './once-shown';
 import { partsOf } from './parts';
 import { written } from './written';
 
@@ -22,24 +18,11 @@ export const sheet = whenAnswered((view) => {
     .current=${isCurrent} .name=${name} .question=${question}></print-sheet>`;
 });
 
-async function keepShared(view: CaseView, event: Event): Promise<void> {
-  const at = event.currentTarget instanceof Element ? event.currentTarget.parentElement : null;
-  const topic = view.doc.front.topic;
-  try {
-    await keep({ topic, name: view.name, text: current(view.history), at: Date.now() });
-    location.hash = caseAddress(topic, view.name);
-  } catch (problem) {
-    const told = at?.querySelector('output');
-    if (told) told.textContent = whyNotKept(problem);
-  }
-}
+const came = onceAsked(() => import('./came-by-link'));
 
 /** Says that a case came by link and lies beside one's own. */
 export const shared: Section = (view) => {
   if (!isShared(view.name) || !view.filed) return nothing;
-  return html`<p class="came noprint">
-    This case came with a link. It stands beside your own cases and changes none of them.
-    <button @click=${(event: Event) => keepShared(view, event)}>Keep it among my cases</button>
-    <output></output>
-  </p>`;
+  came();
+  return html`<came-by-link .view=${view}></came-by-link>`;
 };
