@@ -70,6 +70,7 @@ export const yaw = part({
       noun: 'from the axles to the farther end of the body',
       unit: 'ft',
       is: 'choose(known(trailer.ballToAxle), max(trailer.ballToAxle - yaw.frame, trailer.length - trailer.ballToAxle), yaw.body * yaw.reachShare)',
+      within: ['-unlimited', 'unlimited'],
       source: yawHouse,
     },
     'yaw.empty': {

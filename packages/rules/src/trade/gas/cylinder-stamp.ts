@@ -80,6 +80,7 @@ export const cylinderStamp = part({
       unit: '',
       year: true,
       is: 'cylinder.stampYear + choose(known(cylinder.stampMonth), (cylinder.stampMonth - 1) / year.months, 0)',
+      within: ['cylinder.stampYear', 'cylinder.stampYear + 1'],
       source: calendar,
     },
     'stamp.isMisread': {
