@@ -1,7 +1,7 @@
 import { bringingCatalogues } from '../answer/bringing-catalogues';
 import { sayProblem } from '../check/messages';
 import { InputError, type Problem } from '../check/problem';
-import { checkTopic } from '../check/topic';
+import { checkKept } from '../check/topic';
 import type { Topic } from '../define/shapes';
 import { allFormulas } from '../define/topic';
 import { bringingSun } from '../formula/sun';
@@ -67,7 +67,7 @@ export function topicFromPublished(value: unknown): Topic {
     ...kept
   }: Topic & { readonly conditions?: unknown; readonly missing?: unknown } = value;
   const topic = bringingSun(bringingCatalogues<Topic>({ ...kept, formulas: declaredOnly(value) }));
-  const problems = checkTopic(topic);
+  const problems = checkKept(topic);
   if (problems.length > 0) throw new InputError(problems, sayProblem);
   return topic;
 }
