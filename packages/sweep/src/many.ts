@@ -1,4 +1,5 @@
 export { programAtHand } from './at-hand';
+export { chancing, type Hits } from './chances';
 export type { Entry } from './catalogue';
 export { entriesFrom, type StreamedRow } from './entry-stream';
 export type { Assemble } from './kernel/in-memory';
