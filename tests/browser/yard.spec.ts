@@ -44,7 +44,8 @@ test('a buyer’s question: a hybrid rated 3,500, four of us; which, and what do
 
   await page.evaluate(() => {
     window.print = () => {
-      document.body.dataset.printed = document.querySelector('.yard .paper-only')?.textContent ?? '';
+      document.body.dataset.printed =
+        document.querySelector('.yard .paper-only')?.textContent ?? '';
     };
   });
   await page.getByRole('button', { name: 'Print this list' }).click();
@@ -251,7 +252,9 @@ test('accessories, rates and loads of one’s own, chosen together and kept one 
   await page.getByRole('heading', { name: 'Fitted afterwards' }).click();
   const fitted = page.locator('yard-accessories');
   await expect(fitted.getByLabel('What is fitted')).toHaveText('Box behind');
-  await expect(fitted).toContainText('$255: 2 h at $120 an hour and $15 of parts, by the rate book of the house');
+  await expect(fitted).toContainText(
+    '$255: 2 h at $120 an hour and $15 of parts, by the rate book of the house',
+  );
   await expect(fitted).not.toContainText('Invented');
   expect(await objections(page)).toEqual([]);
 

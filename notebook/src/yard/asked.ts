@@ -87,7 +87,7 @@ export type Imported = {
 };
 
 /** What stands beside vehicles and trailers is asked for. */
-export type BesideAsked = { readonly kind: 'beside'; readonly files: OwnTexts | undefined };
+type BesideAsked = { readonly kind: 'beside'; readonly files: OwnTexts | undefined };
 
 /** Accessories with the rate book, what is offered on which line, and loads, of one's own or invented. */
 export type Beside = {
@@ -102,7 +102,7 @@ export type Beside = {
 
 export type AnyAsked = YardAsked | ImportAsked | BesideAsked;
 /** Whys come after what was found, some at a time, with the turn they belong to. */
-export type WhysTold = { readonly whys: readonly YardWhy[]; readonly turn: number };
+type WhysTold = { readonly whys: readonly YardWhy[]; readonly turn: number };
 export type AnyTold =
   | YardTold
   | WhysTold

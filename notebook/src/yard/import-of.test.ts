@@ -20,9 +20,13 @@ test('each table of a catalogue is known by what it is called or by its columns'
   };
   expect(known('Our Accessories 2027.csv', accessories)).toBe('accessories.csv 1');
   expect(known('shop.csv', rates)).toBe('rates.csv 1');
-  expect(known('order sheet.csv', 'line,option,as,from\nteal,AWN,standard,2025\n')).toBe('offers.csv 1');
+  expect(known('order sheet.csv', 'line,option,as,from\nteal,AWN,standard,2025\n')).toBe(
+    'offers.csv 1',
+  );
   expect(known('options.csv', 'code,label\nAWN,Awning\n')).toBe('options.csv 1');
-  expect(known('loads.csv', 'name,list,label,weight\nus,load.cargo,Bags,20 kg\n')).toBe('loads.csv 1');
+  expect(known('loads.csv', 'name,list,label,weight\nus,load.cargo,Bags,20 kg\n')).toBe(
+    'loads.csv 1',
+  );
   expect(known('list.csv', 'Model,Dry Weight,GVWR\nTeal 14,2200,3500\n')).toBe('trailers.csv 1');
   expect(known('rated trailers.csv', 'Model,Dry Weight,GVWR\nTeal 14,2200,3500\n')).toBe(
     'trailers.csv 1',
@@ -41,7 +45,11 @@ test('a row that cannot be read is told with its line, and so is a work that no 
 });
 
 test('to accessories of one’s own no invented price or line is told', () => {
-  const { accessories: all, trailers, isOwn } = besideOf({
+  const {
+    accessories: all,
+    trailers,
+    isOwn,
+  } = besideOf({
     'accessories.csv': accessories,
     'rates.csv': rates,
   });
@@ -52,14 +60,17 @@ test('to accessories of one’s own no invented price or line is told', () => {
   expect(all.fits).toEqual([]);
   // 23.15 lb × 7.874 ft behind the axle / 15.5 ft from ball to axle
   expect(effectSaid(all, box, osier)).toContain('takes 12 lb off the tongue');
-  expect(standingSaid(all, box)).toContain('$240: 2 h at $120 an hour, by the rate book of the house');
+  expect(standingSaid(all, box)).toContain(
+    '$240: 2 h at $120 an hour, by the rate book of the house',
+  );
   const alone = besideOf({ 'accessories.csv': accessories });
   expect(alone.accessories.rates.rates).toEqual([]);
 });
 
 test('offers and loads of one’s own stand in the place of the invented ones', () => {
   const { offers, loads } = besideOf({
-    'offers.csv': 'line,option,as,from,because\nTeal,AWN,standard,2026,all asked for it\nTeal,AWN2,optional,2024,\n',
+    'offers.csv':
+      'line,option,as,from,because\nTeal,AWN,standard,2026,all asked for it\nTeal,AWN2,optional,2024,\n',
     'loads.csv': 'name,list,label,weight,ahead\nfishing,trailer.cargo,Boat,40 kg,-2 ft\n',
   });
   expect(offers.lines).toEqual(['teal']);
@@ -74,7 +85,9 @@ test('offers and loads of one’s own stand in the place of the invented ones', 
 
 test('what a column is called is said once and remembered', () => {
   const text = 'Modell,Leergewicht,Zul. Gesamt\nTeal 14,2200,3500\n';
-  const first = importOf(sheet('trailers.csv', text, { columns: { Modell: 'name', Leergewicht: 'dryWeight' } }));
+  const first = importOf(
+    sheet('trailers.csv', text, { columns: { Modell: 'name', Leergewicht: 'dryWeight' } }),
+  );
   expect([first.count, first.unknown]).toEqual([1, ['Zul. Gesamt']]);
   const again = importOf(
     sheet('trailers.csv', text, {
@@ -84,6 +97,8 @@ test('what a column is called is said once and remembered', () => {
   );
   expect([again.count, again.unknown]).toEqual([1, []]);
   expect(again.text).toContain('name,dryWeight,gvwr');
-  const later = importOf(sheet('trailers.csv', text, { files: { 'columns.csv': again.columns ?? '' } }));
+  const later = importOf(
+    sheet('trailers.csv', text, { files: { 'columns.csv': again.columns ?? '' } }),
+  );
   expect([later.unknown, later.columns]).toEqual([[], undefined]);
 });

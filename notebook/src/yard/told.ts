@@ -97,7 +97,11 @@ const inUnit = (cell: string, unit: string): string =>
 export function packed(rows: readonly LoadRow[], name: string): FactsGiven {
   const lists: Record<string, RowGiven[]> = {};
   for (const { list, label, weight, ahead } of rows.filter((row) => row.name === name)) {
-    const row = { label, weight: inUnit(weight, 'lb'), ...(ahead !== '' && { ahead: inUnit(ahead, 'ft') }) };
+    const row = {
+      label,
+      weight: inUnit(weight, 'lb'),
+      ...(ahead !== '' && { ahead: inUnit(ahead, 'ft') }),
+    };
     lists[list] = [...(lists[list] ?? []), row];
   }
   return lists;

@@ -33,15 +33,18 @@ async function answered(asked: AnyAsked): Promise<AnyTold> {
   return { found: await yardOf(asked) };
 }
 
-addEventListener('message', async ({ data }: MessageEvent<AnyAsked & { readonly turn: number }>) => {
-  turn = data.turn;
-  try {
-    tell(await answered(data));
-    if (data.kind === 'which') {
-      await listen();
-      if (turn === data.turn) await tellWhys(data.turn);
+addEventListener(
+  'message',
+  async ({ data }: MessageEvent<AnyAsked & { readonly turn: number }>) => {
+    turn = data.turn;
+    try {
+      tell(await answered(data));
+      if (data.kind === 'which') {
+        await listen();
+        if (turn === data.turn) await tellWhys(data.turn);
+      }
+    } catch (problem) {
+      tell({ refused: problem instanceof Error ? problem.message : String(problem) });
     }
-  } catch (problem) {
-    tell({ refused: problem instanceof Error ? problem.message : String(problem) });
-  }
-});
+  },
+);

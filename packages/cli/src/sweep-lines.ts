@@ -8,7 +8,7 @@ const columns = 'vehicle,trailer,outcome,binding,left_lo,left_hi,unit';
 export const head = `${columns}\n`;
 
 /** Outcomes as columns: the share of the draws in which a pair came to each. */
-export const chanceColumns = (outcomes: readonly string[]): readonly string[] =>
+const chanceColumns = (outcomes: readonly string[]): readonly string[] =>
   outcomes.map((outcome) => `chance_${outcome.replaceAll('-', '_')}`);
 
 /** The head of a file with chances. */
@@ -16,7 +16,7 @@ export const headWith = (outcomes: readonly string[]): string =>
   `${[columns, ...chanceColumns(outcomes)].join(',')}\n`;
 
 /** In how many draws each pair came to which outcome. */
-export type Drawn = { readonly draws: number; readonly hits: Hits };
+type Drawn = { readonly draws: number; readonly hits: Hits };
 
 /** An open end has no figure. */
 const figure = (value: number | undefined): string =>
@@ -53,7 +53,8 @@ export function* linesOf(
         const low = figure(lo);
         text += `${some[binding] ?? ''}${low},${lo === hi ? low : figure(hi)}${ends[binding] ?? ''}`;
       }
-      if (drawn) text += `${drawn.hits.map((all) => `,${(all[at] ?? 0) / drawn.draws}`).join('')}\n`;
+      if (drawn)
+        text += `${drawn.hits.map((all) => `,${(all[at] ?? 0) / drawn.draws}`).join('')}\n`;
       at += 1;
       lines += 1;
       if (lines < linesInPiece) continue;

@@ -200,7 +200,9 @@ async function askedIn(
   const { size, mtimeMs } = await stat(vehicles).catch((problem) => {
     throw new BadInput(`${named(vehicles)}: ${reasonOf(problem)}`);
   });
-  const told = [facts, layer, trailers, pairsInPart, ...(spread ? [spread] : [])].map((each) => JSON.stringify(each));
+  const told = [facts, layer, trailers, pairsInPart, ...(spread ? [spread] : [])].map((each) =>
+    JSON.stringify(each),
+  );
   const digest = digestOf(...told, vehicles, `${size} ${mtimeMs}`);
   return `${JSON.stringify({ topic: towFit.id, rules: towFit.version, asOf, digest })}\n`;
 }

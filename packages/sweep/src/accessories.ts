@@ -114,7 +114,14 @@ export function readAccessories(files: AccessoryFiles, isOwn = false): Accessori
     const { whose = '', standsBehind = '', stocked = '', fittedBy = '', touches = '' } = texts;
     return [
       {
-        ...{ id, label, work, sits: isPlace(place) ? place : undefined, ahead: numbers.ahead, weight: numbers.weight ?? 0 },
+        ...{
+          id,
+          label,
+          work,
+          sits: isPlace(place) ? place : undefined,
+          ahead: numbers.ahead,
+          weight: numbers.weight ?? 0,
+        },
         beside: { whose, standsBehind, stocked, fittedBy, touches },
       },
     ];

@@ -32,6 +32,10 @@ type Mutable = { -readonly [K in keyof NumberInput]: NumberInput[K] };
 /** Somebody's facts, and what of them is drawn. */
 type Drawn = {
   readonly inputs: Inputs;
+  /** The inputs that are drawn, each put to another number with every draw. */
+  readonly moving: readonly NumberInput[];
+  /** Begins with the first draw again. */
+  readonly begin: () => void;
   /** Draws the next so many of every range. */
   readonly fill: (count: number) => void;
   /** Puts every range to where it was drawn. */
@@ -61,7 +65,7 @@ function withOwn(inputs: Inputs, draws: readonly Draw[]) {
     const rows = input?.kind === 'rows' ? input.rows.map((each) => ({ ...each })) : [];
     const cells = rows[(row ?? 1) - 1];
     const cell = cells?.[column ?? ''];
-    if (!input || input.kind !== 'rows' || !cells || !cell) {
+    if (input?.kind !== 'rows' || !cells || !cell) {
       throw new Error(`There is no “${fact}” to be drawn.`);
     }
     const made: Mutable = { ...cell };
@@ -74,12 +78,17 @@ function withOwn(inputs: Inputs, draws: readonly Draw[]) {
 
 function drawnFrom(topic: Topic, inputs: Inputs, facts: FactsGiven, seed: number): Drawn {
   const draws = drawsOf(topic, inputs, facts);
-  if (draws.length === 0) return { inputs, fill: () => {}, pin: () => {} };
+  if (draws.length === 0)
+    return { inputs, moving: [], begin: () => {}, fill: () => {}, pin: () => {} };
   const { own, at } = withOwn(inputs, draws);
   const lanes = draws.map(() => new Float64Array(drawsAtOnce));
-  const next = filler(draws, seed);
+  let next = filler(draws, seed);
   return {
     inputs: own,
+    moving: at,
+    begin: () => {
+      next = filler(draws, seed);
+    },
     fill: (count) => next(lanes, count),
     pin: (draw) => {
       at.forEach((input, i) => {
@@ -104,7 +113,9 @@ export function chancing(
   const { topic = towFit, asOf, trailers } = asked;
   const facts = settingOf(asked.facts);
   const program = asked.program ?? programOf(topic, towSides);
-  const kernel = { topic, sides: towSides, asOf, program, withRoom: false };
+  const ofCase = drawnFrom(topic, inputsOf(topic, facts), facts, seedOf(seed, 'case'));
+  const moving = new Set(ofCase.moving);
+  const kernel = { topic, sides: towSides, asOf, program, withRoom: false, moving };
   const tiles = tilesIn(kernel, asked.assemble && machine(asked.assemble));
   const reader = (side: 'rows' | 'columns', called: string) => {
     const inputs = sideReader(topic, factsOfSide(topic, towSides, side));
@@ -114,7 +125,8 @@ export function chancing(
   const [vehicleDrawn, trailerDrawn] = [reader('rows', 'vehicle'), reader('columns', 'trailer')];
 
   return (vehicles) => {
-    const ofCase = drawnFrom(topic, inputsOf(topic, facts), facts, seedOf(seed, 'case'));
+    // Every part is of the same draws of the case.
+    ofCase.begin();
     const columns = trailers.map(trailerDrawn);
     const rows = vehicles.map(vehicleDrawn);
     const all = [ofCase, ...columns, ...rows];
@@ -130,8 +142,7 @@ export function chancing(
       for (const { fill } of all) fill(count);
       for (let draw = 0; draw < count; draw += 1) {
         for (const { pin } of all) pin(draw);
-        // Another draw of the case is another case.
-        tiles(new Map(ofCase.inputs), columnInputs ?? [])(rowInputs ?? [])(room);
+        tiles(ofCase.inputs, columnInputs ?? [])(rowInputs ?? [])(room);
         tally(room.levels, hits, unsure);
       }
     }

@@ -23,7 +23,7 @@ export {
 } from './offers';
 export { judgedThen, type Resting, restingOn } from './resting';
 export { type RefusedRow, readSheet } from './sheet';
-export { type TableFile, tableFiles, tableOfSheet } from './tables';
+export { type TableFile, tableOfSheet } from './tables';
 export {
   factsAgainst,
   narrowed,

@@ -88,11 +88,14 @@ export function readOffers(files: OfferFiles): Offers {
 const capital = (word: string): string => `${word.charAt(0).toUpperCase()}${word.slice(1)}`;
 
 /** By what stands before “for a washer”, “in the garage”. */
-const isMany = (name: string): boolean => /s$/.test(name.split(/ (?:for|in|of|on|under|with) /)[0] ?? name);
+const isMany = (name: string): boolean =>
+  /s$/.test(name.split(/ (?:for|in|of|on|under|with) /)[0] ?? name);
 
 /** “heated tanks”, “the inverter”, “the 50-ampere service”, “the TV mount” */
 const called = (name: string): string => {
-  const low = /^\p{Lu}\p{Lu}/u.test(name) ? name : `${name.charAt(0).toLowerCase()}${name.slice(1)}`;
+  const low = /^\p{Lu}\p{Lu}/u.test(name)
+    ? name
+    : `${name.charAt(0).toLowerCase()}${name.slice(1)}`;
   return isMany(name) ? low : `the ${low}`;
 };
 
@@ -128,7 +131,8 @@ export function offerSaid(offers: Offers, line: string, option: string): string 
     return `Not on all: on the ${whole} line ${called(name)} ${verb} an extra to be ordered ${ordered}${why}.`;
   }
   const always = span(offers, first) === 'in every model year';
-  if (always) return `Yes: on the ${whole} line ${called(name)} ${verb} standard in every model year.`;
+  if (always)
+    return `Yes: on the ${whole} line ${called(name)} ${verb} standard in every model year.`;
   const rest = ordered === '' ? '' : `; ${ordered} only where ordered`;
   return `Not on all: on the ${whole} line ${called(name)} ${verb} standard ${span(offers, first)}${why}${rest}.`;
 }

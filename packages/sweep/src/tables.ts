@@ -5,7 +5,7 @@ import { rateColumns } from './rates';
 import { knownIn, type Wanted } from './table';
 
 /** The tables of a catalogue beside its vehicles and trailers. */
-export const tableFiles = [
+const tableFiles = [
   'loads.csv',
   'accessories.csv',
   'accessory-fits.csv',
@@ -31,10 +31,7 @@ const byColumns: readonly (readonly [TableFile, Readonly<Record<string, Wanted>>
   ['accessory-fits.csv', fitColumns],
   ['rates.csv', rateColumns],
   ['accessories.csv', accessoryColumns],
-  [
-    'loads.csv',
-    { name: { isNeeded: true }, list: { isNeeded: true }, weight: { isNeeded: true } },
-  ],
+  ['loads.csv', { name: { isNeeded: true }, list: { isNeeded: true }, weight: { isNeeded: true } }],
 ];
 
 /** Without one of these nobody takes a sheet for a list of vehicles or trailers. */

@@ -26,7 +26,7 @@ const mostKin = 24;
 const theRest = 'the rest';
 
 /** One side of a program, in one case after another. */
-export type SideStore = {
+type SideStore = {
   /** Says in which case whatever is read from here on stands. */
   readonly under: (facts: Inputs) => void;
   readonly read: (some: readonly Inputs[]) => readonly StoredKin[];
@@ -152,8 +152,10 @@ export function caseStore(all: Staged, setting: Setting) {
   const places = { rows: empty('rows'), columns: empty('columns') };
   const { kept, run } = throughSides(all, setting, places);
   let held: Marks | undefined;
+  let now: { readonly facts: Inputs; readonly sums: ReturnType<typeof sumsReady> } | undefined;
   return (facts: Inputs) => {
-    const beside = sumsReady(setting, facts, places)(true);
+    if (now?.facts !== facts) now = { facts, sums: sumsReady(setting, facts, places) };
+    const beside = now.sums(true);
     const isWithin = beside !== undefined && run(facts, beside, true);
     if (isWithin) held = weakened(held, marksOf(kept.case, 0, 1));
     const marks: Marks = held ?? new Map();

@@ -102,18 +102,16 @@ type JudgeRows = (rows: readonly Inputs[]) => (into: Found) => void;
  *     some rows ─► kin ┴► tile (rows told alike × columns told alike) ─► found
  */
 export function tilesIn(
-  { topic, sides, asOf, program, withRoom }: KernelAsked,
+  { topic, sides, asOf, program, withRoom, moving }: KernelAsked,
   by?: Machine,
   mostPlain = soonWorthIt,
 ): (facts: Inputs, columns: readonly Inputs[]) => JudgeRows {
   const outputs = [...program.verdict, ...(withRoom ? program.room : [])];
   const all = staged(program.steps, outputs);
-  const setting = { topic, sides, parameters: inBase(parametersOn(topic, asOf), asOf) };
+  const parameters = inBase(parametersOn(topic, asOf), asOf);
+  const setting = { topic, sides, parameters, moving };
   const caseIn = caseStore(all, setting);
-  const [ofColumns, ofRows] = [
-    sideStore(all, setting, 'columns'),
-    sideStore(all, setting, 'rows'),
-  ];
+  const [ofColumns, ofRows] = [sideStore(all, setting, 'columns'), sideStore(all, setting, 'rows')];
 
   type Tile = ReturnType<typeof tileOf>;
   type KeptTile = {

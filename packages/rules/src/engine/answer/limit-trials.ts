@@ -1,9 +1,9 @@
+import { unitOf } from '../../quantity';
 import { type ConditionRule, conditionRules } from '../condition/rules';
 import { holds } from '../condition/walk';
 import type { State, Topic } from '../define/shapes';
 import type { Compiled } from '../formula/compile';
 import { type Run, runLike } from '../formula/run';
-import { unitOf } from '../../quantity';
 import type { Input, NumberInput } from '../value/values';
 import { type Asked, compiledOf, reckoned, today } from './answer';
 import { factsBelow } from './grounds';
