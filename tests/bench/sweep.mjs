@@ -161,8 +161,8 @@ async function wholeYard(rows, columns) {
 /** What more pairs cost: seconds, and the most memory ever had, of one process each. */
 async function byCount(most) {
   const table = [];
-  for (let pairs = 100_000; pairs <= most; pairs *= 10) {
-    const columns = 1000;
+  for (let pairs = 10_000; pairs <= most; pairs *= 10) {
+    const columns = Math.min(1000, pairs / 100);
     const rows = pairs / columns;
     const run = await sweepOf(yard(rows, columns), { assemble });
     const seconds = await secondsOf(2, () => run(0, rows, () => {}));

@@ -42,6 +42,18 @@ test('a buyer’s question: a hybrid rated 3,500, four of us; which, and what do
   await fact(page, 'vehicle.placardPayload').fill('1,000');
   await expect(said(page)).toContainText(/Of 30 trailers/);
 
+  await page.evaluate(() => {
+    window.print = () => {
+      document.body.dataset.printed =
+        document.querySelector('.yard .paper-only')?.textContent ?? '';
+    };
+  });
+  await page.getByRole('button', { name: 'Print this list' }).click();
+  await expect(page.locator('body')).toHaveAttribute(
+    'data-printed',
+    /^Their vehicle; Rated to pull: 3,500 lb; Payload: 1,000 lb\./,
+  );
+
   await page
     .getByRole('button', { name: /^Open as a case/ })
     .first()
@@ -86,13 +98,13 @@ test('a catalogue of one’s own: read row by row, kept, asked, saved again, and
     ),
   );
   const arrived = page.locator('.arrived-file');
-  await expect(arrived).toContainText('1 trailers were read from our lot.csv; 2 rows were not');
+  await expect(arrived).toContainText('1 trailer was read from our lot.csv; 2 rows were not');
   await expect(arrived).toContainText(/Line 4: .*heavy/);
   await expect(arrived).toContainText('is a formula');
   await expect(arrived).toContainText('Nothing is kept yet.');
   await expect(arrived.getByLabel(/“Farbe” is/)).toBeVisible();
   expect(await objections(page)).toEqual([]);
-  await page.getByRole('button', { name: 'Keep these 1 trailers' }).click();
+  await page.getByRole('button', { name: 'Keep this 1 trailer' }).click();
   await expect(page.getByText('Your trailers, from our lot.csv')).toBeVisible();
   await fact(page, 'vehicle.maxTrailerWeight').fill('3,500');
   await expect(said(page).first()).toContainText('Of 1 trailer, 1 may fit');
@@ -172,12 +184,28 @@ test('every pair as a picture: by keys, by slider, filtered, printed, opened as 
   await expect(matrix).toContainText('All 990 pairs are judged.');
   expect(await counted()).not.toBe(before);
 
+  const usual = await counted();
+  await matrix.getByLabel('Kept free of each rating').selectOption('15 %');
+  await expect(matrix).toContainText('All 990 pairs are judged.');
+  await expect.poll(counted).not.toBe(usual);
+  await matrix.getByLabel('Kept free of each rating').selectOption('as the house has it');
+  await expect.poll(counted).toBe(usual);
+
   const names = matrix.getByRole('region', { name: 'Of each vehicle' }).locator('tbody th');
   await matrix.getByLabel('Vehicles driven by').selectOption('hybrid');
   await expect(names).toHaveText([/Hybrid/, /Hybrid/, /Hybrid/, /Hybrid/, /Hybrid/, /Hybrid/]);
   await matrix.getByLabel(/^Line/).selectOption('Sallow');
   await matrix.getByLabel(/No longer than/).fill('17');
   await matrix.getByLabel(/No longer than/).blur();
+  await expect(matrix).toContainText('12 are shown.');
+  await matrix.getByLabel(/No more than/).fill('30000');
+  await matrix.getByLabel(/No more than/).blur();
+  await expect(matrix).toContainText('12 are shown.');
+  await matrix.getByLabel('Sleeps at least').fill('19');
+  await matrix.getByLabel('Sleeps at least').blur();
+  await expect(matrix).toContainText('No pair is so');
+  await matrix.getByLabel('Sleeps at least').fill('');
+  await matrix.getByLabel('Sleeps at least').blur();
   await expect(matrix).toContainText('12 are shown.');
   const one = matrix.getByRole('region', { name: 'The vehicle in sight' });
   await expect(one.locator('tbody th')).toHaveText(['Sallow 13', 'Sallow 15 Wet Bath']);
@@ -188,11 +216,52 @@ test('every pair as a picture: by keys, by slider, filtered, printed, opened as 
   await matrix.getByRole('button', { name: 'Print these pairs' }).click();
   await expect(page.locator('body')).toHaveAttribute('data-printed', 'pairs');
   await expect(matrix.locator('.paper-only').first()).toHaveText(
-    /^8 aboard, 300 lb .* vehicles: hybrid; line: Sallow; no longer than 17 ft; left out: does not fit\./,
+    /^8 aboard, 300 lb .* vehicles: hybrid; line: Sallow; no longer than 17 ft; no more than \$30,000; left out: does not fit\./,
   );
 
   await matrix.getByRole('button', { name: 'Open this pair as a case' }).click();
   await expect(page.getByRole('heading', { level: 1 })).toHaveText(
     'Haulm Crew Hybrid and Sallow 15 Wet Bath',
   );
+});
+
+test('accessories, rates and loads of one’s own, chosen together and kept one by one', async ({
+  page,
+}) => {
+  await page.goto('/#/yard');
+  await page.getByRole('heading', { name: 'The catalogue' }).click();
+  await page
+    .getByLabel(/Open a(nother)? file/)
+    .setInputFiles([
+      sheet('rates.csv', 'work,label,hours,perHour,parts\nbolt,Bolt it on,2,$120,15\n'),
+      sheet(
+        'accessories.csv',
+        'id,label,weight,sits,fittedBy,work\nbox,Box behind,40,tail,our shop,bolt\nstep,Step,heavy,axle,,\n',
+      ),
+      sheet('loads.csv', 'name,list,label,weight,ahead\nfishing,trailer.cargo,Boat,80,-2\n'),
+    ]);
+  const arrived = page.locator('.arrived-file');
+  await expect(arrived).toContainText('1 work of the rate book was read from rates.csv');
+  await page.getByRole('button', { name: 'Keep this 1 work of the rate book' }).click();
+  await expect(arrived).toContainText('1 accessory was read from accessories.csv; 1 row was not');
+  await expect(arrived).toContainText(/Line 3: .*heavy/);
+  await page.getByRole('button', { name: 'Keep this 1 accessory' }).click();
+  await page.getByRole('button', { name: 'Keep this 1 load' }).click();
+  await expect(page.getByText('Your accessories, from accessories.csv')).toBeVisible();
+
+  await page.getByRole('heading', { name: 'Fitted afterwards' }).click();
+  const fitted = page.locator('yard-accessories');
+  await expect(fitted.getByLabel('What is fitted')).toHaveText('Box behind');
+  await expect(fitted).toContainText(
+    '$255: 2 h at $120 an hour and $15 of parts, by the rate book of the house',
+  );
+  await expect(fitted).not.toContainText('Invented');
+  expect(await objections(page)).toEqual([]);
+
+  await fact(page, 'vehicle.maxTrailerWeight').fill('3,500');
+  await page.getByRole('button', { name: 'fishing' }).click();
+  await expect(said(page).first()).toContainText('packed for fishing');
+
+  await page.getByRole('button', { name: 'Go back to the invented accessories' }).click();
+  await expect(fitted).toContainText('Invented: the accessories.');
 });

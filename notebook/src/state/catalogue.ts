@@ -4,7 +4,7 @@ import { parse } from 'csv-parse/browser/esm/sync';
 import trailersText from '../../../seeds/trailers.csv?raw';
 import vehiclesText from '../../../seeds/vehicles.csv?raw';
 import type { Started } from './blank';
-import { allOwnFiles, filesOf } from './own-catalogue';
+import { allOwnFiles, filesOf, pairsOf } from './own-catalogue';
 
 /** One vehicle or trailer of the invented catalogue: cells by column, '' where nothing is known. */
 export type Entry = {
@@ -27,7 +27,7 @@ export type Entries = { readonly vehicles: readonly Entry[]; readonly trailers: 
 /** The catalogue that counts on this device: of each kind one's own, else the invented one. */
 export async function openCatalogue(): Promise<Entries & { readonly isOwn: boolean }> {
   // A device that keeps nothing has none of its own.
-  const own = filesOf(await allOwnFiles().catch(() => []));
+  const own = pairsOf(filesOf(await allOwnFiles().catch(() => [])));
   const read = (text: string | undefined, invented: readonly Entry[]): readonly Entry[] =>
     text === undefined ? invented : entries(text);
   return {

@@ -1,8 +1,21 @@
-import type { CatalogueFiles } from '@tarebook/sweep';
 import { dropRecord, everyRecord, hasFields, putRecord } from './shelf';
 
-export const ownFileNames = ['trailers.csv', 'vehicles.csv'] as const;
+export const ownFileNames = [
+  'trailers.csv',
+  'vehicles.csv',
+  'loads.csv',
+  'accessories.csv',
+  'accessory-fits.csv',
+  'rates.csv',
+  'offers.csv',
+  'options.csv',
+  'floor-plans.csv',
+  'columns.csv',
+] as const;
 export type OwnFileName = (typeof ownFileNames)[number];
+
+/** The texts of one's own files, by what they are called here. */
+export type OwnTexts = { readonly [Name in OwnFileName]?: string };
 
 /** A file of the dealer's own catalogue, in our columns, as it was read from theirs. */
 export type OwnFile = {
@@ -22,10 +35,17 @@ export const keepOwnFile = (own: OwnFile): Promise<void> => putRecord('catalogue
 export const dropOwnFile = (file: string): Promise<void> => dropRecord('catalogue', file);
 
 /** What the yard is asked of: each file of one's own in the place of the invented one. */
-export function filesOf(own: readonly OwnFile[]): CatalogueFiles | undefined {
-  const text = (name: OwnFileName): string | undefined =>
-    own.find(({ file }) => file === name)?.text;
-  const [trailers, vehicles] = ownFileNames.map(text);
+export function filesOf(own: readonly OwnFile[]): OwnTexts | undefined {
+  const told = ownFileNames.flatMap((name) => {
+    const found = own.find(({ file }) => file === name);
+    return found ? [[name, found.text] as const] : [];
+  });
+  return told.length === 0 ? undefined : Object.fromEntries(told);
+}
+
+/** Of them only the vehicles and trailers, which every pair hangs on. */
+export function pairsOf(files: OwnTexts | undefined): OwnTexts | undefined {
+  const [trailers, vehicles] = [files?.['trailers.csv'], files?.['vehicles.csv']];
   if (trailers === undefined && vehicles === undefined) return undefined;
   return {
     ...(trailers !== undefined && { 'trailers.csv': trailers }),

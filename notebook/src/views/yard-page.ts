@@ -1,4 +1,4 @@
-import rows from 'virtual:loads';
+import inventedLoads from 'virtual:loads';
 import type { FactsGiven } from '@tarebook/rules/engine';
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import type { Wish } from '@tarebook/sweep';
@@ -16,16 +16,25 @@ import { caseAddress } from '../state/address';
 import { type Entries, openCatalogue, trailers, vehicles } from '../state/catalogue';
 import { houseOf } from '../state/house';
 import { keep } from '../state/kept';
-import { allOwnFiles, filesOf, type OwnFile } from '../state/own-catalogue';
+import type { LoadRow } from '../state/loads';
+import { allOwnFiles, filesOf, type OwnFile, type OwnTexts, pairsOf } from '../state/own-catalogue';
 import { pairAsCase, readInYard } from '../yard/as-case';
-import type { YardFound } from '../yard/asked';
+import type { Beside, YardFound, YardWhy } from '../yard/asked';
 import { type YardAsking, yardAsking } from '../yard/asking';
 import { OwnCatalogue } from '../yard/own-catalogue';
-import { factsOf, isEnough, isRatingOnly, nothingTold, refusedIn, type Told } from '../yard/told';
+import {
+  factsOf,
+  isEnough,
+  isRatingOnly,
+  nothingTold,
+  refusedIn,
+  type Told,
+  toldSaid,
+} from '../yard/told';
 import type { CellOpened } from '../yard/yard-matrix';
 import type { PairOpened } from '../yard/yard-rows';
 import type { ToldChanged } from '../yard/yard-told';
-import type { WishesChanged } from '../yard/yard-wishes';
+import { type WishesChanged, wishesSaid } from '../yard/yard-wishes';
 
 /** Whoever types is not answered at every key. */
 const rests = 150;
@@ -33,11 +42,13 @@ const rests = 150;
 /** What was told last, for as long as the window is open. */
 let toldLast: Told = nothingTold('trailers');
 let wishesLast: readonly Wish[] = [];
+let loadsLast: readonly LoadRow[] = inventedLoads;
 
 /** Loads that are packed into the trailer; who rides along is told by itself. */
-const loads = [...new Set(rows.map(({ name }) => name))].filter((name) =>
-  rows.every((row) => row.name !== name || row.list !== 'load.occupants'),
-);
+const loadsIn = (rows: readonly LoadRow[]): readonly string[] =>
+  [...new Set(rows.map(({ name }) => name))].filter((name) =>
+    rows.every((row) => row.name !== name || row.list !== 'load.occupants'),
+  );
 
 /** One customer’s vehicle against the lot, or one trailer against what people drive. */
 export class YardPage extends PlainElement {
@@ -46,20 +57,28 @@ export class YardPage extends PlainElement {
     told: { state: true },
     wishes: { state: true },
     found: { state: true },
+    whys: { state: true },
     notice: { state: true },
     waiting: { state: true },
     own: { state: true },
     entries: { state: true },
+    beside: { state: true },
   };
   declare system: UnitSystem;
   declare told: Told;
   declare wishes: readonly Wish[];
   declare found: YardFound | undefined;
+  /** Why each of what was found comes out so, by its name, as far as it is told. */
+  declare whys: ReadonlyMap<string, YardWhy>;
   declare notice: string;
   declare waiting: boolean;
   /** The dealer's own catalogue, as it is kept here. */
   declare own: readonly OwnFile[];
   declare entries: Entries;
+  /** Accessories, offers and loads; undefined until they are read. */
+  declare beside: Beside | undefined;
+  /** The vehicles and trailers of one's own; another only where they are others. */
+  private pairs: OwnTexts | undefined;
   private asking: YardAsking = yardAsking();
   private timer: ReturnType<typeof setTimeout> | undefined;
   private turn = 0;
@@ -69,6 +88,7 @@ export class YardPage extends PlainElement {
     this.told = toldLast;
     this.wishes = wishesLast;
     this.notice = '';
+    this.whys = new Map();
     this.waiting = false;
     this.own = [];
     this.entries = { vehicles, trailers };
@@ -82,6 +102,8 @@ export class YardPage extends PlainElement {
   /** Reads the catalogue that counts here; a device that keeps nothing has the invented one. */
   private look = async (): Promise<void> => {
     this.own = await allOwnFiles().catch(() => []);
+    this.pairs = pairsOf(filesOf(this.own));
+    if (this.beside || this.own.some(({ file }) => file === 'loads.csv')) void this.readBeside();
     if (
       this.own.length > 0 ||
       this.entries.vehicles !== vehicles ||
@@ -96,6 +118,23 @@ export class YardPage extends PlainElement {
     }
   };
 
+  private wantBeside = (): void => {
+    if (!this.beside) void this.readBeside();
+  };
+
+  /** In a worker of its own that is not needed afterwards. */
+  private readBeside = async (): Promise<void> => {
+    const { own } = this;
+    const reading = yardAsking();
+    const read = await reading.beside(filesOf(own)).catch(() => undefined);
+    reading.end();
+    if (own === this.own) this.beside = read;
+  };
+
+  private get loads(): readonly LoadRow[] {
+    return this.beside?.loads ?? inventedLoads;
+  }
+
   override disconnectedCallback(): void {
     clearTimeout(this.timer);
     this.asking.end();
@@ -103,8 +142,10 @@ export class YardPage extends PlainElement {
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    const isOther = changed.has('told') || changed.has('wishes') || changed.has('system');
-    if (isOther || changed.has('own')) this.ask();
+    const asked = ['told', 'wishes', 'system', 'own'] as const;
+    const hasOtherLoads = this.loads !== loadsLast;
+    loadsLast = this.loads;
+    if (hasOtherLoads || asked.some((each) => changed.has(each))) this.ask();
     toldLast = this.told;
     wishesLast = this.wishes;
   }
@@ -123,21 +164,27 @@ export class YardPage extends PlainElement {
     this.waiting = true;
     const side = told.way === 'trailers' ? 'vehicles' : 'trailers';
     const chosen = told.chosen === '' ? undefined : ({ side, name: told.chosen } as const);
-    const facts = factsOf(told, rows);
+    const facts = factsOf(told, this.loads);
     this.timer = setTimeout(async () => {
       try {
-        const found = await this.asking.ask({
-          kind: 'which',
-          facts,
-          chosen,
-          system,
-          house: houseOf('tow-fit'),
-          files: filesOf(this.own),
-          wishes,
-          people: told.aboard.adult + told.aboard.child,
-        });
+        const asked = { kind: 'which', facts, chosen, system, wishes } as const;
+        const found = await this.asking.ask(
+          {
+            ...asked,
+            house: houseOf('tow-fit'),
+            files: this.pairs,
+            people: told.aboard.adult + told.aboard.child,
+          },
+          (whys) => {
+            if (turn !== this.turn) return;
+            this.whys = new Map([...this.whys, ...whys.map((each) => [each.name, each] as const)]);
+          },
+        );
         if (turn !== this.turn) return;
-        if (found) this.found = found;
+        if (found) {
+          this.found = found;
+          this.whys = new Map();
+        }
         this.notice = '';
         this.waiting = false;
       } catch (problem) {
@@ -196,6 +243,13 @@ export class YardPage extends PlainElement {
     }
   }
 
+  private print = (): void => {
+    const yard = this.querySelector<HTMLElement>('.yard');
+    if (yard) yard.dataset.sheet = 'list';
+    print();
+    if (yard) delete yard.dataset.sheet;
+  };
+
   private sentence() {
     const { told, found, waiting, notice } = this;
     const refused = refusedIn(told);
@@ -231,6 +285,7 @@ export class YardPage extends PlainElement {
           this.wishes = detail.wishes;
         }}
         @catalogue-changed=${this.look}
+        @beside-wanted=${this.wantBeside}
         @pair-opened=${this.open}
         @cell-opened=${({ detail: { pair } }: CellOpened) =>
           this.begin(
@@ -241,8 +296,9 @@ export class YardPage extends PlainElement {
           )}>
       <h1>Yard</h1>
       <div class="yard-sides">
-        <yard-told .told=${told} .system=${system} .entries=${side} .loads=${loads}></yard-told>
+        <yard-told .told=${told} .system=${system} .entries=${side} .loads=${loadsIn(this.loads)}></yard-told>
         <section class="yard-answer" aria-label="Which ones">
+          <p class="paper-only">${toldSaid(told)} ${wishes.length === 0 ? '' : `Only: ${wishesSaid(wishes)}.`} ${new Date().toLocaleDateString('en-US')}</p>
           ${this.sentence()}
           ${fold(
             {
@@ -255,19 +311,20 @@ export class YardPage extends PlainElement {
           )}
           ${
             found && isEnough(told) && refusedIn(told).length === 0
-              ? html`<div class=${waiting ? 'stale' : ''}><yard-rows .found=${found}></yard-rows></div>
-                <ul class="small soft cautions">${found.cautions.map((each) => html`<li>${each}</li>`)}</ul>`
+              ? html`<div class=${waiting ? 'stale' : ''}><yard-rows .found=${found} .whys=${this.whys}></yard-rows></div>
+                <ul class="small soft cautions">${found.cautions.map((each) => html`<li>${each}</li>`)}</ul>
+                <p class="noprint"><button @click=${this.print}>Print this list</button></p>`
               : nothing
           }
         </section>
       </div>
       ${fold(
         { name: 'yard-matrix', heading: 'Every pair', note: 'as one picture' },
-        () => html`<yard-matrix .files=${filesOf(this.own)} .system=${system}></yard-matrix>`,
+        () => html`<yard-matrix .files=${this.pairs} .system=${system}></yard-matrix>`,
       )}
       ${fold(
         { name: 'yard-offers', heading: 'On all of that line?', note: 'options by year, and why' },
-        () => html`<yard-offers></yard-offers>`,
+        () => html`<yard-offers .beside=${this.beside}></yard-offers>`,
       )}
       ${fold(
         {
@@ -276,7 +333,7 @@ export class YardPage extends PlainElement {
           note: 'what it does to the tongue',
         },
         () =>
-          html`<yard-accessories .meant=${told.way === 'vehicles' ? told.chosen : ''}></yard-accessories>`,
+          html`<yard-accessories .beside=${this.beside} .meant=${told.way === 'vehicles' ? told.chosen : ''}></yard-accessories>`,
       )}
       ${fold(
         {

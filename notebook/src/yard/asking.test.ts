@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { YardAsked, YardFound } from './asked';
+import type { YardAsked, YardFound, YardWhy } from './asked';
 import { yardAsking } from './asking';
 
 const asked = (name: string): YardAsked => ({
@@ -44,6 +44,25 @@ test('of what is asked meanwhile only the last is reckoned', async () => {
   tell({ found: found('C') });
   expect((await third)?.sentence).toBe('C');
   expect(sent.map(({ chosen }) => chosen?.name)).toEqual(['a', 'c']);
+});
+
+test('whys are heard of what was found last, and of nothing before', async () => {
+  const { worker, tell } = teller();
+  const { ask } = yardAsking(() => worker);
+  const heard: string[] = [];
+  const hear = (whys: readonly YardWhy[]) => heard.push(...whys.map(({ name }) => name));
+  const why = (name: string) => ({ name, asks: [], says: 'So.' });
+  const first = ask(asked('a'), hear);
+  tell({ found: found('A') });
+  await first;
+  tell({ whys: [why('of the first')], turn: 1 });
+  const second = ask(asked('b'), hear);
+  tell({ whys: [why('too late')], turn: 1 });
+  tell({ found: found('B') });
+  await second;
+  tell({ whys: [why('too late as well')], turn: 1 });
+  tell({ whys: [why('of the second')], turn: 2 });
+  expect(heard).toEqual(['of the first', 'of the second']);
 });
 
 test('what is refused is told in its sentence, and what breaks is told too', async () => {

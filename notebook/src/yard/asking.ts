@@ -1,4 +1,14 @@
-import type { AnyAsked, AnyTold, ImportAsked, Imported, YardAsked, YardFound } from './asked';
+import type { OwnTexts } from '../state/own-catalogue';
+import type {
+  AnyAsked,
+  AnyTold,
+  Beside,
+  ImportAsked,
+  Imported,
+  YardAsked,
+  YardFound,
+  YardWhy,
+} from './asked';
 
 type Teller = Pick<Worker, 'postMessage' | 'terminate' | 'onmessage' | 'onerror'>;
 
@@ -9,14 +19,25 @@ const inWorker = (): Teller =>
 const most = 20_000;
 
 export type YardAsking = {
-  /** Undefined where something else was asked before it came to this. */
-  readonly ask: (asked: YardAsked) => Promise<YardFound | undefined>;
+  /**
+   * Undefined where something else was asked before it came to this.
+   *
+   * @param heard whys of what was found, as they come after it
+   */
+  readonly ask: (
+    asked: YardAsked,
+    heard?: (whys: readonly YardWhy[]) => void,
+  ) => Promise<YardFound | undefined>;
   readonly read: (asked: ImportAsked) => Promise<Imported | undefined>;
+  readonly beside: (files: OwnTexts | undefined) => Promise<Beside | undefined>;
   readonly end: () => void;
 };
 
+type Heard = (whys: readonly YardWhy[]) => void;
+
 type Waiting = {
   readonly asked: AnyAsked;
+  readonly heard: Heard | undefined;
   readonly done: (told: AnyTold | undefined) => void;
   readonly failed: (problem: Error) => void;
 };
@@ -31,6 +52,9 @@ export function yardAsking(make: () => Teller = inWorker): YardAsking {
   let now: Waiting | undefined;
   let next: Waiting | undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
+  let turn = 0;
+  /** Who hears whys of this turn. */
+  let hearing: Heard | undefined;
 
   const shut = (): void => {
     clearTimeout(timer);
@@ -55,17 +79,26 @@ export function yardAsking(make: () => Teller = inWorker): YardAsking {
   function begin(waiting: Waiting): void {
     now = waiting;
     worker ??= make();
-    worker.onmessage = ({ data }: MessageEvent<AnyTold>) =>
-      settle(({ done, failed }) =>
-        'refused' in data ? failed(new Error(data.refused)) : done(data),
-      );
+    turn += 1;
+    hearing = undefined;
+    worker.onmessage = ({ data }: MessageEvent<AnyTold>) => {
+      if ('whys' in data) {
+        if (data.turn === turn) hearing?.(data.whys);
+        return;
+      }
+      settle(({ done, failed, heard }) => {
+        hearing = heard;
+        if ('refused' in data) failed(new Error(data.refused));
+        else done(data);
+      });
+    };
     worker.onerror = () => fail('The yard could not be reckoned; reload the page and try again.');
     timer = setTimeout(() => fail('The yard takes too long to reckon here.'), most);
-    worker.postMessage(waiting.asked);
+    worker.postMessage({ ...waiting.asked, turn });
   }
-  const asking = (asked: AnyAsked): Promise<AnyTold | undefined> =>
+  const asking = (asked: AnyAsked, heard?: Heard): Promise<AnyTold | undefined> =>
     new Promise((done, failed) => {
-      const waiting = { asked, done, failed };
+      const waiting = { asked, heard, done, failed };
       if (!now) begin(waiting);
       else {
         next?.done(undefined);
@@ -74,13 +107,17 @@ export function yardAsking(make: () => Teller = inWorker): YardAsking {
     });
 
   return {
-    ask: async (asked) => {
-      const told = await asking(asked);
+    ask: async (asked, heard) => {
+      const told = await asking(asked, heard);
       return told && 'found' in told ? told.found : undefined;
     },
     read: async (asked) => {
       const told = await asking(asked);
       return told && 'imported' in told ? told.imported : undefined;
+    },
+    beside: async (files) => {
+      const told = await asking({ kind: 'beside', files });
+      return told && 'beside' in told ? told.beside : undefined;
     },
     end: shut,
   };

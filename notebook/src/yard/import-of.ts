@@ -2,17 +2,102 @@ import {
   catalogueFile,
   columnsFor,
   entryMoves,
+  type RefusedRow,
+  readAccessories,
   readCatalogue,
+  readOffers,
   readSheet,
+  type Side,
   sideOfSheet,
+  type TableFile,
+  tableOfSheet,
 } from '@tarebook/sweep';
+import type { OwnTexts } from '../state/own-catalogue';
 import type { ImportAsked, Imported } from './asked';
+import { besideOf } from './beside-of';
 import { inventedFiles } from './invented';
 
 const quoted = (text: string): string => `"${text.replaceAll('"', '""')}"`;
 
-/** What somebody's file says, row by row, in our columns. */
-export function importOf({ from, text, files, columns }: ImportAsked): Imported {
+/** What columns of a file are called: as somebody said before, and as somebody says now. */
+function columnsSaid(
+  before: string | undefined,
+  file: string,
+  now: Readonly<Record<string, string>>,
+): string {
+  const said = readSheet('columns.csv', before ?? '').rows.flatMap(({ cells }) =>
+    cells.file === file && Object.hasOwn(now, cells.theirs ?? '')
+      ? []
+      : [[cells.file ?? '', cells.theirs ?? '', cells.ours ?? '']],
+  );
+  const fresh = Object.entries(now).flatMap(([theirs, ours]) =>
+    ours === '' ? [] : [[file, theirs, ours]],
+  );
+  const lines = [...said, ...fresh].map((cells) => cells.map(quoted).join(','));
+  return `${['file,theirs,ours', ...lines].join('\n')}\n`;
+}
+
+/** Vehicles or trailers, row by row, in our columns. */
+function entriesOf(side: Side, { text, files, columns }: ImportAsked): Imported {
+  const file = side === 'vehicle' ? 'vehicles.csv' : 'trailers.csv';
+  const kind = side === 'vehicle' ? 'vehicles' : 'trailers';
+  const said = columnsSaid(files?.['columns.csv'], file, columns);
+  const read = readCatalogue({ [file]: text, 'columns.csv': said });
+  const now = readCatalogue({ ...inventedFiles, ...files });
+  const isOwn = files?.[file] !== undefined;
+  return {
+    file,
+    text: catalogueFile(read[kind]),
+    count: read[kind].length,
+    refused: read.refused,
+    notes: [],
+    unknown: read.unknown[file] ?? [],
+    mayBe: columnsFor(side),
+    // Against the invented catalogue all would be new.
+    moves: isOwn ? entryMoves(now[kind], read[kind]) : [],
+    columns: Object.keys(columns).length === 0 ? undefined : said,
+  };
+}
+
+type Read = {
+  readonly count: number;
+  readonly refused: readonly RefusedRow[];
+  readonly notes?: readonly RefusedRow[];
+};
+
+/** Any other table, read as it will be once it is kept beside what there is. */
+function tableRead(file: TableFile, text: string, files: OwnTexts | undefined): Read {
+  const whole: OwnTexts = { ...files, [file]: text };
+  if (file === 'loads.csv') {
+    const { loads, refused } = readCatalogue({ 'loads.csv': text });
+    return { count: loads.length, refused };
+  }
+  if (file === 'rates.csv') {
+    const { rates } = readAccessories({ 'rates.csv': text });
+    return { count: rates.rates.length, refused: rates.refused };
+  }
+  if (file === 'options.csv') {
+    const { options, refused } = readOffers({
+      ...{ 'offers.csv': '', 'options.csv': text, 'floor-plans.csv': '' },
+    });
+    return { count: options.size, refused };
+  }
+  const { accessories, offers } = besideOf(whole);
+  const of = ({ file: each }: RefusedRow): boolean => each === file;
+  if (file === 'offers.csv') {
+    return { count: offers.offers.length, refused: offers.refused.filter(of) };
+  }
+  const { plans, fits, refused, notes } = accessories;
+  if (file === 'floor-plans.csv') {
+    return { count: plans.size, refused: offers.refused.filter(of) };
+  }
+  const count = file === 'accessories.csv' ? accessories.accessories.length : fits.length;
+  return { count, refused: refused.filter(of), notes: notes.filter(of) };
+}
+
+/** What somebody's file says, row by row; nothing of it counts yet. */
+export function importOf(asked: ImportAsked): Imported {
+  const { from, text, files } = asked;
   const { heads, refused } = readSheet(from, text);
   const [first] = refused;
   if (heads.length === 0) {
@@ -22,31 +107,19 @@ export function importOf({ from, text, files, columns }: ImportAsked): Imported 
         : `${from} is empty; its first row names the columns.`,
     );
   }
+  const table = tableOfSheet(from, heads);
+  if (table !== undefined) {
+    const read = tableRead(table, text, files);
+    return {
+      ...{ file: table, text, notes: [], unknown: [], mayBe: [], moves: [], columns: undefined },
+      ...read,
+    };
+  }
   const side = sideOfSheet(from, heads);
   if (!side) {
     throw new Error(
-      `${from} may be of vehicles or of trailers; call it vehicles.csv or trailers.csv, or name its columns: it has ${heads.slice(0, 6).join(', ')}.`,
+      `${from} may be of vehicles or of trailers; call it vehicles.csv or trailers.csv, or name its columns: it has ${heads.slice(0, 6).join(', ')}. Accessories, rates, offers, options, floor plans and loads are known by what their file is called.`,
     );
   }
-  const file = side === 'vehicle' ? 'vehicles.csv' : 'trailers.csv';
-  const kind = side === 'vehicle' ? 'vehicles' : 'trailers';
-  const own = Object.entries(columns).map(
-    ([theirs, ours]) => `${file},${quoted(theirs)},${quoted(ours)}`,
-  );
-  const read = readCatalogue({
-    [file]: text,
-    'columns.csv': ['file,theirs,ours', ...own].join('\n'),
-  });
-  const now = readCatalogue({ ...inventedFiles, ...files });
-  const isOwn = files?.[file] !== undefined;
-  return {
-    file,
-    text: catalogueFile(read[kind]),
-    count: read[kind].length,
-    refused: read.refused,
-    unknown: read.unknown[file] ?? [],
-    mayBe: columnsFor(side),
-    // Against the invented catalogue all would be new.
-    moves: isOwn ? entryMoves(now[kind], read[kind]) : [],
-  };
+  return entriesOf(side, asked);
 }

@@ -9,8 +9,8 @@ const vehicles = [
   named('Haulm', { group: 'diesel' }),
 ];
 const trailers = [
-  named('Sallow 13', { length: '14.5' }),
-  named('Osier 19', { length: '20.75 ft' }),
+  named('Sallow 13', { length: '14.5', price: '$18,900', sleeps: '2', axles: '1', lot: 'here' }),
+  named('Osier 19', { length: '20.75 ft', price: '31,500', sleeps: '5', axles: '2', lot: 'sold' }),
   named('Teal', { line: 'osier' }),
 ];
 const [ok, stop] = [levels.indexOf('ok'), levels.indexOf('stop')];
@@ -31,6 +31,11 @@ test('by group, by line, by length; a length that nobody tells is not short enou
   expect(trailers.map(lineOf)).toEqual(['Sallow', 'Osier', 'osier']);
   expect(seen({ longest: 20 }).columns).toEqual([0]);
   expect(seen({ longest: 21 }).columns).toEqual([0, 1]);
+  expect(seen({ dearest: 20_000 }).columns).toEqual([0]);
+  expect(seen({ dearest: 40_000 }).columns).toEqual([0, 1]);
+  expect(seen({ sleeps: 4 }).columns).toEqual([1]);
+  expect(seen({ axles: '1' }).columns).toEqual([0]);
+  expect(seen({ lot: 'sold', sleeps: 2 }).columns).toEqual([1]);
 });
 
 test('what has only verdicts that are left out is not there, and the counts are of what is', () => {

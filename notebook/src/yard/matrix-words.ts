@@ -1,4 +1,5 @@
 import { type FactsGiven, levels } from '@tarebook/rules/engine';
+import type { House } from '../state/house';
 import { people } from '../state/people';
 import type { Sieve } from './matrix-sieve';
 
@@ -33,13 +34,30 @@ export const sliderEnds = (): readonly FactsGiven[] => [
   packedFor(mostPeople, mostCargo),
 ];
 
+/** Percent of each rating that may be kept free: within what a dealer may choose of every one. */
+export const margins = [5, 10, 15] as const;
+
+/** The house with so much of each rating kept free in place of its own margins. */
+export const withMargin = (house: House | undefined, percent: number): House => {
+  const own = house ?? { topic: 'tow-fit', name: '', parameters: {} };
+  const kept = { value: percent, unit: '%', reason: 'Chosen on the picture of all pairs.' };
+  const all = ['margin.towRating', 'margin.other', 'margin.trailerTires'].map((id) => [id, kept]);
+  return { ...own, parameters: { ...own.parameters, ...Object.fromEntries(all) } };
+};
+
 /** What is looked at, for paper, where no field can be seen. */
-export function sieveSaid({ group, line, longest, without }: Sieve): string {
+export function sieveSaid(sieve: Sieve, margin: number | undefined): string {
+  const { group, line, lot, axles, longest, dearest, sleeps, without } = sieve;
   const left = levels.filter((_, at) => without.has(at)).map((level) => levelWords[level]);
   const parts = [
     group === '' ? '' : `vehicles: ${group}`,
     line === '' ? '' : `line: ${line}`,
+    lot === '' ? '' : `where: ${lot}`,
+    axles === '' ? '' : `axles: ${axles}`,
     longest === undefined ? '' : `no longer than ${longest} ft`,
+    dearest === undefined ? '' : `no more than $${dearest.toLocaleString('en-US')}`,
+    sleeps === undefined ? '' : `sleeps ${sleeps} or more`,
+    margin === undefined ? '' : `${margin} % of each rating kept free`,
     left.length === 0 ? '' : `left out: ${left.join(', ')}`,
   ].filter((part) => part !== '');
   return parts.length === 0 ? 'All of the yard.' : `Of the yard, ${parts.join('; ')}.`;

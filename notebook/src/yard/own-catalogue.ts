@@ -1,9 +1,16 @@
 import { asWritten, type FactGiven, isRows } from '@tarebook/rules/engine';
-import type { CatalogueFiles, EntryMove } from '@tarebook/sweep';
+import type { EntryMove, RefusedRow } from '@tarebook/sweep';
 import { html, nothing } from 'lit';
 import { PlainElement } from '../elements/plain-element';
 import { saveAs } from '../state/files';
-import { dropOwnFile, keepOwnFile, type OwnFile } from '../state/own-catalogue';
+import {
+  dropOwnFile,
+  keepOwnFile,
+  type OwnFile,
+  type OwnFileName,
+  type OwnTexts,
+  ownFileNames,
+} from '../state/own-catalogue';
 import { whyNotKept } from '../state/shelf';
 import type { Imported } from './asked';
 import type { YardAsking } from './asking';
@@ -20,7 +27,32 @@ export class CatalogueChanged extends CustomEvent<undefined> {
 /** So many refused rows and moved entries are listed; the rest is counted. */
 const most = 12;
 
-const kindOf = (file: string): string => (file === 'vehicles.csv' ? 'vehicles' : 'trailers');
+const kinds: Readonly<Record<OwnFileName, readonly [one: string, many: string]>> = {
+  'trailers.csv': ['trailer', 'trailers'],
+  'vehicles.csv': ['vehicle', 'vehicles'],
+  'loads.csv': ['load', 'loads'],
+  'accessories.csv': ['accessory', 'accessories'],
+  'accessory-fits.csv': ['line for an accessory', 'lines for accessories'],
+  'rates.csv': ['work of the rate book', 'works of the rate book'],
+  'offers.csv': ['offer', 'offers'],
+  'options.csv': ['option', 'options'],
+  'floor-plans.csv': ['floor plan', 'floor plans'],
+  'columns.csv': ['name of a column', 'names of columns'],
+};
+
+/** What stands in a file, so many of them. */
+function kindOf(file: string, count = 2): string {
+  const name = ownFileNames.find((each) => each === file);
+  return name ? kinds[name][count === 1 ? 0 : 1] : file;
+}
+
+const counted = (file: string, count: number): string => `${count} ${kindOf(file, count)}`;
+
+const lines = (rows: readonly RefusedRow[], style: string) =>
+  rows.length === 0
+    ? nothing
+    : html`<ul class=${style}>${rows.slice(0, most).map(({ line, says }) => html`<li>Line ${line}: ${says}</li>`)}
+        ${rows.length > most ? html`<li>and ${rows.length - most} more</li>` : nothing}</ul>`;
 
 const written = (given: FactGiven | undefined): string =>
   given === undefined || isRows(given) ? 'not told' : asWritten(given);
@@ -54,7 +86,7 @@ function restingSaid(resting: readonly RestingHere[]) {
       )}${otherwise.length > most ? html`<li>and ${otherwise.length - most} more</li>` : nothing}</ul>`;
 }
 
-/** A dealer's own vehicles and trailers: read from a file, looked at, kept on the device, saved again. */
+/** A dealer's own vehicles, trailers and all that stands beside them: read from a file, looked at, kept on the device, saved again. */
 export class OwnCatalogue extends PlainElement {
   static override properties = {
     own: { attribute: false },
@@ -66,7 +98,7 @@ export class OwnCatalogue extends PlainElement {
     said: { state: true },
   };
   declare own: readonly OwnFile[];
-  declare files: CatalogueFiles | undefined;
+  declare files: OwnTexts | undefined;
   declare asking: YardAsking;
   /** What was read of a file and is not kept yet. */
   declare read: Imported | undefined;
@@ -77,6 +109,8 @@ export class OwnCatalogue extends PlainElement {
   private from = '';
   private text = '';
   private columns: Readonly<Record<string, string>> = {};
+  /** Files that were chosen together wait here, each to be looked at by itself. */
+  private waiting: readonly File[] = [];
 
   constructor() {
     super();
@@ -85,11 +119,11 @@ export class OwnCatalogue extends PlainElement {
     this.said = '';
   }
 
-  async take([file]: readonly File[]): Promise<void> {
-    if (!file) return;
+  async take([file, ...more]: readonly File[]): Promise<void> {
+    this.waiting = more;
     this.read = undefined;
+    if (!file) return;
     this.notice = '';
-    this.said = '';
     this.columns = {};
     try {
       this.text = await fileText(file);
@@ -117,6 +151,7 @@ export class OwnCatalogue extends PlainElement {
     if (!(field instanceof HTMLInputElement)) return;
     const files = [...(field.files ?? [])];
     field.value = '';
+    this.said = '';
     void this.take(files);
   };
 
@@ -124,11 +159,13 @@ export class OwnCatalogue extends PlainElement {
     const { read } = this;
     if (!read) return;
     try {
-      const { file, text, count } = read;
-      await keepOwnFile({ file, text, from: this.from, at: Date.now() });
-      this.said = `${count} ${kindOf(file)} of your own are kept on this device.`;
-      this.read = undefined;
+      const { file, text, count, columns } = read;
+      const at = { from: this.from, at: Date.now() };
+      await keepOwnFile({ file, text, ...at });
+      if (columns !== undefined) await keepOwnFile({ file: 'columns.csv', text: columns, ...at });
+      this.said = `${counted(file, count)} of your own ${count === 1 ? 'is' : 'are'} kept on this device.`;
       this.dispatchEvent(new CatalogueChanged());
+      await this.take(this.waiting);
     } catch (problem) {
       this.notice = whyNotKept(problem);
     }
@@ -137,7 +174,10 @@ export class OwnCatalogue extends PlainElement {
   private drop = async (own: OwnFile): Promise<void> => {
     try {
       await dropOwnFile(own.file);
-      this.said = `The ${kindOf(own.file)} are the invented ones again.`;
+      this.said =
+        own.file === 'columns.csv'
+          ? 'What your columns are called is forgotten.'
+          : `The ${kindOf(own.file)} are the invented ones again.`;
       this.dispatchEvent(new CatalogueChanged());
     } catch (problem) {
       this.notice = whyNotKept(problem);
@@ -146,14 +186,14 @@ export class OwnCatalogue extends PlainElement {
 
   private kept() {
     if (this.own.length === 0) {
-      return html`<p class="soft">The catalogue here is invented. Open your own list of trailers or vehicles:
-        a CSV file as your spreadsheet saves it, the first row naming the columns.</p>`;
+      return html`<p class="soft">The catalogue here is invented. Open your own: CSV files as your spreadsheet saves them,
+        the first row naming the columns – trailers, vehicles, loads, accessories, rates, offers, options, floor plans.</p>`;
     }
     return html`<ul class="own-files">${this.own.map(
       (own) => html`<li>
         <span>Your ${kindOf(own.file)}, from ${own.from}, ${new Date(own.at).toLocaleDateString('en-US')}</span>
         <span class="acts"><button @click=${() => saveAs(own.file, own.text, 'text/csv')}>Save as CSV</button>
-        <button @click=${() => this.drop(own)}>Go back to the invented ${kindOf(own.file)}</button></span>
+        <button @click=${() => this.drop(own)}>${own.file === 'columns.csv' ? 'Forget them' : `Go back to the invented ${kindOf(own.file)}`}</button></span>
       </li>`,
     )}</ul>`;
   }
@@ -169,20 +209,14 @@ export class OwnCatalogue extends PlainElement {
       ${mayBe.map((ours) => html`<option value=${ours}>${ours}</option>`)}</select></label>`;
   }
 
-  private arrived({ file, count, refused, unknown, mayBe, moves }: Imported) {
-    const kind = kindOf(file);
+  private arrived({ file, count, refused, notes, unknown, mayBe, moves }: Imported) {
     return html`<div class="arrived-file" role="status">
-      <p>${count} ${kind} were read from ${this.from}${
+      <p>${counted(file, count)} ${count === 1 ? 'was' : 'were'} read from ${this.from}${
         refused.length === 0
           ? ''
           : `; ${refused.length} ${refused.length === 1 ? 'row was' : 'rows were'} not`
       }. Nothing is kept yet.</p>
-      ${
-        refused.length === 0
-          ? nothing
-          : html`<ul class="error">${refused.slice(0, most).map(({ line, says }) => html`<li>Line ${line}: ${says}</li>`)}
-              ${refused.length > most ? html`<li>and ${refused.length - most} more</li>` : nothing}</ul>`
-      }
+      ${lines(refused, 'error')}${lines(notes, 'soft')}
       ${
         unknown.length === 0
           ? nothing
@@ -196,10 +230,8 @@ export class OwnCatalogue extends PlainElement {
       }
       ${restingSaid(this.resting)}
       <div class="acts">
-        ${count === 0 ? nothing : html`<button @click=${this.keep}>Keep these ${count} ${kind}</button>`}
-        <button @click=${() => {
-          this.read = undefined;
-        }}>Leave all as it was</button>
+        ${count === 0 ? nothing : html`<button @click=${this.keep}>Keep ${count === 1 ? 'this' : 'these'} ${counted(file, count)}</button>`}
+        <button @click=${() => this.take(this.waiting)}>Leave all as it was</button>
       </div>
     </div>`;
   }
@@ -207,8 +239,8 @@ export class OwnCatalogue extends PlainElement {
   protected override render() {
     const { read, notice, said } = this;
     return html`${this.kept()}
-      <label class="small from-file">${this.own.length === 0 ? 'Open a file' : 'Open another file'}, or drop it on the page<br />
-        <input type="file" accept=".csv,.tsv,.txt,text/csv" @change=${this.picked} /></label>
+      <label class="small from-file">${this.own.length === 0 ? 'Open a file' : 'Open another file'}, or several, or drop them on the page<br />
+        <input type="file" multiple accept=".csv,.tsv,.txt,text/csv" @change=${this.picked} /></label>
       ${notice ? html`<p class="error" role="alert">${notice}</p>` : nothing}
       ${said ? html`<p role="status">${said}</p>` : nothing}
       ${read ? this.arrived(read) : nothing}`;

@@ -1,5 +1,13 @@
 import { expect, test } from 'vitest';
-import { factsOf, isEnough, isRatingOnly, nothingTold, refusedIn, refusedWeight } from './told';
+import {
+  factsOf,
+  isEnough,
+  isRatingOnly,
+  nothingTold,
+  refusedIn,
+  refusedWeight,
+  toldSaid,
+} from './told';
 
 const hybrid = {
   ...nothingTold('trailers'),
@@ -12,6 +20,15 @@ test('one figure is enough, none is not', () => {
   expect(isRatingOnly(hybrid)).toBe(true);
   expect(isEnough(nothingTold('trailers'))).toBe(false);
   expect(isEnough({ ...nothingTold('vehicles'), chosen: 'Sallow 13' })).toBe(true);
+});
+
+test('whom it is about, in one line for paper', () => {
+  expect(toldSaid(hybrid)).toBe('Their vehicle; Rated to pull: 3,500 lb.');
+  const figures = { 'trailer.dryWeight': '3,900', 'trailer.gvwr': 'unknown' };
+  expect(toldSaid({ ...nothingTold('vehicles'), figures })).toBe(
+    'Their trailer; Dry weight: 3,900 lb.',
+  );
+  expect(toldSaid({ ...nothingTold('trailers'), chosen: 'Corrie Hybrid' })).toBe('Corrie Hybrid.');
 });
 
 test('what is not known is not told; everybody aboard has a weight of their own', () => {

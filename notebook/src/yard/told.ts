@@ -79,11 +79,29 @@ function occupants(aboard: Told['aboard']): readonly RowGiven[] {
   );
 }
 
+/** Whom it is about, in one line for paper: `Corrie Hybrid; payload 1,000 lb`. */
+export function toldSaid({ way, chosen, figures }: Told): string {
+  const told = figuresOf[way].flatMap(({ id, label }) => {
+    const text = figures[id];
+    return isKnown(text) ? [`${label}: ${inUnit(text, 'lb')}`] : [];
+  });
+  const own = way === 'trailers' ? 'Their vehicle' : 'Their trailer';
+  return `${[chosen === '' ? own : chosen, ...told].join('; ')}.`;
+}
+
+/** A bare number is in the unit of its column. */
+const inUnit = (cell: string, unit: string): string =>
+  /^[-+−]?[\d.,]+$/.test(cell) ? `${cell} ${unit}` : cell;
+
 /** The lists of a named load as facts. */
 export function packed(rows: readonly LoadRow[], name: string): FactsGiven {
   const lists: Record<string, RowGiven[]> = {};
   for (const { list, label, weight, ahead } of rows.filter((row) => row.name === name)) {
-    const row = { label, weight: `${weight} lb`, ...(ahead !== '' && { ahead: `${ahead} ft` }) };
+    const row = {
+      label,
+      weight: inUnit(weight, 'lb'),
+      ...(ahead !== '' && { ahead: inUnit(ahead, 'ft') }),
+    };
     lists[list] = [...(lists[list] ?? []), row];
   }
   return lists;

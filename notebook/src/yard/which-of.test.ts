@@ -3,7 +3,7 @@ import { answerNow } from '@tarebook/rules/engine';
 import { expect, test } from 'vitest';
 import { pairAsCase } from './as-case';
 import type { YardAsked } from './asked';
-import { yardOf, yardTopic } from './which-of';
+import { yardOf, yardTopic, yardWhys } from './which-of';
 
 const hybrid: YardAsked = {
   kind: 'which',
@@ -27,6 +27,11 @@ test('a rating and four people: which, and what must be looked up', async () => 
   const open = rows.filter(({ level }) => level === 'unknown');
   expect(open.length).toBeGreaterThan(3);
   for (const { needs } of open) expect(needs.join()).toMatch(/payload is at least [\d,]+ lb/);
+  const whys = [...yardWhys()];
+  expect(whys.map(({ name }) => name)).toEqual(rows.map(({ name }) => name));
+  for (const { says } of whys) expect(says).toMatch(/\.$/);
+  // What is said of a need is not asked once more.
+  expect(whys.flatMap(({ asks }) => asks).join()).not.toContain('door label');
 });
 
 test('what is narrowed down is counted by itself and comes out as before', async () => {

@@ -22,7 +22,7 @@ import {
 import { barOf } from '../state/bar';
 import { allowedHouse } from '../state/house-numbers';
 import { openTopic } from '../state/topics';
-import type { YardAsked, YardFound, YardRow } from './asked';
+import type { YardAsked, YardFound, YardRow, YardWhy } from './asked';
 import { inventedFiles } from './invented';
 
 /** Read once for as long as the same files are asked about. */
@@ -76,14 +76,18 @@ export function decidesSaid(topic: Topic, answer: Answer, system: UnitSystem): s
 
 const mostAsks = 4;
 
-function rowOf(topic: Topic, row: WhichRow, facts: FactsGiven, system: UnitSystem): YardRow {
-  const { answer, needs, entry, outcome, words } = row;
-  const level = levelOf(topic, outcome);
-  const limit = limitShown(answer, level);
+function whyOf({ name, answer, needs }: WhichRow): YardWhy {
   const asks = answer.missing
     .filter(({ fact }) => !Object.hasOwn(needs, fact))
     .slice(0, mostAsks)
     .map(({ ask }) => ask);
+  return { name, asks, says: answer.sentence };
+}
+
+function rowOf(topic: Topic, row: WhichRow, facts: FactsGiven, system: UnitSystem): YardRow {
+  const { answer, needs, entry, outcome, words } = row;
+  const level = levelOf(topic, outcome);
+  const limit = limitShown(answer, level);
   return {
     name: row.name,
     level,
@@ -96,14 +100,14 @@ function rowOf(topic: Topic, row: WhichRow, facts: FactsGiven, system: UnitSyste
       },
     }),
     needs: Object.entries(needs).map(([fact, need]) => needSaid(topic, fact, need, system)),
-    asks,
-    says: answer.sentence,
     cells: entry.cells,
     facts: factsAgainst(facts, entry),
   };
 }
 
 let last: { readonly key: string; readonly found: Which } | undefined;
+/** What was told last, of which the whys are to be told yet. */
+let told: Which | undefined;
 
 /** One vehicle against the trailers, or one trailer against the vehicles; narrowing judges nothing anew. */
 export async function yardOf(asked: YardAsked): Promise<YardFound> {
@@ -120,6 +124,7 @@ export async function yardOf(asked: YardAsked): Promise<YardFound> {
     last = { key, found };
   }
   const found = narrowed(last.found, wishes, topic);
+  told = found;
   const rows = found.rows.map((row) => rowOf(topic, row, facts, system));
   return {
     against: found.against,
@@ -129,4 +134,9 @@ export async function yardOf(asked: YardAsked): Promise<YardFound> {
     cautions: found.rows[0]?.answer.cautions ?? [],
     took: performance.now() - begun,
   };
+}
+
+/** Why each of what was told last comes out so, in the order in which they are shown. */
+export function* yardWhys(): Generator<YardWhy> {
+  for (const row of told?.rows ?? []) yield whyOf(row);
 }

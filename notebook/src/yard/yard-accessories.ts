@@ -1,43 +1,35 @@
-import { effectSaid, fitSaid, readAccessories, readCatalogue, standingSaid } from '@tarebook/sweep';
-import { html, nothing, type PropertyValues } from 'lit';
-import accessoriesText from '../../../seeds/accessories.csv?raw';
-import fitsText from '../../../seeds/accessory-fits.csv?raw';
-import plansText from '../../../seeds/floor-plans.csv?raw';
-import ratesText from '../../../seeds/rates.csv?raw';
+import { effectSaid, fitSaid, standingSaid } from '@tarebook/sweep';
+import { html, nothing } from 'lit';
 import { PlainElement } from '../elements/plain-element';
-import { inventedFiles } from './invented';
-
-const all = readAccessories({
-  'accessories.csv': accessoriesText,
-  'accessory-fits.csv': fitsText,
-  'rates.csv': ratesText,
-  'floor-plans.csv': plansText,
-});
-const { trailers } = readCatalogue({ 'trailers.csv': inventedFiles['trailers.csv'] });
+import type { Beside } from './asked';
+import { BesideWanted } from './beside-wanted';
 
 /** One accessory on one trailer: where it fits, what it does to tongue and payload, who fits it. */
 export class YardAccessories extends PlainElement {
   static override properties = {
+    beside: { attribute: false },
     meant: { attribute: false },
     accessory: { state: true },
     trailer: { state: true },
   };
+  /** Undefined until it is read. */
+  declare beside: Beside | undefined;
   /** The trailer that the yard is asked about; '' for none. */
   declare meant: string;
+  /** What was chosen; '' for nothing yet. */
   declare accessory: string;
   declare trailer: string;
 
   constructor() {
     super();
-    this.accessory = 'rear-receiver';
-    this.trailer = 'Osier 22 Bunks';
+    this.accessory = '';
+    this.trailer = '';
     this.meant = '';
   }
 
-  /** What is fitted to the trailer that somebody asks about is what they mean. */
-  protected override willUpdate(changed: PropertyValues<this>): void {
-    const isHere = trailers.some(({ name }) => name === this.meant);
-    if (changed.has('meant') && isHere) this.trailer = this.meant;
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.dispatchEvent(new BesideWanted());
   }
 
   private choice(
@@ -55,14 +47,23 @@ export class YardAccessories extends PlainElement {
   }
 
   protected override render() {
-    const accessory = all.accessories.find(({ id }) => id === this.accessory);
-    const trailer = trailers.find(({ name }) => name === this.trailer);
-    const line = all.plans.get(this.trailer)?.line;
+    const { beside, meant } = this;
+    if (!beside) return html`<p class="soft">Reading the accessories …</p>`;
+    const { accessories: all, trailers, isOwn } = beside;
     const inOrder = all.accessories.toSorted((a, b) => a.label.localeCompare(b.label));
+    const accessory = inOrder.find(({ id }) => id === this.accessory) ?? inOrder[0];
+    const named = (name: string) => trailers.find((each) => each.name === name);
+    // What is fitted to the trailer that somebody asks about is what they mean.
+    const trailer = named(this.trailer) ?? named(meant) ?? trailers[0];
+    const line = all.plans.get(trailer?.name ?? '')?.line;
+    const invented = [
+      isOwn.accessories ? '' : 'accessories',
+      isOwn.rates || (isOwn.accessories && all.rates.rates.length === 0) ? '' : 'rate book',
+    ].filter((each) => each !== '');
     return html`<div class="finder">
         ${this.choice(
           'What is fitted',
-          this.accessory,
+          accessory?.id ?? '',
           inOrder.map(({ id, label }) => [id, label] as const),
           (value) => {
             this.accessory = value;
@@ -70,7 +71,7 @@ export class YardAccessories extends PlainElement {
         )}
         ${this.choice(
           'on which trailer',
-          this.trailer,
+          trailer?.name ?? '',
           trailers.map(({ name }) => [name, name] as const),
           (value) => {
             this.trailer = value;
@@ -85,7 +86,11 @@ export class YardAccessories extends PlainElement {
               <p>${standingSaid(all, accessory)}</p></div>`
           : nothing
       }
-      <p class="small soft">The accessories and the rate book are invented.</p>`;
+      ${
+        invented.length === 0
+          ? nothing
+          : html`<p class="small soft">Invented: the ${invented.join(' and the ')}.</p>`
+      }`;
   }
 }
 

@@ -13,11 +13,18 @@ import type {
   PairTold,
   YardMeant,
 } from './matrix-asked';
-import { levelKeys, sieveFields, slider } from './matrix-filters';
+import { levelKeys, marginField, sieveFields, slider } from './matrix-filters';
 import { MatrixPicture, type PairAt, type PairPointed } from './matrix-picture';
 import { countsOf, type Seen, type Sieve, seenThrough, wholeYard } from './matrix-sieve';
 import { countsTable, rowTable } from './matrix-table';
-import { levelWords, mostCargo, mostPeople, packedFor, sieveSaid } from './matrix-words';
+import {
+  levelWords,
+  mostCargo,
+  mostPeople,
+  packedFor,
+  sieveSaid,
+  withMargin,
+} from './matrix-words';
 
 /** A pair of the matrix is to be opened as a case. */
 export class CellOpened extends CustomEvent<{ pair: PairTold }> {
@@ -37,6 +44,7 @@ export class YardMatrix extends PlainElement {
     system: { attribute: false },
     adults: { state: true },
     cargo: { state: true },
+    margin: { state: true },
     sieve: { state: true },
     at: { state: true },
     pair: { state: true },
@@ -49,6 +57,8 @@ export class YardMatrix extends PlainElement {
   declare adults: number;
   /** Pounds packed in the trailer. */
   declare cargo: number;
+  /** Percent of each rating that is kept free; undefined: as the house has it. */
+  declare margin: number | undefined;
   declare sieve: Sieve;
   /** The pair in sight, by its places among all. */
   declare at: PairAt;
@@ -138,11 +148,13 @@ export class YardMatrix extends PlainElement {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (changed.has('sieve')) this.sift();
-    if (!changed.has('files') && !changed.has('adults') && !changed.has('cargo')) return;
+    const asked = ['files', 'adults', 'cargo', 'margin'] as const;
+    if (!asked.some((each) => changed.has(each))) return;
     this.turn += 1;
     this.took = undefined;
-    const { turn, files } = this;
-    const house = houseOf('tow-fit');
+    const { turn, files, margin } = this;
+    const own = houseOf('tow-fit');
+    const house = margin === undefined ? own : withMargin(own, margin);
     const meant = JSON.stringify([house, files]);
     if (meant !== this.meant) this.send({ kind: 'yard', house, files });
     this.meant = meant;
@@ -224,20 +236,23 @@ export class YardMatrix extends PlainElement {
   }
 
   protected override render() {
-    const { vehicles, trailers, took, notice, adults, cargo, sieve, seen, found } = this;
+    const { vehicles, trailers, took, notice, adults, cargo, margin, sieve, seen, found } = this;
     const pairs = seen.rows.length * seen.columns.length;
     const all = vehicles.length * trailers.length;
     const state = took === undefined ? 'Going through the pairs …' : `All ${all} pairs are judged.`;
     const change = (next: Sieve): void => {
       this.sieve = next;
     };
-    return html`<p class="paper-only">${adults} aboard, ${cargo} lb packed in the trailer. ${sieveSaid(sieve)} ${new Date().toLocaleDateString('en-US')}</p>
+    return html`<p class="paper-only">${adults} aboard, ${cargo} lb packed in the trailer. ${sieveSaid(sieve, margin)} ${new Date().toLocaleDateString('en-US')}</p>
       <div class="finder noprint">
         ${slider('Adults aboard', [1, adults, mostPeople], 1, `${adults}`, (value) => {
           this.adults = value;
         })}
         ${slider('Packed in the trailer', [0, cargo, mostCargo], 50, `${cargo} lb`, (value) => {
           this.cargo = value;
+        })}
+        ${marginField(margin, (value) => {
+          this.margin = value;
         })}
         ${sieveFields(sieve, vehicles, trailers, change)}
       </div>

@@ -1,28 +1,32 @@
-import { offerChanges, offerSaid, readOffers } from '@tarebook/sweep';
+import { offerChanges, offerSaid } from '@tarebook/sweep';
 import { html, nothing } from 'lit';
-import plansText from '../../../seeds/floor-plans.csv?raw';
-import offersText from '../../../seeds/offers.csv?raw';
-import optionsText from '../../../seeds/options.csv?raw';
 import { PlainElement } from '../elements/plain-element';
-
-const offers = readOffers({
-  'offers.csv': offersText,
-  'options.csv': optionsText,
-  'floor-plans.csv': plansText,
-});
+import type { Beside } from './asked';
+import { BesideWanted } from './beside-wanted';
 
 const capital = (word: string): string => `${word.charAt(0).toUpperCase()}${word.slice(1)}`;
 
 /** “Heated tanks: on all of that line?” answered in one sentence, and what changed by year and why. */
 export class YardOffers extends PlainElement {
-  static override properties = { option: { state: true }, line: { state: true } };
+  static override properties = {
+    beside: { attribute: false },
+    option: { state: true },
+    line: { state: true },
+  };
+  /** Undefined until it is read. */
+  declare beside: Beside | undefined;
   declare option: string;
   declare line: string;
 
   constructor() {
     super();
     this.option = 'heated-tanks';
-    this.line = offers.lines[0] ?? '';
+    this.line = '';
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.dispatchEvent(new BesideWanted());
   }
 
   private choice(
@@ -40,32 +44,36 @@ export class YardOffers extends PlainElement {
   }
 
   protected override render() {
+    if (!this.beside) return html`<p class="soft">Reading what is offered …</p>`;
+    const { offers, isOwn } = this.beside;
     const options = [...offers.options].toSorted((a, b) => a[1].localeCompare(b[1]));
-    const changes = offerChanges(offers).filter(({ line }) => line === this.line);
+    const option = offers.options.has(this.option) ? this.option : (options[0]?.[0] ?? '');
+    const line = offers.lines.includes(this.line) ? this.line : (offers.lines[0] ?? '');
+    const changes = offerChanges(offers).filter((each) => each.line === line);
     return html`<div class="finder">
-        ${this.choice('Is this', this.option, options, (value) => {
+        ${this.choice('Is this', option, options, (value) => {
           this.option = value;
         })}
         ${this.choice(
           'on all of this line?',
-          this.line,
-          offers.lines.map((line) => [line, capital(line)] as const),
+          line,
+          offers.lines.map((each) => [each, capital(each)] as const),
           (value) => {
             this.line = value;
           },
         )}
       </div>
-      <p class="say" role="status">${offerSaid(offers, this.line, this.option)}</p>
+      <p class="say" role="status">${offerSaid(offers, line, option)}</p>
       ${
         changes.length === 0
           ? nothing
-          : html`<h3>What changed on the ${capital(this.line)} line</h3>
+          : html`<h3>What changed on the ${capital(line)} line</h3>
             <ul class="by-year">${changes.map(
               ({ year, says, because }) =>
                 html`<li><span class="num">${year}</span> ${says}${because ? html`, <span class="soft">because ${because}</span>` : nothing}</li>`,
             )}</ul>`
       }
-      <p class="small soft">The lines and their options are invented.</p>`;
+      ${isOwn.offers ? nothing : html`<p class="small soft">The lines and their options are invented.</p>`}`;
   }
 }
 

@@ -4,7 +4,7 @@ import { fold } from '../counter/case-fold';
 import { limitBar } from '../elements/limit-bar';
 import { mark } from '../elements/marks';
 import { PlainElement } from '../elements/plain-element';
-import type { YardFound, YardRow } from './asked';
+import type { YardFound, YardRow, YardWhy } from './asked';
 
 /** A pair is to be opened as a case. */
 export class PairOpened extends CustomEvent<{ row: YardRow }> {
@@ -42,23 +42,27 @@ const listed = (items: readonly string[]): string =>
 
 /** The yard as rows to be read from across a desk, by how each comes out. */
 export class YardRows extends PlainElement {
-  static override properties = { found: { attribute: false } };
+  static override properties = { found: { attribute: false }, whys: { attribute: false } };
   declare found: YardFound;
+  /** Why each comes out so, by its name, as far as it is told. */
+  declare whys: ReadonlyMap<string, YardWhy>;
 
   /** What is asked of every one that is open is told once, above them. */
   private get askedOfAll(): readonly string[] {
-    const [first, ...others] = this.found.rows.filter(({ level }) => level === 'unknown');
-    return (first?.asks ?? []).filter((ask) => others.every(({ asks }) => asks.includes(ask)));
+    const open = this.found.rows.filter(({ level }) => level === 'unknown');
+    const [first, ...others] = open.map(({ name }) => this.whys.get(name)?.asks ?? []);
+    return (first ?? []).filter((ask) => others.every((asks) => asks.includes(ask)));
   }
 
-  private why({ needs, asks, says, level }: YardRow): TemplateResult {
-    const own = asks.filter((ask) => !this.askedOfAll.includes(ask));
+  private why({ name, needs, level }: YardRow, common: readonly string[]): TemplateResult {
+    const { asks = [], says = '\u00a0' } = this.whys.get(name) ?? {};
+    const own = asks.filter((ask) => !common.includes(ask));
     if (level !== 'unknown') return html`<p>${says}</p>`;
     return html`${needs.length > 0 ? html`<p class="needs">if ${listed(needs)}</p>` : nothing}
       ${own.length > 0 ? html`<p>${needs.length > 0 ? 'and to ask: ' : ''}${own.join(' ')}</p>` : nothing}`;
   }
 
-  private row(row: YardRow) {
+  private row(row: YardRow, common: readonly string[]) {
     const { level, name, words, limit } = row;
     return html`<li class="level-${level}" data-name=${name}>
       <span class="word-of">${mark(level)}<span class="hidden">${words}: </span></span>
@@ -69,7 +73,7 @@ export class YardRows extends PlainElement {
             <span class="left num">${limit.left}</span>`
           : nothing
       }
-      <div class="because">${this.why(row)}</div>
+      <div class="because">${this.why(row, common)}</div>
       <button class="noprint" aria-label="Open as a case: ${name}"
         @click=${() => this.dispatchEvent(new PairOpened(row))}>Open as a case</button>
     </li>`;
@@ -78,6 +82,7 @@ export class YardRows extends PlainElement {
   private group(level: Level): TemplateResult | typeof nothing {
     const rows = this.found.rows.filter((row) => row.level === level);
     if (rows.length === 0) return nothing;
+    const common = level === 'unknown' ? this.askedOfAll : [];
     return fold(
       {
         name: `yard-${level}`,
@@ -87,10 +92,10 @@ export class YardRows extends PlainElement {
       },
       () =>
         html`${
-          level === 'unknown' && this.askedOfAll.length > 0
-            ? html`<p class="small soft">Whichever it is, ask too: ${this.askedOfAll.join(' ')}</p>`
+          common.length > 0
+            ? html`<p class="small soft">Whichever it is, ask too: ${common.join(' ')}</p>`
             : nothing
-        }<ul class="yard-rows">${rows.map((row) => this.row(row))}</ul>`,
+        }<ul class="yard-rows">${rows.map((row) => this.row(row, common))}</ul>`,
     );
   }
 

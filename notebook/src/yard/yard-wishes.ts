@@ -31,6 +31,17 @@ const offered: readonly Offered[] = [
 
 const keyOf = ({ column, is }: { column: string; is: string }): string => `${column}${is}`;
 
+/** What is wished, for paper: `Axles 1; No longer than 14 ft`. */
+export const wishesSaid = (wishes: readonly Wish[]): string =>
+  wishes
+    .map((wish) => {
+      const { label, unit } = offered.find((each) => keyOf(each) === keyOf(wish)) ?? {
+        ...{ label: wish.column, unit: '' },
+      };
+      return unit === '$' ? `${label} $${wish.value}` : `${label} ${wish.value} ${unit}`.trim();
+    })
+    .join('; ');
+
 /** Which of the yard are asked about: by kind, length, sleeping places, price and where they stand. */
 export class YardWishes extends PlainElement {
   static override properties = { entries: { attribute: false }, wishes: { attribute: false } };

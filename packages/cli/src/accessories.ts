@@ -36,6 +36,7 @@ export type AccessoryTold = {
   readonly effect?: object | null;
   readonly all?: readonly Accessories['accessories'][number][];
   readonly refused: Accessories['refused'];
+  readonly notes: Accessories['notes'];
 };
 
 /** One accessory on a line or a trailer; without one, all there are. */
@@ -44,9 +45,9 @@ export async function accessoriesOf(
   catalogue: string | undefined,
 ): Promise<AccessoryTold> {
   const all = await accessoriesFrom(catalogue);
-  const { refused } = all;
+  const { refused, notes } = all;
   const [said, on] = words;
-  if (said === undefined) return { says: [], all: all.accessories, refused };
+  if (said === undefined) return { says: [], all: all.accessories, refused, notes };
   const accessory = accessoryMeant(all, said);
   if (!accessory) {
     const near = nearest(
@@ -58,7 +59,7 @@ export async function accessoriesOf(
     );
   }
   const standing = standingSaid(all, accessory);
-  if (on === undefined) return { accessory: accessory.id, says: [standing], refused };
+  if (on === undefined) return { accessory: accessory.id, says: [standing], refused, notes };
   const { trailers }: Catalogue = await catalogueFrom(catalogue);
   const trailer = trailers.find(({ name }) => name.toLowerCase() === on.toLowerCase());
   const lines = [...new Set([...all.plans.values()].map(({ line }) => line))];
@@ -71,10 +72,10 @@ export async function accessoriesOf(
     );
   }
   const fit = line === undefined ? [] : [fitSaid(all, accessory, line)];
-  if (!trailer) return { accessory: accessory.id, says: [...fit, standing], refused };
+  if (!trailer) return { accessory: accessory.id, says: [...fit, standing], refused, notes };
   const effect = effectOf(all, accessory, trailer) ?? null;
   const says = [...fit, effectSaid(all, accessory, trailer), standing];
-  return { accessory: accessory.id, says, effect, refused };
+  return { accessory: accessory.id, says, effect, refused, notes };
 }
 
 export function accessoriesAsText({ says, all }: AccessoryTold): string {
@@ -83,7 +84,7 @@ export function accessoriesAsText({ says, all }: AccessoryTold): string {
     all.map(({ label, weight, sits, beside }) => [
       label,
       `${weight} lb`,
-      sits,
+      sits ?? '',
       beside.fittedBy,
       beside.stocked,
     ]),

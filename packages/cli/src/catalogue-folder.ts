@@ -2,6 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { BadInput, reasonOf } from './files';
+import { sheetText } from './sheet-text';
 
 /** The invented catalogue that is shipped, beside the built code or in its source. */
 export const shippedFolders: readonly string[] = [
@@ -15,7 +16,7 @@ const isMissing = (problem: unknown): boolean =>
 /** A file of a catalogue's folder; undefined where there is none. */
 export async function textOf(folder: string, file: string): Promise<string | undefined> {
   try {
-    return await readFile(join(folder, file), 'utf8');
+    return sheetText(await readFile(join(folder, file)));
   } catch (problem) {
     if (isMissing(problem)) return undefined;
     throw new BadInput(`${join(folder, file)}: ${reasonOf(problem)}`);

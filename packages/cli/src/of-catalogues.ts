@@ -58,6 +58,6 @@ export async function accessories(args: readonly string[]): Promise<number> {
   const folder = typeof given.catalogue === 'string' ? given.catalogue : undefined;
   const told = await accessoriesOf(words, folder);
   await (given.json ? sayJson(told) : sayText(`${accessoriesAsText(told)}\n`));
-  await sayRefused(told.refused);
+  await sayRefused([...told.refused, ...told.notes]);
   return 0;
 }

@@ -21,6 +21,8 @@ export async function sweep(args: readonly string[]): Promise<number> {
       'house',
       'as-of',
       'ledger',
+      'spread',
+      'seed',
     ],
   );
   if (given.compare) {

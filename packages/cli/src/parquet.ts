@@ -69,20 +69,27 @@ export async function* throughCsv<T>(
   }
 }
 
+/** Columns of a sweep's file that are numbers; all others are words. */
+const isNumber = (column: string): boolean => /^(?:left|chance)_/.test(column);
+
 /** Columns of a sweep's file, as a table has them. */
-const columns =
-  "{'vehicle': 'VARCHAR', 'trailer': 'VARCHAR', 'outcome': 'VARCHAR', 'binding': 'VARCHAR', 'left_lo': 'DOUBLE', 'left_hi': 'DOUBLE', 'unit': 'VARCHAR'}";
+const columnsOf = (head: string): string =>
+  `{${head
+    .trim()
+    .split(',')
+    .map((column) => `'${column}': '${isNumber(column) ? 'DOUBLE' : 'VARCHAR'}'`)
+    .join(', ')}}`;
 
 /** Checks at the beginning that a file of Parquet can be written at the end. */
 export const parquetAtHand = (file: string): Promise<void> =>
   withDatabase(file, tmpdir(), (run) => run('SELECT 1'));
 
 /** What was joined becomes Parquet beside it, and then the file that was wanted. */
-export const asParquet = (file: string) => async (joined: string) => {
+export const asParquet = (file: string, head: string) => async (joined: string) => {
   const part = join(dirname(joined), 'joined.parquet');
   await withDatabase(file, dirname(joined), (run) =>
     run(
-      `COPY (SELECT * FROM read_csv(${quoted(joined)}, header = true, auto_detect = false, delim = ',', quote = '"', escape = '"', columns = ${columns})) TO ${quoted(part)} (FORMAT parquet, COMPRESSION zstd)`,
+      `COPY (SELECT * FROM read_csv(${quoted(joined)}, header = true, auto_detect = false, delim = ',', quote = '"', escape = '"', columns = ${columnsOf(head)})) TO ${quoted(part)} (FORMAT parquet, COMPRESSION zstd)`,
     ),
   );
   await rename(part, file);

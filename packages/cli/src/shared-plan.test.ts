@@ -13,6 +13,8 @@ const read = (told: unknown) =>
 
 test('a plan is taken as it was left, but for where parts are written', () => {
   expect(read(plan)).toEqual({ ...plan, folder: '/shared/pairs.csv.parts' });
+  const spread = { draws: 100, seed: 1 };
+  expect(read({ ...plan, spread })).toMatchObject({ spread });
 });
 
 test.each<readonly [string, unknown]>([
@@ -20,6 +22,7 @@ test.each<readonly [string, unknown]>([
   ['nothing', null],
   ['no day', { ...plan, asOf: 5 }],
   ['trailers without facts', { ...plan, trailers: [{ name: 'Heron 14' }] }],
+  ['draws that are none', { ...plan, spread: { draws: 0, seed: 1 } }],
   ['a fact that is none', { ...plan, facts: { 'hitch.distribution': { of: 'yes' } } }],
 ])('%s is told in a sentence that names the file', (_, told) => {
   expect(() => read(told)).toThrow(/plan\.json: this is no plan of a sweep/);

@@ -1,4 +1,12 @@
-import { type FactsGiven, isCell, isRows, readHouse } from '@tarebook/rules/engine';
+import {
+  type FactsGiven,
+  isCell,
+  isRows,
+  mostDraws,
+  mostSeed,
+  readHouse,
+  type SpreadOptions,
+} from '@tarebook/rules/engine';
 import type { Swept } from '@tarebook/sweep/many';
 import { BadInput, named } from './files';
 import type { SweepPlan } from './sweep-job';
@@ -28,17 +36,25 @@ const isSwept = (value: unknown): value is Swept =>
 const areSwept = (value: unknown): value is readonly Swept[] =>
   Array.isArray(value) && value.every(isSwept);
 
+const isWhole = (value: unknown, least: number, most: number): boolean =>
+  Number.isInteger(value) && Number(value) >= least && Number(value) <= most;
+
+const isSpread = (value: unknown): value is SpreadOptions =>
+  isRecord(value) && isWhole(value.draws, 1, mostDraws) && isWhole(value.seed, 0, mostSeed);
+
 /** The plan of a sweep as it stands in its folder; parts are written there and nowhere else. */
 export function planOf(text: string, file: string, folder: string): SweepPlan {
   const plan = parsedFrom(text, file);
-  const { facts, asOf, layer, trailers }: Readonly<Record<string, unknown>> = isRecord(plan)
+  const { facts, asOf, layer, trailers, spread }: Readonly<Record<string, unknown>> = isRecord(plan)
     ? plan
     : {};
-  if (!areFacts(facts) || typeof asOf !== 'string' || !areSwept(trailers)) {
+  const isDrawn = spread === undefined || isSpread(spread);
+  if (!areFacts(facts) || typeof asOf !== 'string' || !areSwept(trailers) || !isDrawn) {
     throw new BadInput(`${named(file)}: this is no plan of a sweep; begin the sweep anew.`);
   }
   const [house = null] = layer === null ? [] : readHouse(JSON.stringify(layer ?? {}));
-  return { facts, asOf, layer: house, trailers, folder };
+  const draws = isSpread(spread) ? { spread } : {};
+  return { facts, asOf, layer: house, trailers, folder, ...draws };
 }
 
 /** The vehicles of a part. */

@@ -48,7 +48,7 @@ async function* linesIn(csv: string, file: string): AsyncGenerator<Line> {
   let isFirst = true;
   try {
     for await (const row of createRows(rows)) {
-      if (isFirst && row.join() !== wanted.join()) {
+      if (isFirst && row.slice(0, wanted.length).join() !== wanted.join()) {
         throw new BadInput(
           `${named(file)}:1: this is no sweep; its columns are ${row.slice(0, 8).join(', ')}, and not ${wanted.join(', ')}.`,
         );

@@ -1,4 +1,5 @@
-import { programAtHand, type Sweeper, type Swept, sweeping } from '@tarebook/sweep/many';
+import type { SpreadOptions } from '@tarebook/rules/engine';
+import { chancing, programAtHand, type Sweeper, type Swept, sweeping } from '@tarebook/sweep/many';
 import { assembler } from './assemble';
 import { cellOf, linesOf } from './sweep-lines';
 import { type Counts, writePart } from './sweep-parts';
@@ -9,6 +10,8 @@ export type SweepPlan = SweepSetting & {
   readonly trailers: readonly Swept[];
   /** Where parts are written; undefined where pairs are only counted. */
   readonly folder: string | undefined;
+  /** How often what is a range is drawn, for chances beside each pair; absent: none are told. */
+  readonly spread?: SpreadOptions | undefined;
 };
 
 /** Judges some vehicles with all trailers, and writes the part where it is wanted. */
@@ -21,19 +24,22 @@ function counted({ outcomes }: Sweeper, levels: Uint8Array): Counts {
 }
 
 export async function jobOf(plan: SweepPlan): Promise<PartDone> {
-  const { facts, asOf, trailers, folder } = plan;
+  const { facts, asOf, trailers, folder, spread } = plan;
   const topic = topicIn(plan);
   const program = await programAtHand(topic);
-  const sweeper = sweeping({
+  const asked = {
     ...{ topic, facts, asOf, trailers, program, assemble: await assembler() },
     withRoom: folder !== undefined,
-  });
+  };
+  const sweeper = sweeping(asked);
+  const chances = spread && chancing(asked, spread);
   const cells = trailers.map(({ name }) => cellOf(name));
   return async (part, vehicles) => {
     const found = sweeper.judge(vehicles);
     const counts = counted(sweeper, found.levels);
     if (folder !== undefined) {
-      await writePart(folder, part, linesOf(sweeper, vehicles, cells, found), counts);
+      const drawn = spread && chances && { draws: spread.draws, hits: chances(vehicles) };
+      await writePart(folder, part, linesOf(sweeper, vehicles, cells, found, drawn), counts);
     }
     return counts;
   };

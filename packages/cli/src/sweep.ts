@@ -1,10 +1,12 @@
 import { stat } from 'node:fs/promises';
 import { towFit } from '@tarebook/rules';
+import { levels, type SpreadOptions } from '@tarebook/rules/engine';
 import type { RefusedRow, Swept } from '@tarebook/sweep/many';
 import { BadInput, named, reasonOf } from './files';
+import { spreadFrom } from './house';
 import { asParquet, isParquet, parquetAtHand } from './parquet';
 import { sayBeside } from './said';
-import { head } from './sweep-lines';
+import { head, headWith } from './sweep-lines';
 import { asCsv, type Counts, digestOf, type Parts, partsOf, together } from './sweep-parts';
 import { progress } from './sweep-progress';
 import { queueDoer } from './sweep-queue';
@@ -139,16 +141,21 @@ export async function sweepAll(given: Flags): Promise<SweepDone> {
     throw new BadInput(`--topic ${named(topicName)}: a sweep is of tow-fit.`);
   }
   const [out, threads] = [outFrom(given), threadsFrom(given)];
+  const spread = spreadFrom(given);
+  if (spread && out === undefined) {
+    throw new BadInput('--spread tells chances beside each pair; name a file with --out.');
+  }
   const [vehicles, file] = [fileFrom(given, 'vehicles'), fileFrom(given, 'trailers')];
   const begun = performance.now();
   if (out && isParquet(out)) await parquetAtHand(out);
   const setting = await settingFrom(given);
   const refused: RefusedRow[] = [];
   const trailers = await trailersIn(file, refused);
-  const asked = await askedIn(setting, vehicles, trailers);
-  const into = out ? await partsOf(out, asked, given.resume === true, head) : undefined;
-  const size = Math.max(1, Math.floor(pairsInPart / trailers.length));
-  const plan = { ...setting, trailers, folder: into?.folder };
+  const asked = await askedIn(setting, vehicles, trailers, spread);
+  const heads = spread ? headWith(outcomesOf(setting)) : head;
+  const into = out ? await partsOf(out, asked, given.resume === true, heads) : undefined;
+  const size = Math.max(1, Math.floor(pairsInPart / (spread ? 8 : 1) / trailers.length));
+  const plan = { ...setting, trailers, folder: into?.folder, spread };
   const queue = textFlag(given, 'queue');
   const doer = await (queue === undefined ? doerOf(plan, threads) : queueDoer(plan, queue));
   const stop = stopping();
@@ -168,25 +175,34 @@ export async function sweepAll(given: Flags): Promise<SweepDone> {
         `${named(vehicles)}: there is no vehicle in it that can be read; ${firstRow}.`,
       );
     }
-    if (into && out) await into.finish(isParquet(out) ? asParquet(out) : asCsv(out));
+    if (into && out) await into.finish(isParquet(out) ? asParquet(out, heads) : asCsv(out));
     await tellRefused(out, refused);
   }
-  const none = Object.values(topicIn(setting).outcomes).map(({ id }) => [id, 0]);
+  const none = outcomesOf(setting).map((id) => [id, 0]);
   const counts = together(Object.fromEntries(none), done.counts);
   const pairs = Object.values(counts).reduce((a, b) => a + b, 0);
   return { pairs, counts, seconds: (performance.now() - begun) / 1000, isWhole };
 }
+
+/** The best first. */
+const outcomesOf = (setting: SweepSetting): readonly string[] => {
+  const { outcomes } = topicIn(setting);
+  return levels.map((level) => outcomes[level].id);
+};
 
 /** What must be the same for a sweep to be gone on with. */
 async function askedIn(
   { asOf, facts, layer }: SweepSetting,
   vehicles: string,
   trailers: readonly Swept[],
+  spread: SpreadOptions | undefined,
 ): Promise<string> {
   const { size, mtimeMs } = await stat(vehicles).catch((problem) => {
     throw new BadInput(`${named(vehicles)}: ${reasonOf(problem)}`);
   });
-  const told = [facts, layer, trailers, pairsInPart].map((each) => JSON.stringify(each));
+  const told = [facts, layer, trailers, pairsInPart, ...(spread ? [spread] : [])].map((each) =>
+    JSON.stringify(each),
+  );
   const digest = digestOf(...told, vehicles, `${size} ${mtimeMs}`);
   return `${JSON.stringify({ topic: towFit.id, rules: towFit.version, asOf, digest })}\n`;
 }

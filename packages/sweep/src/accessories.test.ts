@@ -117,9 +117,7 @@ test.each([
   ['id,label,weight,sits\na,A,-4,tail\n', 2, /“-4” is not a number in lb from 0 to 2000/],
   ['id,label,weight,sits\na,A,4 ft,tail\n', 2, /“4 ft” is not a number in lb/],
   ['id,label,weight,sits\na,A,4,sky\n', 2, /“sky” is none of nose, front/],
-  ['id,label,weight,sits\na,A,4,\n', 2, /where it sits is not told/],
   ['id,label,weight,sits\na,A,,tail\n', 2, /it has no weight/],
-  ['id,label,weight,sits,work\na,A,4,tail,magic\n', 2, /“magic” is no work of rates\.csv/],
   ['id,label,weight,sits\na,A,4,tail\na,B,5,tail\n', 3, /stands in the file already/],
   ['id,label,weight,sits\n=cmd|x,A,4,tail\n', 2, /is a formula/],
   ['id,label,weight,sits\na,A,4,tail,9\n', 2, /5 cells under 4 columns/],
@@ -138,4 +136,22 @@ test('where an accessory fits is refused where it names none, or ends before it 
     '“wings” is no accessory of accessories.csv.',
     'it ends in 2024, before it begins in 2027.',
   ]);
+});
+
+test('where it sits and what fitting costs may be left out, and then nothing is said of it', () => {
+  const read = readAccessories({
+    'accessories.csv':
+      'id,label,whose,standsBehind,stocked,fittedBy,touches,weight,work\na,Small box,ours,us,yes,our shop,structure,12,magic\n',
+  });
+  expect(read.refused).toEqual([]);
+  expect(read.notes.map(({ line, says }) => `${line}: ${says}`)).toEqual([
+    '2: “magic” is no work of rates.csv; what fitting costs is not told.',
+  ]);
+  const [box] = read.accessories;
+  const [trailer] = trailers;
+  if (!box || !trailer) throw new Error('Nothing was read.');
+  expect(effectSaid(read, box, trailer)).toContain('cannot be said: nobody tells where it sits.');
+  expect(standingSaid(read, box)).toBe(
+    'In stock; fitted by our shop; touches structure; us stands behind it.',
+  );
 });

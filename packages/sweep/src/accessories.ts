@@ -13,7 +13,8 @@ export type Accessory = {
   readonly label: string;
   /** Pounds. */
   readonly weight: number;
-  readonly sits: Place;
+  /** Undefined where nobody tells. */
+  readonly sits: Place | undefined;
   /** Feet ahead of the trailer's axle, where that is told in place of one of the five places. */
   readonly ahead: number | undefined;
   /** Whose it is, who stands behind it, whether it is in stock, who fits it, what it touches. */
@@ -45,6 +46,8 @@ export type Accessories = {
     { readonly line: string; readonly at: ReadonlyMap<string, number> }
   >;
   readonly refused: readonly RefusedRow[];
+  /** What of a row was not understood though the row itself was taken. */
+  readonly notes: readonly RefusedRow[];
 };
 
 export type AccessoryFiles = {
@@ -54,7 +57,7 @@ export type AccessoryFiles = {
   readonly 'floor-plans.csv'?: string;
 };
 
-const columns: Readonly<Record<string, Wanted>> = {
+export const accessoryColumns: Readonly<Record<string, Wanted>> = {
   id: { called: ['code', 'number', 'part number'], isNeeded: true },
   label: { called: ['name', 'accessory', 'what'], isNeeded: true },
   whose: { called: ['make', 'from whom'] },
@@ -68,7 +71,7 @@ const columns: Readonly<Record<string, Wanted>> = {
   work: { called: ['labor', 'rate book'] },
 };
 
-const fitColumns: Readonly<Record<string, Wanted>> = {
+export const fitColumns: Readonly<Record<string, Wanted>> = {
   accessory: { called: ['id'], isNeeded: true },
   line: { called: ['model line'], isNeeded: true },
   from: { called: ['from year', 'first'], unit: '', least: 1950, most: 2100, isNeeded: true },
@@ -92,10 +95,11 @@ function plansIn(text: string): Accessories['plans'] {
 
 /** Accessories, where they fit and what fitting costs, from the files of a catalogue; any may be missing. */
 export function readAccessories(files: AccessoryFiles, isOwn = false): Accessories {
-  const read = readTable('accessories.csv', files['accessories.csv'] ?? '', columns, 'id');
+  const read = readTable('accessories.csv', files['accessories.csv'] ?? '', accessoryColumns, 'id');
   const fitting = readTable('accessory-fits.csv', files['accessory-fits.csv'] ?? '', fitColumns);
   const rates = readRates(files['rates.csv'] ?? '', isOwn ? 'house' : 'invented');
   const refused: RefusedRow[] = [...read.refused, ...fitting.refused, ...rates.refused];
+  const notes: RefusedRow[] = [];
   const refuse = (file: string, line: number, says: string): [] => {
     refused.push({ file, line, says });
     return [];
@@ -103,17 +107,21 @@ export function readAccessories(files: AccessoryFiles, isOwn = false): Accessori
   const accessories = read.rows.flatMap(({ line, texts, numbers }): Accessory[] => {
     const { id = '', label = '', sits = '', work = '' } = texts;
     const place = numbers.ahead !== undefined && sits === '' ? 'axle' : sits;
-    const file = 'accessories.csv';
-    if (!isPlace(place)) {
-      return refuse(file, line, `where it sits is not told; say one of ${places.join(', ')}.`);
-    }
     if (work !== '' && !rates.rates.some((each) => each.work === work)) {
-      return refuse(file, line, `“${work}” is no work of rates.csv.`);
+      const says = `“${work}” is no work of rates.csv; what fitting costs is not told.`;
+      notes.push({ file: 'accessories.csv', line, says });
     }
     const { whose = '', standsBehind = '', stocked = '', fittedBy = '', touches = '' } = texts;
     return [
       {
-        ...{ id, label, work, sits: place, ahead: numbers.ahead, weight: numbers.weight ?? 0 },
+        ...{
+          id,
+          label,
+          work,
+          sits: isPlace(place) ? place : undefined,
+          ahead: numbers.ahead,
+          weight: numbers.weight ?? 0,
+        },
         beside: { whose, standsBehind, stocked, fittedBy, touches },
       },
     ];
@@ -137,7 +145,10 @@ export function readAccessories(files: AccessoryFiles, isOwn = false): Accessori
     ];
   });
   const plans = plansIn(files['floor-plans.csv'] ?? '');
-  return { accessories, fits, rates, plans, refused: refused.toSorted((a, b) => a.line - b.line) };
+  return {
+    ...{ accessories, fits, rates, plans, notes },
+    refused: refused.toSorted((a, b) => a.line - b.line),
+  };
 }
 
 /** Pounds that an accessory adds; less than none where it takes off. */
@@ -170,7 +181,7 @@ export function effectOf(
   trailer: Entry,
 ): Effect | undefined {
   if (sits === 'hitch' || sits === 'vehicle') return { trailer: 0, tongue: 0, payload: weight };
-  const at = ahead ?? plans.get(trailer.name)?.at.get(sits);
+  const at = ahead ?? (sits && plans.get(trailer.name)?.at.get(sits));
   const length = feetOf(trailer);
   if (at === undefined || length === undefined || length <= 0) return undefined;
   const tongue = (weight * at) / length;

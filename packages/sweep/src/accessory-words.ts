@@ -37,7 +37,7 @@ export function effectSaid(all: Accessories, accessory: Accessory, trailer: Entr
   const effect = effectOf(all, accessory, trailer);
   const { weight, sits } = accessory;
   if (!effect) {
-    return `What it does to the tongue of ${trailer.name} cannot be said: nobody tells how far from the axle it sits.`;
+    return `What it does to the tongue of ${trailer.name} cannot be said: nobody tells ${sits === undefined ? 'where' : 'how far from the axle'} it sits.`;
   }
   if (effect.trailer === 0) {
     const where = sits === 'hitch' ? 'on the hitch' : 'in the vehicle';

@@ -114,3 +114,56 @@ describe('hostile sheets', () => {
     expect(refused.map(({ line }) => line)).toEqual([3]);
   });
 });
+
+test('a title above the columns, the trade’s short heads, and a sum below are read as what they are', () => {
+  const { trailers, refused } = readCatalogue({
+    'trailers.csv':
+      'Sallowbridge Trailers – lot list,,,,,\nPrinted 11/28,,,,,\n,,,,,\nStock #,Floor Plan,UVW,GVWR,Hitch Wt,CCC\nS-1,Teal 14,"2,210","3,500",~245,"1,290"\nS-2,Teal 19,"3,640 lbs.",5000,420–440,"1,360"\nTotal,2,,,,\n',
+  });
+  expect(trailers.map(({ name, facts }) => [name, facts])).toEqual([
+    [
+      'Teal 14',
+      {
+        'trailer.dryWeight': '2,210 lb',
+        'trailer.gvwr': '3,500 lb',
+        'trailer.dryTongueWeight': '~245 lb',
+        'trailer.cargoCapacity': '1,290 lb',
+      },
+    ],
+    [
+      'Teal 19',
+      {
+        'trailer.dryWeight': '3,640 lbs.',
+        'trailer.gvwr': '5000 lb',
+        'trailer.dryTongueWeight': '420–440 lb',
+        'trailer.cargoCapacity': '1,360 lb',
+      },
+    ],
+  ]);
+  expect(refused.map(({ line, says }) => `${line}: ${says}`)).toEqual([
+    '7: of “2” nothing is told that can be reckoned with.',
+  ]);
+});
+
+test('of two columns that are called the same neither takes the other’s cells', () => {
+  const { trailers, refused, unknown } = readCatalogue({
+    'trailers.csv':
+      'Name,Dry Weight,GVWR,Dry Weight\nTeal 14,2210,3500,2250\nPlover,=B2*1.1,3500,\nWigeon,"3,1OO",4400,\n',
+  });
+  expect(trailers.map(({ facts }) => facts['trailer.dryWeight'])).toEqual(['2210 lb']);
+  expect(unknown['trailers.csv']).toEqual(['Dry Weight (2)']);
+  expect(refused.map(({ line }) => line)).toEqual([3, 4]);
+});
+
+test('a range takes the unit of its column', () => {
+  const { vehicles, refused } = readCatalogue({
+    'vehicles.csv':
+      'Vehicle,Max Tow (lb),Payload,GVWR\nCorrie,3500,"1,085–1,230",TBD\nOsprey,"1,500 to 2,000",approx. 900,1.9 t\n',
+  });
+  expect(refused).toEqual([]);
+  expect(vehicles.map(({ facts }) => facts['vehicle.placardPayload'])).toEqual([
+    '1,085–1,230 lb',
+    'approx. 900 lb',
+  ]);
+  expect(vehicles[1]?.facts['vehicle.maxTrailerWeight']).toBe('1,500 to 2,000 lb');
+});

@@ -1,6 +1,6 @@
 import { towFit } from '@tarebook/rules';
 import { type Fact, type FactsGiven, sayProblem } from '@tarebook/rules/engine';
-import { isBare, readCell } from './cells';
+import { isUnitless, readCell } from './cells';
 import { type Column, columnsOf, factOf, type Side } from './columns';
 import { factReader } from './kernel/inputs';
 import { namesSeen } from './names-seen';
@@ -61,7 +61,7 @@ function factsIn(side: Side, cells: SheetRow['cells']): FactsGiven {
     const found = factOf(side, column);
     if (!found || cell === '') continue;
     const unit = found.fact.kind === 'quantity' ? found.fact.unit : '';
-    given[found.id] = isBare(cell) && unit !== '' ? `${cell} ${unit}` : cell;
+    given[found.id] = unit !== '' && isUnitless(cell) ? `${cell} ${unit}` : cell;
   }
   return given;
 }
@@ -85,6 +85,9 @@ export function entryReader(
     const given = factsIn(side, cells);
     const [first] = read(given).problems;
     if (first) return refuse(sayProblem(first));
+    if (Object.keys(given).length === 0) {
+      return refuse(`of “${name}” nothing is told that can be reckoned with.`);
+    }
     if (isSeen(name)) {
       return refuse(`“${name}” stands in the file already; give it another name.`);
     }
@@ -98,7 +101,7 @@ export function withoutNames(
   columns: readonly Column[],
 ): string | undefined {
   if (heads.length === 0 || columns.some(({ ours }) => ours === 'name')) return undefined;
-  return `no column names what stands in a row; its columns are ${heads.slice(0, 8).join(', ')}. Call one of them “name”.`;
+  return `no column names what stands in a row; its columns are ${heads.slice(0, 8).join(', ')}. Call one of them “name”, or say in columns.csv what each is called here.`;
 }
 
 function entriesOf(file: string, side: Side, text: string, own: Readonly<Record<string, string>>) {

@@ -1,4 +1,5 @@
 import type { Fact } from '@tarebook/rules/engine';
+import { readQuantity, wasMisread } from '@tarebook/rules/quantity';
 
 /** What a cell says, or why it cannot be taken. */
 export type CellRead = { readonly text: string } | { readonly says: string };
@@ -8,6 +9,13 @@ const yes = new Set(['yes', 'y', 'true', 'x', '✓', 'ja']);
 const no = new Set(['no', 'n', 'false', 'nein']);
 
 export const isBare = (cell: string): boolean => /^[-+−]?[\d.,\s\u00a0\u202f]+$/.test(cell);
+
+/** A number, a range or “about” a number, that says no unit of its own. */
+export function isUnitless(cell: string): boolean {
+  if (isBare(cell)) return true;
+  const read = readQuantity(cell);
+  return !wasMisread(read) && read.unit === undefined;
+}
 
 /** A spreadsheet would run it once the file is saved and opened again. */
 export const isFormula = (cell: string): boolean => /^[=@]|^[+-](?![\d.,\s])/.test(cell);
@@ -44,7 +52,7 @@ function quantity(cell: string, unit: string | undefined, semicolons: boolean): 
   const plain = semicolons ? withPoint(cell) : { text: cell };
   if ('says' in plain) return plain;
   const { text } = plain;
-  return { text: isBare(text) && unit ? `${text} ${unit}` : text };
+  return { text: unit && isUnitless(text) ? `${text} ${unit}` : text };
 }
 
 /**

@@ -21,12 +21,20 @@ const beside: Readonly<Record<string, readonly string[]>> = {
   group: ['group', 'drive', 'driven by', 'fuel'],
   length: ['length', 'overall length', 'length overall', 'exterior length'],
   sleeps: ['sleeps', 'berths', 'sleeping places', 'sleeping capacity'],
-  price: ['price', 'list price', 'asking price', 'asking'],
+  price: ['price', 'list price', 'asking price', 'asking', 'msrp'],
   lot: ['lot', 'where', 'availability', 'on the lot'],
   couplerHeight: ['coupler height', 'hitch height'],
   freshTank: ['fresh tank', 'fresh water tank', 'fresh capacity'],
   grayTank: ['gray tank', 'gray water tank'],
   blackTank: ['black tank', 'black water tank'],
+};
+
+/** What the trade shortens in the heads of its lists. */
+const shortened: Readonly<Record<string, readonly string[]>> = {
+  'trailer.dryWeight': ['uvw', 'unloaded weight', 'dry wt'],
+  'trailer.cargoCapacity': ['ccc', 'cargo capacity'],
+  'trailer.dryTongueWeight': ['hitch wt', 'tongue wt', 'tongue'],
+  'trailer.gvwr': ['gross weight'],
 };
 
 /** “dryWeight”, “Dry Weight (lb)” and “dry_weight” are the same words. */
@@ -67,7 +75,8 @@ function namesFor(side: Side): ReadonlyMap<string, string> {
     put(wordsOf(label.replace(/^trailer /i, '')), ours(id));
   }
   for (const [id] of facts) {
-    for (const words of topic.called?.facts?.[id] ?? []) put(wordsOf(words), ours(id));
+    const called = [...(topic.called?.facts?.[id] ?? []), ...(shortened[id] ?? [])];
+    for (const words of called) put(wordsOf(words), ours(id));
   }
   return found;
 }

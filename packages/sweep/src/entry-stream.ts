@@ -2,7 +2,15 @@ import { Readable } from 'node:stream';
 import { parse } from 'csv-parse';
 import { type Entry, entryReader, withoutNames } from './catalogue';
 import { columnsOf, type Side } from './columns';
-import { delimiterOf, isRaw, type RefusedRow, sheetOptions, sheetRow } from './sheet';
+import {
+  delimiterOf,
+  headsOf,
+  isRaw,
+  isTitle,
+  type RefusedRow,
+  sheetOptions,
+  sheetRow,
+} from './sheet';
 
 /** A row of a long file: what it is, or why it was not taken. */
 export type StreamedRow = ({ readonly entry: Entry } | { readonly refused: RefusedRow }) & {
@@ -33,7 +41,9 @@ export async function* entriesFrom(
     if (!isRaw(row)) continue;
     const { bytes } = row.info;
     if (heads === undefined || read === undefined) {
-      heads = row.record;
+      // A title above the columns; a file of names alone has no columns below it either.
+      if (isTitle(row.record) && row.record.length > 1) continue;
+      heads = headsOf(row.record);
       const columns = columnsOf(side, heads, {});
       const says = withoutNames(heads, columns);
       if (says !== undefined) {

@@ -23,6 +23,7 @@ export {
 } from './offers';
 export { judgedThen, type Resting, restingOn } from './resting';
 export { type RefusedRow, readSheet } from './sheet';
+export { type TableFile, tableOfSheet } from './tables';
 export {
   factsAgainst,
   narrowed,
@@ -33,4 +34,4 @@ export {
   which,
 } from './which';
 export { needSaid, sleepsSaid, whichSaid } from './which-words';
-export { readWish, type Wish } from './wishes';
+export { numberIn, readWish, type Wish } from './wishes';

@@ -1,5 +1,6 @@
 export { programAtHand } from './at-hand';
 export type { Entry } from './catalogue';
+export { chancing, type Hits } from './chances';
 export { entriesFrom, type StreamedRow } from './entry-stream';
 export type { Assemble } from './kernel/in-memory';
 export type { Found } from './kernel/pair-loop';

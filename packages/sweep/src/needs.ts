@@ -1,8 +1,8 @@
 import {
   type Answer,
   type Asked,
-  answerNow,
-  type FactsGiven,
+  type LimitTrials,
+  limitTrials,
   type Topic,
 } from '@tarebook/rules/engine';
 
@@ -15,48 +15,41 @@ export type Need = {
 
 type Open = Answer['limits'][number];
 
-const withFact = (facts: FactsGiven, fact: string, value: number, unit: string): FactsGiven => ({
-  ...facts,
-  [fact]: { lo: value, hi: value, unit: unit === '' ? '1' : unit },
-});
-
-/** Whether a limit is kept, margins aside. */
-const isKept = (answer: Answer, id: string): boolean =>
-  answer.limits.some(
-    (limit) => limit.id === id && (limit.state === 'ok' || limit.state === 'care'),
-  );
-
-/** Quantities asked of the vehicle or trailer that are not known, and on which this limit may hang. */
-function candidates(topic: Topic, answer: Answer, { id }: Open): readonly string[] {
-  const decide = answer.missing.filter(({ decides }) => decides.includes(`limit.${id}`));
-  return decide.flatMap(({ fact }) => (topic.facts[fact]?.kind === 'quantity' ? [fact] : []));
+/** The greatest whole number, from one that holds to one that does not, of which it still holds. */
+function lastOf(from: number, to: number, holds: (value: number) => boolean): number {
+  let [good, bad] = [Math.ceil(from), Math.floor(to)];
+  while (bad - good > 1) {
+    const middle = Math.floor((good + bad) / 2);
+    if (holds(middle)) good = middle;
+    else bad = middle;
+  }
+  return good;
 }
 
 /** The figure at which a limit that is open turns, with the fact that turns it by itself. */
 function needFor(
   topic: Topic,
-  asked: Asked,
-  answer: Answer,
-  open: Open,
+  { open, at }: LimitTrials,
+  { id, used }: Open,
 ): readonly [string, Need] | undefined {
-  for (const fact of candidates(topic, answer, open)) {
+  for (const fact of open(id)) {
     const declared = topic.facts[fact];
     if (declared?.kind !== 'quantity') continue;
-    const { unit } = declared;
-    const at = (value: number): boolean => {
-      const facts = withFact(asked.facts, fact, value, unit);
-      return isKept(answerNow(topic, { ...asked, facts }), open.id);
-    };
-    const { lo, hi } = open.used;
+    const { unit, least, most } = declared;
+    /** Whether it is kept, margins aside. */
+    const isKept = (value: number): boolean => ['ok', 'care'].includes(at(id, fact, value));
+    const { lo, hi } = used;
     // A rating must come to what is used at the most.
     if (Number.isFinite(hi) && lo >= 0) {
-      const least = Math.ceil(hi);
-      if (at(least) && !at(Math.max(0, least - 2))) return [fact, { atLeast: least, unit }];
+      const enough = Math.ceil(hi);
+      if (isKept(enough) && !isKept(Math.max(0, enough - 2))) {
+        return [fact, { atLeast: enough, unit }];
+      }
     }
-    const tip = answer.missing.find((each) => each.fact === fact)?.tips;
-    if (tip === null || tip === undefined || typeof tip === 'string') continue;
-    const most = Math.floor(tip.lo);
-    if (most > 0 && at(most) && !at(most + 2)) return [fact, { atMost: most, unit: tip.unit }];
+    // A weight must not come to more than the rest leaves.
+    if (at(id, fact, most) !== 'stop' || !isKept(least)) continue;
+    const last = lastOf(least, most, isKept);
+    if (last > 0) return [fact, { atMost: last, unit }];
   }
   return undefined;
 }
@@ -71,9 +64,11 @@ export function needsOf(
   answer: Answer,
 ): Readonly<Record<string, Need>> {
   const needs: Record<string, Need> = {};
-  for (const open of answer.limits) {
-    if (open.state !== 'unknown') continue;
-    const found = needFor(topic, asked, answer, open);
+  const unknown = answer.limits.filter(({ state }) => state === 'unknown');
+  if (unknown.length === 0) return needs;
+  const trials = limitTrials(topic, asked);
+  for (const open of unknown) {
+    const found = needFor(topic, trials, open);
     if (!found) continue;
     const [fact, need] = found;
     const before = needs[fact];

@@ -29,8 +29,18 @@ describe('on all of that line? in one sentence, with the year and the reason', (
 
   test('one thing is spoken of as one', () => {
     expect(offerSaid(offers, 'hurdle', 'inverter')).toBe(
-      'No: inverter is not offered on the Hurdle line in any year.',
+      'No: the inverter is not offered on the Hurdle line in any year.',
     );
+    const read = readOffers({
+      'offers.csv': 'line,option,as,from\nosier,rails,standard,2024\nosier,TV-1,optional,2025\n',
+      'options.csv': 'id,name\nrails,Tie-down rails in the garage\n',
+      'floor-plans.csv': 'name,first,last\nOsier 19,2023,2027\n',
+    });
+    expect(offerSaid(read, 'osier', 'rails')).toBe(
+      'Not on all: on the Osier line tie-down rails in the garage are standard from model year 2024 on.',
+    );
+    // Nobody gave it a name: it is called as the order sheet calls it.
+    expect(offerSaid(read, 'osier', 'TV-1')).toContain('the TV-1 is an extra to be ordered from');
   });
 });
 

@@ -32,7 +32,7 @@ export type OfferFiles = {
 
 const year: Wanted = { unit: '', least: 1950, most: 2100 };
 
-const offerColumns: Readonly<Record<string, Wanted>> = {
+export const offerColumns: Readonly<Record<string, Wanted>> = {
   line: { called: ['model line'], isNeeded: true },
   option: { called: ['option code', 'code'], isNeeded: true },
   as: { called: ['offered as', 'how'], words: ['standard', 'optional'], isNeeded: true },
@@ -69,9 +69,11 @@ export function readOffers(files: OfferFiles): Offers {
       because,
     };
   });
-  const options = new Map(
-    named.rows.map(({ texts: { id = '', name = id } }) => [id, name] as const),
-  );
+  /** What nobody gave a name is called by its id. */
+  const options = new Map([
+    ...offers.map(({ option }) => [option, option] as const),
+    ...named.rows.map(({ texts: { id = '', name = id } }) => [id, name] as const),
+  ]);
   const years = [
     ...plans.rows.flatMap(({ numbers: { first, last } }) => [written(first), written(last)]),
     ...offers.map(({ from }) => from),
@@ -85,7 +87,17 @@ export function readOffers(files: OfferFiles): Offers {
 
 const capital = (word: string): string => `${word.charAt(0).toUpperCase()}${word.slice(1)}`;
 
-const low = (word: string): string => `${word.charAt(0).toLowerCase()}${word.slice(1)}`;
+/** By what stands before “for a washer”, “in the garage”. */
+const isMany = (name: string): boolean =>
+  /s$/.test(name.split(/ (?:for|in|of|on|under|with) /)[0] ?? name);
+
+/** “heated tanks”, “the inverter”, “the 50-ampere service”, “the TV mount” */
+const called = (name: string): string => {
+  const low = /^\p{Lu}\p{Lu}/u.test(name)
+    ? name
+    : `${name.charAt(0).toLowerCase()}${name.slice(1)}`;
+  return isMany(name) ? low : `the ${low}`;
+};
 
 /** “from 2026 on”, “until 2025”, “2024 to 2025”, “in every year”. */
 function span({ years: [first, last] }: Offers, { from, to }: Offer): string {
@@ -106,12 +118,9 @@ export function offerSaid(offers: Offers, line: string, option: string): string 
   const name = offers.options.get(option) ?? option;
   const found = inOrder(offers, line, option);
   const whole = capital(line);
+  const verb = isMany(name) ? 'are' : 'is';
   if (found.length === 0)
-    return `No: ${low(name)} are not offered on the ${whole} line in any year.`.replace(
-      /(?<!s) are/,
-      ' is',
-    );
-  const verb = name.endsWith('s') ? 'are' : 'is';
+    return `No: ${called(name)} ${verb} not offered on the ${whole} line in any year.`;
   const standard = found.filter(({ as }) => as === 'standard');
   const optional = found.filter(({ as }) => as === 'optional');
   const [first] = standard;
@@ -119,12 +128,13 @@ export function offerSaid(offers: Offers, line: string, option: string): string 
   const why = because ? `, because ${because.because}` : '';
   const ordered = optional.map((each) => span(offers, each)).join(' and ');
   if (!first) {
-    return `Not on all: on the ${whole} line ${low(name)} ${verb} an extra to be ordered ${ordered}${why}.`;
+    return `Not on all: on the ${whole} line ${called(name)} ${verb} an extra to be ordered ${ordered}${why}.`;
   }
   const always = span(offers, first) === 'in every model year';
-  if (always) return `Yes: on the ${whole} line ${low(name)} ${verb} standard in every model year.`;
+  if (always)
+    return `Yes: on the ${whole} line ${called(name)} ${verb} standard in every model year.`;
   const rest = ordered === '' ? '' : `; ${ordered} only where ordered`;
-  return `Not on all: on the ${whole} line ${low(name)} ${verb} standard ${span(offers, first)}${why}${rest}.`;
+  return `Not on all: on the ${whole} line ${called(name)} ${verb} standard ${span(offers, first)}${why}${rest}.`;
 }
 
 export type OfferChange = {

@@ -21,7 +21,7 @@ export type RateBook = {
   readonly refused: readonly RefusedRow[];
 };
 
-const columns: Readonly<Record<string, Wanted>> = {
+export const rateColumns: Readonly<Record<string, Wanted>> = {
   work: { called: ['id', 'code', 'job'], isNeeded: true },
   label: { called: ['name', 'what', 'description'] },
   hours: { called: ['time', 'flat time'], unit: 'h', most: 200, isNeeded: true },
@@ -37,7 +37,7 @@ const columns: Readonly<Record<string, Wanted>> = {
 
 /** A rate book from its file, row by row. */
 export function readRates(text: string, source: RateBook['source']): RateBook {
-  const { rows, refused } = readTable('rates.csv', text, columns, 'work');
+  const { rows, refused } = readTable('rates.csv', text, rateColumns, 'work');
   const rates = rows.map(({ texts: { work = '', label = work }, numbers }) => ({
     ...{ work, label },
     ...{ hours: numbers.hours ?? 0, perHour: numbers.perHour ?? 0, parts: numbers.parts ?? 0 },

@@ -54,6 +54,20 @@ export function delimiterOf(text: string): string {
   return [',', ';', '\t'].toSorted((a, b) => count(b) - count(a))[0] ?? ',';
 }
 
+/** Of two columns that are called the same each keeps its own cells. */
+export function headsOf(record: readonly string[]): readonly string[] {
+  const seen = new Map<string, number>();
+  return record.map((head) => {
+    const count = (seen.get(head) ?? 0) + 1;
+    seen.set(head, count);
+    return count === 1 || head === '' ? head : `${head} (${count})`;
+  });
+}
+
+/** A line that stands alone in its row is a title, where columns follow further down. */
+export const isTitle = (record: readonly string[]): boolean =>
+  record.filter((cell) => cell !== '').length < 2;
+
 const nothingIn = (refused: readonly RefusedRow[]): Sheet => ({
   heads: [],
   rows: [],
@@ -103,8 +117,13 @@ export function readSheet(file: string, text: string): Sheet {
     const at = problem instanceof Error && 'lines' in problem ? Number(problem.lines) : 1;
     return whole('a quote that begins a cell is never closed; close it.', at);
   }
-  const [head, ...body] = Array.isArray(found) ? found.filter(isRaw) : [];
-  const heads = head?.record ?? [];
+  const all = Array.isArray(found) ? found.filter(isRaw) : [];
+  const from = Math.max(
+    0,
+    all.findIndex(({ record }) => !isTitle(record)),
+  );
+  const [head, ...body] = all.slice(from);
+  const heads = headsOf(head?.record ?? []);
   if (heads.length > mostColumns) return whole(`it has over ${mostColumns} columns.`);
   if (body.length > mostRows) return whole(`it has over ${mostRows} rows; split it.`);
   const refused: RefusedRow[] = [];

@@ -37,7 +37,10 @@ export type Table = {
 type Known = { readonly theirs: string; readonly ours: string; readonly unit: string | undefined };
 
 /** Under a name that is known whole, what ends in a unit is a word: “From year” is no number of years. */
-function knownIn(heads: readonly string[], wanted: Readonly<Record<string, Wanted>>): Known[] {
+export function knownIn(
+  heads: readonly string[],
+  wanted: Readonly<Record<string, Wanted>>,
+): Known[] {
   const taken = new Set<string>();
   const named = (words: string): string | undefined =>
     Object.entries(wanted).find(

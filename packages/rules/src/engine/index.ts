@@ -3,6 +3,7 @@ export { bringingCatalogues } from './answer/bringing-catalogues';
 export { answer } from './answer/by-engine';
 export { factsBelow } from './answer/grounds';
 export { gravestFirst } from './answer/levels';
+export { type LimitTrials, limitTrials } from './answer/limit-trials';
 export { dayProblems, inBase, parametersOn } from './answer/parameters';
 export { type QuickOptions, quickly, type Verdict } from './answer/quickly';
 export { againstOf } from './answer/room';
@@ -91,6 +92,7 @@ export {
 } from './rig/rig';
 export { answerSchema } from './schema/answer';
 export { factsSchema, type Schema } from './schema/facts';
+export { type Draw, drawsOf, type Filler, filler } from './spread/draws';
 export type {
   Chance,
   Density,

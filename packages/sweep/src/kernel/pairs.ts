@@ -1,4 +1,10 @@
-import { type Inputs, inBase, parametersOn, type Topic } from '@tarebook/rules/engine';
+import {
+  type Inputs,
+  inBase,
+  type NumberInput,
+  parametersOn,
+  type Topic,
+} from '@tarebook/rules/engine';
 import { type Marks, marksOf, weakened } from './marks';
 import { askEngine, type Found, type KinJudge, kinsReady, type ReadyKins } from './pair-loop';
 import { type Places, placesOf, type Side } from './places';
@@ -16,6 +22,8 @@ export type KernelAsked = {
   readonly program: Program;
   /** Also which limit binds and what is left of it, or the level alone. */
   readonly withRoom: boolean;
+  /** Cells of the case’s lists that are another number with each draw. */
+  readonly moving?: ReadonlySet<NumberInput> | undefined;
 };
 
 /** A row, by its place among all, with every column. */

@@ -1,4 +1,10 @@
-import { type Compiled, compiledOf, type Inputs, type Topic } from '@tarebook/rules/engine';
+import {
+  type Compiled,
+  compiledOf,
+  type Inputs,
+  type NumberInput,
+  type Topic,
+} from '@tarebook/rules/engine';
 import { graph } from './build';
 import { reckoning } from './formulas';
 import type { Ref, Step } from './graph';
@@ -6,7 +12,7 @@ import { fillWith, type Vector, vector } from './lanes';
 import { isOutside, type Places, type Side, toldOf } from './places';
 import { sumName, sumParts } from './program';
 import type { Sides } from './sides';
-import { listedSource } from './source';
+import { drawnCell, listedSource } from './source';
 import { onePlace, readySides, type Stage, type Staged, staged } from './staged';
 import { sumsOf } from './sums';
 import type { NumberSteps } from './values';
@@ -18,6 +24,8 @@ export type Setting = {
   readonly topic: Topic;
   readonly sides: Sides;
   readonly parameters: ReadonlyMap<string, number>;
+  /** Cells of the case’s lists that are another number with each draw. */
+  readonly moving?: ReadonlySet<NumberInput> | undefined;
 };
 
 const sameEverywhere = (sort: Vector['sort'], places: number, value: number): Vector => {
@@ -29,7 +37,7 @@ const sameEverywhere = (sort: Vector['sort'], places: number, value: number): Ve
 const ofCase = ({ topic, parameters }: Setting, facts: Inputs, name: string): number | undefined =>
   name.endsWith(' value')
     ? parameters.get(name.slice(0, -' value'.length))
-    : toldOf(topic, facts, name);
+    : (drawnCell(facts, name) ?? toldOf(topic, facts, name));
 
 type SideStage = Exclude<Stage, 'pairs'>;
 type Beside = (name: string, stage: SideStage) => Vector | undefined;
@@ -108,7 +116,11 @@ export function sumsReady(
 ): (isRefilled: boolean) => Beside | undefined {
   const compiled: Compiled = compiledOf(setting.topic);
   const g = graph();
-  const of = reckoning(g, compiled, listedSource(g, setting.topic, setting.sides, facts));
+  const of = reckoning(
+    g,
+    compiled,
+    listedSource(g, setting.topic, setting.sides, facts, setting.moving),
+  );
   const outputs = new Map<string, { readonly ref: Ref; readonly sort: Step['sort'] }>();
   sumsOf(compiled).forEach((sum, at) => {
     const total = of.total(sum);

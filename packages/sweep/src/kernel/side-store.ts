@@ -25,13 +25,15 @@ const leastKin = 4;
 const mostKin = 24;
 const theRest = 'the rest';
 
+/** One side of a program, in one case after another. */
+type SideStore = {
+  /** Says in which case whatever is read from here on stands. */
+  readonly under: (facts: Inputs) => void;
+  readonly read: (some: readonly Inputs[]) => readonly StoredKin[];
+};
+
 /** One side of a program: its rows or its columns, read by steps that are bound once. */
-export function sideStore(
-  all: Staged,
-  setting: Setting,
-  facts: Inputs,
-  side: Side,
-): (some: readonly Inputs[]) => readonly StoredKin[] {
+export function sideStore(all: Staged, setting: Setting, side: Side): SideStore {
   const { topic, sides } = setting;
   const ids = factsOfSide(topic, sides, side);
   const told = toldOfSide(topic, sides, side);
@@ -47,8 +49,11 @@ export function sideStore(
     rows: side === 'rows' ? own : slots('rows', 0),
     columns: side === 'columns' ? own : slots('columns', 0),
   };
-  const sums = sumsReady(setting, facts, places);
   const { kept, run } = throughSides(all, setting, places);
+  let now: { readonly facts: Inputs; readonly sums: ReturnType<typeof sumsReady> } | undefined;
+  const under = (facts: Inputs): void => {
+    if (now?.facts !== facts) now = { facts, sums: sumsReady(setting, facts, places) };
+  };
 
   /** Reads so many that they fill the block or a part of it; the last stands at all places behind. */
   const read = (some: readonly Inputs[]): boolean => {
@@ -60,8 +65,9 @@ export function sideStore(
       });
       into.of.fill(into.of[some.length - 1] ?? 0, some.length);
     }
-    const beside = sums(true);
-    return beside !== undefined && run(facts, beside, true);
+    if (!now) throw new Error('A side stands in no case.');
+    const beside = now.sums(true);
+    return beside !== undefined && run(now.facts, beside, true);
   };
 
   /** Reads all of them in blocks, one kin after another; blocks in which something lies outside are told. */
@@ -106,7 +112,7 @@ export function sideStore(
     return rest.length > 0 ? [...own, [theRest, rest.toSorted((a, b) => a - b)]] : own;
   };
 
-  return (some) => {
+  const readSome = (some: readonly Inputs[]): readonly StoredKin[] => {
     const kinds = kindsOf(some);
     const order: number[] = [];
     const places = kinds.map(([likeness, members]) => {
@@ -129,10 +135,11 @@ export function sideStore(
       return { likeness, from, members: Int32Array.from(members), values, marks, isWithin };
     });
   };
+  return { under, read: readSome };
 }
 
 /** What the case alone comes to, which every block of a side reckons beside. */
-export function caseStore(all: Staged, setting: Setting, facts: Inputs) {
+export function caseStore(all: Staged, setting: Setting) {
   const none: Places = { kin: [], slots: 0, inputs: new Map() };
   const empty = (of: Side): Places => ({
     ...none,
@@ -143,8 +150,15 @@ export function caseStore(all: Staged, setting: Setting, facts: Inputs) {
     ),
   });
   const places = { rows: empty('rows'), columns: empty('columns') };
-  const beside = sumsReady(setting, facts, places)(true);
   const { kept, run } = throughSides(all, setting, places);
-  const isWithin = beside !== undefined && run(facts, beside, true);
-  return { values: kept.case, marks: marksOf(kept.case, 0, 1), isWithin };
+  let held: Marks | undefined;
+  let now: { readonly facts: Inputs; readonly sums: ReturnType<typeof sumsReady> } | undefined;
+  return (facts: Inputs) => {
+    if (now?.facts !== facts) now = { facts, sums: sumsReady(setting, facts, places) };
+    const beside = now.sums(true);
+    const isWithin = beside !== undefined && run(facts, beside, true);
+    if (isWithin) held = weakened(held, marksOf(kept.case, 0, 1));
+    const marks: Marks = held ?? new Map();
+    return { values: kept.case, marks, isWithin };
+  };
 }

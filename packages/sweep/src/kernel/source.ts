@@ -88,15 +88,34 @@ export function openSource(
   };
 }
 
-/** The same where lists are gone through row by row, their cells as a case tells them. */
-export function listedSource(g: Graph, topic: Topic, sides: Sides, inputs: Inputs): Source {
-  const cell = (column: string, { list, at }: Row): NumberInput => {
-    const input = inputs.get(list);
-    const found =
-      input?.kind === 'rows' ? input.rows[at]?.[column.slice(list.length + 1)] : undefined;
-    if (!found) throw new Error(`There is no “${column}” in row ${at + 1}.`);
-    return found;
-  };
+const cellIn = (inputs: Inputs, column: string, { list, at }: Row): NumberInput => {
+  const input = inputs.get(list);
+  const found =
+    input?.kind === 'rows' ? input.rows[at]?.[column.slice(list.length + 1)] : undefined;
+  if (!found) throw new Error(`There is no “${column}” in row ${at + 1}.`);
+  return found;
+};
+
+const cellMark = 'cell';
+
+/** What a cell comes to that is another with each draw; undefined for a name that is of no such cell. */
+export function drawnCell(inputs: Inputs, name: string): number | undefined {
+  const [mark, list = '', column = '', at = ''] = name.split(' ');
+  return mark === cellMark ? cellIn(inputs, column, { list, at: Number(at) }).lo : undefined;
+}
+
+/**
+ * The same where lists are gone through row by row, their cells as a case tells them.
+ *
+ * @param moving cells that are exact, and another number with each draw: they come in anew
+ */
+export function listedSource(
+  g: Graph,
+  topic: Topic,
+  sides: Sides,
+  inputs: Inputs,
+  moving: ReadonlySet<NumberInput> | undefined,
+): Source {
   return {
     ...openSource(g, topic, sides, () => undefined),
     rows: (list) => {
@@ -104,7 +123,14 @@ export function listedSource(g: Graph, topic: Topic, sides: Sides, inputs: Input
       return input?.kind === 'rows' ? input.rows.map((_, at) => ({ list, at })) : [];
     },
     cell: (column, row) => {
-      const { lo, hi, open, status } = cell(column, row);
+      const found = cellIn(inputs, column, row);
+      const { lo, hi, open, status } = found;
+      if (moving?.has(found)) {
+        const name = [cellMark, row.list, column, row.at].join(' ');
+        const at = g.input(name, 'number', 0, -Infinity, Infinity);
+        const yes = g.truth(true);
+        return { lo: at, hi: at, isOpen: g.truth(false), isGiven: yes, isKnown: yes };
+      }
       return {
         ...{ lo: g.constant(lo), hi: g.constant(hi), isOpen: g.truth(open) },
         ...{ isGiven: g.truth(status !== 'silent'), isKnown: g.truth(status === 'known') },

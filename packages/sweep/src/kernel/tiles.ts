@@ -91,26 +91,27 @@ function lanesFor(size: number): number {
   return Math.min(block, Math.ceil(size / blocks / 32) * 32);
 }
 
+type JudgeRows = (rows: readonly Inputs[]) => (into: Found) => void;
+
 /**
- * Makes columns ready once, and gives what judges some rows with all of them: every program is bound
- * once for rows and columns told alike, however many come. Nothing of a pair is kept.
+ * Makes columns ready, and gives what judges some rows with all of them: every program is bound once
+ * for rows and columns told alike, however many come, and in whatever case they are set one after
+ * another. Nothing of a pair is kept.
  *
  *     columns ──► kin ─┐
  *     some rows ─► kin ┴► tile (rows told alike × columns told alike) ─► found
  */
-export function tiling(
-  { topic, sides, asOf, program, withRoom }: KernelAsked,
-  facts: Inputs,
-  columns: readonly Inputs[],
+export function tilesIn(
+  { topic, sides, asOf, program, withRoom, moving }: KernelAsked,
   by?: Machine,
   mostPlain = soonWorthIt,
-): (rows: readonly Inputs[]) => (into: Found) => void {
+): (facts: Inputs, columns: readonly Inputs[]) => JudgeRows {
   const outputs = [...program.verdict, ...(withRoom ? program.room : [])];
   const all = staged(program.steps, outputs);
-  const setting = { topic, sides, parameters: inBase(parametersOn(topic, asOf), asOf) };
-  const ofCase = caseStore(all, setting, facts);
-  const across = sideStore(all, setting, facts, 'columns')(columns);
-  const readRows = sideStore(all, setting, facts, 'rows');
+  const parameters = inBase(parametersOn(topic, asOf), asOf);
+  const setting = { topic, sides, parameters, moving };
+  const caseIn = caseStore(all, setting);
+  const [ofColumns, ofRows] = [sideStore(all, setting, 'columns'), sideStore(all, setting, 'rows')];
 
   type Tile = ReturnType<typeof tileOf>;
   type KeptTile = {
@@ -120,14 +121,14 @@ export function tiling(
     pairs: number;
   };
   const tiles = new Map<string, KeptTile>();
-  const tileFor = (row: StoredKin, column: StoredKin): Tile => {
+  const tileFor = (ofCase: Marks, row: StoredKin, column: StoredKin): Tile => {
     const key = `${row.likeness}\n${column.likeness}`;
-    const marks = [row.marks, column.marks];
+    const marks = [ofCase, row.marks, column.marks];
     const n = lanesFor(column.members.length);
     let kept = tiles.get(key);
     if (!kept?.by.every((each, at) => each === marks[at])) {
       const special = specialize(all, outputs, (ref) =>
-        [ofCase.marks, ...marks].find((each) => each.has(ref))?.get(ref),
+        marks.find((each) => each.has(ref))?.get(ref),
       );
       if (tiles.size >= mostTiles) tiles.clear();
       kept = { by: marks, special, tile: tileOf(special, n, undefined), pairs: 0 };
@@ -140,17 +141,31 @@ export function tiling(
     return kept.tile;
   };
 
-  return (rows) => {
-    const kinds = readRows(rows).filter(({ isWithin }) => isWithin);
-    return (into) => {
-      into.levels.fill(askEngine);
-      if (!ofCase.isWithin) return;
-      for (const over of kinds) {
-        for (const column of across) {
-          if (!column.isWithin) continue;
-          tileFor(over, column)(ofCase.values, over, column, columns.length, into);
+  return (facts, columns) => {
+    const ofCase = caseIn(facts);
+    for (const each of [ofColumns, ofRows]) each.under(facts);
+    const across = ofColumns.read(columns).filter(({ isWithin }) => isWithin);
+    return (rows) => {
+      const kinds = ofRows.read(rows).filter(({ isWithin }) => isWithin);
+      return (into) => {
+        into.levels.fill(askEngine);
+        if (!ofCase.isWithin) return;
+        for (const over of kinds) {
+          for (const column of across) {
+            const tile = tileFor(ofCase.marks, over, column);
+            tile(ofCase.values, over, column, columns.length, into);
+          }
         }
-      }
+      };
     };
   };
 }
+
+/** The same for columns that are made ready once, in one case. */
+export const tiling = (
+  asked: KernelAsked,
+  facts: Inputs,
+  columns: readonly Inputs[],
+  by?: Machine,
+  mostPlain?: number,
+): JudgeRows => tilesIn(asked, by, mostPlain)(facts, columns);

@@ -1,0 +1,56 @@
+import { accessoryColumns, fitColumns } from './accessories';
+import { columnsOf, type Side } from './columns';
+import { offerColumns } from './offers';
+import { rateColumns } from './rates';
+import { knownIn, type Wanted } from './table';
+
+/** The tables of a catalogue beside its vehicles and trailers. */
+const tableFiles = [
+  'loads.csv',
+  'accessories.csv',
+  'accessory-fits.csv',
+  'rates.csv',
+  'offers.csv',
+  'options.csv',
+  'floor-plans.csv',
+] as const;
+export type TableFile = (typeof tableFiles)[number];
+
+const byName: readonly (readonly [RegExp, TableFile])[] = [
+  [/\bfits?\b/, 'accessory-fits.csv'],
+  [/\baccessor(?:y|ies)\b/, 'accessories.csv'],
+  [/\brates?\b|\brate book\b/, 'rates.csv'],
+  [/\boffers?\b/, 'offers.csv'],
+  [/\boptions?\b/, 'options.csv'],
+  [/\b(?:floor )?plans?\b/, 'floor-plans.csv'],
+  [/\bloads?\b/, 'loads.csv'],
+];
+
+const byColumns: readonly (readonly [TableFile, Readonly<Record<string, Wanted>>])[] = [
+  ['offers.csv', offerColumns],
+  ['accessory-fits.csv', fitColumns],
+  ['rates.csv', rateColumns],
+  ['accessories.csv', accessoryColumns],
+  ['loads.csv', { name: { isNeeded: true }, list: { isNeeded: true }, weight: { isNeeded: true } }],
+];
+
+/** Without one of these nobody takes a sheet for a list of vehicles or trailers. */
+const telling = ['dryWeight', 'gvwr', 'maxTrailerWeight', 'placardPayload', 'curbWeight'];
+
+/**
+ * Which table a sheet is, by what it is called, else by its columns; undefined where it is none, or
+ * rather a list of vehicles or trailers.
+ */
+export function tableOfSheet(file: string, heads: readonly string[]): TableFile | undefined {
+  const name = file.toLowerCase().replace(/[^a-z]+/g, ' ');
+  if (/\b(?:vehicle|trailer)s?\b/.test(name)) return undefined;
+  const isOfSide = (side: Side): boolean =>
+    columnsOf(side, heads).some(({ ours }) => ours !== undefined && telling.includes(ours));
+  if (isOfSide('vehicle') || isOfSide('trailer')) return undefined;
+  const called = byName.find(([words]) => words.test(name))?.[1];
+  if (called !== undefined) return called;
+  return byColumns.find(([, wanted]) => {
+    const known = new Set(knownIn(heads, wanted).map(({ ours }) => ours));
+    return Object.entries(wanted).every(([column, { isNeeded }]) => !isNeeded || known.has(column));
+  })?.[0];
+}
