@@ -44,8 +44,8 @@ export const usedFacts = part({
         ['sound', 'surface-rust', 'rust-through', 'hanger-cracked', 'cracked'],
         'Frame and spring hangers',
         'the frame',
-        'Is the frame sound, rusty on its surface, rusted through or cracked, or is it a spring hanger that is cracked?',
-        'from beside it with a lamp, a screwdriver against the rust; the A-frame and both sides of every hanger above all',
+        'Is the frame sound, a bit rusty, rusted through or cracked, or is just a spring hanger cracked?',
+        'from beside it with a lamp, a screwdriver on the rust; most of all the A-frame and both sides of each hanger',
       ),
       means:
         'A hanger holds the spring; it is a part that a frame shop welds or replaces. The rail it hangs on is the frame itself.',
