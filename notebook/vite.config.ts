@@ -123,7 +123,7 @@ const base =
 
 /** What judges a case of whatever topic; what only some topics reckon with stays with them. */
 const judging =
-  /[\\/]engine[\\/](formula[\\/](?!catalogued|dimensions|standing-on|sun)|answer[\\/](?!catalogued|bringing|by-engine)|condition[\\/](operators|rules|walk)|missing[\\/]|trace[\\/])|[\\/]node_modules[\\/]jsep[\\/]/;
+  /[\\/]engine[\\/](formula[\\/](?!catalogued|dimensions|standing-on|sun)|answer[\\/](?!catalogued|bringing|by-engine|limit-trials|quickly)|condition[\\/](operators|rules|walk)|missing[\\/]|trace[\\/])|[\\/]node_modules[\\/]jsep[\\/]/;
 
 /** The small parts that a first case is drawn with; each by itself would be a script of its own. */
 const drawing =
