@@ -26,7 +26,7 @@ test('a line is a case with its facts, its people, its own words, and where each
   const { facts, readFrom, front, troubles } = made(line);
   expect(troubles).toEqual([]);
   expect(facts['vehicle.maxTrailerWeight']).toBe('5,000 lb');
-  expect(readFrom['vehicle.maxTrailerWeight']).toBe('said: “rated five thousand”');
+  expect(readFrom['vehicle.maxTrailerWeight']).toBe('said: “crossover rated five thousand”');
   // Nobody said which weight: it is asked, and not assumed.
   expect(facts['trailer.dryWeight']).toBe('unknown');
   expect(facts['load.occupants']).toHaveLength(5);
