@@ -3,8 +3,9 @@ import { PlainElement } from '../elements/plain-element';
 import { type CaseView, isAnswered } from '../sections/case-view';
 import './fact-picker';
 import { folds, thisCase } from './folds';
+import './load-keys';
 
-/** All that stands behind a ticket, a line each; with the choice of one fact more it comes once the verdict is drawn. */
+/** All that stands behind a ticket, a line each; with the named loads and the choice of one fact more it comes once the verdict is drawn. */
 export class CaseBehind extends PlainElement {
   static override properties = { view: { attribute: false } };
   declare view: CaseView;

@@ -1,8 +1,9 @@
-import type { CaseDocument } from '@tarebook/casebook';
+import type { Block, CaseDocument } from '@tarebook/casebook';
 import { html, nothing } from 'lit';
 import type { CaseView, Section } from '../sections/case-view';
+import { firstWords } from '../sections/first-words';
+import { onceAsked } from '../sections/once-shown';
 import { partsOf } from '../sections/parts';
-import { firstWords, written } from '../sections/written';
 import { canRedo, canUndo, redo, undo } from '../state/history';
 import { fold } from './case-fold';
 
@@ -29,6 +30,13 @@ const steps = ({ history, go }: CaseView) => html`<div class="steps-back noprint
   <button type="button" ?disabled=${!canRedo(history)} @click=${() => go(redo)}>Redo</button>
 </div>`;
 
+const words = onceAsked(() => import('../sections/case-words'));
+
+function asAsked(view: CaseView, blocks: readonly Block[]) {
+  words();
+  return html`<case-words .view=${view} .blocks=${blocks}></case-words>`;
+}
+
 /** What the case is called, what stands in the way of an answer, and what was asked. */
 export const head: Section = (view) => {
   const { doc, topic, notice } = view;
@@ -47,7 +55,7 @@ export const head: Section = (view) => {
     ${stray(doc)}
     ${
       asked
-        ? html`<div class="question">${fold({ name: 'question', heading: firstWords(question) }, () => written(view, question))}</div>`
+        ? html`<div class="question">${fold({ name: 'question', heading: firstWords(question) }, () => asAsked(view, question))}</div>`
         : nothing
     }
   `;

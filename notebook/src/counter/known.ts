@@ -8,7 +8,6 @@ import { movedFacts } from '../state/judged';
 import { peopleInWords, peopleList } from '../state/people';
 import { fold } from './case-fold';
 import './fact-row';
-import './load-keys';
 import './next-question';
 import './people-steppers';
 

@@ -3,17 +3,19 @@ import { isShared } from '../state/is-shared';
 import { type Section, whenAnswered } from './case-view';
 import { onceAsked, onceShown } from './once-shown';
 import { partsOf } from './parts';
-import { written } from './written';
 
 /** What is printed, read once the case stands. */
-const load = onceShown(() => import('../elements/print-sheet'));
+const load = onceShown(() =>
+  Promise.all([import('../elements/print-sheet'), import('./case-words')]),
+);
 
 /** What is printed. */
 export const sheet = whenAnswered((view) => {
   load();
   const { doc, answer, topic, system, name, current: isCurrent } = view;
   // The asker's own words; what stands after them is for whoever answers.
-  const question = written(view, partsOf(doc.blocks).question.slice(0, 1));
+  const asked = partsOf(doc.blocks).question.slice(0, 1);
+  const question = html`<case-words .view=${view} .blocks=${asked}></case-words>`;
   return html`<print-sheet .doc=${doc} .answer=${answer} .topic=${topic} .system=${system}
     .current=${isCurrent} .name=${name} .question=${question}></print-sheet>`;
 });

@@ -2,7 +2,7 @@ import { html, noChange, nothing } from 'lit';
 import '../counter/case-ticket';
 import { head, stray } from '../counter/head';
 import { known } from '../counter/known';
-import { countedIn } from '../counter/load-keys';
+import { countedIn } from '../counter/loads-counted';
 import type { AnsweredView, CaseView } from '../sections/case-view';
 import { shared } from '../sections/leave';
 import { onceAsked, onceDrawn } from '../sections/once-shown';
