@@ -245,9 +245,12 @@ describe('a rating can never be loosened', () => {
     },
     formulas: {
       ...shelf.formulas,
-      'rating.sagged': formula(
-        "choose(known(shelf.span) && shelf.braced == 'no', kind.strength * (1 - sag.loss), kind.strength)",
-      ),
+      'rating.sagged': {
+        ...formula(
+          "choose(known(shelf.span) && shelf.braced == 'no', kind.strength * (1 - sag.loss), kind.strength)",
+        ),
+        within: ['kind.strength * (1 - sag.loss)', 'kind.strength'],
+      },
     },
     limits: {
       'all-boxes': {

@@ -85,7 +85,7 @@ describe('no value is used out of its time', () => {
 
   test.each(['yesterday', '2026-02-30', '2026-13-01', '20260101', ''])('“%s” is no day', (asOf) => {
     expect(messageOn(changing, asOf)).toBe(
-      `\`as-of\`: “${asOf}” is not a day; write a day such as 2026-11-01.`,
+      `\`as-of\`: ${asOf === '' ? 'an empty text' : `“${asOf}”`} is not a day; write a day such as 2026-11-01.`,
     );
   });
 
