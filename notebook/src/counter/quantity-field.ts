@@ -57,7 +57,8 @@ export class QuantityField extends PlainElement {
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has('text') && this.text !== this.sent) {
+    // What was typed of one fact is never left standing for another, however late the case follows.
+    if (changed.has('fact') || (changed.has('text') && this.text !== this.sent)) {
       const entry = entryOf(this.text, this.unit);
       this.typed = entry.typed;
       this.unitNow = entry.typed === '' ? firstUnit(this.unit, this.system) : entry.unit;
