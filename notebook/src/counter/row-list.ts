@@ -1,7 +1,7 @@
 import type { ListRow } from '@tarebook/casebook';
 import type { Column, Topic } from '@tarebook/rules/engine';
 import type { UnitSystem } from '@tarebook/rules/quantity';
-import { html, nothing } from 'lit';
+import { html, LitElement, nothing } from 'lit';
 import { PlainElement } from '../elements/plain-element';
 import { cellRefusal } from '../state/refused';
 import './quantity-field';
@@ -32,6 +32,7 @@ export class RowDropped extends CustomEvent<{ list: string; row: number }> {
 
 const saysTheSame = (a: ListRow, b: ListRow | undefined): boolean =>
   a.label === b?.label &&
+  Object.keys(a.cells).length === Object.keys(b.cells).length &&
   Object.entries(a.cells).every(([id, { text }]) => b.cells[id]?.text === text);
 
 /** Of what is typed elsewhere a list is not drawn anew. */
@@ -55,6 +56,8 @@ export class RowList extends PlainElement {
   declare columns: readonly string[];
   declare rows: readonly ListRow[];
   declare system: UnitSystem;
+  /** The id of the field of a row that was just added. */
+  private wanted: string | undefined;
 
   private cell(row: ListRow, index: number, id: string, column: Column, several: boolean) {
     const label = `${row.label || `Row ${index + 1}`}: ${column.label}`;
@@ -89,13 +92,24 @@ export class RowList extends PlainElement {
     const at = this.rows.length;
     this.dispatchEvent(new RowAdded(this.fact, label, cells));
     field.value = '';
-    // The new row's field is there with the next drawing of the page.
-    requestAnimationFrame(() => {
-      setTimeout(() => {
-        this.querySelector<HTMLElement>(`[id="cell-${this.fact}-${at}-${needed[0]}"]`)?.focus();
-      });
-    });
+    this.wanted = `cell-${this.fact}-${at}-${needed[0]}`;
   };
+
+  protected override updated(): void {
+    void this.goToNew();
+  }
+
+  /** To the field of a row just added, once it is drawn: the case follows when it has been read. */
+  private async goToNew(): Promise<void> {
+    const { wanted } = this;
+    if (wanted === undefined) return;
+    const fields = [...this.querySelectorAll('quantity-field')];
+    await Promise.all(fields.map((each) => each instanceof LitElement && each.updateComplete));
+    const field = this.querySelector<HTMLElement>(`[id="${wanted}"]`);
+    if (!field || this.wanted !== wanted) return;
+    this.wanted = undefined;
+    field.focus();
+  }
 
   protected override render() {
     const declared = this.topic.facts[this.fact];
