@@ -39,7 +39,7 @@ export const margins = [5, 10, 15] as const;
 
 /** The house with so much of each rating kept free in place of its own margins. */
 export const withMargin = (house: House | undefined, percent: number): House => {
-  const own = house ?? { topic: 'tow-fit', name: '', parameters: {} };
+  const own = house?.name ? house : { topic: 'tow-fit', name: 'This yard', parameters: {} };
   const kept = { value: percent, unit: '%', reason: 'Chosen on the picture of all pairs.' };
   const all = ['margin.towRating', 'margin.other', 'margin.trailerTires'].map((id) => [id, kept]);
   return { ...own, parameters: { ...own.parameters, ...Object.fromEntries(all) } };
