@@ -110,10 +110,22 @@ export class YardMatrix extends PlainElement {
     if (told.kind === 'refused') this.notice = told.says;
     else if (told.kind === 'pair') this.pair = told.pair;
     else if (told.kind === 'begun') {
+      // The pair in sight stays in sight where the same yard is judged by other margins.
+      const vehicle = this.vehicles[this.at.row]?.name;
+      const trailer = this.trailers[this.at.column]?.name;
       this.vehicles = told.vehicles;
       this.trailers = told.trailers;
       this.found = new Uint8Array(told.vehicles.length * told.trailers.length).fill(notJudged);
-      this.at = { row: 0, column: 0 };
+      this.at = {
+        row: Math.max(
+          0,
+          told.vehicles.findIndex(({ name }) => name === vehicle),
+        ),
+        column: Math.max(
+          0,
+          told.trailers.findIndex(({ name }) => name === trailer),
+        ),
+      };
       this.sift();
       this.look();
       this.requestUpdate();
