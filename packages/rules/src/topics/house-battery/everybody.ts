@@ -13,7 +13,7 @@ const howFull: ForEverybody = {
   clauses: { 'battery.voltage': 'the meter shows {value}' },
   fromTold: [
     {
-      says: 'On a flooded lead battery left alone overnight {battery.voltage} means {battery.stateOfCharge} of full. Below half, charge it the same day. On lithium the voltage says almost nothing.',
+      says: 'If nothing charged it or drew on it overnight, a flooded lead battery at {battery.voltage} has about {battery.stateOfCharge} left. While it charges, the voltage says nothing; on lithium it says almost nothing.',
       given: {
         'battery.chemistry': 'flooded',
         'battery.reading': 'at-rest',
