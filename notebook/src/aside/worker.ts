@@ -4,6 +4,7 @@ import type { QuestionsAsked } from '../questions/answer-shapes';
 import { changesOf } from './changes-of';
 import type { ExerciseWanted } from './exercise-made';
 import type { ExercisesAsked } from './exercises-of';
+import type { KnownAsked } from './known-of';
 import { type TrialAsked, trialBegins, trialOf } from './trial';
 import { verdictOf } from './verdict-of';
 
@@ -13,6 +14,7 @@ export type AskedAside =
   | ({ readonly kind: 'changes' } & ChangeAsked)
   | ({ readonly kind: 'trial' } & TrialAsked)
   | ({ readonly kind: 'exercises' } & ExercisesAsked)
+  | ({ readonly kind: 'known' } & KnownAsked)
   | ({ readonly kind: 'make' } & ExerciseWanted)
   | ({ readonly kind: 'questions' } & QuestionsAsked);
 
@@ -40,6 +42,12 @@ addEventListener('message', async ({ data }: MessageEvent<AskedAside>) => {
     import('./exercise-made')
       .then(({ exerciseMade }) => exerciseMade(data, (tried) => postMessage({ tried })))
       .then((made) => postMessage({ made }), aloud);
+    return;
+  }
+  if (data.kind === 'known') {
+    import('./known-of')
+      .then(({ knownIn }) => knownIn(data))
+      .then((known) => postMessage(known), aloud);
     return;
   }
   if (data.kind === 'changes') {

@@ -1,4 +1,5 @@
 import { html, nothing, type PropertyValues } from 'lit';
+import type { Open } from '../elements/known-said';
 import { mark } from '../elements/marks';
 import { PlainElement } from '../elements/plain-element';
 import type { Ticket, TicketFigure } from '../state/ticket';
@@ -39,6 +40,7 @@ const figureWords: Readonly<Record<TicketFigure['of'], string>> = {
 export class CaseTicket extends PlainElement {
   static override properties = {
     ticket: { attribute: false },
+    of: { attribute: false },
     about: { attribute: false },
     counted: { attribute: false },
     house: { attribute: false },
@@ -46,6 +48,8 @@ export class CaseTicket extends PlainElement {
     spoken: { state: true },
   };
   declare ticket: Ticket;
+  /** The text it is of. */
+  declare of: Open;
   /** What it is about, and as of which day. */
   declare about: string;
   /** Loads that were taken by name, as they are said. */
@@ -71,6 +75,10 @@ export class CaseTicket extends PlainElement {
 
   protected override updated(changed: PropertyValues<this>): void {
     if (!changed.has('ticket')) return;
+    // Only what cannot be said needs it; it draws what was handed to it before it came.
+    if (this.ticket.kind === 'verdict' && this.ticket.ask) {
+      void import('../elements/known-said').catch(() => undefined);
+    }
     const says = this.inWords();
     clearTimeout(this.timer);
     if (says === this.spoken) return;
@@ -97,6 +105,7 @@ export class CaseTicket extends PlainElement {
     return html`
       <p class="word">${mark(level)}<span>${word}</span></p>
       ${figure ? this.figure(figure) : nothing}
+      ${ask ? html`<known-said .of=${this.of}></known-said>` : nothing}
       <p class="one">${ask ? html`${ask.ask} <span class="soft">${ask.says}</span>` : sentence}</p>
       <div class="ticket-acts noprint">
         ${acts.map(

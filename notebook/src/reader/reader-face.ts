@@ -9,7 +9,7 @@ import { limitBar } from '../elements/limit-bar';
 import { mark, stateWords } from '../elements/marks';
 import { PlainElement } from '../elements/plain-element';
 import { pageAddress } from '../elements/share-case';
-import type { AnsweredView } from '../sections/case-view';
+import { type AnsweredView, openOf } from '../sections/case-view';
 import { limitRowsOf } from '../sections/limits';
 import { partsOf } from '../sections/parts';
 import { written } from '../sections/written';
@@ -18,6 +18,7 @@ import { linkFor } from '../state/link';
 import { ownName } from '../state/link-name';
 import { nextSteps, type Reason, reasonsOf } from '../state/reasons';
 import type { Ticket } from '../state/ticket';
+import '../elements/known-said';
 import './ask-back';
 
 /** The face that belongs to the counter is asked for. */
@@ -70,6 +71,7 @@ export class ReaderFace extends PlainElement {
         <p class="one">${labels === '' ? 'Something in this case cannot be read.' : `${labels}: this cannot be read as it stands.`}</p>
       </section>`;
     }
+    const { view } = this;
     const { level, word, figure, sentence } = ticket;
     return html`<section class="ticket reader-ticket level-${level}" aria-label="Verdict">
       <p class="word">${mark(level)}<span>${word}</span></p>
@@ -78,6 +80,7 @@ export class ReaderFace extends PlainElement {
           ? html`<p class="big"><span class="num">${figure.number}</span><span class="unit">${figure.unit} ${figure.of}</span></p>`
           : nothing
       }
+      ${level === 'unknown' && view.topic ? html`<known-said .of=${openOf(view.topic, view)}></known-said>` : nothing}
       <p class="one">${sentence}</p>
     </section>`;
   }

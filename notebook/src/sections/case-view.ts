@@ -2,6 +2,7 @@ import type { CaseDocument } from '@tarebook/casebook';
 import type { Answer, Topic } from '@tarebook/rules/engine';
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { nothing, type TemplateResult } from 'lit';
+import type { Open } from '../elements/known-said';
 import type { History } from '../state/history';
 import type { Judged } from '../state/judged';
 import type { Ticket } from '../state/ticket';
@@ -46,6 +47,11 @@ export type AnsweredView = CaseView & { readonly topic: Topic; readonly answer: 
 export type Section<View extends CaseView = CaseView> = (
   view: View,
 ) => TemplateResult | typeof nothing;
+
+/** The text whose verdict cannot be said, for what can be said of it all the same. */
+export const openOf = ({ id }: Topic, { doc: { text }, system }: CaseView): Open => ({
+  ...{ topic: id, text, system },
+});
 
 export const isAnswered = (view: CaseView): view is AnsweredView =>
   view.topic !== undefined && view.answer !== undefined;

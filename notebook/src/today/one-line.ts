@@ -9,7 +9,7 @@ import '../counter/next-question';
 import '../counter/people-steppers';
 import type { PersonStepped } from '../counter/people-steppers';
 import { PlainElement } from '../elements/plain-element';
-import { type CaseView, isAnswered } from '../sections/case-view';
+import { type CaseView, isAnswered, openOf } from '../sections/case-view';
 import { begin } from '../state/history';
 import { type Judged, judge } from '../state/judged';
 import { beginOwn } from '../state/own-case';
@@ -227,7 +227,7 @@ export class OneLine extends PlainElement {
     if (!view?.ticket || !view.topic) return nothing;
     const { answer, topic } = view;
     const about = `${topic.title}${answer ? ` · as of ${answer.asOf}` : ''}`;
-    return html`<case-ticket .ticket=${view.ticket} .about=${about} .counted=${''}
+    return html`<case-ticket .ticket=${view.ticket} .of=${openOf(view.topic, view)} .about=${about} .counted=${''}
       .house=${answer?.house ? `Reckoned with the numbers of ${answer.house.name}.` : ''} .said=${this.said}></case-ticket>`;
   }
 

@@ -3,7 +3,7 @@ import '../counter/case-ticket';
 import { head, stray } from '../counter/head';
 import { known } from '../counter/known';
 import { countedIn } from '../counter/loads-counted';
-import type { AnsweredView, CaseView } from '../sections/case-view';
+import { type AnsweredView, type CaseView, openOf } from '../sections/case-view';
 import { shared } from '../sections/leave';
 import { onceAsked, onceDrawn } from '../sections/once-shown';
 
@@ -14,10 +14,11 @@ const readerFace = onceAsked(() => import('../reader/reader-face'));
 const isRig = ({ topic }: CaseView): boolean =>
   Object.keys(topic?.facts ?? {}).some((id) => /^(vehicle|trailer)\./.test(id));
 
-function ticketPart({ ticket, doc, topic, answer, said }: CaseView) {
+function ticketPart(view: CaseView) {
+  const { ticket, doc, topic, answer, said } = view;
   if (!ticket || !topic) return nothing;
   const about = `${topic.title}${answer ? ` · as of ${answer.asOf}` : ''}`;
-  return html`<case-ticket .ticket=${ticket} .about=${about} .counted=${countedIn(doc)}
+  return html`<case-ticket .ticket=${ticket} .of=${openOf(topic, view)} .about=${about} .counted=${countedIn(doc)}
     .house=${answer?.house ? `Reckoned with the numbers of ${answer.house.name}.` : ''} .said=${said}></case-ticket>`;
 }
 

@@ -65,6 +65,7 @@ export {
   formNames,
   formOf,
   formsOf,
+  knownOf,
   writtenForm,
 } from './forms/forms';
 export { fitted, ifShort, may, must, type Part, secondsOf, wordsIn } from './forms/length';

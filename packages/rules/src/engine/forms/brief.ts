@@ -5,9 +5,9 @@ import { text } from '../words/value';
 import { askedFigure, askedFirst } from './asking';
 import { decidersOf, isAskedOf } from './deciding';
 import { fittedWith, type Part } from './length';
-import type { Matter } from './matter';
+import { isAnythingTold, type Matter } from './matter';
 import { isRuleWanted, limitOf } from './parts';
-import { ruleSaid } from './rule';
+import { fromToldSaid, ruleSaid } from './rule';
 import { settled } from './settled';
 import { unsettled } from './unsettled';
 import { urgently } from './urgent';
@@ -47,6 +47,24 @@ export const post = (matter: Matter, asking: string | undefined): Written =>
 const isSame = (a: Sayable, b: Sayable | undefined): boolean =>
   JSON.stringify(a) === JSON.stringify(b);
 
+/** What is made of the little that was told, where no limit can be said to be near or far. */
+function madeOfTold(matter: Matter, asking: string | undefined): readonly Sayable[] {
+  if (!isRuleWanted(matter)) return [];
+  const { said, isWorked } = fromToldSaid(matter, asking);
+  return isWorked ? said : [];
+}
+
+/**
+ * What can be said though the verdict cannot: what was asked, what was told comes to, or the rule; '' where
+ * there is nothing of the kind, or where something urgent is said instead.
+ */
+export function known(matter: Matter, asking: string | undefined): string {
+  if (levelOf(matter) !== 'unknown' || urgentSaid(matter).length > 0) return '';
+  const rule = isRuleWanted(matter) && isAnythingTold(matter) ? ruleSaid(matter, asking) : [];
+  const [first] = [...askedFirst(matter, asking), ...madeOfTold(matter, asking), ...rule];
+  return first ? sayer({ ...matter.voice })(first) : '';
+}
+
 /** The counter: the word, one figure, one sentence; the word is not said twice. */
 export function ticket(matter: Matter, asking: string | undefined): string {
   const say = sayer({ ...matter.voice });
@@ -59,11 +77,19 @@ export function ticket(matter: Matter, asking: string | undefined): string {
   const verdict = verdictSaid(matter);
   const isWord = level !== 'if' && level !== 'unknown';
   const asked = askedFirst(matter, asking).filter((each) => !(isWord && isSame(each, verdict[0])));
-  const isOpen = isRuleWanted(matter);
-  const rule = isOpen ? ruleSaid(matter, asking) : [];
+  const rule = isRuleWanted(matter) ? ruleSaid(matter, asking) : [];
   const [main] = level === 'stop' ? decidersOf(matter, asking) : [];
   const stops = main && !isAskedOf(matter, asking, main) ? main.wrong : [];
-  const candidates = [urgent, ...stops, ...asked, ...rule, limit, first, ...verdict];
+  const candidates = [
+    urgent,
+    ...stops,
+    ...asked,
+    ...madeOfTold(matter, asking),
+    ...rule,
+    limit,
+    first,
+    ...verdict,
+  ];
   const sentence = candidates.find((each) => each !== undefined);
   return say(
     message('ticket', {

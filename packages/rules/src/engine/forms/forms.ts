@@ -4,7 +4,7 @@ import type { Topic } from '../define/shapes';
 import { remedies } from '../remedy/remedies';
 import { askingOf } from './asking';
 import { askBack, slip } from './back';
-import { post, spoken, ticket } from './brief';
+import { known, post, spoken, ticket } from './brief';
 import { everybodyOf } from './everybody/everybody';
 import { type Changes, letter, page } from './long';
 import { type Matter, matterOf } from './matter';
@@ -75,6 +75,19 @@ export function writtenForm(
   const matter = matterOf(topic, asked);
   refuseAsking(topic, options.asking);
   return writers[name](matter, askingOf(matter, options.asking), options);
+}
+
+/**
+ * The sentence that can be said though the verdict cannot: “A trailer of 4,300 lb empty comes to about
+ * 4,816 lb on the road …”; '' where the verdict stands or there is nothing of the kind.
+ *
+ * @throws InputError as `answer` does
+ */
+export function knownOf(topic: Topic, asked: Asked, options: FormOptions = {}): string {
+  refuseOptions(options);
+  const matter = matterOf(topic, asked);
+  refuseAsking(topic, options.asking);
+  return known(matter, askingOf(matter, options.asking));
 }
 
 /**
