@@ -27,7 +27,8 @@ describe('what can be said though the verdict cannot', () => {
 
   test('is the rule where nothing can be made of what was told', () => {
     const facts = { 'supply.point': 'after-regulator' };
-    expect(knownOf(gasSupply, { facts, asOf })).toBe(gasSupply.everybody?.any?.rule);
+    const rules = Object.values(gasSupply.everybody ?? {}).map(({ rule }) => rule);
+    expect(rules).toContain(knownOf(gasSupply, { facts, asOf }));
   });
 
   test.each(Object.values(topics).map((topic) => ({ id: topic.id, topic })))(
