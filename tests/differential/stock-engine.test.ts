@@ -1,5 +1,6 @@
-import { publish, towFit } from '@tarebook/rules';
+import { publish } from '@tarebook/rules';
 import type { Topic } from '@tarebook/rules/engine';
+import { towFit } from '@tarebook/rules/tow-fit';
 import fc from 'fast-check';
 import { Engine } from 'json-rules-engine';
 import { describe, expect, test } from 'vitest';
