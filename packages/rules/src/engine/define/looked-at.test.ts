@@ -31,7 +31,7 @@ const house = withHouse(towFit, {
 
 const isTopic = (value: unknown): value is Topic =>
   typeof value === 'object' && value !== null && 'limits' in value && 'outcomes' in value;
-const ofIndex = Object.values(index).filter(isTopic);
+const ofIndex = Object.values<unknown>(index).filter(isTopic);
 
 describe('a rule set of the index is what judges of the whole one', () => {
   test.each(ofIndex.map((topic) => [topic.id, topic] as const))('%s', (id, topic) => {
