@@ -49,7 +49,6 @@ const never = [
 /** [package, the one module that may import it] */
 const behindOneModule = [
   ['json-rules-engine', 'packages/rules/src/engine/condition/library\\.ts$'],
-  ['jsep', 'packages/rules/src/engine/formula/parse\\.ts$'],
 ];
 
 module.exports = {

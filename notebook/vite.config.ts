@@ -98,32 +98,13 @@ function wordsApart(): Plugin {
   };
 }
 
-/**
- * A rule set is looked through before its first answer. Those of the page were when they were built
- * (`checkTopic`, in the tests), and what comes from outside is by `topicFromPublished`: the page does
- * not do it again before a first verdict, and does without the code.
- */
-function checkedBefore(): Plugin {
-  const without = '\0checked-before';
-  return {
-    name: 'checked-before',
-    enforce: 'pre',
-    resolveId: (source, importer) =>
-      source === '../check/sound' && /[\\/]engine[\\/]answer[\\/]answer\.ts$/.test(importer ?? '')
-        ? without
-        : undefined,
-    load: (module) =>
-      module === without ? 'export const refuseUnsound = () => undefined;' : undefined,
-  };
-}
-
 /** Lit and its first elements, quantities, and the shapes of rule sets. */
 const base =
   /node_modules[\\/](@lit|lit|lit-html|lit-element)[\\/](?!.*(unsafe|repeat))|[\\/](quantity[\\/]|engine[\\/]define[\\/]topic\.ts|plain-element\.ts|idle\.ts)/;
 
 /** What judges a case of whatever topic; what only some topics reckon with stays with them. */
 const judging =
-  /[\\/]engine[\\/](formula[\\/](?!catalogued|dimensions|standing-on|sun)|answer[\\/](?!catalogued|bringing|by-engine|limit-trials|quickly)|condition[\\/](operators|rules|walk)|missing[\\/]|trace[\\/])|[\\/]node_modules[\\/]jsep[\\/]/;
+  /[\\/]engine[\\/](formula[\\/](?!catalogued|dimensions|standing-on|sun)|answer[\\/](?!catalogued|bringing|by-engine|limit-trials|quickly)|condition[\\/](operators|rules|walk)|missing[\\/]|trace[\\/])/;
 
 /** The small parts that a first case is drawn with; each by itself would be a script of its own. */
 const drawing =
@@ -142,7 +123,6 @@ export default defineConfig({
     kernel(here('.')),
     yardForVite(),
     wordsApart(),
-    checkedBefore(),
     besideTheFirst(here('./src/tare-page.ts')),
     // The built files, kept on the device so that the page opens without a network. The page
     // registers the worker itself, once everything else is done (src/offline).

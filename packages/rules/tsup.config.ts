@@ -1,5 +1,6 @@
 import { readdirSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { defineConfig, type Options } from 'tsup';
 import ts from 'typescript';
@@ -19,7 +20,7 @@ const topics: readonly (readonly [string, string])[] = readdirSync(
 const isMade = (made: ts.Expression, text: string): boolean =>
   !ts.isArrowFunction(made) && !ts.isStringLiteralLike(made) && /[(.]/.test(text);
 
-/** The text of a file of rule sets, with each of its constants made by a call known to be pure. */
+/** The text of a file, with each of its constants made by a call known to be pure. */
 function withPureData(text: string): string {
   const file = ts.createSourceFile('data.ts', text, ts.ScriptTarget.Latest);
   const made = file.statements
@@ -33,20 +34,42 @@ function withPureData(text: string): string {
 }
 
 /**
- * A rule set is data, but made by calls and of parts of other data, and a bundler must take either
- * for something that may have an effect. Told that it has none, it leaves out every rule set that a
- * program does not ask.
+ * A rule set is data, but made by calls and of parts of other data, and so are tables of the engine; a
+ * bundler must take either for something that may have an effect. Told that it has none, it leaves out
+ * every rule set that a program does not ask, and all of the engine that it does not use.
  */
 const pureData: NonNullable<Options['esbuildPlugins']>[number] = {
   name: 'pure-data',
   setup(build) {
-    build.onLoad(
-      { filter: /\/src\/(trade|topics|engine\/(schema|words))\/.*\.ts$/ },
-      async ({ path }) => ({
-        contents: withPureData(await readFile(path, 'utf8')),
-        loader: 'ts',
-      }),
+    build.onLoad({ filter: /\/packages\/rules\/src\/.*\.ts$/ }, async ({ path, suffix }) => ({
+      contents: withPureData(await readFile(path, 'utf8')),
+      loader: 'ts',
+      ...(suffix === '?judging' && { pluginData: judgingOnly }),
+    }));
+  },
+};
+
+/** What of a topic's own files stands beside an answer; `judging` in the sources leaves the same out. */
+const besideAnswers = /^\.\/(asked|askings|everybody|how|called|changes)$/;
+
+/**
+ * What the index exports of a rule set only judges, so that a bundler has no need to take the rest:
+ * each topic's own file once more, with nothing in place of what stands beside an answer.
+ */
+const judgingOnly: NonNullable<Options['esbuildPlugins']>[number] = {
+  name: 'judging-only',
+  setup(build) {
+    build.onResolve({ filter: /^\.\/topics\/[a-z-]+\/index$/ }, ({ path, resolveDir }) => ({
+      path: join(resolveDir, `${path}.ts`),
+      suffix: '?judging',
+    }));
+    build.onResolve({ filter: besideAnswers }, ({ pluginData }) =>
+      pluginData === judgingOnly ? { path: 'beside', namespace: 'nothing' } : undefined,
     );
+    build.onLoad({ filter: /.*/, namespace: 'nothing' }, () => ({
+      contents:
+        'export const askings = undefined, everybody = askings, how = askings, called = askings, changes = askings;',
+    }));
   },
 };
 
@@ -77,7 +100,7 @@ export default defineConfig({
   clean: true,
   // json-rules-engine is shipped inside, without the path language that conditions never use.
   noExternal: ['json-rules-engine'],
-  esbuildPlugins: [pureData, yardForEsbuild],
+  esbuildPlugins: [judgingOnly, pureData, yardForEsbuild],
   esbuildOptions(options) {
     options.alias = { 'jsonpath-plus': noPaths };
   },

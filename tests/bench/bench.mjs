@@ -2,8 +2,9 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
 import { readCase } from '@tarebook/casebook';
-import { answer, answerNow, publish, quickly, spread, towFit } from '@tarebook/rules';
+import { answer, answerNow, answerTraced, publish, quickly, spread } from '@tarebook/rules';
 import { conditionRules, rulesHolding } from '@tarebook/rules/engine';
+import { towFit } from '@tarebook/rules/tow-fit';
 import { Engine } from 'json-rules-engine';
 import { Bench } from 'tinybench';
 import { measurePage } from './page.mjs';
@@ -54,7 +55,7 @@ function conditionsOf(found) {
 }
 
 const results = agree();
-const { rules, values } = conditionsOf(answerNow(towFit, asked));
+const { rules, values } = conditionsOf(answerTraced(towFit, asked));
 const plain = Object.fromEntries(
   [...values].map(([name, value]) => [name, value.among ? value.among[0] : value.lo]),
 );

@@ -2,7 +2,7 @@ import { askedOf } from '@tarebook/casebook';
 import { topics } from '@tarebook/rules';
 import {
   type Answer,
-  answerNow,
+  answerTraced,
   formOf,
   type Level,
   levels,
@@ -30,7 +30,7 @@ type Left = {
 const left: readonly Left[] = markdownBelow(casesFolder, refusedFolder).map(({ name, text }) => {
   const doc = readFiled(text);
   const { topic, asked } = askedOf(doc);
-  const answer = answerNow(topic, asked);
+  const answer = answerTraced(topic, asked);
   const level = levels.find((each) => topic.outcomes[each].id === answer.outcome) ?? 'unknown';
   const form = (of: 'spoken' | 'post') => formOf(of, topic, asked, { asking: doc.front.asking });
   return { name, topic, answer, level, spoken: form('spoken'), post: form('post') };
@@ -97,7 +97,7 @@ describe('what stops it, or calls for care', () => {
 const addNothing = 'Add nothing more, and weigh it again before the trip.';
 const isWeight = (id: string, limit: string): boolean =>
   topics[id] !== undefined &&
-  answerNow(topics[id], { facts: {} }).limits.some(
+  answerTraced(topics[id], { facts: {} }).limits.some(
     (each) => each.id === limit && each.headroom.unit === 'lb',
   );
 

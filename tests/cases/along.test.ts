@@ -1,7 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { askedOf, readCase } from '@tarebook/casebook';
-import { answerNow, towFit } from '@tarebook/rules';
+import { answerNow } from '@tarebook/rules';
 import { alongScale, remedies } from '@tarebook/rules/engine';
+import { towFit } from '@tarebook/rules/tow-fit';
 import { describe, expect, test } from 'vitest';
 
 const caseOf = (name: string) => {

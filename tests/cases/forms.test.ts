@@ -2,7 +2,7 @@ import { readdirSync } from 'node:fs';
 import { askedOf, judgeNote, noteForms, readNote } from '@tarebook/casebook';
 import {
   type Answer,
-  answerNow,
+  answerTraced,
   type FormName,
   type Forms,
   formsOf,
@@ -41,7 +41,7 @@ const cases: readonly Left[] = markdownBelow(casesFolder, refusedFolder).map(({ 
   const { topic, asked } = askedOf(doc);
   const { title, asking: named } = doc.front;
   const { asking, forms } = formsOf(topic, asked, { title, asking: named });
-  const answer = answerNow(topic, asked);
+  const answer = answerTraced(topic, asked);
   const told = Object.keys(asked.facts).length > 0;
   return { name, forms, ...(asking && { asked: { topic, answer, asking, told } }) };
 });

@@ -3,7 +3,7 @@ import { topics } from '@tarebook/rules';
 import {
   type Answer,
   type Asked,
-  answerNow,
+  answerTraced,
   formOf,
   type Level,
   levels,
@@ -29,7 +29,7 @@ type Heard = {
 };
 
 function heard(name: string, topic: Topic, asked: Asked, asking: string | undefined): Heard {
-  const answer = answerNow(topic, asked);
+  const answer = answerTraced(topic, asked);
   const level = levels.find((each) => topic.outcomes[each].id === answer.outcome) ?? 'unknown';
   const form = (of: 'spoken' | 'everybody') => formOf(of, topic, asked, { asking });
   return { name, topic, answer, level, spoken: form('spoken'), everybody: form('everybody') };

@@ -1,5 +1,5 @@
 import { askedOf } from '@tarebook/casebook';
-import { answerNow, matters, remedies, whys } from '@tarebook/rules';
+import { answerTraced, matters, remedies, whys } from '@tarebook/rules';
 import { describe, expect, test } from 'vitest';
 import { readFiled } from './filed';
 import { casesFolder, markdownBelow, refusedFolder } from './files';
@@ -48,7 +48,7 @@ describe('nothing is said outside of the words', () => {
   test.each(filed)('$name', ({ doc }) => {
     const { topic, asked } = askedOf(doc);
     const voice = { language: madeUp } as const;
-    const answer = answerNow(topic, { ...asked, ...voice });
+    const answer = answerTraced(topic, { ...asked, ...voice });
     const found = { answer, trace: answer.trace, why: whys(topic, answer, voice) };
     const beside = { remedies: remedies(topic, { ...asked, ...voice }) };
     const moving = { matters: matters(topic, { ...asked, ...voice }) };

@@ -1,6 +1,6 @@
 import { type CaseDocument, judgeCaseNow } from '@tarebook/casebook';
 import { topics } from '@tarebook/rules';
-import { type Answer, answerNow, checkTopic, sayProblem, type Topic } from '@tarebook/rules/engine';
+import { type Answer, answerNow, checkTopic, defineTopic, sayProblem, type Topic } from '@tarebook/rules/engine';
 import { describe, expect, test } from 'vitest';
 import { readFiled } from './filed';
 import { casesFolder, markdownBelow, refusedFolder } from './files';
@@ -55,7 +55,7 @@ describe.each(Object.values(topics))('$id', (topic) => {
   });
 
   test('says the same after a round trip through JSON', () => {
-    const copy: Topic = JSON.parse(JSON.stringify(topic));
+    const copy: Topic = defineTopic<Topic>(JSON.parse(JSON.stringify(topic)));
     for (const { facts, front } of docs) {
       const asked = { facts, ...(front.asOf && { asOf: front.asOf }) };
       expect(answerNow(copy, asked)).toEqual(answerNow(topic, asked));

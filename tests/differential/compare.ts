@@ -1,4 +1,4 @@
-import { type Answer, answerNow, towFit } from '@tarebook/rules';
+import { type Answer, answerTraced, towFit } from '@tarebook/rules';
 import { sameEnds } from './ends';
 import { givenOf } from './given';
 import type { PlainAnswer, PlainCase } from './plain-case';
@@ -6,7 +6,7 @@ import type { PlainAnswer, PlainCase } from './plain-case';
 export const asOf = '2026-11-01';
 
 export const judged = (plain: PlainCase): Answer =>
-  answerNow(towFit, { facts: givenOf(plain), asOf });
+  answerTraced(towFit, { facts: givenOf(plain), asOf });
 
 /** Everything in which two answers on an exact case differ, in words. */
 export function differences(found: Answer, wanted: PlainAnswer): string[] {

@@ -8,7 +8,7 @@ import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { compareWithExpect, readCase } from '@tarebook/casebook';
 import { topics } from '@tarebook/rules';
-import { answerNow } from '@tarebook/rules/engine';
+import { answerTraced, defineTopic } from '@tarebook/rules/engine';
 import { together } from './together.mjs';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
@@ -18,10 +18,10 @@ const { values } = parseArgs({ options: { topic: { type: 'string' } } });
 function raised(topic, id) {
   const parameter = topic.parameters[id];
   const more = parameter.values.map((entry) => ({ ...entry, value: entry.value * 1.1 }));
-  return {
+  return defineTopic({
     ...topic,
     parameters: { ...topic.parameters, [id]: { ...parameter, values: more } },
-  };
+  });
 }
 
 const docsOf = (id) => {
@@ -33,7 +33,7 @@ const docsOf = (id) => {
     .filter(({ troubles }) => troubles.length === 0);
 };
 
-const answered = (topic, doc) => answerNow(topic, { facts: doc.facts, asOf: doc.front.asOf });
+const answered = (topic, doc) => answerTraced(topic, { facts: doc.facts, asOf: doc.front.asOf });
 
 /** The cases that were reckoned with each parameter, as their traces tell. */
 function readers(topic, docs) {
@@ -61,16 +61,17 @@ function casesNotice(topic, id, docs) {
 const tenth = {
   name: 'a-tenth-more',
   setup(build) {
-    build.onLoad({ filter: /engine\/define\/topic\.ts$/ }, ({ path }) => {
+    build.onLoad({ filter: /engine\/define\/looked-at\.ts$/ }, ({ path }) => {
       const text = readFileSync(path, 'utf8');
-      const plain = '(made: T): T {\n  return made;\n}';
-      if (text.split(plain).length !== 2) throw new Error('defineTopic is no longer as it was.');
+      const plain = '(made: T): T {\n  return lookedAtBy(made, nothingLeft);\n}';
+      if (text.split(plain).length !== 2) throw new Error('ruleSet is no longer as it was.');
       const raise = `(made: T): T {
   const id = process.env.TAREBOOK_RAISED ?? '';
   const it = made.parameters[id];
-  if (!it) return made;
+  if (!it) return lookedAtBy(made, nothingLeft);
   const values = it.values.map((entry) => ({ ...entry, value: entry.value * 1.1 }));
-  return { ...made, parameters: { ...made.parameters, [id]: { ...it, values } } };
+  const more = { ...made, parameters: { ...made.parameters, [id]: { ...it, values } } };
+  return lookedAtBy(more, nothingLeft);
 }`;
       return { contents: text.replace(plain, raise), loader: 'ts' };
     });

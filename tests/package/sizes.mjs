@@ -14,13 +14,10 @@ const programs = {
   parts: `import { answerNow } from '@tarebook/rules/engine'; import { towFit } from '@tarebook/rules/tow-fit'; ${judged}`,
 };
 
-/**
- * The bar is 60 KiB: tow fit's own data and words have outgrown it. Held here so that it grows no
- * further; it was 78 before every path that answers looked at units and options in formulas too.
- */
-const mostKiB = 80.5;
-/** All of the package costs hardly more than engine and topic apart: the other topics are left out. */
-const mostBeside = 1.03;
+/** The index has of each topic what judges; was 81.7 while it had all of it, and a check that authors need. */
+const mostKiB = 60;
+/** A topic's own entry has the whole of it: what is said to everybody, what may be changed, what people call it. */
+const mostWhole = 63.5;
 
 const byBundler = {
   async esbuild(file) {
@@ -33,7 +30,9 @@ const byBundler = {
   async rollup(file) {
     const bundle = await rollup({ input: file, plugins: [nodeResolve()], onwarn: () => {} });
     const { output } = await bundle.generate({ format: 'es', inlineDynamicImports: true });
-    const { code } = await transform(output[0].code, { minify: true, target: 'es2022' });
+    // As the module it is, so that its own names are shortened too, as the other bundlers do.
+    const asModule = { minify: true, target: 'es2022', format: 'esm' };
+    const { code } = await transform(output[0].code, asModule);
     return code;
   },
   async vite(file, root) {
@@ -82,12 +81,10 @@ export async function measured(root) {
 /** Resolves with how many bundlers keep to it, and what the others come to. */
 export async function sizes(root) {
   const found = Object.entries(await measured(root));
-  const over = found.filter(
-    ([, { whole, parts }]) => parts > mostKiB || whole > parts * mostBeside,
-  );
+  const over = found.filter(([, { whole, parts }]) => whole > mostKiB || parts > mostWhole);
   const says = over.map(
     ([bundler, { whole, parts }]) =>
-      `${bundler}: ${whole} KiB by the whole package, ${parts} by its parts; ${mostKiB} and ${mostBeside} times are the most.`,
+      `${bundler}: ${whole} KiB by the index, ${parts} by its parts; ${mostKiB} and ${mostWhole} are the most.`,
   );
   return { passed: found.length - over.length, failed: over.length, says: says.join('\n') };
 }

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { type CaseDocument, judgeCaseNow, overBudget, readCase } from '@tarebook/casebook';
-import { remedies, type Topic, towFit } from '@tarebook/rules';
+import { remedies, type Topic } from '@tarebook/rules';
+import { towFit } from '@tarebook/rules/tow-fit';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { casesFolder } from '../cases/files';

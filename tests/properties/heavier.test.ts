@@ -1,7 +1,7 @@
 import { topics } from '@tarebook/rules';
 import {
   type Answer,
-  answerNow,
+  answerTraced,
   type FactsGiven,
   InputError,
   type Topic,
@@ -46,7 +46,7 @@ function loadsOf(topic: Topic, { limits, values }: Answer): ReadonlyMap<string, 
 
 function judged(topic: Topic, facts: FactsGiven): Answer | undefined {
   try {
-    return answerNow(topic, { facts, asOf });
+    return answerTraced(topic, { facts, asOf });
   } catch (problem) {
     if (problem instanceof InputError) return undefined;
     throw problem;

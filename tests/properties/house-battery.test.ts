@@ -1,4 +1,4 @@
-import { type Answer, answerNow, houseBattery } from '@tarebook/rules';
+import { type Answer, answerTraced, houseBattery } from '@tarebook/rules';
 import type { FactsGiven } from '@tarebook/rules/engine';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
@@ -6,7 +6,7 @@ import { describe, expect, test } from 'vitest';
 const seed = Number(process.env.TAREBOOK_SEED ?? 20_261_101);
 const settings = { numRuns: 30, seed };
 const judge = (facts: FactsGiven): Answer<keyof typeof houseBattery.formulas & string> =>
-  answerNow(houseBattery, { facts, asOf: '2026-11-01' });
+  answerTraced(houseBattery, { facts, asOf: '2026-11-01' });
 
 const chemistries = ['flooded', 'agm', 'gel', 'lifepo4'] as const;
 const chemistry = fc.constantFrom(...chemistries);

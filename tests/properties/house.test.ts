@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import {
-  answerNow,
+  answerTraced,
   type HouseLayer,
   InputError,
   readHouse,
@@ -9,7 +9,7 @@ import {
   towFit,
   withHouse,
 } from '@tarebook/rules';
-import { checkTopic, type FactsGiven, type HouseValue } from '@tarebook/rules/engine';
+import { checkTopic, defineTopic, type FactsGiven, type HouseValue } from '@tarebook/rules/engine';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { formula, shelf, source } from '../../packages/rules/src/engine/define/small-topic.fixture';
@@ -51,8 +51,8 @@ describe('a dealer’s own parameters', () => {
   const own = withHouse(towFit, one('margin.towRating', { value: '15 %', reason }));
 
   test('count in the answer, and are named on it with their reason and what they stand in for', () => {
-    const before = answerNow(towFit, { facts, asOf });
-    const found = answerNow(own, { facts, asOf });
+    const before = answerTraced(towFit, { facts, asOf });
+    const found = answerTraced(own, { facts, asOf });
     expect(before.house).toBeNull();
     expect(before.limits.find(({ id }) => id === 'trailer-weight')?.state).toBe('ok');
     expect(found.limits.find(({ id }) => id === 'trailer-weight')?.state).toBe('care');
@@ -74,7 +74,7 @@ describe('a dealer’s own parameters', () => {
   });
 
   test('carry the class of a house choice wherever they are cited', () => {
-    const found = answerNow(own, { facts, asOf });
+    const found = answerTraced(own, { facts, asOf });
     const cited = { class: 'house', cite: 'Choice of Sallowbridge Trailers', note: reason };
     expect(found.parameters.find(({ id }) => id === 'margin.towRating')?.source).toEqual(cited);
     expect(found.trace.steps['margin.towRating']?.source).toEqual(cited);
@@ -82,7 +82,7 @@ describe('a dealer’s own parameters', () => {
 
   test('leave the rule set itself as it is', () => {
     expect(tow.parameters['margin.towRating']?.values).toEqual([{ from: '2020-01-01', value: 10 }]);
-    expect(answerNow(towFit, { facts, asOf }).house).toBeNull();
+    expect(answerTraced(towFit, { facts, asOf }).house).toBeNull();
   });
 
   test('count from their day on', () => {
@@ -90,8 +90,8 @@ describe('a dealer’s own parameters', () => {
       towFit,
       one('margin.towRating', { value: '15 %', reason, from: '2026-04-01' }),
     );
-    const before = answerNow(later, { facts, asOf: '2026-03-31' });
-    const after = answerNow(later, { facts, asOf: '2026-04-01' });
+    const before = answerTraced(later, { facts, asOf: '2026-03-31' });
+    const after = answerTraced(later, { facts, asOf: '2026-04-01' });
     expect(before.house).toEqual({ name: 'Sallowbridge Trailers', parameters: [] });
     expect(before.dated.map(({ says }) => says)).toEqual([
       'Margin kept below the tow rating: 10 % on 2026-03-31; from 2026-04-01 it is 15 %.',
@@ -107,14 +107,14 @@ describe('a dealer’s own parameters', () => {
       { from: '2024-01-01', until: '2025-12-31', value: 12 },
     ];
     const margin = { label: 'Margin', unit: '%', values, range: [0, 20] as const, source };
-    const topic: Topic = { ...shelf, parameters: { 'margin.shelf': margin } };
+    const topic: Topic = defineTopic<Topic>({ ...shelf, parameters: { 'margin.shelf': margin } });
     const given = {
       topic: 'shelf',
       name: 'A shop',
       parameters: { 'margin.shelf': { value: '15 %', reason, from: '2022-01-01' } },
     };
     const mine = withHouse(topic, given);
-    const on = (day: string) => answerNow(mine, { facts: {}, asOf: day }).house?.parameters;
+    const on = (day: string) => answerTraced(mine, { facts: {}, asOf: day }).house?.parameters;
     expect(on('2021-12-31')).toEqual([]);
     expect(on('2022-01-01')?.map(({ instead }) => instead)).toEqual([10]);
     expect(on('2025-12-31')?.map(({ instead }) => instead)).toEqual([12]);
@@ -123,12 +123,12 @@ describe('a dealer’s own parameters', () => {
 
   test('may be written as a number with its unit beside it', () => {
     const beside = withHouse(towFit, one('margin.other', { value: 12, unit: '%', reason }));
-    expect(answerNow(beside, { facts, asOf }).house?.parameters[0]?.value).toBe(12);
+    expect(answerTraced(beside, { facts, asOf }).house?.parameters[0]?.value).toBe(12);
     const given = { ...one('tire.imbalance', { value: '1.1', reason }), topic: 'tires' };
     const { tires } = topics;
     if (!tires) throw new Error('There is no topic of tires.');
     const plain: Topic = withHouse(tires, given);
-    expect(answerNow(plain, { facts: {}, asOf }).house?.parameters[0]?.value).toBe(1.1);
+    expect(answerTraced(plain, { facts: {}, asOf }).house?.parameters[0]?.value).toBe(1.1);
   });
 
   test('are compiled once for a layer', () => {
@@ -231,7 +231,7 @@ describe('what a house may not do is refused in one sentence that names the plac
 
 describe('a rating can never be loosened', () => {
   /** A shelf whose rating falls with a parameter a house may choose. */
-  const sagging: Topic = {
+  const sagging: Topic = defineTopic<Topic>({
     ...shelf,
     parameters: {
       ...shelf.parameters,
@@ -262,7 +262,7 @@ describe('a rating can never be loosened', () => {
         source,
       },
     },
-  };
+  });
   const given = (value: string): HouseLayer => ({
     topic: 'shelf',
     name: 'A shop',
@@ -297,7 +297,7 @@ describe('a rating can never be loosened', () => {
         );
         const asked = { facts: givenOf(plain), asOf };
         const stops = (topic: Topic) =>
-          answerNow(topic, asked)
+          answerTraced(topic, asked)
             .limits.filter(({ state }) => state === 'stop')
             .map(({ id }) => id);
         expect(stops(own)).toEqual(stops(towFit));
@@ -315,7 +315,7 @@ describe('a house file', () => {
     expect(own?.name).toBe('Sallowbridge Trailers');
     const topic = topics[own?.topic ?? ''];
     if (!own || !topic) throw new Error('The house file names no topic.');
-    const { house } = answerNow(withHouse(topic, own), { facts, asOf });
+    const { house } = answerTraced(withHouse(topic, own), { facts, asOf });
     expect(house?.parameters.map(({ id, value }) => [id, value])).toEqual([
       ['margin.towRating', 15],
       ['margin.other', 8],

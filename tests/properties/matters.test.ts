@@ -1,4 +1,4 @@
-import { type Answer, answerNow, matters, towFit } from '@tarebook/rules';
+import { type Answer, answerTraced, matters, towFit } from '@tarebook/rules';
 import { type Matter, mattersSays, type Topic } from '@tarebook/rules/engine';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
@@ -97,7 +97,7 @@ describe('which number matters', () => {
             const { value, unit } = first.off;
             const told = unit === '%' ? '1' : unit === '' ? '1' : unit;
             const to = now + (by * value) / (unit === '%' ? 100 : 1);
-            const answer: Answer = answerNow(towFit, {
+            const answer: Answer = answerTraced(towFit, {
               facts: { ...facts, [first.fact]: { lo: to, hi: to, unit: told } },
               asOf,
             });

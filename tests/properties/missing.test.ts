@@ -1,4 +1,4 @@
-import { type Answer, answerNow, coldWeather, towFit } from '@tarebook/rules';
+import { type Answer, answerTraced, coldWeather, towFit } from '@tarebook/rules';
 import type { FactGiven, FactsGiven, Missing } from '@tarebook/rules/engine';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
@@ -9,7 +9,7 @@ import { givenOf } from '../differential/given';
 
 const seed = Number(process.env.TAREBOOK_SEED ?? 20_261_101);
 const asOf = '2026-11-01';
-const judge = (facts: FactsGiven): Answer => answerNow(towFit, { facts, asOf });
+const judge = (facts: FactsGiven): Answer => answerTraced(towFit, { facts, asOf });
 
 const openRig = openCase()
   .map((plain) => ({ facts: givenOf(plain), answer: judge(givenOf(plain)) }))
@@ -210,7 +210,7 @@ test('every worked case that cannot be said asks first for what it says it lacks
     const doc = readFiled(text);
     if (!doc.topic || doc.troubles.length > 0 || doc.topic.id !== 'tow-fit') return [];
     const { facts } = doc;
-    const answer = answerNow(doc.topic, { facts, asOf });
+    const answer = answerTraced(doc.topic, { facts, asOf });
     const [first] = answer.missing;
     return answer.outcome === 'cannot-say' && first ? [[name, first.fact]] : [];
   });
@@ -228,7 +228,7 @@ test('every worked case that cannot be said asks first for what it says it lacks
 /** What hurts is asked before what is only too heavy; see the handbook's law of the untold. */
 describe('what decides is asked first, the thing itself', () => {
   const first = (found: Answer | ReturnType<typeof judgeCold>) => found.missing[0]?.fact;
-  const judgeCold = (facts: FactsGiven) => answerNow(coldWeather, { facts, asOf });
+  const judgeCold = (facts: FactsGiven) => answerTraced(coldWeather, { facts, asOf });
   const trailer = { 'vehicle.maxTrailerWeight': '5,000 lb', 'trailer.dryWeight': '3,000 lb' };
 
   test('the brakes, where the manual’s limit without them was told and is exceeded', () => {

@@ -1,7 +1,7 @@
 import { topics } from '@tarebook/rules';
 import {
   type Answer,
-  answerNow,
+  answerTraced,
   type FactsGiven,
   InputError,
   type State,
@@ -101,7 +101,7 @@ function rigOf(random: Random, share: number): FactsGiven {
 function answerOf(topic: Topic, facts: FactsGiven): Answer | undefined {
   const own = Object.entries(facts).filter(([id]) => Object.hasOwn(topic.facts, id));
   try {
-    return answerNow(topic, { facts: Object.fromEntries(own), asOf });
+    return answerTraced(topic, { facts: Object.fromEntries(own), asOf });
   } catch (problem) {
     if (problem instanceof InputError) return undefined;
     throw problem;

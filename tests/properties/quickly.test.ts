@@ -1,4 +1,4 @@
-import { type Answer, answerNow, quickly, topics, towFit } from '@tarebook/rules';
+import { type Answer, answerTraced, quickly, topics, towFit } from '@tarebook/rules';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readFiled } from '../cases/filed';
@@ -30,7 +30,7 @@ test('of every filed case the quick verdict is the one that is explained', () =>
     if (!topic) continue;
     const day = front.asOf ?? asOf;
     const quick = quickly(topic, { asOf: day })(facts);
-    expect(quick, name).toEqual(verdictOf(topic, answerNow(topic, { facts, asOf: day })));
+    expect(quick, name).toEqual(verdictOf(topic, answerTraced(topic, { facts, asOf: day })));
     levels.add(quick.level);
     seen += 1;
   }
@@ -43,7 +43,7 @@ describe('of facts at random the quick verdict is the one that is explained', ()
     const judged = quickly(topic, { asOf });
     fc.assert(
       fc.property(anyFacts(topic), (facts) => {
-        expect(judged(facts)).toEqual(verdictOf(topic, answerNow(topic, { facts, asOf })));
+        expect(judged(facts)).toEqual(verdictOf(topic, answerTraced(topic, { facts, asOf })));
       }),
       // Where models are sold, an open one is looked through with each of them.
       { numRuns: topic.catalogues ? 1 : 40, seed },

@@ -1,4 +1,4 @@
-import { type Answer, answerNow, towFit } from '@tarebook/rules';
+import { type Answer, answerTraced, towFit } from '@tarebook/rules';
 import type {
   FactChange,
   FactGiven,
@@ -17,7 +17,7 @@ import type { PlainCase } from '../differential/plain-case';
 const seed = Number(process.env.TAREBOOK_SEED ?? 20_261_101);
 const asOf = '2026-11-01';
 const topic: Topic = towFit;
-const judged = (facts: FactsGiven): Answer => answerNow(topic, { facts, asOf });
+const judged = (facts: FactsGiven): Answer => answerTraced(topic, { facts, asOf });
 
 const outcomes = new Map<string, string>();
 /** By the answer itself and not by what looks for remedies; each set of facts once. */

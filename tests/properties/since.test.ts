@@ -1,5 +1,11 @@
-import { answer, answerNow, spread, type Topic } from '@tarebook/rules';
-import { checkTopic, dayProblems, type FactsGiven, sayProblem } from '@tarebook/rules/engine';
+import { answer, answerTraced, spread, type Topic } from '@tarebook/rules';
+import {
+  checkTopic,
+  dayProblems,
+  defineTopic,
+  type FactsGiven,
+  sayProblem,
+} from '@tarebook/rules/engine';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { shelf, source } from '../../packages/rules/src/engine/define/small-topic.fixture';
@@ -11,7 +17,7 @@ type Values = Topic['parameters'][string]['values'];
 /** The shelf, with a margin that changes over the years. */
 function shelfWith(values: Values): Topic {
   const margin = { label: 'Margin', unit: '%', values, range: [0, 40] as const, source };
-  return { ...shelf, parameters: { 'margin.shelf': margin } };
+  return defineTopic<Topic>({ ...shelf, parameters: { 'margin.shelf': margin } });
 }
 
 const changing = shelfWith([
@@ -26,7 +32,7 @@ const facts: FactsGiven = {
   'box.weight': '85 lb',
 };
 
-const on = (topic: Topic, asOf: string) => answerNow(topic, { facts, asOf });
+const on = (topic: Topic, asOf: string) => answerTraced(topic, { facts, asOf });
 const messageOn = (topic: Topic, asOf: string): string => {
   try {
     on(topic, asOf);

@@ -9,6 +9,7 @@ import {
   towFit,
 } from '@tarebook/rules';
 import type { FactsGiven } from '@tarebook/rules/engine';
+import { defineTopic } from '@tarebook/rules/engine';
 import { readQuantity, wasMisread } from '@tarebook/rules/quantity';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
@@ -197,14 +198,14 @@ describe('lanes and reckoning', () => {
       'box.weight': '10–30 lb',
       boxes: [{ weight: '5–20 lb', place: '-4 ± 2 in' }],
     };
-    const topic: Topic = {
+    const topic: Topic = defineTopic<Topic>({
       ...shelf,
       formulas: {
         ...shelf.formulas,
         'span.margin': formula('min(span.carries - load.total, 2 * span.carries)'),
         'span.holds': formula('span.carries > load.total', 'yes-no'),
       },
-    };
+    });
     expect(partings(topic, facts, 400).told).toEqual([]);
   });
 });

@@ -1,4 +1,4 @@
-import { type Answer, answerNow, towFit } from '@tarebook/rules';
+import { type Answer, answerTraced, towFit } from '@tarebook/rules';
 import type { CellGiven, FactGiven, FactsGiven, RowGiven } from '@tarebook/rules/engine';
 import { convert, unitOf } from '@tarebook/rules/quantity';
 import fc from 'fast-check';
@@ -9,7 +9,7 @@ import type { PlainCase, PlainFact, PlainRow } from '../differential/plain-case'
 
 const seed = Number(process.env.TAREBOOK_SEED ?? 20_261_101);
 const settings = { numRuns: 120, seed };
-const judge = (facts: FactsGiven): Answer => answerNow(towFit, { facts, asOf: '2026-11-01' });
+const judge = (facts: FactsGiven): Answer => answerTraced(towFit, { facts, asOf: '2026-11-01' });
 const judged = (plain: PlainCase): Answer => judge(givenOf(plain));
 const statesOf = ({ limits }: Answer) => new Map(limits.map(({ id, state }) => [id, state]));
 const levelsOf = ({ findings }: Answer) => new Map(findings.map(({ id, level }) => [id, level]));

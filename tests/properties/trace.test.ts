@@ -1,6 +1,6 @@
 import { askedOf, type CaseDocument } from '@tarebook/casebook';
 import { shorePower, topics } from '@tarebook/rules';
-import { type Asked, answerNow, type Topic } from '@tarebook/rules/engine';
+import { type Asked, answerTraced, type Topic } from '@tarebook/rules/engine';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { compiledOf, reckoned } from '../../packages/rules/src/engine/answer/answer';
@@ -13,7 +13,7 @@ const seed = Number(process.env.TAREBOOK_SEED ?? 20_261_101);
 
 /** For each step, what it was reckoned with and neither it nor anything below it tells. */
 function untold(topic: Topic, asked: Asked): readonly string[] {
-  const { trace, asOf } = answerNow(topic, asked);
+  const { trace, asOf } = answerTraced(topic, asked);
   const { run } = reckoned(topic, asked, asOf);
   const reads = readsOf(compiledOf(topic), run);
   const below = (name: string, seen = new Set<string>()): ReadonlySet<string> => {
@@ -60,7 +60,7 @@ test('the hours of the day that shore power is reckoned over are told in its cas
   const hours = worked.filter(([, doc]) => doc.topic?.id === 'shore-power');
   const told = hours.map(([, doc]) => {
     const { topic, asked } = askedOf(doc);
-    return Object.keys(answerNow(topic, asked).trace.steps);
+    return Object.keys(answerTraced(topic, asked).trace.steps);
   });
   const names = Object.keys(shorePower.parameters);
   expect(names.filter((name) => !told.some((steps) => steps.includes(name)))).toEqual([]);

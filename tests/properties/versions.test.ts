@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { judgeCase, judged } from '@tarebook/casebook';
-import { answerNow, publish, topics, towFit } from '@tarebook/rules';
+import { answerNow, publish, topics } from '@tarebook/rules';
 import {
   compareTopics,
   compareVersions,
@@ -9,6 +9,7 @@ import {
   sayChange,
   topicFromPublished,
 } from '@tarebook/rules/engine';
+import { towFit } from '@tarebook/rules/tow-fit';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { keptFolder, keptTopic, keptVersions } from '../../packages/cli/src/kept';

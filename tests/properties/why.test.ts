@@ -1,4 +1,4 @@
-import { answerNow, towFit, why } from '@tarebook/rules';
+import { answerTraced, towFit, why } from '@tarebook/rules';
 import { type Answer, type Topic, whys } from '@tarebook/rules/engine';
 import { show } from '@tarebook/rules/quantity';
 import fc from 'fast-check';
@@ -17,7 +17,7 @@ const worked: readonly Judged[] = markdownBelow(casesFolder, refusedFolder).flat
   ({ name, text }) => {
     const { topic, facts, readFrom, troubles } = readFiled(text);
     if (!topic || troubles.length > 0) return [];
-    return [{ name, topic, answer: answerNow(topic, { facts, readFrom, asOf }) }];
+    return [{ name, topic, answer: answerTraced(topic, { facts, readFrom, asOf }) }];
   },
 );
 
@@ -56,7 +56,7 @@ describe('why, in plain sentences', () => {
   test('on random rigs with ranges and unknowns too', () => {
     fc.assert(
       fc.property(openCase(), (plain) => {
-        const answer: Answer = answerNow(towFit, { facts: givenOf(plain), asOf });
+        const answer: Answer = answerTraced(towFit, { facts: givenOf(plain), asOf });
         const judged = { name: 'rig', topic: towFit, answer };
         for (const of of everything(judged)) {
           readsWell(why(towFit, answer, of, 'short'), of);
@@ -146,7 +146,7 @@ describe('why, in plain sentences', () => {
 
 describe('a step of the trace', () => {
   test('that came down to one other formula shows the working, text and source of that one', () => {
-    const answer: Answer = answerNow(towFit, {
+    const answer: Answer = answerTraced(towFit, {
       facts: { 'trailer.dryTongueWeight': '430 lb' },
       asOf,
     });
@@ -159,8 +159,8 @@ describe('a step of the trace', () => {
 
   test('is written in metric units for whoever asks so, with the same numbers behind', () => {
     const facts = { 'trailer.dryTongueWeight': '200 kg' };
-    const us: Answer = answerNow(towFit, { facts, asOf });
-    const metric: Answer = answerNow(towFit, { facts, asOf, units: 'metric' });
+    const us: Answer = answerTraced(towFit, { facts, asOf });
+    const metric: Answer = answerTraced(towFit, { facts, asOf, units: 'metric' });
     expect(metric.trace.units).toBe('metric');
     expect(metric.trace.steps['tongue.loaded']?.working).toBe('200 kg × (1 + 10 %)');
     expect(metric.trace.steps['tongue.loaded']?.ends).toEqual(

@@ -1,13 +1,14 @@
-import { topics, towFit } from '@tarebook/rules';
+import { topics } from '@tarebook/rules';
 import {
   type Answer,
   answerEverybody,
-  answerNow,
+  answerTraced,
   type Ends,
   type FactsGiven,
   InputError,
   type Topic,
 } from '@tarebook/rules/engine';
+import { towFit } from '@tarebook/rules/tow-fit';
 import { describe, expect, test } from 'vitest';
 import { filedByTopic, randomFrom, seed, someOf } from './rigs';
 
@@ -22,7 +23,7 @@ const times = Number(process.env.TAREBOOK_RIGS ?? 6);
 
 function judged(topic: Topic, facts: FactsGiven): Answer | undefined {
   try {
-    return answerNow(topic, { facts, asOf });
+    return answerTraced(topic, { facts, asOf });
   } catch (problem) {
     if (problem instanceof InputError) return undefined;
     throw problem;

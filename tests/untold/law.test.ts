@@ -1,7 +1,7 @@
 import { topics } from '@tarebook/rules';
 import {
   type Answer,
-  answerNow,
+  answerTraced,
   type FactsGiven,
   InputError,
   type Topic,
@@ -16,7 +16,7 @@ const all: readonly Topic[] = Object.values(topics);
 /** The answer, or nothing where the facts contradict one another and are refused. */
 function judged(topic: Topic, facts: FactsGiven): Answer | undefined {
   try {
-    return answerNow(topic, { facts, asOf });
+    return answerTraced(topic, { facts, asOf });
   } catch (problem) {
     if (problem instanceof InputError) return undefined;
     throw problem;

@@ -1,7 +1,7 @@
 import { topics } from '@tarebook/rules';
 import {
   type Answer,
-  answerNow,
+  answerTraced,
   type FactChange,
   type FactsGiven,
   InputError,
@@ -34,7 +34,7 @@ const isSame = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.s
 /** The answer, or nothing where the facts contradict one another and are refused. */
 function judged(topic: Topic, facts: FactsGiven): Answer | undefined {
   try {
-    return answerNow(topic, { facts: own(topic, facts), asOf });
+    return answerTraced(topic, { facts: own(topic, facts), asOf });
   } catch (problem) {
     if (problem instanceof InputError) return undefined;
     throw problem;

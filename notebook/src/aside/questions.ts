@@ -12,7 +12,7 @@ import {
   readLedger,
   searchOver,
 } from '@tarebook/record';
-import { answerNow, withHouse, writtenForm } from '@tarebook/rules/engine';
+import { answerTraced, withHouse, writtenForm } from '@tarebook/rules/engine';
 import type {
   Answerable,
   Answered,
@@ -62,7 +62,7 @@ function asChosen(read: ReadMessage, { topics }: Asked): ReadMessage {
     const told = marks.flatMap((mark) => (mark.kind === 'fact' ? [mark] : []));
     const facts = Object.fromEntries(told.map(({ fact, value }) => [fact, value]));
     const said = told.map(({ fact, from, to }) => [fact, part.text.slice(from, to)]);
-    const open = answerNow(topic, { facts: {} }).missing.filter(({ fact }) => !facts[fact]);
+    const open = answerTraced(topic, { facts: {} }).missing.filter(({ fact }) => !facts[fact]);
     const ask = open.slice(0, 3).map((each) => each.ask);
     return { ...none, topic: chosen, facts, words: Object.fromEntries(said), ask };
   });
@@ -132,7 +132,7 @@ async function answerOf(of: Answerable): Promise<Answered | undefined> {
   const layer = house && allowedHouse(plain, house).house;
   const topic = layer ? withHouse(plain, layer) : plain;
   const asked = { facts, asOf: day };
-  const answer = answerNow(topic, asked);
+  const answer = answerTraced(topic, asked);
   const level = levelOf(topic.outcomes, answer.outcome);
   const form = fitting(level !== 'unknown', of);
   const { text, cautions } = writtenForm(form, topic, asked);

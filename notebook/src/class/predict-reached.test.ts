@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import type { CaseDocument } from '@tarebook/casebook';
 import {
   type Answer,
-  answerNow,
+  answerTraced,
   type FactGiven,
   type FactsGiven,
   InputError,
@@ -85,7 +85,7 @@ function anotherRig(topic: Topic, facts: FactsGiven, draw: Drawer): FactsGiven {
 
 function judged(topic: Topic, facts: FactsGiven): Answer | undefined {
   try {
-    return answerNow(topic, { facts, asOf });
+    return answerTraced(topic, { facts, asOf });
   } catch (problem) {
     if (problem instanceof InputError) return undefined;
     throw problem;

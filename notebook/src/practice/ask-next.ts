@@ -2,7 +2,7 @@ import { askedIn, type CaseDocument, setFact } from '@tarebook/casebook';
 import {
   type Answer,
   type Asked,
-  answerNow,
+  answerTraced,
   type FactGiven,
   type Topic,
 } from '@tarebook/rules/engine';
@@ -81,7 +81,7 @@ function inOrder(
 ): readonly Hidden[] | undefined {
   const asked: Hidden[] = [];
   for (;;) {
-    const answer = answerNow(topic, asking(start, asked, []));
+    const answer = answerTraced(topic, asking(start, asked, []));
     if (isSettled(topic, answer, outcome)) return asked;
     const next = nextOf(
       answer,
@@ -126,7 +126,7 @@ export function standing(exercise: Asking, asked: readonly string[]): Standing {
   const { text, asks, topic, hidden, outcome } = exercise;
   const told = asked.flatMap((id) => hidden.find((each) => each.id === id) ?? []);
   const left = hidden.filter(({ id }) => !asked.includes(id));
-  const answer = answerNow(topic, asking(asks, told, []));
+  const answer = answerTraced(topic, asking(asks, told, []));
   return {
     text: told.reduce((so, { id, value }) => withFact(so, id, value), text),
     settled: isSettled(topic, answer, outcome),

@@ -1,5 +1,5 @@
 import { askedIn, type CaseDocument } from '@tarebook/casebook';
-import { type Answer, answerNow, prepare } from '@tarebook/rules/engine';
+import { type Answer, answerTraced, prepare } from '@tarebook/rules/engine';
 import { readQuantity, type UnitSystem, wasMisread } from '@tarebook/rules/quantity';
 import { topicHere } from './house';
 import { readDocument } from './reading';
@@ -14,7 +14,7 @@ export type Judged = {
 
 function judgeRead(doc: CaseDocument, units: UnitSystem, before?: Judged): Judged {
   if (doc.troubles.length === 0 && doc.topic) {
-    const answer = answerNow(topicHere(doc.topic), { ...askedIn(doc), units });
+    const answer = answerTraced(topicHere(doc.topic), { ...askedIn(doc), units });
     return { doc, answer, current: true };
   }
   return { doc, ...(before?.answer && { answer: before.answer }), current: false };

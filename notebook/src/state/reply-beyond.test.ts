@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { askedOf, readCase } from '@tarebook/casebook';
-import { answerNow, remedies } from '@tarebook/rules/engine';
+import { answerTraced, remedies } from '@tarebook/rules/engine';
 import { show } from '@tarebook/rules/quantity';
 import { describe, expect, test } from 'vitest';
 import { replyKinds, replyOf, type Told, verdictKey } from './reply';
@@ -21,7 +21,7 @@ function docOf(name: string) {
 function toldOf(name: string, system: Told['system'] = 'us'): Told {
   const { doc } = docOf(name);
   const { topic, asked } = askedOf(doc);
-  const answer = answerNow(topic, { ...asked, units: system });
+  const answer = answerTraced(topic, { ...asked, units: system });
   return { title: doc.front.title, topic, answer, system };
 }
 

@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { askedOf, judgeCaseNow, readCase } from '@tarebook/casebook';
-import { answerNow } from '@tarebook/rules/engine';
+import { answerTraced } from '@tarebook/rules/engine';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { aloud, secondsAloud } from './aloud';
@@ -19,7 +19,7 @@ function toldOf(name: string, system: 'us' | 'metric' = 'us'): Told {
   const doc = readCase(readFileSync(new URL(`${name}.md`, folder), 'utf8'));
   if (!doc.topic) throw new Error(`${name} has no topic.`);
   const { topic, asked } = askedOf(doc);
-  const answer = answerNow(topic, { ...asked, units: system });
+  const answer = answerTraced(topic, { ...asked, units: system });
   const told = { title: doc.front.title, topic, answer, system };
   judgedOnce.set(key, told);
   return told;

@@ -1,5 +1,5 @@
 import kernel from 'virtual:kernel';
-import { answerNow } from '@tarebook/rules/engine';
+import { answerTraced } from '@tarebook/rules/engine';
 import { type Matrix, matrixOf, readCatalogue } from '@tarebook/sweep';
 import { kernelFrom } from '@tarebook/sweep/kernels';
 import { inventedFiles } from './invented';
@@ -104,7 +104,7 @@ async function pair(asked: PairAsked): Promise<void> {
   if (!vehicle || !trailer) return;
   const facts = { ...vehicle.facts, ...trailer.facts, ...asked.facts };
   const topic = await yardTopic(meant.house);
-  const answer = answerNow(topic, { facts, units: asked.system });
+  const answer = answerTraced(topic, { facts, units: asked.system });
   const names = { vehicle: vehicle.name, trailer: trailer.name };
   const decides = decidesSaid(topic, answer, asked.system);
   const { words, sentence } = answer;

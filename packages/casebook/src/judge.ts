@@ -1,7 +1,7 @@
 import {
   type Answer,
   type Asked,
-  answerNow,
+  answerTraced,
   type HouseLayer,
   type Topic,
   withHouse,
@@ -29,5 +29,5 @@ export function askedOf(doc: CaseDocument, under: Under = {}): { topic: Topic; a
 /** The same answer at once, for a page that repaints as one types. */
 export function judgeCaseNow(doc: CaseDocument, under: Under = {}): Answer {
   const { topic, asked } = askedOf(doc, under);
-  return answerNow(topic, asked);
+  return answerTraced(topic, asked);
 }

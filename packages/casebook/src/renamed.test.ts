@@ -1,5 +1,5 @@
 import { towFit } from '@tarebook/rules';
-import { readFacts, type Topic } from '@tarebook/rules/engine';
+import { defineTopic, readFacts, type Topic } from '@tarebook/rules/engine';
 import { describe, expect, test } from 'vitest';
 import { setFact } from './edit';
 import { askedOf, judgeCaseNow } from './judge';
@@ -8,7 +8,7 @@ import { readCaseFrom } from './read';
 const words = { label: 'Brakes', ask: 'Which brakes?', where: 'dealer' };
 
 /** Tow fit with a few ids of former days, and a fact of this test's own. */
-const topic: Topic = {
+const topic: Topic = defineTopic<Topic>({
   ...towFit,
   facts: {
     ...towFit.facts,
@@ -22,7 +22,7 @@ const topic: Topic = {
       values: { yes: ['electric'], no: ['none', 'surge'] },
     },
   },
-};
+});
 const shelf = { ids: [topic.id], topics: { [topic.id]: topic } };
 const text = `---
 title: Kept from before

@@ -2,8 +2,9 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { judged } from '@tarebook/casebook';
-import { answerNow, spread, towFit, withHouse } from '@tarebook/rules';
+import { answerTraced, spread, withHouse } from '@tarebook/rules';
 import { compareSaved, remedies } from '@tarebook/rules/engine';
+import { towFit } from '@tarebook/rules/tow-fit';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { looksSaved, replayAsJson, replayAsText, replaySaved } from './replay';
 import { keep, madeUp, saved } from './saved.fixture';
@@ -111,7 +112,7 @@ describe('a saved verdict run again', () => {
     };
     const asked = { facts, readFrom: {}, asOf: '2026-11-01' };
     const chances = spread(towFit, asked, { draws: 5000, seed: 7 });
-    const whole = asJson(judged(answerNow(towFit, asked), asked, chances));
+    const whole = asJson(judged(answerTraced(towFit, asked), asked, chances));
     expect(await replaySaved('s', whole)).toMatchObject({ same: true, untouched: [] });
     const other = whole.replace('"seed":7', '"seed":8');
     const { same, differences } = await replaySaved('s', other);
@@ -135,7 +136,7 @@ describe('a saved verdict run again', () => {
     const asked = { facts, readFrom: {}, asOf: '2026-11-01' };
     const found = remedies(towFit, asked);
     expect(found.remedies.length).toBeGreaterThan(0);
-    const whole = JSON.parse(asJson(judged(answerNow(towFit, asked), asked, undefined, found)));
+    const whole = JSON.parse(asJson(judged(answerTraced(towFit, asked), asked, undefined, found)));
     expect(await replaySaved('s', asJson(whole))).toMatchObject({ same: true, untouched: [] });
     whole.remedies[0].outcome = 'fits-always';
     expect((await replaySaved('s', asJson(whole))).same).toBe(false);

@@ -3,7 +3,7 @@ import { topics } from '@tarebook/rules';
 import {
   type Answer,
   type Asked,
-  answerNow,
+  answerTraced,
   compareSaved,
   compareVerdicts,
   compareVersions,
@@ -142,7 +142,7 @@ export async function replaySaved(
     const house = houseLayerOf(saved);
     const topic = under(await rulesOf(saved.topic, saved.rules, folder, among), house);
     const asked: Asked = { ...saved.asked, asOf: saved.asOf };
-    const answer = answerNow(topic, asked);
+    const answer = answerTraced(topic, asked);
     const chances = saved.spread && spread(topic, asked, saved.spread);
     const found = saved.remedies && remedies(topic, asked, Object.values(among));
     const reasons = saved.why && { matters: matters(topic, asked), why: whys(topic, answer) };

@@ -1,6 +1,6 @@
 import { createReadStream } from 'node:fs';
 import { type LedgerEntry, LedgerError, readLedger } from '@tarebook/record';
-import { towFit } from '@tarebook/rules';
+import { towFit } from '@tarebook/rules/tow-fit';
 import { parse } from 'csv-parse';
 import { columns } from './columns';
 import { BadInput, named, readText, reasonOf } from './files';

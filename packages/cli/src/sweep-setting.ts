@@ -1,5 +1,5 @@
 import { readCase } from '@tarebook/casebook';
-import { type Topic, towFit } from '@tarebook/rules';
+import type { Topic } from '@tarebook/rules';
 import {
   dayProblems,
   type FactsGiven,
@@ -7,6 +7,7 @@ import {
   sayProblem,
   withHouse,
 } from '@tarebook/rules/engine';
+import { towFit } from '@tarebook/rules/tow-fit';
 import { BadInput, named, readText, troubleLines } from './files';
 import { underFrom } from './house';
 

@@ -1,6 +1,6 @@
 import { stat } from 'node:fs/promises';
-import { towFit } from '@tarebook/rules';
 import { levels, type SpreadOptions } from '@tarebook/rules/engine';
+import { towFit } from '@tarebook/rules/tow-fit';
 import type { RefusedRow, Swept } from '@tarebook/sweep/many';
 import { BadInput, named, reasonOf } from './files';
 import { spreadFrom } from './house';

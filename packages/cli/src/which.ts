@@ -1,7 +1,8 @@
 import { askedOf, readCase } from '@tarebook/casebook';
-import { type Topic, towFit } from '@tarebook/rules';
+import type { Topic } from '@tarebook/rules';
 import { type FactsGiven, isRows } from '@tarebook/rules/engine';
 import { show } from '@tarebook/rules/quantity';
+import { towFit } from '@tarebook/rules/tow-fit';
 import {
   type Catalogue,
   needSaid,

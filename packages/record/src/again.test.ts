@@ -1,5 +1,13 @@
-import { topics, towFit } from '@tarebook/rules';
-import { answerNow, type FactsGiven, formOf, readSaved, type Topic } from '@tarebook/rules/engine';
+import { topics } from '@tarebook/rules';
+import {
+  answerTraced,
+  defineTopic,
+  type FactsGiven,
+  formOf,
+  readSaved,
+  type Topic,
+} from '@tarebook/rules/engine';
+import { towFit } from '@tarebook/rules/tow-fit';
 import { describe, expect, test } from 'vitest';
 import { again } from './again';
 import { type Ledger, LedgerError, mergeLedgers, readLedger } from './ledger';
@@ -7,7 +15,7 @@ import { type Ledger, LedgerError, mergeLedgers, readLedger } from './ledger';
 const day = '2026-11-28';
 
 function entry(id: string, facts: FactsGiven, of: Topic = towFit) {
-  const answer = answerNow(of, { facts, asOf: '2026-11-01' });
+  const answer = answerTraced(of, { facts, asOf: '2026-11-01' });
   const saved = JSON.parse(JSON.stringify({ ...answer, asked: { facts } }));
   return { id, day: '2026-11-01', form: 'spoken', text: answer.sentence, saved };
 }
@@ -32,7 +40,8 @@ function withAddOn(value: number): Topic {
   const addOn = plain.parameters['tongue.addOn'];
   if (!addOn) throw new Error('The add-on is gone.');
   const values = [{ from: '2020-01-01', value }];
-  return { ...plain, parameters: { ...plain.parameters, 'tongue.addOn': { ...addOn, values } } };
+  const parameters = { ...plain.parameters, 'tongue.addOn': { ...addOn, values } };
+  return defineTopic<Topic>({ ...plain, parameters });
 }
 
 const ledger = readLedger({
@@ -73,7 +82,7 @@ describe('what would be said today', () => {
     );
     const changed = all.entries.filter(({ saved }) => {
       const { asked } = readSaved(saved);
-      return answerNow(topic, { ...asked, asOf: day }).sentence !== saved.sentence;
+      return answerTraced(topic, { ...asked, asOf: day }).sentence !== saved.sentence;
     });
     expect(listed.map(({ id }) => id)).toEqual(changed.map(({ id }) => id));
     expect(listed.length).toBeGreaterThan(0);
@@ -94,7 +103,7 @@ describe('what would be said today', () => {
     expect(post).toContain('what we said on 2026-11-01');
     expect(post).toContain(formOf('post', topic, asked));
     expect(aloud).toContain(formOf('spoken', topic, asked));
-    expect(words).toContain(answerNow(topic, asked).sentence);
+    expect(words).toContain(answerTraced(topic, asked).sentence);
     expect(same).toBeNull();
     expect(again(all, { topics, day }).every(({ correction }) => correction === null)).toBe(true);
   });

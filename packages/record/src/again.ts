@@ -1,6 +1,6 @@
 import {
   type Answer,
-  answerNow,
+  answerTraced,
   type FormName,
   formNames,
   formOf,
@@ -103,7 +103,7 @@ function one(entry: LedgerEntry, { topics, day, house }: AgainOptions): Again {
     const layer = house ? house.find((each) => each.topic === name) : houseLayerOf(read);
     const rules = layer ? withHouse(topic, layer) : topic;
     const asked = { ...read.asked, asOf: day };
-    const answer = answerNow(rules, asked);
+    const answer = answerTraced(rules, asked);
     const state = stateOf(entry, said, answer);
     const form = formFor(entry.form);
     const text = form ? formOf(form, rules, asked) : answer.sentence;

@@ -1,3 +1,25 @@
+import { type Judging, judging } from './engine/define/looked-at';
+import { bodyRepair as wholeBodyRepair } from './topics/body-repair/index';
+import { coldWeather as wholeColdWeather } from './topics/cold-weather/index';
+import { electricTowRange as wholeElectricTowRange } from './topics/electric-tow-range/index';
+import { gasSupply as wholeGasSupply } from './topics/gas-supply/index';
+import { hitchSetup as wholeHitchSetup } from './topics/hitch-setup/index';
+import { houseBattery as wholeHouseBattery } from './topics/house-battery/index';
+import { offGridStay as wholeOffGridStay } from './topics/off-grid-stay/index';
+import { optionsFit as wholeOptionsFit } from './topics/options-fit/index';
+import { retrofit as wholeRetrofit } from './topics/retrofit/index';
+import { serviceTriage as wholeServiceTriage } from './topics/service-triage/index';
+import { shorePower as wholeShorePower } from './topics/shore-power/index';
+import { sparesKit as wholeSparesKit } from './topics/spares-kit/index';
+import { sway as wholeSway } from './topics/sway/index';
+import { theftDeterrence as wholeTheftDeterrence } from './topics/theft-deterrence/index';
+import { tires as wholeTires } from './topics/tires/index';
+import { towFit as wholeTowFit } from './topics/tow-fit/index';
+import { towedCar as wholeTowedCar } from './topics/towed-car/index';
+import { truckCamper as wholeTruckCamper } from './topics/truck-camper/index';
+import { usedTrailer as wholeUsedTrailer } from './topics/used-trailer/index';
+import { weighIn as wholeWeighIn } from './topics/weigh-in/index';
+
 export {
   type Answer,
   type Asked,
@@ -5,12 +27,14 @@ export {
   answerEverybody,
   answerNow,
   answerRig,
+  answerTraced,
   checkTopic,
   compareSaved,
   compareTopics,
   compareVerdicts,
   type Ends,
   type Everybody,
+  english,
   type FactsGiven,
   type FindingAnswer,
   type Forms,
@@ -42,6 +66,8 @@ export {
   type Topic,
   type Trace,
   topicFromPublished,
+  traceOf,
+  type Untraced,
   type Verdict,
   type Whys,
   why,
@@ -49,23 +75,36 @@ export {
   withHouse,
 } from './engine/index';
 export { topics } from './topics/all';
-export { bodyRepair } from './topics/body-repair/index';
-export { coldWeather } from './topics/cold-weather/index';
-export { electricTowRange } from './topics/electric-tow-range/index';
-export { gasSupply } from './topics/gas-supply/index';
-export { hitchSetup } from './topics/hitch-setup/index';
-export { houseBattery } from './topics/house-battery/index';
-export { offGridStay } from './topics/off-grid-stay/index';
-export { optionsFit } from './topics/options-fit/index';
-export { retrofit } from './topics/retrofit/index';
-export { serviceTriage } from './topics/service-triage/index';
-export { shorePower } from './topics/shore-power/index';
-export { sparesKit } from './topics/spares-kit/index';
-export { sway } from './topics/sway/index';
-export { theftDeterrence } from './topics/theft-deterrence/index';
-export { tires } from './topics/tires/index';
-export { towFit } from './topics/tow-fit/index';
-export { towedCar } from './topics/towed-car/index';
-export { truckCamper } from './topics/truck-camper/index';
-export { usedTrailer } from './topics/used-trailer/index';
-export { weighIn } from './topics/weigh-in/index';
+
+/*
+ * Each question as far as it is judged. With what is said to everybody, what people call its things and
+ * how its hands-on work is done, a rule set is `topics[id]`, or what `@tarebook/rules/ID` exports.
+ */
+export const bodyRepair: Judging<typeof wholeBodyRepair> = /* @__PURE__ */ judging(wholeBodyRepair);
+export const coldWeather: Judging<typeof wholeColdWeather> =
+  /* @__PURE__ */ judging(wholeColdWeather);
+export const electricTowRange: Judging<typeof wholeElectricTowRange> =
+  judging(wholeElectricTowRange);
+export const gasSupply: Judging<typeof wholeGasSupply> = /* @__PURE__ */ judging(wholeGasSupply);
+export const hitchSetup: Judging<typeof wholeHitchSetup> = /* @__PURE__ */ judging(wholeHitchSetup);
+export const houseBattery: Judging<typeof wholeHouseBattery> =
+  /* @__PURE__ */ judging(wholeHouseBattery);
+export const offGridStay: Judging<typeof wholeOffGridStay> =
+  /* @__PURE__ */ judging(wholeOffGridStay);
+export const optionsFit: Judging<typeof wholeOptionsFit> = /* @__PURE__ */ judging(wholeOptionsFit);
+export const retrofit: Judging<typeof wholeRetrofit> = /* @__PURE__ */ judging(wholeRetrofit);
+export const serviceTriage: Judging<typeof wholeServiceTriage> =
+  /* @__PURE__ */ judging(wholeServiceTriage);
+export const shorePower: Judging<typeof wholeShorePower> = /* @__PURE__ */ judging(wholeShorePower);
+export const sparesKit: Judging<typeof wholeSparesKit> = /* @__PURE__ */ judging(wholeSparesKit);
+export const sway: Judging<typeof wholeSway> = /* @__PURE__ */ judging(wholeSway);
+export const theftDeterrence: Judging<typeof wholeTheftDeterrence> =
+  /* @__PURE__ */ judging(wholeTheftDeterrence);
+export const tires: Judging<typeof wholeTires> = /* @__PURE__ */ judging(wholeTires);
+export const towFit: Judging<typeof wholeTowFit> = /* @__PURE__ */ judging(wholeTowFit);
+export const towedCar: Judging<typeof wholeTowedCar> = /* @__PURE__ */ judging(wholeTowedCar);
+export const truckCamper: Judging<typeof wholeTruckCamper> =
+  /* @__PURE__ */ judging(wholeTruckCamper);
+export const usedTrailer: Judging<typeof wholeUsedTrailer> =
+  /* @__PURE__ */ judging(wholeUsedTrailer);
+export const weighIn: Judging<typeof wholeWeighIn> = /* @__PURE__ */ judging(wholeWeighIn);

@@ -1,5 +1,5 @@
-import { towFit } from '@tarebook/rules';
 import { type Fact, type FactsGiven, sayProblem } from '@tarebook/rules/engine';
+import { towFit } from '@tarebook/rules/tow-fit';
 import { isUnitless, readCell } from './cells';
 import { type Column, columnsOf, factOf, type Side } from './columns';
 import { factReader } from './kernel/inputs';

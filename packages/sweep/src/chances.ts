@@ -1,4 +1,3 @@
-import { towFit } from '@tarebook/rules';
 import {
   type Draw,
   drawsOf,
@@ -12,6 +11,7 @@ import {
   spread,
   type Topic,
 } from '@tarebook/rules/engine';
+import { towFit } from '@tarebook/rules/tow-fit';
 import { machine } from './kernel/in-memory';
 import { inputsOf, sideReader } from './kernel/inputs';
 import { askEngine, roomFor } from './kernel/pair-loop';

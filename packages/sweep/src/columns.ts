@@ -1,6 +1,6 @@
-import { towFit } from '@tarebook/rules';
 import type { Fact, Topic } from '@tarebook/rules/engine';
 import { findUnit } from '@tarebook/rules/quantity';
+import { towFit } from '@tarebook/rules/tow-fit';
 
 export type Side = 'vehicle' | 'trailer';
 

@@ -1,5 +1,5 @@
-import { towFit } from '@tarebook/rules';
 import type { Topic } from '@tarebook/rules/engine';
+import { towFit } from '@tarebook/rules/tow-fit';
 import { type Packed, packed, unpacked } from './kernel/packed';
 import { type Program, programOf } from './kernel/program';
 import { towSides } from './kernel/sides';

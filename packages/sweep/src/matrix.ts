@@ -1,5 +1,5 @@
-import { towFit } from '@tarebook/rules';
 import { type FactsGiven, levels, quickly, type Topic } from '@tarebook/rules/engine';
+import { towFit } from '@tarebook/rules/tow-fit';
 import type { Catalogue, Entry } from './catalogue';
 import { inputsOf } from './kernel/inputs';
 import { askEngine, roomFor } from './kernel/pair-loop';

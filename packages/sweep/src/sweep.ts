@@ -1,4 +1,3 @@
-import { towFit } from '@tarebook/rules';
 import {
   answerNow,
   declaredUnit,
@@ -7,6 +6,7 @@ import {
   quickly,
   type Topic,
 } from '@tarebook/rules/engine';
+import { towFit } from '@tarebook/rules/tow-fit';
 import type { Entry } from './catalogue';
 import { type Assemble, machine } from './kernel/in-memory';
 import { inputsOf, sideReader } from './kernel/inputs';

@@ -1,8 +1,7 @@
-import { towFit } from '@tarebook/rules';
 import {
   type Answer,
   type Asked,
-  answerNow,
+  answerTraced,
   type Ends,
   type FactGiven,
   type FactsGiven,
@@ -16,6 +15,7 @@ import {
   unitOf,
   wasMisread,
 } from '@tarebook/rules/quantity';
+import { towFit } from '@tarebook/rules/tow-fit';
 import type { Catalogue, Entry } from './catalogue';
 import { type Need, needsOf } from './needs';
 import { isAsWished, type Wish } from './wishes';
@@ -100,7 +100,7 @@ export function factsAgainst(facts: FactsGiven, entry: Entry): FactsGiven {
 }
 
 function rowOf(topic: Topic, entry: Entry, asked: Asked): WhichRow {
-  const answer = answerNow(topic, asked);
+  const answer = answerTraced(topic, asked);
   const limit = answer.limits.find(({ id }) => id === answer.binding);
   return {
     name: entry.name,

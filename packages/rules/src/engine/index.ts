@@ -24,9 +24,12 @@ export type {
   SeriesAnswer,
   Step,
   Trace,
+  Untraced,
 } from './answer/shapes';
 export { type NamedValues, namedValues, publish } from './answer/stock';
+export { answerTraced, traceOf } from './answer/traced';
 export { ruleInWords } from './catalogue/words';
+export { defineTopic } from './check/define';
 export { readFacts } from './check/facts';
 export {
   asWritten,
@@ -49,7 +52,6 @@ export * from './define/shapes';
 export { levels } from './define/shapes';
 export {
   declaredUnit,
-  defineTopic,
   findingOf,
   fullName,
   gather,

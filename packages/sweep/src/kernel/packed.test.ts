@@ -1,5 +1,5 @@
 import { towFit } from '@tarebook/rules';
-import { type Topic, withHouse } from '@tarebook/rules/engine';
+import { defineTopic, type Topic, withHouse } from '@tarebook/rules/engine';
 import { expect, test } from 'vitest';
 import { packed, rulesMark, unpacked } from './packed';
 import { programOf } from './program';
@@ -25,13 +25,13 @@ test('a program comes out of its module as it went in', () => {
 
 test('with other rules it is not used', () => {
   const kept = packed(topic, sides, program);
-  const other: Topic = {
+  const other: Topic = defineTopic<Topic>({
     ...topic,
     formulas: {
       ...topic.formulas,
       'load.aboard': { ...formula('load.aboard'), is: 'load.people' },
     },
-  };
+  });
   expect(unpacked(other, sides, kept)).toBeUndefined();
 });
 

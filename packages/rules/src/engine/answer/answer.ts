@@ -1,20 +1,18 @@
-import { refuseAsked } from '../check/asked';
+import { refuseAloud, refuseAsked, refuseUndefined } from '../check/asked';
 import { readFacts } from '../check/facts';
 import type { FactGiven, FactsGiven } from '../check/given';
-import { sayProblem } from '../check/messages';
+import { sayGiven } from '../check/messages-given';
 import { InputError } from '../check/problem';
-import { refuseUnsound } from '../check/sound';
 import { conditionRules } from '../condition/rules';
 import { rulesHolding } from '../condition/walk';
 import type { Level, Topic } from '../define/shapes';
-import { withCatalogues } from '../formula/brought';
 import { type Compiled, compile } from '../formula/compile';
 import { restsOnKnown } from '../formula/reckon';
 import { type Run, run as reckonRun } from '../formula/run';
 import { missingFacts } from '../missing/missing';
-import { traceOf } from '../trace/trace';
 import type { Inputs } from '../value/values';
 import { answerEnglish } from '../words/en-answer';
+import type { Language } from '../words/language';
 import { speakerOf, type Voice } from '../words/speaker';
 import { type Said, type Say, type Text, text } from '../words/value';
 import { choicesOf, rankingsOf, selectionsOf, seriesOf } from './beyond';
@@ -22,11 +20,11 @@ import { findingAnswers } from './findings';
 import { verdictLevel } from './grounds';
 import { allStates, type Holding } from './levels';
 import { bindingLimit, limitAnswers } from './limits';
-import { modelByModel } from './model-by-model';
+import { fromCatalogues } from './listed';
 import { endsOf, namedValues } from './named';
 import { datedOn, houseOn, inBase, parametersOn } from './parameters';
 import { restsOn, sentenceOf } from './sentence';
-import type { Answer, Assumed, Ends, LimitAnswer } from './shapes';
+import type { Answer, Assumed, Ends, LimitAnswer, Untraced } from './shapes';
 import { textOf } from './shown';
 import { tellings } from './telling';
 import { whenRead } from './when-read';
@@ -60,7 +58,7 @@ const compiledTopics = new WeakMap<Topic, Compiled>();
 export function compiledOf(topic: Topic): Compiled {
   const before = compiledTopics.get(topic);
   if (before) return before;
-  refuseUnsound(topic);
+  refuseUndefined(topic);
   const made = compile(topic);
   compiledTopics.set(topic, made);
   return made;
@@ -118,19 +116,39 @@ type Told = Pick<Answer, 'limits' | 'findings' | 'missing' | 'parameters'> & {
   readonly cautions: readonly Text[];
 };
 
+/** What an answer was made from, for whatever is made of the answer. */
+type Made = {
+  readonly compiled: Compiled;
+  readonly run: Run;
+  readonly inputs: Inputs;
+  readonly asked: Asked;
+  readonly words: string;
+};
+
+const making = new WeakMap<Untraced, Made>();
+
+/** Undefined of an answer that was not made here, such as one read from JSON. */
+export const madeFrom = (given: Untraced): Made | undefined => making.get(given);
+
 type Decided = { readonly run: Run; readonly inputs: Inputs; readonly holding: Holding };
 
-export function assemble(topic: Topic, asked: Asked, asOf: string, decided: Decided): Answer {
+export function assemble(
+  topic: Topic,
+  asked: Asked,
+  asOf: string,
+  decided: Decided,
+  language: Language,
+): Untraced {
   const { run, inputs } = decided;
   const compiled = compiledOf(topic);
   const numbers = parametersOn(topic, asOf);
   const parametersNow = inBase(numbers, asOf);
-  const models = modelByModel(compiled, inputs, parametersNow, decided.holding, run);
+  const models = fromCatalogues().byModel(compiled, inputs, parametersNow, decided.holding, run);
   const { holding, rooms } = models;
   const states = allStates(topic, run, holding);
   const level = verdictLevel(compiled, run, states);
   const outcome = topic.outcomes[level];
-  const say = speakerOf(asked, answerEnglish);
+  const say = speakerOf(asked, language);
   const setting = { compiled, inputs, parameters: parametersNow, run };
   const rest: Told = whenRead<Told>({
     limits: () => limitAnswers(compiled, run, states, say, rooms),
@@ -148,7 +166,7 @@ export function assemble(topic: Topic, asked: Asked, asOf: string, decided: Deci
     cautions: () => topic.cautions.map(({ says }) => textOf(compiled, run, says)),
     parameters: () => numbers.map((each) => ({ ...each, label: say(text(each.label)) })),
   });
-  return whenRead<Answer>({
+  const made = whenRead<Untraced>({
     topic: () => topic.id,
     rules: () => topic.version,
     asOf: () => asOf,
@@ -179,35 +197,38 @@ export function assemble(topic: Topic, asked: Asked, asOf: string, decided: Deci
     parameters: () => rest.parameters,
     dated: () => datedOn(topic, asOf, say),
     house: () => houseOn(topic, asOf, say),
-    trace: () =>
-      traceOf({
-        compiled,
-        run,
-        inputs: withCatalogues(topic, inputs),
-        parameters: rest.parameters,
-        readFrom: asked.readFrom ?? {},
-        limits: rest.limits,
-        findings: rest.findings,
-        words: text(outcome.words),
-        say,
-        system: asked.units ?? 'us',
-      }),
   });
+  making.set(made, { compiled, run, inputs, asked, words: outcome.words });
+  return made;
 }
 
 export const today = (): string => new Date().toISOString().slice(0, 10);
 
 export function reckoned(topic: Topic, asked: Asked, asOf: string): { run: Run; inputs: Inputs } {
   const { inputs, problems } = readFacts(topic, asked.facts);
-  if (problems.length > 0) throw new InputError(problems, sayProblem);
+  if (problems.length > 0) throw new InputError(problems, sayGiven);
   const parameters = inBase(parametersOn(topic, asOf), asOf);
   return { run: reckonRun(compiledOf(topic), inputs, parameters), inputs };
 }
 
-/** The same answer at once: the same conditions, walked without json-rules-engine. */
-export function answerNow<const T extends Topic>(topic: T, asked: AskedOf<T>): AnswerOf<T>;
-export function answerNow(topic: Topic, asked: Asked): Answer {
+/**
+ * The same answer at once: the same conditions, walked without json-rules-engine. Its working is
+ * `traceOf` it. It is written; for one that is spoken, `language: english` brings the words.
+ *
+ * @throws InputError as `answer` does
+ */
+export function answerNow<const T extends Topic>(
+  topic: T,
+  asked: AskedOf<T>,
+): Untraced<AnswerOf<T>>;
+export function answerNow(topic: Topic, asked: Asked): Untraced {
   refuseAsked(topic, asked);
+  refuseAloud(asked);
+  return answerIn(answerEnglish, topic, asked);
+}
+
+/** The same, in a language that need not be told by whoever asks. */
+export function answerIn(language: Language, topic: Topic, asked: Asked): Untraced {
   const asOf = asked.asOf ?? today();
   const { run, inputs } = reckoned(topic, asked, asOf);
   const values = namedValues(compiledOf(topic), run);
@@ -216,5 +237,5 @@ export function answerNow(topic: Topic, asked: Asked): Answer {
     certain: rulesHolding(rules, 'certain', values),
     possible: rulesHolding(rules, 'possible', values),
   };
-  return assemble(topic, asked, asOf, { run, inputs, holding });
+  return assemble(topic, asked, asOf, { run, inputs, holding }, language);
 }

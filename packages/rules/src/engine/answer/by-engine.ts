@@ -2,6 +2,7 @@ import { refuseAsked } from '../check/asked';
 import { rulesHoldingByEngine } from '../condition/engine';
 import { conditionRules } from '../condition/rules';
 import type { Topic } from '../define/shapes';
+import { aloudEnglish } from '../words/en-aloud';
 import {
   type AnswerOf,
   type Asked,
@@ -13,6 +14,7 @@ import {
 } from './answer';
 import { namedValues } from './named';
 import type { Answer } from './shapes';
+import { withTrace } from './traced';
 
 /**
  * The answer to a topic's question with its whole reasoning, decided by json-rules-engine.
@@ -31,5 +33,7 @@ export async function answer(topic: Topic, asked: Asked): Promise<Answer> {
   const rules = conditionRules(topic);
   const certain = await rulesHoldingByEngine(rules, 'certain', values);
   const possible = await rulesHoldingByEngine(rules, 'possible', values);
-  return assemble(topic, asked, asOf, { run, inputs, holding: { certain, possible } });
+  return withTrace(
+    assemble(topic, asked, asOf, { run, inputs, holding: { certain, possible } }, aloudEnglish),
+  );
 }

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { defineTopic } from '../check/define';
 import type { Finding, Topic } from '../define/shapes';
 import { formula, shelf } from '../define/small-topic.fixture';
 import { answerNow } from './answer';
@@ -7,16 +8,17 @@ const braces = shelf.findings['not-braced'];
 if (!braces) throw new Error('The shelf has lost its braces.');
 
 /** The shelf whose limit is asked only when its rating is mentioned. */
-const modest = (more: Partial<Finding> = {}): Topic => ({
-  ...shelf,
-  limits: Object.fromEntries(
-    Object.entries(shelf.limits).map(([id, limit]) => [
-      id,
-      { ...limit, askedBy: ['shelf.rating'] },
-    ]),
-  ),
-  findings: { 'not-braced': { ...braces, ...more } },
-});
+const modest = (more: Partial<Finding> = {}): Topic =>
+  defineTopic<Topic>({
+    ...shelf,
+    limits: Object.fromEntries(
+      Object.entries(shelf.limits).map(([id, limit]) => [
+        id,
+        { ...limit, askedBy: ['shelf.rating'] },
+      ]),
+    ),
+    findings: { 'not-braced': { ...braces, ...more } },
+  });
 
 const outcome = (topic: Topic, facts: Readonly<Record<string, string>>) =>
   answerNow(topic, { facts, asOf: '2026-11-01' }).outcome;
@@ -43,7 +45,10 @@ test('a limit compared by what was told is ground enough', () => {
 test('a load that nobody told and that the rules bound is compared like any other range', () => {
   const topic = modest();
   const least = formula('box.weight + min(box.lid, box.weight)');
-  const made: Topic = { ...topic, formulas: { ...topic.formulas, 'load.total': least } };
+  const made: Topic = defineTopic<Topic>({
+    ...topic,
+    formulas: { ...topic.formulas, 'load.total': least },
+  });
   const told = { 'shelf.rating': '100 lb', 'box.weight': '20 lb', 'shelf.kind': 'oak' };
   const judge = (of: Topic) =>
     answerNow(of, { facts: { ...told, 'box.lid': 'unknown' }, asOf: '2026-11-01' });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { defineTopic } from '../check/define';
 import type { FactsGiven } from '../check/given';
 import type { Level, State, Topic } from '../define/shapes';
 import { formula, shelf, source } from '../define/small-topic.fixture';
@@ -58,7 +59,7 @@ describe('the gravest decides', () => {
 });
 
 /** The shelf with one finding more, which is asked in three ways at once. */
-const asked: Topic = {
+const asked: Topic = defineTopic<Topic>({
   ...shelf,
   formulas: {
     ...shelf.formulas,
@@ -85,7 +86,7 @@ const asked: Topic = {
       source,
     },
   },
-};
+});
 
 const whole: FactsGiven = {
   'shelf.kind': 'pine',

@@ -5,7 +5,7 @@ import type { Compiled } from '../formula/compile';
 import { restsOnKnown } from '../formula/reckon';
 import type { Run } from '../formula/run';
 import { type Say, text } from '../words/value';
-import type { Rooms } from './model-by-model';
+import type { Rooms } from './listed';
 import { endsOf } from './named';
 import { isIdle } from './room';
 import type { Ends, LimitAnswer } from './shapes';

@@ -1,6 +1,10 @@
-import type { Topic } from '../define/shapes';
-import type { Run } from '../formula/run';
+import type { Interval } from '../../quantity';
+import type { Limit, Topic } from '../define/shapes';
+import type { Compiled } from '../formula/compile';
+import type { ParameterValues, Run } from '../formula/run';
+import type { Inputs } from '../value/values';
 import type { Say, Sayable } from '../words/value';
+import type { Holding } from './levels';
 import type { RankingAnswer, SelectionAnswer } from './shapes';
 
 /** What catalogues add to an answer; kept as formula/brought.ts keeps what they add to formulas. */
@@ -9,9 +13,25 @@ type Listed = {
   readonly rankings: (topic: Topic, run: Run, say: Say) => readonly RankingAnswer[];
   /** The wishes that stand against an order. */
   readonly against: (topic: Topic, run: Run) => readonly Sayable[];
+  /** Where it is open which model is meant: what holds whichever it is, and what each limit leaves. */
+  readonly byModel: (
+    compiled: Compiled,
+    inputs: Inputs,
+    parameters: ParameterValues,
+    holding: Holding,
+    like: Run,
+  ) => { readonly holding: Holding; readonly rooms: Rooms };
 };
 
-const nothing: Listed = { lists: () => [], rankings: () => [], against: () => [] };
+/** What a limit leaves, over all models; undefined where one is meant. */
+export type Rooms = (limit: Pick<Limit, 'used' | 'limit'>) => Interval | undefined;
+
+const nothing: Listed = {
+  lists: () => [],
+  rankings: () => [],
+  against: () => [],
+  byModel: (_, __, ___, holding) => ({ holding, rooms: () => undefined }),
+};
 
 let here = nothing;
 

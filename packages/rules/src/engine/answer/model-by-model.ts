@@ -1,4 +1,4 @@
-import { hull, type Interval, subtract } from '../../quantity';
+import { hull, subtract } from '../../quantity';
 import { isSold } from '../catalogue/offers';
 import { type ConditionRule, conditionRules } from '../condition/rules';
 import { holds, type Look } from '../condition/walk';
@@ -7,10 +7,8 @@ import type { Compiled } from '../formula/compile';
 import { type ParameterValues, type Run, runLike } from '../formula/run';
 import type { Input, Inputs } from '../value/values';
 import { type Holding, isAsked } from './levels';
+import type { Rooms } from './listed';
 import { endsOf, lookIn } from './named';
-
-/** What a limit leaves, over all models; undefined where one is meant. */
-export type Rooms = (limit: Pick<Limit, 'used' | 'limit'>) => Interval | undefined;
 
 /** More models and years than this are not looked through one by one. */
 const mostModels = 200;

@@ -1,7 +1,7 @@
 import { refuseAsked, refuseOptions, refuseTopic } from '../check/asked';
 import { readFacts } from '../check/facts';
 import type { FactsGiven } from '../check/given';
-import { sayProblem } from '../check/messages';
+import { sayGiven } from '../check/messages-given';
 import { InputError } from '../check/problem';
 import { compare } from '../condition/operators';
 import { conditionRules, type RuleType } from '../condition/rules';
@@ -13,7 +13,7 @@ import type { Inputs } from '../value/values';
 import { type AskedOf, compiledOf, type OutcomeOf, today } from './answer';
 import { verdictLevel } from './grounds';
 import { allStates, type Holding, isAsked, levelOf } from './levels';
-import { modelByModel } from './model-by-model';
+import { fromCatalogues } from './listed';
 import { lookIn, namedValues } from './named';
 import { inBase, parametersOn } from './parameters';
 
@@ -126,7 +126,7 @@ function statesByModel(ready: Ready, run: Run, inputs: Inputs): ReadonlyMap<stri
     certain: rulesHolding(rules, 'certain', values),
     possible: rulesHolding(rules, 'possible', values),
   };
-  const { holding } = modelByModel(compiled, inputs, parameters, plain, run);
+  const { holding } = fromCatalogues().byModel(compiled, inputs, parameters, plain, run);
   return allStates(topic, run, holding);
 }
 
@@ -165,7 +165,7 @@ export function quickly(topic: Topic, options: QuickOptions = {}): (facts: Facts
   return (facts) => {
     refuseAsked(topic, { facts });
     const { inputs, problems } = readFacts(topic, facts);
-    if (problems.length > 0) throw new InputError(problems, sayProblem);
+    if (problems.length > 0) throw new InputError(problems, sayGiven);
     const run = reckonRun(ready.compiled, inputs, parameters);
     const states = hasModels ? statesByModel(ready, run, inputs) : statesUntilStop(ready, run);
     const level = verdictLevel(ready.compiled, run, states);

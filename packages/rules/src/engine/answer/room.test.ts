@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { defineTopic } from '../check/define';
 import type { Topic } from '../define/shapes';
 import { formula, shelf, source } from '../define/small-topic.fixture';
 import { answerNow } from './answer';
@@ -61,11 +62,11 @@ describe('what stands against a limit is said in words that tell something', () 
 describe('what is out of an order is not weighed against its like', () => {
   const of = { here: { by: 'here', says: 'here' }, there: { by: 'there', says: 'there' } };
   const ranked = (first: 'least' | 'most', here: string, there: string) => {
-    const topic: Topic = {
+    const topic: Topic = defineTopic<Topic>({
       ...shelf,
       formulas: { ...shelf.formulas, here: formula(here), there: formula(there) },
       rankings: { order: { label: 'Order', first, of, source } },
-    };
+    });
     const facts = { 'box.weight': '40 lb', 'shelf.kind': 'oak', 'shelf.rating': '100 lb' };
     return answerNow(topic, { facts, asOf }).rankings[0]?.entries.map(({ apart }) => apart);
   };

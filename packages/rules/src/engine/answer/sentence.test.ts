@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { towFit } from '../../topics/tow-fit/index';
+import { defineTopic } from '../check/define';
 import { conditionRules } from '../condition/rules';
 import type { Finding, Topic } from '../define/shapes';
 import { shelf } from '../define/small-topic.fixture';
@@ -19,13 +20,13 @@ const when = unbraced;
 const withCracks = (cracks: Partial<Finding>): Topic => {
   const braces = shelf.findings['not-braced'];
   if (!braces) throw new Error('The shelf has lost its braces.');
-  return {
+  return defineTopic<Topic>({
     ...shelf,
     findings: {
       ...shelf.findings,
       cracks: { ...braces, stop: { when, wrong, do: 'It cracks.' }, ...cracks },
     },
-  };
+  });
 };
 
 const sentence = (topic: Topic, braced: string, box = '112.5 lb') =>
@@ -69,7 +70,7 @@ describe('what is loaded goes over, and a rating is exceeded', () => {
       const exceeded = short.includes('rating') && { exceeded: true };
       return [`limit-${i}`, { ...all, short, ...exceeded }] as const;
     });
-    return { ...shelf, limits: Object.fromEntries(limits) };
+    return defineTopic<Topic>({ ...shelf, limits: Object.fromEntries(limits) });
   };
 
   test.each([
@@ -94,7 +95,7 @@ describe('what is to be taken care of is said, however full a limit is', () => {
       const { stop: _stop, ...rest } = braces;
       return [`loose-${i}`, { ...rest, care }] as const;
     });
-    return { ...shelf, findings: Object.fromEntries(cares) };
+    return defineTopic<Topic>({ ...shelf, findings: Object.fromEntries(cares) });
   };
 
   test('two are said after the limit, and the rest are counted', () => {
@@ -143,7 +144,12 @@ describe('beneath the verdict’s word', () => {
   });
 
   test('what has nothing else to say says its verdict', () => {
-    const mute: Topic = { ...shelf, limits: {}, findings: {}, formulas: shelf.formulas };
+    const mute: Topic = defineTopic<Topic>({
+      ...shelf,
+      limits: {},
+      findings: {},
+      formulas: shelf.formulas,
+    });
     expect(beneath(mute, 'yes')).not.toBe('');
   });
 });

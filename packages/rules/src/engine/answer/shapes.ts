@@ -273,3 +273,6 @@ export type Answer<
   readonly house: HouseAnswer | null;
   readonly trace: Trace;
 };
+
+/** An answer whose working is made by `traceOf`, for whoever wants it. */
+export type Untraced<A extends Answer = Answer> = Omit<A, 'trace'>;

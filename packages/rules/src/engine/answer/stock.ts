@@ -1,4 +1,4 @@
-import { refuseAsked } from '../check/asked';
+import { refuseAsked, refuseOnlyJudging } from '../check/asked';
 import type { Named } from '../condition/operators';
 import { conditionRules } from '../condition/rules';
 import type { Topic } from '../define/shapes';
@@ -56,6 +56,7 @@ export function namedValues(topic: Topic, asked: Asked): NamedValues {
 
 /** What a dealer tool that already runs json-rules-engine imports: rules, formulas, facts, sources. */
 export function publish(topic: Topic): object {
+  refuseOnlyJudging(topic);
   return {
     ...topic,
     formulas: Object.fromEntries(allFormulas(topic)),

@@ -1,6 +1,6 @@
 import { expect, expectTypeOf, test } from 'vitest';
+import { defineTopic } from '../check/define';
 import { shelf as plainShelf } from '../define/small-topic.fixture';
-import { defineTopic } from '../define/topic';
 import { answerNow } from './answer';
 
 const source = { class: 'invented', cite: 'A shelf made up for this test' } as const;

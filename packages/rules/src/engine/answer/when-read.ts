@@ -10,7 +10,11 @@ export function whenRead(makers: Readonly<Record<string, () => unknown>>): objec
 }
 
 /** Has one part of an object made when somebody first reads it. */
-export function onceRead<T extends object, K extends keyof T>(of: T, name: K, make: () => T[K]) {
+export function onceRead<T extends object, K extends string, V>(
+  of: T,
+  name: K,
+  make: () => V,
+): asserts of is T & { readonly [P in K]: V } {
   Object.defineProperty(of, name, {
     enumerable: true,
     configurable: true,

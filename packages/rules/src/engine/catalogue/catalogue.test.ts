@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Asked, answerNow } from '../answer/answer';
+import type { Asked } from '../answer/answer';
 import { bringingCatalogues } from '../answer/bringing-catalogues';
+import { answerTraced } from '../answer/traced';
+import { defineTopic } from '../check/define';
 import { sayProblem } from '../check/messages';
 import { checkTopic } from '../check/topic';
 import type { Catalogue } from '../define/catalogue';
@@ -18,7 +20,7 @@ const source = { class: 'invented', cite: 'Made up for the tests' } as const;
 const seed = Number(process.env.TAREBOOK_SEED ?? 20_261_101);
 const outcome = (id: string) => ({ id, words: id, sentence: id });
 
-const topic: Topic = {
+const topic: Topic = defineTopic<Topic>({
   id: 'boats',
   version: '1.0.0',
   title: 'Boats',
@@ -50,8 +52,8 @@ const topic: Topic = {
   assumptions: [],
   cautions: [],
   catalogues: bringingCatalogues({ boats }),
-};
-const judge = (facts: Asked['facts']) => answerNow(topic, { facts, asOf: '2026-01-01' });
+});
+const judge = (facts: Asked['facts']) => answerTraced(topic, { facts, asOf: '2026-01-01' });
 const at = (facts: Asked['facts'], name: string) => {
   const ends = judge(facts).values[name];
   return [ends?.lo, ends?.hi];
@@ -163,13 +165,10 @@ test('the lists say why, in which years and which models', () => {
       choices: { title: 'Choices' },
     },
   };
-  const answer = answerNow(
-    { ...topic, catalogues: { boats: told } },
-    {
-      facts: gig('2002', { 'wish.sail': 'yes', 'wish.mast': 'no' }),
-      asOf: '2026-01-01',
-    },
-  );
+  const answer = answerTraced(defineTopic<Topic>({ ...topic, catalogues: { boats: told } }), {
+    facts: gig('2002', { 'wish.sail': 'yes', 'wish.mast': 'no' }),
+    asOf: '2026-01-01',
+  });
   const list = (id: string) => answer.selections.find((each) => each.id === id);
   const chosen = (id: string) =>
     list(id)?.items.flatMap((item) =>

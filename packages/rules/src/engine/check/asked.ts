@@ -1,6 +1,8 @@
+import { isLookedAt, isOnlyJudging } from '../define/looked-at';
 import type { Topic } from '../define/shapes';
+import type { Voice } from '../words/speaker';
 import { described, isPlain } from './given';
-import { sayProblem } from './messages';
+import { sayGiven } from './messages-given';
 import { nearest } from './near';
 import { InputError, type Problem } from './problem';
 
@@ -23,7 +25,20 @@ export function topicProblems(topic: unknown): readonly Problem[] {
 /** @throws InputError for what is no rule set */
 export function refuseTopic(topic: unknown): void {
   const problems = topicProblems(topic);
-  if (problems.length > 0) throw new InputError(problems, sayProblem);
+  if (problems.length > 0) throw new InputError(problems, sayGiven);
+}
+
+/**
+ * Nothing is asked of a rule set that nobody looks through.
+ *
+ * @throws InputError for one that was merely written down, or a changed copy; whatever is told against
+ *   one that is looked through
+ */
+export function refuseUndefined(topic: Topic): void {
+  if (isLookedAt(topic)) return;
+  const found = `“${topic.id}”, as it was written or copied,`;
+  const wanted = '`defineTopic(…)` of it, which has it looked through before it is asked';
+  throw new InputError([{ code: 'not-a-topic', fact: 'topic', found, wanted }], sayGiven);
 }
 
 const oneOf = (place: string, given: unknown, options: readonly string[]): readonly Problem[] => {
@@ -74,7 +89,25 @@ function askedProblems(asked: unknown): readonly Problem[] {
  */
 export function refuseAsked(topic: Topic, asked: unknown): void {
   const problems = [...topicProblems(topic), ...askedProblems(asked)];
-  if (problems.length > 0) throw new InputError(problems, sayProblem);
+  if (problems.length > 0) throw new InputError(problems, sayGiven);
+}
+
+/** @throws InputError for a rule set that only judges, where more of it is wanted */
+export function refuseOnlyJudging(topic: Topic): void {
+  if (!isOnlyJudging(topic)) return;
+  const found = `“${topic.id}” as far as it judges`;
+  const wanted = `\`topics['${topic.id}']\`, or what \`@tarebook/rules/${topic.id}\` exports, the whole of it`;
+  throw new InputError([{ code: 'not-a-topic', fact: 'topic', found, wanted }], sayGiven);
+}
+
+/** @throws InputError where an answer is to be spoken and nobody handed in how */
+export function refuseAloud({ medium, language }: Voice): void {
+  if (medium !== 'spoken' || language) return;
+  const wanted = '`language: english` beside it, which has the words, or ask `answerTraced`';
+  throw new InputError(
+    [{ code: 'not-options', fact: 'medium', found: '“spoken” alone', wanted }],
+    sayGiven,
+  );
 }
 
 /** @throws InputError for options that are no object with names */
@@ -82,7 +115,7 @@ export function refuseOptions(options: unknown): void {
   if (isPlain(options)) return;
   const found = quoted(options);
   const wanted = 'an object with the options by name, or leave it out';
-  throw new InputError([{ code: 'not-options', fact: 'options', found, wanted }], sayProblem);
+  throw new InputError([{ code: 'not-options', fact: 'options', found, wanted }], sayGiven);
 }
 
 /** @throws InputError for an asking that a topic does not have; undefined is the one implied */
@@ -92,10 +125,10 @@ export function refuseAsking({ id, askings = {} }: Topic, given: unknown): void 
 
 /** @throws InputError for what is no answer */
 export function refuseUnlessAnswer(answer: unknown): void {
-  if (typeof answer === 'object' && answer !== null && 'trace' in answer) return;
+  if (typeof answer === 'object' && answer !== null && 'outcome' in answer) return;
   const found = quoted(answer);
   const wanted = 'an answer, as `answer` or `answerNow` gives it';
-  throw new InputError([{ code: 'not-an-answer', fact: 'answer', found, wanted }], sayProblem);
+  throw new InputError([{ code: 'not-an-answer', fact: 'answer', found, wanted }], sayGiven);
 }
 
 /** @throws InputError for a name that is none of those */
@@ -110,7 +143,7 @@ export function refuseName(
   const found = described(given);
   const wanted = options.length > 0 ? `one of ${options.join(', ')}` : 'none';
   const problem = { code, fact: of, found, wanted, options, ...(near && { near }) };
-  throw new InputError([problem], sayProblem);
+  throw new InputError([problem], sayGiven);
 }
 
 /** @throws InputError for a number that is not a whole one within its ends */
@@ -121,6 +154,6 @@ export function refuseUnlessWhole(fact: string, given: unknown, least: number, m
   const found = described(given);
   throw new InputError(
     [{ code: 'not-a-whole-number', fact, found, wanted, unit: '', least, most }],
-    sayProblem,
+    sayGiven,
   );
 }

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Decision, Simulation, Topic } from '../define/shapes';
 import { formula, shelf, source } from '../define/small-topic.fixture';
 import { findingOf } from '../define/topic';
+import { defineTopic } from './define';
 import { sayProblem } from './messages';
 import { checkTopic } from './topic';
 
@@ -23,11 +24,12 @@ const wood: Decision = {
   source,
 };
 
-const deciding = (decision: Decision): Topic => ({
-  ...shelf,
-  decisions: { 'wood.grade': decision },
-  findings: { ...shelf.findings, 'wood-grade': findingOf('wood.grade', decision) },
-});
+const deciding = (decision: Decision): Topic =>
+  defineTopic<Topic>({
+    ...shelf,
+    decisions: { 'wood.grade': decision },
+    findings: { ...shelf.findings, 'wood-grade': findingOf('wood.grade', decision) },
+  });
 
 test('a sound decision has nothing told against it', () => {
   expect(told(deciding(wood))).toBe('');
@@ -91,11 +93,12 @@ const day: Simulation = {
   source,
 };
 
-const simulating = (simulation: Simulation): Topic => ({
-  ...shelf,
-  simulations: { day: simulation },
-  formulas: { ...shelf.formulas, 'end.load': formula('lastOf(day, day.load)') },
-});
+const simulating = (simulation: Simulation): Topic =>
+  defineTopic<Topic>({
+    ...shelf,
+    simulations: { day: simulation },
+    formulas: { ...shelf.formulas, 'end.load': formula('lastOf(day, day.load)') },
+  });
 
 test('a sound simulation has nothing told against it', () => {
   expect(told(simulating(day))).toBe('');
@@ -127,17 +130,17 @@ describe('a simulation is refused', () => {
 });
 
 test('a table of words must have a number for every option of the choice', () => {
-  const topic: Topic = {
+  const topic: Topic = defineTopic<Topic>({
     ...shelf,
     wordTables: { strength: { label: 'Strength', valueUnit: 'lb', values: { oak: 9 }, source } },
     formulas: { ...shelf.formulas, 'kind.holds': formula('pick(strength, shelf.kind)') },
-  };
+  });
   expect(told(topic)).toMatch(/nothing for “pine”/);
 });
 
 test('what is chosen, and what it weighs, must be named values', () => {
   const item = { label: 'Box', amounts: { weight: 'no.such' }, because: 'It is asked.', source };
-  const topic: Topic = {
+  const topic: Topic = defineTopic<Topic>({
     ...shelf,
     selections: {
       kit: {
@@ -147,7 +150,7 @@ test('what is chosen, and what it weighs, must be named values', () => {
         source,
       },
     },
-  };
+  });
   expect(told(topic)).toMatch(/chosen when “shelf.kind”/);
   expect(told(topic)).toMatch(/“no.such” is no value/);
 });
@@ -157,9 +160,9 @@ test('a ranking compares values of one unit', () => {
     load: { by: 'load.total', says: 'the load' },
     span: { by: 'shelf.span', says: 'the span' },
   };
-  const topic: Topic = {
+  const topic: Topic = defineTopic<Topic>({
     ...shelf,
     rankings: { most: { label: 'Most', first: 'most', of, source } },
-  };
+  });
   expect(told(topic)).toMatch(/compares lb, in/);
 });

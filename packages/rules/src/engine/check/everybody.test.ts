@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { ForEverybody, Topic } from '../define/shapes';
 import { shelf } from '../define/small-topic.fixture';
+import { defineTopic } from './define';
 import { sayProblem } from './messages';
 import { checkTopic } from './topic';
 
@@ -20,7 +21,7 @@ const any: ForEverybody = {
 };
 
 const told = (more: object): string => {
-  const topic: Topic = { ...shelf, everybody: { any: { ...any, ...more } } };
+  const topic: Topic = defineTopic<Topic>({ ...shelf, everybody: { any: { ...any, ...more } } });
   return checkTopic(topic).map(sayProblem).join('\n');
 };
 

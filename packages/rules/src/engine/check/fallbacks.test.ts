@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Formula, Topic } from '../define/shapes';
 import { formula, shelf, source } from '../define/small-topic.fixture';
+import { defineTopic } from './define';
 import { sayProblem } from './messages';
 import { checkTopic } from './topic';
 
@@ -9,11 +10,11 @@ const told = (
   more: Partial<Formula> = {},
   parameters: Topic['parameters'] = {},
 ): string => {
-  const topic: Topic = {
+  const topic: Topic = defineTopic<Topic>({
     ...shelf,
     parameters: { ...shelf.parameters, ...parameters },
     formulas: { ...shelf.formulas, 'shelf.tried': { ...formula(is), ...more } },
-  };
+  });
   return checkTopic(topic).map(sayProblem).join('\n');
 };
 

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { topics } from '../../topics/all';
 import type { Topic } from '../define/shapes';
 import { shelf } from '../define/small-topic.fixture';
+import { defineTopic } from './define';
 import { readFacts } from './facts';
 import { sayProblem } from './messages';
 import type { Problem } from './problem';
@@ -125,7 +126,7 @@ function* eachText(value: Json, other: string): Generator<Json> {
 }
 
 /** Counts beside weights, a decision and texts as conditions: what the small rule set has none of. */
-const counted: Topic = {
+const counted: Topic = defineTopic<Topic>({
   ...shelf,
   facts: {
     ...shelf.facts,
@@ -141,7 +142,7 @@ const counted: Topic = {
       source: { class: 'invented', cite: 'A shelf of our own' },
     },
   },
-};
+});
 
 function words(ask: string) {
   return { label: 'A count', ask, where: 'on the box' };

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { answerNow } from '../answer/answer';
 import type { Finding, Formula, Topic } from '../define/shapes';
 import { formula, shelf, source } from '../define/small-topic.fixture';
+import { defineTopic } from './define';
 import { sayProblem } from './messages';
 import { checkTopic } from './topic';
 
@@ -21,11 +22,11 @@ function shelfWith(stop: string, proviso: string, more: Partial<Finding> = {}): 
     source,
     ...more,
   };
-  return {
+  return defineTopic<Topic>({
     ...shelf,
     formulas: { ...shelf.formulas, ...untold },
     findings: { ...shelf.findings, braces: finding },
-  };
+  });
 }
 
 const told = (topic: Topic): boolean =>

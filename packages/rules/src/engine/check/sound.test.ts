@@ -7,16 +7,18 @@ import { shelf } from '../define/small-topic.fixture';
 import { matters } from '../matters/matters';
 import { remedies } from '../remedy/remedies';
 import { spread } from '../spread/spread';
+import { defineTopic } from './define';
 import { InputError } from './problem';
 import { checkTopic } from './topic';
 
 const braces = shelf.findings['not-braced'];
 if (!braces) throw new Error('The shelf has lost its braces.');
 
-const withCondition = (when: string | Condition): Topic => ({
-  ...shelf,
-  findings: { 'not-braced': { ...braces, stop: { when, wrong: 'It has no braces.' } } },
-});
+const withCondition = (when: string | Condition): Topic =>
+  defineTopic<Topic>({
+    ...shelf,
+    findings: { 'not-braced': { ...braces, stop: { when, wrong: 'It has no braces.' } } },
+  });
 
 const asked = {
   facts: {
@@ -58,13 +60,14 @@ describe.each(misspelled)('%s that does not exist: %j', (_, when, says) => {
 });
 
 /** With a formula that a limit hangs on, so that a mistake in it would turn the verdict. */
-const withWet = (is: string): Topic => ({
-  ...shelf,
-  formulas: {
-    ...shelf.formulas,
-    'load.wet': { label: 'Wet', unit: 'lb', is, source: braces.source },
-  },
-});
+const withWet = (is: string): Topic =>
+  defineTopic<Topic>({
+    ...shelf,
+    formulas: {
+      ...shelf.formulas,
+      'load.wet': { label: 'Wet', unit: 'lb', is, source: braces.source },
+    },
+  });
 
 const inFormulas: readonly (readonly [string, string, RegExp])[] = [
   [
@@ -105,4 +108,29 @@ test('a word that fits, one choice against itself, and two that are true or fals
   const well =
     "choose(shelf.kind == 'oak' && shelf.kind == shelf.kind && (shelf.braced == (box.weight > box.weight)), box.weight, 2 * box.weight)";
   expect(answerNow(withWet(well), asked).outcome).toBeDefined();
+});
+
+describe('a rule set that nobody looks through is asked nothing', () => {
+  const copy: Topic = { ...shelf, limits: {} };
+
+  test.each([
+    ['answerNow', () => answerNow(copy, asked)],
+    ['quickly', () => quickly(copy)],
+    ['remedies', () => remedies(copy, asked)],
+  ])('a changed copy is refused by %s in one sentence', (_, ask) => {
+    expect(ask).toThrow(InputError);
+    expect(ask).toThrow(
+      '`topic`: “shelf”, as it was written or copied, is not a rule set; give `defineTopic(…)` of it, which has it looked through before it is asked.',
+    );
+  });
+
+  test('defined, it answers as any does; what is none is refused as before', () => {
+    expect(answerNow(defineTopic(copy), asked).limits).toEqual([]);
+    for (const none of [undefined, null, 7, 'shelf', []]) {
+      const made: Topic = JSON.parse(JSON.stringify({ none })).none;
+      expect(() => answerNow(defineTopic(made), asked)).toThrow(
+        /is not a rule set; give the rule set itself/,
+      );
+    }
+  });
 });

@@ -5,8 +5,6 @@ import { sayProblem } from './messages';
 import { InputError, type Problem } from './problem';
 import { checkTexts } from './text';
 
-const sound = new WeakSet<Topic>();
-
 /** Every name that a condition may compare. */
 export const namesOf = (topic: Topic): ReadonlySet<string> =>
   new Set([
@@ -17,14 +15,13 @@ export const namesOf = (topic: Topic): ReadonlySet<string> =>
   ]);
 
 /**
- * Looks once at what a verdict would silently go wrong by: an operator, an option, a name or a unit
- * that does not exist or does not fit, in a formula or a condition. Everything that answers goes through here; `checkTopic` is for
- * authors and tells far more.
+ * Looks at what a verdict would silently go wrong by: an operator, an option, a name or a unit that
+ * does not exist or does not fit, in a formula or a condition. `checkTopic` is for authors and tells
+ * far more.
  *
  * @throws InputError naming each of them.
  */
 export function refuseUnsound(topic: Topic): void {
-  if (sound.has(topic)) return;
   const problems: Problem[] = [];
   const note = (fact: string, found: string, wanted: string): void => {
     problems.push({ code: 'rule-set', fact, found, wanted });
@@ -32,5 +29,4 @@ export function refuseUnsound(topic: Topic): void {
   checkTexts(topic, note);
   checkConditions(topic, namesOf(topic), note);
   if (problems.length > 0) throw new InputError(problems, sayProblem);
-  sound.add(topic);
 }

@@ -3,6 +3,7 @@ import { towFit } from '../../topics/tow-fit/index';
 import { answerNow } from '../answer/answer';
 import type { Condition, Topic } from '../define/shapes';
 import { facts, formula, shelf, source } from '../define/small-topic.fixture';
+import { defineTopic } from './define';
 import { sayProblem } from './messages';
 import { checkTopic } from './topic';
 
@@ -29,7 +30,7 @@ test('a sound topic has nothing told against it', () => {
 });
 
 test('a topic that went through JSON is as sound, and gives the same answers', () => {
-  const copy: Topic = JSON.parse(JSON.stringify(towFit));
+  const copy: Topic = defineTopic<Topic>(JSON.parse(JSON.stringify(towFit)));
   expect(told(copy)).toBe('');
   const asked = {
     facts: {

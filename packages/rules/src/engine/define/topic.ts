@@ -37,11 +37,6 @@ export function family<const P extends readonly Part[]>(...parts: P) {
   };
 }
 
-/** Names a topic and keeps its exact type. */
-export function defineTopic<const T extends Topic>(made: T): T {
-  return made;
-}
-
 type Meet<U> = (U extends unknown ? (each: U) => void : never) extends (all: infer I) => void
   ? I
   : never;

@@ -1,10 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { defineTopic } from '../check/define';
 import type { Topic } from '../define/shapes';
 import { shelf } from '../define/small-topic.fixture';
 import { answerEverybody } from './everybody/everybody';
 import { formNames, formOf, formsOf, writtenForm } from './forms';
 
-const topic: Topic = {
+const topic: Topic = defineTopic<Topic>({
   ...shelf,
   facts: {
     ...shelf.facts,
@@ -48,7 +49,7 @@ const topic: Topic = {
       fits: ['limit.all-boxes'],
     },
   ],
-};
+});
 const asked = { 'shelf.kind': 'oak', 'shelf.braced': 'yes', 'box.weight': '45 lb' } as const;
 const facts = { ...asked, 'shelf.rating': '49 lb' };
 const asOf = '2026-11-01';
@@ -81,10 +82,10 @@ describe('what was asked is answered first', () => {
 
 describe('what the verdict turns on is said with what to do about it', () => {
   const limit = topic.limits['all-boxes'] ?? expect.fail();
-  const acting: Topic = {
+  const acting: Topic = defineTopic<Topic>({
     ...topic,
     limits: { 'all-boxes': { ...limit, do: 'Take a box off.', near: 'Put nothing more on it.' } },
-  };
+  });
 
   test('a limit that is over stands before the verdict, with what to do', () => {
     const over = { ...facts, 'shelf.rating': '40 lb' };
@@ -137,10 +138,10 @@ describe('to everybody', () => {
 
 describe('which cautions stand in a form is known, not looked for in its words', () => {
   const source = shelf.cautions[0]?.source ?? expect.fail();
-  const careful: Topic = {
+  const careful: Topic = defineTopic<Topic>({
     ...topic,
     cautions: [{ says: 'Never lean with {shelf.rating} on the board.', source }],
-  };
+  });
 
   test('a caution with a figure is told as that form says it', () => {
     const found = writtenForm('spoken', careful, { facts, asOf });
@@ -155,7 +156,7 @@ describe('which cautions stand in a form is known, not looked for in its words',
 
   test('what a form has no room for is not among them', () => {
     const says = `Mind this: ${'and that '.repeat(60)}.`;
-    const long: Topic = { ...topic, cautions: [{ says, source }] };
+    const long: Topic = defineTopic<Topic>({ ...topic, cautions: [{ says, source }] });
     expect(writtenForm('post', long, { facts, asOf }).cautions).toEqual([]);
     expect(writtenForm('askBack', long, { facts, asOf }).cautions).toEqual([]);
   });

@@ -1,6 +1,7 @@
-import { type Asked, answerNow, compiledOf, reckoned, today } from '../answer/answer';
+import { type Asked, compiledOf, reckoned, today } from '../answer/answer';
 import type { Answer } from '../answer/shapes';
-import { refuseAsked } from '../check/asked';
+import { answerTraced } from '../answer/traced';
+import { refuseAsked, refuseOnlyJudging } from '../check/asked';
 import type { Topic } from '../define/shapes';
 import type { Compiled } from '../formula/compile';
 import type { Run } from '../formula/run';
@@ -20,13 +21,14 @@ export type Matter = {
 /** @throws InputError as `answer` does */
 export function matterOf(topic: Topic, asked: Asked): Matter {
   refuseAsked(topic, asked);
+  refuseOnlyJudging(topic);
   const asOf = asked.asOf ?? today();
   const { run } = reckoned(topic, asked, asOf);
   const { units, language } = asked;
   return {
     topic,
     asked,
-    answer: answerNow(topic, asked),
+    answer: answerTraced(topic, asked),
     compiled: compiledOf(topic),
     run,
     voice: { units, language },

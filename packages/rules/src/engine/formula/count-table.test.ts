@@ -1,11 +1,12 @@
 import { expect, test } from 'vitest';
 import { answerNow } from '../answer/answer';
+import { defineTopic } from '../check/define';
 import { checkTopic } from '../check/topic';
 import type { Topic } from '../define/shapes';
 import { formula, shelf, source } from '../define/small-topic.fixture';
 
 /** What a code stands for: a table whose key is a plain count. */
-const coded: Topic = {
+const coded: Topic = defineTopic<Topic>({
   ...shelf,
   tables: {
     ...shelf.tables,
@@ -26,7 +27,7 @@ const coded: Topic = {
     'grade.carries': formula('lookup(grade, whole(count(boxes)))'),
     'grade.between': formula('lookup(grade, count(boxes))'),
   },
-};
+});
 
 test('a table may have a count for its key, and its values keep their unit', () => {
   expect(checkTopic(coded)).toEqual([]);
@@ -36,10 +37,11 @@ test('a table may have a count for its key, and its values keep their unit', () 
 });
 
 test('a count is no length, and a length no count', () => {
-  const made = (is: string): Topic => ({
-    ...coded,
-    formulas: { ...coded.formulas, 'grade.between': formula(is) },
-  });
+  const made = (is: string): Topic =>
+    defineTopic<Topic>({
+      ...coded,
+      formulas: { ...coded.formulas, 'grade.between': formula(is) },
+    });
   expect(checkTopic(made('lookup(grade, shelf.span)'))).not.toEqual([]);
   expect(checkTopic(made('lookup(sag, count(boxes))'))).not.toEqual([]);
 });

@@ -2,7 +2,7 @@ import type { Topic } from '../define/shapes';
 import { declaredUnit } from '../define/topic';
 import type { KindName, Node, NodeOf } from './grammar/nodes';
 import { alike, clash, type Sort, type Sorting, sortOfUnit } from './grammar/sorts';
-import { kinds } from './kinds';
+import { sorts } from './sorts';
 
 /** Units of the formulas that the topic does not list itself. */
 export type NameUnits = ReadonlyMap<string, string>;
@@ -18,7 +18,7 @@ const thereIsNo = ({ facts }: Topic, name: string): string => {
 export function checkFormulaUnit(node: Node, declared: string, topic: Topic, all: NameUnits): void {
   const unitOf = (name: string): string =>
     all.get(name) ?? declaredUnit(topic, name) ?? clash(thereIsNo(topic, name));
-  const of = <K extends KindName>(each: NodeOf<K>): Sort => kinds[each.kind].sort(each, at);
+  const of = <K extends KindName>(each: NodeOf<K>): Sort => sorts[each.kind](each, at);
   const at: Sorting = { topic, unitOf, of };
   alike(of(node), sortOfUnit(declared), `the unit “${declared}”`);
 }

@@ -1,26 +1,8 @@
-import jsep, { type Expression } from 'jsep';
 import type { Call, Form } from './grammar/form';
 import type { Node } from './grammar/nodes';
 import { FormulaError } from './grammar/problem';
+import { comparing, type Token, tokensOf } from './grammar/tokens';
 import { kinds, namesIn } from './kinds';
-
-const isExpression = (value: unknown): value is Expression =>
-  typeof value === 'object' && value !== null && 'type' in value;
-
-function expression(value: unknown, text: string): Expression {
-  if (!isExpression(value)) throw new FormulaError(`“${text}” ends too soon.`);
-  return value;
-}
-
-/** `trailer.dryWeight` is a member expression to jsep and one name to us. */
-function nameOf(node: Expression, text: string): string {
-  if (node.type === 'Identifier' && typeof node.name === 'string') return node.name;
-  if (node.type === 'MemberExpression' && node.computed === false) {
-    const object = nameOf(expression(node.object, text), text);
-    return `${object}.${nameOf(expression(node.property, text), text)}`;
-  }
-  throw new FormulaError(`“${text}”: a name was wanted, found ${node.type}.`);
-}
 
 type By<W extends Form<Node>['by']> = Extract<Form<Node>, { by: W }>;
 
@@ -37,79 +19,107 @@ const names = byKey(formsBy('name'), ({ only = '' }) => [only]);
 const [number] = formsBy('number');
 const [word] = formsBy('word');
 
-function call(node: Expression, text: string): Node {
-  const name = nameOf(expression(node.callee, text), text);
-  const args = Array.isArray(node.arguments) ? node.arguments : [];
-  const at = (i: number): Expression => expression(args[i], text);
-  const all = args.map((_, i) => i);
-  const form = calls.get(name);
-  if (!form) throw new FormulaError(`“${text}”: there is no function ${name}.`);
-  const read: Call = {
-    name,
-    count: args.length,
-    wants: (right, written) => {
-      if (!right) throw new FormulaError(`“${text}”: write ${written}.`);
-    },
-    node: (i) => build(at(i), text),
-    nodes: () => all.map((i) => build(at(i), text)),
-    nameAt: (i) => nameOf(at(i), text),
-    names: (from) => all.slice(from).map((i) => nameOf(at(i), text)),
-    words: () =>
-      all.map((i) => {
-        const { type, value } = at(i);
-        return type === 'Literal' && typeof value === 'string' ? value : nameOf(at(i), text);
-      }),
-    mentioned: namesIn,
-  };
-  return form.read(read);
-}
+/** How tightly a sign holds what stands on its two sides; of equals the left one comes first. */
+const bonds: Readonly<Record<string, number>> = {
+  ...{ '||': 1, '&&': 2, '==': 3, '!=': 3 },
+  ...{ '<': 4, '<=': 4, '>': 4, '>=': 4, '+': 5, '-': 5, '*': 6, '/': 6 },
+};
+/** What stands behind a sign of its own holds tighter than any sign between two. */
+const tightest = 7;
 
-function build(node: Expression, text: string): Node {
-  switch (node.type) {
-    case 'Literal':
-      if (typeof node.value === 'number' && number) return number.read(node.value);
-      if (typeof node.value === 'string' && word) return word.read(node.value);
-      break;
-    case 'Identifier':
-    case 'MemberExpression': {
-      const id = nameOf(node, text);
-      const form = names.get(id) ?? names.get('');
-      if (form) return form.read(id);
-      break;
-    }
-    case 'UnaryExpression': {
-      const of = build(expression(node.argument, text), text);
-      const form = before.get(String(node.operator));
-      if (form) return form.read(of);
-      break;
-    }
-    case 'BinaryExpression': {
-      const a = build(expression(node.left, text), text);
-      const b = build(expression(node.right, text), text);
-      const sign = String(node.operator);
-      const form = between.get(sign);
-      if (form) return form.read(a, b, sign);
-      throw new FormulaError(`“${text}”: ${sign} is not used in formulas.`);
-    }
-    case 'CallExpression':
-      return call(node, text);
-  }
-  const what = node.type === 'Compound' ? `a gap between two things${comparing}` : node.type;
-  throw new FormulaError(`“${text}”: ${what} is not used in formulas.`);
-}
+/** Words that mean something elsewhere, and would pass here as names nobody has. */
+const foreign: readonly string[] = ['true', 'false', 'null', 'this'];
 
-/** What people mean who write “is” or one sign. */
-const comparing = " (write == 'word' to compare)";
+/** More brackets in one another nobody writes. */
+const mostDeep = 100;
+
+const end: Token = { kind: 'end', text: '' };
 
 /** @throws FormulaError when the text is not a formula. */
 export function parseFormula(text: string): Node {
-  let tree: Expression;
-  try {
-    tree = jsep(text);
-  } catch (problem) {
-    const reason = problem instanceof Error ? problem.message : String(problem);
-    const hint = /(?<![=!<>])=(?!=)/.test(text) ? comparing : '';
-    throw new FormulaError(`“${text}” cannot be read: ${reason}${hint}.`);
-  }
-  return build(tree, text);
+  const tokens = tokensOf(text);
+  let at = 0;
+  let deep = 0;
+  const here = (): Token => tokens[at] ?? end;
+  const refuse = (says: string): never => {
+    throw new FormulaError(`“${text}”${says}.`);
+  };
+  const isSign = (sign: string): boolean => here().kind === 'sign' && here().text === sign;
+  const pass = (sign: string): void => {
+    if (isSign(sign)) at += 1;
+    else if (here().kind === 'end') refuse(' ends too soon');
+    else if (here().kind === 'sign') refuse(`: “${here().text}” cannot stand there`);
+    else refuse(`: a gap between two things${comparing} is not used in formulas`);
+  };
+
+  const call = (name: string): Node => {
+    pass('(');
+    const args: Node[] = [];
+    while (!isSign(')')) {
+      if (args.length > 0) pass(',');
+      args.push(whole(0));
+    }
+    pass(')');
+    const form = calls.get(name) ?? refuse(`: there is no function ${name}`);
+    const node = (i: number): Node => args[i] ?? refuse(' ends too soon');
+    const nameAt = (i: number): string => {
+      const each = node(i);
+      return each.kind === 'name' ? each.id : refuse(`: a name was wanted in ${name}(…)`);
+    };
+    const read: Call = {
+      name,
+      count: args.length,
+      wants: (right, written) => {
+        if (!right) refuse(`: write ${written}`);
+      },
+      node,
+      nodes: () => args,
+      nameAt,
+      names: (from) => args.flatMap((_, i) => (i < from ? [] : [nameAt(i)])),
+      words: () => args.map((each, i) => (each.kind === 'word' ? each.text : nameAt(i))),
+      mentioned: namesIn,
+    };
+    return form.read(read);
+  };
+
+  const alone = (): Node => {
+    const { kind, text: is } = here();
+    at += 1;
+    if (kind === 'number' && number) return number.read(Number(is));
+    if (kind === 'word' && word) return word.read(is);
+    if (kind === 'name') {
+      if (isSign('(')) return call(is);
+      if (foreign.includes(is)) refuse(`: ${is} is not used in formulas`);
+      const form = names.get(is) ?? names.get('');
+      if (form) return form.read(is);
+    }
+    if (kind === 'sign' && is === '(') {
+      const inner = whole(0);
+      pass(')');
+      return inner;
+    }
+    const sign = kind === 'sign' ? before.get(is) : undefined;
+    if (sign) return sign.read(whole(tightest));
+    return refuse(kind === 'end' ? ' ends too soon' : `: “${is}” cannot stand there`);
+  };
+
+  const whole = (least: number): Node => {
+    deep += 1;
+    if (deep > mostDeep) refuse(' has too many brackets in one another');
+    let left = alone();
+    for (;;) {
+      const { kind, text: sign } = here();
+      const bond = kind === 'sign' ? bonds[sign] : undefined;
+      const form = between.get(sign);
+      if (bond === undefined || !form || bond <= least) break;
+      at += 1;
+      left = form.read(left, whole(bond), sign);
+    }
+    deep -= 1;
+    return left;
+  };
+
+  const node = whole(0);
+  if (here().kind !== 'end') pass('');
+  return node;
 }

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { answerNow } from '../answer/answer';
+import { answerTraced } from '../answer/traced';
+import { defineTopic } from '../check/define';
 import type { Topic } from '../define/shapes';
 import { formula, shelf, source } from '../define/small-topic.fixture';
 
@@ -8,7 +9,7 @@ const seed = Number(process.env.TAREBOOK_SEED ?? 20_261_101);
 const value = (is: string, unit = 'lb') => ({ label: is, unit, is, source });
 
 /** A shelf loaded box by box, and one that loses a share of its load each hour. */
-const loading: Topic = {
+const loading: Topic = defineTopic<Topic>({
   ...shelf,
   simulations: {
     loading: {
@@ -61,7 +62,7 @@ const loading: Topic = {
     'dry.lost': formula('totalOver(drying, drying.lost)'),
     'dry.steps': formula('mostOver(drying, drying.step)', ''),
   },
-};
+});
 
 const facts = {
   'shelf.rating': '300 lb',
@@ -74,7 +75,7 @@ const facts = {
 };
 
 test('what is handed on, what is reckoned in a step, and what is gathered over the steps', () => {
-  const { values, series } = answerNow(loading, { facts });
+  const { values, series } = answerTraced(loading, { facts });
   expect(values['end.load']?.lo).toBe(60);
   expect(values['least.left']?.lo).toBe(300 - 30);
   expect(values['all.moments']?.lo).toBe(100 - 300);
@@ -91,30 +92,30 @@ test('in a step over a list, given and known mean the cell of that row', () => {
     { weight: '30 lb', place: 'unknown' },
     { weight: '40 lb' },
   ];
-  const { values } = answerNow(loading, { facts: { ...facts, boxes } });
+  const { values } = answerTraced(loading, { facts: { ...facts, boxes } });
   expect(values['all.placed']?.lo).toBe(20 + 30);
   expect(values['all.sure']?.lo).toBe(20);
 });
 
 test('a product with a simulation in it is told like any other', () => {
-  const shown = { ...loading, headline: ['dry.share'] };
-  expect(answerNow(shown, { facts }).trace.steps['dry.share']?.working).toContain('× 10 %');
+  const shown = defineTopic<Topic>({ ...loading, headline: ['dry.share'] });
+  expect(answerTraced(shown, { facts }).trace.steps['dry.share']?.working).toContain('× 10 %');
 });
 
 test('what is lost and what is left come to what was there', () => {
-  const { values } = answerNow(loading, { facts });
+  const { values } = answerTraced(loading, { facts });
   expect((values['dry.lost']?.lo ?? 0) + (values['dry.load']?.lo ?? 0)).toBeCloseTo(10, 5);
 });
 
 test('over ranges every point lies inside, and the ends are met where it moves one way', () => {
   const wide = { ...facts, 'box.weight': '10–14 lb', 'shelf.share': '5–20 %' };
-  const { lo, hi } = answerNow(loading, { facts: wide }).values['dry.load'] ?? { lo: 0, hi: 0 };
+  const { lo, hi } = answerTraced(loading, { facts: wide }).values['dry.load'] ?? { lo: 0, hi: 0 };
   expect(lo).toBeCloseTo(10 * 0.8 ** 10, 5);
   expect(hi).toBeCloseTo(14 * 0.95 ** 10, 5);
   fc.assert(
     fc.property(fc.integer({ min: 10, max: 14 }), fc.integer({ min: 5, max: 20 }), (w, s) => {
       const point = { ...facts, 'box.weight': `${w} lb`, 'shelf.share': `${s} %` };
-      const at = answerNow(loading, { facts: point }).values['dry.load']?.lo ?? 0;
+      const at = answerTraced(loading, { facts: point }).values['dry.load']?.lo ?? 0;
       expect(at).toBeGreaterThanOrEqual(lo - 1e-5);
       expect(at).toBeLessThanOrEqual(hi + 1e-5);
     }),
@@ -123,12 +124,12 @@ test('over ranges every point lies inside, and the ends are met where it moves o
 });
 
 test('an unknown start leaves the end open, not zero', () => {
-  const { values } = answerNow(loading, { facts: { ...facts, 'box.weight': 'unknown' } });
+  const { values } = answerTraced(loading, { facts: { ...facts, 'box.weight': 'unknown' } });
   expect(values['end.load']?.hi).toBe(Infinity);
 });
 
 test('a list without rows has no steps', () => {
-  const { values } = answerNow(loading, { facts: { ...facts, boxes: [] } });
+  const { values } = answerTraced(loading, { facts: { ...facts, boxes: [] } });
   expect(values['end.load']?.lo).toBe(10);
   expect(values['all.moments']?.lo).toBe(0);
   expect(values['least.left']).toMatchObject({ lo: -Infinity, hi: Infinity });

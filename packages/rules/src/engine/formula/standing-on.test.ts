@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { towFit } from '../../topics/tow-fit/index';
-import { answerNow } from '../answer/answer';
+import { answerTraced } from '../answer/traced';
+import { defineTopic } from '../check/define';
 import { shelf } from '../define/small-topic.fixture';
 import { standingOn } from './standing-on';
 
@@ -18,13 +19,13 @@ test('lists and tables come along', () => {
 });
 
 test('in another topic the result is the same, with its trace whole', () => {
-  const other = {
+  const other = defineTopic({
     ...shelf,
     ...standingOn(towFit, 'tongue.loaded', 'axle.rear'),
     limits: {},
     findings: {},
     headline: ['tongue.loaded', 'axle.rear'],
-  };
+  });
   const facts = {
     'trailer.dryTongueWeight': '430 lb',
     'vehicle.curbFront': '2,600 lb',
@@ -32,7 +33,7 @@ test('in another topic the result is the same, with its trace whole', () => {
     'vehicle.wheelbase': '112 in',
     'vehicle.overhang': '40 in',
   };
-  const [there, here] = [answerNow(towFit, { facts }), answerNow(other, { facts })];
+  const [there, here] = [answerTraced(towFit, { facts }), answerTraced(other, { facts })];
   for (const name of ['tongue.loaded', 'axle.rear'] as const) {
     expect(here.values[name]).toEqual(there.values[name]);
     expect(here.trace.steps[name]).toEqual(there.trace.steps[name]);

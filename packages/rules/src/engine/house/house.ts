@@ -14,6 +14,7 @@ import { isPlain } from '../check/given';
 import { sayProblem } from '../check/messages';
 import { nearest } from '../check/near';
 import { InputError, type Problem } from '../check/problem';
+import { likewise } from '../define/looked-at';
 import type { Parameter, ParameterValue, Topic } from '../define/shapes';
 import { layerProblems } from './layer';
 import { ratingRaised } from './loosens';
@@ -152,7 +153,8 @@ export function withHouse(topic: Topic, layer: HouseLayer): Topic {
     else parameters[id] = result;
   }
   if (problems.length > 0) throw new InputError(problems, sayProblem);
-  const own: Topic = { ...topic, parameters, house: name };
+  // Values move within their ranges, and nothing else.
+  const own = likewise({ ...topic, parameters, house: name }, topic);
   const kept = made.get(topic) ?? new WeakMap<HouseLayer, Topic>();
   made.set(topic, kept.set(layer, own));
   return own;

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { answerNow } from '../answer/answer';
+import { defineTopic } from '../check/define';
 import type { FactsGiven } from '../check/given';
 import type { Fact, Topic } from '../define/shapes';
 import { formula, shelf, source } from '../define/small-topic.fixture';
@@ -76,7 +77,7 @@ const board: Fact = {
 };
 
 /** A shelf that hangs on a wall, near a lamp that may be live. */
-const hung: Topic = {
+const hung: Topic = defineTopic<Topic>({
   ...shelf,
   facts: {
     ...shelf.facts,
@@ -134,7 +135,7 @@ const hung: Topic = {
       source,
     },
   },
-};
+});
 
 describe('in which turn it is asked', () => {
   const heavy = { 'shelf.kind': 'oak', 'shelf.rating': '200 lb', 'box.weight': 'unknown' };

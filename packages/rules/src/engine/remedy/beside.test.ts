@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { defineTopic } from '../check/define';
 import type { Topic } from '../define/shapes';
 import { shelf } from '../define/small-topic.fixture';
 import { remedies } from './remedies';
@@ -9,7 +10,7 @@ if (!box) throw new Error('The shelf has lost its limit.');
 const { source } = box;
 
 /** The shelf, from which boxes can be taken. */
-const lighter: Topic = {
+const lighter: Topic = defineTopic<Topic>({
   ...shelf,
   changes: [
     {
@@ -21,10 +22,10 @@ const lighter: Topic = {
       source,
     },
   ],
-};
+});
 
 /** Another question about the same box: whether enough stands in it to hold the tent down. */
-const ballast: Topic = {
+const ballast: Topic = defineTopic<Topic>({
   ...shelf,
   id: 'ballast',
   title: 'Ballast',
@@ -47,7 +48,7 @@ const ballast: Topic = {
       source,
     },
   },
-};
+});
 
 const facts = { 'shelf.kind': 'oak', 'shelf.rating': '100 lb', 'box.weight': '112 lb' };
 
@@ -60,7 +61,7 @@ test('a change that makes another question’s answer worse is not offered, and 
 });
 
 test('a topic that asks for none of the facts has no say', () => {
-  const other: Topic = { ...ballast, facts: {}, findings: {} };
+  const other: Topic = defineTopic<Topic>({ ...ballast, facts: {}, findings: {} });
   const found = remedies(lighter, { facts, asOf }, [other]);
   expect(found.remedies).toEqual(remedies(lighter, { facts, asOf }).remedies);
 });

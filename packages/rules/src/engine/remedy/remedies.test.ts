@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { defineTopic } from '../check/define';
 import type { Change } from '../define/changes';
 import type { Topic } from '../define/shapes';
 import { shelf, source } from '../define/small-topic.fixture';
@@ -30,7 +31,8 @@ const brace: Change = {
   says: 'Brace it.',
 };
 
-const withChanges = (...changes: readonly Change[]): Topic => ({ ...shelf, changes });
+const withChanges = (...changes: readonly Change[]): Topic =>
+  defineTopic<Topic>({ ...shelf, changes });
 const found = (
   topic: Topic,
   facts: Readonly<Record<string, string>>,

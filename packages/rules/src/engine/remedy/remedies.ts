@@ -1,5 +1,5 @@
 import { type Asked, reckoned, today } from '../answer/answer';
-import { refuseAsked } from '../check/asked';
+import { refuseAsked, refuseOnlyJudging } from '../check/asked';
 import type { FactsGiven } from '../check/given';
 import { presentFacts } from '../check/renamed';
 import type { Level, Topic } from '../define/shapes';
@@ -177,6 +177,7 @@ export function remedies(
   rig?: FactsGiven,
 ): Remedies {
   refuseAsked(topic, told);
+  refuseOnlyJudging(topic);
   const asked = { ...told, facts: presentFacts(topic, told.facts).facts };
   const asOf = asked.asOf ?? today();
   const { inputs } = reckoned(topic, asked, asOf);

@@ -1,5 +1,6 @@
-import { type Asked, answerNow, today } from '../answer/answer';
+import { type Asked, today } from '../answer/answer';
 import type { Answer } from '../answer/shapes';
+import { answerTraced } from '../answer/traced';
 import { readFacts } from '../check/facts';
 import type { FactGiven, FactsGiven } from '../check/given';
 import { sayProblem } from '../check/messages';
@@ -86,7 +87,7 @@ const isSettled = (state: State): boolean => state !== 'unknown' && state !== 'n
  * nothing, nor does a finding that is in order because what it asks about is not there.
  */
 function decides(topic: Topic, answer: Answer, level: Level, asOf: string): boolean {
-  const untold = statesOf(answerNow(topic, { facts: {}, asOf }));
+  const untold = statesOf(answerTraced(topic, { facts: {}, asOf }));
   return [...statesOf(answer)].some(
     ([of, state]) =>
       isSettled(state) &&
@@ -138,7 +139,7 @@ export function answerRig(topics: Topics, { moments = {}, ...asked }: RigAsked):
   const all = times.map(([moment, told]) =>
     Object.values(topics).map((topic) => {
       const { facts } = factsFor(topic, told, present);
-      const answer = answerNow(topic, { ...asked, asOf, facts });
+      const answer = answerTraced(topic, { ...asked, asOf, facts });
       const level = levelOf(topic, answer);
       const is = Object.keys(facts).length > 0 && decides(topic, answer, level, asOf);
       return { topic, moment, level, answer, facts, decided: is };

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { answerNow } from '../answer/answer';
+import { answerTraced } from '../answer/traced';
+import { defineTopic } from '../check/define';
 import type { Formula } from '../define/shapes';
 import { formula, shelf } from '../define/small-topic.fixture';
 
@@ -28,8 +29,8 @@ const given = {
 /** One formula over the shelf, as its step is worked and told. */
 function step(is: string, unit = 'lb', more: Readonly<Record<string, Formula>> = {}) {
   const formulas = { ...shelf.formulas, ...more, 'it.is': formula(is, unit) };
-  const topic = { ...shelf, facts, formulas, headline: ['it.is'] };
-  const found = answerNow(topic, { facts: given, asOf: '2026-11-01' }).trace.steps['it.is'];
+  const topic = defineTopic({ ...shelf, facts, formulas, headline: ['it.is'] });
+  const found = answerTraced(topic, { facts: given, asOf: '2026-11-01' }).trace.steps['it.is'];
   if (!found) throw new Error('The formula left no step.');
   return found;
 }

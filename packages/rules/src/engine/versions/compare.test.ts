@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { publish } from '../answer/stock';
+import { defineTopic } from '../check/define';
 import type { Topic } from '../define/shapes';
 import { formula, shelf, source } from '../define/small-topic.fixture';
 import { compareTopics } from './compare';
@@ -117,23 +118,23 @@ describe('every entry that is new, gone or changed is told, in the words of its 
   });
 
   test('the other way round what was new is gone', () => {
-    const more: Topic = {
+    const more: Topic = defineTopic<Topic>({
       ...shelf,
       formulas: { ...shelf.formulas, 'box.twice': formula('box.weight * 2') },
-    };
+    });
     expect(compareTopics(shelf, more).map(({ kind }) => kind)).toEqual(['added']);
     expect(compareTopics(more, shelf).map(({ kind }) => kind)).toEqual(['removed']);
   });
 
   test('an order that decides which of two equal limits binds', () => {
-    const two: Topic = {
+    const two: Topic = defineTopic<Topic>({
       ...shelf,
       limits: { ...shelf.limits, lids: { ...limit, used: 'box.lid' } },
-    };
-    const turned: Topic = {
+    });
+    const turned: Topic = defineTopic<Topic>({
       ...two,
       limits: Object.fromEntries(Object.entries(two.limits).toReversed()),
-    };
+    });
     expect(told(two, turned)).toEqual([
       'limits: Order: the order was all-boxes, lids, is lids, all-boxes.',
     ]);
@@ -157,7 +158,7 @@ describe('what a change does to a case', () => {
   const asked = { facts: { ...facts, 'shelf.braced': 'yes' }, asOf: '2026-11-01' };
 
   test('a narrower table moves nothing that does not look it up', () => {
-    const now: Topic = { ...shelf, tables: { sag: { ...sagWith([40, 10]) } } };
+    const now: Topic = defineTopic<Topic>({ ...shelf, tables: { sag: { ...sagWith([40, 10]) } } });
     expect(compareVerdicts(shelf, now, asked)).toEqual({
       was: 'holds',
       now: 'holds',
@@ -168,7 +169,7 @@ describe('what a change does to a case', () => {
 
   test('the changed formula stands as the cause, one that is not in the reasoning does not', () => {
     // By hand: 50 lb twice is 100 lb, at the limit of 100 lb and over the 90 lb from which care is due.
-    const now: Topic = {
+    const now: Topic = defineTopic<Topic>({
       ...shelf,
       formulas: {
         ...shelf.formulas,
@@ -178,7 +179,7 @@ describe('what a change does to a case', () => {
         },
         'span.carries': { ...formula('lookup(sag, shelf.span) / 2'), label: 'Span' },
       },
-    };
+    });
     expect(compareVerdicts(shelf, now, asked).differences).toEqual([
       {
         name: 'verdict',
@@ -199,7 +200,12 @@ describe('what a change does to a case', () => {
 
   test('a fact that the older version does not know is left out there, and said', () => {
     const { 'shelf.braced': _braced, ...known } = shelf.facts;
-    const older: Topic = { ...shelf, version: '0.9.0', facts: known, findings: {} };
+    const older: Topic = defineTopic<Topic>({
+      ...shelf,
+      version: '0.9.0',
+      facts: known,
+      findings: {},
+    });
     const effect = compareVerdicts(older, shelf, asked);
     expect(effect.leftOut).toEqual(['shelf.braced']);
     expect(effect.differences).toEqual([
@@ -214,7 +220,10 @@ describe('what a change does to a case', () => {
   });
 
   test('a case that one of the two refuses is told with the reason', () => {
-    const now: Topic = { ...shelf, facts: { ...shelf.facts, 'box.weight': heavyBox(40) } };
+    const now: Topic = defineTopic<Topic>({
+      ...shelf,
+      facts: { ...shelf.facts, 'box.weight': heavyBox(40) },
+    });
     const effect = compareVerdicts(shelf, now, asked);
     expect(effect).toMatchObject({ was: 'holds', differences: [] });
     expect(effect.refused).toMatch(

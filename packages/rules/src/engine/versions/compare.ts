@@ -1,4 +1,4 @@
-import { refuseTopic } from '../check/asked';
+import { refuseOnlyJudging, refuseTopic } from '../check/asked';
 import type { Source, Topic } from '../define/shapes';
 import { isRecord, same } from './data';
 
@@ -162,8 +162,10 @@ const head = ({ title, question }: Topic): Entries => new Map(Object.entries({ t
  * last. The version itself is no difference.
  */
 export function compareTopics(was: Topic, now: Topic): readonly TopicChange[] {
-  refuseTopic(was);
-  refuseTopic(now);
+  for (const each of [was, now]) {
+    refuseTopic(each);
+    refuseOnlyJudging(each);
+  }
   const [before, after] = [new Map(Object.entries(was)), new Map(Object.entries(now))];
   const parts = [...new Set([...after.keys(), ...before.keys()])].filter(
     (part) => !['id', 'version', 'title', 'question'].includes(part),

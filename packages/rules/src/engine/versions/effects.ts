@@ -1,5 +1,6 @@
-import { type Asked, answerNow } from '../answer/answer';
+import type { Asked } from '../answer/answer';
 import type { Answer } from '../answer/shapes';
+import { answerTraced } from '../answer/traced';
 import { refuseAsked } from '../check/asked';
 import { InputError } from '../check/problem';
 import type { Topic } from '../define/shapes';
@@ -128,7 +129,7 @@ function differencesOf(
 /** The answer, or the sentences for which the case is refused. */
 function tryAsk(topic: Topic, asked: Asked): Answer | string {
   try {
-    return answerNow(topic, asked);
+    return answerTraced(topic, asked);
   } catch (problem) {
     if (problem instanceof InputError) return problem.message;
     throw problem;

@@ -1,3 +1,4 @@
+import { refuseOnlyJudging } from '../check/asked';
 import type { Topic } from '../define/shapes';
 import { allFormulas } from '../define/topic';
 import { isRecord } from './data';
@@ -8,6 +9,7 @@ import { isRecord } from './data';
  * these. `topicFromPublished` makes a rule set of it again.
  */
 export function keptText(topic: Topic): string {
+  refuseOnlyJudging(topic);
   const all = { ...topic, formulas: Object.fromEntries(allFormulas(topic)) };
   const parts = Object.entries(all).map(([part, value]) => `"${part}":${byLine(value)}`);
   return `{${parts.join(',\n')}}\n`;

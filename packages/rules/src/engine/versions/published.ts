@@ -1,4 +1,5 @@
 import { bringingCatalogues } from '../answer/bringing-catalogues';
+import { defineTopic } from '../check/define';
 import { sayProblem } from '../check/messages';
 import { InputError, type Problem } from '../check/problem';
 import { checkKept } from '../check/topic';
@@ -66,7 +67,9 @@ export function topicFromPublished(value: unknown): Topic {
     missing: __,
     ...kept
   }: Topic & { readonly conditions?: unknown; readonly missing?: unknown } = value;
-  const topic = bringingSun(bringingCatalogues<Topic>({ ...kept, formulas: declaredOnly(value) }));
+  const topic = defineTopic(
+    bringingSun(bringingCatalogues<Topic>({ ...kept, formulas: declaredOnly(value) })),
+  );
   const problems = checkKept(topic);
   if (problems.length > 0) throw new InputError(problems, sayProblem);
   return topic;

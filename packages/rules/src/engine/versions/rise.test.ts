@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { towFit } from '../../topics/tow-fit/index';
+import { defineTopic } from '../check/define';
 import type { Topic } from '../define/shapes';
 import { compareTopics } from './compare';
 import { hasRisenEnough, reckonedOf, riseFor, risen } from './rise';
@@ -52,7 +53,7 @@ test.each([
   ['a limit more', 'major', false],
   ['a limit less', 'major', false],
 ] as const)('%s raises the %s number', (what, wanted, reckonedAlike) => {
-  const now: Topic = { ...was, ...changed[what] };
+  const now: Topic = defineTopic<Topic>({ ...was, ...changed[what] });
   expect(riseFor(compareTopics(was, now))).toBe(wanted);
   const alike = JSON.stringify(reckonedOf(was)) === JSON.stringify(reckonedOf(now));
   expect(alike).toBe(reckonedAlike);
@@ -63,7 +64,7 @@ test('nothing need rise where nothing changed', () => {
 });
 
 test('a version that has risen too little is found out', () => {
-  const now: Topic = { ...was, ...changed['a value'] };
+  const now: Topic = defineTopic<Topic>({ ...was, ...changed['a value'] });
   const at = (version: string) => hasRisenEnough({ ...was, version: '1.2.3' }, { ...now, version });
   expect(['1.2.3', '1.2.4', '1.3.0', '2.0.0'].map(at)).toEqual([false, false, false, true]);
   expect([risen('1.2.3', '1.2.3'), risen('1.2.3', '1.2.9'), risen('1.2.3', '1.3.0')]).toEqual([

@@ -1,6 +1,7 @@
-import { type Asked, answerNow } from '../answer/answer';
+import type { Asked } from '../answer/answer';
 import { openingOf, urgentOf } from '../answer/sentence';
-import type { Answer } from '../answer/shapes';
+import type { Answer, Untraced } from '../answer/shapes';
+import { answerTraced, withTrace } from '../answer/traced';
 import { refuseName, refuseTopic } from '../check/asked';
 import { type Level, levels, type Topic } from '../define/shapes';
 import { message } from '../words/message';
@@ -13,8 +14,8 @@ import { limitFull, limitShort } from './limit';
 
 export type Length = 'short' | 'full';
 
-const isAnswer = (given: Answer | Asked): given is Answer =>
-  typeof given === 'object' && given !== null && 'trace' in given;
+const isAnswer = (given: Untraced | Asked): given is Untraced =>
+  typeof given === 'object' && given !== null && 'outcome' in given;
 
 const partsOf = ({ limits, findings }: Answer): readonly string[] => [
   'verdict',
@@ -102,8 +103,8 @@ export function whySaid(topic: Topic, answer: Answer, of: string, length: Length
 }
 
 /** In whose words a reason is told, unless it is asked otherwise: those that were asked for before. */
-const voiceOf = (given: Answer | Asked): Voice =>
-  isAnswer(given) ? { units: given.trace.units } : given;
+const voiceOf = (given: Untraced | Asked): Voice =>
+  isAnswer(given) ? { units: withTrace(given).trace.units } : given;
 
 /**
  * The same in words.
@@ -113,13 +114,13 @@ const voiceOf = (given: Answer | Asked): Voice =>
  */
 export function why(
   topic: Topic,
-  given: Answer | Asked,
+  given: Untraced | Asked,
   of: string,
   length: Length,
   voice: Voice = voiceOf(given),
 ): string {
   refuseTopic(topic);
-  const answer: Answer = isAnswer(given) ? given : answerNow(topic, given);
+  const answer = isAnswer(given) ? withTrace(given) : answerTraced(topic, given);
   refuseName('no-such-part', topic.id, of, partsOf(answer));
   refuseName('no-such-part', 'length', length, ['short', 'full']);
   return say(whySaid(topic, answer, of, length), voice);

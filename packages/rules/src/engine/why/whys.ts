@@ -1,4 +1,5 @@
-import type { Answer } from '../answer/shapes';
+import type { Untraced } from '../answer/shapes';
+import { withTrace } from '../answer/traced';
 import { refuseTopic, refuseUnlessAnswer } from '../check/asked';
 import type { Topic } from '../define/shapes';
 import { sayer } from '../words/say';
@@ -17,9 +18,10 @@ type Told<Words> = {
 /** Why everything asked stands as it does: the verdict at both lengths, the rest in one sentence. */
 export type Whys = Told<string> & { readonly messages: Told<Said> };
 
-export function whys(topic: Topic, answer: Answer, voice?: Voice): Whys {
+export function whys(topic: Topic, given: Untraced, voice?: Voice): Whys {
   refuseTopic(topic);
-  refuseUnlessAnswer(answer);
+  refuseUnlessAnswer(given);
+  const answer = withTrace(given);
   const say = sayer(voice ?? { units: answer.trace.units });
   const short = (of: string) => whySaid(topic, answer, of, 'short');
   const asked = answer.limits.filter(({ state }) => state !== 'not-asked');

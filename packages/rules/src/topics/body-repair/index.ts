@@ -1,4 +1,5 @@
-import { defineTopic, gather } from '../../engine/define/topic';
+import { ruleSet } from '../../engine/define/looked-at';
+import { gather } from '../../engine/define/topic';
 import {
   dampWood,
   premiumEffect,
@@ -21,7 +22,7 @@ import { byZone } from './zones';
 const parts = [byZone, rates, estimate, claim, writeOff, first] as const;
 
 /** What may the repair cost, is it to be claimed or paid for, and what comes first? */
-export const bodyRepair = defineTopic({
+export const bodyRepair = ruleSet({
   id: 'body-repair',
   version: '2.1.1',
   title: 'Body repair',

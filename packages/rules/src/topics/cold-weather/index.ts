@@ -1,4 +1,5 @@
-import { defineTopic, gather } from '../../engine/define/topic';
+import { ruleSet } from '../../engine/define/looked-at';
+import { gather } from '../../engine/define/topic';
 import { antifreezeCustom } from '../../trade/bibliography/cold-weather';
 import { custom, manual } from '../../trade/bibliography/common';
 import { alarms } from '../../trade/gas/alarms';
@@ -30,7 +31,7 @@ const parts = [
 ] as const;
 
 /** May one stay in the cold: warmth, gas, battery and water? */
-export const coldWeather = defineTopic({
+export const coldWeather = ruleSet({
   id: 'cold-weather',
   version: '4.0.0',
   title: 'Cold weather',

@@ -1,4 +1,5 @@
-import { defineTopic, gather } from '../../engine/define/topic';
+import { ruleSet } from '../../engine/define/looked-at';
+import { gather } from '../../engine/define/topic';
 import { custom } from '../../trade/bibliography/common';
 import { display, makersManual } from '../../trade/bibliography/electric-tow-range';
 import { askings } from './askings';
@@ -41,7 +42,7 @@ const parts = [
 ] as const;
 
 /** Does this rig get there on its battery, or battery and fuel, and where must it charge? */
-export const electricTowRange = defineTopic({
+export const electricTowRange = ruleSet({
   id: 'electric-tow-range',
   version: '3.1.1',
   title: 'Towing on battery or hybrid',

@@ -1,4 +1,5 @@
-import { defineTopic, gather } from '../../engine/define/topic';
+import { ruleSet } from '../../engine/define/looked-at';
+import { gather } from '../../engine/define/topic';
 import { blower, furnaceAssumptions } from '../../trade/battery/blower';
 import { custom, house, manual } from '../../trade/bibliography/common';
 import {
@@ -55,7 +56,7 @@ const parts = [
 ] as const;
 
 /** Will the gas last and flow, and may this appliance be connected here? */
-export const gasSupply = defineTopic({
+export const gasSupply = ruleSet({
   id: 'gas-supply',
   version: '3.0.0',
   title: 'Gas supply',

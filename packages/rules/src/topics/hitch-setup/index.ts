@@ -1,4 +1,5 @@
-import { defineTopic, gather } from '../../engine/define/topic';
+import { ruleSet } from '../../engine/define/looked-at';
+import { gather } from '../../engine/define/topic';
 import { standingOn } from '../../engine/formula/standing-on';
 import { custom, partsRating as makersRating } from '../../trade/bibliography/common';
 import { rigTrade } from '../../trade/rig/index';
@@ -87,7 +88,7 @@ const parts = [
 ] as const;
 
 /** Which ball mount carries this trailer level behind this vehicle, and will the hitch do as it is set? */
-export const hitchSetup = defineTopic({
+export const hitchSetup = ruleSet({
   id: 'hitch-setup',
   version: '5.0.2',
   title: 'Hitch setup',

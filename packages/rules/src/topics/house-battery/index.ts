@@ -1,4 +1,5 @@
-import { defineTopic, gather } from '../../engine/define/topic';
+import { ruleSet } from '../../engine/define/looked-at';
+import { gather } from '../../engine/define/topic';
 import { bank } from '../../trade/battery/bank';
 import { blower } from '../../trade/battery/blower';
 import { charging } from '../../trade/battery/charging';
@@ -59,7 +60,7 @@ const parts = [
 ] as const;
 
 /** How full is the battery, will it carry the day, and are charger, wire and fuse right for it? */
-export const houseBattery = defineTopic({
+export const houseBattery = ruleSet({
   id: 'house-battery',
   version: '2.2.2',
   title: 'House battery',

@@ -1,5 +1,6 @@
+import { ruleSet } from '../../engine/define/looked-at';
 import { quietly } from '../../engine/define/quietly';
-import { defineTopic, gather } from '../../engine/define/topic';
+import { gather } from '../../engine/define/topic';
 import { standingOn } from '../../engine/formula/standing-on';
 import { furnaceAssumptions } from '../../trade/battery/blower';
 import { batteryTrade } from '../../trade/battery/index';
@@ -107,7 +108,7 @@ const parts = [
 ] as const;
 
 /** How many days without hookups, what ends them, and what stretches them? */
-export const offGridStay = defineTopic({
+export const offGridStay = ruleSet({
   id: 'off-grid-stay',
   version: '4.0.0',
   title: 'Off-grid stay',

@@ -1,6 +1,7 @@
 import { yard } from 'virtual:yard';
 import { bringingCatalogues } from '../../engine/answer/bringing-catalogues';
-import { defineTopic, gather } from '../../engine/define/topic';
+import { ruleSet } from '../../engine/define/looked-at';
+import { gather } from '../../engine/define/topic';
 import { custom } from '../../trade/bibliography/common';
 import {
   catalogueOfTheYard,
@@ -19,7 +20,7 @@ import { listedTrailer, rig, rigLimits } from './rig';
 const parts = [orderFacts, rig, offers, listedTrailer, rigLimits] as const;
 
 /** Can this floor plan be ordered as the buyer wants it, and what does that do to the rig? */
-export const optionsFit = defineTopic({
+export const optionsFit = ruleSet({
   id: 'options-fit',
   version: '3.0.2',
   title: 'Models and options',

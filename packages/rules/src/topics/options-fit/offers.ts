@@ -2,7 +2,8 @@ import { yard } from 'virtual:yard';
 import { part } from '../../engine/define/topic';
 import { catalogueOfTheYard, orderSheet, propositions } from '../../trade/bibliography/options-fit';
 
-const [firstPlan = ''] = Object.keys(yard.models);
+// Not taken apart: what a pattern reads, a bundler must take for something that may have an effect.
+const firstPlan = Object.keys(yard.models)[0] ?? '';
 
 /**
  * Whether the buyer's wishes can be ordered on that floor plan in that model year.

@@ -1,5 +1,6 @@
+import { ruleSet } from '../../engine/define/looked-at';
 import { quietly } from '../../engine/define/quietly';
-import { defineTopic, gather } from '../../engine/define/topic';
+import { gather } from '../../engine/define/topic';
 import { standingOn } from '../../engine/formula/standing-on';
 import { batteryTrade } from '../../trade/battery/index';
 import { custom, partsRating as makersRating } from '../../trade/bibliography/common';
@@ -119,7 +120,7 @@ const parts = [
 ] as const;
 
 /** May this be added, who may fit it, and what does it do to weight, battery and tanks? */
-export const retrofit = defineTopic({
+export const retrofit = ruleSet({
   id: 'retrofit',
   version: '3.1.1',
   title: 'Add-ons and retrofits',

@@ -1,4 +1,5 @@
-import { defineTopic, gather } from '../../engine/define/topic';
+import { ruleSet } from '../../engine/define/looked-at';
+import { gather } from '../../engine/define/topic';
 import { custom, recalls, warrantyBooklet } from '../../trade/bibliography/service-triage';
 import { paper } from '../../trade/papers/paper';
 import { askings } from './askings';
@@ -14,7 +15,7 @@ import { trouble } from './trouble';
 const parts = [danger, trouble, hubs, softTires, paper, telling] as const;
 
 /** Something is wrong with it: stop, nearest shop, dealer, or the owner’s own hands? */
-export const serviceTriage = defineTopic({
+export const serviceTriage = ruleSet({
   id: 'service-triage',
   version: '2.0.5',
   title: 'Service triage',

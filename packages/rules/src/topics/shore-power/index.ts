@@ -1,4 +1,5 @@
-import { defineTopic, gather } from '../../engine/define/topic';
+import { ruleSet } from '../../engine/define/looked-at';
+import { gather } from '../../engine/define/topic';
 import { custom, house, manual } from '../../trade/bibliography/common';
 import { exhaust, lowVolts, neutralSigns, outlets } from '../../trade/bibliography/power';
 import { loads } from '../../trade/power/loads';
@@ -18,7 +19,7 @@ const parts = [supply, loads, cord, generator, voltages, signs] as const;
 const told = [signs, ...parts] as const;
 
 /** What may run together on this supply, and may it be plugged in at all? */
-export const shorePower = defineTopic({
+export const shorePower = ruleSet({
   id: 'shore-power',
   version: '3.1.2',
   title: 'Shore power',

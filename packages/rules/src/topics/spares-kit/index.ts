@@ -1,4 +1,5 @@
-import { defineTopic, gather } from '../../engine/define/topic';
+import { ruleSet } from '../../engine/define/looked-at';
+import { gather } from '../../engine/define/topic';
 import { standingOn } from '../../engine/formula/standing-on';
 import { custom, partsRating as makersRating } from '../../trade/bibliography/common';
 import { lifting, retorque } from '../../trade/bibliography/spares-kit';
@@ -70,7 +71,7 @@ const parts = [
 ] as const;
 
 /** What should come along on this trip, is it strong enough, and is there weight left for it? */
-export const sparesKit = defineTopic({
+export const sparesKit = ruleSet({
   id: 'spares-kit',
   version: '3.0.2',
   title: 'Spares and tools',

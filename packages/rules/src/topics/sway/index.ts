@@ -1,4 +1,5 @@
-import { defineTopic, gather } from '../../engine/define/topic';
+import { ruleSet } from '../../engine/define/looked-at';
+import { gather } from '../../engine/define/topic';
 import { standingOn } from '../../engine/formula/standing-on';
 import { custom } from '../../trade/bibliography/common';
 import { makersRating } from '../../trade/bibliography/rig';
@@ -94,7 +95,7 @@ const parts = [
 ] as const;
 
 /** Will this rig sway, and what to do when it does? */
-export const sway = defineTopic({
+export const sway = ruleSet({
   id: 'sway',
   version: '3.0.0',
   title: 'Sway',

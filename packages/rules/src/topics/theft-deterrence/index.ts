@@ -1,4 +1,5 @@
-import { defineTopic, gather } from '../../engine/define/topic';
+import { ruleSet } from '../../engine/define/looked-at';
+import { gather } from '../../engine/define/topic';
 import { custom, insurers, manual } from '../../trade/bibliography/common';
 import { chains, exposed, layers } from '../../trade/bibliography/theft-deterrence';
 import { askings } from './askings';
@@ -16,7 +17,7 @@ import { tracker } from './tracker';
 const parts = [exposure, measures, guard, insured, tracker, dangers] as const;
 
 /** How is it guarded where it stands, and what if it goes nevertheless? */
-export const theftDeterrence = defineTopic({
+export const theftDeterrence = ruleSet({
   id: 'theft-deterrence',
   version: '2.1.2',
   title: 'Theft deterrence',

@@ -1,4 +1,5 @@
-import { defineTopic, gather } from '../../engine/define/topic';
+import { ruleSet } from '../../engine/define/looked-at';
+import { gather } from '../../engine/define/topic';
 import { standingOn } from '../../engine/formula/standing-on';
 import { custom } from '../../trade/bibliography/common';
 import { makersRating, tireAge } from '../../trade/bibliography/tires';
@@ -57,7 +58,7 @@ const parts = [
 ] as const;
 
 /** Are these tires up to what they carry, how fast, at what pressure, and how old are they? */
-export const tires = defineTopic({
+export const tires = ruleSet({
   id: 'tires',
   version: '4.0.2',
   title: 'Tires',

@@ -1,5 +1,6 @@
+import { ruleSet } from '../../engine/define/looked-at';
 import { quietly } from '../../engine/define/quietly';
-import { defineTopic, gather } from '../../engine/define/topic';
+import { gather } from '../../engine/define/topic';
 import { custom } from '../../trade/bibliography/common';
 import { makersRating } from '../../trade/bibliography/rig';
 import { vehicleLoads } from '../../trade/rig/axle-loads';
@@ -83,7 +84,7 @@ const parts = [
 ] as const;
 
 /** May this vehicle tow this trailer, loaded as it will be on the road, and what runs out first? */
-export const towFit = defineTopic({
+export const towFit = ruleSet({
   id: 'tow-fit',
   version: '5.1.0',
   title: 'Tow fit',

@@ -1,4 +1,5 @@
-import { defineTopic, gather } from '../../engine/define/topic';
+import { ruleSet } from '../../engine/define/looked-at';
+import { gather } from '../../engine/define/topic';
 import { standingOn } from '../../engine/formula/standing-on';
 import { custom } from '../../trade/bibliography/common';
 import { barParts, carsManual, chassisRating } from '../../trade/bibliography/towed-car';
@@ -62,7 +63,7 @@ const borrowed = {
 const parts = [rig, borrowed, towedFacts, towedWeights, manner, joined, round] as const;
 
 /** May this car be towed behind this motorhome, and how? */
-export const towedCar = defineTopic({
+export const towedCar = ruleSet({
   id: 'towed-car',
   version: '2.0.0',
   title: 'A car behind a motorhome',

@@ -1,5 +1,6 @@
+import { ruleSet } from '../../engine/define/looked-at';
 import { quietly } from '../../engine/define/quietly';
-import { defineTopic, gather } from '../../engine/define/topic';
+import { gather } from '../../engine/define/topic';
 import { standingOn } from '../../engine/formula/standing-on';
 import { custom, house, partsRating as makersRating } from '../../trade/bibliography/common';
 import { passengerTires } from '../../trade/bibliography/tires';
@@ -77,7 +78,7 @@ const parts = [
 ] as const;
 
 /** May this truck carry this camper, loaded as it will be on the road? */
-export const truckCamper = defineTopic({
+export const truckCamper = ruleSet({
   id: 'truck-camper',
   version: '5.0.1',
   title: 'Truck camper',

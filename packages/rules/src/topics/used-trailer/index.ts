@@ -1,4 +1,5 @@
-import { defineTopic, gather } from '../../engine/define/topic';
+import { ruleSet } from '../../engine/define/looked-at';
+import { gather } from '../../engine/define/topic';
 import { standingOn } from '../../engine/formula/standing-on';
 import { custom } from '../../trade/bibliography/common';
 import { looked, priceBook, titles, wetMeter } from '../../trade/bibliography/used-trailer';
@@ -83,7 +84,7 @@ const parts = [
 ] as const;
 
 /** Is this used trailer worth buying, what must be spent first, and when does one walk away? */
-export const usedTrailer = defineTopic({
+export const usedTrailer = ruleSet({
   id: 'used-trailer',
   version: '3.0.0',
   title: 'A used trailer',

@@ -1,4 +1,5 @@
-import { defineTopic, gather } from '../../engine/define/topic';
+import { ruleSet } from '../../engine/define/looked-at';
+import { gather } from '../../engine/define/topic';
 import { standingOn } from '../../engine/formula/standing-on';
 import { custom, partsRating as makersRating } from '../../trade/bibliography/common';
 import { rigTrade } from '../../trade/rig/index';
@@ -63,7 +64,7 @@ const parts = [
 ] as const;
 
 /** What do the scale's tickets say of this rig, and which estimate was off? */
-export const weighIn = defineTopic({
+export const weighIn = ruleSet({
   id: 'weigh-in',
   version: '5.0.1',
   title: 'Weigh-in',

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { defineTopic } from '../../check/define';
 import type { Fact, Topic } from '../../define/shapes';
 import { formula, shelf, source } from '../../define/small-topic.fixture';
 import { answerEverybody } from './everybody';
@@ -15,7 +16,7 @@ const count: Fact = {
 };
 
 /** Bundles of firewood in the bed of a truck: green ones weigh more, and are a care by themselves. */
-const firewood: Topic = {
+const firewood: Topic = defineTopic<Topic>({
   ...shelf,
   id: 'firewood',
   facts: { 'vehicle.payload': label, 'wood.state': state, 'wood.count': count },
@@ -73,12 +74,12 @@ const firewood: Topic = {
       otherwise: 'If you do not know, leave some of them at home and come twice.',
     },
   },
-};
+});
 
 const told = (look: readonly string[]) => {
   const any = firewood.everybody?.any;
   if (!any) throw new Error('There is nothing for everybody.');
-  const topic = { ...firewood, everybody: { any: { ...any, look } } };
+  const topic = defineTopic<Topic>({ ...firewood, everybody: { any: { ...any, look } } });
   return answerEverybody(topic, { facts: {}, asOf: '2026-11-01' });
 };
 

@@ -1,5 +1,5 @@
-import { answerNow } from '../../answer/answer';
 import type { Answer } from '../../answer/shapes';
+import { answerTraced } from '../../answer/traced';
 import type { FactsGiven } from '../../check/given';
 import type { ForEverybody, Level } from '../../define/shapes';
 import { isTold, type Matter } from '../matter';
@@ -156,7 +156,7 @@ export function waysOf(matter: Matter, everybody: ForEverybody): readonly Way[] 
   const proved = ({ looks: way, level }: Found): Way | undefined => {
     const when = Object.fromEntries(way.map(({ fact, cell }) => [fact, cell.value]));
     const facts = { ...matter.asked.facts, ...given, ...when };
-    const answer = answerNow(matter.topic, { ...matter.asked, facts });
+    const answer = answerTraced(matter.topic, { ...matter.asked, facts });
     const isProved = answer.outcome === matter.topic.outcomes[level].id;
     return isProved ? { looks: way, when, given, answer, level } : undefined;
   };

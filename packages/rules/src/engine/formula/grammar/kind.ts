@@ -44,14 +44,12 @@ export type Drawing = {
 };
 
 /**
- * One kind of formula, with all that anything here does with it. A kind that lacks one of these does
- * not compile.
+ * One kind of formula, with all that an answer does with it. A kind that lacks one of these, or what
+ * stands beside it, does not compile.
  */
 export type Kind<K extends KindName> = {
   /** How it is written. */
   readonly form: Form<NodeOf<K>>;
-  /** The rule of its units: what it is, or why its parts do not go together. */
-  readonly sort: (node: NodeOf<K>, at: Sorting) => Sort;
   /** Over ranges, with slopes. */
   readonly reckon: (node: NodeOf<K>, scope: Scope, reckon: Reckon) => Value;
   /** The formulas directly below it. */
@@ -63,6 +61,12 @@ export type Kind<K extends KindName> = {
   /** What its value was really reckoned from, in the branches taken. */
   readonly uses: (node: NodeOf<K>, at: Using) => void;
 };
+
+/**
+ * The rule of the units of a kind: what it is, or why its parts do not go together. It stands beside
+ * the kind and not in it: what asks a rule set that was looked through before never brings it.
+ */
+export type SortOf<K extends KindName> = (node: NodeOf<K>, at: Sorting) => Sort;
 
 /**
  * A kind of formula in many draws at once; `drawByDraw` where there is no way but one after another.

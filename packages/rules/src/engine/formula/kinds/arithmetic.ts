@@ -1,7 +1,7 @@
 import { arithmetic as overLanes } from '../../value/lanes';
 import { type Arithmetic, arithmetic as overRanges } from '../../value/numbers';
 import { asNumber } from '../../value/truth';
-import { type Draw, type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none, type SortOf } from '../grammar/kind';
 import { alike, clash, numeric, product } from '../grammar/sorts';
 
 const signs: readonly string[] = ['+', '-', '*', '/'];
@@ -14,10 +14,6 @@ export const arithmetic: Kind<'arithmetic'> = {
     signs,
     read: (a, b, op) => (isSign(op) ? { kind: 'arithmetic', op, a, b } : clash(`${op} is no sign`)),
   },
-  sort: ({ op, a, b }, at) =>
-    op === '*' || op === '/'
-      ? product(op, at.of(a), at.of(b))
-      : alike(numeric(at.of(a), op), at.of(b), op),
   reckon: ({ op, a, b }, scope, reckon) =>
     overRanges(op, asNumber(reckon(a, scope)), asNumber(reckon(b, scope))),
   parts: ({ a, b }) => [a, b],
@@ -28,6 +24,12 @@ export const arithmetic: Kind<'arithmetic'> = {
     at.part(b);
   },
 };
+
+/** The rule of its units. */
+export const sortArithmetic: SortOf<'arithmetic'> = ({ op, a, b }, at) =>
+  op === '*' || op === '/'
+    ? product(op, at.of(a), at.of(b))
+    : alike(numeric(at.of(a), op), at.of(b), op);
 
 /** Many draws at once. */
 export const drawArithmetic: Draw<'arithmetic'> = ({ op, a, b }, at) => {

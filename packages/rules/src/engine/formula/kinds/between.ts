@@ -3,7 +3,7 @@ import { drawByDraw } from '../../value/lanes';
 import { made } from '../../value/numbers';
 import { asNumber } from '../../value/truth';
 import { eitherSlopes } from '../../value/values';
-import { type Draw, type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none, type SortOf } from '../grammar/kind';
 import { alike, numeric } from '../grammar/sorts';
 
 /** between(a, b): anything from the one to the other, such as a figure on which tables disagree. */
@@ -16,7 +16,6 @@ export const between: Kind<'between'> = {
       return { kind: 'between', a: call.node(0), b: call.node(1) };
     },
   },
-  sort: ({ a, b }, at) => numeric(alike(at.of(a), at.of(b), 'between'), 'between'),
   // Each place between them moves as the two ends do.
   reckon: (node, scope, reckon) => {
     const [a, b] = [asNumber(reckon(node.a, scope)), asNumber(reckon(node.b, scope))];
@@ -30,5 +29,9 @@ export const between: Kind<'between'> = {
     at.part(b);
   },
 };
+
+/** The rule of its units. */
+export const sortBetween: SortOf<'between'> = ({ a, b }, at) =>
+  numeric(alike(at.of(a), at.of(b), 'between'), 'between');
 
 export const drawBetween: Draw<'between'> = drawByDraw;

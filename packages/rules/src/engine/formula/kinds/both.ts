@@ -1,15 +1,11 @@
 import { combine } from '../../value/lane-truths';
 import { asTruth, both as bothTrue } from '../../value/truth';
-import { type Draw, type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none, type SortOf } from '../grammar/kind';
 import { truthful } from '../grammar/sorts';
 
 /** a && b */
 export const both: Kind<'both'> = {
   form: { by: 'sign between', signs: ['&&'], read: (a, b) => ({ kind: 'both', a, b }) },
-  sort: ({ a, b }, at) => {
-    truthful(at.of(a), 'both');
-    return truthful(at.of(b), 'both');
-  },
   reckon: (node, scope, reckon) => {
     const a = asTruth(reckon(node.a, scope));
     return a.yes ? bothTrue(a, asTruth(reckon(node.b, scope))) : a;
@@ -21,6 +17,12 @@ export const both: Kind<'both'> = {
     at.part(a);
     at.part(b);
   },
+};
+
+/** The rule of its units. */
+export const sortBoth: SortOf<'both'> = ({ a, b }, at) => {
+  truthful(at.of(a), 'both');
+  return truthful(at.of(b), 'both');
 };
 
 /** Many draws at once. */

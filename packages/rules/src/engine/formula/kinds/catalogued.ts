@@ -1,7 +1,7 @@
 import { asks, isAsk } from '../../catalogue/ask-names';
 import { askedWrongly } from '../../catalogue/asked-wrongly';
 import { drawByDraw } from '../../value/lanes';
-import { type Draw, type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none, type SortOf } from '../grammar/kind';
 import { clash, plainNumber, sortOfUnit, truth } from '../grammar/sorts';
 
 /** What may follow the name of an ask, the catalogue's own name first. */
@@ -27,19 +27,21 @@ export const catalogued: Kind<'catalogued'> = {
       return { kind: 'catalogued', catalogue, ask, args };
     },
   },
-  sort: (node, { topic }) => {
-    const catalogue = topic.catalogues?.[node.catalogue];
-    const wrong = askedWrongly(catalogue, node);
-    if (wrong !== undefined) return clash(wrong);
-    if (asks[node.ask].yields === 'truth') return truth;
-    const unit = catalogue?.figures[node.args[0] ?? ''];
-    return node.ask === 'figure' ? sortOfUnit(unit ?? '') : plainNumber;
-  },
   reckon: (node, scope) => scope.catalogued(node),
   parts: none,
   mentions: none,
   asks: ({ catalogue }) => [catalogue],
   uses: ({ catalogue }, at) => at.from(catalogue),
+};
+
+/** The rule of its units. */
+export const sortCatalogued: SortOf<'catalogued'> = (node, { topic }) => {
+  const catalogue = topic.catalogues?.[node.catalogue];
+  const wrong = askedWrongly(catalogue, node);
+  if (wrong !== undefined) return clash(wrong);
+  if (asks[node.ask].yields === 'truth') return truth;
+  const unit = catalogue?.figures[node.args[0] ?? ''];
+  return node.ask === 'figure' ? sortOfUnit(unit ?? '') : plainNumber;
 };
 
 export const drawCatalogued: Draw<'catalogued'> = drawByDraw;

@@ -4,7 +4,7 @@ import { asTruths } from '../../value/lanes';
 import { made } from '../../value/numbers';
 import { asTruth } from '../../value/truth';
 import { eitherSlopes, joinOn, jumpSlopes, type TruthValue, type Value } from '../../value/values';
-import { type Draw, type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none, type SortOf } from '../grammar/kind';
 import { alike, truthful } from '../grammar/sorts';
 
 /** Of a choice that is open either branch may be meant, and which of them hangs on what opens it. */
@@ -32,10 +32,6 @@ export const choose: Kind<'choose'> = {
       return { kind: 'choose', when, chosen, otherwise };
     },
   },
-  sort: ({ when, chosen, otherwise }, at) => {
-    truthful(at.of(when), 'choose');
-    return alike(at.of(chosen), at.of(otherwise), 'choose');
-  },
   reckon: ({ when, chosen, otherwise }, scope, reckon) => {
     const decision = asTruth(reckon(when, scope));
     if (!decision.no) return reckon(chosen, scope);
@@ -52,6 +48,12 @@ export const choose: Kind<'choose'> = {
     if (yes && no) at.part(when);
     else at.decider(when);
   },
+};
+
+/** The rule of its units. */
+export const sortChoose: SortOf<'choose'> = ({ when, chosen, otherwise }, at) => {
+  truthful(at.of(when), 'choose');
+  return alike(at.of(chosen), at.of(otherwise), 'choose');
 };
 
 /** Many draws at once. */

@@ -1,6 +1,6 @@
 import { compareNumbers } from '../../value/lanes';
 import { type Compare, compare as compareValues } from '../../value/truth';
-import { type Draw, type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none, type SortOf } from '../grammar/kind';
 import { alike, clash, type Sort, truth } from '../grammar/sorts';
 
 const signs: readonly string[] = ['<', '<=', '>', '>=', '==', '!='];
@@ -17,12 +17,6 @@ export const compare: Kind<'compare'> = {
     signs,
     read: (a, b, op) => (isSign(op) ? { kind: 'compare', op, a, b } : clash(`${op} is no sign`)),
   },
-  sort: ({ op, a, b }, at) => {
-    const [left, right] = [at.of(a), at.of(b)];
-    // Of two that are true or false nothing is a word.
-    if (left.kind !== 'truth' || right.kind !== 'truth') alike(worded(left), worded(right), op);
-    return truth;
-  },
   reckon: ({ op, a, b }, scope, reckon) => compareValues(op, reckon(a, scope), reckon(b, scope)),
   parts: ({ a, b }) => [a, b],
   mentions: none,
@@ -31,6 +25,14 @@ export const compare: Kind<'compare'> = {
     at.part(a);
     at.part(b);
   },
+};
+
+/** The rule of its units. */
+export const sortCompare: SortOf<'compare'> = ({ op, a, b }, at) => {
+  const [left, right] = [at.of(a), at.of(b)];
+  // Of two that are true or false nothing is a word.
+  if (left.kind !== 'truth' || right.kind !== 'truth') alike(worded(left), worded(right), op);
+  return truth;
 };
 
 /** Many draws at once. */

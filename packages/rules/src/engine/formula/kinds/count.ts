@@ -1,6 +1,6 @@
 import { drawByDraw } from '../../value/lanes';
 import { exactly } from '../../value/values';
-import { type Draw, type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none, type SortOf } from '../grammar/kind';
 import { clash, plainNumber } from '../grammar/sorts';
 
 /** count(list): its number of rows. */
@@ -13,15 +13,17 @@ export const count: Kind<'count'> = {
       return { kind: 'count', list: call.nameAt(0) };
     },
   },
-  sort: ({ list }, { topic }) =>
-    topic.facts[list]?.kind === 'rows'
-      ? plainNumber
-      : clash(`count wants a list, and “${list}” is none`),
   reckon: ({ list }, scope) => exactly(scope.rows(list)),
   parts: none,
   mentions: ({ list }) => [list],
   asks: none,
   uses: ({ list }, at) => at.from(list),
 };
+
+/** The rule of its units. */
+export const sortCount: SortOf<'count'> = ({ list }, { topic }) =>
+  topic.facts[list]?.kind === 'rows'
+    ? plainNumber
+    : clash(`count wants a list, and “${list}” is none`);
 
 export const drawCount: Draw<'count'> = drawByDraw;

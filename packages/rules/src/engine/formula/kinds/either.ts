@@ -1,15 +1,11 @@
 import { combine } from '../../value/lane-truths';
 import { asTruth, both, opposite } from '../../value/truth';
-import { type Draw, type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none, type SortOf } from '../grammar/kind';
 import { truthful } from '../grammar/sorts';
 
 /** a || b */
 export const either: Kind<'either'> = {
   form: { by: 'sign between', signs: ['||'], read: (a, b) => ({ kind: 'either', a, b }) },
-  sort: ({ a, b }, at) => {
-    truthful(at.of(a), 'either');
-    return truthful(at.of(b), 'either');
-  },
   reckon: (node, scope, reckon) => {
     const a = asTruth(reckon(node.a, scope));
     if (!a.no) return a;
@@ -22,6 +18,12 @@ export const either: Kind<'either'> = {
     at.part(a);
     at.part(b);
   },
+};
+
+/** The rule of its units. */
+export const sortEither: SortOf<'either'> = ({ a, b }, at) => {
+  truthful(at.of(a), 'either');
+  return truthful(at.of(b), 'either');
 };
 
 /** Many draws at once. */

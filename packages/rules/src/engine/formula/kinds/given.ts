@@ -1,6 +1,6 @@
 import { drawByDraw } from '../../value/lanes';
 import { settled } from '../../value/values';
-import { type Draw, type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none, type SortOf } from '../grammar/kind';
 import { truth } from '../grammar/sorts';
 
 /** given(x, …): each is mentioned, if only as unknown. */
@@ -13,10 +13,6 @@ export const given: Kind<'given'> = {
       return { kind: 'given', names: call.names(0) };
     },
   },
-  sort: ({ names }, at) => {
-    for (const name of names) at.unitOf(name);
-    return truth;
-  },
   reckon: ({ names }, scope) => settled(names.every(scope.given)),
   parts: none,
   mentions: ({ names }) => names,
@@ -24,6 +20,12 @@ export const given: Kind<'given'> = {
   uses: ({ names }, at) => {
     for (const name of names) at.from(name);
   },
+};
+
+/** The rule of its units. */
+export const sortGiven: SortOf<'given'> = ({ names }, at) => {
+  for (const name of names) at.unitOf(name);
+  return truth;
 };
 
 export const drawGiven: Draw<'given'> = drawByDraw;

@@ -1,6 +1,6 @@
 import { drawByDraw } from '../../value/lanes';
 import { settled } from '../../value/values';
-import { type Draw, type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none, type SortOf } from '../grammar/kind';
 import { truth } from '../grammar/sorts';
 
 /** known(x, …): each is mentioned and rests on nothing unknown; a column: in every row. */
@@ -13,10 +13,6 @@ export const known: Kind<'known'> = {
       return { kind: 'known', names: call.names(0) };
     },
   },
-  sort: ({ names }, at) => {
-    for (const name of names) at.unitOf(name);
-    return truth;
-  },
   reckon: ({ names }, scope) => settled(names.every(scope.known)),
   parts: none,
   mentions: ({ names }) => names,
@@ -24,6 +20,12 @@ export const known: Kind<'known'> = {
   uses: ({ names }, at) => {
     for (const name of names) at.from(name);
   },
+};
+
+/** The rule of its units. */
+export const sortKnown: SortOf<'known'> = ({ names }, at) => {
+  for (const name of names) at.unitOf(name);
+  return truth;
 };
 
 export const drawKnown: Draw<'known'> = drawByDraw;

@@ -3,7 +3,7 @@ import { everywhere, extreme as overLanes } from '../../value/lanes';
 import { extreme, made } from '../../value/numbers';
 import { asNumber } from '../../value/truth';
 import { eitherSlopes } from '../../value/values';
-import { type Draw, type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none, type SortOf } from '../grammar/kind';
 import type { Node } from '../grammar/nodes';
 import type { Reckon, Scope } from '../grammar/scope';
 import { alike } from '../grammar/sorts';
@@ -21,7 +21,6 @@ export const largestKnown: Kind<'largestKnown'> = {
       return { kind: 'largestKnown', of: call.nodes() };
     },
   },
-  sort: ({ of }, at) => of.map(at.of).reduce((a, b) => alike(a, b, 'largestKnown')),
   reckon: ({ of }, scope, reckon) => {
     const parts = of.map((node) => ({ node, value: asNumber(reckon(node, scope)) }));
     const known = parts.filter(({ node, value }) => scope.partKnown(node, value));
@@ -39,6 +38,10 @@ export const largestKnown: Kind<'largestKnown'> = {
     }
   },
 };
+
+/** The rule of its units. */
+export const sortLargestKnown: SortOf<'largestKnown'> = ({ of }, at) =>
+  of.map(at.of).reduce((a, b) => alike(a, b, 'largestKnown'));
 
 /** Many draws at once. */
 export const drawLargestKnown: Draw<'largestKnown'> = ({ of }, at) => {

@@ -3,7 +3,7 @@ import { drawByDraw } from '../../value/lanes';
 import { made, one } from '../../value/numbers';
 import { asNumber } from '../../value/truth';
 import { blend, type NumberValue, noSlopes } from '../../value/values';
-import { type Draw, type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none, type SortOf } from '../grammar/kind';
 import { alike, clash, number } from '../grammar/sorts';
 
 type Rows = readonly (readonly [key: number, value: number])[];
@@ -50,11 +50,6 @@ export const lookup: Kind<'lookup'> = {
       return { kind: 'lookup', table: call.nameAt(0), at: call.node(1) };
     },
   },
-  sort: (node, { topic, of }) => {
-    const table = topic.tables[node.table] ?? clash(`there is no table “${node.table}”`);
-    alike(of(node.at), number(unitOf(table.keyUnit || '1').dimension), 'lookup');
-    return number(unitOf(table.valueUnit || '1').dimension);
-  },
   reckon: ({ table, at }, scope, reckon) =>
     lookedUp(scope.table(table), asNumber(reckon(at, scope))),
   parts: ({ at }) => [at],
@@ -64,6 +59,13 @@ export const lookup: Kind<'lookup'> = {
     at.from(node.table);
     at.part(node.at);
   },
+};
+
+/** The rule of its units. */
+export const sortLookup: SortOf<'lookup'> = (node, { topic, of }) => {
+  const table = topic.tables[node.table] ?? clash(`there is no table “${node.table}”`);
+  alike(of(node.at), number(unitOf(table.keyUnit || '1').dimension), 'lookup');
+  return number(unitOf(table.valueUnit || '1').dimension);
 };
 
 export const drawLookup: Draw<'lookup'> = drawByDraw;

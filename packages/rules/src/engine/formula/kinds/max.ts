@@ -1,7 +1,7 @@
 import { extreme as overLanes } from '../../value/lanes';
 import { extreme } from '../../value/numbers';
 import { asNumber } from '../../value/truth';
-import { type Draw, type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none, type SortOf } from '../grammar/kind';
 import { alike } from '../grammar/sorts';
 
 /** max(a, b, …) */
@@ -14,7 +14,6 @@ export const max: Kind<'max'> = {
       return { kind: 'max', of: call.nodes() };
     },
   },
-  sort: ({ of }, at) => of.map(at.of).reduce((a, b) => alike(a, b, 'max')),
   reckon: ({ of }, scope, reckon) =>
     of.map((each) => asNumber(reckon(each, scope))).reduce((a, b) => extreme('max', a, b)),
   parts: ({ of }) => of,
@@ -24,6 +23,10 @@ export const max: Kind<'max'> = {
     for (const each of of) at.part(each);
   },
 };
+
+/** The rule of its units. */
+export const sortMax: SortOf<'max'> = ({ of }, at) =>
+  of.map(at.of).reduce((a, b) => alike(a, b, 'max'));
 
 /** Many draws at once. */
 export const drawMax: Draw<'max'> = ({ of }, at) =>

@@ -1,6 +1,6 @@
 import { drawByDraw } from '../../value/lanes';
 import { settled } from '../../value/values';
-import { type Draw, type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none, type SortOf } from '../grammar/kind';
 import { truthful } from '../grammar/sorts';
 
 /**
@@ -16,12 +16,14 @@ export const may: Kind<'may'> = {
       return { kind: 'may', of: call.node(0) };
     },
   },
-  sort: ({ of }, at) => truthful(at.of(of), 'may'),
   reckon: ({ of }, scope) => settled(scope.may(of)),
   parts: ({ of }) => [of],
   mentions: none,
   asks: none,
   uses: ({ of }, at) => at.part(of),
 };
+
+/** The rule of its units. */
+export const sortMay: SortOf<'may'> = ({ of }, at) => truthful(at.of(of), 'may');
 
 export const drawMay: Draw<'may'> = drawByDraw;

@@ -1,7 +1,7 @@
 import { extreme as overLanes } from '../../value/lanes';
 import { extreme } from '../../value/numbers';
 import { asNumber } from '../../value/truth';
-import { type Draw, type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none, type SortOf } from '../grammar/kind';
 import { alike } from '../grammar/sorts';
 
 /** min(a, b, …) */
@@ -14,7 +14,6 @@ export const min: Kind<'min'> = {
       return { kind: 'min', of: call.nodes() };
     },
   },
-  sort: ({ of }, at) => of.map(at.of).reduce((a, b) => alike(a, b, 'min')),
   reckon: ({ of }, scope, reckon) =>
     of.map((each) => asNumber(reckon(each, scope))).reduce((a, b) => extreme('min', a, b)),
   parts: ({ of }) => of,
@@ -24,6 +23,10 @@ export const min: Kind<'min'> = {
     for (const each of of) at.part(each);
   },
 };
+
+/** The rule of its units. */
+export const sortMin: SortOf<'min'> = ({ of }, at) =>
+  of.map(at.of).reduce((a, b) => alike(a, b, 'min'));
 
 /** Many draws at once. */
 export const drawMin: Draw<'min'> = ({ of }, at) =>

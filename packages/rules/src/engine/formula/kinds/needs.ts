@@ -1,7 +1,7 @@
 import { anything, zeroUp } from '../../../quantity';
 import { made } from '../../value/numbers';
 import { asNumber } from '../../value/truth';
-import { type Draw, type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none, type SortOf } from '../grammar/kind';
 import { numeric } from '../grammar/sorts';
 
 /** needs(value, x, …): the value if each x is known, else anything from zero up. */
@@ -13,10 +13,6 @@ export const needs: Kind<'needs'> = {
       call.wants(call.count > 1, 'needs(value, name, …)');
       return { kind: 'needs', of: call.node(0), names: call.names(1) };
     },
-  },
-  sort: ({ of, names }, at) => {
-    for (const name of names) at.unitOf(name);
-    return numeric(at.of(of), 'needs');
   },
   reckon: ({ of, names }, scope, reckon) => {
     const missing = names.filter((name) => !scope.known(name));
@@ -32,6 +28,12 @@ export const needs: Kind<'needs'> = {
     for (const name of missing) at.from(name);
     for (const name of names) if (!missing.includes(name)) at.decidedBy(name);
   },
+};
+
+/** The rule of its units. */
+export const sortNeeds: SortOf<'needs'> = ({ of, names }, at) => {
+  for (const name of names) at.unitOf(name);
+  return numeric(at.of(of), 'needs');
 };
 
 /** Many draws at once. */

@@ -3,7 +3,7 @@ import { drawByDraw } from '../../value/lanes';
 import { arithmetic, extreme, made } from '../../value/numbers';
 import { asNumber } from '../../value/truth';
 import { exactly, type NumberValue, noSlopes } from '../../value/values';
-import { type Draw, type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none, type SortOf } from '../grammar/kind';
 import type { NodeOf, Over } from '../grammar/nodes';
 import type { Reckon, Scope } from '../grammar/scope';
 import { clash, numeric } from '../grammar/sorts';
@@ -41,15 +41,17 @@ export const over: Kind<'over'> = {
       return { kind: 'over', how, simulation: call.nameAt(0), of: call.node(1) };
     },
   },
-  sort: ({ how, simulation, of }, at) => {
-    if (!at.topic.simulations?.[simulation]) clash(`there is no simulation “${simulation}”`);
-    return numeric(at.of(of), how);
-  },
   reckon: overSteps,
   parts: ({ of }) => [of],
   mentions: none,
   asks: ({ simulation }) => [simulation],
   uses: ({ simulation }, at) => at.from(simulation),
+};
+
+/** The rule of its units. */
+export const sortOver: SortOf<'over'> = ({ how, simulation, of }, at) => {
+  if (!at.topic.simulations?.[simulation]) clash(`there is no simulation “${simulation}”`);
+  return numeric(at.of(of), how);
 };
 
 export const drawOver: Draw<'over'> = drawByDraw;

@@ -2,7 +2,7 @@ import { hull, point, unitOf } from '../../../quantity';
 import { drawByDraw } from '../../value/lanes';
 import { made } from '../../value/numbers';
 import { jumpSlopes, noSlopes, nothing } from '../../value/values';
-import { type Draw, type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none, type SortOf } from '../grammar/kind';
 import { alike, clash, number, word } from '../grammar/sorts';
 
 /** pick(table, choice): the number that a table of words gives for an option. */
@@ -14,12 +14,6 @@ export const pick: Kind<'pick'> = {
       call.wants(call.count === 2, 'pick(table, choice)');
       return { kind: 'pick', table: call.nameAt(0), at: call.node(1) };
     },
-  },
-  sort: (node, { topic, of }) => {
-    const table =
-      topic.wordTables?.[node.table] ?? clash(`there is no table of words “${node.table}”`);
-    alike(of(node.at), word, 'pick');
-    return number(unitOf(table.valueUnit || '1').dimension);
   },
   // Any of the options may be meant: the number lies between the least and the most of theirs.
   reckon: (node, scope, reckon) => {
@@ -35,6 +29,14 @@ export const pick: Kind<'pick'> = {
     at.from(node.table);
     at.part(node.at);
   },
+};
+
+/** The rule of its units. */
+export const sortPick: SortOf<'pick'> = (node, { topic, of }) => {
+  const table =
+    topic.wordTables?.[node.table] ?? clash(`there is no table of words “${node.table}”`);
+  alike(of(node.at), word, 'pick');
+  return number(unitOf(table.valueUnit || '1').dimension);
 };
 
 export const drawPick: Draw<'pick'> = drawByDraw;

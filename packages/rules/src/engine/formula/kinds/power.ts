@@ -3,7 +3,7 @@ import { drawByDraw } from '../../value/lanes';
 import { made } from '../../value/numbers';
 import { asNumber } from '../../value/truth';
 import { blend, type NumberValue, noSlopes } from '../../value/values';
-import { type Draw, type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none, type SortOf } from '../grammar/kind';
 import { alike, plainNumber } from '../grammar/sorts';
 
 /** An open end stays open; zero to no power is left to the arithmetic of the machine. */
@@ -38,10 +38,6 @@ export const power: Kind<'power'> = {
       return { kind: 'power', base: call.node(0), exponent: call.node(1) };
     },
   },
-  sort: ({ base, exponent }, at) => {
-    alike(at.of(base), plainNumber, 'power');
-    return alike(at.of(exponent), plainNumber, 'power');
-  },
   reckon: ({ base, exponent }, scope, reckon) =>
     powerOf(asNumber(reckon(base, scope)), asNumber(reckon(exponent, scope))),
   parts: ({ base, exponent }) => [base, exponent],
@@ -51,6 +47,12 @@ export const power: Kind<'power'> = {
     at.part(base);
     at.part(exponent);
   },
+};
+
+/** The rule of its units. */
+export const sortPower: SortOf<'power'> = ({ base, exponent }, at) => {
+  alike(at.of(base), plainNumber, 'power');
+  return alike(at.of(exponent), plainNumber, 'power');
 };
 
 export const drawPower: Draw<'power'> = drawByDraw;

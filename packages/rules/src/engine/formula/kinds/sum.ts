@@ -2,7 +2,7 @@ import { constant, arithmetic as overLanes } from '../../value/lanes';
 import { arithmetic } from '../../value/numbers';
 import { asNumber } from '../../value/truth';
 import { exactly } from '../../value/values';
-import { type Draw, type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none, type SortOf } from '../grammar/kind';
 import { numeric } from '../grammar/sorts';
 
 /** sum(list.weight * list.ahead): over the rows of one list, that of its first column. */
@@ -19,7 +19,6 @@ export const sum: Kind<'sum'> = {
       return { kind: 'sum', of, list };
     },
   },
-  sort: ({ of }, at) => numeric(at.of(of), 'sum'),
   reckon: ({ of, list }, scope, reckon) => {
     let total = exactly(0);
     for (let row = 0; row < scope.rows(list); row += 1) {
@@ -35,6 +34,9 @@ export const sum: Kind<'sum'> = {
     for (let row = 0; row < at.scope.rows(list); row += 1) at.inRow({ list, row }).part(of);
   },
 };
+
+/** The rule of its units. */
+export const sortSum: SortOf<'sum'> = ({ of }, at) => numeric(at.of(of), 'sum');
 
 /** Many draws at once. */
 export const drawSum: Draw<'sum'> = ({ of, list }, at) => {

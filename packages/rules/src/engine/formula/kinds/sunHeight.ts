@@ -1,6 +1,6 @@
 import { drawByDraw } from '../../value/lanes';
 import { asNumber } from '../../value/truth';
-import { type Draw, type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none, type SortOf } from '../grammar/kind';
 import { alike, plainNumber } from '../grammar/sorts';
 
 /** sunHeight(latitude, day of the year, hour of sun time): sine of the sun's height, at least 0. */
@@ -14,10 +14,6 @@ export const sunHeight: Kind<'sunHeight'> = {
       return { kind: 'sunHeight', latitude, day, hour };
     },
   },
-  sort: ({ latitude, day, hour }, at) => {
-    for (const part of [latitude, day, hour]) alike(at.of(part), plainNumber, 'sunHeight');
-    return plainNumber;
-  },
   reckon: ({ latitude, day, hour }, scope, reckon) =>
     scope.sunHeight(
       asNumber(reckon(latitude, scope)),
@@ -30,6 +26,12 @@ export const sunHeight: Kind<'sunHeight'> = {
   uses: ({ latitude, day, hour }, at) => {
     for (const part of [latitude, day, hour]) at.part(part);
   },
+};
+
+/** The rule of its units. */
+export const sortSunHeight: SortOf<'sunHeight'> = ({ latitude, day, hour }, at) => {
+  for (const part of [latitude, day, hour]) alike(at.of(part), plainNumber, 'sunHeight');
+  return plainNumber;
 };
 
 export const drawSunHeight: Draw<'sunHeight'> = drawByDraw;

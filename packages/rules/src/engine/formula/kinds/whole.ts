@@ -2,7 +2,7 @@ import { drawByDraw } from '../../value/lanes';
 import { made, one } from '../../value/numbers';
 import { asNumber } from '../../value/truth';
 import { blend, type NumberValue, noSlopes } from '../../value/values';
-import { type Draw, type Kind, none } from '../grammar/kind';
+import { type Draw, type Kind, none, type SortOf } from '../grammar/kind';
 import { alike, plainNumber } from '../grammar/sorts';
 
 /** A count that arithmetic left a hair under a whole number is that number. */
@@ -25,12 +25,14 @@ export const whole: Kind<'whole'> = {
       return { kind: 'whole', of: call.node(0) };
     },
   },
-  sort: ({ of }, at) => alike(at.of(of), plainNumber, 'whole'),
   reckon: ({ of }, scope, reckon) => wholeOf(asNumber(reckon(of, scope))),
   parts: ({ of }) => [of],
   mentions: none,
   asks: none,
   uses: ({ of }, at) => at.part(of),
 };
+
+/** The rule of its units. */
+export const sortWhole: SortOf<'whole'> = ({ of }, at) => alike(at.of(of), plainNumber, 'whole');
 
 export const drawWhole: Draw<'whole'> = drawByDraw;

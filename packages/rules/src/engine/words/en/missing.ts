@@ -7,6 +7,7 @@ const then = (answer: Sayable, say: Say): string => `the answer is ${quoted(answ
 const whatever = (always: boolean): string => (always ? ', whatever else is found' : '');
 
 export const missing = {
+  'not-known': () => 'unknown',
   decides: (
     values: {
       readonly of: readonly Sayable[];

@@ -9,7 +9,6 @@ const by = (times: boolean): string => (times ? 'times' : 'divided by');
 
 /** What a number came from, in words. */
 export const told = {
-  'not-known': () => 'unknown',
   rows: ({ rows }: { readonly rows: number }) => (rows === 0 ? 'none' : `${rows} rows`),
   steps: ({ steps }: { readonly steps: number }) => `${steps} steps`,
   'catalogue-holds': ({ models, options }: { readonly models: number; readonly options: number }) =>
