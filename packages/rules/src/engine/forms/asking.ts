@@ -46,7 +46,10 @@ function ownSentence(matter: Matter, { says }: Asking): Sayable | undefined {
   const found = all.find(
     (each) =>
       (!('when' in each) || each.when === undefined || isYes(matter, each.when)) &&
-      holesIn(each.says).every((name) => isKnown(matter, name)),
+      holesIn(each.says).every(
+        // What is usual is known, whatever was told.
+        (name) => Object.hasOwn(matter.topic.parameters, name) || isKnown(matter, name),
+      ),
   );
   return found && textOf(compiled, run, found.says);
 }

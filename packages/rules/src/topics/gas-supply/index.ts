@@ -57,7 +57,7 @@ const parts = [
 /** Will the gas last and flow, and may this appliance be connected here? */
 export const gasSupply = defineTopic({
   id: 'gas-supply',
-  version: '3.0.0',
+  version: '4.0.0',
   title: 'Gas supply',
   question: 'Will the gas last and flow fast enough, and may this appliance be connected here?',
   facts: gather('facts', parts),

@@ -109,7 +109,7 @@ const parts = [
 /** How many days without hookups, what ends them, and what stretches them? */
 export const offGridStay = defineTopic({
   id: 'off-grid-stay',
-  version: '4.0.0',
+  version: '5.0.0',
   title: 'Off-grid stay',
   question:
     'How many days without hookups, what runs out or is full first, and what stretches it most?',

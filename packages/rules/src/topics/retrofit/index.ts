@@ -121,7 +121,7 @@ const parts = [
 /** May this be added, who may fit it, and what does it do to weight, battery and tanks? */
 export const retrofit = defineTopic({
   id: 'retrofit',
-  version: '3.1.1',
+  version: '4.0.0',
   title: 'Add-ons and retrofits',
   question:
     'May this be added, who may fit it, and what does it do to tongue, axles, battery, circuit and tanks?',

@@ -20,12 +20,16 @@ export const askings = {
     ],
     says: [
       {
+        when: 'ball.isLight',
+        says: `${steps} Only {tongue.share} of the trailer rests on the ball; {tongue.leastShare} to {tongue.mostShare} is usual.`,
+      },
+      {
         when: 'coupling.isBall',
-        says: `${steps} Of the trailer {tongue.share} rests on the ball; {tongue.lowEdge} to {tongue.highEdge} is usual.`,
+        says: `${steps} Of the trailer {tongue.share} rests on the ball; {tongue.leastShare} to {tongue.mostShare} is usual.`,
       },
       {
         when: 'coupling.isPin',
-        says: `${steps} Of the trailer {tongue.share} rests on the pin; {tongue.lowEdge} to {tongue.highEdge} is usual.`,
+        says: `${steps} Of the trailer {tongue.share} rests on the pin; {tongue.leastPinShare} to {tongue.mostPinShare} is usual.`,
       },
       {
         when: 'tongue.isWeighed',

@@ -20,6 +20,12 @@ export const helps = part({
       is: 'tongue.share < tongue.lowEdge',
       source: tongueBand,
     },
+    'ball.isLight': {
+      label: 'The share on the ball is light',
+      unit: 'yes-no',
+      is: 'coupling.isBall && share.isLight && tongue.share >= 0',
+      source: tongueBand,
+    },
     'share.isUsual': {
       label: 'The share is in its band or above',
       unit: 'yes-no',
@@ -95,7 +101,7 @@ export const helps = part({
     'swayControl.isWanting': {
       label: 'Sway control is slack or missing',
       unit: 'yes-no',
-      is: "coupling.isBall && given(hitch.swayControl) && hitch.swayControl != 'set'",
+      is: "coupling.isBall && given(hitch.swayControl) && (hitch.swayControl == 'slack' || (hitch.swayControl == 'none' && trailer.loaded > swayControl.notBelow))",
       source: swayControl,
     },
     'tongue.isWeighed': {

@@ -42,6 +42,7 @@ import { yaw } from './yaw';
  *     speed over 55, over 65 mph           care     M
  *     gusts from 25, from 45 mph           care, stop   H
  *     soft tires, nose high, slack control care     C   pressures not told: if
+ *     no sway control, trailer over 2,000 lb care   H   lighter ones are towed without
  *
  * Outcomes: nothing points to it · steady if · may sway · likely to sway · cannot say.
  * As an engineer: no number predicts the speed at which a rig swings; so no limit, no promise.
@@ -69,8 +70,11 @@ const rig = standingOn(
 const borrowed = {
   facts: {
     'trailer.tireKind': rigTrade.facts['trailer.tireKind'],
+    'tire.kind': rigTrade.facts['tire.kind'],
+    'tire.place': rigTrade.facts['tire.place'],
     'hitch.distribution': rigTrade.facts['hitch.distribution'],
   },
+  formulas: { 'tire.trailerIsPassenger': rigTrade.formulas['tire.trailerIsPassenger'] },
   parameters: { 'tongue.none': rigTrade.parameters['tongue.none'] },
 };
 
@@ -96,7 +100,7 @@ const parts = [
 /** Will this rig sway, and what to do when it does? */
 export const sway = defineTopic({
   id: 'sway',
-  version: '3.0.0',
+  version: '4.0.0',
   title: 'Sway',
   question: 'Will this rig sway, and what to do when it does?',
   facts: gather('facts', parts),

@@ -64,7 +64,7 @@ const parts = [rig, borrowed, towedFacts, towedWeights, manner, joined, round] a
 /** May this car be towed behind this motorhome, and how? */
 export const towedCar = defineTopic({
   id: 'towed-car',
-  version: '2.0.0',
+  version: '3.0.0',
   title: 'A car behind a motorhome',
   question: 'May this car be towed behind this motorhome, how, and how much may it weigh?',
   facts: gather('facts', parts),

@@ -65,7 +65,7 @@ const parts = [
 /** What do the scale's tickets say of this rig, and which estimate was off? */
 export const weighIn = defineTopic({
   id: 'weigh-in',
-  version: '5.0.1',
+  version: '6.0.0',
   title: 'Weigh-in',
   question:
     'What do the scale’s tickets say of trailer, tongue and axles, is the rig within its ratings, and which estimate was off?',

@@ -112,7 +112,7 @@ export const demand = part({
       label: 'Gas a day and night',
       unit: 'Btu',
       is: 'choose(!demand.isListed && given(gas.dayUsed), gas.dayUsed * propane.heat, furnace.heatNight + sum(gas.appliances.input * choose(given(gas.appliances.hours), gas.appliances.hours, time.day) * choose(given(gas.appliances.duty), gas.appliances.duty, 1)))',
-      within: ['-unlimited', 'unlimited'],
+      within: ['0', 'unlimited'],
       source: balance,
     },
     'demand.isListed': {

@@ -1,0 +1,130 @@
+import { topics } from '@tarebook/rules';
+import {
+  answerEverybody,
+  answerNow,
+  type FactsGiven,
+  formOf,
+  type Level,
+} from '@tarebook/rules/engine';
+import { describe, expect, test } from 'vitest';
+
+const asOf = '2026-11-01';
+
+function topicOf(id: string) {
+  const topic = topics[id];
+  if (!topic) throw new Error(id);
+  return topic;
+}
+
+const spoken = (id: string, facts: FactsGiven): string =>
+  formOf('spoken', topicOf(id), { facts, asOf });
+const levelOf = (id: string, facts: FactsGiven, finding: string): Level | 'not-asked' | undefined =>
+  answerNow(topicOf(id), { facts, asOf }).findings.find((each) => each.id === finding)?.level;
+
+/** Little was told, and what that means is heard: as a phone call has it. */
+describe('what was told is said with what it means', () => {
+  test.each<readonly [string, string, FactsGiven, RegExp, RegExp?]>([
+    [
+      'two dry figures of which the share is light',
+      'sway',
+      { 'trailer.dryWeight': '4000–5000 lb', 'trailer.dryTongueWeight': '300 lb' },
+      /Only 6 to 7\.5 percent of the trailer rests on the ball; 10 to 15 percent is usual/,
+    ],
+    [
+      'a tongue that lifts on the scale',
+      'weigh-in',
+      {
+        'slack.front': '3200 lb',
+        'slack.rear': '3000 lb',
+        'slack.trailer': '5200 lb',
+        'alone.front': '3100 lb',
+        'alone.rear': '3400 lb',
+        'alone.sameLoad': 'yes',
+        'scale.step': '20 lb',
+      },
+      /Nothing of the trailer rests on its coupling/,
+      /less than nothing/,
+    ],
+    [
+      'a cracked frame, once',
+      'used-trailer',
+      { 'frame.state': 'cracked' },
+      /The frame is cracked\./,
+      /No price.*No price/,
+    ],
+    [
+      'a date on a collar',
+      'used-trailer',
+      { 'cylinder.stampYear': '2010', 'cylinder.dateKind': 'made' },
+      /^Cylinders or alarms are past their dates\./,
+    ],
+  ])('%s', (_, id, facts, says, never) => {
+    const said = spoken(id, facts);
+    expect(said).toMatch(says);
+    if (never) expect(said).not.toMatch(never);
+  });
+});
+
+test('a light trailer is towed without sway control as a matter of course', () => {
+  const of = (weight: string): FactsGiven => ({
+    'trailer.dryWeight': weight,
+    'trailer.cargo': [],
+    'hitch.swayControl': 'none',
+  });
+  expect(levelOf('sway', of('2000 lb'), 'sway-control')).toBe('ok');
+  expect(levelOf('sway', of('2001 lb'), 'sway-control')).toBe('care');
+  const slack = { ...of('1400 lb'), 'hitch.swayControl': 'slack' } satisfies FactsGiven;
+  expect(levelOf('sway', slack, 'sway-control')).toBe('care');
+});
+
+test('the kind of the trailer’s tires is heard by either of its two names', () => {
+  const kind = 'passenger';
+  expect(levelOf('sway', { 'trailer.tireKind': kind }, 'tire-kind')).toBe('care');
+  expect(levelOf('sway', { 'tire.kind': kind }, 'tire-kind')).toBe('care');
+  expect(levelOf('sway', { 'tire.kind': kind, 'tire.place': 'rear' }, 'tire-kind')).toBe('ok');
+});
+
+test('a night that was warmer outside than in tells no heat, and none below nothing', () => {
+  const { values } = answerNow(topicOf('cold-weather'), {
+    facts: {
+      'night.gas': '10 lb',
+      'night.hours': '12 h',
+      'night.inside': '60 °F',
+      'night.outside': '70 °F',
+      'furnace.input': '30000 Btu/h',
+      'furnace.blowerCurrent': '7 A',
+      'outside.temperature': '30 °F',
+    },
+    asOf,
+  });
+  expect(values['furnace.reckoned']).toMatchObject({ lo: 0, hi: 1 });
+  expect(values['blower.ampHours']).toMatchObject({ lo: 0, hi: 84 });
+});
+
+test('that the battery is counted as charged between the nights is told', () => {
+  const facts = {
+    'battery.capacity': '100 Ah',
+    'battery.chemistry': 'flooded',
+    'furnace.blowerCurrent': '4 A',
+    'trip.nights': '3',
+  } satisfies FactsGiven;
+  const assumed = (more: FactsGiven) =>
+    JSON.stringify(
+      answerNow(topicOf('cold-weather'), { facts: { ...facts, ...more }, asOf }).assumed,
+    );
+  expect(assumed({})).toMatch(/full again before each night/);
+  expect(assumed({ 'trip.nights': '1' })).not.toMatch(/full again before each night/);
+  expect(assumed({ 'battery.recharged': 'no' })).not.toMatch(/full again before each night/);
+});
+
+test('between the weights that everybody hears of a motorhome no gap is left', () => {
+  const { branches } = answerEverybody(topicOf('towed-car'), { facts: {}, asOf }, 'most');
+  const ends = branches.map(({ when }) => String(when['motorhome.weighed']));
+  const [, least] = /^at most (\d+) lb$/.exec(ends[0] ?? '') ?? [];
+  expect(ends[1]).toMatch(new RegExp(`^${least}–`));
+  expect(branches.map(({ outcome }) => outcome)).toEqual([
+    'may-be-towed',
+    'may-be-towed-with-care',
+    'not-towed-so',
+  ]);
+});
