@@ -91,7 +91,7 @@ export const coldWeather = defineTopic({
       fits: ['finding.portable-heat', 'finding.exhaust', 'limit.furnace', 'finding.warmth'],
     },
     {
-      says: 'A carbon monoxide alarm and a gas alarm that work, within the dates on their backs. Smell of gas or an alarm: out, then call.',
+      says: 'Have a carbon monoxide alarm and a gas alarm that work, within the dates on their backs. Smell of gas or an alarm: out, then call.',
       source: manual,
       fits: ['finding.alarms', 'limit.gas', 'finding.condensation'],
     },

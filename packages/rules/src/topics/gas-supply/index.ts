@@ -143,7 +143,7 @@ export const gasSupply = defineTopic({
       fits: ['finding.connection', 'finding.adapter', 'finding.hose'],
     },
     {
-      says: 'A gas alarm and a carbon monoxide alarm that work, within the dates on their backs.',
+      says: 'Have a gas alarm and a carbon monoxide alarm that work, within the dates on their backs.',
       source: alarmDates,
       fits: ['finding.alarms', 'furnace.input'],
     },

@@ -28,6 +28,7 @@ const battery = standingOn(
   batteryTrade,
   'assumed.furnaceHours',
   'assumed.furnaceShare',
+  'assumed.furnaceBoth',
   'battery.cells',
   'day.offered',
   'day.loss',
@@ -204,7 +205,7 @@ export const offGridStay = defineTopic({
       fits: ['limit.battery', 'limit.night', 'finding.blower-untold'],
     },
     {
-      says: 'Generator well away and downwind, carbon monoxide and gas alarms that work; gas burners never heat a sleeping space.',
+      says: 'Run a generator well away and downwind, and have carbon monoxide and gas alarms that work; gas burners never heat a sleeping space.',
       source: manual,
       fits: ['limit.gas', 'finding.alarms', 'charging.spells'],
     },

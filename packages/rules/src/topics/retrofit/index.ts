@@ -223,7 +223,7 @@ export const retrofit = defineTopic({
       ],
     },
     {
-      says: 'Battery off and minus first before any wire; a fuse no larger than the wire, close to the battery.',
+      says: 'Take the battery off, minus first, before you touch a wire. The fuse is no larger than the wire, and close to the battery.',
       source: custom,
       fits: [
         'finding.chain',
@@ -236,7 +236,7 @@ export const retrofit = defineTopic({
       ],
     },
     {
-      says: 'Every hole in roof or wall leaks one day: the right sealant, and a look twice a year.',
+      says: 'Every hole in roof or wall leaks one day: use the right sealant, and look twice a year.',
       source: custom,
       fits: ['finding.reversible'],
     },

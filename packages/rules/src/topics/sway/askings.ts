@@ -20,20 +20,28 @@ export const askings = {
     ],
     says: [
       {
-        when: 'ball.isLight',
+        when: 'ball.mayStop',
         says: `${steps} Only {tongue.share} of the trailer rests on the ball; {tongue.leastShare} to {tongue.mostShare} is usual.`,
       },
       {
-        when: 'coupling.isBall',
-        says: `${steps} Of the trailer {tongue.share} rests on the ball; {tongue.leastShare} to {tongue.mostShare} is usual.`,
+        when: 'ball.isLight',
+        says: `${steps} Only {tongue.share} rests on the ball.`,
       },
       {
-        when: 'coupling.isPin',
-        says: `${steps} Of the trailer {tongue.share} rests on the pin; {tongue.leastPinShare} to {tongue.mostPinShare} is usual.`,
+        when: 'gross.isAllTold',
+        says: `${steps} Loaded to its maximum of {trailer.gvwr}, the trailer has {share.atGross} on the ball. That tongue is {tongue.leastShare} of a trailer of {weight.forLeast}, and less of a heavier one.`,
       },
       {
         when: 'tongue.isWeighed',
         says: `${steps} As weighed, {tongue.share} of the trailer rests on the tongue.`,
+      },
+      {
+        when: 'coupling.isBall',
+        says: `${steps} Of the trailer {tongue.share} rests on the ball.`,
+      },
+      {
+        when: 'coupling.isPin',
+        says: `${steps} Of the trailer {tongue.share} rests on the pin.`,
       },
       { says: `${steps} What rests on the ball, loaded, decides: weigh it.` },
     ],

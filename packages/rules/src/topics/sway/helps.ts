@@ -26,6 +26,32 @@ export const helps = part({
       is: 'coupling.isBall && share.isLight && tongue.share >= 0',
       source: tongueBand,
     },
+    'ball.mayStop': {
+      label: 'The share on the ball is light, and may be so light that it is not towed',
+      unit: 'yes-no',
+      is: 'ball.isLight && may(tongue.share < tongue.stopEdge)',
+      source: tongueBand,
+    },
+    'gross.isAllTold': {
+      label: 'Of the trailer’s weight only its maximum was told, beside a weighed tongue',
+      unit: 'yes-no',
+      is: 'coupling.isBall && known(trailer.measuredTongueWeight, trailer.gvwr) && !known(trailer.loaded)',
+      source: tongueBand,
+    },
+    'share.atGross': {
+      label: 'The weighed tongue’s share of the trailer at its maximum',
+      noun: 'its share of the trailer at its maximum',
+      unit: '1',
+      is: 'trailer.measuredTongueWeight / trailer.gvwr',
+      source: tongueBand,
+    },
+    'weight.forLeast': {
+      label: 'Trailer of which the weighed tongue is the least share',
+      noun: 'the trailer of which it is the least share',
+      unit: 'lb',
+      is: 'trailer.measuredTongueWeight / tongue.leastShare',
+      source: tongueBand,
+    },
     'share.isUsual': {
       label: 'The share is in its band or above',
       unit: 'yes-no',

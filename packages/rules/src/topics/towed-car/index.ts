@@ -118,7 +118,7 @@ export const towedCar = defineTopic({
       fits: ['finding.four-down', 'finding.dolly', 'finding.manner-untold'],
     },
     {
-      says: 'Steering unlocked, parking brake off, battery kept up; look again at every stop.',
+      says: 'Unlock the steering, let the parking brake off and keep the battery up; look again at every stop.',
       source: carsManual,
     },
     {

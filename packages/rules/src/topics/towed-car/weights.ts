@@ -158,7 +158,7 @@ export const towedWeights = part({
       ...rated,
       label: 'Tongue weight on the receiver',
       short: 'the receiver’s tongue rating',
-      do: 'Do not tow it so: set the car a little farther back on its trailer, a tenth of all kept on the ball, and weigh the tongue.',
+      do: 'Set the car a little farther back on its trailer, a tenth kept on the ball, and weigh the tongue.',
       near: 'Put nothing more into the nose of car or trailer, and weigh the tongue.',
       exceeded: true,
       used: 'towed.onBall',

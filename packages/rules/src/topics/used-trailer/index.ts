@@ -134,7 +134,7 @@ export const usedTrailer = defineTopic({
       fits: ['finding.gas', 'finding.untested'],
     },
     {
-      says: 'Never under a trailer on a jack; have a ladder held, and do not walk on a soft roof.',
+      says: 'Never go under a trailer on a jack; have a ladder held, and do not walk on a soft roof.',
       source: looked,
       fits: [
         'finding.frame',

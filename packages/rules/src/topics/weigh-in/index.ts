@@ -123,7 +123,7 @@ export const weighIn = defineTopic({
       fits: ['finding.restored', 'finding.rear-axle-slack', 'slack.front'],
     },
     {
-      says: 'Dropping the trailer: level ground, wheels chocked before the coupler opens, and no one between vehicle and trailer.',
+      says: 'Drop the trailer on level ground only, its wheels chocked before the coupler opens, and no one between vehicle and trailer.',
       source: custom,
       fits: ['finding.ticket-parts'],
     },

@@ -101,6 +101,13 @@ export const weighed = part({
       within: ['0', 'unlimited'],
       source: statics,
     },
+    'vehicle.hitched': {
+      label: 'Vehicle’s axles with the trailer on, as printed with tight bars',
+      noun: 'the vehicle’s axles with the trailer on',
+      unit: 'lb',
+      is: 'tight.front + tight.rear',
+      source: statics,
+    },
     'trailer.leastSeen': {
       label: 'What its axles alone were read to carry',
       noun: 'the least the trailer weighs',

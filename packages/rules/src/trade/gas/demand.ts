@@ -226,7 +226,7 @@ export const demand = part({
       if: {
         when: 'assumed.cylinderFull',
         wrong: 'How full the cylinder is, is not known yet.',
-        do: 'Weigh it and take off the tare stamped on its collar.',
+        do: 'Weigh the cylinder: what it weighs above the tare stamped on its collar is gas.',
         proviso: 'the cylinder is full',
       },
       otherwise: 'How full the cylinder is was told, or decides nothing here.',
