@@ -20,7 +20,11 @@ export const askings = {
     ],
     says: [
       {
-        when: 'ball.mayStop',
+        when: 'tongue.isLifting',
+        says: `${steps} The tongue lifts, and nothing rests on the ball.`,
+      },
+      {
+        when: 'ball.isPlainlyLight',
         says: `${steps} Only {tongue.share} of the trailer rests on the ball; {tongue.leastShare} to {tongue.mostShare} is usual.`,
       },
       {

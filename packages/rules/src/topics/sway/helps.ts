@@ -26,11 +26,18 @@ export const helps = part({
       is: 'coupling.isBall && share.isLight && tongue.share >= 0',
       source: tongueBand,
     },
-    'ball.mayStop': {
-      label: 'The share on the ball is light, and may be so light that it is not towed',
+    'ball.isPlainlyLight': {
+      label:
+        'The share on the ball is light, and no mere estimate or perhaps so light that it is not towed',
       unit: 'yes-no',
-      is: 'ball.isLight && may(tongue.share < tongue.stopEdge)',
+      is: 'ball.isLight && (!tongue.isEstimate || may(tongue.share < tongue.stopEdge))',
       source: tongueBand,
+    },
+    'tongue.isLifting': {
+      label: 'The tongue lifts',
+      unit: 'yes-no',
+      is: 'tongue.loaded < 0',
+      source: statics,
     },
     'gross.isAllTold': {
       label: 'Of the trailer’s weight only its maximum was told, beside a weighed tongue',

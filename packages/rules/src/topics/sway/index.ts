@@ -153,8 +153,13 @@ export const sway = defineTopic({
   },
   cautions: [
     {
-      says: 'What began once begins again: no mile further before the cause is found.',
-      source: whenItBegins,
+      says: 'The manuals and labels of that very vehicle, hitch and trailer win; nothing here raises a rating.',
+      source: makersRating,
+    },
+    {
+      says: 'Weigh the tongue as it is loaded, tanks and racks too; a scale beats every rule of thumb.',
+      source: custom,
+      fits: ['finding.tongue-untold', 'finding.tongue-unweighed', 'finding.tongue-share'],
     },
     {
       says: 'Sway control hides a wrong load; it does not mend it.',
@@ -162,12 +167,9 @@ export const sway = defineTopic({
       fits: ['finding.sway-control', 'finding.tongue-share'],
     },
     {
-      says: 'Weigh the tongue as it is loaded, tanks and racks too; a scale beats every rule of thumb.',
-      source: custom,
-    },
-    {
-      says: 'The manuals and labels of that very vehicle, hitch and trailer win; nothing here raises a rating.',
-      source: makersRating,
+      says: 'What began once begins again: no mile further before the cause is found.',
+      source: whenItBegins,
+      fits: ['finding.sway-felt', 'finding.sway-now'],
     },
     {
       says: 'This is advice and no promise: no figure tells at what speed a rig begins to swing.',
