@@ -82,7 +82,7 @@ const told: readonly Heard[] = [
     'house-battery',
     { 'battery.voltage': '13.6 V', 'battery.reading': 'charging', 'battery.chemistry': 'agm' },
     /Switch charger and loads off for 6 hours, and read it again/,
-    / percent full\./,
+    /^The battery is/,
   ],
   [
     'days of gas, with the hours nobody told',
