@@ -32,6 +32,8 @@ const suites = [
       'tests/published/tow-fit-units.test.ts',
       'tests/published/tow-fit-formulas.test.ts',
       'tests/cases/dangers.test.ts',
+      'tests/cases/told-and-said.test.ts',
+      'tests/cases/acts.test.ts',
     ],
   },
 ];

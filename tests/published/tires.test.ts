@@ -1,5 +1,5 @@
 import { answerNow, tires } from '@tarebook/rules';
-import type { FactsGiven } from '@tarebook/rules/engine';
+import { type FactsGiven, formOf } from '@tarebook/rules/engine';
 import { evaluate, unit } from 'mathjs';
 import { describe, expect, test } from 'vitest';
 
@@ -161,4 +161,59 @@ test.each([
   const years = (Date.UTC(2026, 10, 1) - made) / 86_400_000 / 365.2425;
   // Leap days make the two counts differ by a day or two.
   expect(Math.abs(judge(facts).values['tire.age'].lo - years)).toBeLessThan(3 / 365);
+});
+
+/**
+ * Custom of the trade, not published: a trailer's tire is watched from four years and done at six, a
+ * vehicle's from five and at seven. Each at its edge, some weeks to either side.
+ */
+test.each([
+  ['trailer', '22', '49', 'ok'],
+  ['trailer', '22', '40', 'care'],
+  ['trailer', '20', '49', 'care'],
+  ['trailer', '20', '40', 'stop'],
+  ['rear', '21', '49', 'ok'],
+  ['rear', '21', '40', 'care'],
+  ['rear', '19', '49', 'care'],
+  ['rear', '19', '40', 'stop'],
+])('on the %s, made in 20%s, week %s: %s', (place, year, week, level) => {
+  const { findings } = judge({
+    'tire.place': place,
+    'tire.codeYear': year,
+    'tire.codeWeek': week,
+  });
+  expect(findings.find(({ id }) => id === 'age')?.level).toBe(level);
+});
+
+/** A house choice at its edge: index and sidewall may lie one part in a hundred apart. 121 is 3,196.7 lb. */
+test.each([
+  ['3165 lb', 'ok'],
+  ['3163 lb', 'care'],
+])('index 121 beside %s on the sidewall: %s', (stated, level) => {
+  const { findings } = judge({
+    ...onTrailer,
+    'tire.loadIndex': '121',
+    'trailer.tireCapacity': stated,
+  });
+  expect(findings.find(({ id }) => id === 'figures')?.level).toBe(level);
+});
+
+/** A house choice at its edge: an inch of room around a taller tire is enough, and less is not. */
+test.each([
+  ['1.5 in', /Rim, pressure and room allow that tire/],
+  ['1.45 in', /There is no room for that tire/],
+])('%s of room now, for a tire an inch taller', (clearance, says) => {
+  const facts: FactsGiven = {
+    ...onTrailer,
+    'tire.clearance': clearance,
+    'tire.diameter': '27 in',
+    'upgrade.diameter': '28 in',
+    'upgrade.capacity': '3,000 lb',
+    'upgrade.maxPressure': '80 psi',
+    'upgrade.rimListed': 'yes',
+    'wheel.maxPressure': '80 psi',
+    'wheel.rating': '3,200 lb',
+  };
+  const said = formOf('spoken', tires, { facts, asOf: '2026-11-01' }, { asking: 'upgrade' });
+  expect(said).toMatch(says);
 });

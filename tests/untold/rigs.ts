@@ -66,3 +66,31 @@ export function toldVaguely(
   }
   return { fact, facts: { ...facts, [fact]: 'unknown' } };
 }
+
+/** One thing more told, to the figure: as the case has it, or anything that it may be. */
+export function toldExactly(
+  topic: Topic,
+  facts: FactsGiven,
+  whole: FactsGiven,
+  random: () => number,
+): { readonly fact: string; readonly facts: FactsGiven } | undefined {
+  const silent = Object.keys(topic.facts).filter((id) => facts[id] === undefined);
+  const own = silent.filter((id) => whole[id] !== undefined);
+  const from = own.length > 0 && chance(random, 0.4) ? own : silent;
+  const fact = from[Math.floor(random() * from.length)] ?? '';
+  const declared = topic.facts[fact];
+  if (!declared || declared.kind === 'rows') return undefined;
+  const as = (value: NonNullable<FactsGiven[string]>) => ({
+    fact,
+    facts: { ...facts, [fact]: value },
+  });
+  if (from === own) return as(whole[fact] ?? 'unknown');
+  if (declared.kind !== 'quantity') {
+    const options = declared.kind === 'choice' ? declared.options : ['yes', 'no'];
+    return as(options[Math.floor(random() * options.length)] ?? 'unknown');
+  }
+  const { least, most, unit, counted = false } = declared;
+  const at = least + (most - least) * random() ** 3;
+  const value = counted ? Math.round(at) : Number(at.toPrecision(3));
+  return as({ lo: value, hi: value, unit });
+}

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Formula, Topic } from '../define/shapes';
+import type { Formula, Simulation, Topic } from '../define/shapes';
 import { formula, shelf, source } from '../define/small-topic.fixture';
 import { defineTopic } from './define';
 import { sayProblem } from './messages';
@@ -95,5 +95,51 @@ describe('a declared range is tried', () => {
 
   test('it stands where something falls back', () => {
     expect(told('box.weight * 2', { within: ['0', 'unlimited'] })).toMatch(/falls back on nothing/);
+  });
+});
+
+describe('what a simulation reckons is looked at as well', () => {
+  const falling = 'choose(given(shelf.rating), shelf.rating / 2, box.weight)';
+  const day = (within?: readonly [string, string]): Simulation => ({
+    label: 'A day',
+    steps: 3,
+    states: {
+      'day.left': {
+        label: 'Left',
+        unit: 'lb',
+        start: 'box.weight',
+        next: 'day.left - day.taken',
+        source,
+      },
+    },
+    values: {
+      'day.taken': { label: 'Taken', unit: 'lb', is: falling, ...(within && { within }), source },
+    },
+    source,
+  });
+  const toldOf = (simulation: Simulation): string =>
+    checkTopic({
+      ...shelf,
+      formulas: { ...shelf.formulas, 'shelf.left': formula('lastOf(day, day.left)') },
+      simulations: { day: simulation },
+    })
+      .map(sayProblem)
+      .join('\n');
+
+  test('it says within what it stays, and that is tried at every step', () => {
+    expect(toldOf(day())).toMatch(/simulations day day.taken: .* where shelf.rating is not told/);
+    expect(toldOf(day(['0', 'unlimited']))).not.toMatch(/day.taken/);
+    expect(toldOf(day(['0', 'box.weight / 2']))).toMatch(/day.taken: untold it is taken for/);
+  });
+
+  test('what a state begins with, and what it becomes', () => {
+    const states = (start: string, next: string): Simulation => ({
+      ...day(['0', 'unlimited']),
+      states: { 'day.left': { label: 'Left', unit: 'lb', start, next, source } },
+    });
+    expect(toldOf(states(falling, 'day.left - day.taken'))).toMatch(/day.left: .* is not told/);
+    expect(toldOf(states('box.weight', `day.left - ${falling} - day.taken`))).toMatch(
+      /day.left: .* is not told/,
+    );
   });
 });

@@ -7,38 +7,85 @@ import type { Run } from '../formula/run';
 import type { Inputs } from '../value/values';
 import { anyFacts } from './any-facts';
 import { fallbacksIn, testedIn } from './fallbacks-in';
-import { proofLacking, standInLacking, tries } from './within';
+import { type Places, proofLacking, standInLacking, tries } from './within';
 
 type Note = (at: string, found: string, wanted: string) => void;
+
+/** Something that is reckoned, with the texts of it in which something may stand in for a fact. */
+type Reckoned = {
+  readonly name: string;
+  readonly at: string;
+  readonly unit: string;
+  readonly within?: Formula['within'];
+  readonly nodes: readonly Node[];
+  readonly places: Places;
+};
+
+const once: Places = ({ scope }) => [scope];
+
+/** Formulas, and what simulations reckon at each of their steps; a state is also what is left of it. */
+function allReckoned(topic: Topic): readonly Reckoned[] {
+  const formulas = [...allFormulas(topic)].map(
+    ([name, { is, unit, within }]): Reckoned => ({
+      ...{ name, at: `formulas ${name}`, unit, within, nodes: [parseFormula(is)], places: once },
+    }),
+  );
+  const simulated = Object.entries(topic.simulations ?? {}).flatMap(([id, { states, values }]) => {
+    const steps: Places = ({ scope }) => scope.simulation(id).steps;
+    const toTheEnd: Places = (run) => [...steps(run), run.scope.simulation(id).end];
+    const of = (
+      name: string,
+      texts: readonly string[],
+      places: Places,
+      entry: Bounded,
+    ): Reckoned => ({
+      ...{ name, at: `simulations ${id} ${name}`, unit: entry.unit, within: entry.within },
+      ...{ nodes: texts.map(parseFormula), places },
+    });
+    return [
+      ...Object.entries(states).map(([name, state]) =>
+        of(name, [state.start, state.next], toTheEnd, state),
+      ),
+      ...Object.entries(values).map(([name, value]) => of(name, [value.is], steps, value)),
+    ];
+  });
+  return [...formulas, ...simulated];
+}
+
+type Bounded = Pick<Formula, 'unit' | 'within'>;
 
 /**
  * What is not told is a range, an assumption or not asked. A formula that takes something else in its
  * place, such as a usual weight, says `within` what it stays whatever is told later; where that is no
- * more than one fact by itself, its declared least and most say so.
+ * more than one fact by itself, its declared least and most say so. So does what a simulation reckons.
  */
 export function checkFallbacks(topic: Topic, note: Note, reckoned?: (inputs: Inputs) => Run): void {
   if (!reckoned) return;
-  const all = allFormulas(topic);
-  const formulas = new Map([...all].map(([name, { is }]) => [name, parseFormula(is)]));
-  const units = new Map([...all].map(([name, { unit }]) => [name, unit]));
+  const all = allReckoned(topic);
+  // A state is something else at each step.
+  const formulas = new Map(
+    all.flatMap(({ name, nodes: [node, ...more] }) =>
+      node && more.length === 0 ? [[name, node] as const] : [],
+    ),
+  );
+  const units = new Map(all.map(({ name, unit }) => [name, unit]));
   const trial = { reckon: reckoned, facts: anyFacts(topic, tries), topic };
-  for (const [name, { within, unit }] of all) {
-    const node = formulas.get(name);
-    if (!node || unit === 'yes-no') continue;
-    const at = `formulas ${name}`;
-    const names = testedIn(node);
+  for (const { name, at, within, unit, nodes, places } of all) {
+    if (unit === 'yes-no') continue;
+    const names = nodes.flatMap(testedIn);
     if (within && names.length === 0) {
       note(at, 'it says `within` and falls back on nothing', 'leave `within` out');
     } else if (within) {
       const ends = readEnds(topic, units, at, within, unit, note);
-      const lacking = ends && reckonable(() => proofLacking(trial, name, names, ends, unit));
+      const lacking =
+        ends && reckonable(() => proofLacking(trial, name, names, ends, unit, places));
       if (lacking) note(at, ...lacking);
     } else {
-      const found = fallbacksIn(node, { formulas, untold: [] });
+      const found = nodes.flatMap((node) => fallbacksIn(node, { formulas, untold: [] }));
       const bare = found.find(({ fact }) => fact === undefined);
       const lacking = bare
         ? notSaid(bare.untold)
-        : found.map((each) => reckonable(() => standInLacking(trial, each))).find(Boolean);
+        : found.map((each) => reckonable(() => standInLacking(trial, each, places))).find(Boolean);
       if (lacking) note(at, ...lacking);
     }
   }

@@ -147,7 +147,7 @@ const decision = entry<Decision>({
 const item = entry<Selection['items'][string]>({
   ...{ label: leaf, group: leaf, when: leaf, amounts: leaf, because: leaf, source },
 });
-const simulated = { label: leaf, unit: leaf, source };
+const simulated = { label: leaf, unit: leaf, within: leaf, source };
 const simulation = entry<Simulation>({
   ...{ label: leaf, steps: leaf, source },
   states: named(entry<Simulation['states'][string]>({ ...simulated, start: leaf, next: leaf })),

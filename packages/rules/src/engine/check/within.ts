@@ -1,6 +1,7 @@
 import type { Interval } from '../../quantity';
 import type { Topic } from '../define/shapes';
 import type { Node } from '../formula/grammar/nodes';
+import type { Scope } from '../formula/grammar/scope';
 import { reckon } from '../formula/reckon';
 import type { Run } from '../formula/run';
 import type { Inputs } from '../value/values';
@@ -27,10 +28,13 @@ export type Trial = {
 /** What was found, and what is wanted; undefined where nothing is wrong. */
 type Lacking = readonly [found: string, wanted: string] | undefined;
 
-const numberOf = (run: Run, node: Node): Interval | undefined => {
-  const value = reckon(node, run.scope);
+const numberOf = (scope: Scope, node: Node): Interval | undefined => {
+  const value = reckon(node, scope);
   return value.kind === 'number' ? value : undefined;
 };
+
+/** Where a formula is reckoned: once in a case, or at every step of a simulation. */
+export type Places = (run: Run) => readonly Scope[];
 
 /**
  * Tries a declared range: what is taken where nothing was told must lie in it, and whatever is told
@@ -42,30 +46,33 @@ export function proofLacking(
   names: readonly string[],
   [least, most]: readonly [Node, Node],
   unit: string,
+  places: Places,
 ): Lacking {
   const random = randomly(names.length);
+  const factor = numberFactor(unit);
+  const said = ({ lo, hi }: Interval): string =>
+    `${shown(lo, factor, unit)} to ${shown(hi, factor, unit)}`;
   for (const base of facts) {
-    const without = reckoned(untold(topic, base, names));
-    const [from, to] = [numberOf(without, least), numberOf(without, most)];
-    const taken = without.value(name);
-    if (!from || !to || taken.kind !== 'number') return undefined;
-    const factor = numberFactor(unit);
-    const range = `${shown(from.lo, factor, unit)} to ${shown(to.hi, factor, unit)}`;
-    if (!isWithin(taken, from.lo, to.hi)) {
-      const is = `${shown(taken.lo, factor, unit)} to ${shown(taken.hi, factor, unit)}`;
-      return [
-        `untold it is taken for ${is}, outside of ${range}, which it says to stay within`,
-        'widen `within`, or take what lies in it',
-      ];
-    }
     const more = told(topic, base, names, random);
-    const then = reckoned(more).value(name);
-    if (then.kind === 'number' && !isWithin(then, from.lo, to.hi)) {
-      const is = `${shown(then.lo, factor, unit)} to ${shown(then.hi, factor, unit)}`;
-      return [
-        `what is told does not prove that it stays within ${range}: with ${named(topic, more, names)} it is ${is}`,
-        'widen `within` to all that it may be',
-      ];
+    const afterwards = places(reckoned(more));
+    for (const [place, without] of places(reckoned(untold(topic, base, names))).entries()) {
+      const [from, to] = [numberOf(without, least), numberOf(without, most)];
+      const taken = without.value(name);
+      if (!from || !to || taken.kind !== 'number') return undefined;
+      const ends = { lo: from.lo, hi: to.hi };
+      if (!isWithin(taken, ends.lo, ends.hi)) {
+        return [
+          `untold it is taken for ${said(taken)}, outside of ${said(ends)}, which it says to stay within`,
+          'widen `within`, or take what lies in it',
+        ];
+      }
+      const then = afterwards[place]?.value(name);
+      if (then?.kind === 'number' && !isWithin(then, ends.lo, ends.hi)) {
+        return [
+          `what is told does not prove that it stays within ${said(ends)}: with ${named(topic, more, names)} it is ${said(then)}`,
+          'widen `within` to all that it may be',
+        ];
+      }
     }
   }
   return undefined;
@@ -75,13 +82,14 @@ export function proofLacking(
 export function standInLacking(
   { reckon: reckoned, facts, topic }: Trial,
   { fact = '', taken }: Fallback,
+  places: Places,
 ): Lacking {
   const declared = topic.facts[fact];
   if (declared?.kind !== 'quantity') return undefined;
   const factor = numberFactor(declared.unit);
   const [least, most] = [declared.least * factor, declared.most * factor];
-  const found = facts.flatMap(
-    (base) => numberOf(reckoned(untold(topic, base, [fact])), taken) ?? [],
+  const found = facts.flatMap((base) =>
+    places(reckoned(untold(topic, base, [fact]))).flatMap((scope) => numberOf(scope, taken) ?? []),
   );
   if (found.length === 0 || found.some(({ lo, hi }) => hi >= least && lo <= most)) return undefined;
   const range = `${shown(least, factor, declared.unit)} to ${shown(most, factor, declared.unit)}`;

@@ -36,6 +36,8 @@ export type Ranking = {
 type SimulatedValue = {
   readonly label: string;
   readonly unit: string;
+  /** As of a formula: within what it stays where something stands in for what was not told. */
+  readonly within?: readonly [least: string, most: string];
   readonly source: Source;
 };
 

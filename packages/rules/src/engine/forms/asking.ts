@@ -39,6 +39,14 @@ const isYes = ({ run }: Matter, name: string): boolean => {
   return value.kind === 'truth' && value.yes && !value.no;
 };
 
+/** What is usual, or is taken for granted in this case and named as that, whatever was told. */
+const isUsual = ({ topic, run }: Matter, name: string): boolean =>
+  Object.hasOwn(topic.parameters, name) ||
+  topic.assumptions.some(({ when, says }) => {
+    const value = run.value(when);
+    return holesIn(says).includes(name) && value.kind === 'truth' && value.yes && !value.no;
+  });
+
 /** The sentence that a topic has for an asking, if all that it names is known. */
 function ownSentence(matter: Matter, { says }: Asking): Sayable | undefined {
   const { compiled, run } = matter;
@@ -46,7 +54,7 @@ function ownSentence(matter: Matter, { says }: Asking): Sayable | undefined {
   const found = all.find(
     (each) =>
       (!('when' in each) || each.when === undefined || isYes(matter, each.when)) &&
-      holesIn(each.says).every((name) => isKnown(matter, name)),
+      holesIn(each.says).every((name) => isUsual(matter, name) || isKnown(matter, name)),
   );
   return found && textOf(compiled, run, found.says);
 }

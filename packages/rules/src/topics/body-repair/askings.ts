@@ -4,9 +4,13 @@ import type { Asking } from '../../engine/define/shapes';
 export const askings = {
   claim: {
     label: 'Claim or pay?',
-    results: ['claim.advice', 'claim.gain', 'breakEven.range', 'cost.range'],
+    results: ['claim.advice', 'breakEven.range', 'cost.range', 'claim.gain'],
     impliedBy: ['policy.deductible', 'policy.premium', 'policy.raise', 'policy.claimsBefore'],
     says: [
+      {
+        when: 'quote.isUnder',
+        says: 'As quoted the insurer pays nothing: {shop.quote} is not above the deductible of {policy.deductible}. Only if more is found behind the panel would a claim pay.',
+      },
       {
         says: 'Claim or pay: {claim.advice}. The repair may come to {cost.range}, and the break-even is {breakEven.range}.',
       },

@@ -218,6 +218,12 @@ export const claim = part({
       is: 'max(0, cost.high - breakEven.low)',
       source: money,
     },
+    'quote.isUnder': {
+      label: 'A shop quoted no more than the deductible',
+      unit: 'yes-no',
+      is: 'known(shop.quote, policy.deductible) && shop.quote <= policy.deductible',
+      source: money,
+    },
     'claim.isPriced': {
       label: 'There is something to price, and the deductible was told',
       unit: 'yes-no',

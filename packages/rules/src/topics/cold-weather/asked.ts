@@ -1,4 +1,5 @@
 import type { Asking, Called } from '../../engine/define/shapes';
+import { withFurnace } from '../../trade/battery/blower';
 
 /** What people ask of the cold; the first that is told of is answered first. */
 export const askings: Readonly<Record<string, Asking>> = {
@@ -22,13 +23,25 @@ export const askings: Readonly<Record<string, Asking>> = {
     label: 'How long does the gas last in the cold?',
     results: ['gas.days', 'furnace.gasNight', 'limit.gas', 'finding.vaporization'],
     impliedBy: ['trip.nights', 'cylinder.fill', 'cylinder.scaleWeight', 'cylinder.spare'],
-    says: 'The gas lasts {gas.days}; a day and night takes {furnace.gasNight} for the furnace.',
+    says: [
+      ...withFurnace('the gas lasts {gas.days}. A day and night takes {furnace.gasNight}.'),
+      {
+        says: 'The gas lasts {gas.days}; a day and night takes {furnace.gasNight} for the furnace.',
+      },
+    ],
   },
   battery: {
     label: 'Does the battery turn the furnace’s blower through the night?',
     results: ['battery.nights', 'blower.ampHours', 'limit.blower-night', 'finding.recharged'],
     impliedBy: ['furnace.blowerCurrent', 'battery.recharged', 'battery.capacity'],
-    says: 'The battery turns the blower for {battery.nights}; a day and night takes {blower.ampHours}.',
+    says: [
+      ...withFurnace(
+        'the battery turns the blower for {battery.nights}. A day and night takes {blower.ampHours}.',
+      ),
+      {
+        says: 'The battery turns the blower for {battery.nights}; a day and night takes {blower.ampHours}.',
+      },
+    ],
   },
   windows: {
     label: 'Why do the windows run with water?',

@@ -21,6 +21,10 @@ export const assumed = part({
       'The battery is told, and how full it is is not reckoned',
       'given(battery.capacity) && given(furnace.blowerCurrent)',
     ),
+    'assumed.recharged': when(
+      'Nobody said whether the battery is charged between the nights',
+      'given(battery.capacity) && given(furnace.blowerCurrent) && blower.isOnBattery && !given(battery.recharged) && trip.counted > 1',
+    ),
     'assumed.cells': when(
       'The battery is told, and not how cold it is',
       'given(battery.capacity) && !given(battery.temperature)',
@@ -39,6 +43,11 @@ export const assumptions: readonly Assumption[] = [
   {
     when: 'assumed.full',
     says: 'The battery is full in the evening, and the blower is all that draws on it.',
+    source: custom,
+  },
+  {
+    when: 'assumed.recharged',
+    says: 'Where not told: the battery is full again before each night; what the blower takes is that of one.',
     source: custom,
   },
   {

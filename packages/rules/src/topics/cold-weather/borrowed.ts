@@ -23,6 +23,7 @@ const burning = standingOn(
   'furnace.usual',
   'assumed.furnaceHours',
   'assumed.furnaceShare',
+  'assumed.furnaceBoth',
   'assumed.cylinderFull',
   'assumed.size',
   'blower.ampHours',

@@ -33,7 +33,7 @@ const parts = [
 /** May one stay in the cold: warmth, gas, battery and water? */
 export const coldWeather = ruleSet({
   id: 'cold-weather',
-  version: '4.0.0',
+  version: '5.0.0',
   title: 'Cold weather',
   question: 'May it stay in the cold so, and what gives out first: warmth, gas, battery or water?',
   facts: gather('facts', parts),
@@ -92,7 +92,7 @@ export const coldWeather = ruleSet({
       fits: ['finding.portable-heat', 'finding.exhaust', 'limit.furnace', 'finding.warmth'],
     },
     {
-      says: 'A carbon monoxide alarm and a gas alarm that work, within the dates on their backs. Smell of gas or an alarm: out, then call.',
+      says: 'Have a carbon monoxide alarm and a gas alarm that work, within the dates on their backs. Smell of gas or an alarm: out, then call.',
       source: manual,
       fits: ['finding.alarms', 'limit.gas', 'finding.condensation'],
     },

@@ -77,7 +77,7 @@ export const night = part({
       noun: 'what the blower takes',
       unit: 'Ah',
       is: "choose(blower.isOnBattery, choose(given(battery.recharged), choose(battery.recharged == 'yes', blower.ampHours, blower.ampHours * trip.counted), blower.ampHours), 0)",
-      within: ['-unlimited', 'unlimited'],
+      within: ['0', 'blower.ampHours * max(1, trip.counted)'],
       source: custom,
     },
     'blower.isUncharged': {

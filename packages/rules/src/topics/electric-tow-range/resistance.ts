@@ -79,6 +79,7 @@ export const resistance = {
     label: 'Air’s temperature against standard air at sea level',
     unit: '1',
     is: 'choose(given(route.legs.temperature), (route.legs.temperature + air.zero) / air.standard, legs.coolness)',
+    within: ['0', 'unlimited'],
     source: standardAir,
   },
   'legs.density': {

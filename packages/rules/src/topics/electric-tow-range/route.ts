@@ -115,7 +115,7 @@ export const route = part({
       label: 'Energy that the engine gives',
       noun: 'what the engine gives',
       unit: 'kWh',
-      is: 'choose(drive.hasEngine, choose(engine.countsBattery, choose(route.isLegged, totalOver(legs, legs.engine), max(0, route.energy - battery.full * trip.startCharge)), max(0, route.energy)), 0)',
+      is: 'choose(drive.hasEngine, choose(engine.countsBattery, max(0, choose(route.isLegged, totalOver(legs, legs.engine), route.energy - battery.full * trip.startCharge)), max(0, route.energy)), 0)',
       source: energyBalance,
     },
     'reach.distance': {

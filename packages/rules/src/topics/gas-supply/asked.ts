@@ -1,4 +1,5 @@
 import type { Asking, Called } from '../../engine/define/shapes';
+import { withFurnace } from '../../trade/battery/blower';
 
 /** What people ask of the gas; the first that is told of is answered first. */
 export const askings: Readonly<Record<string, Asking>> = {
@@ -21,6 +22,11 @@ export const askings: Readonly<Record<string, Asking>> = {
       {
         when: 'gas.isGone',
         says: 'Of gas {gas.aboard} are left: have a cylinder filled before anything burns.',
+      },
+      ...withFurnace('the gas lasts {gas.days}.'),
+      {
+        when: 'assumed.allDay',
+        says: 'With what has no hours told burning all day, the gas lasts {gas.days}.',
       },
       { says: 'The gas lasts {gas.days}.' },
     ],

@@ -144,7 +144,7 @@ export const dates = part({
       label: 'Years since month and year; none where only round years are told',
       unit: 'yr',
       is: 'choose(given(cylinder.age) && !given(cylinder.stampYear), 0, cylinder.sinceStamp)',
-      within: ['-unlimited', 'unlimited'],
+      within: ['0', 'unlimited'],
       source: datesFromMemory,
     },
     'cylinder.lookAt': {

@@ -58,7 +58,7 @@ const parts = [
 /** Will the gas last and flow, and may this appliance be connected here? */
 export const gasSupply = ruleSet({
   id: 'gas-supply',
-  version: '3.0.0',
+  version: '4.0.0',
   title: 'Gas supply',
   question: 'Will the gas last and flow fast enough, and may this appliance be connected here?',
   facts: gather('facts', parts),
@@ -144,7 +144,7 @@ export const gasSupply = ruleSet({
       fits: ['finding.connection', 'finding.adapter', 'finding.hose'],
     },
     {
-      says: 'A gas alarm and a carbon monoxide alarm that work, within the dates on their backs.',
+      says: 'Have a gas alarm and a carbon monoxide alarm that work, within the dates on their backs.',
       source: alarmDates,
       fits: ['finding.alarms', 'furnace.input'],
     },

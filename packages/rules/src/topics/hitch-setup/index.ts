@@ -90,7 +90,7 @@ const parts = [
 /** Which ball mount carries this trailer level behind this vehicle, and will the hitch do as it is set? */
 export const hitchSetup = ruleSet({
   id: 'hitch-setup',
-  version: '5.0.2',
+  version: '5.0.3',
   title: 'Hitch setup',
   question:
     'Which ball mount carries this trailer level behind this vehicle, loaded for the road, and will the hitch do as it is set?',
@@ -169,7 +169,7 @@ export const hitchSetup = ruleSet({
       fits: ['limit.spring-bars', 'limit.ball', 'limit.ball-mount', 'finding.distribution-allowed'],
     },
     {
-      says: 'Every time: chains crossed, breakaway cable on a point of its own, coupler latched and pinned, receiver pin clipped.',
+      says: 'Every time cross the chains, hook the breakaway cable to its own point, latch and pin the coupler, clip the receiver pin.',
       source: custom,
       fits: [
         'finding.latch',

@@ -1,5 +1,8 @@
 import type { Asking, Called } from '../../engine/define/shapes';
 
+const burning =
+  'The furnace’s blower runs {furnace.blowerHours} to the stop line. Counted as burning {furnace.usual} of the time, that is {furnace.clockHours} by the clock.';
+
 const blower =
   'The furnace’s blower runs {furnace.blowerHours} to the stop line; on and off, that is {furnace.clockHours} by the clock.';
 
@@ -13,6 +16,18 @@ export const askings: Readonly<Record<string, Asking>> = {
       {
         when: 'monitor.isTold',
         says: 'The battery is {battery.stateOfCharge} full, if the panel counts amps in and out through a shunt. A panel that guesses from the voltage is right only after hours of rest.',
+      },
+      {
+        when: 'rested.isPast',
+        says: 'If nothing charged it or drew on it for {rest.needed}, it is {charge.rested} full. That is below the {stop.stateOfCharge} that must stay in it: charge it today.',
+      },
+      {
+        when: 'rested.isAsked',
+        says: 'If nothing charged it or drew on it for {rest.needed}, it is {charge.rested} full; {stop.stateOfCharge} must stay in it.',
+      },
+      {
+        when: 'charge.isVague',
+        says: 'So read, {battery.voltage} may mean {battery.stateOfCharge} full. Switch charger and loads off for {rest.needed}, and read it again. A monitor that counts says it at once.',
       },
       { says: 'The battery is {battery.stateOfCharge} full.' },
     ],
@@ -69,7 +84,7 @@ export const askings: Readonly<Record<string, Asking>> = {
     label: 'How long does it run the furnace?',
     results: ['furnace.blowerHours', 'furnace.clockHours', 'limit.day'],
     impliedBy: ['furnace.blowerCurrent'],
-    says: blower,
+    says: [{ when: 'assumed.furnaceShare', says: burning }, { says: blower }],
   },
   inverter: {
     label: 'Is the inverter right for this battery?',

@@ -1,4 +1,5 @@
 import type { Asking, Called } from '../../engine/define/shapes';
+import { withFurnace } from '../../trade/battery/blower';
 
 /** What people ask of a stay; how many days is the first figure of the answer. */
 export const askings: Readonly<Record<string, Asking>> = {
@@ -28,7 +29,10 @@ export const askings: Readonly<Record<string, Asking>> = {
     label: 'Does the gas last?',
     results: ['gas.lasts', 'gas.perDay', 'limit.gas'],
     impliedBy: ['gas.dayUsed', 'cylinder.fill', 'furnace.input'],
-    says: 'The gas lasts {gas.lasts}; a day takes {gas.perDay}.',
+    says: [
+      ...withFurnace('the gas lasts {gas.lasts}. A day takes {gas.perDay}.'),
+      { says: 'The gas lasts {gas.lasts}; a day takes {gas.perDay}.' },
+    ],
   },
   stretch: {
     label: 'What stretches it most?',
@@ -38,7 +42,14 @@ export const askings: Readonly<Record<string, Asking>> = {
     label: 'What do the tanks do to the trailer on the road?',
     results: ['trailer.leaving', 'tongue.leaving', 'limit.leaving', 'finding.tongue-home'],
     impliedBy: ['water.grayAhead', 'water.blackAhead', 'trailer.measuredTongueWeight'],
-    says: 'With the tanks as they are after the stay the trailer weighs {trailer.leaving}.',
+    says: [
+      {
+        says: 'With {trailer.freshWater} of fresh water the trailer weighs {trailer.arriving} on the way there. On the way home it weighs {trailer.leaving}, as the tanks then are. Where the site has water, fill there.',
+      },
+      {
+        says: 'With the tanks as they are after the stay the trailer weighs {trailer.leaving}.',
+      },
+    ],
   },
 };
 

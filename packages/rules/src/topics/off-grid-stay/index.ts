@@ -29,6 +29,7 @@ const battery = standingOn(
   batteryTrade,
   'assumed.furnaceHours',
   'assumed.furnaceShare',
+  'assumed.furnaceBoth',
   'battery.cells',
   'day.offered',
   'day.loss',
@@ -110,7 +111,7 @@ const parts = [
 /** How many days without hookups, what ends them, and what stretches them? */
 export const offGridStay = ruleSet({
   id: 'off-grid-stay',
-  version: '4.0.0',
+  version: '5.0.0',
   title: 'Off-grid stay',
   question:
     'How many days without hookups, what runs out or is full first, and what stretches it most?',
@@ -205,7 +206,7 @@ export const offGridStay = ruleSet({
       fits: ['limit.battery', 'limit.night', 'finding.blower-untold'],
     },
     {
-      says: 'Generator well away and downwind, carbon monoxide and gas alarms that work; gas burners never heat a sleeping space.',
+      says: 'Run a generator well away and downwind, and have carbon monoxide and gas alarms that work; gas burners never heat a sleeping space.',
       source: manual,
       fits: ['limit.gas', 'finding.alarms', 'charging.spells'],
     },

@@ -122,7 +122,7 @@ const parts = [
 /** May this be added, who may fit it, and what does it do to weight, battery and tanks? */
 export const retrofit = ruleSet({
   id: 'retrofit',
-  version: '3.1.1',
+  version: '4.0.0',
   title: 'Add-ons and retrofits',
   question:
     'May this be added, who may fit it, and what does it do to tongue, axles, battery, circuit and tanks?',
@@ -224,7 +224,7 @@ export const retrofit = ruleSet({
       ],
     },
     {
-      says: 'Battery off and minus first before any wire; a fuse no larger than the wire, close to the battery.',
+      says: 'Take the battery off, minus first, before you touch a wire. The fuse is no larger than the wire, and close to the battery.',
       source: custom,
       fits: [
         'finding.chain',
@@ -237,7 +237,7 @@ export const retrofit = ruleSet({
       ],
     },
     {
-      says: 'Every hole in roof or wall leaks one day: the right sealant, and a look twice a year.',
+      says: 'Every hole in roof or wall leaks one day: use the right sealant, and look twice a year.',
       source: custom,
       fits: ['finding.reversible'],
     },

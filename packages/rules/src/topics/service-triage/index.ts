@@ -17,7 +17,7 @@ const parts = [danger, trouble, hubs, softTires, paper, telling] as const;
 /** Something is wrong with it: stop, nearest shop, dealer, or the owner’s own hands? */
 export const serviceTriage = ruleSet({
   id: 'service-triage',
-  version: '2.0.5',
+  version: '2.0.6',
   title: 'Service triage',
   question:
     'Something is wrong with it: stop now, drive carefully to the nearest shop, book with the dealer, or see to it yourself?',
@@ -89,7 +89,7 @@ export const serviceTriage = ruleSet({
       fits: ['finding.trouble', 'finding.danger'],
     },
     {
-      says: 'Under a trailer only on stands on firm ground, wheels chocked, hitched where the manual says so.',
+      says: 'Go under a trailer only on stands on firm ground, with its wheels chocked, and hitched where the manual says so.',
       source: custom,
     },
     {

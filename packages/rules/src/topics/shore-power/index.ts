@@ -21,7 +21,7 @@ const told = [signs, ...parts] as const;
 /** What may run together on this supply, and may it be plugged in at all? */
 export const shorePower = ruleSet({
   id: 'shore-power',
-  version: '3.1.2',
+  version: '3.1.3',
   title: 'Shore power',
   question: 'May the trailer be plugged in here, and what may run at the same time?',
   facts: gather('facts', parts),
@@ -110,7 +110,7 @@ export const shorePower = ruleSet({
       fits: ['finding.low-voltage', 'voltage.outlet', 'limit.cord-drop'],
     },
     {
-      says: 'A generator runs in the open air only, {20 ft} from any opening; a carbon monoxide alarm that works.',
+      says: 'Run a generator in the open air only, {20 ft} from any opening, and have a carbon monoxide alarm that works.',
       source: exhaust,
       fits: ['limit.generator', 'limit.generator-start', 'generator.power'],
     },

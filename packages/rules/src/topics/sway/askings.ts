@@ -20,16 +20,32 @@ export const askings = {
     ],
     says: [
       {
-        when: 'coupling.isBall',
-        says: `${steps} Of the trailer {tongue.share} rests on the ball; {tongue.lowEdge} to {tongue.highEdge} is usual.`,
+        when: 'tongue.isLifting',
+        says: `${steps} The tongue lifts, and nothing rests on the ball.`,
       },
       {
-        when: 'coupling.isPin',
-        says: `${steps} Of the trailer {tongue.share} rests on the pin; {tongue.lowEdge} to {tongue.highEdge} is usual.`,
+        when: 'ball.isPlainlyLight',
+        says: `${steps} Only {tongue.share} of the trailer rests on the ball; {tongue.leastShare} to {tongue.mostShare} is usual.`,
+      },
+      {
+        when: 'ball.isLight',
+        says: `${steps} Only {tongue.share} rests on the ball.`,
+      },
+      {
+        when: 'gross.isAllTold',
+        says: `${steps} Loaded to its maximum of {trailer.gvwr}, the trailer has {share.atGross} on the ball. That tongue is {tongue.leastShare} of a trailer of {weight.forLeast}, and less of a heavier one.`,
       },
       {
         when: 'tongue.isWeighed',
         says: `${steps} As weighed, {tongue.share} of the trailer rests on the tongue.`,
+      },
+      {
+        when: 'coupling.isBall',
+        says: `${steps} Of the trailer {tongue.share} rests on the ball.`,
+      },
+      {
+        when: 'coupling.isPin',
+        says: `${steps} Of the trailer {tongue.share} rests on the pin.`,
       },
       { says: `${steps} What rests on the ball, loaded, decides: weigh it.` },
     ],

@@ -20,6 +20,45 @@ export const helps = part({
       is: 'tongue.share < tongue.lowEdge',
       source: tongueBand,
     },
+    'ball.isLight': {
+      label: 'The share on the ball is light',
+      unit: 'yes-no',
+      is: 'coupling.isBall && share.isLight && tongue.share >= 0',
+      source: tongueBand,
+    },
+    'ball.isPlainlyLight': {
+      label:
+        'The share on the ball is light, and no mere estimate or perhaps so light that it is not towed',
+      unit: 'yes-no',
+      is: 'ball.isLight && (!tongue.isEstimate || may(tongue.share < tongue.stopEdge))',
+      source: tongueBand,
+    },
+    'tongue.isLifting': {
+      label: 'The tongue lifts',
+      unit: 'yes-no',
+      is: 'tongue.loaded < 0',
+      source: statics,
+    },
+    'gross.isAllTold': {
+      label: 'Of the trailer’s weight only its maximum was told, beside a weighed tongue',
+      unit: 'yes-no',
+      is: 'coupling.isBall && known(trailer.measuredTongueWeight, trailer.gvwr) && !known(trailer.loaded)',
+      source: tongueBand,
+    },
+    'share.atGross': {
+      label: 'The weighed tongue’s share of the trailer at its maximum',
+      noun: 'its share of the trailer at its maximum',
+      unit: '1',
+      is: 'trailer.measuredTongueWeight / trailer.gvwr',
+      source: tongueBand,
+    },
+    'weight.forLeast': {
+      label: 'Trailer of which the weighed tongue is the least share',
+      noun: 'the trailer of which it is the least share',
+      unit: 'lb',
+      is: 'trailer.measuredTongueWeight / tongue.leastShare',
+      source: tongueBand,
+    },
     'share.isUsual': {
       label: 'The share is in its band or above',
       unit: 'yes-no',
@@ -95,7 +134,7 @@ export const helps = part({
     'swayControl.isWanting': {
       label: 'Sway control is slack or missing',
       unit: 'yes-no',
-      is: "coupling.isBall && given(hitch.swayControl) && hitch.swayControl != 'set'",
+      is: "coupling.isBall && given(hitch.swayControl) && (hitch.swayControl == 'slack' || (hitch.swayControl == 'none' && trailer.loaded > swayControl.notBelow))",
       source: swayControl,
     },
     'tongue.isWeighed': {

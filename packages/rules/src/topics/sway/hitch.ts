@@ -1,5 +1,5 @@
 import { part } from '../../engine/define/topic';
-import { custom, restoredBound } from '../../trade/bibliography/common';
+import { custom, house, restoredBound } from '../../trade/bibliography/common';
 import { swayControl } from '../../trade/bibliography/sway';
 
 /**
@@ -9,8 +9,19 @@ import { swayControl } from '../../trade/bibliography/sway';
  *     half of its rise taken back, or all    by the maker’s own share, as weigh-in has it
  *     less than half             care where bars are in use; without bars there is nothing to set
  *     nose high                  what rides in it leans back, behind the axles
+ *     no sway control            care behind a trailer that is not light; slack, behind any
  */
 export const hitch = part({
+  parameters: {
+    'swayControl.notBelow': {
+      label: 'Weight up to which a trailer is towed without sway control as a matter of course',
+      noun: 'the weight up to which a trailer needs none',
+      unit: 'lb',
+      values: [{ from: '2020-01-01', value: 2000 }],
+      range: [1000, 3500],
+      source: house,
+    },
+  },
   formulas: {
     'pressures.areUntold': {
       label: 'Nobody told the tire pressures',
@@ -48,10 +59,16 @@ export const hitch = part({
       is: 'known(hitch.swayControl)',
       source: custom,
     },
+    'swayControl.isMissed': {
+      label: 'There is no sway control, and the trailer is not a light one',
+      unit: 'yes-no',
+      is: "known(hitch.swayControl) && hitch.swayControl == 'none' && trailer.loaded > swayControl.notBelow",
+      source: house,
+    },
     'tireKind.isKnown': {
       label: 'The kind of the trailer’s tires is known',
       unit: 'yes-no',
-      is: 'known(trailer.tireKind)',
+      is: "known(trailer.tireKind) || (known(tire.kind) && tire.place == 'trailer')",
       source: custom,
     },
   },
@@ -111,14 +128,18 @@ export const hitch = part({
           do: 'Set it by its maker’s instructions; it damps a swing, and mends no wrong load.',
         },
         {
-          when: "swayControl.isKnown && hitch.swayControl == 'none'",
+          when: 'swayControl.isMissed',
           wrong: 'There is no sway control on the hitch.',
           because: 'A right load tows without; a swing that begins has less to damp it.',
           do: 'Get the share and the pressures right first; then ask which one both makers allow.',
         },
       ],
-      open: { wrong: 'There may be no sway control that works.', do: 'Look at the hitch.' },
-      otherwise: 'Sway control is set; it hides a wrong load and does not mend it.',
+      open: {
+        wrong: 'There may be no sway control that works, on a trailer that is not light.',
+        do: 'Look at the hitch, and weigh the loaded trailer.',
+      },
+      otherwise:
+        'Sway control is set, or the trailer is light; it hides a wrong load and does not mend it.',
       source: swayControl,
     },
     'tire-pressures': {
@@ -141,9 +162,9 @@ export const hitch = part({
     },
     'tire-kind': {
       label: 'Kind of the trailer’s tires',
-      askedBy: ['trailer.tireKind'],
+      askedBy: ['trailer.tireKind', 'tire.kind'],
       care: {
-        when: "tireKind.isKnown && trailer.tireKind == 'passenger'",
+        when: 'tireKind.isKnown && tire.trailerIsPassenger',
         wrong: 'The trailer runs on passenger tires.',
         because:
           'Their sidewalls give way sideways, and their rating counts for less on a trailer.',

@@ -43,6 +43,7 @@ import { yaw } from './yaw';
  *     speed over 55, over 65 mph           care     M
  *     gusts from 25, from 45 mph           care, stop   H
  *     soft tires, nose high, slack control care     C   pressures not told: if
+ *     no sway control, trailer over 2,000 lb care   H   lighter ones are towed without
  *
  * Outcomes: nothing points to it · steady if · may sway · likely to sway · cannot say.
  * As an engineer: no number predicts the speed at which a rig swings; so no limit, no promise.
@@ -70,8 +71,11 @@ const rig = standingOn(
 const borrowed = {
   facts: {
     'trailer.tireKind': rigTrade.facts['trailer.tireKind'],
+    'tire.kind': rigTrade.facts['tire.kind'],
+    'tire.place': rigTrade.facts['tire.place'],
     'hitch.distribution': rigTrade.facts['hitch.distribution'],
   },
+  formulas: { 'tire.trailerIsPassenger': rigTrade.formulas['tire.trailerIsPassenger'] },
   parameters: { 'tongue.none': rigTrade.parameters['tongue.none'] },
 };
 
@@ -97,7 +101,7 @@ const parts = [
 /** Will this rig sway, and what to do when it does? */
 export const sway = ruleSet({
   id: 'sway',
-  version: '3.0.0',
+  version: '4.0.0',
   title: 'Sway',
   question: 'Will this rig sway, and what to do when it does?',
   facts: gather('facts', parts),
@@ -150,8 +154,13 @@ export const sway = ruleSet({
   },
   cautions: [
     {
-      says: 'What began once begins again: no mile further before the cause is found.',
-      source: whenItBegins,
+      says: 'The manuals and labels of that very vehicle, hitch and trailer win; nothing here raises a rating.',
+      source: makersRating,
+    },
+    {
+      says: 'Weigh the tongue as it is loaded, tanks and racks too; a scale beats every rule of thumb.',
+      source: custom,
+      fits: ['finding.tongue-untold', 'finding.tongue-unweighed', 'finding.tongue-share'],
     },
     {
       says: 'Sway control hides a wrong load; it does not mend it.',
@@ -159,12 +168,9 @@ export const sway = ruleSet({
       fits: ['finding.sway-control', 'finding.tongue-share'],
     },
     {
-      says: 'Weigh the tongue as it is loaded, tanks and racks too; a scale beats every rule of thumb.',
-      source: custom,
-    },
-    {
-      says: 'The manuals and labels of that very vehicle, hitch and trailer win; nothing here raises a rating.',
-      source: makersRating,
+      says: 'What began once begins again: no mile further before the cause is found.',
+      source: whenItBegins,
+      fits: ['finding.sway-felt', 'finding.sway-now'],
     },
     {
       says: 'This is advice and no promise: no figure tells at what speed a rig begins to swing.',

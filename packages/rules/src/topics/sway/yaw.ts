@@ -56,7 +56,7 @@ export const yaw = part({
       label: 'Length of the trailer’s body',
       noun: 'the body’s length',
       unit: 'ft',
-      is: 'trailer.length - yaw.frame',
+      is: 'max(0, trailer.length - yaw.frame)',
       source: yawHouse,
     },
     'yaw.unplaced': {
@@ -69,8 +69,8 @@ export const yaw = part({
       label: 'From the axles to the farther end of the body; untold, a share of its length',
       noun: 'from the axles to the farther end of the body',
       unit: 'ft',
-      is: 'choose(known(trailer.ballToAxle), max(trailer.ballToAxle - yaw.frame, trailer.length - trailer.ballToAxle), yaw.body * yaw.reachShare)',
-      within: ['-unlimited', 'unlimited'],
+      is: 'choose(known(trailer.ballToAxle), max(0, trailer.ballToAxle - yaw.frame, trailer.length - trailer.ballToAxle), yaw.body * yaw.reachShare)',
+      within: ['0', 'unlimited'],
       source: yawHouse,
     },
     'yaw.empty': {

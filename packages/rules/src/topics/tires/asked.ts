@@ -34,8 +34,18 @@ export const askings: Readonly<Record<string, Asking>> = {
   },
   pressure: {
     label: 'What pressure?',
-    results: ['finding.under-inflated', 'pressure.needed', 'limit.pressure-load'],
+    results: ['finding.under-inflated', 'pressure.own', 'limit.pressure-load'],
     impliedBy: ['tire.pressure', 'tire.labelPressure', 'tire.maxPressure', 'tire.table'],
+    says: [
+      {
+        when: 'pressure.isOnlySidewall',
+        says: 'The sidewall’s {tire.maxPressure} are the most, read cold. What belongs in the tire stands on the label of the vehicle or trailer.',
+      },
+      {
+        when: 'pressure.isAsLabeled',
+        says: 'The label asks for {tire.labelPressure}, and {tire.pressure} are in it: that is enough for the label.',
+      },
+    ],
   },
   age: {
     label: 'How old are they, and how old may they be?',

@@ -37,7 +37,7 @@ export const pressureFacts = part({
       label: 'Pressure on the certification label, cold',
       noun: 'the label’s pressure',
       ask: 'What cold pressure does the label of that trailer or vehicle state for this axle?',
-      where: 'certification label of the trailer, or tire label in the driver’s door',
+      where: 'the label on the trailer’s left front side, or the one in the driver’s door',
     },
     'tire.table': {
       kind: 'rows',

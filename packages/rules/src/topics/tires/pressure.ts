@@ -43,10 +43,23 @@ export const pressure = part({
   },
   formulas: {
     'pressure.own': {
-      label: 'Pressure it should have, cold: the label’s, else the table’s or the sidewall’s',
+      label:
+        'Pressure it should have, cold: the label’s, else the table’s; untold, up to the sidewall’s',
       noun: 'the pressure it should have',
       unit: 'psi',
-      is: 'choose(given(tire.labelPressure), tire.labelPressure, choose(count(tire.table) > 0, min(pressure.needed, tire.maxPressure), tire.maxPressure))',
+      is: 'choose(given(tire.labelPressure), tire.labelPressure, choose(count(tire.table) > 0, min(pressure.needed, tire.maxPressure), between(0, tire.maxPressure)))',
+      source: softTire,
+    },
+    'pressure.isOnlySidewall': {
+      label: 'Of the pressures only the sidewall’s was told',
+      unit: 'yes-no',
+      is: 'given(tire.maxPressure) && !given(tire.pressure) && !given(tire.labelPressure) && count(tire.table) < 1',
+      source: softTire,
+    },
+    'pressure.isAsLabeled': {
+      label: 'It has what its label asks for, and no table was told',
+      unit: 'yes-no',
+      is: 'known(tire.pressure, tire.labelPressure) && count(tire.table) < 1 && tire.pressure >= tire.labelPressure && !pressure.isWarm',
       source: softTire,
     },
     'pressure.fillTo': {
@@ -140,8 +153,9 @@ export const pressure = part({
         do: 'Fill it to {pressure.fillTo}, cold, before it tows, and look for the nail.',
       },
       open: {
-        wrong: 'The tire may be under-inflated.',
-        do: 'Read the pressure on the certification label and on the sidewall, and measure cold.',
+        wrong: 'Whether the tire has the pressure that its label asks for is not known.',
+        because: 'The label may ask for as much as the sidewall states, or for much less.',
+        do: 'Read that label before you drive on it: at {pressure.lookShare} of its pressure or less the tire counts as run flat, and comes off.',
       },
       otherwise: 'The tire has the pressure it should have.',
       source: softTire,

@@ -34,6 +34,9 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
         says: 'At its own maximum of {trailer.gvwr} the trailer takes {maximum.ofRating} of the rating of {vehicle.maxTrailerWeight}; shop for up to {shopping.toShare}. About {wanted.tongue} then rest on the ball, and the door label must leave room for that and for people.',
       },
       {
+        says: 'A trailer at its maximum of {trailer.gvwr} rests about {wanted.tongue} on the ball. Of your label’s {vehicle.placardPayload} that leaves {wanted.left} for people, things and hitch. Where that is too little, look for a lighter trailer.',
+      },
+      {
         says: 'A trailer with a maximum of {trailer.gvwr} wants a tow rating of {wanted.rating}, and {wanted.tongue} allowed on the ball.',
       },
     ],

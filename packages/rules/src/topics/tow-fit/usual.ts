@@ -1,5 +1,5 @@
 import { part } from '../../engine/define/topic';
-import { custom, house } from '../../trade/bibliography/common';
+import { custom, house, payloadLabel } from '../../trade/bibliography/common';
 
 /**
  * What a usual trailer comes to, where little was told of it, and what a vehicle must bring that is
@@ -117,6 +117,13 @@ export const usual = part({
       unit: 'lb',
       is: 'choose(tongue.isKnown, max(tongue.loaded, wanted.weight * usual.share), wanted.weight * usual.share)',
       source: house,
+    },
+    'wanted.left': {
+      label: 'What the label leaves beside such a tongue',
+      noun: 'what the label leaves',
+      unit: 'lb',
+      is: 'max(0, vehicle.placardPayload - wanted.tongue)',
+      source: payloadLabel,
     },
     'wanted.payload': {
       label: 'Payload wanted for this trailer, with who and what rides along',

@@ -65,7 +65,7 @@ const parts = [rig, borrowed, towedFacts, towedWeights, manner, joined, round] a
 /** May this car be towed behind this motorhome, and how? */
 export const towedCar = ruleSet({
   id: 'towed-car',
-  version: '2.0.0',
+  version: '3.0.0',
   title: 'A car behind a motorhome',
   question: 'May this car be towed behind this motorhome, how, and how much may it weigh?',
   facts: gather('facts', parts),
@@ -119,7 +119,7 @@ export const towedCar = ruleSet({
       fits: ['finding.four-down', 'finding.dolly', 'finding.manner-untold'],
     },
     {
-      says: 'Steering unlocked, parking brake off, battery kept up; look again at every stop.',
+      says: 'Unlock the steering, let the parking brake off and keep the battery up; look again at every stop.',
       source: carsManual,
     },
     {

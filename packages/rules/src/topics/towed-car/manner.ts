@@ -95,6 +95,8 @@ export const manner = part({
     'unbraked-rating': {
       label: 'Rating without brakes in what is towed',
       short: 'the rating without brakes in what is towed',
+      do: 'Have a brake fitted in the car, or take a dolly or trailer that brakes.',
+      near: 'Put nothing more into the car; a brake is the better answer.',
       exceeded: true,
       used: 'towed.all',
       limit: 'vehicle.maxUnbraked',

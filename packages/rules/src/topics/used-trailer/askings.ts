@@ -36,4 +36,16 @@ export const askings = {
       },
     ],
   },
+  dates: {
+    label: 'Are cylinders and alarms within their dates?',
+    results: ['finding.dates'],
+    impliedBy: [
+      'cylinder.stampYear',
+      'cylinders.dates',
+      'alarm.gasAge',
+      'alarm.monoxideAge',
+      'alarm.gasReplaceBy',
+      'alarm.monoxideReplaceBy',
+    ],
+  },
 } satisfies Record<string, Asking>;

@@ -24,6 +24,11 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
         cracked: 'it is cracked',
       },
     },
+    fromTold: [
+      {
+        says: 'Whether {price.asked} is right waits: frame, floor and title are looked at first, then what must be spent before the first trip.',
+      },
+    ],
     otherwise:
       'If you are not sure, leave the money at home, and come again with a moisture meter and somebody who knows.',
   },

@@ -86,7 +86,7 @@ const parts = [
 /** Is this used trailer worth buying, what must be spent first, and when does one walk away? */
 export const usedTrailer = ruleSet({
   id: 'used-trailer',
-  version: '3.0.0',
+  version: '3.0.1',
   title: 'A used trailer',
   question:
     'What is looked at on a used trailer, when does one walk away, and what must be spent first?',
@@ -135,7 +135,7 @@ export const usedTrailer = ruleSet({
       fits: ['finding.gas', 'finding.untested'],
     },
     {
-      says: 'Never under a trailer on a jack; have a ladder held, and do not walk on a soft roof.',
+      says: 'Never go under a trailer on a jack; have a ladder held, and do not walk on a soft roof.',
       source: looked,
       fits: [
         'finding.frame',

@@ -30,13 +30,13 @@ export const walk = part({
           when: "frame.isKnown && frame.state == 'cracked'",
           wrong: 'The frame is cracked.',
           because: 'It carries axles and coupler; what cracked once under load cracks on.',
-          do: 'No price mends that.',
+          do: 'Thank the seller and go.',
         },
         {
           when: "hanger.isCracked && rail.isKnown && frame.railWhole == 'no'",
           wrong: 'The crack has run from the spring hanger into the rail: the frame is cracked.',
           because: 'It carries axles and coupler; what cracked once under load cracks on.',
-          do: 'No price mends that.',
+          do: 'Thank the seller and go.',
         },
       ],
       unknown: {
@@ -72,7 +72,7 @@ export const walk = part({
         when: "frame.isKnown && frame.state == 'rust-through'",
         wrong: 'The frame is rusted through.',
         because: 'What is seen is the least of it, and it does not carry a coupler or a spring.',
-        do: 'No price mends that.',
+        do: 'Thank the seller and go.',
       },
       care: {
         when: "frame.isKnown && frame.state == 'surface-rust'",

@@ -26,7 +26,18 @@ export const askings: Readonly<Record<string, Asking>> = {
     label: 'What does the trailer weigh?',
     results: ['trailer.weighed', 'limit.trailer-gross', 'limit.trailer-weight'],
     impliedBy: ['tight.trailer', 'slack.trailer', 'tight.front', 'tight.rear'],
-    says: 'As weighed, the trailer comes to {trailer.weighed}.',
+    says: [
+      { says: 'As weighed, the trailer comes to {trailer.weighed}.' },
+      {
+        says: 'By one ticket the trailer’s axles carry {tight.trailer}, and the vehicle’s {vehicle.hitched}. The trailer weighs more than its axles show, by its tongue.',
+      },
+      {
+        says: 'By one ticket the trailer’s axles carry {slack.trailer}: it weighs more than that, by its tongue.',
+      },
+      {
+        says: 'By one ticket the trailer’s axles carry {tight.trailer}: it weighs more than that, by its tongue.',
+      },
+    ],
   },
   bars: {
     label: 'What do the bars bring back to the front axle?',

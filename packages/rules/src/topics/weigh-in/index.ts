@@ -66,7 +66,7 @@ const parts = [
 /** What do the scale's tickets say of this rig, and which estimate was off? */
 export const weighIn = ruleSet({
   id: 'weigh-in',
-  version: '5.0.1',
+  version: '6.0.0',
   title: 'Weigh-in',
   question:
     'What do the scale’s tickets say of trailer, tongue and axles, is the rig within its ratings, and which estimate was off?',
@@ -124,7 +124,7 @@ export const weighIn = ruleSet({
       fits: ['finding.restored', 'finding.rear-axle-slack', 'slack.front'],
     },
     {
-      says: 'Dropping the trailer: level ground, wheels chocked before the coupler opens, and no one between vehicle and trailer.',
+      says: 'Drop the trailer on level ground only, its wheels chocked before the coupler opens, and no one between vehicle and trailer.',
       source: custom,
       fits: ['finding.ticket-parts'],
     },

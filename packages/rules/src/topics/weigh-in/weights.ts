@@ -74,7 +74,10 @@ export const weighed = part({
       noun: 'the tongue as weighed',
       unit: 'lb',
       is: 'choose(pass.slackAndAlone || !(pass.twoTold || known(lever.reading)), tongue.bySlack, choose(pass.twoTold, tongue.byTwo, tongue.byLever))',
-      within: ['-unlimited', 'unlimited'],
+      within: [
+        '-vehicle.alone * (1 + (vehicle.wheelbase + max(0, vehicle.overhang)) / trailer.ballToAxle)',
+        'unlimited',
+      ],
       source: statics,
     },
     'tongue.lifted': {
@@ -94,8 +97,15 @@ export const weighed = part({
       label: 'Trailer weight, from a hitched pass and the vehicle alone',
       noun: 'the trailer by the passes',
       unit: 'lb',
-      is: 'choose(known(tight.front, tight.rear, tight.trailer) && !known(slack.trailer), read.tightFront + read.tightRear + read.tightTrailer, read.slackFront + read.slackRear + read.slackTrailer) - read.aloneFront - read.aloneRear',
-      within: ['-unlimited', 'unlimited'],
+      is: 'max(0, choose(known(tight.front, tight.rear, tight.trailer) && !known(slack.trailer), read.tightFront + read.tightRear + read.tightTrailer, read.slackFront + read.slackRear + read.slackTrailer) - read.aloneFront - read.aloneRear)',
+      within: ['0', 'unlimited'],
+      source: statics,
+    },
+    'vehicle.hitched': {
+      label: 'Vehicle’s axles with the trailer on, as printed with tight bars',
+      noun: 'the vehicle’s axles with the trailer on',
+      unit: 'lb',
+      is: 'tight.front + tight.rear',
       source: statics,
     },
     'trailer.leastSeen': {
@@ -103,7 +113,7 @@ export const weighed = part({
       noun: 'the least the trailer weighs',
       unit: 'lb',
       is: 'choose(tickets.impossible, 0, choose(known(slack.trailer), read.slackTrailer, choose(known(tight.trailer), read.tightTrailer, 0)))',
-      within: ['-unlimited', 'unlimited'],
+      within: ['0', 'unlimited'],
       source: statics,
     },
     'pass.trailerTold': {
@@ -151,7 +161,7 @@ export const weighed = part({
       noun: 'both together',
       unit: 'lb',
       is: 'choose(known(tight.front, tight.rear, tight.trailer), read.tightFront + read.tightRear + read.tightTrailer, read.slackFront + read.slackRear + read.slackTrailer)',
-      within: ['-unlimited', 'unlimited'],
+      within: ['0', 'unlimited'],
       source: statics,
     },
     'axle.frontWeighed': {
@@ -159,7 +169,7 @@ export const weighed = part({
       noun: 'the front axle as driven',
       unit: 'lb',
       is: 'choose(known(tight.front), read.tightFront, read.slackFront)',
-      within: ['-unlimited', 'unlimited'],
+      within: ['0', 'unlimited'],
       source: statics,
     },
     'axle.rearWeighed': {
@@ -167,7 +177,7 @@ export const weighed = part({
       noun: 'the rear axle as driven',
       unit: 'lb',
       is: 'choose(known(tight.rear), read.tightRear, read.slackRear)',
-      within: ['-unlimited', 'unlimited'],
+      within: ['0', 'unlimited'],
       source: statics,
     },
     'axle.trailerWeighed': {
@@ -175,7 +185,7 @@ export const weighed = part({
       noun: 'the trailer’s axles as driven',
       unit: 'lb',
       is: 'choose(known(tight.trailer), read.tightTrailer, read.slackTrailer)',
-      within: ['-unlimited', 'unlimited'],
+      within: ['0', 'unlimited'],
       source: statics,
     },
   },
@@ -201,6 +211,13 @@ export const weighed = part({
       label: 'Tongue share',
       askedBy: ['slack.trailer', 'tight.trailer'],
       care: [
+        {
+          when: 'tongue.isLifting',
+          wrong:
+            'Nothing of the trailer rests on its coupling; {tongue.lowEdge} to {tongue.highEdge} is usual.',
+          because: 'Too light a tongue lets the trailer sway.',
+          do: 'Move load ahead of the axles and weigh the tongue again before you tow.',
+        },
         {
           when: 'tongue.shareWeighed < tongue.lowEdge',
           wrong:

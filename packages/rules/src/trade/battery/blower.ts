@@ -32,6 +32,12 @@ export const blower = part({
       is: '(given(furnace.input) || given(furnace.blowerCurrent)) && !given(furnace.duty) && !heat.isTold',
       source: house,
     },
+    'assumed.furnaceBoth': {
+      label: 'Nobody said for how long the furnace is set, nor how much of that it runs',
+      unit: 'yes-no',
+      is: 'assumed.furnaceHours && assumed.furnaceShare',
+      source: house,
+    },
     'assumed.furnaceHours': {
       label: 'Nobody said for how long the furnace is set',
       unit: 'yes-no',
@@ -40,6 +46,23 @@ export const blower = part({
     },
   },
 });
+
+/** A figure that hangs on the furnace, said with what was taken for the hours and share nobody told. */
+export const withFurnace = (says: string) =>
+  [
+    {
+      when: 'assumed.furnaceBoth',
+      says: `Say the furnace is set for {furnace.usualHours} a night, burning {furnace.usual} of that. Then ${says}`,
+    },
+    {
+      when: 'assumed.furnaceHours',
+      says: `With the furnace set for {furnace.usualHours} a night, ${says}`,
+    },
+    {
+      when: 'assumed.furnaceShare',
+      says: `With the furnace burning {furnace.usual} of the time it is set, ${says}`,
+    },
+  ] as const;
 
 /** What is taken of a furnace of which not all was told. */
 export const furnaceAssumptions: readonly Assumption[] = [

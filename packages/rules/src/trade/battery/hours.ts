@@ -108,6 +108,7 @@ const bySun = part({
           label: 'Converter, generator or tow vehicle',
           unit: 'A',
           is: onAverage('charging.spells', 'current', '0'),
+          within: ['0', 'sum(charging.spells.current)'],
           source: circuits,
         },
         'hours.offered': {

@@ -94,7 +94,14 @@ export const reading = part({
     'reading.atRest': {
       label: 'The voltage was read at rest',
       unit: 'yes-no',
-      is: "battery.reading == 'at-rest' && battery.rested >= pick(restNeeded, battery.chemistry)",
+      is: "battery.reading == 'at-rest' && battery.rested >= rest.needed",
+      source: restHours,
+    },
+    'rest.needed': {
+      label: 'Hours of rest before its voltage counts',
+      noun: 'the rest it needs',
+      unit: 'h',
+      is: 'pick(restNeeded, battery.chemistry)',
       source: restHours,
     },
     'reading.below': {

@@ -112,7 +112,7 @@ export const demand = part({
       label: 'Gas a day and night',
       unit: 'Btu',
       is: 'choose(!demand.isListed && given(gas.dayUsed), gas.dayUsed * propane.heat, furnace.heatNight + sum(gas.appliances.input * choose(given(gas.appliances.hours), gas.appliances.hours, time.day) * choose(given(gas.appliances.duty), gas.appliances.duty, 1)))',
-      within: ['-unlimited', 'unlimited'],
+      within: ['0', 'unlimited'],
       source: balance,
     },
     'demand.isListed': {
@@ -226,7 +226,7 @@ export const demand = part({
       if: {
         when: 'assumed.cylinderFull',
         wrong: 'How full the cylinder is, is not known yet.',
-        do: 'Weigh it and take off the tare stamped on its collar.',
+        do: 'Weigh the cylinder: what it weighs above the tare stamped on its collar is gas.',
         proviso: 'the cylinder is full',
       },
       otherwise: 'How full the cylinder is was told, or decides nothing here.',

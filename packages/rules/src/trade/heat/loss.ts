@@ -116,7 +116,7 @@ export const loss = part({
     'heat.gasForDegree': {
       label: 'Gas that holds each degree',
       unit: 'Btu/h/°F',
-      is: 'choose(night.isTold, night.gas * propane.heat / (night.hours * max(0, night.inside - night.outside)), between(loss.least, loss.most) / furnace.efficiency)',
+      is: 'choose(night.isTold, max(0, night.gas * propane.heat / (night.hours * max(0, night.inside - night.outside))), between(loss.least, loss.most) / furnace.efficiency)',
       source: ownNight,
     },
     'heat.perDegree': {

@@ -1,0 +1,206 @@
+import { topics } from '@tarebook/rules';
+import {
+  answerEverybody,
+  answerNow,
+  type FactsGiven,
+  formOf,
+  type Level,
+} from '@tarebook/rules/engine';
+import { describe, expect, test } from 'vitest';
+
+const asOf = '2026-11-01';
+
+function topicOf(id: string) {
+  const topic = topics[id];
+  if (!topic) throw new Error(id);
+  return topic;
+}
+
+const spoken = (id: string, facts: FactsGiven): string =>
+  formOf('spoken', topicOf(id), { facts, asOf });
+const levelOf = (id: string, facts: FactsGiven, finding: string): Level | 'not-asked' | undefined =>
+  answerNow(topicOf(id), { facts, asOf }).findings.find((each) => each.id === finding)?.level;
+
+/** Who tells it, of what, what, what must be heard, and what must not. */
+type Heard = readonly [
+  name: string,
+  topic: string,
+  facts: FactsGiven,
+  says: RegExp,
+  never?: RegExp | undefined,
+];
+
+const told: readonly Heard[] = [
+  [
+    'two dry figures of which the share is light',
+    'sway',
+    { 'trailer.dryWeight': '4000–5000 lb', 'trailer.dryTongueWeight': '300 lb' },
+    /Only 6 to 7\.5 percent of the trailer rests on the ball; 10 to 15 percent is usual/,
+  ],
+  [
+    'a tongue that lifts on the scale',
+    'weigh-in',
+    {
+      'slack.front': '3200 lb',
+      'slack.rear': '3000 lb',
+      'slack.trailer': '5200 lb',
+      'alone.front': '3100 lb',
+      'alone.rear': '3400 lb',
+      'alone.sameLoad': 'yes',
+      'scale.step': '20 lb',
+    },
+    /Nothing of the trailer rests on its coupling/,
+    /less than nothing/,
+  ],
+  [
+    'a cracked frame, once',
+    'used-trailer',
+    { 'frame.state': 'cracked' },
+    /The frame is cracked\./,
+    /No price.*No price/,
+  ],
+  [
+    'a date on a collar',
+    'used-trailer',
+    { 'cylinder.stampYear': '2010', 'cylinder.dateKind': 'made' },
+    /^Cylinders or alarms are past their dates\./,
+  ],
+  [
+    'a voltage with nothing on, and nobody said for how long',
+    'house-battery',
+    {
+      'battery.voltage': '12.2 V',
+      'battery.reading': 'at-rest',
+      'battery.chemistry': 'flooded',
+      'battery.capacity': '100 Ah',
+    },
+    /^If nothing charged it or drew on it for 6 hours, it is 44\.4 percent full\. That is below the 50 percent/,
+    /next to nothing/,
+  ],
+  [
+    'a voltage while something charges it',
+    'house-battery',
+    { 'battery.voltage': '13.6 V', 'battery.reading': 'charging', 'battery.chemistry': 'agm' },
+    /Switch charger and loads off for 6 hours, and read it again/,
+    /^The battery is/,
+  ],
+  [
+    'days of gas, with the hours nobody told',
+    'gas-supply',
+    { 'cylinder.fill': '30 lb', 'furnace.input': '30000 Btu/h', 'furnace.duty': '40 %' },
+    /^With the furnace set for 12 hours a night, the gas lasts 4\.5 days\./,
+    /Weigh it and/,
+  ],
+  [
+    'one ticket',
+    'weigh-in',
+    { 'tight.front': '3200 lb', 'tight.rear': '3900 lb', 'tight.trailer': '5640 lb' },
+    /axles carry 5,640 pounds, and the vehicle’s 7,100 pounds\. The trailer weighs more/,
+    /Told so far/,
+  ],
+  [
+    'nothing but a price',
+    'used-trailer',
+    { 'price.asked': '9500 USD' },
+    /^Whether 9,500 dollars is right waits: frame, floor and title/,
+  ],
+  [
+    'a quote below the deductible',
+    'body-repair',
+    { 'shop.quote': '900 USD', 'policy.deductible': '1000 USD' },
+    /^As quoted the insurer pays nothing/,
+  ],
+  [
+    'a weighed tongue and the trailer’s maximum',
+    'sway',
+    { 'trailer.measuredTongueWeight': '400 lb', 'trailer.gvwr': '5200 lb' },
+    /7\.7 percent on the ball\. That tongue is 10 percent of a trailer of 4,000 pounds/,
+  ],
+  [
+    'a maximum and what the door label leaves',
+    'tow-fit',
+    { 'trailer.gvwr': '7000 lb', 'vehicle.placardPayload': '1200 lb' },
+    /about 910 pounds on the ball\. Of your label’s 1,200 pounds that leaves 290 pounds/,
+  ],
+  [
+    'a soft tire whose label nobody read',
+    'tires',
+    { 'tire.pressure': '50 psi', 'tire.maxPressure': '80 psi' },
+    /hangs on the label’s pressure: above 63 pounds a square inch, the tires will not do/,
+  ],
+];
+
+/** Little was told, and what that means is heard: as a phone call has it. */
+describe('what was told is said with what it means', () => {
+  for (const [name, id, facts, says, never] of told) {
+    test(name, () => {
+      const said = spoken(id, facts);
+      expect(said).toMatch(says);
+      if (never) expect(said).not.toMatch(never);
+    });
+  }
+});
+
+test('a light trailer is towed without sway control as a matter of course', () => {
+  const of = (weight: string): FactsGiven => ({
+    'trailer.dryWeight': weight,
+    'trailer.cargo': [],
+    'hitch.swayControl': 'none',
+  });
+  expect(levelOf('sway', of('2000 lb'), 'sway-control')).toBe('ok');
+  expect(levelOf('sway', of('2001 lb'), 'sway-control')).toBe('care');
+  const slack = { ...of('1400 lb'), 'hitch.swayControl': 'slack' } satisfies FactsGiven;
+  expect(levelOf('sway', slack, 'sway-control')).toBe('care');
+});
+
+test('the kind of the trailer’s tires is heard by either of its two names', () => {
+  const kind = 'passenger';
+  expect(levelOf('sway', { 'trailer.tireKind': kind }, 'tire-kind')).toBe('care');
+  expect(levelOf('sway', { 'tire.kind': kind }, 'tire-kind')).toBe('care');
+  expect(levelOf('sway', { 'tire.kind': kind, 'tire.place': 'rear' }, 'tire-kind')).toBe('ok');
+});
+
+test('a night that was warmer outside than in tells no heat, and none below nothing', () => {
+  const { values } = answerNow(topicOf('cold-weather'), {
+    facts: {
+      'night.gas': '10 lb',
+      'night.hours': '12 h',
+      'night.inside': '60 °F',
+      'night.outside': '70 °F',
+      'furnace.input': '30000 Btu/h',
+      'furnace.blowerCurrent': '7 A',
+      'outside.temperature': '30 °F',
+    },
+    asOf,
+  });
+  expect(values['furnace.reckoned']).toMatchObject({ lo: 0, hi: 1 });
+  expect(values['blower.ampHours']).toMatchObject({ lo: 0, hi: 84 });
+});
+
+test('that the battery is counted as charged between the nights is told', () => {
+  const facts = {
+    'battery.capacity': '100 Ah',
+    'battery.chemistry': 'flooded',
+    'furnace.blowerCurrent': '4 A',
+    'trip.nights': '3',
+  } satisfies FactsGiven;
+  const assumed = (more: FactsGiven) =>
+    JSON.stringify(
+      answerNow(topicOf('cold-weather'), { facts: { ...facts, ...more }, asOf }).assumed,
+    );
+  expect(assumed({})).toMatch(/full again before each night/);
+  expect(assumed({ 'trip.nights': '1' })).not.toMatch(/full again before each night/);
+  expect(assumed({ 'battery.recharged': 'no' })).not.toMatch(/full again before each night/);
+});
+
+test('between the weights that everybody hears of a motorhome no gap is left', () => {
+  const { branches } = answerEverybody(topicOf('towed-car'), { facts: {}, asOf }, 'most');
+  const ends = branches.map(({ when }) => String(when['motorhome.weighed']));
+  const [, least] = /^at most (\d+) lb$/.exec(ends[0] ?? '') ?? [];
+  expect(ends[1]).toMatch(new RegExp(`^${least}–`));
+  expect(branches.map(({ outcome }) => outcome)).toEqual([
+    'may-be-towed',
+    'may-be-towed-with-care',
+    'not-towed-so',
+  ]);
+});
