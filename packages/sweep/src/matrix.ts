@@ -1,8 +1,8 @@
 import { towFit } from '@tarebook/rules';
 import { type FactsGiven, levels, quickly, type Topic } from '@tarebook/rules/engine';
 import type { Catalogue, Entry } from './catalogue';
+import { askEngine, roomFor } from './kernel/found';
 import { inputsOf } from './kernel/inputs';
-import { askEngine, roomFor } from './kernel/pair-loop';
 import { pairing, type RowByRow } from './kernel/pairs';
 import { type Program, programOf } from './kernel/program';
 import { towSides } from './kernel/sides';
