@@ -43,7 +43,7 @@ test('a lower door label turns its vehicle alone, says by which limit, and whom 
   expect(status).toBe(0);
   expect(out).toMatch(/Of 2 pairs, 1 turned\. Of 1 of them an answer was given\./);
   expect(out).toMatch(/Plover\s+Bittern 22\s+.*→ does not fit/);
-  expect(out).toMatch(/→ payload, -\d+(\.\d+)? lb left/);
+  expect(out).toMatch(/→ payload, \d+(\.\d+)? lb over/);
   expect(out).toMatch(/answered: a-17/);
   const json = await run(['sweep', '--compare', before, after, '--json']);
   const { pairs, turned } = JSON.parse(json.out);

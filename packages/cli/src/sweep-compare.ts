@@ -143,7 +143,10 @@ const limits: Readonly<Record<string, { readonly label: string; readonly short?:
 const roomSaid = ({ binding, left, unit }: Out): string => {
   if (binding === '') return 'nothing binds';
   const { label = binding, short = label } = limits[binding] ?? {};
-  return left === '' ? short : `${short}, ${left} ${unit} left`;
+  if (left === '') return short;
+  return left.startsWith('-')
+    ? `${short}, ${left.slice(1)} ${unit} over`
+    : `${short}, ${left} ${unit} left`;
 };
 
 /** More lines nobody reads on a screen; --json has all. */

@@ -115,6 +115,17 @@ describe('hostile sheets', () => {
   });
 });
 
+test('a row that sums up others is none of them, and a title may have other separators', () => {
+  const { trailers, refused } = readCatalogue({
+    'trailers.csv':
+      'Our lot,,,,\n\nModel;Dry Weight (kg);GVWR;"Hitch ""wt"""\nHeron 14;861,5;2600 lb;200 lb\n"Bittern ""22""";900,5;2700 lb;210 lb\nTotal;1762;5300 lb;\n',
+  });
+  expect(trailers.map(({ name }) => name)).toEqual(['Heron 14', 'Bittern "22"']);
+  expect(refused.map(({ line, says }) => [line, says])).toEqual([
+    [6, '“Total” sums up other rows; nothing stands on the lot.'],
+  ]);
+});
+
 test('a title above the columns, the trade’s short heads, and a sum below are read as what they are', () => {
   const { trailers, refused } = readCatalogue({
     'trailers.csv':

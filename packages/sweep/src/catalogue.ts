@@ -66,6 +66,10 @@ function factsIn(side: Side, cells: SheetRow['cells']): FactsGiven {
   return given;
 }
 
+/** What spreadsheets put below their columns; no vehicle and no trailer is called so. */
+const isSum = (name: string): boolean =>
+  /^(grand |sub-?)?(totals?|sums?|averages?|mean)\b\W*$/i.test(name);
+
 /** Reads rows of one file, one after another: each an entry, or refused with the reason. */
 export function entryReader(
   file: string,
@@ -82,6 +86,7 @@ export function entryReader(
     const refuse = (why: string) => ({ refused: { file, line, says: why } });
     if (says !== undefined) return refuse(says);
     if (name === '') return refuse('it has no name; give each row one.');
+    if (isSum(name)) return refuse(`“${name}” sums up other rows; nothing stands on the lot.`);
     const given = factsIn(side, cells);
     const [first] = read(given).problems;
     if (first) return refuse(sayProblem(first));

@@ -12,9 +12,9 @@ import {
   type Topic,
 } from '@tarebook/rules/engine';
 import { towFit } from '@tarebook/rules/tow-fit';
+import { askEngine, roomFor } from './kernel/found';
 import { machine } from './kernel/in-memory';
 import { inputsOf, sideReader } from './kernel/inputs';
-import { askEngine, roomFor } from './kernel/pair-loop';
 import { factsOfSide } from './kernel/places';
 import { programOf } from './kernel/program';
 import { towSides } from './kernel/sides';

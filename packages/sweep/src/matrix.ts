@@ -1,8 +1,8 @@
 import { type FactsGiven, levels, quickly, type Topic } from '@tarebook/rules/engine';
 import { towFit } from '@tarebook/rules/tow-fit';
 import type { Catalogue, Entry } from './catalogue';
+import { askEngine, roomFor } from './kernel/found';
 import { inputsOf } from './kernel/inputs';
-import { askEngine, roomFor } from './kernel/pair-loop';
 import { pairing, type RowByRow } from './kernel/pairs';
 import { type Program, programOf } from './kernel/program';
 import { towSides } from './kernel/sides';
@@ -16,9 +16,13 @@ export type Matrix = {
   readonly trailers: readonly Entry[];
   /**
    * Row by row, each pair as the place of its level among the engine's `levels`; those `first` that
-   * are looked at.
+   * are looked at, and `only` some where others are judged elsewhere.
    */
-  readonly rows: (facts: FactsGiven, first?: Iterable<number>) => Generator<MatrixRow>;
+  readonly rows: (
+    facts: FactsGiven,
+    first?: Iterable<number>,
+    only?: (row: number) => boolean,
+  ) => Generator<MatrixRow>;
 };
 
 /** A whole catalogue of no more pairs is judged sooner than a program is made. */
@@ -61,12 +65,17 @@ export function matrixOf(
     return (facts: FactsGiven): RowByRow => set(inputsOf(topic, facts));
   }
 
-  function* rows(facts: FactsGiven, first: Iterable<number> = []): Generator<MatrixRow> {
+  function* rows(
+    facts: FactsGiven,
+    first: Iterable<number> = [],
+    only: (row: number) => boolean = () => true,
+  ): Generator<MatrixRow> {
     const kernels = byKernels?.(facts);
     const room = roomFor(trailers.length);
     const order = [...levels];
     const all = new Uint8Array(vehicles.length * trailers.length).fill(askEngine);
     for (const row of new Set([...first, ...vehicles.keys()])) {
+      if (!only(row)) continue;
       const own = all.subarray(row * trailers.length, (row + 1) * trailers.length);
       kernels?.(row, { ...room, levels: own });
       const vehicle = vehicles[row];

@@ -41,17 +41,23 @@ export const sheetOptions = {
   trim: true,
 } as const;
 
-/** What stands between cells, by the first line that is none of ours. */
-export function delimiterOf(text: string): string {
-  const head =
-    text
-      .replace(/^\ufeff/, '')
-      .slice(0, 20_000)
-      .split(/\r\n|\r|\n/)
-      .find((line) => line.trim() !== '' && !line.startsWith('#')) ?? '';
-  const plain = head.replace(/"[^"]*"/g, '');
+/** What stands between the cells of a line, and how many of them say something. */
+function delimitedBy(line: string): { readonly delimiter: string; readonly told: number } {
+  const plain = line.replace(/"[^"]*"/g, 'x');
   const count = (each: string): number => plain.split(each).length;
-  return [',', ';', '\t'].toSorted((a, b) => count(b) - count(a))[0] ?? ',';
+  const delimiter = [',', ';', '\t'].toSorted((a, b) => count(b) - count(a))[0] ?? ',';
+  return { delimiter, told: plain.split(delimiter).filter((cell) => cell.trim() !== '').length };
+}
+
+/** What stands between cells, by the first line that is none of ours and no title above the columns. */
+export function delimiterOf(text: string): string {
+  const lines = text
+    .replace(/^\ufeff/, '')
+    .slice(0, 20_000)
+    .split(/\r\n|\r|\n/)
+    .filter((line) => line.trim() !== '' && !line.startsWith('#'))
+    .map(delimitedBy);
+  return (lines.find(({ told }) => told > 1) ?? lines[0])?.delimiter ?? ',';
 }
 
 /** Of two columns that are called the same each keeps its own cells. */

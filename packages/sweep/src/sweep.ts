@@ -8,9 +8,9 @@ import {
 } from '@tarebook/rules/engine';
 import { towFit } from '@tarebook/rules/tow-fit';
 import type { Entry } from './catalogue';
+import { askEngine, type Found, roomFor } from './kernel/found';
 import { type Assemble, machine } from './kernel/in-memory';
 import { inputsOf, sideReader } from './kernel/inputs';
-import { askEngine, type Found, roomFor } from './kernel/pair-loop';
 import { factsOfSide } from './kernel/places';
 import { type Program, programOf } from './kernel/program';
 import { towSides } from './kernel/sides';

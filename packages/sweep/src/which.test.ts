@@ -42,6 +42,12 @@ describe('a vehicle against the trailers', () => {
     }
   });
 
+  test('for what is stopped in any case nothing has to be looked up', () => {
+    const stopped = found.rows.filter(({ outcome }) => outcome === topic.outcomes.stop.id);
+    expect(stopped.length).toBeGreaterThan(3);
+    expect(stopped.flatMap(({ needs }) => Object.keys(needs))).toEqual([]);
+  });
+
   test('what an unknown must be is enough, and two less is not', () => {
     let tried = 0;
     for (const { entry, needs } of found.rows) {

@@ -31,7 +31,7 @@ export type WhichRow = {
   readonly binding: string | null;
   /** What is left on the binding limit; null where none binds. */
   readonly left: Ends | null;
-  /** What an unknown rating or weight must be so that nothing is exceeded, by fact. */
+  /** What an unknown rating or weight must be so that nothing is exceeded, by fact; none for what is stopped. */
   readonly needs: Readonly<Record<string, Need>>;
   readonly answer: Answer;
 };
@@ -109,7 +109,8 @@ function rowOf(topic: Topic, entry: Entry, asked: Asked): WhichRow {
     words: answer.words,
     binding: answer.binding,
     left: limit?.headroom ?? null,
-    needs: needsOf(topic, asked, answer),
+    // What is stopped whatever the unknown comes to is helped by no figure.
+    needs: answer.outcome === topic.outcomes.stop.id ? {} : needsOf(topic, asked, answer),
     answer,
   };
 }

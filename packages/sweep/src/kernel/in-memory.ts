@@ -1,6 +1,7 @@
+import { putRoom } from './found';
 import type { Ref } from './graph';
 import { type Vector, vector } from './lanes';
-import { type PairSteps, putRoom } from './pair-loop';
+import type { PairSteps } from './pair-steps';
 import type { Special } from './specialize';
 import type { Kept } from './staged';
 import { levelEnds, watOf } from './wat';

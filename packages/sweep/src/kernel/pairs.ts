@@ -5,8 +5,9 @@ import {
   parametersOn,
   type Topic,
 } from '@tarebook/rules/engine';
+import { askEngine, type Found } from './found';
 import { type Marks, marksOf, weakened } from './marks';
-import { askEngine, type Found, type KinJudge, kinsReady, type ReadyKins } from './pair-loop';
+import { type KinJudge, kinsReady, type ReadyKins } from './pair-loop';
 import { type Places, placesOf, type Side } from './places';
 import type { Program } from './program';
 import { sumsIn, throughSides } from './setting';

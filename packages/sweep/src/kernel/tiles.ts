@@ -1,9 +1,10 @@
 import { type Inputs, inBase, parametersOn } from '@tarebook/rules/engine';
+import { askEngine, type Found } from './found';
 import type { Ref } from './graph';
 import { inMemory, type Machine } from './in-memory';
 import { padded, type Vector, vector } from './lanes';
 import type { Marks } from './marks';
-import { askEngine, columnsBound, type Found } from './pair-loop';
+import { columnsBound } from './pair-steps';
 import type { KernelAsked } from './pairs';
 import { caseStore, type StoredKin, sideStore } from './side-store';
 import { type Special, specialize } from './specialize';

@@ -1,6 +1,6 @@
+import { askEngine } from './found';
 import type { Ref, Step } from './graph';
 import { inMillionths } from './millionths';
-import { askEngine } from './pair-loop';
 import type { Special } from './specialize';
 import { type Stage, stageOf } from './staged';
 
