@@ -4,6 +4,7 @@ import type { QuestionsAsked } from '../questions/answer-shapes';
 import { changesOf } from './changes-of';
 import type { ExerciseWanted } from './exercise-made';
 import type { ExercisesAsked } from './exercises-of';
+import type { TaskAsked } from './task-of';
 import { type TrialAsked, trialBegins, trialOf } from './trial';
 import { verdictOf } from './verdict-of';
 
@@ -14,6 +15,7 @@ export type AskedAside =
   | ({ readonly kind: 'trial' } & TrialAsked)
   | ({ readonly kind: 'exercises' } & ExercisesAsked)
   | ({ readonly kind: 'make' } & ExerciseWanted)
+  | ({ readonly kind: 'task' } & TaskAsked)
   | ({ readonly kind: 'questions' } & QuestionsAsked);
 
 /** Out of the promise, so that whoever asked hears of it as of any other mistake. */
@@ -40,6 +42,12 @@ addEventListener('message', async ({ data }: MessageEvent<AskedAside>) => {
     import('./exercise-made')
       .then(({ exerciseMade }) => exerciseMade(data, (tried) => postMessage({ tried })))
       .then((made) => postMessage({ made }), aloud);
+    return;
+  }
+  if (data.kind === 'task') {
+    import('./task-of')
+      .then(({ taskAside }) => taskAside(data))
+      .then((task) => postMessage({ task }), aloud);
     return;
   }
   if (data.kind === 'changes') {
