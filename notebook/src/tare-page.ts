@@ -7,12 +7,10 @@ import { partMissing } from './sections/once-shown';
 import { type Address, caseAddress, partOf, readAddress } from './state/address';
 import { readHouses } from './state/house';
 import { type Elsewhere, hearElsewhere } from './state/kept';
-import { openReader, openYaml } from './state/reading';
-import { openAllTopics } from './state/topics';
 import './views/case-page';
 import { type Found, foundCase, type NotOpened } from './views/found-case';
 import { isWithin, menuPage, pageBody, unreadPage } from './views/page-body';
-import { descriptions, menu, pages } from './views/page-words';
+import { menu, pages } from './views/page-words';
 
 /** The frame of every page: the head, the units, and the page that the address names. */
 export class TarePage extends PlainElement {
@@ -89,16 +87,8 @@ export class TarePage extends PlainElement {
 
   private open = async (files: readonly File[]): Promise<void> => {
     try {
-      const isSheet = files.some(({ name }) => /\.(csv|tsv|txt|xlsx?)$/i.test(name));
-      if (this.address.page === 'yard' && isSheet) {
-        const { YardPage } = await import('./views/yard-page');
-        const yard = this.querySelector('yard-page');
-        if (yard instanceof YardPage) await yard.take(files);
-        return;
-      }
-      const { DropCases } = await import('./elements/drop-cases');
-      const at = this.querySelector('drop-cases');
-      if (at instanceof DropCases) await at.open(files);
+      const { openFiles } = await import('./elements/open-files');
+      await openFiles(this, files);
     } catch {
       this.unread = true;
     }
@@ -140,9 +130,6 @@ export class TarePage extends PlainElement {
   /** Gets what an address needs and is not here yet. */
   private async fetch(address: Address, visit: number): Promise<void> {
     if (address.page === 'cases' || address.page === 'today') await readHouses();
-    if (address.page === 'class') {
-      await Promise.all([readHouses(), openAllTopics(), openReader(), openYaml()]);
-    }
     if (address.page === 'case') {
       const { system } = this;
       const found = await foundCase(address, system);
@@ -156,7 +143,7 @@ export class TarePage extends PlainElement {
     }
     if (address.page === 'today') await import('./views/today-page');
     if (address.page === 'cases') await import('./views/cases-page');
-    if (address.page === 'class') await import('./views/class-page');
+    if (address.page === 'class') await (await import('./views/class-page')).opened();
     if (address.page === 'questions') {
       await Promise.all([readHouses(), import('./views/questions-page')]);
     }
@@ -174,9 +161,10 @@ export class TarePage extends PlainElement {
     const first = this.querySelector('main h1')?.textContent?.trim();
     const name = isWithin(address) ? first : pages[address.page];
     document.title = `${name || 'Case'} · Tarebook`;
-    document
-      .querySelector('meta[name="description"]')
-      ?.setAttribute('content', descriptions[address.page]);
+    // Said to whoever looks from outside; a page without a network does without.
+    import('./views/page-descriptions')
+      .then(({ describePage }) => address === this.address && describePage(address.page))
+      .catch(() => undefined);
   }
 
   private news() {

@@ -58,3 +58,41 @@ test('what a trainer wants to say stands folded with its case, and phones stay a
   await expect(phone.locator('.read-out')).toBeInViewport();
   expect(await phone.locator('body').textContent()).not.toContain(note);
 });
+
+test('which questions settle a case is worked out beside the page: said, stopped, and begun again', {
+  tag: '@once',
+}, async ({ page }) => {
+  let letGo = (): void => undefined;
+  const gone = new Promise<void>((done) => {
+    letGo = done;
+  });
+  let held = 0;
+  await page.context().route(/\/task-of-[^/]*\.js$/, async (route) => {
+    held += 1;
+    if (held === 1) await gone;
+    await route.continue();
+  });
+  await page.goto('/#/class');
+  await page.getByRole('searchbox').fill(settled);
+  await page.getByRole('checkbox', { name: settled }).check();
+  await page.getByLabel(`What they do with ${settled}`).selectOption('What do you ask next?');
+  await page.locator('#learners').fill('Ada');
+  const begin = page.getByRole('button', { name: /^Begin with/ });
+  const stop = page.getByRole('button', { name: 'Stop' });
+  await begin.click();
+  await expect(
+    page.getByText('Working out which questions settle case 1 of 1 …').first(),
+  ).toBeVisible();
+  // The page is free meanwhile: what is typed is taken.
+  await page.locator('#lesson-name').fill('Asking');
+  await stop.click();
+  await expect(page.getByText('Stopped; nothing was begun.')).toBeVisible();
+  await expect(stop).toHaveCount(0);
+  letGo();
+  await begin.click();
+  await expect(page.getByText('Case 1 of 1')).toBeVisible();
+  await expect(page.getByText('Ada says, asked so far: 0.')).toBeVisible();
+  // A window that begins anew has it worked out anew.
+  await page.reload();
+  await expect(page.locator('.asks button').first()).toBeVisible();
+});

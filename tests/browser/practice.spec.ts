@@ -101,3 +101,27 @@ test('predict: fresh figures by the seed, and a mistake is called by its name', 
     .poll(async () => (await kept(page)).map(({ met, mistake }) => ({ met, mistake })))
     .toEqual([{ met: false, mistake: 'payload' }]);
 });
+
+test('an exercise that is long in the making says so, is stopped, and comes when asked for again', {
+  tag: '@once',
+}, async ({ page }) => {
+  let letGo = (): void => undefined;
+  const gone = new Promise<void>((done) => {
+    letGo = done;
+  });
+  await page.context().route(/\/exercise-made-[^/]*\.js$/, async (route) => {
+    await gone;
+    await route.continue();
+  });
+  await page.goto('/#/class/practice');
+  const stop = page.getByRole('button', { name: 'Stop' });
+  await page.getByRole('button', { name: 'Begin', exact: true }).click();
+  await expect(page.getByText('Drawing up an exercise …')).toBeVisible();
+  await stop.click();
+  await expect(page.getByText('Drawing up an exercise …')).toHaveCount(0);
+  await expect(stop).toHaveCount(0);
+  letGo();
+  await page.getByRole('button', { name: 'Begin', exact: true }).click();
+  await expect(page.getByRole('heading', { level: 2 })).toBeFocused();
+  await expect(stop).toHaveCount(0);
+});

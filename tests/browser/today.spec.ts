@@ -73,7 +73,7 @@ test('what waits stands in the tray with what it waits for, and goes once it is 
   await expect(page.getByRole('heading', { level: 1 })).toContainText('Crossover');
   await page.goto('/#/today');
   const tray = page.getByRole('region', { name: 'Open calls' });
-  const calls = tray.locator('.cases li');
+  const calls = tray.locator('.cases li:not(.gone)');
   await expect(calls).toHaveCount(1);
   await expect(calls).toContainText('waits for: What does the trailer weigh empty?');
   await calls.getByRole('button', { name: /^Rename/ }).click();
@@ -87,7 +87,7 @@ test('what waits stands in the tray with what it waits for, and goes once it is 
     .getByRole('button', { name: /^Delete/ })
     .click();
   await expect(calls).toHaveCount(1);
-  await tray.getByRole('button', { name: 'Undo' }).click();
+  await tray.getByRole('button', { name: /^Undo/ }).click();
   await expect(calls).toHaveCount(2);
   // What is answered waits for nothing.
   await calls.getByRole('link').first().click();
@@ -97,6 +97,48 @@ test('what waits stands in the tray with what it waits for, and goes once it is 
   await page.goto('/#/today');
   await expect(calls).toHaveCount(1);
   await expect(tray).toContainText('1 more of your own');
+});
+
+test('nothing that is done with an open call moves another, so that a quick touch is not lost', async ({
+  page,
+}) => {
+  for (const each of ['four of us', 'two of us']) {
+    await say(page, `crossover rated five thousand, ${each}`);
+    await page.getByRole('button', { name: 'Open as a case' }).click();
+    await expect(page.getByRole('heading', { level: 1 })).toContainText('Crossover');
+    await isStored(page, /tow-fit\/mine-/);
+  }
+  await page.goto('/#/today');
+  const tray = page.getByRole('region', { name: 'Open calls' });
+  const calls = tray.locator('.cases li:not(.gone)');
+  await expect(calls).toHaveCount(2);
+  await expect(tray.getByText('waits for:')).toHaveCount(2);
+  const places = () =>
+    tray
+      .locator('.cases li button')
+      .evaluateAll((all) =>
+        all.slice(0, 6).map((each) => Math.round(each.getBoundingClientRect().top + scrollY)),
+      );
+  const before = await places();
+  await calls.first().getByRole('button', { name: /^Copy/ }).click();
+  await expect(calls).toHaveCount(3);
+  expect(await places()).toEqual(before);
+  const second = calls.nth(1).getByRole('button', { name: /^Delete/ });
+  const at = await second.boundingBox();
+  await calls
+    .first()
+    .getByRole('button', { name: /^Delete/ })
+    .click();
+  await expect(calls).toHaveCount(2);
+  expect(
+    await calls
+      .first()
+      .getByRole('button', { name: /^Delete/ })
+      .boundingBox(),
+  ).toEqual(at);
+  await tray.getByRole('button', { name: /^Undo/ }).click();
+  await expect(calls).toHaveCount(3);
+  expect(await places()).toEqual(before);
 });
 
 test('nothing is forced: no topic, another topic, and what is dangerous first', {

@@ -5,6 +5,7 @@ import { changesOf } from './changes-of';
 import type { ExerciseWanted } from './exercise-made';
 import type { ExercisesAsked } from './exercises-of';
 import type { KnownAsked } from './known-of';
+import type { TaskAsked } from './task-of';
 import { type TrialAsked, trialBegins, trialOf } from './trial';
 import { verdictOf } from './verdict-of';
 
@@ -16,6 +17,7 @@ export type AskedAside =
   | ({ readonly kind: 'exercises' } & ExercisesAsked)
   | ({ readonly kind: 'known' } & KnownAsked)
   | ({ readonly kind: 'make' } & ExerciseWanted)
+  | ({ readonly kind: 'task' } & TaskAsked)
   | ({ readonly kind: 'questions' } & QuestionsAsked);
 
 /** Out of the promise, so that whoever asked hears of it as of any other mistake. */
@@ -48,6 +50,12 @@ addEventListener('message', async ({ data }: MessageEvent<AskedAside>) => {
     import('./known-of')
       .then(({ knownIn }) => knownIn(data))
       .then((known) => postMessage(known), aloud);
+    return;
+  }
+  if (data.kind === 'task') {
+    import('./task-of')
+      .then(({ taskAside }) => taskAside(data))
+      .then((task) => postMessage({ task }), aloud);
     return;
   }
   if (data.kind === 'changes') {

@@ -1,6 +1,7 @@
 import list, { notes } from 'virtual:filed-list';
 import { frontLine } from '../state/front-line';
 import type { Kept } from '../state/kept';
+import { keyOf } from './in-place';
 import type { Verdict } from './verdict';
 
 /** A case as a list shows it. */
@@ -34,9 +35,6 @@ const filed: readonly Row[] = list.flatMap(({ id, cases }) =>
       ...{ shipped: { stands, words }, text: undefined, own: 'filed' as const, at: 0 },
     })),
 );
-
-const keyOf = ({ topic, name }: { readonly topic: string; readonly name: string }): string =>
-  `${topic}/${name}`;
 
 /** The cases as they came, those changed on this device in their changed form; and one's own. */
 export function rowsOf(kept: readonly Kept[]): {

@@ -69,6 +69,18 @@ test('what went out of sight before its turn is not judged, and is once it is se
   expect((await again).words).toBe('answer 1');
 });
 
+test('what one list has out of sight and another still wants is judged, for both', async () => {
+  const { made, make } = workers(true);
+  const verdictFor = verdicts(make);
+  const both = Promise.all([
+    verdictFor('tow-fit', text('A'), () => false),
+    verdictFor('tow-fit', text('A'), () => true),
+  ]);
+  await vi.runAllTimersAsync();
+  expect((await both).map(({ words }) => words)).toEqual(['answer 1', 'answer 1']);
+  expect(made.asked).toHaveLength(1);
+});
+
 test('a verdict is that of the case under the dealer’s numbers; what cannot be read is said so', async () => {
   vi.useRealTimers();
   const house = undefined;

@@ -27,7 +27,10 @@ const away: Verdict = { stands: 'unknown', words: 'not judged: the network is aw
  * open: the same text under the same numbers is judged once.
  */
 export function verdicts(make?: () => Teller) {
-  const found = new Map<string, Promise<Verdict>>();
+  const found = new Map<
+    string,
+    { readonly told: Promise<Verdict>; readonly by: (() => boolean)[] }
+  >();
   const ask = oneByOne<{ readonly kind: 'verdict' } & VerdictAsked, Verdict>(
     { most, tooLong, away },
     make,
@@ -37,18 +40,22 @@ export function verdicts(make?: () => Teller) {
     const asked: VerdictAsked = { topic, text, house: houseOf(topic) };
     const key = JSON.stringify([topic, text, asked.house]);
     const before = found.get(key);
-    if (before) return before;
-    const next = ask({ kind: 'verdict', ...asked }, () => {
-      // Out of sight before its turn came: it is asked for again once it is seen.
-      const still = wanted();
+    if (before) {
+      before.by.push(wanted);
+      return before.told;
+    }
+    const by = [wanted];
+    const told = ask({ kind: 'verdict', ...asked }, () => {
+      // Out of every asker's sight before its turn came: it is asked for again once it is seen.
+      const still = by.some((each) => each());
       if (!still) found.delete(key);
       return still;
     });
-    found.set(key, next);
-    next.then((verdict) => {
-      if (verdict === away) found.delete(key);
+    found.set(key, { told, by });
+    told.then((verdict) => {
+      if (verdict === away && found.get(key)?.told === told) found.delete(key);
     });
-    return next;
+    return told;
   };
 }
 

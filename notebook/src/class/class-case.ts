@@ -22,8 +22,9 @@ import './what-if';
 import './guess-field';
 import { GuessField } from './guess-field';
 import { compared, type Question, readPrediction } from './predict';
-import { type Walked, walkedCase } from './record';
+import type { Walked } from './record';
 import { putRight, taskRead } from './task-read';
+import { Walks, walking } from './walks';
 
 /** What the learners' screen shows once the working is open, as the trainer reads it. */
 const stepWords: Readonly<Record<ClassStep, string>> = {
@@ -51,6 +52,7 @@ export class ClassCase extends PlainElement {
   declare told: string;
   /** Whether learners guess on phones of their own, which lasts from case to case. */
   private onPhones = false;
+  private readonly walks = new Walks(this);
 
   constructor() {
     super();
@@ -210,11 +212,14 @@ export class ClassCase extends PlainElement {
   protected override render() {
     const { group, system } = this;
     const each = group.cases[group.at];
-    const walked = each && walkedCase(each);
+    const walked = each && this.walks.of(each);
     if (!each) return nothing;
     const last = group.at + 1 === group.cases.length;
     const on = () => this.dispatchEvent(new Event('class-goes-on', { bubbles: true }));
     const next = html`<div class="acts"><button @click=${on}>${last ? 'To the tally' : 'The next case'}</button></div>`;
+    if (walked === 'coming') {
+      return html`<h2 tabindex="-1">${each.title}</h2>${walking}${next}`;
+    }
     if (!walked) {
       return html`<h2>${each.title}</h2><p class="notice" role="alert">This case cannot be judged any more; go on to the next.</p>${next}`;
     }

@@ -5,6 +5,7 @@ import type { GroupCase } from '../state/group';
 import { keptCase } from '../state/kept';
 import type { LessonItem } from '../state/lesson';
 import { walkedCase } from './record';
+import { walker } from './walk-aside';
 
 const pause = (): Promise<void> => new Promise((done) => setTimeout(done));
 
@@ -22,6 +23,12 @@ export async function caseOf({
   return { ...found, ...(exercise && { exercise }) };
 }
 
+/** Told of what was ended before it was done. */
+export const stopped = 'Stopped; nothing was begun.';
+
+const ended = (signal: AbortSignal): Promise<void> =>
+  new Promise((done) => signal.addEventListener('abort', () => done(), { once: true }));
+
 /**
  * The cases of a lesson, read and judged once, the page left free between them.
  * @returns the cases, or the first that cannot be walked, in one sentence
@@ -29,6 +36,23 @@ export async function caseOf({
 export async function casesOf(
   items: readonly LessonItem[],
   tell: (done: number) => void,
+  signal: AbortSignal,
+): Promise<readonly GroupCase[] | string> {
+  const aside = walker();
+  try {
+    return await walkedAll(items, tell, signal, (each) =>
+      Promise.race([aside.walk(each), ended(signal)]),
+    );
+  } finally {
+    aside.end();
+  }
+}
+
+async function walkedAll(
+  items: readonly LessonItem[],
+  tell: (done: number) => void,
+  signal: AbortSignal,
+  walk: (each: GroupCase) => Promise<void>,
 ): Promise<readonly GroupCase[] | string> {
   const cases: GroupCase[] = [];
   for (const item of items) {
@@ -40,6 +64,8 @@ export async function casesOf(
     if (!walkedCase({ text: found.text })) {
       return `“${found.title}” cannot be judged yet; open it and mend what is marked there, or leave it out.`;
     }
+    await walk(found);
+    if (signal.aborted) return stopped;
     if (!walkedCase(found)) {
       return `“${found.title}” has nothing for “${exerciseWords[found.exercise ?? 'predict']}”; choose another exercise for it.`;
     }

@@ -4,11 +4,13 @@ import { saveAs } from '../state/files';
 import { committed, type Group } from '../state/group';
 import { compared } from './predict';
 import { metBy, recordAsCsv, walkedCase } from './record';
+import { Walks, walking } from './walks';
 
 /** What a group predicted, case by case, and how much of it was met. */
 export class ClassTally extends PlainElement {
   static override properties = { group: { attribute: false } };
   declare group: Group;
+  private readonly walks = new Walks(this);
 
   private cell(learner: string, at: number) {
     const { group } = this;
@@ -36,6 +38,10 @@ export class ClassTally extends PlainElement {
     const { group } = this;
     const opened = group.opened.toSorted((a, b) => a - b);
     const day = new Date(group.started).toISOString().slice(0, 10);
+    const all = opened.flatMap((at) => group.cases[at] ?? []);
+    if (all.some((each) => this.walks.of(each) === 'coming')) {
+      return html`<h2 tabindex="-1">Tally of ${day}</h2>${walking}`;
+    }
     const save = () => saveAs(`class-${day}.csv`, recordAsCsv(group), 'text/csv');
     return html`
       <h2 tabindex="-1">Tally of ${day}</h2>

@@ -10,8 +10,9 @@ import { GuessField } from './guess-field';
 import { type Heard, lineTo } from './line';
 import { openedClass, type PassedOn } from './passed-on';
 import { readPrediction } from './predict';
-import { type Walked, walkedCase } from './record';
+import type { Walked } from './record';
 import { taskRead } from './task-read';
+import { Walks, walking } from './walks';
 
 /** A class on a learner's own phone: who am I, what do I say, and the code that carries it back. */
 export class JoinView extends PlainElement {
@@ -45,6 +46,7 @@ export class JoinView extends PlainElement {
   declare me: number | undefined;
   declare at: number;
   declare wrong: string;
+  private readonly walks = new Walks(this);
   declare code: { readonly code: string; readonly said: string; readonly why: string } | undefined;
 
   constructor() {
@@ -203,9 +205,15 @@ export class JoinView extends PlainElement {
 
   private asked(passed: PassedOn) {
     const each = passed.cases[this.at];
-    const walked = each && walkedCase(each);
-    if (!each || !walked) return html`<p class="notice">This case cannot be shown here.</p>`;
+    const walked = each && this.walks.of(each);
     const last = passed.cases.length - 1;
+    const onward = html`<div class="acts">
+        <button ?disabled=${this.at === 0} @click=${() => this.go(this.at - 1)}>The case before</button>
+        <button ?disabled=${this.at === last} @click=${() => this.go(this.at + 1)}>The next case</button>
+      </div>`;
+    if (walked === 'coming') return html`${walking}${onward}`;
+    if (!each || !walked)
+      return html`<p class="notice">This case cannot be shown here.</p>${onward}`;
     return html`<h1 tabindex="-1">${each.title}</h1>
       <p class="small soft">Case ${this.at + 1} of ${passed.cases.length} · ${passed.learners[this.me ?? 0]}</p>
       ${taskRead(walked, this.system)}
@@ -222,10 +230,7 @@ export class JoinView extends PlainElement {
               <p class="error" id="my-wrong" role="alert">${this.wrong}</p>
             </form>`
       }
-      <div class="acts">
-        <button ?disabled=${this.at === 0} @click=${() => this.go(this.at - 1)}>The case before</button>
-        <button ?disabled=${this.at === last} @click=${() => this.go(this.at + 1)}>The next case</button>
-      </div>`;
+      ${onward}`;
   }
 
   protected override render() {

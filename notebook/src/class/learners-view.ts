@@ -8,9 +8,10 @@ import { type Invited, listen, type Shown } from './channel';
 import './guess-spread';
 import { foundWords } from './predict';
 import './projector.css';
-import { type Walked, walkedCase } from './record';
+import type { Walked } from './record';
 import { putRight, wallRead } from './task-read';
 import { verdictRead } from './verdict-read';
+import { Walks, walking } from './walks';
 import { movedRead } from './what-if';
 
 /** What the learners see on a second screen: the question, then step by step what came out. */
@@ -19,6 +20,7 @@ export class LearnersView extends PlainElement {
   declare system: UnitSystem;
   declare shown: Shown | undefined;
   private unlisten: (() => void) | undefined;
+  private readonly walks = new Walks(this);
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -83,7 +85,8 @@ export class LearnersView extends PlainElement {
     if (shown.done) {
       return html`<h1>For the learners</h1><p role="status">The last case is done. The tally is in the trainer’s window.</p>`;
     }
-    const walked = walkedCase(shown);
+    const walked = this.walks.of(shown);
+    if (walked === 'coming') return html`<h1>For the learners</h1>${walking}`;
     if (!walked)
       return html`<h1>For the learners</h1><p role="status">This case cannot be shown.</p>`;
     return html`<div class="stage ${shown.open ? 'is-open' : 'is-asked'}">

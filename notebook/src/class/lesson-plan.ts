@@ -59,6 +59,7 @@ export class LessonPlan extends PlainElement {
   /** How many cases are read, while they are. */
   declare read: number | undefined;
   private dragged: number | undefined;
+  private reading = new AbortController();
 
   constructor() {
     super();
@@ -99,9 +100,11 @@ export class LessonPlan extends PlainElement {
     this.wrongCases = items.length === 0 ? 'No case is chosen; choose one below.' : '';
     if (items.length === 0) return undefined;
     this.read = 0;
-    const cases = await casesOf(items, (done) => {
+    this.reading = new AbortController();
+    const told = (done: number): void => {
       this.read = done;
-    });
+    };
+    const cases = await casesOf(items, told, this.reading.signal);
     this.read = undefined;
     if (typeof cases !== 'string') return cases;
     this.wrongCases = cases;
@@ -116,12 +119,27 @@ export class LessonPlan extends PlainElement {
     const cases = await this.walked();
     if (typeof learners === 'string') this.querySelector('textarea')?.focus();
     else if (cases) this.dispatchEvent(new ClassBegun(learners, cases));
-    else this.querySelector<HTMLElement>('case-chooser input')?.focus();
+    else if (!this.reading.signal.aborted)
+      this.querySelector<HTMLElement>('case-chooser input')?.focus();
   }
 
   private async print(sheets: Sheets): Promise<void> {
+    if (this.read !== undefined) return;
     const cases = await this.walked();
     if (cases) this.dispatchEvent(new SheetsWanted(sheets, cases));
+  }
+
+  private progress(read: number): string {
+    const { items } = this.lesson;
+    const at = `case ${read + 1} of ${items.length}`;
+    return items[read]?.exercise === 'ask'
+      ? `Working out which questions settle ${at} …`
+      : `Reading ${at} …`;
+  }
+
+  override disconnectedCallback(): void {
+    this.reading.abort();
+    super.disconnectedCallback();
   }
 
   private item(item: LessonItem, at: number, last: number) {
@@ -223,7 +241,8 @@ export class LessonPlan extends PlainElement {
         <button type="button" @click=${() => this.print('worksheets')}>Print worksheets</button>
         <button type="button" @click=${() => this.print('key')}>Print the key</button>
       </div>
-      <p role="status">${read === undefined ? '' : `Reading case ${read + 1} of ${lesson.items.length} …`}</p>
+      <p role="status">${read === undefined ? '' : this.progress(read)}</p>
+      ${read === undefined ? nothing : html`<p><button type="button" @click=${() => this.reading.abort()}>Stop</button></p>`}
     </form>
     <h2>Which cases</h2>
     <case-chooser

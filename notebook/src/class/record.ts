@@ -1,6 +1,7 @@
 import type { CaseDocument } from '@tarebook/casebook';
 import type { Answer } from '@tarebook/rules/engine';
-import { type Task, taskOf } from '../practice/task';
+import { type TaskTold, taskHere } from '../practice/made';
+import { spotSeed, type Task, taskOf } from '../practice/task';
 import { committed, type Group, type GroupCase } from '../state/group';
 import { judge } from '../state/judged';
 import { compared, foundWords, type Question } from './predict';
@@ -16,16 +17,30 @@ export type Walked = {
 
 const walked = new Map<string, Walked | undefined>();
 
-/** The wrong figure of a case is the same in every window of a class. */
-const spotSeed = 1;
+export type ToWalk = Pick<GroupCase, 'text' | 'exercise'>;
 
-/** The reading of a case; undefined when it cannot be judged, or has nothing for its exercise. */
-export function walkedCase({
-  text,
-  exercise = 'predict',
-}: Pick<GroupCase, 'text' | 'exercise'>): Walked | undefined {
-  const key = `${exercise} ${text}`;
+const keyOf = ({ text, exercise = 'predict' }: ToWalk): string => `${exercise} ${text}`;
+
+/** Whether it is there, or takes no longer than a verdict: which questions settle one takes many of them. */
+export const isWalked = (each: ToWalk): boolean =>
+  each.exercise !== 'ask' || walked.has(keyOf(each));
+
+/** Takes in what was worked out beside the page. */
+export function noteTask(each: ToWalk, told: TaskTold | undefined): void {
+  const { doc, answer } = judge(each.text);
+  const task = told && doc.topic && taskHere(told, doc.topic);
+  const made = answer && task && { doc, answer, task, question: taskQuestion(task, doc, answer) };
+  walked.set(keyOf(each), made);
+}
+
+/**
+ * The reading of a case; undefined when it cannot be judged, or has nothing for its exercise. What is
+ * not `isWalked` is worked out here and holds the page meanwhile; see `walk-aside.ts`.
+ */
+export function walkedCase(each: ToWalk): Walked | undefined {
+  const key = keyOf(each);
   if (walked.has(key)) return walked.get(key);
+  const { text, exercise = 'predict' } = each;
   const { doc, answer, current } = judge(text);
   const task = answer && current ? taskOf(exercise, doc, answer, spotSeed) : undefined;
   const made = answer && task && { doc, answer, task, question: taskQuestion(task, doc, answer) };

@@ -3,6 +3,7 @@ import { commit, committed, isOpen } from '../state/group';
 import { whyNotKept } from '../state/shelf';
 import { readGuessCode } from './guess-code';
 import { walkedCase } from './record';
+import { walker } from './walk-aside';
 
 /** Takes down a guess whose code was scanned on the trainer's device, and says what came of it. */
 export async function takeScanned(id: string, code: string, why: string): Promise<string> {
@@ -11,6 +12,9 @@ export async function takeScanned(id: string, code: string, why: string): Promis
     if (!group) {
       return 'This guess is of a class that is not on this device; scan it where the class is walked.';
     }
+    const aside = walker();
+    await Promise.all(group.cases.map(aside.walk));
+    aside.end();
     const read = readGuessCode(code, group.cases, group.learners, (at) => {
       const each = group.cases[at];
       return each && walkedCase(each)?.question;

@@ -2,7 +2,7 @@ import { html, nothing, type PropertyValues } from 'lit';
 import type { Open } from '../elements/known-said';
 import { mark } from '../elements/marks';
 import { PlainElement } from '../elements/plain-element';
-import type { Ticket, TicketFigure } from '../state/ticket';
+import { isComing, type Ticket, type TicketFigure } from '../state/ticket';
 import { standAtTheFoot } from './at-the-foot';
 
 /** Who listens is told once the verdict has settled, not at every key. */
@@ -81,7 +81,7 @@ export class CaseTicket extends PlainElement {
     }
     const says = this.inWords();
     clearTimeout(this.timer);
-    if (says === this.spoken) return;
+    if (says === this.spoken || isComing(this.ticket)) return;
     this.timer = setTimeout(() => {
       this.spoken = says;
     }, settled);
@@ -138,7 +138,7 @@ export class CaseTicket extends PlainElement {
     const { ticket, about, counted, house, spoken } = this;
     const level = ticket.kind === 'verdict' ? ticket.level : 'unknown';
     return html`
-      <section class="ticket level-${level}" aria-label="Verdict" tabindex="-1">
+      <section class="ticket level-${level} ${isComing(ticket) ? 'is-coming' : ''}" aria-label="Verdict" tabindex="-1">
         <p class="about small soft"><span>${about}</span></p>
         ${ticket.kind === 'verdict' ? this.verdict(ticket) : this.unread(ticket)}
         ${counted && ticket.kind === 'verdict' ? html`<p class="counted small">Counted in: ${counted}.</p>` : nothing}

@@ -20,14 +20,17 @@ export class KnownSaid extends PlainElement {
   static override properties = {
     of: { attribute: false, hasChanged: (a?: Open, b?: Open) => !isSame(a, b) },
     known: { state: true },
+    isBefore: { state: true },
   };
   declare of: Open | undefined;
   declare known: string;
+  /** Of a text before; its place waits for what comes. */
+  declare isBefore: boolean;
   private timer: ReturnType<typeof setTimeout> | undefined;
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has('of')) return;
-    this.known = '';
+    this.isBefore = true;
     clearTimeout(this.timer);
     if (this.of) this.timer = setTimeout(this.look, restsFor);
   }
@@ -44,14 +47,17 @@ export class KnownSaid extends PlainElement {
     try {
       const { knownFor } = await import('../aside/known');
       const known = await knownFor(of, isWanted);
-      if (isWanted()) this.known = known;
+      if (!isWanted()) return;
+      this.known = known;
+      this.isBefore = false;
     } catch {
       // Without the network the question that is asked stands alone.
+      this.known = '';
     }
   };
 
   protected override render() {
-    return this.known ? html`<p class="so-far">${this.known}</p>` : nothing;
+    return this.known ? html`<p class="so-far ${this.isBefore ? 'is-before' : ''}">${this.known}</p>` : nothing;
   }
 }
 

@@ -1,3 +1,4 @@
+import type { Topic } from '@tarebook/rules/engine';
 import { questionOf } from '../class/predict';
 import type { Walked } from '../class/record';
 import { topicHere } from '../state/house';
@@ -21,14 +22,15 @@ export type Made = Walked & {
   readonly title: string;
 };
 
-type TaskTold =
+/** What a learner has to do, as it is handed over from beside the page. */
+export type TaskTold =
   | Exclude<Task, { kind: 'ask' }>
   | { readonly kind: 'ask'; readonly asking: Omit<Asking, 'topic'> };
 
 /** An exercise as it is handed over from beside the page: the text, not yet judged here. */
 export type MadeTold = From & { readonly title: string; readonly task: TaskTold };
 
-function toldOf(task: Task): TaskTold {
+export function toldOf(task: Task): TaskTold {
   if (task.kind !== 'ask') return task;
   const { topic: _, ...asking } = task.asking;
   return { kind: 'ask', asking };
@@ -52,13 +54,14 @@ export function madeFrom(
   return undefined;
 }
 
+/** The same where it is drawn. */
+export const taskHere = (task: TaskTold, topic: Topic): Task =>
+  task.kind === 'ask' ? { kind: 'ask', asking: { ...task.asking, topic: topicHere(topic) } } : task;
+
 /** The same judged here, where it is drawn. */
 export function judgedHere({ topic, name, title, text, task }: MadeTold): Made | undefined {
   const { doc, answer } = judge(text);
   if (!doc.topic || !answer) return undefined;
-  const whole: Task =
-    task.kind === 'ask'
-      ? { kind: 'ask', asking: { ...task.asking, topic: topicHere(doc.topic) } }
-      : task;
-  return { topic, name, title, doc, answer, question: questionOf(doc, answer), task: whole };
+  const here = taskHere(task, doc.topic);
+  return { topic, name, title, doc, answer, question: questionOf(doc, answer), task: here };
 }

@@ -11,6 +11,9 @@ export type Task =
   | { readonly kind: 'ask'; readonly asking: Asking }
   | { readonly kind: 'spot'; readonly wrong: WrongFigure };
 
+/** The wrong figure of a case is the same in every window of a class. */
+export const spotSeed = 1;
+
 /** @returns undefined where the case has nothing to ask for, or too few lines to hide a wrong one among */
 export function taskOf(
   kind: Exercise,

@@ -1,4 +1,5 @@
 import { html, nothing } from 'lit';
+import { walker } from '../class/walk-aside';
 import { PlainElement } from '../elements/plain-element';
 import { allGroups } from '../state/everything';
 import { allAttempts } from '../state/practice';
@@ -30,11 +31,13 @@ export class WeeksView extends PlainElement {
   }
 
   private async look(): Promise<void> {
+    const aside = walker();
     try {
       const alone = (await allAttempts()).map(doneAlone);
       const inClass: Done[] = [];
       for (const group of await allGroups()) {
         await pause();
+        await Promise.all(group.opened.flatMap((at) => group.cases[at] ?? []).map(aside.walk));
         inClass.push(...doneInClass(group));
       }
       this.done = [...inClass, ...alone];
@@ -42,6 +45,7 @@ export class WeeksView extends PlainElement {
       this.done = [];
       this.told = whyNotKept(problem);
     }
+    aside.end();
   }
 
   private sums(done: readonly Done[]) {

@@ -1,4 +1,5 @@
 import { judgeRig, type RigDocument, readRig } from '@tarebook/casebook';
+import { topics } from '@tarebook/rules';
 import type { RigAnswer, RigTopic, State, Topic } from '@tarebook/rules/engine';
 import { caseAddress } from './address';
 import { sentenceBeneath } from './beneath';
@@ -6,7 +7,6 @@ import { factsAlone } from './facts-alone';
 import { allowedHouse, type House } from './house-numbers';
 import { levelOf } from './level';
 import { pack } from './link';
-import { loadedTopics, openAllTopics } from './topics';
 
 /** What a topic says of a rig. */
 export type RigPart = {
@@ -85,16 +85,17 @@ async function partOf(doc: RigDocument, name: string, each: RigTopic): Promise<R
 
 function wantingIn({ needs }: RigAnswer): RigTold['wanting'] {
   return Object.entries(needs).flatMap(([id, facts]) => {
-    const topic = loadedTopics[id];
+    const topic = topics[id];
     const labels = facts.slice(0, 3).map((fact) => topic?.facts[fact]?.label ?? fact);
     return topic ? [{ title: topic.title, labels }] : [];
   });
 }
 
 /**
- * Reads a rig and asks every topic, under the house’s own numbers.
+ * Reads a rig and asks every topic, under the house’s own numbers. Where two stop alike, they stand in
+ * the order of the trade's questions, as everywhere a rig is judged.
  *
- * @param begins called once all rules are here
+ * @param begins called before it begins: all rules are here
  */
 export async function rigTold(
   name: string,
@@ -102,17 +103,16 @@ export async function rigTold(
   houses: readonly House[],
   begins: () => void,
 ): Promise<RigTold | { readonly says: string }> {
-  await openAllTopics();
   begins();
-  const doc = readRig(text, loadedTopics);
+  const doc = readRig(text, topics);
   const [trouble] = doc.troubles;
   if (trouble) return { says: `Line ${trouble.line}: ${trouble.says}` };
   const house = houses.flatMap((each) => {
-    const topic = loadedTopics[each.topic];
+    const topic = topics[each.topic];
     const own = topic && allowedHouse(topic, each).house;
     return own && Object.keys(own.parameters).length > 0 ? [own] : [];
   });
-  const found = judgeRig(doc, loadedTopics, { house });
+  const found = judgeRig(doc, topics, { house });
   const wordsAt = ({ id }: Topic, moment: string): string =>
     found.moments[moment]?.find(({ topic }) => topic.id === id)?.answer.words ?? '';
   return {

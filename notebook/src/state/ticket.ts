@@ -19,7 +19,13 @@ export type Ticket =
       readonly sentence: string;
       /** What to ask, where it cannot be said. */
       readonly ask?: Missing;
+      /** It cannot be said, and what to ask first is still to be found: figures shown are of before. */
+      readonly coming?: true;
     };
+
+/** Whether it has but its word yet. */
+export const isComing = (ticket: Ticket | undefined): boolean =>
+  ticket?.kind === 'verdict' && ticket.coming === true;
 
 const levelOf = ({ outcomes }: Topic, id: string): State =>
   levels.find((level) => outcomes[level].id === id) ?? 'unknown';
@@ -56,6 +62,23 @@ function figureOf(
 type Standing = { readonly topic: Topic; readonly answer: Answer; readonly level: State };
 
 const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+
+/**
+ * Where it cannot be said, the word alone, which is known at once; what decides takes many times as
+ * long to find. The question asked before stands meanwhile, for want of another.
+ */
+export function wordAlone({ doc, answer, current }: Judged, before?: Ticket): Ticket | undefined {
+  if (!doc.topic || !current || !answer) return undefined;
+  const level = levelOf(doc.topic, answer.outcome);
+  if (level !== 'unknown') return undefined;
+  const { figure, ask } = before?.kind === 'verdict' && before.level === level ? before : {};
+  return {
+    ...{ kind: 'verdict', level, word: capital(answer.words), coming: true },
+    sentence: 'Looking …',
+    ...(figure && { figure }),
+    ...(ask && { ask }),
+  };
+}
 
 /** The ticket of a case as it stands; undefined where there is nothing to say yet. */
 export function ticketOf({ doc, answer, current }: Judged, system: UnitSystem): Ticket | undefined {

@@ -31,17 +31,8 @@ export async function openTopic(id: string): Promise<Topic | undefined> {
   return loaded[id];
 }
 
-/** Where two stop alike, what the rig may pull is said first, and then by name. */
-const order: readonly string[] = [...new Set(['tow-fit', ...topicIds])];
-
-/** Loads all, and has them in the same order whichever came first. */
 export async function openAllTopics(): Promise<void> {
   await Promise.all(topicIds.map(openTopic));
-  for (const id of order) {
-    const topic = loaded[id];
-    delete loaded[id];
-    if (topic) loaded[id] = topic;
-  }
 }
 
 /** The topics loaded so far, by id. */

@@ -7,6 +7,8 @@ import { PlainElement } from '../elements/plain-element';
 import { allKept, hearElsewhere } from '../state/kept';
 import { openAmong } from './open-among';
 
+const none = 'None waits for anything. What you open as a case stands here until it is answered.';
+
 /** Cases that somebody began and that wait for something, the last touched first. */
 export class OpenCalls extends PlainElement {
   static override properties = { rows: { state: true }, others: { state: true } };
@@ -46,8 +48,7 @@ export class OpenCalls extends PlainElement {
     if (!rows) return nothing;
     const rest = others === 1 ? '1 more of your own' : `${others} more of your own`;
     return html`<section class="open-calls" aria-label="Open calls">
-      ${rows.length === 0 ? html`<h2>Open calls</h2><p class="soft">None waits for anything. What you open as a case stands here until it is answered.</p>` : nothing}
-      <own-list .heading=${'Open calls'} .rows=${rows} @own-changed=${this.look}></own-list>
+      <own-list .heading=${'Open calls'} .none=${none} .rows=${rows} @own-changed=${this.look}></own-list>
       ${others > 0 ? html`<p class="small"><a href="#/cases">${rest}, under Cases</a></p>` : nothing}
     </section>`;
   }

@@ -19,6 +19,9 @@ import type { Judged } from '../state/judged';
 import { counterFace, ownersFace } from './case-faces';
 import { CaseWork } from './case-work';
 
+/** What takes long is found once nobody has typed for so long, in milliseconds. */
+const restsFor = 150;
+
 /** What is typed needs a writer and a reader, which are there before anybody types. */
 const editingSoon = onceShown(openEditing);
 
@@ -55,6 +58,7 @@ export class CasePage extends PlainElement {
   private shown = false;
   /** Whether all is drawn; where something was typed, the ticket goes before all else by a frame. */
   private whole = true;
+  private resting: ReturnType<typeof setTimeout> | undefined;
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -66,6 +70,7 @@ export class CasePage extends PlainElement {
 
   override disconnectedCallback(): void {
     document.removeEventListener('keydown', this.keys);
+    clearTimeout(this.resting);
     super.disconnectedCallback();
   }
 
@@ -83,13 +88,20 @@ export class CasePage extends PlainElement {
     if (!this.work.follow()) return;
     this.said = '';
     // Nothing is painted of what nobody sees.
-    if (document.hidden || this.reading || !this.hasUpdated) return;
-    if (this.whole) afterPaint(this.drawRest);
+    const { isComing } = this.work;
+    if (document.hidden || this.reading || !this.hasUpdated) {
+      if (isComing) this.work.finish();
+      return;
+    }
+    clearTimeout(this.resting);
+    if (isComing) this.resting = setTimeout(this.drawRest, restsFor);
+    else afterPaint(this.drawRest);
     this.whole = false;
   }
 
   private drawRest = (): void => {
     if (this.whole) return;
+    if (this.work.isComing) this.work.finish();
     this.whole = true;
     this.requestUpdate();
   };

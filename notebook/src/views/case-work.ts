@@ -7,9 +7,11 @@ import { begin, change, current, type History } from '../state/history';
 import { type Judged, judge, readNow } from '../state/judged';
 import { forget, keep } from '../state/kept';
 import { whyNotKept } from '../state/shelf';
-import { type Ticket, ticketOf } from '../state/ticket';
+import { isComing, type Ticket, ticketOf, wordAlone } from '../state/ticket';
 
 const savedAfter = 200;
+/** What takes longer than this, in milliseconds, is not found between two keys. */
+const atOnce = 4;
 
 type Edit = {
   readonly write: (doc: CaseDocument) => string;
@@ -40,6 +42,8 @@ export class CaseWork implements ReactiveController {
   private readonly host: ReactiveControllerHost & Handed;
   /** What was typed and is not in the text yet, the first first. */
   private edits: Edit[] = [];
+  /** So long it took last to find what to ask, in milliseconds. */
+  private took = Number.POSITIVE_INFINITY;
   private system: UnitSystem = 'us';
   private saving: ReturnType<typeof setTimeout> | undefined;
 
@@ -59,7 +63,7 @@ export class CaseWork implements ReactiveController {
       this.history = change(this.history, kept, 'kept', 0);
       this.judged = judge(kept, this.judged, system);
     }
-    this.ticket = ticketOf(this.judged, system);
+    this.finish();
     this.notice = '';
     addEventListener('pagehide', this.save);
   }
@@ -78,8 +82,23 @@ export class CaseWork implements ReactiveController {
     this.system = system;
     if (turned) this.asFiled = filed === undefined ? undefined : judge(filed, this.asFiled, system);
     this.judged = judge(text, this.judged, system);
-    this.ticket = ticketOf(this.judged, system);
+    const word = this.took > atOnce ? wordAlone(this.judged, this.ticket) : undefined;
+    if (word) this.ticket = word;
+    else this.finish();
     return true;
+  }
+
+  /** Whether the ticket has but its word yet. */
+  get isComing(): boolean {
+    return isComing(this.ticket);
+  }
+
+  /** Finds all that the ticket says. */
+  finish(): void {
+    const begun = performance.now();
+    this.ticket = ticketOf(this.judged, this.system);
+    const isOpen = this.ticket?.kind === 'verdict' && this.ticket.ask !== undefined;
+    if (isOpen) this.took = performance.now() - begun;
   }
 
   go(to: (history: History) => History): void {
