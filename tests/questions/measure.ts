@@ -284,8 +284,7 @@ export function measure(file?: string): Measured {
       sum((l) => l.personal.length),
     ),
     masksTooMuch: sum(
-      (l, f) =>
-        f.personal.length - common(withoutTitles(f.personal), withoutTitles(l.personal)),
+      (l, f) => f.personal.length - common(withoutTitles(f.personal), withoutTitles(l.personal)),
     ),
     confused,
   };

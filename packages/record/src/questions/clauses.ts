@@ -15,7 +15,38 @@ type Form = {
   readonly never: RegExp | undefined;
   /** Whether one of its own words says no. */
   readonly denies: boolean;
+  /** The same groups that stand near, for all their places. */
+  readonly everywhere: readonly RegExp[];
+  /** Of each group the words that its phrases begin with; a text with none of them does not hold it. */
+  readonly begins: readonly Begins[];
 };
+
+type Begins = { readonly whole: readonly string[]; readonly parts: readonly string[] };
+
+const plainOf = (word: string): string => word.toLowerCase().replace(/['’]/g, '');
+
+/** How the phrases of a group begin; with a mark it may be anywhere. */
+function beginsOf(group: string): Begins | undefined {
+  const first = group.split('|').map((phrase) => /^[\p{L}\d'’]+\*?/u.exec(phrase)?.[0] ?? '');
+  if (first.includes('')) return undefined;
+  return {
+    whole: first.filter((each) => !each.endsWith('*')).map(plainOf),
+    parts: first.filter((each) => each.endsWith('*')).map((each) => plainOf(each.slice(0, -1))),
+  };
+}
+
+/** The words of a text, and each as it is without the ending of the plural. */
+function wordsIn(text: string): ReadonlySet<string> {
+  const words = plainOf(text).match(/[\p{L}]+|\d+/gu) ?? [];
+  return new Set(words.flatMap((word) => (word.endsWith('s') ? [word, word.slice(0, -1)] : word)));
+}
+
+const mayHold = ({ begins }: Form, words: ReadonlySet<string>): boolean =>
+  begins.every(
+    ({ whole, parts }) =>
+      whole.some((each) => words.has(each)) ||
+      (parts.length > 0 && [...words].some((word) => parts.some((each) => word.startsWith(each)))),
+  );
 
 /** Words that turn round what is said right behind them. */
 const turned =
@@ -46,6 +77,10 @@ function formOf(clause: string): Form {
     about: marked('~'),
     never: never === undefined ? undefined : wordForm(never),
     denies: turned.test(says),
+    everywhere: parts
+      .filter((each) => !/^[~<>]/.test(each))
+      .map((each) => new RegExp(wordForm(each).source, 'giu')),
+    begins: parts.flatMap((each) => beginsOf(each.replace(/^[~<>]/, '')) ?? []),
   };
   forms.set(clause, form);
   return form;
@@ -142,12 +177,18 @@ export function numbersByClause(
 ): { readonly told: readonly Found[]; readonly unclear: readonly Unclear[] } {
   const told: Found[] = [];
   const unclear: Unclear[] = [];
+  if (amounts.every(({ from }) => taken.has(from))) return { told, unclear };
+  const words = wordsIn(text);
+  const possible = numbersOf(topic).flatMap(([fact, all]) => {
+    const left = isTold(fact) ? [] : all.filter((form) => mayHold(form, words));
+    return left.length === 0 ? [] : [[fact, left] as const];
+  });
   amounts.forEach((amount, at) => {
     if (taken.has(amount.from) || isYear(text, amount) || isEither(text, amount)) return;
     if (isCounted(text, amount) || isFartherEnd(text, amounts, at)) return;
     const said = around(text, at, amounts);
-    const likely = numbersOf(topic).flatMap(([fact, all]) => {
-      if (isTold(fact) || told.some((each) => each.fact === fact)) return [];
+    const likely = possible.flatMap(([fact, all]) => {
+      if (told.some((each) => each.fact === fact)) return [];
       const says = Math.max(0, ...all.map((form) => groups(form, said)));
       if (says === 0 || !isMeant(fact, text, amount, amount)) return [];
       if (isForEach(text, amount) && !ofOne.test(fact)) return [];
@@ -188,12 +229,17 @@ function* partsOf(text: string): Generator<{ readonly from: number; readonly wor
 const widest = 48;
 
 /** Where all groups of a form stand nearest to each other. */
-function placeOf({ near: [first, ...others], about, never }: Form, words: string, ahead: string) {
-  if (!first || !about.every((each) => each.test(ahead + words))) return undefined;
-  const places = [...words.matchAll(new RegExp(first, 'giu'))].flatMap(({ index, 0: said }) => {
+function placeOf(
+  { near, everywhere: [first, ...others], about, never }: Form,
+  words: string,
+  ahead: string,
+) {
+  if (!first || !near.every((each) => each.test(words))) return undefined;
+  if (!about.every((each) => each.test(ahead + words))) return undefined;
+  const places = [...words.matchAll(first)].flatMap(({ index, 0: said }) => {
     let [from, to] = [index, index + said.length];
     for (const other of others) {
-      const [nearest] = [...words.matchAll(new RegExp(other, 'giu'))]
+      const [nearest] = [...words.matchAll(other)]
         .map((each) => ({ from: each.index, to: each.index + each[0].length }))
         .toSorted(
           (a, b) =>
@@ -213,6 +259,25 @@ function placeOf({ near: [first, ...others], about, never }: Form, words: string
   return never?.test(stretch) ? undefined : place;
 }
 
+type Options = readonly (readonly [string, readonly Form[]])[];
+
+const choicesByTopic = new WeakMap<Topic, readonly (readonly [string, Options])[]>();
+
+function choicesOf(topic: Topic): readonly (readonly [string, Options])[] {
+  const before = choicesByTopic.get(topic);
+  if (before) return before;
+  const made = Object.entries(clauses.values)
+    .filter(([fact]) => Object.hasOwn(topic.facts, fact))
+    .map(([fact, options]) => {
+      const all = Object.entries(options).map(
+        ([value, each]) => [value, each.map(formOf)] as const,
+      );
+      return [fact, all] as const;
+    });
+  choicesByTopic.set(topic, made);
+  return made;
+}
+
 /** Choices, and what is so or not, by what stands in one clause in whatever order. */
 export function choicesByClause(
   topic: Topic,
@@ -220,20 +285,21 @@ export function choicesByClause(
   isTold: (fact: string) => boolean,
 ): readonly SaidByClause[] {
   const parts = [...partsOf(text)];
-  return Object.entries(clauses.values).flatMap(([fact, options]): readonly SaidByClause[] => {
-    if (!Object.hasOwn(topic.facts, fact) || isTold(fact)) return [];
-    const found = Object.entries(options).flatMap(([value, all]) =>
-      parts.flatMap(({ from, words }, i) =>
-        all.flatMap((clause): readonly SaidByClause[] => {
-          const form = formOf(clause);
+  const said = wordsIn(text);
+  return choicesOf(topic).flatMap(([fact, options]): readonly SaidByClause[] => {
+    if (isTold(fact)) return [];
+    const found = options.flatMap(([value, all]) => {
+      const possible = all.filter((form) => mayHold(form, said));
+      return parts.flatMap(({ from, words }, i) =>
+        possible.flatMap((form): readonly SaidByClause[] => {
           const place = placeOf(form, words, parts[i - 1]?.words ?? '');
           if (!place) return [];
           const ahead = words.slice(Math.max(0, place.from - 14), place.from);
           if (!form.denies && turned.test(ahead)) return [];
           return [{ fact, value, from: from + place.from, to: from + place.to }];
         }),
-      ),
-    );
+      );
+    });
     const [first] = found;
     return first && found.every(({ value }) => value === first.value) ? [first] : [];
   });
