@@ -106,6 +106,10 @@ function heardOf({ id }: Labeled, { parts }: ReadMessage): readonly string[] {
 }
 const topicsOf = (parts: readonly Part[]) => parts.flatMap(({ topic }) => topic ?? []);
 
+/** Whether somebody is called Mrs. or not, the same name is found. */
+const withoutTitles = (names: readonly string[]): readonly string[] =>
+  names.map((each) => each.replace(/^(?:Mr|Mrs|Ms|Miss|Dr|Sister|Brother|Pastor|Father)\.? /, ''));
+
 /** How many of the one stand among the other, each once. */
 function common(some: readonly string[], others: readonly string[]): number {
   return some.length - without(some, others).length;
@@ -276,10 +280,12 @@ export function measure(file?: string): Measured {
       sum((l) => yes(l.sameAs !== null)),
     ),
     personal: shareOf(
-      sum((l, f) => common(l.personal, f.personal)),
+      sum((l, f) => common(withoutTitles(l.personal), withoutTitles(f.personal))),
       sum((l) => l.personal.length),
     ),
-    masksTooMuch: sum((l, f) => f.personal.length - common(f.personal, l.personal)),
+    masksTooMuch: sum(
+      (l, f) => f.personal.length - common(withoutTitles(f.personal), withoutTitles(l.personal)),
+    ),
     confused,
   };
 }

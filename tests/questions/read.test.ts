@@ -11,7 +11,8 @@ import { before, labeled, measure, type Share } from './measure';
  * what was reached, so that it does not fall, on messages that were also learned from. Of 180 messages by
  * a writer whom it never saw, read once on 2026-11-29, it heard 71 of 72 dangers and took 36 of 108 calm
  * ones for one (68 of 74 and 42 of 96 before it learned, of another writer's); 97 of 113 topics were right,
- * 14 of 72 forced, 91 of 106 facts right of 260 told, 6 of 7 repeats right of 27, 23 of 26 personal.
+ * 14 of 72 forced, 91 of 106 facts right of 260 told, 6 of 7 repeats right of 27, 23 of 26 personal. Read again
+ * once facts were also read by their clause, and nothing made for it: 160 of 187 facts right of 260 told, 9 of 9 repeats.
  * Wanted are 92 % of the topics, at most 5 % forced, 97 % of what is read right at 85 % of what is told, and 80 % of the repeats at 90 %.
  */
 const found = measure();
@@ -129,7 +130,7 @@ test('what nobody asks is read without harm, and five thousand messages in secon
   const read = readMessages(messages, { topics });
   const { user, system } = process.cpuUsage(before);
   expect(read).toHaveLength(messages.length);
-  expect((user + system) / 1e6).toBeLessThan(15);
+  expect((user + system) / 1e6).toBeLessThan(10);
 });
 
 // Not there at all unless asked for: a test that is skipped counts as one that did not pass.

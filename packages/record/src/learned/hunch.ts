@@ -1,4 +1,5 @@
 import { lookedAt } from '../danger/find';
+import { isOver } from '../danger/over';
 import { type Urgency, urgencies } from '../questions/shapes';
 import { kindLearned } from './kind-weights';
 import { type Terms, unpacked, type Weighed, type Weigher, weighed, weigherOf } from './linear';
@@ -29,7 +30,7 @@ export function heardIn(text: string): Heard {
   const hunch = weighed(terms, weights, (term) => weights.has(term), urgentLearned.step);
   const score = hunch.score + urgentLearned.bias;
   let kind: Urgency | null = null;
-  if (score >= least) {
+  if (score >= least && !isOver(text)) {
     const seen = new Set(lookedAt(text).dangers.map(({ sign }) => sign.kind));
     seen.delete('doubt');
     const scored = kinds(onlyKinds(terms));

@@ -103,7 +103,7 @@ function withPart(amount: Amount, text: string): Amount {
 /** “15 ft 4”, “6'9\"” */
 function withInches(amount: Amount, text: string): Amount {
   const [said, inches = ''] =
-    /^ ?(\d{1,2})(?: ?(?:in\b|inches\b|"|”))?(?![\d./%]|,\d|\p{L}|[ -]?(?:lb|ft|x|ga|gauge|awg)(?!\p{L}))/iu.exec(
+    /^ ?(\d{1,2})(?: ?(?:in\b|inches\b|"|”))?(?![\d/%]|\.\d|,\d|\p{L}|[ -]?(?:lb|ft|x|ga|gauge|awg)(?!\p{L}))/iu.exec(
       text.slice(amount.to),
     ) ?? [];
   if (said === undefined || Number(inches) > 11) return amount;

@@ -88,8 +88,12 @@ function wordsOf(topic: Topic): readonly (readonly [string, Words])[] {
 }
 
 /** Every fact whose value words of a text say; what is said in two ways is none. */
-export function choicesIn(topic: Topic, text: string): readonly Said[] {
-  return wordsOf(topic).flatMap(([fact, all]) => {
+export function choicesIn(
+  topic: Topic,
+  text: string,
+): { readonly said: readonly Said[]; readonly unsettled: ReadonlySet<string> } {
+  const unsettled = new Set<string>();
+  const said = wordsOf(topic).flatMap(([fact, all]) => {
     const found = Object.entries(all).flatMap(([value, words]) =>
       words.flatMap((word) =>
         [...placesOf(word, text)]
@@ -108,6 +112,9 @@ export function choicesIn(topic: Topic, text: string): readonly Said[] {
         ),
     );
     const [first] = longest;
-    return first && longest.every(({ value }) => value === first.value) ? [first] : [];
+    if (first && longest.every(({ value }) => value === first.value)) return [first];
+    if (first) unsettled.add(fact);
+    return [];
   });
+  return { said, unsettled };
 }

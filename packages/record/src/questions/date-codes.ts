@@ -3,17 +3,35 @@ import type { Said } from './choices';
 
 /** “Date code 2317”, “tires are dated 0821”, “the tires say 1119”: the week, and the year’s two digits. */
 const code =
-  /(?:date codes?|dated|dot|stamped|code|tires? says?|they say)(?: (?:on|of|my|the|tires?|is|are|says?|reads?|code|end(?:s|ing)? in))*[ :]{1,2}(?<week>\d{2})(?<year>\d{2})(?!\d)/giu;
+  /(?:date codes?|dated|dot|stamped|code|tires? says?|they say)(?: (?:on|of|my|the|tires?|is|are|says?|reads?|code|end(?:s|ing)?(?: in)?))*[ :]{1,2}(?<week>\d{2})(?<year>\d{2})(?!\d)/giu;
 
 /** The week and year in which tires were made, as their code tells them; two codes are none. */
 export function dateCodesIn(topic: Topic, text: string): readonly Said[] {
-  if (!Object.hasOwn(topic.facts, 'tire.codeWeek')) return [];
+  const isOfSpare = Object.hasOwn(topic.facts, 'spare.codeWeek') && /spare/i.test(text);
+  const thing = isOfSpare ? 'spare' : 'tire';
+  if (!Object.hasOwn(topic.facts, `${thing}.codeWeek`)) return [];
   const [found, another] = text.matchAll(code);
   const { week = '', year = '' } = found?.groups ?? {};
   if (!found || another || Number(week) < 1 || Number(week) > 53) return [];
   const place = { from: found.index, to: found.index + found[0].length };
   return [
-    { fact: 'tire.codeWeek', value: `${Number(week)}`, ...place },
-    { fact: 'tire.codeYear', value: `${Number(year)}`, ...place },
+    { fact: `${thing}.codeWeek`, value: `${Number(week)}`, ...place },
+    { fact: `${thing}.codeYear`, value: `${Number(year)}`, ...place },
+  ];
+}
+
+/** “121/118 on the sidewall”: the load index of a tire alone, and of one beside another. */
+const pair =
+  /(?<![\d/])(?<single>1[0-3]\d|[789]\d)\/(?<dual>1[0-3]\d|[789]\d)(?![\d/]| ?(?:psi|in|ft|amps?|a)\b)/gu;
+
+export function loadIndexesIn(topic: Topic, text: string): readonly Said[] {
+  if (!Object.hasOwn(topic.facts, 'tire.loadIndexDual')) return [];
+  const [found, another] = text.matchAll(pair);
+  const { single = '', dual = '' } = found?.groups ?? {};
+  if (!found || another || Number(dual) > Number(single)) return [];
+  const place = { from: found.index, to: found.index + found[0].length };
+  return [
+    { fact: 'tire.loadIndex', value: single, ...place },
+    { fact: 'tire.loadIndexDual', value: dual, ...place },
   ];
 }

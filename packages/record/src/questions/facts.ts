@@ -3,11 +3,13 @@ import { findUnit, sameDimension } from '@tarebook/rules/quantity';
 import { wordsOfFacts } from '../words/all';
 import { type Amount, amountsIn } from './amounts';
 import { choicesIn, type Said } from './choices';
+import { choicesByClause, numbersByClause } from './clauses';
 import { placesOf } from './cues';
-import { dateCodesIn } from './date-codes';
+import { dateCodesIn, loadIndexesIn } from './date-codes';
 import { isEither, isForEach, isMeant, isYear } from './not-meant';
 import { sayingsIn } from './sayings';
 import { passesOver } from './scale-passes';
+import { inThousands, mayBeSpan, spanOf } from './spans';
 import { kindAround, kindBeside, unsaidKinds } from './unsaid';
 
 /** Where something stands in a text: the words for it with its number, and the number alone. */
@@ -189,7 +191,7 @@ function readingsOf(topic: Topic, text: string, amounts: readonly Amount[]): rea
  * weight is worse than none.
  */
 export function factsIn(topic: Topic, text: string): Told {
-  const amounts = amountsIn(text);
+  const amounts = inThousands(text, amountsIn(text));
   const { told: sayings, unsettled } = sayingsIn(topic, text, amounts);
   const held = new Set(sayings.flatMap(({ amount }) => amount?.from ?? []));
   const spoken = new Set([...sayings.map(({ fact }) => fact), ...unsettled]);
@@ -244,6 +246,18 @@ export function factsIn(topic: Topic, text: string): Told {
     words[fact] = text.slice(place.from, place.to);
     places[fact] = place;
   }
+  const isTold = (fact: string): boolean => Object.hasOwn(facts, fact) || unsettled.has(fact);
+  const byClause = numbersByClause(topic, text, amounts, taken, isTold);
+  for (const { fact, value, amount } of byClause.told) {
+    taken.add(amount.from);
+    facts[fact] = isBehindAxle(fact, text, amount) ? `-${value}` : value;
+    words[fact] = text.slice(amount.from, amount.to);
+    places[fact] = { from: amount.from, to: amount.to, amount };
+  }
+  for (const { amount, among } of byClause.unclear) {
+    taken.add(amount.from);
+    open.push({ from: amount.from, to: amount.to, amount, among });
+  }
   for (const [fact, unit] of Object.entries(wordsOfFacts.units)) {
     const declared = topic.facts[fact];
     if (declared?.kind !== 'quantity' || Object.hasOwn(facts, fact)) continue;
@@ -256,7 +270,27 @@ export function factsIn(topic: Topic, text: string): Told {
     words[fact] = text.slice(amount.from, amount.to);
     places[fact] = { from: amount.from, to: amount.to, amount };
   }
-  const coded = [...passesOver(topic, text), ...dateCodesIn(topic, text)];
+  for (const [fact, { amount, from, to }] of Object.entries(places)) {
+    const span = spanOf(text, amount, amounts, (other) => !taken.has(other.from));
+    if (!span) continue;
+    const { least, most, other } = span;
+    taken.add(other.from);
+    const unit = amount.unit ?? other.unit ?? /[^\d.-]*$/.exec(facts[fact] ?? '')?.[0].trim() ?? '';
+    // One end of what has to be one figure says nothing.
+    if (!mayBeSpan(topic, fact)) {
+      for (const of of [facts, words, places]) delete of[fact];
+      continue;
+    }
+    facts[fact] = `${least} to ${most} ${unit}`.trim();
+    const place = { from: Math.min(from, other.from), to: Math.max(to, other.to), amount };
+    words[fact] = text.slice(place.from, place.to);
+    places[fact] = place;
+  }
+  const coded = [
+    ...passesOver(topic, text),
+    ...dateCodesIn(topic, text),
+    ...loadIndexesIn(topic, text),
+  ];
   const isOver = coded.some(({ fact }) => onScale.test(fact));
   // What is told as a pass or a code is read there, and as nothing else.
   for (const fact of Object.keys(facts)) {
@@ -264,12 +298,20 @@ export function factsIn(topic: Topic, text: string): Told {
     if (!isCoded && !(isOver && onScale.test(fact))) continue;
     for (const of of [facts, words, places]) delete of[fact];
   }
-  const said = [...coded, ...choicesIn(topic, text)].filter(
-    ({ fact }) => !Object.hasOwn(facts, fact),
-  );
+  const choices = choicesIn(topic, text);
+  const said = [...coded, ...choices.said].filter(({ fact }) => !Object.hasOwn(facts, fact));
   for (const { fact, value, from, to } of said) {
     facts[fact] = value;
     words[fact] = text.slice(from, to);
   }
-  return { facts, words, places, said, open };
+  const clauses = choicesByClause(
+    topic,
+    text,
+    (fact) => isTold(fact) || choices.unsettled.has(fact),
+  );
+  for (const { fact, value, from, to } of clauses) {
+    facts[fact] = value;
+    words[fact] = text.slice(from, to);
+  }
+  return { facts, words, places, said: [...said, ...clauses], open };
 }

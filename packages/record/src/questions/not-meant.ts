@@ -29,6 +29,8 @@ const guards: readonly Guard[] = [
   { fact: /^stay\.days$/, ahead: /(?<!\p{L})(?:fills?|full|empty|gone|dead|dry) in $/iu },
   // “0.45 kWh per mile without a trailer”
   { fact: /^trial\./, after: /^ ?(?:\/ ?mi(?:le)?s? )?(?:without|solo|alone|unhitched|empty)/iu },
+  // “The zone starts 31 in behind the headboard”
+  { fact: /^vehicle\.headboardAhead$/, after: /^ ?(?:in|inches)? ?(?:behind|back from)/iu },
   // “A 1400 lb bar set”
   { fact: /ongue/, after: /^ ?(?:lbs?|pounds?|#)? ?(?:spring )?bars?(?!\p{L})/iu },
   // “Need psi 4 st tires”: for these tires.
@@ -79,7 +81,7 @@ const sizes: readonly {
   { fact: /^trailer\.length$/, unit: 'ft', least: 8, most: 50 },
   { fact: /^trip\.(?:speed|towSpeed)$/, unit: 'mph', least: 15, most: 100 },
   {
-    fact: /^tire\.(?:pressure|maxPressure|labelPressure|mates)$/,
+    fact: /^tire\.(?:pressure|maxPressure|labelPressure|mates|softest)$/,
     unit: 'psi',
     least: 12,
     most: 125,
@@ -88,10 +90,24 @@ const sizes: readonly {
   { fact: /^trailer\.(?:dryWeight|gvwr)$/, unit: 'lb', least: 650, most: 60_000 },
   // The small ones that are thrown away are none.
   { fact: /^cylinder\.fill$/, unit: 'lb', least: 5, most: 420 },
+  { fact: /^cylinder\.scaleWeight$/, unit: 'lb', least: 5, most: 700 },
+  {
+    fact: /tireCapacity$|^(?:spare|upgrade)\.capacity$|^wheel\.rating$/,
+    unit: 'lb',
+    least: 400,
+    most: 9000,
+  },
+  { fact: /^water\.(?:fresh|gray|black)Tank$/, unit: 'gal', least: 4, most: 300 },
+  { fact: /^trip\.gusts$/, unit: 'mph', least: 10, most: 150 },
   { fact: /^furnace\./, unit: 'Btu/h', least: 3000, most: 120_000 },
   { fact: /^solo\.consumption$/, unit: 'kWh/mi', least: 0.15, most: 1.2 },
   { fact: /^trial\.consumption$/, unit: 'kWh/mi', least: 0.3, most: 3 },
-  { fact: /^price\./, unit: 'USD', least: 300, most: 500_000 },
+  {
+    fact: /^(?:price\.|rig\.value|policy\.agreedValue|loan\.owed)/,
+    unit: 'USD',
+    least: 300,
+    most: 500_000,
+  },
   { fact: /^generator\.altitude$/, unit: 'ft', least: 500, most: 15_000 },
 ];
 

@@ -10,7 +10,8 @@ export type Riders = {
 
 const adults = 'adults?|grown-?ups?|people|persons?|passengers?|ppl|pax';
 const children = 'kids?|child(?:ren)?|boys?|girls?|toddlers?|teen(?:ager)?s?|little ones|grandkids';
-const dogs = 'dogs?|pups?|pupp(?:y|ies)|labs?|retrievers?|mutts?';
+const dogs =
+  'dogs?|pups?|pupp(?:y|ies)|labs?|retrievers?|mutts?|beagles?|shepherds?|terriers?|poodles?|hounds?|heelers?|collies?|spaniels?|pooch(?:es)?';
 const size = '(?:(?:small|big|large|little|older|young|grown|teenage|our|old) )?';
 
 type Found = { readonly count: number; readonly from: number; readonly to: number };
@@ -51,6 +52,8 @@ const everyone = [
 const pairs = [
   '(?:me|myself) and (?:my |the )?(?:wife|husband|partner|spouse|girlfriend|boyfriend|mrs|other half|missus)',
   '(?:my )?(?:wife|husband|partner) and (?:i|me)',
+  // “My wife, two kids”: whoever writes is one of them.
+  '(?:my |the )?(?:wife|husband|partner|spouse|girlfriend|boyfriend|missus)(?=,? ?(?:and|n|plus|w\\/|with|&|\\+)? ?(?:the |our |my |a )?(?:\\d{1,2}\u0001* )?(?:small |big |little |young |old )?(?:kids?|boys?|girls?|child|children|toddlers?|teens?|dogs?|labs?|pups?)(?!\\p{L}))',
   '(?:just )?(?:the )?two of us',
   '(?:a )?(?:married |retired )?couple(?! of)',
 ];

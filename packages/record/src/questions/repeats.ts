@@ -99,9 +99,9 @@ export function repeatsOver(known: readonly string[] = []): (asking: Asking) => 
 
   const weightOf = (term: string): number =>
     Math.log((all + 20) / ((counts.get(term) ?? 0) + 1)) ** 2;
-  const sizeOf = (terms: Iterable<string>): number => {
+  const sizeOf = (terms: Iterable<string>, weigh: (term: string) => number): number => {
     let sum = 0;
-    for (const term of terms) sum += weightOf(term);
+    for (const term of terms) sum += weigh(term);
     return Math.sqrt(sum);
   };
 
@@ -125,8 +125,17 @@ export function repeatsOver(known: readonly string[] = []): (asking: Asking) => 
 
   function nearest(now: Seen): string | undefined {
     const shared = new Map<number, { count: number; weight: number }>();
-    for (const term of now.terms) {
+    // Hundreds of others share their words, and each weighs the same while nothing is counted.
+    const weights = new Map<string, number>();
+    const weigh = (term: string): number => {
+      const before = weights.get(term);
+      if (before !== undefined) return before;
       const weight = weightOf(term);
+      weights.set(term, weight);
+      return weight;
+    };
+    for (const term of now.terms) {
+      const weight = weigh(term);
       for (const at of (byTerm.get(term) ?? []).slice(0, mostPlaces)) {
         const own = shared.get(at) ?? { count: 0, weight: 0 };
         own.count += 1;
@@ -134,12 +143,12 @@ export function repeatsOver(known: readonly string[] = []): (asking: Asking) => 
         shared.set(at, own);
       }
     }
-    const mine = sizeOf(now.terms);
+    const mine = sizeOf(now.terms, weigh);
     const ranked = [...shared]
       .filter(([, { count }]) => count >= fewestOfAll.words)
       .flatMap(([at, { count, weight }]) => {
         const other = seen[at];
-        return other ? [{ other, count, share: weight / (mine * sizeOf(other.terms)) }] : [];
+        return other ? [{ other, count, share: weight / (mine * sizeOf(other.terms, weigh)) }] : [];
       })
       .toSorted((a, b) => b.share - a.share);
     const [first, second] = ranked;

@@ -57,7 +57,7 @@ const unitless = new Set(
 const withUnit =
   /^(?:steady|addon|solar)\.power$|^airConditioner\.|^addon\.(?:capacity|panelPower)$/;
 /** What each of several has is what is asked of these. */
-const ofOne = /^(?:battery|cylinder|tracker)\.|apacity$|^trailer\.gawr$/;
+export const ofOne = /^(?:battery|cylinder|tracker)\.|apacity$|^trailer\.gawr$/;
 /** “Nine gross”: what weighs as much as a vehicle is told in thousands too. */
 const inThousands = /^(?:trailer\.(?:gvwr|dryWeight)|vehicle\.(?:maxTrailerWeight|gvwr|gcwr))$/;
 const mostThousands = 30;
@@ -73,7 +73,7 @@ function inPounds(fact: string, amount: Amount, text: string): Amount {
   return isThousands ? { ...amount, value: amount.value * 1000 } : amount;
 }
 
-function toldOf(topic: Topic, fact: string, amount: Amount): string | undefined {
+export function toldOf(topic: Topic, fact: string, amount: Amount): string | undefined {
   const declared = topic.facts[fact];
   if (declared?.kind === 'choice') {
     const option = declared.options.find(
@@ -93,6 +93,8 @@ function toldOf(topic: Topic, fact: string, amount: Amount): string | undefined 
       : `${value} ${unit}`.trim();
   }
   if (unit === '') return undefined;
+  // What a heater takes and what runs on a cord are told in units of their own.
+  if ((amount.unit === 'Btu/h') !== (unit === 'Btu/h')) return undefined;
   const [is, wanted] = [findUnit(amount.unit), findUnit(unit)];
   return is && wanted && sameDimension(is.dimension, wanted.dimension)
     ? `${amount.value} ${amount.unit}`
@@ -101,7 +103,22 @@ function toldOf(topic: Topic, fact: string, amount: Amount): string | undefined 
 
 /** What stands right before a saying and turns it round. */
 const turned =
-  /(?:^|[^\p{L}])(?:no|not|without|never|isn[’']?t|aren[’']?t|ain[’']?t|wasn[’']?t|don[’']?t|doesn[’']?t|didn[’']?t|instead of|or|if|before)\s+(?:an? |any |the |have |had |be |get |got |really |even )*$/iu;
+  /(?:^|[^\p{L}])(?:no|not|without|never|isn[’']?t|aren[’']?t|ain[’']?t|wasn[’']?t|don[’']?t|doesn[’']?t|didn[’']?t|instead of|or|if|before)\s+(?:an? |any |the |have |had |be |get |got |really |even |once |yet )*$/iu;
+
+/** Of these a sentence that tells what somebody allows, or a label asks for, tells nothing. */
+const ofPapers: Readonly<Record<string, RegExp>> = {
+  'hitch.distribution':
+    /(?<!\p{L})(?:manual|book|handbook|papers|allowed|permitted|allows|permits|rated|rating|limit)(?!\p{L})/iu,
+  'tire.readCold': /(?<!\p{L})(?:label|sticker|placard|sidewall|plate)(?!\p{L})/iu,
+};
+
+/** Whether what stands around a saying in its clause tells of papers, and of the thing itself nothing. */
+function isOfPapers(fact: string, text: string, from: number): boolean {
+  const mark = ofPapers[fact];
+  if (!mark) return false;
+  const ahead = text.slice(0, from);
+  return mark.test(ahead.slice(Math.max(ahead.search(/[^.?!;\n]*$/), from - 70)));
+}
 
 const finds = (words: readonly string[], letters: string): boolean =>
   words.some((word) => letters.includes(word));
@@ -216,7 +233,8 @@ export function sayingsIn(topic: Topic, text: string, amounts: readonly Amount[]
     return [...placesIn(each, marks)].flatMap(({ from, to, number }): readonly Saying[] => {
       if (value !== undefined) {
         const ahead = text.slice(Math.max(0, from - 24), from);
-        return turned.test(ahead) || isWanted(fact, ahead) ? [] : [{ fact, value, from, to }];
+        if (turned.test(ahead) || isWanted(fact, ahead) || isOfPapers(fact, text, from)) return [];
+        return [{ fact, value, from, to }];
       }
       const told = marks.at.get(number);
       const amount = told && inPounds(fact, told, text);

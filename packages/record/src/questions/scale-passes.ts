@@ -4,11 +4,11 @@ import type { Said } from './choices';
 /** How people call the passes over a scale: with the bars tight, with them slack, and the vehicle alone. */
 const passes: Readonly<Record<string, string>> = {
   tight:
-    'tight|bars on|bars set|bars up|bars snug|with (?:the )?bars(?! (?:loose|off|slack))|bars tight|wd on|with wd|with weight distribution',
+    'tight|bars on|bars set|bars up|bars snug|with (?:the )?bars(?! (?:loose|off|slack))|bars tight|wd on|with wd|with weight distribution|hooked up,? bars tight',
   slack:
-    'slack|bars off|bars down|bars loose|no bars|without (?:the )?bars|no wd|without wd|unhooked bars|bars slack',
+    'slack|bars off|bars down|bars loose|no bars|without (?:(?:using )?the )?bars|without using (?:the )?bars|no wd|without wd|unhooked bars|bars slack',
   alone:
-    'alone|solo|unhitched|by itself|itself|truck only|trk only|tow vehicle only|vehicle only|dropped the trailer|without the trailer|no trailer|just the truck',
+    'alone|solo|unhitched|by itself|itself|truck only|trk only|tow vehicle only|vehicle only|dropped the trailer|without the trailer|no trailer|just the truck|unhooked(?! bars)|not hitched|truck by itself',
 };
 /** How they call what stands on each plate. */
 const plates: Readonly<Record<string, string>> = {
@@ -64,14 +64,17 @@ function figuresIn(text: string, { from, to }: Place, pass: string): readonly Sa
   if (named.length > 1 && !isFigureFirst) return named;
   const before = Object.entries(plates).flatMap(([plate, words]) => {
     const form = new RegExp(
-      `(?<![\\d,.])(${figure})(?: ?lbs?)?(?: on(?: the)?)? (?:${words})(?![\\p{L}\\d])`,
+      `(?<![\\d,.])(${figure})(?: ?lbs?)?(?: (?:on|for|at)(?: the)?)? (?:${words})(?![\\p{L}\\d])`,
       'iu',
     );
     const found = form.exec(stretch);
     return found ? [said(plate, found[1] ?? '', found.index, found[0].length)] : [];
   });
   if (before.length > 1) return before;
-  const row = new RegExp(`(${figure}) ?/ ?(${figure})(?: ?/ ?(${figure}))?`).exec(stretch);
+  const join = '(?: ?/ ?|, | and |, and | & )';
+  const row = new RegExp(
+    `(?<![\\d,.])(${figure})(?:${join})(${figure})(?:${join}(${figure}))?(?![\\d,.]*\\d| ?(?:ft|in|gal|mph|psi)\\b)`,
+  ).exec(stretch);
   if (!row) return [];
   return ['front', 'rear', 'trailer'].flatMap((plate, i) => {
     const value = row[i + 1];

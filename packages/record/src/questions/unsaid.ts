@@ -106,7 +106,10 @@ export function kindBeside(
   const [ahead, after] = [text.slice(Math.max(0, from - 24), from), text.slice(to, to + 24)];
   const said = Object.entries(kinds).filter(
     ([, words]) =>
-      new RegExp(`(?<![\\p{L}\\d])(?:${anyOf(words)})[ -]$`, 'iu').test(ahead) ||
+      new RegExp(
+        `(?<![\\p{L}\\d])(?:${anyOf(words)})(?: (?:on|of|for) (?:the|my|our|that))?[ -]$`,
+        'iu',
+      ).test(ahead) ||
       new RegExp(`^(?: ?lbs?| ?pounds?| ?#)? ?[(]?(?:${anyOf(words)})(?![\\p{L}\\d])`, 'iu').test(
         after,
       ),

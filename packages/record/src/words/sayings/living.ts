@@ -247,7 +247,7 @@ export const livingSayings: Sayings = {
       '# with the (camper|trailer)',
       '(trial|trial run|test) ... #',
     ],
-    'trial.speed': ['(trial|test) ... at #', '(trial|test) .. @ at #', 'a mile at #'],
+    'trial.speed': ['(trial|test) ... at #', '(trial|test) .. @ at #'],
     'solo.fuelEconomy': ['# (on its own|alone|solo|by itself|without)', '# at @ empty', 'gets #'],
     'solo.speed': ['(empty|alone|solo) at #', '@ at # empty', 'mpg at # empty', 'at # empty'],
     'trip.startCharge': [

@@ -466,7 +466,7 @@ export const paperSayings: Sayings = {
       lien: ['bank still has paper', 'still owes', 'lien'],
       'other-name': [
         "in his (late|uncle's|father's|dad's)",
-        'in .. name',
+        "in (his|her|the) .. (wife's|uncle's|father's|mother's|brother's|ex's) name",
         'not in his name',
         "uncle's name",
       ],

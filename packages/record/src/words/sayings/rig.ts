@@ -220,11 +220,13 @@ export const rigSayings: Sayings = {
       '# (with|w) [the] trailer [on]',
       '# (with|w) [the] [trailer] slack bars',
       '# [with] [the] bars (slack|off|loose|hanging|hanging loose|down)',
+      '# .. with the bars (slack|off|loose|hanging|down)',
       '# with the trailer on and the bars hanging [loose]',
     ],
     'vehicle.fenderTight': [
       'bars (on|set|tight|up|snug|tensioned) #',
       '# [with] [the] bars (set|on|tight|up|snug|tensioned)',
+      '# with (them|em) (set|on|tight|up|snug|tensioned)',
     ],
     'lever.reading': [
       'scale (said|reads|says|read|showed|shows) #',
@@ -301,7 +303,7 @@ export const rigSayings: Sayings = {
       '# (miles|mile|mi) (leg|trip|drive)',
       'one # leg',
     ],
-    'trip.towSpeed': ['at #', '(drive|drives|driving|doing|pull|tow) #', '# mph'],
+    'trip.towSpeed': ['(drive|drives|driving|doing|pull|tow) #', '# mph'],
     'hub.hottest': [
       '(left|right|one|rear|front|hub|wheel|bad one) .. (is|says|reads|at|now|over|was) #',
       '(left|right) (rear|front|back) [hub|wheel|one|side] #',
@@ -333,7 +335,7 @@ export const rigSayings: Sayings = {
     ],
     'towed.tongue': ['tongue (comes to|is|weighs|of) #'],
     'motorhome.weighed': [
-      '(motorhome|coach|rv|it|we) [that] (weighed|scaled|weighs) [in|out|at] #',
+      '(motorhome|coach|rv|we) [that] (weighed|scaled|weighs) [in|out|at] #',
       'weighed as it rolls #',
       '(motorhome|coach) .. weighed #',
     ],
@@ -642,6 +644,7 @@ export const rigSayings: Sayings = {
   home: { 'camper.weight': 'truck-camper' },
   first: { 'sway.felt': ['now', 'with-trucks', 'by-itself', 'never'] },
   only: {
+    'carrier.rating': ['dolly', 'hauler', 'flat trailer', 'car trailer', 'flatbed'],
     'camper.weight': ['slide-in', 'slide in', 'truck camper', 'in the bed', 'camper label'],
     'vehicle.fenderUnhitched': ['fender', 'wheel well', 'wheelwell', 'wheel arch'],
     'vehicle.fenderSlack': ['fender', 'wheel well', 'wheelwell', 'wheel arch'],
