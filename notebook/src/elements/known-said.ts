@@ -57,7 +57,9 @@ export class KnownSaid extends PlainElement {
   };
 
   protected override render() {
-    return this.known ? html`<p class="so-far ${this.isBefore ? 'is-before' : ''}">${this.known}</p>` : nothing;
+    return this.known
+      ? html`<p class="so-far ${this.isBefore ? 'is-before' : ''}">${this.known}</p>`
+      : nothing;
   }
 }
 
