@@ -1,7 +1,10 @@
-import { gasSupply, topics, towFit } from '@tarebook/rules';
+import { topics } from '@tarebook/rules';
 import { answerNow, formsOf, knownOf } from '@tarebook/rules/engine';
+import { gasSupply } from '@tarebook/rules/gas-supply';
+import { towFit } from '@tarebook/rules/tow-fit';
 import { describe, expect, test } from 'vitest';
 import { readFiled } from './filed';
+
 import { casesFolder, markdownBelow, refusedFolder } from './files';
 
 const asOf = '2026-11-01';
