@@ -1,4 +1,4 @@
-// The built packages as a stranger gets them: packed, unpacked elsewhere, loaded by plain Node.
+// The built packages as a stranger gets them: packed, installed by npm in an empty folder, loaded by plain Node.
 import {
   copyFileSync,
   mkdirSync,
@@ -6,14 +6,15 @@ import {
   readdirSync,
   readFileSync,
   rmSync,
-  symlinkSync,
   writeFileSync,
 } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { dirname, join, relative } from 'node:path';
+import { join, relative } from 'node:path';
 import { run } from '../run/shared.mjs';
 import { leadForm } from './lead-form.mjs';
 import { asked, document, programs, right } from './programs.mjs';
+import { registryOf } from './registry.mjs';
+import { strictTypes } from './strict.mjs';
 
 const ours = {
   rules: '@tarebook/rules',
@@ -28,7 +29,20 @@ const machinePath = /(?:^|["'`\s(])(?:\/(?:home|root|tmp|work|Users)\/|[A-Z]:\\\
 
 /** Resolves with how many of the checks passed and failed, and what the failing ones said. */
 export async function load(root) {
-  const away = mkdtempSync(join(tmpdir(), 'tarebook-packed-'));
+  const scratch = mkdtempSync(join(tmpdir(), 'tarebook-packed-'));
+  const [away, packs, cache] = ['away', 'packs', 'cache'].map((name) => join(scratch, name));
+  for (const folder of [away, packs, cache]) mkdirSync(folder);
+  const registry = await registryOf(root, packs);
+  const install = (...what) =>
+    run(
+      'npm',
+      [
+        ...['install', ...what, '--registry', registry.address, '--cache', cache],
+        // DuckDB and what brings a queue are hundreds of megabytes; nothing here asks for them.
+        ...['--omit', 'optional', '--no-audit', '--no-fund', '--update-notifier', 'false'],
+      ],
+      { cwd: away, seconds: 300 },
+    );
   try {
     const failures = [];
     let passed = 0;
@@ -36,16 +50,21 @@ export async function load(root) {
       if (holds) passed += 1;
       else failures.push(says);
     };
-    for (const [folder, name] of Object.entries(ours)) {
-      const manifest = await unpack(root, away, folder, name);
+    const packed = [];
+    for (const folder of Object.keys(ours)) packed.push(await pack(root, packs, folder));
+    writeFileSync(join(away, 'package.json'), '{ "private": true }\n');
+    const { code, out, err } = await install(...packed);
+    note(code === 0, `npm install of the packs: ${out}${err}`);
+    for (const name of Object.values(ours)) {
+      const folder = join(away, 'node_modules', name);
+      const manifest = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
       note(
         !manifest.scripts,
         `${name} has scripts: ${Object.keys(manifest.scripts ?? {}).join(', ')}`,
       );
       note(!JSON.stringify(manifest).includes('"source":'), `${name} points at its sources.`);
-      const wrong = wrongFiles(join(away, 'node_modules', name));
+      const wrong = wrongFiles(folder);
       note(wrong === '', `${name}: ${wrong}`);
-      for (const needed of Object.keys(manifest.dependencies ?? {})) borrow(root, away, needed);
     }
     writeFileSync(join(away, 'asked.json'), JSON.stringify(asked));
     writeFileSync(join(away, 'case.md'), document);
@@ -58,7 +77,9 @@ export async function load(root) {
       if (what.startsWith('answer,')) answers.set(what, out);
     }
     // What the READMEs say to put beside the packages.
-    borrow(root, away, 'json-rules-engine');
+    const beside = await install('json-rules-engine', '@types/node');
+    note(beside.code === 0, `npm install of what READMEs name: ${beside.out}${beside.err}`);
+    await strictTypes(root, away, Object.values(ours), note);
     for (const name of Object.values(ours)) {
       const says = await readmeRuns(away, name);
       note(says === '', `${name}/README.md: ${says}`);
@@ -73,7 +94,8 @@ export async function load(root) {
     );
     return { passed, failed: failures.length, says: failures.join('\n') };
   } finally {
-    rmSync(away, { recursive: true, force: true });
+    registry.close();
+    rmSync(scratch, { recursive: true, force: true });
   }
 }
 
@@ -81,7 +103,9 @@ export async function load(root) {
 function wrongFiles(folder) {
   const files = readdirSync(folder, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
-    .map((entry) => join(entry.parentPath, entry.name));
+    .map((entry) => join(entry.parentPath, entry.name))
+    // What npm put below it is not of the package.
+    .filter((file) => !relative(folder, file).startsWith('node_modules'));
   const lacking = papers.filter((paper) => !files.includes(join(folder, paper)));
   const strange = files.filter((file) => /\.test\.|\.fixture\.|(?<!\.d)\.c?ts$/.test(file));
   const telling = files.filter((file) => machinePath.test(readFileSync(file, 'utf8')));
@@ -123,32 +147,11 @@ async function examplesRun(root, away, note) {
   note(code === 0 && out.includes('1 hold'), `a topic of one's own: ${out}${err}`);
 }
 
-async function unpack(root, away, folder, name) {
-  const args = ['pack', '--json', '--pack-destination', away, '-w', `packages/${folder}`];
-  const packed = await run('npm', args, { cwd: root });
-  if (packed.code !== 0) throw new Error(`${name} cannot be packed:\n${packed.err}`);
-  const [{ filename }] = Object.values(JSON.parse(packed.out));
-  const target = join(away, 'node_modules', name);
-  mkdirSync(target, { recursive: true });
-  const unpacked = await run('tar', [
-    '-xzf',
-    join(away, filename),
-    '-C',
-    target,
-    '--strip-components=1',
-  ]);
-  if (unpacked.code !== 0) throw new Error(`${name} cannot be unpacked:\n${unpacked.err}`);
-  return JSON.parse(readFileSync(join(target, 'package.json'), 'utf8'));
-}
-
-/** What a published package depends on, from what is installed here; ours come from their packs. */
-function borrow(root, away, name) {
-  if (Object.values(ours).includes(name)) return;
-  const to = join(away, 'node_modules', name);
-  mkdirSync(dirname(to), { recursive: true });
-  try {
-    symlinkSync(join(root, 'node_modules', name), to, 'dir');
-  } catch (problem) {
-    if (problem.code !== 'EEXIST') throw problem;
-  }
+/** Packs a package and resolves with where. */
+async function pack(root, packs, folder) {
+  const args = ['pack', '--json', '--pack-destination', packs, '-w', `packages/${folder}`];
+  const { code, out, err } = await run('npm', args, { cwd: root });
+  if (code !== 0) throw new Error(`packages/${folder} cannot be packed:\n${err}`);
+  const [{ filename }] = Object.values(JSON.parse(out));
+  return join(packs, filename);
 }

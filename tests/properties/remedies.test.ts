@@ -1,4 +1,4 @@
-import { type Answer, answerTraced, towFit } from '@tarebook/rules';
+import { type Answer, answerTraced } from '@tarebook/rules';
 import type {
   FactChange,
   FactGiven,
@@ -8,6 +8,7 @@ import type {
   Topic,
 } from '@tarebook/rules/engine';
 import { remedies } from '@tarebook/rules/engine';
+import { towFit } from '@tarebook/rules/tow-fit';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { exactCase, latticeCase, openCase } from '../differential/arbitrary-case';

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
-import { towFit } from '@tarebook/rules';
 import { answerNow, type Topic, topicFromPublished } from '@tarebook/rules/engine';
+import { towFit } from '@tarebook/rules/tow-fit';
 import { expect, test } from 'vitest';
 import { saidOtherwise } from './otherwise';
 

@@ -1,4 +1,4 @@
-import { defineTopic } from '../check/define';
+import { ruleSet } from './looked-at';
 import type { Fact, Formula, Source, Topic } from './shapes';
 
 export const source: Source = { class: 'invented', cite: 'A shelf of our own' };
@@ -26,7 +26,7 @@ export const facts: Readonly<Record<string, Fact>> = {
 export const formula = (is: string, unit = 'lb'): Formula => ({ label: is, unit, is, source });
 
 /** A shelf that carries boxes: small, and with something of everything a topic may hold. */
-export const shelf: Topic = defineTopic<Topic>({
+export const shelf: Topic = ruleSet<Topic>({
   id: 'shelf',
   version: '1.0.0',
   title: 'Shelf',
