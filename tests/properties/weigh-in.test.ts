@@ -142,11 +142,11 @@ test('a rig no heavier than its vehicle alone is refused, and nothing is read of
       expect(answer.outcome).toBe('does-not-weigh-in');
       const least = [
         ['tongue.weighed', -Infinity],
-        ['trailer.weighed', -Infinity],
+        ['trailer.weighed', 0],
         ['axle.rearWeighed', 0],
       ] as const;
       for (const [name, lo] of least) {
-        // No scale reads an axle below zero; otherwise nothing is known of it.
+        // Neither an axle nor a trailer weighs less than nothing; otherwise nothing is known of it.
         expect(answer.values[name], name).toMatchObject({ lo, hi: Infinity });
       }
     }),

@@ -59,39 +59,53 @@ function* rigsOf(
 }
 
 const isStop = (topic: Topic, { outcome }: Answer): boolean => outcome === topic.outcomes.stop.id;
+/** Every finding and limit with its level. */
+const levelsOf = (answer: Answer): ReadonlyMap<string, string> =>
+  new Map([
+    ...answer.findings.map(({ id, level }) => [`finding.${id}`, level] as const),
+    ...answer.limits.map(({ id, state }) => [`limit.${id}`, state] as const),
+  ]);
+
 /**
- * What tells that another rig is meant than was judged (a vehicle that burns fuel, a second cylinder, a
- * smaller breaker than its outlet has), or where it stands.
+ * What tells that another rig is meant than was judged (a vehicle that burns fuel, a smaller breaker than
+ * its outlet has, a cylinder of another size than its pounds have) or where it stands; and the one rating
+ * in whose place the handbook’s exact reading has another.
  */
 const anotherRig: ReadonlySet<string> = new Set([
   ...['solo.fuelEconomy', 'trip.fuel', 'vehicle.fuelTank', 'vehicle.drive', 'vehicle.engine'],
-  ...['supply.breaker', 'place.latitude'],
+  ...['supply.breaker', 'place.latitude', 'cylinder.length', 'cylinder.diameter'],
+  'vehicle.maxTongueDistributed',
 ]);
 
 /**
  * Stops that one thing more, told to the figure, turns into something clean: what was not told had been
- * taken for something. What is taken for granted openly is told with the answer, and may be told
- * otherwise.
+ * taken for something. What a fact is taken for openly is told with the answer, and may be told otherwise.
  */
-function lifted(topic: Topic, times: number): { readonly found: string[]; readonly tried: number } {
+function lifted(topic: Topic, times: number): readonly string[] {
   const found: string[] = [];
-  let tried = 0;
   for (const [{ name, facts: whole }, facts, random] of rigsOf(topic, times)) {
     const before = judged(topic, facts);
-    if (!before || !isStop(topic, before)) continue;
-    for (let i = 0; i < 8; i += 1) {
+    if (!before) continue;
+    const stops = [...levelsOf(before)].flatMap(([of, level]) => (level === 'stop' ? [of] : []));
+    for (let i = 0; i < (stops.length === 0 ? 0 : 8); i += 1) {
       const more = toldExactly(topic, facts, whole, random);
       if (!more || topic.facts[more.fact]?.silent || anotherRig.has(more.fact)) continue;
       const after = judged(topic, more.facts);
       if (!after) continue;
-      tried += 1;
-      if (isStop(topic, after) || isOpen(topic, after)) continue;
-      const told = JSON.stringify(more.facts[more.fact]);
-      found.push(`${name}: ${more.fact} ${told} turns ${before.sentence} → ${after.sentence}`);
+      const now = levelsOf(after);
+      for (const of of stops) {
+        const level = now.get(of) ?? '';
+        if (!clean.has(level)) continue;
+        found.push(
+          `${name}: ${of} ← ${more.fact} ${JSON.stringify(more.facts[more.fact])}: ${level}`,
+        );
+      }
     }
   }
-  return { found, tried };
+  return found;
 }
+
+const clean: ReadonlySet<string> = new Set(['ok', 'care', 'if']);
 
 const isOpen = (topic: Topic, { outcome }: Answer): boolean =>
   outcome === topic.outcomes.unknown.id;
@@ -132,7 +146,7 @@ describe.each(all.map((topic) => [topic.id, topic] as const))(
     test.skipIf(topic.catalogues !== undefined)(
       'nor does telling it to the figure better a stop that rests on what was told',
       () => {
-        expect(lifted(topic, 4).found).toEqual([]);
+        expect(lifted(topic, 4)).toEqual([]);
       },
     );
 
@@ -163,19 +177,22 @@ describe.each(all.map((topic) => [topic.id, topic] as const))(
   },
 );
 
+/** What the test above looks for is found in a rule set that had it, whichever figures are drawn. */
 test('a rule set that took the sidewall’s pressure for the label’s is seen', () => {
   const kept = new URL('../../packages/rules/published/tires/4.0.2.json', import.meta.url);
   const before = topicFromPublished(JSON.parse(readFileSync(kept, 'utf8')));
   const facts = { 'tire.pressure': '50 psi', 'tire.maxPressure': '80 psi' } satisfies FactsGiven;
-  const judgedBy = (topic: Topic, label?: string) =>
-    judged(topic, { ...facts, ...(label !== undefined && { 'tire.labelPressure': label }) });
-  const now = topics.tires;
-  expect([before, now].map((topic) => topic && judgedBy(topic)?.outcome)).toEqual([
-    'will-not-do',
-    'cannot-say',
-  ]);
-  expect(now && judgedBy(now, '80 psi')?.outcome).toBe('will-not-do');
-  expect(lifted(before, 40).found.join(' ')).toMatch(/tire.labelPressure/);
+  const softness = (topic: Topic | undefined, label: FactsGiven) => {
+    const answer = topic && judged(topic, { ...facts, ...label });
+    return answer && levelsOf(answer).get('finding.under-inflated');
+  };
+  const labels: readonly FactsGiven[] = [
+    {},
+    { 'tire.labelPressure': '50 psi' },
+    { 'tire.labelPressure': '80 psi' },
+  ];
+  expect(labels.map((label) => softness(before, label))).toEqual(['stop', 'ok', 'stop']);
+  expect(labels.map((label) => softness(topics.tires, label))).toEqual(['unknown', 'ok', 'stop']);
 });
 
 /** Limits that two topics hold against the same two values. */
