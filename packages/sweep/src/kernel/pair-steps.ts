@@ -1,9 +1,9 @@
 import { levels } from '@tarebook/rules/engine';
 import { askEngine, type Found, putRoom } from './found';
 import type { Ref } from './graph';
-import { fillWith, partOf, type Vector, vector } from './lanes';
+import { type Bound, fillWith, partOf, type Vector, vector } from './lanes';
 import type { Special } from './specialize';
-import { type Bound, bindAll, type Kept, stageOf } from './staged';
+import { bindAll, type Kept, stageOf } from './staged';
 import { type StopGroup, stopsFirst } from './stops';
 
 const stop = levels.indexOf('stop');
