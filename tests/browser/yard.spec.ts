@@ -22,6 +22,16 @@ test('a buyer’s question: a hybrid rated 3,500, four of us; which, and what do
   const seconds = (Date.now() - begun) / 1000;
   test.info().annotations.push({ type: 'seconds', description: seconds.toFixed(1) });
   expect(seconds).toBeLessThan(60);
+  // The sentence with its names is read without scrolling, on a phone too.
+  const { top, names } = await page.evaluate(() => {
+    const first = document.querySelector('.yard .say p');
+    const range = document.createRange();
+    if (first) range.selectNodeContents(first);
+    const shown = [...range.getClientRects()].filter(({ bottom }) => bottom <= innerHeight);
+    return { top: scrollY, names: shown.length };
+  });
+  expect(top).toBe(0);
+  expect(names).toBeGreaterThanOrEqual(4);
   await expect(said(page)).toContainText(/Look up .*payload: at [\d,]+ lb and [\d,]+ lb or more/);
   await expect(said(page)).toContainText(/is stopped by the tow rating: [\d,]+ lb too much/);
   await expect(rows(page).first()).toContainText(/if .*payload is at least [\d,]+ lb/);

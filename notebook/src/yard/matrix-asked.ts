@@ -3,9 +3,15 @@ import type { UnitSystem } from '@tarebook/rules/quantity';
 import type { CatalogueFiles } from '@tarebook/sweep';
 import type { House } from '../state/house';
 
+/** Rows are dealt out to so many workers, one after another; this one has every `of`-th from `at` on. */
+export type Share = { readonly at: number; readonly of: number };
+
 /** Which yard is meant from here on; told once, and again when it is another. */
 export type YardMeant = {
   readonly kind: 'yard';
+  readonly share: Share;
+  /** Which yard it is: its workers tell the same of it. */
+  readonly yard: number;
   readonly house: House | undefined;
   readonly files: CatalogueFiles | undefined;
 };
@@ -42,14 +48,16 @@ export type Named = { readonly name: string; readonly cells: Readonly<Record<str
 export type MatrixTold =
   | {
       readonly kind: 'begun';
+      readonly yard: number;
       readonly vehicles: readonly Named[];
       readonly trailers: readonly Named[];
     }
   | {
-      /** Rows one after another, from this one on. */
+      /** Rows of a share one after another, from this one of all on, `of` apart. */
       readonly kind: 'rows';
       readonly turn: number;
       readonly from: number;
+      readonly of: number;
       readonly levels: Uint8Array;
     }
   /** Milliseconds of reckoning alone, as the worker's own clock has them. */

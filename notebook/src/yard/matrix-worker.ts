@@ -16,17 +16,20 @@ const atOnce = 40;
 
 const today = (): string => new Date().toISOString().slice(0, 10);
 
-let meant: YardMeant = { kind: 'yard', house: undefined, files: undefined };
+let meant: YardMeant = {
+  ...{ kind: 'yard', yard: 0, share: { at: 0, of: 1 } },
+  ...{ house: undefined, files: undefined },
+};
 let made: Promise<Matrix> | undefined;
 let turn = 0;
 
-async function matrixMade({ files, house }: YardMeant): Promise<Matrix> {
+async function matrixMade({ files, house, yard }: YardMeant): Promise<Matrix> {
   const catalogue = readCatalogue({ ...inventedFiles, ...files });
   const topic = await yardTopic(house);
   const matrix = matrixOf(catalogue, today(), topic, kernelFrom(topic, kernel));
   const named = (entries: typeof matrix.vehicles) =>
     entries.map(({ name, cells }) => ({ name, cells }));
-  tell({ kind: 'begun', vehicles: named(matrix.vehicles), trailers: named(matrix.trailers) });
+  tell({ kind: 'begun', yard, vehicles: named(matrix.vehicles), trailers: named(matrix.trailers) });
   return matrix;
 }
 
@@ -46,10 +49,12 @@ async function through(
   heard: (rows: readonly Uint8Array[]) => void,
 ): Promise<number | undefined> {
   const { rows } = await matrix();
+  const { at, of } = meant.share;
+  const isOwn = (row: number): boolean => row % of === at;
   let took = 0;
   let since = performance.now();
   let waiting: Uint8Array[] = [];
-  for (const { levels } of rows(facts)) {
+  for (const { levels } of rows(facts, [], isOwn)) {
     waiting.push(levels);
     const now = performance.now();
     if (now - since < atOnce) continue;
@@ -72,14 +77,15 @@ let isWarm = false;
 async function all(asked: MatrixAsked): Promise<void> {
   turn = asked.turn;
   const { trailers } = await matrix();
-  let from = 0;
+  const { at, of } = meant.share;
+  let from = at;
   const took = await through(asked, (rows) => {
     const levels = new Uint8Array(rows.length * trailers.length);
-    rows.forEach((row, at) => {
-      levels.set(row, at * trailers.length);
+    rows.forEach((row, place) => {
+      levels.set(row, place * trailers.length);
     });
-    tell({ kind: 'rows', turn: asked.turn, from, levels }, levels.buffer);
-    from += rows.length;
+    tell({ kind: 'rows', turn: asked.turn, from, of, levels }, levels.buffer);
+    from += rows.length * of;
   });
   if (took === undefined) return;
   tell({ kind: 'done', turn: asked.turn, took });

@@ -5,14 +5,7 @@ import { html, nothing, type PropertyValues } from 'lit';
 import { mark } from '../elements/marks';
 import { PlainElement } from '../elements/plain-element';
 import { houseOf } from '../state/house';
-import type {
-  MatrixAsked,
-  MatrixTold,
-  Named,
-  PairAsked,
-  PairTold,
-  YardMeant,
-} from './matrix-asked';
+import type { MatrixTold, Named, PairTold } from './matrix-asked';
 import { levelKeys, marginField, sieveFields, slider } from './matrix-filters';
 import { MatrixPicture, type PairAt, type PairPointed } from './matrix-picture';
 import { countsOf, type Seen, type Sieve, seenThrough, wholeYard } from './matrix-sieve';
@@ -25,6 +18,7 @@ import {
   sieveSaid,
   withMargin,
 } from './matrix-words';
+import { MatrixWorkers } from './matrix-workers';
 
 /** A pair of the matrix is to be opened as a case. */
 export class CellOpened extends CustomEvent<{ pair: PairTold }> {
@@ -72,8 +66,7 @@ export class YardMatrix extends PlainElement {
   private trailers: readonly Named[] = [];
   private found = new Uint8Array(0);
   private seen: Seen = { rows: [], columns: [] };
-  private worker: Worker | undefined;
-  private meant = '';
+  private readonly workers = new MatrixWorkers((told) => this.hear(told));
   private turn = 0;
   private timer: ReturnType<typeof setTimeout> | undefined;
 
@@ -89,21 +82,8 @@ export class YardMatrix extends PlainElement {
 
   override disconnectedCallback(): void {
     clearTimeout(this.timer);
-    this.worker?.terminate();
-    this.worker = undefined;
-    this.meant = '';
+    this.workers.end();
     super.disconnectedCallback();
-  }
-
-  private send(asked: YardMeant | MatrixAsked | PairAsked): void {
-    if (!this.worker) {
-      this.worker = new Worker(new URL('./matrix-worker.ts', import.meta.url), { type: 'module' });
-      this.worker.onmessage = ({ data }: MessageEvent<MatrixTold>) => this.hear(data);
-      this.worker.onerror = () => {
-        this.notice = 'The pairs could not be reckoned; reload the page and try again.';
-      };
-    }
-    this.worker.postMessage(asked);
   }
 
   private hear(told: MatrixTold): void {
@@ -130,7 +110,7 @@ export class YardMatrix extends PlainElement {
       this.look();
       this.requestUpdate();
     } else if (told.turn !== this.turn) return;
-    else if (told.kind === 'rows') this.put(told.from, told.levels);
+    else if (told.kind === 'rows') this.put(told);
     else {
       this.took = told.took;
       this.sift();
@@ -138,10 +118,13 @@ export class YardMatrix extends PlainElement {
   }
 
   /** Rows that came in: of them alone the picture is drawn anew. */
-  private put(from: number, found: Uint8Array): void {
-    const wide = this.trailers.length;
-    this.found.set(found, from * wide);
-    const to = from + found.length / Math.max(1, wide);
+  private put({ from, of, levels: found }: Extract<MatrixTold, { kind: 'rows' }>): void {
+    const wide = Math.max(1, this.trailers.length);
+    const count = found.length / wide;
+    for (let i = 0; i < count; i += 1) {
+      this.found.set(found.subarray(i * wide, (i + 1) * wide), (from + i * of) * wide);
+    }
+    const to = from + (count - 1) * of + 1;
     const picture = this.querySelector('matrix-picture');
     if (picture instanceof MatrixPicture) picture.put(from, to);
   }
@@ -167,10 +150,8 @@ export class YardMatrix extends PlainElement {
     const { turn, files, margin } = this;
     const own = houseOf('tow-fit');
     const house = margin === undefined ? own : withMargin(own, margin);
-    const meant = JSON.stringify([house, files]);
-    if (meant !== this.meant) this.send({ kind: 'yard', house, files });
-    this.meant = meant;
-    this.send({ kind: 'all', turn, facts: packedFor(this.adults, this.cargo) });
+    this.workers.mean(house, files);
+    this.workers.all({ kind: 'all', turn, facts: packedFor(this.adults, this.cargo) });
     this.look();
   }
 
@@ -185,7 +166,7 @@ export class YardMatrix extends PlainElement {
         return;
       }
       const facts = packedFor(this.adults, this.cargo);
-      this.send({ kind: 'pair', vehicle, trailer, facts, system: this.system });
+      this.workers.pair({ kind: 'pair', vehicle, trailer, facts, system: this.system });
     }, restsFor);
   }
 

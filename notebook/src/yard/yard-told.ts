@@ -29,6 +29,7 @@ export class YardTold extends PlainElement {
     system: { attribute: false },
     entries: { attribute: false },
     loads: { attribute: false },
+    answer: { attribute: false },
   };
   declare told: Told;
   declare system: UnitSystem;
@@ -36,6 +37,8 @@ export class YardTold extends PlainElement {
   declare entries: readonly Entry[];
   /** What may be packed, by name. */
   declare loads: readonly string[];
+  /** What comes of it, on a narrow screen: below what nearly everybody tells, above what few do. */
+  declare answer: TemplateResult | undefined;
 
   private tell(change: Partial<Told>): void {
     this.dispatchEvent(new ToldChanged({ ...this.told, ...change }));
@@ -117,12 +120,14 @@ export class YardTold extends PlainElement {
   }
 
   protected override render() {
-    const { told } = this;
+    const { told, answer } = this;
+    const [first, ...others] = figuresOf[told.way].map((figure) => this.figure(figure));
+    const aboard = html`<div class="steppers" role="group" aria-label="People and animals">${kindsOfPeople.map((kind) => this.stepper(kind))}</div>`;
     return html`<form class="yard-told" @submit=${(event: Event) => event.preventDefault()}>
       <div class="field choice ways" role="radiogroup" aria-label="What is asked">${this.way('trailers')}${this.way('vehicles')}</div>
       ${this.chosen()}
-      ${figuresOf[told.way].map((figure) => this.figure(figure))}
-      <div class="steppers" role="group" aria-label="People and animals">${kindsOfPeople.map((kind) => this.stepper(kind))}</div>
+      ${first}
+      ${answer ? html`${aboard}${answer}${others}` : html`${others}${aboard}`}
       ${this.load()}
     </form>`;
   }

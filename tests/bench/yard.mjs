@@ -1,0 +1,176 @@
+// The yard page at work: a slider's move over 500 × 500 pairs, and which of 60 trailers fit a vehicle of
+// 60, from the event to the frame in which the answer stands. Alone, after a build:
+// `node tests/bench/yard.mjs [SLOWER …]`, times slower than this machine (1 and 4).
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { chromium } from '@playwright/test';
+import { findBrowser } from '../run/browser.mjs';
+import { serve } from '../run/serve.mjs';
+import { root } from '../run/shared.mjs';
+
+const port = 4641;
+const moves = 24;
+
+/** A number of the same size, some tenths off, by rows. */
+const near = (cell, row) =>
+  /^\d{3,}$/.test(cell)
+    ? `${Math.round((Number(cell) * (0.8 + ((row * 37) % 41) / 100)) / 5) * 5}`
+    : cell;
+
+/** The invented catalogue over and over, every row with figures and a name of its own. */
+function grown(file, count) {
+  const [head, ...rows] = readFileSync(join(root, 'seeds', file), 'utf8')
+    .split('\n')
+    .filter((line) => line !== '' && !line.startsWith('#'));
+  const all = Array.from({ length: count }, (_, at) => {
+    const [name, ...cells] = rows[at % rows.length].split(',');
+    return [
+      `${name} ${at}`,
+      ...(at < rows.length ? cells : cells.map((cell) => near(cell, at))),
+    ].join();
+  });
+  return [head, ...all, ''].join('\n');
+}
+
+async function withCatalogue(page, count) {
+  await page.goto(`http://127.0.0.1:${port}/#/yard`);
+  await page.getByRole('heading', { name: 'The catalogue' }).click();
+  for (const file of ['vehicles.csv', 'trailers.csv']) {
+    const buffer = Buffer.from(grown(file, count));
+    await page
+      .getByLabel(/Open a(nother)? file/)
+      .setInputFiles({ name: file, mimeType: 'text/csv', buffer });
+    await page.getByRole('button', { name: /^Keep th/ }).click();
+    await page.getByText(new RegExp(`Your ${file.slice(0, -4)}`)).waitFor();
+  }
+}
+
+const spread = (times) => {
+  const sorted = times.toSorted((a, b) => a - b);
+  const at = (share) =>
+    Math.round(sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))]);
+  return { least: at(0), median: at(0.5), p95: at(0.95), most: at(1) };
+};
+
+const slowed = async (page, rate) => {
+  const client = await page.context().newCDPSession(page);
+  await client.send('Emulation.setCPUThrottlingRate', { rate });
+};
+
+/** Milliseconds from the event to the painted picture, and of them what the workers reckoned. */
+async function slider(browser, rate) {
+  const page = await browser.newPage({ viewport: { width: 1280, height: 900 } });
+  await withCatalogue(page, 500);
+  await page.getByRole('heading', { name: 'Every pair' }).click();
+  await page.getByText('All 250000 pairs are judged.').waitFor({ timeout: 240_000 });
+  await page.waitForTimeout(8000);
+  await slowed(page, rate);
+  const [whole, reckoned] = await page.evaluate(async (count) => {
+    const input = document.querySelectorAll('yard-matrix input[type=range]')[1];
+    const told = document.querySelector('yard-matrix [data-took]');
+    const found = [[], []];
+    for (let i = 0; i < count; i += 1) {
+      const done = new Promise((resolve) => {
+        const seen = new MutationObserver(() => {
+          if (told.dataset.took === '') return;
+          seen.disconnect();
+          requestAnimationFrame(() => setTimeout(resolve));
+        });
+        seen.observe(told, { attributes: true, attributeFilter: ['data-took'] });
+      });
+      input.value = String(100 + ((i * 350) % 1400));
+      const begun = performance.now();
+      input.dispatchEvent(new InputEvent('input', { bubbles: true }));
+      await done;
+      found[0].push(performance.now() - begun);
+      found[1].push(Number(told.dataset.took));
+      await new Promise((after) => setTimeout(after, 300));
+    }
+    return found;
+  }, moves);
+  await page.close();
+  return { 'event to picture': spread(whole), 'of it reckoned': spread(reckoned) };
+}
+
+/** Milliseconds from the last key to the sentence and to the words of all rows. */
+async function which(browser, rate) {
+  const page = await browser.newPage({ viewport: { width: 360, height: 740 } });
+  await withCatalogue(page, 60);
+  await page.getByLabel('What they drive').selectOption({ index: 20 });
+  await page.locator('.yard div.say').waitFor();
+  await page.getByRole('button', { name: 'a weekend' }).click();
+  await page.waitForTimeout(3000);
+  await slowed(page, rate);
+  const names = await page
+    .getByLabel('What they drive')
+    .locator('option')
+    .evaluateAll((all) => all.map((each) => each.value));
+  const times = [];
+  for (let i = 0; i < moves; i += 1) {
+    times.push(
+      await page.evaluate(
+        async (name) => {
+          const select = document.querySelector('.yard-told select');
+          const say = () => document.querySelector('.yard div.say');
+          const before = say();
+          select.value = name;
+          const begun = performance.now();
+          select.dispatchEvent(new Event('change', { bubbles: true }));
+          await new Promise((resolve) => {
+            const look = () => {
+              const now = say();
+              if (
+                now &&
+                !now.classList.contains('stale') &&
+                document.querySelector('.yard-told select').value === name &&
+                performance.now() - begun > 30
+              )
+                resolve();
+              else requestAnimationFrame(look);
+            };
+            requestAnimationFrame(look);
+          });
+          void before;
+          return performance.now() - begun;
+        },
+        names[1 + ((i * 7) % 58)],
+      ),
+    );
+    await page.waitForTimeout(1200);
+  }
+  await page.close();
+  return { 'change to sentence': spread(times) };
+}
+
+/** Needs the built notebook. */
+export async function measureYard(rates = [1, 4]) {
+  const { path, why } = await findBrowser();
+  if (!path) return why;
+  const server = await serve(port);
+  const browser = await chromium.launch({
+    executablePath: path,
+    args: ['--no-sandbox', '--disable-gpu'],
+  });
+  try {
+    const found = {};
+    for (const rate of rates) {
+      found[`500 × 500, a slider’s move at ${rate}×, ms`] = await slider(browser, rate);
+      found[`60 × 60, which at ${rate}×, ms`] = await which(browser, rate);
+    }
+    return found;
+  } finally {
+    await browser.close();
+    await server.close();
+  }
+}
+
+if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
+  const rates = process.argv.slice(2).map(Number);
+  for (const [what, found] of Object.entries(
+    await measureYard(rates.length > 0 ? rates : undefined),
+  )) {
+    console.log(what);
+    console.table(found);
+  }
+}
