@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { readMessages, urgentIn } from '@tarebook/record';
 import { topics } from '@tarebook/rules';
 import { expect, test } from 'vitest';
+import { isOver } from '../../packages/record/src/danger/over';
 import { repeatsOver } from '../../packages/record/src/questions/repeats';
 import { before, labeled, measure, type Share } from './measure';
 
@@ -43,6 +44,13 @@ const calm = listOf('calm.json');
 test('dangers in odd words are urgent', () => {
   expect(dangers.length).toBeGreaterThan(310);
   expect(dangers.filter((text) => urgentIn(text) === null)).toEqual([]);
+});
+
+test('no danger is taken for one that is over', () => {
+  const told = [...labeled(), ...labeled(new URL('train.json', import.meta.url))];
+  const urgent = told.flatMap(({ urgent: kind, text }) => (kind === null ? [] : [text]));
+  expect(urgent.length).toBeGreaterThan(670);
+  expect([...urgent, ...dangers].filter((text) => isOver(text))).toEqual([]);
 });
 
 test('of what only sounds like danger a fifth is taken for it at most', () => {

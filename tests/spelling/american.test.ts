@@ -27,6 +27,8 @@ const kept: Readonly<Record<string, readonly string[]>> = {
   'packages/record/src/danger/odd.ts': ['burnt', 'colour', 'tyre', 'tyres'],
   'packages/record/src/danger/power.ts': ['burnt', 'grey', 'tyre'],
   'packages/record/src/danger/road.ts': ['stabiliser', 'tyre', 'tyres'],
+  'packages/record/src/words/clauses/living.ts': ['grey', 'winterised'],
+  'packages/record/src/words/clauses/rig.ts': ['centre', 'grey', 'kerb', 'tyres'],
   'packages/record/src/words/living.ts': ['grey'],
   'packages/record/src/words/sayings/living.ts': ['burnt', 'equalise', 'equalised', 'grey'],
   'packages/record/src/words/sayings/rig.ts': ['centre', 'grey', 'labelled', 'towards'],

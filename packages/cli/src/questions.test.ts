@@ -35,6 +35,22 @@ test('messages are read, the urgent ones first, with what is near to an answer',
   });
 });
 
+test('who rides along is told with what was read, and not asked again', async () => {
+  const input =
+    'a1,mail,,,"Tow rating 5,000, trailer gvwr 4,400, two kids and a dog. Will it go?"\n';
+  const { out } = await read(input, '--json');
+  const [part] = JSON.parse(out)[0].parts;
+  expect(part).toMatchObject({
+    topic: 'tow-fit',
+    facts: { 'vehicle.maxTrailerWeight': '5000 lb', 'trailer.gvwr': '4400 lb' },
+    people: [
+      { who: 'child', count: 2 },
+      { who: 'dog', count: 1 },
+    ],
+  });
+  expect((await read(input)).out).toContain('Riding along: 2 children, 1 dog\n');
+});
+
 test('an export with other headings is read, and each row that cannot be is refused in one sentence', async () => {
   const input =
     '\uFEFFTimestamp,Author,Comment ID,Comment\n2026-11-20,Wren,c1,"He said ""65"", what tire pressure?"\n,,,\n2026-11-21,Ike,c1,What tire pressure?\n2026-11-21,Ike,c3,!!!\n';

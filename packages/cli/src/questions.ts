@@ -74,13 +74,24 @@ const factLines = (part: ReadMessage['parts'][number]): readonly string[] =>
     ([fact, value]) => `${fact}: ${value} (“${part.words[fact] ?? ''}”)`,
   );
 
+const ofMany: Readonly<Record<'adult' | 'child' | 'dog', string>> = {
+  adult: 'adults',
+  child: 'children',
+  dog: 'dogs',
+};
+
+const peopleLines = ({ people = [] }: ReadMessage['parts'][number]): readonly string[] => {
+  const told = people.map(({ who, count }) => `${count} ${count === 1 ? who : ofMany[who]}`);
+  return told.length === 0 ? [] : [`Riding along: ${told.join(', ')}`];
+};
+
 export function questionsAsText(read: readonly ReadMessage[]): string {
   const told = read.map(({ id, parts, urgent, firstReply, sameAs, personal }) => {
     const head = [id, urgent ? `URGENT: ${urgent}` : '', sameAs ? `the same as ${sameAs}` : ''];
     const lines = parts.flatMap((part) => [
       `  – ${wrapped(part.text, '    ')}`,
       `    ${part.topic ?? 'no topic'}${part.because.length > 0 ? `, for ${part.because.join(', ')}` : ''}`,
-      ...factLines(part).map((line) => `    ${line}`),
+      ...[...factLines(part), ...peopleLines(part)].map((line) => `    ${line}`),
       ...(part.ask.length > 0 ? [`    Ask: ${wrapped(part.ask.join(' '), '      ')}`] : []),
       ...(part.answeredBy ? [`    Near: ${part.answeredBy}`] : []),
     ]);

@@ -1,7 +1,5 @@
 import { expect, test } from 'vitest';
-import { labeled } from '../../../../tests/questions/measure';
 import { urgentIn } from '../questions/urgent';
-import { isOver } from './over';
 
 /** The words of danger, and yet nobody is in any. */
 const calm: readonly string[] = [
@@ -33,14 +31,4 @@ const urgent: readonly string[] = [
 
 test.each(urgent)('stays urgent: %s', (text) => {
   expect(urgentIn(text)).not.toBeNull();
-});
-
-test('no danger of the labeled messages is taken for one that is over', () => {
-  const all = [
-    ...labeled(),
-    ...labeled(new URL('../../../../tests/questions/train.json', import.meta.url)),
-  ];
-  const dangers = all.filter((each) => each.urgent !== null);
-  expect(dangers.length).toBeGreaterThan(670);
-  expect(dangers.filter(({ text }) => isOver(text)).map(({ id }) => id)).toEqual([]);
 });

@@ -137,7 +137,7 @@ const unsaid: readonly (readonly [string, string, string])[] = [
   ['towed-car', 'Would four-down save us anything if the manual permits it?', 'towed.fourDown'],
   ['truck-camper', 'And should I go to dual wheels?', 'vehicle.dualRearWheels'],
   ['tow-fit', 'the book says 5,000 without bars and 8,000 with', 'hitch.distribution'],
-  ['tires', 'the label says 50 psi cold, it was warm and read 61', 'tire.pressure.cold'],
+  ['tires', 'the label says 50 psi cold', 'tire.readCold'],
   // What is counted beside it.
   ['gas-supply', 'I leave all 3 burners on over night', 'trip.nights'],
   ['shore-power', 'AC of 13500 btu, can the generator start it', 'generator.starting'],

@@ -136,7 +136,7 @@ function around(text: string, at: number, amounts: readonly Amount[]): Around {
 }
 
 type Found = { readonly fact: string; readonly value: string; readonly amount: Amount };
-export type Unclear = { readonly amount: Amount; readonly among: readonly string[] };
+type Unclear = { readonly amount: Amount; readonly among: readonly string[] };
 
 const byTopic = new WeakMap<Topic, readonly (readonly [string, readonly Form[]])[]>();
 
@@ -203,7 +203,7 @@ export function numbersByClause(
   return { told, unclear };
 }
 
-export type SaidByClause = {
+type SaidByClause = {
   readonly fact: string;
   readonly value: string;
   readonly from: number;

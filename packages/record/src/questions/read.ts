@@ -8,6 +8,7 @@ import type { Evidence } from './evidence';
 import { factsIn } from './facts';
 import { firstReplies } from './first-reply';
 import type { AskedBefore } from './likeness';
+import { ridersIn } from './people';
 import { personalIn } from './personal';
 import { repeatsOver } from './repeats';
 import type { Message, QuestionPart, ReadMessage, Urgency } from './shapes';
@@ -19,6 +20,7 @@ const mostCharacters = 6_000;
 /** So much likelier than none a topic is taken, as a natural logarithm of the odds. */
 const least = -0.8;
 const mostAsked = 3;
+const people = 'load.occupants';
 
 export type ReadOptions = {
   readonly topics: Readonly<Record<string, Topic>>;
@@ -60,10 +62,16 @@ export function reader({
   const asks = new Map<string, ReturnType<typeof firstAsks>>();
   const sameBefore = repeatsOver(known);
 
-  function asksOf(topic: Topic, told: Readonly<Record<string, string>>): readonly string[] {
+  function asksOf(
+    topic: Topic,
+    told: Readonly<Record<string, string>>,
+    isRidden: boolean,
+  ): readonly string[] {
     const all = asks.get(topic.id) ?? firstAsks(topic);
     asks.set(topic.id, all);
-    const open = all.filter(({ fact }) => !Object.hasOwn(told, fact));
+    const open = all.filter(
+      ({ fact }) => !Object.hasOwn(told, fact) && !(isRidden && fact === people),
+    );
     return open.slice(0, mostAsked).map(({ ask }) => ask);
   }
 
@@ -71,6 +79,7 @@ export function reader({
     const found = topicOf(about(text, danger));
     const topic = found && topics[found.topic];
     const { facts, words } = topic ? sound(topic, factsIn(topic, text)) : { facts: {}, words: {} };
+    const riding = topic?.facts[people]?.kind === 'rows' ? ridersIn(text) : [];
     const near = search?.(text).find((hit) =>
       topic ? hit.topic === topic.id : !Object.hasOwn(topics, hit.topic),
     );
@@ -80,7 +89,8 @@ export function reader({
       because: found?.because ?? [],
       facts,
       words,
-      ask: topic ? asksOf(topic, facts) : [],
+      ...(riding.length > 0 && { people: riding.map(({ who, count }) => ({ who, count })) }),
+      ask: topic ? asksOf(topic, facts, riding.length > 0) : [],
       answeredBy: near?.path ?? null,
     };
   }

@@ -34,6 +34,8 @@ export type QuestionPart = {
   readonly facts: Readonly<Record<string, string>>;
   /** The very words of the message that each fact came from. */
   readonly words: Readonly<Record<string, string>>;
+  /** Who rides along, where the topic asks for them and somebody said so. */
+  readonly people?: readonly { readonly who: 'adult' | 'child' | 'dog'; readonly count: number }[];
   /** What decides next, as it is asked. */
   readonly ask: readonly string[];
   /** The case or note that is nearest to an answer. */

@@ -2,7 +2,7 @@ import type { Topic } from '@tarebook/rules/engine';
 import type { Amount } from './amounts';
 
 /** Both ends of what is told as a span: “780 to 820”, “between 780 and 820”, “sixteen to seventeen thousand”. */
-export type Span = { readonly least: number; readonly most: number; readonly other: Amount };
+type Span = { readonly least: number; readonly most: number; readonly other: Amount };
 
 /** Farther apart than this two numbers are two, and no span of one. */
 const widest = 2;
