@@ -1,6 +1,13 @@
 import { type CaseDocument, judgeCaseNow } from '@tarebook/casebook';
 import { topics } from '@tarebook/rules';
-import { type Answer, answerNow, checkTopic, defineTopic, sayProblem, type Topic } from '@tarebook/rules/engine';
+import {
+  type Answer,
+  answerNow,
+  checkTopic,
+  defineTopic,
+  sayProblem,
+  type Topic,
+} from '@tarebook/rules/engine';
 import { describe, expect, test } from 'vitest';
 import { readFiled } from './filed';
 import { casesFolder, markdownBelow, refusedFolder } from './files';
