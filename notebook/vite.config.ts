@@ -108,7 +108,7 @@ const judging =
 
 /** The small parts that a first case is drawn with; each by itself would be a script of its own. */
 const drawing =
-  /[\\/]notebook[\\/]src[\\/](counter[\\/](fact-row|quantity-field|choice-field|value-typed|case-fold|known|people-steppers|loads-counted)|elements[\\/]marks|sections[\\/](parts|case-view)|state[\\/](refused|people|house|shelf|entry|level|ticket))\.ts$/;
+  /[\\/]notebook[\\/]src[\\/](counter[\\/](fact-row|quantity-field|choice-field|value-typed|case-fold|known|people-steppers)|elements[\\/]marks|sections[\\/](parts|case-view)|state[\\/](refused|people|house|shelf|entry|level|ticket))\.ts$/;
 
 /** The scripts that are here before any part of a page is asked for. */
 const everywhere =

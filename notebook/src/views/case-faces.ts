@@ -2,10 +2,18 @@ import { html, noChange, nothing } from 'lit';
 import '../counter/case-ticket';
 import { head, stray } from '../counter/head';
 import { known } from '../counter/known';
-import { countedIn } from '../counter/loads-counted';
 import { type AnsweredView, type CaseView, openOf } from '../sections/case-view';
 import { shared } from '../sections/leave';
 import { onceAsked, onceDrawn } from '../sections/once-shown';
+
+/** What was counted in by name; it comes once the verdict is drawn, as few cases have any. */
+let countedIn: (doc: CaseView['doc']) => string = () => '';
+/** Told to a page that was drawn without it. */
+export const loadsHere = 'loads-here';
+const loads = onceDrawn(async () => {
+  ({ countedIn } = await import('../counter/loads-counted'));
+  document.dispatchEvent(new Event(loadsHere));
+});
 
 const behind = onceDrawn(() => import('../counter/case-behind'));
 const readerFace = onceAsked(() => import('../reader/reader-face'));
@@ -36,6 +44,7 @@ export type CounterActs = {
  */
 export function counterFace(view: CaseView, whole: boolean, acts: CounterActs) {
   behind();
+  loads();
   return html`<div class="known" @went-on=${acts.wentOn}>${whole ? [head(view), shared(view), known(view)] : noChange}</div>
     <div class="stub">
       ${ticketPart(view)}

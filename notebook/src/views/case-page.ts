@@ -16,7 +16,7 @@ import { edits, openEditing } from '../state/editing';
 import { redo, undo } from '../state/history';
 import { isShared } from '../state/is-shared';
 import type { Judged } from '../state/judged';
-import { counterFace, ownersFace } from './case-faces';
+import { counterFace, loadsHere, ownersFace } from './case-faces';
 import { CaseWork } from './case-work';
 
 /** What takes long is found once nobody has typed for so long, in milliseconds. */
@@ -66,10 +66,12 @@ export class CasePage extends PlainElement {
     this.reading = this.byLink;
     editingSoon();
     document.addEventListener('keydown', this.keys);
+    document.addEventListener(loadsHere, this.drawAgain);
   }
 
   override disconnectedCallback(): void {
     document.removeEventListener('keydown', this.keys);
+    document.removeEventListener(loadsHere, this.drawAgain);
     clearTimeout(this.resting);
     super.disconnectedCallback();
   }
@@ -98,6 +100,8 @@ export class CasePage extends PlainElement {
     else afterPaint(this.drawRest);
     this.whole = false;
   }
+
+  private drawAgain = (): void => this.requestUpdate();
 
   private drawRest = (): void => {
     if (this.whole) return;
