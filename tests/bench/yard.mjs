@@ -113,7 +113,6 @@ async function which(browser, rate) {
         async (name) => {
           const select = document.querySelector('.yard-told select');
           const say = () => document.querySelector('.yard div.say');
-          const before = say();
           select.value = name;
           const begun = performance.now();
           select.dispatchEvent(new Event('change', { bubbles: true }));
