@@ -91,7 +91,7 @@ test('over a hill and down again never takes less than the level road', () => {
       fc.integer({ min: 1, max: 3000 }),
       (distance, speed, climb) => {
         const leg = { distance, speed, temperature: 68, headwind: 0 };
-        // Air is a little thinner higher up; that is left out here by a low drag.
+        // Air is a little thinner higher up; with so low a drag that saves less than a hundredth.
         const low = { 'vehicle.dragArea': '1 ft²', 'trailer.dragArea': '0 ft²' };
         const hill = onRoute(
           [
@@ -102,7 +102,7 @@ test('over a hill and down again never takes less than the level road', () => {
         ).values['route.energy'];
         const flat = { ...leg, climb: 0 };
         const level = onRoute([flat, flat], low).values['route.energy'];
-        expect(hill.lo).toBeGreaterThanOrEqual(level.lo - 0.05);
+        expect(hill.lo).toBeGreaterThanOrEqual(level.lo * 0.99);
       },
     ),
     settings,

@@ -4,10 +4,6 @@ import { build, install, packages } from './shared.mjs';
 import { finish, step } from './step.mjs';
 import * as steps from './steps.mjs';
 
-// Other random rigs each month; TAREBOOK_SEED asks for those of a run that failed.
-process.env.TAREBOOK_SEED ??= new Date().toISOString().slice(0, 7).replace('-', '');
-console.log(`Random rigs by seed ${process.env.TAREBOOK_SEED}.`);
-
 await install();
 await step('browser at hand', async () => {
   const { path, why } = await findBrowser();
