@@ -271,7 +271,12 @@ describe('a range and its points', () => {
         if (whole.outcome === 'fits-with-care') expect(part.outcome).toMatch(/^fits/);
         for (const [id, state] of statesOf(whole)) {
           const now = statesOf(part).get(id);
-          if (state === 'stop' || state === 'not-asked' || state === 'ok') expect(now).toBe(state);
+          // Where it was open whether it is a pin at all, the pin's limit may not be asked in the end.
+          const mayLapse = state === 'ok' && towFit.limits[id]?.askedWhen !== undefined;
+          if (mayLapse) expect(now).toMatch(/^(ok|not-asked)$/);
+          else if (state === 'stop' || state === 'not-asked' || state === 'ok') {
+            expect(now, id).toBe(state);
+          }
           if (state === 'care') expect(now).toMatch(/^(ok|care)$/);
         }
       }),

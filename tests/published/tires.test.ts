@@ -1,5 +1,6 @@
-import { answerNow, tires } from '@tarebook/rules';
+import { answerNow } from '@tarebook/rules';
 import { type FactsGiven, formOf } from '@tarebook/rules/engine';
+import { tires } from '@tarebook/rules/tires';
 import { evaluate, unit } from 'mathjs';
 import { describe, expect, test } from 'vitest';
 

@@ -1,8 +1,8 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { towFit } from '@tarebook/rules';
 import type { Topic } from '@tarebook/rules/engine';
+import { towFit } from '@tarebook/rules/tow-fit';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { diffAsJson, diffAsText, rulesDiff } from './diff';
 import { keep, madeUp } from './saved.fixture';

@@ -230,7 +230,7 @@ export function answerSchema(topic: Topic): Schema {
       }),
     ),
     house: { anyOf: [house, { type: 'null' }] },
-    trace: shape({
+    'trace?': shape({
       root: { const: 'verdict' },
       units: { enum: ['us', 'metric'] },
       steps: map(step),

@@ -44,7 +44,7 @@ export const untold = part({
       label: 'Tongue weight left, by its rating and the payload',
       noun: 'the tongue weight left',
       unit: 'lb',
-      is: `max(0, min(payload.left, choose(coupling.isPin, ${leftWhere('vehicle.maxPin', 'pin.limit - tongue.loaded')}, tongue.limit - tongue.loaded)))`,
+      is: 'max(0, min(payload.left, choose(coupling.isPin, choose(given(vehicle.maxPin) || given(hitch.pinRating), pin.limit - tongue.loaded, unlimited), tongue.limit - tongue.loaded)))',
       source: custom,
     },
     'combined.left': {
