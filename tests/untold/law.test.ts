@@ -143,12 +143,11 @@ describe.each(all.map((topic) => [topic.id, topic] as const))(
     });
 
     // What a catalogue is asked with is one order or another, not one thing more.
-    test.skipIf(topic.catalogues !== undefined)(
-      'nor does telling it to the figure better a stop that rests on what was told',
-      () => {
+    if (topic.catalogues === undefined) {
+      test('nor does telling it to the figure better a stop that rests on what was told', () => {
         expect(lifted(topic, 4)).toEqual([]);
-      },
-    );
+      });
+    }
 
     test('what is said for certain stays so when what was unknown is told', () => {
       const wrong: string[] = [];
