@@ -143,7 +143,7 @@ export class TarePage extends PlainElement {
     }
     if (address.page === 'today') await import('./views/today-page');
     if (address.page === 'cases') await import('./views/cases-page');
-    if (address.page === 'class') await (await import('./views/class-page')).opened();
+    if (address.page === 'class') await (await import('./views/open-class')).openClass();
     if (address.page === 'questions') {
       await Promise.all([readHouses(), import('./views/questions-page')]);
     }

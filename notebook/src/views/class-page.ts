@@ -6,9 +6,6 @@ import '../class/learners-view';
 import { takeScanned } from '../class/scanned-guess';
 import '../class/trainer-view';
 import { PlainElement } from '../elements/plain-element';
-import { readHouses } from '../state/house';
-import { openReader, openYaml } from '../state/reading';
-import { openAllTopics } from '../state/topics';
 
 function decoded(part: string): string {
   try {
@@ -17,10 +14,6 @@ function decoded(part: string): string {
     return '';
   }
 }
-
-/** What cases of any topic are read and judged by. */
-export const opened = (): Promise<unknown> =>
-  Promise.all([readHouses(), openAllTopics(), openReader(), openYaml()]);
 
 /** What a trainer seldom needs in the same hour comes when it is asked for. */
 const later: Readonly<Record<string, () => Promise<unknown>>> = {
