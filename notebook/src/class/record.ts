@@ -1,19 +1,12 @@
-import type { CaseDocument } from '@tarebook/casebook';
-import type { Answer } from '@tarebook/rules/engine';
 import { type TaskTold, taskHere } from '../practice/made';
-import { spotSeed, type Task, taskOf } from '../practice/task';
+import { spotSeed, taskOf } from '../practice/task';
 import { committed, type Group, type GroupCase } from '../state/group';
 import { judge } from '../state/judged';
-import { compared, foundWords, type Question } from './predict';
+import { compared, foundWords } from './predict';
 import { taskQuestion } from './task-question';
+import type { Walked } from './walked';
 
-/** A case of a class, read and judged once. */
-export type Walked = {
-  readonly doc: CaseDocument;
-  readonly answer: Answer;
-  readonly question: Question;
-  readonly task: Task;
-};
+export type { Walked } from './walked';
 
 const walked = new Map<string, Walked | undefined>();
 

@@ -1,6 +1,6 @@
 import type { Topic } from '@tarebook/rules/engine';
 import { questionOf } from '../class/predict';
-import type { Walked } from '../class/record';
+import type { Walked } from '../class/walked';
 import { topicHere } from '../state/house';
 import { judge } from '../state/judged';
 import type { Exercise } from '../state/practice';
