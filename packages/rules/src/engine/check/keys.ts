@@ -196,7 +196,14 @@ const topic: Keys<Topic> = {
   changes: each(change),
   askings: named(
     entry<Asking>({
-      ...{ label: leaf, results: leaf, impliedBy: leaf, usual: leaf, says: each(asked) },
+      ...{
+        label: leaf,
+        results: leaf,
+        impliedBy: leaf,
+        usual: leaf,
+        yesOrNo: leaf,
+        says: each(asked),
+      },
     }),
   ),
   everybody: named(

@@ -32,6 +32,8 @@ export type Asking = {
   readonly impliedBy?: readonly string[];
   /** Asked where nothing that was told implies one; absent on all: the first. */
   readonly usual?: true;
+  /** A question of yes or no that the verdict answers: where it is settled, it is said first. */
+  readonly yesOrNo?: true;
   /**
    * The sentence that answers it, with holes for its results; of several the first whose yes/no
    * formula holds for sure. Absent, or with a hole that is not known: made from the results.

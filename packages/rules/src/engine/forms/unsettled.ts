@@ -1,6 +1,6 @@
 import type { FindingAnswer } from '../answer/shapes';
 import type { Sayable } from '../words/value';
-import { askedFirst, isRest } from './asking';
+import { askedFirst, isAnsweredOwn, isRest, isYesOrNo } from './asking';
 import { askedNext, isOpenFor, nextFact } from './asks';
 import { cautionsFitting } from './caution';
 import { isCertain, limitAt, stuck } from './deciding';
@@ -67,7 +67,10 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
       : wanted === undefined && !misread
         ? must(each)
         : ifShort(each);
+  // A question of yes or no hears its answer first.
+  const yes = level === 'ok' && isYesOrNo(matter, asking) ? all(verdictSaid(matter), must) : [];
   return [
+    ...yes,
     ...all(misread?.wrong ?? [], must),
     ...all(misread?.todo ? [misread.todo] : [], must),
     // A rule is no answer of this rig’s own: what is dangerous on it comes first.
@@ -85,13 +88,13 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
     ...all(isListOnly ? ruleSaid(matter, asking) : [], (each) => may(each, 0.3)),
     ...all(asked.slice(1), (each) =>
       isRest(each)
-        ? following(may(each, 0.02), asked[0])
+        ? following(may(each, asked[0] && isListed(asked[0]) ? 0.02 : 2.01), asked.find(isListed))
         : may(each, isListOnly ? 2 : isListed(each) ? 1.4 : 1),
     ),
     ...all(isOpen ? reasonSaid(matter, asking) : [], (each) =>
       following(may(each, 1.5), answered.length === 0 ? asked[0] : undefined),
     ),
-    ...all(verdictSaid(matter), hinges),
+    ...(yes.length > 0 ? [] : all(verdictSaid(matter), hinges)),
     ...(care ? besideDo(care.messages.wrong, care.messages.do, 0.78) : []),
     ...(near ? besideDo(near.wrong[0], near.todo, 0.81) : []),
     ...all(limitOf(matter), (each) => may(each, 2)),
@@ -109,8 +112,9 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
     ...(caution ? [warning(may(caution, 0.85))] : []),
     ...(first?.messages.because ? [ifShort(first.messages.because)] : []),
     ...others.slice(0, 5).map((each) => warning(ifShort(each))),
+    // Whoever has an answer needs no way out.
     ...all(isOpen ? defaultSaid(matter, asking) : [], (each) =>
-      may(each, next.length > 0 ? 0.84 : 0.3),
+      isAnsweredOwn(matter, asking) ? ifShort(each) : may(each, next.length > 0 ? 0.84 : 0.3),
     ),
     // After a danger with what to do about it only what there is room for, before further dangers.
     ...all(next, (each) => (dangers.length > 0 ? may(each, 0.05) : must(each))),

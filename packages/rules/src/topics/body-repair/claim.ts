@@ -148,6 +148,12 @@ export const claim = part({
     },
   },
   formulas: {
+    'claims.areMany': {
+      label: 'This would not be the first claim',
+      unit: 'yes-no',
+      is: 'given(policy.claimsBefore) && policy.claimsBefore > claims.few',
+      source: policyWording,
+    },
     'damage.isComprehensive': {
       label: 'It is paid under comprehensive',
       unit: 'yes-no',

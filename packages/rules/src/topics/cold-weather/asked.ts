@@ -6,6 +6,12 @@ export const askings: Readonly<Record<string, Asking>> = {
   freeze: {
     label: 'Does it freeze, and what is to be done?',
     results: ['water.action', 'finding.heat-low', 'finding.water'],
+    says: [
+      {
+        when: 'heat.isEnough',
+        says: '{inside.temperature} inside is enough for water in heated tanks and lines, as long as the furnace stays on day and night.',
+      },
+    ],
     impliedBy: ['water.state', 'tanks.place', 'trailer.use', 'frost.hours'],
   },
   winterizing: {
@@ -21,6 +27,7 @@ export const askings: Readonly<Record<string, Asking>> = {
   },
   gas: {
     label: 'How long does the gas last in the cold?',
+    yesOrNo: true,
     results: ['gas.days', 'furnace.gasNight', 'limit.gas', 'finding.vaporization'],
     impliedBy: ['trip.nights', 'cylinder.fill', 'cylinder.scaleWeight', 'cylinder.spare'],
     says: [
@@ -32,6 +39,7 @@ export const askings: Readonly<Record<string, Asking>> = {
   },
   battery: {
     label: 'Does the battery turn the furnace’s blower through the night?',
+    yesOrNo: true,
     results: ['battery.nights', 'blower.ampHours', 'limit.blower-night', 'finding.recharged'],
     impliedBy: ['furnace.blowerCurrent', 'battery.recharged', 'battery.capacity'],
     says: [

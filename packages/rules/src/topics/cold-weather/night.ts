@@ -59,6 +59,12 @@ export const night = part({
       is: `${wetInFrost} && given(furnace.hours, frost.hours) && furnace.hours < frost.hours`,
       source: frostCustom,
     },
+    'heat.isEnough': {
+      label: 'The heat is enough for water in heated tanks, as long as it freezes',
+      unit: 'yes-no',
+      is: `${wetInFrost} && given(inside.temperature, tanks.place) && inside.temperature >= inside.least && tanks.place == 'heated' && !heat.isPaused`,
+      source: frostCustom,
+    },
     'battery.nights': {
       label: 'Days and nights of the blower in the battery, full to the stop line',
       noun: 'how long the battery turns the blower',

@@ -194,7 +194,7 @@ export const route = part({
       otherwise: 'The way is told.',
       open: {
         wrong: 'How far the trip goes is not known yet.',
-        do: 'Say how far and how fast, or leg by leg where it goes over hills.',
+        do: 'Say how far and how fast, or stretch by stretch where it goes over hills.',
       },
       source: mechanics,
     },

@@ -16,6 +16,7 @@ export const askings: Readonly<Record<string, Asking>> = {
   },
   'how-long': {
     label: 'How long does the gas last?',
+    yesOrNo: true,
     results: ['gas.days', 'gas.hours', 'limit.gas'],
     impliedBy: ['trip.nights', 'furnace.input', 'gas.appliances'],
     says: [
@@ -33,7 +34,14 @@ export const askings: Readonly<Record<string, Asking>> = {
   },
   starves: {
     label: 'Does the cylinder keep up in the cold?',
+    yesOrNo: true,
     results: ['finding.vaporization', 'vapor.rule'],
+    says: [
+      {
+        when: 'cold.isCompared',
+        says: 'By a rule of thumb one such cylinder gives {vapor.rule} in that cold; {demand.lasting} is drawn.',
+      },
+    ],
     impliedBy: ['outside.temperature'],
   },
   left: {

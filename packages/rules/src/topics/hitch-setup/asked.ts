@@ -45,7 +45,13 @@ export const askings: Readonly<Record<string, Asking>> = {
   },
   bars: {
     label: 'Which bars, and how are they set?',
-    results: ['bars.restored', 'finding.bar-setting', 'fender.highest', 'limit.spring-bars'],
+    results: [
+      'bars.restored',
+      'finding.bars-strong',
+      'finding.bar-setting',
+      'fender.highest',
+      'limit.spring-bars',
+    ],
     impliedBy: [
       'vehicle.fenderTight',
       'vehicle.fenderSlack',
@@ -54,7 +60,9 @@ export const askings: Readonly<Record<string, Asking>> = {
       'hitch.barsLeast',
     ],
     says: [
-      { says: 'The bars take back {bars.restored} of the front’s lift.' },
+      {
+        says: 'Of what hitching lifts the front the bars take back {bars.restored}; {setting.least} to {setting.most} is wanted.',
+      },
       {
         says: 'With the bars set, the front fender stands at {fender.highest} or lower, and not below {vehicle.fenderUnhitched}.',
       },

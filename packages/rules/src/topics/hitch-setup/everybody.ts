@@ -35,7 +35,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     },
     clauses: { 'vehicle.fenderTight': 'the fender stands at {value} with the bars set' },
     otherwise:
-      'If you are not sure, take bars whose band holds the loaded tongue, and have a shop set them the first time.',
+      'If you are not sure, take bars whose rating holds the loaded tongue, and have a shop set them the first time.',
   },
   ball: {
     rule: 'Read the size stamped on the coupler, and take a ball of exactly that size. Ball, mount and coupler must each be rated for the trailer’s own maximum.',
@@ -48,7 +48,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     otherwise: 'If you cannot read the size, try no ball: ask the coupler’s maker or a shop.',
   },
   room: {
-    rule: 'At a right angle the corner of the trailer must clear the bumper, and the open tailgate whatever stands on the A-frame.',
+    rule: 'At a right angle the corner of the trailer must clear the bumper, and the open tailgate whatever stands on the trailer’s nose.',
     because: 'In a tight turn on a slope there is less room than on the flat.',
     look: [],
     otherwise:

@@ -5,6 +5,7 @@ import { withFurnace } from '../../trade/battery/blower';
 export const askings: Readonly<Record<string, Asking>> = {
   days: {
     label: 'How many days, and what ends them?',
+    yesOrNo: true,
     results: ['stay.longest', 'runs-out', 'limit.fresh-water', 'limit.gray-tank'],
     impliedBy: ['stay.days', 'water.daily', 'water.freshTank', 'water.grayTank'],
     says: [
@@ -13,7 +14,7 @@ export const askings: Readonly<Record<string, Asking>> = {
       { when: 'ends.isBlack', says: 'You can stay {stay.longest}, then the black tank is full.' },
       {
         when: 'ends.isBattery',
-        says: 'You can stay {stay.longest}, then the battery is at its stop line.',
+        says: 'You can stay {stay.longest}, then the battery is down to what must stay in it.',
       },
       { when: 'ends.isGas', says: 'You can stay {stay.longest}, then the gas is gone.' },
       { says: 'You can stay {stay.longest} until the first thing runs out or is full.' },
@@ -21,12 +22,14 @@ export const askings: Readonly<Record<string, Asking>> = {
   },
   battery: {
     label: 'Does the battery last, with the sun there is?',
+    yesOrNo: true,
     results: ['battery.lasts', 'battery.loss', 'limit.battery', 'limit.night'],
     impliedBy: ['battery.dayDrawn', 'battery.capacity', 'solar.power', 'loads.dc', 'loads.ac'],
     says: 'The battery lasts {battery.lasts}; it loses {battery.loss} a day.',
   },
   gas: {
     label: 'Does the gas last?',
+    yesOrNo: true,
     results: ['gas.lasts', 'gas.perDay', 'limit.gas'],
     impliedBy: ['gas.dayUsed', 'cylinder.fill', 'furnace.input'],
     says: [
@@ -44,7 +47,10 @@ export const askings: Readonly<Record<string, Asking>> = {
     impliedBy: ['water.grayAhead', 'water.blackAhead', 'trailer.measuredTongueWeight'],
     says: [
       {
-        says: 'With {trailer.freshWater} of fresh water the trailer weighs {trailer.arriving} on the way there. On the way home it weighs {trailer.leaving}, as the tanks then are. Where the site has water, fill there.',
+        says: 'Where the site has water, carry little and fill there. With {trailer.freshWater} of fresh water the trailer weighs {trailer.arriving} on the way there. Going home, with the waste in its tanks, it weighs {trailer.leaving}; {trailer.gvwr} is allowed.',
+      },
+      {
+        says: 'Where the site has water, carry little and fill there. With {trailer.freshWater} of fresh water the trailer weighs {trailer.arriving} on the way there. Going home, with the waste in its tanks, it weighs {trailer.leaving}.',
       },
       {
         says: 'With the tanks as they are after the stay the trailer weighs {trailer.leaving}.',

@@ -159,7 +159,7 @@ export const energy = part({
       label: 'Gas',
       short: 'the gas',
       do: 'Have the cylinders filled, or carry one more; never turn the heat down.',
-      near: 'Have one filled on the way: a colder night takes more.',
+      near: 'A colder night takes more: know before you leave where a cylinder is filled near there.',
       used: 'gas.forStay',
       limit: 'gas.counted',
       margin: 'margin.gas',

@@ -111,7 +111,7 @@ const parts = [
 /** How many days without hookups, what ends them, and what stretches them? */
 export const offGridStay = ruleSet({
   id: 'off-grid-stay',
-  version: '5.0.0',
+  version: '5.1.0',
   title: 'Off-grid stay',
   question:
     'How many days without hookups, what runs out or is full first, and what stretches it most?',
@@ -216,7 +216,7 @@ export const offGridStay = ruleSet({
       fits: ['finding.frost-aboard'],
     },
     {
-      says: 'This is advice, not approval: gauges, scale and the makers’ manuals win over this sheet.',
+      says: 'This is advice, not approval: gauges, scale and the makers’ manuals win.',
       source: manual,
     },
   ],

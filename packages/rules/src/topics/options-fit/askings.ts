@@ -4,6 +4,7 @@ import type { Asking } from '../../engine/define/shapes';
 export const askings = {
   rig: {
     label: 'What does the build do behind the vehicle?',
+    yesOrNo: true,
     results: ['trailer.loaded', 'tongue.loaded', 'limit.trailer-weight', 'limit.payload'],
     impliedBy: ['vehicle.maxTrailerWeight', 'vehicle.placardPayload', 'vehicle.maxTongueCarried'],
     says: [

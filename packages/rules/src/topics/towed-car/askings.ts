@@ -4,6 +4,7 @@ import type { Asking } from '../../engine/define/shapes';
 export const askings = {
   most: {
     label: 'How much may I tow behind the motorhome?',
+    yesOrNo: true,
     results: ['towed.most', 'limit.combined', 'limit.gross'],
     impliedBy: ['vehicle.gcwr', 'motorhome.weighed'],
     says: [

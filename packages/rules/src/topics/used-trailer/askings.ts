@@ -28,7 +28,7 @@ export const askings = {
       { when: 'walk.isOn', says: ended },
       {
         when: 'walk.isOff',
-        says: 'No: frame, floor, walls and title are such that it need not end there; the rest is a price.',
+        says: 'You need not walk away: nothing found in frame, floor, walls or title ends it; the rest is a price.',
       },
       { when: 'rail.isOpen', says: railFirst },
       {

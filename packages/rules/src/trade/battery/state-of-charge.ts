@@ -24,8 +24,8 @@ export const stateOfCharge = part({
       unit: '%',
       least: 0,
       most: 100,
-      ask: 'What does the battery monitor show, if there is one that counts through a shunt?',
-      where: 'the monitor’s display; a panel with four lights is only a voltage gauge',
+      ask: 'What does the battery monitor show, if there is one that counts what goes in and out?',
+      where: 'the monitor’s display; a panel with four lights only guesses from the voltage',
     },
   },
   parameters: {
@@ -176,7 +176,7 @@ export const stateOfCharge = part({
         when: '!monitor.isRead && charge.spread > reading.tellsLittle',
         wrong: 'This voltage says almost nothing of the charge.',
         because: 'LiFePO₄ is flat over most of its range, and a battery not at rest misleads.',
-        do: 'Have a monitor with a shunt fitted: it counts what goes in and out.',
+        do: 'Have a monitor fitted that counts what goes in and out.',
       },
       open: {
         wrong: 'This voltage may say next to nothing of the charge.',

@@ -183,7 +183,7 @@ export const demand = part({
       label: 'Gas for the nights',
       short: 'the gas',
       do: 'Have the cylinders filled, or carry one more.',
-      near: 'Have one filled on the way: a colder night takes more.',
+      near: 'A colder night takes more: know before you leave where a cylinder is filled near there.',
       used: 'gas.neededPounds',
       limit: 'gas.counted',
       margin: 'margin.gas',

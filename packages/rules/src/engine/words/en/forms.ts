@@ -36,8 +36,10 @@ export const forms = {
     return `${capital(say(short))} ${several ? 'have' : 'has'} ${left ? say(left) : 'nothing'} left of ${say(of)}.`;
   },
 
-  'add-nothing': () => 'Add nothing more, and weigh it again before the trip.',
-  'also-close': ({ of }: Several, say: Say) => `Also close: ${listed(of.map(say))}.`,
+  'add-nothing': () => 'Add nothing more, and weigh the loaded rig before the trip.',
+  /** Of which nothing is to be done; a listener forgets what is to be done over it. */
+  'also-close': ({ of }: Several, say: Say) =>
+    say.medium === 'spoken' ? '' : `Also close: ${listed(of.map(say))}.`,
 
   /** At most five things, the groups they belong to, and how many there are. */
   'list-short': ({ label, of, groups, count }: List, say: Say) => {
@@ -56,7 +58,7 @@ export const forms = {
 
   /** A reader has the number of things beside it. */
   'list-rest': (_: object, say: Say) =>
-    say.medium === 'spoken' ? 'Ask for the written list: it has them all.' : '',
+    say.medium === 'spoken' ? 'Those come first; the written list has the rest.' : '',
 
   'perhaps-one': ({ of }: { readonly of: Sayable }, say: Say) => `perhaps ${small(say(of))}`,
 
