@@ -130,7 +130,9 @@ function saidAs(
 ): readonly string[] {
   const spoken = { medium } as const;
   if (result === 'verdict')
-    return answer.outcome === 'cannot-say' ? [] : [topic.outcomes[levelOf(topic, answer)].sentence];
+    return answer.outcome === 'cannot-say'
+      ? []
+      : [topic.outcomes[levelOf(topic, answer)].sentence.replace(/, with care\.$/, '')];
   const [kind = '', id = ''] = result.split(/\.(.*)/);
   if (kind === 'limit') {
     const limit = answer.limits.find((each) => each.id === id);
@@ -161,19 +163,23 @@ function saidAs(
   }
   const value = answer.values[result];
   if (!value || !Number.isFinite(value.lo) || !Number.isFinite(value.hi)) return [];
-  // From none to all of it is no figure.
-  if (value.unit === '1' && value.lo === 0 && value.hi === 1) {
+  // Half of all that is possible, or more, is no figure.
+  if (value.unit === '1' && value.hi - value.lo > 0.49) {
     figureless.add(`${topic.id} ${answer.sentence}`);
     return [];
   }
   return [say({ ...value, style: 'round' }, spoken), say({ ...value, style: 'exact' }, spoken)];
 }
 
-/** The sentences of an asking that answer it by themselves, without a figure. */
+/** What answers an asking by itself, without a figure, or says that none can be told from what was. */
 function fixedOf({ topic, asking }: { topic: Topic; asking: string }): readonly string[] {
   const { says = [] } = topic.askings?.[asking] ?? {};
   const all = typeof says === 'string' ? [says] : says.map((each) => each.says);
-  return all.filter((each) => !each.includes('{'));
+  const first = all.flatMap((each) => sentencesOf(each).slice(0, 1));
+  return first.flatMap((each) => {
+    if (!each.includes('{')) return [each];
+    return each.split(/\{[^}]*\}/).filter((part) => part.includes('cannot be told'));
+  });
 }
 
 const plain = (text: string): string =>

@@ -121,8 +121,8 @@ describe('who drives and listens', () => {
   });
 
   test('hears that a list goes on only after the list, and once', () => {
-    const goesOn = all.filter(({ spoken }) => spoken.includes('the written list has the rest'));
-    const lost = goesOn.filter(({ spoken }) => !/: [^.]+; .*the written list/.test(spoken));
+    const goesOn = all.filter(({ spoken }) => spoken.includes('The written list has the rest'));
+    const lost = goesOn.filter(({ spoken }) => !/: [^.]+\. .*The written list/.test(spoken));
     expect(goesOn.length).toBeGreaterThan(5);
     expect(lost.map(({ name, spoken }) => `${name}: ${spoken}`)).toEqual([]);
   });

@@ -2,7 +2,7 @@ import type { Topic } from '../define/shapes';
 import type { Value } from '../value/values';
 
 /** A share that may be anything within so much tells nobody anything. */
-const widest = 0.5;
+const widest = 0.49;
 
 /** Whether of a share, by what was told, next to nothing is known: “up to 100 percent full”. */
 export function isAnyShare(topic: Topic, name: string, value: Value): boolean {

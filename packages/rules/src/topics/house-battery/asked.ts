@@ -26,6 +26,10 @@ export const askings: Readonly<Record<string, Asking>> = {
         says: 'If nothing charged it or drew on it for {rest.needed}, it is {charge.rested} full; {stop.stateOfCharge} must stay in it.',
       },
       {
+        when: 'charge.isFlat',
+        says: 'From {battery.voltage} the charge cannot be told: half full and full, lithium reads nearly alike. Charge it full before you count on it; a monitor that counts says how full it is.',
+      },
+      {
         when: 'charge.isVague',
         says: 'From {battery.voltage}, read like that, the charge cannot be told. Before you count on it, switch charger and everything else off for {rest.needed}, and read it again. A monitor that counts says it at once.',
       },

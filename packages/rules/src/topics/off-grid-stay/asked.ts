@@ -47,10 +47,10 @@ export const askings: Readonly<Record<string, Asking>> = {
     impliedBy: ['water.grayAhead', 'water.blackAhead', 'trailer.measuredTongueWeight'],
     says: [
       {
-        says: 'Where the site has water, carry little and fill there. With {trailer.freshWater} of fresh water the trailer weighs {trailer.arriving} on the way there. Going home, with the waste in its tanks, it weighs {trailer.leaving}; {trailer.gvwr} is allowed.',
+        says: 'Where the site has water, carry little and fill there. With {trailer.freshWater} of fresh water the trailer weighs {trailer.arriving} on the way there, and {trailer.leaving} going home with its waste. The most allowed is {trailer.gvwr}.',
       },
       {
-        says: 'Where the site has water, carry little and fill there. With {trailer.freshWater} of fresh water the trailer weighs {trailer.arriving} on the way there. Going home, with the waste in its tanks, it weighs {trailer.leaving}.',
+        says: 'Where the site has water, carry little and fill there. With {trailer.freshWater} of fresh water the trailer weighs {trailer.arriving} on the way there, and {trailer.leaving} going home with its waste.',
       },
       {
         says: 'With the tanks as they are after the stay the trailer weighs {trailer.leaving}.',

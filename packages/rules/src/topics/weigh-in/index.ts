@@ -87,7 +87,7 @@ export const weighIn = ruleSet({
     stop: {
       id: 'does-not-weigh-in',
       words: 'does not weigh in',
-      sentence: 'The rig does not weigh in: do not set out with it so.',
+      sentence: 'The rig does not weigh in; do not set out so.',
     },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },

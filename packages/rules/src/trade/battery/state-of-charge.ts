@@ -24,7 +24,7 @@ export const stateOfCharge = part({
       unit: '%',
       least: 0,
       most: 100,
-      ask: 'What does the battery monitor show, if there is one that counts what goes in and out?',
+      ask: 'What does the battery monitor show, if there is one that counts?',
       where: 'the monitor’s display; a panel with four lights only guesses from the voltage',
     },
   },
@@ -101,6 +101,12 @@ export const stateOfCharge = part({
       label: 'The voltage, as it was read, says next to nothing',
       unit: 'yes-no',
       is: '!known(monitor.stateOfCharge) && known(battery.voltage, battery.chemistry) && charge.spread > reading.tellsLittle',
+      source: otherVoltages,
+    },
+    'charge.isFlat': {
+      label: 'A lithium battery, whose voltage says next to nothing however it was read',
+      unit: 'yes-no',
+      is: "charge.isVague && battery.chemistry == 'lifepo4'",
       source: otherVoltages,
     },
     'monitor.isRead': {

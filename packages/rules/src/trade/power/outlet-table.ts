@@ -45,7 +45,7 @@ export const outletTable: Decision = {
       do: 'Start things one by one; if the plug gets warm in a quarter of an hour, switch off.',
     },
     'one-leg': {
-      label: 'plug in with care: one feed for both legs',
+      label: 'plug in with care: one feed for both halves',
       level: 'care',
       says: 'A 50 A trailer on a 30 A outlet: both halves of it live on that one feed of 30 A.',
       do: 'Count everything that runs in it together.',

@@ -36,6 +36,15 @@ export const forms = {
     return `${capital(say(short))} ${several ? 'have' : 'has'} ${left ? say(left) : 'nothing'} left of ${say(of)}.`;
   },
 
+  /** Whoever only hears “with care” does not know of what: it is what is said next, or was just said. */
+  'with-care': (
+    { sentence, said }: { readonly sentence: Sayable; readonly said: boolean },
+    say: Say,
+  ) =>
+    say.medium === 'spoken'
+      ? say(sentence).replace(/, with care\.$/, `, if you do ${said ? 'that' : 'what follows'}.`)
+      : say(sentence),
+
   'add-nothing': () => 'Add nothing more, and weigh the loaded rig before the trip.',
   /** Of which nothing is to be done; a listener forgets what is to be done over it. */
   'also-close': ({ of }: Several, say: Say) =>
@@ -58,7 +67,7 @@ export const forms = {
 
   /** A reader has the number of things beside it. */
   'list-rest': (_: object, say: Say) =>
-    say.medium === 'spoken' ? 'Those come first; the written list has the rest.' : '',
+    say.medium === 'spoken' ? 'The written list has the rest.' : '',
 
   'perhaps-one': ({ of }: { readonly of: Sayable }, say: Say) => `perhaps ${small(say(of))}`,
 

@@ -75,15 +75,6 @@ export const sentence = {
     return `${head}${so}${other.names.length === 0 ? '' : too}.`;
   },
 
-  /** Whoever only hears “with care” does not know of what: it is what is said next, or was just said. */
-  'with-care': (
-    { sentence, said }: { readonly sentence: Sayable; readonly said: boolean },
-    say: Say,
-  ) =>
-    say.medium === 'spoken'
-      ? say(sentence).replace(/, with care\.$/, `, if you do ${said ? 'that' : 'what follows'}.`)
-      : say(sentence),
-
   /** A limit that may hold or not, with both of its ends. */
   straddling: (
     values: {
