@@ -19,6 +19,13 @@ const isOpenWide = ({ used }: LimitAnswer): boolean => used.lo <= 0;
 const mostNamed = 2;
 const mostNamedWords = 9;
 
+/** By how much a supply falls short, and what is over beside it. */
+const shortSaid = (
+  { short, plural = false }: { readonly short: string; readonly plural?: boolean },
+  by: Quantity,
+  over: readonly Sayable[],
+): Sayable => message('falls-short', { short: text(short), several: plural, by, over });
+
 /** Which of several limits is over by how much, and which are over as well. */
 export function overSaid({ topic }: Matter, limits: readonly LimitAnswer[]): readonly Sayable[] {
   const [first, ...rest] = limits.flatMap((limit) => {
@@ -35,6 +42,11 @@ export function overSaid({ topic }: Matter, limits: readonly LimitAnswer[]): rea
   });
   const same = named.filter((each) => isExceeded(each) === isExceeded(first));
   const other = named.filter((each) => !same.includes(each));
+  if (first.declared.supply) {
+    const over = named.map(({ declared }) => text(declared.short));
+    const by = margin(-hi, -lo, unit);
+    return [shortSaid(first.declared, by, over)];
+  }
   const areSeveral = (all: readonly (typeof first)[]): boolean =>
     all.length !== 1 || all.some(({ declared }) => declared.plural ?? false);
   return [
@@ -61,6 +73,7 @@ export function limitSaid({ topic, answer }: Matter, id: string): readonly Sayab
   const { plural: several = false, exceeded = false } = declared;
   if (hi < 0) {
     const by = margin(-hi, -lo, unit);
+    if (declared.supply) return [shortSaid(declared, by, [])];
     const none = { same: [], sameSeveral: true, other: [], otherSeveral: true } as const;
     return [message('limits-over', { short, several, exceeded, by, ...none })];
   }
@@ -68,6 +81,7 @@ export function limitSaid({ topic, answer }: Matter, id: string): readonly Sayab
   if (lo < 0) {
     if (isOpenWide(limit)) return [];
     const [over, left] = [margin(-lo, -lo, unit), margin(hi, hi, unit)];
+    if (declared.supply) return [message('may-fall-short', { short, by: over, left })];
     return [message('straddling', { short, exceeded, over, left })];
   }
   const left = hi === 0 ? null : margin(lo, hi, unit);

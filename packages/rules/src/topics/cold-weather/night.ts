@@ -110,6 +110,7 @@ export const night = part({
     furnace: {
       label: 'Furnace',
       short: 'the furnace',
+      supply: true,
       do: 'Stay only in milder weather, or add heat from shore power; drain the water first.',
       near: 'Never turn it down, and drain the water where it is colder.',
       used: 'heat.gas',
@@ -121,6 +122,7 @@ export const night = part({
     'blower-night': {
       label: 'Blower on the battery',
       short: 'the battery',
+      supply: true,
       do: 'Take shore power, a second battery or generator hours outdoors; never turn the heat down.',
       near: 'Charge every day; never turn the heat down.',
       used: 'blower.fromBattery',

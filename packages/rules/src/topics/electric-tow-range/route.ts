@@ -176,6 +176,7 @@ export const route = part({
     energy: {
       label: 'Energy for the route',
       short: 'the energy for the route',
+      supply: true,
       do: 'Plan a stop to charge, or go slower; find the chargers before you leave.',
       near: 'Go five miles an hour slower, and keep clear of detours.',
       used: 'energy.asked',

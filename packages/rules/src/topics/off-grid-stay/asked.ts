@@ -9,15 +9,21 @@ export const askings: Readonly<Record<string, Asking>> = {
     results: ['stay.longest', 'runs-out', 'limit.fresh-water', 'limit.gray-tank'],
     impliedBy: ['stay.days', 'water.daily', 'water.freshTank', 'water.grayTank'],
     says: [
-      { when: 'ends.isGray', says: 'You can stay {stay.longest}, then the gray tank is full.' },
-      { when: 'ends.isFresh', says: 'You can stay {stay.longest}, then the fresh water is gone.' },
-      { when: 'ends.isBlack', says: 'You can stay {stay.longest}, then the black tank is full.' },
+      { when: 'ends.isGray', says: 'The gray tank is full after {stay.longest}, before all else.' },
+      {
+        when: 'ends.isFresh',
+        says: 'The fresh water is gone after {stay.longest}, before all else.',
+      },
+      {
+        when: 'ends.isBlack',
+        says: 'The black tank is full after {stay.longest}, before all else.',
+      },
       {
         when: 'ends.isBattery',
-        says: 'You can stay {stay.longest}, then the battery is down to what must stay in it.',
+        says: 'The battery is down to what must stay in it after {stay.longest}, before all else.',
       },
-      { when: 'ends.isGas', says: 'You can stay {stay.longest}, then the gas is gone.' },
-      { says: 'You can stay {stay.longest} until the first thing runs out or is full.' },
+      { when: 'ends.isGas', says: 'The gas is gone after {stay.longest}, before all else.' },
+      { says: 'The first thing runs out or is full after {stay.longest}.' },
     ],
   },
   battery: {

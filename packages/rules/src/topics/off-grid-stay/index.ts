@@ -143,7 +143,7 @@ export const offGridStay = ruleSet({
     stop: {
       id: 'does-not-last',
       words: 'does not last',
-      sentence: 'Supplies and tanks do not last the stay.',
+      sentence: 'You cannot stay so.',
     },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },

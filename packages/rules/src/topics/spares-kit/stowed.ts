@@ -83,7 +83,7 @@ export const stowed = part({
     payload: {
       label: 'Payload',
       short: 'payload',
-      do: 'Leave out what the list names first, or carry it in the trailer if that has room.',
+      do: 'Leave things out, the heaviest first, or carry them in the trailer if that has room.',
       near: 'Take nothing more into the vehicle.',
       used: 'stowed.payload',
       limit: 'payload.available',

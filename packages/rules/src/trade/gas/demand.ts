@@ -182,6 +182,7 @@ export const demand = part({
     gas: {
       label: 'Gas for the nights',
       short: 'the gas',
+      supply: true,
       do: 'Have the cylinders filled, or carry one more.',
       near: 'A colder night takes more: know before you leave where a cylinder is filled near there.',
       used: 'gas.neededPounds',

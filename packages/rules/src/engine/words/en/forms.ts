@@ -46,6 +46,25 @@ export const forms = {
       : say(sentence),
 
   'add-nothing': () => 'Add nothing more, and weigh the loaded rig before the trip.',
+  'falls-short': (
+    values: {
+      readonly short: Sayable;
+      readonly several: boolean;
+      readonly by: Quantity;
+      readonly over: readonly Sayable[];
+    },
+    say: Say,
+  ) => {
+    const { short, several, by, over } = values;
+    const also = over.length === 0 ? '' : `, and more is over: ${listed(over.map(say))}`;
+    return `${capital(say(short))} ${several ? 'fall' : 'falls'} short by ${say(by)}${also}.`;
+  },
+  'may-fall-short': (
+    values: { readonly short: Sayable; readonly by: Quantity; readonly left: Quantity },
+    say: Say,
+  ) =>
+    `${capital(say(values.short))} may fall short by as much as ${say(values.by)}, or have up to ${say(values.left)} left.`,
+
   /** Of which nothing is to be done; a listener forgets what is to be done over it. */
   'also-close': ({ of }: Several, say: Say) =>
     say.medium === 'spoken' ? '' : `Also close: ${listed(of.map(say))}.`,
