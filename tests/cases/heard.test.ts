@@ -5,7 +5,6 @@ import {
   answerTraced,
   type FactsGiven,
   formOf,
-  formsOf,
   levels,
   type Topic,
   urgentOf,
@@ -65,6 +64,14 @@ const alone: readonly Alone[] = Object.values(topics).flatMap((topic) => {
 });
 
 const all: readonly Heard[] = [...filed, ...notes, ...nothing, ...alone];
+
+/** The asking of a topic that what was told implies. */
+function impliedIn({ askings = {} }: Topic, { facts }: Asked): string {
+  const isTold = (fact: string): boolean => (facts[fact] ?? 'unknown') !== 'unknown';
+  const all = Object.entries(askings);
+  const implied = all.find(([, { impliedBy = [] }]) => impliedBy.some(isTold));
+  return (implied ?? all.find(([, { usual }]) => usual) ?? all[0])?.[0] ?? '';
+}
 
 /** Sentences as they are heard; one may begin with a figure. */
 const sentencesOf = (text: string): readonly string[] => text.split(/(?<=[.?!])\s+(?=[\p{Lu}\d])/u);
@@ -141,8 +148,8 @@ describe('who drives and listens', () => {
     const settled = documents.flatMap(({ name, topic, asked, asking }) => {
       const { outcome, findings } = answerTraced(topic, asked);
       const level = levels.find((each) => topic.outcomes[each].id === outcome);
-      const { asking: first } = formsOf(topic, asked, { asking });
-      const isAsked = first !== null && topic.askings?.[first]?.yesOrNo === true;
+      const first = asking ?? impliedIn(topic, asked);
+      const isAsked = topic.askings?.[first]?.yesOrNo === true;
       if (!isAsked || (level !== 'ok' && level !== 'care') || urgentOf(topic, findings)) return [];
       return [{ name, words: topic.outcomes[level].sentence.replace(/(?:, with care)?\.$/, '') }];
     });

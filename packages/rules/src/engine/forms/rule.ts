@@ -67,7 +67,7 @@ const mostNamed = 2;
 /** What was told, named once more, so that whoever told it knows that it was heard. */
 function namedSaid({ topic, asked, compiled, run }: Matter): readonly Sayable[] {
   const of = Object.keys(asked.facts)
-    .filter((fact) => isTold({ asked }, fact))
+    .filter((fact) => isTold({ asked }, fact) && asked.facts[fact] !== 'other')
     .flatMap((id): readonly Sayable[] => {
       const fact = topic.facts[id];
       const given = asked.facts[id];

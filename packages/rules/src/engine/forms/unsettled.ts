@@ -68,7 +68,8 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
         ? must(each)
         : ifShort(each);
   // A question of yes or no hears its answer first.
-  const yes = level === 'ok' && isYesOrNo(matter, asking) ? all(verdictSaid(matter), must) : [];
+  const isPlain = level === 'ok' || (level === 'if' && findings.filter(isProviso).length === 1);
+  const yes = isPlain && isYesOrNo(matter, asking) ? all(verdictSaid(matter), must) : [];
   return [
     ...yes,
     ...all(misread?.wrong ?? [], must),
