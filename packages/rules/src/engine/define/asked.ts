@@ -16,7 +16,10 @@ export type Telling = {
 export type Caution = {
   readonly says: string;
   readonly source: Source;
-  /** Where it is the one to say: facts, `limit.<id>` or `finding.<id>` that came up. */
+  /**
+   * Where it is the one to say: facts, `limit.<id>` or `finding.<id>` that came up; and where it is
+   * not: `battery.chemistry!=lifepo4`.
+   */
   readonly fits?: readonly string[];
 };
 

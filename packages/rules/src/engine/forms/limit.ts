@@ -19,6 +19,19 @@ const isOpenWide = ({ used }: LimitAnswer): boolean => used.lo <= 0;
 const mostNamed = 2;
 const mostNamedWords = 9;
 
+/** A name of more words than these has no room for a figure. */
+const mostRated = 5;
+
+/** A rating that is exceeded, with its figure. */
+function ratedAt(
+  { limit: { lo, hi }, headroom: { unit } }: LimitAnswer,
+  { short, exceeded = false }: { readonly short: string; readonly exceeded?: boolean },
+): Sayable {
+  const isLong = wordsIn(short) > mostRated;
+  if (!exceeded || isLong || lo !== hi || !Number.isFinite(lo)) return text(short);
+  return message('rated-at', { short: text(short), of: { lo, hi, unit, style: 'round' } });
+}
+
 /** By how much a supply falls short, and what is over beside it. */
 const shortSaid = (
   { short, plural = false }: { readonly short: string; readonly plural?: boolean },
@@ -51,7 +64,7 @@ export function overSaid({ topic }: Matter, limits: readonly LimitAnswer[]): rea
     all.length !== 1 || all.some(({ declared }) => declared.plural ?? false);
   return [
     message('limits-over', {
-      short: text(first.declared.short),
+      short: rest.length > 0 ? text(first.declared.short) : ratedAt(first, first.declared),
       several: first.declared.plural ?? false,
       exceeded: isExceeded(first),
       by: margin(-hi, -lo, unit),
@@ -75,7 +88,8 @@ export function limitSaid({ topic, answer }: Matter, id: string): readonly Sayab
     const by = margin(-hi, -lo, unit);
     if (declared.supply) return [shortSaid(declared, by, [])];
     const none = { same: [], sameSeveral: true, other: [], otherSeveral: true } as const;
-    return [message('limits-over', { short, several, exceeded, by, ...none })];
+    const rated = ratedAt(limit, declared);
+    return [message('limits-over', { short: rated, several, exceeded, by, ...none })];
   }
   if (!Number.isFinite(lo) || !Number.isFinite(hi)) return [];
   if (lo < 0) {

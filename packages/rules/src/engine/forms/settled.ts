@@ -26,6 +26,12 @@ function decidedSaid(deciders: readonly Decider[]): readonly Part[] {
   ];
 }
 
+/** Whether what was asked for by its name was found, and is no limit. */
+const isFound = ({ topic }: Matter, asking: string | undefined, { names }: Decider): boolean =>
+  ((asking !== undefined && topic.askings?.[asking]?.results) || []).some(
+    (each) => each.startsWith('finding.') && names.includes(each),
+  );
+
 /** A verdict with care, and whether what to take care of has been said before it. */
 const careSaid = (sentence: Sayable, said: boolean): Sayable =>
   message('with-care', { sentence, said });
@@ -49,7 +55,9 @@ export function settled(matter: Matter, asking: string | undefined): readonly Pa
   const isAsked = main !== undefined && isAskedOf(matter, asking, main);
   const isFirst = level === 'stop' && !isAsked;
   // What was asked is wrong: what to do about it comes before the verdict.
-  const isNext = level === 'stop' || (isAsked && first !== undefined && isSame(first, main));
+  const isNext =
+    level === 'stop' ||
+    (isAsked && first !== undefined && (isSame(first, main) || isFound(matter, asking, main)));
   const decided = decidedSaid(deciders);
   // A question of yes or no hears its answer first.
   const isAnswer = !isFirst && isYesOrNo(matter, asking);

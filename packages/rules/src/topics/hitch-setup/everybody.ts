@@ -3,7 +3,7 @@ import type { ForEverybody } from '../../engine/define/shapes';
 /** What is said to all who ask of their hitch and told next to nothing. */
 export const everybody: Readonly<Record<string, ForEverybody>> = {
   mount: {
-    rule: 'Copy no other height. Measure the coupler with the trailer level, and the receiver with everything loaded and hitched. The drop is the receiver’s height plus the ball’s own, less the coupler’s.',
+    rule: 'Copy no other height. Measure the coupler with the trailer level, and the receiver, the square tube under the bumper, with everything loaded. The drop is the receiver’s height plus the ball’s own, less the coupler’s.',
     because:
       'Each vehicle sags in its own way under the tongue, so the drop on another one is no guide.',
     look: [],

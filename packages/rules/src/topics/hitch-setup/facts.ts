@@ -17,7 +17,7 @@ export const heightFacts = part({
       noun: 'the coupler’s height',
       instead: 'Measure the coupler with the trailer level',
       ask: 'With the trailer level, how high above the road is the top of the ball inside the coupler?',
-      where: `the label on that trailer’s frame by the coupler, or ${tape}`,
+      where: `the label by that trailer’s coupler, or ${tape}`,
       means: 'Level the trailer by its floor or its frame, not by eye.',
     },
     'hitch.receiverHeightEmpty': {

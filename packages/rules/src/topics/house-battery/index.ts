@@ -137,7 +137,13 @@ export const houseBattery = ruleSet({
     {
       says: 'Flooded batteries give off hydrogen: vent them, no spark or flame, eyes and hands covered.',
       source: makersManual,
-      fits: ['finding.vent', 'limit.charge-voltage', 'limit.recharge', 'finding.dead-cell'],
+      fits: [
+        'battery.chemistry!=lifepo4',
+        'finding.vent',
+        'limit.charge-voltage',
+        'limit.recharge',
+        'finding.dead-cell',
+      ],
     },
     {
       says: 'Never equalize AGM or gel unless the maker says so.',

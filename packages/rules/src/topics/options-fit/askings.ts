@@ -41,6 +41,7 @@ export const askings = {
     label: 'Which floor plans have all of it?',
     usual: true,
     results: ['models', 'finding.wishes-offered', 'yard.plans'],
+    impliedBy: ['vehicle.maxTrailerWeight'],
   },
   since: {
     label: 'Since when is it standard, and why?',

@@ -23,10 +23,9 @@ export const askings: Readonly<Record<string, Asking>> = {
   },
   voltage: {
     label: 'Is the voltage right?',
-    yesOrNo: true,
     results: ['voltage.trailer', 'finding.low-voltage', 'finding.high-voltage'],
     impliedBy: ['voltage.outlet', 'voltage.secondLeg'],
-    says: 'At the trailer there are {voltage.trailer}.',
+    says: 'At the trailer, behind its cord, there are {voltage.trailer}.',
   },
   cord: {
     label: 'Is this cord good enough?',
@@ -55,7 +54,7 @@ export const askings: Readonly<Record<string, Asking>> = {
     says: [
       {
         when: 'leg.isOverdrawn',
-        says: 'Too much is drawn, by {leg.tooMuch}: switch something off.',
+        says: 'Too much is drawn, by {leg.tooMuch}.',
       },
       {
         when: 'supply.twoLegs',

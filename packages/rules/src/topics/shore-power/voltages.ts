@@ -121,7 +121,7 @@ export const voltages = part({
         when: 'voltage.trailer < voltage.low',
         wrong: 'The voltage is low.',
         because: 'Compressors run hot below {voltage.low}.',
-        do: 'Shut something off, and watch it over the afternoon, when the whole park cools. Shut off at once an air conditioner that hums and does not cool.',
+        do: 'Shut off at once an air conditioner that hums and does not cool. Else shut something else off, and read the voltage again in the afternoon, when the whole park runs its own.',
       },
       otherwise: 'There is voltage enough.',
       open: {

@@ -12,6 +12,10 @@ export const askings = {
         when: 'gross.isOver',
         says: 'Nothing may be towed so: the motorhome comes to {motorhome.gross}, and its own gross rating is {vehicle.gvwr}.',
       },
+      {
+        when: 'towed.isOverIfFull',
+        says: 'Not before the motorhome is weighed. At its gross rating only {towed.most} may be towed, and yours comes to {towed.all}.',
+      },
       { says: 'By the combined rating {towed.most} may be towed, dolly or trailer with it.' },
       {
         says: 'What may be towed is the combined rating less the motorhome as it rolls, and how it may roll says the car’s own manual.',

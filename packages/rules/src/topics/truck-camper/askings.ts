@@ -44,6 +44,10 @@ export const askings = {
     impliedBy: ['camper.weight'],
     says: [
       {
+        when: 'ratings.areMixed',
+        says: 'In the bed lie {bed.load}; with {vehicle.seats} seats at most {rating.mostCargo} may, whatever the sheet says.',
+      },
+      {
         says: 'In the bed lie {bed.load}, and {cargoRating.counted} may. All in all the truck carries {payload.used}.',
       },
       {

@@ -17,7 +17,9 @@ export const askings = {
     says: [
       { when: 'walk.isOn', says: ended },
       { when: 'rail.isOpen', says: railFirst },
-      { says: 'Before the first trip {first.cost} must be spent.' },
+      {
+        says: 'Before the first trip count {first.cost}: for bearings, brakes, the seals of the roof, and what was found.',
+      },
     ],
   },
   walk: {

@@ -22,7 +22,7 @@ export const policy = part({
       most: 50_000,
       exact: true,
       ask: 'How high is the deductible for that kind of loss?',
-      where: 'the policy’s declarations page',
+      where: 'the first page of the policy',
     },
   },
 });

@@ -144,7 +144,7 @@ export const loads = part({
     leg: {
       label: 'The fuller leg',
       short: 'what is drawn at once',
-      do: 'Switch something off before the breaker is set again.',
+      do: 'Switch off what draws most before the breaker is set again.',
       near: 'Switch nothing more on.',
       used: 'leg.fuller',
       limit: 'leg.rating',

@@ -83,7 +83,7 @@ export const tongueFindings = part({
     },
     'tongue-estimate': {
       ...asked,
-      label: 'Tongue weight is an estimate',
+      label: 'Tongue, weighed or not',
       care: [
         {
           when: 'coupling.isBall && tongue.isEstimate && tongue.limitKnown && tongue.heavyOnBall > tongue.limit',

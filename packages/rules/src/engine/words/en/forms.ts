@@ -46,6 +46,8 @@ export const forms = {
       : say(sentence),
 
   'add-nothing': () => 'Add nothing more, and weigh the loaded rig before the trip.',
+  'rated-at': ({ short, of }: { readonly short: Sayable; readonly of: Quantity }, say: Say) =>
+    `${say(short)} of ${say(of)}`,
   'falls-short': (
     values: {
       readonly short: Sayable;
