@@ -102,6 +102,7 @@ export const power = part({
     power: {
       label: 'Power on the hardest climb',
       short: 'the power on the hardest climb',
+      supply: true,
       do: 'Take the climb slower, or plan another road.',
       near: 'Take the climb slower.',
       used: 'power.most',

@@ -13,6 +13,10 @@ export const askings: Readonly<Record<string, Asking>> = {
     ],
     says: [
       {
+        when: 'mount.tooFar',
+        says: 'No ball mount is made for so much between ball and receiver.',
+      },
+      {
         when: 'mount.dropsLevel',
         says: 'Take a ball mount with {mount.dropToBuy} of drop. The trailer then stands level.',
       },

@@ -57,6 +57,10 @@ export const askings = {
     impliedBy: ['trailer.length', 'vehicle.wheelbase'],
     says: [
       {
+        when: 'trailer.isLong',
+        says: `By a rule of thumb that is too long: a wheelbase of {vehicle.wheelbase} carries about {length.carried}, not {trailer.length}. ${steps}`,
+      },
+      {
         says: `A wheelbase of {vehicle.wheelbase} carries about {length.carried} of trailer, by the rule of thumb. ${steps}`,
       },
       {
