@@ -67,8 +67,9 @@ export function decidersOf(matter: Matter, asking?: string): readonly Decider[] 
   // What was asked comes first; where nothing may go on, after what was found.
   const results = asking === undefined ? [] : (matter.topic.askings?.[asking]?.results ?? []);
   const isAsked = ({ names }: Decider): boolean => names.some((each) => results.includes(each));
+  const placeOf = ({ names }: Decider): number => results.findIndex((each) => names.includes(each));
   const askedFirst = (all: readonly Decider[]): readonly Decider[] => [
-    ...all.filter(isAsked),
+    ...all.filter(isAsked).toSorted((a, b) => placeOf(a) - placeOf(b)),
     ...all.filter((each) => !isAsked(each)),
   ];
   if (level !== 'stop') return askedFirst([...certain, ...limits, ...open]);

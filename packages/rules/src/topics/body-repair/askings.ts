@@ -27,7 +27,7 @@ export const askings = {
         says: 'Claiming would cost you {claim.mayCost} more than paying yourself; a claim pays from a repair of {breakEven.range}.',
       },
       {
-        says: 'Claiming may cost {claim.mayCost}, or save {claim.maySave}; it evens out at a repair of {breakEven.range}.',
+        says: 'Claiming may cost {claim.mayCost}, or save {claim.maySave}: read deductible and premium in the policy before you decide.',
       },
       {
         says: 'Above a repair of {breakEven.range} claim, below it pay yourself; in between get a shop’s quote first.',

@@ -74,7 +74,7 @@ export const askings: Readonly<Record<string, Asking>> = {
   },
   ball: {
     label: 'Which ball does it take?',
-    results: ['ball.least', 'finding.ball-size', 'finding.ball-class', 'finding.coupler-class'],
+    results: ['ball.least', 'finding.coupler-class', 'finding.ball-class', 'finding.ball-size'],
     impliedBy: ['hitch.ballSize', 'trailer.couplerSize', 'trailer.gvwr'],
     says: 'The trailer takes a ball of {ball.least} at least, and always the size stamped on its coupler.',
   },
