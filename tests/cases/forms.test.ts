@@ -130,9 +130,7 @@ function saidAs(
 ): readonly string[] {
   const spoken = { medium } as const;
   if (result === 'verdict')
-    return answer.outcome === 'cannot-say'
-      ? []
-      : [topic.outcomes[levelOf(topic, answer)].sentence.replace(/, with care\.$/, '')];
+    return answer.outcome === 'cannot-say' ? [] : [verdictOf(topic, levelOf(topic, answer))];
   const [kind = '', id = ''] = result.split(/\.(.*)/);
   if (kind === 'limit') {
     const limit = answer.limits.find((each) => each.id === id);
@@ -171,24 +169,30 @@ function saidAs(
   return [say({ ...value, style: 'round' }, spoken), say({ ...value, style: 'exact' }, spoken)];
 }
 
-/** What answers an asking by itself, without a figure. */
-function fixedOf({ topic, asking }: { topic: Topic; asking: string }): readonly string[] {
-  const { says = [] } = topic.askings?.[asking] ?? {};
-  const all = typeof says === 'string' ? [says] : says.map((each) => each.says);
-  const first = all.flatMap((each) => sentencesOf(each).slice(0, 1));
-  return first.flatMap((each) => {
-    if (!each.includes('{')) return [each];
-    return [];
-  });
+/** What answers an asking by itself, without a figure; the verdict where the question is yes or no. */
+function fixedOf({ topic, asking, answer }: NonNullable<Left['asked']>): readonly string[] {
+  const { says = [], yesOrNo } = topic.askings?.[asking] ?? {};
+  const all = typeof says === 'string' ? [{ says }] : says;
+  const whole = all.filter((each) => !('when' in each)).map((each) => each.says);
+  const first = whole
+    .filter((each) => !each.includes('{'))
+    .flatMap((each) => sentencesOf(each)[0] ?? []);
+  const level = levelOf(topic, answer);
+  const isAnswered = yesOrNo && level !== 'unknown';
+  return isAnswered ? [...first, verdictOf(topic, level)] : first;
 }
 
-/** Where no result can be told from what was told, that. */
-function toldAsOpen({ topic, asking }: { topic: Topic; asking: string }): readonly string[] {
+const verdictOf = (topic: Topic, level: Level): string =>
+  topic.outcomes[level].sentence.replace(/, with care\.$/, '');
+
+/** What an asking says of itself where something holds: a figure that cannot be told, or none that is needed. */
+function saidWhere({ topic, asking }: NonNullable<Left['asked']>): readonly string[] {
   const { says = [] } = topic.askings?.[asking] ?? {};
-  const all = typeof says === 'string' ? [says] : says.map((each) => each.says);
-  return all
-    .flatMap((each) => each.split(/\{[^}]*\}/))
-    .filter((part) => /cannot be told/.test(part));
+  const all = typeof says === 'string' ? [] : says.filter((each) => 'when' in each);
+  return all.flatMap((each) => {
+    if (!each.says.includes('{')) return sentencesOf(each.says).slice(0, 1);
+    return each.says.split(/\{[^}]*\}/).filter((part) => /cannot be told/.test(part));
+  });
 }
 
 const plain = (text: string): string =>
@@ -224,7 +228,7 @@ test('what was asked is said in the first two sentences, or that people are to g
   const late = asked.flatMap(({ name, forms, words, written, asked }) =>
     (['spoken', 'post'] as const).flatMap((form) => {
       const first = sentencesOf(forms[form]).slice(0, 2).join(' ');
-      const wanted = [...(form === 'spoken' ? words : written), ...toldAsOpen(asked)];
+      const wanted = [...(form === 'spoken' ? words : written), ...saidWhere(asked)];
       const stops = stopsSaid(asked);
       const opens = sentencesOf(forms[form]).slice(0, 4).join(' ');
       const isStopped = stops.some((each) => plain(opens).includes(plain(each)));
