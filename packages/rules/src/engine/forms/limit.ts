@@ -98,6 +98,8 @@ export function limitSaid({ topic, answer }: Matter, id: string): readonly Sayab
     if (declared.supply) return [message('may-fall-short', { short, by: over, left })];
     return [message('straddling', { short, exceeded, over, left })];
   }
+  // A share left of a share is a figure that nobody makes anything of.
+  if (unit === '%' || unit === '1') return [];
   const left = hi === 0 ? null : margin(lo, hi, unit);
   return [message('limit-left', { short, several, left, of: sideOf(limit, limit.limit) })];
 }

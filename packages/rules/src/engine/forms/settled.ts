@@ -1,6 +1,6 @@
 import { message } from '../words/message';
 import type { Sayable } from '../words/value';
-import { askedFirst, isRest, isYesOrNo } from './asking';
+import { askedFirst, isAnsweredOwn, isRest, isYesOrNo } from './asking';
 import { cautionsFitting } from './caution';
 import { alsoClose, type Decider, decidersOf, isAskedOf } from './deciding';
 import { following, ifShort, may, must, type Part, unlessSaid, warning } from './length';
@@ -66,9 +66,11 @@ export function settled(matter: Matter, asking: string | undefined): readonly Pa
     const said = isActed ? careSaid(of, isNext && !isAnswer) : of;
     return isAnswer ? must(said) : may(said, 0.01);
   });
+  const isOwn = isAnsweredOwn(matter, asking);
   const asked = [
     ...all(first ? [first] : [], (of) =>
-      unlessSaid(isFirst ? may(of, isListed(of) ? 2 : 0.4) : must(of)),
+      // An answer of its own comes before what else is wrong; what was only looked up, after it.
+      unlessSaid(isFirst ? may(of, isListed(of) ? 2 : isOwn ? 0.4 : 2.5) : must(of)),
     ),
     ...all(lists, (of) =>
       isRest(of)

@@ -12,6 +12,10 @@ export const askings = {
         says: 'As quoted the insurer pays nothing: {shop.quote} is not above the deductible of {policy.deductible}. Only if more is found behind the panel would a claim pay.',
       },
       {
+        when: 'quote.mayBeUnder',
+        says: 'Read the deductible first: from {shop.quote} on the insurer pays nothing of that quote. Below it, claiming may cost {claim.mayCost}, or save {claim.maySave}.',
+      },
+      {
         when: 'claims.areMany',
         says: 'Claim or pay: {claim.advice}. Another claim may cost the policy itself, so ask the agent in general first. The repair may come to {cost.range}, and a claim pays above {breakEven.range}.',
       },

@@ -230,6 +230,12 @@ export const claim = part({
       is: 'known(shop.quote, policy.deductible) && shop.quote <= policy.deductible',
       source: money,
     },
+    'quote.mayBeUnder': {
+      label: 'A shop may have quoted no more than the deductible',
+      unit: 'yes-no',
+      is: 'given(shop.quote, policy.deductible) && may(shop.quote <= policy.deductible)',
+      source: money,
+    },
     'claim.isPriced': {
       label: 'There is something to price, and the deductible was told',
       unit: 'yes-no',

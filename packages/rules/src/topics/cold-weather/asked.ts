@@ -16,7 +16,7 @@ export const askings: Readonly<Record<string, Asking>> = {
   },
   winterizing: {
     label: 'Is it winterized as it should be?',
-    results: ['finding.water-heater', 'finding.antifreeze', 'limit.blow-out', 'water.action'],
+    results: ['finding.antifreeze', 'finding.water-heater', 'limit.blow-out', 'water.action'],
     impliedBy: ['heater.isolated', 'antifreeze.kind', 'blowout.pressure'],
   },
   stored: {

@@ -48,7 +48,11 @@ export const askings: Readonly<Record<string, Asking>> = {
     label: 'How much gas is left?',
     results: ['gas.aboard', 'finding.gas-left'],
     impliedBy: ['cylinder.scaleWeight', 'cylinder.tare', 'tank.gauge', 'cylinder.fill'],
-    says: 'There are {gas.aboard} of propane aboard.',
+    says: [
+      { when: 'gas.isAboard', says: 'There are {gas.aboard} of propane aboard.' },
+      { when: 'gas.isOpen', says: 'How much gas is left cannot be told from that.' },
+      { says: 'There are {gas.aboard} of propane aboard.' },
+    ],
   },
   pipe: {
     label: 'Do pipe, hose and regulator carry it?',

@@ -28,6 +28,18 @@ import { pipes } from './pipes';
 
 const assumed = {
   formulas: {
+    'gas.isAboard': {
+      label: 'There is gas aboard',
+      unit: 'yes-no',
+      is: 'gas.aboard > 0',
+      source: custom,
+    },
+    'gas.isOpen': {
+      label: 'Whether there is any gas aboard is open',
+      unit: 'yes-no',
+      is: 'may(gas.aboard > 0) && may(gas.aboard <= 0)',
+      source: custom,
+    },
     'cold.isCompared': {
       label: 'What the cylinder gives in the cold can be held against what is drawn',
       unit: 'yes-no',

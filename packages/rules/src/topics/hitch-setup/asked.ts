@@ -76,7 +76,15 @@ export const askings: Readonly<Record<string, Asking>> = {
     label: 'Which ball does it take?',
     results: ['ball.least', 'finding.coupler-class', 'finding.ball-class', 'finding.ball-size'],
     impliedBy: ['hitch.ballSize', 'trailer.couplerSize', 'trailer.gvwr'],
-    says: 'The trailer takes a ball of {ball.least} at least, and always the size stamped on its coupler.',
+    says: [
+      {
+        when: 'coupler.isSmall',
+        says: 'No smaller ball: a trailer of {trailer.gvwr} takes {ball.least} at least, and the coupler is what is wrong.',
+      },
+      {
+        says: 'The trailer takes a ball of {ball.least} at least, and always the size stamped on its coupler.',
+      },
+    ],
   },
   room: {
     label: 'Does it clear in a turn, and does the tailgate open?',

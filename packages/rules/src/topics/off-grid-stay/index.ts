@@ -143,7 +143,7 @@ export const offGridStay = ruleSet({
     stop: {
       id: 'does-not-last',
       words: 'does not last',
-      sentence: 'You cannot stay so.',
+      sentence: 'The stay does not work so.',
     },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },

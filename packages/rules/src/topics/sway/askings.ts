@@ -58,7 +58,7 @@ export const askings = {
     says: [
       {
         when: 'trailer.isLong',
-        says: `By a rule of thumb that is too long: a wheelbase of {vehicle.wheelbase} carries about {length.carried}, not {trailer.length}. ${steps}`,
+        says: `By a rule of thumb too long: a wheelbase of {vehicle.wheelbase} carries about {length.carried}, not {trailer.length}. ${steps}`,
       },
       {
         says: `A wheelbase of {vehicle.wheelbase} carries about {length.carried} of trailer, by the rule of thumb. ${steps}`,

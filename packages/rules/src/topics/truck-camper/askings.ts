@@ -48,10 +48,10 @@ export const askings = {
         says: 'In the bed lie {bed.load}; with {vehicle.seats} seats at most {rating.mostCargo} may, whatever the sheet says.',
       },
       {
-        says: 'In the bed lie {bed.load}, and {cargoRating.counted} may. All in all the truck carries {payload.used}.',
+        says: 'In the bed lie {bed.load}, and {cargoRating.counted} may. All in all {payload.used} ride on the truck.',
       },
       {
-        says: 'Loaded, the camper weighs {camper.loaded}, and with people and things the truck carries {payload.used}.',
+        says: 'Loaded, the camper weighs {camper.loaded}, and with people and things {payload.used} ride on the truck.',
       },
     ],
   },

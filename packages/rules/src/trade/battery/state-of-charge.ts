@@ -164,7 +164,8 @@ export const stateOfCharge = part({
   limits: {
     'state-of-charge': {
       label: 'Depth of discharge',
-      short: 'the draw from the battery',
+      short: 'what may be drawn from the battery',
+      supply: true,
       do: 'Draw no more from it before it has been charged full and has rested.',
       near: 'Charge it before long.',
       used: 'battery.discharged',

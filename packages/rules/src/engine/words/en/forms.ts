@@ -171,10 +171,18 @@ export const forms = {
     say: Say,
   ) => `If ${listed(ifs.map(say), 'or')}: ${small(say(says))}`,
   'is-over': (
-    values: { readonly short: Sayable; readonly several: boolean; readonly exceeded: boolean },
+    values: {
+      readonly short: Sayable;
+      readonly several: boolean;
+      readonly exceeded: boolean;
+      readonly supply: boolean;
+    },
     say: Say,
-  ) =>
-    `${capital(say(values.short))} ${values.several ? 'are' : 'is'} ${values.exceeded ? 'exceeded' : 'over'}.`,
+  ) => {
+    const { short, several, exceeded, supply } = values;
+    if (supply) return `${capital(say(short))} ${several ? 'fall' : 'falls'} short.`;
+    return `${capital(say(short))} ${several ? 'are' : 'is'} ${exceeded ? 'exceeded' : 'over'}.`;
+  },
   'is-close': (
     values: { readonly short: Sayable; readonly several: boolean; readonly exceeded: boolean },
     say: Say,
