@@ -30,7 +30,7 @@ export const askings = {
     results: ['finding.spare-there', 'limit.spare', 'spare.load', 'spare.age', 'finding.spare-age'],
     impliedBy: ['spare.capacity', 'spare.codeYear', 'spare.present'],
     says: [
-      { when: 'spare.isMissing', says: 'A spare would have to carry {spare.load}.' },
+      { when: 'spare.isMissing', says: 'There is no spare wheel.' },
       { says: 'The spare would carry {spare.load}, and is {spare.age} old.' },
     ],
   },
