@@ -134,6 +134,14 @@ describe('who drives and listens', () => {
     expect(lost.map(({ name, spoken }) => `${name}: ${spoken}`)).toEqual([]);
   });
 
+  test('hears no share of a share, none that may be anything, and no supply that is over', () => {
+    expect(hearing((said) => /percent left of [\d.]+ percent/.test(said))).toEqual([]);
+    expect(hearing((said) => /\bup to 100 percent (?:left|full)/.test(said))).toEqual([]);
+    expect(
+      hearing((said) => /^The (?:gas|fresh water|battery|day’s charge) is over/.test(said)),
+    ).toEqual([]);
+  });
+
   test('hears no word that only the trade knows, unless it is said what it is', () => {
     const trade =
       /\bshunt|\bA-frame|\b(?:fuller|each|two|both) legs?\b|\bbreak-even|whose band|tilt\b|stop line/;

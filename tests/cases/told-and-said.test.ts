@@ -233,6 +233,27 @@ const told: readonly Heard[] = [
     },
     /^55 degrees Fahrenheit inside is enough for water in heated tanks/,
   ],
+  [
+    'a coupler that is too small for its trailer',
+    'hitch-setup',
+    { 'trailer.couplerSize': '1 7/8 in', 'hitch.ballSize': '2 in', 'trailer.gvwr': '3200 lb' },
+    /No smaller ball: .*the coupler is what is wrong.*Have a coupler of the right class fitted/,
+    /Fit the right ball/,
+  ],
+  [
+    'a spare that is not there',
+    'spares-kit',
+    { 'spare.present': 'no', 'trailer.axles': '2', 'trailer.dryWeight': '4000 lb' },
+    /There is no spare wheel\. Get one/,
+    /spare’s load/,
+  ],
+  [
+    'a scale that shows less than the empty cylinder',
+    'gas-supply',
+    { 'cylinder.fill': '20 lb', 'cylinder.tare': '17 lb', 'cylinder.scaleWeight': '15.5 lb' },
+    /How much gas is left cannot be told from that/,
+    /up to 20 pounds/,
+  ],
 ];
 
 /** Little was told, and what that means is heard: as a phone call has it. */
