@@ -236,8 +236,10 @@ export function askedFirst(
 }
 
 /** Whether what is asked is answered with yes or no, by the verdict. */
-export const isYesOrNo = ({ topic }: Matter, asking: string | undefined): boolean =>
-  asking !== undefined && topic.askings?.[asking]?.yesOrNo === true;
+export function isYesOrNo({ topic }: Matter, asking: string | undefined): boolean {
+  const { yesOrNo, results = [] } = (asking !== undefined && topic.askings?.[asking]) || {};
+  return yesOrNo === true || results.includes('verdict');
+}
 
 export const isRest = (each: Sayable): boolean => 'code' in each && each.code === 'list-rest';
 

@@ -1,5 +1,6 @@
 import type { FindingAnswer } from '../answer/shapes';
-import type { Sayable } from '../words/value';
+import { message } from '../words/message';
+import { nounOr, type Sayable } from '../words/value';
 import { askedFirst, isAnsweredOwn, isRest, isYesOrNo } from './asking';
 import { askedNext, isOpenFor, nextFact } from './asks';
 import { cautionsFitting } from './caution';
@@ -9,6 +10,17 @@ import { isAnythingTold, type Matter } from './matter';
 import { all, besideDo, dangersSaid, isListed, isRuleWanted, limitOf } from './parts';
 import { defaultSaid, fromToldSaid, reasonSaid, ruleSaid } from './rule';
 import { dangersTold, findingsTold, levelOf, partsOf, tippingAt, verdictSaid } from './verdict';
+
+const isStraddling = (each: Sayable): boolean =>
+  'code' in each && (each.code === 'straddling' || each.code === 'may-fall-short');
+
+/** That there is no answer of yes or no before a fact is known. */
+function openUntil({ topic }: Matter, fact: string): readonly Sayable[] {
+  const { kind, noun = '' } = topic.facts[fact] ?? {};
+  // A choice is asked for as a question, which is no name.
+  if (kind !== 'quantity' || noun === '') return [];
+  return [message('open-until', { of: nounOr(topic.facts[fact], fact) })];
+}
 
 /**
  * Where a verdict is open, hangs on something or has nothing against it: what was asked, the verdict,
@@ -70,8 +82,12 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
   // A question of yes or no hears its answer first.
   const isPlain = level === 'ok' || (level === 'if' && findings.filter(isProviso).length === 1);
   const yes = isPlain && isYesOrNo(matter, asking) ? all(verdictSaid(matter), must) : [];
+  // What is not known yet is said as that, where no figure at which it tips says so.
+  const isOpenYet = isYesOrNo(matter, asking) && isFirst && tipping.length === 0;
+  const notYet = isOpenYet && !misread && wanted !== undefined ? openUntil(matter, wanted) : [];
   return [
     ...yes,
+    ...(dangers.length > 0 ? [] : all(notYet, (each) => may(each, 0.015))),
     ...all(misread?.wrong ?? [], must),
     ...all(misread?.todo ? [misread.todo] : [], must),
     // A rule is no answer of this rig’s own: what is dangerous on it comes first.
@@ -98,7 +114,8 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
     ...(yes.length > 0 ? [] : all(verdictSaid(matter), hinges)),
     ...(care ? besideDo(care.messages.wrong, care.messages.do, 0.78) : []),
     ...(near ? besideDo(near.wrong[0], near.todo, 0.81) : []),
-    ...all(limitOf(matter), (each) => may(each, 2)),
+    // One that may hold or not is what it hangs on.
+    ...all(limitOf(matter), (each) => may(each, isStraddling(each) ? 0.79 : 2)),
     ...(wrong ? [isLate ? ifShort(wrong) : may(wrong, 0.8)] : []),
     ...(sure ? [may(sure, 0.82)] : []),
     // What to do comes before what else there is to know.

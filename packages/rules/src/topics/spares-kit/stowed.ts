@@ -145,7 +145,7 @@ export const stowed = part({
           ],
         },
         wrong:
-          'With the kit where it rides, the tongue’s share of the trailer is outside the usual band.',
+          'With the kit where it rides, the tongue’s share of the trailer is outside what is usual.',
         do: 'Too light and the trailer sways, too heavy and it overloads the rear. Find the kit another place.',
       },
       otherwise:

@@ -138,7 +138,7 @@ export const pressure = part({
   limits: {
     'pressure-load': {
       label: 'Load at this pressure',
-      short: 'the load on the fullest tire at its pressure',
+      short: 'the load at that pressure',
       do: 'Take load off; a tire that ran soft is looked into before anybody fills it.',
       near: 'Check the pressure cold before every drive.',
       used: 'tire.load',

@@ -46,6 +46,8 @@ export const forms = {
       : say(sentence),
 
   'add-nothing': () => 'Add nothing more, and weigh the loaded rig before the trip.',
+  'open-until': ({ of }: { readonly of: Sayable }, say: Say) =>
+    `That is open until ${say(of)} is known.`,
   'rated-at': ({ short, of }: { readonly short: Sayable; readonly of: Quantity }, say: Say) =>
     `${say(short)} of ${say(of)}`,
   'falls-short': (
@@ -184,11 +186,21 @@ export const forms = {
     return `${capital(say(short))} ${several ? 'are' : 'is'} ${exceeded ? 'exceeded' : 'over'}.`;
   },
   'is-close': (
-    values: { readonly short: Sayable; readonly several: boolean; readonly exceeded: boolean },
+    values: {
+      readonly short: Sayable;
+      readonly several: boolean;
+      readonly exceeded: boolean;
+      readonly supply: boolean;
+    },
     say: Say,
   ) => `${capital(say(values.short))} ${values.several ? 'come' : 'comes'} close.`,
   'may-be-close': (
-    values: { readonly short: Sayable; readonly several: boolean; readonly exceeded: boolean },
+    values: {
+      readonly short: Sayable;
+      readonly several: boolean;
+      readonly exceeded: boolean;
+      readonly supply: boolean;
+    },
     say: Say,
   ) => `${capital(say(values.short))} may come close.`,
   presuming: ({ of }: { readonly of: Sayable }, say: Say) => `That holds ${say(of)}.`,
