@@ -238,7 +238,7 @@ const told: readonly Heard[] = [
     'hitch-setup',
     { 'trailer.couplerSize': '1 7/8 in', 'hitch.ballSize': '2 in', 'trailer.gvwr': '3200 lb' },
     /No smaller ball: .*the coupler is what is wrong.*Have a coupler of the right class fitted/,
-    /Fit the right ball/,
+    /No smaller ball.*Fit a ball.*No smaller/,
   ],
   [
     'a spare that is not there',
