@@ -171,7 +171,7 @@ function saidAs(
 
 /** What answers an asking by itself, without a figure; the verdict where the question is yes or no. */
 function fixedOf({ topic, asking, answer }: NonNullable<Left['asked']>): readonly string[] {
-  const { says = [], yesOrNo } = topic.askings?.[asking] ?? {};
+  const { says = [], yesOrNo = false } = topic.askings?.[asking] ?? {};
   const all = typeof says === 'string' ? [{ says }] : says;
   const whole = all.filter((each) => !('when' in each)).map((each) => each.says);
   const first = whole

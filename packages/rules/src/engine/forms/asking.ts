@@ -237,8 +237,8 @@ export function askedFirst(
 
 /** Whether what is asked is answered with yes or no, by the verdict. */
 export function isYesOrNo({ topic }: Matter, asking: string | undefined): boolean {
-  const { yesOrNo, results = [] } = (asking !== undefined && topic.askings?.[asking]) || {};
-  return yesOrNo === true || results.includes('verdict');
+  const declared = asking === undefined ? undefined : topic.askings?.[asking];
+  return declared?.yesOrNo === true || declared?.results.includes('verdict') === true;
 }
 
 export const isRest = (each: Sayable): boolean => 'code' in each && each.code === 'list-rest';

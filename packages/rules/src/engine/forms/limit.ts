@@ -29,7 +29,7 @@ function ratedAt(
 ): Sayable {
   const isLong = wordsIn(short) > mostRated;
   if (!exceeded || isLong || lo !== hi || !Number.isFinite(lo)) return text(short);
-  return message('rated-at', { short: text(short), of: { lo, hi, unit, style: 'round' } });
+  return message('rated-at', { short: text(short), of: { lo, hi, unit, style: 'round' as const } });
 }
 
 /** By how much a supply falls short, and what is over beside it. */

@@ -16,10 +16,10 @@ const isStraddling = (each: Sayable): boolean =>
 
 /** That there is no answer of yes or no before a fact is known. */
 function openUntil({ topic }: Matter, fact: string): readonly Sayable[] {
-  const { kind, noun = '' } = topic.facts[fact] ?? {};
+  const asked = topic.facts[fact];
   // A choice is asked for as a question, which is no name.
-  if (kind !== 'quantity' || noun === '') return [];
-  return [message('open-until', { of: nounOr(topic.facts[fact], fact) })];
+  if (asked?.kind !== 'quantity' || asked.noun === undefined) return [];
+  return [message('open-until', { of: nounOr(asked, fact) })];
 }
 
 /**
