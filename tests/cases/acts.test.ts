@@ -90,7 +90,7 @@ describe('what stops it, or calls for care', () => {
 });
 
 /** Of a weight that is close, one thing is to be done whatever carries it. */
-const addNothing = 'Add nothing more, and weigh it again before the trip.';
+const addNothing = 'Add nothing more, and weigh the loaded rig before the trip.';
 const isWeight = (id: string, limit: string): boolean =>
   topics[id] !== undefined &&
   answerTraced(topics[id], { facts: {} }).limits.some(

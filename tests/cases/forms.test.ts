@@ -130,7 +130,7 @@ function saidAs(
 ): readonly string[] {
   const spoken = { medium } as const;
   if (result === 'verdict')
-    return answer.outcome === 'cannot-say' ? [] : [topic.outcomes[levelOf(topic, answer)].sentence];
+    return answer.outcome === 'cannot-say' ? [] : [verdictOf(topic, levelOf(topic, answer))];
   const [kind = '', id = ''] = result.split(/\.(.*)/);
   if (kind === 'limit') {
     const limit = answer.limits.find((each) => each.id === id);
@@ -161,19 +161,38 @@ function saidAs(
   }
   const value = answer.values[result];
   if (!value || !Number.isFinite(value.lo) || !Number.isFinite(value.hi)) return [];
-  // From none to all of it is no figure.
-  if (value.unit === '1' && value.lo === 0 && value.hi === 1) {
+  // Half of all that is possible, or more, is no figure.
+  if (value.unit === '1' && value.hi - value.lo > 0.49) {
     figureless.add(`${topic.id} ${answer.sentence}`);
     return [];
   }
   return [say({ ...value, style: 'round' }, spoken), say({ ...value, style: 'exact' }, spoken)];
 }
 
-/** The sentences of an asking that answer it by themselves, without a figure. */
-function fixedOf({ topic, asking }: { topic: Topic; asking: string }): readonly string[] {
+/** What answers an asking by itself, without a figure; the verdict where the question is yes or no. */
+function fixedOf({ topic, asking, answer }: NonNullable<Left['asked']>): readonly string[] {
+  const { says = [], yesOrNo = false } = topic.askings?.[asking] ?? {};
+  const all = typeof says === 'string' ? [{ says }] : says;
+  const whole = all.filter((each) => !('when' in each)).map((each) => each.says);
+  const first = whole
+    .filter((each) => !each.includes('{'))
+    .flatMap((each) => sentencesOf(each)[0] ?? []);
+  const level = levelOf(topic, answer);
+  const isAnswered = yesOrNo && level !== 'unknown';
+  return isAnswered ? [...first, verdictOf(topic, level)] : first;
+}
+
+const verdictOf = (topic: Topic, level: Level): string =>
+  topic.outcomes[level].sentence.replace(/, with care\.$/, '');
+
+/** What an asking says of itself where something holds: a figure that cannot be told, or none that is needed. */
+function saidWhere({ topic, asking }: NonNullable<Left['asked']>): readonly string[] {
   const { says = [] } = topic.askings?.[asking] ?? {};
-  const all = typeof says === 'string' ? [says] : says.map((each) => each.says);
-  return all.filter((each) => !each.includes('{'));
+  const all = typeof says === 'string' ? [] : says.filter((each) => 'when' in each);
+  return all.flatMap((each) => {
+    if (!each.says.includes('{')) return sentencesOf(each.says).slice(0, 1);
+    return each.says.split(/\{[^}]*\}/).filter((part) => /cannot be told/.test(part));
+  });
 }
 
 const plain = (text: string): string =>
@@ -209,7 +228,7 @@ test('what was asked is said in the first two sentences, or that people are to g
   const late = asked.flatMap(({ name, forms, words, written, asked }) =>
     (['spoken', 'post'] as const).flatMap((form) => {
       const first = sentencesOf(forms[form]).slice(0, 2).join(' ');
-      const wanted = form === 'spoken' ? words : written;
+      const wanted = [...(form === 'spoken' ? words : written), ...saidWhere(asked)];
       const stops = stopsSaid(asked);
       const opens = sentencesOf(forms[form]).slice(0, 4).join(' ');
       const isStopped = stops.some((each) => plain(opens).includes(plain(each)));

@@ -1,6 +1,14 @@
 import { askedOf, judgeNote, noteForms, readNote } from '@tarebook/casebook';
 import { topics } from '@tarebook/rules';
-import { type Asked, type FactsGiven, formOf, type Topic } from '@tarebook/rules/engine';
+import {
+  type Asked,
+  answerTraced,
+  type FactsGiven,
+  formOf,
+  levels,
+  type Topic,
+  urgentOf,
+} from '@tarebook/rules/engine';
 import { describe, expect, test } from 'vitest';
 import { readFiled } from './filed';
 import { casesFolder, markdownBelow, notesFolder, refusedFolder } from './files';
@@ -57,6 +65,14 @@ const alone: readonly Alone[] = Object.values(topics).flatMap((topic) => {
 
 const all: readonly Heard[] = [...filed, ...notes, ...nothing, ...alone];
 
+/** The asking of a topic that what was told implies. */
+function impliedIn({ askings = {} }: Topic, { facts }: Asked): string {
+  const isTold = (fact: string): boolean => (facts[fact] ?? 'unknown') !== 'unknown';
+  const all = Object.entries(askings);
+  const implied = all.find(([, { impliedBy = [] }]) => impliedBy.some(isTold));
+  return (implied ?? all.find(([, { usual }]) => usual) ?? all[0])?.[0] ?? '';
+}
+
 /** Sentences as they are heard; one may begin with a figure. */
 const sentencesOf = (text: string): readonly string[] => text.split(/(?<=[.?!])\s+(?=[\p{Lu}\d])/u);
 
@@ -99,6 +115,57 @@ describe('who drives and listens', () => {
     ).toEqual([]);
     expect(hearing((said) => /^(?:Whoever|Perhaps:)/.test(said))).toEqual([]);
     expect(hearing((said) => /among other things|; and more[:.]/.test(said))).toEqual([]);
+  });
+
+  test('hears of what care is to be taken, and never of a sheet that is not there', () => {
+    const idle = all.filter(({ spoken }) => /, with care\.(?! [A-Z])/.test(spoken));
+    expect(idle.map(({ name, spoken }) => `${name}: ${spoken}`)).toEqual([]);
+    expect(hearing((said) => /, with care\.$/.test(said))).toEqual([]);
+    expect(hearing((said) => /\bthis (?:sheet|page)\b/i.test(said))).toEqual([]);
+    expect(
+      all.filter(({ spoken }) => /if you do what follows/.test(spoken)).length,
+    ).toBeGreaterThan(30);
+  });
+
+  test('hears that a list goes on only after the list, and once', () => {
+    const goesOn = all.filter(({ spoken }) => spoken.includes('The written list has the rest'));
+    const lost = goesOn.filter(({ spoken }) => !/: [^.]+\. .*The written list/.test(spoken));
+    expect(goesOn.length).toBeGreaterThan(5);
+    expect(lost.map(({ name, spoken }) => `${name}: ${spoken}`)).toEqual([]);
+  });
+
+  test('hears no share of a share, none that may be anything, and no supply that is over', () => {
+    expect(hearing((said) => /percent left of [\d.]+ percent/.test(said))).toEqual([]);
+    expect(hearing((said) => /\bup to 100 percent (?:left|full)/.test(said))).toEqual([]);
+    expect(
+      hearing((said) => /^The (?:gas|fresh water|battery|day’s charge) is over/.test(said)),
+    ).toEqual([]);
+  });
+
+  test('hears no word that only the trade knows, unless it is said what it is', () => {
+    const trade =
+      /\bshunt|\bA-frame|\b(?:fuller|each|two|both) legs?\b|\bbreak-even|whose band|tilt\b|stop line/;
+    expect(hearing((said) => trade.test(said))).toEqual([]);
+  });
+
+  test('hears the verdict first where the question is one of yes or no', () => {
+    const asked = Object.values(topics).flatMap((topic) =>
+      Object.values(topic.askings ?? {}).filter(({ yesOrNo }) => yesOrNo),
+    );
+    expect(asked.length).toBeGreaterThan(25);
+    const settled = documents.flatMap(({ name, topic, asked, asking }) => {
+      const { outcome, findings } = answerTraced(topic, asked);
+      const level = levels.find((each) => topic.outcomes[each].id === outcome);
+      const first = asking ?? impliedIn(topic, asked);
+      const isAsked = topic.askings?.[first]?.yesOrNo === true;
+      if (!isAsked || (level !== 'ok' && level !== 'care') || urgentOf(topic, findings)) return [];
+      return [{ name, words: topic.outcomes[level].sentence.replace(/(?:, with care)?\.$/, '') }];
+    });
+    expect(settled.length).toBeGreaterThan(40);
+    const late = settled.filter(
+      ({ name, words }) => !filed.find((each) => each.name === name)?.spoken.startsWith(words),
+    );
+    expect(late.map(({ name }) => name)).toEqual([]);
   });
 
   test('hears a noun before it hears a pronoun', () => {

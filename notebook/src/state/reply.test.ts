@@ -71,7 +71,7 @@ test('the letter goes from the verdict by its cautions to limits, working, sourc
 test('what is said aloud is the verdict in one breath, then its caution', () => {
   const told = toldOf('crossover-and-single-axle');
   expect(replyOf('spoken', told).text).toBe(
-    `The trailer fits, with care – payload runs out first: 52 pounds left of 1,260 pounds. The tongue weight is an estimate. 564 pounds is as common, and more than the 500 pounds that may rest on the ball. ${told.answer.cautions[0]}`,
+    `The trailer fits, with care – payload runs out first: 52 pounds left of 1,260 pounds. The tongue weight is only estimated: 564 pounds would be as common, and no more than 500 pounds may rest on the ball. ${told.answer.cautions[0]}`,
   );
 });
 

@@ -120,7 +120,16 @@ const finding = entry<Finding>({
 /** Read no more; versions that were kept have it. */
 const keptRelief = { open: leaf };
 const limit = entry<Limit>({
-  ...{ ...called, short: leaf, plural: leaf, exceeded: leaf, used: leaf, limit: leaf, empty: leaf },
+  ...{
+    ...called,
+    short: leaf,
+    plural: leaf,
+    exceeded: leaf,
+    supply: leaf,
+    used: leaf,
+    limit: leaf,
+    empty: leaf,
+  },
   ...{ do: leaf, near: leaf },
   ...{ margin: leaf, marginLeast: leaf, askedBy: leaf, askedWhen: leaf, source },
   relief: entry<NonNullable<Limit['relief']>>({ ...keptRelief, when: leaf, limit: leaf }),
@@ -196,7 +205,14 @@ const topic: Keys<Topic> = {
   changes: each(change),
   askings: named(
     entry<Asking>({
-      ...{ label: leaf, results: leaf, impliedBy: leaf, usual: leaf, says: each(asked) },
+      ...{
+        label: leaf,
+        results: leaf,
+        impliedBy: leaf,
+        usual: leaf,
+        yesOrNo: leaf,
+        says: each(asked),
+      },
     }),
   ),
   everybody: named(

@@ -15,6 +15,12 @@ function isResult(topic: Topic, all: ReadonlySet<string>, name: string): boolean
   return all.has(name) || Object.hasOwn(lists, name);
 }
 
+/** What may be told of a choice. */
+function optionsOf({ facts }: Topic, name: string): readonly string[] {
+  const fact = facts[name];
+  return fact?.kind === 'choice' ? fact.options : fact?.kind === 'yes-no' ? ['yes', 'no'] : [];
+}
+
 /** The values that stand in the words of a topic: a number that is only said is used all the same. */
 export function namesSaid(topic: Topic): ReadonlySet<string> {
   const { askings = {}, how = {}, selections = {}, cautions, assumptions } = topic;
@@ -74,7 +80,9 @@ export function checkToldAbout(topic: Topic, known: ReadonlySet<string>, note: N
   }
   for (const { says, fits = [] } of topic.cautions) {
     for (const name of fits) {
-      if (!isFact(name) && !isResult(topic, known, name))
+      const [fact = '', option] = name.split('!=');
+      const isOption = option !== undefined && optionsOf(topic, fact).includes(option);
+      if (!isFact(name) && !isOption && !isResult(topic, known, name))
         note('cautions', `“${says}” fits “${name}”`, 'name a fact, a limit or a finding');
     }
   }
@@ -89,8 +97,7 @@ export function checkToldAbout(topic: Topic, known: ReadonlySet<string>, note: N
     if (!isFact(name)) note('called', `“${name}” is no fact`, 'name a fact');
   }
   for (const [name, words] of Object.entries(options)) {
-    const fact = topic.facts[name];
-    const known = fact?.kind === 'choice' ? fact.options : ['yes', 'no'];
+    const known = optionsOf(topic, name);
     for (const option of Object.keys(words)) {
       if (!known.includes(option))
         note('called', `“${option}” is no option of ${name}`, known.join(', '));

@@ -16,7 +16,10 @@ export type Telling = {
 export type Caution = {
   readonly says: string;
   readonly source: Source;
-  /** Where it is the one to say: facts, `limit.<id>` or `finding.<id>` that came up. */
+  /**
+   * Where it is the one to say: facts, `limit.<id>` or `finding.<id>` that came up; and where it is
+   * not: `battery.chemistry!=lifepo4`.
+   */
   readonly fits?: readonly string[];
 };
 
@@ -32,6 +35,8 @@ export type Asking = {
   readonly impliedBy?: readonly string[];
   /** Asked where nothing that was told implies one; absent on all: the first. */
   readonly usual?: true;
+  /** A question of yes or no that the verdict answers: where it is settled, it is said first. */
+  readonly yesOrNo?: true;
   /**
    * The sentence that answers it, with holes for its results; of several the first whose yes/no
    * formula holds for sure. Absent, or with a hole that is not known: made from the results.

@@ -157,6 +157,8 @@ export type Limit = {
   readonly plural?: boolean;
   /** Its short name is a rating, which is exceeded; whatever is loaded goes over. */
   readonly exceeded?: boolean;
+  /** It is a supply, which falls short where more is used. */
+  readonly supply?: boolean;
   /** What to do where it is over. */
   readonly do?: Text;
   /** What to do where it is kept, and only just; of a weight, absent: to add nothing, and weigh it. */

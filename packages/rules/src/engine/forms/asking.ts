@@ -11,6 +11,7 @@ import { wordsIn } from './length';
 import { limitSaid } from './limit';
 import { isAnythingTold, isTold, type Matter } from './matter';
 import { levelOf, verdictSaid } from './verdict';
+import { isAnyShare } from './wide';
 
 /** Which of a topic's askings is answered first: the one named, the first that is implied, the usual one. */
 export function askingOf(matter: Matter, named?: string): string | undefined {
@@ -31,7 +32,7 @@ function isKnown(matter: Matter, name: string): boolean {
   const value = run.value(name);
   if (value.kind === 'among') return value.options.length === 1;
   if (value.kind === 'truth') return value.yes !== value.no;
-  return restsOnKnown(value, run.isOpen);
+  return restsOnKnown(value, run.isOpen) && !isAnyShare(matter.topic, name, value);
 }
 
 const isYes = ({ run }: Matter, name: string): boolean => {
@@ -78,12 +79,10 @@ function inABreath<Item extends { readonly label: string }>(
 const isOpenOnly = (items: readonly { readonly chosen: string }[]): boolean =>
   items.every(({ chosen }) => chosen === 'unknown');
 
-/** What is certain comes first where none of it would be named. */
+/** What is certain comes before what is only perhaps. */
 function certainFirst<Item extends { readonly label: string; readonly chosen: string }>(
-  name: string,
   items: readonly Item[],
 ): readonly Item[] {
-  if (inABreath(name, items).some(({ chosen }) => chosen === 'yes')) return items;
   const isCertain = ({ chosen }: Item): boolean => chosen === 'yes';
   return [...items.filter(isCertain), ...items.filter((each) => !isCertain(each))];
 }
@@ -93,7 +92,7 @@ export function listSaid(list: SelectionAnswer, whole: boolean): Sayable | undef
   const chosen = list.items.filter(({ chosen: is }) => is !== 'no');
   if (chosen.length === 0) return undefined;
   const groups = [...new Set(chosen.flatMap(({ group }) => group ?? []))];
-  const named = whole ? chosen : inABreath(list.label, certainFirst(list.label, chosen));
+  const named = whole ? chosen : inABreath(list.label, certainFirst(chosen));
   return message(whole ? 'list-whole' : 'list-short', {
     label: own(list.label),
     of: named.map(({ label, chosen: is }, place) => {
@@ -234,6 +233,12 @@ export function askedFirst(
   const said = answered(matter, asking, whole);
   const [rest] = said.filter(isRest);
   return [...said.filter((each) => !isRest(each)), ...(rest ? [rest] : [])];
+}
+
+/** Whether what is asked is answered with yes or no, by the verdict. */
+export function isYesOrNo({ topic }: Matter, asking: string | undefined): boolean {
+  const declared = asking === undefined ? undefined : topic.askings?.[asking];
+  return declared?.yesOrNo === true || declared?.results.includes('verdict') === true;
 }
 
 export const isRest = (each: Sayable): boolean => 'code' in each && each.code === 'list-rest';

@@ -15,12 +15,19 @@ function cameUp({ answer }: Matter): ReadonlySet<string> {
   return new Set([...findings, ...limits]);
 }
 
+/** Whether what was told rules it out: `battery.chemistry!=lifepo4`. */
+const isRuledOut = ({ asked }: Matter, name: string): boolean => {
+  const [fact = '', option] = name.split('!=');
+  return option !== undefined && asked.facts[fact] === option;
+};
+
 /** The cautions of a topic, the one that fits what came up first. */
 export function cautionsFitting(matter: Matter): readonly Sayable[] {
   const { topic, compiled, run } = matter;
   const up = cameUp(matter);
   const fit = (fits: readonly string[] = []): number => {
     const found = fits.filter((name) => up.has(name)).length;
+    if (fits.some((name) => isRuledOut(matter, name))) return -1;
     return found * 2 + Math.min(1, fits.filter((name) => isTold(matter, name)).length);
   };
   return topic.cautions

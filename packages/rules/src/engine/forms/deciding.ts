@@ -67,13 +67,16 @@ export function decidersOf(matter: Matter, asking?: string): readonly Decider[] 
   // What was asked comes first; where nothing may go on, after what was found.
   const results = asking === undefined ? [] : (matter.topic.askings?.[asking]?.results ?? []);
   const isAsked = ({ names }: Decider): boolean => names.some((each) => results.includes(each));
+  const placeOf = ({ names }: Decider): number => results.findIndex((each) => names.includes(each));
   const askedFirst = (all: readonly Decider[]): readonly Decider[] => [
-    ...all.filter(isAsked),
+    ...all.filter(isAsked).toSorted((a, b) => placeOf(a) - placeOf(b)),
     ...all.filter((each) => !isAsked(each)),
   ];
-  return level === 'stop'
-    ? [...askedFirst(certain), ...limits, ...open]
-    : askedFirst([...certain, ...limits, ...open]);
+  if (level !== 'stop') return askedFirst([...certain, ...limits, ...open]);
+  // A limit that is over waits for what was asked, or for the gravest alone: no part that is fitted mends it.
+  const found = askedFirst(certain);
+  const before = Math.max(1, certain.filter(isAsked).length);
+  return [...found.slice(0, before), ...limits, ...found.slice(before), ...open];
 }
 
 /** Whether what was asked is just that. */

@@ -19,6 +19,26 @@ const isOpenWide = ({ used }: LimitAnswer): boolean => used.lo <= 0;
 const mostNamed = 2;
 const mostNamedWords = 9;
 
+/** A name of more words than these has no room for a figure. */
+const mostRated = 5;
+
+/** A rating that is exceeded, with its figure. */
+function ratedAt(
+  { limit: { lo, hi }, headroom: { unit } }: LimitAnswer,
+  { short, exceeded = false }: { readonly short: string; readonly exceeded?: boolean },
+): Sayable {
+  const isLong = wordsIn(short) > mostRated;
+  if (!exceeded || isLong || lo !== hi || !Number.isFinite(lo)) return text(short);
+  return message('rated-at', { short: text(short), of: { lo, hi, unit, style: 'round' as const } });
+}
+
+/** By how much a supply falls short, and what is over beside it. */
+const shortSaid = (
+  { short, plural = false }: { readonly short: string; readonly plural?: boolean },
+  by: Quantity,
+  over: readonly Sayable[],
+): Sayable => message('falls-short', { short: text(short), several: plural, by, over });
+
 /** Which of several limits is over by how much, and which are over as well. */
 export function overSaid({ topic }: Matter, limits: readonly LimitAnswer[]): readonly Sayable[] {
   const [first, ...rest] = limits.flatMap((limit) => {
@@ -35,11 +55,16 @@ export function overSaid({ topic }: Matter, limits: readonly LimitAnswer[]): rea
   });
   const same = named.filter((each) => isExceeded(each) === isExceeded(first));
   const other = named.filter((each) => !same.includes(each));
+  if (first.declared.supply) {
+    const over = named.map(({ declared }) => text(declared.short));
+    const by = margin(-hi, -lo, unit);
+    return [shortSaid(first.declared, by, over)];
+  }
   const areSeveral = (all: readonly (typeof first)[]): boolean =>
     all.length !== 1 || all.some(({ declared }) => declared.plural ?? false);
   return [
     message('limits-over', {
-      short: text(first.declared.short),
+      short: rest.length > 0 ? text(first.declared.short) : ratedAt(first, first.declared),
       several: first.declared.plural ?? false,
       exceeded: isExceeded(first),
       by: margin(-hi, -lo, unit),
@@ -61,15 +86,20 @@ export function limitSaid({ topic, answer }: Matter, id: string): readonly Sayab
   const { plural: several = false, exceeded = false } = declared;
   if (hi < 0) {
     const by = margin(-hi, -lo, unit);
+    if (declared.supply) return [shortSaid(declared, by, [])];
     const none = { same: [], sameSeveral: true, other: [], otherSeveral: true } as const;
-    return [message('limits-over', { short, several, exceeded, by, ...none })];
+    const rated = ratedAt(limit, declared);
+    return [message('limits-over', { short: rated, several, exceeded, by, ...none })];
   }
   if (!Number.isFinite(lo) || !Number.isFinite(hi)) return [];
   if (lo < 0) {
     if (isOpenWide(limit)) return [];
     const [over, left] = [margin(-lo, -lo, unit), margin(hi, hi, unit)];
+    if (declared.supply) return [message('may-fall-short', { short, by: over, left })];
     return [message('straddling', { short, exceeded, over, left })];
   }
+  // A share left of a share is a figure that nobody makes anything of.
+  if (unit === '%' || unit === '1') return [];
   const left = hi === 0 ? null : margin(lo, hi, unit);
   return [message('limit-left', { short, several, left, of: sideOf(limit, limit.limit) })];
 }

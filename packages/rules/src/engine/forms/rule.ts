@@ -8,6 +8,7 @@ import { message } from '../words/message';
 import { nounOr, type Sayable } from '../words/value';
 import { presumed } from './everybody/presumed';
 import { isAnythingTold, isTold, type Matter, matterOf } from './matter';
+import { isAnyShare } from './wide';
 
 /** What is said to all who ask the same, if the topic has it. */
 export function everybodyFor(
@@ -19,8 +20,10 @@ export function everybodyFor(
 }
 
 /** A text with the values of a case in its holes; nothing while one is not known well enough. */
-export function saidIfKnown({ compiled, run }: Matter, words: string): readonly Sayable[] {
-  const isKnown = holesIn(words).every((name) => isSettled(run.value(name), run.isOpen));
+export function saidIfKnown({ topic, compiled, run }: Matter, words: string): readonly Sayable[] {
+  const isKnown = holesIn(words).every(
+    (name) => isSettled(run.value(name), run.isOpen) && !isAnyShare(topic, name, run.value(name)),
+  );
   return isKnown ? [textOf(compiled, run, words)] : [];
 }
 
@@ -64,7 +67,7 @@ const mostNamed = 2;
 /** What was told, named once more, so that whoever told it knows that it was heard. */
 function namedSaid({ topic, asked, compiled, run }: Matter): readonly Sayable[] {
   const of = Object.keys(asked.facts)
-    .filter((fact) => isTold({ asked }, fact))
+    .filter((fact) => isTold({ asked }, fact) && asked.facts[fact] !== 'other')
     .flatMap((id): readonly Sayable[] => {
       const fact = topic.facts[id];
       const given = asked.facts[id];

@@ -1,5 +1,6 @@
+import { message } from '../words/message';
 import type { Sayable } from '../words/value';
-import { askedFirst, isRest } from './asking';
+import { askedFirst, isAnsweredOwn, isRest, isYesOrNo } from './asking';
 import { cautionsFitting } from './caution';
 import { alsoClose, type Decider, decidersOf, isAskedOf } from './deciding';
 import { following, ifShort, may, must, type Part, unlessSaid, warning } from './length';
@@ -25,30 +26,56 @@ function decidedSaid(deciders: readonly Decider[]): readonly Part[] {
   ];
 }
 
-const isSame = (a: Sayable, { wrong }: Decider): boolean =>
-  wrong.some((each) => JSON.stringify(each) === JSON.stringify(a));
+/** Whether what was asked for by its name was found, and is no limit. */
+const isFound = ({ topic }: Matter, asking: string | undefined, { names }: Decider): boolean =>
+  ((asking !== undefined && topic.askings?.[asking]?.results) || []).some(
+    (each) => each.startsWith('finding.') && names.includes(each),
+  );
+
+/** A verdict with care, and whether what to take care of has been said before it. */
+const careSaid = (sentence: Sayable, said: boolean): Sayable =>
+  message('with-care', { sentence, said });
+
+const areSame = (a: Sayable, b: Sayable): boolean => JSON.stringify(a) === JSON.stringify(b);
+
+const isSame = (a: Sayable, { wrong }: Decider): boolean => wrong.some((each) => areSame(each, a));
 
 /** A verdict that is settled: what it turns on and what to do, beside what was asked. */
 export function settled(matter: Matter, asking: string | undefined): readonly Part[] {
   const level = levelOf(matter);
   const deciders = decidersOf(matter, asking);
-  const answered = askedFirst(matter, asking);
   const [main, ...others] = deciders;
+  const isActed = level === 'care' && deciders.some(({ todo }) => todo !== undefined);
+  const [plain] = verdictSaid(matter);
+  const answered = askedFirst(matter, asking).map((each) =>
+    isActed && plain !== undefined && areSame(each, plain) ? careSaid(each, false) : each,
+  );
   const [first, ...lists] = answered;
   // Who may not go on hears that first, whatever else was asked.
   const isAsked = main !== undefined && isAskedOf(matter, asking, main);
   const isFirst = level === 'stop' && !isAsked;
   // What was asked is wrong: what to do about it comes before the verdict.
-  const isNext = level === 'stop' || (isAsked && first !== undefined && isSame(first, main));
+  const isNext =
+    level === 'stop' ||
+    (isAsked && first !== undefined && (isSame(first, main) || isFound(matter, asking, main)));
   const decided = decidedSaid(deciders);
+  // A question of yes or no hears its answer first.
+  const isAnswer = !isFirst && isYesOrNo(matter, asking);
   // A verdict is left out where what to do has no room beside it.
-  const verdict = all(verdictSaid(matter), (of) => may(of, 0.01));
+  const verdict = all(verdictSaid(matter), (of) => {
+    const said = isActed ? careSaid(of, isNext && !isAnswer) : of;
+    return isAnswer ? must(said) : may(said, 0.01);
+  });
+  const isOwn = isAnsweredOwn(matter, asking);
   const asked = [
     ...all(first ? [first] : [], (of) =>
-      unlessSaid(isFirst ? may(of, isListed(of) ? 2 : 0.4) : must(of)),
+      // An answer of its own comes before what else is wrong; what was only looked up, after it.
+      unlessSaid(isFirst ? may(of, isListed(of) ? 2 : isOwn ? 0.4 : 2.5) : must(of)),
     ),
     ...all(lists, (of) =>
-      isRest(of) ? following(may(of, 0.86), first) : unlessSaid(may(of, isListed(of) ? 1.4 : 1)),
+      isRest(of)
+        ? following(may(of, isListed(first ?? of) ? 0.86 : 1.41), answered.find(isListed))
+        : unlessSaid(may(of, isListed(of) ? 1.4 : 1)),
     ),
   ];
   const [caution, ...cautions] = cautionsFitting(matter);
@@ -56,11 +83,12 @@ export function settled(matter: Matter, asking: string | undefined): readonly Pa
   const beside = findingsTold(matter).filter(({ id }) => !told.has(`finding.${id}`));
   return [
     ...(isFirst ? [...decided, ...verdict] : []),
+    ...(isAnswer ? verdict : []),
     ...asked.slice(0, 1),
-    ...(isNext && !isFirst ? [...decided, ...verdict] : []),
+    ...(isNext && !isFirst ? [...decided, ...(isAnswer ? [] : verdict)] : []),
     ...asked.slice(1),
     ...(level === 'stop' ? dangersSaid(matter, 0, 0.5) : dangersSaid(matter, 1)),
-    ...(isNext ? [] : [...verdict, ...decided]),
+    ...(isNext ? [] : [...(isAnswer ? [] : verdict), ...decided]),
     ...others
       .slice(0, 3)
       .flatMap(({ wrong }) => all(wrong, (of) => unlessSaid(may(of, level === 'stop' ? 0.8 : 3)))),

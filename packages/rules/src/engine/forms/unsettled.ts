@@ -1,6 +1,7 @@
 import type { FindingAnswer } from '../answer/shapes';
-import type { Sayable } from '../words/value';
-import { askedFirst, isRest } from './asking';
+import { message } from '../words/message';
+import { nounOr, type Sayable } from '../words/value';
+import { askedFirst, isAnsweredOwn, isRest, isYesOrNo } from './asking';
 import { askedNext, isOpenFor, nextFact } from './asks';
 import { cautionsFitting } from './caution';
 import { isCertain, limitAt, stuck } from './deciding';
@@ -9,6 +10,17 @@ import { isAnythingTold, type Matter } from './matter';
 import { all, besideDo, dangersSaid, isListed, isRuleWanted, limitOf } from './parts';
 import { defaultSaid, fromToldSaid, reasonSaid, ruleSaid } from './rule';
 import { dangersTold, findingsTold, levelOf, partsOf, tippingAt, verdictSaid } from './verdict';
+
+const isStraddling = (each: Sayable): boolean =>
+  'code' in each && (each.code === 'straddling' || each.code === 'may-fall-short');
+
+/** That there is no answer of yes or no before a fact is known. */
+function openUntil({ topic }: Matter, fact: string): readonly Sayable[] {
+  const asked = topic.facts[fact];
+  // A choice is asked for as a question, which is no name.
+  if (asked?.kind !== 'quantity' || asked.noun === undefined) return [];
+  return [message('open-until', { of: nounOr(asked, fact) })];
+}
 
 /**
  * Where a verdict is open, hangs on something or has nothing against it: what was asked, the verdict,
@@ -67,7 +79,15 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
       : wanted === undefined && !misread
         ? must(each)
         : ifShort(each);
+  // A question of yes or no hears its answer first.
+  const isPlain = level === 'ok' || (level === 'if' && findings.filter(isProviso).length === 1);
+  const yes = isPlain && isYesOrNo(matter, asking) ? all(verdictSaid(matter), must) : [];
+  // What is not known yet is said as that, where no figure at which it tips says so.
+  const isOpenYet = isYesOrNo(matter, asking) && isFirst && tipping.length === 0;
+  const notYet = isOpenYet && !misread && wanted !== undefined ? openUntil(matter, wanted) : [];
   return [
+    ...yes,
+    ...(dangers.length > 0 ? [] : all(notYet, (each) => may(each, 0.015))),
     ...all(misread?.wrong ?? [], must),
     ...all(misread?.todo ? [misread.todo] : [], must),
     // A rule is no answer of this rig’s own: what is dangerous on it comes first.
@@ -85,16 +105,17 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
     ...all(isListOnly ? ruleSaid(matter, asking) : [], (each) => may(each, 0.3)),
     ...all(asked.slice(1), (each) =>
       isRest(each)
-        ? following(may(each, 0.02), asked[0])
+        ? following(may(each, asked[0] && isListed(asked[0]) ? 0.02 : 2.01), asked.find(isListed))
         : may(each, isListOnly ? 2 : isListed(each) ? 1.4 : 1),
     ),
     ...all(isOpen ? reasonSaid(matter, asking) : [], (each) =>
       following(may(each, 1.5), answered.length === 0 ? asked[0] : undefined),
     ),
-    ...all(verdictSaid(matter), hinges),
+    ...(yes.length > 0 ? [] : all(verdictSaid(matter), hinges)),
     ...(care ? besideDo(care.messages.wrong, care.messages.do, 0.78) : []),
     ...(near ? besideDo(near.wrong[0], near.todo, 0.81) : []),
-    ...all(limitOf(matter), (each) => may(each, 2)),
+    // One that may hold or not is what it hangs on.
+    ...all(limitOf(matter), (each) => may(each, isStraddling(each) ? 0.79 : 2)),
     ...(wrong ? [isLate ? ifShort(wrong) : may(wrong, 0.8)] : []),
     ...(sure ? [may(sure, 0.82)] : []),
     // What to do comes before what else there is to know.
@@ -109,8 +130,9 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
     ...(caution ? [warning(may(caution, 0.85))] : []),
     ...(first?.messages.because ? [ifShort(first.messages.because)] : []),
     ...others.slice(0, 5).map((each) => warning(ifShort(each))),
+    // Whoever has an answer needs no way out.
     ...all(isOpen ? defaultSaid(matter, asking) : [], (each) =>
-      may(each, next.length > 0 ? 0.84 : 0.3),
+      isAnsweredOwn(matter, asking) ? ifShort(each) : may(each, next.length > 0 ? 0.84 : 0.3),
     ),
     // After a danger with what to do about it only what there is room for, before further dangers.
     ...all(next, (each) => (dangers.length > 0 ? may(each, 0.05) : must(each))),

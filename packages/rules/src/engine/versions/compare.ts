@@ -28,6 +28,7 @@ const forReading = new Set([
     'noun',
     'plural',
     'exceeded',
+    'supply',
     'short',
     'ask',
     'where',

@@ -19,7 +19,19 @@ const judging = new Set(['limits', 'findings', 'decisions', 'outcomes']);
 /** Keys of an entry that hold words, or what is looked at and never reckoned with. */
 const words = new Set([
   ...['within', 'askedFirst'],
-  ...['label', 'noun', 'plural', 'exceeded', 'short', 'ask', 'where', 'means', 'says', 'words'],
+  ...[
+    'label',
+    'noun',
+    'plural',
+    'exceeded',
+    'supply',
+    'short',
+    'ask',
+    'where',
+    'means',
+    'says',
+    'words',
+  ],
   ...['sentence', 'wrong', 'because', 'do', 'near', 'proviso', 'otherwise', 'open', 'see'],
   ...['source', 'saidOpen'],
 ]);

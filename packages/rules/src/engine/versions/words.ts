@@ -95,6 +95,7 @@ const fieldWords: Readonly<Record<string, string>> = {
   noun: 'its name within a sentence',
   plural: 'whether its short name is more than one thing',
   exceeded: 'whether it is exceeded or goes over',
+  supply: 'whether it falls short or goes over',
   exact: 'whether it is taken as written',
   instead: 'how to know it better',
   asks: 'how much it asks',

@@ -12,21 +12,29 @@ export const askings = {
         says: 'As quoted the insurer pays nothing: {shop.quote} is not above the deductible of {policy.deductible}. Only if more is found behind the panel would a claim pay.',
       },
       {
-        says: 'Claim or pay: {claim.advice}. The repair may come to {cost.range}, and the break-even is {breakEven.range}.',
+        when: 'quote.mayBeUnder',
+        says: 'Read the deductible first: from {shop.quote} on the insurer pays nothing of that quote. Below it, claiming may cost {claim.mayCost}, or save {claim.maySave}.',
+      },
+      {
+        when: 'claims.areMany',
+        says: 'Claim or pay: {claim.advice}. Another claim may cost the policy itself, so ask the agent in general first. The repair may come to {cost.range}, and a claim pays above {breakEven.range}.',
+      },
+      {
+        says: 'Claim or pay: {claim.advice}. The repair may come to {cost.range}, and a claim pays above {breakEven.range}.',
       },
       {
         when: 'claim.surelyCheaper',
-        says: 'Claiming would save you {claim.maySave}; break-even is a repair of {breakEven.range}.',
+        says: 'Claiming would save you {claim.maySave}; a claim pays from a repair of {breakEven.range}.',
       },
       {
         when: 'claim.surelyDearer',
-        says: 'Claiming would cost you {claim.mayCost} more than paying yourself; break-even is a repair of {breakEven.range}.',
+        says: 'Claiming would cost you {claim.mayCost} more than paying yourself; a claim pays from a repair of {breakEven.range}.',
       },
       {
-        says: 'Claiming may cost {claim.mayCost}, or save {claim.maySave}; a repair of {breakEven.range} breaks even.',
+        says: 'Claiming may cost {claim.mayCost}, or save {claim.maySave}: read deductible and premium in the policy before you decide.',
       },
       {
-        says: 'Break-even is a repair of {breakEven.range}: above it claim, below it pay, in between get a shop’s quote first.',
+        says: 'Above a repair of {breakEven.range} claim, below it pay yourself; in between get a shop’s quote first.',
       },
     ],
   },

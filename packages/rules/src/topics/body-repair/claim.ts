@@ -148,6 +148,12 @@ export const claim = part({
     },
   },
   formulas: {
+    'claims.areMany': {
+      label: 'This would not be the first claim',
+      unit: 'yes-no',
+      is: 'given(policy.claimsBefore) && policy.claimsBefore > claims.few',
+      source: policyWording,
+    },
     'damage.isComprehensive': {
       label: 'It is paid under comprehensive',
       unit: 'yes-no',
@@ -222,6 +228,12 @@ export const claim = part({
       label: 'A shop quoted no more than the deductible',
       unit: 'yes-no',
       is: 'known(shop.quote, policy.deductible) && shop.quote <= policy.deductible',
+      source: money,
+    },
+    'quote.mayBeUnder': {
+      label: 'A shop may have quoted no more than the deductible',
+      unit: 'yes-no',
+      is: 'given(shop.quote, policy.deductible) && may(shop.quote <= policy.deductible)',
       source: money,
     },
     'claim.isPriced': {

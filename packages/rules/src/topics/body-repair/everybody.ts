@@ -3,7 +3,7 @@ import type { ForEverybody } from '../../engine/define/shapes';
 /** What is said to all who ask about damage and told next to nothing. */
 export const everybody: Readonly<Record<string, ForEverybody>> = {
   claim: {
-    rule: 'Claim where the repair costs more than the deductible and what the premium rises over the years together; below that, pay.',
+    rule: 'Claim only what costs more than deductible and higher premiums together.',
     because:
       'A collision claim may add {raise.low} to {raise.high} to the premium for {years.low} to {years.high}, where the policy forgives none.',
     look: [],

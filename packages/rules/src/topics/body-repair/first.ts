@@ -38,7 +38,7 @@ export const first = part({
       kind: 'yes-no',
       label: 'Frame, axle, coupler or floor is bent or cracked',
       noun: 'whether frame, axle, coupler or floor is bent or cracked',
-      ask: 'Is anything bent or cracked that carries: A-frame, coupler, frame, axle, floor?',
+      ask: 'Is anything bent or cracked that carries: the frame up to the coupler, axle, floor?',
       where: 'below and in front; look along it; doors that no longer close',
     },
     'services.hurt': {
@@ -164,7 +164,7 @@ export const first = part({
         wrong: 'Cylinders shut, battery and cord off: gas, wiring or brakes are hurt.',
         because: 'Gas finds a spark, a torn wire is one, and a trailer without brakes pushes.',
         do: 'Smell of gas: everybody out first. Have a licensed trade make gas and wires safe first; until then do not tow the trailer.',
-        proviso: 'it reached no gas pipe, wiring or brakes',
+        proviso: 'the damage reached no gas pipe, wiring or brakes',
       },
       stopOpen: 'if',
       unknown: {

@@ -24,7 +24,7 @@ const parts = [byZone, rates, estimate, claim, writeOff, first] as const;
 /** What may the repair cost, is it to be claimed or paid for, and what comes first? */
 export const bodyRepair = ruleSet({
   id: 'body-repair',
-  version: '2.2.0',
+  version: '2.3.0',
   title: 'Body repair',
   question: 'What may the repair cost, is it cheaper claimed or paid for, and what comes first?',
   facts: gather('facts', parts),
@@ -124,7 +124,7 @@ export const bodyRepair = ruleSet({
       source: manual,
     },
     {
-      says: 'Policy and insurer decide what is paid; this sheet is advice on money, not on law.',
+      says: 'Policy and insurer decide what is paid; this is advice on money, not on law.',
       source: policyWording,
       fits: ['finding.write-off', 'finding.release', 'finding.claims-before'],
     },

@@ -6,11 +6,17 @@ export const askings: Readonly<Record<string, Asking>> = {
   freeze: {
     label: 'Does it freeze, and what is to be done?',
     results: ['water.action', 'finding.heat-low', 'finding.water'],
+    says: [
+      {
+        when: 'heat.isEnough',
+        says: '{inside.temperature} inside is enough for water in heated tanks and lines: stay with the furnace on day and night.',
+      },
+    ],
     impliedBy: ['water.state', 'tanks.place', 'trailer.use', 'frost.hours'],
   },
   winterizing: {
     label: 'Is it winterized as it should be?',
-    results: ['finding.water-heater', 'finding.antifreeze', 'limit.blow-out', 'water.action'],
+    results: ['finding.antifreeze', 'finding.water-heater', 'limit.blow-out', 'water.action'],
     impliedBy: ['heater.isolated', 'antifreeze.kind', 'blowout.pressure'],
   },
   stored: {
@@ -21,6 +27,7 @@ export const askings: Readonly<Record<string, Asking>> = {
   },
   gas: {
     label: 'How long does the gas last in the cold?',
+    yesOrNo: true,
     results: ['gas.days', 'furnace.gasNight', 'limit.gas', 'finding.vaporization'],
     impliedBy: ['trip.nights', 'cylinder.fill', 'cylinder.scaleWeight', 'cylinder.spare'],
     says: [
@@ -32,6 +39,7 @@ export const askings: Readonly<Record<string, Asking>> = {
   },
   battery: {
     label: 'Does the battery turn the furnace’s blower through the night?',
+    yesOrNo: true,
     results: ['battery.nights', 'blower.ampHours', 'limit.blower-night', 'finding.recharged'],
     impliedBy: ['furnace.blowerCurrent', 'battery.recharged', 'battery.capacity'],
     says: [

@@ -59,6 +59,12 @@ export const night = part({
       is: `${wetInFrost} && given(furnace.hours, frost.hours) && furnace.hours < frost.hours`,
       source: frostCustom,
     },
+    'heat.isEnough': {
+      label: 'The heat is enough for water in heated tanks, as long as it freezes',
+      unit: 'yes-no',
+      is: `${wetInFrost} && given(inside.temperature, tanks.place) && inside.temperature >= inside.least && tanks.place == 'heated' && !heat.isPaused`,
+      source: frostCustom,
+    },
     'battery.nights': {
       label: 'Days and nights of the blower in the battery, full to the stop line',
       noun: 'how long the battery turns the blower',
@@ -104,6 +110,7 @@ export const night = part({
     furnace: {
       label: 'Furnace',
       short: 'the furnace',
+      supply: true,
       do: 'Stay only in milder weather, or add heat from shore power; drain the water first.',
       near: 'Never turn it down, and drain the water where it is colder.',
       used: 'heat.gas',
@@ -115,6 +122,7 @@ export const night = part({
     'blower-night': {
       label: 'Blower on the battery',
       short: 'the battery',
+      supply: true,
       do: 'Take shore power, a second battery or generator hours outdoors; never turn the heat down.',
       near: 'Charge every day; never turn the heat down.',
       used: 'blower.fromBattery',

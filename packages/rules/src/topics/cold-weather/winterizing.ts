@@ -78,7 +78,8 @@ export const winterizing = part({
       askedBy: ['antifreeze.kind', 'water.state'],
       stop: {
         when: 'antifreeze.isWrong',
-        wrong: 'Only antifreeze of propylene glycol, made for drinking water, goes into the lines.',
+        wrong:
+          'The wrong antifreeze is in the lines: only propylene glycol made for drinking water goes there.',
         because: 'Antifreeze for engines poisons anybody who drinks from that faucet.',
         do: 'Do not use the faucets. Have the lines flushed, and ask the trailer’s maker what must be replaced.',
       },
@@ -103,7 +104,7 @@ export const winterizing = part({
         wrong: 'The water heater is not drained, bypassed and off.',
         because:
           'Its tank bursts in the frost, and an element that comes on dry burns out at once.',
-        do: 'Element and burner off first, let it cool, relieve the pressure, pull the plug, then set the bypass.',
+        do: 'Element and burner off first, let it cool, open its relief valve, pull the plug, then set the bypass.',
       },
       if: {
         when: 'heater.isUntold',

@@ -12,18 +12,20 @@ export const askings = {
         says: 'On the way down the drive holds it, and the brakes have next to nothing to do.',
       },
       {
-        says: 'On the way down the brakes have to get rid of {brakes.power}, as much as {brakes.heaters} room heaters give.',
+        says: 'Do not ride the brakes: on the way down they take up {brakes.power}, the heat of {brakes.heaters} room heaters.',
       },
     ],
   },
   climb: {
     label: 'Does it hold the grade?',
+    yesOrNo: true,
     results: ['power.most', 'grade.power', 'limit.power'],
     impliedBy: ['vehicle.sustainedPower', 'trip.climbSpeed'],
     says: 'The hardest climb takes {power.most} at the wheels.',
   },
   there: {
     label: 'Does it get there?',
+    yesOrNo: true,
     results: ['route.energy', 'limit.energy', 'stops.needed'],
     impliedBy: ['route.legs', 'trip.distance'],
     says: [
@@ -36,6 +38,7 @@ export const askings = {
   },
   tank: {
     label: 'How far does a tank go with the trailer?',
+    yesOrNo: true,
     results: ['tank.toReserve', 'tank.toEmpty', 'fuel.economy', 'fuel.stops'],
     impliedBy: ['vehicle.fuelTank', 'trip.fuel', 'solo.fuelEconomy'],
     says: 'A tank tows {tank.toReserve} with the reserve kept, {tank.toEmpty} to empty.',
@@ -59,6 +62,6 @@ export const askings = {
     label: 'How long do the stops take?',
     results: ['charge.time', 'charge.energy', 'stops.planned'],
     impliedBy: ['charge.power', 'charge.access'],
-    says: 'The planned stops take {charge.time}.',
+    says: 'Plan {charge.time} for charging on the way, unhitching not counted.',
   },
 } satisfies Record<string, Asking>;

@@ -29,6 +29,11 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       says: 'Say {vehicle.usableBattery} can be used, and alone a mile takes {solo.consumption}. With a trailer {range.towing} are left.',
       given: { 'vehicle.usableBattery': '100 kWh', 'solo.consumption': '0.45 kWh/mi' },
     },
+    fromTold: [
+      {
+        says: 'For {trip.distance} with a trailer plan as if they were twice as many; {range.reserve} stays in reserve.',
+      },
+    ],
     otherwise:
       'If you do not know, drive twenty miles with the trailer on, and plan with the miles the display shows.',
   },

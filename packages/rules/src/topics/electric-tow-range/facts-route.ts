@@ -39,11 +39,11 @@ export const routeFacts = part({
         chargeTo: { label: 'Charge to', unit: '%', least: 0, most: 100, required: false },
       },
       label: 'Legs of the route',
-      noun: 'the legs of the route',
-      instead: 'Look up the route leg by leg',
-      ask: 'How far, how fast and how steep is each leg, and how full is the battery charged after each?',
+      noun: 'the stretches of the route',
+      instead: 'Look up the route stretch by stretch',
+      ask: 'How far, how fast and how steep is each stretch, and how full is the battery charged after each?',
       where:
-        'a map with heights and charging places; part a leg where the road turns from up to down',
+        'a map with heights and charging places; part a stretch where the road turns from up to down',
       silent: { value: 'none', says: 'No route was told.', source: custom },
     },
     'trip.distance': {
@@ -54,7 +54,7 @@ export const routeFacts = part({
       label: 'Way as a whole, where it is not told leg by leg',
       noun: 'how far it goes',
       ask: 'How far is the trip?',
-      where: 'a map; taken as level, so leg by leg is better in hills',
+      where: 'a map; taken as level, so stretch by stretch is better in hills',
     },
     'trip.towSpeed': {
       kind: 'quantity',

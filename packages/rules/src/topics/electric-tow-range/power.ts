@@ -102,6 +102,7 @@ export const power = part({
     power: {
       label: 'Power on the hardest climb',
       short: 'the power on the hardest climb',
+      supply: true,
       do: 'Take the climb slower, or plan another road.',
       near: 'Take the climb slower.',
       used: 'power.most',
@@ -119,21 +120,21 @@ export const power = part({
         {
           when: 'drive.isEngineAlone && brakes.power > brakes.many',
           wrong:
-            'On the way down the brakes have to get rid of {brakes.power}, as much as {brakes.heaters} room heaters give.',
+            'Do not ride the brakes: on the way down they take up {brakes.power}, the heat of {brakes.heaters} room heaters.',
           because: 'Brakes that take it alone fade, and then there are none.',
           do: 'Shift down before the top: the gear that climbs it is the gear that goes down it. Brake firmly and briefly, never lightly all the way, and stop to let them cool.',
         },
         {
           when: 'drive.hasEngine && brakes.power > brakes.many',
           wrong:
-            'On the way down the brakes have to get rid of {brakes.power}, as much as {brakes.heaters} room heaters give.',
+            'Do not ride the brakes: on the way down they take up {brakes.power}, the heat of {brakes.heaters} room heaters.',
           because: 'A hybrid’s battery is soon full, and brakes that take it alone fade.',
           do: 'Choose the low or holding gear before the top, so that the engine holds it back. Brake firmly and briefly, never lightly all the way, and stop to let them cool.',
         },
         {
           when: 'brakes.power > brakes.many',
           wrong:
-            'On the way down the brakes have to get rid of {brakes.power}, as much as {brakes.heaters} room heaters give.',
+            'Do not ride the brakes: on the way down they take up {brakes.power}, the heat of {brakes.heaters} room heaters.',
           because:
             'What the battery cannot take they take alone, and brakes that get too hot fade.',
           do: 'Set the strongest holding back before the top, leave room in the battery, go down slowly, brake firmly and briefly, and stop to let them cool.',

@@ -176,6 +176,7 @@ export const route = part({
     energy: {
       label: 'Energy for the route',
       short: 'the energy for the route',
+      supply: true,
       do: 'Plan a stop to charge, or go slower; find the chargers before you leave.',
       near: 'Go five miles an hour slower, and keep clear of detours.',
       used: 'energy.asked',
@@ -194,7 +195,7 @@ export const route = part({
       otherwise: 'The way is told.',
       open: {
         wrong: 'How far the trip goes is not known yet.',
-        do: 'Say how far and how fast, or leg by leg where it goes over hills.',
+        do: 'Say how far and how fast, or stretch by stretch where it goes over hills.',
       },
       source: mechanics,
     },

@@ -136,7 +136,7 @@ export const stops = part({
         when: '!drive.isPlugged && stops.planned > stops.none',
         wrong: 'A stop to charge is planned, and this vehicle has nothing to plug in.',
         because: 'A hybrid without a plug charges from its engine and on the way down alone.',
-        do: 'Plan for fuel instead; the vehicle gets there on that.',
+        do: 'Plan that stop for fuel instead, and the trip anew.',
       },
       open: {
         wrong: 'A stop to charge is planned, and it is not told whether the vehicle has a plug.',

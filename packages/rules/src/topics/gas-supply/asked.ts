@@ -16,6 +16,7 @@ export const askings: Readonly<Record<string, Asking>> = {
   },
   'how-long': {
     label: 'How long does the gas last?',
+    yesOrNo: true,
     results: ['gas.days', 'gas.hours', 'limit.gas'],
     impliedBy: ['trip.nights', 'furnace.input', 'gas.appliances'],
     says: [
@@ -33,14 +34,25 @@ export const askings: Readonly<Record<string, Asking>> = {
   },
   starves: {
     label: 'Does the cylinder keep up in the cold?',
+    yesOrNo: true,
     results: ['finding.vaporization', 'vapor.rule'],
+    says: [
+      {
+        when: 'cold.isCompared',
+        says: 'By a rule of thumb one such cylinder gives {vapor.rule} in that cold; {demand.lasting} is drawn.',
+      },
+    ],
     impliedBy: ['outside.temperature'],
   },
   left: {
     label: 'How much gas is left?',
     results: ['gas.aboard', 'finding.gas-left'],
     impliedBy: ['cylinder.scaleWeight', 'cylinder.tare', 'tank.gauge', 'cylinder.fill'],
-    says: 'There are {gas.aboard} of propane aboard.',
+    says: [
+      { when: 'gas.isAboard', says: 'There are {gas.aboard} of propane aboard.' },
+      { when: 'gas.isOpen', says: 'How much gas is left cannot be told from that.' },
+      { says: 'There are {gas.aboard} of propane aboard.' },
+    ],
   },
   pipe: {
     label: 'Do pipe, hose and regulator carry it?',

@@ -28,6 +28,24 @@ import { pipes } from './pipes';
 
 const assumed = {
   formulas: {
+    'gas.isAboard': {
+      label: 'There is gas aboard',
+      unit: 'yes-no',
+      is: 'gas.aboard > 0',
+      source: custom,
+    },
+    'gas.isOpen': {
+      label: 'Whether there is any gas aboard is open',
+      unit: 'yes-no',
+      is: 'may(gas.aboard > 0) && may(gas.aboard <= 0)',
+      source: custom,
+    },
+    'cold.isCompared': {
+      label: 'What the cylinder gives in the cold can be held against what is drawn',
+      unit: 'yes-no',
+      is: 'vapor.rule > 0 && demand.lasting > 0',
+      source: house,
+    },
     'assumed.allDay': {
       label: 'An appliance has no hours told',
       unit: 'yes-no',
@@ -58,7 +76,7 @@ const parts = [
 /** Will the gas last and flow, and may this appliance be connected here? */
 export const gasSupply = ruleSet({
   id: 'gas-supply',
-  version: '4.0.0',
+  version: '4.1.0',
   title: 'Gas supply',
   question: 'Will the gas last and flow fast enough, and may this appliance be connected here?',
   facts: gather('facts', parts),
@@ -136,7 +154,7 @@ export const gasSupply = ruleSet({
     {
       says: 'Portable gas appliances burn in the open air only, and never heat a sleeping space.',
       source: manual,
-      fits: ['finding.burns-indoors', 'limit.gas'],
+      fits: ['finding.burns-indoors', 'gas.appliances'],
     },
     {
       says: 'After every connection, test for leaks with solution, never with a flame.',
@@ -146,7 +164,7 @@ export const gasSupply = ruleSet({
     {
       says: 'Have a gas alarm and a carbon monoxide alarm that work, within the dates on their backs.',
       source: alarmDates,
-      fits: ['finding.alarms', 'furnace.input'],
+      fits: ['finding.alarms', 'limit.gas', 'furnace.input'],
     },
     {
       says: 'Heed the dates of cylinders and hoses; shut the cylinders for travel.',
@@ -164,7 +182,7 @@ export const gasSupply = ruleSet({
       fits: ['limit.pipe', 'limit.regulator', 'limit.hose', 'finding.pipe-material'],
     },
     {
-      says: 'Data plate and manual of that very appliance win over this sheet; it is advice, not approval.',
+      says: 'Data plate and manual of that very appliance win; this is advice, not approval.',
       source: manual,
     },
   ],

@@ -13,6 +13,10 @@ export const askings: Readonly<Record<string, Asking>> = {
     ],
     says: [
       {
+        when: 'mount.tooFar',
+        says: 'No ball mount is made for so much between ball and receiver.',
+      },
+      {
         when: 'mount.dropsLevel',
         says: 'Take a ball mount with {mount.dropToBuy} of drop. The trailer then stands level.',
       },
@@ -45,7 +49,13 @@ export const askings: Readonly<Record<string, Asking>> = {
   },
   bars: {
     label: 'Which bars, and how are they set?',
-    results: ['bars.restored', 'finding.bar-setting', 'fender.highest', 'limit.spring-bars'],
+    results: [
+      'bars.restored',
+      'finding.bars-strong',
+      'finding.bar-setting',
+      'fender.highest',
+      'limit.spring-bars',
+    ],
     impliedBy: [
       'vehicle.fenderTight',
       'vehicle.fenderSlack',
@@ -54,7 +64,9 @@ export const askings: Readonly<Record<string, Asking>> = {
       'hitch.barsLeast',
     ],
     says: [
-      { says: 'The bars take back {bars.restored} of the front’s lift.' },
+      {
+        says: 'Of what hitching lifts the front the bars take back {bars.restored}; {setting.least} to {setting.most} is wanted.',
+      },
       {
         says: 'With the bars set, the front fender stands at {fender.highest} or lower, and not below {vehicle.fenderUnhitched}.',
       },
@@ -62,9 +74,17 @@ export const askings: Readonly<Record<string, Asking>> = {
   },
   ball: {
     label: 'Which ball does it take?',
-    results: ['ball.least', 'finding.ball-size', 'finding.ball-class', 'finding.coupler-class'],
+    results: ['ball.least', 'finding.coupler-class', 'finding.ball-class', 'finding.ball-size'],
     impliedBy: ['hitch.ballSize', 'trailer.couplerSize', 'trailer.gvwr'],
-    says: 'The trailer takes a ball of {ball.least} at least, and always the size stamped on its coupler.',
+    says: [
+      {
+        when: 'coupler.isSmall',
+        says: 'No smaller ball: a trailer of {trailer.gvwr} takes {ball.least} at least, and the coupler is what is wrong.',
+      },
+      {
+        says: 'The trailer takes a ball of {ball.least} at least, and always the size stamped on its coupler.',
+      },
+    ],
   },
   room: {
     label: 'Does it clear in a turn, and does the tailgate open?',

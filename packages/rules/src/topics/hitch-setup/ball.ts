@@ -55,6 +55,12 @@ export const ball = part({
       is: 'trailer.gvwr <= class.thirdMost',
       source: ballClasses,
     },
+    'coupler.isSmall': {
+      label: 'The coupler is too small for the trailer’s class',
+      unit: 'yes-no',
+      is: 'given(trailer.couplerSize, trailer.gvwr) && trailer.couplerSize < coupler.least',
+      source: ballClasses,
+    },
     'coupler.least': {
       label: 'Least coupler for the trailer’s class',
       noun: 'the least coupler of its class',
@@ -101,7 +107,7 @@ export const ball = part({
       stop: {
         when: 'trailer.couplerSize < coupler.least',
         wrong:
-          'The coupler is too small for {trailer.gvwr} gross. That coupler takes a ball of {trailer.couplerSize}; such a trailer takes {coupler.least} at least.',
+          'The coupler is too small for {trailer.gvwr} gross: it takes a ball of {trailer.couplerSize}, and {coupler.least} is the least.',
         because:
           'It is the coupler that is wrong here, not the ball: a smaller ball to suit it would be wrong too.',
         do: 'Have a coupler of the right class fitted by somebody who may weld on that frame.',

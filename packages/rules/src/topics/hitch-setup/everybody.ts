@@ -3,7 +3,7 @@ import type { ForEverybody } from '../../engine/define/shapes';
 /** What is said to all who ask of their hitch and told next to nothing. */
 export const everybody: Readonly<Record<string, ForEverybody>> = {
   mount: {
-    rule: 'Measure the coupler with the trailer level, and the receiver with everything loaded and hitched. The drop is the receiver’s height plus the ball’s own, less the coupler’s.',
+    rule: 'Copy no other height. Measure the coupler with the trailer level, and the receiver, the square tube under the bumper, with everything loaded. The drop is the receiver’s height plus the ball’s own, less the coupler’s.',
     because:
       'Each vehicle sags in its own way under the tongue, so the drop on another one is no guide.',
     look: [],
@@ -35,7 +35,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     },
     clauses: { 'vehicle.fenderTight': 'the fender stands at {value} with the bars set' },
     otherwise:
-      'If you are not sure, take bars whose band holds the loaded tongue, and have a shop set them the first time.',
+      'If you are not sure, take bars whose rating holds the loaded tongue, and have a shop set them the first time.',
   },
   ball: {
     rule: 'Read the size stamped on the coupler, and take a ball of exactly that size. Ball, mount and coupler must each be rated for the trailer’s own maximum.',
@@ -48,7 +48,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     otherwise: 'If you cannot read the size, try no ball: ask the coupler’s maker or a shop.',
   },
   room: {
-    rule: 'At a right angle the corner of the trailer must clear the bumper, and the open tailgate whatever stands on the A-frame.',
+    rule: 'At a right angle the corner of the trailer must clear the bumper, and the open tailgate whatever stands on the trailer’s nose.',
     because: 'In a tight turn on a slope there is less room than on the flat.',
     look: [],
     otherwise:

@@ -17,7 +17,7 @@ export const heightFacts = part({
       noun: 'the coupler’s height',
       instead: 'Measure the coupler with the trailer level',
       ask: 'With the trailer level, how high above the road is the top of the ball inside the coupler?',
-      where: `the label on that trailer’s A-frame, or ${tape}`,
+      where: `the label by that trailer’s coupler, or ${tape}`,
       means: 'Level the trailer by its floor or its frame, not by eye.',
     },
     'hitch.receiverHeightEmpty': {
@@ -177,7 +177,7 @@ export const barFacts = part({
     'trailer.frontBehindBall': {
       ...length,
       label: 'Trailer’s front wall behind the ball',
-      ask: 'How far behind the ball is the trailer’s front wall, or a box as wide on the A-frame?',
+      ask: 'How far behind the ball is the trailer’s front wall, or a box as wide on its nose?',
       where: tape,
     },
     'vehicle.tailgateReach': {
@@ -189,7 +189,7 @@ export const barFacts = part({
     'trailer.jackBehindBall': {
       ...length,
       label: 'Jack behind the ball',
-      ask: 'How far behind the ball does the first tall thing on the A-frame stand, such as the jack?',
+      ask: 'How far behind the ball does the first tall thing on the trailer’s nose stand, such as the jack?',
       where: tape,
     },
   },

@@ -66,7 +66,14 @@ const borrowed = {
       askedBy: ['trailer.measuredTongueWeight', 'trailer.dryTongueWeight'],
     },
     'extension-rating': rigTrade.findings['extension-rating'],
-    'ball-size': rigTrade.findings['ball-size'],
+    'ball-size': {
+      ...rigTrade.findings['ball-size'],
+      stop: {
+        ...rigTrade.findings['ball-size'].stop,
+        // Here the coupler may be what is wrong.
+        do: 'Ball and coupler must be of one size before it moves: the one that the trailer’s weight takes.',
+      },
+    },
     'distribution-allowed': rigTrade.findings['distribution-allowed'],
   },
 };
@@ -90,7 +97,7 @@ const parts = [
 /** Which ball mount carries this trailer level behind this vehicle, and will the hitch do as it is set? */
 export const hitchSetup = ruleSet({
   id: 'hitch-setup',
-  version: '5.0.3',
+  version: '5.1.0',
   title: 'Hitch setup',
   question:
     'Which ball mount carries this trailer level behind this vehicle, loaded for the road, and will the hitch do as it is set?',

@@ -85,7 +85,7 @@ export const ready = part({
       stop: {
         when: 'latch.isOff',
         wrong: 'The coupling is not shut and pinned.',
-        do: 'Do not move. Shut the latch, pin it, clip the receiver’s pin, and lift once with the jack to prove it.',
+        do: 'Do not move. Shut the latch, pin it, clip the receiver’s pin, then lift the tongue with the jack: the vehicle must rise with it.',
       },
       open: {
         wrong: 'Whether the coupling is shut and pinned is not known.',
@@ -129,7 +129,7 @@ export const ready = part({
       askedWhen: 'breakaway.isNeeded',
       stop: {
         when: 'breakaway.isOff',
-        wrong: 'The breakaway cable is not on the vehicle.',
+        wrong: 'The breakaway cable is not hooked to the vehicle itself.',
         because: 'If the trailer comes loose, nothing brakes it.',
         do: 'Clip it to a point of its own.',
       },
@@ -153,14 +153,14 @@ export const ready = part({
       askedBy: ['hitch.torqued'],
       care: {
         when: "hitch.torqued == 'no'",
-        wrong: 'Ball nut and head have not been torqued.',
+        wrong: 'Ball nut and hitch bolts have not been tightened with a torque wrench.',
         do: 'Have it done by the maker’s table before the trip, and again after the first miles.',
       },
       open: {
-        wrong: 'Whether ball nut and head were torqued is not known.',
+        wrong: 'Whether ball nut and hitch bolts were tightened with a torque wrench is not known.',
         do: 'Have it done by the maker’s table.',
       },
-      otherwise: 'Ball nut and head were torqued.',
+      otherwise: 'Ball nut and hitch bolts were tightened with a torque wrench.',
       source: makersRating,
     },
   },

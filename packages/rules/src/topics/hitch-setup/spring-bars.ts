@@ -69,7 +69,7 @@ export const springBars = part({
           all: [{ fact: 'bars.wanted', operator: 'lessThan', value: { fact: 'bars.least' } }],
         },
         wrong: 'These bars are too strong for this tongue.',
-        do: 'They hardly bend, and jar the receiver and the A-frame. Take bars whose band holds the tongue.',
+        do: 'They hardly bend, and jar receiver and frame. First get weaker bars: their label must have {bars.wanted} within its range.',
       },
       open: { wrong: 'These bars may be too strong for this tongue.', do: 'Weigh the tongue.' },
       otherwise: 'The bars are not too strong for this tongue.',
@@ -137,14 +137,14 @@ export const barSetting = part({
           ],
         },
         wrong: 'The bars press the front lower than it stood before hitching.',
-        do: 'That unloads the rear tires and strains hitch and frame. Give the chains a link, or take out tilt, and measure again.',
+        do: 'That unloads the rear tires and strains hitch and frame. Slacken the bars a step, as the hitch’s maker says, and measure again.',
       },
       care: {
         when: {
           all: [{ fact: 'bars.restored', operator: 'lessThan', value: { fact: 'setting.least' } }],
         },
-        wrong: 'The bars take back less of the front’s lift than is wanted.',
-        do: 'One link shorter, or more tilt of the head, as the hitch’s maker says; then measure again.',
+        wrong: 'The bars press the front down again by less than is wanted.',
+        do: 'With the right bars on, set them a step tighter, as the hitch’s maker says, and measure again.',
       },
       open: {
         wrong: 'How much the bars take back is not known well enough.',

@@ -1,10 +1,10 @@
 import type { Asking, Called } from '../../engine/define/shapes';
 
 const burning =
-  'The furnace’s blower runs {furnace.blowerHours} to the stop line. Counted as burning {furnace.usual} of the time, that is {furnace.clockHours} by the clock.';
+  'The furnace’s blower runs {furnace.blowerHours}, down to what must stay in the battery. Counted as burning {furnace.usual} of the time, that is {furnace.clockHours} by the clock.';
 
 const blower =
-  'The furnace’s blower runs {furnace.blowerHours} to the stop line; on and off, that is {furnace.clockHours} by the clock.';
+  'The furnace’s blower runs {furnace.blowerHours}, down to what must stay in the battery. On and off, that is {furnace.clockHours} by the clock.';
 
 /** What people ask of the battery; the first that is told of is answered first. */
 export const askings: Readonly<Record<string, Asking>> = {
@@ -15,7 +15,7 @@ export const askings: Readonly<Record<string, Asking>> = {
     says: [
       {
         when: 'monitor.isTold',
-        says: 'The battery is {battery.stateOfCharge} full, if the panel counts amps in and out through a shunt. A panel that guesses from the voltage is right only after hours of rest.',
+        says: 'The battery is {battery.stateOfCharge} full, if the panel counts what goes in and out. A panel that guesses from the voltage is right only after hours of rest.',
       },
       {
         when: 'rested.isPast',
@@ -26,14 +26,22 @@ export const askings: Readonly<Record<string, Asking>> = {
         says: 'If nothing charged it or drew on it for {rest.needed}, it is {charge.rested} full; {stop.stateOfCharge} must stay in it.',
       },
       {
+        when: 'charge.isFlat',
+        says: 'From {battery.voltage} the charge cannot be told: half full and full, lithium reads nearly alike. Charge it full before you count on it; a monitor that counts says how full it is.',
+      },
+      {
         when: 'charge.isVague',
-        says: 'So read, {battery.voltage} may mean {battery.stateOfCharge} full. Switch charger and loads off for {rest.needed}, and read it again. A monitor that counts says it at once.',
+        says: 'From {battery.voltage}, read like that, the charge cannot be told. Before you count on it, switch charger and everything else off for {rest.needed}, and read it again. A monitor that counts says it at once.',
+      },
+      {
+        says: 'The battery is {battery.stateOfCharge} full; {stop.stateOfCharge} must stay in it.',
       },
       { says: 'The battery is {battery.stateOfCharge} full.' },
     ],
   },
   wire: {
     label: 'Which wire and which fuse?',
+    yesOrNo: true,
     results: ['wire.drop', 'wire.longest', 'wire.ampacity', 'limit.wire', 'limit.fuse'],
     impliedBy: ['wire.gauge', 'wire.length', 'wire.fuse', 'wire.current'],
     says: [
@@ -46,36 +54,47 @@ export const askings: Readonly<Record<string, Asking>> = {
   },
   charger: {
     label: 'Is the charger right, and how long does it take?',
+    yesOrNo: true,
     results: ['recharge.hours', 'limit.recharge', 'limit.charge-current', 'limit.charge-voltage'],
     impliedBy: ['charger.current', 'charger.volts', 'charger.hours'],
     says: 'To full it takes {recharge.hours}.',
   },
   'how-long': {
     label: 'How long does it run that?',
+    yesOrNo: true,
     results: ['steady.hoursToStop', 'steady.hoursToEmpty', 'limit.steady-run'],
     impliedBy: ['steady.power', 'steady.hours'],
     says: [
-      { says: 'The battery runs that for {steady.hoursToStop}, down to its stop line.' },
+      { says: 'The battery runs that for {steady.hoursToStop}, down to what must stay in it.' },
       { says: blower },
     ],
   },
   stored: {
     label: 'How long may it stand?',
+    yesOrNo: true,
     results: ['storage.lasts', 'limit.storage'],
     impliedBy: ['storage.draw', 'storage.days'],
-    says: 'Standing, it is at its stop line after {storage.lasts}.',
+    says: 'Standing, the battery is down to what must stay in it after {storage.lasts}.',
   },
   day: {
     label: 'Does it carry a day, and is the sun enough?',
+    yesOrNo: true,
     results: ['battery.days', 'day.deepest', 'day.ampHours', 'day.offered', 'limit.day'],
     impliedBy: ['loads.dc', 'loads.ac', 'solar.power'],
     says: [
       {
         when: 'day.isSunny',
-        says: 'A day takes {day.ampHours}, and sun and chargers offer {day.offered}. At the lowest {day.deepest} are missing of {battery.usable} that may be taken.',
+        says: 'A day takes {day.ampHours}, and sun and chargers give {day.offered} back. So the battery lasts {battery.days}, down to what must stay in it.',
       },
       {
-        says: 'A day takes {day.ampHours}; at the lowest {day.deepest} are missing of {battery.usable} that may be taken.',
+        when: 'day.isSunny',
+        says: 'A day takes {day.ampHours}, and sun and chargers offer {day.offered}. At the lowest {day.deepest} are out of the battery, and {battery.usable} may be.',
+      },
+      {
+        says: 'A day takes {day.ampHours}, so the battery lasts {battery.days}, down to what must stay in it.',
+      },
+      {
+        says: 'A day takes {day.ampHours}; at the lowest {day.deepest} are out of the battery, and {battery.usable} may be.',
       },
       { says: 'A day takes {day.ampHours} from the battery.' },
     ],
@@ -88,6 +107,7 @@ export const askings: Readonly<Record<string, Asking>> = {
   },
   inverter: {
     label: 'Is the inverter right for this battery?',
+    yesOrNo: true,
     results: [
       'inverter.current',
       'limit.discharge-current',

@@ -1,7 +1,7 @@
 import type { ForEverybody } from '../../engine/define/shapes';
 
 const howFull: ForEverybody = {
-  rule: 'At rest a lead battery is half full at about twelve and a quarter volts; below that charge it the same day. Read lithium on a monitor with a shunt: its voltage says almost nothing.',
+  rule: 'At rest a lead battery is half full at about twelve and a quarter volts; below that charge it the same day. Read lithium on a monitor that counts what goes in and out: its voltage says almost nothing.',
   because: 'On the charger it reads too high, with lamps on too low.',
   look: ['battery.voltage'],
   given: {
@@ -19,6 +19,9 @@ const howFull: ForEverybody = {
         'battery.reading': 'at-rest',
         'battery.rested': '12 h',
       },
+    },
+    {
+      says: 'From {battery.voltage} nobody can tell how full the battery is: two tenths of a volt are a quarter of the charge. Read it on a meter, to the hundredth, after a night with nothing on.',
     },
   ],
   otherwise:

@@ -62,7 +62,7 @@ const parts = [
 /** How full is the battery, will it carry the day, and are charger, wire and fuse right for it? */
 export const houseBattery = ruleSet({
   id: 'house-battery',
-  version: '3.0.0',
+  version: '3.1.0',
   title: 'House battery',
   question:
     'How full is the house battery, will it carry the day, and are charger, wire and fuse right for it?',
@@ -137,7 +137,13 @@ export const houseBattery = ruleSet({
     {
       says: 'Flooded batteries give off hydrogen: vent them, no spark or flame, eyes and hands covered.',
       source: makersManual,
-      fits: ['finding.vent', 'limit.charge-voltage', 'limit.recharge', 'finding.dead-cell'],
+      fits: [
+        'battery.chemistry!=lifepo4',
+        'finding.vent',
+        'limit.charge-voltage',
+        'limit.recharge',
+        'finding.dead-cell',
+      ],
     },
     {
       says: 'Never equalize AGM or gel unless the maker says so.',
@@ -170,7 +176,7 @@ export const houseBattery = ruleSet({
       fits: ['limit.day', 'limit.steady-run', 'finding.day-balance'],
     },
     {
-      says: 'The manuals of that very battery, charger and inverter win over this sheet; this is advice, not approval.',
+      says: 'The manuals of that very battery, charger and inverter win; this is advice, not approval.',
       source: makersManual,
     },
   ],

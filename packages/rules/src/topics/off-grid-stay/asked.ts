@@ -5,28 +5,37 @@ import { withFurnace } from '../../trade/battery/blower';
 export const askings: Readonly<Record<string, Asking>> = {
   days: {
     label: 'How many days, and what ends them?',
+    yesOrNo: true,
     results: ['stay.longest', 'runs-out', 'limit.fresh-water', 'limit.gray-tank'],
     impliedBy: ['stay.days', 'water.daily', 'water.freshTank', 'water.grayTank'],
     says: [
-      { when: 'ends.isGray', says: 'You can stay {stay.longest}, then the gray tank is full.' },
-      { when: 'ends.isFresh', says: 'You can stay {stay.longest}, then the fresh water is gone.' },
-      { when: 'ends.isBlack', says: 'You can stay {stay.longest}, then the black tank is full.' },
+      { when: 'ends.isGray', says: 'The gray tank is full after {stay.longest}, before all else.' },
+      {
+        when: 'ends.isFresh',
+        says: 'The fresh water is gone after {stay.longest}, before all else.',
+      },
+      {
+        when: 'ends.isBlack',
+        says: 'The black tank is full after {stay.longest}, before all else.',
+      },
       {
         when: 'ends.isBattery',
-        says: 'You can stay {stay.longest}, then the battery is at its stop line.',
+        says: 'The battery is down to what must stay in it after {stay.longest}, before all else.',
       },
-      { when: 'ends.isGas', says: 'You can stay {stay.longest}, then the gas is gone.' },
-      { says: 'You can stay {stay.longest} until the first thing runs out or is full.' },
+      { when: 'ends.isGas', says: 'The gas is gone after {stay.longest}, before all else.' },
+      { says: 'The first thing runs out or is full after {stay.longest}.' },
     ],
   },
   battery: {
     label: 'Does the battery last, with the sun there is?',
+    yesOrNo: true,
     results: ['battery.lasts', 'battery.loss', 'limit.battery', 'limit.night'],
     impliedBy: ['battery.dayDrawn', 'battery.capacity', 'solar.power', 'loads.dc', 'loads.ac'],
     says: 'The battery lasts {battery.lasts}; it loses {battery.loss} a day.',
   },
   gas: {
     label: 'Does the gas last?',
+    yesOrNo: true,
     results: ['gas.lasts', 'gas.perDay', 'limit.gas'],
     impliedBy: ['gas.dayUsed', 'cylinder.fill', 'furnace.input'],
     says: [
@@ -44,7 +53,10 @@ export const askings: Readonly<Record<string, Asking>> = {
     impliedBy: ['water.grayAhead', 'water.blackAhead', 'trailer.measuredTongueWeight'],
     says: [
       {
-        says: 'With {trailer.freshWater} of fresh water the trailer weighs {trailer.arriving} on the way there. On the way home it weighs {trailer.leaving}, as the tanks then are. Where the site has water, fill there.',
+        says: 'Where the site has water, carry little and fill there. With {trailer.freshWater} of fresh water the trailer weighs {trailer.arriving} on the way there, and {trailer.leaving} going home with its waste. The most allowed is {trailer.gvwr}.',
+      },
+      {
+        says: 'Where the site has water, carry little and fill there. With {trailer.freshWater} of fresh water the trailer weighs {trailer.arriving} on the way there, and {trailer.leaving} going home with its waste.',
       },
       {
         says: 'With the tanks as they are after the stay the trailer weighs {trailer.leaving}.',

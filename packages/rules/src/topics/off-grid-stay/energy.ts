@@ -130,6 +130,7 @@ export const energy = part({
     battery: {
       label: 'Battery over the stay',
       short: 'the battery',
+      supply: true,
       do: 'Move into the sun, charge a while every day, or carry a second battery.',
       near: 'Charge a little every day, and watch the monitor.',
       used: 'battery.forStay',
@@ -147,6 +148,7 @@ export const energy = part({
     night: {
       label: 'Battery over one night',
       short: 'the battery by the end of the night',
+      supply: true,
       do: 'Carry a second battery: more sun does not help a short night.',
       near: 'One gray morning ends it: charge before dark, or carry a second battery.',
       used: 'day.deepest',
@@ -158,8 +160,9 @@ export const energy = part({
     gas: {
       label: 'Gas',
       short: 'the gas',
+      supply: true,
       do: 'Have the cylinders filled, or carry one more; never turn the heat down.',
-      near: 'Have one filled on the way: a colder night takes more.',
+      near: 'A colder night takes more: know before you leave where a cylinder is filled near there.',
       used: 'gas.forStay',
       limit: 'gas.counted',
       margin: 'margin.gas',

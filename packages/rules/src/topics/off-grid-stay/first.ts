@@ -129,7 +129,7 @@ export const first = part({
         fresh: { by: 'fresh.days', says: 'the fresh water is gone' },
         gray: { by: 'gray.days', says: 'the gray tank is full' },
         black: { by: 'black.lasts', says: 'the black tank is full' },
-        battery: { by: 'battery.lasts', says: 'the battery is at its stop line' },
+        battery: { by: 'battery.lasts', says: 'the battery is down to what must stay in it' },
         gas: { by: 'gas.lasts', says: 'the gas is gone' },
       },
       source: balance,

@@ -111,7 +111,7 @@ const parts = [
 /** How many days without hookups, what ends them, and what stretches them? */
 export const offGridStay = ruleSet({
   id: 'off-grid-stay',
-  version: '5.0.0',
+  version: '5.1.0',
   title: 'Off-grid stay',
   question:
     'How many days without hookups, what runs out or is full first, and what stretches it most?',
@@ -143,7 +143,7 @@ export const offGridStay = ruleSet({
     stop: {
       id: 'does-not-last',
       words: 'does not last',
-      sentence: 'Supplies and tanks do not last the stay.',
+      sentence: 'The stay does not work so.',
     },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },
@@ -216,7 +216,7 @@ export const offGridStay = ruleSet({
       fits: ['finding.frost-aboard'],
     },
     {
-      says: 'This is advice, not approval: gauges, scale and the makers’ manuals win over this sheet.',
+      says: 'This is advice, not approval: gauges, scale and the makers’ manuals win.',
       source: manual,
     },
   ],

@@ -67,6 +67,7 @@ export const water = part({
     'fresh-water': {
       label: 'Fresh water',
       short: 'the fresh water',
+      supply: true,
       do: 'Fill up on the way through the stay, or go home sooner.',
       near: 'Take a jug of drinking water more, and read the gauge each evening.',
       used: 'fresh.needed',

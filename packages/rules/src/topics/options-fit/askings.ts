@@ -4,6 +4,7 @@ import type { Asking } from '../../engine/define/shapes';
 export const askings = {
   rig: {
     label: 'What does the build do behind the vehicle?',
+    yesOrNo: true,
     results: ['trailer.loaded', 'tongue.loaded', 'limit.trailer-weight', 'limit.payload'],
     impliedBy: ['vehicle.maxTrailerWeight', 'vehicle.placardPayload', 'vehicle.maxTongueCarried'],
     says: [
@@ -40,6 +41,7 @@ export const askings = {
     label: 'Which floor plans have all of it?',
     usual: true,
     results: ['models', 'finding.wishes-offered', 'yard.plans'],
+    impliedBy: ['vehicle.maxTrailerWeight'],
   },
   since: {
     label: 'Since when is it standard, and why?',

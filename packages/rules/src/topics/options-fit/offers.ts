@@ -174,7 +174,10 @@ export const offers = part({
         do: 'Tell the buyer before ordering.',
       },
       otherwise: 'Nothing has to be ordered beside what is wanted.',
-      open: { wrong: 'Something may come along that was not asked for.' },
+      open: {
+        wrong: 'Something may come along that was not asked for.',
+        do: 'Read on the order sheet what comes along, before you order.',
+      },
       source: propositions,
     },
     'comes-anyway': {

@@ -4,6 +4,7 @@ import type { Asking } from '../../engine/define/shapes';
 export const askings = {
   tongue: {
     label: 'What does it do to the tongue?',
+    yesOrNo: true,
     results: ['added.tongue', 'tongue.after', 'share.after', 'finding.tongue-lightened'],
     impliedBy: ['addon.ahead', 'trailer.measuredTongueWeight'],
     says: [
@@ -18,18 +19,21 @@ export const askings = {
   },
   water: {
     label: 'How long do the tanks last with it?',
+    yesOrNo: true,
     results: ['fresh.daysAfter', 'gray.daysAfter', 'black.daysAfter', 'finding.water'],
     impliedBy: ['addon.waterDaily'],
     says: 'With the new part fresh water lasts {fresh.daysAfter}, and the black tank fills in {black.daysAfter}.',
   },
   circuit: {
     label: 'Does the circuit carry it?',
+    yesOrNo: true,
     results: ['circuit.load', 'limit.circuit'],
     impliedBy: ['circuit.breaker', 'circuit.alreadyOn'],
     says: 'With it {circuit.load} flow where the breaker lets {circuit.limit} through for that time.',
   },
   battery: {
     label: 'Does the battery carry it through the day?',
+    yesOrNo: true,
     results: ['added.ampHours', 'energy.after', 'usable.after', 'energy.days', 'limit.battery-day'],
     impliedBy: ['addon.hours', 'battery.dayDrawn', 'addon.capacity', 'addon.panelPower'],
     says: 'The new part takes {added.ampHours} a day. A day then takes {energy.after} of the {usable.after} that the battery gives.',
@@ -42,6 +46,7 @@ export const askings = {
   },
   holds: {
     label: 'May it hang there?',
+    yesOrNo: true,
     results: ['mount.load', 'limit.mount', 'finding.unrated'],
     impliedBy: ['addon.heldBy', 'mount.rating'],
     says: 'What holds it feels {mount.load}, as what moves with the road counts for more than its weight.',
@@ -51,7 +56,7 @@ export const askings = {
     usual: true,
     results: ['fitting.needs', 'fitting.judged'],
     impliedBy: ['addon.kind', 'fitting.planned'],
-    says: 'Who may fit it: {fitting.needs}.',
+    says: 'Fitting it is for {fitting.needs}.',
   },
   warranty: {
     label: 'Does it end the warranty?',

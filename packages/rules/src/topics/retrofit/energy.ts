@@ -151,6 +151,7 @@ export const energy = part({
     'battery-day': {
       label: 'A day without sun',
       short: 'the battery',
+      supply: true,
       do: 'Use less of what keeps nobody warm or well, or add battery and charging first.',
       near: 'Plan to charge every day.',
       used: 'energy.after',

@@ -108,7 +108,7 @@ export const judgedTable: Decision = {
     'seal-and-watch': {
       label: 'seal it and watch it',
       level: 'care',
-      says: 'That is a hole in the roof by own hands.',
+      says: 'You would make the hole in the roof yourself.',
       because:
         'What holds a screw there stands on the trailer maker’s drawing; the rest is thin board.',
       do: 'Screw only where the trailer maker’s drawing allows, with the sealant that the roof’s maker names, and look after the first rain.',

@@ -105,7 +105,8 @@ export const fitting = part({
         because:
           'At cylinder pressure a burner made for the regulator’s low pressure throws flames.',
         do: 'Read the plate at its inlet; ask it as a question of gas supply before anything is joined.',
-        proviso: 'it is connected at the pressure its own plate asks for and leak-tested',
+        proviso:
+          'the appliance is connected at the pressure its own plate asks for and leak-tested',
       },
       otherwise: 'No gas is touched.',
       open: {

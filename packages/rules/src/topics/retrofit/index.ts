@@ -122,7 +122,7 @@ const parts = [
 /** May this be added, who may fit it, and what does it do to weight, battery and tanks? */
 export const retrofit = ruleSet({
   id: 'retrofit',
-  version: '4.0.0',
+  version: '4.1.0',
   title: 'Add-ons and retrofits',
   question:
     'May this be added, who may fit it, and what does it do to tongue, axles, battery, circuit and tanks?',
@@ -209,7 +209,7 @@ export const retrofit = ruleSet({
       fits: ['finding.fitting', 'finding.gas-connection', 'finding.outlet', 'limit.circuit'],
     },
     {
-      says: 'The manuals of that very trailer and add-on win over this sheet; it is advice, not approval.',
+      says: 'The manuals of that very trailer and add-on win; this is advice, not approval.',
       source: makersRating,
     },
     {
@@ -239,7 +239,7 @@ export const retrofit = ruleSet({
     {
       says: 'Every hole in roof or wall leaks one day: use the right sealant, and look twice a year.',
       source: custom,
-      fits: ['finding.reversible'],
+      fits: ['finding.reversible', 'touches.roof'],
     },
     {
       says: 'Ask about the warranty in writing before the work, not after.',

@@ -107,7 +107,7 @@ export const mains = part({
         {
           when: 'inverter.isUntold',
           wrong: 'How many watts the inverter carries is not known yet.',
-          do: 'Read its lasting and its starting power from its plate.',
+          do: 'Read on the inverter’s plate what it gives for long and at the start, and on the new part’s what that takes.',
           proviso: 'the inverter carries it, its start included',
         },
       ],

@@ -116,7 +116,7 @@ export const mount = part({
         wrong: 'What may be carried at that place is not known yet.',
         because: 'Thin skin, a rafter or a tube that was never meant to carry lets go on the road.',
         do: 'Ask the trailer’s maker in writing before anything is fixed to it.',
-        proviso: 'the trailer’s maker says in writing that it may hang there',
+        proviso: 'the trailer’s maker says in writing that it may be fitted there',
       },
       otherwise: 'The new part stands on the floor, or what holds it has a rating.',
       open: {

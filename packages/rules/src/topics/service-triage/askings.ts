@@ -23,6 +23,12 @@ export const askings = {
     label: 'What do I do now?',
     usual: true,
     results: ['triage.path'],
+    says: [
+      {
+        when: 'upkeep.isDue',
+        says: 'You may leave for a short trip, as long as nothing is hot, loud or loose.',
+      },
+    ],
     impliedBy: ['trouble.in', 'trouble.degree', 'danger.sign', 'gas.smell'],
   },
   recall: {

@@ -17,7 +17,7 @@ const parts = [danger, trouble, hubs, softTires, paper, telling] as const;
 /** Something is wrong with it: stop, nearest shop, dealer, or the owner’s own hands? */
 export const serviceTriage = ruleSet({
   id: 'service-triage',
-  version: '2.0.6',
+  version: '2.1.0',
   title: 'Service triage',
   question:
     'Something is wrong with it: stop now, drive carefully to the nearest shop, book with the dealer, or see to it yourself?',
@@ -34,7 +34,7 @@ export const serviceTriage = ruleSet({
     ok: {
       id: 'see-to-it-yourself',
       words: 'see to it yourself',
-      sentence: 'You may see to it yourself, with care.',
+      sentence: 'You may see to it yourself, by the manual, with power and gas off.',
     },
     if: {
       id: 'need-not-stop-if',

@@ -57,7 +57,7 @@ export const pathTable: Decision = {
     },
     'do-it-yourself': {
       label: 'do it yourself, with care',
-      says: 'You may see to it yourself, with care.',
+      says: 'You may see to it yourself, by the manual, with power and gas off.',
     },
   },
   source: custom,

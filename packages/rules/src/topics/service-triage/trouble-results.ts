@@ -73,7 +73,7 @@ export const troubleResults: Decision['results'] = {
   'book-shut-off': {
     label: 'book with the dealer, shut off until then',
     level: 'care',
-    says: 'Book it with your dealer, and leave it shut off until then.',
+    says: 'Book it with your dealer; until then leave it shut off, and do not open it yourself.',
     because: 'Gas and 120 volts are for licensed hands.',
   },
   'book-upkeep': {
@@ -81,6 +81,7 @@ export const troubleResults: Decision['results'] = {
     level: 'care',
     says: 'Book this upkeep with your dealer before the season or the next long trip.',
     because: 'It takes tools, a license or parts that have to be ordered; nothing has failed.',
+    do: 'Stop after the first miles to look and to feel: anything hot, loud, loose or smelled ends the trip there.',
   },
   'mend-before-it-rolls': {
     label: 'do it yourself, before it rolls',

@@ -77,6 +77,12 @@ export const trouble = part({
       is: "triage.onlyReadings || trouble.degree == 'upkeep' || trouble.in == 'furniture' || (trouble.degree == 'steady' && (trouble.in == 'lights' || trouble.in == 'doors-or-awning' || trouble.in == 'slide-or-jacks'))",
       source: custom,
     },
+    'upkeep.isDue': {
+      label: 'Upkeep of what rolls is due, and nothing has failed',
+      unit: 'yes-no',
+      is: "given(trouble.degree) && given(trouble.in) && trouble.degree == 'upkeep' && (trouble.in == 'wheel-or-hub' || trouble.in == 'brakes' || trouble.in == 'frame-or-suspension') && !triage.graver && !triage.isWatched",
+      source: custom,
+    },
     'triage.isWatched': {
       label: 'A hub is watched',
       unit: 'yes-no',

@@ -25,30 +25,42 @@ export const askings: Readonly<Record<string, Asking>> = {
     label: 'Is the voltage right?',
     results: ['voltage.trailer', 'finding.low-voltage', 'finding.high-voltage'],
     impliedBy: ['voltage.outlet', 'voltage.secondLeg'],
-    says: 'At the trailer there are {voltage.trailer}.',
+    says: 'At the trailer, behind its cord, there are {voltage.trailer}.',
   },
   cord: {
     label: 'Is this cord good enough?',
+    yesOrNo: true,
     results: ['finding.cord-breaker', 'cord.ampacity', 'cord.drop', 'limit.cord'],
     impliedBy: ['cord.gauge', 'cord.rating', 'cord.length'],
   },
   generator: {
     label: 'Will the generator run it?',
+    yesOrNo: true,
     results: ['generator.available', 'limit.generator', 'limit.generator-start'],
     impliedBy: ['generator.power', 'generator.starting', 'motor.lockedRotor'],
-    says: 'Where it stands the generator can give {generator.available}.',
+    says: [
+      {
+        when: 'generator.isHalved',
+        says: 'The generator can give {generator.available}, but only half of that to one 120-volt plug: {leg.rating}.',
+      },
+      { says: 'Where it stands the generator can give {generator.available}.' },
+    ],
   },
   together: {
     label: 'What may run at the same time?',
+    yesOrNo: true,
     results: ['leg.left', 'leg.fuller', 'limit.leg', 'limit.lasting-load'],
     impliedBy: ['shore.appliances', 'airConditioner.current'],
     says: [
       {
         when: 'leg.isOverdrawn',
-        says: 'Too much is drawn, by {leg.tooMuch}: switch something off.',
+        says: 'Too much is drawn, by {leg.tooMuch}.',
       },
-      { when: 'supply.twoLegs', says: 'On the fuller of the two legs {leg.left} are left.' },
-      { says: 'Left for anything more: {leg.left}.' },
+      {
+        when: 'supply.twoLegs',
+        says: 'The feed has two halves; on the fuller one {leg.left} are left.',
+      },
+      { says: 'That leaves {leg.left} for anything more.' },
     ],
   },
   'plug-in': {

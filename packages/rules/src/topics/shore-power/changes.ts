@@ -29,7 +29,7 @@ export const changes: readonly Change[] = [
     column: 'leg',
     step: 1,
     within: { least: 1, most: 2 },
-    says: 'Plug {row} in on the other leg, if it is plugged in; a circuit is an electrician’s.',
+    says: 'Plug {row} in on the other half of the feed, if it is plugged in; a circuit is an electrician’s.',
     asks: 2.5,
     source: custom,
   },

@@ -64,7 +64,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       'If you cannot read the gauge on a cord’s jacket, leave that cord, and park within reach of the trailer’s own.',
   },
   together: {
-    rule: 'Watts divided by 120 are amperes. Hold what runs for three hours and more to {lasting.share} of the breaker, each leg by itself.',
+    rule: 'Watts divided by 120 are amperes. Hold what runs for three hours and more to {lasting.share} of the breaker, each half of the feed by itself.',
     because: 'A breaker and a plug that carry their full rating for hours get hot.',
     look: ['supply.outlet'],
     given: {

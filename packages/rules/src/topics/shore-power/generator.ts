@@ -166,6 +166,7 @@ export const generator = part({
     generator: {
       label: 'Generator, running',
       short: 'the generator’s power',
+      supply: true,
       do: 'Run less, or take a larger generator.',
       near: 'Switch nothing more on.',
       used: 'load.power',
@@ -177,6 +178,7 @@ export const generator = part({
     'generator-start': {
       label: 'Generator, as the motor starts',
       short: 'the generator’s starting power',
+      supply: true,
       do: 'Take a larger generator, or have an electrician fit a soft starter.',
       near: 'Start the largest motor first, with everything else off.',
       used: 'start.power',

@@ -21,7 +21,7 @@ const told = [signs, ...parts] as const;
 /** What may run together on this supply, and may it be plugged in at all? */
 export const shorePower = ruleSet({
   id: 'shore-power',
-  version: '3.1.3',
+  version: '3.2.0',
   title: 'Shore power',
   question: 'May the trailer be plugged in here, and what may run at the same time?',
   facts: gather('facts', parts),
@@ -132,7 +132,7 @@ export const shorePower = ruleSet({
       ],
     },
     {
-      says: 'Work on outlets, breakers and wiring is for a licensed electrician by the local code; data plates and manuals win over this sheet, which is advice, not approval.',
+      says: 'Work on outlets, breakers and wiring is for a licensed electrician by the local code; data plates and manuals win; this is advice, not approval.',
       source: manual,
     },
   ],

@@ -204,9 +204,9 @@ export const signs = part({
       askedWhen: 'bonding.isAsked',
       if: {
         when: 'bonding.isUntold',
-        wrong: 'Whether a bonding plug is in, is not known yet.',
+        wrong: 'Whether a bonding plug, which has no cord, sits in an outlet is not known yet.',
         because: 'One that stays in on shore power puts the neutral’s current on frame and skin.',
-        do: 'Look for such a plug in every outlet: it belongs into the generator alone and comes out before shore power.',
+        do: 'Look in every outlet for a bonding plug, which has no cord: it may stay in a generator by itself, never in the trailer.',
         proviso: 'no bonding plug is in the trailer, nor stays in the generator on shore power',
       },
       stop: {

@@ -121,7 +121,7 @@ export const voltages = part({
         when: 'voltage.trailer < voltage.low',
         wrong: 'The voltage is low.',
         because: 'Compressors run hot below {voltage.low}.',
-        do: 'Shut something off, and watch it over the afternoon, when the whole park cools. Shut off at once an air conditioner that hums and does not cool.',
+        do: 'Shut off at once an air conditioner that hums and does not cool. Else shut something else off, and read the voltage again in the afternoon, when the whole park runs its own.',
       },
       otherwise: 'There is voltage enough.',
       open: {
@@ -136,13 +136,13 @@ export const voltages = part({
       askedBy: ['voltage.secondLeg'],
       stop: {
         when: 'voltage.apart > legs.apart',
-        wrong: 'Shut off the breaker and unplug now: the two legs are far apart.',
-        because: 'So it is when the neutral is open. What hangs on the higher leg is burning out.',
+        wrong: 'Shut off the breaker and unplug now: the two halves of the feed are far apart.',
+        because: 'So it is when the neutral is open. What hangs on the higher one is burning out.',
         do: 'Tell the park, and have an electrician look.',
       },
-      otherwise: 'The two legs are alike.',
+      otherwise: 'The two halves of the feed are alike.',
       open: {
-        wrong: 'The legs may be far apart.',
+        wrong: 'The two halves of the feed may be far apart.',
         do: 'Have both measured before anything is plugged in.',
       },
       source: neutralSigns,

@@ -29,7 +29,10 @@ export const askings = {
     label: 'Is my spare good enough?',
     results: ['finding.spare-there', 'limit.spare', 'spare.load', 'spare.age', 'finding.spare-age'],
     impliedBy: ['spare.capacity', 'spare.codeYear', 'spare.present'],
-    says: 'The spare would carry {spare.load}, and is {spare.age} old.',
+    says: [
+      { when: 'spare.isMissing', says: 'There is no spare wheel.' },
+      { says: 'The spare would carry {spare.load}, and is {spare.age} old.' },
+    ],
   },
   weight: {
     label: 'Is there weight left for all that, and where does it ride?',

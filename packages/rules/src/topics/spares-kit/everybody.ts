@@ -7,6 +7,6 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     because: 'What is missing at the roadside is sold nowhere near it.',
     look: [],
     otherwise:
-      'If you are short of room, take that, a lamp, a vest and triangles, and leave the rest.',
+      'If you are short of room, take those first, a lamp, a vest and triangles, and leave the rest.',
   },
 };

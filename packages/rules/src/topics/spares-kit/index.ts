@@ -73,7 +73,7 @@ const parts = [
 /** What should come along on this trip, is it strong enough, and is there weight left for it? */
 export const sparesKit = ruleSet({
   id: 'spares-kit',
-  version: '3.0.2',
+  version: '3.1.0',
   title: 'Spares and tools',
   question:
     'Which spares and tools should come along, will they lift this trailer, and is there weight left for them where they ride?',
@@ -87,17 +87,17 @@ export const sparesKit = ruleSet({
   selections: gather('selections', parts),
   rankings: gather('rankings', parts),
   outcomes: {
-    ok: { id: 'can-come', words: 'can come', sentence: 'The kit can come.' },
-    if: { id: 'can-come-if', words: 'can come if', sentence: 'The kit can come' },
+    ok: { id: 'can-come', words: 'can come', sentence: 'The kit will do.' },
+    if: { id: 'can-come-if', words: 'can come if', sentence: 'The kit will do' },
     care: {
       id: 'can-come-with-care',
       words: 'can come with care',
-      sentence: 'The kit can come, with care.',
+      sentence: 'The kit will do, with care.',
     },
     stop: {
       id: 'cannot-come-so',
       words: 'cannot come so',
-      sentence: 'The kit cannot come so.',
+      sentence: 'The kit will not do as it is.',
     },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },

@@ -96,7 +96,8 @@ export const lift = part({
   limits: {
     lift: {
       label: 'Lifting device',
-      short: 'the lifting device',
+      short: 'the lifting device’s rating',
+      exceeded: true,
       do: 'Take a jack rated for more than one side of the loaded trailer.',
       near: 'Lift no higher than you must.',
       used: 'lift.used',
@@ -118,7 +119,8 @@ export const lift = part({
     },
     stand: {
       label: 'Jack stand',
-      short: 'the jack stand',
+      short: 'the jack stand’s rating',
+      exceeded: true,
       do: 'Take a stand rated for more than one side of the loaded trailer.',
       near: 'Set the stand straight, on firm ground.',
       used: 'lift.used',

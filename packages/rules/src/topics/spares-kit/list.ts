@@ -39,6 +39,28 @@ export const list = part({
       label: 'Wheel and brakes',
       amounts: { weight: 'lb' },
       items: {
+        secondSpare: {
+          label: 'Second spare wheel',
+          when: 'need.secondSpare',
+          amounts: { weight: 'spare.weight' },
+          because:
+            'Trailer tires are not sold days from anywhere, and one nail seldom comes alone.',
+          source: baseList,
+        },
+        jack: {
+          label: 'Lifting device',
+          when: 'need.jack',
+          amounts: { weight: 'lift.weight' },
+          because: 'Changing a wheel begins with it.',
+          source: baseList,
+        },
+        stands: {
+          label: 'Pair of jack stands',
+          when: 'need.stands',
+          amounts: { weight: 'weightOf.stands' },
+          because: 'A jack lifts, a stand holds.',
+          source: baseList,
+        },
         torqueWrench: {
           label: 'Torque wrench',
           amounts: { weight: 'weightOf.torqueWrench' },
@@ -68,20 +90,6 @@ export const list = part({
           label: 'Wheel chocks',
           amounts: { weight: 'weightOf.chocks' },
           because: 'Nothing is lifted before both ways are blocked.',
-          source: baseList,
-        },
-        jack: {
-          label: 'Lifting device',
-          when: 'need.jack',
-          amounts: { weight: 'lift.weight' },
-          because: 'Changing a wheel begins with it.',
-          source: baseList,
-        },
-        stands: {
-          label: 'Pair of jack stands',
-          when: 'need.stands',
-          amounts: { weight: 'weightOf.stands' },
-          because: 'A jack lifts, a stand holds.',
           source: baseList,
         },
         board: {
@@ -124,14 +132,6 @@ export const list = part({
           when: 'need.hub',
           amounts: { weight: 'weightOf.hub' },
           because: 'A hub that has run dry ends a trip where no shop is near.',
-          source: baseList,
-        },
-        secondSpare: {
-          label: 'Second spare wheel',
-          when: 'need.secondSpare',
-          amounts: { weight: 'spare.weight' },
-          because:
-            'Trailer tires are not sold days from anywhere, and one nail seldom comes alone.',
           source: baseList,
         },
       },

@@ -7,6 +7,12 @@ import { weekOf } from '../../trade/tires/age';
 /** The spare wheel: there, as strong as those it stands in for, young enough. */
 export const spare = part({
   formulas: {
+    'spare.isMissing': {
+      label: 'There is no spare wheel',
+      unit: 'yes-no',
+      is: "given(spare.present) && spare.present == 'no'",
+      source: statics,
+    },
     'spare.load': {
       label: 'What the spare would carry',
       noun: 'the spare’s load',

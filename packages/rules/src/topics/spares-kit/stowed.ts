@@ -83,7 +83,7 @@ export const stowed = part({
     payload: {
       label: 'Payload',
       short: 'payload',
-      do: 'Leave out what the list names first, or carry it in the trailer if that has room.',
+      do: 'Leave things out, the heaviest first, or carry them in the trailer if that has room.',
       near: 'Take nothing more into the vehicle.',
       used: 'stowed.payload',
       limit: 'payload.available',
@@ -145,7 +145,7 @@ export const stowed = part({
           ],
         },
         wrong:
-          'With the kit where it rides, the tongue’s share of the trailer is outside the usual band.',
+          'With the kit where it rides, the tongue’s share of the trailer is outside what is usual.',
         do: 'Too light and the trailer sways, too heavy and it overloads the rear. Find the kit another place.',
       },
       otherwise:

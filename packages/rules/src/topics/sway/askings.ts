@@ -1,9 +1,9 @@
 import type { Asking } from '../../engine/define/shapes';
 
 const steps =
-  'When the trailer sways: off the pedal; trailer brakes by their lever, if any; wheel straight; no vehicle brakes, no speeding up.';
+  'Should it sway: off the pedal; trailer brakes by the controller’s lever, if any; wheel straight; no vehicle brakes, no speeding up.';
 
-/** What people ask about sway; what to do when it begins is said first, whatever was asked. */
+/** What people ask about sway; what to do when it begins is said after the answer, whatever was asked. */
 export const askings = {
   when: {
     label: 'What do I do when it begins?',
@@ -11,6 +11,7 @@ export const askings = {
   },
   will: {
     label: 'Will this rig sway?',
+    yesOrNo: true,
     results: ['tongue.share', 'finding.tongue-share', 'finding.far-ends'],
     impliedBy: [
       'trailer.measuredTongueWeight',
@@ -21,33 +22,33 @@ export const askings = {
     says: [
       {
         when: 'tongue.isLifting',
-        says: `${steps} The tongue lifts, and nothing rests on the ball.`,
+        says: `The tongue lifts, and nothing rests on the ball. ${steps}`,
       },
       {
         when: 'ball.isPlainlyLight',
-        says: `${steps} Only {tongue.share} of the trailer rests on the ball; {tongue.leastShare} to {tongue.mostShare} is usual.`,
+        says: `Only {tongue.share} of the trailer rests on the ball; {tongue.leastShare} to {tongue.mostShare} is usual. ${steps}`,
       },
       {
         when: 'ball.isLight',
-        says: `${steps} Only {tongue.share} rests on the ball.`,
+        says: `Only {tongue.share} rests on the ball. ${steps}`,
       },
       {
         when: 'gross.isAllTold',
-        says: `${steps} Loaded to its maximum of {trailer.gvwr}, the trailer has {share.atGross} on the ball. That tongue is {tongue.leastShare} of a trailer of {weight.forLeast}, and less of a heavier one.`,
+        says: `Loaded to its maximum of {trailer.gvwr}, the trailer has {share.atGross} on the ball. That tongue is {tongue.leastShare} of a trailer of {weight.forLeast}, and less of a heavier one. ${steps}`,
       },
       {
         when: 'tongue.isWeighed',
-        says: `${steps} As weighed, {tongue.share} of the trailer rests on the tongue.`,
+        says: `As weighed, {tongue.share} of the trailer rests on the tongue; {tongue.lowEdge} to {tongue.highEdge} is usual. ${steps}`,
       },
       {
         when: 'coupling.isBall',
-        says: `${steps} Of the trailer {tongue.share} rests on the ball.`,
+        says: `On the ball rests {tongue.share}; {tongue.leastShare} to {tongue.mostShare} is usual. ${steps}`,
       },
       {
         when: 'coupling.isPin',
-        says: `${steps} Of the trailer {tongue.share} rests on the pin.`,
+        says: `Of the trailer {tongue.share} rests on the pin. ${steps}`,
       },
-      { says: `${steps} What rests on the ball, loaded, decides: weigh it.` },
+      { says: `What rests on the ball, loaded, decides: weigh it. ${steps}` },
     ],
   },
   length: {
@@ -56,10 +57,14 @@ export const askings = {
     impliedBy: ['trailer.length', 'vehicle.wheelbase'],
     says: [
       {
-        says: `${steps} A wheelbase of {vehicle.wheelbase} carries about {length.carried} of trailer, by the rule of thumb.`,
+        when: 'trailer.isLong',
+        says: `By a rule of thumb too long: a wheelbase of {vehicle.wheelbase} carries about {length.carried}, not {trailer.length}. ${steps}`,
       },
       {
-        says: `${steps} Measure the wheelbase: by a rule of thumb it says how long a trailer may be.`,
+        says: `A wheelbase of {vehicle.wheelbase} carries about {length.carried} of trailer, by the rule of thumb. ${steps}`,
+      },
+      {
+        says: `Measure the wheelbase: by a rule of thumb it says how long a trailer may be. ${steps}`,
       },
     ],
   },
@@ -77,7 +82,7 @@ export const askings = {
   speed: {
     label: 'How fast may I go?',
     results: ['finding.speed', 'finding.gusts'],
-    says: `${steps} The faster, the longer a swing takes to die out.`,
+    says: `The faster, the longer a swing takes to die out. ${steps}`,
     impliedBy: ['trip.speed', 'trip.gusts'],
   },
 } satisfies Record<string, Asking>;

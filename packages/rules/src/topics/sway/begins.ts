@@ -88,7 +88,7 @@ export const begins = part({
         when: 'sway.isUntold',
         wrong: 'Whether the trailer has swayed, loaded as it is, is not known yet.',
         do: 'Ask the person who towed the trailer last.',
-        proviso: 'it has not swayed by itself',
+        proviso: 'the trailer has not swayed by itself',
       },
       care: [
         {

@@ -8,7 +8,7 @@ export const swayFacts = part({
       options: ['never', 'with-trucks', 'by-itself', 'mended', 'now'],
       label: 'Sway felt',
       noun: 'whether it has swayed',
-      ask: 'Loaded as now, has it swayed: never, by passing trucks, by itself, earlier but mended, or now?',
+      ask: 'Loaded as now, has the trailer ever swayed: when trucks passed, or by itself, and was that mended?',
       where: 'the person who towed the trailer last',
       means: 'A nudge that is gone at once is no sway; one that comes again by itself is.',
     },

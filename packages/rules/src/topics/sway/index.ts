@@ -101,7 +101,7 @@ const parts = [
 /** Will this rig sway, and what to do when it does? */
 export const sway = ruleSet({
   id: 'sway',
-  version: '4.0.0',
+  version: '4.1.0',
   title: 'Sway',
   question: 'Will this rig sway, and what to do when it does?',
   facts: gather('facts', parts),

@@ -102,10 +102,10 @@ export const yaw = part({
       care: {
         when: 'yaw.share > yaw.careAbove',
         wrong:
-          'What rides at the ends adds {yaw.share} to the trailer’s resistance to turning; {yaw.careAbove} is where care begins.',
+          'Weight at the ends adds {yaw.share} to the resistance to turning; care begins at {yaw.careAbove}.',
         because:
           'Once it swings it swings for longer, however right the tongue’s share is: a load in front balances one behind on the scale, not on the road.',
-        do: 'Bring the heavy things from both ends to just ahead of the axles, low, and weigh the tongue again.',
+        do: 'Bring heavy things from both ends just ahead of the axles, and weigh the tongue again.',
       },
       open: {
         wrong: 'Weight may ride far from the axles.',

@@ -31,15 +31,16 @@ export const askings = {
     results: ['finding.insurer', 'policy.met'],
     impliedBy: ['policy.asks'],
   },
+  enough: {
+    label: 'Is what holds it enough?',
+    yesOrNo: true,
+    results: ['guard.hold', 'guard.notice', ...list],
+    impliedBy: ['guard.held', 'guard.noticed'],
+  },
   measures: {
     label: 'How do I keep it from being stolen?',
     usual: true,
     results: [...list, 'measures.cost', 'theft.exposure'],
-    impliedBy: ['place.kind', 'parked.days', 'guard.held', 'guard.noticed'],
-  },
-  enough: {
-    label: 'Is what holds it enough?',
-    results: ['guard.hold', 'guard.notice', ...list],
-    says: 'What holds it: {guard.hold}.',
+    impliedBy: ['place.kind', 'parked.days'],
   },
 } satisfies Record<string, Asking>;

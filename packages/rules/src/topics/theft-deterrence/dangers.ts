@@ -159,7 +159,7 @@ export const dangers = part({
       askedBy: ['trap.set'],
       stop: {
         when: "trap.set == 'yes'",
-        wrong: 'Take it away: nothing may be set to hurt anyone.',
+        wrong: 'Take away what was rigged: nothing may be set to hurt anyone.',
         because: 'It hits children, firefighters and owners, and is a crime in most places.',
       },
       otherwise: 'Nothing is set to hurt anyone.',
@@ -174,7 +174,7 @@ export const dangers = part({
       askedBy: ['thief.followed'],
       stop: {
         when: "thief.followed == 'yes'",
-        wrong: 'Do not follow it and do not fetch it back.',
+        wrong: 'Do not follow a stolen trailer, and do not fetch it back.',
         because: 'A trailer is money; the thief may not want to be seen.',
         do: 'Give police the numbers and where the tracker shows it, and stay away.',
       },

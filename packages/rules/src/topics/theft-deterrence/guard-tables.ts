@@ -35,7 +35,7 @@ export const holdTable: Decision = {
     enough: {
       label: 'enough here',
       level: 'ok',
-      says: 'What holds it is enough for where it stands; it still only delays.',
+      says: 'What holds it is enough for where it stands.',
     },
     half: {
       label: 'half of it',

@@ -92,8 +92,8 @@ export const guard = part({
       if: {
         when: 'guard.isUntold',
         wrong: 'What is there already was not told.',
-        do: 'Compare it with the list for that place.',
-        proviso: 'what the list calls for there is done',
+        do: 'Ask for the written list for that place.',
+        proviso: 'it is locked and watched as such a place calls for',
       },
       otherwise: 'What holds it and what would tell that it is gone were told.',
       source: layers,

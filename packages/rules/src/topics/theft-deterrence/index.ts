@@ -19,7 +19,7 @@ const parts = [exposure, measures, guard, insured, tracker, dangers] as const;
 /** How is it guarded where it stands, and what if it goes nevertheless? */
 export const theftDeterrence = ruleSet({
   id: 'theft-deterrence',
-  version: '2.1.2',
+  version: '2.2.0',
   title: 'Theft deterrence',
   question: 'How is the trailer guarded where it stands, and what is paid if it goes nevertheless?',
   facts: gather('facts', parts),
@@ -40,7 +40,7 @@ export const theftDeterrence = ruleSet({
     care: {
       id: 'guard-it-better',
       words: 'guard it better',
-      sentence: 'The trailer can be guarded better.',
+      sentence: 'The trailer may stand so, with care.',
     },
     stop: { id: 'not-so', words: 'not so', sentence: 'The trailer must not stand so.' },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
@@ -114,7 +114,7 @@ export const theftDeterrence = ruleSet({
       fits: ['finding.following', 'finding.trap'],
     },
     {
-      says: 'Policy and insurer decide what is paid; this sheet is advice, not law.',
+      says: 'Policy and insurer decide what is paid; this is advice, not law.',
       source: insurers,
       fits: ['finding.insurer', 'finding.agreed-short', 'finding.loan-gap', 'finding.not-insured'],
     },

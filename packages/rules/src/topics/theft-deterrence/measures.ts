@@ -88,11 +88,11 @@ export const measures = part({
       source: layers,
     },
     holding: {
-      label: 'Lock coupler and wheel',
+      label: 'Hold coupler and wheel',
       amounts,
       items: {
         coupler: item(
-          'Coupler lock that fills the socket',
+          'A lock that fills the coupler’s socket',
           'price.couplerLock',
           'Keeps a ball out; not chains around the tongue. Off before it is hitched: it replaces no chain, latch or pin.',
           'exposed.unhitched',
@@ -116,7 +116,7 @@ export const measures = part({
           'exposed.anchored',
         ),
         secondWheel: item(
-          'Lock for a wheel on the other side as well',
+          'A second wheel lock on the other side',
           'price.secondWheel',
           'Where no anchor can be set a second wheel has to be cut or changed. Off before it moves.',
           'exposed.unanchored',

@@ -15,6 +15,7 @@ export const askings: Readonly<Record<string, Asking>> = {
   },
   load: {
     label: 'Do the tires carry it?',
+    yesOrNo: true,
     usual: true,
     results: ['tire.load', 'tire.capacity', 'limit.tire-load', 'tire.reserve'],
     impliedBy: [
@@ -38,12 +39,20 @@ export const askings: Readonly<Record<string, Asking>> = {
     impliedBy: ['tire.pressure', 'tire.labelPressure', 'tire.maxPressure', 'tire.table'],
     says: [
       {
+        when: 'pressure.labelIsOver',
+        says: 'The label asks for {tire.labelPressure}, and this sidewall allows {tire.maxPressure}. Never fill beyond the sidewall: these are not the tires that the label means.',
+      },
+      {
+        when: 'pressure.labelMayBeOver',
+        says: 'The label may ask for more than this sidewall allows: {tire.labelPressure} against {tire.maxPressure}. Read both again, and never fill beyond the sidewall.',
+      },
+      {
         when: 'pressure.isOnlySidewall',
         says: 'The sidewall’s {tire.maxPressure} are the most, read cold. What belongs in the tire stands on the label of the vehicle or trailer.',
       },
       {
         when: 'pressure.isAsLabeled',
-        says: 'The label asks for {tire.labelPressure}, and {tire.pressure} are in it: that is enough for the label.',
+        says: 'Leave it so: the label asks for {tire.labelPressure}, and {tire.pressure} are in it. The sidewall’s figure is only the most.',
       },
     ],
   },

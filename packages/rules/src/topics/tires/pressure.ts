@@ -56,6 +56,18 @@ export const pressure = part({
       is: 'given(tire.maxPressure) && !given(tire.pressure) && !given(tire.labelPressure) && count(tire.table) < 1',
       source: softTire,
     },
+    'pressure.labelIsOver': {
+      label: 'The label asks for more pressure than the sidewall allows',
+      unit: 'yes-no',
+      is: 'given(tire.labelPressure) && given(tire.maxPressure) && tire.labelPressure > tire.maxPressure',
+      source: makersRating,
+    },
+    'pressure.labelMayBeOver': {
+      label: 'The label may ask for more pressure than the sidewall allows',
+      unit: 'yes-no',
+      is: 'given(tire.labelPressure) && given(tire.maxPressure) && may(tire.labelPressure > tire.maxPressure)',
+      source: makersRating,
+    },
     'pressure.isAsLabeled': {
       label: 'It has what its label asks for, and no table was told',
       unit: 'yes-no',
@@ -126,7 +138,7 @@ export const pressure = part({
   limits: {
     'pressure-load': {
       label: 'Load at this pressure',
-      short: 'the load on the fullest tire at its pressure',
+      short: 'the load at that pressure',
       do: 'Take load off; a tire that ran soft is looked into before anybody fills it.',
       near: 'Check the pressure cold before every drive.',
       used: 'tire.load',

@@ -86,7 +86,7 @@ const parts = [
 /** May this vehicle tow this trailer, loaded as it will be on the road, and what runs out first? */
 export const towFit = ruleSet({
   id: 'tow-fit',
-  version: '6.0.0',
+  version: '6.1.0',
   title: 'Tow fit',
   question:
     'May this vehicle tow this trailer, loaded as it will be on the road, and which limit runs out first?',
@@ -135,7 +135,7 @@ export const towFit = ruleSet({
   called,
   cautions: [
     {
-      says: 'The labels and the manual of that very vehicle win over any brochure and over this sheet.',
+      says: 'The labels and the manual of that very vehicle win over any brochure and any sum.',
       source: makersRating,
       fits: ['limit.payload', 'limit.trailer-weight', 'limit.tongue', 'limit.vehicle-gross'],
     },

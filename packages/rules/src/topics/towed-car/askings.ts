@@ -4,12 +4,17 @@ import type { Asking } from '../../engine/define/shapes';
 export const askings = {
   most: {
     label: 'How much may I tow behind the motorhome?',
+    yesOrNo: true,
     results: ['towed.most', 'limit.combined', 'limit.gross'],
     impliedBy: ['vehicle.gcwr', 'motorhome.weighed'],
     says: [
       {
         when: 'gross.isOver',
         says: 'Nothing may be towed so: the motorhome comes to {motorhome.gross}, and its own gross rating is {vehicle.gvwr}.',
+      },
+      {
+        when: 'towed.isOverIfFull',
+        says: 'Not before the motorhome is weighed. At its gross rating only {towed.most} may be towed, and yours comes to {towed.all}.',
       },
       { says: 'By the combined rating {towed.most} may be towed, dolly or trailer with it.' },
       {

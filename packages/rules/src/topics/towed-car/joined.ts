@@ -103,7 +103,7 @@ export const joined = part({
       care: {
         when: "breakaway.isKnown && towed.breakaway == 'no'",
         wrong: 'No breakaway switch brakes the car if it comes loose.',
-        do: 'Check your state; the cables alone hold it.',
+        do: 'Only the safety cables would hold it then: hook them crossed, and ask your state whether it wants a switch.',
       },
       open: { wrong: 'A breakaway switch may be missing.', do: 'Pull its pin, standing still.' },
       otherwise: 'There is a breakaway switch, or it is not needed.',

@@ -190,9 +190,9 @@ export const manner = part({
       ],
       care: {
         when: 'towed.isUnbraked',
-        wrong: 'Nothing brakes what is towed.',
+        wrong: 'What is towed, {towed.all}, has no brake of its own.',
         because: 'Every stop takes longer, downhill above all.',
-        do: 'Leave more room, and check your state.',
+        do: 'Leave more room to stop, and ask your state from what weight a towed car must have one.',
       },
       open: {
         wrong: 'Whether what is towed must have a brake of its own is not known.',

@@ -77,6 +77,13 @@ export const towedWeights = part({
       is: 'towed.weight + choose(towed.isFourDown, 0, carrier.weight)',
       source: weights,
     },
+    'towed.isOverIfFull': {
+      label:
+        'What is towed is over where the motorhome is at its gross rating, and nobody weighed it',
+      unit: 'yes-no',
+      is: '!given(motorhome.weighed) && towed.all > towed.most',
+      source: combinedRating,
+    },
     'motorhome.combined': {
       label: 'Motorhome and all that is towed',
       noun: 'the combined weight',

@@ -4,6 +4,7 @@ import type { Asking } from '../../engine/define/shapes';
 export const askings = {
   balance: {
     label: 'Where must its weight sit?',
+    yesOrNo: true,
     results: [
       'camper.centerLoaded',
       'camper.behindAxle',
@@ -20,7 +21,7 @@ export const askings = {
     says: [
       {
         when: 'center.isAheadOfAxle',
-        says: 'Loaded, the camper’s center of gravity lies {camper.centerLoaded} ahead of the rear axle. The maker’s zone runs from {zone.aft} to {zone.fore}.',
+        says: 'Loaded, the camper’s center of gravity lies {camper.centerLoaded} ahead of the rear axle. The truck’s maker allows {zone.aft} to {zone.fore}.',
       },
       {
         when: 'center.isBehindAxle',
@@ -30,6 +31,7 @@ export const askings = {
   },
   carries: {
     label: 'Does my truck carry this camper?',
+    yesOrNo: true,
     usual: true,
     results: [
       'limit.payload',
@@ -42,10 +44,14 @@ export const askings = {
     impliedBy: ['camper.weight'],
     says: [
       {
-        says: 'In the bed lie {bed.load}, and {cargoRating.counted} may. All in all the truck carries {payload.used}.',
+        when: 'ratings.areMixed',
+        says: 'In the bed lie {bed.load}; with {vehicle.seats} seats at most {rating.mostCargo} may, whatever the sheet says.',
       },
       {
-        says: 'Loaded, the camper weighs {camper.loaded}, and with people and things the truck carries {payload.used}.',
+        says: 'In the bed lie {bed.load}, and {cargoRating.counted} may. All in all {payload.used} ride on the truck.',
+      },
+      {
+        says: 'Loaded, the camper weighs {camper.loaded}, and with people and things {payload.used} ride on the truck.',
       },
     ],
   },

@@ -63,7 +63,7 @@ export const axles = part({
     'rear-axle': {
       label: 'Rear axle',
       short: 'the rear axle',
-      do: 'Take load out behind the rear axle, and weigh each axle again.',
+      do: 'Take out what rides behind the rear axle, and weigh each axle again.',
       near: 'Take nothing more aboard, and weigh each axle before the trip.',
       used: 'axle.rear',
       limit: 'vehicle.gawrRear',

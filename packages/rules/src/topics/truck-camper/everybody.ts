@@ -9,7 +9,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     otherwise: 'If you are not sure, weigh the truck, axle by axle, before you buy the camper.',
   },
   any: {
-    rule: 'The door label says what people, things and the loaded camper may weigh together. The camper’s center of gravity must lie inside the zone that the truck’s maker draws.',
+    rule: 'The door label says what people, things and the loaded camper may weigh together. The camper’s center of gravity must lie where the truck’s maker draws it.',
     because:
       'A camper’s label leaves out options and what is packed, and behind the rear axle its weight lifts the front wheels.',
     look: ['vehicle.placardPayload'],

@@ -11,7 +11,7 @@ export const fitting = part({
         wrong: 'The camper is not tied down.',
         because: 'It leaves the bed in a hard turn or stop.',
         do: 'Do not drive it so: tie it down at the points both makers name.',
-        proviso: 'it is tied down at the points both makers name',
+        proviso: 'the camper is tied down at the points both makers name',
       },
       stopOpen: 'if',
       care: {

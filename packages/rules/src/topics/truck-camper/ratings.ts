@@ -34,6 +34,12 @@ export const ratings = part({
     },
   },
   formulas: {
+    'ratings.areMixed': {
+      label: 'The cargo weight rating is higher than the door label allows',
+      unit: 'yes-no',
+      is: 'given(vehicle.cargoRating, vehicle.placardPayload, vehicle.seats) && vehicle.cargoRating > rating.mostCargo',
+      source: camperLoading,
+    },
     'seats.counted': {
       label: 'Belted seats; where nobody told, as few or many as pickups have',
       noun: 'the belted seats',
@@ -131,10 +137,9 @@ export const ratings = part({
       askedByKnown: ['vehicle.cargoRating', 'vehicle.placardPayload', 'vehicle.seats'],
       care: {
         when: 'vehicle.cargoRating > rating.mostCargo',
-        wrong:
-          'The cargo weight rating is higher than the door label allows: with {vehicle.seats} seats it can be {rating.mostCargo} at the most.',
+        wrong: 'The cargo weight rating on the sheet is higher than the door label allows.',
         because: 'One of the two was read off the other’s label, or this truck’s label is newer.',
-        do: 'Read both again, on this very truck.',
+        do: 'Read door label and sheet again, on this very truck; until then the lower one counts.',
       },
       otherwise: 'The two ratings can both be right.',
       source: camperLoading,

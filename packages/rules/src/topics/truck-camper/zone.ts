@@ -115,10 +115,10 @@ export const zone = part({
       unknown: {
         when: 'center.isBehindAxle && !zone.aftTold',
         wrong:
-          'A center {camper.behindAxle} behind the rear axle lifts the front wheels, and the maker’s zone is not known yet.',
+          'So far back it takes weight off the front wheels, and how far back the truck’s maker allows is not known yet.',
         because:
           'Behind the axle it lifts the front wheels, which steer and brake; few zones reach there.',
-        do: 'Do not drive it so before the zone has been read from the truck’s camper papers.',
+        do: 'Do not drive it so before you have read in the truck’s camper papers how far back the center may lie.',
       },
       care: {
         when: 'center.isBehindAxle',
@@ -131,7 +131,7 @@ export const zone = part({
       open: {
         wrong: 'The loaded camper’s center of gravity may lie behind the rear axle.',
         because: 'There it lifts the front wheels, which steer and brake.',
-        do: 'Find out where the weights sit, and where the maker’s zone ends.',
+        do: 'Find out where the weights sit, and how far back the truck’s maker allows.',
       },
       source: custom,
     },
@@ -142,14 +142,14 @@ export const zone = part({
         {
           when: 'camper.centerLoaded < zone.aft && center.isAheadOfAxle',
           wrong:
-            'The loaded camper’s center of gravity lies behind the maker’s zone: {camper.centerLoaded} ahead of the rear axle, and the zone ends at {zone.aft}.',
+            'The loaded camper’s center of gravity lies too far back: {camper.centerLoaded} ahead of the rear axle, and the truck’s maker asks for {zone.aft}.',
           because: 'It lifts the front wheels, and the truck steers and brakes badly.',
           do: 'This camper does not go on this truck as loaded: move what is heavy forward, or leave it.',
         },
         {
           when: 'camper.centerLoaded < zone.aft',
           wrong:
-            'The loaded camper’s center of gravity lies {camper.behindAxle} behind the rear axle, farther back than the maker’s zone reaches.',
+            'The loaded camper’s center of gravity lies {camper.behindAxle} behind the rear axle, farther back than the truck’s maker allows.',
           because: 'It lifts the front wheels, and the truck steers and brakes badly.',
           do: 'This camper does not go on this truck as loaded: move what is heavy forward, or leave it.',
         },
@@ -180,7 +180,7 @@ export const zone = part({
       stop: {
         when: 'camper.centerLoaded > zone.fore',
         wrong:
-          'The loaded camper’s center of gravity lies ahead of the maker’s zone. The center lies {camper.centerLoaded} ahead of the rear axle, and the zone begins at {zone.fore}.',
+          'The loaded camper’s center of gravity lies too far forward: {camper.centerLoaded} ahead of the rear axle, and the truck’s maker allows {zone.fore}.',
         because: 'The front axle and its tires take what they were not built for.',
         do: 'This camper does not go on this truck as loaded: it belongs on a longer bed.',
       },
@@ -201,14 +201,15 @@ export const zone = part({
       label: 'The maker’s zone',
       if: {
         when: 'center.mayMiss',
-        wrong: 'The loaded camper’s center of gravity was not set against the maker’s whole zone.',
+        wrong:
+          'The loaded camper’s center of gravity was not set against what the truck’s maker allows.',
         because: 'A camper within every weight can still lift the front wheels or crush the rear.',
         do: 'Read both ends of the zone from the truck’s camper papers, and where the camper’s mark stands.',
-        proviso:
-          'the loaded camper’s center of gravity lies inside the zone that the truck’s maker draws',
+        proviso: 'the loaded camper’s center of gravity lies where the truck’s maker allows it',
       },
       open: {
-        wrong: 'The loaded camper’s center of gravity was not set against the maker’s whole zone.',
+        wrong:
+          'The loaded camper’s center of gravity was not set against what the truck’s maker allows.',
         because: 'A camper within every weight can still lift the front wheels or crush the rear.',
         do: 'Read both ends of the zone from the truck’s camper papers, and where the camper’s mark stands.',
       },

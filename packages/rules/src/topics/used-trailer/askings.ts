@@ -17,7 +17,9 @@ export const askings = {
     says: [
       { when: 'walk.isOn', says: ended },
       { when: 'rail.isOpen', says: railFirst },
-      { says: 'Before the first trip {first.cost} must be spent.' },
+      {
+        says: 'Before the first trip count {first.cost}: for bearings, brakes, the seals of the roof, and what was found.',
+      },
     ],
   },
   walk: {
@@ -28,7 +30,7 @@ export const askings = {
       { when: 'walk.isOn', says: ended },
       {
         when: 'walk.isOff',
-        says: 'No: frame, floor, walls and title are such that it need not end there; the rest is a price.',
+        says: 'You need not walk away: nothing found in frame, floor, walls or title ends it; the rest is a price.',
       },
       { when: 'rail.isOpen', says: railFirst },
       {

@@ -86,7 +86,7 @@ const parts = [
 /** Is this used trailer worth buying, what must be spent first, and when does one walk away? */
 export const usedTrailer = ruleSet({
   id: 'used-trailer',
-  version: '3.0.1',
+  version: '3.1.0',
   title: 'A used trailer',
   question:
     'What is looked at on a used trailer, when does one walk away, and what must be spent first?',
@@ -130,6 +130,11 @@ export const usedTrailer = ruleSet({
   called,
   cautions: [
     {
+      says: 'This is advice and no inspection; papers and law are the state’s and a lawyer’s.',
+      source: titles,
+      fits: ['finding.title'],
+    },
+    {
       says: 'Shut the gas before you look; at the smell of it everybody goes out, no switch, no flame.',
       source: looked,
       fits: ['finding.gas', 'finding.untested'],
@@ -153,16 +158,12 @@ export const usedTrailer = ruleSet({
     {
       says: 'Prices here are a range of ours; a shop’s quote in writing wins.',
       source: priceBook,
-      fits: ['finding.price'],
+      fits: ['finding.price', 'price.asked', 'price.dry'],
     },
     {
       says: 'The label on that very trailer decides what it may weigh: then weigh-in and tow fit.',
       source: custom,
-      fits: ['finding.label'],
-    },
-    {
-      says: 'This is advice and no inspection; papers and law are the state’s and a lawyer’s.',
-      source: titles,
+      fits: ['finding.label', 'label.state'],
     },
   ],
 });

@@ -97,7 +97,7 @@ export const walk = part({
       stop: [
         {
           when: 'soft.isKnown && soft.zones > soft.most',
-          wrong: 'The trailer is soft in {soft.zones} zones.',
+          wrong: 'The trailer is soft in {soft.zones} places.',
           because:
             'Water went from one to the other behind the skin, and what is not seen cannot be priced.',
           do: 'Thank the seller and go.',
@@ -110,7 +110,7 @@ export const walk = part({
       },
       care: {
         when: 'soft.isKnown && soft.zones > soft.none',
-        wrong: 'The trailer is soft in one zone.',
+        wrong: 'The trailer is soft in one place.',
         because: 'Behind it is more than is seen.',
         do: 'Have it opened or measured before you name a price.',
       },
@@ -208,9 +208,9 @@ export const walk = part({
           wrong: 'It has no title, as its state is said to issue none for such a trailer.',
           because:
             'Several states title no light, small or old trailers; a stolen one is told of so too.',
-          do: 'Ask the state’s office whether that is so and whether the number is clear; take registration and a bill of sale with that number.',
+          do: 'Ask the state’s office whether that is so and whether debt or theft is on the number; take registration and a bill of sale with that number.',
           proviso:
-            'the state’s office confirms that it issues no title for it, and that its number is clear',
+            'the state’s office confirms that it issues no title for it, and that no debt or theft is on its number',
         },
       ],
       otherwise: 'The title is clean.',

@@ -98,7 +98,7 @@ export const barsWeighed = part({
           ],
         },
         wrong: 'The bars press the front axle beyond what it weighs alone.',
-        do: 'That unloads the rear tires and strains hitch and frame. Slacken them a link and weigh again.',
+        do: 'That unloads the rear tires and strains hitch and frame. Slacken them a step and weigh again.',
       },
       care: {
         when: {

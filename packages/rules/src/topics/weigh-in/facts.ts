@@ -57,7 +57,7 @@ export const ticketFacts = part({
       ...reading,
       label: 'Front axle, vehicle alone',
       noun: 'the printed front axle of the vehicle alone',
-      ask: 'With the trailer dropped, what does the ticket print for the front axle?',
+      ask: 'With the trailer off the hitch, what does the ticket print for the front axle?',
       where: alone,
       means: 'The hitch head stays on, with the same people and the same fuel.',
     },
@@ -65,7 +65,7 @@ export const ticketFacts = part({
       ...reading,
       label: 'Rear axle, vehicle alone',
       noun: 'the printed rear axle of the vehicle alone',
-      ask: 'With the trailer dropped, what does the ticket print for the rear axle?',
+      ask: 'With the trailer off the hitch, what does the ticket print for the rear axle?',
       where: alone,
     },
     'alone.sameLoad': {

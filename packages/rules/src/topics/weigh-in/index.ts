@@ -66,7 +66,7 @@ const parts = [
 /** What do the scale's tickets say of this rig, and which estimate was off? */
 export const weighIn = ruleSet({
   id: 'weigh-in',
-  version: '6.0.0',
+  version: '6.1.0',
   title: 'Weigh-in',
   question:
     'What do the scale’s tickets say of trailer, tongue and axles, is the rig within its ratings, and which estimate was off?',
@@ -87,7 +87,7 @@ export const weighIn = ruleSet({
     stop: {
       id: 'does-not-weigh-in',
       words: 'does not weigh in',
-      sentence: 'The rig does not weigh in; do not tow so.',
+      sentence: 'The rig does not weigh in; do not set out so.',
     },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },
@@ -124,12 +124,12 @@ export const weighIn = ruleSet({
       fits: ['finding.restored', 'finding.rear-axle-slack', 'slack.front'],
     },
     {
-      says: 'Drop the trailer on level ground only, its wheels chocked before the coupler opens, and no one between vehicle and trailer.',
+      says: 'Unhitch on level ground only, the trailer’s wheels chocked before the coupler opens, and no one between vehicle and trailer.',
       source: custom,
       fits: ['finding.ticket-parts'],
     },
     {
-      says: 'The hitch head stays on for the pass alone, with the same people and the same fuel.',
+      says: 'The hitch stays on the vehicle when it is weighed alone, with the same people and the same fuel.',
       source: custom,
       fits: ['finding.same-load', 'finding.ticket-drift', 'finding.ticket-swapped'],
     },

@@ -43,8 +43,9 @@ export const sides = part({
         when: {
           all: [{ fact: 'side.heavier', operator: 'greaterThan', value: { fact: 'side.allowed' } }],
         },
-        wrong: 'One side carries clearly more than the other.',
-        do: 'Its tires have less left than the axle’s figure tells. Shift load across, and look at each tire’s own rating.',
+        wrong:
+          'One side carries clearly more than the other: {trailer.leftWheels} left, {trailer.rightWheels} right.',
+        do: 'Shift load across, and look at what each tire may carry.',
       },
       open: {
         wrong: 'One side may carry clearly more than the other.',

@@ -201,8 +201,8 @@ export const weighed = part({
         do: 'The trailer is loaded too far back and will sway. Move load ahead of the axles and weigh again.',
       },
       open: {
-        wrong: 'The tongue may lift on the ball.',
-        do: 'Weigh it by itself before the trip.',
+        wrong: 'By these tickets the tongue may even lift on the ball.',
+        do: 'Weigh the tongue by itself before the trip.',
       },
       otherwise: 'The tongue presses down on the ball.',
       source: statics,

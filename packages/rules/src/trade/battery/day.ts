@@ -191,6 +191,7 @@ export const day = part({
     day: {
       label: 'The day’s charge',
       short: 'the day’s charge',
+      supply: true,
       do: 'Switch off what keeps nobody warm or well, charge more, or carry a second battery.',
       near: 'Charge a little every day, and watch the monitor.',
       used: 'day.deepest',

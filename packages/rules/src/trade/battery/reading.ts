@@ -33,7 +33,7 @@ export const reading = part({
       least: 0,
       most: 65,
       ask: 'What voltage does a meter show across the whole bank?',
-      where: 'a multimeter on the battery posts, not the panel’s lights',
+      where: 'a meter on the battery posts, not the panel’s lights',
     },
     'battery.reading': {
       kind: 'choice',

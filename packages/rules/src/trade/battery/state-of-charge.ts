@@ -24,8 +24,8 @@ export const stateOfCharge = part({
       unit: '%',
       least: 0,
       most: 100,
-      ask: 'What does the battery monitor show, if there is one that counts through a shunt?',
-      where: 'the monitor’s display; a panel with four lights is only a voltage gauge',
+      ask: 'What does the battery monitor show, if there is one that counts?',
+      where: 'the monitor’s display; a panel with four lights only guesses from the voltage',
     },
   },
   parameters: {
@@ -103,6 +103,12 @@ export const stateOfCharge = part({
       is: '!known(monitor.stateOfCharge) && known(battery.voltage, battery.chemistry) && charge.spread > reading.tellsLittle',
       source: otherVoltages,
     },
+    'charge.isFlat': {
+      label: 'A lithium battery, whose voltage says next to nothing however it was read',
+      unit: 'yes-no',
+      is: "charge.isVague && battery.chemistry == 'lifepo4'",
+      source: otherVoltages,
+    },
     'monitor.isRead': {
       label: 'A monitor that counts was read',
       unit: 'yes-no',
@@ -158,7 +164,8 @@ export const stateOfCharge = part({
   limits: {
     'state-of-charge': {
       label: 'Depth of discharge',
-      short: 'the draw from the battery',
+      short: 'what may be drawn from the battery',
+      supply: true,
       do: 'Draw no more from it before it has been charged full and has rested.',
       near: 'Charge it before long.',
       used: 'battery.discharged',
@@ -176,7 +183,7 @@ export const stateOfCharge = part({
         when: '!monitor.isRead && charge.spread > reading.tellsLittle',
         wrong: 'This voltage says almost nothing of the charge.',
         because: 'LiFePO₄ is flat over most of its range, and a battery not at rest misleads.',
-        do: 'Have a monitor with a shunt fitted: it counts what goes in and out.',
+        do: 'Have a monitor fitted that counts what goes in and out.',
       },
       open: {
         wrong: 'This voltage may say next to nothing of the charge.',

@@ -135,7 +135,7 @@ export const connection = part({
         when: 'appliance.placeUntold',
         wrong: 'Where the appliance burns is not known yet.',
         do: 'A portable appliance only in the open air.',
-        proviso: 'it burns in the open air or has a flue of its own',
+        proviso: 'the appliance burns in the open air or has a flue of its own',
       },
       otherwise: 'It burns in the open air, or is built in with its own flue.',
       open: {

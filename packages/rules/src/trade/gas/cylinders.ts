@@ -63,7 +63,7 @@ export const cylinderFacts = part({
       most: 12,
       counted: true,
       ask: 'How many more full cylinders of that size are there?',
-      where: 'on the A-frame or in the locker',
+      where: 'by the coupler or in the locker',
       silent: { value: 0, says: 'No full cylinder stands beside it.', source: custom, quiet: true },
     },
     'tank.waterCapacity': {

@@ -182,8 +182,9 @@ export const demand = part({
     gas: {
       label: 'Gas for the nights',
       short: 'the gas',
+      supply: true,
       do: 'Have the cylinders filled, or carry one more.',
-      near: 'Have one filled on the way: a colder night takes more.',
+      near: 'A colder night takes more: know before you leave where a cylinder is filled near there.',
       used: 'gas.neededPounds',
       limit: 'gas.counted',
       margin: 'margin.gas',

@@ -22,7 +22,7 @@ export const policy = part({
       most: 50_000,
       exact: true,
       ask: 'How high is the deductible for that kind of loss?',
-      where: 'declarations page of the policy; collision and comprehensive each have one',
+      where: 'the first page of the policy',
     },
   },
 });

@@ -15,8 +15,8 @@ export const loads = part({
     'shore.appliances': {
       kind: 'rows',
       label: 'What runs at the same time',
-      ask: 'What is to run at the same time, how many watts each, for how long, and on which leg?',
-      where: 'data plates; the breaker panel tells the leg; half on each leg for one of 240 V',
+      ask: 'What is to run at the same time, how many watts each, for how long, and on which half of the feed?',
+      where: 'data plates; the breaker panel tells which half; one of 240 V takes from both',
       columns: {
         power: { label: 'Power', unit: 'W', least: 0, most: 12_000, required: true },
         hours: { label: 'Hours', unit: 'h', least: 0, most: 24, required: false },
@@ -70,7 +70,7 @@ export const loads = part({
     },
     'leg.fuller': {
       label: 'The fuller leg',
-      noun: 'the fuller leg',
+      noun: 'the fuller half of the feed',
       unit: 'A',
       is: 'min(load.current, max(legOne.current, legTwo.current, load.current / 2))',
       source: circuits,
@@ -104,7 +104,7 @@ export const loads = part({
     },
     'leg.counted': {
       label: 'The fuller leg, lasting loads at 125 %',
-      noun: 'the fuller leg with lasting loads at 125 %',
+      noun: 'the fuller half of the feed with lasting loads at 125 %',
       unit: 'A',
       is: 'min(load.counted, max(legOne.counted, legTwo.counted, load.counted / 2))',
       source: lastingLoads,
@@ -143,8 +143,8 @@ export const loads = part({
   limits: {
     leg: {
       label: 'The fuller leg',
-      short: 'the fuller leg',
-      do: 'Switch something off before the breaker is set again.',
+      short: 'what is drawn at once',
+      do: 'Switch off what draws most before the breaker is set again.',
       near: 'Switch nothing more on.',
       used: 'leg.fuller',
       limit: 'leg.rating',
@@ -153,7 +153,7 @@ export const loads = part({
     },
     'lasting-load': {
       label: 'The fuller leg, lasting loads at 125 %',
-      short: 'the load for hours at 125 %',
+      short: 'what is drawn for hours at 125 %',
       do: 'For hours run less: the water heater on gas, or one large thing at a time.',
       near: 'Switch nothing more on while that runs.',
       used: 'leg.counted',

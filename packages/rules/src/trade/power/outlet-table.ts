@@ -35,20 +35,20 @@ export const outletTable: Decision = {
     'both-legs': {
       label: 'plug in, with both legs',
       level: 'ok',
-      says: 'A 50 A trailer on a four-pin 50 A outlet: two legs of 50 A, each by itself.',
+      says: 'A 50 A trailer on a four-pin 50 A outlet: two feeds of 50 A, each by itself.',
     },
     household: {
       label: 'plug in with care: a household circuit',
       level: 'care',
       says: 'A household outlet through an adapter gives no more than its own breaker.',
       because: 'It shares that with whatever else hangs on the circuit.',
-      do: 'One thing at a time, and feel the plug after a quarter of an hour.',
+      do: 'Start things one by one; if the plug gets warm in a quarter of an hour, switch off.',
     },
     'one-leg': {
-      label: 'plug in with care: one feed for both legs',
+      label: 'plug in with care: one feed for both halves',
       level: 'care',
-      says: 'A 50 A trailer on a 30 A outlet: both of its legs together live on that one feed of 30 A.',
-      do: 'Count both legs together.',
+      says: 'A 50 A trailer on a 30 A outlet: both halves of it live on that one feed of 30 A.',
+      do: 'Count everything that runs in it together.',
     },
     'less-protected': {
       label: 'plug in with care: the cord is protected at 50 A only',

@@ -139,6 +139,12 @@ export const supply = part({
       is: "trailer.inlet == '50' && (supply.outlet == 'four-pin-50' || supply.outlet == 'generator' && generator.legs == '120-240')",
       source: siteSupply,
     },
+    'generator.isHalved': {
+      label: 'A generator of 120 and 240 V gives one plug of 120 V half of its power',
+      unit: 'yes-no',
+      is: "given(generator.power) && supply.outlet == 'generator' && generator.legs == '120-240' && trailer.inlet == '30'",
+      source: plate,
+    },
     'leg.breakers': {
       label: 'What breakers, outlet and inlet let through, a leg',
       noun: 'what breakers, outlet and inlet let through',
@@ -148,7 +154,7 @@ export const supply = part({
     },
     'leg.rating': {
       label: 'What a leg gives',
-      noun: 'what a leg gives',
+      noun: 'what one half of the feed gives',
       unit: 'A',
       is: "min(leg.breakers, choose(supply.outlet == 'generator', generator.amps, unlimited))",
       source: plate,

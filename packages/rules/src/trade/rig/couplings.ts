@@ -226,7 +226,7 @@ export const couplings = part({
         when: 'ballSize.isKnown && hitch.ballSize != trailer.couplerSize',
         wrong: 'The ball is {hitch.ballSize}, and the coupler takes {trailer.couplerSize}.',
         because: 'The coupler can come off the ball on the road.',
-        do: 'Fit the right ball before it moves.',
+        do: 'Fit a ball of the coupler’s size before it moves.',
       },
       if: {
         when: '!ballSize.isKnown',

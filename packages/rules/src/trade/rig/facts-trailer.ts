@@ -122,6 +122,7 @@ export const trailerFacts = part({
     'trailer.tireCapacity': {
       ...weight,
       label: 'Capacity of one trailer tire',
+      noun: 'the capacity of one trailer tire',
       exact: true,
       ask: 'What load is one trailer tire rated for?',
       where: 'sidewall, or its load index',

@@ -83,41 +83,41 @@ export const tongueFindings = part({
     },
     'tongue-estimate': {
       ...asked,
-      label: 'Tongue weight is an estimate',
+      label: 'Tongue, weighed or not',
       care: [
         {
           when: 'coupling.isBall && tongue.isEstimate && tongue.limitKnown && tongue.heavyOnBall > tongue.limit',
           wrong:
-            'The tongue weight is an estimate. {tongue.heavyOnBall} is as common, and more than the {tongue.limit} that may rest on the ball.',
+            'The tongue weight is only estimated: {tongue.heavyOnBall} would be as common, and no more than {tongue.limit} may rest on the ball.',
           because: guess,
-          do: 'Weigh it.',
+          do: 'Weigh the tongue, loaded as for the road, before you count on it.',
         },
         {
           when: 'coupling.isPin && tongue.isEstimate && pin.limitKnown && tongue.heavyOnPin > pin.limit',
           wrong:
-            'The pin weight is an estimate. {tongue.heavyOnPin} is as common, and more than the {pin.limit} that may rest there.',
+            'The pin weight is only estimated: {tongue.heavyOnPin} would be as common, and no more than {pin.limit} may rest there.',
           because: guess,
-          do: 'Weigh it.',
+          do: 'Weigh the tongue, loaded as for the road, before you count on it.',
         },
         {
           when: 'tongue.isEstimate && payload.availableKnown && payload.heavy > payload.available',
           wrong:
-            'The tongue weight is an estimate. {tongue.heavy} is as common, and would break the payload.',
+            'The tongue weight is only estimated: {tongue.heavy} would be as common, and would break the payload.',
           because: guess,
-          do: 'Weigh it.',
+          do: 'Weigh the tongue, loaded as for the road, before you count on it.',
         },
         {
           when: 'tongue.isEstimate && tongue.lightShare < tongue.stopEdge',
           wrong:
-            'The tongue weight is an estimate; with the water aboard behind the axles its share could be {tongue.lightShare}.',
+            'The tongue weight is only estimated; with the water aboard behind the axles its share could be {tongue.lightShare}.',
           because: light,
-          do: 'Weigh it with the tanks as they will be on the road.',
+          do: 'Weigh the tongue with the tanks as they will be on the road.',
         },
       ],
       open: {
-        wrong: 'The tongue weight is an estimate, and may be heavier or lighter than is good.',
+        wrong: 'The tongue weight is only estimated, and may be heavier or lighter than is good.',
         because: guess,
-        do: 'Weigh it.',
+        do: 'Weigh the tongue, loaded as for the road, before you count on it.',
       },
       otherwise:
         'A heavier tongue that is common would still be within its limits, or the tongue is better known than by estimate.',

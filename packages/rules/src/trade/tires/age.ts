@@ -127,8 +127,7 @@ export const age = part({
       },
       care: {
         when: 'tire.age >= tire.watchedFrom',
-        wrong:
-          'The tire is {tire.age} old and in its last years: it is done at {tire.doneAt}, whatever its tread.',
+        wrong: 'The tire is {tire.age} old, and at {tire.doneAt} it is done, whatever its tread.',
         do: 'Have it looked at before each long trip.',
       },
       open: {

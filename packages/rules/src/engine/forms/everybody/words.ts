@@ -52,9 +52,9 @@ function reasonSaid(matter: Matter, { answer, level, looks }: Way): readonly Say
   const found = answer.findings.filter((each) => each.level === level);
   const sure = found.find(({ code }) => code.startsWith(`${level}.`));
   if (limit && declared && limit.state === level && (isSure(limit) || !sure)) {
-    const { short, plural = false, exceeded = false } = declared;
+    const { short, plural = false, exceeded = false, supply = false } = declared;
     const code = level === 'stop' ? 'is-over' : isSure(limit) ? 'is-close' : 'may-be-close';
-    return [message(code, { short: text(short), several: plural, exceeded })];
+    return [message(code, { short: text(short), several: plural, exceeded, supply })];
   }
   const finding = sure ?? found[0];
   if (!finding) return [];

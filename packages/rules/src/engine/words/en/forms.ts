@@ -36,8 +36,42 @@ export const forms = {
     return `${capital(say(short))} ${several ? 'have' : 'has'} ${left ? say(left) : 'nothing'} left of ${say(of)}.`;
   },
 
-  'add-nothing': () => 'Add nothing more, and weigh it again before the trip.',
-  'also-close': ({ of }: Several, say: Say) => `Also close: ${listed(of.map(say))}.`,
+  /** Whoever only hears “with care” does not know of what: it is what is said next, or was just said. */
+  'with-care': (
+    { sentence, said }: { readonly sentence: Sayable; readonly said: boolean },
+    say: Say,
+  ) =>
+    say.medium === 'spoken'
+      ? say(sentence).replace(/, with care\.$/, `, if you do ${said ? 'that' : 'what follows'}.`)
+      : say(sentence),
+
+  'add-nothing': () => 'Add nothing more, and weigh the loaded rig before the trip.',
+  'open-until': ({ of }: { readonly of: Sayable }, say: Say) =>
+    `That is open until ${say(of)} is known.`,
+  'rated-at': ({ short, of }: { readonly short: Sayable; readonly of: Quantity }, say: Say) =>
+    `${say(short)} of ${say(of)}`,
+  'falls-short': (
+    values: {
+      readonly short: Sayable;
+      readonly several: boolean;
+      readonly by: Quantity;
+      readonly over: readonly Sayable[];
+    },
+    say: Say,
+  ) => {
+    const { short, several, by, over } = values;
+    const also = over.length === 0 ? '' : `, and more is over: ${listed(over.map(say))}`;
+    return `${capital(say(short))} ${several ? 'fall' : 'falls'} short by ${say(by)}${also}.`;
+  },
+  'may-fall-short': (
+    values: { readonly short: Sayable; readonly by: Quantity; readonly left: Quantity },
+    say: Say,
+  ) =>
+    `${capital(say(values.short))} may fall short by as much as ${say(values.by)}, or have up to ${say(values.left)} left.`,
+
+  /** Of which nothing is to be done; a listener forgets what is to be done over it. */
+  'also-close': ({ of }: Several, say: Say) =>
+    say.medium === 'spoken' ? '' : `Also close: ${listed(of.map(say))}.`,
 
   /** At most five things, the groups they belong to, and how many there are. */
   'list-short': ({ label, of, groups, count }: List, say: Say) => {
@@ -56,7 +90,7 @@ export const forms = {
 
   /** A reader has the number of things beside it. */
   'list-rest': (_: object, say: Say) =>
-    say.medium === 'spoken' ? 'Ask for the written list: it has them all.' : '',
+    say.medium === 'spoken' ? 'The written list has the rest.' : '',
 
   'perhaps-one': ({ of }: { readonly of: Sayable }, say: Say) => `perhaps ${small(say(of))}`,
 
@@ -139,16 +173,34 @@ export const forms = {
     say: Say,
   ) => `If ${listed(ifs.map(say), 'or')}: ${small(say(says))}`,
   'is-over': (
-    values: { readonly short: Sayable; readonly several: boolean; readonly exceeded: boolean },
+    values: {
+      readonly short: Sayable;
+      readonly several: boolean;
+      readonly exceeded: boolean;
+      readonly supply: boolean;
+    },
     say: Say,
-  ) =>
-    `${capital(say(values.short))} ${values.several ? 'are' : 'is'} ${values.exceeded ? 'exceeded' : 'over'}.`,
+  ) => {
+    const { short, several, exceeded, supply } = values;
+    if (supply) return `${capital(say(short))} ${several ? 'fall' : 'falls'} short.`;
+    return `${capital(say(short))} ${several ? 'are' : 'is'} ${exceeded ? 'exceeded' : 'over'}.`;
+  },
   'is-close': (
-    values: { readonly short: Sayable; readonly several: boolean; readonly exceeded: boolean },
+    values: {
+      readonly short: Sayable;
+      readonly several: boolean;
+      readonly exceeded: boolean;
+      readonly supply: boolean;
+    },
     say: Say,
   ) => `${capital(say(values.short))} ${values.several ? 'come' : 'comes'} close.`,
   'may-be-close': (
-    values: { readonly short: Sayable; readonly several: boolean; readonly exceeded: boolean },
+    values: {
+      readonly short: Sayable;
+      readonly several: boolean;
+      readonly exceeded: boolean;
+      readonly supply: boolean;
+    },
     say: Say,
   ) => `${capital(say(values.short))} may come close.`,
   presuming: ({ of }: { readonly of: Sayable }, say: Say) => `That holds ${say(of)}.`,

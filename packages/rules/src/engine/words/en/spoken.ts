@@ -149,7 +149,7 @@ const isShareBelow = (figures: Figures): boolean => {
 
 /** “20 pounds”, “16 to 38 pounds”, “1 inch of water column”. */
 export function spokenQuantity(figures: Figures): string {
-  if (isShareBelow(figures)) return 'less than nothing';
+  if (isShareBelow(figures)) return 'nothing';
   switch (figures.kind) {
     case 'one':
       return withUnit(figures.end, figures.unit);
