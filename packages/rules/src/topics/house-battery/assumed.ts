@@ -1,6 +1,7 @@
 import type { Assumption } from '../../engine/define/shapes';
 import { part } from '../../engine/define/topic';
 import { furnaceAssumptions } from '../../trade/battery/blower';
+import { wireAssumptions } from '../../trade/battery/wire';
 import { custom, house } from '../../trade/bibliography/common';
 
 /** A row whose hours nobody said. */
@@ -87,6 +88,7 @@ export const assumptions: readonly Assumption[] = [
     source: house,
   },
   ...furnaceAssumptions,
+  ...wireAssumptions,
   { when: 'assumed.latitude', says: 'The place lies at 40° north.', source: house },
   {
     when: 'assumed.full',

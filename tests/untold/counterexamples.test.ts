@@ -1,0 +1,161 @@
+import { topics } from '@tarebook/rules';
+import { answerTraced, type FactsGiven, type Topic } from '@tarebook/rules/engine';
+import { describe, expect, test } from 'vitest';
+
+/**
+ * What random rigs found against the law of the untold, kept: what was told stays as grave as what it
+ * proves, or what stands in for the untold is listed with the answer.
+ */
+const asOf = '2026-11-01';
+const answerOf = (topic: Topic, facts: FactsGiven) => answerTraced(topic, { facts, asOf });
+
+const levelOf = (topic: Topic, facts: FactsGiven, of: string): string | undefined => {
+  const answer = answerOf(topic, facts);
+  const limit = answer.limits.find(({ id }) => `limit.${id}` === of);
+  return limit?.state ?? answer.findings.find(({ id }) => `finding.${id}` === of)?.level;
+};
+
+const assumedOf = (topic: Topic, facts: FactsGiven): string =>
+  answerOf(topic, facts)
+    .assumed.map(({ says }) => says)
+    .join(' ');
+
+type Kept = readonly [
+  name: string,
+  topic: Topic,
+  of: string,
+  facts: FactsGiven,
+  more: FactsGiven,
+  then: string,
+];
+
+const slack = { 'slack.rear': '3,960 lb', 'vehicle.gawrRear': '3,800 lb' };
+const weighed = {
+  'cylinder.fill': '20 lb',
+  'cylinder.tare': '17 lb',
+  'cylinder.scaleWeight': '40 lb',
+};
+const frost = {
+  'night.gas': '6 lb',
+  'night.hours': '10 h',
+  'night.inside': '65 °F',
+  'night.outside': '30 °F',
+  'outside.temperature': '10 °F',
+  'furnace.input': '30,000 Btu/h',
+  'furnace.hours': '11 h',
+  'furnace.blowerCurrent': '7 A',
+  'battery.chemistry': 'flooded',
+  'battery.capacity': '100 Ah',
+  'battery.temperature': '30 °F',
+};
+const camper = {
+  'vehicle.cargoRating': '2,250 lb',
+  'camper.weight': '2,300 lb',
+  'load.occupants': [{ weight: '420 lb' }],
+} satisfies FactsGiven;
+const cable = { 'hitch.breakaway': 'no' };
+
+const kept: readonly Kept[] = [
+  [
+    'a rear axle over its rating with slack bars, which tight ones may bring within',
+    topics['weigh-in'],
+    'limit.rear-axle',
+    { ...slack, 'tight.front': '3,040 lb' },
+    { 'tight.rear': '3,660 lb' },
+    'unknown',
+  ],
+  [
+    'a cylinder told by its pounds and by a water capacity that does not go with them',
+    topics['gas-supply'],
+    'finding.cylinder-overfilled',
+    weighed,
+    { 'cylinder.waterCapacity': '356 lb' },
+    'stop',
+  ],
+  [
+    'a share of the night that keeps nobody as warm as the last one',
+    topics['cold-weather'],
+    'limit.blower-night',
+    frost,
+    { 'furnace.duty': '34 %' },
+    'stop',
+  ],
+];
+
+describe.each(kept)('%s', (_, topic, of, facts, more, was) => {
+  test(`${topic.id}: ${of} is ${was}, and nothing clean with one thing more`, () => {
+    expect(levelOf(topic, facts, of)).toBe(was);
+    if (was === 'stop')
+      expect(['stop', 'unknown']).toContain(levelOf(topic, { ...facts, ...more }, of));
+  });
+});
+
+test('a rear axle read by one pass alone is driven so, and that is listed', () => {
+  const topic = topics['weigh-in'];
+  expect(levelOf(topic, slack, 'limit.rear-axle')).toBe('stop');
+  expect(assumedOf(topic, slack)).toContain('driven without bars');
+  for (const told of [{ 'hitch.distribution': 'yes' }, { 'hitch.distribution': 'unknown' }]) {
+    expect(levelOf(topic, { ...slack, ...told }, 'limit.rear-axle')).toBe('unknown');
+  }
+  expect(levelOf(topic, { ...slack, 'hitch.distribution': 'no' }, 'limit.rear-axle')).toBe('stop');
+});
+
+test('a breakaway cable that is off is no stop where the trailer may have no brakes', () => {
+  const topic = topics['hitch-setup'];
+  const level = (told: FactsGiven) => levelOf(topic, { ...cable, ...told }, 'finding.breakaway');
+  expect(level({})).toBe('stop');
+  expect(level({ 'trailer.brakes': 'electric' })).toBe('stop');
+  expect(level({ 'trailer.brakes': 'unknown' })).toBe('unknown');
+  expect(level({ 'trailer.brakes': 'none' })).toBe('not-asked');
+});
+
+test('a tongue that lifts behind a camper frees the truck of weight and is a stop', () => {
+  const topic = topics['truck-camper'];
+  const lifting = { ...camper, 'trailer.measuredTongueWeight': '-700 lb' };
+  expect(levelOf(topic, camper, 'limit.cargo-rating')).toBe('stop');
+  expect(levelOf(topic, lifting, 'finding.tongue-negative')).toBe('stop');
+  expect(answerOf(topic, lifting).outcome).toBe('does-not-carry-it');
+});
+
+describe('what stands in for the untold is listed until it is told', () => {
+  const wire = {
+    'wire.gauge': '6',
+    'wire.length': '10 ft',
+    'wire.current': '130 A',
+  } satisfies FactsGiven;
+  const water = { 'water.freshTank': '50 gal', 'water.daily': '10 gal/d', 'stay.days': '3 d' };
+  test.each<readonly [string, Topic, FactsGiven, string, FactsGiven]>([
+    [
+      'a wire’s rating',
+      topics['house-battery'],
+      wire,
+      'maker’s rating',
+      { 'wire.rating': '180 A' },
+    ],
+    ['a wire’s sheet', topics.retrofit, wire, 'data sheet', { 'wire.resistance': '0.4 mΩ/ft' }],
+    [
+      'a gas alarm’s date',
+      topics['gas-supply'],
+      { 'alarm.gasAge': '9 yr' },
+      'gas alarm',
+      { 'alarm.gasReplaceBy': 'ahead' },
+    ],
+    [
+      'a monoxide alarm’s date',
+      topics['used-trailer'],
+      { 'alarm.monoxideAge': '9 yr' },
+      'monoxide alarm',
+      { 'alarm.monoxideReplaceBy': 'ahead' },
+    ],
+    [
+      'water on arrival',
+      topics['off-grid-stay'],
+      { ...water, 'trailer.freshWater': '5 gal' },
+      'No drinking water',
+      { 'water.onArrival': 'yes' },
+    ],
+  ])('%s', (_, topic, facts, says, more) => {
+    expect(assumedOf(topic, facts)).toContain(says);
+    expect(assumedOf(topic, { ...facts, ...more })).not.toContain(says);
+  });
+});
