@@ -168,12 +168,13 @@ export const weighed = part({
       label: 'Front axle, as driven',
       noun: 'the front axle as driven',
       unit: 'lb',
-      is: 'choose(known(tight.front), read.tightFront, read.slackFront)',
+      // Tight bars bring some of it back, and no more than it weighs alone.
+      is: 'choose(known(tight.front), read.tightFront, choose(bars.mayHelp, between(read.slackFront, choose(known(alone.front), max(read.slackFront, read.aloneFront), unlimited)), read.slackFront))',
       within: ['0', 'unlimited'],
       source: statics,
     },
     'bars.mayHelp': {
-      label: 'It is driven with bars tight, which take load off the rear axle',
+      label: 'It is driven with bars tight, which shift load from the rear axle to the others',
       noun: 'whether it is driven with bars tight',
       unit: 'yes-no',
       is: "known(tight.front) || known(tight.rear) || known(tight.trailer) || (given(hitch.distribution) && hitch.distribution == 'yes')",
@@ -197,7 +198,8 @@ export const weighed = part({
       label: 'Weight on the trailer’s axles, as driven',
       noun: 'the trailer’s axles as driven',
       unit: 'lb',
-      is: 'choose(known(tight.trailer), read.tightTrailer, read.slackTrailer)',
+      // What tight bars put on them is a part of the tongue.
+      is: 'choose(known(tight.trailer), read.tightTrailer, choose(bars.mayHelp, between(read.slackTrailer, read.slackTrailer + choose(pass.slackAndAlone, max(0, tongue.bySlack), unlimited)), read.slackTrailer))',
       within: ['0', 'unlimited'],
       source: statics,
     },
