@@ -7,7 +7,7 @@ import { describe, expect, test } from 'vitest';
  * themselves, on both sides of the parameter, beside the filed cases. Sources stand with the parameters.
  */
 type Edge = readonly [
-  topic: keyof typeof topics,
+  topic: string,
   parameter: string,
   of: string,
   facts: FactsGiven,
@@ -359,10 +359,16 @@ const levelOf = (topic: Topic, facts: FactsGiven, of: string): string | undefine
   return limit?.state ?? answer.findings.find(({ id }) => `finding.${id}` === of)?.level;
 };
 
+function topicNamed(id: string): Topic {
+  const found = topics[id];
+  if (!found) throw new Error(`There is no topic ${id}.`);
+  return found;
+}
+
 /** Each topic with those parameters a tenth more; a rule set is looked through once, and not for each. */
 const raised = new Map(
   [...new Set(edges.map(([id]) => id))].map((id) => {
-    const topic: Topic = topics[id];
+    const topic = topicNamed(id);
     const of = new Set(edges.flatMap(([each, parameter]) => (each === id ? [parameter] : [])));
     const parameters = Object.entries(topic.parameters).map(([name, parameter]) => {
       const values = parameter.values.map((each) => ({ ...each, value: each.value * 1.1 }));
@@ -373,7 +379,7 @@ const raised = new Map(
 );
 
 describe.each(edges)('%s: %s', (id, _, of, facts, fact, [last, will], [first, willNot]) => {
-  const topic: Topic = topics[id];
+  const topic = topicNamed(id);
   const levels = (by: Topic) =>
     [last, first].map((figure) => levelOf(by, { ...facts, [fact]: figure }, of));
 

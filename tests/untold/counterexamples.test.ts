@@ -1,5 +1,15 @@
 import { readFileSync } from 'node:fs';
-import { topics } from '@tarebook/rules';
+import {
+  coldWeather,
+  gasSupply,
+  hitchSetup,
+  houseBattery,
+  offGridStay,
+  retrofit,
+  truckCamper,
+  usedTrailer,
+  weighIn,
+} from '@tarebook/rules';
 import {
   answerTraced,
   type FactsGiven,
@@ -71,7 +81,7 @@ const cable = { 'hitch.breakaway': 'no' };
 const kept: readonly Kept[] = [
   [
     'a rear axle over its rating with slack bars, which tight ones may bring within',
-    topics['weigh-in'],
+    weighIn,
     '6.0.0',
     'limit.rear-axle',
     { ...slack, 'tight.front': '3,040 lb' },
@@ -80,7 +90,7 @@ const kept: readonly Kept[] = [
   ],
   [
     'a cylinder told by its pounds and by a water capacity that does not go with them',
-    topics['gas-supply'],
+    gasSupply,
     '4.0.0',
     'finding.cylinder-overfilled',
     weighed,
@@ -89,7 +99,7 @@ const kept: readonly Kept[] = [
   ],
   [
     'a share of the night that keeps nobody as warm as the last one',
-    topics['cold-weather'],
+    coldWeather,
     '5.0.0',
     'limit.blower-night',
     frost,
@@ -113,7 +123,7 @@ describe.each(kept)('%s', (_, topic, before, of, facts, more, was) => {
 });
 
 test('a rear axle read by one pass alone is driven so, and that is listed', () => {
-  const topic = topics['weigh-in'];
+  const topic: Topic = weighIn;
   expect(levelOf(topic, slack, 'limit.rear-axle')).toBe('stop');
   expect(assumedOf(topic, slack)).toContain('driven without bars');
   for (const told of [{ 'hitch.distribution': 'yes' }, { 'hitch.distribution': 'unknown' }]) {
@@ -123,7 +133,7 @@ test('a rear axle read by one pass alone is driven so, and that is listed', () =
 });
 
 test('an axle that tight bars may load further is not within its rating by slack ones', () => {
-  const topic = topics['weigh-in'];
+  const topic: Topic = weighIn;
   const facts: FactsGiven = {
     'hitch.distribution': 'yes',
     'slack.front': '2,840 lb',
@@ -143,7 +153,7 @@ test('an axle that tight bars may load further is not within its rating by slack
 });
 
 test('a breakaway cable that is off is no stop where the trailer may have no brakes', () => {
-  const topic = topics['hitch-setup'];
+  const topic: Topic = hitchSetup;
   const level = (told: FactsGiven) => levelOf(topic, { ...cable, ...told }, 'finding.breakaway');
   expect(level({})).toBe('stop');
   expect(level({ 'trailer.brakes': 'electric' })).toBe('stop');
@@ -152,7 +162,7 @@ test('a breakaway cable that is off is no stop where the trailer may have no bra
 });
 
 test('a tongue that lifts behind a camper frees the truck of weight and is a stop', () => {
-  const topic = topics['truck-camper'];
+  const topic: Topic = truckCamper;
   const lifting = { ...camper, 'trailer.measuredTongueWeight': '-700 lb' };
   expect(levelOf(topic, camper, 'limit.cargo-rating')).toBe('stop');
   expect(levelOf(topic, lifting, 'finding.tongue-negative')).toBe('stop');
@@ -167,31 +177,25 @@ describe('what stands in for the untold is listed until it is told', () => {
   } satisfies FactsGiven;
   const water = { 'water.freshTank': '50 gal', 'water.daily': '10 gal/d', 'stay.days': '3 d' };
   test.each<readonly [string, Topic, FactsGiven, string, FactsGiven]>([
-    [
-      'a wire’s rating',
-      topics['house-battery'],
-      wire,
-      'maker’s rating',
-      { 'wire.rating': '180 A' },
-    ],
-    ['a wire’s sheet', topics.retrofit, wire, 'data sheet', { 'wire.resistance': '0.4 mΩ/ft' }],
+    ['a wire’s rating', houseBattery, wire, 'maker’s rating', { 'wire.rating': '180 A' }],
+    ['a wire’s sheet', retrofit, wire, 'data sheet', { 'wire.resistance': '0.4 mΩ/ft' }],
     [
       'a gas alarm’s date',
-      topics['gas-supply'],
+      gasSupply,
       { 'alarm.gasAge': '9 yr' },
       'gas alarm',
       { 'alarm.gasReplaceBy': 'ahead' },
     ],
     [
       'a monoxide alarm’s date',
-      topics['used-trailer'],
+      usedTrailer,
       { 'alarm.monoxideAge': '9 yr' },
       'monoxide alarm',
       { 'alarm.monoxideReplaceBy': 'ahead' },
     ],
     [
       'water on arrival',
-      topics['off-grid-stay'],
+      offGridStay,
       { ...water, 'trailer.freshWater': '5 gal' },
       'No drinking water',
       { 'water.onArrival': 'yes' },

@@ -102,6 +102,7 @@ const takenOpenly: Readonly<Record<string, string>> = {
   'alarm.gasReplaceBy': 'assumed.gasMade',
   'alarm.monoxideReplaceBy': 'assumed.monoxideMade',
   'tight.rear': 'assumed.asDriven',
+  'trailer.dryTongueWeight': 'trailer.isUntold',
   'trailer.propaneAhead': 'assumed.propanePlace',
   'water.onArrival': 'assumed.noneThere',
   'wire.rating': 'assumed.wireCarries',
