@@ -152,6 +152,19 @@ test('an axle that tight bars may load further is not within its rating by slack
   expect(levelOf(topic, without, 'limit.trailer-axles')).toBe('ok');
 });
 
+test('two 6-volt batteries side by side are half of what a 12-volt trailer wants, told or not', () => {
+  const topic: Topic = houseBattery;
+  const facts = { 'battery.volts': '6 V', 'bank.parallel': '2' };
+  const level = (system: FactsGiven) =>
+    levelOf(topic, { ...facts, ...system }, 'finding.half-voltage');
+  const volts = ['12 V', '24 V', 'unknown', '6 V'];
+  expect(level({})).toBe('stop');
+  expect(assumedOf(topic, facts)).toContain('wired for 12 V');
+  expect(volts.map((each) => level({ 'system.volts': each }))).toEqual([
+    ...['stop', 'stop', 'unknown', 'ok'],
+  ]);
+});
+
 test('a breakaway cable that is off is no stop where the trailer may have no brakes', () => {
   const topic: Topic = hitchSetup;
   const level = (told: FactsGiven) => levelOf(topic, { ...cable, ...told }, 'finding.breakaway');
