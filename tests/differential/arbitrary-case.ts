@@ -122,7 +122,8 @@ export const latticeCase = (): fc.Arbitrary<PlainCase> =>
 /**
  * Facts whose being known changes the way of reckoning and not only a number: without its place
  * propane rides on the A-frame, without a scale ticket the tongue is an estimate, an unknown
- * altitude takes nothing off. What is unknown among them stays unknown in every point.
+ * altitude takes nothing off, and only a rating that is known leaves open what bars nobody told of
+ * would do. What is unknown among them stays unknown in every point.
  */
 const waysOfReckoning = new Set([
   'vehicle.curbWeight',
@@ -134,6 +135,9 @@ const waysOfReckoning = new Set([
   'vehicle.overhang',
   'vehicle.engine',
   'vehicle.maxTongueDistributed',
+  'vehicle.maxTrailerWeight',
+  'hitch.receiverRating',
+  'hitch.receiverTongueRating',
   'vehicle.distributionRequiredAbove',
   'hitch.ballSize',
   'trailer.couplerSize',

@@ -10,6 +10,7 @@ import { join } from 'node:path';
 import { fileOf, indexOf, pageOf } from './page.mjs';
 import { definitions, mentions } from './places.mjs';
 import { resultsOf, saidOf } from './standing.mjs';
+import { unnoticed } from './unnoticed.mjs';
 
 /** As a case writes the name of a result. */
 const expectedAs = ({ kind, id }) =>
@@ -63,10 +64,21 @@ function checksFor(topic, ids, places = []) {
   return places.filter((place) => named(place, topic.id) || !ids.some((id) => named(place, id)));
 }
 
+const nothing = 'A tenth more of nothing is nothing.';
+
+/** Of a parameter: where its edge is held by itself, and why no case turns where it is a tenth more. */
+function noticedOf(topic, { kind, id }, places = []) {
+  if (kind !== 'parameters') return undefined;
+  const edges = places.filter(({ file }) => file.endsWith('/edges.test.ts'));
+  const isNothing = topic.parameters[id].values.every(({ value }) => value === 0);
+  return { edges, why: isNothing ? nothing : unnoticed[id] };
+}
+
 /** Every page by its path below the folder for results. */
 export function resultPages({ root, topics, engine, readCase }) {
   const places = definitions(root);
   const published = mentions(root, 'tests/published');
+  const onEdges = mentions(root, 'tests/cases');
   const derived = [mentions(root, 'tests/differential'), mentions(root, 'tests/properties')];
   const ids = topics.map(({ id }) => id);
   const pages = new Map();
@@ -92,6 +104,7 @@ export function resultPages({ root, topics, engine, readCase }) {
         derivations: derived.flatMap(mentioned),
         cases: expected.get(name) ?? [],
         said: saidOf(topic, result),
+        noticed: noticedOf(topic, result, onEdges.get(result.id)),
       };
       return { result, around };
     });

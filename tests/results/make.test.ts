@@ -6,6 +6,7 @@ import { topics } from '@tarebook/rules';
 import { namesIn, parseFormula } from '@tarebook/rules/engine';
 import { describe, expect, test } from 'vitest';
 import { resultPages } from './make.mjs';
+import { unnoticed } from './unnoticed.mjs';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
 const { pages, found } = resultPages({
@@ -55,6 +56,20 @@ test('every link leads to a file or to another page', () => {
     }),
   );
   expect(dead).toEqual([]);
+});
+
+test('a parameter tells where its edge is held, or why no case turns a tenth from it', () => {
+  const pages = [
+    [
+      'gas-supply/parameter.alarm.gasLife.md',
+      /## A tenth more\n\n- .*tests\/cases\/edges\.test\.ts/,
+    ],
+    ['tow-fit/parameter.tongue.none.md', /A tenth more of nothing is nothing/],
+    ['tow-fit/parameter.unplaced.behind.md', /for what nobody placed/],
+  ] as const;
+  for (const [path, says] of pages) expect(pageOf(path)).toMatch(says);
+  const ids = new Set(found.flatMap(({ topic }) => Object.keys(topic.parameters)));
+  expect(Object.keys(unnoticed).filter((id) => !ids.has(id))).toEqual([]);
 });
 
 const pageOf = (path: string): string => pages.get(path) ?? '';

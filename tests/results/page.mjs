@@ -45,11 +45,11 @@ export const fileOf = ({ kind, id }) => `${words[kind]}.${id}.md`;
  * `result` is one of `resultsOf`; `around` is what was found about it: `places`, `on` and `under`
  * (other results or plain names), `checks` and `derivations` (places), `through` (results that stand
  * on it, with their checks), `cases` (title, place, text),
- * `said` (lines).
+ * `said` (lines), of a parameter `noticed` (places of its edge, and why no case turns).
  */
 export function pageOf(topic, result, around) {
   const { kind, id, label, unit, is, source } = result;
-  const { places, on, under, checks, through, derivations, cases, said } = around;
+  const { places, on, under, checks, through, derivations, cases, said, noticed } = around;
   const link = (each) => `[\`${each.id}\`](${fileOf(each)})`;
   // What a number is belongs beside its name: who checks a rule looks for it first.
   const value = ({ kind, is, unit }) =>
@@ -102,6 +102,17 @@ export function pageOf(topic, result, around) {
       'None expects it by its name.',
     ),
     '',
+    ...(noticed
+      ? [
+          '## A tenth more',
+          '',
+          ...listed(
+            [...noticed.edges.map(linked), ...(noticed.why ? [noticed.why] : [])],
+            'No edge of its own; what notices it are the cases of what stands on it.',
+          ),
+          '',
+        ]
+      : []),
     '## Where it is said',
     '',
     ...listed(said, 'Nowhere by itself; it stands in the working.'),

@@ -3,6 +3,7 @@ import { part } from '../../engine/define/topic';
 import { furnaceAssumptions } from '../../trade/battery/blower';
 import { custom, house } from '../../trade/bibliography/common';
 import { usualSizes } from '../../trade/bibliography/gas';
+import { alarmAssumptions } from '../../trade/gas/alarms';
 
 const when = (label: string, is: string) => ({ label, unit: 'yes-no', is, source: house }) as const;
 
@@ -40,6 +41,7 @@ export const assumptions: readonly Assumption[] = [
     source: house,
   },
   ...furnaceAssumptions,
+  ...alarmAssumptions,
   {
     when: 'assumed.full',
     says: 'The battery is full in the evening, and the blower is all that draws on it.',

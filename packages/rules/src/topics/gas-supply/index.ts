@@ -9,7 +9,7 @@ import {
   usualSizes,
 } from '../../trade/bibliography/gas';
 import { alarmHeard } from '../../trade/gas/alarm-heard';
-import { alarms } from '../../trade/gas/alarms';
+import { alarmAssumptions, alarms } from '../../trade/gas/alarms';
 import { boil } from '../../trade/gas/boil';
 import { connection } from '../../trade/gas/connection';
 import { cylinderStamp } from '../../trade/gas/cylinder-stamp';
@@ -76,7 +76,7 @@ const parts = [
 /** Will the gas last and flow, and may this appliance be connected here? */
 export const gasSupply = ruleSet({
   id: 'gas-supply',
-  version: '4.1.0',
+  version: '5.0.0',
   title: 'Gas supply',
   question: 'Will the gas last and flow fast enough, and may this appliance be connected here?',
   facts: gather('facts', parts),
@@ -118,6 +118,7 @@ export const gasSupply = ruleSet({
     'vapor.pressure',
   ],
   assumptions: [
+    ...alarmAssumptions,
     {
       when: 'assumed.noAdapter',
       says: 'Every fitting goes on as it was sold, without an adapter.',

@@ -97,7 +97,7 @@ const parts = [
 /** Which ball mount carries this trailer level behind this vehicle, and will the hitch do as it is set? */
 export const hitchSetup = ruleSet({
   id: 'hitch-setup',
-  version: '5.1.0',
+  version: '6.0.0',
   title: 'Hitch setup',
   question:
     'Which ball mount carries this trailer level behind this vehicle, loaded for the road, and will the hitch do as it is set?',

@@ -66,6 +66,12 @@ export const ready = part({
       is: "given(hitch.breakaway) && hitch.breakaway == 'no'",
       source: custom,
     },
+    'breakaway.isMoot': {
+      label: 'Whether the trailer has brakes that a breakaway cable works is not known',
+      unit: 'yes-no',
+      is: 'given(trailer.brakes) && !known(trailer.brakes)',
+      source: custom,
+    },
     'breakaway.isSilent': {
       label: 'Nobody said whether the breakaway cable is on',
       unit: 'yes-no',
@@ -128,10 +134,17 @@ export const ready = part({
       label: 'Breakaway cable',
       askedWhen: 'breakaway.isNeeded',
       stop: {
-        when: 'breakaway.isOff',
+        when: 'breakaway.isOff && !breakaway.isMoot',
         wrong: 'The breakaway cable is not hooked to the vehicle itself.',
         because: 'If the trailer comes loose, nothing brakes it.',
         do: 'Clip it to a point of its own.',
+      },
+      unknown: {
+        when: 'breakaway.isOff && breakaway.isMoot',
+        wrong:
+          'The breakaway cable is not on the vehicle, and whether the trailer has brakes that it works is not known.',
+        because: 'If the trailer comes loose, nothing else brakes it.',
+        do: 'Look for drums and wires at its wheels: with brakes, clip the cable to a point of its own.',
       },
       open: {
         wrong: 'Whether the breakaway cable is on is not known.',

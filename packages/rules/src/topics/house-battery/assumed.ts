@@ -1,6 +1,7 @@
 import type { Assumption } from '../../engine/define/shapes';
 import { part } from '../../engine/define/topic';
 import { furnaceAssumptions } from '../../trade/battery/blower';
+import { wireAssumptions } from '../../trade/battery/wire';
 import { custom, house } from '../../trade/bibliography/common';
 
 /** A row whose hours nobody said. */
@@ -14,6 +15,11 @@ const when = (label: string, is: string, source: typeof custom) =>
 export const assumed = part({
   formulas: {
     'assumed.volts': when('Nobody said of what voltage', '!given(battery.volts)', custom),
+    'assumed.system': when(
+      'Nobody said for what voltage the trailer is wired, and the bank has half',
+      'bank.isHalf && !given(system.volts)',
+      custom,
+    ),
     'assumed.single': when(
       'Nobody said how the batteries are cabled',
       'given(battery.capacity) && !given(bank.series) && !given(bank.parallel)',
@@ -69,6 +75,7 @@ export const assumed = part({
 
 export const assumptions: readonly Assumption[] = [
   { when: 'assumed.volts', says: 'Each battery is a 12-volt one.', source: custom },
+  { when: 'assumed.system', says: 'The trailer is wired for {block.volts}.', source: custom },
   { when: 'assumed.single', says: 'It is one battery, none beside it.', source: custom },
   {
     when: 'assumed.health',
@@ -87,6 +94,7 @@ export const assumptions: readonly Assumption[] = [
     source: house,
   },
   ...furnaceAssumptions,
+  ...wireAssumptions,
   { when: 'assumed.latitude', says: 'The place lies at 40° north.', source: house },
   {
     when: 'assumed.full',

@@ -6,7 +6,7 @@ import { furnaceAssumptions } from '../../trade/battery/blower';
 import { batteryTrade } from '../../trade/battery/index';
 import { custom, house } from '../../trade/bibliography/common';
 import { drains, manual, statics } from '../../trade/bibliography/off-grid-stay';
-import { alarms } from '../../trade/gas/alarms';
+import { alarmAssumptions, alarms } from '../../trade/gas/alarms';
 import { gasTrade } from '../../trade/gas/index';
 import { heatTrade } from '../../trade/heat/index';
 import { rigTrade } from '../../trade/rig/index';
@@ -77,6 +77,12 @@ const borrowed = {
       is: '!given(trailer.freshWater, trailer.grayWater, trailer.blackWater)',
       source: custom,
     },
+    'assumed.noneThere': {
+      label: 'Nobody said whether water is to be had on arrival',
+      unit: 'yes-no',
+      is: 'given(water.daily) && given(trailer.freshWater) && !given(water.onArrival)',
+      source: custom,
+    },
     'assumed.battery': {
       label: 'Not all was said of the battery',
       unit: 'yes-no',
@@ -111,7 +117,7 @@ const parts = [
 /** How many days without hookups, what ends them, and what stretches them? */
 export const offGridStay = ruleSet({
   id: 'off-grid-stay',
-  version: '5.1.0',
+  version: '6.0.0',
   title: 'Off-grid stay',
   question:
     'How many days without hookups, what runs out or is full first, and what stretches it most?',
@@ -161,10 +167,16 @@ export const offGridStay = ruleSet({
     'tongue.leaving',
   ],
   assumptions: [
+    ...alarmAssumptions,
     { when: 'assumed.weekend', says: 'Where not told: a stay of {stay.counted}.', source: house },
     {
       when: 'assumed.tanks',
       says: 'Where not told: the fresh tank starts full, gray and black start empty.',
+      source: custom,
+    },
+    {
+      when: 'assumed.noneThere',
+      says: 'No drinking water is to be had where you stay: what is carried there is all there is.',
       source: custom,
     },
     {

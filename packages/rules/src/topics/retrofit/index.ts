@@ -3,6 +3,7 @@ import { quietly } from '../../engine/define/quietly';
 import { gather } from '../../engine/define/topic';
 import { standingOn } from '../../engine/formula/standing-on';
 import { batteryTrade } from '../../trade/battery/index';
+import { wireAssumptions } from '../../trade/battery/wire';
 import { custom, partsRating as makersRating } from '../../trade/bibliography/common';
 import { drains } from '../../trade/bibliography/off-grid-stay';
 import { trades, unplaced, warrantyBooklet } from '../../trade/bibliography/retrofit';
@@ -53,6 +54,8 @@ const battery = standingOn(
   'wire.perFoot',
   'wire.dropAllowed',
   'wire.ampacity',
+  'assumed.wireCarries',
+  'assumed.wireResists',
 );
 
 const borrowed = {
@@ -122,7 +125,7 @@ const parts = [
 /** May this be added, who may fit it, and what does it do to weight, battery and tanks? */
 export const retrofit = ruleSet({
   id: 'retrofit',
-  version: '4.1.0',
+  version: '5.0.0',
   title: 'Add-ons and retrofits',
   question:
     'May this be added, who may fit it, and what does it do to tongue, axles, battery, circuit and tanks?',
@@ -171,6 +174,7 @@ export const retrofit = ruleSet({
     'warranty.left',
   ],
   assumptions: [
+    ...wireAssumptions,
     {
       when: 'assumed.battery',
       says: 'Where not told: one 12-volt battery at 80 °F that still has the capacity on its label.',

@@ -44,10 +44,10 @@ export const pressure = part({
   formulas: {
     'pressure.own': {
       label:
-        'Pressure it should have, cold: the label’s, else the table’s; untold, up to the sidewall’s',
+        'Pressure it should have, cold: the label’s, and no less than the table’s; untold, up to the sidewall’s',
       noun: 'the pressure it should have',
       unit: 'psi',
-      is: 'choose(given(tire.labelPressure), tire.labelPressure, choose(count(tire.table) > 0, min(pressure.needed, tire.maxPressure), between(0, tire.maxPressure)))',
+      is: 'choose(count(tire.table) > 0, pressure.fillTo, choose(given(tire.labelPressure), tire.labelPressure, between(0, tire.maxPressure)))',
       source: softTire,
     },
     'pressure.isOnlySidewall': {

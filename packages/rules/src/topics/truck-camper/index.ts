@@ -8,6 +8,7 @@ import { camperLoading } from '../../trade/bibliography/truck-camper';
 import { camperFacts } from '../../trade/rig/facts-camper';
 import { meantTireFacts } from '../../trade/rig/facts-vehicle-tires';
 import { rigTrade } from '../../trade/rig/index';
+import { tongueFindings } from '../../trade/rig/tongue-findings';
 import { askings } from './askings';
 import { axles } from './axles';
 import { behind } from './behind';
@@ -31,6 +32,7 @@ const truck = standingOn(
   'front.withoutCamper',
   'rear.withoutCamper',
   'tongue.loaded',
+  'tongue.isKnown',
   'tongue.onFront',
   'tongue.onRear',
   'extension.isAsked',
@@ -62,7 +64,10 @@ const borrowed = {
     'margin.other': rigTrade.parameters['margin.other'],
     'margin.least': rigTrade.parameters['margin.least'],
     'water.density': rigTrade.parameters['water.density'],
+    'tongue.none': rigTrade.parameters['tongue.none'],
   },
+  // A tongue that lifts takes weight off truck and rating alike, and is no room for more.
+  findings: { 'tongue-negative': tongueFindings.findings['tongue-negative'] },
 };
 
 const parts = [
@@ -80,7 +85,7 @@ const parts = [
 /** May this truck carry this camper, loaded as it will be on the road? */
 export const truckCamper = ruleSet({
   id: 'truck-camper',
-  version: '5.1.0',
+  version: '6.0.0',
   title: 'Truck camper',
   question:
     'May this truck carry this camper, loaded as it will be on the road, and does its weight sit where the maker wants it?',

@@ -3,7 +3,7 @@ import { gather } from '../../engine/define/topic';
 import { standingOn } from '../../engine/formula/standing-on';
 import { custom } from '../../trade/bibliography/common';
 import { looked, priceBook, titles, wetMeter } from '../../trade/bibliography/used-trailer';
-import { alarms } from '../../trade/gas/alarms';
+import { alarmAssumptions, alarms } from '../../trade/gas/alarms';
 import { cylinderStamp } from '../../trade/gas/cylinder-stamp';
 import { rigTrade } from '../../trade/rig/index';
 import { tireTrade } from '../../trade/tires/index';
@@ -62,6 +62,8 @@ const borrowed = {
     'alarm.monoxidePast': alarms.formulas['alarm.monoxidePast'],
     'alarm.gasTold': alarms.formulas['alarm.gasTold'],
     'alarm.monoxideTold': alarms.formulas['alarm.monoxideTold'],
+    'assumed.gasMade': alarms.formulas['assumed.gasMade'],
+    'assumed.monoxideMade': alarms.formulas['assumed.monoxideMade'],
   },
   parameters: {
     'alarm.gasLife': alarms.parameters['alarm.gasLife'],
@@ -122,7 +124,7 @@ export const usedTrailer = ruleSet({
     { of: 'first.cost', says: 'Before the first trip {of} must be spent.', when: 'walk.isOff' },
   ],
   headline: ['first.cost', 'offer.most', 'deal.total', 'tire.age', 'wet.spots'],
-  assumptions: [],
+  assumptions: alarmAssumptions,
   changes,
   askings,
   everybody,

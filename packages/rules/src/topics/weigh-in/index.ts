@@ -1,7 +1,7 @@
 import { ruleSet } from '../../engine/define/looked-at';
 import { gather } from '../../engine/define/topic';
 import { standingOn } from '../../engine/formula/standing-on';
-import { custom, partsRating as makersRating } from '../../trade/bibliography/common';
+import { custom, partsRating as makersRating, statics } from '../../trade/bibliography/common';
 import { rigTrade } from '../../trade/rig/index';
 import { againstEstimate } from './against-estimate';
 import { askings } from './asked';
@@ -66,7 +66,7 @@ const parts = [
 /** What do the scale's tickets say of this rig, and which estimate was off? */
 export const weighIn = ruleSet({
   id: 'weigh-in',
-  version: '6.1.0',
+  version: '7.0.0',
   title: 'Weigh-in',
   question:
     'What do the scale’s tickets say of trailer, tongue and axles, is the rig within its ratings, and which estimate was off?',
@@ -111,7 +111,13 @@ export const weighIn = ruleSet({
     'off.rear',
     'side.imbalance',
   ],
-  assumptions: [],
+  assumptions: [
+    {
+      when: 'assumed.asDriven',
+      says: 'It is driven without bars, as in the one hitched pass that was told.',
+      source: statics,
+    },
+  ],
   changes,
   askings,
   everybody,

@@ -181,7 +181,7 @@ export const bank = part({
     'bank.isHalf': {
       label: 'Half-voltage batteries side by side',
       unit: 'yes-no',
-      is: 'given(battery.volts) && !given(system.volts) && bank.parallel > 1 && bank.blocks < 1',
+      is: 'given(battery.volts) && (!given(system.volts) || system.blocks >= 1) && bank.parallel > 1 && bank.blocks < 1',
       source: circuits,
     },
     'bank.rated': {

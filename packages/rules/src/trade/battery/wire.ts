@@ -1,3 +1,4 @@
+import type { Assumption } from '../../engine/define/shapes';
 import { part } from '../../engine/define/topic';
 import { ampacityTable, circuits, dataPlate } from '../bibliography/battery';
 import { custom, house, wireTable } from '../bibliography/common';
@@ -167,6 +168,18 @@ export const wire = part({
       is: 'choose(known(wire.rating), wire.rating, pick(ampacity, wire.gauge))',
       source: ampacityTable,
     },
+    'assumed.wireCarries': {
+      label: 'What the wire carries is taken from its gauge',
+      unit: 'yes-no',
+      is: 'given(wire.gauge) && !given(wire.rating)',
+      source: ampacityTable,
+    },
+    'assumed.wireResists': {
+      label: 'What the wire resists is taken from its gauge',
+      unit: 'yes-no',
+      is: 'given(wire.gauge) && given(wire.length) && !given(wire.resistance)',
+      source: wireTable,
+    },
   },
   limits: {
     'voltage-drop': {
@@ -231,3 +244,17 @@ export const wire = part({
     },
   },
 });
+
+/** A wire by its gauge alone counts as the tables have it; its maker’s own figures win. */
+export const wireAssumptions: readonly Assumption[] = [
+  {
+    when: 'assumed.wireCarries',
+    says: 'The wire carries what its gauge does by the table: its maker’s rating was not told.',
+    source: ampacityTable,
+  },
+  {
+    when: 'assumed.wireResists',
+    says: 'The wire resists what its gauge does by the table: its data sheet was not told.',
+    source: wireTable,
+  },
+];

@@ -1,3 +1,4 @@
+import type { Assumption } from '../../engine/define/shapes';
 import { part } from '../../engine/define/topic';
 import { alarmDates } from '../bibliography/gas';
 
@@ -90,6 +91,18 @@ export const alarms = part({
       is: 'choose(given(alarm.gasAge) && !known(alarm.gasReplaceBy), alarm.gasAge, 0)',
       source: alarmDates,
     },
+    'assumed.gasMade': {
+      label: 'The gas alarm is told by its making alone',
+      unit: 'yes-no',
+      is: 'given(alarm.gasAge) && !given(alarm.gasReplaceBy)',
+      source: alarmDates,
+    },
+    'assumed.monoxideMade': {
+      label: 'The carbon monoxide alarm is told by its making alone',
+      unit: 'yes-no',
+      is: 'given(alarm.monoxideAge) && !given(alarm.monoxideReplaceBy)',
+      source: alarmDates,
+    },
     'alarm.monoxideTold': {
       label: 'Age of the carbon monoxide alarm, where it is told and no replace-by date is',
       unit: 'yr',
@@ -137,3 +150,17 @@ export const alarms = part({
     },
   },
 });
+
+/** An age counts where no date to replace by is told, as makers print one that wins. */
+export const alarmAssumptions: readonly Assumption[] = [
+  {
+    when: 'assumed.gasMade',
+    says: 'The gas alarm has no replace-by date printed: its making counts, and {alarm.gasLife} from it.',
+    source: alarmDates,
+  },
+  {
+    when: 'assumed.monoxideMade',
+    says: 'The carbon monoxide alarm has no replace-by date printed: its making counts.',
+    source: alarmDates,
+  },
+];

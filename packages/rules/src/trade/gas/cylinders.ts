@@ -136,7 +136,8 @@ export const cylinderFacts = part({
     'cylinder.full': {
       label: 'Propane in a full cylinder',
       unit: 'lb',
-      is: 'choose(known(cylinder.waterCapacity), cylinder.waterCapacity * fill.density, cylinder.fill)',
+      // Where both are told and do not go together, no more goes in than the lesser allows.
+      is: 'choose(known(cylinder.waterCapacity), choose(known(cylinder.fill), min(cylinder.fill, cylinder.waterCapacity * fill.density), cylinder.waterCapacity * fill.density), cylinder.fill)',
       within: ['0', 'unlimited'],
       source: fillingDensity,
     },

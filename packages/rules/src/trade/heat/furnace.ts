@@ -125,7 +125,8 @@ export const furnace = part({
       label: 'Share of the time the furnace runs',
       noun: 'the share of the time the furnace runs',
       unit: '%',
-      is: 'choose(known(furnace.duty), furnace.duty, choose(heat.isTold, furnace.reckoned, choose(given(furnace.duty), furnace.duty, furnace.usual)))',
+      // A share that was watched counts, unless the heat lost asks for more at the least: then up to that.
+      is: 'choose(known(furnace.duty), choose(heat.isTold && !may(furnace.reckoned <= furnace.duty), between(furnace.duty, furnace.reckoned), furnace.duty), choose(heat.isTold, furnace.reckoned, choose(given(furnace.duty), furnace.duty, furnace.usual)))',
       source: conduction,
     },
     'furnace.keepsWater': {

@@ -1,0 +1,1 @@
+export declare const unnoticed: Readonly<Record<string, string>>;
