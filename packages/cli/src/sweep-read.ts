@@ -50,7 +50,7 @@ export async function* entriesOf(
     if (problem instanceof Error && 'code' in problem && `${problem.code}`.startsWith('CSV_')) {
       throw new BadInput(`${named(file)}: this is no table that can be read; ${problem.message}.`);
     }
-    throw new BadInput(`${named(file)}: ${reasonOf(problem)}`);
+    throw new BadInput(`${named(file)}: ${reasonOf(problem)}.`);
   }
 }
 
