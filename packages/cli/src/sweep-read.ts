@@ -24,6 +24,9 @@ async function openingOf(file: string): Promise<string> {
 async function* rowsIn(csv: string, file: string, kind: 'vehicle' | 'trailer') {
   const { size } = await stat(csv);
   const opening = await openingOf(csv);
+  if (opening.includes('\0')) {
+    throw new BadInput(`${named(file)}: it is no text; save it as CSV from the spreadsheet.`);
+  }
   // Parquet has no line of heads: its first row is the first.
   const heads = csv === file ? 0 : 1;
   for await (const row of entriesFrom(file, kind, opening, createReadStream(csv))) {
