@@ -32,7 +32,7 @@ export function byHand(vehicles, trailers) {
         v.bothShare[i] + near,
         v.bothCare[i] + near,
       ];
-      const [empty, area] = [v.curb[i], v.area[i] + near];
+      const [empty, area, light] = [v.curb[i], v.area[i] + near, v.light[i] + near];
       const start = (i - from) * width;
       for (let j = 0; j < width; j += 1) {
         const [weight, press] = [loaded[j], tongue[j]];
@@ -55,6 +55,7 @@ export function byHand(vehicles, trailers) {
         const care =
           (weight > pullCare) |
           (press > restCare) |
+          (press > light) |
           (payload > labelCare) |
           (all > grossCare) |
           (front > onFrontCare) |

@@ -100,9 +100,11 @@ export function ofVehicle(v) {
   const scale = Math.max(1, curb / axles);
   const [front, rear] = [v.curbFront * scale, v.curbRear * scale];
   const [lever, share] = [v.overhang / v.wheelbase, ahead / v.wheelbase];
+  const frontAlone = front + people * share - hardware * lever;
   return {
     ...{ curb, lever, aboard: people + hardware, area: v.maxFrontalArea },
-    frontAlone: front + people * share - hardware * lever,
+    // A tongue of more takes more than a tenth off the front axle, where no bars give it back.
+    ...{ frontAlone, light: (0.1 * frontAlone) / lever },
     rearAlone: rear + people * (1 - share) + hardware * (1 + lever),
     ...{ pull: v.maxTrailerWeight, pullCare: careAt(v.maxTrailerWeight, 0, 0.1, 0) },
     ...{ rest: v.maxTongueCarried, restCare: careAt(v.maxTongueCarried, 0, 0.05, 0) },
@@ -179,6 +181,7 @@ export const checks = {
   care: [
     ['t_loaded', 'v_pullCare'],
     ['t_tongue', 'v_restCare'],
+    ['t_tongue', 'v_light'],
     ['p_payload', 'v_labelCare'],
     ['p_gross', 'v_grossCare'],
     ['p_front', 'v_onFrontCare'],

@@ -99,7 +99,7 @@ function told(what, holds, says = '') {
 }
 
 try {
-  yard('vehicles.csv', 24);
+  yard('vehicles.csv', 60);
   yard('trailers.csv', 20);
   let server = redis();
   await pause(500);

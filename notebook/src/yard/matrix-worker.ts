@@ -23,10 +23,12 @@ let meant: YardMeant = {
 let made: Promise<Matrix> | undefined;
 let turn = 0;
 
-async function matrixMade({ files, house, yard }: YardMeant): Promise<Matrix> {
+async function matrixMade({ files, house, yard, share }: YardMeant): Promise<Matrix> {
   const catalogue = readCatalogue({ ...inventedFiles, ...files });
   const topic = await yardTopic(house);
-  const matrix = matrixOf(catalogue, today(), topic, kernelFrom(topic, kernel));
+  const { at, of } = share;
+  const isOwn = (row: number): boolean => row % of === at;
+  const matrix = matrixOf(catalogue, today(), topic, kernelFrom(topic, kernel), undefined, isOwn);
   const named = (entries: typeof matrix.vehicles) =>
     entries.map(({ name, cells }) => ({ name, cells }));
   tell({ kind: 'begun', yard, vehicles: named(matrix.vehicles), trailers: named(matrix.trailers) });
@@ -49,12 +51,10 @@ async function through(
   heard: (rows: readonly Uint8Array[]) => void,
 ): Promise<number | undefined> {
   const { rows } = await matrix();
-  const { at, of } = meant.share;
-  const isOwn = (row: number): boolean => row % of === at;
   let took = 0;
   let since = performance.now();
   let waiting: Uint8Array[] = [];
-  for (const { levels } of rows(facts, [], isOwn)) {
+  for (const { levels } of rows(facts)) {
     waiting.push(levels);
     const now = performance.now();
     if (now - since < atOnce) continue;

@@ -21,7 +21,7 @@ export function yardSentence(
     }</p>`;
   }
   if (!found) return html`<p class="say soft">Going through the yard …</p>`;
-  return html`<div class="say ${waiting ? 'stale' : ''}" role="status">
+  return html`<div class="say ${waiting ? 'stale' : ''}" role="status" data-took=${found.took.toFixed(1)}>
     <p>${found.sentence}</p>
     ${found.sleeps ? html`<p>${found.sleeps}</p>` : nothing}
     ${found.next ? html`<p class="soft">${found.next}</p>` : nothing}

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { BadInput, reasonOf } from './files';
+import { BadInput, named, reasonOf } from './files';
 import { sheetText } from './sheet-text';
 
 /** The invented catalogue that is shipped, beside the built code or in its source. */
@@ -19,6 +19,6 @@ export async function textOf(folder: string, file: string): Promise<string | und
     return sheetText(await readFile(join(folder, file)));
   } catch (problem) {
     if (isMissing(problem)) return undefined;
-    throw new BadInput(`${join(folder, file)}: ${reasonOf(problem)}`);
+    throw new BadInput(`${named(join(folder, file))}: ${reasonOf(problem)}.`);
   }
 }

@@ -16,9 +16,17 @@ export function parsed(
     ...repeated.map((flag) => [flag, { type: 'string' as const, multiple: true }] as const),
   ]);
   try {
-    const { values, positionals } = parseArgs({ args: [...args], options, allowPositionals: true });
+    const { values, positionals, tokens } = parseArgs({
+      ...{ args: [...args], options, allowPositionals: true, tokens: true },
+    });
+    const named = tokens.flatMap((token) => (token.kind === 'option' ? [token.name] : []));
+    const twice = named.find((name, at) => valued.includes(name) && named.indexOf(name) !== at);
+    if (twice !== undefined) {
+      throw new BadInput(`--${twice} is given more than once; give it once.`);
+    }
     return { words: positionals, given: values };
   } catch (problem) {
+    if (problem instanceof BadInput) throw problem;
     const reason = problem instanceof Error ? (problem.message.split(/\. |\.?\n/)[0] ?? '') : '';
     throw new BadInput(`${reason}. Run \`tarebook --help\` for what there is.`);
   }

@@ -10,6 +10,7 @@ const file = (name: string, text: string): string => {
   writeFileSync(path, text);
   return path;
 };
+const head = 'vehicle,trailer,outcome,binding,left_lo,left_hi,unit\n';
 const vehicles = (payload: number): string =>
   `name,placardPayload,maxTrailerWeight,maxTongueCarried,gvwr\nPlover,${payload},5000,500,6000\nKite,1400,5000,500,7000\n`;
 const trailers = file('t.csv', 'name,dryWeight,gvwr,dryTongueWeight\nBittern 22,3000,4000,330\n');
@@ -51,7 +52,6 @@ test('a lower door label turns its vehicle alone, says by which limit, and whom 
 });
 
 test('in another order nothing has turned, and what stands in one alone is counted', async () => {
-  const head = 'vehicle,trailer,outcome,binding,left_lo,left_hi,unit\n';
   const [a, b] = ['A,X,fits,payload,10,10,lb\n', 'B,X,does-not-fit,tongue,-5,-5,lb\n'];
   const first = file('first.csv', `${head}${a}${b}`);
   const second = file('second.csv', `${head}${b}${a}C,X,fits,,,,\n`);
@@ -59,10 +59,32 @@ test('in another order nothing has turned, and what stands in one alone is count
   expect(out).toMatch(/Of 2 pairs, none turned\. In the second alone: 1\./);
 });
 
+test('what is left or over is said as one says it, and kept whole as data', async () => {
+  const was = file('long-was.csv', `${head}A,X,fits,payload,1210.5,1210.5,lb\n`);
+  const is = file('long-is.csv', `${head}A,X,does-not-fit,payload,-117.16299,-117.16299,lb\n`);
+  const { out } = await run(['sweep', '--compare', was, is]);
+  expect(out).toContain('1,210.5 lb left → payload, 117.2 lb over');
+  const told = await run(['sweep', '--compare', was, is, '--json']);
+  expect(JSON.parse(told.out).turned[0].is.left).toBe('-117.16299');
+});
+
 test.each([
   ['one file alone', [trailers], /--compare takes two files/],
   ['a file that is no sweep', [trailers, trailers], /t\.csv:1: this is no sweep/],
   ['a file that is not there', ['nowhere.csv', trailers], /nowhere\.csv: there is no such file/],
+  [
+    'a file of uneven rows',
+    [file('uneven.csv', '# a note\nname,gvwr\nA,1\n'), trailers],
+    /uneven\.csv:1: this is no sweep/,
+  ],
+  [
+    'a sweep with a broken row',
+    [
+      file('broken.csv', `${head}A,X,fits,payload,10,10,lb\nA,Y,fits\n`),
+      file('whole.csv', `${head}A,X,fits,payload,10,10,lb\n`),
+    ],
+    /broken\.csv:3: this row has 3 cells under 7 columns\./,
+  ],
 ])('%s is told in one line', async (_, files, says) => {
   const { status, err, out } = await run(['sweep', '--compare', ...files]);
   expect([status, out]).toEqual([2, '']);

@@ -1,7 +1,8 @@
 import { createReadStream } from 'node:fs';
+import { onOneLine } from '@tarebook/casebook';
 import { type LedgerEntry, LedgerError, readLedger } from '@tarebook/record';
 import { towFit } from '@tarebook/rules/tow-fit';
-import { parse } from 'csv-parse';
+import { CsvError, parse } from 'csv-parse';
 import { columns } from './columns';
 import { BadInput, named, readText, reasonOf } from './files';
 import { throughCsv } from './parquet';
@@ -40,35 +41,52 @@ const wanted = head.trim().split(',');
 const linesOf = (file: string): AsyncGenerator<Line> =>
   throughCsv(file, (csv) => linesIn(csv, file));
 
-async function* linesIn(csv: string, file: string): AsyncGenerator<Line> {
-  const rows = parse({ bom: true });
+/** One row of a file, with the line on which it ends. */
+type Row = { readonly line: number; readonly cells: readonly string[] };
+
+const isRead = (
+  row: unknown,
+): row is { readonly info: { readonly lines: number }; readonly record: readonly string[] } =>
+  typeof row === 'object' && row !== null && 'info' in row && 'record' in row;
+
+async function* rowsIn(csv: string): AsyncGenerator<Row> {
+  const rows = parse({ bom: true, info: true, relax_column_count: true });
   const source = createReadStream(csv);
   source.on('error', (problem) => rows.destroy(problem));
   source.pipe(rows);
-  let isFirst = true;
+  for await (const row of rows) {
+    if (isRead(row)) yield { line: row.info.lines, cells: row.record };
+  }
+}
+
+async function* linesIn(csv: string, file: string): AsyncGenerator<Line> {
+  let width = 0;
   try {
-    for await (const row of createRows(rows)) {
-      if (isFirst && row.slice(0, wanted.length).join() !== wanted.join()) {
+    for await (const { line, cells } of rowsIn(csv)) {
+      if (width === 0 && cells.slice(0, wanted.length).join() !== wanted.join()) {
         throw new BadInput(
-          `${named(file)}:1: this is no sweep; its columns are ${row.slice(0, 8).join(', ')}, and not ${wanted.join(', ')}.`,
+          `${named(file)}:${line}: this is no sweep; its columns are ${cells.slice(0, 8).map(onOneLine).join(', ')}, and not ${wanted.join(', ')}.`,
         );
       }
-      const [vehicle = '', trailer = '', outcome = '', binding = '', left = '', , unit = ''] = row;
-      if (!isFirst) yield { vehicle, trailer, out: { outcome, binding, left, unit } };
-      isFirst = false;
+      if (width > 0 && cells.length !== width) {
+        throw new BadInput(
+          `${named(file)}:${line}: this row has ${cells.length} cells under ${width} columns.`,
+        );
+      }
+      const [vehicle = '', trailer = '', outcome = '', binding = '', left = '', , unit = ''] =
+        cells;
+      if (width > 0) yield { vehicle, trailer, out: { outcome, binding, left, unit } };
+      width = cells.length;
     }
   } catch (problem) {
     if (problem instanceof BadInput) throw problem;
-    throw new BadInput(`${named(file)}: ${reasonOf(problem)}`);
+    if (problem instanceof CsvError) {
+      throw new BadInput(`${named(file)}: this is no table that can be read; ${problem.message}.`);
+    }
+    throw new BadInput(`${named(file)}: ${reasonOf(problem)}.`);
   }
-  if (isFirst)
+  if (width === 0)
     throw new BadInput(`${named(file)}: there is nothing in it; name a file of a sweep.`);
-}
-
-async function* createRows(rows: AsyncIterable<unknown>): AsyncGenerator<readonly string[]> {
-  for await (const row of rows) {
-    if (Array.isArray(row)) yield row.map((cell: unknown) => `${cell}`);
-  }
 }
 
 async function ledgerOf(file: string | undefined): Promise<readonly LedgerEntry[]> {
@@ -144,9 +162,9 @@ const roomSaid = ({ binding, left, unit }: Out): string => {
   if (binding === '') return 'nothing binds';
   const { label = binding, short = label } = limits[binding] ?? {};
   if (left === '') return short;
-  return left.startsWith('-')
-    ? `${short}, ${left.slice(1)} ${unit} over`
-    : `${short}, ${left} ${unit} left`;
+  const amount = Number(left);
+  const much = Number(Math.abs(amount).toFixed(1)).toLocaleString('en-US');
+  return `${short}, ${much} ${unit} ${amount < 0 ? 'over' : 'left'}`;
 };
 
 /** More lines nobody reads on a screen; --json has all. */

@@ -24,6 +24,9 @@ async function openingOf(file: string): Promise<string> {
 async function* rowsIn(csv: string, file: string, kind: 'vehicle' | 'trailer') {
   const { size } = await stat(csv);
   const opening = await openingOf(csv);
+  if (opening.includes('\0')) {
+    throw new BadInput(`${named(file)}: it is no text; save it as CSV from the spreadsheet.`);
+  }
   // Parquet has no line of heads: its first row is the first.
   const heads = csv === file ? 0 : 1;
   for await (const row of entriesFrom(file, kind, opening, createReadStream(csv))) {
@@ -50,7 +53,7 @@ export async function* entriesOf(
     if (problem instanceof Error && 'code' in problem && `${problem.code}`.startsWith('CSV_')) {
       throw new BadInput(`${named(file)}: this is no table that can be read; ${problem.message}.`);
     }
-    throw new BadInput(`${named(file)}: ${reasonOf(problem)}`);
+    throw new BadInput(`${named(file)}: ${reasonOf(problem)}.`);
   }
 }
 

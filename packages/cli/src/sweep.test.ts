@@ -172,7 +172,10 @@ test('from Parquet and to Parquet every row is what it is in CSV', {
     `COPY (SELECT * FROM read_csv('${at('t.csv')}', comment = '#', null_padding = true, all_varchar = true)) TO '${at('t.parquet')}' (FORMAT parquet)`,
   );
   const sweep = (trailers: string, out: string) =>
-    run(['sweep', ...seeded, '--trailers', at(trailers), '--out', at(out), '--json']);
+    run([
+      ...['sweep', '--vehicles', byName['--vehicles'], ...day],
+      ...['--trailers', at(trailers), '--out', at(out), '--json'],
+    ]);
   const [csv, parquet, again] = [
     await sweep('t.csv', 'a.csv'),
     await sweep('t.parquet', 'b.parquet'),
@@ -197,10 +200,18 @@ test('from Parquet and to Parquet every row is what it is in CSV', {
 test('what is no Parquet is told in one line', async () => {
   const file = join(scratch(), 'v.parquet');
   writeFileSync(file, 'name,gvwr\n');
-  const { status, err } = await run(['sweep', ...seeded, '--vehicles', file]);
+  const { status, err } = await run(['sweep', ...seeded.slice(2), '--vehicles', file]);
   expect(status).toBe(2);
   expect(err).toMatch(/v\.parquet: /);
   expect(err.trim().split('\n').length).toBe(1);
+});
+
+test('a workbook is told as what it is, in one sentence', async () => {
+  const file = join(scratch(), 'v.xlsx');
+  writeFileSync(file, 'PK\u0003\u0004\0\0xl/workbook.xml');
+  const ran = await run(['sweep', ...seeded.slice(2), '--vehicles', file]);
+  expect(ran).toMatchObject({ status: 2, out: '' });
+  expect(ran.err).toMatch(/v\.xlsx: it is no text; save it as CSV from the spreadsheet\.\n$/);
 });
 
 test('a row that cannot be read is left out and told beside, with its line', async () => {
@@ -244,6 +255,11 @@ test.each([
   ],
   ['no number of threads', [...seeded, '--threads', 'all'], /--threads all: .* from 1 to 64/],
   ['to go on with nothing', [...seeded, '--resume'], /--out/],
+  [
+    'a file given twice',
+    [...seeded, '--vehicles', byName['--vehicles']],
+    /^--vehicles is given more than once; give it once\.\n$/,
+  ],
 ])('%s is told in one line', async (_, args, says) => {
   const { status, err, out } = await run(['sweep', ...args]);
   expect([status, out]).toEqual([2, '']);

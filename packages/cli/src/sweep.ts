@@ -198,7 +198,7 @@ async function askedIn(
   spread: SpreadOptions | undefined,
 ): Promise<string> {
   const { size, mtimeMs } = await stat(vehicles).catch((problem) => {
-    throw new BadInput(`${named(vehicles)}: ${reasonOf(problem)}`);
+    throw new BadInput(`${named(vehicles)}: ${reasonOf(problem)}.`);
   });
   const told = [facts, layer, trailers, pairsInPart, ...(spread ? [spread] : [])].map((each) =>
     JSON.stringify(each),

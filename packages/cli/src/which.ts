@@ -1,3 +1,4 @@
+import { join } from 'node:path';
 import { askedOf, readCase } from '@tarebook/casebook';
 import type { Topic } from '@tarebook/rules';
 import { type FactsGiven, isRows } from '@tarebook/rules/engine';
@@ -52,6 +53,26 @@ export async function catalogueFrom(given: string | undefined): Promise<Catalogu
   throw new BadInput('The invented catalogue is not there; name one with --catalogue.');
 }
 
+/** Why there is nothing in a catalogue to set a case against, in one sentence. */
+async function nothingIn(
+  { refused }: Catalogue,
+  against: Which['against'],
+  given: string | undefined,
+): Promise<string> {
+  const file = `${against}.csv`;
+  const path = named(join(given ?? '', file));
+  const [first, ...more] = refused.filter((row) => row.file === file);
+  if (first && more.length === 0) return `${path}:${first.line}: ${first.says}`;
+  if (first) {
+    const rows = more.length + 1;
+    return `${path}: none of its ${rows} rows can be taken; the first, line ${first.line}: ${first.says}`;
+  }
+  if (given !== undefined && (await textOf(given, file)) === undefined) {
+    return `${named(given)}: there is no ${file} in it, and the case is set against ${against}.`;
+  }
+  return `${path}: there is no row in it; its first row names the columns, and one of these is the name.`;
+}
+
 /** `--where axles=2`, `--where 'length<=24'` */
 export function whereFrom(all: readonly string[]): readonly Wish[] {
   return all.map((text) => {
@@ -83,10 +104,13 @@ export async function whichOf(file: string, given: Flags): Promise<WhichFound> {
   if (doc.topic.id !== towFit.id) {
     throw new BadInput(`${file}: which ones is asked of tow-fit; the case is of ${doc.topic.id}.`);
   }
-  const under = await underFrom(given);
-  const catalogue = await catalogueFrom(
-    typeof given.catalogue === 'string' ? given.catalogue : undefined,
-  );
+  const { topic, asked } = askedOf(doc, await underFrom(given));
+  const sides = sidesOf(asked.facts);
+  if (sides === 'both' || sides === 'neither')
+    throw new BadInput(`${named(file)}: ${sideSays[sides]}`);
+  const folder = typeof given.catalogue === 'string' ? given.catalogue : undefined;
+  const catalogue = await catalogueFrom(folder);
+  if (catalogue[sides].length === 0) throw new BadInput(await nothingIn(catalogue, sides, folder));
   const where = whereFrom(texts(given.where));
   const columns = new Set(
     [...catalogue.trailers, ...catalogue.vehicles].flatMap(({ cells }) => Object.keys(cells)),
@@ -97,10 +121,6 @@ export async function whichOf(file: string, given: Flags): Promise<WhichFound> {
       `--where: the catalogue has no column “${strange}”; it has ${[...columns].join(', ')}.`,
     );
   }
-  const { topic, asked } = askedOf(doc, under);
-  const sides = sidesOf(asked.facts);
-  if (sides === 'both' || sides === 'neither')
-    throw new BadInput(`${named(file)}: ${sideSays[sides]}`);
   try {
     const found = which(catalogue, { ...asked, topic, where });
     return { topic, found, people: peopleIn(asked.facts), refused: catalogue.refused };

@@ -14,15 +14,8 @@ export type Matrix = {
   readonly vehicles: readonly Entry[];
   /** The lightest first, so that the edge of what fits is seen. */
   readonly trailers: readonly Entry[];
-  /**
-   * Row by row, each pair as the place of its level among the engine's `levels`; those `first` that
-   * are looked at, and `only` some where others are judged elsewhere.
-   */
-  readonly rows: (
-    facts: FactsGiven,
-    first?: Iterable<number>,
-    only?: (row: number) => boolean,
-  ) => Generator<MatrixRow>;
+  /** Row by row, each pair as the place of its level among the engine's `levels`; those `first` that are looked at. */
+  readonly rows: (facts: FactsGiven, first?: Iterable<number>) => Generator<MatrixRow>;
 };
 
 /** A whole catalogue of no more pairs is judged sooner than a program is made. */
@@ -43,6 +36,7 @@ export type MatrixRow = { readonly row: number; readonly levels: Uint8Array };
  *     for (const { row, levels } of all.rows({ 'load.occupants': [ … ] })) …
  *
  * @param program the topic's program, where it is at hand; else it is made first
+ * @param only rows that are judged here, where others are judged elsewhere
  */
 export function matrixOf(
   catalogue: Catalogue,
@@ -50,40 +44,48 @@ export function matrixOf(
   topic: Topic = towFit,
   program?: Program,
   mostPlain = program ? 0 : mostByEngine,
+  only: (row: number) => boolean = () => true,
 ): Matrix {
   const vehicles = catalogue.vehicles.toSorted(byColumn('maxTrailerWeight'));
   const trailers = catalogue.trailers.toSorted(byColumn('gvwr'));
   const judge = quickly(topic, { asOf });
   const isPlain = vehicles.length * trailers.length <= mostPlain;
-  const byKernels = isPlain ? undefined : kernelsOver(vehicles, trailers);
+  const own = [...vehicles.keys()].filter(only);
+  const places = new Map(own.map((row, place) => [row, place]));
+  const byKernels = isPlain
+    ? undefined
+    : kernelsOver(
+        own.flatMap((row) => vehicles[row] ?? []),
+        trailers,
+      );
 
   function kernelsOver(rows: readonly Entry[], columns: readonly Entry[]) {
     const asked = { topic, sides: towSides, asOf, withRoom: false };
-    const { places, over } = pairing({ ...asked, program: program ?? programOf(topic, towSides) });
+    const { places: placed, over } = pairing({
+      ...asked,
+      program: program ?? programOf(topic, towSides),
+    });
     const read = (entries: readonly Entry[]) => entries.map((each) => inputsOf(topic, each.facts));
-    const set = over(places('rows', read(rows)), places('columns', read(columns)));
+    const set = over(placed('rows', read(rows)), placed('columns', read(columns)));
     return (facts: FactsGiven): RowByRow => set(inputsOf(topic, facts));
   }
 
-  function* rows(
-    facts: FactsGiven,
-    first: Iterable<number> = [],
-    only: (row: number) => boolean = () => true,
-  ): Generator<MatrixRow> {
+  function* rows(facts: FactsGiven, first: Iterable<number> = []): Generator<MatrixRow> {
     const kernels = byKernels?.(facts);
     const room = roomFor(trailers.length);
     const order = [...levels];
-    const all = new Uint8Array(vehicles.length * trailers.length).fill(askEngine);
-    for (const row of new Set([...first, ...vehicles.keys()])) {
-      if (!only(row)) continue;
-      const own = all.subarray(row * trailers.length, (row + 1) * trailers.length);
-      kernels?.(row, { ...room, levels: own });
+    const all = new Uint8Array(own.length * trailers.length).fill(askEngine);
+    for (const row of new Set([...first, ...own])) {
+      const place = places.get(row);
+      if (place === undefined) continue;
+      const found = all.subarray(place * trailers.length, (place + 1) * trailers.length);
+      kernels?.(place, { ...room, levels: found });
       const vehicle = vehicles[row];
-      for (let at = own.indexOf(askEngine); at >= 0; at = own.indexOf(askEngine, at + 1)) {
+      for (let at = found.indexOf(askEngine); at >= 0; at = found.indexOf(askEngine, at + 1)) {
         const { level } = judge({ ...vehicle?.facts, ...trailers[at]?.facts, ...facts });
-        own[at] = order.indexOf(level);
+        found[at] = order.indexOf(level);
       }
-      yield { row, levels: own };
+      yield { row, levels: found };
     }
   }
 

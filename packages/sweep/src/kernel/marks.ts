@@ -117,3 +117,44 @@ export function weakened(before: Marks | undefined, now: Marks): Marks {
   }
   return found;
 }
+
+function isHeld(
+  { fixed, least, most, mayBeNone }: Mark,
+  { sort, of }: Vector,
+  from: number,
+  size: number,
+): boolean {
+  for (let i = from; i < from + size; i += 1) {
+    const value = of[i] ?? 0;
+    if (Number.isNaN(value)) {
+      if (!mayBeNone) return false;
+    } else if (value < least || value > most) return false;
+    if (fixed === undefined) continue;
+    if (sort === 'number' ? !Object.is(value, fixed) : value !== fixed) return false;
+  }
+  return true;
+}
+
+/**
+ * Whether marks found before still hold of all that may have changed since.
+ *
+ * @param moved what may be another than when they were found, of all that is kept
+ */
+export function areHeld(
+  marks: Marks,
+  kept: ReadonlyMap<Ref, Vector>,
+  moved: ReadonlyMap<Ref, Vector>,
+  from: number,
+  size: number,
+): boolean {
+  for (const [ref, found] of moved) {
+    const mark = marks.get(ref);
+    if (!mark || !isHeld(mark, found, from, size)) return false;
+  }
+  for (const [ref, { twin }] of marks) {
+    if (twin === undefined || (!moved.has(ref) && !moved.has(twin))) continue;
+    const [own, other] = [kept.get(ref), kept.get(twin)];
+    if (!own || !other || !areEqual(own, other, from, size)) return false;
+  }
+  return true;
+}

@@ -6,7 +6,7 @@ import {
   type Topic,
 } from '@tarebook/rules/engine';
 import { askEngine, type Found } from './found';
-import { type Marks, marksOf, weakened } from './marks';
+import { areHeld, type Marks, marksOf, weakened } from './marks';
 import { type KinJudge, kinsReady, type ReadyKins } from './pair-loop';
 import { type Places, placesOf, type Side } from './places';
 import type { Program } from './program';
@@ -67,14 +67,25 @@ export function pairing({ topic, sides, asOf, program, withRoom }: KernelAsked) 
    */
   function over(rows: Places, columns: Places): (facts: Inputs) => RowByRow {
     const setting = { topic, sides, parameters };
-    const { kept, run } = throughSides(all, setting, { rows, columns });
+    const whole = throughSides(all, setting, { rows, columns });
+    const { kept, run } = whole;
     /** What held of a kin in every case so far, and what is ready for two kins by it. */
-    const held = new Map<string, Marks>();
+    const held = new Map<string, { readonly marks: Marks; readonly times: number }>();
+    const onLists = (side: Side | 'case') =>
+      new Map([...kept[side]].filter(([ref]) => whole.byLists.has(ref)));
+    const moving = { case: onLists('case'), rows: onLists('rows'), columns: onLists('columns') };
     const readied = new Map<string, { readonly by: readonly Marks[]; readonly kins: ReadyKins }>();
     const marksFor = (side: Side | 'case', at: number, from: number, size: number): Marks => {
       const key = `${side} ${at}`;
-      const marks = weakened(held.get(key), marksOf(kept[side], from, size));
-      held.set(key, marks);
+      const times = whole.times();
+      const before = held.get(key);
+      // What does not move with the lists is what it was when these marks were found.
+      const moved = before?.times === times ? moving[side] : kept[side];
+      const isStill = before !== undefined && areHeld(before.marks, kept[side], moved, from, size);
+      const marks = isStill
+        ? before.marks
+        : weakened(before?.marks, marksOf(kept[side], from, size));
+      held.set(key, { marks, times });
       return marks;
     };
     const marked = (side: Side, { kin }: Places) =>
@@ -86,7 +97,7 @@ export function pairing({ topic, sides, asOf, program, withRoom }: KernelAsked) 
       const before = readied.get(key);
       const isStill = before?.by.every((each, at) => each === by[at]) === true;
       const kins =
-        before && isStill ? before.kins : kinsReady(specialFor(by), kept, row.kin, column.kin);
+        before && isStill ? before.kins : kinsReady(specialFor(by), whole, row.kin, column.kin);
       if (!isStill) readied.set(key, { by, kins });
       kins.refresh();
       return kins.judge;

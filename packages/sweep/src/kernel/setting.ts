@@ -13,7 +13,7 @@ import { isOutside, type Places, type Side, toldOf } from './places';
 import { sumName, sumParts } from './program';
 import type { Sides } from './sides';
 import { drawnCell, listedSource } from './source';
-import { onePlace, readySides, type Stage, type Staged, staged } from './staged';
+import { movingIn, onePlace, readySides, type Stage, type Staged, staged } from './staged';
 import { sumsOf } from './sums';
 import type { NumberSteps } from './values';
 
@@ -40,6 +40,27 @@ const ofCase = ({ topic, parameters }: Setting, facts: Inputs, name: string): nu
     : (drawnCell(facts, name) ?? toldOf(topic, facts, name));
 
 type SideStage = Exclude<Stage, 'pairs'>;
+
+/** Whether it is told by the rows of a case's list: people, cargo. Those are what moves most. */
+function isListed({ topic }: Setting, name: string): boolean {
+  if (/^(?:sum|cell) /.test(name)) return true;
+  const fact = name.slice(0, Math.max(0, name.lastIndexOf(' ')));
+  const list = fact.slice(0, Math.max(0, fact.lastIndexOf('.')));
+  return [fact, list].some((id) => topic.facts[id]?.kind === 'rows');
+}
+
+/** Puts in what is told now, and says whether that is another than before. */
+function isOther(into: Vector, value: number | Vector): boolean {
+  const { of } = into;
+  let isSame = true;
+  for (let i = 0; i < of.length; i += 1) {
+    const now = typeof value === 'number' ? value : (value.of[i] ?? 0);
+    if (!Object.is(of[i], now)) isSame = false;
+    of[i] = now;
+  }
+  return !isSame;
+}
+
 type Beside = (name: string, stage: SideStage) => Vector | undefined;
 
 /** What a program comes to for the case, for each row and for each column. */
@@ -51,7 +72,12 @@ export function throughSides(all: Staged, setting: Setting, places: BothPlaces) 
     columns: new Map<Ref, Vector>(),
   };
   /** What is another with each case. */
-  const moving: { readonly step: Step; readonly stage: SideStage; readonly into: Vector }[] = [];
+  const moving: {
+    readonly ref: Ref;
+    readonly step: Step;
+    readonly stage: SideStage;
+    readonly into: Vector;
+  }[] = [];
   const standing: { readonly step: Step; readonly own: Vector }[] = [];
   for (const stage of ['case', 'rows', 'columns'] as const) {
     for (const ref of stages[stage].inputs) {
@@ -60,33 +86,45 @@ export function throughSides(all: Staged, setting: Setting, places: BothPlaces) 
       const own = stage === 'case' ? undefined : places[stage].inputs.get(step.name);
       const slots = stage === 'case' ? onePlace : places[stage].slots;
       const into = own ?? vector(step.sort, slots);
-      if (!own) moving.push({ step, stage, into });
+      if (!own) moving.push({ ref, step, stage, into });
       else standing.push({ step, own });
       told[stage].set(ref, into);
     }
   }
   const slots = { rows: places.rows.slots, columns: places.columns.slots };
-  const ready = readySides(all, slots, (stage, ref) => told[stage].get(ref));
+  const lists = new Set<Ref>();
+  for (const stage of ['case', 'rows', 'columns'] as const) {
+    for (const ref of stages[stage].inputs) {
+      if (isListed(setting, steps[ref]?.name ?? '')) lists.add(ref);
+    }
+  }
+  const byLists = movingIn(all, (ref) => lists.has(ref));
+  const ready = readySides(all, byLists, slots, (stage, ref) => told[stage].get(ref));
   const isOut = (): boolean => standing.some(({ step, own }) => isOutside(step, own));
   const wasOut = isOut();
+  /** How often all of it was reckoned, what stands among it. */
+  let times = 0;
   return {
     kept: ready.kept,
+    byLists,
+    times: (): number => times,
     /**
-     * False where something lies outside the bounds on which the program was built.
+     * False where something lies outside the bounds on which the program was built. Where a case
+     * differs from the one before in its lists alone, what does not hang on them stays as it is.
      *
      * @param isRefilled rows and columns are others than when it was made ready, in the same vectors
      */
     run: (facts: Inputs, beside: Beside, isRefilled = false): boolean => {
       let isWithin = !(isRefilled ? isOut() : wasOut);
-      for (const { step, stage, into } of moving) {
-        const given = beside(step.name, stage);
-        const value = ofCase(setting, facts, step.name);
-        if (given) into.of.set(given.of);
-        else if (value !== undefined) fillWith(into, value);
-        else throw new Error(`There is nothing for “${step.name}”.`);
+      let isAll = isRefilled || times === 0;
+      for (const { ref, step, stage, into } of moving) {
+        const told = beside(step.name, stage) ?? ofCase(setting, facts, step.name);
+        if (told === undefined) throw new Error(`There is nothing for “${step.name}”.`);
+        if (isOther(into, told) && !lists.has(ref)) isAll = true;
         if (isOutside(step, into)) isWithin = false;
       }
-      ready.run();
+      if (isAll) times += 1;
+      ready.run(isAll);
       return isWithin;
     },
   };

@@ -115,6 +115,20 @@ export type ReadyStage = {
   readonly run: (single: Single) => void;
 };
 
+/** Steps that come to something else with every case; all others stand until they are reckoned anew. */
+export type Moving = ReadonlySet<Ref>;
+
+/** All steps that stand on what moves, from one side to the next. */
+export function movingIn({ steps, stages }: Staged, isMoving: (input: Ref) => boolean): Moving {
+  const found = new Set<Ref>();
+  const all = Object.values(stages).flatMap(({ own, inputs }) => [...inputs, ...own]);
+  for (const ref of all.sort((a, b) => a - b)) {
+    const { op, args } = steps[ref] ?? { op: 'input', args: [] };
+    if (op === 'input' ? isMoving(ref) : args.some((arg) => found.has(arg))) found.add(ref);
+  }
+  return found;
+}
+
 /**
  * One stage made ready for all of its places.
  *
@@ -165,14 +179,50 @@ export type Kept = Readonly<Record<Exclude<Stage, 'pairs'>, ReadonlyMap<Ref, Vec
 /** A case is one place; a vector has room for four. */
 export const onePlace = 4;
 
-/** The stages of a case, its rows and its columns, ready to be gone through one after another. */
+type SideStage = Exclude<Stage, 'pairs'>;
+
+/** One stage in two: what stands, and what moves on top of it. */
+function readyInTwo(
+  steps: readonly Step[],
+  { own, kept, inputs: told }: StageSteps,
+  moving: Moving,
+  places: number,
+  inputs: (ref: Ref) => Vector | undefined,
+) {
+  const moved = own.filter((ref) => moving.has(ref));
+  const wanted = new Set([...kept, ...moved.flatMap((ref) => steps[ref]?.args ?? [])]);
+  const stands = own.filter((ref) => !moving.has(ref));
+  const lasting = [...stands, ...told].filter((ref) => wanted.has(ref) && !moving.has(ref));
+  const still = readyStage(steps, { own: stands, inputs: [], kept: lasting }, places, inputs);
+  const over = (ref: Ref): Vector | undefined => still.kept.get(ref) ?? inputs(ref);
+  const last = kept.filter((ref) => moving.has(ref));
+  const anew = readyStage(steps, { own: moved, inputs: [], kept: last }, places, over);
+  const all = new Map<Ref, Vector>();
+  for (const ref of kept) {
+    const found = anew.kept.get(ref) ?? still.kept.get(ref);
+    if (found) all.set(ref, found);
+  }
+  return {
+    kept: all,
+    run: (single: Single, isAll: boolean): void => {
+      if (isAll) still.run(single);
+      anew.run(single);
+    },
+  };
+}
+
+/**
+ * The stages of a case, its rows and its columns, ready to be gone through one after another: all of
+ * them, or what moves and nothing else.
+ */
 export function readySides(
   { steps, stages: found }: Staged,
+  moving: Moving,
   places: Readonly<Record<'rows' | 'columns', number>>,
-  inputs: (stage: Exclude<Stage, 'pairs'>, ref: Ref) => Vector | undefined,
-): { readonly kept: Kept; readonly run: () => void } {
-  const ready = (stage: Exclude<Stage, 'pairs'>, n: number) =>
-    readyStage(steps, found[stage], n, (ref) => inputs(stage, ref));
+  inputs: (stage: SideStage, ref: Ref) => Vector | undefined,
+): { readonly kept: Kept; readonly run: (isAll: boolean) => void } {
+  const ready = (stage: SideStage, n: number) =>
+    readyInTwo(steps, found[stage], moving, n, (ref) => inputs(stage, ref));
   const ofCase = ready('case', onePlace);
   const rows = ready('rows', places.rows);
   const columns = ready('columns', places.columns);
@@ -180,10 +230,10 @@ export function readySides(
   const single: Single = (ref) => ofCase.kept.get(ref)?.of[0] ?? fixed(ref);
   return {
     kept: { case: ofCase.kept, rows: rows.kept, columns: columns.kept },
-    run: () => {
-      ofCase.run(fixed);
-      rows.run(single);
-      columns.run(single);
+    run: (isAll) => {
+      ofCase.run(fixed, isAll);
+      rows.run(single, isAll);
+      columns.run(single, isAll);
     },
   };
 }
