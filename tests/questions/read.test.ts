@@ -93,8 +93,8 @@ test('whoever asks again in other words is recognized by three writers who asked
   const got = pairs.filter((each) => each.got !== null);
   const right = got.filter((each) => each.got === each.sameAs);
   expect(asked.length).toBeGreaterThan(150);
-  expect(right.length / got.length).toBeGreaterThanOrEqual(0.96);
-  expect(right.length / asked.length).toBeGreaterThanOrEqual(0.69);
+  expect(right.length / got.length).toBeGreaterThanOrEqual(0.94);
+  expect(right.length / asked.length).toBeGreaterThanOrEqual(0.7);
 });
 
 test('the words of a fact are the very words of the message, and the same is read twice', () => {

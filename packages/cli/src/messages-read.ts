@@ -29,10 +29,14 @@ function partedBy(file: string, text: string): string | undefined {
   const cells = cellsOf(head, most);
   const isHead = cells.every((cell) => /^[\p{L}\p{N}_ #-]{1,24}$/u.test(cell));
   if (!isHead) return undefined;
-  const isKnown = messageColumns(cells).text !== undefined;
-  return isKnown || (cells.length > 1 && cells.every((cell) => cell.split(/\s/).length < 3))
-    ? most
-    : undefined;
+  const known = messageColumns(cells);
+  if (known.text !== undefined) return most;
+  // “Wren, Friday” heads no table; “id,price” does, and lacks the words.
+  const isTable =
+    Object.keys(known).length > 0 &&
+    cells.length > 1 &&
+    cellsOf(text.split(/\r\n|\r|\n/, 2)[1] ?? '', most).length === cells.length;
+  return isTable ? most : undefined;
 }
 
 /** The messages of a table, and in one sentence each the rows that were refused. */

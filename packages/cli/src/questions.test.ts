@@ -82,6 +82,13 @@ test('a text as it was pasted is read, and a page of Markdown', async () => {
   expect(said.out).toContain('2 messages, 0 urgent\n');
 });
 
+test('a first line with a comma heads no table', async () => {
+  const input = 'Wren, Friday\nCan it pull 5,000 lb?\n\nNo, thanks. What ball height?\n';
+  const { out, status } = await run(['questions', '-', '--json'], { cwd, input });
+  expect(status).toBe(0);
+  expect(JSON.parse(out)).toHaveLength(2);
+});
+
 test('what it takes stands in the help', async () => {
   const { out } = await run(['questions', '--help'], { cwd });
   expect(out).toMatch(/tarebook questions FILE .*\n.*column text.*Markdown/);

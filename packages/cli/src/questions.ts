@@ -78,5 +78,5 @@ export function questionsAsText(read: readonly ReadMessage[]): string {
     );
   });
   const urgent = read.filter((each) => each.urgent).length;
-  return `${told.join('\n\n')}\n\n${read.length} messages, ${urgent} urgent\n`;
+  return `${told.join('\n\n')}\n\n${read.length} ${read.length === 1 ? 'message' : 'messages'}, ${urgent} urgent\n`;
 }

@@ -9,7 +9,7 @@ export type Pasted = {
 };
 
 /** Who wrote a message, when, and its first words, as one line tells them. */
-export type Begun = { readonly asker: string; readonly askedOn: string; readonly words: string };
+type Begun = { readonly asker: string; readonly askedOn: string; readonly words: string };
 
 export const separator = /^\s*(?:[-=_*–—]\s?){3,}$/;
 /** “# Phone”, “== Phone ==”, “--- Phone ---” */

@@ -58,6 +58,11 @@ const guards: readonly Guard[] = [
     after:
       /^ ?(?:in|inch|inches)? ?(?:behind|back|aft|ahead|forward|in front|fwd|from|of|past| )*(?:the |my |our |its )?(?:rear |back )?(?:axle|wheels?)(?!\p{L})/iu,
   },
+  // “Well below zero” is colder than that.
+  {
+    fact: /^outside\.temperature$/,
+    upTo: /(?<!\p{L})(?:well|way|far|go|goes|going) (?:below|under) $/iu,
+  },
   // A camper in the bed is no trailer.
   {
     fact: /^trailer\.(?:dry|gvwr|cargo)/,
@@ -114,6 +119,8 @@ const sizes: readonly {
   { fact: /^voltage\./, unit: 'V', least: 80, most: 280 },
   { fact: /^solar\.power$/, unit: 'W', least: 20, most: 4000 },
   { fact: /^generator\.power$/, unit: 'W', least: 400, most: 50_000 },
+  // What a post, a cord or a breaker gives is no air conditioner’s.
+  { fact: /^airConditioner\.current$/, unit: 'A', least: 3, most: 25 },
   { fact: /^battery\.capacity$/, unit: 'Ah', least: 7, most: 1000 },
   { fact: /^battery\.temperature$/, unit: '°F', least: -40, most: 200 },
   { fact: /^cord\.length$/, unit: 'ft', least: 5, most: 300 },

@@ -31,6 +31,8 @@ const ofAnother: readonly (readonly [string, string, string])[] = [
   ['electric-tow-range', 'New tires 3,000 miles ago', 'trip.distance'],
   ['electric-tow-range', 'Can it still tow 6,000?', 'vehicle.maxTrailerWeight'],
   ['tow-fit', 'Is my SUV able to pull 5,000 lb', 'vehicle.maxTrailerWeight'],
+  ['shore-power', 'Running the AC off the 30 amp post', 'airConditioner.current'],
+  ['cold-weather', 'It will be well below zero tonight', 'outside.temperature'],
   ['hitch-setup', 'sticker on the spring bars says 1,200', 'vehicle.distributionAllowed'],
 ];
 
