@@ -58,6 +58,22 @@ const guards: readonly Guard[] = [
     after:
       /^ ?(?:in|inch|inches)? ?(?:behind|back|aft|ahead|forward|in front|fwd|from|of|past| )*(?:the |my |our |its )?(?:rear |back )?(?:axle|wheels?)(?!\p{L})/iu,
   },
+  // “On page 214”
+  {
+    fact: /./,
+    upTo: /(?<!\p{L})(?:pages?|pg|p\.|chapter|paragraph|aisle|route|highway|hwy|exit|mile marker) ?$/iu,
+  },
+  // “No more than nineteen hundred pounds of pin”, “max 500 on ball”
+  {
+    fact: /^vehicle\.max(?:TrailerWeight|Unbraked|TrailerCarried)$/,
+    after:
+      /^ ?(?:lbs?|pounds?|#)? ?(?:of|on|at|for)? ?(?:the |my |its )?(?:pin|ball|tongue|hitch|coupler)(?! hitch|\p{L})/iu,
+  },
+  // “Nights about 30” are that cold.
+  {
+    fact: /^(?:trip\.nights|stay\.days)$/,
+    upTo: /(?<!\p{L})(?:nights?|nites?|days?)(?: (?:are|is|at|about|around|bout|in|the|down|to|get|going|near|low))+ $/iu,
+  },
   // “Well below zero” is colder than that.
   {
     fact: /^outside\.temperature$/,
@@ -121,6 +137,8 @@ const sizes: readonly {
   { fact: /^generator\.power$/, unit: 'W', least: 400, most: 50_000 },
   // What a post, a cord or a breaker gives is no air conditioner’s.
   { fact: /^airConditioner\.current$/, unit: 'A', least: 3, most: 25 },
+  // “4 aboard” are people.
+  { fact: /^camper\.freshWater$/, unit: 'gal', least: 5, most: 200 },
   { fact: /^battery\.capacity$/, unit: 'Ah', least: 7, most: 1000 },
   { fact: /^battery\.temperature$/, unit: '°F', least: -40, most: 200 },
   { fact: /^cord\.length$/, unit: 'ft', least: 5, most: 300 },
