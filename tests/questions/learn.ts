@@ -16,9 +16,15 @@ export type Lesson = {
 };
 
 const trained = new URL('train.json', import.meta.url);
+/** By two writers more, each measured once before anything was learned from them. */
+const onceHeldOut = new URL('once-held-out.json', import.meta.url);
 
 /** All labeled messages that may be learned from; a writer’s begin with the same letters. */
-export const lessons: readonly Labeled[] = [...labeled(), ...labeled(trained)];
+export const lessons: readonly Labeled[] = [
+  ...labeled(),
+  ...labeled(trained),
+  ...labeled(onceHeldOut),
+];
 export const writerOf = ({ id }: Pick<Labeled, 'id'>): string => id.replace(/\d.*$/, '');
 
 const sentences = (name: string): readonly string[] =>

@@ -11,6 +11,7 @@ import {
   reader,
   readLedger,
   searchOver,
+  splitBunch,
 } from '@tarebook/record';
 import { answerTraced, withHouse, writtenForm } from '@tarebook/rules/engine';
 import type {
@@ -22,7 +23,6 @@ import type {
   QuestionsAsked,
   QuestionsTold,
 } from '../questions/answer-shapes';
-import { splitBunch } from '../questions/bunch';
 import { tableOf } from '../questions/table-of';
 import { allowedHouse } from '../state/house-numbers';
 import { levelOf } from '../state/level';

@@ -1,8 +1,7 @@
-import type { Again, Ledger, MessageColumns, ReadMessage } from '@tarebook/record';
+import type { Again, Ledger, MessageColumns, Pasted, ReadMessage } from '@tarebook/record';
 import type { FormName } from '@tarebook/rules/engine';
 import type { House } from '../state/house';
 import type { Asked } from '../state/questions';
-import type { Pasted } from './bunch';
 import type { TableFound } from './table-of';
 
 /** By topic the words of every case and note that came with the page, and what each was filed for. */

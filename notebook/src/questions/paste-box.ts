@@ -76,7 +76,7 @@ export class PasteBox extends PlainElement {
       <textarea id="bunch" rows=${this.few ? 7 : 3} aria-describedby="bunch-how bunch-wrong" spellcheck="false"
         placeholder=${'# Phone\nCan my wagon pull the small one?\n\n# Comments\nDale R., Nov 27\nHow long does …'}
         @input=${this.remember} @paste=${this.paste}></textarea>
-      <p class="small soft" id="bunch-how">An empty line or a row of dashes ends a message. A line such as “# Phone” tells by which way all that follow came.</p>
+      <p class="small soft" id="bunch-how">An empty line or a row of dashes ends a message; a name with its time, or From:, begins one. A line such as “# Phone” tells by which way all that follow came.</p>
       <div class="acts"><button ?disabled=${busy}>Take them in</button>
         <span class="small" role="status">${said}</span></div>
       <p class="error" id="bunch-wrong" role="alert">${wrong || nothing}</p>

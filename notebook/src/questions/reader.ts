@@ -1,8 +1,7 @@
-import type { MessageColumns, ReadMessage } from '@tarebook/record';
+import type { MessageColumns, Pasted, ReadMessage } from '@tarebook/record';
 import { filedCase } from '../state/filed';
 import type { Asked } from '../state/questions';
 import type { Answerable, Answered, QuestionsAsked, QuestionsTold } from './answer-shapes';
-import type { Pasted } from './bunch';
 import type { TableFound } from './table-of';
 
 /** One answer is given so long, in milliseconds; the next ones shall not wait for it. */

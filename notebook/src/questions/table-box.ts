@@ -1,7 +1,6 @@
-import type { MessageColumns } from '@tarebook/record';
+import type { MessageColumns, Pasted } from '@tarebook/record';
 import { html, nothing } from 'lit';
 import { PlainElement } from '../elements/plain-element';
-import type { Pasted } from './bunch';
 import type { TableFound } from './table-of';
 import { columnsTold, tableText, tellColumns } from './table-text';
 

@@ -1,6 +1,5 @@
-import { type MessageColumns, messageColumns, messagesOf } from '@tarebook/record';
+import { type MessageColumns, messageColumns, messagesOf, type Pasted } from '@tarebook/record';
 import { CsvError, parse } from 'csv-parse/browser/esm/sync';
-import type { Pasted } from './bunch';
 
 /** What came of a table of messages: they themselves, what has to be asked first, or why nothing did. */
 export type TableFound =

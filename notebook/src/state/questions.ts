@@ -1,4 +1,4 @@
-import type { Pasted } from '../questions/bunch';
+import type { Pasted } from '@tarebook/record';
 import { checksum } from './checksum';
 import { type Given, isGiven } from './given';
 import { isRound, type Round } from './round';

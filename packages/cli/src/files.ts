@@ -103,7 +103,7 @@ function decoded(bytes: Buffer, file: string): string {
   try {
     return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes);
   } catch {
-    throw new BadInput(`${named(file)}: this is not UTF-8 text; save the case as UTF-8.`);
+    throw new BadInput(`${named(file)}: this is not UTF-8 text; save it as UTF-8.`);
   }
 }
 

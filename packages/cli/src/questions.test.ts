@@ -63,7 +63,42 @@ test('an export with other headings is read, and each row that cannot be is refu
   ]);
 });
 
+test('a text as it was pasted is read, and a page of Markdown', async () => {
+  const input =
+    '# Phone\n\nRuth: max tow 7,200 lb, payload 1,480 lb. Good?\n\n---\n\n[11/27/2026, 9:14 AM] Dale R.: smell gas by the stove\n\nFrom: Ada Pell <ada@post.example>\nSubject: Ball\n\nWhich ball height?\n';
+  const { out, err, status } = await run(['questions', '-', '--json'], { cwd, input });
+  expect([status, err]).toEqual([0, '']);
+  const read = JSON.parse(out);
+  expect(read.map(({ id }: { id: string }) => id)).toEqual(['message-2', 'message-1', 'message-3']);
+  expect(read[0]).toMatchObject({ urgent: 'gas' });
+  expect(read[1].parts[0]).toMatchObject({
+    topic: 'tow-fit',
+    facts: { 'vehicle.maxTrailerWeight': '7200 lb', 'vehicle.placardPayload': '1480 lb' },
+  });
+  const said = await run(['questions', '-'], {
+    cwd,
+    input: 'Can it pull 5,000 lb, dry?\n\nAnd me?\n',
+  });
+  expect(said.out).toContain('2 messages, 0 urgent\n');
+});
+
+test('a first line with a comma heads no table', async () => {
+  const input = 'Wren, Friday\nCan it pull 5,000 lb?\n\nNo, thanks. What ball height?\n';
+  const { out, status } = await run(['questions', '-', '--json'], { cwd, input });
+  expect(status).toBe(0);
+  expect(JSON.parse(out)).toHaveLength(2);
+});
+
+test('what it takes stands in the help', async () => {
+  const { out } = await run(['questions', '--help'], { cwd });
+  expect(out).toMatch(/tarebook questions FILE .*\n.*column text.*Markdown/);
+});
+
 test.each([
+  ['', /^standard input: there is no message in it; give a CSV table .+\.\n$/],
+  [' \n---\n', /^standard input: there is no message in it; .+\.\n$/],
+  ['[{"text": "x"}]', /^standard input: this is JSON; give .+\.\n$/],
+  ['<!doctype html><p>x', /^standard input: this is HTML or XML; give .+\.\n$/],
   [
     'id,price\n1,x\n',
     /^standard input:1: there is no column with the words .+ “id, price”; .+\.\n$/,

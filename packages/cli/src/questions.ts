@@ -3,38 +3,14 @@ import { isNote, readCase, readNote } from '@tarebook/casebook';
 import {
   askedIn,
   type Findable,
-  type MessagesRead,
-  messagesOf,
   type ReadMessage,
   readMessages,
   searchOver,
 } from '@tarebook/record';
 import { topics } from '@tarebook/rules';
-import { CsvError, parse } from 'csv-parse/sync';
 import { wrapped } from './columns';
-import { BadInput, caseFiles, named, readText } from './files';
-
-/** More than this nobody reads in a day, nor in a year. */
-const mostRows = 50_000;
-
-/** The messages of a CSV file, and in one sentence each the rows that were refused. */
-function rowsOf(name: string, text: string): MessagesRead {
-  let records: string[][];
-  try {
-    records = parse(text, { bom: true, relax_column_count: true, to: mostRows });
-  } catch (problem) {
-    if (!(problem instanceof CsvError)) throw problem;
-    const line = 'lines' in problem ? Number(problem.lines) : 1;
-    throw new BadInput(
-      `${name}:${line}: this is no CSV: a quotation mark is not closed or stands inside a cell; double it there.`,
-    );
-  }
-  const read = messagesOf(records);
-  if ('says' in read) throw new BadInput(`${name}:1: ${read.says}`);
-  const [first] = read.refused;
-  if (read.messages.length === 0 && first) throw new BadInput(`${name}: ${first.says}`);
-  return read;
-}
+import { caseFiles, named, readText } from './files';
+import { messagesFrom } from './messages-read';
 
 /** The cases and notes of the folder one stands in, if it has any. */
 async function filedHere(): Promise<readonly Findable[]> {
@@ -55,9 +31,9 @@ export type QuestionsRead = {
   readonly refused: readonly string[];
 };
 
-/** Reads the messages of a CSV file: what each asks, what it tells, what is urgent. */
+/** Reads the messages of a CSV table or of pasted text: what each asks, what it tells, what is urgent. */
 export async function questionsOf(file: string): Promise<QuestionsRead> {
-  const { messages, refused } = rowsOf(named(file), await readText(file));
+  const { messages, refused } = messagesFrom(file, named(file), await readText(file));
   const filed = await filedHere();
   const read = readMessages(messages, {
     topics,
@@ -102,5 +78,5 @@ export function questionsAsText(read: readonly ReadMessage[]): string {
     );
   });
   const urgent = read.filter((each) => each.urgent).length;
-  return `${told.join('\n\n')}\n\n${read.length} messages, ${urgent} urgent\n`;
+  return `${told.join('\n\n')}\n\n${read.length} ${read.length === 1 ? 'message' : 'messages'}, ${urgent} urgent\n`;
 }

@@ -31,7 +31,9 @@ async function questions(args: readonly string[]): Promise<number> {
   const { words, given } = parsed(args, ['json']);
   const [file, more] = words;
   if (file === undefined || more !== undefined) {
-    throw new BadInput('`tarebook questions` takes one CSV file, or - for standard input.');
+    throw new BadInput(
+      '`tarebook questions` takes one file, a CSV table or pasted text, or - for standard input.',
+    );
   }
   const { read, refused } = await questionsOf(file);
   await (given.json ? sayJson(read) : sayText(questionsAsText(read)));

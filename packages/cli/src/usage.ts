@@ -19,7 +19,10 @@ export const usage = `Tarebook runs worked cases of a travel-trailer dealership.
   tarebook sweep --compare WAS IS [--ledger FILE] [--json]   which pairs turned between two of them, and why
   tarebook catalogue WAS IS [PATH …] [--ledger LEDGER.json] [--json]
                                             what changed between two catalogues, in which cases and answers
-  tarebook questions FILE.csv [--json]      what messages ask and tell, the urgent ones first
+  tarebook questions FILE [--json]          what messages ask and tell, the urgent ones first; FILE is a CSV table
+                                            with a column text (and id, channel, asked_on, asker), or text or Markdown
+                                            as it was pasted: an empty line, ---, a line “Name, time”, [time] Name: or
+                                            From: begins the next message, # Phone says how they came
   tarebook again LEDGER.json [--json]       which of the answers given would be given differently today
   tarebook rules [TOPIC] [--json | --schema]   the topics there are, or one of them as a page
   tarebook rules TOPIC --diff VERSION [PATH …] [--json]   what changed since, and which cases it moves

@@ -1,5 +1,6 @@
 export { type Again, type AgainOptions, type AgainState, again } from './again';
 export { type Ledger, type LedgerEntry, LedgerError, mergeLedgers, readLedger } from './ledger';
+export { type Pasted, splitBunch } from './questions/bunch';
 export type { AskedBefore } from './questions/likeness';
 export { type LineMark, lineReader, type ReadLine } from './questions/line';
 export { numbersSaid } from './questions/number-words';

@@ -109,4 +109,27 @@ export const mishaps: readonly Sign[] = [
     told: true,
     unless: 'ride bikes, ride our bikes, ride my bike, bike ride',
   },
+  // Somebody is hurt, and asks for a part.
+  {
+    kind: 'doubt',
+    lists: [
+      'finger, fingers, hand, thumb, foot, toes, leg, arm, eye, head',
+      'purple, crushed, smashed, pinched, bleeding, bled, points wrong, numb, swollen, blistered, cut open, burned, caught',
+      'jack, tongue, coupler, hitch, ball, door, stove, jack post, wheel, chain, slide, brake, battery',
+    ],
+    within: 16,
+    told: true,
+  },
+  // Whoever rides in a trailer that is towed.
+  {
+    kind: 'doubt',
+    lists: [
+      'riding, ride, rides, lying, sleeping, napping, sits',
+      'in camper, in trailer, in bunk, in back of trailer, in fifth wheel',
+      'home, highway, freeway, interstate, while drive, while driving, while moving, hr, hrs, hours, mi, miles, truck is full',
+    ],
+    within: 16,
+    told: true,
+    unless: 'rides level, rides nose, ride level',
+  },
 ];

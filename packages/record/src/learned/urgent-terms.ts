@@ -1,6 +1,7 @@
 import { calmOf } from '../danger/calm';
 import { lookedAt } from '../danger/find';
 import type { Sign } from '../danger/shapes';
+import { isSoon } from '../danger/soon';
 import type { Terms } from './linear';
 
 /** In so many sizes a text is told: two words, four, eight …; short ones tell more in each word. */
@@ -54,6 +55,7 @@ export function urgentTerms(text: string): Terms {
   }
   add(text.includes('?') ? '?' : '.', '');
   if (/\?\s*$/.test(text)) add('?$', '');
+  if (isSoon(text)) add(':soon', '');
   add(`#${sizeOf(text)}`, '');
   return terms;
 }

@@ -1,5 +1,6 @@
 import type { Topic } from '@tarebook/rules/engine';
 import { wordsOfFacts } from '../words/all';
+import { isAskedAbout } from './asked-about';
 import { placesOf } from './cues';
 
 /** A fact that words say outright, and where they stand. */
@@ -17,11 +18,13 @@ const turned =
 /** What somebody wants or asks for is not there yet. */
 const wanted = /(?:need|want|buy|get|add|should i have)\s+(?:an? |any |the )?$/i;
 /** Of these what is wanted is the very fact. */
-const isWish = (fact: string): boolean => /^(?:wish|addon|touches|fitting)\./.test(fact);
+const isWish = (fact: string): boolean =>
+  /^(?:wish|addon|touches|fitting|plan|wire|place|trouble)\./.test(fact);
 
-/** Whether what stands ahead of a word only wishes for the thing. */
-export const isWanted = (fact: string, ahead: string): boolean =>
-  !isWish(fact) && wanted.test(ahead);
+/** Whether a thing is only wished for, or asked about, where its words stand. */
+export const isWanted = (fact: string, text: string, from: number, to: number): boolean =>
+  !isWish(fact) &&
+  (wanted.test(text.slice(Math.max(0, from - 20), from)) || isAskedAbout(text, from, to));
 
 /** “sallow-16-corner-bed” is called “Sallow 16”, where no other begins so. */
 function ownNames(options: readonly string[]): Readonly<Record<string, readonly string[]>> {
@@ -97,9 +100,9 @@ export function choicesIn(
     const found = Object.entries(all).flatMap(([value, words]) =>
       words.flatMap((word) =>
         [...placesOf(word, text)]
-          .filter(({ from }) => {
+          .filter(({ from, to }) => {
             const ahead = text.slice(Math.max(0, from - 20), from);
-            return !turned.test(ahead) && !isWanted(fact, ahead);
+            return !turned.test(ahead) && !isWanted(fact, text, from, to);
           })
           .map((place): Said => ({ fact, value, ...place })),
       ),

@@ -1,6 +1,7 @@
 import type { Topic } from '@tarebook/rules/engine';
 import { clauses } from '../words/clauses/all';
 import type { Amount } from './amounts';
+import { isWanted } from './choices';
 import { isEither, isForEach, isMeant, isYear } from './not-meant';
 import { ofOne, toldOf } from './sayings';
 import { isFartherEnd } from './spans';
@@ -296,6 +297,7 @@ export function choicesByClause(
           if (!place) return [];
           const ahead = words.slice(Math.max(0, place.from - 14), place.from);
           if (!form.denies && turned.test(ahead)) return [];
+          if (isWanted(fact, text, from + place.from, from + place.to)) return [];
           return [{ fact, value, from: from + place.from, to: from + place.to }];
         }),
       );

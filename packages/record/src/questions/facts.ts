@@ -81,7 +81,8 @@ const onScale = /^(?:tight|slack|alone)\.(?:front|rear|trailer)$/;
 
 /** What stands behind the axle is ahead of it by less than nothing. */
 const isBehindAxle = (fact: string, text: string, { to }: Amount): boolean =>
-  fact.endsWith('.ahead') && /^ (?:behind|back of|aft of|past)\b/i.test(text.slice(to));
+  (fact.endsWith('.ahead') || fact === 'camper.center') &&
+  /^ ?(?:behind|back of|aft of|past)\b/i.test(text.slice(to));
 
 type Near = Omit<Reading, 'fact' | 'among'> & { readonly between: string };
 

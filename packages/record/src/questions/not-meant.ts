@@ -1,4 +1,5 @@
 import type { Amount } from './amounts';
+import { isAskedAbout } from './asked-about';
 
 /** Where a number and its word stand in a text. */
 type Span = { readonly from: number; readonly to: number };
@@ -9,7 +10,15 @@ type Guard = {
   readonly ahead?: RegExp;
   readonly after?: RegExp;
   readonly anywhere?: RegExp;
+  /** All ahead of the number, its word too. */
+  readonly upTo?: RegExp;
 };
+
+/** What weighs, holds or pulls something of its own: its figure is neither the vehicle’s nor the trailer’s. */
+const things =
+  '(?:dolly|dollies|straps?|rope|winch|jacks?|generators?|genny|gennies|coolers?|cart|carts|crates?|ladders?|racks?|rails?|kayaks?|kayak trailer|canoes?|bikes?|e-bikes?|bicycles?|motorcycles?|dirt bikes?|atvs?|quads?|mowers?|tool ?box|toolbox|tools|firewood|stands?|ramps?|chains?|shackles?|hooks?|scooters?|wheelchair|canopy|topper|grill|smoker|boat|boat trailer|utility trailer|safe|tent|boxe?s?|bins?|bags?|table|couch|bunks?|beds?|shelf|shelves|cabinet|tow bar|tow bars|tow strap|tow rope|awning|air conditioner|fridge|refrigerator|washer|piano|tractor|hay|gravel)';
+const ofRig =
+  /^(?:vehicle\.(?:max|gvwr|gcwr|gawr|placard|curb|weighed|cargo)|trailer\.(?:dry|gvwr|gawr|measured|cargoCapacity|weighed)|motorhome\.|camper\.weight)/;
 
 /** Words take a number for a fact that is of something else; a wrong weight is worse than none. */
 const guards: readonly Guard[] = [
@@ -18,6 +27,57 @@ const guards: readonly Guard[] = [
     fact: /^vehicle\.maxTrailerWeight$/,
     ahead:
       /(?<!\p{L})(?:ball|hitch|receiver|bars?|dolly|mount|coupler|jack|chains?|axles?|tires?)(?: \w+){0,4} $/iu,
+  },
+  // “A 350 lb tow dolly”, “the winch pulls 9,500”
+  {
+    fact: ofRig,
+    upTo: new RegExp(
+      `(?<!\\p{L})${things}(?: (?:is|are|was|of|weighs?|weighing|rated|rating|good|for|at|max|pulls?|about|around|says|stamped|marked|up|to|that|which|it|has|holds?|takes?|lifts?|limit|alone|empty|only|label))* $`,
+      'iu',
+    ),
+    after: new RegExp(
+      `^ ?(?:lbs?|pounds?|#)? ?(?:(?!(?:dry|gross|empty|gvwr|max|loaded|and|with|plus|for|of|on|in|my|our|the|two|three)(?!\\p{L}))\\p{L}+ )?${things}(?! (?:with|for|of)(?!\\p{L}))(?!\\p{L})`,
+      'iu',
+    ),
+  },
+  // “Can it still tow 6,000?” asks for it.
+  {
+    fact: /^vehicle\.max(?:TrailerWeight|Unbraked|TrailerCarried)$/,
+    upTo: /(?<!\p{L})(?:can|could|will|would|may|should|shall|does|do|did|is|are|able|ok|okay|safe|want|wants|going|plan|like|need|trying|allowed|enough) (?:it|i|we|you|u|he|she|they|my|our|the|this|that|an?|his|her|to|for)(?!\p{L})[^.?!,;\d]*(?<!\p{L})(?:tow|pull|haul|tug|drag|move)(?:ing)?(?: (?:an?|the|my|our|this|that|about|around|up|to|over|more|than|like|with|it|at|something|is|be))* ?$/iu,
+  },
+  // “270 miles of range”, “packed 3,000 miles ago”
+  {
+    fact: /^trip\.distance$/,
+    ahead: /(?<!\p{L})(?:range|odometer|mileage|clock|every|last|rated|epa)(?: \p{L}+){0,3} $/iu,
+    after:
+      /^ ?(?:of |in )?(?:range|ranges|on (?:an?|one|it|them|the (?:clock|odometer|battery|dash))|per (?:charge|tank|day|gallon)|ago|old|since|a (?:year|week|month|day|charge|tank)|an hour|to (?:the gallon|empty)|rated|epa|when full|full|from (?:us|here|home|town|you))(?!\p{L})/iu,
+  },
+  // “4 inches behind the axle” is not behind the headboard.
+  {
+    fact: /^camper\.centerBehindBoard$/,
+    after:
+      /^ ?(?:in|inch|inches)? ?(?:behind|back|aft|ahead|forward|in front|fwd|from|of|past| )*(?:the |my |our |its )?(?:rear |back )?(?:axle|wheels?)(?!\p{L})/iu,
+  },
+  // “On page 214”
+  {
+    fact: /./,
+    upTo: /(?<!\p{L})(?:pages?|pg|p\.|chapter|paragraph|aisle|route|highway|hwy|exit|mile marker) ?$/iu,
+  },
+  // “No more than nineteen hundred pounds of pin”, “max 500 on ball”
+  {
+    fact: /^vehicle\.max(?:TrailerWeight|Unbraked|TrailerCarried)$/,
+    after:
+      /^ ?(?:lbs?|pounds?|#)? ?(?:of|on|at|for)? ?(?:the |my |its )?(?:pin|ball|tongue|hitch|coupler)(?! hitch|\p{L})/iu,
+  },
+  // “Nights about 30” are that cold.
+  {
+    fact: /^(?:trip\.nights|stay\.days)$/,
+    upTo: /(?<!\p{L})(?:nights?|nites?|days?)(?: (?:are|is|at|about|around|bout|in|the|down|to|get|going|near|low))+ $/iu,
+  },
+  // “Well below zero” is colder than that.
+  {
+    fact: /^outside\.temperature$/,
+    upTo: /(?<!\p{L})(?:well|way|far|go|goes|going) (?:below|under) $/iu,
   },
   // A camper in the bed is no trailer.
   {
@@ -75,6 +135,10 @@ const sizes: readonly {
   { fact: /^voltage\./, unit: 'V', least: 80, most: 280 },
   { fact: /^solar\.power$/, unit: 'W', least: 20, most: 4000 },
   { fact: /^generator\.power$/, unit: 'W', least: 400, most: 50_000 },
+  // What a post, a cord or a breaker gives is no air conditioner’s.
+  { fact: /^airConditioner\.current$/, unit: 'A', least: 3, most: 25 },
+  // “4 aboard” are people.
+  { fact: /^camper\.freshWater$/, unit: 'gal', least: 5, most: 200 },
   { fact: /^battery\.capacity$/, unit: 'Ah', least: 7, most: 1000 },
   { fact: /^battery\.temperature$/, unit: '°F', least: -40, most: 200 },
   { fact: /^cord\.length$/, unit: 'ft', least: 5, most: 300 },
@@ -108,8 +172,12 @@ const sizes: readonly {
     least: 300,
     most: 500_000,
   },
+  { fact: /^trip\.distance$/, unit: 'mi', least: 1, most: 5000 },
   { fact: /^generator\.altitude$/, unit: 'ft', least: 500, most: 15_000 },
 ];
+
+/** Of these a number that is asked about, as “should I run 80 psi”, is none. */
+const asked = /^(?:tire\.pressure|hitch\.bars|vehicle\.max)/;
 
 /** Whether a number of a text may be that fact, by what stands around it. */
 export function isMeant(fact: string, text: string, amount: Amount, word: Span): boolean {
@@ -120,14 +188,16 @@ export function isMeant(fact: string, text: string, amount: Amount, word: Span):
       (amount.unit ?? unit) === unit &&
       (value < least || value > most || never.includes(value)),
   );
-  if (isOff) return false;
+  if (isOff || (asked.test(fact) && isAskedAbout(text, amount.from, amount.to))) return false;
   const ahead = text.slice(0, Math.min(amount.from, word.from)).slice(-40);
   const after = text.slice(amount.to, amount.to + 40);
+  const upTo = text.slice(Math.max(0, amount.from - 70), amount.from);
   return !guards.some(
     (guard) =>
       guard.fact.test(fact) &&
       (guard.ahead?.test(ahead) === true ||
         guard.after?.test(after) === true ||
+        guard.upTo?.test(upTo) === true ||
         guard.anywhere?.test(text) === true),
   );
 }

@@ -19,7 +19,7 @@ export type Asking = {
  * How alike two messages are is the cosine of their words, each weighed by how seldom it is said (the
  * inverse of how many say it); this much asks the same.
  */
-const alike = 0.45;
+const alike = 0.42;
 /** Whoever says that they asked before, or ask on, has asked: then less is enough. */
 const alikeAgain = 0.3;
 /** About the same topic, or with the same danger or facts, so much less is enough. */

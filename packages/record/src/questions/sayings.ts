@@ -233,7 +233,8 @@ export function sayingsIn(topic: Topic, text: string, amounts: readonly Amount[]
     return [...placesIn(each, marks)].flatMap(({ from, to, number }): readonly Saying[] => {
       if (value !== undefined) {
         const ahead = text.slice(Math.max(0, from - 24), from);
-        if (turned.test(ahead) || isWanted(fact, ahead) || isOfPapers(fact, text, from)) return [];
+        if (turned.test(ahead) || isOfPapers(fact, text, from)) return [];
+        if (isWanted(fact, text, from, to)) return [];
         return [{ fact, value, from, to }];
       }
       const told = marks.at.get(number);

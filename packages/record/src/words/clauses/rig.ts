@@ -231,7 +231,7 @@ export const rigClauses: Clauses = {
     'vehicle.distributionAllowed': {
       no: [
         'distribution|distributing|spring bar|spring bars|spring-bar|wd|wdh & not allowed|not permitted|not to be used|prohibit*|forbid*|forbidden|may not|must not|do not use|not recommended|not be used',
-        'no spring bars|no distribution|no weight distribution|no wd|spring bars & allowed|permitted|says',
+        'no spring bars|no distribution|no weight distribution|no wd & allowed|permitted|says',
       ],
       yes: [
         'distribution|distributing|spring bars|wd & allowed|allows|permits|permitted|fine with ! not|no|without|never',

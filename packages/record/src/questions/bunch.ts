@@ -1,0 +1,165 @@
+import {
+  begunBy,
+  bullet,
+  byWay,
+  counted,
+  headed,
+  isWay,
+  mailHead,
+  marked,
+  numbered,
+  type Pasted,
+  separator,
+  tableAt,
+  unmarked,
+  withoutHead,
+} from './bunch-lines';
+
+export type { Pasted } from './bunch-lines';
+
+type Draft = {
+  asker: string;
+  askedOn: string;
+  lines: string[];
+  isMail: boolean;
+  /** One of several that are counted; the next number begins the next. */
+  isItem: boolean;
+};
+
+const sentenceCase = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** A line that begins with “Two questions:” heads no channel. */
+const isNoHeading = /\b(?:questions?|things?|thanks|hi|hello|hey|dear)\b/i;
+const hasWords = (text: string): boolean => /[\p{L}\p{N}]/u.test(text);
+
+/**
+ * The messages of a bunch that was pasted from wherever they came in, or of a page of Markdown:
+ *
+ *     # Phone                                  a heading: all that follow came by phone
+ *     Ruth asks whether …                      an empty line, a row of dashes, a bullet ends a message
+ *
+ *     [11/27/2026, 9:14 AM] Dale R.: the …     who and when before the words; a line of its own does
+ *
+ *     From: … / Subject: …                     a mail: it goes on over single empty lines
+ *
+ *     | from | message |                       a table with a column of words
+ *
+ * What tells nothing of whence it came has an empty channel.
+ */
+export function splitBunch(whole: string): readonly Pasted[] {
+  const found: Pasted[] = [];
+  let channel = '';
+  let open: Draft | undefined;
+  let empty = 0;
+
+  const shut = (): void => {
+    const text =
+      open?.lines
+        .join('\n')
+        .replace(/\n{3,}/g, '\n\n')
+        .trim() ?? '';
+    if (open && hasWords(text)) {
+      found.push({ channel, asker: open.asker, askedOn: open.askedOn, text });
+    }
+    open = undefined;
+  };
+  const begin = (asker = '', askedOn = '', more: Partial<Draft> = {}): Draft => {
+    shut();
+    open = { asker, askedOn, lines: [], isMail: false, isItem: false, ...more };
+    return open;
+  };
+
+  /** A line of a mail's head; whether it was one. */
+  function mail(line: string): boolean {
+    const [, name = '', value = ''] = mailHead.exec(line) ?? [];
+    if (name === '') return false;
+    const isHead = open?.isMail && open.lines.length === 0;
+    if (!isHead && !/^(?:from|subject)$/i.test(name)) return false;
+    const now = isHead && open ? open : begin('', '', { isMail: true });
+    if (/^from$/i.test(name)) now.asker = value.replace(/\s*<[^>]*>/, '').trim();
+    if (/^(?:date|sent)$/i.test(name)) now.askedOn = value.trim();
+    if (/^subject$/i.test(name)) now.lines.push(value.replace(/^(?:re|fwd?): */i, '').trim());
+    return true;
+  }
+
+  /** “Message 3: …”, “2. …”, where it is no list inside of a message; whether it was one. */
+  function item(line: string, isFirst: boolean): boolean {
+    const [, way, words] = counted.exec(line) ?? [];
+    if (way !== undefined && (isFirst || open?.isItem)) {
+      shut();
+      if (isWay(way)) channel = sentenceCase(way.toLowerCase());
+      const { lines } = begin('', '', { isItem: true });
+      if (words) lines.push(words);
+      return true;
+    }
+    if (!numbered.test(line) || (open && !open.isItem)) return false;
+    begin('', '', { isItem: true }).lines.push(line.replace(numbered, ''));
+    return true;
+  }
+
+  /** A line that begins a message or a channel; whether it was one. */
+  function beginning(line: string, isBold: boolean, isFirst: boolean, hasMore: boolean): boolean {
+    if (item(line, isFirst)) return true;
+    const begun = begunBy(line, isBold, isFirst);
+    if (begun && (begun.words !== '' || (hasMore && !isNoHeading.test(begun.asker)))) {
+      const { lines } = begin(begun.asker, begun.askedOn);
+      if (begun.words !== '') lines.push(begun.words);
+      return true;
+    }
+    const [, way, person, words] = byWay.exec(line) ?? [];
+    if (way !== undefined && words !== undefined && isFirst) {
+      shut();
+      channel = sentenceCase(way.toLowerCase());
+      begin(person?.trim()).lines.push(words);
+      return true;
+    }
+    const heading = marked.exec(line)?.[1] ?? (isFirst ? headed.exec(line)?.[1] : undefined);
+    if (heading !== undefined && !isNoHeading.test(heading) && !bullet.test(line)) {
+      shut();
+      channel = heading.trim();
+      return true;
+    }
+    if (!bullet.test(line) || open?.isMail) return false;
+    begin().lines.push(line.replace(bullet, ''));
+    return true;
+  }
+
+  const lines = withoutHead(
+    whole
+      .replace(/^\uFEFF/, '')
+      .replaceAll('\0', ' ')
+      .split(/\r\n?|\n/),
+  );
+  let skip = 0;
+  for (const [at, said] of lines.entries()) {
+    if (at < skip) continue;
+    const table = tableAt(lines, at);
+    if (table) {
+      shut();
+      found.push(
+        ...table.rows
+          .filter(({ text }) => hasWords(text))
+          .map((row) => ({ ...row, channel: row.channel || channel })),
+      );
+      skip = at + table.takes;
+      empty = 1;
+      continue;
+    }
+    const { line, isBold } = unmarked(said);
+    if (line.trim() === '') {
+      empty += 1;
+      if (open?.isMail && empty < 2) open.lines.push('');
+      else shut();
+      continue;
+    }
+    const isFirst = empty > 0 || !open || open.lines.length === 0;
+    empty = 0;
+    if (separator.test(line)) shut();
+    else if (!mail(line) && !(open?.isMail && open.lines.length > 0 && !isFirst)) {
+      const hasMore = (lines[at + 1] ?? '').trim() !== '';
+      if (!beginning(line, isBold, isFirst, hasMore)) (open ?? begin()).lines.push(line.trim());
+    } else if (!mailHead.test(line)) (open ?? begin()).lines.push(line.trim());
+  }
+  shut();
+  return found;
+}
