@@ -8,6 +8,7 @@ import { leftOf } from '../elements/figures';
 import { limitBar } from '../elements/limit-bar';
 import { mark, stateWords } from '../elements/marks';
 import { PlainElement } from '../elements/plain-element';
+import { printCase } from '../elements/print-asked';
 import { pageAddress } from '../elements/share-case';
 import { type AnsweredView, openOf } from '../sections/case-view';
 import { limitRowsOf } from '../sections/limits';
@@ -165,7 +166,7 @@ export class ReaderFace extends PlainElement {
           <ul>${answer.cautions.map((each) => html`<li>${each}</li>`)}</ul>
         </section>
         <p class="acts noprint">
-          <button type="button" @click=${() => print()}>Print</button>
+          <button type="button" @click=${() => printCase(false)}>Print</button>
           <button type="button" @click=${() => this.dispatchEvent(new FaceTurned())}>All figures and the working</button>
         </p>
       </div>

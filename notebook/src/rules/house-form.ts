@@ -118,7 +118,7 @@ export class HouseForm extends PlainElement {
           aria-invalid=${wrong ? 'true' : 'false'} aria-describedby=${`own-${id}`}
           .value=${chosen ? numberIn(chosen.value, chosen.unit) : ''} /></label>
         <label>Because<br /><input aria-label="${label}: because" autocomplete="off" maxlength="200" .value=${chosen?.reason ?? ''} /></label>
-        <button>Keep</button>
+        <button aria-label="${label}: keep">Keep</button>
         ${chosen ? html`<button type="button" @click=${back} aria-label="${label}: as the rules have it">As the rules have it</button>` : nothing}
       </p>
       <p class="error" role="alert" id=${`own-${id}`}>${wrong ?? ''}</p>

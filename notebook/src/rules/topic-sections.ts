@@ -136,11 +136,14 @@ export const outcomesSection = ({ outcomes }: Topic) => html`
       html`<li><strong>${words}</strong>: “${sentence}${level === 'if' ? ', if …' : ''}”</li>`,
   )}</ul>`;
 
+const standing = ({ length }: readonly string[]): string =>
+  `${length} ${length === 1 ? 'entry stands' : 'entries stand'}`;
+
 export const sourcesSection = (topic: Topic) => html`
   <h2>Sources</h2>
   <ul>${sourcesIn(topic).map(
     ({ source, holds }) => html`<li>${sourceShown(source)}
-      <details><summary class="small">${holds.length} ${holds.length === 1 ? 'entry stands' : 'entries stand'} on it</summary>
+      <details><summary class="small" aria-label="${standing(holds)} on ${cited(source)}">${standing(holds)} on it</summary>
       <p class="small soft">${holds.join('; ')}</p></details></li>`,
   )}</ul>`;
 
