@@ -12,7 +12,7 @@ import {
 } from '../state/house-numbers';
 import { whyNotKept } from '../state/shelf';
 import { numberIn } from './names';
-import { sourceShown } from './topic-sections';
+import { sourceShown } from './names-shown';
 
 /** The numbers of the trade with the day each holds from; house choices can be moved within range. */
 export class HouseForm extends PlainElement {
