@@ -145,7 +145,9 @@ test('the rules have nothing for axe to object to, opened and with a mistake', {
   test.slow();
   await rules(page);
   await page.locator('[id="formula-payload.used"]').getByText('What stands in it').click();
-  await margin(page).getByRole('button', { name: /: keep$/ }).click();
+  await margin(page)
+    .getByRole('button', { name: /: keep$/ })
+    .click();
   await expect(page.locator('page-foot footer')).toBeVisible();
   expect(await objections(page)).toEqual([]);
   const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
