@@ -9,6 +9,7 @@ const longest = [
   'gas-supply/empty-by-the-scale',
   'electric-tow-range/one-stop-at-a-stall',
   'spares-kit/minimal-one-fact-one-axle',
+  'cold-weather/insulated-says-the-brochure',
 ];
 
 test.describe('on paper', () => {

@@ -21,6 +21,7 @@ import {
 } from '../state/told';
 import { limitBar } from './limit-bar';
 import { mark, stateWords } from './marks';
+import { alsoAsked, onAllSheets, onOneSheet } from './one-sheet';
 import { PrintAsked } from './print-asked';
 import './qr-code';
 import { RestingElement } from './resting-element';
@@ -34,15 +35,8 @@ const left: Readonly<Record<Carried['without'], string>> = {
     'Scan to open this case. The code carries the facts alone; the words around them were too long for it.',
 };
 
-/** What a sheet of Letter leaves between its margins, in millimeters; A4 leaves more. */
-const high = 256;
-const millimeter = 96 / 25.4;
-
-/** What is left out where a case is longer than a sheet, the first first; the code leads to all of it. */
-const leftOutFirst = ['Sources', 'Numbers used', 'The working', 'Taken for granted'] as const;
-
-/** What is left out after that, the type smaller by then. */
-const lastOut = 'The picture';
+/** Of many questions a sheet that is short of room asks these. */
+const mostAsked = 4;
 
 /** Of many ways to change it a sheet tells these. */
 const mostChanges = 4;
@@ -104,20 +98,13 @@ export class PrintSheet extends RestingElement {
   /** What is printed is what stands there now, and no more of it than fits. */
   private atOnce = (): void => {
     this.leaveOut([]);
-    this.toggleAttribute('data-tight', false);
-    if (this.whole) return;
-    this.toggleAttribute('data-measured', true);
-    const isLonger = () => this.getBoundingClientRect().height > high * millimeter;
-    for (let count = 1; count <= leftOutFirst.length && isLonger(); count += 1) {
-      this.leaveOut(leftOutFirst.slice(0, count));
-    }
-    this.toggleAttribute('data-tight', isLonger());
-    if (isLonger()) this.leaveOut([...leftOutFirst, lastOut]);
-    this.toggleAttribute('data-measured', false);
+    onAllSheets(this);
+    if (!this.whole) onOneSheet(this, (sections) => this.leaveOut(sections));
   };
 
   private leaveOut(without: readonly string[]): void {
-    this.without = without;
+    const isShort = this.answer.missing.length <= mostAsked;
+    this.without = without.filter((each) => !(isShort && each === alsoAsked));
     this.requestUpdate();
     this.performUpdate();
   }
@@ -225,10 +212,13 @@ export class PrintSheet extends RestingElement {
   protected override render() {
     const { doc, answer, topic, system, current } = this;
     const words = `${answer.words.charAt(0).toUpperCase()}${answer.words.slice(1)}`;
-    const missing = answer.missing.map(
-      ({ label, ask, where, says }) =>
-        html`<strong>${label}.</strong> ${ask} Read it from: ${where}. ${says}`,
-    );
+    const asked = this.without.includes(alsoAsked) ? mostAsked : answer.missing.length;
+    const missing = answer.missing
+      .slice(0, asked)
+      .map(
+        ({ label, ask, where, says }) =>
+          html`<strong>${label}.</strong> ${ask} Read it from: ${where}. ${says}`,
+      );
     return html`
       <header>
         <div>
@@ -252,7 +242,7 @@ export class PrintSheet extends RestingElement {
       </header>
       ${listOf('What to be careful about', answer.cautions)}
       ${listOf('Find out first', missing)}
-      ${this.without.includes(lastOut) ? nothing : html`<case-figures .drawn=${{ doc, answer }} .system=${system}></case-figures>`}
+      <case-figures .drawn=${{ doc, answer }} .system=${system}></case-figures>
       ${this.limits()}
       ${listOf(
         'Also',
