@@ -83,7 +83,15 @@ export class ReaderFace extends PlainElement {
       }
       ${level === 'unknown' && view.topic ? html`<known-said .of=${openOf(view.topic, view)}></known-said>` : nothing}
       <p class="one">${sentence}</p>
+      ${this.first(sentence)}
     </section>`;
+  }
+
+  /** What to do first, where the sentence does not say it. */
+  private first(sentence: string) {
+    const [step] = nextSteps(this.view.answer);
+    if (!step || sentence.includes(step.do)) return nothing;
+    return html`<p class="first"><strong>First:</strong> ${step.do}</p>`;
   }
 
   private reason(reason: Reason) {
