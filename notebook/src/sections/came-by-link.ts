@@ -26,7 +26,7 @@ export class CameByLink extends PlainElement {
   protected override render() {
     return html`<p class="came noprint">
       <span>This case came with a link.</span>
-      <button @click=${this.keep}>Keep it among my cases</button>
+      <button @click=${this.keep}>Keep this case</button>
       <output>${this.told}</output>
     </p>`;
   }
