@@ -6,6 +6,7 @@ import { VitePWA } from 'vite-plugin-pwa';
 import { yardForVite } from '../tests/run/catalogue.mjs';
 import { filedCases } from './build/filed-cases.ts';
 import { kernel } from './build/kernel.ts';
+import { ownTopicsForVite } from './build/own-topics.ts';
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
@@ -122,6 +123,7 @@ export default defineConfig({
     namedLoads(here('../seeds/loads.csv')),
     kernel(here('.')),
     yardForVite(),
+    ownTopicsForVite(),
     wordsApart(),
     besideTheFirst(here('./src/tare-page.ts')),
     // The built files, kept on the device so that the page opens without a network. The page
@@ -162,7 +164,10 @@ export default defineConfig({
     },
   },
   // A worker that judges loads the rule set of its case alone.
-  worker: { format: 'es', plugins: () => [withoutDocument(), kernel(here('.')), yardForVite()] },
+  worker: {
+    format: 'es',
+    plugins: () => [withoutDocument(), kernel(here('.')), yardForVite(), ownTopicsForVite()],
+  },
   build: {
     target: 'es2022',
     outDir: 'dist',

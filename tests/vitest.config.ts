@@ -1,5 +1,6 @@
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
+import { ownTopicsForVite } from '../notebook/build/own-topics';
 import { yardForVite } from './run/catalogue.mjs';
 
 /**
@@ -17,7 +18,7 @@ const asInstalled: Plugin = {
 };
 
 export default defineConfig({
-  plugins: [asInstalled, yardForVite()],
+  plugins: [asInstalled, yardForVite(), ownTopicsForVite()],
   resolve: { conditions: ['source'] },
   ssr: { resolve: { conditions: ['source'] } },
   test: {

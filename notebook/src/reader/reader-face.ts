@@ -8,6 +8,7 @@ import { leftOf } from '../elements/figures';
 import { limitBar } from '../elements/limit-bar';
 import { mark, stateWords } from '../elements/marks';
 import { PlainElement } from '../elements/plain-element';
+import { printCase } from '../elements/print-asked';
 import { pageAddress } from '../elements/share-case';
 import { type AnsweredView, openOf } from '../sections/case-view';
 import { limitRowsOf } from '../sections/limits';
@@ -82,7 +83,15 @@ export class ReaderFace extends PlainElement {
       }
       ${level === 'unknown' && view.topic ? html`<known-said .of=${openOf(view.topic, view)}></known-said>` : nothing}
       <p class="one">${sentence}</p>
+      ${this.first(sentence)}
     </section>`;
+  }
+
+  /** What to do first, where the sentence does not say it. */
+  private first(sentence: string) {
+    const [step] = nextSteps(this.view.answer);
+    if (!step || sentence.includes(step.do)) return nothing;
+    return html`<p class="first"><strong>First:</strong> ${step.do}</p>`;
   }
 
   private reason(reason: Reason) {
@@ -165,7 +174,7 @@ export class ReaderFace extends PlainElement {
           <ul>${answer.cautions.map((each) => html`<li>${each}</li>`)}</ul>
         </section>
         <p class="acts noprint">
-          <button type="button" @click=${() => print()}>Print</button>
+          <button type="button" @click=${() => printCase(false)}>Print</button>
           <button type="button" @click=${() => this.dispatchEvent(new FaceTurned())}>All figures and the working</button>
         </p>
       </div>

@@ -1,8 +1,9 @@
 import type { Decision, Simulation, Topic } from '@tarebook/rules/engine';
 import { html, nothing, type TemplateResult } from 'lit';
 import { namedIn, numberIn } from './names';
+import { sourceShown } from './names-shown';
 import { spaced } from './tex';
-import { formulaShown, sourceShown } from './topic-sections';
+import { formulaShown } from './topic-sections';
 
 const labelOf = (topic: Topic, id: string): string =>
   topic.decisions?.[id]?.label ?? namedIn(topic, id)?.label ?? id;

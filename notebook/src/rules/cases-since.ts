@@ -85,7 +85,7 @@ export class CasesSince extends PlainElement {
   protected override render() {
     const { found, wrong } = this;
     return html`<details @toggle=${this.open}>
-      <summary>Which worked cases come out otherwise</summary>
+      <summary>Which worked cases come out otherwise than by ${this.from}</summary>
       <div role="status">${
         wrong
           ? html`<p>The cases could not be judged by ${this.from} here.</p>`

@@ -1,6 +1,6 @@
 import { type Catalogue, ruleInWords, type Topic } from '@tarebook/rules/engine';
 import { html, nothing } from 'lit';
-import { sourceShown } from './topic-sections';
+import { sourceShown } from './names-shown';
 
 const yearsShown = ({ years }: Catalogue, from: string, to: string | undefined): string =>
   from === years[0] && (to === undefined || to === years.at(-1))

@@ -12,7 +12,7 @@ import {
 } from '../state/house-numbers';
 import { whyNotKept } from '../state/shelf';
 import { numberIn } from './names';
-import { sourceShown } from './topic-sections';
+import { sourceShown } from './names-shown';
 
 /** The numbers of the trade with the day each holds from; house choices can be moved within range. */
 export class HouseForm extends PlainElement {
@@ -118,7 +118,7 @@ export class HouseForm extends PlainElement {
           aria-invalid=${wrong ? 'true' : 'false'} aria-describedby=${`own-${id}`}
           .value=${chosen ? numberIn(chosen.value, chosen.unit) : ''} /></label>
         <label>Because<br /><input aria-label="${label}: because" autocomplete="off" maxlength="200" .value=${chosen?.reason ?? ''} /></label>
-        <button>Keep</button>
+        <button aria-label="${label}: keep">Keep</button>
         ${chosen ? html`<button type="button" @click=${back} aria-label="${label}: as the rules have it">As the rules have it</button>` : nothing}
       </p>
       <p class="error" role="alert" id=${`own-${id}`}>${wrong ?? ''}</p>

@@ -1,24 +1,15 @@
-import {
-  type Fact,
-  type Formula,
-  rulingsInWords,
-  type Source,
-  type Topic,
-} from '@tarebook/rules/engine';
+import { type Fact, type Formula, rulingsInWords, type Topic } from '@tarebook/rules/engine';
 import { show, type UnitSystem } from '@tarebook/rules/quantity';
-import { html, nothing, type TemplateResult } from 'lit';
-import { unsafeHTML } from 'lit/directives/unsafe-html.js';
-import { formulaMath } from './mathml';
-import { cited, families, legendOf, namedIn, sourcesIn } from './names';
+import { html, nothing } from 'lit';
+import { cited, families, sourcesIn } from './names';
+import { nameShown, sourceShown } from './names-shown';
+import './rules-formula';
 import { spaced } from './tex';
 
 const headed = (family: string): string => {
   const words = spaced(family);
   return `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
 };
-
-export const sourceShown = (source: Source): TemplateResult =>
-  html`<span class="tag">${source.class.replace('-', ' ')}</span> <span class="small soft">${cited(source)}</span>`;
 
 function givenAs(fact: Fact, system: UnitSystem): string {
   if (fact.kind === 'rows') {
@@ -47,43 +38,8 @@ export const factsSection = ({ facts }: Topic, system: UnitSystem) => html`
       )}</dl>`,
   )}`;
 
-const placeOf = (topic: Topic, id: string): string =>
-  `#/rules/${encodeURIComponent(topic.id)}/${encodeURIComponent(id)}`;
-
-const nameShown = (topic: Topic, id: string) => {
-  const named = namedIn(topic, id);
-  if (!named) return html`<code>${id}</code>`;
-  return named.kind === 'reckoned'
-    ? html`<a href=${placeOf(topic, id)}>${named.label}</a>`
-    : html`${named.label}`;
-};
-
-function mathOf(id: string, { is, unit }: Formula) {
-  try {
-    return html`<div class="math" role="group" aria-label="Formula">${unsafeHTML(formulaMath(id, is, unit))}</div>`;
-  } catch {
-    return html`<p><code>${is}</code></p>`;
-  }
-}
-
-/** One formula: what it is called, set as mathematics, what its letters stand for, by which source. */
-export function formulaShown(topic: Topic, id: string, formula: Formula) {
-  const { label, is, unit, source } = formula;
-  const legend = legendOf(topic, is);
-  return html`<div class="formula" role="group" id=${`formula-${id}`} tabindex="-1" aria-label=${label}>
-    <h4>${label}${unit === '' || unit === '1' || unit === 'yes-no' ? nothing : html` <span class="unit">${unit}</span>`}</h4>
-    ${mathOf(id, formula)}
-    <details>
-      <summary class="small">What stands in it, and by which source</summary>
-      <ul class="small">${legend.map(
-        (named) =>
-          html`<li>${nameShown(topic, named.id)} <span class="soft">(<code>${named.id}</code>, ${named.kind}, ${named.unit})</span></li>`,
-      )}</ul>
-      <p class="small">As written in the rules: <code>${is}</code></p>
-      <p>${sourceShown(source)}</p>
-    </details>
-  </div>`;
-}
+export const formulaShown = (topic: Topic, id: string, formula: Formula) =>
+  html`<rules-formula .topic=${topic} .name=${id} .formula=${formula}></rules-formula>`;
 
 /** How it reckons: every formula, by family. */
 export const formulasSection = (topic: Topic) => html`
@@ -136,11 +92,14 @@ export const outcomesSection = ({ outcomes }: Topic) => html`
       html`<li><strong>${words}</strong>: “${sentence}${level === 'if' ? ', if …' : ''}”</li>`,
   )}</ul>`;
 
+const standing = ({ length }: readonly string[]): string =>
+  `${length} ${length === 1 ? 'entry stands' : 'entries stand'}`;
+
 export const sourcesSection = (topic: Topic) => html`
   <h2>Sources</h2>
   <ul>${sourcesIn(topic).map(
     ({ source, holds }) => html`<li>${sourceShown(source)}
-      <details><summary class="small">${holds.length} ${holds.length === 1 ? 'entry stands' : 'entries stand'} on it</summary>
+      <details><summary class="small" aria-label="${standing(holds)} on ${cited(source)}">${standing(holds)} on it</summary>
       <p class="small soft">${holds.join('; ')}</p></details></li>`,
   )}</ul>`;
 

@@ -25,8 +25,8 @@ export class CameByLink extends PlainElement {
 
   protected override render() {
     return html`<p class="came noprint">
-      This case came with a link. It stands beside your own cases and changes none of them.
-      <button @click=${this.keep}>Keep it among my cases</button>
+      <span>This case came with a link.</span>
+      <button @click=${this.keep}>Keep this case</button>
       <output>${this.told}</output>
     </p>`;
   }

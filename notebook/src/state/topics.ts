@@ -1,4 +1,6 @@
 /// <reference types="vite/client" />
+
+import own from 'virtual:own-topics';
 import type { Topic } from '@tarebook/rules/engine';
 
 /** Every rule set by the folder of its id, each a script of its own that is loaded when wanted. */
@@ -6,12 +8,13 @@ const files = import.meta.glob<Readonly<Record<string, unknown>>>(
   '../../../packages/rules/src/topics/*/index.ts',
 );
 
-const loaders = new Map(
-  Object.entries(files).flatMap(([path, load]) => {
+const loaders = new Map([
+  ...Object.entries(files).flatMap(([path, load]) => {
     const id = /topics\/([^/]+)\/index\.ts$/.exec(path)?.[1];
     return id === undefined ? [] : [[id, load] as const];
   }),
-);
+  ...Object.entries(own),
+]);
 
 /** The ids of all topics there are. */
 export const topicIds: readonly string[] = [...loaders.keys()].toSorted();

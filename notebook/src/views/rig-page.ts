@@ -72,7 +72,7 @@ export class RigPage extends PlainElement {
         fired.length === 0
           ? nothing
           : html`<details>
-              <summary>What came up</summary>
+              <summary>What came up: ${title.toLowerCase()}</summary>
               <ul>${fired.map((each) => html`<li>${each}</li>`)}</ul>
             </details>`
       }

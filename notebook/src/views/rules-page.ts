@@ -71,11 +71,6 @@ export class RulesPage extends PlainElement {
         () => undefined,
       );
     }
-    // A formula too wide for the page can be scrolled, by keyboard too.
-    for (const math of this.querySelectorAll<HTMLElement>('.math')) {
-      if (math.scrollWidth > math.clientWidth) math.tabIndex = 0;
-      else math.removeAttribute('tabindex');
-    }
     this.listSections();
     if (at === this.went) return;
     this.went = at;

@@ -89,7 +89,7 @@ export class YardTold extends PlainElement {
         known === '' ? where : `${known} by the catalogue; ${where} counts`
       }</span></label>
       <quantity-field .field=${`yard-${id}`} .fact=${id} .text=${told.figures[id] ?? 'unknown'}
-        .unit=${'lb'} .label=${''} .system=${system} .refuses=${refusedWeight}
+        .unit=${'lb'} .label=${label} .system=${system} .refuses=${refusedWeight}
         @value-typed=${({ detail }: ValueTyped) =>
           this.tell({ figures: { ...told.figures, [id]: detail.text } })}></quantity-field>
     </div>`;
