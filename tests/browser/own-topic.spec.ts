@@ -1,14 +1,14 @@
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { type PreviewServer, preview } from 'vite';
+import { fileURLToPath } from 'node:url';
+import { build, type PreviewServer, preview } from 'vite';
 import { ownTopicsOf } from '../run/own-topics.mjs';
-import { bin, root, run } from '../run/shared.mjs';
 import { expect, fact, test, verdict } from './page';
 
 const port = Number(process.env.TAREBOOK_TEST_PORT ?? 4199) + 1;
-const examples = join(root, 'tests', 'examples');
-const page = join(root, 'notebook');
+const examples = fileURLToPath(new URL('../examples', import.meta.url));
+const page = fileURLToPath(new URL('../../notebook', import.meta.url));
 
 test.use({ baseURL: `http://localhost:${port}/` });
 
@@ -17,11 +17,8 @@ let server: PreviewServer | undefined;
 
 test.beforeAll(async () => {
   test.setTimeout(300_000);
-  const own = await ownTopicsOf(join(examples, 'firewood.mjs'));
-  const { code, err } = await run(bin('vite'), ['build', '--outDir', scratch, '--emptyOutDir'], {
-    ...{ cwd: page, env: { TAREBOOK_OWN_TOPICS: own } },
-  });
-  expect(code, err).toBe(0);
+  process.env.TAREBOOK_OWN_TOPICS = await ownTopicsOf(join(examples, 'firewood.mjs'));
+  await build({ root: page, logLevel: 'error', build: { outDir: scratch, emptyOutDir: true } });
   server = await preview({
     ...{ root: page, configFile: false, logLevel: 'error', build: { outDir: scratch } },
     preview: { port, strictPort: true, host: 'localhost' },

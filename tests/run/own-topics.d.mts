@@ -1,0 +1,1 @@
+export function ownTopicsOf(file: string): Promise<string>;
