@@ -62,7 +62,10 @@ function partings(topic: Topic, facts: FactsGiven, lanes: number): Parted {
   const { compiled, run } = prepared.setting;
   // Whether something may fit, and whether it is told only from one side, is settled by the whole
   // case, and not by one draw of it.
-  const byWhole = ['shopping.', 'load.isLeft', 'combined.isLeft'];
+  const byWhole = [
+    ...['shopping.', 'load.isLeft', 'combined.isLeft'],
+    ...['quote.mayBeUnder', 'gas.isOpen', 'pressure.labelMayBeOver'],
+  ];
   const asked = [...compiled.formulas.keys()].filter(
     (name) => !byWhole.some((start) => name.startsWith(start)),
   );

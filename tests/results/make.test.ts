@@ -83,7 +83,7 @@ test('what has no check itself names those of what stands on it', () => {
 test('a finding shows each level with its sentence, and each number beside its name', () => {
   const structure = pageOf('used-trailer/finding.structure.md');
   expect(structure).toContain('stop, when soft.isKnown && soft.zones > soft.most');
-  expect(structure).toContain('The trailer is soft in {soft.zones} zones.');
+  expect(structure).toContain('The trailer is soft in {soft.zones} places.');
   expect(structure).toMatch(/\[`soft\.most`\]\(parameter\.soft\.most\.md\) = 1\b/);
 });
 
