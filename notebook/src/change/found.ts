@@ -1,10 +1,13 @@
 import type { UnitSystem } from '@tarebook/rules/quantity';
+import type { House } from '../state/house';
+import { housesNow } from '../state/house';
 import type { ChangeFound } from './asked';
 
-/** What a search came to, and for what text and units. */
+/** What a search came to, for what text and units, and under which of the dealer's own numbers. */
 type Searched = {
   readonly text: string;
   readonly system: UnitSystem;
+  readonly houses: readonly House[];
   readonly found: ChangeFound;
 };
 
@@ -17,9 +20,11 @@ export function tellFound(searched: Searched): void {
   for (const hear of hearers) hear();
 }
 
-/** What would change the case of this very text; undefined until it is found. */
+/** What would change the case of this very text by the numbers kept now; undefined until it is found. */
 export const foundFor = (text: string, system: UnitSystem): ChangeFound | undefined =>
-  last?.text === text && last.system === system ? last.found : undefined;
+  last?.text === text && last.system === system && last.houses === housesNow()
+    ? last.found
+    : undefined;
 
 /** Hears of every search that ends well. */
 export function hearFound(hear: () => void): () => void {

@@ -26,6 +26,10 @@ export class CaseActs extends PlainElement {
     }
   };
 
+  private tell = (says: string): void => {
+    this.told = says;
+  };
+
   protected override render() {
     const { filed, history, edit } = this.view;
     const text = filed?.doc.text;
@@ -33,8 +37,8 @@ export class CaseActs extends PlainElement {
     return html`<div class="acts">
         ${moved ? html`<button @click=${() => edit(() => text, 'filed')}>Put back as filed</button>` : nothing}
         <button @click=${this.copy}>Make a copy</button>
-        <button @click=${() => printCase(false)}>Print on one sheet</button>
-        <button @click=${() => printCase(true)}>On paper with the working</button>
+        <button @click=${() => printCase(false, this.tell)}>Print on one sheet</button>
+        <button @click=${() => printCase(true, this.tell)}>On paper with the working</button>
       </div>
       <p class="small" role="status">${this.told}</p>`;
   }

@@ -65,11 +65,12 @@ export class ChangeList extends PlainElement {
     try {
       const { asked } = askedOf(doc);
       const topic = doc.topic.id;
-      const found = await seekChanges({ topic, asked: { ...asked, units }, houses: housesNow() });
+      const houses = housesNow();
+      const found = await seekChanges({ topic, asked: { ...asked, units }, houses });
       if (key !== this.key) return;
       this.found = found;
       this.state = 'found';
-      tellFound({ text: doc.text, system: units, found });
+      tellFound({ text: doc.text, system: units, houses, found });
     } catch {
       if (key === this.key) this.state = 'failed';
     }

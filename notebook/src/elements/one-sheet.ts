@@ -6,10 +6,8 @@ const millimeter = 96 / 25.4;
 export const alsoAsked = 'What else to find out';
 
 /** What is left out where a case is longer than a sheet, the first first; the code leads to all of it. */
-const leftOutFirst = [
-  ...['Sources', 'Numbers used', 'The working', 'Taken for granted'],
-  alsoAsked,
-];
+export const sectionsLeft = ['Sources', 'Numbers used', 'The working', 'Taken for granted'];
+const leftOutFirst = [...sectionsLeft, alsoAsked];
 
 /** A picture lower than this shows nothing; in millimeters, and what stands below it beside that. */
 const least = 26;

@@ -8,8 +8,17 @@ export class PrintAsked extends CustomEvent<{ readonly whole: boolean }> {
   }
 }
 
-/** Prints the case, as far as its sheet has come. */
-export function printCase(whole: boolean): void {
+/**
+ * Prints the case, as far as its sheet has come.
+ *
+ * @param tell is told what is waited for until it is printed
+ */
+export function printCase(whole: boolean, tell: (says: string) => void): void {
   const isTaken = !document.dispatchEvent(new PrintAsked(whole));
-  if (!isTaken) print();
+  if (!isTaken) {
+    print();
+    return;
+  }
+  tell('Looking for what would change it, for the sheet …');
+  addEventListener('afterprint', () => tell(''), { once: true });
 }

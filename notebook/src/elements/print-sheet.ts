@@ -21,7 +21,7 @@ import {
 } from '../state/told';
 import { limitBar } from './limit-bar';
 import { mark, stateWords } from './marks';
-import { alsoAsked, onAllSheets, onOneSheet } from './one-sheet';
+import { alsoAsked, onAllSheets, onOneSheet, sectionsLeft } from './one-sheet';
 import { PrintAsked } from './print-asked';
 import './qr-code';
 import { RestingElement } from './resting-element';
@@ -76,6 +76,9 @@ export class PrintSheet extends RestingElement {
   /** What was left out to keep to one sheet. */
   declare without: readonly string[];
   protected override rests = 400;
+  private printing: Promise<void> | undefined;
+  /** What stands in this drawing's stead of a section that was left out. */
+  private gone: readonly string[] = [];
 
   constructor() {
     super();
@@ -86,11 +89,13 @@ export class PrintSheet extends RestingElement {
   override connectedCallback(): void {
     super.connectedCallback();
     addEventListener('beforeprint', this.atOnce);
+    addEventListener('afterprint', this.printed);
     document.addEventListener('print-asked', this.asked);
   }
 
   override disconnectedCallback(): void {
     removeEventListener('beforeprint', this.atOnce);
+    removeEventListener('afterprint', this.printed);
     document.removeEventListener('print-asked', this.asked);
     super.disconnectedCallback();
   }
@@ -112,15 +117,22 @@ export class PrintSheet extends RestingElement {
   private asked = (event: Event): void => {
     if (!(event instanceof PrintAsked)) return;
     event.preventDefault();
-    void this.printOnce(event.detail.whole);
+    this.whole = event.detail.whole;
+    this.printing ??= this.printOnce();
   };
 
-  private async printOnce(whole: boolean): Promise<void> {
-    await changesFound(this.doc, this.system);
-    this.whole = whole;
-    print();
-    this.whole = false;
+  /** Whoever asks again while it is made ready changes what is printed, and prints once. */
+  private async printOnce(): Promise<void> {
+    if (['stop', 'care'].includes(levelOf(this.topic.outcomes, this.answer.outcome))) {
+      await changesFound(this.doc, this.system);
+    }
+    this.printing = undefined;
+    if (this.isConnected) print();
   }
+
+  private printed = (): void => {
+    this.whole = false;
+  };
 
   protected override updated(): void {
     if (this.code?.of !== this.doc.text) void this.encode(this.doc);
@@ -186,14 +198,18 @@ export class PrintSheet extends RestingElement {
   }
 
   private unless(title: string, lines: readonly (string | TemplateResult)[]) {
-    return this.without.includes(title) ? nothing : listOf(title, lines);
+    if (!this.without.includes(title)) return listOf(title, lines);
+    if (lines.length > 0) this.gone = [...this.gone, title];
+    return nothing;
   }
 
   private leftOut() {
-    const { without } = this;
-    if (without.length === 0) return nothing;
-    const of = without.map((each) => each.toLowerCase()).join(', ');
-    return html`<p class="sheet-left-out">To keep to one sheet, this is not on it: ${of}. All of it stands with the case, which the code opens.</p>`;
+    const others = this.without.filter((each) => !sectionsLeft.includes(each));
+    const all = [...this.gone, ...others];
+    if (all.length === 0) return nothing;
+    const of = all.map((each) => each.toLowerCase()).join(', ');
+    const opens = this.code?.carried ? ', which the code opens' : '';
+    return html`<p class="sheet-left-out">To keep to one sheet, this is not on it: ${of}. All of it stands with the case${opens}.</p>`;
   }
 
   private changes() {
@@ -219,6 +235,7 @@ export class PrintSheet extends RestingElement {
         ({ label, ask, where, says }) =>
           html`<strong>${label}.</strong> ${ask} Read it from: ${where}. ${says}`,
       );
+    this.gone = [];
     return html`
       <header>
         <div>

@@ -34,13 +34,20 @@ export class FaceTurned extends Event {
  * next, and what was asked back.
  */
 export class ReaderFace extends PlainElement {
-  static override properties = { view: { attribute: false }, said: { state: true } };
+  static override properties = {
+    view: { attribute: false },
+    said: { state: true },
+    told: { state: true },
+  };
   declare view: AnsweredView;
   declare said: string;
+  /** What printing waits for. */
+  declare told: string;
 
   constructor() {
     super();
     this.said = '';
+    this.told = '';
   }
 
   private sendBack = async (event: Event): Promise<void> => {
@@ -62,6 +69,10 @@ export class ReaderFace extends PlainElement {
     } catch {
       this.said = `Copy this link into a message to whoever asked: ${link.href}`;
     }
+  };
+
+  private tell = (says: string): void => {
+    this.told = says;
   };
 
   private verdict(ticket: Ticket) {
@@ -174,9 +185,10 @@ export class ReaderFace extends PlainElement {
           <ul>${answer.cautions.map((each) => html`<li>${each}</li>`)}</ul>
         </section>
         <p class="acts noprint">
-          <button type="button" @click=${() => printCase(false)}>Print</button>
+          <button type="button" @click=${() => printCase(false, this.tell)}>Print</button>
           <button type="button" @click=${() => this.dispatchEvent(new FaceTurned())}>All figures and the working</button>
         </p>
+        <p class="small noprint" role="status">${this.told}</p>
       </div>
     </div>`;
   }

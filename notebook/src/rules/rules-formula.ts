@@ -16,6 +16,11 @@ const waiting = new IntersectionObserver(
   { rootMargin: '1000px' },
 );
 
+/** Those that are set, which a turned phone or a larger type makes wider than the page. */
+const widths = new ResizeObserver((seen) => {
+  for (const { target } of seen) if (target instanceof RulesFormula) target.look();
+});
+
 /**
  * One formula: what it is called, set as mathematics, what its letters stand for, by which source. A
  * topic has hundreds, whose mathematics take seconds to lay out: one is set once it is near.
@@ -26,19 +31,16 @@ export class RulesFormula extends PlainElement {
     name: { attribute: false },
     formula: { attribute: false },
     near: { state: true },
-    opened: { state: true },
   };
   declare topic: Topic;
   /** The id of the formula. */
   declare name: string;
   declare formula: Formula;
   declare near: boolean;
-  declare opened: boolean;
 
   constructor() {
     super();
     this.near = false;
-    this.opened = false;
   }
 
   override connectedCallback(): void {
@@ -49,6 +51,7 @@ export class RulesFormula extends PlainElement {
 
   override disconnectedCallback(): void {
     waiting.unobserve(this);
+    widths.unobserve(this);
     removeEventListener('beforeprint', this.drawAll);
     super.disconnectedCallback();
   }
@@ -60,13 +63,15 @@ export class RulesFormula extends PlainElement {
 
   private drawAll = (): void => {
     this.draw();
-    this.opened = true;
     this.performUpdate();
   };
 
-  // A formula too wide for the page can be scrolled, by keyboard too.
   protected override updated(changed: PropertyValues<this>): void {
-    if (!this.near || !(changed.has('near') || changed.has('formula'))) return;
+    if (this.near && (changed.has('near') || changed.has('formula'))) widths.observe(this);
+  }
+
+  /** A formula too wide for the page can be scrolled, by keyboard too. */
+  look(): void {
     const math = this.querySelector<HTMLElement>('.math');
     if (!math) return;
     if (math.scrollWidth > math.clientWidth) math.tabIndex = 0;
@@ -95,16 +100,14 @@ export class RulesFormula extends PlainElement {
   }
 
   protected override render() {
-    const { name, opened, formula } = this;
+    const { name, formula } = this;
     const { label, unit } = formula;
     return html`<div class="formula" role="group" id=${`formula-${name}`} tabindex="-1" aria-label=${label}>
       <h4>${label}${unit === '' || unit === '1' || unit === 'yes-no' ? nothing : html` <span class="unit">${unit}</span>`}</h4>
       ${this.math()}
-      <details @toggle=${() => {
-        this.opened = true;
-      }}>
+      <details>
         <summary class="small">What stands in it, and by which source</summary>
-        ${opened ? this.legend() : nothing}
+        ${this.legend()}
       </details>
     </div>`;
   }

@@ -99,7 +99,7 @@ export const sourcesSection = (topic: Topic) => html`
   <h2>Sources</h2>
   <ul>${sourcesIn(topic).map(
     ({ source, holds }) => html`<li>${sourceShown(source)}
-      <details><summary class="small" aria-label="${standing(holds)} on ${cited(source)}">${standing(holds)} on it</summary>
+      <details><summary class="small" aria-label="${standing(holds)} on it: ${cited(source)}">${standing(holds)} on it</summary>
       <p class="small soft">${holds.join('; ')}</p></details></li>`,
   )}</ul>`;
 

@@ -34,7 +34,8 @@ const under = new WeakMap<House, Topic>();
 
 async function take(houses: readonly House[]): Promise<void> {
   if (houses.length > 0) numbers ??= await import('./house-numbers');
-  now = houses;
+  // The same again is no news to whoever keeps what was found by them.
+  if (JSON.stringify(houses) !== JSON.stringify(now)) now = houses;
 }
 
 /** Reads the houses, so that `houseOver` knows them. A device that keeps nothing has none. */
