@@ -155,6 +155,20 @@ const told: readonly Heard[] = [
     /If you find no label/,
   ],
   [
+    'a label that is met by more than the sidewall allows',
+    'tires',
+    { 'tire.pressure': '90 psi', 'tire.labelPressure': '65 psi', 'tire.maxPressure': '80 psi' },
+    /Set it cold, standing to the side, before it rolls\./,
+    /Leave it so/,
+  ],
+  [
+    'a tire at all the pressure that its sidewall allows, below the label’s',
+    'tires',
+    { 'tire.pressure': '50 psi', 'tire.labelPressure': '65 psi', 'tire.maxPressure': '50 psi' },
+    /Never fill beyond the sidewall.*Do not tow on it, and fill it no further/,
+    /percent of its pressure|Fill it to/,
+  ],
+  [
     'locks on coupler and both sides',
     'theft-deterrence',
     {
@@ -329,4 +343,17 @@ test('between the weights that everybody hears of a motorhome no gap is left', (
     'may-be-towed-with-care',
     'not-towed-so',
   ]);
+});
+
+test('nobody is told to fill a tire beyond its sidewall or wheel, nor on without end', () => {
+  const facts = { 'tire.pressure': '58 psi', 'tire.labelPressure': '65 psi' } satisfies FactsGiven;
+  const low = (more: FactsGiven) =>
+    answerNow(topicOf('tires'), { facts: { ...facts, ...more }, asOf }).findings.find(
+      ({ id }) => id === 'under-inflated',
+    );
+  expect(low({ 'tire.maxPressure': '60 psi' })?.do).toMatch(/^Fill it to 60 psi, cold/);
+  expect(low({ 'wheel.maxPressure': '60 psi' })?.do).toMatch(/^Fill it to 60 psi, cold/);
+  expect(low({})?.do).toMatch(/^Fill it to 65 psi, cold/);
+  expect(low({ 'tire.maxPressure': '58 psi' })).toMatchObject({ level: 'care' });
+  expect(low({ 'tire.maxPressure': '58 psi' })?.do).toMatch(/^Never fill beyond/);
 });
