@@ -245,7 +245,42 @@ const told: readonly Heard[] = [
       'frost.hours': '10 h',
       'furnace.hours': '24 h',
     },
-    /^55 degrees Fahrenheit inside is enough for water in heated tanks/,
+    /^55 degrees Fahrenheit inside is enough for water in heated tanks, as long as the furnace holds it/,
+    /stay with/,
+  ],
+  [
+    'heat that the furnace cannot hold',
+    'cold-weather',
+    {
+      'outside.temperature': '-20 °F',
+      'inside.temperature': '68 °F',
+      'water.state': 'in-use',
+      'trailer.use': 'lived-in',
+      'tanks.place': 'heated',
+      'furnace.input': '12,000 Btu/h',
+      'body.length': '26 ft',
+      'body.insulation': 'thin',
+    },
+    /The furnace falls short.*The trailer must not stay so/,
+    /is enough for water|Stay with the furnace/,
+  ],
+  [
+    'heat for which the gas does not last',
+    'cold-weather',
+    {
+      'outside.temperature': '10 °F',
+      'inside.temperature': '65 °F',
+      'water.state': 'in-use',
+      'trailer.use': 'lived-in',
+      'tanks.place': 'heated',
+      'furnace.input': '30,000 Btu/h',
+      'furnace.duty': '60 %',
+      'furnace.hours': '24 h',
+      'cylinder.fill': '20 lb',
+      'trip.nights': '4',
+    },
+    /The gas falls short/,
+    /is enough for water/,
   ],
   [
     'a coupler that is too small for its trailer',
@@ -356,4 +391,12 @@ test('nobody is told to fill a tire beyond its sidewall or wheel, nor on without
   expect(low({})?.do).toMatch(/^Fill it to 65 psi, cold/);
   expect(low({ 'tire.maxPressure': '58 psi' })).toMatchObject({ level: 'care' });
   expect(low({ 'tire.maxPressure': '58 psi' })?.do).toMatch(/^Never fill beyond/);
+});
+
+test('the caution that is heard is about what is at hand', () => {
+  const heater = [{ input: '9,000 Btu/h', hours: '8 h' }];
+  const gas = { 'gas.appliances': heater, 'cylinder.fill': '20 lb', 'trip.nights': '3' };
+  expect(spoken('gas-supply', gas)).toMatch(/Portable gas appliances burn in the open air only/);
+  const last = topicOf('used-trailer').cautions.at(-1);
+  expect(last?.says).toMatch(/^This is advice and no inspection/);
 });
