@@ -209,6 +209,49 @@ const told: readonly Heard[] = [
     /^You may leave for a short trip, as long as nothing is hot, loud or loose\..*Stop after the first miles/,
   ],
   [
+    'brakes that are due, and no word of danger',
+    'service-triage',
+    { 'trouble.in': 'brakes', 'trouble.degree': 'upkeep' },
+    /Book/,
+    /You may leave/,
+  ],
+  [
+    'brakes that are due, and an open recall',
+    'service-triage',
+    {
+      'trouble.in': 'brakes',
+      'trouble.degree': 'upkeep',
+      'danger.sign': 'none',
+      'recall.found': 'open',
+    },
+    /Book/,
+    /You may leave/,
+  ],
+  [
+    'a breakaway cable that is off, and brakes of which nobody knows',
+    'hitch-setup',
+    { 'hitch.breakaway': 'no', 'trailer.brakes': 'unknown' },
+    /Do not set off before that is known.*drums or discs, wires or a hose.*Clip any cable there is/,
+  ],
+  [
+    'a household outlet',
+    'shore-power',
+    { 'supply.outlet': 'household-15', 'trailer.inlet': '30' },
+    /One large thing at a time; if the plug gets warm/,
+  ],
+  [
+    'a trailer that nothing holds',
+    'theft-deterrence',
+    {
+      'guard.held': 'nothing',
+      'guard.noticed': 'nothing',
+      'place.kind': 'street',
+      'gas.shutIn': 'no',
+    },
+    /^The trailer can be guarded better\. Nothing holds it/,
+    /may stand so/,
+  ],
+  [
     'tickets that cannot be right',
     'weigh-in',
     {
@@ -399,4 +442,29 @@ test('the caution that is heard is about what is at hand', () => {
   expect(spoken('gas-supply', gas)).toMatch(/Portable gas appliances burn in the open air only/);
   const last = topicOf('used-trailer').cautions.at(-1);
   expect(last?.says).toMatch(/^This is advice and no inspection/);
+});
+
+test('what to do about a coupling of two sizes is the same for whoever tows and whoever hitches', () => {
+  const facts = {
+    'trailer.couplerSize': '2 in',
+    'hitch.ballSize': '2 5/16 in',
+  } satisfies FactsGiven;
+  const [fit, hitch] = ['tow-fit', 'hitch-setup'].map(
+    (id) =>
+      answerNow(topicOf(id), { facts, asOf }).findings.find((each) => each.id === 'ball-size')?.do,
+  );
+  expect(fit).toMatch(/of one size before it moves: the one that the trailer’s weight takes/);
+  expect(hitch).toBe(fit);
+});
+
+test('a kit that is too heavy is not lightened by what carries the trailer or heals somebody', () => {
+  expect(topicOf('spares-kit').limits.payload?.do).toMatch(/never jack, stands or what somebody/);
+});
+
+test('a bonding plug comes out before shore power', () => {
+  const { findings } = answerNow(topicOf('shore-power'), {
+    facts: { 'supply.outlet': 'generator', 'generator.power': '3000 W' },
+    asOf,
+  });
+  expect(findings.find(({ id }) => id === 'bonding-plug')?.do).toMatch(/out before shore power/);
 });
