@@ -200,10 +200,11 @@ test('a breakaway cable that is off is no stop where the trailer may have no bra
   expect(level({ 'trailer.brakes': 'none' })).toBe('not-asked');
 });
 
-test('a tongue that lifts behind a camper frees the truck of weight and is a stop', () => {
+test('a tongue that lifts behind a camper is a stop, and no room for more in the bed', () => {
   const topic: Topic = truckCamper;
   const lifting = { ...camper, 'trailer.measuredTongueWeight': '-700 lb' };
   expect(levelOf(topic, camper, 'limit.cargo-rating')).toBe('stop');
+  expect(levelOf(topic, lifting, 'limit.cargo-rating')).toBe('stop');
   expect(levelOf(topic, lifting, 'finding.tongue-negative')).toBe('stop');
   expect(answerOf(topic, lifting).outcome).toBe('does-not-carry-it');
 });
