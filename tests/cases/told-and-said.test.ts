@@ -277,6 +277,39 @@ const told: readonly Heard[] = [
     /only half of that to one 120-volt plug/,
   ],
   [
+    'a generator of two halves, of which the trailer’s plug takes less than one',
+    'shore-power',
+    {
+      'supply.outlet': 'generator',
+      'generator.power': '12000 W',
+      'generator.legs': '120-240',
+      'trailer.inlet': '30',
+      'generator.altitude': '0 ft',
+    },
+    /12,000 watts, and to this trailer’s one 120-volt plug 30 amps/,
+    /only half/,
+  ],
+  [
+    'a quote on both sides of a deductible that is known',
+    'body-repair',
+    { 'shop.quote': '800–1200 USD', 'policy.deductible': '1000 USD' },
+    /^Have the quote made to the dollar first: of 1,000 dollars or less the insurer pays nothing/,
+    /Read the deductible first/,
+  ],
+  [
+    'a sheet that allows more than the door label',
+    'truck-camper',
+    {
+      'vehicle.cargoRating': '3000 lb',
+      'vehicle.placardPayload': '2800 lb',
+      'vehicle.seats': '5',
+      'camper.weight': '2500 lb',
+      'load.occupants': [{ weight: '150 lb' }],
+    },
+    /2,650 pounds ride on the truck\. The sheet allows more than this door label/,
+    /whatever the sheet says/,
+  ],
+  [
     'heat that is enough for water in heated tanks',
     'cold-weather',
     {
