@@ -465,6 +465,8 @@ test('nobody is told to fill a tire beyond its sidewall or wheel, nor on without
   expect(low({ 'tire.maxPressure': '60 psi' })?.do).toMatch(/^Fill it to 60 psi, cold/);
   expect(low({ 'wheel.maxPressure': '60 psi' })?.do).toMatch(/^Fill it to 60 psi, cold/);
   expect(low({})?.do).toMatch(/^Fill it to 65 psi, cold/);
+  // The sidewall’s figure is only the most.
+  expect(low({ 'tire.maxPressure': '80 psi' })?.do).toMatch(/^Fill it to 65 psi, cold/);
   expect(low({ 'tire.maxPressure': '58 psi' })).toMatchObject({ level: 'care' });
   expect(low({ 'tire.maxPressure': '58 psi' })?.do).toMatch(/^Never fill beyond/);
 });

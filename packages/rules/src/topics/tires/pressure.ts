@@ -96,16 +96,16 @@ export const pressure = part({
     },
     'pressure.fillTo': {
       label:
-        'Pressure to fill to, cold: the table’s or the sidewall’s, never below the label’s nor beyond sidewall or wheel',
+        'Pressure to fill to, cold: the label’s, the table’s where that is more, untold the sidewall’s; never beyond sidewall or wheel',
       noun: 'the pressure to fill to',
       unit: 'psi',
       is: 'min(pressure.filled, pressure.cap)',
       source: softTire,
     },
     'pressure.filled': {
-      label: 'Pressure for the load, cold, and never below the label’s',
+      label: 'Pressure of label or table, cold, whatever sidewall and wheel allow',
       unit: 'psi',
-      is: 'choose(given(tire.labelPressure), choose(count(tire.table) > 0 || known(tire.maxPressure), max(tire.labelPressure, min(pressure.needed, tire.maxPressure)), tire.labelPressure), min(pressure.needed, tire.maxPressure))',
+      is: 'choose(given(tire.labelPressure), choose(count(tire.table) > 0, max(tire.labelPressure, min(pressure.needed, tire.maxPressure)), tire.labelPressure), min(pressure.needed, tire.maxPressure))',
       source: softTire,
     },
     'pressure.share': {
