@@ -155,6 +155,20 @@ const told: readonly Heard[] = [
     /If you find no label/,
   ],
   [
+    'a label that is met by more than the sidewall allows',
+    'tires',
+    { 'tire.pressure': '90 psi', 'tire.labelPressure': '65 psi', 'tire.maxPressure': '80 psi' },
+    /Set it cold, standing to the side, before it rolls\./,
+    /Leave it so/,
+  ],
+  [
+    'a tire at all the pressure that its sidewall allows, below the label’s',
+    'tires',
+    { 'tire.pressure': '50 psi', 'tire.labelPressure': '65 psi', 'tire.maxPressure': '50 psi' },
+    /Never fill beyond the sidewall.*Do not tow on it, and fill it no further/,
+    /percent of its pressure|Fill it to/,
+  ],
+  [
     'locks on coupler and both sides',
     'theft-deterrence',
     {
@@ -195,6 +209,49 @@ const told: readonly Heard[] = [
     /^You may leave for a short trip, as long as nothing is hot, loud or loose\..*Stop after the first miles/,
   ],
   [
+    'brakes that are due, and no word of danger',
+    'service-triage',
+    { 'trouble.in': 'brakes', 'trouble.degree': 'upkeep' },
+    /Book/,
+    /You may leave/,
+  ],
+  [
+    'brakes that are due, and an open recall',
+    'service-triage',
+    {
+      'trouble.in': 'brakes',
+      'trouble.degree': 'upkeep',
+      'danger.sign': 'none',
+      'recall.found': 'open',
+    },
+    /Book/,
+    /You may leave/,
+  ],
+  [
+    'a breakaway cable that is off, and brakes of which nobody knows',
+    'hitch-setup',
+    { 'hitch.breakaway': 'no', 'trailer.brakes': 'unknown' },
+    /Do not set off before that is known.*drums or discs, wires or a hose.*Clip any cable there is/,
+  ],
+  [
+    'a household outlet',
+    'shore-power',
+    { 'supply.outlet': 'household-15', 'trailer.inlet': '30' },
+    /One large thing at a time; if the plug gets warm/,
+  ],
+  [
+    'a trailer that nothing holds',
+    'theft-deterrence',
+    {
+      'guard.held': 'nothing',
+      'guard.noticed': 'nothing',
+      'place.kind': 'street',
+      'gas.shutIn': 'no',
+    },
+    /^The trailer can be guarded better\. Nothing holds it/,
+    /may stand so/,
+  ],
+  [
     'tickets that cannot be right',
     'weigh-in',
     {
@@ -220,6 +277,39 @@ const told: readonly Heard[] = [
     /only half of that to one 120-volt plug/,
   ],
   [
+    'a generator of two halves, of which the trailer’s plug takes less than one',
+    'shore-power',
+    {
+      'supply.outlet': 'generator',
+      'generator.power': '12000 W',
+      'generator.legs': '120-240',
+      'trailer.inlet': '30',
+      'generator.altitude': '0 ft',
+    },
+    /12,000 watts, and to this trailer’s one 120-volt plug 30 amps/,
+    /only half/,
+  ],
+  [
+    'a quote on both sides of a deductible that is known',
+    'body-repair',
+    { 'shop.quote': '800–1200 USD', 'policy.deductible': '1000 USD' },
+    /^Have the quote made to the dollar first: of 1,000 dollars or less the insurer pays nothing/,
+    /Read the deductible first/,
+  ],
+  [
+    'a sheet that allows more than the door label',
+    'truck-camper',
+    {
+      'vehicle.cargoRating': '3000 lb',
+      'vehicle.placardPayload': '2800 lb',
+      'vehicle.seats': '5',
+      'camper.weight': '2500 lb',
+      'load.occupants': [{ weight: '150 lb' }],
+    },
+    /2,650 pounds ride on the truck\. The sheet allows more than this door label/,
+    /whatever the sheet says/,
+  ],
+  [
     'heat that is enough for water in heated tanks',
     'cold-weather',
     {
@@ -231,7 +321,42 @@ const told: readonly Heard[] = [
       'frost.hours': '10 h',
       'furnace.hours': '24 h',
     },
-    /^55 degrees Fahrenheit inside is enough for water in heated tanks/,
+    /^55 degrees Fahrenheit inside is enough for water in heated tanks, as long as the furnace holds it/,
+    /stay with/,
+  ],
+  [
+    'heat that the furnace cannot hold',
+    'cold-weather',
+    {
+      'outside.temperature': '-20 °F',
+      'inside.temperature': '68 °F',
+      'water.state': 'in-use',
+      'trailer.use': 'lived-in',
+      'tanks.place': 'heated',
+      'furnace.input': '12,000 Btu/h',
+      'body.length': '26 ft',
+      'body.insulation': 'thin',
+    },
+    /The furnace falls short.*The trailer must not stay so/,
+    /is enough for water|Stay with the furnace/,
+  ],
+  [
+    'heat for which the gas does not last',
+    'cold-weather',
+    {
+      'outside.temperature': '10 °F',
+      'inside.temperature': '65 °F',
+      'water.state': 'in-use',
+      'trailer.use': 'lived-in',
+      'tanks.place': 'heated',
+      'furnace.input': '30,000 Btu/h',
+      'furnace.duty': '60 %',
+      'furnace.hours': '24 h',
+      'cylinder.fill': '20 lb',
+      'trip.nights': '4',
+    },
+    /The gas falls short/,
+    /is enough for water/,
   ],
   [
     'a coupler that is too small for its trailer',
@@ -329,4 +454,52 @@ test('between the weights that everybody hears of a motorhome no gap is left', (
     'may-be-towed-with-care',
     'not-towed-so',
   ]);
+});
+
+test('nobody is told to fill a tire beyond its sidewall or wheel, nor on without end', () => {
+  const facts = { 'tire.pressure': '58 psi', 'tire.labelPressure': '65 psi' } satisfies FactsGiven;
+  const low = (more: FactsGiven) =>
+    answerNow(topicOf('tires'), { facts: { ...facts, ...more }, asOf }).findings.find(
+      ({ id }) => id === 'under-inflated',
+    );
+  expect(low({ 'tire.maxPressure': '60 psi' })?.do).toMatch(/^Fill it to 60 psi, cold/);
+  expect(low({ 'wheel.maxPressure': '60 psi' })?.do).toMatch(/^Fill it to 60 psi, cold/);
+  expect(low({})?.do).toMatch(/^Fill it to 65 psi, cold/);
+  // The sidewall’s figure is only the most.
+  expect(low({ 'tire.maxPressure': '80 psi' })?.do).toMatch(/^Fill it to 65 psi, cold/);
+  expect(low({ 'tire.maxPressure': '58 psi' })).toMatchObject({ level: 'care' });
+  expect(low({ 'tire.maxPressure': '58 psi' })?.do).toMatch(/^Never fill beyond/);
+});
+
+test('the caution that is heard is about what is at hand', () => {
+  const heater = [{ input: '9,000 Btu/h', hours: '8 h' }];
+  const gas = { 'gas.appliances': heater, 'cylinder.fill': '20 lb', 'trip.nights': '3' };
+  expect(spoken('gas-supply', gas)).toMatch(/Portable gas appliances burn in the open air only/);
+  const last = topicOf('used-trailer').cautions.at(-1);
+  expect(last?.says).toMatch(/^This is advice and no inspection/);
+});
+
+test('what to do about a coupling of two sizes is the same for whoever tows and whoever hitches', () => {
+  const facts = {
+    'trailer.couplerSize': '2 in',
+    'hitch.ballSize': '2 5/16 in',
+  } satisfies FactsGiven;
+  const [fit, hitch] = ['tow-fit', 'hitch-setup'].map(
+    (id) =>
+      answerNow(topicOf(id), { facts, asOf }).findings.find((each) => each.id === 'ball-size')?.do,
+  );
+  expect(fit).toMatch(/of one size before it moves: the one that the trailer’s weight takes/);
+  expect(hitch).toBe(fit);
+});
+
+test('a kit that is too heavy is not lightened by what carries the trailer or heals somebody', () => {
+  expect(topicOf('spares-kit').limits.payload?.do).toMatch(/never jack, stands or what somebody/);
+});
+
+test('a bonding plug comes out before shore power', () => {
+  const { findings } = answerNow(topicOf('shore-power'), {
+    facts: { 'supply.outlet': 'generator', 'generator.power': '3000 W' },
+    asOf,
+  });
+  expect(findings.find(({ id }) => id === 'bonding-plug')?.do).toMatch(/out before shore power/);
 });

@@ -152,6 +152,32 @@ test('an axle that tight bars may load further is not within its rating by slack
   expect(levelOf(topic, without, 'limit.trailer-axles')).toBe('ok');
 });
 
+test('a rear axle that carries too much without the trailer is over its rating with bars too', () => {
+  const topic: Topic = weighIn;
+  const facts: FactsGiven = {
+    'hitch.distribution': 'yes',
+    'slack.front': '3,000 lb',
+    'slack.rear': '4,600 lb',
+    'slack.trailer': '4,400 lb',
+    'alone.front': '3,300 lb',
+    'alone.rear': '4,000 lb',
+  };
+  const rear = (gawr: string) =>
+    levelOf(topic, { ...facts, 'vehicle.gawrRear': gawr }, 'limit.rear-axle');
+  expect([rear('3,900 lb'), rear('4,300 lb'), rear('6,000 lb')]).toEqual(['stop', 'unknown', 'ok']);
+  expect(assumedOf(topic, { ...facts, 'vehicle.gawrRear': '3,900 lb' })).toContain('not weighed');
+  const front = { ...facts, 'vehicle.gawrFront': '3,400 lb' };
+  expect(assumedOf(topic, front)).toContain('no more than it lost');
+  expect(assumedOf(topic, { ...front, 'tight.front': '3,200 lb' })).not.toContain('than it lost');
+});
+
+test('a pass with tight bars of which no figure is known is no pass without bars', () => {
+  const topic: Topic = weighIn;
+  const facts = { ...slack, 'tight.rear': 'unknown' } satisfies FactsGiven;
+  expect(levelOf(topic, facts, 'limit.rear-axle')).toBe('unknown');
+  expect(levelOf(topic, facts, 'finding.rear-axle-slack')).toBe('care');
+});
+
 test('two 6-volt batteries side by side are half of what a 12-volt trailer wants, told or not', () => {
   const topic: Topic = houseBattery;
   const facts = { 'battery.volts': '6 V', 'bank.parallel': '2' };
@@ -174,10 +200,11 @@ test('a breakaway cable that is off is no stop where the trailer may have no bra
   expect(level({ 'trailer.brakes': 'none' })).toBe('not-asked');
 });
 
-test('a tongue that lifts behind a camper frees the truck of weight and is a stop', () => {
+test('a tongue that lifts behind a camper is a stop, and no room for more in the bed', () => {
   const topic: Topic = truckCamper;
   const lifting = { ...camper, 'trailer.measuredTongueWeight': '-700 lb' };
   expect(levelOf(topic, camper, 'limit.cargo-rating')).toBe('stop');
+  expect(levelOf(topic, lifting, 'limit.cargo-rating')).toBe('stop');
   expect(levelOf(topic, lifting, 'finding.tongue-negative')).toBe('stop');
   expect(answerOf(topic, lifting).outcome).toBe('does-not-carry-it');
 });

@@ -98,12 +98,12 @@ function isWeighedTongue(fact: string, after: Answer): boolean {
  * What stands in for something untold with the answer’s own word for it: until that fact is told, its
  * assumption is listed, and a stop rests on it. One that is not listed excuses nothing.
  */
-const takenOpenly: Readonly<Record<string, string>> = {
+const takenOpenly: Readonly<Record<string, string | readonly string[]>> = {
   'addon.ahead': 'assumed.place',
   'alarm.gasReplaceBy': 'assumed.gasMade',
   'alarm.monoxideReplaceBy': 'assumed.monoxideMade',
   'system.volts': 'assumed.system',
-  'tight.rear': 'assumed.asDriven',
+  'tight.rear': ['assumed.asDriven', 'assumed.barsLeave'],
   'tire.readCold': 'pressure.takenAsCold',
   'trailer.dragArea': 'assumed.drag',
   'trailer.dryTongueWeight': 'trailer.isUntold',
@@ -114,7 +114,7 @@ const takenOpenly: Readonly<Record<string, string>> = {
 };
 
 /** Whether one answer lists what is assumed when the named formula holds, and another no longer does. */
-function isWithdrawn(topic: Topic, when: string | undefined, before: Answer, after: Answer) {
+function isWithdrawn(topic: Topic, when: string, before: Answer, after: Answer) {
   const assumption = topic.assumptions.find((each) => each.when === when);
   if (!assumption) return false;
   const shape = assumption.says
@@ -140,7 +140,9 @@ function lifted(topic: Topic, times: number): readonly string[] {
       const more = toldExactly(topic, facts, whole, random);
       if (!more || topic.facts[more.fact]?.silent || anotherRig.has(more.fact)) continue;
       const after = judged(topic, more.facts);
-      if (!after || isWithdrawn(topic, takenOpenly[more.fact], before, after)) continue;
+      if (!after) continue;
+      const openly = [takenOpenly[more.fact] ?? []].flat();
+      if (openly.some((when) => isWithdrawn(topic, when, before, after))) continue;
       if (isWeighedTongue(more.fact, after)) continue;
       const now = levelsOf(after);
       for (const of of stops) {

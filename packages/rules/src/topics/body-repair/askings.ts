@@ -12,6 +12,10 @@ export const askings = {
         says: 'As quoted the insurer pays nothing: {shop.quote} is not above the deductible of {policy.deductible}. Only if more is found behind the panel would a claim pay.',
       },
       {
+        when: 'quote.isOpen',
+        says: 'Have the quote made to the dollar first: of {policy.deductible} or less the insurer pays nothing. Above that, claiming may cost {claim.mayCost}, or save {claim.maySave}.',
+      },
+      {
         when: 'quote.mayBeUnder',
         says: 'Read the deductible first: from {shop.quote} on the insurer pays nothing of that quote. Below it, claiming may cost {claim.mayCost}, or save {claim.maySave}.',
       },

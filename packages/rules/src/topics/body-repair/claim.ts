@@ -230,6 +230,12 @@ export const claim = part({
       is: 'known(shop.quote, policy.deductible) && shop.quote <= policy.deductible',
       source: money,
     },
+    'quote.isOpen': {
+      label: 'A shop may have quoted more or no more than a deductible that is known to the dollar',
+      unit: 'yes-no',
+      is: 'known(shop.quote, policy.deductible) && !may(policy.deductible < policy.deductible) && may(shop.quote <= policy.deductible) && may(shop.quote > policy.deductible)',
+      source: money,
+    },
     'quote.mayBeUnder': {
       label: 'A shop may have quoted no more than the deductible',
       unit: 'yes-no',

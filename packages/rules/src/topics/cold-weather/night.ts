@@ -62,7 +62,13 @@ export const night = part({
     'heat.isEnough': {
       label: 'The heat is enough for water in heated tanks, as long as it freezes',
       unit: 'yes-no',
-      is: `${wetInFrost} && given(inside.temperature, tanks.place) && inside.temperature >= inside.least && tanks.place == 'heated' && !heat.isPaused`,
+      is: `${wetInFrost} && given(inside.temperature, tanks.place) && inside.temperature >= inside.least && tanks.place == 'heated' && !heat.isPaused && heat.mayLast`,
+      source: frostCustom,
+    },
+    'heat.mayLast': {
+      label: 'Nothing told of furnace, gas or battery proves that the heat gives out',
+      unit: 'yes-no',
+      is: '(!given(furnace.input) || may(heat.gas <= furnace.input)) && (!given(trip.nights) || may(gas.neededPounds <= gas.counted)) && (!given(battery.capacity) || may(blower.fromBattery <= battery.usable))',
       source: frostCustom,
     },
     'battery.nights': {

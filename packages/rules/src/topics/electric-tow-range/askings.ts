@@ -62,6 +62,6 @@ export const askings = {
     label: 'How long do the stops take?',
     results: ['charge.time', 'charge.energy', 'stops.planned'],
     impliedBy: ['charge.power', 'charge.access'],
-    says: 'Plan {charge.time} for charging on the way, unhitching not counted.',
+    says: 'Plan {charge.time} for charging on the way, with the time to unhitch where a stall asks for it.',
   },
 } satisfies Record<string, Asking>;

@@ -155,7 +155,7 @@ export const gasSupply = ruleSet({
     {
       says: 'Portable gas appliances burn in the open air only, and never heat a sleeping space.',
       source: manual,
-      fits: ['finding.burns-indoors', 'gas.appliances'],
+      fits: ['finding.burns-indoors', 'limit.gas', 'gas.appliances'],
     },
     {
       says: 'After every connection, test for leaks with solution, never with a flame.',
@@ -165,7 +165,7 @@ export const gasSupply = ruleSet({
     {
       says: 'Have a gas alarm and a carbon monoxide alarm that work, within the dates on their backs.',
       source: alarmDates,
-      fits: ['finding.alarms', 'limit.gas', 'furnace.input'],
+      fits: ['finding.alarms', 'furnace.input'],
     },
     {
       says: 'Heed the dates of cylinders and hoses; shut the cylinders for travel.',

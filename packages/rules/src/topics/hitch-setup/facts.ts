@@ -177,7 +177,7 @@ export const barFacts = part({
     'trailer.frontBehindBall': {
       ...length,
       label: 'Trailer’s front wall behind the ball',
-      ask: 'How far behind the ball is the trailer’s front wall, or a box as wide on its nose?',
+      ask: 'How far behind the ball is the trailer’s front wall, or a box as wide ahead of it?',
       where: tape,
     },
     'vehicle.tailgateReach': {
@@ -189,7 +189,7 @@ export const barFacts = part({
     'trailer.jackBehindBall': {
       ...length,
       label: 'Jack behind the ball',
-      ask: 'How far behind the ball does the first tall thing on the trailer’s nose stand, such as the jack?',
+      ask: 'How far behind the ball does the first tall thing on the trailer’s A-frame stand, such as the jack?',
       where: tape,
     },
   },

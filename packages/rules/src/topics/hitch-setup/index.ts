@@ -66,14 +66,7 @@ const borrowed = {
       askedBy: ['trailer.measuredTongueWeight', 'trailer.dryTongueWeight'],
     },
     'extension-rating': rigTrade.findings['extension-rating'],
-    'ball-size': {
-      ...rigTrade.findings['ball-size'],
-      stop: {
-        ...rigTrade.findings['ball-size'].stop,
-        // Here the coupler may be what is wrong.
-        do: 'Ball and coupler must be of one size before it moves: the one that the trailer’s weight takes.',
-      },
-    },
+    'ball-size': rigTrade.findings['ball-size'],
     'distribution-allowed': rigTrade.findings['distribution-allowed'],
   },
 };

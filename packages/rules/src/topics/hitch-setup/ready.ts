@@ -144,7 +144,7 @@ export const ready = part({
         wrong:
           'The breakaway cable is not on the vehicle, and whether the trailer has brakes that it works is not known.',
         because: 'If the trailer comes loose, nothing else brakes it.',
-        do: 'Look for drums and wires at its wheels: with brakes, clip the cable to a point of its own.',
+        do: 'Do not set off before that is known: look for a breakaway switch or lever at the coupler, and for drums or discs, wires or a hose at the wheels. Clip any cable there is to a point of its own.',
       },
       open: {
         wrong: 'Whether the breakaway cable is on is not known.',

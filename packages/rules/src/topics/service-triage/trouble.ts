@@ -80,7 +80,7 @@ export const trouble = part({
     'upkeep.isDue': {
       label: 'Upkeep of what rolls is due, and nothing has failed',
       unit: 'yes-no',
-      is: "given(trouble.degree) && given(trouble.in) && trouble.degree == 'upkeep' && (trouble.in == 'wheel-or-hub' || trouble.in == 'brakes' || trouble.in == 'frame-or-suspension') && !triage.graver && !triage.isWatched",
+      is: "given(trouble.degree) && given(trouble.in) && trouble.degree == 'upkeep' && (trouble.in == 'wheel-or-hub' || trouble.in == 'brakes' || trouble.in == 'frame-or-suspension') && !triage.graver && !triage.isWatched && given(danger.sign) && danger.sign == 'none' && (!given(recall.found) || recall.found != 'open')",
       source: custom,
     },
     'triage.isWatched': {

@@ -43,6 +43,10 @@ export const askings: Readonly<Record<string, Asking>> = {
         when: 'generator.isHalved',
         says: 'The generator can give {generator.available}, but only half of that to one 120-volt plug: {leg.rating}.',
       },
+      {
+        when: 'generator.isSplit',
+        says: 'The generator can give {generator.available}, and to this trailer’s one 120-volt plug {leg.rating}.',
+      },
       { says: 'Where it stands the generator can give {generator.available}.' },
     ],
   },

@@ -206,7 +206,7 @@ export const signs = part({
         when: 'bonding.isUntold',
         wrong: 'Whether a bonding plug, which has no cord, sits in an outlet is not known yet.',
         because: 'One that stays in on shore power puts the neutral’s current on frame and skin.',
-        do: 'Look in every outlet for a bonding plug, which has no cord: it may stay in a generator by itself, never in the trailer.',
+        do: 'Look in every outlet for a bonding plug, which has no cord. It belongs only into a generator that runs by itself, comes out before shore power, and never goes into the trailer.',
         proviso: 'no bonding plug is in the trailer, nor stays in the generator on shore power',
       },
       stop: {

@@ -40,7 +40,7 @@ export const theftDeterrence = ruleSet({
     care: {
       id: 'guard-it-better',
       words: 'guard it better',
-      sentence: 'The trailer may stand so, with care.',
+      sentence: 'The trailer can be guarded better.',
     },
     stop: { id: 'not-so', words: 'not so', sentence: 'The trailer must not stand so.' },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },

@@ -54,6 +54,10 @@ export const askings: Readonly<Record<string, Asking>> = {
         when: 'pressure.isAsLabeled',
         says: 'Leave it so: the label asks for {tire.labelPressure}, and {tire.pressure} are in it. The sidewall’s figure is only the most.',
       },
+      {
+        when: 'pressure.meetsLabel',
+        says: 'The label asks for {tire.labelPressure}, and {tire.pressure} are in it. More than sidewall or wheel allow never belongs in it.',
+      },
     ],
   },
   age: {

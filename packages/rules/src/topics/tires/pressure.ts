@@ -44,11 +44,24 @@ export const pressure = part({
   formulas: {
     'pressure.own': {
       label:
-        'Pressure it should have, cold: the label’s, and no less than the table’s; untold, up to the sidewall’s',
+        'Pressure it should have, cold: the label’s, and no less than the table’s; never beyond sidewall or wheel',
       noun: 'the pressure it should have',
       unit: 'psi',
-      is: 'choose(count(tire.table) > 0, pressure.fillTo, choose(given(tire.labelPressure), tire.labelPressure, between(0, tire.maxPressure)))',
+      is: 'min(pressure.asked, pressure.cap)',
       source: softTire,
+    },
+    'pressure.asked': {
+      label: 'Pressure that label or table ask for, cold; untold, up to the sidewall’s',
+      noun: 'the pressure that is asked for',
+      unit: 'psi',
+      is: 'choose(count(tire.table) > 0, pressure.filled, choose(given(tire.labelPressure), tire.labelPressure, between(0, tire.maxPressure)))',
+      source: softTire,
+    },
+    'pressure.cap': {
+      label: 'What sidewall and wheel allow, as far as they are told',
+      unit: 'psi',
+      is: 'min(choose(known(tire.maxPressure), tire.maxPressure, unlimited), choose(known(wheel.maxPressure), wheel.maxPressure, unlimited))',
+      source: makersRating,
     },
     'pressure.isOnlySidewall': {
       label: 'Of the pressures only the sidewall’s was told',
@@ -68,17 +81,31 @@ export const pressure = part({
       is: 'given(tire.labelPressure) && given(tire.maxPressure) && may(tire.labelPressure > tire.maxPressure)',
       source: makersRating,
     },
-    'pressure.isAsLabeled': {
+    'pressure.meetsLabel': {
       label: 'It has what its label asks for, and no table was told',
       unit: 'yes-no',
       is: 'known(tire.pressure, tire.labelPressure) && count(tire.table) < 1 && tire.pressure >= tire.labelPressure && !pressure.isWarm',
       source: softTire,
     },
+    'pressure.isAsLabeled': {
+      label:
+        'It has what its label asks for, no more than may be, and no load is known to be too much',
+      unit: 'yes-no',
+      is: 'pressure.meetsLabel && known(tire.maxPressure) && tire.pressure <= pressure.most && may(tire.load <= pressure.allows)',
+      source: softTire,
+    },
     'pressure.fillTo': {
-      label: 'Pressure to fill to, cold: the table’s or the sidewall’s, never below the label’s',
+      label:
+        'Pressure to fill to, cold: the label’s, the table’s where that is more, untold the sidewall’s; never beyond sidewall or wheel',
       noun: 'the pressure to fill to',
       unit: 'psi',
-      is: 'choose(given(tire.labelPressure), max(tire.labelPressure, min(pressure.needed, tire.maxPressure)), min(pressure.needed, tire.maxPressure))',
+      is: 'min(pressure.filled, pressure.cap)',
+      source: softTire,
+    },
+    'pressure.filled': {
+      label: 'Pressure of label or table, cold, whatever sidewall and wheel allow',
+      unit: 'psi',
+      is: 'choose(given(tire.labelPressure), choose(count(tire.table) > 0, max(tire.labelPressure, min(pressure.needed, tire.maxPressure)), tire.labelPressure), min(pressure.needed, tire.maxPressure))',
       source: softTire,
     },
     'pressure.share': {
@@ -92,6 +119,12 @@ export const pressure = part({
       label: 'So soft that it counts as run flat',
       unit: 'yes-no',
       is: 'tire.pressure <= pressure.own * pressure.lookShare',
+      source: softTire,
+    },
+    'pressure.isFarBelow': {
+      label: 'Far below what label or table ask for',
+      unit: 'yes-no',
+      is: 'tire.pressure <= pressure.asked * pressure.lookShare',
       source: softTire,
     },
     'pressure.most': {
@@ -151,19 +184,35 @@ export const pressure = part({
     'under-inflated': {
       label: 'Under-inflated',
       askedByKnown: ['tire.pressure'],
-      stop: {
-        when: 'pressure.ranFlat',
-        wrong:
-          'The tire has {pressure.share} of its pressure; at {pressure.lookShare} or less a tire counts as run flat.',
-        because:
-          'A tire that ran so soft is broken inside where it does not show, and can burst while it is filled.',
-        do: 'Take the tire off, and let a tire shop look into it before anybody fills it.',
-      },
-      care: {
-        when: 'tire.pressure < pressure.own',
-        wrong: 'The tire is low: {tire.pressure} where {pressure.own} belong.',
-        do: 'Fill it to {pressure.fillTo}, cold, before it tows, and look for the nail.',
-      },
+      stop: [
+        {
+          when: 'pressure.ranFlat',
+          wrong:
+            'The tire has {pressure.share} of its pressure; at {pressure.lookShare} or less a tire counts as run flat.',
+          because:
+            'A tire that ran so soft is broken inside where it does not show, and can burst while it is filled.',
+          do: 'Take the tire off, and let a tire shop look into it before anybody fills it.',
+        },
+        {
+          when: 'pressure.isFarBelow',
+          wrong: 'Label or table ask for {pressure.asked}, and {tire.pressure} are in it.',
+          because:
+            'So soft it counts as run flat, unless sidewall or wheel allow no more; then it is not the tire that is asked for.',
+          do: 'Do not tow on it, and fill it no further: let a tire shop look into it, and fit the tire that the label means.',
+        },
+      ],
+      care: [
+        {
+          when: 'tire.pressure < pressure.own',
+          wrong: 'The tire is low: {tire.pressure} where {pressure.own} belong.',
+          do: 'Fill it to {pressure.fillTo}, cold, before it tows, and look for the nail.',
+        },
+        {
+          when: 'tire.pressure < pressure.asked',
+          wrong: 'Sidewall or wheel may allow less than the {pressure.asked} that are asked for.',
+          do: 'Never fill beyond sidewall and wheel: ask a tire shop for the tire that the label means.',
+        },
+      ],
       open: {
         wrong: 'Whether the tire has the pressure that its label asks for is not known.',
         because: 'The label may ask for as much as the sidewall states, or for much less.',

@@ -45,7 +45,7 @@ export const askings = {
     says: [
       {
         when: 'ratings.areMixed',
-        says: 'In the bed lie {bed.load}; with {vehicle.seats} seats at most {rating.mostCargo} may, whatever the sheet says.',
+        says: 'In the bed lie {bed.load}, and with the people {payload.used} ride on the truck. The sheet allows more than this door label does with all seats taken: read both again.',
       },
       {
         says: 'In the bed lie {bed.load}, and {cargoRating.counted} may. All in all {payload.used} ride on the truck.',

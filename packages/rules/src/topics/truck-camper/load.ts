@@ -21,7 +21,8 @@ export const camperLoad = part({
       label: 'Camper and all cargo',
       noun: 'the camper and all cargo',
       unit: 'lb',
-      is: 'camper.loaded + load.things + hitch.hardwareWeight + camper.tongueBehind',
+      // What lifts is no room for more.
+      is: 'camper.loaded + load.things + hitch.hardwareWeight + max(0, camper.tongueBehind)',
       source: camperLoading,
     },
     'payload.used': {
@@ -41,7 +42,7 @@ export const camperLoad = part({
     'beside.camper': {
       label: 'Cargo, hitch and tongue beside the camper',
       unit: 'lb',
-      is: 'load.things + hitch.hardwareWeight + camper.tongueBehind',
+      is: 'load.things + hitch.hardwareWeight + max(0, camper.tongueBehind)',
       source: statics,
     },
     'camper.heaviest': {

@@ -132,11 +132,6 @@ export const usedTrailer = ruleSet({
   called,
   cautions: [
     {
-      says: 'This is advice and no inspection; papers and law are the state’s and a lawyer’s.',
-      source: titles,
-      fits: ['finding.title'],
-    },
-    {
       says: 'Shut the gas before you look; at the smell of it everybody goes out, no switch, no flame.',
       source: looked,
       fits: ['finding.gas', 'finding.untested'],
@@ -166,6 +161,11 @@ export const usedTrailer = ruleSet({
       says: 'The label on that very trailer decides what it may weigh: then weigh-in and tow fit.',
       source: custom,
       fits: ['finding.label', 'label.state'],
+    },
+    {
+      says: 'This is advice and no inspection; papers and law are the state’s and a lawyer’s.',
+      source: titles,
+      fits: ['finding.title'],
     },
   ],
 });

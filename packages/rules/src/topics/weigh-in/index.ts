@@ -117,6 +117,16 @@ export const weighIn = ruleSet({
       says: 'It is driven without bars, as in the one hitched pass that was told.',
       source: statics,
     },
+    {
+      when: 'assumed.barsRestore',
+      says: 'The bars bring back to the front axle no more than it lost; that was not weighed.',
+      source: statics,
+    },
+    {
+      when: 'assumed.barsLeave',
+      says: 'The bars leave on the rear axle no less than it carries alone; that was not weighed.',
+      source: statics,
+    },
   ],
   changes,
   askings,

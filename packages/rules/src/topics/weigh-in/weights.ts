@@ -177,7 +177,7 @@ export const weighed = part({
       label: 'It is driven with bars tight, which shift load from the rear axle to the others',
       noun: 'whether it is driven with bars tight',
       unit: 'yes-no',
-      is: "known(tight.front) || known(tight.rear) || known(tight.trailer) || (given(hitch.distribution) && hitch.distribution == 'yes')",
+      is: "given(tight.front) || given(tight.rear) || given(tight.trailer) || (given(hitch.distribution) && hitch.distribution == 'yes')",
       source: statics,
     },
     'assumed.asDriven': {
@@ -186,11 +186,24 @@ export const weighed = part({
       is: 'given(slack.rear) && !given(tight.front) && !given(tight.rear) && !given(tight.trailer) && !given(hitch.distribution)',
       source: statics,
     },
+    'assumed.barsRestore': {
+      label: 'Bars are tight on the road, and the front axle was weighed with slack ones and alone',
+      unit: 'yes-no',
+      is: 'bars.mayHelp && given(vehicle.gawrFront) && known(alone.front) && known(slack.front) && !known(tight.front)',
+      source: statics,
+    },
+    'assumed.barsLeave': {
+      label: 'Bars are tight on the road, and the rear axle was weighed with slack ones and alone',
+      unit: 'yes-no',
+      is: 'bars.mayHelp && given(vehicle.gawrRear) && known(alone.rear) && known(slack.rear) && !known(tight.rear)',
+      source: statics,
+    },
     'axle.rearWeighed': {
       label: 'Rear axle, as driven',
       noun: 'the rear axle as driven',
       unit: 'lb',
-      is: 'choose(known(tight.rear), read.tightRear, choose(bars.mayHelp, between(0, read.slackRear), read.slackRear))',
+      // Bars that bring back no more than the front lost leave on the rear what it weighs alone, or more.
+      is: 'choose(known(tight.rear), read.tightRear, choose(bars.mayHelp, between(choose(known(alone.rear), min(read.slackRear, read.aloneRear), 0), read.slackRear), read.slackRear))',
       within: ['0', 'unlimited'],
       source: statics,
     },

@@ -49,9 +49,9 @@ export const frostTable: Decision = {
       do: 'Until then keep it as warm as can be, pump and city water off.',
     },
     stay: {
-      label: 'stay with the furnace on day and night',
+      label: 'leave the furnace on day and night',
       level: 'care',
-      says: 'Stay with the furnace on day and night.',
+      says: 'As long as you stay, leave the furnace on day and night.',
       because:
         'Only its air keeps the tanks from freezing; an electric heater does not reach them.',
       do: 'Count gas and battery for every hour of frost. Unhook and drain the hose, and drain the outlets outside.',

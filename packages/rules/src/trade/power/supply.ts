@@ -140,7 +140,13 @@ export const supply = part({
       source: siteSupply,
     },
     'generator.isHalved': {
-      label: 'A generator of 120 and 240 V gives one plug of 120 V half of its power',
+      label: 'Half of its power is what a generator of 120 and 240 V gives one plug of 120 V',
+      unit: 'yes-no',
+      is: 'generator.isSplit && generator.amps <= leg.breakers',
+      source: plate,
+    },
+    'generator.isSplit': {
+      label: 'A generator of 120 and 240 V gives one plug of 120 V no more than half of its power',
       unit: 'yes-no',
       is: "given(generator.power) && supply.outlet == 'generator' && generator.legs == '120-240' && trailer.inlet == '30'",
       source: plate,
@@ -154,7 +160,7 @@ export const supply = part({
     },
     'leg.rating': {
       label: 'What a leg gives',
-      noun: 'what one half of the feed gives',
+      noun: 'what one 120-volt feed gives',
       unit: 'A',
       is: "min(leg.breakers, choose(supply.outlet == 'generator', generator.amps, unlimited))",
       source: plate,

@@ -226,7 +226,8 @@ export const couplings = part({
         when: 'ballSize.isKnown && hitch.ballSize != trailer.couplerSize',
         wrong: 'The ball is {hitch.ballSize}, and the coupler takes {trailer.couplerSize}.',
         because: 'The coupler can come off the ball on the road.',
-        do: 'Fit a ball of the coupler’s size before it moves.',
+        // Either may be what is wrong.
+        do: 'Ball and coupler must be of one size before it moves: the one that the trailer’s weight takes.',
       },
       if: {
         when: '!ballSize.isKnown',
