@@ -14,6 +14,7 @@ import {
   unmarked,
   withoutHead,
 } from './bunch-lines';
+import { isAlarm, isThing, isUrgentBy } from './no-name';
 
 export type { Pasted } from './bunch-lines';
 
@@ -59,7 +60,9 @@ export function splitBunch(whole: string): readonly Pasted[] {
         .replace(/\n{3,}/g, '\n\n')
         .trim() ?? '';
     if (open && hasWords(text)) {
-      found.push({ channel, asker: open.asker, askedOn: open.askedOn, text });
+      const { asker, askedOn } = open;
+      const said = isUrgentBy(asker, text) ? `${asker}\n${text}` : text;
+      found.push({ channel, asker, askedOn, text: said });
     }
     open = undefined;
   };
@@ -101,6 +104,10 @@ export function splitBunch(whole: string): readonly Pasted[] {
   function beginning(line: string, isBold: boolean, isFirst: boolean, hasMore: boolean): boolean {
     if (item(line, isFirst)) return true;
     const begun = begunBy(line, isBold, isFirst);
+    if (begun && isThing(begun.asker)) {
+      begin().lines.push(line.trim());
+      return true;
+    }
     if (begun && (begun.words !== '' || (hasMore && !isNoHeading.test(begun.asker)))) {
       const { lines } = begin(begun.asker, begun.askedOn);
       if (begun.words !== '') lines.push(begun.words);
@@ -110,11 +117,17 @@ export function splitBunch(whole: string): readonly Pasted[] {
     if (way !== undefined && words !== undefined && isFirst) {
       shut();
       channel = sentenceCase(way.toLowerCase());
-      begin(person?.trim()).lines.push(words);
+      const who = person?.trim() ?? '';
+      if (isThing(who)) begin().lines.push(`${who}: ${words}`);
+      else begin(who).lines.push(words);
       return true;
     }
     const heading = marked.exec(line)?.[1] ?? (isFirst ? headed.exec(line)?.[1] : undefined);
     if (heading !== undefined && !isNoHeading.test(heading) && !bullet.test(line)) {
+      if (isAlarm(heading)) {
+        begin().lines.push(line.trim());
+        return true;
+      }
       shut();
       channel = heading.trim();
       return true;
