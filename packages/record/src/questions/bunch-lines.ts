@@ -11,12 +11,31 @@ export type Pasted = {
 /** Who wrote a message, when, and its first words, as one line tells them. */
 type Begun = { readonly asker: string; readonly askedOn: string; readonly words: string };
 
+/** What begins a message stands within so many letters of a line. */
+const mostOfHead = 160;
+/** Longer lines are no heading, and nobody’s name. */
+const mostOfName = 120;
+
+/** Where a line begins as a form says: what it tells, and last the words, however long they are. */
+function headOf(form: RegExp, line: string): readonly (string | undefined)[] {
+  const found = form.exec(line.slice(0, mostOfHead));
+  if (!found || line.length <= mostOfHead) return found ?? [];
+  return [...found.slice(0, -1), `${found.at(-1) ?? ''}${line.slice(mostOfHead)}`];
+}
+
 export const separator = /^\s*(?:[-=_*–—]\s?){3,}$/;
 /** “# Phone”, “== Phone ==”, “--- Phone ---” */
-export const marked =
-  /^\s*(?:#{1,4}|={2,}|-{2,}|\*{2,}|–{2,}|—{1,})\s*([^#=*?]{2,40}?)\s*[-=*#–—:]*$/;
+const markedLine = /^\s*(?:#{1,4}|={2,}|-{2,}|\*{2,}|–{2,}|—{1,})\s*([^#=*?]{2,40}?)\s*[-=*#–—:]*$/;
 /** “Comments under the towing video:” alone on a line */
-export const headed = /^\s*([\p{L}\d][^?!.:]{1,40}):\s*$/u;
+const headedLine = /^\s*([\p{L}\d][^?!.:]{1,40}):\s*$/u;
+
+/** What a line says that is marked as a heading. */
+export const marked = (line: string): string | undefined =>
+  line.length > mostOfName ? undefined : markedLine.exec(line)?.[1];
+/** What a line says that heads the next by its colon. */
+export const headed = (line: string): string | undefined =>
+  line.length > mostOfName ? undefined : headedLine.exec(line)?.[1];
+
 export const mailHead = /^(From|To|Cc|Date|Sent|Subject):\s*(.*)$/i;
 export const bullet = /^\s*[-*•]\s+(?=\S)/;
 /** “1. Can I …” */
@@ -33,7 +52,7 @@ const name = `\\p{Lu}[\\p{L}.'’-]*(?: [\\p{Lu}&][\\p{L}.'’-]*){0,3}`;
 const signed = new RegExp(`^\\s*(${name})\\s*[,·•|–-]?\\s*\\(?(${stamp}|${ago})?\\)?$`, 'u');
 /** “marsh_hen88 • 2h ago” */
 const handled = new RegExp(
-  `^\\s*(@[\\w.]{2,30}|[a-z][\\w.]*[\\d_][\\w.]*)\\s*[,·•|–-]?\\s*\\(?(${stamp}|${ago})\\)?$`,
+  `^\\s*(@[\\w.]{2,30}|[a-z](?=[a-z.]*[\\d_])[\\w.]*)\\s*[,·•|–-]?\\s*\\(?(${stamp}|${ago})\\)?$`,
   'iu',
 );
 /** “On Fri, Nov 27, 2026 at 9:14 AM Ada Pell <…> wrote:” */
@@ -57,14 +76,16 @@ export function unmarked(line: string): { readonly line: string; readonly isBold
 
 /** Whether a line tells who wrote what follows, and when. */
 export function begunBy(line: string, isBold: boolean, isFirst: boolean): Begun | undefined {
-  const [, told, who, said] = stamped.exec(line) ?? [];
+  const [, told, who, said] = headOf(stamped, line);
   if (told !== undefined && who !== undefined && said !== undefined)
     return { asker: who.trim(), askedOn: told, words: said };
-  const [, when, writer] = wrote.exec(line) ?? [];
+  const isLong = line.length > mostOfName;
+  const [, when, writer] = (isLong ? undefined : wrote.exec(line)) ?? [];
   if (when !== undefined && writer !== undefined)
     return { asker: writer.trim(), askedOn: when, words: '' };
-  const [, bolded, words] = (isBold ? named.exec(line) : undefined) ?? [];
+  const [, bolded, words] = isBold ? headOf(named, line) : [];
   if (bolded !== undefined && words !== undefined) return { asker: bolded, askedOn: '', words };
+  if (isLong) return undefined;
   const [, handle, since] = handled.exec(line) ?? [];
   if (handle !== undefined) return { asker: handle, askedOn: since ?? '', words: '' };
   const [, signer, at] = signed.exec(line) ?? [];
@@ -76,12 +97,14 @@ export function begunBy(line: string, isBold: boolean, isFirst: boolean): Begun 
 const ways =
   'phone|call|voicemail|text|sms|mail|e-?mail|letter|counter|walk-?in|comment|post|radio|web(?: ?site| form)?|form|video|forum|show';
 /** “Phone: …”, “Counter (Ruth): …” */
-export const byWay = new RegExp(`^\\s*(${ways})\\s*(?:\\(([^)]{1,40})\\))?\\s*:\\s+(.+)$`, 'i');
-/** “Message 3:”, “Question #2”, “Call 4: …” */
-export const counted = new RegExp(
-  `^\\s*(?:#{1,4}\\s+)?(${ways}|message|msg|question|caller|customer|q)\\s*(?:no\\.? ?|# ?)?\\d{1,4}\\s*(?:[:.)–—-]\\s*(.*))?$`,
+const byWayLine = new RegExp(`^\\s*(${ways})\\s*(?:\\(([^)]{1,40})\\))?\\s*:\\s+(.+)$`, 'i');
+/** “Message 3:”, “Question #2”, “Call 4: …”; “Call 555-0142” and “Question 2-inch ball” count nothing. */
+const countedLine = new RegExp(
+  `^\\s*(?:#{1,4}\\s+)?(?:(${ways})\\s*(?:no\\.? ?|# ?)?\\d{1,2}|(message|msg|question|caller|customer|q)\\s*(?:no\\.? ?|# ?)?\\d{1,4})(?:[:.)](?=\\s|$)|\\s+[–—-](?=\\s|$)|(?=\\s*$))\\s*(.*)$`,
   'i',
 );
+export const byWay = (line: string) => headOf(byWayLine, line);
+export const counted = (line: string) => headOf(countedLine, line);
 export const isWay = (word: string): boolean => new RegExp(`^(?:${ways})$`, 'i').test(word);
 
 /** Lines of a document’s head say nothing that was asked; one that begins a mail is none of them. */
@@ -95,6 +118,7 @@ export function withoutHead(lines: readonly string[]): readonly string[] {
 }
 
 const isRow = (line: string): boolean => /^\s*\|/.test(line);
+const isRule = (line: string): boolean => /^\s*\|[\s:|-]*$/.test(line) && line.includes('--');
 const cellsOf = (line: string): readonly string[] =>
   line
     .trim()
@@ -108,7 +132,7 @@ export function tableAt(
   at: number,
 ): { readonly rows: readonly Pasted[]; readonly takes: number } | undefined {
   const [head, rule] = [lines[at] ?? '', lines[at + 1] ?? ''];
-  if (!isRow(head) || !/^\s*\|[\s:|-]*-{2}[\s:|-]*$/.test(rule)) return undefined;
+  if (!isRow(head) || !isRule(rule)) return undefined;
   const columns = messageColumns(cellsOf(head));
   if (columns.text === undefined) return undefined;
   let end = at + 2;

@@ -82,6 +82,45 @@ test('what has no words is no message, and megabytes are split at once', () => {
   expect(splitBunch('1:'.repeat(1_000_000))).toHaveLength(1);
 });
 
+const n = 30_000;
+/** Lines that make a reader go back over and over, were it let to. */
+const long: readonly (readonly [string, string])[] = [
+  ['a handle that does not end', `a${'1'.repeat(n)}`],
+  ['dashes before a question', `${'-'.repeat(n)}?`],
+  ['a row that is no rule', `| text |\n|${'-'.repeat(n)}x`],
+  ['a time before spaces', `9:14${' '.repeat(n)}x`],
+  ['a way before spaces', `Phone${' '.repeat(n)}x`],
+  ['a count before spaces', `Message 3${' '.repeat(n)}x`],
+  ['spaces alone', `${' '.repeat(n)}x`],
+  ['marks of a quotation', `${'> '.repeat(n)}x`],
+  ['a sender who does not end', `From: ${'<'.repeat(n)}\nx`],
+  ['a sender of spaces', `From: ${' '.repeat(n)}x\nx`],
+  ['who wrote, and spaces', `On Nov 28,${', '.repeat(n)}x wrote`],
+  ['a name without an end', `A${'b'.repeat(n)} ${'C'.repeat(n)}!`],
+  ['names without an end', `A${' B'.repeat(n)}!`],
+  ['bold without an end', `**${'a*'.repeat(n)}`],
+];
+
+test.each(long)('a long line takes no longer than it is: %s', (_, line) => {
+  const before = process.cpuUsage().user;
+  expect(splitBunch(line).length).toBeLessThanOrEqual(1);
+  expect((process.cpuUsage().user - before) / 1000).toBeLessThan(250);
+});
+
+test('what was said behind a time or a name is whole, however long it is', () => {
+  const words = 'what ball height '.repeat(1_000).trim();
+  for (const line of [`9:14 AM Dale R.: ${words}`, `**Dale R.:** ${words}`]) {
+    expect(splitBunch(line)).toMatchObject([{ asker: 'Dale R.', text: words }]);
+  }
+  expect(splitBunch(`Message 3: ${words}`)).toMatchObject([{ text: words }]);
+  expect(splitBunch(`Phone: ${words}`)).toMatchObject([{ channel: 'Phone', text: words }]);
+});
+
+test('a table of more rows than a call takes is read', () => {
+  const table = `| text |\n| --- |\n${'| Which ball? |\n'.repeat(130_000)}`;
+  expect(splitBunch(table)).toHaveLength(130_000);
+});
+
 /** A bunch as it comes off a screen or a page, and of each message by whom and how it begins. */
 const pasted: readonly (readonly [string, string, readonly (readonly [string, string])[]])[] = [
   [
@@ -149,6 +188,34 @@ const pasted: readonly (readonly [string, string, readonly (readonly [string, st
       ['', 'Can I tow 3,900 lb?'],
       ['', 'What ball height?'],
       ['', 'How cold is too cold?'],
+    ],
+  ],
+  [
+    'figures behind a way, which count nothing',
+    'Call 555-0142, what ball height?\n\nCall 2:30 pm please\n\nQuestion 2-inch ball or 2 5/16?\n\nShow 12.5 lb on it?\n\nText 1234: who is it?\n',
+    [
+      ['', 'Call 555-0142, what ball height?'],
+      ['', 'Call 2:30 pm please'],
+      ['', 'Question 2-inch ball or 2 5/16?'],
+      ['', 'Show 12.5 lb on it?'],
+      ['', 'Text 1234: who is it?'],
+    ],
+  ],
+  [
+    'a number to call inside of a list',
+    '1. What ball height?\nCall 555-0142\n2. How cold is too cold?\n',
+    [
+      ['', 'What ball height?\nCall 555-0142'],
+      ['', 'How cold is too cold?'],
+    ],
+  ],
+  [
+    'counted with a dash or a point',
+    'Call 4 – What ball height?\nQuestion 3. How cold is too cold?\nText 5\nWhat pressure?\n',
+    [
+      ['', 'What ball height?'],
+      ['', 'How cold is too cold?'],
+      ['', 'What pressure?'],
     ],
   ],
   [

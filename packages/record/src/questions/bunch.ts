@@ -14,6 +14,7 @@ import {
   unmarked,
   withoutHead,
 } from './bunch-lines';
+import { isAlarm, isThing, isUrgentBy } from './no-name';
 
 export type { Pasted } from './bunch-lines';
 
@@ -30,6 +31,8 @@ const sentenceCase = (text: string): string => text.charAt(0).toUpperCase() + te
 
 /** A line that begins with “Two questions:” heads no channel. */
 const isNoHeading = /\b(?:questions?|things?|thanks|hi|hello|hey|dear)\b/i;
+/** No sender’s name and address are longer. */
+const mostOfSender = 300;
 const hasWords = (text: string): boolean => /[\p{L}\p{N}]/u.test(text);
 
 /**
@@ -59,7 +62,9 @@ export function splitBunch(whole: string): readonly Pasted[] {
         .replace(/\n{3,}/g, '\n\n')
         .trim() ?? '';
     if (open && hasWords(text)) {
-      found.push({ channel, asker: open.asker, askedOn: open.askedOn, text });
+      const { asker, askedOn } = open;
+      const said = isUrgentBy(asker, text) ? `${asker}\n${text}` : text;
+      found.push({ channel, asker, askedOn, text: said });
     }
     open = undefined;
   };
@@ -76,7 +81,11 @@ export function splitBunch(whole: string): readonly Pasted[] {
     const isHead = open?.isMail && open.lines.length === 0;
     if (!isHead && !/^(?:from|subject)$/i.test(name)) return false;
     const now = isHead && open ? open : begin('', '', { isMail: true });
-    if (/^from$/i.test(name)) now.asker = value.replace(/\s*<[^>]*>/, '').trim();
+    if (/^from$/i.test(name))
+      now.asker = value
+        .slice(0, mostOfSender)
+        .replace(/<[^<>]*>/, '')
+        .trim();
     if (/^(?:date|sent)$/i.test(name)) now.askedOn = value.trim();
     if (/^subject$/i.test(name)) now.lines.push(value.replace(/^(?:re|fwd?): */i, '').trim());
     return true;
@@ -84,7 +93,8 @@ export function splitBunch(whole: string): readonly Pasted[] {
 
   /** “Message 3: …”, “2. …”, where it is no list inside of a message; whether it was one. */
   function item(line: string, isFirst: boolean): boolean {
-    const [, way, words] = counted.exec(line) ?? [];
+    const [, channelled, other, words] = counted(line);
+    const way = channelled ?? other;
     if (way !== undefined && (isFirst || open?.isItem)) {
       shut();
       if (isWay(way)) channel = sentenceCase(way.toLowerCase());
@@ -101,20 +111,30 @@ export function splitBunch(whole: string): readonly Pasted[] {
   function beginning(line: string, isBold: boolean, isFirst: boolean, hasMore: boolean): boolean {
     if (item(line, isFirst)) return true;
     const begun = begunBy(line, isBold, isFirst);
+    if (begun && isThing(begun.asker)) {
+      begin().lines.push(line.trim());
+      return true;
+    }
     if (begun && (begun.words !== '' || (hasMore && !isNoHeading.test(begun.asker)))) {
       const { lines } = begin(begun.asker, begun.askedOn);
       if (begun.words !== '') lines.push(begun.words);
       return true;
     }
-    const [, way, person, words] = byWay.exec(line) ?? [];
+    const [, way, person, words] = byWay(line);
     if (way !== undefined && words !== undefined && isFirst) {
       shut();
       channel = sentenceCase(way.toLowerCase());
-      begin(person?.trim()).lines.push(words);
+      const who = person?.trim() ?? '';
+      if (isThing(who)) begin().lines.push(`${who}: ${words}`);
+      else begin(who).lines.push(words);
       return true;
     }
-    const heading = marked.exec(line)?.[1] ?? (isFirst ? headed.exec(line)?.[1] : undefined);
+    const heading = marked(line) ?? (isFirst ? headed(line) : undefined);
     if (heading !== undefined && !isNoHeading.test(heading) && !bullet.test(line)) {
+      if (isAlarm(heading)) {
+        begin().lines.push(line.trim());
+        return true;
+      }
       shut();
       channel = heading.trim();
       return true;
@@ -136,11 +156,9 @@ export function splitBunch(whole: string): readonly Pasted[] {
     const table = tableAt(lines, at);
     if (table) {
       shut();
-      found.push(
-        ...table.rows
-          .filter(({ text }) => hasWords(text))
-          .map((row) => ({ ...row, channel: row.channel || channel })),
-      );
+      for (const row of table.rows) {
+        if (hasWords(row.text)) found.push({ ...row, channel: row.channel || channel });
+      }
       skip = at + table.takes;
       empty = 1;
       continue;
