@@ -1,1 +1,2 @@
 export function ownTopicsOf(file: string): Promise<string>;
+export function topicsFile(file: string): string;

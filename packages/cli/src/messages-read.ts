@@ -25,12 +25,13 @@ function partedBy(file: string, text: string): string | undefined {
   const marks = [',', ';', '\t'];
   const most = marks.toSorted((a, b) => head.split(b).length - head.split(a).length)[0] ?? ',';
   if (/\.(?:csv|tsv)$/i.test(file)) return most;
-  if (/\.(?:md|markdown|txt|text)$/i.test(file)) return undefined;
+  if (/\.(?:md|markdown)$/i.test(file)) return undefined;
   const cells = cellsOf(head, most);
   const isHead = cells.every((cell) => /^[\p{L}\p{N}_ #-]{1,24}$/u.test(cell));
   if (!isHead) return undefined;
   const known = messageColumns(cells);
-  if (known.text !== undefined) return most;
+  // “Question” alone above what was pasted heads no table; one column with its name is a file of its own.
+  if (known.text !== undefined && cells.length > 1) return most;
   // “Wren, Friday” heads no table; “id,price” does, and lacks the words.
   const isTable =
     Object.keys(known).length > 0 &&
@@ -39,11 +40,19 @@ function partedBy(file: string, text: string): string | undefined {
   return isTable ? most : undefined;
 }
 
+function refuseMany(name: string, many: number): void {
+  if (many <= mostMessages) return;
+  const [all, most] = [many, mostMessages].map((each) => each.toLocaleString('en-US'));
+  throw new BadInput(
+    `${name}: ${all} messages are more than ${most}; part the file, and read each part.`,
+  );
+}
+
 /** The messages of a table, and in one sentence each the rows that were refused. */
 function rowsOf(name: string, text: string, delimiter: string): MessagesRead {
   let records: string[][];
   try {
-    records = parse(text, { bom: true, delimiter, relax_column_count: true, to: mostMessages });
+    records = parse(text, { bom: true, delimiter, relax_column_count: true });
   } catch (problem) {
     if (!(problem instanceof CsvError)) throw problem;
     const line = 'lines' in problem ? Number(problem.lines) : 1;
@@ -51,6 +60,18 @@ function rowsOf(name: string, text: string, delimiter: string): MessagesRead {
       `${name}:${line}: this is no CSV: a quotation mark is not closed or stands inside a cell; double it there.`,
     );
   }
+  const [columns = []] = records;
+  const uneven = records.findIndex(
+    (cells) =>
+      cells.length > columns.length &&
+      cells.slice(columns.length).some((cell) => cell.trim() !== ''),
+  );
+  if (uneven >= 0) {
+    throw new BadInput(
+      `${name}: row ${uneven} has ${records[uneven]?.length ?? 0} cells under ${columns.length} columns; set a cell with a comma in quotation marks.`,
+    );
+  }
+  refuseMany(name, records.length - 1);
   const read = messagesOf(records);
   if ('says' in read) throw new BadInput(`${name}:1: ${read.says}`);
   const [first] = read.refused;
@@ -73,12 +94,11 @@ function pastedOf(name: string, text: string): MessagesRead {
     );
   }
   const head = ['id', 'channel', 'asked on', 'asker', 'text'];
-  const rows = pasted
-    .slice(0, mostMessages)
-    .map(({ channel, askedOn, asker, text: words }, at) => [
-      ...[`message-${at + 1}`, channel, askedOn, asker],
-      words,
-    ]);
+  refuseMany(name, pasted.length);
+  const rows = pasted.map(({ channel, askedOn, asker, text: words }, at) => [
+    ...[`message-${at + 1}`, channel, askedOn, asker],
+    words,
+  ]);
   const read = messagesOf([head, ...rows]);
   if ('says' in read) throw new BadInput(`${name}: ${read.says}`);
   return read;

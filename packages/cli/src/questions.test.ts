@@ -1,3 +1,6 @@
+import { mkdtempSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
 import { run } from './run.fixture';
@@ -89,6 +92,31 @@ test('a first line with a comma heads no table', async () => {
   expect(JSON.parse(out)).toHaveLength(2);
 });
 
+test('a table is known by its head whatever the file is called, and one word of prose heads none', async () => {
+  const folder = mkdtempSync(join(tmpdir(), 'tarebook-questions-'));
+  const file = join(folder, 'export.txt');
+  writeFileSync(file, `${head}a1,mail,,,What ball height?\na2,mail,,,Smell of gas here\n`);
+  const table = await run(['questions', file, '--json'], { cwd });
+  expect(JSON.parse(table.out).map(({ id }: { id: string }) => id)).toEqual(['a2', 'a1']);
+  const input = 'Question\nHi, we smell gas in the trailer\n';
+  const prose = await run(['questions', '-', '--json'], { cwd, input });
+  expect([prose.status, JSON.parse(prose.out)[0].urgent]).toEqual([0, 'gas']);
+});
+
+test('more messages than are read are refused, and none is left out', async () => {
+  const many = 'x y\n\n'.repeat(50_001);
+  for (const input of [
+    many,
+    `id,text\n${Array.from({ length: 50_001 }, (_, n) => `${n},x y\n`).join('')}`,
+  ]) {
+    const { err, out, status } = await run(['questions', '-'], { cwd, input });
+    expect([status, out]).toEqual([2, '']);
+    expect(err).toBe(
+      'standard input: 50,001 messages are more than 50,000; part the file, and read each part.\n',
+    );
+  }
+});
+
 test('what it takes stands in the help', async () => {
   const { out } = await run(['questions', '--help'], { cwd });
   expect(out).toMatch(/tarebook questions FILE .*\n.*column text.*Markdown/);
@@ -104,6 +132,10 @@ test.each([
     /^standard input:1: there is no column with the words .+ “id, price”; .+\.\n$/,
   ],
   [`${head}1,a,b,c,"x\n`, /^standard input:2: this is no CSV: a quotation mark /],
+  [
+    'id,text\n1,x\n2,Hi, we smell gas\n',
+    /^standard input: row 2 has 3 cells under 2 columns; .+\.\n$/,
+  ],
   [`${head},a,b,c,x\n`, /^standard input: message 1 has no id; give each its own\.\n$/],
 ])('what cannot be read is refused in one sentence: %j', async (input, says) => {
   const { err, out, status } = await run(['questions', '-'], { cwd, input });

@@ -68,6 +68,13 @@ test('what is left or over is said as one says it, and kept whole as data', asyn
   expect(JSON.parse(told.out).turned[0].is.left).toBe('-117.16299');
 });
 
+test('what is over or left by a hair is not said as none', async () => {
+  const was = file('hair-was.csv', `${head}A,X,fits,payload,0.04,0.04,lb\n`);
+  const is = file('hair-is.csv', `${head}A,X,does-not-fit,payload,-0.04,-0.04,lb\n`);
+  const { out } = await run(['sweep', '--compare', was, is]);
+  expect(out).toContain('payload, less than 0.1 lb left → payload, less than 0.1 lb over');
+});
+
 test.each([
   ['one file alone', [trailers], /--compare takes two files/],
   ['a file that is no sweep', [trailers, trailers], /t\.csv:1: this is no sweep/],
@@ -84,6 +91,11 @@ test.each([
       file('whole.csv', `${head}A,X,fits,payload,10,10,lb\n`),
     ],
     /broken\.csv:3: this row has 3 cells under 7 columns\./,
+  ],
+  [
+    'a sweep with a row of one cell',
+    [file('one.csv', `${head}A\n`), file('whole2.csv', `${head}A,X,fits,payload,10,10,lb\n`)],
+    /one\.csv:2: this row has 1 cell under 7 columns\./,
   ],
 ])('%s is told in one line', async (_, files, says) => {
   const { status, err, out } = await run(['sweep', '--compare', ...files]);

@@ -70,7 +70,7 @@ async function* linesIn(csv: string, file: string): AsyncGenerator<Line> {
       }
       if (width > 0 && cells.length !== width) {
         throw new BadInput(
-          `${named(file)}:${line}: this row has ${cells.length} cells under ${width} columns.`,
+          `${named(file)}:${line}: this row has ${cells.length} ${cells.length === 1 ? 'cell' : 'cells'} under ${width} columns.`,
         );
       }
       const [vehicle = '', trailer = '', outcome = '', binding = '', left = '', , unit = ''] =
@@ -163,7 +163,8 @@ const roomSaid = ({ binding, left, unit }: Out): string => {
   const { label = binding, short = label } = limits[binding] ?? {};
   if (left === '') return short;
   const amount = Number(left);
-  const much = Number(Math.abs(amount).toFixed(1)).toLocaleString('en-US');
+  const rounded = Number(Math.abs(amount).toFixed(1));
+  const much = rounded === 0 && amount !== 0 ? 'less than 0.1' : rounded.toLocaleString('en-US');
   return `${short}, ${much} ${unit} ${amount < 0 ? 'over' : 'left'}`;
 };
 
