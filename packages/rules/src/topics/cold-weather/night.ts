@@ -62,13 +62,13 @@ export const night = part({
     'heat.isEnough': {
       label: 'The heat is enough for water in heated tanks, as long as it freezes',
       unit: 'yes-no',
-      is: `${wetInFrost} && given(inside.temperature, tanks.place) && inside.temperature >= inside.least && tanks.place == 'heated' && !heat.isPaused && heat.mayLast`,
+      is: `${wetInFrost} && given(inside.temperature, tanks.place) && inside.temperature >= inside.least && tanks.place == 'heated' && !heat.isPaused && heat.holds`,
       source: frostCustom,
     },
-    'heat.mayLast': {
-      label: 'Nothing told of furnace, gas or battery proves that the heat gives out',
+    'heat.holds': {
+      label: 'What was told of furnace, gas and battery holds the heat',
       unit: 'yes-no',
-      is: '(!given(furnace.input) || may(heat.gas <= furnace.input)) && (!given(trip.nights) || may(gas.neededPounds <= gas.counted)) && (!given(battery.capacity) || may(blower.fromBattery <= battery.usable))',
+      is: '(!given(furnace.input) || heat.gas <= furnace.input) && (!given(trip.nights) || gas.neededPounds <= gas.counted) && (!given(battery.capacity) || blower.fromBattery <= battery.usable)',
       source: frostCustom,
     },
     'battery.nights': {

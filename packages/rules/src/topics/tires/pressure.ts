@@ -89,9 +89,9 @@ export const pressure = part({
     },
     'pressure.isAsLabeled': {
       label:
-        'It has what its label asks for, no more than may be, and no load is known to be too much',
+        'It has what its label asks for, no more than may be, and carries no load that may be too much',
       unit: 'yes-no',
-      is: 'pressure.meetsLabel && known(tire.maxPressure) && tire.pressure <= pressure.most && may(tire.load <= pressure.allows)',
+      is: 'pressure.meetsLabel && known(tire.maxPressure) && tire.pressure <= pressure.most && (!known(tire.load) || tire.load <= pressure.allows)',
       source: softTire,
     },
     'pressure.fillTo': {
