@@ -1,6 +1,6 @@
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
-import { ownTopicsForVite } from '../notebook/build/own-topics';
+import { ownTopicsForVite } from '../notebook/build/own-topics.ts';
 import { yardForVite } from './run/catalogue.mjs';
 
 /**

@@ -83,7 +83,7 @@ export const stowed = part({
     payload: {
       label: 'Payload',
       short: 'payload',
-      do: 'Leave out what the road does not ask for, never jack, stands or what somebody’s health needs; or carry it in the trailer if that has room.',
+      do: 'Leave out what the road does not ask for, never jack, stands or what somebody’s health needs. Or carry it in the trailer if that has room.',
       near: 'Take nothing more into the vehicle.',
       used: 'stowed.payload',
       limit: 'payload.available',

@@ -115,7 +115,7 @@ export const zone = part({
       unknown: {
         when: 'center.isBehindAxle && !zone.aftTold',
         wrong:
-          'Its center lies {camper.behindAxle} behind the rear axle and takes weight off the front wheels; how far back the truck’s maker allows is not known yet.',
+          'Its center lies {camper.behindAxle} behind the rear axle and takes weight off the front wheels. How far back the truck’s maker allows is not known yet.',
         because:
           'Behind the axle it lifts the front wheels, which steer and brake; few zones reach there.',
         do: 'Do not drive it so before you have read in the truck’s camper papers how far back the center may lie.',

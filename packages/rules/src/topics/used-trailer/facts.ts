@@ -45,7 +45,7 @@ export const usedFacts = part({
         'Frame and spring hangers',
         'the frame',
         'Is the frame sound, a bit rusty, rusted through or cracked, or is just a spring hanger cracked?',
-        'from beside it with a lamp, a screwdriver on the rust; most of all the A-frame, the two rails to the coupler, and both sides of each hanger',
+        'from beside it with a lamp: the two rails to the coupler, and both sides of each hanger',
       ),
       means:
         'A hanger holds the spring; it is a part that a frame shop welds or replaces. The rail it hangs on is the frame itself.',
