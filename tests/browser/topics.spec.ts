@@ -24,6 +24,7 @@ for (const { topic, names } of topics) {
     expect(await over()).toBeLessThanOrEqual(0);
     await page.goto(`/#/rules/${topic}`);
     await expect(page.getByRole('heading', { name: 'How it reckons' })).toBeVisible();
+    await page.locator('.formula').first().scrollIntoViewIfNeeded();
     await expect(page.locator('.math math').first()).toBeAttached();
     expect(await over()).toBeLessThanOrEqual(0);
   });

@@ -321,7 +321,7 @@ const told: readonly Heard[] = [
       'frost.hours': '10 h',
       'furnace.hours': '24 h',
     },
-    /^55 degrees Fahrenheit inside is enough for heated tanks\. Stay with the furnace on day and night, as long as it holds that\./,
+    /^That is warm enough for heated tanks\. Stay with the furnace on day and night, as long as it holds that\./,
   ],
   [
     'heat that the furnace cannot hold',

@@ -9,7 +9,7 @@ export const askings: Readonly<Record<string, Asking>> = {
     says: [
       {
         when: 'heat.isEnough',
-        says: '{inside.temperature} inside is enough for heated tanks. Stay with the furnace on day and night, as long as it holds that.',
+        says: 'That is warm enough for heated tanks. Stay with the furnace on day and night, as long as it holds that.',
       },
     ],
     impliedBy: ['water.state', 'tanks.place', 'trailer.use', 'frost.hours'],
