@@ -27,7 +27,8 @@ test('after one visit the page opens, judges and keeps without a network', async
   await page.locator('.topics summary').first().click();
   await expect(page.locator('.cases a').first()).toBeVisible();
   await page.goto('/#/rules/tow-fit');
-  await expect(page.locator('math').first()).toBeVisible();
+  await page.locator('.formula').first().scrollIntoViewIfNeeded();
+  await expect(page.locator('.math math').first()).toBeVisible();
   await page.goto('/#/class');
   await expect(page.getByRole('checkbox').first()).toBeVisible();
   await page.goto('/#/case/tow-fit/payload-not-known');

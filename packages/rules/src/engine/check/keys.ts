@@ -198,7 +198,7 @@ const topic: Keys<Topic> = {
       tells: leaf,
     }),
   ),
-  outcomes: named(entry<Outcome>({ id: leaf, words: leaf, sentence: leaf })),
+  outcomes: named(entry<Outcome>({ id: leaf, words: leaf, sentence: leaf, plain: leaf })),
   tells: each(entry<Telling>({ of: leaf, says: leaf, when: leaf })),
   assumptions: each(entry<Assumption>({ when: leaf, says: leaf, source })),
   cautions: each(entry<Caution>({ says: leaf, source, fits: leaf })),

@@ -262,6 +262,8 @@ export type Outcome = {
   readonly words: string;
   /** A sentence; of `if` its beginning, to which “, if …” is added. */
   readonly sentence: string;
+  /** Of `care`: the beginning of its sentence, for those who hear of what to take care in its stead. */
+  readonly plain?: string;
 };
 
 /**

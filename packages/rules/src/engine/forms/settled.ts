@@ -1,5 +1,5 @@
 import { message } from '../words/message';
-import type { Sayable } from '../words/value';
+import { type Sayable, text } from '../words/value';
 import { askedFirst, isAnsweredOwn, isRest, isYesOrNo } from './asking';
 import { cautionsFitting } from './caution';
 import { alsoClose, type Decider, decidersOf, isAskedOf } from './deciding';
@@ -33,8 +33,11 @@ const isFound = ({ topic }: Matter, asking: string | undefined, { names }: Decid
   );
 
 /** A verdict with care, and whether what to take care of has been said before it. */
-const careSaid = (sentence: Sayable, said: boolean): Sayable =>
-  message('with-care', { sentence, said });
+function careSaid({ topic }: Matter, sentence: Sayable, said: boolean): Sayable {
+  const { plain } = topic.outcomes.care;
+  if (plain === undefined) return sentence;
+  return message('with-care', { sentence, plain: text(plain), said });
+}
 
 const areSame = (a: Sayable, b: Sayable): boolean => JSON.stringify(a) === JSON.stringify(b);
 
@@ -48,7 +51,7 @@ export function settled(matter: Matter, asking: string | undefined): readonly Pa
   const isActed = level === 'care' && deciders.some(({ todo }) => todo !== undefined);
   const [plain] = verdictSaid(matter);
   const answered = askedFirst(matter, asking).map((each) =>
-    isActed && plain !== undefined && areSame(each, plain) ? careSaid(each, false) : each,
+    isActed && plain !== undefined && areSame(each, plain) ? careSaid(matter, each, false) : each,
   );
   const [first, ...lists] = answered;
   // Who may not go on hears that first, whatever else was asked.
@@ -63,7 +66,7 @@ export function settled(matter: Matter, asking: string | undefined): readonly Pa
   const isAnswer = !isFirst && isYesOrNo(matter, asking);
   // A verdict is left out where what to do has no room beside it.
   const verdict = all(verdictSaid(matter), (of) => {
-    const said = isActed ? careSaid(of, isNext && !isAnswer) : of;
+    const said = isActed ? careSaid(matter, of, isNext && !isAnswer) : of;
     return isAnswer ? must(said) : may(said, 0.01);
   });
   const isOwn = isAnsweredOwn(matter, asking);

@@ -36,6 +36,7 @@ const forReading = new Set([
     'says',
     'words',
     'sentence',
+    'plain',
   ],
   ...['wrong', 'because', 'do', 'proviso', 'otherwise', 'open', 'silent.says', 'source'].flatMap(
     (field) => [field, ...['stop', 'unknown', 'if', 'care', 'open'].map((at) => `${at}.${field}`)],

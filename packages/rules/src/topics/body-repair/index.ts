@@ -51,6 +51,7 @@ export const bodyRepair = ruleSet({
       id: 'may-go-with-care',
       words: 'may go with care',
       sentence: 'The trailer may go to a shop, with care.',
+      plain: 'The trailer may go to a shop',
     },
     stop: { id: 'not-yet', words: 'not yet', sentence: 'The trailer must not go on the road yet.' },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },

@@ -63,6 +63,7 @@ export const electricTowRange = ruleSet({
       id: 'gets-there-with-care',
       words: 'gets there with care',
       sentence: 'The rig gets there, with care.',
+      plain: 'The rig gets there',
     },
     stop: {
       id: 'does-not-go-like-this',

@@ -95,6 +95,7 @@ export const gasSupply = ruleSet({
       id: 'may-go-ahead-with-care',
       words: 'may go ahead with care',
       sentence: 'You may go ahead, with care.',
+      plain: 'You may go ahead',
     },
     stop: {
       id: 'must-not-go-ahead',

@@ -108,6 +108,7 @@ export const hitchSetup = ruleSet({
       id: 'will-do-with-care',
       words: 'will do with care',
       sentence: 'The hitch will do, with care.',
+      plain: 'The hitch will do',
     },
     stop: {
       id: 'must-not-roll',

@@ -82,6 +82,7 @@ export const houseBattery = ruleSet({
       id: 'will-do-with-care',
       words: 'will do with care',
       sentence: 'The battery setup will do, with care.',
+      plain: 'The battery setup will do',
     },
     stop: { id: 'will-not-do', words: 'will not do', sentence: 'The battery setup will not do.' },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },

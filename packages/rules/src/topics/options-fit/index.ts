@@ -49,6 +49,7 @@ export const optionsFit = ruleSet({
       id: 'can-be-ordered-with-care',
       words: 'can be ordered with care',
       sentence: 'The build can be ordered as wanted, with care.',
+      plain: 'The build can be ordered as wanted',
     },
     stop: {
       id: 'not-as-wanted',

@@ -39,6 +39,7 @@ export const shorePower = ruleSet({
       id: 'may-run-with-care',
       words: 'may run with care',
       sentence: 'You may run the trailer so, with care.',
+      plain: 'You may run the trailer so',
     },
     stop: { id: 'must-not-run', words: 'must not run', sentence: 'Do not run the trailer so.' },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },

@@ -93,6 +93,7 @@ export const sparesKit = ruleSet({
       id: 'can-come-with-care',
       words: 'can come with care',
       sentence: 'The kit will do, with care.',
+      plain: 'The kit will do',
     },
     stop: {
       id: 'cannot-come-so',

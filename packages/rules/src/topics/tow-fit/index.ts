@@ -104,6 +104,7 @@ export const towFit = ruleSet({
       id: 'fits-with-care',
       words: 'fits with care',
       sentence: 'The trailer fits, with care.',
+      plain: 'The trailer fits',
     },
     stop: { id: 'does-not-fit', words: 'does not fit', sentence: 'The trailer does not fit.' },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },

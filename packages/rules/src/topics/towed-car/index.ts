@@ -82,6 +82,7 @@ export const towedCar = ruleSet({
       id: 'may-be-towed-with-care',
       words: 'may be towed with care',
       sentence: 'The car may be towed, with care.',
+      plain: 'The car may be towed',
     },
     stop: { id: 'not-towed-so', words: 'not towed so', sentence: 'Do not tow the car so.' },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },

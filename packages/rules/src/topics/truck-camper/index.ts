@@ -103,6 +103,7 @@ export const truckCamper = ruleSet({
       id: 'carries-it-with-care',
       words: 'carries it with care',
       sentence: 'The truck carries the camper, with care.',
+      plain: 'The truck carries the camper',
     },
     stop: {
       id: 'does-not-carry-it',

@@ -83,6 +83,7 @@ export const weighIn = ruleSet({
       id: 'weighs-in-with-care',
       words: 'weighs in with care',
       sentence: 'The rig weighs in, with care.',
+      plain: 'The rig weighs in',
     },
     stop: {
       id: 'does-not-weigh-in',

@@ -38,12 +38,12 @@ export const forms = {
 
   /** Whoever only hears “with care” does not know of what: it is what is said next, or was just said. */
   'with-care': (
-    { sentence, said }: { readonly sentence: Sayable; readonly said: boolean },
+    values: { readonly sentence: Sayable; readonly plain: Sayable; readonly said: boolean },
     say: Say,
   ) =>
     say.medium === 'spoken'
-      ? say(sentence).replace(/, with care\.$/, `, if you do ${said ? 'that' : 'what follows'}.`)
-      : say(sentence),
+      ? `${say(values.plain)}, if you do ${values.said ? 'that' : 'what follows'}.`
+      : say(values.sentence),
 
   'add-nothing': () => 'Add nothing more, and weigh the loaded rig before the trip.',
   'open-until': ({ of }: { readonly of: Sayable }, say: Say) =>
