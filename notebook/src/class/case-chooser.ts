@@ -15,7 +15,7 @@ export class CaseChosen extends CustomEvent<LessonItem> {
 }
 
 /** So many are drawn before somebody asks for more. */
-const few = 40;
+const few = 12;
 
 const keyOf = ({ topic, name }: { readonly topic: string; readonly name: string }): string =>
   `${topic}/${name}`;
@@ -29,6 +29,8 @@ export class CaseChooser extends PlainElement {
     query: { state: true },
     most: { state: true },
     hits: { state: true },
+    looking: { state: true },
+    failed: { state: true },
   };
   /** What the lesson walks already. */
   declare items: readonly LessonItem[];
@@ -39,6 +41,9 @@ export class CaseChooser extends PlainElement {
   declare most: number;
   /** What was found for the present words; undefined where nobody looks for any. */
   declare hits: readonly Row[] | undefined;
+  /** Whether what was typed is still being looked for, or could not be. */
+  declare looking: boolean;
+  declare failed: boolean;
   private find: ReturnType<typeof caseFinder> | undefined;
 
   constructor() {
@@ -47,6 +52,8 @@ export class CaseChooser extends PlainElement {
     this.about = '';
     this.query = '';
     this.most = few;
+    this.looking = false;
+    this.failed = false;
   }
 
   override connectedCallback(): void {
@@ -66,11 +73,16 @@ export class CaseChooser extends PlainElement {
     this.most = few;
     if (query.trim() === '' || !this.rows) {
       this.hits = undefined;
+      this.looking = false;
       return;
     }
     this.find ??= caseFinder(this.rows);
+    this.looking = true;
     const found = await this.find(query).catch(() => undefined);
-    if (query === this.query) this.hits = found?.hits;
+    if (query !== this.query) return;
+    this.hits = found?.hits;
+    this.looking = false;
+    this.failed = found === undefined;
   }
 
   private get shown(): readonly Row[] {
@@ -80,7 +92,7 @@ export class CaseChooser extends PlainElement {
   }
 
   private choice(row: Row) {
-    const { topic, name, title, level } = row;
+    const { topic, name, title, level, asked } = row;
     const item: LessonItem = { topic, name, title, minutes: usualMinutes, note: '' };
     const on = this.items.some((each) => keyOf(each) === keyOf(row));
     return html`<label><input
@@ -93,7 +105,7 @@ export class CaseChooser extends PlainElement {
           : level
             ? html` <span class="from small soft">${level}</span>`
             : nothing
-      }</label>`;
+      }</label>${asked ? html`<p class="small asked">${asked}</p>` : nothing}`;
   }
 
   protected override render() {
@@ -111,12 +123,19 @@ export class CaseChooser extends PlainElement {
       </div>
       <fieldset class="choices">
         <legend>Cases to choose from</legend>
+        <p class="small soft" role="status">${
+          this.looking
+            ? 'Looking for what you typed …'
+            : this.failed
+              ? 'The search could not be read: the network is away.'
+              : ''
+        }</p>
         ${repeat(shown.slice(0, most), keyOf, (row) => this.choice(row))}
         ${shown.length === 0 ? html`<p>None is about that; try another word, or another topic.</p>` : nothing}
         ${
           shown.length > most
             ? html`<button type="button" @click=${() => {
-                this.most = most + 4 * few;
+                this.most = most + 10 * few;
               }}>Show more of ${shown.length}</button>`
             : nothing
         }

@@ -11,7 +11,7 @@ import { type Heard, lineTo } from './line';
 import { openedClass, type PassedOn } from './passed-on';
 import { readPrediction } from './predict';
 import type { Walked } from './record';
-import { taskRead } from './task-read';
+import { taskParts } from './task-read';
 import { Walks, walking } from './walks';
 
 /** A class on a learner's own phone: who am I, what do I say, and the code that carries it back. */
@@ -115,7 +115,7 @@ export class JoinView extends PlainElement {
     );
   }
 
-  private hear({ kind, at, says, lesson }: Heard, line: ReturnType<typeof lineTo>): void {
+  private hear({ kind, at, says, taken, lesson }: Heard, line: ReturnType<typeof lineTo>): void {
     if (kind === 'wrong') {
       line.close();
       this.wrong = 'That is not the join code; look at it once more.';
@@ -123,12 +123,16 @@ export class JoinView extends PlainElement {
     if (kind === 'in') {
       this.line = line;
       this.wrong = '';
-      this.told = 'You have joined.';
     }
     if (typeof lesson === 'string') this.open(lesson);
-    if (kind === 'reply') this.told = String(says);
+    if (kind === 'reply') {
+      this.told = String(says);
+      // What was not taken down is not what this learner says.
+      if (taken !== true) this.code = undefined;
+    }
     const to = Number(at);
     if ((kind === 'in' || kind === 'at') && to !== this.at) this.go(to);
+    if (kind === 'in') this.told = 'You have joined.';
   }
 
   private joining() {
@@ -141,6 +145,7 @@ export class JoinView extends PlainElement {
 
   private go(at: number): void {
     this.at = at;
+    this.told = '';
     this.code = undefined;
     this.wrong = '';
     const later = async (): Promise<void> => {
@@ -172,7 +177,8 @@ export class JoinView extends PlainElement {
     const why = guess.sentence || value('my-why').trim().slice(0, 300);
     this.told = '';
     this.line?.say({ guess: code, why });
-    this.code = { code, said: read.said, why };
+    const said = guess.sentence ? `“${guess.sentence}”` : read.said;
+    this.code = { code, said, why };
     void this.toHanded();
   }
 
@@ -189,6 +195,7 @@ export class JoinView extends PlainElement {
     const back = `${pageAddress()}#/class/guess/${id}/${code}/${encodeURIComponent(why)}`;
     if (this.line) {
       return html`<p class="handed" tabindex="-1">You say <strong class="num">${said}</strong>.</p>
+      <p class="small soft">What came out is on the wall, once the trainer opens it. The next case comes here by itself.</p>
         <div class="acts"><button @click=${() => {
           this.code = undefined;
         }}>I mistyped</button></div>`;
@@ -207,16 +214,20 @@ export class JoinView extends PlainElement {
     const each = passed.cases[this.at];
     const walked = each && this.walks.of(each);
     const last = passed.cases.length - 1;
-    const onward = html`<div class="acts">
+    // Over the line the trainer's window says which case is on.
+    const onward = this.line
+      ? nothing
+      : html`<div class="acts">
         <button ?disabled=${this.at === 0} @click=${() => this.go(this.at - 1)}>The case before</button>
         <button ?disabled=${this.at === last} @click=${() => this.go(this.at + 1)}>The next case</button>
       </div>`;
     if (walked === 'coming') return html`${walking}${onward}`;
     if (!each || !walked)
       return html`<p class="notice">This case cannot be shown here.</p>${onward}`;
+    const { above, below } = taskParts(walked, this.system);
     return html`<h1 tabindex="-1">${each.title}</h1>
       <p class="small soft">Case ${this.at + 1} of ${passed.cases.length} · ${passed.learners[this.me ?? 0]}</p>
-      ${taskRead(walked, this.system)}
+      ${above}
       <p role="status">${this.told}</p>
       ${
         this.code
@@ -230,7 +241,8 @@ export class JoinView extends PlainElement {
               <p class="error" id="my-wrong" role="alert">${this.wrong}</p>
             </form>`
       }
-      ${onward}`;
+      ${onward}
+      ${below}`;
   }
 
   protected override render() {
