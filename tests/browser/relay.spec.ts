@@ -197,6 +197,9 @@ test('a lesson of four cases, an exercise each: on the wall, on two phones and o
   await commit();
   await opened('2 of 3 were right.', 'To the tally');
   await expect(trainer.getByText('Together: 6 of 12 predictions met.')).toBeVisible();
+  // Who was taken down is not sent to read anything out once the lesson is over.
+  await expect(ben.getByText('The line to the trainer is closed.')).toBeVisible();
+  await expect(ben.locator('.read-out')).toHaveCount(0);
   await trainer.goto(`${started}#/class/weeks`);
   await expect(trainer.getByText('Find the wrong figure').first()).toBeVisible();
   await expect(trainer.getByRole('row', { name: /^Ada/ })).toContainText('3 of 4');

@@ -2,7 +2,7 @@
 const wordsOf = (text: string): string =>
   text
     .toLowerCase()
-    .replace(/[’']/g, '')
+    .replace(/[’']|(?<=\d),(?=\d)/g, '')
     .replace(/[^\p{L}\p{N}]+/gu, ' ')
     .trim();
 

@@ -5,6 +5,7 @@ import { caseFinder } from '../cases/search';
 import { topicTitle } from '../cases/topics';
 import { PlainElement } from '../elements/plain-element';
 import { topicChoice } from '../elements/topic-choice';
+import { filedCase } from '../state/filed';
 import { allKept } from '../state/kept';
 import { type LessonItem, usualMinutes } from '../state/lesson';
 
@@ -20,6 +21,15 @@ const few = 12;
 const keyOf = ({ topic, name }: { readonly topic: string; readonly name: string }): string =>
   `${topic}/${name}`;
 
+/** What a document begins with, up to its first table or block. */
+const askedOf = (text: string): string =>
+  text
+    .replace(/^---\n[\s\S]*?\n---\n/, '')
+    .trim()
+    .split(/\n\s*(?=\||:::|\n\s*(?:\||:::))/)[0]
+    ?.replace(/[*_`>#]/g, '')
+    .trim() ?? '';
+
 /** Every case that can be walked, found by what people say; nothing is judged here. */
 export class CaseChooser extends PlainElement {
   static override properties = {
@@ -31,6 +41,7 @@ export class CaseChooser extends PlainElement {
     hits: { state: true },
     looking: { state: true },
     failed: { state: true },
+    questions: { state: true },
   };
   /** What the lesson walks already. */
   declare items: readonly LessonItem[];
@@ -44,6 +55,8 @@ export class CaseChooser extends PlainElement {
   /** Whether what was typed is still being looked for, or could not be. */
   declare looking: boolean;
   declare failed: boolean;
+  /** What is asked, of the cases that were looked at. */
+  declare questions: ReadonlyMap<string, string>;
   private find: ReturnType<typeof caseFinder> | undefined;
 
   constructor() {
@@ -54,6 +67,7 @@ export class CaseChooser extends PlainElement {
     this.most = few;
     this.looking = false;
     this.failed = false;
+    this.questions = new Map();
   }
 
   override connectedCallback(): void {
@@ -91,8 +105,17 @@ export class CaseChooser extends PlainElement {
     );
   }
 
+  /** The question of a case, for whom its title tells too little; read when it is wanted. */
+  private async peek({ target }: Event, row: Row): Promise<void> {
+    if (!(target instanceof HTMLDetailsElement) || !target.open) return;
+    if (this.questions.has(keyOf(row))) return;
+    const text = row.text ?? (await filedCase(row.topic, row.name).catch(() => undefined));
+    const asked = text === undefined ? 'It could not be read: the network is away.' : askedOf(text);
+    this.questions = new Map(this.questions).set(keyOf(row), asked);
+  }
+
   private choice(row: Row) {
-    const { topic, name, title, level, asked } = row;
+    const { topic, name, title, level } = row;
     const item: LessonItem = { topic, name, title, minutes: usualMinutes, note: '' };
     const on = this.items.some((each) => keyOf(each) === keyOf(row));
     return html`<label><input
@@ -105,7 +128,11 @@ export class CaseChooser extends PlainElement {
           : level
             ? html` <span class="from small soft">${level}</span>`
             : nothing
-      }</label>${asked ? html`<p class="small asked">${asked}</p>` : nothing}`;
+      }</label>
+      <details class="peek" @toggle=${(event: Event) => this.peek(event, row)}>
+        <summary aria-label=${`What is asked: ${title}`}>What is asked</summary>
+        <p>${this.questions.get(keyOf(row)) ?? 'Reading it …'}</p>
+      </details>`;
   }
 
   protected override render() {

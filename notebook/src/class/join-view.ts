@@ -46,6 +46,8 @@ export class JoinView extends PlainElement {
   declare me: number | undefined;
   declare at: number;
   declare wrong: string;
+  /** Whether the trainer's window has taken down what this learner says of the present case. */
+  private isTaken = false;
   private readonly walks = new Walks(this);
   declare code: { readonly code: string; readonly said: string; readonly why: string } | undefined;
 
@@ -109,7 +111,9 @@ export class JoinView extends PlainElement {
         const had = this.line !== undefined;
         this.line = undefined;
         if (had)
-          this.told = 'The line to the trainer is closed; read your guess out, or join once more.';
+          this.told = this.isTaken
+            ? 'Your guess is taken down. The line to the trainer is closed.'
+            : 'The line to the trainer is closed; read your guess out, or join once more.';
       },
       () => line.say({ code }),
     );
@@ -129,6 +133,7 @@ export class JoinView extends PlainElement {
       this.told = String(says);
       // What was not taken down is not what this learner says.
       if (taken !== true) this.code = undefined;
+      this.isTaken = taken === true;
     }
     const to = Number(at);
     if ((kind === 'in' || kind === 'at') && to !== this.at) this.go(to);
@@ -146,6 +151,7 @@ export class JoinView extends PlainElement {
   private go(at: number): void {
     this.at = at;
     this.told = '';
+    this.isTaken = false;
     this.code = undefined;
     this.wrong = '';
     const later = async (): Promise<void> => {
@@ -176,6 +182,7 @@ export class JoinView extends PlainElement {
     if (!code) return;
     const why = guess.sentence || value('my-why').trim().slice(0, 300);
     this.told = '';
+    this.isTaken = false;
     this.line?.say({ guess: code, why });
     const said = guess.sentence ? `“${guess.sentence}”` : read.said;
     this.code = { code, said, why };
@@ -193,8 +200,8 @@ export class JoinView extends PlainElement {
   private handed({ id }: PassedOn, { code, said, why }: NonNullable<JoinView['code']>) {
     const grouped = code.replace(/(.{3})(?=.)/g, '$1 ');
     const back = `${pageAddress()}#/class/guess/${id}/${code}/${encodeURIComponent(why)}`;
-    if (this.line) {
-      return html`<p class="handed" tabindex="-1">You say <strong class="num">${said}</strong>.</p>
+    if (this.line || this.isTaken) {
+      return html`<p class="handed" tabindex="-1">You say <strong>${said}</strong>.</p>
       <p class="small soft">What came out is on the wall, once the trainer opens it. The next case comes here by itself.</p>
         <div class="acts"><button @click=${() => {
           this.code = undefined;

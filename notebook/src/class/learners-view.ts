@@ -56,13 +56,14 @@ export class LearnersView extends PlainElement {
 
   private cameOut(walked: Walked) {
     const { question } = walked;
-    return html`<p class="came-out">${question.label}: <strong class="num">${foundWords(question, this.system)}</strong></p>`;
+    const figure = question.kind === 'number' ? 'num' : '';
+    return html`<p class="came-out">${question.label}: <strong class=${figure}>${foundWords(question, this.system)}</strong></p>`;
   }
 
   private open(walked: Walked, { step, guesses, moved }: Shown) {
     const { system } = this;
     const { doc, answer, question } = walked;
-    if (moved) return html`<div class="step moved">${movedRead(moved, walked, system)}</div>`;
+    if (moved) return html`<div class="step">${movedRead(moved, walked, system)}</div>`;
     if (step === 'guesses') {
       return html`<div class="step">${this.cameOut(walked)}
         ${putRight(walked)}<guess-spread .guesses=${guesses} .question=${question} .system=${system}></guess-spread></div>`;

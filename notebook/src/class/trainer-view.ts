@@ -59,7 +59,9 @@ export class TrainerView extends PlainElement {
 
   private opened(): void {
     this.run.go(openWorking);
-    void this.focusOn('h2.out');
+    void this.focusOn('h2.out').then(() => {
+      this.querySelector('h2.out')?.scrollIntoView({ block: 'start' });
+    });
   }
 
   private onward(): void {
