@@ -142,7 +142,7 @@ test('the learners’ window shows question and answer, and never what anyone pr
   await page.getByLabel('Fact').selectOption('vehicle.placardPayload');
   await page.locator('#moved-to').fill('1200');
   await page.getByRole('button', { name: 'See' }).click();
-  await expect(other.locator('.what-if')).toContainText('1200 lb?');
+  await expect(other.locator('.what-if')).toContainText('1,200 lb?');
   await expect(other.locator('.verdict')).not.toContainText('cannot be said yet');
   await expect(page.locator('what-if .verdict')).toBeVisible();
   await page.getByRole('button', { name: 'Back to the case' }).click();

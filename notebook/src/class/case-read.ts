@@ -114,7 +114,7 @@ export function promptRead({ doc, answer, question }: Walked, system: UnitSystem
     question.kind === 'word'
       ? html`<p class="choices-said">${question.words.join(' · ')}</p>`
       : question.kind === 'number'
-        ? html`<p class="choices-said">${figureAsked(question, system)}</p>`
+        ? html`<p class="choices-said figure">${figureAsked(question, system)}.</p>`
         : nothing;
   return html`${said}${choices}`;
 }
