@@ -165,6 +165,6 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
         '4/0': 'it is four-aught',
       },
     },
-    otherwise: 'If you cannot read the gauge, take the next thicker wire and the smaller fuse.',
+    otherwise: 'If you cannot read the gauge, fuse it as the thinnest it may be, or have it measured in a shop.',
   },
 };
