@@ -25,7 +25,7 @@ const howFull: ForEverybody = {
     },
   ],
   otherwise:
-    'If you cannot read the battery, charge it full before the trip, and let the charger finish by itself.',
+    'If you cannot read the battery, charge it full before the trip, in a place above freezing, and let the charger finish by itself.',
 };
 
 /** What is said to all who ask of the battery and told next to nothing. */
