@@ -117,7 +117,11 @@ export const tongueWeight = part({
       noun: 'the propane’s part on the ball',
       unit: 'lb',
       is: 'trailer.propane * choose(known(trailer.propaneAhead), trailer.propaneAhead / trailer.ballToAxle, propane.place)',
-      within: ['-unlimited', 'unlimited'],
+      // A place is told within 80 ft, and no axle is nearer to its ball than 3.
+      within: [
+        'choose(known(trailer.ballToAxle), -27 * trailer.propane, -unlimited)',
+        'choose(known(trailer.ballToAxle), 27 * trailer.propane, unlimited)',
+      ],
       source: custom,
     },
     'tongue.byMoments': {
@@ -145,7 +149,10 @@ export const tongueWeight = part({
       unit: '1',
       // An estimate grew out of the dry tongue, so it is set against the dry trailer.
       is: 'choose(tongue.isEstimate && known(trailer.dryWeight), trailer.dryTongueWeight / trailer.dryWeight, tongue.loaded / trailer.loaded)',
-      within: ['-unlimited', 'unlimited'],
+      within: [
+        'choose(may(tongue.loaded < 0) || may(trailer.loaded < 0), -unlimited, 0)',
+        'unlimited',
+      ],
       source: tongueBand,
     },
   },
