@@ -64,6 +64,18 @@ export const towedWeights = part({
       is: 'gross.isCompared && motorhome.gross > vehicle.gvwr',
       source: grossRatings,
     },
+    'motorhome.fillsCombined': {
+      label: 'The motorhome by itself is over the combined rating',
+      unit: 'yes-no',
+      is: 'known(motorhome.weighed, vehicle.gcwr) && motorhome.weighed > vehicle.gcwr',
+      source: combinedRating,
+    },
+    'motorhome.rearIsOver': {
+      label: 'The motorhome’s rear axle is over its rating with nothing on the hitch',
+      unit: 'yes-no',
+      is: 'known(motorhome.rearWeighed, vehicle.gawrRear) && motorhome.rearWeighed > vehicle.gawrRear',
+      source: grossRatings,
+    },
     'towed.most': {
       label: 'What may be towed, by the combined rating',
       noun: 'what may be towed',
@@ -111,6 +123,34 @@ export const towedWeights = part({
       unit: 'lb',
       is: 'motorhome.rearWeighed + choose(towed.isFourDown, 0, towed.onBall * (1 + hitch.lever))',
       source: statics,
+    },
+  },
+  findings: {
+    'motorhome-over': {
+      label: 'Motorhome by itself',
+      first: true,
+      askedBy: ['motorhome.weighed', 'motorhome.rearWeighed'],
+      stop: [
+        {
+          when: 'motorhome.fillsCombined',
+          wrong:
+            'The motorhome by itself was weighed at {motorhome.weighed}, over the combined rating of {vehicle.gcwr}.',
+          because: 'Whatever hangs on it comes on top.',
+          do: 'Tow nothing, and unload the motorhome.',
+        },
+        {
+          when: 'motorhome.rearIsOver',
+          wrong:
+            'The motorhome’s rear axle was weighed at {motorhome.rearWeighed}, over its rating of {vehicle.gawrRear}, before anything hangs on it.',
+          do: 'Take load out from behind that axle and weigh it again; do not drive it so.',
+        },
+      ],
+      open: {
+        wrong: 'The motorhome by itself may be over a rating.',
+        do: 'Weigh it again, loaded as for the road.',
+      },
+      otherwise: 'By what was told, the motorhome by itself is within these ratings.',
+      source: grossRatings,
     },
   },
   limits: {
@@ -193,7 +233,7 @@ export const towedWeights = part({
       used: 'towed.weight',
       limit: 'towBar.rating',
       askedBy: ['towBar.rating'],
-      askedWhen: 'towed.isFourDown',
+      askedWhen: 'bar.isMeant',
     },
     carrier: {
       ...rated,
