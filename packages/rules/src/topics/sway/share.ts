@@ -16,6 +16,12 @@ export const tongueShare = part({
       is: '!tongue.isKnown',
       source: tongueBand,
     },
+    'tail.isUnreckoned': {
+      label: 'Something rides behind the axles, and nobody told how far the ball is from them',
+      unit: 'yes-no',
+      is: 'tongue.isEstimate && !known(trailer.ballToAxle) && sum(choose(known(trailer.cargo.ahead), trailer.cargo.weight * min(0, trailer.cargo.ahead), 0)) + sum(choose(known(trailer.options.ahead), trailer.options.weight * min(0, trailer.options.ahead), 0)) < 0',
+      source: tongueBand,
+    },
     'load.isUntold': {
       label: 'Nobody told what is built or packed into the trailer',
       unit: 'yes-no',
@@ -35,6 +41,20 @@ export const tongueShare = part({
         do: 'Weigh the tongue, loaded as for the road, and the trailer.',
       },
       otherwise: 'What rests on the ball was told.',
+      source: tongueBand,
+    },
+    'tail-unreckoned': {
+      label: 'Load behind the axles, and the distance to the ball not told',
+      first: true,
+      askedWhen: 'tail.isUnreckoned',
+      unknown: {
+        when: 'tail.isUnreckoned',
+        wrong: 'What rides behind the axles lightens the ball, and by how much is not known yet.',
+        because:
+          'The dry tongue’s share says nothing of it, and a light tongue lets a trailer sway.',
+        do: 'Weigh the tongue as it is loaded before you tow, or measure from the ball to the axles.',
+      },
+      otherwise: 'What rides behind the axles is reckoned with.',
       source: tongueBand,
     },
     'tongue-unweighed': {
