@@ -34,6 +34,12 @@ export const ratings = part({
     },
   },
   formulas: {
+    'rating.isSheetAlone': {
+      label: 'Only the rating of the truck’s camper sheet was told',
+      unit: 'yes-no',
+      is: 'given(vehicle.cargoRating) && !payload.isRated',
+      source: payloadLabel,
+    },
     'ratings.areMixed': {
       label: 'The cargo weight rating is higher than the door label allows',
       unit: 'yes-no',

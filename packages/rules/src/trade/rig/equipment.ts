@@ -41,6 +41,7 @@ export const equipment = part({
   findings: {
     'tow-package': {
       label: 'Tow package',
+      first: true,
       askedBy: ['vehicle.towPackageNeeded'],
       askedWhen: 'towPackage.isNeeded',
       stop: {
