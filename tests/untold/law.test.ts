@@ -104,7 +104,7 @@ const takenOpenly: Readonly<Record<string, string | readonly string[]>> = {
   'alarm.monoxideReplaceBy': 'assumed.monoxideMade',
   'system.volts': 'assumed.system',
   'tight.rear': ['assumed.asDriven', 'assumed.barsLeave'],
-  'towed.manner': 'assumed.bar',
+  'towed.manner': ['assumed.bar', 'assumed.carried'],
   'tire.readCold': 'pressure.takenAsCold',
   'trailer.brakes': 'brakes.areAssumed',
   'trailer.dragArea': 'assumed.drag',

@@ -2,7 +2,11 @@ import { part } from '../../engine/define/topic';
 import { custom, tongueBand } from '../../trade/bibliography/common';
 import { tongueFindings } from '../../trade/rig/tongue-findings';
 
-const { 'tongue-share': share, 'tongue-negative': negative } = tongueFindings.findings;
+const {
+  'tongue-share': share,
+  'tongue-negative': negative,
+  'tail-unreckoned': tail,
+} = tongueFindings.findings;
 
 /**
  * The tongue’s share says more than all the rest: as weighed it wins; by moments it holds where it
@@ -14,12 +18,6 @@ export const tongueShare = part({
       label: 'Nobody told what rests on the ball',
       unit: 'yes-no',
       is: '!tongue.isKnown',
-      source: tongueBand,
-    },
-    'tail.isUnreckoned': {
-      label: 'Something rides behind the axles, and nobody told how far the ball is from them',
-      unit: 'yes-no',
-      is: 'tongue.isEstimate && !known(trailer.ballToAxle) && sum(choose(known(trailer.cargo.ahead), trailer.cargo.weight * min(0, trailer.cargo.ahead), 0)) + sum(choose(known(trailer.options.ahead), trailer.options.weight * min(0, trailer.options.ahead), 0)) < 0',
       source: tongueBand,
     },
     'load.isUntold': {
@@ -43,20 +41,7 @@ export const tongueShare = part({
       otherwise: 'What rests on the ball was told.',
       source: tongueBand,
     },
-    'tail-unreckoned': {
-      label: 'Load behind the axles, and the distance to the ball not told',
-      first: true,
-      askedWhen: 'tail.isUnreckoned',
-      unknown: {
-        when: 'tail.isUnreckoned',
-        wrong: 'What rides behind the axles lightens the ball, and by how much is not known yet.',
-        because:
-          'The dry tongue’s share says nothing of it, and a light tongue lets a trailer sway.',
-        do: 'Weigh the tongue as it is loaded before you tow, or measure from the ball to the axles.',
-      },
-      otherwise: 'What rides behind the axles is reckoned with.',
-      source: tongueBand,
-    },
+    'tail-unreckoned': tail,
     'tongue-unweighed': {
       label: 'Share, not weighed',
       askedBy: ['trailer.dryTongueWeight', 'trailer.measuredTongueWeight'],

@@ -103,6 +103,11 @@ export const towedCar = ruleSet({
       source: chassisRating,
     },
     {
+      when: 'assumed.carried',
+      says: 'The car rides on a dolly or trailer, as a tongue weight was told of.',
+      source: carsManual,
+    },
+    {
       when: 'assumed.bar',
       says: 'The car rolls on its own wheels, as a tow bar was told of.',
       source: carsManual,

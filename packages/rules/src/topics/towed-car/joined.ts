@@ -106,7 +106,11 @@ export const joined = part({
         wrong: 'No breakaway switch brakes the car if it comes loose.',
         do: 'Only the safety cables would hold it then: hook them crossed, and ask your state whether it wants a switch.',
       },
-      open: { wrong: 'A breakaway switch may be missing.', do: 'Pull its pin, standing still.' },
+      open: {
+        wrong: 'There is no breakaway switch.',
+        because: 'A car that comes loose rolls on by itself.',
+        do: 'Have one fitted, and try it standing still.',
+      },
       otherwise: 'There is a breakaway switch, or it is not needed.',
       source: barParts,
     },

@@ -60,6 +60,12 @@ export const manner = part({
       is: 'manner.isUntold && (given(towBar.rating) || given(towBar.rise))',
       source: carsManual,
     },
+    'assumed.carried': {
+      label: 'A tongue weight was told of, and not how the car is towed',
+      unit: 'yes-no',
+      is: 'manner.isUntold && given(towed.tongue)',
+      source: carsManual,
+    },
     'carried.isMeant': {
       label: 'A dolly or trailer is meant',
       unit: 'yes-no',

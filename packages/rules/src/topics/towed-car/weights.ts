@@ -32,6 +32,12 @@ export const towedWeights = part({
       is: "towed.manner != 'four-down'",
       source: custom,
     },
+    'ball.isMeant': {
+      label: 'Something rests on the ball: a dolly or trailer is meant, or a tongue was told of',
+      unit: 'yes-no',
+      is: 'carried.isMeant || (manner.isUntold && (given(towed.tongue) || towed.isCarried))',
+      source: custom,
+    },
     'motorhome.isUnweighed': {
       label: 'The motorhome was not weighed',
       unit: 'yes-no',
@@ -114,14 +120,14 @@ export const towedWeights = part({
       label: 'What rests on the ball; untold, up to a heavy share',
       noun: 'what rests on the ball',
       unit: 'lb',
-      is: 'choose(towed.isFourDown, 0, choose(given(towed.tongue), towed.tongue, between(0, towed.all * tongue.mostShare)))',
+      is: 'choose(ball.isMeant, choose(given(towed.tongue), towed.tongue, between(0, towed.all * tongue.mostShare)), 0)',
       source: custom,
     },
     'motorhome.rear': {
       label: 'Motorhome’s rear axle with what rests on the ball',
       noun: 'the rear axle',
       unit: 'lb',
-      is: 'motorhome.rearWeighed + choose(towed.isFourDown, 0, towed.onBall * (1 + hitch.lever))',
+      is: 'motorhome.rearWeighed + choose(ball.isMeant, towed.onBall * (1 + hitch.lever), 0)',
       source: statics,
     },
   },
@@ -211,7 +217,7 @@ export const towedWeights = part({
       used: 'towed.onBall',
       limit: 'hitch.receiverTongueRating',
       askedBy: ['hitch.receiverTongueRating'],
-      askedWhen: 'towed.isCarried',
+      askedWhen: 'ball.isMeant',
     },
     'rear-axle': {
       ...rated,

@@ -123,6 +123,12 @@ export const weighed = part({
       is: 'known(tight.front, tight.rear, alone.front, alone.rear) && !pass.slackAndAlone && !pass.twoTold && !tongue.isReadItself',
       source: statics,
     },
+    'tongue.isSeen': {
+      label: 'What was weighed tells something of the tongue',
+      unit: 'yes-no',
+      is: 'tongue.isReckoned || tongue.isReadItself || tongue.isSeenInPart',
+      source: statics,
+    },
     'tongue.isLifting': {
       label: 'The tongue lifts, as weighed',
       unit: 'yes-no',
@@ -285,7 +291,8 @@ export const weighed = part({
   findings: {
     'tongue-negative': {
       label: 'Tongue lifts',
-      askedBy: ['slack.front', 'tight.front', 'lever.reading'],
+      askedBy: ['slack.front', 'tight.front', 'lever.reading', 'trailer.measuredTongueWeight'],
+      askedWhen: 'tongue.isSeen',
       stop: {
         when: {
           all: [{ fact: 'tongue.weighed', operator: 'lessThan', value: { fact: 'tongue.none' } }],

@@ -92,6 +92,12 @@ export const tongueWeight = part({
       is: '!known(trailer.measuredTongueWeight) && known(trailer.dryTongueWeight) && !tongue.isByMoments',
       source: loadedAddOn,
     },
+    'tail.isUnreckoned': {
+      label: 'Load behind the axles, and no distance to the ball',
+      unit: 'yes-no',
+      is: 'tongue.isEstimate && !known(trailer.ballToAxle) && sum(choose(known(trailer.options.ahead), trailer.options.weight * min(0, trailer.options.ahead), 0)) + sum(choose(known(trailer.cargo.ahead), trailer.cargo.weight * min(0, trailer.cargo.ahead), 0)) < 0',
+      source: statics,
+    },
     'tongue.isKnown': {
       label: 'The tongue’s weight is known, dry or measured',
       unit: 'yes-no',
