@@ -62,7 +62,7 @@ export const askings = {
     says: [
       {
         when: 'rating.isSheetAlone',
-        says: 'Look for a camper of {camper.heaviest} at the most, loaded. The rating on the truck’s camper sheet leaves for each seat the weight of one occupant already: heavier people and bags come off it.',
+        says: 'Look for a camper of {camper.heaviest} at the most, loaded. The rating on the truck’s camper sheet already leaves the weight of one occupant for each seat. Bags come off it, and what people weigh above that.',
       },
       {
         says: 'Look for a camper of {camper.heaviest} at the most, loaded. Each passenger and bag comes off that.',

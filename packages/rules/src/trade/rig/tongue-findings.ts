@@ -87,8 +87,7 @@ export const tongueFindings = part({
       askedWhen: 'tail.isUnreckoned',
       unknown: {
         when: 'tail.isUnreckoned',
-        wrong: 'Load behind the axles lightens the ball, and by how much is not known yet.',
-        because: light,
+        wrong: 'Load behind the axles lightens the ball; by how much is not known yet.',
         do: 'Weigh the tongue, loaded as for the road, or measure from ball to axles.',
       },
       otherwise: 'None lightens the ball unseen.',

@@ -95,7 +95,7 @@ export const tongueWeight = part({
     'tail.isUnreckoned': {
       label: 'Load behind the axles, and no distance to the ball',
       unit: 'yes-no',
-      is: 'tongue.isEstimate && !known(trailer.ballToAxle) && sum(choose(known(trailer.options.ahead), trailer.options.weight * min(0, trailer.options.ahead), 0)) + sum(choose(known(trailer.cargo.ahead), trailer.cargo.weight * min(0, trailer.cargo.ahead), 0)) < 0',
+      is: 'tongue.isEstimate && !known(trailer.ballToAxle) && sum(choose(known(trailer.options.ahead), min(0, trailer.options.weight * trailer.options.ahead), 0)) + sum(choose(known(trailer.cargo.ahead), min(0, trailer.cargo.weight * trailer.cargo.ahead), 0)) < 0',
       source: statics,
     },
     'tongue.isKnown': {
