@@ -1,5 +1,14 @@
-import { hitchSetup, weighIn } from '@tarebook/rules';
-import { answerTraced, type FactsGiven, type Topic } from '@tarebook/rules/engine';
+import {
+  electricTowRange,
+  hitchSetup,
+  sway,
+  topics,
+  towedCar,
+  towFit,
+  truckCamper,
+  weighIn,
+} from '@tarebook/rules';
+import { answerTraced, type FactsGiven, formsOf, type Topic } from '@tarebook/rules/engine';
 import { describe, expect, test } from 'vitest';
 
 /**
@@ -166,4 +175,223 @@ test('hitch-setup: brakes behind a cable are assumed where nobody knows them, an
     'brakes that its breakaway cable works',
   );
   expect(assumed({ 'trailer.brakes': 'surge' })).not.toContain('breakaway cable works');
+});
+
+const behind = {
+  'trailer.dryWeight': '3,500 lb',
+  'trailer.dryTongueWeight': '400 lb',
+  'trailer.cargo': [{ weight: '300 lb', ahead: '-12 ft' }],
+} satisfies FactsGiven;
+const gross = { 'trailer.gvwr': '6,500 lb' };
+const label = { 'tire.labelPressure': '65 psi' };
+
+/** What two facts prove, and one of them a little otherwise does not. */
+const proved: readonly (readonly [
+  topic: Topic,
+  of: string,
+  facts: FactsGiven,
+  level: string,
+  other: FactsGiven,
+  otherwise: string,
+])[] = [
+  [
+    hitchSetup,
+    'ball-gross',
+    { ...gross, 'hitch.ballRating': '6,499 lb' },
+    'stop',
+    { ...gross, 'hitch.ballRating': '6,500 lb' },
+    'ok',
+  ],
+  [
+    hitchSetup,
+    'mount-gross',
+    { ...gross, 'hitch.mountRating': '6,499 lb' },
+    'stop',
+    { ...gross, 'hitch.mountRating': '6,500 lb' },
+    'ok',
+  ],
+  [
+    hitchSetup,
+    'bar-setting',
+    { 'vehicle.fenderUnhitched': '34 in', 'vehicle.fenderTight': '33.9 in' },
+    'stop',
+    { 'vehicle.fenderUnhitched': '34 in', 'vehicle.fenderTight': '34 in' },
+    'unknown',
+  ],
+  [
+    hitchSetup,
+    'surge-bars',
+    { 'hitch.distribution': 'yes', 'trailer.brakes': 'surge' },
+    'if',
+    { 'hitch.distribution': 'yes', 'trailer.brakes': 'electric' },
+    'ok',
+  ],
+  [
+    hitchSetup,
+    'chains',
+    { 'trailer.coupling': 'fifth-wheel' },
+    'not-asked',
+    { 'trailer.coupling': 'ball' },
+    'if',
+  ],
+  [
+    weighIn,
+    'tongue-share',
+    { 'slack.trailer': '4,500 lb', 'trailer.measuredTongueWeight': '330 lb' },
+    'stop',
+    { 'slack.trailer': '4,500 lb', 'trailer.measuredTongueWeight': '345 lb' },
+    'care',
+  ],
+  [
+    weighIn,
+    'tongue-negative',
+    { 'slack.front': '3,300 lb' },
+    'not-asked',
+    { 'trailer.measuredTongueWeight': '-1 lb' },
+    'stop',
+  ],
+  [
+    towFit,
+    'tail-unreckoned',
+    behind,
+    'unknown',
+    { ...behind, 'trailer.ballToAxle': '16 ft' },
+    'not-asked',
+  ],
+  [
+    sway,
+    'tail-unreckoned',
+    behind,
+    'unknown',
+    { ...behind, 'trailer.measuredTongueWeight': '400 lb' },
+    'not-asked',
+  ],
+  [sway, 'sway-felt', { 'sway.felt': 'now' }, 'not-asked', { 'sway.felt': 'never' }, 'ok'],
+  [
+    truckCamper,
+    'empty-over',
+    { 'vehicle.gvwr': '7,000 lb', 'vehicle.curbWeight': '7,001 lb' },
+    'stop',
+    { 'vehicle.gvwr': '7,000 lb', 'vehicle.curbWeight': '7,000 lb' },
+    'ok',
+  ],
+  [
+    electricTowRange,
+    'empty-over',
+    { 'vehicle.gvwr': '6,000 lb', 'vehicle.curbWeight': '6,001 lb' },
+    'stop',
+    { 'vehicle.gvwr': '6,000 lb', 'vehicle.curbWeight': '6,000 lb' },
+    'ok',
+  ],
+  [
+    electricTowRange,
+    'start-charge',
+    { 'trip.startCharge': '14 %' },
+    'stop',
+    { 'trip.startCharge': '15 %' },
+    'ok',
+  ],
+  [
+    truckCamper,
+    'seat-belts',
+    {
+      'vehicle.seats': '2',
+      'load.occupants': [{ weight: '200 lb' }, { weight: '90 lb' }, { weight: '80 lb' }],
+    },
+    'care',
+    {
+      'vehicle.seats': '3',
+      'load.occupants': [{ weight: '200 lb' }, { weight: '90 lb' }, { weight: '80 lb' }],
+    },
+    'ok',
+  ],
+  [
+    towedCar,
+    'motorhome-over',
+    { 'vehicle.gcwr': '20,000 lb', 'motorhome.weighed': '20,001 lb' },
+    'stop',
+    { 'vehicle.gcwr': '20,000 lb', 'motorhome.weighed': '20,000 lb' },
+    'ok',
+  ],
+  [
+    towedCar,
+    'motorhome-over',
+    { 'vehicle.gawrRear': '9,600 lb', 'motorhome.rearWeighed': '9,601 lb' },
+    'stop',
+    { 'vehicle.gawrRear': '9,600 lb', 'motorhome.rearWeighed': '9,600 lb' },
+    'ok',
+  ],
+  [
+    towedCar,
+    'steering',
+    { 'towed.steeringFree': 'no' },
+    'unknown',
+    { 'towed.steeringFree': 'no', 'towed.manner': 'trailer' },
+    'not-asked',
+  ],
+  [
+    towedCar,
+    'brake',
+    { 'towed.brake': 'no', 'towed.weight': '3,001 lb' },
+    'unknown',
+    { 'towed.brake': 'no', 'towed.weight': '3,000 lb' },
+    'if',
+  ],
+  [
+    towedCar,
+    'tow-bar',
+    { 'towBar.rating': '5,000 lb', 'towed.weight': '5,001 lb' },
+    'stop',
+    { 'towBar.rating': '5,000 lb', 'towed.weight': '5,001 lb', 'towed.manner': 'trailer' },
+    'not-asked',
+  ],
+  [
+    towedCar,
+    'receiver-tongue',
+    { 'hitch.receiverTongueRating': '350 lb', 'towed.tongue': '351 lb' },
+    'stop',
+    {
+      'hitch.receiverTongueRating': '350 lb',
+      'towed.tongue': '351 lb',
+      'towed.manner': 'four-down',
+    },
+    'not-asked',
+  ],
+  [
+    towedCar,
+    'cables',
+    { 'towed.cables': 'unknown' },
+    'not-asked',
+    { 'towed.cables': 'no' },
+    'stop',
+  ],
+];
+
+describe('what two facts prove is said', () => {
+  const levelOf = (topic: Topic, facts: FactsGiven, of: string): string | undefined => {
+    const { limits, findings } = answerTraced(topic, { facts, asOf });
+    return limits.find(({ id }) => id === of)?.state ?? findings.find(({ id }) => id === of)?.level;
+  };
+
+  test.each(proved.map(([topic, of, ...rest]) => [topic.id, of, topic, ...rest] as const))(
+    '%s: %s',
+    (_, of, topic, facts, level, other, otherwise) => {
+      expect(levelOf(topic, facts, of)).toBe(level);
+      expect(levelOf(topic, other, of)).toBe(otherwise);
+    },
+  );
+
+  test.each([
+    [{ ...label, 'wheel.maxPressure': '64 psi' }, /these are not the wheels that the label means/],
+    [
+      { 'wheel.rating': '1,500 lb', 'trailer.tireCapacity': '1,820 lb' },
+      /The wheel is the limit: 1,500/,
+    ],
+    [
+      { 'tire.pressure': '74 psi', 'tire.maxPressure': '65 psi', 'tire.readCold': 'no' },
+      /are the most, read cold/,
+    ],
+  ])('tires: %j', (facts, said) => {
+    expect(formsOf(topics.tires as Topic, { facts, asOf }).forms.spoken).toMatch(said);
+  });
 });

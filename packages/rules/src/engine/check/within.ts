@@ -96,16 +96,19 @@ export function assumptionLacking(
       'name the fact whose `silent` says it',
     ];
   }
-  const isListed = topic.assumptions.some(({ when }) => when === assumes);
+  if (!topic.assumptions.some(({ when }) => when === assumes)) {
+    return [
+      `no assumption is said of “${assumes}”`,
+      'name an assumption that is said where it stands in',
+    ];
+  }
   const holds = facts.some((base) => {
     const value = reckoned(untold(topic, base, names)).scope.value(assumes);
     return value.kind === 'truth' && value.yes;
   });
-  if (isListed && holds) return undefined;
+  if (holds) return undefined;
   return [
-    isListed
-      ? `“${assumes}” never holds where ${names.join(', ')} is not told`
-      : `no assumption is said of “${assumes}”`,
+    `“${assumes}” never holds where ${names.join(', ')} is not told`,
     'name an assumption that is said where it stands in',
   ];
 }

@@ -66,7 +66,7 @@ export const pressure = part({
     'pressure.isOnlySidewall': {
       label: 'Of the pressures only the sidewall’s was told',
       unit: 'yes-no',
-      is: 'given(tire.maxPressure) && !given(tire.labelPressure) && count(tire.table) < 1',
+      is: 'given(tire.maxPressure) && (!given(tire.pressure) || pressure.isWarm) && !given(tire.labelPressure) && count(tire.table) < 1',
       source: softTire,
     },
     'pressure.labelIsOver': {
