@@ -25,7 +25,7 @@ const howFull: ForEverybody = {
     },
   ],
   otherwise:
-    'If you cannot read the battery, bring it to a place above freezing and charge it full there before the trip.',
+    'If you cannot read the battery, charge it full before the trip, in a place above freezing, and let the charger finish by itself.',
 };
 
 /** What is said to all who ask of the battery and told next to nothing. */
@@ -165,7 +165,6 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
         '4/0': 'it is four-aught',
       },
     },
-    otherwise:
-      'If you cannot read the gauge, leave that wire, and have a shop fit one with the fuse that belongs to it.',
+    otherwise: 'If you cannot read the gauge, fuse it as the thinnest it may be, or have it measured in a shop.',
   },
 };

@@ -258,7 +258,7 @@ export const hubs = part({
       open: {
         wrong: 'Not every hub has been measured.',
         because: 'Only the comparison tells, and how hot they all are.',
-        do: 'Measure every hub at the same spot, at once after stopping.',
+        do: 'Measure every hub at the same spot, at once after stopping. Roll no farther before they are known to be alike.',
       },
       source: comparison,
     },

@@ -15,6 +15,8 @@ export const wire = part({
       kind: 'choice',
       label: 'Gauge of the wire',
       options: ['16', '14', '12', '10', '8', '6', '4', '2', '1/0', '2/0', '4/0'],
+      scale: true,
+      noun: 'the gauge',
       ask: 'What gauge is the wire, in AWG?',
       where: 'printed on its insulation',
     },

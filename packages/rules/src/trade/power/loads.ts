@@ -49,17 +49,24 @@ export const loads = part({
     },
   },
   formulas: {
+    'airConditioner.counted': {
+      label: 'One air conditioner, where its amperes are told and nothing else that runs',
+      noun: 'one air conditioner',
+      unit: 'A',
+      is: 'choose(given(airConditioner.current) && count(shore.appliances) == 0, airConditioner.current, 0)',
+      source: custom,
+    },
     'load.current': {
       label: 'Everything that runs, both legs',
       noun: 'everything that runs',
       unit: 'A',
-      is: 'sum(shore.appliances.power) / volts.nominal + supply.elsewhere',
+      is: 'sum(shore.appliances.power) / volts.nominal + airConditioner.counted + supply.elsewhere',
       source: circuits,
     },
     'legOne.current': {
       label: 'Leg one',
       unit: 'A',
-      is: 'choose(supply.twoLegs, sum(shore.appliances.power * choose(given(shore.appliances.leg), choose(shore.appliances.leg == 1, 1, 0), between(0, 1))) / volts.nominal + supply.elsewhere, load.current)',
+      is: 'choose(supply.twoLegs, sum(shore.appliances.power * choose(given(shore.appliances.leg), choose(shore.appliances.leg == 1, 1, 0), between(0, 1))) / volts.nominal + airConditioner.counted + supply.elsewhere, load.current)',
       source: circuits,
     },
     'legTwo.current': {
@@ -78,20 +85,20 @@ export const loads = part({
     'load.counted': {
       label: 'Everything, lasting loads at 125 %',
       unit: 'A',
-      is: 'sum(shore.appliances.power * choose(given(shore.appliances.hours), choose(shore.appliances.hours >= lasting.from, 1 / lasting.share, 1), 1 / lasting.share)) / volts.nominal + supply.elsewhere / lasting.share',
+      is: 'sum(shore.appliances.power * choose(given(shore.appliances.hours), choose(shore.appliances.hours >= lasting.from, 1 / lasting.share, 1), 1 / lasting.share)) / volts.nominal + (airConditioner.counted + supply.elsewhere) / lasting.share',
       within: [
-        'sum(shore.appliances.power) / volts.nominal',
-        '(sum(shore.appliances.power) / volts.nominal + supply.elsewhere) / lasting.share',
+        'sum(shore.appliances.power) / volts.nominal + airConditioner.counted',
+        '(sum(shore.appliances.power) / volts.nominal + airConditioner.counted + supply.elsewhere) / lasting.share',
       ],
       source: lastingLoads,
     },
     'legOne.counted': {
       label: 'Leg one, lasting loads at 125 %',
       unit: 'A',
-      is: 'choose(supply.twoLegs, sum(shore.appliances.power * choose(given(shore.appliances.leg), choose(shore.appliances.leg == 1, 1, 0), between(0, 1)) * choose(given(shore.appliances.hours), choose(shore.appliances.hours >= lasting.from, 1 / lasting.share, 1), 1 / lasting.share)) / volts.nominal + supply.elsewhere / lasting.share, load.counted)',
+      is: 'choose(supply.twoLegs, sum(shore.appliances.power * choose(given(shore.appliances.leg), choose(shore.appliances.leg == 1, 1, 0), between(0, 1)) * choose(given(shore.appliances.hours), choose(shore.appliances.hours >= lasting.from, 1 / lasting.share, 1), 1 / lasting.share)) / volts.nominal + (airConditioner.counted + supply.elsewhere) / lasting.share, load.counted)',
       within: [
         '0',
-        '(sum(shore.appliances.power) / volts.nominal + supply.elsewhere) / lasting.share',
+        '(sum(shore.appliances.power) / volts.nominal + airConditioner.counted + supply.elsewhere) / lasting.share',
       ],
       source: lastingLoads,
     },
@@ -148,7 +155,7 @@ export const loads = part({
       near: 'Switch nothing more on.',
       used: 'leg.fuller',
       limit: 'leg.rating',
-      askedBy: ['shore.appliances'],
+      askedBy: ['shore.appliances', 'airConditioner.current'],
       source: plate,
     },
     'lasting-load': {
@@ -158,7 +165,7 @@ export const loads = part({
       near: 'Switch nothing more on while that runs.',
       used: 'leg.counted',
       limit: 'leg.breakers',
-      askedBy: ['shore.appliances'],
+      askedBy: ['shore.appliances', 'airConditioner.current'],
       source: lastingLoads,
     },
   },

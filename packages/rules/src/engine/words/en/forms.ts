@@ -211,6 +211,10 @@ export const forms = {
   'at-least': ({ of }: { readonly of: Quantity }, say: Say) => `at least ${say(of)}`,
   'at-most': ({ of }: { readonly of: Quantity }, say: Say) => `at most ${say(of)}`,
   'it-is': ({ noun, value }: Figure, say: Say) => `${say(noun)} is ${say(value)}`,
+  'it-is-from': (
+    values: { readonly noun: Sayable; readonly from: Sayable; readonly to: Sayable },
+    say: Say,
+  ) => `${say(values.noun)} is anything from ${say(values.from)} to ${say(values.to)}`,
   'if-then': (
     { ifs, says }: { readonly ifs: readonly Sayable[]; readonly says: Sayable },
     say: Say,
