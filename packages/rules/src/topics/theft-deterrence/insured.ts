@@ -137,7 +137,7 @@ export const insured = part({
       otherwise: 'What would be paid covers the loan.',
       open: {
         wrong: 'Whether the policy would pay what is owed is not known.',
-        do: 'Read on the declarations page whether the policy pays for theft, and by what value.',
+        do: 'Read on the declarations page whether the policy pays for theft, and by what value. What the loan is above that you go on paying, unless you bought a cover of that gap.',
       },
       source: money,
     },

@@ -219,7 +219,7 @@ export const wire = part({
       label: 'Current through the fuse',
       short: 'the fuse',
       do: 'Run less, or fit thicker wire with a fuse to match; never a larger fuse alone.',
-      near: 'For hours run less: a fuse that is loaded long ages and blows.',
+      near: 'What runs for hours should draw no more than four fifths of the fuse; never fit a larger one.',
       used: 'wire.current',
       limit: 'wire.fuse',
       margin: 'margin.fuse',
