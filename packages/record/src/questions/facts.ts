@@ -4,6 +4,7 @@ import { wordsOfFacts } from '../words/all';
 import { type Amount, amountsIn } from './amounts';
 import { choicesIn, type Said } from './choices';
 import { choicesByClause, numbersByClause } from './clauses';
+import { asTheyHold } from './corrections';
 import { placesOf } from './cues';
 import { dateCodesIn, loadIndexesIn } from './date-codes';
 import { isEither, isForEach, isMeant, isYear } from './not-meant';
@@ -192,7 +193,7 @@ function readingsOf(topic: Topic, text: string, amounts: readonly Amount[]): rea
  * weight is worse than none.
  */
 export function factsIn(topic: Topic, text: string): Told {
-  const amounts = inThousands(text, amountsIn(text));
+  const amounts = asTheyHold(text, inThousands(text, amountsIn(text)));
   const { told: sayings, unsettled } = sayingsIn(topic, text, amounts);
   const held = new Set(sayings.flatMap(({ amount }) => amount?.from ?? []));
   const spoken = new Set([...sayings.map(({ fact }) => fact), ...unsettled]);
