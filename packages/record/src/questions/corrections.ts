@@ -28,7 +28,10 @@ function isTakenBack(text: string, first: Amount, next: Amount): boolean {
   const between = text.slice(first.to, next.from);
   if (between.length > most || between.includes('\n\n') || between.includes('?')) return false;
   // “Sorry” behind a full stop may begin what is meant as one.
-  const rest = between.replace(/^ ?(?:lbs?|pounds?|#|of us|people|adults|kids|dogs)(?!\p{L})/iu, '');
+  const rest = between.replace(
+    /^ ?(?:lbs?|pounds?|#|of us|people|adults|kids|dogs)(?!\p{L})/iu,
+    '',
+  );
   const said = before.exec(rest);
   if (
     !said ||
