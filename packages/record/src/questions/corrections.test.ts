@@ -82,3 +82,12 @@ test('one line shows both, and takes the last', () => {
   expect(mark).toMatchObject({ value: '5000 lb' });
   expect(text.slice(mark?.from, mark?.to)).toContain('3,500, no sorry, 5,000');
 });
+
+test('of weights in kilograms one without a unit is in kilograms too, and beside pounds it is in pounds', () => {
+  const { facts } = read(
+    'Car is good for 1,800 kg with brakes, the trailer is 1,350 kg empty, gross 1,600',
+  );
+  expect(facts['trailer.gvwr']).toBe('1600 kg');
+  const both = read('Tow rating 1,800 kg or 3,968 lb, the trailer gross 3,600').facts;
+  expect(both['trailer.gvwr']).toBe('3600 lb');
+});

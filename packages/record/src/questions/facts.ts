@@ -187,6 +187,9 @@ function readingsOf(topic: Topic, text: string, amounts: readonly Amount[]): rea
   return [...open, ...left];
 }
 
+const isInKilograms = (amounts: readonly Amount[]): boolean =>
+  amounts.some(({ unit }) => unit === 'kg') && !amounts.some(({ unit }) => unit === 'lb');
+
 /**
  * The facts that a text tells, with the very words of each. A number is taken for a fact only by a
  * word for it that stands near and by its unit; what may be either of two is neither, as a wrong
@@ -299,6 +302,12 @@ export function factsIn(topic: Topic, text: string): Told {
     const isCoded = coded.some((each) => each.fact === fact);
     if (!isCoded && !(isOver && onScale.test(fact))) continue;
     for (const of of [facts, words, places]) delete of[fact];
+  }
+  // Whoever tells weights in kilograms, and none in pounds, means kilograms where no unit stands.
+  if (isInKilograms(amounts)) {
+    for (const [fact, { amount }] of Object.entries(places)) {
+      if (amount.unit === undefined) facts[fact] = facts[fact]?.replace(/ lb$/, ' kg') ?? '';
+    }
   }
   const choices = choicesIn(topic, text);
   const said = [...coded, ...choices.said].filter(({ fact }) => !Object.hasOwn(facts, fact));

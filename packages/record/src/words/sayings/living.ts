@@ -254,6 +254,8 @@ export const livingSayings: Sayings = {
       '(trial|trial run|test) ... #',
     ],
     'trial.speed': [
+      '@ with the (trailer|camper) at #',
+      'towing it used @ at #',
       '(took|needed|used) @ (by|at|with) #',
       '@ .. with steady #',
       '@ (by|at) # in the test',

@@ -18,6 +18,7 @@ export const paperSayings: Sayings = {
       'has # in (em|them)',
     ],
     'tire.maxPressure': [
+      'tires @ each at #',
       'tire [on it] says @ at #',
       'tire [on it] says @ at # psi',
       '(tires|tire) .. @ at # psi',
@@ -522,7 +523,7 @@ export const paperSayings: Sayings = {
     'touches.twelveVolt': { yes: ['12-volt circuit', '12 volt circuit', 'at 12 v', '12v circuit'] },
     'outlet.protected': { yes: ['protected outlet', 'gfci outlet', 'gfi outlet'] },
     'title.state': {
-      clean: ['clean title', 'title [is] clean', 'title in hand'],
+      clean: ['name and clean', 'clean title', 'title [is] clean', 'title in hand'],
       lien: ['bank still has paper', 'still owes', 'lien'],
       'other-name': [
         "in his (late|uncle's|father's|dad's)",

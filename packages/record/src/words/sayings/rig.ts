@@ -33,6 +33,8 @@ export const rigSayings: Sayings = {
       'max trailer for the (coach|motorhome|truck) #',
     ],
     'vehicle.maxUnbraked': [
+      '@ with brakes # without',
+      '# without (brake|brakes)',
       `# ${brakeless}`,
       `${brakeless} [max|maximum|limit] #`,
       'unbraked [max|limit] #',
@@ -67,6 +69,10 @@ export const rigSayings: Sayings = {
       '(occupants|people) and cargo .. #',
     ],
     'vehicle.gvwr': [
+      'gcwr @ gvwr #',
+      'gvwr # (rear|front) gawr',
+      'gvwr # gcwr',
+      'gvwr # gawr',
       'certification label says gvwr #',
       'label says gvwr # and @ for the rear axle',
       '(truck|pickup|car|van) may weigh # (in all|all told|all up|at most|loaded)',
@@ -141,6 +147,10 @@ export const rigSayings: Sayings = {
     'hitch.receiverTongueCarried': ['# carried', '# carrying', 'dead weight #'],
     'hitch.extension': ['extension [is] #', '# [inch|in] (extension|extender)', 'extended # back'],
     'trailer.gvwr': [
+      'uvw @ gvwr #',
+      'empty and @ at the most',
+      'empty [is] @ and the (tag|plate|label|sticker) (says|reads) # max',
+      '(caravan|trailer|camper) [is] @ empty and # (at the most|at most|max|loaded)',
       'trailer may be [at most] #',
       'trailer may weigh # (at most|in all|all told|loaded)',
       'own gross rating [is] #',
@@ -197,6 +207,8 @@ export const rigSayings: Sayings = {
       '# axle rating',
     ],
     'trailer.tireCapacity': [
+      'tires # each at @',
+      'tires # (each|apiece|ea)',
       'tire [on it] says # at @',
       'tire load # (ea|each|per sidewall)',
       'tires (rated|load) # (ea|each|apiece)',
@@ -290,12 +302,14 @@ export const rigSayings: Sayings = {
       '# on the (little|small|bathroom) scale',
     ],
     'lever.toBlock': [
+      '# from (coupler|ball) to block',
       '(cplr|coupler|ball) to [the] block [end] #',
       'block is # from the coupler',
       '# (from|to) the [pipe on the] block',
       '# from the coupler to the [pipe on the] block',
     ],
     'lever.toScale': [
+      '# [in|inch] from (coupler|ball) to scale',
       '(cplr|coupler|ball) to [the] scale [end] #',
       'scale # on the other',
       'scale is # (on|from) the (other|coupler)',
@@ -406,12 +420,19 @@ export const rigSayings: Sayings = {
       '(motorhome|coach) .. weighed #',
     ],
     'carrier.weight': [
+      'dolly of # that',
+      'dolly of #',
       '# dolly',
       'dolly (weighs|is|at) #',
       'dolly #',
       '(flat trailer|hauler|car hauler|car trailer) [that] (weighs|is) #',
     ],
-    'carrier.rating': ['(carries|rated|good for|holds) [up to] #', 'dolly .. carries [up to] #'],
+    'carrier.rating': [
+      'dolly .. @ that may carry #',
+      'that may carry #',
+      '(carries|rated|good for|holds) [up to] #',
+      'dolly .. carries [up to] #',
+    ],
     'towBar.rating': [
       '# [lb|pound] (tow bar|bar) (still|and|,)',
       'tow bar is good for #',
@@ -499,6 +520,7 @@ export const rigSayings: Sayings = {
       none: [
         'no brakes on (it|the trailer)',
         'with no brakes',
+        'no brakes of (its|her|his) own',
         'so is without brake',
         'no brakes on anything',
         'without any brakes',
@@ -584,6 +606,9 @@ export const rigSayings: Sayings = {
     },
     'hitch.swayControl': {
       none: [
+        'nothing against sway',
+        'no sway (bar|control|device)',
+        'no anti-sway',
         'no (sway|friction) (bar|bars|control|thing)',
         'no sway [bar] thing',
         'no bars or friction',
