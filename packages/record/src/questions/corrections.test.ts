@@ -91,3 +91,17 @@ test('of weights in kilograms one without a unit is in kilograms too, and beside
   const both = read('Tow rating 1,800 kg or 3,968 lb, the trailer gross 3,600').facts;
   expect(both['trailer.gvwr']).toBe('3600 lb');
 });
+
+test('a figure that is read aloud figure by figure is one', () => {
+  const { facts } = read('the trailer’s own gross rating is nine nine fifty so am I all right');
+  expect(facts['trailer.gvwr']).toBe('9950 lb');
+  expect(read('my number is five five five oh one eight three').facts).toEqual({});
+});
+
+test('of two codes of tires neither is told, and one in another sentence than the spare is the tires’', () => {
+  const tires = Object.values(topics).find(({ id }) => id === 'tires');
+  const two = 'a new tire is on; its code ends in 1126. The other three end in 2219.';
+  expect(factsIn(tires as Topic, two).facts).not.toHaveProperty(['tire.codeWeek']);
+  const one = 'trailer tires are dated 4016, do they need to go. And we have got a spare';
+  expect(factsIn(tires as Topic, one).facts).toMatchObject({ 'tire.codeWeek': '40' });
+});
