@@ -1,6 +1,6 @@
 // The yard page at work: a slider's move over 500 × 500 pairs, and which of 60 trailers fit a vehicle of
 // 60, from the event to the frame in which the answer stands. Alone, after a build:
-// `node tests/bench/yard.mjs [SLOWER …]`, times slower than this machine (1 and 4).
+// `node tests/bench/yard.mjs [which | slider] [SLOWER …]`, times slower than this machine (1 and 4).
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -208,7 +208,7 @@ async function which(browser, rate) {
 }
 
 /** Needs the built notebook. What is measured is told as it comes. */
-export async function measureYard(rates, tell) {
+export async function measureYard(rates, tell, only) {
   const { path, why } = await findBrowser();
   if (!path) return why;
   const server = await serve(port);
@@ -218,7 +218,8 @@ export async function measureYard(rates, tell) {
   });
   try {
     for (const rate of rates) {
-      tell(`60 × 60, which at ${rate}×, ms`, await which(browser, rate));
+      if (only !== 'slider') tell(`60 × 60, which at ${rate}×, ms`, await which(browser, rate));
+      if (only === 'which') continue;
       tell(`500 × 500, a slider’s move at ${rate}×, ms`, await slider(browser, rate));
     }
   } finally {
@@ -228,10 +229,16 @@ export async function measureYard(rates, tell) {
 }
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
-  const rates = process.argv.slice(2).map(Number);
-  const refused = await measureYard(rates.length > 0 ? rates : [1, 4], (what, found) => {
-    console.log(what);
-    console.table(found);
-  });
+  const [given = '', ...more] = process.argv.slice(2);
+  const only = ['which', 'slider'].includes(given) ? given : undefined;
+  const rates = (only || given === '' ? more : [given, ...more]).map(Number);
+  const refused = await measureYard(
+    rates.length > 0 ? rates : [1, 4],
+    (what, found) => {
+      console.log(what);
+      console.table(found);
+    },
+    only,
+  );
   if (refused) console.error(refused);
 }
