@@ -170,6 +170,12 @@ export const wire = part({
       is: 'choose(known(wire.rating), wire.rating, pick(ampacity, wire.gauge))',
       source: ampacityTable,
     },
+    'wire.fuseUntold': {
+      label: 'A wire and what flows in it are told, and nothing of its fuse',
+      unit: 'yes-no',
+      is: 'given(wire.gauge, wire.current) && !given(wire.fuse) && !given(wire.fuseAtBattery)',
+      source: custom,
+    },
     'assumed.wireCarries': {
       label: 'What the wire carries is taken from its gauge',
       unit: 'yes-no',
@@ -228,6 +234,19 @@ export const wire = part({
     },
   },
   findings: {
+    'fuse-untold': {
+      label: 'Fuse of the wire',
+      askedByKnown: ['wire.gauge', 'wire.current'],
+      if: {
+        when: 'wire.fuseUntold',
+        wrong: 'Whether a fuse guards the wire is not known yet.',
+        because: 'A short in a wire without one burns it from end to end.',
+        do: 'Look for a fuse close to the battery, no larger than the wire carries.',
+        proviso: 'a fuse of {wire.ampacity} or less sits close to the battery',
+      },
+      otherwise: 'It is told what fuse guards the wire.',
+      source: custom,
+    },
     'fuse-at-battery': {
       label: 'Fuse at the battery',
       askedBy: ['wire.fuseAtBattery'],
