@@ -227,6 +227,22 @@ const proved: readonly (readonly [
     'ok',
   ],
   [
+    weighIn,
+    'front-pressed',
+    { 'tight.front': '3,140 lb', 'alone.front': '3,100 lb' },
+    'stop',
+    { 'tight.front': '3,120 lb', 'alone.front': '3,100 lb' },
+    'ok',
+  ],
+  [
+    weighIn,
+    'front-light',
+    { 'slack.front': '2,740 lb', 'alone.front': '3,100 lb' },
+    'care',
+    { 'slack.front': '2,800 lb', 'alone.front': '3,100 lb' },
+    'ok',
+  ],
+  [
     hitchSetup,
     'chains',
     { 'trailer.coupling': 'fifth-wheel' },
