@@ -63,6 +63,7 @@ function factShape() {
       ...words,
       kind: z.literal('choice'),
       options: z.array(z.string()),
+      scale: z.optional(z.boolean()),
       silent: silent(z.string()),
     }),
     z.object({ ...words, kind: z.literal('yes-no'), silent: silent(z.enum(['yes', 'no'])) }),

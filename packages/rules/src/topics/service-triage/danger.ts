@@ -75,7 +75,7 @@ export const danger = part({
         when: 'gas.comesFirst',
         wrong: 'Whether gas is smelled or an alarm sounds comes first.',
       },
-      otherwise: 'No gas is smelled and no alarm sounds.',
+      otherwise: 'No gas is smelled.',
       open: {
         wrong: 'Whether gas is smelled or an alarm sounds is not known yet.',
         do: 'In doubt whether gas is smelled: out first, then call.',

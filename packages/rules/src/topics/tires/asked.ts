@@ -33,6 +33,10 @@ export const askings: Readonly<Record<string, Asking>> = {
         when: 'wheel.isLimit',
         says: 'The wheel is the limit: {wheel.rating}, whatever more its tire may carry.',
       },
+      {
+        when: 'tire.countsForLess',
+        says: 'The fullest tire carries {tire.load}, and it may carry {tire.capacity}: a passenger tire’s own figure, divided by {passenger.divisor} for such use.',
+      },
       { says: 'The fullest tire carries {tire.load}, and it may carry {tire.capacity}.' },
       { says: 'One tire may carry {tire.capacity}.' },
     ],

@@ -18,7 +18,8 @@ const looked = {
   clauses: {
     'towed.fourDown': { yes: 'its manual allows all four wheels', no: 'its manual forbids it' },
   },
-  otherwise: 'If you have not read the car’s manual and both labels, tow nothing yet.',
+  otherwise:
+    'If you have not read the car’s manual and the labels of motorhome and receiver, tow nothing yet.',
 } as const;
 
 /** What is said to all who ask about a car behind a motorhome and told next to nothing. */

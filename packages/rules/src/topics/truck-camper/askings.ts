@@ -4,7 +4,6 @@ import type { Asking } from '../../engine/define/shapes';
 export const askings = {
   balance: {
     label: 'Where must its weight sit?',
-    yesOrNo: true,
     results: [
       'camper.centerLoaded',
       'camper.behindAxle',
