@@ -227,6 +227,22 @@ const proved: readonly (readonly [
     'ok',
   ],
   [
+    weighIn,
+    'front-pressed',
+    { 'tight.front': '3,140 lb', 'alone.front': '3,100 lb' },
+    'stop',
+    { 'tight.front': '3,120 lb', 'alone.front': '3,100 lb' },
+    'ok',
+  ],
+  [
+    weighIn,
+    'front-light',
+    { 'slack.front': '2,740 lb', 'alone.front': '3,100 lb' },
+    'care',
+    { 'slack.front': '2,800 lb', 'alone.front': '3,100 lb' },
+    'ok',
+  ],
+  [
     hitchSetup,
     'chains',
     { 'trailer.coupling': 'fifth-wheel' },
@@ -394,4 +410,25 @@ describe('what two facts prove is said', () => {
   ])('tires: %j', (facts, said) => {
     expect(formsOf(topics.tires as Topic, { facts, asOf }).forms.spoken).toMatch(said);
   });
+});
+
+test('what may still be packed keeps to what is towed without brakes, and leaves the tongue its share', () => {
+  const leftOf = (facts: FactsGiven): readonly (number | null | undefined)[] => {
+    const { values } = answerTraced(towFit as Topic, { facts, asOf });
+    return [values['trailerWeight.left']?.hi, values['tongue.left']?.hi];
+  };
+  const light = {
+    'trailer.dryWeight': '1,300 lb',
+    'trailer.gvwr': '2,000 lb',
+    'trailer.dryTongueWeight': '150 lb',
+    'vehicle.maxTrailerWeight': '7,000 lb',
+    'vehicle.maxTongueCarried': '700 lb',
+    'vehicle.placardPayload': '1,600 lb',
+  };
+  // Up to 1,500 lb nobody has to look up the manual's limit; 15 % of 1,500 lb less the 165 there are.
+  expect(leftOf({ ...light, 'trailer.brakes': 'none' })).toEqual([200, 60]);
+  expect(leftOf({ ...light, 'trailer.brakes': 'none', 'vehicle.maxUnbraked': '1,800 lb' })).toEqual(
+    [500, 105],
+  );
+  expect(leftOf({ ...light, 'trailer.brakes': 'electric' })).toEqual([700, 135]);
 });

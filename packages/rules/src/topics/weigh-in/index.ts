@@ -48,6 +48,7 @@ const borrowed = {
     'margin.least': rigTrade.parameters['margin.least'],
     'margin.towRating': rigTrade.parameters['margin.towRating'],
     'tongue.none': rigTrade.parameters['tongue.none'],
+    'front.mostTaken': rigTrade.parameters['front.mostTaken'],
   },
 };
 

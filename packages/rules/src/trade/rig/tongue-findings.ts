@@ -88,9 +88,9 @@ export const tongueFindings = part({
       unknown: {
         when: 'tail.isUnreckoned',
         wrong: 'Load behind the axles lightens the ball; by how much is not known yet.',
-        do: 'Weigh the tongue, loaded as for the road, or measure from ball to axles.',
+        do: 'Weigh the tongue, loaded as for the road, before you count on it.',
       },
-      otherwise: 'None lightens the ball unseen.',
+      otherwise: 'None is left out.',
       source: statics,
     },
     'tongue-estimate': {

@@ -93,7 +93,7 @@ export const tongueWeight = part({
       source: loadedAddOn,
     },
     'tail.isUnreckoned': {
-      label: 'Load behind the axles, and no distance to the ball',
+      label: 'Load behind the axles',
       unit: 'yes-no',
       is: 'tongue.isEstimate && !known(trailer.ballToAxle) && sum(choose(known(trailer.options.ahead), min(0, trailer.options.weight * trailer.options.ahead), 0)) + sum(choose(known(trailer.cargo.ahead), min(0, trailer.cargo.weight * trailer.cargo.ahead), 0)) < 0',
       source: statics,
@@ -155,10 +155,7 @@ export const tongueWeight = part({
       unit: '1',
       // An estimate grew out of the dry tongue, so it is set against the dry trailer.
       is: 'choose(tongue.isEstimate && known(trailer.dryWeight), trailer.dryTongueWeight / trailer.dryWeight, tongue.loaded / trailer.loaded)',
-      within: [
-        'choose(may(tongue.loaded < 0) || may(trailer.loaded < 0), -unlimited, 0)',
-        'unlimited',
-      ],
+      within: ['choose(may(min(tongue.loaded, trailer.loaded) < 0), -unlimited, 0)', 'unlimited'],
       source: tongueBand,
     },
   },

@@ -57,7 +57,7 @@ export const towRating = part({
       source: makersRating,
     },
     'trailerWeight.mayBeMore': {
-      label: 'Weight distribution would count with the whole tow rating',
+      label: 'Bars would count with a rating of their own',
       unit: 'yes-no',
       is: 'distribution.mayBe && known(vehicle.maxTrailerWeight)',
       source: makersRating,
