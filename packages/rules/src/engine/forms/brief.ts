@@ -102,13 +102,13 @@ export function ticket(matter: Matter, asking: string | undefined): string {
   const stops = level === 'stop' && wrong ? [wrong] : [];
   const [danger] = dangersUnknown(matter);
   const [care] = level === 'unknown' ? caresTold(matter) : [];
-  const beside = level === 'care' ? wrong : care?.messages.wrong;
+  const beside = level === 'care' ? wrong : asked.length > 0 ? care?.messages.wrong : undefined;
   const candidates = [
     urgent,
     danger ? message('sentences', { of: partsOf(danger) }) : undefined,
     ...stops,
     ...asked,
-    care?.messages.wrong,
+    care ? message('sentences', { of: partsOf(care) }) : undefined,
     ...madeOfTold(matter, asking),
     ...rule,
     limit,
