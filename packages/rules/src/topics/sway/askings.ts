@@ -25,6 +25,10 @@ export const askings = {
         says: `The tongue lifts, and nothing rests on the ball. ${steps}`,
       },
       {
+        when: 'tail.isUnreckoned',
+        says: `What rests on the ball, loaded, decides: weigh it. ${steps}`,
+      },
+      {
         when: 'ball.isPlainlyLight',
         says: `Only {tongue.share} of the trailer rests on the ball; {tongue.leastShare} to {tongue.mostShare} is usual. ${steps}`,
       },

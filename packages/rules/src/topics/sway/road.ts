@@ -64,6 +64,7 @@ export const road = part({
     },
     gusts: {
       label: 'Wind',
+      first: true,
       askedBy: ['trip.gusts'],
       stop: {
         when: 'trip.gusts >= gusts.stopFrom',

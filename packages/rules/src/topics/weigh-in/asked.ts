@@ -18,6 +18,10 @@ export const askings: Readonly<Record<string, Asking>> = {
         when: 'tongue.isLifting',
         says: 'The tongue lifts by {tongue.lifted}: nothing rests on the coupling.',
       },
+      {
+        when: 'tongue.isSeenInPart',
+        says: 'With the bars tight {tongue.apparent} of the tongue rest on the vehicle. It weighs that or more.',
+      },
       { says: 'The tongue weighs {tongue.weighed}, {tongue.shareWeighed} of the trailer.' },
       { says: 'The tongue weighs {tongue.weighed}.' },
     ],

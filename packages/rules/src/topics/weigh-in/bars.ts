@@ -70,7 +70,7 @@ export const barsWeighed = part({
       noun: 'the share restored as weighed',
       unit: '1',
       is: 'choose(tickets.impossible, between(-unlimited, unlimited), choose(pass.twoTold && !known(slack.front), bars.restoredByTwo, between(bars.restoredLeast, bars.restoredMost)))',
-      within: ['-unlimited', 'unlimited'],
+      assumes: 'assumed.byDistances',
       source: statics,
     },
     'bars.momentWeighed': {
@@ -78,7 +78,13 @@ export const barsWeighed = part({
       noun: 'the moment of the bars as weighed',
       unit: 'lb·ft',
       is: 'choose(known(tight.trailer, slack.trailer), trailer.ballToAxle * (read.tightTrailer - read.slackTrailer), (read.tightFront - read.aloneFront) * (vehicle.wheelbase + vehicle.overhang) + (read.tightRear - read.aloneRear) * vehicle.overhang)',
-      within: ['-unlimited', 'unlimited'],
+      assumes: 'assumed.byDistances',
+      source: statics,
+    },
+    'assumed.byDistances': {
+      label: 'What the bars do follows from two passes and the distances',
+      unit: 'yes-no',
+      is: 'pass.twoTold && (!known(slack.front) || !known(tight.trailer, slack.trailer))',
       source: statics,
     },
   },

@@ -113,7 +113,7 @@ export const towRating = part({
     'trailer-weight': {
       label: 'Trailer weight',
       short: 'the tow rating',
-      do: 'Take load out, water first if the site has some, or tow a lighter trailer.',
+      do: 'Tow a lighter trailer, or take out what is loaded where that is enough.',
       exceeded: true,
       used: 'trailer.loaded',
       limit: 'trailerWeight.limit',
