@@ -117,14 +117,19 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
   // What is not known yet is said as that, where no figure at which it tips says so.
   const isOpenYet = isYesOrNo(matter, asking) && isFirst && tipping.length === 0;
   const notYet = isOpenYet && !misread && wanted !== undefined ? openUntil(matter, wanted) : [];
+  // A danger that calls for care is said as one.
+  const isCareDanger = dangersTold(matter).some((each) => each.level === 'care');
   const isAdvised =
     care !== undefined && level === 'unknown' && isDecisionOf(matter, asking, care.id);
   const careful = [
-    ...(care && level === 'unknown' ? all(partsOf(care), (each) => unlessSaid(must(each))) : []),
-    // A verdict that hangs on provisos says those first.
-    ...(care && level !== 'unknown' && care.messages.do
-      ? [...besideDo(care.messages.wrong, care.messages.do, 0.02), may(care.messages.do, 0.03)]
+    ...(care && level === 'unknown'
+      ? all(partsOf(care), (each) => unlessSaid(isCareDanger ? may(each, 0.02) : must(each)))
       : []),
+    // A verdict that hangs on provisos says them all as well.
+    ...(care && level !== 'unknown'
+      ? [unlessSaid(isCareDanger ? may(care.messages.wrong, 0.02) : must(care.messages.wrong))]
+      : []),
+    ...(care?.messages.do && level !== 'unknown' ? [may(care.messages.do, 0.02)] : []),
     ...cares.flatMap((each) =>
       each.messages.do
         ? besideDo(each.messages.wrong, each.messages.do, 0.25)

@@ -34,7 +34,7 @@ export const askings = {
       },
       {
         when: 'ball.isLight',
-        says: `Only {tongue.share} rests on the ball. ${steps}`,
+        says: `Only {tongue.share} of the trailer rests on the ball; {tongue.leastShare} to {tongue.mostShare} is usual. ${steps}`,
       },
       {
         when: 'gross.isAllTold',
