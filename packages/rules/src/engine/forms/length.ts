@@ -1,4 +1,4 @@
-import type { Say, Sayable } from '../words/value';
+import type { Said, Say, Sayable, Value } from '../words/value';
 
 /** Common practice for planning speech, until a speaker's own pace is measured. */
 export const wordsPerMinute = 175;
@@ -82,13 +82,15 @@ export const fitted = (
   words: { readonly least?: number; readonly most: number },
 ): readonly string[] => fittedWith(say, parts, words).lines;
 
+const isSaid = (value: Value | undefined): value is Said =>
+  typeof value === 'object' && value !== null && 'code' in value;
+
 /** A limit that is over without what there is and may be, a question without where to look. */
 function shorterOf(of: Sayable): Sayable | undefined {
   if (!('code' in of)) return undefined;
   if (of.code === 'next-asked') return { ...of, values: { ...of.values, where: null } };
-  const said = of.code === 'with-both' ? of.values.said : undefined;
-  const isSaid = typeof said === 'object' && said !== null && 'code' in said;
-  return isSaid ? said : undefined;
+  const { said } = of.values;
+  return of.code === 'with-both' && isSaid(said) ? said : undefined;
 }
 
 export type Fitted = {
