@@ -101,14 +101,15 @@ export function ticket(matter: Matter, asking: string | undefined): string {
   const [wrong] = main?.wrong ?? [];
   const stops = level === 'stop' && wrong ? [wrong] : [];
   const [danger] = dangersUnknown(matter);
-  const [care] = level === 'unknown' ? caresTold(matter) : [];
-  const beside = level === 'care' ? wrong : care?.messages.wrong;
+  const [care] = level === 'unknown' || level === 'if' ? caresTold(matter) : [];
+  const isCareBeside = level === 'if' || asked.length > 0;
+  const beside = level === 'care' ? wrong : isCareBeside ? care?.messages.wrong : undefined;
   const candidates = [
     urgent,
     danger ? message('sentences', { of: partsOf(danger) }) : undefined,
     ...stops,
     ...asked,
-    care?.messages.wrong,
+    care && level === 'unknown' ? message('sentences', { of: partsOf(care) }) : undefined,
     ...madeOfTold(matter, asking),
     ...rule,
     limit,

@@ -1,4 +1,4 @@
-import type { Say, Sayable } from '../words/value';
+import type { Said, Say, Sayable, Value } from '../words/value';
 
 /** Common practice for planning speech, until a speaker's own pace is measured. */
 export const wordsPerMinute = 175;
@@ -82,11 +82,15 @@ export const fitted = (
   words: { readonly least?: number; readonly most: number },
 ): readonly string[] => fittedWith(say, parts, words).lines;
 
-/** A limit that is over, without what there is and what may be; undefined of anything else. */
-function withoutBoth(of: Sayable): Sayable | undefined {
-  const said = 'code' in of && of.code === 'with-both' ? of.values.said : undefined;
-  const isSaid = typeof said === 'object' && said !== null && 'code' in said;
-  return isSaid ? said : undefined;
+const isSaid = (value: Value | undefined): value is Said =>
+  typeof value === 'object' && value !== null && 'code' in value;
+
+/** A limit that is over without what there is and may be, a question without where to look. */
+function shorterOf(of: Sayable): Sayable | undefined {
+  if (!('code' in of)) return undefined;
+  if (of.code === 'next-asked') return { ...of, values: { ...of.values, where: null } };
+  const { said } = of.values;
+  return of.code === 'with-both' && isSaid(said) ? said : undefined;
 }
 
 export type Fitted = {
@@ -104,7 +108,8 @@ export function fittedWith(
   const worded = parts.map(
     ({ of, rank, after, besides, echoes = false, cautions = [] }, place) => ({
       words: begun(say(of)),
-      brief: begun(say(withoutBoth(of) ?? of)),
+      brief: begun(say(shorterOf(of) ?? of)),
+      hasBoth: 'code' in of && of.code === 'with-both',
       rank,
       place,
       cautions,
@@ -122,14 +127,17 @@ export function fittedWith(
     });
   };
   const inOrder = worded.toSorted((a, b) => a.rank - b.rank || a.place - b.place);
+  // Where all that must be said is too much, it is said in fewer words.
+  const musts = worded.filter(({ rank }) => rank === 0).map(({ words }) => wordsIn(words));
+  const isFull = musts.reduce((sum, each) => sum + each, 0) > most;
   const kept = new Map<number, string>();
   const said = new Set<string>();
   const heard: string[] = [];
   let count = 0;
-  for (const { words, brief, rank, place, after, room, echoes } of inOrder) {
-    const isLong = rank > 0 && count + wordsIn(words) + room > most;
+  for (const { words, brief, hasBoth, rank, place, after, room, echoes } of inOrder) {
+    const isLong = rank > 0 ? count + wordsIn(words) + room > most : isFull;
     // Its figures may have been said, or there is no room for them.
-    const isKnown = brief !== words && areSaid(words, heard, brief);
+    const isKnown = hasBoth && areSaid(words, heard, brief);
     const as = isLong || isKnown ? brief : words;
     const length = wordsIn(as);
     if (echoes && (isWithin(words) || isEcho(words, heard))) {

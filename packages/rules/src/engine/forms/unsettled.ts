@@ -33,6 +33,13 @@ import {
 const isStraddling = (each: Sayable): boolean =>
   'code' in each && (each.code === 'straddling' || each.code === 'may-fall-short');
 
+/** Whether a finding tells the very decision that was asked for. */
+const isDecisionOf = ({ topic }: Matter, asking: string | undefined, id: string): boolean => {
+  const decision = topic.findings[id]?.decision;
+  const results = asking === undefined ? [] : (topic.askings?.[asking]?.results ?? []);
+  return decision !== undefined && results.includes(decision);
+};
+
 /** That something is not known, where what is to be found out next is said: it is nothing to do. */
 const idle = (each: FindingAnswer | undefined, said: Sayable): Part =>
   each?.level === 'unknown' ? ifStillShort(said) : ifShort(said);
@@ -110,8 +117,19 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
   // What is not known yet is said as that, where no figure at which it tips says so.
   const isOpenYet = isYesOrNo(matter, asking) && isFirst && tipping.length === 0;
   const notYet = isOpenYet && !misread && wanted !== undefined ? openUntil(matter, wanted) : [];
+  // A danger that calls for care is said as one.
+  const isCareDanger = dangersTold(matter).some((each) => each.level === 'care');
+  const isAdvised =
+    care !== undefined && level === 'unknown' && isDecisionOf(matter, asking, care.id);
   const careful = [
-    ...(care ? all(partsOf(care), (each) => unlessSaid(must(each))) : []),
+    ...(care && level === 'unknown'
+      ? all(partsOf(care), (each) => unlessSaid(isCareDanger ? may(each, 0.02) : must(each)))
+      : []),
+    // A verdict that hangs on provisos says them all as well.
+    ...(care && level !== 'unknown'
+      ? [unlessSaid(isCareDanger ? may(care.messages.wrong, 0.02) : must(care.messages.wrong))]
+      : []),
+    ...(care?.messages.do && level !== 'unknown' ? [may(care.messages.do, 0.02)] : []),
     ...cares.flatMap((each) =>
       each.messages.do
         ? besideDo(each.messages.wrong, each.messages.do, 0.25)
@@ -129,11 +147,12 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
     ...(isFirst ? careful : []),
     ...(bare ? [must(bare.messages.wrong)] : []),
     ...all(fromTold, (each) =>
-      (tipping.length > 0 || care || isDoubt) && !told.isWorked ? may(each, 0.3) : must(each),
+      care || isDoubt || (tipping.length > 0 && !told.isWorked) ? may(each, 0.3) : must(each),
     ),
     ...all(asked.slice(0, 1), (each) =>
       misread ||
       isDoubt ||
+      isAdvised ||
       (isFirst && (care || dangers.length > 0 || tipping.length > 0 || fromTold.length > 0))
         ? may(each, misread ? 1 : 0.2)
         : must(each),

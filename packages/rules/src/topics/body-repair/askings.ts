@@ -35,7 +35,7 @@ export const askings = {
         says: 'Claiming would cost you {claim.mayCost} more than paying yourself; a claim pays from a repair of {breakEven.range}.',
       },
       {
-        says: 'A claim pays from a repair of {breakEven.range} on: surely above the upper figure, surely not below the lower. In between ask the agent, in general, what a claim adds to the premium.',
+        says: 'A claim pays from a repair of {breakEven.range} on, by what it adds to the premium: ask the agent, in general.',
       },
       {
         says: 'Above a repair of {breakEven.range} claim, below it pay yourself; in between get a shop’s quote first.',

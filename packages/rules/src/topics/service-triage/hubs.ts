@@ -241,7 +241,7 @@ export const hubs = part({
           wrong: 'Every hub is warm: even the coolest reads {hub.coldest}.',
           because:
             'Hubs that are alike are not for that reason cool: brakes may drag on all of them, or the axles carry too much.',
-          do: 'Go on slowly, to the nearest shop that does brakes and bearings. Measure again after the first miles, and stop at {hub.hotStop}.',
+          do: 'Go on slowly, to the nearest shop that does brakes and bearings, and measure again after the first miles.',
         },
         {
           when: 'hub.warmest >= hub.hotCare',

@@ -68,7 +68,10 @@ function toEverybody(matter: Matter, asking: string | undefined): Said {
   const listed = isListed(matter, asking);
   // What certainly will not do has no branches, and is not followed by what to do where nobody knows.
   const isCertain = levelOf(matter) === 'stop';
-  const ways = everybody && !listed && !isCertain ? waysOf(matter, everybody) : [];
+  // While a danger is in doubt, nobody is told what to look for to go ahead.
+  const doubts = dangersUnknown(matter);
+  const isOpen = !listed && !isCertain && doubts.length === 0;
+  const ways = everybody && isOpen ? waysOf(matter, everybody) : [];
   const [caution, ...others] = cautionsFitting(matter);
   const limit = decidingLimit(matter);
   const [first, ...more] = findingsTold(matter);
@@ -95,7 +98,7 @@ function toEverybody(matter: Matter, asking: string | undefined): Said {
     : caresTold(matter).flatMap((each, place) =>
         partsOf(each).map((said) => unlessSaid(place === 0 ? must(said) : may(said, 0.2))),
       );
-  const doubt = dangersUnknown(matter).flatMap(partsOf).map(must);
+  const doubt = doubts.flatMap(partsOf).map(must);
   const parts = [
     ...urgentSaid(matter).map(must),
     ...doubt,
