@@ -24,12 +24,14 @@ import type { AnswerLeft, AskedChanged, SpokenToggled } from '../questions/event
 import { givenFrom, waitsFor } from '../questions/leaving';
 import { type BunchPasted, PasteBox } from '../questions/paste-box';
 import { type QuestionsReader, questionsReader, type Sought } from '../questions/reader';
+import { setRightAsBefore } from '../questions/remembered';
 import { roundDesk } from '../questions/round-desk';
 import type { RoundChanged } from '../questions/round-view';
 import type { TableRead } from '../questions/table-box';
 import { takenSaid, tooMany } from '../questions/taken';
 import { factsOf } from '../questions/told-so-far';
 import { type Given, isGiven } from '../state/given';
+import { allOwnFiles, catalogueVersion } from '../state/own-catalogue';
 import {
   type Asked,
   allQuestionRecords,
@@ -79,6 +81,8 @@ export class QuestionsPage extends PlainElement {
   declare round: Round | undefined;
   /** What was answered so far. */
   declare given: readonly Given[];
+  /** Which catalogue counts here; it is kept with every answer. */
+  catalogue = '';
   private reader: QuestionsReader | undefined;
   private readonly desk = roundDesk(this);
   /** Those that were answered while the page is open stay where they are. */
@@ -116,7 +120,8 @@ export class QuestionsPage extends PlainElement {
 
   private async open(): Promise<void> {
     try {
-      const records = await allQuestionRecords();
+      const [records, own] = await Promise.all([allQuestionRecords(), allOwnFiles()]);
+      this.catalogue = catalogueVersion(own);
       this.messages = inOrder(records.filter(isAsked));
       this.given = records.filter(isGiven);
       this.round = records
@@ -140,8 +145,12 @@ export class QuestionsPage extends PlainElement {
   private took: Parameters<typeof questionsReader>[0]['read'] = (read, { done, of, near }) => {
     this.near = near;
     this.readings = new Map([...this.readings, ...read.map((each) => [each.id, each] as const)]);
+    const isAll = this.progress !== undefined && done === of;
     this.progress = done < of ? { done, of } : undefined;
-    if (done === of) void this.takeLeft();
+    if (isAll) {
+      this.setRight([...this.readings.values()]);
+      void this.takeLeft();
+    }
     for (const topic of new Set(
       read.flatMap(({ parts }) => parts.map((part) => part.topic ?? '')),
     )) {
@@ -157,6 +166,15 @@ export class QuestionsPage extends PlainElement {
     this.messages = this.messages?.map((each) => byId.get(each.id) ?? each);
     void this.keep(now);
   };
+
+  /** A correction is remembered: whoever asks in the same words is read as the one before. */
+  private setRight(read: readonly ReadMessage[]): void {
+    const right = setRightAsBefore(this.messages ?? [], read);
+    if (right.length === 0) return;
+    const byId = new Map(right.map((each) => [each.id, each]));
+    this.messages = this.messages?.map((each) => byId.get(each.id) ?? each);
+    void this.keep(right).then(() => this.readAnew());
+  }
 
   readonly failedToKeep = (problem: unknown): void => {
     this.notKept = whyNotKept(problem);
@@ -286,7 +304,7 @@ export class QuestionsPage extends PlainElement {
 
   private left = ({ detail }: AnswerLeft): void => {
     const { asked } = detail;
-    const record = givenFrom(detail, new Date());
+    const record = givenFrom(detail, new Date(), this.catalogue);
     keepQuestion(record).catch(this.failedToKeep);
     this.given = [...this.given, record];
     const now = this.messages?.find(({ id }) => id === asked.id);

@@ -6,7 +6,7 @@ import { isForEach } from './not-meant';
 import type { QuestionPart } from './shapes';
 
 /** Something packed, as a text says it: in which list it stands, what it is, and what it weighs. */
-export type Load = {
+type Load = {
   readonly list: 'load.cargo' | 'trailer.cargo';
   readonly label: string;
   readonly weight: string;
