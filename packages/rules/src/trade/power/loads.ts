@@ -54,6 +54,7 @@ export const loads = part({
       noun: 'one air conditioner',
       unit: 'A',
       is: 'choose(given(airConditioner.current) && count(shore.appliances) == 0, airConditioner.current, 0)',
+      within: ['0', 'unlimited'],
       source: custom,
     },
     'load.current': {

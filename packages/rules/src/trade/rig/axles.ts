@@ -34,7 +34,7 @@ export const vehicleAxles = part({
       source: custom,
     },
     'tongue.hangsNothing': {
-      label: 'Neither tongue nor hitch hardware hangs on the vehicle',
+      label: 'Nothing hangs on the vehicle',
       unit: 'yes-no',
       is: 'hitch.hangsNothing && !may(tongue.loaded > 0 || tongue.loaded < 0)',
       source: statics,

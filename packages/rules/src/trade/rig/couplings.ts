@@ -118,7 +118,7 @@ export const extension = part({
       source: extensionLoss,
     },
     'extension.isRated': {
-      label: 'It is known what may rest on the ball with the extension in',
+      label: 'The extension’s rating is known',
       unit: 'yes-no',
       is: 'known(hitch.extensionRating)',
       source: extensionLoss,

@@ -63,13 +63,13 @@ export const towRating = part({
       source: makersRating,
     },
     'grossRating.isCompared': {
-      label: 'Both the tow rating and the trailer’s own are known',
+      label: 'Tow rating and trailer’s own are known',
       unit: 'yes-no',
       is: 'trailerWeight.isKnown && known(trailer.gvwr)',
       source: grossRatings,
     },
     'rating.isAlone': {
-      label: 'The tow rating is known, and nobody told the combined one',
+      label: 'The tow rating is known, the combined one untold',
       unit: 'yes-no',
       is: '!given(vehicle.gcwr) && trailerWeight.isKnown',
       source: ratedForTwo,
@@ -96,7 +96,7 @@ export const towRating = part({
       source: ratedForTwo,
     },
     'altitude.thins': {
-      label: 'The road goes high and the engine loses power with it',
+      label: 'The engine loses power on this road',
       unit: 'yes-no',
       is: 'combined.derated && trip.altitude > 0',
       source: altitudeLoss,

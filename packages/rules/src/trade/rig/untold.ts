@@ -14,7 +14,7 @@ const ofCombined = leftWhere('vehicle.gcwr', 'combined.limit - combined.gross');
 export const untold = part({
   formulas: {
     'load.trailerUntold': {
-      label: 'Nobody told what is built or packed into the trailer',
+      label: 'What is packed in the trailer is not told',
       unit: 'yes-no',
       is: '!given(trailer.cargo) && !given(trailer.options)',
       source: custom,
@@ -26,7 +26,7 @@ export const untold = part({
       source: custom,
     },
     'payload.left': {
-      label: 'Payload left, within the gross ratings of vehicle and combination too',
+      label: 'Payload left, by all ratings of the vehicle',
       noun: 'the payload left',
       unit: 'lb',
       is: `max(0, min(payload.available - payload.used, ${leftWhere('vehicle.gvwr', 'vehicle.gvwr - vehicle.gross')}, ${ofCombined}))`,
@@ -56,7 +56,7 @@ export const untold = part({
       source: custom,
     },
     'combined.isLeftKnown': {
-      label: 'It is known how much more vehicle and trailer may weigh together',
+      label: 'It is known what combined weight is left',
       unit: 'yes-no',
       is: 'given(vehicle.gcwr) && known(combined.left)',
       source: custom,
@@ -69,7 +69,7 @@ export const untold = part({
     },
     // A label of which only a least is told leaves no amount that could be said.
     'load.isLeftOpen': {
-      label: 'How much more may be loaded is told only from one side',
+      label: 'What may be loaded is told only from one side',
       unit: 'yes-no',
       is: 'known(payload.left) && may(payload.left > trailer.loaded) && may(payload.left <= trailer.loaded)',
       source: custom,
