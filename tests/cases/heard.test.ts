@@ -141,9 +141,10 @@ describe('who drives and listens', () => {
     expect(
       hearing((said) => / over by .*: .* at most .* will do\.$/.test(said)).length,
     ).toBeGreaterThan(15);
-    expect(
-      hearing((said) => / falls? short by .*: the need is .*, and there are /.test(said)).length,
-    ).toBeGreaterThan(5);
+    const short = all.filter(({ spoken }) =>
+      / falls? short by [^:;]*\. The need is .*, and there are /.test(spoken),
+    );
+    expect(short.length).toBeGreaterThan(5);
   });
 
   test('hears what a term of the trade is, once, right after it', () => {
@@ -220,7 +221,7 @@ describe('who drives and listens', () => {
       if (!isAsked || (level !== 'ok' && level !== 'care') || urgentOf(topic, findings)) return [];
       return [{ name, words: topic.outcomes[level].sentence.replace(/(?:, with care)?\.$/, '') }];
     });
-    expect(settled.length).toBeGreaterThan(25);
+    expect(settled.length).toBeGreaterThan(15);
     const late = settled.filter(
       ({ name, words }) => !filed.find((each) => each.name === name)?.spoken.startsWith(words),
     );
