@@ -133,7 +133,8 @@ describe('who drives and listens', () => {
   });
 
   test('hears of what is over what there is, and what may be', () => {
-    const alone = /^[^,;:]+ (?:is|are) over by [^,;:]+\.$/;
+    // Of an end that is open, of volts and of hours there is nothing to count out.
+    const alone = /^[^,;:]+ (?:is|are) over by (?!.*(?:or more|volts|hours|percent)\.)[^,;:]+\.$/;
     const bare = filed.filter(({ spoken }) => sentencesOf(spoken).some((said) => alone.test(said)));
     // Where both have been said before, they are not said again.
     const lost = bare.filter(({ spoken }) => (spoken.match(/\d[\d,.]*\d|\d/g) ?? []).length < 3);
@@ -151,7 +152,7 @@ describe('who drives and listens', () => {
     const explained = (english.terms ?? []).flatMap(({ says, heard }) =>
       filed.filter(({ spoken }) => spoken.includes(says)).map((each) => ({ ...each, says, heard })),
     );
-    expect(explained.length).toBeGreaterThan(100);
+    expect(explained.length).toBeGreaterThan(50);
     for (const { name, spoken, says, heard } of explained) {
       const [before = '', ...after] = spoken.split(says);
       expect(after, name).toHaveLength(1);
