@@ -157,6 +157,7 @@ const doubts = Object.values(topics).flatMap((topic) =>
   Object.entries(topic.findings).flatMap(([id, { first, askedBy = [] }]) =>
     first
       ? askedBy.flatMap((fact) => {
+          if (topic.facts[fact]?.kind === 'rows') return [];
           const facts: FactsGiven = { [fact]: 'unknown' };
           const each = leftOf(`${topic.id}: ${fact}`, topic, { facts, asOf: '2026-11-01' });
           const danger = each.answer.findings.find((found) => found.id === id);

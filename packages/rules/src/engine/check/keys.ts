@@ -91,7 +91,12 @@ const factOf: Readonly<Record<Fact['kind'], Look>> = {
     ...factWords,
     ...{ unit: leaf, counted: leaf, isRating: leaf, year: leaf, least: leaf, most: leaf, silent },
   }),
-  choice: entry<Extract<Fact, { kind: 'choice' }>>({ ...factWords, options: leaf, scale: leaf, silent }),
+  choice: entry<Extract<Fact, { kind: 'choice' }>>({
+    ...factWords,
+    options: leaf,
+    scale: leaf,
+    silent,
+  }),
   'yes-no': entry<Extract<Fact, { kind: 'yes-no' }>>({ ...factWords, silent }),
   rows: entry<Extract<Fact, { kind: 'rows' }>>({ ...factWords, columns: named(column), silent }),
 };

@@ -67,7 +67,7 @@ describe('what was asked is answered first', () => {
     const { forms } = formsOf(topic, { facts, asOf }, { asking: 'load' });
     expect(forms.spoken).toMatch(/^All boxes together weigh 45 pounds\. It just holds\./);
     expect(forms.ticket).toBe(
-      'Just holds\n45 lb, box.weight + box.lid + sum(boxes.weight)\nAll boxes together weigh 45 lb.',
+      'Just holds\n45 lb, box.weight + box.lid + sum(boxes.weight)\nAll boxes together weigh 45 lb. The shelf has 4 lb left of 49 lb.',
     );
     for (const form of [forms.post, forms.letter, forms.slip]) {
       expect(form).toContain('All boxes together weigh 45 lb.');

@@ -92,7 +92,7 @@ export function overSaid({ topic }: Matter, limits: readonly LimitAnswer[]): rea
   const areSeveral = (all: readonly (typeof first)[]): boolean =>
     all.length !== 1 || all.some(({ declared }) => declared.plural ?? false);
   const said = message('limits-over', {
-    short: rest.length > 0 ? text(first.declared.short) : ratedAt(first, first.declared),
+    short: named.length > 1 ? text(first.declared.short) : ratedAt(first, first.declared),
     several: first.declared.plural ?? false,
     exceeded: isExceeded(first),
     by: margin(-hi, -lo, unit),
@@ -131,6 +131,11 @@ export function limitSaid({ topic, answer }: Matter, id: string): readonly Sayab
   // A share left of a share is a figure that nobody makes anything of.
   if (unit === '%' || unit === '1') return [];
   const left = hi === 0 ? null : margin(lo, hi, unit);
+  if (declared.supply) {
+    const of = { used: sideOf(limit, limit.used), of: sideOf(limit, limit.limit) };
+    const said = message('limit-left', { short, several, left, of: of.of });
+    return [message('enough', { said, short, several, just: limit.state === 'care', ...of })];
+  }
   return [message('limit-left', { short, several, left, of: sideOf(limit, limit.limit) })];
 }
 

@@ -102,7 +102,8 @@ export function settled(matter: Matter, asking: string | undefined): readonly Pa
   // A verdict is left out where what to do has no room beside it.
   const verdict = all(verdictSaid(matter), (of) => {
     const said = isActed ? careSaid(matter, of, { count: isNext && !isAnswer ? 0 : acts }) : of;
-    return isAnswer ? must(said) : may(said, 0.01);
+    if (isAnswer) return must(said);
+    return level === 'stop' ? unlessSaid(may(said, 0.01)) : may(said, 0.01);
   });
   const isOwn = isAnsweredOwn(matter, asking);
   const asked = [

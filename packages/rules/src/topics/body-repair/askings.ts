@@ -24,7 +24,7 @@ export const askings = {
         says: 'Claim or pay: {claim.advice}. Another claim may cost the policy itself, so ask the agent in general first. The repair may come to {cost.range}, and a claim pays above {breakEven.range}.',
       },
       {
-        says: 'Claim or pay: {claim.advice}. The repair may come to {cost.range}, and a claim pays above {breakEven.range}.',
+        says: 'Claim or pay: {claim.advice}. The repair may come to {cost.range}, and a claim is worth it only above {breakEven.range}.',
       },
       {
         when: 'claim.surelyCheaper',
@@ -35,7 +35,7 @@ export const askings = {
         says: 'Claiming would cost you {claim.mayCost} more than paying yourself; a claim pays from a repair of {breakEven.range}.',
       },
       {
-        says: 'A claim pays from a repair of {breakEven.range} on, by what it adds to the premium: ask the agent, in general.',
+        says: 'A claim is worth it from {breakEven.range} on, by what it adds to the premium: ask the agent, in general.',
       },
       {
         says: 'Above a repair of {breakEven.range} claim, below it pay yourself; in between get a shop’s quote first.',

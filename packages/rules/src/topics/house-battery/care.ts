@@ -163,7 +163,8 @@ export const care = part({
         because: 'A frozen one that is charged may burst.',
         do: 'Do not charge it before it has thawed in a heated place and shows no crack or bulge.',
       },
-      otherwise: 'It is too warm for that, the battery is full enough, or it is not a lead battery.',
+      otherwise:
+        'It is too warm for that, the battery is full enough, or it is not a lead battery.',
       source: freezingTable,
     },
   },

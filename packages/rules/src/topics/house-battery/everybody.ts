@@ -165,6 +165,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
         '4/0': 'it is four-aught',
       },
     },
-    otherwise: 'If you cannot read the gauge, fuse it as the thinnest it may be, or have it measured in a shop.',
+    otherwise:
+      'If you cannot read the gauge, fuse it as the thinnest it may be, or have it measured in a shop.',
   },
 };

@@ -242,7 +242,7 @@ export const weight = part({
         wrong:
           'The new part takes {tongue.taken} off the ball: {share.after} of the trailer stay on it instead of {tongue.share}.',
         because: 'A trailer so light in front sways.',
-        do: 'Not at that place: ahead of the axles, or with load moved forward and the tongue weighed again.',
+        do: 'Not there: put it ahead of the axles, or move load forward. Then weigh the tongue: {tongue.lowEdge} of the trailer belongs on it.',
       },
       care: [
         {

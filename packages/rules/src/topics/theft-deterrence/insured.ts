@@ -122,14 +122,14 @@ export const insured = part({
         {
           when: 'loan.isOverValue',
           wrong:
-            'Stolen, {loan.overValue} would still be owed, even if the policy paid all that it is worth.',
+            'If it is stolen, {loan.overValue} would still be owed, even if the policy paid all that it is worth.',
           because: '{loan.owed} is owed on it, and it is worth {rig.value}.',
           do: 'Read on the declarations page what the policy pays for theft, and ask lender and insurer for a cover of that gap.',
         },
         {
           when: 'loan.owed > policy.pays',
           wrong:
-            'Stolen, {loan.gap} would still be owed: {loan.owed} is owed on it, and the policy would pay {policy.pays}.',
+            'If it is stolen, {loan.gap} would still be owed: {loan.owed} is owed on it, and the policy would pay {policy.pays}.',
           because: 'It would be gone and still to be paid off.',
           do: 'Ask lender and insurer for a cover of that gap; without theft in the policy, insure the trailer itself first.',
         },

@@ -35,7 +35,7 @@ export const askings: Readonly<Record<string, Asking>> = {
       },
       {
         when: 'tire.countsForLess',
-        says: 'The fullest tire carries {tire.load}, and it may carry {tire.capacity}: a passenger tire’s own figure, divided by {passenger.divisor} for such use.',
+        says: 'The fullest tire carries {tire.load}, and it may carry {tire.capacity}: a passenger tire’s own figure, divided by {passenger.divisor}.',
       },
       { says: 'The fullest tire carries {tire.load}, and it may carry {tire.capacity}.' },
       { says: 'One tire may carry {tire.capacity}.' },

@@ -132,6 +132,7 @@ export const towedCar = ruleSet({
     {
       says: 'Unlock the steering, let the parking brake off and keep the battery up; look again at every stop.',
       source: carsManual,
+      fits: ['finding.four-down', 'finding.dolly', 'finding.steering', 'towed.steeringFree'],
     },
     {
       says: 'The lowest-rated part counts: chassis, receiver, bar, base plate, dolly. Nothing fitted later raises a rating.',

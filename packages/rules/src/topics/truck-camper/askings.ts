@@ -47,7 +47,7 @@ export const askings = {
         says: 'In the bed lie {bed.load}, and with the people {payload.used} ride on the truck. The sheet allows more than this door label does with all seats taken: read both again.',
       },
       {
-        says: 'In the bed lie {bed.load}, and {cargoRating.counted} may. All in all {payload.used} ride on the truck.',
+        says: 'In the bed lie {bed.load}, and the sheet allows {cargoRating.counted} there, with room left for the people. With them {payload.used} ride on the truck.',
       },
       {
         says: 'Loaded, the camper weighs {camper.loaded}, and with people and things {payload.used} ride on the truck.',

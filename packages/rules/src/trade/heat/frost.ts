@@ -163,7 +163,8 @@ export const frost = part({
       care: {
         when: 'frost.isNear',
         wrong: 'So close to freezing, hose and valves outside may freeze.',
-        because: 'A forecast is good to a few degrees, and under a clear sky a hose gets colder than the air.',
+        because:
+          'A forecast is good to a few degrees, and under a clear sky a hose gets colder than the air.',
         do: 'Unhook and drain the hose for the night, and shut the dump valves.',
       },
       otherwise: 'It is not close to freezing, or what may freeze is told apart.',

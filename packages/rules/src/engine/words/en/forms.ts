@@ -94,6 +94,24 @@ export const forms = {
   ) =>
     `${capital(say(values.short))} may fall short by as much as ${say(values.by)}, or have up to ${say(values.left)} left.`,
 
+  /** Little left of what there is sounds as if it were nearly empty now. */
+  enough: (
+    values: {
+      readonly said: Sayable;
+      readonly short: Sayable;
+      readonly several: boolean;
+      readonly just: boolean;
+      readonly used: Quantity;
+      readonly of: Quantity;
+    },
+    say: Say,
+  ) => {
+    const { said, short, several, just, used, of } = values;
+    if (say.medium !== 'spoken') return say(said);
+    const is = several ? 'are' : 'is';
+    return `${capital(say(short))} ${is} ${just ? 'only just ' : ''}enough. The need is ${say(used)}, and there are ${say(of)}.`;
+  },
+
   /** A listener does not see the figures; a reader has them beside it. */
   'with-both': (
     values: {
@@ -106,10 +124,8 @@ export const forms = {
   ) => {
     const { said, supply, used, of } = values;
     if (say.medium !== 'spoken') return say(said);
-    const head = say(said).replace(/\.$/, '');
-    return supply
-      ? `${head}: the need is ${say(used)}, and there are ${say(of)}.`
-      : `${head}: ${say(used)}, and at most ${say(of)} will do.`;
+    if (supply) return `${say(said)} The need is ${say(used)}, and there are ${say(of)}.`;
+    return `${say(said).replace(/\.$/, '')}: ${say(used)}, and at most ${say(of)} will do.`;
   },
 
   /** Of which nothing is to be done; a listener forgets what is to be done over it. */
