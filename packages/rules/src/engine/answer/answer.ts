@@ -205,10 +205,12 @@ export function assemble(
 export const today = (): string => new Date().toISOString().slice(0, 10);
 
 export function reckoned(topic: Topic, asked: Asked, asOf: string): { run: Run; inputs: Inputs } {
+  // Looked through first: facts are read by what the rule set says of them.
+  const compiled = compiledOf(topic);
   const { inputs, problems } = readFacts(topic, asked.facts);
   if (problems.length > 0) throw new InputError(problems, sayGiven);
   const parameters = inBase(parametersOn(topic, asOf), asOf);
-  return { run: reckonRun(compiledOf(topic), inputs, parameters), inputs };
+  return { run: reckonRun(compiled, inputs, parameters), inputs };
 }
 
 /**
