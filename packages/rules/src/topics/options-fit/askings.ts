@@ -4,16 +4,15 @@ import type { Asking } from '../../engine/define/shapes';
 export const askings = {
   rig: {
     label: 'What does the build do behind the vehicle?',
-    yesOrNo: true,
     results: ['trailer.loaded', 'tongue.loaded', 'limit.trailer-weight', 'limit.payload'],
     impliedBy: ['vehicle.maxTrailerWeight', 'vehicle.placardPayload', 'vehicle.maxTongueCarried'],
     says: [
       {
         when: 'plan.isFifthWheel',
-        says: 'The build weighs {trailer.loaded} as it is loaded, with {tongue.loaded} on the pin.',
+        says: 'By a made-up sample list the build weighs {trailer.loaded} as it is loaded, with {tongue.loaded} on the pin.',
       },
       {
-        says: 'The build weighs {trailer.loaded} as it is loaded, with {tongue.loaded} on the tongue.',
+        says: 'By a made-up sample list the build weighs {trailer.loaded} as it is loaded, with {tongue.loaded} on the tongue.',
       },
     ],
   },

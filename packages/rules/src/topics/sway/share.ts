@@ -2,7 +2,11 @@ import { part } from '../../engine/define/topic';
 import { custom, tongueBand } from '../../trade/bibliography/common';
 import { tongueFindings } from '../../trade/rig/tongue-findings';
 
-const { 'tongue-share': share, 'tongue-negative': negative } = tongueFindings.findings;
+const {
+  'tongue-share': share,
+  'tongue-negative': negative,
+  'tail-unreckoned': tail,
+} = tongueFindings.findings;
 
 /**
  * The tongue’s share says more than all the rest: as weighed it wins; by moments it holds where it
@@ -37,6 +41,7 @@ export const tongueShare = part({
       otherwise: 'What rests on the ball was told.',
       source: tongueBand,
     },
+    'tail-unreckoned': tail,
     'tongue-unweighed': {
       label: 'Share, not weighed',
       askedBy: ['trailer.dryTongueWeight', 'trailer.measuredTongueWeight'],

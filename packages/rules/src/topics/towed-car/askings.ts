@@ -4,7 +4,6 @@ import type { Asking } from '../../engine/define/shapes';
 export const askings = {
   most: {
     label: 'How much may I tow behind the motorhome?',
-    yesOrNo: true,
     results: ['towed.most', 'limit.combined', 'limit.gross'],
     impliedBy: ['vehicle.gcwr', 'motorhome.weighed'],
     says: [

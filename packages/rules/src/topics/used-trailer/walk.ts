@@ -218,6 +218,7 @@ export const walk = part({
     },
     gas: {
       label: 'Gas',
+      first: true,
       askedBy: ['gas.tested'],
       stop: {
         when: "gas.isKnown && gas.tested == 'leaks' && mends.isKnown && gas.sellerMends == 'no'",
@@ -228,12 +229,13 @@ export const walk = part({
       unknown: {
         when: "gas.isKnown && gas.tested == 'leaks' && !mends.isKnown",
         wrong: 'The gas leaks, and who mends that is not known yet.',
-        do: 'Shut the cylinders; ask the seller to have it mended and tested first.',
+        because: 'One spark is enough.',
+        do: 'Shut the cylinders, and let nobody light or switch anything. Pay nothing before a licensed shop has written that it holds.',
       },
       care: {
         when: "gas.isKnown && gas.tested == 'leaks'",
         wrong: 'The gas leaks, and the seller has it mended.',
-        do: 'Pay once a licensed shop has written that it holds.',
+        do: 'Keep the cylinders shut until then, and pay once a licensed shop has written that it holds.',
       },
       open: { wrong: 'The gas may leak.', do: 'Shut the cylinders until it is tested.' },
       otherwise: 'No leak of gas was told.',
