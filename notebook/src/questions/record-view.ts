@@ -19,6 +19,7 @@ const stateWords: Readonly<Record<AgainState, string>> = {
   figure: 'another figure',
   verdict: 'another answer',
   expired: 'past its date',
+  'not-judged': 'not judged again',
 };
 
 const shownFirst = 100;

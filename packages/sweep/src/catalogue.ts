@@ -1,4 +1,10 @@
-import { type Fact, type FactsGiven, sayProblem } from '@tarebook/rules/engine';
+import {
+  type Fact,
+  type FactsGiven,
+  refuseUnless,
+  refuseUnlessParts,
+  sayProblem,
+} from '@tarebook/rules/engine';
 import { towFit } from '@tarebook/rules/tow-fit';
 import { isUnitless, readCell } from './cells';
 import { type Column, columnsOf, factOf, ofOtherSide, type Side } from './columns';
@@ -163,6 +169,13 @@ function loadsOf(file: string, text: string) {
   return { loads, refused: troubles };
 }
 
+const fileNames = ['vehicles.csv', 'trailers.csv', 'loads.csv', 'columns.csv'];
+/** Tables of the same folder that others read. */
+const besideThem = [
+  ...['accessories.csv', 'accessory-fits.csv', 'rates.csv', 'offers.csv', 'options.csv'],
+  'floor-plans.csv',
+];
+
 /** What a file's columns are called here, as somebody once said. */
 function ownColumns(file: string, text: string): Readonly<Record<string, string>> {
   return Object.fromEntries(
@@ -177,8 +190,16 @@ function ownColumns(file: string, text: string): Readonly<Record<string, string>
  * `vehicle.` or `trailer.`, or what people call them; values in the facts' own units, in the unit that
  * the head of the column names, or with a unit; an empty cell is not told.
  * A row that cannot be read is left out and told, and never half read.
+ *
+ * @throws InputError for what are no files by their names, or is no text
  */
 export function readCatalogue(files: CatalogueFiles): Catalogue {
+  const wanted = `the texts of the files by name: ${fileNames.join(', ')}`;
+  refuseUnlessParts('files', files, {}, wanted, [...fileNames, ...besideThem]);
+  for (const [name, text] of Object.entries(files)) {
+    const isTold = text === undefined || typeof text === 'string';
+    refuseUnless(isTold, `files.${name}`, text, 'the text of the file');
+  }
   const read = (file: 'vehicles.csv' | 'trailers.csv', side: Side) =>
     entriesOf(file, side, files[file] ?? '', ownColumns(file, files['columns.csv'] ?? ''));
   const [vehicles, trailers] = [read('vehicles.csv', 'vehicle'), read('trailers.csv', 'trailer')];

@@ -4,6 +4,7 @@ import type { Hit } from '../search';
 import { askings } from '../words/askings';
 import { elsewhere } from '../words/elsewhere';
 import { aboutOver } from './about';
+import { refuseNoMessage, refuseNoMessages, refuseNoReading } from './doors';
 import type { Evidence } from './evidence';
 import { factsIn } from './facts';
 import { firstReplies } from './first-reply';
@@ -52,11 +53,9 @@ function sound(
 }
 
 /** Reads messages one after the other; the same messages are always read the same. */
-export function reader({
-  topics,
-  search,
-  before = [],
-}: ReadOptions): (message: Message) => ReadMessage {
+export function reader(options: ReadOptions): (message: Message) => ReadMessage {
+  refuseNoReading(options);
+  const { topics, search, before = [] } = options;
   const about = aboutOver(topics, before);
   // How people ask tells how seldom a word is said, before anybody has asked.
   const known = [...before.map(({ text }) => text), ...Object.values(askings).flat(), ...elsewhere];
@@ -98,7 +97,9 @@ export function reader({
     };
   }
 
-  return ({ id, text: whole }) => {
+  return (message) => {
+    refuseNoMessage(message);
+    const { id, text: whole } = message;
     const text = whole.slice(0, mostCharacters).replaceAll('\0', ' ').trim();
     const urgent = urgentIn(text);
     const said = partsOf(text);
@@ -129,6 +130,7 @@ export function readMessages(
   messages: readonly Message[],
   options: ReadOptions,
 ): readonly ReadMessage[] {
+  refuseNoMessages(messages);
   const read = reader(options);
   const all = messages.map(read);
   return [...all.filter(({ urgent }) => urgent), ...all.filter(({ urgent }) => !urgent)];

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
+import { isVersion } from '../define/order';
 import { levels, type Topic } from '../define/shapes';
-import { isVersion } from './order';
 
 /**
  * The shape of a rule set as `publish` writes it, loosely: what is not named here stays as it is,
