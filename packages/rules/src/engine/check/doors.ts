@@ -1,5 +1,5 @@
 import { described, isPlain } from './given';
-import { sayProblem } from './messages';
+import { sayArgument, sayGiven } from './messages-given';
 import { nearest } from './near';
 import { InputError, type Problem } from './problem';
 
@@ -20,13 +20,17 @@ const wrong = (fact: string, given: unknown, wanted: string): Problem => ({
   wanted,
 });
 
+/** As messages.ts says it, of which a page that is called rightly then carries nothing. */
+const say = (problem: Problem): string =>
+  problem.code === 'wrong-argument' ? sayArgument(problem) : sayGiven(problem);
+
 /**
  * Looks at what an entry of a package is called with before anything reaches into it.
  *
  * @throws InputError where it is not what is wanted
  */
 export function refuseUnless(holds: boolean, place: string, given: unknown, wanted: string): void {
-  if (!holds) throw new InputError([wrong(place, given, wanted)], sayProblem);
+  if (!holds) throw new InputError([wrong(place, given, wanted)], say);
 }
 
 /**
@@ -44,7 +48,7 @@ export function refuseUnlessParts(
   others?: readonly string[],
 ): void {
   if (typeof given !== 'object' || given === null || Array.isArray(given)) {
-    throw new InputError([wrong(place, given, wanted)], sayProblem);
+    throw new InputError([wrong(place, given, wanted)], say);
   }
   const has = new Map<string, unknown>(Object.entries(given));
   const problems: Problem[] = Object.entries(parts).flatMap(([name, kind]) => {
@@ -60,5 +64,5 @@ export function refuseUnlessParts(
     const said = known.join(', ');
     problems.push({ code: 'no-such-option', fact: place, found: name, wanted: said, ...options });
   }
-  if (problems.length > 0) throw new InputError(problems, sayProblem);
+  if (problems.length > 0) throw new InputError(problems, say);
 }

@@ -1,4 +1,4 @@
-import { hint, placed, withoutGaps, wordedOfGiven } from './messages-given';
+import { hint, placed, sayArgument, withoutGaps, wordedOfGiven } from './messages-given';
 import type { Problem } from './problem';
 
 /** One sentence that names the place, what was found and what would be right. */
@@ -10,9 +10,9 @@ function worded(problem: Problem): string {
   const at = placed(problem);
   switch (code) {
     case 'wrong-argument':
-      return `${at} is ${found}; give ${wanted}.`;
+      return sayArgument(problem);
     case 'in-document':
-      return `${fact}: ${found}`;
+      return `${fact}: ${/[.?]$/.test(found) ? found : `${found}.`}`;
     case 'not-a-ledger':
       return `${fact}: this is no entry of a ledger; ${wanted}.${hint(near)}`;
     case 'no-such-parameter':
