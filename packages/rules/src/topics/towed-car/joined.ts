@@ -80,6 +80,7 @@ export const joined = part({
     },
     cables: {
       label: 'Safety cables',
+      first: true,
       askedBy: ['towed.cables'],
       stop: {
         when: "cables.areKnown && towed.cables == 'no'",
@@ -87,13 +88,19 @@ export const joined = part({
         because: 'If pin or bar lets go, they alone hold the car.',
         do: 'Hook cables rated for the car, crossed, before it moves.',
       },
-      open: { wrong: 'Safety cables may be missing.', do: 'Look.' },
+      if: {
+        when: '!cables.areKnown',
+        wrong: 'Whether the safety cables are on is not known yet.',
+        because: 'If pin or bar lets go, they alone hold the car.',
+        do: 'Look: crossed, hooked at both sides, and rated for the car.',
+        proviso: 'safety cables are on',
+      },
       otherwise: 'Safety cables are on.',
       source: barParts,
     },
     breakaway: {
       label: 'Breakaway switch',
-      askedBy: ['towed.breakaway'],
+      askedByKnown: ['towed.breakaway'],
       stop: {
         when: "breakaway.isKnown && towed.breakaway == 'no' && towed.all > carBrake.wantedAbove",
         wrong: 'No breakaway switch brakes the car if it comes loose.',
@@ -105,13 +112,16 @@ export const joined = part({
         wrong: 'No breakaway switch brakes the car if it comes loose.',
         do: 'Only the safety cables would hold it then: hook them crossed, and ask your state whether it wants a switch.',
       },
-      open: { wrong: 'A breakaway switch may be missing.', do: 'Pull its pin, standing still.' },
+      open: {
+        wrong: 'There is no breakaway switch.',
+        do: 'Have one fitted, and try it standing still.',
+      },
       otherwise: 'There is a breakaway switch, or it is not needed.',
       source: barParts,
     },
     lights: {
       label: 'Lights',
-      askedBy: ['towed.lights'],
+      askedByKnown: ['towed.lights'],
       stop: {
         when: "lights.areKnown && towed.lights == 'no'",
         wrong: 'The lights at the rear do not work from the motorhome.',
@@ -127,13 +137,20 @@ export const joined = part({
     },
     steering: {
       label: 'Steering of the car',
-      askedBy: ['towed.steeringFree'],
-      askedWhen: 'towed.isFourDown',
+      askedByKnown: ['towed.steeringFree'],
+      askedWhen: 'fourDown.mayBeMeant',
+      first: true,
       stop: {
-        when: "steering.isKnown && towed.steeringFree == 'no'",
+        when: "fourDown.isMeant && steering.isKnown && towed.steeringFree == 'no'",
         wrong: 'The car’s steering is locked.',
         because: 'Its front wheels slide around every bend, and bar and tires give way.',
         do: 'Unlock it as the car’s manual says, and turn the wheels a little by hand.',
+      },
+      unknown: {
+        when: "manner.isUntold && steering.isKnown && towed.steeringFree == 'no'",
+        wrong: 'The car’s steering is locked.',
+        because: 'On wheels that roll it slides around every bend, and bar and tires give way.',
+        do: 'Before it rolls on its front wheels, unlock it as the car’s manual says.',
       },
       open: { wrong: 'The car’s steering may be locked.', do: 'Turn its wheels by hand.' },
       otherwise: 'The car’s steering is unlocked.',
@@ -141,7 +158,7 @@ export const joined = part({
     },
     battery: {
       label: 'Battery of the car',
-      askedBy: ['towed.batteryKept'],
+      askedByKnown: ['towed.batteryKept'],
       care: {
         when: "battery.isKnown && towed.batteryKept == 'no'",
         wrong: 'Nothing keeps the car’s battery up on the road.',

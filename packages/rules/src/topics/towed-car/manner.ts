@@ -42,6 +42,12 @@ export const manner = part({
       is: "known(towed.manner) && towed.manner == 'four-down'",
       source: carsManual,
     },
+    'fourDown.mayBeMeant': {
+      label: 'All four wheels may be meant to roll',
+      unit: 'yes-no',
+      is: 'manner.isUntold || fourDown.isMeant',
+      source: carsManual,
+    },
     'dolly.isMeant': {
       label: 'A dolly is meant',
       unit: 'yes-no',
@@ -90,6 +96,30 @@ export const manner = part({
       is: '(fourDown.isMeant && carBrake.isUntold) || (carried.isMeant && carrierBrakes.areUntold)',
       source: carBrake,
     },
+    'car.isHeavy': {
+      label: 'The car is told heavier than from where most ask for a brake',
+      unit: 'yes-no',
+      is: 'given(towed.weight) && towed.weight > carBrake.wantedAbove',
+      source: carBrake,
+    },
+    'car.isHeavyUnbraked': {
+      label: 'A heavy car that was told to have no brake',
+      unit: 'yes-no',
+      is: "car.isHeavy && !carBrake.isUntold && towed.brake == 'no' && towed.weight > carBrake.stopAbove",
+      source: carBrake,
+    },
+    'carrier.isHeavyUnbraked': {
+      label: 'A heavy car on a dolly or trailer that was told to have no brakes',
+      unit: 'yes-no',
+      is: "car.isHeavy && !carrierBrakes.areUntold && carrier.brakes == 'no' && towed.weight > carBrake.stopAbove",
+      source: carBrake,
+    },
+    'car.isHeavyUnknown': {
+      label: 'A heavy car of which nobody told what brakes it',
+      unit: 'yes-no',
+      is: 'car.isHeavy && carBrake.isUntold && carrierBrakes.areUntold',
+      source: carBrake,
+    },
   },
   limits: {
     'unbraked-rating': {
@@ -135,7 +165,7 @@ export const manner = part({
         when: 'fourDown.isUnread',
         wrong: 'Whether the car’s manual allows all four wheels on the road is not known yet.',
         because: 'The kind of gearbox does not tell; the manual of that very car does.',
-        do: 'Read its chapter on towing behind a motorhome, with what it wants done before and on the way. Until then tow nothing.',
+        do: 'Read the manual’s chapter on towing behind a motorhome, with what it wants done before and on the way. Until then tow nothing.',
         proviso: 'the car’s own manual allows all four wheels on the road',
       },
       otherwise:
@@ -155,7 +185,7 @@ export const manner = part({
       if: {
         when: 'dolly.isUnread',
         wrong: 'Whether the car’s manual allows a dolly is not known yet.',
-        do: 'Read it, and which wheels must be up. Until then tow nothing.',
+        do: 'Read that manual, and which wheels must be up. Until then tow nothing.',
         proviso: 'the car’s own manual allows a dolly with those wheels up',
       },
       otherwise: 'The car’s manual allows a dolly.',
@@ -163,13 +193,35 @@ export const manner = part({
     },
     brake: {
       label: 'Brake in what is towed',
-      askedBy: ['towed.manner'],
+      first: true,
+      askedBy: ['towed.manner', 'towed.brake', 'carrier.brakes'],
       stop: {
         when: 'towed.isUnbraked && towed.all > carBrake.stopAbove',
         wrong: '{towed.all} is towed without any brake of its own.',
         because: 'The motorhome’s brakes were not made to stop both, and it comes from behind.',
         do: 'Fit an auxiliary brake with a breakaway switch, or a dolly or trailer that brakes.',
       },
+      unknown: [
+        {
+          when: 'manner.isUntold && car.isHeavyUnbraked',
+          wrong: 'The car weighs {towed.weight}, and nothing brakes it.',
+          because: 'On its own wheels, or on a dolly without brakes, it pushes in every stop.',
+          do: 'Fit an auxiliary brake with a breakaway switch, or carry it on a dolly or trailer that brakes.',
+        },
+        {
+          when: 'manner.isUntold && carrier.isHeavyUnbraked',
+          wrong: 'The car weighs {towed.weight}, and the dolly or trailer has no brakes.',
+          because: 'It pushes in every stop.',
+          do: 'Take a dolly or trailer that brakes.',
+        },
+        {
+          when: 'manner.isUntold && car.isHeavyUnknown',
+          wrong: 'Whether what is towed is braked is not known yet.',
+          because:
+            'Most states and makers ask for a brake from {carBrake.wantedAbove} to {carBrake.stopAbove}.',
+          do: 'Look, and try it from the driver’s seat.',
+        },
+      ],
       if: [
         {
           when: 'towed.brakeUntold && towed.all > carBrake.wantedAbove',

@@ -1,7 +1,12 @@
 import { part } from '../../engine/define/topic';
 import { custom, grossRatings, statics, weights } from '../../trade/bibliography/common';
 import { combinedRating } from '../../trade/bibliography/rig';
-import { chassisRating } from '../../trade/bibliography/towed-car';
+import {
+  barLevel,
+  barParts,
+  carrierHouse,
+  chassisRating,
+} from '../../trade/bibliography/towed-car';
 
 const rated = {
   margin: 'margin.other',
@@ -19,6 +24,15 @@ const rated = {
  * Behind a long overhang a pound on the ball puts more than a pound on the rear axle.
  */
 export const towedWeights = part({
+  parameters: {
+    'carrier.leastWeight': {
+      label: 'Least that any dolly or trailer weighs',
+      noun: 'the least that a dolly or trailer weighs',
+      unit: 'lb',
+      values: [{ from: '2020-01-01', value: 100 }],
+      source: carrierHouse,
+    },
+  },
   formulas: {
     'towed.isFourDown': {
       label: 'It rolls on all four wheels',
@@ -64,6 +78,48 @@ export const towedWeights = part({
       is: 'gross.isCompared && motorhome.gross > vehicle.gvwr',
       source: grossRatings,
     },
+    'gross.isOverAlone': {
+      label: 'The motorhome by itself is over its own gross rating',
+      unit: 'yes-no',
+      is: 'gross.isCompared && motorhome.weighed > vehicle.gvwr',
+      source: grossRatings,
+    },
+    'combined.isOverAlone': {
+      label: 'The motorhome by itself is over the combined rating',
+      unit: 'yes-no',
+      is: 'given(motorhome.weighed) && given(vehicle.gcwr) && motorhome.weighed > vehicle.gcwr',
+      source: combinedRating,
+    },
+    'tongue.isOverAsTold': {
+      label: 'The tongue as told is over the receiver’s tongue rating',
+      unit: 'yes-no',
+      is: 'given(towed.tongue) && given(hitch.receiverTongueRating) && towed.tongue > hitch.receiverTongueRating',
+      source: chassisRating,
+    },
+    'carrier.isOverAsTold': {
+      label: 'The car as told is more than the dolly or trailer may carry',
+      unit: 'yes-no',
+      is: 'given(towed.weight) && given(carrier.rating) && towed.weight > carrier.rating',
+      source: chassisRating,
+    },
+    'bar.isOverAsTold': {
+      label: 'The car as told is more than the tow bar is rated for',
+      unit: 'yes-no',
+      is: 'given(towed.weight) && given(towBar.rating) && towed.weight > towBar.rating',
+      source: barParts,
+    },
+    'bar.risesAsTold': {
+      label: 'The tow bar was told to rise',
+      unit: 'yes-no',
+      is: 'given(towBar.rise) && towBar.rise > towBar.level',
+      source: barLevel,
+    },
+    'bar.fallsAsTold': {
+      label: 'The tow bar was told to fall too far',
+      unit: 'yes-no',
+      is: 'given(towBar.rise) && towBar.fall > towBar.mostDrop',
+      source: barLevel,
+    },
     'towed.most': {
       label: 'What may be towed, by the combined rating',
       noun: 'what may be towed',
@@ -74,7 +130,7 @@ export const towedWeights = part({
     'towed.all': {
       label: 'All that is towed',
       unit: 'lb',
-      is: 'towed.weight + choose(towed.isFourDown, 0, carrier.weight)',
+      is: 'towed.weight + choose(towed.isFourDown, 0, max(carrier.leastWeight, carrier.weight))',
       source: weights,
     },
     'towed.isOverIfFull': {
@@ -109,7 +165,8 @@ export const towedWeights = part({
       label: 'Motorhome’s rear axle with what rests on the ball',
       noun: 'the rear axle',
       unit: 'lb',
-      is: 'motorhome.rearWeighed + choose(towed.isFourDown, 0, towed.onBall * (1 + hitch.lever))',
+      // What rests on the ball only adds to it: as weighed is the least, whatever the lever.
+      is: 'max(motorhome.rearWeighed, motorhome.rearWeighed + choose(towed.isFourDown, 0, towed.onBall * (1 + hitch.lever)))',
       source: statics,
     },
   },
@@ -205,6 +262,71 @@ export const towedWeights = part({
       limit: 'carrier.rating',
       askedBy: ['carrier.rating'],
       askedWhen: 'towed.isCarried',
+    },
+  },
+  findings: {
+    'motorhome-over': {
+      label: 'Motorhome against the combined rating',
+      first: true,
+      askedByKnown: ['motorhome.weighed', 'vehicle.gcwr'],
+      stop: {
+        when: 'combined.isOverAlone',
+        wrong:
+          'The motorhome alone weighs {motorhome.weighed}; the combined rating is {vehicle.gcwr}.',
+        because: 'That rating holds motorhome and car together, and nothing is left for a car.',
+        do: 'Tow nothing. Read the rating again, unload the motorhome and weigh it again.',
+      },
+      otherwise: 'The motorhome by itself is within the combined rating.',
+      source: combinedRating,
+    },
+    'carried-over': {
+      label: 'On a dolly or trailer, as told so far',
+      first: true,
+      askedWhen: 'manner.isUntold',
+      unknown: [
+        {
+          when: 'tongue.isOverAsTold',
+          wrong:
+            'The tongue puts {towed.tongue} on the ball, and the receiver may carry {hitch.receiverTongueRating}.',
+          because: 'That holds for a dolly and for a trailer.',
+          do: 'Do not tow it so: take a dolly or trailer that is lighter on the ball.',
+        },
+        {
+          when: 'carrier.isOverAsTold',
+          wrong:
+            'The car weighs {towed.weight}, and the dolly or trailer may carry {carrier.rating}.',
+          do: 'Do not load it so: take one that is rated for the car.',
+        },
+      ],
+      otherwise: 'Nothing told of dolly or trailer is over its rating.',
+      source: chassisRating,
+    },
+    'bar-over': {
+      label: 'With the tow bar, as told so far',
+      first: true,
+      askedWhen: 'manner.isUntold',
+      unknown: [
+        {
+          when: 'bar.isOverAsTold',
+          wrong: 'The car weighs {towed.weight}, and the tow bar is rated for {towBar.rating}.',
+          do: 'Do not tow it with this bar: fit bar and base plate that are rated for the car.',
+        },
+        {
+          when: 'bar.risesAsTold',
+          wrong: 'The tow bar rises toward the motorhome, by {towBar.rise}.',
+          because: 'In a hard stop the car climbs under it and lifts the rear axle.',
+          do: 'Do not tow with it so: fit a drop receiver of the bar’s maker.',
+        },
+        {
+          when: 'bar.fallsAsTold',
+          wrong:
+            'The tow bar falls toward the motorhome by {towBar.fall}, and {towBar.mostDrop} is the most.',
+          because: 'In a hard stop the car is pushed upward at its front.',
+          do: 'Do not tow with it so: fit a receiver of the bar’s maker that stands higher.',
+        },
+      ],
+      otherwise: 'Nothing told of the tow bar speaks against it.',
+      source: barParts,
     },
   },
 });
