@@ -87,6 +87,11 @@ const isSettled = (state: State): boolean => state !== 'unknown' && state !== 'n
  * nothing, nor does a finding that is in order because what it asks about is not there.
  */
 function decides(topic: Topic, answer: Answer, level: Level, asOf: string): boolean {
+  // What was told is a danger, whatever else the topic would have to know.
+  const isDanger = answer.findings.some(
+    ({ id, level: at, code }) => topic.findings[id]?.first && code.startsWith(`${at}.`),
+  );
+  if (isDanger) return true;
   const untold = statesOf(answerTraced(topic, { facts: {}, asOf }));
   return [...statesOf(answer)].some(
     ([of, state]) =>

@@ -99,7 +99,7 @@ export const manner = part({
     'car.isHeavy': {
       label: 'The car is told heavier than from where most ask for a brake',
       unit: 'yes-no',
-      is: 'given(towed.weight) && towed.weight > carBrake.wantedAbove',
+      is: 'known(towed.weight) && towed.weight > carBrake.wantedAbove',
       source: carBrake,
     },
     'car.isHeavyUnbraked': {

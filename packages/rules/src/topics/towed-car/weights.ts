@@ -87,37 +87,37 @@ export const towedWeights = part({
     'combined.isOverAlone': {
       label: 'The motorhome by itself is over the combined rating',
       unit: 'yes-no',
-      is: 'given(motorhome.weighed) && given(vehicle.gcwr) && motorhome.weighed > vehicle.gcwr',
+      is: 'known(motorhome.weighed, vehicle.gcwr) && motorhome.weighed > vehicle.gcwr',
       source: combinedRating,
     },
     'tongue.isOverAsTold': {
       label: 'The tongue as told is over the receiver’s tongue rating',
       unit: 'yes-no',
-      is: 'given(towed.tongue) && given(hitch.receiverTongueRating) && towed.tongue > hitch.receiverTongueRating',
+      is: 'known(towed.tongue, hitch.receiverTongueRating) && towed.tongue > hitch.receiverTongueRating',
       source: chassisRating,
     },
     'carrier.isOverAsTold': {
       label: 'The car as told is more than the dolly or trailer may carry',
       unit: 'yes-no',
-      is: 'given(towed.weight) && given(carrier.rating) && towed.weight > carrier.rating',
+      is: 'known(towed.weight, carrier.rating) && towed.weight > carrier.rating',
       source: chassisRating,
     },
     'bar.isOverAsTold': {
       label: 'The car as told is more than the tow bar is rated for',
       unit: 'yes-no',
-      is: 'given(towed.weight) && given(towBar.rating) && towed.weight > towBar.rating',
+      is: 'known(towed.weight, towBar.rating) && towed.weight > towBar.rating',
       source: barParts,
     },
     'bar.risesAsTold': {
       label: 'The tow bar was told to rise',
       unit: 'yes-no',
-      is: 'given(towBar.rise) && towBar.rise > towBar.level',
+      is: 'known(towBar.rise) && towBar.rise > towBar.level',
       source: barLevel,
     },
     'bar.fallsAsTold': {
       label: 'The tow bar was told to fall too far',
       unit: 'yes-no',
-      is: 'given(towBar.rise) && towBar.fall > towBar.mostDrop',
+      is: 'known(towBar.rise) && towBar.fall > towBar.mostDrop',
       source: barLevel,
     },
     'towed.most': {
