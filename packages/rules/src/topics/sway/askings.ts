@@ -12,7 +12,7 @@ export const askings = {
   will: {
     label: 'Will this rig sway?',
     yesOrNo: true,
-    results: ['tongue.share', 'finding.tongue-share', 'finding.far-ends'],
+    results: ['share.told', 'finding.tongue-share', 'finding.far-ends'],
     impliedBy: [
       'trailer.measuredTongueWeight',
       'trailer.dryTongueWeight',
@@ -20,6 +20,10 @@ export const askings = {
       'trailer.freshWater',
     ],
     says: [
+      {
+        when: 'tail.isOpen',
+        says: `{tail.load} behind the axles lighten the ball: weigh the loaded tongue before you tow. ${steps}`,
+      },
       {
         when: 'tongue.isLifting',
         says: `The tongue lifts, and nothing rests on the ball. ${steps}`,

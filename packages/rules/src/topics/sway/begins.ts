@@ -16,6 +16,12 @@ export const begins = part({
       is: '!known(sway.felt)',
       source: whenItBegins,
     },
+    'sway.isPast': {
+      label: 'It does not sway at this moment',
+      unit: 'yes-no',
+      is: "sway.isUntold || sway.felt != 'now'",
+      source: whenItBegins,
+    },
   },
   selections: {
     steps: {
@@ -77,6 +83,7 @@ export const begins = part({
     },
     'sway-felt': {
       label: 'It has swayed',
+      askedWhen: 'sway.isPast',
       stop: {
         when: "!sway.isUntold && sway.felt == 'by-itself'",
         wrong: 'The trailer has swayed by itself.',

@@ -39,6 +39,7 @@ export const road = part({
   findings: {
     speed: {
       label: 'Speed',
+      first: true,
       askedBy: ['trip.speed'],
       care: [
         {
@@ -64,6 +65,7 @@ export const road = part({
     },
     gusts: {
       label: 'Wind',
+      first: true,
       askedBy: ['trip.gusts'],
       stop: {
         when: 'trip.gusts >= gusts.stopFrom',
