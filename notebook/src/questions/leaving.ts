@@ -21,6 +21,13 @@ export const givenFrom = ({ asked, question, form, text, answered }: Left, now: 
     now.getTime(),
   );
 
+/** What a question waits for once it was asked back or handed on. */
+export function waitsFor({ form, answered }: Left, day: string): string {
+  if (form === 'slip') return `whoever it was handed to on ${day}`;
+  const [ask] = answered?.asks ?? [];
+  return `${ask ?? 'an answer'} (asked back on ${day})`;
+}
+
 /** What a round said, one record a question. */
 export const givenIn = ({ items }: Round, now: Date): readonly Given[] =>
   items.map(({ channel, asks, answer, saved }) =>

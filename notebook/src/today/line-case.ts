@@ -19,7 +19,7 @@ export function shown(value: string, system: UnitSystem): string {
 }
 
 /** Of a text as somebody typed it, nothing is taken for Markdown. */
-const plainly = (text: string): string =>
+export const plainly = (text: string): string =>
   text
     .replace(/\s+/g, ' ')
     .trim()

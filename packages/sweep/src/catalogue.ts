@@ -1,7 +1,7 @@
 import { type Fact, type FactsGiven, sayProblem } from '@tarebook/rules/engine';
 import { towFit } from '@tarebook/rules/tow-fit';
 import { isUnitless, readCell } from './cells';
-import { type Column, columnsOf, factOf, type Side } from './columns';
+import { type Column, columnsOf, factOf, ofOtherSide, type Side } from './columns';
 import { factReader } from './kernel/inputs';
 import { namesSeen } from './names-seen';
 import type { RefusedRow, SheetRow } from './sheet';
@@ -100,19 +100,21 @@ export function entryReader(
   };
 }
 
-/** Why no row of a table can be taken, where none of its columns is the name. */
-export function withoutNames(
+/** Why no row of a table can be taken: none of its columns is the name, or they are of the other side. */
+export function notTaken(
+  side: Side,
   heads: readonly string[],
   columns: readonly Column[],
 ): string | undefined {
-  if (heads.length === 0 || columns.some(({ ours }) => ours === 'name')) return undefined;
+  if (heads.length === 0) return undefined;
+  if (columns.some(({ ours }) => ours === 'name')) return ofOtherSide(side, heads, columns);
   return `no column names what stands in a row; its columns are ${heads.slice(0, 8).join(', ')}. Call one of them “name”, or say in columns.csv what each is called here.`;
 }
 
 function entriesOf(file: string, side: Side, text: string, own: Readonly<Record<string, string>>) {
   const { heads, rows, refused, semicolons } = readSheet(file, text);
   const columns = columnsOf(side, heads, own);
-  const says = withoutNames(heads, columns);
+  const says = notTaken(side, heads, columns);
   if (says !== undefined) {
     return { entries: [], refused: [...refused, { file, line: 1, says }], columns };
   }

@@ -8,6 +8,7 @@ import type { Evidence } from './evidence';
 import { factsIn } from './facts';
 import { firstReplies } from './first-reply';
 import type { AskedBefore } from './likeness';
+import { loadsOf } from './loads';
 import { ridersIn } from './people';
 import { personalIn } from './personal';
 import { repeatsOver } from './repeats';
@@ -80,6 +81,7 @@ export function reader({
     const topic = found && topics[found.topic];
     const { facts, words } = topic ? sound(topic, factsIn(topic, text)) : { facts: {}, words: {} };
     const riding = topic?.facts[people]?.kind === 'rows' ? ridersIn(text) : [];
+    const loads = topic ? loadsOf(topic, text) : [];
     const near = search?.(text).find((hit) =>
       topic ? hit.topic === topic.id : !Object.hasOwn(topics, hit.topic),
     );
@@ -90,6 +92,7 @@ export function reader({
       facts,
       words,
       ...(riding.length > 0 && { people: riding.map(({ who, count }) => ({ who, count })) }),
+      ...(loads.length > 0 && { loads }),
       ask: topic ? asksOf(topic, facts, riding.length > 0) : [],
       answeredBy: near?.path ?? null,
     };

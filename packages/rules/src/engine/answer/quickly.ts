@@ -152,7 +152,7 @@ export function quickly<const T extends Topic>(
 ): (facts: AskedOf<T>['facts']) => Verdict<OutcomeOf<T>>;
 export function quickly(topic: Topic, options: QuickOptions = {}): (facts: FactsGiven) => Verdict {
   refuseTopic(topic);
-  refuseOptions(options);
+  refuseOptions(options, ['asOf']);
   const asOf = options.asOf ?? today();
   const parameters = inBase(parametersOn(topic, asOf), asOf);
   const ready: Ready = {

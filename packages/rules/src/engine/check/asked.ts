@@ -49,6 +49,16 @@ const oneOf = (place: string, given: unknown, options: readonly string[]): reado
   return [{ code: 'no-such-option', fact: place, found, wanted, options, ...(near && { near }) }];
 };
 
+/** A key that nothing reads was meant to be one that is read: `asof` would leave the day out. */
+const strangeIn = (
+  place: string,
+  given: Readonly<Record<string, unknown>>,
+  options: readonly string[],
+): readonly Problem[] =>
+  Object.keys(given).flatMap((key) => (options.includes(key) ? [] : oneOf(place, key, options)));
+
+const askedKeys = ['facts', 'asOf', 'readFrom', 'units', 'medium', 'language'];
+
 /** What is wrong with the frame of what is asked; its facts are read by facts.ts. */
 function askedProblems(asked: unknown): readonly Problem[] {
   if (!isPlain(asked)) {
@@ -76,6 +86,7 @@ function askedProblems(asked: unknown): readonly Problem[] {
   }
   return [
     ...problems,
+    ...strangeIn('asked', asked, askedKeys),
     ...oneOf('units', asked.units, ['us', 'metric']),
     ...oneOf('medium', asked.medium, ['written', 'spoken', 'print']),
   ];
@@ -110,9 +121,13 @@ export function refuseAloud({ medium, language }: Voice): void {
   );
 }
 
-/** @throws InputError for options that are no object with names */
-export function refuseOptions(options: unknown): void {
-  if (isPlain(options)) return;
+/** @throws InputError for options that are no object with names, or have others than `known` */
+export function refuseOptions(options: unknown, known?: readonly string[]): void {
+  if (isPlain(options)) {
+    const strange = known ? strangeIn('options', options, known) : [];
+    if (strange.length > 0) throw new InputError(strange, sayGiven);
+    return;
+  }
   const found = quoted(options);
   const wanted = 'an object with the options by name, or leave it out';
   throw new InputError([{ code: 'not-options', fact: 'options', found, wanted }], sayGiven);

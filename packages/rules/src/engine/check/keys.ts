@@ -140,6 +140,7 @@ const formula = entry<Formula>({
   year: leaf,
   is: leaf,
   within: leaf,
+  assumes: leaf,
   source,
 });
 const value = entry<ParameterValue>({ from: leaf, until: leaf, value: leaf, house: leaf });

@@ -38,7 +38,7 @@ export const claimTable: Decision = {
       level: 'care',
       says: 'As far as money goes, claim: the repair may come to {cost.range}, over the break-even of {breakEven.range}.',
       because: 'Even at the least it costs more than deductible and dearer premiums together.',
-      do: 'Let a shop look first, tell the insurer at once, and keep every part that comes off.',
+      do: 'Let a shop look, tell the insurer at once, and keep every part that comes off.',
     },
     pay: {
       label: 'pay for it yourself',

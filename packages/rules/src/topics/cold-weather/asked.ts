@@ -27,7 +27,6 @@ export const askings: Readonly<Record<string, Asking>> = {
   },
   gas: {
     label: 'How long does the gas last in the cold?',
-    yesOrNo: true,
     results: ['gas.days', 'furnace.gasNight', 'limit.gas', 'finding.vaporization'],
     impliedBy: ['trip.nights', 'cylinder.fill', 'cylinder.scaleWeight', 'cylinder.spare'],
     says: [

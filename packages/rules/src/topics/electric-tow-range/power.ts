@@ -115,6 +115,7 @@ export const power = part({
   findings: {
     'brake-heat': {
       label: 'Heat on the way down',
+      first: true,
       askedBy: ['route.legs', 'trip.steepestGrade'],
       care: [
         {

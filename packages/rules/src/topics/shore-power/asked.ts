@@ -52,7 +52,6 @@ export const askings: Readonly<Record<string, Asking>> = {
   },
   together: {
     label: 'What may run at the same time?',
-    yesOrNo: true,
     results: ['leg.left', 'leg.fuller', 'limit.leg', 'limit.lasting-load'],
     impliedBy: ['shore.appliances', 'airConditioner.current'],
     says: [

@@ -165,6 +165,10 @@ export const signs = part({
           'Lights that brighten as others dim tell it, and there may be twice the voltage on half of the trailer.',
         do: 'An electrician must look, at the site first.',
       },
+      open: {
+        wrong: 'The neutral may be open.',
+        do: 'If lights brighten as others dim, shut off the breaker at the site and unplug.',
+      },
       otherwise: 'No lights brighten as others dim.',
       source: neutralSigns,
     },
@@ -177,6 +181,10 @@ export const signs = part({
         wrong: 'Shut off the breaker, then unplug what is hot.',
         because: 'A browned or melted plug has poor contact and burns next time.',
         do: 'Plug, adapter and outlet are replaced, not cleaned.',
+      },
+      open: {
+        wrong: 'A plug may be hot or melted.',
+        do: 'Shut off the breaker, then look at both ends of the cord and at each adapter.',
       },
       otherwise: 'No plug is browned or hot.',
       source: custom,

@@ -1,7 +1,7 @@
 import type { Asking } from '../../engine/define/shapes';
 
 const steps =
-  'Should it sway: off the pedal; trailer brakes by the controller’s lever, if any; wheel straight; no vehicle brakes, no speeding up.';
+  'Should it sway: off the pedal, trailer brakes by their lever, if any; wheel straight, no vehicle brakes.';
 
 /** What people ask about sway; what to do when it begins is said after the answer, whatever was asked. */
 export const askings = {
@@ -21,12 +21,12 @@ export const askings = {
     ],
     says: [
       {
-        when: 'tail.isOpen',
-        says: `{tail.load} behind the axles lighten the ball: weigh the loaded tongue before you tow. ${steps}`,
-      },
-      {
         when: 'tongue.isLifting',
         says: `The tongue lifts, and nothing rests on the ball. ${steps}`,
+      },
+      {
+        when: 'tail.isUnreckoned',
+        says: `What rests on the ball, loaded, decides: weigh it. ${steps}`,
       },
       {
         when: 'ball.isPlainlyLight',
@@ -34,7 +34,7 @@ export const askings = {
       },
       {
         when: 'ball.isLight',
-        says: `Only {tongue.share} rests on the ball. ${steps}`,
+        says: `Only {tongue.share} of the trailer rests on the ball; {tongue.leastShare} to {tongue.mostShare} is usual. ${steps}`,
       },
       {
         when: 'gross.isAllTold',

@@ -16,8 +16,8 @@ export const begins = part({
       is: '!known(sway.felt)',
       source: whenItBegins,
     },
-    'sway.isPast': {
-      label: 'It does not sway at this moment',
+    'sway.isOver': {
+      label: 'It does not sway at this moment, as far as anybody told',
       unit: 'yes-no',
       is: "sway.isUntold || sway.felt != 'now'",
       source: whenItBegins,
@@ -83,7 +83,7 @@ export const begins = part({
     },
     'sway-felt': {
       label: 'It has swayed',
-      askedWhen: 'sway.isPast',
+      askedWhen: 'sway.isOver',
       stop: {
         when: "!sway.isUntold && sway.felt == 'by-itself'",
         wrong: 'The trailer has swayed by itself.',

@@ -59,6 +59,7 @@ const rig = standingOn(
   'tongue.lowEdge',
   'tongue.highEdge',
   'tongue.stopEdge',
+  'tail.isUnreckoned',
   'trailer.loaded',
   'trailer.waterWeight',
   'vehicle.curb',

@@ -65,7 +65,7 @@ export const shape = part({
         wrong:
           'The trailer is longer than its vehicle’s wheelbase carries by the rule of thumb: {trailer.length} behind {vehicle.wheelbase}, where {length.carried} is usual.',
         because: 'A long side catches the wind, and a short vehicle is turned by it.',
-        do: 'Go slower, share and pressures right first; next time a longer vehicle or a shorter trailer.',
+        do: 'Go slower; next time a longer vehicle or a shorter trailer.',
       },
       open: {
         wrong: 'The trailer may be longer than the wheelbase carries.',

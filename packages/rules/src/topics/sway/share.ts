@@ -1,8 +1,12 @@
 import { part } from '../../engine/define/topic';
-import { custom, statics, tongueBand } from '../../trade/bibliography/common';
+import { custom, tongueBand } from '../../trade/bibliography/common';
 import { tongueFindings } from '../../trade/rig/tongue-findings';
 
-const { 'tongue-share': share, 'tongue-negative': negative } = tongueFindings.findings;
+const {
+  'tongue-share': share,
+  'tongue-negative': negative,
+  'tail-unreckoned': tail,
+} = tongueFindings.findings;
 
 /**
  * The tongue’s share says more than all the rest: as weighed it wins; by moments it holds where it
@@ -22,62 +26,22 @@ export const tongueShare = part({
       is: '!given(trailer.cargo) && !given(trailer.options)',
       source: custom,
     },
-    'tail.load': {
-      label: 'What rides behind the axles',
-      noun: 'what rides behind the axles',
-      unit: 'lb',
-      is: 'sum(choose(known(trailer.cargo.ahead), choose(trailer.cargo.ahead < tail.axles, trailer.cargo.weight, 0), 0)) + sum(choose(known(trailer.options.ahead), choose(trailer.options.ahead < tail.axles, trailer.options.weight, 0), 0))',
-      source: statics,
-    },
-    'tail.isOpen': {
-      label: 'Load rides behind the axles, and the estimate of the tongue knows nothing of it',
-      unit: 'yes-no',
-      is: 'tongue.isEstimate && tail.load > tail.none',
-      source: statics,
-    },
     'share.isAsked': {
       label: 'The tongue is known, with what rides behind the axles',
       unit: 'yes-no',
-      is: 'tongue.isKnown && !tail.isOpen',
+      is: 'tongue.isKnown && !tail.isUnreckoned',
       source: tongueBand,
     },
     'share.told': {
       label: 'Tongue share of the loaded trailer; behind the axles load may take all of it',
       noun: 'the tongue’s share of the trailer',
       unit: '1',
-      is: 'choose(tail.isOpen, between(0, tongue.share), tongue.share)',
+      is: 'choose(tail.isUnreckoned, between(0, tongue.share), tongue.share)',
       within: ['-unlimited', 'unlimited'],
       source: tongueBand,
     },
   },
-  parameters: {
-    'tail.axles': {
-      label: 'Place of the axles, from which places are counted',
-      unit: 'ft',
-      values: [{ from: '2020-01-01', value: 0 }],
-      source: statics,
-    },
-    'tail.none': {
-      label: 'No load',
-      unit: 'lb',
-      values: [{ from: '2020-01-01', value: 0 }],
-      source: statics,
-    },
-  },
   findings: {
-    'tail-load': {
-      label: 'Load behind the axles',
-      first: true,
-      askedBy: ['trailer.cargo', 'trailer.options'],
-      unknown: {
-        when: 'tail.isOpen',
-        wrong: '{tail.load} behind the axles lighten the ball, and nobody told by how much.',
-        because: 'The dry tongue knows nothing of what rides at the tail.',
-        do: 'Weigh the loaded tongue before you tow, or measure from the coupler to the axles.',
-      },
-      otherwise: 'What rides behind the axles is counted, or the tongue was weighed.',
-      source: statics,
-    },
     'tongue-share': { ...share, settles: true, first: true, askedWhen: 'share.isAsked' },
     'tongue-negative': negative,
     'tongue-untold': {
@@ -91,6 +55,7 @@ export const tongueShare = part({
       otherwise: 'What rests on the ball was told.',
       source: tongueBand,
     },
+    'tail-unreckoned': tail,
     'tongue-unweighed': {
       label: 'Share, not weighed',
       askedBy: ['trailer.dryTongueWeight', 'trailer.measuredTongueWeight'],

@@ -4,14 +4,9 @@ import type { Asking } from '../../engine/define/shapes';
 export const askings = {
   most: {
     label: 'How much may I tow behind the motorhome?',
-    yesOrNo: true,
     results: ['towed.most', 'limit.combined', 'limit.gross'],
     impliedBy: ['vehicle.gcwr', 'motorhome.weighed'],
     says: [
-      {
-        when: 'combined.isOverAlone',
-        says: 'Nothing may be towed: the motorhome alone weighs {motorhome.weighed}, and the combined rating is {vehicle.gcwr}.',
-      },
       {
         when: 'gross.isOverAlone',
         says: 'Nothing may be towed so: the motorhome weighs {motorhome.weighed}, and its own gross rating is {vehicle.gvwr}.',
@@ -44,12 +39,6 @@ export const askings = {
     label: 'Is the tow bar right?',
     results: ['finding.bar-level', 'limit.tow-bar'],
     impliedBy: ['towBar.rise', 'towBar.rating'],
-    says: [
-      {
-        when: 'bar.isOverAsTold',
-        says: 'The car weighs {towed.weight}, and the tow bar is rated for {towBar.rating}.',
-      },
-    ],
   },
   before: {
     label: 'What do I look at before it moves?',

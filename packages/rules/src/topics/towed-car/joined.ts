@@ -37,7 +37,6 @@ export const joined = part({
     'breakaway.isKnown': known('It is known whether there is a breakaway', 'towed.breakaway'),
     'lights.areKnown': known('It is known whether the lights work', 'towed.lights'),
     'steering.isKnown': known('It is known whether the steering is unlocked', 'towed.steeringFree'),
-    'battery.isKnown': known('It is known whether the battery is kept', 'towed.batteryKept'),
     'joined.isUntold': {
       label: 'Of cables, breakaway or lights nobody told',
       unit: 'yes-no',
@@ -55,7 +54,7 @@ export const joined = part({
     'bar-level': {
       label: 'Level of the tow bar',
       askedBy: ['towBar.rise'],
-      askedWhen: 'towed.isFourDown',
+      askedWhen: 'bar.isMeant',
       stop: [
         {
           when: 'towBar.rise > towBar.level',
@@ -80,27 +79,22 @@ export const joined = part({
     },
     cables: {
       label: 'Safety cables',
-      first: true,
       askedBy: ['towed.cables'],
+      askedWhen: 'cables.areKnown',
       stop: {
         when: "cables.areKnown && towed.cables == 'no'",
         wrong: 'There are no safety cables on.',
         because: 'If pin or bar lets go, they alone hold the car.',
         do: 'Hook cables rated for the car, crossed, before it moves.',
       },
-      if: {
-        when: '!cables.areKnown',
-        wrong: 'Whether the safety cables are on is not known yet.',
-        because: 'If pin or bar lets go, they alone hold the car.',
-        do: 'Look: crossed, hooked at both sides, and rated for the car.',
-        proviso: 'safety cables are on',
-      },
+      open: { wrong: 'Safety cables may be missing.', do: 'Look.' },
       otherwise: 'Safety cables are on.',
       source: barParts,
     },
     breakaway: {
       label: 'Breakaway switch',
-      askedByKnown: ['towed.breakaway'],
+      askedBy: ['towed.breakaway'],
+      askedWhen: 'breakaway.isKnown',
       stop: {
         when: "breakaway.isKnown && towed.breakaway == 'no' && towed.all > carBrake.wantedAbove",
         wrong: 'No breakaway switch brakes the car if it comes loose.',
@@ -114,6 +108,7 @@ export const joined = part({
       },
       open: {
         wrong: 'There is no breakaway switch.',
+        because: 'A car that comes loose rolls on by itself.',
         do: 'Have one fitted, and try it standing still.',
       },
       otherwise: 'There is a breakaway switch, or it is not needed.',
@@ -121,7 +116,8 @@ export const joined = part({
     },
     lights: {
       label: 'Lights',
-      askedByKnown: ['towed.lights'],
+      askedBy: ['towed.lights'],
+      askedWhen: 'lights.areKnown',
       stop: {
         when: "lights.areKnown && towed.lights == 'no'",
         wrong: 'The lights at the rear do not work from the motorhome.',
@@ -137,9 +133,9 @@ export const joined = part({
     },
     steering: {
       label: 'Steering of the car',
-      askedByKnown: ['towed.steeringFree'],
-      askedWhen: 'fourDown.mayBeMeant',
       first: true,
+      askedBy: ['towed.steeringFree'],
+      askedWhen: 'bar.isMeant',
       stop: {
         when: "fourDown.isMeant && steering.isKnown && towed.steeringFree == 'no'",
         wrong: 'The car’s steering is locked.',
@@ -149,8 +145,8 @@ export const joined = part({
       unknown: {
         when: "manner.isUntold && steering.isKnown && towed.steeringFree == 'no'",
         wrong: 'The car’s steering is locked.',
-        because: 'On wheels that roll it slides around every bend, and bar and tires give way.',
-        do: 'Before it rolls on its front wheels, unlock it as the car’s manual says.',
+        because: 'On the road its front wheels would slide around every bend.',
+        do: 'Unlock it as the car’s manual says before the car’s wheels roll.',
       },
       open: { wrong: 'The car’s steering may be locked.', do: 'Turn its wheels by hand.' },
       otherwise: 'The car’s steering is unlocked.',
@@ -158,9 +154,9 @@ export const joined = part({
     },
     battery: {
       label: 'Battery of the car',
-      askedByKnown: ['towed.batteryKept'],
+      askedBy: ['towed.batteryKept'],
       care: {
-        when: "battery.isKnown && towed.batteryKept == 'no'",
+        when: "towed.batteryKept == 'no'",
         wrong: 'Nothing keeps the car’s battery up on the road.',
         because:
           'The unlocked key, the brake and the lights drain it; an electric brake and the steering lock may need it.',

@@ -42,16 +42,28 @@ export const manner = part({
       is: "known(towed.manner) && towed.manner == 'four-down'",
       source: carsManual,
     },
-    'fourDown.mayBeMeant': {
-      label: 'All four wheels may be meant to roll',
-      unit: 'yes-no',
-      is: 'manner.isUntold || fourDown.isMeant',
-      source: carsManual,
-    },
     'dolly.isMeant': {
       label: 'A dolly is meant',
       unit: 'yes-no',
       is: "known(towed.manner) && towed.manner == 'dolly'",
+      source: carsManual,
+    },
+    'bar.isMeant': {
+      label: 'It rolls on its own wheels behind a bar, or nobody told otherwise',
+      unit: 'yes-no',
+      is: '!carried.isMeant',
+      source: carsManual,
+    },
+    'assumed.bar': {
+      label: 'A tow bar was told of, and not how the car is towed',
+      unit: 'yes-no',
+      is: 'manner.isUntold && (given(towBar.rating) || given(towBar.rise))',
+      source: carsManual,
+    },
+    'assumed.carried': {
+      label: 'A tongue weight was told of, and not how the car is towed',
+      unit: 'yes-no',
+      is: 'manner.isUntold && given(towed.tongue)',
       source: carsManual,
     },
     'carried.isMeant': {
@@ -90,34 +102,16 @@ export const manner = part({
       is: "(fourDown.isMeant && !carBrake.isUntold && towed.brake == 'no') || (carried.isMeant && !carrierBrakes.areUntold && carrier.brakes == 'no')",
       source: carBrake,
     },
+    'car.isUnbraked': {
+      label: 'The car has no brake, and nobody told how it is towed',
+      unit: 'yes-no',
+      is: "manner.isUntold && !carBrake.isUntold && towed.brake == 'no'",
+      source: carBrake,
+    },
     'towed.brakeUntold': {
       label: 'Nobody told whether what is towed is braked',
       unit: 'yes-no',
       is: '(fourDown.isMeant && carBrake.isUntold) || (carried.isMeant && carrierBrakes.areUntold)',
-      source: carBrake,
-    },
-    'car.isHeavy': {
-      label: 'The car is told heavier than from where most ask for a brake',
-      unit: 'yes-no',
-      is: 'known(towed.weight) && towed.weight > carBrake.wantedAbove',
-      source: carBrake,
-    },
-    'car.isHeavyUnbraked': {
-      label: 'A heavy car that was told to have no brake',
-      unit: 'yes-no',
-      is: "car.isHeavy && !carBrake.isUntold && towed.brake == 'no' && towed.weight > carBrake.stopAbove",
-      source: carBrake,
-    },
-    'carrier.isHeavyUnbraked': {
-      label: 'A heavy car on a dolly or trailer that was told to have no brakes',
-      unit: 'yes-no',
-      is: "car.isHeavy && !carrierBrakes.areUntold && carrier.brakes == 'no' && towed.weight > carBrake.stopAbove",
-      source: carBrake,
-    },
-    'car.isHeavyUnknown': {
-      label: 'A heavy car of which nobody told what brakes it',
-      unit: 'yes-no',
-      is: 'car.isHeavy && carBrake.isUntold && carrierBrakes.areUntold',
       source: carBrake,
     },
   },
@@ -185,7 +179,7 @@ export const manner = part({
       if: {
         when: 'dolly.isUnread',
         wrong: 'Whether the car’s manual allows a dolly is not known yet.',
-        do: 'Read that manual, and which wheels must be up. Until then tow nothing.',
+        do: 'Read it, and which wheels must be up. Until then tow nothing.',
         proviso: 'the car’s own manual allows a dolly with those wheels up',
       },
       otherwise: 'The car’s manual allows a dolly.',
@@ -194,35 +188,28 @@ export const manner = part({
     brake: {
       label: 'Brake in what is towed',
       first: true,
-      askedBy: ['towed.manner', 'towed.brake', 'carrier.brakes'],
+      askedBy: ['towed.manner', 'towed.brake'],
       stop: {
         when: 'towed.isUnbraked && towed.all > carBrake.stopAbove',
         wrong: '{towed.all} is towed without any brake of its own.',
         because: 'The motorhome’s brakes were not made to stop both, and it comes from behind.',
         do: 'Fit an auxiliary brake with a breakaway switch, or a dolly or trailer that brakes.',
       },
-      unknown: [
-        {
-          when: 'manner.isUntold && car.isHeavyUnbraked',
-          wrong: 'The car weighs {towed.weight}, and nothing brakes it.',
-          because: 'On its own wheels, or on a dolly without brakes, it pushes in every stop.',
-          do: 'Fit an auxiliary brake with a breakaway switch, or carry it on a dolly or trailer that brakes.',
-        },
-        {
-          when: 'manner.isUntold && carrier.isHeavyUnbraked',
-          wrong: 'The car weighs {towed.weight}, and the dolly or trailer has no brakes.',
-          because: 'It pushes in every stop.',
-          do: 'Take a dolly or trailer that brakes.',
-        },
-        {
-          when: 'manner.isUntold && car.isHeavyUnknown',
-          wrong: 'Whether what is towed is braked is not known yet.',
-          because:
-            'Most states and makers ask for a brake from {carBrake.wantedAbove} to {carBrake.stopAbove}.',
-          do: 'Look, and try it from the driver’s seat.',
-        },
-      ],
+      unknown: {
+        when: 'car.isUnbraked && towed.weight > carBrake.stopAbove',
+        wrong: 'The car weighs {towed.weight} and has no brake of its own.',
+        because: 'On its own wheels above {carBrake.stopAbove} it is not towed so.',
+        do: 'Have an auxiliary brake with a breakaway switch fitted, or take a dolly or trailer that brakes.',
+      },
       if: [
+        {
+          when: 'car.isUnbraked && towed.weight > carBrake.wantedAbove',
+          wrong: 'The car weighs {towed.weight} and has no brake of its own.',
+          because:
+            'Most states and makers ask for one from {carBrake.wantedAbove} to {carBrake.stopAbove}.',
+          do: 'Check your state and both manuals; a brake is the better answer.',
+          proviso: 'your state and both manuals allow {towed.weight} without a brake',
+        },
         {
           when: 'towed.brakeUntold && towed.all > carBrake.wantedAbove',
           wrong: 'Whether what is towed has a brake is not known yet.',

@@ -1,12 +1,7 @@
 import { part } from '../../engine/define/topic';
 import { custom, grossRatings, statics, weights } from '../../trade/bibliography/common';
 import { combinedRating } from '../../trade/bibliography/rig';
-import {
-  barLevel,
-  barParts,
-  carrierHouse,
-  chassisRating,
-} from '../../trade/bibliography/towed-car';
+import { carrierHouse, chassisRating } from '../../trade/bibliography/towed-car';
 
 const rated = {
   margin: 'margin.other',
@@ -44,6 +39,12 @@ export const towedWeights = part({
       label: 'It rides on a dolly or trailer',
       unit: 'yes-no',
       is: "towed.manner != 'four-down'",
+      source: custom,
+    },
+    'ball.isMeant': {
+      label: 'Something rests on the ball: a dolly or trailer is meant, or a tongue was told of',
+      unit: 'yes-no',
+      is: 'carried.isMeant || (manner.isUntold && (given(towed.tongue) || towed.isCarried))',
       source: custom,
     },
     'motorhome.isUnweighed': {
@@ -84,41 +85,17 @@ export const towedWeights = part({
       is: 'gross.isCompared && motorhome.weighed > vehicle.gvwr',
       source: grossRatings,
     },
-    'combined.isOverAlone': {
+    'motorhome.fillsCombined': {
       label: 'The motorhome by itself is over the combined rating',
       unit: 'yes-no',
       is: 'known(motorhome.weighed, vehicle.gcwr) && motorhome.weighed > vehicle.gcwr',
       source: combinedRating,
     },
-    'tongue.isOverAsTold': {
-      label: 'The tongue as told is over the receiver’s tongue rating',
+    'motorhome.rearIsOver': {
+      label: 'The motorhome’s rear axle is over its rating with nothing on the hitch',
       unit: 'yes-no',
-      is: 'known(towed.tongue, hitch.receiverTongueRating) && towed.tongue > hitch.receiverTongueRating',
-      source: chassisRating,
-    },
-    'carrier.isOverAsTold': {
-      label: 'The car as told is more than the dolly or trailer may carry',
-      unit: 'yes-no',
-      is: 'known(towed.weight, carrier.rating) && towed.weight > carrier.rating',
-      source: chassisRating,
-    },
-    'bar.isOverAsTold': {
-      label: 'The car as told is more than the tow bar is rated for',
-      unit: 'yes-no',
-      is: 'known(towed.weight, towBar.rating) && towed.weight > towBar.rating',
-      source: barParts,
-    },
-    'bar.risesAsTold': {
-      label: 'The tow bar was told to rise',
-      unit: 'yes-no',
-      is: 'known(towBar.rise) && towBar.rise > towBar.level',
-      source: barLevel,
-    },
-    'bar.fallsAsTold': {
-      label: 'The tow bar was told to fall too far',
-      unit: 'yes-no',
-      is: 'known(towBar.rise) && towBar.fall > towBar.mostDrop',
-      source: barLevel,
+      is: 'known(motorhome.rearWeighed, vehicle.gawrRear) && motorhome.rearWeighed > vehicle.gawrRear',
+      source: grossRatings,
     },
     'towed.most': {
       label: 'What may be towed, by the combined rating',
@@ -158,16 +135,43 @@ export const towedWeights = part({
       label: 'What rests on the ball; untold, up to a heavy share',
       noun: 'what rests on the ball',
       unit: 'lb',
-      is: 'choose(towed.isFourDown, 0, choose(given(towed.tongue), towed.tongue, between(0, towed.all * tongue.mostShare)))',
+      is: 'choose(ball.isMeant, choose(given(towed.tongue), towed.tongue, between(0, towed.all * tongue.mostShare)), 0)',
       source: custom,
     },
     'motorhome.rear': {
       label: 'Motorhome’s rear axle with what rests on the ball',
       noun: 'the rear axle',
       unit: 'lb',
-      // What rests on the ball only adds to it: as weighed is the least, whatever the lever.
-      is: 'max(motorhome.rearWeighed, motorhome.rearWeighed + choose(towed.isFourDown, 0, towed.onBall * (1 + hitch.lever)))',
+      is: 'motorhome.rearWeighed + choose(ball.isMeant, towed.onBall * (1 + hitch.lever), 0)',
       source: statics,
+    },
+  },
+  findings: {
+    'motorhome-over': {
+      label: 'Motorhome by itself',
+      first: true,
+      askedBy: ['motorhome.weighed', 'motorhome.rearWeighed'],
+      stop: [
+        {
+          when: 'motorhome.fillsCombined',
+          wrong:
+            'The motorhome by itself was weighed at {motorhome.weighed}, over the combined rating of {vehicle.gcwr}.',
+          because: 'Whatever hangs on it comes on top.',
+          do: 'Tow nothing, and unload the motorhome.',
+        },
+        {
+          when: 'motorhome.rearIsOver',
+          wrong:
+            'The motorhome’s rear axle was weighed at {motorhome.rearWeighed}, over its rating of {vehicle.gawrRear}, before anything hangs on it.',
+          do: 'Take load out from behind that axle and weigh it again; do not drive it so.',
+        },
+      ],
+      open: {
+        wrong: 'The motorhome by itself may be over a rating.',
+        do: 'Weigh it again, loaded as for the road.',
+      },
+      otherwise: 'By what was told, the motorhome by itself is within these ratings.',
+      source: grossRatings,
     },
   },
   limits: {
@@ -228,7 +232,7 @@ export const towedWeights = part({
       used: 'towed.onBall',
       limit: 'hitch.receiverTongueRating',
       askedBy: ['hitch.receiverTongueRating'],
-      askedWhen: 'towed.isCarried',
+      askedWhen: 'ball.isMeant',
     },
     'rear-axle': {
       ...rated,
@@ -250,7 +254,7 @@ export const towedWeights = part({
       used: 'towed.weight',
       limit: 'towBar.rating',
       askedBy: ['towBar.rating'],
-      askedWhen: 'towed.isFourDown',
+      askedWhen: 'bar.isMeant',
     },
     carrier: {
       ...rated,
@@ -262,71 +266,6 @@ export const towedWeights = part({
       limit: 'carrier.rating',
       askedBy: ['carrier.rating'],
       askedWhen: 'towed.isCarried',
-    },
-  },
-  findings: {
-    'motorhome-over': {
-      label: 'Motorhome against the combined rating',
-      first: true,
-      askedByKnown: ['motorhome.weighed', 'vehicle.gcwr'],
-      stop: {
-        when: 'combined.isOverAlone',
-        wrong:
-          'The motorhome alone weighs {motorhome.weighed}; the combined rating is {vehicle.gcwr}.',
-        because: 'That rating holds motorhome and car together, and nothing is left for a car.',
-        do: 'Tow nothing. Read the rating again, unload the motorhome and weigh it again.',
-      },
-      otherwise: 'The motorhome by itself is within the combined rating.',
-      source: combinedRating,
-    },
-    'carried-over': {
-      label: 'On a dolly or trailer, as told so far',
-      first: true,
-      askedWhen: 'manner.isUntold',
-      unknown: [
-        {
-          when: 'tongue.isOverAsTold',
-          wrong:
-            'The tongue puts {towed.tongue} on the ball, and the receiver may carry {hitch.receiverTongueRating}.',
-          because: 'That holds for a dolly and for a trailer.',
-          do: 'Do not tow it so: take a dolly or trailer that is lighter on the ball.',
-        },
-        {
-          when: 'carrier.isOverAsTold',
-          wrong:
-            'The car weighs {towed.weight}, and the dolly or trailer may carry {carrier.rating}.',
-          do: 'Do not load it so: take one that is rated for the car.',
-        },
-      ],
-      otherwise: 'Nothing told of dolly or trailer is over its rating.',
-      source: chassisRating,
-    },
-    'bar-over': {
-      label: 'With the tow bar, as told so far',
-      first: true,
-      askedWhen: 'manner.isUntold',
-      unknown: [
-        {
-          when: 'bar.isOverAsTold',
-          wrong: 'The car weighs {towed.weight}, and the tow bar is rated for {towBar.rating}.',
-          do: 'Do not tow it with this bar: fit bar and base plate that are rated for the car.',
-        },
-        {
-          when: 'bar.risesAsTold',
-          wrong: 'The tow bar rises toward the motorhome, by {towBar.rise}.',
-          because: 'In a hard stop the car climbs under it and lifts the rear axle.',
-          do: 'Do not tow with it so: fit a drop receiver of the bar’s maker.',
-        },
-        {
-          when: 'bar.fallsAsTold',
-          wrong:
-            'The tow bar falls toward the motorhome by {towBar.fall}, and {towBar.mostDrop} is the most.',
-          because: 'In a hard stop the car is pushed upward at its front.',
-          do: 'Do not tow with it so: fit a receiver of the bar’s maker that stands higher.',
-        },
-      ],
-      otherwise: 'Nothing told of the tow bar speaks against it.',
-      source: barParts,
     },
   },
 });

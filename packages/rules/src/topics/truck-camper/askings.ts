@@ -4,7 +4,6 @@ import type { Asking } from '../../engine/define/shapes';
 export const askings = {
   balance: {
     label: 'Where must its weight sit?',
-    yesOrNo: true,
     results: [
       'camper.centerLoaded',
       'camper.behindAxle',
@@ -59,7 +58,15 @@ export const askings = {
     label: 'How heavy may a camper for this truck be?',
     results: ['camper.heaviest'],
     impliedBy: ['vehicle.placardPayload', 'vehicle.cargoRating', 'vehicle.gvwr'],
-    says: 'Look for a camper of {camper.heaviest} at the most, loaded. Each passenger and bag comes off that.',
+    says: [
+      {
+        when: 'rating.isSheetAlone',
+        says: 'Look for a camper of {camper.heaviest} at the most, loaded. The rating on the truck’s camper sheet already leaves the weight of one occupant for each seat. Bags come off it, and what people weigh above that.',
+      },
+      {
+        says: 'Look for a camper of {camper.heaviest} at the most, loaded. Each passenger and bag comes off that.',
+      },
+    ],
   },
   people: {
     label: 'How much do the people count?',

@@ -235,13 +235,13 @@ export const walk = part({
       unknown: {
         when: "gas.isKnown && gas.tested == 'leaks' && !mends.isKnown",
         wrong: 'The gas leaks, and who mends that is not known yet.',
-        because: 'A spark is enough.',
-        do: 'Shut the cylinders; nobody lights or switches anything. Pay nothing before a licensed shop has written that it holds.',
+        because: 'One spark is enough.',
+        do: 'Shut the cylinders, and let nobody light or switch anything. Pay nothing before a licensed shop has written that it holds.',
       },
       care: {
         when: "gas.isKnown && gas.tested == 'leaks'",
         wrong: 'The gas leaks, and the seller has it mended.',
-        do: 'Shut the cylinders until then, and pay once a licensed shop has written that it holds.',
+        do: 'Keep the cylinders shut until then, and pay once a licensed shop has written that it holds.',
       },
       open: { wrong: 'The gas may leak.', do: 'Shut the cylinders until it is tested.' },
       otherwise: 'No leak of gas was told.',

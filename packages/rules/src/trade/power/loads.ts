@@ -160,7 +160,7 @@ export const loads = part({
     },
     'lasting-load': {
       label: 'The fuller leg, lasting loads at 125 %',
-      short: 'what is drawn for hours at 125 %',
+      short: 'what is drawn for hours plus a quarter',
       do: 'For hours run less: the water heater on gas, or one large thing at a time.',
       near: 'Switch nothing more on while that runs.',
       used: 'leg.counted',

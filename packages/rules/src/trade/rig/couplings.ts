@@ -40,7 +40,7 @@ export const receiver = part({
       source: makersRating,
     },
     'receiver.mayBeMore': {
-      label: 'Weight distribution would count with a receiver rating of its own',
+      label: 'Bars would count with a rating of their own',
       unit: 'yes-no',
       is: 'distribution.mayBe && known(hitch.receiverRating)',
       source: makersRating,
@@ -67,7 +67,7 @@ export const receiver = part({
       source: makersRating,
     },
     'receiverTongue.mayBeMore': {
-      label: 'Weight distribution would count with a receiver tongue rating of its own',
+      label: 'Bars would count with a rating of their own',
       unit: 'yes-no',
       is: 'distribution.mayBe && known(hitch.receiverTongueRating)',
       source: makersRating,

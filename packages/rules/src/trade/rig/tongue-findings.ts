@@ -81,6 +81,18 @@ export const tongueFindings = part({
       otherwise: 'The tongue carries {tongue.share} of the trailer, which is usual.',
       source: tongueBand,
     },
+    'tail-unreckoned': {
+      label: 'Load behind the axles',
+      first: true,
+      askedWhen: 'tail.isUnreckoned',
+      unknown: {
+        when: 'tail.isUnreckoned',
+        wrong: 'Load behind the axles lightens the ball; by how much is not known yet.',
+        do: 'Weigh the tongue, loaded as for the road, before you count on it.',
+      },
+      otherwise: 'None is left out.',
+      source: statics,
+    },
     'tongue-estimate': {
       ...asked,
       label: 'Tongue, weighed or not',

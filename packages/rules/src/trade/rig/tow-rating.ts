@@ -57,7 +57,7 @@ export const towRating = part({
       source: makersRating,
     },
     'trailerWeight.mayBeMore': {
-      label: 'Weight distribution would count with the whole tow rating',
+      label: 'Bars would count with a rating of their own',
       unit: 'yes-no',
       is: 'distribution.mayBe && known(vehicle.maxTrailerWeight)',
       source: makersRating,
@@ -113,7 +113,7 @@ export const towRating = part({
     'trailer-weight': {
       label: 'Trailer weight',
       short: 'the tow rating',
-      do: 'Take load out, water first if the site has some, or tow a lighter trailer.',
+      do: 'Tow a lighter trailer, or take out what is loaded where that is enough.',
       exceeded: true,
       used: 'trailer.loaded',
       limit: 'trailerWeight.limit',

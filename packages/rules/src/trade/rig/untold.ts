@@ -36,7 +36,8 @@ export const untold = part({
       label: 'Trailer weight left, by the tow rating, its own and the combined one',
       noun: 'the trailer weight left',
       unit: 'lb',
-      is: `max(0, min(trailerWeight.limit - trailer.loaded, trailer.gvwr - trailer.loaded, ${ofCombined}))`,
+      // Without brakes no more than what may be pulled so, or what nobody has to look up.
+      is: `max(0, min(trailerWeight.limit - trailer.loaded, trailer.gvwr - trailer.loaded, choose(brakes.areNone, choose(unbraked.isRated, min(vehicle.maxUnbraked, unbraked.stopAbove), unbraked.askAbove) - trailer.loaded, unlimited), ${ofCombined}))`,
       source: custom,
     },
     // What may still rest on ball or pin: its own rating runs out before the payload as often as not.
@@ -44,7 +45,7 @@ export const untold = part({
       label: 'Tongue weight left, by its rating and the payload',
       noun: 'the tongue weight left',
       unit: 'lb',
-      is: 'max(0, min(payload.left, choose(coupling.isPin, choose(given(vehicle.maxPin) || given(hitch.pinRating), pin.limit - tongue.loaded, unlimited), tongue.limit - tongue.loaded)))',
+      is: 'max(0, min(payload.left, tongue.highEdge * (trailer.loaded + trailerWeight.left) - tongue.loaded, choose(coupling.isPin, choose(given(vehicle.maxPin) || given(hitch.pinRating), pin.limit - tongue.loaded, unlimited), tongue.limit - tongue.loaded)))',
       source: custom,
     },
     'combined.left': {
