@@ -12,7 +12,7 @@ export const askings = {
   will: {
     label: 'Will this rig sway?',
     yesOrNo: true,
-    results: ['tongue.share', 'finding.tongue-share', 'finding.far-ends'],
+    results: ['share.told', 'finding.tongue-share', 'finding.far-ends'],
     impliedBy: [
       'trailer.measuredTongueWeight',
       'trailer.dryTongueWeight',

@@ -39,6 +39,7 @@ export const road = part({
   findings: {
     speed: {
       label: 'Speed',
+      first: true,
       askedBy: ['trip.speed'],
       care: [
         {

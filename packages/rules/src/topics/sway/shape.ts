@@ -57,6 +57,7 @@ export const shape = part({
   findings: {
     length: {
       label: 'Trailer length against the wheelbase',
+      first: true,
       askedByKnown: ['trailer.length', 'vehicle.wheelbase'],
       askedWhen: 'coupling.isBall',
       care: {
@@ -75,6 +76,7 @@ export const shape = part({
     },
     overhang: {
       label: 'Overhang against the wheelbase',
+      first: true,
       askedByKnown: ['vehicle.overhang', 'vehicle.wheelbase'],
       askedWhen: 'coupling.isBall',
       care: {
@@ -90,6 +92,7 @@ export const shape = part({
     },
     'lighter-vehicle': {
       label: 'Vehicle lighter than the trailer',
+      first: true,
       askedBy: ['vehicle.curbWeight', 'vehicle.curbFront', 'vehicle.placardPayload'],
       askedWhen: 'coupling.isBall',
       care: {

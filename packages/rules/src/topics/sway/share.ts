@@ -26,9 +26,23 @@ export const tongueShare = part({
       is: '!given(trailer.cargo) && !given(trailer.options)',
       source: custom,
     },
+    'share.isAsked': {
+      label: 'The tongue is known, with what rides behind the axles',
+      unit: 'yes-no',
+      is: 'tongue.isKnown && !tail.isUnreckoned',
+      source: tongueBand,
+    },
+    'share.told': {
+      label: 'Tongue share of the loaded trailer; behind the axles load may take all of it',
+      noun: 'the tongue’s share of the trailer',
+      unit: '1',
+      is: 'choose(tail.isUnreckoned, between(0, tongue.share), tongue.share)',
+      within: ['-unlimited', 'unlimited'],
+      source: tongueBand,
+    },
   },
   findings: {
-    'tongue-share': { ...share, settles: true },
+    'tongue-share': { ...share, settles: true, first: true, askedWhen: 'share.isAsked' },
     'tongue-negative': negative,
     'tongue-untold': {
       label: 'Tongue weight, not told',

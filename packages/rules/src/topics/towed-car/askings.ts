@@ -8,6 +8,10 @@ export const askings = {
     impliedBy: ['vehicle.gcwr', 'motorhome.weighed'],
     says: [
       {
+        when: 'gross.isOverAlone',
+        says: 'Nothing may be towed so: the motorhome weighs {motorhome.weighed}, and its own gross rating is {vehicle.gvwr}.',
+      },
+      {
         when: 'gross.isOver',
         says: 'Nothing may be towed so: the motorhome comes to {motorhome.gross}, and its own gross rating is {vehicle.gvwr}.',
       },

@@ -159,7 +159,7 @@ export const manner = part({
         when: 'fourDown.isUnread',
         wrong: 'Whether the car’s manual allows all four wheels on the road is not known yet.',
         because: 'The kind of gearbox does not tell; the manual of that very car does.',
-        do: 'Read its chapter on towing behind a motorhome, with what it wants done before and on the way. Until then tow nothing.',
+        do: 'Read the manual’s chapter on towing behind a motorhome, with what it wants done before and on the way. Until then tow nothing.',
         proviso: 'the car’s own manual allows all four wheels on the road',
       },
       otherwise:

@@ -1,7 +1,7 @@
 import { part } from '../../engine/define/topic';
 import { custom, grossRatings, statics, weights } from '../../trade/bibliography/common';
 import { combinedRating } from '../../trade/bibliography/rig';
-import { chassisRating } from '../../trade/bibliography/towed-car';
+import { carrierHouse, chassisRating } from '../../trade/bibliography/towed-car';
 
 const rated = {
   margin: 'margin.other',
@@ -19,6 +19,15 @@ const rated = {
  * Behind a long overhang a pound on the ball puts more than a pound on the rear axle.
  */
 export const towedWeights = part({
+  parameters: {
+    'carrier.leastWeight': {
+      label: 'Least that any dolly or trailer weighs',
+      noun: 'the least that a dolly or trailer weighs',
+      unit: 'lb',
+      values: [{ from: '2020-01-01', value: 100 }],
+      source: carrierHouse,
+    },
+  },
   formulas: {
     'towed.isFourDown': {
       label: 'It rolls on all four wheels',
@@ -70,6 +79,12 @@ export const towedWeights = part({
       is: 'gross.isCompared && motorhome.gross > vehicle.gvwr',
       source: grossRatings,
     },
+    'gross.isOverAlone': {
+      label: 'The motorhome by itself is over its own gross rating',
+      unit: 'yes-no',
+      is: 'gross.isCompared && motorhome.weighed > vehicle.gvwr',
+      source: grossRatings,
+    },
     'motorhome.fillsCombined': {
       label: 'The motorhome by itself is over the combined rating',
       unit: 'yes-no',
@@ -92,7 +107,7 @@ export const towedWeights = part({
     'towed.all': {
       label: 'All that is towed',
       unit: 'lb',
-      is: 'towed.weight + choose(towed.isFourDown, 0, carrier.weight)',
+      is: 'towed.weight + choose(towed.isFourDown, 0, max(carrier.leastWeight, carrier.weight))',
       source: weights,
     },
     'towed.isOverIfFull': {

@@ -118,7 +118,7 @@ export const walk = part({
         wrong: 'Floor or walls may be soft in more than one zone.',
         do: 'Press every corner.',
       },
-      otherwise: 'Floor and walls are firm.',
+      otherwise: 'Nothing soft was found in floor and walls.',
       source: walkRule,
     },
     'structure-moves': {
@@ -130,19 +130,25 @@ export const walk = part({
         because: 'What holds it together has rotted.',
         do: 'Thank the seller and go.',
       },
-      open: { wrong: 'A wall or corner may move.', do: 'Push each with both hands.' },
-      otherwise: 'No wall or corner was told to move.',
+      unknown: {
+        when: '!moves.isKnown',
+        wrong: 'Whether a wall or corner moves when it is pushed is not known yet.',
+        because: 'One that moves has rotted behind its skin.',
+        do: 'Push each with both hands, inside and out.',
+      },
+      otherwise: 'No wall or corner moves when it is pushed.',
       source: walkHouse,
     },
     water: {
       label: 'Water',
+      saidOpen: true,
       askedBy: ['found.spots'],
       care: [
         {
           when: 'wet.spots > soft.none',
           wrong: '{wet.spots} of the spots are wet, over {wet.above} by the meter.',
           because: 'Wood that wet decays, and the leak is still open.',
-          do: 'Find where it comes in before you name a price.',
+          do: 'Find where the water comes in before you name a price.',
         },
         {
           when: 'spots.count > soft.none',
