@@ -231,7 +231,8 @@ const told: readonly Heard[] = [
     'a breakaway cable that is off, and brakes of which nobody knows',
     'hitch-setup',
     { 'hitch.breakaway': 'no', 'trailer.brakes': 'unknown' },
-    /Do not set off before that is known.*drums or discs, wires or a hose.*Clip any cable there is/,
+    /Clip it to a point of its own\. Where there is none, look for drums or discs, wires or a hose/,
+    /before that is known/,
   ],
   [
     'a household outlet',

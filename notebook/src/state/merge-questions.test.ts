@@ -45,3 +45,19 @@ test('answers and rounds under one name with different words both stay', () => {
   ]);
   expect(withoutLoss([...here, ...written], [asked(), other, given, round])).toEqual([]);
 });
+
+test('what came back to either stands, fact by fact, mine first', () => {
+  const mine = {
+    ...asked(),
+    back: { Q: { 'trailer.gvwr': '5,000 lb', 'trailer.dryWeight': '3,900 lb' } },
+  };
+  const theirs = {
+    ...asked(),
+    back: { Q: { 'trailer.gvwr': '5,200 lb', 'vehicle.gvwr': '6,000 lb' }, R: {} },
+  };
+  expect(mergedAsked(mine, theirs).back).toEqual({
+    Q: { 'trailer.gvwr': '5,000 lb', 'trailer.dryWeight': '3,900 lb', 'vehicle.gvwr': '6,000 lb' },
+    R: {},
+  });
+  expect(mergedAsked(asked(), asked()).back).toBe(undefined);
+});

@@ -9,6 +9,15 @@ import {
 
 const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
 
+/** Of what came back to either, mine counts first, fact by fact. */
+function bothBack(mine: Asked['back'], theirs: Asked['back']): Asked['back'] {
+  if (!mine || !theirs) return mine ?? theirs;
+  const questions = new Set([...Object.keys(theirs), ...Object.keys(mine)]);
+  return Object.fromEntries(
+    [...questions].map((each) => [each, { ...theirs[each], ...mine[each] }]),
+  );
+}
+
 /** One message as two colleagues worked on it: mine counts first, and no words of theirs are lost. */
 export function mergedAsked(mine: Asked, theirs: Asked): Asked {
   const wordings: Record<string, string> = { ...mine.wordings };
@@ -16,6 +25,7 @@ export function mergedAsked(mine: Asked, theirs: Asked): Asked {
     const own = Object.hasOwn(wordings, place) ? (wordings[place] ?? '') : '';
     if (!own.includes(text)) wordings[place] = own === '' ? text : `${own}\n\n${text}`;
   }
+  const back = bothBack(mine.back, theirs.back);
   return {
     ...mine,
     wordings,
@@ -23,6 +33,7 @@ export function mergedAsked(mine: Asked, theirs: Asked): Asked {
     struck: [...new Set([...mine.struck, ...theirs.struck])],
     urgent: mine.urgent === '' ? theirs.urgent : mine.urgent,
     done: Math.max(mine.done, theirs.done),
+    ...(back && { back }),
   };
 }
 

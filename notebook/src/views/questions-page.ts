@@ -1,4 +1,4 @@
-import type { MessageColumns, ReadMessage } from '@tarebook/record';
+import { type MessageColumns, masked, type ReadMessage } from '@tarebook/record';
 import { html, nothing, type TemplateResult } from 'lit';
 import '../questions/questions.css';
 import '../questions/round.css';
@@ -11,15 +11,27 @@ import '../questions/see-view';
 import '../questions/table-box';
 import { PlainElement } from '../elements/plain-element';
 import { leavesOpen } from '../questions/answer-shapes';
+import {
+  askedFor,
+  leftForQuestions,
+  linksIn,
+  markedOff,
+  openedBack,
+  withoutLink,
+  withReturned,
+} from '../questions/come-back';
 import type { AnswerLeft, AskedChanged, SpokenToggled } from '../questions/events';
-import { givenFrom } from '../questions/leaving';
+import { givenFrom, waitsFor } from '../questions/leaving';
 import { type BunchPasted, PasteBox } from '../questions/paste-box';
 import { type QuestionsReader, questionsReader, type Sought } from '../questions/reader';
+import { setRightAsBefore } from '../questions/remembered';
 import { roundDesk } from '../questions/round-desk';
 import type { RoundChanged } from '../questions/round-view';
 import type { TableRead } from '../questions/table-box';
 import { takenSaid, tooMany } from '../questions/taken';
+import { factsOf } from '../questions/told-so-far';
 import { type Given, isGiven } from '../state/given';
+import { allOwnFiles, catalogueVersion } from '../state/own-catalogue';
 import {
   type Asked,
   allQuestionRecords,
@@ -32,6 +44,8 @@ import {
 import { isRound, newRound, type Round } from '../state/round';
 import { whyNotKept } from '../state/shelf';
 import { loadedTopics, openTopic } from '../state/topics';
+
+const shortly = (text: string): string => (text.length > 80 ? `${text.slice(0, 80)} …` : text);
 
 const labels = (topic: string, fact: string): string =>
   loadedTopics[topic]?.facts[fact]?.label ?? fact;
@@ -67,6 +81,8 @@ export class QuestionsPage extends PlainElement {
   declare round: Round | undefined;
   /** What was answered so far. */
   declare given: readonly Given[];
+  /** Which catalogue counts here; it is kept with every answer. */
+  catalogue = '';
   private reader: QuestionsReader | undefined;
   private readonly desk = roundDesk(this);
   /** Those that were answered while the page is open stay where they are. */
@@ -104,7 +120,8 @@ export class QuestionsPage extends PlainElement {
 
   private async open(): Promise<void> {
     try {
-      const records = await allQuestionRecords();
+      const [records, own] = await Promise.all([allQuestionRecords(), allOwnFiles()]);
+      this.catalogue = catalogueVersion(own);
       this.messages = inOrder(records.filter(isAsked));
       this.given = records.filter(isGiven);
       this.round = records
@@ -128,7 +145,12 @@ export class QuestionsPage extends PlainElement {
   private took: Parameters<typeof questionsReader>[0]['read'] = (read, { done, of, near }) => {
     this.near = near;
     this.readings = new Map([...this.readings, ...read.map((each) => [each.id, each] as const)]);
+    const isAll = this.progress !== undefined && done === of;
     this.progress = done < of ? { done, of } : undefined;
+    if (isAll) {
+      this.setRight([...this.readings.values()]);
+      void this.takeLeft();
+    }
     for (const topic of new Set(
       read.flatMap(({ parts }) => parts.map((part) => part.topic ?? '')),
     )) {
@@ -144,6 +166,15 @@ export class QuestionsPage extends PlainElement {
     this.messages = this.messages?.map((each) => byId.get(each.id) ?? each);
     void this.keep(now);
   };
+
+  /** A correction is remembered: whoever asks in the same words is read as the one before. */
+  private setRight(read: readonly ReadMessage[]): void {
+    const right = setRightAsBefore(this.messages ?? [], read);
+    if (right.length === 0) return;
+    const byId = new Map(right.map((each) => [each.id, each]));
+    this.messages = this.messages?.map((each) => byId.get(each.id) ?? each);
+    void this.keep(right).then(() => this.readAnew());
+  }
 
   readonly failedToKeep = (problem: unknown): void => {
     this.notKept = whyNotKept(problem);
@@ -170,14 +201,66 @@ export class QuestionsPage extends PlainElement {
     }
     this.busy = true;
     try {
-      const found = (await this.reader?.split(text)) ?? [];
-      if (await this.takeIn(recordsOf(found, Date.now()))) this.emptyBox();
+      const back = await this.takeBack(linksIn(text));
+      const split = (await this.reader?.split(markedOff(text, back.taken))) ?? [];
+      const found = split.flatMap((each) => {
+        const rest = withoutLink(each.text);
+        return rest === undefined ? [] : [{ ...each, text: rest }];
+      });
+      const isIn =
+        found.length === 0 && back.taken.length > 0
+          ? true
+          : await this.takeIn(recordsOf(found, Date.now()));
+      if (isIn) this.emptyBox();
+      this.said = [back.says, this.said].filter((each) => each !== '').join(' ');
     } catch {
       this.wrong =
         'Nothing was taken in, since what reads messages could not be had: the network is away. The words stand where they were.';
     }
     this.busy = false;
   };
+
+  /** Answers that came back by links, each put to the question it was asked for. */
+  private async takeBack(
+    links: readonly string[],
+  ): Promise<{ readonly taken: readonly string[]; readonly says: string }> {
+    const partsOf = ({ id }: Asked) => this.readings.get(id)?.parts ?? [];
+    const taken: string[] = [];
+    const says: string[] = [];
+    for (const link of links) {
+      const opened = await openedBack(link);
+      if ('says' in opened) {
+        says.push(opened.says);
+        continue;
+      }
+      const of = askedFor(opened.name, this.messages ?? [], (each) =>
+        partsOf(each).map(({ text }) => text),
+      );
+      const part = of && partsOf(of.asked).find(({ text }) => text === of.question);
+      if (!of || !part) {
+        says.push('A link answers a question that is not on this device; open it to see it.');
+        continue;
+      }
+      taken.push(link);
+      const known = factsOf(of.asked, part);
+      const now = withReturned(of.asked, of.question, known, opened.facts);
+      const about = `“${masked(shortly(of.question))}”`;
+      if (!now) says.push(`Nothing new came back to ${about}.`);
+      else {
+        says.push(`Answers came back to ${about}; they stand with it.`);
+        this.doneHere.add(now.id);
+        this.change(now);
+        this.readAnew();
+      }
+    }
+    return { taken, says: says.join(' ') };
+  }
+
+  /** What another page left to be taken in, once its question is read. */
+  private async takeLeft(): Promise<void> {
+    const { says } = await this.takeBack(linksIn(leftForQuestions()));
+    if (says !== '') this.said = says;
+  }
 
   private async takeIn(records: readonly Asked[], refused?: readonly string[]): Promise<boolean> {
     this.wrong = tooMany(records.length) ?? '';
@@ -221,12 +304,14 @@ export class QuestionsPage extends PlainElement {
 
   private left = ({ detail }: AnswerLeft): void => {
     const { asked } = detail;
-    const record = givenFrom(detail, new Date());
+    const record = givenFrom(detail, new Date(), this.catalogue);
     keepQuestion(record).catch(this.failedToKeep);
     this.given = [...this.given, record];
     const now = this.messages?.find(({ id }) => id === asked.id);
     if (now && !leavesOpen.has(detail.form)) {
-      this.change({ ...now, done: Date.now() });
+      this.change({ ...now, done: Date.now(), waits: '' });
+    } else if (now && detail.form !== 'first reply') {
+      this.change({ ...now, waits: waitsFor(detail, record.day) });
     }
   };
 

@@ -69,6 +69,11 @@ export type Formula = {
    * what is told, as formulas. Where it takes it for one fact by itself, that fact's own say so.
    */
   readonly within?: readonly [least: string, most: string];
+  /**
+   * Where what it takes is nothing that the told facts prove, but an assumption that is said with the
+   * answer: the fact whose `silent` says it, or the `when` of the topic's own assumption.
+   */
+  readonly assumes?: string;
   readonly source: Source;
 };
 

@@ -37,6 +37,7 @@ const forReading = new Set([
     'words',
     'sentence',
     'plain',
+    'scale',
   ],
   ...['wrong', 'because', 'do', 'proviso', 'otherwise', 'open', 'silent.says', 'source'].flatMap(
     (field) => [field, ...['stop', 'unknown', 'if', 'care', 'open'].map((at) => `${at}.${field}`)],

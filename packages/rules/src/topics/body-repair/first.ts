@@ -207,7 +207,7 @@ export const first = part({
         when: "photos.taken == 'no'",
         wrong: 'Start nothing yet: photograph first.',
         because: 'What was not photographed was not there.',
-        do: 'Near and far, inside and out, before anything is moved, dried or thrown away.',
+        do: 'Near and far, inside and out, before anything is moved, dried or thrown away. Where it is wet or wires are hurt, battery and cord off before you go in.',
       },
       otherwise: 'It is photographed.',
       open: {

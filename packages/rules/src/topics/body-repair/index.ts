@@ -123,6 +123,7 @@ export const bodyRepair = ruleSet({
     {
       says: 'Up on a roof or below a raised trailer is no place to look alone; use stands, not the jack.',
       source: manual,
+      fits: ['segments.roof', 'finding.structure'],
     },
     {
       says: 'Policy and insurer decide what is paid; this is advice on money, not on law.',

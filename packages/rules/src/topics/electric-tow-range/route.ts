@@ -186,6 +186,25 @@ export const route = part({
     },
   },
   findings: {
+    'start-charge': {
+      label: 'Charge at the start',
+      askedBy: ['trip.startCharge'],
+      askedWhen: 'tells.battery',
+      first: true,
+      stop: {
+        when: 'trip.startCharge < range.reserve',
+        wrong:
+          'The trip begins with {trip.startCharge} in the battery, and {range.reserve} are the reserve.',
+        because: 'A tow begun on the reserve ends at the roadside.',
+        do: 'Charge before you set out.',
+      },
+      open: {
+        wrong: 'The trip may begin on the reserve.',
+        do: 'Look at the display, and charge before you set out.',
+      },
+      otherwise: 'The trip begins with more than the reserve.',
+      source: house,
+    },
     way: {
       label: 'Which way it goes',
       unknown: {

@@ -88,6 +88,12 @@ export const stops = part({
       is: 'stops.needed <= 0',
       source: energyBalance,
     },
+    'stops.mayBe': {
+      label: 'It may need a stop or none',
+      unit: 'yes-no',
+      is: 'may(stops.needed > 0) && may(stops.needed <= 0)',
+      source: energyBalance,
+    },
     'stops.most': {
       label: 'Stops, planned or needed',
       unit: '',

@@ -84,7 +84,11 @@ export const houseBattery = ruleSet({
       sentence: 'The battery setup will do, with care.',
       plain: 'The battery setup will do',
     },
-    stop: { id: 'will-not-do', words: 'will not do', sentence: 'The battery setup will not do.' },
+    stop: {
+      id: 'will-not-do',
+      words: 'will not do',
+      sentence: 'The battery setup will not do as it is.',
+    },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },
   apart: {},

@@ -90,6 +90,7 @@ export const serviceTriage = ruleSet({
     },
     {
       says: 'Go under a trailer only on stands on firm ground, with its wheels chocked, and hitched where the manual says so.',
+      fits: ['hub.readings', 'hub.hottest', 'tire.softest'],
       source: custom,
     },
     {

@@ -125,6 +125,7 @@ export const shorePower = ruleSet({
       source: manual,
       fits: [
         'finding.cord-breaker',
+        'finding.outlet-tester',
         'limit.cord',
         'limit.cord-lasting',
         'finding.hot-plug',

@@ -87,18 +87,18 @@ export const sparesKit = ruleSet({
   selections: gather('selections', parts),
   rankings: gather('rankings', parts),
   outcomes: {
-    ok: { id: 'can-come', words: 'can come', sentence: 'The kit will do.' },
-    if: { id: 'can-come-if', words: 'can come if', sentence: 'The kit will do' },
+    ok: { id: 'can-come', words: 'can come', sentence: 'What you carry along will do.' },
+    if: { id: 'can-come-if', words: 'can come if', sentence: 'What you carry along will do' },
     care: {
       id: 'can-come-with-care',
       words: 'can come with care',
-      sentence: 'The kit will do, with care.',
-      plain: 'The kit will do',
+      sentence: 'What you carry along will do, with care.',
+      plain: 'What you carry along will do',
     },
     stop: {
       id: 'cannot-come-so',
       words: 'cannot come so',
-      sentence: 'The kit will not do as it is.',
+      sentence: 'What you carry along will not do as it is.',
     },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },

@@ -2,7 +2,11 @@ import { part } from '../../engine/define/topic';
 import { custom, tongueBand } from '../../trade/bibliography/common';
 import { tongueFindings } from '../../trade/rig/tongue-findings';
 
-const { 'tongue-share': share, 'tongue-negative': negative } = tongueFindings.findings;
+const {
+  'tongue-share': share,
+  'tongue-negative': negative,
+  'tail-unreckoned': tail,
+} = tongueFindings.findings;
 
 /**
  * The tongue’s share says more than all the rest: as weighed it wins; by moments it holds where it
@@ -22,9 +26,23 @@ export const tongueShare = part({
       is: '!given(trailer.cargo) && !given(trailer.options)',
       source: custom,
     },
+    'share.isAsked': {
+      label: 'The tongue is known, with what rides behind the axles',
+      unit: 'yes-no',
+      is: 'tongue.isKnown && !tail.isUnreckoned',
+      source: tongueBand,
+    },
+    'share.told': {
+      label: 'Tongue share of the loaded trailer; behind the axles load may take all of it',
+      noun: 'the tongue’s share of the trailer',
+      unit: '1',
+      is: 'choose(tail.isUnreckoned, between(0, tongue.share), tongue.share)',
+      within: ['-unlimited', 'unlimited'],
+      source: tongueBand,
+    },
   },
   findings: {
-    'tongue-share': { ...share, settles: true },
+    'tongue-share': { ...share, settles: true, first: true, askedWhen: 'share.isAsked' },
     'tongue-negative': negative,
     'tongue-untold': {
       label: 'Tongue weight, not told',
@@ -37,6 +55,7 @@ export const tongueShare = part({
       otherwise: 'What rests on the ball was told.',
       source: tongueBand,
     },
+    'tail-unreckoned': tail,
     'tongue-unweighed': {
       label: 'Share, not weighed',
       askedBy: ['trailer.dryTongueWeight', 'trailer.measuredTongueWeight'],

@@ -102,6 +102,16 @@ export const towedCar = ruleSet({
       says: 'The motorhome is counted at its gross rating for what may be towed; a scale may leave more.',
       source: chassisRating,
     },
+    {
+      when: 'assumed.carried',
+      says: 'The car rides on a dolly or trailer, as a tongue weight was told of.',
+      source: carsManual,
+    },
+    {
+      when: 'assumed.bar',
+      says: 'The car rolls on its own wheels, as a tow bar was told of.',
+      source: carsManual,
+    },
   ],
   changes,
   askings,
@@ -122,6 +132,7 @@ export const towedCar = ruleSet({
     {
       says: 'Unlock the steering, let the parking brake off and keep the battery up; look again at every stop.',
       source: carsManual,
+      fits: ['finding.four-down', 'finding.dolly', 'finding.steering', 'towed.steeringFree'],
     },
     {
       says: 'The lowest-rated part counts: chassis, receiver, bar, base plate, dolly. Nothing fitted later raises a rating.',

@@ -54,7 +54,7 @@ export const reading = part({
   },
   parameters: {
     'reading.charging': wide('How much too high a voltage under charge may read', 1.7, [1, 2.5]),
-    'reading.loaded': wide('How much too low a voltage under load may read', 0.6, [0.3, 1.5]),
+    'reading.loaded': wide('How much too low a voltage under load may read', 1.5, [0.3, 2]),
     'reading.unsettled': wide('How far off a voltage too little rested may be', 0.4, [0.2, 1]),
     'reading.temperature': {
       label: 'Temperature at which the tables hold',

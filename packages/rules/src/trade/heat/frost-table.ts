@@ -26,7 +26,7 @@ export const frostTable: Decision = {
     'nothing-freezes': {
       label: 'nothing to do',
       level: 'ok',
-      says: 'The night does not get cold enough for water to freeze.',
+      says: 'By what was told, the night does not get cold enough for water to freeze.',
     },
     winterized: {
       label: 'leave it winterized',

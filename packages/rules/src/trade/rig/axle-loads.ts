@@ -81,7 +81,7 @@ export const vehicleLoads = part({
       noun: 'what people and cargo put on the front axle',
       unit: 'lb',
       is: `${driverOn('place.inSeats')} + sum(load.occupants.weight * ${people}) + sum(load.cargo.weight * ${things})`,
-      within: ['-unlimited', 'unlimited'],
+      assumes: 'load.occupants',
       source: statics,
     },
     'load.onRear': {
@@ -89,7 +89,7 @@ export const vehicleLoads = part({
       noun: 'what people and cargo put on the rear axle',
       unit: 'lb',
       is: `${driverOn('(1 - place.inSeats)')} + sum(load.occupants.weight * (1 - ${people})) + sum(load.cargo.weight * (1 - ${things}))`,
-      within: ['-unlimited', 'unlimited'],
+      assumes: 'load.occupants',
       source: occupantMass,
     },
     'hitch.hangsNothing': {

@@ -120,7 +120,7 @@ export const brakes = part({
         proviso: 'a brake controller is fitted',
       },
       open: {
-        wrong: 'If the trailer’s brakes are electric, the vehicle has nothing to work them.',
+        wrong: 'If the trailer’s brakes are electric, the vehicle must work them.',
         do: 'Find out which brakes it has.',
       },
       otherwise: 'A brake controller is fitted, or the trailer needs none.',
@@ -143,7 +143,7 @@ export const brakes = part({
         proviso: 'there is a seven-way connector',
       },
       open: {
-        wrong: 'If the trailer’s brakes are electric, their current has no way to them.',
+        wrong: 'If the trailer’s brakes are electric, they need a seven-way connector.',
         do: 'Find out which brakes it has.',
       },
       otherwise: 'There is a seven-way connector, or the trailer needs none.',

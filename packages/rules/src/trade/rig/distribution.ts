@@ -21,7 +21,7 @@ export const distribution = part({
       source: makersRating,
     },
     'distribution.isUsed': {
-      label: 'Weight distribution is used and allowed, if it rides on a ball',
+      label: 'Weight distribution is used and allowed',
       unit: 'yes-no',
       is: "hitch.distribution == 'yes' && distribution.allowed",
       source: makersRating,
@@ -33,7 +33,7 @@ export const distribution = part({
       source: makersRating,
     },
     'distribution.mayBe': {
-      label: 'Nobody said whether there is weight distribution, nor that it is forbidden',
+      label: 'There may be weight distribution',
       unit: 'yes-no',
       is: "coupling.isBall && !given(hitch.distribution) && !(known(vehicle.distributionAllowed) && vehicle.distributionAllowed == 'no')",
       source: makersRating,

@@ -68,7 +68,7 @@ export const tires = part({
       source: passengerTires,
     },
     'tire.typeIsAssumed': {
-      label: 'The vehicle runs on passenger tires, and nobody told its type',
+      label: 'Passenger tires, and the vehicle’s type untold',
       unit: 'yes-no',
       is: "known(vehicle.tireKind) && vehicle.tireKind == 'passenger' && !given(vehicle.type) && (given(vehicle.tireCapacityRear) || given(vehicle.tireCapacityFront))",
       source: passengerTires,

@@ -22,7 +22,7 @@ export const tongueFindings = part({
           wrong: '{tongue.share} of the trailer rests on the ball: the trailer is likely to sway.',
           because:
             '{tongue.lowEdge} to {tongue.highEdge} is usual; below {tongue.stopEdge} a gust or a passing truck is enough.',
-          do: 'Do not tow so: move load ahead of the axles and weigh the tongue again.',
+          do: 'Do not tow so: take load out behind or move it ahead of the axles, and weigh the tongue again. A tenth of the trailer belongs on it.',
         },
         {
           when: 'coupling.isPin && tongue.share < tongue.stopEdge',
@@ -34,7 +34,7 @@ export const tongueFindings = part({
           when: 'tongue.share < tongue.stopEdge',
           wrong:
             '{tongue.share} of the trailer rests on its coupling: the trailer is likely to sway.',
-          do: 'Do not tow so: move load ahead of the axles and weigh the tongue again.',
+          do: 'Do not tow so: take load out behind or move it ahead of the axles, and weigh the tongue again. A tenth of the trailer belongs on it.',
         },
       ],
       care: [
@@ -80,6 +80,18 @@ export const tongueFindings = part({
       },
       otherwise: 'The tongue carries {tongue.share} of the trailer, which is usual.',
       source: tongueBand,
+    },
+    'tail-unreckoned': {
+      label: 'Load behind the axles',
+      first: true,
+      askedWhen: 'tail.isUnreckoned',
+      unknown: {
+        when: 'tail.isUnreckoned',
+        wrong: 'Load behind the axles lightens the ball; by how much is not known yet.',
+        do: 'Weigh the tongue, loaded as for the road, before you count on it.',
+      },
+      otherwise: 'None is left out.',
+      source: statics,
     },
     'tongue-estimate': {
       ...asked,

@@ -76,28 +76,57 @@ export const outcomeSaid = (
     of: [openingOf(matter.topic, way.level, way.answer.findings), ...reason],
   });
 
+/** From so many options of a scale on, its ends are said instead of each of them. */
+const aRun = 3;
+
+/** What leads to the same: each on its own, or where it starts and ends on its scale. */
+function alternatives(
+  matter: Matter,
+  everybody: ForEverybody,
+  ways: readonly Way[],
+): readonly Sayable[] {
+  const [look] = ways[0]?.looks ?? [];
+  const fact = look && matter.topic.facts[look.fact];
+  const isOne = ways.every(({ looks }) => looks.length === 1 && looks[0]?.fact === look?.fact);
+  if (look && fact?.kind === 'choice' && fact.scale === true && isOne && ways.length >= aRun) {
+    const at = ways.map(({ looks: [each] }) => fact.options.indexOf(each?.cell.value ?? ''));
+    const [first, last] = [Math.min(...at), Math.max(...at)];
+    const [from, to] = [fact.options[first], fact.options[last]];
+    if (last - first + 1 === at.length && from !== undefined && to !== undefined) {
+      const noun = nounOr(fact, look.fact);
+      return [message('it-is-from', { noun, from: { option: from }, to: { option: to } })];
+    }
+  }
+  return ways.map(({ looks }) =>
+    message('all', { of: looks.map((each) => clauseSaid(matter, everybody, each)) }),
+  );
+}
+
 /** Branches that say the same of one thing each are said together: “If it is a or b, …”. */
 export function branchesSaid(
   matter: Matter,
   everybody: ForEverybody,
   ways: readonly Way[],
 ): readonly Sayable[] {
-  const groups = new Map<string, { ifs: Sayable[]; says: Sayable }>();
+  const groups = new Map<string, { ways: Way[]; says: Sayable }>();
   const reasons = new Set<string>();
   for (const way of ways) {
     const says = outcomeSaid(matter, way);
-    const clauses = way.looks.map((look) => clauseSaid(matter, everybody, look));
-    const whole: Sayable = message('all', { of: clauses });
-    const key = JSON.stringify(way.looks.length === 1 ? says : [says, clauses]);
+    const key = JSON.stringify(way.looks.length === 1 ? says : [says, way.when]);
     const reason = reasonSaid(matter, way);
     const isNew = reason.every((each) => !reasons.has(JSON.stringify(each)));
     for (const each of reason) reasons.add(JSON.stringify(each));
     // Why is said once; whoever hears a second branch of the kind has it in the ear.
-    const group = groups.get(key) ?? { ifs: [], says: isNew ? says : outcomeSaid(matter, way, []) };
-    group.ifs.push(whole);
+    const group = groups.get(key) ?? {
+      ways: [],
+      says: isNew ? says : outcomeSaid(matter, way, []),
+    };
+    group.ways.push(way);
     groups.set(key, group);
   }
-  return [...groups.values()].map(({ ifs, says }) => message('if-then', { ifs, says }));
+  return [...groups.values()].map((group) =>
+    message('if-then', { ifs: alternatives(matter, everybody, group.ways), says: group.says }),
+  );
 }
 
 /** A text of an answer to everybody, with the values of a case in its holes. */

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
+import { isVersion } from '../define/order';
 import { levels, type Topic } from '../define/shapes';
-import { isVersion } from './order';
 
 /**
  * The shape of a rule set as `publish` writes it, loosely: what is not named here stays as it is,
@@ -63,6 +63,7 @@ function factShape() {
       ...words,
       kind: z.literal('choice'),
       options: z.array(z.string()),
+      scale: z.optional(z.boolean()),
       silent: silent(z.string()),
     }),
     z.object({ ...words, kind: z.literal('yes-no'), silent: silent(z.enum(['yes', 'no'])) }),

@@ -1,0 +1,64 @@
+import type { QuestionPart } from '@tarebook/record';
+import { caseAddress } from '../state/address';
+import { checksum } from '../state/checksum';
+import { keep, keptCase } from '../state/kept';
+import { pack } from '../state/link';
+import type { Asked } from '../state/questions';
+import type { Answered } from './answer-shapes';
+
+const bytes = new TextEncoder();
+const sumOf = (question: string): string => checksum(bytes.encode(question)).toString(36);
+
+/** The name of the case that one question of a message is; by it what comes back finds its question. */
+export const caseName = ({ id }: Pick<Asked, 'id'>, { text }: Pick<QuestionPart, 'text'>): string =>
+  `asked-${id}.${sumOf(text)}`;
+
+/** Of which message and which question a case is; undefined for any other case. */
+export function questionOf(
+  name: string,
+): { readonly id: string; readonly sum: string } | undefined {
+  const [, id, sum] = /^asked-([a-z\d]+(?:-\d+)?)\.([a-z\d]+)$/.exec(name) ?? [];
+  return id === undefined || sum === undefined ? undefined : { id, sum };
+}
+
+export const isQuestion = (sum: string, question: string): boolean => sumOf(question) === sum;
+
+/** In these somebody else is asked for what is not known, and may answer by a link. */
+const carriesLink: ReadonlySet<string> = new Set(['askBack', 'slip']);
+/** A link longer than this is cut by programs it passes through. */
+const mostForLink = 8_000;
+
+/** What is asked back or handed on, with the link in which it is filled in and comes back. */
+export async function withLink(
+  answered: Answered,
+  asked: Asked,
+  part: QuestionPart,
+): Promise<Answered> {
+  const { doc, form, saved, text } = answered;
+  if (doc === undefined || !carriesLink.has(form)) return answered;
+  const at = caseAddress(String(saved.topic), caseName(asked, part));
+  const page = location.href.replace(/#.*$/, '');
+  const link = `${page}${at}/${await pack(doc)}`;
+  if (link.length > mostForLink) return answered;
+  const says =
+    'Or fill it in here, press “Send the answers back”, and send me the link it gives you:';
+  return { ...answered, text: `${text}\n\n${says}\n${link}` };
+}
+
+/** Keeps a question as a case, once; the address at which it opens. */
+export async function caseOfQuestion(
+  doc: string,
+  asked: Asked,
+  part: QuestionPart,
+): Promise<string> {
+  const topic = part.topic ?? '';
+  const name = caseName(asked, part);
+  try {
+    const here = await keptCase(topic, name);
+    if (!here) await keep({ topic, name, text: doc, at: Date.now() });
+    return caseAddress(topic, name);
+  } catch {
+    // A device that keeps nothing still opens it: the whole case goes into the address.
+    return `${caseAddress(topic, name)}/${await pack(doc)}`;
+  }
+}

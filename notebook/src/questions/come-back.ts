@@ -1,0 +1,135 @@
+import { readAddress } from '../state/address';
+import { ownName } from '../state/link-name';
+import { type Asked, allQuestionRecords, isAsked } from '../state/questions';
+import { changedIn, type Returned } from '../state/returned';
+import { isQuestion, questionOf } from './back-link';
+
+/** A link to a case that a question here was; ends where no address goes on. */
+const links = /\S*#\/case\/[\w-]+\/asked-[\w.%-]+\/[\w-]+/g;
+/** In the place of a link; no message has it. */
+const mark = '\uE000';
+/** Beside a link nobody asks anything in so few words. */
+const few = 8;
+
+/** What somebody was asked, filled in: the facts of its case, and of which question it is. */
+type CameBack = {
+  readonly topic: string;
+  readonly name: string;
+  readonly facts: Returned;
+};
+
+/** Links of a text that may be answers to what is here. */
+export const linksIn = (text: string): readonly string[] => [...new Set(text.match(links) ?? [])];
+
+/** The text without links that were taken in. */
+export const markedOff = (text: string, taken: readonly string[]): string =>
+  taken.reduce((now, link) => now.replaceAll(link, mark), text);
+
+/** A message as it is without its link; undefined where it was nothing but the way it came back. */
+export function withoutLink(text: string): string | undefined {
+  if (!text.includes(mark)) return text;
+  const rest = text
+    .replaceAll(mark, ' ')
+    .replace(/[ \t]+/g, ' ')
+    .trim();
+  return rest.includes('?') || rest.split(/\s+/).length > few ? rest : undefined;
+}
+
+/** @returns what is in a link, or why it cannot be read, in one sentence */
+export async function openedBack(link: string): Promise<CameBack | { readonly says: string }> {
+  const address = readAddress(link.slice(link.indexOf('#')));
+  if (address.page !== 'case' || address.packed === undefined) {
+    return { says: 'A link that was pasted is cut off; ask for it once more.' };
+  }
+  const { topic, name, packed } = address;
+  const [{ openShared }, { whyTooMuch }, { openReadersFor, readDocument }, { openTopic }] =
+    await Promise.all([
+      import('../state/shared'),
+      import('../aside/first'),
+      import('../state/reading'),
+      import('../state/topics'),
+    ]);
+  const opened = await openShared(topic, name, packed);
+  if ('says' in opened) return opened;
+  const says = await whyTooMuch('This link', [{ topic, text: opened.filed }]);
+  if (says !== undefined) return { says };
+  await Promise.all([openTopic(topic), openReadersFor([opened.filed])]);
+  return { topic, name, facts: await factsIn(topic, readDocument(opened.filed)) };
+}
+
+type Document = ReturnType<typeof import('../state/reading')['readDocument']>;
+
+/** The facts of a case as a record keeps them; what its topic refuses is none. */
+async function factsIn(topicId: string, doc: Document): Promise<Returned> {
+  const { asWritten, isRows, readFacts } = await import('@tarebook/rules/engine');
+  const { topic } = doc;
+  if (!topic || topic.id !== topicId) return {};
+  const refused = new Set(readFacts(topic, doc.facts).problems.map(({ fact }) => fact));
+  const told = Object.entries(doc.facts).filter(([fact]) => !refused.has(fact));
+  return Object.fromEntries(
+    told.map(([fact, given]) => [
+      fact,
+      isRows(given)
+        ? given.map((row) =>
+            Object.fromEntries(Object.entries(row).map(([id, cell]) => [id, asWritten(cell)])),
+          )
+        : asWritten(given),
+    ]),
+  );
+}
+
+/** The message that a case was a question of, and the words of that question. */
+export function askedFor(
+  name: string,
+  messages: readonly Asked[],
+  questionsOf: (asked: Asked) => readonly string[],
+): { readonly asked: Asked; readonly question: string } | undefined {
+  const of = questionOf(ownName(name));
+  const asked = of && messages.find(({ id }) => id === of.id);
+  const all = asked ? questionsOf(asked) : [];
+  const question = all.find((each) => of && isQuestion(of.sum, each));
+  return asked && question !== undefined ? { asked, question } : undefined;
+}
+
+/** A message with what came back to one of its questions, which is open again. */
+export function withReturned(
+  asked: Asked,
+  question: string,
+  known: Returned,
+  facts: Returned,
+): Asked | undefined {
+  const before = asked.back && Object.hasOwn(asked.back, question) ? asked.back[question] : {};
+  const fresh = changedIn({ ...known, ...before }, facts);
+  if (Object.keys(fresh).length === 0) return undefined;
+  return {
+    ...asked,
+    waits: '',
+    done: 0,
+    back: { ...asked.back, [question]: { ...before, ...fresh } },
+  };
+}
+
+/** What is left for the page of questions by another page, to be taken in there. */
+const left = 'tarebook.came-back';
+
+export function leaveForQuestions(link: string): void {
+  sessionStorage.setItem(left, link);
+  location.hash = '#/questions';
+}
+
+export function leftForQuestions(): string {
+  try {
+    const link = sessionStorage.getItem(left) ?? '';
+    sessionStorage.removeItem(left);
+    return link;
+  } catch {
+    return '';
+  }
+}
+
+/** The message here that a case was a question of. */
+export async function messageOf(name: string): Promise<Asked | undefined> {
+  const of = questionOf(ownName(name));
+  if (!of) return undefined;
+  return (await allQuestionRecords()).filter(isAsked).find(({ id }) => id === of.id);
+}
