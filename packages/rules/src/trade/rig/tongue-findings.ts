@@ -22,7 +22,7 @@ export const tongueFindings = part({
           wrong: '{tongue.share} of the trailer rests on the ball: the trailer is likely to sway.',
           because:
             '{tongue.lowEdge} to {tongue.highEdge} is usual; below {tongue.stopEdge} a gust or a passing truck is enough.',
-          do: 'Do not tow so: take load out behind or move it ahead of the axles, and weigh the tongue again. A tenth of the trailer belongs on it.',
+          do: 'Do not tow so. Take load out behind or move it ahead of the axles, until a tenth rests on the ball, and weigh the tongue again.',
         },
         {
           when: 'coupling.isPin && tongue.share < tongue.stopEdge',
@@ -34,7 +34,7 @@ export const tongueFindings = part({
           when: 'tongue.share < tongue.stopEdge',
           wrong:
             '{tongue.share} of the trailer rests on its coupling: the trailer is likely to sway.',
-          do: 'Do not tow so: take load out behind or move it ahead of the axles, and weigh the tongue again. A tenth of the trailer belongs on it.',
+          do: 'Do not tow so. Take load out behind or move it ahead of the axles, until a tenth rests on the ball, and weigh the tongue again.',
         },
       ],
       care: [
