@@ -77,7 +77,7 @@ export const stops = part({
     },
     'stops.needed': {
       label: 'Stops needed, charging from the reserve up to where the window ends',
-      noun: 'the stops needed',
+      noun: 'the stops to charge',
       unit: '',
       is: 'choose(drive.hasEngine, 0, max(0, -whole(stops.spare)))',
       source: energyBalance,
