@@ -125,7 +125,6 @@ export const listedTrailer = part({
       noun: 'the loaded trailer',
       unit: 'lb',
       is: 'choose(plan.isOpen, between(0, unlimited), trailer.loaded)',
-      within: ['0', 'unlimited'],
       source: weights,
     },
     'build.tongue': {
@@ -133,7 +132,6 @@ export const listedTrailer = part({
       noun: 'the tongue',
       unit: 'lb',
       is: 'choose(plan.isOpen, between(-unlimited, unlimited), tongue.loaded)',
-      within: ['-unlimited', 'unlimited'],
       source: weights,
     },
     'build.weight': {

@@ -37,7 +37,6 @@ export const tongueShare = part({
       noun: 'the tongue’s share of the trailer',
       unit: '1',
       is: 'choose(tail.isUnreckoned, between(0, tongue.share), tongue.share)',
-      within: ['-unlimited', 'unlimited'],
       source: tongueBand,
     },
   },
