@@ -63,7 +63,7 @@ const told: readonly Heard[] = [
     'a date on a collar',
     'used-trailer',
     { 'cylinder.stampYear': '2010', 'cylinder.dateKind': 'made' },
-    /^Cylinders or alarms are past their dates\./,
+    /^The gas cylinders are past their dates\./,
   ],
   [
     'a voltage with nothing on, and nobody said for how long',
