@@ -37,7 +37,7 @@ export const askings: Readonly<Record<string, Asking>> = {
     says: [
       {
         when: 'tongue.isEstimate',
-        says: 'With the usual tenth for what is loaded the tongue comes to about {tongue.loaded}; all of it counts as payload. Weigh it before you tow.',
+        says: 'Loaded, the tongue comes to about {tongue.loaded} by estimate; all of it counts as payload. Weigh it before you tow.',
       },
       {
         says: 'Loaded, the tongue comes to {tongue.loaded}; all of it counts as payload, of which {payload.stillLeft} are left.',

@@ -87,7 +87,7 @@ export const assumptions: readonly Assumption[] = [
   },
   {
     when: 'tire.typeIsAssumed',
-    says: 'The vehicle’s tires count as written, as on a passenger car: its type was not told, and on a truck or multipurpose vehicle passenger tires count for less.',
+    says: 'The vehicle’s tires count as written: its type was not told, and on a truck passenger tires count for less.',
     source: passengerTires,
   },
   {

@@ -5,7 +5,7 @@ import { hanging } from './axle-loads';
 export const vehicleAxles = part({
   parameters: {
     'front.mostTaken': {
-      label: 'What a tongue without bars may take from the front axle before a word is said',
+      label: 'What a tongue without bars may take from the front axle unsaid',
       noun: 'a tenth of the front axle',
       unit: '%',
       values: [{ from: '2020-01-01', value: 10 }],

@@ -32,7 +32,7 @@ export const equipment = part({
       source: makersRating,
     },
     'distributionRequired.isKnown': {
-      label: 'It is known above what weight distribution is required',
+      label: 'It is known from when on weight distribution is required',
       unit: 'yes-no',
       is: 'known(vehicle.distributionRequiredAbove)',
       source: makersRating,

@@ -44,13 +44,13 @@ export const tires = part({
       source: passengerTires,
     },
     'tire.frontIsLess': {
-      label: 'A truck or multipurpose vehicle runs on passenger tires in front',
+      label: 'Passenger tires in front of a truck or multipurpose vehicle',
       unit: 'yes-no',
       is: onTruck('front'),
       source: passengerTires,
     },
     'tire.rearIsLess': {
-      label: 'A truck or multipurpose vehicle runs on passenger tires behind',
+      label: 'Passenger tires behind on a truck or multipurpose vehicle',
       unit: 'yes-no',
       is: onTruck('rear'),
       source: passengerTires,

@@ -132,7 +132,7 @@ export const tongueFindings = part({
         do: 'Weigh the tongue, loaded as for the road, before you count on it.',
       },
       otherwise:
-        'A heavier tongue that is common would still be within its limits, or the tongue is better known than by estimate.',
+        'A common heavier tongue would still be within its limits, or the tongue is known.',
       source: house,
     },
     'tongue-negative': {

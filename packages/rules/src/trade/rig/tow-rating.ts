@@ -148,7 +148,7 @@ export const towRating = part({
         when: 'rating.extraLoad > tongue.none && rating.withExtra > trailerWeight.limit',
         wrong: 'With what rides in the vehicle the tow rating shrinks to about {rating.left}.',
         because:
-          'It was tested with {rating.peopleAssumed} of people; whatever is aboard beyond that comes off what may be pulled.',
+          'It was tested with {rating.peopleAssumed} of people; what is aboard beyond that comes off.',
         do: 'Read the combined rating in the manual: it settles it.',
       },
       otherwise: 'No more rides in the vehicle than the tow rating leaves room for.',
