@@ -251,7 +251,7 @@ export const mount = part({
         wrong: 'On the mount you have the nose stands more than half an inch low.',
         because:
           'The front axle of a tandem takes more than its half, and the jack comes near the road.',
-        do: 'Take a mount with less drop before the trip.',
+        do: 'Take a mount with less drop, or more rise, before the trip.',
       },
       open: { wrong: 'The nose may stand too low.', do: 'Measure the heights again, loaded.' },
       otherwise: 'The nose stands no more than half an inch low.',

@@ -187,6 +187,14 @@ const lighter = {
 
 /** What the build does to the rig. */
 export const rigLimits = part({
+  formulas: {
+    'bars.areForbidden': {
+      label: 'Bars are meant, and the vehicle’s maker does not allow them',
+      unit: 'yes-no',
+      is: "known(hitch.distribution, vehicle.distributionAllowed) && hitch.distribution == 'yes' && vehicle.distributionAllowed == 'no'",
+      source: custom,
+    },
+  },
   limits: {
     'trailer-gross': { ...rigTrade.limits['trailer-gross'], ...lighter },
     'trailer-weight': { ...rigTrade.limits['trailer-weight'], ...lighter, askedBy: spokenOf },
@@ -200,7 +208,8 @@ export const rigLimits = part({
       ...rigTrade.findings['distribution-allowed'],
       first: true,
       // On a pin there would be no bars; which coupling it is hangs on the floor plan.
-      open: {
+      unknown: {
+        when: 'bars.areForbidden',
         wrong: 'The vehicle’s maker does not allow a weight-distributing hitch, and one is meant.',
         because: 'Its body is not made for the moment that the bars put into it.',
         do: 'Leave the bars off, and order only what it may tow without them.',

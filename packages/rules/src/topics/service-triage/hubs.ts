@@ -241,12 +241,12 @@ export const hubs = part({
           wrong: 'Every hub is warm: even the coolest reads {hub.coldest}.',
           because:
             'Hubs that are alike are not for that reason cool: brakes may drag on all of them, or the axles carry too much.',
-          do: 'Go on slowly, to the nearest shop that does brakes and bearings, and measure again after the first miles.',
+          do: 'Let them cool where it is safe, then go slowly to the nearest shop that does brakes and bearings. Measure again after the first miles.',
         },
         {
           when: 'hub.warmest >= hub.hotCare',
           wrong: 'A hub reads {hub.warmest}, and from {hub.hotCare} on it is watched.',
-          do: 'Go slowly, measure it again after a few miles, and have its bearing and brake looked at before the next trip.',
+          do: 'Let it cool where it is safe, then go slowly and measure it again after a few miles. Have its bearing and brake looked at before the next trip.',
         },
         {
           when: 'hub.apart >= hub.careFrom',

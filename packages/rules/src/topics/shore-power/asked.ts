@@ -63,7 +63,7 @@ export const askings: Readonly<Record<string, Asking>> = {
         when: 'supply.twoLegs',
         says: 'The feed has two halves; on the fuller one {leg.left} are left.',
       },
-      { says: 'Beside all that was told, {leg.left} are left for more.' },
+      { says: 'Beside what was told to run, {leg.left} are left for more.' },
     ],
   },
   'plug-in': {

@@ -100,7 +100,7 @@ export const generator = part({
     'generator.isTold': {
       label: 'A generator is told of',
       unit: 'yes-no',
-      is: "given(generator.place) || given(generator.power) || given(generator.starting) || given(generator.outlet) || given(supply.outlet) && supply.outlet == 'generator'",
+      is: "given(generator.place) || given(generator.power) || given(generator.starting) || given(generator.outlet) || known(supply.outlet) && supply.outlet == 'generator'",
       source: exhaust,
     },
     'generator.placeUntold': {

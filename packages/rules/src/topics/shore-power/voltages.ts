@@ -116,7 +116,7 @@ export const voltages = part({
           when: 'voltage.lowLeg < voltage.lowest',
           wrong: 'Shut off air conditioner, heat pump and everything else with a compressor.',
           because: 'Below {voltage.lowest} they draw more, run hot and burn out.',
-          do: 'Tell the park, and take another site: no cord lifts what the outlet itself lacks.',
+          do: 'Take another outlet or site: no cord lifts what the outlet itself lacks.',
         },
         {
           when: 'voltage.trailer < voltage.lowest',

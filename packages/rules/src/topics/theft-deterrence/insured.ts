@@ -67,7 +67,7 @@ export const insured = part({
     'loan.isOverValue': {
       label: 'More is owed than it is worth, and the policy was not told',
       unit: 'yes-no',
-      is: 'given(loan.owed) && loan.owed > rig.value && !given(policy.basis)',
+      is: 'given(loan.owed) && loan.owed > rig.value && !given(policy.basis) && !given(policy.agreedValue)',
       source: money,
     },
     'loan.hasGap': {

@@ -23,7 +23,7 @@ export const askings: Readonly<Record<string, Asking>> = {
       },
       {
         when: 'towPackage.isNeeded',
-        says: 'If its factory tow package is fitted, a rating of {vehicle.maxTrailerWeight} means trailers whose own maximum is {shopping.from} to {shopping.to}; without it the vehicle may pull far less. Then read the payload on the door label: people, things and about {shopping.tongue} of tongue come off it.',
+        says: 'If its factory tow package is fitted, a rating of {vehicle.maxTrailerWeight} means trailers whose own maximum is {shopping.from} to {shopping.to}. Without it the vehicle may pull far less. Then read the payload on the door label: people, things and about {shopping.tongue} of tongue come off it.',
       },
       {
         says: 'A rating of {vehicle.maxTrailerWeight} means trailers whose own maximum is {shopping.from} to {shopping.to}. Then read the payload on the door label: people, things and about {shopping.tongue} of tongue come off it.',

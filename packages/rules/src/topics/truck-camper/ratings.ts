@@ -132,7 +132,7 @@ export const ratings = part({
       label: 'Seats with a belt',
       first: true,
       askedByKnown: ['vehicle.seats'],
-      care: {
+      stop: {
         when: 'people.count > vehicle.seats',
         wrong:
           'More ride along than there are seats with a belt: {people.count}, and {vehicle.seats}.',

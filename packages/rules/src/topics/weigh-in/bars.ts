@@ -119,7 +119,6 @@ export const barsWeighed = part({
       label: 'Front axle with tight bars and alone',
       first: true,
       askedByKnown: ['tight.front', 'alone.front'],
-      askedWhen: 'slack.isUnread',
       stop: {
         when: "front.isPressed && alone.sameLoad == 'yes'",
         wrong:

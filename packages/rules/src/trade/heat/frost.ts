@@ -47,7 +47,7 @@ export const frost = part({
     },
     'frost.near': {
       label: 'How far above freezing hose and valves may freeze under a clear sky',
-      unit: '°F',
+      unit: 'F°',
       values: [{ from: '2020-01-01', value: 4 }],
       range: [2, 8],
       source: house,

@@ -44,7 +44,7 @@ export const payload = part({
     payload: {
       label: 'Payload',
       short: 'payload',
-      do: 'Take less along, or over the trailer’s axles if its own rating has room, and weigh again.',
+      do: 'Leave things at home, or over the trailer’s axles if its own rating has room, and weigh again.',
       used: 'payload.used',
       limit: 'payload.available',
       margin: 'margin.other',
@@ -69,7 +69,7 @@ export const vehicleGross = part({
     'vehicle-gross': {
       label: 'Vehicle gross weight',
       short: 'the vehicle’s gross rating',
-      do: 'Take less along, or over the trailer’s axles if its own rating has room, and weigh again.',
+      do: 'Leave things at home, or over the trailer’s axles if its own rating has room, and weigh again.',
       exceeded: true,
       used: 'vehicle.gross',
       limit: 'vehicle.gvwr',

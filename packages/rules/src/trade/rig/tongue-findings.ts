@@ -34,7 +34,7 @@ export const tongueFindings = part({
           when: 'tongue.share < tongue.stopEdge',
           wrong:
             '{tongue.share} of the trailer rests on its coupling: the trailer is likely to sway.',
-          do: 'Do not tow so. Take load out behind or move it ahead of the axles, until a tenth rests on the ball, and weigh the tongue again.',
+          do: 'Do not tow so: move load ahead of the axles and weigh the tongue again.',
         },
       ],
       care: [

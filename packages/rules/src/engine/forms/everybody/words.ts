@@ -79,6 +79,17 @@ export const outcomeSaid = (
 /** From so many options of a scale on, its ends are said instead of each of them. */
 const aRun = 3;
 
+/** Places on a scale, as the first and last of each unbroken run. */
+function runsIn(places: readonly number[]): readonly (readonly [number, number])[] {
+  const runs: [number, number][] = [];
+  for (const place of places.toSorted((a, b) => a - b)) {
+    const run = runs.at(-1);
+    if (run && run[1] === place - 1) run[1] = place;
+    else runs.push([place, place]);
+  }
+  return runs;
+}
+
 /** What leads to the same: each on its own, or where it starts and ends on its scale. */
 function alternatives(
   matter: Matter,
@@ -88,14 +99,21 @@ function alternatives(
   const [look] = ways[0]?.looks ?? [];
   const fact = look && matter.topic.facts[look.fact];
   const isOne = ways.every(({ looks }) => looks.length === 1 && looks[0]?.fact === look?.fact);
-  if (look && fact?.kind === 'choice' && fact.scale === true && isOne && ways.length >= aRun) {
+  if (look && fact?.kind === 'choice' && fact.scale === true && isOne) {
     const at = ways.map(({ looks: [each] }) => fact.options.indexOf(each?.cell.value ?? ''));
-    const [first, last] = [Math.min(...at), Math.max(...at)];
-    const [from, to] = [fact.options[first], fact.options[last]];
-    if (last - first + 1 === at.length && from !== undefined && to !== undefined) {
-      const noun = nounOr(fact, look.fact);
-      return [message('it-is-from', { noun, from: { option: from }, to: { option: to } })];
-    }
+    const noun = nounOr(fact, look.fact);
+    const said = (place: number): Sayable => ({ option: fact.options[place] ?? '' });
+    return runsIn(at).flatMap(([first, last]) => {
+      if (last - first + 1 >= aRun) {
+        return [message('it-is-from', { noun, from: said(first), to: said(last) })];
+      }
+      const each = ways.filter(
+        (_, place) => first <= (at[place] ?? -1) && (at[place] ?? -1) <= last,
+      );
+      return each.map(({ looks }) =>
+        message('all', { of: looks.map((of) => clauseSaid(matter, everybody, of)) }),
+      );
+    });
   }
   return ways.map(({ looks }) =>
     message('all', { of: looks.map((each) => clauseSaid(matter, everybody, each)) }),
