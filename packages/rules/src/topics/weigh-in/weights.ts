@@ -327,7 +327,6 @@ export const weighed = part({
           do: 'Do not tow it so: move load ahead of the axles and weigh the tongue again.',
         },
       ],
-      stopOpen: 'care',
       care: [
         {
           when: 'tongue.shareWeighed < tongue.lowEdge',
