@@ -6,6 +6,7 @@ import {
   answerTraced,
   type FactsGiven,
   type FormName,
+  formOf,
   formsOf,
   type Level,
   levels,
@@ -198,4 +199,48 @@ describe('a danger that somebody does not know of', () => {
     });
     expect(asked).toEqual([]);
   });
+});
+
+/** Every filed case that is stopped, and each danger of its topic that nobody spoke of told as not known. */
+const stoppedInDoubt = left.flatMap((of) => {
+  const { name, topic, asked, level } = of;
+  if (level !== 'stop' || isUrgent(of)) return [];
+  const open = Object.values(topic.findings)
+    .filter(({ first }) => first)
+    .flatMap(({ askedBy = [] }) => askedBy.slice(0, 1))
+    .filter((fact) => !Object.hasOwn(asked.facts, fact) && topic.facts[fact]?.kind !== 'rows');
+  return open.slice(0, 2).flatMap((fact) => {
+    const doubted: Asked = { ...asked, facts: { ...asked.facts, [fact]: 'unknown' } };
+    const answer = answerTraced(topic, doubted);
+    const dangers = answer.findings.filter(
+      ({ id, level: at }) =>
+        (at === 'unknown' || at === 'if') &&
+        topic.findings[id]?.first === true &&
+        topic.findings[id]?.askedBy?.includes(fact),
+    );
+    const ticket = formOf('ticket', topic, doubted);
+    const forms = { ...of.forms, ticket };
+    return dangers.length === 0
+      ? []
+      : [{ ...of, name: `${name}, ${fact}`, asked: doubted, answer, dangers, forms }];
+  });
+});
+
+test('a ticket says what certainly stops it before a danger of which nobody knows, and both', () => {
+  expect(stoppedInDoubt.length).toBeGreaterThan(10);
+  const lost = stoppedInDoubt.flatMap((each) => {
+    const { name, topic, answer, dangers, forms } = each;
+    const [, sentence = ''] = letters(forms.ticket).split(
+      letters(topic.outcomes.stop.words).trim(),
+    );
+    const over = answer.limits.flatMap(({ id, state }) =>
+      state === 'stop' ? (topic.limits[id]?.short ?? []) : [],
+    );
+    const isFirst =
+      over.some((short) => sentence.trim().startsWith(letters(short).trim())) ||
+      certain(each, 'stop').some(({ wrong }) => sentence.trim().startsWith(letters(wrong).trim()));
+    const isBoth = dangers.some((found) => isAnySaid(each, 'ticket', found));
+    return isFirst && isBoth ? [] : [`${name}: ${forms.ticket}`];
+  });
+  expect(lost).toEqual([]);
 });

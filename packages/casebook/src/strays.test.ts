@@ -16,11 +16,10 @@ describe('a table that was meant to be read is never passed over', () => {
     ['Facts', '“Fact”'],
     ['FACTS:', '“Fact”'],
     ['**Facts**', '“Fact”'],
-    ['Factors', '“Fact”'],
     ['Fcat', '“Fact”'],
     ['Expects', '“Expect”'],
     ['Expected', '“Expect”'],
-    ['Expectation', '“Expect”'],
+    ['Expcted', '“Expect”'],
     ['Exepct', '“Expect”'],
   ])('headed %s it is told what was meant', (heading, meant) => {
     const found = told(table(`| ${heading} | Value |`, '| a | b |'));
@@ -62,6 +61,8 @@ describe('a table that was meant to be read is never passed over', () => {
   test.each([
     ['no line below its headings', `| Fact | Value |\n${rating}\n`],
     ['a line with a dash too few', `| Fact | Value |\n| --- |\n${rating}\n`],
+    ['bars nowhere but between, and no label', '`hitch.ballRating` | 1,500 lb\n'],
+    ['a heading in bold', `**Facts:** | Value\n${rating}\n`],
     ['bars nowhere but between', `Fact | Value\n${rating}\n`],
     ['an empty line within', `| Fact | Value |\n| --- | --- |\n\n${rating}\n`],
     ['blanks before it', `    | Fact | Value |\n    | --- | --- |\n    ${rating}\n`],
@@ -119,7 +120,19 @@ test('a table for a reader is left alone', () => {
     table('| Cargo | Where it rides |', '| Tools | in front |'),
     table('| Result | So much |', '| Loaded | `= trailer.loaded` |'),
     table('| File | Holds |', '| `rates.csv` | the rate book |'),
+    table('| Factor | Why it counts |', '| Wind | it pushes |'),
+    table('| Factors | Value |', '| Wind | much |'),
+    table('| Factory colors | Since |', '| Slate | 2024 |'),
+    table('| Expected life | Years |', '| Tires | 5 |'),
+    table('| Expectation | Value |', '| Quiet | high |'),
     'A bar | stands | in this line.\n',
+    'Factory tow package | 5,000 lb, can I tow with it?\n',
+    'Expecting rain | what now?\n',
+    'Facts are | as they are.\n',
+    'Fact \\| Value\n',
+    '`rates.csv` is the rate book. So | so.\n',
+    '`trailer.gvwr` \\| 5,000 lb\n',
+    '| One cell \\| and no other\n| another \\| such\n',
     '```\n| Fact | Value |\n| --- | --- |\n```\n',
   ])
     expect(told(text)).toEqual([]);

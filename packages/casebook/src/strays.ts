@@ -54,14 +54,22 @@ const lessOne = (word: string): readonly string[] => [
 const almost = (one: string, other: string): boolean =>
   one !== other && lessOne(one).some((each) => lessOne(other).includes(each));
 
-const headings = { fact: 'Fact', expect: 'Expect' } as const;
+/** What a table that is read is headed, with what people write for it. */
+const headings = {
+  Fact: ['fact', 'facts'],
+  Expect: ['expect', 'expects', 'expected'],
+} as const;
 
-/** The heading that was meant, where a heading is not quite it; short words are near many. */
+/**
+ * The heading that was meant, where a heading is not quite it; short words are near many. What only
+ * begins like it, as “Factor” or “Expected life” do, heads a table for a reader.
+ */
 function headingMeant({ head }: Grid): string | undefined {
   const word = lower(head[0]?.text ?? '').replace(/[^\p{L}]/gu, '');
   const values = head.slice(1).some(({ text }) => /^valu/i.test(text));
-  for (const [known, written] of Object.entries(headings)) {
-    if (word.startsWith(known) || (values && almost(word, known))) return written;
+  for (const [written, known] of Object.entries(headings)) {
+    const isKnown = known.some((each) => each === word);
+    if (isKnown || (values && known.some((each) => almost(word, each)))) return written;
   }
   return undefined;
 }
@@ -122,8 +130,11 @@ export function noteStray(grid: Grid, topic: Topic | undefined, note: Note): voi
   }
 }
 
-const barred = /^[ \t>]*\|.*\|/;
-const headed = /^[ \t>]*\|?[ \t]*(facts?|expect(ed|s)?|`[^`=][^`]*`)[^|]*\|/i;
+const barred = /^[ \t>]*\|.*(?<!\\)\|/;
+/** A heading and nothing else before its bar. */
+const headed = /^[ \t>]*\|?[ \t*_]*(facts?|expect(ed|s)?)[ \t*_:]*\|/i;
+/** The name of a fact or result, and a label after it, which is no sentence. */
+const named = /^[ \t>]*\|?[ \t]*`(?!=)(verdict|\S*\p{L}[./]\p{L}\S*)`[^|`.;:!?\\]{0,60}\|/u;
 
 /** Notes what looks like a table to a person and is none for Markdown. */
 export function noteNoTable(node: Nodes, source: string, note: Note): void {
@@ -136,7 +147,7 @@ export function noteNoTable(node: Nodes, source: string, note: Note): void {
     node.type === 'html'
       ? /<table[\s>]/i.test(text)
       : (node.type === 'paragraph' || isCode) &&
-        (lines.some((line) => headed.test(line)) ||
+        (lines.some((line) => headed.test(line) || named.test(line)) ||
           lines.filter((line) => barred.test(line)).length > 1);
   if (seen) note(start, { code: 'no-table' });
 }

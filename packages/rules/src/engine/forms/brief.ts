@@ -104,10 +104,12 @@ export function ticket(matter: Matter, asking: string | undefined): string {
   const [care] = level === 'unknown' || level === 'if' ? caresTold(matter) : [];
   const isCareBeside = level === 'if' || asked.length > 0;
   const beside = level === 'care' ? wrong : isCareBeside ? care?.messages.wrong : undefined;
+  // What nobody knows comes before all that is known, but for what certainly stops it.
+  const doubt = danger ? message('sentences', { of: partsOf(danger) }) : undefined;
   const candidates = [
     urgent,
-    danger ? message('sentences', { of: partsOf(danger) }) : undefined,
     ...stops,
+    doubt,
     ...asked,
     care && level === 'unknown' ? message('sentences', { of: partsOf(care) }) : undefined,
     ...madeOfTold(matter, asking),
@@ -117,8 +119,9 @@ export function ticket(matter: Matter, asking: string | undefined): string {
     ...verdict,
   ];
   const found = candidates.find((each) => each !== undefined);
-  const isBeside = !urgent && !danger && found && beside && !isSame(found, beside);
-  const sentence = isBeside ? message('sentences', { of: [found, beside] }) : found;
+  const also = stops.length > 0 ? doubt : danger ? undefined : beside;
+  const isBeside = !urgent && found && also && !isSame(found, also);
+  const sentence = isBeside ? message('sentences', { of: [found, also] }) : found;
   return say(
     message('ticket', {
       outcome: text(topic.outcomes[levelOf(matter)].words),

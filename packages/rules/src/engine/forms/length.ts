@@ -52,15 +52,22 @@ const mostAgain = 0.6;
 /** And so many where it has no figure. */
 const mostAgainWithout = 0.8;
 
-/** Whether all figures of a text have been said, with most of its words. */
-function isEcho(text: string, kept: readonly string[]): boolean {
-  const heard = kept.join(' ');
-  const [figures, words] = [new Set(figuresIn(heard)), new Set(lettersIn(heard))];
-  const own = figuresIn(text);
-  if (own.some((each) => !figures.has(each))) return false;
-  const all = lettersIn(text);
+/** Words that turn a sentence round, or say what comes first: with one less it says something else. */
+const turning: readonly string[] = [
+  ...['not', 'no', 'never', 'none', 'nothing', 'nobody', 'cannot', 'without'],
+  ...['before', 'until', 'unless'],
+];
+
+/** Whether one line has said all figures of a text, and all that turns it, with most of its words. */
+function isEcho(text: string, lines: readonly string[]): boolean {
+  const [own, all] = [figuresIn(text), lettersIn(text)];
   const most = own.length === 0 ? mostAgainWithout : mostAgain;
-  return all.filter((each) => words.has(each)).length >= all.length * most;
+  return lines.some((line) => {
+    const [figures, words] = [new Set(figuresIn(line)), new Set(lettersIn(line))];
+    const isTurned = all.some((each) => turning.includes(each) && !words.has(each));
+    if (isTurned || own.some((each) => !figures.has(each))) return false;
+    return all.filter((each) => words.has(each)).length >= all.length * most;
+  });
 }
 
 /** Whether the figures that a text has beside those of a part of it have been said. */

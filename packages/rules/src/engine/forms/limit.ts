@@ -36,7 +36,11 @@ function ratedAt(
 const shortSaid = (
   { short, plural = false }: { readonly short: string; readonly plural?: boolean },
   by: Quantity,
-  beside: { readonly same?: readonly Sayable[]; readonly over?: readonly Sayable[] } = {},
+  beside: {
+    readonly same?: readonly Sayable[];
+    readonly over?: readonly Sayable[];
+    readonly exceeded?: readonly Sayable[];
+  } = {},
 ): Sayable =>
   message('falls-short', {
     short: text(short),
@@ -44,6 +48,7 @@ const shortSaid = (
     by,
     same: beside.same ?? [],
     over: beside.over ?? [],
+    exceeded: beside.exceeded ?? [],
   });
 
 /**
@@ -86,7 +91,9 @@ export function overSaid({ topic }: Matter, limits: readonly LimitAnswer[]): rea
   const other = loads.filter((each) => !same.includes(each));
   if (first.declared.supply) {
     const by = margin(-hi, -lo, unit);
-    const said = shortSaid(first.declared, by, { same: supplies, over: loads.map(shortOf) });
+    const over = loads.filter((each) => !isExceeded(each)).map(shortOf);
+    const exceeded = loads.filter(isExceeded).map(shortOf);
+    const said = shortSaid(first.declared, by, { same: supplies, over, exceeded });
     return [named.length > 0 ? said : withBoth(first, true, said)];
   }
   const areSeveral = (all: readonly (typeof first)[]): boolean =>

@@ -61,10 +61,17 @@ export function careHeard(
     said(careSaid(matter, plain, { count, more }));
   const place = lines.findIndex((line) => line === as(acts.length) || line === as(0));
   if (place < 0) return lines;
-  const places = acts.map((act) => lines.indexOf(said(act))).filter((at) => at >= 0);
+  // It may stand within a longer line.
+  const isIn = (line: string, act: string): boolean =>
+    line.toLowerCase().includes(act.replace(/[.!]$/, '').toLowerCase());
+  const places = acts
+    .map((act) => lines.findIndex((line) => isIn(line, said(act))))
+    .filter((at) => at >= 0);
   const after = places.filter((at) => at > place).length;
   const isAll = places.length === acts.length;
-  const heard = after === 0 && places.length > 0 ? as(0) : as(after, !isAll);
+  // With nothing said to do, there is no “that” and nothing to count.
+  const settledSo = places.length === 0 ? said(plain) : as(0);
+  const heard = after === 0 ? settledSo : as(after, !isAll);
   return lines.map((line, at) => (at === place ? heard : line));
 }
 

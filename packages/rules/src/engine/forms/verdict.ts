@@ -4,7 +4,7 @@ import type { FindingAnswer } from '../answer/shapes';
 import { type Level, levels, type State } from '../define/shapes';
 import { message } from '../words/message';
 import { nounOr, type Sayable, text } from '../words/value';
-import type { Matter } from './matter';
+import { isToldUnknown, type Matter } from './matter';
 
 export const levelOf = ({ topic, answer }: Matter): Level =>
   levels.find((level) => topic.outcomes[level].id === answer.outcome) ?? 'unknown';
@@ -76,10 +76,10 @@ export const dangersTold = (matter: Matter): readonly FindingAnswer[] =>
 
 /** Facts of which somebody said that they do not know them. */
 export const unknownFacts = (
-  { topic, asked }: Matter,
+  matter: Matter,
   { id }: Pick<FindingAnswer, 'id'>,
 ): readonly string[] =>
-  (topic.findings[id]?.askedBy ?? []).filter((fact) => asked.facts[fact] === 'unknown');
+  (matter.topic.findings[id]?.askedBy ?? []).filter((fact) => isToldUnknown(matter, fact));
 
 /** Dangers of which somebody said that they do not know: they come before everything else. */
 export const dangersUnknown = (matter: Matter): readonly FindingAnswer[] =>

@@ -72,15 +72,19 @@ export const forms = {
       readonly by: Quantity;
       readonly same: readonly Sayable[];
       readonly over: readonly Sayable[];
+      /** Ratings, which are exceeded. */
+      readonly exceeded: readonly Sayable[];
     },
     say: Say,
   ) => {
-    const { short, several, by, same, over } = values;
+    const { short, several, by, same, over, exceeded } = values;
     const too =
       same.length === 0
         ? ''
         : `, and so ${same.length === 1 ? 'does' : 'do'} ${listed(same.map(say))}`;
-    const also = over.length === 0 ? '' : `; over, too: ${listed(over.map(say))}`;
+    const beside = (word: string, of: readonly Sayable[]): string =>
+      of.length === 0 ? '' : `; ${word}, too: ${listed(of.map(say))}`;
+    const also = `${beside('over', over)}${beside('exceeded', exceeded)}`;
     return `${capital(say(short))} ${several ? 'fall' : 'falls'} short by ${say(by)}${too}${also}.`;
   },
   'over-and-short': (
