@@ -31,13 +31,14 @@ test('its name tells of which message and question it is, also where it came by 
 });
 
 test('what comes back opens its question again, and the same once more is nothing new', () => {
+  const came = { topic: 'tow-fit', facts: { 'trailer.gvwr': '5000 lb' } };
   const waits = { ...asked, waits: 'the label', done: 9 };
-  const now = withReturned(waits, 'Can I tow it?', {}, { 'trailer.gvwr': '5000 lb' });
+  const now = withReturned(waits, 'Can I tow it?', {}, came);
   expect(now).toMatchObject({
     waits: '',
     done: 0,
     back: { 'Can I tow it?': { 'trailer.gvwr': '5000 lb' } },
   });
-  const again = now && withReturned(now, 'Can I tow it?', {}, { 'trailer.gvwr': '5000 lb' });
+  const again = now && withReturned(now, 'Can I tow it?', {}, came);
   expect(again).toBe(undefined);
 });

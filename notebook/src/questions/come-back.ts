@@ -12,7 +12,7 @@ const mark = '\uE000';
 const few = 8;
 
 /** What somebody was asked, filled in: the facts of its case, and of which question it is. */
-type CameBack = {
+export type CameBack = {
   readonly topic: string;
   readonly name: string;
   readonly facts: Returned;
@@ -96,16 +96,19 @@ export function withReturned(
   asked: Asked,
   question: string,
   known: Returned,
-  facts: Returned,
+  { topic, facts }: Pick<CameBack, 'topic' | 'facts'>,
 ): Asked | undefined {
-  const before = asked.back && Object.hasOwn(asked.back, question) ? asked.back[question] : {};
+  const { back, backTopics = {} } = asked;
+  const by = Object.hasOwn(backTopics, question) ? backTopics[question] : topic;
+  const before = back && Object.hasOwn(back, question) && by === topic ? back[question] : {};
   const fresh = changedIn({ ...known, ...before }, facts);
   if (Object.keys(fresh).length === 0) return undefined;
   return {
     ...asked,
     waits: '',
     done: 0,
-    back: { ...asked.back, [question]: { ...before, ...fresh } },
+    back: { ...back, [question]: { ...before, ...fresh } },
+    backTopics: { ...backTopics, [question]: topic },
   };
 }
 

@@ -1,0 +1,63 @@
+import type { ReadMessage } from '@tarebook/record';
+import { expect, test } from 'vitest';
+import { type Asked, recordsOf } from '../state/questions';
+import { caseName } from './back-link';
+import { takenBack } from './take-back';
+import { factsOf } from './told-so-far';
+
+const text = 'Can I tow it?';
+const record = (): Asked => {
+  const [made] = recordsOf([{ channel: '', asker: '', askedOn: '', text }], 1);
+  if (!made) throw new Error('A message makes a record.');
+  return made;
+};
+const asked = record();
+const linkTo = (question: string, topic = 'tow-fit') =>
+  `https://here.example/#/case/${topic}/${caseName(asked, { text: question })}/AbC`;
+const part = {
+  ...{ text, topic: 'tow-fit', because: [], facts: {}, words: {}, ask: [] },
+  answeredBy: null,
+};
+const others = { firstReply: null, sameAs: null };
+const reading: ReadMessage = { id: asked.id, parts: [part], urgent: null, personal: [], ...others };
+
+/** A page with this one message, and what was put there. */
+function page(message: Asked = asked, readings = new Map([[asked.id, reading]])) {
+  const put: Asked[] = [];
+  const host = {
+    ...{ messages: [message], readings, titleOf: (topic: string) => topic },
+    putBack: async (now: Asked) => put.push(now) > 0,
+  };
+  return { host, put };
+}
+
+const came = (topic: string, facts: Readonly<Record<string, string>>) => async () => ({
+  ...{ topic, name: caseName(asked, { text }), facts },
+});
+
+test('what comes back is kept with the rules it was asked by, and counts by no others', async () => {
+  const { host, put } = page();
+  const back = await takenBack(
+    [linkTo(text)],
+    host,
+    came('tow-fit', { 'trailer.gvwr': '5000 lb' }),
+  );
+  expect(back).toMatchObject({ taken: [linkTo(text)], held: [] });
+  const [now] = put;
+  if (!now) throw new Error('It was put.');
+  expect(now.backTopics).toEqual({ [text]: 'tow-fit' });
+  expect(factsOf(now, part)).toEqual({ 'trailer.gvwr': '5000 lb' });
+  expect(factsOf(now, { ...part, topic: 'battery-runtime' })).toEqual({});
+});
+
+test('answers by rules that the question is not about any more are not put, and it is said', async () => {
+  const { host, put } = page({ ...asked, topics: { [text]: 'battery-runtime' } });
+  const back = await takenBack(
+    [linkTo(text)],
+    host,
+    came('tow-fit', { 'trailer.gvwr': '5000 lb' }),
+  );
+  expect(put).toEqual([]);
+  expect(back).toMatchObject({ taken: [], held: [linkTo(text)] });
+  expect(back.says).toContain('were not put');
+});

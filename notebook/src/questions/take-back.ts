@@ -1,0 +1,69 @@
+import { masked, type ReadMessage } from '@tarebook/record';
+import type { Asked } from '../state/questions';
+import { askedFor, openedBack, withReturned } from './come-back';
+import { aboutOf } from './known';
+import { factsOf } from './told-so-far';
+
+const shortly = (text: string): string => (text.length > 80 ? `${text.slice(0, 80)} …` : text);
+
+/** Where answers are put: the page of questions. */
+export type BackHost = {
+  /** What a rule set is called. */
+  readonly titleOf: (topic: string) => string;
+  readonly messages: readonly Asked[] | undefined;
+  readonly readings: ReadonlyMap<string, ReadMessage>;
+  /** Keeps and shows a message with what came back; false where the device refused it. */
+  readonly putBack: (now: Asked) => Promise<boolean>;
+};
+
+/** What became of links that were pasted or left. */
+export type TakenBack = {
+  /** Those whose answers stand with their question. */
+  readonly taken: readonly string[];
+  /** Those whose question is here and does not take them as it is now. */
+  readonly held: readonly string[];
+  readonly says: string;
+};
+
+/** Answers that came back by links, each put to the question it was asked for. */
+export async function takenBack(
+  links: readonly string[],
+  host: BackHost,
+  open = openedBack,
+): Promise<TakenBack> {
+  const partsOf = ({ id }: Asked) => host.readings.get(id)?.parts ?? [];
+  const taken: string[] = [];
+  const held: string[] = [];
+  const says = new Set<string>();
+  for (const link of links) {
+    const opened = await open(link);
+    if ('says' in opened) {
+      says.add(opened.says);
+      continue;
+    }
+    const of = askedFor(opened.name, host.messages ?? [], (each) =>
+      partsOf(each).map(({ text }) => text),
+    );
+    const part = of && partsOf(of.asked).find(({ text }) => text === of.question);
+    if (!of || !part) {
+      says.add('A link answers a question that is not on this device; open it to see it.');
+      continue;
+    }
+    const about = `“${masked(shortly(of.question))}”`;
+    if (aboutOf(of.asked, part) !== opened.topic) {
+      held.push(link);
+      says.add(
+        `Answers to ${about} were not put: they were asked by “${host.titleOf(opened.topic)}”, and the question is about something else now. Turn its “About” back and take them in once more.`,
+      );
+      continue;
+    }
+    taken.push(link);
+    const now = withReturned(of.asked, of.question, factsOf(of.asked, part), opened);
+    if (!now) says.add(`Nothing new came back to ${about}.`);
+    else {
+      says.add(`Answers came back to ${about}; they stand with it.`);
+      await host.putBack(now);
+    }
+  }
+  return { taken, held, says: [...says].join(' ') };
+}
