@@ -20,6 +20,15 @@ test('a link to a question is found in what was pasted, and nothing else is', ()
   expect(withoutLink('What pressure?')).toBe('What pressure?');
 });
 
+test('a picture of megabytes within a pasted mail does not hold the page', () => {
+  const run = 'QUJD'.repeat(50_000);
+  const began = performance.now();
+  expect(linksIn(`${run}\n${link}`)).toEqual([link]);
+  expect(linksIn(`${'#/case/a'.repeat(50_000)} ${link}`)).toEqual([link]);
+  // By the square of its length this took many seconds.
+  expect(performance.now() - began).toBeLessThan(1000);
+});
+
 test('its name tells of which message and question it is, also where it came by a link', () => {
   const questions = () => ['Can I tow it?'];
   for (const each of [name, `shared: ${name} 0123abcd`]) {

@@ -4,8 +4,10 @@ import { type Asked, allQuestionRecords, isAsked } from '../state/questions';
 import { changedIn, type Returned } from '../state/returned';
 import { isQuestion, questionOf } from './back-link';
 
-/** A link to a case that a question here was; ends where no address goes on. */
-const links = /\S*#\/case\/[\w-]+\/asked-[\w.%-]+\/[\w-]+/g;
+/** The part of a link that names a case which a question here was; ends where no address goes on. */
+const hashes = /#\/case\/[\w-]+\/asked-[\w.%-]+\/[\w-]+/g;
+/** What may stand before it, the address of a page; more than this is some other run of letters. */
+const mostBefore = 300;
 /** In the place of a link; no message has it. */
 const mark = '\uE000';
 /** Beside a link nobody asks anything in so few words. */
@@ -19,7 +21,17 @@ export type CameBack = {
 };
 
 /** Links of a text that may be answers to what is here. */
-export const linksIn = (text: string): readonly string[] => [...new Set(text.match(links) ?? [])];
+export function linksIn(text: string): readonly string[] {
+  const found = new Set<string>();
+  let end = 0;
+  for (const { 0: hash, index } of text.matchAll(hashes)) {
+    // Backward from the hash and never further: a picture of a megabyte in a mail holds nothing up.
+    const before = text.slice(Math.max(end, index - mostBefore), index);
+    found.add(`${before.split(/\s/).at(-1)}${hash}`);
+    end = index + hash.length;
+  }
+  return [...found];
+}
 
 /** The text without links that were taken in. */
 export const markedOff = (text: string, taken: readonly string[]): string =>
