@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { recordsOf } from '../state/questions';
+import { openTopic } from '../state/topics';
 import { caseName } from './back-link';
-import { askedFor, linksIn, markedOff, withoutLink, withReturned } from './come-back';
+import { askedFor, factsIn, linksIn, markedOff, withoutLink, withReturned } from './come-back';
 
 const [asked] = recordsOf([{ channel: '', asker: '', askedOn: '', text: 'Can I tow it?' }], 1);
 if (!asked) throw new Error('A message makes a record.');
@@ -50,4 +51,13 @@ test('what comes back opens its question again, and the same once more is nothin
   });
   const again = now && withReturned(now, 'Can I tow it?', {}, came);
   expect(again).toBe(undefined);
+});
+
+test('what the rules refuse of what came back is named as it was written', async () => {
+  const topic = await openTopic('tow-fit');
+  if (!topic) throw new Error('The rules are there.');
+  const given = { 'trailer.gvwr': '5000 parsecs', 'trailer.dryWeight': '3900 lb' };
+  const { facts, unread } = await factsIn('tow-fit', { topic, facts: given, troubles: [] });
+  expect(facts).toEqual({ 'trailer.dryWeight': '3900 lb' });
+  expect(unread).toEqual([`${topic.facts['trailer.gvwr']?.label} “5000 parsecs”`]);
 });

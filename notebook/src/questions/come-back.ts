@@ -3,6 +3,7 @@ import { ownName } from '../state/link-name';
 import { type Asked, allQuestionRecords, isAsked } from '../state/questions';
 import { changedIn, type Returned } from '../state/returned';
 import { isQuestion, questionOf } from './back-link';
+import { rowsText } from './rows-told';
 
 /** The part of a link that names a case which a question here was; ends where no address goes on. */
 const hashes = /#\/case\/[\w-]+\/asked-[\w.%-]+\/[\w-]+/g;
@@ -18,6 +19,8 @@ export type CameBack = {
   readonly topic: string;
   readonly name: string;
   readonly facts: Returned;
+  /** What stood in it and could not be read, in words. */
+  readonly unread: readonly string[];
 };
 
 /** Links of a text that may be answers to what is here. */
@@ -66,28 +69,40 @@ export async function openedBack(link: string): Promise<CameBack | { readonly sa
   const says = await whyTooMuch('This link', [{ topic, text: opened.filed }]);
   if (says !== undefined) return { says };
   await Promise.all([openTopic(topic), openReadersFor([opened.filed])]);
-  return { topic, name, facts: await factsIn(topic, readDocument(opened.filed)) };
+  return { topic, name, ...(await factsIn(topic, readDocument(opened.filed))) };
 }
 
-type Document = ReturnType<typeof import('../state/reading')['readDocument']>;
+type Document = Pick<
+  ReturnType<typeof import('../state/reading')['readDocument']>,
+  'topic' | 'facts' | 'troubles'
+>;
 
-/** The facts of a case as a record keeps them; what its topic refuses is none. */
-async function factsIn(topicId: string, doc: Document): Promise<Returned> {
-  const { asWritten, isRows, readFacts } = await import('@tarebook/rules/engine');
+/** The facts of a case as a record keeps them; what its topic refuses is none, and is named. */
+export async function factsIn(
+  topicId: string,
+  doc: Document,
+): Promise<Pick<CameBack, 'facts' | 'unread'>> {
+  const { asWritten, isRows, presentFacts, readFacts } = await import('@tarebook/rules/engine');
   const { topic } = doc;
-  if (!topic || topic.id !== topicId) return {};
-  const refused = new Set(readFacts(topic, doc.facts).problems.map(({ fact }) => fact));
-  const told = Object.entries(doc.facts).filter(([fact]) => !refused.has(fact));
-  return Object.fromEntries(
-    told.map(([fact, given]) => [
-      fact,
-      isRows(given)
-        ? given.map((row) =>
-            Object.fromEntries(Object.entries(row).map(([id, cell]) => [id, asWritten(cell)])),
-          )
-        : asWritten(given),
-    ]),
-  );
+  const troubles = doc.troubles.slice(0, 3).map(({ says }) => says);
+  if (!topic || topic.id !== topicId) return { facts: {}, unread: troubles };
+  const { facts: given } = presentFacts(topic, doc.facts);
+  const refused = new Set(readFacts(topic, given).problems.map(({ fact }) => fact));
+  const facts: Record<string, Returned[string]> = {};
+  const unread: string[] = [];
+  for (const [fact, value] of Object.entries(given)) {
+    const text = isRows(value)
+      ? value.map((row) =>
+          Object.fromEntries(Object.entries(row).map(([id, cell]) => [id, asWritten(cell)])),
+        )
+      : asWritten(value);
+    if (!refused.has(fact)) facts[fact] = text;
+    else {
+      const said = typeof text === 'string' ? text : rowsText(text);
+      unread.push(`${topic.facts[fact]?.label ?? fact} “${said.slice(0, 60)}”`);
+    }
+  }
+  return { facts, unread: unread.length > 0 ? unread.slice(0, 5) : troubles };
 }
 
 /** The message that a case was a question of, and the words of that question. */
@@ -103,17 +118,21 @@ export function askedFor(
   return asked && question !== undefined ? { asked, question } : undefined;
 }
 
-/** A message with what came back to one of its questions, which is open again. */
+/**
+ * A message with what came back to one of its questions, which is open again.
+ *
+ * @param own what the question itself tells
+ */
 export function withReturned(
   asked: Asked,
   question: string,
-  known: Returned,
+  own: Returned,
   { topic, facts }: Pick<CameBack, 'topic' | 'facts'>,
 ): Asked | undefined {
   const { back, backTopics = {} } = asked;
   const by = Object.hasOwn(backTopics, question) ? backTopics[question] : topic;
   const before = back && Object.hasOwn(back, question) && by === topic ? back[question] : {};
-  const fresh = changedIn({ ...known, ...before }, facts);
+  const fresh = changedIn({ ...own, ...before }, facts, own);
   if (Object.keys(fresh).length === 0) return undefined;
   return {
     ...asked,

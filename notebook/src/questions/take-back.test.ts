@@ -25,15 +25,22 @@ const reading: ReadMessage = { id: asked.id, parts: [part], urgent: null, person
 function page(message: Asked = asked, readings = new Map([[asked.id, reading]])) {
   const put: Asked[] = [];
   const host = {
-    ...{ messages: [message], readings, titleOf: (topic: string) => topic },
+    ...{
+      messages: [message],
+      readings,
+      titleOf: (topic: string) => topic,
+      labels: (_: string, fact: string) => fact,
+    },
     putBack: async (now: Asked) => put.push(now) > 0,
   };
   return { host, put };
 }
 
-const came = (topic: string, facts: Readonly<Record<string, string>>) => async () => ({
-  ...{ topic, name: caseName(asked, { text }), facts },
-});
+const came =
+  (topic: string, facts: Readonly<Record<string, string>>, unread: readonly string[] = []) =>
+  async () => ({
+    ...{ topic, name: caseName(asked, { text }), facts, unread },
+  });
 
 test('what comes back is kept with the rules it was asked by, and counts by no others', async () => {
   const { host, put } = page();
@@ -60,4 +67,15 @@ test('answers by rules that the question is not about any more are not put, and 
   expect(put).toEqual([]);
   expect(back).toMatchObject({ taken: [], held: [linkTo(text)] });
   expect(back.says).toContain('were not put');
+});
+
+test('what was not read is named, and “not known” undoes no answer in silence', async () => {
+  const before = { [text]: { 'trailer.gvwr': '5000 lb' } };
+  const { host, put } = page({ ...asked, back: before, backTopics: { [text]: 'tow-fit' } });
+  const open = came('tow-fit', { 'trailer.gvwr': 'unknown' }, ['Payload “1260”']);
+  const { says } = await takenBack([linkTo(text)], host, open);
+  expect(put).toEqual([]);
+  expect(says).toContain('Nothing new came back');
+  expect(says).toContain('Payload “1260”');
+  expect(says).toMatch(/nobody knows trailer\.gvwr, which came back before and stands/);
 });

@@ -1,8 +1,9 @@
 import { masked, type ReadMessage } from '@tarebook/record';
 import type { Asked } from '../state/questions';
+import { standsAgainst } from '../state/returned';
 import { askedFor, openedBack, withReturned } from './come-back';
 import { aboutOf } from './known';
-import { factsOf } from './told-so-far';
+import { backOf, readOf } from './told-so-far';
 
 const shortly = (text: string): string => (text.length > 80 ? `${text.slice(0, 80)} …` : text);
 
@@ -10,6 +11,8 @@ const shortly = (text: string): string => (text.length > 80 ? `${text.slice(0, 8
 export type BackHost = {
   /** What a rule set is called. */
   readonly titleOf: (topic: string) => string;
+  /** What one of its facts is called. */
+  readonly labels: (topic: string, fact: string) => string;
   readonly messages: readonly Asked[] | undefined;
   readonly readings: ReadonlyMap<string, ReadMessage>;
   /** Keeps and shows a message with what came back; false where the device refused it. */
@@ -35,6 +38,8 @@ export async function takenBack(
   const taken: string[] = [];
   const held: string[] = [];
   const says = new Set<string>();
+  // A reply quotes the link it answers, without answers; that says nothing.
+  const freshly = new Set<string>();
   for (const link of links) {
     const opened = await open(link);
     if ('says' in opened) {
@@ -58,11 +63,25 @@ export async function takenBack(
       continue;
     }
     taken.push(link);
-    const now = withReturned(of.asked, of.question, factsOf(of.asked, part), opened);
+    const own = readOf(of.asked, part);
+    const before = backOf(of.asked, part);
+    for (const fact of standsAgainst({ ...own, ...before }, opened.facts, own)) {
+      if (freshly.has(`${of.asked.id} ${fact}`)) continue;
+      says.add(
+        `In a link to ${about} nobody knows ${host.labels(opened.topic, fact)}, which came back before and stands; strike it out if it holds no more.`,
+      );
+    }
+    const now = withReturned(of.asked, of.question, own, opened);
     if (!now) says.add(`Nothing new came back to ${about}.`);
     else {
       says.add(`Answers came back to ${about}; they stand with it.`);
+      for (const fact of Object.keys(opened.facts)) freshly.add(`${of.asked.id} ${fact}`);
       await host.putBack(now);
+    }
+    if (opened.unread.length > 0) {
+      says.add(
+        `Not read of what came back to ${about}, so ask once more: ${opened.unread.join('; ')}.`,
+      );
     }
   }
   return { taken, held, says: [...says].join(' ') };

@@ -217,6 +217,7 @@ export class QuestionsPage extends PlainElement {
   private takeBack = (links: readonly string[]) => takenBack(links, this);
 
   readonly titleOf = topicTitle;
+  readonly labels = labels;
 
   /** What came back is kept and shown with its question, which is read anew. */
   readonly putBack = async (now: Asked): Promise<boolean> => {
@@ -305,7 +306,7 @@ export class QuestionsPage extends PlainElement {
     return html`<paste-box .wrong=${this.wrong} .said=${this.said} .busy=${this.busy} .few=${messages.length === 0}></paste-box>
       <table-box .read=${this.table}></table-box>
       <asked-list .messages=${messages} .readings=${this.readings} .progress=${this.progress} .doneHere=${this.doneHere}
-        .given=${this.given} .round=${round?.spoken === 0 ? round : undefined} .answer=${this.answer} .labels=${labels}></asked-list>`;
+        .given=${this.given} .round=${round?.spoken === 0 ? round : undefined} .answer=${this.answer} .labels=${this.labels}></asked-list>`;
   }
 
   private body(): TemplateResult {
