@@ -151,13 +151,20 @@ export function leaveForQuestions(link: string): void {
   location.hash = '#/questions';
 }
 
+/** It stays there until it was put, so that a page that is closed or away from the network loses nothing. */
 export function leftForQuestions(): string {
   try {
-    const link = sessionStorage.getItem(left) ?? '';
-    sessionStorage.removeItem(left);
-    return link;
+    return sessionStorage.getItem(left) ?? '';
   } catch {
     return '';
+  }
+}
+
+export function leftIsPut(): void {
+  try {
+    sessionStorage.removeItem(left);
+  } catch {
+    // Where nothing is kept, nothing is left.
   }
 }
 

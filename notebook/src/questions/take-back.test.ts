@@ -2,7 +2,7 @@ import type { ReadMessage } from '@tarebook/record';
 import { expect, test } from 'vitest';
 import { type Asked, recordsOf } from '../state/questions';
 import { caseName } from './back-link';
-import { takenBack } from './take-back';
+import { leftTaken, takenBack } from './take-back';
 import { factsOf } from './told-so-far';
 
 const text = 'Can I tow it?';
@@ -78,4 +78,22 @@ test('what was not read is named, and “not known” undoes no answer in silenc
   expect(says).toContain('Nothing new came back');
   expect(says).toContain('Payload “1260”');
   expect(says).toMatch(/nobody knows trailer\.gvwr, which came back before and stands/);
+});
+
+test('what another page left is left no more only once it was put', async () => {
+  let left = linkTo(text);
+  const tab = {
+    link: () => left,
+    isPut: () => {
+      left = '';
+    },
+  };
+  const away = await leftTaken(() => Promise.reject(new Error('away')), tab);
+  expect(away).toHaveProperty('wrong');
+  expect(left).not.toBe('');
+  const back = { taken: [], held: [], says: 'Put.' };
+  await leftTaken(async () => ({ ...back, isKept: false }), tab);
+  expect(left).not.toBe('');
+  expect(await leftTaken(async () => ({ ...back, isKept: true }), tab)).toEqual({ says: 'Put.' });
+  expect(left).toBe('');
 });

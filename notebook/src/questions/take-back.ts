@@ -1,7 +1,14 @@
 import { masked, type ReadMessage } from '@tarebook/record';
 import type { Asked } from '../state/questions';
 import { standsAgainst } from '../state/returned';
-import { askedFor, openedBack, withReturned } from './come-back';
+import {
+  askedFor,
+  leftForQuestions,
+  leftIsPut,
+  linksIn,
+  openedBack,
+  withReturned,
+} from './come-back';
 import { aboutOf } from './known';
 import { backOf, readOf } from './told-so-far';
 
@@ -26,6 +33,8 @@ export type TakenBack = {
   /** Those whose question is here and does not take them as it is now. */
   readonly held: readonly string[];
   readonly says: string;
+  /** Whether the device took in all that came back. */
+  readonly isKept: boolean;
 };
 
 /** Answers that came back by links, each put to the question it was asked for. */
@@ -36,6 +45,7 @@ export async function takenBack(
 ): Promise<TakenBack> {
   const partsOf = ({ id }: Asked) => host.readings.get(id)?.parts ?? [];
   const taken: string[] = [];
+  let isKept = true;
   const held: string[] = [];
   const says = new Set<string>();
   // A reply quotes the link it answers, without answers; that says nothing.
@@ -76,7 +86,7 @@ export async function takenBack(
     else {
       says.add(`Answers came back to ${about}; they stand with it.`);
       for (const fact of Object.keys(opened.facts)) freshly.add(`${of.asked.id} ${fact}`);
-      await host.putBack(now);
+      isKept = (await host.putBack(now)) && isKept;
     }
     if (opened.unread.length > 0) {
       says.add(
@@ -84,5 +94,28 @@ export async function takenBack(
       );
     }
   }
-  return { taken, held, says: [...says].join(' ') };
+  return { taken, held, says: [...says].join(' '), isKept };
+}
+
+/** Where another page left something to be put. */
+type Left = { readonly link: () => string; readonly isPut: () => void };
+const atThisTab: Left = { link: leftForQuestions, isPut: leftIsPut };
+
+/** What another page left is put; only then it is left no more. What is said of it, '' for nothing. */
+export async function leftTaken(
+  take: (links: readonly string[]) => Promise<TakenBack>,
+  { link, isPut }: Left = atThisTab,
+): Promise<{ readonly says: string } | { readonly wrong: string }> {
+  const links = linksIn(link());
+  if (links.length === 0) return { says: '' };
+  try {
+    const { says, isKept } = await take(links);
+    if (isKept) isPut();
+    return { says };
+  } catch {
+    return {
+      wrong:
+        'The answers could not be put to their question: the network is away. They are kept; reload the page once it is back.',
+    };
+  }
 }

@@ -12,7 +12,7 @@ import '../questions/table-box';
 import { topicTitle } from '../cases/topics';
 import { PlainElement } from '../elements/plain-element';
 import { leavesOpen } from '../questions/answer-shapes';
-import { leftForQuestions, linksIn, markedOff, withoutLink } from '../questions/come-back';
+import { linksIn, markedOff, withoutLink } from '../questions/come-back';
 import type { AnswerLeft, AskedChanged, SpokenToggled } from '../questions/events';
 import { givenFrom, waitsFor } from '../questions/leaving';
 import { type BunchPasted, PasteBox } from '../questions/paste-box';
@@ -21,7 +21,7 @@ import { setRightAsBefore } from '../questions/remembered';
 import { roundDesk } from '../questions/round-desk';
 import type { RoundChanged } from '../questions/round-view';
 import type { TableRead } from '../questions/table-box';
-import { takenBack } from '../questions/take-back';
+import { leftTaken, takenBack } from '../questions/take-back';
 import { takenSaid, tooMany } from '../questions/taken';
 import type { ReadPart } from '../questions/told-so-far';
 import { type Given, isGiven } from '../state/given';
@@ -76,6 +76,7 @@ export class QuestionsPage extends PlainElement {
   /** Which catalogue counts here; it is kept with every answer. */
   catalogue = '';
   private reader: QuestionsReader | undefined;
+  private isTaking = false;
   private readonly desk = roundDesk(this);
   /** Those that were answered while the page is open stay where they are. */
   private readonly doneHere = new Set<string>();
@@ -230,8 +231,13 @@ export class QuestionsPage extends PlainElement {
 
   /** What another page left to be taken in, once its question is read. */
   private async takeLeft(): Promise<void> {
-    const { says } = await this.takeBack(linksIn(leftForQuestions()));
-    if (says !== '') this.said = says;
+    // What is put is read anew, and that ends here once more.
+    if (this.isTaking) return;
+    this.isTaking = true;
+    const left = await leftTaken(this.takeBack);
+    this.isTaking = false;
+    if ('wrong' in left) this.wrong = left.wrong;
+    else if (left.says !== '') this.said = left.says;
   }
 
   private async takeIn(records: readonly Asked[], refused?: readonly string[]): Promise<boolean> {
