@@ -44,6 +44,8 @@ export class AskedPart extends PlainElement {
   declare form: AnswerForm | undefined;
   declare said: string;
   private answeredFor = '';
+  /** The question as a case when it was said that the one kept is another. */
+  private saidOfCase = '';
 
   constructor() {
     super();
@@ -165,7 +167,17 @@ export class AskedPart extends PlainElement {
     const doc = answered === 'none' ? undefined : answered?.doc;
     const open = async (): Promise<void> => {
       if (doc === undefined) return;
-      location.hash = await caseOfQuestion(doc, asked, part);
+      const { address, made, isStale } = await caseOfQuestion(doc, asked, part);
+      if (isStale && this.saidOfCase !== doc) {
+        this.saidOfCase = doc;
+        this.said =
+          'The case was changed by hand, and other answers stand here since; press once more to open it as it was left.';
+        return;
+      }
+      if (made !== undefined && asked.cases?.[part.text] !== made) {
+        this.change({ cases: { ...this.asked.cases, [part.text]: made } });
+      }
+      location.hash = address;
     };
     return html`${doc === undefined ? nothing : html`<button type="button" class="quiet" @click=${open}>Open as a case</button>`}
       ${near ? html`<a class="small" href=${caseAddress(topic, name)}>A case like this: ${name.replaceAll('-', ' ')}</a>` : nothing}`;

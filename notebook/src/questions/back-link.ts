@@ -45,20 +45,36 @@ export async function withLink(
   return { ...answered, text: `${text}\n\n${says}\n${link}` };
 }
 
-/** Keeps a question as a case, once; the address at which it opens. */
+/** A question as a case that opens. */
+export type OpensAs = {
+  readonly address: string;
+  /** Of which text the case was made, for the record; undefined where somebody changed it since. */
+  readonly made?: string;
+  /** Somebody changed the case, and other answers stand with the question since it was made. */
+  readonly isStale: boolean;
+};
+
+/** Keeps a question as a case; one that nobody changed is made anew, so that its answers are those of now. */
 export async function caseOfQuestion(
   doc: string,
   asked: Asked,
   part: QuestionPart,
-): Promise<string> {
+): Promise<OpensAs> {
   const topic = part.topic ?? '';
   const name = caseName(asked, part);
+  const address = caseAddress(topic, name);
+  const made = sumOf(doc);
+  const { cases = {} } = asked;
+  const before = Object.hasOwn(cases, part.text) ? cases[part.text] : undefined;
   try {
     const here = await keptCase(topic, name);
-    if (!here) await keep({ topic, name, text: doc, at: Date.now() });
-    return caseAddress(topic, name);
+    if (here && here.text !== doc && sumOf(here.text) !== before) {
+      return { address, isStale: before !== made };
+    }
+    if (here?.text !== doc) await keep({ topic, name, text: doc, at: Date.now() });
+    return { address, made, isStale: false };
   } catch {
     // A device that keeps nothing still opens it: the whole case goes into the address.
-    return `${caseAddress(topic, name)}/${await pack(doc)}`;
+    return { address: `${address}/${await pack(doc)}`, made, isStale: false };
   }
 }

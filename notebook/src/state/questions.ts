@@ -26,6 +26,8 @@ export type Asked = Pasted & {
   readonly back?: Readonly<Record<string, Returned>>;
   /** By whose rules that came back, by the words of the question; facts of other rules are none of it. */
   readonly backTopics?: Readonly<Record<string, string>>;
+  /** Of which text a case was made of it, as a checksum, by the words of the question. */
+  readonly cases?: Readonly<Record<string, string>>;
   /** What it waits for, in words, since something was asked back or handed on; '' where for nothing. */
   readonly waits?: string;
 };
@@ -53,7 +55,8 @@ export function isAsked(value: unknown): value is Asked {
     isTexts(held(value, 'struck')) &&
     ['undefined', 'string'].includes(typeof held(value, 'waits')) &&
     isReturned(held(value, 'back') ?? {}) &&
-    isTextRecord(held(value, 'backTopics') ?? {})
+    isTextRecord(held(value, 'backTopics') ?? {}) &&
+    isTextRecord(held(value, 'cases') ?? {})
   );
 }
 

@@ -1,0 +1,43 @@
+import { beforeEach, expect, test, vi } from 'vitest';
+import { type Asked, recordsOf } from '../state/questions';
+import { caseOfQuestion } from './back-link';
+
+const store = vi.hoisted(() => new Map<string, { readonly text: string }>());
+vi.mock('../state/kept', () => ({
+  keptCase: async (topic: string, name: string) => store.get(`${topic}/${name}`),
+  keep: async (kept: { topic: string; name: string; text: string }) => {
+    store.set(`${kept.topic}/${kept.name}`, kept);
+  },
+}));
+
+const text = 'Can I tow it?';
+const part = {
+  ...{ text, topic: 'tow-fit', because: [], facts: {}, words: {}, ask: [] },
+  answeredBy: null,
+};
+const record = (): Asked => {
+  const [made] = recordsOf([{ channel: '', asker: '', askedOn: '', text }], 1);
+  if (!made) throw new Error('A message makes a record.');
+  return made;
+};
+const asked = record();
+const only = () => [...store.values()].map((each) => each.text);
+
+beforeEach(() => store.clear());
+
+test('a case that nobody changed opens with what came back since', async () => {
+  const first = await caseOfQuestion('payload unknown', asked, part);
+  const now = { ...asked, cases: { [text]: first.made ?? '' } };
+  const again = await caseOfQuestion('payload 1260 lb', now, part);
+  expect(again).toMatchObject({ address: first.address, isStale: false });
+  expect(only()).toEqual(['payload 1260 lb']);
+});
+
+test('one that somebody changed stays as it was left, and is called stale once answers differ', async () => {
+  const { made = '', address } = await caseOfQuestion('payload unknown', asked, part);
+  const now = { ...asked, cases: { [text]: made } };
+  for (const key of store.keys()) store.set(key, { text: 'payload 900 lb, by hand' });
+  expect(await caseOfQuestion('payload unknown', now, part)).toEqual({ address, isStale: false });
+  expect(await caseOfQuestion('payload 1260 lb', now, part)).toEqual({ address, isStale: true });
+  expect(only()).toEqual(['payload 900 lb, by hand']);
+});
