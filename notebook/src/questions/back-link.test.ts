@@ -1,6 +1,7 @@
 import { beforeEach, expect, test, vi } from 'vitest';
 import { type Asked, recordsOf } from '../state/questions';
-import { caseOfQuestion } from './back-link';
+import type { Answered } from './answer-shapes';
+import { caseOfQuestion, isOwnAlone, withLink } from './back-link';
 
 const store = vi.hoisted(() => new Map<string, { readonly text: string }>());
 vi.mock('../state/kept', () => ({
@@ -23,7 +24,10 @@ const record = (): Asked => {
 const asked = record();
 const only = () => [...store.values()].map((each) => each.text);
 
-beforeEach(() => store.clear());
+beforeEach(() => {
+  store.clear();
+  vi.unstubAllGlobals();
+});
 
 test('a case that nobody changed opens with what came back since', async () => {
   const first = await caseOfQuestion('payload unknown', asked, part);
@@ -40,4 +44,26 @@ test('one that somebody changed stays as it was left, and is called stale once a
   expect(await caseOfQuestion('payload unknown', now, part)).toEqual({ address, isStale: false });
   expect(await caseOfQuestion('payload 1260 lb', now, part)).toEqual({ address, isStale: true });
   expect(only()).toEqual(['payload 900 lb, by hand']);
+});
+
+const answered: Answered = {
+  ...{ form: 'askBack', text: 'What does the label say?', cautions: [], isWarning: false },
+  ...{ saved: { topic: 'tow-fit' }, doc: '# A case', asks: [] },
+};
+
+test('a link goes along only from a page that others can open', async () => {
+  vi.stubGlobal('location', { href: 'https://rules.example/#/questions' });
+  expect((await withLink(answered, asked, part)).text).toContain(
+    'https://rules.example/#/case/tow-fit/asked-',
+  );
+  for (const at of [
+    'http://localhost:4173/',
+    'http://127.0.0.1/',
+    'http://[::1]:80/',
+    'file:///a',
+  ]) {
+    expect(isOwnAlone(at)).toBe(true);
+    vi.stubGlobal('location', { href: `${at}#/questions` });
+    expect(await withLink(answered, asked, part)).toBe(answered);
+  }
 });

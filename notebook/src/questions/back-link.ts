@@ -28,6 +28,14 @@ const carriesLink: ReadonlySet<string> = new Set(['askBack', 'slip']);
 /** A link longer than this is cut by programs it passes through. */
 const mostForLink = 8_000;
 
+const ownHosts: ReadonlySet<string> = new Set(['localhost', '127.0.0.1', '[::1]']);
+
+/** Whether a page opens for nobody but who sits before it. */
+export function isOwnAlone(page: string): boolean {
+  const { protocol, hostname } = new URL(page);
+  return protocol === 'file:' || ownHosts.has(hostname);
+}
+
 /** What is asked back or handed on, with the link in which it is filled in and comes back. */
 export async function withLink(
   answered: Answered,
@@ -38,6 +46,7 @@ export async function withLink(
   if (doc === undefined || !carriesLink.has(form)) return answered;
   const at = caseAddress(String(saved.topic), caseName(asked, part));
   const page = location.href.replace(/#.*$/, '');
+  if (isOwnAlone(page)) return answered;
   const link = `${page}${at}/${await pack(doc)}`;
   if (link.length > mostForLink) return answered;
   const says =
