@@ -67,3 +67,9 @@ test('a link goes along only from a page that others can open', async () => {
     expect(await withLink(answered, asked, part)).toBe(answered);
   }
 });
+
+test('where nothing can be packed the answer stands without its link', async () => {
+  vi.stubGlobal('location', { href: 'https://rules.example/#/questions' });
+  vi.stubGlobal('CompressionStream', undefined);
+  expect(await withLink(answered, asked, part)).toBe(answered);
+});

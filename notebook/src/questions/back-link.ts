@@ -47,7 +47,10 @@ export async function withLink(
   const at = caseAddress(String(saved.topic), caseName(asked, part));
   const page = location.href.replace(/#.*$/, '');
   if (isOwnAlone(page)) return answered;
-  const link = `${page}${at}/${await pack(doc)}`;
+  // A browser that cannot pack has its answer without a link.
+  const packed = await pack(doc).catch(() => undefined);
+  if (packed === undefined) return answered;
+  const link = `${page}${at}/${packed}`;
   if (link.length > mostForLink) return answered;
   const says =
     'Or fill it in here, press “Send the answers back”, and send me the link it gives you:';
