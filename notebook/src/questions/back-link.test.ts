@@ -1,15 +1,16 @@
-import { beforeEach, expect, test, vi } from 'vitest';
+import { afterEach, expect, test, vi } from 'vitest';
+import type { Kept } from '../state/kept';
 import { type Asked, recordsOf } from '../state/questions';
 import type { Answered } from './answer-shapes';
 import { caseOfQuestion, isOwnAlone, withLink } from './back-link';
 
-const store = vi.hoisted(() => new Map<string, { readonly text: string }>());
-vi.mock('../state/kept', () => ({
+const store = new Map<string, Kept>();
+const shelf = {
   keptCase: async (topic: string, name: string) => store.get(`${topic}/${name}`),
-  keep: async (kept: { topic: string; name: string; text: string }) => {
+  keep: async (kept: Kept) => {
     store.set(`${kept.topic}/${kept.name}`, kept);
   },
-}));
+};
 
 const text = 'Can I tow it?';
 const part = {
@@ -24,25 +25,31 @@ const record = (): Asked => {
 const asked = record();
 const only = () => [...store.values()].map((each) => each.text);
 
-beforeEach(() => {
+afterEach(() => {
   store.clear();
   vi.unstubAllGlobals();
 });
 
 test('a case that nobody changed opens with what came back since', async () => {
-  const first = await caseOfQuestion('payload unknown', asked, part);
+  const first = await caseOfQuestion('payload unknown', asked, part, shelf);
   const now = { ...asked, cases: { [text]: first.made ?? '' } };
-  const again = await caseOfQuestion('payload 1260 lb', now, part);
+  const again = await caseOfQuestion('payload 1260 lb', now, part, shelf);
   expect(again).toMatchObject({ address: first.address, isStale: false });
   expect(only()).toEqual(['payload 1260 lb']);
 });
 
 test('one that somebody changed stays as it was left, and is called stale once answers differ', async () => {
-  const { made = '', address } = await caseOfQuestion('payload unknown', asked, part);
+  const { made = '', address } = await caseOfQuestion('payload unknown', asked, part, shelf);
   const now = { ...asked, cases: { [text]: made } };
-  for (const key of store.keys()) store.set(key, { text: 'payload 900 lb, by hand' });
-  expect(await caseOfQuestion('payload unknown', now, part)).toEqual({ address, isStale: false });
-  expect(await caseOfQuestion('payload 1260 lb', now, part)).toEqual({ address, isStale: true });
+  for (const [key, each] of store) store.set(key, { ...each, text: 'payload 900 lb, by hand' });
+  expect(await caseOfQuestion('payload unknown', now, part, shelf)).toEqual({
+    address,
+    isStale: false,
+  });
+  expect(await caseOfQuestion('payload 1260 lb', now, part, shelf)).toEqual({
+    address,
+    isStale: true,
+  });
   expect(only()).toEqual(['payload 900 lb, by hand']);
 });
 

@@ -1,7 +1,7 @@
 import type { QuestionPart } from '@tarebook/record';
 import { caseAddress } from '../state/address';
 import { checksum } from '../state/checksum';
-import { keep, keptCase } from '../state/kept';
+import * as kept from '../state/kept';
 import { pack } from '../state/link';
 import type { Asked } from '../state/questions';
 import type { Answered } from './answer-shapes';
@@ -71,6 +71,7 @@ export async function caseOfQuestion(
   doc: string,
   asked: Asked,
   part: QuestionPart,
+  { keptCase, keep }: Pick<typeof kept, 'keptCase' | 'keep'> = kept,
 ): Promise<OpensAs> {
   const topic = part.topic ?? '';
   const name = caseName(asked, part);
