@@ -105,6 +105,9 @@ export async function factsIn(
   return { facts, unread: unread.length > 0 ? unread.slice(0, 5) : troubles };
 }
 
+/** Of which message the case of a name is a question; undefined for any other case. */
+export const messageIn = (name: string): string | undefined => questionOf(ownName(name))?.id;
+
 /** The message that a case was a question of, and the words of that question. */
 export function askedFor(
   name: string,

@@ -31,6 +31,7 @@ function page(message: Asked = asked, readings = new Map([[asked.id, reading]]))
       titleOf: (topic: string) => topic,
       labels: (_: string, fact: string) => fact,
     },
+    isRead: async () => undefined,
     putBack: async (now: Asked) => put.push(now) > 0,
   };
   return { host, put };
@@ -96,4 +97,32 @@ test('what another page left is left no more only once it was put', async () => 
   expect(left).not.toBe('');
   expect(await leftTaken(async () => ({ ...back, isKept: true }), tab)).toEqual({ says: 'Put.' });
   expect(left).toBe('');
+});
+
+test('no link is opened whose message was never asked here, and of the others two dozen', async () => {
+  const { host } = page();
+  let opens = 0;
+  const open = async () => {
+    opens += 1;
+    return { says: 'It is damaged.' };
+  };
+  const strange = 'https://here.example/#/case/tow-fit/asked-zzz.1/AbC';
+  const none = await takenBack([strange], host, open);
+  expect(opens).toBe(0);
+  expect(none.says).toContain('not on this device');
+  const many = Array.from({ length: 30 }, (_, at) => `${linkTo(text)}${at}`);
+  const back = await takenBack(many, host, open);
+  expect(opens).toBe(24);
+  expect(back.held).toEqual(many.slice(24));
+});
+
+test('a message that is still being read is waited for', async () => {
+  const readings = new Map<string, ReadMessage>();
+  const { host, put } = page(asked, readings);
+  const isRead = async (id: string): Promise<void> => {
+    readings.set(id, reading);
+  };
+  const open = came('tow-fit', { 'trailer.gvwr': '5000 lb' });
+  await takenBack([linkTo(text)], { ...host, isRead }, open);
+  expect(put).toHaveLength(1);
 });

@@ -1,4 +1,5 @@
 import { masked, type ReadMessage } from '@tarebook/record';
+import { readAddress } from '../state/address';
 import type { Asked } from '../state/questions';
 import { standsAgainst } from '../state/returned';
 import {
@@ -6,6 +7,7 @@ import {
   leftForQuestions,
   leftIsPut,
   linksIn,
+  messageIn,
   openedBack,
   withReturned,
 } from './come-back';
@@ -13,6 +15,10 @@ import { aboutOf } from './known';
 import { backOf, readOf } from './told-so-far';
 
 const shortly = (text: string): string => (text.length > 80 ? `${text.slice(0, 80)} …` : text);
+
+/** Each is opened and judged beside the page, which takes its time. */
+const mostLinks = 24;
+const notHere = 'A link answers a question that is not on this device; open it to see it.';
 
 /** Where answers are put: the page of questions. */
 export type BackHost = {
@@ -22,6 +28,8 @@ export type BackHost = {
   readonly labels: (topic: string, fact: string) => string;
   readonly messages: readonly Asked[] | undefined;
   readonly readings: ReadonlyMap<string, ReadMessage>;
+  /** Waits until a message that is here was read, or cannot be. */
+  readonly isRead: (id: string) => Promise<void>;
   /** Keeps and shows a message with what came back; false where the device refused it. */
   readonly putBack: (now: Asked) => Promise<boolean>;
 };
@@ -50,18 +58,33 @@ export async function takenBack(
   const says = new Set<string>();
   // A reply quotes the link it answers, without answers; that says nothing.
   const freshly = new Set<string>();
+  let opens = 0;
   for (const link of links) {
+    const address = readAddress(link.slice(link.indexOf('#')));
+    const id = address.page === 'case' ? messageIn(address.name) : undefined;
+    // The name is asked first: what was never asked here is not worth a look within.
+    if (id === undefined || !host.messages?.some((each) => each.id === id)) {
+      says.add(notHere);
+      continue;
+    }
+    if (opens === mostLinks) {
+      held.push(link);
+      says.add(`Only ${mostLinks} links are opened in one go; take in the others once more.`);
+      continue;
+    }
+    opens += 1;
     const opened = await open(link);
     if ('says' in opened) {
       says.add(opened.says);
       continue;
     }
+    await host.isRead(id);
     const of = askedFor(opened.name, host.messages ?? [], (each) =>
       partsOf(each).map(({ text }) => text),
     );
     const part = of && partsOf(of.asked).find(({ text }) => text === of.question);
     if (!of || !part) {
-      says.add('A link answers a question that is not on this device; open it to see it.');
+      says.add('A link answers a question that reads otherwise here now; open it to see it.');
       continue;
     }
     const about = `“${masked(shortly(of.question))}”`;

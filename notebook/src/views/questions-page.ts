@@ -77,6 +77,7 @@ export class QuestionsPage extends PlainElement {
   catalogue = '';
   private reader: QuestionsReader | undefined;
   private isTaking = false;
+  private readonly whenRead: (() => void)[] = [];
   private readonly desk = roundDesk(this);
   /** Those that were answered while the page is open stay where they are. */
   private readonly doneHere = new Set<string>();
@@ -98,6 +99,7 @@ export class QuestionsPage extends PlainElement {
       read: this.took,
       failed: () => {
         this.progress = undefined;
+        this.heardRead();
         this.busy = false;
         this.wrong =
           'The messages could not be read: the network is away. They are kept; reload the page once it is back.';
@@ -140,6 +142,7 @@ export class QuestionsPage extends PlainElement {
     this.readings = new Map([...this.readings, ...read.map((each) => [each.id, each] as const)]);
     const isAll = this.progress !== undefined && done === of;
     this.progress = done < of ? { done, of } : undefined;
+    this.heardRead();
     if (isAll) {
       this.setRight([...this.readings.values()]);
       void this.takeLeft();
@@ -214,6 +217,19 @@ export class QuestionsPage extends PlainElement {
     }
     this.busy = false;
   };
+
+  /** Resolves once a message was read, or where it cannot be. */
+  readonly isRead = async (id: string): Promise<void> => {
+    while (this.progress && !this.readings.has(id)) {
+      await new Promise<void>((go) => {
+        this.whenRead.push(go);
+      });
+    }
+  };
+
+  private heardRead(): void {
+    for (const go of this.whenRead.splice(0)) go();
+  }
 
   private takeBack = (links: readonly string[]) => takenBack(links, this);
 
