@@ -2,6 +2,13 @@ import type { Page } from '@playwright/test';
 import { objections } from './objections';
 import { expect, test, verdict } from './page';
 
+// No link goes along from a page that nobody else can open; under this name the same page is a shop's.
+test.use({
+  baseURL: async ({ baseURL }, use) => {
+    await use(baseURL?.replace('//localhost', '//sallowbridge.localhost'));
+  },
+});
+
 const asked = `# Mail
 From: Dale Rivers <dale@example.org>
 

@@ -33,7 +33,7 @@ import type {
 } from '../questions/answer-shapes';
 import { askedAsCase } from '../questions/as-case';
 import { tableOf } from '../questions/table-of';
-import { backOf, factsOf } from '../questions/told-so-far';
+import { backOf, factsOf, type ReadPart } from '../questions/told-so-far';
 import { allowedHouse } from '../state/house-numbers';
 import { levelOf } from '../state/level';
 import type { Asked } from '../state/questions';
@@ -89,12 +89,19 @@ const asksOf = (topic: Topic, facts: FactsGiven): readonly string[] =>
 /** As a person corrected it: another topic, and what came back by a link. */
 function asChosen(read: ReadMessage, asked: Asked): ReadMessage {
   const { topics } = asked;
-  const parts = read.parts.map((part) => {
+  const parts = read.parts.map((part): ReadPart => {
     const chosen = Object.hasOwn(topics, part.text) ? topics[part.text] : undefined;
     const now = chosen === undefined || chosen === part.topic ? part : forTopic(part, chosen);
     const topic = now.topic === null ? undefined : loadedTopics[now.topic];
     if (!topic || Object.keys(backOf(asked, now)).length === 0) return now;
-    return { ...now, ask: asksOf(topic, factsOf(asked, now)) };
+    try {
+      return { ...now, ask: asksOf(topic, factsOf(asked, now)) };
+    } catch (problem) {
+      // One message that cannot be answered never keeps the others from being read.
+      const why = problem instanceof Error ? problem.message : String(problem);
+      const refused = `What came back cannot be answered with: ${why}`;
+      return { ...now, ask: [], refused };
+    }
   });
   return { ...read, parts };
 }

@@ -1,8 +1,7 @@
-import type { QuestionPart } from '@tarebook/record';
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { notesListed } from '../cases/rows';
-import { topicsListed } from '../cases/topics';
+import { topicsListed, topicTitle } from '../cases/topics';
 import { copyFrom } from '../elements/copy-text';
 import { PlainElement } from '../elements/plain-element';
 import { caseAddress } from '../state/address';
@@ -15,7 +14,7 @@ import { AnswerLeft, AskedChanged, SpokenToggled } from './events';
 import { aboutOf, soughtOf } from './known';
 import type { Sought } from './reader';
 import { listsIn } from './rows-told';
-import { factsOf, returnedText } from './told-so-far';
+import { factsOf, otherBack, type ReadPart, returnedText } from './told-so-far';
 import { formWords, stretches } from './words';
 
 /** One question of a message: its words with what was read in them, and its answer, ready to leave. */
@@ -32,7 +31,7 @@ export class AskedPart extends PlainElement {
     said: { state: true },
   };
   declare asked: Asked;
-  declare question: QuestionPart;
+  declare question: ReadPart;
   /** Words of the message that never leave. */
   declare personal: readonly string[];
   declare answer: (of: Sought, isFirst?: boolean) => Promise<Answered | undefined>;
@@ -45,6 +44,8 @@ export class AskedPart extends PlainElement {
   declare form: AnswerForm | undefined;
   declare said: string;
   private answeredFor = '';
+  /** The question as a case when it was said that the one kept is another. */
+  private saidOfCase = '';
 
   constructor() {
     super();
@@ -121,6 +122,10 @@ export class AskedPart extends PlainElement {
     const all = asked.back && Object.hasOwn(asked.back, part.text) ? asked.back[part.text] : {};
     const told = Object.entries(all ?? {});
     if (told.length === 0) return nothing;
+    const other = otherBack(asked, part);
+    if (other !== undefined) {
+      return html`<span class="small asked-back">What came back was asked by “${topicTitle(other)}”; it counts only where the question is about that.</span>`;
+    }
     return html`<span class="small asked-back">Came back: ${told.map(([fact, value]) =>
       this.told(returnedText(fact, value)),
     )}</span>`;
@@ -162,7 +167,17 @@ export class AskedPart extends PlainElement {
     const doc = answered === 'none' ? undefined : answered?.doc;
     const open = async (): Promise<void> => {
       if (doc === undefined) return;
-      location.hash = await caseOfQuestion(doc, asked, part);
+      const { address, made, isStale } = await caseOfQuestion(doc, asked, part);
+      if (isStale && this.saidOfCase !== doc) {
+        this.saidOfCase = doc;
+        this.said =
+          'The case was changed by hand, and other answers stand here since; press once more to open it as it was left.';
+        return;
+      }
+      if (made !== undefined && asked.cases?.[part.text] !== made) {
+        this.change({ cases: { ...this.asked.cases, [part.text]: made } });
+      }
+      location.hash = address;
     };
     return html`${doc === undefined ? nothing : html`<button type="button" class="quiet" @click=${open}>Open as a case</button>`}
       ${near ? html`<a class="small" href=${caseAddress(topic, name)}>A case like this: ${name.replaceAll('-', ' ')}</a>` : nothing}`;
@@ -251,7 +266,8 @@ export class AskedPart extends PlainElement {
   protected override render() {
     return html`<div class="asked-part">
       <div class="asked-question"><p class="asked-words">${this.words()}</p>
-        <p class="asked-known">${this.about()} ${this.facts()}</p></div>
+        <p class="asked-known">${this.about()} ${this.facts()}</p>
+        ${this.question.refused ? html`<p class="error">${this.question.refused}</p>` : nothing}</div>
       ${this.reply()}
     </div>`;
   }

@@ -1,7 +1,7 @@
 import type { QuestionPart } from '@tarebook/record';
 import { caseAddress } from '../state/address';
 import { checksum } from '../state/checksum';
-import { keep, keptCase } from '../state/kept';
+import * as kept from '../state/kept';
 import { pack } from '../state/link';
 import type { Asked } from '../state/questions';
 import type { Answered } from './answer-shapes';
@@ -28,6 +28,14 @@ const carriesLink: ReadonlySet<string> = new Set(['askBack', 'slip']);
 /** A link longer than this is cut by programs it passes through. */
 const mostForLink = 8_000;
 
+const ownHosts: ReadonlySet<string> = new Set(['localhost', '127.0.0.1', '[::1]']);
+
+/** Whether a page opens for nobody but who sits before it. */
+export function isOwnAlone(page: string): boolean {
+  const { protocol, hostname } = new URL(page);
+  return protocol === 'file:' || ownHosts.has(hostname);
+}
+
 /** What is asked back or handed on, with the link in which it is filled in and comes back. */
 export async function withLink(
   answered: Answered,
@@ -38,27 +46,48 @@ export async function withLink(
   if (doc === undefined || !carriesLink.has(form)) return answered;
   const at = caseAddress(String(saved.topic), caseName(asked, part));
   const page = location.href.replace(/#.*$/, '');
-  const link = `${page}${at}/${await pack(doc)}`;
+  if (isOwnAlone(page)) return answered;
+  // A browser that cannot pack has its answer without a link.
+  const packed = await pack(doc).catch(() => undefined);
+  if (packed === undefined) return answered;
+  const link = `${page}${at}/${packed}`;
   if (link.length > mostForLink) return answered;
   const says =
     'Or fill it in here, press “Send the answers back”, and send me the link it gives you:';
   return { ...answered, text: `${text}\n\n${says}\n${link}` };
 }
 
-/** Keeps a question as a case, once; the address at which it opens. */
+/** A question as a case that opens. */
+export type OpensAs = {
+  readonly address: string;
+  /** Of which text the case was made, for the record; undefined where somebody changed it since. */
+  readonly made?: string;
+  /** Somebody changed the case, and other answers stand with the question since it was made. */
+  readonly isStale: boolean;
+};
+
+/** Keeps a question as a case; one that nobody changed is made anew, so that its answers are those of now. */
 export async function caseOfQuestion(
   doc: string,
   asked: Asked,
   part: QuestionPart,
-): Promise<string> {
+  { keptCase, keep }: Pick<typeof kept, 'keptCase' | 'keep'> = kept,
+): Promise<OpensAs> {
   const topic = part.topic ?? '';
   const name = caseName(asked, part);
+  const address = caseAddress(topic, name);
+  const made = sumOf(doc);
+  const { cases = {} } = asked;
+  const before = Object.hasOwn(cases, part.text) ? cases[part.text] : undefined;
   try {
     const here = await keptCase(topic, name);
-    if (!here) await keep({ topic, name, text: doc, at: Date.now() });
-    return caseAddress(topic, name);
+    if (here && here.text !== doc && sumOf(here.text) !== before) {
+      return { address, isStale: before !== made };
+    }
+    if (here?.text !== doc) await keep({ topic, name, text: doc, at: Date.now() });
+    return { address, made, isStale: false };
   } catch {
     // A device that keeps nothing still opens it: the whole case goes into the address.
-    return `${caseAddress(topic, name)}/${await pack(doc)}`;
+    return { address: `${address}/${await pack(doc)}`, made, isStale: false };
   }
 }

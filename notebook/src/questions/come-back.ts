@@ -3,23 +3,38 @@ import { ownName } from '../state/link-name';
 import { type Asked, allQuestionRecords, isAsked } from '../state/questions';
 import { changedIn, type Returned } from '../state/returned';
 import { isQuestion, questionOf } from './back-link';
+import { rowsText } from './rows-told';
 
-/** A link to a case that a question here was; ends where no address goes on. */
-const links = /\S*#\/case\/[\w-]+\/asked-[\w.%-]+\/[\w-]+/g;
+/** The part of a link that names a case which a question here was; ends where no address goes on. */
+const hashes = /#\/case\/[\w-]+\/asked-[\w.%-]+\/[\w-]+/g;
+/** What may stand before it, the address of a page; more than this is some other run of letters. */
+const mostBefore = 300;
 /** In the place of a link; no message has it. */
 const mark = '\uE000';
 /** Beside a link nobody asks anything in so few words. */
 const few = 8;
 
 /** What somebody was asked, filled in: the facts of its case, and of which question it is. */
-type CameBack = {
+export type CameBack = {
   readonly topic: string;
   readonly name: string;
   readonly facts: Returned;
+  /** What stood in it and could not be read, in words. */
+  readonly unread: readonly string[];
 };
 
 /** Links of a text that may be answers to what is here. */
-export const linksIn = (text: string): readonly string[] => [...new Set(text.match(links) ?? [])];
+export function linksIn(text: string): readonly string[] {
+  const found = new Set<string>();
+  let end = 0;
+  for (const { 0: hash, index } of text.matchAll(hashes)) {
+    // Backward from the hash and never further: a picture of a megabyte in a mail holds nothing up.
+    const before = text.slice(Math.max(end, index - mostBefore), index);
+    found.add(`${before.split(/\s/).at(-1)}${hash}`);
+    end = index + hash.length;
+  }
+  return [...found];
+}
 
 /** The text without links that were taken in. */
 export const markedOff = (text: string, taken: readonly string[]): string =>
@@ -54,29 +69,44 @@ export async function openedBack(link: string): Promise<CameBack | { readonly sa
   const says = await whyTooMuch('This link', [{ topic, text: opened.filed }]);
   if (says !== undefined) return { says };
   await Promise.all([openTopic(topic), openReadersFor([opened.filed])]);
-  return { topic, name, facts: await factsIn(topic, readDocument(opened.filed)) };
+  return { topic, name, ...(await factsIn(topic, readDocument(opened.filed))) };
 }
 
-type Document = ReturnType<typeof import('../state/reading')['readDocument']>;
+type Document = Pick<
+  ReturnType<typeof import('../state/reading')['readDocument']>,
+  'topic' | 'facts' | 'troubles'
+>;
 
-/** The facts of a case as a record keeps them; what its topic refuses is none. */
-async function factsIn(topicId: string, doc: Document): Promise<Returned> {
-  const { asWritten, isRows, readFacts } = await import('@tarebook/rules/engine');
+/** The facts of a case as a record keeps them; what its topic refuses is none, and is named. */
+export async function factsIn(
+  topicId: string,
+  doc: Document,
+): Promise<Pick<CameBack, 'facts' | 'unread'>> {
+  const { asWritten, isRows, presentFacts, readFacts } = await import('@tarebook/rules/engine');
   const { topic } = doc;
-  if (!topic || topic.id !== topicId) return {};
-  const refused = new Set(readFacts(topic, doc.facts).problems.map(({ fact }) => fact));
-  const told = Object.entries(doc.facts).filter(([fact]) => !refused.has(fact));
-  return Object.fromEntries(
-    told.map(([fact, given]) => [
-      fact,
-      isRows(given)
-        ? given.map((row) =>
-            Object.fromEntries(Object.entries(row).map(([id, cell]) => [id, asWritten(cell)])),
-          )
-        : asWritten(given),
-    ]),
-  );
+  const troubles = doc.troubles.slice(0, 3).map(({ says }) => says);
+  if (!topic || topic.id !== topicId) return { facts: {}, unread: troubles };
+  const { facts: given } = presentFacts(topic, doc.facts);
+  const refused = new Set(readFacts(topic, given).problems.map(({ fact }) => fact));
+  const facts: Record<string, Returned[string]> = {};
+  const unread: string[] = [];
+  for (const [fact, value] of Object.entries(given)) {
+    const text = isRows(value)
+      ? value.map((row) =>
+          Object.fromEntries(Object.entries(row).map(([id, cell]) => [id, asWritten(cell)])),
+        )
+      : asWritten(value);
+    if (!refused.has(fact)) facts[fact] = text;
+    else {
+      const said = typeof text === 'string' ? text : rowsText(text);
+      unread.push(`${topic.facts[fact]?.label ?? fact} “${said.slice(0, 60)}”`);
+    }
+  }
+  return { facts, unread: unread.length > 0 ? unread.slice(0, 5) : troubles };
 }
+
+/** Of which message the case of a name is a question; undefined for any other case. */
+export const messageIn = (name: string): string | undefined => questionOf(ownName(name))?.id;
 
 /** The message that a case was a question of, and the words of that question. */
 export function askedFor(
@@ -91,21 +121,28 @@ export function askedFor(
   return asked && question !== undefined ? { asked, question } : undefined;
 }
 
-/** A message with what came back to one of its questions, which is open again. */
+/**
+ * A message with what came back to one of its questions, which is open again.
+ *
+ * @param own what the question itself tells
+ */
 export function withReturned(
   asked: Asked,
   question: string,
-  known: Returned,
-  facts: Returned,
+  own: Returned,
+  { topic, facts }: Pick<CameBack, 'topic' | 'facts'>,
 ): Asked | undefined {
-  const before = asked.back && Object.hasOwn(asked.back, question) ? asked.back[question] : {};
-  const fresh = changedIn({ ...known, ...before }, facts);
+  const { back, backTopics = {} } = asked;
+  const by = Object.hasOwn(backTopics, question) ? backTopics[question] : topic;
+  const before = back && Object.hasOwn(back, question) && by === topic ? back[question] : {};
+  const fresh = changedIn({ ...own, ...before }, facts, own);
   if (Object.keys(fresh).length === 0) return undefined;
   return {
     ...asked,
     waits: '',
     done: 0,
-    back: { ...asked.back, [question]: { ...before, ...fresh } },
+    back: { ...back, [question]: { ...before, ...fresh } },
+    backTopics: { ...backTopics, [question]: topic },
   };
 }
 
@@ -117,13 +154,20 @@ export function leaveForQuestions(link: string): void {
   location.hash = '#/questions';
 }
 
+/** It stays there until it was put, so that a page that is closed or away from the network loses nothing. */
 export function leftForQuestions(): string {
   try {
-    const link = sessionStorage.getItem(left) ?? '';
-    sessionStorage.removeItem(left);
-    return link;
+    return sessionStorage.getItem(left) ?? '';
   } catch {
     return '';
+  }
+}
+
+export function leftIsPut(): void {
+  try {
+    sessionStorage.removeItem(left);
+  } catch {
+    // Where nothing is kept, nothing is left.
   }
 }
 

@@ -9,13 +9,15 @@ import {
 
 const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
 
-/** Of what came back to either, mine counts first, fact by fact. */
-function bothBack(mine: Asked['back'], theirs: Asked['back']): Asked['back'] {
-  if (!mine || !theirs) return mine ?? theirs;
-  const questions = new Set([...Object.keys(theirs), ...Object.keys(mine)]);
-  return Object.fromEntries(
-    [...questions].map((each) => [each, { ...theirs[each], ...mine[each] }]),
-  );
+/** Of what came back to either, mine counts first, fact by fact; by other rules, mine alone. */
+function bothBack(mine: Asked, theirs: Asked): Asked['back'] {
+  if (!mine.back || !theirs.back) return mine.back ?? theirs.back;
+  const back = { ...theirs.back };
+  for (const [question, facts] of Object.entries(mine.back)) {
+    const isOne = mine.backTopics?.[question] === theirs.backTopics?.[question];
+    back[question] = { ...(isOne && theirs.back[question]), ...facts };
+  }
+  return back;
 }
 
 /** One message as two colleagues worked on it: mine counts first, and no words of theirs are lost. */
@@ -25,7 +27,9 @@ export function mergedAsked(mine: Asked, theirs: Asked): Asked {
     const own = Object.hasOwn(wordings, place) ? (wordings[place] ?? '') : '';
     if (!own.includes(text)) wordings[place] = own === '' ? text : `${own}\n\n${text}`;
   }
-  const back = bothBack(mine.back, theirs.back);
+  const back = bothBack(mine, theirs);
+  const backTopics =
+    mine.backTopics || theirs.backTopics ? { ...theirs.backTopics, ...mine.backTopics } : undefined;
   return {
     ...mine,
     wordings,
@@ -34,6 +38,7 @@ export function mergedAsked(mine: Asked, theirs: Asked): Asked {
     urgent: mine.urgent === '' ? theirs.urgent : mine.urgent,
     done: Math.max(mine.done, theirs.done),
     ...(back && { back }),
+    ...(backTopics && { backTopics }),
   };
 }
 

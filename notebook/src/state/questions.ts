@@ -24,6 +24,10 @@ export type Asked = Pasted & {
   readonly done: number;
   /** What came back by a link, by the words of the question; what came back last holds. */
   readonly back?: Readonly<Record<string, Returned>>;
+  /** By whose rules that came back, by the words of the question; facts of other rules are none of it. */
+  readonly backTopics?: Readonly<Record<string, string>>;
+  /** Of which text a case was made of it, as a checksum, by the words of the question. */
+  readonly cases?: Readonly<Record<string, string>>;
   /** What it waits for, in words, since something was asked back or handed on; '' where for nothing. */
   readonly waits?: string;
 };
@@ -50,7 +54,9 @@ export function isAsked(value: unknown): value is Asked {
     isTextRecord(held(value, 'wordings')) &&
     isTexts(held(value, 'struck')) &&
     ['undefined', 'string'].includes(typeof held(value, 'waits')) &&
-    isReturned(held(value, 'back') ?? {})
+    isReturned(held(value, 'back') ?? {}) &&
+    isTextRecord(held(value, 'backTopics') ?? {}) &&
+    isTextRecord(held(value, 'cases') ?? {})
   );
 }
 

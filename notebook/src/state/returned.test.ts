@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { isAsked, recordsOf } from './questions';
-import { changedIn, isReturned } from './returned';
+import { changedIn, isReturned, standsAgainst } from './returned';
 
 test('only what is told otherwise than it was known came back', () => {
   const known = {
@@ -18,6 +18,17 @@ test('only what is told otherwise than it was known came back', () => {
     'load.cargo': [{ label: 'Tools', weight: '150 lb' }],
   });
   expect(changedIn(told, told)).toEqual({});
+});
+
+test('“not known” takes back what the question told, and nothing that a link without answers can undo', () => {
+  const own = { 'trailer.gvwr': '5000 lb', 'vehicle.gvwr': 'unknown' };
+  const known = { ...own, 'vehicle.placardPayload': '1260 lb' };
+  const told = {
+    ...{ 'trailer.gvwr': 'Unknown', 'vehicle.gvwr': 'unknown', 'load.hitch': 'unknown' },
+    'vehicle.placardPayload': 'unknown',
+  };
+  expect(changedIn(known, told, own)).toEqual({ 'trailer.gvwr': 'Unknown' });
+  expect(standsAgainst(known, told, own)).toEqual(['vehicle.placardPayload']);
 });
 
 test('a record of before has nothing that came back, and one that is damaged is none', () => {

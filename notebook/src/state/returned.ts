@@ -16,11 +16,31 @@ const areFacts = (value: unknown): value is Returned =>
 export const isReturned = (value: unknown): value is Readonly<Record<string, Returned>> =>
   isRecord(value) && Object.values(value).every(areFacts);
 
-/** What one that came back says beside what was known; the same again says nothing. */
-export function changedIn(known: Returned, told: Returned): Returned {
-  const isKnown = (fact: string, value: Returned[string]): boolean =>
-    Object.hasOwn(known, fact) && JSON.stringify(known[fact]) === JSON.stringify(value);
-  return Object.fromEntries(
-    Object.entries(told).filter(([fact, value]) => value !== 'unknown' && !isKnown(fact, value)),
-  );
+const isUnknown = (value: Returned[string] | undefined): boolean =>
+  typeof value === 'string' && value.trim().toLowerCase() === 'unknown';
+
+/**
+ * What one that came back says beside what was known; the same again says nothing. That nobody knows
+ * takes back what the question itself told: it stood in the link, and somebody took it out. What came
+ * back before stands against it, since a link that was never filled in says the very same.
+ *
+ * @param own what the question itself tells
+ */
+export function changedIn(known: Returned, told: Returned, own: Returned = known): Returned {
+  const isNew = (fact: string, value: Returned[string]): boolean => {
+    const before = Object.hasOwn(known, fact) ? known[fact] : undefined;
+    if (isUnknown(value)) return Object.hasOwn(own, fact) && !isUnknown(before);
+    return JSON.stringify(before) !== JSON.stringify(value);
+  };
+  return Object.fromEntries(Object.entries(told).filter(([fact, value]) => isNew(fact, value)));
 }
+
+/** What came back before and stands, though this one says that it is not known. */
+export const standsAgainst = (known: Returned, told: Returned, own: Returned): readonly string[] =>
+  Object.keys(told).filter(
+    (fact) =>
+      isUnknown(told[fact]) &&
+      !Object.hasOwn(own, fact) &&
+      Object.hasOwn(known, fact) &&
+      !isUnknown(known[fact]),
+  );

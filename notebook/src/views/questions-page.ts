@@ -1,4 +1,4 @@
-import { type MessageColumns, masked, type ReadMessage } from '@tarebook/record';
+import type { MessageColumns, ReadMessage } from '@tarebook/record';
 import { html, nothing, type TemplateResult } from 'lit';
 import '../questions/questions.css';
 import '../questions/round.css';
@@ -9,17 +9,10 @@ import '../questions/record-desk';
 import '../questions/round-view';
 import '../questions/see-view';
 import '../questions/table-box';
+import { topicTitle } from '../cases/topics';
 import { PlainElement } from '../elements/plain-element';
 import { leavesOpen } from '../questions/answer-shapes';
-import {
-  askedFor,
-  leftForQuestions,
-  linksIn,
-  markedOff,
-  openedBack,
-  withoutLink,
-  withReturned,
-} from '../questions/come-back';
+import { linksIn, markedOff, withoutLink } from '../questions/come-back';
 import type { AnswerLeft, AskedChanged, SpokenToggled } from '../questions/events';
 import { givenFrom, waitsFor } from '../questions/leaving';
 import { type BunchPasted, PasteBox } from '../questions/paste-box';
@@ -28,8 +21,9 @@ import { setRightAsBefore } from '../questions/remembered';
 import { roundDesk } from '../questions/round-desk';
 import type { RoundChanged } from '../questions/round-view';
 import type { TableRead } from '../questions/table-box';
+import { leftTaken, takenBack } from '../questions/take-back';
 import { takenSaid, tooMany } from '../questions/taken';
-import { factsOf } from '../questions/told-so-far';
+import type { ReadPart } from '../questions/told-so-far';
 import { type Given, isGiven } from '../state/given';
 import { allOwnFiles, catalogueVersion } from '../state/own-catalogue';
 import {
@@ -44,8 +38,6 @@ import {
 import { isRound, newRound, type Round } from '../state/round';
 import { whyNotKept } from '../state/shelf';
 import { loadedTopics, openTopic } from '../state/topics';
-
-const shortly = (text: string): string => (text.length > 80 ? `${text.slice(0, 80)} …` : text);
 
 const labels = (topic: string, fact: string): string =>
   loadedTopics[topic]?.facts[fact]?.label ?? fact;
@@ -84,6 +76,8 @@ export class QuestionsPage extends PlainElement {
   /** Which catalogue counts here; it is kept with every answer. */
   catalogue = '';
   private reader: QuestionsReader | undefined;
+  private isTaking = false;
+  private readonly whenRead: (() => void)[] = [];
   private readonly desk = roundDesk(this);
   /** Those that were answered while the page is open stay where they are. */
   private readonly doneHere = new Set<string>();
@@ -105,6 +99,7 @@ export class QuestionsPage extends PlainElement {
       read: this.took,
       failed: () => {
         this.progress = undefined;
+        this.heardRead();
         this.busy = false;
         this.wrong =
           'The messages could not be read: the network is away. They are kept; reload the page once it is back.';
@@ -147,6 +142,7 @@ export class QuestionsPage extends PlainElement {
     this.readings = new Map([...this.readings, ...read.map((each) => [each.id, each] as const)]);
     const isAll = this.progress !== undefined && done === of;
     this.progress = done < of ? { done, of } : undefined;
+    this.heardRead();
     if (isAll) {
       this.setRight([...this.readings.values()]);
       void this.takeLeft();
@@ -202,16 +198,18 @@ export class QuestionsPage extends PlainElement {
     this.busy = true;
     try {
       const back = await this.takeBack(linksIn(text));
-      const split = (await this.reader?.split(markedOff(text, back.taken))) ?? [];
+      const split =
+        (await this.reader?.split(markedOff(text, [...back.taken, ...back.held]))) ?? [];
       const found = split.flatMap((each) => {
         const rest = withoutLink(each.text);
         return rest === undefined ? [] : [{ ...each, text: rest }];
       });
       const isIn =
-        found.length === 0 && back.taken.length > 0
+        found.length === 0 && back.taken.length + back.held.length > 0
           ? true
           : await this.takeIn(recordsOf(found, Date.now()));
-      if (isIn) this.emptyBox();
+      // What could not be put stays where it was pasted.
+      if (isIn && back.held.length === 0) this.emptyBox();
       this.said = [back.says, this.said].filter((each) => each !== '').join(' ');
     } catch {
       this.wrong =
@@ -220,46 +218,42 @@ export class QuestionsPage extends PlainElement {
     this.busy = false;
   };
 
-  /** Answers that came back by links, each put to the question it was asked for. */
-  private async takeBack(
-    links: readonly string[],
-  ): Promise<{ readonly taken: readonly string[]; readonly says: string }> {
-    const partsOf = ({ id }: Asked) => this.readings.get(id)?.parts ?? [];
-    const taken: string[] = [];
-    const says: string[] = [];
-    for (const link of links) {
-      const opened = await openedBack(link);
-      if ('says' in opened) {
-        says.push(opened.says);
-        continue;
-      }
-      const of = askedFor(opened.name, this.messages ?? [], (each) =>
-        partsOf(each).map(({ text }) => text),
-      );
-      const part = of && partsOf(of.asked).find(({ text }) => text === of.question);
-      if (!of || !part) {
-        says.push('A link answers a question that is not on this device; open it to see it.');
-        continue;
-      }
-      taken.push(link);
-      const known = factsOf(of.asked, part);
-      const now = withReturned(of.asked, of.question, known, opened.facts);
-      const about = `“${masked(shortly(of.question))}”`;
-      if (!now) says.push(`Nothing new came back to ${about}.`);
-      else {
-        says.push(`Answers came back to ${about}; they stand with it.`);
-        this.doneHere.add(now.id);
-        this.change(now);
-        this.readAnew();
-      }
+  /** Resolves once a message was read, or where it cannot be. */
+  readonly isRead = async (id: string): Promise<void> => {
+    while (this.progress && !this.readings.has(id)) {
+      await new Promise<void>((go) => {
+        this.whenRead.push(go);
+      });
     }
-    return { taken, says: says.join(' ') };
+  };
+
+  private heardRead(): void {
+    for (const go of this.whenRead.splice(0)) go();
   }
+
+  private takeBack = (links: readonly string[]) => takenBack(links, this);
+
+  readonly titleOf = topicTitle;
+  readonly labels = labels;
+
+  /** What came back is kept and shown with its question, which is read anew. */
+  readonly putBack = async (now: Asked): Promise<boolean> => {
+    this.doneHere.add(now.id);
+    this.messages = this.messages?.map((each) => (each.id === now.id ? now : each));
+    const isKept = await this.keep([now]);
+    this.readAnew();
+    return isKept;
+  };
 
   /** What another page left to be taken in, once its question is read. */
   private async takeLeft(): Promise<void> {
-    const { says } = await this.takeBack(linksIn(leftForQuestions()));
-    if (says !== '') this.said = says;
+    // What is put is read anew, and that ends here once more.
+    if (this.isTaking) return;
+    this.isTaking = true;
+    const left = await leftTaken(this.takeBack);
+    this.isTaking = false;
+    if ('wrong' in left) this.wrong = left.wrong;
+    else if (left.says !== '') this.said = left.says;
   }
 
   private async takeIn(records: readonly Asked[], refused?: readonly string[]): Promise<boolean> {
@@ -296,7 +290,9 @@ export class QuestionsPage extends PlainElement {
     if (asked.done > 0) this.doneHere.add(asked.id);
     this.messages = this.messages?.map((each) => (each.id === asked.id ? asked : each));
     keepQuestion(asked).catch(this.failedToKeep);
-    if (asked.text !== before.text || asked.topics !== before.topics) this.readAnew();
+    const parts: readonly ReadPart[] = this.readings.get(asked.id)?.parts ?? [];
+    const isMended = asked.struck !== before.struck && parts.some(({ refused }) => refused);
+    if (isMended || asked.text !== before.text || asked.topics !== before.topics) this.readAnew();
   };
 
   readonly answer = (of: Sought, isFirst = false) =>
@@ -332,7 +328,7 @@ export class QuestionsPage extends PlainElement {
     return html`<paste-box .wrong=${this.wrong} .said=${this.said} .busy=${this.busy} .few=${messages.length === 0}></paste-box>
       <table-box .read=${this.table}></table-box>
       <asked-list .messages=${messages} .readings=${this.readings} .progress=${this.progress} .doneHere=${this.doneHere}
-        .given=${this.given} .round=${round?.spoken === 0 ? round : undefined} .answer=${this.answer} .labels=${labels}></asked-list>`;
+        .given=${this.given} .round=${round?.spoken === 0 ? round : undefined} .answer=${this.answer} .labels=${this.labels}></asked-list>`;
   }
 
   private body(): TemplateResult {
