@@ -58,7 +58,9 @@ const strangeIn = (
   place: string,
   given: Readonly<Record<string, unknown>>,
   options: readonly string[],
-): readonly Problem[] => Object.keys(given).flatMap((key) => oneOf(place, key, options));
+): readonly Problem[] =>
+  // What is like none of them came along with a whole case, and is nobody's mistake.
+  Object.keys(given).flatMap((key) => (nearest(key, options) ? oneOf(place, key, options) : []));
 
 const askedKeys = ['facts', 'asOf', 'readFrom', 'units', 'medium', 'language'];
 

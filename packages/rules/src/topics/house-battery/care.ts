@@ -157,7 +157,7 @@ export const care = part({
       label: 'A battery that may be frozen',
       first: true,
       askedBy: ['battery.temperature', 'outside.temperature'],
-      care: {
+      unknown: {
         when: 'frost.mayBe',
         wrong: 'A lead battery that is not full may be frozen in such cold.',
         because: 'A frozen one that is charged may burst.',
