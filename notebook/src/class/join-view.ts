@@ -48,6 +48,8 @@ export class JoinView extends PlainElement {
   declare wrong: string;
   /** Whether the trainer's window has taken down what this learner says of the present case. */
   private isTaken = false;
+  /** What stood in the form when it was said last, to be said anew where it is not taken. */
+  private typed: { guess: GuessField['kept']; sure: string; why: string } | undefined;
   private readonly walks = new Walks(this);
   declare code: { readonly code: string; readonly said: string; readonly why: string } | undefined;
 
@@ -132,7 +134,10 @@ export class JoinView extends PlainElement {
     if (kind === 'reply') {
       this.told = String(says);
       // What was not taken down is not what this learner says.
-      if (taken !== true) this.code = undefined;
+      if (taken !== true && this.code) {
+        this.code = undefined;
+        void this.putBack();
+      }
       this.isTaken = taken === true;
     }
     const to = Number(at);
@@ -153,6 +158,7 @@ export class JoinView extends PlainElement {
     this.told = '';
     this.isTaken = false;
     this.code = undefined;
+    this.typed = undefined;
     this.wrong = '';
     const later = async (): Promise<void> => {
       await this.updateComplete;
@@ -161,17 +167,31 @@ export class JoinView extends PlainElement {
     void later();
   }
 
+  private beside(id: string): HTMLInputElement | HTMLSelectElement | undefined {
+    const field = this.querySelector(`#${id}`);
+    return field instanceof HTMLInputElement || field instanceof HTMLSelectElement
+      ? field
+      : undefined;
+  }
+
+  private async putBack(): Promise<void> {
+    const { typed } = this;
+    await this.updateComplete;
+    const guess = this.querySelector('guess-field');
+    if (!typed || this.code || !(guess instanceof GuessField)) return;
+    await guess.putBack(typed.guess);
+    const sure = this.beside('my-sure');
+    const why = this.beside('my-why');
+    if (sure) sure.value = typed.sure;
+    if (why) why.value = typed.why;
+  }
+
   private say(event: Event, { question }: Walked): void {
     event.preventDefault();
     const { me, at, system } = this;
     const guess = this.querySelector('guess-field');
     if (!(guess instanceof GuessField) || me === undefined) return;
-    const value = (id: string): string => {
-      const field = this.querySelector(`#${id}`);
-      return field instanceof HTMLInputElement || field instanceof HTMLSelectElement
-        ? field.value
-        : '';
-    };
+    const value = (id: string): string => this.beside(id)?.value ?? '';
     const read = readPrediction(guess.said, question, system);
     this.wrong = 'wrong' in read ? read.wrong : '';
     if ('wrong' in read) return;
@@ -180,6 +200,7 @@ export class JoinView extends PlainElement {
     const code = guessCode({ ...guessed, ...(isSureness(sure) && { sure }) }, question, system);
     this.wrong = code ? '' : 'A code carries one figure; write a single number.';
     if (!code) return;
+    this.typed = { guess: guess.kept, sure, why: value('my-why') };
     const why = guess.sentence || value('my-why').trim().slice(0, 300);
     this.told = '';
     this.isTaken = false;

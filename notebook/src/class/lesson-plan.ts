@@ -256,6 +256,7 @@ export class LessonPlan extends PlainElement {
         <button class="main">Begin with ${counted(lesson.items.length, 'case')}</button>
         <button type="button" @click=${() => this.print('both')}>Print worksheets and key</button>
         <button type="button" @click=${() => this.print('key')}>Print the key alone</button>
+        <button type="button" @click=${() => this.print('worksheets')}>Print the worksheets alone</button>
       </div>
       <p role="status">${read === undefined ? '' : this.progress(read)}</p>
       ${read === undefined ? nothing : html`<p><button type="button" @click=${() => this.reading.abort()}>Stop</button></p>`}

@@ -1,6 +1,6 @@
 import { setFact } from '@tarebook/casebook';
 import type { Answer, LimitAnswer } from '@tarebook/rules/engine';
-import { showNumber, shownUnit, type UnitSystem } from '@tarebook/rules/quantity';
+import { shownUnit, type UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing } from 'lit';
 import '../elements/limit-rows';
 import { mark } from '../elements/marks';
@@ -10,6 +10,7 @@ import { judge } from '../state/judged';
 import { levelOf } from '../state/level';
 import { readDocument } from '../state/reading';
 import type { Shown } from './channel';
+import { asMoved } from './moved-value';
 import { foundWords, questionOf } from './predict';
 import type { Walked } from './record';
 
@@ -72,9 +73,7 @@ export class WhatIf extends PlainElement {
     }
     const declared = doc.topic?.facts[fact.id];
     const unit = declared?.kind === 'quantity' ? shownUnit(declared.unit, this.system) : '';
-    const bare = Number(value.replaceAll(/[,\s]/g, ''));
-    const figure = Number.isFinite(bare) ? showNumber(bare, 3) : value;
-    const written = /^[\d.,\s]+$/.test(value) && unit ? `${figure} ${unit}` : value;
+    const written = asMoved(value, unit);
     const text = setFact(readDocument(doc.text), fact.id, written);
     const { answer, current, doc: read } = judge(text, undefined, this.system);
     if (!answer || !current) {

@@ -58,7 +58,7 @@ export async function withLink(
 }
 
 /** A question as a case that opens. */
-export type OpensAs = {
+type OpensAs = {
   readonly address: string;
   /** Of which text the case was made, for the record; undefined where somebody changed it since. */
   readonly made?: string;

@@ -15,7 +15,7 @@ const mark = '\uE000';
 const few = 8;
 
 /** What somebody was asked, filled in: the facts of its case, and of which question it is. */
-export type CameBack = {
+type CameBack = {
   readonly topic: string;
   readonly name: string;
   readonly facts: Returned;

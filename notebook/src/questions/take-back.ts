@@ -21,7 +21,7 @@ const mostLinks = 24;
 const notHere = 'A link answers a question that is not on this device; open it to see it.';
 
 /** Where answers are put: the page of questions. */
-export type BackHost = {
+type BackHost = {
   /** What a rule set is called. */
   readonly titleOf: (topic: string) => string;
   /** What one of its facts is called. */
@@ -35,7 +35,7 @@ export type BackHost = {
 };
 
 /** What became of links that were pasted or left. */
-export type TakenBack = {
+type TakenBack = {
   /** Those whose answers stand with their question. */
   readonly taken: readonly string[];
   /** Those whose question is here and does not take them as it is now. */

@@ -61,3 +61,17 @@ test('what came back to either stands, fact by fact, mine first', () => {
   });
   expect(mergedAsked(asked(), asked()).back).toBe(undefined);
 });
+
+test('what came back by other rules is not mixed: mine stands alone', () => {
+  const of = (topic: string, fact: string) => ({
+    ...asked(),
+    ...{ back: { Q: { [fact]: '1' } }, backTopics: { Q: topic } },
+  });
+  const both = mergedAsked(of('tow-fit', 'a'), of('battery-runtime', 'b'));
+  expect(both.back).toEqual({ Q: { a: '1' } });
+  expect(both.backTopics).toEqual({ Q: 'tow-fit' });
+  expect(mergedAsked(of('tow-fit', 'a'), of('tow-fit', 'b')).back).toEqual({
+    Q: { a: '1', b: '1' },
+  });
+  expect(mergedAsked(asked(), of('tow-fit', 'b')).backTopics).toEqual({ Q: 'tow-fit' });
+});
