@@ -146,8 +146,7 @@ export const reading = part({
       askedBy: ['battery.voltage'],
       care: {
         when: '!reading.atRest',
-        wrong:
-          'The voltage was not, or may not have been, read at rest, so it gives only a wide range.',
+        wrong: 'The voltage was not surely read at rest, so it gives only a wide range.',
         do: 'Switch charger and loads off, let it rest, and read it again.',
       },
       otherwise: 'The voltage was read at rest.',
