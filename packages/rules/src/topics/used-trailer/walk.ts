@@ -236,7 +236,7 @@ export const walk = part({
         when: "gas.isKnown && gas.tested == 'leaks' && !mends.isKnown",
         wrong: 'The gas leaks, and who mends that is not known yet.',
         because: 'One spark is enough.',
-        do: 'Shut the cylinders, and let nobody light or switch anything. Pay nothing before a licensed shop has written that it holds.',
+        do: 'Shut the cylinders, let nobody light or switch anything, and pay nothing before a licensed shop has written that it holds.',
       },
       care: {
         when: "gas.isKnown && gas.tested == 'leaks'",

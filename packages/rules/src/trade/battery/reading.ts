@@ -40,7 +40,7 @@ export const reading = part({
       label: 'State in which it was read',
       options: ['at-rest', 'charging', 'under-load'],
       ask: 'Was anything charging the battery or drawing from it when you read the voltage?',
-      where: 'converter, solar and engine off, and nothing switched on, is at rest',
+      where: 'with converter, solar and engine off and nothing on, it rests',
     },
     'battery.rested': {
       kind: 'quantity',

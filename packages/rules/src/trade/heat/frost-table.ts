@@ -54,7 +54,7 @@ export const frostTable: Decision = {
       says: 'As long as you stay, leave the furnace on day and night.',
       because:
         'Only its air keeps the tanks from freezing; an electric heater does not reach them.',
-      do: 'Count gas and battery for every hour of frost. Unhook and drain the hose, and drain the outlets outside.',
+      do: 'Count gas and battery per hour of frost. Unhook the hose; drain it and the outlets outside.',
     },
     lines: {
       label: 'stay and look after hose, lines and valves',
