@@ -338,7 +338,7 @@ const told: readonly Heard[] = [
       'frost.hours': '10 h',
       'furnace.hours': '24 h',
     },
-    /no flame but the built-in furnace keeps the trailer warm\. As long as you stay, leave the furnace on day and night/,
+    /no flame but the built-in furnace keeps the trailer warm\. While you stay, leave the furnace on day and night/,
   ],
   [
     'heat that is enough for water in heated tanks',
