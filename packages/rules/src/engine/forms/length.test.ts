@@ -41,3 +41,9 @@ test('what one line has said, its “not” and all, is not said again', () => {
     ),
   ).toBe(false);
 });
+
+test('a line that it says over again, and turns, is left out for it', () => {
+  const [bare, turned] = ['Take a jack to the axle.', 'Use no ramp: take a jack to the axle.'];
+  const parts = [must(text(bare)), unlessSaid(must(text(turned)))];
+  expect(fitted(sayer({}), parts, { most: 80 })).toEqual([turned]);
+});
