@@ -205,7 +205,10 @@ const plain = (text: string): string =>
 function stopsSaid({ topic, answer }: { topic: Topic; answer: Answer }): readonly string[] {
   const level = levelOf(topic, answer);
   if (level !== 'stop' && level !== 'unknown') return [];
-  const found = answer.findings.filter((each) => each.level === level);
+  // A danger that is open, or calls for care, comes first whatever else the answer waits for.
+  const isDanger = ({ id, level: at }: Answer['findings'][number]): boolean =>
+    level === 'unknown' && (at === 'if' || at === 'care') && topic.findings[id]?.first === true;
+  const found = answer.findings.filter((each) => each.level === level || isDanger(each));
   const over = answer.limits.filter(({ state }) => state === 'stop' && level === 'stop');
   return [
     ...found.flatMap(({ messages }) => (messages.do ? [messages.do] : [messages.wrong])),

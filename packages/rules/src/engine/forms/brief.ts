@@ -74,12 +74,15 @@ function madeOfTold(matter: Matter, asking: string | undefined): readonly Sayabl
 
 /**
  * What can be said though the verdict cannot: what was asked, what was told comes to, or the rule; '' where
- * there is nothing of the kind, or where something urgent is said instead.
+ * there is nothing of the kind, or where something urgent or a care is said instead.
  */
 export function known(matter: Matter, asking: string | undefined): string {
   if (levelOf(matter) !== 'unknown' || urgentSaid(matter).length > 0) return '';
+  const answered = askedFirst(matter, asking);
+  // What calls for care is said instead, as on the ticket.
+  if (answered.length === 0 && caresTold(matter).length > 0) return '';
   const rule = isRuleWanted(matter) && isAnythingTold(matter) ? ruleSaid(matter, asking) : [];
-  const [first] = [...askedFirst(matter, asking), ...madeOfTold(matter, asking), ...rule];
+  const [first] = [...answered, ...madeOfTold(matter, asking), ...rule];
   return first ? sayer({ ...matter.voice })(first) : '';
 }
 
@@ -120,7 +123,8 @@ export function ticket(matter: Matter, asking: string | undefined): string {
   ];
   const found = candidates.find((each) => each !== undefined);
   const also = stops.length > 0 ? doubt : danger ? undefined : beside;
-  const isBeside = !urgent && found && also && !isSame(found, also);
+  // It may stand word for word within what was asked.
+  const isBeside = !urgent && found && also && !say(found).includes(say(also));
   const sentence = isBeside ? message('sentences', { of: [found, also] }) : found;
   return say(
     message('ticket', {

@@ -41,3 +41,10 @@ test('what one line has said, its “not” and all, is not said again', () => {
     ),
   ).toBe(false);
 });
+
+test('a line that it says over again, and turns, is left out for it', () => {
+  const bare = 'Take a jack to a point that the trailer’s maker names.';
+  const turned = 'Use no ramp: take a jack to the point that the trailer’s maker names.';
+  const parts = [must(text(bare)), unlessSaid(must(text(turned)))];
+  expect(fitted(sayer({}), parts, { most: 80 })).toEqual([turned]);
+});

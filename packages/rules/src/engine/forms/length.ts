@@ -49,8 +49,8 @@ const lettersIn = (text: string): readonly string[] =>
 
 /** Of something said already, so many words are heard again. */
 const mostAgain = 0.6;
-/** And so many where it has no figure. */
-const mostAgainWithout = 0.8;
+/** And so many where it has no figure, of one line. */
+const mostAgainWithout = 0.75;
 
 /** Words that turn a sentence round, or say what comes first: with one less it says something else. */
 const turning: readonly string[] = [
@@ -58,16 +58,20 @@ const turning: readonly string[] = [
   ...['before', 'until', 'unless'],
 ];
 
-/** Whether one line has said all figures of a text, and all that turns it, with most of its words. */
-function isEcho(text: string, lines: readonly string[]): boolean {
+/** Whether a line has said all figures of a text, with most of its words. */
+function isLike(text: string, line: string): boolean {
   const [own, all] = [figuresIn(text), lettersIn(text)];
   const most = own.length === 0 ? mostAgainWithout : mostAgain;
-  return lines.some((line) => {
-    const [figures, words] = [new Set(figuresIn(line)), new Set(lettersIn(line))];
-    const isTurned = all.some((each) => turning.includes(each) && !words.has(each));
-    if (isTurned || own.some((each) => !figures.has(each))) return false;
-    return all.filter((each) => words.has(each)).length >= all.length * most;
-  });
+  const [figures, words] = [new Set(figuresIn(line)), new Set(lettersIn(line))];
+  if (own.some((each) => !figures.has(each))) return false;
+  return all.filter((each) => words.has(each)).length >= all.length * most;
+}
+
+/** Whether one line has said a text, with all that turns it. */
+function isEcho(text: string, line: string): boolean {
+  const [all, words] = [lettersIn(text), new Set(lettersIn(line))];
+  const isTurned = all.some((each) => turning.includes(each) && !words.has(each));
+  return !isTurned && isLike(text, line);
 }
 
 /** Whether the figures that a text has beside those of a part of it have been said. */
@@ -147,13 +151,17 @@ export function fittedWith(
     const isKnown = hasBoth && areSaid(words, heard, brief);
     const as = isLong || isKnown ? brief : words;
     const length = wordsIn(as);
-    if (echoes && (isWithin(words) || isEcho(words, heard))) {
+    if (echoes && (isWithin(words) || heard.some((line) => isEcho(words, line)))) {
       said.add(words);
       continue;
     }
     const isTooMuch = rank > 0 && count + length + room > most;
     if (after !== undefined && !said.has(after)) continue;
     if (words === '' || said.has(words) || isTooMuch || (rank >= spare && count >= least)) continue;
+    // What it says over again, and turns, it says alone.
+    for (const [at, line] of echoes && rank === 0 ? kept : []) {
+      if (isLike(as, line) && isEcho(line, as)) kept.delete(at);
+    }
     kept.set(place, as);
     said.add(words);
     heard.push(as);

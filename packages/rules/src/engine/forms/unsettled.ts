@@ -33,6 +33,10 @@ import {
 const isStraddling = (each: Sayable): boolean =>
   'code' in each && (each.code === 'straddling' || each.code === 'may-fall-short');
 
+/** A danger that decides, and says what to do until it is known. */
+const isOpenDanger = ({ level, messages }: FindingAnswer): boolean =>
+  level === 'unknown' && messages.do !== undefined;
+
 /** Whether a finding tells the very decision that was asked for. */
 const isDecisionOf = ({ topic }: Matter, asking: string | undefined, id: string): boolean => {
   const decision = topic.findings[id]?.decision;
@@ -85,7 +89,9 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
   );
   // How to be sure of the first of them is still to be said.
   const sure = findings.find(isProviso)?.messages.do;
-  const dangers = dangersSaid(matter, 1);
+  // Two that nobody knows of are both said; what is to be done about a care waits for them.
+  const isTwice = dangersTold(matter).filter(isOpenDanger).length > 1;
+  const dangers = dangersSaid(matter, isTwice ? 2 : 1);
   const isOpen = isRuleWanted(matter);
   const asked = isOpen && answered.length === 0 ? ruleSaid(matter, asking) : answered;
   // What was told is heard in the answer, also where it is too little for one.
@@ -123,7 +129,9 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
     care !== undefined && level === 'unknown' && isDecisionOf(matter, asking, care.id);
   const careful = [
     ...(care && level === 'unknown'
-      ? all(partsOf(care), (each) => unlessSaid(isCareDanger ? may(each, 0.02) : must(each)))
+      ? partsOf(care).map((each, place) =>
+          unlessSaid(isCareDanger || (isTwice && place > 0) ? may(each, 0.02) : must(each)),
+        )
       : []),
     // A verdict that hangs on provisos says them all as well.
     ...(care && level !== 'unknown'

@@ -174,7 +174,7 @@ export const first = part({
       otherwise: 'Gas, wiring and brakes were not reached.',
       open: {
         wrong: 'Whether gas, wiring or brakes are hurt is not known yet.',
-        do: 'Keep cylinders shut, battery and cord off, until somebody has looked behind the damage and below.',
+        do: 'Cylinders shut, battery and cord off, until somebody has looked behind the damage.',
       },
       source: manual,
     },

@@ -31,7 +31,7 @@ export const askings: Readonly<Record<string, Asking>> = {
       },
       {
         when: 'charge.isVague',
-        says: 'From {battery.voltage}, read like that, the charge cannot be told. Before you count on it, switch charger and everything else off for {rest.needed}, and read it again. A monitor that counts says it at once.',
+        says: 'From {battery.voltage}, read like that, the charge cannot be told. Before you count on it, switch charger and everything else off for {rest.needed}, and read it again.',
       },
       {
         says: 'The battery is {battery.stateOfCharge} full; {stop.stateOfCharge} must stay in it.',

@@ -179,7 +179,7 @@ export const hitch = part({
         wrong: 'The trailer runs on passenger tires.',
         because:
           'Their sidewalls give way sideways, and their rating counts for less on a trailer.',
-        do: 'Ask the trailer’s maker which kind it wants.',
+        do: 'Ask the trailer’s maker which kind of tire it wants.',
       },
       open: { wrong: 'The trailer may run on passenger tires.', do: 'Read the sidewall.' },
       otherwise: 'The trailer’s tires are of a kind made for its load.',

@@ -65,14 +65,14 @@ export const tongueShare = part({
           because: 'A tenth on the dry tongue knows nothing of what is packed behind the axles.',
           do: 'Load it as for the road and weigh the tongue.',
           proviso:
-            'the loaded tongue, weighed, is {tongue.lowEdge} to {tongue.highEdge} of the trailer',
+            'the loaded tongue weighs {tongue.lowEdge} to {tongue.highEdge} of the trailer',
         },
         {
           when: 'load.isUntold && !tongue.isEstimate',
           wrong: 'The trailer is counted with nothing packed.',
           because: 'Each pound more in it makes the same tongue a smaller share.',
           do: 'Weigh the loaded trailer, or tell what is packed.',
-          proviso: 'the tongue is still {tongue.lowEdge} or more with all that is packed',
+          proviso: 'with all packed, the tongue is still {tongue.lowEdge} or more',
         },
       ],
       otherwise: 'The tongue is known as it is loaded.',

@@ -201,7 +201,7 @@ export const walk = part({
           when: "title.isKnown && title.state == 'lien'",
           wrong: 'A lender still has a lien on it.',
           do: 'Get the payoff amount in writing from the lender. That money goes to the lender, the rest to the seller against the release, at the lender’s counter or through escrow.',
-          proviso: 'the lender is paid first, and the seller only against the lender’s release',
+          proviso: 'the lender is paid first, the seller only against its release',
         },
         {
           when: "title.isKnown && title.state == 'other-name-with-paper'",
@@ -236,7 +236,7 @@ export const walk = part({
         when: "gas.isKnown && gas.tested == 'leaks' && !mends.isKnown",
         wrong: 'The gas leaks, and who mends that is not known yet.',
         because: 'One spark is enough.',
-        do: 'Shut the cylinders, and let nobody light or switch anything. Pay nothing before a licensed shop has written that it holds.',
+        do: 'Shut the cylinders, let nobody light or switch anything, and pay nothing before a licensed shop has written that it holds.',
       },
       care: {
         when: "gas.isKnown && gas.tested == 'leaks'",

@@ -66,27 +66,27 @@ export const aloneOver = part({
           wrong:
             'Weighed alone, without the trailer, the vehicle puts {read.aloneRear} on its rear axle, over the rating of {vehicle.gawrRear}.',
           because: 'What presses on its hitch comes on top.',
-          do: 'Take load out of the vehicle, from behind the rear axle first, and weigh it again before you hitch anything to it.',
+          do: 'Take load out of the vehicle, from behind the rear axle first, and weigh it again before you hitch up.',
         },
         {
           when: 'alone.frontIsOver',
           wrong:
             'Weighed alone, without the trailer, the vehicle puts {read.aloneFront} on its front axle, over the rating of {vehicle.gawrFront}.',
-          do: 'Take load out of the vehicle, up front first, and weigh it again before you hitch anything to it.',
+          do: 'Take load out of the vehicle, up front first, and weigh it again before you hitch up.',
         },
         {
           when: 'alone.grossIsOver',
           wrong:
             'Weighed alone, without the trailer, the vehicle comes to {vehicle.aloneLeast} by what was weighed, over its gross rating of {vehicle.gvwr}.',
           because: 'What presses on its hitch comes on top.',
-          do: 'Take load out of the vehicle, and weigh it again before you hitch anything to it.',
+          do: 'Take load out of the vehicle, and weigh it again before you hitch up.',
         },
         {
           when: 'alone.payloadIsOver',
           wrong:
             'Weighed alone, without the trailer, the vehicle uses {alone.payloadUsed} of a payload of {vehicle.placardPayload}.',
           because: 'What presses on its hitch comes on top.',
-          do: 'Take load out of the vehicle, and weigh it again before you hitch anything to it.',
+          do: 'Take load out of the vehicle, and weigh it again before you hitch up.',
         },
       ],
       open: {

@@ -7,7 +7,7 @@ export const emptyOver = {
   askedByKnown: ['vehicle.gvwr', 'vehicle.curbWeight'],
   stop: {
     when: 'vehicle.curb > vehicle.gvwr',
-    wrong: 'The empty vehicle is already over its own gross rating.',
+    wrong: 'Even empty, the vehicle is over its gross rating.',
     do: 'Look at both figures again; as told it carries and tows nothing.',
   },
   otherwise: 'Empty, it is within its own gross rating.',
