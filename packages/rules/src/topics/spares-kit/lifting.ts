@@ -30,7 +30,7 @@ const lifted: Decision = {
       says: 'No drive-up ramp here.',
       because:
         'A ramp needs two axles or more. One tire then carries its whole side, so the makers of tire and trailer must both allow it.',
-      do: 'Take a jack to a point that the trailer’s maker names.',
+      do: 'Lift it where its maker says.',
     },
     ramp: {
       label: 'a ramp, as both makers allow',

@@ -316,7 +316,7 @@ export const weighed = part({
           wrong:
             'Nothing of the trailer rests on its coupling; {tongue.lowEdge} to {tongue.highEdge} is usual.',
           because: 'Too light a tongue lets the trailer sway.',
-          do: 'Do not tow it so: move load ahead of the axles and weigh the tongue again.',
+          do: 'Do not tow it so.',
         },
         {
           when: 'tongue.shareWeighed < tongue.stopEdge',
