@@ -74,12 +74,13 @@ function madeOfTold(matter: Matter, asking: string | undefined): readonly Sayabl
 
 /**
  * What can be said though the verdict cannot: what was asked, what was told comes to, or the rule; '' where
- * there is nothing of the kind, or where something urgent or a care is said instead.
+ * there is nothing of the kind, or where a danger or a care is said instead.
  */
 export function known(matter: Matter, asking: string | undefined): string {
   if (levelOf(matter) !== 'unknown' || urgentSaid(matter).length > 0) return '';
   const answered = askedFirst(matter, asking);
-  // What calls for care is said instead, as on the ticket.
+  // A danger that nobody knows of, or a care, is said instead, as on the ticket.
+  if (dangersUnknown(matter).length > 0) return '';
   if (answered.length === 0 && caresTold(matter).length > 0) return '';
   const rule = isRuleWanted(matter) && isAnythingTold(matter) ? ruleSaid(matter, asking) : [];
   const [first] = [...answered, ...madeOfTold(matter, asking), ...rule];

@@ -89,8 +89,8 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
   );
   // How to be sure of the first of them is still to be said.
   const sure = findings.find(isProviso)?.messages.do;
-  // Two that nobody knows of are both said; what is to be done about a care waits for them.
-  const isTwice = dangersTold(matter).filter(isOpenDanger).length > 1;
+  // Two that nobody knows of are both said; what was asked, and what to do about a care, waits for them.
+  const isTwice = isAnythingTold(matter) && dangersTold(matter).filter(isOpenDanger).length > 1;
   const dangers = dangersSaid(matter, isTwice ? 2 : 1);
   const isOpen = isRuleWanted(matter);
   const asked = isOpen && answered.length === 0 ? ruleSaid(matter, asking) : answered;
@@ -160,6 +160,7 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
     ...all(asked.slice(0, 1), (each) =>
       misread ||
       isDoubt ||
+      isTwice ||
       isAdvised ||
       (isFirst && (care || dangers.length > 0 || tipping.length > 0 || fromTold.length > 0))
         ? may(each, misread ? 1 : 0.2)

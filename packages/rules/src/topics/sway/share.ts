@@ -64,8 +64,7 @@ export const tongueShare = part({
           wrong: 'The loaded tongue has not been weighed.',
           because: 'A tenth on the dry tongue knows nothing of what is packed behind the axles.',
           do: 'Load it as for the road and weigh the tongue.',
-          proviso:
-            'the loaded tongue weighs {tongue.lowEdge} to {tongue.highEdge} of the trailer',
+          proviso: 'the loaded tongue weighs {tongue.lowEdge} to {tongue.highEdge} of the trailer',
         },
         {
           when: 'load.isUntold && !tongue.isEstimate',
