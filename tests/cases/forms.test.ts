@@ -161,11 +161,10 @@ function saidAs(
   }
   const value = answer.values[result];
   if (!value || !Number.isFinite(value.lo) || !Number.isFinite(value.hi)) return [];
-  // Half of all that is possible, or more, is no figure; nor is a pressure from nothing on.
-  if (
-    (value.unit === '1' && value.hi - value.lo > 0.49) ||
-    (value.unit === 'psi' && value.lo <= 0)
-  ) {
+  // A pressure that may be anything from nothing on is none.
+  if (value.unit === 'psi' && value.lo <= 0) return [];
+  // Half of all that is possible, or more, is no figure.
+  if (value.unit === '1' && value.hi - value.lo > 0.49) {
     figureless.add(`${topic.id} ${answer.sentence}`);
     return [];
   }

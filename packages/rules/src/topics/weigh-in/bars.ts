@@ -122,7 +122,7 @@ export const barsWeighed = part({
       stop: {
         when: "front.isPressed && alone.sameLoad == 'yes'",
         wrong:
-          'With tight bars the front axle carries {read.tightFront}, and alone {read.aloneFront}: the bars press it beyond what it weighs alone.',
+          'With tight bars the front axle carries {read.tightFront}, and alone {read.aloneFront}. The bars press it beyond that.',
         because:
           'That unloads the rear tires, and the rear of the vehicle then follows the trailer.',
         do: 'Slacken the bars a step, as the hitch’s maker says, and weigh again.',
