@@ -185,7 +185,7 @@ export class TarePage extends PlainElement {
   protected override render() {
     const { address, system } = this;
     const here = menuPage(address);
-    const other = system === 'us' ? 'metric' : 'us';
+    const [other, unit] = system === 'us' ? (['metric', 'kg'] as const) : (['us', 'lb'] as const);
     return html`
       <a class="skip" href="#main" @click=${(event: Event) => {
         event.preventDefault();
@@ -199,9 +199,9 @@ export class TarePage extends PlainElement {
               html`<a href="#/${id}" aria-current=${id === here ? 'page' : nothing}>${pages[id]}</a>`,
           )}
         </nav>
-        <button class="units" @click=${() => {
+        <button class="units" aria-label="Show ${unit}" @click=${() => {
           this.system = other;
-        }}>${system === 'us' ? 'Show kg' : 'Show lb'}</button>
+        }}><span>Show </span>${unit}</button>
       </header>
       <main id="main" tabindex="-1"><div role="status">${this.news()}</div>${this.unread ? unreadPage(address) : pageBody(address, this.found, system)}</main>
       <page-foot></page-foot>

@@ -1,7 +1,7 @@
 // The yard page at work: a slider's move over 500 × 500 pairs, and which of 60 trailers fit a vehicle of
 // 60, from the event to the frame in which the answer stands. Alone, after a build:
-// `node tests/bench/yard.mjs [SLOWER …]`, times slower than this machine (1 and 4).
-import { readFileSync } from 'node:fs';
+// `node tests/bench/yard.mjs [which | slider] [SLOWER …]`, times slower than this machine (1 and 4).
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { chromium } from '@playwright/test';
@@ -9,7 +9,7 @@ import { findBrowser } from '../run/browser.mjs';
 import { serve } from '../run/serve.mjs';
 import { root } from '../run/shared.mjs';
 
-const port = 4641;
+const port = Number(process.env.PORT ?? 4641);
 const moves = 16;
 
 /** A number of the same size, some tenths off, by rows. */
@@ -70,39 +70,88 @@ const told = (name, whole, reckoned, rate) => ({
   }),
 });
 
+/**
+ * Milliseconds that each worker's thread has been on a processor, where the system tells it (Linux): on a
+ * busy machine a thread waits for its turn, and the clock goes on meanwhile. Empty where it tells nothing.
+ */
+async function workersTime(page) {
+  const client = await page.context().browser().newBrowserCDPSession();
+  const { processInfo } = await client.send('SystemInfo.getProcessInfo');
+  await client.detach();
+  const found = new Map();
+  for (const { id, type } of processInfo) {
+    if (type !== 'renderer') continue;
+    try {
+      for (const task of readdirSync(`/proc/${id}/task`)) {
+        const of = (file) => readFileSync(`/proc/${id}/task/${task}/${file}`, 'utf8');
+        if (!of('comm').startsWith('DedicatedWorker')) continue;
+        found.set(task, Number(of('schedstat').split(' ')[0]) / 1e6);
+      }
+    } catch {
+      // The process or thread is gone, or the system keeps no such account.
+    }
+  }
+  return found;
+}
+
+const sinceThen = (before, now) =>
+  [...now].map(([task, time]) => time - (before.get(task) ?? 0)).toSorted((a, b) => b - a);
+
+/** Until no worker does anything any more: what is made ready while nobody waits is ready then. */
+async function untilAtRest(page) {
+  for (let before = await workersTime(page), i = 0; i < 120; i += 1) {
+    await page.waitForTimeout(1000);
+    const now = await workersTime(page);
+    if ((sinceThen(before, now)[0] ?? 0) < 20) return;
+    before = now;
+  }
+}
+
+/** One move of the slider: milliseconds from the event to the painted picture, and of it reckoned. */
+const moved = (page, value) =>
+  page.evaluate(async (to) => {
+    const input = document.querySelectorAll('yard-matrix input[type=range]')[1];
+    const told = document.querySelector('yard-matrix [data-took]');
+    const done = new Promise((resolve) => {
+      const seen = new MutationObserver(() => {
+        if (told.dataset.took === '') return;
+        seen.disconnect();
+        requestAnimationFrame(() => setTimeout(resolve));
+      });
+      seen.observe(told, { attributes: true, attributeFilter: ['data-took'] });
+    });
+    input.value = to;
+    const begun = performance.now();
+    input.dispatchEvent(new InputEvent('input', { bubbles: true }));
+    await done;
+    return [performance.now() - begun, Number(told.dataset.took)];
+  }, String(value));
+
 /** Milliseconds from the event to the painted picture. */
 async function slider(browser, rate) {
   const page = await browser.newPage({ viewport: { width: 1280, height: 900 } });
   await withCatalogue(page, 500);
   await page.getByRole('heading', { name: 'Every pair' }).click();
   await page.getByText('All 250000 pairs are judged.').waitFor({ timeout: 240_000 });
-  await page.waitForTimeout(8000);
+  await untilAtRest(page);
   await slowed(page, rate);
-  const [whole, reckoned] = await page.evaluate(async (count) => {
-    const input = document.querySelectorAll('yard-matrix input[type=range]')[1];
-    const told = document.querySelector('yard-matrix [data-took]');
-    const found = [[], []];
-    for (let i = 0; i < count; i += 1) {
-      const done = new Promise((resolve) => {
-        const seen = new MutationObserver(() => {
-          if (told.dataset.took === '') return;
-          seen.disconnect();
-          requestAnimationFrame(() => setTimeout(resolve));
-        });
-        seen.observe(told, { attributes: true, attributeFilter: ['data-took'] });
-      });
-      input.value = String(100 + ((i * 350) % 1400));
-      const begun = performance.now();
-      input.dispatchEvent(new InputEvent('input', { bubbles: true }));
-      await done;
-      found[0].push(performance.now() - begun);
-      found[1].push(Number(told.dataset.took));
-      await new Promise((after) => setTimeout(after, 300));
-    }
-    return found;
-  }, moves);
+  const [whole, reckoned, busiest, together] = [[], [], [], []];
+  for (let i = 0; i < moves; i += 1) {
+    const before = await workersTime(page);
+    const [time, took] = await moved(page, 100 + ((i * 350) % 1400));
+    const times = sinceThen(before, await workersTime(page));
+    whole.push(time);
+    reckoned.push(took);
+    busiest.push(times[0] ?? Number.NaN);
+    together.push(times.reduce((a, b) => a + b, 0));
+    await page.waitForTimeout(300);
+  }
   await page.close();
-  return told('event to picture', whole, reckoned, rate);
+  return {
+    ...told('event to picture', whole, reckoned, rate),
+    'processor time of the busiest worker': spread(busiest),
+    'of all workers together': spread(together),
+  };
 }
 
 /** Milliseconds from the last key to the sentence. */
@@ -118,8 +167,9 @@ async function which(browser, rate) {
     .getByLabel('What they drive')
     .locator('option')
     .evaluateAll((all) => all.map((each) => each.value));
-  const [whole, reckoned] = [[], []];
+  const [whole, reckoned, busiest] = [[], [], []];
   for (let i = 0; i < moves; i += 1) {
+    const before = await workersTime(page);
     const [time, took] = await page.evaluate(
       async (name) => {
         const select = document.querySelector('.yard-told select');
@@ -145,16 +195,20 @@ async function which(browser, rate) {
       },
       names[1 + ((i * 7) % 58)],
     );
+    busiest.push(sinceThen(before, await workersTime(page))[0] ?? Number.NaN);
     whole.push(time);
     reckoned.push(took);
     await page.waitForTimeout(1200);
   }
   await page.close();
-  return told('change to sentence', whole, reckoned, rate);
+  return {
+    ...told('change to sentence', whole, reckoned, rate),
+    'processor time of the worker': spread(busiest),
+  };
 }
 
 /** Needs the built notebook. What is measured is told as it comes. */
-export async function measureYard(rates, tell) {
+export async function measureYard(rates, tell, only) {
   const { path, why } = await findBrowser();
   if (!path) return why;
   const server = await serve(port);
@@ -164,7 +218,8 @@ export async function measureYard(rates, tell) {
   });
   try {
     for (const rate of rates) {
-      tell(`60 × 60, which at ${rate}×, ms`, await which(browser, rate));
+      if (only !== 'slider') tell(`60 × 60, which at ${rate}×, ms`, await which(browser, rate));
+      if (only === 'which') continue;
       tell(`500 × 500, a slider’s move at ${rate}×, ms`, await slider(browser, rate));
     }
   } finally {
@@ -174,10 +229,16 @@ export async function measureYard(rates, tell) {
 }
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
-  const rates = process.argv.slice(2).map(Number);
-  const refused = await measureYard(rates.length > 0 ? rates : [1, 4], (what, found) => {
-    console.log(what);
-    console.table(found);
-  });
+  const [given = '', ...more] = process.argv.slice(2);
+  const only = ['which', 'slider'].includes(given) ? given : undefined;
+  const rates = (only || given === '' ? more : [given, ...more]).map(Number);
+  const refused = await measureYard(
+    rates.length > 0 ? rates : [1, 4],
+    (what, found) => {
+      console.log(what);
+      console.table(found);
+    },
+    only,
+  );
   if (refused) console.error(refused);
 }

@@ -29,16 +29,27 @@ test('worksheets and key print every case on a sheet of its own, with room to wr
     });
     return read;
   };
-  const sheets = await printed('Print worksheets');
+  // Nobody is named: one set, with a line for the name, and the key behind it.
+  const sheets = await printed('Print worksheets and key');
   // A long table leaves the room to write to a second sheet.
-  expect(sheets.pages).toBeGreaterThanOrEqual(cases.length);
-  expect(sheets.pages).toBeLessThanOrEqual(cases.length + 1);
-  expect(sheets.text).toContain('Afterward, what I had not seen');
-  expect(sheets.text).not.toContain('What came out');
+  expect(sheets.pages).toBeGreaterThanOrEqual(2 * cases.length);
+  expect(sheets.pages).toBeLessThanOrEqual(2 * cases.length + 2);
+  const [written = '', key = ''] = sheets.text.split('Lesson · case 1 of 2 · 8 min · key');
+  expect(written.match(/Afterward, what I had not seen/g)).toHaveLength(cases.length);
+  expect(written).not.toContain('What came out');
+  expect(written).not.toContain('So ask him to ring her');
+  expect(key).toContain('So ask him to ring her');
   expect(sheets.text).not.toContain('Who takes part');
-  expect(sheets.text).not.toContain('So ask him to ring her');
-  const key = await printed('Print the key');
-  expect(key.pages).toBeLessThanOrEqual(cases.length + 1);
-  expect(key.text).toContain('So ask him to ring her');
-  expect(key.text).not.toContain('Who takes part');
+  // For a room: everybody's own set, by name.
+  await page.getByLabel('First names or numbers, one on a line').fill('Ada\nBen\nCal');
+  const all = await printed('Print worksheets and key');
+  expect(all.text.match(/Afterward, what I had not seen/g)).toHaveLength(3 * cases.length);
+  for (const name of ['Ada', 'Ben', 'Cal']) {
+    expect(all.text.match(new RegExp(`Name ${name}`, 'g'))).toHaveLength(cases.length);
+  }
+  expect(all.text.match(/So ask him to ring her/g)).toHaveLength(1);
+  const alone = await printed('Print the key alone');
+  expect(alone.pages).toBeLessThanOrEqual(cases.length + 1);
+  expect(alone.text).toContain('So ask him to ring her');
+  expect(alone.text).not.toContain('Afterward, what I had not seen');
 });

@@ -27,15 +27,35 @@ test('on a wall of 1920 × 1080 the longest case of every topic is asked, and op
   const href = `http://${address}#/class/join/-/at-once/ABC234`;
   const invited = { address, code: 'ABC234', href, joined: 3 };
   for (const { topic, text } of longest) {
-    for (const step of ['asked', 'guesses', 'picture'] as const) {
+    for (const step of ['asked', 'guesses', 'picture', 'moved'] as const) {
       const open = step !== 'asked';
-      const shown = { text, open, committed: 3, of: 6, number: 1, cases: 4, done: false, invited };
+      const moved = step === 'moved' ? { moved: { text, says: 'What if it were so?' } } : {};
+      const shown = {
+        ...moved,
+        text,
+        open,
+        committed: 3,
+        of: 6,
+        number: 1,
+        cases: 4,
+        done: false,
+        invited,
+      };
       await page.evaluate(
         (message) => new BroadcastChannel('tarebook-class').postMessage(message),
-        { kind: 'show', shown: { ...shown, step: open ? step : 'guesses', guesses: [] } },
+        {
+          kind: 'show',
+          shown: { ...shown, step: step === 'picture' ? step : 'guesses', guesses: [] },
+        },
       );
       const place =
-        step === 'asked' ? '.is-asked' : step === 'guesses' ? 'guess-spread' : '.picture';
+        step === 'asked'
+          ? '.is-asked'
+          : step === 'guesses'
+            ? 'guess-spread'
+            : step === 'picture'
+              ? '.picture'
+              : '.what-if';
       await expect(page.locator(place)).toBeVisible();
       const seen = await page.evaluate(() => {
         const root = document.querySelector('learners-view');

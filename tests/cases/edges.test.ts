@@ -371,8 +371,10 @@ const raised = new Map(
     const topic = topicNamed(id);
     const of = new Set(edges.flatMap(([each, parameter]) => (each === id ? [parameter] : [])));
     const parameters = Object.entries(topic.parameters).map(([name, parameter]) => {
+      // A tenth more may be more than a dealer may choose; here it is tried all the same.
+      const { range: _, ...free } = parameter;
       const values = parameter.values.map((each) => ({ ...each, value: each.value * 1.1 }));
-      return [name, of.has(name) ? { ...parameter, values } : parameter] as const;
+      return [name, of.has(name) ? { ...free, values } : parameter] as const;
     });
     return [id, defineTopic<Topic>({ ...topic, parameters: Object.fromEntries(parameters) })];
   }),

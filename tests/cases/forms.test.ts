@@ -161,6 +161,8 @@ function saidAs(
   }
   const value = answer.values[result];
   if (!value || !Number.isFinite(value.lo) || !Number.isFinite(value.hi)) return [];
+  // A pressure that may be anything from nothing on is none.
+  if (value.unit === 'psi' && value.lo <= 0) return [];
   // Half of all that is possible, or more, is no figure.
   if (value.unit === '1' && value.hi - value.lo > 0.49) {
     figureless.add(`${topic.id} ${answer.sentence}`);
@@ -191,7 +193,10 @@ function saidWhere({ topic, asking }: NonNullable<Left['asked']>): readonly stri
   const all = typeof says === 'string' ? [] : says.filter((each) => 'when' in each);
   return all.flatMap((each) => {
     if (!each.says.includes('{')) return sentencesOf(each.says).slice(0, 1);
-    return each.says.split(/\{[^}]*\}/).filter((part) => /cannot be told/.test(part));
+    const cannot = each.says.split(/\{[^}]*\}/).filter((part) => /cannot be told/.test(part));
+    // Where the figure is to be read stands whole in its own sentence.
+    const where = sentencesOf(each.says).filter((said) => /stands on the label/.test(said));
+    return [...cannot, ...where];
   });
 }
 
@@ -205,7 +210,10 @@ const plain = (text: string): string =>
 function stopsSaid({ topic, answer }: { topic: Topic; answer: Answer }): readonly string[] {
   const level = levelOf(topic, answer);
   if (level !== 'stop' && level !== 'unknown') return [];
-  const found = answer.findings.filter((each) => each.level === level);
+  // A danger that is open, or calls for care, comes first whatever else the answer waits for.
+  const isDanger = ({ id, level: at }: Answer['findings'][number]): boolean =>
+    level === 'unknown' && (at === 'if' || at === 'care') && topic.findings[id]?.first === true;
+  const found = answer.findings.filter((each) => each.level === level || isDanger(each));
   const over = answer.limits.filter(({ state }) => state === 'stop' && level === 'stop');
   return [
     ...found.flatMap(({ messages }) => (messages.do ? [messages.do] : [messages.wrong])),

@@ -63,7 +63,7 @@ const told: readonly Heard[] = [
     'a date on a collar',
     'used-trailer',
     { 'cylinder.stampYear': '2010', 'cylinder.dateKind': 'made' },
-    /^Cylinders or alarms are past their dates\./,
+    /^The gas cylinders are past their dates\./,
   ],
   [
     'a voltage with nothing on, and nobody said for how long',
@@ -107,8 +107,19 @@ const told: readonly Heard[] = [
   [
     'a quote below the deductible',
     'body-repair',
-    { 'shop.quote': '900 USD', 'policy.deductible': '1000 USD' },
+    {
+      'shop.quote': '900 USD',
+      'policy.deductible': '1000 USD',
+      'services.hurt': 'no',
+      'structure.hurt': 'no',
+    },
     /^As quoted the insurer pays nothing/,
+  ],
+  [
+    'a quote below the deductible, and nobody has looked underneath',
+    'body-repair',
+    { 'shop.quote': '900 USD', 'policy.deductible': '1000 USD' },
+    /Cylinders shut, battery and cord off.*Do not tow it before .*pay yourself: the repair may come to 900 to 2,700 dollars/,
   ],
   [
     'a weighed tongue and the trailer’s maximum',
@@ -165,7 +176,7 @@ const told: readonly Heard[] = [
     'a tire at all the pressure that its sidewall allows, below the label’s',
     'tires',
     { 'tire.pressure': '50 psi', 'tire.labelPressure': '65 psi', 'tire.maxPressure': '50 psi' },
-    /Never fill beyond the sidewall.*Do not tow on it, and fill it no further/,
+    /Do not tow on it, and fill it no further: .*fit the tire that the label means/,
     /percent of its pressure|Fill it to/,
   ],
   [
@@ -231,7 +242,8 @@ const told: readonly Heard[] = [
     'a breakaway cable that is off, and brakes of which nobody knows',
     'hitch-setup',
     { 'hitch.breakaway': 'no', 'trailer.brakes': 'unknown' },
-    /Do not set off before that is known.*drums or discs, wires or a hose.*Clip any cable there is/,
+    /Clip it to a point of its own\. Where there is none, look for drums or discs, wires or a hose/,
+    /before that is known/,
   ],
   [
     'a household outlet',
@@ -292,7 +304,12 @@ const told: readonly Heard[] = [
   [
     'a quote on both sides of a deductible that is known',
     'body-repair',
-    { 'shop.quote': '800–1200 USD', 'policy.deductible': '1000 USD' },
+    {
+      'shop.quote': '800–1200 USD',
+      'policy.deductible': '1000 USD',
+      'services.hurt': 'no',
+      'structure.hurt': 'no',
+    },
     /^Have the quote made to the dollar first: of 1,000 dollars or less the insurer pays nothing/,
     /Read the deductible first/,
   ],
@@ -310,7 +327,7 @@ const told: readonly Heard[] = [
     /whatever the sheet says/,
   ],
   [
-    'heat that is enough for water in heated tanks',
+    'heat that is enough for water in heated tanks, and no word of a stove',
     'cold-weather',
     {
       'outside.temperature': '22 °F',
@@ -321,13 +338,30 @@ const told: readonly Heard[] = [
       'frost.hours': '10 h',
       'furnace.hours': '24 h',
     },
+    /no flame but the built-in furnace keeps the trailer warm\. While you stay, leave the furnace on day and night/,
+  ],
+  [
+    'heat that is enough for water in heated tanks',
+    'cold-weather',
+    {
+      'outside.temperature': '22 °F',
+      'inside.temperature': '55 °F',
+      'water.state': 'in-use',
+      'trailer.use': 'lived-in',
+      'tanks.place': 'heated',
+      'frost.hours': '10 h',
+      'furnace.hours': '24 h',
+      'heat.portable': 'no',
+      'alarm.gasReplaceBy': 'ahead',
+      'alarm.monoxideReplaceBy': 'ahead',
+    },
     /^That is warm enough for heated tanks\. Stay with the furnace on day and night, as long as it holds that\./,
   ],
   [
     'heat that the furnace cannot hold',
     'cold-weather',
     {
-      'outside.temperature': '-20 °F',
+      'outside.temperature': '-15 °F',
       'inside.temperature': '68 °F',
       'water.state': 'in-use',
       'trailer.use': 'lived-in',
@@ -361,7 +395,7 @@ const told: readonly Heard[] = [
     'a coupler that is too small for its trailer',
     'hitch-setup',
     { 'trailer.couplerSize': '1 7/8 in', 'hitch.ballSize': '2 in', 'trailer.gvwr': '3200 lb' },
-    /No smaller ball: .*the coupler is what is wrong.*Have a coupler of the right class fitted/,
+    /Have a coupler of the right class fitted.*No smaller ball: .*the coupler is what is wrong/,
     /No smaller ball.*Fit a ball.*No smaller/,
   ],
   [

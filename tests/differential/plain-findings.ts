@@ -77,6 +77,7 @@ export function plainFindings(rig: PlainRig): Record<string, State> {
   const lifted = over(minus(tongue, times(tow.allWater, at(tankShare))), loaded);
   const tooLight = above(at(band.stop), lifted);
   const estimate = surely(tow.estimate);
+  const tail = above(none, tow.behind);
 
   // Electric brakes need a controller and a seven-way; surge brakes need neither.
   const brakes = f.word('trailer.brakes');
@@ -159,6 +160,7 @@ export function plainFindings(rig: PlainRig): Record<string, State> {
       stop: above(at(band.stop), share),
       care: orEither(above(at(band.least), share), above(share, at(band.most))),
     }),
+    'tail-unreckoned': asked(tail.yes, { unknown: tail }),
     'tongue-estimate': asked(ofTongue, {
       care: andBoth(estimate, orEither(orEither(breaksRest, breaksLabel), tooLight)),
     }),

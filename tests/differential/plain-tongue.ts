@@ -74,7 +74,17 @@ export function plainTongue(f: Reader) {
   const ofDry = byTenth && f.known('trailer.dryWeight');
   const share = ofDry ? over(dry, f.number('trailer.dryWeight')) : over(tongue, loaded);
 
+  // What rides behind the axles lightens the ball; by how much hangs on how far the ball is.
+  const behind = sum(
+    rows.map((row) => {
+      const { lo, hi } = f.place(row) ?? none;
+      return times(f.cell(row.weight), { lo: Math.min(0, lo), hi: Math.min(0, hi) });
+    }),
+  );
+  const isUnreckoned = byTenth && !f.known('trailer.ballToAxle');
+
   return {
+    behind: isUnreckoned ? behind : none,
     unloaded,
     unloadedKnown: ways.length > 0,
     loaded,

@@ -101,6 +101,7 @@ export function stockCase(plain: PlainCase, names: ReadonlyMap<string, LimitName
     'altitude.thins': known('trip.altitude') && !forced && altitude.lo > 0,
     'tongue.isKnown': tow.tongueKnown,
     'tongue.isEstimate': tow.estimate,
+    'tail.isUnreckoned': tow.behind.hi < 0,
     'tongue.limitKnown': mayRest.known,
     'pin.limitKnown': mayRest.known,
     'payload.availableKnown': vehicle.payloadKnown,
@@ -162,6 +163,7 @@ export function stockCase(plain: PlainCase, names: ReadonlyMap<string, LimitName
   const both = rig.limits.combined;
   const settled: Record<string, boolean> = {
     'tongue-share': share,
+    'tail-unreckoned': tow.behind.hi < 0 || tow.behind.lo >= 0,
     'tongue-estimate': !tow.estimate || estimated,
     'tongue-negative': put('tongue.loaded', tow.tongue),
     'ball-size':

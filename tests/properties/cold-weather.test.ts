@@ -99,6 +99,7 @@ test.each(every)('water that may burst its lines is stop: %d °F, %s, %s, %s', (
     'tanks.place': place,
     'frost.hours': '12 h',
     'heater.isolated': 'yes',
+    'heat.portable': 'no',
     'antifreeze.kind': 'none',
     'battery.chemistry': 'lifepo4',
   });

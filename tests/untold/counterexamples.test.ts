@@ -191,12 +191,13 @@ test('two 6-volt batteries side by side are half of what a 12-volt trailer wants
   ]);
 });
 
-test('a breakaway cable that is off is no stop where the trailer may have no brakes', () => {
+test('a breakaway cable that is off is a stop until it is known that the trailer has no brakes', () => {
   const topic: Topic = hitchSetup;
   const level = (told: FactsGiven) => levelOf(topic, { ...cable, ...told }, 'finding.breakaway');
   expect(level({})).toBe('stop');
   expect(level({ 'trailer.brakes': 'electric' })).toBe('stop');
-  expect(level({ 'trailer.brakes': 'unknown' })).toBe('unknown');
+  expect(level({ 'trailer.brakes': 'unknown' })).toBe('stop');
+  expect(assumedOf(topic, { ...cable, 'trailer.brakes': 'unknown' })).toContain('brakes that its');
   expect(level({ 'trailer.brakes': 'none' })).toBe('not-asked');
 });
 

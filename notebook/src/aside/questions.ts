@@ -6,14 +6,22 @@ import {
   type Ledger,
   LedgerError,
   lineReader,
+  loadsOf,
   mergeLedgers,
+  type QuestionPart,
   type ReadMessage,
   reader,
   readLedger,
   searchOver,
   splitBunch,
 } from '@tarebook/record';
-import { answerTraced, withHouse, writtenForm } from '@tarebook/rules/engine';
+import {
+  answerTraced,
+  type FactsGiven,
+  type Topic,
+  withHouse,
+  writtenForm,
+} from '@tarebook/rules/engine';
 import type {
   Answerable,
   Answered,
@@ -23,7 +31,9 @@ import type {
   QuestionsAsked,
   QuestionsTold,
 } from '../questions/answer-shapes';
+import { askedAsCase } from '../questions/as-case';
 import { tableOf } from '../questions/table-of';
+import { backOf, factsOf, type ReadPart } from '../questions/told-so-far';
 import { allowedHouse } from '../state/house-numbers';
 import { levelOf } from '../state/level';
 import type { Asked } from '../state/questions';
@@ -50,21 +60,48 @@ let search: ReturnType<typeof searchOver> | undefined;
 let about: ReturnType<typeof lineReader> | undefined;
 
 /** A question whose topic a person chose, read once more for that topic. */
-function asChosen(read: ReadMessage, { topics }: Asked): ReadMessage {
-  const parts = read.parts.map((part) => {
+function forTopic(part: QuestionPart, chosen: string): QuestionPart {
+  const { people: _, loads: __, ...plain } = part;
+  const none = { ...plain, topic: null, because: [], facts: {}, words: {}, ask: [] };
+  const topic = Object.hasOwn(loadedTopics, chosen) ? loadedTopics[chosen] : undefined;
+  if (!topic) return none;
+  about ??= lineReader(loadedTopics);
+  const { marks } = about(part.text, chosen);
+  const told = marks.flatMap((mark) => (mark.kind === 'fact' ? [mark] : []));
+  const people = marks.flatMap((mark) => (mark.kind === 'people' ? [mark] : []));
+  const facts = Object.fromEntries(told.map(({ fact, value }) => [fact, value]));
+  const said = told.map(({ fact, from, to }) => [fact, part.text.slice(from, to)]);
+  const loads = loadsOf(topic, part.text);
+  return {
+    ...{ ...none, topic: chosen, facts, words: Object.fromEntries(said) },
+    ...(people.length > 0 && { people: people.map(({ who, count }) => ({ who, count })) }),
+    ...(loads.length > 0 && { loads }),
+    ask: asksOf(topic, facts),
+  };
+}
+
+const asksOf = (topic: Topic, facts: FactsGiven): readonly string[] =>
+  answerTraced(topic, { facts })
+    .missing.filter(({ fact }) => !Object.hasOwn(facts, fact))
+    .slice(0, 3)
+    .map((each) => each.ask);
+
+/** As a person corrected it: another topic, and what came back by a link. */
+function asChosen(read: ReadMessage, asked: Asked): ReadMessage {
+  const { topics } = asked;
+  const parts = read.parts.map((part): ReadPart => {
     const chosen = Object.hasOwn(topics, part.text) ? topics[part.text] : undefined;
-    if (chosen === undefined || chosen === part.topic) return part;
-    const none = { ...part, topic: null, because: [], facts: {}, words: {}, ask: [] };
-    const topic = Object.hasOwn(loadedTopics, chosen) ? loadedTopics[chosen] : undefined;
-    if (!topic) return none;
-    about ??= lineReader(loadedTopics);
-    const { marks } = about(part.text, chosen);
-    const told = marks.flatMap((mark) => (mark.kind === 'fact' ? [mark] : []));
-    const facts = Object.fromEntries(told.map(({ fact, value }) => [fact, value]));
-    const said = told.map(({ fact, from, to }) => [fact, part.text.slice(from, to)]);
-    const open = answerTraced(topic, { facts: {} }).missing.filter(({ fact }) => !facts[fact]);
-    const ask = open.slice(0, 3).map((each) => each.ask);
-    return { ...none, topic: chosen, facts, words: Object.fromEntries(said), ask };
+    const now = chosen === undefined || chosen === part.topic ? part : forTopic(part, chosen);
+    const topic = now.topic === null ? undefined : loadedTopics[now.topic];
+    if (!topic || Object.keys(backOf(asked, now)).length === 0) return now;
+    try {
+      return { ...now, ask: asksOf(topic, factsOf(asked, now)) };
+    } catch (problem) {
+      // One message that cannot be answered never keeps the others from being read.
+      const why = problem instanceof Error ? problem.message : String(problem);
+      const refused = `What came back cannot be answered with: ${why}`;
+      return { ...now, ask: [], refused };
+    }
   });
   return { ...read, parts };
 }
@@ -142,6 +179,13 @@ async function answerOf(of: Answerable): Promise<Answered | undefined> {
     cautions,
     saved: JSON.parse(JSON.stringify(judged(answer, { facts }))),
     isWarning: level === 'stop',
+    doc: askedAsCase(
+      topic,
+      of.question,
+      facts,
+      answer.missing.map(({ fact }) => fact),
+    ),
+    asks: answer.missing.map(({ ask }) => ask),
   };
 }
 
@@ -157,6 +201,7 @@ function noteAnswer({ name, text }: NoteText, of: Answerable): Answered | undefi
     cautions: [],
     saved: { topic: 'note', outcome: found.outcome, goodUntil, title: front.title, name },
     isWarning: false,
+    asks: [],
   };
 }
 

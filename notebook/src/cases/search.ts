@@ -1,6 +1,7 @@
 import type { Findable } from '@tarebook/record';
 import { findCases } from '../today/read-line';
 import type { Row } from './rows';
+import { titledFirst } from './titled-first';
 
 const pathOf = ({ topic, name }: Row): string => `${topic}/${name}`;
 
@@ -27,6 +28,7 @@ export function caseFinder(rows: readonly Row[]): (question: string) => Promise<
   return async (question) => {
     among ??= findable(rows);
     const { hits, nowhere } = await findCases(question, await among);
-    return { hits: hits.flatMap((path) => byPath.get(path) ?? []), nowhere };
+    const near = hits.flatMap((path) => byPath.get(path) ?? []);
+    return { hits: titledFirst(near, rows, question), nowhere };
   };
 }

@@ -1,6 +1,5 @@
 import type { UnitSystem } from '@tarebook/rules/quantity';
-import type { House } from '../state/house';
-import { housesNow } from '../state/house';
+import { type House, housesNow } from '../state/house';
 import type { ChangeFound } from './asked';
 
 /** What a search came to, for what text and units, and under which of the dealer's own numbers. */

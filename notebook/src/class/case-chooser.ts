@@ -5,6 +5,7 @@ import { caseFinder } from '../cases/search';
 import { topicTitle } from '../cases/topics';
 import { PlainElement } from '../elements/plain-element';
 import { topicChoice } from '../elements/topic-choice';
+import { filedCase } from '../state/filed';
 import { allKept } from '../state/kept';
 import { type LessonItem, usualMinutes } from '../state/lesson';
 
@@ -15,10 +16,19 @@ export class CaseChosen extends CustomEvent<LessonItem> {
 }
 
 /** So many are drawn before somebody asks for more. */
-const few = 40;
+const few = 12;
 
 const keyOf = ({ topic, name }: { readonly topic: string; readonly name: string }): string =>
   `${topic}/${name}`;
+
+/** What a document begins with, up to its first table or block. */
+const askedOf = (text: string): string =>
+  text
+    .replace(/^---\n[\s\S]*?\n---\n/, '')
+    .trim()
+    .split(/\n\s*(?=\||:::|\n\s*(?:\||:::))/)[0]
+    ?.replace(/[*_`>#]/g, '')
+    .trim() ?? '';
 
 /** Every case that can be walked, found by what people say; nothing is judged here. */
 export class CaseChooser extends PlainElement {
@@ -29,6 +39,9 @@ export class CaseChooser extends PlainElement {
     query: { state: true },
     most: { state: true },
     hits: { state: true },
+    looking: { state: true },
+    failed: { state: true },
+    questions: { state: true },
   };
   /** What the lesson walks already. */
   declare items: readonly LessonItem[];
@@ -39,6 +52,11 @@ export class CaseChooser extends PlainElement {
   declare most: number;
   /** What was found for the present words; undefined where nobody looks for any. */
   declare hits: readonly Row[] | undefined;
+  /** Whether what was typed is still being looked for, or could not be. */
+  declare looking: boolean;
+  declare failed: boolean;
+  /** What is asked, of the cases that were looked at. */
+  declare questions: ReadonlyMap<string, string>;
   private find: ReturnType<typeof caseFinder> | undefined;
 
   constructor() {
@@ -47,6 +65,9 @@ export class CaseChooser extends PlainElement {
     this.about = '';
     this.query = '';
     this.most = few;
+    this.looking = false;
+    this.failed = false;
+    this.questions = new Map();
   }
 
   override connectedCallback(): void {
@@ -66,17 +87,31 @@ export class CaseChooser extends PlainElement {
     this.most = few;
     if (query.trim() === '' || !this.rows) {
       this.hits = undefined;
+      this.looking = false;
       return;
     }
     this.find ??= caseFinder(this.rows);
+    this.looking = true;
     const found = await this.find(query).catch(() => undefined);
-    if (query === this.query) this.hits = found?.hits;
+    if (query !== this.query) return;
+    this.hits = found?.hits;
+    this.looking = false;
+    this.failed = found === undefined;
   }
 
   private get shown(): readonly Row[] {
     return (this.hits ?? this.rows ?? []).filter(
       ({ topic }) => this.about === '' || topic === this.about,
     );
+  }
+
+  /** The question of a case, for whom its title tells too little; read when it is wanted. */
+  private async peek({ target }: Event, row: Row): Promise<void> {
+    if (!(target instanceof HTMLDetailsElement) || !target.open) return;
+    if (this.questions.has(keyOf(row))) return;
+    const text = row.text ?? (await filedCase(row.topic, row.name).catch(() => undefined));
+    const asked = text === undefined ? 'It could not be read: the network is away.' : askedOf(text);
+    this.questions = new Map(this.questions).set(keyOf(row), asked);
   }
 
   private choice(row: Row) {
@@ -93,7 +128,11 @@ export class CaseChooser extends PlainElement {
           : level
             ? html` <span class="from small soft">${level}</span>`
             : nothing
-      }</label>`;
+      }</label>
+      <details class="peek" @toggle=${(event: Event) => this.peek(event, row)}>
+        <summary aria-label=${`What is asked: ${title}`}>What is asked</summary>
+        <p>${this.questions.get(keyOf(row)) ?? 'Reading it …'}</p>
+      </details>`;
   }
 
   protected override render() {
@@ -111,12 +150,19 @@ export class CaseChooser extends PlainElement {
       </div>
       <fieldset class="choices">
         <legend>Cases to choose from</legend>
+        <p class="small soft" role="status">${
+          this.looking
+            ? 'Looking for what you typed …'
+            : this.failed
+              ? 'The search could not be read: the network is away.'
+              : ''
+        }</p>
         ${repeat(shown.slice(0, most), keyOf, (row) => this.choice(row))}
         ${shown.length === 0 ? html`<p>None is about that; try another word, or another topic.</p>` : nothing}
         ${
           shown.length > most
             ? html`<button type="button" @click=${() => {
-                this.most = most + 4 * few;
+                this.most = most + 10 * few;
               }}>Show more of ${shown.length}</button>`
             : nothing
         }

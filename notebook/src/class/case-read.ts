@@ -3,9 +3,12 @@ import type { Answer, Topic } from '@tarebook/rules/engine';
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing, type TemplateResult } from 'lit';
 import { prose } from '../elements/prose';
-import { foundWords, type Question, splitAtPredict, withinWords } from './predict';
+import { askedUnit, foundWords, type Question, splitAtPredict, withinWords } from './predict';
 import type { Walked } from './record';
 import { verdictRead } from './verdict-read';
+
+/** A figure stays with its unit, however narrow the column. */
+const whole = (value: string): string => value.replace(/^([\d.,]+) (\S+)$/, '$1\u00a0$2');
 
 const blank = html`<span class="soft">not said</span>`;
 
@@ -14,7 +17,7 @@ function factsRead(block: Block & { kind: 'facts' }, topic: Topic): TemplateResu
     <thead><tr><th scope="col">What we know</th><th scope="col">Value</th><th scope="col">Read from</th></tr></thead>
     <tbody>${block.rows.map(
       ({ id, value, readFrom }) =>
-        html`<tr><th scope="row">${topic.facts[id]?.label ?? id}</th><td class="num">${value || blank}</td><td class="soft small">${readFrom}</td></tr>`,
+        html`<tr><th scope="row">${topic.facts[id]?.label ?? id}</th><td class="num">${value ? whole(value) : blank}</td><td class="soft small">${readFrom}</td></tr>`,
     )}</tbody>
   </table>`;
 }
@@ -27,7 +30,7 @@ function listRead(block: Block & { kind: 'list' }, topic: Topic): TemplateResult
     <thead><tr><th scope="col">${declared.label}</th>${columns.map((column) => html`<th scope="col">${declared.columns[column]?.label ?? column}</th>`)}</tr></thead>
     <tbody>${block.rows.map(
       ({ label, cells }) =>
-        html`<tr><th scope="row">${label || blank}</th>${columns.map((column) => html`<td class="num">${cells[column]?.text ?? ''}</td>`)}</tr>`,
+        html`<tr><th scope="row">${label || blank}</th>${columns.map((column) => html`<td class="num">${whole(cells[column]?.text ?? '')}</td>`)}</tr>`,
     )}</tbody>
   </table>`;
 }
@@ -52,10 +55,23 @@ function blocksRead(
 }
 
 /** The question and what is known, up to the place where the case asks for a prediction. */
-export function questionRead({ doc, answer, question }: Walked, system: UnitSystem) {
-  const { before, asked } = splitAtPredict(doc);
+export function questionRead(walked: Walked, system: UnitSystem) {
+  const { doc, answer } = walked;
+  const { before } = splitAtPredict(doc);
+  return html`${blocksRead(before, doc, answer, system)}${questionAsked(walked, system)}`;
+}
+
+/** What is known, with where each figure was read. */
+export function factsWhole({ doc, answer }: Walked, system: UnitSystem) {
+  const { before } = splitAtPredict(doc);
+  const known = before.filter(({ kind }) => kind === 'facts' || kind === 'list');
+  return blocksRead(known, doc, answer, system);
+}
+
+/** What is to be predicted, and when a prediction counts as met. */
+export function questionAsked({ doc, answer, question }: Walked, system: UnitSystem) {
+  const { asked } = splitAtPredict(doc);
   return html`
-    ${blocksRead(before, doc, answer, system)}
     ${
       asked
         ? blocksRead([asked], doc, answer, system)
@@ -63,6 +79,12 @@ export function questionRead({ doc, answer, question }: Walked, system: UnitSyst
     }
     <p class="small soft">${metWhen(question, system)}</p>
   `;
+}
+
+/** Which figure, in which unit, and how near is near enough: what an author's question may leave out. */
+function figureAsked(question: Question & { kind: 'number' }, system: UnitSystem): string {
+  const unit = askedUnit(question, system);
+  return `${question.label}${unit ? `, in ${unit}` : ''}; within ${withinWords(question, system)} is near enough`;
 }
 
 function metWhen(question: Question, system: UnitSystem): string {
@@ -91,7 +113,9 @@ export function promptRead({ doc, answer, question }: Walked, system: UnitSystem
   const choices =
     question.kind === 'word'
       ? html`<p class="choices-said">${question.words.join(' · ')}</p>`
-      : nothing;
+      : question.kind === 'number'
+        ? html`<p class="choices-said figure">${figureAsked(question, system)}.</p>`
+        : nothing;
   return html`${said}${choices}`;
 }
 

@@ -23,7 +23,7 @@ import './guess-field';
 import { GuessField } from './guess-field';
 import { compared, type Question, readPrediction } from './predict';
 import type { Walked } from './record';
-import { putRight, taskRead } from './task-read';
+import { putRight, taskParts } from './task-read';
 import { Walks, walking } from './walks';
 
 /** What the learners' screen shows once the working is open, as the trainer reads it. */
@@ -174,8 +174,8 @@ export class ClassCase extends PlainElement {
 
   private onScreen() {
     const now = this.group.step ?? 'guesses';
-    return html`<div class="acts noprint" role="group" aria-label="On the learners’ screen">
-      <span class="soft">On the learners’ screen:</span>
+    return html`<div class="acts noprint" role="group" aria-label="On the wall">
+      <span class="soft">On the wall:</span>
       ${Object.entries(stepWords).map(([step, words]) => {
         const to: ClassStep = step === 'why' ? 'why' : step === 'picture' ? 'picture' : 'guesses';
         return html`<button aria-pressed=${to === now ? 'true' : 'false'} @click=${() => this.dispatchEvent(new StepShown(to))}>${words}</button>`;
@@ -184,13 +184,18 @@ export class ClassCase extends PlainElement {
   }
 
   private opening() {
-    const left = waiting(this.group).length;
+    const { learners } = this.group;
+    const names = waiting(this.group);
+    const left = names.length;
     const act = () => this.dispatchEvent(new Event('working-opened', { bubbles: true }));
-    return html`<div class="acts">
-      <button class="open-working" @click=${act}>
-        ${left === 0 ? 'Open the working' : `Open the working without ${left} of ${this.group.learners.length}`}
-      </button>
-    </div>`;
+    const some = names.slice(0, 6).join(', ');
+    const whom = left > 6 ? `${some} and ${left - 6} more` : some;
+    return html`<p class="small">Committed: ${learners.length - left} of ${learners.length}.${left === 0 ? '' : ` Waiting for ${whom}.`}</p>
+      <div class="acts">
+        <button class="open-working" @click=${act}>
+          ${left === 0 ? 'Open the working' : `Open the working without ${left} of ${learners.length}`}
+        </button>
+      </div>`;
   }
 
   private predictions(question: Question) {
@@ -224,27 +229,26 @@ export class ClassCase extends PlainElement {
       return html`<h2>${each.title}</h2><p class="notice" role="alert">This case cannot be judged any more; go on to the next.</p>${next}`;
     }
     const { question, answer, doc } = walked;
+    const { above, below } = taskParts(walked, system);
     return html`
       <p class="soft small">Case ${group.at + 1} of ${group.cases.length}</p>
       <h2 tabindex="-1">${each.title}</h2>
       ${this.planned(each)}
-      ${taskRead(walked, system)}
+      ${above}
       <p role="status">${this.told}</p>
       ${
         isOpen(group)
           ? html`<h2 tabindex="-1" class="out">What came out</h2>
-            ${this.onScreen()}
             <guess-spread .guesses=${guessesOf(group)} .question=${question} .system=${system}></guess-spread>
             ${this.predictions(question)}
             ${putRight(walked)}
             ${answerRead(walked, system)}
             <what-if .walked=${walked} .system=${system}></what-if>
+            ${below}
             <h3>The working</h3>
             ${doc.topic ? html`<working-steps .trace=${answer.trace} .topic=${doc.topic}></working-steps>` : nothing}
-            ${next}`
+            <div class="desk noprint">${this.onScreen()}${next}</div>`
           : html`${this.turnForm(walked)}
-            <p class="small">Committed: ${group.learners.length - waiting(group).length} of ${group.learners.length}.</p>
-            ${this.opening()}
             <on-phones
               .group=${group}
               .open=${this.onPhones}
@@ -252,7 +256,9 @@ export class ClassCase extends PlainElement {
                 this.onPhones = detail;
               }}
             ></on-phones>
-            ${this.changes()}`
+            ${this.changes()}
+            ${below}
+            <div class="desk noprint">${this.opening()}</div>`
       }
     `;
   }

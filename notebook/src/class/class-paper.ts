@@ -10,17 +10,20 @@ import { askedUnit, leftOpen, type Question } from './predict';
 import { type Walked, walkedCase } from './record';
 import { onPaper, putRight } from './task-read';
 
-/** A lesson on paper, a case a sheet: to be written on, or with what came out and the trainer's notes. */
+/** A lesson on paper, a case a sheet: one for each learner to write on, and what came out with the trainer's notes. */
 export class ClassPaper extends PlainElement {
   static override properties = {
     lesson: { attribute: false },
     cases: { attribute: false },
     sheets: { attribute: false },
+    learners: { attribute: false },
     system: { attribute: false },
   };
   declare lesson: Lesson;
   declare cases: readonly GroupCase[];
   declare sheets: Sheets;
+  /** Whose worksheets; none: one set, with a line for the name. */
+  declare learners: readonly string[];
   declare system: UnitSystem;
 
   private guess(question: Question) {
@@ -42,28 +45,35 @@ export class ClassPaper extends PlainElement {
     </div>`;
   }
 
-  private sheet(walked: Walked, at: number) {
-    const { lesson, sheets, system } = this;
+  private sheet(walked: Walked, at: number, isKey: boolean, learner: string) {
+    const { lesson, system } = this;
     const item = lesson.items[at];
     return html`<section class="one">
       <p class="small">${lesson.name || 'Lesson'} · case ${at + 1} of ${this.cases.length}${item ? html` · ${item.minutes} min` : nothing}
-        ${sheets === 'worksheets' ? html`<span class="who">Name <span class="line"></span></span>` : html` · key`}</p>
+        ${isKey ? html` · key` : html`<span class="who">Name ${learner ? html`<strong>${learner}</strong>` : html`<span class="line"></span>`}</span>`}</p>
       <h1>${walked.doc.front.title}</h1>
       ${onPaper(walked, system)}
       ${
-        sheets === 'worksheets'
-          ? this.guess(walked.question)
-          : html`${putRight(walked)}${answerRead(walked, system)}
+        isKey
+          ? html`${putRight(walked)}${answerRead(walked, system)}
             ${item?.note ? html`<h3>What I want to say</h3><p class="note">${item.note}</p>` : nothing}`
+          : this.guess(walked.question)
       }
     </section>`;
   }
 
-  protected override render() {
+  private set(isKey: boolean, learner = '') {
     return this.cases.map((each, at) => {
       const walked = walkedCase(each);
-      return walked ? this.sheet(walked, at) : nothing;
+      return walked ? this.sheet(walked, at, isKey, learner) : nothing;
     });
+  }
+
+  protected override render() {
+    const { sheets, learners } = this;
+    const each = learners.length === 0 ? [''] : learners;
+    return html`${sheets === 'key' ? nothing : each.map((learner) => this.set(false, learner))}
+      ${sheets === 'worksheets' ? nothing : this.set(true)}`;
   }
 }
 

@@ -63,6 +63,7 @@ export class ClassTally extends PlainElement {
         <button @click=${save}>Save the record as CSV</button>
         <button @click=${() => print()}>Print the tally</button>
       </div>
+      <p class="noprint"><a href="#/class/weeks">Over weeks</a>: who falls for what, and what comes back after days.</p>
     `;
   }
 }

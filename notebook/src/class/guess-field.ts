@@ -11,6 +11,8 @@ import { askingNow } from './task-read';
 /** How long a sentence for a customer may be; what a line of the relay takes of it. */
 const longestSaid = 300;
 
+type Kept = { readonly typed: string; readonly asked: readonly string[] };
+
 /** Where a learner answers, whatever is asked: a figure, a choice, questions one after another, a sentence. */
 export class GuessField extends PlainElement {
   static override properties = {
@@ -63,6 +65,17 @@ export class GuessField extends PlainElement {
   get sentence(): string {
     const { walked, field } = this;
     return walked.task.kind === 'say' ? (field?.value.trim().slice(0, longestSaid) ?? '') : '';
+  }
+
+  /** What was typed or asked for, to stand here again where it was not taken. */
+  get kept(): Kept {
+    return { typed: this.field?.value ?? '', asked: this.asked };
+  }
+
+  async putBack({ typed, asked }: Kept): Promise<void> {
+    this.asked = asked;
+    await this.updateComplete;
+    if (this.field) this.field.value = typed;
   }
 
   clear(): void {

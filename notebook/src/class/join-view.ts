@@ -11,7 +11,7 @@ import { type Heard, lineTo } from './line';
 import { openedClass, type PassedOn } from './passed-on';
 import { readPrediction } from './predict';
 import type { Walked } from './record';
-import { taskRead } from './task-read';
+import { taskParts } from './task-read';
 import { Walks, walking } from './walks';
 
 /** A class on a learner's own phone: who am I, what do I say, and the code that carries it back. */
@@ -46,6 +46,10 @@ export class JoinView extends PlainElement {
   declare me: number | undefined;
   declare at: number;
   declare wrong: string;
+  /** Whether the trainer's window has taken down what this learner says of the present case. */
+  private isTaken = false;
+  /** What stood in the form when it was said last, to be said anew where it is not taken. */
+  private typed: { guess: GuessField['kept']; sure: string; why: string } | undefined;
   private readonly walks = new Walks(this);
   declare code: { readonly code: string; readonly said: string; readonly why: string } | undefined;
 
@@ -109,13 +113,15 @@ export class JoinView extends PlainElement {
         const had = this.line !== undefined;
         this.line = undefined;
         if (had)
-          this.told = 'The line to the trainer is closed; read your guess out, or join once more.';
+          this.told = this.isTaken
+            ? 'Your guess is taken down. The line to the trainer is closed.'
+            : 'The line to the trainer is closed; read your guess out, or join once more.';
       },
       () => line.say({ code }),
     );
   }
 
-  private hear({ kind, at, says, lesson }: Heard, line: ReturnType<typeof lineTo>): void {
+  private hear({ kind, at, says, taken, lesson }: Heard, line: ReturnType<typeof lineTo>): void {
     if (kind === 'wrong') {
       line.close();
       this.wrong = 'That is not the join code; look at it once more.';
@@ -123,12 +129,20 @@ export class JoinView extends PlainElement {
     if (kind === 'in') {
       this.line = line;
       this.wrong = '';
-      this.told = 'You have joined.';
     }
     if (typeof lesson === 'string') this.open(lesson);
-    if (kind === 'reply') this.told = String(says);
+    if (kind === 'reply') {
+      this.told = String(says);
+      // What was not taken down is not what this learner says.
+      if (taken !== true && this.code) {
+        this.code = undefined;
+        void this.putBack();
+      }
+      this.isTaken = taken === true;
+    }
     const to = Number(at);
     if ((kind === 'in' || kind === 'at') && to !== this.at) this.go(to);
+    if (kind === 'in') this.told = 'You have joined.';
   }
 
   private joining() {
@@ -141,7 +155,10 @@ export class JoinView extends PlainElement {
 
   private go(at: number): void {
     this.at = at;
+    this.told = '';
+    this.isTaken = false;
     this.code = undefined;
+    this.typed = undefined;
     this.wrong = '';
     const later = async (): Promise<void> => {
       await this.updateComplete;
@@ -150,17 +167,31 @@ export class JoinView extends PlainElement {
     void later();
   }
 
+  private beside(id: string): HTMLInputElement | HTMLSelectElement | undefined {
+    const field = this.querySelector(`#${id}`);
+    return field instanceof HTMLInputElement || field instanceof HTMLSelectElement
+      ? field
+      : undefined;
+  }
+
+  private async putBack(): Promise<void> {
+    const { typed } = this;
+    await this.updateComplete;
+    const guess = this.querySelector('guess-field');
+    if (!typed || this.code || !(guess instanceof GuessField)) return;
+    await guess.putBack(typed.guess);
+    const sure = this.beside('my-sure');
+    const why = this.beside('my-why');
+    if (sure) sure.value = typed.sure;
+    if (why) why.value = typed.why;
+  }
+
   private say(event: Event, { question }: Walked): void {
     event.preventDefault();
     const { me, at, system } = this;
     const guess = this.querySelector('guess-field');
     if (!(guess instanceof GuessField) || me === undefined) return;
-    const value = (id: string): string => {
-      const field = this.querySelector(`#${id}`);
-      return field instanceof HTMLInputElement || field instanceof HTMLSelectElement
-        ? field.value
-        : '';
-    };
+    const value = (id: string): string => this.beside(id)?.value ?? '';
     const read = readPrediction(guess.said, question, system);
     this.wrong = 'wrong' in read ? read.wrong : '';
     if ('wrong' in read) return;
@@ -169,10 +200,13 @@ export class JoinView extends PlainElement {
     const code = guessCode({ ...guessed, ...(isSureness(sure) && { sure }) }, question, system);
     this.wrong = code ? '' : 'A code carries one figure; write a single number.';
     if (!code) return;
+    this.typed = { guess: guess.kept, sure, why: value('my-why') };
     const why = guess.sentence || value('my-why').trim().slice(0, 300);
     this.told = '';
+    this.isTaken = false;
     this.line?.say({ guess: code, why });
-    this.code = { code, said: read.said, why };
+    const said = guess.sentence ? `“${guess.sentence}”` : read.said;
+    this.code = { code, said, why };
     void this.toHanded();
   }
 
@@ -187,8 +221,9 @@ export class JoinView extends PlainElement {
   private handed({ id }: PassedOn, { code, said, why }: NonNullable<JoinView['code']>) {
     const grouped = code.replace(/(.{3})(?=.)/g, '$1 ');
     const back = `${pageAddress()}#/class/guess/${id}/${code}/${encodeURIComponent(why)}`;
-    if (this.line) {
-      return html`<p class="handed" tabindex="-1">You say <strong class="num">${said}</strong>.</p>
+    if (this.line || this.isTaken) {
+      return html`<p class="handed" tabindex="-1">You say <strong>${said}</strong>.</p>
+      <p class="small soft">What came out is on the wall, once the trainer opens it. The next case comes here by itself.</p>
         <div class="acts"><button @click=${() => {
           this.code = undefined;
         }}>I mistyped</button></div>`;
@@ -207,16 +242,20 @@ export class JoinView extends PlainElement {
     const each = passed.cases[this.at];
     const walked = each && this.walks.of(each);
     const last = passed.cases.length - 1;
-    const onward = html`<div class="acts">
+    // Over the line the trainer's window says which case is on.
+    const onward = this.line
+      ? nothing
+      : html`<div class="acts">
         <button ?disabled=${this.at === 0} @click=${() => this.go(this.at - 1)}>The case before</button>
         <button ?disabled=${this.at === last} @click=${() => this.go(this.at + 1)}>The next case</button>
       </div>`;
     if (walked === 'coming') return html`${walking}${onward}`;
     if (!each || !walked)
       return html`<p class="notice">This case cannot be shown here.</p>${onward}`;
+    const { above, below } = taskParts(walked, this.system);
     return html`<h1 tabindex="-1">${each.title}</h1>
       <p class="small soft">Case ${this.at + 1} of ${passed.cases.length} · ${passed.learners[this.me ?? 0]}</p>
-      ${taskRead(walked, this.system)}
+      ${above}
       <p role="status">${this.told}</p>
       ${
         this.code
@@ -230,7 +269,8 @@ export class JoinView extends PlainElement {
               <p class="error" id="my-wrong" role="alert">${this.wrong}</p>
             </form>`
       }
-      ${onward}`;
+      ${onward}
+      ${below}`;
   }
 
   protected override render() {

@@ -12,7 +12,7 @@ import type { Walked } from './record';
 import { putRight, wallRead } from './task-read';
 import { verdictRead } from './verdict-read';
 import { Walks, walking } from './walks';
-import { movedRead } from './what-if';
+import { firstLimit, movedRead } from './what-if';
 
 /** What the learners see on a second screen: the question, then step by step what came out. */
 export class LearnersView extends PlainElement {
@@ -56,13 +56,14 @@ export class LearnersView extends PlainElement {
 
   private cameOut(walked: Walked) {
     const { question } = walked;
-    return html`<p class="came-out">${question.label}: <strong class="num">${foundWords(question, this.system)}</strong></p>`;
+    const figure = question.kind === 'number' ? 'num' : '';
+    return html`<p class="came-out">${question.label}: <strong class=${figure}>${foundWords(question, this.system)}</strong></p>`;
   }
 
   private open(walked: Walked, { step, guesses, moved }: Shown) {
     const { system } = this;
     const { doc, answer, question } = walked;
-    if (moved) return html`<div class="step">${movedRead(moved, system)}</div>`;
+    if (moved) return html`<div class="step">${movedRead(moved, walked, system)}</div>`;
     if (step === 'guesses') {
       return html`<div class="step">${this.cameOut(walked)}
         ${putRight(walked)}<guess-spread .guesses=${guesses} .question=${question} .system=${system}></guess-spread></div>`;
@@ -70,7 +71,7 @@ export class LearnersView extends PlainElement {
     if (step === 'picture') {
       return html`<div class="step picture">${verdictRead(walked)}
         <case-figures .drawn=${{ doc, answer }} .system=${system}></case-figures>
-        ${this.cameOut(walked)}</div>`;
+        ${firstLimit(answer, system) ?? this.cameOut(walked)}</div>`;
     }
     return html`<div class="step why">${verdictRead(walked)}
       <div class="author">${blocksAfter(walked, system)}</div></div>`;

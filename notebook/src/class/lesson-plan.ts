@@ -11,6 +11,7 @@ import {
   toggled,
 } from '../state/lesson';
 import './case-chooser';
+import { caseAddress } from '../state/address';
 import type { CaseChosen } from './case-chooser';
 import { casesOf } from './class-cases';
 import './exercise-choice';
@@ -31,13 +32,16 @@ export class ClassBegun extends CustomEvent<{
   }
 }
 
-export type Sheets = 'worksheets' | 'key';
+/** What is printed: to be written on, with what came out, or first the one and then the other. */
+export type Sheets = 'worksheets' | 'key' | 'both';
 export class SheetsWanted extends CustomEvent<{
   readonly sheets: Sheets;
   readonly cases: readonly GroupCase[];
+  /** A worksheet for each of them; nobody named: one, with a line for the name. */
+  readonly learners: readonly string[];
 }> {
-  constructor(sheets: Sheets, cases: readonly GroupCase[]) {
-    super('sheets-wanted', { detail: { sheets, cases }, bubbles: true });
+  constructor(sheets: Sheets, cases: readonly GroupCase[], learners: readonly string[]) {
+    super('sheets-wanted', { detail: { sheets, cases, learners }, bubbles: true });
   }
 }
 
@@ -97,7 +101,7 @@ export class LessonPlan extends PlainElement {
   /** The cases of the lesson, or undefined and what is wrong told. */
   private async walked(): Promise<readonly GroupCase[] | undefined> {
     const { items } = this.lesson;
-    this.wrongCases = items.length === 0 ? 'No case is chosen; choose one below.' : '';
+    this.wrongCases = items.length === 0 ? 'No case is chosen; tick one under “Which cases”.' : '';
     if (items.length === 0) return undefined;
     this.read = 0;
     this.reading = new AbortController();
@@ -125,8 +129,12 @@ export class LessonPlan extends PlainElement {
 
   private async print(sheets: Sheets): Promise<void> {
     if (this.read !== undefined) return;
+    const { learners } = this.lesson;
+    const named = learners.trim() === '' ? [] : readLearners(learners);
+    this.wrongNames = typeof named === 'string' ? named : '';
+    if (typeof named === 'string') return;
     const cases = await this.walked();
-    if (cases) this.dispatchEvent(new SheetsWanted(sheets, cases));
+    if (cases) this.dispatchEvent(new SheetsWanted(sheets, cases, named));
   }
 
   private progress(read: number): string {
@@ -165,7 +173,7 @@ export class LessonPlan extends PlainElement {
       }}
       @drop=${dropped}
     >
-      <span class="title">${title}</span>
+      <a class="title" href=${caseAddress(item.topic, item.name)} target="_blank">${title}</a>
       <label class="minutes"><input
         class="num"
         inputmode="numeric"
@@ -193,7 +201,8 @@ export class LessonPlan extends PlainElement {
 
   private plan() {
     const { items } = this.lesson;
-    if (items.length === 0) return html`<p class="soft">Nothing is chosen yet; choose below.</p>`;
+    if (items.length === 0)
+      return html`<p class="soft">Nothing is chosen yet; tick cases, and they stand here in the order in which you walk them.</p>`;
     return html`<ol class="plan">${repeat(
       items,
       ({ topic, name }) => `${topic}/${name}`,
@@ -210,7 +219,14 @@ export class LessonPlan extends PlainElement {
         this.change(part(target.value));
       }
     };
-    return html`<form @submit=${this.begin} novalidate>
+    return html`<section class="which">
+      <h2>Which cases</h2>
+      <case-chooser
+        .items=${lesson.items}
+        @case-chosen=${({ detail }: CaseChosen) => this.change(toggled(lesson, detail))}
+      ></case-chooser>
+    </section>
+    <form @submit=${this.begin} novalidate>
       <h2>The lesson</h2>
       <label for="lesson-name">What it is called</label>
       <input
@@ -238,17 +254,13 @@ export class LessonPlan extends PlainElement {
       <p class="error" id="learners-wrong" role="alert">${wrongNames}</p>
       <div class="acts">
         <button class="main">Begin with ${counted(lesson.items.length, 'case')}</button>
-        <button type="button" @click=${() => this.print('worksheets')}>Print worksheets</button>
-        <button type="button" @click=${() => this.print('key')}>Print the key</button>
+        <button type="button" @click=${() => this.print('both')}>Print worksheets and key</button>
+        <button type="button" @click=${() => this.print('key')}>Print the key alone</button>
+        <button type="button" @click=${() => this.print('worksheets')}>Print the worksheets alone</button>
       </div>
       <p role="status">${read === undefined ? '' : this.progress(read)}</p>
       ${read === undefined ? nothing : html`<p><button type="button" @click=${() => this.reading.abort()}>Stop</button></p>`}
-    </form>
-    <h2>Which cases</h2>
-    <case-chooser
-      .items=${lesson.items}
-      @case-chosen=${({ detail }: CaseChosen) => this.change(toggled(lesson, detail))}
-    ></case-chooser>`;
+    </form>`;
   }
 }
 

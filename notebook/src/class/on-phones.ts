@@ -81,7 +81,7 @@ export class OnPhones extends PlainElement {
   protected override render() {
     const { href, wrong, taken } = this;
     return html`<details class="noprint" ?open=${this.open} @toggle=${this.show}>
-      <summary>On the learners’ own phones</summary>
+      <summary>Learners’ phones, by codes read out or scanned</summary>
       ${href ? this.link(href) : nothing}
       <form class="turn" @submit=${this.take} novalidate>
         <label>A code that was read out

@@ -24,6 +24,8 @@ export class RelayDesk extends PlainElement {
   declare count: number;
   declare told: string;
   private line: ReturnType<typeof lineTo> | undefined;
+  /** The case at which it was looked at last. */
+  private folded: number | undefined;
   /** The lesson as it was handed out last. */
   private handed = '';
 
@@ -40,7 +42,12 @@ export class RelayDesk extends PlainElement {
 
   /** Phones follow the case that is on; whoever came late finds a name there. */
   protected override updated(changed: Map<PropertyKey, unknown>): void {
-    if (changed.has('group') && this.on) void this.hand();
+    if (!changed.has('group')) return;
+    if (this.on) void this.hand();
+    // Whoever was to join has by the next case; it stays in sight on the wall.
+    const details = this.querySelector('details');
+    if (details && this.on && this.folded !== this.group.at) details.open = false;
+    this.folded = this.group.at;
   }
 
   /** Which case is on, and the lesson where it is another one than phones have. */
@@ -102,10 +109,10 @@ export class RelayDesk extends PlainElement {
     this.line?.say({ kind: 'reply', to: from, taken, says: reply });
   }
 
-  private open(event: Event): void {
-    event.preventDefault();
-    const address = this.querySelector('select')?.value;
-    this.line?.say({ kind: 'open', address });
+  /** Whoever opens this wants to know where phones can come in. */
+  private shown({ target }: Event): void {
+    const isOpen = target instanceof HTMLDetailsElement && target.open;
+    if (isOpen && !this.line && !this.on) this.look();
   }
 
   private forget(): void {
@@ -123,33 +130,39 @@ export class RelayDesk extends PlainElement {
   }
 
   private choice(addresses: readonly string[]) {
-    return html`<form class="turn" @submit=${this.open}>
-      <label>On which address of this machine
-        <select>${addresses.map((each, at) => html`<option value=${each}>${each}${at === 0 ? ', this machine alone' : ', the shop’s network'}</option>`)}</select></label>
-      <button>Let the learners in</button>
-    </form>`;
+    const at = (address: string, words: string) =>
+      html`<button @click=${() => this.line?.say({ kind: 'open', address })}>${words}</button>`;
+    const [own = '', ...shop] = addresses;
+    return html`<p>The learners’ phones come in over the shop’s network while the lesson runs; only guesses are taken, and nothing is kept.</p>
+      <div class="acts">
+        ${shop.map((each) => at(each, `Let the learners in at ${each}`))}
+        ${at(own, 'Only try it, on this machine alone')}
+      </div>
+      ${shop.length === 0 ? html`<p class="small">This machine is in no network that a phone could reach.</p>` : nothing}`;
   }
 
   private let(on: Open) {
     const href = this.hrefOf(on);
-    return html`<p>Join code: <strong class="read-out num">${on.code}</strong> <span role="status">${this.count} ${this.count === 1 ? 'phone has' : 'phones have'} joined.</span></p>
-      <p>Typed on a phone: <strong class="num">${on.url}join</strong>. The learners’ screen shows address and code for as long as anybody may join.</p>
-      <qr-code .text=${href} .label=${'Code that opens this class on a learner’s phone'}></qr-code>
+    return html`<div class="let"><qr-code .text=${href} .label=${'Code that opens this class on a learner’s phone'}></qr-code>
+      <div><p>Join code: <strong class="read-out num">${on.code}</strong> <span role="status">${this.count} ${this.count === 1 ? 'phone has' : 'phones have'} joined.</span></p>
+      <p>Typed on a phone: <strong class="num">${on.url}join</strong>. The wall shows address and code for as long as anybody may join.</p>
       <p class="small"><a href=${href}>The link for the learners</a> has the join code in it. It is served until the lesson ends, takes answers alone and keeps nothing.</p>
-      <button @click=${this.off}>Let nobody in any more</button>`;
+      <button @click=${this.off}>Let nobody in any more</button></div></div>`;
   }
 
   protected override render() {
-    const { addresses, on, told } = this;
-    return html`<details class="noprint" id="at-once">
-      <summary>Guesses at once, over the shop’s network</summary>
+    const { addresses, on, told, count } = this;
+    return html`<details class="noprint" id="at-once" @toggle=${this.shown}>
+      <summary>Learners’ phones, at once over the shop’s network${
+        on ? html`: join code ${on.code}, ${count} joined` : nothing
+      }</summary>
       ${
         on
           ? this.let(on)
           : addresses
             ? this.choice(addresses)
-            : html`<p>Started with “npm start”, this page can take guesses from the learners’ phones at once.</p>
-              <button @click=${this.look}>Turn it on</button>`
+            : html`<p>Started with “npm start”, this page takes guesses from the learners’ phones at once.</p>
+              ${told ? html`<button @click=${this.look}>Look once more</button>` : nothing}`
       }
       <p role="status">${told || nothing}</p>
     </details>`;

@@ -3,9 +3,17 @@ import { html, nothing, type TemplateResult } from 'lit';
 import '../elements/limit-rows';
 import './answers.css';
 import { type Asking, standing } from '../practice/ask-next';
+import { heardIn } from '../practice/say-aloud';
 import type { WrongFigure } from '../practice/wrong-figure';
 import { readDocument } from '../state/reading';
-import { factsBrief, promptRead, proseBefore, questionRead } from './case-read';
+import {
+  factsBrief,
+  factsWhole,
+  promptRead,
+  proseBefore,
+  questionAsked,
+  questionRead,
+} from './case-read';
 import type { Walked } from './record';
 
 /** How an exercise of questions stands, with the document that shows it. */
@@ -22,9 +30,15 @@ const linesRead = ({ lines }: WrongFigure): TemplateResult =>
 
 const asks = {
   ask: 'The verdict is open. What do you ask next? Ask for what settles it, with as few questions as you can.',
-  say: 'Say it to the customer: the verdict, the limit, what is left, and a caution.',
   spot: 'In one of these lines the result does not follow from the figures in it. Which?',
 } as const;
+
+/** What a sentence for this customer has to hold; of an open verdict there is nothing left to say. */
+export function sayingOf({ doc, answer }: Pick<Walked, 'doc' | 'answer'>): string {
+  const parts = heardIn('', doc, answer, 'us').map(({ label }) => label.toLowerCase());
+  const [last, ...before] = [parts.at(-1) ?? '', ...parts.slice(0, -1)];
+  return `Say it to the customer: ${before.length === 0 ? last : `${before.join(', ')}, and ${last}`}.`;
+}
 
 /** What came out, for whom has to say it. */
 function outRead({ answer }: Walked, system: UnitSystem) {
@@ -41,12 +55,37 @@ export function taskRead(walked: Walked, system: UnitSystem) {
       return html`<p>${asks.spot}</p>${linesRead(task.wrong)}`;
     case 'say':
       return html`${proseBefore(walked, system)}<div class="known">${factsBrief(walked)}</div>
-        ${outRead(walked, system)}<p>${asks.say}</p>`;
+        ${outRead(walked, system)}<p>${sayingOf(walked)}</p>`;
     case 'ask':
       // An author's prose may tell what is hidden.
       return html`<p>${doc.topic?.question}</p><p>${asks.ask}</p>`;
     default:
       return questionRead(walked, system);
+  }
+}
+
+/**
+ * The same on a screen: what is asked and whatever comes before it, above the place to answer; what is
+ * known stands below it, so that nobody scrolls past it to answer.
+ */
+export function taskParts(
+  walked: Walked,
+  system: UnitSystem,
+): { readonly above: unknown; readonly below: unknown } {
+  const { task } = walked;
+  switch (task.kind) {
+    case 'predict':
+      return {
+        above: html`${proseBefore(walked, system)}${questionAsked(walked, system)}`,
+        below: html`<h3>What is known</h3>${factsWhole(walked, system)}`,
+      };
+    case 'say':
+      return {
+        above: html`${proseBefore(walked, system)}<p>${sayingOf(walked)}</p>${outRead(walked, system)}`,
+        below: html`<h3>What is known</h3><div class="known">${factsBrief(walked)}</div>`,
+      };
+    default:
+      return { above: taskRead(walked, system), below: nothing };
   }
 }
 
@@ -70,7 +109,7 @@ export function wallRead(
     case 'spot':
       return { told: nothing, ask: html`<p>${asks.spot}</p>`, known: linesRead(task.wrong) };
     case 'say': {
-      const ask = html`<p>What came out: ${answer.words}</p><p class="choices-said">${asks.say}</p>`;
+      const ask = html`<p>What came out: ${answer.words}</p><p class="choices-said">${sayingOf(walked)}</p>`;
       return { told: proseBefore(walked, system), ask, known: factsBrief(walked) };
     }
     case 'ask': {

@@ -59,7 +59,9 @@ export class TrainerView extends PlainElement {
 
   private opened(): void {
     this.run.go(openWorking);
-    void this.focusOn('h2.out');
+    void this.focusOn('h2.out').then(() => {
+      this.querySelector('h2.out')?.scrollIntoView({ block: 'start' });
+    });
   }
 
   private onward(): void {
@@ -105,15 +107,15 @@ export class TrainerView extends PlainElement {
         ${
           ended
             ? html`<button @click=${this.toLessons}>To the lessons</button>`
-            : html`<button @click=${screen}>Open a window for the learners</button>
+            : html`<button @click=${screen}>Open the window for the wall</button>
               <button @click=${this.end}>End the class here</button>`
         }
       </div>
       ${
         ended
           ? html`<class-tally .group=${group}></class-tally>`
-          : html`<class-case .group=${group} .system=${this.system}></class-case>
-            <relay-desk .group=${group}></relay-desk>`
+          : html`<relay-desk .group=${group}></relay-desk>
+            <class-case .group=${group} .system=${this.system}></class-case>`
       }
     `;
   }
@@ -142,7 +144,7 @@ export class TrainerView extends PlainElement {
       <earlier-classes .groups=${groups} @class-acted=${this.acted}></earlier-classes>
       ${
         paper
-          ? html`<class-paper .lesson=${open} .cases=${paper.cases} .sheets=${paper.sheets} .system=${this.system}></class-paper>`
+          ? html`<class-paper .lesson=${open} .cases=${paper.cases} .sheets=${paper.sheets} .learners=${paper.learners} .system=${this.system}></class-paper>`
           : nothing
       }`;
   }

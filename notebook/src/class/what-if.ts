@@ -1,6 +1,8 @@
 import { setFact } from '@tarebook/casebook';
+import type { Answer, LimitAnswer } from '@tarebook/rules/engine';
 import { shownUnit, type UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing } from 'lit';
+import '../elements/limit-rows';
 import { mark } from '../elements/marks';
 import { PlainElement } from '../elements/plain-element';
 import { sentenceBeneath } from '../state/beneath';
@@ -8,6 +10,7 @@ import { judge } from '../state/judged';
 import { levelOf } from '../state/level';
 import { readDocument } from '../state/reading';
 import type { Shown } from './channel';
+import { asMoved } from './moved-value';
 import { foundWords, questionOf } from './predict';
 import type { Walked } from './record';
 
@@ -70,7 +73,7 @@ export class WhatIf extends PlainElement {
     }
     const declared = doc.topic?.facts[fact.id];
     const unit = declared?.kind === 'quantity' ? shownUnit(declared.unit, this.system) : '';
-    const written = /^[\d.,\s]+$/.test(value) && unit ? `${value} ${unit}` : value;
+    const written = asMoved(value, unit);
     const text = setFact(readDocument(doc.text), fact.id, written);
     const { answer, current, doc: read } = judge(text, undefined, this.system);
     if (!answer || !current) {
@@ -108,12 +111,24 @@ export class WhatIf extends PlainElement {
         ${then ? html`<button type="button" @click=${this.back}>Back to the case</button>` : nothing}
         <p class="error" role="alert">${wrong}</p>
       </form>
-      <div role="status">${then ? movedRead(then, system) : nothing}</div>`;
+      <div role="status">${then ? movedRead(then, walked, system) : nothing}</div>`;
   }
 }
 
-/** What comes out with a fact moved, as both windows show it. */
-export function movedRead(moved: NonNullable<Shown['moved']>, system: UnitSystem) {
+/** The limit that runs out first, as a bar; undefined where none does. */
+export function firstLimit({ limits, binding }: Answer, system: UnitSystem, before?: LimitAnswer) {
+  const limit = limits.find(({ id }) => id === binding);
+  if (!limit) return undefined;
+  const rows = [{ limit, ...(before && { before }) }];
+  return html`<limit-rows .rows=${rows} .system=${system}></limit-rows>`;
+}
+
+/** What comes out with a fact moved, and what came out before, as both windows show it. */
+export function movedRead(
+  moved: NonNullable<Shown['moved']>,
+  { answer: filed, question: asked }: Walked,
+  system: UnitSystem,
+) {
   const { doc, answer } = judge(moved.text, undefined, system);
   if (!answer) return nothing;
   const level = doc.topic ? levelOf(doc.topic.outcomes, answer.outcome) : 'unknown';
@@ -126,9 +141,17 @@ export function movedRead(moved: NonNullable<Shown['moved']>, system: UnitSystem
     </section>
     ${
       question.kind === 'number'
-        ? html`<p>${question.label}: <strong class="num">${foundWords(question, system)}</strong></p>`
+        ? html`<p>${question.label}: <strong class="num">${foundWords(question, system)}</strong>, and before ${foundWords(asked, system)}</p>`
         : nothing
-    }`;
+    }
+    ${
+      firstLimit(
+        answer,
+        system,
+        filed.limits.find(({ id, state }) => id === answer.binding && state !== 'not-asked'),
+      ) ?? nothing
+    }
+    <p>Before: ${filed.words}.</p>`;
 }
 
 customElements.define('what-if', WhatIf);

@@ -1,6 +1,7 @@
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing } from 'lit';
 import { factsBrief, proseBefore } from '../class/case-read';
+import { sayingOf } from '../class/task-read';
 import '../elements/limit-rows';
 import { mark } from '../elements/marks';
 import { PlainElement } from '../elements/plain-element';
@@ -64,7 +65,7 @@ export class PracticeSay extends PlainElement {
       <h3>What came out: ${made.answer.words}</h3>
       ${limits.length === 0 ? nothing : html`<limit-rows .rows=${limits.map((limit) => ({ limit }))} .system=${system}></limit-rows>`}
       <form class="say" @submit=${this.say} novalidate>
-        <label for="said">Say it to the customer: the verdict, the limit, what is left, and a caution</label>
+        <label for="said">${sayingOf(made).replace(/\.$/, '')}</label>
         <textarea id="said" rows="4" maxlength=${longest} aria-describedby="said-wrong" aria-invalid=${wrong ? 'true' : 'false'}></textarea>
         <p class="error" id="said-wrong" role="alert">${wrong}</p>
         <button>That is what I say</button>

@@ -2,6 +2,7 @@ import type { Again, Ledger, MessageColumns, Pasted, ReadMessage } from '@tarebo
 import type { FormName } from '@tarebook/rules/engine';
 import type { House } from '../state/house';
 import type { Asked } from '../state/questions';
+import type { Returned } from '../state/returned';
 import type { TableFound } from './table-of';
 
 /** By topic the words of every case and note that came with the page, and what each was filed for. */
@@ -45,7 +46,10 @@ export type Answerable = {
   /** A rule set's id, or else a note. */
   readonly topic: string | null;
   readonly note: NoteText | null;
-  readonly facts: Readonly<Record<string, string>>;
+  /** As a case writes them, a list as its rows. */
+  readonly facts: Returned;
+  /** The question as it may leave, for the case that an answer can be opened as. */
+  readonly question: string;
   readonly house: House | undefined;
   readonly day: string;
   /** The form that is wanted; null: the one that fits what is known. */
@@ -68,6 +72,10 @@ export type Answered = {
   readonly saved: Readonly<Record<string, unknown>>;
   /** Gravity of what came out, for the order of a round. */
   readonly isWarning: boolean;
+  /** The question as a case, what is asked next left open; undefined for a note. */
+  readonly doc?: string;
+  /** What is asked next, in its words. */
+  readonly asks: readonly string[];
 };
 
 export type QuestionsTold =

@@ -56,13 +56,14 @@ export class AskedEntry extends PlainElement {
   }
 
   private head() {
-    const { channel, asker, askedOn } = this.asked;
+    const { asked } = this;
+    const { channel, asker, askedOn } = asked;
     const from = [channel || 'way not told', askedOn].filter((each) => each !== '').join(', ');
     return html`<p class="asked-from"><span class="num">${this.number}</span> ${from}${
       asker === ''
         ? nothing
         : html` <span class="asked-personal" title="A name: kept here, and left out wherever this leaves">${asker}</span>`
-    }</p>`;
+    }${asked.waits ? html` · waits for: ${asked.waits}` : nothing}</p>`;
   }
 
   private urgent() {

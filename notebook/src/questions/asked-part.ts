@@ -1,18 +1,21 @@
-import type { QuestionPart } from '@tarebook/record';
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { notesListed } from '../cases/rows';
-import { topicsListed } from '../cases/topics';
+import { topicsListed, topicTitle } from '../cases/topics';
 import { copyFrom } from '../elements/copy-text';
 import { PlainElement } from '../elements/plain-element';
+import { caseAddress } from '../state/address';
 import type { Asked } from '../state/questions';
 import { guarded } from '../state/reply';
 import { isIn, type Round } from '../state/round';
 import { type Answered, type AnswerForm, answerForms } from './answer-shapes';
+import { caseOfQuestion, withLink } from './back-link';
 import { AnswerLeft, AskedChanged, SpokenToggled } from './events';
-import { aboutOf, factsOf, soughtOf } from './known';
+import { aboutOf, soughtOf } from './known';
 import type { Sought } from './reader';
-import { factText, formWords, stretches } from './words';
+import { listsIn } from './rows-told';
+import { factsOf, otherBack, type ReadPart, returnedText } from './told-so-far';
+import { formWords, stretches } from './words';
 
 /** One question of a message: its words with what was read in them, and its answer, ready to leave. */
 export class AskedPart extends PlainElement {
@@ -28,7 +31,7 @@ export class AskedPart extends PlainElement {
     said: { state: true },
   };
   declare asked: Asked;
-  declare question: QuestionPart;
+  declare question: ReadPart;
   /** Words of the message that never leave. */
   declare personal: readonly string[];
   declare answer: (of: Sought, isFirst?: boolean) => Promise<Answered | undefined>;
@@ -41,6 +44,8 @@ export class AskedPart extends PlainElement {
   declare form: AnswerForm | undefined;
   declare said: string;
   private answeredFor = '';
+  /** The question as a case when it was said that the one kept is another. */
+  private saidOfCase = '';
 
   constructor() {
     super();
@@ -55,9 +60,12 @@ export class AskedPart extends PlainElement {
     this.answeredFor = key;
     this.answered = of ? undefined : 'none';
     if (!of) return;
-    this.answer(of, this.hasUpdated).then((answered) => {
-      if (this.answeredFor === key) this.answered = answered ?? 'none';
-    });
+    const { asked, question } = this;
+    this.answer(of, this.hasUpdated)
+      .then((answered) => answered && withLink(answered, asked, question))
+      .then((answered) => {
+        if (this.answeredFor === key) this.answered = answered ?? 'none';
+      });
   }
 
   private change(change: Partial<Asked>): void {
@@ -92,11 +100,35 @@ export class AskedPart extends PlainElement {
   }
 
   private facts() {
-    const told = Object.entries(factsOf(this.asked, this.question));
+    const { asked, question: part } = this;
+    const lists = new Set(listsIn(part).map(({ fact }) => fact));
+    const told = Object.entries(factsOf(asked, part)).filter(([fact]) => !lists.has(fact));
+    const said = told.map(([fact, value]) => this.factSaid(returnedText(fact, value)));
+    return html`<span class="small soft">${said.join(' · ')}</span>
+      ${listsIn(part).map(({ said: each }) => this.told(each))} ${this.back()}`;
+  }
+
+  /** What is no single word of the message, to be struck out by a touch all the same. */
+  private told(fact: string) {
+    const isStruck = this.asked.struck.includes(fact);
+    const told = this.factSaid(fact);
+    return html`<button type="button" class="asked-fact small" aria-pressed=${isStruck ? 'false' : 'true'}
+      title="${isStruck ? 'Not taken' : 'Read'} as ${told}; press to ${isStruck ? 'take it' : 'strike it out'}"
+      @click=${() => this.strike([fact])}>${told}</button>`;
+  }
+
+  private back() {
+    const { asked, question: part } = this;
+    const all = asked.back && Object.hasOwn(asked.back, part.text) ? asked.back[part.text] : {};
+    const told = Object.entries(all ?? {});
     if (told.length === 0) return nothing;
-    return html`<span class="small soft">${told
-      .map(([fact, value]) => this.factSaid(factText(fact, value)))
-      .join(' · ')}</span>`;
+    const other = otherBack(asked, part);
+    if (other !== undefined) {
+      return html`<span class="small asked-back">What came back was asked by “${topicTitle(other)}”; it counts only where the question is about that.</span>`;
+    }
+    return html`<span class="small asked-back">Came back: ${told.map(([fact, value]) =>
+      this.told(returnedText(fact, value)),
+    )}</span>`;
   }
 
   private about() {
@@ -125,6 +157,30 @@ export class AskedPart extends PlainElement {
       this.change({
         topics: { ...asked.topics, [part.text]: `note/${note.name}` },
       })}>Answer with the note “${note.title}”</button>`;
+  }
+
+  /** A case that is like it, to read; or the question itself as a case, with all that is told. */
+  private cases() {
+    const { asked, question: part, answered } = this;
+    const [, topic = '', name = ''] = /^([^/]+)\/(.+)$/.exec(part.answeredBy ?? '') ?? [];
+    const near = topic !== 'note' && topic === aboutOf(asked, part);
+    const doc = answered === 'none' ? undefined : answered?.doc;
+    const open = async (): Promise<void> => {
+      if (doc === undefined) return;
+      const { address, made, isStale } = await caseOfQuestion(doc, asked, part);
+      if (isStale && this.saidOfCase !== doc) {
+        this.saidOfCase = doc;
+        this.said =
+          'The case was changed by hand, and other answers stand here since; press once more to open it as it was left.';
+        return;
+      }
+      if (made !== undefined && asked.cases?.[part.text] !== made) {
+        this.change({ cases: { ...this.asked.cases, [part.text]: made } });
+      }
+      location.hash = address;
+    };
+    return html`${doc === undefined ? nothing : html`<button type="button" class="quiet" @click=${open}>Open as a case</button>`}
+      ${near ? html`<a class="small" href=${caseAddress(topic, name)}>A case like this: ${name.replaceAll('-', ' ')}</a>` : nothing}`;
   }
 
   private get shownForm(): AnswerForm | undefined {
@@ -202,7 +258,7 @@ export class AskedPart extends PlainElement {
       ) => {
         if (event.target instanceof HTMLTextAreaElement) this.word(event.target.value);
       }}></textarea>
-      <div class="acts"><button type="button" @click=${this.copy}>Copy</button> ${this.speak()}
+      <div class="acts"><button type="button" @click=${this.copy}>Copy</button> ${this.speak()} ${this.cases()}
         <span class="small soft" role="status">${this.said}</span></div>
     </div>`;
   }
@@ -210,7 +266,8 @@ export class AskedPart extends PlainElement {
   protected override render() {
     return html`<div class="asked-part">
       <div class="asked-question"><p class="asked-words">${this.words()}</p>
-        <p class="asked-known">${this.about()} ${this.facts()}</p></div>
+        <p class="asked-known">${this.about()} ${this.facts()}</p>
+        ${this.question.refused ? html`<p class="error">${this.question.refused}</p>` : nothing}</div>
       ${this.reply()}
     </div>`;
   }

@@ -1,8 +1,8 @@
-import type { QuestionPart } from '@tarebook/record';
+import { masked, type QuestionPart } from '@tarebook/record';
 import { houseOf } from '../state/house';
 import type { Asked } from '../state/questions';
 import type { Sought } from './reader';
-import { factText } from './words';
+import { factsOf } from './told-so-far';
 
 export const dayOf = (now: Date): string => {
   const two = (value: number): string => String(value).padStart(2, '0');
@@ -12,15 +12,6 @@ export const dayOf = (now: Date): string => {
 /** What a question is about: a rule set’s id, `note/<name>`, or `none`. A person’s choice counts first. */
 export const aboutOf = ({ topics }: Asked, { text, topic }: QuestionPart): string =>
   (Object.hasOwn(topics, text) ? topics[text] : undefined) ?? topic ?? 'none';
-
-/** The facts that were read and not struck out. */
-export const factsOf = (
-  { struck }: Asked,
-  { facts }: QuestionPart,
-): Readonly<Record<string, string>> =>
-  Object.fromEntries(
-    Object.entries(facts).filter(([fact, value]) => !struck.includes(factText(fact, value))),
-  );
 
 /** What an answer to a question hangs on; undefined where nothing here answers it. */
 export function soughtOf(
@@ -36,5 +27,6 @@ export function soughtOf(
   const day = dayOf(new Date());
   const topic = note === null ? about : null;
   const house = topic === null ? undefined : houseOf(topic);
-  return { topic, note, facts: note === null ? factsOf(asked, part) : {}, house, day, form };
+  const facts = note === null ? factsOf(asked, part) : {};
+  return { topic, note, facts, question: masked(part.text), house, day, form };
 }

@@ -12,22 +12,33 @@ const recordOf = (value: object): Readonly<Record<string, unknown>> =>
   Object.fromEntries(Object.entries(value));
 
 /** An answer that was copied, as the record keeps it. */
-export const givenFrom = ({ asked, question, form, text, answered }: Left, now: Date): Given =>
+export const givenFrom = (
+  { asked, question, form, text, answered }: Left,
+  now: Date,
+  catalogue: string,
+): Given =>
   given(
     {
       ...{ day: dayOf(now), by: speakerNow(), channel: asked.channel, form, text: masked(text) },
-      ...{ question: masked(question), saved: answered?.saved ?? ofNote },
+      ...{ question: masked(question), saved: answered?.saved ?? ofNote, catalogue },
     },
     now.getTime(),
   );
 
+/** What a question waits for once it was asked back or handed on. */
+export function waitsFor({ form, answered }: Left, day: string): string {
+  if (form === 'slip') return `whoever it was handed to on ${day}`;
+  const [ask] = answered?.asks ?? [];
+  return `${ask ?? 'an answer'} (asked back on ${day})`;
+}
+
 /** What a round said, one record a question. */
-export const givenIn = ({ items }: Round, now: Date): readonly Given[] =>
+export const givenIn = ({ items }: Round, now: Date, catalogue: string): readonly Given[] =>
   items.map(({ channel, asks, answer, saved }) =>
     given(
       {
         ...{ day: dayOf(now), by: speakerNow(), channel, form: 'in a round', text: answer },
-        ...{ question: asks, saved: recordOf(saved) },
+        ...{ question: asks, saved: recordOf(saved), catalogue },
       },
       now.getTime(),
     ),

@@ -19,6 +19,7 @@ const stateWords: Readonly<Record<AgainState, string>> = {
   figure: 'another figure',
   verdict: 'another answer',
   expired: 'past its date',
+  'not-judged': 'not judged again',
 };
 
 const shownFirst = 100;
@@ -88,6 +89,7 @@ export class RecordView extends PlainElement {
         .join(' · ')}${now ? html` · <strong>${stateWords[now.state]}</strong>` : nothing}</p>
       <p class="given-question">${each.question}</p>
       <details><summary>What was said</summary><p class="as-written">${each.text}</p>
+        ${each.catalogue ? html`<p class="small soft">Catalogue: ${each.catalogue}</p>` : nothing}
         ${facts ? html`<p class="small soft">With: ${JSON.stringify(facts.facts ?? facts)}</p>` : nothing}</details>
       ${turned ? html`<p>Today: ${now.now}</p>` : nothing}
       ${now?.correction ? this.correction(now.correction) : nothing}

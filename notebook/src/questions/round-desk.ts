@@ -11,6 +11,8 @@ export type RoundHost = {
   round: Round | undefined;
   readonly messages: readonly Asked[] | undefined;
   readonly readings: ReadonlyMap<string, ReadMessage>;
+  /** Which catalogue counts here. */
+  readonly catalogue: string;
   readonly answer: (of: Sought, isFirst?: boolean) => Promise<Answered | undefined>;
   readonly change: (asked: Asked) => void;
   readonly failedToKeep: (problem: unknown) => void;
@@ -26,7 +28,7 @@ export function roundDesk(host: RoundHost) {
     const isSpoken = round.spoken > 0 && host.round?.spoken === 0;
     host.round = round;
     if (isSpoken) {
-      keepQuestions(givenIn(round, new Date())).catch(host.failedToKeep);
+      keepQuestions(givenIn(round, new Date(), host.catalogue)).catch(host.failedToKeep);
       const said = new Set(round.items.map(({ message }) => message));
       for (const each of host.messages ?? []) {
         if (said.has(each.id) && each.done === 0) host.change({ ...each, done: round.spoken });

@@ -21,6 +21,7 @@ import { nextSteps, type Reason, reasonsOf } from '../state/reasons';
 import type { Ticket } from '../state/ticket';
 import '../elements/known-said';
 import './ask-back';
+import './back-here';
 
 /** The face that belongs to the counter is asked for. */
 export class FaceTurned extends Event {
@@ -152,7 +153,7 @@ export class ReaderFace extends PlainElement {
 
   protected override render() {
     const { view, said } = this;
-    const { doc, answer, topic, ticket, system, asFiled } = view;
+    const { doc, answer, topic, ticket, system, asFiled, name } = view;
     if (!ticket) return nothing;
     const { question, reason } = partsOf(doc.blocks);
     const level = ticket.kind === 'verdict' ? ticket.level : 'unknown';
@@ -176,6 +177,7 @@ export class ReaderFace extends PlainElement {
         </section>
       </div>
       <div class="reader-on">
+        <back-here .doc=${doc} .name=${name}></back-here>
         <ask-back .topic=${topic} .missing=${asks ? answer.missing : []} .values=${this.values()} .system=${system}
           .said=${said} @sent-back=${this.sendBack}></ask-back>
         ${Object.hasOwn(figuresOf, topic.id) ? html`<section aria-label="The picture"><case-figures .drawn=${{ doc, answer }} .system=${system}></case-figures></section>` : nothing}

@@ -17,6 +17,8 @@ export type Given = {
   readonly text: string;
   /** As `judge --json` writes it: facts, rules and their version. */
   readonly saved: Readonly<Record<string, unknown>>;
+  /** Which catalogue counted when it left; records of before have none. */
+  readonly catalogue?: string;
 };
 
 const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
@@ -28,7 +30,11 @@ export function isGiven(value: unknown): value is Given {
     hasFields(value, {
       ...{ kind: 'string', id: 'string', day: 'string', by: 'string', channel: 'string' },
       ...{ question: 'string', form: 'string', text: 'string', saved: 'object' },
-    }) && Object.getOwnPropertyDescriptor(value, 'kind')?.value === 'answer'
+    }) &&
+    Object.getOwnPropertyDescriptor(value, 'kind')?.value === 'answer' &&
+    ['undefined', 'string'].includes(
+      typeof Object.getOwnPropertyDescriptor(value, 'catalogue')?.value,
+    )
   );
 }
 
@@ -56,4 +62,5 @@ export const givenOf = (entry: LedgerEntry): Given => ({
   ...{ kind: 'answer', id: entry.id, day: entry.day, form: entry.form, text: entry.text },
   ...{ by: told(entry, 'by'), channel: told(entry, 'channel'), question: told(entry, 'question') },
   saved: isRecord(entry.saved) ? entry.saved : {},
+  ...(told(entry, 'catalogue') !== '' && { catalogue: told(entry, 'catalogue') }),
 });

@@ -45,3 +45,33 @@ test('answers and rounds under one name with different words both stay', () => {
   ]);
   expect(withoutLoss([...here, ...written], [asked(), other, given, round])).toEqual([]);
 });
+
+test('what came back to either stands, fact by fact, mine first', () => {
+  const mine = {
+    ...asked(),
+    back: { Q: { 'trailer.gvwr': '5,000 lb', 'trailer.dryWeight': '3,900 lb' } },
+  };
+  const theirs = {
+    ...asked(),
+    back: { Q: { 'trailer.gvwr': '5,200 lb', 'vehicle.gvwr': '6,000 lb' }, R: {} },
+  };
+  expect(mergedAsked(mine, theirs).back).toEqual({
+    Q: { 'trailer.gvwr': '5,000 lb', 'trailer.dryWeight': '3,900 lb', 'vehicle.gvwr': '6,000 lb' },
+    R: {},
+  });
+  expect(mergedAsked(asked(), asked()).back).toBe(undefined);
+});
+
+test('what came back by other rules is not mixed: mine stands alone', () => {
+  const of = (topic: string, fact: string) => ({
+    ...asked(),
+    ...{ back: { Q: { [fact]: '1' } }, backTopics: { Q: topic } },
+  });
+  const both = mergedAsked(of('tow-fit', 'a'), of('battery-runtime', 'b'));
+  expect(both.back).toEqual({ Q: { a: '1' } });
+  expect(both.backTopics).toEqual({ Q: 'tow-fit' });
+  expect(mergedAsked(of('tow-fit', 'a'), of('tow-fit', 'b')).back).toEqual({
+    Q: { a: '1', b: '1' },
+  });
+  expect(mergedAsked(asked(), of('tow-fit', 'b')).backTopics).toEqual({ Q: 'tow-fit' });
+});

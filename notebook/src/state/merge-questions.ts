@@ -9,6 +9,17 @@ import {
 
 const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
 
+/** Of what came back to either, mine counts first, fact by fact; by other rules, mine alone. */
+function bothBack(mine: Asked, theirs: Asked): Asked['back'] {
+  if (!mine.back || !theirs.back) return mine.back ?? theirs.back;
+  const back = { ...theirs.back };
+  for (const [question, facts] of Object.entries(mine.back)) {
+    const isOne = mine.backTopics?.[question] === theirs.backTopics?.[question];
+    back[question] = { ...(isOne && theirs.back[question]), ...facts };
+  }
+  return back;
+}
+
 /** One message as two colleagues worked on it: mine counts first, and no words of theirs are lost. */
 export function mergedAsked(mine: Asked, theirs: Asked): Asked {
   const wordings: Record<string, string> = { ...mine.wordings };
@@ -16,6 +27,9 @@ export function mergedAsked(mine: Asked, theirs: Asked): Asked {
     const own = Object.hasOwn(wordings, place) ? (wordings[place] ?? '') : '';
     if (!own.includes(text)) wordings[place] = own === '' ? text : `${own}\n\n${text}`;
   }
+  const back = bothBack(mine, theirs);
+  const backTopics =
+    mine.backTopics || theirs.backTopics ? { ...theirs.backTopics, ...mine.backTopics } : undefined;
   return {
     ...mine,
     wordings,
@@ -23,6 +37,8 @@ export function mergedAsked(mine: Asked, theirs: Asked): Asked {
     struck: [...new Set([...mine.struck, ...theirs.struck])],
     urgent: mine.urgent === '' ? theirs.urgent : mine.urgent,
     done: Math.max(mine.done, theirs.done),
+    ...(back && { back }),
+    ...(backTopics && { backTopics }),
   };
 }
 

@@ -1,3 +1,4 @@
+import { checksum } from './checksum';
 import { dropRecord, everyRecord, hasFields, putRecord } from './shelf';
 
 export const ownFileNames = [
@@ -51,4 +52,13 @@ export function pairsOf(files: OwnTexts | undefined): OwnTexts | undefined {
     ...(trailers !== undefined && { 'trailers.csv': trailers }),
     ...(vehicles !== undefined && { 'vehicles.csv': vehicles }),
   };
+}
+
+/** Which catalogue counts on this device, so that it is known later: the day of its newest file, and a sum. */
+export function catalogueVersion(own: readonly OwnFile[]): string {
+  if (own.length === 0) return 'as it came';
+  const texts = own.toSorted((a, b) => a.file.localeCompare(b.file)).map(({ text }) => text);
+  const sum = checksum(new TextEncoder().encode(texts.join('\0'))).toString(36);
+  const newest = new Date(Math.max(...own.map(({ at }) => at)));
+  return `${newest.toISOString().slice(0, 10)} ${sum}`;
 }

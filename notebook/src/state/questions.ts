@@ -1,6 +1,7 @@
 import type { Pasted } from '@tarebook/record';
 import { checksum } from './checksum';
 import { type Given, isGiven } from './given';
+import { isReturned, type Returned } from './returned';
 import { isRound, type Round } from './round';
 import { everyRecord, hasFields, inTurn, putRecord, shelf } from './shelf';
 
@@ -21,6 +22,14 @@ export type Asked = Pasted & {
   readonly wordings: Readonly<Record<string, string>>;
   /** When it was answered or laid aside, in milliseconds since 1970; 0 while it is open. */
   readonly done: number;
+  /** What came back by a link, by the words of the question; what came back last holds. */
+  readonly back?: Readonly<Record<string, Returned>>;
+  /** By whose rules that came back, by the words of the question; facts of other rules are none of it. */
+  readonly backTopics?: Readonly<Record<string, string>>;
+  /** Of which text a case was made of it, as a checksum, by the words of the question. */
+  readonly cases?: Readonly<Record<string, string>>;
+  /** What it waits for, in words, since something was asked back or handed on; '' where for nothing. */
+  readonly waits?: string;
 };
 
 const isTexts = (value: unknown): value is readonly string[] =>
@@ -43,7 +52,11 @@ export function isAsked(value: unknown): value is Asked {
     held(value, 'kind') === 'message' &&
     isTextRecord(held(value, 'topics')) &&
     isTextRecord(held(value, 'wordings')) &&
-    isTexts(held(value, 'struck'))
+    isTexts(held(value, 'struck')) &&
+    ['undefined', 'string'].includes(typeof held(value, 'waits')) &&
+    isReturned(held(value, 'back') ?? {}) &&
+    isTextRecord(held(value, 'backTopics') ?? {}) &&
+    isTextRecord(held(value, 'cases') ?? {})
   );
 }
 
@@ -92,6 +105,8 @@ export const keepQuestions = (records: readonly QuestionRecord[]): Promise<void>
 export type AtHand = {
   readonly urgent: readonly Asked[];
   readonly open: number;
+  /** What was asked back or handed on, and has not come back. */
+  readonly waiting: readonly Asked[];
   /** The round that is still to be spoken. */
   readonly round: Round | undefined;
 };
@@ -106,6 +121,7 @@ export async function questionsAtHand(): Promise<AtHand> {
   return {
     urgent: open.filter(({ urgent }) => urgent !== ''),
     open: open.length,
+    waiting: open.filter(({ waits = '' }) => waits !== ''),
     round: round && round.spoken === 0 && round.items.length > 0 ? round : undefined,
   };
 }

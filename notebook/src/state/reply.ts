@@ -76,9 +76,12 @@ function figure(told: Told): string {
   return result ? `${result.label}: ${result.value}.` : '';
 }
 
-/** The figure for words that name none; whoever has to get out needs none. */
-const figureBeside = (words: string, told: Told): string =>
-  hasFigure(words) || urgentOf(told.topic, told.answer.findings) ? '' : figure(told);
+/** The figure for words that name none; whoever has to get out needs none, but of what is over. */
+function figureBeside(words: string, told: Told): string {
+  const isOver = told.answer.limits.some(({ state }) => state === 'stop');
+  const isUrgent = urgentOf(told.topic, told.answer.findings) !== undefined;
+  return hasFigure(words) || (isUrgent && !isOver) ? '' : figure(told);
+}
 
 function spoken(told: Told): string {
   const sentence = inOneBreath(told);
@@ -104,7 +107,9 @@ const mostTold = 2;
 
 function post(told: Told): string {
   const { answer, topic } = told;
-  if (urgentOf(topic, answer.findings)) return answer.sentence;
+  if (urgentOf(topic, answer.findings)) {
+    return joined([answer.sentence, figureBeside(answer.sentence, told)], ' ');
+  }
   const found = findingLines(answer);
   type Line = (typeof found)[number];
   const isBrief = (sentence: string, { says, wrong }: Line) =>

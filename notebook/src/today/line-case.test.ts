@@ -5,7 +5,8 @@ import { beforeAll, expect, test } from 'vitest';
 import { openReader } from '../state/reading';
 import { openTopic } from '../state/topics';
 import { noDraft } from './draft';
-import { caseOfLine, markKey, titleOf } from './line-case';
+import { caseOfLine, markKey } from './line-case';
+import { titleOf } from './line-words';
 
 const read = lineReader(topics);
 const towFit = topics['tow-fit'];

@@ -6,6 +6,7 @@ import { countOf, kindsOfPeople, type Person, peopleList } from '../state/people
 import { withOneMore } from '../state/people-counted';
 import { readDocument } from '../state/reading';
 import type { Corrected } from './draft';
+import { plainly, titleOf } from './line-words';
 
 /** One mark of a line under a name that stays while other words change. */
 export const markKey = (mark: LineMark, text: string): string =>
@@ -18,33 +19,12 @@ export function shown(value: string, system: UnitSystem): string {
   return show({ lo: read.from, hi: read.to }, read.unit.symbol, system);
 }
 
-/** Of a text as somebody typed it, nothing is taken for Markdown. */
-const plainly = (text: string): string =>
-  text
-    .replace(/\s+/g, ' ')
-    .trim()
-    .replace(/[\\`*_{}[\]<>#|~&!]/g, '\\$&')
-    .replace(/^(?=[-+=:]|\d+[.)])/, '\\');
-
 /** The same for a cell: what would end it, or make more of it, is left out. */
 const inCell = (text: string): string =>
   text
     .replace(/[\\`*_{}[\]<>#|~&]/g, ' ')
     .replace(/\s+/g, ' ')
     .trim();
-
-const longestTitle = 64;
-
-/** The first words of a line, as the name of its case. */
-export function titleOf(text: string, otherwise: string): string {
-  const line = text.replace(/\s+/g, ' ').trim();
-  if (line.length < 3) return otherwise;
-  const cut =
-    line.length <= longestTitle
-      ? line
-      : `${line.slice(0, longestTitle).replace(/[\s,;]+\S*$/, '')} …`;
-  return `${cut.charAt(0).toUpperCase()}${cut.slice(1)}`;
-}
 
 /** What the line tells and what was changed of it, each fact once; whatever was chosen by hand first. */
 export function factsOf(

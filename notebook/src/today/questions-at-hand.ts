@@ -28,7 +28,7 @@ export class QuestionsAtHand extends PlainElement {
   protected override render() {
     const { found } = this;
     if (!found || (found.open === 0 && !found.round)) return nothing;
-    const { urgent, open, round } = found;
+    const { urgent, open, waiting, round } = found;
     const asked = open === 1 ? '1 question is open' : `${open} questions are open`;
     return html`<section aria-label="Questions">
       <h2>Questions</h2>
@@ -38,6 +38,20 @@ export class QuestionsAtHand extends PlainElement {
           ({ channel, text }) =>
             html`<p><strong>Urgent</strong>${channel === '' ? '' : `, ${channel}`}: <a href="#/questions">${shortly(masked(text))}</a></p>`,
         )}
+      ${
+        waiting.length === 0
+          ? nothing
+          : html`<ul class="small">${waiting
+              .slice(0, mostShown)
+              .map(
+                ({ channel, text, waits }) =>
+                  html`<li>${channel === '' ? '' : `${channel}: `}<a href="#/questions">${shortly(masked(text))}</a> waits for: ${waits}</li>`,
+              )}${
+              waiting.length > mostShown
+                ? html`<li>${waiting.length - mostShown} more wait for somebody</li>`
+                : nothing
+            }</ul>`
+      }
       <p class="small"><a href="#/questions">${asked}${urgent.length > 0 ? `, ${urgent.length} urgent` : ''}</a>${
         round
           ? html` · <a href="#/questions/round">The next round: ${round.items.length} ${round.items.length === 1 ? 'question' : 'questions'}</a>`

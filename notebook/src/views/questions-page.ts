@@ -9,17 +9,23 @@ import '../questions/record-desk';
 import '../questions/round-view';
 import '../questions/see-view';
 import '../questions/table-box';
+import { topicTitle } from '../cases/topics';
 import { PlainElement } from '../elements/plain-element';
 import { leavesOpen } from '../questions/answer-shapes';
+import { linksIn, markedOff, withoutLink } from '../questions/come-back';
 import type { AnswerLeft, AskedChanged, SpokenToggled } from '../questions/events';
-import { givenFrom } from '../questions/leaving';
+import { givenFrom, waitsFor } from '../questions/leaving';
 import { type BunchPasted, PasteBox } from '../questions/paste-box';
 import { type QuestionsReader, questionsReader, type Sought } from '../questions/reader';
+import { setRightAsBefore } from '../questions/remembered';
 import { roundDesk } from '../questions/round-desk';
 import type { RoundChanged } from '../questions/round-view';
 import type { TableRead } from '../questions/table-box';
+import { leftTaken, takenBack } from '../questions/take-back';
 import { takenSaid, tooMany } from '../questions/taken';
+import type { ReadPart } from '../questions/told-so-far';
 import { type Given, isGiven } from '../state/given';
+import { allOwnFiles, catalogueVersion } from '../state/own-catalogue';
 import {
   type Asked,
   allQuestionRecords,
@@ -67,7 +73,11 @@ export class QuestionsPage extends PlainElement {
   declare round: Round | undefined;
   /** What was answered so far. */
   declare given: readonly Given[];
+  /** Which catalogue counts here; it is kept with every answer. */
+  catalogue = '';
   private reader: QuestionsReader | undefined;
+  private isTaking = false;
+  private readonly whenRead: (() => void)[] = [];
   private readonly desk = roundDesk(this);
   /** Those that were answered while the page is open stay where they are. */
   private readonly doneHere = new Set<string>();
@@ -89,6 +99,7 @@ export class QuestionsPage extends PlainElement {
       read: this.took,
       failed: () => {
         this.progress = undefined;
+        this.heardRead();
         this.busy = false;
         this.wrong =
           'The messages could not be read: the network is away. They are kept; reload the page once it is back.';
@@ -104,7 +115,8 @@ export class QuestionsPage extends PlainElement {
 
   private async open(): Promise<void> {
     try {
-      const records = await allQuestionRecords();
+      const [records, own] = await Promise.all([allQuestionRecords(), allOwnFiles()]);
+      this.catalogue = catalogueVersion(own);
       this.messages = inOrder(records.filter(isAsked));
       this.given = records.filter(isGiven);
       this.round = records
@@ -128,7 +140,13 @@ export class QuestionsPage extends PlainElement {
   private took: Parameters<typeof questionsReader>[0]['read'] = (read, { done, of, near }) => {
     this.near = near;
     this.readings = new Map([...this.readings, ...read.map((each) => [each.id, each] as const)]);
+    const isAll = this.progress !== undefined && done === of;
     this.progress = done < of ? { done, of } : undefined;
+    this.heardRead();
+    if (isAll) {
+      this.setRight([...this.readings.values()]);
+      void this.takeLeft();
+    }
     for (const topic of new Set(
       read.flatMap(({ parts }) => parts.map((part) => part.topic ?? '')),
     )) {
@@ -144,6 +162,15 @@ export class QuestionsPage extends PlainElement {
     this.messages = this.messages?.map((each) => byId.get(each.id) ?? each);
     void this.keep(now);
   };
+
+  /** A correction is remembered: whoever asks in the same words is read as the one before. */
+  private setRight(read: readonly ReadMessage[]): void {
+    const right = setRightAsBefore(this.messages ?? [], read);
+    if (right.length === 0) return;
+    const byId = new Map(right.map((each) => [each.id, each]));
+    this.messages = this.messages?.map((each) => byId.get(each.id) ?? each);
+    void this.keep(right).then(() => this.readAnew());
+  }
 
   readonly failedToKeep = (problem: unknown): void => {
     this.notKept = whyNotKept(problem);
@@ -170,14 +197,64 @@ export class QuestionsPage extends PlainElement {
     }
     this.busy = true;
     try {
-      const found = (await this.reader?.split(text)) ?? [];
-      if (await this.takeIn(recordsOf(found, Date.now()))) this.emptyBox();
+      const back = await this.takeBack(linksIn(text));
+      const split =
+        (await this.reader?.split(markedOff(text, [...back.taken, ...back.held]))) ?? [];
+      const found = split.flatMap((each) => {
+        const rest = withoutLink(each.text);
+        return rest === undefined ? [] : [{ ...each, text: rest }];
+      });
+      const isIn =
+        found.length === 0 && back.taken.length + back.held.length > 0
+          ? true
+          : await this.takeIn(recordsOf(found, Date.now()));
+      // What could not be put stays where it was pasted.
+      if (isIn && back.held.length === 0) this.emptyBox();
+      this.said = [back.says, this.said].filter((each) => each !== '').join(' ');
     } catch {
       this.wrong =
         'Nothing was taken in, since what reads messages could not be had: the network is away. The words stand where they were.';
     }
     this.busy = false;
   };
+
+  /** Resolves once a message was read, or where it cannot be. */
+  readonly isRead = async (id: string): Promise<void> => {
+    while (this.progress && !this.readings.has(id)) {
+      await new Promise<void>((go) => {
+        this.whenRead.push(go);
+      });
+    }
+  };
+
+  private heardRead(): void {
+    for (const go of this.whenRead.splice(0)) go();
+  }
+
+  private takeBack = (links: readonly string[]) => takenBack(links, this);
+
+  readonly titleOf = topicTitle;
+  readonly labels = labels;
+
+  /** What came back is kept and shown with its question, which is read anew. */
+  readonly putBack = async (now: Asked): Promise<boolean> => {
+    this.doneHere.add(now.id);
+    this.messages = this.messages?.map((each) => (each.id === now.id ? now : each));
+    const isKept = await this.keep([now]);
+    this.readAnew();
+    return isKept;
+  };
+
+  /** What another page left to be taken in, once its question is read. */
+  private async takeLeft(): Promise<void> {
+    // What is put is read anew, and that ends here once more.
+    if (this.isTaking) return;
+    this.isTaking = true;
+    const left = await leftTaken(this.takeBack);
+    this.isTaking = false;
+    if ('wrong' in left) this.wrong = left.wrong;
+    else if (left.says !== '') this.said = left.says;
+  }
 
   private async takeIn(records: readonly Asked[], refused?: readonly string[]): Promise<boolean> {
     this.wrong = tooMany(records.length) ?? '';
@@ -213,7 +290,9 @@ export class QuestionsPage extends PlainElement {
     if (asked.done > 0) this.doneHere.add(asked.id);
     this.messages = this.messages?.map((each) => (each.id === asked.id ? asked : each));
     keepQuestion(asked).catch(this.failedToKeep);
-    if (asked.text !== before.text || asked.topics !== before.topics) this.readAnew();
+    const parts: readonly ReadPart[] = this.readings.get(asked.id)?.parts ?? [];
+    const isMended = asked.struck !== before.struck && parts.some(({ refused }) => refused);
+    if (isMended || asked.text !== before.text || asked.topics !== before.topics) this.readAnew();
   };
 
   readonly answer = (of: Sought, isFirst = false) =>
@@ -221,12 +300,14 @@ export class QuestionsPage extends PlainElement {
 
   private left = ({ detail }: AnswerLeft): void => {
     const { asked } = detail;
-    const record = givenFrom(detail, new Date());
+    const record = givenFrom(detail, new Date(), this.catalogue);
     keepQuestion(record).catch(this.failedToKeep);
     this.given = [...this.given, record];
     const now = this.messages?.find(({ id }) => id === asked.id);
     if (now && !leavesOpen.has(detail.form)) {
-      this.change({ ...now, done: Date.now() });
+      this.change({ ...now, done: Date.now(), waits: '' });
+    } else if (now && detail.form !== 'first reply') {
+      this.change({ ...now, waits: waitsFor(detail, record.day) });
     }
   };
 
@@ -247,7 +328,7 @@ export class QuestionsPage extends PlainElement {
     return html`<paste-box .wrong=${this.wrong} .said=${this.said} .busy=${this.busy} .few=${messages.length === 0}></paste-box>
       <table-box .read=${this.table}></table-box>
       <asked-list .messages=${messages} .readings=${this.readings} .progress=${this.progress} .doneHere=${this.doneHere}
-        .given=${this.given} .round=${round?.spoken === 0 ? round : undefined} .answer=${this.answer} .labels=${labels}></asked-list>`;
+        .given=${this.given} .round=${round?.spoken === 0 ? round : undefined} .answer=${this.answer} .labels=${this.labels}></asked-list>`;
   }
 
   private body(): TemplateResult {

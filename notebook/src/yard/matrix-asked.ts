@@ -21,7 +21,9 @@ export type MatrixAsked = {
   readonly kind: 'all';
   /** Which asking it is: of an earlier one nothing more is told. */
   readonly turn: number;
-  readonly facts: FactsGiven;
+  readonly adults: number;
+  /** Pounds packed in the trailer. */
+  readonly cargo: number;
 };
 
 /** One pair, as it is told on looking closer. */

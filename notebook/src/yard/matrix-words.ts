@@ -27,6 +27,49 @@ export const mostPeople = 8;
 /** Pounds packed in the trailer. */
 export const mostCargo = 1500;
 
+/** So many adults aboard and so many pounds packed, from the fewest and least to the most. */
+export type Reach = {
+  readonly adults: readonly [from: number, to: number];
+  readonly cargo: readonly [from: number, to: number];
+};
+
+/** All that the sliders reach where anything is packed: nothing packed is another way of telling. */
+export const wholeReach: Reach = { adults: [1, mostPeople], cargo: [1, mostCargo] };
+
+/** So many pounds are one part of the reach; each number of adults is one of its own. */
+const part = 100;
+
+/** The part of the sliders' reach in which they stand; undefined where nothing is packed. */
+export function reachAt(adults: number, cargo: number): Reach | undefined {
+  if (cargo <= 0) return undefined;
+  const from = Math.floor((cargo - 1) / part) * part + 1;
+  return { adults: [adults, adults], cargo: [from, from + part - 1] };
+}
+
+/** The parts of the reach to which one slider gets while the other stands, the nearest first. */
+export function reachesFrom(adults: number, cargo: number): readonly Reach[] {
+  const packed = Array.from({ length: mostCargo / part }, (_, i) => (i + 1) * part);
+  const byCargo = packed.toSorted((a, b) => Math.abs(a - cargo) - Math.abs(b - cargo));
+  const all = [
+    ...byCargo.map((pounds) => reachAt(adults, pounds)),
+    ...Array.from({ length: mostPeople }, (_, i) => reachAt(i + 1, cargo)),
+  ];
+  return all.flatMap((reach) => reach ?? []);
+}
+
+/** The same as a case says it, with ranges: whoever may be aboard weighs nothing or as much as an adult. */
+export function packedWithin({ adults, cargo }: Reach): FactsGiven {
+  const { weight } = people.adult;
+  const mayBe = `0 lb to ${weight}`;
+  return {
+    'load.occupants': Array.from({ length: adults[1] }, (_, i) => ({
+      label: `Adult ${i + 1}`,
+      weight: i < adults[0] ? weight : mayBe,
+    })),
+    'trailer.cargo': [{ label: 'What is packed', weight: `${cargo[0]} lb to ${cargo[1]} lb` }],
+  };
+}
+
 /** As far as the sliders go, either way, and between. */
 export const sliderEnds = (): readonly FactsGiven[] => [
   packedFor(1, 0),

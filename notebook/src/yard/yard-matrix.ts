@@ -147,11 +147,11 @@ export class YardMatrix extends PlainElement {
     if (!asked.some((each) => changed.has(each))) return;
     this.turn += 1;
     this.took = undefined;
-    const { turn, files, margin } = this;
+    const { turn, files, margin, adults, cargo } = this;
     const own = houseOf('tow-fit');
     const house = margin === undefined ? own : withMargin(own, margin);
     this.workers.mean(house, files);
-    this.workers.all({ kind: 'all', turn, facts: packedFor(this.adults, this.cargo) });
+    this.workers.all({ kind: 'all', turn, adults, cargo });
     this.look();
   }
 

@@ -10,6 +10,7 @@ import {
   liveValueIn,
   type Place,
 } from './shapes';
+import { noteNoTable, noteStray } from './strays';
 import { gridOf, kindOf, readExpectTable, readFactTable, readListTable } from './tables';
 
 /** Where a document begins, for what has no better place. */
@@ -95,6 +96,7 @@ function readTable(
       return { kind: 'expect', rows };
     }
     case 'prose':
+      noteStray(grid, topic, note);
       return { kind: 'prose', node };
   }
 }
@@ -117,6 +119,7 @@ function walkInside(node: Nodes, source: string, topic: Topic, note: Note, into:
     }
     return;
   }
+  noteNoTable(node, source, note);
   if (node.type === 'containerDirective' && node.name !== 'predict') {
     const near = nearest(node.name, ['predict']);
     if (near) note(node.position?.start ?? begin, { code: 'directive', found: node.name, near });

@@ -1,13 +1,16 @@
-import { presentId } from '@tarebook/rules/engine';
+import { presentId, refuseUnless } from '@tarebook/rules/engine';
+import { refuseNoDocument } from './asked';
 import { withoutMark } from './plain';
 import type { CaseDocument, Span } from './shapes';
 
 /** Text as it may stand in a cell: on one line, its bars escaped. */
-const cell = (text: string): string =>
-  text
+function cell(text: string): string {
+  refuseUnless(typeof text === 'string', 'value', text, 'a text, such as “5,000 lb”');
+  return text
     .replace(/\s*[\r\n]+\s*/g, ' ')
     .replace(/(?<!\\)\|/g, '\\|')
     .trim();
+}
 
 function splice(doc: CaseDocument, start: number, end: number, text: string): string {
   const mark = doc.text.length - withoutMark(doc.text).length;
@@ -53,6 +56,7 @@ const isFact = ({ topic }: CaseDocument, row: string, id: string): boolean =>
 
 /** Sets one fact; every other byte of the document stays. A fact not there yet gets a row. */
 export function setFact(doc: CaseDocument, id: string, value: string): string {
+  refuseNoDocument(doc);
   for (const block of doc.blocks) {
     const row =
       block.kind === 'facts' ? block.rows.find((each) => isFact(doc, each.id, id)) : undefined;
@@ -66,6 +70,7 @@ export function setFact(doc: CaseDocument, id: string, value: string): string {
 
 /** Takes the row of a fact out. A document that does not mention it stays as it is. */
 export function removeFact(doc: CaseDocument, id: string): string {
+  refuseNoDocument(doc);
   for (const block of doc.blocks) {
     const row =
       block.kind === 'facts' ? block.rows.find((each) => isFact(doc, each.id, id)) : undefined;
@@ -90,6 +95,7 @@ export function setCell(
   column: string,
   value: string,
 ): string {
+  refuseNoDocument(doc);
   const found = listOf(doc, list)?.rows[row]?.cells[column];
   return found ? fill(doc, found.span, value) : doc.text;
 }
@@ -101,6 +107,7 @@ export function addRow(
   label: string,
   cells: Readonly<Record<string, string>>,
 ): string {
+  refuseNoDocument(doc);
   const block = listOf(doc, list);
   const declared = doc.topic?.facts[list];
   const all = declared?.kind === 'rows' ? declared.columns : {};
@@ -112,6 +119,7 @@ export function addRow(
 
 /** Takes a row out of a list; `row` counts from 0. */
 export function removeRow(doc: CaseDocument, list: string, row: number): string {
+  refuseNoDocument(doc);
   const found = Object.values(listOf(doc, list)?.rows[row]?.cells ?? {})[0];
   return found ? removeLine(doc, found.span.start.offset) : doc.text;
 }
@@ -133,6 +141,7 @@ function spanOf(doc: CaseDocument, { fact, row, column }: ValueChange): Span | u
 
 /** Sets many values at once, read but once; what the document does not mention is left. */
 export function setValues(doc: CaseDocument, changes: readonly ValueChange[]): string {
+  refuseNoDocument(doc);
   const places = changes.flatMap((change) => {
     const span = spanOf(doc, change);
     return span ? [{ span, value: change.value }] : [];

@@ -16,7 +16,7 @@ import type { CaseDocument, Expectation } from './shapes';
 const states = ['ok', 'care', 'if', 'stop', 'unknown', 'not asked'] as const;
 
 /** Everything an Expect table may name, with the words it may say; numbers have none. */
-function namesOf(topic: Topic): ReadonlyMap<string, readonly string[] | undefined> {
+export function namesOf(topic: Topic): ReadonlyMap<string, readonly string[] | undefined> {
   const names = new Map<string, readonly string[] | undefined>();
   names.set(
     'verdict',

@@ -3,10 +3,11 @@ import {
   type Asked,
   answerTraced,
   type HouseLayer,
+  InputError,
   type Topic,
   withHouse,
 } from '@tarebook/rules/engine';
-import { askedIn } from './asked';
+import { askedIn, refuseNoDocument } from './asked';
 import type { CaseDocument } from './shapes';
 
 /** What a case is judged under beside what it says itself. */
@@ -20,14 +21,21 @@ export type Under = {
 /** The topic of a case, a house layer over it, and what is asked. */
 export function askedOf(doc: CaseDocument, under: Under = {}): { topic: Topic; asked: Asked } {
   const asked = askedIn(doc, under.asOf);
-  if (!doc.topic) throw new Error('The document names no topic.');
-  const { id } = doc.topic;
-  const layer = under.house?.find((each) => each.topic === id);
-  return { topic: layer ? withHouse(doc.topic, layer) : doc.topic, asked };
+  const { topic } = doc;
+  if (!topic) {
+    const wanted = 'one that names a topic';
+    throw new InputError(
+      [{ code: 'in-document', fact: 'topic', found: 'The document names no topic.', wanted }],
+      ({ found }) => found,
+    );
+  }
+  const layer = under.house?.find((each) => each.topic === topic.id);
+  return { topic: layer ? withHouse(topic, layer) : topic, asked };
 }
 
 /** The same answer at once, for a page that repaints as one types. */
 export function judgeCaseNow(doc: CaseDocument, under: Under = {}): Answer {
+  refuseNoDocument(doc);
   const { topic, asked } = askedOf(doc, under);
   return answerTraced(topic, asked);
 }

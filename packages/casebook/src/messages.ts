@@ -58,6 +58,9 @@ export type Fault =
       readonly first: string;
     }
   | { readonly code: 'not-a-list'; readonly found: string; readonly near?: string }
+  | { readonly code: 'stray-heading'; readonly found: string; readonly meant: string }
+  | { readonly code: 'stray-name'; readonly name: string; readonly heading: string }
+  | { readonly code: 'no-table' }
   | { readonly code: 'twice'; readonly name: string; readonly line: number }
   | { readonly code: 'empty'; readonly name: string }
   | {
@@ -169,6 +172,12 @@ function worded(fault: Fault): string {
     }
     case 'not-a-list':
       return `\`${fault.found}\` is not a list of facts, so it cannot head a table of rows.${hint(fault.near)}`;
+    case 'stray-heading':
+      return `A table headed “${fault.found}” is not read, and nothing in it counts. Did you mean ${fault.meant.startsWith('`') ? fault.meant : `“${fault.meant}”`}?`;
+    case 'stray-name':
+      return `\`${fault.name}\` stands in a table that is not read, as it is headed “${fault.heading}”; head it “Fact” for what is told or “Expect” for what must come out, or name no fact or result there.`;
+    case 'no-table':
+      return 'This is no table as it is read here, and nothing in it counts; begin every line at the left with a bar, and put a line such as `| --- | --- |` with as many parts below the headings.';
     case 'twice':
       return `\`${fault.name}\` is given twice, first in line ${fault.line}; keep one of them.`;
     case 'empty':

@@ -43,10 +43,12 @@ export const againAsJson = (found: readonly Again[]): object =>
 
 export function againAsText(found: readonly Again[]): string {
   const turned = found.filter((each) => !isSame(each));
+  const unread = found.filter(({ state }) => state === 'not-judged').length;
+  const beside = unread === 0 ? '' : `, and ${unread} cannot be judged again`;
   const head =
     turned.length === 0
       ? `All ${found.length} answers hold as they were given.`
-      : `Of ${found.length} answers, ${turned.length} would be given differently today.`;
+      : `Of ${found.length} answers, ${turned.length - unread} would be given differently today${beside}.`;
   const lines = turned.flatMap(({ id, state, was, now, correction }) => [
     [id, state],
     ['', `then: ${was}`],

@@ -1,5 +1,5 @@
 import type { Under } from '@tarebook/casebook';
-import { topics } from '@tarebook/rules';
+import { type Topic, topics } from '@tarebook/rules';
 import {
   type HouseLayer,
   InputError,
@@ -27,15 +27,17 @@ export function asBadInput(file: string, problem: unknown): BadInput {
   );
 }
 
-function checkLayer(layer: HouseLayer): void {
-  const topic = Object.hasOwn(topics, layer.topic) ? topics[layer.topic] : undefined;
+type Shelf = Readonly<Record<string, Topic>>;
+
+function checkLayer(layer: HouseLayer, among: Shelf): void {
+  const topic = Object.hasOwn(among, layer.topic) ? among[layer.topic] : undefined;
   if (topic) {
     withHouse(topic, layer);
     return;
   }
-  const near = nearest(layer.topic, Object.keys(topics));
+  const near = nearest(layer.topic, Object.keys(among));
   const hint = near === undefined ? '' : ` Did you mean ${near}?`;
-  const there = Object.keys(topics).join(', ');
+  const there = Object.keys(among).join(', ');
   throw new BadInput(`there is no topic “${layer.topic}”; there are ${there}.${hint}`);
 }
 
@@ -44,11 +46,11 @@ function checkLayer(layer: HouseLayer): void {
  *
  * @throws BadInput when the file cannot be read, or a layer moves what is not the house's to move
  */
-async function houseFrom(file: string): Promise<readonly HouseLayer[]> {
+async function houseFrom(file: string, among: Shelf): Promise<readonly HouseLayer[]> {
   const source = await readText(file);
   try {
     const layers = readHouse(source);
-    for (const layer of layers) checkLayer(layer);
+    for (const layer of layers) checkLayer(layer, among);
     return layers;
   } catch (problem) {
     if (problem instanceof BadInput) throw new BadInput(`${named(file)}: ${problem.message}`);
@@ -67,13 +69,17 @@ function dayFrom(flag: string | undefined): string | undefined {
   throw new BadInput(`--as-of: “${flag.slice(0, 40)}” is not a day; write it as 2026-11-01.`);
 }
 
-/** `--house FILE` and `--as-of DAY`. */
-export async function underFrom(flags: Flags): Promise<Under> {
+/**
+ * `--house FILE` and `--as-of DAY`.
+ *
+ * @param among the rule sets a layer may be of, those of `--topics` too
+ */
+export async function underFrom(flags: Flags, among: Shelf = topics): Promise<Under> {
   const file = text(flags.house);
   const asOf = dayFrom(text(flags['as-of']));
   return {
     ...(asOf !== undefined && { asOf }),
-    ...(file !== undefined && { house: await houseFrom(file) }),
+    ...(file !== undefined && { house: await houseFrom(file, among) }),
   };
 }
 

@@ -24,7 +24,7 @@ export async function judge(args: readonly string[]): Promise<number> {
   if (file === undefined || more !== undefined) {
     throw new BadInput('`tarebook judge` takes one file, or - for standard input.');
   }
-  const [under, draws] = [await underFrom(given), spreadFrom(given)];
+  const [under, draws] = [await underFrom(given, among), spreadFrom(given)];
   const text = await readText(file);
   const name = named(file);
   const saved = looksSaved(text) ? savedNote(text) : undefined;

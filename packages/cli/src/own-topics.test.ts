@@ -61,6 +61,24 @@ test.each([
   expect(list.out).toContain('tow-fit');
 });
 
+test('a house file moves what a topic of one’s own lets a house move', async () => {
+  const layer = (topic: string) => ({
+    topic,
+    name: 'Sallowbridge',
+    parameters: { 'margin.wood': { value: '40 %', reason: 'Ours is wetter.' } },
+  });
+  const house = write('house.json', JSON.stringify(layer('firewood')));
+  const judged = await run(['judge', document, '--topics', json, '--house', house, '--json']);
+  expect(judged.err).toBe('');
+  expect(JSON.parse(judged.out)).toMatchObject({ house: { name: 'Sallowbridge' } });
+  const checked = await run(['check', document, '--topics', json, '--house', house]);
+  expect(checked.err).toBe('');
+  const other = write('other.json', JSON.stringify(layer('firewod')));
+  const near = await run(['judge', document, '--topics', json, '--house', other]);
+  expect(near.err).toContain('there is no topic “firewod”');
+  expect(near.err).toContain('Did you mean firewood?');
+});
+
 test('the topic of the README is checked, listed and judges', async () => {
   const readme = readFileSync(new URL('../README.md', import.meta.url), 'utf8');
   const [, program = ''] = /```js\n([\s\S]*?)```/.exec(readme) ?? [];
@@ -78,6 +96,30 @@ test('the topic of the README is checked, listed and judges', async () => {
   });
   const checked = await run(['check', own, '--topics', file]);
   expect(checked.out).toContain('1 case, 1 hold');
+  // The example of a house file, of words told first and of a table of words.
+  const [, layer = ''] = /the file as `(\{ "topic": "firewood".*?\} \} \})`/.exec(readme) ?? [];
+  const house = write('readme-house.json', layer);
+  const moved = await run(['judge', own, '--topics', file, '--house', house, '--json']);
+  expect(moved.err).toBe('');
+  // By hand: 10 × 25 lb × 1.35 = 337.5 lb.
+  expect(JSON.parse(moved.out)).toMatchObject({ values: { 'wood.weight': { hi: 337.5 } } });
+  const [, tells = ''] = /as `(\{ of: .*? \})`, with `when`/.exec(readme) ?? [];
+  const [, words = ''] = /`wordTables: (\{ density: .*? \} \})` and `pick/.exec(readme) ?? [];
+  const more = plain
+    .replace('  apart: {},', `  apart: {},\n  tells: [${tells}],\n  wordTables: ${words},`)
+    .replace(
+      '  formulas: {',
+      "  formulas: {\n    'wood.density': { label: 'Density', unit: 'lb/gal', source, is: 'pick(density, wood.state)' },",
+    )
+    .replace("headline: ['wood.weight']", "headline: ['wood.weight', 'wood.density']");
+  const five = readFileSync(own, 'utf8').replace('| 10 |', '| 5 |');
+  const fewer = write('five.md', five.slice(0, five.indexOf('| Expect')));
+  const told = await run(['judge', fewer, '--topics', write('more.mjs', more), '--json']);
+  expect(told.err).toBe('');
+  const { sentence, values } = JSON.parse(told.out);
+  // By hand: 5 × 25 lb × 1.30.
+  expect(sentence).toContain('The wood comes to 162.5 lb.');
+  expect(values['wood.density']).toMatchObject({ lo: 4.6, unit: 'lb/gal' });
 });
 
 test.each([

@@ -61,13 +61,18 @@ const peopleLines = ({ people = [] }: ReadMessage['parts'][number]): readonly st
   return told.length === 0 ? [] : [`Riding along: ${told.join(', ')}`];
 };
 
+const loadLines = ({ loads = [] }: ReadMessage['parts'][number]): readonly string[] =>
+  loads.map(({ list, label, weight, words }) => `${list}: ${label}, ${weight} (“${words}”)`);
+
 export function questionsAsText(read: readonly ReadMessage[]): string {
   const told = read.map(({ id, parts, urgent, firstReply, sameAs, personal }) => {
     const head = [id, urgent ? `URGENT: ${urgent}` : '', sameAs ? `the same as ${sameAs}` : ''];
     const lines = parts.flatMap((part) => [
       `  – ${wrapped(part.text, '    ')}`,
       `    ${part.topic ?? 'no topic'}${part.because.length > 0 ? `, for ${part.because.join(', ')}` : ''}`,
-      ...[...factLines(part), ...peopleLines(part)].map((line) => `    ${line}`),
+      ...[...factLines(part), ...peopleLines(part), ...loadLines(part)].map(
+        (line) => `    ${line}`,
+      ),
       ...(part.ask.length > 0 ? [`    Ask: ${wrapped(part.ask.join(' '), '      ')}`] : []),
       ...(part.answeredBy ? [`    Near: ${part.answeredBy}`] : []),
     ]);

@@ -57,7 +57,7 @@ describe('a whole rig on the command line', () => {
 
   test('where nothing is decided, what was told is about something, and that says what it wants', () => {
     const one = '---\ntitle: R\ntopic: rig\n---\n\n| Fact | Value |\n| --- | --- |\n';
-    const told = [one, '| `vehicle.maxTrailerWeight` | 3,500 lb |\n'].join('');
+    const told = [one, '| `vehicle.maxTongueCarried` | 350 lb |\n'].join('');
     const said = rigAsText(rigOf('-', told, {}, topics), plain, topics);
     expect(said).toContain('Nothing told decides anything yet.');
     expect(said).toMatch(/To say more, these would want\n {2}– Tow fit: /);

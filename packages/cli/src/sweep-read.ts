@@ -7,8 +7,20 @@ import { sayBeside } from './said';
 import { cellOf } from './sweep-lines';
 import { writeBeside } from './write-beside';
 
-/** What a table without readable rows mostly lacks. */
-export const firstRow = 'its first row names the columns, one of them `name`';
+/** Why there is nothing in a table to go by: what was said of its first row, or what it mostly lacks. */
+export function nothingIn(
+  file: string,
+  kind: 'vehicle' | 'trailer',
+  refused: readonly RefusedRow[],
+): BadInput {
+  const own = refused.filter((row) => row.file === file);
+  const [first] = own;
+  if (first && own.length === 1) return new BadInput(`${named(file)}:${first.line}: ${first.says}`);
+  const why = first
+    ? `the first row, line ${first.line}: ${first.says}`
+    : 'its first row names the columns, one of them `name`.';
+  return new BadInput(`${named(file)}: there is no ${kind} in it that can be read; ${why}`);
+}
 
 /** How a file begins. */
 async function openingOf(file: string): Promise<string> {
@@ -67,7 +79,7 @@ export async function trailersIn(file: string, refused: RefusedRow[]) {
     else refused.push(row.refused);
   }
   if (trailers.length > 0) return trailers;
-  throw new BadInput(`${named(file)}: there is no trailer in it that can be read; ${firstRow}.`);
+  throw nothingIn(file, 'trailer', refused);
 }
 
 /** What is told of a row that was left out, beside the file or on the screen. */

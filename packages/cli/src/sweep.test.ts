@@ -214,6 +214,21 @@ test('a workbook is told as what it is, in one sentence', async () => {
   expect(ran.err).toMatch(/v\.xlsx: it is no text; save it as CSV from the spreadsheet\.\n$/);
 });
 
+test.each([
+  ['both files', byName['--trailers'], byName['--vehicles'], 'vehicle', 'trailer'],
+  ['trailers twice', byName['--trailers'], byName['--trailers'], 'trailer', 'vehicle'],
+])('%s in the other’s place are told in one sentence', async (_, vehicles, trailers, has, of) => {
+  const out = join(scratch(), 'pairs.csv');
+  const files = ['--vehicles', vehicles, '--trailers', trailers, '--out', out];
+  const found = await run(['sweep', ...files, ...day]);
+  expect(found.status).toBe(2);
+  expect(found.err).toMatch(
+    new RegExp(`the columns of ${has}s stand in the file of ${of}s \\(\\w+.*\\); .*\\.\n$`),
+  );
+  expect(found.err.trim().split('\n')).toHaveLength(1);
+  expect(existsSync(out)).toBe(false);
+});
+
 test('a row that cannot be read is left out and told beside, with its line', async () => {
   const folder = scratch();
   const trailers = join(folder, 't.csv');

@@ -10,7 +10,7 @@ import { head, headWith } from './sweep-lines';
 import { asCsv, type Counts, digestOf, type Parts, partsOf, together } from './sweep-parts';
 import { progress } from './sweep-progress';
 import { queueDoer } from './sweep-queue';
-import { entriesOf, firstRow, plain, tellRefused, trailersIn } from './sweep-read';
+import { entriesOf, nothingIn, plain, tellRefused, trailersIn } from './sweep-read';
 import { type SweepSetting, settingFrom, textFlag, topicIn } from './sweep-setting';
 import { type Doer, doerOf } from './sweep-threads';
 
@@ -170,11 +170,7 @@ export async function sweepAll(given: Flags): Promise<SweepDone> {
     await sayBeside('Stopped; the same command with --resume goes on where it was.');
   }
   if (isWhole) {
-    if (done.parts === 0) {
-      throw new BadInput(
-        `${named(vehicles)}: there is no vehicle in it that can be read; ${firstRow}.`,
-      );
-    }
+    if (done.parts === 0) throw nothingIn(vehicles, 'vehicle', refused);
     if (into && out) await into.finish(isParquet(out) ? asParquet(out, heads) : asCsv(out));
     await tellRefused(out, refused);
   }

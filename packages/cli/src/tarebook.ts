@@ -16,7 +16,7 @@ import { usage } from './usage';
 async function check(args: readonly string[]): Promise<number> {
   const { words, given } = parsed(args, ['json'], ['house', 'as-of', 'topics']);
   const among = await topicsFrom(given);
-  const under = await underFrom(given);
+  const under = await underFrom(given, among);
   const paths = words.length === 0 ? ['cases'] : words;
   const { checked, troubles, skipped } = await checkCases(paths, under, among);
   if (given.json) await sayJson(checkedAsJson(checked));

@@ -11,8 +11,9 @@ export const usage = `Tarebook runs worked cases of a travel-trailer dealership.
   tarebook which FILE [--where COLUMN=VALUE …] [--json]   which of a catalogue's trailers, or vehicles
   tarebook offers [OPTION LINE] [--json]    on all of that line? or what changed on the lines, and why
   tarebook accessories [ACCESSORY [TRAILER or LINE]] [--json]   where it fits, what it weighs and does, who fits it
-  tarebook sweep --vehicles F --trailers F [--case FILE] [--out F.csv|F.parquet] [--threads N] [--resume]
-               [--json]                     every vehicle of one file against every trailer of another, CSV or Parquet
+  tarebook sweep [--topic tow-fit] --vehicles F --trailers F [--case FILE] [--out F.csv|F.parquet]
+               [--threads N] [--resume] [--json]
+                                            every vehicle of one file against every trailer of another, CSV or Parquet
                [--spread N [--seed S]]      with the chance of each outcome beside each pair, from N seeded draws
                [--queue URL]                its parts done by workers on any machines that see the same folder
   tarebook worker --queue URL               does parts of sweeps from a queue, such as redis://localhost:6379

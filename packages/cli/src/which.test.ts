@@ -36,6 +36,11 @@ describe('a catalogue of which nothing can be set against a case is one sentence
       'line 2',
     ],
     ['only the other side', { 'vehicles.csv': 'name,gvwr\nA car,4000\n' }, 'no trailers.csv'],
+    [
+      'the vehicles in its place',
+      { 'trailers.csv': 'name,maxTrailerWeight,gvwr\nA car,3500,4000\n' },
+      'the columns of vehicles stand in the file of trailers (maxTrailerWeight)',
+    ],
     ['loads alone', { 'loads.csv': 'name,list,label,weight\n' }, 'no trailers.csv'],
   ])('%s', async (name, files, says) => {
     const ran = await run(['which', asked, '--catalogue', catalogue(name, files), '--json']);

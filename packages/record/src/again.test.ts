@@ -131,10 +131,50 @@ describe('what would be said today', () => {
       ],
     };
     expect(again(strange, { topics, day }).map(({ state }) => state)).toEqual([
-      'verdict',
-      'verdict',
+      'not-judged',
+      'not-judged',
     ]);
   });
+
+  test('an answer by rules newer than any here is not the same, whatever comes out', () => {
+    const [first] = ledger.entries;
+    if (!first) throw new Error('The ledger is empty.');
+    const saved = { ...first.saved, rules: '99.0.0' };
+    const [found] = again({ version: 1, entries: [{ ...first, saved }] }, { topics, day });
+    expect(found).toMatchObject({ state: 'not-judged', correction: null });
+    expect(found?.now).toContain('tow-fit 99.0.0');
+    const [none] = again(ledger, { topics: {}, day });
+    expect(none?.state).toBe('not-judged');
+  });
+});
+
+test('a form that is nearly one, and an id that stands twice, are told as data', () => {
+  const [first, second] = ledger.entries;
+  const entries = [first, { ...second, id: first?.id, form: 'spokn' }];
+  try {
+    readLedger({ version: 1, entries });
+    expect.unreachable();
+  } catch (problem) {
+    if (!(problem instanceof LedgerError)) throw problem;
+    expect(problem.problems).toMatchObject([
+      { code: 'not-a-ledger', fact: 'entries.1.id', found: 'rig' },
+      { code: 'not-a-ledger', fact: 'entries.1.form', found: 'spokn', near: 'spoken' },
+    ]);
+    expect(problem.message).toContain('Did you mean `spoken`?');
+  }
+  expect(() =>
+    readLedger({ version: 1, entries: [{ ...first, form: 'own words' }] }),
+  ).not.toThrow();
+});
+
+test('what is found where a ledger is wrong stands in the error', () => {
+  try {
+    readLedger({ version: 2, entries: [] });
+    expect.unreachable();
+  } catch (problem) {
+    if (!(problem instanceof LedgerError)) throw problem;
+    expect(problem.problems).toMatchObject([{ fact: 'version', found: '2' }]);
+  }
 });
 
 test.each([

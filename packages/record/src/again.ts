@@ -1,6 +1,7 @@
 import {
   type Answer,
   answerTraced,
+  compareVersions,
   type FormName,
   formNames,
   formOf,
@@ -8,13 +9,22 @@ import {
   houseLayerOf,
   InputError,
   readSaved,
+  refuseUnless,
+  refuseUnlessParts,
   type Topic,
   withHouse,
 } from '@tarebook/rules/engine';
-import type { Ledger, LedgerEntry } from './ledger';
+import { type Ledger, type LedgerEntry, refuseNoLedger } from './ledger';
 
 /** How an answer that was given stands by what one would say today. */
-export type AgainState = 'same' | 'wording' | 'figure' | 'verdict' | 'expired';
+export type AgainState =
+  | 'same'
+  | 'wording'
+  | 'figure'
+  | 'verdict'
+  | 'expired'
+  /** There is nothing to judge it by, or it cannot be read; `now` says why. */
+  | 'not-judged';
 
 export type Again = {
   readonly id: string;
@@ -88,7 +98,7 @@ function stateOf(entry: LedgerEntry, said: string, answer: Answer): AgainState {
 }
 
 const nowhere = (id: string, was: string, now: string): Again => ({
-  ...{ id, was, now, state: 'verdict', correction: null },
+  ...{ id, was, now, state: 'not-judged', correction: null },
 });
 
 function one(entry: LedgerEntry, { topics, day, house }: AgainOptions): Again {
@@ -100,6 +110,10 @@ function one(entry: LedgerEntry, { topics, day, house }: AgainOptions): Again {
   if (!topic) return nowhere(id, said, `There are no rules for “${name}” any more.`);
   try {
     const read = readSaved(saved);
+    if (compareVersions(read.rules, topic.version) > 0) {
+      const now = `It was judged by ${name} ${read.rules}, and there is none newer than ${topic.version} here.`;
+      return nowhere(id, said, now);
+    }
     const layer = house ? house.find((each) => each.topic === name) : houseLayerOf(read);
     const rules = layer ? withHouse(topic, layer) : topic;
     const asked = { ...read.asked, asOf: day };
@@ -116,6 +130,18 @@ function one(entry: LedgerEntry, { topics, day, house }: AgainOptions): Again {
   }
 }
 
-/** What would be said today of everything that was said before, in the order of the ledger. */
-export const again = (ledger: Ledger, options: AgainOptions): readonly Again[] =>
-  ledger.entries.map((entry) => one(entry, options));
+/**
+ * What would be said today of everything that was said before, in the order of the ledger.
+ *
+ * @throws InputError for what is no ledger, no day or no rule sets by id
+ */
+export function again(ledger: Ledger, options: AgainOptions): readonly Again[] {
+  refuseNoLedger('ledger', ledger);
+  const wanted = '{ topics, day }, the rule sets by id and today';
+  refuseUnlessParts('options', options, { topics: 'parts', day: 'text' }, wanted, ['house']);
+  const { day, house = [] } = options;
+  const isDay = /^\d{4}-\d{2}-\d{2}$/.test(day) && !Number.isNaN(Date.parse(day));
+  refuseUnless(isDay, 'options.day', day, 'a day such as 2026-11-28');
+  refuseUnless(Array.isArray(house), 'options.house', house, 'a list of house layers');
+  return ledger.entries.map((entry) => one(entry, options));
+}

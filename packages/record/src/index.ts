@@ -3,6 +3,7 @@ export { type Ledger, type LedgerEntry, LedgerError, mergeLedgers, readLedger } 
 export { type Pasted, splitBunch } from './questions/bunch';
 export type { AskedBefore } from './questions/likeness';
 export { type LineMark, lineReader, type ReadLine } from './questions/line';
+export { loadsOf } from './questions/loads';
 export { numbersSaid } from './questions/number-words';
 export { masked, personalIn } from './questions/personal';
 export { type ReadOptions, reader, readMessages } from './questions/read';

@@ -1,3 +1,11 @@
+import {
+  formNames,
+  InputError,
+  nearest,
+  type Problem,
+  refuseUnlessParts,
+  sayProblem,
+} from '@tarebook/rules/engine';
 import * as z from 'zod/mini';
 
 /**
@@ -44,7 +52,12 @@ function makeShape() {
 }
 
 /** What is wrong with a ledger: the place, and what would be right. */
-export class LedgerError extends Error {}
+export class LedgerError extends InputError {
+  constructor(problems: readonly Problem[]) {
+    super(problems, sayProblem);
+    this.name = 'LedgerError';
+  }
+}
 
 const wanted: Readonly<Record<string, string>> = {
   id: 'a name of its own',
@@ -54,10 +67,47 @@ const wanted: Readonly<Record<string, string>> = {
   saved: 'a verdict as `tarebook judge CASE --json` writes it',
 };
 
+const below = (value: unknown, key: PropertyKey): unknown =>
+  typeof value === 'object' && value !== null
+    ? Object.getOwnPropertyDescriptor(value, key)?.value
+    : undefined;
+
+/** Forms in which an answer leaves; a page has names of its own beside, and those are left alone. */
+const forms: readonly string[] = [...formNames, 'in a round'];
+
+/** What one entry cannot tell of itself: a form that is nearly one of ours, an id that another has. */
+function entryProblems(entries: readonly LedgerEntry[]): readonly Problem[] {
+  const first = new Map<string, number>();
+  return entries.flatMap(({ id, form }, at): readonly Problem[] => {
+    const problems: Problem[] = [];
+    const before = first.get(id);
+    if (before === undefined) first.set(id, at);
+    else {
+      const wanted = `a name of its own is wanted, and entries.${before} has “${id}” already`;
+      problems.push({ code: 'not-a-ledger', fact: `entries.${at}.id`, found: id, wanted });
+    }
+    const near = forms.includes(form) ? undefined : nearest(form, forms);
+    if (near !== undefined) {
+      const wanted = `“${form}” is no form in which an answer leaves`;
+      const place = `entries.${at}.form`;
+      problems.push({ code: 'not-a-ledger', fact: place, found: form, wanted, near });
+    }
+    return problems;
+  });
+}
+
+/** @throws InputError for what is no ledger */
+export const refuseNoLedger = (place: string, given: unknown): void =>
+  refuseUnlessParts(place, given, { entries: 'list' }, 'a ledger, as `readLedger` gives it');
+
 /** @throws LedgerError naming the first place that is not right. */
 export function readLedger(value: unknown): Ledger {
   const read = makeShape().safeParse(value);
-  if (read.success) return read.data;
+  if (read.success) {
+    const problems = entryProblems(read.data.entries);
+    if (problems.length > 0) throw new LedgerError(problems);
+    return read.data;
+  }
   const path = read.error.issues[0]?.path ?? [];
   const place = path.length === 0 ? 'the whole' : path.map(String).join('.');
   const last = path.map(String).findLast((key) => Object.hasOwn(wanted, key));
@@ -65,7 +115,10 @@ export function readLedger(value: unknown): Ledger {
     last === undefined
       ? 'a ledger has version 1 and a list of entries'
       : `${wanted[last]} is wanted`;
-  throw new LedgerError(`${place}: this is no entry of a ledger; ${right}.`);
+  const found = path.reduce<unknown>(below, value);
+  throw new LedgerError([
+    { code: 'not-a-ledger', fact: place, found: JSON.stringify(found) ?? '', wanted: right },
+  ]);
 }
 
 const sameEntry = (a: LedgerEntry, b: LedgerEntry): boolean =>
@@ -76,6 +129,8 @@ const sameEntry = (a: LedgerEntry, b: LedgerEntry): boolean =>
  * different words under one id, both stay, the second under an id of its own.
  */
 export function mergeLedgers(mine: Ledger, theirs: Ledger): Ledger {
+  refuseNoLedger('mine', mine);
+  refuseNoLedger('theirs', theirs);
   const byId = new Map(mine.entries.map((entry) => [entry.id, entry]));
   for (const entry of theirs.entries) {
     const here = byId.get(entry.id);

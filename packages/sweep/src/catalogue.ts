@@ -1,7 +1,13 @@
-import { type Fact, type FactsGiven, sayProblem } from '@tarebook/rules/engine';
+import {
+  type Fact,
+  type FactsGiven,
+  refuseUnless,
+  refuseUnlessParts,
+  sayProblem,
+} from '@tarebook/rules/engine';
 import { towFit } from '@tarebook/rules/tow-fit';
 import { isUnitless, readCell } from './cells';
-import { type Column, columnsOf, factOf, type Side } from './columns';
+import { type Column, columnsOf, factOf, ofOtherSide, type Side } from './columns';
 import { factReader } from './kernel/inputs';
 import { namesSeen } from './names-seen';
 import type { RefusedRow, SheetRow } from './sheet';
@@ -100,19 +106,21 @@ export function entryReader(
   };
 }
 
-/** Why no row of a table can be taken, where none of its columns is the name. */
-export function withoutNames(
+/** Why no row of a table can be taken: none of its columns is the name, or they are of the other side. */
+export function notTaken(
+  side: Side,
   heads: readonly string[],
   columns: readonly Column[],
 ): string | undefined {
-  if (heads.length === 0 || columns.some(({ ours }) => ours === 'name')) return undefined;
+  if (heads.length === 0) return undefined;
+  if (columns.some(({ ours }) => ours === 'name')) return ofOtherSide(side, heads, columns);
   return `no column names what stands in a row; its columns are ${heads.slice(0, 8).join(', ')}. Call one of them “name”, or say in columns.csv what each is called here.`;
 }
 
 function entriesOf(file: string, side: Side, text: string, own: Readonly<Record<string, string>>) {
   const { heads, rows, refused, semicolons } = readSheet(file, text);
   const columns = columnsOf(side, heads, own);
-  const says = withoutNames(heads, columns);
+  const says = notTaken(side, heads, columns);
   if (says !== undefined) {
     return { entries: [], refused: [...refused, { file, line: 1, says }], columns };
   }
@@ -161,6 +169,13 @@ function loadsOf(file: string, text: string) {
   return { loads, refused: troubles };
 }
 
+const fileNames = ['vehicles.csv', 'trailers.csv', 'loads.csv', 'columns.csv'];
+/** Tables of the same folder that others read. */
+const besideThem = [
+  ...['accessories.csv', 'accessory-fits.csv', 'rates.csv', 'offers.csv', 'options.csv'],
+  'floor-plans.csv',
+];
+
 /** What a file's columns are called here, as somebody once said. */
 function ownColumns(file: string, text: string): Readonly<Record<string, string>> {
   return Object.fromEntries(
@@ -175,8 +190,16 @@ function ownColumns(file: string, text: string): Readonly<Record<string, string>
  * `vehicle.` or `trailer.`, or what people call them; values in the facts' own units, in the unit that
  * the head of the column names, or with a unit; an empty cell is not told.
  * A row that cannot be read is left out and told, and never half read.
+ *
+ * @throws InputError for what are no files by their names, or is no text
  */
 export function readCatalogue(files: CatalogueFiles): Catalogue {
+  const wanted = `the texts of the files by name: ${fileNames.join(', ')}`;
+  refuseUnlessParts('files', files, {}, wanted, [...fileNames, ...besideThem]);
+  for (const [name, text] of Object.entries(files)) {
+    const isTold = text === undefined || typeof text === 'string';
+    refuseUnless(isTold, `files.${name}`, text, 'the text of the file');
+  }
   const read = (file: 'vehicles.csv' | 'trailers.csv', side: Side) =>
     entriesOf(file, side, files[file] ?? '', ownColumns(file, files['columns.csv'] ?? ''));
   const [vehicles, trailers] = [read('vehicles.csv', 'vehicle'), read('trailers.csv', 'trailer')];

@@ -146,3 +146,24 @@ export function factOf(
   const fact = isFact(side, column) ? topic.facts[id] : undefined;
   return fact && fact.kind !== 'rows' ? { id, fact } : undefined;
 }
+
+const other: Readonly<Record<Side, Side>> = { vehicle: 'trailer', trailer: 'vehicle' };
+
+/** Columns that are facts of one side and of the other not. */
+const ownOf = (side: Side, columns: readonly Column[]): readonly string[] =>
+  columns.flatMap(({ ours }) =>
+    ours !== undefined && isFact(side, ours) && !isFact(other[side], ours) ? [ours] : [],
+  );
+
+/** Why a table is not taken that has no column of its own side and some of the other's. */
+export function ofOtherSide(
+  side: Side,
+  heads: readonly string[],
+  columns: readonly Column[],
+): string | undefined {
+  if (ownOf(side, columns).length > 0) return undefined;
+  const foreign = ownOf(other[side], columnsOf(other[side], heads));
+  if (foreign.length === 0) return undefined;
+  const some = foreign.slice(0, 3).join(', ');
+  return `the columns of ${other[side]}s stand in the file of ${side}s (${some}); give each file in its own place.`;
+}

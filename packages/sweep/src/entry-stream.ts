@@ -1,6 +1,6 @@
 import { Readable } from 'node:stream';
 import { parse } from 'csv-parse';
-import { type Entry, entryReader, withoutNames } from './catalogue';
+import { type Entry, entryReader, notTaken } from './catalogue';
 import { columnsOf, type Side } from './columns';
 import {
   delimiterOf,
@@ -45,7 +45,7 @@ export async function* entriesFrom(
       if (isTitle(row.record) && row.record.length > 1) continue;
       heads = headsOf(row.record);
       const columns = columnsOf(side, heads, {});
-      const says = withoutNames(heads, columns);
+      const says = notTaken(side, heads, columns);
       if (says !== undefined) {
         yield { refused: { file, line: 1, says }, bytes };
         return;

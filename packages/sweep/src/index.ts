@@ -9,7 +9,7 @@ export { accessoryMeant, effectSaid, fitSaid, standingSaid } from './accessory-w
 export { type Catalogue, type CatalogueFiles, type Entry, readCatalogue } from './catalogue';
 export { catalogueFile } from './catalogue-file';
 export { columnsFor, type Side, sideOfSheet } from './columns';
-export { type Matrix, type MatrixRow, matrixOf } from './matrix';
+export { type Matrix, type MatrixRow, matrixOf, type Settled } from './matrix';
 export { catalogueMoves, type EntryMove, entryMoves, factsMoved } from './moves';
 export type { Need } from './needs';
 export {

@@ -14,9 +14,23 @@ export type Matrix = {
   readonly vehicles: readonly Entry[];
   /** The lightest first, so that the edge of what fits is seen. */
   readonly trailers: readonly Entry[];
-  /** Row by row, each pair as the place of its level among the engine's `levels`; those `first` that are looked at. */
-  readonly rows: (facts: FactsGiven, first?: Iterable<number>) => Generator<MatrixRow>;
+  /**
+   * Row by row, each pair as the place of its level among the engine's `levels`.
+   *
+   * @param settled what was settled for facts that reach as far as these: it is not judged again
+   */
+  readonly rows: (facts: FactsGiven, settled?: Settled) => Generator<MatrixRow>;
+  /**
+   * What comes out the same wherever the facts lie that a case tells as ranges, gone through row by
+   * row: the pairs that are stopped at every weight between two, and those that fit at every one.
+   *
+   * @param wider what was settled for facts that reach farther
+   */
+  readonly settle: (within: FactsGiven, wider?: Settled) => Generator<undefined, Settled>;
 };
+
+/** Pairs whose level is settled, row after row; all others stand as not judged. */
+export type Settled = { readonly levels: Uint8Array };
 
 /** A whole catalogue of no more pairs is judged sooner than a program is made. */
 const mostByEngine = 8_000;
@@ -51,13 +65,10 @@ export function matrixOf(
   const judge = quickly(topic, { asOf });
   const isPlain = vehicles.length * trailers.length <= mostPlain;
   const own = [...vehicles.keys()].filter(only);
-  const places = new Map(own.map((row, place) => [row, place]));
-  const byKernels = isPlain
-    ? undefined
-    : kernelsOver(
-        own.flatMap((row) => vehicles[row] ?? []),
-        trailers,
-      );
+  const ownVehicles = own.flatMap((row) => vehicles[row] ?? []);
+  const byKernels = isPlain ? undefined : kernelsOver(ownVehicles, trailers);
+  /** Ranges are told otherwise than exact figures: what is made for the one would ask more of the other. */
+  let byRanges: typeof byKernels;
 
   function kernelsOver(rows: readonly Entry[], columns: readonly Entry[]) {
     const asked = { topic, sides: towSides, asOf, withRoom: false };
@@ -70,16 +81,20 @@ export function matrixOf(
     return (facts: FactsGiven): RowByRow => set(inputsOf(topic, facts));
   }
 
-  function* rows(facts: FactsGiven, first: Iterable<number> = []): Generator<MatrixRow> {
+  const room = roomFor(trailers.length);
+  const order = [...levels];
+  /** Whatever else may hold: what certainly stops does, and where nothing may be wrong all is well. */
+  const settledLevels = new Set([order.indexOf('stop'), order.indexOf('ok')]);
+  const notJudged = (): Uint8Array => new Uint8Array(own.length * trailers.length).fill(askEngine);
+  const rowIn = (all: Uint8Array, place: number): Uint8Array =>
+    all.subarray(place * trailers.length, (place + 1) * trailers.length);
+
+  function* rows(facts: FactsGiven, settled?: Settled): Generator<MatrixRow> {
     const kernels = byKernels?.(facts);
-    const room = roomFor(trailers.length);
-    const order = [...levels];
-    const all = new Uint8Array(own.length * trailers.length).fill(askEngine);
-    for (const row of new Set([...first, ...own])) {
-      const place = places.get(row);
-      if (place === undefined) continue;
-      const found = all.subarray(place * trailers.length, (place + 1) * trailers.length);
-      kernels?.(place, { ...room, levels: found });
+    const all = settled?.levels.slice() ?? notJudged();
+    for (const [place, row] of own.entries()) {
+      const found = rowIn(all, place);
+      kernels?.(place, { ...room, levels: found }, settled !== undefined);
       const vehicle = vehicles[row];
       for (let at = found.indexOf(askEngine); at >= 0; at = found.indexOf(askEngine, at + 1)) {
         const { level } = judge({ ...vehicle?.facts, ...trailers[at]?.facts, ...facts });
@@ -89,5 +104,21 @@ export function matrixOf(
     }
   }
 
-  return { vehicles, trailers, rows };
+  function* settle(within: FactsGiven, wider?: Settled): Generator<undefined, Settled> {
+    const all = wider?.levels.slice() ?? notJudged();
+    if (isPlain) return { levels: all };
+    byRanges ??= kernelsOver(ownVehicles, trailers);
+    const kernels = byRanges(within);
+    for (const place of own.keys()) {
+      const found = rowIn(all, place);
+      kernels(place, { ...room, levels: found }, wider !== undefined);
+      for (let at = 0; at < found.length; at += 1) {
+        if (!settledLevels.has(found[at] ?? askEngine)) found[at] = askEngine;
+      }
+      yield undefined;
+    }
+    return { levels: all };
+  }
+
+  return { vehicles, trailers, rows, settle };
 }

@@ -15,21 +15,38 @@ export type Need = {
 
 type Open = Answer['limits'][number];
 
+/** What is left falls nearly evenly: so often it is looked where it would come to nothing. */
+const mostGuesses = 4;
+
 /** The greatest whole number, from one that holds to one that does not, of which it still holds. */
-function lastOf(from: number, to: number, holds: (value: number) => boolean): number {
+function lastOf(
+  from: number,
+  to: number,
+  holds: (value: number) => boolean,
+  left: (value: number) => number,
+): number {
   let [good, bad] = [Math.ceil(from), Math.floor(to)];
-  while (bad - good > 1) {
-    const middle = Math.floor((good + bad) / 2);
-    if (holds(middle)) good = middle;
-    else bad = middle;
+  const look = (at: number): void => {
+    if (at <= good || at >= bad) return;
+    if (holds(at)) good = at;
+    else bad = at;
+  };
+  for (let i = 0; i < mostGuesses && bad - good > 1; i += 1) {
+    const [most, least] = [left(good), left(bad)];
+    if (!(most >= 0 && least < 0) || !Number.isFinite(most - least)) break;
+    const guess = Math.floor(good + (most / (most - least)) * (bad - good));
+    look(guess);
+    look(guess + 1);
+    look(guess - 1);
   }
+  while (bad - good > 1) look(Math.floor((good + bad) / 2));
   return good;
 }
 
 /** The figure at which a limit that is open turns, with the fact that turns it by itself. */
 function needFor(
   topic: Topic,
-  { open, at }: LimitTrials,
+  { open, at, left }: LimitTrials,
   { id, used }: Open,
 ): readonly [string, Need] | undefined {
   for (const fact of open(id)) {
@@ -48,7 +65,7 @@ function needFor(
     }
     // A weight must not come to more than the rest leaves.
     if (at(id, fact, most) !== 'stop' || !isKept(least)) continue;
-    const last = lastOf(least, most, isKept);
+    const last = lastOf(least, most, isKept, (value) => left(id, fact, value));
     if (last > 0) return [fact, { atMost: last, unit }];
   }
   return undefined;
@@ -66,7 +83,7 @@ export function needsOf(
   const needs: Record<string, Need> = {};
   const unknown = answer.limits.filter(({ state }) => state === 'unknown');
   if (unknown.length === 0) return needs;
-  const trials = limitTrials(topic, asked);
+  const trials = limitTrials(topic, asked, answer);
   for (const open of unknown) {
     const found = needFor(topic, trials, open);
     if (!found) continue;

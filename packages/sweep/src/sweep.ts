@@ -4,6 +4,7 @@ import {
   type FactsGiven,
   levels,
   quickly,
+  refuseUnlessParts,
   type Topic,
 } from '@tarebook/rules/engine';
 import { towFit } from '@tarebook/rules/tow-fit';
@@ -73,6 +74,8 @@ export type Sweeper = {
 
 /** Makes trailers ready once, for vehicles that come some at a time; no more is held than of those. */
 export function sweeping(asked: SweepAsked): Sweeper {
+  const parts = { facts: 'parts', asOf: 'text', trailers: 'list' } as const;
+  refuseUnlessParts('asked', asked, parts, '{ facts, asOf, trailers, withRoom }');
   const { topic = towFit, asOf, trailers, withRoom } = asked;
   const facts = settingOf(asked.facts);
   const program = asked.program ?? programOf(topic, towSides);

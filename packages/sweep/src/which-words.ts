@@ -1,4 +1,4 @@
-import type { Topic } from '@tarebook/rules/engine';
+import { refuseUnlessParts, type Topic } from '@tarebook/rules/engine';
 import { show, type UnitSystem } from '@tarebook/rules/quantity';
 import type { Need } from './needs';
 import type { Which, WhichRow } from './which';
@@ -84,6 +84,8 @@ export function whichSaid(
   found: Which,
   system: UnitSystem = 'us',
 ): { sentence: string; next: string } {
+  refuseUnlessParts('topic', topic, { outcomes: 'parts' }, 'the rule set that was asked');
+  refuseUnlessParts('found', found, { rows: 'list', against: 'text' }, 'what `which` gives');
   const { rows, next, against } = found;
   const of = (level: 'ok' | 'care' | 'if' | 'unknown' | 'stop') =>
     rows.filter(({ outcome }) => outcome === topic.outcomes[level].id);

@@ -5,7 +5,9 @@ import {
   type Ends,
   type FactGiven,
   type FactsGiven,
+  InputError,
   levels,
+  refuseUnlessParts,
   type Topic,
 } from '@tarebook/rules/engine';
 import {
@@ -163,19 +165,35 @@ export const narrowed = (
     topic,
   );
 
+/** What may stand beside the facts: all that a case is asked with, and the wishes. */
+const askedBeside = ['asOf', 'topic', 'units', 'where', 'readFrom', 'medium', 'language'];
+
 /**
  * Which of a catalogue's trailers this vehicle may tow, or which of its vehicles may tow this
  * trailer: each judged whole, by the same rules as one case. A rating of which nothing else is known
  * is set against each trailer at its own maximum.
  *
- * @throws Error where the facts tell of neither vehicle nor trailer, or of both.
+ * @throws InputError where the facts tell of neither vehicle nor trailer, or of both, and for what is
+ *   no catalogue or has a key that nothing reads.
  */
 export function which(catalogue: Catalogue, asked: WhichAsked): Which {
+  const lists = { vehicles: 'list', trailers: 'list' } as const;
+  refuseUnlessParts('catalogue', catalogue, lists, 'a catalogue, as `readCatalogue` gives it');
+  const wanted = '{ facts, asOf } with the facts by id';
+  refuseUnlessParts('asked', asked, { facts: 'parts' }, wanted, askedBeside);
   const { facts, where = [], topic = towFit, ...voice } = asked;
   const against = sidesOf(facts);
   if (against === 'both' || against === 'neither') {
-    throw new Error(
-      'Which ones is asked of a vehicle or of a trailer, not of both and not of neither.',
+    throw new InputError(
+      [
+        {
+          code: 'wrong-argument',
+          fact: 'asked.facts',
+          found: against === 'both' ? 'of a vehicle and of a trailer' : 'of neither',
+          wanted: 'facts of a vehicle or of a trailer',
+        },
+      ],
+      () => 'Which ones is asked of a vehicle or of a trailer, not of both and not of neither.',
     );
   }
   const rows = catalogue[against]

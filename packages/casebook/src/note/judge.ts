@@ -1,4 +1,5 @@
 import { type Answer, message, own, type Sayable, sayer, type Topic } from '@tarebook/rules/engine';
+import { refuseNoDocument, refuseTroubled } from '../asked';
 import type { Difference } from '../expect';
 import { paragraphsOf, sentencesOf } from './said';
 import type { NoteDocument, NoteOutcome } from './shapes';
@@ -26,8 +27,8 @@ export type JudgedNote = {
  * @throws for a note with troubles
  */
 export function judgeNote(note: NoteDocument, day: string, leaning?: Leaning): JudgedNote {
-  const [first] = note.troubles;
-  if (first) throw new Error(`${first.line}:${first.column}: ${first.says}`);
+  refuseNoDocument(note);
+  refuseTroubled(note.troubles);
   const outcome = day > note.goodUntil ? 'expired' : 'holds';
   return { note, outcome, day, ...(leaning && { leaning }) };
 }

@@ -1,4 +1,4 @@
-import type { RootContent } from 'mdast';
+import type { Nodes, RootContent } from 'mdast';
 import { begin } from '../body';
 import {
   dayOf,
@@ -15,6 +15,7 @@ import { type Fault, sayFault, trouble } from '../messages';
 import { withoutMark } from '../plain';
 import { begunWith, type TreeReader, unread } from '../read-with';
 import type { Expectation, Trouble } from '../shapes';
+import { noteNoTable, noteStray } from '../strays';
 import { gridOf, kindOf, readExpectTable } from '../tables';
 import { abouts, type NoteDocument, type NoteLink, sayings } from './shapes';
 
@@ -71,15 +72,21 @@ function readBlocks(
 ): Pick<NoteDocument, 'blocks' | 'expectations'> {
   const expectations: Expectation[] = [];
   const blocks: RootContent[] = [];
-  for (const node of children) {
-    if (node.type === 'yaml') continue;
-    const grid = node.type === 'table' ? gridOf(node, source) : undefined;
-    const kind = grid ? kindOf(grid) : 'prose';
-    const place = grid?.head[0]?.span.start ?? begin;
-    if (kind === 'facts' || kind === 'list') note(place, { code: 'no-rows' });
-    else if (grid && kind === 'expect') expectations.push(...readExpectTable(grid, note));
-    else blocks.push(node);
-  }
+  /** Whether a block is for the reader; a table that is read is none, wherever it stands. */
+  const isSaid = (node: Nodes): boolean => {
+    if (node.type !== 'table') {
+      noteNoTable(node, source, note);
+      if ('children' in node) for (const child of node.children) isSaid(child);
+      return true;
+    }
+    const grid = gridOf(node, source);
+    const kind = kindOf(grid);
+    if (kind === 'expect') expectations.push(...readExpectTable(grid, note));
+    else if (kind === 'prose') noteStray(grid, undefined, note);
+    else note(grid.head[0]?.span.start ?? begin, { code: 'no-rows' });
+    return kind === 'prose';
+  };
+  for (const node of children) if (node.type !== 'yaml' && isSaid(node)) blocks.push(node);
   for (const { name, text, place, valueSpan } of expectations) {
     if (name !== 'verdict') {
       note(place, {

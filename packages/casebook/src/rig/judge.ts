@@ -6,6 +6,7 @@ import {
   withHouse,
 } from '@tarebook/rules/engine';
 import { judged } from '../as-json';
+import { refuseNoDocument, refuseTroubled } from '../asked';
 import { compareWithExpect, type Difference } from '../expect';
 import type { Under } from '../judge';
 import type { RigDocument } from './shapes';
@@ -23,8 +24,8 @@ function underHouse(topics: Topics, { house = [] }: Under): Topics {
 
 /** What every topic that can says of a rig. Throws for a document with troubles. */
 export function judgeRig(doc: RigDocument, topics: Topics, under: Under = {}): RigAnswer {
-  const [first] = doc.troubles;
-  if (first) throw new Error(`${first.line}:${first.column}: ${first.says}`);
+  refuseNoDocument(doc);
+  refuseTroubled(doc.troubles);
   const { facts, moments, readFrom, front } = doc;
   const asOf = under.asOf ?? front.asOf;
   return answerRig(underHouse(topics, under), {

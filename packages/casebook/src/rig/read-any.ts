@@ -1,4 +1,5 @@
 import { type Topic, topics } from '@tarebook/rules';
+import { refuseNoText } from '../asked';
 import { yamlEntries } from '../front-yaml';
 import { treeOf } from '../parse';
 import { readRigWith } from './read';
@@ -8,4 +9,7 @@ import type { RigDocument } from './shapes';
 export const readRig = (
   text: string,
   among: Readonly<Record<string, Topic>> = topics,
-): RigDocument => readRigWith(treeOf, among, text, yamlEntries);
+): RigDocument => {
+  refuseNoText(text);
+  return readRigWith(treeOf, among, text, yamlEntries);
+};

@@ -13,7 +13,7 @@ export type Amount = {
 const written: Readonly<Record<string, string>> = {
   lb: 'lbs?|pounds?|#',
   kg: 'kg|kilos?|kilograms?',
-  'kWh/mi': 'kwh ?(?:/|per|a) ?mi(?:les?)?',
+  'kWh/mi': '(?:kwh|kilowatt[ -]hours?) ?(?:/|per|a|for each|for every|every) ?mi(?:les?)?',
   mAh: 'mah|milliamp[ -]hours?',
   mA: 'ma|milliamps?',
   'gal/d': '(?:gallons?|gal) (?:a|per) day',
@@ -26,7 +26,7 @@ const written: Readonly<Record<string, string>> = {
   W: '(?:running |starting )?watts?|w(?!/)',
   'ft²': 'sq(?:uare)?\\.? ?(?:ft|feet|foot)|ft²',
   psi: 'psi',
-  mph: 'mph|miles an hour|miles per hour',
+  mph: 'mph|miles an hour|miles per hour|miles in the hour',
   mpg: 'mpg|miles to the gallon|miles per gallon',
   mi: 'miles?|mi',
   gal: 'gallons?|gal',
@@ -46,7 +46,7 @@ const unitOf = (text: string): string | undefined =>
   Object.entries(written).find(([, words]) => new RegExp(`^(?:${words})$`, 'i').test(text))?.[0];
 
 const number =
-  /(?:(?<=\d ?x ?)|(?<![\p{L}\d.,/-]))(?<sign>minus |-)?(?<dollar>\$ ?)?(?<digits>\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:\.\d+)?|\.\d+)(?<half> ?½| 1\/2| and a half)?(?<part>(?:[ -](?:and )?)(?:1|3|5|7|9|11|13|15)\/(?:4|8|16)(?![\d/]))?(?<thousand>k\b| thousand\b)?(?<grand> grand\b)?(?<hundred> hundred\b)?(?!nite|moro|mrw|nd\b|rd\b|th\b|st\b)/giu;
+  /(?:(?<=\d ?x ?)|(?<![\p{L}\d.,/-]))(?<sign>minus |-)?(?<dollar>\$ ?)?(?<digits>\d{1,3}(?:,\d{3})+(?:\.\d+)?|0,\d{1,3}(?!\d)|\d+(?:\.\d+)?|\.\d+)(?<half> ?½|[ -]1\/2(?![\d/])| and a half)?(?<part>(?:[ -](?:and )?)(?:1|3|5|7|9|11|13|15)\/(?:4|8|16)(?![\d/]))?(?<thousand>k\b| thousand\b)?(?<grand> grand\b)?(?<hundred> hundred\b)?(?!nite|moro|mrw|nd\b|rd\b|th\b|st\b)/giu;
 const units = new RegExp(
   `^(?:[ -]?(${Object.values(written).join('|')}))(?![\\p{L}\\d]|/\\p{L})`,
   'iu',
@@ -80,7 +80,10 @@ function figuresIn(text: string): readonly Amount[] {
       } = found.groups ?? {};
       const size = (thousand || grand ? 1000 : 1) * (hundred ? 100 : 1);
       const value =
-        (Number(digits.replaceAll(',', '')) + (half ? 0.5 : partOf(part))) * size * (sign ? -1 : 1);
+        (Number(/^0,/.test(digits) ? digits.replace(',', '.') : digits.replaceAll(',', '')) +
+          (half ? 0.5 : partOf(part))) *
+        size *
+        (sign ? -1 : 1);
       const [from, to] = [found.index, found.index + found[0].length];
       return { value, from, to, ...((dollar || grand) && { unit: 'USD' }) };
     });

@@ -36,6 +36,9 @@ const whatIf = new RegExp(
   `${begins}what (?:if|happens if|happens when)(?: [\\p{L}’'-]+){0,5} $`,
   'iu',
 );
+/** “What is worth buying, a coupler lock, a wheel clamp, one of those alarms?” */
+const isWorth =
+  /(?<!\p{L})(?:what|which)(?: (?:one|ones|of (?:these|those|them)))? (?:is|are|would be|should) (?:worth|best|better|good|you|i|we|smart)[^.!?;:]*,[^.!?;:]*$/iu;
 const ifSo = new RegExp(`${begins}(?:if|unless|in case|whether)(?: [\\p{L}’'-]+){0,4} $`, 'iu');
 const opens = new RegExp(
   `${begins}(?:would|could|will|does|do|might|is|are|isn[’']?t|aren[’']?t|wouldn[’']?t)(?: (?:an?|some|any|those|these|just|only|having|using|adding|putting|on|getting|it|better|worth|to|have|get|use)){0,5}${word}? $`,
@@ -59,6 +62,7 @@ export function isAskedAbout(text: string, from: number, to: number): boolean {
     asksFor.test(said) ||
     mayUse.test(said) ||
     weighs.test(said) ||
+    isWorth.test(ahead) ||
     whatIf.test(said) ||
     ifSo.test(said)
   )

@@ -14,6 +14,7 @@ import {
   unmarked,
   withoutHead,
 } from './bunch-lines';
+import { refuseNoText } from './doors';
 import { isAlarm, isThing, isUrgentBy } from './no-name';
 
 export type { Pasted } from './bunch-lines';
@@ -50,6 +51,7 @@ const hasWords = (text: string): boolean => /[\p{L}\p{N}]/u.test(text);
  * What tells nothing of whence it came has an empty channel.
  */
 export function splitBunch(whole: string): readonly Pasted[] {
+  refuseNoText(whole);
   const found: Pasted[] = [];
   let channel = '';
   let open: Draft | undefined;

@@ -3,14 +3,18 @@ import type { Said } from './choices';
 
 /** “Date code 2317”, “tires are dated 0821”, “the tires say 1119”: the week, and the year’s two digits. */
 const code =
-  /(?:date codes?|dated|dot|stamped|code|tires? says?|they say)(?: (?:on|of|my|the|tires?|is|are|says?|reads?|code|end(?:s|ing)?(?: in)?))*[ :]{1,2}(?<week>\d{2})(?<year>\d{2})(?!\d)/giu;
+  /(?:date codes?|dated|dot|stamped|code|tires? says?|they say|ends? in|ending in)(?: (?:on|of|my|the|tires?|is|are|says?|reads?|code|end(?:s|ing)?(?: in)?))*[ :]{1,2}(?<week>\d{2})(?<year>\d{2})(?!\d)/giu;
 
 /** The week and year in which tires were made, as their code tells them; two codes are none. */
 export function dateCodesIn(topic: Topic, text: string): readonly Said[] {
-  const isOfSpare = Object.hasOwn(topic.facts, 'spare.codeWeek') && /spare/i.test(text);
+  const [found, another] = text.matchAll(code);
+  const ahead = text.slice(0, found?.index ?? 0);
+  const sentence = `${ahead.slice(ahead.search(/[^.?!;\n]*$/))}${/^[^.?!;\n]*/.exec(text.slice(ahead.length))?.[0] ?? ''}`;
+  const isOfTires = /tires?(?!\p{L})/iu.test(sentence) && !/spare/i.test(sentence);
+  const isOfSpare =
+    Object.hasOwn(topic.facts, 'spare.codeWeek') && /spare/i.test(text) && !isOfTires;
   const thing = isOfSpare ? 'spare' : 'tire';
   if (!Object.hasOwn(topic.facts, `${thing}.codeWeek`)) return [];
-  const [found, another] = text.matchAll(code);
   const { week = '', year = '' } = found?.groups ?? {};
   if (!found || another || Number(week) < 1 || Number(week) > 53) return [];
   const place = { from: found.index, to: found.index + found[0].length };

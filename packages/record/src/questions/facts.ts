@@ -4,6 +4,7 @@ import { wordsOfFacts } from '../words/all';
 import { type Amount, amountsIn } from './amounts';
 import { choicesIn, type Said } from './choices';
 import { choicesByClause, numbersByClause } from './clauses';
+import { asTheyHold } from './corrections';
 import { placesOf } from './cues';
 import { dateCodesIn, loadIndexesIn } from './date-codes';
 import { isEither, isForEach, isMeant, isYear } from './not-meant';
@@ -186,13 +187,16 @@ function readingsOf(topic: Topic, text: string, amounts: readonly Amount[]): rea
   return [...open, ...left];
 }
 
+const isInKilograms = (amounts: readonly Amount[]): boolean =>
+  amounts.some(({ unit }) => unit === 'kg') && !amounts.some(({ unit }) => unit === 'lb');
+
 /**
  * The facts that a text tells, with the very words of each. A number is taken for a fact only by a
  * word for it that stands near and by its unit; what may be either of two is neither, as a wrong
  * weight is worse than none.
  */
 export function factsIn(topic: Topic, text: string): Told {
-  const amounts = inThousands(text, amountsIn(text));
+  const amounts = asTheyHold(text, inThousands(text, amountsIn(text)));
   const { told: sayings, unsettled } = sayingsIn(topic, text, amounts);
   const held = new Set(sayings.flatMap(({ amount }) => amount?.from ?? []));
   const spoken = new Set([...sayings.map(({ fact }) => fact), ...unsettled]);
@@ -298,6 +302,12 @@ export function factsIn(topic: Topic, text: string): Told {
     const isCoded = coded.some((each) => each.fact === fact);
     if (!isCoded && !(isOver && onScale.test(fact))) continue;
     for (const of of [facts, words, places]) delete of[fact];
+  }
+  // Whoever tells weights in kilograms, and none in pounds, means kilograms where no unit stands.
+  if (isInKilograms(amounts)) {
+    for (const [fact, { amount }] of Object.entries(places)) {
+      if (amount.unit === undefined) facts[fact] = facts[fact]?.replace(/ lb$/, ' kg') ?? '';
+    }
   }
   const choices = choicesIn(topic, text);
   const said = [...coded, ...choices.said].filter(({ fact }) => !Object.hasOwn(facts, fact));

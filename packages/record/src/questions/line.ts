@@ -1,5 +1,6 @@
 import { readFacts, type Topic } from '@tarebook/rules/engine';
 import { type Amount, amountsIn } from './amounts';
+import { asTheyHold } from './corrections';
 import { evidenceOver } from './evidence';
 import { factsIn } from './facts';
 import { firstReplies } from './first-reply';
@@ -72,7 +73,7 @@ function marksIn(topic: Topic, text: string): readonly LineMark[] {
   const riders = topic.facts[people]?.kind === 'rows' ? ridersIn(text) : [];
   const riding = riders.map((each) => ({ kind: 'people' as const, ...each }));
   const known = [...read, ...asked, ...riding];
-  const loose = amountsIn(text)
+  const loose = asTheyHold(text, amountsIn(text))
     .filter(({ value, unit }) => unit !== undefined || value >= 100)
     .filter((each) => !isYear(each, text) && !isDialed(each, text))
     .filter(({ from, to }) => !known.some((each) => each.from < to && from < each.to))

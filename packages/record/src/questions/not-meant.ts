@@ -85,6 +85,11 @@ const guards: readonly Guard[] = [
     anywhere:
       /(?<!\p{L})(?:truck camper|slide[- ]in|in the bed of|bed camper|camper in the bed|center of gravity)(?!\p{L})/iu,
   },
+  // “Hail left forty dents”
+  {
+    fact: /^(?:shop\.quote|price\.)/,
+    after: /^ (?:dents?|miles|years|days|inch(?:es)?|spots?|holes?)(?!\p{L})/iu,
+  },
   // “Fills in 2 days”
   { fact: /^stay\.days$/, ahead: /(?<!\p{L})(?:fills?|full|empty|gone|dead|dry) in $/iu },
   // “0.45 kWh per mile without a trailer”

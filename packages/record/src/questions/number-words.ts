@@ -71,7 +71,20 @@ function group(words: readonly Word[], from: number): readonly [number, number] 
   return isPair && !counts ? [first * 100 + second, took + oh + more] : [first, took];
 }
 
+/** “Nine nine fifty”: figure by figure, and the last two together, as a plate is read aloud. */
+function figures(words: readonly Word[], from: number): readonly [number, number] {
+  const [first, second] = [below20(words[from]?.word), below20(words[from + 1]?.word)];
+  const [rest, took] = belowHundred(words, from + 2);
+  const isRead = first > 0 && first < 10 && second > 0 && second < 10 && rest >= 10;
+  // “Four five gallon jugs”, and what goes on as a telephone’s number does, is none.
+  const next = words[from + 2 + took]?.word;
+  const goesOn = below20(next) >= 0 || isMeasure.test(next ?? '') || sizeOf(next) > 0;
+  return isRead && !goesOn ? [first * 1000 + second * 100 + rest, 2 + took] : [0, 0];
+}
+
 function numberAt(words: readonly Word[], from: number): readonly [number, number] {
+  const [read, all] = figures(words, from);
+  if (all > 0) return [read, all];
   let [value, took] = group(words, from);
   if (took === 0) return [0, 0];
   const half = ['and', 'a', 'half'].every((word, i) => words[from + took + i]?.word === word);

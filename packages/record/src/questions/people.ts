@@ -1,3 +1,5 @@
+import { amountsIn } from './amounts';
+import { asTheyHold } from './corrections';
 import { numbersSaid } from './number-words';
 
 /** Who rides along, as a text says it. */
@@ -19,8 +21,26 @@ type Found = { readonly count: number; readonly from: number; readonly to: numbe
 /** More than these do not ride in one vehicle; a larger number is of something else. */
 const most = 15;
 
+/** “Four of us, no wait, five”: the last count stands in the place of the first. */
+function withLast(text: string): string {
+  const amounts = amountsIn(text);
+  const counts = asTheyHold(text, amounts).filter(
+    ({ value, unit }) => unit === undefined && value <= most,
+  );
+  return counts.reduce((now, { value, from, to }) => {
+    const first = amounts.find((each) => each.from === from);
+    const figure = String(value);
+    if (!first || first.to === to || figure.length > first.to - from) return now;
+    const blank = now
+      .slice(first.to, to)
+      .replace(/\d+(?=\D*$)/, (digits) => ' '.repeat(digits.length));
+    return now.slice(0, from) + figure.padEnd(first.to - from, '\u0001') + blank + now.slice(to);
+  }, text);
+}
+
 /** Numbers in words, as figures of the same place; the texts stay as long as they were. */
-function countable(text: string): string {
+function countable(told: string): string {
+  const text = withLast(told);
   const said = numbersSaid(text).filter(({ value, from, to }) => value <= most && to - from >= 2);
   return said.reduce(
     (now, { value, from, to }) =>

@@ -4,10 +4,12 @@ import type { Hit } from '../search';
 import { askings } from '../words/askings';
 import { elsewhere } from '../words/elsewhere';
 import { aboutOver } from './about';
+import { refuseNoMessage, refuseNoMessages, refuseNoReading } from './doors';
 import type { Evidence } from './evidence';
 import { factsIn } from './facts';
 import { firstReplies } from './first-reply';
 import type { AskedBefore } from './likeness';
+import { loadsOf } from './loads';
 import { ridersIn } from './people';
 import { personalIn } from './personal';
 import { repeatsOver } from './repeats';
@@ -51,11 +53,9 @@ function sound(
 }
 
 /** Reads messages one after the other; the same messages are always read the same. */
-export function reader({
-  topics,
-  search,
-  before = [],
-}: ReadOptions): (message: Message) => ReadMessage {
+export function reader(options: ReadOptions): (message: Message) => ReadMessage {
+  refuseNoReading(options);
+  const { topics, search, before = [] } = options;
   const about = aboutOver(topics, before);
   // How people ask tells how seldom a word is said, before anybody has asked.
   const known = [...before.map(({ text }) => text), ...Object.values(askings).flat(), ...elsewhere];
@@ -80,6 +80,7 @@ export function reader({
     const topic = found && topics[found.topic];
     const { facts, words } = topic ? sound(topic, factsIn(topic, text)) : { facts: {}, words: {} };
     const riding = topic?.facts[people]?.kind === 'rows' ? ridersIn(text) : [];
+    const loads = topic ? loadsOf(topic, text) : [];
     const near = search?.(text).find((hit) =>
       topic ? hit.topic === topic.id : !Object.hasOwn(topics, hit.topic),
     );
@@ -90,12 +91,15 @@ export function reader({
       facts,
       words,
       ...(riding.length > 0 && { people: riding.map(({ who, count }) => ({ who, count })) }),
+      ...(loads.length > 0 && { loads }),
       ask: topic ? asksOf(topic, facts, riding.length > 0) : [],
       answeredBy: near?.path ?? null,
     };
   }
 
-  return ({ id, text: whole }) => {
+  return (message) => {
+    refuseNoMessage(message);
+    const { id, text: whole } = message;
     const text = whole.slice(0, mostCharacters).replaceAll('\0', ' ').trim();
     const urgent = urgentIn(text);
     const said = partsOf(text);
@@ -126,6 +130,7 @@ export function readMessages(
   messages: readonly Message[],
   options: ReadOptions,
 ): readonly ReadMessage[] {
+  refuseNoMessages(messages);
   const read = reader(options);
   const all = messages.map(read);
   return [...all.filter(({ urgent }) => urgent), ...all.filter(({ urgent }) => !urgent)];

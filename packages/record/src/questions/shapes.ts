@@ -36,6 +36,13 @@ export type QuestionPart = {
   readonly words: Readonly<Record<string, string>>;
   /** Who rides along, where the topic asks for them and somebody said so. */
   readonly people?: readonly { readonly who: 'adult' | 'child' | 'dog'; readonly count: number }[];
+  /** What is packed and weighed, where the topic asks for it, with the very words. */
+  readonly loads?: readonly {
+    readonly list: string;
+    readonly label: string;
+    readonly weight: string;
+    readonly words: string;
+  }[];
   /** What decides next, as it is asked. */
   readonly ask: readonly string[];
   /** The case or note that is nearest to an answer. */

@@ -30,6 +30,7 @@ export { type NamedValues, namedValues, publish } from './answer/stock';
 export { answerTraced, traceOf } from './answer/traced';
 export { ruleInWords } from './catalogue/words';
 export { defineTopic } from './check/define';
+export { refuseUnless, refuseUnlessParts } from './check/doors';
 export { readFacts } from './check/facts';
 export {
   asWritten,
@@ -48,6 +49,7 @@ export { checkTopic } from './check/topic';
 export { type ConditionRule, conditionRules } from './condition/rules';
 export { rulesHolding } from './condition/walk';
 export type { Catalogue } from './define/catalogue';
+export { compareVersions, isVersion } from './define/order';
 export * from './define/shapes';
 export { levels } from './define/shapes';
 export {
@@ -109,7 +111,6 @@ export type { Input, Inputs, NumberInput, Status } from './value/values';
 export { compareTopics, type FieldChange, isWording, type TopicChange } from './versions/compare';
 export { compareVerdicts, type Effect, type VerdictChange } from './versions/effects';
 export { keptText } from './versions/kept';
-export { compareVersions, isVersion } from './versions/order';
 export { topicFromPublished } from './versions/published';
 export { compareSaved, type Replay, type ReplayDifference } from './versions/replay';
 export { hasRisenEnough, type Rise, reckonedOf, riseFor, risen } from './versions/rise';

@@ -1,4 +1,5 @@
 import { type Graph, type Op, operations, type Ref, type Sort, type Step } from './graph';
+import { aboveOf, fromOf, fromOver, fromTimes } from './turns';
 
 const rounded = (value: number): number => {
   if (!Number.isFinite(value)) return value;
@@ -166,6 +167,27 @@ export function graph(): Graph {
     return put('round', 'number', { args: [a], ...bounds });
   };
 
+  /** Bounds a little wider, since it lies close by and no more is asked of it. */
+  const wider = (least: number, most: number) => ({
+    least: least - Math.abs(least) * 1e-9 - 1,
+    most: most + Math.abs(most) * 1e-9 + 1,
+  });
+  const turn = (op: 'above' | 'from', of: (limit: number) => number, a: Ref): Ref => {
+    const x = valueAt(a);
+    if (x !== undefined) return constant(of(x));
+    return put(op, 'number', { args: [a], ...wider(at(a).least, at(a).most) });
+  };
+  const turnBy = (op: 'from-times' | 'from-over', limit: Ref, by: Ref): Ref => {
+    const folded = both(limit, by, op === 'from-times' ? fromTimes : fromOver);
+    if (folded !== undefined) return folded;
+    const [p, q] = [at(limit), at(by)];
+    const corners = [p.least, p.most].flatMap((x) =>
+      [q.least, q.most].map((y) => (op === 'from-times' ? x / y : x * y)),
+    );
+    const bounds = wider(Math.min(...corners), Math.max(...corners));
+    return put(op, 'number', { args: [limit, by], ...bounds });
+  };
+
   const numberOr = (a: Ref, value: number): Ref => {
     const p = at(a);
     if (!p.mayBeNone) return a;
@@ -274,6 +296,10 @@ export function graph(): Graph {
     min: (a, b) => extreme('min', a, b),
     max: (a, b) => extreme('max', a, b),
     round,
+    above: (a) => turn('above', aboveOf, a),
+    from: (a) => turn('from', fromOf, a),
+    fromTimes: (limit, by) => turnBy('from-times', limit, by),
+    fromOver: (limit, by) => turnBy('from-over', limit, by),
     numberOr,
     less,
     notAbove,

@@ -28,6 +28,10 @@ export const operations = [
   'or',
   'not',
   'choose',
+  'above',
+  'from',
+  'from-times',
+  'from-over',
 ] as const;
 export type Op = (typeof operations)[number];
 
@@ -69,6 +73,12 @@ export type Graph = {
   readonly max: (a: Ref, b: Ref) => Ref;
   /** To a millionth, as everything is before it is compared. */
   readonly round: (a: Ref) => Ref;
+  /** Where a number turns that is rounded and held against a limit; of an endless one there is none. */
+  readonly above: (limit: Ref) => Ref;
+  readonly from: (limit: Ref) => Ref;
+  /** The same where it is multiplied, or divided, by what is above zero. */
+  readonly fromTimes: (limit: Ref, by: Ref) => Ref;
+  readonly fromOver: (limit: Ref, by: Ref) => Ref;
   /** The number, or `value` where it is none. */
   readonly numberOr: (a: Ref, value: number) => Ref;
   readonly less: (a: Ref, b: Ref) => Ref;

@@ -1,4 +1,5 @@
 import type { Op, Sort, Step } from './graph';
+import { aboveOf, fromOf, fromOver, fromTimes } from './turns';
 
 /**
  * Values of one step side by side. Truths are bytes of 0 and 1 and are gone through four at a time,
@@ -110,6 +111,18 @@ const binders: Readonly<Record<Exclude<Op, 'constant' | 'input'>, Binder>> = {
   }),
   round: onNumbers((to, a) => {
     for (let i = 0; i < to.length; i += 1) to[i] = Math.round((a[i] ?? 0) * 1e6) / 1e6;
+  }),
+  above: onNumbers((to, a) => {
+    for (let i = 0; i < to.length; i += 1) to[i] = aboveOf(a[i] ?? 0);
+  }),
+  from: onNumbers((to, a) => {
+    for (let i = 0; i < to.length; i += 1) to[i] = fromOf(a[i] ?? 0);
+  }),
+  'from-times': onNumbers((to, a, b) => {
+    for (let i = 0; i < to.length; i += 1) to[i] = fromTimes(a[i] ?? 0, b[i] ?? 0);
+  }),
+  'from-over': onNumbers((to, a, b) => {
+    for (let i = 0; i < to.length; i += 1) to[i] = fromOver(a[i] ?? 0, b[i] ?? 0);
   }),
   'number-or': (to, [a], { value }) => {
     const [t, p] = [numbersIn(to), numbersIn(a)];

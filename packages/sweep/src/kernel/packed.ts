@@ -56,7 +56,7 @@ const opOf = (letter: string): Op => operations[letter.charCodeAt(0) - 97] ?? 'c
 const withValue: readonly Op[] = ['number-or', 'bits-are'];
 const partsOf: Readonly<Partial<Record<Op, number>>> = {
   ...{ constant: 0, input: 0, choose: 3 },
-  ...{ neg: 1, round: 1, 'number-or': 1, 'bits-are': 1, not: 1 },
+  ...{ neg: 1, round: 1, above: 1, from: 1, 'number-or': 1, 'bits-are': 1, not: 1 },
 };
 
 export function packed(topic: Topic, sides: Sides, program: Program): Packed {

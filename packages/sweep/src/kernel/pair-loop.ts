@@ -1,4 +1,4 @@
-import type { Found } from './found';
+import { askEngine, type Found } from './found';
 import { padded, partOf, type Vector } from './lanes';
 import { columnsBound } from './pair-steps';
 import type { Kin, Side } from './places';
@@ -11,8 +11,20 @@ import { type Kept, type Moving, movingIn, readySides } from './staged';
  */
 const lanes = 64;
 
-/** Judges one row of a kin, by its place in it, with all columns of another. */
-export type KinJudge = (at: number, into: Found) => void;
+/**
+ * Judges one row of a kin, by its place in it, with all columns of another.
+ *
+ * @param isRest columns whose levels stand there already are gone through only beside one that is not
+ */
+export type KinJudge = (at: number, into: Found, isRest?: boolean) => void;
+
+/** Whether any of these is not judged yet. */
+function isAnyOpen(levels: Uint8Array, members: Int32Array): boolean {
+  for (let i = 0; i < members.length; i += 1) {
+    if (levels[members[i] ?? 0] === askEngine) return true;
+  }
+  return false;
+}
 
 /** What hangs on the case, on each row and on each column of two kins, by the steps made for them. */
 function throughKins(special: Special, { kept, byLists }: Sides, rows: Kin, columns: Kin) {
@@ -59,8 +71,9 @@ export function kinsReady(special: Special, whole: Sides, rows: Kin, columns: Ki
     before = now;
     for (const part of parts) part.refresh();
   };
-  const judge: KinJudge = (row, into) => {
+  const judge: KinJudge = (row, into, isRest = false) => {
     for (const { run, put, members } of parts) {
+      if (isRest && !isAnyOpen(into.levels, members)) continue;
       run(row);
       put(into, 0, members);
     }

@@ -27,8 +27,8 @@ export type KernelAsked = {
   readonly moving?: ReadonlySet<NumberInput> | undefined;
 };
 
-/** A row, by its place among all, with every column. */
-export type RowByRow = (row: number, into: Found) => void;
+/** A row, by its place among all, with every column, or with those that have no level yet. */
+export type RowByRow = (row: number, into: Found, isRest?: boolean) => void;
 
 /** Programs of kins that are kept; with another load mostly the same ones are asked for. */
 const mostKept = 4096;
@@ -122,10 +122,10 @@ export function pairing({ topic, sides, asOf, program, withRoom }: KernelAsked) 
           places.set(member, { judges, at });
         });
       }
-      return (row, into) => {
+      return (row, into, isRest) => {
         const place = places.get(row);
         if (!place) throw new Error(`There is no row ${row}.`);
-        for (const judge of place.judges()) judge(place.at, into);
+        for (const judge of place.judges()) judge(place.at, into, isRest);
       };
     };
   }

@@ -1,5 +1,6 @@
 import { graph } from './build';
 import type { Ref, Step } from './graph';
+import { joining } from './joining';
 import type { Mark } from './marks';
 import { type Staged, staged, stageOf } from './staged';
 
@@ -28,6 +29,8 @@ export function specialize(
   const rounded = new Set<Ref>();
   const isSettled = (ref: Ref, value: number): boolean => g.isConstant(ref, value);
 
+  const { any, choice, compared, round } = joining(g);
+
   const constantOf = ({ sort }: Step, value: number): Ref => {
     if (sort === 'number') return g.constant(value);
     return sort === 'bits' ? g.bits(value) : g.truth(value === 1);
@@ -51,25 +54,31 @@ export function specialize(
     switch (op) {
       case 'choose':
         if (isSettled(a, 1)) return at(second);
-        return isSettled(a, 0) ? at(third) : g.choose(a, at(second), at(third));
+        return isSettled(a, 0) ? at(third) : choice(a, at(second), at(third));
       case 'and':
         return isSettled(a, 0) ? a : g.and(a, at(second));
       case 'or':
-        return isSettled(a, 1) ? a : g.or(a, at(second));
+        return isSettled(a, 1) ? a : any([a, at(second)]);
       case 'number-or':
         return g.numberOr(a, value);
       case 'bits-are':
         return g.bitsAre(a, value);
+      case 'less':
       case 'not-above':
-        return g.notAbove(a, at(second));
+        return compared(op, a, at(second));
       case 'bits-or':
         return g.bitsOr(a, at(second));
       case 'bits-and':
         return g.bitsAnd(a, at(second));
-      case 'neg':
       case 'round':
+        return round(a);
+      case 'neg':
       case 'not':
         return g[op](a);
+      case 'above':
+      case 'from':
+      case 'from-times':
+      case 'from-over':
       case 'constant':
       case 'input':
         throw new Error(`A ${op} is not reckoned.`);

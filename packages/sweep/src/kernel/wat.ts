@@ -50,6 +50,15 @@ function halvesIn({ op, args }: Step, steps: readonly Step[]): string | undefine
   return same('f64x2', number(1 / by.value));
 }
 
+/** A number less another is taken away, and its other sign is never made. */
+function lessIn({ op, args }: Step, steps: readonly Step[]): readonly [Ref, Ref] | undefined {
+  if (op !== 'add') return undefined;
+  const [a = -1, b = -1] = args;
+  const [p, q] = [steps[a], steps[b]];
+  if (q?.op === 'neg') return [a, q.args[0] ?? -1];
+  return p?.op === 'neg' ? [b, p.args[0] ?? -1] : undefined;
+}
+
 /** What a step does with what it stands on; each as `Math` and the comparisons of the plain loops have it. */
 function reckoned({ op, value }: Step, args: readonly string[], isWhole: boolean): string {
   const [a = '', b = '', c = ''] = args;
@@ -89,6 +98,11 @@ function reckoned({ op, value }: Step, args: readonly string[], isWhole: boolean
       return `(v128.not ${a})`;
     case 'choose':
       return `(v128.bitselect ${b} ${c} ${a})`;
+    case 'above':
+    case 'from':
+    case 'from-times':
+    case 'from-over':
+      throw new Error('Where something turns is found before pairs are gone through.');
     case 'constant':
     case 'input':
       throw new Error(`A ${op} is not reckoned.`);
@@ -142,6 +156,8 @@ export function watOf(special: Special, n: number): Layout {
     const at = placeOf.get(ref);
     return at === undefined ? `(local.get $s${ref})` : `(v128.load offset=${at} (local.get $i))`;
   };
+  const isThere = (ref: Ref): boolean =>
+    isOwn.has(ref) || singles.includes(ref) || placeOf.has(ref) || steps[ref]?.op === 'constant';
   const whole = inMillionths(special);
   /** As whole millionths. */
   const counted = (ref: Ref): string => {
@@ -156,7 +172,13 @@ export function watOf(special: Special, n: number): Layout {
     if (!step) return [];
     const args = step.args.map(step.args.some((arg) => whole.has(arg)) ? counted : taken);
     const part = halvesIn(step, steps);
-    const of = part ? `(f64x2.mul ${args[0]} ${part})` : reckoned(step, args, whole.has(ref));
+    const [from, less] = lessIn(step, steps) ?? [];
+    const isLess = from !== undefined && less !== undefined && isThere(less);
+    const of = isLess
+      ? `(f64x2.sub ${taken(from)} ${taken(less)})`
+      : part
+        ? `(f64x2.mul ${args[0]} ${part})`
+        : reckoned(step, args, whole.has(ref));
     return [`(local.set $s${ref} ${of})`];
   });
   const singlesCounted = singles.filter((ref) => special.rounded.has(ref));

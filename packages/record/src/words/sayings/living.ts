@@ -232,6 +232,9 @@ export const livingSayings: Sayings = {
       '# on the other',
     ],
     'vehicle.usableBattery': [
+      'from the battery one can use #',
+      'can use # (of|from) (it|the battery)',
+      '# usable',
       '# (usable|you can use|of usable)',
       '(pack|battery|usable pack) [is] #',
     ],
@@ -243,11 +246,22 @@ export const livingSayings: Sayings = {
       'without a trailer i see #',
     ],
     'trial.consumption': [
+      '(trial|test) .. (needed|needs|took|takes|used|uses) #',
+      'with (the|this) trailer .. (needed|needs|took|takes|used|uses) #',
+      'with [the] trailer [on] it (took|takes|used|uses|needed) #',
       'with the (camper|trailer) ... #',
       '# with the (camper|trailer)',
       '(trial|trial run|test) ... #',
     ],
-    'trial.speed': ['(trial|test) ... at #', '(trial|test) .. @ at #'],
+    'trial.speed': [
+      '@ with the (trailer|camper) at #',
+      'towing it used @ at #',
+      '(took|needed|used) @ (by|at|with) #',
+      '@ .. with steady #',
+      '@ (by|at) # in the test',
+      '(trial|test) ... at #',
+      '(trial|test) .. @ at #',
+    ],
     'solo.fuelEconomy': ['# (on its own|alone|solo|by itself|without)', '# at @ empty', 'gets #'],
     'solo.speed': ['(empty|alone|solo) at #', '@ at # empty', 'mpg at # empty', 'at # empty'],
     'trip.startCharge': [

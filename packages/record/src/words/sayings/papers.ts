@@ -4,6 +4,11 @@ import type { Sayings } from './shapes';
 export const paperSayings: Sayings = {
   numbers: {
     'tire.pressure': [
+      'cold they were [all] #',
+      'runs (em|them) at # cold',
+      'got # in (em|them|it|there|all)',
+      '(has|have|got|with) # [psi] in (em|them|it) [right] now',
+      'is # enough',
       '(run|running|runs|keep|kept|keep em|keep them|keep it|hold|holds|got|have|been at|air them to|aired to) [them|em] [at] #',
       '# [psi] [cold] in (it|em|them)',
       '# cold',
@@ -13,17 +18,28 @@ export const paperSayings: Sayings = {
       'has # in (em|them)',
     ],
     'tire.maxPressure': [
+      'tires @ each at #',
+      'tire [on it] says @ at #',
+      'tire [on it] says @ at # psi',
+      '(tires|tire) .. @ at # psi',
       '(sidewall|max|side of the st|side) (says|max|is|maximum) #',
       'sidewall #',
       '# (max|maximum)',
       '# on the (side|sidewall)',
     ],
     'tire.labelPressure': [
+      '(sticker|label|tag|placard) says # psi',
+      '(sticker|label|tag|placard) says #',
       '(sticker|label|placard) [on mine] (says|calls for|is|wants) #',
       '(sticker|label|placard) #',
       'label .. #',
     ],
-    'wheel.maxPressure': ['(rim|wheel) stamped @ / #', '(rim|wheel) .. @ #'],
+    'wheel.maxPressure': [
+      'wheels ... read @ and #',
+      'inside my wheels ... @ and #',
+      '(rim|wheel) stamped @ / #',
+      '(rim|wheel) .. @ #',
+    ],
     'wheel.rating': ['(rim|wheel) [stamped|rated|is] #'],
     'tire.loadIndex': ['load index #', '# load index'],
     'tire.diameter': ['# across', '# (tall|in diameter)'],
@@ -33,7 +49,12 @@ export const paperSayings: Sayings = {
       '(upgrade|going up) to #',
     ],
     'spare.capacity': ['spare (says|is|rated|holds|stamped) #'],
-    'lift.rating': ['# [bottle|floor|scissor] jack', 'jack [rated|is] #'],
+    'lift.rating': [
+      '(bottle|floor|scissor) jack (rtd|rated|rating|good for|stamped) #',
+      'jack (rtd|good for) #',
+      '# [bottle|floor|scissor] jack',
+      'jack [rated|is] #',
+    ],
     'lift.weight': ['jack @ #'],
     'stand.rating': ['# (stands|jack stands|stand)'],
     'lift.gapFlat': ['jack point [at] # when', '# when the tire'],
@@ -165,23 +186,63 @@ export const paperSayings: Sayings = {
     'tire.place': {
       rear: ['(back|rear) tires of the (truck|van)', '(van|truck) rear', 'rear tires'],
       front: ['front tires of the (truck|van)', '(van|truck) front tires'],
+      trailer: [
+        '(trailer|camper|trlr|tt) (tire|tyre|wheel)',
+        '(tire|wheel) (on|of) (the|my|our) (trailer|camper)',
+        '(st|special trailer) tires',
+        'spare for the trailer',
+      ],
     },
     'tire.kind': {
-      'special-trailer': ['st tires', 'st tire', 'the st', 'special trailer tires'],
-      'light-truck': ['lt tires', 'lt kind', 'lt tire', 'light truck tires', 'light-truck'],
+      'special-trailer': [
+        '(say|says|has|have) st in front',
+        'st in front',
+        'st tires',
+        'st tire',
+        'the st',
+        'special trailer tires',
+      ],
+      'light-truck': [
+        'lt tires',
+        'lt kind',
+        'lt tire',
+        'light truck tires',
+        'light-truck',
+        '(say|says|has|have) lt in front',
+        'lt in front',
+      ],
       passenger: ['passenger tires', 'p-metric', 'car tires on'],
     },
-    'tire.readCold': { yes: ['psi cold', '# cold', 'read cold', 'cold in the morning'] },
+    'tire.readCold': {
+      yes: [
+        '(hasnt|has not|not|havent) (moved|been moved|rolled|driven) since',
+        'before (we|i) (drove|left|moved|rolled)',
+        '(sat|stood|parked) all night',
+        '(sat|stood) overnight',
+        'psi cold',
+        '# cold',
+        'read cold',
+        'cold in the morning',
+      ],
+    },
     'tire.speedSymbol': {
       n: ['an n on (em|them)', 'symbol n', 'say n', 'speed rating n', 'says n'],
       l: ['symbol l', 'say l', 'says l', 'speed rating l'],
       m: ['symbol m', 'say m', 'speed rating m'],
     },
     'trip.remoteness': {
-      'days-from-help': ['no towns', 'days from (anything|anywhere|help)', 'a day from'],
-      'hours-from-help': ['hours from (anything|anybody|anywhere|help)'],
+      'days-from-help': [
+        'no towns',
+        'days from (anything|anywhere|help|any help|any shop|any town)',
+        'a day from',
+      ],
+      'hours-from-help': [
+        '(hours|hrs) from (anything|anybody|anywhere|help|any help|any shop|any town)',
+      ],
       'near-help': [
         'near help',
+        'never far from (a|any) town',
+        'always near (a|some) town',
         'never more than .. miles from',
         'never more than',
         'close to town',
@@ -462,7 +523,7 @@ export const paperSayings: Sayings = {
     'touches.twelveVolt': { yes: ['12-volt circuit', '12 volt circuit', 'at 12 v', '12v circuit'] },
     'outlet.protected': { yes: ['protected outlet', 'gfci outlet', 'gfi outlet'] },
     'title.state': {
-      clean: ['clean title', 'title [is] clean', 'title in hand'],
+      clean: ['name and clean', 'clean title', 'title [is] clean', 'title in hand'],
       lien: ['bank still has paper', 'still owes', 'lien'],
       'other-name': [
         "in his (late|uncle's|father's|dad's)",

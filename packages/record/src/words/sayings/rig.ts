@@ -9,6 +9,11 @@ const brakeless = '(without|w/o|no) [trailer|its own] (brake|brakes)';
 export const rigSayings: Sayings = {
   numbers: {
     'vehicle.maxTrailerWeight': [
+      '(handbook|manual|book|paper) .. (permits|allows) # behind (it|her|him)',
+      '(book|manual|handbook) says # (tops|at most)',
+      '(manual|book|handbook) # with (wd|bars|distribution)',
+      '(maximum|max) towing with brake #',
+      'towing with brake (maximum|max) #',
       '(max|maximum) trailer [weight] #',
       'max (tow|towing|pull) #',
       '(tow|towing|pull) (rating|capacity|limit|max|cap) #',
@@ -28,17 +33,24 @@ export const rigSayings: Sayings = {
       'max trailer for the (coach|motorhome|truck) #',
     ],
     'vehicle.maxUnbraked': [
+      '@ with brakes # without',
+      '# without (brake|brakes)',
       `# ${brakeless}`,
       `${brakeless} [max|maximum|limit] #`,
       'unbraked [max|limit] #',
     ],
     'vehicle.maxTongueCarried': [
+      'no more than # (resting|sitting|carried) on the ball',
+      'on the ball (maximum|max|at most) #',
+      '# (resting|at most|maximum) on the ball',
       'max tongue [weight|load] #',
       'tongue (limit|rating|max|maximum|capacity) #',
       'max .. on the (ball|tongue) #',
       '(ball|hitch|tongue) load #',
     ],
     'vehicle.placardPayload': [
+      '(and|the|my) door label #',
+      '(pyld|payload) sticker #',
       '(stickered|placarded) for #',
       'payload (label|sticker|rating|capacity) #',
       'payload #',
@@ -57,6 +69,13 @@ export const rigSayings: Sayings = {
       '(occupants|people) and cargo .. #',
     ],
     'vehicle.gvwr': [
+      'gcwr @ gvwr #',
+      'gvwr # (rear|front) gawr',
+      'gvwr # gcwr',
+      'gvwr # gawr',
+      'certification label says gvwr #',
+      'label says gvwr # and @ for the rear axle',
+      '(truck|pickup|car|van) may weigh # (in all|all told|all up|at most|loaded)',
       `${vehicles} (gvwr|gross) #`,
       `${vehicles} has [a] gvwr #`,
       `${vehicles} curb @ gvwr #`,
@@ -87,7 +106,13 @@ export const rigSayings: Sayings = {
       'max (fifth|5th) [wheel] #',
       '(fifth-wheel|5th-wheel) .. max #',
     ],
-    'vehicle.maxPin': ['pin (max|maximum|limit|rating) #', 'max pin [weight] #'],
+    'vehicle.maxPin': [
+      'no more than # of pin',
+      'not more than # of pin',
+      '(truck|manual|book) (allows|permits) # of pin',
+      'pin (max|maximum|limit|rating) #',
+      'max pin [weight] #',
+    ],
     'vehicle.wheelbase': ['wheelbase #', '# wheelbase'],
     'vehicle.overhang': ['overhang #', '# overhang', '# from the (axle|rear axle) to the ball'],
     'vehicle.bedLength': ['bed [is] # [long|inside]', '# inside', '# foot bed', '# bed'],
@@ -101,11 +126,16 @@ export const rigSayings: Sayings = {
       '# (hitch|hitch weight) in the bed',
     ],
     'hitch.receiverRating': [
+      '(recvr|rcvr|receiver) [label] [w/|with] [wd] # / (tw|tongue) @',
+      '(recvr|rcvr|receiver) (label|sticker) # / @',
+      '(recvr|rcvr) (rated|stamped|rating) #',
       'receiver .. # / @',
       'receiver [is] # with @ on the tongue',
       'receiver (rated|stamped|rating) #',
     ],
     'hitch.receiverTongueRating': [
+      '(recvr|rcvr|receiver) [label] [w/|with] [wd] @ / (tw|tongue) #',
+      '(recvr|rcvr|receiver) (label|sticker) @ / #',
       'receiver .. @ / #',
       'receiver .. @ with # on the tongue',
       '# [lb] distributed',
@@ -117,6 +147,14 @@ export const rigSayings: Sayings = {
     'hitch.receiverTongueCarried': ['# carried', '# carrying', 'dead weight #'],
     'hitch.extension': ['extension [is] #', '# [inch|in] (extension|extender)', 'extended # back'],
     'trailer.gvwr': [
+      'uvw @ gvwr #',
+      'empty and @ at the most',
+      'empty [is] @ and the (tag|plate|label|sticker) (says|reads) # max',
+      '(caravan|trailer|camper) [is] @ empty and # (at the most|at most|max|loaded)',
+      'trailer may be [at most] #',
+      'trailer may weigh # (at most|in all|all told|loaded)',
+      'own gross rating [is] #',
+      'gross rating of the trailer [is] #',
       `${trailers} [is|are|at] # gross`,
       '# gross',
       `${trailers} (gross|gvwr|grosses) #`,
@@ -133,6 +171,8 @@ export const rigSayings: Sayings = {
       `${trailers} # empty`,
     ],
     'trailer.cargoCapacity': [
+      'cargo label [on|by] .. (says|reads|is) #',
+      '(tag|label|sticker) says # [lb|lbs|pounds] (cargo|of cargo)',
       'cargo (sticker|label|capacity|plate) #',
       '(ccc|occc|cargo carrying capacity) #',
     ],
@@ -167,6 +207,13 @@ export const rigSayings: Sayings = {
       '# axle rating',
     ],
     'trailer.tireCapacity': [
+      'tires # each at @',
+      'tires # (each|apiece|ea)',
+      'tire [on it] says # at @',
+      'tire load # (ea|each|per sidewall)',
+      'tires (rated|load) # (ea|each|apiece)',
+      'tire [on it] says # at @ psi',
+      '(tires|tire) .. # at @ psi',
       '(tires|tire) (carry|hold|rated|good for|are rated) # [each|apiece]',
       '# [lb|pound] tires',
       '# (each|per tire|a tire) on the tires',
@@ -182,6 +229,8 @@ export const rigSayings: Sayings = {
     'trailer.couplerSize': ['# [socket|inch] coupler', 'coupler (says|takes|stamped|is) #'],
     'hitch.ballSize': ['# [inch] ball', 'ball #', 'ball is #', '(bigger|smaller) ball #'],
     'hitch.ballHeight': [
+      'ball [is] # from (platform|base|shank|mount) to crown',
+      'ball [is] # from (the|its) (platform|base|shank|mount) to [the|its] crown',
       'ball [is] # tall',
       '(platform|base|shank) to crown #',
       '# [tall] to the crown',
@@ -197,6 +246,8 @@ export const rigSayings: Sayings = {
       '# empty truck',
     ],
     'hitch.receiverHeightLoaded': [
+      '# (with|w) [the] trailer on',
+      'receiver # up when loaded',
       'receiver # loaded',
       'receiver ... # loaded',
       'receiver ... @ empty # loaded',
@@ -205,17 +256,31 @@ export const rigSayings: Sayings = {
       '# with the (truck|van|suv) (packed|loaded)',
     ],
     'hitch.ballBehindBumper': ['ball [is] # (behind|past|back of) the bumper'],
-    'hitch.barsMost': ['# [lb|pound] (bars|spring bars|bar set)', 'bars rated #'],
+    'hitch.barsLeast': [
+      'bars .. (made|good|rated) for # to @',
+      'made for # at (the least|least)',
+      '# at (the least|least)',
+    ],
+    'hitch.barsMost': [
+      'bars .. the # (ones|kind)',
+      'bars (made|good|rated) for @ to #',
+      'bars [are] # at (most|the most)',
+      '# [lb|pound] (bars|spring bars|bar set)',
+      'bars rated #',
+    ],
     'vehicle.tailgateReach': [
       'tailgate [sticks out|reaches|swings|goes|is] #',
       'tailgate .. # (past|beyond) the bumper',
     ],
     'trailer.jackBehindBall': ['jack [is] # (behind|back of|from) the ball'],
     'vehicle.fenderUnhitched': [
+      'fender # (solo|alone|unhitched)',
+      '# (solo|not hitched|uncoupled)',
       '# (alone|unhitched|unhooked|with nothing on|before hitching|with no trailer|without the trailer)',
       '(unhitched|unhooked|not hitched|alone) #',
     ],
     'vehicle.fenderSlack': [
+      '# (bars slack|hitched with the bars slack|hitched bars slack)',
       'bars (off|slack|loose|down|hanging) #',
       '# (with|w) [the] trailer [on]',
       '# (with|w) [the] [trailer] slack bars',
@@ -224,20 +289,28 @@ export const rigSayings: Sayings = {
       '# with the trailer on and the bars hanging [loose]',
     ],
     'vehicle.fenderTight': [
+      '# (set|tight) [tongue|tw|.]',
+      '# with the bars (set|tight|on)',
+      '# (bars set|bars tight)',
       'bars (on|set|tight|up|snug|tensioned) #',
       '# [with] [the] bars (set|on|tight|up|snug|tensioned)',
       '# with (them|em) (set|on|tight|up|snug|tensioned)',
     ],
     'lever.reading': [
+      '(bath|bathroom|little) scale .. (shows|reads|says) #',
       'scale (said|reads|says|read|showed|shows) #',
       '# on the (little|small|bathroom) scale',
     ],
     'lever.toBlock': [
+      '# from (coupler|ball) to block',
+      '(cplr|coupler|ball) to [the] block [end] #',
       'block is # from the coupler',
       '# (from|to) the [pipe on the] block',
       '# from the coupler to the [pipe on the] block',
     ],
     'lever.toScale': [
+      '# [in|inch] from (coupler|ball) to scale',
+      '(cplr|coupler|ball) to [the] scale [end] #',
       'scale # on the other',
       'scale is # (on|from) the (other|coupler)',
       '# (from|to) the [pipe on the] scale',
@@ -299,11 +372,18 @@ export const rigSayings: Sayings = {
       '(grade|grades|road|signs|sign|hill|pass|ridge|canyon) .. #',
     ],
     'trip.distance': [
+      'way .. is #',
+      '(drive|way|trip|road) to the (lake|coast|sea|park|camp|campground|mountains|cabin) is #',
+      '(lake|coast|sea|park|camp|campground|place|site) is # [away|from here]',
       '# (of trip|between|in all|to go|one way|each way)',
       '# (miles|mile|mi) (leg|trip|drive)',
       'one # leg',
     ],
-    'trip.towSpeed': ['(drive|drives|driving|doing|pull|tow) #', '# mph'],
+    'trip.towSpeed': [
+      '(hold|holding|keep|keeping|stay at) #',
+      '(drive|drives|driving|doing|pull|tow) #',
+      '# mph',
+    ],
     'hub.hottest': [
       '(left|right|one|rear|front|hub|wheel|bad one) .. (is|says|reads|at|now|over|was) #',
       '(left|right) (rear|front|back) [hub|wheel|one|side] #',
@@ -340,15 +420,29 @@ export const rigSayings: Sayings = {
       '(motorhome|coach) .. weighed #',
     ],
     'carrier.weight': [
+      'dolly of # that',
+      'dolly of #',
       '# dolly',
       'dolly (weighs|is|at) #',
       'dolly #',
       '(flat trailer|hauler|car hauler|car trailer) [that] (weighs|is) #',
     ],
-    'carrier.rating': ['(carries|rated|good for|holds) [up to] #', 'dolly .. carries [up to] #'],
-    'towBar.rating': ['(tow bar|bar) [is] [rated|marked|stamped|says|good for] #', 'bar says #'],
+    'carrier.rating': [
+      'dolly .. @ that may carry #',
+      'that may carry #',
+      '(carries|rated|good for|holds) [up to] #',
+      'dolly .. carries [up to] #',
+    ],
+    'towBar.rating': [
+      '# [lb|pound] (tow bar|bar) (still|and|,)',
+      'tow bar is good for #',
+      '# tow bar',
+      '(tow bar|bar) [is] [rated|marked|stamped|says|good for] #',
+      'bar says #',
+    ],
     'towBar.rise': ['rises # (toward|towards|to|up)', 'rise of #'],
     'camper.weight': [
+      'label on (his|my|the|our) camper #',
       '(camper|slide-in|slide in) [label|labelled|labeled|weighs|weight|dry|is|sticker] #',
       'label weight [of] #',
       '(camper|slide-in) ... (label|labelled|labeled|says|weighs) #',
@@ -359,6 +453,7 @@ export const rigSayings: Sayings = {
       '(camper|slide in|slide-in) dry #',
     ],
     'vehicle.cargoRating': [
+      'camper sheet (gives|says|shows) #',
       'cargo [weight] rating ... #',
       'cargo [weight] rating #',
       '(glove box|glovebox|slip|card|sheet) ... (says|gives|is|lists) #',
@@ -425,12 +520,18 @@ export const rigSayings: Sayings = {
       none: [
         'no brakes on (it|the trailer)',
         'with no brakes',
+        'no brakes of (its|her|his) own',
         'so is without brake',
         'no brakes on anything',
         'without any brakes',
       ],
       electric: ['electric brakes', 'electric drums'],
-      surge: ['surge brakes'],
+      surge: [
+        'surge brakes',
+        'surge brake',
+        'brake .. works when the trailer pushes',
+        'overrun (brake|brakes)',
+      ],
     },
     'trailer.coupling': {
       'fifth-wheel': [
@@ -491,6 +592,12 @@ export const rigSayings: Sayings = {
     'scale.step': { '20 lb': ['in twenties', 'in 20s', 'prints in 20s'] },
     'alone.sameLoad': {
       no: ['not the same people'],
+      yes: [
+        'still aboard',
+        'same (people|load|fuel) (aboard|both times|each time)',
+        'nobody got out',
+        'no fuel burned',
+      ],
     },
     'trailer.rides': {
       level: ['rides level', 'sits level', 'dead level', 'tows level'],
@@ -499,6 +606,9 @@ export const rigSayings: Sayings = {
     },
     'hitch.swayControl': {
       none: [
+        'nothing against sway',
+        'no sway (bar|control|device)',
+        'no anti-sway',
         'no (sway|friction) (bar|bars|control|thing)',
         'no sway [bar] thing',
         'no bars or friction',
@@ -622,7 +732,12 @@ export const rigSayings: Sayings = {
     },
     'camper.tieDowns': {
       frame: ['frame tie-downs', 'tie-downs [go|run|are] to the frame', 'tied to the frame'],
-      bed: ['tie-downs [go|are] (to|on) the bed', 'tied to the bed'],
+      bed: [
+        'tie-downs [go|are] (to|on) the bed',
+        'tied to the bed',
+        '(fasten|fastened|tie|strap|strapped|chain) it (on|to) the bed',
+        '(fastened|hooked|anchored) (on|to|in) the bed',
+      ],
       none: [
         'no tie-downs',
         'never (tied|tie) it',

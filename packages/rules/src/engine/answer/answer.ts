@@ -1,8 +1,6 @@
-import { refuseAloud, refuseAsked, refuseUndefined } from '../check/asked';
+import { refuse, refuseAloud, refuseAsked, refuseUndefined } from '../check/asked';
 import { readFacts } from '../check/facts';
 import type { FactGiven, FactsGiven } from '../check/given';
-import { sayGiven } from '../check/messages-given';
-import { InputError } from '../check/problem';
 import { conditionRules } from '../condition/rules';
 import { rulesHolding } from '../condition/walk';
 import type { Level, Topic } from '../define/shapes';
@@ -205,10 +203,12 @@ export function assemble(
 export const today = (): string => new Date().toISOString().slice(0, 10);
 
 export function reckoned(topic: Topic, asked: Asked, asOf: string): { run: Run; inputs: Inputs } {
+  // Looked through first: facts are read by what the rule set says of them.
+  const compiled = compiledOf(topic);
   const { inputs, problems } = readFacts(topic, asked.facts);
-  if (problems.length > 0) throw new InputError(problems, sayGiven);
+  refuse(problems);
   const parameters = inBase(parametersOn(topic, asOf), asOf);
-  return { run: reckonRun(compiledOf(topic), inputs, parameters), inputs };
+  return { run: reckonRun(compiled, inputs, parameters), inputs };
 }
 
 /**

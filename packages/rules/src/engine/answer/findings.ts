@@ -128,7 +128,12 @@ function wordsAt(setting: Setting, id: string, level: State, holding: Holding): 
   if (!finding || level === 'not-asked') {
     return { code: 'not-asked', wrong: message('not-asked', {}), texts: [] };
   }
-  if (level === 'ok') return ownWords(setting, 'ok', { wrong: okSaid(setting, finding) });
+  if (level === 'ok') {
+    // All that may come out is in order, and none of it is certain: no single one is said.
+    const open = openDecision(setting, finding);
+    if (open) return { ...open, code: 'ok' };
+    return ownWords(setting, 'ok', { wrong: okSaid(setting, finding) });
+  }
   const from = levelOfWords(finding, id, level, holding);
   const rulings = rulingsAt(finding, from);
   if (from === level) {

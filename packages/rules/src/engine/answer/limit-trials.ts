@@ -5,11 +5,12 @@ import type { State, Topic } from '../define/shapes';
 import type { Compiled } from '../formula/compile';
 import { type Run, runLike } from '../formula/run';
 import type { Input, NumberInput } from '../value/values';
-import { type Asked, compiledOf, reckoned, today } from './answer';
+import { type Asked, compiledOf, madeFrom, reckoned, today } from './answer';
 import { factsBelow } from './grounds';
 import { isAsked, levelOf } from './levels';
-import { lookIn } from './named';
+import { endsOf, lookIn } from './named';
 import { inBase, parametersOn } from './parameters';
+import type { Untraced } from './shapes';
 
 /** One limit of a case, tried with a fact told otherwise. */
 export type LimitTrials = {
@@ -17,6 +18,8 @@ export type LimitTrials = {
   readonly open: (id: string) => readonly string[];
   /** How the limit stands where a fact is exactly this, in its declared unit. */
   readonly at: (id: string, fact: string, value: number) => State;
+  /** What is certainly left of it there, below zero where it may be gone over. */
+  readonly left: (id: string, fact: string, value: number) => number;
 };
 
 const exact = (value: number): NumberInput => ({
@@ -58,13 +61,21 @@ function stateIn(compiled: Compiled, run: Run, id: string): State {
  * Tries limits of a case again and again, each time with one fact told otherwise: what does not rest on
  * that fact is reckoned once, and nothing is put into words. For topics without catalogues.
  *
+ * @param given what was answered to the same: what was reckoned for it is not reckoned again
  * @throws InputError for facts that cannot be read
  */
-export function limitTrials(topic: Topic, asked: Asked): LimitTrials {
+export function limitTrials(topic: Topic, asked: Asked, given?: Untraced): LimitTrials {
   const asOf = asked.asOf ?? today();
   const compiled = compiledOf(topic);
   const parameters = inBase(parametersOn(topic, asOf), asOf);
-  const { run, inputs } = reckoned(topic, asked, asOf);
+  const { run, inputs } = (given && madeFrom(given)) ?? reckoned(topic, asked, asOf);
+  const runAt = (fact: string, value: number): Run => {
+    const declared = topic.facts[fact];
+    const unit = declared?.kind === 'quantity' ? declared.unit : '';
+    const told = new Map(inputs);
+    told.set(fact, exact(value * (unit === '' ? 1 : unitOf(unit).factor)));
+    return runLike(run, compiled, told, parameters);
+  };
   return {
     open: (id) => {
       const { used = '', limit = '' } = topic.limits[id] ?? {};
@@ -74,12 +85,11 @@ export function limitTrials(topic: Topic, asked: Asked): LimitTrials {
       );
       return all.toSorted((a, b) => Number(!run.given(a)) - Number(!run.given(b)));
     },
-    at: (id, fact, value) => {
-      const declared = topic.facts[fact];
-      const unit = declared?.kind === 'quantity' ? declared.unit : '';
-      const told = new Map(inputs);
-      told.set(fact, exact(value * (unit === '' ? 1 : unitOf(unit).factor)));
-      return stateIn(compiled, runLike(run, compiled, told, parameters), id);
+    at: (id, fact, value) => stateIn(compiled, runAt(fact, value), id),
+    left: (id, fact, value) => {
+      const { used = '', limit = '' } = topic.limits[id] ?? {};
+      const then = runAt(fact, value);
+      return endsOf(compiled, then, limit).lo - endsOf(compiled, then, used).hi;
     },
   };
 }

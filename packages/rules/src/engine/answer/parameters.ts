@@ -1,7 +1,7 @@
 import { unitOf } from '../../quantity';
+import { refuse } from '../check/asked';
 import { described } from '../check/given';
-import { sayGiven } from '../check/messages-given';
-import { InputError, type Problem } from '../check/problem';
+import type { Problem } from '../check/problem';
 import type { Parameter, ParameterValue, Topic } from '../define/shapes';
 import { message } from '../words/message';
 import { own, type Quantity, type Say, text } from '../words/value';
@@ -69,7 +69,7 @@ export function dayProblems(topic: Topic, day: string): readonly Problem[] {
  */
 export function parametersOn(topic: Topic, day: string): readonly ParameterAnswer[] {
   const problems = dayProblems(topic, day);
-  if (problems.length > 0) throw new InputError(problems, sayGiven);
+  refuse(problems);
   return Object.entries(topic.parameters).flatMap(([id, parameter]) => {
     const entry = holdingOn(parameter, day);
     if (!entry) return [];

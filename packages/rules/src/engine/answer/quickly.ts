@@ -1,8 +1,6 @@
-import { refuseAsked, refuseOptions, refuseTopic } from '../check/asked';
+import { refuse, refuseAsked, refuseOptions, refuseTopic } from '../check/asked';
 import { readFacts } from '../check/facts';
 import type { FactsGiven } from '../check/given';
-import { sayGiven } from '../check/messages-given';
-import { InputError } from '../check/problem';
 import { compare } from '../condition/operators';
 import { conditionRules, type RuleType } from '../condition/rules';
 import { type Look, rulesHolding } from '../condition/walk';
@@ -152,7 +150,7 @@ export function quickly<const T extends Topic>(
 ): (facts: AskedOf<T>['facts']) => Verdict<OutcomeOf<T>>;
 export function quickly(topic: Topic, options: QuickOptions = {}): (facts: FactsGiven) => Verdict {
   refuseTopic(topic);
-  refuseOptions(options);
+  refuseOptions(options, ['asOf']);
   const asOf = options.asOf ?? today();
   const parameters = inBase(parametersOn(topic, asOf), asOf);
   const ready: Ready = {
@@ -165,7 +163,7 @@ export function quickly(topic: Topic, options: QuickOptions = {}): (facts: Facts
   return (facts) => {
     refuseAsked(topic, { facts });
     const { inputs, problems } = readFacts(topic, facts);
-    if (problems.length > 0) throw new InputError(problems, sayGiven);
+    refuse(problems);
     const run = reckonRun(ready.compiled, inputs, parameters);
     const states = hasModels ? statesByModel(ready, run, inputs) : statesUntilStop(ready, run);
     const level = verdictLevel(ready.compiled, run, states);

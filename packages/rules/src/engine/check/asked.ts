@@ -12,6 +12,11 @@ const parts = ['facts', 'parameters', 'formulas', 'limits', 'findings', 'outcome
 const quoted = (given: unknown): string =>
   typeof given === 'string' ? `“${described(given)}”` : described(given);
 
+/** @throws InputError where there is any */
+export function refuse(problems: readonly Problem[]): void {
+  if (problems.length > 0) throw new InputError(problems, sayGiven);
+}
+
 /** Why something is no rule set at all; what is wrong with one, `checkTopic` says. */
 export function topicProblems(topic: unknown): readonly Problem[] {
   if (isPlain(topic) && typeof topic.id === 'string') {
@@ -24,8 +29,7 @@ export function topicProblems(topic: unknown): readonly Problem[] {
 
 /** @throws InputError for what is no rule set */
 export function refuseTopic(topic: unknown): void {
-  const problems = topicProblems(topic);
-  if (problems.length > 0) throw new InputError(problems, sayGiven);
+  refuse(topicProblems(topic));
 }
 
 /**
@@ -38,7 +42,7 @@ export function refuseUndefined(topic: Topic): void {
   if (isLookedAt(topic)) return;
   const found = `“${topic.id}”, as it was written or copied,`;
   const wanted = '`defineTopic(…)` of it, which has it looked through before it is asked';
-  throw new InputError([{ code: 'not-a-topic', fact: 'topic', found, wanted }], sayGiven);
+  refuse([{ code: 'not-a-topic', fact: 'topic', found, wanted }]);
 }
 
 const oneOf = (place: string, given: unknown, options: readonly string[]): readonly Problem[] => {
@@ -48,6 +52,17 @@ const oneOf = (place: string, given: unknown, options: readonly string[]): reado
   const wanted = options.join(', ');
   return [{ code: 'no-such-option', fact: place, found, wanted, options, ...(near && { near }) }];
 };
+
+/** A key that nothing reads was meant to be one that is read: `asof` would leave the day out. */
+const strangeIn = (
+  place: string,
+  given: Readonly<Record<string, unknown>>,
+  options: readonly string[],
+): readonly Problem[] =>
+  // What is like none of them came along with a whole case, and is nobody's mistake.
+  Object.keys(given).flatMap((key) => (nearest(key, options) ? oneOf(place, key, options) : []));
+
+const askedKeys = ['facts', 'asOf', 'readFrom', 'units', 'medium', 'language'];
 
 /** What is wrong with the frame of what is asked; its facts are read by facts.ts. */
 function askedProblems(asked: unknown): readonly Problem[] {
@@ -76,6 +91,7 @@ function askedProblems(asked: unknown): readonly Problem[] {
   }
   return [
     ...problems,
+    ...strangeIn('asked', asked, askedKeys),
     ...oneOf('units', asked.units, ['us', 'metric']),
     ...oneOf('medium', asked.medium, ['written', 'spoken', 'print']),
   ];
@@ -88,8 +104,7 @@ function askedProblems(asked: unknown): readonly Problem[] {
  * @throws InputError for what is no rule set, or no case
  */
 export function refuseAsked(topic: Topic, asked: unknown): void {
-  const problems = [...topicProblems(topic), ...askedProblems(asked)];
-  if (problems.length > 0) throw new InputError(problems, sayGiven);
+  refuse([...topicProblems(topic), ...askedProblems(asked)]);
 }
 
 /** @throws InputError for a rule set that only judges, where more of it is wanted */
@@ -97,25 +112,22 @@ export function refuseOnlyJudging(topic: Topic): void {
   if (!isOnlyJudging(topic)) return;
   const found = `“${topic.id}” as far as it judges`;
   const wanted = `\`topics['${topic.id}']\`, or what \`@tarebook/rules/${topic.id}\` exports, the whole of it`;
-  throw new InputError([{ code: 'not-a-topic', fact: 'topic', found, wanted }], sayGiven);
+  refuse([{ code: 'not-a-topic', fact: 'topic', found, wanted }]);
 }
 
 /** @throws InputError where an answer is to be spoken and nobody handed in how */
 export function refuseAloud({ medium, language }: Voice): void {
   if (medium !== 'spoken' || language) return;
   const wanted = '`language: english` beside it, which has the words, or ask `answerTraced`';
-  throw new InputError(
-    [{ code: 'not-options', fact: 'medium', found: '“spoken” alone', wanted }],
-    sayGiven,
-  );
+  refuse([{ code: 'not-options', fact: 'medium', found: '“spoken” alone', wanted }]);
 }
 
-/** @throws InputError for options that are no object with names */
-export function refuseOptions(options: unknown): void {
-  if (isPlain(options)) return;
+/** @throws InputError for options that are no object with names, or have others than `known` */
+export function refuseOptions(options: unknown, known?: readonly string[]): void {
   const found = quoted(options);
   const wanted = 'an object with the options by name, or leave it out';
-  throw new InputError([{ code: 'not-options', fact: 'options', found, wanted }], sayGiven);
+  if (!isPlain(options)) refuse([{ code: 'not-options', fact: 'options', found, wanted }]);
+  else if (known) refuse(strangeIn('options', options, known));
 }
 
 /** @throws InputError for an asking that a topic does not have; undefined is the one implied */
@@ -128,7 +140,7 @@ export function refuseUnlessAnswer(answer: unknown): void {
   if (typeof answer === 'object' && answer !== null && 'outcome' in answer) return;
   const found = quoted(answer);
   const wanted = 'an answer, as `answer` or `answerNow` gives it';
-  throw new InputError([{ code: 'not-an-answer', fact: 'answer', found, wanted }], sayGiven);
+  refuse([{ code: 'not-an-answer', fact: 'answer', found, wanted }]);
 }
 
 /** @throws InputError for a name that is none of those */
@@ -143,7 +155,7 @@ export function refuseName(
   const found = described(given);
   const wanted = options.length > 0 ? `one of ${options.join(', ')}` : 'none';
   const problem = { code, fact: of, found, wanted, options, ...(near && { near }) };
-  throw new InputError([problem], sayGiven);
+  refuse([problem]);
 }
 
 /** @throws InputError for a number that is not a whole one within its ends */
@@ -152,8 +164,5 @@ export function refuseUnlessWhole(fact: string, given: unknown, least: number, m
   const ends = [least, most].map((end) => end.toLocaleString('en-US')).join(' to ');
   const wanted = `a whole number from ${ends}`;
   const found = described(given);
-  throw new InputError(
-    [{ code: 'not-a-whole-number', fact, found, wanted, unit: '', least, most }],
-    sayGiven,
-  );
+  refuse([{ code: 'not-a-whole-number', fact, found, wanted, unit: '', least, most }]);
 }

@@ -30,7 +30,8 @@ function readOption(
     };
   }
   const wanted = [...options, 'unknown'].join(', ');
-  const near = nearest(text, options);
+  const asYes = options.includes('yes') && typeof given === 'boolean' && (given ? 'yes' : 'no');
+  const near = asYes || (text && nearest(text, options));
   const found = described(given);
   note({
     code: 'no-such-option',
@@ -164,7 +165,11 @@ function readFact(given: unknown, id: string, fact: Fact, note: Note): Input {
 
 export type Read = { readonly inputs: Inputs; readonly problems: readonly Problem[] };
 
-/** Reads all facts of a case against its topic; all problems are told at once. */
+/**
+ * Reads all facts of a case against its topic; all problems are told at once. A fact that is named and
+ * is `undefined` or null is refused as any mistake is, never taken for one of which nobody spoke: a
+ * rating read from a field that is misspelled would otherwise be no objection.
+ */
 export function readFacts(topic: Topic, raw: Readonly<Record<string, unknown>>): Read {
   const { facts: given, problems: twice } = presentFacts(topic, raw);
   const problems: Problem[] = [...twice];
@@ -176,8 +181,10 @@ export function readFacts(topic: Topic, raw: Readonly<Record<string, unknown>>):
   }
   const inputs = new Map<string, Input>();
   for (const [id, fact] of Object.entries(topic.facts)) {
-    const mentioned = Object.hasOwn(given, id) && given[id] !== undefined;
-    inputs.set(id, mentioned ? readFact(given[id], id, fact, note) : silentInput(fact));
+    inputs.set(
+      id,
+      Object.hasOwn(given, id) ? readFact(given[id], id, fact, note) : silentInput(fact),
+    );
   }
   return { inputs, problems };
 }

@@ -88,6 +88,12 @@ describe('a declared range is tried', () => {
     );
   });
 
+  test('one that is anything at all says nothing', () => {
+    expect(told(is, { within: ['-unlimited', 'unlimited'] })).toMatch(
+      /shelf.tried: it says `within`, and that is anything at all/,
+    );
+  });
+
   test('it has the unit of the formula, and names what there is', () => {
     expect(told(is, { within: ['0', 'shelf.span'] })).toMatch(/shelf.tried within: .*joins/);
     expect(told(is, { within: ['0', 'shelf.raiting'] })).toMatch(/there is no “shelf.raiting”/);
@@ -95,6 +101,48 @@ describe('a declared range is tried', () => {
 
   test('it stands where something falls back', () => {
     expect(told('box.weight * 2', { within: ['0', 'unlimited'] })).toMatch(/falls back on nothing/);
+  });
+});
+
+describe('an assumption may stand in, and is said with the answer', () => {
+  const is = 'choose(given(shelf.rating), shelf.rating / 2, box.weight)';
+  const saidOf = (assumes: string, when: string, of = is): string =>
+    checkTopic({
+      ...shelf,
+      formulas: {
+        ...shelf.formulas,
+        'shelf.tried': { ...formula(of), assumes },
+        'assumed.strength': { ...formula(when), unit: 'yes-no' },
+      },
+      assumptions: [
+        { when: 'assumed.strength', says: 'The shelf is as strong as the box is heavy.', source },
+      ],
+    })
+      .map(sayProblem)
+      .join('\n');
+
+  test('one that holds where the fact is not told', () => {
+    expect(saidOf('assumed.strength', '!given(shelf.rating)')).not.toMatch(/shelf.tried/);
+  });
+
+  test('and no other', () => {
+    expect(saidOf('assumed.strength', 'given(shelf.rating)')).toMatch(
+      /“assumed.strength” never holds where shelf.rating is not told/,
+    );
+    expect(saidOf('assumed.nothing', '!given(shelf.rating)')).toMatch(
+      /no assumption is said of “assumed.nothing”/,
+    );
+    expect(saidOf('assumed.strength', '!given(shelf.rating)', 'box.weight * 2')).toMatch(
+      /says `assumes` and falls back on nothing/,
+    );
+  });
+
+  test('a fact whose silence is said stands for itself alone', () => {
+    const boxes = 'choose(given(boxes), sum(boxes.weight), box.weight)';
+    expect(saidOf('boxes', '!given(shelf.rating)', boxes)).not.toMatch(/shelf.tried/);
+    expect(saidOf('boxes', '!given(shelf.rating)')).toMatch(
+      /what is taken where shelf.rating is not told is not what is said of boxes/,
+    );
   });
 });
 

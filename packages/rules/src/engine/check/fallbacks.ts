@@ -7,7 +7,7 @@ import type { Run } from '../formula/run';
 import type { Inputs } from '../value/values';
 import { anyFacts } from './any-facts';
 import { fallbacksIn, testedIn } from './fallbacks-in';
-import { type Places, proofLacking, standInLacking, tries } from './within';
+import { assumptionLacking, type Places, proofLacking, standInLacking, tries } from './within';
 
 type Note = (at: string, found: string, wanted: string) => void;
 
@@ -17,6 +17,7 @@ type Reckoned = {
   readonly at: string;
   readonly unit: string;
   readonly within?: Formula['within'];
+  readonly assumes?: string;
   readonly nodes: readonly Node[];
   readonly places: Places;
 };
@@ -26,8 +27,9 @@ const once: Places = ({ scope }) => [scope];
 /** Formulas, and what simulations reckon at each of their steps; a state is also what is left of it. */
 function allReckoned(topic: Topic): readonly Reckoned[] {
   const formulas = [...allFormulas(topic)].map(
-    ([name, { is, unit, within }]): Reckoned => ({
+    ([name, { is, unit, within, assumes }]): Reckoned => ({
       ...{ name, at: `formulas ${name}`, unit, within, nodes: [parseFormula(is)], places: once },
+      ...(assumes !== undefined && { assumes }),
     }),
   );
   const simulated = Object.entries(topic.simulations ?? {}).flatMap(([id, { states, values }]) => {
@@ -70,11 +72,17 @@ export function checkFallbacks(topic: Topic, note: Note, reckoned?: (inputs: Inp
   );
   const units = new Map(all.map(({ name, unit }) => [name, unit]));
   const trial = { reckon: reckoned, facts: anyFacts(topic, tries), topic };
-  for (const { name, at, within, unit, nodes, places } of all) {
+  for (const { name, at, within, assumes, unit, nodes, places } of all) {
     if (unit === 'yes-no') continue;
     const names = nodes.flatMap(testedIn);
     if (within && names.length === 0) {
       note(at, 'it says `within` and falls back on nothing', 'leave `within` out');
+    } else if (within?.[0] === '-unlimited' && within[1] === 'unlimited') {
+      note(
+        at,
+        'it says `within`, and that is anything at all',
+        'say what the told facts prove, or by `assumes` which assumption stands in',
+      );
     } else if (within) {
       const ends = readEnds(topic, units, at, within, unit, note);
       const lacking =
@@ -82,10 +90,14 @@ export function checkFallbacks(topic: Topic, note: Note, reckoned?: (inputs: Inp
       if (lacking) note(at, ...lacking);
     } else {
       const found = nodes.flatMap((node) => fallbacksIn(node, { formulas, untold: [] }));
-      const bare = found.find(({ fact }) => fact === undefined);
-      const lacking = bare
-        ? notSaid(bare.untold)
-        : found.map((each) => reckonable(() => standInLacking(trial, each, places))).find(Boolean);
+      const bare = found.filter(({ fact }) => fact === undefined);
+      const lacking = assumes
+        ? assumptionLacking(trial, assumes, bare)
+        : bare[0]
+          ? notSaid(bare[0].untold)
+          : found
+              .map((each) => reckonable(() => standInLacking(trial, each, places)))
+              .find(Boolean);
       if (lacking) note(at, ...lacking);
     }
   }

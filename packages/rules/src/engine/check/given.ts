@@ -19,8 +19,10 @@ export function isCell(given: unknown): given is CellGiven {
   if (typeof given === 'string' || isNumber(given)) return true;
   if (typeof given !== 'object' || given === null) return false;
   if (!('unit' in given) || typeof given.unit !== 'string') return false;
-  if ('value' in given) return isNumber(given.value) && !('lo' in given) && !('hi' in given);
-  return 'lo' in given && 'hi' in given && isEnd(given.lo) && isEnd(given.hi);
+  // With anything more it would be taken for more exact than it was told.
+  const { length } = Object.keys(given);
+  if ('value' in given) return isNumber(given.value) && length === 2;
+  return 'lo' in given && 'hi' in given && isEnd(given.lo) && isEnd(given.hi) && length === 3;
 }
 
 /** An object that is nothing but its entries, wherever it was made. */

@@ -91,7 +91,12 @@ const factOf: Readonly<Record<Fact['kind'], Look>> = {
     ...factWords,
     ...{ unit: leaf, counted: leaf, isRating: leaf, year: leaf, least: leaf, most: leaf, silent },
   }),
-  choice: entry<Extract<Fact, { kind: 'choice' }>>({ ...factWords, options: leaf, silent }),
+  choice: entry<Extract<Fact, { kind: 'choice' }>>({
+    ...factWords,
+    options: leaf,
+    scale: leaf,
+    silent,
+  }),
   'yes-no': entry<Extract<Fact, { kind: 'yes-no' }>>({ ...factWords, silent }),
   rows: entry<Extract<Fact, { kind: 'rows' }>>({ ...factWords, columns: named(column), silent }),
 };
@@ -140,6 +145,7 @@ const formula = entry<Formula>({
   year: leaf,
   is: leaf,
   within: leaf,
+  assumes: leaf,
   source,
 });
 const value = entry<ParameterValue>({ from: leaf, until: leaf, value: leaf, house: leaf });
@@ -198,7 +204,7 @@ const topic: Keys<Topic> = {
       tells: leaf,
     }),
   ),
-  outcomes: named(entry<Outcome>({ id: leaf, words: leaf, sentence: leaf })),
+  outcomes: named(entry<Outcome>({ id: leaf, words: leaf, sentence: leaf, plain: leaf })),
   tells: each(entry<Telling>({ of: leaf, says: leaf, when: leaf })),
   assumptions: each(entry<Assumption>({ when: leaf, says: leaf, source })),
   cautions: each(entry<Caution>({ says: leaf, source, fits: leaf })),

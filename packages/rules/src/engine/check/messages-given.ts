@@ -74,6 +74,10 @@ export function wordedOfGiven(problem: Problem): string | undefined {
   }
 }
 
+/** Of what an entry is called with beside a rule set and facts. */
+export const sayArgument = (problem: Problem): string =>
+  withoutGaps(`${placed(problem)} is ${problem.found}; give ${problem.wanted}.`);
+
 /** One sentence that names the place, what was found and what would be right. */
 export const sayGiven = (problem: Problem): string =>
   withoutGaps(wordedOfGiven(problem) ?? `${placed(problem)}: ${problem.found}; ${problem.wanted}.`);

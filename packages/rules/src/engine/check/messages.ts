@@ -1,4 +1,4 @@
-import { hint, placed, withoutGaps, wordedOfGiven } from './messages-given';
+import { hint, placed, sayArgument, withoutGaps, wordedOfGiven } from './messages-given';
 import type { Problem } from './problem';
 
 /** One sentence that names the place, what was found and what would be right. */
@@ -9,12 +9,18 @@ function worded(problem: Problem): string {
   const { code, fact, found, wanted, limit, near } = problem;
   const at = placed(problem);
   switch (code) {
+    case 'wrong-argument':
+      return sayArgument(problem);
+    case 'in-document':
+      return `${fact}: ${/[.?]$/.test(found) ? found : `${found}.`}`;
+    case 'not-a-ledger':
+      return `${fact}: this is no entry of a ledger; ${wanted}.${hint(near)}`;
     case 'no-such-parameter':
       return `\`${fact}\` is not a parameter of ${wanted}.${hint(near)}`;
     case 'not-json':
       return `${at}: this is not JSON; write ${wanted}.`;
     case 'not-a-house-layer':
-      return `${at}: this is missing or not as it should be; write ${wanted}.`;
+      return `${at}: this is missing or not as it should be; write ${wanted}.${hint(near)}`;
     case 'other-topic':
       return `${at}: this layer is for “${found}”; write ${wanted}.`;
     case 'no-house-name':

@@ -13,6 +13,7 @@ import {
   InputError,
   matters,
   type Problem,
+  quickly,
   readHouse,
   readSaved,
   remedies,
@@ -100,6 +101,15 @@ const noFacts: readonly (readonly [string, Readonly<Record<string, unknown>>, Pr
     ['null for a cell', { 'trailer.cargo': [{ weight: null }] }, 'not-plain'],
     ['an option that is none', { 'trailer.brakes': 'magnet' }, 'no-such-option'],
     ['null for a choice', { 'trailer.brakes': null }, 'no-such-option'],
+    ['undefined for a rating', { 'hitch.ballRating': undefined }, 'not-plain'],
+    ['undefined for a choice', { 'trailer.brakes': undefined }, 'no-such-option'],
+    ['undefined for a list', { 'trailer.cargo': undefined }, 'not-rows'],
+    ['true for yes or no', { 'vehicle.sevenWay': true }, 'no-such-option'],
+    [
+      'more than value and unit',
+      { 'trailer.gvwr': { value: 5000, unit: 'lb', plusMinus: 400 } },
+      'not-plain',
+    ],
     ['a fact that is none', { 'trailer.gvw': '5,000 lb' }, 'no-such-fact'],
   ];
 
@@ -165,10 +175,35 @@ test('a cell refused says its row and its column, by label and by id', async () 
   });
 });
 
-test('undefined is what nobody said, and is not refused', async () => {
-  expect(await refused(() => answerNow(towFit, any(facts({ 'trailer.gvwr': undefined }))))).toEqual(
-    [],
+test.each([
+  [true, 'yes'],
+  [false, 'no'],
+  [1, undefined],
+  [0, undefined],
+])('of %j where yes or no belongs no other than what it says is offered', async (given, near) => {
+  const [problem] = await refused(() =>
+    answerNow(towFit, any(facts({ 'vehicle.sevenWay': given }))),
   );
+  expect(problem?.near).toBe(near);
+});
+
+test('a rating from a misspelled field is no rating of which nobody spoke', async () => {
+  const row: Record<string, string> = { ballRating: '1,500 lb' };
+  const wrong = any(facts({ 'hitch.ballRating': row.balRating }));
+  for (const enter of [() => answerNow(towFit, wrong), () => quickly(towFit)(wrong.facts)]) {
+    const [problem] = await refused(enter);
+    expect(problem).toMatchObject({ fact: 'hitch.ballRating', found: 'undefined', unit: 'lb' });
+  }
+});
+
+test.each([
+  ['a key of what is asked', () => answerNow(towFit, any({ facts: {}, asof: '2026-11-01' }))],
+  ['an option', () => quickly(towFit, any({ asof: '2026-11-01' }))],
+])('%s that is misspelled is told with the one that was meant', async (_, enter) => {
+  const [problem, ...others] = await refused(enter);
+  expect(others).toEqual([]);
+  expect(problem).toMatchObject({ code: 'no-such-option', found: 'asof', near: 'asOf' });
+  expect(problem && sayProblem(problem)).toContain('Did you mean `asOf`?');
 });
 
 const layer = (parameters: unknown) => ({ topic: 'tow-fit', name: 'Sallowbridge', parameters });

@@ -5,6 +5,7 @@ export type Problem = {
     | 'not-facts'
     | 'not-an-answer'
     | 'not-options'
+    | 'wrong-argument'
     | 'not-a-day'
     | 'no-such-asking'
     | 'no-such-part'
@@ -27,6 +28,9 @@ export type Problem = {
     | 'missing-cell'
     | 'not-plain'
     | 'given-twice'
+    // A document, a ledger
+    | 'in-document'
+    | 'not-a-ledger'
     // A house layer
     | 'not-json'
     | 'not-a-house-layer'

@@ -1,8 +1,11 @@
 import type { Topic } from '../define/shapes';
 import { allFormulas } from '../define/topic';
+import { topicProblems } from './asked';
 import { checkConditions } from './conditions';
 import { sayProblem } from './messages';
+import { checkNumbers, checkPossible } from './numbers';
 import { InputError, type Problem } from './problem';
+import { shapeProblems } from './shaped';
 import { checkTexts } from './text';
 
 /** Every name that a condition may compare. */
@@ -16,16 +19,20 @@ export const namesOf = (topic: Topic): ReadonlySet<string> =>
 
 /**
  * Looks at what a verdict would silently go wrong by: an operator, an option, a name or a unit that
- * does not exist or does not fit, in a formula or a condition. `checkTopic` is for authors and tells
- * far more.
+ * does not exist or does not fit, in a formula or a condition, a value that is none, a number that
+ * cannot be. `checkTopic` is for authors and tells far more.
  *
  * @throws InputError naming each of them.
  */
 export function refuseUnsound(topic: Topic): void {
-  const problems: Problem[] = [];
+  const problems: Problem[] = [...topicProblems(topic)];
+  if (problems.length === 0) problems.push(...shapeProblems(topic));
+  if (problems.length > 0) throw new InputError(problems, sayProblem);
   const note = (fact: string, found: string, wanted: string): void => {
     problems.push({ code: 'rule-set', fact, found, wanted });
   };
+  checkNumbers(topic, note);
+  checkPossible(topic, note);
   checkTexts(topic, note);
   checkConditions(topic, namesOf(topic), note);
   if (problems.length > 0) throw new InputError(problems, sayProblem);

@@ -10,9 +10,12 @@ import { checkChanges } from './changes';
 import { checkConditions, rulesOf } from './conditions';
 import { checkEverybody } from './everybody';
 import { checkFallbacks } from './fallbacks';
+import { isPlain } from './given';
 import { checkKeys } from './keys';
 import { checkNeverIf } from './never-if';
+import { checkNumbers, checkPossible } from './numbers';
 import type { Problem } from './problem';
+import { shapeProblems } from './shaped';
 import { namesOf } from './sound';
 import { checkTexts } from './text';
 import { checkToldAbout, namesSaid } from './told-about';
@@ -55,48 +58,6 @@ function checkSources(topic: Topic, note: Note): void {
     if (fact.silent) check(`facts ${id}`, fact.silent.source);
   }
   for (const each of [...topic.assumptions, ...topic.cautions]) check(each.says, each.source);
-}
-
-const isDay = /^\d{4}-\d{2}-\d{2}$/;
-
-function checkNumbers(topic: Topic, note: Note): void {
-  for (const [id, fact] of Object.entries(topic.facts)) {
-    if (fact.kind !== 'quantity') continue;
-    if (fact.least > fact.most) note(`facts ${id}`, 'its least is over its most', 'swap them');
-    const value = fact.silent?.value;
-    if (value !== undefined && (value < fact.least || value > fact.most)) {
-      note(
-        `facts ${id}`,
-        `its default ${value} is outside ${fact.least} to ${fact.most}`,
-        'keep it inside',
-      );
-    }
-  }
-  for (const [id, { values, range }] of Object.entries(topic.parameters)) {
-    if (values.length === 0)
-      note(`parameters ${id}`, 'it has no value', 'give it one with its date');
-    for (const { value, from, until } of values) {
-      if (!isDay.test(from)) {
-        note(`parameters ${id}`, `“${from}” is not a day`, 'write it as 2026-01-31');
-      }
-      if (until !== undefined && !(isDay.test(until) && until >= from)) {
-        note(`parameters ${id}`, `it holds from ${from} until “${until}”`, 'end it on a later day');
-      }
-      if (range && (value < range[0] || value > range[1])) {
-        note(
-          `parameters ${id}`,
-          `its value ${value} is outside ${range.join(' to ')}`,
-          'keep it inside',
-        );
-      }
-    }
-  }
-  for (const [id, { rows }] of Object.entries(topic.tables)) {
-    const rising = rows.every(([key], i) => i === 0 || key > (rows[i - 1]?.[0] ?? key));
-    if (rows.length === 0 || !rising) {
-      note(`tables ${id}`, 'its keys do not rise from row to row', 'sort them, each once');
-    }
-  }
 }
 
 function checkFormulas(topic: Topic, note: Note): void {
@@ -190,9 +151,17 @@ function checkNames(topic: Topic, note: Note): void {
 function problemsOf(topic: Topic, isKept: boolean): readonly Problem[] {
   const none = topicProblems(topic);
   if (none.length > 0) return none;
-  const problems: Problem[] = [];
+  const problems: Problem[] = [...shapeProblems(topic)];
   const note: Note = (fact, found, wanted) =>
     problems.push({ code: 'rule-set', fact, found, wanted });
+  // What is of another kind than it must be is looked into no further; of a condition more can be told.
+  if (problems.length > 0) {
+    const isInFindings = problems.every(({ fact }) => /^findings\./.test(fact));
+    if (isInFindings && Object.values(topic.findings).every(isPlain)) {
+      checkConditions(topic, namesOf(topic), note);
+    }
+    return problems;
+  }
   checkKeys(topic, note);
   checkSources(topic, note);
   checkNumbers(topic, note);
@@ -200,6 +169,7 @@ function problemsOf(topic: Topic, isKept: boolean): readonly Problem[] {
   checkNames(topic, note);
   checkChanges(topic, note);
   if (isKept) return problems;
+  checkPossible(topic, note);
   checkNeverIf(topic, note);
   // What is broken cannot be tried.
   const isWhole = problems.length === 0;

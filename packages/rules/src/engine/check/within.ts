@@ -78,6 +78,41 @@ export function proofLacking(
   return undefined;
 }
 
+/** An assumption that stands in is said with the answer, and is one about what was not told. */
+export function assumptionLacking(
+  { reckon: reckoned, facts, topic }: Trial,
+  assumes: string,
+  fallbacks: readonly Fallback[],
+): Lacking {
+  const names = [...new Set(fallbacks.flatMap(({ untold: some }) => some))];
+  if (names.length === 0) {
+    return ['it says `assumes` and falls back on nothing', 'leave `assumes` out'];
+  }
+  const silent = topic.facts[assumes]?.silent;
+  if (silent) {
+    if (!silent.quiet && names.every((each) => each === assumes)) return undefined;
+    return [
+      `what is taken where ${names.join(', ')} is not told is not what is said of ${assumes}`,
+      'name the fact whose `silent` says it',
+    ];
+  }
+  if (!topic.assumptions.some(({ when }) => when === assumes)) {
+    return [
+      `no assumption is said of “${assumes}”`,
+      'name an assumption that is said where it stands in',
+    ];
+  }
+  const holds = facts.some((base) => {
+    const value = reckoned(untold(topic, base, names)).scope.value(assumes);
+    return value.kind === 'truth' && value.yes;
+  });
+  if (holds) return undefined;
+  return [
+    `“${assumes}” never holds where ${names.join(', ')} is not told`,
+    'name an assumption that is said where it stands in',
+  ];
+}
+
 /** What stands in for a fact must at least once be something that the fact itself may be. */
 export function standInLacking(
   { reckon: reckoned, facts, topic }: Trial,

@@ -43,6 +43,8 @@ export type QuantityFact = FactWords & {
 export type ChoiceFact = FactWords & {
   readonly kind: 'choice';
   readonly options: readonly string[];
+  /** The options stand in the order of a scale, such as gauges from thin to thick. */
+  readonly scale?: boolean;
   readonly silent?: Default<string>;
 };
 

@@ -69,6 +69,11 @@ export type Formula = {
    * what is told, as formulas. Where it takes it for one fact by itself, that fact's own say so.
    */
   readonly within?: readonly [least: string, most: string];
+  /**
+   * Where what it takes is nothing that the told facts prove, but an assumption that is said with the
+   * answer: the fact whose `silent` says it, or the `when` of the topic's own assumption.
+   */
+  readonly assumes?: string;
   readonly source: Source;
 };
 
@@ -262,6 +267,8 @@ export type Outcome = {
   readonly words: string;
   /** A sentence; of `if` its beginning, to which “, if …” is added. */
   readonly sentence: string;
+  /** Of `care`: the beginning of its sentence, for those who hear of what to take care in its stead. */
+  readonly plain?: string;
 };
 
 /**

@@ -10,7 +10,7 @@ import { nounOr, own, type Sayable, text } from '../words/value';
 import { wordsIn } from './length';
 import { limitSaid } from './limit';
 import { isAnythingTold, isTold, type Matter } from './matter';
-import { levelOf, verdictSaid } from './verdict';
+import { isNoneInOrder, levelOf, verdictSaid } from './verdict';
 import { isAnyShare } from './wide';
 
 /** Which of a topic's askings is answered first: the one named, the first that is implied, the usual one. */
@@ -138,9 +138,10 @@ const mostPossible = 3;
 const isAnything = ({ level, alternatives }: Answer['findings'][number]): boolean =>
   level === 'unknown' && alternatives.length > mostPossible;
 
-function findingSaid({ answer }: Matter, id: string): readonly Sayable[] {
-  const finding = answer.findings.find((each) => each.id === id);
+function findingSaid(matter: Matter, id: string): readonly Sayable[] {
+  const finding = matter.answer.findings.find((each) => each.id === id);
   if (!finding || finding.level === 'not-asked' || isAnything(finding)) return [];
+  if (finding.level === 'ok' && isNoneInOrder(matter)) return [];
   const { wrong, do: todo } = finding.messages;
   return finding.level === 'ok' || !todo ? [wrong] : [wrong, todo];
 }
@@ -153,6 +154,7 @@ function valueSaid(matter: Matter, name: string): readonly Sayable[] {
     const value = run.value(name);
     const [only] = value.kind === 'among' ? value.options : [];
     const result = only === undefined ? undefined : decision.results[only];
+    if (result?.level === 'ok' && isNoneInOrder(matter)) return [];
     return result ? [textOf(compiled, run, result.says)] : [];
   }
   const value = run.value(name);

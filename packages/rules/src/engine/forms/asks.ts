@@ -2,9 +2,10 @@ import type { Fact } from '../define/shapes';
 import { message } from '../words/message';
 import { type Sayable, text } from '../words/value';
 import { askedFirst } from './asking';
+import { stuck } from './deciding';
 import { isTold, type Matter } from './matter';
 import { everybodyFor } from './rule';
-import { levelOf } from './verdict';
+import { dangersUnknown, levelOf, unknownFacts } from './verdict';
 import { whereToLook } from './where';
 
 /** Up to so many facts told, a question is only begun. */
@@ -26,7 +27,11 @@ export function asksOf(matter: Matter, asking: string | undefined): readonly Fac
   const isAbout = (fact: string): boolean => about.includes(fact);
   const deciding = [...open.filter(isAbout), ...open.filter((fact) => !isAbout(fact))];
   const begin = isLost ? about.filter((fact) => !isTold(matter, fact)).slice(0, mostToBegin) : [];
-  return [...deciding, ...begin].flatMap((fact) => topic.facts[fact] ?? []);
+  // Whatever asks, the first thing asked is the same.
+  const first =
+    levelOf(matter) === 'unknown' && !stuck(matter) ? nextFact(matter, asking) : undefined;
+  const inOrder = [...(first === undefined ? [] : [first]), ...deciding, ...begin];
+  return [...new Set(inOrder)].flatMap((fact) => topic.facts[fact] ?? []);
 }
 
 /**
@@ -48,7 +53,9 @@ export function nextFact(matter: Matter, asking: string | undefined): string | u
   const isMuchTold =
     Object.keys(matter.asked.facts).filter((each) => isTold(matter, each)).length > fewTold;
   const begin = isAnswered || isMuchTold ? [] : about;
-  const [fact] = [...about.filter(isOpen), ...begin, ...open, ...about];
+  // A danger of which somebody does not know is asked before anything else.
+  const dangerous = dangersUnknown(matter).flatMap((each) => unknownFacts(matter, each));
+  const [fact] = [...dangerous, ...about.filter(isOpen), ...begin, ...open, ...about];
   return fact !== undefined && Object.hasOwn(topic.facts, fact) ? fact : undefined;
 }
 

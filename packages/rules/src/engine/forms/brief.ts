@@ -1,17 +1,27 @@
+import { english } from '../words/en';
 import { message } from '../words/message';
 import { sayer } from '../words/say';
 import type { Medium, Sayable } from '../words/value';
 import { text } from '../words/value';
 import { askedFigure, askedFirst } from './asking';
-import { decidersOf, isAskedOf } from './deciding';
-import { fittedWith, type Part } from './length';
+import { decidersOf } from './deciding';
+import { explained } from './explained';
+import { begun, type Fitted, fittedWith, type Part } from './length';
 import { isAnythingTold, type Matter } from './matter';
 import { isRuleWanted, limitOf } from './parts';
 import { fromToldSaid, ruleSaid } from './rule';
-import { settled } from './settled';
+import { careHeard, settled } from './settled';
 import { unsettled } from './unsettled';
 import { urgently } from './urgent';
-import { findingsTold, levelOf, urgentSaid, verdictSaid } from './verdict';
+import {
+  caresTold,
+  dangersUnknown,
+  findingsTold,
+  levelOf,
+  partsOf,
+  urgentSaid,
+  verdictSaid,
+} from './verdict';
 import type { Written } from './written';
 
 /** People get out before anything else is told; then what is settled with what to do, or what is open. */
@@ -26,22 +36,30 @@ const spokenWords = { least: 30, most: 72 } as const;
 /** A public channel. */
 const postWords = { least: 42, most: 80 } as const;
 
-function inOne(
+function linesOf(
   matter: Matter,
   asking: string | undefined,
   medium: Medium,
   words: { readonly least: number; readonly most: number },
-): Written {
+): Fitted {
   const say = sayer({ ...matter.voice, medium });
-  const { lines, cautions } = fittedWith(say, briefly(matter, asking), words);
-  return { text: lines.join(' '), cautions };
+  return fittedWith(say, briefly(matter, asking), words);
 }
 
-export const spoken = (matter: Matter, asking: string | undefined): Written =>
-  inOne(matter, asking, 'spoken', spokenWords);
+/** A listener cannot look a term up: what it is follows it, unless people are to get out. */
+export function spoken(matter: Matter, asking: string | undefined): Written {
+  const { lines, cautions } = linesOf(matter, asking, 'spoken', spokenWords);
+  if (urgentSaid(matter).length > 0) return { text: lines.join(' '), cautions };
+  const say = sayer({ ...matter.voice, medium: 'spoken' });
+  const heard = careHeard(matter, asking, lines, (of) => begun(say(of)));
+  const said = explained(heard, matter.voice.language ?? english, spokenWords.most);
+  return { text: said.join(' '), cautions };
+}
 
-export const post = (matter: Matter, asking: string | undefined): Written =>
-  inOne(matter, asking, 'written', postWords);
+export function post(matter: Matter, asking: string | undefined): Written {
+  const { lines, cautions } = linesOf(matter, asking, 'written', postWords);
+  return { text: lines.join(' '), cautions };
+}
 
 /** Whether two say the same, whatever the language. */
 const isSame = (a: Sayable, b: Sayable | undefined): boolean =>
@@ -56,12 +74,16 @@ function madeOfTold(matter: Matter, asking: string | undefined): readonly Sayabl
 
 /**
  * What can be said though the verdict cannot: what was asked, what was told comes to, or the rule; '' where
- * there is nothing of the kind, or where something urgent is said instead.
+ * there is nothing of the kind, or where a danger or a care is said instead.
  */
 export function known(matter: Matter, asking: string | undefined): string {
   if (levelOf(matter) !== 'unknown' || urgentSaid(matter).length > 0) return '';
+  const answered = askedFirst(matter, asking);
+  // A danger that nobody knows of, or a care, is said instead, as on the ticket.
+  if (dangersUnknown(matter).length > 0) return '';
+  if (answered.length === 0 && caresTold(matter).length > 0) return '';
   const rule = isRuleWanted(matter) && isAnythingTold(matter) ? ruleSaid(matter, asking) : [];
-  const [first] = [...askedFirst(matter, asking), ...madeOfTold(matter, asking), ...rule];
+  const [first] = [...answered, ...madeOfTold(matter, asking), ...rule];
   return first ? sayer({ ...matter.voice })(first) : '';
 }
 
@@ -78,23 +100,37 @@ export function ticket(matter: Matter, asking: string | undefined): string {
   const isWord = level !== 'if' && level !== 'unknown';
   const asked = askedFirst(matter, asking).filter((each) => !(isWord && isSame(each, verdict[0])));
   const rule = isRuleWanted(matter) ? ruleSaid(matter, asking) : [];
-  const [main] = level === 'stop' ? decidersOf(matter, asking) : [];
-  const stops = main && !isAskedOf(matter, asking, main) ? main.wrong : [];
+  // What stops it stands there, and what calls for care beside what was asked.
+  const [main] = decidersOf(matter, asking);
+  const [wrong] = main?.wrong ?? [];
+  const stops = level === 'stop' && wrong ? [wrong] : [];
+  const [danger] = dangersUnknown(matter);
+  const [care] = level === 'unknown' || level === 'if' ? caresTold(matter) : [];
+  const isCareBeside = level === 'if' || asked.length > 0;
+  const beside = level === 'care' ? wrong : isCareBeside ? care?.messages.wrong : undefined;
+  // What nobody knows comes before all that is known, but for what certainly stops it.
+  const doubt = danger ? message('sentences', { of: partsOf(danger) }) : undefined;
   const candidates = [
     urgent,
     ...stops,
+    doubt,
     ...asked,
+    care && level === 'unknown' ? message('sentences', { of: partsOf(care) }) : undefined,
     ...madeOfTold(matter, asking),
     ...rule,
     limit,
     first,
     ...verdict,
   ];
-  const sentence = candidates.find((each) => each !== undefined);
+  const found = candidates.find((each) => each !== undefined);
+  const also = stops.length > 0 ? doubt : danger ? undefined : beside;
+  // It may stand word for word within what was asked.
+  const isBeside = !urgent && found && also && !say(found).includes(say(also));
+  const sentence = isBeside ? message('sentences', { of: [found, also] }) : found;
   return say(
     message('ticket', {
       outcome: text(topic.outcomes[levelOf(matter)].words),
-      figure: urgent || stops.length > 0 ? null : (figure ?? null),
+      figure: urgent || danger || stops.length > 0 ? null : (figure ?? null),
       sentence: sentence ?? text(answer.words),
     }),
   );

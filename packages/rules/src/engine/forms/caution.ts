@@ -2,17 +2,18 @@ import { textOf } from '../answer/shown';
 import type { Sayable } from '../words/value';
 import { isTold, type Matter } from './matter';
 
-/** What came up in a case: findings and limits that are not in order, and the limit that binds. */
-function cameUp({ answer }: Matter): ReadonlySet<string> {
-  const findings = answer.findings.flatMap(({ id, level }) =>
-    level === 'ok' || level === 'not-asked' ? [] : [`finding.${id}`],
+/** What is merely open came up less than what was found. */
+const weightOf = { stop: 2, care: 2, if: 2, unknown: 1, ok: 0, 'not-asked': 0 } as const;
+
+/** What came up in a case, and how much: findings and limits that are not in order, and the limit that binds. */
+function cameUp({ answer }: Matter): ReadonlyMap<string, number> {
+  const findings = answer.findings.map(
+    ({ id, level }) => [`finding.${id}`, weightOf[level]] as const,
   );
-  const limits = answer.limits.flatMap(({ id, state }) =>
-    state === 'stop' || state === 'unknown' || state === 'care' || id === answer.binding
-      ? [`limit.${id}`]
-      : [],
+  const limits = answer.limits.map(
+    ({ id, state }) => [`limit.${id}`, id === answer.binding ? 2 : weightOf[state]] as const,
   );
-  return new Set([...findings, ...limits]);
+  return new Map([...findings, ...limits]);
 }
 
 /** Whether what was told rules it out: `battery.chemistry!=lifepo4`. */
@@ -25,10 +26,12 @@ const isRuledOut = ({ asked }: Matter, name: string): boolean => {
 export function cautionsFitting(matter: Matter): readonly Sayable[] {
   const { topic, compiled, run } = matter;
   const up = cameUp(matter);
-  const fit = (fits: readonly string[] = []): number => {
-    const found = fits.filter((name) => up.has(name)).length;
+  const fit = (fits: readonly string[] | undefined): number => {
+    // What holds for every case comes before what is about something that did not come up.
+    if (fits === undefined) return 0.5;
+    const found = fits.reduce((sum, name) => sum + (up.get(name) ?? 0), 0);
     if (fits.some((name) => isRuledOut(matter, name))) return -1;
-    return found * 2 + Math.min(1, fits.filter((name) => isTold(matter, name)).length);
+    return found + Math.min(1, fits.filter((name) => isTold(matter, name)).length);
   };
   return topic.cautions
     .map(({ says, fits }, place) => ({ says, fits: fit(fits), place }))

@@ -6,7 +6,7 @@ import { type Sayable, text } from '../words/value';
 import { wordsIn } from './length';
 import { limitSaid, limitsInOrder, overSaid } from './limit';
 import type { Matter } from './matter';
-import { findingsTold, levelOf } from './verdict';
+import { findingsTold, isCertain, levelOf } from './verdict';
 
 /** What a verdict turns on: what is wrong, and what to do about it. */
 export type Decider = {
@@ -15,9 +15,6 @@ export type Decider = {
   readonly wrong: readonly Sayable[];
   readonly todo: Sayable | undefined;
 };
-
-/** What is so for certain, by a ruling of the rule set, and not only perhaps. */
-export const isCertain = ({ code }: FindingAnswer): boolean => /^\w+\.\d+$/.test(code);
 
 const ofFinding = ({ id, messages }: FindingAnswer): Decider => ({
   names: [`finding.${id}`],

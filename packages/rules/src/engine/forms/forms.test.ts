@@ -67,7 +67,7 @@ describe('what was asked is answered first', () => {
     const { forms } = formsOf(topic, { facts, asOf }, { asking: 'load' });
     expect(forms.spoken).toMatch(/^All boxes together weigh 45 pounds\. It just holds\./);
     expect(forms.ticket).toBe(
-      'Just holds\n45 lb, box.weight + box.lid + sum(boxes.weight)\nAll boxes together weigh 45 lb.',
+      'Just holds\n45 lb, box.weight + box.lid + sum(boxes.weight)\nAll boxes together weigh 45 lb. The shelf has 4 lb left of 49 lb.',
     );
     for (const form of [forms.post, forms.letter, forms.slip]) {
       expect(form).toContain('All boxes together weigh 45 lb.');
@@ -90,7 +90,11 @@ describe('what the verdict turns on is said with what to do about it', () => {
   test('a limit that is over stands before the verdict, with what to do', () => {
     const over = { ...facts, 'shelf.rating': '40 lb' };
     const { forms } = formsOf(acting, { facts: over, asOf });
-    expect(forms.spoken).toMatch(/^The shelf is over by 5 pounds\. Take a box off\. It breaks\./);
+    expect(forms.spoken).toMatch(
+      /^The shelf is over by 5 pounds: 45 pounds, and at most 40 pounds will do\. Take a box off\. It breaks\./,
+    );
+    // A reader has the figures beside it.
+    expect(forms.post).toContain('The shelf is over by 5 lb. Take a box off.');
   });
 
   test('a limit that just holds comes after it', () => {

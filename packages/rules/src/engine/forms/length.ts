@@ -1,4 +1,4 @@
-import type { Say, Sayable } from '../words/value';
+import type { Said, Say, Sayable, Value } from '../words/value';
 
 /** Common practice for planning speech, until a speaker's own pace is measured. */
 export const wordsPerMinute = 175;
@@ -40,6 +40,8 @@ export const warning = (part: Part, cautions: readonly Sayable[] = [part.of]): P
   cautions,
 });
 export const ifShort = (of: Sayable): Part => ({ of, rank: spare });
+/** What tells nobody anything to do comes after all else that might be said. */
+export const ifStillShort = (of: Sayable): Part => ({ of, rank: spare + 1 });
 
 const figuresIn = (text: string): readonly string[] => text.match(/\d+(?:[.,]\d+)*/g) ?? [];
 const lettersIn = (text: string): readonly string[] =>
@@ -47,22 +49,39 @@ const lettersIn = (text: string): readonly string[] =>
 
 /** Of something said already, so many words are heard again. */
 const mostAgain = 0.6;
-/** And so many where it has no figure. */
-const mostAgainWithout = 0.8;
+/** And so many where it has no figure, of one line. */
+const mostAgainWithout = 0.75;
 
-/** Whether all figures of a text have been said, with most of its words. */
-function isEcho(text: string, kept: readonly string[]): boolean {
-  const heard = kept.join(' ');
-  const [figures, words] = [new Set(figuresIn(heard)), new Set(lettersIn(heard))];
-  const own = figuresIn(text);
-  if (own.some((each) => !figures.has(each))) return false;
-  const all = lettersIn(text);
+/** Words that turn a sentence round, or say what comes first: with one less it says something else. */
+const turning: readonly string[] = [
+  ...['not', 'no', 'never', 'none', 'nothing', 'nobody', 'cannot', 'without'],
+  ...['before', 'until', 'unless'],
+];
+
+/** Whether a line has said all figures of a text, with most of its words. */
+function isLike(text: string, line: string): boolean {
+  const [own, all] = [figuresIn(text), lettersIn(text)];
   const most = own.length === 0 ? mostAgainWithout : mostAgain;
+  const [figures, words] = [new Set(figuresIn(line)), new Set(lettersIn(line))];
+  if (own.some((each) => !figures.has(each))) return false;
   return all.filter((each) => words.has(each)).length >= all.length * most;
 }
 
+/** Whether one line has said a text, with all that turns it. */
+function isEcho(text: string, line: string): boolean {
+  const [all, words] = [lettersIn(text), new Set(lettersIn(line))];
+  const isTurned = all.some((each) => turning.includes(each) && !words.has(each));
+  return !isTurned && isLike(text, line);
+}
+
+/** Whether the figures that a text has beside those of a part of it have been said. */
+function areSaid(text: string, kept: readonly string[], part: string): boolean {
+  const [figures, own] = [new Set(figuresIn(kept.join(' '))), new Set(figuresIn(part))];
+  return figuresIn(text).every((each) => own.has(each) || figures.has(each));
+}
+
 /** A text as it begins a sentence, also where its first word is that of a figure. */
-const begun = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+export const begun = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 /**
  * The parts that go into so many words, in their order: all that must be said, then by rank what
@@ -73,6 +92,17 @@ export const fitted = (
   parts: readonly Part[],
   words: { readonly least?: number; readonly most: number },
 ): readonly string[] => fittedWith(say, parts, words).lines;
+
+const isSaid = (value: Value | undefined): value is Said =>
+  typeof value === 'object' && value !== null && 'code' in value;
+
+/** A limit that is over without what there is and may be, a question without where to look. */
+function shorterOf(of: Sayable): Sayable | undefined {
+  if (!('code' in of)) return undefined;
+  if (of.code === 'next-asked') return { ...of, values: { ...of.values, where: null } };
+  const { said } = of.values;
+  return of.code === 'with-both' && isSaid(said) ? said : undefined;
+}
 
 export type Fitted = {
   readonly lines: readonly string[];
@@ -89,6 +119,8 @@ export function fittedWith(
   const worded = parts.map(
     ({ of, rank, after, besides, echoes = false, cautions = [] }, place) => ({
       words: begun(say(of)),
+      brief: begun(say(shorterOf(of) ?? of)),
+      hasBoth: 'code' in of && of.code === 'with-both',
       rank,
       place,
       cautions,
@@ -106,28 +138,39 @@ export function fittedWith(
     });
   };
   const inOrder = worded.toSorted((a, b) => a.rank - b.rank || a.place - b.place);
-  const kept = new Set<number>();
+  // Where all that must be said is too much, it is said in fewer words.
+  const musts = worded.filter(({ rank }) => rank === 0).map(({ words }) => wordsIn(words));
+  const isFull = musts.reduce((sum, each) => sum + each, 0) > most;
+  const kept = new Map<number, string>();
   const said = new Set<string>();
   const heard: string[] = [];
   let count = 0;
-  for (const { words, rank, place, after, room, echoes } of inOrder) {
-    const length = wordsIn(words);
-    if (echoes && (isWithin(words) || isEcho(words, heard))) {
+  for (const { words, brief, hasBoth, rank, place, after, room, echoes } of inOrder) {
+    const isLong = rank > 0 ? count + wordsIn(words) + room > most : isFull;
+    // Its figures may have been said, or there is no room for them.
+    const isKnown = hasBoth && areSaid(words, heard, brief);
+    const as = isLong || isKnown ? brief : words;
+    const length = wordsIn(as);
+    if (echoes && (isWithin(words) || heard.some((line) => isEcho(words, line)))) {
       said.add(words);
       continue;
     }
     const isTooMuch = rank > 0 && count + length + room > most;
     if (after !== undefined && !said.has(after)) continue;
     if (words === '' || said.has(words) || isTooMuch || (rank >= spare && count >= least)) continue;
-    kept.add(place);
+    // What it says over again, and turns, it says alone.
+    for (const [at, line] of echoes && rank === 0 ? kept : []) {
+      if (isLike(as, line) && isEcho(line, as)) kept.delete(at);
+    }
+    kept.set(place, as);
     said.add(words);
-    heard.push(words);
+    heard.push(as);
     count += length;
   }
   // What another part says word for word already is said, whoever says it.
   const carried = worded.filter(({ words }) => said.has(words)).flatMap((each) => each.cautions);
   return {
-    lines: worded.filter(({ place }) => kept.has(place)).map(({ words }) => words),
+    lines: worded.flatMap(({ place }) => kept.get(place) ?? []),
     cautions: [...new Set(carried.map((each) => begun(say(each))))],
   };
 }

@@ -32,12 +32,42 @@ function ratedAt(
   return message('rated-at', { short: text(short), of: { lo, hi, unit, style: 'round' as const } });
 }
 
-/** By how much a supply falls short, and what is over beside it. */
+/** By how much a supply falls short, which others do too, and what is over beside it. */
 const shortSaid = (
   { short, plural = false }: { readonly short: string; readonly plural?: boolean },
   by: Quantity,
-  over: readonly Sayable[],
-): Sayable => message('falls-short', { short: text(short), several: plural, by, over });
+  beside: {
+    readonly same?: readonly Sayable[];
+    readonly over?: readonly Sayable[];
+    readonly exceeded?: readonly Sayable[];
+  } = {},
+): Sayable =>
+  message('falls-short', {
+    short: text(short),
+    several: plural,
+    by,
+    same: beside.same ?? [],
+    over: beside.over ?? [],
+    exceeded: beside.exceeded ?? [],
+  });
+
+/**
+ * By how much something is over or short is no help to whoever does not know of what: with what there
+ * is and what may be, where both are figures that anybody counts out.
+ */
+function withBoth(answer: LimitAnswer, supply: boolean, said: Sayable): Sayable {
+  const { used, limit, headroom } = answer;
+  const ends = [used.lo, used.hi, limit.lo, limit.hi];
+  const isKnown = ends.every((each) => Number.isFinite(each) && each > 0);
+  // A share of a share, and volts lost on the way, are nothing that anybody counts.
+  if (!isKnown || ['%', '1', 'V', 'h', 'd'].includes(headroom.unit)) return said;
+  return message('with-both', {
+    said,
+    supply,
+    used: sideOf(answer, used),
+    of: sideOf(answer, limit),
+  });
+}
 
 /** Which of several limits is over by how much, and which are over as well. */
 export function overSaid({ topic }: Matter, limits: readonly LimitAnswer[]): readonly Sayable[] {
@@ -53,27 +83,33 @@ export function overSaid({ topic }: Matter, limits: readonly LimitAnswer[]): rea
     words += wordsIn(declared.short);
     return words <= mostNamedWords;
   });
-  const same = named.filter((each) => isExceeded(each) === isExceeded(first));
-  const other = named.filter((each) => !same.includes(each));
+  const shortOf = ({ declared }: typeof first): Sayable => text(declared.short);
+  // What is short is not over, whatever is said beside it.
+  const supplies = named.filter(({ declared }) => declared.supply).map(shortOf);
+  const loads = named.filter(({ declared }) => !declared.supply);
+  const same = loads.filter((each) => isExceeded(each) === isExceeded(first));
+  const other = loads.filter((each) => !same.includes(each));
   if (first.declared.supply) {
-    const over = named.map(({ declared }) => text(declared.short));
     const by = margin(-hi, -lo, unit);
-    return [shortSaid(first.declared, by, over)];
+    const over = loads.filter((each) => !isExceeded(each)).map(shortOf);
+    const exceeded = loads.filter(isExceeded).map(shortOf);
+    const said = shortSaid(first.declared, by, { same: supplies, over, exceeded });
+    return [named.length > 0 ? said : withBoth(first, true, said)];
   }
   const areSeveral = (all: readonly (typeof first)[]): boolean =>
     all.length !== 1 || all.some(({ declared }) => declared.plural ?? false);
-  return [
-    message('limits-over', {
-      short: rest.length > 0 ? text(first.declared.short) : ratedAt(first, first.declared),
-      several: first.declared.plural ?? false,
-      exceeded: isExceeded(first),
-      by: margin(-hi, -lo, unit),
-      same: same.map(({ declared }) => text(declared.short)),
-      sameSeveral: areSeveral(same),
-      other: other.map(({ declared }) => text(declared.short)),
-      otherSeveral: areSeveral(other),
-    }),
-  ];
+  const said = message('limits-over', {
+    short: named.length > 1 ? text(first.declared.short) : ratedAt(first, first.declared),
+    several: first.declared.plural ?? false,
+    exceeded: isExceeded(first),
+    by: margin(-hi, -lo, unit),
+    same: same.map(shortOf),
+    sameSeveral: areSeveral(same),
+    other: other.map(shortOf),
+    otherSeveral: areSeveral(other),
+  });
+  if (supplies.length > 0) return [message('over-and-short', { said, of: supplies })];
+  return [named.length > 0 || isExceeded(first) ? said : withBoth(first, false, said)];
 }
 
 /** How a limit stands, in one sentence; nothing where that is not known. */
@@ -86,10 +122,11 @@ export function limitSaid({ topic, answer }: Matter, id: string): readonly Sayab
   const { plural: several = false, exceeded = false } = declared;
   if (hi < 0) {
     const by = margin(-hi, -lo, unit);
-    if (declared.supply) return [shortSaid(declared, by, [])];
+    if (declared.supply) return [withBoth(limit, true, shortSaid(declared, by))];
     const none = { same: [], sameSeveral: true, other: [], otherSeveral: true } as const;
     const rated = ratedAt(limit, declared);
-    return [message('limits-over', { short: rated, several, exceeded, by, ...none })];
+    const said = message('limits-over', { short: rated, several, exceeded, by, ...none });
+    return [exceeded ? said : withBoth(limit, false, said)];
   }
   if (!Number.isFinite(lo) || !Number.isFinite(hi)) return [];
   if (lo < 0) {
@@ -101,6 +138,11 @@ export function limitSaid({ topic, answer }: Matter, id: string): readonly Sayab
   // A share left of a share is a figure that nobody makes anything of.
   if (unit === '%' || unit === '1') return [];
   const left = hi === 0 ? null : margin(lo, hi, unit);
+  if (declared.supply) {
+    const of = { used: sideOf(limit, limit.used), of: sideOf(limit, limit.limit) };
+    const said = message('limit-left', { short, several, left, of: of.of });
+    return [message('enough', { said, short, several, just: limit.state === 'care', ...of })];
+  }
   return [message('limit-left', { short, several, left, of: sideOf(limit, limit.limit) })];
 }
 

@@ -2,6 +2,7 @@ import { type Asked, compiledOf, reckoned, today } from '../answer/answer';
 import type { Answer } from '../answer/shapes';
 import { answerTraced } from '../answer/traced';
 import { refuseAsked, refuseOnlyJudging } from '../check/asked';
+import { presentFacts, presentId } from '../check/renamed';
 import type { Topic } from '../define/shapes';
 import type { Compiled } from '../formula/compile';
 import type { Run } from '../formula/run';
@@ -10,6 +11,7 @@ import type { Voice } from '../words/speaker';
 /** A case as the forms of its answer are made from it. */
 export type Matter = {
   readonly topic: Topic;
+  /** Its facts by their present ids, whatever they were told by. */
   readonly asked: Asked;
   readonly answer: Answer;
   readonly compiled: Compiled;
@@ -17,6 +19,16 @@ export type Matter = {
   /** Units and language; the medium is the form's own. */
   readonly voice: Pick<Voice, 'units' | 'language'>;
 };
+
+/** A case with its facts, and where they were read, by the ids that they have now. */
+function byPresentIds(topic: Topic, asked: Asked): Asked {
+  const { facts } = presentFacts(topic, asked.facts);
+  if (!asked.readFrom) return { ...asked, facts };
+  const readFrom = Object.entries(asked.readFrom).map(
+    ([id, from]) => [presentId(topic, id), from] as const,
+  );
+  return { ...asked, facts, readFrom: Object.fromEntries(readFrom) };
+}
 
 /** @throws InputError as `answer` does */
 export function matterOf(topic: Topic, asked: Asked): Matter {
@@ -27,7 +39,7 @@ export function matterOf(topic: Topic, asked: Asked): Matter {
   const { units, language } = asked;
   return {
     topic,
-    asked,
+    asked: byPresentIds(topic, asked),
     answer: answerTraced(topic, asked),
     compiled: compiledOf(topic),
     run,
@@ -36,10 +48,12 @@ export function matterOf(topic: Topic, asked: Asked): Matter {
 }
 
 /** Whether a case says something of a fact, if only a range. */
-export function isTold({ asked }: Pick<Matter, 'asked'>, fact: string): boolean {
-  const given = Object.hasOwn(asked.facts, fact) ? asked.facts[fact] : undefined;
-  return given !== undefined && given !== 'unknown';
-}
+export const isTold = ({ run }: Pick<Matter, 'run'>, fact: string): boolean =>
+  run.inputs.get(fact)?.status === 'known';
 
-export const isAnythingTold = (matter: Pick<Matter, 'asked'>): boolean =>
+/** Whether a case says of a fact that it is not known, in whatever letters. */
+export const isToldUnknown = ({ run }: Pick<Matter, 'run'>, fact: string): boolean =>
+  run.inputs.get(fact)?.status === 'unknown';
+
+export const isAnythingTold = (matter: Pick<Matter, 'asked' | 'run'>): boolean =>
   Object.keys(matter.asked.facts).some((fact) => isTold(matter, fact));

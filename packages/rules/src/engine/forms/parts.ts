@@ -1,3 +1,4 @@
+import type { FindingAnswer } from '../answer/shapes';
 import type { Sayable } from '../words/value';
 import { following, may, must, type Part, unlessSaid } from './length';
 import { decidingLimit, limitSaid } from './limit';
@@ -40,6 +41,13 @@ export const besideDo = (
     ? [{ ...may(wrong, rank), besides: todo }, following(may(todo, rank + 0.005), wrong)]
     : [];
 
+/** What else was found, at the end; that something is not known is said only with what to do about it. */
+export function besideSaid({ level, messages }: FindingAnswer): readonly Part[] {
+  const { wrong, do: todo } = messages;
+  if (level !== 'unknown' && level !== 'if') return [may(wrong, 4)];
+  return besideDo(wrong, todo, 4);
+}
+
 /**
  * Dangers, each with what to do. They come right after the answer, and before rules and figures; so
  * many of them must be said, and the others as far as there is room.
@@ -54,6 +62,8 @@ export const dangersSaid = (matter: Matter, mostMust: number, from = 0.1): reado
       const told = all(wrong ? [wrong] : [], (of) => unlessSaid(must(of)));
       return [...told, ...all(todo ? [todo] : [], must)];
     }
+    // Of what is not known, only what to do about it is any help.
+    if (each.level !== 'care' && !todo) return [];
     // Where there is no room for both, what to do says the danger too.
     return [
       ...(wrong ? [unlessSaid({ ...may(wrong, rank), besides: todo })] : []),

@@ -65,9 +65,10 @@ export function workedSaid(matter: Matter, { worked }: ForEverybody): readonly S
 const mostNamed = 2;
 
 /** What was told, named once more, so that whoever told it knows that it was heard. */
-function namedSaid({ topic, asked, compiled, run }: Matter): readonly Sayable[] {
+function namedSaid(matter: Matter): readonly Sayable[] {
+  const { topic, asked, compiled, run } = matter;
   const of = Object.keys(asked.facts)
-    .filter((fact) => isTold({ asked }, fact) && asked.facts[fact] !== 'other')
+    .filter((fact) => isTold(matter, fact) && asked.facts[fact] !== 'other')
     .flatMap((id): readonly Sayable[] => {
       const fact = topic.facts[id];
       const given = asked.facts[id];

@@ -1,12 +1,12 @@
 import { message } from '../words/message';
-import type { Sayable } from '../words/value';
+import { type Sayable, text } from '../words/value';
 import { askedFirst, isAnsweredOwn, isRest, isYesOrNo } from './asking';
 import { cautionsFitting } from './caution';
 import { alsoClose, type Decider, decidersOf, isAskedOf } from './deciding';
 import { following, ifShort, may, must, type Part, unlessSaid, warning } from './length';
 import type { Matter } from './matter';
-import { all, dangersSaid, isListed } from './parts';
-import { findingsTold, levelOf, partsOf, verdictSaid } from './verdict';
+import { all, besideDo, besideSaid, dangersSaid, isListed } from './parts';
+import { findingsTold, levelOf, verdictSaid } from './verdict';
 
 /** What a settled verdict turns on, with what to do about it, and the next as far as there is room. */
 function decidedSaid(deciders: readonly Decider[]): readonly Part[] {
@@ -32,9 +32,48 @@ const isFound = ({ topic }: Matter, asking: string | undefined, { names }: Decid
     (each) => each.startsWith('finding.') && names.includes(each),
   );
 
-/** A verdict with care, and whether what to take care of has been said before it. */
-const careSaid = (sentence: Sayable, said: boolean): Sayable =>
-  message('with-care', { sentence, said });
+/** A verdict with care: how many things are to be minded, and whether there are more. */
+function careSaid(
+  { topic }: Matter,
+  sentence: Sayable,
+  of: { readonly count: number; readonly more?: boolean },
+): Sayable {
+  const { plain } = topic.outcomes.care;
+  if (plain === undefined) return sentence;
+  return message('with-care', { sentence, plain: text(plain), more: false, ...of });
+}
+
+/** What there is to do, each once. */
+const actsOf = (deciders: readonly Decider[]): readonly Sayable[] =>
+  deciders.flatMap(({ todo }) => todo ?? []);
+
+/** The verdict with care as it comes out in the end: what is said of it after, before, or not at all. */
+export function careHeard(
+  matter: Matter,
+  asking: string | undefined,
+  lines: readonly string[],
+  said: (of: Sayable) => string,
+): readonly string[] {
+  const acts = actsOf(decidersOf(matter, asking));
+  const [plain] = verdictSaid(matter);
+  if (levelOf(matter) !== 'care' || acts.length === 0 || plain === undefined) return lines;
+  const as = (count: number, more = false): string =>
+    said(careSaid(matter, plain, { count, more }));
+  const place = lines.findIndex((line) => line === as(acts.length) || line === as(0));
+  if (place < 0) return lines;
+  // It may stand within a longer line.
+  const isIn = (line: string, act: string): boolean =>
+    line.toLowerCase().includes(act.replace(/[.!]$/, '').toLowerCase());
+  const places = acts
+    .map((act) => lines.findIndex((line) => isIn(line, said(act))))
+    .filter((at) => at >= 0);
+  const after = places.filter((at) => at > place).length;
+  const isAll = places.length === acts.length;
+  // With nothing said to do, there is no “that” and nothing to count.
+  const settledSo = places.length === 0 ? said(plain) : as(0);
+  const heard = after === 0 ? settledSo : as(after, !isAll);
+  return lines.map((line, at) => (at === place ? heard : line));
+}
 
 const areSame = (a: Sayable, b: Sayable): boolean => JSON.stringify(a) === JSON.stringify(b);
 
@@ -45,15 +84,21 @@ export function settled(matter: Matter, asking: string | undefined): readonly Pa
   const level = levelOf(matter);
   const deciders = decidersOf(matter, asking);
   const [main, ...others] = deciders;
-  const isActed = level === 'care' && deciders.some(({ todo }) => todo !== undefined);
+  const acts = actsOf(deciders).length;
+  const isActed = level === 'care' && acts > 0;
   const [plain] = verdictSaid(matter);
   const answered = askedFirst(matter, asking).map((each) =>
-    isActed && plain !== undefined && areSame(each, plain) ? careSaid(each, false) : each,
+    isActed && plain !== undefined && areSame(each, plain)
+      ? careSaid(matter, each, { count: acts })
+      : each,
   );
   const [first, ...lists] = answered;
   // Who may not go on hears that first, whatever else was asked.
   const isAsked = main !== undefined && isAskedOf(matter, asking, main);
-  const isFirst = level === 'stop' && !isAsked;
+  const isOfFinding = main?.names.some((each) => each.startsWith('finding.')) ?? false;
+  const isOther =
+    isOfFinding && (first === undefined || !main?.wrong.some((each) => areSame(each, first)));
+  const isFirst = level === 'stop' && (!isAsked || isOther);
   // What was asked is wrong: what to do about it comes before the verdict.
   const isNext =
     level === 'stop' ||
@@ -63,14 +108,17 @@ export function settled(matter: Matter, asking: string | undefined): readonly Pa
   const isAnswer = !isFirst && isYesOrNo(matter, asking);
   // A verdict is left out where what to do has no room beside it.
   const verdict = all(verdictSaid(matter), (of) => {
-    const said = isActed ? careSaid(of, isNext && !isAnswer) : of;
-    return isAnswer ? must(said) : may(said, 0.01);
+    const said = isActed ? careSaid(matter, of, { count: isNext && !isAnswer ? 0 : acts }) : of;
+    if (isAnswer) return must(said);
+    return level === 'stop' ? unlessSaid(may(said, 0.01)) : may(said, 0.01);
   });
   const isOwn = isAnsweredOwn(matter, asking);
   const asked = [
     ...all(first ? [first] : [], (of) =>
       // An answer of its own comes before what else is wrong; what was only looked up, after it.
-      unlessSaid(isFirst ? may(of, isListed(of) ? 2 : isOwn ? 0.4 : 2.5) : must(of)),
+      unlessSaid(
+        isFirst ? may(of, isListed(of) ? 2 : isOwn ? (isAsked ? 0.005 : 0.4) : 2.5) : must(of),
+      ),
     ),
     ...all(lists, (of) =>
       isRest(of)
@@ -89,11 +137,14 @@ export function settled(matter: Matter, asking: string | undefined): readonly Pa
     ...asked.slice(1),
     ...(level === 'stop' ? dangersSaid(matter, 0, 0.5) : dangersSaid(matter, 1)),
     ...(isNext ? [] : [...(isAnswer ? [] : verdict), ...decided]),
-    ...others
-      .slice(0, 3)
-      .flatMap(({ wrong }) => all(wrong, (of) => unlessSaid(may(of, level === 'stop' ? 0.8 : 3)))),
+    ...others.slice(0, 3).flatMap(({ wrong, todo }) =>
+      // What is to be minded is not said without what to do.
+      level === 'stop' || !todo
+        ? all(wrong, (of) => unlessSaid(may(of, level === 'stop' ? 0.8 : 3)))
+        : besideDo(wrong[0], todo, 3),
+    ),
     ...all(level === 'care' ? alsoClose(matter) : [], (of) => may(of, 0.86)),
-    ...beside.slice(0, 2).flatMap((each) => all(partsOf(each).slice(0, 1), (of) => may(of, 4))),
+    ...beside.slice(0, 2).flatMap((each) => besideSaid(each)),
     ...(caution ? [warning(may(caution, 0.85))] : []),
     ...cautions.slice(0, 5).map((each) => warning(ifShort(each))),
   ];

@@ -4,15 +4,49 @@ import { nounOr, type Sayable } from '../words/value';
 import { askedFirst, isAnsweredOwn, isRest, isYesOrNo } from './asking';
 import { askedNext, isOpenFor, nextFact } from './asks';
 import { cautionsFitting } from './caution';
-import { isCertain, limitAt, stuck } from './deciding';
-import { following, ifShort, may, must, type Part, warning } from './length';
+import { limitAt, stuck } from './deciding';
+import {
+  following,
+  ifShort,
+  ifStillShort,
+  may,
+  must,
+  type Part,
+  unlessSaid,
+  warning,
+} from './length';
 import { isAnythingTold, type Matter } from './matter';
-import { all, besideDo, dangersSaid, isListed, isRuleWanted, limitOf } from './parts';
+import { all, besideDo, besideSaid, dangersSaid, isListed, isRuleWanted, limitOf } from './parts';
 import { defaultSaid, fromToldSaid, reasonSaid, ruleSaid } from './rule';
-import { dangersTold, findingsTold, levelOf, partsOf, tippingAt, verdictSaid } from './verdict';
+import {
+  caresTold,
+  dangersTold,
+  dangersUnknown,
+  findingsTold,
+  isDefaultFit,
+  levelOf,
+  partsOf,
+  tippingAt,
+  verdictSaid,
+} from './verdict';
 
 const isStraddling = (each: Sayable): boolean =>
   'code' in each && (each.code === 'straddling' || each.code === 'may-fall-short');
+
+/** A danger that decides, and says what to do until it is known. */
+const isOpenDanger = ({ level, messages }: FindingAnswer): boolean =>
+  level === 'unknown' && messages.do !== undefined;
+
+/** Whether a finding tells the very decision that was asked for. */
+const isDecisionOf = ({ topic }: Matter, asking: string | undefined, id: string): boolean => {
+  const decision = topic.findings[id]?.decision;
+  const results = asking === undefined ? [] : (topic.askings?.[asking]?.results ?? []);
+  return decision !== undefined && results.includes(decision);
+};
+
+/** That something is not known, where what is to be found out next is said: it is nothing to do. */
+const idle = (each: FindingAnswer | undefined, said: Sayable): Part =>
+  each?.level === 'unknown' ? ifStillShort(said) : ifShort(said);
 
 /** That there is no answer of yes or no before a fact is known. */
 function openUntil({ topic }: Matter, fact: string): readonly Sayable[] {
@@ -34,9 +68,12 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
   const misread = stuck(matter);
   const isAsking = level === 'unknown' && misread === undefined;
   const wanted = isAsking ? nextFact(matter, asking) : undefined;
+  // What somebody does not know, and what is dangerous of it, comes before all that is known.
+  const isDoubt = dangersUnknown(matter).length > 0;
   // A danger that comes first and says itself what to look at is not asked for once more.
   const [gravest] = answered.length === 0 ? dangersTold(matter) : [];
-  const isSaidAlready = gravest?.messages.do !== undefined && isOpenFor(matter, gravest.id, wanted);
+  const isSaidAlready =
+    !isDoubt && gravest?.messages.do !== undefined && isOpenFor(matter, gravest.id, wanted);
   const next = isSaidAlready ? [] : askedNext(matter, wanted);
   // What is open only for want of what is asked next is not told beside it.
   const isBeside = ({ id, level: at, code }: FindingAnswer): boolean =>
@@ -45,15 +82,16 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
   // A verdict that hangs on provisos has said them.
   const isProviso = (each: FindingAnswer): boolean => level === 'if' && each.level === 'if';
   const findings = findingsTold(matter);
-  // What was told calls for care, whatever else is open.
-  const care = findings.find(
-    (each) => each.level === 'care' && isCertain(each) && each.messages.do,
-  );
+  const [care, ...cares] = caresTold(matter);
   const near = level === 'if' ? limitAt(matter, 'care') : undefined;
-  const [first, ...more] = findings.filter((each) => isBeside(each) && !isProviso(each));
+  const [first, ...more] = findings.filter(
+    (each) => isBeside(each) && !isProviso(each) && each !== care,
+  );
   // How to be sure of the first of them is still to be said.
   const sure = findings.find(isProviso)?.messages.do;
-  const dangers = dangersSaid(matter, 1);
+  // Two that nobody knows of are both said; what was asked, and what to do about a care, waits for them.
+  const isTwice = isAnythingTold(matter) && dangersTold(matter).filter(isOpenDanger).length > 1;
+  const dangers = dangersSaid(matter, isTwice ? 2 : 1);
   const isOpen = isRuleWanted(matter);
   const asked = isOpen && answered.length === 0 ? ruleSaid(matter, asking) : answered;
   // What was told is heard in the answer, also where it is too little for one.
@@ -85,23 +123,51 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
   // What is not known yet is said as that, where no figure at which it tips says so.
   const isOpenYet = isYesOrNo(matter, asking) && isFirst && tipping.length === 0;
   const notYet = isOpenYet && !misread && wanted !== undefined ? openUntil(matter, wanted) : [];
+  // A danger that calls for care is said as one.
+  const isCareDanger = dangersTold(matter).some((each) => each.level === 'care');
+  const isAdvised =
+    care !== undefined && level === 'unknown' && isDecisionOf(matter, asking, care.id);
+  const careful = [
+    ...(care && level === 'unknown'
+      ? partsOf(care).map((each, place) =>
+          unlessSaid(isCareDanger || (isTwice && place > 0) ? may(each, 0.02) : must(each)),
+        )
+      : []),
+    // A verdict that hangs on provisos says them all as well.
+    ...(care && level !== 'unknown'
+      ? [unlessSaid(isCareDanger ? may(care.messages.wrong, 0.02) : must(care.messages.wrong))]
+      : []),
+    ...(care?.messages.do && level !== 'unknown' ? [may(care.messages.do, 0.02)] : []),
+    ...cares.flatMap((each) =>
+      each.messages.do
+        ? besideDo(each.messages.wrong, each.messages.do, 0.25)
+        : [unlessSaid(may(each.messages.wrong, 0.25))],
+    ),
+  ];
   return [
+    ...(isDoubt ? dangers : []),
     ...yes,
     ...(dangers.length > 0 ? [] : all(notYet, (each) => may(each, 0.015))),
     ...all(misread?.wrong ?? [], must),
     ...all(misread?.todo ? [misread.todo] : [], must),
     // A rule is no answer of this rig’s own: what is dangerous on it comes first.
-    ...(isFirst ? dangers : []),
+    ...(isFirst && !isDoubt ? dangers : []),
+    ...(isFirst ? careful : []),
     ...(bare ? [must(bare.messages.wrong)] : []),
     ...all(fromTold, (each) =>
-      tipping.length > 0 && !told.isWorked ? may(each, 0.3) : must(each),
+      care || isDoubt || (tipping.length > 0 && !told.isWorked) ? may(each, 0.3) : must(each),
     ),
     ...all(asked.slice(0, 1), (each) =>
-      misread || (isFirst && (dangers.length > 0 || tipping.length > 0 || fromTold.length > 0))
+      misread ||
+      isDoubt ||
+      isTwice ||
+      isAdvised ||
+      (isFirst && (care || dangers.length > 0 || tipping.length > 0 || fromTold.length > 0))
         ? may(each, misread ? 1 : 0.2)
         : must(each),
     ),
-    ...(isFirst ? [] : dangers),
+    ...(isFirst || isDoubt ? [] : dangers),
+    ...(isFirst ? [] : careful),
     ...all(isListOnly ? ruleSaid(matter, asking) : [], (each) => may(each, 0.3)),
     ...all(asked.slice(1), (each) =>
       isRest(each)
@@ -112,27 +178,30 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
       following(may(each, 1.5), answered.length === 0 ? asked[0] : undefined),
     ),
     ...(yes.length > 0 ? [] : all(verdictSaid(matter), hinges)),
-    ...(care ? besideDo(care.messages.wrong, care.messages.do, 0.78) : []),
     ...(near ? besideDo(near.wrong[0], near.todo, 0.81) : []),
     // One that may hold or not is what it hangs on.
     ...all(limitOf(matter), (each) => may(each, isStraddling(each) ? 0.79 : 2)),
-    ...(wrong ? [isLate ? ifShort(wrong) : may(wrong, 0.8)] : []),
+    ...(wrong ? [isLate ? idle(first, wrong) : may(wrong, 0.8)] : []),
     ...(sure ? [may(sure, 0.82)] : []),
     // What to do comes before what else there is to know.
     ...(todo ? [following(may(todo, 0.9), wrong)] : []),
     ...more
       .slice(0, 2)
       .flatMap((each) =>
-        all(partsOf(each).slice(0, 1), (said) =>
-          next.length > 0 && each.level === 'unknown' ? ifShort(said) : may(said, 4),
-        ),
+        next.length > 0 && each.level === 'unknown'
+          ? all(partsOf(each).slice(0, 1), (said) => idle(each, said))
+          : besideSaid(each),
       ),
     ...(caution ? [warning(may(caution, 0.85))] : []),
     ...(first?.messages.because ? [ifShort(first.messages.because)] : []),
     ...others.slice(0, 5).map((each) => warning(ifShort(each))),
-    // Whoever has an answer needs no way out.
-    ...all(isOpen ? defaultSaid(matter, asking) : [], (each) =>
-      isAnsweredOwn(matter, asking) ? ifShort(each) : may(each, next.length > 0 ? 0.84 : 0.3),
+    // Whoever has an answer needs no way out; who waits for one hears what is safest until then.
+    ...all(
+      (isOpen || isAsking) && isDefaultFit(matter) ? defaultSaid(matter, asking) : [],
+      (each) =>
+        isOpen && isAnsweredOwn(matter, asking)
+          ? ifShort(each)
+          : may(each, next.length > 0 || !isOpen ? 0.84 : 0.3),
     ),
     // After a danger with what to do about it only what there is room for, before further dangers.
     ...all(next, (each) => (dangers.length > 0 ? may(each, 0.05) : must(each))),

@@ -1,9 +1,9 @@
 import { cautionsFitting } from './caution';
-import { isCertain, limitAt } from './deciding';
+import { limitAt } from './deciding';
 import { following, ifShort, may, must, type Part, warning } from './length';
 import type { Matter } from './matter';
 import { all, besideDo } from './parts';
-import { findingsTold, partsOf, urgentSaid } from './verdict';
+import { findingsTold, isCertain, partsOf, urgentSaid } from './verdict';
 
 /**
  * Where people have to do something before anything else: that, then what else stops it, and of what

@@ -4,7 +4,7 @@ import type { FindingAnswer } from '../answer/shapes';
 import { type Level, levels, type State } from '../define/shapes';
 import { message } from '../words/message';
 import { nounOr, type Sayable, text } from '../words/value';
-import type { Matter } from './matter';
+import { isToldUnknown, type Matter } from './matter';
 
 export const levelOf = ({ topic, answer }: Matter): Level =>
   levels.find((level) => topic.outcomes[level].id === answer.outcome) ?? 'unknown';
@@ -67,10 +67,55 @@ const isSaidAsProviso = (matter: Matter, { level }: FindingAnswer): boolean =>
 export const dangersTold = (matter: Matter): readonly FindingAnswer[] =>
   matter.answer.findings
     .filter((each) => isDanger(matter, each) && !isSaidAsProviso(matter, each))
-    .toSorted((a, b) => dangerLevels.indexOf(a.level) - dangerLevels.indexOf(b.level));
+    .toSorted(
+      (a, b) =>
+        // Of what somebody does not know, more than of what nobody spoke of.
+        Math.sign(unknownFacts(matter, b).length) - Math.sign(unknownFacts(matter, a).length) ||
+        dangerLevels.indexOf(a.level) - dangerLevels.indexOf(b.level),
+    );
+
+/** Facts of which somebody said that they do not know them. */
+export const unknownFacts = (
+  matter: Matter,
+  { id }: Pick<FindingAnswer, 'id'>,
+): readonly string[] =>
+  (matter.topic.findings[id]?.askedBy ?? []).filter((fact) => isToldUnknown(matter, fact));
+
+/** Dangers of which somebody said that they do not know: they come before everything else. */
+export const dangersUnknown = (matter: Matter): readonly FindingAnswer[] =>
+  dangersTold(matter).filter(
+    (each) => each.level !== 'care' && unknownFacts(matter, each).length > 0,
+  );
+
+/** Beside what stops it, and beside a danger that nobody knows of, nothing is said to be in order. */
+export const isNoneInOrder = (matter: Matter): boolean =>
+  levelOf(matter) === 'stop' || dangersUnknown(matter).length > 0;
 
 /** The findings that are said beside the limits, the gravest first, without what is urgent. */
 export function findingsTold(matter: Matter): readonly FindingAnswer[] {
   const urgent = urgentOf(matter.topic, matter.answer.findings);
-  return gravestFirst(matter.answer.findings).filter(({ id }) => id !== urgent?.id);
+  const isQuiet = isNoneInOrder(matter);
+  return gravestFirst(matter.answer.findings).filter(
+    ({ id, level }) => id !== urgent?.id && !(isQuiet && level === 'ok'),
+  );
 }
+
+/** What is so for certain, by a ruling of the rule set, and not only perhaps. */
+export const isCertain = ({ code }: FindingAnswer): boolean => /^\w+\.\d+$/.test(code);
+
+/**
+ * What was told calls for care, whatever else is open; and what it would hang on of which somebody said
+ * that they do not know.
+ */
+export const caresTold = (matter: Matter): readonly FindingAnswer[] =>
+  findingsTold(matter).filter((each) => {
+    if (!isCertain(each)) return false;
+    const isProviso = each.level === 'if' && levelOf(matter) === 'unknown';
+    return each.level === 'care' || (isProviso && unknownFacts(matter, each).length > 0);
+  });
+
+/** Whether what is safest for whoever does not know fits: not beside what is known to be wrong. */
+export const isDefaultFit = (matter: Matter): boolean =>
+  levelOf(matter) !== 'stop' &&
+  dangersUnknown(matter).length === 0 &&
+  caresTold(matter).length === 0;

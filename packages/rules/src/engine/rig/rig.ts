@@ -1,5 +1,5 @@
 import { type Asked, today } from '../answer/answer';
-import type { Answer } from '../answer/shapes';
+import type { Answer, FindingAnswer } from '../answer/shapes';
 import { answerTraced } from '../answer/traced';
 import { readFacts } from '../check/facts';
 import type { FactGiven, FactsGiven } from '../check/given';
@@ -87,7 +87,14 @@ const isSettled = (state: State): boolean => state !== 'unknown' && state !== 'n
  * nothing, nor does a finding that is in order because what it asks about is not there.
  */
 function decides(topic: Topic, answer: Answer, level: Level, asOf: string): boolean {
-  const untold = statesOf(answerTraced(topic, { facts: {}, asOf }));
+  const nothing = answerTraced(topic, { facts: {}, asOf });
+  const untold = statesOf(nothing);
+  // What was told is a danger, whatever else the topic would have to know.
+  const isDanger = ({ id, level: at, code }: FindingAnswer): boolean =>
+    topic.findings[id]?.first === true &&
+    code.startsWith(`${at}.`) &&
+    untold.get(`finding.${id}`) !== at;
+  if (answer.findings.some(isDanger)) return true;
   return [...statesOf(answer)].some(
     ([of, state]) =>
       isSettled(state) &&

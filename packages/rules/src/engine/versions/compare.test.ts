@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { publish } from '../answer/stock';
 import { defineTopic } from '../check/define';
+import { compareVersions, isVersion } from '../define/order';
 import type { Topic } from '../define/shapes';
 import { formula, shelf, source } from '../define/small-topic.fixture';
 import { compareTopics } from './compare';
 import { compareVerdicts } from './effects';
-import { compareVersions, isVersion } from './order';
 import { topicFromPublished } from './published';
 import { sayChange } from './words';
 

@@ -36,6 +36,8 @@ const forReading = new Set([
     'says',
     'words',
     'sentence',
+    'plain',
+    'scale',
   ],
   ...['wrong', 'because', 'do', 'proviso', 'otherwise', 'open', 'silent.says', 'source'].flatMap(
     (field) => [field, ...['stop', 'unknown', 'if', 'care', 'open'].map((at) => `${at}.${field}`)],

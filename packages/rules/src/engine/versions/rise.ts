@@ -1,7 +1,7 @@
+import { numbersOf } from '../define/order';
 import type { Topic } from '../define/shapes';
 import { compareTopics, type FieldChange, isWording, type TopicChange } from './compare';
 import { isRecord, type Plain, same } from './data';
-import { numbersOf } from './order';
 
 /** What of a version must rise, the least first. */
 const rises = ['none', 'patch', 'minor', 'major'] as const;

@@ -3,10 +3,10 @@ import type { Asked } from '../answer/answer';
 import type { HouseAnswer } from '../answer/shapes';
 import { sayProblem } from '../check/messages';
 import { InputError } from '../check/problem';
+import { isVersion } from '../define/order';
 import type { HouseLayer } from '../house/shapes';
 import type { SpreadOptions } from '../spread/shapes';
 import { mostDraws, mostSeed } from '../spread/spread';
-import { isVersion } from './order';
 
 function makeShape() {
   z.config({ jitless: true });

@@ -1,6 +1,7 @@
 import { forms } from './en/forms';
 import { note } from './en/note';
 import { remedy } from './en/remedy';
+import { terms } from './en/terms';
 import { why } from './en/why';
 import { aloudEnglish, aloudWords } from './en-aloud';
 import type { Language } from './language';
@@ -8,4 +9,4 @@ import type { Language } from './language';
 export const words = { ...aloudWords, ...remedy, ...why, ...forms, ...note };
 
 /** American English. */
-export const english: Language = { ...aloudEnglish, words };
+export const english: Language = { ...aloudEnglish, words, terms };

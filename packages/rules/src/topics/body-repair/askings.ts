@@ -13,18 +13,18 @@ export const askings = {
       },
       {
         when: 'quote.isOpen',
-        says: 'Have the quote made to the dollar first: of {policy.deductible} or less the insurer pays nothing. Above that, claiming may cost {claim.mayCost}, or save {claim.maySave}.',
+        says: 'Have the quote made to the dollar first: of {policy.deductible} or less the insurer pays nothing. Above that a claim pays from {breakEven.range} on, by what it adds to the premium.',
       },
       {
         when: 'quote.mayBeUnder',
-        says: 'Read the deductible first: from {shop.quote} on the insurer pays nothing of that quote. Below it, claiming may cost {claim.mayCost}, or save {claim.maySave}.',
+        says: 'Read the deductible first: from {shop.quote} on the insurer pays nothing of that quote. Below it a claim pays from {breakEven.range} on, by what it adds to the premium.',
       },
       {
         when: 'claims.areMany',
         says: 'Claim or pay: {claim.advice}. Another claim may cost the policy itself, so ask the agent in general first. The repair may come to {cost.range}, and a claim pays above {breakEven.range}.',
       },
       {
-        says: 'Claim or pay: {claim.advice}. The repair may come to {cost.range}, and a claim pays above {breakEven.range}.',
+        says: 'Claim or pay: {claim.advice}. The repair may come to {cost.range}, and a claim is worth it only above {breakEven.range}.',
       },
       {
         when: 'claim.surelyCheaper',
@@ -35,7 +35,7 @@ export const askings = {
         says: 'Claiming would cost you {claim.mayCost} more than paying yourself; a claim pays from a repair of {breakEven.range}.',
       },
       {
-        says: 'Claiming may cost {claim.mayCost}, or save {claim.maySave}: read deductible and premium in the policy before you decide.',
+        says: 'A claim is worth it from {breakEven.range} on, by what it adds to the premium: ask the agent, in general.',
       },
       {
         says: 'Above a repair of {breakEven.range} claim, below it pay yourself; in between get a shop’s quote first.',

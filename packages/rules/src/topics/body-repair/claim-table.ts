@@ -36,21 +36,21 @@ export const claimTable: Decision = {
     claim: {
       label: 'claim it',
       level: 'care',
-      says: 'As far as money goes, claim: the repair may come to {cost.range}, over the break-even of {breakEven.range}.',
+      says: 'By money alone, claim: the repair may come to {cost.range}, over a claim’s cost of {breakEven.range}.',
       because: 'Even at the least it costs more than deductible and dearer premiums together.',
-      do: 'Let a shop look first, tell the insurer at once, and keep every part that comes off.',
+      do: 'Let a shop look, tell the insurer at once, and keep every part that comes off.',
     },
     pay: {
       label: 'pay for it yourself',
       level: 'care',
-      says: 'As far as money goes, pay yourself: the repair may come to {cost.range}, under the break-even of {breakEven.range}.',
+      says: 'By money alone, pay yourself: the repair may come to {cost.range}, under a claim’s cost of {breakEven.range}.',
       because: 'Even at the most it costs less than deductible and dearer premiums together.',
       do: 'Let a shop look first; what is found behind the skin may turn it.',
     },
     close: {
       label: 'undecided, the inspection first',
       level: 'care',
-      says: 'Undecided: the repair may come to {cost.range}, and the break-even is {breakEven.range}.',
+      says: 'Undecided: the repair may come to {cost.range}, and a claim costs {breakEven.range}.',
       because:
         'Claiming may cost up to {claim.mayCost} or save up to {claim.maySave} beside paying.',
       do: 'Get the inspection first, before you call the insurer; a call may be counted as a claim.',

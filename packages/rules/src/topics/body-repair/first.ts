@@ -174,7 +174,7 @@ export const first = part({
       otherwise: 'Gas, wiring and brakes were not reached.',
       open: {
         wrong: 'Whether gas, wiring or brakes are hurt is not known yet.',
-        do: 'Keep cylinders shut, battery and cord off, until somebody has looked behind the damage and below.',
+        do: 'Cylinders shut, battery and cord off, until somebody has looked behind the damage.',
       },
       source: manual,
     },
@@ -207,7 +207,7 @@ export const first = part({
         when: "photos.taken == 'no'",
         wrong: 'Start nothing yet: photograph first.',
         because: 'What was not photographed was not there.',
-        do: 'Near and far, inside and out, before anything is moved, dried or thrown away.',
+        do: 'Near and far, inside and out, before anything is moved, dried or thrown away. Where it is wet or wires are hurt, battery and cord off before you go in.',
       },
       otherwise: 'It is photographed.',
       open: {

@@ -51,6 +51,7 @@ export const bodyRepair = ruleSet({
       id: 'may-go-with-care',
       words: 'may go with care',
       sentence: 'The trailer may go to a shop, with care.',
+      plain: 'The trailer may go to a shop',
     },
     stop: { id: 'not-yet', words: 'not yet', sentence: 'The trailer must not go on the road yet.' },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
@@ -122,6 +123,7 @@ export const bodyRepair = ruleSet({
     {
       says: 'Up on a roof or below a raised trailer is no place to look alone; use stands, not the jack.',
       source: manual,
+      fits: ['segments.roof', 'finding.structure'],
     },
     {
       says: 'Policy and insurer decide what is paid; this is advice on money, not on law.',

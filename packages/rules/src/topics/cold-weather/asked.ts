@@ -23,11 +23,10 @@ export const askings: Readonly<Record<string, Asking>> = {
     label: 'Does its battery freeze where it stands?',
     results: ['finding.battery-frost', 'stored.freezesAt'],
     impliedBy: ['monitor.stateOfCharge', 'battery.voltage'],
-    says: 'At that charge its acid freezes at {stored.freezesAt}.',
+    says: 'A lead battery at that charge freezes at {stored.freezesAt}.',
   },
   gas: {
     label: 'How long does the gas last in the cold?',
-    yesOrNo: true,
     results: ['gas.days', 'furnace.gasNight', 'limit.gas', 'finding.vaporization'],
     impliedBy: ['trip.nights', 'cylinder.fill', 'cylinder.scaleWeight', 'cylinder.spare'],
     says: [

@@ -6,7 +6,7 @@ const freeze: ForEverybody = {
     'A warm trailer keeps people warm; what hangs below the floor stays as cold as the night.',
   look: ['water.state', 'trailer.use', 'tanks.place'],
   given: { 'outside.temperature': '25 °F', 'frost.hours': '10 h' },
-  givenSays: 'for a light frost, where not told',
+  givenSays: 'for ten hours at {25 °F}, where not told',
   clauses: {
     'water.state': {
       'in-use': 'there is water in it',

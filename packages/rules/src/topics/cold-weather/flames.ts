@@ -31,6 +31,12 @@ export const flames = part({
     },
   },
   formulas: {
+    'people.sleep': {
+      label: 'Somebody sleeps in it, or means to keep warm in it',
+      unit: 'yes-no',
+      is: `given(heat.portable) || ${staying.map((fact) => `given(${fact})`).join(' || ')} || given(trailer.use) && trailer.use == 'lived-in'`,
+      source: manual,
+    },
     'flames.areUntold': {
       label: 'Nobody said what keeps them warm',
       unit: 'yes-no',
@@ -42,7 +48,7 @@ export const flames = part({
     'portable-heat': {
       label: 'Flames for warmth',
       first: true,
-      askedBy: ['heat.portable', ...staying],
+      askedWhen: 'people.sleep',
       stop: {
         when: '!flames.areUntold && heat.portable',
         wrong: 'Never heat a sleeping space with a stove or a portable gas heater.',

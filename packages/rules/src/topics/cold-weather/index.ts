@@ -53,6 +53,7 @@ export const coldWeather = ruleSet({
       id: 'may-stay-with-care',
       words: 'may stay with care',
       sentence: 'The trailer may stay, with care.',
+      plain: 'The trailer may stay',
     },
     stop: {
       id: 'must-not-stay-so',

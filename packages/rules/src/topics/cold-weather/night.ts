@@ -139,6 +139,23 @@ export const night = part({
     },
   },
   findings: {
+    'gas-in-cold': {
+      label: 'Gas in such cold',
+      first: true,
+      askedByKnown: ['furnace.input', 'outside.temperature'],
+      stop: {
+        when: 'outside.temperature <= vapor.ends',
+        wrong: 'The cold is too much for gas: from {vapor.ends} down no larger cylinder helps.',
+        because: 'So cold, propane hardly boils, and the furnace goes out.',
+        do: 'Heat from shore power, or leave for milder weather. Never warm a cylinder with a flame, a heater or hot water.',
+      },
+      otherwise: 'It is not too cold for gas.',
+      open: {
+        wrong: 'Whether it gets too cold for gas is not known.',
+        do: 'Read the forecast’s low for the place.',
+      },
+      source: frostCustom,
+    },
     'heat-low': {
       label: 'Heat turned down with water aboard',
       first: true,

@@ -33,12 +33,15 @@ export const askings = {
         when: 'stops.areNone',
         says: 'The way takes {route.energy}, without a stop to charge.',
       },
+      {
+        when: 'stops.mayBe',
+        says: 'Plan a stop to charge: the way takes {route.energy}, and the first charge may or may not be enough.',
+      },
       { says: 'The way takes {route.energy}; stops to charge: {stops.needed}.' },
     ],
   },
   tank: {
     label: 'How far does a tank go with the trailer?',
-    yesOrNo: true,
     results: ['tank.toReserve', 'tank.toEmpty', 'fuel.economy', 'fuel.stops'],
     impliedBy: ['vehicle.fuelTank', 'trip.fuel', 'solo.fuelEconomy'],
     says: 'A tank tows {tank.toReserve} with the reserve kept, {tank.toEmpty} to empty.',

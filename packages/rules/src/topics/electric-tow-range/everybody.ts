@@ -7,7 +7,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     because:
       'A full battery takes nothing back, and what it does not take goes into the brakes as heat.',
     look: [],
-    otherwise: 'If you do not know the grade, go down at the speed of loaded trucks.',
+    otherwise: 'If you are not sure, go down at the speed of loaded trucks.',
   },
   tank: {
     rule: 'With a trailer a mile takes {towing.leastTimes} to {towing.mostTimes} of what it takes alone, so a tank lasts about half as far. Keep {range.reserve} of the tank.',
@@ -26,7 +26,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       'for a battery of 100 kilowatt-hours that takes 0.45 of them a mile alone, where not told',
     clauses: { 'trip.distance': 'the way is {value}' },
     worked: {
-      says: 'Say {vehicle.usableBattery} can be used, and alone a mile takes {solo.consumption}. With a trailer {range.towing} are left.',
+      says: 'Say {vehicle.usableBattery} can be used, and alone a mile takes {solo.consumption}. With a trailer {range.told} are left.',
       given: { 'vehicle.usableBattery': '100 kWh', 'solo.consumption': '0.45 kWh/mi' },
     },
     fromTold: [

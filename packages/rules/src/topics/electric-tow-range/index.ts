@@ -44,7 +44,7 @@ const parts = [
 /** Does this rig get there on its battery, or battery and fuel, and where must it charge? */
 export const electricTowRange = ruleSet({
   id: 'electric-tow-range',
-  version: '4.1.0',
+  version: '5.0.0',
   title: 'Towing on battery or hybrid',
   question:
     'Does this rig get there on its battery, or its battery and fuel, and where must it charge on the way?',
@@ -63,6 +63,7 @@ export const electricTowRange = ruleSet({
       id: 'gets-there-with-care',
       words: 'gets there with care',
       sentence: 'The rig gets there, with care.',
+      plain: 'The rig gets there',
     },
     stop: {
       id: 'does-not-go-like-this',

@@ -115,6 +115,7 @@ export const power = part({
   findings: {
     'brake-heat': {
       label: 'Heat on the way down',
+      first: true,
       askedBy: ['route.legs', 'trip.steepestGrade'],
       care: [
         {
@@ -137,7 +138,7 @@ export const power = part({
             'Do not ride the brakes: on the way down they take up {brakes.power}, the heat of {brakes.heaters} room heaters.',
           because:
             'What the battery cannot take they take alone, and brakes that get too hot fade.',
-          do: 'Set the strongest holding back before the top, leave room in the battery, go down slowly, brake firmly and briefly, and stop to let them cool.',
+          do: 'Set the strongest holding back before the top, leave room in the battery, go down slowly, brake briefly, and stop to let them cool.',
         },
       ],
       open: {

@@ -40,10 +40,16 @@ export const route = part({
       is: '!drive.hasEngine',
       source: energyBalance,
     },
+    'trial.isWithoutSpeed': {
+      label: 'A trial drive was told, and not its speed',
+      unit: 'yes-no',
+      is: 'known(trial.consumption) && !known(trial.speed)',
+      source: display,
+    },
     'ratings.areUntold': {
       label: 'What the vehicle may tow was not told',
       unit: 'yes-no',
-      is: '!given(vehicle.maxTrailerWeight)',
+      is: '!known(vehicle.maxTrailerWeight)',
       source: makersManual,
     },
     'route.distance': {
@@ -130,6 +136,13 @@ export const route = part({
       is: 'choose(route.consumption > energy.perMileNone, battery.full * (1 - range.reserve) / route.consumption, unlimited)',
       source: energyBalance,
     },
+    'range.told': {
+      label: 'The same, where there is a battery to drive on; else no figure',
+      noun: 'the range of a full battery',
+      unit: 'mi',
+      is: 'choose(drive.hasBattery, range.towing, unlimited)',
+      source: energyBalance,
+    },
     'range.toEmpty': {
       label: 'Range of a full battery on such roads, to empty',
       noun: 'the range to empty',
@@ -186,6 +199,38 @@ export const route = part({
     },
   },
   findings: {
+    'start-charge': {
+      label: 'Charge at the start',
+      askedBy: ['trip.startCharge'],
+      askedWhen: 'tells.battery',
+      first: true,
+      stop: {
+        when: 'trip.startCharge < range.reserve',
+        wrong:
+          'The trip begins with {trip.startCharge} in the battery, and {range.reserve} are the reserve.',
+        because: 'A tow begun on the reserve ends at the roadside.',
+        do: 'Charge before you set out.',
+      },
+      open: {
+        wrong: 'The trip may begin on the reserve.',
+        do: 'Look at the display, and charge before you set out.',
+      },
+      otherwise: 'The trip begins with more than the reserve.',
+      source: house,
+    },
+    'trial-speed': {
+      label: 'Speed of the trial drive',
+      askedByKnown: ['trial.consumption'],
+      first: true,
+      care: {
+        when: 'trial.isWithoutSpeed',
+        wrong: 'The trial drive with this trailer counts once its speed is told.',
+        because: 'What a mile takes grows with the speed.',
+        do: 'Say at what steady speed it was driven; then it goes before any other figure.',
+      },
+      otherwise: 'The speed of the trial drive was told.',
+      source: display,
+    },
     way: {
       label: 'Which way it goes',
       unknown: {

@@ -77,7 +77,7 @@ export const stops = part({
     },
     'stops.needed': {
       label: 'Stops needed, charging from the reserve up to where the window ends',
-      noun: 'the stops needed',
+      noun: 'the stops to charge',
       unit: '',
       is: 'choose(drive.hasEngine, 0, max(0, -whole(stops.spare)))',
       source: energyBalance,
@@ -86,6 +86,12 @@ export const stops = part({
       label: 'It needs no stop',
       unit: 'yes-no',
       is: 'stops.needed <= 0',
+      source: energyBalance,
+    },
+    'stops.mayBe': {
+      label: 'It may need a stop or none',
+      unit: 'yes-no',
+      is: 'may(stops.needed > 0) && may(stops.needed <= 0)',
       source: energyBalance,
     },
     'stops.most': {

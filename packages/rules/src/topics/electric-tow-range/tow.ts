@@ -1,4 +1,5 @@
 import { standingOn } from '../../engine/formula/standing-on';
+import { emptyOver } from '../../trade/rig/empty-over';
 import { rigTrade } from '../../trade/rig/index';
 
 /** Weights of the rig and what may be towed and carried, asked and reckoned as for tow fit. */
@@ -11,6 +12,7 @@ export const rig = standingOn(
   'tongue.limit',
   'payload.used',
   'payload.available',
+  'vehicle.curb',
   'tongue.isKnown',
   'tongue.mayBeMore',
   'trailerWeight.mayBeMore',
@@ -46,5 +48,8 @@ export const towRatings = {
       askedBy: ['vehicle.placardPayload', 'vehicle.gvwr'],
     },
   },
-  findings: { 'tongue-negative': rigTrade.findings['tongue-negative'] },
+  findings: {
+    'tongue-negative': rigTrade.findings['tongue-negative'],
+    'empty-over': emptyOver,
+  },
 } as const;

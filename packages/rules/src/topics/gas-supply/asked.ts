@@ -16,7 +16,6 @@ export const askings: Readonly<Record<string, Asking>> = {
   },
   'how-long': {
     label: 'How long does the gas last?',
-    yesOrNo: true,
     results: ['gas.days', 'gas.hours', 'limit.gas'],
     impliedBy: ['trip.nights', 'furnace.input', 'gas.appliances'],
     says: [

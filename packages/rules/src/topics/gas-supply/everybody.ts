@@ -45,7 +45,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       'appliance.ownRegulator': {
         none: 'it has no regulator',
         trim: 'it has a small regulator inside',
-        'high-pressure': 'it has its own regulator',
+        'high-pressure': 'it has one that screws onto a cylinder',
       },
       'supply.point': {
         'after-regulator': 'it goes on the trailer’s outlet',

@@ -89,17 +89,18 @@ export const gasSupply = ruleSet({
   limits: gather('limits', parts),
   findings: gather('findings', parts),
   outcomes: {
-    ok: { id: 'may-go-ahead', words: 'may go ahead', sentence: 'You may go ahead.' },
-    if: { id: 'may-go-ahead-if', words: 'may go ahead if', sentence: 'You may go ahead' },
+    ok: { id: 'may-go-ahead', words: 'may go ahead', sentence: 'You may use the gas so.' },
+    if: { id: 'may-go-ahead-if', words: 'may go ahead if', sentence: 'You may use the gas so' },
     care: {
       id: 'may-go-ahead-with-care',
       words: 'may go ahead with care',
-      sentence: 'You may go ahead, with care.',
+      sentence: 'You may use the gas so, with care.',
+      plain: 'You may use the gas so',
     },
     stop: {
       id: 'must-not-go-ahead',
       words: 'must not go ahead',
-      sentence: 'Do not go ahead.',
+      sentence: 'Do not use the gas like that.',
     },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },
@@ -158,7 +159,7 @@ export const gasSupply = ruleSet({
       fits: ['finding.burns-indoors', 'limit.gas', 'gas.appliances'],
     },
     {
-      says: 'After every connection, test for leaks with solution, never with a flame.',
+      says: 'After every connection brush leak-test solution on it and look for bubbles; never test with a flame.',
       source: manual,
       fits: ['finding.connection', 'finding.adapter', 'finding.hose'],
     },

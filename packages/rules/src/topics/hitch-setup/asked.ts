@@ -13,6 +13,10 @@ export const askings: Readonly<Record<string, Asking>> = {
     ],
     says: [
       {
+        when: 'mount.isFromEmpty',
+        says: 'By the empty height the drop is {mount.fromEmpty} at the most, less what the tail sinks: measure the receiver loaded before you buy.',
+      },
+      {
         when: 'mount.tooFar',
         says: 'No ball mount is made for so much between ball and receiver.',
       },

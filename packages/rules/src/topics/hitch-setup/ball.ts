@@ -119,6 +119,42 @@ export const ball = part({
       otherwise: 'The coupler is no smaller than the trailer’s class takes.',
       source: ballClasses,
     },
+    'ball-gross': {
+      label: 'Ball against the trailer’s own maximum',
+      askedByKnown: ['hitch.ballRating', 'trailer.gvwr'],
+      askedWhen: 'coupling.isBall',
+      stop: {
+        when: 'hitch.ballRating < trailer.gvwr',
+        wrong:
+          'The ball is rated for {hitch.ballRating}, and the trailer’s own maximum is {trailer.gvwr}.',
+        because: 'Ball and mount must each be rated for what the trailer may weigh.',
+        do: 'Fit a ball of the coupler’s size that is rated for {trailer.gvwr} or more.',
+      },
+      open: {
+        wrong: 'The ball may be rated for less than the trailer’s own maximum.',
+        do: 'Read the rating stamped on the ball.',
+      },
+      otherwise: 'The ball is rated for the trailer’s own maximum.',
+      source: ballClasses,
+    },
+    'mount-gross': {
+      label: 'Ball mount against the trailer’s own maximum',
+      askedByKnown: ['hitch.mountRating', 'trailer.gvwr'],
+      askedWhen: 'coupling.isBall',
+      stop: {
+        when: 'hitch.mountRating < trailer.gvwr',
+        wrong:
+          'The ball mount is rated for {hitch.mountRating}, and the trailer’s own maximum is {trailer.gvwr}.',
+        because: 'Ball and mount must each be rated for what the trailer may weigh.',
+        do: 'Fit a mount that is rated for {trailer.gvwr} or more.',
+      },
+      open: {
+        wrong: 'The ball mount may be rated for less than the trailer’s own maximum.',
+        do: 'Read the rating on the mount.',
+      },
+      otherwise: 'The ball mount is rated for the trailer’s own maximum.',
+      source: ballClasses,
+    },
     'size-unknown': {
       label: 'Size of ball and coupler',
       askedBy: ['hitch.ballSize', 'trailer.couplerSize'],

@@ -33,7 +33,9 @@ const rig = standingOn(
   'extension.isRated',
   'extension.isMentioned',
   'coupling.isBall',
+  'brakes.areKnown',
   'brakes.areNone',
+  'brakes.areSurge',
 );
 
 const borrowed = {
@@ -68,6 +70,7 @@ const borrowed = {
     'extension-rating': rigTrade.findings['extension-rating'],
     'ball-size': rigTrade.findings['ball-size'],
     'distribution-allowed': rigTrade.findings['distribution-allowed'],
+    'surge-bars': rigTrade.findings['surge-bars'],
   },
 };
 
@@ -108,6 +111,7 @@ export const hitchSetup = ruleSet({
       id: 'will-do-with-care',
       words: 'will do with care',
       sentence: 'The hitch will do, with care.',
+      plain: 'The hitch will do',
     },
     stop: {
       id: 'must-not-roll',
@@ -156,7 +160,13 @@ export const hitchSetup = ruleSet({
     'turn.room',
     'tailgate.room',
   ],
-  assumptions: [],
+  assumptions: [
+    {
+      when: 'brakes.areAssumed',
+      says: 'The trailer has brakes that its breakaway cable works.',
+      source: custom,
+    },
+  ],
   changes,
   askings,
   everybody,

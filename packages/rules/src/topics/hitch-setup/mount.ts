@@ -248,10 +248,10 @@ export const mount = part({
         when: {
           all: [{ fact: 'nose.height', operator: 'lessThan', value: { fact: 'nose.lowEdge' } }],
         },
-        wrong: 'The nose stands more than half an inch low.',
+        wrong: 'On the mount you have the nose stands more than half an inch low.',
         because:
           'The front axle of a tandem takes more than its half, and the jack comes near the road.',
-        do: 'Raise the ball before the trip.',
+        do: 'Take a mount with less drop, or more rise, before the trip.',
       },
       open: { wrong: 'The nose may stand too low.', do: 'Measure the heights again, loaded.' },
       otherwise: 'The nose stands no more than half an inch low.',

@@ -54,6 +54,12 @@ export const ready = part({
       is: "given(hitch.chains) && hitch.chains == 'no'",
       source: custom,
     },
+    'chains.areAsked': {
+      label: 'It rides on a ball, or chains were told of',
+      unit: 'yes-no',
+      is: 'coupling.isBall || given(hitch.chains)',
+      source: custom,
+    },
     'chains.areSilent': {
       label: 'Nobody said whether the safety chains are on',
       unit: 'yes-no',
@@ -66,10 +72,10 @@ export const ready = part({
       is: "given(hitch.breakaway) && hitch.breakaway == 'no'",
       source: custom,
     },
-    'breakaway.isMoot': {
-      label: 'Whether the trailer has brakes that a breakaway cable works is not known',
+    'brakes.areAssumed': {
+      label: 'The breakaway cable is off, and nobody knows which brakes it would put on',
       unit: 'yes-no',
-      is: 'given(trailer.brakes) && !known(trailer.brakes)',
+      is: 'breakaway.isOff && !brakes.areKnown',
       source: custom,
     },
     'breakaway.isSilent': {
@@ -110,6 +116,7 @@ export const ready = part({
     },
     chains: {
       label: 'Safety chains',
+      askedWhen: 'chains.areAsked',
       stop: {
         when: 'chains.areOff',
         wrong: 'The safety chains are not on.',
@@ -133,19 +140,20 @@ export const ready = part({
     breakaway: {
       label: 'Breakaway cable',
       askedWhen: 'breakaway.isNeeded',
-      stop: {
-        when: 'breakaway.isOff && !breakaway.isMoot',
-        wrong: 'The breakaway cable is not hooked to the vehicle itself.',
-        because: 'If the trailer comes loose, nothing brakes it.',
-        do: 'Clip it to a point of its own.',
-      },
-      unknown: {
-        when: 'breakaway.isOff && breakaway.isMoot',
-        wrong:
-          'The breakaway cable is not on the vehicle, and whether the trailer has brakes that it works is not known.',
-        because: 'If the trailer comes loose, nothing else brakes it.',
-        do: 'Do not set off before that is known: look for a breakaway switch or lever at the coupler, and for drums or discs, wires or a hose at the wheels. Clip any cable there is to a point of its own.',
-      },
+      stop: [
+        {
+          when: 'breakaway.isOff && brakes.areKnown',
+          wrong: 'The breakaway cable is not hooked to the vehicle itself.',
+          because: 'If the trailer comes loose, nothing brakes it.',
+          do: 'Clip it to a point of its own.',
+        },
+        {
+          when: 'breakaway.isOff',
+          wrong: 'The breakaway cable is not hooked to the vehicle itself.',
+          because: 'If the trailer comes loose, nothing brakes it.',
+          do: 'Clip it to a point of its own. Where there is none, look for drums or discs, wires or a hose at the wheels before you set off.',
+        },
+      ],
       open: {
         wrong: 'Whether the breakaway cable is on is not known.',
         because: 'If the trailer comes loose without it, nothing brakes it.',

@@ -40,6 +40,19 @@ export const sag = part({
       is: '!known(hitch.receiverHeightLoaded) && known(hitch.receiverHeightEmpty, vehicle.springFront, vehicle.springRear)',
       source: springLaw,
     },
+    'mount.fromEmpty': {
+      label: 'Drop by the empty height',
+      noun: 'the drop by the empty height',
+      unit: 'in',
+      is: 'hitch.receiverHeightEmpty + hitch.ballHeight - trailer.couplerHeight',
+      source: geometry,
+    },
+    'mount.isFromEmpty': {
+      label: 'Of the receiver only its empty height was told, and by that the mount drops',
+      unit: 'yes-no',
+      is: 'known(hitch.receiverHeightEmpty, hitch.ballHeight, trailer.couplerHeight) && !known(hitch.receiverHeightLoaded) && !sag.fromSprings && mount.fromEmpty > clear.none',
+      source: geometry,
+    },
     'receiver.sag': {
       label: 'Sag at the receiver',
       noun: 'the sag',

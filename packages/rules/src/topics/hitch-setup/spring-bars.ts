@@ -131,11 +131,8 @@ export const barSetting = part({
       label: 'Setting of the bars',
       askedBy: ['vehicle.fenderTight'],
       stop: {
-        when: {
-          all: [
-            { fact: 'bars.restored', operator: 'greaterThan', value: { fact: 'setting.most' } },
-          ],
-        },
+        // A tongue that presses lifts the front, however much: lower than unhitched is more than all.
+        when: 'bars.restored > setting.most || vehicle.fenderTight < vehicle.fenderUnhitched',
         wrong: 'The bars press the front lower than it stood before hitching.',
         do: 'That unloads the rear tires and strains hitch and frame. Slacken the bars a step, as the hitch’s maker says, and measure again.',
       },

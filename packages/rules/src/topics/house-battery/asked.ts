@@ -31,7 +31,7 @@ export const askings: Readonly<Record<string, Asking>> = {
       },
       {
         when: 'charge.isVague',
-        says: 'From {battery.voltage}, read like that, the charge cannot be told. Before you count on it, switch charger and everything else off for {rest.needed}, and read it again. A monitor that counts says it at once.',
+        says: 'From {battery.voltage}, read like that, the charge cannot be told. Before you count on it, switch charger and everything else off for {rest.needed}, and read it again.',
       },
       {
         says: 'The battery is {battery.stateOfCharge} full; {stop.stateOfCharge} must stay in it.',
@@ -41,15 +41,14 @@ export const askings: Readonly<Record<string, Asking>> = {
   },
   wire: {
     label: 'Which wire and which fuse?',
-    yesOrNo: true,
     results: ['wire.drop', 'wire.longest', 'wire.ampacity', 'limit.wire', 'limit.fuse'],
     impliedBy: ['wire.gauge', 'wire.length', 'wire.fuse', 'wire.current'],
     says: [
       {
         when: 'wire.isTold',
-        says: 'The wire carries {wire.ampacity}, and {wire.drop} are lost on the way. Take a fuse no larger than that.',
+        says: 'The wire carries {wire.ampacity}, and no fuse on it may be larger than that. On the way {wire.drop} are lost.',
       },
-      { says: 'The wire carries {wire.ampacity}. Take a fuse no larger than that.' },
+      { says: 'The wire carries {wire.ampacity}, and no fuse on it may be larger than that.' },
     ],
   },
   charger: {
@@ -61,7 +60,6 @@ export const askings: Readonly<Record<string, Asking>> = {
   },
   'how-long': {
     label: 'How long does it run that?',
-    yesOrNo: true,
     results: ['steady.hoursToStop', 'steady.hoursToEmpty', 'limit.steady-run'],
     impliedBy: ['steady.power', 'steady.hours'],
     says: [
@@ -71,7 +69,6 @@ export const askings: Readonly<Record<string, Asking>> = {
   },
   stored: {
     label: 'How long may it stand?',
-    yesOrNo: true,
     results: ['storage.lasts', 'limit.storage'],
     impliedBy: ['storage.draw', 'storage.days'],
     says: 'Standing, the battery is down to what must stay in it after {storage.lasts}.',

@@ -72,6 +72,12 @@ export const care = part({
       is: 'count(charging.spells) > 0 || solar.power > 0 || given(charger.current)',
       source: lithiumCold,
     },
+    'frost.mayBe': {
+      label: 'A lead battery as empty as this one may be would freeze',
+      unit: 'yes-no',
+      is: "(given(battery.temperature) || given(outside.temperature)) && may(battery.chemistry != 'lifepo4') && may(battery.cells < freeze.temperature)",
+      source: freezingTable,
+    },
     'freeze.stateOfCharge': {
       label: 'State of charge at its lowest',
       unit: '%',
@@ -96,7 +102,7 @@ export const care = part({
     'cold-charge': findingOf('charging.cold', coldCharge, {
       askedBy: ['battery.temperature', 'outside.temperature'],
       open: {
-        wrong: 'Find out the chemistry and how cold the cells are.',
+        wrong: 'If the battery is LiFePO₄, find out how cold its cells are.',
         do: 'LiFePO₄ must never be charged below freezing.',
       },
     }),
@@ -145,6 +151,20 @@ export const care = part({
       },
       otherwise: 'The battery does not freeze at this charge and temperature.',
       open: { wrong: 'The battery may freeze: find out its charge, and keep it full in the cold.' },
+      source: freezingTable,
+    },
+    'may-be-frozen': {
+      label: 'A battery that may be frozen',
+      first: true,
+      askedBy: ['battery.temperature', 'outside.temperature'],
+      unknown: {
+        when: 'frost.mayBe',
+        wrong: 'A lead battery that is not full may be frozen in such cold.',
+        because: 'A frozen one that is charged may burst.',
+        do: 'Do not charge it before it has thawed in a heated place and shows no crack or bulge.',
+      },
+      otherwise:
+        'It is too warm for that, the battery is full enough, or it is not a lead battery.',
       source: freezingTable,
     },
   },

@@ -25,7 +25,7 @@ const howFull: ForEverybody = {
     },
   ],
   otherwise:
-    'If you cannot read the battery, charge it full before the trip, and let the charger finish by itself.',
+    'If you cannot read the battery, charge it full before the trip, in a place above freezing, and let the charger finish by itself.',
 };
 
 /** What is said to all who ask of the battery and told next to nothing. */
@@ -165,6 +165,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
         '4/0': 'it is four-aught',
       },
     },
-    otherwise: 'If you cannot read the gauge, take the next thicker wire and the smaller fuse.',
+    otherwise:
+      'If you cannot read the gauge, fuse it as the thinnest it may be, or have it measured in a shop.',
   },
 };

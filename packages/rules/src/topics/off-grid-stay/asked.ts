@@ -5,7 +5,6 @@ import { withFurnace } from '../../trade/battery/blower';
 export const askings: Readonly<Record<string, Asking>> = {
   days: {
     label: 'How many days, and what ends them?',
-    yesOrNo: true,
     results: ['stay.longest', 'runs-out', 'limit.fresh-water', 'limit.gray-tank'],
     impliedBy: ['stay.days', 'water.daily', 'water.freshTank', 'water.grayTank'],
     says: [

@@ -24,7 +24,7 @@ export const frost = part({
       otherwise: 'Nothing freezes.',
       open: {
         wrong: 'Water may freeze in it.',
-        do: 'Look where tanks and lines run, and how long it is below freezing.',
+        do: 'Look where tanks and lines run, and how long it freezes. If you do not know, drain them before the night.',
       },
       source: frostCustom,
     },

@@ -145,6 +145,7 @@ export const offGridStay = ruleSet({
       id: 'lasts-with-care',
       words: 'lasts with care',
       sentence: 'Supplies and tanks last the stay, with care.',
+      plain: 'Supplies and tanks last the stay',
     },
     stop: {
       id: 'does-not-last',

@@ -62,6 +62,13 @@ export const load = part({
       is: 'trailer.blackWater + choose(black.told, min(black.room, black.filled), 0)',
       source: statics,
     },
+    'fresh.weight': {
+      label: 'Weight of the fresh water aboard',
+      noun: 'the weight of the water',
+      unit: 'lb',
+      is: 'trailer.freshWater * water.density',
+      source: statics,
+    },
     'trailer.arriving': {
       label: 'Trailer on the way there',
       noun: 'the trailer on the way there',
@@ -99,6 +106,18 @@ export const load = part({
     },
   },
   findings: {
+    'water-cargo': {
+      label: 'Water against the cargo label',
+      askedByKnown: ['trailer.cargoCapacity', 'trailer.freshWater'],
+      stop: {
+        when: 'fresh.weight > trailer.cargoCapacity',
+        wrong:
+          'The water alone weighs {fresh.weight}, more than the {trailer.cargoCapacity} that the label lets you carry.',
+        do: 'Carry less water and fill it there.',
+      },
+      otherwise: 'The water alone is within what the label lets you carry.',
+      source: grossRatings,
+    },
     'tongue-home': {
       label: 'Tongue on the way home',
       askedBy: ['trailer.measuredTongueWeight'],

@@ -4,16 +4,24 @@ import type { Asking } from '../../engine/define/shapes';
 export const askings = {
   rig: {
     label: 'What does the build do behind the vehicle?',
-    yesOrNo: true,
-    results: ['trailer.loaded', 'tongue.loaded', 'limit.trailer-weight', 'limit.payload'],
-    impliedBy: ['vehicle.maxTrailerWeight', 'vehicle.placardPayload', 'vehicle.maxTongueCarried'],
+    results: ['build.loaded', 'build.tongue', 'limit.trailer-weight', 'limit.payload'],
+    impliedBy: [
+      'vehicle.maxTrailerWeight',
+      'vehicle.placardPayload',
+      'vehicle.maxTongueCarried',
+      'vehicle.maxFifthWheel',
+    ],
     says: [
       {
-        when: 'plan.isFifthWheel',
-        says: 'The build weighs {trailer.loaded} as it is loaded, with {tongue.loaded} on the pin.',
+        when: 'plan.isOpen',
+        says: 'Name the floor plan: each is held by itself against what the vehicle may pull and carry.',
       },
       {
-        says: 'The build weighs {trailer.loaded} as it is loaded, with {tongue.loaded} on the tongue.',
+        when: 'plan.isFifthWheel',
+        says: 'By a made-up sample list the build weighs {build.loaded} as it is loaded, with {build.tongue} on the pin.',
+      },
+      {
+        says: 'By a made-up sample list the build weighs {build.loaded} as it is loaded, with {build.tongue} on the tongue.',
       },
     ],
   },

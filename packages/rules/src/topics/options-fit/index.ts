@@ -22,7 +22,7 @@ const parts = [orderFacts, rig, offers, listedTrailer, rigLimits] as const;
 /** Can this floor plan be ordered as the buyer wants it, and what does that do to the rig? */
 export const optionsFit = ruleSet({
   id: 'options-fit',
-  version: '3.1.0',
+  version: '4.0.0',
   title: 'Models and options',
   question:
     'Can this floor plan be ordered as the buyer wants it, what comes along, and what does the build weigh behind the vehicle?',
@@ -49,6 +49,7 @@ export const optionsFit = ruleSet({
       id: 'can-be-ordered-with-care',
       words: 'can be ordered with care',
       sentence: 'The build can be ordered as wanted, with care.',
+      plain: 'The build can be ordered as wanted',
     },
     stop: {
       id: 'not-as-wanted',

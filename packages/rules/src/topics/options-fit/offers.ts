@@ -107,8 +107,31 @@ export const offers = part({
       is: 'modelsOrderable(yard)',
       source: propositions,
     },
+    'yard.isEmpty': {
+      label: 'No floor plan at all can be ordered so',
+      unit: 'yes-no',
+      is: 'plan.isOpen && yard.plans <= 0',
+      source: propositions,
+    },
   },
   findings: {
+    'none-orderable': {
+      label: 'Any floor plan at all',
+      first: true,
+      stop: {
+        when: 'yard.isEmpty',
+        wrong: 'No floor plan can be ordered with all of it.',
+        because: 'One of the wishes, or something it needs, rules another out.',
+        do: 'Give up one of them, or ask of another model year.',
+      },
+      stopOpen: 'care',
+      open: {
+        wrong: 'Perhaps no floor plan can be ordered with all of it.',
+        do: 'Read the list of floor plans.',
+      },
+      otherwise: 'Some floor plan can be ordered so, or one was named.',
+      source: propositions,
+    },
     'plan-chosen': {
       label: 'One floor plan is meant',
       unknown: {

@@ -3,6 +3,7 @@ import { part } from '../../engine/define/topic';
 import { standingOn } from '../../engine/formula/standing-on';
 import { custom, weights } from '../../trade/bibliography/common';
 import { catalogueOfTheYard, dryWeightMeans } from '../../trade/bibliography/options-fit';
+import { emptyOver } from '../../trade/rig/empty-over';
 import { rigTrade } from '../../trade/rig/index';
 
 /** The rig, asked and reckoned as for towing; what the catalogue knows of the trailer is not asked. */
@@ -24,6 +25,9 @@ const towing = standingOn(
   'tongue.isKnown',
   'tongue.mayBeMore',
   'trailerWeight.mayBeMore',
+  'vehicle.curb',
+  'permission.isKnown',
+  'distribution.isTold',
 );
 
 const listed = [
@@ -104,6 +108,32 @@ export const listedTrailer = part({
       is: 'figure(yard, fifthWheel) > 0',
       source: catalogueOfTheYard,
     },
+    'onPin.someOver': {
+      label: 'No one floor plan is meant, and some are over the pin’s tow rating empty',
+      unit: 'yes-no',
+      is: 'plan.isOpen && known(vehicle.maxFifthWheel) && may(trailer.dryWeight > vehicle.maxFifthWheel)',
+      source: catalogueOfTheYard,
+    },
+    'onBall.someOver': {
+      label: 'No one floor plan is meant, and some are over the tow rating empty',
+      unit: 'yes-no',
+      is: 'plan.isOpen && known(vehicle.maxTrailerWeight) && may(trailer.dryWeight > vehicle.maxTrailerWeight)',
+      source: catalogueOfTheYard,
+    },
+    'build.loaded': {
+      label: 'The build, loaded; where no one floor plan is meant, no figure',
+      noun: 'the loaded trailer',
+      unit: 'lb',
+      is: 'choose(plan.isOpen, between(0, unlimited), trailer.loaded)',
+      source: weights,
+    },
+    'build.tongue': {
+      label: 'Its tongue, loaded; where no one floor plan is meant, no figure',
+      noun: 'the tongue',
+      unit: 'lb',
+      is: 'choose(plan.isOpen, between(-unlimited, unlimited), tongue.loaded)',
+      source: weights,
+    },
     'build.weight': {
       label: 'Weight of the build’s options',
       noun: 'the options of the build',
@@ -140,6 +170,7 @@ export const listedTrailer = part({
 /** Once a tow vehicle is spoken of, none of its limits may be left out. */
 const spokenOf = [
   'vehicle.maxTrailerWeight',
+  'vehicle.maxFifthWheel',
   'vehicle.maxTongueCarried',
   'vehicle.placardPayload',
   'vehicle.gcwr',
@@ -156,6 +187,14 @@ const lighter = {
 
 /** What the build does to the rig. */
 export const rigLimits = part({
+  formulas: {
+    'bars.areForbidden': {
+      label: 'Bars are meant, and the vehicle’s maker does not allow them',
+      unit: 'yes-no',
+      is: "known(hitch.distribution, vehicle.distributionAllowed) && hitch.distribution == 'yes' && vehicle.distributionAllowed == 'no'",
+      source: custom,
+    },
+  },
   limits: {
     'trailer-gross': { ...rigTrade.limits['trailer-gross'], ...lighter },
     'trailer-weight': { ...rigTrade.limits['trailer-weight'], ...lighter, askedBy: spokenOf },
@@ -164,6 +203,38 @@ export const rigLimits = part({
     combined: { ...rigTrade.limits.combined, ...lighter },
   },
   findings: {
+    'empty-over': emptyOver,
+    'distribution-allowed': {
+      ...rigTrade.findings['distribution-allowed'],
+      first: true,
+      // On a pin there would be no bars; which coupling it is hangs on the floor plan.
+      unknown: {
+        when: 'bars.areForbidden',
+        wrong: 'The vehicle’s maker does not allow a weight-distributing hitch, and one is meant.',
+        because: 'Its body is not made for the moment that the bars put into it.',
+        do: 'Leave the bars off, and order only what it may tow without them.',
+      },
+    },
+    'rating-open': {
+      label: 'Each floor plan against what may be pulled',
+      first: true,
+      unknown: [
+        {
+          when: 'onPin.someOver',
+          wrong:
+            'Some floor plans weigh more, empty, than the {vehicle.maxFifthWheel} it may pull on a pin.',
+          do: 'Order none by this list alone: name one, and it is held against that rating.',
+        },
+        {
+          when: 'onBall.someOver',
+          wrong:
+            'Some floor plans weigh more, empty, than the {vehicle.maxTrailerWeight} it may pull.',
+          do: 'Order none by this list alone: name one, and it is held against that rating.',
+        },
+      ],
+      otherwise: 'One floor plan is meant, or none is too heavy empty.',
+      source: catalogueOfTheYard,
+    },
     'tongue-share': always(rigTrade.findings['tongue-share']),
     'tongue-negative': always(rigTrade.findings['tongue-negative']),
   },

@@ -4,7 +4,6 @@ import type { Asking } from '../../engine/define/shapes';
 export const askings = {
   tongue: {
     label: 'What does it do to the tongue?',
-    yesOrNo: true,
     results: ['added.tongue', 'tongue.after', 'share.after', 'finding.tongue-lightened'],
     impliedBy: ['addon.ahead', 'trailer.measuredTongueWeight'],
     says: [
@@ -19,7 +18,6 @@ export const askings = {
   },
   water: {
     label: 'How long do the tanks last with it?',
-    yesOrNo: true,
     results: ['fresh.daysAfter', 'gray.daysAfter', 'black.daysAfter', 'finding.water'],
     impliedBy: ['addon.waterDaily'],
     says: 'With the new part fresh water lasts {fresh.daysAfter}, and the black tank fills in {black.daysAfter}.',

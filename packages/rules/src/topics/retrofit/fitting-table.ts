@@ -117,7 +117,7 @@ export const judgedTable: Decision = {
       label: 'the owner, battery off first',
       level: 'care',
       says: 'The owner may fit the new part.',
-      do: 'Battery off and minus first before a wire is touched, and a fuse of its own close to the battery; where a water line is opened too, water off and drained.',
+      do: 'Battery off and minus first before a wire is touched, and a fuse of its own close to the battery. Where a water line is opened too, water off and drained.',
     },
     'water-off-first': {
       label: 'the owner, water off first',

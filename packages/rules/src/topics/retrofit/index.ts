@@ -145,6 +145,7 @@ export const retrofit = ruleSet({
       id: 'can-be-added-with-care',
       words: 'can be added with care',
       sentence: 'What you want can be added, with care.',
+      plain: 'What you want can be added',
     },
     stop: {
       id: 'not-to-be-added-so',

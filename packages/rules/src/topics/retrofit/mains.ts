@@ -80,12 +80,14 @@ export const mains = part({
         when: 'mains.isPlugged && outlet.isOpen',
         wrong: 'Whether a protected outlet is within its cord’s reach comes first.',
       },
-      care: {
+      if: {
         when: "mains.isPlugged && outlet.protected == 'no'",
         wrong: 'No ground-fault protected outlet is within reach of its cord.',
         because:
           'Beside water a fault on an unprotected outlet kills, and an extension cord in a wall burns.',
         do: 'A licensed electrician sets one there first.',
+        proviso:
+          'a licensed electrician sets a ground-fault protected outlet within reach of its cord',
       },
       otherwise: 'It needs no outlet, or a protected one is within reach of its cord.',
       open: {

@@ -242,7 +242,7 @@ export const weight = part({
         wrong:
           'The new part takes {tongue.taken} off the ball: {share.after} of the trailer stay on it instead of {tongue.share}.',
         because: 'A trailer so light in front sways.',
-        do: 'Not at that place: ahead of the axles, or with load moved forward and the tongue weighed again.',
+        do: 'Not there: put it ahead of the axles, or move load forward. Then weigh the tongue: {tongue.lowEdge} of the trailer belongs on it.',
       },
       care: [
         {
@@ -289,7 +289,7 @@ export const weight = part({
           'What hangs behind takes weight off the ball, and what weighs on the ball is not known yet.',
         because: 'A sound trailer turns into one that sways.',
         do: 'Weigh the tongue, and measure from the axles to the ball and to the rack.',
-        proviso: 'the ball still carries at least {tongue.lowEdge} of the loaded trailer with it',
+        proviso: 'the ball still carries {tongue.lowEdge} of the loaded trailer',
       },
       otherwise: 'It does not hang behind, or the ball’s weight is told.',
       source: lightened,

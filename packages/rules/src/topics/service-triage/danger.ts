@@ -73,11 +73,11 @@ export const danger = part({
       stopOpen: 'if',
       unknown: {
         when: 'gas.comesFirst',
-        wrong: 'Whether gas is smelled or an alarm sounds comes first.',
+        wrong: 'Whether gas is smelled comes first.',
       },
-      otherwise: 'No gas is smelled and no alarm sounds.',
+      otherwise: 'No gas is smelled.',
       open: {
-        wrong: 'Whether gas is smelled or an alarm sounds is not known yet.',
+        wrong: 'Whether gas is smelled is not known yet.',
         do: 'In doubt whether gas is smelled: out first, then call.',
       },
       source: custom,

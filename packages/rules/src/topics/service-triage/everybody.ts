@@ -32,7 +32,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     otherwise: 'If you have no gauge, drive nowhere on a tire that looks soft.',
   },
   any: {
-    rule: 'Gas smelled, smoke, or an alarm that does not stop: everybody out, then call. A tingle: hands off. Anything hot or loose: stop where it is safe. Brakes, wheels and coupling do not roll until somebody qualified has looked.',
+    rule: 'Gas smelled, smoke, or an alarm that does not stop: everybody out, then call. A tingle: hands off. Anything hot or loose: stop where it is safe. Brakes, wheels and coupling that fail or get worse do not roll until somebody qualified has looked. A steady fault there goes slowly to the nearest shop.',
     because: 'All else can wait for a day; these cannot.',
     look: [],
     otherwise:

@@ -241,24 +241,24 @@ export const hubs = part({
           wrong: 'Every hub is warm: even the coolest reads {hub.coldest}.',
           because:
             'Hubs that are alike are not for that reason cool: brakes may drag on all of them, or the axles carry too much.',
-          do: 'Let them cool, go on slowly to the nearest shop, and measure again after the first miles.',
+          do: 'Let them cool where it is safe, then go slowly to the nearest shop that does brakes and bearings. Measure again after the first miles.',
         },
         {
           when: 'hub.warmest >= hub.hotCare',
           wrong: 'A hub reads {hub.warmest}, and from {hub.hotCare} on it is watched.',
-          do: 'Let it cool, measure again after a few miles, and have bearing and brake of that wheel looked at before the next trip.',
+          do: 'Let it cool where it is safe, then go slowly and measure it again after a few miles. Have its bearing and brake looked at before the next trip.',
         },
         {
           when: 'hub.apart >= hub.careFrom',
           wrong: 'One hub is {hub.apart} warmer than its mates.',
-          do: 'Measure again after a few miles, and have bearing and brake of that wheel looked at before the next trip.',
+          do: 'Measure again after a few miles, and have bearing and brake of the warmer wheel looked at before the next trip.',
         },
       ],
       otherwise: 'The hubs are alike, and none is hot.',
       open: {
         wrong: 'Not every hub has been measured.',
         because: 'Only the comparison tells, and how hot they all are.',
-        do: 'Measure every hub at the same spot, at once after stopping.',
+        do: 'Measure every hub at the same spot, at once after stopping. Roll no farther before they are known to be alike.',
       },
       source: comparison,
     },

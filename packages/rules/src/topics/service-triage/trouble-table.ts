@@ -22,7 +22,8 @@ const ownHands = ['water', 'electric-appliance', 'furniture'];
  *                            it rolls     it rolls
  *     gas appliance          book         stop         book         book
  *     120 volt               book         stop         book         book
- *     water, appliance, …    book         book         own hands    own hands
+ *     electric appliance     book         book         book         own hands
+ *     water, furniture       book         book         own hands    own hands
  *     roof                   shop         book         book         own hands
  *     doors, awning, road    stop         stop         own hands    own hands
  *     slide-out, jacks       stop         stop; shop   book         own hands
@@ -69,6 +70,7 @@ export const troubleTable: Decision = {
       },
       { when: [['gas-appliance', 'shore-power'], 'upkeep', '-'], gives: 'book-upkeep' },
       { when: [ownHands, failing, '-'], gives: 'book-with-dealer' },
+      { when: ['electric-appliance', 'steady', '-'], gives: 'book-shut-off' },
       { when: [ownHands, small, '-'], gives: 'do-it-yourself' },
       { when: ['roof', 'fails', ['on-the-road', 'at-camp']], gives: 'nearest-shop' },
       { when: ['roof', 'fails', 'at-home'], gives: 'book-with-dealer' },

@@ -52,7 +52,6 @@ export const askings: Readonly<Record<string, Asking>> = {
   },
   together: {
     label: 'What may run at the same time?',
-    yesOrNo: true,
     results: ['leg.left', 'leg.fuller', 'limit.leg', 'limit.lasting-load'],
     impliedBy: ['shore.appliances', 'airConditioner.current'],
     says: [
@@ -64,7 +63,7 @@ export const askings: Readonly<Record<string, Asking>> = {
         when: 'supply.twoLegs',
         says: 'The feed has two halves; on the fuller one {leg.left} are left.',
       },
-      { says: 'That leaves {leg.left} for anything more.' },
+      { says: 'Beside what was told to run, {leg.left} are left for more.' },
     ],
   },
   'plug-in': {

@@ -6,7 +6,8 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     rule: 'Add up what runs at the same time, and read the start of the largest motor. Both must be within what the generator gives; heat and height take some of that.',
     because: 'An air conditioner takes several times its current while it starts.',
     look: [],
-    otherwise: 'If you do not know, start the air conditioner first, with all else off.',
+    otherwise:
+      'If you do not know where its exhaust goes, leave the generator off. Start the air conditioner first, with all else off.',
   },
   danger: {
     rule: 'A tingle at the step, lights that brighten as others dim, a hot plug: breaker off at the site first, then unplug. Touch neither trailer nor cord until then.',

@@ -97,6 +97,12 @@ export const generator = part({
       is: "given(generator.place) && (generator.place == 'near-openings' || generator.place == 'enclosed')",
       source: exhaust,
     },
+    'generator.isTold': {
+      label: 'A generator is told of',
+      unit: 'yes-no',
+      is: "given(generator.place) || given(generator.power) || given(generator.starting) || given(generator.outlet) || known(supply.outlet) && supply.outlet == 'generator'",
+      source: exhaust,
+    },
     'generator.placeUntold': {
       label: 'Nobody said where the generator stands',
       unit: 'yes-no',
@@ -191,7 +197,7 @@ export const generator = part({
     'generator-place': {
       label: 'Where the generator stands',
       first: true,
-      askedBy: ['generator.place', 'generator.power', 'generator.starting', 'generator.outlet'],
+      askedWhen: 'generator.isTold',
       stop: {
         when: 'generator.isNear',
         wrong: 'Shut the generator off, its exhaust goes inside.',

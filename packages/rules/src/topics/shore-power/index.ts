@@ -21,7 +21,7 @@ const told = [signs, ...parts] as const;
 /** What may run together on this supply, and may it be plugged in at all? */
 export const shorePower = ruleSet({
   id: 'shore-power',
-  version: '3.2.0',
+  version: '4.0.0',
   title: 'Shore power',
   question: 'May the trailer be plugged in here, and what may run at the same time?',
   facts: gather('facts', parts),
@@ -39,6 +39,7 @@ export const shorePower = ruleSet({
       id: 'may-run-with-care',
       words: 'may run with care',
       sentence: 'You may run the trailer so, with care.',
+      plain: 'You may run the trailer so',
     },
     stop: { id: 'must-not-run', words: 'must not run', sentence: 'Do not run the trailer so.' },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
@@ -124,6 +125,7 @@ export const shorePower = ruleSet({
       source: manual,
       fits: [
         'finding.cord-breaker',
+        'finding.outlet-tester',
         'limit.cord',
         'limit.cord-lasting',
         'finding.hot-plug',

@@ -76,7 +76,7 @@ export const signs = part({
     'tester.isBonding': {
       label: 'An open ground at a generator',
       unit: 'yes-no',
-      is: "outlet.tester == 'open-ground' && given(supply.outlet) && supply.outlet == 'generator'",
+      is: "outlet.tester == 'open-ground' && given(supply.outlet) && supply.outlet == 'generator' && !bonding.isUsed",
       source: bonding,
     },
     'tester.isWrong': {
@@ -91,10 +91,16 @@ export const signs = part({
       is: "given(outlet.tester) && outlet.tester == 'reversed'",
       source: manual,
     },
-    'bonding.meetsShore': {
-      label: 'A bonding plug and the service’s own bond at once, or one in the trailer',
+    'bonding.isInTrailer': {
+      label: 'A bonding plug in the trailer',
       unit: 'yes-no',
-      is: "given(bonding.plug) && (bonding.plug == 'in-trailer' || bonding.plug == 'in-generator' && given(supply.outlet) && supply.outlet != 'generator')",
+      is: "given(bonding.plug) && bonding.plug == 'in-trailer'",
+      source: bonding,
+    },
+    'bonding.meetsShore': {
+      label: 'A bonding plug and the service’s own bond at once',
+      unit: 'yes-no',
+      is: "given(bonding.plug) && bonding.plug == 'in-generator' && given(supply.outlet) && supply.outlet != 'generator'",
       source: bonding,
     },
     'bonding.isUntold': {
@@ -159,6 +165,10 @@ export const signs = part({
           'Lights that brighten as others dim tell it, and there may be twice the voltage on half of the trailer.',
         do: 'An electrician must look, at the site first.',
       },
+      open: {
+        wrong: 'The neutral may be open.',
+        do: 'If lights brighten as others dim, shut off the breaker at the site and unplug.',
+      },
       otherwise: 'No lights brighten as others dim.',
       source: neutralSigns,
     },
@@ -171,6 +181,10 @@ export const signs = part({
         wrong: 'Shut off the breaker, then unplug what is hot.',
         because: 'A browned or melted plug has poor contact and burns next time.',
         do: 'Plug, adapter and outlet are replaced, not cleaned.',
+      },
+      open: {
+        wrong: 'A plug may be hot or melted.',
+        do: 'Shut off the breaker, then look at both ends of the cord and at each adapter.',
       },
       otherwise: 'No plug is browned or hot.',
       source: custom,
@@ -209,13 +223,21 @@ export const signs = part({
         do: 'Look in every outlet for a bonding plug, which has no cord. It belongs only into a generator that runs by itself, comes out before shore power, and never goes into the trailer.',
         proviso: 'no bonding plug is in the trailer, nor stays in the generator on shore power',
       },
-      stop: {
-        when: 'bonding.meetsShore',
-        wrong: 'Pull the bonding plug before the trailer is on shore power.',
-        because:
-          'The neutral is bonded at the service already; a second bond puts its current on frame and skin.',
-        do: 'A bonding plug belongs into a generator that runs by itself, and never into the trailer.',
-      },
+      stop: [
+        {
+          when: 'bonding.isInTrailer',
+          wrong: 'Switch off what feeds the trailer, then pull the bonding plug out of it.',
+          because: 'A bond in the trailer puts the neutral’s current on frame and skin.',
+          do: 'A bonding plug belongs into a generator that runs by itself, and never into the trailer.',
+        },
+        {
+          when: 'bonding.meetsShore',
+          wrong: 'Pull the bonding plug before the trailer is on shore power.',
+          because:
+            'The neutral is bonded at the service already; a second bond puts its current on frame and skin.',
+          do: 'A bonding plug belongs into a generator that runs by itself, and never into the trailer.',
+        },
+      ],
       care: {
         when: 'bonding.isUsed',
         wrong: 'A bonding plug is in the generator.',
@@ -237,13 +259,13 @@ export const signs = part({
           when: 'tester.isReversed',
           wrong: 'Do not plug in there: hot and neutral are reversed.',
           because: 'Switches and breakers then cut the wrong wire, and what is off stays live.',
-          do: 'Tell the park, and take another site.',
+          do: 'Tell whoever the outlet belongs to, and take another one.',
         },
         {
           when: 'tester.isWrong',
           wrong: 'Do not plug in there: the outlet is wired wrongly.',
           because: 'It can make the skin live or destroy what is plugged in.',
-          do: 'Tell the park, and take another site.',
+          do: 'Tell whoever the outlet belongs to, and take another one. A generator and its cord go to an electrician.',
         },
       ],
       if: {
@@ -271,7 +293,7 @@ export const signs = part({
         wrong: 'A ground-fault outlet that trips has found current going astray.',
         because:
           'A wet cord, a water heater’s element or a neutral that touches ground in the trailer does it; a household one may only dislike a long cord.',
-        do: 'Never go around it. Plug in with everything off, then switch on one thing after the other; what trips it goes to a licensed electrician.',
+        do: 'Never go around it. If anybody felt a tingle, leave it unplugged. Else plug in with everything off, and switch on one thing after the other: what trips it goes to a licensed electrician.',
       },
       otherwise: 'No ground-fault outlet trips.',
       source: manual,

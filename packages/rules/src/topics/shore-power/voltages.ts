@@ -111,12 +111,20 @@ export const voltages = part({
     'low-voltage': {
       label: 'Low voltage',
       askedBy: ['voltage.outlet', 'voltage.secondLeg'],
-      stop: {
-        when: 'voltage.trailer < voltage.lowest',
-        wrong: 'Shut off air conditioner, heat pump and everything else with a compressor.',
-        because: 'Below {voltage.lowest} they draw more, run hot and burn out.',
-        do: 'Run less at once, take a shorter and thicker cord, or another site.',
-      },
+      stop: [
+        {
+          when: 'voltage.lowLeg < voltage.lowest',
+          wrong: 'Shut off air conditioner, heat pump and everything else with a compressor.',
+          because: 'Below {voltage.lowest} they draw more, run hot and burn out.',
+          do: 'Take another outlet or site: no cord lifts what the outlet itself lacks.',
+        },
+        {
+          when: 'voltage.trailer < voltage.lowest',
+          wrong: 'Shut off air conditioner, heat pump and everything else with a compressor.',
+          because: 'Below {voltage.lowest} they draw more, run hot and burn out.',
+          do: 'Run less at once, take a shorter and thicker cord, or another site.',
+        },
+      ],
       care: {
         when: 'voltage.trailer < voltage.low',
         wrong: 'The voltage is low.',

@@ -31,7 +31,7 @@ export const askings = {
     impliedBy: ['spare.capacity', 'spare.codeYear', 'spare.present'],
     says: [
       { when: 'spare.isMissing', says: 'There is no spare wheel.' },
-      { says: 'The spare would carry {spare.load}, and is {spare.age} old.' },
+      { says: 'As a spare that wheel must bear {spare.load}, and it is {spare.age} old.' },
     ],
   },
   weight: {

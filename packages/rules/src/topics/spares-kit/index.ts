@@ -73,7 +73,7 @@ const parts = [
 /** What should come along on this trip, is it strong enough, and is there weight left for it? */
 export const sparesKit = ruleSet({
   id: 'spares-kit',
-  version: '3.1.0',
+  version: '4.0.0',
   title: 'Spares and tools',
   question:
     'Which spares and tools should come along, will they lift this trailer, and is there weight left for them where they ride?',
@@ -87,17 +87,18 @@ export const sparesKit = ruleSet({
   selections: gather('selections', parts),
   rankings: gather('rankings', parts),
   outcomes: {
-    ok: { id: 'can-come', words: 'can come', sentence: 'The kit will do.' },
-    if: { id: 'can-come-if', words: 'can come if', sentence: 'The kit will do' },
+    ok: { id: 'can-come', words: 'can come', sentence: 'What you carry along will do.' },
+    if: { id: 'can-come-if', words: 'can come if', sentence: 'What you carry along will do' },
     care: {
       id: 'can-come-with-care',
       words: 'can come with care',
-      sentence: 'The kit will do, with care.',
+      sentence: 'What you carry along will do, with care.',
+      plain: 'What you carry along will do',
     },
     stop: {
       id: 'cannot-come-so',
       words: 'cannot come so',
-      sentence: 'The kit will not do as it is.',
+      sentence: 'What you carry along will not do as it is.',
     },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
   },

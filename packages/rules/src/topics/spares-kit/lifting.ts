@@ -30,7 +30,7 @@ const lifted: Decision = {
       says: 'No drive-up ramp here.',
       because:
         'A ramp needs two axles or more. One tire then carries its whole side, so the makers of tire and trailer must both allow it.',
-      do: 'Take a jack to a point that the trailer’s maker names.',
+      do: 'Lift it where its maker says.',
     },
     ramp: {
       label: 'a ramp, as both makers allow',
@@ -76,6 +76,12 @@ export const lift = part({
       noun: 'what is to be lifted',
       unit: 'lb',
       is: "choose(lift.kind == 'none', 0, side.load)",
+      source: liftingRule,
+    },
+    'lift.isPointWrong': {
+      label: 'A point that the maker does not name, and nobody said what lifts there',
+      unit: 'yes-no',
+      is: "!known(lift.kind) && lift.point != 'named-by-maker'",
       source: liftingRule,
     },
     'ramp.onTire': {
@@ -132,6 +138,7 @@ export const lift = part({
     'lift-height': {
       label: 'Reach of the lifting device',
       short: 'the reach of the lifting device',
+      supply: true,
       do: 'Take a jack that lifts higher, at the point that the trailer’s maker names.',
       near: 'Try it at home, with the tire flat.',
       used: 'lift.heightNeeded',
@@ -142,6 +149,7 @@ export const lift = part({
     'lift-under': {
       label: 'Room for the lifting device on a flat tire',
       short: 'the room below the jack point',
+      supply: true,
       do: 'Take a jack that goes lower, at the point that the trailer’s maker names.',
       near: 'Try it at home, with the tire flat.',
       used: 'lift.lowest',
@@ -154,6 +162,20 @@ export const lift = part({
     lifting: findingOf('lift.way', lifted, {
       askedBy: ['lift.kind', 'lift.point'],
     }),
+    'lift-point': {
+      label: 'Point at which it is lifted',
+      first: true,
+      askedByKnown: ['lift.point'],
+      stop: {
+        when: 'lift.isPointWrong',
+        wrong: 'Put no jack there: lift only where the trailer’s maker says.',
+        because:
+          'An axle bends, a torsion tube loses its line, and a frame gives where nothing was meant to stand.',
+        do: 'Read in the trailer’s manual where a jack may stand.',
+      },
+      otherwise: 'No jack stands where the maker does not allow it, as far as that is told here.',
+      source: liftingRule,
+    },
     socket: {
       label: 'Socket',
       askedBy: ['kit.socketTried'],

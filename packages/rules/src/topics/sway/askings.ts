@@ -1,7 +1,6 @@
 import type { Asking } from '../../engine/define/shapes';
 
-const steps =
-  'Should it sway: off the pedal; trailer brakes by the controller’s lever, if any; wheel straight; no vehicle brakes, no speeding up.';
+const steps = 'Should it sway: off both pedals, trailer brakes by hand, wheel straight.';
 
 /** What people ask about sway; what to do when it begins is said after the answer, whatever was asked. */
 export const askings = {
@@ -12,7 +11,7 @@ export const askings = {
   will: {
     label: 'Will this rig sway?',
     yesOrNo: true,
-    results: ['tongue.share', 'finding.tongue-share', 'finding.far-ends'],
+    results: ['share.told', 'finding.tongue-share', 'finding.far-ends'],
     impliedBy: [
       'trailer.measuredTongueWeight',
       'trailer.dryTongueWeight',
@@ -25,12 +24,16 @@ export const askings = {
         says: `The tongue lifts, and nothing rests on the ball. ${steps}`,
       },
       {
+        when: 'tail.isUnreckoned',
+        says: `What rests on the ball, loaded, decides: weigh it. ${steps}`,
+      },
+      {
         when: 'ball.isPlainlyLight',
         says: `Only {tongue.share} of the trailer rests on the ball; {tongue.leastShare} to {tongue.mostShare} is usual. ${steps}`,
       },
       {
         when: 'ball.isLight',
-        says: `Only {tongue.share} rests on the ball. ${steps}`,
+        says: `Only {tongue.share} of the trailer rests on the ball; {tongue.leastShare} to {tongue.mostShare} is usual. ${steps}`,
       },
       {
         when: 'gross.isAllTold',

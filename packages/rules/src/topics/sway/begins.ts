@@ -16,6 +16,12 @@ export const begins = part({
       is: '!known(sway.felt)',
       source: whenItBegins,
     },
+    'sway.isOver': {
+      label: 'It does not sway at this moment, as far as anybody told',
+      unit: 'yes-no',
+      is: "sway.isUntold || sway.felt != 'now'",
+      source: whenItBegins,
+    },
   },
   selections: {
     steps: {
@@ -77,6 +83,7 @@ export const begins = part({
     },
     'sway-felt': {
       label: 'It has swayed',
+      askedWhen: 'sway.isOver',
       stop: {
         when: "!sway.isUntold && sway.felt == 'by-itself'",
         wrong: 'The trailer has swayed by itself.',

@@ -19,6 +19,12 @@ const looked = {
   otherwise: 'If you have not weighed the tongue, empty racks and rear storage, and weigh first.',
 } as const;
 
+const share = {
+  rule: 'Keep {tongue.leastShare} to {tongue.mostShare} of the loaded trailer on the ball, and the heavy things near the axles.',
+  because:
+    'Less than {tongue.leastShare} of the trailer on the ball lets it sway, before all else. Then come speed, wind, soft tires and weight at its ends.',
+} as const;
+
 /** What is said to all who ask about sway and told next to nothing. */
 export const everybody: Readonly<Record<string, ForEverybody>> = {
   when: {
@@ -26,10 +32,12 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     rule: 'Trailer brakes alone pull a rig straight, like a string.',
     because: 'Going slower lets a swing die out; steering, the vehicle’s brakes and speed feed it.',
   },
-  any: {
+  any: { ...looked, ...share },
+  // Whoever told of tongue or load is judged by that, and by no tongue presumed beside it.
+  will: {
     ...looked,
-    rule: 'Keep {tongue.leastShare} to {tongue.mostShare} of the loaded trailer on the ball, and the heavy things near the axles.',
-    because:
-      'Less than {tongue.leastShare} of the trailer on the ball lets it sway, before all else. Then come speed, wind, soft tires and weight at its ends.',
+    ...share,
+    given: { 'tires.pressures': 'as-labeled' },
+    givenSays: 'for tires at the pressures of their labels, where not told',
   },
 };

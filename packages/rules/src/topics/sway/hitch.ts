@@ -75,6 +75,7 @@ export const hitch = part({
   findings: {
     'nose-high': {
       label: 'Nose',
+      first: true,
       askedBy: ['trailer.rides'],
       care: {
         when: "rides.isKnown && trailer.rides == 'nose-high'",
@@ -88,6 +89,7 @@ export const hitch = part({
     },
     'front-fender': {
       label: 'Bars and the front axle',
+      first: true,
       askedBy: ['hitch.frontFender'],
       askedWhen: 'fender.isAsked',
       stop: {
@@ -119,6 +121,7 @@ export const hitch = part({
     },
     'sway-control': {
       label: 'Sway control',
+      first: true,
       askedBy: ['hitch.swayControl'],
       askedWhen: 'coupling.isBall',
       care: [
@@ -144,12 +147,19 @@ export const hitch = part({
     },
     'tire-pressures': {
       label: 'Tire pressures',
+      first: true,
+      askedByKnown: ['tires.pressures'],
       care: {
         when: "!pressures.areUntold && tires.pressures == 'below'",
         wrong: 'Tires stand below the pressures of their labels.',
         because: 'Soft sidewalls let trailer and vehicle lean and come back, which feeds a swing.',
         do: 'Fill them cold to what the labels state before you tow.',
       },
+      otherwise: 'The tires are at the pressures of their labels.',
+      source: custom,
+    },
+    'pressures-untold': {
+      label: 'Tire pressures, not told',
       if: {
         when: 'pressures.areUntold',
         wrong: 'The tire pressures are not known yet.',
@@ -157,18 +167,19 @@ export const hitch = part({
         do: 'Read them cold, of trailer and vehicle, against their labels.',
         proviso: 'all tires are at their labels’ pressures',
       },
-      otherwise: 'The tires are at the pressures of their labels.',
+      otherwise: 'The tire pressures were told.',
       source: custom,
     },
     'tire-kind': {
       label: 'Kind of the trailer’s tires',
+      first: true,
       askedBy: ['trailer.tireKind', 'tire.kind'],
       care: {
         when: 'tireKind.isKnown && tire.trailerIsPassenger',
         wrong: 'The trailer runs on passenger tires.',
         because:
           'Their sidewalls give way sideways, and their rating counts for less on a trailer.',
-        do: 'Ask the trailer’s maker which kind it wants.',
+        do: 'Ask the trailer’s maker which kind of tire it wants.',
       },
       open: { wrong: 'The trailer may run on passenger tires.', do: 'Read the sidewall.' },
       otherwise: 'The trailer’s tires are of a kind made for its load.',

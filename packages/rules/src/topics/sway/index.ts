@@ -59,6 +59,7 @@ const rig = standingOn(
   'tongue.lowEdge',
   'tongue.highEdge',
   'tongue.stopEdge',
+  'tail.isUnreckoned',
   'trailer.loaded',
   'trailer.waterWeight',
   'vehicle.curb',
@@ -101,7 +102,7 @@ const parts = [
 /** Will this rig sway, and what to do when it does? */
 export const sway = ruleSet({
   id: 'sway',
-  version: '4.1.0',
+  version: '5.0.0',
   title: 'Sway',
   question: 'Will this rig sway, and what to do when it does?',
   facts: gather('facts', parts),
@@ -117,7 +118,7 @@ export const sway = ruleSet({
       words: 'nothing points to it',
       sentence: 'Nothing that was told points to sway; that is no promise.',
     },
-    if: { id: 'steady-if', words: 'steady if', sentence: 'Nothing that was told points to sway' },
+    if: { id: 'steady-if', words: 'steady if', sentence: 'The trailer may tow steadily' },
     care: {
       id: 'may-sway',
       words: 'may sway',

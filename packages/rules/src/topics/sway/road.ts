@@ -39,6 +39,7 @@ export const road = part({
   findings: {
     speed: {
       label: 'Speed',
+      first: true,
       askedBy: ['trip.speed'],
       care: [
         {
@@ -64,6 +65,7 @@ export const road = part({
     },
     gusts: {
       label: 'Wind',
+      first: true,
       askedBy: ['trip.gusts'],
       stop: {
         when: 'trip.gusts >= gusts.stopFrom',
@@ -75,7 +77,7 @@ export const road = part({
         when: 'trip.gusts >= gusts.careFrom',
         wrong: 'Gusts reach {trip.gusts} on the way.',
         because: 'A gust from the side begins what a light tongue keeps going.',
-        do: 'Go slower, both hands on the wheel past bridges and trucks, and wait if it grows.',
+        do: 'Go slower, both hands on the wheel, and wait if it grows.',
       },
       open: {
         wrong: 'Gusts may be too strong to tow in.',

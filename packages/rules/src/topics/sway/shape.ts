@@ -57,6 +57,7 @@ export const shape = part({
   findings: {
     length: {
       label: 'Trailer length against the wheelbase',
+      first: true,
       askedByKnown: ['trailer.length', 'vehicle.wheelbase'],
       askedWhen: 'coupling.isBall',
       care: {
@@ -64,7 +65,7 @@ export const shape = part({
         wrong:
           'The trailer is longer than its vehicle’s wheelbase carries by the rule of thumb: {trailer.length} behind {vehicle.wheelbase}, where {length.carried} is usual.',
         because: 'A long side catches the wind, and a short vehicle is turned by it.',
-        do: 'Go slower, share and pressures right first; next time a longer vehicle or a shorter trailer.',
+        do: 'Go slower; next time a longer vehicle or a shorter trailer.',
       },
       open: {
         wrong: 'The trailer may be longer than the wheelbase carries.',
@@ -75,6 +76,7 @@ export const shape = part({
     },
     overhang: {
       label: 'Overhang against the wheelbase',
+      first: true,
       askedByKnown: ['vehicle.overhang', 'vehicle.wheelbase'],
       askedWhen: 'coupling.isBall',
       care: {
@@ -90,6 +92,7 @@ export const shape = part({
     },
     'lighter-vehicle': {
       label: 'Vehicle lighter than the trailer',
+      first: true,
       askedBy: ['vehicle.curbWeight', 'vehicle.curbFront', 'vehicle.placardPayload'],
       askedWhen: 'coupling.isBall',
       care: {

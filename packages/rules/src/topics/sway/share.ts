@@ -2,7 +2,11 @@ import { part } from '../../engine/define/topic';
 import { custom, tongueBand } from '../../trade/bibliography/common';
 import { tongueFindings } from '../../trade/rig/tongue-findings';
 
-const { 'tongue-share': share, 'tongue-negative': negative } = tongueFindings.findings;
+const {
+  'tongue-share': share,
+  'tongue-negative': negative,
+  'tail-unreckoned': tail,
+} = tongueFindings.findings;
 
 /**
  * The tongue’s share says more than all the rest: as weighed it wins; by moments it holds where it
@@ -22,9 +26,22 @@ export const tongueShare = part({
       is: '!given(trailer.cargo) && !given(trailer.options)',
       source: custom,
     },
+    'share.isAsked': {
+      label: 'The tongue is known with what rides behind the axles, or too light without it',
+      unit: 'yes-no',
+      is: 'tongue.isKnown && (!tail.isUnreckoned || tongue.share < tongue.lowEdge)',
+      source: tongueBand,
+    },
+    'share.told': {
+      label: 'Tongue share of the loaded trailer',
+      noun: 'the tongue’s share of the trailer',
+      unit: '1',
+      is: 'choose(tail.isUnreckoned, needs(tongue.share, trailer.ballToAxle), tongue.share)',
+      source: tongueBand,
+    },
   },
   findings: {
-    'tongue-share': { ...share, settles: true },
+    'tongue-share': { ...share, settles: true, first: true, askedWhen: 'share.isAsked' },
     'tongue-negative': negative,
     'tongue-untold': {
       label: 'Tongue weight, not told',
@@ -37,6 +54,7 @@ export const tongueShare = part({
       otherwise: 'What rests on the ball was told.',
       source: tongueBand,
     },
+    'tail-unreckoned': tail,
     'tongue-unweighed': {
       label: 'Share, not weighed',
       askedBy: ['trailer.dryTongueWeight', 'trailer.measuredTongueWeight'],
@@ -46,15 +64,14 @@ export const tongueShare = part({
           wrong: 'The loaded tongue has not been weighed.',
           because: 'A tenth on the dry tongue knows nothing of what is packed behind the axles.',
           do: 'Load it as for the road and weigh the tongue.',
-          proviso:
-            'the loaded tongue, weighed, is {tongue.lowEdge} to {tongue.highEdge} of the trailer',
+          proviso: 'the loaded tongue weighs {tongue.lowEdge} to {tongue.highEdge} of the trailer',
         },
         {
           when: 'load.isUntold && !tongue.isEstimate',
           wrong: 'The trailer is counted with nothing packed.',
           because: 'Each pound more in it makes the same tongue a smaller share.',
           do: 'Weigh the loaded trailer, or tell what is packed.',
-          proviso: 'the tongue is still {tongue.lowEdge} or more with all that is packed',
+          proviso: 'with all packed, the tongue is still {tongue.lowEdge} or more',
         },
       ],
       otherwise: 'The tongue is known as it is loaded.',

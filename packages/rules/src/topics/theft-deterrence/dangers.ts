@@ -10,7 +10,7 @@ export const dangers = part({
       label: 'Whether a way out is blocked',
       noun: 'whether a way out is blocked',
       means: 'A lock, bar, chain or screw keeps a door or escape window from opening inside.',
-      ask: 'With everything locked, does each door and escape window still open from inside, without a key?',
+      ask: 'With all locked, does each door and escape window still open from inside, without a key?',
       where: 'try it from inside; “yes” here means that something is blocked',
     },
     'chains.replaced': {

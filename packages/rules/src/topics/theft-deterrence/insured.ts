@@ -67,7 +67,7 @@ export const insured = part({
     'loan.isOverValue': {
       label: 'More is owed than it is worth, and the policy was not told',
       unit: 'yes-no',
-      is: 'given(loan.owed) && loan.owed > rig.value && !given(policy.basis)',
+      is: 'given(loan.owed) && loan.owed > rig.value && !given(policy.basis) && !given(policy.agreedValue)',
       source: money,
     },
     'loan.hasGap': {
@@ -118,17 +118,26 @@ export const insured = part({
     'loan-gap': {
       label: 'Loan against the policy',
       askedBy: ['loan.owed'],
-      care: {
-        when: 'loan.owed > policy.pays',
-        wrong:
-          'Stolen, {loan.gap} would still be owed: {loan.owed} is owed on it, and the policy would pay {policy.pays}.',
-        because: 'It would be gone and still to be paid off.',
-        do: 'Ask lender and insurer for a cover of that gap; without theft in the policy, insure the trailer itself first.',
-      },
+      care: [
+        {
+          when: 'loan.isOverValue',
+          wrong:
+            'If it is stolen, {loan.overValue} would still be owed, even if the policy paid all that it is worth.',
+          because: '{loan.owed} is owed on it, and it is worth {rig.value}.',
+          do: 'Read on the declarations page what the policy pays for theft, and ask lender and insurer for a cover of that gap.',
+        },
+        {
+          when: 'loan.owed > policy.pays',
+          wrong:
+            'If it is stolen, {loan.gap} would still be owed: {loan.owed} is owed on it, and the policy would pay {policy.pays}.',
+          because: 'It would be gone and still to be paid off.',
+          do: 'Ask lender and insurer for a cover of that gap; without theft in the policy, insure the trailer itself first.',
+        },
+      ],
       otherwise: 'What would be paid covers the loan.',
       open: {
         wrong: 'Whether the policy would pay what is owed is not known.',
-        do: 'Read on the declarations page whether the policy pays for theft, and by what value.',
+        do: 'Read on the declarations page whether the policy pays for theft, and by what value. What the loan is above that you go on paying, unless you bought a cover of that gap.',
       },
       source: money,
     },

@@ -29,6 +29,14 @@ export const askings: Readonly<Record<string, Asking>> = {
       'tire.kind',
     ],
     says: [
+      {
+        when: 'wheel.isLimit',
+        says: 'The wheel is the limit: {wheel.rating}, whatever more its tire may carry.',
+      },
+      {
+        when: 'tire.countsForLess',
+        says: 'The fullest tire carries {tire.load}, and it may carry {tire.capacity}: a passenger tire’s own figure, divided by {passenger.divisor}.',
+      },
       { says: 'The fullest tire carries {tire.load}, and it may carry {tire.capacity}.' },
       { says: 'One tire may carry {tire.capacity}.' },
     ],
@@ -38,6 +46,10 @@ export const askings: Readonly<Record<string, Asking>> = {
     results: ['finding.under-inflated', 'pressure.own', 'limit.pressure-load'],
     impliedBy: ['tire.pressure', 'tire.labelPressure', 'tire.maxPressure', 'tire.table'],
     says: [
+      {
+        when: 'pressure.wheelIsBelow',
+        says: 'The label asks for {tire.labelPressure}, and this wheel allows {wheel.maxPressure}. Never fill beyond the wheel: these are not the wheels that the label means, so do not load them.',
+      },
       {
         when: 'pressure.labelIsOver',
         says: 'The label asks for {tire.labelPressure}, and this sidewall allows {tire.maxPressure}. Never fill beyond the sidewall: these are not the tires that the label means.',

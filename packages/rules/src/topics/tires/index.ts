@@ -80,6 +80,7 @@ export const tires = ruleSet({
       id: 'will-do-with-care',
       words: 'will do with care',
       sentence: 'The tires will do, with care.',
+      plain: 'The tires will do',
     },
     stop: {
       id: 'will-not-do',

@@ -12,6 +12,12 @@ import { makersRating, weighed } from '../../trade/bibliography/tires';
  */
 export const load = part({
   formulas: {
+    'wheel.isLimit': {
+      label: 'The wheel is rated below its tire',
+      unit: 'yes-no',
+      is: 'known(wheel.rating) && wheel.rating < tire.capacity',
+      source: custom,
+    },
     'tire.isDual': {
       label: 'Two tires share a wheel end',
       unit: 'yes-no',
@@ -118,7 +124,7 @@ export const load = part({
         when: {
           all: [{ fact: 'wheel.rating', operator: 'lessThan', value: { fact: 'tire.capacity' } }],
         },
-        wrong: 'The wheel is rated below the tire.',
+        wrong: 'The wheel is rated below the tire: {wheel.rating} is the most.',
         do: 'The wheel is the limit, and a stronger tire changes nothing.',
       },
       otherwise: 'The wheel is rated for what the tire is.',

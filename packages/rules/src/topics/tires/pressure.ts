@@ -66,13 +66,19 @@ export const pressure = part({
     'pressure.isOnlySidewall': {
       label: 'Of the pressures only the sidewall’s was told',
       unit: 'yes-no',
-      is: 'given(tire.maxPressure) && !given(tire.pressure) && !given(tire.labelPressure) && count(tire.table) < 1',
+      is: 'given(tire.maxPressure) && (!given(tire.pressure) || pressure.isWarm) && !given(tire.labelPressure) && count(tire.table) < 1',
       source: softTire,
     },
     'pressure.labelIsOver': {
       label: 'The label asks for more pressure than the sidewall allows',
       unit: 'yes-no',
       is: 'given(tire.labelPressure) && given(tire.maxPressure) && tire.labelPressure > tire.maxPressure',
+      source: makersRating,
+    },
+    'pressure.wheelIsBelow': {
+      label: 'The label asks for more pressure than the wheel allows',
+      unit: 'yes-no',
+      is: 'known(tire.labelPressure, wheel.maxPressure) && tire.labelPressure > wheel.maxPressure',
       source: makersRating,
     },
     'pressure.labelMayBeOver': {
@@ -218,7 +224,7 @@ export const pressure = part({
         because: 'The label may ask for as much as the sidewall states, or for much less.',
         do: 'Read that label before you drive on it: at {pressure.lookShare} of its pressure or less the tire counts as run flat, and comes off.',
       },
-      otherwise: 'The tire has the pressure it should have.',
+      otherwise: 'By that reading the tire is not low.',
       source: softTire,
     },
     'pressure-over': {

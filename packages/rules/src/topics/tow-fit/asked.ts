@@ -22,6 +22,10 @@ export const askings: Readonly<Record<string, Asking>> = {
         says: 'Loaded it may weigh {largest.trailer} at the most; look at trailers whose own maximum is {shopping.from} to {shopping.to}.',
       },
       {
+        when: 'towPackage.isNeeded',
+        says: 'If its factory tow package is fitted, a rating of {vehicle.maxTrailerWeight} means trailers whose own maximum is {shopping.from} to {shopping.to}. Without it the vehicle may pull far less. Then read the payload on the door label: people, things and about {shopping.tongue} of tongue come off it.',
+      },
+      {
         says: 'A rating of {vehicle.maxTrailerWeight} means trailers whose own maximum is {shopping.from} to {shopping.to}. Then read the payload on the door label: people, things and about {shopping.tongue} of tongue come off it.',
       },
     ],
@@ -31,6 +35,10 @@ export const askings: Readonly<Record<string, Asking>> = {
     results: ['tongue.loaded', 'payload.stillLeft', 'limit.payload', 'limit.tongue'],
     impliedBy: ['trailer.dryTongueWeight', 'trailer.measuredTongueWeight'],
     says: [
+      {
+        when: 'tongue.isEstimate',
+        says: 'Loaded, the tongue comes to about {tongue.loaded} by estimate; all of it counts as payload. Weigh it before you tow.',
+      },
       {
         says: 'Loaded, the tongue comes to {tongue.loaded}; all of it counts as payload, of which {payload.stillLeft} are left.',
       },

@@ -12,31 +12,31 @@ const unplacedRows = (list: string): string => `sum(choose(known(${list}.ahead),
 export const assumed = part({
   formulas: {
     'assumed.propanePlace': {
-      label: 'Propane has no place told, and it counts',
+      label: 'Propane has no place told',
       unit: 'yes-no',
       is: 'tongue.isByMoments && !known(trailer.propaneAhead) && may(trailer.propane > 0)',
       source: custom,
     },
     'assumed.tankPlace': {
-      label: 'A tank with water has no place told, and it counts',
+      label: 'A tank with water has no place told',
       unit: 'yes-no',
       is: `tongue.isByMoments && (${tanks.map(unplacedTank).join(' || ')})`,
       source: house,
     },
     'assumed.trailerPlace': {
-      label: 'Something in the trailer has no place told, and it counts',
+      label: 'Something in the trailer has no place told',
       unit: 'yes-no',
       is: `tongue.isByMoments && (${unplacedRows('trailer.options')} || ${unplacedRows('trailer.cargo')})`,
       source: house,
     },
     'assumed.seats': {
-      label: 'Somebody has no seat told, and axle loads are reckoned',
+      label: 'Somebody has no seat told',
       unit: 'yes-no',
       is: `vehicle.isLevered && (!given(load.occupants) || ${unplacedRows('load.occupants')})`,
       source: house,
     },
     'assumed.vehiclePlace': {
-      label: 'A thing in the vehicle has no place told, and axle loads are reckoned',
+      label: 'Something in the vehicle has no place told',
       unit: 'yes-no',
       is: `vehicle.isLevered && ${unplacedRows('load.cargo')}`,
       source: house,
@@ -48,13 +48,13 @@ export const assumed = part({
       source: statics,
     },
     'assumed.camperEmpty': {
-      label: 'A camper sits in the bed, and nobody said what is packed in it',
+      label: 'What is packed in the camper is not told',
       unit: 'yes-no',
       is: 'camper.isTold && !given(camper.cargo)',
       source: custom,
     },
     'assumed.camperPlace': {
-      label: 'Something in the camper has no place told, and axle loads are reckoned',
+      label: 'Something in the camper has no place told',
       unit: 'yes-no',
       is: 'camper.isTold && vehicle.isLevered && camper.placeless',
       source: house,
@@ -66,7 +66,7 @@ export const assumed = part({
       source: restoredBound,
     },
     'assumed.distributionAllowed': {
-      label: 'Weight distribution is used and nobody said whether it is allowed',
+      label: 'Weight distribution is used; whether it is allowed is not told',
       unit: 'yes-no',
       is: 'distribution.isTold && !given(vehicle.distributionAllowed)',
       source: makersRating,
@@ -87,7 +87,7 @@ export const assumptions: readonly Assumption[] = [
   },
   {
     when: 'tire.typeIsAssumed',
-    says: 'The vehicle’s tires count as written, as on a passenger car: its type was not told, and on a truck or multipurpose vehicle passenger tires count for less.',
+    says: 'The vehicle’s tires count as written: its type was not told, and on a truck passenger tires count for less.',
     source: passengerTires,
   },
   {

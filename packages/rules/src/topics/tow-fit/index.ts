@@ -86,7 +86,7 @@ const parts = [
 /** May this vehicle tow this trailer, loaded as it will be on the road, and what runs out first? */
 export const towFit = ruleSet({
   id: 'tow-fit',
-  version: '6.1.0',
+  version: '7.0.0',
   title: 'Tow fit',
   question:
     'May this vehicle tow this trailer, loaded as it will be on the road, and which limit runs out first?',
@@ -104,6 +104,7 @@ export const towFit = ruleSet({
       id: 'fits-with-care',
       words: 'fits with care',
       sentence: 'The trailer fits, with care.',
+      plain: 'The trailer fits',
     },
     stop: { id: 'does-not-fit', words: 'does not fit', sentence: 'The trailer does not fit.' },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },

@@ -28,7 +28,7 @@ export const shopping = part({
   },
   formulas: {
     'towPackage.isNoBar': {
-      label: 'The vehicle itself may tow, by what was told of its tow package',
+      label: 'The vehicle itself may tow',
       unit: 'yes-no',
       is: "may(!(towPackage.isNeeded && vehicle.towPackage == 'no'))",
       source: makersRating,

@@ -4,10 +4,13 @@ import type { Asking } from '../../engine/define/shapes';
 export const askings = {
   most: {
     label: 'How much may I tow behind the motorhome?',
-    yesOrNo: true,
     results: ['towed.most', 'limit.combined', 'limit.gross'],
     impliedBy: ['vehicle.gcwr', 'motorhome.weighed'],
     says: [
+      {
+        when: 'gross.isOverAlone',
+        says: 'Nothing may be towed so: the motorhome weighs {motorhome.weighed}, and its own gross rating is {vehicle.gvwr}.',
+      },
       {
         when: 'gross.isOver',
         says: 'Nothing may be towed so: the motorhome comes to {motorhome.gross}, and its own gross rating is {vehicle.gvwr}.',

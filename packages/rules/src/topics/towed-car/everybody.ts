@@ -18,7 +18,8 @@ const looked = {
   clauses: {
     'towed.fourDown': { yes: 'its manual allows all four wheels', no: 'its manual forbids it' },
   },
-  otherwise: 'If you have not read the car’s manual and both labels, tow nothing yet.',
+  otherwise:
+    'If you have not read the car’s manual and the labels of motorhome and receiver, tow nothing yet.',
 } as const;
 
 /** What is said to all who ask about a car behind a motorhome and told next to nothing. */
@@ -34,7 +35,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     look: ['motorhome.weighed'],
     given: { ...looked.given, 'towed.fourDown': 'yes' },
     givenSays:
-      'for a combined rating of 26,000 pounds and a car of 3,500, allowed on its wheels and hitched right, where not told',
+      'for a combined rating of 26,000 pounds and a braked car of 3,500, allowed on its wheels and hitched right, where not told',
     clauses: { 'motorhome.weighed': 'the motorhome weighs {value}' },
     rule: 'Take the motorhome, as it rolls, from its combined rating: the rest may be towed. Receiver, bar and base plate may allow less.',
     because: 'People, water and things in the motorhome come off the same rating.',

@@ -65,7 +65,7 @@ const parts = [rig, borrowed, towedFacts, towedWeights, manner, joined, round] a
 /** May this car be towed behind this motorhome, and how? */
 export const towedCar = ruleSet({
   id: 'towed-car',
-  version: '3.1.0',
+  version: '4.0.0',
   title: 'A car behind a motorhome',
   question: 'May this car be towed behind this motorhome, how, and how much may it weigh?',
   facts: gather('facts', parts),
@@ -82,6 +82,7 @@ export const towedCar = ruleSet({
       id: 'may-be-towed-with-care',
       words: 'may be towed with care',
       sentence: 'The car may be towed, with care.',
+      plain: 'The car may be towed',
     },
     stop: { id: 'not-towed-so', words: 'not towed so', sentence: 'Do not tow the car so.' },
     unknown: { id: 'cannot-say', words: 'cannot say', sentence: 'That cannot be said yet.' },
@@ -100,6 +101,16 @@ export const towedCar = ruleSet({
       when: 'motorhome.isUnweighed',
       says: 'The motorhome is counted at its gross rating for what may be towed; a scale may leave more.',
       source: chassisRating,
+    },
+    {
+      when: 'assumed.carried',
+      says: 'The car rides on a dolly or trailer, as a tongue weight was told of.',
+      source: carsManual,
+    },
+    {
+      when: 'assumed.bar',
+      says: 'The car rolls on its own wheels, as a tow bar was told of.',
+      source: carsManual,
     },
   ],
   changes,
@@ -121,6 +132,7 @@ export const towedCar = ruleSet({
     {
       says: 'Unlock the steering, let the parking brake off and keep the battery up; look again at every stop.',
       source: carsManual,
+      fits: ['finding.four-down', 'finding.dolly', 'finding.steering', 'towed.steeringFree'],
     },
     {
       says: 'The lowest-rated part counts: chassis, receiver, bar, base plate, dolly. Nothing fitted later raises a rating.',

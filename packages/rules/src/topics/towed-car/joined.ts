@@ -37,7 +37,6 @@ export const joined = part({
     'breakaway.isKnown': known('It is known whether there is a breakaway', 'towed.breakaway'),
     'lights.areKnown': known('It is known whether the lights work', 'towed.lights'),
     'steering.isKnown': known('It is known whether the steering is unlocked', 'towed.steeringFree'),
-    'battery.isKnown': known('It is known whether the battery is kept', 'towed.batteryKept'),
     'joined.isUntold': {
       label: 'Of cables, breakaway or lights nobody told',
       unit: 'yes-no',
@@ -55,7 +54,7 @@ export const joined = part({
     'bar-level': {
       label: 'Level of the tow bar',
       askedBy: ['towBar.rise'],
-      askedWhen: 'towed.isFourDown',
+      askedWhen: 'bar.isMeant',
       stop: [
         {
           when: 'towBar.rise > towBar.level',
@@ -81,6 +80,7 @@ export const joined = part({
     cables: {
       label: 'Safety cables',
       askedBy: ['towed.cables'],
+      askedWhen: 'cables.areKnown',
       stop: {
         when: "cables.areKnown && towed.cables == 'no'",
         wrong: 'There are no safety cables on.',
@@ -94,6 +94,7 @@ export const joined = part({
     breakaway: {
       label: 'Breakaway switch',
       askedBy: ['towed.breakaway'],
+      askedWhen: 'breakaway.isKnown',
       stop: {
         when: "breakaway.isKnown && towed.breakaway == 'no' && towed.all > carBrake.wantedAbove",
         wrong: 'No breakaway switch brakes the car if it comes loose.',
@@ -105,13 +106,18 @@ export const joined = part({
         wrong: 'No breakaway switch brakes the car if it comes loose.',
         do: 'Only the safety cables would hold it then: hook them crossed, and ask your state whether it wants a switch.',
       },
-      open: { wrong: 'A breakaway switch may be missing.', do: 'Pull its pin, standing still.' },
+      open: {
+        wrong: 'There is no breakaway switch.',
+        because: 'A car that comes loose rolls on by itself.',
+        do: 'Have one fitted, and try it standing still.',
+      },
       otherwise: 'There is a breakaway switch, or it is not needed.',
       source: barParts,
     },
     lights: {
       label: 'Lights',
       askedBy: ['towed.lights'],
+      askedWhen: 'lights.areKnown',
       stop: {
         when: "lights.areKnown && towed.lights == 'no'",
         wrong: 'The lights at the rear do not work from the motorhome.',
@@ -127,13 +133,20 @@ export const joined = part({
     },
     steering: {
       label: 'Steering of the car',
+      first: true,
       askedBy: ['towed.steeringFree'],
-      askedWhen: 'towed.isFourDown',
+      askedWhen: 'bar.isMeant',
       stop: {
-        when: "steering.isKnown && towed.steeringFree == 'no'",
+        when: "fourDown.isMeant && steering.isKnown && towed.steeringFree == 'no'",
         wrong: 'The car’s steering is locked.',
         because: 'Its front wheels slide around every bend, and bar and tires give way.',
         do: 'Unlock it as the car’s manual says, and turn the wheels a little by hand.',
+      },
+      unknown: {
+        when: "manner.isUntold && steering.isKnown && towed.steeringFree == 'no'",
+        wrong: 'The car’s steering is locked.',
+        because: 'On the road its front wheels would slide around every bend.',
+        do: 'Unlock it as the car’s manual says before the car’s wheels roll.',
       },
       open: { wrong: 'The car’s steering may be locked.', do: 'Turn its wheels by hand.' },
       otherwise: 'The car’s steering is unlocked.',
@@ -143,7 +156,7 @@ export const joined = part({
       label: 'Battery of the car',
       askedBy: ['towed.batteryKept'],
       care: {
-        when: "battery.isKnown && towed.batteryKept == 'no'",
+        when: "towed.batteryKept == 'no'",
         wrong: 'Nothing keeps the car’s battery up on the road.',
         because:
           'The unlocked key, the brake and the lights drain it; an electric brake and the steering lock may need it.',

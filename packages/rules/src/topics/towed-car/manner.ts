@@ -48,6 +48,24 @@ export const manner = part({
       is: "known(towed.manner) && towed.manner == 'dolly'",
       source: carsManual,
     },
+    'bar.isMeant': {
+      label: 'It rolls on its own wheels behind a bar, or nobody told otherwise',
+      unit: 'yes-no',
+      is: '!carried.isMeant',
+      source: carsManual,
+    },
+    'assumed.bar': {
+      label: 'A tow bar was told of, and not how the car is towed',
+      unit: 'yes-no',
+      is: 'manner.isUntold && (given(towBar.rating) || given(towBar.rise))',
+      source: carsManual,
+    },
+    'assumed.carried': {
+      label: 'A tongue weight was told of, and not how the car is towed',
+      unit: 'yes-no',
+      is: 'manner.isUntold && given(towed.tongue)',
+      source: carsManual,
+    },
     'carried.isMeant': {
       label: 'A dolly or trailer is meant',
       unit: 'yes-no',
@@ -82,6 +100,12 @@ export const manner = part({
       label: 'Nothing brakes what is towed',
       unit: 'yes-no',
       is: "(fourDown.isMeant && !carBrake.isUntold && towed.brake == 'no') || (carried.isMeant && !carrierBrakes.areUntold && carrier.brakes == 'no')",
+      source: carBrake,
+    },
+    'car.isUnbraked': {
+      label: 'The car has no brake, and nobody told how it is towed',
+      unit: 'yes-no',
+      is: "manner.isUntold && !carBrake.isUntold && towed.brake == 'no'",
       source: carBrake,
     },
     'towed.brakeUntold': {
@@ -135,7 +159,7 @@ export const manner = part({
         when: 'fourDown.isUnread',
         wrong: 'Whether the car’s manual allows all four wheels on the road is not known yet.',
         because: 'The kind of gearbox does not tell; the manual of that very car does.',
-        do: 'Read its chapter on towing behind a motorhome, with what it wants done before and on the way. Until then tow nothing.',
+        do: 'Read the manual’s chapter on towing behind a motorhome, with what it wants done before and on the way. Until then tow nothing.',
         proviso: 'the car’s own manual allows all four wheels on the road',
       },
       otherwise:
@@ -163,14 +187,29 @@ export const manner = part({
     },
     brake: {
       label: 'Brake in what is towed',
-      askedBy: ['towed.manner'],
+      first: true,
+      askedBy: ['towed.manner', 'towed.brake'],
       stop: {
         when: 'towed.isUnbraked && towed.all > carBrake.stopAbove',
         wrong: '{towed.all} is towed without any brake of its own.',
         because: 'The motorhome’s brakes were not made to stop both, and it comes from behind.',
         do: 'Fit an auxiliary brake with a breakaway switch, or a dolly or trailer that brakes.',
       },
+      unknown: {
+        when: 'car.isUnbraked && towed.weight > carBrake.stopAbove',
+        wrong: 'The car weighs {towed.weight} and has no brake of its own.',
+        because: 'On its own wheels above {carBrake.stopAbove} it is not towed so.',
+        do: 'Have an auxiliary brake with a breakaway switch fitted, or take a dolly or trailer that brakes.',
+      },
       if: [
+        {
+          when: 'car.isUnbraked && towed.weight > carBrake.wantedAbove',
+          wrong: 'The car weighs {towed.weight} and has no brake of its own.',
+          because:
+            'Most states and makers ask for one from {carBrake.wantedAbove} to {carBrake.stopAbove}.',
+          do: 'Check your state and both manuals; a brake is the better answer.',
+          proviso: 'your state and both manuals allow {towed.weight} without a brake',
+        },
         {
           when: 'towed.brakeUntold && towed.all > carBrake.wantedAbove',
           wrong: 'Whether what is towed has a brake is not known yet.',

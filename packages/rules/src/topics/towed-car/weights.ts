@@ -1,7 +1,7 @@
 import { part } from '../../engine/define/topic';
 import { custom, grossRatings, statics, weights } from '../../trade/bibliography/common';
 import { combinedRating } from '../../trade/bibliography/rig';
-import { chassisRating } from '../../trade/bibliography/towed-car';
+import { carrierHouse, chassisRating } from '../../trade/bibliography/towed-car';
 
 const rated = {
   margin: 'margin.other',
@@ -19,6 +19,15 @@ const rated = {
  * Behind a long overhang a pound on the ball puts more than a pound on the rear axle.
  */
 export const towedWeights = part({
+  parameters: {
+    'carrier.leastWeight': {
+      label: 'Least that any dolly or trailer weighs',
+      noun: 'the least that a dolly or trailer weighs',
+      unit: 'lb',
+      values: [{ from: '2020-01-01', value: 100 }],
+      source: carrierHouse,
+    },
+  },
   formulas: {
     'towed.isFourDown': {
       label: 'It rolls on all four wheels',
@@ -30,6 +39,12 @@ export const towedWeights = part({
       label: 'It rides on a dolly or trailer',
       unit: 'yes-no',
       is: "towed.manner != 'four-down'",
+      source: custom,
+    },
+    'ball.isMeant': {
+      label: 'Something rests on the ball: a dolly or trailer is meant, or a tongue was told of',
+      unit: 'yes-no',
+      is: 'carried.isMeant || (manner.isUntold && (given(towed.tongue) || towed.isCarried))',
       source: custom,
     },
     'motorhome.isUnweighed': {
@@ -64,6 +79,24 @@ export const towedWeights = part({
       is: 'gross.isCompared && motorhome.gross > vehicle.gvwr',
       source: grossRatings,
     },
+    'gross.isOverAlone': {
+      label: 'The motorhome by itself is over its own gross rating',
+      unit: 'yes-no',
+      is: 'gross.isCompared && motorhome.weighed > vehicle.gvwr',
+      source: grossRatings,
+    },
+    'motorhome.fillsCombined': {
+      label: 'The motorhome by itself is over the combined rating',
+      unit: 'yes-no',
+      is: 'known(motorhome.weighed, vehicle.gcwr) && motorhome.weighed > vehicle.gcwr',
+      source: combinedRating,
+    },
+    'motorhome.rearIsOver': {
+      label: 'The motorhome’s rear axle is over its rating with nothing on the hitch',
+      unit: 'yes-no',
+      is: 'known(motorhome.rearWeighed, vehicle.gawrRear) && motorhome.rearWeighed > vehicle.gawrRear',
+      source: grossRatings,
+    },
     'towed.most': {
       label: 'What may be towed, by the combined rating',
       noun: 'what may be towed',
@@ -74,7 +107,7 @@ export const towedWeights = part({
     'towed.all': {
       label: 'All that is towed',
       unit: 'lb',
-      is: 'towed.weight + choose(towed.isFourDown, 0, carrier.weight)',
+      is: 'towed.weight + choose(towed.isFourDown, 0, max(carrier.leastWeight, carrier.weight))',
       source: weights,
     },
     'towed.isOverIfFull': {
@@ -102,15 +135,43 @@ export const towedWeights = part({
       label: 'What rests on the ball; untold, up to a heavy share',
       noun: 'what rests on the ball',
       unit: 'lb',
-      is: 'choose(towed.isFourDown, 0, choose(given(towed.tongue), towed.tongue, between(0, towed.all * tongue.mostShare)))',
+      is: 'choose(ball.isMeant, choose(given(towed.tongue), towed.tongue, between(0, towed.all * tongue.mostShare)), 0)',
       source: custom,
     },
     'motorhome.rear': {
       label: 'Motorhome’s rear axle with what rests on the ball',
       noun: 'the rear axle',
       unit: 'lb',
-      is: 'motorhome.rearWeighed + choose(towed.isFourDown, 0, towed.onBall * (1 + hitch.lever))',
+      is: 'motorhome.rearWeighed + choose(ball.isMeant, towed.onBall * (1 + hitch.lever), 0)',
       source: statics,
+    },
+  },
+  findings: {
+    'motorhome-over': {
+      label: 'Motorhome by itself',
+      first: true,
+      askedBy: ['motorhome.weighed', 'motorhome.rearWeighed'],
+      stop: [
+        {
+          when: 'motorhome.fillsCombined',
+          wrong:
+            'The motorhome by itself was weighed at {motorhome.weighed}, over the combined rating of {vehicle.gcwr}.',
+          because: 'Whatever hangs on it comes on top.',
+          do: 'Tow nothing, and unload the motorhome.',
+        },
+        {
+          when: 'motorhome.rearIsOver',
+          wrong:
+            'The motorhome’s rear axle was weighed at {motorhome.rearWeighed}, over its rating of {vehicle.gawrRear}, before anything hangs on it.',
+          do: 'Take load out from behind that axle and weigh it again; do not drive it so.',
+        },
+      ],
+      open: {
+        wrong: 'The motorhome by itself may be over a rating.',
+        do: 'Weigh it again, loaded as for the road.',
+      },
+      otherwise: 'By what was told, the motorhome by itself is within these ratings.',
+      source: grossRatings,
     },
   },
   limits: {
@@ -171,7 +232,7 @@ export const towedWeights = part({
       used: 'towed.onBall',
       limit: 'hitch.receiverTongueRating',
       askedBy: ['hitch.receiverTongueRating'],
-      askedWhen: 'towed.isCarried',
+      askedWhen: 'ball.isMeant',
     },
     'rear-axle': {
       ...rated,
@@ -193,7 +254,7 @@ export const towedWeights = part({
       used: 'towed.weight',
       limit: 'towBar.rating',
       askedBy: ['towBar.rating'],
-      askedWhen: 'towed.isFourDown',
+      askedWhen: 'bar.isMeant',
     },
     carrier: {
       ...rated,

@@ -4,7 +4,6 @@ import type { Asking } from '../../engine/define/shapes';
 export const askings = {
   balance: {
     label: 'Where must its weight sit?',
-    yesOrNo: true,
     results: [
       'camper.centerLoaded',
       'camper.behindAxle',
@@ -48,7 +47,7 @@ export const askings = {
         says: 'In the bed lie {bed.load}, and with the people {payload.used} ride on the truck. The sheet allows more than this door label does with all seats taken: read both again.',
       },
       {
-        says: 'In the bed lie {bed.load}, and {cargoRating.counted} may. All in all {payload.used} ride on the truck.',
+        says: 'In the bed lie {bed.load}, and the sheet allows {cargoRating.counted} there, with room left for the people. With them {payload.used} ride on the truck.',
       },
       {
         says: 'Loaded, the camper weighs {camper.loaded}, and with people and things {payload.used} ride on the truck.',
@@ -59,7 +58,15 @@ export const askings = {
     label: 'How heavy may a camper for this truck be?',
     results: ['camper.heaviest'],
     impliedBy: ['vehicle.placardPayload', 'vehicle.cargoRating', 'vehicle.gvwr'],
-    says: 'Look for a camper of {camper.heaviest} at the most, loaded. Each passenger and bag comes off that.',
+    says: [
+      {
+        when: 'rating.isSheetAlone',
+        says: 'Look for a camper of {camper.heaviest} at the most, loaded. The rating on the truck’s camper sheet already leaves the weight of one occupant for each seat. Bags come off it, and what people weigh above that.',
+      },
+      {
+        says: 'Look for a camper of {camper.heaviest} at the most, loaded. Each passenger and bag comes off that.',
+      },
+    ],
   },
   people: {
     label: 'How much do the people count?',

@@ -5,6 +5,7 @@ import { standingOn } from '../../engine/formula/standing-on';
 import { custom, house, partsRating as makersRating } from '../../trade/bibliography/common';
 import { passengerTires } from '../../trade/bibliography/tires';
 import { camperLoading } from '../../trade/bibliography/truck-camper';
+import { emptyOver } from '../../trade/rig/empty-over';
 import { camperFacts } from '../../trade/rig/facts-camper';
 import { meantTireFacts } from '../../trade/rig/facts-vehicle-tires';
 import { rigTrade } from '../../trade/rig/index';
@@ -67,7 +68,10 @@ const borrowed = {
     'tongue.none': rigTrade.parameters['tongue.none'],
   },
   // A tongue that lifts takes weight off truck and rating alike, and is no room for more.
-  findings: { 'tongue-negative': tongueFindings.findings['tongue-negative'] },
+  findings: {
+    'tongue-negative': tongueFindings.findings['tongue-negative'],
+    'empty-over': emptyOver,
+  },
 };
 
 const parts = [
@@ -103,6 +107,7 @@ export const truckCamper = ruleSet({
       id: 'carries-it-with-care',
       words: 'carries it with care',
       sentence: 'The truck carries the camper, with care.',
+      plain: 'The truck carries the camper',
     },
     stop: {
       id: 'does-not-carry-it',

@@ -34,6 +34,19 @@ export const ratings = part({
     },
   },
   formulas: {
+    'people.count': {
+      label: 'People told of',
+      noun: 'the people told of',
+      unit: '',
+      is: 'count(load.occupants)',
+      source: payloadLabel,
+    },
+    'rating.isSheetAlone': {
+      label: 'Only the rating of the truck’s camper sheet was told',
+      unit: 'yes-no',
+      is: 'given(vehicle.cargoRating) && !payload.isRated',
+      source: payloadLabel,
+    },
     'ratings.areMixed': {
       label: 'The cargo weight rating is higher than the door label allows',
       unit: 'yes-no',
@@ -113,6 +126,19 @@ export const ratings = part({
         do: 'Read the label in the driver’s door, and the cargo weight rating from the camper papers.',
       },
       otherwise: 'What the truck may carry was told.',
+      source: payloadLabel,
+    },
+    'seat-belts': {
+      label: 'Seats with a belt',
+      first: true,
+      askedByKnown: ['vehicle.seats'],
+      stop: {
+        when: 'people.count > vehicle.seats',
+        wrong:
+          'More ride along than there are seats with a belt: {people.count}, and {vehicle.seats}.',
+        do: 'Nobody rides without a belt, and nobody in the camper.',
+      },
+      otherwise: 'There is a belt for everybody who was told of.',
       source: payloadLabel,
     },
     'heavier-people': {

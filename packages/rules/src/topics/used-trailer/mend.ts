@@ -32,12 +32,13 @@ export const mend = part({
     },
     faults: {
       label: 'Electrics and brakes',
+      first: true,
       askedBy: ['electrics.tested', 'brakes.tested'],
       care: [
         {
           when: "brakes.wereTried && brakes.tested == 'faults'",
           wrong: 'The brakes have faults.',
-          do: 'It does not roll home before they are mended; have it carried.',
+          do: 'Do not tow it home before they are mended; have it carried.',
         },
         {
           when: "electrics.areKnown && electrics.tested == 'faults'",
@@ -80,6 +81,7 @@ export const mend = part({
     },
     label: {
       label: 'Weight label',
+      first: true,
       askedBy: ['label.state'],
       care: [
         {
@@ -101,6 +103,7 @@ export const mend = part({
     },
     dates: {
       label: 'Cylinders and alarms',
+      first: true,
       askedBy: [
         'cylinders.dates',
         'cylinder.stampYear',
@@ -109,11 +112,24 @@ export const mend = part({
         'alarm.gasReplaceBy',
         'alarm.monoxideReplaceBy',
       ],
-      care: {
-        when: 'dates.arePast',
-        wrong: 'Cylinders or alarms are past their dates.',
-        do: 'Do not sleep in it before the alarms are replaced, and fill nothing before the cylinders are requalified or replaced.',
-      },
+      care: [
+        {
+          when: 'alarms.arePast && cylinders.arePast',
+          wrong: 'Cylinders and alarms are past their dates.',
+          do: 'Do not sleep in it before the alarms are replaced, and fill nothing before the cylinders are requalified or replaced.',
+        },
+        {
+          when: 'alarms.arePast',
+          wrong: 'An alarm is past its date.',
+          because: 'Past it, it may stay silent.',
+          do: 'Do not sleep in it before the alarms are replaced.',
+        },
+        {
+          when: 'cylinders.arePast',
+          wrong: 'The gas cylinders are past their dates.',
+          do: 'Fill nothing before the cylinders are requalified or replaced.',
+        },
+      ],
       open: { wrong: 'Cylinders or alarms may be past their dates.', do: 'Read each date.' },
       otherwise: 'No cylinder or alarm was told to be past its date.',
       source: looked,

@@ -58,7 +58,19 @@ export const firstCost = part({
     'dates.arePast': {
       label: 'Cylinders or alarms are past their dates',
       unit: 'yes-no',
-      is: "(cylinders.areKnown && cylinders.dates == 'past') || cylinder.stampPast || alarm.gasPast || alarm.monoxidePast || alarm.gasTold > alarm.gasLife || alarm.monoxideTold > alarm.monoxideLife",
+      is: 'cylinders.arePast || alarms.arePast',
+      source: alarmDates,
+    },
+    'cylinders.arePast': {
+      label: 'A cylinder is past its date',
+      unit: 'yes-no',
+      is: "(cylinders.areKnown && cylinders.dates == 'past') || cylinder.stampPast",
+      source: datesFromMemory,
+    },
+    'alarms.arePast': {
+      label: 'An alarm is past its date',
+      unit: 'yes-no',
+      is: 'alarm.gasPast || alarm.monoxidePast || alarm.gasTold > alarm.gasLife || alarm.monoxideTold > alarm.monoxideLife',
       source: alarmDates,
     },
     'cylinder.stampPast': {

@@ -118,7 +118,7 @@ export const walk = part({
         wrong: 'Floor or walls may be soft in more than one zone.',
         do: 'Press every corner.',
       },
-      otherwise: 'Floor and walls are firm.',
+      otherwise: 'Nothing soft was found in floor and walls.',
       source: walkRule,
     },
     'structure-moves': {
@@ -130,19 +130,25 @@ export const walk = part({
         because: 'What holds it together has rotted.',
         do: 'Thank the seller and go.',
       },
-      open: { wrong: 'A wall or corner may move.', do: 'Push each with both hands.' },
-      otherwise: 'No wall or corner was told to move.',
+      unknown: {
+        when: '!moves.isKnown',
+        wrong: 'Whether a wall or corner moves when it is pushed is not known yet.',
+        because: 'One that moves has rotted behind its skin.',
+        do: 'Push each with both hands, inside and out.',
+      },
+      otherwise: 'No wall or corner moves when it is pushed.',
       source: walkHouse,
     },
     water: {
       label: 'Water',
+      saidOpen: true,
       askedBy: ['found.spots'],
       care: [
         {
           when: 'wet.spots > soft.none',
           wrong: '{wet.spots} of the spots are wet, over {wet.above} by the meter.',
           because: 'Wood that wet decays, and the leak is still open.',
-          do: 'Find where it comes in before you name a price.',
+          do: 'Find where the water comes in before you name a price.',
         },
         {
           when: 'spots.count > soft.none',
@@ -195,7 +201,7 @@ export const walk = part({
           when: "title.isKnown && title.state == 'lien'",
           wrong: 'A lender still has a lien on it.',
           do: 'Get the payoff amount in writing from the lender. That money goes to the lender, the rest to the seller against the release, at the lender’s counter or through escrow.',
-          proviso: 'the lender is paid first, and the seller only against the lender’s release',
+          proviso: 'the lender is paid first, the seller only against its release',
         },
         {
           when: "title.isKnown && title.state == 'other-name-with-paper'",
@@ -218,6 +224,7 @@ export const walk = part({
     },
     gas: {
       label: 'Gas',
+      first: true,
       askedBy: ['gas.tested'],
       stop: {
         when: "gas.isKnown && gas.tested == 'leaks' && mends.isKnown && gas.sellerMends == 'no'",
@@ -228,12 +235,13 @@ export const walk = part({
       unknown: {
         when: "gas.isKnown && gas.tested == 'leaks' && !mends.isKnown",
         wrong: 'The gas leaks, and who mends that is not known yet.',
-        do: 'Shut the cylinders; ask the seller to have it mended and tested first.',
+        because: 'One spark is enough.',
+        do: 'Shut the cylinders, let nobody light or switch anything, and pay nothing before a licensed shop has written that it holds.',
       },
       care: {
         when: "gas.isKnown && gas.tested == 'leaks'",
         wrong: 'The gas leaks, and the seller has it mended.',
-        do: 'Pay once a licensed shop has written that it holds.',
+        do: 'Keep the cylinders shut until then, and pay once a licensed shop has written that it holds.',
       },
       open: { wrong: 'The gas may leak.', do: 'Shut the cylinders until it is tested.' },
       otherwise: 'No leak of gas was told.',

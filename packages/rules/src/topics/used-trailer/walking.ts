@@ -13,7 +13,7 @@ export const verdictOnWalking = part({
     'walk.isOff': {
       label: 'Frame, floor, walls and title were seen, and nothing ends it',
       unit: 'yes-no',
-      is: "frame.isKnown && !rail.isOpen && soft.isKnown && title.isKnown && !walk.isOn && !(gas.isKnown && gas.tested == 'leaks' && !mends.isKnown)",
+      is: "frame.isKnown && !rail.isOpen && soft.isKnown && !(given(structure.moves) && !moves.isKnown) && title.isKnown && !walk.isOn && !(gas.isKnown && gas.tested == 'leaks' && !mends.isKnown)",
       source: walkRule,
     },
   },

@@ -32,8 +32,19 @@ export const againstEstimate = part({
     'off.tongue': off(
       'Tongue, weighed less estimated',
       'the tongue’s difference',
-      'tongue.weighed - tongue.loaded',
+      'tongue.byScale - tongue.loaded',
     ),
+    'tongue.byScale': {
+      label: 'Tongue, by passes or lever',
+      noun: 'the tongue by passes or lever',
+      unit: 'lb',
+      is: 'choose(tongue.isReckoned || !known(lever.reading), tongue.byPasses, tongue.byLever)',
+      within: [
+        '-vehicle.alone * (1 + (vehicle.wheelbase + max(0, vehicle.overhang)) / trailer.ballToAxle)',
+        'unlimited',
+      ],
+      source: statics,
+    },
     'off.vehicle': off(
       'Vehicle with people and cargo, weighed less estimated',
       'the vehicle’s difference',
@@ -72,6 +83,7 @@ export const againstEstimate = part({
     'tongue-estimate': {
       label: 'Tongue against its estimate',
       askedBy: ['trailer.dryTongueWeight', 'trailer.measuredTongueWeight'],
+      askedWhen: 'tongue.isCompared',
       care: {
         when: beyond('off.tongueSize'),
         wrong: 'The tongue’s estimate was off by {off.tongueSize}.',

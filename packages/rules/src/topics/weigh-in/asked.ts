@@ -4,7 +4,6 @@ import type { Asking } from '../../engine/define/shapes';
 export const askings: Readonly<Record<string, Asking>> = {
   tongue: {
     label: 'What does the tongue weigh?',
-    yesOrNo: true,
     results: ['tongue.weighed', 'tongue.shareWeighed', 'tongue.lifted'],
     impliedBy: [
       'slack.front',
@@ -19,13 +18,16 @@ export const askings: Readonly<Record<string, Asking>> = {
         when: 'tongue.isLifting',
         says: 'The tongue lifts by {tongue.lifted}: nothing rests on the coupling.',
       },
+      {
+        when: 'tongue.isSeenInPart',
+        says: 'With the bars tight {tongue.apparent} of the tongue rest on the vehicle. It weighs that or more.',
+      },
       { says: 'The tongue weighs {tongue.weighed}, {tongue.shareWeighed} of the trailer.' },
       { says: 'The tongue weighs {tongue.weighed}.' },
     ],
   },
   trailer: {
     label: 'What does the trailer weigh?',
-    yesOrNo: true,
     results: ['trailer.weighed', 'limit.trailer-gross', 'limit.trailer-weight'],
     impliedBy: ['tight.trailer', 'slack.trailer', 'tight.front', 'tight.rear'],
     says: [
@@ -48,7 +50,6 @@ export const askings: Readonly<Record<string, Asking>> = {
   },
   payload: {
     label: 'How much may still be loaded?',
-    yesOrNo: true,
     results: ['payload.remaining', 'limit.payload', 'limit.rear-axle'],
     impliedBy: ['vehicle.placardPayload'],
     says: 'Of the payload {payload.remaining} remain.',

@@ -38,6 +38,32 @@ export const barsWeighed = part({
     },
   },
   formulas: {
+    'slack.isUnread': {
+      label: 'The front axle was not weighed with slack bars',
+      unit: 'yes-no',
+      is: '!known(slack.front) && !tickets.impossible',
+      source: intervals,
+    },
+    'tight.isUnread': {
+      label: 'The front axle was not weighed with tight bars',
+      unit: 'yes-no',
+      is: '!known(tight.front) && !tickets.impossible',
+      source: intervals,
+    },
+    'front.isPressed': {
+      label:
+        'Tight bars press the front axle beyond what it weighs alone, whatever rounding feigns',
+      unit: 'yes-no',
+      is: 'known(tight.front, alone.front) && least.tightFront > most.aloneFront',
+      source: intervals,
+    },
+    'front.leastWanted': {
+      label: 'Least that the front axle should keep with slack bars',
+      noun: 'what the front axle should keep',
+      unit: 'lb',
+      is: 'least.aloneFront * (1 - front.mostTaken)',
+      source: house,
+    },
     'front.loses': {
       label: 'The tongue alone takes weight off the front axle, beyond what rounding could feign',
       unit: 'yes-no',
@@ -70,7 +96,7 @@ export const barsWeighed = part({
       noun: 'the share restored as weighed',
       unit: '1',
       is: 'choose(tickets.impossible, between(-unlimited, unlimited), choose(pass.twoTold && !known(slack.front), bars.restoredByTwo, between(bars.restoredLeast, bars.restoredMost)))',
-      within: ['-unlimited', 'unlimited'],
+      assumes: 'assumed.byDistances',
       source: statics,
     },
     'bars.momentWeighed': {
@@ -78,11 +104,51 @@ export const barsWeighed = part({
       noun: 'the moment of the bars as weighed',
       unit: 'lb·ft',
       is: 'choose(known(tight.trailer, slack.trailer), trailer.ballToAxle * (read.tightTrailer - read.slackTrailer), (read.tightFront - read.aloneFront) * (vehicle.wheelbase + vehicle.overhang) + (read.tightRear - read.aloneRear) * vehicle.overhang)',
-      within: ['-unlimited', 'unlimited'],
+      assumes: 'assumed.byDistances',
+      source: statics,
+    },
+    'assumed.byDistances': {
+      label: 'What the bars do follows from two passes and the distances',
+      unit: 'yes-no',
+      is: 'pass.twoTold && (!known(slack.front) || !known(tight.trailer, slack.trailer))',
       source: statics,
     },
   },
   findings: {
+    'front-pressed': {
+      label: 'Front axle with tight bars and alone',
+      first: true,
+      askedByKnown: ['tight.front', 'alone.front'],
+      stop: {
+        when: "front.isPressed && alone.sameLoad == 'yes'",
+        wrong:
+          'With tight bars the front axle carries {read.tightFront}, and alone {read.aloneFront}. The bars press it beyond that.',
+        because:
+          'That unloads the rear tires, and the rear of the vehicle then follows the trailer.',
+        do: 'Slacken the bars a step, as the hitch’s maker says, and weigh again.',
+      },
+      open: {
+        wrong: 'The bars may press the front axle beyond what it weighs alone.',
+        do: 'Weigh it alone again, the hitch head on, with the same people and fuel.',
+      },
+      otherwise:
+        'The bars press the front axle no further than it weighs alone, as far as the scale tells.',
+      source: restoredBound,
+    },
+    'front-light': {
+      label: 'Front axle with slack bars and alone',
+      askedByKnown: ['slack.front', 'alone.front'],
+      askedWhen: 'tight.isUnread',
+      care: {
+        when: 'front.leastWanted > most.slackFront',
+        wrong:
+          'With slack bars the front axle carries {read.slackFront} of the {read.aloneFront} it weighs alone: it loses more than {front.mostTaken}.',
+        because: 'A light front axle steers and brakes less.',
+        do: 'Where both makers allow bars, set them by their manuals and weigh again.',
+      },
+      otherwise: 'The tongue takes no more from the front axle than is usual.',
+      source: house,
+    },
     restored: {
       label: 'Share restored to the front axle',
       askedByKnown: ['tight.front', 'slack.front', 'alone.front'],

@@ -4,6 +4,7 @@ import { standingOn } from '../../engine/formula/standing-on';
 import { custom, partsRating as makersRating, statics } from '../../trade/bibliography/common';
 import { rigTrade } from '../../trade/rig/index';
 import { againstEstimate } from './against-estimate';
+import { aloneOver } from './alone-over';
 import { askings } from './asked';
 import { barsWeighed } from './bars';
 import { called } from './called';
@@ -28,6 +29,7 @@ const rig = standingOn(
   'axle.rear',
   'tongue.limit',
   'tongue.lowEdge',
+  'tongue.stopEdge',
   'tongue.highEdge',
   'trailerWeight.limit',
   'combined.limit',
@@ -46,6 +48,7 @@ const borrowed = {
     'margin.least': rigTrade.parameters['margin.least'],
     'margin.towRating': rigTrade.parameters['margin.towRating'],
     'tongue.none': rigTrade.parameters['tongue.none'],
+    'front.mostTaken': rigTrade.parameters['front.mostTaken'],
   },
 };
 
@@ -58,6 +61,7 @@ const parts = [
   tickets,
   weighed,
   limits,
+  aloneOver,
   barsWeighed,
   againstEstimate,
   sides,
@@ -83,6 +87,7 @@ export const weighIn = ruleSet({
       id: 'weighs-in-with-care',
       words: 'weighs in with care',
       sentence: 'The rig weighs in, with care.',
+      plain: 'The rig weighs in',
     },
     stop: {
       id: 'does-not-weigh-in',
@@ -125,6 +130,11 @@ export const weighIn = ruleSet({
     {
       when: 'assumed.barsLeave',
       says: 'The bars leave on the rear axle no less than it carries alone; that was not weighed.',
+      source: statics,
+    },
+    {
+      when: 'assumed.byDistances',
+      says: 'What the bars do is reckoned from two passes and the distances; a pass with slack bars, weighed whole, would show it.',
       source: statics,
     },
   ],

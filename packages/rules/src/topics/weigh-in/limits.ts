@@ -60,7 +60,7 @@ export const limits = part({
       ...rated,
       label: 'Front axle',
       short: 'the front axle',
-      do: 'Load it farther back, and weigh each axle again.',
+      do: 'Take load out of the vehicle, up front first, and weigh each axle again.',
       near: 'Put nothing more on the front, and weigh again before the next trip.',
       used: 'axle.frontWeighed',
       limit: 'vehicle.gawrFront',

@@ -55,6 +55,8 @@ export const readings = part({
     'read.slackTrailer': read('Trailer axles', 'bars slack', 'slack.trailer'),
     'read.aloneFront': read('Front axle', 'vehicle alone', 'alone.front'),
     'read.aloneRear': read('Rear axle', 'vehicle alone', 'alone.rear'),
+    'read.leftWheels': read('Left wheels', 'by themselves', 'trailer.leftWheels'),
+    'read.rightWheels': read('Right wheels', 'by themselves', 'trailer.rightWheels'),
     'least.tightFront': end('Front axle, bars tight, at the least', least('tight.front')),
     'most.tightFront': end('Front axle, bars tight, at the most', most('tight.front')),
     'least.slackFront': end('Front axle, bars slack, at the least', least('slack.front')),

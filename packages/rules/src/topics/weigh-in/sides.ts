@@ -13,6 +13,14 @@ export const sides = part({
     },
   },
   formulas: {
+    'sides.read': {
+      label: 'Trailer’s wheels of both sides, as far as they were weighed',
+      noun: 'the wheels weighed',
+      unit: 'lb',
+      is: 'choose(known(trailer.leftWheels), read.leftWheels, 0) + choose(known(trailer.rightWheels), read.rightWheels, 0)',
+      within: ['0', 'unlimited'],
+      source: statics,
+    },
     'side.heavier': {
       label: 'Heavier side of the trailer',
       noun: 'the heavier side',

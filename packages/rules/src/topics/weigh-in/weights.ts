@@ -69,15 +69,45 @@ export const weighed = part({
       is: 'lever.reading * (lever.toScale + lever.toBlock) / lever.toBlock',
       source: statics,
     },
+    'tongue.isReadItself': {
+      label: 'The tongue itself was weighed, on a scale of its own or over a lever',
+      unit: 'yes-no',
+      is: 'known(lever.reading) || known(trailer.measuredTongueWeight)',
+      source: statics,
+    },
+    'tongue.isReckoned': {
+      label: 'The tongue follows from the passes',
+      unit: 'yes-no',
+      is: 'pass.slackAndAlone || pass.twoTold',
+      source: statics,
+    },
+    'tongue.isCompared': {
+      label: 'The tongue was read otherwise than on a scale of its own',
+      unit: 'yes-no',
+      is: 'tongue.isReckoned || known(lever.reading) || !known(trailer.measuredTongueWeight)',
+      source: statics,
+    },
+    'tongue.byPasses': {
+      label: 'Tongue weight, from the passes; of tight bars alone, the least',
+      noun: 'the tongue by the passes',
+      unit: 'lb',
+      is: 'choose(pass.slackAndAlone, tongue.bySlack, choose(pass.twoTold, tongue.byTwo, max(tongue.bySlack, tongue.apparent)))',
+      source: statics,
+    },
+    'tongue.read': {
+      label: 'Tongue weight, read by itself',
+      noun: 'the tongue read by itself',
+      unit: 'lb',
+      is: 'choose(known(lever.reading, trailer.measuredTongueWeight), between(min(tongue.byLever, trailer.measuredTongueWeight), max(tongue.byLever, trailer.measuredTongueWeight)), choose(known(lever.reading), tongue.byLever, trailer.measuredTongueWeight))',
+      source: statics,
+    },
     'tongue.weighed': {
       label: 'Tongue weight, as weighed',
       noun: 'the tongue as weighed',
       unit: 'lb',
-      is: 'choose(pass.slackAndAlone || !(pass.twoTold || known(lever.reading)), tongue.bySlack, choose(pass.twoTold, tongue.byTwo, tongue.byLever))',
-      within: [
-        '-vehicle.alone * (1 + (vehicle.wheelbase + max(0, vehicle.overhang)) / trailer.ballToAxle)',
-        'unlimited',
-      ],
+      // Where it was read in two ways, either may be right. Bars only take from what the vehicle
+      // carries of it: what they leave is the least.
+      is: 'choose(tongue.isReckoned && tongue.isReadItself, between(min(tongue.byPasses, tongue.read), max(tongue.byPasses, tongue.read)), choose(tongue.isReadItself, tongue.read, tongue.byPasses))',
       source: statics,
     },
     'tongue.lifted': {
@@ -85,6 +115,18 @@ export const weighed = part({
       noun: 'how much the tongue lifts',
       unit: 'lb',
       is: 'max(0, -tongue.weighed)',
+      source: statics,
+    },
+    'tongue.isSeenInPart': {
+      label: 'Of the tongue only what tight bars leave on the vehicle was weighed',
+      unit: 'yes-no',
+      is: 'known(tight.front, tight.rear, alone.front, alone.rear) && !pass.slackAndAlone && !pass.twoTold && !tongue.isReadItself',
+      source: statics,
+    },
+    'tongue.isSeen': {
+      label: 'What was weighed tells something of the tongue',
+      unit: 'yes-no',
+      is: 'tongue.isReckoned || tongue.isReadItself || tongue.isSeenInPart',
       source: statics,
     },
     'tongue.isLifting': {
@@ -97,7 +139,14 @@ export const weighed = part({
       label: 'Trailer weight, from a hitched pass and the vehicle alone',
       noun: 'the trailer by the passes',
       unit: 'lb',
-      is: 'max(0, choose(known(tight.front, tight.rear, tight.trailer) && !known(slack.trailer), read.tightFront + read.tightRear + read.tightTrailer, read.slackFront + read.slackRear + read.slackTrailer) - read.aloneFront - read.aloneRear)',
+      is: 'max(0, hitched.weighed - read.aloneFront - read.aloneRear)',
+      source: statics,
+    },
+    'hitched.weighed': {
+      label: 'Vehicle and trailer together, by a hitched pass',
+      noun: 'the hitched pass',
+      unit: 'lb',
+      is: 'choose(known(slack.front, slack.rear, slack.trailer), read.slackFront + read.slackRear + read.slackTrailer, choose(known(tight.front, tight.rear, tight.trailer), read.tightFront + read.tightRear + read.tightTrailer, max(read.slackFront + read.slackRear + read.slackTrailer, read.tightFront + read.tightRear + read.tightTrailer)))',
       within: ['0', 'unlimited'],
       source: statics,
     },
@@ -112,7 +161,7 @@ export const weighed = part({
       label: 'What its axles alone were read to carry',
       noun: 'the least the trailer weighs',
       unit: 'lb',
-      is: 'choose(tickets.impossible, 0, choose(known(slack.trailer), read.slackTrailer, choose(known(tight.trailer), read.tightTrailer, 0)))',
+      is: 'choose(tickets.impossible, 0, max(choose(known(slack.trailer), read.slackTrailer, 0), choose(known(tight.trailer), read.tightTrailer, 0), sides.read))',
       within: ['0', 'unlimited'],
       source: statics,
     },
@@ -122,25 +171,38 @@ export const weighed = part({
       is: 'known(alone.front, alone.rear) && (known(tight.front, tight.rear, tight.trailer) || known(slack.front, slack.rear, slack.trailer))',
       source: statics,
     },
+    'pass.trailerAndTongue': {
+      label: 'The trailer’s axles with slack bars and the tongue itself were weighed',
+      unit: 'yes-no',
+      is: 'known(slack.trailer) && tongue.isReadItself',
+      source: statics,
+    },
+    'pass.aloneAndTongue': {
+      label: 'The vehicle alone and the tongue were weighed',
+      unit: 'yes-no',
+      is: 'known(alone.front, alone.rear) && tongue.isReadItself',
+      source: statics,
+    },
     'trailer.weighed': {
       label: 'Trailer weight, as weighed; of one ticket, what is certain',
       noun: 'the trailer as weighed',
       unit: 'lb',
-      is: 'choose(pass.trailerTold || tickets.impossible, trailer.byPasses, max(trailer.byPasses, trailer.leastSeen))',
+      is: 'choose(pass.trailerTold || tickets.impossible, trailer.byPasses, choose(pass.trailerAndTongue, read.slackTrailer + tongue.weighed, max(trailer.byPasses, trailer.leastSeen)))',
       source: statics,
     },
     'tongue.shareWeighed': {
       label: 'Tongue share, as weighed',
       noun: 'the tongue’s share as weighed',
       unit: '1',
-      is: 'choose(pass.slackAndAlone, 1 / (1 + read.slackTrailer / tongue.bySlack), tongue.weighed / trailer.weighed)',
+      is: 'choose(pass.slackAndAlone && !tongue.isReadItself, 1 / (1 + read.slackTrailer / tongue.bySlack), choose(pass.trailerAndTongue && !pass.trailerTold, 1 / (1 + read.slackTrailer / tongue.weighed), tongue.weighed / trailer.weighed))',
       source: tongueBand,
     },
     'vehicle.weighed': {
       label: 'Vehicle with the whole tongue, as weighed',
       noun: 'the vehicle with the whole tongue',
       unit: 'lb',
-      is: 'choose(pass.slackTold || !pass.twoTold, read.slackFront + read.slackRear, read.aloneFront + read.aloneRear + tongue.byTwo)',
+      // Bars lift the rear axle and press the front one, and take from the two together.
+      is: 'choose(pass.slackTold, read.slackFront + read.slackRear, choose(pass.twoTold, read.aloneFront + read.aloneRear + tongue.byTwo, choose(pass.aloneAndTongue, read.aloneFront + read.aloneRear + tongue.weighed, max(read.slackFront + max(read.slackRear, read.tightRear), read.tightFront + read.tightRear, read.aloneFront + read.aloneRear + tongue.weighed))))',
       source: statics,
     },
     'payload.usedWeighed': {
@@ -160,7 +222,8 @@ export const weighed = part({
       label: 'Vehicle and trailer together, as weighed',
       noun: 'both together',
       unit: 'lb',
-      is: 'choose(known(tight.front, tight.rear, tight.trailer), read.tightFront + read.tightRear + read.tightTrailer, read.slackFront + read.slackRear + read.slackTrailer)',
+      // Short of a whole pass: what the vehicle carries, or weighs alone, and what is certain of the trailer.
+      is: 'choose(known(tight.front, tight.rear, tight.trailer), read.tightFront + read.tightRear + read.tightTrailer, choose(known(slack.front, slack.rear, slack.trailer), hitched.weighed, max(hitched.weighed, vehicle.weighed, vehicle.alone + trailer.weighed)))',
       within: ['0', 'unlimited'],
       source: statics,
     },
@@ -207,12 +270,20 @@ export const weighed = part({
       within: ['0', 'unlimited'],
       source: statics,
     },
+    'axle.trailerSlack': {
+      label: 'Weight on the trailer’s axles with slack bars, by a ticket or wheel by wheel',
+      noun: 'the trailer’s axles with slack bars',
+      unit: 'lb',
+      is: 'choose(known(slack.trailer), read.slackTrailer, choose(known(trailer.leftWheels, trailer.rightWheels), sides.read, max(read.slackTrailer, sides.read)))',
+      within: ['0', 'unlimited'],
+      source: statics,
+    },
     'axle.trailerWeighed': {
       label: 'Weight on the trailer’s axles, as driven',
       noun: 'the trailer’s axles as driven',
       unit: 'lb',
       // What tight bars put on them is a part of the tongue.
-      is: 'choose(known(tight.trailer), read.tightTrailer, choose(bars.mayHelp, between(read.slackTrailer, read.slackTrailer + choose(pass.slackAndAlone, max(0, tongue.bySlack), unlimited)), read.slackTrailer))',
+      is: 'choose(known(tight.trailer), read.tightTrailer, choose(bars.mayHelp, between(axle.trailerSlack, read.slackTrailer + choose(pass.slackAndAlone, max(0, tongue.bySlack), unlimited)), axle.trailerSlack))',
       within: ['0', 'unlimited'],
       source: statics,
     },
@@ -220,7 +291,8 @@ export const weighed = part({
   findings: {
     'tongue-negative': {
       label: 'Tongue lifts',
-      askedBy: ['slack.front', 'tight.front', 'lever.reading'],
+      askedBy: ['slack.front', 'tight.front', 'lever.reading', 'trailer.measuredTongueWeight'],
+      askedWhen: 'tongue.isSeen',
       stop: {
         when: {
           all: [{ fact: 'tongue.weighed', operator: 'lessThan', value: { fact: 'tongue.none' } }],
@@ -238,14 +310,24 @@ export const weighed = part({
     'tongue-share': {
       label: 'Tongue share',
       askedBy: ['slack.trailer', 'tight.trailer'],
-      care: [
+      stop: [
         {
           when: 'tongue.isLifting',
           wrong:
             'Nothing of the trailer rests on its coupling; {tongue.lowEdge} to {tongue.highEdge} is usual.',
           because: 'Too light a tongue lets the trailer sway.',
-          do: 'Move load ahead of the axles and weigh the tongue again before you tow.',
+          do: 'Do not tow it so.',
         },
+        {
+          when: 'tongue.shareWeighed < tongue.stopEdge',
+          wrong:
+            '{tongue.shareWeighed} of the trailer rests on its coupling: the trailer is likely to sway.',
+          because:
+            '{tongue.lowEdge} to {tongue.highEdge} is usual; below {tongue.stopEdge} a gust or a passing truck is enough.',
+          do: 'Do not tow it so: move load ahead of the axles and weigh the tongue again.',
+        },
+      ],
+      care: [
         {
           when: 'tongue.shareWeighed < tongue.lowEdge',
           wrong:

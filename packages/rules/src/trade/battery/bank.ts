@@ -30,7 +30,7 @@ export const bank = part({
       least: 1,
       most: 2000,
       ask: 'How many ampere-hours does one battery hold?',
-      where: 'label on the battery, at the 20-hour rate',
+      where: 'its label, at the 20-hour rate',
     },
     'battery.energy': {
       kind: 'quantity',

@@ -40,7 +40,7 @@ export const reading = part({
       label: 'State in which it was read',
       options: ['at-rest', 'charging', 'under-load'],
       ask: 'Was anything charging the battery or drawing from it when you read the voltage?',
-      where: 'converter, solar and engine off, and nothing switched on, is at rest',
+      where: 'with converter, solar and engine off and nothing on, it rests',
     },
     'battery.rested': {
       kind: 'quantity',
@@ -54,7 +54,7 @@ export const reading = part({
   },
   parameters: {
     'reading.charging': wide('How much too high a voltage under charge may read', 1.7, [1, 2.5]),
-    'reading.loaded': wide('How much too low a voltage under load may read', 0.6, [0.3, 1.5]),
+    'reading.loaded': wide('How much too low a voltage under load may read', 1.5, [0.3, 2]),
     'reading.unsettled': wide('How far off a voltage too little rested may be', 0.4, [0.2, 1]),
     'reading.temperature': {
       label: 'Temperature at which the tables hold',
@@ -146,8 +146,7 @@ export const reading = part({
       askedBy: ['battery.voltage'],
       care: {
         when: '!reading.atRest',
-        wrong:
-          'The voltage was not, or may not have been, read at rest, so it gives only a wide range.',
+        wrong: 'The voltage was not surely read at rest, so it gives only a wide range.',
         do: 'Switch charger and loads off, let it rest, and read it again.',
       },
       otherwise: 'The voltage was read at rest.',

@@ -15,6 +15,8 @@ export const wire = part({
       kind: 'choice',
       label: 'Gauge of the wire',
       options: ['16', '14', '12', '10', '8', '6', '4', '2', '1/0', '2/0', '4/0'],
+      scale: true,
+      noun: 'the gauge',
       ask: 'What gauge is the wire, in AWG?',
       where: 'printed on its insulation',
     },
@@ -168,6 +170,12 @@ export const wire = part({
       is: 'choose(known(wire.rating), wire.rating, pick(ampacity, wire.gauge))',
       source: ampacityTable,
     },
+    'wire.fuseUntold': {
+      label: 'A wire and what flows in it are told, and nothing of its fuse',
+      unit: 'yes-no',
+      is: 'given(wire.gauge, wire.current) && !given(wire.fuse) && !given(wire.fuseAtBattery)',
+      source: custom,
+    },
     'assumed.wireCarries': {
       label: 'What the wire carries is taken from its gauge',
       unit: 'yes-no',
@@ -217,7 +225,7 @@ export const wire = part({
       label: 'Current through the fuse',
       short: 'the fuse',
       do: 'Run less, or fit thicker wire with a fuse to match; never a larger fuse alone.',
-      near: 'For hours run less: a fuse that is loaded long ages and blows.',
+      near: 'What runs for hours should draw no more than four fifths of the fuse; never fit a larger one.',
       used: 'wire.current',
       limit: 'wire.fuse',
       margin: 'margin.fuse',
@@ -226,6 +234,19 @@ export const wire = part({
     },
   },
   findings: {
+    'fuse-untold': {
+      label: 'Fuse of the wire',
+      askedByKnown: ['wire.gauge', 'wire.current'],
+      if: {
+        when: 'wire.fuseUntold',
+        wrong: 'Whether a fuse guards the wire is not known yet.',
+        because: 'A short in a wire without one burns it from end to end.',
+        do: 'Look for a fuse close to the battery, no larger than the wire carries.',
+        proviso: 'a fuse of {wire.ampacity} or less sits close to the battery',
+      },
+      otherwise: 'It is told what fuse guards the wire.',
+      source: custom,
+    },
     'fuse-at-battery': {
       label: 'Fuse at the battery',
       askedBy: ['wire.fuseAtBattery'],

@@ -10,7 +10,7 @@ export const occupantMass: Source = {
 export const cargoLabel: Source = {
   class: 'published',
   cite: '49 CFR 571.110 and 571.120',
-  note: 'The cargo label of recreational trailers: what is left below the gross rating of that very trailer, unloaded; its treatment of propane from memory.',
+  note: 'Cargo label of recreational trailers: what is left below the gross rating, unloaded; of propane from memory.',
 };
 
 export const ratedForTwo: Source = {
@@ -28,13 +28,13 @@ export const pinAdapters: Source = {
 export const extensionLoss: Source = {
   class: 'common-practice',
   cite: 'Custom of the trade',
-  note: 'With an extension receivers lose a third to a half of their rating; the label on it decides.',
+  note: 'An extension takes a third to a half of the rating; its label decides.',
 };
 
 export const combinedRating: Source = {
   class: 'published',
   cite: '49 CFR 390.5',
-  note: 'Gross combination weight rating: what the maker states for the loaded combination.',
+  note: 'What the maker states for the loaded combination.',
 };
 
 export const waterWeight: Source = {
@@ -46,7 +46,7 @@ export const waterWeight: Source = {
 export const makersRating: Source = {
   class: 'common-practice',
   cite: 'Rating stated by the maker',
-  note: 'On the part itself or in the manual of that very vehicle; the lowest-rated part counts.',
+  note: 'On the part or in the vehicle’s manual; the lowest-rated part counts.',
 };
 
 export const loadedAddOn: Source = {

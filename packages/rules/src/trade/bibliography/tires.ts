@@ -32,7 +32,7 @@ export const passengerTires: Source = {
   class: 'published',
   cite: '49 CFR 571.120',
   section: 'S5.1.2',
-  note: 'A passenger-car tire on a trailer, truck or multipurpose vehicle counts with its rating divided by 1.10; light vehicles have the same rule in 49 CFR 571.110, its section from memory.',
+  note: 'Passenger-car tires on trailers, trucks and multipurpose vehicles count with their rating ÷ 1.10; light vehicles by 49 CFR 571.110, section from memory.',
 };
 
 export const dateCode: Source = {

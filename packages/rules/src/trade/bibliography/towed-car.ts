@@ -29,3 +29,9 @@ export const barParts: Source = {
   class: 'common-practice',
   cite: 'Makers’ instructions for tow bar, base plate, cables and breakaway switch',
 };
+
+export const carrierHouse: Source = {
+  class: 'house',
+  cite: 'Choice of the house',
+  note: 'The lightest dolly weighs several times as much; untold, it is counted with this at the least.',
+};

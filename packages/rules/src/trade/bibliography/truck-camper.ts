@@ -5,13 +5,13 @@ export const camperLoading: Source = {
   class: 'published',
   cite: '49 CFR 575.103',
   section: '(d), (e)',
-  note: 'The truck’s maker states a cargo weight rating, 150 lb for each seat already taken off, and the zone in which the center of gravity of the cargo must lie.',
+  note: 'The truck’s cargo weight rating, 150 lb a seat taken off, and the zone for the cargo’s center of gravity.',
 };
 
 export const camperLabel: Source = {
   class: 'from-memory',
   cite: '49 CFR 575.103',
-  note: 'A camper’s label states its weight with the water, the gas and the refrigerator that it names; from memory.',
+  note: 'Its label states its weight with the water, gas and refrigerator it names; from memory.',
 };
 
 export const zoneDrawing: Source = {

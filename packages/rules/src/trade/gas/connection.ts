@@ -99,7 +99,7 @@ export const connection = part({
         wrong: 'Everybody out into fresh air now, touch no switch, no flame.',
         do: 'Shut the cylinder if it is on your way. From well away call the emergency number, and say so if anyone has a headache or feels sick. Do not go back in before a professional has found the cause.',
       },
-      otherwise: 'No gas is smelled and no alarm sounds.',
+      otherwise: 'No gas is smelled.',
       open: {
         wrong: 'Make sure first that no gas is smelled and no alarm sounds.',
         do: 'If either is so: everybody out, no switch, no flame, then call.',
@@ -115,7 +115,7 @@ export const connection = part({
       if: {
         when: 'assumed.noAdapter',
         wrong: 'Whether an adapter stands between is not known yet.',
-        do: 'If a fitting does not go on as it was sold, do not make it.',
+        do: 'Do not force a fitting that does not go on as it was sold, and put no adapter between.',
         proviso: 'every fitting goes on as it was sold, without an adapter',
       },
       otherwise: 'It is told whether there is an adapter.',

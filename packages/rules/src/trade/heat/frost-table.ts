@@ -26,7 +26,7 @@ export const frostTable: Decision = {
     'nothing-freezes': {
       label: 'nothing to do',
       level: 'ok',
-      says: 'The night does not get cold enough for water to freeze.',
+      says: 'By what was told, the night does not get cold enough for water to freeze.',
     },
     winterized: {
       label: 'leave it winterized',
@@ -51,10 +51,10 @@ export const frostTable: Decision = {
     stay: {
       label: 'leave the furnace on day and night',
       level: 'care',
-      says: 'As long as you stay, leave the furnace on day and night.',
+      says: 'While you stay, leave the furnace on day and night.',
       because:
         'Only its air keeps the tanks from freezing; an electric heater does not reach them.',
-      do: 'Count gas and battery for every hour of frost. Unhook and drain the hose, and drain the outlets outside.',
+      do: 'Count gas and battery per hour of frost. Unhook the hose; drain it and the outlets outside.',
     },
     lines: {
       label: 'stay and look after hose, lines and valves',

@@ -45,6 +45,13 @@ export const frost = part({
       range: [1, 8],
       source: house,
     },
+    'frost.near': {
+      label: 'How far above freezing hose and valves may freeze under a clear sky',
+      unit: 'F°',
+      values: [{ from: '2020-01-01', value: 4 }],
+      range: [2, 8],
+      source: house,
+    },
     'frost.hard': {
       label: 'Hard frost: a night below this gets into an enclosed belly',
       unit: '°F',
@@ -73,6 +80,12 @@ export const frost = part({
       unit: 'yes-no',
       is: 'outside.temperature <= frost.point',
       source: freezing,
+    },
+    'frost.isNear': {
+      label: 'So close to freezing that hose and valves may freeze',
+      unit: 'yes-no',
+      is: "given(outside.temperature) && outside.temperature > frost.point && outside.temperature <= frost.point + frost.near && water.state == 'in-use'",
+      source: house,
     },
     'frost.isHard': {
       label: 'Hard frost',
@@ -144,5 +157,18 @@ export const frost = part({
       askedBy: ['water.state', 'tanks.place', 'trailer.use', 'frost.hours', 'outside.temperature'],
       askedFirst: true,
     }),
+    'near-frost': {
+      label: 'Close to freezing',
+      askedBy: ['outside.temperature'],
+      care: {
+        when: 'frost.isNear',
+        wrong: 'So close to freezing, hose and valves outside may freeze.',
+        because:
+          'A forecast is good to a few degrees, and under a clear sky a hose gets colder than the air.',
+        do: 'Unhook and drain the hose for the night, and shut the dump valves.',
+      },
+      otherwise: 'It is not close to freezing, or what may freeze is told apart.',
+      source: frostCustom,
+    },
   },
 });

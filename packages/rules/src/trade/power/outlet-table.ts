@@ -42,7 +42,7 @@ export const outletTable: Decision = {
       level: 'care',
       says: 'A household outlet through an adapter gives no more than its own breaker.',
       because: 'It shares that with whatever else hangs on the circuit.',
-      do: 'One large thing at a time; if the plug gets warm in a quarter of an hour, switch off.',
+      do: 'One large thing at a time; if the plug gets warm, switch off.',
     },
     'one-leg': {
       label: 'plug in with care: one feed for both halves',

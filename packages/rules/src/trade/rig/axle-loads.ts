@@ -29,7 +29,7 @@ const driverOn = (share: string): string =>
 export const vehicleLoads = part({
   parameters: {
     'place.foremost': {
-      label: 'How far ahead of the rear axle people and things ride at the most, of the wheelbase',
+      label: 'Farthest ahead of the rear axle that people and things ride, of the wheelbase',
       unit: '%',
       values: [{ from: '2020-01-01', value: 65 }],
       source: house,
@@ -81,7 +81,7 @@ export const vehicleLoads = part({
       noun: 'what people and cargo put on the front axle',
       unit: 'lb',
       is: `${driverOn('place.inSeats')} + sum(load.occupants.weight * ${people}) + sum(load.cargo.weight * ${things})`,
-      within: ['-unlimited', 'unlimited'],
+      assumes: 'load.occupants',
       source: statics,
     },
     'load.onRear': {
@@ -89,7 +89,7 @@ export const vehicleLoads = part({
       noun: 'what people and cargo put on the rear axle',
       unit: 'lb',
       is: `${driverOn('(1 - place.inSeats)')} + sum(load.occupants.weight * (1 - ${people})) + sum(load.cargo.weight * (1 - ${things}))`,
-      within: ['-unlimited', 'unlimited'],
+      assumes: 'load.occupants',
       source: occupantMass,
     },
     'hitch.hangsNothing': {
@@ -106,7 +106,7 @@ export const vehicleLoads = part({
       source: statics,
     },
     'front.withoutCamper': {
-      label: 'Front axle with people, cargo and hitch, no trailer and no camper',
+      label: 'Front axle with people, cargo and hitch alone',
       noun: 'the front axle with neither trailer nor camper',
       unit: 'lb',
       is: hanging(
@@ -124,7 +124,7 @@ export const vehicleLoads = part({
       source: statics,
     },
     'rear.withoutCamper': {
-      label: 'Rear axle with people, cargo and hitch, no trailer and no camper',
+      label: 'Rear axle with people, cargo and hitch alone',
       noun: 'the rear axle with neither trailer nor camper',
       unit: 'lb',
       is: hanging(

@@ -5,7 +5,7 @@ import { hanging } from './axle-loads';
 export const vehicleAxles = part({
   parameters: {
     'front.mostTaken': {
-      label: 'What a tongue without bars may take from the front axle before a word is said',
+      label: 'What a tongue without bars may take from the front axle unsaid',
       noun: 'a tenth of the front axle',
       unit: '%',
       values: [{ from: '2020-01-01', value: 10 }],
@@ -34,7 +34,7 @@ export const vehicleAxles = part({
       source: custom,
     },
     'tongue.hangsNothing': {
-      label: 'Neither tongue nor hitch hardware hangs on the vehicle',
+      label: 'Nothing hangs on the vehicle',
       unit: 'yes-no',
       is: 'hitch.hangsNothing && !may(tongue.loaded > 0 || tongue.loaded < 0)',
       source: statics,
@@ -151,7 +151,7 @@ export const vehicleAxles = part({
           'Bars raise no rating, and some makers want the rear axle within its own before they are tightened.',
         do: 'Read the manual, and load less behind the vehicle’s rear axle. Take nothing off the trailer’s nose before the tongue’s share is known: too light a tongue sways.',
       },
-      otherwise: 'The rear axle is within its rating before any bars are tightened.',
+      otherwise: 'No bars hide a rear axle that is over its rating.',
       source: grossRatings,
     },
   },

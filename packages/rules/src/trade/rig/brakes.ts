@@ -13,7 +13,7 @@ export const brakes = part({
       source: custom,
     },
     'unbraked.askAbove': {
-      label: 'Loaded weight above which the manual’s own limit without brakes must be known',
+      label: 'Loaded weight above which the manual’s limit without brakes must be known',
       noun: 'the weight above which the manual’s limit must be known',
       unit: 'lb',
       values: [{ from: '2020-01-01', value: 1500 }],
@@ -60,7 +60,7 @@ export const brakes = part({
       source: custom,
     },
     'brakes.wantedAbove': {
-      label: 'Loaded weight above which it must be known whether there are brakes',
+      label: 'Loaded weight above which the brakes must be known',
       noun: 'the weight above which brakes are asked for',
       unit: 'lb',
       is: 'choose(given(vehicle.maxUnbraked), min(unbraked.careAbove, vehicle.maxUnbraked), unbraked.careAbove)',
@@ -120,7 +120,7 @@ export const brakes = part({
         proviso: 'a brake controller is fitted',
       },
       open: {
-        wrong: 'If the trailer’s brakes are electric, the vehicle has nothing to work them.',
+        wrong: 'If the trailer’s brakes are electric, the vehicle must work them.',
         do: 'Find out which brakes it has.',
       },
       otherwise: 'A brake controller is fitted, or the trailer needs none.',
@@ -143,7 +143,7 @@ export const brakes = part({
         proviso: 'there is a seven-way connector',
       },
       open: {
-        wrong: 'If the trailer’s brakes are electric, their current has no way to them.',
+        wrong: 'If the trailer’s brakes are electric, they need a seven-way connector.',
         do: 'Find out which brakes it has.',
       },
       otherwise: 'There is a seven-way connector, or the trailer needs none.',

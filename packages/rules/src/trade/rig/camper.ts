@@ -75,7 +75,7 @@ export const camper = part({
       source: camperLabel,
     },
     'camper.loads': {
-      label: 'What is on and in the camper beyond its label',
+      label: 'What the camper carries beyond its label',
       noun: 'what is in it beyond its label',
       unit: 'lb',
       is: 'sum(camper.options.weight) + sum(camper.cargo.weight) + sum(camper.riders.weight) + camper.waterAdded + camper.propaneAdded',
@@ -95,7 +95,7 @@ export const camper = part({
       source: house,
     },
     'camper.centerTold': {
-      label: 'The camper’s own center of gravity was told',
+      label: 'The camper’s center of gravity was told',
       unit: 'yes-no',
       is: 'given(camper.center) || given(camper.centerBehindBoard)',
       source: camperLoading,
@@ -115,14 +115,14 @@ export const camper = part({
       source: statics,
     },
     'camper.waterMoment': {
-      label: 'Moment of the water that the label does not count',
+      label: 'Moment of water beyond the label',
       noun: 'the moment of the water',
       unit: 'lb·in',
       is: `choose(camper.waterAdded > 0, camper.waterAdded * ${placed('camper.waterAhead')}, 0)`,
       source: statics,
     },
     'camper.propaneMoment': {
-      label: 'Moment of the propane that the label does not count',
+      label: 'Moment of propane beyond the label',
       noun: 'the moment of the propane',
       unit: 'lb·in',
       is: `choose(camper.propaneAdded > 0, camper.propaneAdded * ${placed('camper.propaneAhead')}, 0)`,

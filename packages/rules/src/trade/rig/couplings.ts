@@ -40,7 +40,7 @@ export const receiver = part({
       source: makersRating,
     },
     'receiver.mayBeMore': {
-      label: 'Weight distribution would count with a receiver rating of its own',
+      label: 'Bars would count with a rating of their own',
       unit: 'yes-no',
       is: 'distribution.mayBe && known(hitch.receiverRating)',
       source: makersRating,
@@ -67,7 +67,7 @@ export const receiver = part({
       source: makersRating,
     },
     'receiverTongue.mayBeMore': {
-      label: 'Weight distribution would count with a receiver tongue rating of its own',
+      label: 'Bars would count with a rating of their own',
       unit: 'yes-no',
       is: 'distribution.mayBe && known(hitch.receiverTongueRating)',
       source: makersRating,
@@ -118,7 +118,7 @@ export const extension = part({
       source: extensionLoss,
     },
     'extension.isRated': {
-      label: 'It is known what may rest on the ball with the extension in',
+      label: 'The extension’s rating is known',
       unit: 'yes-no',
       is: 'known(hitch.extensionRating)',
       source: extensionLoss,

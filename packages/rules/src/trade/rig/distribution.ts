@@ -21,7 +21,7 @@ export const distribution = part({
       source: makersRating,
     },
     'distribution.isUsed': {
-      label: 'Weight distribution is used and allowed, if it rides on a ball',
+      label: 'Weight distribution is used and allowed',
       unit: 'yes-no',
       is: "hitch.distribution == 'yes' && distribution.allowed",
       source: makersRating,
@@ -33,13 +33,13 @@ export const distribution = part({
       source: makersRating,
     },
     'distribution.mayBe': {
-      label: 'Nobody said whether there is weight distribution, nor that it is forbidden',
+      label: 'There may be weight distribution',
       unit: 'yes-no',
       is: "coupling.isBall && !given(hitch.distribution) && !(known(vehicle.distributionAllowed) && vehicle.distributionAllowed == 'no')",
       source: makersRating,
     },
     'distribution.isTold': {
-      label: 'Somebody said that weight distribution is used',
+      label: 'Weight distribution is told to be used',
       unit: 'yes-no',
       is: "coupling.isBall && known(hitch.distribution) && hitch.distribution == 'yes'",
       source: makersRating,
@@ -97,7 +97,7 @@ export const distribution = part({
       source: statics,
     },
     'bars.areOpen': {
-      label: 'Bars are in use, and nobody knows what they move',
+      label: 'Bars are in use, their levers unknown',
       unit: 'yes-no',
       is: 'bars.active && !known(vehicle.overhang, trailer.ballToAxle)',
       source: statics,
@@ -117,13 +117,13 @@ export const distribution = part({
       source: statics,
     },
     'bars.frontShare': {
-      label: 'Part of each pound of tongue that the bars give back to the front axle',
+      label: 'Part of the tongue that the bars give back to the front axle',
       unit: '1',
       is: 'choose(bars.areReckoned, bars.restoredShare * hitch.lever, 0)',
       source: statics,
     },
     'bars.trailerShare': {
-      label: 'Part of each pound of tongue that the bars put on the trailer’s axles',
+      label: 'Part of the tongue that the bars put on the trailer’s axles',
       unit: '1',
       is: 'choose(bars.areReckoned, bars.restoredShare * bars.reach, 0)',
       source: statics,

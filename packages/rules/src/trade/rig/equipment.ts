@@ -32,7 +32,7 @@ export const equipment = part({
       source: makersRating,
     },
     'distributionRequired.isKnown': {
-      label: 'It is known above what weight distribution is required',
+      label: 'It is known from when on weight distribution is required',
       unit: 'yes-no',
       is: 'known(vehicle.distributionRequiredAbove)',
       source: makersRating,
@@ -41,6 +41,7 @@ export const equipment = part({
   findings: {
     'tow-package': {
       label: 'Tow package',
+      first: true,
       askedBy: ['vehicle.towPackageNeeded'],
       askedWhen: 'towPackage.isNeeded',
       stop: {
@@ -99,7 +100,7 @@ export const equipment = part({
         wrong:
           'Above {vehicle.distributionRequiredAbove} the maker requires a weight-distributing hitch, and none is in use.',
         because: 'Without one the front wheels lose more load than they may.',
-        do: 'Use one that both makers approve, or tow a lighter trailer.',
+        do: 'Tow a lighter trailer, or use a hitch that both makers approve.',
       },
       unknown: {
         when: 'distributionRequired.isKnown && !distribution.isUsed && distribution.mayBe && trailer.loaded > vehicle.distributionRequiredAbove',

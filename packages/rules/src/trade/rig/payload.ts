@@ -107,7 +107,7 @@ export const combined = part({
       source: altitudeLoss,
     },
     'engine.isUntold': {
-      label: 'It goes up, and nobody said what engine it has',
+      label: 'It goes up, the engine untold',
       unit: 'yes-no',
       is: 'combined.derated && trip.altitude > 0 && !known(vehicle.engine)',
       source: altitudeLoss,
@@ -150,7 +150,7 @@ export const combined = part({
       care: {
         when: 'combined.gross > combined.limit && combined.gross <= vehicle.gcwr',
         wrong:
-          'The combined rating counts {altitude.loss} lower, as for an engine without a turbocharger. Which the engine is, was not told.',
+          'The combined rating counts {altitude.loss} lower, as for an engine without a turbocharger.',
         because: 'A turbocharged or an electric one loses nothing, and the rig would be within it.',
         do: 'Ask what engine it has.',
       },

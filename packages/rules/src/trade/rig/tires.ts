@@ -44,13 +44,13 @@ export const tires = part({
       source: passengerTires,
     },
     'tire.frontIsLess': {
-      label: 'A truck or multipurpose vehicle runs on passenger tires in front',
+      label: 'Passenger tires in front of a truck or multipurpose vehicle',
       unit: 'yes-no',
       is: onTruck('front'),
       source: passengerTires,
     },
     'tire.rearIsLess': {
-      label: 'A truck or multipurpose vehicle runs on passenger tires behind',
+      label: 'Passenger tires behind on a truck or multipurpose vehicle',
       unit: 'yes-no',
       is: onTruck('rear'),
       source: passengerTires,
@@ -68,7 +68,7 @@ export const tires = part({
       source: passengerTires,
     },
     'tire.typeIsAssumed': {
-      label: 'The vehicle runs on passenger tires, and nobody told its type',
+      label: 'Passenger tires, and the vehicle’s type untold',
       unit: 'yes-no',
       is: "known(vehicle.tireKind) && vehicle.tireKind == 'passenger' && !given(vehicle.type) && (given(vehicle.tireCapacityRear) || given(vehicle.tireCapacityFront))",
       source: passengerTires,

@@ -22,7 +22,7 @@ export const tongueFindings = part({
           wrong: '{tongue.share} of the trailer rests on the ball: the trailer is likely to sway.',
           because:
             '{tongue.lowEdge} to {tongue.highEdge} is usual; below {tongue.stopEdge} a gust or a passing truck is enough.',
-          do: 'Do not tow so: move load ahead of the axles and weigh the tongue again.',
+          do: 'Do not tow so. Take load out behind or move it ahead of the axles, until a tenth rests on the ball, and weigh the tongue again.',
         },
         {
           when: 'coupling.isPin && tongue.share < tongue.stopEdge',
@@ -81,6 +81,18 @@ export const tongueFindings = part({
       otherwise: 'The tongue carries {tongue.share} of the trailer, which is usual.',
       source: tongueBand,
     },
+    'tail-unreckoned': {
+      label: 'Load behind the axles',
+      first: true,
+      askedWhen: 'tail.isUnreckoned',
+      unknown: {
+        when: 'tail.isUnreckoned',
+        wrong: 'Load behind the axles lightens the ball; by how much is not known yet.',
+        do: 'Weigh the tongue, loaded as for the road, before you count on it.',
+      },
+      otherwise: 'None is left out.',
+      source: statics,
+    },
     'tongue-estimate': {
       ...asked,
       label: 'Tongue, weighed or not',
@@ -120,7 +132,7 @@ export const tongueFindings = part({
         do: 'Weigh the tongue, loaded as for the road, before you count on it.',
       },
       otherwise:
-        'A heavier tongue that is common would still be within its limits, or the tongue is better known than by estimate.',
+        'A common heavier tongue would still be within its limits, or the tongue is known.',
       source: house,
     },
     'tongue-negative': {

@@ -130,7 +130,7 @@ export const tongueBands = part({
       source: makersRating,
     },
     'tongue.mayBeMore': {
-      label: 'Weight distribution would count with a tongue rating of its own',
+      label: 'Bars would count with a rating of their own',
       unit: 'yes-no',
       is: 'distribution.mayBe && known(vehicle.maxTongueDistributed)',
       source: makersRating,

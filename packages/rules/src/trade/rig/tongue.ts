@@ -92,6 +92,12 @@ export const tongueWeight = part({
       is: '!known(trailer.measuredTongueWeight) && known(trailer.dryTongueWeight) && !tongue.isByMoments',
       source: loadedAddOn,
     },
+    'tail.isUnreckoned': {
+      label: 'Load behind the axles',
+      unit: 'yes-no',
+      is: 'tongue.isEstimate && !known(trailer.ballToAxle) && sum(choose(known(trailer.options.ahead), min(0, trailer.options.weight * trailer.options.ahead), 0)) + sum(choose(known(trailer.cargo.ahead), min(0, trailer.cargo.weight * trailer.cargo.ahead), 0)) < 0',
+      source: statics,
+    },
     'tongue.isKnown': {
       label: 'The tongue’s weight is known, dry or measured',
       unit: 'yes-no',
@@ -117,7 +123,11 @@ export const tongueWeight = part({
       noun: 'the propane’s part on the ball',
       unit: 'lb',
       is: 'trailer.propane * choose(known(trailer.propaneAhead), trailer.propaneAhead / trailer.ballToAxle, propane.place)',
-      within: ['-unlimited', 'unlimited'],
+      // A place is told within 80 ft, and no axle is nearer to its ball than 3.
+      within: [
+        'choose(known(trailer.ballToAxle), -27 * trailer.propane, -unlimited)',
+        'choose(known(trailer.ballToAxle), 27 * trailer.propane, unlimited)',
+      ],
       source: custom,
     },
     'tongue.byMoments': {
@@ -145,7 +155,7 @@ export const tongueWeight = part({
       unit: '1',
       // An estimate grew out of the dry tongue, so it is set against the dry trailer.
       is: 'choose(tongue.isEstimate && known(trailer.dryWeight), trailer.dryTongueWeight / trailer.dryWeight, tongue.loaded / trailer.loaded)',
-      within: ['-unlimited', 'unlimited'],
+      within: ['choose(may(min(tongue.loaded, trailer.loaded) < 0), -unlimited, 0)', 'unlimited'],
       source: tongueBand,
     },
   },

@@ -57,19 +57,19 @@ export const towRating = part({
       source: makersRating,
     },
     'trailerWeight.mayBeMore': {
-      label: 'Weight distribution would count with the whole tow rating',
+      label: 'Bars would count with a rating of their own',
       unit: 'yes-no',
       is: 'distribution.mayBe && known(vehicle.maxTrailerWeight)',
       source: makersRating,
     },
     'grossRating.isCompared': {
-      label: 'Both the tow rating and the trailer’s own are known',
+      label: 'Tow rating and trailer’s own are known',
       unit: 'yes-no',
       is: 'trailerWeight.isKnown && known(trailer.gvwr)',
       source: grossRatings,
     },
     'rating.isAlone': {
-      label: 'The tow rating is known, and nobody told the combined one',
+      label: 'The tow rating is known, the combined one untold',
       unit: 'yes-no',
       is: '!given(vehicle.gcwr) && trailerWeight.isKnown',
       source: ratedForTwo,
@@ -96,7 +96,7 @@ export const towRating = part({
       source: ratedForTwo,
     },
     'altitude.thins': {
-      label: 'The road goes high and the engine loses power with it',
+      label: 'The engine loses power on this road',
       unit: 'yes-no',
       is: 'combined.derated && trip.altitude > 0',
       source: altitudeLoss,
@@ -113,7 +113,7 @@ export const towRating = part({
     'trailer-weight': {
       label: 'Trailer weight',
       short: 'the tow rating',
-      do: 'Take load out, water first if the site has some, or tow a lighter trailer.',
+      do: 'Tow a lighter trailer, or take out what is loaded where that is enough.',
       exceeded: true,
       used: 'trailer.loaded',
       limit: 'trailerWeight.limit',
@@ -148,7 +148,7 @@ export const towRating = part({
         when: 'rating.extraLoad > tongue.none && rating.withExtra > trailerWeight.limit',
         wrong: 'With what rides in the vehicle the tow rating shrinks to about {rating.left}.',
         because:
-          'It was tested with {rating.peopleAssumed} of people; whatever is aboard beyond that comes off what may be pulled.',
+          'It was tested with {rating.peopleAssumed} of people; what is aboard beyond that comes off.',
         do: 'Read the combined rating in the manual: it settles it.',
       },
       otherwise: 'No more rides in the vehicle than the tow rating leaves room for.',

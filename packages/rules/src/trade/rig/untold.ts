@@ -14,7 +14,7 @@ const ofCombined = leftWhere('vehicle.gcwr', 'combined.limit - combined.gross');
 export const untold = part({
   formulas: {
     'load.trailerUntold': {
-      label: 'Nobody told what is built or packed into the trailer',
+      label: 'What is packed in the trailer is not told',
       unit: 'yes-no',
       is: '!given(trailer.cargo) && !given(trailer.options)',
       source: custom,
@@ -26,7 +26,7 @@ export const untold = part({
       source: custom,
     },
     'payload.left': {
-      label: 'Payload left, within the gross ratings of vehicle and combination too',
+      label: 'Payload left, by all ratings of the vehicle',
       noun: 'the payload left',
       unit: 'lb',
       is: `max(0, min(payload.available - payload.used, ${leftWhere('vehicle.gvwr', 'vehicle.gvwr - vehicle.gross')}, ${ofCombined}))`,
@@ -36,7 +36,8 @@ export const untold = part({
       label: 'Trailer weight left, by the tow rating, its own and the combined one',
       noun: 'the trailer weight left',
       unit: 'lb',
-      is: `max(0, min(trailerWeight.limit - trailer.loaded, trailer.gvwr - trailer.loaded, ${ofCombined}))`,
+      // Without brakes no more than what may be pulled so, or what nobody has to look up.
+      is: `max(0, min(trailerWeight.limit - trailer.loaded, trailer.gvwr - trailer.loaded, choose(brakes.areNone, choose(unbraked.isRated, min(vehicle.maxUnbraked, unbraked.stopAbove), unbraked.askAbove) - trailer.loaded, unlimited), ${ofCombined}))`,
       source: custom,
     },
     // What may still rest on ball or pin: its own rating runs out before the payload as often as not.
@@ -44,7 +45,7 @@ export const untold = part({
       label: 'Tongue weight left, by its rating and the payload',
       noun: 'the tongue weight left',
       unit: 'lb',
-      is: 'max(0, min(payload.left, choose(coupling.isPin, choose(given(vehicle.maxPin) || given(hitch.pinRating), pin.limit - tongue.loaded, unlimited), tongue.limit - tongue.loaded)))',
+      is: 'max(0, min(payload.left, tongue.highEdge * (trailer.loaded + trailerWeight.left) - tongue.loaded, choose(coupling.isPin, choose(given(vehicle.maxPin) || given(hitch.pinRating), pin.limit - tongue.loaded, unlimited), tongue.limit - tongue.loaded)))',
       source: custom,
     },
     'combined.left': {
@@ -55,7 +56,7 @@ export const untold = part({
       source: custom,
     },
     'combined.isLeftKnown': {
-      label: 'It is known how much more vehicle and trailer may weigh together',
+      label: 'It is known what combined weight is left',
       unit: 'yes-no',
       is: 'given(vehicle.gcwr) && known(combined.left)',
       source: custom,
@@ -68,7 +69,7 @@ export const untold = part({
     },
     // A label of which only a least is told leaves no amount that could be said.
     'load.isLeftOpen': {
-      label: 'How much more may be loaded is told only from one side',
+      label: 'What may be loaded is told only from one side',
       unit: 'yes-no',
       is: 'known(payload.left) && may(payload.left > trailer.loaded) && may(payload.left <= trailer.loaded)',
       source: custom,

@@ -37,6 +37,7 @@ export const tireFacts = part({
         'a1', 'a2', 'a3', 'a4', 'a5', 'a6', 'a7', 'a8', 'b', 'c', 'd', 'e', 'f', 'g', 'j', 'k',
         'l', 'm', 'n', 'p', 'q', 'r', 's', 't', 'u', 'h', 'v', 'w', 'y', 'none',
       ],
+      scale: true,
       label: 'Speed symbol',
       noun: 'the speed letter',
       ask: 'Which letter follows the load index?',

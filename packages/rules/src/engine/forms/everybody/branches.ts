@@ -144,6 +144,30 @@ function withStops(
 }
 
 /**
+ * The same with all else that one may find in the same place and that stops too: they are said in one
+ * sentence, and whoever hears some of them named takes what is not named for good.
+ */
+function withAlike(
+  found: readonly Found[],
+  said: readonly Way[],
+  proved: (found: Found) => Way | undefined,
+): readonly Way[] {
+  const isOption = ({ looks: [look, ...more] }: Found) =>
+    more.length === 0 && look !== undefined && Number.isNaN(look.cell.lo);
+  const named = new Set(
+    said.filter((way) => way.level === 'stop' && isOption(way)).map(({ looks }) => looks[0]?.fact),
+  );
+  const left = found.filter(
+    (each) =>
+      each.level === 'stop' &&
+      isOption(each) &&
+      named.has(each.looks[0]?.fact) &&
+      !said.some(({ looks }) => looks === each.looks),
+  );
+  return [...said, ...left.flatMap((each) => proved(each) ?? [])];
+}
+
+/**
  * The branches of an answer to everybody: by what decides and was not told, proved by judging the
  * case with what is looked for and what is presumed.
  */
@@ -161,5 +185,5 @@ export function waysOf(matter: Matter, everybody: ForEverybody): readonly Way[] 
     return isProved ? { looks: way, when, given, answer, level } : undefined;
   };
   const all = found.slice(0, mostTried).flatMap((each) => proved(each) ?? []);
-  return inOrder(withStops(found, chosen(all), proved));
+  return inOrder(withAlike(found, withStops(found, chosen(all), proved), proved));
 }

@@ -7,12 +7,22 @@ import { sayer } from '../../words/say';
 import { nounOr } from '../../words/value';
 import { askedFirst, askingOf, isAnsweredOwn } from '../asking';
 import { cautionsFitting } from '../caution';
-import { fittedWith, ifShort, may, must, secondsOf, warning } from '../length';
+import { decidersOf } from '../deciding';
+import { fittedWith, ifShort, may, must, secondsOf, unlessSaid, warning } from '../length';
 import { decidingLimit, limitSaid } from '../limit';
 import { type Matter, matterOf } from '../matter';
 import { dangersSaid } from '../parts';
 import { everybodyFor, fromToldSaid, ruleSaid, saidIfKnown, workedSaid } from '../rule';
-import { findingsTold, levelOf, partsOf, urgentSaid, verdictSaid } from '../verdict';
+import {
+  caresTold,
+  dangersUnknown,
+  findingsTold,
+  isDefaultFit,
+  levelOf,
+  partsOf,
+  urgentSaid,
+  verdictSaid,
+} from '../verdict';
 import { whereToLook } from '../where';
 import type { Written } from '../written';
 import { type Way, waysOf } from './branches';
@@ -58,7 +68,10 @@ function toEverybody(matter: Matter, asking: string | undefined): Said {
   const listed = isListed(matter, asking);
   // What certainly will not do has no branches, and is not followed by what to do where nobody knows.
   const isCertain = levelOf(matter) === 'stop';
-  const ways = everybody && !listed && !isCertain ? waysOf(matter, everybody) : [];
+  // While a danger is in doubt, nobody is told what to look for to go ahead.
+  const doubts = dangersUnknown(matter);
+  const isOpen = !listed && !isCertain && doubts.length === 0;
+  const ways = everybody && isOpen ? waysOf(matter, everybody) : [];
   const [caution, ...others] = cautionsFitting(matter);
   const limit = decidingLimit(matter);
   const [first, ...more] = findingsTold(matter);
@@ -69,8 +82,28 @@ function toEverybody(matter: Matter, asking: string | undefined): Said {
   const presumption =
     everybody?.givenSays !== undefined && ways.some(({ given }) => Object.keys(given).length > 0);
   const fromTold = asked.length === 0 && !isCertain ? fromToldSaid(matter, asking).said : [];
+  // What a settled verdict turns on stands with it, and what is told and certain in any case.
+  const [main, ...rest] = decidersOf(matter, asking);
+  const isUrgent = urgentSaid(matter).length > 0;
+  const turning = [...(main?.wrong ?? []), ...(main?.todo ? [main.todo] : [])];
+  const decided = [
+    ...(main ? verdictSaid(matter).map(isUrgent ? ifShort : must) : []),
+    ...turning.map((each) => unlessSaid(isUrgent ? may(each, 0.2) : must(each))),
+    ...rest.flatMap(({ wrong, todo }) =>
+      [...wrong, ...(todo ? [todo] : [])].map((each) => unlessSaid(may(each, 0.2))),
+    ),
+  ];
+  const careful = main
+    ? []
+    : caresTold(matter).flatMap((each, place) =>
+        partsOf(each).map((said) => unlessSaid(place === 0 ? must(said) : may(said, 0.2))),
+      );
+  const doubt = doubts.flatMap(partsOf).map(must);
   const parts = [
     ...urgentSaid(matter).map(must),
+    ...doubt,
+    ...(isCertain ? decided : []),
+    ...(asked.length === 0 ? careful : []),
     ...(asked.length === 0 ? dangers : []),
     ...fromTold.map((each) => may(each, 0.3)),
     ...asked.map((each, place) =>
@@ -79,6 +112,8 @@ function toEverybody(matter: Matter, asking: string | undefined): Said {
         : may(each, place === 0 ? 0.5 : 1),
     ),
     ...(asked.length === 0 ? [] : dangers),
+    ...(isCertain ? [] : decided),
+    ...(asked.length === 0 ? [] : careful),
     ...(isCertain && limit ? limitSaid(matter, limit.id) : []).map((each) => may(each, 0.5)),
     ...ruleSaid(matter, asking).map((each) => (isAnswered ? may(each, 0.6) : must(each))),
     ...(everybody ? saidIfKnown(matter, everybody.because) : []).map((each) => may(each, 2)),
@@ -88,9 +123,7 @@ function toEverybody(matter: Matter, asking: string | undefined): Said {
       : []),
     ...(everybody ? branchesSaid(matter, everybody, ways) : []).map(must),
     ...(ways.length === 0 ? verdictSaid(matter) : []).map((each) => may(each, everybody ? 3 : 1)),
-    ...(everybody ? [saidOf(matter, everybody.otherwise)] : []).map((each) =>
-      isCertain ? ifShort(each) : must(each),
-    ),
+    ...(everybody && isDefaultFit(matter) ? [saidOf(matter, everybody.otherwise)] : []).map(must),
     ...whereSaid(matter, ways, everybody?.look ?? []).map((each) => may(each, 1)),
     ...(caution ? [warning(must(caution))] : []),
     ...(limit && ways.length === 0 ? limitSaid(matter, limit.id) : []).map(ifShort),

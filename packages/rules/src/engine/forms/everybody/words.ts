@@ -76,28 +76,75 @@ export const outcomeSaid = (
     of: [openingOf(matter.topic, way.level, way.answer.findings), ...reason],
   });
 
+/** From so many options of a scale on, its ends are said instead of each of them. */
+const aRun = 3;
+
+/** Places on a scale, as the first and last of each unbroken run. */
+function runsIn(places: readonly number[]): readonly (readonly [number, number])[] {
+  const runs: [number, number][] = [];
+  for (const place of places.toSorted((a, b) => a - b)) {
+    const run = runs.at(-1);
+    if (run && run[1] === place - 1) run[1] = place;
+    else runs.push([place, place]);
+  }
+  return runs;
+}
+
+/** What leads to the same: each on its own, or where it starts and ends on its scale. */
+function alternatives(
+  matter: Matter,
+  everybody: ForEverybody,
+  ways: readonly Way[],
+): readonly Sayable[] {
+  const [look] = ways[0]?.looks ?? [];
+  const fact = look && matter.topic.facts[look.fact];
+  const isOne = ways.every(({ looks }) => looks.length === 1 && looks[0]?.fact === look?.fact);
+  if (look && fact?.kind === 'choice' && fact.scale === true && isOne) {
+    const at = ways.map(({ looks: [each] }) => fact.options.indexOf(each?.cell.value ?? ''));
+    const noun = nounOr(fact, look.fact);
+    const said = (place: number): Sayable => ({ option: fact.options[place] ?? '' });
+    return runsIn(at).flatMap(([first, last]) => {
+      if (last - first + 1 >= aRun) {
+        return [message('it-is-from', { noun, from: said(first), to: said(last) })];
+      }
+      const each = ways.filter(
+        (_, place) => first <= (at[place] ?? -1) && (at[place] ?? -1) <= last,
+      );
+      return each.map(({ looks }) =>
+        message('all', { of: looks.map((of) => clauseSaid(matter, everybody, of)) }),
+      );
+    });
+  }
+  return ways.map(({ looks }) =>
+    message('all', { of: looks.map((each) => clauseSaid(matter, everybody, each)) }),
+  );
+}
+
 /** Branches that say the same of one thing each are said together: “If it is a or b, …”. */
 export function branchesSaid(
   matter: Matter,
   everybody: ForEverybody,
   ways: readonly Way[],
 ): readonly Sayable[] {
-  const groups = new Map<string, { ifs: Sayable[]; says: Sayable }>();
+  const groups = new Map<string, { ways: Way[]; says: Sayable }>();
   const reasons = new Set<string>();
   for (const way of ways) {
     const says = outcomeSaid(matter, way);
-    const clauses = way.looks.map((look) => clauseSaid(matter, everybody, look));
-    const whole: Sayable = message('all', { of: clauses });
-    const key = JSON.stringify(way.looks.length === 1 ? says : [says, clauses]);
+    const key = JSON.stringify(way.looks.length === 1 ? says : [says, way.when]);
     const reason = reasonSaid(matter, way);
     const isNew = reason.every((each) => !reasons.has(JSON.stringify(each)));
     for (const each of reason) reasons.add(JSON.stringify(each));
     // Why is said once; whoever hears a second branch of the kind has it in the ear.
-    const group = groups.get(key) ?? { ifs: [], says: isNew ? says : outcomeSaid(matter, way, []) };
-    group.ifs.push(whole);
+    const group = groups.get(key) ?? {
+      ways: [],
+      says: isNew ? says : outcomeSaid(matter, way, []),
+    };
+    group.ways.push(way);
     groups.set(key, group);
   }
-  return [...groups.values()].map(({ ifs, says }) => message('if-then', { ifs, says }));
+  return [...groups.values()].map((group) =>
+    message('if-then', { ifs: alternatives(matter, everybody, group.ways), says: group.says }),
+  );
 }
 
 /** A text of an answer to everybody, with the values of a case in its holes. */

@@ -1,5 +1,5 @@
 import type { Quantity, Say, Sayable } from '../value';
-import { capital, listed, small, spaced } from './grammar';
+import { capital, inLetters, listed, small, spaced } from './grammar';
 
 type Figure = { readonly noun: Sayable; readonly value: Sayable };
 type Several = { readonly of: readonly Sayable[] };
@@ -36,14 +36,29 @@ export const forms = {
     return `${capital(say(short))} ${several ? 'have' : 'has'} ${left ? say(left) : 'nothing'} left of ${say(of)}.`;
   },
 
-  /** Whoever only hears “with care” does not know of what: it is what is said next, or was just said. */
+  /**
+   * Whoever only hears “with care” does not know of what: it is what is said next, the gravest first,
+   * or was just said.
+   */
   'with-care': (
-    { sentence, said }: { readonly sentence: Sayable; readonly said: boolean },
+    values: {
+      readonly sentence: Sayable;
+      readonly plain: Sayable;
+      /** So many things are said next; none: they have been said. */
+      readonly count: number;
+      /** Whether there are more than are said. */
+      readonly more: boolean;
+    },
     say: Say,
-  ) =>
-    say.medium === 'spoken'
-      ? say(sentence).replace(/, with care\.$/, `, if you do ${said ? 'that' : 'what follows'}.`)
-      : say(sentence),
+  ) => {
+    const { sentence, plain, count, more } = values;
+    if (say.medium !== 'spoken') return say(sentence);
+    if (count === 0) return `${say(plain)}, if you do that.`;
+    if (more) return `${say(plain)}, but mind this first.`;
+    return count === 1
+      ? `${say(plain)}, but mind one thing.`
+      : `${say(plain)}, but mind ${inLetters(count)} things.`;
+  },
 
   'add-nothing': () => 'Add nothing more, and weigh the loaded rig before the trip.',
   'open-until': ({ of }: { readonly of: Sayable }, say: Say) =>
@@ -55,19 +70,67 @@ export const forms = {
       readonly short: Sayable;
       readonly several: boolean;
       readonly by: Quantity;
+      readonly same: readonly Sayable[];
       readonly over: readonly Sayable[];
+      /** Ratings, which are exceeded. */
+      readonly exceeded: readonly Sayable[];
     },
     say: Say,
   ) => {
-    const { short, several, by, over } = values;
-    const also = over.length === 0 ? '' : `, and more is over: ${listed(over.map(say))}`;
-    return `${capital(say(short))} ${several ? 'fall' : 'falls'} short by ${say(by)}${also}.`;
+    const { short, several, by, same, over, exceeded } = values;
+    const too =
+      same.length === 0
+        ? ''
+        : `, and so ${same.length === 1 ? 'does' : 'do'} ${listed(same.map(say))}`;
+    const beside = (word: string, of: readonly Sayable[]): string =>
+      of.length === 0 ? '' : `; ${word}, too: ${listed(of.map(say))}`;
+    const also = `${beside('over', over)}${beside('exceeded', exceeded)}`;
+    return `${capital(say(short))} ${several ? 'fall' : 'falls'} short by ${say(by)}${too}${also}.`;
   },
+  'over-and-short': (
+    { said, of }: { readonly said: Sayable; readonly of: readonly Sayable[] },
+    say: Say,
+  ) =>
+    `${say(said).replace(/\.$/, '')}; ${listed(of.map(say))} ${of.length === 1 ? 'falls' : 'fall'} short too.`,
   'may-fall-short': (
     values: { readonly short: Sayable; readonly by: Quantity; readonly left: Quantity },
     say: Say,
   ) =>
     `${capital(say(values.short))} may fall short by as much as ${say(values.by)}, or have up to ${say(values.left)} left.`,
+
+  /** Little left of what there is sounds as if it were nearly empty now. */
+  enough: (
+    values: {
+      readonly said: Sayable;
+      readonly short: Sayable;
+      readonly several: boolean;
+      readonly just: boolean;
+      readonly used: Quantity;
+      readonly of: Quantity;
+    },
+    say: Say,
+  ) => {
+    const { said, short, several, just, used, of } = values;
+    if (say.medium !== 'spoken') return say(said);
+    const is = several ? 'are' : 'is';
+    return `${capital(say(short))} ${is} ${just ? 'only just ' : ''}enough. The need is ${say(used)}, and there are ${say(of)}.`;
+  },
+
+  /** A listener does not see the figures; a reader has them beside it. */
+  'with-both': (
+    values: {
+      readonly said: Sayable;
+      readonly supply: boolean;
+      readonly used: Quantity;
+      readonly of: Quantity;
+    },
+    say: Say,
+  ) => {
+    const { said, supply, used, of } = values;
+    if (say.medium !== 'spoken') return say(said);
+    if (supply) return `${say(said)} The need is ${say(used)}, and there are ${say(of)}.`;
+    return `${say(said).replace(/\.$/, '')}: ${say(used)}, and at most ${say(of)} will do.`;
+  },
 
   /** Of which nothing is to be done; a listener forgets what is to be done over it. */
   'also-close': ({ of }: Several, say: Say) =>
@@ -90,7 +153,7 @@ export const forms = {
 
   /** A reader has the number of things beside it. */
   'list-rest': (_: object, say: Say) =>
-    say.medium === 'spoken' ? 'The written list has the rest.' : '',
+    say.medium === 'spoken' ? 'Ask for the whole list in writing.' : '',
 
   'perhaps-one': ({ of }: { readonly of: Sayable }, say: Say) => `perhaps ${small(say(of))}`,
 
@@ -168,6 +231,10 @@ export const forms = {
   'at-least': ({ of }: { readonly of: Quantity }, say: Say) => `at least ${say(of)}`,
   'at-most': ({ of }: { readonly of: Quantity }, say: Say) => `at most ${say(of)}`,
   'it-is': ({ noun, value }: Figure, say: Say) => `${say(noun)} is ${say(value)}`,
+  'it-is-from': (
+    values: { readonly noun: Sayable; readonly from: Sayable; readonly to: Sayable },
+    say: Say,
+  ) => `${say(values.noun)} is anything from ${say(values.from)} to ${say(values.to)}`,
   'if-then': (
     { ifs, says }: { readonly ifs: readonly Sayable[]; readonly says: Sayable },
     say: Say,

@@ -9,30 +9,25 @@ const over = (exceeded: boolean): string => (exceeded ? 'exceeded' : 'over');
 
 type Limits = { readonly names: readonly Sayable[]; readonly several: boolean };
 
-/** More provisos than these nobody keeps in mind; they stand in order of their danger. */
-const mostHeard = 3;
-
 /** So many in one sentence. */
 const mostAtOnce = 2;
-
-/** And no more words in all; the third waits where there would be. */
-const mostWords = 42;
 
 /** A sentence of more words than these is lost before its end is heard. */
 const mostInOne = 20;
 
-/** What a verdict hangs on, as it is heard: in one sentence where that is short, else one by one. */
+const ordinal = ['First', 'Second', 'Third', 'Fourth', 'Fifth', 'Sixth', 'Seventh', 'Eighth'];
+
+/**
+ * What a verdict hangs on, as it is heard: in one sentence where that is short, else one by one, and
+ * all of them: whoever goes by it has heard no other answer.
+ */
 function heard(sentence: string, provisos: readonly string[], whole: string): string {
-  const [first = '', second, third] = provisos;
+  const [first = '', second] = provisos;
   const count = provisos.length;
   if (count <= mostAtOnce && whole.split(' ').length <= mostInOne) return whole;
   if (second === undefined) return `${sentence} on one condition. Make sure that ${first}.`;
-  const two = `${sentence} on ${inLetters(count)} conditions. First make sure that ${first}. Then make sure that ${second}.`;
-  if (third === undefined) return two;
-  const three = `${two} ${count === mostHeard ? 'Last' : 'And'} make sure that ${third}.`;
-  const rest = 'The written answer has the rest.';
-  const said = count === mostHeard ? three : `${three} ${rest}`;
-  return said.split(' ').length <= mostWords ? said : `${two} ${rest}`;
+  const all = provisos.map((each, place) => `${ordinal[place] ?? 'And'}, ${each}.`);
+  return spaced([`${sentence} on ${inLetters(count)} conditions.`, ...all]);
 }
 
 export const sentence = {

@@ -1,0 +1,30 @@
+import type { ReadMessage } from '@tarebook/record';
+import { expect, test } from 'vitest';
+import type { QuestionsTold } from '../questions/answer-shapes';
+import type { ReadPart } from '../questions/told-so-far';
+import { recordsOf } from '../state/questions';
+import { hearQuestions } from './questions';
+
+test('a question whose facts its rules refuse says so, and all others are read', async () => {
+  const texts = [
+    'Can I tow 3,900 lb dry with a crossover rated 5,000 lb?',
+    'What tire pressure should I run?',
+  ];
+  const [first, second] = recordsOf(
+    texts.map((text) => ({ channel: '', asker: '', askedOn: '', text })),
+    1,
+  );
+  if (!first || !second) throw new Error('Two messages make two records.');
+  // As a record of before has it: of other rules, and without their name.
+  const strange = { ...first, back: { [texts[0] ?? '']: { 'battery.capacity': '100 Ah' } } };
+  const read: ReadMessage[] = [];
+  const tell = (told: QuestionsTold): void => {
+    if (told.told === 'read' && !told.near) read.push(...told.read);
+  };
+  await hearQuestions({ ask: 'read', messages: [strange, second], turn: 1, filed: {} }, tell);
+  expect(read.map(({ id }) => id)).toEqual([first.id, second.id]);
+  const parts: readonly ReadPart[] = read.flatMap((each) => each.parts);
+  expect(parts[0]?.refused).toContain('battery.capacity');
+  expect(parts[1]?.refused).toBe(undefined);
+  expect(parts[1]?.topic).not.toBe(null);
+});

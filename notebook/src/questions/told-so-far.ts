@@ -1,0 +1,47 @@
+import type { QuestionPart } from '@tarebook/record';
+import type { Asked } from '../state/questions';
+import type { Returned } from '../state/returned';
+import { rowsText, rowsToldIn } from './rows-told';
+import { factText } from './words';
+
+/** By whose rules something came back to a question that is about other ones now; else undefined. */
+export function otherBack(
+  { back, backTopics = {} }: Asked,
+  { text, topic }: Pick<QuestionPart, 'text' | 'topic'>,
+): string | undefined {
+  if (!back || !Object.hasOwn(back, text)) return undefined;
+  const of = Object.hasOwn(backTopics, text) ? backTopics[text] : undefined;
+  return of === undefined || of === topic ? undefined : of;
+}
+
+/** What came back by a link to a question, by its own rules, and was not struck out. */
+export const backOf = (asked: Asked, part: QuestionPart): Returned => {
+  const { back, struck } = asked;
+  const { text } = part;
+  if (otherBack(asked, part) !== undefined) return {};
+  const all = back && Object.hasOwn(back, text) ? (back[text] ?? {}) : {};
+  return Object.fromEntries(
+    Object.entries(all).filter(([fact, value]) => !struck.includes(returnedText(fact, value))),
+  );
+};
+
+/** One that came back, as it is shown and struck out. */
+export const returnedText = (fact: string, value: Returned[string]): string =>
+  factText(fact, typeof value === 'string' ? value : rowsText(value));
+
+/** The facts that were read in a question itself and not struck out, people and loads as rows. */
+export function readOf({ struck }: Asked, part: QuestionPart): Returned {
+  const read = Object.entries(part.facts).filter(
+    ([fact, value]) => !struck.includes(factText(fact, value)),
+  );
+  return { ...Object.fromEntries(read), ...rowsToldIn(part, struck) };
+}
+
+/** The same with what came back, which holds over it. */
+export const factsOf = (asked: Asked, part: QuestionPart): Returned => ({
+  ...readOf(asked, part),
+  ...backOf(asked, part),
+});
+
+/** A question as it was read, and why its rules refuse what is told, where they do. */
+export type ReadPart = QuestionPart & { readonly refused?: string };
