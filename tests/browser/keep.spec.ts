@@ -115,6 +115,7 @@ test('a device that refuses storage is told, and nothing on the page is lost', a
   await page.goto('/#/class');
   await expect(page.getByText('This device keeps nothing for the page just now')).toBeVisible();
   await page.getByLabel('First names or numbers').fill('Ada');
+  await page.getByRole('searchbox').fill('label nobody has read');
   await page.getByRole('checkbox', { name: 'The label nobody has read' }).check();
   await page.getByRole('button', { name: /^Begin with/ }).click();
   await page.locator('#prediction').fill('1,000');
@@ -212,6 +213,7 @@ test('everything goes into one file and comes back, beside what is there and nev
   await isStored(page, '1,112 lb');
   await page.goto('/#/class');
   await page.getByLabel('First names or numbers').fill('Ada');
+  await page.getByRole('searchbox').fill('label nobody has read');
   await page.getByRole('checkbox', { name: 'The label nobody has read' }).check();
   await page.getByRole('button', { name: /^Begin with/ }).click();
   await page.locator('#prediction').fill('1,000');

@@ -91,7 +91,7 @@ test('predict: fresh figures by the seed, and a mistake is called by its name', 
   await start(page, 'predict', 'payload-not-known', 7);
   expect(await figures()).toBe(first);
   // Without people, cargo and hitch only the loaded tongue is left: its sticker and a tenth.
-  const tongue = /Dry tongue weight\s*([\d,]+) lb/.exec(first ?? '')?.[1] ?? '';
+  const tongue = /Dry tongue weight\s*([\d,]+)\slb/.exec(first ?? '')?.[1] ?? '';
   await page.getByLabel('I say').fill(String(Number(tongue.replace(',', '')) * 1.1));
   await page.getByRole('button', { name: 'That is my guess' }).click();
   await expect(page.locator('.score')).toBeFocused();

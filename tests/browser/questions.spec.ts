@@ -86,7 +86,7 @@ test('a pasted bunch is read: urgent first, repeats together, each with its answ
   await page.getByRole('button', { name: 'Save for a colleague' }).click();
   const ledger = JSON.parse(await readFile(await (await saving).path(), 'utf8'));
   const [entry] = ledger.entries;
-  const theirs = { ...ledger, entries: [entry, { ...entry, by: 'Ines', text: 'Sixty-five.' }] };
+  const theirs = { ...ledger, entries: [{ ...entry, by: 'Ines', text: 'Sixty-five.' }] };
   const file = (text: string) => ({
     ...{ name: 'ines.json', mimeType: 'application/json', buffer: Buffer.from(text) },
   });

@@ -76,7 +76,8 @@ export class CaseChooser extends PlainElement {
       .catch(() => [])
       .then((kept) => {
         const { own, filed } = rowsOf(kept);
-        this.rows = [...own, ...filed];
+        // What was changed here stands among one's own, and not a second time as it came.
+        this.rows = [...own, ...filed.filter((row) => row.own === 'filed')];
       });
   }
 

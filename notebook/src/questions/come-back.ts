@@ -1,3 +1,4 @@
+import { asWritten, isRows, presentFacts, readFacts } from '@tarebook/rules/engine';
 import { readAddress } from '../state/address';
 import { ownName } from '../state/link-name';
 import { type Asked, allQuestionRecords, isAsked } from '../state/questions';
@@ -82,7 +83,6 @@ export async function factsIn(
   topicId: string,
   doc: Document,
 ): Promise<Pick<CameBack, 'facts' | 'unread'>> {
-  const { asWritten, isRows, presentFacts, readFacts } = await import('@tarebook/rules/engine');
   const { topic } = doc;
   const troubles = doc.troubles.slice(0, 3).map(({ says }) => says);
   if (!topic || topic.id !== topicId) return { facts: {}, unread: troubles };

@@ -1,5 +1,5 @@
 import { presentId, refuseUnless } from '@tarebook/rules/engine';
-import { refuseNoDocument } from './asked';
+import { refuseNoDocument } from './doors';
 import { withoutMark } from './plain';
 import type { CaseDocument, Span } from './shapes';
 

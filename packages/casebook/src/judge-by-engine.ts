@@ -1,5 +1,5 @@
 import { type Answer, answer } from '@tarebook/rules/engine';
-import { refuseNoDocument } from './asked';
+import { refuseNoDocument } from './doors';
 import { askedOf, type Under } from './judge';
 import type { CaseDocument } from './shapes';
 

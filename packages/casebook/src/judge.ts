@@ -7,7 +7,8 @@ import {
   type Topic,
   withHouse,
 } from '@tarebook/rules/engine';
-import { askedIn, refuseNoDocument } from './asked';
+import { askedIn } from './asked';
+import { refuseNoDocument } from './doors';
 import type { CaseDocument } from './shapes';
 
 /** What a case is judged under beside what it says itself. */

@@ -1,4 +1,4 @@
-import { refuseNoText } from './asked';
+import { refuseNoText } from './doors';
 import { treeOf } from './parse';
 import { readCaseWith, type TopicShelf } from './read-with';
 import type { CaseDocument } from './shapes';

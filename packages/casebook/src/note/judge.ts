@@ -1,5 +1,6 @@
 import { type Answer, message, own, type Sayable, sayer, type Topic } from '@tarebook/rules/engine';
-import { refuseNoDocument, refuseTroubled } from '../asked';
+import { refuseTroubled } from '../asked';
+import { refuseNoDocument } from '../doors';
 import type { Difference } from '../expect';
 import { paragraphsOf, sentencesOf } from './said';
 import type { NoteDocument, NoteOutcome } from './shapes';

@@ -1,4 +1,4 @@
-import { refuseNoText } from '../asked';
+import { refuseNoText } from '../doors';
 import { yamlEntries } from '../front-yaml';
 import { treeOf } from '../parse';
 import { readNoteWith } from './read';

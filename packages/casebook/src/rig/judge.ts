@@ -6,7 +6,8 @@ import {
   withHouse,
 } from '@tarebook/rules/engine';
 import { judged } from '../as-json';
-import { refuseNoDocument, refuseTroubled } from '../asked';
+import { refuseTroubled } from '../asked';
+import { refuseNoDocument } from '../doors';
 import { compareWithExpect, type Difference } from '../expect';
 import type { Under } from '../judge';
 import type { RigDocument } from './shapes';

@@ -1,5 +1,5 @@
 import { type Topic, topics } from '@tarebook/rules';
-import { refuseNoText } from '../asked';
+import { refuseNoText } from '../doors';
 import { yamlEntries } from '../front-yaml';
 import { treeOf } from '../parse';
 import { readRigWith } from './read';

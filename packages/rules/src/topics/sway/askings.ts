@@ -1,6 +1,6 @@
 import type { Asking } from '../../engine/define/shapes';
 
-const steps = 'Should it sway: off both pedals, trailer brakes by hand, wheel straight.';
+const steps = 'Should it sway: off both pedals, slide any trailer-brake lever, wheel straight.';
 
 /** What people ask about sway; what to do when it begins is said after the answer, whatever was asked. */
 export const askings = {

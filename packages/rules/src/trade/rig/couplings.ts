@@ -40,7 +40,7 @@ export const receiver = part({
       source: makersRating,
     },
     'receiver.mayBeMore': {
-      label: 'Bars would count with a rating of their own',
+      label: 'Bars would count with the receiver’s rating',
       unit: 'yes-no',
       is: 'distribution.mayBe && known(hitch.receiverRating)',
       source: makersRating,
@@ -67,7 +67,7 @@ export const receiver = part({
       source: makersRating,
     },
     'receiverTongue.mayBeMore': {
-      label: 'Bars would count with a rating of their own',
+      label: 'Bars would count with the receiver tongue rating',
       unit: 'yes-no',
       is: 'distribution.mayBe && known(hitch.receiverTongueRating)',
       source: makersRating,

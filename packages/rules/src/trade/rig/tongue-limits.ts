@@ -130,7 +130,7 @@ export const tongueBands = part({
       source: makersRating,
     },
     'tongue.mayBeMore': {
-      label: 'Bars would count with a rating of their own',
+      label: 'Bars would count with the tongue rating',
       unit: 'yes-no',
       is: 'distribution.mayBe && known(vehicle.maxTongueDistributed)',
       source: makersRating,

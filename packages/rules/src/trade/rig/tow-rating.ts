@@ -57,7 +57,7 @@ export const towRating = part({
       source: makersRating,
     },
     'trailerWeight.mayBeMore': {
-      label: 'Bars would count with a rating of their own',
+      label: 'Bars would count with the tow rating',
       unit: 'yes-no',
       is: 'distribution.mayBe && known(vehicle.maxTrailerWeight)',
       source: makersRating,
