@@ -220,7 +220,11 @@ const stoppedInDoubt = left.flatMap((of) => {
     );
     const ticket = formOf('ticket', topic, doubted);
     const forms = { ...of.forms, ticket };
-    return dangers.length === 0
+    // What nobody knows may leave the stop itself open, as cold does a battery's.
+    const isStopped =
+      answer.limits.some(({ state }) => state === 'stop') ||
+      answer.findings.some((found) => found.level === 'stop');
+    return dangers.length === 0 || !isStopped
       ? []
       : [{ ...of, name: `${name}, ${fact}`, asked: doubted, answer, dangers, forms }];
   });

@@ -75,6 +75,15 @@ const plainNumbers = fc
 /** These rigs have no camper in the bed: that is tried in tests/properties/one-rig.test.ts and by a case. */
 const untried = new Set(['finding.camper-weight']);
 
+/** Asked only where they hold, so that they never come out as held and clean. */
+const onlyAsked = new Set(
+  Object.entries(topic.findings)
+    .filter(([, { askedWhen, unknown }]) =>
+      [unknown ?? []].flat().some(({ when }) => when === askedWhen),
+    )
+    .map(([id]) => `finding.${id}`),
+);
+
 const firm = new Set(rules.map(({ name }) => name).filter((name) => name.endsWith('.firm')));
 
 /** A stop that would be none by another use that nobody ruled out is unknown. */
@@ -109,7 +118,8 @@ describe('the published rules run in json-rules-engine as it comes', () => {
     );
     // Every rule held in some rigs and did not hold in others.
     for (const { event } of rules.filter(({ event }) => !untried.has(event.params.of))) {
-      for (const state of [event.type === 'firm' ? 'unknown' : event.type, 'ok']) {
+      const clean = onlyAsked.has(event.params.of) ? [] : ['ok'];
+      for (const state of [event.type === 'firm' ? 'unknown' : event.type, ...clean]) {
         const times = seen.get(`${event.params.of} ${state}`) ?? 0;
         expect(times, `${event.params.of} ${state}`).toBeGreaterThan(0);
       }

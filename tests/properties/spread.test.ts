@@ -64,7 +64,7 @@ function partings(topic: Topic, facts: FactsGiven, lanes: number): Parted {
   // case, and not by one draw of it.
   const byWhole = [
     ...['shopping.', 'load.isLeft', 'combined.isLeft'],
-    ...['quote.mayBeUnder', 'gas.isOpen', 'pressure.labelMayBeOver'],
+    ...['quote.mayBeUnder', 'gas.isOpen', 'pressure.labelMayBeOver', 'stops.mayBe'],
   ];
   const asked = [...compiled.formulas.keys()].filter(
     (name) => !byWhole.some((start) => name.startsWith(start)),

@@ -32,6 +32,7 @@ const kept: Readonly<Record<string, readonly string[]>> = {
   'packages/record/src/words/clauses/rig.ts': ['centre', 'grey', 'kerb', 'tyres'],
   'packages/record/src/words/living.ts': ['grey'],
   'packages/record/src/words/sayings/living.ts': ['burnt', 'equalise', 'equalised', 'grey'],
+  'packages/record/src/words/sayings/papers.ts': ['tyre'],
   'packages/record/src/words/sayings/rig.ts': ['centre', 'grey', 'labelled', 'towards'],
   'packages/record/src/words/sayings/trouble.ts': ['burnt'],
   'packages/rules/src/quantity/units.ts': [

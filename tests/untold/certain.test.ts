@@ -314,7 +314,7 @@ const proved: readonly (readonly [
       'vehicle.seats': '2',
       'load.occupants': [{ weight: '200 lb' }, { weight: '90 lb' }, { weight: '80 lb' }],
     },
-    'care',
+    'stop',
     {
       'vehicle.seats': '3',
       'load.occupants': [{ weight: '200 lb' }, { weight: '90 lb' }, { weight: '80 lb' }],

@@ -165,6 +165,8 @@ export const lift = part({
     'lift-point': {
       label: 'Point at which it is lifted',
       first: true,
+      // Where it is told what lifts, how the trailer is lifted says it.
+      askedWhen: 'lift.isPointWrong',
       askedByKnown: ['lift.point'],
       stop: {
         when: 'lift.isPointWrong',

@@ -142,7 +142,7 @@ export const barsWeighed = part({
       care: {
         when: 'front.leastWanted > most.slackFront',
         wrong:
-          'With slack bars the front axle carries {read.slackFront} of the {read.aloneFront} it weighs alone: it loses more than {front.mostTaken}.',
+          'With slack bars the front axle carries {read.slackFront} of {read.aloneFront} weighed alone: it loses more than {front.mostTaken}.',
         because: 'A light front axle steers and brakes less.',
         do: 'Where both makers allow bars, set them by their manuals and weigh again.',
       },

@@ -49,7 +49,7 @@ export const equipment = part({
         wrong: 'The rating needs the factory tow package, and this vehicle has none.',
         because:
           'Cooling, springs and wiring come with it; a hitch fitted later does not raise the rating.',
-        do: 'Ask the maker what it may pull as it is.',
+        do: 'Do not tow before the maker says what it may pull as it is.',
       },
       if: {
         when: 'towPackage.isNeeded && !towPackage.isKnown',
