@@ -63,7 +63,7 @@ export const askings: Readonly<Record<string, Asking>> = {
         when: 'supply.twoLegs',
         says: 'The feed has two halves; on the fuller one {leg.left} are left.',
       },
-      { says: 'Beside what was told to run, {leg.left} are left for more.' },
+      { says: 'What was told to run may run together; {leg.left} are left for more.' },
     ],
   },
   'plug-in': {

@@ -107,7 +107,7 @@ export const hitch = part({
       if: {
         when: "fender.isKnown && hitch.frontFender == 'hardly-back' && bars.areUntold",
         wrong: 'Whether bars are in use is not known yet.',
-        do: 'Look for bars or chains from the ball mount to the trailer’s frame: in use, they are set to their makers’ share.',
+        do: 'Look for spring bars from the ball mount to the trailer’s frame: in use, they are set to their makers’ share.',
         proviso: 'no bars are in use, and the vehicle’s maker asks for none at this tongue',
       },
       stopOpen: 'care',

@@ -19,6 +19,10 @@ export const askings = {
         when: 'towed.isOverIfFull',
         says: 'Not before the motorhome is weighed. At its gross rating only {towed.most} may be towed, and yours comes to {towed.all}.',
       },
+      {
+        when: 'towed.isNone',
+        says: 'Nothing may be towed: the motorhome takes up the whole combined rating of {vehicle.gcwr}.',
+      },
       { says: 'By the combined rating {towed.most} may be towed, dolly or trailer with it.' },
       {
         says: 'What may be towed is the combined rating less the motorhome as it rolls, and how it may roll says the car’s own manual.',

@@ -104,6 +104,12 @@ export const towedWeights = part({
       is: 'max(0, vehicle.gcwr - choose(given(motorhome.weighed), motorhome.weighed, vehicle.gvwr))',
       source: combinedRating,
     },
+    'towed.isNone': {
+      label: 'The motorhome takes up its whole combined rating',
+      unit: 'yes-no',
+      is: 'towed.most <= 0',
+      source: combinedRating,
+    },
     'towed.all': {
       label: 'All that is towed',
       unit: 'lb',

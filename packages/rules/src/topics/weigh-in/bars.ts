@@ -166,30 +166,46 @@ export const barsWeighed = part({
         wrong: 'The bars press the front axle beyond what it weighs alone.',
         do: 'That unloads the rear tires and strains hitch and frame. Slacken them a step and weigh again.',
       },
-      care: {
-        when: {
-          all: [
-            { fact: 'front.loses', operator: 'equal', value: 'yes' },
-            {
-              any: [
-                {
-                  fact: 'bars.restoredMost',
-                  operator: 'greaterThan',
-                  value: { fact: 'restored.most' },
-                },
-                {
-                  fact: 'bars.restoredLeast',
-                  operator: 'lessThan',
-                  value: { fact: 'restored.least' },
-                },
-              ],
-            },
-          ],
+      care: [
+        {
+          when: {
+            all: [
+              { fact: 'front.loses', operator: 'equal', value: 'yes' },
+              {
+                fact: 'bars.restoredMost',
+                operator: 'lessThan',
+                value: { fact: 'restored.least' },
+              },
+            ],
+          },
+          wrong: 'The bars restore less of the front axle’s loss than is wanted.',
+          do: 'Tighten them a step by the makers’ instructions, and weigh again.',
         },
-        wrong:
-          'The bars restore less of the front axle’s loss than is wanted, or perhaps more than all of it.',
-        do: 'Set them by the makers’ instructions and weigh again.',
-      },
+        {
+          when: {
+            all: [
+              { fact: 'front.loses', operator: 'equal', value: 'yes' },
+              {
+                any: [
+                  {
+                    fact: 'bars.restoredMost',
+                    operator: 'greaterThan',
+                    value: { fact: 'restored.most' },
+                  },
+                  {
+                    fact: 'bars.restoredLeast',
+                    operator: 'lessThan',
+                    value: { fact: 'restored.least' },
+                  },
+                ],
+              },
+            ],
+          },
+          wrong:
+            'The bars restore less of the front axle’s loss than is wanted, or perhaps more than all of it.',
+          do: 'Set them by the makers’ instructions and weigh again.',
+        },
+      ],
       otherwise:
         'The bars restore a sound share of the front axle’s loss, or it loses next to none.',
       source: restoredBound,

@@ -81,6 +81,12 @@ export const connection = part({
       is: "given(appliance.usedAt) && appliance.usedAt == 'indoors'",
       source: manual,
     },
+    'appliance.isLowUnseen': {
+      label: 'It asks for 11 inches, hangs at a cylinder, and nobody told its regulator',
+      unit: 'yes-no',
+      is: "given(appliance.inlet) && appliance.inlet == '11-inwc' && given(supply.point) && supply.point != 'after-regulator' && !known(appliance.ownRegulator)",
+      source: connectionCustom,
+    },
     'appliance.placeUntold': {
       label: 'Nobody said where it burns',
       unit: 'yes-no',
@@ -119,6 +125,20 @@ export const connection = part({
         proviso: 'every fitting goes on as it was sold, without an adapter',
       },
       otherwise: 'It is told whether there is an adapter.',
+      source: connectionCustom,
+    },
+    'low-at-cylinder': {
+      label: 'A low-pressure burner at a cylinder',
+      first: true,
+      askedWhen: 'appliance.isLowUnseen',
+      unknown: {
+        when: 'appliance.isLowUnseen',
+        wrong:
+          'At a cylinder a burner for 11 inches is safe only behind a regulator that screws onto the cylinder.',
+        because: 'Without it the burner gets a hundred pounds to the square inch and more.',
+        do: 'Shut that cylinder until you have seen the regulator.',
+      },
+      otherwise: 'What stands between burner and cylinder was told.',
       source: connectionCustom,
     },
     'burns-indoors': {

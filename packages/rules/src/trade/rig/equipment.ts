@@ -107,7 +107,7 @@ export const equipment = part({
         wrong:
           'Above {vehicle.distributionRequiredAbove} the maker wants a weight-distributing hitch; whether one is used is not known yet.',
         because: 'The maker requires it at this weight.',
-        do: 'Look whether bars or chains run from the ball mount to the trailer’s frame.',
+        do: 'Look whether spring bars run from the ball mount to the trailer’s frame.',
       },
       care: {
         when: '!distributionRequired.isKnown && !distribution.isUsed',

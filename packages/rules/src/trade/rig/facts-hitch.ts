@@ -21,7 +21,7 @@ export const hitchFacts = part({
       label: 'Weight distribution used',
       noun: 'whether weight distribution is used',
       ask: 'Is a weight-distributing hitch used?',
-      where: 'a look at the hitch: bars or chains from the ball mount to the trailer’s frame',
+      where: 'a look at the hitch: spring bars from the ball mount to the trailer’s frame',
       silent: { value: 'no', says: 'No weight distribution counted.', source: custom, quiet: true },
     },
     'hitch.restored': {

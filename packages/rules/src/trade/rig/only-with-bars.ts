@@ -11,7 +11,7 @@ const wanted = (label: string, used: string, relief: string, bare: string, full:
 
 const because = 'Without one that is more than the maker allows.';
 const look =
-  'Look whether bars or chains run from the ball mount to the trailer’s frame; without them do not tow it so.';
+  'Look whether spring bars run from the ball mount to the trailer’s frame; without them do not tow it so.';
 
 /** Says in words what the limits with a relief leave open. */
 export const onlyWithBars = part({
@@ -71,7 +71,7 @@ export const onlyWithBars = part({
       open: {
         wrong:
           'Some of its ratings count only with a weight-distributing hitch; whether one is used is not known yet.',
-        do: 'Look whether bars or chains run from the ball mount to the trailer’s frame.',
+        do: 'Look whether spring bars run from the ball mount to the trailer’s frame.',
       },
       otherwise: 'No rating is told that only weight distribution would give.',
       source: makersRating,

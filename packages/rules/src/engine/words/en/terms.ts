@@ -16,7 +16,7 @@ export const terms: readonly Term[] = [
   term(
     /\bweight-distributing hitch\b|\bweight distribution\b/i,
     'Such a hitch has spring bars that press weight back onto the front wheels.',
-    /bars or chains/,
+    /spring bars/,
   ),
   term(
     /\bcombined rating\b/i,
