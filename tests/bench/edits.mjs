@@ -8,6 +8,7 @@
 // machine lengthens only the first. “all drawn” goes on until everything else has followed.
 import { chromium } from '@playwright/test';
 import { findBrowser } from '../run/browser.mjs';
+import { flags } from '../run/flags.mjs';
 import { serve } from '../run/serve.mjs';
 
 const port = 4633;
@@ -129,7 +130,7 @@ if (!path) throw new Error(why);
 const server = await serve(port);
 const browser = await chromium.launch({
   executablePath: path,
-  args: ['--no-sandbox', '--disable-gpu'],
+  args: flags,
 });
 try {
   for (const each of cases) console.log(JSON.stringify(await editsOf(browser, each)));

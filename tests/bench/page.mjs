@@ -3,6 +3,7 @@
 import { chromium } from '@playwright/test';
 import lighthouse from 'lighthouse';
 import { findBrowser } from '../run/browser.mjs';
+import { flags } from '../run/flags.mjs';
 import { serve } from '../run/serve.mjs';
 
 const port = 4631;
@@ -65,7 +66,7 @@ export async function measurePage() {
   const server = await serve(port);
   const browser = await chromium.launch({
     executablePath: path,
-    args: ['--no-sandbox', '--disable-gpu', `--remote-debugging-port=${debugging}`],
+    args: [...flags, `--remote-debugging-port=${debugging}`],
   });
   try {
     return {

@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { chromium } from '@playwright/test';
 import { findBrowser } from '../run/browser.mjs';
+import { flags } from '../run/flags.mjs';
 import { serve } from '../run/serve.mjs';
 import { root } from '../run/shared.mjs';
 
@@ -214,7 +215,7 @@ export async function measureYard(rates, tell, only) {
   const server = await serve(port);
   const browser = await chromium.launch({
     executablePath: path,
-    args: ['--no-sandbox', '--disable-gpu'],
+    args: flags,
   });
   try {
     for (const rate of rates) {

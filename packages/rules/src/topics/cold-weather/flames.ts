@@ -51,7 +51,7 @@ export const flames = part({
       askedWhen: 'people.sleep',
       stop: {
         when: '!flames.areUntold && heat.portable',
-        wrong: 'Never heat a sleeping space with a stove or a portable heater.',
+        wrong: 'Never heat a sleeping space with a stove or a portable gas heater.',
         because: 'It uses up the air and gives off carbon monoxide, which kills sleepers.',
         do: 'Put it out and open a window. Only the built-in furnace with its own flue keeps sleepers warm.',
       },
