@@ -38,7 +38,14 @@ test('every formula is set as mathematics, from the formula that is run', { tag:
 test('a name in a legend leads to its own formula', { tag: '@once' }, async ({ page }) => {
   await rules(page);
   const used = page.locator('[id="formula-payload.used"]');
-  await used.getByText('What stands in it').click();
+  const legend = used.locator('details');
+  // Formulas above are set as they come near, and what is below them moves under a press.
+  await used.scrollIntoViewIfNeeded();
+  await expect(used.locator('math').first()).toBeVisible();
+  await expect(async () => {
+    if ((await legend.getAttribute('open')) === null) await legend.locator('summary').click();
+    await expect(legend).toHaveAttribute('open', '', { timeout: 2000 });
+  }).toPass();
   await used.getByRole('link', { name: 'Tongue weight, loaded' }).click();
   await expect(page.locator('[id="formula-tongue.loaded"]')).toBeFocused();
   await page.goto('/#/rules/tow-fit/axle.front');

@@ -5,9 +5,14 @@ const millimeter = 96 / 25.4;
 /** All that would be asked after the first questions. */
 export const alsoAsked = 'What else to find out';
 
+/** What a verdict rests on though nobody told it: a bare “fits” on paper would hide it. */
+export const granted = 'Taken for granted';
+
 /** What is left out where a case is longer than a sheet, the first first; the code leads to all of it. */
-export const sectionsLeft = ['Sources', 'Numbers used', 'The working', 'Taken for granted'];
-const leftOutFirst = [...sectionsLeft, alsoAsked];
+const leftOutFirst = ['Sources', 'Numbers used', 'The working', alsoAsked];
+
+/** The same and what goes last of all. */
+export const sectionsLeft = ['Sources', 'Numbers used', 'The working', granted];
 
 /** A picture lower than this shows nothing; in millimeters, and what stands below it beside that. */
 const least = 26;
@@ -37,7 +42,8 @@ export function onAllSheets(sheet: HTMLElement): void {
 
 /**
  * Leaves out of what is to be printed what is needed least until it fits one sheet: what stands with
- * the case anyway, then large type, then all pictures but the first, then that.
+ * the case anyway, then large type, then all pictures but the first, then that; last what is taken for
+ * granted.
  *
  * @param without draws the sheet without some of its sections, at once
  */
@@ -52,5 +58,6 @@ export function onOneSheet(
   }
   if (isLonger()) sheet.dataset.tight = '';
   if (isLonger()) without([...leftOutFirst, ...picturesOf(sheet)]);
+  if (isLonger()) without([...leftOutFirst, granted, ...picturesOf(sheet)]);
   delete sheet.dataset.measured;
 }

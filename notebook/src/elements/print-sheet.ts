@@ -21,7 +21,7 @@ import {
 } from '../state/told';
 import { limitBar } from './limit-bar';
 import { mark, stateWords } from './marks';
-import { alsoAsked, onAllSheets, onOneSheet, sectionsLeft } from './one-sheet';
+import { alsoAsked, granted, onAllSheets, onOneSheet, sectionsLeft } from './one-sheet';
 import { PrintAsked } from './print-asked';
 import './qr-code';
 import { RestingElement } from './resting-element';
@@ -203,6 +203,17 @@ export class PrintSheet extends RestingElement {
     return nothing;
   }
 
+  /** In one stretch, so that there is room for it. */
+  private granted() {
+    const all = this.answer.assumed.map(({ says }) => says);
+    if (all.length === 0) return nothing;
+    if (this.without.includes(granted)) {
+      this.gone = [...this.gone, granted];
+      return nothing;
+    }
+    return html`<section><h2>${granted}</h2><p>${all.join(' ')}</p></section>`;
+  }
+
   private leftOut() {
     const others = this.without.filter((each) => !sectionsLeft.includes(each));
     const all = [...this.gone, ...others];
@@ -268,14 +279,11 @@ export class PrintSheet extends RestingElement {
         ),
       )}
       <section><h2>Why</h2><p>${why(topic, answer, 'verdict', 'full')}</p></section>
+      ${this.granted()}
       ${this.changes()}
       <div class="sheet-columns">
         ${this.facts()}
         ${this.working()}
-        ${this.unless(
-          'Taken for granted',
-          answer.assumed.map(({ says }) => says),
-        )}
         ${this.unless('Numbers used', numberLines(answer, system))}
         ${listOf('The house’s own numbers', answer.house?.parameters.map(({ says }) => says) ?? [])}
         ${this.unless('Sources', sourceLines(answer))}

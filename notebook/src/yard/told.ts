@@ -1,5 +1,6 @@
 import type { FactsGiven, RowGiven } from '@tarebook/rules/engine';
 import {
+  convert,
   findUnit,
   readQuantity,
   sameDimension,
@@ -62,6 +63,16 @@ export function refusedWeight(text: string): string | undefined {
     return `“${found}” is no weight; write it in lb or kg.`;
   }
   return read.from > 0 ? undefined : `“${found}” is not above zero; write one such as 3,500 lb.`;
+}
+
+/** Whether a weight as it was typed is another than the catalogue's, by more than rounding. */
+export function isApart(text: string | undefined, cell: string): boolean {
+  const pounds = /^\d+$/.test(cell) ? Number(cell) : Number.NaN;
+  if (!isKnown(text) || Number.isNaN(pounds)) return false;
+  const read = readQuantity(text);
+  if (wasMisread(read)) return false;
+  const found = convert(read.from, read.unit ?? unitOf('lb'), unitOf('lb'));
+  return Math.abs(found - pounds) > 0.01 * pounds;
 }
 
 /** The labels of the figures that cannot be read. */

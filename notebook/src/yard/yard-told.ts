@@ -5,7 +5,15 @@ import type { ValueTyped } from '../counter/value-typed';
 import { PlainElement } from '../elements/plain-element';
 import type { Entry } from '../state/catalogue';
 import { kindsOfPeople, type Person, people } from '../state/people';
-import { type Figure, figuresOf, nothingTold, refusedWeight, type Told, type Way } from './told';
+import {
+  type Figure,
+  figuresOf,
+  isApart,
+  nothingTold,
+  refusedWeight,
+  type Told,
+  type Way,
+} from './told';
 
 /** Something else was told. */
 export class ToldChanged extends CustomEvent<{ told: Told }> {
@@ -83,6 +91,7 @@ export class YardTold extends PlainElement {
     const { told, system, entries } = this;
     const entry = entries.find(({ name }) => name === told.chosen);
     const cell = entry?.cells[id.slice(id.indexOf('.') + 1)] ?? '';
+    const isOther = isApart(told.figures[id], cell);
     const known = /^\d+$/.test(cell) ? `${Number(cell).toLocaleString('en-US')} lb` : cell;
     return html`<div class="fact">
       <label class="named" for="yard-${id}">${label}<span class="from">${
@@ -92,6 +101,11 @@ export class YardTold extends PlainElement {
         .unit=${'lb'} .label=${label} .system=${system} .refuses=${refusedWeight}
         @value-typed=${({ detail }: ValueTyped) =>
           this.tell({ figures: { ...told.figures, [id]: detail.text } })}></quantity-field>
+      ${
+        isOther
+          ? html`<p class="error">The catalogue says ${known} for the ${told.chosen}; what is typed here counts. Is it of this very one?</p>`
+          : nothing
+      }
     </div>`;
   }
 

@@ -54,12 +54,17 @@ describe('a vehicle against the trailers', () => {
       const least = needs['vehicle.placardPayload']?.atLeast;
       if (least === undefined) continue;
       tried += 1;
-      const payload = (value: number) => {
+      const judged = (value: number) => {
         const facts = { ...entry.facts, ...four, 'vehicle.placardPayload': `${value} lb` };
-        return answerNow(topic, { facts, asOf }).limits.find(({ id }) => id === 'payload')?.state;
+        const { limits, values } = answerNow(topic, { facts, asOf });
+        const heavy = values['payload.heavy']?.hi ?? 0;
+        return { state: limits.find(({ id }) => id === 'payload')?.state, isOver: heavy > value };
       };
-      expect(['ok', 'care']).toContain(payload(least));
-      expect(payload(least - 2)).toBe('stop');
+      expect(['ok', 'care']).toContain(judged(least).state);
+      // The tongue is estimated: what would be as common keeps within, too.
+      expect(judged(least).isOver).toBe(false);
+      const less = judged(least - 2);
+      expect(less.state === 'stop' || less.isOver).toBe(true);
     }
     expect(tried).toBeGreaterThan(3);
   });
