@@ -42,8 +42,8 @@ export function allowance(most, every, now = Date.now) {
 /** A guess as a learner's window sends it, or undefined: nothing else is taken. */
 export function guessIn(data) {
   if (typeof data !== 'object' || data === null) return undefined;
-  const { guess, why = '' } = data;
+  const { guess, why = '', again } = data;
   if (typeof guess !== 'string' || !/^[A-Z0-9]{4,40}$/.test(guess)) return undefined;
   if (typeof why !== 'string' || why.length > caps.why) return undefined;
-  return { guess, why };
+  return { guess, why, ...(again === true && { again }) };
 }

@@ -65,3 +65,12 @@ test('a figure said in kilograms is taken down in kilograms; a range is no code'
   expect(read(said)).toMatchObject({ said: '461 kg' });
   expect(guessCode({ case: 0, learner: 0, said: '900–1,000 lb' }, figure, 'us')).toBeUndefined();
 });
+
+test('a figure said in another unit is carried in the one that is asked for, as a code has none', () => {
+  const inDays: Question = { ...figure, found: { lo: 69.4, hi: 69.4, unit: 'd' } };
+  const ask = (code: string) => readGuessCode(code, cases, learners, () => inDays);
+  const code = guessCode({ case: 0, learner: 0, said: '1,667 h' }, inDays, 'us') ?? '';
+  expect(ask(code)).toMatchObject({ said: '69.4583 d' });
+  const ounces = guessCode({ case: 0, learner: 0, said: '16,256 oz' }, figure, 'us') ?? '';
+  expect(read(ounces)).toMatchObject({ said: '1016 lb' });
+});

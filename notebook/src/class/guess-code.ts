@@ -1,4 +1,11 @@
-import type { UnitSystem } from '@tarebook/rules/quantity';
+import {
+  convert,
+  readQuantity,
+  sameDimension,
+  type UnitSystem,
+  unitOf,
+  wasMisread,
+} from '@tarebook/rules/quantity';
 import { type GroupCase, isSureness, type Sureness, surenesses } from '../state/group';
 import { checkCharacter } from './check-character';
 import { askedUnit, leftOpen, type Question } from './predict';
@@ -16,6 +23,17 @@ export type Guessed = {
   readonly said: string;
   readonly sure?: Sureness;
 };
+
+/** A figure in the unit that is asked for, as a code has no unit: 1,667 h where days are asked is 69.4583. */
+function inAsked(said: string, asked: string): string {
+  const read = readQuantity(said);
+  const to = unitOf(asked || '1');
+  if (wasMisread(read) || !read.unit || read.from !== read.to) return said;
+  if (read.unit.symbol === to.symbol || !sameDimension(read.unit.dimension, to.dimension)) {
+    return said;
+  }
+  return `${Number(convert(read.from, read.unit, to).toPrecision(6))} ${asked}`;
+}
 
 /** A number as a code says it: digits, `P` for the point, `N` before what is below zero. */
 function numberSaid(said: string): string | undefined {
@@ -42,9 +60,11 @@ function severalIn(code: string, { words }: SeveralQuestion): string | undefined
   return known.length < said.length ? undefined : severalSaid(known);
 }
 
-function whatSaid(said: string, question: Question): string | undefined {
+function whatSaid(said: string, question: Question, system: UnitSystem): string | undefined {
   if (question.kind === 'several') return severalCode(said, question);
-  if (question.kind === 'number') return said === leftOpen ? 'X' : numberSaid(said);
+  if (question.kind === 'number') {
+    return said === leftOpen ? 'X' : numberSaid(inAsked(said, askedUnit(question, system)));
+  }
   const choice = letters[question.words.indexOf(said)];
   return choice && `W${choice}`;
 }
@@ -67,7 +87,7 @@ export function guessCode(
   const [a, b] = [letters[at], letters[learner]];
   if (a === undefined || b === undefined) return undefined;
   const how = (sure ? surenesses.indexOf(sure) + 1 : 0) + (system === 'metric' ? 4 : 0);
-  const what = whatSaid(said, question);
+  const what = whatSaid(said, question, system);
   if (what === undefined) return undefined;
   const body = `${a}${b}${how}${what}`;
   return `${body}${checkCharacter(body)}`;

@@ -1,5 +1,6 @@
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing } from 'lit';
+import { keyed } from 'lit/directives/keyed.js';
 import { PlainElement } from '../elements/plain-element';
 import '../elements/qr-code';
 import { pageAddress } from '../elements/share-case';
@@ -50,6 +51,8 @@ export class JoinView extends PlainElement {
   private isTaken = false;
   /** What stood in the form when it was said last, to be said anew where it is not taken. */
   private typed: { guess: GuessField['kept']; sure: string; why: string } | undefined;
+  /** Whether what is said next takes the place of what was said before, which was mistyped. */
+  private isAgain = false;
   private readonly walks = new Walks(this);
   declare code: { readonly code: string; readonly said: string; readonly why: string } | undefined;
 
@@ -138,6 +141,7 @@ export class JoinView extends PlainElement {
         this.code = undefined;
         void this.putBack();
       }
+      if (taken === true) this.isAgain = false;
       this.isTaken = taken === true;
     }
     const to = Number(at);
@@ -157,6 +161,7 @@ export class JoinView extends PlainElement {
     this.at = at;
     this.told = '';
     this.isTaken = false;
+    this.isAgain = false;
     this.code = undefined;
     this.typed = undefined;
     this.wrong = '';
@@ -204,11 +209,18 @@ export class JoinView extends PlainElement {
     const why = guess.sentence || value('my-why').trim().slice(0, 300);
     this.told = '';
     this.isTaken = false;
-    this.line?.say({ guess: code, why });
+    this.line?.say({ guess: code, why, ...(this.isAgain && { again: true }) });
     const said = guess.sentence ? `“${guess.sentence}”` : read.said;
     this.code = { code, said, why };
     void this.toHanded();
   }
+
+  /** What was said stands in the form again, to be set right. */
+  private mistyped = (): void => {
+    this.isAgain = this.isAgain || this.isTaken;
+    this.code = undefined;
+    void this.putBack();
+  };
 
   /** What is to be read out stands where the form was, which may be out of sight by then. */
   private async toHanded(): Promise<void> {
@@ -224,17 +236,13 @@ export class JoinView extends PlainElement {
     if (this.line || this.isTaken) {
       return html`<p class="handed" tabindex="-1">You say <strong>${said}</strong>.</p>
       <p class="small soft">What came out is on the wall, once the trainer opens it. The next case comes here by itself.</p>
-        <div class="acts"><button @click=${() => {
-          this.code = undefined;
-        }}>I mistyped</button></div>`;
+        <div class="acts"><button @click=${this.mistyped}>I mistyped</button></div>`;
     }
     return html`<p class="handed" tabindex="-1">You say <strong class="num">${said}</strong>. Read this code out, or let the trainer’s device scan it:</p>
       <p class="read-out num" aria-label=${[...code].join(' ')}>${grouped}</p>
       <qr-code .text=${back} .label=${'Code that carries the guess to the trainer'}></qr-code>
       <div class="acts">
-        <button @click=${() => {
-          this.code = undefined;
-        }}>I mistyped</button>
+        <button @click=${this.mistyped}>I mistyped</button>
       </div>`;
   }
 
@@ -260,14 +268,17 @@ export class JoinView extends PlainElement {
       ${
         this.code
           ? this.handed(passed, this.code)
-          : html`<form class="turn" @submit=${(event: Event) => this.say(event, walked)} novalidate>
+          : keyed(
+              this.at,
+              html`<form class="turn" @submit=${(event: Event) => this.say(event, walked)} novalidate>
               <guess-field .walked=${walked} .system=${this.system} .label=${'I say'} .fieldId=${'my-guess'} .describedBy=${'my-wrong'} .refused=${this.wrong !== ''}></guess-field>
               <label>How sure
                 <select id="my-sure"><option value="">not said</option>${surenesses.map((word) => html`<option value=${word}>${word}</option>`)}</select></label>
               ${walked.task.kind === 'say' ? nothing : html`<label>Because <input id="my-why" autocomplete="off" maxlength="300" /></label>`}
               <button>${walked.task.kind === 'predict' ? 'That is my guess' : 'That is my answer'}</button>
               <p class="error" id="my-wrong" role="alert">${this.wrong}</p>
-            </form>`
+            </form>`,
+            )
       }
       ${onward}
       ${below}`;

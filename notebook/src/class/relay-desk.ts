@@ -2,7 +2,7 @@ import { html, nothing } from 'lit';
 import { PlainElement } from '../elements/plain-element';
 import '../elements/qr-code';
 import type { Group } from '../state/group';
-import { Committed, PhonesInvited } from './class-case-events';
+import { Committed, PhonesInvited, TakenBack } from './class-case-events';
 import { type Heard, lineTo } from './line';
 import { packClass } from './passed-on';
 import { guessByCode } from './take-code';
@@ -89,7 +89,7 @@ export class RelayDesk extends PlainElement {
     );
   }
 
-  private hear({ kind, addresses, url, code, count, says, from, guess, why }: Heard): void {
+  private hear({ kind, addresses, url, code, count, says, from, ...told }: Heard): void {
     if (kind === 'addresses' && Array.isArray(addresses)) this.addresses = addresses.map(String);
     if (kind === 'refused') this.told = String(says);
     if (kind === 'count') {
@@ -102,9 +102,12 @@ export class RelayDesk extends PlainElement {
       this.invite();
     }
     if (kind !== 'guess') return;
-    const read = guessByCode(this.group, String(guess), String(why ?? ''));
+    const isAgain = told.again === true;
+    const read = guessByCode(this.group, String(told.guess), String(told.why ?? ''), isAgain);
     const taken = typeof read !== 'string';
     const reply = taken ? `${read.learner}, your guess is taken down.` : read;
+    // Before the working opens a mistyped guess gives way to the one said anew.
+    if (taken && isAgain) this.dispatchEvent(new TakenBack(read.learner));
     if (taken) this.dispatchEvent(new Committed(read.learner, read.said, read.reason));
     this.line?.say({ kind: 'reply', to: from, taken, says: reply });
   }

@@ -182,6 +182,9 @@ test('only a guess is a guess, and an allowance fills again with time', () => {
     guess: 'AA1100X',
     why: 'so',
   });
+  expect(guessIn({ guess: 'AA1100X', again: true, more: 1 })).toEqual({
+    ...{ guess: 'AA1100X', why: '', again: true },
+  });
   expect(guessIn({ guess: 'AA1100X', why: 'x'.repeat(301) })).toBeUndefined();
   let now = 0;
   const may = allowance(2, 1000, () => now);

@@ -43,3 +43,9 @@ test('a question is read out in at most 25 words, and a list keeps all its items
   expect(moved(['a', 'b', 'c'], 2, 0)).toEqual(['c', 'a', 'b']);
   expect(moved(['a', 'b'], 1, 2)).toEqual(['a', 'b']);
 });
+
+test('what cannot wait comes first', () => {
+  const [one, two] = fc.sample(spoken, { ...seed, numRuns: 2 });
+  if (!one || !two) throw new Error('There is nothing to put in order.');
+  expect(arranged([one, { ...two, isUrgent: true }])[0]).toMatchObject({ isUrgent: true });
+});

@@ -4,9 +4,12 @@ const isLight = ({ topic }: Spoken): boolean => topic === 'note';
 
 /**
  * An order in which a round is pleasant to hear: no two warnings in a row as long as something else
- * can stand between, by turns through channels and topics, something light last.
+ * can stand between, by turns through channels and topics, something light last. What cannot wait
+ * comes before all of it.
  */
-export function arranged(items: readonly Spoken[]): readonly Spoken[] {
+export function arranged(all: readonly Spoken[]): readonly Spoken[] {
+  const urgent = all.filter(({ isUrgent }) => isUrgent);
+  const items = all.filter(({ isUrgent }) => !isUrgent);
   const last = items.findLast((each) => isLight(each) && !each.isWarning);
   const left = items.filter((each) => each !== last);
   const order: Spoken[] = [];
@@ -24,7 +27,7 @@ export function arranged(items: readonly Spoken[]): readonly Spoken[] {
     const [next] = left.splice(costs.indexOf(Math.min(...costs)), 1);
     if (next) order.push(next);
   }
-  return last ? [...order, last] : order;
+  return last ? [...urgent, ...order, last] : [...urgent, ...order];
 }
 
 /** A list with one of its items in another place. */

@@ -1,5 +1,6 @@
 import { masked, type QuestionPart, type ReadMessage } from '@tarebook/record';
 import type { Asked } from '../state/questions';
+import { guarded } from '../state/reply';
 import { isIn, type Round, type Spoken } from '../state/round';
 import type { Answered } from './answer-shapes';
 import { arranged, asSpoken } from './arrange';
@@ -9,6 +10,18 @@ import type { Sought } from './reader';
 
 type Answer = (of: Sought) => Promise<Answered | undefined>;
 
+/** Forms whose words may be spoken: not what asks back, hands on or is a letter. */
+const speakable = ['spoken', 'own', 'post', 'everybody'];
+
+/** What a person wrote of it last, which counts before what the page would say; its own form's first. */
+function writtenOf({ wordings }: Asked, { text }: QuestionPart): string | undefined {
+  const own = Object.entries(wordings).filter(([place]) =>
+    speakable.some((form) => place === `${form} ${text}`),
+  );
+  const spoken = own.find(([place]) => place.startsWith('spoken '));
+  return (spoken ?? own.at(-1))?.[1];
+}
+
 /** A question as it is spoken; undefined where nothing answers it. */
 export async function spokenOf(
   asked: Asked,
@@ -17,14 +30,17 @@ export async function spokenOf(
 ): Promise<Spoken | undefined> {
   const sought = soughtOf(asked, part, 'aloud');
   const answered = sought && (await answer(sought));
-  const own = Object.entries(asked.wordings).findLast(([place]) => place === `own ${part.text}`);
-  const text = answered?.text ?? own?.[1] ?? '';
+  const written = writtenOf(asked, part);
+  // A caution that was taken out of it comes back, as where it is copied.
+  const said = written === undefined ? undefined : guarded(written, answered?.cautions ?? []).text;
+  const text = said ?? answered?.text ?? '';
   if (text.trim() === '') return undefined;
   return {
     ...{ message: asked.id, question: part.text, channel: asked.channel, name: '' },
     ...{ asks: masked(asSpoken(part.text)), answer: masked(text), at: -1 },
     topic: sought?.topic ?? 'note',
     isWarning: answered?.isWarning ?? false,
+    ...(asked.urgent !== '' && { isUrgent: true }),
     saved: answered?.saved ?? { topic: 'note', outcome: 'holds' },
   };
 }

@@ -55,7 +55,10 @@ export function roundDesk(host: RoundHost) {
         return true;
       }
       const spoken = await spokenOf(asked, part, host.answer);
-      if (spoken) keep({ ...open(), items: [...open().items, spoken] });
+      const { items } = open();
+      if (spoken) {
+        keep({ ...open(), items: spoken.isUrgent ? [spoken, ...items] : [...items, spoken] });
+      }
       return spoken !== undefined;
     },
   };

@@ -28,8 +28,14 @@ const wordCount = (text: string): number => text.trim().split(/\s+/).length;
 
 /** The running sheet of a round: what is spoken, in which order, how long; it prints on paper. */
 export class RoundView extends PlainElement {
-  static override properties = { round: { attribute: false }, dragged: { state: true } };
+  static override properties = {
+    round: { attribute: false },
+    waiting: { attribute: false },
+    dragged: { state: true },
+  };
   declare round: Round;
+  /** How many that cannot wait are open and not in the round. */
+  declare waiting: number;
   /** The place of what is being dragged just now. */
   declare dragged: number | undefined;
 
@@ -117,6 +123,13 @@ export class RoundView extends PlainElement {
     </section>`;
   }
 
+  private leftOut() {
+    const { waiting } = this;
+    if (!waiting) return nothing;
+    const are = waiting === 1 ? 'One urgent question is' : `${waiting} urgent questions are`;
+    return html`<p class="notice">${are} not in the round: what cannot wait is <a href="#/questions">answered at once</a>.</p>`;
+  }
+
   protected override render() {
     const { round } = this;
     const { lines, total } = timed(round);
@@ -124,6 +137,7 @@ export class RoundView extends PlainElement {
       return html`<p>Nothing is in the round yet. Go to <a href="#/questions">the questions</a>, and press “Make a round of what has an answer”, or “Speak it” beside one.</p>`;
     }
     return html`<div class="round noprint">
+      ${this.leftOut()}
       <p class="round-total">${round.items.length} ${round.items.length === 1 ? 'question' : 'questions'}, <strong class="num">${clock(total)}</strong> minutes at
         <label>words a minute <input class="pace" type="number" min="60" max="300" .value=${String(round.pace)} @change=${(
           event: Event,

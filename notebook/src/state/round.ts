@@ -15,6 +15,8 @@ export type Spoken = {
   /** A rule set's id, or `note`. */
   readonly topic: string;
   readonly isWarning: boolean;
+  /** It cannot wait, and stands first. */
+  readonly isUrgent?: boolean;
   /** Seconds after the beginning at which its turn came; -1 where it has not been spoken. */
   readonly at: number;
   /** The verdict it stood on, as `judge --json` writes it. */

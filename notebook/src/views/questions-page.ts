@@ -340,7 +340,12 @@ export class QuestionsPage extends PlainElement {
     if (view === 'seen') {
       return html`<see-view .messages=${messages} .readings=${this.readings} .near=${this.near}></see-view>`;
     }
-    return view === 'round' ? html`<round-view .round=${round}></round-view>` : this.listed();
+    if (view !== 'round') return this.listed();
+    const isSpoken = (id: string) => round.items.some(({ message }) => message === id);
+    const waiting = messages.filter(
+      ({ id, done, urgent }) => done === 0 && urgent !== '' && !isSpoken(id),
+    ).length;
+    return html`<round-view .round=${round} .waiting=${waiting}></round-view>`;
   }
 
   protected override render() {

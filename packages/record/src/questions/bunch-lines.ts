@@ -107,6 +107,14 @@ export const byWay = (line: string) => headOf(byWayLine, line);
 export const counted = (line: string) => headOf(countedLine, line);
 export const isWay = (word: string): boolean => new RegExp(`^(?:${ways})$`, 'i').test(word);
 
+/** “Phone note”, “Video comments”, “E-mail”: one or two ways, and maybe what came by them. */
+const wayAlone = new RegExp(
+  `^\\s*(?:(?:the|our|from)\\s+)?(?:${ways})s?(?:\\s+(?:(?:${ways})s?|notes?|messages?|questions?|desk|window|thread))?\\s*$`,
+  'i',
+);
+/** Whether a line says nothing but by which way what follows came. */
+export const isWayAlone = (line: string): boolean => line.length <= 40 && wayAlone.test(line);
+
 /** Lines of a document’s head say nothing that was asked; one that begins a mail is none of them. */
 export function withoutHead(lines: readonly string[]): readonly string[] {
   if ((lines[0] ?? '').trim() !== '---') return lines;

@@ -255,3 +255,29 @@ const pasted: readonly (readonly [string, string, readonly (readonly [string, st
 test.each(pasted)('%s', (_, text, wanted) => {
   expect(splitBunch(text).map((each) => [each.asker, each.text])).toEqual(wanted);
 });
+
+test('a way alone on a line heads what follows, and ends a mail before it', () => {
+  const read = splitBunch(`Forum
+
+Dale: my midsize is rated 5000, is he right??
+
+E-mail
+
+Subject: Used trailer
+We found one online, asking 9,500. Marcus
+
+Phone note
+
+Anita called 9:40 - smells gas inside by the stove, kids are in there
+
+Counter
+
+Lady asks if she needs sway bars
+`);
+  expect(read.map(({ channel, text }) => [channel, text.slice(0, 12)])).toEqual([
+    ['Forum', 'Dale: my mid'],
+    ['E-mail', 'Used trailer'],
+    ['Phone note', 'Anita called'],
+    ['Counter', 'Lady asks if'],
+  ]);
+});

@@ -5,6 +5,7 @@ import {
   counted,
   headed,
   isWay,
+  isWayAlone,
   mailHead,
   marked,
   numbered,
@@ -45,6 +46,8 @@ const hasWords = (text: string): boolean => /[\p{L}\p{N}]/u.test(text);
  *     [11/27/2026, 9:14 AM] Dale R.: the …     who and when before the words; a line of its own does
  *
  *     From: … / Subject: …                     a mail: it goes on over single empty lines
+ *
+ *     Phone note                               a way alone on a line: all that follow came so
  *
  *     | from | message |                       a table with a column of words
  *
@@ -106,6 +109,14 @@ export function splitBunch(whole: string): readonly Pasted[] {
     }
     if (!numbered.test(line) || (open && !open.isItem)) return false;
     begin('', '', { isItem: true }).lines.push(line.replace(numbered, ''));
+    return true;
+  }
+
+  /** “Phone note” alone on a line heads what follows, whatever stood before: a mail ends there. */
+  function wayHead(line: string, isFirst: boolean, hasMore: boolean): boolean {
+    if (!isFirst || hasMore || !isWayAlone(line)) return false;
+    shut();
+    channel = sentenceCase(line.trim().toLowerCase());
     return true;
   }
 
@@ -174,9 +185,10 @@ export function splitBunch(whole: string): readonly Pasted[] {
     }
     const isFirst = empty > 0 || !open || open.lines.length === 0;
     empty = 0;
+    const hasMore = (lines[at + 1] ?? '').trim() !== '';
     if (separator.test(line)) shut();
+    else if (wayHead(line, isFirst, hasMore)) continue;
     else if (!mail(line) && !(open?.isMail && open.lines.length > 0 && !isFirst)) {
-      const hasMore = (lines[at + 1] ?? '').trim() !== '';
       if (!beginning(line, isBold, isFirst, hasMore)) (open ?? begin()).lines.push(line.trim());
     } else if (!mailHead.test(line)) (open ?? begin()).lines.push(line.trim());
   }
