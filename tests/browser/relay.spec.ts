@@ -86,11 +86,16 @@ test('three phones join by the code and their guesses are taken down at once; wi
   await expect(trainer.getByText('Committed: 3 of 3.')).toBeVisible();
   const [first] = phones;
   await first?.getByRole('button', { name: 'I mistyped' }).click();
+  // What was said stands there to be set right, and gives way to what is said anew.
+  await expect(first?.getByLabel('I say') ?? trainer.locator('x')).toHaveValue('1000');
   await first?.getByLabel('I say').fill('900');
   await first?.getByRole('button', { name: 'That is my guess' }).click();
-  await expect(first?.getByText('Ada has committed already') ?? trainer.locator('x')).toBeVisible();
+  await expect(
+    first?.getByText('Ada, your guess is taken down.') ?? trainer.locator('x'),
+  ).toBeVisible();
+  await expect(trainer.getByText('Committed: 3 of 3.')).toBeVisible();
   await trainer.getByRole('button', { name: 'Open the working', exact: true }).click();
-  await expect(trainer.getByRole('row', { name: /^Ada/ })).toContainText('1000 lb');
+  await expect(trainer.getByRole('row', { name: /^Ada/ })).toContainText('900 lb');
   await trainer.getByRole('button', { name: 'To the tally' }).click();
   await expect(trainer.getByText('Together:')).toBeVisible();
   await expect(
