@@ -1,5 +1,5 @@
 import type { UnitSystem } from '@tarebook/rules/quantity';
-import { html, nothing } from 'lit';
+import { html, nothing, type PropertyValues } from 'lit';
 import { PlainElement } from '../elements/plain-element';
 import '../elements/working-steps';
 import {
@@ -58,6 +58,12 @@ export class ClassCase extends PlainElement {
     super();
     this.wrong = '';
     this.told = '';
+  }
+
+  /** What was said of one case is nothing to the next. */
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    const before = changed.get('group');
+    if (before && (before.at !== this.group.at || before.id !== this.group.id)) this.told = '';
   }
 
   private get learner(): string | undefined {
@@ -209,7 +215,7 @@ export class ClassCase extends PlainElement {
         }
         const { said, sure = '', why = '' } = made;
         const { says, met } = compared(said, question, system);
-        return html`<tr><th scope="row">${learner}</th><td class="num">${said}</td><td>${says}</td><td>${met ? 'met' : 'not met'}</td><td class="small">${sure}${sure && why ? ': ' : ''}${why}</td></tr>`;
+        return html`<tr><th scope="row">${learner}</th><td class=${question.kind === 'number' ? 'num' : ''}>${said}</td><td>${says}</td><td>${met ? 'met' : 'not met'}</td><td class="small">${sure}${sure && why ? ': ' : ''}${why}</td></tr>`;
       })}</tbody>
     </table>`;
   }

@@ -141,7 +141,11 @@ export function movedRead(
     </section>
     ${
       question.kind === 'number'
-        ? html`<p>${question.label}: <strong class="num">${foundWords(question, system)}</strong>, and before ${foundWords(asked, system)}</p>`
+        ? html`<p>${question.label}: <strong class="num">${foundWords(question, system)}</strong>${
+            asked.kind === 'number' && asked.result === question.result
+              ? `, and before ${foundWords(asked, system)}`
+              : ''
+          }</p>`
         : nothing
     }
     ${

@@ -8,6 +8,9 @@ const told: readonly (readonly [string, Readonly<Record<string, number>>])[] = [
   ['the wife and two small boys ride along', { adult: 2, child: 2 }],
   ['my husband n a toddler', { adult: 2, child: 1 }],
   ['four of us with two collies', { adult: 4, dog: 2 }],
+  ['I have a hybrid rated 3,500, we are four: which of yours can I pull?', { adult: 4 }],
+  ['we’re five and a dog', { adult: 5, dog: 1 }],
+  ['we are 20 miles from town', {}],
   ['my wife drives it, 3 grandkids', { child: 3 }],
 ];
 

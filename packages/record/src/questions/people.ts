@@ -67,6 +67,8 @@ const everyone = [
   `(?:all )?(?:the )?${n} of (?:us|them)`,
   `(?:a )?family of ${n}`,
   `party of ${n}`,
+  // “We are four: which …”, and never “we are 20 miles from town”.
+  `we(?: are|['’]re) ${n}(?= ?(?:[,.:;?!]|$|and |with |plus ))`,
 ];
 /** Two by their words alone. */
 const pairs = [
