@@ -113,7 +113,12 @@ test('a catalogue of one’s own: read row by row, kept, asked, saved again, and
   await expect(arrived).toContainText(/Line 4: .*heavy/);
   await expect(arrived).toContainText('is a formula');
   await expect(arrived).toContainText('Nothing is kept yet.');
-  await expect(arrived.getByLabel(/“Farbe” is/)).toBeVisible();
+  // What a column was said to be stays in sight, and can be said otherwise.
+  const colors = arrived.getByLabel(/“Farbe” is/);
+  await colors.selectOption('line');
+  await expect(colors).toHaveValue('line');
+  await colors.selectOption('kept as it is called');
+  await expect(colors).toHaveValue('');
   expect(await objections(page)).toEqual([]);
   await page.getByRole('button', { name: 'Keep this 1 trailer' }).click();
   await expect(page.getByText('Your trailers, from our lot.csv')).toBeVisible();

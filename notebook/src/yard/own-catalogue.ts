@@ -1,6 +1,7 @@
 import { asWritten, type FactGiven, isRows } from '@tarebook/rules/engine';
 import type { EntryMove, RefusedRow } from '@tarebook/sweep';
 import { html, nothing } from 'lit';
+import { repeat } from 'lit/directives/repeat.js';
 import { PlainElement } from '../elements/plain-element';
 import { saveAs } from '../state/files';
 import {
@@ -201,15 +202,31 @@ export class OwnCatalogue extends PlainElement {
   private column(theirs: string, mayBe: readonly string[]) {
     const called = async ({ target }: Event): Promise<void> => {
       if (!(target instanceof HTMLSelectElement)) return;
-      this.columns = { ...this.columns, [theirs]: target.value };
+      const { [theirs]: _, ...others } = this.columns;
+      this.columns = target.value === '' ? others : { ...others, [theirs]: target.value };
       await this.look();
     };
+    const now = this.columns[theirs] ?? '';
     return html`<label>“${theirs}” is<br /><select @change=${called}>
-      <option value="">kept as it is called</option>
-      ${mayBe.map((ours) => html`<option value=${ours}>${ours}</option>`)}</select></label>`;
+      <option value="" ?selected=${now === ''}>kept as it is called</option>
+      ${mayBe.map((ours) => html`<option value=${ours} ?selected=${now === ours}>${ours}</option>`)}</select></label>`;
   }
 
-  private arrived({ file, count, refused, notes, unknown, mayBe, moves }: Imported) {
+  /** What was said stays in sight, to be said otherwise. */
+  private columnsOf({ unknown, mayBe }: Imported) {
+    const said = Object.keys(this.columns).filter((each) => !unknown.includes(each));
+    const all = [...said, ...unknown];
+    if (all.length === 0) return nothing;
+    return html`<p>Columns nobody here knows by their name:</p>
+      <div class="finder">${repeat(
+        all,
+        (theirs) => theirs,
+        (theirs) => this.column(theirs, mayBe),
+      )}</div>`;
+  }
+
+  private arrived(read: Imported) {
+    const { file, count, refused, notes, moves } = read;
     return html`<div class="arrived-file" role="status">
       <p>${counted(file, count)} ${count === 1 ? 'was' : 'were'} read from ${this.from}${
         refused.length === 0
@@ -217,11 +234,7 @@ export class OwnCatalogue extends PlainElement {
           : `; ${refused.length} ${refused.length === 1 ? 'row was' : 'rows were'} not`
       }. Nothing is kept yet.</p>
       ${lines(refused, 'error')}${lines(notes, 'soft')}
-      ${
-        unknown.length === 0
-          ? nothing
-          : html`<p>Columns nobody here knows by their name:</p><div class="finder">${unknown.map((theirs) => this.column(theirs, mayBe))}</div>`
-      }
+      ${this.columnsOf(read)}
       ${
         moves.length === 0
           ? nothing
