@@ -2,12 +2,11 @@ import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing } from 'lit';
 import { keyed } from 'lit/directives/keyed.js';
 import { PlainElement } from '../elements/plain-element';
-import '../elements/qr-code';
-import { pageAddress } from '../elements/share-case';
 import { isSureness, surenesses } from '../state/group';
 import './guess-field';
 import { guessCode } from './guess-code';
 import { GuessField } from './guess-field';
+import { type Handed, handedRead } from './handed-read';
 import { type Heard, lineTo } from './line';
 import { openedClass, type PassedOn } from './passed-on';
 import { readPrediction } from './predict';
@@ -54,7 +53,7 @@ export class JoinView extends PlainElement {
   /** Whether what is said next takes the place of what was said before, which was mistyped. */
   private isAgain = false;
   private readonly walks = new Walks(this);
-  declare code: { readonly code: string; readonly said: string; readonly why: string } | undefined;
+  declare code: Handed | undefined;
 
   constructor() {
     super();
@@ -230,22 +229,6 @@ export class JoinView extends PlainElement {
     handed?.scrollIntoView({ block: 'start' });
   }
 
-  private handed({ id }: PassedOn, { code, said, why }: NonNullable<JoinView['code']>) {
-    const grouped = code.replace(/(.{3})(?=.)/g, '$1 ');
-    const back = `${pageAddress()}#/class/guess/${id}/${code}/${encodeURIComponent(why)}`;
-    if (this.line || this.isTaken) {
-      return html`<p class="handed" tabindex="-1">You say <strong>${said}</strong>.</p>
-      <p class="small soft">What came out is on the wall, once the trainer opens it. The next case comes here by itself.</p>
-        <div class="acts"><button @click=${this.mistyped}>I mistyped</button></div>`;
-    }
-    return html`<p class="handed" tabindex="-1">You say <strong class="num">${said}</strong>. Read this code out, or let the trainer’s device scan it:</p>
-      <p class="read-out num" aria-label=${[...code].join(' ')}>${grouped}</p>
-      <qr-code .text=${back} .label=${'Code that carries the guess to the trainer'}></qr-code>
-      <div class="acts">
-        <button @click=${this.mistyped}>I mistyped</button>
-      </div>`;
-  }
-
   private asked(passed: PassedOn) {
     const each = passed.cases[this.at];
     const walked = each && this.walks.of(each);
@@ -267,7 +250,7 @@ export class JoinView extends PlainElement {
       <p role="status">${this.told}</p>
       ${
         this.code
-          ? this.handed(passed, this.code)
+          ? handedRead(this.code, passed.id, this.line !== undefined || this.isTaken, this.mistyped)
           : keyed(
               this.at,
               html`<form class="turn" @submit=${(event: Event) => this.say(event, walked)} novalidate>

@@ -9,10 +9,11 @@ export const alsoAsked = 'What else to find out';
 export const granted = 'Taken for granted';
 
 /** What is left out where a case is longer than a sheet, the first first; the code leads to all of it. */
-const leftOutFirst = ['Sources', 'Numbers used', 'The working', alsoAsked];
+const whole = ['Sources', 'Numbers used', 'The working'];
+const leftOutFirst = [...whole, alsoAsked];
 
-/** The same and what goes last of all. */
-export const sectionsLeft = ['Sources', 'Numbers used', 'The working', granted];
+/** Sections that may be left out whole, what is taken for granted last of all. */
+export const sectionsLeft = [...whole, granted];
 
 /** A picture lower than this shows nothing; in millimeters, and what stands below it beside that. */
 const least = 26;

@@ -69,6 +69,17 @@ describe('a vehicle against the trailers', () => {
     expect(tried).toBeGreaterThan(3);
   });
 
+  test('an estimated tongue that comes out heavy but common stays within what is to be looked up', () => {
+    const rated = { 'vehicle.maxTrailerWeight': '3,500 lb' };
+    const { rows } = which(invented, { facts: rated, asOf });
+    const asked = rows.filter(({ needs }) => needs['vehicle.maxTongueCarried'] !== undefined);
+    expect(asked.length).toBeGreaterThan(3);
+    for (const { needs, answer } of asked) {
+      const least = needs['vehicle.maxTongueCarried']?.atLeast ?? 0;
+      expect(least).toBeGreaterThanOrEqual(answer.values['tongue.heavy']?.hi ?? Infinity);
+    }
+  });
+
   test('of those that may go it is said in which four can sleep, and nothing where all can', () => {
     expect(sleepsSaid(topic, found, 4)).toMatch(/^\d of these \d+ sleeps? 4: .*Hurdle 9 Folding/);
     expect(sleepsSaid(topic, found, 4)).not.toContain('Rushlight');

@@ -130,6 +130,7 @@ export const connection = part({
     'low-at-cylinder': {
       label: 'A low-pressure burner at a cylinder',
       first: true,
+      askedBy: ['appliance.ownRegulator', 'appliance.inlet'],
       askedWhen: 'appliance.isLowUnseen',
       unknown: {
         when: 'appliance.isLowUnseen',
