@@ -9,7 +9,7 @@ export type Handed = { readonly code: string; readonly said: string; readonly wh
  * What stands on a learner's phone once something was said.
  *
  * @param id of the class
- * @param isSent whether it travelled by itself, and need not be read out
+ * @param isSent whether it went by itself, and need not be read out
  */
 export function handedRead(
   { code, said, why }: Handed,
