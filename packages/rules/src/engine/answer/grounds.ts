@@ -9,7 +9,7 @@ import { restsOnKnown } from '../formula/reckon';
 import type { Run } from '../formula/run';
 import { overall } from './levels';
 import { endsOf } from './named';
-import { isIdle } from './room';
+import { isNothing } from './room';
 
 /** What a name is reckoned from, one step down. */
 function below(compiled: Compiled, name: string): readonly string[] {
@@ -71,7 +71,7 @@ function isCompared(compiled: Compiled, run: Run, id: string): boolean {
   if (!isRated) return false;
   if (!restsOnKnown(run.value(limit.limit), run.isOpen)) return false;
   const [used, rating] = [endsOf(compiled, run, limit.used), endsOf(compiled, run, limit.limit)];
-  return isClosed(used) && isClosed(rating) && !isIdle(used, rating);
+  return isClosed(used) && isClosed(rating) && !isNothing(used);
 }
 
 /** Whether a finding answers by itself: a decision that came to one result, or one declared so. */
@@ -80,7 +80,8 @@ function isSettled(compiled: Compiled, run: Run, id: string, state: State): bool
   if (!finding || state === 'unknown') return false;
   if (finding.settles) {
     const asked = [...(finding.askedBy ?? []), ...(finding.askedByKnown ?? [])];
-    return asked.some((name) => run.known(name));
+    const by = finding.settles === true ? asked : finding.settles;
+    return by.some((name) => run.known(name));
   }
   if (finding.decision === undefined) return false;
   const value = run.value(finding.decision);

@@ -13,9 +13,12 @@ export type Against = {
   readonly says: string;
 };
 
+/** What nothing is asked of is kept, and yet that has shown nothing. */
+export const isNothing = (used: Pick<Ends, 'lo' | 'hi'>): boolean => used.lo === 0 && used.hi === 0;
+
 /** Whether nothing is asked of a limit that nobody knows: then it is held, whatever it is. */
 export const isIdle = (used: Ends, limit: Ends): boolean =>
-  used.lo === 0 && used.hi === 0 && limit.hi === Infinity;
+  isNothing(used) && limit.hi === Infinity;
 
 const isUnknown = (ends: Ends): boolean => figuresOf(ends, ends.unit).kind === 'unknown';
 

@@ -138,7 +138,7 @@ function findingShape() {
     open: z.optional(z.object({ wrong: z.string(), ...words })),
     decision: z.optional(z.string()),
     see: z.optional(z.object({ topic: z.string(), says: z.string() })),
-    settles: z.optional(z.literal(true)),
+    settles: z.optional(z.union([z.literal(true), z.array(z.string())])),
     saidOpen: z.optional(z.literal(true)),
     first: z.optional(z.boolean()),
     stop: rulings,

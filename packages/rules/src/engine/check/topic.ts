@@ -120,6 +120,7 @@ function checkNames(topic: Topic, note: Note): void {
     const names = [
       ...(entry.askedBy ?? []),
       ...('askedByKnown' in entry ? (entry.askedByKnown ?? []) : []),
+      ...('settles' in entry && Array.isArray(entry.settles) ? entry.settles : []),
     ];
     for (const name of names) {
       if (!Object.hasOwn(topic.facts, name))

@@ -234,8 +234,11 @@ export type Finding = {
   readonly otherwise: Text;
   /** Said when it cannot be told; absent: that it may be so, or the results still possible. */
   readonly open?: { readonly wrong: Text; readonly because?: Text; readonly do?: Text };
-  /** It answers a question by itself, so that a verdict may rest on it alone. */
-  readonly settles?: true;
+  /**
+   * It answers a question by itself, so that a verdict may rest on it alone; names: only where one of
+   * these facts is known.
+   */
+  readonly settles?: true | readonly string[];
   /** A care that holds for certain is said in the sentence also where no verdict can be told. */
   readonly saidOpen?: true;
   /** The decision whose result is said once there is only one. */

@@ -9,7 +9,7 @@ import { message } from '../words/message';
 import { nounOr, own, type Sayable, text } from '../words/value';
 import { wordsIn } from './length';
 import { limitSaid } from './limit';
-import { isAnythingTold, isTold, type Matter } from './matter';
+import { isAnythingTold, isMadeOfNothing, isTold, type Matter } from './matter';
 import { isNoneInOrder, levelOf, verdictSaid } from './verdict';
 import { isAnyShare } from './wide';
 
@@ -24,11 +24,16 @@ export function askingOf(matter: Matter, named?: string): string | undefined {
   return (implied ?? all.find(([, { usual }]) => usual) ?? all[0])?.[0];
 }
 
+/** Where all that counts was told, a figure may well be what it is without. */
+const isOpenYet = (matter: Matter): boolean => levelOf(matter) === 'unknown';
+
 /** Whether a value is known well enough to be said as what was asked, and not from assumptions alone. */
 function isKnown(matter: Matter, name: string): boolean {
   const { run, compiled, asked } = matter;
   const told = Object.keys(asked.facts).filter((fact) => isTold(matter, fact));
   if (!restsOnAny(compiled, name, told)) return false;
+  const isFixed = restsOnAny(compiled, name, []);
+  if (!isFixed && isOpenYet(matter) && isMadeOfNothing(matter, name)) return false;
   const value = run.value(name);
   if (value.kind === 'among') return value.options.length === 1;
   if (value.kind === 'truth') return value.yes !== value.no;

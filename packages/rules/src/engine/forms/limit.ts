@@ -1,9 +1,10 @@
-import { sideOf } from '../answer/room';
+import { isNothing, sideOf } from '../answer/room';
 import type { LimitAnswer } from '../answer/shapes';
 import { message } from '../words/message';
 import { type Quantity, type Sayable, text } from '../words/value';
 import { wordsIn } from './length';
 import type { Matter } from './matter';
+import { levelOf } from './verdict';
 
 const margin = (lo: number, hi: number, unit: string): Quantity => ({
   lo,
@@ -113,10 +114,13 @@ export function overSaid({ topic }: Matter, limits: readonly LimitAnswer[]): rea
 }
 
 /** How a limit stands, in one sentence; nothing where that is not known. */
-export function limitSaid({ topic, answer }: Matter, id: string): readonly Sayable[] {
+export function limitSaid(matter: Matter, id: string): readonly Sayable[] {
+  const { topic, answer } = matter;
   const limit = answer.limits.find((each) => each.id === id);
   const declared = topic.limits[id];
   if (!limit || !declared || limit.state === 'not-asked') return [];
+  // Of what nobody told that anything is used, nothing is left or enough.
+  if (isNothing(limit.used) && levelOf(matter) === 'unknown') return [];
   const { lo, hi, unit } = limit.headroom;
   const short = text(declared.short);
   const { plural: several = false, exceeded = false } = declared;

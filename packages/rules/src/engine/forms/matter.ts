@@ -6,6 +6,7 @@ import { presentFacts, presentId } from '../check/renamed';
 import type { Topic } from '../define/shapes';
 import type { Compiled } from '../formula/compile';
 import type { Run } from '../formula/run';
+import type { Value } from '../value/values';
 import type { Voice } from '../words/speaker';
 
 /** A case as the forms of its answer are made from it. */
@@ -16,6 +17,8 @@ export type Matter = {
   readonly answer: Answer;
   readonly compiled: Compiled;
   readonly run: Run;
+  /** The same topic with nothing told, under the same parameters. */
+  readonly blank: () => Run;
   /** Units and language; the medium is the form's own. */
   readonly voice: Pick<Voice, 'units' | 'language'>;
 };
@@ -37,12 +40,17 @@ export function matterOf(topic: Topic, asked: Asked): Matter {
   const asOf = asked.asOf ?? today();
   const { run } = reckoned(topic, asked, asOf);
   const { units, language } = asked;
+  let blank: Run | undefined;
   return {
     topic,
     asked: byPresentIds(topic, asked),
     answer: answerTraced(topic, asked),
     compiled: compiledOf(topic),
     run,
+    blank: () => {
+      blank ??= reckoned(topic, { ...asked, facts: {} }, asOf).run;
+      return blank;
+    },
     voice: { units, language },
   };
 }
@@ -57,3 +65,19 @@ export const isToldUnknown = ({ run }: Pick<Matter, 'run'>, fact: string): boole
 
 export const isAnythingTold = (matter: Pick<Matter, 'asked' | 'run'>): boolean =>
   Object.keys(matter.asked.facts).some((fact) => isTold(matter, fact));
+
+/** One figure, or anything from nothing on. A range that is usual for all is told as that. */
+const isBare = (value: Value): boolean =>
+  value.kind === 'number' && (value.lo === value.hi || value.lo === 0);
+
+const isSame = (a: Value, b: Value): boolean =>
+  a.kind === 'number' && b.kind === 'number' && a.lo === b.lo && a.hi === b.hi;
+
+/**
+ * Whether a figure comes out as it would with nothing told: then it was not made of what was told,
+ * though that may stand somewhere in its formula, and is no answer.
+ */
+export function isMadeOfNothing({ run, blank }: Matter, name: string): boolean {
+  const value = run.value(name);
+  return isBare(value) && isSame(value, blank().value(name));
+}

@@ -65,10 +65,17 @@ export function workedSaid(matter: Matter, { worked }: ForEverybody): readonly S
 const mostNamed = 2;
 
 /** What was told, named once more, so that whoever told it knows that it was heard. */
-function namedSaid(matter: Matter): readonly Sayable[] {
+function namedSaid(matter: Matter, asking: string | undefined): readonly Sayable[] {
   const { topic, asked, compiled, run } = matter;
-  const of = Object.keys(asked.facts)
-    .filter((fact) => isTold(matter, fact) && asked.facts[fact] !== 'other')
+  const told = Object.keys(asked.facts).filter(
+    (fact) => isTold(matter, fact) && asked.facts[fact] !== 'other',
+  );
+  const about = (asking === undefined ? undefined : topic.askings?.[asking]?.impliedBy) ?? [];
+  // Figures are heard best; a choice that the question is not about is named where there is none.
+  const figures = told.filter(
+    (fact) => topic.facts[fact]?.kind === 'quantity' || about.includes(fact),
+  );
+  const of = (figures.length > 0 ? figures : told)
     .flatMap((id): readonly Sayable[] => {
       const fact = topic.facts[id];
       const given = asked.facts[id];
@@ -108,7 +115,7 @@ export function fromToldSaid(
     const said = saidIfKnown(matterOf(matter.topic, { ...matter.asked, facts }), says);
     if (said.length > 0) return { said, isWorked: true };
   }
-  return { said: namedSaid(matter), isWorked: false };
+  return { said: namedSaid(matter, asking), isWorked: false };
 }
 
 /** The rule that answers a question without the figures of the one who asks. */

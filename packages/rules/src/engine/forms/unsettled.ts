@@ -108,6 +108,8 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
   const isLate = next.length > 0 && !(isGrave && todo);
   // The figure at which it tips is worth more than a rule.
   const tipping = dangers.length > 0 ? [] : tippingAt(matter, wanted);
+  // That something was heard is worth less than where it tips, or what is dangerous.
+  const isBesides = tipping.length > 0 || dangersTold(matter).length > 1;
   // With nothing else to say, what is open says of what it speaks.
   const saysNothing = [asked, fromTold, dangers, tipping].every((each) => each.length === 0);
   const [bare] = saysNothing && !misread ? findings : [];
@@ -155,7 +157,7 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
     ...(isFirst ? careful : []),
     ...(bare ? [must(bare.messages.wrong)] : []),
     ...all(fromTold, (each) =>
-      care || isDoubt || (tipping.length > 0 && !told.isWorked) ? may(each, 0.3) : must(each),
+      care || isDoubt || (isBesides && !told.isWorked) ? may(each, 0.3) : must(each),
     ),
     ...all(asked.slice(0, 1), (each) =>
       misread ||
@@ -163,7 +165,8 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
       isTwice ||
       isAdvised ||
       (isFirst && (care || dangers.length > 0 || tipping.length > 0 || fromTold.length > 0))
-        ? may(each, misread ? 1 : 0.2)
+        ? // Between two dangers and what is asked next, what was asked is said where there is room.
+          may(each, misread ? 1 : isTwice && !isFirst && !isDoubt ? 0.04 : 0.2)
         : must(each),
     ),
     ...(isFirst || isDoubt ? [] : dangers),

@@ -187,7 +187,7 @@ export const night = part({
     },
     recharged: {
       label: 'Charging between the nights',
-      askedBy: ['battery.capacity'],
+      askedByKnown: ['battery.capacity', 'furnace.blowerCurrent'],
       if: {
         when: 'blower.isUncharged',
         wrong: 'One charge does not turn the blower through all nights.',

@@ -88,7 +88,7 @@ export const power = part({
     'brakes.areSpared': {
       label: 'The drive holds it on the way down',
       unit: 'yes-no',
-      is: 'brakes.power <= 0',
+      is: '(route.isLegged || given(trip.steepestGrade)) && brakes.power <= 0',
       source: mechanics,
     },
     'brakes.heaters': {

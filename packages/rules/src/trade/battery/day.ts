@@ -105,6 +105,18 @@ export const day = part({
       is: 'count(loads.dc) + count(loads.ac) + count(charging.spells) > 0 || given(furnace.blowerCurrent) || given(solar.power) || given(inverter.idle)',
       source: custom,
     },
+    'day.isDrawn': {
+      label: 'Something is told that draws over the day',
+      unit: 'yes-no',
+      is: 'count(loads.dc) + count(loads.ac) > 0 || given(furnace.blowerCurrent) || given(inverter.idle)',
+      source: custom,
+    },
+    'day.loaded': {
+      label: 'What a day takes is told at all; without an end where it is not',
+      unit: '',
+      is: 'choose(day.isDrawn, 0, unlimited)',
+      source: custom,
+    },
     'day.listed': {
       label: 'A day is told at all; without an end where it is not',
       unit: '',
@@ -114,13 +126,13 @@ export const day = part({
     'day.loadEnergy': {
       label: 'Energy the day takes from the battery',
       unit: 'Wh',
-      is: 'needs(totalOver(hours, hours.energy), day.listed)',
+      is: 'needs(totalOver(hours, hours.energy), day.loaded)',
       source: circuits,
     },
     'day.ampHours': {
       label: 'Ampere-hours the day takes',
       unit: 'Ah',
-      is: 'needs(totalOver(hours, hours.drawn), day.listed)',
+      is: 'needs(totalOver(hours, hours.drawn), day.loaded)',
       source: circuits,
     },
     'day.offered': {

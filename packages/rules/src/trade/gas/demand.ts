@@ -194,7 +194,8 @@ export const demand = part({
   },
   findings: {
     'gas-left': {
-      settles: true,
+      // What a cylinder takes says nothing of what is in it.
+      settles: ['cylinder.scaleWeight', 'cylinder.filled', 'tank.gauge'],
       label: 'What is left',
       askedBy: [
         'cylinder.fill',

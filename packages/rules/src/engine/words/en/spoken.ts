@@ -60,6 +60,9 @@ const units: Readonly<Record<string, readonly [one: string, more: string]>> = {
   USD: ['dollar', 'dollars'],
 };
 
+/** Units are said “an hour”, “an inch”, “an amp”. */
+const withArticle = (unit: string): string => `${/^(hour|[aeio])/.test(unit) ? 'an' : 'a'} ${unit}`;
+
 /** A unit of a quotient or a product, from those of its parts: “pounds a gallon”, “pound-feet”. */
 function nameOf(unit: string): readonly [one: string, more: string] {
   const known = units[unit];
@@ -67,7 +70,7 @@ function nameOf(unit: string): readonly [one: string, more: string] {
   const [above = '', ...below] = unit.split('/');
   const [first = '', ...more] = above.split('·');
   const [one, several] = units[first] ?? [first, first];
-  const by = below.map((each) => ` a ${units[each]?.[0] ?? each}`).join('');
+  const by = below.map((each) => ` ${withArticle(units[each]?.[0] ?? each)}`).join('');
   if (more.length === 0) return [`${one}${by}`, `${several}${by}`];
   const [last = ''] = more;
   const [single, plural] = units[last] ?? [last, last];
