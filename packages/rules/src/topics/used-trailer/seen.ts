@@ -50,6 +50,12 @@ export const seen = part({
     'label.isKnown': known('The label was looked at', 'label.state'),
     'gas.isKnown': known('It was told whether the gas holds', 'gas.tested'),
     'mends.isKnown': known('It was told whether the seller mends it', 'gas.sellerMends'),
+    'gas.isLeaking': {
+      label: 'The gas leaks, and nobody said who mends it',
+      unit: 'yes-no',
+      is: "gas.isKnown && gas.tested == 'leaks' && !mends.isKnown",
+      source: walkRule,
+    },
     'electrics.areKnown': known('It was told whether the electrics work', 'electrics.tested'),
     'brakes.wereTried': known('It was told whether the brakes work', 'brakes.tested'),
     'wear.isKnown': known('It is known how the tires are worn', 'axle.wear'),

@@ -233,7 +233,7 @@ export const walk = part({
         do: 'Shut the cylinders, and go.',
       },
       unknown: {
-        when: "gas.isKnown && gas.tested == 'leaks' && !mends.isKnown",
+        when: 'gas.isLeaking',
         wrong: 'The gas leaks, and who mends that is not known yet.',
         because: 'One spark is enough.',
         do: 'Shut the cylinders, let nobody light or switch anything, and pay nothing before a licensed shop has written that it holds.',
