@@ -97,6 +97,12 @@ export const energy = part({
       is: 'choose(count(loads.dc) + count(loads.ac) > 0 && !known(battery.dayDrawn), day.ampHours, battery.dayDrawn)',
       source: balance,
     },
+    'charging.isTold': {
+      label: 'Something is told that gives back what a day takes',
+      unit: 'yes-no',
+      is: 'given(solar.power) || count(charging.spells) > 0 || given(addon.panelPower)',
+      source: balance,
+    },
     'energy.after': {
       label: 'Ampere-hours a day takes with it',
       noun: 'what a day takes with it',
@@ -175,13 +181,22 @@ export const energy = part({
     'day-balance': {
       label: 'Balance of the day',
       askedBy: ['battery.capacity', 'battery.dayDrawn'],
-      care: {
-        when: 'energy.after > energy.offered',
-        wrong:
-          'With it a day takes {energy.after}, more than the {energy.offered} that sun and chargers bring.',
-        because: 'The battery lasts some days and then runs down.',
-        do: 'Plan shore power, a generator or a rest of the sun in between.',
-      },
+      care: [
+        {
+          when: 'energy.after > energy.offered && !charging.isTold',
+          wrong:
+            'With it a day takes {energy.after}, and no sun or charger was told of that gives it back.',
+          because: 'The battery lasts some days and then runs down.',
+          do: 'Plan shore power, a generator or a rest of the sun in between.',
+        },
+        {
+          when: 'energy.after > energy.offered',
+          wrong:
+            'With it a day takes {energy.after}, more than the {energy.offered} that sun and chargers bring.',
+          because: 'The battery lasts some days and then runs down.',
+          do: 'Plan shore power, a generator or a rest of the sun in between.',
+        },
+      ],
       otherwise: 'With it the day still gives back what it takes.',
       open: { wrong: 'Whether a day gives back what it takes is not told.' },
       source: balance,

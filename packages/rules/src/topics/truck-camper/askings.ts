@@ -26,6 +26,10 @@ export const askings = {
         when: 'center.isBehindAxle',
         says: 'Loaded, the camper’s center of gravity lies {camper.behindAxle} behind the rear axle.',
       },
+      {
+        when: 'center.isAheadOfAxle',
+        says: 'Loaded, the camper’s center of gravity lies {camper.centerLoaded} ahead of the rear axle.',
+      },
     ],
   },
   carries: {
