@@ -1,6 +1,6 @@
 import { factsRead } from '../catalogue/facts-read';
 import type { Decision, Topic } from '../define/shapes';
-import { declaredUnit } from '../define/topic';
+import { allFormulas, declaredUnit } from '../define/topic';
 import { rowsFor } from '../formula/decide';
 import type { NameUnits } from '../formula/dimensions';
 import { namesIn } from '../formula/kinds';
@@ -44,15 +44,36 @@ function checkEntries(
   }
 }
 
+/** The words of each name that a decision looks at; one that has none is told. */
+function lookedAt(
+  topic: Topic,
+  unit: UnitOf,
+  at: string,
+  { on }: Decision,
+  note: Note,
+): readonly (readonly string[])[] {
+  return on.flatMap((each) => {
+    const words = wordsOf(topic, unit, each);
+    if (words) return [words];
+    note('not-looked-at', at, each);
+    return [];
+  });
+}
+
+/** That whatever decisions look at is there: without it they cannot be asked at all. */
+export function checkLookedAt(topic: Topic, note: Note): void {
+  const formulas = allFormulas(topic);
+  const unit: UnitOf = (name) => formulas.get(name)?.unit ?? declaredUnit(topic, name);
+  for (const [name, decision] of Object.entries(topic.decisions ?? {})) {
+    lookedAt(topic, unit, `decisions ${name}`, decision, note);
+  }
+}
+
 /** Every combination comes to a row, by `unique` to one only, and no row stands in another's shadow. */
 function checkDecision(topic: Topic, unit: UnitOf, name: string, decision: Decision, note: Note) {
   const at = `decisions ${name}`;
-  const inputs: (readonly string[])[] = [];
-  for (const each of decision.on) {
-    const words = wordsOf(topic, unit, each);
-    if (!words) return note('not-looked-at', at, each);
-    inputs.push(words);
-  }
+  const inputs = lookedAt(topic, unit, at, decision, note);
+  if (inputs.length < decision.on.length) return;
   checkEntries(at, decision, inputs, note);
   const combinations = inputs.reduce((product, { length }) => product * length, 1);
   if (combinations > mostCombinations) {

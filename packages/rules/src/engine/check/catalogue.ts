@@ -1,4 +1,3 @@
-import { findUnit, unitSymbols } from '../../quantity';
 import type { Catalogue } from '../define/catalogue';
 import type { Topic } from '../define/shapes';
 import { meant } from './near';
@@ -108,9 +107,6 @@ export function checkCatalogue(topic: Topic, at: string, catalogue: Catalogue, n
     if (found?.kind !== 'yes-no' || found.silent) {
       note('not-a-wish', at, fact, { of: option });
     }
-  }
-  for (const unit of [...Object.values(catalogue.figures), catalogue.placeUnit]) {
-    if (unit !== '' && !findUnit(unit)) note('not-a-unit', at, unit, meant(unit, unitSymbols));
   }
   checkOffers(at, catalogue, note);
   checkRules(at, catalogue, note);

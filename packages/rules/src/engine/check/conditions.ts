@@ -5,6 +5,7 @@ import type { Condition, Topic } from '../define/shapes';
 import { againstName, allFormulas, declaredUnit } from '../define/topic';
 import { FormulaError } from '../formula/grammar/problem';
 import { holesIn } from '../words/fill';
+import { described, isPlain } from './given';
 import { meant } from './near';
 import type { Note } from './noted';
 import { noteFormula } from './told-of-formula';
@@ -20,6 +21,12 @@ const keysAllowed: Readonly<Record<string, readonly string[]>> = {
   fact: ['fact', 'operator', 'value'],
 };
 
+/** What a condition can compare a value with: another by its name, a word, or one of several. */
+const isCompared = (value: unknown): boolean =>
+  isPlain(value)
+    ? typeof value.fact === 'string'
+    : [value].flat().every((each) => typeof each === 'string');
+
 function checkCondition(
   topic: Topic,
   all: ReadonlySet<string>,
@@ -30,6 +37,10 @@ function checkCondition(
   const units = new Map([...allFormulas(topic)].map(([name, { unit }]) => [name, unit]));
   const unit = (name: string): string | undefined => units.get(name) ?? declaredUnit(topic, name);
   const walk = (condition: Condition): void => {
+    if (!isPlain(condition)) {
+      note('not-a-condition', at, `${described(condition)} is no condition`);
+      return;
+    }
     const keys = Object.keys(condition);
     const shape = keys.includes('all') ? 'all' : keys.includes('any') ? 'any' : 'fact';
     const strange = keys.find((key) => !keysAllowed[shape]?.includes(key));
@@ -39,11 +50,25 @@ function checkCondition(
     }
     if ('all' in condition || 'any' in condition) {
       const inner = 'all' in condition ? condition.all : condition.any;
+      if (!Array.isArray(inner)) {
+        note('wrong-part', `${at} ${shape}`, described(inner), { of: 'a list of conditions' });
+        return;
+      }
       if (inner.length === 0) note('empty-condition', at, shape);
       for (const each of inner) walk(each);
       return;
     }
     const { fact, operator, value } = condition;
+    const parts = { fact, operator, value };
+    const isLacking = Object.entries(parts).filter(([name, part]) =>
+      name === 'value' ? !isCompared(part) : typeof part !== 'string',
+    );
+    for (const [name, part] of isLacking) {
+      const of = name === 'value' ? 'a word, a list of words or { fact }' : 'a text';
+      if (part === undefined) note('missing-part', `${at} ${name}`, '', { of });
+      else note('wrong-part', `${at} ${name}`, described(part), { of });
+    }
+    if (isLacking.length > 0) return;
     if (!operatorNames.includes(operator)) {
       const options = operatorNames;
       note('not-an-operator', at, operator, { options, ...meant(operator, options) });
@@ -80,11 +105,12 @@ function checkCondition(
 }
 
 /** Rulings as they are written: what reading them as conditions would leave out is told too. */
-function checkRulings(topic: Topic, all: ReadonlySet<string>, note: Note): void {
+export function checkRulings(topic: Topic, all: ReadonlySet<string>, note: Note): void {
   for (const [id, finding] of Object.entries(topic.findings)) {
     for (const level of rulingLevels) {
       const at = `finding.${id}.${level}`;
-      for (const { when, proviso, ...words } of rulingsAt(finding, level)) {
+      // What is no ruling at all is told with its shape.
+      for (const { when, proviso, ...words } of rulingsAt(finding, level).filter(isPlain)) {
         if (typeof when === 'string') checkConditionText(topic, all, at, when, note);
         else checkCondition(topic, all, at, when, note);
         const isProviso = level === 'if' || (level === 'stop' && finding.stopOpen === 'if');
@@ -121,7 +147,8 @@ function checkHoles(
   texts: readonly (string | undefined)[],
   note: Note,
 ): void {
-  for (const name of texts.flatMap((text) => (text === undefined ? [] : holesIn(text)))) {
+  // What is no text is told with its shape.
+  for (const name of texts.flatMap((text) => (typeof text === 'string' ? holesIn(text) : []))) {
     if (!all.has(name) && name !== againstName) note('not-a-hole', at, name, meant(name, all));
   }
 }

@@ -8,6 +8,7 @@ import { described } from './given';
 import { meant } from './near';
 import { type Note, noting } from './noted';
 import type { Problem } from './problem';
+import { reckonable } from './tried';
 
 const isResult = (value: Facts[string]): value is string =>
   typeof value === 'string' && value.startsWith('=');
@@ -91,6 +92,7 @@ export function checkEverybody(
     if (!each.worked) continue;
     const inputs = checkGiven(topic, known, `${at} worked`, each.worked.given ?? {}, problems);
     const isOwn = !Object.values(each.worked.given ?? {}).some(isResult);
-    if (reckon && isOwn) checkWorked(`${at} worked`, each.worked, reckon(inputs), note);
+    const run = reckon && isOwn ? reckonable(() => reckon(inputs)) : undefined;
+    if (run) checkWorked(`${at} worked`, each.worked, run, note);
   }
 }

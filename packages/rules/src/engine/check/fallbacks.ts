@@ -9,6 +9,7 @@ import { anyFacts } from './any-facts';
 import { fallbacksIn, testedIn } from './fallbacks-in';
 import type { Note } from './noted';
 import { noteFormula } from './told-of-formula';
+import { reckonable } from './tried';
 import {
   assumptionLacking,
   type Lacking,
@@ -113,16 +114,6 @@ const notSaid = (untold: readonly string[]): Lacking => [
   'not-said-within',
   [...new Set(untold)].join(', '),
 ];
-
-/** What asks a catalogue or the sun is reckoned only where these were brought. */
-function reckonable<T>(tried: () => T): T | undefined {
-  try {
-    return tried();
-  } catch (problem) {
-    if (!(problem instanceof Error)) throw problem;
-    return undefined;
-  }
-}
 
 function readEnds(
   topic: Topic,

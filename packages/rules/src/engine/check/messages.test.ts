@@ -47,6 +47,7 @@ const codes: Readonly<Record<Problem['code'], true>> = {
   'not-a-house-layer': true,
   'other-topic': true,
   'no-house-name': true,
+  'no-such-house-key': true,
   'no-such-parameter': true,
   'not-a-house-choice': true,
   'not-a-parameter': true,

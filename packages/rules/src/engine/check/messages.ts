@@ -28,7 +28,9 @@ function worded(problem: Problem): string {
     case 'not-json':
       return `${at}: this is not JSON; write ${wanted}.`;
     case 'not-a-house-layer':
-      return `${at}: this is missing or not as it should be; write ${wanted}.${hint(near)}`;
+      return `${at}: ${found === '' ? 'this is missing' : `${found} stands there`}; write ${wanted}.`;
+    case 'no-such-house-key':
+      return `${at}: nothing reads this key; write ${wanted}.${hint(near)}`;
     case 'other-topic':
       return `${at}: this layer is for “${found}”; write ${wanted}.`;
     case 'no-house-name':

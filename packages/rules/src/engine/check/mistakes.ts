@@ -59,6 +59,7 @@ export const mistakes = {
   'without-values': ['it has no value', 'give it one with its date'],
   'not-a-date': ['“$found” is not a day', 'write it as 2026-01-31'],
   'ends-before-it-begins': ['it runs from $of to “$found”', 'let it end on or after its beginning'],
+  'no-options': ['it has no option', 'give it those that may be told'],
   'empty-table': ['it has no entry', 'give it one'],
   'not-rising': ['its $of do not rise: $found', 'sort them, each once'],
   'option-without-number': ['table $of has nothing for “$found”', 'add it'],

@@ -26,6 +26,10 @@ function unitsOf(topic: Topic): readonly (readonly [at: string, unit: string])[]
     ...of('wordTables', wordTables, ({ valueUnit }) => [valueUnit]),
     ...of('formulas', formulas, ({ unit }) => (unit === 'yes-no' ? [] : [unit])),
     ...of('selections', selections, ({ amounts }) => Object.values(amounts)),
+    ...of('catalogues', topic.catalogues ?? {}, ({ figures, placeUnit }) => [
+      ...Object.values(figures),
+      placeUnit,
+    ]),
     ...Object.values(topic.simulations ?? {}).flatMap(({ states, values }) =>
       of('simulations', { ...states, ...values }, ({ unit }) => (unit === 'yes-no' ? [] : [unit])),
     ),
@@ -38,6 +42,7 @@ export function checkNumbers(topic: Topic, note: Note): void {
     if (unit !== '' && !findUnit(unit)) note('not-a-unit', at, unit, meant(unit, unitSymbols));
   }
   for (const [id, fact] of Object.entries(topic.facts)) {
+    if (fact.kind === 'choice' && fact.options.length === 0) note('no-options', `facts ${id}`, '');
     if (fact.kind !== 'quantity') continue;
     const { unit, least, most } = fact;
     if (least > most) note('least-over-most', `facts ${id}`, '', { unit, least, most });

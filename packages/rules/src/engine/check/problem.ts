@@ -41,6 +41,7 @@ export type Problem = {
     | 'not-a-house-layer'
     | 'other-topic'
     | 'no-house-name'
+    | 'no-such-house-key'
     | 'no-such-parameter'
     | 'not-a-house-choice'
     | 'not-a-parameter'

@@ -1,6 +1,8 @@
 import type { Topic } from '../define/shapes';
 import { namesOf } from '../define/topic';
 import { topicProblems } from './asked';
+import { checkLookedAt } from './beyond';
+import { checkCatalogue } from './catalogue';
 import { checkConditions } from './conditions';
 import { sayProblem } from './messages';
 import { noting } from './noted';
@@ -22,8 +24,13 @@ export function refuseUnsound(topic: Topic): void {
   if (problems.length > 0) throw new InputError(problems, sayProblem);
   const note = noting(problems);
   checkNumbers(topic, note);
+  if (problems.length > 0) throw new InputError(problems, sayProblem);
   checkPossible(topic, note);
   checkTexts(topic, note);
   checkConditions(topic, namesOf(topic), note);
+  checkLookedAt(topic, note);
+  for (const [id, each] of Object.entries(topic.catalogues ?? {})) {
+    checkCatalogue(topic, `catalogues ${id}`, each, note);
+  }
   if (problems.length > 0) throw new InputError(problems, sayProblem);
 }

@@ -1,4 +1,3 @@
-import { findUnit } from '../../quantity';
 import type { Condition, Finding, Limit, Source, Topic } from '../define/shapes';
 import { allFormulas, declaredUnit, namesOf } from '../define/topic';
 import { compile } from '../formula/compile';
@@ -8,7 +7,7 @@ import { parseFormula } from '../formula/parse';
 import { topicProblems } from './asked';
 import { checkBeyond, namesBeyond } from './beyond';
 import { checkChanges } from './changes';
-import { checkConditions, rulesOf } from './conditions';
+import { checkConditions, checkRulings, rulesOf } from './conditions';
 import { checkEverybody } from './everybody';
 import { checkFallbacks } from './fallbacks';
 import { isPlain } from './given';
@@ -71,9 +70,6 @@ function checkFormulas(topic: Topic, note: Note): void {
   }
   checkTexts(topic, note);
   checkBeyond(topic, units, note);
-  // A unit that is none is told with the numbers.
-  const isUnit = (unit: string) => ['', 'yes-no'].includes(unit) || findUnit(unit) !== undefined;
-  if (![...units.values()].every(isUnit)) return;
   try {
     compile(topic);
   } catch (problem) {
@@ -164,13 +160,15 @@ function problemsOf(topic: Topic, isKept: boolean): readonly Problem[] {
   if (problems.length > 0) {
     const isInFindings = problems.every(({ fact }) => /^findings\./.test(fact));
     if (isInFindings && Object.values(topic.findings).every(isPlain)) {
-      checkConditions(topic, namesOf(topic), note);
+      checkRulings(topic, namesOf(topic), note);
     }
     return problems;
   }
   checkKeys(topic, note);
   checkSources(topic, note);
   checkNumbers(topic, note);
+  // What is kept in no unit cannot be looked into.
+  if (problems.some(({ code }) => code === 'not-a-unit')) return problems;
   checkFormulas(topic, note);
   checkNames(topic, note);
   checkChanges(topic, note);

@@ -60,6 +60,14 @@ const asking = (is: string): Topic =>
     catalogues: { boats },
   });
 
+/** What stands beside the shelf, as it should be. */
+export const soundTables = {
+  decisions: deciding({}),
+  simulations: simulating({ 'day.lost': lost }),
+  selections: kit({ weight: 'load.total' }),
+  catalogues: asking("figure(boats, 'hull')"),
+} satisfies Partial<Record<keyof Topic, Topic>>;
+
 /** For each kind of mistake in tables, simulations and catalogues a rule set that has it. */
 export const wrongTables = {
   'not-a-choice': boating({ model: 'boat.extras' }),

@@ -59,6 +59,36 @@ const heavy = { fact: 'load.total', operator: 'greaterThan', value: { fact: 'kin
 const usual = [{ from: '2020-01-01', value: 1200 }];
 const untold = { ...formulas, 'kind.isUntold': formula('!known(shelf.kind)', 'yes-no') };
 
+const worked = { says: '{box.weight}', given: { 'box.weight': '5 lb' } };
+const clauses = { 'shelf.kind': { oak: 'it is oak' }, 'box.weight': 'the box is {value}' };
+
+/** What stands beside the rules of the shelf, as it should be. */
+export const soundShelves = {
+  everybody: everybody({ look: ['shelf.kind'], given: worked.given, clauses, worked }),
+  changes: changing({}),
+  askings: shelfWith({
+    askings: {
+      much: {
+        ...{ label: 'How much?', results: ['load.total'], impliedBy: ['box.weight'] },
+        says: [{ says: 'It is {load.total}.' }],
+      },
+    },
+  }),
+  called: shelfWith({
+    called: {
+      ...{ topic: ['shelf'], facts: { 'box.weight': ['load'] } },
+      options: { 'shelf.kind': { oak: ['oaken'] } },
+    },
+  }),
+  how: shelfWith({
+    how: { brace: { label: 'Brace', steps: ['Lean.'], caution: 'Mind.', source } },
+  }),
+  renamed: shelfWith({
+    renamed: { 'box.heft': 'box.weight', 'shelf.wood': { to: 'shelf.kind', values: {} } },
+  }),
+  tells: shelfWith({ tells: [{ of: 'load.total', says: 'It is {of}.' }] }),
+} satisfies Partial<Record<keyof Topic, Topic>>;
+
 /** For each kind of mistake a rule set that has it; tables, catalogues and the like apart. */
 export const wrongShelves = {
   'missing-part': shelfWith({ title: undefined }),
@@ -109,6 +139,9 @@ export const wrongShelves = {
   'not-a-date': margin({ values: [{ from: 'May 2020', value: 10 }] }),
   'ends-before-it-begins': margin({
     values: [{ from: '2020-01-01', until: '2019-01-01', value: 10 }],
+  }),
+  'no-options': shelfWith({
+    facts: { ...facts, 'shelf.kind': { ...facts['shelf.kind'], options: [] } },
   }),
   'empty-table': shelfWith({ tables: { sag: { ...shelf.tables.sag, rows: [] } } }),
   'not-rising': shelfWith({
