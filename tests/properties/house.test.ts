@@ -328,19 +328,21 @@ describe('a house file', () => {
 
   const wanted =
     'write { "topic": "tow-fit", "name": "…", "parameters": { "margin.other": { "value": "10 %", "reason": "…" } } }, or a list of these.';
+  const none = '{"topic":"tow-fit","name":"A","parameters":{"margin.other":{"value":"5 %"}}}';
   test.each([
-    ['{', '`house layer`: this is not JSON'],
-    ['3', '`house layer`: this is missing or not as it should be'],
-    ['{"topic":"tow-fit","parameters":{}}', '`name`: this is missing or not as it should be'],
-    [
-      '{"topic":"tow-fit","name":"A","parameters":{"margin.other":{"value":"5 %"}}}',
-      '`parameters, margin.other, reason`: this is missing or not as it should be',
-    ],
+    ['{', `\`house layer\`: this is not JSON; ${wanted}`],
+    ['3', `\`house layer\`: 3 stands there; ${wanted}`],
+    ['{"topic":"tow-fit","parameters":{}}', `\`name\`: this is missing; ${wanted}`],
+    [none, '`margin.other`: it has no reason; say in a sentence why the house keeps it so.'],
     [
       '{"topic":"tow-fit","name":"A","parameters":{},"ratings":{}}',
-      '`ratings`: this is missing or not as it should be',
+      '`ratings`: nothing reads this key; write one of topic, name, parameters.',
+    ],
+    [
+      `[${text}, {"topic":"tow-fit","name":"A","parameter":{}}]`,
+      '`layer 2, parameter`: nothing reads this key; write one of topic, name, parameters. Did you mean `parameters`?',
     ],
   ])('%s is refused in one sentence', (source, says) => {
-    expect(() => readHouse(source)).toThrow(`${says}; ${wanted}`);
+    expect(() => readHouse(source)).toThrow(says);
   });
 });

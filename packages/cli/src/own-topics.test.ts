@@ -125,11 +125,7 @@ test('the topic of the README is checked, listed and judges', async () => {
 test.each([
   ['no-such.json', undefined, 'there is no such file'],
   ['broken.json', '{', 'this is not JSON'],
-  [
-    'list.json',
-    '[{"id":"firewood"}]',
-    'title: it is missing or not what it should be; give a text.',
-  ],
+  ['list.json', '[{"id":"firewood"}]', 'title: it is missing; give a text.'],
   ['throws.mjs', 'export const a = b;', 'it cannot be loaded as a module: b is not defined.'],
   ['own.mts', 'export {};', 'this is TypeScript; compile it first'],
   ['empty.mjs', 'const a = 1;', 'it exports no rule set'],
@@ -148,6 +144,6 @@ test('a topic with the id of one of ours is refused, and one that is wrong is to
   const wrong = { ...firewood, headline: ['no.such'] };
   const file = write('wrong.json', JSON.stringify(publish(wrong)));
   expect((await run(['rules', '--topics', file])).err).toContain(
-    'no.such: there is no such result',
+    'headline: there is no result “no.such”',
   );
 });

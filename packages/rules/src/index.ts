@@ -48,6 +48,7 @@ export {
   type NamedValues,
   namedValues,
   type Problem,
+  type ProblemCode,
   publish,
   quickly,
   type Remedies,

@@ -43,7 +43,7 @@ export {
 } from './check/given';
 export { sayProblem } from './check/messages';
 export { nearest } from './check/near';
-export { InputError, type Problem } from './check/problem';
+export { InputError, type Mistake, type Problem, type ProblemCode } from './check/problem';
 export { type OldId, presentFacts, presentId } from './check/renamed';
 export { checkTopic } from './check/topic';
 export { type ConditionRule, conditionRules } from './condition/rules';

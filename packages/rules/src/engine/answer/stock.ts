@@ -1,4 +1,7 @@
-import { refuseAsked, refuseOnlyJudging } from '../check/asked';
+import { refuseAsked, refuseOnlyJudging, refuseTopic } from '../check/asked';
+import { sayProblem } from '../check/messages';
+import { InputError } from '../check/problem';
+import { shapeProblems } from '../check/shaped';
 import type { Named } from '../condition/operators';
 import { conditionRules } from '../condition/rules';
 import type { Topic } from '../define/shapes';
@@ -54,9 +57,16 @@ export function namedValues(topic: Topic, asked: Asked): NamedValues {
   };
 }
 
-/** What a dealer tool that already runs json-rules-engine imports: rules, formulas, facts, sources. */
+/**
+ * What a dealer tool that already runs json-rules-engine imports: rules, formulas, facts, sources.
+ *
+ * @throws InputError for what is no rule set, or has a part that is of another kind than it must be
+ */
 export function publish(topic: Topic): object {
+  refuseTopic(topic);
   refuseOnlyJudging(topic);
+  const problems = shapeProblems(topic);
+  if (problems.length > 0) throw new InputError(problems, sayProblem);
   return {
     ...topic,
     formulas: Object.fromEntries(allFormulas(topic)),

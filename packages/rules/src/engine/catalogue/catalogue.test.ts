@@ -217,7 +217,7 @@ describe('what is wrong with a catalogue is told', () => {
       },
       'twice in one year',
     ],
-    ['a wish for nothing', { wishes: { oar: 'wish.sail' } }, 'a wish for “oar”'],
+    ['a wish for nothing', { wishes: { oar: 'wish.sail' } }, 'wishes: there is no option “oar”'],
     [
       'rows without a list',
       { rows: { list: 'boat.name', figures: {}, place: 'ahead' } },

@@ -113,7 +113,11 @@ describe('a simulation is refused', () => {
       { states: { 'day.load': { ...load, next: 'day.load + shelf.span' } } },
       /joins weight with length/,
     ],
-    ['over a list that is none', { steps: 'shelf.kind' }, /its steps are “shelf.kind”/],
+    [
+      'over a list that is none',
+      { steps: 'shelf.kind' },
+      /simulations day steps: it names “shelf.kind”, which is no list/,
+    ],
     [
       'that reads itself from outside',
       { states: { 'day.load': { ...load, start: 'end.load' } } },
@@ -122,7 +126,7 @@ describe('a simulation is refused', () => {
     [
       'whose values are not under its name',
       { values: { 'night.lost': { label: 'x', unit: 'lb', is: 'box.weight', source } } },
-      /begin its name with day\./,
+      /begin its name with “day\.”/,
     ],
   ])('%s', (_, change, message) => {
     expect(told(simulating({ ...day, ...change }))).toMatch(message);
@@ -151,8 +155,10 @@ test('what is chosen, and what it weighs, must be named values', () => {
       },
     },
   });
-  expect(told(topic)).toMatch(/chosen when “shelf.kind”/);
-  expect(told(topic)).toMatch(/“no.such” is no value/);
+  expect(told(topic)).toMatch(
+    /selections kit.box when: it names “shelf.kind”, which is no yes\/no/,
+  );
+  expect(told(topic)).toMatch(/selections kit.box: there is no “no.such”/);
 });
 
 test('a ranking compares values of one unit', () => {

@@ -1,14 +1,14 @@
 import { factsRead } from '../catalogue/facts-read';
 import type { Decision, Topic } from '../define/shapes';
-import { declaredUnit } from '../define/topic';
+import { allFormulas, declaredUnit } from '../define/topic';
 import { rowsFor } from '../formula/decide';
 import type { NameUnits } from '../formula/dimensions';
 import { namesIn } from '../formula/kinds';
 import { parseFormula } from '../formula/parse';
 import { checkCatalogue } from './catalogue';
+import { meant } from './near';
+import type { Note } from './noted';
 import { type UnitOf, wordsOf } from './words-of';
-
-type Note = (at: string, found: string, wanted: string) => void;
 
 /** More combinations than this are no table that a person can read. */
 const mostCombinations = 200_000;
@@ -19,53 +19,72 @@ function checkEntries(
   inputs: readonly (readonly string[])[],
   note: Note,
 ) {
+  const results = Object.keys(decision.results);
   for (const [i, { when, gives }] of decision.rows.entries()) {
+    const row = i + 1;
     if (when.length !== inputs.length) {
-      note(
-        at,
-        `row ${i + 1} has ${when.length} entries`,
-        `one for each of ${decision.on.join(', ')}`,
-      );
+      note('entries-of-row', at, `${when.length}`, { row, options: decision.on });
     }
-    if (!Object.hasOwn(decision.results, gives)) {
-      note(at, `row ${i + 1} comes to “${gives}”`, Object.keys(decision.results).join(', '));
+    if (!results.includes(gives)) {
+      note('row-to-no-result', at, gives, { row, options: results, ...meant(gives, results) });
     }
-    for (const [column, entry] of when.entries()) {
-      const words = inputs[column] ?? [];
+    for (const [place, entry] of when.entries()) {
+      const words = inputs[place] ?? [];
+      const column = decision.on[place] ?? '';
       for (const word of typeof entry === 'string' ? [entry] : entry) {
         if (word === '-' || words.includes(word)) continue;
-        note(at, `row ${i + 1} says “${word}” under ${decision.on[column]}`, words.join(', '));
+        note('word-of-row', at, word, { row, column, options: words, ...meant(word, words) });
       }
     }
   }
-  for (const word of Object.keys(decision.results)) {
+  for (const word of results) {
     if (!decision.rows.some(({ gives }) => gives === word)) {
-      note(at, `no row comes to “${word}”`, 'add the row or leave the result out');
+      note('result-without-row', at, word);
     }
+  }
+}
+
+/** The words of each name that a decision looks at; one that has none is told. */
+function lookedAt(
+  topic: Topic,
+  unit: UnitOf,
+  at: string,
+  { on }: Decision,
+  note: Note,
+): readonly (readonly string[])[] {
+  return on.flatMap((each) => {
+    const words = wordsOf(topic, unit, each);
+    if (words) return [words];
+    note('not-looked-at', at, each);
+    return [];
+  });
+}
+
+/** That whatever decisions look at is there: without it they cannot be asked at all. */
+export function checkLookedAt(topic: Topic, note: Note): void {
+  const formulas = allFormulas(topic);
+  const unit: UnitOf = (name) => formulas.get(name)?.unit ?? declaredUnit(topic, name);
+  for (const [name, decision] of Object.entries(topic.decisions ?? {})) {
+    lookedAt(topic, unit, `decisions ${name}`, decision, note);
   }
 }
 
 /** Every combination comes to a row, by `unique` to one only, and no row stands in another's shadow. */
 function checkDecision(topic: Topic, unit: UnitOf, name: string, decision: Decision, note: Note) {
   const at = `decisions ${name}`;
-  const inputs: (readonly string[])[] = [];
-  for (const each of decision.on) {
-    const words = wordsOf(topic, unit, each);
-    if (!words) return note(at, `it looks at “${each}”`, 'a choice, a yes/no or another decision');
-    inputs.push(words);
-  }
+  const inputs = lookedAt(topic, unit, at, decision, note);
+  if (inputs.length < decision.on.length) return;
   checkEntries(at, decision, inputs, note);
   const combinations = inputs.reduce((product, { length }) => product * length, 1);
   if (combinations > mostCombinations) {
-    return note(at, `it has ${combinations} combinations`, 'split it into several tables');
+    return note('too-many-combinations', at, `${combinations}`, { most: mostCombinations });
   }
   const { rows, none } = rowsFor(decision, inputs);
   for (const options of none.slice(0, 3)) {
-    note(at, `no row fits ${options.join(', ')}`, 'every combination must come to a result');
+    note('combination-left-out', at, options.join(', '));
   }
   for (const [i, row] of decision.rows.entries()) {
-    if (!rows.has(row))
-      note(at, `row ${i + 1} is never reached`, 'a row above it takes all it fits');
+    if (!rows.has(row)) note('row-in-shadow', at, row.when.flat().join(', '), { row: i + 1 });
   }
   if (decision.hit === 'first') return;
   const turned: Decision = { ...decision, rows: decision.rows.toReversed() };
@@ -74,11 +93,8 @@ function checkDecision(topic: Topic, unit: UnitOf, name: string, decision: Decis
     const above = takenBy(decision, row, inputs);
     const below = takenBy(turned, row, inputs);
     if (above + alone !== combinations || below + alone !== combinations) {
-      note(
-        at,
-        `row ${decision.rows.indexOf(row) + 1} overlaps another`,
-        'by “unique” one row at the most may fit',
-      );
+      const place = { row: decision.rows.indexOf(row) + 1 };
+      note('rows-overlap', at, row.when.flat().join(', '), place);
     }
   }
 }
@@ -104,11 +120,10 @@ function checkSimulations(topic: Topic, note: Note): void {
   for (const [id, { steps, states, values }] of Object.entries(topic.simulations ?? {})) {
     const at = `simulations ${id}`;
     if (typeof steps === 'string' && topic.facts[steps]?.kind !== 'rows') {
-      note(at, `its steps are “${steps}”`, 'name a list, or give their number');
+      note('not-a-list', `${at} steps`, steps);
     }
     for (const name of [...Object.keys(states), ...Object.keys(values)]) {
-      if (!name.startsWith(`${id}.`))
-        note(at, `“${name}” stands in it`, `begin its name with ${id}.`);
+      if (!name.startsWith(`${id}.`)) note('outside-its-name', at, name, { of: id });
     }
   }
 }
@@ -123,25 +138,25 @@ export function checkBeyond(topic: Topic, units: NameUnits, note: Note): void {
     for (const [item, { when, amounts: own }] of Object.entries(items)) {
       const at = `selections ${id}.${item}`;
       if (when !== undefined && unit(when) !== 'yes-no') {
-        note(at, `it is chosen when “${when}”`, 'name a yes/no fact or formula');
+        note('not-yes-no', `${at} when`, when);
       }
       for (const [amount, name] of Object.entries(own)) {
         if (!Object.hasOwn(amounts, amount))
-          note(at, `it has the amount “${amount}”`, Object.keys(amounts).join(', '));
-        else if (unit(name) === undefined)
-          note(at, `“${name}” is no value`, 'name a fact, parameter or formula');
+          note('not-an-amount', at, amount, { of: id, options: Object.keys(amounts) });
+        else if (unit(name) === undefined) note('not-a-value', at, name);
       }
     }
   }
   for (const [id, { of }] of Object.entries(topic.rankings ?? {})) {
     const found = new Set(Object.values(of).map(({ by }) => unit(by)));
     if (found.size > 1 || found.has(undefined)) {
-      note(`rankings ${id}`, `it compares ${[...found].join(', ')}`, 'values of one unit');
+      // What is no value at all has no unit.
+      const units = [...found].map((each) => each ?? 'nothing');
+      note('ranked-units', `rankings ${id}`, units.join(', '), { options: units });
     }
   }
   for (const [id, { values }] of Object.entries(topic.wordTables ?? {})) {
-    if (Object.keys(values).length === 0)
-      note(`wordTables ${id}`, 'it is empty', 'give each option its number');
+    if (Object.keys(values).length === 0) note('empty-table', `wordTables ${id}`, '');
   }
   checkSimulations(topic, note);
   for (const [id, catalogue] of Object.entries(topic.catalogues ?? {})) {

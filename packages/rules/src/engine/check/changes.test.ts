@@ -69,7 +69,7 @@ describe('a change to a rating is refused', () => {
 
 describe('a change that cannot be carried out is refused', () => {
   test.each([
-    [{ ...lighter, fact: 'no.such' }, 'there is no such fact'],
+    [{ ...lighter, fact: 'no.such' }, 'it names “no.such”, which is no fact'],
     [{ ...lighter, column: 'size', fact: 'boxes' }, 'there is no “boxes.size”'],
     [{ ...lighter, says: 'Leave {row}.' }, 'it says “{row}”'],
     [{ ...lighter, step: 0 }, 'its step is 0'],
@@ -77,7 +77,7 @@ describe('a change that cannot be carried out is refused', () => {
     [{ ...lighter, onlyIf: { fact: 'no.such', is: 'yes' } }, '“no.such”, which is no fact'],
     [
       { ...said, kind: 'set', fact: 'shelf.kind', to: { option: 'elm' } },
-      '“elm” is no option of it',
+      '“elm” is no option of shelf.kind',
     ],
     [
       {

@@ -6,8 +6,8 @@ import { careName, declaredUnit } from '../define/topic';
 import { type Compiled, compile } from '../formula/compile';
 import type { Node } from '../formula/grammar/nodes';
 import { below } from '../formula/kinds';
-
-type Note = (at: string, found: string, wanted: string) => void;
+import { meant } from './near';
+import type { Note } from './noted';
 
 /** The names whose numbers go into a formula's own number; what only chooses a way does not. */
 function numbersIn(node: Node): readonly string[] {
@@ -74,10 +74,10 @@ function alike(a: string, b: string): boolean {
 
 function checkNames(topic: Topic, change: Change, at: string, note: Note): void {
   const fact = topic.facts[change.fact];
-  if (!fact) note(at, 'there is no such fact', 'change a fact');
+  const facts = Object.keys(topic.facts);
+  if (!fact) note('not-a-fact', at, change.fact, meant(change.fact, facts));
   for (const name of namesChanged(change)) {
-    if (declaredUnit(topic, name) === undefined)
-      note(at, `there is no “${name}”`, 'name a fact or a column');
+    if (declaredUnit(topic, name) === undefined) note('not-a-value', at, name);
   }
   const others = [change.onlyIf?.fact, change.unlessKnown?.fact, change.remind?.known];
   const more = [
@@ -86,26 +86,26 @@ function checkNames(topic: Topic, change: Change, at: string, note: Note): void 
   ];
   for (const name of [...others, ...more]) {
     if (name !== undefined && !Object.hasOwn(topic.facts, name)) {
-      note(at, `it names “${name}”, which is no fact`, 'name a fact');
+      note('not-a-fact', at, name, meant(name, facts));
     }
   }
   for (const id of change.rights ?? []) {
     if (!Object.hasOwn(topic.findings, id)) {
-      note(at, `it rights “${id}”, which is no finding`, 'name a finding');
+      note('not-a-finding', at, id, meant(id, Object.keys(topic.findings)));
     }
   }
   if (change.kind === 'scale' && !topic.formulas[change.shown]) {
-    note(at, `it shows “${change.shown}”, which is no formula`, 'name a formula');
+    note('not-a-formula', at, change.shown, meant(change.shown, Object.keys(topic.formulas)));
   }
   if (change.kind === 'set' && 'option' in change.to) {
     const options =
       fact?.kind === 'choice' ? fact.options : fact?.kind === 'yes-no' ? ['yes', 'no'] : [];
-    if (!options.includes(change.to.option)) {
-      note(
-        at,
-        `“${change.to.option}” is no option of it`,
-        options.join(', ') || 'set a choice or yes/no',
-      );
+    const { option } = change.to;
+    if (!options.includes(option)) {
+      note('not-an-option', at, option, {
+        ...{ of: change.fact, options },
+        ...meant(option, options),
+      });
     }
   }
 }
@@ -113,12 +113,12 @@ function checkNames(topic: Topic, change: Change, at: string, note: Note): void 
 function checkWords(change: Change, at: string, note: Note): void {
   const rows = change.kind === 'leave' || ('column' in change && change.column !== undefined);
   const allowed = ['from', 'to', 'amount', ...(rows ? ['row'] : [])];
-  for (const [whole, name = ''] of change.says.matchAll(/\{([^}]*)\}/g)) {
-    if (!allowed.includes(name)) note(at, `it says “${whole}”`, `fill in ${allowed.join(', ')}`);
+  for (const [, name = ''] of change.says.matchAll(/\{([^}]*)\}/g)) {
+    if (!allowed.includes(name)) note('not-a-change-hole', at, name, { options: allowed });
   }
-  if (change.source.cite.trim() === '') note(at, 'it has no source', 'give every item one');
+  if (change.source.cite.trim() === '') note('no-source', at, '');
   if ('step' in change && !(change.step > 0)) {
-    note(at, `its step is ${change.step}`, 'let it be more than nothing');
+    note('no-step', at, `${change.step}`);
   }
 }
 
@@ -140,18 +140,15 @@ export function checkChanges(topic: Topic, note: Note): void {
     checkWords(change, at, note);
     for (const name of namesChanged(change)) {
       if (ratings.has(name)) {
-        note(at, `“${name}” is a rating that something is held against`, 'ratings are not changed');
+        note('rating-changed', at, name);
       }
     }
     const unit = measure(topic, change);
     const before = measures.get(change.asks) ?? unit;
     measures.set(change.asks, before);
     if (!alike(before, unit)) {
-      note(
-        at,
-        `it asks ${change.asks} as others do, and is measured in ${unit || 'nothing'} where they are in ${before || 'nothing'}`,
-        'give it a number of its own',
-      );
+      const [found, of] = [unit, before].map((each) => each || 'nothing');
+      note('asks-in-two-units', at, found ?? '', { of: of ?? '', least: change.asks });
     }
   }
 }

@@ -5,10 +5,11 @@ import type { Condition, Topic } from '../define/shapes';
 import { againstName, allFormulas, declaredUnit } from '../define/topic';
 import { FormulaError } from '../formula/grammar/problem';
 import { holesIn } from '../words/fill';
-import { nearest } from './near';
+import { described, isPlain } from './given';
+import { meant } from './near';
+import type { Note } from './noted';
+import { noteFormula } from './told-of-formula';
 import { wordsOf } from './words-of';
-
-type Note = (at: string, found: string, wanted: string) => void;
 
 /** A unit as a sentence names it; a count has none. */
 const unitSaid = (unit: string | undefined): string =>
@@ -20,6 +21,12 @@ const keysAllowed: Readonly<Record<string, readonly string[]>> = {
   fact: ['fact', 'operator', 'value'],
 };
 
+/** What a condition can compare a value with: another by its name, a word, or one of several. */
+const isCompared = (value: unknown): boolean =>
+  isPlain(value)
+    ? typeof value.fact === 'string'
+    : [value].flat().every((each) => typeof each === 'string');
+
 function checkCondition(
   topic: Topic,
   all: ReadonlySet<string>,
@@ -30,51 +37,57 @@ function checkCondition(
   const units = new Map([...allFormulas(topic)].map(([name, { unit }]) => [name, unit]));
   const unit = (name: string): string | undefined => units.get(name) ?? declaredUnit(topic, name);
   const walk = (condition: Condition): void => {
+    if (!isPlain(condition)) {
+      note('not-a-condition', at, `${described(condition)} is no condition`);
+      return;
+    }
     const keys = Object.keys(condition);
     const shape = keys.includes('all') ? 'all' : keys.includes('any') ? 'any' : 'fact';
     const strange = keys.find((key) => !keysAllowed[shape]?.includes(key));
     if (strange) {
-      note(at, `a condition has “${strange}”`, 'only all, any and fact–operator–value are allowed');
+      note('strange-condition', at, strange, { options: Object.keys(keysAllowed) });
       return;
     }
     if ('all' in condition || 'any' in condition) {
       const inner = 'all' in condition ? condition.all : condition.any;
-      if (inner.length === 0) note(at, `its “${shape}” is empty`, 'name at least one condition');
+      if (!Array.isArray(inner)) {
+        note('wrong-part', `${at} ${shape}`, described(inner), { of: 'a list of conditions' });
+        return;
+      }
+      if (inner.length === 0) note('empty-condition', at, shape);
       for (const each of inner) walk(each);
       return;
     }
     const { fact, operator, value } = condition;
+    const parts = { fact, operator, value };
+    const isLacking = Object.entries(parts).filter(([name, part]) =>
+      name === 'value' ? !isCompared(part) : typeof part !== 'string',
+    );
+    for (const [name, part] of isLacking) {
+      const of = name === 'value' ? 'a word, a list of words or { fact }' : 'a text';
+      if (part === undefined) note('missing-part', `${at} ${name}`, '', { of });
+      else note('wrong-part', `${at} ${name}`, described(part), { of });
+    }
+    if (isLacking.length > 0) return;
     if (!operatorNames.includes(operator)) {
-      note(at, `there is no operator “${operator}”`, `use one of ${operatorNames.join(', ')}`);
+      const options = operatorNames;
+      note('not-an-operator', at, operator, { options, ...meant(operator, options) });
     }
     const names = typeof value === 'object' && 'fact' in value ? [fact, value.fact] : [fact];
     for (const name of names) {
       if (!all.has(name)) {
-        const near = nearest(name, all);
         const isWord = (wordsOf(topic, unit, fact) ?? []).includes(name);
-        const hint = isWord
-          ? `; a word of a choice stands in quotes, '${name}'`
-          : near
-            ? `; did you mean “${near}”`
-            : '';
-        note(
-          at,
-          `it compares “${name}”, which is no named value${hint}`,
-          'name a fact, formula or parameter',
-        );
+        if (isWord) note('word-without-quotes', at, name, { of: fact });
+        else note('not-compared', at, name, meant(name, all));
       }
     }
     const [left, right] = names.map(unit);
     const worded = wordsOf(topic, unit, fact) !== undefined;
     if (names.length === 2 && left !== right) {
-      note(
-        at,
-        `it compares ${unitSaid(left)} with ${unitSaid(right)}`,
-        'both sides must share a unit',
-      );
+      note('compared-units', at, unitSaid(right), { of: unitSaid(left) });
     }
     if (names.length === 1 && !worded) {
-      note(at, `it compares “${fact}” with a literal`, 'name the number in a parameter');
+      note('literal-number', at, String(value), { of: fact });
     }
     if (names.length === 1 && worded) checkWords(fact, value);
   };
@@ -82,23 +95,27 @@ function checkCondition(
     const options = wordsOf(topic, unit, fact) ?? [];
     for (const word of Array.isArray(value) ? value : [value]) {
       if (!options.includes(word))
-        note(at, `“${String(word)}” is no option of ${fact}`, options.filter(Boolean).join(', '));
+        note('not-an-option', at, String(word), {
+          ...{ of: fact, options: options.filter(Boolean) },
+          ...meant(String(word), options),
+        });
     }
   };
   walk(raw);
 }
 
 /** Rulings as they are written: what reading them as conditions would leave out is told too. */
-function checkRulings(topic: Topic, all: ReadonlySet<string>, note: Note): void {
+export function checkRulings(topic: Topic, all: ReadonlySet<string>, note: Note): void {
   for (const [id, finding] of Object.entries(topic.findings)) {
     for (const level of rulingLevels) {
       const at = `finding.${id}.${level}`;
-      for (const { when, proviso, ...words } of rulingsAt(finding, level)) {
+      // What is no ruling at all is told with its shape.
+      for (const { when, proviso, ...words } of rulingsAt(finding, level).filter(isPlain)) {
         if (typeof when === 'string') checkConditionText(topic, all, at, when, note);
         else checkCondition(topic, all, at, when, note);
         const isProviso = level === 'if' || (level === 'stop' && finding.stopOpen === 'if');
         if (isProviso && !proviso) {
-          note(at, 'it does not say what must be true', 'give it a proviso, a clause after “if”');
+          note('no-proviso', at, '');
         }
         checkHoles(all, at, [words.wrong, words.because, words.do, proviso], note);
       }
@@ -120,8 +137,7 @@ function checkConditionText(
   try {
     checkCondition(topic, all, at, conditionFrom(when), note);
   } catch (problem) {
-    if (!(problem instanceof FormulaError)) throw problem;
-    note(at, problem.message, 'compare named values');
+    noteFormula(problem, at, all, note);
   }
 }
 
@@ -131,9 +147,9 @@ function checkHoles(
   texts: readonly (string | undefined)[],
   note: Note,
 ): void {
-  for (const name of texts.flatMap((text) => (text === undefined ? [] : holesIn(text)))) {
-    if (!all.has(name) && name !== againstName)
-      note(at, `its words name “{${name}}”`, 'name a value of the topic');
+  // What is no text is told with its shape.
+  for (const name of texts.flatMap((text) => (typeof text === 'string' ? holesIn(text) : []))) {
+    if (!all.has(name) && name !== againstName) note('not-a-hole', at, name, meant(name, all));
   }
 }
 

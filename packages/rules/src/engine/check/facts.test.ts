@@ -112,7 +112,7 @@ describe('a number with its unit is accepted as data', () => {
       '`list`, row 2: 7 cannot be read; give its cells by column, weight.',
     ]);
     expect(read({ list: { weight: '1 lb' } }).says).toEqual([
-      '`list` is a list; give it as rows with the columns weight.',
+      "`list` is a list, and “{ weight: '1 lb' }” is none; give rows with the columns weight.",
     ]);
   });
 });

@@ -68,7 +68,7 @@ describe('what takes something else for what was not told says within what it st
     };
     expect(usual(200)).toBe('');
     expect(usual(1200)).toMatch(
-      /what stands in for shelf.rating is never within 0 lb to 1000 lb, which that may be/,
+      /what stands in for shelf.rating is never within 0 to 1000 lb, which that may be/,
     );
   });
 });

@@ -1,5 +1,5 @@
 import type { Formula, Topic } from '../define/shapes';
-import { allFormulas } from '../define/topic';
+import { allFormulas, namesOf } from '../define/topic';
 import { checkFormulaUnit } from '../formula/dimensions';
 import type { Node } from '../formula/grammar/nodes';
 import { parseFormula } from '../formula/parse';
@@ -7,9 +7,17 @@ import type { Run } from '../formula/run';
 import type { Inputs } from '../value/values';
 import { anyFacts } from './any-facts';
 import { fallbacksIn, testedIn } from './fallbacks-in';
-import { assumptionLacking, type Places, proofLacking, standInLacking, tries } from './within';
-
-type Note = (at: string, found: string, wanted: string) => void;
+import type { Note } from './noted';
+import { noteFormula } from './told-of-formula';
+import { reckonable } from './tried';
+import {
+  assumptionLacking,
+  type Lacking,
+  type Places,
+  proofLacking,
+  standInLacking,
+  tries,
+} from './within';
 
 /** Something that is reckoned, with the texts of it in which something may stand in for a fact. */
 type Reckoned = {
@@ -76,18 +84,14 @@ export function checkFallbacks(topic: Topic, note: Note, reckoned?: (inputs: Inp
     if (unit === 'yes-no') continue;
     const names = nodes.flatMap(testedIn);
     if (within && names.length === 0) {
-      note(at, 'it says `within` and falls back on nothing', 'leave `within` out');
+      note('within-of-nothing', at, within.join(', '));
     } else if (within?.[0] === '-unlimited' && within[1] === 'unlimited') {
-      note(
-        at,
-        'it says `within`, and that is anything at all',
-        'say what the told facts prove, or by `assumes` which assumption stands in',
-      );
+      note('within-anything', at, within.join(', '));
     } else if (within) {
       const ends = readEnds(topic, units, at, within, unit, note);
       const lacking =
         ends && reckonable(() => proofLacking(trial, name, names, ends, unit, places));
-      if (lacking) note(at, ...lacking);
+      if (lacking) noteLacking(at, lacking, note);
     } else {
       const found = nodes.flatMap((node) => fallbacksIn(node, { formulas, untold: [] }));
       const bare = found.filter(({ fact }) => fact === undefined);
@@ -98,25 +102,18 @@ export function checkFallbacks(topic: Topic, note: Note, reckoned?: (inputs: Inp
           : found
               .map((each) => reckonable(() => standInLacking(trial, each, places)))
               .find(Boolean);
-      if (lacking) note(at, ...lacking);
+      if (lacking) noteLacking(at, lacking, note);
     }
   }
 }
 
-const notSaid = (untold: readonly string[]): readonly [string, string] => [
-  `it takes something else where ${[...new Set(untold)].join(', ')} is not told`,
-  'say `within: [least, most]` what it stays by what is told',
-];
+const noteLacking = (at: string, [code, found, beside]: NonNullable<Lacking>, note: Note): void =>
+  note(code, at, found, beside);
 
-/** What asks a catalogue or the sun is reckoned only where these were brought. */
-function reckonable<T>(tried: () => T): T | undefined {
-  try {
-    return tried();
-  } catch (problem) {
-    if (!(problem instanceof Error)) throw problem;
-    return undefined;
-  }
-}
+const notSaid = (untold: readonly string[]): Lacking => [
+  'not-said-within',
+  [...new Set(untold)].join(', '),
+];
 
 function readEnds(
   topic: Topic,
@@ -132,8 +129,7 @@ function readEnds(
     for (const end of ends) checkFormulaUnit(end, unit, topic, units);
     return ends;
   } catch (problem) {
-    if (!(problem instanceof Error)) throw problem;
-    note(`${at} within`, problem.message, 'two formulas of its own unit');
+    noteFormula(problem, `${at} within`, [...units.keys(), ...namesOf(topic)], note);
     return undefined;
   }
 }

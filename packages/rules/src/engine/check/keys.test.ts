@@ -19,13 +19,13 @@ const withKey = (group: object, more: object): object => {
 
 describe('a key that nothing reads is told, with what was meant', () => {
   test.each<[string, object, RegExp]>([
-    ['of a topic', { limts: {} }, /topic: it has “limts”.*did you mean “limits”/],
+    ['of a topic', { limts: {} }, /topic: it has “limts”.*Did you mean `limits`/],
     [
       'of a finding, with the ruling that would be gone',
       { findings: withKey(findings, { carre: { when: 'shelf.braced', wrong: 'It leans.' } }) },
-      /it has “carre”.*did you mean “care”/,
+      /it has “carre”.*Did you mean `care`/,
     ],
-    ['of a finding', { findings: withKey(findings, { stopopen: 'if' }) }, /“stopopen”.*“stopOpen”/],
+    ['of a finding', { findings: withKey(findings, { stopopen: 'if' }) }, /“stopopen”.*`stopOpen`/],
     [
       'of a ruling',
       {
@@ -33,11 +33,11 @@ describe('a key that nothing reads is told, with what was meant', () => {
           stop: { when: 'shelf.braced', wrong: 'No.', provisoo: 'x' },
         }),
       },
-      /stop: it has “provisoo”.*“proviso”/,
+      /stop: it has “provisoo”.*`proviso`/,
     ],
-    ['of a limit', { limits: withKey(limits, { margn: 'margin.shelf' }) }, /“margn”.*“margin”/],
-    ['of a fact', { facts: withKey(facts, { israting: true }) }, /“israting”.*“isRating”/],
-    ['of a formula', { formulas: withKey(formulas, { unti: 'lb' }) }, /“unti”.*“unit”/],
+    ['of a limit', { limits: withKey(limits, { margn: 'margin.shelf' }) }, /“margn”.*`margin`/],
+    ['of a fact', { facts: withKey(facts, { israting: true }) }, /“israting”.*`isRating`/],
+    ['of a formula', { formulas: withKey(formulas, { unti: 'lb' }) }, /“unti”.*`unit`/],
     [
       'unlike any',
       { cautions: [{ says: 'Mind it.', source: shelf.cautions[0]?.source, whatever: 1 }] },

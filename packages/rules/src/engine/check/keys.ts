@@ -30,9 +30,8 @@ import type {
   Worked,
 } from '../define/shapes';
 import { isPlain } from './given';
-import { nearest } from './near';
-
-type Note = (at: string, found: string, wanted: string) => void;
+import { meant } from './near';
+import type { Note } from './noted';
 
 type KeyOf<T> = T extends unknown ? keyof T & string : never;
 /** Looks at what stands under a key; a key that has nothing below it is looked at no further. */
@@ -54,9 +53,8 @@ const entry =
         look(`${at} ${key}`, inner, note);
         continue;
       }
-      const near = nearest(key, known.keys());
-      const wanted = near === undefined ? [...known.keys()].join(', ') : `did you mean “${near}”`;
-      note(at, `it has “${key}”, which nothing reads`, wanted);
+      const options = [...known.keys()];
+      note('unread-key', at, key, { options, ...meant(key, options) });
     }
   };
 

@@ -39,21 +39,20 @@ export function wordedOfGiven(problem: Problem): string | undefined {
     case 'no-such-option':
       return `${at}: “${found}” is not one of ${wanted}.${hint(near)}`;
     case 'not-rows':
-      return `${at} is a list; give it as ${wanted}.`;
+      return `${at} is a list, and “${found}” is none; give ${wanted}.`;
     case 'too-many-rows':
       return `${at} has ${found} rows, and ${wanted} are the most; put small things together in one.`;
     case 'no-such-column':
       return `${at}: “${found}” is not one of its columns, ${wanted}.${hint(near)}`;
     case 'missing-cell':
       return `${at} is empty; write ${wanted}.`;
-    case 'not-plain':
-      return `${at}: ${found} cannot be read; give ${wanted}.`;
     case 'no-value-on':
       return `${at} has no value on ${found}; ${wanted}.`;
     case 'given-twice':
       return `${at} is the old id of \`${found}\`, which is given too; ${wanted}.`;
     case 'not-a-day':
       return `${at}: “${found}” is not a day; write ${wanted}.`;
+    case 'not-plain':
     case 'not-a-row':
       return `${at}: ${found} cannot be read; give ${wanted}.`;
     case 'not-a-case':

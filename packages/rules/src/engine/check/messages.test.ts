@@ -5,8 +5,13 @@ import { shelf } from '../define/small-topic.fixture';
 import { defineTopic } from './define';
 import { readFacts } from './facts';
 import { sayProblem } from './messages';
-import type { Problem } from './problem';
+import { mistakes } from './mistakes';
+import type { Mistake, Problem } from './problem';
 import { checkTopic } from './topic';
+
+const mistakeCodes = Object.fromEntries(
+  Object.keys(mistakes).map((code) => [code, true]),
+) as Record<Mistake, true>;
 
 /** Every code, by name: one that is added without a line here does not compile. */
 const codes: Readonly<Record<Problem['code'], true>> = {
@@ -42,6 +47,7 @@ const codes: Readonly<Record<Problem['code'], true>> = {
   'not-a-house-layer': true,
   'other-topic': true,
   'no-house-name': true,
+  'no-such-house-key': true,
   'no-such-parameter': true,
   'not-a-house-choice': true,
   'not-a-parameter': true,
@@ -50,10 +56,9 @@ const codes: Readonly<Record<Problem['code'], true>> = {
   'no-reason': true,
   'loosens-a-rating': true,
   'not-a-topic': true,
-  'broken-topic': true,
   'no-value-on': true,
   'not-a-saved-answer': true,
-  'rule-set': true,
+  ...mistakeCodes,
 };
 
 /** Two spaces, quotation marks around nothing, a stop behind nothing, what JavaScript says for nothing. */
@@ -69,10 +74,22 @@ const whole = (said: string): void => {
 };
 
 const filled = { fact: 'trailer.gvwr', found: '5,000 lbz', wanted: 'a number with its unit' };
+/** What the mistakes of a rule set carry beside, each as far as its words need it. */
+const beside = { of: 'shelf.kind', options: ['oak', 'pine'], least: 0, most: 9, unit: 'lb' };
 
 test.each(Object.keys(codes) as Problem['code'][])('%s is said without a hole', (code) => {
-  whole(sayProblem({ code, ...filled }));
-  whole(sayProblem({ code, ...filled, near: 'lb', row: 2, column: 'Weight', limit: 'Payload' }));
+  if (!Object.hasOwn(mistakes, code)) whole(sayProblem({ code, ...filled }));
+  whole(
+    sayProblem({
+      code,
+      ...filled,
+      ...beside,
+      near: 'lb',
+      row: 2,
+      column: 'Weight',
+      limit: 'Payload',
+    }),
+  );
 });
 
 /** Codes that quote what a person typed, which may be nothing at all. */

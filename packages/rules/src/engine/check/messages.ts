@@ -1,9 +1,17 @@
 import { hint, placed, sayArgument, withoutGaps, wordedOfGiven } from './messages-given';
-import type { Problem } from './problem';
+import { mistakes } from './mistakes';
+import { foundIn } from './noted';
+import type { Mistake, Problem } from './problem';
 
 /** One sentence that names the place, what was found and what would be right. */
 export const sayProblem = (problem: Problem): string =>
   withoutGaps(wordedOfGiven(problem) ?? worded(problem));
+
+const isMistake = (code: Problem['code']): code is Mistake => Object.hasOwn(mistakes, code);
+
+/** What is found may be a sentence of its own, and there may be nothing to put in its place. */
+const ofRuleSet = ({ fact, wanted, near }: Problem, found: string): string =>
+  `${fact || '“”'}: ${[found.replace(/\.$/, ''), wanted].filter(Boolean).join('; ')}.${hint(near)}`;
 
 function worded(problem: Problem): string {
   const { code, fact, found, wanted, limit, near } = problem;
@@ -20,7 +28,9 @@ function worded(problem: Problem): string {
     case 'not-json':
       return `${at}: this is not JSON; write ${wanted}.`;
     case 'not-a-house-layer':
-      return `${at}: this is missing or not as it should be; write ${wanted}.${hint(near)}`;
+      return `${at}: ${found === '' ? 'this is missing' : `${found} stands there`}; write ${wanted}.`;
+    case 'no-such-house-key':
+      return `${at}: nothing reads this key; write ${wanted}.${hint(near)}`;
     case 'other-topic':
       return `${at}: this layer is for “${found}”; write ${wanted}.`;
     case 'no-house-name':
@@ -37,13 +47,10 @@ function worded(problem: Problem): string {
       return `${at}: it has no reason; say in ${wanted}.`;
     case 'loosens-a-rating':
       return `${at}: ${found} would loosen a rating${limit === undefined ? '' : ` (${limit})`}; ${wanted}.`;
-    case 'broken-topic':
-      return `${fact}: it is missing or not what it should be; give ${wanted}.`;
     case 'not-a-saved-answer':
-    case 'rule-set':
-      // What is found may be a sentence of its own, and there may be nothing to put in its place.
-      return `${fact || '“”'}: ${[found.replace(/\.$/, ''), wanted].filter(Boolean).join('; ')}.`;
+      return ofRuleSet(problem, found);
     default:
+      if (isMistake(code)) return ofRuleSet(problem, foundIn(code, problem));
       return `${at}: ${found}; ${wanted}.`;
   }
 }

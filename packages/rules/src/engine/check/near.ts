@@ -14,3 +14,9 @@ export function nearest(name: string, known: Iterable<string>): string | undefin
   }
   return best;
 }
+
+/** The same as data of a problem; nothing where no name is close. */
+export function meant(name: string, known: Iterable<string>): { readonly near?: string } {
+  const near = nearest(name, known);
+  return near === undefined || near === name ? {} : { near };
+}

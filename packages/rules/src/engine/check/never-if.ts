@@ -3,9 +3,8 @@ import { anyOf, conditionFrom } from '../condition/text';
 import type { Condition, Finding, Topic } from '../define/shapes';
 import { allFormulas, declaredUnit } from '../define/topic';
 import { FormulaError } from '../formula/grammar/problem';
+import type { Note } from './noted';
 import { wordsOf } from './words-of';
-
-type Note = (at: string, found: string, wanted: string) => void;
 
 /** What a name is in one of the ways a case may tell it. */
 type Way = ReadonlyMap<string, string>;
@@ -99,10 +98,6 @@ export function checkNeverIf(topic: Topic, note: Note): void {
       if (!(problem instanceof FormulaError)) throw problem;
       continue; // Told where the condition is read.
     }
-    note(
-      `finding.${id}.if`,
-      'no case comes to it: where it may hold, the stop beside it may hold too, and is then unknown',
-      "say stopOpen: 'if' and give the stop a proviso, or let one of the two hold elsewhere",
-    );
+    note('never-an-if', `finding.${id}.if`, '');
   }
 }

@@ -1,48 +1,77 @@
-import { dimensionName, findUnit } from '../../quantity';
+import { dimensionName, findUnit, unitSymbols } from '../../quantity';
 import { levels, type Topic } from '../define/shapes';
 import { isPlain } from './given';
-
-type Note = (at: string, found: string, wanted: string) => void;
+import { meant } from './near';
+import type { Note } from './noted';
 
 const isDay = /^\d{4}-\d{2}-\d{2}$/;
 
-/** That numbers stand within their own ends, and days are days. */
+/** Every unit that something is kept in, by its place; '' is a count. */
+function unitsOf(topic: Topic): readonly (readonly [at: string, unit: string])[] {
+  const { facts, parameters, tables, formulas, wordTables = {}, selections = {} } = topic;
+  const of = <T>(kind: string, group: Readonly<Record<string, T>>, units: (entry: T) => string[]) =>
+    Object.entries(group).flatMap(([id, entry]) =>
+      units(entry).map((unit) => [`${kind} ${id}`, unit] as const),
+    );
+  return [
+    ...of('facts', facts, (fact) =>
+      fact.kind === 'quantity'
+        ? [fact.unit]
+        : fact.kind === 'rows'
+          ? Object.values(fact.columns).map(({ unit }) => unit)
+          : [],
+    ),
+    ...of('parameters', parameters, ({ unit }) => [unit]),
+    ...of('tables', tables, ({ keyUnit, valueUnit }) => [keyUnit, valueUnit]),
+    ...of('wordTables', wordTables, ({ valueUnit }) => [valueUnit]),
+    ...of('formulas', formulas, ({ unit }) => (unit === 'yes-no' ? [] : [unit])),
+    ...of('selections', selections, ({ amounts }) => Object.values(amounts)),
+    ...of('catalogues', topic.catalogues ?? {}, ({ figures, placeUnit }) => [
+      ...Object.values(figures),
+      placeUnit,
+    ]),
+    ...Object.values(topic.simulations ?? {}).flatMap(({ states, values }) =>
+      of('simulations', { ...states, ...values }, ({ unit }) => (unit === 'yes-no' ? [] : [unit])),
+    ),
+  ];
+}
+
+/** That numbers stand within their own ends, units are units, and days are days. */
 export function checkNumbers(topic: Topic, note: Note): void {
+  for (const [at, unit] of unitsOf(topic)) {
+    if (unit !== '' && !findUnit(unit)) note('not-a-unit', at, unit, meant(unit, unitSymbols));
+  }
   for (const [id, fact] of Object.entries(topic.facts)) {
+    if (fact.kind === 'choice' && fact.options.length === 0) note('no-options', `facts ${id}`, '');
     if (fact.kind !== 'quantity') continue;
-    if (fact.least > fact.most) note(`facts ${id}`, 'its least is over its most', 'swap them');
+    const { unit, least, most } = fact;
+    if (least > most) note('least-over-most', `facts ${id}`, '', { unit, least, most });
     const value = fact.silent?.value;
-    if (value !== undefined && (value < fact.least || value > fact.most)) {
-      note(
-        `facts ${id}`,
-        `its default ${value} is outside ${fact.least} to ${fact.most}`,
-        'keep it inside',
-      );
+    if (value !== undefined && (value < least || value > most)) {
+      note('default-outside', `facts ${id}`, `${value}`, { unit, least, most });
     }
   }
-  for (const [id, { values, range }] of Object.entries(topic.parameters)) {
-    if (values.length === 0)
-      note(`parameters ${id}`, 'it has no value', 'give it one with its date');
+  for (const [id, { values, range, unit }] of Object.entries(topic.parameters)) {
+    const at = `parameters ${id}`;
+    if (values.length === 0) note('without-values', at, '');
     for (const { value, from, until } of values) {
       if (!isDay.test(from)) {
-        note(`parameters ${id}`, `“${from}” is not a day`, 'write it as 2026-01-31');
+        note('not-a-date', at, from);
       }
       if (until !== undefined && !(isDay.test(until) && until >= from)) {
-        note(`parameters ${id}`, `it holds from ${from} until “${until}”`, 'end it on a later day');
+        note('ends-before-it-begins', at, until, { of: from });
       }
       if (range && (value < range[0] || value > range[1])) {
-        note(
-          `parameters ${id}`,
-          `its value ${value} is outside ${range.join(' to ')}`,
-          'keep it inside',
-        );
+        const [least, most] = range;
+        note('value-outside', at, `${value}`, { unit, least, most });
       }
     }
   }
   for (const [id, { rows }] of Object.entries(topic.tables)) {
     const rising = rows.every(([key], i) => i === 0 || key > (rows[i - 1]?.[0] ?? key));
-    if (rows.length === 0 || !rising) {
-      note(`tables ${id}`, 'its keys do not rise from row to row', 'sort them, each once');
+    if (rows.length === 0) note('empty-table', `tables ${id}`, '');
+    if (!rising) {
+      note('not-rising', `tables ${id}`, rows.map(([key]) => key).join(', '), { of: 'keys' });
     }
   }
 }
@@ -64,7 +93,7 @@ const isBelow = (value: number, unit: string): boolean => {
  */
 export function checkPossible(topic: Topic, note: Note): void {
   const check = (at: string, value: number, unit: string): void => {
-    if (isBelow(value, unit)) note(at, `${value} ${unit} is below nothing`, 'give what it can be');
+    if (isBelow(value, unit)) note('below-nothing', at, `${value}`, { unit, least: 0 });
   };
   for (const [id, { unit, values }] of Object.entries(topic.parameters)) {
     for (const { value } of values) check(`parameters ${id}`, value, unit);
@@ -81,9 +110,9 @@ export function checkPossible(topic: Topic, note: Note): void {
   for (const level of levels) {
     const outcome: unknown = topic.outcomes[level];
     const id = isPlain(outcome) ? String(outcome.id) : '';
-    if (id === '') note(`outcomes ${level}`, 'there is none', 'give its id, words and sentence');
+    if (id === '') note('no-outcome', `outcomes ${level}`, '');
     else if (seen.has(id)) {
-      note(`outcomes ${level}`, `another level has “${id}” too`, 'give each an id of its own');
+      note('outcome-twice', `outcomes ${level}`, id);
     }
     seen.add(id);
   }

@@ -1,3 +1,8 @@
+import type { mistakes } from './mistakes';
+
+/** A kind of mistake within a rule set, as `checkTopic` tells it; mistakes.ts has them all, with their words. */
+export type Mistake = keyof typeof mistakes;
+
 /** What is wrong with something given, as data: one code a kind of mistake; said in words by messages.ts alone. */
 export type Problem = {
   readonly code: // A case
@@ -36,6 +41,7 @@ export type Problem = {
     | 'not-a-house-layer'
     | 'other-topic'
     | 'no-house-name'
+    | 'no-such-house-key'
     | 'no-such-parameter'
     | 'not-a-house-choice'
     | 'not-a-parameter'
@@ -45,10 +51,10 @@ export type Problem = {
     | 'loosens-a-rating'
     // A rule set, or an answer that was saved
     | 'not-a-topic'
-    | 'broken-topic'
     | 'no-value-on'
     | 'not-a-saved-answer'
-    | 'rule-set';
+    // Within a rule set
+    | Mistake;
   /** The fact, or the place in what was given; of a list, with the row (from 1) and the column's label. */
   readonly fact: string;
   readonly row?: number;
@@ -68,7 +74,12 @@ export type Problem = {
   /** The limit whose rating a house would loosen, by its label. */
   readonly limit?: string;
   readonly near?: string;
+  /** What else belongs to what was found: the choice, the table or the other side of a comparison. */
+  readonly of?: string;
 };
+
+/** Every code that a problem may have. */
+export type ProblemCode = Problem['code'];
 
 export class InputError extends Error {
   readonly problems: readonly Problem[];

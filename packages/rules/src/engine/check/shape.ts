@@ -36,10 +36,10 @@ export function makeShape() {
     assumptions: z.array(z.object({ when: z.string(), ...said() })),
     changes: z.optional(z.array(changeShape())),
     cautions: z.array(z.object(said())),
-    askings: maybe(z.object({ label: z.string(), results: z.array(z.string()) })),
-    everybody: maybe(z.object({ rule: z.string(), look: z.array(z.string()) })),
+    askings: maybe(askingShape()),
+    everybody: maybe(everybodyShape()),
     how: maybe(z.object({ ...cited(), steps: z.array(z.string()), caution: z.string() })),
-    called: z.optional(z.object({ topic: z.array(z.string()) })),
+    called: z.optional(calledShape()),
     renamed: maybe(
       z.union([z.string(), z.object({ to: z.string(), values: maybe(z.array(z.string())) })]),
     ),
@@ -151,6 +151,48 @@ function findingShape() {
     askedWhen: z.optional(z.string()),
   });
 }
+
+function askingShape() {
+  const when = z.optional(z.string());
+  const says = z.union([z.string(), z.array(z.object({ when, says: z.string() }))]);
+  return z.object({
+    label: z.string(),
+    results: z.array(z.string()),
+    impliedBy: names(),
+    says: z.optional(says),
+  });
+}
+
+function everybodyShape() {
+  const text = z.optional(z.string());
+  const given = maybeFacts();
+  const worked = z.object({ says: z.string(), given });
+  return z.object({
+    rule: z.string(),
+    because: text,
+    look: z.array(z.string()),
+    given,
+    givenSays: text,
+    clauses: z.optional(
+      z.record(z.string(), z.union([z.string(), z.record(z.string(), z.string())])),
+    ),
+    worked: z.optional(worked),
+    fromTold: z.optional(z.array(worked)),
+    otherwise: text,
+  });
+}
+
+function calledShape() {
+  const words = z.record(z.string(), z.array(z.string()));
+  return z.object({
+    topic: z.array(z.string()),
+    facts: z.optional(words),
+    options: z.optional(z.record(z.string(), words)),
+  });
+}
+
+/** Facts as a case writes them; what they say is read as a case is. */
+const maybeFacts = () => z.optional(z.record(z.string(), z.unknown()));
 
 function decisionShape() {
   const result = z.object({

@@ -8,6 +8,7 @@ import { matters } from '../matters/matters';
 import { remedies } from '../remedy/remedies';
 import { spread } from '../spread/spread';
 import { defineTopic } from './define';
+import { sayProblem } from './messages';
 import { InputError } from './problem';
 import { checkTopic } from './topic';
 
@@ -73,13 +74,13 @@ const inFormulas: readonly (readonly [string, string, RegExp])[] = [
   [
     'an option',
     "choose(shelf.kind == 'oack', box.weight, box.weight)",
-    /“oack” is no option of shelf\.kind: /,
+    /“oack” is no option of shelf\.kind; write one of oak/,
   ],
   ['an option', "choose(shelf.kind != 'oack', box.weight, box.weight)", /“oack” is no option/],
   [
     'a word of a yes/no',
     "choose(shelf.braced == 'yep', box.weight, box.weight)",
-    /“yep” is no option of a yes\/no: yes, no/,
+    /“yep” is no option of a yes\/no; write one of yes, no/,
   ],
   ['a name', 'box.wait * 2', /box\.wait/],
   ['a unit', 'box.weight + shelf.span', /joins/],
@@ -89,11 +90,7 @@ describe.each(inFormulas)('%s that does not exist or fit in a formula: %s', (_, 
   const topic = withWet(is);
 
   test('is told to its author', () => {
-    expect(
-      checkTopic(topic)
-        .map(({ fact, found }) => `${fact}: ${found}`)
-        .join(),
-    ).toMatch(says);
+    expect(checkTopic(topic).map(sayProblem).join('\n')).toMatch(says);
   });
 
   test('is refused by whatever answers', async () => {

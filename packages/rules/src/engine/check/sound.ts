@@ -1,21 +1,15 @@
 import type { Topic } from '../define/shapes';
-import { allFormulas } from '../define/topic';
+import { namesOf } from '../define/topic';
 import { topicProblems } from './asked';
+import { checkLookedAt } from './beyond';
+import { checkCatalogue } from './catalogue';
 import { checkConditions } from './conditions';
 import { sayProblem } from './messages';
+import { noting } from './noted';
 import { checkNumbers, checkPossible } from './numbers';
 import { InputError, type Problem } from './problem';
 import { shapeProblems } from './shaped';
 import { checkTexts } from './text';
-
-/** Every name that a condition may compare. */
-export const namesOf = (topic: Topic): ReadonlySet<string> =>
-  new Set([
-    ...Object.keys(topic.facts),
-    ...Object.keys(topic.parameters),
-    ...allFormulas(topic).keys(),
-    ...Object.keys(topic.decisions ?? {}),
-  ]);
 
 /**
  * Looks at what a verdict would silently go wrong by: an operator, an option, a name or a unit that
@@ -28,12 +22,15 @@ export function refuseUnsound(topic: Topic): void {
   const problems: Problem[] = [...topicProblems(topic)];
   if (problems.length === 0) problems.push(...shapeProblems(topic));
   if (problems.length > 0) throw new InputError(problems, sayProblem);
-  const note = (fact: string, found: string, wanted: string): void => {
-    problems.push({ code: 'rule-set', fact, found, wanted });
-  };
+  const note = noting(problems);
   checkNumbers(topic, note);
+  if (problems.length > 0) throw new InputError(problems, sayProblem);
   checkPossible(topic, note);
   checkTexts(topic, note);
   checkConditions(topic, namesOf(topic), note);
+  checkLookedAt(topic, note);
+  for (const [id, each] of Object.entries(topic.catalogues ?? {})) {
+    checkCatalogue(topic, `catalogues ${id}`, each, note);
+  }
   if (problems.length > 0) throw new InputError(problems, sayProblem);
 }

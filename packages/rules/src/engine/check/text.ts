@@ -1,20 +1,19 @@
 import type { Topic } from '../define/shapes';
-import { allFormulas, declaredUnit } from '../define/topic';
+import { allFormulas, declaredUnit, namesOf } from '../define/topic';
 import { checkFormulaUnit, type NameUnits } from '../formula/dimensions';
 import type { Node } from '../formula/grammar/nodes';
 import { below } from '../formula/kinds';
 import { parseFormula } from '../formula/parse';
+import type { Note } from './noted';
+import { noteFormula } from './told-of-formula';
 import { type UnitOf, wordsOf } from './words-of';
-
-type Note = (at: string, found: string, wanted: string) => void;
 
 /** Every option of the choice that a table of words is looked up with has its number. */
 function checkPicks(topic: Topic, unit: UnitOf, at: string, node: Node, note: Note): void {
   if (node.kind === 'pick' && node.at.kind === 'name') {
     const values = topic.wordTables?.[node.table]?.values ?? {};
     for (const word of wordsOf(topic, unit, node.at.id) ?? []) {
-      if (!Object.hasOwn(values, word))
-        note(at, `table ${node.table} has nothing for “${word}”`, 'add it');
+      if (!Object.hasOwn(values, word)) note('option-without-number', at, word, { of: node.table });
     }
   }
   for (const each of below(node)) checkPicks(topic, unit, at, each, note);
@@ -34,8 +33,7 @@ function checkText(
     checkFormulaUnit(node, wanted, topic, units);
     checkPicks(topic, (name) => units.get(name) ?? declaredUnit(topic, name), at, node, note);
   } catch (problem) {
-    if (!(problem instanceof Error)) throw problem;
-    note(at, problem.message, 'names, units and kinds must fit together');
+    noteFormula(problem, at, [...units.keys(), ...namesOf(topic)], note);
   }
 }
 

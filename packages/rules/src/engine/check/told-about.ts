@@ -1,8 +1,8 @@
 import type { Topic } from '../define/shapes';
 import { holesIn } from '../words/fill';
+import { meant } from './near';
+import type { Note } from './noted';
 import { presentId } from './renamed';
-
-type Note = (at: string, found: string, wanted: string) => void;
 
 /** Everything a topic can answer with: its verdict, a value, a list, a ranking, a limit, a finding. */
 function isResult(topic: Topic, all: ReadonlySet<string>, name: string): boolean {
@@ -41,30 +41,32 @@ export function namesSaid(topic: Topic): ReadonlySet<string> {
 export function checkToldAbout(topic: Topic, known: ReadonlySet<string>, note: Note): void {
   const holes = (at: string, text: string | undefined): void => {
     for (const name of text === undefined ? [] : holesIn(text)) {
-      if (!known.has(name)) note(at, `its words name “{${name}}”`, 'name a value of the topic');
+      if (!known.has(name)) note('not-a-hole', at, name, meant(name, known));
     }
   };
   const isFact = (name: string): boolean => Object.hasOwn(topic.facts, name);
+  const noFact = (at: string, name: string): void =>
+    note('not-a-fact', at, name, meant(name, Object.keys(topic.facts)));
   for (const [id, { results, impliedBy = [], says }] of Object.entries(topic.askings ?? {})) {
     const at = `askings ${id}`;
     for (const name of results) {
-      if (!isResult(topic, known, name))
-        note(at, `there is no result “${name}”`, 'name a value, a list, a limit or a finding');
+      if (!isResult(topic, known, name)) note('not-a-result', at, name, meant(name, known));
     }
     for (const name of impliedBy) {
-      if (!isFact(name)) note(at, `it is implied by “${name}”, which is no fact`, 'name a fact');
+      if (!isFact(name)) noFact(`${at} impliedBy`, name);
     }
     const all = says === undefined || typeof says === 'string' ? [{ says }] : says;
     for (const { says: words, ...only } of all) {
       holes(at, words);
       if ('when' in only && only.when !== undefined && !known.has(only.when))
-        note(at, `it is said when “${only.when}”`, 'name a yes/no');
+        note('not-yes-no', `${at} says`, only.when, meant(only.when, known));
     }
   }
   for (const [id, each] of Object.entries(topic.everybody ?? {})) {
     const at = `everybody ${id}`;
-    if (id !== 'any' && !Object.hasOwn(topic.askings ?? {}, id))
-      note(at, `there is no asking “${id}”`, 'name an asking, or any');
+    const askings = Object.keys(topic.askings ?? {});
+    if (id !== 'any' && !askings.includes(id))
+      note('not-an-asking', at, id, { options: [...askings, 'any'], ...meant(id, askings) });
     for (const words of [
       each.rule,
       each.because,
@@ -75,7 +77,7 @@ export function checkToldAbout(topic: Topic, known: ReadonlySet<string>, note: N
     ])
       holes(at, words);
     for (const name of each.look) {
-      if (!isFact(name)) note(at, `“${name}” is no fact`, 'name a fact');
+      if (!isFact(name)) noFact(`${at} look`, name);
     }
   }
   for (const { says, fits = [] } of topic.cautions) {
@@ -83,41 +85,42 @@ export function checkToldAbout(topic: Topic, known: ReadonlySet<string>, note: N
       const [fact = '', option] = name.split('!=');
       const isOption = option !== undefined && optionsOf(topic, fact).includes(option);
       if (!isFact(name) && !isOption && !isResult(topic, known, name))
-        note('cautions', `“${says}” fits “${name}”`, 'name a fact, a limit or a finding');
+        note('fits-nothing', 'cautions', name, { of: says });
     }
   }
   for (const [id, { steps, caution, when }] of Object.entries(topic.how ?? {})) {
     const at = `how ${id}`;
     for (const text of [...steps, caution]) holes(at, text);
     if (when !== undefined && !known.has(when))
-      note(at, `it is shown when “${when}”`, 'name a yes/no');
+      note('not-yes-no', `${at} when`, when, meant(when, known));
   }
   const { facts = {}, options = {} } = topic.called ?? {};
   for (const name of [...Object.keys(facts), ...Object.keys(options)]) {
-    if (!isFact(name)) note('called', `“${name}” is no fact`, 'name a fact');
+    if (!isFact(name)) noFact('called', name);
   }
   for (const [name, words] of Object.entries(options)) {
     const known = optionsOf(topic, name);
     for (const option of Object.keys(words)) {
       if (!known.includes(option))
-        note('called', `“${option}” is no option of ${name}`, known.join(', '));
+        note('not-an-option', 'called', option, {
+          ...{ of: name, options: known },
+          ...meant(option, known),
+        });
     }
   }
   for (const [old, renamed] of Object.entries(topic.renamed ?? {})) {
     const now = presentId(topic, old);
     if ((isFact(old) && old !== now) || !isFact(now))
-      note('renamed', `“${old}” is now “${now}”`, 'name an old id and a fact of today');
+      note('renamed-wrongly', 'renamed', now, { of: old });
     const fact = topic.facts[now];
     const known = fact?.kind === 'choice' ? fact.options : ['yes', 'no'];
     const values = typeof renamed === 'string' ? {} : (renamed.values ?? {});
     for (const [word, options] of Object.entries(values)) {
       const strange = options.find((each) => !known.includes(each));
-      if (strange !== undefined || options.length === 0)
-        note(
-          'renamed',
-          `“${word}” of “${old}” is now ${strange === undefined ? 'nothing' : `“${strange}”`}`,
-          known.join(', '),
-        );
+      if (strange !== undefined)
+        note('not-an-option', `renamed ${old} ${word}`, strange, { of: now, options: known });
+      else if (options.length === 0)
+        note('renamed-to-nothing', `renamed ${old}`, '', { of: word, options: known });
     }
   }
 }

@@ -1,5 +1,5 @@
-import type { Condition, Source, Topic } from '../define/shapes';
-import { allFormulas, declaredUnit } from '../define/topic';
+import type { Condition, Finding, Limit, Source, Topic } from '../define/shapes';
+import { allFormulas, declaredUnit, namesOf } from '../define/topic';
 import { compile } from '../formula/compile';
 import { FormulaError } from '../formula/grammar/problem';
 import { namesIn } from '../formula/kinds';
@@ -7,21 +7,21 @@ import { parseFormula } from '../formula/parse';
 import { topicProblems } from './asked';
 import { checkBeyond, namesBeyond } from './beyond';
 import { checkChanges } from './changes';
-import { checkConditions, rulesOf } from './conditions';
+import { checkConditions, checkRulings, rulesOf } from './conditions';
 import { checkEverybody } from './everybody';
 import { checkFallbacks } from './fallbacks';
 import { isPlain } from './given';
 import { checkKeys } from './keys';
+import { meant } from './near';
 import { checkNeverIf } from './never-if';
+import { type Note, noting } from './noted';
 import { checkNumbers, checkPossible } from './numbers';
 import type { Problem } from './problem';
 import { shapeProblems } from './shaped';
-import { namesOf } from './sound';
 import { checkTexts } from './text';
 import { checkToldAbout, namesSaid } from './told-about';
+import { noteFormula } from './told-of-formula';
 import { trying } from './tried';
-
-type Note = (at: string, found: string, wanted: string) => void;
 
 const classes: readonly string[] = [
   'published',
@@ -33,9 +33,9 @@ const classes: readonly string[] = [
 
 function checkSources(topic: Topic, note: Note): void {
   const check = (at: string, source: Source | undefined): void => {
-    if (!source || source.cite.trim() === '') note(at, 'it has no source', 'give every item one');
+    if (!source || source.cite.trim() === '') note('no-source', at, '');
     else if (!classes.includes(source.class)) {
-      note(at, `there is no source class “${source.class}”`, `use one of ${classes.join(', ')}`);
+      note('no-such-class', at, source.class, { options: classes });
     }
   };
   const groups = {
@@ -65,7 +65,7 @@ function checkFormulas(topic: Topic, note: Note): void {
   const units = new Map([...all].map(([name, { unit }]) => [name, unit]));
   for (const name of all.keys()) {
     if (!/^[a-z][A-Za-z0-9]*(\.[a-z][A-Za-z0-9]*)+$/.test(name)) {
-      note(`formulas ${name}`, 'its name is not dotted camelCase', 'write it as axle.front');
+      note('wrong-name', `formulas ${name}`, name);
     }
   }
   checkTexts(topic, note);
@@ -73,8 +73,9 @@ function checkFormulas(topic: Topic, note: Note): void {
   try {
     compile(topic);
   } catch (problem) {
+    // What cannot be read by itself is told by its own place.
     if (!(problem instanceof FormulaError)) throw problem;
-    note('formulas', problem.message, 'each may use only what does not use it');
+    if (problem.code === 'circular-formulas') noteFormula(problem, 'formulas', [], note);
   }
 }
 
@@ -109,43 +110,45 @@ function checkNames(topic: Topic, note: Note): void {
   const said = namesSaid(topic);
   for (const id of Object.keys(topic.facts)) {
     const mentioned = used.has(id) || [...used].some((name) => name.startsWith(`${id}.`));
-    if (!mentioned) note(`facts ${id}`, 'nothing uses it', 'use it or leave it out');
+    if (!mentioned) note('not-used', `facts ${id}`, id);
   }
   for (const id of Object.keys(topic.parameters)) {
-    if (!used.has(id) && !said.has(id))
-      note(`parameters ${id}`, 'nothing uses it', 'use it or leave it out');
+    if (!used.has(id) && !said.has(id)) note('not-used', `parameters ${id}`, id);
   }
-  const asked = [...Object.entries(topic.limits), ...Object.entries(topic.findings)];
-  for (const [id, entry] of asked) {
-    const names = [
-      ...(entry.askedBy ?? []),
-      ...('askedByKnown' in entry ? (entry.askedByKnown ?? []) : []),
-      ...('settles' in entry && Array.isArray(entry.settles) ? entry.settles : []),
-    ];
+  checkAsked(topic, all, note);
+  const tells = topic.tells ?? [];
+  const results: Readonly<Record<string, readonly string[]>> = {
+    apart: Object.values(topic.apart),
+    headline: topic.headline,
+    tells: tells.flatMap(({ of, when }) => (when === undefined ? [of] : [of, when])),
+    assumptions: topic.assumptions.map(({ when }) => when),
+  };
+  for (const [at, names] of Object.entries(results)) {
     for (const name of names) {
-      if (!Object.hasOwn(topic.facts, name))
-        note(id, `it is asked by “${name}”, which is no fact`, 'name a fact');
-    }
-    const { askedWhen } = entry;
-    if (askedWhen !== undefined && declaredUnit(topic, askedWhen) !== 'yes-no') {
-      note(
-        id,
-        `it is asked when “${askedWhen}” holds, which is no yes/no`,
-        'name a yes/no formula',
-      );
+      if (!all.has(name)) note('not-a-result', at, name, meant(name, all));
     }
   }
-  const results = [
-    ...Object.values(topic.apart),
-    ...topic.headline,
-    ...(topic.tells ?? []).flatMap(({ of, when }) => (when === undefined ? [of] : [of, when])),
-    ...topic.assumptions.map((a) => a.when),
-  ];
-  for (const name of results) {
-    if (!all.has(name)) note(name, 'there is no such result', 'name a formula');
+  for (const { of, says } of tells) {
+    if (!says.includes('{of}')) note('told-without-value', 'tells', of);
   }
-  for (const { of, says } of topic.tells ?? []) {
-    if (!says.includes('{of}')) note(of, 'it is told without its value', 'write {of} for it');
+}
+
+/** By what limits and findings are asked. */
+function checkAsked(topic: Topic, all: ReadonlySet<string>, note: Note): void {
+  const { facts, limits, findings } = topic;
+  for (const [kind, group] of Object.entries({ limits, findings })) {
+    for (const [id, entry] of Object.entries<Limit | Finding>(group)) {
+      const { askedBy = [], askedWhen } = entry;
+      const byKnown = 'askedByKnown' in entry ? (entry.askedByKnown ?? []) : [];
+      const settling = 'settles' in entry && Array.isArray(entry.settles) ? entry.settles : [];
+      for (const name of [...askedBy, ...byKnown, ...settling]) {
+        if (!Object.hasOwn(facts, name))
+          note('not-a-fact', `${kind} ${id} askedBy`, name, meant(name, Object.keys(facts)));
+      }
+      if (askedWhen !== undefined && declaredUnit(topic, askedWhen) !== 'yes-no') {
+        note('not-yes-no', `${kind} ${id} askedWhen`, askedWhen, meant(askedWhen, all));
+      }
+    }
   }
 }
 
@@ -153,19 +156,20 @@ function problemsOf(topic: Topic, isKept: boolean): readonly Problem[] {
   const none = topicProblems(topic);
   if (none.length > 0) return none;
   const problems: Problem[] = [...shapeProblems(topic)];
-  const note: Note = (fact, found, wanted) =>
-    problems.push({ code: 'rule-set', fact, found, wanted });
+  const note = noting(problems);
   // What is of another kind than it must be is looked into no further; of a condition more can be told.
   if (problems.length > 0) {
     const isInFindings = problems.every(({ fact }) => /^findings\./.test(fact));
     if (isInFindings && Object.values(topic.findings).every(isPlain)) {
-      checkConditions(topic, namesOf(topic), note);
+      checkRulings(topic, namesOf(topic), note);
     }
     return problems;
   }
   checkKeys(topic, note);
   checkSources(topic, note);
   checkNumbers(topic, note);
+  // What is kept in no unit cannot be looked into.
+  if (problems.some(({ code }) => code === 'not-a-unit')) return problems;
   checkFormulas(topic, note);
   checkNames(topic, note);
   checkChanges(topic, note);
@@ -175,7 +179,7 @@ function problemsOf(topic: Topic, isKept: boolean): readonly Problem[] {
   // What is broken cannot be tried.
   const isWhole = problems.length === 0;
   const reckon = isWhole ? trying(compile(topic)) : undefined;
-  checkEverybody(topic, namesOf(topic), note, reckon);
+  checkEverybody(topic, namesOf(topic), problems, reckon);
   checkFallbacks(topic, note, reckon);
   return problems;
 }

@@ -28,3 +28,13 @@ export function trying(compiled: Compiled): (inputs: Inputs) => Run {
   const parameters = parametersOf(compiled.topic);
   return (inputs) => run(compiled, inputs, parameters);
 }
+
+/** What asks a catalogue or the sun is reckoned only where these were brought. */
+export function reckonable<T>(tried: () => T): T | undefined {
+  try {
+    return tried();
+  } catch (problem) {
+    if (!(problem instanceof Error)) throw problem;
+    return undefined;
+  }
+}

@@ -7,6 +7,9 @@ import type { Run } from '../formula/run';
 import type { Inputs } from '../value/values';
 import { named, numberFactor, randomly, told, untold } from './any-facts';
 import type { Fallback } from './fallbacks-in';
+import { meant } from './near';
+import type { Beside } from './noted';
+import type { Mistake } from './problem';
 
 /** As often a rule set is tried with facts of all kinds, told and not told. */
 export const tries = 30;
@@ -25,8 +28,8 @@ export type Trial = {
   readonly topic: Topic;
 };
 
-/** What was found, and what is wanted; undefined where nothing is wrong. */
-type Lacking = readonly [found: string, wanted: string] | undefined;
+/** The mistake, what was found, and what belongs to it; undefined where nothing is wrong. */
+export type Lacking = readonly [code: Mistake, found: string, beside?: Beside] | undefined;
 
 const numberOf = (scope: Scope, node: Node): Interval | undefined => {
   const value = reckon(node, scope);
@@ -61,17 +64,12 @@ export function proofLacking(
       if (!from || !to || taken.kind !== 'number') return undefined;
       const ends = { lo: from.lo, hi: to.hi };
       if (!isWithin(taken, ends.lo, ends.hi)) {
-        return [
-          `untold it is taken for ${said(taken)}, outside of ${said(ends)}, which it says to stay within`,
-          'widen `within`, or take what lies in it',
-        ];
+        return ['taken-outside', said(taken), { of: said(ends), unit }];
       }
       const then = afterwards[place]?.value(name);
       if (then?.kind === 'number' && !isWithin(then, ends.lo, ends.hi)) {
-        return [
-          `what is told does not prove that it stays within ${said(ends)}: with ${named(topic, more, names)} it is ${said(then)}`,
-          'widen `within` to all that it may be',
-        ];
+        const found = `with ${named(topic, more, names)} it is ${said(then)}`;
+        return ['not-proved', found, { of: said(ends), unit }];
       }
     }
   }
@@ -86,31 +84,23 @@ export function assumptionLacking(
 ): Lacking {
   const names = [...new Set(fallbacks.flatMap(({ untold: some }) => some))];
   if (names.length === 0) {
-    return ['it says `assumes` and falls back on nothing', 'leave `assumes` out'];
+    return ['assumes-of-nothing', assumes];
   }
   const silent = topic.facts[assumes]?.silent;
   if (silent) {
     if (!silent.quiet && names.every((each) => each === assumes)) return undefined;
-    return [
-      `what is taken where ${names.join(', ')} is not told is not what is said of ${assumes}`,
-      'name the fact whose `silent` says it',
-    ];
+    return ['assumes-another', assumes, { of: names.join(', ') }];
   }
   if (!topic.assumptions.some(({ when }) => when === assumes)) {
-    return [
-      `no assumption is said of “${assumes}”`,
-      'name an assumption that is said where it stands in',
-    ];
+    const options = topic.assumptions.map(({ when }) => when);
+    return ['not-an-assumption', assumes, { options, ...meant(assumes, options) }];
   }
   const holds = facts.some((base) => {
     const value = reckoned(untold(topic, base, names)).scope.value(assumes);
     return value.kind === 'truth' && value.yes;
   });
   if (holds) return undefined;
-  return [
-    `“${assumes}” never holds where ${names.join(', ')} is not told`,
-    'name an assumption that is said where it stands in',
-  ];
+  return ['assumption-never-holds', assumes, { of: names.join(', ') }];
 }
 
 /** What stands in for a fact must at least once be something that the fact itself may be. */
@@ -127,9 +117,6 @@ export function standInLacking(
     places(reckoned(untold(topic, base, [fact]))).flatMap((scope) => numberOf(scope, taken) ?? []),
   );
   if (found.length === 0 || found.some(({ lo, hi }) => hi >= least && lo <= most)) return undefined;
-  const range = `${shown(least, factor, declared.unit)} to ${shown(most, factor, declared.unit)}`;
-  return [
-    `what stands in for ${fact} is never within ${range}, which that may be`,
-    'take what the fact may be',
-  ];
+  const { unit } = declared;
+  return ['stand-in-outside', fact, { unit, least: declared.least, most: declared.most }];
 }

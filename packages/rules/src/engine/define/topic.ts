@@ -229,3 +229,12 @@ export function reckoningOf<const P extends Part>(made: P): Omit<P, 'limits' | '
   const { limits: _limits, findings: _findings, ...rest } = made;
   return rest;
 }
+
+/** Every name that a condition may compare. */
+export const namesOf = (topic: Topic): ReadonlySet<string> =>
+  new Set([
+    ...Object.keys(topic.facts),
+    ...Object.keys(topic.parameters),
+    ...allFormulas(topic).keys(),
+    ...Object.keys(topic.decisions ?? {}),
+  ]);

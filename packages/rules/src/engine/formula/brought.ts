@@ -26,7 +26,7 @@ export function brought<K extends keyof Brought>(name: K): Brought[K] {
   const code: Partial<Brought>[K] = here[name];
   if (code) return code;
   throw new Error(
-    `A topic that reckons with catalogues or the sun brings the code for it (${name}); one that was read from JSON has it from topicFromPublished.`,
+    'A rule set with catalogues or the sun in it goes through bringingCatalogues or bringingSun first.',
   );
 }
 

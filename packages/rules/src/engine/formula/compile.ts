@@ -1,4 +1,4 @@
-import { findUnit } from '../../quantity';
+import { unitOf } from '../../quantity';
 import type { Formula, Simulation, Topic } from '../define/shapes';
 import { allFormulas, simulationOf } from '../define/topic';
 import type { Node } from './grammar/nodes';
@@ -80,7 +80,7 @@ function occurrences(
 }
 
 /**
- * @throws FormulaError when a formula cannot be read, its unit is none, or formulas go in a circle.
+ * @throws FormulaError when a formula cannot be read, or formulas go in a circle.
  */
 export function compile(topic: Topic): Compiled {
   const declared = allFormulas(topic);
@@ -94,7 +94,7 @@ export function compile(topic: Topic): Compiled {
   const circle = (name: string): void => {
     if (!open.includes(name)) return;
     const names = [...open.slice(open.indexOf(name)), name].join(' → ');
-    throw new FormulaError(`Formulas go in a circle: ${names}.`);
+    throw new FormulaError(`Formulas go in a circle: ${names}.`, 'circular-formulas');
   };
   const visitSimulation = (id: string): void => {
     const simulation = simulations.get(id);
@@ -129,9 +129,7 @@ export function compile(topic: Topic): Compiled {
     const found = occurrences(node, counts);
     counts.set(name, found);
     const bare = formula.unit === 'yes-no' || formula.unit === '';
-    const unit = findUnit(bare ? '1' : formula.unit);
-    if (!unit) throw new FormulaError(`“${name}”: there is no unit “${formula.unit}”.`);
-    const { factor } = unit;
+    const { factor } = unitOf(bare ? '1' : formula.unit);
     const repeats = [...found.values()].some((n) => n > 1);
     const stepwise =
       hasSteps(node) || namesIn(node).some((used) => formulas.get(used)?.stepwise ?? false);

@@ -7,17 +7,17 @@ import { sorts } from './sorts';
 /** Units of the formulas that the topic does not list itself. */
 export type NameUnits = ReadonlyMap<string, string>;
 
-const thereIsNo = ({ facts }: Topic, name: string): string => {
+function thereIsNo({ facts }: Topic, found: string): never {
   const isWord = Object.values(facts).some(
-    (each) => each.kind === 'choice' && each.options.includes(name),
+    (each) => each.kind === 'choice' && each.options.includes(found),
   );
-  return `there is no “${name}”${isWord ? `; a word of a choice stands in quotes, '${name}'` : ''}`;
-};
+  return clash(`there is no “${found}”`, isWord ? 'word-without-quotes' : 'not-a-value', { found });
+}
 
 /** Whether a formula yields what its declared unit says; a FormulaError says how it does not. */
 export function checkFormulaUnit(node: Node, declared: string, topic: Topic, all: NameUnits): void {
   const unitOf = (name: string): string =>
-    all.get(name) ?? declaredUnit(topic, name) ?? clash(thereIsNo(topic, name));
+    all.get(name) ?? declaredUnit(topic, name) ?? thereIsNo(topic, name);
   const of = <K extends KindName>(each: NodeOf<K>): Sort => sorts[each.kind](each, at);
   const at: Sorting = { topic, unitOf, of };
   alike(of(node), sortOfUnit(declared), `the unit “${declared}”`);

@@ -1,6 +1,6 @@
 import type { Call, Form } from './grammar/form';
 import type { Node } from './grammar/nodes';
-import { FormulaError } from './grammar/problem';
+import { FormulaError, type FormulaMistake } from './grammar/problem';
 import { comparing, type Token, tokensOf } from './grammar/tokens';
 import { kinds, namesIn } from './kinds';
 
@@ -46,8 +46,8 @@ export function parseFormula(text: string): Node {
   let at = 0;
   let deep = 0;
   const here = (): Token => tokens[at] ?? end;
-  const refuse = (says: string): never => {
-    throw new FormulaError(`“${text}”${says}.`);
+  const refuse = (says: string, code?: FormulaMistake): never => {
+    throw new FormulaError(`“${text}”${says}.`, code);
   };
   const isSign = (sign: string): boolean => here().kind === 'sign' && here().text === sign;
   const pass = (sign: string): void => {
@@ -65,7 +65,7 @@ export function parseFormula(text: string): Node {
       args.push(whole(0));
     }
     pass(')');
-    const form = calls.get(name) ?? refuse(`: there is no function ${name}`);
+    const form = calls.get(name) ?? refuse(`: there is no function ${name}`, 'no-such-function');
     const node = (i: number): Node => args[i] ?? refuse(' ends too soon');
     const nameAt = (i: number): string => {
       const each = node(i);

@@ -1,6 +1,8 @@
 import { type Asked, today } from '../answer/answer';
 import type { Answer, FindingAnswer } from '../answer/shapes';
 import { answerTraced } from '../answer/traced';
+import { refuseTopic } from '../check/asked';
+import { refuseUnlessParts } from '../check/doors';
 import { readFacts } from '../check/facts';
 import type { FactGiven, FactsGiven } from '../check/given';
 import { sayProblem } from '../check/messages';
@@ -133,7 +135,15 @@ function wants(topic: Topic, answer: Answer): readonly string[] {
  *
  * @throws InputError for an id that no topic has, and for what a topic cannot read
  */
-export function answerRig(topics: Topics, { moments = {}, ...asked }: RigAsked): RigAnswer {
+export function answerRig(topics: Topics, rig: RigAsked): RigAnswer {
+  refuseUnlessParts('topics', topics, {}, 'rule sets by id, as `topics` of this package has them');
+  for (const each of Object.values(topics)) refuseTopic(each);
+  refuseUnlessParts('rig', rig, { facts: 'parts' }, '{ facts, moments, asOf }');
+  const { moments = {}, ...asked } = rig;
+  const kinds = Object.fromEntries(
+    Object.keys(Object(moments)).map((id) => [id, 'parts' as const]),
+  );
+  refuseUnlessParts('moments', moments, kinds, 'facts by moment');
   const asOf = asked.asOf ?? today();
   const named = Object.entries(moments);
   const times: readonly (readonly [string | null, FactsGiven])[] =

@@ -242,7 +242,7 @@ describe('a rule set from its JSON', () => {
   });
 
   test.each<[string, unknown, RegExp]>([
-    ['nothing', null, /^the whole: it is missing or not what it should be/],
+    ['nothing', null, /^the whole: null stands there; give its parts by name/],
     ['no formulas', { ...shelf, formulas: undefined }, /^formulas: it is missing/],
     [
       'a parameter without its values',
@@ -273,7 +273,7 @@ describe('a rule set from its JSON', () => {
           'load.total': { ...formula('choose(wood.state == wet, 1, 0)') },
         },
       },
-      /there is no “wet”; a word of a choice stands in quotes, 'wet'/,
+      /“wet” is a word of a choice; put it in quotes, 'wet'/,
     ],
     ['a version that is none', { ...shelf, version: '1.0' }, /^version: /],
     [

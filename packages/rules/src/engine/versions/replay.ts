@@ -1,3 +1,4 @@
+import { refuseUnlessParts } from '../check/doors';
 import { isRecord, same } from './data';
 
 /** One place at which a saved verdict and the same one run again do not agree. */
@@ -51,8 +52,12 @@ function entriesOf(value: unknown): ReadonlyMap<string, unknown> | undefined {
 /**
  * Compares a saved verdict with the same one run again, both as JSON. Whatever is in both, or in a
  * list or a part of either, must be the same to the last digit.
+ *
+ * @throws InputError for what is no verdict at all
  */
 export function compareSaved(saved: unknown, again: unknown): Replay {
+  refuseUnlessParts('saved', saved, {}, 'a verdict as it was saved, read from its JSON');
+  refuseUnlessParts('again', again, {}, 'the same verdict run again, as JSON');
   const differences: ReplayDifference[] = [];
   const reworded: ReplayDifference[] = [];
   const note = (path: readonly string[], was: unknown, now: unknown): void => {

@@ -8,7 +8,7 @@ import {
 } from '../../../quantity';
 import type { Topic } from '../../define/shapes';
 import type { Node } from './nodes';
-import { FormulaError } from './problem';
+import { FormulaError, type FormulaFound, type FormulaMistake } from './problem';
 
 /** What a part of a formula is: a number of some dimension, a truth, a word, or any number. */
 export type Sort =
@@ -37,8 +37,8 @@ export const truth: Sort = { kind: 'truth' };
 export const word: Sort = { kind: 'word' };
 export const anyNumber: Sort = { kind: 'any-number' };
 
-export function clash(text: string): never {
-  throw new FormulaError(text);
+export function clash(text: string, code?: FormulaMistake, beside?: FormulaFound): never {
+  throw new FormulaError(text, code, beside);
 }
 
 export function sortOfUnit(unit: string): Sort {
@@ -49,11 +49,13 @@ export function sortOfUnit(unit: string): Sort {
 
 export function numeric(sort: Sort, what: string): Sort {
   if (sort.kind === 'number' || sort.kind === 'any-number') return sort;
-  return clash(`${what} wants a number, found a ${sort.kind}`);
+  return clash(`${what} wants a number, found a ${sort.kind}`, 'wrong-kind');
 }
 
 export const truthful = (sort: Sort, what: string): Sort =>
-  sort.kind === 'truth' ? sort : clash(`${what} wants a yes or no, found a ${sort.kind}`);
+  sort.kind === 'truth'
+    ? sort
+    : clash(`${what} wants a yes or no, found a ${sort.kind}`, 'wrong-kind');
 
 /** Both sides of +, −, a comparison or a choice must be of one kind. */
 export function alike(a: Sort, b: Sort, what: string): Sort {
@@ -61,11 +63,12 @@ export function alike(a: Sort, b: Sort, what: string): Sort {
   if (b.kind === 'any-number') return numeric(a, what);
   if (a.kind === 'number' && b.kind === 'number') {
     if (sameDimension(a.dimension, b.dimension)) return a;
-    return clash(`${what} joins ${dimensionName(a.dimension)} with ${dimensionName(b.dimension)}`);
+    const [one, other] = [dimensionName(a.dimension), dimensionName(b.dimension)];
+    return clash(`${what} joins ${one} with ${other}`, 'mixed-units');
   }
   if (a.kind === 'word' && b.kind === 'word') return alikeWords(a, b);
   if (a.kind === b.kind) return a;
-  return clash(`${what} joins a ${a.kind} with a ${b.kind}`);
+  return clash(`${what} joins a ${a.kind} with a ${b.kind}`, 'wrong-kind');
 }
 
 type Words = Extract<Sort, { kind: 'word' }>;
@@ -78,10 +81,18 @@ function alikeWords(a: Words, b: Words): Sort {
   if (ours.some((each) => theirs.includes(each))) return named;
   const [said, choice] = named === a ? [b, a] : [a, b];
   if (choice.of === undefined) return word;
-  const options = choice.options?.filter((each) => each !== '').join(', ');
-  if (said.of === undefined)
-    return clash(`“${said.options}” is no option of ${choice.of}: ${options}`);
-  return clash(`${said.of} and ${choice.of} have no option in common`);
+  const options = choice.options?.filter((each) => each !== '') ?? [];
+  if (said.of === undefined) {
+    const found = `${said.options}`;
+    return clash(
+      `“${found}” is no option of ${choice.of}: ${options.join(', ')}`,
+      'not-an-option',
+      {
+        ...{ found, of: choice.of, options },
+      },
+    );
+  }
+  return clash(`${said.of} and ${choice.of} have no option in common`, 'words-apart');
 }
 
 export function product(op: '*' | '/', a: Sort, b: Sort): Sort {

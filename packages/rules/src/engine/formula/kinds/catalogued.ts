@@ -38,7 +38,7 @@ export const catalogued: Kind<'catalogued'> = {
 export const sortCatalogued: SortOf<'catalogued'> = (node, { topic }) => {
   const catalogue = topic.catalogues?.[node.catalogue];
   const wrong = askedWrongly(catalogue, node);
-  if (wrong !== undefined) return clash(wrong);
+  if (wrong !== undefined) return clash(wrong, 'not-in-catalogue');
   if (asks[node.ask].yields === 'truth') return truth;
   const unit = catalogue?.figures[node.args[0] ?? ''];
   return node.ask === 'figure' ? sortOfUnit(unit ?? '') : plainNumber;

@@ -24,6 +24,6 @@ export const count: Kind<'count'> = {
 export const sortCount: SortOf<'count'> = ({ list }, { topic }) =>
   topic.facts[list]?.kind === 'rows'
     ? plainNumber
-    : clash(`count wants a list, and “${list}” is none`);
+    : clash(`count wants a list, and “${list}” is none`, 'not-a-list', { found: list });
 
 export const drawCount: Draw<'count'> = drawByDraw;

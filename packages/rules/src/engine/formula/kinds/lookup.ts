@@ -63,7 +63,11 @@ export const lookup: Kind<'lookup'> = {
 
 /** The rule of its units. */
 export const sortLookup: SortOf<'lookup'> = (node, { topic, of }) => {
-  const table = topic.tables[node.table] ?? clash(`there is no table “${node.table}”`);
+  const table =
+    topic.tables[node.table] ??
+    clash(`there is no table “${node.table}”`, 'not-a-table', {
+      ...{ found: node.table, options: Object.keys(topic.tables) },
+    });
   alike(of(node.at), number(unitOf(table.keyUnit || '1').dimension), 'lookup');
   return number(unitOf(table.valueUnit || '1').dimension);
 };

@@ -50,7 +50,8 @@ export const over: Kind<'over'> = {
 
 /** The rule of its units. */
 export const sortOver: SortOf<'over'> = ({ how, simulation, of }, at) => {
-  if (!at.topic.simulations?.[simulation]) clash(`there is no simulation “${simulation}”`);
+  if (!at.topic.simulations?.[simulation])
+    clash(`there is no simulation “${simulation}”`, 'not-a-simulation', { found: simulation });
   return numeric(at.of(of), how);
 };
 

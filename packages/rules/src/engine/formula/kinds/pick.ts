@@ -34,7 +34,10 @@ export const pick: Kind<'pick'> = {
 /** The rule of its units. */
 export const sortPick: SortOf<'pick'> = (node, { topic, of }) => {
   const table =
-    topic.wordTables?.[node.table] ?? clash(`there is no table of words “${node.table}”`);
+    topic.wordTables?.[node.table] ??
+    clash(`there is no table of words “${node.table}”`, 'not-a-table', {
+      ...{ found: node.table, options: Object.keys(topic.wordTables ?? {}) },
+    });
   alike(of(node.at), word, 'pick');
   return number(unitOf(table.valueUnit || '1').dimension);
 };
