@@ -175,3 +175,44 @@ test('a fact is set right by a touch, and the form of the answer is remembered',
   await expect(ike.getByLabel('Answer: On the phone')).toHaveValue(/\w/);
   expect(await objections(page)).toEqual([]);
 });
+
+test('an answer says which figures it does not use, and a chat keeps its names apart', async ({
+  page,
+}) => {
+  await page.goto('/#/questions');
+  await paste(
+    page,
+    `# Chat
+Kenji: Can I put a rack and two e-bikes at 62 lb each on the back?
+Sallowbridge: Hello, we will look at that.
+Kenji: My wagon is rated for 3,500 lb.`,
+  );
+  const kenji = entry(page, 'two e-bikes');
+  await expect(kenji.locator('.asked-personal').first()).toHaveText('Kenji');
+  await expect(kenji.locator('.asked-words').first()).not.toContainText('Kenji');
+  await expect(kenji.getByLabel(/^Answer: /).first()).toHaveValue(/the 62 lb/);
+});
+
+test('the prompter moves by itself: from the opening on, and to the next', async ({ page }) => {
+  await page.goto('/#/questions');
+  await paste(page, '# Mail\nHow often do I grease the jack?\n\n# Text\nAre you open on Sunday?\n');
+  for (const words of ['grease the jack', 'open on Sunday']) {
+    const asked = entry(page, words);
+    await asked.getByRole('combobox').selectOption('none');
+    await asked.getByLabel(/^Answer: /).fill('Twice a year.');
+    await asked.getByLabel(/^Answer: /).blur();
+    await asked.getByRole('button', { name: 'Speak it' }).click();
+    await expect(asked.getByRole('button', { name: 'In the round' })).toBeVisible();
+  }
+  await page.getByRole('link', { name: 'The round, 2' }).click();
+  await page.getByLabel('words a minute').fill('300');
+  await page.getByLabel('words a minute').blur();
+  await page.getByRole('link', { name: 'Speak from the screen' }).click();
+  const spoken = page.getByRole('region', { name: 'What is spoken' });
+  await expect(spoken).toContainText('Opening');
+  await page.getByRole('button', { name: 'Move by itself' }).click();
+  await expect(spoken).toContainText('1 of 2');
+  await expect(spoken).toContainText('2 of 2');
+  await expect(spoken).toContainText('Closing');
+  await expect(page.getByRole('button', { name: 'Move by itself' })).toBeVisible();
+});

@@ -246,6 +246,8 @@ test('twenty messages from five channels become a printed running sheet, with fe
   for (const each of asks) expect(plain).toContain(each.slice(0, 24).replace(/\s+/g, ''));
   expect(plain).not.toContain('DaleR');
   expect(plain).not.toContain('Savewhat');
+  // Where else one may go is no part of a sheet.
+  expect(plain).not.toContain('Whatisaskedmost');
 
   await page.reload();
   await expect(items).toHaveCount(count);

@@ -114,7 +114,7 @@ export class AskedList extends PlainElement {
               (entry) => this.group([entry]),
             )}</details>`
       }
-      ${shown.length > fewForTop ? html`<p class="noprint"><button class="quiet" @click=${() => this.toTop()}>To the top</button></p>` : nothing}`;
+      ${shown.length > fewForTop ? html`<p class="asked-top noprint"><button class="quiet" @click=${() => this.toTop()}>To the top</button></p>` : nothing}`;
   }
 }
 

@@ -13,6 +13,7 @@ import { AnswerLeft, AskedChanged, FormChosen, SpokenToggled } from './events';
 import { aboutOf, soughtOf } from './known';
 import type { Sought } from './reader';
 import type { ReadPart } from './told-so-far';
+import { withUnread } from './unread';
 import { formWords } from './words';
 
 /** The answer to one question, in the form that fits or that a person chose, ready to leave. */
@@ -65,8 +66,9 @@ export class PartAnswer extends PlainElement {
     this.answeredFor = key;
     this.answered = of ? undefined : 'none';
     if (!of) return;
-    const { asked, question } = this;
+    const { asked, question, personal } = this;
     this.answer(of, this.hasUpdated)
+      .then((answered) => answered && withUnread(answered, question, personal))
       .then((answered) => answered && withLink(answered, asked, question))
       .then((answered) => {
         if (this.answeredFor === key) this.answered = answered ?? 'none';
