@@ -5,7 +5,7 @@ import type { Round } from '../state/round';
 import { leavesOpen } from './answer-shapes';
 import type { Left } from './events';
 import { dayOf } from './known';
-import { speakerNow } from './record-desk';
+import { speakerNow } from './speaker';
 
 /** What leaves without rules of ours stands on nothing but its words. */
 const ofNote = { topic: 'note', outcome: 'holds' };
