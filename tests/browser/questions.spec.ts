@@ -56,13 +56,18 @@ test('a pasted bunch is read: urgent first, repeats together, each with its answ
   await expect(tow.getByLabel('Answer: To hand on')).toHaveValue(/3,?900 lb/);
   await expect(tires).toContainText('Asked 2 times');
   await expect(tires.getByLabel('Answer: To everybody')).toHaveValue(/\w+/);
+  const said = await tires.getByLabel('Answer: To everybody').inputValue();
   await tires.getByRole('button', { name: 'Copy' }).click();
-  await expect(tires).toContainText('Copied.');
+  // What has left gets out of the way, and whoever asked the same after it is next.
+  await expect(tires).toContainText('Done: What tire pressure should I run?');
+  await expect(tires.getByRole('textbox')).toHaveCount(0);
+  expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(said);
+  await expect(entries(page)).toHaveCount(5);
+  await expect(deposit).toContainText('What tire pressure should I run cold?');
   // What was answered stands beside the question, for whoever asks it again.
-  await expect(tires).toContainText(/Answered on \d{4}-\d{2}-\d{2}/);
-  expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(
-    await tires.getByLabel('Answer: To everybody').inputValue(),
-  );
+  await expect(deposit).toContainText(/Answered on \d{4}-\d{2}-\d{2}/);
+  await deposit.getByRole('button', { name: 'Done', exact: true }).click();
+  await expect(deposit).toContainText('Do I get my deposit back?');
   await deposit.getByRole('combobox').selectOption('note/how-a-deposit-works');
   await expect(deposit.getByLabel('Answer: To this one')).toHaveValue(/deposit/i);
   expect(await objections(page)).toEqual([]);
@@ -70,8 +75,9 @@ test('a pasted bunch is read: urgent first, repeats together, each with its answ
   expect(over).toBeLessThanOrEqual(0);
 
   await page.reload();
-  await expect(entries(page)).toHaveCount(4);
-  await expect(deposit.getByRole('combobox')).toHaveValue('note/how-a-deposit-works');
+  // What is done stands below, one line each.
+  await expect(page.getByRole('heading', { name: '3 open, 1 urgent, 2 done' })).toBeVisible();
+  await expect(at(2).getByRole('combobox')).toHaveValue('note/how-a-deposit-works');
   await paste(page, bunch);
   await expect(page.getByText('0 messages were taken in, 5 were here already.')).toBeVisible();
 
@@ -240,6 +246,8 @@ test('twenty messages from five channels become a printed running sheet, with fe
   for (const each of asks) expect(plain).toContain(each.slice(0, 24).replace(/\s+/g, ''));
   expect(plain).not.toContain('DaleR');
   expect(plain).not.toContain('Savewhat');
+  // Where else one may go is no part of a sheet.
+  expect(plain).not.toContain('Whatisaskedmost');
 
   await page.reload();
   await expect(items).toHaveCount(count);

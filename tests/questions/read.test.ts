@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { readMessages, urgentIn } from '@tarebook/record';
 import { topics } from '@tarebook/rules';
 import { expect, test } from 'vitest';
+import { isEveryday } from '../../packages/record/src/danger/everyday';
 import { isOver } from '../../packages/record/src/danger/over';
 import { repeatsOver } from '../../packages/record/src/questions/repeats';
 import { before, labeled, measure, type Share } from './measure';
@@ -47,11 +48,21 @@ test('dangers in odd words are urgent', () => {
   expect(dangers.filter((text) => urgentIn(text) === null)).toEqual([]);
 });
 
-test('no danger is taken for one that is over', () => {
-  const told = [...labeled(), ...labeled(new URL('train.json', import.meta.url))];
-  const urgent = told.flatMap(({ urgent: kind, text }) => (kind === null ? [] : [text]));
-  expect(urgent.length).toBeGreaterThan(670);
-  expect([...urgent, ...dangers].filter((text) => isOver(text))).toEqual([]);
+const labeledDangers = [
+  ...labeled(),
+  ...labeled(new URL('train.json', import.meta.url)),
+  ...labeled(new URL('once-held-out.json', import.meta.url)),
+].flatMap(({ urgent: kind, text }) => (kind === null ? [] : [text]));
+
+test('no danger is taken for one that is over, or for an everyday matter', () => {
+  expect(labeledDangers.length).toBeGreaterThan(750);
+  const told = [...labeledDangers, ...dangers];
+  expect(told.filter((text) => isOver(text))).toEqual([]);
+  expect(told.filter((text) => isEveryday(text))).toEqual([]);
+});
+
+test('of all labeled dangers none is missed', () => {
+  expect(labeledDangers.filter((text) => urgentIn(text) === null)).toEqual([]);
 });
 
 test('of what only sounds like danger a fifth is taken for it at most', () => {

@@ -33,7 +33,7 @@ import type {
 } from '../questions/answer-shapes';
 import { askedAsCase } from '../questions/as-case';
 import { tableOf } from '../questions/table-of';
-import { backOf, factsOf, type ReadPart } from '../questions/told-so-far';
+import { backOf, factsOf, mendedOf, type ReadPart } from '../questions/told-so-far';
 import { allowedHouse } from '../state/house-numbers';
 import { levelOf } from '../state/level';
 import type { Asked } from '../state/questions';
@@ -86,20 +86,22 @@ const asksOf = (topic: Topic, facts: FactsGiven): readonly string[] =>
     .slice(0, 3)
     .map((each) => each.ask);
 
-/** As a person corrected it: another topic, and what came back by a link. */
+/** As a person corrected it: another topic, facts set right, and what came back by a link. */
 function asChosen(read: ReadMessage, asked: Asked): ReadMessage {
   const { topics } = asked;
   const parts = read.parts.map((part): ReadPart => {
     const chosen = Object.hasOwn(topics, part.text) ? topics[part.text] : undefined;
     const now = chosen === undefined || chosen === part.topic ? part : forTopic(part, chosen);
     const topic = now.topic === null ? undefined : loadedTopics[now.topic];
-    if (!topic || Object.keys(backOf(asked, now)).length === 0) return now;
+    const isMended = Object.keys(mendedOf(asked, now)).length > 0;
+    if (!topic || (!isMended && Object.keys(backOf(asked, now)).length === 0)) return now;
     try {
       return { ...now, ask: asksOf(topic, factsOf(asked, now)) };
     } catch (problem) {
       // One message that cannot be answered never keeps the others from being read.
       const why = problem instanceof Error ? problem.message : String(problem);
-      const refused = `What came back cannot be answered with: ${why}`;
+      const what = isMended ? 'What is told' : 'What came back';
+      const refused = `${what} cannot be answered with: ${why}`;
       return { ...now, ask: [], refused };
     }
   });
@@ -155,11 +157,16 @@ function withNear(read: ReadMessage): ReadMessage {
  * nobody is asked back.
  */
 function fitting(isDecided: boolean, { facts, form }: Answerable): AnswerForm {
-  if (form !== null && form !== 'aloud') return form;
   if (form === 'aloud') return isDecided ? 'spoken' : 'everybody';
   if (isDecided) return 'post';
   return Object.keys(facts).length === 0 ? 'everybody' : 'askBack';
 }
+
+/** The form that was wanted, else the usual one where another would fit. */
+const formOf = (fits: AnswerForm, { form, usual = {} }: Answerable): AnswerForm => {
+  if (form === 'aloud') return fits;
+  return form ?? usual[fits] ?? fits;
+};
 
 async function answerOf(of: Answerable): Promise<Answered | undefined> {
   const { topic: id, note, facts, house, day } = of;
@@ -171,10 +178,12 @@ async function answerOf(of: Answerable): Promise<Answered | undefined> {
   const asked = { facts, asOf: day };
   const answer = answerTraced(topic, asked);
   const level = levelOf(topic.outcomes, answer.outcome);
-  const form = fitting(level !== 'unknown', of);
+  const fits = fitting(level !== 'unknown', of);
+  const form = formOf(fits, of);
   const { text, cautions } = writtenForm(form, topic, asked);
   return {
     form,
+    fits,
     text,
     cautions,
     saved: JSON.parse(JSON.stringify(judged(answer, { facts }))),
@@ -193,10 +202,12 @@ function noteAnswer({ name, text }: NoteText, of: Answerable): Answered | undefi
   const note = readNote(text);
   if (note.troubles.length > 0) return undefined;
   const found = judgeNote(note, of.day);
-  const form = of.form === 'aloud' ? 'spoken' : (of.form ?? 'post');
+  const fits = of.form === 'aloud' ? 'spoken' : 'post';
+  const form = formOf(fits, of);
   const { goodUntil, front } = note;
   return {
     form,
+    fits,
     text: noteForms(found)[form],
     cautions: [],
     saved: { topic: 'note', outcome: found.outcome, goodUntil, title: front.title, name },

@@ -54,17 +54,24 @@ export type Answerable = {
   readonly day: string;
   /** The form that is wanted; null: the one that fits what is known. */
   readonly form: AnswerForm | 'aloud' | null;
+  /** What is taken in the place of the one that fits. */
+  readonly usual?: UsualForms;
 };
 
 /** The forms that go to whoever asked, and the slip to whoever here goes on with it. */
 export const answerForms = ['post', 'everybody', 'askBack', 'spoken', 'letter', 'slip'] as const;
 export type AnswerForm = (typeof answerForms)[number] & FormName;
 
+/** By the form that would fit, the one that a person takes in its place. */
+export type UsualForms = Readonly<Partial<Record<AnswerForm, AnswerForm>>>;
+
 /** What leaves in these is no answer yet: the question stays open. */
 export const leavesOpen: ReadonlySet<string> = new Set(['first reply', 'askBack', 'slip']);
 
 export type Answered = {
   readonly form: AnswerForm;
+  /** The form that fits what is known. */
+  readonly fits: AnswerForm;
   readonly text: string;
   /** The cautions that stand in it. */
   readonly cautions: readonly string[];

@@ -5,14 +5,16 @@ import { PlainElement } from '../elements/plain-element';
 import type { Given } from '../state/given';
 import type { Asked } from '../state/questions';
 import type { Round } from '../state/round';
-import type { Answered } from './answer-shapes';
+import type { Answered, UsualForms } from './answer-shapes';
 import './asked-entry';
 import { earlierOver } from './earlier';
-import { type Entry, type Group, grouped } from './order';
+import { type Entry, type Group, grouped, laidOut } from './order';
 import type { Sought } from './reader';
 
 const shownFirst = 30;
 const mostDoneShown = 200;
+/** With more than these the top is out of sight. */
+const fewForTop = 2;
 
 /** All that was asked: what is urgent first, then as it came, repeats together; what is done below. */
 export class AskedList extends PlainElement {
@@ -20,7 +22,8 @@ export class AskedList extends PlainElement {
     messages: { attribute: false },
     readings: { attribute: false },
     progress: { attribute: false },
-    doneHere: { attribute: false },
+    justDone: { attribute: false },
+    usual: { attribute: false },
     round: { attribute: false },
     given: { attribute: false },
     answer: { attribute: false },
@@ -30,8 +33,9 @@ export class AskedList extends PlainElement {
   declare messages: readonly Asked[];
   declare readings: ReadonlyMap<string, ReadMessage>;
   declare progress: { readonly done: number; readonly of: number } | undefined;
-  /** Those that were answered while the page is open stay where they are. */
-  declare doneHere: ReadonlySet<string>;
+  /** What was laid aside last, which keeps its place until the next is. */
+  declare justDone: string | undefined;
+  declare usual: UsualForms;
   declare round: Round | undefined;
   /** What was answered so far. */
   declare given: readonly Given[];
@@ -49,11 +53,13 @@ export class AskedList extends PlainElement {
     const [first, ...more] = group;
     if (!first) return nothing;
     return html`<asked-entry .asked=${first.asked} .read=${first.read} .number=${this.numbers.get(first.asked.id) ?? 0}
-      .same=${more.map(({ asked }) => asked)} .earlier=${this.earlier(group)} .round=${this.round} .answer=${this.answer} .labels=${this.labels}></asked-entry>`;
+      .same=${more.map(({ asked }) => asked)} .earlier=${this.earlier(this.kin.get(first.asked.id) ?? group)} .round=${this.round} .answer=${this.answer} .labels=${this.labels} .usual=${this.usual}></asked-entry>`;
   };
 
   private numbers: ReadonlyMap<string, number> = new Map();
   private earlier = earlierOver([]);
+  /** Of each message all that ask the same, done or open. */
+  private kin: ReadonlyMap<string, Group> = new Map();
 
   private list(all: readonly Group[]) {
     const some = all.slice(0, this.shown);
@@ -68,6 +74,12 @@ export class AskedList extends PlainElement {
       }`;
   }
 
+  /** Back to where messages are taken in and a round is made. */
+  private toTop(): void {
+    scrollTo(0, 0);
+    document.querySelector<HTMLElement>('.questions h1')?.focus({ preventScroll: true });
+  }
+
   private progressSaid() {
     const { progress } = this;
     if (!progress) return nothing;
@@ -76,29 +88,33 @@ export class AskedList extends PlainElement {
   }
 
   protected override render() {
-    const { messages, readings, doneHere } = this;
+    const { messages, readings, justDone } = this;
     if (messages.length === 0) return nothing;
     this.earlier = earlierOver(this.given);
     this.numbers = new Map(messages.map(({ id }, at) => [id, at + 1]));
     const entries = messages.map((asked): Entry => ({ asked, read: readings.get(asked.id) }));
-    const all = grouped(entries);
-    const isOpen = (group: Group): boolean =>
-      group.some(({ asked }) => asked.done === 0 || doneHere.has(asked.id));
-    const open = all.filter(isOpen);
-    const done = all.filter((group) => !isOpen(group));
-    const urgent = open.filter((group) => group.some(({ asked }) => asked.urgent !== '')).length;
+    this.kin = new Map(
+      grouped(entries).flatMap((group) => group.map(({ asked }) => [asked.id, group] as const)),
+    );
+    const { shown, done, open, urgent } = laidOut(entries, justDone);
+    const isDone = messages.filter((each) => each.done > 0).length;
     return html`${this.progressSaid()}
-      <h2>${open.length} open${urgent > 0 ? html`, <span class="asked-count">${urgent} urgent</span>` : nothing}</h2>
+      <h2>${open} open${urgent > 0 ? html`, <span class="asked-count">${urgent} urgent</span>` : nothing}${isDone > 0 ? html`<span class="soft">, ${isDone} done</span>` : nothing}</h2>
       <div class="acts"><button ?disabled=${this.progress !== undefined} @click=${() =>
         this.dispatchEvent(
           new CustomEvent('round-wanted', { bubbles: true }),
         )}>Make a round of what has an answer</button></div>
-      ${this.list(open)}
+      ${this.list(shown)}
       ${
         done.length === 0
           ? nothing
-          : html`<details class="asked-done"><summary>${done.length} done</summary>${done.slice(0, mostDoneShown).map(this.group)}</details>`
-      }`;
+          : html`<details class="asked-done"><summary>${done.length} done${justDone !== undefined && done.length < isDone ? ' before' : ''}</summary>${repeat(
+              done.slice(0, mostDoneShown),
+              ({ asked }) => asked.id,
+              (entry) => this.group([entry]),
+            )}</details>`
+      }
+      ${shown.length > fewForTop ? html`<p class="asked-top noprint"><button class="quiet" @click=${() => this.toTop()}>To the top</button></p>` : nothing}`;
   }
 }
 

@@ -1,21 +1,29 @@
-import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { notesListed } from '../cases/rows';
 import { topicsListed, topicTitle } from '../cases/topics';
-import { copyFrom } from '../elements/copy-text';
 import { PlainElement } from '../elements/plain-element';
-import { caseAddress } from '../state/address';
 import type { Asked } from '../state/questions';
-import { guarded } from '../state/reply';
-import { isIn, type Round } from '../state/round';
-import { type Answered, type AnswerForm, answerForms } from './answer-shapes';
-import { caseOfQuestion, withLink } from './back-link';
-import { AnswerLeft, AskedChanged, SpokenToggled } from './events';
-import { aboutOf, soughtOf } from './known';
+import type { Round } from '../state/round';
+import { loadedTopics } from '../state/topics';
+import type { Answered, UsualForms } from './answer-shapes';
+import { AskedChanged } from './events';
+import type { FactMended, Mended, ReadFact } from './fact-mend';
+import './fact-mend';
+import { aboutOf } from './known';
+import './part-answer';
 import type { Sought } from './reader';
 import { listsIn } from './rows-told';
-import { factsOf, otherBack, type ReadPart, returnedText } from './told-so-far';
-import { formWords, stretches } from './words';
+import {
+  backOf,
+  factsOf,
+  mendedOf,
+  otherBack,
+  type ReadPart,
+  returnedText,
+  withMended,
+} from './told-so-far';
+import { type Stretch, stretches } from './words';
 
 /** One question of a message: its words with what was read in them, and its answer, ready to leave. */
 export class AskedPart extends PlainElement {
@@ -26,9 +34,8 @@ export class AskedPart extends PlainElement {
     answer: { attribute: false },
     labels: { attribute: false },
     round: { attribute: false },
-    answered: { state: true },
-    form: { state: true },
-    said: { state: true },
+    usual: { attribute: false },
+    mending: { state: true },
   };
   declare asked: Asked;
   declare question: ReadPart;
@@ -39,34 +46,9 @@ export class AskedPart extends PlainElement {
   declare labels: (topic: string, fact: string) => string;
   /** The round that is still to be spoken. */
   declare round: Round | undefined;
-  declare answered: Answered | undefined | 'none';
-  /** The form a person chose; undefined: the one that fits. */
-  declare form: AnswerForm | undefined;
-  declare said: string;
-  private answeredFor = '';
-  /** The question as a case when it was said that the one kept is another. */
-  private saidOfCase = '';
-
-  constructor() {
-    super();
-    this.said = '';
-  }
-
-  protected override willUpdate(changed: PropertyValues): void {
-    if (!['question', 'asked', 'form'].some((each) => changed.has(each))) return;
-    const of = soughtOf(this.asked, this.question, this.form ?? null);
-    const key = JSON.stringify(of);
-    if (key === this.answeredFor) return;
-    this.answeredFor = key;
-    this.answered = of ? undefined : 'none';
-    if (!of) return;
-    const { asked, question } = this;
-    this.answer(of, this.hasUpdated)
-      .then((answered) => answered && withLink(answered, asked, question))
-      .then((answered) => {
-        if (this.answeredFor === key) this.answered = answered ?? 'none';
-      });
-  }
+  declare usual: UsualForms;
+  /** The words whose facts are being set right; undefined: none. */
+  declare mending: string | undefined;
 
   private change(change: Partial<Asked>): void {
     this.dispatchEvent(new AskedChanged({ ...this.asked, ...change }));
@@ -79,18 +61,70 @@ export class AskedPart extends PlainElement {
     this.change({ struck: gone ? others : [...others, ...facts] });
   }
 
+  private isStruck(facts: readonly string[]): boolean {
+    return facts.every((each) => this.asked.struck.includes(each));
+  }
+
+  /** Facts as they were read in some words, and as they count now. */
+  private factsIn(facts: readonly string[]): readonly ReadFact[] {
+    const mended = mendedOf(this.asked, this.question);
+    return facts.map((each) => {
+      const [fact = '', ...value] = each.split(': ');
+      const read = value.join(': ');
+      const label = this.labels(this.question.topic ?? '', fact);
+      return { fact, label, read, now: mended[fact] ?? read };
+    });
+  }
+
   private words(): readonly TemplateResult[] {
-    const { asked, question: part } = this;
-    return stretches(part, this.personal).map(({ text, kind, facts }) => {
+    return stretches(this.question, this.personal).map(({ text, kind, facts }) => {
       if (kind === 'plain') return html`${text}`;
       if (kind === 'personal') {
         return html`<span class="asked-personal" title="Personal: it is left out wherever this leaves">${text}</span>`;
       }
-      const struck = facts.every((each) => asked.struck.includes(each));
-      const told = facts.map((each) => this.factSaid(each)).join(', ');
-      return html`<button type="button" class="asked-fact" aria-pressed=${struck ? 'false' : 'true'}
-        title="${struck ? 'Not taken' : 'Read'} as ${told}; press to ${struck ? 'take it' : 'strike it out'}"
-        @click=${() => this.strike(facts)}>${text}</button>`;
+      const isStruck = this.isStruck(facts);
+      const told = this.factsIn(facts).map(({ label, now }) => `${label}: ${now}`);
+      return html`<button type="button" class="asked-fact" aria-pressed=${isStruck ? 'false' : 'true'}
+        aria-expanded=${this.mending === text ? 'true' : 'false'}
+        title="${isStruck ? 'Not taken' : 'Read'} as ${told.join(', ')}; press to set it right or to leave it out"
+        @click=${() => {
+          this.mending = this.mending === text ? undefined : text;
+        }}>${text}</button>`;
+    });
+  }
+
+  /** Of the words that were pressed: what was read there, to be set right. */
+  private mend() {
+    const { mending } = this;
+    const of = stretches(this.question, this.personal).find(
+      ({ text, kind }) => kind === 'fact' && text === mending,
+    );
+    if (!of) return nothing;
+    const topic = loadedTopics[this.question.topic ?? ''];
+    return html`<fact-mend .facts=${this.factsIn(of.facts)} .topic=${topic} .words=${of.text} .struck=${this.isStruck(of.facts)}
+      @fact-mended=${({ detail }: FactMended) => this.mended(of, detail)}></fact-mend>`;
+  }
+
+  private mended({ facts, text }: Stretch, mended: Mended): void {
+    this.mending = undefined;
+    if ('strike' in mended) this.strike(facts);
+    if ('values' in mended) {
+      const { asked, question } = this;
+      const back = backOf(asked, question);
+      const now = Object.entries(mended.values).reduce(
+        (so, [fact, value]) => withMended(so, question, fact, value),
+        asked,
+      );
+      // What was set right by hand last counts before what came back.
+      const over = Object.keys(mended.values).flatMap((fact) => {
+        const value = Object.hasOwn(back, fact) ? back[fact] : undefined;
+        return value === undefined ? [] : [returnedText(fact, value)];
+      });
+      this.change({ ...now, struck: [...now.struck, ...over] });
+    }
+    void this.updateComplete.then(() => {
+      const words = [...this.querySelectorAll<HTMLElement>('.asked-fact')];
+      words.find((each) => each.textContent === text)?.focus();
     });
   }
 
@@ -103,7 +137,11 @@ export class AskedPart extends PlainElement {
     const { asked, question: part } = this;
     const lists = new Set(listsIn(part).map(({ fact }) => fact));
     const told = Object.entries(factsOf(asked, part)).filter(([fact]) => !lists.has(fact));
-    const said = told.map(([fact, value]) => this.factSaid(returnedText(fact, value)));
+    const mended = mendedOf(asked, part);
+    const said = told.map(([fact, value]) => {
+      const own = mended[fact] === value ? ', set right by hand' : '';
+      return `${this.factSaid(returnedText(fact, value))}${own}`;
+    });
     return html`<span class="small soft">${said.join(' · ')}</span>
       ${listsIn(part).map(({ said: each }) => this.told(each))} ${this.back()}`;
   }
@@ -147,128 +185,14 @@ export class AskedPart extends PlainElement {
       </select></label>`;
   }
 
-  /** The nearest note is shown, and never taken by itself. */
-  private near() {
-    const { asked, question: part } = this;
-    const name = /^note\/(.+)$/.exec(part.answeredBy ?? '')?.[1];
-    const note = notesListed.find((each) => each.name === name);
-    if (!note || aboutOf(asked, part) !== 'none') return nothing;
-    return html`<button type="button" class="quiet" @click=${() =>
-      this.change({
-        topics: { ...asked.topics, [part.text]: `note/${note.name}` },
-      })}>Answer with the note “${note.title}”</button>`;
-  }
-
-  /** A case that is like it, to read; or the question itself as a case, with all that is told. */
-  private cases() {
-    const { asked, question: part, answered } = this;
-    const [, topic = '', name = ''] = /^([^/]+)\/(.+)$/.exec(part.answeredBy ?? '') ?? [];
-    const near = topic !== 'note' && topic === aboutOf(asked, part);
-    const doc = answered === 'none' ? undefined : answered?.doc;
-    const open = async (): Promise<void> => {
-      if (doc === undefined) return;
-      const { address, made, isStale } = await caseOfQuestion(doc, asked, part);
-      if (isStale && this.saidOfCase !== doc) {
-        this.saidOfCase = doc;
-        this.said =
-          'The case was changed by hand, and other answers stand here since; press once more to open it as it was left.';
-        return;
-      }
-      if (made !== undefined && asked.cases?.[part.text] !== made) {
-        this.change({ cases: { ...this.asked.cases, [part.text]: made } });
-      }
-      location.hash = address;
-    };
-    return html`${doc === undefined ? nothing : html`<button type="button" class="quiet" @click=${open}>Open as a case</button>`}
-      ${near ? html`<a class="small" href=${caseAddress(topic, name)}>A case like this: ${name.replaceAll('-', ' ')}</a>` : nothing}`;
-  }
-
-  private get shownForm(): AnswerForm | undefined {
-    const { answered } = this;
-    if (!answered || answered === 'none') return undefined;
-    return answered.form;
-  }
-
-  private place = (form: AnswerForm | undefined): string =>
-    `${form ?? 'own'} ${this.question.text}`;
-
-  private get text(): string {
-    const { answered, shownForm: form } = this;
-    const ready = answered && answered !== 'none' ? answered.text : '';
-    return this.asked.wordings[this.place(form)] ?? ready;
-  }
-
-  private word(text: string): void {
-    const { [this.place(this.shownForm)]: _, ...others } = this.asked.wordings;
-    const wordings = { ...others, [this.place(this.shownForm)]: text };
-    this.change({ wordings });
-  }
-
-  private async copy(): Promise<void> {
-    const field = this.querySelector('textarea');
-    if (!field || field.value.trim() === '') return;
-    const { answered, shownForm: form } = this;
-    const cautions = answered && answered !== 'none' ? answered.cautions : [];
-    const { text, putBack } = guarded(field.value, cautions);
-    field.value = text;
-    if (putBack.length > 0) this.word(text);
-    const copied = await copyFrom(field);
-    this.said =
-      copied === 'copied'
-        ? `Copied${putBack.length > 0 ? '; its caution was put back' : ''}.`
-        : 'This browser does not let the page copy; the text is marked, so press Ctrl or ⌘ and C.';
-    const { asked, question: part } = this;
-    const given = answered === 'none' ? undefined : answered;
-    this.dispatchEvent(
-      new AnswerLeft({
-        ...{ asked, question: part.text, text, answered: given },
-        form: form ?? 'own words',
-      }),
-    );
-  }
-
-  private speak() {
-    const { asked, question, round } = this;
-    const isSpoken = round !== undefined && isIn(round, asked.id, question.text);
-    return html`<button type="button" aria-pressed=${isSpoken} @click=${() =>
-      this.dispatchEvent(
-        new SpokenToggled(asked, question),
-      )}>${isSpoken ? 'In the round' : 'Speak it'}</button>`;
-  }
-
-  private reply() {
-    const { answered, shownForm: now } = this;
-    if (answered === undefined) return html`<p class="small soft">Working it out …</p>`;
-    const forms = answered === 'none' ? [] : answerForms;
-    const label = now ? formWords[now] : 'In your own words';
-    return html`<div class="asked-answer">
-      ${
-        forms.length === 0
-          ? html`<p class="small soft">${this.near()} ${label}:</p>`
-          : html`<div class="asked-forms" role="group" aria-label="Form of the answer">${forms.map(
-              (form) =>
-                html`<button type="button" class="quiet" aria-pressed=${form === now} @click=${() => {
-                  this.form = form;
-                  this.said = '';
-                }}>${formWords[form]}</button>`,
-            )}</div>`
-      }
-      <textarea rows="3" aria-label="Answer: ${label}" .value=${live(this.text)} @change=${(
-        event: Event,
-      ) => {
-        if (event.target instanceof HTMLTextAreaElement) this.word(event.target.value);
-      }}></textarea>
-      <div class="acts"><button type="button" @click=${this.copy}>Copy</button> ${this.speak()} ${this.cases()}
-        <span class="small soft" role="status">${this.said}</span></div>
-    </div>`;
-  }
-
   protected override render() {
+    const { asked, question, personal, answer, round, usual } = this;
     return html`<div class="asked-part">
       <div class="asked-question"><p class="asked-words">${this.words()}</p>
+        ${this.mend()}
         <p class="asked-known">${this.about()} ${this.facts()}</p>
-        ${this.question.refused ? html`<p class="error">${this.question.refused}</p>` : nothing}</div>
-      ${this.reply()}
+        ${question.refused ? html`<p class="error">${question.refused}</p>` : nothing}</div>
+      <part-answer .asked=${asked} .question=${question} .personal=${personal} .answer=${answer} .round=${round} .usual=${usual}></part-answer>
     </div>`;
   }
 }

@@ -54,7 +54,13 @@ test('one that somebody changed stays as it was left, and is called stale once a
 });
 
 const answered: Answered = {
-  ...{ form: 'askBack', text: 'What does the label say?', cautions: [], isWarning: false },
+  ...{
+    form: 'askBack',
+    fits: 'askBack',
+    text: 'What does the label say?',
+    cautions: [],
+    isWarning: false,
+  },
   ...{ saved: { topic: 'tow-fit' }, doc: '# A case', asks: [] },
 };
 

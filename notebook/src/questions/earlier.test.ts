@@ -18,7 +18,7 @@ const entry = (id: string, ...questions: readonly string[]) => {
   const parts = questions.map((text) => ({
     ...{ text, topic: null, because: [], facts: {}, words: {}, ask: [], answeredBy: null },
   }));
-  const told = { urgent: null, firstReply: null, sameAs: null, personal: [] };
+  const told = { urgent: null, urgentBecause: [], firstReply: null, sameAs: null, personal: [] };
   const read: ReadMessage = { id, parts, ...told };
   return { asked, read };
 };

@@ -17,6 +17,8 @@ export type Left = {
   readonly form: AnswerForm | 'first reply' | 'own words';
   readonly text: string;
   readonly answered: Answered | undefined;
+  /** Whether the browser copied it; else a person does, and says so. */
+  readonly isCopied: boolean;
 };
 export class AnswerLeft extends CustomEvent<Left> {
   constructor(left: Left) {
@@ -28,5 +30,19 @@ export class AnswerLeft extends CustomEvent<Left> {
 export class SpokenToggled extends CustomEvent<{ asked: Asked; part: QuestionPart }> {
   constructor(asked: Asked, part: QuestionPart) {
     super('spoken-toggled', { detail: { asked, part }, bubbles: true });
+  }
+}
+
+/** A person chose a form of the answer in the place of the one that fits. */
+export class FormChosen extends CustomEvent<{ fits: AnswerForm; chosen: AnswerForm }> {
+  constructor(chosen: { fits: AnswerForm; chosen: AnswerForm }) {
+    super('form-chosen', { detail: chosen, bubbles: true });
+  }
+}
+
+/** A message is to be taken out, as it should never have come in. */
+export class TakenOut extends CustomEvent<Asked> {
+  constructor(asked: Asked) {
+    super('taken-out', { detail: asked, bubbles: true });
   }
 }

@@ -1,6 +1,7 @@
 import { masked, type QuestionPart } from '@tarebook/record';
 import { houseOf } from '../state/house';
 import type { Asked } from '../state/questions';
+import type { UsualForms } from './answer-shapes';
 import type { Sought } from './reader';
 import { factsOf } from './told-so-far';
 
@@ -18,6 +19,7 @@ export function soughtOf(
   asked: Asked,
   part: QuestionPart,
   form: Sought['form'] = null,
+  usual?: UsualForms,
 ): Sought | undefined {
   const about = aboutOf(asked, part);
   if (about === 'none') return undefined;
@@ -28,5 +30,14 @@ export function soughtOf(
   const topic = note === null ? about : null;
   const house = topic === null ? undefined : houseOf(topic);
   const facts = note === null ? factsOf(asked, part) : {};
-  return { topic, note, facts, question: masked(part.text), house, day, form };
+  return {
+    topic,
+    note,
+    facts,
+    question: masked(part.text),
+    house,
+    day,
+    form,
+    ...(usual && { usual }),
+  };
 }

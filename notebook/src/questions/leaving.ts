@@ -1,9 +1,11 @@
 import { masked } from '@tarebook/record';
 import { type Given, given } from '../state/given';
+import type { Asked } from '../state/questions';
 import type { Round } from '../state/round';
+import { leavesOpen } from './answer-shapes';
 import type { Left } from './events';
 import { dayOf } from './known';
-import { speakerNow } from './record-desk';
+import { speakerNow } from './speaker';
 
 /** What leaves without rules of ours stands on nothing but its words. */
 const ofNote = { topic: 'note', outcome: 'holds' };
@@ -26,7 +28,7 @@ export const givenFrom = (
   );
 
 /** What a question waits for once it was asked back or handed on. */
-export function waitsFor({ form, answered }: Left, day: string): string {
+function waitsFor({ form, answered }: Left, day: string): string {
   if (form === 'slip') return `whoever it was handed to on ${day}`;
   const [ask] = answered?.asks ?? [];
   return `${ask ?? 'an answer'} (asked back on ${day})`;
@@ -43,3 +45,22 @@ export const givenIn = ({ items }: Round, now: Date, catalogue: string): readonl
       now.getTime(),
     ),
   );
+
+/**
+ * A message once an answer to one of its questions has left: done where that was the last of them,
+ * waiting where something was asked back or handed on; undefined where nothing turns.
+ */
+export function afterLeaving(
+  asked: Asked,
+  left: Left,
+  questions: readonly string[],
+  day: string,
+): Asked | undefined {
+  if (left.form === 'first reply') return undefined;
+  if (leavesOpen.has(left.form)) return { ...asked, waits: waitsFor(left, day) };
+  // What a person has yet to copy by hand has not left.
+  if (!left.isCopied) return undefined;
+  const sent = [...new Set([...(asked.sent ?? []), left.question])];
+  const isAll = questions.every((each) => sent.includes(each));
+  return { ...asked, sent, ...(isAll && { done: Date.now(), waits: '' }) };
+}

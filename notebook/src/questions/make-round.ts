@@ -1,4 +1,4 @@
-import { masked, type QuestionPart, type ReadMessage } from '@tarebook/record';
+import { masked, personalIn, type QuestionPart, type ReadMessage } from '@tarebook/record';
 import type { Asked } from '../state/questions';
 import { guarded } from '../state/reply';
 import { isIn, type Round, type Spoken } from '../state/round';
@@ -7,6 +7,7 @@ import { arranged, asSpoken } from './arrange';
 import { soughtOf } from './known';
 import { grouped } from './order';
 import type { Sought } from './reader';
+import { withUnread } from './unread';
 
 type Answer = (of: Sought) => Promise<Answered | undefined>;
 
@@ -29,7 +30,8 @@ export async function spokenOf(
   answer: Answer,
 ): Promise<Spoken | undefined> {
   const sought = soughtOf(asked, part, 'aloud');
-  const answered = sought && (await answer(sought));
+  const plain = sought && (await answer(sought));
+  const answered = plain && withUnread(plain, part, personalIn(part.text));
   const written = writtenOf(asked, part);
   // A caution that was taken out of it comes back, as where it is copied.
   const said = written === undefined ? undefined : guarded(written, answered?.cautions ?? []).text;

@@ -1,7 +1,7 @@
 import type { ReadMessage } from '@tarebook/record';
 import { expect, test } from 'vitest';
 import { recordsOf } from '../state/questions';
-import { type Entry, grouped } from './order';
+import { type Entry, grouped, laidOut } from './order';
 
 const told = [
   ['a', '', null],
@@ -16,7 +16,8 @@ const entries = told.map(([id, urgent, sameAs]): Entry => {
   const [asked] = recordsOf([{ channel: '', asker: '', askedOn: '', text: id }], 1);
   if (!asked) throw new Error('There is no record.');
   const read: ReadMessage = {
-    ...{ id, parts: [], urgent: urgent || null, firstReply: null, sameAs, personal: [] },
+    ...{ id, parts: [], urgent: urgent || null, urgentBecause: [], firstReply: null, sameAs },
+    personal: [],
   };
   return { asked: { ...asked, id, urgent }, read };
 });
@@ -24,6 +25,50 @@ const entries = told.map(([id, urgent, sameAs]): Entry => {
 test('what is urgent stands first, the gravest at the top; repeats stand with what they repeat', () => {
   const ids = grouped(entries).map((group) => group.map(({ asked }) => asked.id));
   expect(ids).toEqual([['d'], ['b'], ['a', 'c', 'e'], ['f']]);
+});
+
+const done = (...ids: readonly string[]): readonly Entry[] =>
+  entries.map((each) =>
+    ids.includes(each.asked.id)
+      ? { ...each, asked: { ...each.asked, done: 10 + ids.indexOf(each.asked.id) } }
+      : each,
+  );
+const idsOf = (groups: readonly (readonly Entry[])[]) =>
+  groups.map((group) => group.map(({ asked }) => asked.id));
+
+test('a repeat of what is done stands by itself, with other repeats, and never under it', () => {
+  const { shown, done: past, open, urgent } = laidOut(done('a'), undefined);
+  expect(idsOf(shown)).toEqual([['d'], ['b'], ['c', 'e'], ['f']]);
+  expect(past.map(({ asked }) => asked.id)).toEqual(['a']);
+  expect([open, urgent]).toEqual([4, 2]);
+});
+
+test('what is urgent and done counts no more, and lifts none of its repeats', () => {
+  const all = done('d').map((each) =>
+    each.asked.id === 'f' && each.read ? { ...each, read: { ...each.read, sameAs: 'd' } } : each,
+  );
+  const { shown, urgent } = laidOut(all, undefined);
+  expect(idsOf(shown)).toEqual([['b'], ['a', 'c', 'e'], ['f']]);
+  expect(urgent).toBe(1);
+});
+
+test('of several that ask the same the urgent one is at the head, and they count once', () => {
+  const all = entries.map((each) =>
+    each.asked.id === 'c' ? { ...each, asked: { ...each.asked, urgent: 'gas' } } : each,
+  );
+  const { shown, open, urgent } = laidOut(all, undefined);
+  expect(idsOf(shown)).toEqual([['c', 'a', 'e'], ['d'], ['b'], ['f']]);
+  expect([open, urgent]).toEqual([4, 3]);
+});
+
+test('what was laid aside last keeps its place until the next one is', () => {
+  const first = laidOut(done('b'), 'b');
+  expect(idsOf(first.shown)).toEqual([['d'], ['b'], ['a', 'c', 'e'], ['f']]);
+  expect(first.done).toEqual([]);
+  expect([first.open, first.urgent]).toEqual([3, 1]);
+  const next = laidOut(done('b', 'a'), 'a');
+  expect(idsOf(next.shown)).toEqual([['d'], ['a'], ['c', 'e'], ['f']]);
+  expect(next.done.map(({ asked }) => asked.id)).toEqual(['b']);
 });
 
 test('the same bunch pasted twice makes the same records, and two alike in one stay two', () => {

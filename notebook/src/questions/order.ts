@@ -11,7 +11,7 @@ const gravity = ({ asked }: Entry): number => {
   return at < 0 ? Number.POSITIVE_INFINITY : at;
 };
 
-/** Messages that ask the same, the first that asked at their head. */
+/** Messages that ask the same: the gravest at their head, else the first that asked. */
 export type Group = readonly Entry[];
 
 /** What is urgent first, the gravest at the top; then as it came; repeats stand with the first. */
@@ -20,11 +20,53 @@ export function grouped(entries: readonly Entry[]): readonly Group[] {
   const groups = new Map<string, Entry[]>();
   for (const entry of entries) {
     const { id } = entry.asked;
-    const same = entry.read?.sameAs;
-    const head = (same && heads.get(same)) || id;
+    // The one that asked first may be done, and not among these; its repeats are repeats all the same.
+    const same = entry.read?.sameAs ?? undefined;
+    const head = same === undefined ? id : (heads.get(same) ?? same);
     heads.set(id, head);
     groups.set(head, [...(groups.get(head) ?? []), entry]);
   }
-  const first = (group: Group): number => Math.min(...group.map(gravity));
-  return [...groups.values()].toSorted((a, b) => first(a) - first(b));
+  return [...groups.values()]
+    .map((group) => group.toSorted((a, b) => gravity(a) - gravity(b)))
+    .toSorted((a, b) => firstOf(a) - firstOf(b));
+}
+
+const firstOf = ([first]: Group): number => (first ? gravity(first) : Number.POSITIVE_INFINITY);
+
+const isUrgent = ([first]: Group): boolean => first !== undefined && first.asked.urgent !== '';
+
+/** What is to be answered, and what is done. */
+export type Laid = {
+  /** In their order; what was laid aside last still stands where it was, by itself. */
+  readonly shown: readonly Group[];
+  /** What was laid aside before, the last first. */
+  readonly done: readonly Entry[];
+  readonly open: number;
+  readonly urgent: number;
+};
+
+/**
+ * Lays out what was asked: repeats stand together where they are open, and none of them under one that
+ * is done. Several that ask the same count once.
+ *
+ * @param justDone which one was laid aside last; it keeps its place until the next one is
+ */
+export function laidOut(entries: readonly Entry[], justDone: string | undefined): Laid {
+  const open = entries.filter(({ asked }) => asked.done === 0);
+  const last = entries.find(({ asked }) => asked.done > 0 && asked.id === justDone);
+  const groups = grouped(open);
+  const place = new Map(entries.map(({ asked }, at) => [asked.id, at]));
+  const placeOf = ([first]: Group): number => place.get(first?.asked.id ?? '') ?? 0;
+  const isBefore = (group: Group, one: Group): boolean =>
+    firstOf(group) < firstOf(one) ||
+    (firstOf(group) === firstOf(one) && placeOf(group) < placeOf(one));
+  const at = last ? groups.filter((group) => isBefore(group, [last])).length : 0;
+  return {
+    shown: last ? groups.toSpliced(at, 0, [last]) : groups,
+    done: entries
+      .filter(({ asked }) => asked.done > 0 && asked.id !== last?.asked.id)
+      .toSorted((a, b) => b.asked.done - a.asked.done),
+    open: groups.length,
+    urgent: groups.filter(isUrgent).length,
+  };
 }

@@ -1,7 +1,7 @@
 import { html } from 'lit';
 import { PlainElement } from '../elements/plain-element';
 import type { Round } from '../state/round';
-import { announced, clock, secondsFor, timed } from './round-out';
+import { announced, clock, secondsFor, secondsToSay, timed } from './round-out';
 import { RoundChanged } from './round-view';
 
 const onward = new Set(['ArrowRight', 'PageDown', ' ', 'Enter']);
@@ -75,22 +75,40 @@ export class PrompterView extends PlainElement {
     this.dispatchEvent(new RoundChanged({ ...this.round, items: timedItems, spoken }));
   }
 
+  /** How long what is on the screen now takes to say, in seconds. */
+  private get seconds(): number {
+    const { round, at } = this;
+    const item = round.items[at];
+    return item
+      ? secondsFor(item, round.pace)
+      : secondsToSay(at < 0 ? round.opening : round.closing, round.pace);
+  }
+
+  /** The text moves at the speaker's pace, and where it has been said the next one comes. */
   private roll = (): void => {
     this.rolling = !this.rolling;
     cancelAnimationFrame(this.frame);
     let before = performance.now();
     let lines = 0;
+    let shown = this.at;
+    let spent = 0;
     const step = (now: number): void => {
       if (!this.rolling) return;
+      const passed = (now - before) / 1000;
+      before = now;
+      if (this.at !== shown) [shown, spent, lines] = [this.at, 0, 0];
+      spent += passed;
       const text = this.querySelector('.prompter-text');
-      const item = this.round.items[this.at];
-      if (text && item) {
+      if (text) {
         const way = text.scrollHeight - text.clientHeight;
-        lines += (way * (now - before)) / 1000 / secondsFor(item, this.round.pace);
+        lines += (way * passed) / this.seconds;
         text.scrollTop += Math.floor(lines);
         lines -= Math.floor(lines);
       }
-      before = now;
+      if (spent >= this.seconds) {
+        if (this.at < this.round.items.length) this.go(this.at + 1);
+        else this.rolling = false;
+      }
       this.frame = requestAnimationFrame(step);
     };
     this.frame = requestAnimationFrame(step);

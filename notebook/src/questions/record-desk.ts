@@ -6,18 +6,8 @@ import { allQuestionRecords, keepQuestions } from '../state/questions';
 import { whyNotKept } from '../state/shelf';
 import { askAgain, mergeWith } from './record-asking';
 import type { LedgerOpened } from './record-view';
+import { keepSpeaker, speakerNow } from './speaker';
 import './record-view';
-
-const byWhom = 'tarebook.speaker';
-
-/** Who answers here, as it was last written. */
-export function speakerNow(): string {
-  try {
-    return localStorage.getItem(byWhom) ?? '';
-  } catch {
-    return '';
-  }
-}
 
 /** The record of this device: read, asked again, and put together with a colleague's. */
 export class RecordDesk extends PlainElement {
@@ -93,7 +83,7 @@ export class RecordDesk extends PlainElement {
       }: Event) => {
         if (!(target instanceof HTMLInputElement)) return;
         try {
-          localStorage.setItem(byWhom, target.value.trim().slice(0, 60));
+          keepSpeaker(target.value);
         } catch {
           this.wrong = 'This device does not keep the name; write it again next time.';
         }

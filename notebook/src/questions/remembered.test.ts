@@ -7,7 +7,7 @@ const asked = (id: string, more: Partial<Asked> = {}): Asked => ({
   ...{ urgent: '', topics: {}, struck: [], wordings: {}, done: 0, ...more },
 });
 const read = (id: string, text: string) => ({
-  ...{ id, urgent: null, firstReply: null, sameAs: null, personal: [] },
+  ...{ id, urgent: null, urgentBecause: [], firstReply: null, sameAs: null, personal: [] },
   parts: [{ text, topic: null, because: [], facts: {}, words: {}, ask: [], answeredBy: null }],
 });
 

@@ -10,8 +10,10 @@ export function announced({ channel, name }: Spoken): string {
   return `${[from, name].filter((each) => each !== '').join(', ')}:`;
 }
 
+export const secondsToSay = (text: string, pace: number): number => secondsOf(text, pace);
+
 export const secondsFor = (item: Spoken, pace: number): number =>
-  secondsOf(`${announced(item)} ${item.asks} ${item.answer}`, pace);
+  secondsToSay(`${announced(item)} ${item.asks} ${item.answer}`, pace);
 
 /** “12:05” */
 export const clock = (seconds: number): string =>

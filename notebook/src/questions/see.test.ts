@@ -13,7 +13,7 @@ const part = (text: string, topic: string | null, more: Partial<QuestionPart> = 
 });
 const read = (id: string, ...parts: readonly QuestionPart[]): [string, ReadMessage] => [
   id,
-  { id, parts, urgent: null, firstReply: null, sameAs: null, personal: [] },
+  { id, parts, urgent: null, urgentBecause: [], firstReply: null, sameAs: null, personal: [] },
 ];
 
 test('what was asked is counted by topic and month, and open questions by what they wait for', () => {

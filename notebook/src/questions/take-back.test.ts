@@ -18,7 +18,7 @@ const part = {
   ...{ text, topic: 'tow-fit', because: [], facts: {}, words: {}, ask: [] },
   answeredBy: null,
 };
-const others = { firstReply: null, sameAs: null };
+const others = { urgentBecause: [], firstReply: null, sameAs: null };
 const reading: ReadMessage = { id: asked.id, parts: [part], urgent: null, personal: [], ...others };
 
 /** A page with this one message, and what was put there. */

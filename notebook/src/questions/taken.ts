@@ -1,8 +1,8 @@
 /** More than this in one go nobody answers. */
 const mostInBunch = 5_000;
 
-const count = (n: number): string => n.toLocaleString('en-US');
-const messages = (n: number): string => `${count(n)} ${n === 1 ? 'message' : 'messages'}`;
+export const count = (n: number): string => n.toLocaleString('en-US');
+export const messages = (n: number): string => `${count(n)} ${n === 1 ? 'message' : 'messages'}`;
 
 /** Why so many are not taken in, in one sentence; undefined where they are. */
 export const tooMany = (n: number): string | undefined =>

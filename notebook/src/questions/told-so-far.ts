@@ -29,12 +29,41 @@ export const backOf = (asked: Asked, part: QuestionPart): Returned => {
 export const returnedText = (fact: string, value: Returned[string]): string =>
   factText(fact, typeof value === 'string' ? value : rowsText(value));
 
-/** The facts that were read in a question itself and not struck out, people and loads as rows. */
-export function readOf({ struck }: Asked, part: QuestionPart): Returned {
-  const read = Object.entries(part.facts).filter(
-    ([fact, value]) => !struck.includes(factText(fact, value)),
+/** What a person put in the place of facts that were read in a question, as far as they still are. */
+export function mendedOf(
+  { mended }: Asked,
+  { text, facts }: Pick<QuestionPart, 'text' | 'facts'>,
+): Readonly<Record<string, string>> {
+  const all = mended && Object.hasOwn(mended, text) ? (mended[text] ?? {}) : {};
+  return Object.fromEntries(Object.entries(all).filter(([fact]) => Object.hasOwn(facts, fact)));
+}
+
+/** The facts that were read in a question itself, as a person set them right and not struck out, people and loads as rows. */
+export function readOf(asked: Asked, part: QuestionPart): Returned {
+  const { struck } = asked;
+  const mended = mendedOf(asked, part);
+  const read = Object.entries(part.facts).flatMap(([fact, value]) =>
+    struck.includes(factText(fact, value)) ? [] : [[fact, mended[fact] ?? value]],
   );
   return { ...Object.fromEntries(read), ...rowsToldIn(part, struck) };
+}
+
+/** A message with a fact of one of its questions set right; the same as was read sets nothing right. */
+export function withMended(
+  asked: Asked,
+  { text, facts }: Pick<QuestionPart, 'text' | 'facts'>,
+  fact: string,
+  value: string,
+): Asked {
+  const { [text]: before = {}, ...others } = asked.mended ?? {};
+  const { [fact]: _, ...rest } = before;
+  const now = facts[fact] === value ? rest : { ...rest, [fact]: value };
+  const read = factText(fact, facts[fact] ?? '');
+  return {
+    ...asked,
+    struck: asked.struck.filter((each) => each !== read),
+    mended: Object.keys(now).length === 0 ? others : { ...others, [text]: now },
+  };
 }
 
 /** The same with what came back, which holds over it. */

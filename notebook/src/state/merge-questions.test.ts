@@ -34,6 +34,26 @@ test('two colleagues worded one answer: both wordings stand, and doing it twice 
   expect(mergedAsked(both, theirs)).toEqual(both);
 });
 
+test('facts that either set right and answers that left of either stand; what one lifted the other reads as it was', () => {
+  const mine = {
+    ...asked(),
+    sent: ['What pressure?'],
+    mended: { 'What pressure?': { 'tire.pressure': '65 psi' } },
+    lifted: 'heat',
+  };
+  const theirs = {
+    ...asked(),
+    urgent: 'heat',
+    sent: ['Which ball?'],
+    mended: { 'What pressure?': { 'tire.pressure': '60 psi', 'tire.age': '5 years' } },
+  };
+  expect(mergedAsked(mine, theirs)).toMatchObject({
+    ...{ sent: ['What pressure?', 'Which ball?'], lifted: 'heat', urgent: '' },
+    mended: { 'What pressure?': { 'tire.pressure': '65 psi', 'tire.age': '5 years' } },
+  });
+  expect(mergedAsked(theirs, mine).urgent).toBe('heat');
+});
+
 test('answers and rounds under one name with different words both stay', () => {
   const here = [asked(), given, newRound(7)];
   const other = { ...given, text: 'Eighty.' };

@@ -28,6 +28,11 @@ export function mergedAsked(mine: Asked, theirs: Asked): Asked {
     if (!own.includes(text)) wordings[place] = own === '' ? text : `${own}\n\n${text}`;
   }
   const back = bothBack(mine, theirs);
+  const sent = [...new Set([...(mine.sent ?? []), ...(theirs.sent ?? [])])];
+  const mended = { ...theirs.mended };
+  for (const [question, facts] of Object.entries(mine.mended ?? {})) {
+    mended[question] = { ...mended[question], ...facts };
+  }
   const backTopics =
     mine.backTopics || theirs.backTopics ? { ...theirs.backTopics, ...mine.backTopics } : undefined;
   return {
@@ -35,8 +40,11 @@ export function mergedAsked(mine: Asked, theirs: Asked): Asked {
     wordings,
     topics: { ...theirs.topics, ...mine.topics },
     struck: [...new Set([...mine.struck, ...theirs.struck])],
-    urgent: mine.urgent === '' ? theirs.urgent : mine.urgent,
+    // Whoever lifted what is urgent did so for this device; on the other it stays as it was read.
+    urgent: mine.urgent === '' && mine.lifted === undefined ? theirs.urgent : mine.urgent,
     done: Math.max(mine.done, theirs.done),
+    ...(sent.length > 0 && { sent }),
+    ...(Object.keys(mended).length > 0 && { mended }),
     ...(back && { back }),
     ...(backTopics && { backTopics }),
   };

@@ -30,6 +30,12 @@ export type Asked = Pasted & {
   readonly cases?: Readonly<Record<string, string>>;
   /** What it waits for, in words, since something was asked back or handed on; '' where for nothing. */
   readonly waits?: string;
+  /** The kind of urgency that a person lifted: what was read as that is not urgent to them. */
+  readonly lifted?: string;
+  /** Its questions whose answer has left, by their words. */
+  readonly sent?: readonly string[];
+  /** What a person put in the place of a fact that was read, by the words of the question and the fact. */
+  readonly mended?: Readonly<Record<string, Readonly<Record<string, string>>>>;
 };
 
 const isTexts = (value: unknown): value is readonly string[] =>
@@ -38,6 +44,8 @@ const isTextRecord = (value: unknown): value is Readonly<Record<string, string>>
   typeof value === 'object' &&
   value !== null &&
   Object.values(value).every((each) => typeof each === 'string');
+const isTextRecords = (value: unknown): boolean =>
+  typeof value === 'object' && value !== null && Object.values(value).every(isTextRecord);
 
 const held = (value: object, key: string): unknown =>
   Object.getOwnPropertyDescriptor(value, key)?.value;
@@ -54,6 +62,9 @@ export function isAsked(value: unknown): value is Asked {
     isTextRecord(held(value, 'wordings')) &&
     isTexts(held(value, 'struck')) &&
     ['undefined', 'string'].includes(typeof held(value, 'waits')) &&
+    ['undefined', 'string'].includes(typeof held(value, 'lifted')) &&
+    isTexts(held(value, 'sent') ?? []) &&
+    isTextRecords(held(value, 'mended') ?? {}) &&
     isReturned(held(value, 'back') ?? {}) &&
     isTextRecord(held(value, 'backTopics') ?? {}) &&
     isTextRecord(held(value, 'cases') ?? {})
@@ -63,6 +74,9 @@ export function isAsked(value: unknown): value is Asked {
 const bytes = new TextEncoder();
 const sumOf = ({ channel, asker, askedOn, text }: Pasted): string =>
   checksum(bytes.encode(JSON.stringify([channel, asker, askedOn, text]))).toString(36);
+
+/** Whether a message still has the very words, way and sender with which it was taken in. */
+export const isAsItCame = (asked: Asked): boolean => asked.id.split('-')[0] === sumOf(asked);
 
 /** Each as a record of its own; the same bunch pasted twice makes the same records. */
 export function recordsOf(pasted: readonly Pasted[], now: number): readonly Asked[] {
@@ -98,6 +112,14 @@ export const keepQuestions = (records: readonly QuestionRecord[]): Promise<void>
   inTurn(async () => {
     const write = (await shelf()).transaction('questions', 'readwrite');
     await Promise.all(records.map((each) => write.store.put(each, questionKey(each))));
+    await write.done;
+  });
+
+/** Takes records out, all of them or none. */
+export const dropQuestions = (records: readonly QuestionRecord[]): Promise<void> =>
+  inTurn(async () => {
+    const write = (await shelf()).transaction('questions', 'readwrite');
+    await Promise.all(records.map((each) => write.store.delete(questionKey(each))));
     await write.done;
   });
 

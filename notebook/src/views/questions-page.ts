@@ -9,21 +9,25 @@ import '../questions/record-desk';
 import '../questions/round-view';
 import '../questions/see-view';
 import '../questions/table-box';
-import { topicTitle } from '../cases/topics';
 import { PlainElement } from '../elements/plain-element';
-import { leavesOpen } from '../questions/answer-shapes';
-import { linksIn, markedOff, withoutLink } from '../questions/come-back';
-import type { AnswerLeft, AskedChanged, SpokenToggled } from '../questions/events';
-import { givenFrom, waitsFor } from '../questions/leaving';
+import type { UsualForms } from '../questions/answer-shapes';
+import type {
+  AnswerLeft,
+  AskedChanged,
+  FormChosen,
+  SpokenToggled,
+  TakenOut,
+} from '../questions/events';
+import { intakeDesk, labelOf } from '../questions/intake-desk';
+import { afterLeaving, givenFrom } from '../questions/leaving';
 import { type BunchPasted, PasteBox } from '../questions/paste-box';
-import { type QuestionsReader, questionsReader, type Sought } from '../questions/reader';
-import { setRightAsBefore } from '../questions/remembered';
+import type { Sought } from '../questions/reader';
+import { readingDesk } from '../questions/reading-desk';
 import { roundDesk } from '../questions/round-desk';
 import type { RoundChanged } from '../questions/round-view';
 import type { TableRead } from '../questions/table-box';
-import { leftTaken, takenBack } from '../questions/take-back';
-import { takenSaid, tooMany } from '../questions/taken';
 import type { ReadPart } from '../questions/told-so-far';
+import { keepUsual, usualForms, withChosen } from '../questions/usual-form';
 import { type Given, isGiven } from '../state/given';
 import { allOwnFiles, catalogueVersion } from '../state/own-catalogue';
 import {
@@ -33,14 +37,9 @@ import {
   isAsked,
   keepQuestion,
   keepQuestions,
-  recordsOf,
 } from '../state/questions';
 import { isRound, newRound, type Round } from '../state/round';
 import { whyNotKept } from '../state/shelf';
-import { loadedTopics, openTopic } from '../state/topics';
-
-const labels = (topic: string, fact: string): string =>
-  loadedTopics[topic]?.facts[fact]?.label ?? fact;
 
 /** What people asked: urgent first, repeats together, each with its answer ready. */
 export class QuestionsPage extends PlainElement {
@@ -56,6 +55,10 @@ export class QuestionsPage extends PlainElement {
     said: { state: true },
     busy: { state: true },
     notKept: { state: true },
+    takenOut: { state: true },
+    justDone: { state: true },
+    usual: { state: true },
+    labels: { state: true },
   };
   /** '' for what was asked, `round` and `prompter` for what is spoken, `record` and `seen` for all. */
   declare view: string;
@@ -73,14 +76,19 @@ export class QuestionsPage extends PlainElement {
   declare round: Round | undefined;
   /** What was answered so far. */
   declare given: readonly Given[];
+  /** What was taken out, until it comes back. */
+  declare takenOut: readonly Asked[];
+  /** What was laid aside last; it keeps its place until the next is. */
+  declare justDone: string | undefined;
+  /** The forms of answer that a person chose last. */
+  declare usual: UsualForms;
+  /** What facts are called, by topic and id. */
+  declare labels: typeof labelOf;
   /** Which catalogue counts here; it is kept with every answer. */
   catalogue = '';
-  private reader: QuestionsReader | undefined;
-  private isTaking = false;
-  private readonly whenRead: (() => void)[] = [];
+  private readonly reading = readingDesk(this);
+  private readonly intake = intakeDesk(this, this.reading);
   private readonly desk = roundDesk(this);
-  /** Those that were answered while the page is open stay where they are. */
-  private readonly doneHere = new Set<string>();
 
   constructor() {
     super();
@@ -91,25 +99,19 @@ export class QuestionsPage extends PlainElement {
     this.said = '';
     this.busy = false;
     this.notKept = '';
+    this.takenOut = [];
+    this.usual = usualForms();
+    this.labels = labelOf;
   }
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.reader = questionsReader({
-      read: this.took,
-      failed: () => {
-        this.progress = undefined;
-        this.heardRead();
-        this.busy = false;
-        this.wrong =
-          'The messages could not be read: the network is away. They are kept; reload the page once it is back.';
-      },
-    });
+    this.reading.open();
     void this.open();
   }
 
   override disconnectedCallback(): void {
-    this.reader?.close();
+    this.reading.close();
     super.disconnectedCallback();
   }
 
@@ -118,6 +120,7 @@ export class QuestionsPage extends PlainElement {
       const [records, own] = await Promise.all([allQuestionRecords(), allOwnFiles()]);
       this.catalogue = catalogueVersion(own);
       this.messages = inOrder(records.filter(isAsked));
+      this.takenOut = this.intake.outBefore(this.messages);
       this.given = records.filter(isGiven);
       this.round = records
         .filter(isRound)
@@ -127,56 +130,29 @@ export class QuestionsPage extends PlainElement {
       this.messages = [];
       this.notKept = whyNotKept(problem);
     }
-    this.readAnew();
+    this.reading.anew();
   }
 
-  private readAnew(): void {
-    const { messages = [] } = this;
-    if (messages.length === 0) return;
-    this.progress = { done: 0, of: messages.length };
-    this.reader?.read(messages);
-  }
-
-  private took: Parameters<typeof questionsReader>[0]['read'] = (read, { done, of, near }) => {
-    this.near = near;
-    this.readings = new Map([...this.readings, ...read.map((each) => [each.id, each] as const)]);
-    const isAll = this.progress !== undefined && done === of;
-    this.progress = done < of ? { done, of } : undefined;
-    this.heardRead();
-    if (isAll) {
-      this.setRight([...this.readings.values()]);
-      void this.takeLeft();
-    }
-    for (const topic of new Set(
-      read.flatMap(({ parts }) => parts.map((part) => part.topic ?? '')),
-    )) {
-      if (topic !== '') openTopic(topic).then(() => this.requestUpdate());
-    }
-    const urgent = new Map(read.map((each) => [each.id, each.urgent ?? '']));
-    const turned = (this.messages ?? []).filter(
-      (each) => (urgent.get(each.id) ?? each.urgent) !== each.urgent,
-    );
-    if (turned.length === 0) return;
-    const now = turned.map((each) => ({ ...each, urgent: urgent.get(each.id) ?? '' }));
-    const byId = new Map(now.map((each) => [each.id, each]));
-    this.messages = this.messages?.map((each) => byId.get(each.id) ?? each);
-    void this.keep(now);
+  readonly topicCame = (): void => {
+    // Another function, so that whatever shows a label shows it anew.
+    this.labels = (...of) => labelOf(...of);
   };
 
-  /** A correction is remembered: whoever asks in the same words is read as the one before. */
-  private setRight(read: readonly ReadMessage[]): void {
-    const right = setRightAsBefore(this.messages ?? [], read);
-    if (right.length === 0) return;
-    const byId = new Map(right.map((each) => [each.id, each]));
-    this.messages = this.messages?.map((each) => byId.get(each.id) ?? each);
-    void this.keep(right).then(() => this.readAnew());
-  }
+  readonly isAllRead = (): void => {
+    void this.intake.takeLeft();
+  };
+
+  readonly failedToRead = (): void => {
+    this.busy = false;
+    this.wrong =
+      'The messages could not be read: the network is away. They are kept; reload the page once it is back.';
+  };
 
   readonly failedToKeep = (problem: unknown): void => {
     this.notKept = whyNotKept(problem);
   };
 
-  private async keep(records: readonly Asked[]): Promise<boolean> {
+  readonly keep = async (records: readonly Asked[]): Promise<boolean> => {
     try {
       await keepQuestions(records);
       this.notKept = '';
@@ -185,130 +161,37 @@ export class QuestionsPage extends PlainElement {
       this.notKept = whyNotKept(problem);
       return false;
     }
-  }
-
-  private pasted = async ({ detail: text }: BunchPasted): Promise<void> => {
-    this.wrong = '';
-    this.said = '';
-    if (!/[\p{L}\p{N}]/u.test(text)) {
-      this.wrong =
-        'There are no words here yet; paste the messages as they came, with an empty line between two.';
-      return;
-    }
-    this.busy = true;
-    try {
-      const back = await this.takeBack(linksIn(text));
-      const split =
-        (await this.reader?.split(markedOff(text, [...back.taken, ...back.held]))) ?? [];
-      const found = split.flatMap((each) => {
-        const rest = withoutLink(each.text);
-        return rest === undefined ? [] : [{ ...each, text: rest }];
-      });
-      const isIn =
-        found.length === 0 && back.taken.length + back.held.length > 0
-          ? true
-          : await this.takeIn(recordsOf(found, Date.now()));
-      // What could not be put stays where it was pasted.
-      if (isIn && back.held.length === 0) this.emptyBox();
-      this.said = [back.says, this.said].filter((each) => each !== '').join(' ');
-    } catch {
-      this.wrong =
-        'Nothing was taken in, since what reads messages could not be had: the network is away. The words stand where they were.';
-    }
-    this.busy = false;
   };
 
-  /** Resolves once a message was read, or where it cannot be. */
-  readonly isRead = async (id: string): Promise<void> => {
-    while (this.progress && !this.readings.has(id)) {
-      await new Promise<void>((go) => {
-        this.whenRead.push(go);
-      });
-    }
-  };
-
-  private heardRead(): void {
-    for (const go of this.whenRead.splice(0)) go();
-  }
-
-  private takeBack = (links: readonly string[]) => takenBack(links, this);
-
-  readonly titleOf = topicTitle;
-  readonly labels = labels;
-
-  /** What came back is kept and shown with its question, which is read anew. */
-  readonly putBack = async (now: Asked): Promise<boolean> => {
-    this.doneHere.add(now.id);
-    this.messages = this.messages?.map((each) => (each.id === now.id ? now : each));
-    const isKept = await this.keep([now]);
-    this.readAnew();
-    return isKept;
-  };
-
-  /** What another page left to be taken in, once its question is read. */
-  private async takeLeft(): Promise<void> {
-    // What is put is read anew, and that ends here once more.
-    if (this.isTaking) return;
-    this.isTaking = true;
-    const left = await leftTaken(this.takeBack);
-    this.isTaking = false;
-    if ('wrong' in left) this.wrong = left.wrong;
-    else if (left.says !== '') this.said = left.says;
-  }
-
-  private async takeIn(records: readonly Asked[], refused?: readonly string[]): Promise<boolean> {
-    this.wrong = tooMany(records.length) ?? '';
-    if (this.wrong !== '') return false;
-    const here = new Set(this.messages?.map(({ id }) => id));
-    const fresh = records.filter(({ id }) => !here.has(id));
-    // Kept in one go before any of them is shown: what a person saw is never lost.
-    const isKept = await this.keep(fresh);
-    this.messages = [...(this.messages ?? []), ...fresh];
-    if (isKept) this.said = takenSaid(fresh.length, records.length - fresh.length, refused);
-    this.readAnew();
-    return isKept;
-  }
-
-  private table = (text: string, columns: MessageColumns | undefined) =>
-    this.reader?.table(text, columns) ?? Promise.reject(new Error('The page is closed.'));
-
-  private tableRead = async ({ detail }: TableRead): Promise<void> => {
-    this.said = '';
-    await this.takeIn(recordsOf(detail.found, Date.now()), detail.refused);
-  };
-
-  private emptyBox(): void {
+  readonly emptyBox = (): void => {
     const box = this.querySelector('paste-box');
     if (box instanceof PasteBox) box.empty();
-  }
-
-  private changed = ({ detail: asked }: AskedChanged): void => this.change(asked);
+  };
 
   readonly change = (asked: Asked): void => {
     const before = this.messages?.find(({ id }) => id === asked.id);
     if (!before) return;
-    if (asked.done > 0) this.doneHere.add(asked.id);
+    if (asked.done > 0 && before.done === 0) this.justDone = asked.id;
     this.messages = this.messages?.map((each) => (each.id === asked.id ? asked : each));
     keepQuestion(asked).catch(this.failedToKeep);
     const parts: readonly ReadPart[] = this.readings.get(asked.id)?.parts ?? [];
-    const isMended = asked.struck !== before.struck && parts.some(({ refused }) => refused);
-    if (isMended || asked.text !== before.text || asked.topics !== before.topics) this.readAnew();
+    const isSetRight = asked.struck !== before.struck && parts.some(({ refused }) => refused);
+    const isOther = (['text', 'topics', 'mended'] as const).some(
+      (each) => asked[each] !== before[each],
+    );
+    if (isSetRight || isOther) this.reading.anew();
   };
 
-  readonly answer = (of: Sought, isFirst = false) =>
-    this.reader?.answer(of, isFirst) ?? Promise.resolve(undefined);
+  readonly answer = (of: Sought, isFirst = false) => this.reading.answer(of, isFirst);
 
   private left = ({ detail }: AnswerLeft): void => {
-    const { asked } = detail;
     const record = givenFrom(detail, new Date(), this.catalogue);
     keepQuestion(record).catch(this.failedToKeep);
     this.given = [...this.given, record];
-    const now = this.messages?.find(({ id }) => id === asked.id);
-    if (now && !leavesOpen.has(detail.form)) {
-      this.change({ ...now, done: Date.now(), waits: '' });
-    } else if (now && detail.form !== 'first reply') {
-      this.change({ ...now, waits: waitsFor(detail, record.day) });
-    }
+    const now = this.messages?.find(({ id }) => id === detail.asked.id);
+    const questions = this.readings.get(detail.asked.id)?.parts.map(({ text }) => text) ?? [];
+    const then = now && afterLeaving(now, detail, questions, record.day);
+    if (then) this.change(then);
   };
 
   private makeRound = async (): Promise<void> => {
@@ -323,12 +206,22 @@ export class QuestionsPage extends PlainElement {
     if (!isDone) this.said = 'Nothing answers this question yet; write the answer first.';
   };
 
+  private chosen = ({ detail: { fits, chosen } }: FormChosen): void => {
+    this.usual = withChosen(this.usual, fits, chosen);
+    keepUsual(this.usual);
+  };
+
+  private table = (text: string, columns: MessageColumns | undefined) =>
+    this.reading.table(text, columns);
+
   private listed() {
-    const { messages = [], round } = this;
-    return html`<paste-box .wrong=${this.wrong} .said=${this.said} .busy=${this.busy} .few=${messages.length === 0}></paste-box>
+    const { messages = [], round, takenOut } = this;
+    return html`<paste-box .wrong=${this.wrong} .said=${this.said} .busy=${this.busy} .few=${messages.length === 0}
+        .out=${this.intake.goesOut()} .back=${takenOut.length}></paste-box>
       <table-box .read=${this.table}></table-box>
-      <asked-list .messages=${messages} .readings=${this.readings} .progress=${this.progress} .doneHere=${this.doneHere}
-        .given=${this.given} .round=${round?.spoken === 0 ? round : undefined} .answer=${this.answer} .labels=${this.labels}></asked-list>`;
+      <asked-list .messages=${messages} .readings=${this.readings} .progress=${this.progress} .justDone=${this.justDone}
+        .given=${this.given} .round=${round?.spoken === 0 ? round : undefined} .answer=${this.answer} .labels=${this.labels}
+        .usual=${this.usual}></asked-list>`;
   }
 
   private body(): TemplateResult {
@@ -348,19 +241,27 @@ export class QuestionsPage extends PlainElement {
     return html`<round-view .round=${round} .waiting=${waiting}></round-view>`;
   }
 
-  protected override render() {
-    const { view, notKept } = this;
-    const here = view === 'prompter' ? 'round' : view;
+  private pages() {
+    const here = this.view === 'prompter' ? 'round' : this.view;
     const link = (to: string, words: string) =>
       html`<a href="#/questions${to === '' ? '' : `/${to}`}" aria-current=${here === to ? 'true' : nothing}>${words}</a>`;
     const { length } = this.round?.items ?? [];
-    return html`<div class="questions" @bunch-pasted=${this.pasted} @asked-changed=${this.changed} @answer-left=${this.left}
-      @round-wanted=${this.makeRound} @spoken-toggled=${this.toggled} @table-read=${this.tableRead}
+    return html`<nav class="within noprint" aria-label="Within Questions">${link('', 'What was asked')}
+      ${link('round', length > 0 ? `The round, ${length}` : 'The round')}
+      ${link('record', 'What was answered')} ${link('seen', 'What is asked most')}</nav>`;
+  }
+
+  protected override render() {
+    const { notKept, intake } = this;
+    return html`<div class="questions" @bunch-pasted=${({ detail }: BunchPasted) => intake.pasted(detail)}
+      @table-read=${({ detail }: TableRead) => intake.tableRead(detail)}
+      @last-out=${() => intake.lastOut()} @brought-back=${() => intake.broughtBack()}
+      @taken-out=${({ detail }: TakenOut) => intake.oneOut(detail)}
+      @asked-changed=${({ detail }: AskedChanged) => this.change(detail)} @answer-left=${this.left}
+      @form-chosen=${this.chosen} @round-wanted=${this.makeRound} @spoken-toggled=${this.toggled}
       @round-changed=${({ detail }: RoundChanged) => this.desk.keep(detail)}>
       <h1 tabindex="-1">Questions</h1>
-      <nav class="within noprint" aria-label="Within Questions">${link('', 'What was asked')}
-        ${link('round', length > 0 ? `The round, ${length}` : 'The round')}
-        ${link('record', 'What was answered')} ${link('seen', 'What is asked most')}</nav>
+      ${this.pages()}
       ${notKept ? html`<p class="notice" role="alert">${notKept}</p>` : nothing}
       ${this.body()}
     </div>`;

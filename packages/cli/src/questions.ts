@@ -64,9 +64,16 @@ const peopleLines = ({ people = [] }: ReadMessage['parts'][number]): readonly st
 const loadLines = ({ loads = [] }: ReadMessage['parts'][number]): readonly string[] =>
   loads.map(({ list, label, weight, words }) => `${list}: ${label}, ${weight} (“${words}”)`);
 
+const forWords = (because: readonly string[]): string =>
+  because.length === 0 ? '' : ` (“${because.join('”, “')}”)`;
+
 export function questionsAsText(read: readonly ReadMessage[]): string {
-  const told = read.map(({ id, parts, urgent, firstReply, sameAs, personal }) => {
-    const head = [id, urgent ? `URGENT: ${urgent}` : '', sameAs ? `the same as ${sameAs}` : ''];
+  const told = read.map(({ id, parts, urgent, urgentBecause, firstReply, sameAs, personal }) => {
+    const head = [
+      id,
+      urgent ? `URGENT: ${urgent}${forWords(urgentBecause)}` : '',
+      sameAs ? `the same as ${sameAs}` : '',
+    ];
     const lines = parts.flatMap((part) => [
       `  – ${wrapped(part.text, '    ')}`,
       `    ${part.topic ?? 'no topic'}${part.because.length > 0 ? `, for ${part.because.join(', ')}` : ''}`,

@@ -1,3 +1,5 @@
+import { isCertain } from '../danger/certain';
+import { isEveryday } from '../danger/everyday';
 import { lookedAt } from '../danger/find';
 import { isOver } from '../danger/over';
 import { isSoon } from '../danger/soon';
@@ -43,7 +45,8 @@ export function heardIn(text: string): Heard {
   const hunch = weighed(terms, weights, (term) => weights.has(term), urgentLearned.step);
   const score = hunch.score + urgentLearned.bias;
   let kind: Urgency | null = null;
-  if (isEnough(score, text) && !isOver(text)) {
+  const isHeard = isCertain(text) || (isEnough(score, text) && !isEveryday(text));
+  if (isHeard && !isOver(text)) {
     const seen = new Set(lookedAt(text).dangers.map(({ sign }) => sign.kind));
     seen.delete('doubt');
     const scored = kinds(onlyKinds(terms));

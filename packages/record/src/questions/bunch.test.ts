@@ -275,7 +275,7 @@ Counter
 Lady asks if she needs sway bars
 `);
   expect(read.map(({ channel, text }) => [channel, text.slice(0, 12)])).toEqual([
-    ['Forum', 'Dale: my mid'],
+    ['Forum', 'my midsize i'],
     ['E-mail', 'Used trailer'],
     ['Phone note', 'Anita called'],
     ['Counter', 'Lady asks if'],

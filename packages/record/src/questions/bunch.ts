@@ -17,6 +17,7 @@ import {
 } from './bunch-lines';
 import { refuseNoText } from './doors';
 import { isAlarm, isThing, isUrgentBy } from './no-name';
+import { beginsChat, goesOn, spokenIn } from './speakers';
 
 export type { Pasted } from './bunch-lines';
 
@@ -27,6 +28,8 @@ type Draft = {
   isMail: boolean;
   /** One of several that are counted; the next number begins the next. */
   isItem: boolean;
+  /** One of a chat, where each line begins with who says it. */
+  isChat: boolean;
 };
 
 const sentenceCase = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
@@ -45,6 +48,8 @@ const hasWords = (text: string): boolean => /[\p{L}\p{N}]/u.test(text);
  *
  *     [11/27/2026, 9:14 AM] Dale R.: the …     who and when before the words; a line of its own does
  *
+ *     Mara: can it pull …                      a chat: each line begins with who says it
+ *
  *     From: … / Subject: …                     a mail: it goes on over single empty lines
  *
  *     Phone note                               a way alone on a line: all that follow came so
@@ -59,6 +64,8 @@ export function splitBunch(whole: string): readonly Pasted[] {
   let channel = '';
   let open: Draft | undefined;
   let empty = 0;
+  /** Where the message of each speaker of the chat that is open stands. */
+  const spoke = new Map<string, number>();
 
   const shut = (): void => {
     const text =
@@ -69,13 +76,20 @@ export function splitBunch(whole: string): readonly Pasted[] {
     if (open && hasWords(text)) {
       const { asker, askedOn } = open;
       const said = isUrgentBy(asker, text) ? `${asker}\n${text}` : text;
-      found.push({ channel, asker, askedOn, text: said });
+      const at = open.isChat ? spoke.get(asker) : undefined;
+      const before = at === undefined ? undefined : found[at];
+      if (at !== undefined && before) found[at] = goesOn(before, said);
+      else {
+        if (open.isChat) spoke.set(asker, found.length);
+        found.push({ channel, asker, askedOn, text: said });
+      }
     }
     open = undefined;
   };
   const begin = (asker = '', askedOn = '', more: Partial<Draft> = {}): Draft => {
     shut();
-    open = { asker, askedOn, lines: [], isMail: false, isItem: false, ...more };
+    const none = { isMail: false, isItem: false, isChat: false };
+    open = { asker, askedOn, lines: [], ...none, ...more };
     return open;
   };
 
@@ -120,6 +134,14 @@ export function splitBunch(whole: string): readonly Pasted[] {
     return true;
   }
 
+  /** A line of a chat, which begins what its speaker says; whether it was one. */
+  function chat(line: string, isFirst: boolean): boolean {
+    const said = spokenIn(line);
+    if (!said || !(open?.isChat || (isFirst && beginsChat(said)))) return false;
+    begin(said.asker, '', { isChat: true }).lines.push(said.words);
+    return true;
+  }
+
   /** A line that begins a message or a channel; whether it was one. */
   function beginning(line: string, isBold: boolean, isFirst: boolean, hasMore: boolean): boolean {
     if (item(line, isFirst)) return true;
@@ -142,6 +164,7 @@ export function splitBunch(whole: string): readonly Pasted[] {
       else begin(who).lines.push(words);
       return true;
     }
+    if (chat(line, isFirst)) return true;
     const heading = marked(line) ?? (isFirst ? headed(line) : undefined);
     if (heading !== undefined && !isNoHeading.test(heading) && !bullet.test(line)) {
       if (isAlarm(heading)) {
@@ -181,6 +204,7 @@ export function splitBunch(whole: string): readonly Pasted[] {
       empty += 1;
       if (open?.isMail && empty < 2) open.lines.push('');
       else shut();
+      spoke.clear();
       continue;
     }
     const isFirst = empty > 0 || !open || open.lines.length === 0;

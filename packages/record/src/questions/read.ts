@@ -15,7 +15,7 @@ import { personalIn } from './personal';
 import { repeatsOver } from './repeats';
 import type { Message, QuestionPart, ReadMessage, Urgency } from './shapes';
 import { partsOf } from './split';
-import { namedIn, urgentIn } from './urgent';
+import { namedIn, urgentIn, whyUrgent } from './urgent';
 
 /** Longer messages are read as far as this; nobody asks in more. */
 const mostCharacters = 6_000;
@@ -118,6 +118,7 @@ export function reader(options: ReadOptions): (message: Message) => ReadMessage 
       id,
       parts,
       urgent,
+      urgentBecause: whyUrgent(text),
       firstReply: urgent && firstReplies[urgent],
       sameAs,
       personal: personalIn(text),

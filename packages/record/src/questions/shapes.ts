@@ -53,6 +53,8 @@ export type ReadMessage = {
   readonly id: string;
   readonly parts: readonly QuestionPart[];
   readonly urgent: Urgency | null;
+  /** The words for which it was taken to be urgent; none where it was not. */
+  readonly urgentBecause: readonly string[];
   /** What is answered at once where something is urgent; null elsewhere. */
   readonly firstReply: string | null;
   /** The message that asked the same before. */

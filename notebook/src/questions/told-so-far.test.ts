@@ -1,0 +1,46 @@
+import { expect, test } from 'vitest';
+import { type Asked, isAsked, recordsOf } from '../state/questions';
+import { factsOf, withMended } from './told-so-far';
+
+const text = 'Can it pull 3,900 lb? Payload 1,100 lb.';
+const [plain] = recordsOf([{ channel: '', asker: '', askedOn: '', text }], 1);
+if (!plain) throw new Error('One message makes one record.');
+const asked = plain;
+const part = {
+  ...{ text, topic: 'tow-fit', because: [], ask: [], answeredBy: null },
+  facts: { 'trailer.dryWeight': '3,900 lb', 'vehicle.placardPayload': '1,100 lb' },
+  words: { 'trailer.dryWeight': '3,900 lb', 'vehicle.placardPayload': '1,100 lb' },
+};
+const mend = (of: Asked, fact: string, value: string): Asked => withMended(of, part, fact, value);
+
+test('a fact that was set right counts in the place of what was read, and no other changes', () => {
+  const now = mend(asked, 'trailer.dryWeight', '4,100 lb');
+  expect(factsOf(now, part)).toEqual({
+    'trailer.dryWeight': '4,100 lb',
+    'vehicle.placardPayload': '1,100 lb',
+  });
+  expect(isAsked(JSON.parse(JSON.stringify(now)))).toBe(true);
+});
+
+test('as it was read sets nothing right, and what was left out is taken again', () => {
+  const now = mend(asked, 'trailer.dryWeight', '4,100 lb');
+  expect(mend(now, 'trailer.dryWeight', '3,900 lb').mended).toEqual({});
+  const struck = { ...asked, struck: ['trailer.dryWeight: 3,900 lb'] };
+  expect(factsOf(struck, part)).not.toHaveProperty('trailer.dryWeight');
+  expect(factsOf(mend(struck, 'trailer.dryWeight', '4,000 lb'), part)).toHaveProperty(
+    'trailer.dryWeight',
+    '4,000 lb',
+  );
+});
+
+test('a fact that is left out stays out, whatever it was set to before', () => {
+  const now = mend(asked, 'trailer.dryWeight', '4,100 lb');
+  const struck = { ...now, struck: ['trailer.dryWeight: 3,900 lb'] };
+  expect(factsOf(struck, part)).toEqual({ 'vehicle.placardPayload': '1,100 lb' });
+});
+
+test('what comes back by a link holds over what was set right', () => {
+  const now = mend(asked, 'trailer.dryWeight', '4,100 lb');
+  const back = { ...now, back: { [text]: { 'trailer.dryWeight': '4,250 lb' } } };
+  expect(factsOf(back, part)).toHaveProperty('trailer.dryWeight', '4,250 lb');
+});

@@ -1,0 +1,63 @@
+import { expect, test } from 'vitest';
+import type { Answered } from './answer-shapes';
+import { unreadIn, unreadSaid, withUnread } from './unread';
+
+const part = (text: string, words: Readonly<Record<string, string>> = {}) => ({
+  ...{ text, topic: 'add-ons', because: [], ask: [], answeredBy: null, words },
+  facts: Object.fromEntries(Object.keys(words).map((fact) => [fact, '1'])),
+});
+
+test('figures that nothing was read from are told, in their order and once', () => {
+  const read = part('Two e-bikes at 62 lb each and a 48 lb rack on the rear bumper, 62 lb each?', {
+    'addon.weight': '48 lb rack',
+  });
+  expect(unreadIn(read, [])).toEqual(['62 lb']);
+  expect(unreadIn(part('rated 5,000 and 3900 dry, 20 gal of water'), [])).toEqual([
+    '5,000',
+    '3900',
+    '20 gal',
+  ]);
+});
+
+test('years, prices, telephones and what was read are none', () => {
+  const text = 'A 2019 wagon for $9,500, call 555-0142: can it pull 3,900 lb?';
+  expect(unreadIn(part(text, { 'trailer.dryWeight': '3,900 lb' }), ['555-0142'])).toEqual([]);
+  const packed = part('300 lb of firewood in the bed');
+  const loads = [
+    {
+      list: 'load.cargo',
+      label: 'Firewood',
+      weight: '300 lb',
+      words: '300 lb of firewood in the bed',
+    },
+  ];
+  expect(unreadIn({ ...packed, loads }, [])).toEqual([]);
+});
+
+test('an answer says which figures it does not use, and that its own are an example', () => {
+  expect(unreadSaid(['62 lb'], 'everybody')).toBe(
+    'This answer does not use the 62 lb of the question; the figures in it are an example.',
+  );
+  expect(unreadSaid(['62 lb', '48 lb'], 'post')).toBe(
+    'This answer does not use the 62 lb and the 48 lb of the question.',
+  );
+  expect(unreadSaid(['62 lb', '48 lb'], 'askBack')).toBe(
+    'And what are the 62 lb and the 48 lb of?',
+  );
+  expect(unreadSaid([], 'post')).toBe('');
+});
+
+test('it stands first in what leaves, last in what asks back, and nowhere in a note', () => {
+  const answered: Answered = {
+    ...{ form: 'everybody', fits: 'everybody', text: '270 lb are left.', cautions: [] },
+    ...{ saved: {}, isWarning: false, doc: '# A case', asks: [] },
+  };
+  const asks = part('Two bikes of 62 lb, how much is left?');
+  expect(withUnread(answered, asks, []).text).toBe(
+    'This answer does not use the 62 lb of the question; the figures in it are an example. 270 lb are left.',
+  );
+  const back = { ...answered, form: 'askBack' as const, text: '1. What is the rating?' };
+  expect(withUnread(back, asks, []).text).toBe('1. What is the rating?\nAnd what is the 62 lb of?');
+  const { doc: _, ...note } = answered;
+  expect(withUnread(note, asks, [])).toBe(note);
+});
