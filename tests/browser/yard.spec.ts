@@ -281,3 +281,35 @@ test('accessories, rates and loads of one’s own, chosen together and kept one 
   await page.getByRole('button', { name: 'Go back to the invented accessories' }).click();
   await expect(fitted).toContainText('Invented: the accessories.');
 });
+
+test('loads under other column names: what is needed is told, and which column is which is said', async ({
+  page,
+}) => {
+  await page.goto('/#/yard');
+  await page.getByRole('heading', { name: 'The catalogue' }).click();
+  const text = 'Packge,In,Stuff,Weigt\nfishing,trailer,Boat,80\n';
+  const file = page.getByLabel(/Open a(nother)? file/);
+  await file.setInputFiles(sheet('our stuff.csv', text));
+  await expect(page.getByRole('alert')).toContainText('Nobody can tell what stands in our stuff');
+  await page.getByLabel('In our stuff.csv stand').selectOption('loads');
+  const arrived = page.locator('.arrived-file');
+  await expect(arrived).toContainText(
+    'It has the columns “Packge”, “In”, “Stuff” and “Weigt”; it needs a name, a list and a weight. “Weigt” may be the weight.',
+  );
+  for (const [theirs, ours] of [
+    ['Packge', 'name'],
+    ['In', 'list'],
+    ['Stuff', 'label'],
+    ['Weigt', 'weight'],
+  ] as const) {
+    await arrived.getByLabel(`“${theirs}” is`).selectOption(ours);
+    await expect(arrived.getByLabel(`“${theirs}” is`)).toHaveValue(ours);
+  }
+  await expect(arrived).toContainText('1 load was read from our stuff.csv');
+  expect(await objections(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Keep this 1 load' }).click();
+  await expect(page.getByRole('button', { name: 'fishing', exact: true })).toBeVisible();
+  // What was said is remembered for the next file.
+  await file.setInputFiles(sheet('loads.csv', text.replace('fishing', 'camping')));
+  await expect(arrived).toContainText('1 load was read from loads.csv');
+});
