@@ -313,3 +313,24 @@ test('loads under other column names: what is needed is told, and which column i
   await file.setInputFiles(sheet('loads.csv', text.replace('fishing', 'camping')));
   await expect(arrived).toContainText('1 load was read from loads.csv');
 });
+
+test('from Today and from a case to the yard, with what was told', async ({ page }) => {
+  await page.goto('/#/today');
+  await page.getByLabel('What did they say?').fill('hybrid rated 3500, payload 1180, four of us');
+  await page.getByRole('button', { name: 'Which of ours can they take?' }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Yard');
+  await expect(fact(page, 'vehicle.maxTrailerWeight')).toHaveValue('3,500');
+  await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,180');
+  await expect(said(page)).toContainText(/Of 30 trailers, /);
+  await expect(said(page)).toContainText('Counted as in the case: Driver');
+
+  await page.goto('/#/case/tow-fit/crossover-and-single-axle');
+  await page.getByRole('button', { name: 'Which of ours can they take?' }).click();
+  await expect(said(page)).toContainText(/Of 30 trailers, /);
+  await expect(page.locator('yard-told')).toContainText('Also from the case: ');
+  expect(await objections(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Leave this out' }).click();
+  await expect(page.locator('yard-told')).not.toContainText('Also from the case: ');
+  await page.getByRole('button', { name: 'One adult more' }).click();
+  await expect(said(page)).toContainText(/Counted: \d at 150 lb/);
+});
