@@ -1,6 +1,6 @@
 import { levels } from '@tarebook/rules/engine';
 import type { UnitSystem } from '@tarebook/rules/quantity';
-import type { CatalogueFiles } from '@tarebook/sweep';
+import { type CatalogueFiles, isSold } from '@tarebook/sweep';
 import { html, nothing, type PropertyValues } from 'lit';
 import { mark } from '../elements/marks';
 import { PlainElement } from '../elements/plain-element';
@@ -203,7 +203,7 @@ export class YardMatrix extends PlainElement {
     if (vehicle === undefined || trailer === undefined) return nothing;
     const level = levels[found[at.row * trailers.length + at.column] ?? notJudged];
     return html`<div class="in-sight ${level ? `level-${level}` : ''}" role="status">
-      <p><strong>${vehicle}</strong> and <strong>${trailer}</strong>
+      <p><strong>${vehicle}</strong> and <strong>${trailer}</strong>${isSold(trailers[at.column] ?? { cells: {} }) ? ' (sold)' : nothing}
         ${level ? html`<span class="word-of">${mark(level)}${levelWords[level]}</span>` : nothing}
         ${told?.decides ? html`<span class="num decides">${told.decides}</span>` : nothing}</p>
       <p>${told?.says ?? ' '}</p>

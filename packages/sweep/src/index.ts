@@ -35,4 +35,4 @@ export {
   which,
 } from './which';
 export { needSaid, sleepsSaid, whichSaid } from './which-words';
-export { numberIn, readWish, type Wish } from './wishes';
+export { isSold, nameSaid, numberIn, readWish, type Wish } from './wishes';
