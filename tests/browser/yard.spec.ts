@@ -178,8 +178,12 @@ test('every pair as a picture: by keys, by slider, filtered, printed, opened as 
     };
   });
   await page.goto('/#/yard');
+  await page.getByRole('button', { name: 'One child more' }).click();
   await page.getByRole('heading', { name: 'Every pair' }).click();
   const matrix = page.locator('yard-matrix');
+  await expect(matrix).toContainText('Judged with 3 aboard, as told above, each at 150 lb');
+  await page.getByRole('button', { name: 'One child more' }).click();
+  await expect(matrix.getByLabel(/Adults aboard/)).toHaveValue('4');
   await expect(matrix).toContainText('All 990 pairs are judged.');
   const sight = matrix.locator('.in-sight');
   const first = await sight.locator('p').first().textContent();
@@ -197,6 +201,7 @@ test('every pair as a picture: by keys, by slider, filtered, printed, opened as 
   expect(await objections(page)).toEqual([]);
   await matrix.getByLabel(/Adults aboard/).fill('8');
   await expect(matrix).toContainText('Adults aboard: 8');
+  await expect(matrix).toContainText('Judged with 8 aboard, 4 told above');
   await expect(matrix).toContainText('All 990 pairs are judged.');
   expect(await counted()).not.toBe(before);
 

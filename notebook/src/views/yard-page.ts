@@ -2,6 +2,7 @@ import type { UnitSystem } from '@tarebook/rules/quantity';
 import type { Wish } from '@tarebook/sweep';
 import { html, nothing, type PropertyValues } from 'lit';
 import '../yard/yard-accessories';
+import '../yard/matrix.css';
 import '../yard/yard.css';
 import '../yard/yard-matrix';
 import '../yard/yard-offers';
@@ -177,7 +178,8 @@ export class YardPage extends PlainElement {
       </div>
       ${fold(
         { name: 'yard-matrix', heading: 'Every pair', note: 'as one picture' },
-        () => html`<yard-matrix .files=${catalogue.pairs} .system=${system}></yard-matrix>`,
+        () =>
+          html`<yard-matrix .files=${catalogue.pairs} .system=${system} .people=${peopleIn(told)}></yard-matrix>`,
       )}
       ${fold(
         { name: 'yard-offers', heading: 'On all of that line?', note: 'options by year, and why' },
