@@ -17,6 +17,8 @@ export const caps = {
   wrongCodes: 20,
   /** Milliseconds to tell the join code in. */
   toJoin: 60_000,
+  /** Learners of a class. */
+  names: 500,
   /** Characters of a reason. */
   why: 300,
 };
@@ -46,4 +48,11 @@ export function guessIn(data) {
   if (typeof guess !== 'string' || !/^[A-Z0-9]{4,40}$/.test(guess)) return undefined;
   if (typeof why !== 'string' || why.length > caps.why) return undefined;
   return { guess, why, ...(again === true && { again }) };
+}
+
+/** Which learner a window says it is, from 0, or null: none any more. Undefined for what is no such message. */
+export function nameIn(data) {
+  if (typeof data !== 'object' || data === null || !('me' in data)) return undefined;
+  const { me } = data;
+  return me === null || (Number.isInteger(me) && me >= 0 && me < caps.names) ? me : undefined;
 }

@@ -3,12 +3,13 @@
 // it stops when that window turns it off or closes. What passes through is kept nowhere, but for the
 // lesson, which whoever joins is handed while it runs.
 //
-//     learner ── code, guess ──►  /relay/learner │ /relay/trainer  ── guess ──► trainer
-//             ◄── lesson, taken or not ──        │                ◄── lesson, reply ──
+//     learner ── code, who, guess ──► /relay/learner │ /relay/trainer ── guess ──► trainer
+//             ◄── lesson, names taken, ──            │                ◄── lesson, reply, over ──
+//                 taken down or not, over
 import { randomInt } from 'node:crypto';
 import { networkInterfaces } from 'node:os';
 import { WebSocketServer } from 'ws';
-import { allowance, caps, guessIn, joinCode } from './caps.mjs';
+import { allowance, caps, guessIn, joinCode, nameIn } from './caps.mjs';
 
 const loopback = '127.0.0.1';
 
@@ -59,11 +60,30 @@ function lines(server, path, most, joined) {
 /** The learners' end, for as long as it is open. */
 function learnersEnd(server, trainer, code) {
   let at = 0;
+  let open = false;
   let lesson;
   let next = 0;
   const joined = new Map();
+  /** Which learner each window is, by the window. */
+  const names = new Map();
   const mayBeWrong = allowance(caps.wrongCodes, 60_000 / caps.wrongCodes);
   const count = () => said(trainer, { kind: 'count', count: joined.size });
+  const taken = () => [...names.values()].toSorted((a, b) => a - b);
+  /** Whose own name has turned hears that too; to the others it may be said before they are heard. */
+  const tellNames = (turned) => {
+    for (const [id, client] of joined) {
+      const mine = turned.includes(id) ? { mine: names.get(id) ?? null } : {};
+      said(client, { kind: 'names', taken: taken(), ...mine });
+    }
+  };
+  /** Of two windows that say they are one learner the first is, unless the other takes its place. */
+  const call = (id, me, instead) => {
+    names.delete(id);
+    const [before] = [...names].find(([, each]) => each === me) ?? [];
+    if (instead && before !== undefined) names.delete(before);
+    if (me !== null && !taken().includes(me)) names.set(id, me);
+    tellNames(instead ? [id, before] : [id]);
+  };
   const sockets = lines(server, '/relay/learner', caps.message, (client) => {
     const may = allowance(caps.burst, 1000);
     const late = setTimeout(() => client.close(1008), caps.toJoin);
@@ -77,7 +97,9 @@ function learnersEnd(server, trainer, code) {
       const message = read(data);
       if (joined.has(id)) {
         const guess = guessIn(message);
+        const me = nameIn(message);
         if (guess) said(trainer, { kind: 'guess', from: id, ...guess });
+        else if (me !== undefined) call(id, me, message.instead === true);
         else client.close(1008);
         return;
       }
@@ -86,20 +108,25 @@ function learnersEnd(server, trainer, code) {
       } else if (message.code.toUpperCase() === code) {
         clearTimeout(late);
         joined.set(id, client);
-        said(client, { kind: 'in', at, lesson });
+        said(client, { kind: 'in', at, open, lesson, taken: taken() });
         count();
       } else if (mayBeWrong()) said(client, { kind: 'wrong' });
       else client.close(1013);
     });
     client.on('close', () => {
       clearTimeout(late);
+      if (names.delete(id)) tellNames([]);
       if (joined.delete(id)) count();
     });
   });
   return {
-    show(now) {
+    show(now, isOpen) {
       at = now;
-      for (const client of joined.values()) said(client, { kind: 'at', at });
+      open = isOpen;
+      for (const client of joined.values()) said(client, { kind: 'at', at, open });
+    },
+    over() {
+      for (const client of joined.values()) said(client, { kind: 'over' });
     },
     hand(now) {
       lesson = now;
@@ -161,9 +188,10 @@ export function relayBeside(server, serveOn) {
     said(trainer, { kind: 'addresses', addresses: addresses() });
     trainer.on('message', (data) => {
       const message = read(data);
-      const { kind, address, at, lesson, to, taken, says } = message ?? {};
+      const { kind, address, at, open: isOpen, lesson, to, taken, says } = message ?? {};
       if (kind === 'open' && !end && addresses().includes(address)) void open(address);
-      if (kind === 'at' && Number.isInteger(at)) end?.show(at);
+      if (kind === 'at' && Number.isInteger(at)) end?.show(at, isOpen === true);
+      if (kind === 'over') end?.over();
       if (kind === 'lesson' && typeof lesson === 'string') end?.hand(lesson);
       if (kind === 'reply' && typeof says === 'string') end?.reply(to, taken === true, says);
     });

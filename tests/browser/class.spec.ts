@@ -145,6 +145,14 @@ test('the learners’ window shows question and answer, and never what anyone pr
   await expect(other.locator('.what-if')).toContainText('1,200 lb?');
   await expect(other.locator('.verdict')).not.toContainText('cannot be said yet');
   await expect(page.locator('what-if .verdict')).toBeVisible();
+  // A row of a list is moved as a fact is.
+  await page.getByLabel('Fact').selectOption({ label: 'Caller: weight' });
+  await page.locator('#moved-to').fill('250');
+  await page.getByRole('button', { name: 'See' }).click();
+  await expect(other.locator('.what-if')).toHaveText('What if Caller were 250 lb?');
+  await page.locator('#moved-to').fill('a lot');
+  await page.getByRole('button', { name: 'See' }).click();
+  await expect(page.locator('what-if').getByRole('alert')).toContainText('a lot');
   await page.getByRole('button', { name: 'Back to the case' }).click();
   await expect(other.locator('learners-view')).toContainText('a phone call away');
   expect(await other.locator('body').textContent()).not.toMatch(/1001\.5|1033\.5|Ada|Ben/);

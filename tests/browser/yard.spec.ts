@@ -178,8 +178,12 @@ test('every pair as a picture: by keys, by slider, filtered, printed, opened as 
     };
   });
   await page.goto('/#/yard');
+  await page.getByRole('button', { name: 'One child more' }).click();
   await page.getByRole('heading', { name: 'Every pair' }).click();
   const matrix = page.locator('yard-matrix');
+  await expect(matrix).toContainText('Judged with 3 aboard, as told above, each at 150 lb');
+  await page.getByRole('button', { name: 'One child more' }).click();
+  await expect(matrix.getByLabel(/Adults aboard/)).toHaveValue('4');
   await expect(matrix).toContainText('All 990 pairs are judged.');
   const sight = matrix.locator('.in-sight');
   const first = await sight.locator('p').first().textContent();
@@ -197,6 +201,7 @@ test('every pair as a picture: by keys, by slider, filtered, printed, opened as 
   expect(await objections(page)).toEqual([]);
   await matrix.getByLabel(/Adults aboard/).fill('8');
   await expect(matrix).toContainText('Adults aboard: 8');
+  await expect(matrix).toContainText('Judged with 8 aboard, 4 told above');
   await expect(matrix).toContainText('All 990 pairs are judged.');
   expect(await counted()).not.toBe(before);
 
@@ -280,4 +285,57 @@ test('accessories, rates and loads of one’s own, chosen together and kept one 
 
   await page.getByRole('button', { name: 'Go back to the invented accessories' }).click();
   await expect(fitted).toContainText('Invented: the accessories.');
+});
+
+test('loads under other column names: what is needed is told, and which column is which is said', async ({
+  page,
+}) => {
+  await page.goto('/#/yard');
+  await page.getByRole('heading', { name: 'The catalogue' }).click();
+  const text = 'Packge,In,Stuff,Weigt\nfishing,trailer,Boat,80\n';
+  const file = page.getByLabel(/Open a(nother)? file/);
+  await file.setInputFiles(sheet('our stuff.csv', text));
+  await expect(page.getByRole('alert')).toContainText('Nobody can tell what stands in our stuff');
+  await page.getByLabel('In our stuff.csv stand').selectOption('loads');
+  const arrived = page.locator('.arrived-file');
+  await expect(arrived).toContainText(
+    'It has the columns “Packge”, “In”, “Stuff” and “Weigt”; it needs a name, a list and a weight. “Weigt” may be the weight.',
+  );
+  for (const [theirs, ours] of [
+    ['Packge', 'name'],
+    ['In', 'list'],
+    ['Stuff', 'label'],
+    ['Weigt', 'weight'],
+  ] as const) {
+    await arrived.getByLabel(`“${theirs}” is`).selectOption(ours);
+    await expect(arrived.getByLabel(`“${theirs}” is`)).toHaveValue(ours);
+  }
+  await expect(arrived).toContainText('1 load was read from our stuff.csv');
+  expect(await objections(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Keep this 1 load' }).click();
+  await expect(page.getByRole('button', { name: 'fishing', exact: true })).toBeVisible();
+  // What was said is remembered for the next file.
+  await file.setInputFiles(sheet('loads.csv', text.replace('fishing', 'camping')));
+  await expect(arrived).toContainText('1 load was read from loads.csv');
+});
+
+test('from Today and from a case to the yard, with what was told', async ({ page }) => {
+  await page.goto('/#/today');
+  await page.getByLabel('What did they say?').fill('hybrid rated 3500, payload 1180, four of us');
+  await page.getByRole('button', { name: 'Which of ours can they take?' }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Yard');
+  await expect(fact(page, 'vehicle.maxTrailerWeight')).toHaveValue('3,500');
+  await expect(fact(page, 'vehicle.placardPayload')).toHaveValue('1,180');
+  await expect(said(page)).toContainText(/Of 30 trailers, /);
+  await expect(said(page)).toContainText('Counted as in the case: Driver');
+
+  await page.goto('/#/case/tow-fit/crossover-and-single-axle');
+  await page.getByRole('button', { name: 'Which of ours can they take?' }).click();
+  await expect(said(page)).toContainText(/Of 30 trailers, /);
+  await expect(page.locator('yard-told')).toContainText('Also from the case: ');
+  expect(await objections(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Leave this out' }).click();
+  await expect(page.locator('yard-told')).not.toContainText('Also from the case: ');
+  await page.getByRole('button', { name: 'One adult more' }).click();
+  await expect(said(page)).toContainText(/Counted: \d at 150 lb/);
 });

@@ -1,4 +1,4 @@
-import { html, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import '../elements/qr-code';
 import { pageAddress } from '../elements/share-case';
 
@@ -10,14 +10,17 @@ export type Handed = { readonly code: string; readonly said: string; readonly wh
  *
  * @param id of the class
  * @param isSent whether it went by itself, and need not be read out
+ * @param mistyped absent once nothing can be said anew
  */
 export function handedRead(
   { code, said, why }: Handed,
   id: string,
   isSent: boolean,
-  mistyped: () => void,
+  mistyped: (() => void) | undefined,
 ): TemplateResult {
-  const again = html`<div class="acts"><button @click=${mistyped}>I mistyped</button></div>`;
+  const again = mistyped
+    ? html`<div class="acts"><button @click=${mistyped}>I mistyped</button></div>`
+    : nothing;
   if (isSent) {
     return html`<p class="handed" tabindex="-1">You say <strong>${said}</strong>.</p>
       <p class="small soft">What came out is on the wall, once the trainer opens it. The next case comes here by itself.</p>

@@ -2,15 +2,13 @@ import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing } from 'lit';
 import { keyed } from 'lit/directives/keyed.js';
 import { PlainElement } from '../elements/plain-element';
-import { isSureness, surenesses } from '../state/group';
 import './guess-field';
-import { guessCode } from './guess-code';
-import { GuessField } from './guess-field';
 import { type Handed, handedRead } from './handed-read';
+import { classOver, fromCaseToCase, guessForm, joinForm, tooLate, whoAreYou } from './join-parts';
 import { type Heard, lineTo } from './line';
 import { openedClass, type PassedOn } from './passed-on';
-import { readPrediction } from './predict';
 import type { Walked } from './record';
+import { putIn, saidIn, type Typed } from './said-here';
 import { taskParts } from './task-read';
 import { Walks, walking } from './walks';
 
@@ -26,6 +24,9 @@ export class JoinView extends PlainElement {
     passed: { state: true },
     broken: { state: true },
     me: { state: true },
+    taken: { state: true },
+    isOpen: { state: true },
+    isOver: { state: true },
     at: { state: true },
     wrong: { state: true },
     code: { state: true },
@@ -44,12 +45,18 @@ export class JoinView extends PlainElement {
   declare broken: string;
   /** Which learner, from 0. */
   declare me: number | undefined;
+  /** Learners that a phone has already, from 0. */
+  declare taken: ReadonlySet<number>;
+  /** Whether the working of the present case is open, as the line tells. */
+  declare isOpen: boolean;
+  /** Whether the trainer has ended the class. */
+  declare isOver: boolean;
   declare at: number;
   declare wrong: string;
   /** Whether the trainer's window has taken down what this learner says of the present case. */
   private isTaken = false;
   /** What stood in the form when it was said last, to be said anew where it is not taken. */
-  private typed: { guess: GuessField['kept']; sure: string; why: string } | undefined;
+  private typed: Typed | undefined;
   /** Whether what is said next takes the place of what was said before, which was mistyped. */
   private isAgain = false;
   private readonly walks = new Walks(this);
@@ -63,6 +70,9 @@ export class JoinView extends PlainElement {
     this.scanned = '';
     this.at = 0;
     this.wrong = '';
+    this.taken = new Set();
+    this.isOpen = false;
+    this.isOver = false;
   }
 
   protected override willUpdate(changed: Map<PropertyKey, unknown>): void {
@@ -123,7 +133,8 @@ export class JoinView extends PlainElement {
     );
   }
 
-  private hear({ kind, at, says, taken, lesson }: Heard, line: ReturnType<typeof lineTo>): void {
+  private hear(heard: Heard, line: ReturnType<typeof lineTo>): void {
+    const { kind, at, says, taken, lesson } = heard;
     if (kind === 'wrong') {
       line.close();
       this.wrong = 'That is not the join code; look at it once more.';
@@ -131,6 +142,8 @@ export class JoinView extends PlainElement {
     if (kind === 'in') {
       this.line = line;
       this.wrong = '';
+      // Whoever joins once more is who they were.
+      if (this.me !== undefined) line.say({ me: this.me });
     }
     if (typeof lesson === 'string') this.open(lesson);
     if (kind === 'reply') {
@@ -143,17 +156,33 @@ export class JoinView extends PlainElement {
       if (taken === true) this.isAgain = false;
       this.isTaken = taken === true;
     }
+    if (kind === 'in' || kind === 'names') this.hearNames(heard);
+    if (kind === 'over') {
+      this.isOver = true;
+      line.close();
+    }
     const to = Number(at);
     if ((kind === 'in' || kind === 'at') && to !== this.at) this.go(to);
+    if (kind === 'in' || kind === 'at') this.isOpen = heard.open === true;
     if (kind === 'in') this.told = 'You have joined.';
   }
 
+  /** Who is here; a phone whose name went along to another asks once more. */
+  private hearNames({ kind, taken, mine }: Heard): void {
+    this.taken = new Set(Array.isArray(taken) ? taken.map(Number) : []);
+    if (kind !== 'names' || mine === undefined || this.me === undefined || mine === this.me) return;
+    this.me = undefined;
+    this.told = 'That name is on another phone.';
+  }
+
+  private choose = (learner: number, instead: boolean): void => {
+    this.me = learner;
+    this.told = '';
+    this.line?.say({ me: learner, ...(instead && { instead }) });
+  };
+
   private joining() {
-    return html`<form class="turn" @submit=${this.join} novalidate>
-      <label>Join code <input id="join-code" autocomplete="off" autocapitalize="characters" spellcheck="false" /></label>
-      <button>Join</button>
-      <p class="error" role="alert">${this.wrong}</p>
-    </form>`;
+    return joinForm(this.wrong, (event) => this.join(event));
   }
 
   private go(at: number): void {
@@ -171,46 +200,26 @@ export class JoinView extends PlainElement {
     void later();
   }
 
-  private beside(id: string): HTMLInputElement | HTMLSelectElement | undefined {
-    const field = this.querySelector(`#${id}`);
-    return field instanceof HTMLInputElement || field instanceof HTMLSelectElement
-      ? field
-      : undefined;
-  }
-
   private async putBack(): Promise<void> {
     const { typed } = this;
     await this.updateComplete;
-    const guess = this.querySelector('guess-field');
-    if (!typed || this.code || !(guess instanceof GuessField)) return;
-    await guess.putBack(typed.guess);
-    const sure = this.beside('my-sure');
-    const why = this.beside('my-why');
-    if (sure) sure.value = typed.sure;
-    if (why) why.value = typed.why;
+    if (typed && !this.code) await putIn(this, typed);
   }
 
   private say(event: Event, { question }: Walked): void {
     event.preventDefault();
     const { me, at, system } = this;
-    const guess = this.querySelector('guess-field');
-    if (!(guess instanceof GuessField) || me === undefined) return;
-    const value = (id: string): string => this.beside(id)?.value ?? '';
-    const read = readPrediction(guess.said, question, system);
+    if (me === undefined) return;
+    const read = saidIn(this, { case: at, learner: me }, question, system);
+    if (!read) return;
     this.wrong = 'wrong' in read ? read.wrong : '';
     if ('wrong' in read) return;
-    const sure = value('my-sure');
-    const guessed = { case: at, learner: me, said: read.said };
-    const code = guessCode({ ...guessed, ...(isSureness(sure) && { sure }) }, question, system);
-    this.wrong = code ? '' : 'A code carries one figure; write a single number.';
-    if (!code) return;
-    this.typed = { guess: guess.kept, sure, why: value('my-why') };
-    const why = guess.sentence || value('my-why').trim().slice(0, 300);
+    this.typed = read.typed;
     this.told = '';
     this.isTaken = false;
+    const { code, why } = read.handed;
     this.line?.say({ guess: code, why, ...(this.isAgain && { again: true }) });
-    const said = guess.sentence ? `“${guess.sentence}”` : read.said;
-    this.code = { code, said, why };
+    this.code = read.handed;
     void this.toHanded();
   }
 
@@ -232,14 +241,10 @@ export class JoinView extends PlainElement {
   private asked(passed: PassedOn) {
     const each = passed.cases[this.at];
     const walked = each && this.walks.of(each);
-    const last = passed.cases.length - 1;
     // Over the line the trainer's window says which case is on.
     const onward = this.line
       ? nothing
-      : html`<div class="acts">
-        <button ?disabled=${this.at === 0} @click=${() => this.go(this.at - 1)}>The case before</button>
-        <button ?disabled=${this.at === last} @click=${() => this.go(this.at + 1)}>The next case</button>
-      </div>`;
+      : fromCaseToCase(this.at, passed.cases.length - 1, (at) => this.go(at));
     if (walked === 'coming') return html`${walking}${onward}`;
     if (!each || !walked)
       return html`<p class="notice">This case cannot be shown here.</p>${onward}`;
@@ -250,18 +255,18 @@ export class JoinView extends PlainElement {
       <p role="status">${this.told}</p>
       ${
         this.code
-          ? handedRead(this.code, passed.id, this.line !== undefined || this.isTaken, this.mistyped)
-          : keyed(
-              this.at,
-              html`<form class="turn" @submit=${(event: Event) => this.say(event, walked)} novalidate>
-              <guess-field .walked=${walked} .system=${this.system} .label=${'I say'} .fieldId=${'my-guess'} .describedBy=${'my-wrong'} .refused=${this.wrong !== ''}></guess-field>
-              <label>How sure
-                <select id="my-sure"><option value="">not said</option>${surenesses.map((word) => html`<option value=${word}>${word}</option>`)}</select></label>
-              ${walked.task.kind === 'say' ? nothing : html`<label>Because <input id="my-why" autocomplete="off" maxlength="300" /></label>`}
-              <button>${walked.task.kind === 'predict' ? 'That is my guess' : 'That is my answer'}</button>
-              <p class="error" id="my-wrong" role="alert">${this.wrong}</p>
-            </form>`,
+          ? handedRead(
+              this.code,
+              passed.id,
+              this.line !== undefined || this.isTaken,
+              this.isOpen ? undefined : this.mistyped,
             )
+          : this.isOpen
+            ? tooLate
+            : keyed(
+                this.at,
+                guessForm(walked, this.system, this.wrong, (event) => this.say(event, walked)),
+              )
       }
       ${onward}
       ${below}`;
@@ -269,6 +274,7 @@ export class JoinView extends PlainElement {
 
   protected override render() {
     const { passed, broken, me } = this;
+    if (this.isOver) return classOver(passed?.learners[me ?? -1]);
     if (broken) return html`<h1>Class</h1><p class="notice" role="alert">${broken}</p>`;
     if (!passed) {
       return html`<h1>Class</h1>${
@@ -279,14 +285,8 @@ export class JoinView extends PlainElement {
       return html`${this.atOnce && !this.line ? this.joining() : nothing}${this.asked(passed)}`;
     }
     return html`<h1>Class</h1>
-      ${this.atOnce && !this.line ? this.joining() : nothing}<p role="status">${this.told}</p><p>Who are you?</p>
-      <div class="acts">${passed.learners.map(
-        (learner, i) =>
-          html`<button @click=${() => {
-            this.me = i;
-          }}>${learner}</button>`,
-      )}</div>
-      ${passed.learners.length === 0 ? nothing : html`<p class="small soft">Your name is not here? Tell the trainer, who takes you in and shows a new code.</p>`}`;
+      ${this.atOnce && !this.line ? this.joining() : nothing}<p role="status">${this.told}</p>
+      ${whoAreYou(passed.learners, this.taken, this.choose)}`;
   }
 }
 

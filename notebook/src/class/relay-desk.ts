@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit';
 import { PlainElement } from '../elements/plain-element';
 import '../elements/qr-code';
-import type { Group } from '../state/group';
+import { type Group, isOpen } from '../state/group';
 import { Committed, PhonesInvited, TakenBack } from './class-case-events';
 import { type Heard, lineTo } from './line';
 import { packClass } from './passed-on';
@@ -52,7 +52,7 @@ export class RelayDesk extends PlainElement {
 
   /** Which case is on, and the lesson where it is another one than phones have. */
   private async hand(): Promise<void> {
-    this.line?.say({ kind: 'at', at: this.group.at });
+    this.line?.say({ kind: 'at', at: this.group.at, open: isOpen(this.group) });
     const lesson = await packClass(this.group);
     if (lesson === this.handed) return;
     this.handed = lesson;
@@ -127,6 +127,11 @@ export class RelayDesk extends PlainElement {
     this.invite();
   }
 
+  /** The class is over, and not only out of sight: phones are told before the line closes. */
+  over(): void {
+    this.line?.say({ kind: 'over' });
+  }
+
   private off(): void {
     this.line?.close();
     this.forget();
@@ -136,7 +141,7 @@ export class RelayDesk extends PlainElement {
     const at = (address: string, words: string) =>
       html`<button @click=${() => this.line?.say({ kind: 'open', address })}>${words}</button>`;
     const [own = '', ...shop] = addresses;
-    return html`<p>The learners’ phones come in over the shop’s network while the lesson runs; only guesses are taken, and nothing is kept.</p>
+    return html`<p>The learners’ phones come in over the shop’s network while the lesson runs; only who somebody is and what they guess is taken, and nothing is kept.</p>
       <div class="acts">
         ${shop.map((each) => at(each, `Let the learners in at ${each}`))}
         ${at(own, 'Only try it, on this machine alone')}
@@ -149,7 +154,7 @@ export class RelayDesk extends PlainElement {
     return html`<div class="let"><qr-code .text=${href} .label=${'Code that opens this class on a learner’s phone'}></qr-code>
       <div><p>Join code: <strong class="read-out num">${on.code}</strong> <span role="status">${this.count} ${this.count === 1 ? 'phone has' : 'phones have'} joined.</span></p>
       <p>Typed on a phone: <strong class="num">${on.url}join</strong>. The wall shows address and code for as long as anybody may join.</p>
-      <p class="small"><a href=${href}>The link for the learners</a> has the join code in it. It is served until the lesson ends, takes answers alone and keeps nothing.</p>
+      <p class="small"><a href=${href}>The link for the learners</a> has the join code in it. It is served until the lesson ends, takes names and answers alone and keeps nothing.</p>
       <button @click=${this.off}>Let nobody in any more</button></div></div>`;
   }
 

@@ -103,6 +103,53 @@ test('six learners’ guesses reach the trainer, and each hears its own reply al
   for (const each of learners) await expect.poll(() => last(each, 'at')?.at).toBe(2);
 });
 
+test('a name that one phone has is offered to no other, until that phone is gone', async () => {
+  const { trainer, where, code } = await open();
+  const ada = await join(where, code);
+  await hears(ada, 'in');
+  say(ada, { me: 0 });
+  await expect.poll(() => last(ada, 'names')).toEqual({ kind: 'names', taken: [0], mine: 0 });
+  const ben = await join(where, code);
+  await hears(ben, 'in');
+  expect(last(ben, 'in')?.taken).toEqual([0]);
+  say(ben, { me: 0 });
+  await expect.poll(() => last(ben, 'names')).toEqual({ kind: 'names', taken: [0], mine: null });
+  say(ben, { me: 1 });
+  await expect.poll(() => last(ada, 'names')?.taken).toEqual([0, 1]);
+  // Whose phone fell asleep takes the name along to another.
+  say(ben, { me: 0, instead: true });
+  await expect.poll(() => last(ada, 'names')).toEqual({ kind: 'names', taken: [0], mine: null });
+  say(ben, { me: 1 });
+  await expect.poll(() => last(ada, 'names')?.taken).toEqual([1]);
+  say(ada, { me: 0 });
+  say(ada, { me: null });
+  await expect.poll(() => last(ben, 'names')?.taken).toEqual([1]);
+  ben.socket.close();
+  await expect.poll(() => last(ada, 'names')?.taken).toEqual([]);
+  expect(trainer.heard.map(({ kind }) => kind)).not.toContain('names');
+  for (const me of [-1, 0.5, 1e9, 'Ada']) {
+    const odd = await join(where, code);
+    await hears(odd, 'in');
+    say(odd, { me });
+    expect(await odd.closed).toBe(1008);
+  }
+});
+
+test('whoever comes late hears that the working is open, and all hear that the class is over', async () => {
+  const { trainer, where, code } = await open();
+  const early = await join(where, code);
+  await hears(early, 'in');
+  expect(last(early, 'in')?.open).toBe(false);
+  say(trainer, { kind: 'at', at: 1, open: true });
+  await expect.poll(() => last(early, 'at')).toEqual({ kind: 'at', at: 1, open: true });
+  const late = await join(where, code);
+  await expect.poll(() => last(late, 'in')?.open).toBe(true);
+  say(trainer, { kind: 'over' });
+  trainer.socket.close();
+  await Promise.all([early.closed, late.closed]);
+  expect([last(early, 'over'), last(late, 'over')]).toEqual([{ kind: 'over' }, { kind: 'over' }]);
+});
+
 test('a wrong code gets nothing through, and guessing codes is cut off', async () => {
   const { trainer, where } = await open();
   const stranger = await join(where, 'WRONG1');

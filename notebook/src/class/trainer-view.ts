@@ -15,7 +15,7 @@ import type { LessonActed, LessonFileChosen } from './lesson-list';
 import './lesson-plan';
 import type { ClassBegun, LessonChanged, SheetsWanted } from './lesson-plan';
 import { Lessons } from './lessons';
-import './relay-desk';
+import { RelayDesk } from './relay-desk';
 import type { FactMoved } from './what-if';
 
 /** The trainer's window: a lesson is prepared, walked with learners, and its tally looked at. */
@@ -67,11 +67,20 @@ export class TrainerView extends PlainElement {
   private onward(): void {
     this.run.move(undefined);
     this.run.go(goOn);
+    this.tellOver();
     void this.focusOn('class-case h2, class-tally h2');
+  }
+
+  /** Phones hear it while the line is still there. */
+  private tellOver(): void {
+    const { group } = this.run;
+    const desk = this.querySelector('relay-desk');
+    if (group && group.at >= group.cases.length && desk instanceof RelayDesk) desk.over();
   }
 
   private end(): void {
     this.run.end();
+    this.tellOver();
     void this.focusOn('class-tally h2');
   }
 

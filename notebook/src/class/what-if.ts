@@ -1,4 +1,3 @@
-import { setFact } from '@tarebook/casebook';
 import type { Answer, LimitAnswer } from '@tarebook/rules/engine';
 import { shownUnit, type UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing } from 'lit';
@@ -10,6 +9,7 @@ import { judge } from '../state/judged';
 import { levelOf } from '../state/level';
 import { readDocument } from '../state/reading';
 import type { Shown } from './channel';
+import { type Movable, movableIn } from './movable';
 import { asMoved } from './moved-value';
 import { foundWords, questionOf } from './predict';
 import type { Walked } from './record';
@@ -20,7 +20,7 @@ export class FactMoved extends CustomEvent<Shown['moved']> {
   }
 }
 
-/** A fact of an open case, moved: what comes out then. The case itself stays as it is. */
+/** A fact or a row of an open case, moved: what comes out then. The case itself stays as it is. */
 export class WhatIf extends PlainElement {
   static override properties = {
     walked: { attribute: false },
@@ -44,44 +44,31 @@ export class WhatIf extends PlainElement {
     this.wrong = '';
   }
 
-  /** The facts told that can be moved. */
-  private get told(): readonly {
-    readonly id: string;
-    readonly label: string;
-    readonly value: string;
-  }[] {
-    const { doc } = this.walked;
-    return doc.blocks.flatMap((block) =>
-      block.kind === 'facts'
-        ? block.rows.flatMap(({ id, value }) => {
-            const label = doc.topic?.facts[id]?.label;
-            return label ? [{ id, label, value }] : [];
-          })
-        : [],
-    );
+  /** What was told and can be moved. */
+  private get told(): readonly Movable[] {
+    return movableIn(this.walked.doc);
   }
 
   private move(event: Event): void {
     event.preventDefault();
     const { doc } = this.walked;
-    const fact = this.told.find(({ id }) => id === this.fact) ?? this.told[0];
+    const fact = this.told.find(({ key }) => key === this.fact) ?? this.told[0];
     const value = this.querySelector<HTMLInputElement>('#moved-to')?.value.trim() ?? '';
     if (!fact) return;
     if (value === '') {
       this.wrong = `Nothing is written for ${fact.label}; write a value such as ${fact.value || 'the one on the label'}.`;
       return;
     }
-    const declared = doc.topic?.facts[fact.id];
-    const unit = declared?.kind === 'quantity' ? shownUnit(declared.unit, this.system) : '';
+    const unit = fact.unit === '' ? '' : shownUnit(fact.unit, this.system);
     const written = asMoved(value, unit);
-    const text = setFact(readDocument(doc.text), fact.id, written);
+    const text = fact.write(readDocument(doc.text), written);
     const { answer, current, doc: read } = judge(text, undefined, this.system);
     if (!answer || !current) {
       this.wrong = read.troubles[0]?.says ?? `“${value}” cannot be read for ${fact.label}.`;
       return;
     }
     this.wrong = '';
-    const says = `What if ${fact.label.toLowerCase()} were ${written}?`;
+    const says = `What if ${fact.said} were ${written}?`;
     this.outcome = { of: doc.text, says, text };
     this.dispatchEvent(new FactMoved({ text, says }));
   }
@@ -95,14 +82,14 @@ export class WhatIf extends PlainElement {
     const { told, wrong, walked, system } = this;
     const first = told[0];
     if (!first) return nothing;
-    const now = told.find(({ id }) => id === this.fact) ?? first;
+    const now = told.find(({ key }) => key === this.fact) ?? first;
     const then = this.outcome?.of === walked.doc.text ? this.outcome : undefined;
     return html`<h3 class="noprint">What if</h3>
       <form class="turn noprint" @submit=${this.move} novalidate>
         <label>Fact
           <select @change=${({ target }: Event) => {
             if (target instanceof HTMLSelectElement) this.fact = target.value;
-          }}>${told.map(({ id, label }) => html`<option value=${id} ?selected=${id === now.id}>${label}</option>`)}</select>
+          }}>${told.map(({ key, label }) => html`<option value=${key} ?selected=${key === now.key}>${label}</option>`)}</select>
         </label>
         <label>were, instead of ${now.value || 'nothing said'}
           <input id="moved-to" autocomplete="off" aria-invalid=${wrong ? 'true' : 'false'} />

@@ -4,6 +4,7 @@ import { type CaseView, isAnswered } from '../sections/case-view';
 import './fact-picker';
 import { folds, thisCase } from './folds';
 import './load-keys';
+import { toYard } from './to-yard';
 
 /** All that stands behind a ticket, a line each; with the named loads and the choice of one fact more it comes once the verdict is drawn. */
 export class CaseBehind extends PlainElement {
@@ -12,7 +13,7 @@ export class CaseBehind extends PlainElement {
 
   protected override render() {
     const { view } = this;
-    return html`${isAnswered(view) ? folds(view) : ''}${thisCase(view)}`;
+    return html`${toYard(view.topic, view.doc)}${isAnswered(view) ? folds(view) : ''}${thisCase(view)}`;
   }
 }
 

@@ -8,6 +8,7 @@ import type { FactTyped } from '../counter/fact-row';
 import '../counter/next-question';
 import '../counter/people-steppers';
 import type { PersonStepped } from '../counter/people-steppers';
+import { toYard } from '../counter/to-yard';
 import { PlainElement } from '../elements/plain-element';
 import { type CaseView, isAnswered, openOf } from '../sections/case-view';
 import { begin } from '../state/history';
@@ -219,6 +220,7 @@ export class OneLine extends PlainElement {
       ${this.asking()}
       ${topic.facts[peopleList]?.kind === 'rows' ? html`<people-steppers .doc=${judged.doc}></people-steppers>` : nothing}
       <p class="line-acts"><button type="button" class="main" @click=${this.openCase}>Open as a case</button>
+        ${toYard(topic, judged.doc)}
         <button type="button" class="quiet" @click=${this.clear}>Clear</button></p>`;
   }
 

@@ -3,6 +3,7 @@ import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing, type PropertyValues } from 'lit';
 import { whyTooMuch } from '../aside/first';
 import '../beside/beside.css';
+import '../beside/beside-print.css';
 import { aloneName } from '../beside/begin';
 import { besideTicket, factsTable, limitsTable } from '../beside/beside-table';
 import { driverAlone, type Part, swapped, toldOf, withLoad } from '../beside/swap';

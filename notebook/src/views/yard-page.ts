@@ -2,6 +2,7 @@ import type { UnitSystem } from '@tarebook/rules/quantity';
 import type { Wish } from '@tarebook/sweep';
 import { html, nothing, type PropertyValues } from 'lit';
 import '../yard/yard-accessories';
+import '../yard/matrix.css';
 import '../yard/yard.css';
 import '../yard/yard-matrix';
 import '../yard/yard-offers';
@@ -10,12 +11,22 @@ import '../yard/yard-told';
 import '../yard/yard-wishes';
 import { CaseFold, fold } from '../counter/case-fold';
 import { PlainElement } from '../elements/plain-element';
+import { takeCarried } from '../state/carried';
 import { houseOf } from '../state/house';
 import type { LoadRow } from '../state/loads';
 import { NarrowScreen } from '../yard/narrow-screen';
 import { openPair } from '../yard/open-pair';
 import { OwnCatalogue } from '../yard/own-catalogue';
-import { factsOf, isEnough, nothingTold, refusedIn, type Told, toldSaid } from '../yard/told';
+import {
+  factsOf,
+  isEnough,
+  nothingTold,
+  peopleIn,
+  refusedIn,
+  type Told,
+  toldSaid,
+} from '../yard/told';
+import { toldOf } from '../yard/told-carried';
 import { YardCatalogue } from '../yard/yard-catalogue';
 import type { CellOpened } from '../yard/yard-matrix';
 import type { PairOpened } from '../yard/yard-rows';
@@ -51,8 +62,9 @@ export class YardPage extends PlainElement {
 
   constructor() {
     super();
-    this.told = toldLast;
-    this.wishes = wishesLast;
+    const carried = takeCarried();
+    this.told = carried ? toldOf(carried) : toldLast;
+    this.wishes = carried ? [] : wishesLast;
   }
 
   /** What may be chosen in place of figures. */
@@ -89,7 +101,7 @@ export class YardPage extends PlainElement {
       facts: factsOf(told, catalogue.loads),
       chosen: told.chosen === '' ? undefined : { side, name: told.chosen },
       ...{ system, wishes, house: houseOf('tow-fit'), files: catalogue.pairs },
-      people: told.aboard.adult + told.aboard.child,
+      people: peopleIn(told),
     });
   }
 
@@ -166,7 +178,8 @@ export class YardPage extends PlainElement {
       </div>
       ${fold(
         { name: 'yard-matrix', heading: 'Every pair', note: 'as one picture' },
-        () => html`<yard-matrix .files=${catalogue.pairs} .system=${system}></yard-matrix>`,
+        () =>
+          html`<yard-matrix .files=${catalogue.pairs} .system=${system} .people=${peopleIn(told)}></yard-matrix>`,
       )}
       ${fold(
         { name: 'yard-offers', heading: 'On all of that line?', note: 'options by year, and why' },

@@ -64,6 +64,8 @@ export type ImportAsked = {
   readonly text: string;
   /** The catalogue that counts until then. */
   readonly files: OwnTexts | undefined;
+  /** What stands in it, where somebody said so; absent: by its name and columns. */
+  readonly as?: Imported['file'] | undefined;
   /** What columns nobody knows are called, as somebody just said: theirs to ours. */
   readonly columns: Readonly<Record<string, string>>;
 };

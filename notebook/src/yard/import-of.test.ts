@@ -31,7 +31,9 @@ test('each table of a catalogue is known by what it is called or by its columns'
   expect(known('rated trailers.csv', 'Model,Dry Weight,GVWR\nTeal 14,2200,3500\n')).toBe(
     'trailers.csv 1',
   );
-  expect(() => importOf(sheet('x.csv', 'a,b\n1,2\n'))).toThrow(/may be of vehicles or of trailers/);
+  expect(() => importOf(sheet('x.csv', 'a,b\n1,2\n'))).toThrow(
+    /Nobody can tell what stands in x.csv/,
+  );
 });
 
 test('a row that cannot be read is told with its line, and so is a work that no rate book has', () => {
@@ -101,4 +103,41 @@ test('what a column is called is said once and remembered', () => {
     sheet('trailers.csv', text, { files: { 'columns.csv': again.columns ?? '' } }),
   );
   expect([later.unknown, later.columns]).toEqual([[], undefined]);
+});
+
+test('of any table it is said once which column is which, and remembered', () => {
+  const text = 'Packge,In,Stuff,Weigt\nfishing,trailer,Boat,40\nfishing,trailer,Net,heavy\n';
+  const first = importOf(sheet('loads.csv', text));
+  expect([first.count, first.unknown]).toEqual([0, ['Packge', 'In', 'Stuff', 'Weigt']]);
+  expect(first.mayBe).toEqual(['name', 'list', 'label', 'weight', 'ahead']);
+  expect(first.refused[0]?.says).toContain('“Weigt” may be the weight.');
+  const said = importOf(
+    sheet('loads.csv', text, { columns: { Packge: 'name', In: 'list', Weigt: 'weight' } }),
+  );
+  expect([said.count, said.unknown]).toEqual([1, ['Stuff']]);
+  expect(said.refused.map(({ line }) => line)).toEqual([3]);
+  expect(said.text.split('\n')[0]).toBe('"name","list","Stuff","weight"');
+  const later = importOf(
+    sheet('loads.csv', text, { files: { 'columns.csv': said.columns ?? '' } }),
+  );
+  expect([later.count, later.unknown, later.columns]).toEqual([1, ['Stuff'], undefined]);
+  const rates = importOf(
+    sheet('rates.csv', 'Nr,Std,Satz\nW1,2,120\n', {
+      columns: { Nr: 'work', Std: 'hours', Satz: 'perHour' },
+    }),
+  );
+  expect(rates.count).toBe(1);
+});
+
+test('what stands in a file nobody can tell is said by hand', () => {
+  const text = 'Packge,In,Stuff,Weigt\nfishing,trailer,Boat,40\n';
+  expect(() => importOf(sheet('our stuff.csv', text))).toThrow(
+    'Nobody can tell what stands in our stuff.csv: it has the columns Packge, In, Stuff, Weigt. Say it below.',
+  );
+  expect(importOf(sheet('our stuff.csv', text, { as: 'loads.csv' })).unknown).toHaveLength(4);
+  const lot = 'Modell,Leer\nTeal 14,2200\n';
+  const read = importOf(
+    sheet('liste.csv', lot, { as: 'trailers.csv', columns: { Modell: 'name', Leer: 'dryWeight' } }),
+  );
+  expect([read.file, read.count]).toEqual(['trailers.csv', 1]);
 });

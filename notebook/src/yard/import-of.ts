@@ -1,6 +1,7 @@
 import {
   catalogueFile,
   columnsFor,
+  columnsOfTable,
   entryMoves,
   type RefusedRow,
   readAccessories,
@@ -11,6 +12,8 @@ import {
   sideOfSheet,
   type TableFile,
   tableOfSheet,
+  underHeads,
+  unknownInTable,
 } from '@tarebook/sweep';
 import type { OwnTexts } from '../state/own-catalogue';
 import type { ImportAsked, Imported } from './asked';
@@ -95,9 +98,48 @@ function tableRead(file: TableFile, text: string, files: OwnTexts | undefined): 
   return { count, refused: refused.filter(of), notes: notes.filter(of) };
 }
 
-/** What somebody's file says, row by row; nothing of it counts yet. */
+/** What a table's own columns are called here, by what is said of them. */
+const calledIn = (said: string, file: string): Readonly<Record<string, string>> =>
+  Object.fromEntries(
+    readSheet('columns.csv', said).rows.flatMap(({ cells }) =>
+      cells.file === file && cells.theirs && cells.ours ? [[cells.theirs, cells.ours]] : [],
+    ),
+  );
+
+/** Any other table, with the columns that somebody named under our names. */
+function tableOf(file: TableFile, asked: ImportAsked): Imported {
+  const { text, files, columns } = asked;
+  const said = columnsSaid(files?.['columns.csv'], file, columns);
+  const called = underHeads(text, calledIn(said, file));
+  const { heads } = readSheet(file, text);
+  const ours = readSheet(file, called).heads;
+  const unknown = new Set(unknownInTable(file, ours));
+  const read = tableRead(file, called, files);
+  return {
+    ...{ file, text: called, notes: [], moves: [] },
+    ...read,
+    unknown: heads.filter((_, i) => unknown.has(ours[i] ?? '')),
+    mayBe: columnsOfTable(file),
+    columns: Object.keys(columns).length === 0 ? undefined : said,
+  };
+}
+
+/** What stands in a sheet: as somebody says, else by what it is called and by its columns. */
+function standsIn(asked: ImportAsked, heads: readonly string[]): Side | TableFile {
+  const { from, as } = asked;
+  if (as === 'vehicles.csv') return 'vehicle';
+  if (as === 'trailers.csv') return 'trailer';
+  const found = as ?? tableOfSheet(from, heads) ?? sideOfSheet(from, heads);
+  if (found !== undefined) return found;
+  const told = heads.filter((head) => head !== '').slice(0, 8);
+  throw new Error(
+    `Nobody can tell what stands in ${from}: it has the columns ${told.join(', ')}. Say it below.`,
+  );
+}
+
+/** What somebody’s file says, row by row; nothing of it counts yet. */
 export function importOf(asked: ImportAsked): Imported {
-  const { from, text, files } = asked;
+  const { from, text } = asked;
   const { heads, refused } = readSheet(from, text);
   const [first] = refused;
   if (heads.length === 0) {
@@ -107,19 +149,8 @@ export function importOf(asked: ImportAsked): Imported {
         : `${from} is empty; its first row names the columns.`,
     );
   }
-  const table = tableOfSheet(from, heads);
-  if (table !== undefined) {
-    const read = tableRead(table, text, files);
-    return {
-      ...{ file: table, text, notes: [], unknown: [], mayBe: [], moves: [], columns: undefined },
-      ...read,
-    };
-  }
-  const side = sideOfSheet(from, heads);
-  if (!side) {
-    throw new Error(
-      `${from} may be of vehicles or of trailers; call it vehicles.csv or trailers.csv, or name its columns: it has ${heads.slice(0, 6).join(', ')}. Accessories, rates, offers, options, floor plans and loads are known by what their file is called.`,
-    );
-  }
-  return entriesOf(side, asked);
+  const stands = standsIn(asked, heads);
+  return stands === 'vehicle' || stands === 'trailer'
+    ? entriesOf(stands, asked)
+    : tableOf(stands, asked);
 }

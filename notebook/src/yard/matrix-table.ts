@@ -1,4 +1,5 @@
 import { levels } from '@tarebook/rules/engine';
+import { isSold, nameSaid } from '@tarebook/sweep';
 import { html, nothing, type TemplateResult } from 'lit';
 import { mark } from '../elements/marks';
 import type { Named } from './matrix-asked';
@@ -19,6 +20,9 @@ const mostThatGoes = 1;
 const levelAt = ({ trailers, found }: Judged, row: number, column: number): number =>
   found[row * trailers.length + column] ?? 255;
 
+const named = (trailer: Named | undefined): string =>
+  trailer ? nameSaid(trailer.name, trailer) : '';
+
 function countsOf(judged: Judged, row: number): readonly number[] {
   const counts = levels.map(() => 0);
   for (const column of judged.seen.columns) {
@@ -32,9 +36,15 @@ function countsOf(judged: Judged, row: number): readonly number[] {
 export function countsTable(judged: Judged, look: (row: number) => void): TemplateResult {
   const { seen, vehicles, trailers } = judged;
   return html`<table>
-    <thead><tr><th scope="col">Vehicle</th>${levels.map((level) => html`<th scope="col">${levelWords[level]}</th>`)}<th scope="col">the heaviest that fits</th></tr></thead>
+    <thead><tr><th scope="col">Vehicle</th>${levels.map((level) => html`<th scope="col">${levelWords[level]}</th>`)}<th scope="col">the heaviest that fits and is not sold</th></tr></thead>
     <tbody>${seen.rows.map((row) => {
-      const going = seen.columns.findLast((each) => levelAt(judged, row, each) <= mostThatGoes);
+      const isOffered = (each: number): boolean => {
+        const trailer = trailers[each];
+        return trailer !== undefined && !isSold(trailer);
+      };
+      const going = seen.columns.findLast(
+        (each) => levelAt(judged, row, each) <= mostThatGoes && isOffered(each),
+      );
       return html`<tr><th scope="row"><button class="plain" @click=${() => look(row)}>${vehicles[row]?.name}</button></th>${countsOf(
         judged,
         row,
@@ -58,7 +68,7 @@ export function rowTable(
     <thead><tr><th scope="col">Trailer</th><th scope="col">Verdict</th></tr></thead>
     <tbody>${seen.columns.map((column) => {
       const level = levels[levelAt(judged, row, column)];
-      return html`<tr><th scope="row"><button class="plain" @click=${() => look(column)}>${trailers[column]?.name}</button></th>
+      return html`<tr><th scope="row"><button class="plain" @click=${() => look(column)}>${named(trailers[column])}</button></th>
         <td>${level ? html`<span class="word-of level-${level}">${mark(level)}${levelWords[level]}</span>` : '…'}</td></tr>`;
     })}</tbody></table>`;
 }

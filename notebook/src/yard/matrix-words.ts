@@ -105,3 +105,11 @@ export function sieveSaid(sieve: Sieve, margin: number | undefined): string {
   ].filter((part) => part !== '');
   return parts.length === 0 ? 'All of the yard.' : `Of the yard, ${parts.join('; ')}.`;
 }
+
+/** With whom and what the pairs are judged, and what of the counter is not in it. */
+export function beginsSaid(told: number, adults: number, cargo: number): string {
+  const { weight } = people.adult;
+  const whose = adults === told ? 'as told above' : `${told} told above`;
+  const packed = cargo === 0 ? 'nothing packed' : `${cargo} lb packed`;
+  return `Judged with ${adults} aboard, ${whose}, each at ${weight}, and ${packed} in the trailer; no dog and no bags in the vehicle.`;
+}

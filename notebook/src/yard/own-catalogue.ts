@@ -110,6 +110,8 @@ export class OwnCatalogue extends PlainElement {
   private from = '';
   private text = '';
   private columns: Readonly<Record<string, string>> = {};
+  /** What stands in the file, where somebody said so. */
+  private as: OwnFileName | undefined;
   /** Files that were chosen together wait here, each to be looked at by itself. */
   private waiting: readonly File[] = [];
 
@@ -126,6 +128,8 @@ export class OwnCatalogue extends PlainElement {
     if (!file) return;
     this.notice = '';
     this.columns = {};
+    this.as = undefined;
+    this.text = '';
     try {
       this.text = await fileText(file);
       this.from = file.name;
@@ -138,8 +142,9 @@ export class OwnCatalogue extends PlainElement {
   private async look(): Promise<void> {
     try {
       const { from, text, files, columns } = this;
+      const as = this.as === 'columns.csv' ? undefined : this.as;
       this.resting = [];
-      this.read = await this.asking.read({ kind: 'import', from, text, files, columns });
+      this.read = await this.asking.read({ kind: 'import', from, text, files, as, columns });
       this.resting = await restingHere(this.read?.moves ?? []);
       this.notice = '';
     } catch (problem) {
@@ -199,6 +204,23 @@ export class OwnCatalogue extends PlainElement {
     )}</ul>`;
   }
 
+  /** What stands in the file; what was taken for it stays in sight, to be said otherwise. */
+  private standsIn(now: string) {
+    const said = async ({ target }: Event): Promise<void> => {
+      if (!(target instanceof HTMLSelectElement)) return;
+      this.as = ownFileNames.find((each) => each === target.value);
+      this.columns = {};
+      await this.look();
+    };
+    return html`<label class="small">In ${this.from} stand<br /><select @change=${said}>
+      ${now === '' ? html`<option value="" selected>nobody can tell</option>` : nothing}
+      ${ownFileNames
+        .filter((each) => each !== 'columns.csv')
+        .map(
+          (each) => html`<option value=${each} ?selected=${each === now}>${kindOf(each)}</option>`,
+        )}</select></label>`;
+  }
+
   private column(theirs: string, mayBe: readonly string[]) {
     const called = async ({ target }: Event): Promise<void> => {
       if (!(target instanceof HTMLSelectElement)) return;
@@ -234,6 +256,7 @@ export class OwnCatalogue extends PlainElement {
           : `; ${refused.length} ${refused.length === 1 ? 'row was' : 'rows were'} not`
       }. Nothing is kept yet.</p>
       ${lines(refused, 'error')}${lines(notes, 'soft')}
+      ${this.standsIn(file)}
       ${this.columnsOf(read)}
       ${
         moves.length === 0
@@ -255,6 +278,7 @@ export class OwnCatalogue extends PlainElement {
       <label class="small from-file">${this.own.length === 0 ? 'Open a file' : 'Open another file'}, or several, or drop them on the page<br />
         <input type="file" multiple accept=".csv,.tsv,.txt,text/csv" @change=${this.picked} /></label>
       ${notice ? html`<p class="error" role="alert">${notice}</p>` : nothing}
+      ${notice && this.text !== '' ? this.standsIn('') : nothing}
       ${said ? html`<p role="status">${said}</p>` : nothing}
       ${read ? this.arrived(read) : nothing}`;
   }

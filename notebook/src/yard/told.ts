@@ -8,7 +8,7 @@ import {
   wasMisread,
 } from '@tarebook/rules/quantity';
 import type { LoadRow } from '../state/loads';
-import { kindsOfPeople, type Person, people } from '../state/people';
+import { kindOf, kindsOfPeople, type Person, people } from '../state/people';
 
 export type Way = 'trailers' | 'vehicles';
 
@@ -21,9 +21,18 @@ export type Told = {
   /** Figures as typed, by fact. */
   readonly figures: Readonly<Record<string, string>>;
   readonly aboard: Readonly<Record<Person, number>>;
+  /** Those aboard with the weights that a case has; absent: so many at the usual weights. */
+  readonly riding?: readonly RowGiven[] | undefined;
   /** What is packed, by its name; '' for nothing. */
   readonly load: string;
+  /** What a case has packed. */
+  readonly packed?: readonly RowGiven[] | undefined;
+  /** What else came along from a case, and how it is told. */
+  readonly more?: { readonly facts: FactsGiven; readonly said: readonly string[] } | undefined;
 };
+
+/** The name of what a case has packed. */
+export const packedAsTold = 'as in the case';
 
 export const nothingTold = (way: Way): Told => ({
   way,
@@ -91,13 +100,13 @@ function occupants(aboard: Told['aboard']): readonly RowGiven[] {
 }
 
 /** Whom it is about, in one line for paper: `Corrie Hybrid; payload 1,000 lb`. */
-export function toldSaid({ way, chosen, figures }: Told): string {
+export function toldSaid({ way, chosen, figures, more }: Told): string {
   const told = figuresOf[way].flatMap(({ id, label }) => {
     const text = figures[id];
     return isKnown(text) ? [`${label}: ${inUnit(text, 'lb')}`] : [];
   });
   const own = way === 'trailers' ? 'Their vehicle' : 'Their trailer';
-  return `${[chosen === '' ? own : chosen, ...told].join('; ')}.`;
+  return `${[chosen === '' ? own : chosen, ...told, ...(more?.said ?? [])].join('; ')}.`;
 }
 
 /** A bare number is in the unit of its column. */
@@ -119,21 +128,29 @@ export function packed(rows: readonly LoadRow[], name: string): FactsGiven {
 }
 
 /** Whether enough was told to set anything against the yard. */
-export const isEnough = ({ chosen, figures }: Told): boolean =>
-  chosen !== '' || Object.values(figures).some(isKnown);
+export const isEnough = ({ chosen, figures, more }: Told): boolean =>
+  chosen !== '' || more !== undefined || Object.values(figures).some(isKnown);
+
+/** How many people ride along. */
+export const peopleIn = ({ riding, aboard: { adult, child } }: Told): number =>
+  riding ? riding.filter(({ label }) => kindOf(String(label)) !== 'dog').length : adult + child;
 
 /** Only the rating: each trailer then counts at its own maximum, packed or not. */
-export const isRatingOnly = ({ way, chosen, figures }: Told): boolean => {
-  const known = Object.keys(figures).filter((id) => isKnown(figures[id]));
+export const isRatingOnly = ({ way, chosen, figures, more }: Told): boolean => {
+  const typed = Object.keys(figures).filter((id) => isKnown(figures[id]));
+  const other = Object.keys(more?.facts ?? {}).filter((id) => id.startsWith('vehicle.'));
+  const known = [...typed, ...other];
   return way === 'trailers' && chosen === '' && known.join() === 'vehicle.maxTrailerWeight';
 };
 
 /** The facts of what was told, beside those of what was chosen from the catalogue. */
-export function factsOf({ figures, aboard, load }: Told, loads: readonly LoadRow[]): FactsGiven {
-  const typed = Object.entries(figures).filter(([, text]) => isKnown(text));
+export function factsOf(told: Told, loads: readonly LoadRow[]): FactsGiven {
+  const typed = Object.entries(told.figures).filter(([, text]) => isKnown(text));
   return {
+    ...told.more?.facts,
     ...Object.fromEntries(typed),
-    'load.occupants': occupants(aboard),
-    ...packed(loads, load),
+    'load.occupants': told.riding ?? occupants(told.aboard),
+    ...(told.load === packedAsTold && told.packed && { 'trailer.cargo': told.packed }),
+    ...packed(loads, told.load),
   };
 }

@@ -1,6 +1,6 @@
 import { levels } from '@tarebook/rules/engine';
 import type { UnitSystem } from '@tarebook/rules/quantity';
-import type { CatalogueFiles } from '@tarebook/sweep';
+import { type CatalogueFiles, isSold } from '@tarebook/sweep';
 import { html, nothing, type PropertyValues } from 'lit';
 import { mark } from '../elements/marks';
 import { PlainElement } from '../elements/plain-element';
@@ -11,6 +11,7 @@ import { MatrixPicture, type PairAt, type PairPointed } from './matrix-picture';
 import { countsOf, type Seen, type Sieve, seenThrough, wholeYard } from './matrix-sieve';
 import { countsTable, rowTable } from './matrix-table';
 import {
+  beginsSaid,
   levelWords,
   mostCargo,
   mostPeople,
@@ -36,6 +37,7 @@ export class YardMatrix extends PlainElement {
   static override properties = {
     files: { attribute: false },
     system: { attribute: false },
+    people: { attribute: false },
     adults: { state: true },
     cargo: { state: true },
     margin: { state: true },
@@ -48,6 +50,8 @@ export class YardMatrix extends PlainElement {
   };
   declare files: CatalogueFiles | undefined;
   declare system: UnitSystem;
+  /** How many ride along, as it was told; the picture begins with them. */
+  declare people: number;
   declare adults: number;
   /** Pounds packed in the trailer. */
   declare cargo: number;
@@ -68,10 +72,13 @@ export class YardMatrix extends PlainElement {
   private seen: Seen = { rows: [], columns: [] };
   private readonly workers = new MatrixWorkers((told) => this.hear(told));
   private turn = 0;
+  /** Whether somebody counted those aboard for the picture alone. */
+  private isCountedHere = false;
   private timer: ReturnType<typeof setTimeout> | undefined;
 
   constructor() {
     super();
+    this.people = 2;
     this.adults = 2;
     this.cargo = 300;
     this.sieve = wholeYard;
@@ -143,6 +150,9 @@ export class YardMatrix extends PlainElement {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (changed.has('sieve')) this.sift();
+    if (changed.has('people') && !this.isCountedHere) {
+      this.adults = Math.min(mostPeople, Math.max(1, this.people));
+    }
     const asked = ['files', 'adults', 'cargo', 'margin'] as const;
     if (!asked.some((each) => changed.has(each))) return;
     this.turn += 1;
@@ -203,7 +213,7 @@ export class YardMatrix extends PlainElement {
     if (vehicle === undefined || trailer === undefined) return nothing;
     const level = levels[found[at.row * trailers.length + at.column] ?? notJudged];
     return html`<div class="in-sight ${level ? `level-${level}` : ''}" role="status">
-      <p><strong>${vehicle}</strong> and <strong>${trailer}</strong>
+      <p><strong>${vehicle}</strong> and <strong>${trailer}</strong>${isSold(trailers[at.column] ?? { cells: {} }) ? ' (sold)' : nothing}
         ${level ? html`<span class="word-of">${mark(level)}${levelWords[level]}</span>` : nothing}
         ${told?.decides ? html`<span class="num decides">${told.decides}</span>` : nothing}</p>
       <p>${told?.says ?? ' '}</p>
@@ -239,6 +249,7 @@ export class YardMatrix extends PlainElement {
     return html`<p class="paper-only">${adults} aboard, ${cargo} lb packed in the trailer. ${sieveSaid(sieve, margin)} ${new Date().toLocaleDateString('en-US')}</p>
       <div class="finder noprint">
         ${slider('Adults aboard', [1, adults, mostPeople], 1, `${adults}`, (value) => {
+          this.isCountedHere = true;
           this.adults = value;
         })}
         ${slider('Packed in the trailer', [0, cargo, mostCargo], 50, `${cargo} lb`, (value) => {
@@ -249,6 +260,7 @@ export class YardMatrix extends PlainElement {
         })}
         ${sieveFields(sieve, vehicles, trailers, change)}
       </div>
+      <p class="small soft noprint">${beginsSaid(this.people, adults, cargo)}</p>
       ${notice ? html`<p class="error" role="alert">${notice}</p>` : nothing}
       <p class="small soft">Down: ${seen.rows.length} vehicles, the least rated first. Across: ${seen.columns.length} trailers, the lightest first.
         <span data-took=${took === undefined ? '' : took.toFixed(1)}>${state}</span>${pairs < all ? html` ${pairs} are shown.` : nothing}</p>

@@ -1,4 +1,5 @@
 import type { Level } from '@tarebook/rules/engine';
+import { nameSaid } from '@tarebook/sweep';
 import { html, nothing, type TemplateResult } from 'lit';
 import { fold } from '../counter/case-fold';
 import { limitBar } from '../elements/limit-bar';
@@ -66,7 +67,7 @@ export class YardRows extends PlainElement {
     const { level, name, words, limit } = row;
     return html`<li class="level-${level}" data-name=${name}>
       <span class="word-of">${mark(level)}<span class="hidden">${words}: </span></span>
-      <span class="called"><strong>${name}</strong> <small class="soft">${described(row)}</small></span>
+      <span class="called"><strong>${nameSaid(name, row)}</strong> <small class="soft">${described(row)}</small></span>
       ${
         limit
           ? html`<span class="runs-out">${limitBar(limit.bar)}<span class="of">${limit.label}</span></span>

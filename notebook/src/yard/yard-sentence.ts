@@ -1,9 +1,20 @@
+import { asWritten, type RowGiven } from '@tarebook/rules/engine';
 import { html, nothing, type TemplateResult } from 'lit';
-import { isEnough, isRatingOnly, refusedIn, type Told } from './told';
+import { isEnough, isRatingOnly, packedAsTold, refusedIn, type Told } from './told';
 import type { YardSearch } from './yard-search';
 
-const aboardSaid = ({ aboard: { adult, child, dog }, load }: Told): string =>
-  `Counted: ${adult} at 150 lb${child > 0 ? `, ${child} at 80 lb` : ''}${dog > 0 ? `, ${dog} at 60 lb` : ''}${load === '' ? ', nothing packed' : `, packed for ${load}`}.`;
+const packedSaid = (load: string): string => {
+  if (load === '') return 'nothing packed';
+  return load === packedAsTold ? 'packed as in the case' : `packed for ${load}`;
+};
+
+const ridingSaid = (rows: readonly RowGiven[]): string =>
+  rows.map(({ label, weight }) => `${label} ${asWritten(weight ?? 'unknown')}`).join(', ');
+
+const aboardSaid = ({ aboard: { adult, child, dog }, riding, load }: Told): string =>
+  riding
+    ? `Counted as in the case: ${ridingSaid(riding)}, ${packedSaid(load)}.`
+    : `Counted: ${adult} at 150 lb${child > 0 ? `, ${child} at 80 lb` : ''}${dog > 0 ? `, ${dog} at 60 lb` : ''}, ${packedSaid(load)}.`;
 
 /** Which ones, as one says it across the counter, and on what it rests; else what is still to be told. */
 export function yardSentence(
@@ -26,6 +37,6 @@ export function yardSentence(
     ${found.sleeps ? html`<p>${found.sleeps}</p>` : nothing}
     ${found.next ? html`<p class="soft">${found.next}</p>` : nothing}
     ${isRatingOnly(told) ? html`<p class="small soft">Only the rating is told, so each trailer counts at its own maximum, whatever is packed.</p>` : nothing}
-    ${told.aboard.adult > 0 ? html`<p class="small soft">${aboardSaid(told)}</p>` : nothing}
+    ${told.riding || told.aboard.adult > 0 ? html`<p class="small soft">${aboardSaid(told)}</p>` : nothing}
   </div>`;
 }

@@ -10,6 +10,7 @@ import {
   figuresOf,
   isApart,
   nothingTold,
+  packedAsTold,
   refusedWeight,
   type Told,
   type Way,
@@ -59,6 +60,8 @@ export class YardTold extends PlainElement {
           ...nothingTold(way),
           aboard: this.told.aboard,
           load: this.told.load,
+          riding: this.told.riding,
+          packed: this.told.packed,
         }),
       );
     };
@@ -114,7 +117,9 @@ export class YardTold extends PlainElement {
     const n = aboard[kind];
     const { one, many, weight } = people[kind];
     const least = kind === 'adult' ? 1 : 0;
-    const step = (by: number) => () => this.tell({ aboard: { ...aboard, [kind]: n + by } });
+    // Whoever counts anew has them at the usual weights.
+    const step = (by: number) => () =>
+      this.tell({ aboard: { ...aboard, [kind]: n + by }, riding: undefined });
     return html`<span class="stepper">
       <button type="button" aria-label="One ${one} less" ?disabled=${n <= least} @click=${step(-1)}>−</button>
       <span title="${weight} each"><span class="num">${n}</span> ${n === 1 ? one : many}</span>
@@ -130,7 +135,16 @@ export class YardTold extends PlainElement {
     return loads.length === 0
       ? nothing
       : html`<div class="loads" role="group" aria-label="Packed in the trailer">
-          ${choice('', 'nothing packed')}${loads.map((name) => choice(name, name))}</div>`;
+          ${choice('', 'nothing packed')}${told.packed ? choice(packedAsTold, packedAsTold) : nothing}${loads.map((name) => choice(name, name))}</div>`;
+  }
+
+  /** What came along from a case and has no field here. */
+  private more() {
+    const { more } = this.told;
+    return more
+      ? html`<p class="small">Also from the case: ${more.said.join('; ')}.
+          <button type="button" class="quiet" @click=${() => this.tell({ more: undefined })}>Leave this out</button></p>`
+      : nothing;
   }
 
   protected override render() {
@@ -141,7 +155,7 @@ export class YardTold extends PlainElement {
       <div class="field choice ways" role="radiogroup" aria-label="What is asked">${this.way('trailers')}${this.way('vehicles')}</div>
       ${this.chosen()}
       ${first}
-      ${answer ? html`${aboard}${answer}${others}` : html`${others}${aboard}`}
+      ${answer ? html`${aboard}${answer}${others}${this.more()}` : html`${others}${this.more()}${aboard}`}
       ${this.load()}
     </form>`;
   }

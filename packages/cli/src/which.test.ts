@@ -28,7 +28,7 @@ describe('a catalogue of which nothing can be set against a case is one sentence
     ['a workbook', { 'trailers.csv': Buffer.from('PK\u0003\u0004\0\0sheet') }, 'it is no text'],
     ['an empty file', { 'trailers.csv': '' }, 'there is no row in it'],
     ['heads alone', { 'trailers.csv': 'name,dryWeight,gvwr\n' }, 'there is no row in it'],
-    ['no names', { 'trailers.csv': 'a,b\n1,2\n' }, 'no column names what stands in a row'],
+    ['no names', { 'trailers.csv': 'a,b\n1,2\n' }, 'no column is the name'],
     ['a quote left open', { 'trailers.csv': 'name,gvwr\n"Sallow,2600\n' }, 'never closed'],
     [
       'no row that can be taken',

@@ -6,6 +6,7 @@ import { show } from '@tarebook/rules/quantity';
 import { towFit } from '@tarebook/rules/tow-fit';
 import {
   type Catalogue,
+  nameSaid,
   needSaid,
   readCatalogue,
   readWish,
@@ -181,10 +182,10 @@ function decidedBy(topic: Topic, { answer, binding }: WhichRow): { label: string
 }
 
 const lineOf = (topic: Topic, row: WhichRow): string[] => {
-  const { name, words, needs } = row;
+  const { name, entry, words, needs } = row;
   const { label, left } = decidedBy(topic, row);
   const asks = Object.entries(needs).map(([fact, need]) => needSaid(topic, fact, need));
-  return [name, words, label, left, asks.join('; ')];
+  return [nameSaid(name, entry), words, label, left, asks.join('; ')];
 };
 
 export function whichAsText({ topic, found, people }: WhichFound): string {

@@ -85,7 +85,7 @@ describe('hostile sheets', () => {
       /over 200 columns/,
     ],
     ['rows without end', `name\n${'a\n'.repeat(10_050)}`, 1, /over 10000 rows/],
-    ['no name at all', 'weight,gvwr\n1,2\n', 1, /no column names/],
+    ['no name at all', 'weight,gvwr\n1,2\n', 1, /no column is the name/],
     ['infinity', 'name,dryWeight\nHeron,1e999\n', 2, /1e999/],
   ])(
     '%s is told in one sentence with its line, and nothing of it is kept',

@@ -1,5 +1,4 @@
 import {
-  type Fact,
   type FactsGiven,
   refuseUnless,
   refuseUnlessParts,
@@ -7,8 +6,10 @@ import {
 } from '@tarebook/rules/engine';
 import { towFit } from '@tarebook/rules/tow-fit';
 import { isUnitless, readCell } from './cells';
-import { type Column, columnsOf, factOf, ofOtherSide, type Side } from './columns';
+import { type Column, columnsOf, factOf, nameCalled, ofOtherSide, type Side } from './columns';
 import { factReader } from './kernel/inputs';
+import { lackingSaid } from './lacking';
+import { type NamedLoad, readLoads } from './loads';
 import { namesSeen } from './names-seen';
 import type { RefusedRow, SheetRow } from './sheet';
 import { readSheet } from './sheet';
@@ -19,12 +20,6 @@ export type Entry = {
   readonly facts: FactsGiven;
   /** Every cell by its column, for choosing by (`body`, `lot`, `length` …). */
   readonly cells: Readonly<Record<string, string>>;
-};
-
-/** What goes along under one name, by the list it belongs to. */
-export type NamedLoad = {
-  readonly name: string;
-  readonly facts: FactsGiven;
 };
 
 export type Catalogue = {
@@ -44,8 +39,6 @@ export type CatalogueFiles = {
   /** What the dealer’s own columns are called here: `file,theirs,ours`. */
   readonly 'columns.csv'?: string;
 };
-
-const facts: Readonly<Record<string, Fact>> = towFit.facts;
 
 type CellsRead = { readonly cells: Record<string, string>; readonly says: string | undefined };
 
@@ -114,7 +107,11 @@ export function notTaken(
 ): string | undefined {
   if (heads.length === 0) return undefined;
   if (columns.some(({ ours }) => ours === 'name')) return ofOtherSide(side, heads, columns);
-  return `no column names what stands in a row; its columns are ${heads.slice(0, 8).join(', ')}. Call one of them “name”, or say in columns.csv what each is called here.`;
+  const known = new Set(
+    columns.flatMap(({ theirs, ours }) => (ours === undefined ? [] : [theirs])),
+  );
+  const free = heads.filter((head) => head !== '' && !known.has(head));
+  return lackingSaid(heads, ['name'], [{ column: 'name', called: nameCalled }], free);
 }
 
 function entriesOf(file: string, side: Side, text: string, own: Readonly<Record<string, string>>) {
@@ -128,45 +125,6 @@ function entriesOf(file: string, side: Side, text: string, own: Readonly<Record<
   const entries = read.flatMap((each) => ('entry' in each ? [each.entry] : []));
   const troubles = read.flatMap((each) => ('refused' in each ? [each.refused] : []));
   return { entries, refused: [...refused, ...troubles], columns };
-}
-
-const lists: readonly string[] = [
-  'load.occupants',
-  'load.cargo',
-  'trailer.options',
-  'trailer.cargo',
-];
-
-function loadsOf(file: string, text: string) {
-  const { rows, refused } = readSheet(file, text);
-  const troubles: RefusedRow[] = [...refused];
-  const byName = new Map<string, Record<string, Record<string, string>[]>>();
-  for (const { line, cells } of rows) {
-    const { name = '', list = '', label = '', weight = '', ahead = '' } = cells;
-    if (name === '' || weight === '' || !lists.includes(list)) {
-      troubles.push({
-        file,
-        line,
-        says: `a row wants a name, a weight and one of the lists ${lists.join(', ')}.`,
-      });
-      continue;
-    }
-    const load = byName.get(name) ?? {};
-    const fact = facts[list];
-    const unitOf = (column: string) =>
-      fact?.kind === 'rows' ? (fact.columns[column]?.unit ?? '') : '';
-    const bare = (cell: string, column: string) =>
-      /^[-+−]?[\d.,\s]+$/.test(cell) ? `${cell} ${unitOf(column)}` : cell;
-    const row = {
-      label,
-      weight: bare(weight, 'weight'),
-      ...(ahead !== '' && { ahead: bare(ahead, 'ahead') }),
-    };
-    load[list] = [...(load[list] ?? []), row];
-    byName.set(name, load);
-  }
-  const loads = [...byName].map(([name, given]) => ({ name, facts: given }));
-  return { loads, refused: troubles };
 }
 
 const fileNames = ['vehicles.csv', 'trailers.csv', 'loads.csv', 'columns.csv'];
@@ -203,7 +161,10 @@ export function readCatalogue(files: CatalogueFiles): Catalogue {
   const read = (file: 'vehicles.csv' | 'trailers.csv', side: Side) =>
     entriesOf(file, side, files[file] ?? '', ownColumns(file, files['columns.csv'] ?? ''));
   const [vehicles, trailers] = [read('vehicles.csv', 'vehicle'), read('trailers.csv', 'trailer')];
-  const loads = loadsOf('loads.csv', files['loads.csv'] ?? '');
+  const loads = readLoads(
+    files['loads.csv'] ?? '',
+    ownColumns('loads.csv', files['columns.csv'] ?? ''),
+  );
   const unknownIn = ({ columns }: typeof vehicles) =>
     columns.flatMap(({ theirs, ours }) => (ours === undefined && theirs !== '' ? [theirs] : []));
   return {

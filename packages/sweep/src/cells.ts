@@ -47,8 +47,12 @@ function withPoint(cell: string): CellRead {
   return { text: cell };
 }
 
-/** @param unit what a bare number is in, by the head of its column */
-function quantity(cell: string, unit: string | undefined, semicolons: boolean): CellRead {
+/**
+ * A quantity as it is written, with its unit.
+ *
+ * @param unit what a bare number is in, by the head of its column
+ */
+export function quantity(cell: string, unit: string | undefined, semicolons: boolean): CellRead {
   const plain = semicolons ? withPoint(cell) : { text: cell };
   if ('says' in plain) return plain;
   const { text } = plain;

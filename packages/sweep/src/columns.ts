@@ -14,9 +14,14 @@ export type Column = {
 
 const topic: Topic = towFit;
 
+/** What people call the column that says what stands in a row. */
+export const nameCalled: readonly string[] = [
+  ...['name', 'model', 'plan', 'floor plan', 'floorplan', 'unit', 'vehicle', 'trailer'],
+];
+
 /** What people call the columns one chooses by. */
 const beside: Readonly<Record<string, readonly string[]>> = {
-  name: ['name', 'model', 'plan', 'floor plan', 'floorplan', 'unit', 'vehicle', 'trailer'],
+  name: nameCalled,
   body: ['body', 'type', 'kind', 'style', 'body style'],
   group: ['group', 'drive', 'driven by', 'fuel'],
   length: ['length', 'overall length', 'length overall', 'exterior length'],

@@ -9,6 +9,7 @@ export { accessoryMeant, effectSaid, fitSaid, standingSaid } from './accessory-w
 export { type Catalogue, type CatalogueFiles, type Entry, readCatalogue } from './catalogue';
 export { catalogueFile } from './catalogue-file';
 export { columnsFor, type Side, sideOfSheet } from './columns';
+export { underHeads } from './heads';
 export { type Matrix, type MatrixRow, matrixOf, type Settled } from './matrix';
 export { catalogueMoves, type EntryMove, entryMoves, factsMoved } from './moves';
 export type { Need } from './needs';
@@ -23,7 +24,7 @@ export {
 } from './offers';
 export { judgedThen, type Resting, restingOn } from './resting';
 export { type RefusedRow, readSheet } from './sheet';
-export { type TableFile, tableOfSheet } from './tables';
+export { columnsOfTable, type TableFile, tableOfSheet, unknownInTable } from './tables';
 export {
   factsAgainst,
   narrowed,
@@ -34,4 +35,4 @@ export {
   which,
 } from './which';
 export { needSaid, sleepsSaid, whichSaid } from './which-words';
-export { numberIn, readWish, type Wish } from './wishes';
+export { isSold, nameSaid, numberIn, readWish, type Wish } from './wishes';

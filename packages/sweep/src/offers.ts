@@ -40,11 +40,15 @@ export const offerColumns: Readonly<Record<string, Wanted>> = {
   to: { ...year, called: ['to year', 'last year'] },
   because: { called: ['why', 'reason'] },
 };
-const optionColumns: Readonly<Record<string, Wanted>> = {
+export const optionColumns: Readonly<Record<string, Wanted>> = {
   id: { called: ['code'], isNeeded: true },
   name: { called: ['label', 'option'] },
 };
-const planColumns: Readonly<Record<string, Wanted>> = { first: year, last: year };
+/** Of a floor plan its years are read here; the rest with the accessories, which sit at its places. */
+export const planColumns: Readonly<Record<string, Wanted>> = {
+  ...{ id: {}, name: {}, line: {}, first: year, last: year },
+  ...{ nose: {}, front: {}, axle: {}, rear: {}, tail: {} },
+};
 
 const written = (years: number | undefined): string => (years === undefined ? '' : `${years}`);
 

@@ -5,8 +5,9 @@ import {
   sameDimension,
   wasMisread,
 } from '@tarebook/rules/quantity';
-import { isBare, readCell } from './cells';
+import { type CellRead, isBare, quantity, readCell } from './cells';
 import { unitIn, wordsOf } from './columns';
+import { lackingSaid } from './lacking';
 import { type RefusedRow, readSheet, type SheetRow } from './sheet';
 
 /** What a column of a dealer's own table may hold, and what people call it. */
@@ -15,6 +16,10 @@ export type Wanted = {
   readonly isNeeded?: boolean;
   /** One of these words. */
   readonly words?: readonly string[];
+  /** Words that are taken too and not offered. */
+  readonly elseWords?: readonly string[];
+  /** A quantity that is kept as it is written; a bare number is in this unit. */
+  readonly measure?: string;
   /** A number in this unit, `''` for a bare one, from `least` to `most`. */
   readonly unit?: string;
   readonly least?: number;
@@ -75,6 +80,16 @@ function numberOf(cell: string, wanted: Wanted & { readonly unit: string }): Num
   return value < least || value > most ? wrong : { value };
 }
 
+/** A quantity of the dimension that is wanted, as it is written. */
+function measured(cell: string, unit: string, wanted: string, semicolons: boolean): CellRead {
+  const found = quantity(cell, unit, semicolons);
+  if ('says' in found) return found;
+  const [read, own] = [readQuantity(found.text), findUnit(wanted)];
+  const isSo =
+    !wasMisread(read) && read.unit && own && sameDimension(read.unit.dimension, own.dimension);
+  return isSo ? found : { says: `“${cell.slice(0, 40)}” is no number in ${wanted}.` };
+}
+
 type RowRead = { readonly row: TableRow } | { readonly says: string };
 
 function rowOf(
@@ -100,11 +115,16 @@ function rowOf(
       continue;
     }
     if (each.words) {
-      const word = each.words.find((one) => wordsOf(one) === wordsOf(read.text));
+      const known = [...each.words, ...(each.elseWords ?? [])];
+      const word = known.find((one) => wordsOf(one) === wordsOf(read.text));
       if (word === undefined) {
         return under(`“${read.text.slice(0, 40)}” is none of ${each.words.join(', ')}.`);
       }
       texts[column] = word;
+    } else if (each.measure !== undefined) {
+      const found = measured(read.text, unit ?? each.measure, each.measure, semicolons);
+      if ('says' in found) return under(found.says);
+      texts[column] = found.text;
     } else if (each.unit !== undefined) {
       const text = semicolons ? read.text.replace(/^([-+−]?\d+),(\d+)/, '$1.$2') : read.text;
       const found = numberOf(isBare(text) && unit ? `${text} ${unit}` : text, {
@@ -135,11 +155,13 @@ export function readTable(
   const unknown = heads.filter(
     (head) => head !== '' && !known.some(({ theirs }) => theirs === head),
   );
-  const missing = Object.entries(wanted).find(
-    ([column, { isNeeded }]) => isNeeded && !known.some(({ ours }) => ours === column),
+  const needed = Object.entries(wanted).filter(([, { isNeeded }]) => isNeeded);
+  const lacking = needed.flatMap(([column, { called = [] }]) =>
+    known.some(({ ours }) => ours === column) ? [] : [{ column, called }],
   );
-  if (heads.length > 0 && missing) {
-    const says = `no column is the ${missing[0]}; its columns are ${heads.slice(0, 8).join(', ')}.`;
+  if (heads.length > 0 && lacking.length > 0) {
+    const names = needed.map(([column]) => column);
+    const says = lackingSaid(heads, names, lacking, unknown);
     return { rows: [], refused: [...refused, { file, line: 1, says }], unknown };
   }
   const seen = new Set<string>();

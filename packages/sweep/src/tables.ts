@@ -1,6 +1,7 @@
 import { accessoryColumns, fitColumns } from './accessories';
 import { columnsOf, type Side } from './columns';
-import { offerColumns } from './offers';
+import { loadColumns } from './loads';
+import { offerColumns, optionColumns, planColumns } from './offers';
 import { rateColumns } from './rates';
 import { knownIn, type Wanted } from './table';
 
@@ -31,8 +32,28 @@ const byColumns: readonly (readonly [TableFile, Readonly<Record<string, Wanted>>
   ['accessory-fits.csv', fitColumns],
   ['rates.csv', rateColumns],
   ['accessories.csv', accessoryColumns],
-  ['loads.csv', { name: { isNeeded: true }, list: { isNeeded: true }, weight: { isNeeded: true } }],
+  ['loads.csv', loadColumns],
 ];
+
+const columnsByFile: Readonly<Record<TableFile, Readonly<Record<string, Wanted>>>> = {
+  'loads.csv': loadColumns,
+  'accessories.csv': accessoryColumns,
+  'accessory-fits.csv': fitColumns,
+  'rates.csv': rateColumns,
+  'offers.csv': offerColumns,
+  'options.csv': optionColumns,
+  'floor-plans.csv': planColumns,
+};
+
+/** The names a column of a table may be given by hand. */
+export const columnsOfTable = (file: TableFile): readonly string[] =>
+  Object.keys(columnsByFile[file]);
+
+/** The columns of a table that nobody knows by their name. */
+export function unknownInTable(file: TableFile, heads: readonly string[]): readonly string[] {
+  const known = new Set(knownIn(heads, columnsByFile[file]).map(({ theirs }) => theirs));
+  return heads.filter((head) => head !== '' && !known.has(head));
+}
 
 /** Without one of these nobody takes a sheet for a list of vehicles or trailers. */
 const telling = ['dryWeight', 'gvwr', 'maxTrailerWeight', 'placardPayload', 'curbWeight'];

@@ -2,7 +2,7 @@ import { refuseUnlessParts, type Topic } from '@tarebook/rules/engine';
 import { show, type UnitSystem } from '@tarebook/rules/quantity';
 import type { Need } from './needs';
 import type { Which, WhichRow } from './which';
-import { numberIn } from './wishes';
+import { isSold, nameSaid, numberIn } from './wishes';
 
 /** So many names a listener keeps in mind. */
 const mostNames = 5;
@@ -35,7 +35,7 @@ export function needSaid(
 }
 
 const named = (rows: readonly WhichRow[]): string => {
-  const names = rows.slice(0, mostNames).map(({ name }) => name);
+  const names = rows.slice(0, mostNames).map(({ name, entry }) => nameSaid(name, entry));
   const more = rows.length - names.length;
   return more === 0 ? listed(names) : `${names.join(', ')} and ${more} more`;
 };
@@ -46,7 +46,7 @@ function firstSaid({ topic, system }: Put, [first]: readonly WhichRow[]): string
     needSaid(topic, fact, need, system),
   );
   if (!first || needs.length === 0) return '';
-  return `For the ${first.name} it takes that ${listed(needs)}.`;
+  return `For the ${nameSaid(first.name, first.entry)} it takes that ${listed(needs)}.`;
 }
 
 /**
@@ -68,14 +68,16 @@ function openSaid(put: Put, rows: readonly WhichRow[]): string {
   if (!head || facts.length === 0 || rows.length < 2 || !alike) return firstSaid(put, rows);
   const sum = (least: readonly (number | undefined)[]) =>
     least.reduce<number>((total, each) => total + (each ?? 0), 0);
-  const [easiest] = all.toSorted((a, b) => sum(a.least) - sum(b.least));
+  const unsold = all.filter(({ row }) => !isSold(row.entry));
+  const offered = unsold.length === 0 ? all : unsold;
+  const [easiest] = offered.toSorted((a, b) => sum(a.least) - sum(b.least));
   const amounts = (least: readonly (number | undefined)[]): string =>
     listed(
       least.map((each, i) => amount(each ?? 0, head.needs[facts[i] ?? '']?.unit ?? '', system)),
     );
   const most = facts.map((_, i) => Math.max(...all.map(({ least }) => least[i] ?? 0)));
   const looked = listed(facts.map((fact) => nounOf(topic, fact)));
-  return `Look up ${looked}: at ${amounts(most)} or more all ${rows.length} keep within; the ${easiest?.row.name} asks least, ${amounts(easiest?.least ?? [])}.`;
+  return `Look up ${looked}: at ${amounts(most)} or more all ${rows.length} keep within; the ${easiest ? nameSaid(easiest.row.name, easiest.row.entry) : ''} asks least, ${amounts(easiest?.least ?? [])}.`;
 }
 
 /** A sentence fit to be said, and what stops the next one. */
@@ -118,7 +120,9 @@ export function whichSaid(
     used && limit ? amount(Math.max(0, Math.round(used.lo - limit.hi)), used.unit, system) : '';
   return {
     sentence: parts.filter((part) => part !== '').join(' '),
-    next: next ? `The ${next.row.name} is stopped by ${label}: ${over} too much.` : '',
+    next: next
+      ? `The ${nameSaid(next.row.name, next.row.entry)} is stopped by ${label}: ${over} too much.`
+      : '',
   };
 }
 

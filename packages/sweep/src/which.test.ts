@@ -161,6 +161,31 @@ test('only what has the cells asked for', () => {
   expect(found.rows.length).toBeGreaterThan(0);
 });
 
+test('what is sold is told as sold, comes last of what comes out alike, and is not the next one', () => {
+  const catalogue = readCatalogue({
+    'trailers.csv':
+      'name,dryWeight,gvwr,sleeps,lot\nTeal 10,900,1800,4,sold\nTeal 14,1000,2000,4,here\nTeal 15,1200,2100,4,Sold\nTeal 30,3000,3900,4,sold\nTeal 31,3100,4000,4,here\n',
+  });
+  const found = which(catalogue, { facts: { 'vehicle.maxTrailerWeight': '3,500 lb' }, asOf });
+  expect(found.rows.map(({ name }) => name)).toEqual([
+    ...['Teal 14', 'Teal 10', 'Teal 15'],
+    ...['Teal 31', 'Teal 30'],
+  ]);
+  const { sentence, next } = whichSaid(towFit, found);
+  expect(sentence).toContain(
+    'Of 5 trailers, 3 may fit, once more is known: Teal 14, Teal 10 (sold) and Teal 15 (sold).',
+  );
+  const looked = whichSaid(topic, which(catalogue, { facts: four, asOf })).sentence;
+  expect(looked).toContain('For the Teal 14 it takes');
+  expect(next).toContain('The Teal 31 is stopped by');
+  expect(sleepsSaid(towFit, found, 5)).toBe('None of them sleeps 5.');
+  const all = which(
+    { ...catalogue, trailers: catalogue.trailers.filter(({ cells }) => cells.lot !== 'here') },
+    { facts: { 'vehicle.maxTrailerWeight': '3,500 lb' }, asOf },
+  );
+  expect(whichSaid(towFit, all).next).toContain('The Teal 30 (sold) is stopped by');
+});
+
 describe('a catalogue as it comes out of a spreadsheet', () => {
   const read = (text: string) => readCatalogue({ 'trailers.csv': text });
 

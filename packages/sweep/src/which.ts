@@ -20,7 +20,7 @@ import {
 import { towFit } from '@tarebook/rules/tow-fit';
 import type { Catalogue, Entry } from './catalogue';
 import { type Need, needsOf } from './needs';
-import { isAsWished, type Wish } from './wishes';
+import { isAsWished, isSold, type Wish } from './wishes';
 
 /** What a case is set against: the trailers of a catalogue, or its vehicles. */
 export type Against = 'trailers' | 'vehicles';
@@ -41,7 +41,7 @@ export type WhichRow = {
 export type Which = {
   readonly against: Against;
   readonly count: Readonly<Record<string, number>>;
-  /** What is asked, best first: as the outcomes stand, then by what is left. */
+  /** What is asked, best first: as the outcomes stand, what is sold last, then by what is left. */
   readonly rows: readonly WhichRow[];
   /** The one that fails by least, and by which limit; null where none fails. */
   readonly next: { readonly row: WhichRow; readonly limit: Answer['limits'][number] } | null;
@@ -131,16 +131,23 @@ function overBy({
   return over.toSorted((a, b) => b.share - a.share)[0];
 }
 
-/** The one that comes nearest to fitting of those that certainly do not, by a limit and nothing else. */
+/**
+ * The one that comes nearest to fitting of those that certainly do not, by a limit and nothing else;
+ * a sold one only where there is no other.
+ */
 function nextOf(rows: readonly WhichRow[], topic: Topic): Which['next'] {
   const failing = rows.flatMap((row) => {
     if (row.outcome !== topic.outcomes.stop.id) return [];
     const over = overBy(row);
     return over ? [{ row, ...over }] : [];
   });
-  const [nearest] = failing.toSorted((a, b) => a.share - b.share);
+  const [nearest] = failing.toSorted(
+    (a, b) => soldLast(a.row) - soldLast(b.row) || a.share - b.share,
+  );
   return nearest ? { row: nearest.row, limit: nearest.limit } : null;
 }
+
+const soldLast = ({ entry }: WhichRow): number => (isSold(entry) ? 1 : 0);
 
 const leftOf = ({ left }: WhichRow): number => (left && Number.isFinite(left.lo) ? left.lo : 0);
 
@@ -200,7 +207,10 @@ export function which(catalogue: Catalogue, asked: WhichAsked): Which {
     .filter((entry) => isAsWished(entry, where))
     .map((entry) => rowOf(topic, entry, { ...voice, facts: factsAgainst(facts, entry) }))
     .toSorted(
-      (a, b) => rankIn(topic, a.outcome) - rankIn(topic, b.outcome) || leftOf(b) - leftOf(a),
+      (a, b) =>
+        rankIn(topic, a.outcome) - rankIn(topic, b.outcome) ||
+        soldLast(a) - soldLast(b) ||
+        leftOf(b) - leftOf(a),
     );
   return counted(against, rows, topic);
 }

@@ -31,6 +31,14 @@ function isSo({ cells }: Entry, { column, is, value }: Wish): boolean {
   return is === '<=' ? has <= wanted : has >= wanted;
 }
 
+/** Whether the catalogue says that it is sold. */
+export const isSold = ({ cells }: Pick<Entry, 'cells'>): boolean =>
+  /^sold\b/i.test((cells.lot ?? '').trim());
+
+/** Its name, and that it is sold where it is. */
+export const nameSaid = (name: string, entry: Pick<Entry, 'cells'>): string =>
+  isSold(entry) ? `${name} (sold)` : name;
+
 /** Whether an entry is as wished in everything; a cell nobody filled in is not as wished. */
 export const isAsWished = (entry: Entry, wishes: readonly Wish[]): boolean =>
   wishes.every((wish) => isSo(entry, wish));
