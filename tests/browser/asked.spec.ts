@@ -63,13 +63,14 @@ test('a paste that was a mistake goes out again, nothing else with it, and comes
   await expect(ball.getByLabel(/^Answer: /)).toHaveValue('Eighteen and a half.');
   await expect(entry(page, 'Bread, milk')).toHaveCount(0);
 
-  // One message by itself, and back again, even after a turn to another page.
+  // One message by itself, and back again, even after a turn to another page and another load.
   const dale = entry(page, 'Can I tow 3,900 lb');
   await dale.getByRole('button', { name: 'Correct' }).click();
   await page.getByRole('button', { name: 'Take this message out' }).click();
   await expect(dale).toHaveCount(0);
   await page.getByRole('link', { name: 'What was answered' }).click();
   await page.getByRole('link', { name: 'What was asked' }).click();
+  await page.reload();
   await page.getByRole('button', { name: 'Bring it back' }).click();
   await expect(page.getByText('1 message was brought back.')).toBeVisible();
   await expect(dale.locator('.asked-fact').first()).toBeVisible();

@@ -4,6 +4,7 @@ import type { Round } from '../state/round';
 import { whyNotKept } from '../state/shelf';
 import { loadedTopics } from '../state/topics';
 import { linksIn, markedOff, withoutLink } from './come-back';
+import { keepOut, outKept } from './out-kept';
 import type { ReadingDesk, ReadingHost } from './reading-desk';
 import type { TableRead } from './table-box';
 import { leftTaken, takenBack } from './take-back';
@@ -21,9 +22,6 @@ export type IntakeHost = Pick<ReadingHost, 'messages' | 'readings' | 'keep'> & {
   takenOut: readonly Asked[];
   readonly emptyBox: () => void;
 };
-
-/** Outlives a turn to another page, so that what was taken out can still come back. */
-let outLast: readonly Asked[] = [];
 
 export const labelOf = (topic: string, fact: string): string =>
   loadedTopics[topic]?.facts[fact]?.label ?? fact;
@@ -97,14 +95,14 @@ export function intakeDesk(host: IntakeHost, reading: ReadingDesk) {
     }
     host.messages = without(host.messages ?? [], out);
     host.takenOut = out;
-    outLast = out;
+    keepOut(out);
     host.said = outSaid(out.length, stays);
     reading.anew();
   }
 
   return {
     /** What was taken out before this page was opened anew, unless it is here again. */
-    outBefore: (messages: readonly Asked[]): readonly Asked[] => without(outLast, messages),
+    outBefore: (messages: readonly Asked[]): readonly Asked[] => without(outKept(), messages),
     async pasted(text: string): Promise<void> {
       host.wrong = '';
       host.said = '';
@@ -160,7 +158,7 @@ export function intakeDesk(host: IntakeHost, reading: ReadingDesk) {
       }
       host.messages = withBack(host.messages ?? [], back);
       host.takenOut = [];
-      outLast = [];
+      keepOut([]);
       host.said = takenSaid(back.length, 0).replace('taken in', 'brought back');
       reading.anew();
     },
