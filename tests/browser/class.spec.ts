@@ -164,7 +164,25 @@ test('the learners’ window shows question and answer, and never what anyone pr
   expect(before).not.toMatch(/1001\.5|1033\.5/);
   expect(heard.join()).not.toContain('Ada');
   await page.getByRole('button', { name: 'To the tally' }).click();
-  await expect(other.getByText('The last case is done.')).toBeVisible();
+  // The wall ends with what all came to, and with nobody's name.
+  await expect(other.getByRole('heading', { level: 1 })).toHaveText('That was the last case');
+  await expect(other.getByText('Together: 2 of 2 predictions met.')).toBeVisible();
+  expect(await other.locator('body').textContent()).not.toMatch(/Ada|Ben/);
+  // On paper the tally stands by itself, and sheets of these very cases are had there.
+  await page.emulateMedia({ media: 'print' });
+  await expect(page.locator('.masthead, page-foot, class-tally button').first()).toBeHidden();
+  await expect(page.locator('page-foot')).toBeHidden();
+  await expect(page.locator('class-tally table')).toBeVisible();
+  await page.emulateMedia({ media: 'screen' });
+  await page.evaluate(() => {
+    window.print = () => {
+      document.body.dataset.printed = document.querySelector('class-paper')?.textContent ?? '';
+    };
+  });
+  await page.getByRole('button', { name: 'Print worksheets' }).click();
+  await expect(page.locator('body')).toHaveAttribute('data-printed', /Afterward, what I had not/);
+  await page.getByRole('button', { name: 'Print the key' }).click();
+  await expect(page.locator('body')).toHaveAttribute('data-printed', /a phone call away/);
 });
 
 test('the record is CSV that a general reader takes, names that look like formulas made harmless', {

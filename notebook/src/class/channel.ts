@@ -2,6 +2,7 @@ import { type ClassStep, type Group, isOpen, isSureness, steps, waiting } from '
 import { type Exercise, isExercise } from '../state/practice';
 import { hasFields } from '../state/shelf';
 import { type Guess, guessesOf } from './guesses';
+import { isWalked, togetherSaid } from './record';
 
 /** How a phone joins over the shop's network, and how many have. */
 export type Invited = {
@@ -30,6 +31,8 @@ export type Shown = {
   readonly moved?: { readonly text: string; readonly says: string };
   /** While phones may join. */
   readonly invited?: Invited;
+  /** At the end: what all of them came to, without a name. */
+  readonly together?: string;
 };
 
 const name = 'tarebook-class';
@@ -59,6 +62,7 @@ function isShown(value: unknown): value is Shown {
       guesses: 'object',
     }) &&
     (invited === undefined || isInvited(invited)) &&
+    (held('together') === undefined || typeof held('together') === 'string') &&
     (exercise === undefined || isExercise(exercise)) &&
     flag('open') &&
     flag('done') &&
@@ -69,6 +73,13 @@ function isShown(value: unknown): value is Shown {
   );
 }
 
+/** Whether nothing of it has to be worked out first. */
+const isAllWalked = ({ opened, cases }: Group): boolean =>
+  opened.every((at) => {
+    const each = cases[at];
+    return each === undefined || isWalked(each);
+  });
+
 export function shownOf(group: Group, moved?: Shown['moved'], invited?: Invited): Shown {
   const each = group.cases[group.at];
   const open = isOpen(group);
@@ -77,6 +88,7 @@ export function shownOf(group: Group, moved?: Shown['moved'], invited?: Invited)
     guesses: open ? guessesOf(group) : [],
     ...(open && moved && { moved }),
     ...(invited && { invited }),
+    ...(!each && isAllWalked(group) && { together: togetherSaid(group) }),
     text: each?.text ?? '',
     ...(each?.exercise && { exercise: each.exercise }),
     open,

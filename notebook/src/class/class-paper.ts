@@ -5,9 +5,9 @@ import { type GroupCase, surenesses } from '../state/group';
 import type { Lesson } from '../state/lesson';
 import './class-paper.css';
 import { answerRead } from './case-read';
-import type { Sheets } from './lesson-plan';
 import { askedUnit, leftOpen, type Question } from './predict';
 import { type Walked, walkedCase } from './record';
+import type { Sheets } from './sheets-wanted';
 import { onPaper, putRight } from './task-read';
 
 /** A lesson on paper, a case a sheet: one for each learner to write on, and what came out with the trainer's notes. */
@@ -19,7 +19,7 @@ export class ClassPaper extends PlainElement {
     learners: { attribute: false },
     system: { attribute: false },
   };
-  declare lesson: Lesson;
+  declare lesson: Pick<Lesson, 'name' | 'items'>;
   declare cases: readonly GroupCase[];
   declare sheets: Sheets;
   /** Whose worksheets; none: one set, with a line for the name. */

@@ -3,7 +3,8 @@ import { PlainElement } from '../elements/plain-element';
 import { saveAs } from '../state/files';
 import { committed, type Group } from '../state/group';
 import { compared } from './predict';
-import { metBy, recordAsCsv, walkedCase } from './record';
+import { metBy, recordAsCsv, togetherSaid, walkedCase } from './record';
+import { SheetsWanted } from './sheets-wanted';
 import { Walks, walking } from './walks';
 
 /** What a group predicted, case by case, and how much of it was met. */
@@ -27,11 +28,10 @@ export class ClassTally extends PlainElement {
     return html`<td class="num">${of === 0 ? '–' : `${met} of ${of}`}</td>`;
   }
 
-  private together() {
-    const all = this.group.learners.map((learner) => metBy(this.group, learner));
-    const met = all.reduce((sum, each) => sum + each.met, 0);
-    const of = all.reduce((sum, each) => sum + each.of, 0);
-    return of === 0 ? 'Nobody predicted anything.' : `Together: ${met} of ${of} predictions met.`;
+  /** On paper once more: the very cases that were walked. */
+  private sheets(sheets: 'worksheets' | 'key'): void {
+    const { cases, learners } = this.group;
+    this.dispatchEvent(new SheetsWanted(sheets, cases, sheets === 'key' ? [] : learners));
   }
 
   protected override render() {
@@ -45,7 +45,7 @@ export class ClassTally extends PlainElement {
     const save = () => saveAs(`class-${day}.csv`, recordAsCsv(group), 'text/csv');
     return html`
       <h2 tabindex="-1">Tally of ${day}</h2>
-      <p>${this.together()}</p>
+      <p>${togetherSaid(group)}</p>
       <div class="tally" tabindex="0" role="group" aria-label="Tally by learner and case">
         <table>
           <thead><tr>
@@ -62,6 +62,8 @@ export class ClassTally extends PlainElement {
       <div class="acts">
         <button @click=${save}>Save the record as CSV</button>
         <button @click=${() => print()}>Print the tally</button>
+        <button @click=${() => this.sheets('worksheets')}>Print worksheets</button>
+        <button @click=${() => this.sheets('key')}>Print the key</button>
       </div>
       <p class="noprint"><a href="#/class/weeks">Over weeks</a>: who falls for what, and what comes back after days.</p>
     `;

@@ -84,7 +84,9 @@ export class LearnersView extends PlainElement {
         <p role="status">Waiting for the trainer’s window: begin a class there, and it appears here.</p>`;
     }
     if (shown.done) {
-      return html`<h1>For the learners</h1><p role="status">The last case is done. The tally is in the trainer’s window.</p>`;
+      return html`<h1>That was the last case</h1>
+        ${shown.together ? html`<p>${shown.together}</p>` : ''}
+        <p role="status">Who said what is in the trainer’s window alone.</p>`;
     }
     const walked = this.walks.of(shown);
     if (walked === 'coming') return html`<h1>For the learners</h1>${walking}`;

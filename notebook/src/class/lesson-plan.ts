@@ -16,6 +16,7 @@ import type { CaseChosen } from './case-chooser';
 import { casesOf } from './class-cases';
 import './exercise-choice';
 import type { ExerciseChosen } from './exercise-choice';
+import { type Sheets, SheetsWanted } from './sheets-wanted';
 
 export class LessonChanged extends CustomEvent<Lesson> {
   constructor(lesson: Lesson) {
@@ -29,19 +30,6 @@ export class ClassBegun extends CustomEvent<{
 }> {
   constructor(learners: readonly string[], cases: readonly GroupCase[]) {
     super('class-begun', { detail: { learners, cases }, bubbles: true });
-  }
-}
-
-/** What is printed: to be written on, with what came out, or first the one and then the other. */
-export type Sheets = 'worksheets' | 'key' | 'both';
-export class SheetsWanted extends CustomEvent<{
-  readonly sheets: Sheets;
-  readonly cases: readonly GroupCase[];
-  /** A worksheet for each of them; nobody named: one, with a line for the name. */
-  readonly learners: readonly string[];
-}> {
-  constructor(sheets: Sheets, cases: readonly GroupCase[], learners: readonly string[]) {
-    super('sheets-wanted', { detail: { sheets, cases, learners }, bubbles: true });
   }
 }
 

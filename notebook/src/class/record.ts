@@ -112,3 +112,11 @@ export function metBy(
   });
   return { met: said.filter(Boolean).length, of: said.length };
 }
+
+/** What all of them came to, without a name. */
+export function togetherSaid(group: Group): string {
+  const all = group.learners.map((learner) => metBy(group, learner));
+  const met = all.reduce((sum, each) => sum + each.met, 0);
+  const of = all.reduce((sum, each) => sum + each.of, 0);
+  return of === 0 ? 'Nobody predicted anything.' : `Together: ${met} of ${of} predictions met.`;
+}

@@ -3,6 +3,7 @@ import { html, nothing } from 'lit';
 import { keyed } from 'lit/directives/keyed.js';
 import { PlainElement } from '../elements/plain-element';
 import { beginGroup, type Group, goOn, joined, openWorking, takeBack } from '../state/group';
+import type { Lesson } from '../state/lesson';
 import './class-case';
 import type { Committed, Joined, PhonesInvited, StepShown, TakenBack } from './class-case-events';
 import './class-paper';
@@ -13,9 +14,10 @@ import type { ClassActed } from './earlier-classes';
 import './lesson-list';
 import type { LessonActed, LessonFileChosen } from './lesson-list';
 import './lesson-plan';
-import type { ClassBegun, LessonChanged, SheetsWanted } from './lesson-plan';
+import type { ClassBegun, LessonChanged } from './lesson-plan';
 import { Lessons } from './lessons';
 import { RelayDesk } from './relay-desk';
+import type { SheetsWanted } from './sheets-wanted';
 import type { FactMoved } from './what-if';
 
 /** The trainer's window: a lesson is prepared, walked with learners, and its tally looked at. */
@@ -108,6 +110,13 @@ export class TrainerView extends PlainElement {
     this.paper = undefined;
   }
 
+  private onPaper(lesson: Pick<Lesson, 'name' | 'items'>) {
+    const { paper } = this;
+    return paper
+      ? html`<class-paper .lesson=${lesson} .cases=${paper.cases} .sheets=${paper.sheets} .learners=${paper.learners} .system=${this.system}></class-paper>`
+      : nothing;
+  }
+
   private walk(group: Group) {
     const ended = group.at >= group.cases.length;
     const screen = () => open('#/class/learners', 'tarebook-learners');
@@ -122,7 +131,7 @@ export class TrainerView extends PlainElement {
       </div>
       ${
         ended
-          ? html`<class-tally .group=${group}></class-tally>`
+          ? html`<class-tally .group=${group}></class-tally>${this.onPaper({ name: group.lesson ?? '', items: [] })}`
           : html`<relay-desk .group=${group}></relay-desk>
             <class-case .group=${group} .system=${this.system}></class-case>`
       }
@@ -130,7 +139,7 @@ export class TrainerView extends PlainElement {
   }
 
   private prepare(groups: readonly Group[]) {
-    const { lessons, paper } = this;
+    const { lessons } = this;
     const { open, all } = lessons;
     return html`<p>Walk cases with new staff: each predicts, the working opens, and the difference is talked over. Names and predictions stay on this device.</p>
       <p><a href="#/class/practice">Practice alone</a>: predict, ask, say it aloud, find the wrong figure. <a href="#/class/weeks">Over weeks</a>: who falls for what, and what comes back. <a href="#/class/write">Write a case</a> of your own.</p>
@@ -139,7 +148,6 @@ export class TrainerView extends PlainElement {
         html`<lesson-plan
         .lesson=${open}
         @lesson-changed=${({ detail }: LessonChanged) => lessons.change(detail)}
-        @sheets-wanted=${this.print}
       ></lesson-plan>`,
       )}
       <lesson-list
@@ -151,11 +159,7 @@ export class TrainerView extends PlainElement {
       <p role="status">${lessons.told}
         ${lessons.gone ? html`<button @click=${() => lessons.undo()}>Put it back</button>` : nothing}</p>
       <earlier-classes .groups=${groups} @class-acted=${this.acted}></earlier-classes>
-      ${
-        paper
-          ? html`<class-paper .lesson=${open} .cases=${paper.cases} .sheets=${paper.sheets} .learners=${paper.learners} .system=${this.system}></class-paper>`
-          : nothing
-      }`;
+      ${this.onPaper(open)}`;
   }
 
   protected override render() {
@@ -164,6 +168,7 @@ export class TrainerView extends PlainElement {
     return html`
       <div
         @class-begun=${this.begun}
+        @sheets-wanted=${this.print}
         @prediction-committed=${({ detail }: Committed) => run.took(detail.learner, detail.said, detail.reason)}
         @prediction-taken-back=${({ detail }: TakenBack) => run.go((now) => takeBack(now, detail))}
         @learner-joined=${({ detail }: Joined) => run.go((now) => joined(now, detail))}
