@@ -19,7 +19,7 @@ describe('what can be said though the verdict cannot', () => {
     const { forms } = formsOf(towFit, { facts, asOf });
     expect(forms.ticket).toBe(`Cannot say\n${known}`);
     expect(forms.spoken).toMatch(
-      /^That is open until [^.]+ is known\. A trailer of 4,300 pounds empty comes to about 4,816 pounds/,
+      /^For that, [^.]+ must be known first\. A trailer of 4,300 pounds empty comes to about 4,816 pounds/,
     );
   });
 

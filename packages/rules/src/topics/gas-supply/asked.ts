@@ -7,6 +7,12 @@ export const askings: Readonly<Record<string, Asking>> = {
     label: 'It smells of gas, or an alarm sounds',
     results: ['finding.smell', 'finding.alarm'],
     impliedBy: ['gas.smell', 'alarm.heard'],
+    says: [
+      {
+        when: 'smell.isUntold',
+        says: 'If it smells of gas: everybody out into fresh air, touch no switch, no flame, and call from well away.',
+      },
+    ],
   },
   connect: {
     label: 'May this appliance be connected here?',

@@ -31,6 +31,10 @@ export const askings = {
     impliedBy: ['spare.capacity', 'spare.codeYear', 'spare.present'],
     says: [
       { when: 'spare.isMissing', says: 'There is no spare wheel.' },
+      {
+        when: 'spare.isUnread',
+        says: 'A spare will do if it holds air, is no older than a tire may be, and carries what one wheel of the trailer carries.',
+      },
       { says: 'As a spare that wheel must bear {spare.load}, and it is {spare.age} old.' },
     ],
   },

@@ -7,6 +7,12 @@ import { weekOf } from '../../trade/tires/age';
 /** The spare wheel: there, as strong as those it stands in for, young enough. */
 export const spare = part({
   formulas: {
+    'spare.isUnread': {
+      label: 'Neither age nor load of the spare is told',
+      unit: 'yes-no',
+      is: '!given(spare.codeYear) && !given(spare.capacity)',
+      source: statics,
+    },
     'spare.isMissing': {
       label: 'There is no spare wheel',
       unit: 'yes-no',

@@ -53,9 +53,9 @@ export const guard = part({
   },
   formulas: {
     'guard.isUntold': {
-      label: 'Not all of what is there was told',
+      label: 'Not all of what is there was told, and nothing of it is missing for certain',
       unit: 'yes-no',
-      is: '!(given(guard.held) && given(guard.noticed))',
+      is: "!(given(guard.held) && given(guard.noticed)) && !(given(guard.held) && guard.held == 'nothing') && !(given(guard.noticed) && guard.noticed == 'nothing')",
       source: layers,
     },
   },
@@ -87,8 +87,8 @@ export const guard = part({
     },
     'list-done': {
       label: 'What is called for here',
-      askedBy: ['place.kind', 'loan.owed', 'policy.basis', 'policy.agreedValue'],
-      settles: true,
+      askedBy: ['place.kind', 'loan.owed', 'policy.basis', 'policy.agreedValue', 'guard.noticed'],
+      settles: ['place.kind', 'loan.owed', 'policy.basis', 'policy.agreedValue'],
       if: {
         when: 'guard.isUntold',
         wrong: 'What is there already was not told.',

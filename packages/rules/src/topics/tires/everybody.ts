@@ -14,7 +14,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     givenSays: 'for two axles loaded to the trailer’s own maximum, on special-trailer tires',
     clauses: { 'trailer.tireCapacity': 'the sidewall says {value}' },
     worked: {
-      says: 'On a scale {scale.onAxles} on {tire.count} tires come to {tire.load} on the fullest.',
+      says: 'Say a scale shows {scale.onAxles} on {tire.count} tires: the fullest then carries {tire.load}.',
       given: {
         'tire.place': 'trailer',
         'trailer.axles': '2',

@@ -25,6 +25,9 @@ export const askings = {
       },
       { says: 'By the combined rating {towed.most} may be towed, dolly or trailer with it.' },
       {
+        says: 'Of the combined rating of {vehicle.gcwr} all that the motorhome weighs as it rolls comes off. The rest may be towed, as the car’s own manual says.',
+      },
+      {
         says: 'What may be towed is the combined rating less the motorhome as it rolls, and how it may roll says the car’s own manual.',
       },
     ],

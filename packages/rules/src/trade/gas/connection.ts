@@ -63,6 +63,12 @@ export const connection = part({
     },
   },
   formulas: {
+    'smell.isUntold': {
+      label: 'Nobody said whether gas is smelled',
+      unit: 'yes-no',
+      is: '!given(gas.smell)',
+      source: connectionCustom,
+    },
     'connection.isAsked': {
       label: 'It is asked where an appliance is to be connected',
       unit: 'yes-no',

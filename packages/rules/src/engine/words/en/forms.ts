@@ -62,7 +62,7 @@ export const forms = {
 
   'add-nothing': () => 'Add nothing more, and weigh the loaded rig before the trip.',
   'open-until': ({ of }: { readonly of: Sayable }, say: Say) =>
-    `That is open until ${say(of)} is known.`,
+    `For that, ${say(of)} must be known first.`,
   'rated-at': ({ short, of }: { readonly short: Sayable; readonly of: Quantity }, say: Say) =>
     `${say(short)} of ${say(of)}`,
   'falls-short': (
