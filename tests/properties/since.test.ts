@@ -173,7 +173,7 @@ test('a rule set whose value ends before it begins, or on no day, is refused', (
   const says = (until: string) =>
     checkTopic(shelfWith([{ from: '2020-01-01', until, value: 10 }])).map(sayProblem);
   expect(says('2019-12-31')).toEqual([
-    'parameters margin.shelf: it holds from 2020-01-01 until “2019-12-31”; end it on a later day.',
+    'parameters margin.shelf: it runs from 2020-01-01 to “2019-12-31”; let it end on or after its beginning.',
   ]);
   expect(says('soon')).toHaveLength(1);
   expect(says('2020-01-01')).toEqual([]);

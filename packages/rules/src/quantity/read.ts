@@ -11,6 +11,7 @@ import { findUnit, type Unit } from './units';
  *     2 5/16 in   1⅞ in       2.3125 in, 1.875 in
  *     about 500 lb            from = to = 500, within 25
  *     at least 800 lb         from 800 to Infinity
+ *     10 cu ft  10 cubic feet  from = to = 10, in ft³
  */
 export type Written = {
   readonly from: number;
@@ -51,7 +52,7 @@ const digits = '(?:\\d{1,3}(?:[,\\u00a0\\u2009\\u202f ]\\d{3})+(?!\\d)|\\d+)';
 const fraction = '(?:[ -]?\\d{1,3}/\\d{1,3}|[ \\u2009\\u202f]?[½⅓⅔¼¾⅛⅜⅝⅞])';
 const number = `[-−+]?(?:${digits}${fraction}|${digits}(?:\\.\\d+)?|\\.\\d+|\\d{1,3}/\\d{1,3}|[½⅓⅔¼¾⅛⅜⅝⅞])`;
 // In “-2 to -1 ft” the word between the ends is no unit.
-const word = '°?[A-Za-zΩ%$#"\'′″]+[²³23]?°?';
+const word = '(?:[scSC][quQU][a-z]*[. ]*)?°?[A-Za-zΩ%$#"\'′″]+[²³23]?°?';
 const unit = `(?:(?!(?:to|through)\\b)(?:1/)?${word}(?:[/·]${word})*\\.?|°)`;
 const feetAndInches = `(${number})\\s*(?:'|′|ft\\.?|foot|feet)\\s*(${number})\\s*(?:"|″|''|in\\.?|inch|inches)`;
 

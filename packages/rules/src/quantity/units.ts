@@ -55,13 +55,13 @@ const rows: readonly Row[] = [
   ['m', m, length, 'metre metres meter meters'],
   ['km', m * 1000, length, 'kilometre kilometres kilometer kilometers'],
   ['in²', 1, area, 'in2 sqin'],
-  ['ft²', 144, area, 'ft2 sqft'],
-  ['m²', m * m, area, 'm2 sqm'],
+  ['ft²', 144, area, 'ft2 sqft sqfeet sqfoot'],
+  ['m²', m * m, area, 'm2 sqm sqmeters'],
   ['gal', 231, volume, 'gallon gallons gals'],
   ['qt', 231 / 4, volume, 'quart quarts'],
   ['L', litre, volume, 'litre litres liter liters'],
-  ['ft³', 1728, volume, 'ft3'],
-  ['m³', m * m * m, volume, 'm3'],
+  ['ft³', 1728, volume, 'ft3 cuft cufeet cufoot'],
+  ['m³', m * m * m, volume, 'm3 cumeters'],
   ['s', 1, time, 'sec second seconds'],
   ['min', 60, time, 'minute minutes'],
   ['h', 3600, time, 'hr hrs hour hours'],
@@ -118,7 +118,12 @@ const compound = new Map<string, Unit>();
  * `lb/gal`. Undefined when there is no such unit.
  */
 export function findUnit(text: string): Unit | undefined {
-  const simple = bySpelling.get(text.trim().toLowerCase());
+  // “cu ft” and “cubic feet” are written as one word here.
+  const word = text
+    .trim()
+    .toLowerCase()
+    .replace(/^(sq|cu)(?:uare|bic)?[. ]*/, '$1');
+  const simple = bySpelling.get(word);
   if (simple) return simple;
   const kept = compound.get(text);
   if (kept) return kept;

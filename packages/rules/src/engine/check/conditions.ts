@@ -38,7 +38,7 @@ function checkCondition(
   const unit = (name: string): string | undefined => units.get(name) ?? declaredUnit(topic, name);
   const walk = (condition: Condition): void => {
     if (!isPlain(condition)) {
-      note('not-a-condition', at, `${described(condition)} is no condition`);
+      note('not-a-condition', at, described(condition));
       return;
     }
     const keys = Object.keys(condition);

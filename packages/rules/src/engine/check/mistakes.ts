@@ -64,9 +64,9 @@ export const mistakes = {
   'not-rising': ['its $of do not rise: $found', 'sort them, each once'],
   'option-without-number': ['table $of has nothing for “$found”', 'add it'],
 
-  // Formulas: what is found, their reader says
+  // Formulas: what is found, their reader mostly says
   'unreadable-formula': ['$found', 'write it as a formula is written'],
-  'circular-formulas': ['$found', 'each may use only what does not use it'],
+  'circular-formulas': ['they go in a circle: $found', 'each may use only what does not use it'],
   'wrong-kind': ['$found', 'use a number, a word or a yes/no where each belongs'],
   'mixed-units': ['$found', 'what is joined must share a kind of unit'],
   'no-such-function': ['$found', 'use a function that formulas have'],
@@ -74,9 +74,9 @@ export const mistakes = {
   'not-in-catalogue': ['$found', 'name what the catalogue has'],
 
   // Conditions
-  'not-a-condition': ['$found', 'compare named values, or name a yes/no'],
+  'not-a-condition': ['“$found” is no condition', 'compare named values, or name a yes/no'],
   'reckoned-in-condition': [
-    '$found',
+    '“$found” compares something reckoned',
     'give it a name as a formula, or a number one as a parameter',
   ],
   'strange-condition': [

@@ -165,7 +165,8 @@ function askingShape() {
 
 function everybodyShape() {
   const text = z.optional(z.string());
-  const given = maybeFacts();
+  // What facts say is read as a case is.
+  const given = z.optional(z.record(z.string(), z.unknown()));
   const worked = z.object({ says: z.string(), given });
   return z.object({
     rule: z.string(),
@@ -182,17 +183,13 @@ function everybodyShape() {
   });
 }
 
-function calledShape() {
-  const words = z.record(z.string(), z.array(z.string()));
-  return z.object({
+const calledWords = () => z.record(z.string(), z.array(z.string()));
+const calledShape = () =>
+  z.object({
     topic: z.array(z.string()),
-    facts: z.optional(words),
-    options: z.optional(z.record(z.string(), words)),
+    facts: z.optional(calledWords()),
+    options: z.optional(z.record(z.string(), calledWords())),
   });
-}
-
-/** Facts as a case writes them; what they say is read as a case is. */
-const maybeFacts = () => z.optional(z.record(z.string(), z.unknown()));
 
 function decisionShape() {
   const result = z.object({

@@ -25,7 +25,7 @@ const operators: Readonly<Record<Compare, Operator>> = {
 
 function nameIn(node: Node, text: string): string {
   if (node.kind === 'name') return node.id;
-  throw new FormulaError(`“${text}” compares something reckoned`, 'reckoned-in-condition');
+  throw new FormulaError(text, 'reckoned-in-condition');
 }
 
 const flat = (node: Node, kind: 'both' | 'either'): readonly Node[] =>
@@ -82,7 +82,7 @@ function conditionOf(node: Node, text: string): Condition {
       return { fact, operator, value: { fact: nameIn(node.b, text) } };
     }
     default:
-      throw new FormulaError(`“${text}” is no condition`, 'not-a-condition');
+      throw new FormulaError(text, 'not-a-condition');
   }
 }
 

@@ -94,7 +94,7 @@ export function compile(topic: Topic): Compiled {
   const circle = (name: string): void => {
     if (!open.includes(name)) return;
     const names = [...open.slice(open.indexOf(name)), name].join(' → ');
-    throw new FormulaError(`Formulas go in a circle: ${names}.`, 'circular-formulas');
+    throw new FormulaError(names, 'circular-formulas');
   };
   const visitSimulation = (id: string): void => {
     const simulation = simulations.get(id);
