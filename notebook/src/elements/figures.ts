@@ -13,14 +13,12 @@ export function figure(ends: Ends, system: UnitSystem, parts = showParts): Templ
 export function leftOf(limit: LimitAnswer, system: UnitSystem): TemplateResult | string {
   const { headroom, state } = limit;
   const margin = (of: Ends) => figure(of, system, marginParts);
-  const rest = (of: Ends) =>
-    figure(of, system, (...told) => marginParts(told[0], told[1], told[2], 'left'));
   const over = headroom.hi < 0;
   const ends = over ? { ...headroom, lo: -headroom.hi, hi: -headroom.lo } : headroom;
   if (!Number.isFinite(ends.lo) || !Number.isFinite(ends.hi)) return stateWords[state];
   if (ends.lo < 0 && ends.hi > 0) {
     const [most, left] = [-ends.lo, ends.hi].map((end) => ({ ...ends, lo: end, hi: end }));
-    if (most && left) return html`${margin(most)} over to ${rest(left)} left`;
+    if (most && left) return html`${margin(most)} over to ${margin(left)} left`;
   }
-  return over ? html`${margin(ends)} over` : html`${rest(ends)} left`;
+  return html`${margin(ends)} ${over ? 'over' : 'left'}`;
 }

@@ -37,8 +37,7 @@ function leftOver({ headroom }: LimitAnswer, system: UnitSystem): TicketFigure |
   if (!isClosed(headroom) || (headroom.lo < 0 && headroom.hi > 0)) return undefined;
   const over = headroom.hi < 0;
   const ends = over ? { lo: -headroom.hi, hi: -headroom.lo } : headroom;
-  const close = over ? 'margin' : 'left';
-  return { ...marginParts(ends, headroom.unit, system, close), of: over ? 'over' : 'left' };
+  return { ...marginParts(ends, headroom.unit, system), of: over ? 'over' : 'left' };
 }
 
 function figureOf(

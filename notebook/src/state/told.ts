@@ -41,7 +41,7 @@ function leftOf({ headroom }: LimitAnswer, system: UnitSystem): string {
   const { lo, hi, unit } = headroom;
   if (hi < 0) return `${showMargin({ lo: -hi, hi: -lo }, unit, system)} over`;
   if (hi === 0) return 'nothing left';
-  return `${showMargin({ lo: Math.max(0, lo), hi }, unit, system, 'left')} left`;
+  return `${showMargin({ lo: Math.max(0, lo), hi }, unit, system)} left`;
 }
 
 const gravest = ['stop', 'unknown', 'care', 'ok'];

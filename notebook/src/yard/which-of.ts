@@ -49,7 +49,7 @@ function leftSaid({ headroom }: Limit, system: UnitSystem): string {
   if (!Number.isFinite(lo) || !Number.isFinite(hi)) return '';
   const over = hi < 0;
   const ends = over ? { lo: -hi, hi: -lo } : { lo: Math.max(0, lo), hi };
-  return `${showMargin(ends, unit, system, over ? 'margin' : 'left')} ${over ? 'over' : 'left'}`;
+  return `${showMargin(ends, unit, system)} ${over ? 'over' : 'left'}`;
 }
 
 /**

@@ -39,9 +39,9 @@ function leftOf({ headroom }: LimitAnswer): string {
   const { lo, hi, unit } = headroom;
   if (!Number.isFinite(lo) || !Number.isFinite(hi)) return '';
   if (lo < 0 && hi > 0) {
-    return `${showMargin({ lo: -lo, hi: -lo }, unit)} over to ${showMargin({ lo: hi, hi }, unit, 'us', 'left')} left`;
+    return `${showMargin({ lo: -lo, hi: -lo }, unit)} over to ${showMargin({ lo: hi, hi }, unit)} left`;
   }
-  return `${showMargin(headroom, unit, 'us', 'left')} left`;
+  return `${showMargin(headroom, unit)} left`;
 }
 
 /** What is certainly over comes before what may be. */

@@ -111,18 +111,14 @@ export type End = {
   readonly sixteenths?: number;
 };
 
-/**
- * How closely an end is told; *aloud* is *round* for whoever only hears it, *left* a *margin* of which
- * a half is let go: 401.5 used and 98.5 left of 500 are told as 402 and 98.
- */
-export type Closeness = 'exact' | 'round' | 'margin' | 'left' | 'aloud';
+/** How closely an end is told; *aloud* is *round* for whoever only hears it. */
+export type Closeness = 'exact' | 'round' | 'margin' | 'aloud';
 
 /** From where on a tenth of a pound or kilogram tells a person at a scale nothing. */
 const heavy: Readonly<Record<Closeness, number>> = {
   exact: Infinity,
   round: 100,
   margin: 10,
-  left: 10,
   aloud: 100,
 };
 
@@ -141,10 +137,7 @@ const wholeAloud: Readonly<Record<string, number>> = {
 
 function endOf(value: number, unit: string, close: Closeness): End {
   const isWeight = unit === 'lb' || unit === 'kg';
-  if (isWeight && Math.abs(value) >= heavy[close]) {
-    const whole = close === 'left' ? Math.ceil(Number((value - 0.5).toPrecision(12))) : value;
-    return { value: whole, places: 0 };
-  }
+  if (isWeight && Math.abs(value) >= heavy[close]) return { value, places: 0 };
   const isWhole = close === 'aloud' && Math.abs(value) >= (wholeAloud[unit] ?? Infinity);
   const places = isWhole ? 0 : placesFor(value, unit);
   if (unit !== 'in') return { value, places };
@@ -256,12 +249,8 @@ export const showParts = (range: Interval, symbol: string, system: UnitSystem = 
   parted(figuresOf(range, symbol, system));
 
 /** What is left or too much, in parts: 52 and lb, but 6.9, for there a tenth may decide. */
-export const marginParts = (
-  range: Interval,
-  symbol: string,
-  system: UnitSystem = 'us',
-  close: 'margin' | 'left' = 'margin',
-): Shown => parted(figuresOf(range, symbol, system, close));
+export const marginParts = (range: Interval, symbol: string, system: UnitSystem = 'us'): Shown =>
+  parted(figuresOf(range, symbol, system, 'margin'));
 
 /** "4,335.1 lb", "4,950–5,050 lb", "620 lb or more", "unknown", "no end in sight". */
 export const show = (range: Interval, symbol: string, system: UnitSystem = 'us'): string =>
@@ -272,12 +261,8 @@ export const showRound = (range: Interval, symbol: string, system: UnitSystem = 
   showFigures(figuresOf(range, symbol, system, 'round'));
 
 /** The same of what is left or too much: "52 lb", "6.9 lb". */
-export const showMargin = (
-  range: Interval,
-  symbol: string,
-  system: UnitSystem = 'us',
-  close: 'margin' | 'left' = 'margin',
-): string => showFigures(figuresOf(range, symbol, system, close));
+export const showMargin = (range: Interval, symbol: string, system: UnitSystem = 'us'): string =>
+  showFigures(figuresOf(range, symbol, system, 'margin'));
 
 /** Whether two sides of a limit may be told without tenths, and still differ by what is between them. */
 export const isFarApart = ({ lo, hi }: Interval): boolean =>

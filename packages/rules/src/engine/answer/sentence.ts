@@ -22,12 +22,12 @@ type Standing = {
   readonly told: readonly Sayable[];
 };
 
-const margin = (
-  lo: number,
-  hi: number,
-  unit: string,
-  style: 'margin' | 'left' = 'margin',
-): Quantity => ({ lo, hi, unit, style });
+const margin = (lo: number, hi: number, unit: string): Quantity => ({
+  lo,
+  hi,
+  unit,
+  style: 'margin',
+});
 
 const shortOf = (topic: Topic, { id, label }: LimitAnswer): Sayable => {
   const short = topic.limits[id]?.short;
@@ -85,7 +85,7 @@ function straddling({ topic, limits }: Standing): readonly Sayable[] {
       short: shortOf(topic, open),
       exceeded: isExceeded(topic, open),
       over: margin(-lo, -lo, unit),
-      left: margin(hi, hi, unit, 'left'),
+      left: margin(hi, hi, unit),
     }),
   ];
 }
@@ -131,7 +131,7 @@ function caresOf(findings: readonly FindingAnswer[], most: number): readonly Say
 
 function runsOut(topic: Topic, binding: LimitAnswer): Said {
   const { lo, hi, unit } = binding.headroom;
-  const left = margin(Math.max(0, lo), Math.max(0, hi), unit, 'left');
+  const left = margin(Math.max(0, lo), Math.max(0, hi), unit);
   return message('runs-out', {
     short: shortOf(topic, binding),
     several: areSeveral(topic, [binding]),

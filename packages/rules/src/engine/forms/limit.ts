@@ -6,12 +6,12 @@ import { wordsIn } from './length';
 import type { Matter } from './matter';
 import { levelOf } from './verdict';
 
-const margin = (
-  lo: number,
-  hi: number,
-  unit: string,
-  style: 'margin' | 'left' = 'margin',
-): Quantity => ({ lo, hi, unit, style });
+const margin = (lo: number, hi: number, unit: string): Quantity => ({
+  lo,
+  hi,
+  unit,
+  style: 'margin',
+});
 
 /** Whether as good as anything is possible: of what may be over, nothing may be used. */
 const isOpenWide = ({ used }: LimitAnswer): boolean => used.lo <= 0;
@@ -135,13 +135,13 @@ export function limitSaid(matter: Matter, id: string): readonly Sayable[] {
   if (!Number.isFinite(lo) || !Number.isFinite(hi)) return [];
   if (lo < 0) {
     if (isOpenWide(limit)) return [];
-    const [over, left] = [margin(-lo, -lo, unit), margin(hi, hi, unit, 'left')];
+    const [over, left] = [margin(-lo, -lo, unit), margin(hi, hi, unit)];
     if (declared.supply) return [message('may-fall-short', { short, by: over, left })];
     return [message('straddling', { short, exceeded, over, left })];
   }
   // A share left of a share is a figure that nobody makes anything of.
   if (unit === '%' || unit === '1') return [];
-  const left = hi === 0 ? null : margin(lo, hi, unit, 'left');
+  const left = hi === 0 ? null : margin(lo, hi, unit);
   if (declared.supply) {
     const of = { used: sideOf(limit, limit.used), of: sideOf(limit, limit.limit) };
     const said = message('limit-left', { short, several, left, of: of.of });

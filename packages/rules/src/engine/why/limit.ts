@@ -39,15 +39,14 @@ function ending(asked: AskedLimit, style: Put): Said {
   const bare = style === 'margin';
   const { lo, hi, unit } = limit.headroom;
   const amount = (ends: Interval): Quantity => ({ ...ends, unit, style });
-  const rest = (ends: Interval): Quantity => ({ ...ends, unit, style: bare ? 'left' : style });
   if (limit.state === 'stop') {
     return message('ends-too-much', { by: amount({ lo: -hi, hi: -lo }), bare });
   }
   if (limit.state === 'unknown') {
-    return message('ends-open', { over: amount(point(-lo)), left: rest(point(hi)), bare });
+    return message('ends-open', { over: amount(point(-lo)), left: amount(point(hi)), bare });
   }
   if (hi === 0) return message('ends-at-limit', { bare });
-  const left = rest({ lo: Math.max(0, lo), hi });
+  const left = amount({ lo: Math.max(0, lo), hi });
   return message('ends-left', { left, margin: margin(asked), bare });
 }
 
