@@ -116,8 +116,9 @@ export const care = part({
     vent: findingOf('battery.venting', venting, {
       askedBy: ['battery.vented'],
       open: {
-        wrong: 'Find out whether its place is vented.',
-        do: 'A flooded battery gives off hydrogen.',
+        wrong:
+          'A flooded battery gives off hydrogen, and must not charge where that cannot get out.',
+        do: 'Read the chemistry on its label, and look for a vent to the outside.',
       },
     }),
     'charger-setting': findingOf('charger.setting', chargerSetting, {

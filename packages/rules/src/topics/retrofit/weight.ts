@@ -276,7 +276,7 @@ export const weight = part({
       ],
       otherwise: 'With it the ball carries {share.after} of the trailer, within the usual band.',
       open: {
-        wrong: 'The new part may take so much off the ball that the trailer sways.',
+        wrong: 'The new part may leave too little or too much on the ball.',
         do: 'Weigh the tongue, and measure from the axles to the ball and to its place, before it is fitted.',
       },
       source: tongueBand,

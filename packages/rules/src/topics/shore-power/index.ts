@@ -108,7 +108,13 @@ export const shorePower = ruleSet({
     {
       says: 'Low voltage burns compressors: read the voltage with everything running.',
       source: lowVolts,
-      fits: ['finding.low-voltage', 'voltage.outlet', 'limit.cord-drop'],
+      fits: [
+        'skin.tingles!=yes',
+        'lights.brighten!=yes',
+        'finding.low-voltage',
+        'voltage.outlet',
+        'limit.cord-drop',
+      ],
     },
     {
       says: 'Run a generator in the open air only, {20 ft} from any opening, and have a carbon monoxide alarm that works.',

@@ -132,7 +132,7 @@ export const alarms = part({
       if: [
         {
           when: 'alarms.areUntold',
-          wrong: 'The dates of the alarms are not known yet.',
+          wrong: 'Not all dates of the alarms are known yet.',
           do: 'Read the dates on the backs of both alarms, and press their test buttons.',
           proviso: 'a gas alarm and a carbon monoxide alarm work, both within their dates',
         },
