@@ -54,6 +54,8 @@ const decimals: Readonly<Record<string, number>> = {
   'Btu/h/ft²/°F': 2,
   'F°': 0,
   'C°': 0,
+  h: 1,
+  d: 1,
   mph: 0,
   'km/h': 0,
   'lb/ft³': 4,
@@ -89,17 +91,15 @@ export function shownUnit(symbol: string, system: UnitSystem): string {
   return system === 'metric' ? (metricFor[symbol] ?? symbol) : symbol;
 }
 
-/** Below it a tenth says that there is none, as of 0.03 A that empty a battery all the same. */
-const hardlyAny = 0.05;
-
-/** How many decimals: of a rate as small as 0.0024 V/°F as many as leave two digits of it. */
+/**
+ * How many decimals: of what is as small as 0.0024 V/°F, or as 0.03 A that empty a battery all the
+ * same, as many as leave two digits of it.
+ */
 function placesFor(value: number, unit: string): number {
   const declared = decimals[unit];
   if (declared !== undefined) return declared;
   const size = Math.abs(value);
-  // Of a time there is next to none below it.
-  if (unit === 'd' || unit === 'h' || size < 1e-6) return 1;
-  if (size >= (unit.includes('/') ? 0.1 : hardlyAny)) return 1;
+  if (size >= 0.1 || size < 1e-6) return 1;
   return 1 - Math.floor(Math.log10(size));
 }
 

@@ -68,25 +68,23 @@ function isCompared(compiled: Compiled, run: Run, id: string): boolean {
   if (!limit || !isTold(compiled, run, limit.used)) return false;
   const isRated =
     factsBelow(compiled, limit.limit).size === 0 || isTold(compiled, run, limit.limit);
-  if (!isRated) return false;
-  if (!restsOnKnown(run.value(limit.limit), run.isOpen)) return false;
-  const [used, rating] = [endsOf(compiled, run, limit.used), endsOf(compiled, run, limit.limit)];
-  return isClosed(used) && isClosed(rating) && !isNothing(used);
+  if (!isRated || !restsOnKnown(run.value(limit.limit), run.isOpen)) return false;
+  const used = endsOf(compiled, run, limit.used);
+  return isClosed(used) && !isNothing(used);
 }
 
 /** Whether a finding answers by itself: a decision that came to one result, or one declared so. */
 function isSettled(compiled: Compiled, run: Run, id: string, state: State): boolean {
   const finding = compiled.topic.findings[id];
   if (!finding || state === 'unknown') return false;
-  if (finding.settles) {
-    const asked = [...(finding.askedBy ?? []), ...(finding.askedByKnown ?? [])];
-    const by = finding.settles === true ? asked : finding.settles;
-    return by.some((name) => run.known(name));
+  const { settles, decision, askedBy = [], askedByKnown = [] } = finding;
+  if (settles) {
+    const by = settles === true ? [...askedBy, ...askedByKnown] : settles;
+    return by.some(run.known);
   }
-  if (finding.decision === undefined) return false;
-  const value = run.value(finding.decision);
-  const isOne = value.kind === 'among' && value.options.length === 1;
-  return isOne && isTold(compiled, run, finding.decision);
+  if (decision === undefined) return false;
+  const value = run.value(decision);
+  return value.kind === 'among' && value.options.length === 1 && isTold(compiled, run, decision);
 }
 
 /** Whether the verdict rests on something: a limit compared, or a decision settled, by what was told. */
