@@ -96,11 +96,9 @@ export function shownUnit(symbol: string, system: UnitSystem): string {
  * same, as many as leave two digits of it.
  */
 function placesFor(value: number, unit: string): number {
-  const declared = decimals[unit];
-  if (declared !== undefined) return declared;
   const size = Math.abs(value);
-  if (size >= 0.1 || size < 1e-6) return 1;
-  return 1 - Math.floor(Math.log10(size));
+  const isPlain = size >= 0.1 || size < 1e-6;
+  return decimals[unit] ?? (isPlain ? 1 : 1 - Math.floor(Math.log10(size)));
 }
 
 /** One end of a range as it is to be written: in its own unit, to so many decimals. */

@@ -25,7 +25,7 @@ export function bring(code: Partial<Brought>): void {
 export function brought<K extends keyof Brought>(name: K): Brought[K] {
   const code: Partial<Brought>[K] = here[name];
   if (code) return code;
-  throw new Error('This rule set goes through bringingCatalogues or bringingSun first.');
+  throw new Error('Rule set without bringingSun, bringingCatalogues or topicFromPublished.');
 }
 
 /** The inputs with the rows that the topic's catalogues add; most topics have none. */

@@ -33,7 +33,7 @@ export const askings = {
       { when: 'spare.isMissing', says: 'There is no spare wheel.' },
       {
         when: 'spare.isUnread',
-        says: 'A spare will do if it holds air, is no older than a tire may be, and carries what one wheel of the trailer carries.',
+        says: 'A spare will do if it holds air and is no older than a tire may be. It must carry what one wheel of the trailer carries.',
       },
       { says: 'As a spare that wheel must bear {spare.load}, and it is {spare.age} old.' },
     ],
