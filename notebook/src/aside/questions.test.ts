@@ -28,3 +28,19 @@ test('a question whose facts its rules refuse says so, and all others are read',
   expect(parts[1]?.refused).toBe(undefined);
   expect(parts[1]?.topic).not.toBe(null);
 });
+
+test('of two readings the later one is told, in whichever order they are heard', async () => {
+  const [only] = recordsOf(
+    [{ channel: '', asker: '', askedOn: '', text: 'What tire pressure should I run?' }],
+    1,
+  );
+  if (!only) throw new Error('A message makes a record.');
+  const turns: number[] = [];
+  const tell = (told: QuestionsTold): void => {
+    if (told.told === 'read') turns.push(told.turn);
+  };
+  const asked = { ask: 'read', messages: [only], filed: {} } as const;
+  const later = hearQuestions({ ...asked, turn: 3 }, tell);
+  await Promise.all([later, hearQuestions({ ...asked, turn: 2 }, tell)]);
+  expect(new Set(turns)).toEqual(new Set([3]));
+});

@@ -113,6 +113,8 @@ let wanted = 0;
 type ReadAsked = Extract<QuestionsAsked, { ask: 'read' }>;
 
 async function read({ messages, turn, filed }: ReadAsked, tell: Tell): Promise<void> {
+  // While this code is still coming, the later of two may be heard first.
+  if (turn < wanted) return;
   wanted = turn;
   await openAllTopics();
   search ??= searchOver(findable(filed), loadedTopics);
