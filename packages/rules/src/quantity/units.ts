@@ -55,13 +55,13 @@ const rows: readonly Row[] = [
   ['m', m, length, 'metre metres meter meters'],
   ['km', m * 1000, length, 'kilometre kilometres kilometer kilometers'],
   ['in²', 1, area, 'in2 sqin'],
-  ['ft²', 144, area, 'ft2 sqft sqfoot sqfeet'],
-  ['m²', m * m, area, 'm2 sqm sqmeters'],
+  ['ft²', 144, area, 'ft2 sqf'],
+  ['m²', m * m, area, 'm2 sqm'],
   ['gal', 231, volume, 'gallon gallons gals'],
   ['qt', 231 / 4, volume, 'quart quarts'],
   ['L', litre, volume, 'litre litres liter liters'],
-  ['ft³', 1728, volume, 'ft3 cuft cufoot cufeet'],
-  ['m³', m * m * m, volume, 'm3 cumeters'],
+  ['ft³', 1728, volume, 'ft3 cuf'],
+  ['m³', m * m * m, volume, 'm3 cum'],
   ['s', 1, time, 'sec second seconds'],
   ['min', 60, time, 'minute minutes'],
   ['h', 3600, time, 'hr hrs hour hours'],
@@ -122,7 +122,7 @@ export function findUnit(text: string): Unit | undefined {
   const word = text
     .trim()
     .toLowerCase()
-    .replace(/^(sq|cu)(uare|bic)?[. ]*/, '$1');
+    .replace(/^(sq|cu)(uare|bic)?[. ]*(f|m(?=e|$))\w*/, '$1$3');
   const simple = bySpelling.get(word);
   if (simple) return simple;
   const kept = compound.get(text);

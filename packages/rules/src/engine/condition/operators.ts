@@ -62,10 +62,10 @@ export function compare(
   if (isAmong(left)) {
     if (typeof right === 'string') return compareWords(question, operator, left.among, [right]);
     if (isWords(right)) return compareWords(question, operator, left.among, right);
-    throw new Error(`A choice can be compared only with words (${operator}).`);
+    throw new Error(`A choice is compared with words (${operator}).`);
   }
   if (typeof right === 'string' || isWords(right) || isAmong(right)) {
-    throw new Error(`A number can be compared only with a number (${operator}).`);
+    throw new Error(`A number is compared with numbers (${operator}).`);
   }
   const test = (question === 'certain' ? certainly : possibly)[operator];
   if (!test) throw new Error(`“${operator}” does not compare numbers.`);

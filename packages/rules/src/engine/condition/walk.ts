@@ -7,7 +7,7 @@ export type NamedValues = ReadonlyMap<string, Named>;
 export function valueNamed(values: NamedValues, name: string): Named {
   const found = values.get(name);
   if (!found)
-    throw new Error(`A condition compares “${name}”, and no value of that name is there.`);
+    throw new Error(`There is no value “${name}” to compare.`);
   return found;
 }
 

@@ -7,7 +7,7 @@ const mostTried = 4096;
 /** The options an input may be; a yes/no formula is one of two. */
 function optionsOf(value: Value): readonly string[] {
   if (value.kind === 'among') return value.options;
-  if (value.kind === 'number') throw new Error('A decision looks at a number; it takes words.');
+  if (value.kind === 'number') throw new Error('A word was wanted here.');
   return [...(value.yes ? ['yes'] : []), ...(value.no ? ['no'] : [])];
 }
 

@@ -13,7 +13,7 @@ export type Compare = '<' | '<=' | '>' | '>=' | '==' | '!=';
 
 export function asNumber(value: Value): NumberValue {
   if (value.kind === 'number') return value;
-  throw new Error('A number was wanted in a formula, and something else stands there.');
+  throw new Error('A number was wanted here.');
 }
 
 export function asTruth(value: Value): TruthValue {
@@ -23,7 +23,7 @@ export function asTruth(value: Value): TruthValue {
     const no = value.options.some((option) => option !== 'yes');
     return { kind: 'truth', yes, no, on: yes && no ? value.on : nothing };
   }
-  throw new Error('A yes or no was wanted in a formula, and a number stands there.');
+  throw new Error('A yes or no was wanted here.');
 }
 
 function compareNumbers(op: Compare, a: NumberValue, b: NumberValue): TruthValue {

@@ -18,7 +18,7 @@ export const pick: Kind<'pick'> = {
   // Any of the options may be meant: the number lies between the least and the most of theirs.
   reckon: (node, scope, reckon) => {
     const at = reckon(node.at, scope);
-    if (at.kind !== 'among') throw new Error('A table of words was looked up with a number.');
+    if (at.kind !== 'among') throw new Error('A word was wanted here.');
     const range = at.options.map((each) => point(scope.wordValue(node.table, each))).reduce(hull);
     return made(range, jumpSlopes(noSlopes, at.options.length > 1 ? at.on : nothing));
   },
