@@ -6,8 +6,7 @@ export type NamedValues = ReadonlyMap<string, Named>;
 
 export function valueNamed(values: NamedValues, name: string): Named {
   const found = values.get(name);
-  if (!found)
-    throw new Error(`There is no value “${name}” to compare.`);
+  if (!found) throw new Error(`There is no value “${name}” to compare.`);
   return found;
 }
 
