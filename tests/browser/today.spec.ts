@@ -119,7 +119,18 @@ test('nothing that is done with an open call moves another, so that a quick touc
       .evaluateAll((all) =>
         all.slice(0, 6).map((each) => Math.round(each.getBoundingClientRect().top + scrollY)),
       );
-  const before = await places();
+  // Until nothing above them comes in any more.
+  let before = await places();
+  await expect
+    .poll(
+      async () => {
+        const was = before;
+        before = await places();
+        return `${was}` === `${before}`;
+      },
+      { intervals: [400] },
+    )
+    .toBe(true);
   await calls.first().getByRole('button', { name: /^Copy/ }).click();
   await expect(calls).toHaveCount(3);
   expect(await places()).toEqual(before);

@@ -43,6 +43,8 @@ export class PartAnswer extends PlainElement {
   declare form: AnswerForm | undefined;
   declare said: string;
   private answeredFor = '';
+  /** What is being typed just now; it stays, whatever is drawn anew meanwhile. */
+  private draft: { readonly of: string; readonly text: string } | undefined;
   /** The question as a case when it was said that the one kept is another. */
   private saidOfCase = '';
 
@@ -130,6 +132,20 @@ export class PartAnswer extends PlainElement {
     return this.asked.wordings[this.place(form)] ?? ready;
   }
 
+  /** The very question of the very message, and the form that is answered in. */
+  private get whole(): string {
+    return `${this.asked.id} ${this.place(this.shownForm)}`;
+  }
+
+  private typed = ({ target }: Event): void => {
+    if (target instanceof HTMLTextAreaElement) this.draft = { of: this.whole, text: target.value };
+  };
+
+  private worded = ({ target }: Event): void => {
+    this.draft = undefined;
+    if (target instanceof HTMLTextAreaElement) this.word(target.value);
+  };
+
   private word(text: string): void {
     const { [this.place(this.shownForm)]: _, ...others } = this.asked.wordings;
     const wordings = { ...others, [this.place(this.shownForm)]: text };
@@ -194,11 +210,8 @@ export class PartAnswer extends PlainElement {
           ? html`<p class="small soft">${this.near()} ${label}:</p>`
           : this.forms(now)
       }
-      <textarea rows="3" aria-label="Answer: ${label}" .value=${live(this.text)} @change=${(
-        event: Event,
-      ) => {
-        if (event.target instanceof HTMLTextAreaElement) this.word(event.target.value);
-      }}></textarea>
+      <textarea rows="3" aria-label="Answer: ${label}" .value=${live(this.draft?.of === this.whole ? this.draft.text : this.text)}
+        @input=${this.typed} @change=${this.worded}></textarea>
       <div class="acts"><button type="button" @click=${this.copy}>Copy</button> ${this.speak()} ${this.cases()}
         <span class="small soft" role="status">${this.said}${
           hasLeft
