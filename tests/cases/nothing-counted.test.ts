@@ -78,3 +78,12 @@ describe.each(Object.values(topics))('$id, one amount told alone', (topic) => {
     expect(said).toEqual([]);
   });
 });
+
+test('nothing is said to burn well that nobody said burns; and too cold is too cold for all', () => {
+  const gas = Object.values(topics).find(({ id }) => id === 'gas-supply');
+  if (!gas) throw new Error('There is no gas supply.');
+  const heard = (cold: string): string =>
+    saidIn(gas, { facts: { 'outside.temperature': cold }, asOf }, 'starves');
+  expect(heard('20 °F')).not.toMatch(/boils off enough/);
+  expect(heard('-30 °F')).toMatch(/too much for gas/);
+});

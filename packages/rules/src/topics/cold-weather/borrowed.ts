@@ -35,6 +35,7 @@ const burning = standingOn(
   'furnace.gasNight',
   'demand.atOnce',
   'demand.lasting',
+  'vapor.isAsked',
   'vapor.pressure',
   'vapor.rule',
   'vapor.least',

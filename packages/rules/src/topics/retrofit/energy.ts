@@ -3,6 +3,12 @@ import { dayDrawn } from '../../trade/battery/day-drawn';
 import { custom } from '../../trade/bibliography/common';
 import { balance, circuits } from '../../trade/bibliography/retrofit';
 
+/** What a day that takes more than it gives back comes to. */
+const runsDown = {
+  because: 'The battery lasts some days and then runs down.',
+  do: 'Plan shore power, a generator or a rest of the sun in between.',
+};
+
 /**
  * What it draws or brings a day.
  *
@@ -186,15 +192,13 @@ export const energy = part({
           when: 'energy.after > energy.offered && !charging.isTold',
           wrong:
             'With it a day takes {energy.after}, and no sun or charger was told of that gives it back.',
-          because: 'The battery lasts some days and then runs down.',
-          do: 'Plan shore power, a generator or a rest of the sun in between.',
+          ...runsDown,
         },
         {
           when: 'energy.after > energy.offered',
           wrong:
             'With it a day takes {energy.after}, more than the {energy.offered} that sun and chargers bring.',
-          because: 'The battery lasts some days and then runs down.',
-          do: 'Plan shore power, a generator or a rest of the sun in between.',
+          ...runsDown,
         },
       ],
       otherwise: 'With it the day still gives back what it takes.',

@@ -1,11 +1,9 @@
 import type { Asking } from '../../engine/define/shapes';
+import { leaking } from './seen';
 
 const ended = 'No price makes up for what was found.';
 const railFirst =
   'Neither pay nor tow it before a frame shop has found the rail behind the cracked spring hanger whole.';
-/** Word for word as the finding has it, so that it is said once. */
-const leakFirst = 'The gas leaks, and who mends that is not known yet.';
-
 /** What people ask about a used trailer. */
 export const askings = {
   look: {
@@ -18,7 +16,7 @@ export const askings = {
     impliedBy: ['price.asked', 'price.dry'],
     says: [
       { when: 'walk.isOn', says: ended },
-      { when: 'gas.isLeaking', says: leakFirst },
+      { when: 'gas.isLeaking', says: leaking },
       { when: 'rail.isOpen', says: railFirst },
       {
         says: 'Before the first trip count {first.cost}: for bearings, brakes, the seals of the roof, and what was found.',
@@ -31,7 +29,7 @@ export const askings = {
     impliedBy: ['frame.state', 'soft.zones', 'structure.moves', 'title.state', 'gas.tested'],
     says: [
       { when: 'walk.isOn', says: ended },
-      { when: 'gas.isLeaking', says: leakFirst },
+      { when: 'gas.isLeaking', says: leaking },
       {
         when: 'walk.isOff',
         says: 'You need not walk away: nothing found in frame, floor, walls or title ends it; the rest is a price.',

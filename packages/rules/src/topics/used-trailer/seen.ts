@@ -5,6 +5,9 @@ import { looked, walkRule, wetMeter } from '../../trade/bibliography/used-traile
 const known = (label: string, fact: string) =>
   ({ label, unit: 'yes-no', is: `known(${fact})`, source: looked }) as const;
 
+/** What is said of gas that leaks, as the finding and as the answer to whatever was asked. */
+export const leaking = 'The gas leaks, and who mends that is not known yet.';
+
 /** What was seen and what nobody looked at, and from which figures on it counts. */
 export const seen = part({
   parameters: {

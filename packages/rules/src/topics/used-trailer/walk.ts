@@ -6,6 +6,7 @@ import {
   walkRule,
   wetMeter,
 } from '../../trade/bibliography/used-trailer';
+import { leaking } from './seen';
 
 /**
  * When to walk away.
@@ -234,7 +235,7 @@ export const walk = part({
       },
       unknown: {
         when: 'gas.isLeaking',
-        wrong: 'The gas leaks, and who mends that is not known yet.',
+        wrong: leaking,
         because: 'One spark is enough.',
         do: 'Shut the cylinders, let nobody light or switch anything, and pay nothing before a licensed shop has written that it holds.',
       },

@@ -149,6 +149,12 @@ export const vapor = part({
     },
   },
   formulas: {
+    'vapor.isAsked': {
+      label: 'Something burns, or it is too cold for gas whatever burns',
+      unit: 'yes-no',
+      is: 'demand.atOnce > 0 || outside.temperature <= vapor.ends',
+      source: boilRule,
+    },
     'vapor.pressure': {
       label: 'Pressure in the cylinder, as of pure propane',
       unit: 'psi',
@@ -216,6 +222,8 @@ export const vapor = part({
     vaporization: {
       label: 'Vaporization',
       askedBy: ['outside.temperature'],
+      // Where nothing was told to burn, nothing can be said to burn well.
+      askedWhen: 'vapor.isAsked',
       stop: [
         {
           when: 'outside.temperature <= vapor.ends',
