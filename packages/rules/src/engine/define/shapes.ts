@@ -236,7 +236,7 @@ export type Finding = {
   readonly open?: { readonly wrong: Text; readonly because?: Text; readonly do?: Text };
   /**
    * It answers a question by itself, so that a verdict may rest on it alone; names: only where one of
-   * these facts is known.
+   * these facts is known, and with no name never, as where a danger that is not there answers nothing.
    */
   readonly settles?: true | readonly string[];
   /** A care that holds for certain is said in the sentence also where no verdict can be told. */

@@ -202,7 +202,7 @@ function rulingOf(name: string, word: string, result: Result): Ruling {
 export function findingOf(
   name: string,
   decision: Decision,
-  more: Pick<Finding, 'askedBy' | 'open' | 'stopOpen' | 'first' | 'askedFirst'> = {},
+  more: Pick<Finding, 'askedBy' | 'open' | 'stopOpen' | 'first' | 'askedFirst' | 'settles'> = {},
 ): Finding {
   const results = Object.entries(decision.results);
   const rulings = (level: Level) => {

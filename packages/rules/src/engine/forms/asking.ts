@@ -33,8 +33,10 @@ function isKnown(matter: Matter, name: string): boolean {
   const told = Object.keys(asked.facts).filter((fact) => isTold(matter, fact));
   if (!restsOnAny(compiled, name, told)) return false;
   const isFixed = restsOnAny(compiled, name, []);
-  if (!isFixed && isOpenYet(matter) && isMadeOfNothing(matter, name)) return false;
   const value = run.value(name);
+  // None of a thing is no answer either where the verdict stands.
+  const isNone = value.kind === 'number' && value.lo === 0 && value.hi === 0;
+  if (!isFixed && (isNone || isOpenYet(matter)) && isMadeOfNothing(matter, name)) return false;
   if (value.kind === 'among') return value.options.length === 1;
   if (value.kind === 'truth') return value.yes !== value.no;
   return restsOnKnown(value, run.isOpen) && !isAnyShare(matter.topic, name, value);

@@ -1,9 +1,9 @@
 import type { Fact } from '../define/shapes';
 import { message } from '../words/message';
-import { type Sayable, text } from '../words/value';
-import { askedFirst } from './asking';
+import { nounOr, type Sayable, text } from '../words/value';
+import { askedFirst, isYesOrNo } from './asking';
 import { stuck } from './deciding';
-import { isTold, type Matter } from './matter';
+import { isAnythingTold, isTold, type Matter } from './matter';
 import { everybodyFor } from './rule';
 import { dangersUnknown, levelOf, unknownFacts } from './verdict';
 import { whereToLook } from './where';
@@ -64,6 +64,28 @@ export function nextFact(matter: Matter, asking: string | undefined): string | u
   const dangerous = dangersUnknown(matter).flatMap((each) => unknownFacts(matter, each));
   const [fact] = [...dangerous, ...about.filter(isOpen), ...begin, ...surer, ...open, ...about];
   return fact !== undefined && Object.hasOwn(topic.facts, fact) ? fact : undefined;
+}
+
+/**
+ * Where a verdict stands and yet what was asked has no answer: what the question is about and nobody
+ * told, the first of it.
+ */
+export function lackedBy(matter: Matter, asking: string | undefined): string | undefined {
+  const level = levelOf(matter);
+  if (asking === undefined || level === 'unknown' || level === 'stop') return undefined;
+  if (!isAnythingTold(matter) || isYesOrNo(matter, asking)) return undefined;
+  if (askedFirst(matter, asking).length > 0) return undefined;
+  const { everybody = {}, askings = {} } = matter.topic;
+  const about = [...(everybody[asking]?.look ?? []), ...(askings[asking]?.impliedBy ?? [])];
+  return about.find((fact) => !isTold(matter, fact));
+}
+
+/** That what was asked has no answer before a fact is known. */
+export function openUntil({ topic }: Matter, fact: string): readonly Sayable[] {
+  const asked = topic.facts[fact];
+  // A choice is asked for as a question, which is no name.
+  if (asked?.kind !== 'quantity' || asked.noun === undefined) return [];
+  return [message('open-until', { of: nounOr(asked, fact) })];
 }
 
 /** What to find out next, with where it is read. */

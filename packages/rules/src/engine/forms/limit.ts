@@ -119,8 +119,9 @@ export function limitSaid(matter: Matter, id: string): readonly Sayable[] {
   const limit = answer.limits.find((each) => each.id === id);
   const declared = topic.limits[id];
   if (!limit || !declared || limit.state === 'not-asked') return [];
-  // Of what nobody told that anything is used, nothing is left or enough.
-  if (isNothing(limit.used) && levelOf(matter) === 'unknown') return [];
+  // Of what nobody told that anything is used, nothing is left; and what is not needed is never enough.
+  const isOpen = levelOf(matter) === 'unknown';
+  if (isNothing(limit.used) && (isOpen || declared.supply)) return [];
   const { lo, hi, unit } = limit.headroom;
   const short = text(declared.short);
   const { plural: several = false, exceeded = false } = declared;

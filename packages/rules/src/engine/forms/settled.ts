@@ -1,6 +1,7 @@
 import { message } from '../words/message';
 import { type Sayable, text } from '../words/value';
 import { askedFirst, isAnsweredOwn, isRest, isYesOrNo } from './asking';
+import { lackedBy, openUntil } from './asks';
 import { cautionsFitting } from './caution';
 import { alsoClose, type Decider, decidersOf, isAskedOf } from './deciding';
 import { following, ifShort, may, must, type Part, unlessSaid, warning } from './length';
@@ -129,8 +130,10 @@ export function settled(matter: Matter, asking: string | undefined): readonly Pa
   const [caution, ...cautions] = cautionsFitting(matter);
   const told = new Set(deciders.flatMap(({ names }) => names));
   const beside = findingsTold(matter).filter(({ id }) => !told.has(`finding.${id}`));
+  const lacked = lackedBy(matter, asking);
   return [
     ...(isFirst ? [...decided, ...verdict] : []),
+    ...all(lacked === undefined ? [] : openUntil(matter, lacked), must),
     ...(isAnswer ? verdict : []),
     ...asked.slice(0, 1),
     ...(isNext && !isFirst ? [...decided, ...(isAnswer ? [] : verdict)] : []),

@@ -1,8 +1,7 @@
 import type { FindingAnswer } from '../answer/shapes';
-import { message } from '../words/message';
-import { nounOr, type Sayable } from '../words/value';
+import type { Sayable } from '../words/value';
 import { askedFirst, isAnsweredOwn, isRest, isYesOrNo } from './asking';
-import { askedNext, isOpenFor, nextFact } from './asks';
+import { askedNext, isOpenFor, lackedBy, nextFact, openUntil } from './asks';
 import { cautionsFitting } from './caution';
 import { limitAt, stuck } from './deciding';
 import {
@@ -47,14 +46,6 @@ const isDecisionOf = ({ topic }: Matter, asking: string | undefined, id: string)
 /** That something is not known, where what is to be found out next is said: it is nothing to do. */
 const idle = (each: FindingAnswer | undefined, said: Sayable): Part =>
   each?.level === 'unknown' ? ifStillShort(said) : ifShort(said);
-
-/** That there is no answer of yes or no before a fact is known. */
-function openUntil({ topic }: Matter, fact: string): readonly Sayable[] {
-  const asked = topic.facts[fact];
-  // A choice is asked for as a question, which is no name.
-  if (asked?.kind !== 'quantity' || asked.noun === undefined) return [];
-  return [message('open-until', { of: nounOr(asked, fact) })];
-}
 
 /**
  * Where a verdict is open, hangs on something or has nothing against it: what was asked, the verdict,
@@ -146,9 +137,11 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
         : [unlessSaid(may(each.messages.wrong, 0.25))],
     ),
   ];
+  const lacked = lackedBy(matter, asking);
   return [
     ...(isDoubt ? dangers : []),
     ...yes,
+    ...all(lacked === undefined ? [] : openUntil(matter, lacked), must),
     ...(dangers.length > 0 ? [] : all(notYet, (each) => may(each, 0.015))),
     ...all(misread?.wrong ?? [], must),
     ...all(misread?.todo ? [misread.todo] : [], must),

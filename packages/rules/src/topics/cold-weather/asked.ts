@@ -54,7 +54,12 @@ export const askings: Readonly<Record<string, Asking>> = {
     label: 'Why do the windows run with water?',
     results: ['finding.condensation', 'dew.point', 'window.surface'],
     impliedBy: ['inside.humidity'],
-    says: 'The air inside gives off its water at {dew.point}, and the panes are at {window.surface}.',
+    says: [
+      {
+        says: 'The air inside gives off its water at {dew.point}, and the panes are at {window.surface}.',
+      },
+      { says: 'The air inside gives off its water on all that is colder than {dew.point}.' },
+    ],
   },
   warm: {
     label: 'Does the furnace keep it warm?',
@@ -119,7 +124,7 @@ export const called: Called = {
     'tanks.place': ['underbelly', 'belly', 'where the tanks hang'],
     'furnace.exhaustClear': ['snow on the vent', 'snow drift', 'furnace vent', 'exhaust blocked'],
     'heat.portable': [
-      'buddy heater',
+      'camping heater',
       'space heater with propane',
       'stove for heat',
       'oven for heat',

@@ -36,9 +36,9 @@ export const winterizing = part({
   },
   formulas: {
     'heater.isUntold': {
-      label: 'It is winterized, and nothing was said of the water heater',
+      label: 'It is or is being winterized, and nothing was said of the water heater',
       unit: 'yes-no',
-      is: "given(water.state) && water.state == 'winterized' && !given(heater.isolated)",
+      is: "((given(water.state) && water.state == 'winterized') || given(blowout.pressure)) && !given(heater.isolated)",
       source: heaterCustom,
     },
     'antifreeze.isUntold': {
@@ -98,7 +98,7 @@ export const winterizing = part({
     },
     'water-heater': {
       label: 'Water heater in the winter',
-      askedBy: ['heater.isolated', 'water.state'],
+      askedBy: ['heater.isolated', 'water.state', 'blowout.pressure'],
       stop: {
         when: 'heater.isWet',
         wrong: 'The water heater is not drained, bypassed and off.',

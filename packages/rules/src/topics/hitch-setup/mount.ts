@@ -269,7 +269,7 @@ export const mount = part({
       },
       open: {
         wrong: 'The nose may stand high, and then the trailer sways sooner.',
-        do: 'Measure again, loaded.',
+        do: 'Measure the heights again, loaded.',
       },
       otherwise: 'The nose does not stand high.',
       source: noseBand,

@@ -123,7 +123,13 @@ export const askings: Readonly<Record<string, Asking>> = {
     label: 'How much is in these batteries together?',
     results: ['bank.capacity', 'battery.usable', 'bank.volts', 'finding.bank-voltage'],
     impliedBy: ['bank.series', 'bank.parallel', 'battery.capacity', 'battery.energy'],
-    says: 'Together {bank.capacity} at {bank.volts}, of which {battery.usable} may be taken.',
+    says: [
+      { says: 'Together {bank.capacity} at {bank.volts}, of which {battery.usable} may be taken.' },
+      {
+        when: 'assumed.single',
+        says: 'One such battery holds {battery.capacity}. Side by side batteries add up; one behind the other they add volts instead.',
+      },
+    ],
   },
   cold: {
     label: 'Does the cold harm it?',

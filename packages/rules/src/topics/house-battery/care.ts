@@ -99,7 +99,9 @@ export const care = part({
     'charger.setting': chargerSetting,
   },
   findings: {
+    // What does no harm is no answer to whether the battery is enough.
     'cold-charge': findingOf('charging.cold', coldCharge, {
+      settles: [],
       askedBy: ['battery.temperature', 'outside.temperature'],
       open: {
         wrong: 'If the battery is LiFePO₄, find out how cold its cells are.',
@@ -107,6 +109,7 @@ export const care = part({
       },
     }),
     equalize: findingOf('charging.equalizing', equalizing, {
+      settles: [],
       askedBy: ['charge.equalize'],
       open: {
         wrong: 'Find out the chemistry before anything equalizes.',
@@ -114,6 +117,7 @@ export const care = part({
       },
     }),
     vent: findingOf('battery.venting', venting, {
+      settles: [],
       askedBy: ['battery.vented'],
       open: {
         wrong:

@@ -25,7 +25,7 @@ export const askings = {
       },
       {
         when: 'tail.isUnreckoned',
-        says: `What rests on the ball, loaded, decides: weigh it. ${steps}`,
+        says: `What share of the loaded trailer rests on the ball decides: weigh both. ${steps}`,
       },
       {
         when: 'ball.isPlainlyLight',
@@ -51,7 +51,7 @@ export const askings = {
         when: 'coupling.isPin',
         says: `Of the trailer {tongue.share} rests on the pin. ${steps}`,
       },
-      { says: `What rests on the ball, loaded, decides: weigh it. ${steps}` },
+      { says: `What share of the loaded trailer rests on the ball decides: weigh both. ${steps}` },
     ],
   },
   length: {

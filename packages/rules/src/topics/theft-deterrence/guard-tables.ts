@@ -97,7 +97,7 @@ export const insurerTable: Decision = {
   hit: 'unique',
   on: ['policy.asks', 'guard.held', 'guard.noticed'],
   rows: [
-    { when: ['nothing', '-', '-'], gives: 'met' },
+    { when: ['nothing', '-', '-'], gives: 'free' },
     {
       when: [
         'coupler-lock',
@@ -117,6 +117,11 @@ export const insurerTable: Decision = {
     { when: ['tracker', '-', ['nothing', 'listed', 'listed-and-watched']], gives: 'not-met' },
   ],
   results: {
+    free: {
+      label: 'nothing is asked',
+      level: 'ok',
+      says: 'The insurer asks for nothing to be fitted; keep the page of the policy that says so.',
+    },
     met: {
       label: 'met',
       level: 'ok',

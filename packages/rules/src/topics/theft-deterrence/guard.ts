@@ -87,7 +87,15 @@ export const guard = part({
     },
     'list-done': {
       label: 'What is called for here',
-      askedBy: ['place.kind', 'loan.owed', 'policy.basis', 'policy.agreedValue', 'guard.noticed'],
+      askedBy: [
+        'place.kind',
+        'loan.owed',
+        'policy.basis',
+        'policy.agreedValue',
+        'policy.asks',
+        'guard.held',
+        'guard.noticed',
+      ],
       settles: ['place.kind', 'loan.owed', 'policy.basis', 'policy.agreedValue'],
       if: {
         when: 'guard.isUntold',

@@ -17,6 +17,8 @@ export const alarmHeard = part({
   findings: {
     alarm: findingOf('alarm.means', alarmTable, {
       first: true,
+      // A quiet alarm is no answer to whether the gas may be used.
+      settles: [],
       askedBy: ['alarm.heard'],
       open: {
         wrong: 'Whether the alarm chirps or sounds is not known yet.',

@@ -194,8 +194,8 @@ export const demand = part({
   },
   findings: {
     'gas-left': {
-      // What a cylinder takes says nothing of what is in it.
-      settles: ['cylinder.scaleWeight', 'cylinder.filled', 'tank.gauge'],
+      // What is in a cylinder answers nothing before it is known what burns.
+      settles: ['furnace.input', 'gas.appliances'],
       label: 'What is left',
       askedBy: [
         'cylinder.fill',

@@ -30,7 +30,7 @@ export const outletTable: Decision = {
     'as-made': {
       label: 'plug in as made',
       level: 'ok',
-      says: 'A 30 A trailer on a 30 A, 120 V outlet made for trailers: that is what it is for.',
+      says: 'A 30 A trailer on an outlet of 30 A and 120 V made for trailers: that is what it is for.',
     },
     'both-legs': {
       label: 'plug in, with both legs',
