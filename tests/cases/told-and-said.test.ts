@@ -191,7 +191,7 @@ const told: readonly Heard[] = [
       'gas.shutIn': 'no',
     },
     /^The trailer is guarded as it should be\. What holds it is enough for where it stands/,
-    /wheel lock|written list/,
+    /wheel lock|list for that place/,
   ],
   [
     'a trailer in the street',

@@ -100,7 +100,7 @@ export const guard = part({
       if: {
         when: 'guard.isUntold',
         wrong: 'What is there already was not told.',
-        do: 'Ask for the written list for that place.',
+        do: 'Say what is there already, and hold it against the list for that place.',
         proviso: 'it is locked and watched as such a place calls for',
       },
       otherwise: 'What holds it and what would tell that it is gone were told.',

@@ -153,7 +153,7 @@ export const forms = {
 
   /** A reader has the number of things beside it. */
   'list-rest': (_: object, say: Say) =>
-    say.medium === 'spoken' ? 'Ask for the whole list in writing.' : '',
+    say.medium === 'spoken' ? 'The whole list can be sent to you.' : '',
 
   'perhaps-one': ({ of }: { readonly of: Sayable }, say: Say) => `perhaps ${small(say(of))}`,
 
