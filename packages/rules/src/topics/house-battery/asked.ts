@@ -54,7 +54,13 @@ export const askings: Readonly<Record<string, Asking>> = {
   charger: {
     label: 'Is the charger right, and how long does it take?',
     yesOrNo: true,
-    results: ['recharge.hours', 'limit.recharge', 'limit.charge-current', 'limit.charge-voltage'],
+    results: [
+      'recharge.hours',
+      'limit.recharge',
+      'limit.charge-current',
+      'limit.charge-voltage',
+      'finding.charger-too-low',
+    ],
     impliedBy: ['charger.current', 'charger.volts', 'charger.hours'],
     says: 'To full it takes {recharge.hours}.',
   },

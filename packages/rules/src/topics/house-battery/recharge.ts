@@ -3,6 +3,7 @@ import {
   absorptionTime,
   chargeHabits,
   chargeVolts,
+  circuits,
   dataPlate,
   mathematics,
   taper,
@@ -69,6 +70,22 @@ export const recharge = part({
     },
   },
   findings: {
+    'charger-too-low': {
+      label: 'A charger below the bank',
+      askedBy: ['charger.volts'],
+      stop: {
+        when: 'charger.volts <= bank.volts',
+        wrong:
+          'The charger goes up to {charger.volts}, and the bank stands at {bank.volts}: nothing flows into it.',
+        do: 'Take a charger made for such a bank, or look once more at how the batteries are cabled.',
+      },
+      otherwise: 'The charger comes up to more than the bank’s voltage.',
+      open: {
+        wrong: 'Whether the charger comes up to the bank’s voltage is not known yet.',
+        do: 'Look how the batteries are cabled: one behind the other the volts add up.',
+      },
+      source: circuits,
+    },
     'charge-current-untold': {
       label: 'Charging current that the maker allows',
       askedBy: ['charger.current'],
