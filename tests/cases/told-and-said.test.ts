@@ -96,7 +96,7 @@ const told: readonly Heard[] = [
     'weigh-in',
     { 'tight.front': '3200 lb', 'tight.rear': '3900 lb', 'tight.trailer': '5640 lb' },
     /axles carry 5,640 pounds, and the vehicle’s 7,100 pounds\. The trailer weighs more/,
-    /So far I have/,
+    /You told me/,
   ],
   [
     'nothing but a price',
@@ -205,7 +205,7 @@ const told: readonly Heard[] = [
     'electric-tow-range',
     { 'trip.distance': '70 mi' },
     /^For 70 miles with a trailer plan as if they were twice as many/,
-    /So far I have/,
+    /You told me/,
   ],
   [
     'bearings that are due, and a weekend',

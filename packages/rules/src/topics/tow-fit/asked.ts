@@ -53,7 +53,7 @@ export const askings: Readonly<Record<string, Asking>> = {
   },
   brakes: {
     label: 'Does the trailer need brakes of its own?',
-    results: ['finding.unbraked', 'limit.unbraked-rating'],
+    results: ['finding.unbraked', 'finding.brake-controller', 'limit.unbraked-rating'],
     impliedBy: ['vehicle.maxUnbraked', 'trailer.brakes'],
   },
   trip: {

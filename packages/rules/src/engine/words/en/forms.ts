@@ -198,7 +198,7 @@ export const forms = {
 
   /** What was told, where no more can be made of it. */
   'told-so-far': ({ of }: Several, say: Say) =>
-    `${say.medium === 'spoken' ? 'So far I have' : 'Told so far:'} ${of.map(say).join('; ')}.`,
+    `${say.medium === 'spoken' ? 'You told me' : 'Told so far:'} ${of.map(say).join('; ')}.`,
   'named-with': ({ noun, value }: Figure, say: Say) => `${say(noun)}, ${say(value)}`,
 
   'it-hangs-on': ({ of }: Several, say: Say) => `The answer hangs on ${listed(of.map(say))}.`,
