@@ -6,8 +6,14 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     rule: 'Go down slower than up, with the trailer’s brakes set and the drive holding the speed; stop and let hot brakes cool.',
     because:
       'A full battery takes nothing back, and what it does not take goes into the brakes as heat.',
-    look: [],
+    look: ['trip.steepestGrade'],
     otherwise: 'If you are not sure, go down at the speed of loaded trucks.',
+  },
+  climb: {
+    rule: 'What a grade asks of the drive grows with weight, grade and speed alike: climb slower, and it asks for less.',
+    because: 'A drive that gives its most for long gets hot, and then gives less.',
+    look: ['trip.steepestGrade', 'trip.climbSpeed'],
+    otherwise: 'If you do not know, climb at the speed of loaded trucks, and stop if it gets hot.',
   },
   tank: {
     rule: 'With a trailer a mile takes {towing.leastTimes} to {towing.mostTimes} of what it takes alone, so a tank lasts about half as far. Keep {range.reserve} of the tank.',
