@@ -10,6 +10,31 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     otherwise:
       'If you do not know, have a shop look and write an estimate first. Ask the agent in general, without naming a loss.',
   },
+  writeOff: {
+    rule: 'It may be written off where the repair costs more than what it is worth less what the wreck brings; the insurer decides that, by your state’s rule.',
+    because: 'A total loss is paid by what the policy says of one, less the deductible.',
+    look: [],
+    otherwise:
+      'If you do not know, ask the insurer how it reckons a total loss before you sign anything.',
+  },
+  damp: {
+    rule: 'Nothing is closed up before the wood behind it is dry, by a moisture meter, in several places.',
+    because: 'Shut in, wet wood rots, and what is screwed into it lets go.',
+    look: [],
+    otherwise: 'If you cannot measure, leave it open and aired, covered against rain.',
+  },
+  sign: {
+    rule: 'Sign nothing as settled before a shop has opened it and looked behind the damage.',
+    because: 'What is signed is settled, and what is found later is paid by whoever signed.',
+    look: [],
+    otherwise: 'If someone presses you, take the paper home, and ask your insurer first.',
+  },
+  cost: {
+    rule: 'Go by a shop’s written estimate, made after it has looked behind the damage. Panels, paint, seals and hours make it up.',
+    because: 'Only an opened wall tells what is behind a dent.',
+    look: [],
+    otherwise: 'If you need a figure today, take any from outside as the least.',
+  },
   any: {
     rule: 'Gas and power off where it was hit, photographs, a cover that sheds water, and a shop’s look behind it, in that order; sign nothing as settled before.',
     because: 'Only an opened wall tells what is behind a dent, and what is signed is settled.',

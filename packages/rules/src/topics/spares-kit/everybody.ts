@@ -2,6 +2,25 @@ import type { ForEverybody } from '../../engine/define/shapes';
 
 /** What is said to all who ask what to carry and told next to nothing. */
 export const everybody: Readonly<Record<string, ForEverybody>> = {
+  lift: {
+    rule: 'Lift the trailer only where its manual allows it: hitched, chocked, on firm and level ground, with a jack rated for the load and a stand beside it.',
+    because: 'A jack alone tips over, and many an axle bends where it is lifted.',
+    look: [],
+    otherwise: 'If you do not know the place, call for help instead.',
+  },
+  spare: {
+    rule: 'A spare must hold air, be no older than a tire may be, and carry what one wheel of the trailer carries.',
+    because: 'A spare ages in its cover as fast as the tires on the road.',
+    look: [],
+    otherwise: 'If you do not know, read its date code and its load rating on the sidewall today.',
+  },
+  weight: {
+    rule: 'Where it rides decides. In the vehicle it comes off the door label’s payload. In the trailer it comes off the cargo capacity, and behind the axles off the ball, too.',
+    because: 'A full set of tools weighs as much as a person may.',
+    look: [],
+    otherwise:
+      'If you do not know, carry it in the trailer, low, above the axles or just ahead of them.',
+  },
   any: {
     rule: 'First pack what gets a wheel changed: a spare that holds air, a jack, a stand, chocks and a torque wrench. Read in the trailer’s manual where the jack may stand.',
     because: 'What is missing at the roadside is sold nowhere near it.',

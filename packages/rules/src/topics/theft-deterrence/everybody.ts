@@ -8,6 +8,18 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     look: [],
     otherwise: 'If you do not know, read the declarations page, and ask the agent in writing.',
   },
+  tracker: {
+    rule: 'A tracker lasts what its battery holds, divided by what it takes a day. The more often it reports, the sooner it is empty.',
+    because: 'An empty tracker tells nobody anything.',
+    look: [],
+    otherwise: 'If you do not know, look at its charge each time that you look at the trailer.',
+  },
+  insurer: {
+    rule: 'Read in the policy what must be fitted for theft to be paid, and keep receipts and all keys.',
+    because: 'An insurer may pay nothing where what it asks for is not there.',
+    look: [],
+    otherwise: 'If you do not find it, ask the agent in writing.',
+  },
   any: {
     rule: 'Hold it at the coupler and at a wheel, keep its numbers, photographs and papers at home, and have somebody look by.',
     because: 'What takes long to free and is soon missed is the worse bargain.',

@@ -8,6 +8,31 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     look: [],
     otherwise: 'If you are not sure, weigh the truck, axle by axle, before you buy the camper.',
   },
+  balance: {
+    rule: 'The camper’s center of gravity, loaded, must lie within the zone that the truck’s maker draws, and never behind the rear axle.',
+    because: 'Behind the axle it lifts the front wheels, and they steer and brake less.',
+    look: [],
+    otherwise:
+      'If you find no mark on the camper’s side, weigh the loaded truck, axle by axle, before the road.',
+  },
+  people: {
+    rule: 'The camper’s cargo rating counts every seat at a set weight: what people weigh beyond that comes off it. The door label counts everybody as they are.',
+    because: 'A pound is a pound to the axle, in the cab or in the bed.',
+    look: [],
+    otherwise: 'If you do not know, count everybody and all they bring against the door label.',
+  },
+  behind: {
+    rule: 'What is towed behind a camper puts its tongue weight behind the rear axle, on top of the camper. An extension lowers what the receiver may carry.',
+    because: 'Weight behind the axle takes load off the front wheels.',
+    look: [],
+    otherwise: 'If you do not know the extension’s own rating, tow nothing with it.',
+  },
+  tieDowns: {
+    rule: 'It is tied down at all corners, to what the makers of truck, camper and tie-downs name for it, best at the truck’s frame.',
+    because: 'Thin metal of the bed tears out, and then nothing holds the camper.',
+    look: [],
+    otherwise: 'If you do not see what holds it, do not drive it.',
+  },
   any: {
     rule: 'The door label says what people, things and the loaded camper may weigh together. The camper’s center of gravity must lie where the truck’s maker draws it.',
     because:
