@@ -133,27 +133,25 @@ const wholeAloud: Readonly<Record<string, number>> = {
   '%': 50,
 };
 
-/** Ten pounds, so that the sides of a limit and what lies between them lose their tenths alike. */
-const heavyMarginKg = 4.5359;
-
-/** Twelve digits are kept here, too. */
-const roundTo = (value: number, places: number): number =>
-  Math.round(Number((value * 10 ** places).toPrecision(12))) / 10 ** places;
-
 function endOf(value: number, unit: string, close: Closeness, of = Infinity): End {
   const size = Math.abs(value);
   const isWeight = unit === 'lb' || unit === 'kg';
-  const heavyFrom = unit === 'kg' && close === 'margin' ? heavyMarginKg : heavy[close];
+  // Ten pounds, so that the sides of a limit and what lies between them lose their tenths alike.
+  const heavyFrom = unit === 'kg' && close === 'margin' ? 4.5359 : heavy[close];
   const wholeFrom = close === 'aloud' ? wholeAloud[unit] : undefined;
   const isWhole = size >= (isWeight ? heavyFrom : (wholeFrom ?? Infinity));
   const places = isWhole ? 0 : placesFor(value, unit);
   const sixteenths = Math.round(size * 16);
   const isOff = sixteenths % 4 !== 0 && Math.abs(size * 16 - sixteenths) <= 1e-6;
   if (unit === 'in' && isOff) return { value, places, sixteenths };
-  if (!Number.isFinite(of)) return { value, places };
-  const told = (side: number): number =>
-    roundTo(side, isWeight && Math.abs(side) < heavy.round ? 1 : places);
-  return { value: told(of) - told(of - value), places };
+  const told = (side: number): number => {
+    const scale = isWeight && Math.abs(side) < heavy.round ? 10 : 10 ** places;
+    // Twelve digits are kept here, too.
+    return Math.round(Number((side * scale).toPrecision(12))) / scale;
+  };
+  const between = told(of) - told(of - value);
+  // Without a greater side, or with one that is no number, it is told by itself.
+  return { value: Number.isNaN(between) ? value : between, places };
 }
 
 /**
