@@ -1,4 +1,10 @@
-import type { Ends, LimitAnswer } from '@tarebook/rules/engine';
+import {
+  atMost,
+  type Ends,
+  type LimitAnswer,
+  overOf,
+  leftOf as roomLeft,
+} from '@tarebook/rules/engine';
 import { marginParts, showParts, type UnitSystem } from '@tarebook/rules/quantity';
 import { html, type TemplateResult } from 'lit';
 import { stateWords } from './marks';
@@ -13,12 +19,9 @@ export function figure(ends: Ends, system: UnitSystem, parts = showParts): Templ
 export function leftOf(limit: LimitAnswer, system: UnitSystem): TemplateResult | string {
   const { headroom, state } = limit;
   const margin = (of: Ends) => figure(of, system, marginParts);
-  const over = headroom.hi < 0;
-  const ends = over ? { ...headroom, lo: -headroom.hi, hi: -headroom.lo } : headroom;
-  if (!Number.isFinite(ends.lo) || !Number.isFinite(ends.hi)) return stateWords[state];
-  if (ends.lo < 0 && ends.hi > 0) {
-    const [most, left] = [-ends.lo, ends.hi].map((end) => ({ ...ends, lo: end, hi: end }));
-    if (most && left) return html`${margin(most)} over to ${margin(left)} left`;
-  }
-  return html`${margin(ends)} ${over ? 'over' : 'left'}`;
+  const { lo, hi } = headroom;
+  if (!Number.isFinite(lo) || !Number.isFinite(hi)) return stateWords[state];
+  if (hi < 0) return html`${margin(overOf(limit))} over`;
+  if (lo >= 0 || hi === 0) return html`${margin(roomLeft(limit))} left`;
+  return html`${margin(atMost(overOf(limit)))} over to ${margin(atMost(roomLeft(limit)))} left`;
 }

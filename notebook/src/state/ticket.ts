@@ -1,5 +1,5 @@
 import type { Answer, LimitAnswer, Missing, State, Topic } from '@tarebook/rules/engine';
-import { beneathWord, levels, say, urgentOf } from '@tarebook/rules/engine';
+import { beneathWord, leftOf, levels, overOf, say, urgentOf } from '@tarebook/rules/engine';
 import { marginParts, type Shown, showParts, type UnitSystem } from '@tarebook/rules/quantity';
 import type { Judged } from './judged';
 import { type Refused, refusedIn } from './refused';
@@ -33,11 +33,12 @@ const levelOf = ({ outcomes }: Topic, id: string): State =>
 const isClosed = ({ lo, hi }: { lo: number; hi: number }): boolean =>
   Number.isFinite(lo) && Number.isFinite(hi);
 
-function leftOver({ headroom }: LimitAnswer, system: UnitSystem): TicketFigure | undefined {
+function leftOver(limit: LimitAnswer, system: UnitSystem): TicketFigure | undefined {
+  const { headroom } = limit;
   if (!isClosed(headroom) || (headroom.lo < 0 && headroom.hi > 0)) return undefined;
   const over = headroom.hi < 0;
-  const ends = over ? { lo: -headroom.hi, hi: -headroom.lo } : headroom;
-  return { ...marginParts(ends, headroom.unit, system), of: over ? 'over' : 'left' };
+  const told = over ? overOf(limit) : leftOf(limit);
+  return { ...marginParts(told, told.unit, system), of: over ? 'over' : 'left' };
 }
 
 function figureOf(

@@ -6,6 +6,8 @@ import {
   gravestFirst,
   isRows,
   type LimitAnswer,
+  leftOf,
+  overOf,
   type Source,
   type Step,
   type Topic,
@@ -36,12 +38,13 @@ export type WorkingLine = {
 
 const isBounded = ({ lo, hi }: Interval): boolean => Number.isFinite(lo) && Number.isFinite(hi);
 
-function leftOf({ headroom }: LimitAnswer, system: UnitSystem): string {
+function leftSaid(limit: LimitAnswer, system: UnitSystem): string {
+  const { headroom } = limit;
   if (!isBounded(headroom)) return '';
-  const { lo, hi, unit } = headroom;
-  if (hi < 0) return `${showMargin({ lo: -hi, hi: -lo }, unit, system)} over`;
+  const { hi, unit } = headroom;
+  if (hi < 0) return `${showMargin(overOf(limit), unit, system)} over`;
   if (hi === 0) return 'nothing left';
-  return `${showMargin({ lo: Math.max(0, lo), hi }, unit, system)} left`;
+  return `${showMargin(leftOf(limit), unit, system)} left`;
 }
 
 const gravest = ['stop', 'unknown', 'care', 'ok'];
@@ -56,7 +59,7 @@ export function limitLines(answer: Answer, system: UnitSystem): readonly LimitLi
     )
     .map((limit) => {
       const { used, of, says } = againstOf(limit, system);
-      return { limit, used, of, against: says, left: leftOf(limit, system) };
+      return { limit, used, of, against: says, left: leftSaid(limit, system) };
     });
 }
 

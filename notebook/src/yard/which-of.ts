@@ -2,7 +2,9 @@ import {
   type Answer,
   type FactsGiven,
   type Level,
+  leftOf,
   levels,
+  overOf,
   type Topic,
   withHouse,
 } from '@tarebook/rules/engine';
@@ -44,12 +46,11 @@ export async function yardTopic(house: YardAsked['house']): Promise<Topic> {
 
 type Limit = Answer['limits'][number];
 
-function leftSaid({ headroom }: Limit, system: UnitSystem): string {
-  const { lo, hi, unit } = headroom;
+function leftSaid(limit: Limit, system: UnitSystem): string {
+  const { lo, hi, unit } = limit.headroom;
   if (!Number.isFinite(lo) || !Number.isFinite(hi)) return '';
   const over = hi < 0;
-  const ends = over ? { lo: -hi, hi: -lo } : { lo: Math.max(0, lo), hi };
-  return `${showMargin(ends, unit, system)} ${over ? 'over' : 'left'}`;
+  return `${showMargin(over ? overOf(limit) : leftOf(limit), unit, system)} ${over ? 'over' : 'left'}`;
 }
 
 /**

@@ -1,7 +1,6 @@
 import { nearest } from '@tarebook/rules/engine';
 import {
   type Accessories,
-  type AccessoryFiles,
   accessoryMeant,
   type Catalogue,
   effectOf,
@@ -10,7 +9,7 @@ import {
   readAccessories,
   standingSaid,
 } from '@tarebook/sweep';
-import { shippedFolders, textOf } from './catalogue-folder';
+import { shippedFolders, tablesOf } from './catalogue-folder';
 import { columns as inColumns } from './columns';
 import { BadInput } from './files';
 import { catalogueFrom } from './which';
@@ -20,11 +19,8 @@ const files = ['accessories.csv', 'accessory-fits.csv', 'rates.csv', 'floor-plan
 async function accessoriesFrom(catalogue: string | undefined): Promise<Accessories> {
   const folders = catalogue === undefined ? shippedFolders : [catalogue];
   for (const folder of folders) {
-    const texts = await Promise.all(files.map((file) => textOf(folder, file)));
-    if (texts[0] === undefined) continue;
-    const found: AccessoryFiles = Object.fromEntries(
-      files.flatMap((file, i) => (texts[i] === undefined ? [] : [[file, texts[i]]])),
-    );
+    const found = await tablesOf(folder, files);
+    if (found['accessories.csv'] === undefined) continue;
     return readAccessories(found, catalogue !== undefined);
   }
   throw new BadInput(`${folders.at(-1)}: there is no accessories.csv in it.`);

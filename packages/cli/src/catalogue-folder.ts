@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { ownColumns, underHeads } from '@tarebook/sweep';
 import { BadInput, named, reasonOf } from './files';
 import { sheetText } from './sheet-text';
 
@@ -21,4 +22,19 @@ export async function textOf(folder: string, file: string): Promise<string | und
     if (isMissing(problem)) return undefined;
     throw new BadInput(`${named(join(folder, file))}: ${reasonOf(problem)}.`);
   }
+}
+
+/** Tables of a catalogue's folder, under the heads that its columns.csv gives them. */
+export async function tablesOf<File extends string>(
+  folder: string,
+  files: readonly File[],
+): Promise<Readonly<Partial<Record<File, string>>>> {
+  const columns = (await textOf(folder, 'columns.csv')) ?? '';
+  const texts = await Promise.all(files.map((file) => textOf(folder, file)));
+  const found: Partial<Record<File, string>> = {};
+  files.forEach((file, i) => {
+    const text = texts[i];
+    if (text !== undefined) found[file] = underHeads(text, ownColumns(file, columns));
+  });
+  return found;
 }

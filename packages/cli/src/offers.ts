@@ -7,19 +7,16 @@ import {
   optionMeant,
   readOffers,
 } from '@tarebook/sweep';
-import { shippedFolders, textOf } from './catalogue-folder';
+import { shippedFolders, tablesOf } from './catalogue-folder';
 import { columns as inColumns } from './columns';
 import { BadInput } from './files';
 
 const files = ['offers.csv', 'options.csv', 'floor-plans.csv'] as const;
 
 async function offersIn(folder: string): Promise<Offers | undefined> {
-  const [offers, options = '', plans = ''] = await Promise.all(
-    files.map((file) => textOf(folder, file)),
-  );
-  return offers === undefined
-    ? undefined
-    : readOffers({ 'offers.csv': offers, 'options.csv': options, 'floor-plans.csv': plans });
+  const { 'offers.csv': offers, ...beside } = await tablesOf(folder, files);
+  if (offers === undefined) return undefined;
+  return readOffers({ 'options.csv': '', 'floor-plans.csv': '', ...beside, 'offers.csv': offers });
 }
 
 async function offersFrom(catalogue: string | undefined): Promise<Offers> {

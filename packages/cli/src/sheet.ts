@@ -1,10 +1,13 @@
 import {
   type Answer,
   againstOf,
+  atMost,
   gravestFirst,
   type LimitAnswer,
+  leftOf,
   type Matter,
   mattersSays,
+  overOf,
   type Remedies,
   type Source,
   type Spread,
@@ -32,16 +35,14 @@ function percent({ lo, hi }: Interval): string {
   return a === b ? `${a} %` : `${a}–${b} %`;
 }
 
-function leftOf({ headroom }: LimitAnswer): string {
-  if (headroom.hi < 0) {
-    return `${showMargin({ lo: -headroom.hi, hi: -headroom.lo }, headroom.unit)} over`;
-  }
-  const { lo, hi, unit } = headroom;
+function leftSaid(limit: LimitAnswer): string {
+  const { lo, hi, unit } = limit.headroom;
+  if (hi < 0) return `${showMargin(overOf(limit), unit)} over`;
   if (!Number.isFinite(lo) || !Number.isFinite(hi)) return '';
   if (lo < 0 && hi > 0) {
-    return `${showMargin({ lo: -lo, hi: -lo }, unit)} over to ${showMargin({ lo: hi, hi }, unit)} left`;
+    return `${showMargin(atMost(overOf(limit)), unit)} over to ${showMargin(atMost(leftOf(limit)), unit)} left`;
   }
-  return `${showMargin(headroom, unit)} left`;
+  return `${showMargin(leftOf(limit), unit)} left`;
 }
 
 /** What is certainly over comes before what may be. */
@@ -58,7 +59,7 @@ function limitRows(limits: readonly LimitAnswer[]): string {
     asked.map((limit) => {
       const { used, of } = againstOf(limit);
       const share = of === '' ? '' : percent(limit.share);
-      return [limit.label, used, of && 'of', of, share, leftOf(limit), limit.state];
+      return [limit.label, used, of && 'of', of, share, leftSaid(limit), limit.state];
     }),
     [1, 3, 4, 5],
   );

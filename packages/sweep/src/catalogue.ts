@@ -134,8 +134,8 @@ const besideThem = [
   'floor-plans.csv',
 ];
 
-/** What a file's columns are called here, as somebody once said. */
-function ownColumns(file: string, text: string): Readonly<Record<string, string>> {
+/** What a file's columns are called here, as somebody once said in `columns.csv`. */
+export function ownColumns(file: string, text: string): Readonly<Record<string, string>> {
   return Object.fromEntries(
     readSheet('columns.csv', text).rows.flatMap(({ cells }) =>
       cells.file === file && cells.theirs && cells.ours ? [[cells.theirs, cells.ours]] : [],

@@ -6,7 +6,13 @@ export {
   readAccessories,
 } from './accessories';
 export { accessoryMeant, effectSaid, fitSaid, standingSaid } from './accessory-words';
-export { type Catalogue, type CatalogueFiles, type Entry, readCatalogue } from './catalogue';
+export {
+  type Catalogue,
+  type CatalogueFiles,
+  type Entry,
+  ownColumns,
+  readCatalogue,
+} from './catalogue';
 export { catalogueFile } from './catalogue-file';
 export { columnsFor, type Side, sideOfSheet } from './columns';
 export { underHeads } from './heads';

@@ -15,25 +15,6 @@ export type Need = {
 
 type Open = Answer['limits'][number];
 
-/**
- * What is used of a limit where a tongue that is only estimated comes out heavy but common: whoever
- * looks a rating up by an estimate would otherwise buy to the pound, and weigh more.
- */
-const withHeavyTongue: Readonly<Record<string, string>> = {
-  tongue: 'tongue.heavy',
-  payload: 'payload.heavy',
-};
-
-/** That figure, where the tongue was not weighed. */
-function heavyOf({ findings, values }: Answer, { id }: Open): number {
-  const isEstimate = findings.some(
-    (each) => each.id === 'tongue-estimate' && each.level !== 'not-asked',
-  );
-  const heavy = withHeavyTongue[id];
-  const hi = isEstimate && heavy !== undefined ? values[heavy]?.hi : undefined;
-  return hi !== undefined && Number.isFinite(hi) ? Math.ceil(hi) : 0;
-}
-
 /** What is left falls nearly evenly: so often it is looked where it would come to nothing. */
 const mostGuesses = 4;
 
@@ -91,8 +72,8 @@ function needFor(
 }
 
 /**
- * What each unknown must be so that nothing is exceeded, by an estimated tongue nor by a heavy but
- * common one; margins are said and not demanded. A limit that hangs on several unknowns at once has no
+ * What each unknown must be so that nothing is exceeded, by an estimate nor where that comes out heavy
+ * but common; margins are said and not demanded. A limit that hangs on several unknowns at once has no
  * need of its own.
  */
 export function needsOf(
@@ -109,7 +90,8 @@ export function needsOf(
     if (!found) continue;
     const [fact, need] = found;
     const before = needs[fact];
-    const heavy = need.atLeast === undefined ? 0 : heavyOf(answer, open);
+    const cautious = need.atLeast === undefined ? undefined : trials.cautious(open.id)?.hi;
+    const heavy = cautious !== undefined && Number.isFinite(cautious) ? Math.ceil(cautious) : 0;
     const atLeast = Math.max(before?.atLeast ?? 0, need.atLeast ?? 0, heavy);
     const atMost = Math.min(before?.atMost ?? Infinity, need.atMost ?? Infinity);
     needs[fact] = {

@@ -1,8 +1,15 @@
 import { readFileSync } from 'node:fs';
 import { towFit } from '@tarebook/rules';
-import { answerNow, type FactsGiven, quickly, type Topic } from '@tarebook/rules/engine';
+import {
+  answerNow,
+  answerTraced,
+  type FactsGiven,
+  quickly,
+  type Topic,
+} from '@tarebook/rules/engine';
 import { describe, expect, test } from 'vitest';
 import { readCatalogue } from './catalogue';
+import { needsOf } from './needs';
 import { which } from './which';
 import { sleepsSaid, whichSaid } from './which-words';
 
@@ -78,6 +85,25 @@ describe('a vehicle against the trailers', () => {
       const least = needs['vehicle.maxTongueCarried']?.atLeast ?? 0;
       expect(least).toBeGreaterThanOrEqual(answer.values['tongue.heavy']?.hi ?? Infinity);
     }
+  });
+
+  test('a tongue that was weighed is looked up as it was weighed', () => {
+    const facts = {
+      'trailer.dryWeight': '2,000 lb',
+      'trailer.dryTongueWeight': '200 lb',
+      'trailer.measuredTongueWeight': '210 lb',
+      'trailer.gvwr': '2,900 lb',
+      'vehicle.maxTrailerWeight': '3,500 lb',
+      'vehicle.maxTongueCarried': 'unknown',
+    };
+    const least = (asked: FactsGiven) => {
+      const at = { facts: asked, asOf };
+      const needs = needsOf(topic, at, answerTraced(topic, at));
+      return needs['vehicle.maxTongueCarried']?.atLeast;
+    };
+    expect(least(facts)).toBe(210);
+    const { 'trailer.measuredTongueWeight': _, ...estimated } = facts;
+    expect(least(estimated)).toBeGreaterThan(220);
   });
 
   test('of those that may go it is said in which four can sleep, and nothing where all can', () => {

@@ -6,7 +6,7 @@ export { gravestFirst } from './answer/levels';
 export { type LimitTrials, limitTrials } from './answer/limit-trials';
 export { dayProblems, inBase, parametersOn } from './answer/parameters';
 export { type QuickOptions, quickly, type Verdict } from './answer/quickly';
-export { againstOf } from './answer/room';
+export { againstOf, atMost, leftOf, overOf } from './answer/room';
 export { beneathWord, urgentOf } from './answer/sentence';
 export type {
   Answer,

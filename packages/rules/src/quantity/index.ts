@@ -2,6 +2,7 @@ export { type Dimension, dimensionName, joined, plain, sameDimension } from './d
 export * from './interval';
 export { type Misread, readQuantity, type Written, wasMisread } from './read';
 export {
+  type Between,
   type Closeness,
   type End,
   type Figures,

@@ -133,16 +133,25 @@ const wholeAloud: Readonly<Record<string, number>> = {
   '%': 50,
 };
 
-function endOf(value: number, unit: string, close: Closeness): End {
+function endOf(value: number, unit: string, close: Closeness, of = Infinity): End {
+  const size = Math.abs(value);
   const isWeight = unit === 'lb' || unit === 'kg';
-  if (isWeight && Math.abs(value) >= heavy[close]) return { value, places: 0 };
-  const isWhole = close === 'aloud' && Math.abs(value) >= (wholeAloud[unit] ?? Infinity);
+  // Ten pounds, so that the sides of a limit and what lies between them lose their tenths alike.
+  const heavyFrom = unit === 'kg' && close === 'margin' ? 4.5359 : heavy[close];
+  const wholeFrom = close === 'aloud' ? wholeAloud[unit] : undefined;
+  const isWhole = size >= (isWeight ? heavyFrom : (wholeFrom ?? Infinity));
   const places = isWhole ? 0 : placesFor(value, unit);
-  if (unit !== 'in') return { value, places };
-  const sixteenths = Math.abs(value) * 16;
-  const count = Math.round(sixteenths);
-  const isOff = count % 4 !== 0 && Math.abs(sixteenths - count) <= 1e-6;
-  return isOff ? { value, places, sixteenths: count } : { value, places };
+  const sixteenths = Math.round(size * 16);
+  const isOff = sixteenths % 4 !== 0 && Math.abs(size * 16 - sixteenths) <= 1e-6;
+  if (unit === 'in' && isOff) return { value, places, sixteenths };
+  const told = (side: number): number => {
+    const scale = isWeight && Math.abs(side) < heavy.round ? 10 : 10 ** places;
+    // Twelve digits are kept here, too.
+    return Math.round(Number((side * scale).toPrecision(12))) / scale;
+  };
+  const between = told(of) - told(of - value);
+  // Without a greater side, or with one that is no number, it is told by itself.
+  return { value: Number.isNaN(between) ? value : between, places };
 }
 
 /**
@@ -170,23 +179,30 @@ function nothingToSay({ lo, hi }: Interval, unit: Unit): Figures | undefined {
   return isUnknown ? { kind: 'unknown' } : undefined;
 }
 
+/**
+ * A range; of what lies between two sides, also the greater of them. It is told as what is between
+ * them as they are told: of 500, 401.5 leave 98.5, and 402 leave 98.
+ */
+export type Between = Interval & { readonly of?: Interval };
+
 export function figuresOf(
-  range: Interval,
+  range: Between,
   symbol: string,
   system: UnitSystem = 'us',
   close: Closeness = 'exact',
 ): Figures {
+  const { lo, hi, of } = range;
   const unit = shownUnit(symbol, system);
   const from = unitOf(symbol === '' ? '1' : symbol);
   const to = unitOf(unit === '' ? '1' : unit);
   const nothing = nothingToSay(range, from);
   if (nothing) return nothing;
-  const end = (value: number) => endOf(convert(value, from, to), unit, close);
-  const { lo, hi } = range;
-  if (lo === hi) return { kind: 'one', end: end(lo), unit };
-  if (!Number.isFinite(hi)) return { kind: 'at-least', end: end(lo), unit };
-  if (!Number.isFinite(lo)) return { kind: 'at-most', end: end(hi), unit };
-  const [low, high] = [end(lo), end(hi)];
+  const end = (side: 'lo' | 'hi') =>
+    endOf(convert(range[side], from, to), unit, close, of && convert(of[side], from, to));
+  if (lo === hi) return { kind: 'one', end: end('hi'), unit };
+  if (!Number.isFinite(hi)) return { kind: 'at-least', end: end('lo'), unit };
+  if (!Number.isFinite(lo)) return { kind: 'at-most', end: end('hi'), unit };
+  const [low, high] = [end('lo'), end('hi')];
   const isOne = showEnd(low) === showEnd(high);
   return isOne ? { kind: 'one', end: low, unit } : { kind: 'range', low, high, unit };
 }
@@ -246,8 +262,8 @@ function parted(figures: Figures): Shown {
 export const showParts = (range: Interval, symbol: string, system: UnitSystem = 'us'): Shown =>
   parted(figuresOf(range, symbol, system));
 
-/** What is left or too much, in parts: 52 and lb, but 6.9, for there a tenth may decide. */
-export const marginParts = (range: Interval, symbol: string, system: UnitSystem = 'us'): Shown =>
+/** What is left of something or too much for it, in parts: 52 and lb, but 6.9, for there a tenth may decide. */
+export const marginParts = (range: Between, symbol: string, system: UnitSystem = 'us'): Shown =>
   parted(figuresOf(range, symbol, system, 'margin'));
 
 /** "4,335.1 lb", "4,950–5,050 lb", "620 lb or more", "unknown", "no end in sight". */
@@ -259,7 +275,7 @@ export const showRound = (range: Interval, symbol: string, system: UnitSystem = 
   showFigures(figuresOf(range, symbol, system, 'round'));
 
 /** The same of what is left or too much: "52 lb", "6.9 lb". */
-export const showMargin = (range: Interval, symbol: string, system: UnitSystem = 'us'): string =>
+export const showMargin = (range: Between, symbol: string, system: UnitSystem = 'us'): string =>
   showFigures(figuresOf(range, symbol, system, 'margin'));
 
 /** Whether two sides of a limit may be told without tenths, and still differ by what is between them. */

@@ -4,13 +4,14 @@ import { holds } from '../condition/walk';
 import type { State, Topic } from '../define/shapes';
 import type { Compiled } from '../formula/compile';
 import { type Run, runLike } from '../formula/run';
+import { asTruth } from '../value/truth';
 import type { Input, NumberInput } from '../value/values';
 import { type Asked, compiledOf, madeFrom, reckoned, today } from './answer';
 import { factsBelow } from './grounds';
 import { isAsked, levelOf } from './levels';
 import { endsOf, lookIn } from './named';
 import { inBase, parametersOn } from './parameters';
-import type { Untraced } from './shapes';
+import type { Ends, Untraced } from './shapes';
 
 /** One limit of a case, tried with a fact told otherwise. */
 export type LimitTrials = {
@@ -18,6 +19,8 @@ export type LimitTrials = {
   readonly open: (id: string) => readonly string[];
   /** How the limit stands where a fact is exactly this, in its declared unit. */
   readonly at: (id: string, fact: string, value: number) => State;
+  /** What is used of it where an estimate comes out heavy but common; undefined where it is none. */
+  readonly cautious: (id: string) => Ends | undefined;
   /** What is certainly left of it there, below zero where it may be gone over. */
   readonly left: (id: string, fact: string, value: number) => number;
 };
@@ -84,6 +87,11 @@ export function limitTrials(topic: Topic, asked: Asked, given?: Untraced): Limit
         (fact) => below.has(fact) && isOpen(inputs.get(fact)),
       );
       return all.toSorted((a, b) => Number(!run.given(a)) - Number(!run.given(b)));
+    },
+    cautious: (id) => {
+      const { cautious } = topic.limits[id] ?? {};
+      if (!cautious || !asTruth(run.value(cautious.when)).yes) return undefined;
+      return endsOf(compiled, run, cautious.used);
     },
     at: (id, fact, value) => stateIn(compiled, runAt(fact, value), id),
     left: (id, fact, value) => {

@@ -28,6 +28,25 @@ export const sideOf = ({ headroom }: LimitAnswer, side: Ends): Quantity => ({
   style: isFarApart(headroom) ? 'round' : 'exact',
 });
 
+/** What is left of a limit; nothing where it may be over. */
+export const leftOf = ({ headroom: { lo, hi, unit }, limit }: LimitAnswer): Quantity => ({
+  lo: Math.max(0, lo),
+  hi: Math.max(0, hi),
+  unit,
+  of: limit,
+});
+
+/** By how much a limit is over. */
+export const overOf = ({ headroom: { lo, hi, unit }, used }: LimitAnswer): Quantity => ({
+  lo: -hi,
+  hi: -lo,
+  unit,
+  of: used,
+});
+
+/** The same at the most: “over by 20 lb or 30 lb left”. */
+export const atMost = (between: Quantity): Quantity => ({ ...between, lo: between.hi });
+
 /** Both sides of a limit; null where there is no figure to tell of the other. */
 export function againstSaid(answer: LimitAnswer): {
   readonly used: Sayable;

@@ -1,7 +1,7 @@
 import { type Level, levels, type Topic } from '../define/shapes';
 import { message } from '../words/message';
-import { heading, nounOr, type Quantity, type Said, type Sayable, text } from '../words/value';
-import { sideOf } from './room';
+import { heading, nounOr, type Said, type Sayable, text } from '../words/value';
+import { atMost, leftOf, overOf, sideOf } from './room';
 import type { FindingAnswer, LimitAnswer, Missing } from './shapes';
 
 /** What is said before anything else: people get out before anybody hears a verdict. */
@@ -21,13 +21,6 @@ type Standing = {
   /** Results that belong into the sentence. */
   readonly told: readonly Sayable[];
 };
-
-const margin = (lo: number, hi: number, unit: string): Quantity => ({
-  lo,
-  hi,
-  unit,
-  style: 'margin',
-});
 
 const shortOf = (topic: Topic, { id, label }: LimitAnswer): Sayable => {
   const short = topic.limits[id]?.short;
@@ -58,12 +51,11 @@ function stopped({ topic, limits, findings }: Standing): readonly Sayable[] {
   const exceeded = isExceeded(topic, first);
   const same = rest.filter((each) => isExceeded(topic, each) === exceeded);
   const other = rest.filter((each) => isExceeded(topic, each) !== exceeded);
-  const { lo, hi, unit } = first.headroom;
   const limit = message('limits-over', {
     short: shortOf(topic, first),
     several: areSeveral(topic, [first]),
     exceeded,
-    by: margin(-hi, -lo, unit),
+    by: overOf(first),
     same: same.map((each) => shortOf(topic, each)),
     sameSeveral: areSeveral(topic, same),
     other: other.map((each) => shortOf(topic, each)),
@@ -79,13 +71,12 @@ function straddling({ topic, limits }: Standing): readonly Sayable[] {
       state === 'unknown' && Number.isFinite(lo) && Number.isFinite(hi) && lo < 0 && hi > 0,
   );
   if (!open) return [];
-  const { lo, hi, unit } = open.headroom;
   return [
     message('straddling', {
       short: shortOf(topic, open),
       exceeded: isExceeded(topic, open),
-      over: margin(-lo, -lo, unit),
-      left: margin(hi, hi, unit),
+      over: atMost(overOf(open)),
+      left: atMost(leftOf(open)),
     }),
   ];
 }
@@ -130,8 +121,7 @@ function caresOf(findings: readonly FindingAnswer[], most: number): readonly Say
 }
 
 function runsOut(topic: Topic, binding: LimitAnswer): Said {
-  const { lo, hi, unit } = binding.headroom;
-  const left = margin(Math.max(0, lo), Math.max(0, hi), unit);
+  const left = leftOf(binding);
   return message('runs-out', {
     short: shortOf(topic, binding),
     several: areSeveral(topic, [binding]),

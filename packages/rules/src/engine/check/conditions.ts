@@ -123,8 +123,14 @@ export function checkRulings(topic: Topic, all: ReadonlySet<string>, note: Note)
     const { open, otherwise } = finding;
     checkHoles(all, `finding.${id}`, [otherwise, open?.wrong, open?.because, open?.do], note);
   }
-  for (const [id, { do: over, near }] of Object.entries(topic.limits))
+  for (const [id, { do: over, near, cautious, limit }] of Object.entries(topic.limits)) {
     checkHoles(all, `limit.${id}`, [over, near], note);
+    if (!isPlain(cautious)) continue;
+    const { when, used } = cautious;
+    const isEstimate: Condition = { fact: when, operator: 'equal', value: 'yes' };
+    const exceeds: Condition = { fact: used, operator: 'greaterThan', value: { fact: limit } };
+    checkCondition(topic, all, `limit.${id}.cautious`, { all: [isEstimate, exceeds] }, note);
+  }
 }
 
 function checkConditionText(

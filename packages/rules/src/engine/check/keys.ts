@@ -136,6 +136,7 @@ const limit = entry<Limit>({
   ...{ do: leaf, near: leaf },
   ...{ margin: leaf, marginLeast: leaf, askedBy: leaf, askedWhen: leaf, source },
   relief: entry<NonNullable<Limit['relief']>>({ ...keptRelief, when: leaf, limit: leaf }),
+  cautious: entry<NonNullable<Limit['cautious']>>({ when: leaf, used: leaf }),
 });
 const formula = entry<Formula>({
   ...called,

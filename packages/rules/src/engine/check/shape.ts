@@ -107,6 +107,7 @@ const limitShape = () =>
     near: z.optional(z.string()),
     // Released ones also have a sentence, `open`, that nothing ever said.
     relief: z.optional(z.object({ when: z.string(), limit: z.string() })),
+    cautious: z.optional(z.object({ when: z.string(), used: z.string() })),
     askedBy: names(),
     askedWhen: z.optional(z.string()),
   });

@@ -47,6 +47,49 @@ test('a topic that went through JSON is as sound, and gives the same answers', (
   expect(answerNow(copy, asked)).toEqual(answerNow<Topic>(towFit, asked));
 });
 
+describe('what a limit cautiously uses is checked as what it uses', () => {
+  const limit = shelf.limits['all-boxes'];
+  const cautious = (when: string, used: string): string =>
+    told(
+      JSON.parse(
+        JSON.stringify({
+          ...shelf,
+          limits: { 'all-boxes': { ...limit, cautious: { when, used } } },
+        }),
+      ),
+    );
+  const braced = { label: 'Braced', unit: 'yes-no', is: "shelf.braced == 'yes'", source };
+  const withBraced: Topic = { ...shelf, formulas: { ...shelf.formulas, 'shelf.isBraced': braced } };
+
+  test('one that is there, of the limit’s own unit, is sound', () => {
+    const limits = {
+      'all-boxes': { ...limit, cautious: { when: 'shelf.isBraced', used: 'load.spared' } },
+    };
+    const copy: Topic = JSON.parse(JSON.stringify({ ...withBraced, limits }));
+    expect(told(copy)).toBe('');
+  });
+
+  test.each([
+    ['load.total', 'load.spared', /limit\.all-boxes\.cautious/],
+    ['shelf.braced', 'load.spard', /limit\.all-boxes\.cautious: .*“load\.spard”.*`load\.spared`/],
+    [
+      'shelf.brased',
+      'load.spared',
+      /limit\.all-boxes\.cautious: .*“shelf\.brased”.*`shelf\.braced`/,
+    ],
+    ['shelf.braced', 'load.part', /limit\.all-boxes\.cautious/],
+  ])('%s with %s is not', (when, used, message) => {
+    expect(cautious(when, used)).toMatch(message);
+  });
+
+  test('a key that nothing reads is told', () => {
+    const limits = {
+      'all-boxes': { ...limit, cautious: { when: 'shelf.braced', usd: 'load.spared' } },
+    };
+    expect(told(JSON.parse(JSON.stringify({ ...shelf, limits })))).toMatch(/“usd”|cautious/);
+  });
+});
+
 describe('a formula is refused', () => {
   test.each([
     ['box.weight + shelf.span', 'lb', /formulas it\.is: .*weight.*length/],

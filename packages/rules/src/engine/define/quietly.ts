@@ -1,17 +1,7 @@
 import type { Fact } from './shapes';
 
-function quiet(fact: Fact): Fact {
-  switch (fact.kind) {
-    case 'quantity':
-      return fact.silent ? { ...fact, silent: { ...fact.silent, quiet: true } } : fact;
-    case 'choice':
-      return fact.silent ? { ...fact, silent: { ...fact.silent, quiet: true } } : fact;
-    case 'yes-no':
-      return fact.silent ? { ...fact, silent: { ...fact.silent, quiet: true } } : fact;
-    case 'rows':
-      return { ...fact, silent: { ...fact.silent, quiet: true } };
-  }
-}
+const quiet = <F extends Fact>(fact: F): F =>
+  fact.silent ? { ...fact, silent: { ...fact.silent, quiet: true } } : fact;
 
 /**
  * The same facts with their defaults unspoken, for a topic that stands on another's and seldom has to

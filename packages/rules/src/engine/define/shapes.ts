@@ -182,6 +182,11 @@ export type Limit = {
    * yes/no formula may hold, a stop that would then be none is unknown.
    */
   readonly relief?: { readonly when: string; readonly limit: string };
+  /**
+   * What is used where it comes out heavy but common, while this yes/no formula may hold: then `used` is
+   * an estimate, and whoever looked a rating up by it would buy to the pound, and weigh more.
+   */
+  readonly cautious?: { readonly when: string; readonly used: string };
   /** Asked when any of these facts is mentioned; absent: always. */
   readonly askedBy?: readonly string[];
   /** And only where this yes/no formula may hold; while it also may not, a stop is unknown. */

@@ -1,17 +1,10 @@
-import { isNothing, sideOf } from '../answer/room';
+import { atMost, isNothing, leftOf, overOf, sideOf } from '../answer/room';
 import type { LimitAnswer } from '../answer/shapes';
 import { message } from '../words/message';
 import { type Quantity, type Sayable, text } from '../words/value';
 import { wordsIn } from './length';
 import type { Matter } from './matter';
 import { levelOf } from './verdict';
-
-const margin = (lo: number, hi: number, unit: string): Quantity => ({
-  lo,
-  hi,
-  unit,
-  style: 'margin',
-});
 
 /** Whether as good as anything is possible: of what may be over, nothing may be used. */
 const isOpenWide = ({ used }: LimitAnswer): boolean => used.lo <= 0;
@@ -77,7 +70,6 @@ export function overSaid({ topic }: Matter, limits: readonly LimitAnswer[]): rea
     return declared ? [{ ...limit, declared }] : [];
   });
   if (!first) return [];
-  const { lo, hi, unit } = first.headroom;
   const isExceeded = ({ declared }: typeof first): boolean => declared.exceeded ?? false;
   let words = 0;
   const named = rest.slice(0, mostNamed).filter(({ declared }) => {
@@ -91,7 +83,7 @@ export function overSaid({ topic }: Matter, limits: readonly LimitAnswer[]): rea
   const same = loads.filter((each) => isExceeded(each) === isExceeded(first));
   const other = loads.filter((each) => !same.includes(each));
   if (first.declared.supply) {
-    const by = margin(-hi, -lo, unit);
+    const by = overOf(first);
     const over = loads.filter((each) => !isExceeded(each)).map(shortOf);
     const exceeded = loads.filter(isExceeded).map(shortOf);
     const said = shortSaid(first.declared, by, { same: supplies, over, exceeded });
@@ -103,7 +95,7 @@ export function overSaid({ topic }: Matter, limits: readonly LimitAnswer[]): rea
     short: named.length > 1 ? text(first.declared.short) : ratedAt(first, first.declared),
     several: first.declared.plural ?? false,
     exceeded: isExceeded(first),
-    by: margin(-hi, -lo, unit),
+    by: overOf(first),
     same: same.map(shortOf),
     sameSeveral: areSeveral(same),
     other: other.map(shortOf),
@@ -126,7 +118,7 @@ export function limitSaid(matter: Matter, id: string): readonly Sayable[] {
   const short = text(declared.short);
   const { plural: several = false, exceeded = false } = declared;
   if (hi < 0) {
-    const by = margin(-hi, -lo, unit);
+    const by = overOf(limit);
     if (declared.supply) return [withBoth(limit, true, shortSaid(declared, by))];
     const none = { same: [], sameSeveral: true, other: [], otherSeveral: true } as const;
     const rated = ratedAt(limit, declared);
@@ -136,13 +128,13 @@ export function limitSaid(matter: Matter, id: string): readonly Sayable[] {
   if (!Number.isFinite(lo) || !Number.isFinite(hi)) return [];
   if (lo < 0) {
     if (isOpenWide(limit)) return [];
-    const [over, left] = [margin(-lo, -lo, unit), margin(hi, hi, unit)];
+    const [over, left] = [atMost(overOf(limit)), atMost(leftOf(limit))];
     if (declared.supply) return [message('may-fall-short', { short, by: over, left })];
     return [message('straddling', { short, exceeded, over, left })];
   }
   // A share left of a share is a figure that nobody makes anything of.
   if (unit === '%' || unit === '1') return [];
-  const left = hi === 0 ? null : margin(lo, hi, unit);
+  const left = hi === 0 ? null : leftOf(limit);
   if (declared.supply) {
     const of = { used: sideOf(limit, limit.used), of: sideOf(limit, limit.limit) };
     const said = message('limit-left', { short, several, left, of: of.of });

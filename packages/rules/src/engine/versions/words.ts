@@ -87,6 +87,8 @@ const fieldWords: Readonly<Record<string, string>> = {
   otherwise: 'the sentence said when neither holds',
   open: 'the sentence said when it cannot be told',
   marginLeast: 'what is kept free at the least',
+  'cautious.when': 'when what is used is an estimate',
+  'cautious.used': 'what is used by a cautious estimate',
   do: 'what to do',
   near: 'what to do where it is kept only just',
   'silent.value': 'what silence is taken for',

@@ -1,5 +1,5 @@
-import { type Interval, isClosed, point, rounded } from '../../quantity';
-import { sideOf } from '../answer/room';
+import { isClosed, point, rounded } from '../../quantity';
+import { atMost, leftOf, overOf, sideOf } from '../answer/room';
 import type { Answer, LimitAnswer, Step } from '../answer/shapes';
 import type { Finding, Limit, Topic } from '../define/shapes';
 import { message } from '../words/message';
@@ -37,17 +37,16 @@ function margin({ answer, declared, limit }: AskedLimit): Said | null {
 function ending(asked: AskedLimit, style: Put): Said {
   const { limit } = asked;
   const bare = style === 'margin';
-  const { lo, hi, unit } = limit.headroom;
-  const amount = (ends: Interval): Quantity => ({ ...ends, unit, style });
+  const put = (between: Quantity): Quantity => ({ ...between, style });
   if (limit.state === 'stop') {
-    return message('ends-too-much', { by: amount({ lo: -hi, hi: -lo }), bare });
+    return message('ends-too-much', { by: put(overOf(limit)), bare });
   }
   if (limit.state === 'unknown') {
-    return message('ends-open', { over: amount(point(-lo)), left: amount(point(hi)), bare });
+    const [over, left] = [put(atMost(overOf(limit))), put(atMost(leftOf(limit)))];
+    return message('ends-open', { over, left, bare });
   }
-  if (hi === 0) return message('ends-at-limit', { bare });
-  const left = amount({ lo: Math.max(0, lo), hi });
-  return message('ends-left', { left, margin: margin(asked), bare });
+  if (limit.headroom.hi === 0) return message('ends-at-limit', { bare });
+  return message('ends-left', { left: put(leftOf(limit)), margin: margin(asked), bare });
 }
 
 /** The facts that decide. */

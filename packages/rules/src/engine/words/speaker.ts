@@ -19,10 +19,11 @@ export function speakerOf(
   otherwise: Language,
 ): Say {
   const language = own ?? otherwise;
-  const quantity = ({ lo, hi, unit, style = 'round' }: Quantity): string => {
-    if (style === 'year') return language.years({ lo, hi }, medium);
+  const quantity = (value: Quantity): string => {
+    const { unit, style = value.of ? 'margin' : 'round' } = value;
+    if (style === 'year') return language.years(value, medium);
     const close = style === 'round' && medium === 'spoken' ? 'aloud' : style;
-    return language.quantity(figuresOf({ lo, hi }, unit, units, close), medium);
+    return language.quantity(figuresOf(value, unit, units, close), medium);
   };
   const inText = ({ text, values = {} }: Text): string => {
     const said = filled(language.text(text, medium), (name) => {

@@ -1,4 +1,4 @@
-import type { Closeness, Interval } from '../../quantity';
+import type { Between, Closeness, Interval } from '../../quantity';
 
 /**
  * What is said is kept as codes with values; a language makes words of them (see say.ts).
@@ -12,8 +12,11 @@ import type { Closeness, Interval } from '../../quantity';
 /** Both ends in a unit; an open end is ±Infinity, which JSON writes as null. */
 export type Ends = Interval & { readonly unit: string };
 
-/** A quantity, and how closely it is told; a year is no amount, and has no comma. */
-export type Quantity = Ends & { readonly style?: Closeness | 'year' };
+/**
+ * A quantity, and how closely it is told; a year is no amount, and has no comma. What lies between
+ * two sides is a margin, unless it is to be told more closely.
+ */
+export type Quantity = Ends & Between & { readonly style?: Closeness | 'year' };
 
 /** A text of a rule set, which is its own key in another language; `{name}` in it is filled. */
 export type Text = { readonly text: string; readonly values?: Values };

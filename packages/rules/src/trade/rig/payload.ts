@@ -49,6 +49,7 @@ export const payload = part({
       limit: 'payload.available',
       margin: 'margin.other',
       marginLeast: 'margin.least',
+      cautious: { when: 'tongue.isEstimate', used: 'payload.heavy' },
       source: payloadLabel,
     },
   },

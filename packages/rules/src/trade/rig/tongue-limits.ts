@@ -168,6 +168,7 @@ export const tongueBands = part({
         when: 'tongue.mayBeMore',
         limit: 'vehicle.maxTongueDistributed',
       },
+      cautious: { when: 'tongue.isEstimate', used: 'tongue.heavy' },
       source: makersRating,
     },
   },

@@ -149,12 +149,18 @@ export const tongueWeight = part({
       is: 'choose(known(trailer.measuredTongueWeight), trailer.measuredTongueWeight, choose(tongue.isByMoments, tongue.byMoments, tongue.byTenth))',
       source: statics,
     },
+    // An estimate grew out of the dry tongue, so it is set against the dry trailer.
+    'tongue.dryShare': {
+      label: 'Tongue share, estimated',
+      unit: '1',
+      is: 'trailer.dryTongueWeight / trailer.dryWeight',
+      source: tongueBand,
+    },
     'tongue.share': {
       label: 'Tongue share of the loaded trailer',
       noun: 'the tongue’s share of the trailer',
       unit: '1',
-      // An estimate grew out of the dry tongue, so it is set against the dry trailer.
-      is: 'choose(tongue.isEstimate && known(trailer.dryWeight), trailer.dryTongueWeight / trailer.dryWeight, tongue.loaded / trailer.loaded)',
+      is: 'choose(tongue.isEstimate && known(trailer.dryWeight), tongue.dryShare, tongue.loaded / trailer.loaded)',
       within: ['choose(may(min(tongue.loaded, trailer.loaded) < 0), -unlimited, 0)', 'unlimited'],
       source: tongueBand,
     },
