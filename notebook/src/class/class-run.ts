@@ -58,6 +58,8 @@ export class ClassRun implements ReactiveController {
   }
 
   show(group: Group | undefined): void {
+    // How to join one class is nothing to the next.
+    if (group?.id !== this.group?.id) this.beside = {};
     this.group = group;
     this.host.requestUpdate();
     this.spoken?.say();

@@ -46,7 +46,7 @@ export function whoAreYou(
             <div class="acts">${others.map(({ learner, at }) => one(learner, at, true))}</div></details>`
         : nothing
     }
-    ${learners.length === 0 ? nothing : html`<p class="small soft">Your name is not here? Tell the trainer, who takes you in and shows a new code.</p>`}`;
+    ${learners.length === 0 ? nothing : html`<p class="small soft">Your name is not here? Tell the trainer, who adds you and shows a new code.</p>`}`;
 }
 
 /** In the place of the form, for whoever comes once the working of a case is open. */

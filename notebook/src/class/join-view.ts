@@ -7,7 +7,7 @@ import './class-over';
 import { type Handed, handedRead } from './handed-read';
 import { guessForm, joinForm, tooLate, whoAreYou } from './join-parts';
 import { type Heard, lineTo } from './line';
-import { OwnPhone } from './own-phone';
+import { codeHere, OwnPhone } from './own-phone';
 import './own-way';
 import type { OwnWayGone } from './own-way';
 import { openedClass, type PassedOn } from './passed-on';
@@ -63,6 +63,8 @@ export class JoinView extends PlainElement {
   private typed: Typed | undefined;
   /** Whether what is said next takes the place of what was said before, which was mistyped. */
   private isAgain = false;
+  /** The join code that was sent last. */
+  private sent = '';
   private readonly walks = new Walks(this);
   private readonly phone = new OwnPhone();
   declare code: Handed | undefined;
@@ -120,12 +122,13 @@ export class JoinView extends PlainElement {
     this.typed = said?.typed;
   }
 
-  /** A code that was scanned has the join code in it. */
+  /** A code that was scanned has the join code in it; one that was typed holds for as long as the tab. */
   protected override firstUpdated(): void {
     const field = this.querySelector<HTMLInputElement>('#join-code');
-    if (!field || !this.scanned) return;
-    field.value = this.scanned;
-    this.letIn(this.scanned);
+    const known = this.scanned || codeHere.known();
+    if (!field || !known) return;
+    field.value = known;
+    this.letIn(known);
   }
 
   override disconnectedCallback(): void {
@@ -145,6 +148,7 @@ export class JoinView extends PlainElement {
   }
 
   private letIn(code: string): void {
+    this.sent = code;
     const line = lineTo(
       'learner',
       (message) => this.hear(message, line),
@@ -154,7 +158,7 @@ export class JoinView extends PlainElement {
         this.line = undefined;
         if (had)
           this.told = this.isTaken
-            ? 'Your guess is taken down. The line to the trainer is closed.'
+            ? 'Your guess is noted. The line to the trainer is closed.'
             : 'The line to the trainer is closed; read your guess out, or join once more.';
       },
       () => line.say({ code }),
@@ -165,11 +169,13 @@ export class JoinView extends PlainElement {
     const { kind, at, says, taken, lesson } = heard;
     if (kind === 'wrong') {
       line.close();
+      codeHere.know('');
       this.wrong = 'That is not the join code; look at it once more.';
     }
     if (kind === 'in') {
       this.line = line;
       this.wrong = '';
+      codeHere.know(this.sent);
       // Whoever joins once more is who they were.
       if (this.me !== undefined) line.say({ me: this.me });
     }
@@ -257,6 +263,7 @@ export class JoinView extends PlainElement {
   /** What was said stands in the form again, to be set right. */
   private mistyped = (): void => {
     this.isAgain = true;
+    this.told = this.line ? 'What you sent first stands until you send it anew.' : '';
     this.code = undefined;
     this.phone.takeBack(this.at);
     void this.putBack();

@@ -11,6 +11,9 @@ import { guessByCode } from './take-code';
 /** What a code that is scanned from a screen may carry, in characters. */
 const mostForCode = 1_500;
 
+/** An address by which a machine means itself. */
+const isHereAlone = (host: string): boolean => /^(localhost|127\..*|\[::1\])$/.test(host);
+
 /** Whether phones are asked for from here on. */
 export class PhonesOpened extends CustomEvent<boolean> {
   constructor(open: boolean) {
@@ -82,7 +85,7 @@ export class OnPhones extends PlainElement {
     const read = guessByCode(this.group, field.value, why?.value.trim() ?? '');
     this.wrong = typeof read === 'string' ? read : '';
     if (typeof read !== 'string') {
-      this.taken = `${read.learner}’s guess is taken down.`;
+      this.taken = `${read.learner}’s guess is noted.`;
       field.value = '';
       if (why) why.value = '';
       this.dispatchEvent(new Committed(read.learner, read.said, read.reason));
@@ -101,6 +104,11 @@ export class OnPhones extends PlainElement {
           <div class="acts"><button aria-pressed=${this.onWall ? 'true' : 'false'} @click=${() => this.putOnWall(!this.onWall)}>The code on the wall</button></div>`
         : html`<p>The class holds cases of your own and is too long for a code to scan; send the link.</p>`
     }
+      ${
+        isHereAlone(new URL(href).hostname)
+          ? html`<p class="notice">A phone cannot open this code: its address, “${new URL(href).hostname}”, is this machine alone. Open this page at an address that phones reach, and begin the class there.</p>`
+          : nothing
+      }
       <p class="small"><a href=${href}>The link that opens this class</a> does the same. It works without a network once the page has been there.</p>`;
   }
 
@@ -114,7 +122,7 @@ export class OnPhones extends PlainElement {
           <input id="guess-code" autocomplete="off" autocapitalize="characters" spellcheck="false" aria-invalid=${wrong ? 'true' : 'false'} aria-describedby="guess-code-wrong" />
         </label>
         <label>Their reason <input id="guess-why" autocomplete="off" maxlength="300" /></label>
-        <button>Take down</button>
+        <button>Note the guess</button>
         <p class="error" id="guess-code-wrong" role="alert">${wrong}</p>
       </form>
       <p role="status">${taken}</p>

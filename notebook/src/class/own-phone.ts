@@ -117,3 +117,21 @@ export class OwnPhone {
     return Array.from({ length: cases }, (_, at) => at).filter((at) => !this.said(at));
   }
 }
+
+/** The join code with which this tab was let in, so that a page read anew need not ask for it. */
+export const codeHere = {
+  known(): string {
+    try {
+      return sessionStorage.getItem('tarebook.join-code') ?? '';
+    } catch {
+      return '';
+    }
+  },
+  know(code: string): void {
+    try {
+      sessionStorage.setItem('tarebook.join-code', code);
+    } catch {
+      // Where the device keeps nothing, it is typed once more.
+    }
+  },
+};
