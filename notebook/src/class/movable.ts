@@ -1,6 +1,5 @@
 import { type CaseDocument, setCell, setFact } from '@tarebook/casebook';
 import type { Answer, Fact } from '@tarebook/rules/engine';
-import { optionsOf } from '../counter/choice-field';
 
 /** What of a case can be moved: a fact, or one cell of a row. */
 export type Movable = {
@@ -18,6 +17,9 @@ export type Movable = {
 
 const lowered = (label: string): string =>
   /^\p{Lu}\p{Lu}/u.test(label) ? label : `${label.charAt(0).toLowerCase()}${label.slice(1)}`;
+
+const optionsOf = (fact: Fact): readonly string[] =>
+  fact.kind === 'choice' ? fact.options : fact.kind === 'yes-no' ? ['yes', 'no'] : [];
 
 const ofFact = (id: string, declared: Fact, value: string): Movable => ({
   ...{ key: id, label: declared.label, said: lowered(declared.label), value },

@@ -1,14 +1,9 @@
 import { addRow, type CaseDocument, removeRow, setCell } from '@tarebook/casebook';
 import { shownUnit, type UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing } from 'lit';
-import type { PersonStepped } from '../counter/people-steppers';
-import '../counter/people-steppers';
 import type { CellTyped, RowAdded, RowDropped } from '../counter/row-list';
-import '../counter/row-list';
 import { PlainElement } from '../elements/plain-element';
 import { judge } from '../state/judged';
-import { peopleList, rowsOf } from '../state/people';
-import { withOneLess, withOneMore } from '../state/people-counted';
 import { readDocument } from '../state/reading';
 import type { Shown } from './channel';
 import { awaitedIn, type Movable, movableIn } from './movable';
@@ -106,10 +101,8 @@ export class WhatIf extends PlainElement {
   private dropped = ({ detail: { list, row } }: RowDropped): void =>
     this.put(removeRow(this.now, list, row), 'It cannot be left out.');
 
-  private stepped = ({ detail: { kind, by } }: PersonStepped): void => {
-    const { now } = this;
-    this.put(by > 0 ? withOneMore(now, kind) : withOneLess(now, kind), 'That cannot be counted.');
-  };
+  /** What edits rows at the counter comes when it is asked for. */
+  private open = (): void => void import('../counter/row-list');
 
   /** The rows of every list of the case, to be added to and taken from as at the counter. */
   private rows() {
@@ -119,12 +112,11 @@ export class WhatIf extends PlainElement {
     const lists = now.blocks.flatMap((block) => (block.kind === 'list' ? [block] : []));
     const labels = lists.map(({ fact }) => topic.facts[fact]?.label ?? fact);
     if (lists.length === 0) return nothing;
-    return html`<details class="noprint moved-rows" @cell-typed=${this.typed} @row-added=${this.added} @row-dropped=${this.dropped} @person-stepped=${this.stepped}>
+    return html`<details class="noprint moved-rows" @toggle=${this.open} @cell-typed=${this.typed} @row-added=${this.added} @row-dropped=${this.dropped}>
       <summary>Add or leave out: ${labels.join(', ')}</summary>
       ${lists.map(
-        ({ fact, columns }, at) => html`<h4>${labels[at]}</h4>
-          ${fact === peopleList ? html`<people-steppers .doc=${now}></people-steppers>` : nothing}
-          <row-list .topic=${topic} .fact=${fact} .columns=${columns.filter((each) => each !== '')} .rows=${rowsOf(now, fact)} .system=${system}></row-list>`,
+        ({ fact, columns, rows }, at) => html`<h4>${labels[at]}</h4>
+          <row-list .topic=${topic} .fact=${fact} .columns=${columns.filter((each) => each !== '')} .rows=${rows} .system=${system}></row-list>`,
       )}
     </details>`;
   }
