@@ -24,6 +24,13 @@ const kept = (page: Page) =>
       }),
   );
 
+test('of a case whose figures cannot be drawn anew it is said that they are the filed ones', {
+  tag: '@once',
+}, async ({ page }) => {
+  await page.goto('/#/class/practice/Ada/predict/house-battery/two-facts-twelve-point-two/7');
+  await expect(page.getByText('The figures are those of the filed case')).toBeVisible();
+});
+
 test('what do you ask next: each answer comes when asked for, and the score names the rules’ own number', async ({
   page,
 }) => {

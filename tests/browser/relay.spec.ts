@@ -81,7 +81,7 @@ test('three phones join by the code and their guesses are taken down at once; wi
       await phone.getByRole('button', { name, exact: true }).click();
       await phone.getByLabel('I say').fill(String(1000 + at));
       await phone.getByRole('button', { name: 'That is my guess' }).click();
-      await expect(phone.getByText(`${name}, your guess is taken down.`)).toBeVisible();
+      await expect(phone.getByText(`${name}, your guess is noted.`)).toBeVisible();
       return phone;
     }),
   );
@@ -89,14 +89,19 @@ test('three phones join by the code and their guesses are taken down at once; wi
   await expect(trainer.getByText('Committed: 3 of 3.')).toBeVisible();
   const [first] = phones;
   await first?.getByRole('button', { name: 'I mistyped' }).click();
+  await expect(
+    first?.getByText('What you sent first stands until you send it anew.') ?? trainer.locator('x'),
+  ).toBeVisible();
   // What was said stands there to be set right, and gives way to what is said anew.
   await expect(first?.getByLabel('I say') ?? trainer.locator('x')).toHaveValue('1000');
   await first?.getByLabel('I say').fill('900');
   await first?.getByRole('button', { name: 'That is my guess' }).click();
-  await expect(
-    first?.getByText('Ada, your guess is taken down.') ?? trainer.locator('x'),
-  ).toBeVisible();
+  await expect(first?.getByText('Ada, your guess is noted.') ?? trainer.locator('x')).toBeVisible();
   await expect(trainer.getByText('Committed: 3 of 3.')).toBeVisible();
+  // A phone that slept and reads the page anew is let in again, as whom it was, without typing.
+  await first?.reload();
+  await expect(first?.getByText('You say 900 lb.') ?? trainer.locator('x')).toBeVisible();
+  await expect(first?.getByLabel('Join code') ?? trainer.locator('x')).toHaveCount(0);
   await trainer.getByRole('button', { name: 'Open the working', exact: true }).click();
   await expect(trainer.getByRole('row', { name: /^Ada/ })).toContainText('900 lb');
   await trainer.getByRole('button', { name: 'To the tally' }).click();
@@ -164,7 +169,7 @@ test('a lesson of four cases, an exercise each: on the wall, on two phones and o
   expect(await objections(third)).toEqual([]);
   const taken = async (phone: Page, name: string) => {
     await phone.getByRole('button', { name: /^That is my/ }).click();
-    await expect(phone.getByText(`${name}, your guess is taken down.`)).toBeVisible();
+    await expect(phone.getByText(`${name}, your guess is noted.`)).toBeVisible();
   };
   let isThirdIn = false;
   const opened = async (spread: string, then: string) => {
@@ -224,7 +229,7 @@ test('a lesson of four cases, an exercise each: on the wall, on two phones and o
   const wrong = 'Tongue share, if the water aboard sits behind the axles';
   // What was taken down of the case before is not said of this one.
   await expect(ada.getByRole('heading', { level: 1 })).toHaveText(lesson[3][0]);
-  await expect(ada.getByText('your guess is taken down')).toHaveCount(0);
+  await expect(ada.getByText('your guess is noted')).toHaveCount(0);
   await expect(ada.getByRole('button', { name: 'The next case' })).toHaveCount(0);
   await ada.getByLabel('I say').selectOption(wrong);
   await taken(ada, 'Ada');
@@ -237,6 +242,22 @@ test('a lesson of four cases, an exercise each: on the wall, on two phones and o
   // Who was taken down is not sent to read anything out once the lesson is over.
   await expect(ben.getByRole('heading', { level: 1 })).toHaveText('The class is over');
   await expect(ben.locator('.read-out')).toHaveCount(0);
+  // The next class invites nobody to the last one's address.
+  await trainer.getByRole('button', { name: 'To the lessons' }).click();
+  await trainer.getByRole('button', { name: 'Begin with 4 cases' }).click();
+  await expect(trainer.getByText('Case 1 of 4')).toBeVisible();
+  await expect(wall.locator('.stage.is-asked')).toBeVisible();
+  await expect(wall.locator('.invited, .ask svg.code')).toHaveCount(0);
+  // A window that is opened anew says that its phones are gone, and where to let them in.
+  await trainer.getByText('Learners’ phones, at once over the shop’s network').click();
+  await trainer.getByRole('button', { name: 'Only try it, on this machine alone' }).click();
+  await expect(trainer.locator('relay-desk .read-out')).toBeVisible();
+  await trainer.reload();
+  await expect(trainer.getByText('so the phones are cut off')).toBeVisible();
+  await expect(
+    trainer.getByRole('button', { name: 'Only try it, on this machine alone' }),
+  ).toBeVisible();
+  await trainer.getByRole('button', { name: 'End the class here' }).click();
   await trainer.goto(`${started}#/class/weeks`);
   await expect(trainer.getByText('Find the wrong figure').first()).toBeVisible();
   await expect(trainer.getByRole('row', { name: /^Ada/ })).toContainText('3 of 4');

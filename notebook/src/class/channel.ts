@@ -1,6 +1,7 @@
 import { type ClassStep, type Group, isOpen, isSureness, steps, waiting } from '../state/group';
 import { type Exercise, isExercise } from '../state/practice';
 import { hasFields } from '../state/shelf';
+import { endCode } from './end-code';
 import { type Guess, guessesOf } from './guesses';
 import { isWalked, togetherSaid } from './record';
 
@@ -31,8 +32,12 @@ export type Shown = {
   readonly moved?: { readonly text: string; readonly says: string };
   /** While phones may join. */
   readonly invited?: Invited;
+  /** What a code to scan opens, while it stands alone on the wall. */
+  readonly code?: string;
   /** At the end: what all of them came to, without a name. */
   readonly together?: string;
+  /** At the end: what ends the class on phones that have no line. */
+  readonly endCode?: string;
 };
 
 const name = 'tarebook-class';
@@ -62,7 +67,9 @@ function isShown(value: unknown): value is Shown {
       guesses: 'object',
     }) &&
     (invited === undefined || isInvited(invited)) &&
-    (held('together') === undefined || typeof held('together') === 'string') &&
+    ['together', 'code', 'endCode'].every((key) => {
+      return held(key) === undefined || typeof held(key) === 'string';
+    }) &&
     (exercise === undefined || isExercise(exercise)) &&
     flag('open') &&
     flag('done') &&
@@ -80,7 +87,12 @@ const isAllWalked = ({ opened, cases }: Group): boolean =>
     return each === undefined || isWalked(each);
   });
 
-export function shownOf(group: Group, moved?: Shown['moved'], invited?: Invited): Shown {
+/** What the wall shows beside a case, or in its place. */
+export type Beside = {
+  readonly [key in 'moved' | 'invited' | 'code']?: Shown[key] | undefined;
+};
+
+export function shownOf(group: Group, { moved, invited, code }: Beside = {}): Shown {
   const each = group.cases[group.at];
   const open = isOpen(group);
   return {
@@ -88,6 +100,8 @@ export function shownOf(group: Group, moved?: Shown['moved'], invited?: Invited)
     guesses: open ? guessesOf(group) : [],
     ...(open && moved && { moved }),
     ...(invited && { invited }),
+    ...(code && each && { code }),
+    ...(!each && group.byCode && { endCode: endCode(group.id) }),
     ...(!each && isAllWalked(group) && { together: togetherSaid(group) }),
     text: each?.text ?? '',
     ...(each?.exercise && { exercise: each.exercise }),

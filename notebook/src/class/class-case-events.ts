@@ -30,6 +30,13 @@ export class PhonesInvited extends CustomEvent<Invited | undefined> {
   }
 }
 
+/** The code that opens the class on phones, to stand alone on the wall; undefined: no more. */
+export class CodeShown extends CustomEvent<string | undefined> {
+  constructor(href: string | undefined) {
+    super('code-shown', { detail: href, bubbles: true });
+  }
+}
+
 export class StepShown extends CustomEvent<ClassStep> {
   constructor(step: ClassStep) {
     super('step-shown', { detail: step, bubbles: true });

@@ -2,7 +2,7 @@ import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { allGroups, dropGroup, keepGroup } from '../state/everything';
 import { type ClassStep, commit, type Group, mergedGroups } from '../state/group';
 import { whyNotKept } from '../state/shelf';
-import { type Invited, type Shown, shownOf, speak } from './channel';
+import { type Beside, type Invited, type Shown, shownOf, speak } from './channel';
 import type { Reason } from './class-case-events';
 
 /** The class that is on, or whose tally is looked at: kept at every step, and told to other windows. */
@@ -11,8 +11,8 @@ export class ClassRun implements ReactiveController {
   /** The last begun first; undefined while they are looked for. */
   groups: readonly Group[] | undefined;
   private spoken: ReturnType<typeof speak> | undefined;
-  private moved: Shown['moved'];
-  private invited: Invited | undefined;
+  /** What the wall shows beside the case or in its place. */
+  private beside: Beside = {};
 
   constructor(
     private readonly host: ReactiveControllerHost,
@@ -24,7 +24,7 @@ export class ClassRun implements ReactiveController {
 
   hostConnected(): void {
     this.spoken = speak(
-      () => this.group && shownOf(this.group, this.moved, this.invited),
+      () => this.group && shownOf(this.group, this.beside),
       (id) => void this.heard(id),
     );
     void this.look(true);
@@ -58,6 +58,8 @@ export class ClassRun implements ReactiveController {
   }
 
   show(group: Group | undefined): void {
+    // How to join one class is nothing to the next.
+    if (group?.id !== this.group?.id) this.beside = {};
     this.group = group;
     this.host.requestUpdate();
     this.spoken?.say();
@@ -87,19 +89,27 @@ export class ClassRun implements ReactiveController {
   }
 
   step(step: ClassStep): void {
-    this.moved = undefined;
+    this.see({ moved: undefined });
     this.go((group) => ({ ...group, step }));
   }
 
   /** A fact of the open case, moved for all to see; undefined puts it back. */
   move(moved: Shown['moved']): void {
-    this.moved = moved;
-    this.spoken?.say();
+    this.see({ moved });
   }
 
   /** How phones join, for the wall; undefined: they may not any more. */
   invite(invited: Invited | undefined): void {
-    this.invited = invited;
+    this.see({ invited });
+  }
+
+  /** The code that opens the class on phones, alone on the wall; undefined: the case is there again. */
+  put(code: string | undefined): void {
+    this.see({ code });
+  }
+
+  private see(to: Beside): void {
+    this.beside = { ...this.beside, ...to };
     this.spoken?.say();
   }
 

@@ -20,7 +20,9 @@ export class ClassTally extends PlainElement {
     const walked = each && walkedCase(each);
     if (!made || !walked) return html`<td class="soft">–</td>`;
     const { met, says } = compared(made.said, walked.question, 'us');
-    return html`<td>${met ? 'met' : 'not met'}<br /><span class="small soft">${says}</span></td>`;
+    // Of a choice the difference says nothing that the choice does not.
+    const off = walked.question.kind === 'word' ? '' : `; ${says}`;
+    return html`<td>${met ? 'met' : 'not met'}<br /><span class="small soft">said: ${made.said}${made.sure ? `, ${made.sure}` : ''}${off}</span></td>`;
   }
 
   private total(learner: string) {

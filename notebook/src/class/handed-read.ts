@@ -30,6 +30,7 @@ export function handedRead(
   const back = `${pageAddress()}#/class/guess/${id}/${code}/${encodeURIComponent(why)}`;
   return html`<p class="handed" tabindex="-1">You say <strong class="num">${said}</strong>. Read this code out, or let the trainer’s device scan it:</p>
     <p class="read-out num" aria-label=${[...code].join(' ')}>${grouped}</p>
+    ${why ? html`<p class="small">The code that is read out has no room for your reason; say it, too: “${why}”</p>` : nothing}
     <qr-code .text=${back} .label=${'Code that carries the guess to the trainer'}></qr-code>
     ${again}`;
 }

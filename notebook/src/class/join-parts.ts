@@ -11,17 +11,6 @@ export const joinForm = (wrong: string, join: (event: Event) => void): TemplateR
       <p class="error" role="alert">${wrong}</p>
     </form>`;
 
-/** Where no line says which case is on, a learner goes there. */
-export const fromCaseToCase = (
-  at: number,
-  last: number,
-  go: (at: number) => void,
-): TemplateResult =>
-  html`<div class="acts">
-        <button ?disabled=${at === 0} @click=${() => go(at - 1)}>The case before</button>
-        <button ?disabled=${at === last} @click=${() => go(at + 1)}>The next case</button>
-      </div>`;
-
 /** What a learner says of a case, how sure and why. */
 export const guessForm = (
   walked: Walked,
@@ -57,13 +46,8 @@ export function whoAreYou(
             <div class="acts">${others.map(({ learner, at }) => one(learner, at, true))}</div></details>`
         : nothing
     }
-    ${learners.length === 0 ? nothing : html`<p class="small soft">Your name is not here? Tell the trainer, who takes you in and shows a new code.</p>`}`;
+    ${learners.length === 0 ? nothing : html`<p class="small soft">Your name is not here? Tell the trainer, who adds you and shows a new code.</p>`}`;
 }
-
-/** What a phone shows once the trainer has ended the class. */
-export const classOver = (learner: string | undefined): TemplateResult =>
-  html`<h1 tabindex="-1">The class is over</h1>
-    <p role="status">${learner === undefined ? '' : `Thank you, ${learner}. `}How it went is in the trainer’s window. You can close this page.</p>`;
 
 /** In the place of the form, for whoever comes once the working of a case is open. */
 export const tooLate: TemplateResult = html`<p class="notice" role="status">The working of this case is open, so no guess is taken any more: look at the wall. The next case comes here by itself.</p>`;

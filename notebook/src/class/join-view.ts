@@ -3,9 +3,13 @@ import { html, nothing } from 'lit';
 import { keyed } from 'lit/directives/keyed.js';
 import { PlainElement } from '../elements/plain-element';
 import './guess-field';
+import './class-over';
 import { type Handed, handedRead } from './handed-read';
-import { classOver, fromCaseToCase, guessForm, joinForm, tooLate, whoAreYou } from './join-parts';
+import { guessForm, joinForm, tooLate, whoAreYou } from './join-parts';
 import { type Heard, lineTo } from './line';
+import { codeHere, OwnPhone } from './own-phone';
+import './own-way';
+import type { OwnWayGone } from './own-way';
 import { openedClass, type PassedOn } from './passed-on';
 import type { Walked } from './record';
 import { putIn, saidIn, type Typed } from './said-here';
@@ -59,7 +63,10 @@ export class JoinView extends PlainElement {
   private typed: Typed | undefined;
   /** Whether what is said next takes the place of what was said before, which was mistyped. */
   private isAgain = false;
+  /** The join code that was sent last. */
+  private sent = '';
   private readonly walks = new Walks(this);
+  private readonly phone = new OwnPhone();
   declare code: Handed | undefined;
 
   constructor() {
@@ -85,6 +92,7 @@ export class JoinView extends PlainElement {
     openedClass(packed).then(
       (passed) => {
         this.passed = passed;
+        if (this.phone.open(passed.id)) this.takeUp();
       },
       (problem: unknown) => {
         this.broken = problem instanceof Error ? problem.message : String(problem);
@@ -92,12 +100,35 @@ export class JoinView extends PlainElement {
     );
   }
 
-  /** A code that was scanned has the join code in it. */
+  /** Whatever this phone knew of the class before it slept; which case is on, a line says. */
+  private takeUp(): void {
+    const { phone } = this;
+    this.isOver = phone.isOver;
+    if (!this.line) this.at = phone.at;
+    this.be(phone.me);
+    if (this.me !== undefined) this.line?.say({ me: this.me });
+  }
+
+  private be(me: number | undefined): void {
+    this.me = me;
+    this.phone.isNow(me);
+    this.recall();
+  }
+
+  /** What was said of the present case stands there again. */
+  private recall(): void {
+    const said = this.phone.said(this.at);
+    this.code = said?.handed;
+    this.typed = said?.typed;
+  }
+
+  /** A code that was scanned has the join code in it; one that was typed holds for as long as the tab. */
   protected override firstUpdated(): void {
     const field = this.querySelector<HTMLInputElement>('#join-code');
-    if (!field || !this.scanned) return;
-    field.value = this.scanned;
-    this.letIn(this.scanned);
+    const known = this.scanned || codeHere.known();
+    if (!field || !known) return;
+    field.value = known;
+    this.letIn(known);
   }
 
   override disconnectedCallback(): void {
@@ -117,6 +148,7 @@ export class JoinView extends PlainElement {
   }
 
   private letIn(code: string): void {
+    this.sent = code;
     const line = lineTo(
       'learner',
       (message) => this.hear(message, line),
@@ -126,7 +158,7 @@ export class JoinView extends PlainElement {
         this.line = undefined;
         if (had)
           this.told = this.isTaken
-            ? 'Your guess is taken down. The line to the trainer is closed.'
+            ? 'Your guess is noted. The line to the trainer is closed.'
             : 'The line to the trainer is closed; read your guess out, or join once more.';
       },
       () => line.say({ code }),
@@ -137,11 +169,13 @@ export class JoinView extends PlainElement {
     const { kind, at, says, taken, lesson } = heard;
     if (kind === 'wrong') {
       line.close();
+      codeHere.know('');
       this.wrong = 'That is not the join code; look at it once more.';
     }
     if (kind === 'in') {
       this.line = line;
       this.wrong = '';
+      codeHere.know(this.sent);
       // Whoever joins once more is who they were.
       if (this.me !== undefined) line.say({ me: this.me });
     }
@@ -151,6 +185,7 @@ export class JoinView extends PlainElement {
       // What was not taken down is not what this learner says.
       if (taken !== true && this.code) {
         this.code = undefined;
+        this.phone.takeBack(this.at);
         void this.putBack();
       }
       if (taken === true) this.isAgain = false;
@@ -159,6 +194,7 @@ export class JoinView extends PlainElement {
     if (kind === 'in' || kind === 'names') this.hearNames(heard);
     if (kind === 'over') {
       this.isOver = true;
+      this.phone.end();
       line.close();
     }
     const to = Number(at);
@@ -171,12 +207,12 @@ export class JoinView extends PlainElement {
   private hearNames({ kind, taken, mine }: Heard): void {
     this.taken = new Set(Array.isArray(taken) ? taken.map(Number) : []);
     if (kind !== 'names' || mine === undefined || this.me === undefined || mine === this.me) return;
-    this.me = undefined;
+    this.be(undefined);
     this.told = 'That name is on another phone.';
   }
 
   private choose = (learner: number, instead: boolean): void => {
-    this.me = learner;
+    this.be(learner);
     this.told = '';
     this.line?.say({ me: learner, ...(instead && { instead }) });
   };
@@ -187,12 +223,12 @@ export class JoinView extends PlainElement {
 
   private go(at: number): void {
     this.at = at;
+    this.phone.go(at);
     this.told = '';
     this.isTaken = false;
     this.isAgain = false;
-    this.code = undefined;
-    this.typed = undefined;
     this.wrong = '';
+    this.recall();
     const later = async (): Promise<void> => {
       await this.updateComplete;
       this.querySelector<HTMLElement>('h1')?.focus();
@@ -220,14 +256,28 @@ export class JoinView extends PlainElement {
     const { code, why } = read.handed;
     this.line?.say({ guess: code, why, ...(this.isAgain && { again: true }) });
     this.code = read.handed;
+    this.phone.say(at, read);
     void this.toHanded();
   }
 
   /** What was said stands in the form again, to be set right. */
   private mistyped = (): void => {
-    this.isAgain = this.isAgain || this.isTaken;
+    this.isAgain = true;
+    this.told = this.line ? 'What you sent first stands until you send it anew.' : '';
     this.code = undefined;
+    this.phone.takeBack(this.at);
     void this.putBack();
+  };
+
+  private ownWay = ({ detail }: OwnWayGone): void => {
+    if (typeof detail === 'number') {
+      this.go(detail);
+      return;
+    }
+    this.told = '';
+    this.isOver = detail === 'over';
+    if (this.isOver) this.phone.end();
+    else this.be(undefined);
   };
 
   /** What is to be read out stands where the form was, which may be out of sight by then. */
@@ -244,13 +294,20 @@ export class JoinView extends PlainElement {
     // Over the line the trainer's window says which case is on.
     const onward = this.line
       ? nothing
-      : fromCaseToCase(this.at, passed.cases.length - 1, (at) => this.go(at));
+      : html`<own-way
+          .classId=${passed.id}
+          .cases=${passed.cases.length}
+          .at=${this.at}
+          .left=${this.phone.left(passed.cases.length)}
+          .isSaid=${this.code !== undefined}
+          @own-way-gone=${this.ownWay}
+        ></own-way>`;
     if (walked === 'coming') return html`${walking}${onward}`;
     if (!each || !walked)
       return html`<p class="notice">This case cannot be shown here.</p>${onward}`;
     const { above, below } = taskParts(walked, this.system);
     return html`<h1 tabindex="-1">${each.title}</h1>
-      <p class="small soft">Case ${this.at + 1} of ${passed.cases.length} · ${passed.learners[this.me ?? 0]}</p>
+      <h2 class="small soft">Case ${this.at + 1} of ${passed.cases.length} · ${passed.learners[this.me ?? 0]}</h2>
       ${above}
       <p role="status">${this.told}</p>
       ${
@@ -273,8 +330,10 @@ export class JoinView extends PlainElement {
   }
 
   protected override render() {
-    const { passed, broken, me } = this;
-    if (this.isOver) return classOver(passed?.learners[me ?? -1]);
+    const { passed, broken, me, phone, system } = this;
+    if (this.isOver) {
+      return html`<class-over .passed=${passed} .phone=${phone} .system=${system}></class-over>`;
+    }
     if (broken) return html`<h1>Class</h1><p class="notice" role="alert">${broken}</p>`;
     if (!passed) {
       return html`<h1>Class</h1>${

@@ -8,11 +8,11 @@ import { type Invited, listen, type Shown } from './channel';
 import './guess-spread';
 import { foundWords } from './predict';
 import './projector.css';
+import { firstLimit, movedRead } from './moved-read';
 import type { Walked } from './record';
 import { putRight, wallRead } from './task-read';
 import { verdictRead } from './verdict-read';
 import { Walks, walking } from './walks';
-import { firstLimit, movedRead } from './what-if';
 
 /** What the learners see on a second screen: the question, then step by step what came out. */
 export class LearnersView extends PlainElement {
@@ -54,6 +54,15 @@ export class LearnersView extends PlainElement {
     </div>`;
   }
 
+  /** The code that opens the class, as large as the wall has room for. */
+  private toScan(href: string) {
+    return html`<div class="stage to-scan">
+      <h1>Scan this with your phone</h1>
+      <p>It opens the class there. Choose your name, and answer when the case comes.</p>
+      <qr-code .text=${href} .label=${'Code that opens this class on a phone'}></qr-code>
+    </div>`;
+  }
+
   private cameOut(walked: Walked) {
     const { question } = walked;
     const figure = question.kind === 'number' ? 'num' : '';
@@ -86,8 +95,10 @@ export class LearnersView extends PlainElement {
     if (shown.done) {
       return html`<h1>That was the last case</h1>
         ${shown.together ? html`<p>${shown.together}</p>` : ''}
-        <p role="status">Who said what is in the trainer’s window alone.</p>`;
+        <p role="status">Who said what is in the trainer’s window alone.</p>
+        ${shown.endCode ? html`<p>On a phone that read its answers out, type the end code: <strong class="end-code num">${shown.endCode}</strong></p>` : ''}`;
     }
+    if (shown.code) return this.toScan(shown.code);
     const walked = this.walks.of(shown);
     if (walked === 'coming') return html`<h1>For the learners</h1>${walking}`;
     if (!walked)

@@ -1,6 +1,6 @@
-import { readCase } from '@tarebook/casebook';
+import { judgeCaseNow, readCase } from '@tarebook/casebook';
 import { expect, test } from 'vitest';
-import { movableIn } from './movable';
+import { awaitedIn, movableIn } from './movable';
 
 const text = `---
 topic: tow-fit
@@ -40,4 +40,19 @@ test('of a case each fact told can be moved, and of each row every cell', () => 
   expect(all.map(({ said }) => said)).toEqual([
     ...['GVWR', 'Caller', 'Wife', 'Kitchen', 'Kitchen, ahead of axle,'],
   ]);
+});
+
+test('what nobody told and the verdict waits for can be put in, too, by its choices where it has some', () => {
+  const doc = readCase(text);
+  const answer = judgeCaseNow(doc);
+  const awaited = awaitedIn(doc, answer);
+  expect(awaited.length).toBeGreaterThan(0);
+  expect(awaited.every(({ value }) => value === '')).toBe(true);
+  const told = new Set(movableIn(doc).map(({ key }) => key));
+  expect(awaited.some(({ key }) => told.has(key))).toBe(false);
+  const [first] = awaited;
+  const to = first?.options[0] ?? `500 ${first?.unit}`;
+  const moved = readCase(first?.write(doc, to) ?? '');
+  expect(moved.troubles).toEqual([]);
+  expect(movableIn(moved).find(({ key }) => key === first?.key)?.value).toBe(to);
 });

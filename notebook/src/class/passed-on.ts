@@ -1,5 +1,6 @@
 import { whyTooMuch } from '../aside/first';
 import { filedCase } from '../state/filed';
+import { frontLine } from '../state/front-line';
 import type { Group, GroupCase } from '../state/group';
 import { pack, unpack } from '../state/link';
 import { isExercise } from '../state/practice';
@@ -11,7 +12,7 @@ export type PassedOn = {
   readonly cases: readonly GroupCase[];
 };
 
-/** A case that came with the page has no text; the exercise stands last, where it is not to predict. */
+/** A case that came with the page has neither title nor text; the exercise stands last, where it is not to predict. */
 type Written = readonly [
   topic: string,
   name: string,
@@ -20,11 +21,11 @@ type Written = readonly [
   exercise?: string,
 ];
 
-/** A case that came with the page travels by its address; one that was changed, whole. */
+/** A case that came with the page travels by its address, as short as may be; one that was changed, whole. */
 async function written({ topic, name, title, text, exercise }: GroupCase): Promise<Written> {
   const isFiled = (await filedCase(topic, name)) === text;
-  if (exercise) return [topic, name, title, isFiled ? '' : text, exercise];
-  return isFiled ? [topic, name, title] : [topic, name, title, text];
+  if (!isFiled) return exercise ? [topic, name, title, text, exercise] : [topic, name, title, text];
+  return exercise ? [topic, name, '', '', exercise] : [topic, name, ''];
 }
 
 export async function packClass({ id, learners, cases }: Group): Promise<string> {
@@ -56,10 +57,11 @@ async function unpackClass(packed: string): Promise<PassedOn> {
       const found = own || (await filedCase(topic, name));
       if (found === undefined) {
         throw new Error(
-          `This page has no case “${title}”; reload it, or ask for the link once more.`,
+          `This page has no case “${title || name}”; reload it, or ask for the link once more.`,
         );
       }
-      return { topic, name, title, text: found, ...(isExercise(exercise) && { exercise }) };
+      const said = title || frontLine(found, 'title') || name;
+      return { topic, name, title: said, text: found, ...(isExercise(exercise) && { exercise }) };
     }),
   );
   return { id, learners, cases: whole };

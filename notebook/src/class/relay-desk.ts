@@ -7,6 +7,25 @@ import { type Heard, lineTo } from './line';
 import { packClass } from './passed-on';
 import { guessByCode } from './take-code';
 
+const place = 'tarebook.let-in';
+
+/** The class whose phones were let in from this tab; '' where none were. */
+function wasOpen(): string {
+  try {
+    return sessionStorage.getItem(place) ?? '';
+  } catch {
+    return '';
+  }
+}
+
+function noteOpen(id: string): void {
+  try {
+    sessionStorage.setItem(place, id);
+  } catch {
+    // Where the device keeps nothing, a window that is opened anew says nothing of it.
+  }
+}
+
 type Open = { readonly url: string; readonly code: string };
 
 /** Where the trainer turns it on, guesses come from the learners' phones at once, while the lesson runs. */
@@ -76,7 +95,6 @@ export class RelayDesk extends PlainElement {
   }
 
   private look(): void {
-    this.told = '';
     this.line = lineTo(
       'trainer',
       (message) => this.hear(message),
@@ -98,6 +116,8 @@ export class RelayDesk extends PlainElement {
     }
     if (kind === 'open') {
       this.on = { url: String(url), code: String(code) };
+      this.told = '';
+      noteOpen(this.group.id);
       void this.hand();
       this.invite();
     }
@@ -105,7 +125,7 @@ export class RelayDesk extends PlainElement {
     const isAgain = told.again === true;
     const read = guessByCode(this.group, String(told.guess), String(told.why ?? ''), isAgain);
     const taken = typeof read !== 'string';
-    const reply = taken ? `${read.learner}, your guess is taken down.` : read;
+    const reply = taken ? `${read.learner}, your guess is noted.` : read;
     // Before the working opens a mistyped guess gives way to the one said anew.
     if (taken && isAgain) this.dispatchEvent(new TakenBack(read.learner));
     if (taken) this.dispatchEvent(new Committed(read.learner, read.said, read.reason));
@@ -129,8 +149,14 @@ export class RelayDesk extends PlainElement {
 
   /** The class is over, and not only out of sight: phones are told before the line closes. */
   over(): void {
+    noteOpen('');
     this.line?.say({ kind: 'over' });
   }
+
+  private turnOff = (): void => {
+    noteOpen('');
+    this.off();
+  };
 
   private off(): void {
     this.line?.close();
@@ -149,13 +175,22 @@ export class RelayDesk extends PlainElement {
       ${shop.length === 0 ? html`<p class="small">This machine is in no network that a phone could reach.</p>` : nothing}`;
   }
 
+  /** A window that is read anew has lost its phones, and says so where they were let in. */
+  protected override firstUpdated(): void {
+    if (wasOpen() !== this.group.id) return;
+    const details = this.querySelector('details');
+    if (details) details.open = true;
+    this.told =
+      'This window was opened anew, so the phones are cut off. Let the learners in again; the join code is a new one, and what they sent is here.';
+  }
+
   private let(on: Open) {
     const href = this.hrefOf(on);
     return html`<div class="let"><qr-code .text=${href} .label=${'Code that opens this class on a learner’s phone'}></qr-code>
       <div><p>Join code: <strong class="read-out num">${on.code}</strong> <span role="status">${this.count} ${this.count === 1 ? 'phone has' : 'phones have'} joined.</span></p>
       <p>Typed on a phone: <strong class="num">${on.url}join</strong>. The wall shows address and code for as long as anybody may join.</p>
       <p class="small"><a href=${href}>The link for the learners</a> has the join code in it. It is served until the lesson ends, takes names and answers alone and keeps nothing.</p>
-      <button @click=${this.off}>Let nobody in any more</button></div></div>`;
+      <button @click=${this.turnOff}>Let nobody in any more</button></div></div>`;
   }
 
   protected override render() {
@@ -170,7 +205,14 @@ export class RelayDesk extends PlainElement {
           : addresses
             ? this.choice(addresses)
             : html`<p>Started with “npm start”, this page takes guesses from the learners’ phones at once.</p>
-              ${told ? html`<button @click=${this.look}>Look once more</button>` : nothing}`
+              ${
+                told
+                  ? html`<button @click=${() => {
+                      this.told = '';
+                      this.look();
+                    }}>Look once more</button>`
+                  : nothing
+              }`
       }
       <p role="status">${told || nothing}</p>
     </details>`;

@@ -12,6 +12,14 @@ export type Typed = {
   readonly why: string;
 };
 
+/** What was said of a case, and what stood in the form then. */
+export type Said = {
+  readonly handed: Handed;
+  readonly typed: Typed;
+  /** As it is compared with what came out. */
+  readonly plain: string;
+};
+
 function fieldIn(form: ParentNode, id: string): HTMLInputElement | HTMLSelectElement | undefined {
   const field = form.querySelector(`#${id}`);
   return field instanceof HTMLInputElement || field instanceof HTMLSelectElement
@@ -36,7 +44,7 @@ export function saidIn(
   of: { readonly case: number; readonly learner: number },
   question: Question,
   system: UnitSystem,
-): { readonly wrong: string } | { readonly handed: Handed; readonly typed: Typed } | undefined {
+): { readonly wrong: string } | Said | undefined {
   const guess = form.querySelector('guess-field');
   if (!(guess instanceof GuessField)) return undefined;
   const read = readPrediction(guess.said, question, system);
@@ -48,5 +56,6 @@ export function saidIn(
   if (!code) return { wrong: 'A code carries one figure; write a single number.' };
   const why = guess.sentence || because.trim().slice(0, 300);
   const said = guess.sentence ? `“${guess.sentence}”` : read.said;
-  return { handed: { code, said, why }, typed: { guess: guess.kept, sure, why: because } };
+  const typed = { guess: guess.kept, sure, why: because };
+  return { handed: { code, said, why }, typed, plain: read.said };
 }

@@ -35,7 +35,7 @@ export async function takeScanned(id: string, code: string, why: string): Promis
     const channel = new BroadcastChannel('tarebook-class');
     channel.postMessage({ kind: 'kept', id });
     channel.close();
-    return `${learner}’s guess for case ${read.case + 1} is taken down. This window may be closed.`;
+    return `${learner}’s guess for case ${read.case + 1} is noted. This window may be closed.`;
   } catch (problem) {
     return whyNotKept(problem);
   }

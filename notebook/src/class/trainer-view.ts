@@ -5,17 +5,26 @@ import { PlainElement } from '../elements/plain-element';
 import { beginGroup, type Group, goOn, joined, openWorking, takeBack } from '../state/group';
 import type { Lesson } from '../state/lesson';
 import './class-case';
-import type { Committed, Joined, PhonesInvited, StepShown, TakenBack } from './class-case-events';
+import type {
+  CodeShown,
+  Committed,
+  Joined,
+  PhonesInvited,
+  StepShown,
+  TakenBack,
+} from './class-case-events';
 import './class-paper';
 import { ClassRun } from './class-run';
 import './class-tally';
 import './earlier-classes';
 import type { ClassActed } from './earlier-classes';
+import { endCode } from './end-code';
 import './lesson-list';
 import type { LessonActed, LessonFileChosen } from './lesson-list';
 import './lesson-plan';
 import type { ClassBegun, LessonChanged } from './lesson-plan';
 import { Lessons } from './lessons';
+import type { PhonesOpened } from './on-phones';
 import { RelayDesk } from './relay-desk';
 import type { SheetsWanted } from './sheets-wanted';
 import type { FactMoved } from './what-if';
@@ -60,10 +69,16 @@ export class TrainerView extends PlainElement {
   }
 
   private opened(): void {
+    this.run.put(undefined);
     this.run.go(openWorking);
     void this.focusOn('h2.out').then(() => {
       this.querySelector('h2.out')?.scrollIntoView({ block: 'start' });
     });
+  }
+
+  /** That there are phones without a line is known to the end, whoever folds this away. */
+  private phonesOpened(open: boolean): void {
+    if (open && !this.run.group?.byCode) this.run.go((group) => ({ ...group, byCode: true }));
   }
 
   private onward(): void {
@@ -131,7 +146,11 @@ export class TrainerView extends PlainElement {
       </div>
       ${
         ended
-          ? html`<class-tally .group=${group}></class-tally>${this.onPaper({ name: group.lesson ?? '', items: [] })}`
+          ? html`${
+              group.byCode
+                ? html`<p class="noprint">End code for phones that read their answers out: <strong class="read-out num">${endCode(group.id)}</strong></p>`
+                : nothing
+            }<class-tally .group=${group}></class-tally>${this.onPaper({ name: group.lesson ?? '', items: [] })}`
           : html`<relay-desk .group=${group}></relay-desk>
             <class-case .group=${group} .system=${this.system}></class-case>`
       }
@@ -172,6 +191,8 @@ export class TrainerView extends PlainElement {
         @prediction-committed=${({ detail }: Committed) => run.took(detail.learner, detail.said, detail.reason)}
         @prediction-taken-back=${({ detail }: TakenBack) => run.go((now) => takeBack(now, detail))}
         @learner-joined=${({ detail }: Joined) => run.go((now) => joined(now, detail))}
+        @phones-opened=${({ detail }: PhonesOpened) => this.phonesOpened(detail)}
+        @code-shown=${({ detail }: CodeShown) => run.put(detail)}
         @phones-invited=${({ detail }: PhonesInvited) => run.invite(detail)}
         @step-shown=${({ detail }: StepShown) => run.step(detail)}
         @fact-moved=${({ detail }: FactMoved) => run.move(detail)}

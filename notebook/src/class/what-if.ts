@@ -1,18 +1,16 @@
-import type { Answer, LimitAnswer } from '@tarebook/rules/engine';
+import { addRow, type CaseDocument, removeRow, setCell } from '@tarebook/casebook';
 import { shownUnit, type UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing } from 'lit';
-import '../elements/limit-rows';
-import { mark } from '../elements/marks';
+import type { CellTyped, RowAdded, RowDropped } from '../counter/row-list';
 import { PlainElement } from '../elements/plain-element';
-import { sentenceBeneath } from '../state/beneath';
 import { judge } from '../state/judged';
-import { levelOf } from '../state/level';
 import { readDocument } from '../state/reading';
 import type { Shown } from './channel';
-import { type Movable, movableIn } from './movable';
+import { awaitedIn, type Movable, movableIn } from './movable';
+import { movedRead } from './moved-read';
 import { asMoved } from './moved-value';
-import { foundWords, questionOf } from './predict';
 import type { Walked } from './record';
+import { whatIfSaid } from './what-if-said';
 
 export class FactMoved extends CustomEvent<Shown['moved']> {
   constructor(moved: Shown['moved']) {
@@ -20,23 +18,21 @@ export class FactMoved extends CustomEvent<Shown['moved']> {
   }
 }
 
-/** A fact or a row of an open case, moved: what comes out then. The case itself stays as it is. */
+/** Facts and rows of an open case, moved: what comes out then. The case itself stays as it is. */
 export class WhatIf extends PlainElement {
   static override properties = {
     walked: { attribute: false },
     system: { attribute: false },
     fact: { state: true },
     wrong: { state: true },
-    outcome: { state: true },
+    moved: { state: true },
   };
   declare walked: Walked;
   declare system: UnitSystem;
   declare fact: string;
   declare wrong: string;
-  /** What comes out with the fact moved, and of which case that is. */
-  declare outcome:
-    | { readonly of: string; readonly says: string; readonly text: string }
-    | undefined;
+  /** The case with all that was moved, and of which case that is. */
+  declare moved: { readonly of: string; readonly says: string; readonly text: string } | undefined;
 
   constructor() {
     super();
@@ -44,46 +40,92 @@ export class WhatIf extends PlainElement {
     this.wrong = '';
   }
 
-  /** What was told and can be moved. */
+  private get soFar(): WhatIf['moved'] {
+    return this.moved?.of === this.walked.doc.text ? this.moved : undefined;
+  }
+
+  /** The case as it is moved so far. */
+  private get now(): CaseDocument {
+    return this.soFar ? readDocument(this.soFar.text) : this.walked.doc;
+  }
+
+  /** What can be moved: what was told, and what the verdict waits for. */
   private get told(): readonly Movable[] {
-    return movableIn(this.walked.doc);
+    return [...movableIn(this.now), ...awaitedIn(this.now, this.walked.answer)];
+  }
+
+  /** Has it judged and shown, here and on the wall. */
+  private put(text: string, unread: string): void {
+    const { doc } = this.walked;
+    const { answer, current, doc: read } = judge(text, undefined, this.system);
+    if (!answer || !current) {
+      this.wrong = read.troubles[0]?.says ?? unread;
+      return;
+    }
+    this.wrong = '';
+    const says = whatIfSaid(doc, read);
+    this.moved = says === undefined ? undefined : { of: doc.text, says, text };
+    this.dispatchEvent(new FactMoved(says === undefined ? undefined : { text, says }));
   }
 
   private move(event: Event): void {
     event.preventDefault();
-    const { doc } = this.walked;
     const fact = this.told.find(({ key }) => key === this.fact) ?? this.told[0];
-    const value = this.querySelector<HTMLInputElement>('#moved-to')?.value.trim() ?? '';
+    const value =
+      this.querySelector<HTMLInputElement | HTMLSelectElement>('#moved-to')?.value.trim() ?? '';
     if (!fact) return;
     if (value === '') {
-      this.wrong = `Nothing is written for ${fact.label}; write a value such as ${fact.value || 'the one on the label'}.`;
+      this.wrong =
+        fact.options.length > 0
+          ? `Nothing is chosen for ${fact.label}; choose one of ${fact.options.join(', ')}.`
+          : `Nothing is written for ${fact.label}; write a value such as ${fact.value || 'the one on the label'}.`;
       return;
     }
     const unit = fact.unit === '' ? '' : shownUnit(fact.unit, this.system);
-    const written = asMoved(value, unit);
-    const text = fact.write(readDocument(doc.text), written);
-    const { answer, current, doc: read } = judge(text, undefined, this.system);
-    if (!answer || !current) {
-      this.wrong = read.troubles[0]?.says ?? `“${value}” cannot be read for ${fact.label}.`;
-      return;
-    }
-    this.wrong = '';
-    const says = `What if ${fact.said} were ${written}?`;
-    this.outcome = { of: doc.text, says, text };
-    this.dispatchEvent(new FactMoved({ text, says }));
+    const text = fact.write(this.now, asMoved(value, unit));
+    this.put(text, `“${value}” cannot be read for ${fact.label}.`);
   }
 
   private back = (): void => {
-    this.outcome = undefined;
+    this.moved = undefined;
+    this.wrong = '';
     this.dispatchEvent(new FactMoved(undefined));
   };
 
+  private typed = ({ detail: { list, row, column, value } }: CellTyped): void =>
+    this.put(setCell(this.now, list, row, column, value), `“${value}” cannot be read.`);
+
+  private added = ({ detail: { list, label, cells } }: RowAdded): void =>
+    this.put(addRow(this.now, list, label, cells), `“${label}” cannot be taken in.`);
+
+  private dropped = ({ detail: { list, row } }: RowDropped): void =>
+    this.put(removeRow(this.now, list, row), 'It cannot be left out.');
+
+  /** What edits rows at the counter comes when it is asked for. */
+  private open = (): void => void import('../counter/row-list');
+
+  /** The rows of every list of the case, to be added to and taken from as at the counter. */
+  private rows() {
+    const { now, system } = this;
+    const { topic } = now;
+    if (!topic) return nothing;
+    const lists = now.blocks.flatMap((block) => (block.kind === 'list' ? [block] : []));
+    const labels = lists.map(({ fact }) => topic.facts[fact]?.label ?? fact);
+    if (lists.length === 0) return nothing;
+    return html`<details class="noprint moved-rows" @toggle=${this.open} @cell-typed=${this.typed} @row-added=${this.added} @row-dropped=${this.dropped}>
+      <summary>Add or leave out: ${labels.join(', ')}</summary>
+      ${lists.map(
+        ({ fact, columns, rows }, at) => html`<h4>${labels[at]}</h4>
+          <row-list .topic=${topic} .fact=${fact} .columns=${columns.filter((each) => each !== '')} .rows=${rows} .system=${system}></row-list>`,
+      )}
+    </details>`;
+  }
+
   protected override render() {
-    const { told, wrong, walked, system } = this;
-    const first = told[0];
+    const { told, wrong, walked, system, soFar } = this;
+    const [first] = told;
     if (!first) return nothing;
     const now = told.find(({ key }) => key === this.fact) ?? first;
-    const then = this.outcome?.of === walked.doc.text ? this.outcome : undefined;
     return html`<h3 class="noprint">What if</h3>
       <form class="turn noprint" @submit=${this.move} novalidate>
         <label>Fact
@@ -92,57 +134,22 @@ export class WhatIf extends PlainElement {
           }}>${told.map(({ key, label }) => html`<option value=${key} ?selected=${key === now.key}>${label}</option>`)}</select>
         </label>
         <label>were, instead of ${now.value || 'nothing said'}
-          <input id="moved-to" autocomplete="off" aria-invalid=${wrong ? 'true' : 'false'} />
+          ${
+            now.options.length > 0
+              ? html`<select id="moved-to" aria-invalid=${wrong ? 'true' : 'false'}>
+                  <option value="">choose …</option>
+                  ${now.options.map((each) => html`<option value=${each}>${each}</option>`)}
+                </select>`
+              : html`<input id="moved-to" autocomplete="off" aria-invalid=${wrong ? 'true' : 'false'} />`
+          }
         </label>
         <button>See</button>
-        ${then ? html`<button type="button" @click=${this.back}>Back to the case</button>` : nothing}
+        ${soFar ? html`<button type="button" @click=${this.back}>Back to the case</button>` : nothing}
         <p class="error" role="alert">${wrong}</p>
       </form>
-      <div role="status">${then ? movedRead(then, walked, system) : nothing}</div>`;
+      ${this.rows()}
+      <div role="status">${soFar ? movedRead(soFar, walked, system) : nothing}</div>`;
   }
-}
-
-/** The limit that runs out first, as a bar; undefined where none does. */
-export function firstLimit({ limits, binding }: Answer, system: UnitSystem, before?: LimitAnswer) {
-  const limit = limits.find(({ id }) => id === binding);
-  if (!limit) return undefined;
-  const rows = [{ limit, ...(before && { before }) }];
-  return html`<limit-rows .rows=${rows} .system=${system}></limit-rows>`;
-}
-
-/** What comes out with a fact moved, and what came out before, as both windows show it. */
-export function movedRead(
-  moved: NonNullable<Shown['moved']>,
-  { answer: filed, question: asked }: Walked,
-  system: UnitSystem,
-) {
-  const { doc, answer } = judge(moved.text, undefined, system);
-  if (!answer) return nothing;
-  const level = doc.topic ? levelOf(doc.topic.outcomes, answer.outcome) : 'unknown';
-  const question = questionOf(doc, answer);
-  return html`<p class="what-if">${moved.says}</p>
-    <section class="verdict level-${level}">
-      ${mark(level)}
-      <p class="word">${answer.words.charAt(0).toUpperCase()}${answer.words.slice(1)}</p>
-      <p>${sentenceBeneath(doc.topic, answer, system)}</p>
-    </section>
-    ${
-      question.kind === 'number'
-        ? html`<p>${question.label}: <strong class="num">${foundWords(question, system)}</strong>${
-            asked.kind === 'number' && asked.result === question.result
-              ? `, and before ${foundWords(asked, system)}`
-              : ''
-          }</p>`
-        : nothing
-    }
-    ${
-      firstLimit(
-        answer,
-        system,
-        filed.limits.find(({ id, state }) => id === answer.binding && state !== 'not-asked'),
-      ) ?? nothing
-    }
-    <p>Before: ${filed.words}.</p>`;
 }
 
 customElements.define('what-if', WhatIf);

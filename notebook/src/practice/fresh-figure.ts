@@ -1,7 +1,12 @@
 import { readQuantity, showNumber, wasMisread } from '@tarebook/rules/quantity';
 
 /** What is weighed, driven, drawn or stored; sizes, voltages and pressures are stamped and stay. */
-const moving = new Set(['lb', 'kg', 'mi', 'km', 'Ah', 'Wh', 'W', 'h', 'gal', 'L', 'USD']);
+const moving = new Set([
+  ...['lb', 'kg', 'mi', 'km', 'Ah', 'Wh', 'W', 'h', 'gal', 'L', 'USD', 'A', 'Btu/h', '%'],
+]);
+
+/** How long something runs and what it draws differ from camp to camp however small they are. */
+const small: Readonly<Record<string, number>> = { h: 2, A: 2 };
 
 /** Figures up to 40 are bottles, batteries and counts, which are sold in sizes. */
 const least = 41;
@@ -26,7 +31,8 @@ export function freshFigure(text: string, unit: string, times: number): string |
   const read = readQuantity(text);
   if (written === '' || wasMisread(read)) return undefined;
   const value = Number(written.replaceAll(',', ''));
-  if (!moving.has(own.trim() || unit) || value < least) return undefined;
+  const measured = own.trim() || unit;
+  if (!moving.has(measured) || value < (small[measured] ?? least)) return undefined;
   const place = placeOf(written, value);
   const made = Math.round((value * times) / place) * place;
   return `${showNumber(made, place < 1 ? 1 : 0)}${own}`;

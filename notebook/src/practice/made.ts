@@ -20,6 +20,8 @@ export type Made = Walked & {
   readonly topic: string;
   readonly name: string;
   readonly title: string;
+  /** Whether its figures are its own, and not those of the filed case. */
+  readonly isFresh: boolean;
 };
 
 /** What a learner has to do, as it is handed over from beside the page. */
@@ -28,7 +30,7 @@ export type TaskTold =
   | { readonly kind: 'ask'; readonly asking: Omit<Asking, 'topic'> };
 
 /** An exercise as it is handed over from beside the page: the text, not yet judged here. */
-export type MadeTold = From & { readonly title: string; readonly task: TaskTold };
+export type MadeTold = From & Pick<Made, 'title' | 'isFresh'> & { readonly task: TaskTold };
 
 export function toldOf(task: Task): TaskTold {
   if (task.kind !== 'ask') return task;
@@ -49,7 +51,9 @@ export function madeFrom(
   const asFiled = { text, doc: filed.doc, answer: filed.answer };
   for (const each of variant ? [variant, asFiled] : [asFiled]) {
     const task = taskOf(kind, each.doc, each.answer, seed);
-    if (task) return { topic, name, title, text: each.text, task: toldOf(task) };
+    if (!task) continue;
+    const isFresh = each === variant;
+    return { topic, name, title, isFresh, text: each.text, task: toldOf(task) };
   }
   return undefined;
 }
@@ -59,9 +63,25 @@ export const taskHere = (task: TaskTold, topic: Topic): Task =>
   task.kind === 'ask' ? { kind: 'ask', asking: { ...task.asking, topic: topicHere(topic) } } : task;
 
 /** The same judged here, where it is drawn. */
-export function judgedHere({ topic, name, title, text, task }: MadeTold): Made | undefined {
+export function judgedHere({
+  topic,
+  name,
+  title,
+  isFresh,
+  text,
+  task,
+}: MadeTold): Made | undefined {
   const { doc, answer } = judge(text);
   if (!doc.topic || !answer) return undefined;
   const here = taskHere(task, doc.topic);
-  return { topic, name, title, doc, answer, question: questionOf(doc, answer), task: here };
+  return {
+    topic,
+    name,
+    title,
+    isFresh,
+    doc,
+    answer,
+    question: questionOf(doc, answer),
+    task: here,
+  };
 }

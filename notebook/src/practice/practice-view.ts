@@ -181,7 +181,11 @@ export class PracticeView extends PlainElement {
       ${
         made
           ? html`<h2 tabindex="-1">${exerciseWords[made.task.kind]} · ${made.title}</h2>
-            <p class="small soft">The figures are this exercise’s own, drawn by the seed ${this.seed}; vehicle, trailer and people are invented.</p>
+            <p class="small soft">${
+              made.isFresh
+                ? `The figures are this exercise’s own, drawn by the seed ${this.seed}; vehicle, trailer and people are invented.`
+                : 'The figures are those of the filed case, of which none can be drawn anew here; vehicle, trailer and people are invented.'
+            }</p>
             ${keyed(made, html`<div @exercise-done=${this.took}>${this.task(made)}</div>`)}
             ${done ? html`<div class="acts"><button class="main" @click=${() => this.begin('')}>Another one</button></div>` : nothing}`
           : nothing

@@ -28,6 +28,11 @@ test.each([
   ['20 lb', 'lb', 1.1, undefined],
   ['40 lb', 'lb', 1.1, undefined],
   ['12 V', 'V', 1.1, undefined],
+  ['11 h', 'h', 1.1, '12.1 h'],
+  ['7 A', 'A', 1.1, '7.7 A'],
+  ['30,000 Btu/h', 'Btu/h', 1.07, '32,000 Btu/h'],
+  ['60 %', '%', 1.1, '66 %'],
+  ['4', 'd', 1.1, undefined],
   ['300–400 lb', 'lb', 1.1, undefined],
   ['unknown', 'lb', 1.1, undefined],
 ])('“%s” in %s, times %s, is %s', (text, unit, times, made) => {

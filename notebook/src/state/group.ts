@@ -47,6 +47,8 @@ export type Group = {
   readonly takenBack?: readonly Commitment[];
   /** What is shown of the open case; absent: the guesses. */
   readonly step?: ClassStep;
+  /** Whether learners guess on phones that read codes out. */
+  readonly byCode?: true;
   /** The lesson it was begun from. */
   readonly lesson?: string;
   /** The cases whose working has been opened. */
@@ -99,6 +101,7 @@ export function isGroup(value: unknown): value is Group {
     commitments.every(isCommitment) &&
     (takenBack === undefined || (Array.isArray(takenBack) && takenBack.every(isCommitment))) &&
     (held('step') === undefined || isStep(held('step'))) &&
+    (held('byCode') === undefined || held('byCode') === true) &&
     (held('lesson') === undefined || typeof held('lesson') === 'string') &&
     Array.isArray(opened) &&
     opened.every((each) => typeof each === 'number')
@@ -209,6 +212,7 @@ export function mergedGroups(ours: Group, theirs: Group): Group {
     learners: [...new Set([...ours.learners, ...theirs.learners])],
     commitments: [...first.values()],
     ...(takenBack.length > 0 && { takenBack }),
+    ...((ours.byCode || theirs.byCode) && { byCode: true }),
     opened: [...new Set([...ours.opened, ...theirs.opened])],
     closed: ours.closed || theirs.closed,
   };
