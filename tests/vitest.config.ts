@@ -1,5 +1,7 @@
+import { relative } from 'node:path';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
+import { BaseSequencer, type TestSpecification } from 'vitest/node';
 import { ownTopicsForVite } from '../notebook/build/own-topics.ts';
 import { yardForVite } from './run/catalogue.mjs';
 
@@ -17,12 +19,29 @@ const asInstalled: Plugin = {
   },
 };
 
+const root = new URL('..', import.meta.url).pathname;
+
+/**
+ * What takes long begins first, so that at the end no core waits for another's last file. How long each
+ * took is known after a first run; before it, files go by their size, and those over all cases and over
+ * random rigs take long however short they are. Those of single modules fill what is left.
+ */
+class LongestFirst extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    const sorted = await super.sort(files);
+    const isWide = ({ moduleId }: TestSpecification) =>
+      relative(root, moduleId).startsWith('tests/');
+    return [...sorted.filter(isWide), ...sorted.filter((each) => !isWide(each))];
+  }
+}
+
 export default defineConfig({
   plugins: [asInstalled, yardForVite(), ownTopicsForVite()],
   resolve: { conditions: ['source'] },
   ssr: { resolve: { conditions: ['source'] } },
   test: {
-    root: new URL('..', import.meta.url).pathname,
+    root,
+    sequence: { sequencer: LongestFirst },
     include: ['packages/*/src/**/*.test.ts', 'notebook/src/**/*.test.ts', 'tests/**/*.test.ts'],
     exclude: ['**/node_modules/**', '**/dist/**', 'tests/browser/**'],
     testTimeout: 120_000,

@@ -1,40 +1,13 @@
-import { askedOf } from '@tarebook/casebook';
 import { topics } from '@tarebook/rules';
-import {
-  type Answer,
-  answerTraced,
-  formOf,
-  type Level,
-  levels,
-  say,
-  type Topic,
-  urgentOf,
-} from '@tarebook/rules/engine';
+import { answerTraced, say, urgentOf } from '@tarebook/rules/engine';
 import { describe, expect, test } from 'vitest';
-import { readFiled } from './filed';
-import { casesFolder, markdownBelow, refusedFolder } from './files';
+import { filedLeft, type Left } from './left';
 
 /**
  * What somebody does next who hears only the spoken answer, or reads only the post: where something
  * stops it or calls for care, what to do about that is in it, before what else there is to know.
  */
-type Left = {
-  readonly name: string;
-  readonly topic: Topic;
-  readonly answer: Answer;
-  readonly level: Level;
-  readonly spoken: string;
-  readonly post: string;
-};
-
-const left: readonly Left[] = markdownBelow(casesFolder, refusedFolder).map(({ name, text }) => {
-  const doc = readFiled(text);
-  const { topic, asked } = askedOf(doc);
-  const answer = answerTraced(topic, asked);
-  const level = levels.find((each) => topic.outcomes[each].id === answer.outcome) ?? 'unknown';
-  const form = (of: 'spoken' | 'post') => formOf(of, topic, asked, { asking: doc.front.asking });
-  return { name, topic, answer, level, spoken: form('spoken'), post: form('post') };
-});
+const left = filedLeft();
 
 /** What begins a sentence that tells somebody to do something. */
 const imperative =
@@ -73,19 +46,19 @@ describe('what stops it, or calls for care', () => {
   test.each(['spoken', 'post'] as const)('%s says what to do about it', (form) => {
     const medium = form === 'spoken' ? 'spoken' : 'written';
     const idle = settled.filter(
-      (each) => !actsOf(each, medium).some((act) => act !== '' && each[form].includes(act)),
+      (each) => !actsOf(each, medium).some((act) => act !== '' && each.forms[form].includes(act)),
     );
-    expect(idle.map((each) => `${each.name}: ${each[form]}`)).toEqual([]);
+    expect(idle.map((each) => `${each.name}: ${each.forms[form]}`)).toEqual([]);
   });
 
   test('is said before a list of things to bring', () => {
-    const late = settled.filter(({ level, topic, answer, spoken }) => {
+    const late = settled.filter(({ level, topic, answer, forms: { spoken } }) => {
       const list = answer.selections.find(({ label }) => spoken.startsWith(`${label}: `));
       // What to do while it sways is a list, and comes first.
       const isMeant = topic.id === 'sway';
       return level === 'stop' && list && !isMeant && !urgentOf(topic, answer.findings);
     });
-    expect(late.map(({ name, spoken }) => `${name}: ${spoken}`)).toEqual([]);
+    expect(late.map(({ name, forms }) => `${name}: ${forms.spoken}`)).toEqual([]);
   });
 });
 
@@ -108,7 +81,7 @@ test('every limit says what to do where it is over, and where it is close', () =
 
 test('no two sentences of an answer say the same', () => {
   const words = (text: string) => text.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
-  const twice = left.flatMap(({ name, spoken }) => {
+  const twice = left.flatMap(({ name, forms: { spoken } }) => {
     const said = spoken.split(/(?<=[.?!])\s+/);
     return said.flatMap((each, place) => {
       const later = said.slice(place + 1);
@@ -131,9 +104,9 @@ test('a hitch of which nobody looked at latch, chains and cable will do only if 
       ),
   );
   expect(silent.length).toBeGreaterThan(5);
-  for (const { name, answer, spoken } of silent) {
+  for (const { name, answer, forms } of silent) {
     expect(answer.outcome, name).not.toMatch(/^will-do(?:-with-care)?$/);
     if (answer.outcome !== 'will-do-if') continue;
-    expect(spoken, name).toMatch(/latch|pinned|chains|cable/);
+    expect(forms.spoken, name).toMatch(/latch|pinned|chains|cable/);
   }
 });

@@ -1,4 +1,3 @@
-import { askedOf } from '@tarebook/casebook';
 import { topics } from '@tarebook/rules';
 import {
   type Answer,
@@ -7,16 +6,12 @@ import {
   type FactsGiven,
   type FormName,
   formOf,
-  formsOf,
   type Level,
-  levels,
   say,
-  type Topic,
   urgentOf,
 } from '@tarebook/rules/engine';
 import { describe, expect, test } from 'vitest';
-import { readFiled } from './filed';
-import { casesFolder, markdownBelow, refusedFolder } from './files';
+import { filedLeft, type Left, leftOf } from './left';
 
 /**
  * What was told and is dangerous is heard in whatever form an answer leaves, and nothing beside it
@@ -26,35 +21,7 @@ import { casesFolder, markdownBelow, refusedFolder } from './files';
 const short = ['ticket', 'spoken', 'post', 'everybody'] as const satisfies readonly FormName[];
 type Short = (typeof short)[number];
 
-type Left = {
-  readonly name: string;
-  readonly topic: Topic;
-  readonly asked: Asked;
-  readonly answer: Answer;
-  readonly level: Level;
-  readonly forms: Readonly<Record<FormName, string>>;
-};
-
-function leftOf(name: string, topic: Topic, asked: Asked, asking?: string): Left {
-  const answer = answerTraced(topic, asked);
-  const level = levels.find((each) => topic.outcomes[each].id === answer.outcome) ?? 'unknown';
-  // What would change it is looked for in no short form.
-  const changes = { remedies: [] };
-  return {
-    name,
-    topic,
-    asked,
-    answer,
-    level,
-    forms: formsOf(topic, asked, { asking, changes }).forms,
-  };
-}
-
-const left = markdownBelow(casesFolder, refusedFolder).map(({ name, text }) => {
-  const doc = readFiled(text);
-  const { topic, asked } = askedOf(doc);
-  return leftOf(name, topic, asked, doc.front.asking);
-});
+const left = filedLeft();
 
 const letters = (text: string): string => text.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, ' ');
 

@@ -14,6 +14,7 @@ import {
 import { describe, expect, test } from 'vitest';
 import { readFiled } from './filed';
 import { casesFolder, markdownBelow, notesFolder, refusedFolder } from './files';
+import { untoldLeft } from './left';
 
 /**
  * What somebody hears who drives: every filed case, every note, every asking with nothing told, and
@@ -31,22 +32,21 @@ const documents = markdownBelow(casesFolder, refusedFolder).map(({ name, text })
   return { name, asking: doc.front.asking, ...askedOf(doc) };
 });
 
-const filed: readonly Heard[] = documents.map(({ name, topic, asked, asking }) => ({
-  name,
-  spoken: spokenOf(topic, asked, asking),
-}));
+const filed = documents.map((document) => {
+  const { topic, asked, asking } = document;
+  const { text: spoken, cautions } = writtenForm('spoken', topic, asked, { asking });
+  return { ...document, answer: answerTraced(topic, asked), spoken, cautions };
+});
 
 const notes: readonly Heard[] = markdownBelow(notesFolder).map(({ name, text }) => ({
   name,
   spoken: noteForms(judgeNote(readNote(text), '2026-11-28')).spoken,
 }));
 
-const nothing: readonly Heard[] = Object.values(topics).flatMap((topic) =>
-  Object.keys(topic.askings ?? {}).map((asking) => ({
-    name: `${topic.id}: nothing, ${asking}`,
-    spoken: spokenOf(topic, { facts: {}, asOf }, asking),
-  })),
-);
+const nothing: readonly Heard[] = untoldLeft().map(({ name, forms }) => ({
+  name,
+  spoken: forms.spoken,
+}));
 
 type Alone = Heard & { readonly topic: Topic; readonly fact: string; readonly asked: Asked };
 
@@ -163,9 +163,8 @@ describe('who drives and listens', () => {
   });
 
   test('hears no caution about something else while there is one for everybody', () => {
-    const beside = documents.flatMap(({ name, topic, asked, asking }) => {
-      const { cautions } = writtenForm('spoken', topic, asked, { asking });
-      const { findings, limits, binding } = answerTraced(topic, asked);
+    const beside = filed.flatMap(({ name, topic, asked, answer, cautions }) => {
+      const { findings, limits, binding } = answer;
       const up = new Set([
         ...findings.flatMap(({ id, level }) =>
           level === 'ok' || level === 'not-asked' ? [] : [`finding.${id}`],
@@ -214,18 +213,18 @@ describe('who drives and listens', () => {
       Object.values(topic.askings ?? {}).filter(({ yesOrNo }) => yesOrNo),
     );
     expect(asked.length).toBeGreaterThan(12);
-    const settled = documents.flatMap(({ name, topic, asked, asking }) => {
-      const { outcome, findings } = answerTraced(topic, asked);
+    const settled = filed.flatMap(({ name, topic, asked, asking, answer, spoken }) => {
+      const { outcome, findings } = answer;
       const level = levels.find((each) => topic.outcomes[each].id === outcome);
       const first = asking ?? impliedIn(topic, asked);
       const isAsked = topic.askings?.[first]?.yesOrNo === true;
       if (!isAsked || (level !== 'ok' && level !== 'care') || urgentOf(topic, findings)) return [];
-      return [{ name, words: topic.outcomes[level].sentence.replace(/(?:, with care)?\.$/, '') }];
+      return [
+        { name, spoken, words: topic.outcomes[level].sentence.replace(/(?:, with care)?\.$/, '') },
+      ];
     });
     expect(settled.length).toBeGreaterThan(15);
-    const late = settled.filter(
-      ({ name, words }) => !filed.find((each) => each.name === name)?.spoken.startsWith(words),
-    );
+    const late = settled.filter(({ words, spoken }) => !spoken.startsWith(words));
     expect(late.map(({ name }) => name)).toEqual([]);
   });
 

@@ -1,50 +1,13 @@
-import { askedOf } from '@tarebook/casebook';
 import { topics } from '@tarebook/rules';
-import {
-  type Answer,
-  type Asked,
-  answerTraced,
-  formOf,
-  type Level,
-  levels,
-  say,
-  type Topic,
-  urgentOf,
-} from '@tarebook/rules/engine';
+import { levels, say, urgentOf } from '@tarebook/rules/engine';
 import { describe, expect, test } from 'vitest';
-import { readFiled } from './filed';
-import { casesFolder, markdownBelow, refusedFolder } from './files';
+import { filedLeft, type Left, untoldLeft } from './left';
 
 /**
  * What a listener hears who sees nothing: every filed case, and every asking of every topic with
  * nothing told. Each check stands for something that was once heard and left the listener at a loss.
  */
-type Heard = {
-  readonly name: string;
-  readonly topic: Topic;
-  readonly answer: Answer;
-  readonly level: Level;
-  readonly spoken: string;
-  readonly everybody: string;
-};
-
-function heard(name: string, topic: Topic, asked: Asked, asking: string | undefined): Heard {
-  const answer = answerTraced(topic, asked);
-  const level = levels.find((each) => topic.outcomes[each].id === answer.outcome) ?? 'unknown';
-  const form = (of: 'spoken' | 'everybody') => formOf(of, topic, asked, { asking });
-  return { name, topic, answer, level, spoken: form('spoken'), everybody: form('everybody') };
-}
-
-const filed = markdownBelow(casesFolder, refusedFolder).map(({ name, text }) => {
-  const doc = readFiled(text);
-  const { topic, asked } = askedOf(doc);
-  return heard(name, topic, asked, doc.front.asking);
-});
-const untold = Object.values(topics).flatMap((topic) =>
-  Object.keys(topic.askings ?? {}).map((asking) =>
-    heard(`${topic.id}: nothing, ${asking}`, topic, { facts: {}, asOf: '2026-11-01' }, asking),
-  ),
-);
+const [filed, untold] = [filedLeft(), untoldLeft()];
 const all = [...filed, ...untold];
 
 const segments = new Intl.Segmenter('en-US', { granularity: 'sentence' });
@@ -53,7 +16,7 @@ const sentencesOf = (text: string): readonly string[] =>
 
 /** Every sentence heard in which something of the kind is found. */
 const hearing = (isFound: (sentence: string) => boolean): readonly string[] =>
-  all.flatMap(({ name, spoken, everybody }) =>
+  all.flatMap(({ name, forms: { spoken, everybody } }) =>
     [...new Set([...sentencesOf(spoken), ...sentencesOf(everybody)])]
       .filter(isFound)
       .map((sentence) => `${name}: ${sentence}`),
@@ -89,7 +52,7 @@ describe('what is read aloud', () => {
 });
 
 /** What the answer itself says is to be done. */
-const todosOf = ({ topic, answer }: Heard): readonly string[] => [
+const todosOf = ({ topic, answer }: Left): readonly string[] => [
   ...answer.findings.flatMap(({ messages: { do: todo } }) =>
     todo ? [say(todo, { medium: 'spoken' })] : [],
   ),
@@ -106,22 +69,22 @@ describe('where no verdict can be told', () => {
   });
 
   test('one question is asked at the most, and it comes last', () => {
-    const wrong = open.filter(({ spoken }) => {
+    const wrong = open.filter(({ forms: { spoken } }) => {
       const said = sentencesOf(spoken);
       const at = said.findIndex((each) => each.endsWith('?'));
       const questions = said.filter((each) => each.endsWith('?')).length;
       return questions > 1 || (at >= 0 && at < said.length - 2);
     });
-    expect(wrong.map(({ name, spoken }) => `${name}: ${spoken}`)).toEqual([]);
+    expect(wrong.map(({ name, forms }) => `${name}: ${forms.spoken}`)).toEqual([]);
   });
 
   test('what to do next is among the first three sentences, which are short, or the last', () => {
     const lost = open.filter((each) => {
-      const said = sentencesOf(each.spoken);
+      const said = sentencesOf(each.forms.spoken);
       const isAsked = said.slice(-2).some((sentence) => sentence.endsWith('?'));
       const ends = [said.slice(0, 3).join(' '), said.slice(-2).join(' ')];
       return !isAsked && !todosOf(each).some((todo) => ends.some((end) => end.includes(todo)));
     });
-    expect(lost.map(({ name, spoken }) => `${name}: ${spoken}`)).toEqual([]);
+    expect(lost.map(({ name, forms }) => `${name}: ${forms.spoken}`)).toEqual([]);
   });
 });
