@@ -129,6 +129,7 @@ export { english } from './words/en';
 export type { Language } from './words/language';
 export { type Code, message } from './words/message';
 export { say, sayer } from './words/say';
+export { sayAnswer } from './words/say-answer';
 export type { Voice } from './words/speaker';
 export type { Medium, Quantity, Said, Say, Sayable, Text } from './words/value';
 export { own, text } from './words/value';
