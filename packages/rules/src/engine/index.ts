@@ -5,6 +5,7 @@ export { factsBelow } from './answer/grounds';
 export { gravestFirst } from './answer/levels';
 export { type LimitTrials, limitTrials } from './answer/limit-trials';
 export { dayProblems, inBase, parametersOn } from './answer/parameters';
+export { prepareInSteps } from './answer/prepare';
 export { type QuickOptions, quickly, type Verdict } from './answer/quickly';
 export { againstOf } from './answer/room';
 export { beneathWord, urgentOf } from './answer/sentence';
