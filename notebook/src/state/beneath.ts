@@ -1,4 +1,4 @@
-import { type Answer, beneathWord, say, type Topic } from '@tarebook/rules/engine';
+import { type Answer, beneathWord, sayAnswer, type Topic } from '@tarebook/rules/engine';
 import type { UnitSystem } from '@tarebook/rules/quantity';
 
 /** What is said under the word of a verdict: without the opening, which says that word once more. */
@@ -6,4 +6,4 @@ export const sentenceBeneath = (
   topic: Topic | undefined,
   answer: Answer,
   system: UnitSystem = 'us',
-): string => (topic ? say(beneathWord(topic, answer), { units: system }) : answer.sentence);
+): string => (topic ? sayAnswer(beneathWord(topic, answer), { units: system }) : answer.sentence);

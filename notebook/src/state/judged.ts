@@ -1,5 +1,5 @@
 import { askedIn, type CaseDocument } from '@tarebook/casebook';
-import { type Answer, answerTraced, prepare } from '@tarebook/rules/engine';
+import { type Answer, answerTraced, prepareInSteps } from '@tarebook/rules/engine';
 import { readQuantity, type UnitSystem, wasMisread } from '@tarebook/rules/quantity';
 import { topicHere } from './house';
 import { readDocument } from './reading';
@@ -28,13 +28,14 @@ export function judge(text: string, before?: Judged, units: UnitSystem = 'us'): 
   return judgeRead(readDocument(text), units, before);
 }
 
-const pause = (): Promise<void> => new Promise((done) => setTimeout(done));
+/** Leaves the page free for whatever waits. */
+export const pause = (): Promise<void> => new Promise((done) => setTimeout(done));
 
 /** The same for a case that is not shown yet; the page is left free between the steps. */
 export async function judgeInSteps(text: string, units: UnitSystem): Promise<Judged> {
   const doc = readDocument(text);
   await pause();
-  if (doc.topic) prepare(doc.topic);
+  if (doc.topic) await prepareInSteps(doc.topic, pause);
   await pause();
   const judged = judgeRead(doc, units);
   await pause();

@@ -1,5 +1,5 @@
 import type { Answer, LimitAnswer, Missing, State, Topic } from '@tarebook/rules/engine';
-import { beneathWord, leftOf, levels, overOf, say, urgentOf } from '@tarebook/rules/engine';
+import { beneathWord, leftOf, levels, overOf, sayAnswer, urgentOf } from '@tarebook/rules/engine';
 import { marginParts, type Shown, showParts, type UnitSystem } from '@tarebook/rules/quantity';
 import type { Judged } from './judged';
 import { type Refused, refusedIn } from './refused';
@@ -94,7 +94,7 @@ export function ticketOf({ doc, answer, current }: Judged, system: UnitSystem): 
     level,
     word: capital(answer.words),
     // The word stands over it, and a screen reader says both.
-    sentence: say(beneathWord(topic, answer), { units: system }),
+    sentence: sayAnswer(beneathWord(topic, answer), { units: system }),
     ...(figure && { figure }),
     ...(ask && { ask }),
   };

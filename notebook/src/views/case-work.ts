@@ -64,6 +64,8 @@ export class CaseWork implements ReactiveController {
       this.judged = judge(kept, this.judged, system);
     }
     this.finish();
+    // It was found before this, and says nothing of how long that takes.
+    this.took = Number.POSITIVE_INFINITY;
     this.notice = '';
     addEventListener('pagehide', this.save);
   }

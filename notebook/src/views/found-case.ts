@@ -2,9 +2,10 @@ import type { UnitSystem } from '@tarebook/rules/quantity';
 import type { Address } from '../state/address';
 import { filedCase } from '../state/filed';
 import { readHouses } from '../state/house';
-import { type Judged, judgeInSteps } from '../state/judged';
+import { type Judged, judgeInSteps, pause } from '../state/judged';
 import { type Kept, keptCase } from '../state/kept';
 import { openReadersFor } from '../state/reading';
+import { ticketOf } from '../state/ticket';
 import { openTopic } from '../state/topics';
 
 /** A case as it came and as it was left here; the first of these, judged. */
@@ -29,7 +30,12 @@ const muchText = 8_000;
 
 async function judgedFirst(texts: Texts, system: UnitSystem): Promise<Judged | undefined> {
   const text = texts.filed ?? texts.kept;
-  return text === undefined ? undefined : judgeInSteps(text, system);
+  if (text === undefined) return undefined;
+  const judged = await judgeInSteps(text, system);
+  // An answer finds its parts when they are first looked at: those of the ticket before it is drawn.
+  ticketOf(judged, system);
+  await pause();
+  return judged;
 }
 
 /** Whatever came from elsewhere is read and judged beside the page before it is here. */

@@ -5,6 +5,7 @@ import { conditionRules } from '../condition/rules';
 import { rulesHolding } from '../condition/walk';
 import type { Level, Topic } from '../define/shapes';
 import { type Compiled, compile } from '../formula/compile';
+import type { Node } from '../formula/grammar/nodes';
 import { restsOnKnown } from '../formula/reckon';
 import { type Run, run as reckonRun } from '../formula/run';
 import { missingFacts } from '../missing/missing';
@@ -53,11 +54,14 @@ export type AskedOf<T extends Topic> = Omit<Asked, 'facts'> & {
 
 const compiledTopics = new WeakMap<Topic, Compiled>();
 
-export function compiledOf(topic: Topic): Compiled {
+export const isCompiled = (topic: Topic): boolean => compiledTopics.has(topic);
+
+/** @param parsed its formulas, where they have been read already */
+export function compiledOf(topic: Topic, parsed?: ReadonlyMap<string, Node>): Compiled {
   const before = compiledTopics.get(topic);
   if (before) return before;
   refuseUndefined(topic);
-  const made = compile(topic);
+  const made = compile(topic, parsed);
   compiledTopics.set(topic, made);
   return made;
 }

@@ -60,7 +60,7 @@ const strangeIn = (
   options: readonly string[],
 ): readonly Problem[] =>
   // What is like none of them came along with a whole case, and is nobody's mistake.
-  Object.keys(given).flatMap((key) => (nearest(key, options) ? oneOf(place, key, options) : []));
+  Object.keys(given).flatMap((key) => oneOf(place, key, options).filter(({ near }) => near));
 
 const askedKeys = ['facts', 'asOf', 'readFrom', 'units', 'medium', 'language'];
 

@@ -80,11 +80,12 @@ function occurrences(
 }
 
 /**
+ * @param parsed the topic's formulas, where somebody has read them already
  * @throws FormulaError when a formula cannot be read, or formulas go in a circle.
  */
-export function compile(topic: Topic): Compiled {
+export function compile(topic: Topic, parsed?: ReadonlyMap<string, Node>): Compiled {
   const declared = allFormulas(topic);
-  const nodes = new Map([...declared].map(([name, { is }]) => [name, parseFormula(is)]));
+  const nodes = parsed ?? new Map([...declared].map(([name, { is }]) => [name, parseFormula(is)]));
   const counts = new Map<string, ReadonlyMap<string, number>>();
   const formulas = new Map<string, CompiledFormula>();
   const simulations = new Map(
@@ -124,15 +125,15 @@ export function compile(topic: Topic): Compiled {
     if (!formula || !node || formulas.has(name)) return;
     circle(name);
     open.push(name);
-    for (const used of namesIn(node)) visit(used);
+    const uses = namesIn(node);
+    for (const used of uses) visit(used);
     open.pop();
     const found = occurrences(node, counts);
     counts.set(name, found);
     const bare = formula.unit === 'yes-no' || formula.unit === '';
     const { factor } = unitOf(bare ? '1' : formula.unit);
     const repeats = [...found.values()].some((n) => n > 1);
-    const stepwise =
-      hasSteps(node) || namesIn(node).some((used) => formulas.get(used)?.stepwise ?? false);
+    const stepwise = hasSteps(node) || uses.some((used) => formulas.get(used)?.stepwise ?? false);
     formulas.set(name, { name, formula, node, factor, repeats, stepwise });
   };
   for (const name of declared.keys()) visit(name);
