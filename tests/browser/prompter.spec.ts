@@ -33,7 +33,9 @@ test('a long answer goes on by screens, and what was spoken is kept though it is
   await makeRound(page);
   await expect(page.locator('.round-item').first()).toContainText('Phone note:');
   await page.getByRole('button', { name: 'Put in a good order' }).click();
-  await expect(page.getByRole('status').first()).toContainText('It is in that order already');
+  await expect(page.locator('round-view').getByRole('status')).toContainText(
+    'It is in that order already',
+  );
   await page.getByRole('link', { name: 'Speak from the screen' }).click();
   const spoken = page.getByRole('region', { name: 'What is spoken' });
   const next = page.getByRole('button', { name: 'Next' });
