@@ -21,7 +21,7 @@ const wordedIn = ({ wordings }: Asked, { text }: QuestionPart): AnswerForm | und
   answerForms.find((form) => Object.hasOwn(wordings, `${form} ${text}`));
 
 /** How an answer is chosen for the round. */
-export type Chosen = {
+type Chosen = {
   readonly answer: Answer;
   /** The forms that a person chose last in the place of those that fit. */
   readonly usual: UsualForms;

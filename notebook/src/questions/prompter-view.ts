@@ -5,7 +5,7 @@ import { announced, clock, secondsFor, secondsToSay, timed } from './round-out';
 import { RoundChanged } from './round-view';
 
 /** The prompter was left before its end. */
-export class RoundStopped extends CustomEvent<undefined> {
+class RoundStopped extends CustomEvent<undefined> {
   constructor() {
     super('round-stopped', { bubbles: true });
   }

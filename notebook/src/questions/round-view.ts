@@ -22,7 +22,7 @@ export class RoundChanged extends CustomEvent<Round> {
 }
 
 /** The running sheet was printed. */
-export class RoundPrinted extends CustomEvent<undefined> {
+class RoundPrinted extends CustomEvent<undefined> {
   constructor() {
     super('round-printed', { bubbles: true });
   }

@@ -35,7 +35,7 @@ export const unreadSaid = (unread: readonly string[]): string =>
   unread.length === 0 ? '' : `This answer does not use ${figuresOf(unread)} of the question.`;
 
 /** What stands before the figures of an example, where others were told that nothing was read from. */
-export const exampleSaid = 'The figures in this are an example, not yours.';
+const exampleSaid = 'The figures in this are an example, not yours.';
 
 /** Decided is what fits whoever asked; all else may speak in the figures of an example. */
 const decided: ReadonlySet<Answered['form']> = new Set(['post', 'spoken']);
