@@ -1,4 +1,10 @@
-import type { Riders } from './people';
+/** Who rides along, as a text says it. */
+export type Riders = {
+  readonly who: 'adult' | 'child' | 'dog';
+  readonly count: number;
+  readonly from: number;
+  readonly to: number;
+};
 
 /** What somebody who rides along weighs, with the words that tell it. */
 type Weight = { readonly weight: string; readonly words: string };

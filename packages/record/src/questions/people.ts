@@ -2,19 +2,11 @@ import type { Topic } from '@tarebook/rules/engine';
 import { amountsIn } from './amounts';
 import { asTheyHold } from './corrections';
 import { numbersSaid } from './number-words';
-import { weightOf } from './people-weights';
+import { type Riders, weightOf } from './people-weights';
 import type { QuestionPart } from './shapes';
 
 /** The list of those who ride along, in topics that ask for them. */
 const peopleList = 'load.occupants';
-
-/** Who rides along, as a text says it. */
-export type Riders = {
-  readonly who: 'adult' | 'child' | 'dog';
-  readonly count: number;
-  readonly from: number;
-  readonly to: number;
-};
 
 const adults = 'adults?|grown-?ups?|people|persons?|passengers?|ppl|pax';
 const children = 'kids?|child(?:ren)?|boys?|girls?|toddlers?|teen(?:ager)?s?|little ones|grandkids';
