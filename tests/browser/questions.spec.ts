@@ -263,8 +263,11 @@ test('twenty messages from five channels become a printed running sheet, with fe
   await expect(spoken).toContainText(`1 of ${count}`);
   await expect(spoken).toContainText(asks[0] ?? 'nothing');
   await page.waitForTimeout(1100);
-  await page.getByRole('button', { name: 'Next' }).click();
-  await expect(spoken).toContainText(`2 of ${count}`);
+  // A long answer goes on by screens, and only then comes the next.
+  await expect(async () => {
+    await page.getByRole('button', { name: 'Next' }).click();
+    await expect(spoken).toContainText(`2 of ${count}`, { timeout: 500 });
+  }).toPass();
   await page.keyboard.press('PageUp');
   await expect(spoken).toContainText(`1 of ${count}`);
   expect(
@@ -273,5 +276,5 @@ test('twenty messages from five channels become a printed running sheet, with fe
       .evaluate((at) => Number.parseFloat(getComputedStyle(at).fontSize)),
   ).toBeGreaterThanOrEqual(27);
   await page.keyboard.press('Escape');
-  await expect(page.locator('.round-chapters li').nth(1)).toContainText(/0:0[12]/);
+  await expect(page.locator('.round-chapters li').nth(1)).toContainText(/0:(?:0[1-9]|[1-9]\d)/);
 });

@@ -8,6 +8,7 @@ import {
   lineReader,
   loadsOf,
   mergeLedgers,
+  peopleOf,
   type QuestionPart,
   type ReadMessage,
   reader,
@@ -68,13 +69,13 @@ function forTopic(part: QuestionPart, chosen: string): QuestionPart {
   about ??= lineReader(loadedTopics);
   const { marks } = about(part.text, chosen);
   const told = marks.flatMap((mark) => (mark.kind === 'fact' ? [mark] : []));
-  const people = marks.flatMap((mark) => (mark.kind === 'people' ? [mark] : []));
+  const people = peopleOf(topic, part.text);
   const facts = Object.fromEntries(told.map(({ fact, value }) => [fact, value]));
   const said = told.map(({ fact, from, to }) => [fact, part.text.slice(from, to)]);
   const loads = loadsOf(topic, part.text);
   return {
     ...{ ...none, topic: chosen, facts, words: Object.fromEntries(said) },
-    ...(people.length > 0 && { people: people.map(({ who, count }) => ({ who, count })) }),
+    ...(people.length > 0 && { people }),
     ...(loads.length > 0 && { loads }),
     ask: asksOf(topic, facts),
   };

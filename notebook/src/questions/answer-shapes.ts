@@ -62,6 +62,9 @@ export type Answerable = {
 export const answerForms = ['post', 'everybody', 'askBack', 'spoken', 'letter', 'slip'] as const;
 export type AnswerForm = (typeof answerForms)[number] & FormName;
 
+/** What may be said aloud to all, as it stands: not what asks back, hands on or is a letter. */
+export const speakable: ReadonlySet<string> = new Set(['post', 'everybody', 'spoken']);
+
 /** By the form that would fit, the one that a person takes in its place. */
 export type UsualForms = Readonly<Partial<Record<AnswerForm, AnswerForm>>>;
 
@@ -73,6 +76,8 @@ export type Answered = {
   /** The form that fits what is known. */
   readonly fits: AnswerForm;
   readonly text: string;
+  /** What whoever answers has to know of it, and nobody else; it never leaves. */
+  readonly beside?: string;
   /** The cautions that stand in it. */
   readonly cautions: readonly string[];
   /** What it stood on, as `judge --json` writes it. */

@@ -19,7 +19,8 @@ const spoken: fc.Arbitrary<Spoken> = fc.record({
 
 test('no two warnings stand in a row as long as something can stand between; nothing is lost', () => {
   fc.assert(
-    fc.property(fc.array(spoken, { maxLength: 14 }), (items) => {
+    fc.property(fc.array(spoken, { maxLength: 14 }), (found) => {
+      const items = found.map((each, at) => ({ ...each, message: `${each.message} ${at}` }));
       const order = arranged(items);
       expect(new Set(order)).toEqual(new Set(items));
       expect(order).toHaveLength(items.length);
@@ -38,10 +39,39 @@ test('no two warnings stand in a row as long as something can stand between; not
 
 test('a question is read out in at most 25 words, and a list keeps all its items when one moves', () => {
   const told = `${'We have had the trailer for years and it always worked. '.repeat(4)}Does it fit?`;
-  expect(asSpoken(told)).toBe('Does it fit?');
+  // With what leads up to it, as far as 25 words.
+  expect(asSpoken(told)).toMatch(/^We have had .*always worked\. Does it fit\?$/);
+  expect(asSpoken(told).split(' ')).toHaveLength(25);
   expect(asSpoken('word '.repeat(60)).split(' ')).toHaveLength(26);
   expect(moved(['a', 'b', 'c'], 2, 0)).toEqual(['c', 'a', 'b']);
   expect(moved(['a', 'b'], 1, 2)).toEqual(['a', 'b']);
+});
+
+test('a question is never a scrap, and what leads up to it goes with it', () => {
+  const over =
+    'Quick one for the folks there. Yellow door sticker on my truck says 1,480 lbs payload. Me and the wife are 390 together. Tongue weight is listed 620 lb on the new one. Am I over?';
+  expect(asSpoken(over)).toBe(
+    'Me and the wife are 390 together. Tongue weight is listed 620 lb on the new one. Am I over?',
+  );
+  const phone =
+    'Tues 9:10 Mrs. Adele Quarrie called, and she said that it was windy. Backed into a post, dent about 8 in. on rear left corner. Wants to know if worth going through insurance, deductible is $500. Call back after 4.';
+  expect(asSpoken(phone)).toBe(
+    'Backed into a post, dent about 8 in. on rear left corner. Wants to know if worth going through insurance, deductible is $500.',
+  );
+});
+
+test('the questions of one message stay together, and in their order', () => {
+  const [one] = fc.sample(spoken, { ...seed, numRuns: 1 });
+  if (!one) throw new Error('There is nothing to put in order.');
+  const of = (message: string, question: string, topic: string): Spoken => ({
+    ...{ ...one, message, question, topic, channel: 'mail', isWarning: false },
+  });
+  const halves = [of('a', '1', 'tires'), of('b', '1', 'tow-fit'), of('a', '2', 'tires')];
+  const order = arranged([...halves, of('c', '1', 'sway')]).map(
+    ({ message, question }) => `${message}${question}`,
+  );
+  expect(order.indexOf('a2')).toBe(order.indexOf('a1') + 1);
+  expect(order).toHaveLength(4);
 });
 
 test('what cannot wait comes first, though others would be pleasanter before it', () => {

@@ -2,32 +2,46 @@ import type { Spoken } from '../state/round';
 
 const isLight = ({ topic }: Spoken): boolean => topic === 'note';
 
+/** What one message asks is heard together, and in its order. */
+function byMessage(items: readonly Spoken[]): readonly (readonly Spoken[])[] {
+  const found = new Map<string, Spoken[]>();
+  for (const each of items) {
+    found.set(each.message, [...(found.get(each.message) ?? []), each]);
+  }
+  return [...found.values()];
+}
+
 /**
  * An order in which a round is pleasant to hear: no two warnings in a row as long as something else
- * can stand between, by turns through channels and topics, something light last. What cannot wait
- * comes before all of it.
+ * can stand between, by turns through channels and topics, something light last. The questions of one
+ * message stay together. What cannot wait comes before all of it.
  */
 export function arranged(all: readonly Spoken[]): readonly Spoken[] {
   const urgent = all.filter(({ isUrgent }) => isUrgent);
-  const items = all.filter(({ isUrgent }) => !isUrgent);
-  const last = items.findLast((each) => isLight(each) && !each.isWarning);
-  const left = items.filter((each) => each !== last);
+  const units = byMessage(all.filter(({ isUrgent }) => !isUrgent));
+  const last = units.findLast((unit) => unit.every((each) => isLight(each) && !each.isWarning));
+  const left = units.filter((each) => each !== last);
   const order: Spoken[] = [];
   while (left.length > 0) {
     const before = order.at(-1);
-    const warnings = left.filter(({ isWarning }) => isWarning).length;
+    const warnings = left.filter((unit) => unit.some(({ isWarning }) => isWarning)).length;
     // Where warnings are as many as what may stand between them, they may not wait.
     const isDue = warnings * 2 > left.length + (last ? 1 : 0) - 1;
-    const cost = (each: Spoken): number =>
-      (each.isWarning && before?.isWarning ? 100 : 0) +
-      (isDue && !each.isWarning ? 50 : 0) +
-      (each.channel === before?.channel ? 3 : 0) +
-      (each.topic === before?.topic ? 2 : 0);
+    const cost = (unit: readonly Spoken[]): number => {
+      const [first] = unit;
+      const warns = unit.some(({ isWarning }) => isWarning);
+      return (
+        (first?.isWarning && before?.isWarning ? 100 : 0) +
+        (isDue && !warns ? 50 : 0) +
+        (first?.channel === before?.channel ? 3 : 0) +
+        (first?.topic === before?.topic ? 2 : 0)
+      );
+    };
     const costs = left.map(cost);
-    const [next] = left.splice(costs.indexOf(Math.min(...costs)), 1);
-    if (next) order.push(next);
+    const [next = []] = left.splice(costs.indexOf(Math.min(...costs)), 1);
+    order.push(...next);
   }
-  return last ? [...urgent, ...order, last] : [...urgent, ...order];
+  return [...urgent, ...order, ...(last ?? [])];
 }
 
 /** A list with one of its items in another place. */
@@ -38,12 +52,47 @@ export function moved<T>(items: readonly T[], from: number, to: number): readonl
 }
 
 const mostWords = 25;
+/** In fewer words hardly anybody tells what it is about. */
+const fewWords = 8;
+/** What leads up to a question goes with it as far as this. */
+const mostLedUp = 40;
 
-/** A question as it is read out: its last sentence that asks, in at most 25 words. */
+/** A dot behind one of these ends no sentence. */
+const shortened =
+  /(?:^|[\s(])(?:mr|mrs|ms|dr|st|rt|no|vs|approx|in|ft|lb|lbs|mi|gal|hr|min|e\.g|i\.e|\p{Lu})\.$/iu;
+
+/** The sentences of a question; “Mrs. Quarrie” is within one. */
+function sentencesOf(question: string): readonly string[] {
+  const found: string[] = [];
+  for (const piece of question.trim().split(/(?<=[.?!])\s+|\n+/)) {
+    const before = found.at(-1);
+    if (before !== undefined && shortened.test(before))
+      found[found.length - 1] = `${before} ${piece}`;
+    else if (piece !== '') found.push(piece);
+  }
+  return found;
+}
+
+const asksAbout =
+  /(?<!\p{L})(?:asks?|asking|wants? to know|wonders?|wondering|needs?|whether|how|which|what|can|could)(?!\p{L})/iu;
+const wordsOf = (text: string): readonly string[] => text.trim().split(/\s+/);
+
+/**
+ * A question as it is read out: the whole of it in at most 25 words; else its last sentence that asks,
+ * with as much of what leads up to it as fits, so that nobody hears a mere “Am I over?”.
+ */
 export function asSpoken(question: string): string {
-  const sentences = question.match(/[^.?!]+[.?!]*/g) ?? [question];
-  const asking = sentences.findLast((each) => each.trim().endsWith('?')) ?? sentences[0] ?? '';
-  const whole = question.trim().split(/\s+/).length <= mostWords ? question : asking;
-  const words = whole.trim().split(/\s+/);
-  return words.length <= mostWords ? words.join(' ') : `${words.slice(0, mostWords).join(' ')} …`;
+  if (wordsOf(question).length <= mostWords) return wordsOf(question).join(' ');
+  const sentences = sentencesOf(question);
+  const marked = sentences.findLastIndex((each) => each.endsWith('?'));
+  const asking = marked >= 0 ? marked : sentences.findIndex((each) => asksAbout.test(each));
+  const at = Math.max(0, asking);
+  let said = wordsOf(sentences[at] ?? '');
+  for (const before of sentences.slice(0, at).toReversed()) {
+    const longer = [...wordsOf(before), ...said];
+    const most = said.length < fewWords ? mostLedUp : mostWords;
+    if (longer.length > most) break;
+    said = longer;
+  }
+  return said.length <= mostLedUp ? said.join(' ') : `${said.slice(0, mostWords).join(' ')} …`;
 }

@@ -26,10 +26,14 @@ export class AnswerLeft extends CustomEvent<Left> {
   }
 }
 
-/** A question goes into the round, or out of it. */
-export class SpokenToggled extends CustomEvent<{ asked: Asked; part: QuestionPart }> {
-  constructor(asked: Asked, part: QuestionPart) {
-    super('spoken-toggled', { detail: { asked, part }, bubbles: true });
+/** A question goes into the round, in the form that its card shows, or out of it. */
+export class SpokenToggled extends CustomEvent<{
+  asked: Asked;
+  part: QuestionPart;
+  form: AnswerForm | undefined;
+}> {
+  constructor(asked: Asked, part: QuestionPart, form: AnswerForm | undefined) {
+    super('spoken-toggled', { detail: { asked, part, form }, bubbles: true });
   }
 }
 

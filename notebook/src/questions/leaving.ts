@@ -34,17 +34,23 @@ function waitsFor({ form, answered }: Left, day: string): string {
   return `${ask ?? 'an answer'} (asked back on ${day})`;
 }
 
-/** What a round said, one record a question. */
-export const givenIn = ({ items }: Round, now: Date, catalogue: string): readonly Given[] =>
-  items.map(({ channel, asks, answer, saved }) =>
-    given(
-      {
-        ...{ day: dayOf(now), by: speakerNow(), channel, form: 'in a round', text: answer },
-        ...{ question: asks, saved: recordOf(saved), catalogue },
-      },
-      now.getTime(),
-    ),
-  );
+/** What a round said, one record a question that is not in the record yet. */
+export const givenIn = (
+  { items }: Pick<Round, 'items'>,
+  now: Date,
+  catalogue: string,
+): readonly Given[] =>
+  items
+    .filter(({ isKept }) => !isKept)
+    .map(({ channel, asks, answer, saved }) =>
+      given(
+        {
+          ...{ day: dayOf(now), by: speakerNow(), channel, form: 'in a round', text: answer },
+          ...{ question: asks, saved: recordOf(saved), catalogue },
+        },
+        now.getTime(),
+      ),
+    );
 
 /**
  * A message once an answer to one of its questions has left: done where that was the last of them,

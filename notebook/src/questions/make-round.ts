@@ -1,8 +1,13 @@
 import { masked, personalIn, type QuestionPart, type ReadMessage } from '@tarebook/record';
 import type { Asked } from '../state/questions';
-import { guarded } from '../state/reply';
 import { isIn, type Round, type Spoken } from '../state/round';
-import type { Answered } from './answer-shapes';
+import {
+  type Answered,
+  type AnswerForm,
+  answerForms,
+  speakable,
+  type UsualForms,
+} from './answer-shapes';
 import { arranged, asSpoken } from './arrange';
 import { soughtOf } from './known';
 import { grouped } from './order';
@@ -11,36 +16,48 @@ import { withUnread } from './unread';
 
 type Answer = (of: Sought) => Promise<Answered | undefined>;
 
-/** Forms whose words may be spoken: not what asks back, hands on or is a letter. */
-const speakable = ['spoken', 'own', 'post', 'everybody'];
+/** The form whose words a person wrote, as the card shows it: the first of them. */
+const wordedIn = ({ wordings }: Asked, { text }: QuestionPart): AnswerForm | undefined =>
+  answerForms.find((form) => Object.hasOwn(wordings, `${form} ${text}`));
 
-/** What a person wrote of it last, which counts before what the page would say; its own form's first. */
-function writtenOf({ wordings }: Asked, { text }: QuestionPart): string | undefined {
-  const own = Object.entries(wordings).filter(([place]) =>
-    speakable.some((form) => place === `${form} ${text}`),
-  );
-  const spoken = own.find(([place]) => place.startsWith('spoken '));
-  return (spoken ?? own.at(-1))?.[1];
+/** How an answer is chosen for the round. */
+type Chosen = {
+  readonly answer: Answer;
+  /** The forms that a person chose last in the place of those that fit. */
+  readonly usual: UsualForms;
+  /** The form that the card shows, where one was chosen there. */
+  readonly form?: AnswerForm;
+};
+
+/** The answer that the card shows, where it may be said aloud; else what may be, to everybody. */
+async function shownOf(
+  asked: Asked,
+  part: QuestionPart,
+  { answer, usual, form }: Chosen,
+): Promise<Answered | undefined> {
+  const shown = soughtOf(asked, part, form ?? wordedIn(asked, part) ?? null, usual);
+  if (!shown) return undefined;
+  const card = await answer(shown);
+  if (!card || speakable.has(card.form)) return card;
+  const aloud = soughtOf(asked, part, 'aloud');
+  return aloud && answer(aloud);
 }
 
-/** A question as it is spoken; undefined where nothing answers it. */
+/** A question as it is spoken, in the very words of its card; undefined where nothing answers it. */
 export async function spokenOf(
   asked: Asked,
   part: QuestionPart,
-  answer: Answer,
+  chosen: Chosen,
 ): Promise<Spoken | undefined> {
-  const sought = soughtOf(asked, part, 'aloud');
-  const plain = sought && (await answer(sought));
+  const plain = await shownOf(asked, part, chosen);
   const answered = plain && withUnread(plain, part, personalIn(part.text));
-  const written = writtenOf(asked, part);
-  // A caution that was taken out of it comes back, as where it is copied.
-  const said = written === undefined ? undefined : guarded(written, answered?.cautions ?? []).text;
-  const text = said ?? answered?.text ?? '';
+  const written = asked.wordings[`${answered?.form ?? 'own'} ${part.text}`];
+  const text = written ?? answered?.text ?? '';
   if (text.trim() === '') return undefined;
   return {
     ...{ message: asked.id, question: part.text, channel: asked.channel, name: '' },
     ...{ asks: masked(asSpoken(part.text)), answer: masked(text), at: -1 },
-    topic: sought?.topic ?? 'note',
+    topic: soughtOf(asked, part)?.topic ?? 'note',
     isWarning: answered?.isWarning ?? false,
     ...(asked.urgent !== '' && { isUrgent: true }),
     saved: answered?.saved ?? { topic: 'note', outcome: 'holds' },
@@ -55,7 +72,7 @@ export async function withAnswered(
   round: Round,
   messages: readonly Asked[],
   readings: ReadonlyMap<string, ReadMessage>,
-  answer: Answer,
+  chosen: Chosen,
 ): Promise<Round> {
   const open = messages.filter(({ done, urgent }) => done === 0 && urgent === '');
   const heads = grouped(open.map((asked) => ({ asked, read: readings.get(asked.id) })));
@@ -64,7 +81,7 @@ export async function withAnswered(
       first && !isIn(round, first.asked.id, part.text) ? [{ asked: first.asked, part }] : [],
     ),
   );
-  const found = await Promise.all(wanted.map(({ asked, part }) => spokenOf(asked, part, answer)));
+  const found = await Promise.all(wanted.map(({ asked, part }) => spokenOf(asked, part, chosen)));
   const fresh = found.filter((each) => each !== undefined);
   return { ...round, items: arranged([...round.items, ...fresh]) };
 }

@@ -7,7 +7,13 @@ import { caseAddress } from '../state/address';
 import type { Asked } from '../state/questions';
 import { guarded } from '../state/reply';
 import { isIn, type Round } from '../state/round';
-import { type Answered, type AnswerForm, answerForms, type UsualForms } from './answer-shapes';
+import {
+  type Answered,
+  type AnswerForm,
+  answerForms,
+  speakable,
+  type UsualForms,
+} from './answer-shapes';
 import { caseOfQuestion, withLink } from './back-link';
 import { AnswerLeft, AskedChanged, FormChosen, SpokenToggled } from './events';
 import { aboutOf, soughtOf } from './known';
@@ -188,8 +194,23 @@ export class PartAnswer extends PlainElement {
     const isSpoken = round !== undefined && isIn(round, asked.id, question.text);
     return html`<button type="button" aria-pressed=${isSpoken} @click=${() =>
       this.dispatchEvent(
-        new SpokenToggled(asked, question),
+        new SpokenToggled(asked, question, this.shownForm),
       )}>${isSpoken ? 'In the round' : 'Speak it'}</button>`;
+  }
+
+  /** What only whoever answers has to know: what is not used, what is left out, how it is spoken. */
+  private beside() {
+    const { answered, shownForm: form, asked, question, round } = this;
+    if (!answered || answered === 'none' || form === undefined) return nothing;
+    const isOwn = Object.hasOwn(asked.wordings, this.place(form));
+    const { putBack } = guarded(this.text, isOwn && speakable.has(form) ? answered.cautions : []);
+    const isSpoken = round !== undefined && isIn(round, asked.id, question.text);
+    const lines = [
+      answered.beside ?? '',
+      ...putBack.map((each) => `Your words leave out: ${each}`),
+      isSpoken && !speakable.has(form) ? 'The round has the answer to everybody.' : '',
+    ].filter((each) => each !== '');
+    return lines.map((each) => html`<p class="small soft asked-beside">${each}</p>`);
   }
 
   private forms(now: AnswerForm | undefined) {
@@ -212,6 +233,7 @@ export class PartAnswer extends PlainElement {
       }
       <textarea rows="3" aria-label="Answer: ${label}" .value=${live(this.draft?.of === this.whole ? this.draft.text : this.text)}
         @input=${this.typed} @change=${this.worded}></textarea>
+      ${this.beside()}
       <div class="acts"><button type="button" @click=${this.copy}>Copy</button> ${this.speak()} ${this.cases()}
         <span class="small soft" role="status">${this.said}${
           hasLeft

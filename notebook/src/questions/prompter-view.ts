@@ -4,6 +4,16 @@ import type { Round } from '../state/round';
 import { announced, clock, secondsFor, secondsToSay, timed } from './round-out';
 import { RoundChanged } from './round-view';
 
+/** The prompter was left before its end. */
+class RoundStopped extends CustomEvent<undefined> {
+  constructor() {
+    super('round-stopped', { bubbles: true });
+  }
+}
+
+/** Of a screen that was read so much stays in sight, in lines. */
+const linesKept = 1.5;
+
 const onward = new Set(['ArrowRight', 'PageDown', ' ', 'Enter']);
 const back = new Set(['ArrowLeft', 'PageUp', 'Backspace']);
 
@@ -48,8 +58,8 @@ export class PrompterView extends PlainElement {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
     const onButton = event.target instanceof HTMLButtonElement;
     if (onButton && (event.key === ' ' || event.key === 'Enter')) return;
-    if (onward.has(event.key)) this.go(this.at + 1);
-    else if (back.has(event.key)) this.go(this.at - 1);
+    if (onward.has(event.key)) this.turn(1);
+    else if (back.has(event.key)) this.turn(-1);
     else if (event.key === 'Escape') this.leave();
     else if (event.key.toLowerCase() === 'r') this.roll();
     else return;
@@ -57,8 +67,23 @@ export class PrompterView extends PlainElement {
   };
 
   private leave = (): void => {
+    this.dispatchEvent(new RoundStopped());
     location.hash = '#/questions/round';
   };
+
+  /** A screen on or back; the next question comes where the text has been seen to its end. */
+  private turn(way: 1 | -1): void {
+    const text = this.querySelector('.prompter-text');
+    if (!text) return;
+    const { scrollTop, scrollHeight, clientHeight } = text;
+    const left = way > 0 ? scrollHeight - clientHeight - scrollTop : scrollTop;
+    if (left <= 2) {
+      this.go(this.at + way);
+      return;
+    }
+    const line = Number.parseFloat(getComputedStyle(text).lineHeight) || 0;
+    text.scrollTop += way * Math.max(clientHeight - linesKept * line, clientHeight / 2);
+  }
 
   private go(to: number): void {
     const { items } = this.round;
@@ -132,11 +157,11 @@ export class PrompterView extends PlainElement {
       <h1 class="hidden">To speak from</h1>
       <div class="prompter-text" tabindex="0" aria-live="polite">${this.words()}</div>
       <div class="prompter-foot">
-        <button @click=${() => this.go(at - 1)} ?disabled=${at < 0}>Back</button>
+        <button @click=${() => this.turn(-1)} ?disabled=${at < 0}>Back</button>
         <span class="num">${where} <span class="soft">${clock(at >= lines.length ? 0 : left)} left</span></span>
         <button aria-pressed=${this.rolling} @click=${this.roll}>${this.rolling ? 'Hold' : 'Move by itself'}</button>
         <button @click=${this.leave}>Leave</button>
-        <button class="on" @click=${() => (at >= lines.length ? this.leave() : this.go(at + 1))}>${at >= lines.length ? 'End' : 'Next'}</button>
+        <button class="on" @click=${() => (at >= lines.length ? this.leave() : this.turn(1))}>${at >= lines.length ? 'End' : 'Next'}</button>
       </div>
     </div>`;
   }

@@ -1,7 +1,7 @@
 import type { QuestionPart, ReadMessage } from '@tarebook/record';
 import { type Asked, keepQuestion, keepQuestions } from '../state/questions';
-import { isIn, newRound, type Round } from '../state/round';
-import type { Answered } from './answer-shapes';
+import { isIn, newRound, type Round, type Spoken } from '../state/round';
+import type { Answered, AnswerForm, UsualForms } from './answer-shapes';
 import { givenIn } from './leaving';
 import { spokenOf, withAnswered } from './make-round';
 import type { Sought } from './reader';
@@ -14,6 +14,7 @@ export type RoundHost = {
   /** Which catalogue counts here. */
   readonly catalogue: string;
   readonly answer: (of: Sought, isFirst?: boolean) => Promise<Answered | undefined>;
+  readonly usual: UsualForms;
   readonly change: (asked: Asked) => void;
   readonly failedToKeep: (problem: unknown) => void;
 };
@@ -24,28 +25,59 @@ export function roundDesk(host: RoundHost) {
   const open = (): Round =>
     host.round && host.round.spoken === 0 ? host.round : newRound(Date.now());
 
+  /** Messages of which something was said, and all of whose questions in the round were. */
+  function lay(round: Round, items: readonly Spoken[]): void {
+    const open = new Set(round.items.filter(({ isKept }) => !isKept).map(({ message }) => message));
+    const said = new Set(items.map(({ message }) => message).filter((id) => !open.has(id)));
+    for (const each of host.messages ?? []) {
+      if (said.has(each.id) && each.done === 0) host.change({ ...each, done: Date.now() });
+    }
+  }
+
+  /** The same round with some of its answers in the record; what stood there before does not again. */
+  function recorded(round: Round, which: (item: Spoken) => boolean): Round {
+    const items = round.items.filter((each) => which(each) && !each.isKept);
+    if (items.length === 0) return round;
+    keepQuestions(givenIn({ items }, new Date(), host.catalogue)).catch(host.failedToKeep);
+    return {
+      ...round,
+      items: round.items.map((each) => (items.includes(each) ? { ...each, isKept: true } : each)),
+    };
+  }
+
   function keep(round: Round): void {
     const isSpoken = round.spoken > 0 && host.round?.spoken === 0;
-    host.round = round;
-    if (isSpoken) {
-      keepQuestions(givenIn(round, new Date(), host.catalogue)).catch(host.failedToKeep);
-      const said = new Set(round.items.map(({ message }) => message));
-      for (const each of host.messages ?? []) {
-        if (said.has(each.id) && each.done === 0) host.change({ ...each, done: round.spoken });
-      }
-    }
-    keepQuestion(round).catch(host.failedToKeep);
+    const now = isSpoken ? recorded(round, () => true) : round;
+    host.round = now;
+    if (isSpoken) lay(now, now.items);
+    keepQuestion(now).catch(host.failedToKeep);
   }
 
   return {
     keep,
+    /** Left before its end: what was spoken so far is in the record, and its messages are done. */
+    stop(): void {
+      const { round } = host;
+      if (!round || round.spoken > 0) return;
+      const now = recorded(round, ({ at }) => at >= 0);
+      if (now !== round) keep(now);
+      lay(
+        now,
+        now.items.filter(({ at }) => at >= 0),
+      );
+    },
+    /** Printed: its answers are in the record as they are printed; its messages stay open. */
+    printed(): void {
+      const { round } = host;
+      if (round && round.spoken === 0) keep(recorded(round, () => true));
+    },
     /** Everything that has an answer. */
     async make(): Promise<void> {
-      const { messages = [], readings, answer } = host;
-      keep(await withAnswered(open(), messages, readings, answer));
+      const { messages = [], readings, answer, usual } = host;
+      keep(await withAnswered(open(), messages, readings, { answer, usual }));
     },
     /** @returns whether it could be done */
-    async toggle(asked: Asked, part: QuestionPart): Promise<boolean> {
+    async toggle(asked: Asked, part: QuestionPart, form: AnswerForm | undefined): Promise<boolean> {
       const now = open();
       if (isIn(now, asked.id, part.text)) {
         const items = now.items.filter(
@@ -54,7 +86,8 @@ export function roundDesk(host: RoundHost) {
         keep({ ...now, items });
         return true;
       }
-      const spoken = await spokenOf(asked, part, host.answer);
+      const { answer, usual } = host;
+      const spoken = await spokenOf(asked, part, { answer, usual, ...(form && { form }) });
       const { items } = open();
       if (spoken) {
         keep({ ...open(), items: spoken.isUrgent ? [spoken, ...items] : [...items, spoken] });

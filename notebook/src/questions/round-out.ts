@@ -3,11 +3,10 @@ import { secondsOf, wordsIn } from '@tarebook/rules/engine';
 import { topicTitle } from '../cases/topics';
 import type { Round, Spoken } from '../state/round';
 
-/** What leads from one question to the next. */
+/** What leads from one question to the next: the way it came, as it is written, and who asks. */
 export function announced({ channel, name }: Spoken): string {
-  const from = channel === '' ? '' : `From ${channel.charAt(0).toLowerCase()}${channel.slice(1)}`;
-  if (from === '' && name === '') return 'The next question:';
-  return `${[from, name].filter((each) => each !== '').join(', ')}:`;
+  const from = [channel, name].filter((each) => each !== '').join(', ');
+  return from === '' ? 'The next question:' : `${from}:`;
 }
 
 export const secondsToSay = (text: string, pace: number): number => secondsOf(text, pace);

@@ -21,6 +21,13 @@ export class RoundChanged extends CustomEvent<Round> {
   }
 }
 
+/** The running sheet was printed. */
+class RoundPrinted extends CustomEvent<undefined> {
+  constructor() {
+    super('round-printed', { bubbles: true });
+  }
+}
+
 const typed = ({ target }: Event): string =>
   target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement ? target.value : '';
 
@@ -32,12 +39,20 @@ export class RoundView extends PlainElement {
     round: { attribute: false },
     waiting: { attribute: false },
     dragged: { state: true },
+    said: { state: true },
   };
   declare round: Round;
   /** How many that cannot wait are open and not in the round. */
   declare waiting: number;
   /** The place of what is being dragged just now. */
   declare dragged: number | undefined;
+  /** What a press of a button did, in words. */
+  declare said: string;
+
+  constructor() {
+    super();
+    this.said = '';
+  }
 
   private change(change: Partial<Round>): void {
     this.dispatchEvent(new RoundChanged({ ...this.round, ...change }));
@@ -45,7 +60,8 @@ export class RoundView extends PlainElement {
 
   private set(place: number, change: Partial<Spoken>): void {
     const items = this.round.items.map((each, at) =>
-      at === place ? { ...each, ...change } : each,
+      // In other words it does not stand in the record.
+      at === place ? { ...each, ...change, isKept: false } : each,
     );
     this.change({ items });
   }
@@ -55,6 +71,30 @@ export class RoundView extends PlainElement {
     await this.updateComplete;
     const row = this.querySelectorAll('.round-item')[to];
     if (button) row?.querySelector<HTMLElement>(`[data-act="${button}"]`)?.focus();
+  }
+
+  private order(): void {
+    const { items } = this.round;
+    const now = arranged(items);
+    const moves = now.filter((each, at) => each !== items[at]).length;
+    this.said =
+      moves === 0
+        ? 'It is in that order already: what one message asks together, channels and topics by turns, no two warnings in a row where that can be.'
+        : `Put in order: ${moves} of ${items.length} stand in another place now.`;
+    if (moves > 0) this.change({ items: now });
+  }
+
+  private print(): void {
+    print();
+    this.dispatchEvent(new RoundPrinted());
+  }
+
+  /** Where what was spoken or printed stands now. */
+  private kept() {
+    const { length } = this.round.items.filter(({ isKept }) => isKept);
+    if (length === 0) return nothing;
+    const are = length === 1 ? '1 answer of it is' : `${length} answers of it are`;
+    return html`<p class="small soft round-kept">${are} kept, as spoken or printed, in <a href="#/questions/record">What was answered</a>.</p>`;
   }
 
   private item(item: Spoken, place: number, from: number, seconds: number) {
@@ -147,12 +187,13 @@ export class RoundView extends PlainElement {
           else this.requestUpdate();
         }} /></label></p>
       <div class="acts">
-        <button @click=${() => print()}>Print the running sheet</button>
+        <button @click=${this.print}>Print the running sheet</button>
         <a class="as-button" href="#/questions/prompter">Speak from the screen</a>
-        <button @click=${() => this.change({ items: arranged(round.items) })}>Put in a good order</button>
+        <button @click=${this.order}>Put in a good order</button>
         <button @click=${() => saveAs('round.md', roundAsMarkdown(round), 'text/markdown')}>Save as Markdown</button>
         <button @click=${() => saveAs('round.csv', roundAsCsv(round), 'text/csv')}>Save as CSV</button>
       </div>
+      <p class="small" role="status">${this.said}</p>${this.kept()}
       <label for="opening">Opening</label>
       <textarea id="opening" rows="2" .value=${round.opening} @change=${(event: Event) => this.change({ opening: typed(event) })}></textarea>
       <ol class="round-items">${repeat(

@@ -12,12 +12,14 @@ export const rowsText = (rows: readonly Row[]): string =>
     )
     .join(', ');
 
-/** Whoever rides along has a row each, one of them drives; nobody said what they weigh. */
+/** Whoever rides along has a row each, one of them drives; where nobody said what they weigh, the usual. */
 function ridersAsRows({ people: told = [] }: QuestionPart): readonly Row[] {
   if (told.length === 0) return [];
   return kindsOfPeople.flatMap((kind) => {
-    const count = told.find(({ who }) => who === kind)?.count ?? 0;
-    const { one, weight } = people[kind];
+    const riding = told.find(({ who }) => who === kind);
+    const count = riding?.count ?? 0;
+    const { one, weight: usual } = people[kind];
+    const weight = riding?.weight ?? usual;
     const name = `${one.charAt(0).toUpperCase()}${one.slice(1)}`;
     return Array.from({ length: kind === 'adult' ? Math.max(1, count) : count }, (_, at) => ({
       label: kind === 'adult' && at === 0 ? 'Driver' : `${name}${at === 0 ? '' : ` ${at + 1}`}`,

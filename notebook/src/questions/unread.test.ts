@@ -34,30 +34,37 @@ test('years, prices, telephones and what was read are none', () => {
   expect(unreadIn({ ...packed, loads }, [])).toEqual([]);
 });
 
-test('an answer says which figures it does not use, and that its own are an example', () => {
-  expect(unreadSaid(['62 lb'], 'everybody')).toBe(
-    'This answer does not use the 62 lb of the question; the figures in it are an example.',
-  );
-  expect(unreadSaid(['62 lb', '48 lb'], 'post')).toBe(
+test('what is not used is told, and all of it', () => {
+  expect(unreadSaid(['62 lb'])).toBe('This answer does not use the 62 lb of the question.');
+  expect(unreadSaid(['62 lb', '48 lb'])).toBe(
     'This answer does not use the 62 lb and the 48 lb of the question.',
   );
-  expect(unreadSaid(['62 lb', '48 lb'], 'askBack')).toBe(
-    'And what are the 62 lb and the 48 lb of?',
-  );
-  expect(unreadSaid([], 'post')).toBe('');
+  expect(unreadSaid([])).toBe('');
 });
 
-test('it stands first in what leaves, last in what asks back, and nowhere in a note', () => {
-  const answered: Answered = {
-    ...{ form: 'everybody', fits: 'everybody', text: '270 lb are left.', cautions: [] },
-    ...{ saved: {}, isWarning: false, doc: '# A case', asks: [] },
-  };
-  const asks = part('Two bikes of 62 lb, how much is left?');
-  expect(withUnread(answered, asks, []).text).toBe(
-    'This answer does not use the 62 lb of the question; the figures in it are an example. 270 lb are left.',
-  );
+const answered: Answered = {
+  ...{ form: 'everybody', fits: 'everybody', text: '270 lb are left.', cautions: [] },
+  ...{ saved: {}, isWarning: false, doc: '# A case', asks: [] },
+};
+const asks = part('Two bikes of 62 lb, how much is left?');
+const beside = 'This answer does not use the 62 lb of the question.';
+
+test('it stands beside what leaves, last in what asks back, and nowhere in a note', () => {
+  const post = { ...answered, form: 'post' as const, fits: 'post' as const };
+  expect(withUnread(post, asks, [])).toEqual({ ...post, beside });
   const back = { ...answered, form: 'askBack' as const, text: '1. What is the rating?' };
   expect(withUnread(back, asks, []).text).toBe('1. What is the rating?\nAnd what is the 62 lb of?');
   const { doc: _, ...note } = answered;
   expect(withUnread(note, asks, [])).toBe(note);
+});
+
+test('no figure of an example is spoken as if it were the one that was told', () => {
+  const found = withUnread(answered, asks, []);
+  expect(found.text).toBe('The figures in this are an example, not yours. 270 lb are left.');
+  expect(found.beside).toBe(beside);
+  // Whoever is not decided about may be answered with an example, in whatever form.
+  const undecided = { ...answered, form: 'post' as const, fits: 'askBack' as const };
+  expect(withUnread(undecided, asks, []).text).toMatch(/^The figures in this are an example/);
+  const bare = { ...answered, text: 'Weigh it first.' };
+  expect(withUnread(bare, asks, []).text).toBe('Weigh it first.');
 });

@@ -19,34 +19,48 @@ export function unreadIn(part: QuestionPart, personal: readonly string[]): reado
     .filter(({ kind }) => kind === 'plain')
     .map(({ text }) => text)
     .join('\n');
-  const left = (part.loads ?? []).reduce((now, { words }) => now.replace(words, '\n'), plain);
+  const told = [...(part.loads ?? []), ...(part.people ?? [])];
+  const left = told.reduce((now, { words }) => (words ? now.replace(words, '\n') : now), plain);
   const found = [...left.matchAll(figure)].map(([said]) => said.trim());
   return [...new Set(found)].filter((said) => !year.test(said)).slice(0, mostNamed);
 }
 
 const inTurn = new Intl.ListFormat('en-US', { type: 'conjunction' });
 
-/**
- * What an answer says of figures that it does not use, so that none of its own is taken for one of them;
- * whoever is asked back is asked what they are.
- */
-export function unreadSaid(unread: readonly string[], form: Answered['form']): string {
-  if (unread.length === 0) return '';
-  const figures = inTurn.format(unread.map((each) => `the ${each}`));
-  if (form === 'askBack') return `And what ${unread.length === 1 ? 'is' : 'are'} ${figures} of?`;
-  const example = form === 'everybody' ? '; the figures in it are an example' : '';
-  return `This answer does not use ${figures} of the question${example}.`;
-}
+const figuresOf = (unread: readonly string[]): string =>
+  inTurn.format(unread.map((each) => `the ${each}`));
 
-/** An answer that says so; what is no calculation uses no figure, and says nothing of it. */
+/** What whoever answers is told of figures that an answer does not use; it stands beside the answer. */
+export const unreadSaid = (unread: readonly string[]): string =>
+  unread.length === 0 ? '' : `This answer does not use ${figuresOf(unread)} of the question.`;
+
+/** What stands before the figures of an example, where others were told that nothing was read from. */
+const exampleSaid = 'The figures in this are an example, not yours.';
+
+/** Decided is what fits whoever asked; all else may speak in the figures of an example. */
+const decided: ReadonlySet<Answered['form']> = new Set(['post', 'spoken']);
+const anyFigure = /\d/;
+
+/**
+ * An answer beside which stands what it does not use; whoever is asked back is asked what that is. No
+ * example stands in it as if it were what was told. What is no calculation uses no figure.
+ */
 export function withUnread(
   answered: Answered,
   part: QuestionPart,
   personal: readonly string[],
 ): Answered {
-  const said =
-    answered.doc === undefined ? '' : unreadSaid(unreadIn(part, personal), answered.form);
-  if (said === '') return answered;
-  const { form, text } = answered;
-  return { ...answered, text: form === 'askBack' ? `${text}\n${said}` : `${said} ${text}` };
+  const unread = answered.doc === undefined ? [] : unreadIn(part, personal);
+  if (unread.length === 0) return answered;
+  const { form, fits, text } = answered;
+  if (form === 'askBack') {
+    const asks = `And what ${unread.length === 1 ? 'is' : 'are'} ${figuresOf(unread)} of?`;
+    return { ...answered, text: `${text}\n${asks}` };
+  }
+  const isExample = (form === 'everybody' || !decided.has(fits)) && anyFigure.test(text);
+  return {
+    ...answered,
+    beside: unreadSaid(unread),
+    text: isExample ? `${exampleSaid} ${text}` : text,
+  };
 }

@@ -19,6 +19,8 @@ export type Spoken = {
   readonly isUrgent?: boolean;
   /** Seconds after the beginning at which its turn came; -1 where it has not been spoken. */
   readonly at: number;
+  /** It stands in the record in these words: spoken, or printed to be. */
+  readonly isKept?: boolean;
   /** The verdict it stood on, as `judge --json` writes it. */
   readonly saved: object;
 };

@@ -202,7 +202,7 @@ export class QuestionsPage extends PlainElement {
   };
 
   private toggled = async ({ detail }: SpokenToggled): Promise<void> => {
-    const isDone = await this.desk.toggle(detail.asked, detail.part);
+    const isDone = await this.desk.toggle(detail.asked, detail.part, detail.form);
     if (!isDone) this.said = 'Nothing answers this question yet; write the answer first.';
   };
 
@@ -259,6 +259,7 @@ export class QuestionsPage extends PlainElement {
       @taken-out=${({ detail }: TakenOut) => intake.oneOut(detail)}
       @asked-changed=${({ detail }: AskedChanged) => this.change(detail)} @answer-left=${this.left}
       @form-chosen=${this.chosen} @round-wanted=${this.makeRound} @spoken-toggled=${this.toggled}
+      @round-stopped=${() => this.desk.stop()} @round-printed=${() => this.desk.printed()}
       @round-changed=${({ detail }: RoundChanged) => this.desk.keep(detail)}>
       <h1 tabindex="-1">Questions</h1>
       ${this.pages()}

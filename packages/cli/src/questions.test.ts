@@ -52,6 +52,11 @@ test('who rides along is told with what was read, and not asked again', async ()
     ],
   });
   expect((await read(input)).out).toContain('Riding along: 2 children, 1 dog\n');
+  const weighed =
+    'a1,mail,,,"Tow rating 5,000, trailer gvwr 4,400, me and the wife are 390 together, dog 60. Will it go?"\n';
+  expect((await read(weighed)).out).toContain(
+    'Riding along: 2 adults of 195 lb each, 1 dog of 60 lb\n',
+  );
 });
 
 test('an export with other headings is read, and each row that cannot be is refused in one sentence', async () => {

@@ -57,7 +57,10 @@ const ofMany: Readonly<Record<'adult' | 'child' | 'dog', string>> = {
 };
 
 const peopleLines = ({ people = [] }: ReadMessage['parts'][number]): readonly string[] => {
-  const told = people.map(({ who, count }) => `${count} ${count === 1 ? who : ofMany[who]}`);
+  const told = people.map(({ who, count, weight }) => {
+    const those = `${count} ${count === 1 ? who : ofMany[who]}`;
+    return weight === undefined ? those : `${those} of ${weight}${count === 1 ? '' : ' each'}`;
+  });
   return told.length === 0 ? [] : [`Riding along: ${told.join(', ')}`];
 };
 

@@ -5,6 +5,7 @@ export type { AskedBefore } from './questions/likeness';
 export { type LineMark, lineReader, type ReadLine } from './questions/line';
 export { loadsOf } from './questions/loads';
 export { numbersSaid } from './questions/number-words';
+export { peopleOf } from './questions/people';
 export { masked, personalIn } from './questions/personal';
 export { type ReadOptions, reader, readMessages } from './questions/read';
 export {

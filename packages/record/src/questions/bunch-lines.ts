@@ -25,7 +25,7 @@ function headOf(form: RegExp, line: string): readonly (string | undefined)[] {
 
 export const separator = /^\s*(?:[-=_*–—]\s?){3,}$/;
 /** “# Phone”, “== Phone ==”, “--- Phone ---” */
-const markedLine = /^\s*(?:#{1,4}|={2,}|-{2,}|\*{2,}|–{2,}|—{1,})\s*([^#=*?]{2,40}?)\s*[-=*#–—:]*$/;
+const markedLine = /^\s*(?:#{1,4}|={2,}|-{2,}|\*{2,}|–{2,}|—{1,})\s*([^#=*?]{2,70}?)\s*[-=*#–—:]*$/;
 /** “Comments under the towing video:” alone on a line */
 const headedLine = /^\s*([\p{L}\d][^?!.:]{1,40}):\s*$/u;
 
@@ -60,6 +60,13 @@ const wrote = new RegExp(
   `^\\s*On (?:\\p{L}{3,9},? )?(${stamp})[, ]+([^<>:]{2,60}?)\\s*(?:<[^<>]{0,80}>)?\\s*wrote:$`,
   'u',
 );
+/** “MapleMarge wrote:”, “trailrunner_dee wrote:” alone on a line, before the words */
+const wroteAlone = new RegExp(
+  `^\\s*(${name}|@?[\\w.-]{2,30})(?: (?:wrote|writes|posted|asked|asks))(?: (?:on )?(${stamp}|${ago}))?:$`,
+  'u',
+);
+/** “He wrote:” tells of somebody, and begins no message. */
+const isNobody = /^(?:he|she|they|it|we|you|who|dealer|manual|somebody|someone|i)$/i;
 /** “Wren: the words”, where the name stands in bold */
 const named = new RegExp(`^(${name}|@[\\w.]{2,30}):\\s+(.+)$`, 'u');
 const bold = /^\s*(\*\*|__|\*(?!\s)|_(?!_))([^*_]{1,60}?)\1/;
@@ -86,6 +93,9 @@ export function begunBy(line: string, isBold: boolean, isFirst: boolean): Begun 
   const [, bolded, words] = isBold ? headOf(named, line) : [];
   if (bolded !== undefined && words !== undefined) return { asker: bolded, askedOn: '', words };
   if (isLong) return undefined;
+  const [, poster, posted] = isFirst ? (wroteAlone.exec(line) ?? []) : [];
+  if (poster !== undefined && !isNobody.test(poster))
+    return { asker: poster, askedOn: posted ?? '', words: '' };
   const [, handle, since] = handled.exec(line) ?? [];
   if (handle !== undefined) return { asker: handle, askedOn: since ?? '', words: '' };
   const [, signer, at] = signed.exec(line) ?? [];
@@ -95,7 +105,7 @@ export function begunBy(line: string, isBold: boolean, isFirst: boolean): Begun 
 
 /** What people call the ways by which a question comes, at the beginning of a line. */
 const ways =
-  'phone|call|voicemail|text|sms|mail|e-?mail|letter|counter|walk-?in|comment|post|radio|web(?: ?site| form)?|form|video|forum|show';
+  'chat|phone|call|voicemail|text|sms|mail|e-?mail|letter|counter|walk-?in|comment|post|radio|web(?: ?site| form)?|form|video|forum|show';
 /** “Phone: …”, “Counter (Ruth): …” */
 const byWayLine = new RegExp(`^\\s*(${ways})\\s*(?:\\(([^)]{1,40})\\))?\\s*:\\s+(.+)$`, 'i');
 /** “Message 3:”, “Question #2”, “Call 4: …”; “Call 555-0142” and “Question 2-inch ball” count nothing. */
@@ -107,13 +117,34 @@ export const byWay = (line: string) => headOf(byWayLine, line);
 export const counted = (line: string) => headOf(countedLine, line);
 export const isWay = (word: string): boolean => new RegExp(`^(?:${ways})$`, 'i').test(word);
 
-/** “Phone note”, “Video comments”, “E-mail”: one or two ways, and maybe what came by them. */
+/** “Phone note”, “Video comments (under the towing film)”, “E-mail”: one or two ways, and maybe what came by them. */
 const wayAlone = new RegExp(
-  `^\\s*(?:(?:the|our|from)\\s+)?(?:${ways})s?(?:\\s+(?:(?:${ways})s?|notes?|messages?|questions?|desk|window|thread))?\\s*$`,
+  `^\\s*(?:(?:the|our|from)\\s+)?(?:${ways})s?(?:\\s+(?:(?:${ways})s?|notes?|messages?|questions?|chats?|desk|window|thread|board|log))?\\s*(?<more>\\([^()?]{2,60}\\)|[-–—|]\\s[^?!.:]{2,50})?\\s*$`,
   'i',
 );
-/** Whether a line says nothing but by which way what follows came. */
-export const isWayAlone = (line: string): boolean => line.length <= 40 && wayAlone.test(line);
+/** A heading in capitals needs no empty line below it. */
+const capitals = /^\P{Ll}+(?:\s*[(–—|-].*)?$/u;
+const mostOfWay = 90;
+
+/** A line that says nothing but by which way what follows came; where it says more, that. */
+export function wayIn(
+  line: string,
+): { readonly more: string; readonly isCapitals: boolean } | undefined {
+  const found = line.length <= mostOfWay ? wayAlone.exec(line) : null;
+  if (!found) return undefined;
+  return { more: found.groups?.more ?? '', isCapitals: capitals.test(line) };
+}
+
+/** “PHONE NOTE” as it is shown: “Phone note”; what is written in small letters stays. */
+export function channelOf(heading: string): string {
+  const said = heading.trim();
+  const [, shouted = '', rest = ''] =
+    /^([^\p{Ll}(–—|-]*(?:-\p{Lu}+)?[^\p{Ll}(–—|-]*)(.*)$/u.exec(said) ?? [];
+  if (!/\p{Lu}{2}/u.test(shouted) || /\p{Ll}$/u.test(shouted)) return said;
+  if (/^\p{Ll}/u.test(rest)) return said;
+  const low = shouted.toLowerCase();
+  return `${low.charAt(0).toUpperCase()}${low.slice(1)}${rest}`;
+}
 
 /** Lines of a document’s head say nothing that was asked; one that begins a mail is none of them. */
 export function withoutHead(lines: readonly string[]): readonly string[] {

@@ -2,10 +2,10 @@ import {
   begunBy,
   bullet,
   byWay,
+  channelOf,
   counted,
   headed,
   isWay,
-  isWayAlone,
   mailHead,
   marked,
   numbered,
@@ -13,11 +13,13 @@ import {
   separator,
   tableAt,
   unmarked,
+  wayIn,
   withoutHead,
 } from './bunch-lines';
 import { refuseNoText } from './doors';
-import { isAlarm, isThing, isUrgentBy } from './no-name';
+import { isAlarm, isHandle, isThing, isUrgentBy } from './no-name';
 import { beginsChat, goesOn, spokenIn } from './speakers';
+import { urgentIn } from './urgent';
 
 export type { Pasted } from './bunch-lines';
 
@@ -38,6 +40,8 @@ const sentenceCase = (text: string): string => text.charAt(0).toUpperCase() + te
 const isNoHeading = /\b(?:questions?|things?|thanks|hi|hello|hey|dear)\b/i;
 /** No sender’s name and address are longer. */
 const mostOfSender = 300;
+/** What a program writes where a mail has no subject. */
+const noSubject = /^\W*(?:no subject|without subject)\W*$/i;
 const hasWords = (text: string): boolean => /[\p{L}\p{N}]/u.test(text);
 
 /**
@@ -106,7 +110,8 @@ export function splitBunch(whole: string): readonly Pasted[] {
         .replace(/<[^<>]*>/, '')
         .trim();
     if (/^(?:date|sent)$/i.test(name)) now.askedOn = value.trim();
-    if (/^subject$/i.test(name)) now.lines.push(value.replace(/^(?:re|fwd?): */i, '').trim());
+    if (/^subject$/i.test(name) && !noSubject.test(value))
+      now.lines.push(value.replace(/^(?:re|fwd?): */i, '').trim());
     return true;
   }
 
@@ -128,9 +133,13 @@ export function splitBunch(whole: string): readonly Pasted[] {
 
   /** “Phone note” alone on a line heads what follows, whatever stood before: a mail ends there. */
   function wayHead(line: string, isFirst: boolean, hasMore: boolean): boolean {
-    if (!isFirst || hasMore || !isWayAlone(line)) return false;
+    const way = isFirst ? wayIn(line) : undefined;
+    if (!way || (hasMore && !way.isCapitals)) return false;
+    // What is said behind the way may be the message itself.
+    const isSaid = way.more !== '' && !way.more.startsWith('(') && !(way.isCapitals && hasMore);
+    if (isSaid || urgentIn(way.more) !== null) return false;
     shut();
-    channel = sentenceCase(line.trim().toLowerCase());
+    channel = channelOf(way.isCapitals ? line : sentenceCase(line.trim().toLowerCase()));
     return true;
   }
 
@@ -146,7 +155,7 @@ export function splitBunch(whole: string): readonly Pasted[] {
   function beginning(line: string, isBold: boolean, isFirst: boolean, hasMore: boolean): boolean {
     if (item(line, isFirst)) return true;
     const begun = begunBy(line, isBold, isFirst);
-    if (begun && isThing(begun.asker)) {
+    if (begun && isThing(begun.asker) && !isHandle(begun.asker)) {
       begin().lines.push(line.trim());
       return true;
     }
@@ -172,7 +181,7 @@ export function splitBunch(whole: string): readonly Pasted[] {
         return true;
       }
       shut();
-      channel = heading.trim();
+      channel = channelOf(heading);
       return true;
     }
     if (!bullet.test(line) || open?.isMail) return false;

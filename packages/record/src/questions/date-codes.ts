@@ -1,9 +1,9 @@
 import type { Topic } from '@tarebook/rules/engine';
 import type { Said } from './choices';
 
-/** “Date code 2317”, “tires are dated 0821”, “the tires say 1119”: the week, and the year’s two digits. */
+/** “Date code 2317”, “tires are dated 0821”, “the tires say 1119”, “mine say 3218”: the week, and the year’s two digits. */
 const code =
-  /(?:date codes?|dated|dot|stamped|code|tires? says?|they say|ends? in|ending in)(?: (?:on|of|my|the|tires?|is|are|says?|reads?|code|end(?:s|ing)?(?: in)?))*[ :]{1,2}(?<week>\d{2})(?<year>\d{2})(?!\d)/giu;
+  /(?:date codes?|dated|dot|stamped|code|(?:tires?|they|mine|ours)(?: all| both)? (?:says?|reads?)|ends? in|ending in)(?: (?:on|of|my|the|tires?|is|are|says?|reads?|code|end(?:s|ing)?(?: in)?))*[ :]{1,2}(?<week>\d{2})(?<year>\d{2})(?!\d)/giu;
 
 /** The week and year in which tires were made, as their code tells them; two codes are none. */
 export function dateCodesIn(topic: Topic, text: string): readonly Said[] {

@@ -11,7 +11,7 @@ import { isEither, isForEach, isMeant, isYear } from './not-meant';
 import { sayingsIn } from './sayings';
 import { passesOver } from './scale-passes';
 import { inThousands, mayBeSpan, spanOf } from './spans';
-import { kindAround, kindBeside, unsaidKinds } from './unsaid';
+import { kindAround, kindBeside, kindOf, unsaidKinds } from './unsaid';
 
 /** Where something stands in a text: the words for it with its number, and the number alone. */
 export type Place = { readonly from: number; readonly to: number; readonly amount: Amount };
@@ -127,11 +127,11 @@ function unsaidIn(topic: Topic, text: string, amounts: readonly Amount[]): reado
         const { amount, away, from, to } = near;
         if (joined(between) !== '' || /[,&]/.test(between)) return [];
         const possible = among.filter((fact) => unitFits(topic, fact, amount, 0));
-        const [first, another] = possible;
+        const [first] = possible;
         if (first === undefined) return [];
         const [start, end] = [Math.min(from, amount.from), Math.max(to, amount.to)];
         const said = kindBeside(unsaid, text, start, end) ?? kindAround(unsaid, text);
-        const fact = said ?? (another === undefined ? first : undefined);
+        const fact = kindOf(unsaid, possible, said);
         // A word that says which belongs to this number, and to no other.
         const reading = { ...near, away: said === undefined ? away : away - sure };
         if (said !== undefined && !possible.includes(said)) return [];

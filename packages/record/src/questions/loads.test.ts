@@ -8,6 +8,7 @@ const told: readonly (readonly [string, readonly string[]])[] = [
     'We carry 120 kg of tools in the truck and a generator, 95 lb, in the trailer.',
     ['load.cargo: Tools, 120 kg', 'trailer.cargo: Generator, 95 lb'],
   ],
+  ['dog 60, about 150 of stuff in the bed', ['load.cargo: Stuff, 150 lb']],
   ['Bikes on the roof, about 90 lb. Tongue is 500.', ['load.cargo: Bikes, 90 lb']],
   ['our truck carries 200 pounds of camping gear', ['load.cargo: Camping gear, 200 lb']],
   [
@@ -30,6 +31,7 @@ const none = [
   'The truck bed holds 1,500 lb of gear.',
   'Two kayaks at 60 lb each on the roof',
   '300 lb of firewood',
+  '12 of our chairs in the truck',
   'The trailer weighs 4,300 lb dry.',
   'We have tools in the truck.',
   'Payload is 1,260 lb on the truck door',

@@ -78,7 +78,14 @@ const patterns = places.flatMap(({ list, at }) => {
   }));
 });
 
-function loadAt(amount: Amount, text: string): Load | undefined {
+/** “About 150 of stuff in the bed”: what is said so is a weight, and nothing that is counted. */
+const isOfPacked = ({ unit, value, to }: Amount, text: string): boolean =>
+  unit === undefined &&
+  value >= 20 &&
+  new RegExp(`^ of ${words}`, 'iu').test(text.slice(to, to + 60));
+
+function loadAt(told: Amount, text: string): Load | undefined {
+  const amount = isOfPacked(told, text) ? { ...told, unit: 'lb' } : told;
   if (amount.unit !== 'lb' && amount.unit !== 'kg') return undefined;
   if (amount.value <= 0 || amount.value > 4_000 || isForEach(text, amount)) return undefined;
   const ahead = text.slice(Math.max(0, amount.from - 110), amount.from);

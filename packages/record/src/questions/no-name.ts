@@ -8,6 +8,9 @@ const things =
 /** Whether words that stand where a name would tell of a thing or a danger, and are no name. */
 export const isThing = (words: string): boolean => things.test(words);
 
+/** “@lil_tow_peep” names somebody, whatever words stand in it. */
+export const isHandle = (name: string): boolean => /^@[\w.]+$/.test(name);
+
 /** What heads the place where messages came in, whatever it was about there. */
 const places =
   /(?<!\p{L})(?:comments?|replies|phone|calls?|voicemails?|texts?|mails?|e-?mails?|letters?|counter|desk|walk-?ins?|posts?|radio|web(?:site)?|forms?|videos?|films?|clips?|forum|show|channel|inbox|messages?)(?!\p{L})/iu;
@@ -21,7 +24,7 @@ export const isAlarm = (heading: string): boolean =>
  * words are said too. Some names are words: a Dawn or a Brown alone tells of nothing.
  */
 export function isUrgentBy(name: string, text: string): boolean {
-  if (name === '' || lookedAt(name).named.size === 0) return false;
+  if (name === '' || isHandle(name) || lookedAt(name).named.size === 0) return false;
   const urgent = urgentIn(`${name}\n${text}`);
   return urgent !== null && urgent !== urgentIn(text);
 }

@@ -1,5 +1,6 @@
+import { topics } from '@tarebook/rules';
 import { expect, test } from 'vitest';
-import { ridersIn } from './people';
+import { peopleOf, ridersIn } from './people';
 
 /** What somebody writes of who rides along, and how many of each kind. */
 const told: readonly (readonly [string, Readonly<Record<string, number>>])[] = [
@@ -16,4 +17,27 @@ const told: readonly (readonly [string, Readonly<Record<string, number>>])[] = [
 
 test.each(told)('%s', (text, people) => {
   expect(Object.fromEntries(ridersIn(text).map(({ who, count }) => [who, count]))).toEqual(people);
+});
+
+/** Who rides along and what each of them weighs, where somebody said so. */
+const weighed: readonly (readonly [string, readonly string[]])[] = [
+  [
+    'Payload 1,480. Me and the wife are 390 together, dog 60. Am I over?',
+    ['2 adult 195 lb', '1 dog 60 lb'],
+  ],
+  ['my wife and I weigh 180 kg together, plus a 40 lb dog', ['2 adult 90 kg', '1 dog 40 lb']],
+  // A sum of more than the adults tells nothing of one; what is no weight of anybody is none.
+  ['me and my wife and two kids, 520 together', ['2 adult', '2 child']],
+  ['me and the wife, 3,000 together with the trailer', ['2 adult']],
+  ['four of us, dog 12 years old', ['4 adult', '1 dog']],
+];
+
+test.each(weighed)('%s', (text, people) => {
+  const topic = topics['tow-fit'];
+  if (!topic) throw new Error('no tow-fit');
+  const told = peopleOf(topic, text);
+  expect(told.map(({ who, count, weight = '' }) => `${count} ${who} ${weight}`.trim())).toEqual(
+    people,
+  );
+  for (const { words = '' } of told) expect(text).toContain(words);
 });

@@ -1,14 +1,12 @@
+import type { Topic } from '@tarebook/rules/engine';
 import { amountsIn } from './amounts';
 import { asTheyHold } from './corrections';
 import { numbersSaid } from './number-words';
+import { type Riders, weightOf } from './people-weights';
+import type { QuestionPart } from './shapes';
 
-/** Who rides along, as a text says it. */
-export type Riders = {
-  readonly who: 'adult' | 'child' | 'dog';
-  readonly count: number;
-  readonly from: number;
-  readonly to: number;
-};
+/** The list of those who ride along, in topics that ask for them. */
+const peopleList = 'load.occupants';
 
 const adults = 'adults?|grown-?ups?|people|persons?|passengers?|ppl|pax';
 const children = 'kids?|child(?:ren)?|boys?|girls?|toddlers?|teen(?:ager)?s?|little ones|grandkids';
@@ -96,6 +94,9 @@ export function ridersIn(whole: string): readonly Riders[] {
   const dog = first([
     `${n} ?${size}(?:${dogs})`,
     `(?:${one} |\\+ ?|& ?|and |w/ ?)${size}(?:${dogs})`,
+    // “…, dog 60, …”, “a 60 lb dog”
+    `(?:dog)(?=,? (?:is |weighs )?\\d{2,3}(?![\\p{L}\\d]|\\.\\d))`,
+    `(?:${one} )\\d{1,3}[ -]?(?:lbs?|pounds?)[ -](?:${dogs})`,
   ]);
   const told = first([`${n} ?(?:${adults})`]);
   const sum = first(everyone);
@@ -114,4 +115,13 @@ export function ridersIn(whole: string): readonly Riders[] {
     ...(dog ? [{ who: 'dog' as const, ...dog }] : []),
   ];
   return made.toSorted((a, b) => a.from - b.from);
+}
+
+/** Who rides along as a question keeps them, with what each weighs where the text tells it. */
+export function peopleOf(topic: Topic, text: string): NonNullable<QuestionPart['people']> {
+  const riders = topic.facts[peopleList]?.kind === 'rows' ? ridersIn(text) : [];
+  return riders.map((each) => ({
+    ...{ who: each.who, count: each.count },
+    ...weightOf(each, riders, text),
+  }));
 }

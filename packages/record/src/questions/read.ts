@@ -10,7 +10,7 @@ import { factsIn } from './facts';
 import { firstReplies } from './first-reply';
 import type { AskedBefore } from './likeness';
 import { loadsOf } from './loads';
-import { ridersIn } from './people';
+import { peopleOf } from './people';
 import { personalIn } from './personal';
 import { repeatsOver } from './repeats';
 import type { Message, QuestionPart, ReadMessage, Urgency } from './shapes';
@@ -79,7 +79,7 @@ export function reader(options: ReadOptions): (message: Message) => ReadMessage 
     const found = topicOf(about(text, danger));
     const topic = found && topics[found.topic];
     const { facts, words } = topic ? sound(topic, factsIn(topic, text)) : { facts: {}, words: {} };
-    const riding = topic?.facts[people]?.kind === 'rows' ? ridersIn(text) : [];
+    const riding = topic ? peopleOf(topic, text) : [];
     const loads = topic ? loadsOf(topic, text) : [];
     const near = search?.(text).find((hit) =>
       topic ? hit.topic === topic.id : !Object.hasOwn(topics, hit.topic),
@@ -90,7 +90,7 @@ export function reader(options: ReadOptions): (message: Message) => ReadMessage 
       because: found?.because ?? [],
       facts,
       words,
-      ...(riding.length > 0 && { people: riding.map(({ who, count }) => ({ who, count })) }),
+      ...(riding.length > 0 && { people: riding }),
       ...(loads.length > 0 && { loads }),
       ask: topic ? asksOf(topic, facts, riding.length > 0) : [],
       answeredBy: near?.path ?? null,

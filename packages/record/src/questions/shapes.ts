@@ -35,7 +35,13 @@ export type QuestionPart = {
   /** The very words of the message that each fact came from. */
   readonly words: Readonly<Record<string, string>>;
   /** Who rides along, where the topic asks for them and somebody said so. */
-  readonly people?: readonly { readonly who: 'adult' | 'child' | 'dog'; readonly count: number }[];
+  readonly people?: readonly {
+    readonly who: 'adult' | 'child' | 'dog';
+    readonly count: number;
+    /** What each of them weighs, and the very words; absent where nobody said. */
+    readonly weight?: string;
+    readonly words?: string;
+  }[];
   /** What is packed and weighed, where the topic asks for it, with the very words. */
   readonly loads?: readonly {
     readonly list: string;

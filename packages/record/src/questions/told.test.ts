@@ -27,6 +27,8 @@ describe('a scale’s passes are told apart', () => {
 test('a tire’s code tells its week and year, and a number that is none does not', () => {
   const made = { 'tire.codeWeek': '8', 'tire.codeYear': '21' };
   expect(told('tires', 'tires are dated 0821, ok?')).toMatchObject(made);
+  const old = { 'tire.codeWeek': '32', 'tire.codeYear': '18' };
+  expect(told('tires', 'How old may trailer tires get? Mine say 3218')).toMatchObject(old);
   expect(told('tires', 'the date code on my tires is 6321')).not.toHaveProperty('tire.codeWeek');
 });
 
@@ -55,4 +57,17 @@ test('the same is asked in other words, and other figures ask for another answer
   const other = repeatsOver();
   expect(other(asked('c', 'is a 50 ft cord fine for 12 A', ['cord.length 50 ft']))).toBeNull();
   expect(other(asked('d', 'is a 90 ft cord fine for 12 A', ['cord.length 90 ft']))).toBeNull();
+});
+
+test('a lone figure is read where only one thing can be meant', () => {
+  const rest = (text: string) => told('house-battery', text)['battery.voltage'];
+  expect(rest('12.1 volts, is that empty?')).toBe('12.1 V');
+  expect(rest('meter by the door, 12.1 V, empty?')).toBe('12.1 V');
+  expect(rest('do I need a 12 volt battery?')).toBeUndefined();
+  // By the empty height the rules tell the drop at the most, and to measure it loaded.
+  const height = 'coupler sits at 19 inches and the receiver on my truck is 23';
+  expect(told('hitch-setup', height)).toMatchObject({ 'hitch.receiverHeightEmpty': '23 in' });
+  expect(told('hitch-setup', 'receiver height of 23 inches')).toMatchObject({
+    'hitch.receiverHeightEmpty': '23 in',
+  });
 });

@@ -9,6 +9,8 @@ export type Unsaid = {
   readonly kinds: Readonly<Record<string, readonly string[]>>;
   /** Words anywhere in the text that say which, where none beside the number does. */
   readonly around?: Readonly<Record<string, readonly string[]>>;
+  /** What it is where nothing says which: only where its rules then say what is still to be measured. */
+  readonly otherwise?: string;
 };
 
 const empty = ['dry', 'empty', 'unloaded', 'uvw', 'by the brochure', 'brochure'];
@@ -33,7 +35,12 @@ export const unsaidKinds: readonly Unsaid[] = [
     },
   },
   {
-    words: ['receiver', 'receiver height', 'receiver is', 'receiver at'],
+    words: [
+      ...['receiver', 'receiver height', 'receiver is', 'receiver at', 'receiver sits'],
+      ...['receiver measures', 'receiver on my truck', 'receiver on the truck'],
+    ],
+    // By the empty height the rules tell the drop at the most, and to measure it loaded.
+    otherwise: 'hitch.receiverHeightEmpty',
     kinds: {
       'hitch.receiverHeightEmpty': ['empty', 'unloaded'],
       'hitch.receiverHeightLoaded': ['loaded', 'packed', 'loaded up'],
@@ -123,4 +130,15 @@ export function kindAround({ around = {} }: Unsaid, text: string): string | unde
     new RegExp(`(?<![\\p{L}\\d])(?:${anyOf(words)})(?![\\p{L}\\d])`, 'iu').test(text),
   );
   return said.length === 1 ? said[0]?.[0] : undefined;
+}
+
+/** Which of those that are possible it is: what was said, the only one, or what it is otherwise. */
+export function kindOf(
+  { otherwise }: Unsaid,
+  possible: readonly string[],
+  said: string | undefined,
+): string | undefined {
+  const [first, another] = possible;
+  if (said !== undefined || another === undefined) return said ?? first;
+  return otherwise !== undefined && possible.includes(otherwise) ? otherwise : undefined;
 }

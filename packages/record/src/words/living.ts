@@ -188,6 +188,7 @@ export const livingWords: WordsOfFacts = {
   },
   units: {
     'battery.capacity': 'Ah',
+    'battery.voltage': 'V',
     'vehicle.usableBattery': 'kWh',
     'water.daily': 'gal/d',
     'tracker.battery': 'mAh',

@@ -1,0 +1,50 @@
+import { expect, test } from 'vitest';
+import type { Asked } from '../state/questions';
+import type { Answered, AnswerForm } from './answer-shapes';
+import { spokenOf } from './make-round';
+import type { Sought } from './reader';
+
+const asked = (wordings: Readonly<Record<string, string>> = {}): Asked => ({
+  ...{ kind: 'message', id: 'k1', came: 1, place: 0, channel: 'Mail', asker: '', askedOn: '' },
+  ...{ text: 'Can it pull it?', topics: {}, struck: [], wordings, waits: '', urgent: '', done: 0 },
+});
+const part = {
+  ...{ text: 'Can it pull it, 205 and all?', topic: 'tow-fit', because: [], facts: {} },
+  ...{ words: {}, ask: [], answeredBy: null },
+};
+const caution = 'Cross the chains every time.';
+
+/** Answers in the form that is wanted, else in the one that fits. */
+const answer =
+  (fits: AnswerForm) =>
+  async ({ form, usual = {} }: Sought): Promise<Answered> => {
+    const now = form === 'aloud' ? 'everybody' : (form ?? usual[fits] ?? fits);
+    return {
+      ...{ form: now, fits, text: `Said in ${now}.`, cautions: [caution], saved: {} },
+      ...{ isWarning: false, doc: '# A case', asks: [] },
+    };
+  };
+
+test('the round says what stands on the card, in the form that it shows', async () => {
+  const usual = {};
+  const said = async (fits: AnswerForm, more: object = {}) =>
+    (await spokenOf(asked(), part, { answer: answer(fits), usual, ...more }))?.answer;
+  expect(await said('post')).toBe('Said in post.');
+  expect(await said('post', { form: 'spoken' })).toBe('Said in spoken.');
+  expect(await said('askBack', { usual: { askBack: 'everybody' } })).toMatch(
+    /Said in everybody\.$/,
+  );
+  // Nobody is asked back aloud: it is said to everybody.
+  expect(await said('askBack')).toBe('Said in everybody.');
+});
+
+test('words of one’s own are spoken as they stand, and nothing is added to them', async () => {
+  const own = asked({ [`post ${part.text}`]: 'Yes, it does.' });
+  const chosen = { answer: answer('post'), usual: { post: 'spoken' } as const };
+  expect((await spokenOf(own, part, chosen))?.answer).toBe('Yes, it does.');
+});
+
+test('what is not used is told beside the card, and never spoken', async () => {
+  const chosen = { answer: answer('post'), usual: {} };
+  expect((await spokenOf(asked(), part, chosen))?.answer).not.toContain('205');
+});

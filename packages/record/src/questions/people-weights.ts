@@ -1,0 +1,62 @@
+/** Who rides along, as a text says it. */
+export type Riders = {
+  readonly who: 'adult' | 'child' | 'dog';
+  readonly count: number;
+  readonly from: number;
+  readonly to: number;
+};
+
+/** What somebody who rides along weighs, with the words that tell it. */
+type Weight = { readonly weight: string; readonly words: string };
+
+const unit = '(?: ?(?<unit>lbs?|pounds?|#|kgs?|kilos?))?';
+const notOther =
+  '(?![\\p{L}\\d.,]*\\d)(?! ?(?:years?|yrs?|months?|old|miles?|mph|ft|feet|in\\b|psi|%))';
+/** “Me and the wife are 390 together”, “the two of us weigh 390 lb combined” */
+const together = new RegExp(
+  `(?<![\\p{L}\\d.,$])(?<sum>\\d{2,4})${unit},? (?:all )?(?:together|combined|between us|in total|in all)(?!\\p{L})`,
+  'iu',
+);
+const dogs = '(?:dog|pup|lab|retriever|mutt|beagle|shepherd|terrier|poodle|hound|collie|spaniel)';
+/** “Dog 60”, “the dog is 60 lb”, “a 60 lb dog”, “60-pound lab” */
+const ofDog = [
+  new RegExp(
+    `(?<!\\p{L})${dogs},? (?:is |weighs |at |about |around )*(?<sum>\\d{1,3})${unit}${notOther}(?!\\p{L})`,
+    'iu',
+  ),
+  new RegExp(
+    `(?<![\\p{L}\\d.,$])(?<sum>\\d{1,3})[ -]?(?<unit>lbs?|pounds?|kgs?|kilos?)[ -]${dogs}(?!\\p{L})`,
+    'iu',
+  ),
+];
+
+/** What one weighs, in pounds, that nobody is lighter or heavier than. */
+const sizes: Readonly<Record<Riders['who'], { readonly least: number; readonly most: number }>> = {
+  adult: { least: 80, most: 400 },
+  child: { least: 15, most: 200 },
+  dog: { least: 3, most: 250 },
+};
+const poundsOfKilogram = 2.2046;
+
+function weightFrom(found: RegExpExecArray | null, { who, count }: Riders): Weight | undefined {
+  const { sum = '', unit: said = 'lb' } = found?.groups ?? {};
+  if (!found || sum === '') return undefined;
+  const isKilograms = /^k/i.test(said);
+  const each = Number(sum) / count;
+  const pounds = isKilograms ? each * poundsOfKilogram : each;
+  if (pounds < sizes[who].least || pounds > sizes[who].most) return undefined;
+  return { weight: `${Math.round(each * 10) / 10} ${isKilograms ? 'kg' : 'lb'}`, words: found[0] };
+}
+
+/**
+ * What each of some who ride along weighs, where a text tells it of all of them: a sum is of the adults
+ * alone where nobody else rides, and its equal part is what each weighs.
+ */
+export function weightOf(riders: Riders, all: readonly Riders[], text: string): Weight | undefined {
+  if (riders.who === 'dog' && riders.count === 1) {
+    return ofDog.map((form) => weightFrom(form.exec(text), riders)).find((each) => each);
+  }
+  const others = all.filter(({ who }) => who !== riders.who && who !== 'dog');
+  if (riders.who !== 'adult' || others.length > 0) return undefined;
+  return weightFrom(together.exec(text), riders);
+}
