@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { point } from './interval';
 import { readQuantity, wasMisread } from './read';
@@ -98,22 +97,6 @@ test('thousands are parted and decimals cut to what was asked for', () => {
     '0',
     '5',
   ]);
-});
-
-test('every number is written as Intl writes it, which takes too long to make ready', () => {
-  const places = fc.integer({ min: 0, max: 8 });
-  const written = fc.integer({ min: -1e9, max: 1e9 });
-  // Amounts as people and formulas give them, halves of the last place among them, and whatever else there is.
-  const shifted = fc.tuple(written, fc.integer({ min: -3, max: 9 }));
-  const amounts = shifted.map(([n, by]) => Number(`${n}e${-by}`));
-  fc.assert(
-    fc.property(fc.oneof(amounts, fc.double()), places, (value, most) => {
-      const format = new Intl.NumberFormat('en-US', { maximumFractionDigits: most });
-      const wanted = format.format(Number(value.toPrecision(12))).replace('-', '−');
-      expect(showNumber(value, most)).toBe(wanted === '−0' ? '0' : wanted);
-    }),
-    { numRuns: 3000 },
-  );
 });
 
 describe('a weight goes without its tenths where they tell nobody anything', () => {

@@ -69,27 +69,20 @@ const decimals: Readonly<Record<string, number>> = {
   '°C/m': 4,
 };
 
-/**
- * A number with thousands separators and a true minus, to so many decimals at the most.
- *
- * A browser takes long to make its first `Intl.NumberFormat` ready: on a slow telephone longer than a
- * whole answer. So only what is written with an exponent is left to it.
- */
+const formats = new Map<number, Intl.NumberFormat>();
+
+/** A number with thousands separators and a true minus, to so many decimals at the most. */
 export function showNumber(value: number, places: number): string {
-  // Twelve digits are kept, so that one amount reckoned in two ways is not rounded to two.
-  const kept = Number(value.toPrecision(12));
-  const size = Math.abs(kept);
-  // Shifted as it is written, and not multiplied, so that 1.005 to two places is 1.01.
-  const shifted = Math.round(Number(`${size}e${places}`));
-  if (!(shifted < 1e15)) {
-    const text = kept.toLocaleString('en-US', { maximumFractionDigits: places });
-    return text === '-0' ? '0' : text.replace('-', '−');
+  // Most numbers are short and whole, and need neither.
+  if (Number.isInteger(value) && value >= 0 && value < 1000) return String(value);
+  let format = formats.get(places);
+  if (!format) {
+    format = new Intl.NumberFormat('en-US', { maximumFractionDigits: places });
+    formats.set(places, format);
   }
-  const digits = String(shifted).padStart(places + 1, '0');
-  const point = digits.length - places;
-  const whole = digits.slice(0, point).replace(/\B(?=(\d{3})+$)/g, ',');
-  const part = digits.slice(point).replace(/0+$/, '');
-  return `${kept < 0 && shifted > 0 ? '−' : ''}${whole}${part && '.'}${part}`;
+  // Twelve digits are kept, so that one amount reckoned in two ways is not rounded to two.
+  const text = format.format(Number(value.toPrecision(12)));
+  return text === '-0' ? '0' : text.replace('-', '−');
 }
 
 /** The unit a value is shown in, for a system of units. Shares are shown in percent. */

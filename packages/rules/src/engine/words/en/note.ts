@@ -1,9 +1,10 @@
 import type { Say, Sayable } from '../value';
 import { capital, spaced } from './grammar';
 
-/** “March 31, 2027”; what writes days is made once there is one, as a browser takes long to. */
-const dayOf = (day: string): string =>
-  new Date(`${day}T00:00:00Z`).toLocaleDateString('en-US', { dateStyle: 'long', timeZone: 'UTC' });
+const days = new Intl.DateTimeFormat('en-US', { dateStyle: 'long', timeZone: 'UTC' });
+
+/** “March 31, 2027” */
+const dayOf = (day: string): string => days.format(new Date(`${day}T00:00:00Z`));
 
 /** Whoever keeps a note; where nobody is named, whoever answers. */
 const keeper = (owner: Sayable | null, say: Say): string =>
