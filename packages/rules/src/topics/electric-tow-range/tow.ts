@@ -18,6 +18,10 @@ export const rig = standingOn(
   'trailerWeight.mayBeMore',
 );
 
+/** What comes out heavy is looked up by tow fit alone, and not reckoned here. */
+const { cautious: _tongue, ...tongue } = rigTrade.limits.tongue;
+const { cautious: _payload, ...payload } = rigTrade.limits.payload;
+
 /**
  * The ratings hold whatever the battery says. Each is asked once its rating is mentioned; what is
  * not asked is named with the answer.
@@ -40,11 +44,11 @@ export const towRatings = {
       askedBy: ['vehicle.maxTrailerWeight', 'vehicle.maxTrailerCarried'],
     },
     tongue: {
-      ...rigTrade.limits.tongue,
+      ...tongue,
       askedBy: ['vehicle.maxTongueCarried', 'vehicle.maxTongueDistributed'],
     },
     payload: {
-      ...rigTrade.limits.payload,
+      ...payload,
       askedBy: ['vehicle.placardPayload', 'vehicle.gvwr'],
     },
   },

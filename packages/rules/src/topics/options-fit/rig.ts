@@ -185,6 +185,10 @@ const lighter = {
   near: 'Leave out what you can do without: little is left.',
 } as const;
 
+/** What comes out heavy is looked up by tow fit alone, and not reckoned here. */
+const { cautious: _tongue, ...tongue } = rigTrade.limits.tongue;
+const { cautious: _payload, ...payload } = rigTrade.limits.payload;
+
 /** What the build does to the rig. */
 export const rigLimits = part({
   formulas: {
@@ -198,8 +202,8 @@ export const rigLimits = part({
   limits: {
     'trailer-gross': { ...rigTrade.limits['trailer-gross'], ...lighter },
     'trailer-weight': { ...rigTrade.limits['trailer-weight'], ...lighter, askedBy: spokenOf },
-    tongue: { ...rigTrade.limits.tongue, ...lighter, askedBy: spokenOf },
-    payload: { ...rigTrade.limits.payload, ...lighter, askedBy: spokenOf },
+    tongue: { ...tongue, ...lighter, askedBy: spokenOf },
+    payload: { ...payload, ...lighter, askedBy: spokenOf },
     combined: { ...rigTrade.limits.combined, ...lighter },
   },
   findings: {

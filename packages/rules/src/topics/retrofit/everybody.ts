@@ -23,7 +23,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     otherwise: 'If you do not know, read all gauges on two evenings with the new part in use.',
   },
   circuit: {
-    rule: 'Add up the amperes of all that runs on that breaker at the same time, the new part with it; what runs for hours needs more room below the breaker’s own figure.',
+    rule: 'Add up the amperes of all that runs on that breaker at the same time, the new part with it. What runs for hours needs more room below the breaker’s own figure.',
     because: 'A breaker that trips again and again is warm before it does.',
     look: [],
     otherwise:
@@ -43,7 +43,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       'If you are not sure, take wire and fuse from the part’s own instructions, or have it wired.',
   },
   holds: {
-    rule: 'It may hang only on what is rated to carry it. A bumper without a rating carries nothing.',
+    rule: 'The new part may hang only on what is rated to carry it. A bumper without a rating carries nothing.',
     because: 'What moves on the road pulls with more than its weight.',
     look: [],
     otherwise:

@@ -3,7 +3,7 @@ import type { ForEverybody } from '../../engine/define/shapes';
 /** What is said to all who ask what to carry and told next to nothing. */
 export const everybody: Readonly<Record<string, ForEverybody>> = {
   lift: {
-    rule: 'Lift the trailer only where its manual allows it: hitched, chocked, on firm and level ground, with a jack rated for the load and a stand beside it.',
+    rule: 'Lift the trailer only where its manual allows it, hitched and chocked, on firm, level ground. The jack must be rated for the load, and a stand goes beside it.',
     because: 'A jack alone tips over, and many an axle bends where it is lifted.',
     look: [],
     otherwise: 'If you do not know the place, call for help instead.',
