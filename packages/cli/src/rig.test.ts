@@ -47,7 +47,7 @@ describe('a whole rig on the command line', () => {
     const again = await replayRig('saved.json', savedRig(saved) ?? [], topics);
     expect(again.map(({ same, moment }) => [same, moment])).toEqual([[true, 'home']]);
     expect(replayedRigAsText(again)).toContain('SAME RESULT');
-    const other = saved.replace('"lo":5070.48', '"lo":5070.49');
+    const other = saved.replaceAll('"lo":5070.48', '"lo":5070.49');
     expect(other).not.toBe(saved);
     const [changed] = await replayRig('saved.json', savedRig(other) ?? [], topics);
     expect(changed?.same).toBe(false);

@@ -1,4 +1,5 @@
 import { standingOn } from '../../engine/formula/standing-on';
+import { asReckoned } from '../../trade/rig/as-reckoned';
 import { emptyOver } from '../../trade/rig/empty-over';
 import { rigTrade } from '../../trade/rig/index';
 
@@ -17,10 +18,6 @@ export const rig = standingOn(
   'tongue.mayBeMore',
   'trailerWeight.mayBeMore',
 );
-
-/** What comes out heavy is looked up by tow fit alone, and not reckoned here. */
-const { cautious: _tongue, ...tongue } = rigTrade.limits.tongue;
-const { cautious: _payload, ...payload } = rigTrade.limits.payload;
 
 /**
  * The ratings hold whatever the battery says. Each is asked once its rating is mentioned; what is
@@ -44,11 +41,11 @@ export const towRatings = {
       askedBy: ['vehicle.maxTrailerWeight', 'vehicle.maxTrailerCarried'],
     },
     tongue: {
-      ...tongue,
+      ...asReckoned(rigTrade.limits.tongue),
       askedBy: ['vehicle.maxTongueCarried', 'vehicle.maxTongueDistributed'],
     },
     payload: {
-      ...payload,
+      ...asReckoned(rigTrade.limits.payload),
       askedBy: ['vehicle.placardPayload', 'vehicle.gvwr'],
     },
   },

@@ -3,6 +3,7 @@ import { part } from '../../engine/define/topic';
 import { standingOn } from '../../engine/formula/standing-on';
 import { custom, weights } from '../../trade/bibliography/common';
 import { catalogueOfTheYard, dryWeightMeans } from '../../trade/bibliography/options-fit';
+import { asReckoned } from '../../trade/rig/as-reckoned';
 import { emptyOver } from '../../trade/rig/empty-over';
 import { rigTrade } from '../../trade/rig/index';
 
@@ -185,10 +186,6 @@ const lighter = {
   near: 'Leave out what you can do without: little is left.',
 } as const;
 
-/** What comes out heavy is looked up by tow fit alone, and not reckoned here. */
-const { cautious: _tongue, ...tongue } = rigTrade.limits.tongue;
-const { cautious: _payload, ...payload } = rigTrade.limits.payload;
-
 /** What the build does to the rig. */
 export const rigLimits = part({
   formulas: {
@@ -202,8 +199,8 @@ export const rigLimits = part({
   limits: {
     'trailer-gross': { ...rigTrade.limits['trailer-gross'], ...lighter },
     'trailer-weight': { ...rigTrade.limits['trailer-weight'], ...lighter, askedBy: spokenOf },
-    tongue: { ...tongue, ...lighter, askedBy: spokenOf },
-    payload: { ...payload, ...lighter, askedBy: spokenOf },
+    tongue: { ...asReckoned(rigTrade.limits.tongue), ...lighter, askedBy: spokenOf },
+    payload: { ...asReckoned(rigTrade.limits.payload), ...lighter, askedBy: spokenOf },
     combined: { ...rigTrade.limits.combined, ...lighter },
   },
   findings: {

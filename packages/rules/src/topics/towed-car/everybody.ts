@@ -25,13 +25,13 @@ const looked = {
 /** What is said to all who ask about a car behind a motorhome and told next to nothing. */
 export const everybody: Readonly<Record<string, ForEverybody>> = {
   brake: {
-    rule: 'Look up two weights: the one from which your state asks for a brake in what is towed, and the one from which the motorhome’s manual does. The lower one counts.',
+    rule: 'Look up two weights from which a brake is asked for: your state’s, and the one in the motorhome’s manual. The lower one counts.',
     because: 'The motorhome’s brakes are made for the motorhome.',
     look: [],
     otherwise: 'If you do not know, tow nothing that has no brake of its own.',
   },
   bar: {
-    rule: 'The tow bar must be rated for all that hangs on it, and stand level or nearly so; its arms never rise toward the motorhome.',
+    rule: 'The tow bar must be rated for all that hangs on it, and stand level or nearly so. Its arms never rise toward the motorhome.',
     because: 'The lowest-rated part counts: receiver, bar and base plate.',
     look: [],
     otherwise: 'If you find no rating on it, do not tow with it.',

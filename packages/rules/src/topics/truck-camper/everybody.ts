@@ -28,7 +28,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     otherwise: 'If you do not know the extension’s own rating, tow nothing with it.',
   },
   tieDowns: {
-    rule: 'A camper is tied down at all corners, to what the makers of truck, camper and tie-downs name for it, best at the truck’s frame.',
+    rule: 'A camper is tied down at all corners, best at the truck’s frame, with what the makers of truck and camper name for it.',
     because: 'Thin metal of the bed tears out, and then nothing holds the camper.',
     look: [],
     otherwise: 'If you do not see what holds it, do not drive it.',
