@@ -35,3 +35,10 @@ export const inLetters = (count: number): string => smallNumbers[count] ?? `${co
 /** In quotation marks, which nobody hears. */
 export const quoted = (value: Sayable, say: Say): string =>
   say.medium === 'spoken' ? say(value) : `“${say(value)}”`;
+
+/** A list, a thing a line; without those of which nothing is said. */
+export const bullets = (of: readonly string[]): string =>
+  of
+    .filter((each) => each !== '')
+    .map((each) => `– ${each}`)
+    .join('\n');
