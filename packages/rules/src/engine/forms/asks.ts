@@ -67,8 +67,8 @@ export function nextFact(matter: Matter, asking: string | undefined): string | u
 }
 
 /**
- * Where a verdict stands and yet what was asked has no answer: what the question is about and nobody
- * told, the first of it.
+ * Where a verdict stands and yet what was asked has no answer: what decides and nobody told, or what the
+ * question is about, the first of it.
  */
 export function lackedBy(matter: Matter, asking: string | undefined): string | undefined {
   const level = levelOf(matter);
@@ -76,8 +76,9 @@ export function lackedBy(matter: Matter, asking: string | undefined): string | u
   if (!isAnythingTold(matter) || isYesOrNo(matter, asking)) return undefined;
   if (askedFirst(matter, asking).length > 0) return undefined;
   const { everybody = {}, askings = {} } = matter.topic;
+  const deciding = matter.answer.missing.map(({ fact }) => fact);
   const about = [...(everybody[asking]?.look ?? []), ...(askings[asking]?.impliedBy ?? [])];
-  return about.find((fact) => !isTold(matter, fact));
+  return [...deciding, ...about].find((fact) => !isTold(matter, fact));
 }
 
 /** That what was asked has no answer before a fact is known. */

@@ -6,7 +6,7 @@ export const askings: Readonly<Record<string, Asking>> = {
   days: {
     label: 'How many days, and what ends them?',
     results: ['stay.longest', 'runs-out', 'limit.fresh-water', 'limit.gray-tank'],
-    impliedBy: ['stay.days', 'water.daily', 'water.freshTank', 'water.grayTank'],
+    impliedBy: ['water.daily', 'water.freshTank', 'water.grayTank', 'stay.days'],
     says: [
       { when: 'ends.isGray', says: 'The gray tank is full after {stay.longest}, before all else.' },
       {

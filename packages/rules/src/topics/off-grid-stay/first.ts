@@ -121,6 +121,18 @@ export const first = part({
       gas: 'choose(gas.perDay > 0, min((gas.counted + cylinder.full) / gas.perDay * time.day, stay.foretold), stay.foretold)',
     }),
   },
+  findings: {
+    'stay-untold': {
+      label: 'Days of the stay, not told',
+      if: {
+        when: 'assumed.weekend',
+        wrong: 'How long you want to stay was not told.',
+        proviso: 'you stay no longer than {stay.days}',
+      },
+      otherwise: 'How long the stay is was told.',
+      source: house,
+    },
+  },
   rankings: {
     'runs-out': {
       label: 'What runs out first',

@@ -40,6 +40,10 @@ export const askings = {
         says: `Loaded to its maximum of {trailer.gvwr}, the trailer has {share.atGross} on the ball. That tongue is {tongue.leastShare} of a trailer of {weight.forLeast}, and less of a heavier one. ${steps}`,
       },
       {
+        when: 'share.isOfEmpty',
+        says: `Of the empty trailer {tongue.share} would rest on the ball, and of the packed one less; {tongue.leastShare} to {tongue.mostShare} is usual. ${steps}`,
+      },
+      {
         when: 'tongue.isWeighed',
         says: `As weighed, {tongue.share} of the trailer rests on the tongue; {tongue.lowEdge} to {tongue.highEdge} is usual. ${steps}`,
       },

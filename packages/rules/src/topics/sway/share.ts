@@ -26,6 +26,12 @@ export const tongueShare = part({
       is: '!given(trailer.cargo) && !given(trailer.options)',
       source: custom,
     },
+    'share.isOfEmpty': {
+      label: 'Heavy on the ball for the empty trailer, and not for one at its maximum',
+      unit: 'yes-no',
+      is: 'coupling.isBall && load.isUntold && !tongue.isEstimate && tongue.share > tongue.highEdge && !(known(trailer.gvwr) && tongue.loaded / trailer.gvwr > tongue.highEdge)',
+      source: tongueBand,
+    },
     'share.isAsked': {
       label: 'The tongue is known with what rides behind the axles, or too light without it',
       unit: 'yes-no',
@@ -41,7 +47,18 @@ export const tongueShare = part({
     },
   },
   findings: {
-    'tongue-share': { ...share, settles: true, first: true, askedWhen: 'share.isAsked' },
+    'tongue-share': {
+      ...share,
+      // A share that is heavy of the empty trailer alone moves no load.
+      care: share.care.map((each) =>
+        each.when.includes('tongue.share > tongue.highEdge')
+          ? { ...each, when: `${each.when} && !share.isOfEmpty` }
+          : each,
+      ),
+      settles: true,
+      first: true,
+      askedWhen: 'share.isAsked',
+    },
     'tongue-negative': negative,
     'tongue-untold': {
       label: 'Tongue weight, not told',
@@ -65,6 +82,14 @@ export const tongueShare = part({
           because: 'A tenth on the dry tongue knows nothing of what is packed behind the axles.',
           do: 'Load it as for the road and weigh the tongue.',
           proviso: 'the loaded tongue weighs {tongue.lowEdge} to {tongue.highEdge} of the trailer',
+        },
+        {
+          when: 'share.isOfEmpty',
+          wrong:
+            'Of the empty trailer {tongue.share} would rest on the ball, and of the packed one less.',
+          because: '{tongue.lowEdge} to {tongue.highEdge} of what it weighs on the road is usual.',
+          do: 'Weigh the loaded trailer before any load is moved.',
+          proviso: 'with all packed, {tongue.lowEdge} to {tongue.highEdge} of it rests on the ball',
         },
         {
           when: 'load.isUntold && !tongue.isEstimate',
