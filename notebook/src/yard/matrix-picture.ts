@@ -41,6 +41,8 @@ export class MatrixPicture extends PlainElement {
   private frame: Frame | undefined;
   private painter: Painter | undefined;
   private drawnFor: readonly unknown[] = [];
+  /** Whoever goes by keys has the pair brought into sight; a pointer is on it. */
+  private isByKeys = false;
   private measured = new MeasuredWidth(this, 600);
 
   /** Rows that came in, by their places among all: of them alone the picture is drawn anew. */
@@ -65,6 +67,7 @@ export class MatrixPicture extends PlainElement {
     if (!frame || !(event.currentTarget instanceof HTMLCanvasElement)) return;
     const box = event.currentTarget.getBoundingClientRect();
     const scale = frame.width / Math.max(1, box.width);
+    this.isByKeys = false;
     this.point(
       seen.rows[Math.floor(((event.clientY - box.top) * scale - frame.top) / frame.h)],
       seen.columns[Math.floor(((event.clientX - box.left) * scale - frame.left) / frame.w)],
@@ -87,6 +90,7 @@ export class MatrixPicture extends PlainElement {
     const to = moves[event.key];
     if (to) {
       event.preventDefault();
+      this.isByKeys = true;
       this.point(rows[to[0]], columns[to[1]]);
     } else if (event.key === 'Enter') this.dispatchEvent(new PairWanted());
   };
@@ -124,6 +128,8 @@ export class MatrixPicture extends PlainElement {
     line.style.top = `${top + down * h}px`;
     line.style.width = `${Math.max(5, w)}px`;
     line.style.height = `${Math.max(5, h)}px`;
+    if (this.isByKeys) line.scrollIntoView({ block: 'nearest' });
+    this.isByKeys = false;
   }
 
   protected override render() {

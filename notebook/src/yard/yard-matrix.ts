@@ -266,9 +266,9 @@ export class YardMatrix extends PlainElement {
         <span data-took=${took === undefined ? '' : took.toFixed(1)}>${state}</span>${pairs < all ? html` ${pairs} are shown.` : nothing}</p>
       ${levelKeys(sieve, countsOf(seen, trailers.length, found), change)}
       ${pairs === 0 && all > 0 ? html`<p role="status">No pair is so; show more of them.</p>` : nothing}
-      <matrix-picture ?hidden=${pairs === 0} .seen=${seen} .vehicles=${vehicles} .trailers=${trailers} .found=${found} .without=${sieve.without} .at=${this.at}
+      <div class="picture-with-sight"><matrix-picture ?hidden=${pairs === 0} .seen=${seen} .vehicles=${vehicles} .trailers=${trailers} .found=${found} .without=${sieve.without} .at=${this.at}
         @pair-pointed=${({ detail: { row, column } }: PairPointed) => this.goTo(row, column)} @pair-wanted=${this.open}></matrix-picture>
-      ${this.inSight()}
+      ${this.inSight()}</div>
       <p class="noprint"><button @click=${this.print}>Print these pairs</button></p>
       ${this.table()}
       <p class="paper-only small">Before anybody tows: the labels of that very vehicle and trailer, the maker’s manuals and a scale win over this sheet, and no rated part may carry more than its rating.</p>`;

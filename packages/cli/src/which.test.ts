@@ -66,6 +66,41 @@ test('what of it can be read is judged, and the rest is told with line and reaso
   expect(ran.err).toMatch(/^trailers\.csv:3: [^\n]+heavy[^\n]+\.\n$/);
 });
 
+describe('where none is as wished, what the columns have is told', () => {
+  const many =
+    'name,body,length,dryWeight,gvwr\nSallow 13,folding,13,1890,2600\nOsier 21,tent-end,21,3890,5600\nMill 30,toy hauler,30,5890,7600\n';
+  const both = { 'trailers.csv': many, 'vehicles.csv': 'name,group,gvwr\nA car,hybrid,4000\n' };
+  const at = catalogue('kinds', both);
+  test.each([
+    [
+      ['body=hybrid'],
+      'The catalogue has no such trailer: none has body=hybrid; the column body has folding, tent-end and toy hauler.',
+    ],
+    [
+      ['length<=9'],
+      'The catalogue has no such trailer: none has length<=9; the column length goes from 13 to 30.',
+    ],
+    [
+      ['body=folding', 'length>=20'],
+      'The catalogue has no such trailer: some have body=folding and length>=20 each for itself, but none has all of it.',
+    ],
+  ])('%s', async (wishes, says) => {
+    const where = wishes.flatMap((wish) => ['--where', wish]);
+    const ran = await run(['which', asked, '--catalogue', at, ...where]);
+    expect(ran).toMatchObject({ status: 0, err: '', out: `${says}\n` });
+    const json = await run(['which', asked, '--catalogue', at, ...where, '--json']);
+    expect(JSON.parse(json.out)).toMatchObject({ sentence: says, rows: [] });
+  });
+
+  test('a column of the other side is refused, and those of this side are told', async () => {
+    const ran = await run(['which', asked, '--catalogue', at, '--where', 'group=hybrid']);
+    expect(ran).toMatchObject({ status: 2, out: '' });
+    expect(ran.err).toBe(
+      '--where: “group” is a column of the vehicles, and this case is set against the trailers; they have name, body, length, dryWeight, gvwr.\n',
+    );
+  });
+});
+
 test('a catalogue with none as wished is no fault', async () => {
   const at = catalogue('whole', { 'trailers.csv': whole });
   const ran = await run(['which', asked, '--catalogue', at, '--where', 'gvwr<=100']);

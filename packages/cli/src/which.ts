@@ -6,6 +6,7 @@ import { show } from '@tarebook/rules/quantity';
 import { towFit } from '@tarebook/rules/tow-fit';
 import {
   type Catalogue,
+  type Entry,
   nameSaid,
   needSaid,
   readCatalogue,
@@ -22,6 +23,7 @@ import { shippedFolders, textOf } from './catalogue-folder';
 import { columns as inColumns } from './columns';
 import { BadInput, named, readText, troubleLines } from './files';
 import { asBadInput, underFrom } from './house';
+import { noneWished } from './none-wished';
 
 async function catalogueIn(folder: string): Promise<Catalogue | undefined> {
   const [vehicles, trailers, loads, columns] = await Promise.all(
@@ -93,10 +95,28 @@ const texts = (flag: unknown): readonly string[] =>
 export type WhichFound = {
   readonly topic: Topic;
   readonly found: Which;
+  /** Why nothing of the catalogue is as wished; undefined where something is. */
+  readonly none: string | undefined;
   /** How many people ride along, a dog not among them. */
   readonly people: number;
   readonly refused: Catalogue['refused'];
 };
+
+const columnsOf = (entries: readonly Entry[]): readonly string[] => [
+  ...new Set(entries.flatMap(({ cells }) => Object.keys(cells))),
+];
+
+/** A column that what is asked about does not have is refused, and what it has is told. */
+function refuseColumns(catalogue: Catalogue, sides: Which['against'], where: readonly Wish[]) {
+  const columns = columnsOf(catalogue[sides]);
+  const strange = where.map(({ column }) => column).find((column) => !columns.includes(column));
+  if (strange === undefined) return;
+  const other = sides === 'trailers' ? 'vehicles' : 'trailers';
+  const stands = columnsOf(catalogue[other]).includes(strange)
+    ? `“${strange}” is a column of the ${other}, and this case is set against the ${sides}; they have`
+    : `the ${sides} have no column “${strange}”; they have`;
+  throw new BadInput(`--where: ${stands} ${columns.join(', ')}.`);
+}
 
 /** A case without a trailer against the catalogue's trailers, one without a vehicle against its vehicles. */
 export async function whichOf(file: string, given: Flags): Promise<WhichFound> {
@@ -113,18 +133,12 @@ export async function whichOf(file: string, given: Flags): Promise<WhichFound> {
   const catalogue = await catalogueFrom(folder);
   if (catalogue[sides].length === 0) throw new BadInput(await nothingIn(catalogue, sides, folder));
   const where = whereFrom(texts(given.where));
-  const columns = new Set(
-    [...catalogue.trailers, ...catalogue.vehicles].flatMap(({ cells }) => Object.keys(cells)),
-  );
-  const strange = where.map(({ column }) => column).find((column) => !columns.has(column));
-  if (strange !== undefined) {
-    throw new BadInput(
-      `--where: the catalogue has no column “${strange}”; it has ${[...columns].join(', ')}.`,
-    );
-  }
+  refuseColumns(catalogue, sides, where);
   try {
     const found = which(catalogue, { ...asked, topic, where });
-    return { topic, found, people: peopleIn(asked.facts), refused: catalogue.refused };
+    const kind = sides === 'trailers' ? 'trailer' : 'vehicle';
+    const none = found.rows.length === 0 ? noneWished(kind, catalogue[sides], where) : undefined;
+    return { topic, found, none, people: peopleIn(asked.facts), refused: catalogue.refused };
   } catch (problem) {
     throw asBadInput(file, problem);
   }
@@ -145,8 +159,9 @@ const sideSays = {
 
 const open = (value: number): number | null => (Number.isFinite(value) ? value : null);
 
-export function whichAsJson({ topic, found, people }: WhichFound): object {
-  const { sentence, next } = whichSaid(topic, found);
+export function whichAsJson({ topic, found, none, people }: WhichFound): object {
+  const said = whichSaid(topic, found);
+  const { sentence, next } = none === undefined ? said : { ...said, sentence: none };
   const name = found.against === 'trailers' ? 'trailer' : 'vehicle';
   return {
     against: found.against,
@@ -188,7 +203,8 @@ const lineOf = (topic: Topic, row: WhichRow): string[] => {
   return [nameSaid(name, entry), words, label, left, asks.join('; ')];
 };
 
-export function whichAsText({ topic, found, people }: WhichFound): string {
+export function whichAsText({ topic, found, none, people }: WhichFound): string {
+  if (none !== undefined) return none;
   const { sentence, next } = whichSaid(topic, found);
   const lines = found.rows.map((row) => lineOf(topic, row));
   const sleeps = sleepsSaid(topic, found, people);

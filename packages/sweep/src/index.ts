@@ -41,4 +41,4 @@ export {
   which,
 } from './which';
 export { needSaid, sleepsSaid, whichSaid } from './which-words';
-export { isSold, nameSaid, numberIn, readWish, type Wish } from './wishes';
+export { isAsWished, isSold, nameSaid, numberIn, readWish, type Wish } from './wishes';
