@@ -56,8 +56,8 @@ export class ComesBack extends PlainElement {
     if (told) return html`<p class="notice" role="alert">${told}</p>`;
     if (due.length === 0) return nothing;
     const others = due.length - mostNamed;
-    return html`<section class="comes-back noprint" aria-labelledby="comes-back">
-      <h2 id="comes-back">Due again today</h2>
+    return html`<section class="comes-back noprint" aria-label="Due again today">
+      <h2>Due again today</h2>
       <p>What somebody missed comes back after days. The lesson has the same figures; practice alone makes fresh ones where a case allows it.</p>
       <ul>${due
         .slice(0, mostNamed)
