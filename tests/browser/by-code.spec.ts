@@ -68,7 +68,7 @@ test('six filed cases and eight names stand in a code of few enough modules, on 
   await put.click();
   await expect(code).toBeVisible();
   await page.locator('.open-working').click();
-  await expect(wall.locator('.came-out')).toBeVisible();
+  await expect(wall.locator('guess-spread')).toBeVisible();
 });
 
 test('a phone without a line knows who has it and what was said, tells what comes next, and ends by the code of the end', async ({

@@ -134,12 +134,22 @@ test('the learners’ window shows question and answer, and never what anyone pr
   await expect(other.locator('#prediction, .came-out')).toHaveCount(0);
   await say(page, '1033.5 lb');
   await page.getByRole('button', { name: 'Open the working', exact: true }).click();
-  await expect(other.locator('.came-out')).toContainText('1,016 lb');
-  await expect(other.locator('guess-spread')).toContainText('2 of 2 were right.');
-  await expect(other.locator('learners-view')).not.toContainText('a phone call away');
+  // How they guessed stands alone, with nothing that tells what came out.
+  await expect(other.locator('guess-spread')).toContainText('2 answers.');
+  await expect(other.locator('guess-spread')).toContainText('1,000 to 1,010 lb');
+  await expect(other.locator('.came-out, .verdict, .limits, .guessed .right')).toHaveCount(0);
+  await expect(other.locator('learners-view')).not.toContainText(
+    /1,016|cannot be said|were right|a phone call away/,
+  );
   const show = (step: string) => page.getByRole('button', { name: step, exact: true }).click();
   await show('The picture and the limit');
   await expect(other.locator('.verdict')).toContainText('cannot be said yet');
+  await expect(other.locator('.came-out')).toContainText('1,016 lb');
+  await expect(other.getByText('2 of 2 were right.')).toBeVisible();
+  // Beside an open verdict stands the limit that is open.
+  await expect(other.locator('.limits li')).toHaveCount(1);
+  await expect(other.locator('.limits li')).toHaveClass('level-unknown');
+  await expect(other.locator('learners-view')).not.toContainText('a phone call away');
   await show('Why');
   await expect(other.locator('learners-view')).toContainText('a phone call away');
   await page.getByLabel('Fact').selectOption('vehicle.placardPayload');

@@ -213,3 +213,35 @@ test('what a trainer presses next is in sight from the first to the last, and wh
   await expect(next).toBeInViewport();
   await expect(page.getByRole('button', { name: 'Why', exact: true })).toBeInViewport();
 });
+
+test('a week later the page says what is due, and makes a lesson of it in one touch', {
+  tag: '@once',
+}, async ({ page }) => {
+  await page.clock.setFixedTime(new Date('2027-03-01T09:00:00Z'));
+  await page.goto('/#/class');
+  await choose(page, unread);
+  await page.locator('#learners').fill('Ada\nBen');
+  await page.getByRole('button', { name: /^Begin with/ }).click();
+  for (const said of ['900', '1,016']) {
+    await page.locator('#prediction').fill(said);
+    await page.getByRole('button', { name: 'Commit' }).click();
+  }
+  await page.locator('.open-working').click();
+  await page.getByRole('button', { name: 'To the tally' }).click();
+  await isStored(page, /"at":1\b/, 'classes');
+  await page.reload();
+  await expect(page.getByText('Earlier classes')).toBeVisible();
+  // On the day itself nothing is due.
+  await expect(page.locator('comes-back')).toHaveText('');
+  await page.clock.setFixedTime(new Date('2027-03-08T09:00:00Z'));
+  await page.reload();
+  const due = page.getByRole('region', { name: 'Due again today' });
+  await expect(due.getByRole('listitem')).toHaveText([new RegExp(`^Ada: ${unread}`)]);
+  await due.getByRole('button', { name: 'Make a lesson of these' }).click();
+  await expect(page.locator('#lesson-name')).toHaveValue('What comes back, 2027-03-08');
+  await expect(page.locator('#lesson-name')).toBeFocused();
+  await expect(page.locator('ol.plan .title')).toHaveText([unread]);
+  await expect(page.locator('#learners')).toHaveValue('Ada');
+  await page.getByRole('button', { name: /^Begin with/ }).click();
+  await expect(page.getByText('Waiting for Ada.')).toBeVisible();
+});

@@ -174,7 +174,7 @@ test('a lesson of four cases, an exercise each: on the wall, on two phones and o
   let isThirdIn = false;
   const opened = async (spread: string, then: string) => {
     await trainer.getByRole('button', { name: 'Open the working', exact: true }).click();
-    await expect(wall.locator('guess-spread')).toContainText(spread);
+    await expect(wall.locator('guess-spread')).toContainText('3 answers.');
     if (!isThirdIn) {
       // Whoever comes once the working is open is not asked for a guess.
       isThirdIn = true;
@@ -183,6 +183,11 @@ test('a lesson of four cases, an exercise each: on the wall, on two phones and o
       await expect(third.getByLabel('I say')).toHaveCount(0);
       await expect(ada.getByRole('button', { name: 'I mistyped' })).toHaveCount(0);
     }
+    // Who was right comes by the trainer's own step, with all of it on the wall.
+    await trainer.getByRole('group', { name: 'On the wall' }).getByRole('button').nth(1).click();
+    await expect(wall.locator('.were-right')).toHaveText(spread);
+    const over = await wall.evaluate(() => document.documentElement.scrollHeight - innerHeight);
+    expect(over).toBeLessThanOrEqual(0);
     await trainer.getByRole('button', { name: then }).click();
   };
   const commit = () => trainer.getByRole('button', { name: 'Commit' }).click();
@@ -200,13 +205,20 @@ test('a lesson of four cases, an exercise each: on the wall, on two phones and o
   const chimney = /furnace.*snow/i;
   await ada.locator('.asks button', { hasText: chimney }).click();
   await expect(ada.getByText('That settles it.')).toBeVisible();
+  // Settled is not said yet: the verdict is asked of everybody, and how sure they are of it.
+  await ada.getByRole('button', { name: 'That is my answer' }).click();
+  await expect(ada.getByRole('alert')).toContainText('choose what the verdict is');
+  const verdict = 'What is the verdict?';
+  await ada.getByLabel(verdict).selectOption('must not stay so');
   await taken(ada, 'Ada');
   await ben.getByRole('button', { name: 'That is my answer' }).click();
   await expect(ben.getByRole('alert')).toContainText('still open; ask until it is settled');
   await ben.locator('.asks button').filter({ hasNotText: chimney }).first().click();
   await ben.locator('.asks button', { hasText: chimney }).click();
+  await ben.getByLabel(verdict).selectOption('must not stay so');
   await taken(ben, 'Ben');
   await trainer.locator('guess-field .asks button', { hasText: chimney }).click();
+  await trainer.getByLabel(verdict).selectOption('must not stay so');
   await commit();
   await opened('2 of 3 were right.', 'The next case');
 

@@ -53,3 +53,26 @@ test('worksheets and key print every case on a sheet of its own, with room to wr
   expect(alone.text).toContain('So ask him to ring her');
   expect(alone.text).not.toContain('Afterward, what I had not seen');
 });
+
+test('the key of what to ask next holds what each question is answered, and the worksheet does not', {
+  tag: '@once',
+}, async ({ page }) => {
+  const drift = 'A drift against the wall';
+  await page.goto('/#/class');
+  await page.getByRole('searchbox').fill(drift);
+  await page.getByRole('checkbox', { name: drift }).check();
+  await page.getByLabel(`What they do with ${drift}`).selectOption('What do you ask next?');
+  await page.evaluate(() => {
+    window.print = () => {
+      document.body.dataset.printed = document.querySelector('class-paper')?.textContent ?? '';
+    };
+  });
+  await page.getByRole('button', { name: 'Print the key alone' }).click();
+  const body = page.locator('body');
+  await expect(body).toHaveAttribute('data-printed', /☐ [^☐]*snow[^☐]*\? no/);
+  await expect(body).not.toHaveAttribute('data-printed', /unknown/);
+  await page.getByRole('button', { name: 'Print the worksheets alone' }).click();
+  await expect(body).toHaveAttribute('data-printed', /The verdict:/);
+  await expect(body).toHaveAttribute('data-printed', /unknown/);
+  await expect(body).not.toHaveAttribute('data-printed', /\? no\b/);
+});

@@ -15,7 +15,7 @@ test('in the open case people and loads come and go as at the counter, and the w
   const wall = await context.newPage();
   await wall.setViewportSize({ width: 1920, height: 1080 });
   await wall.goto('/#/class/learners');
-  await expect(wall.locator('.came-out')).toBeVisible();
+  await expect(wall.locator('guess-spread')).toBeVisible();
   await page.bringToFront();
   const rows = page.locator('.moved-rows');
   await rows.getByText(/^Add or leave out:/).click();

@@ -3,6 +3,7 @@ import type { Answer, Topic } from '@tarebook/rules/engine';
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing, type TemplateResult } from 'lit';
 import { prose } from '../elements/prose';
+import { choiceSaid } from './choice-said';
 import { askedUnit, foundWords, type Question, splitAtPredict, withinWords } from './predict';
 import type { Walked } from './record';
 import { verdictRead } from './verdict-read';
@@ -17,7 +18,7 @@ function factsRead(block: Block & { kind: 'facts' }, topic: Topic): TemplateResu
     <thead><tr><th scope="col">What we know</th><th scope="col">Value</th><th scope="col">Read from</th></tr></thead>
     <tbody>${block.rows.map(
       ({ id, value, readFrom }) =>
-        html`<tr><th scope="row">${topic.facts[id]?.label ?? id}</th><td class="num">${value ? whole(value) : blank}</td><td class="soft small">${readFrom}</td></tr>`,
+        html`<tr><th scope="row">${topic.facts[id]?.label ?? id}</th><td class="num">${value ? whole(choiceSaid(topic.facts[id], value)) : blank}</td><td class="soft small">${readFrom}</td></tr>`,
     )}</tbody>
   </table>`;
 }
@@ -125,7 +126,10 @@ export function factsBrief({ doc }: Walked) {
   if (!topic) return nothing;
   const lines = splitAtPredict(doc).before.flatMap((block): (readonly [string, string])[] => {
     if (block.kind === 'facts') {
-      return block.rows.map(({ id, value }) => [topic.facts[id]?.label ?? id, value || 'not said']);
+      return block.rows.map(({ id, value }) => [
+        topic.facts[id]?.label ?? id,
+        choiceSaid(topic.facts[id], value) || 'not said',
+      ]);
     }
     if (block.kind !== 'list') return [];
     const columns = block.columns.filter((column) => column !== '');

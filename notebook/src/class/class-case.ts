@@ -3,12 +3,12 @@ import { html, nothing, type PropertyValues } from 'lit';
 import { PlainElement } from '../elements/plain-element';
 import '../elements/working-steps';
 import {
-  type ClassStep,
   committed,
   type Group,
   type GroupCase,
   isOpen,
   isSureness,
+  steps,
   surenesses,
   waiting,
 } from '../state/group';
@@ -23,15 +23,10 @@ import './guess-field';
 import { GuessField } from './guess-field';
 import { compared, type Question, readPrediction } from './predict';
 import type { Walked } from './record';
-import { putRight, taskParts } from './task-read';
+import { answersTold, putRight, taskParts } from './task-read';
 import { Walks, walking } from './walks';
+import { stepWords } from './wall-steps';
 
-/** What the learners' screen shows once the working is open, as the trainer reads it. */
-const stepWords: Readonly<Record<ClassStep, string>> = {
-  guesses: 'The guesses',
-  picture: 'The picture and the limit',
-  why: 'Why',
-};
 /** A reason is a sentence or two. */
 const longestWhy = 300;
 
@@ -178,13 +173,12 @@ export class ClassCase extends PlainElement {
     return html`${time}<details class="noprint note"><summary>What I want to say</summary><p>${note}</p></details>`;
   }
 
-  private onScreen() {
+  private onScreen(walked: Walked) {
     const now = this.group.step ?? 'guesses';
     return html`<div class="acts noprint" role="group" aria-label="On the wall">
       <span class="soft">On the wall:</span>
-      ${Object.entries(stepWords).map(([step, words]) => {
-        const to: ClassStep = step === 'why' ? 'why' : step === 'picture' ? 'picture' : 'guesses';
-        return html`<button aria-pressed=${to === now ? 'true' : 'false'} @click=${() => this.dispatchEvent(new StepShown(to))}>${words}</button>`;
+      ${steps.map((to) => {
+        return html`<button aria-pressed=${to === now ? 'true' : 'false'} @click=${() => this.dispatchEvent(new StepShown(to))}>${stepWords(to, walked)}</button>`;
       })}
     </div>`;
   }
@@ -247,13 +241,13 @@ export class ClassCase extends PlainElement {
           ? html`<h2 tabindex="-1" class="out">What came out</h2>
             <guess-spread .guesses=${guessesOf(group)} .question=${question} .system=${system}></guess-spread>
             ${this.predictions(question)}
-            ${putRight(walked)}
+            ${putRight(walked)}${answersTold(walked)}
             ${answerRead(walked, system)}
             <what-if .walked=${walked} .system=${system}></what-if>
             ${below}
             <h3>The working</h3>
             ${doc.topic ? html`<working-steps .trace=${answer.trace} .topic=${doc.topic}></working-steps>` : nothing}
-            <div class="desk noprint">${this.onScreen()}${next}</div>`
+            <div class="desk noprint">${this.onScreen(walked)}${next}</div>`
           : html`${this.turnForm(walked)}
             <on-phones
               .group=${group}

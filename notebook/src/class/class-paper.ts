@@ -34,7 +34,7 @@ export class ClassPaper extends PlainElement {
         question.kind === 'word'
           ? question.words.map(box)
           : question.kind === 'several'
-            ? html`<span class="line"></span> <span class="line"></span>`
+            ? html`<span class="line"></span> <span class="line"></span>${question.verdict ? html` The verdict: ${question.verdict.words.map(box)}` : nothing}`
             : html`<span class="line"></span> ${unit} ${box(leftOpen)}`
       }</p>
       <p><strong>I am</strong> ${surenesses.map((each) => box(each === 'a guess' ? 'guessing' : each))}</p>
@@ -52,7 +52,7 @@ export class ClassPaper extends PlainElement {
       <p class="small">${lesson.name || 'Lesson'} · case ${at + 1} of ${this.cases.length}${item ? html` · ${item.minutes} min` : nothing}
         ${isKey ? html` · key` : html`<span class="who">Name ${learner ? html`<strong>${learner}</strong>` : html`<span class="line"></span>`}</span>`}</p>
       <h1>${walked.doc.front.title}</h1>
-      ${onPaper(walked, system)}
+      ${onPaper(walked, system, isKey)}
       ${
         isKey
           ? html`${putRight(walked)}${answerRead(walked, system)}

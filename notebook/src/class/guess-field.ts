@@ -6,7 +6,7 @@ import { factsBrief } from './case-read';
 import { askedUnit, leftOpen, type Question } from './predict';
 import type { Walked } from './record';
 import { severalSaid } from './several';
-import { askingNow } from './task-read';
+import { askingNow, hiddenSaid } from './task-read';
 
 /** How long a sentence for a customer may be; what a line of the relay takes of it. */
 const longestSaid = 300;
@@ -53,7 +53,8 @@ export class GuessField extends PlainElement {
     const { task, doc, answer, question } = walked;
     if (task.kind === 'ask') {
       const { settled, asked: told } = askingNow(task.asking, asked);
-      return settled ? severalSaid(told.map(({ label }) => label)) : '';
+      const verdict = this.field?.value ? [this.field.value] : [];
+      return settled ? severalSaid([...told.map(({ label }) => label), ...verdict]) : '';
     }
     const typed = this.field?.value.trim() ?? '';
     if (task.kind !== 'say' || typed === '' || question.kind !== 'several') return typed;
@@ -103,16 +104,17 @@ export class GuessField extends PlainElement {
 
   private asking() {
     const { walked, asked } = this;
-    if (walked.task.kind !== 'ask') return nothing;
-    const { hidden } = walked.task.asking;
-    const now = askingNow(walked.task.asking, asked);
+    const { task, question } = walked;
+    if (task.kind !== 'ask' || question.kind !== 'several') return nothing;
+    const { hidden } = task.asking;
+    const now = askingNow(task.asking, asked);
     const last = now.asked.at(-1);
     const stands = now.settled ? 'That settles it.' : 'The verdict is still open.';
     return html`<div class="known">${factsBrief({ ...walked, doc: now.doc })}</div>
-      <p class="told" tabindex="-1" role="status">${last ? html`${last.label}: <strong class="num">${last.value}</strong>. ${stands}` : nothing}</p>
+      <p class="told" tabindex="-1" role="status">${last ? html`${last.label}: <strong class="num">${hiddenSaid(task.asking, last)}</strong>. ${stands}` : nothing}</p>
       ${
         now.settled
-          ? nothing
+          ? this.choice(question.verdict?.words ?? [], 'What is the verdict?')
           : html`<p>${this.label}, asked so far: ${asked.length}.</p>
             <div class="acts asks">${hidden
               .filter(({ id }) => !asked.includes(id))
@@ -123,8 +125,8 @@ export class GuessField extends PlainElement {
       }`;
   }
 
-  private choice(words: readonly string[]) {
-    const { fieldId, describedBy, refused, label } = this;
+  private choice(words: readonly string[], label = this.label) {
+    const { fieldId, describedBy, refused } = this;
     return html`<label for=${fieldId}>${label}</label>
       <select id=${fieldId} aria-describedby=${describedBy} aria-invalid=${refused ? 'true' : 'false'}>
         <option value="">choose …</option>

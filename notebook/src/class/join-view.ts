@@ -5,8 +5,8 @@ import { PlainElement } from '../elements/plain-element';
 import './guess-field';
 import './class-over';
 import { type Handed, handedRead } from './handed-read';
+import { JoinLine } from './join-line';
 import { guessForm, joinForm, tooLate, whoAreYou } from './join-parts';
-import { type Heard, lineTo } from './line';
 import { codeHere, OwnPhone } from './own-phone';
 import './own-way';
 import type { OwnWayGone } from './own-way';
@@ -23,13 +23,10 @@ export class JoinView extends PlainElement {
     system: { attribute: false },
     atOnce: { attribute: false },
     scanned: { attribute: false },
-    line: { state: true },
     told: { state: true },
     passed: { state: true },
     broken: { state: true },
     me: { state: true },
-    taken: { state: true },
-    isOpen: { state: true },
     isOver: { state: true },
     at: { state: true },
     wrong: { state: true },
@@ -41,33 +38,44 @@ export class JoinView extends PlainElement {
   declare atOnce: boolean;
   /** The join code that stood in the address; '' where it is to be typed. */
   declare scanned: string;
-  /** Set once the relay has let this phone in. */
-  declare line: ReturnType<typeof lineTo> | undefined;
   /** What the trainer's window, or the relay, said last. */
   declare told: string;
   declare passed: PassedOn | undefined;
   declare broken: string;
   /** Which learner, from 0. */
   declare me: number | undefined;
-  /** Learners that a phone has already, from 0. */
-  declare taken: ReadonlySet<number>;
-  /** Whether the working of the present case is open, as the line tells. */
-  declare isOpen: boolean;
   /** Whether the trainer has ended the class. */
   declare isOver: boolean;
   declare at: number;
   declare wrong: string;
-  /** Whether the trainer's window has taken down what this learner says of the present case. */
-  private isTaken = false;
   /** What stood in the form when it was said last, to be said anew where it is not taken. */
   private typed: Typed | undefined;
   /** Whether what is said next takes the place of what was said before, which was mistyped. */
   private isAgain = false;
-  /** The join code that was sent last. */
-  private sent = '';
   private readonly walks = new Walks(this);
   private readonly phone = new OwnPhone();
   declare code: Handed | undefined;
+  private readonly line = new JoinLine(this, {
+    me: () => this.me,
+    at: () => this.at,
+    tell: (says) => {
+      this.told = says;
+    },
+    refuse: (why) => {
+      this.wrong = why;
+    },
+    open: (packed) => this.open(packed),
+    replied: (isTaken) => this.replied(isTaken),
+    goTo: (at) => this.go(at),
+    over: () => {
+      this.isOver = true;
+      this.phone.end();
+    },
+    nameGone: () => {
+      this.be(undefined);
+      this.told = 'That name is on another phone.';
+    },
+  });
 
   constructor() {
     super();
@@ -77,8 +85,6 @@ export class JoinView extends PlainElement {
     this.scanned = '';
     this.at = 0;
     this.wrong = '';
-    this.taken = new Set();
-    this.isOpen = false;
     this.isOver = false;
   }
 
@@ -104,9 +110,9 @@ export class JoinView extends PlainElement {
   private takeUp(): void {
     const { phone } = this;
     this.isOver = phone.isOver;
-    if (!this.line) this.at = phone.at;
+    if (!this.line.isIn) this.at = phone.at;
     this.be(phone.me);
-    if (this.me !== undefined) this.line?.say({ me: this.me });
+    if (this.me !== undefined) this.line.say({ me: this.me });
   }
 
   private be(me: number | undefined): void {
@@ -128,12 +134,7 @@ export class JoinView extends PlainElement {
     const known = this.scanned || codeHere.known();
     if (!field || !known) return;
     field.value = known;
-    this.letIn(known);
-  }
-
-  override disconnectedCallback(): void {
-    this.line?.close();
-    super.disconnectedCallback();
+    this.line.letIn(known);
   }
 
   /** Asks to be let in; the join code stands before everybody. */
@@ -144,77 +145,23 @@ export class JoinView extends PlainElement {
       this.told = 'Nothing is written here; type the join code that the trainer shows.';
       return;
     }
-    this.letIn(code);
+    this.line.letIn(code);
   }
 
-  private letIn(code: string): void {
-    this.sent = code;
-    const line = lineTo(
-      'learner',
-      (message) => this.hear(message, line),
-      (wasOpen) => {
-        if (!wasOpen) this.wrong = 'Nobody takes guesses at once just now; read your guess out.';
-        const had = this.line !== undefined;
-        this.line = undefined;
-        if (had)
-          this.told = this.isTaken
-            ? 'Your guess is noted. The line to the trainer is closed.'
-            : 'The line to the trainer is closed; read your guess out, or join once more.';
-      },
-      () => line.say({ code }),
-    );
-  }
-
-  private hear(heard: Heard, line: ReturnType<typeof lineTo>): void {
-    const { kind, at, says, taken, lesson } = heard;
-    if (kind === 'wrong') {
-      line.close();
-      codeHere.know('');
-      this.wrong = 'That is not the join code; look at it once more.';
+  /** What was not noted is not what this learner says. */
+  private replied(isTaken: boolean): void {
+    if (isTaken) this.isAgain = false;
+    else if (this.code) {
+      this.code = undefined;
+      this.phone.takeBack(this.at);
+      void this.putBack();
     }
-    if (kind === 'in') {
-      this.line = line;
-      this.wrong = '';
-      codeHere.know(this.sent);
-      // Whoever joins once more is who they were.
-      if (this.me !== undefined) line.say({ me: this.me });
-    }
-    if (typeof lesson === 'string') this.open(lesson);
-    if (kind === 'reply') {
-      this.told = String(says);
-      // What was not taken down is not what this learner says.
-      if (taken !== true && this.code) {
-        this.code = undefined;
-        this.phone.takeBack(this.at);
-        void this.putBack();
-      }
-      if (taken === true) this.isAgain = false;
-      this.isTaken = taken === true;
-    }
-    if (kind === 'in' || kind === 'names') this.hearNames(heard);
-    if (kind === 'over') {
-      this.isOver = true;
-      this.phone.end();
-      line.close();
-    }
-    const to = Number(at);
-    if ((kind === 'in' || kind === 'at') && to !== this.at) this.go(to);
-    if (kind === 'in' || kind === 'at') this.isOpen = heard.open === true;
-    if (kind === 'in') this.told = 'You have joined.';
-  }
-
-  /** Who is here; a phone whose name went along to another asks once more. */
-  private hearNames({ kind, taken, mine }: Heard): void {
-    this.taken = new Set(Array.isArray(taken) ? taken.map(Number) : []);
-    if (kind !== 'names' || mine === undefined || this.me === undefined || mine === this.me) return;
-    this.be(undefined);
-    this.told = 'That name is on another phone.';
   }
 
   private choose = (learner: number, instead: boolean): void => {
     this.be(learner);
     this.told = '';
-    this.line?.say({ me: learner, ...(instead && { instead }) });
+    this.line.say({ me: learner, ...(instead && { instead }) });
   };
 
   private joining() {
@@ -225,7 +172,7 @@ export class JoinView extends PlainElement {
     this.at = at;
     this.phone.go(at);
     this.told = '';
-    this.isTaken = false;
+    this.line.isTaken = false;
     this.isAgain = false;
     this.wrong = '';
     this.recall();
@@ -252,9 +199,9 @@ export class JoinView extends PlainElement {
     if ('wrong' in read) return;
     this.typed = read.typed;
     this.told = '';
-    this.isTaken = false;
+    this.line.isTaken = false;
     const { code, why } = read.handed;
-    this.line?.say({ guess: code, why, ...(this.isAgain && { again: true }) });
+    this.line.say({ guess: code, why, ...(this.isAgain && { again: true }) });
     this.code = read.handed;
     this.phone.say(at, read);
     void this.toHanded();
@@ -263,7 +210,7 @@ export class JoinView extends PlainElement {
   /** What was said stands in the form again, to be set right. */
   private mistyped = (): void => {
     this.isAgain = true;
-    this.told = this.line ? 'What you sent first stands until you send it anew.' : '';
+    this.told = this.line.isIn ? 'What you sent first stands until you send it anew.' : '';
     this.code = undefined;
     this.phone.takeBack(this.at);
     void this.putBack();
@@ -292,7 +239,7 @@ export class JoinView extends PlainElement {
     const each = passed.cases[this.at];
     const walked = each && this.walks.of(each);
     // Over the line the trainer's window says which case is on.
-    const onward = this.line
+    const onward = this.line.isIn
       ? nothing
       : html`<own-way
           .classId=${passed.id}
@@ -315,10 +262,10 @@ export class JoinView extends PlainElement {
           ? handedRead(
               this.code,
               passed.id,
-              this.line !== undefined || this.isTaken,
-              this.isOpen ? undefined : this.mistyped,
+              this.line.isIn || this.line.isTaken,
+              this.line.isOpen ? undefined : this.mistyped,
             )
-          : this.isOpen
+          : this.line.isOpen
             ? tooLate
             : keyed(
                 this.at,
@@ -337,15 +284,17 @@ export class JoinView extends PlainElement {
     if (broken) return html`<h1>Class</h1><p class="notice" role="alert">${broken}</p>`;
     if (!passed) {
       return html`<h1>Class</h1>${
-        this.atOnce && !this.line ? this.joining() : html`<p class="soft">Opening the class …</p>`
+        this.atOnce && !this.line.isIn
+          ? this.joining()
+          : html`<p class="soft">Opening the class …</p>`
       }<p role="status">${this.told}</p>`;
     }
     if (me !== undefined) {
-      return html`${this.atOnce && !this.line ? this.joining() : nothing}${this.asked(passed)}`;
+      return html`${this.atOnce && !this.line.isIn ? this.joining() : nothing}${this.asked(passed)}`;
     }
     return html`<h1>Class</h1>
-      ${this.atOnce && !this.line ? this.joining() : nothing}<p role="status">${this.told}</p>
-      ${whoAreYou(passed.learners, this.taken, this.choose)}`;
+      ${this.atOnce && !this.line.isIn ? this.joining() : nothing}<p role="status">${this.told}</p>
+      ${whoAreYou(passed.learners, this.line.taken, this.choose)}`;
   }
 }
 

@@ -1,18 +1,14 @@
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html } from 'lit';
-import '../drawings/case-figures';
 import '../elements/qr-code';
 import { PlainElement } from '../elements/plain-element';
-import { blocksAfter } from './case-read';
 import { type Invited, listen, type Shown } from './channel';
-import './guess-spread';
-import { foundWords } from './predict';
 import './projector.css';
-import { firstLimit, movedRead } from './moved-read';
+import { movedRead } from './moved-read';
 import type { Walked } from './record';
-import { putRight, wallRead } from './task-read';
-import { verdictRead } from './verdict-read';
+import { wallRead } from './task-read';
 import { Walks, walking } from './walks';
+import { stepRead } from './wall-steps';
 
 /** What the learners see on a second screen: the question, then step by step what came out. */
 export class LearnersView extends PlainElement {
@@ -63,27 +59,11 @@ export class LearnersView extends PlainElement {
     </div>`;
   }
 
-  private cameOut(walked: Walked) {
-    const { question } = walked;
-    const figure = question.kind === 'number' ? 'num' : '';
-    return html`<p class="came-out">${question.label}: <strong class=${figure}>${foundWords(question, this.system)}</strong></p>`;
-  }
-
   private open(walked: Walked, { step, guesses, moved }: Shown) {
     const { system } = this;
-    const { doc, answer, question } = walked;
-    if (moved) return html`<div class="step">${movedRead(moved, walked, system)}</div>`;
-    if (step === 'guesses') {
-      return html`<div class="step">${this.cameOut(walked)}
-        ${putRight(walked)}<guess-spread .guesses=${guesses} .question=${question} .system=${system}></guess-spread></div>`;
-    }
-    if (step === 'picture') {
-      return html`<div class="step picture">${verdictRead(walked)}
-        <case-figures .drawn=${{ doc, answer }} .system=${system}></case-figures>
-        ${firstLimit(answer, system) ?? this.cameOut(walked)}</div>`;
-    }
-    return html`<div class="step why">${verdictRead(walked)}
-      <div class="author">${blocksAfter(walked, system)}</div></div>`;
+    return moved
+      ? html`<div class="step">${movedRead(moved, walked, system)}</div>`
+      : stepRead(step, walked, guesses, system);
   }
 
   protected override render() {

@@ -1,7 +1,5 @@
-import type { Answer, LimitAnswer } from '@tarebook/rules/engine';
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing } from 'lit';
-import '../elements/limit-rows';
 import { mark } from '../elements/marks';
 import { sentenceBeneath } from '../state/beneath';
 import { judge } from '../state/judged';
@@ -9,14 +7,7 @@ import { levelOf } from '../state/level';
 import type { Shown } from './channel';
 import { foundWords, questionOf } from './predict';
 import type { Walked } from './record';
-
-/** The limit that runs out first, as a bar; undefined where none does. */
-export function firstLimit({ limits, binding }: Answer, system: UnitSystem, before?: LimitAnswer) {
-  const limit = limits.find(({ id }) => id === binding);
-  if (!limit) return undefined;
-  const rows = [{ limit, ...(before && { before }) }];
-  return html`<limit-rows .rows=${rows} .system=${system}></limit-rows>`;
-}
+import { limitRead } from './shown-limit';
 
 /** What comes out with a fact moved, and what came out before, as both windows show it. */
 export function movedRead(
@@ -43,12 +34,6 @@ export function movedRead(
           }</p>`
         : nothing
     }
-    ${
-      firstLimit(
-        answer,
-        system,
-        filed.limits.find(({ id, state }) => id === answer.binding && state !== 'not-asked'),
-      ) ?? nothing
-    }
+    ${limitRead(doc.topic, answer, system, filed) ?? nothing}
     <p>Before: ${filed.words}.</p>`;
 }

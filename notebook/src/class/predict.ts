@@ -97,7 +97,7 @@ function yesOrNo(answer: Answer, result: string): Told | undefined {
 }
 
 /** The verdicts that a topic can come to: “… if …” only where some finding has a proviso to say. */
-function verdictWords({ outcomes, findings }: Topic): readonly string[] {
+export function verdictWords({ outcomes, findings }: Topic): readonly string[] {
   const hasProviso = Object.values(findings).some(
     (finding) => finding.if !== undefined || finding.stopOpen === 'if',
   );
@@ -211,6 +211,18 @@ export function readPrediction(
   const bare = !wasMisread(read) && !read.unit;
   const unit = askedUnit(question, system);
   return { said: bare && unit !== '' ? `${text} ${unit}` : text };
+}
+
+/** The middle of what was guessed, in the unit that is asked for; undefined of what is no figure. */
+export function guessedMiddle(
+  said: string,
+  question: Question & { kind: 'number' },
+  system: UnitSystem,
+): number | undefined {
+  const value = numberIn(said, question, system);
+  if (typeof value === 'string') return undefined;
+  const [unit, asked] = [unitOf(question.found.unit || '1'), askedUnit(question, system)];
+  return convert((value.from + value.to) / 2, unit, unitOf(asked || '1'));
 }
 
 /** How far a prediction reaches out of what came out: below, above, or 0. */

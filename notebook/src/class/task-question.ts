@@ -2,7 +2,7 @@ import type { CaseDocument } from '@tarebook/casebook';
 import type { Answer } from '@tarebook/rules/engine';
 import { heardIn } from '../practice/say-aloud';
 import type { Task } from '../practice/task';
-import { type Question, questionOf } from './predict';
+import { type Question, questionOf, verdictWords } from './predict';
 import { bestAsked } from './several';
 
 /** What is to be answered in an exercise, and what counts as right. */
@@ -21,8 +21,10 @@ export function taskQuestion(task: Task, doc: CaseDocument, answer: Answer): Que
     return { kind: 'several', result: 'say', label: 'What the sentence has to hold', ...whole };
   }
   const { hidden, best } = task.asking;
-  const words = hidden.map(({ label }) => label);
+  const verdicts = doc.topic ? verdictWords(doc.topic) : [answer.words];
+  const verdict = { found: answer.words, words: [...new Set(verdicts)] };
+  const words = [...hidden.map(({ label }) => label), ...verdict.words];
   const found = bestAsked(best.map((id) => hidden.find((each) => each.id === id)?.label ?? id));
-  const whole = { words, enough: best.length, found };
+  const whole = { words, enough: best.length, found, verdict };
   return { kind: 'several', result: 'ask', label: 'The rules would have asked', ...whole };
 }

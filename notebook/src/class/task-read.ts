@@ -2,7 +2,7 @@ import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing, type TemplateResult } from 'lit';
 import '../elements/limit-rows';
 import './answers.css';
-import { type Asking, standing } from '../practice/ask-next';
+import { type Asking, type Hidden, standing } from '../practice/ask-next';
 import { heardIn } from '../practice/say-aloud';
 import type { WrongFigure } from '../practice/wrong-figure';
 import { readDocument } from '../state/reading';
@@ -14,6 +14,7 @@ import {
   questionAsked,
   questionRead,
 } from './case-read';
+import { choiceSaid } from './choice-said';
 import type { Walked } from './record';
 
 /** How an exercise of questions stands, with the document that shows it. */
@@ -21,6 +22,10 @@ export function askingNow(asking: Asking, asked: readonly string[]) {
   const { text, settled, asked: told } = standing(asking, asked);
   return { settled, asked: told, doc: readDocument(text) };
 }
+
+/** What is answered to a question, as a person reads it. */
+export const hiddenSaid = ({ topic }: Asking, { id, value }: Hidden): string =>
+  choiceSaid(topic.facts[id], value);
 
 const linesRead = ({ lines }: WrongFigure): TemplateResult =>
   html`<ol class="lines">${lines.map(
@@ -89,14 +94,20 @@ export function taskParts(
   }
 }
 
-/** The same on paper, where nothing is pressed: of an exercise of questions also what is known, and what may be asked. */
-export function onPaper(walked: Walked, system: UnitSystem) {
+/**
+ * The same on paper, where nothing is pressed: of an exercise of questions also what is known, and what
+ * may be asked; on the key with what is answered.
+ */
+export function onPaper(walked: Walked, system: UnitSystem, isKey = false) {
   const { task } = walked;
   if (task.kind !== 'ask') return taskRead(walked, system);
-  const { doc } = askingNow(task.asking, []);
+  const { doc } = isKey ? walked : askingNow(task.asking, []);
   return html`${taskRead(walked, system)}
     <div class="known">${factsBrief({ ...walked, doc })}</div>
-    <ul>${task.asking.hidden.map(({ ask }) => html`<li>☐ ${ask}</li>`)}</ul>`;
+    <ul>${task.asking.hidden.map(
+      (each) =>
+        html`<li>☐ ${each.ask}${isKey ? html` <strong class="num">${hiddenSaid(task.asking, each)}</strong>` : nothing}</li>`,
+    )}</ul>`;
 }
 
 /** The same for a wall: what is told, what is asked in the middle, what is known. */
@@ -135,4 +146,13 @@ export function putRight({ task }: Walked) {
   const { lines, wrong, right } = task.wrong;
   const line = lines.find(({ id }) => id === wrong);
   return html`<p class="put-right">${line?.label}: <span class="num">${line?.working}</span> comes to <strong class="num">${right}</strong>, and ${line?.says} stood there.</p>`;
+}
+
+/** Of an exercise of questions, once it is open: what each of them would have been answered. */
+export function answersTold({ task }: Walked) {
+  if (task.kind !== 'ask') return nothing;
+  const { asking } = task;
+  return html`<dl class="answers">${asking.hidden.map(
+    (each) => html`<div><dt>${each.ask}</dt><dd class="num">${hiddenSaid(asking, each)}</dd></div>`,
+  )}</dl>`;
 }

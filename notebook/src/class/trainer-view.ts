@@ -16,6 +16,8 @@ import type {
 import './class-paper';
 import { ClassRun } from './class-run';
 import './class-tally';
+import './comes-back';
+import type { LessonMade } from './comes-back';
 import './earlier-classes';
 import type { ClassActed } from './earlier-classes';
 import { endCode } from './end-code';
@@ -157,11 +159,18 @@ export class TrainerView extends PlainElement {
     `;
   }
 
+  /** A lesson made here stands open, its name in hand. */
+  private made(lesson: Lesson): void {
+    this.lessons.change(lesson);
+    void this.focusOn('#lesson-name');
+  }
+
   private prepare(groups: readonly Group[]) {
     const { lessons } = this;
     const { open, all } = lessons;
     return html`<p>Walk cases with new staff: each predicts, the working opens, and the difference is talked over. Names and predictions stay on this device.</p>
       <p><a href="#/class/practice">Practice alone</a>: predict, ask, say it aloud, find the wrong figure. <a href="#/class/weeks">Over weeks</a>: who falls for what, and what comes back. <a href="#/class/write">Write a case</a> of your own.</p>
+      <comes-back @lesson-made=${({ detail }: LessonMade) => this.made(detail)}></comes-back>
       ${keyed(
         open.id,
         html`<lesson-plan

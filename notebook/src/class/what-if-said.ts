@@ -1,4 +1,5 @@
 import type { CaseDocument, ListRow } from '@tarebook/casebook';
+import { optionSaid } from './choice-said';
 import { movableIn } from './movable';
 
 type Lists = Readonly<Record<string, readonly ListRow[]>>;
@@ -53,11 +54,12 @@ export function whatIfSaid(filed: CaseDocument, moved: CaseDocument): string | u
     for (const [from, to] of pairs.stayed) was.set(`${fact} ${to}`, `${fact} ${from}`);
     return pairs;
   });
-  for (const { key, said: name, value } of movableIn(moved)) {
+  for (const { key, said: name, value, options } of movableIn(moved)) {
     const [, row = key, column = ''] = /^(\S+ \d+)( \S+)$/.exec(key) ?? [];
     const own = column === '' ? key : `${was.get(row)}${column}`;
     if (column !== '' && !was.has(row)) continue;
-    if (values.get(own) !== value) said.push(`${name} were ${value || 'not known'}`);
+    if (values.get(own) !== value)
+      said.push(`${name} were ${(options.length > 0 ? optionSaid(value) : value) || 'not known'}`);
   }
   for (const { came, gone } of lists) {
     for (const row of came) {

@@ -6,11 +6,13 @@ import { PlainElement } from '../elements/plain-element';
 import { judge } from '../state/judged';
 import { readDocument } from '../state/reading';
 import type { Shown } from './channel';
+import { optionSaid } from './choice-said';
 import { awaitedIn, type Movable, movableIn } from './movable';
 import { movedRead } from './moved-read';
 import { asMoved } from './moved-value';
 import type { Walked } from './record';
 import { whatIfSaid } from './what-if-said';
+import { whyRefused } from './why-refused';
 
 export class FactMoved extends CustomEvent<Shown['moved']> {
   constructor(moved: Shown['moved']) {
@@ -59,7 +61,7 @@ export class WhatIf extends PlainElement {
     const { doc } = this.walked;
     const { answer, current, doc: read } = judge(text, undefined, this.system);
     if (!answer || !current) {
-      this.wrong = read.troubles[0]?.says ?? unread;
+      this.wrong = whyRefused(read) ?? unread;
       return;
     }
     this.wrong = '';
@@ -77,7 +79,7 @@ export class WhatIf extends PlainElement {
     if (value === '') {
       this.wrong =
         fact.options.length > 0
-          ? `Nothing is chosen for ${fact.label}; choose one of ${fact.options.join(', ')}.`
+          ? `Nothing is chosen for ${fact.label}; choose one of ${fact.options.map(optionSaid).join(', ')}.`
           : `Nothing is written for ${fact.label}; write a value such as ${fact.value || 'the one on the label'}.`;
       return;
     }
@@ -133,12 +135,12 @@ export class WhatIf extends PlainElement {
             if (target instanceof HTMLSelectElement) this.fact = target.value;
           }}>${told.map(({ key, label }) => html`<option value=${key} ?selected=${key === now.key}>${label}</option>`)}</select>
         </label>
-        <label>were, instead of ${now.value || 'nothing said'}
+        <label>were, instead of ${(now.options.length > 0 ? optionSaid(now.value) : now.value) || 'nothing said'}
           ${
             now.options.length > 0
               ? html`<select id="moved-to" aria-invalid=${wrong ? 'true' : 'false'}>
                   <option value="">choose …</option>
-                  ${now.options.map((each) => html`<option value=${each}>${each}</option>`)}
+                  ${now.options.map((each) => html`<option value=${each}>${optionSaid(each)}</option>`)}
                 </select>`
               : html`<input id="moved-to" autocomplete="off" aria-invalid=${wrong ? 'true' : 'false'} />`
           }

@@ -1,6 +1,7 @@
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing, type PropertyValues } from 'lit';
 import { factsBrief, proseBefore } from '../class/case-read';
+import { choiceSaid } from '../class/choice-said';
 import { verdictRead } from '../class/verdict-read';
 import { PlainElement } from '../elements/plain-element';
 import { type Judged, judge } from '../state/judged';
@@ -58,6 +59,8 @@ export class PracticeAsk extends PlainElement {
     const judged = judge(now.text);
     const { doc, answer } = judged;
     const left = asking.hidden.filter(({ id }) => !asked.includes(id));
+    const last = now.asked.at(-1);
+    const lastSaid = last && choiceSaid(asking.topic.facts[last.id], last.value);
     return html`${proseBefore({ ...made, doc: made.doc }, system)}
       <h3>What is known</h3>
       ${answer ? factsBrief({ ...made, doc, answer }) : nothing}
@@ -67,7 +70,7 @@ export class PracticeAsk extends PlainElement {
           : html`<h3>What do you ask next?</h3>
             <p>The verdict is open. Ask for what settles it, with as few questions as you can. Asked so far: ${asked.length}.</p>
             <div class="acts asks">${left.map(({ id, ask }) => html`<button @click=${() => this.ask(id)}>${ask}</button>`)}</div>
-            <p role="status">${now.asked.length === 0 ? nothing : html`${now.asked.at(-1)?.label}: <strong>${now.asked.at(-1)?.value}</strong>. The verdict is still open.`}</p>`
+            <p role="status">${!last ? nothing : html`${last.label}: <strong>${lastSaid}</strong>. The verdict is still open.`}</p>`
       }`;
   }
 }

@@ -1,15 +1,12 @@
 import { html, nothing } from 'lit';
-import { walker } from '../class/walk-aside';
 import { PlainElement } from '../elements/plain-element';
-import { allGroups } from '../state/everything';
-import { allAttempts } from '../state/practice';
 import { whyNotKept } from '../state/shelf';
+import { allDone } from './all-done';
 import { exerciseWords } from './exercise-words';
 import { type Mistake, mistakes } from './mistakes';
 import './practice.css';
-import { comingBack, type Done, type Due, doneAlone, doneInClass, sumsOf } from './weeks';
+import { comingBack, type Done, type Due, sumsOf } from './weeks';
 
-const pause = (): Promise<void> => new Promise((done) => setTimeout(done));
 const isShown = (mistake: string): mistake is Mistake => Object.hasOwn(mistakes, mistake);
 const all = Object.keys(mistakes).filter(isShown);
 const dayOf = (at: number): string => new Date(at).toISOString().slice(0, 10);
@@ -31,21 +28,12 @@ export class WeeksView extends PlainElement {
   }
 
   private async look(): Promise<void> {
-    const aside = walker();
     try {
-      const alone = (await allAttempts()).map(doneAlone);
-      const inClass: Done[] = [];
-      for (const group of await allGroups()) {
-        await pause();
-        await Promise.all(group.opened.flatMap((at) => group.cases[at] ?? []).map(aside.walk));
-        inClass.push(...doneInClass(group));
-      }
-      this.done = [...inClass, ...alone];
+      this.done = await allDone();
     } catch (problem) {
       this.done = [];
       this.told = whyNotKept(problem);
     }
-    aside.end();
   }
 
   private sums(done: readonly Done[]) {

@@ -57,6 +57,10 @@ test('a file that was not saved here is refused in one sentence, a damaged entry
   ]) {
     expect(() => readEverything(text)).toThrow(NotOurs);
   }
+  // A lesson is told where it belongs, in no word of its file.
+  expect(() => readEverything('{"kind":"tarebook-lesson","version":1}')).toThrow(
+    /^This file is a lesson; open it on the page Class/,
+  );
   const whole = { topic: 'tires', name: 'n', text: 'x', at: 1 };
   const read = readEverything(JSON.stringify({ ...ours, cases: [whole, { topic: 't' }] }));
   expect(read.cases).toEqual([whole]);

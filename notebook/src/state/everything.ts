@@ -116,7 +116,9 @@ export function readEverything(text: string): Opened {
   const told = (key: string): unknown => Object.getOwnPropertyDescriptor(value, key)?.value;
   if (told('kind') !== 'tarebook-everything') {
     throw new NotOurs(
-      `This file is a “${String(told('kind')).slice(0, 40)}”; one saved here is a “tarebook-everything”.`,
+      told('kind') === 'tarebook-lesson'
+        ? 'This file is a lesson; open it on the page Class, under “Open a lesson somebody passed on”.'
+        : 'This file is none that was saved here with “Save everything as one file”; choose one that was.',
     );
   }
   if (told('version') !== 1) {

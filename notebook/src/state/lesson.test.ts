@@ -51,7 +51,7 @@ test('a file that is no lesson is told in one sentence, and a damaged one is not
   for (const [text, says] of [
     ['{', 'cannot be read as JSON'],
     ['null', 'is no lesson'],
-    ['{"kind":"tarebook-everything"}', 'is no lesson'],
+    ['{"kind":"tarebook-everything"}', 'under “Open such a file”'],
     [JSON.stringify({ ...file, version: 2 }), 'version 2'],
     [JSON.stringify({ ...file, lesson: { ...lesson, items: [{}] } }), 'nothing of it was taken in'],
     [JSON.stringify({ ...file, cases: [1] }), 'nothing of it was taken in'],

@@ -110,8 +110,11 @@ export function readLessonFile(file: string, text: string): LessonFile | string 
     typeof value === 'object' && value !== null
       ? Object.getOwnPropertyDescriptor(value, key)?.value
       : undefined;
+  if (told('kind') === 'tarebook-everything') {
+    return `${file} is no lesson; it holds everything of a page, so open it at the foot of this one, under “Open such a file”.`;
+  }
   if (told('kind') !== 'tarebook-lesson') {
-    return `${file} is no lesson; choose one that was saved here with “Save the lesson as a file”.`;
+    return `${file} is no lesson; choose one that was saved here with “Save as a file”.`;
   }
   if (told('version') !== 1) {
     return `${file} is of version ${String(told('version')).slice(0, 20)} and this page reads version 1; open it with a newer page.`;

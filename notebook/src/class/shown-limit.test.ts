@@ -1,0 +1,23 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { judge } from '../state/judged';
+import { shownLimit } from './shown-limit';
+
+const limitOf = (path: string) => {
+  const url = new URL(`../../../cases/${path}.md`, import.meta.url);
+  const { doc, answer } = judge(readFileSync(url, 'utf8'));
+  const limit = answer && shownLimit(doc.topic, answer);
+  return limit && [limit.label, limit.state];
+};
+
+test('beside an open verdict stands the limit that is open, and none that has room', () => {
+  expect(limitOf('tow-fit/an-extension-nobody-read')).toEqual([
+    'Tongue weight on the extension',
+    'unknown',
+  ]);
+});
+
+test('beside a stop stands the limit that is passed, and of a case without limits none', () => {
+  expect(limitOf('tow-fit/two-too-many')?.[1]).toBe('stop');
+  expect(limitOf('tires/minimal-one-fact-made-in-2018')).toBeUndefined();
+});
