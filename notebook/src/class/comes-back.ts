@@ -3,7 +3,6 @@ import { PlainElement } from '../elements/plain-element';
 import { exerciseWords } from '../practice/exercise-words';
 import type { Due } from '../practice/weeks';
 import type { Lesson } from '../state/lesson';
-import { whyNotKept } from '../state/shelf';
 
 /** A lesson was made of what comes back. */
 export class LessonMade extends CustomEvent<Lesson> {
@@ -17,14 +16,12 @@ const mostNamed = 6;
 
 /** What somebody missed and is due again by today: said where a lesson is prepared, and made one of. */
 export class ComesBack extends PlainElement {
-  static override properties = { due: { state: true }, told: { state: true } };
+  static override properties = { due: { state: true } };
   declare due: readonly Due[];
-  declare told: string;
 
   constructor() {
     super();
     this.due = [];
-    this.told = '';
   }
 
   override connectedCallback(): void {
@@ -41,8 +38,9 @@ export class ComesBack extends PlainElement {
       ]);
       const now = Date.now();
       this.due = comingBack(await allDone()).filter(({ due }) => due <= now);
-    } catch (problem) {
-      this.told = whyNotKept(problem);
+    } catch {
+      // That nothing is kept here is told by the page itself, which reads the same shelves.
+      this.due = [];
     }
   }
 
@@ -52,8 +50,7 @@ export class ComesBack extends PlainElement {
   };
 
   protected override render() {
-    const { due, told } = this;
-    if (told) return html`<p class="notice" role="alert">${told}</p>`;
+    const { due } = this;
     if (due.length === 0) return nothing;
     const others = due.length - mostNamed;
     return html`<section class="comes-back noprint" aria-label="Due again today">

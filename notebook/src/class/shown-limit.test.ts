@@ -1,7 +1,13 @@
 import { readFileSync } from 'node:fs';
-import { expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import { judge } from '../state/judged';
+import { openReader } from '../state/reading';
+import { openTopic } from '../state/topics';
 import { shownLimit } from './shown-limit';
+
+beforeAll(async () => {
+  await Promise.all([openReader(), openTopic('tow-fit'), openTopic('tires')]);
+});
 
 const limitOf = (path: string) => {
   const url = new URL(`../../../cases/${path}.md`, import.meta.url);

@@ -1,12 +1,17 @@
 import { readFileSync } from 'node:fs';
 import { setFact } from '@tarebook/casebook';
-import { expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import { judge } from '../state/judged';
-import { readDocument } from '../state/reading';
+import { openReader, readDocument } from '../state/reading';
+import { openTopic } from '../state/topics';
 import { choiceSaid } from './choice-said';
 import { whyRefused } from './why-refused';
 
 const folder = new URL('../../../cases/tow-fit/', import.meta.url);
+beforeAll(async () => {
+  await Promise.all([openReader(), openTopic('tow-fit'), openTopic('house-battery')]);
+});
+
 const text = readFileSync(new URL('an-extension-nobody-read.md', folder), 'utf8');
 
 test('what is typed for a fact and cannot be taken is told by the name a person has for it', () => {
