@@ -345,6 +345,8 @@ test('from Today and from a case to the yard, with what was told', async ({ page
   await expect(said(page)).toContainText(/\d of these \d+ sleeps? 4: Hurdle 9 Folding/);
 
   await page.goto('/#/today');
+  await page.getByRole('button', { name: 'Clear' }).click();
+  await expect(page.getByRole('button', { name: 'Which of ours can they take?' })).toHaveCount(0);
   await page.getByLabel('What did they say?').fill('hybrid rated 3500, payload 1180, four of us');
   await page.getByRole('button', { name: 'Which of ours can they take?' }).click();
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Yard');
