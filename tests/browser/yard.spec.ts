@@ -186,11 +186,25 @@ test('every pair as a picture: by keys, by slider, filtered, printed, opened as 
   await expect(matrix.getByLabel(/Adults aboard/)).toHaveValue('4');
   await expect(matrix).toContainText('All 990 pairs are judged.');
   const sight = matrix.locator('.in-sight');
+  // What is pointed at is told in sight, however tall the picture is; on paper nothing is squeezed.
+  const picture = matrix.locator('canvas');
+  await picture.evaluate((canvas) => canvas.scrollIntoView());
+  await picture.hover({ position: { x: 200, y: 200 } });
+  await expect(sight.locator('p').first()).toBeInViewport({ ratio: 1 });
+  await page.emulateMedia({ media: 'print' });
+  const squeezed = await picture.evaluate((canvas: HTMLCanvasElement) => {
+    const { width, height } = canvas.getBoundingClientRect();
+    return (width / height) * (canvas.height / canvas.width);
+  });
+  expect(squeezed).toBeCloseTo(1, 1);
+  await page.emulateMedia({ media: 'screen' });
   const first = await sight.locator('p').first().textContent();
   await matrix.locator('canvas').focus();
+  await page.keyboard.press('Home');
   await page.keyboard.press('PageDown');
   await expect(sight).not.toContainText(first ?? '');
   await expect(sight).toContainText('Haulm Heavy Diesel Duals');
+  await expect(matrix.locator('.outline')).toBeInViewport({ ratio: 1 });
   await expect(sight).toContainText('Rushlight 8');
   await expect(sight.locator('p').nth(1)).toHaveText(/\.$/);
   await expect(sight.locator('.decides')).toHaveText(/^[A-Z][^:]+: [\d,.]+ \S+ left$/);
@@ -321,6 +335,18 @@ test('loads under other column names: what is needed is told, and which column i
 
 test('from Today and from a case to the yard, with what was told', async ({ page }) => {
   await page.goto('/#/today');
+  // As the buyer says it: four words of it are of other topics, and none is of this one.
+  await page
+    .getByLabel('What did they say?')
+    .fill('I have a hybrid rated 3,500, we are four: which, and what do I look up?');
+  await page.getByRole('button', { name: 'Which of ours can they take?' }).click();
+  await expect(fact(page, 'vehicle.maxTrailerWeight')).toHaveValue('3,500');
+  await expect(said(page)).toContainText(/Of 30 trailers, \d+ may fit/);
+  await expect(said(page)).toContainText(/\d of these \d+ sleeps? 4: Hurdle 9 Folding/);
+
+  await page.goto('/#/today');
+  await page.getByRole('button', { name: 'Clear' }).click();
+  await expect(page.getByRole('button', { name: 'Which of ours can they take?' })).toHaveCount(0);
   await page.getByLabel('What did they say?').fill('hybrid rated 3500, payload 1180, four of us');
   await page.getByRole('button', { name: 'Which of ours can they take?' }).click();
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Yard');

@@ -69,6 +69,13 @@ test.each([
   );
 });
 
+test('a line with a colon, whose title needs quotes, is a case with everybody in it', () => {
+  const { facts, front, troubles } = made('crossover rated 3,500, we are four: which, and why?');
+  expect(troubles).toEqual([]);
+  expect(facts['load.occupants']).toHaveLength(4);
+  expect(front.title).toBe('Crossover rated 3,500, we are four: which, and why?');
+});
+
 test('a line too short to be a name has the topic for one', () => {
   expect(titleOf(' ', 'Tow fit')).toBe('Tow fit');
   expect(titleOf('a truck', 'Tow fit')).toBe('A truck');

@@ -2,6 +2,7 @@ import type { LineMark } from '@tarebook/record';
 import type { Topic } from '@tarebook/rules/engine';
 import { readQuantity, show, type UnitSystem, wasMisread } from '@tarebook/rules/quantity';
 import { blankCase, type Started } from '../state/blank';
+import { withTitle } from '../state/front-line';
 import { countOf, kindsOfPeople, type Person, peopleList } from '../state/people';
 import { withOneMore } from '../state/people-counted';
 import { readDocument } from '../state/reading';
@@ -79,12 +80,17 @@ export function caseOfLine(
 ): string {
   const known = factsOf(marks, text, corrected);
   const words = plainly(text);
-  const blank = blankCase(topic, titleOf(text, named), asked, known, words || topic.question);
+  const title = titleOf(text, named);
+  // Its rows are added under a title that is read without quotes; “four: which” is not.
+  const blank = blankCase(topic, topic.title, asked, known, words || topic.question);
   const riders = topic.facts[peopleList]?.kind === 'rows' && ridersOf(marks, text, corrected);
-  if (!riders) return blank;
+  if (!riders) return withTitle(blank, title);
   let doc = readDocument(blank);
   for (const kind of kindsOfPeople) {
-    while (countOf(doc, kind) < riders[kind]) doc = readDocument(withOneMore(doc, kind));
+    // The driver is there before anybody is named; a row that is not read ends it.
+    for (let n = countOf(doc, kind); n < riders[kind]; n += 1) {
+      doc = readDocument(withOneMore(doc, kind));
+    }
   }
-  return doc.text;
+  return withTitle(doc.text, title);
 }

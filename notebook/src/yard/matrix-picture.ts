@@ -108,7 +108,7 @@ export class MatrixPicture extends PlainElement {
     if (drawnFor.every((each, i) => each === this.drawnFor[i])) return;
     this.drawnFor = drawnFor;
     this.frame = frameOf(width, seen);
-    canvas.style.height = `${this.frame.height}px`;
+    canvas.style.setProperty('--tall', `${this.frame.height}px`);
     const names = (places: readonly number[], all: readonly Named[]) =>
       places.map((place) => all[place]?.name ?? '');
     const written = { rows: names(seen.rows, vehicles), columns: names(seen.columns, trailers) };

@@ -118,3 +118,24 @@ test.each([
 ])('%s', (text, values) => {
   expect(numbersSaid(text).map(({ value }) => value)).toEqual(values);
 });
+
+describe('which of the yard goes with a rated vehicle is asked of tow fit, whatever else is named', () => {
+  test.each([
+    'I have a hybrid rated 3,500, we are four: which, and what do I look up?',
+    'hybrid rated 3,500, four of us: which trailers can we take?',
+    'I have a truck rated 7,500: which ones?',
+  ])('%s', (text) => {
+    const { topic, likely, marks } = read(text);
+    expect([topic, likely[0]]).toEqual(['tow-fit', 'tow-fit']);
+    expect(marks).toContainEqual(
+      expect.objectContaining({ kind: 'fact', fact: 'vehicle.maxTrailerWeight' }),
+    );
+  });
+
+  test.each([
+    ['my hybrid is rated 3,500, which charging stops do I need to the lake?', 'electric-tow-range'],
+    ['motorhome rated to pull 3,500, which cars go four down behind it?', 'towed-car'],
+  ])('%s: %s', (text, topic) => {
+    expect(read(text).topic).toBe(topic);
+  });
+});

@@ -1,13 +1,14 @@
 import { readFacts, type Topic } from '@tarebook/rules/engine';
 import { type Amount, amountsIn } from './amounts';
 import { asTheyHold } from './corrections';
-import { evidenceOver } from './evidence';
+import { type Evidence, evidenceOver } from './evidence';
 import { factsIn } from './facts';
 import { firstReplies } from './first-reply';
 import { ridersIn } from './people';
 import { topicOf } from './read';
 import type { Urgency } from './shapes';
 import { namedIn, urgentIn } from './urgent';
+import { isWhichAsked } from './which-asked';
 
 /** Words of a line that were understood, and as what. */
 export type LineMark = { readonly from: number; readonly to: number } & (
@@ -84,6 +85,21 @@ function marksIn(topic: Topic, text: string): readonly LineMark[] {
   return apart([...known, ...loose]);
 }
 
+const towing = 'tow-fit';
+const towRating = 'vehicle.maxTrailerWeight';
+
+/** “A hybrid rated 3,500: which?” is asked of one vehicle against a yard, whatever else is named. */
+function whichOf(
+  topics: Readonly<Record<string, Topic>>,
+  text: string,
+  evidence: readonly Evidence[],
+): Evidence | undefined {
+  const topic = isWhichAsked(text) ? topics[towing] : undefined;
+  if (!topic || !Object.hasOwn(factsIn(topic, text).facts, towRating)) return undefined;
+  const known = evidence.find((each) => each.topic === towing);
+  return known ?? { topic: towing, score: enough, because: ['which'] };
+}
+
 /** Reads one line about one thing, as it is typed or dictated across a counter. */
 export function lineReader(
   topics: Readonly<Record<string, Topic>>,
@@ -93,13 +109,15 @@ export function lineReader(
     const text = whole.slice(0, mostCharacters).replaceAll('\0', ' ');
     const urgent = urgentIn(text);
     const evidence = about(text, namedIn(text));
-    const found = topicOf(evidence, enough);
+    const found = whichOf(topics, text, evidence) ?? topicOf(evidence, enough);
     const id = chosen ?? found?.topic;
+    const all = evidence.map((each) => each.topic);
+    const likely = found ? [found.topic, ...all.filter((each) => each !== found.topic)] : all;
     const topic = id !== undefined && Object.hasOwn(topics, id) ? topics[id] : undefined;
     return {
       topic: topic?.id ?? null,
       because: chosen === undefined ? (found?.because ?? []) : [],
-      likely: evidence.slice(0, mostLikely).map((each) => each.topic),
+      likely: likely.slice(0, mostLikely),
       marks: topic ? marksIn(topic, text) : [],
       urgent,
       firstReply: urgent && firstReplies[urgent],
