@@ -24,7 +24,7 @@ const of = '(?: (?:worth )?of| in| for)?';
 const places: readonly { readonly list: Load['list']; readonly at: string }[] = [
   {
     list: 'load.cargo',
-    at: '(?:back of (?:the|my|our) )?(?:truck ?bed|pickup bed|bed|truck|pickup|car|suv|van|wagon|jeep|crossover|trunk|cab|back ?seats?|roof|roof rack|roof box|tow vehicle|vehicle|rig’s bed)(?: of (?:the|my|our) (?:truck|pickup|car|suv|van|wagon))?',
+    at: '(?:back of (?:the|my|our) )?(?:truck ?bed|pickup bed|bed|truck|pickup|car|suv|van|wagon|crossover|trunk|cab|back ?seats?|roof|roof rack|roof box|tow vehicle|vehicle|rig’s bed)(?: of (?:the|my|our) (?:truck|pickup|car|suv|van|wagon))?',
   },
   {
     list: 'trailer.cargo',

@@ -111,7 +111,6 @@ export const rigWords: WordsOfFacts = {
       'toad',
       'toad weighs',
       'hatchback',
-      'jeep',
       'towed van',
       'van',
       'little car',

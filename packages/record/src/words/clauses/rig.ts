@@ -1,7 +1,7 @@
 import type { Clauses } from './shapes';
 
 const vehicle =
-  'truck|trk|car|suv|pickup|pick-up|crossover|vehicle|van|minivan|wagon|half-ton|sedan|jeep|4x4|ute';
+  'truck|trk|car|suv|pickup|pick-up|crossover|vehicle|van|minivan|wagon|half-ton|sedan|4x4|ute';
 const trailer = 'trailer|trlr|camper|caravan|teardrop|tt|rig|tandem|unit|travel trailer';
 const papers = 'manual|book|handbook|papers|paper|brochure|guide|spec|specs';
 const rated =

@@ -409,9 +409,9 @@ export const rigSayings: Sayings = {
       'other @ at #',
     ],
     'towed.weight': [
-      '# [lb|pound] [little] (car|hatchback|sedan|crossover|4x4|jeep|suv|toad)',
-      'my [little|small] (car|hatchback|sedan|jeep|toad) #',
-      '(car|hatchback|sedan|crossover|4x4|jeep|toad) [is|weighs|weighed] #',
+      '# [lb|pound] [little] (car|hatchback|sedan|crossover|4x4|suv|toad)',
+      'my [little|small] (car|hatchback|sedan|toad) #',
+      '(car|hatchback|sedan|crossover|4x4|toad) [is|weighs|weighed] #',
     ],
     'towed.tongue': ['tongue (comes to|is|weighs|of) #'],
     'motorhome.weighed': [
