@@ -1,13 +1,8 @@
 import type { CaseDocument } from '@tarebook/casebook';
 import { refusedIn } from '../state/refused';
 
-/** Why a case with something moved cannot be judged, each fact called as a person calls it. */
+/** Why a case with something moved cannot be judged: an entry by its label, else the document's first trouble. */
 export function whyRefused(doc: CaseDocument): string | undefined {
   const [refused] = refusedIn(doc);
-  if (refused) return `${refused.label}: ${refused.says}`;
-  const facts = doc.topic?.facts ?? {};
-  return doc.troubles[0]?.says.replaceAll(
-    /`([^`]+)`/g,
-    (whole, id: string) => facts[id]?.label ?? whole,
-  );
+  return refused ? `${refused.label}: ${refused.says}` : doc.troubles[0]?.says;
 }

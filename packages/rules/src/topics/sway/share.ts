@@ -1,6 +1,6 @@
 import { part } from '../../engine/define/topic';
 import { custom, tongueBand } from '../../trade/bibliography/common';
-import { tongueFindings } from '../../trade/rig/tongue-findings';
+import { heavyOnBall, tongueFindings } from '../../trade/rig/tongue-findings';
 
 const {
   'tongue-share': share,
@@ -51,9 +51,7 @@ export const tongueShare = part({
       ...share,
       // A share that is heavy of the empty trailer alone moves no load.
       care: share.care.map((each) =>
-        each.when.includes('tongue.share > tongue.highEdge')
-          ? { ...each, when: `${each.when} && !share.isOfEmpty` }
-          : each,
+        each === heavyOnBall ? { ...each, when: `${each.when} && !share.isOfEmpty` } : each,
       ),
       settles: true,
       first: true,

@@ -10,6 +10,15 @@ const light = 'Too light a tongue lets the trailer sway.';
 const guess = 'The tenth on the dry tongue knows nothing of how it is packed.';
 const heavy = 'Too heavy a tongue presses the rear down and takes load off the front wheels.';
 
+/** Heavier on the ball than is usual; one by itself, as sway has it only of a loaded trailer. */
+export const heavyOnBall = {
+  when: 'coupling.isBall && tongue.share > tongue.highEdge',
+  wrong:
+    '{tongue.share} of the trailer rests on the ball; {tongue.lowEdge} to {tongue.highEdge} is usual.',
+  because: heavy,
+  do: 'Move load back toward the axles, not behind them, and weigh the tongue again before you tow.',
+} as const;
+
 /** What the tongue’s share says, and how well it is known. */
 export const tongueFindings = part({
   findings: {
@@ -45,13 +54,7 @@ export const tongueFindings = part({
           because: light,
           do: 'Move load ahead of the axles, then weigh again.',
         },
-        {
-          when: 'coupling.isBall && tongue.share > tongue.highEdge',
-          wrong:
-            '{tongue.share} of the trailer rests on the ball; {tongue.lowEdge} to {tongue.highEdge} is usual.',
-          because: heavy,
-          do: 'Move load back toward the axles, not behind them, and weigh the tongue again before you tow.',
-        },
+        heavyOnBall,
         {
           when: 'coupling.isPin && tongue.share < tongue.lowEdge',
           wrong:
