@@ -49,6 +49,11 @@ test('where a verdict stands and what was asked has no answer, what decides is a
   expect(spoken(sparesKit, kit, 'weight')).toMatch(/^For that, the door label’s payload must be/);
 });
 
+test('a charger is not said to be above a bank of which nobody told how it is cabled', () => {
+  const said = spoken(houseBattery, { 'charger.volts': '15 V' }, 'charger');
+  expect(said).not.toMatch(/comes up to more/);
+});
+
 test('a charger below the bank fills nothing', () => {
   const facts = { 'bank.series': '2', 'charger.volts': '15 V' };
   expect(answerNow(houseBattery, { facts, asOf }).outcome).toBe('will-not-do');

@@ -73,6 +73,7 @@ export const recharge = part({
     'charger-too-low': {
       label: 'A charger below the bank',
       askedBy: ['charger.volts'],
+      askedWhen: 'bank.isCabled',
       stop: {
         when: 'charger.volts <= bank.volts',
         wrong:
@@ -195,6 +196,12 @@ export const recharge = part({
       unit: 'yes-no',
       is: '!given(battery.mostChargeCurrent) && charger.current > acceptance.current',
       source: dataPlate,
+    },
+    'bank.isCabled': {
+      label: 'It was told how many batteries stand one behind the other',
+      unit: 'yes-no',
+      is: 'given(bank.series)',
+      source: circuits,
     },
     'charge.voltsMost': {
       label: 'Most that the bank is charged with',
