@@ -55,14 +55,24 @@ export function nextFact(matter: Matter, asking: string | undefined): string | u
   const begin = isAnswered || isMuchTold ? [] : about;
   // What was asked has an answer, and what is open is another matter: what makes that answer sure.
   const results = (asking === undefined ? undefined : topic.askings?.[asking]?.results) ?? [];
-  const isOfAsked = answer.missing.some(({ decides }) =>
-    decides.some((each) => results.includes(each)),
-  );
+  const ofAsked = answer.missing
+    .filter(({ decides }) => decides.some((each) => results.includes(each)))
+    .map(({ fact }) => fact);
   const surer =
-    isOfAsked || isMuchTold ? [] : (own?.look ?? []).filter((fact) => about.includes(fact));
+    ofAsked.length > 0 || isMuchTold
+      ? []
+      : (own?.look ?? []).filter((fact) => about.includes(fact));
   // A danger of which somebody does not know is asked before anything else.
   const dangerous = dangersUnknown(matter).flatMap((each) => unknownFacts(matter, each));
-  const [fact] = [...dangerous, ...about.filter(isOpen), ...begin, ...surer, ...open, ...about];
+  const [fact] = [
+    ...dangerous,
+    ...about.filter(isOpen),
+    ...begin,
+    ...surer,
+    ...ofAsked,
+    ...open,
+    ...about,
+  ];
   return fact !== undefined && Object.hasOwn(topic.facts, fact) ? fact : undefined;
 }
 

@@ -36,11 +36,30 @@ const isStraddling = (each: Sayable): boolean =>
 const isOpenDanger = ({ level, messages }: FindingAnswer): boolean =>
   level === 'unknown' && messages.do !== undefined;
 
+/** That nobody has told, or looked; and not what was found. */
+const isUnlooked = ({ level }: FindingAnswer): boolean => level === 'unknown' || level === 'if';
+
 /** Whether a finding tells the very decision that was asked for. */
 const isDecisionOf = ({ topic }: Matter, asking: string | undefined, id: string): boolean => {
   const decision = topic.findings[id]?.decision;
   const results = asking === undefined ? [] : (topic.askings?.[asking]?.results ?? []);
   return decision !== undefined && results.includes(decision);
+};
+
+/** Whether it only says that something is open which nobody asked for. */
+const isOfAnother = (
+  matter: Matter,
+  asking: string | undefined,
+  { id, code }: FindingAnswer,
+): boolean => {
+  const results = asking === undefined ? [] : (matter.topic.askings?.[asking]?.results ?? []);
+  return (
+    (code === 'open' || code === 'decision-open') &&
+    results.length > 0 &&
+    !results.includes('verdict') &&
+    !results.includes(`finding.${id}`) &&
+    !isDecisionOf(matter, asking, id)
+  );
 };
 
 /** That something is not known, where what is to be found out next is said: it is nothing to do. */
@@ -56,7 +75,8 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
   const [caution, ...others] = cautionsFitting(matter);
   const level = levelOf(matter);
   const answered = askedFirst(matter, asking);
-  const misread = stuck(matter);
+  // Whoever told nothing has misread nothing.
+  const misread = isAnythingTold(matter) ? stuck(matter) : undefined;
   const isAsking = level === 'unknown' && misread === undefined;
   const wanted = isAsking ? nextFact(matter, asking) : undefined;
   // What somebody does not know, and what is dangerous of it, comes before all that is known.
@@ -94,7 +114,10 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
   // What is only a proviso waits where the answer itself is open; a danger does not.
   const isOpenOnly = first?.code === 'decision-open' || first?.code === 'perhaps';
   const isGrave = first?.level === 'unknown' && !isOpenOnly;
-  const [wrong, todo] = first ? partsOf(first) : [];
+  // Beside the rule, to whoever told nothing, it is no news that another thing is open.
+  const isElse =
+    isOpen && !isAnythingTold(matter) && first !== undefined && isOfAnother(matter, asking, first);
+  const [wrong, todo] = first && !isElse ? partsOf(first) : [];
   // What is to be found out next is said last, so that it is remembered; what else is open waits.
   const isLate = next.length > 0 && !(isGrave && todo);
   // The figure at which it tips is worth more than a rule.
@@ -118,6 +141,16 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
   const notYet = isOpenYet && !misread && wanted !== undefined ? openUntil(matter, wanted) : [];
   // A danger that calls for care is said as one.
   const isCareDanger = dangersTold(matter).some((each) => each.level === 'care');
+  // What nobody has looked at yet waits for the rule that was asked for; what was found does not.
+  const isRuleFirst =
+    isFirst &&
+    !isDoubt &&
+    !misread &&
+    isOpen &&
+    asked.length > 0 &&
+    fromTold.length === 0 &&
+    dangers.length > 0 &&
+    dangersTold(matter).every(isUnlooked);
   const isAdvised =
     care !== undefined && level === 'unknown' && isDecisionOf(matter, asking, care.id);
   const careful = [
@@ -146,23 +179,24 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
     ...all(misread?.wrong ?? [], must),
     ...all(misread?.todo ? [misread.todo] : [], must),
     // A rule is no answer of this rig’s own: what is dangerous on it comes first.
-    ...(isFirst && !isDoubt ? dangers : []),
+    ...(isFirst && !isDoubt && !isRuleFirst ? dangers : []),
     ...(isFirst ? careful : []),
     ...(bare ? [must(bare.messages.wrong)] : []),
     ...all(fromTold, (each) =>
       care || isDoubt || (isBesides && !told.isWorked) ? may(each, 0.3) : must(each),
     ),
     ...all(asked.slice(0, 1), (each) =>
-      misread ||
-      isDoubt ||
-      isTwice ||
-      isAdvised ||
-      (isFirst && (care || dangers.length > 0 || tipping.length > 0 || fromTold.length > 0))
+      !isRuleFirst &&
+      (misread ||
+        isDoubt ||
+        isTwice ||
+        isAdvised ||
+        (isFirst && (care || dangers.length > 0 || tipping.length > 0 || fromTold.length > 0)))
         ? // Between two dangers and what is asked next, what was asked is said where there is room.
           may(each, misread ? 1 : isTwice && !isFirst && !isDoubt ? 0.04 : 0.2)
         : must(each),
     ),
-    ...(isFirst || isDoubt ? [] : dangers),
+    ...((isFirst && !isRuleFirst) || isDoubt ? [] : dangers),
     ...(isFirst ? [] : careful),
     ...all(isListOnly ? ruleSaid(matter, asking) : [], (each) => may(each, 0.3)),
     ...all(asked.slice(1), (each) =>

@@ -71,7 +71,7 @@ export const writeOff = part({
       },
       otherwise: 'Even at the most it stays below where insurers write off.',
       open: {
-        wrong: 'The damage may be past where insurers write off.',
+        wrong: 'Whether the damage is past where insurers write off is not known yet.',
         do: 'Find out what it was worth before anything is ordered.',
       },
       source: writeOffSum,

@@ -22,6 +22,12 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     otherwise:
       'If you do not know, fill up at half a tank, and read the display after the first miles.',
   },
+  charging: {
+    rule: 'Charge from low, and no further than {window.top}: above that it goes slowly. Look for chargers that one drives through; at a stall the trailer comes off first, which takes about {unhitch.time}.',
+    because: 'A battery takes its most while it is rather empty.',
+    look: [],
+    otherwise: 'If you do not know a charger, have a second one within reach of the first.',
+  },
   any: {
     rule: 'With a trailer a mile takes {towing.leastTimes} to {towing.mostTimes} of what it takes alone, so plan half as far. Keep {range.reserve} in reserve.',
     because:

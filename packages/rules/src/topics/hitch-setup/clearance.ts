@@ -48,7 +48,7 @@ export const clearance = part({
         do: 'Back up in wide turns, and try it once at walking pace with a helper who watches the corner.',
       },
       open: {
-        wrong: 'The trailer’s front corner may meet the vehicle in a sharp turn.',
+        wrong: 'Whether the trailer’s front corner stays clear in a sharp turn is not known yet.',
         do: 'Try it at walking pace, with a helper.',
       },
       otherwise: 'The trailer’s front corner stays clear of the vehicle up to a right angle.',
@@ -65,7 +65,7 @@ export const clearance = part({
         do: 'Leave it shut while hitched.',
       },
       open: {
-        wrong: 'The open tailgate may reach the jack.',
+        wrong: 'Whether the open tailgate reaches the jack is not known yet.',
         do: 'Open it slowly, by hand, the first time.',
       },
       otherwise: 'The tailgate opens ahead of the jack.',

@@ -54,6 +54,12 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     otherwise:
       'If you are not sure, turn slowly with somebody watching, and open the tailgate by hand.',
   },
+  cable: {
+    rule: 'Yes, on every trailer with brakes of its own. It goes to a point of its own on the vehicle, never to the ball or a chain, and is free to turn.',
+    because: 'If the trailer comes loose, the cable puts its brakes on.',
+    look: ['hitch.breakaway'],
+    otherwise: 'If you find no point for it, tow nothing before a shop has fitted one.',
+  },
   ready: {
     rule: 'Coupler shut and pinned, chains crossed and off the road, breakaway cable on a point of its own. Receiver pin clipped, plug in, jack up, lights and brakes tried.',
     because: 'Each has been forgotten by somebody who hitched up for years.',

@@ -253,7 +253,10 @@ export const mount = part({
           'The front axle of a tandem takes more than its half, and the jack comes near the road.',
         do: 'Take a mount with less drop, or more rise, before the trip.',
       },
-      open: { wrong: 'The nose may stand too low.', do: 'Measure the heights again, loaded.' },
+      open: {
+        wrong: 'Whether the nose stands too low is not known yet.',
+        do: 'Measure the heights again, loaded.',
+      },
       otherwise: 'The nose stands no more than half an inch low.',
       source: noseBand,
     },
@@ -268,7 +271,8 @@ export const mount = part({
         do: 'Lower the ball before the trip: with a high nose the trailer sways sooner.',
       },
       open: {
-        wrong: 'The nose may stand high, and then the trailer sways sooner.',
+        wrong:
+          'Whether the nose stands high is not known yet; with a high nose a trailer sways sooner.',
         do: 'Measure the heights again, loaded.',
       },
       otherwise: 'The nose does not stand high.',

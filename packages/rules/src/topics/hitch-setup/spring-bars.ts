@@ -71,7 +71,10 @@ export const springBars = part({
         wrong: 'These bars are too strong for this tongue.',
         do: 'They hardly bend, and jar receiver and frame. First get weaker bars: their label must have {bars.wanted} within its range.',
       },
-      open: { wrong: 'These bars may be too strong for this tongue.', do: 'Weigh the tongue.' },
+      open: {
+        wrong: 'Whether these bars are too strong for this tongue is not known yet.',
+        do: 'Weigh the tongue.',
+      },
       otherwise: 'The bars are not too strong for this tongue.',
       source: makersRating,
     },

@@ -5,7 +5,7 @@ import { withFurnace } from '../../trade/battery/blower';
 export const askings: Readonly<Record<string, Asking>> = {
   days: {
     label: 'How many days, and what ends them?',
-    results: ['stay.longest', 'runs-out', 'limit.fresh-water', 'limit.gray-tank'],
+    results: ['stay.longest', 'runs-out', 'fresh.days', 'gray.days'],
     impliedBy: ['water.daily', 'water.freshTank', 'water.grayTank', 'stay.days'],
     says: [
       { when: 'ends.isGray', says: 'The gray tank is full after {stay.longest}, before all else.' },
@@ -23,6 +23,9 @@ export const askings: Readonly<Record<string, Asking>> = {
       },
       { when: 'ends.isGas', says: 'The gas is gone after {stay.longest}, before all else.' },
       { says: 'The first thing runs out or is full after {stay.longest}.' },
+      { says: 'The fresh water lasts {fresh.days}, and the gray tank takes {gray.days}.' },
+      { says: 'The fresh water by itself lasts {fresh.days}; most stays end with the gray tank.' },
+      { says: 'The gray tank by itself is full after {gray.days}.' },
     ],
   },
   battery: {

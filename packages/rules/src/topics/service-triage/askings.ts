@@ -33,7 +33,7 @@ export const askings = {
   },
   recall: {
     label: 'Is there a recall, and who mends it?',
-    results: ['finding.recall', 'triage.path'],
+    results: ['finding.recall'],
     impliedBy: ['recall.found'],
   },
   warranty: {

@@ -31,6 +31,20 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     look: [],
     otherwise: 'If you have no gauge, drive nowhere on a tire that looks soft.',
   },
+  recall: {
+    rule: 'Look up the identification number, at the government’s recall site or with the maker. A dealer of that make mends a recall free of charge; where it says not to drive, the trailer stays where it is.',
+    because: 'A recall belongs to that very number, and a like trailer may have none.',
+    look: [],
+    otherwise:
+      'If you cannot find the number, read it off the label at the front left, or the title.',
+  },
+  warranty: {
+    rule: 'Read in the booklet how long it runs, and from which day. Chassis, appliances and tires have makers and papers of their own. Call before anything is opened.',
+    because: 'What was opened or mended elsewhere may not be paid.',
+    look: [],
+    otherwise:
+      'If you have no booklet, ask the dealer with the identification number and the day of sale.',
+  },
   any: {
     rule: 'Gas smelled, smoke, or an alarm that does not stop: everybody out, then call. A tingle: hands off. Anything hot or loose: stop where it is safe. Brakes, wheels and coupling that fail or get worse do not roll until somebody qualified has looked. A steady fault there goes slowly to the nearest shop.',
     because: 'All else can wait for a day; these cannot.',

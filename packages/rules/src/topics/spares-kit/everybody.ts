@@ -21,6 +21,18 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     otherwise:
       'If you do not know, carry it in the trailer, low, above the axles or just ahead of them.',
   },
+  ramp: {
+    rule: 'A ramp is for two axles, and only where the makers of trailer and tire allow it: one tire then carries the whole side. On one axle no ramp helps.',
+    because: 'A tire that is overloaded once is hurt inside, where nobody sees it.',
+    look: [],
+    otherwise: 'If you do not know, use a jack, at the point that the trailer’s maker names.',
+  },
+  leave: {
+    rule: 'Leave at home what is sold at every roadside, and keep what changes a wheel, warns others and puts out a fire.',
+    because: 'What is missing at the roadside is sold nowhere near it.',
+    look: ['trip.remoteness'],
+    otherwise: 'If you are short of room, keep spare, jack, stand, chocks, torque wrench and lamp.',
+  },
   any: {
     rule: 'First pack what gets a wheel changed: a spare that holds air, a jack, a stand, chocks and a torque wrench. Read in the trailer’s manual where the jack may stand.',
     because: 'What is missing at the roadside is sold nowhere near it.',

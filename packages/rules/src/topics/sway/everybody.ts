@@ -32,6 +32,18 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     rule: 'Trailer brakes alone pull a rig straight, like a string.',
     because: 'Going slower lets a swing die out; steering, the vehicle’s brakes and speed feed it.',
   },
+  length: {
+    rule: 'By a rule of thumb a wheelbase of {length.wheelbase} carries {length.first} of trailer, and a longer trailer asks for {length.each} more. What rests on the ball says more.',
+    because: 'A short vehicle is turned more easily by the side of a long trailer.',
+    look: ['vehicle.wheelbase'],
+    otherwise: looked.otherwise,
+  },
+  speed: {
+    rule: 'Go no faster than {speed.careAbove}, nor than the slowest tire of the rig allows; slower in wind and downhill.',
+    because: 'The faster it goes, the longer a swing takes to die out; fast enough, it grows.',
+    look: ['trip.speed'],
+    otherwise: looked.otherwise,
+  },
   any: { ...looked, ...share },
   // Whoever told of tongue or load is judged by that, and by no tongue presumed beside it.
   will: {

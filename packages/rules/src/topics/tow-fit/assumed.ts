@@ -77,7 +77,7 @@ export const assumed = part({
 export const assumptions: readonly Assumption[] = [
   {
     when: 'engine.isUntold',
-    says: 'The engine counts as one without forced induction, which loses {altitude.loss} of its pull.',
+    says: 'The engine counts as one without a turbocharger, which loses {altitude.loss} of its pull.',
     source: altitudeLoss,
   },
   {

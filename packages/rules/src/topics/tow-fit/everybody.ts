@@ -113,7 +113,19 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       'Thin air feeds the engine less, and once stopped on such a grade it may not get away.',
     look: ['vehicle.gcwr'],
     given: { 'vehicle.curbWeight': '= vehicle.curb', 'trailer.dryWeight': '= trailer.bare' },
+    fromTold: [
+      {
+        says: 'At {trip.altitude} a combined rating of {vehicle.gcwr} counts as {combined.limit}.',
+        given: { 'vehicle.gcwr': '10,000 lb' },
+      },
+    ],
     otherwise: 'If you are close to a rating, take the lower road, and a lower gear down.',
+  },
+  bars: {
+    rule: 'Yes, where the manual asks for one, or the loaded tongue is more than may rest on the ball without. It raises no rating.',
+    because: 'A heavy tongue presses the rear down and takes load off the front wheels.',
+    look: ['vehicle.maxTongueCarried'],
+    otherwise: 'If you do not know, weigh the tongue loaded, and read the manual.',
   },
   'to-buy': {
     rule: 'First read the tongue weight the vehicle may carry and the payload on its door label. Then ask for weight distribution, the factory tow package, a seven-way connector and a brake controller.',

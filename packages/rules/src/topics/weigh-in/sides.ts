@@ -56,7 +56,7 @@ export const sides = part({
         do: 'Shift load across, and look at what each tire may carry.',
       },
       open: {
-        wrong: 'One side may carry clearly more than the other.',
+        wrong: 'Whether both sides carry alike is not known yet.',
         do: 'Weigh wheel by wheel.',
       },
       otherwise: 'Both sides carry about the same.',

@@ -14,9 +14,9 @@ const heavy = 'Too heavy a tongue presses the rear down and takes load off the f
 export const heavyOnBall = {
   when: 'coupling.isBall && tongue.share > tongue.highEdge',
   wrong:
-    '{tongue.share} of the trailer rests on the ball; {tongue.lowEdge} to {tongue.highEdge} is usual.',
+    '{tongue.share} of the trailer rests on the ball, as told; {tongue.lowEdge} to {tongue.highEdge} is usual.',
   because: heavy,
-  do: 'Move load back toward the axles, not behind them, and weigh the tongue again before you tow.',
+  do: 'Weigh the tongue, loaded as for the road; if it is still so, move load back toward the axles, not behind them.',
 } as const;
 
 /** What the tongue’s share says, and how well it is known. */
@@ -50,24 +50,24 @@ export const tongueFindings = part({
         {
           when: 'coupling.isBall && tongue.share < tongue.lowEdge',
           wrong:
-            'Only {tongue.share} of the trailer rests on the ball; {tongue.lowEdge} to {tongue.highEdge} is usual.',
+            'Only {tongue.share} of the trailer rests on the ball, as told; {tongue.lowEdge} to {tongue.highEdge} is usual.',
           because: light,
-          do: 'Move load ahead of the axles, then weigh again.',
+          do: 'Weigh the tongue, loaded as for the road; if it is still so, move load ahead of the axles.',
         },
         heavyOnBall,
         {
           when: 'coupling.isPin && tongue.share < tongue.lowEdge',
           wrong:
-            'Only {tongue.share} of the trailer rests on the pin; {tongue.lowEdge} to {tongue.highEdge} is usual.',
+            'Only {tongue.share} of the trailer rests on the pin, as told; {tongue.lowEdge} to {tongue.highEdge} is usual.',
           because: light,
-          do: 'Move load ahead of the axles and weigh the pin again before you tow.',
+          do: 'Weigh the pin, loaded as for the road; if it is still so, move load ahead of the axles.',
         },
         {
           when: 'coupling.isPin && tongue.share > tongue.highEdge',
           wrong:
-            '{tongue.share} of the trailer rests on the pin; {tongue.lowEdge} to {tongue.highEdge} is usual.',
+            '{tongue.share} of the trailer rests on the pin, as told; {tongue.lowEdge} to {tongue.highEdge} is usual.',
           because: 'Too heavy a pin overloads the rear axle.',
-          do: 'Move load back toward the axles, not behind them, and weigh the pin again before you tow.',
+          do: 'Weigh the pin, loaded as for the road; if it is still so, move load back toward the axles, not behind them.',
         },
         {
           when: 'tongue.share < tongue.lowEdge || tongue.share > tongue.highEdge',
