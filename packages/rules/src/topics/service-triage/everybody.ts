@@ -18,7 +18,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     otherwise: 'If you are not sure, go out first, and listen from there.',
   },
   hubs: {
-    rule: 'Compare the hubs with each other, right after a stop: {hub.stopFrom} apart is stop, and so is {hub.hotStop} on any of them.',
+    rule: 'Compare the hubs with each other, right after a stop. {hub.stopFrom} apart is stop, and so is {hub.hotStop} on any of them.',
     because:
       'A bearing that runs dry shows in the heat long before it locks or the wheel comes off.',
     look: [],

@@ -33,7 +33,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     because: 'Going slower lets a swing die out; steering, the vehicle’s brakes and speed feed it.',
   },
   length: {
-    rule: 'By a rule of thumb a wheelbase of {length.wheelbase} carries {length.first} of trailer, and a longer trailer asks for {length.each} more. What rests on the ball says more.',
+    rule: 'By a rule of thumb a wheelbase of {length.wheelbase} carries {length.first} of trailer. A longer trailer asks for {length.each} more. What rests on the ball says more.',
     because: 'A short vehicle is turned more easily by the side of a long trailer.',
     look: ['vehicle.wheelbase'],
     otherwise: looked.otherwise,

@@ -29,7 +29,7 @@ export const usedFacts = part({
       ],
       'Title',
       'the title',
-      'Is the title clean and in the seller’s name, or is there a lien, a brand, another name, without or with a paper that lets him sell, another number than on the frame, or none, or none because the state issues none for it?',
+      'Is the title clean and in the seller’s name, or has it a lien, a brand, another name?',
       'the title itself, its number held against the one on the frame; the state’s office tells of liens',
     ),
     'label.state': choice(

@@ -160,7 +160,7 @@ export const vehicleFacts = part({
       label: 'Wheelbase',
       noun: 'the wheelbase',
       instead: 'Measure the wheelbase',
-      ask: 'How far is it from front to rear axle?',
+      ask: 'How long is the wheelbase, from front to rear axle?',
       where: `${manual}, or ${tape}`,
     },
     'vehicle.overhang': {

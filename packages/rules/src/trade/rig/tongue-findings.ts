@@ -16,7 +16,7 @@ export const heavyOnBall = {
   wrong:
     '{tongue.share} of the trailer rests on the ball, as told; {tongue.lowEdge} to {tongue.highEdge} is usual.',
   because: heavy,
-  do: 'Weigh the tongue, loaded as for the road; if it is still so, move load back toward the axles, not behind them.',
+  do: 'If a scale agrees, move load back toward the axles, not behind them.',
 } as const;
 
 /** What the tongue’s share says, and how well it is known. */
@@ -52,7 +52,7 @@ export const tongueFindings = part({
           wrong:
             'Only {tongue.share} of the trailer rests on the ball, as told; {tongue.lowEdge} to {tongue.highEdge} is usual.',
           because: light,
-          do: 'Weigh the tongue, loaded as for the road; if it is still so, move load ahead of the axles.',
+          do: 'If a scale agrees, load ahead of the axles.',
         },
         heavyOnBall,
         {
@@ -60,14 +60,14 @@ export const tongueFindings = part({
           wrong:
             'Only {tongue.share} of the trailer rests on the pin, as told; {tongue.lowEdge} to {tongue.highEdge} is usual.',
           because: light,
-          do: 'Weigh the pin, loaded as for the road; if it is still so, move load ahead of the axles.',
+          do: 'If a scale agrees, load ahead of the axles.',
         },
         {
           when: 'coupling.isPin && tongue.share > tongue.highEdge',
           wrong:
             '{tongue.share} of the trailer rests on the pin, as told; {tongue.lowEdge} to {tongue.highEdge} is usual.',
           because: 'Too heavy a pin overloads the rear axle.',
-          do: 'Weigh the pin, loaded as for the road; if it is still so, move load back toward the axles, not behind them.',
+          do: 'If a scale agrees, move load back toward the axles, not behind them.',
         },
         {
           when: 'tongue.share < tongue.lowEdge || tongue.share > tongue.highEdge',
