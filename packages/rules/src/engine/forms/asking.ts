@@ -148,6 +148,8 @@ const isAnything = ({ level, alternatives }: Answer['findings'][number]): boolea
 function findingSaid(matter: Matter, id: string): readonly Sayable[] {
   const finding = matter.answer.findings.find((each) => each.id === id);
   if (!finding || finding.level === 'not-asked' || isAnything(finding)) return [];
+  // That it is open is no answer.
+  if (finding.code === 'open') return [];
   if (finding.level === 'ok' && isNoneInOrder(matter)) return [];
   const { wrong, do: todo } = finding.messages;
   return finding.level === 'ok' || !todo ? [wrong] : [wrong, todo];

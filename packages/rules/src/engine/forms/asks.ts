@@ -86,9 +86,14 @@ export function lackedBy(matter: Matter, asking: string | undefined): string | u
   if (!isAnythingTold(matter) || isYesOrNo(matter, asking)) return undefined;
   if (askedFirst(matter, asking).length > 0) return undefined;
   const { everybody = {}, askings = {} } = matter.topic;
-  const deciding = matter.answer.missing.map(({ fact }) => fact);
+  const results = askings[asking]?.results ?? [];
+  const { missing } = matter.answer;
+  const ofAsked = missing.filter(({ decides }) => decides.some((each) => results.includes(each)));
+  const deciding = [...ofAsked, ...missing].map(({ fact }) => fact);
   const about = [...(everybody[asking]?.look ?? []), ...(askings[asking]?.impliedBy ?? [])];
-  return [...deciding, ...about].find((fact) => !isTold(matter, fact));
+  return [...deciding.filter((fact) => about.includes(fact)), ...about, ...deciding].find(
+    (fact) => !isTold(matter, fact),
+  );
 }
 
 /** That what was asked has no answer before a fact is known. */

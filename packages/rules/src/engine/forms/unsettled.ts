@@ -46,15 +46,17 @@ const isDecisionOf = ({ topic }: Matter, asking: string | undefined, id: string)
   return decision !== undefined && results.includes(decision);
 };
 
-/** Whether it only says that something is open which nobody asked for. */
+/** Whether it only says that something is open which nobody asked for: another decision, or all of it. */
 const isOfAnother = (
   matter: Matter,
   asking: string | undefined,
   { id, code }: FindingAnswer,
 ): boolean => {
   const results = asking === undefined ? [] : (matter.topic.askings?.[asking]?.results ?? []);
+  const isDecision = matter.topic.findings[id]?.decision !== undefined;
   return (
     (code === 'open' || code === 'decision-open') &&
+    (isDecision || !isAnythingTold(matter)) &&
     results.length > 0 &&
     !results.includes('verdict') &&
     !results.includes(`finding.${id}`) &&
@@ -104,7 +106,10 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
   const isTwice = isAnythingTold(matter) && dangersTold(matter).filter(isOpenDanger).length > 1;
   const dangers = dangersSaid(matter, isTwice ? 2 : 1);
   const isOpen = isRuleWanted(matter);
-  const asked = isOpen && answered.length === 0 ? ruleSaid(matter, asking) : answered;
+  // Where a verdict stands that answers something else, the rule says what was asked.
+  const lacked = lackedBy(matter, asking);
+  const asked =
+    (isOpen || lacked !== undefined) && answered.length === 0 ? ruleSaid(matter, asking) : answered;
   // What was told is heard in the answer, also where it is too little for one.
   const told = fromToldSaid(matter, asking);
   const fromTold = isOpen && answered.length === 0 ? told.said : [];
@@ -114,9 +119,8 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
   // What is only a proviso waits where the answer itself is open; a danger does not.
   const isOpenOnly = first?.code === 'decision-open' || first?.code === 'perhaps';
   const isGrave = first?.level === 'unknown' && !isOpenOnly;
-  // Beside the rule, to whoever told nothing, it is no news that another thing is open.
-  const isElse =
-    isOpen && !isAnythingTold(matter) && first !== undefined && isOfAnother(matter, asking, first);
+  // Beside the rule it is no news that another thing is open.
+  const isElse = isOpen && first !== undefined && isOfAnother(matter, asking, first);
   const [wrong, todo] = first && !isElse ? partsOf(first) : [];
   // What is to be found out next is said last, so that it is remembered; what else is open waits.
   const isLate = next.length > 0 && !(isGrave && todo);
@@ -170,7 +174,6 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
         : [unlessSaid(may(each.messages.wrong, 0.25))],
     ),
   ];
-  const lacked = lackedBy(matter, asking);
   return [
     ...(isDoubt ? dangers : []),
     ...yes,
@@ -183,7 +186,9 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
     ...(isFirst ? careful : []),
     ...(bare ? [must(bare.messages.wrong)] : []),
     ...all(fromTold, (each) =>
-      care || isDoubt || (isBesides && !told.isWorked) ? may(each, 0.3) : must(each),
+      care || isDoubt || (!told.isWorked && (isBesides || asked.length > 0))
+        ? may(each, 0.3)
+        : must(each),
     ),
     ...all(asked.slice(0, 1), (each) =>
       !isRuleFirst &&
@@ -191,7 +196,11 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
         isDoubt ||
         isTwice ||
         isAdvised ||
-        (isFirst && (care || dangers.length > 0 || tipping.length > 0 || fromTold.length > 0)))
+        (isFirst &&
+          (care ||
+            dangers.length > 0 ||
+            tipping.length > 0 ||
+            (told.isWorked && fromTold.length > 0))))
         ? // Between two dangers and what is asked next, what was asked is said where there is room.
           may(each, misread ? 1 : isTwice && !isFirst && !isDoubt ? 0.04 : 0.2)
         : must(each),

@@ -46,7 +46,10 @@ export const askings = {
     label: 'Will it be written off?',
     results: ['writeOff.at', 'writeOff.paid', 'finding.write-off'],
     impliedBy: ['rig.value', 'rig.salvage'],
-    says: 'Insurers write off from {writeOff.at}, and then pay {writeOff.paid}.',
+    says: [
+      { says: 'Insurers write off from {writeOff.at}, and then pay {writeOff.paid}.' },
+      { says: 'Insurers write off from {writeOff.at}.' },
+    ],
   },
   damp: {
     label: 'May it be closed up?',

@@ -182,7 +182,7 @@ export const night = part({
         do: 'At least {inside.least}, day and night; or drain the water first.',
       },
       otherwise:
-        'The heat is enough for the water aboard: {inside.least} or more, as long as it freezes.',
+        'No heat turned down was told of; water aboard wants {inside.least} or more, as long as it freezes.',
       source: frostCustom,
     },
     recharged: {

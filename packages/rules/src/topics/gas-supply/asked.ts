@@ -51,9 +51,13 @@ export const askings: Readonly<Record<string, Asking>> = {
   },
   left: {
     label: 'How much gas is left?',
-    results: ['gas.aboard', 'finding.gas-left'],
+    results: ['gas.left', 'finding.gas-left'],
     impliedBy: ['cylinder.scaleWeight', 'cylinder.tare', 'tank.gauge', 'cylinder.fill'],
     says: [
+      {
+        when: 'assumed.cylinderFull',
+        says: 'Full there are {gas.aboard} of propane aboard; how much is left only a scale tells.',
+      },
       { when: 'gas.isAboard', says: 'There are {gas.aboard} of propane aboard.' },
       { when: 'gas.isOpen', says: 'How much gas is left cannot be told from that.' },
       { says: 'There are {gas.aboard} of propane aboard.' },

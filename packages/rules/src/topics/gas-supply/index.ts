@@ -34,6 +34,14 @@ const assumed = {
       is: 'gas.aboard > 0',
       source: custom,
     },
+    'gas.left': {
+      label: 'Propane that is left',
+      noun: 'what is left',
+      unit: 'lb',
+      is: 'choose(assumed.cylinderFull, between(0, gas.aboard), gas.aboard)',
+      within: ['0', 'unlimited'],
+      source: custom,
+    },
     'gas.isOpen': {
       label: 'Whether there is any gas aboard is open',
       unit: 'yes-no',

@@ -40,7 +40,7 @@ export const askings = {
   },
   weight: {
     label: 'Is there weight left for all that, and where does it ride?',
-    results: ['kit.weight', 'kit.over', 'stowed.payload', 'stowed.tongue'],
+    results: ['kit.weight', 'kit.over', 'stowed.payload'],
     impliedBy: ['kit.place', 'kit.ahead', 'kit.added'],
     says: 'The kit weighs {kit.weight}.',
   },

@@ -212,7 +212,8 @@ export const manner = part({
         },
         {
           when: 'towed.brakeUntold && towed.all > carBrake.wantedAbove',
-          wrong: 'Whether what is towed has a brake is not known yet.',
+          wrong:
+            'Whether what is towed brakes by itself is not known yet; on a dolly or trailer its own brakes count.',
           because:
             'Most states and makers ask for one from {carBrake.wantedAbove} to {carBrake.stopAbove}.',
           do: 'Look, and try it from the driver’s seat.',
