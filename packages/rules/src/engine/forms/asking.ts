@@ -148,8 +148,9 @@ const isAnything = ({ level, alternatives }: Answer['findings'][number]): boolea
 function findingSaid(matter: Matter, id: string): readonly Sayable[] {
   const finding = matter.answer.findings.find((each) => each.id === id);
   if (!finding || finding.level === 'not-asked' || isAnything(finding)) return [];
-  // That it is open is no answer.
-  if (finding.code === 'open') return [];
+  // That it is open is no answer, unless it may turn out to be what stops it.
+  const declared = matter.topic.findings[id];
+  if (finding.code === 'open' && !declared?.first && !declared?.stop) return [];
   if (finding.level === 'ok' && isNoneInOrder(matter)) return [];
   const { wrong, do: todo } = finding.messages;
   return finding.level === 'ok' || !todo ? [wrong] : [wrong, todo];

@@ -34,6 +34,17 @@ export function asksOf(matter: Matter, asking: string | undefined): readonly Fac
   return [...new Set(inOrder)].flatMap((fact) => topic.facts[fact] ?? []);
 }
 
+/** The facts that decide what was asked, the one that decides most first. */
+function factsOfAsked({ topic, answer }: Matter, asking: string | undefined): readonly string[] {
+  const results = (asking === undefined ? undefined : topic.askings?.[asking]?.results) ?? [];
+  const isOfAsked = (of: string): boolean => {
+    const [kind, id = ''] = of.split(/\.(.*)/);
+    const decision = kind === 'finding' ? topic.findings[id]?.decision : undefined;
+    return results.includes(of) || (decision !== undefined && results.includes(decision));
+  };
+  return answer.missing.filter(({ decides }) => decides.some(isOfAsked)).map(({ fact }) => fact);
+}
+
 /**
  * The one thing to find out next: of what decides, what the question is about; where none of that
  * decides and what was asked has no answer yet, what the question is about all the same.
@@ -54,10 +65,7 @@ export function nextFact(matter: Matter, asking: string | undefined): string | u
     Object.keys(matter.asked.facts).filter((each) => isTold(matter, each)).length > fewTold;
   const begin = isAnswered || isMuchTold ? [] : about;
   // What was asked has an answer, and what is open is another matter: what makes that answer sure.
-  const results = (asking === undefined ? undefined : topic.askings?.[asking]?.results) ?? [];
-  const ofAsked = answer.missing
-    .filter(({ decides }) => decides.some((each) => results.includes(each)))
-    .map(({ fact }) => fact);
+  const ofAsked = factsOfAsked(matter, asking);
   const surer =
     ofAsked.length > 0 || isMuchTold
       ? []
@@ -66,6 +74,7 @@ export function nextFact(matter: Matter, asking: string | undefined): string | u
   const dangerous = dangersUnknown(matter).flatMap((each) => unknownFacts(matter, each));
   const [fact] = [
     ...dangerous,
+    ...about.filter((fact) => ofAsked.includes(fact)),
     ...about.filter(isOpen),
     ...begin,
     ...surer,
@@ -86,14 +95,14 @@ export function lackedBy(matter: Matter, asking: string | undefined): string | u
   if (!isAnythingTold(matter) || isYesOrNo(matter, asking)) return undefined;
   if (askedFirst(matter, asking).length > 0) return undefined;
   const { everybody = {}, askings = {} } = matter.topic;
-  const results = askings[asking]?.results ?? [];
-  const { missing } = matter.answer;
-  const ofAsked = missing.filter(({ decides }) => decides.some((each) => results.includes(each)));
-  const deciding = [...ofAsked, ...missing].map(({ fact }) => fact);
-  const about = [...(everybody[asking]?.look ?? []), ...(askings[asking]?.impliedBy ?? [])];
-  return [...deciding.filter((fact) => about.includes(fact)), ...about, ...deciding].find(
-    (fact) => !isTold(matter, fact),
-  );
+  const deciding = matter.answer.missing.map(({ fact }) => fact);
+  const { look = [] } = everybody[asking] ?? {};
+  return [
+    ...factsOfAsked(matter, asking),
+    ...look,
+    ...deciding,
+    ...(askings[asking]?.impliedBy ?? []),
+  ].find((fact) => !isTold(matter, fact));
 }
 
 /** That what was asked has no answer before a fact is known. */

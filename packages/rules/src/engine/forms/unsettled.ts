@@ -108,11 +108,11 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
   const isOpen = isRuleWanted(matter);
   // Where a verdict stands that answers something else, the rule says what was asked.
   const lacked = lackedBy(matter, asking);
-  const asked =
-    (isOpen || lacked !== undefined) && answered.length === 0 ? ruleSaid(matter, asking) : answered;
+  const isRuled = (isOpen || lacked !== undefined) && answered.length === 0;
+  const asked = isRuled ? ruleSaid(matter, asking) : answered;
   // What was told is heard in the answer, also where it is too little for one.
   const told = fromToldSaid(matter, asking);
-  const fromTold = isOpen && answered.length === 0 ? told.said : [];
+  const fromTold = isRuled ? told.said : [];
   // Whoever told nothing and hears a list hears by what rule it is chosen.
   const isListOnly = isOpen && answered.length > 0 && !isAnythingTold(matter);
   const isFirst = answered.length === 0;
@@ -128,6 +128,8 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
   const tipping = dangers.length > 0 ? [] : tippingAt(matter, wanted);
   // That something was heard is worth less than where it tips, or what is dangerous.
   const isBesides = tipping.length > 0 || dangersTold(matter).length > 1;
+  // Beside what was told, and no more than named, the rule is the answer.
+  const isBare = fromTold.length > 0 && !care && dangers.length === 0 && tipping.length === 0;
   // With nothing else to say, what is open says of what it speaks.
   const saysNothing = [asked, fromTold, dangers, tipping].every((each) => each.length === 0);
   const [bare] = saysNothing && !misread ? findings : [];
@@ -186,21 +188,16 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
     ...(isFirst ? careful : []),
     ...(bare ? [must(bare.messages.wrong)] : []),
     ...all(fromTold, (each) =>
-      care || isDoubt || (!told.isWorked && (isBesides || asked.length > 0))
-        ? may(each, 0.3)
-        : must(each),
+      care || isDoubt || (isBesides && !told.isWorked) ? may(each, 0.3) : must(each),
     ),
     ...all(asked.slice(0, 1), (each) =>
       !isRuleFirst &&
+      !(isBare && !told.isWorked) &&
       (misread ||
         isDoubt ||
         isTwice ||
         isAdvised ||
-        (isFirst &&
-          (care ||
-            dangers.length > 0 ||
-            tipping.length > 0 ||
-            (told.isWorked && fromTold.length > 0))))
+        (isFirst && (care || dangers.length > 0 || tipping.length > 0 || fromTold.length > 0)))
         ? // Between two dangers and what is asked next, what was asked is said where there is room.
           may(each, misread ? 1 : isTwice && !isFirst && !isDoubt ? 0.04 : 0.2)
         : must(each),

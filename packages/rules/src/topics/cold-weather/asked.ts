@@ -45,6 +45,7 @@ export const askings: Readonly<Record<string, Asking>> = {
       ...withFurnace(
         'the battery turns the blower for {battery.nights}. A day and night takes {blower.ampHours}.',
       ),
+      ...withFurnace('the blower takes {blower.ampHours} a day and night.'),
       {
         says: 'The battery turns the blower for {battery.nights}; a day and night takes {blower.ampHours}.',
       },

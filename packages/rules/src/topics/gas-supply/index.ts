@@ -39,7 +39,6 @@ const assumed = {
       noun: 'what is left',
       unit: 'lb',
       is: 'choose(assumed.cylinderFull, between(0, gas.aboard), gas.aboard)',
-      within: ['0', 'unlimited'],
       source: custom,
     },
     'gas.isOpen': {

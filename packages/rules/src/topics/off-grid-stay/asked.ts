@@ -42,6 +42,7 @@ export const askings: Readonly<Record<string, Asking>> = {
     impliedBy: ['gas.dayUsed', 'cylinder.fill', 'furnace.input'],
     says: [
       ...withFurnace('the gas lasts {gas.lasts}. A day takes {gas.perDay}.'),
+      ...withFurnace('a day takes {gas.perDay}.'),
       { says: 'The gas lasts {gas.lasts}; a day takes {gas.perDay}.' },
     ],
   },
