@@ -66,7 +66,7 @@ test('on a wall of 1920 × 1080 the longest case of every topic is asked, and op
           const of = at.parentElement;
           if (
             !of ||
-            of.closest('svg, .hidden, figcaption') ||
+            of.closest('svg, .hidden') ||
             !of.checkVisibility() ||
             at.textContent?.trim() === ''
           )

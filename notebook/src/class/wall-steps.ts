@@ -66,6 +66,6 @@ export function stepRead(
   return html`<div class="step picture">${verdictRead(walked)}
     ${hasPicture ? html`<case-figures .drawn=${{ doc, answer }} .system=${system}></case-figures>` : nothing}
     ${hasLimit ? limitRead(doc.topic, answer, system) : nothing}
-    ${cameOut(walked, system)}${putRight(walked)}${answersTold(walked)}
-    <p class="were-right">${guessesSay(guesses, question, system)}</p></div>`;
+    <div class="found">${cameOut(walked, system)}<p class="were-right">${guessesSay(guesses, question, system)}</p></div>
+    ${putRight(walked)}${answersTold(walked)}</div>`;
 }
