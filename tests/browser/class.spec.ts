@@ -150,6 +150,11 @@ test('the learners’ window shows question and answer, and never what anyone pr
   await expect(other.locator('.limits li')).toHaveCount(1);
   await expect(other.locator('.limits li')).toHaveClass('level-unknown');
   await expect(other.locator('learners-view')).not.toContainText('a phone call away');
+  await show('The working');
+  await expect(other.locator('.sums ol li').last()).toHaveText(
+    /Payload used\s+620 lb \+ 396 lb = 1,016 lb/,
+  );
+  await expect(other.locator('learners-view')).not.toContainText('a phone call away');
   await show('Why');
   await expect(other.locator('learners-view')).toContainText('a phone call away');
   await page.getByLabel('Fact').selectOption('vehicle.placardPayload');

@@ -15,6 +15,15 @@ const longest = readdirSync(folder, { withFileTypes: true })
     return { topic: name, text: texts[0] ?? '' };
   });
 
+/** What the wall shows, and where. */
+const places = {
+  asked: '.is-asked',
+  guesses: 'guess-spread',
+  picture: '.picture',
+  working: '.sums',
+  moved: '.what-if',
+} as const;
+
 test('on a wall of 1920 × 1080 the longest case of every topic is asked, and opened, without scrolling, nothing under 28 px', {
   tag: '@once',
 }, async ({ page }) => {
@@ -27,7 +36,7 @@ test('on a wall of 1920 × 1080 the longest case of every topic is asked, and op
   const href = `http://${address}#/class/join/-/at-once/ABC234`;
   const invited = { address, code: 'ABC234', href, joined: 3 };
   for (const { topic, text } of longest) {
-    for (const step of ['asked', 'guesses', 'picture', 'moved'] as const) {
+    for (const step of ['asked', 'guesses', 'picture', 'working', 'moved'] as const) {
       const open = step !== 'asked';
       const moved = step === 'moved' ? { moved: { text, says: 'What if it were so?' } } : {};
       const shown = {
@@ -45,17 +54,14 @@ test('on a wall of 1920 × 1080 the longest case of every topic is asked, and op
         (message) => new BroadcastChannel('tarebook-class').postMessage(message),
         {
           kind: 'show',
-          shown: { ...shown, step: step === 'picture' ? step : 'guesses', guesses: [] },
+          shown: {
+            ...shown,
+            step: step === 'picture' || step === 'working' ? step : 'guesses',
+            guesses: [],
+          },
         },
       );
-      const place =
-        step === 'asked'
-          ? '.is-asked'
-          : step === 'guesses'
-            ? 'guess-spread'
-            : step === 'picture'
-              ? '.picture'
-              : '.what-if';
+      const place = places[step];
       await expect(page.locator(place)).toBeVisible();
       const seen = await page.evaluate(() => {
         const root = document.querySelector('learners-view');

@@ -8,7 +8,6 @@ import {
   type GroupCase,
   isOpen,
   isSureness,
-  steps,
   surenesses,
   waiting,
 } from '../state/group';
@@ -25,7 +24,7 @@ import { compared, type Question, readPrediction } from './predict';
 import type { Walked } from './record';
 import { answersTold, putRight, taskParts } from './task-read';
 import { Walks, walking } from './walks';
-import { stepWords } from './wall-steps';
+import { stepsShown, stepWords } from './wall-steps';
 
 /** A reason is a sentence or two. */
 const longestWhy = 300;
@@ -177,7 +176,7 @@ export class ClassCase extends PlainElement {
     const now = this.group.step ?? 'guesses';
     return html`<div class="acts noprint" role="group" aria-label="On the wall">
       <span class="soft">On the wall:</span>
-      ${steps.map((to) => {
+      ${stepsShown(walked).map((to) => {
         return html`<button aria-pressed=${to === now ? 'true' : 'false'} @click=${() => this.dispatchEvent(new StepShown(to))}>${stepWords(to, walked)}</button>`;
       })}
     </div>`;
