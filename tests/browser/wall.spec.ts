@@ -88,3 +88,21 @@ test('on a wall of 1920 × 1080 the longest case of every topic is asked, and op
   }
   expect(wrong).toEqual([]);
 });
+
+test('before the guesses the wall tells what the customer says, and nothing that the author thinks of it', {
+  tag: '@once',
+}, async ({ page }) => {
+  await page.goto('/#/class/learners');
+  await expect(page.getByText('Waiting for the trainer')).toBeVisible();
+  const text = readFileSync(new URL('gas-supply/four-cold-nights.md', folder), 'utf8');
+  const state = { committed: 0, of: 3, number: 1, cases: 4, done: false, open: false };
+  await page.evaluate((message) => new BroadcastChannel('tarebook-class').postMessage(message), {
+    kind: 'show',
+    shown: { ...state, text, step: 'guesses', guesses: [] },
+  });
+  const wall = page.locator('learners-view');
+  await expect(wall).toContainText('“We have two full twenties.');
+  await expect(wall).toContainText('How many pounds does such a night take?');
+  await expect(wall).not.toContainText('Ask what the furnace');
+  await expect(wall).not.toContainText('the gas is one half of a warm night');
+});

@@ -2,6 +2,7 @@ import { type Block, type CaseDocument, liveValue } from '@tarebook/casebook';
 import type { Answer, Topic } from '@tarebook/rules/engine';
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing, type TemplateResult } from 'lit';
+import type { Nodes } from 'mdast';
 import { prose } from '../elements/prose';
 import { choiceSaid } from './choice-said';
 import { askedUnit, foundWords, type Question, splitAtPredict, withinWords } from './predict';
@@ -103,6 +104,23 @@ export function proseBefore({ doc, answer }: Walked, system: UnitSystem) {
     answer,
     system,
   );
+}
+
+function firstWords(node: Nodes): string {
+  if ('value' in node) return node.value;
+  const [first] = 'children' in node ? node.children : [];
+  return first ? firstWords(first) : '';
+}
+
+/**
+ * Of these words what the customer says, for whoever is to guess: where to read what, and what an author
+ * thinks of it, would give it away.
+ */
+export function customerSays({ doc, answer }: Walked, system: UnitSystem) {
+  const { before } = splitAtPredict(doc);
+  const words = before.filter((block) => block.kind === 'prose');
+  const said = words.filter(({ node }) => firstWords(node).startsWith('“'));
+  return blocksRead(said.length > 0 ? said : words.slice(0, 1), doc, answer, system);
 }
 
 /** What is to be predicted, in the author's words where there are any. */
