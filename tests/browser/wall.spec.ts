@@ -105,4 +105,11 @@ test('before the guesses the wall tells what the customer says, and nothing that
   await expect(wall).toContainText('How many pounds does such a night take?');
   await expect(wall).not.toContainText('Ask what the furnace');
   await expect(wall).not.toContainText('the gas is one half of a warm night');
+  // Of a row with two figures the second is named.
+  const bars = readFileSync(new URL('tow-fit/rear-axle-with-bars.md', folder), 'utf8');
+  await page.evaluate((message) => new BroadcastChannel('tarebook-class').postMessage(message), {
+    kind: 'show',
+    shown: { ...state, text: bars, step: 'guesses', guesses: [] },
+  });
+  await expect(wall).toContainText('195 lb, ahead of rear axle 65 in');
 });

@@ -150,10 +150,18 @@ export function factsBrief({ doc }: Walked) {
       ]);
     }
     if (block.kind !== 'list') return [];
+    const declared = topic.facts[block.fact];
     const columns = block.columns.filter((column) => column !== '');
+    // The first column is what the row is about; of any other its figure alone says nothing.
+    const said = (cells: (typeof block.rows)[number]['cells'], column: string, i: number) => {
+      const kind = declared?.kind === 'rows' ? declared.columns[column] : undefined;
+      const text = cells[column]?.text ?? '';
+      if (text === '') return [];
+      return i === 0 || !kind ? [text] : [`${kind.label.toLowerCase()} ${text}`];
+    };
     return block.rows.map(({ label, cells }) => [
-      label || (topic.facts[block.fact]?.label ?? block.fact),
-      columns.flatMap((column) => cells[column]?.text ?? []).join(', '),
+      label || (declared?.label ?? block.fact),
+      columns.flatMap((column, i) => said(cells, column, i)).join(', '),
     ]);
   });
   return html`<dl>${lines.map(([name, value]) => html`<div><dt>${name}</dt><dd class="num">${value}</dd></div>`)}</dl>`;
