@@ -80,9 +80,11 @@ test('on a wall of 1920 × 1080 the longest case of every topic is asked, and op
           const size = Number.parseFloat(getComputedStyle(of).fontSize);
           if (size < least) [least, smallest] = [size, at.textContent?.trim().slice(0, 40) ?? ''];
         }
-        return { least, smallest, high: document.documentElement.scrollHeight };
+        const { scrollHeight: high, scrollWidth: wide } = document.documentElement;
+        return { least, smallest, high, wide };
       });
       if (seen.high > 1080) wrong.push(`${topic}, ${step}: ${seen.high} px high`);
+      if (seen.wide > 1920) wrong.push(`${topic}, ${step}: ${seen.wide} px wide`);
       if (seen.least < 28) wrong.push(`${topic}, ${step}: “${seen.smallest}” in ${seen.least} px`);
     }
   }
@@ -111,5 +113,5 @@ test('before the guesses the wall tells what the customer says, and nothing that
     kind: 'show',
     shown: { ...state, text: bars, step: 'guesses', guesses: [] },
   });
-  await expect(wall).toContainText('195 lb, ahead of rear axle 65 in');
+  await expect(wall).toContainText('195\u00a0lb, ahead of rear axle 65\u00a0in');
 });

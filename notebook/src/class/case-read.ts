@@ -155,7 +155,7 @@ export function factsBrief({ doc }: Walked) {
     // The first column is what the row is about; of any other its figure alone says nothing.
     const said = (cells: (typeof block.rows)[number]['cells'], column: string, i: number) => {
       const kind = declared?.kind === 'rows' ? declared.columns[column] : undefined;
-      const text = cells[column]?.text ?? '';
+      const text = whole(cells[column]?.text ?? '');
       if (text === '') return [];
       return i === 0 || !kind ? [text] : [`${kind.label.toLowerCase()} ${text}`];
     };
@@ -164,7 +164,7 @@ export function factsBrief({ doc }: Walked) {
       columns.flatMap((column, i) => said(cells, column, i)).join(', '),
     ]);
   });
-  return html`<dl>${lines.map(([name, value]) => html`<div><dt>${name}</dt><dd class="num">${value}</dd></div>`)}</dl>`;
+  return html`<dl>${lines.map(([name, value]) => html`<div><dt>${name}</dt><dd class=${value.includes(', ') ? 'num several' : 'num'}>${value}</dd></div>`)}</dl>`;
 }
 
 /** What the author wrote of why. */
