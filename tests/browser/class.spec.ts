@@ -150,6 +150,11 @@ test('the learners’ window shows question and answer, and never what anyone pr
   await expect(other.locator('.limits li')).toHaveCount(1);
   await expect(other.locator('.limits li')).toHaveClass('level-unknown');
   await expect(other.locator('learners-view')).not.toContainText('a phone call away');
+  await show('The working');
+  await expect(other.locator('.sums ol li').last()).toHaveText(
+    /Payload used\s+620 lb \+ 396 lb = 1,016 lb/,
+  );
+  await expect(other.locator('learners-view')).not.toContainText('a phone call away');
   await show('Why');
   await expect(other.locator('learners-view')).toContainText('a phone call away');
   await page.getByLabel('Fact').selectOption('vehicle.placardPayload');
@@ -158,6 +163,10 @@ test('the learners’ window shows question and answer, and never what anyone pr
   await expect(other.locator('.what-if')).toContainText('1,200 lb?');
   await expect(other.locator('.verdict')).not.toContainText('cannot be said yet');
   await expect(page.locator('what-if .verdict')).toBeVisible();
+  // The trainer's window says what is on the wall.
+  const why = page.getByRole('button', { name: 'Why', exact: true });
+  await expect(page.getByRole('group', { name: 'On the wall' })).toContainText('what if');
+  await expect(why).toHaveAttribute('aria-pressed', 'false');
   // A row of a list is moved as a fact is.
   await page.getByLabel('Fact').selectOption({ label: 'Caller: weight' });
   await page.locator('#moved-to').fill('250');
@@ -169,6 +178,7 @@ test('the learners’ window shows question and answer, and never what anyone pr
   await page.getByRole('button', { name: 'See' }).click();
   await expect(page.locator('what-if').getByRole('alert')).toContainText('a lot');
   await page.getByRole('button', { name: 'Back to the case' }).click();
+  await expect(why).toHaveAttribute('aria-pressed', 'true');
   await expect(other.locator('learners-view')).toContainText('a phone call away');
   expect(await other.locator('body').textContent()).not.toMatch(/1001\.5|1033\.5|Ada|Ben/);
   const heard = await other.evaluate((): readonly string[] =>
@@ -301,6 +311,10 @@ test('a learner guesses on a phone of their own, and the guess comes back read o
   await begin(page, ['Ada', 'Ben'], [unread]);
   await page.getByText('Learners’ phones, by codes read out or scanned').click();
   await expect(page.locator('on-phones svg.code')).toBeVisible();
+  // This very page stands at an address that is this machine alone.
+  await expect(page.locator('on-phones .notice')).toContainText(
+    'A phone cannot open this code: its address, “localhost”, is this machine alone. Let the learners in over the shop’s network',
+  );
   const href = await page.getByRole('link', { name: /The link that opens/ }).getAttribute('href');
   const phone = await context.newPage();
   const guess = async (who: string, figure: string, why: string) => {

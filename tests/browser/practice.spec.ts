@@ -41,7 +41,21 @@ test('what do you ask next: each answer comes when asked for, and the score name
   const asks = page.locator('.asks button');
   for (let left = await asks.count(); left > 0; left = await asks.count())
     await asks.last().click();
+  // Then the verdict is asked, and how sure; nothing tells it before.
+  await expect(page.locator('practice-ask .verdict')).toHaveCount(0);
+  await expect(page.getByLabel('The verdict is')).toBeFocused();
+  await clean(page, 'settled, and the verdict asked');
+  await page.getByRole('button', { name: 'That is my answer' }).click();
+  await expect(page.locator('practice-ask .error')).toHaveText(
+    'It is settled; choose what the verdict is.',
+  );
+  await page.getByLabel('The verdict is').selectOption('fits');
+  await page.getByLabel('How sure').selectOption('certain');
+  await page.getByRole('button', { name: 'That is my answer' }).click();
   await expect(page.locator('.score')).toBeFocused();
+  await expect(page.locator('.score')).toContainText(
+    /You said fits, certain: it came out otherwise, /,
+  );
   await expect(page.locator('.score')).toContainText(/Settled with \d+ question/);
   await expect(page.locator('practice-ask')).toContainText('The rules would have asked:');
   await expect(page.locator('practice-ask .verdict')).toBeVisible();

@@ -3,7 +3,10 @@ import { textOfPdf } from './pdf-text';
 
 const cases = ['The label nobody has read', 'Two facts, both from the brochure'];
 
-test('worksheets and key print every case on a sheet of its own, with room to write, and nothing of the page around them', {
+/** Two of them share a sheet. */
+const small = ['Made in 2018, tread like new', 'Fifty where sixty-five belong'];
+
+test('worksheets and key print every case whole, with room to write, and nothing of the page around them', {
   tag: '@once',
 }, async ({ page }) => {
   await page.goto('/#/class');
@@ -31,14 +34,15 @@ test('worksheets and key print every case on a sheet of its own, with room to wr
   };
   // Nobody is named: one set, with a line for the name, and the key behind it.
   const sheets = await printed('Print worksheets and key');
-  // A long table leaves the room to write to a second sheet.
-  expect(sheets.pages).toBeGreaterThanOrEqual(2 * cases.length);
   expect(sheets.pages).toBeLessThanOrEqual(2 * cases.length + 2);
   const [written = '', key = ''] = sheets.text.split('Lesson · case 1 of 2 · 8 min · key');
   expect(written.match(/Afterward, what I had not seen/g)).toHaveLength(cases.length);
   expect(written).not.toContain('What came out');
   expect(written).not.toContain('So ask him to ring her');
   expect(key).toContain('So ask him to ring her');
+  // The sums stand on the key alone.
+  expect(key).toMatch(/620 lb \+ 396 lb =\s+1,016 lb/);
+  expect(written).not.toMatch(/620 lb \+ 396 lb/);
   expect(sheets.text).not.toContain('Who takes part');
   // For a room: everybody's own set, by name.
   await page.getByLabel('First names or numbers, one on a line').fill('Ada\nBen\nCal');
@@ -52,6 +56,15 @@ test('worksheets and key print every case on a sheet of its own, with room to wr
   expect(alone.pages).toBeLessThanOrEqual(cases.length + 1);
   expect(alone.text).toContain('So ask him to ring her');
   expect(alone.text).not.toContain('Afterward, what I had not seen');
+  // Of small ones two share a sheet, and everybody's own begin on a new one.
+  for (const title of cases) await page.getByRole('button', { name: `Take out: ${title}` }).click();
+  for (const title of small) {
+    await page.getByRole('searchbox').fill(title);
+    await page.getByRole('checkbox', { name: title }).check();
+  }
+  const few = await printed('Print the worksheets alone');
+  expect(few.text.match(/Afterward, what I had not seen/g)).toHaveLength(3 * small.length);
+  expect(few.pages).toBe(3);
 });
 
 test('the key of what to ask next holds what each question is answered, and the worksheet does not', {

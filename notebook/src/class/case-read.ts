@@ -2,6 +2,7 @@ import { type Block, type CaseDocument, liveValue } from '@tarebook/casebook';
 import type { Answer, Topic } from '@tarebook/rules/engine';
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing, type TemplateResult } from 'lit';
+import type { Nodes } from 'mdast';
 import { prose } from '../elements/prose';
 import { choiceSaid } from './choice-said';
 import { askedUnit, foundWords, type Question, splitAtPredict, withinWords } from './predict';
@@ -105,6 +106,23 @@ export function proseBefore({ doc, answer }: Walked, system: UnitSystem) {
   );
 }
 
+function firstWords(node: Nodes): string {
+  if ('value' in node) return node.value;
+  const [first] = 'children' in node ? node.children : [];
+  return first ? firstWords(first) : '';
+}
+
+/**
+ * Of these words what the customer says, for whoever is to guess: where to read what, and what an author
+ * thinks of it, would give it away.
+ */
+export function customerSays({ doc, answer }: Walked, system: UnitSystem) {
+  const { before } = splitAtPredict(doc);
+  const words = before.filter((block) => block.kind === 'prose');
+  const said = words.filter(({ node }) => firstWords(node).startsWith('“'));
+  return blocksRead(said.length > 0 ? said : words.slice(0, 1), doc, answer, system);
+}
+
 /** What is to be predicted, in the author's words where there are any. */
 export function promptRead({ doc, answer, question }: Walked, system: UnitSystem) {
   const { asked } = splitAtPredict(doc);
@@ -132,13 +150,21 @@ export function factsBrief({ doc }: Walked) {
       ]);
     }
     if (block.kind !== 'list') return [];
+    const declared = topic.facts[block.fact];
     const columns = block.columns.filter((column) => column !== '');
+    // The first column is what the row is about; of any other its figure alone says nothing.
+    const said = (cells: (typeof block.rows)[number]['cells'], column: string, i: number) => {
+      const kind = declared?.kind === 'rows' ? declared.columns[column] : undefined;
+      const text = whole(cells[column]?.text ?? '');
+      if (text === '') return [];
+      return i === 0 || !kind ? [text] : [`${kind.label.toLowerCase()} ${text}`];
+    };
     return block.rows.map(({ label, cells }) => [
-      label || (topic.facts[block.fact]?.label ?? block.fact),
-      columns.flatMap((column) => cells[column]?.text ?? []).join(', '),
+      label || (declared?.label ?? block.fact),
+      columns.flatMap((column, i) => said(cells, column, i)).join(', '),
     ]);
   });
-  return html`<dl>${lines.map(([name, value]) => html`<div><dt>${name}</dt><dd class="num">${value}</dd></div>`)}</dl>`;
+  return html`<dl>${lines.map(([name, value]) => html`<div><dt>${name}</dt><dd class=${value.includes(', ') ? 'num several' : 'num'}>${value}</dd></div>`)}</dl>`;
 }
 
 /** What the author wrote of why. */

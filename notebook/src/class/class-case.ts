@@ -3,12 +3,12 @@ import { html, nothing, type PropertyValues } from 'lit';
 import { PlainElement } from '../elements/plain-element';
 import '../elements/working-steps';
 import {
+  type ClassStep,
   committed,
   type Group,
   type GroupCase,
   isOpen,
   isSureness,
-  steps,
   surenesses,
   waiting,
 } from '../state/group';
@@ -19,13 +19,14 @@ import type { PhonesOpened } from './on-phones';
 import './guess-spread';
 import { guessesOf } from './guesses';
 import './what-if';
+import type { FactMoved } from './what-if';
 import './guess-field';
 import { GuessField } from './guess-field';
 import { compared, type Question, readPrediction } from './predict';
 import type { Walked } from './record';
 import { answersTold, putRight, taskParts } from './task-read';
 import { Walks, walking } from './walks';
-import { stepWords } from './wall-steps';
+import { stepsShown, stepWords } from './wall-steps';
 
 /** A reason is a sentence or two. */
 const longestWhy = 300;
@@ -38,6 +39,7 @@ export class ClassCase extends PlainElement {
     turn: { state: true },
     wrong: { state: true },
     told: { state: true },
+    moved: { state: true },
   };
   declare group: Group;
   declare system: UnitSystem;
@@ -45,6 +47,8 @@ export class ClassCase extends PlainElement {
   declare turn: string | undefined;
   declare wrong: string;
   declare told: string;
+  /** Whether the wall shows the case with a fact moved. */
+  declare moved: boolean;
   /** Whether learners guess on phones of their own, which lasts from case to case. */
   private onPhones = false;
   private readonly walks = new Walks(this);
@@ -53,12 +57,16 @@ export class ClassCase extends PlainElement {
     super();
     this.wrong = '';
     this.told = '';
+    this.moved = false;
   }
 
   /** What was said of one case is nothing to the next. */
   protected override willUpdate(changed: PropertyValues<this>): void {
     const before = changed.get('group');
-    if (before && (before.at !== this.group.at || before.id !== this.group.id)) this.told = '';
+    if (before && (before.at !== this.group.at || before.id !== this.group.id)) {
+      this.told = '';
+      this.moved = false;
+    }
   }
 
   private get learner(): string | undefined {
@@ -173,12 +181,17 @@ export class ClassCase extends PlainElement {
     return html`${time}<details class="noprint note"><summary>What I want to say</summary><p>${note}</p></details>`;
   }
 
+  private show(step: ClassStep): void {
+    this.moved = false;
+    this.dispatchEvent(new StepShown(step));
+  }
+
   private onScreen(walked: Walked) {
     const now = this.group.step ?? 'guesses';
     return html`<div class="acts noprint" role="group" aria-label="On the wall">
-      <span class="soft">On the wall:</span>
-      ${steps.map((to) => {
-        return html`<button aria-pressed=${to === now ? 'true' : 'false'} @click=${() => this.dispatchEvent(new StepShown(to))}>${stepWords(to, walked)}</button>`;
+      <span class="soft">On the wall:${this.moved ? ' what if. Back to' : nothing}</span>
+      ${stepsShown(walked).map((to) => {
+        return html`<button aria-pressed=${to === now && !this.moved ? 'true' : 'false'} @click=${() => this.show(to)}>${stepWords(to, walked)}</button>`;
       })}
     </div>`;
   }
@@ -243,7 +256,9 @@ export class ClassCase extends PlainElement {
             ${this.predictions(question)}
             ${putRight(walked)}${answersTold(walked)}
             ${answerRead(walked, system)}
-            <what-if .walked=${walked} .system=${system}></what-if>
+            <what-if .walked=${walked} .system=${system} @fact-moved=${({ detail }: FactMoved) => {
+              this.moved = Boolean(detail);
+            }}></what-if>
             ${below}
             <h3>The working</h3>
             ${doc.topic ? html`<working-steps .trace=${answer.trace} .topic=${doc.topic}></working-steps>` : nothing}

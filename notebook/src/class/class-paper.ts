@@ -9,8 +9,9 @@ import { askedUnit, leftOpen, type Question } from './predict';
 import { type Walked, walkedCase } from './record';
 import type { Sheets } from './sheets-wanted';
 import { onPaper, putRight } from './task-read';
+import { sumsOnKey } from './wall-sums';
 
-/** A lesson on paper, a case a sheet: one for each learner to write on, and what came out with the trainer's notes. */
+/** A lesson on paper, each case whole, and as many on a sheet as fit: one for each learner to write on, and what came out with the trainer's notes. */
 export class ClassPaper extends PlainElement {
   static override properties = {
     lesson: { attribute: false },
@@ -55,7 +56,7 @@ export class ClassPaper extends PlainElement {
       ${onPaper(walked, system, isKey)}
       ${
         isKey
-          ? html`${putRight(walked)}${answerRead(walked, system)}
+          ? html`${putRight(walked)}${answerRead(walked, system)}${sumsOnKey(walked, system)}
             ${item?.note ? html`<h3>What I want to say</h3><p class="note">${item.note}</p>` : nothing}`
           : this.guess(walked.question)
       }
@@ -63,10 +64,10 @@ export class ClassPaper extends PlainElement {
   }
 
   private set(isKey: boolean, learner = '') {
-    return this.cases.map((each, at) => {
+    return html`<div class="set">${this.cases.map((each, at) => {
       const walked = walkedCase(each);
       return walked ? this.sheet(walked, at, isKey, learner) : nothing;
-    });
+    })}</div>`;
   }
 
   protected override render() {

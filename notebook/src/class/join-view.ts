@@ -13,7 +13,7 @@ import type { OwnWayGone } from './own-way';
 import { openedClass, type PassedOn } from './passed-on';
 import type { Walked } from './record';
 import { putIn, saidIn, type Typed } from './said-here';
-import { taskParts } from './task-read';
+import { learnerParts } from './task-read';
 import { Walks, walking } from './walks';
 
 /** A class on a learner's own phone: who am I, what do I say, and the code that carries it back. */
@@ -252,7 +252,7 @@ export class JoinView extends PlainElement {
     if (walked === 'coming') return html`${walking}${onward}`;
     if (!each || !walked)
       return html`<p class="notice">This case cannot be shown here.</p>${onward}`;
-    const { above, below } = taskParts(walked, this.system);
+    const { above, below } = learnerParts(walked, this.system);
     return html`<h1 tabindex="-1">${each.title}</h1>
       <h2 class="small soft">Case ${this.at + 1} of ${passed.cases.length} · ${passed.learners[this.me ?? 0]}</h2>
       ${above}

@@ -4,6 +4,7 @@ import '../elements/qr-code';
 import { PlainElement } from '../elements/plain-element';
 import { type Invited, listen, type Shown } from './channel';
 import './projector.css';
+import './wall-steps.css';
 import { movedRead } from './moved-read';
 import type { Walked } from './record';
 import { wallRead } from './task-read';

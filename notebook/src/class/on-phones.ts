@@ -106,7 +106,7 @@ export class OnPhones extends PlainElement {
     }
       ${
         isHereAlone(new URL(href).hostname)
-          ? html`<p class="notice">A phone cannot open this code: its address, “${new URL(href).hostname}”, is this machine alone. Open this page at an address that phones reach, and begin the class there.</p>`
+          ? html`<p class="notice">A phone cannot open this code: its address, “${new URL(href).hostname}”, is this machine alone. Let the learners in over the shop’s network, as above, where that is offered; or open this page at an address that phones reach, and begin the class there.</p>`
           : nothing
       }
       <p class="small"><a href=${href}>The link that opens this class</a> does the same. It works without a network once the page has been there.</p>`;

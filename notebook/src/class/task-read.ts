@@ -7,6 +7,7 @@ import { heardIn } from '../practice/say-aloud';
 import type { WrongFigure } from '../practice/wrong-figure';
 import { readDocument } from '../state/reading';
 import {
+  customerSays,
   factsBrief,
   factsWhole,
   promptRead,
@@ -71,28 +72,34 @@ export function taskRead(walked: Walked, system: UnitSystem) {
 
 /**
  * The same on a screen: what is asked and whatever comes before it, above the place to answer; what is
- * known stands below it, so that nobody scrolls past it to answer.
+ * known stands below it, so that nobody scrolls past it to answer. `told` is what is read of the case:
+ * the trainer reads all that was written, a learner what the customer says.
  */
 export function taskParts(
   walked: Walked,
   system: UnitSystem,
+  told: typeof proseBefore = proseBefore,
 ): { readonly above: unknown; readonly below: unknown } {
   const { task } = walked;
   switch (task.kind) {
     case 'predict':
       return {
-        above: html`${proseBefore(walked, system)}${questionAsked(walked, system)}`,
+        above: html`${told(walked, system)}${questionAsked(walked, system)}`,
         below: html`<h3>What is known</h3>${factsWhole(walked, system)}`,
       };
     case 'say':
       return {
-        above: html`${proseBefore(walked, system)}<p>${sayingOf(walked)}</p>${outRead(walked, system)}`,
+        above: html`${told(walked, system)}<p>${sayingOf(walked)}</p>${outRead(walked, system)}`,
         below: html`<h3>What is known</h3><div class="known">${factsBrief(walked)}</div>`,
       };
     default:
       return { above: taskRead(walked, system), below: nothing };
   }
 }
+
+/** The same for a learner's own phone. */
+export const learnerParts = (walked: Walked, system: UnitSystem) =>
+  taskParts(walked, system, customerSays);
 
 /**
  * The same on paper, where nothing is pressed: of an exercise of questions also what is known, and what
@@ -121,7 +128,7 @@ export function wallRead(
       return { told: nothing, ask: html`<p>${asks.spot}</p>`, known: linesRead(task.wrong) };
     case 'say': {
       const ask = html`<p>What came out: ${answer.words}</p><p class="choices-said">${sayingOf(walked)}</p>`;
-      return { told: proseBefore(walked, system), ask, known: factsBrief(walked) };
+      return { told: customerSays(walked, system), ask, known: factsBrief(walked) };
     }
     case 'ask': {
       const { hidden } = task.asking;
@@ -135,7 +142,7 @@ export function wallRead(
     }
     default: {
       const known = factsBrief(walked);
-      return { told: proseBefore(walked, system), ask: promptRead(walked, system), known };
+      return { told: customerSays(walked, system), ask: promptRead(walked, system), known };
     }
   }
 }

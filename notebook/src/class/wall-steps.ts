@@ -2,7 +2,7 @@ import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing, type TemplateResult } from 'lit';
 import '../drawings/case-figures';
 import { figuresOf } from '../drawings/all';
-import type { ClassStep } from '../state/group';
+import { type ClassStep, steps } from '../state/group';
 import { blocksAfter } from './case-read';
 import './guess-spread';
 import { type Guess, guessesSay } from './guesses';
@@ -11,6 +11,7 @@ import { limitRead, shownLimit } from './shown-limit';
 import { answersTold, putRight } from './task-read';
 import { verdictRead } from './verdict-read';
 import type { Walked } from './walked';
+import { hasSums, sumsRead } from './wall-sums';
 
 const isAnswered = ({ task }: Walked): boolean => task.kind === 'ask' || task.kind === 'spot';
 
@@ -24,10 +25,15 @@ function parts(walked: Walked): { readonly hasPicture: boolean; readonly hasLimi
   };
 }
 
+/** The steps of an open case that have something to show. */
+export const stepsShown = (walked: Walked): readonly ClassStep[] =>
+  steps.filter((step) => step !== 'working' || hasSums(walked));
+
 /** What the wall shows at a step of an open case, as the trainer reads it: named for what is there. */
 export function stepWords(step: ClassStep, walked: Walked): string {
   if (step === 'guesses') return 'The guesses';
   if (step === 'why') return 'Why';
+  if (step === 'working') return 'The working';
   const { hasPicture, hasLimit } = parts(walked);
   if (!hasLimit) return 'What came out';
   return hasPicture ? 'The picture and the limit' : 'The limit';
@@ -58,6 +64,7 @@ export function stepRead(
     return html`<div class="step"><p class="asked-for">${askedWords(walked)}</p>
       <guess-spread .guesses=${guesses} .question=${question} .system=${system} .isAlone=${true}></guess-spread></div>`;
   }
+  if (step === 'working') return sumsRead(walked, system);
   if (step === 'why') {
     return html`<div class="step why">${verdictRead(walked)}
       <div class="author">${blocksAfter(walked, system)}</div></div>`;
@@ -66,6 +73,6 @@ export function stepRead(
   return html`<div class="step picture">${verdictRead(walked)}
     ${hasPicture ? html`<case-figures .drawn=${{ doc, answer }} .system=${system}></case-figures>` : nothing}
     ${hasLimit ? limitRead(doc.topic, answer, system) : nothing}
-    ${cameOut(walked, system)}${putRight(walked)}${answersTold(walked)}
-    <p class="were-right">${guessesSay(guesses, question, system)}</p></div>`;
+    <div class="found">${cameOut(walked, system)}<p class="were-right">${guessesSay(guesses, question, system)}</p></div>
+    ${putRight(walked)}${answersTold(walked)}</div>`;
 }

@@ -11,6 +11,8 @@ import { curveSays, extents } from './curve-words';
 import type { CurveFigure, Line, Point } from './figure';
 import { MeasuredWidth } from './measured-width';
 
+const usualHeight = 270;
+
 const isExact = ({ y }: Point): boolean => y.lo === y.hi;
 
 /** Lines over x, where to stop, and where this case stands: a point, or a band for a range. */
@@ -55,12 +57,12 @@ export class CurveDrawing extends PlainElement {
 
   protected override render() {
     const { figure, system } = this;
-    const width = this.measured.width;
-    const frame: Frame = { left: 56, right: width - 12, top: 34, bottom: 224 };
+    const { width, height = usualHeight } = this.measured;
+    const frame: Frame = { left: 56, right: width - 12, top: 34, bottom: height - 46 };
     const { across, up, places } = this.scales(frame);
     const [wide, high] = [frame.right - frame.left, frame.bottom - frame.top];
     return html`<figure class="drawing curve">
-      <svg viewBox="0 0 ${width} 270" role="img" aria-label=${curveSays(figure, system)}>
+      <svg viewBox="0 0 ${width} ${height}" role="img" aria-label=${curveSays(figure, system)}>
         ${leftAxis(up, frame, axisTitle(figure.y, system))}
         ${bottomAxis(across, frame, axisTitle(figure.x, system))}
         <svg x=${frame.left} y=${frame.top} width=${wide} height=${high}

@@ -134,6 +134,22 @@ export class RigDrawing extends PlainElement {
     };
   }
 
+  /** Where the drawing is low for its width: each label beside its arrow, the foremost ahead of it. */
+  private labelsBeside({ rig, plan, place, ground, system }: Sheet) {
+    const all = [
+      [rig.front, 0],
+      [rig.rear, plan.rear],
+      [rig.axles, plan.axles],
+    ] as const;
+    return all.map(([{ used, limit }, at], i) => {
+      const side = i === 0 ? 'end' : 'start';
+      const x = place([at, 0])[0] + (i === 0 ? -16 : 16);
+      const y = ground + 18;
+      return svg`<text class=${side} x=${x} y=${y}>${used ? whole(used, system) : 'not known'}</text>
+        <text class="of ${side}" x=${x} y=${y + lineHeight}>${limit ? `of ${whole(limit, system)}` : ''}</text>`;
+    });
+  }
+
   private ballLabel({ rig, plan, place, system }: Sheet, long: (v: number) => number) {
     const { used, limit } = rig.ball;
     if (!used) return nothing;
@@ -149,15 +165,21 @@ export class RigDrawing extends PlainElement {
   protected override render() {
     const { figure: rig, system } = this;
     const plan = planOf(rig);
-    const width = this.measured.width;
-    const unit = Math.min(width / (plan.to - plan.from), 2.2);
+    const { width, height: given } = this.measured;
+    const wide = plan.to - plan.from;
+    const longest = given !== undefined ? 40 : width < 520 ? 56 : 84;
+    const high = given === undefined ? 2.2 : (given - top - longest - 10) / plan.height;
+    const unit = Math.max(0.1, Math.min(width / wide, 2.2, high));
     const ground = top + plan.height * unit;
-    const place: Place = ([x, y]) => [(x - plan.from) * unit, ground - y * unit];
+    const ahead = given === undefined ? 0 : (width - wide * unit) / 2;
+    const place: Place = ([x, y]) => [ahead + (x - plan.from) * unit, ground - y * unit];
     const sheet: Sheet = { rig, plan, place, unit, ground, system };
-    const longest = width < 520 ? 56 : 84;
     const long = arrowScale(rig, longest);
-    const labels = this.axleLabels(sheet, ground + longest + 8);
-    const height = ground + longest + 8 + labels.height + 6;
+    const labels =
+      given === undefined
+        ? this.axleLabels(sheet, ground + longest + 8)
+        : { height: 0, drawn: this.labelsBeside(sheet) };
+    const height = given ?? ground + longest + 8 + labels.height + 6;
     const under = (load: Load, at: number) =>
       arrow(load, place([at, 0])[0], ground + 5, true, long);
     return html`<figure class="drawing rig ${plan.unknown.length > 0 ? 'plain' : ''}">

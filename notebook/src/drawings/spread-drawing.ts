@@ -8,6 +8,8 @@ import type { SpreadFigure } from './figure';
 import { MeasuredWidth } from './measured-width';
 import { spreadSays } from './spread-words';
 
+const usualHeight = 236;
+
 /** Where many draws fell, as steps whose area is their number, with the limit on them. */
 export class SpreadDrawing extends PlainElement {
   static override properties = { figure: { attribute: false }, system: { attribute: false } };
@@ -18,8 +20,8 @@ export class SpreadDrawing extends PlainElement {
   protected override render() {
     const { figure, system } = this;
     const { bins, limit, x: axis } = figure;
-    const width = this.measured.width;
-    const frame: Frame = { left: 8, right: width - 8, top: 30, bottom: 190 };
+    const { width, height = usualHeight } = this.measured;
+    const frame: Frame = { left: 8, right: width - 8, top: 30, bottom: height - 46 };
     const shown = shownIn(axis, system);
     const at = limit ? [limit.at] : [];
     const ends = [...bins.flatMap(({ from, to }) => [from, to]), ...at].map((each) => shown(each));
@@ -45,9 +47,9 @@ export class SpreadDrawing extends PlainElement {
     const edge = limit ? across(shown(limit.at)) : frame.right;
     const side = edge > width / 2 ? 'end' : 'start';
     return html`<figure class="drawing spread">
-      <svg viewBox="0 0 ${width} 236" role="img" aria-label=${spreadSays(figure, system)}>
-        <clipPath id="within-limit"><rect x="0" y="0" width=${edge} height="236" /></clipPath>
-        <clipPath id="over-limit"><rect x=${edge} y="0" width=${Math.max(0, width - edge)} height="236" /></clipPath>
+      <svg viewBox="0 0 ${width} ${height}" role="img" aria-label=${spreadSays(figure, system)}>
+        <clipPath id="within-limit"><rect x="0" y="0" width=${edge} height=${height} /></clipPath>
+        <clipPath id="over-limit"><rect x=${edge} y="0" width=${Math.max(0, width - edge)} height=${height} /></clipPath>
         <path class="within" clip-path="url(#within-limit)" d=${path} />
         <path class="over" clip-path="url(#over-limit)" d=${path} />
         ${

@@ -26,6 +26,19 @@ function load(answer: Answer, label: string, value: string, limit: string): Load
   };
 }
 
+const gravest = ['stop', 'unknown', 'care', 'ok'] as const;
+
+/**
+ * What rests on the ball against the gravest of all the limits that it rests on: beside an extension
+ * that nobody has read, the room on the bare ball would only reassure.
+ */
+function onBall({ doc, answer }: Drawn): Load {
+  const limits = doc.topic?.limits ?? {};
+  const resting = answer.limits.filter(({ id }) => limits[id]?.used === limits.tongue?.used);
+  const worst = gravest.flatMap((state) => resting.find((each) => each.state === state) ?? [])[0];
+  return load(answer, 'Ball', 'tongue.loaded', worst?.id ?? 'tongue');
+}
+
 /** Tight when they carry a moment for certain, slack when for certain none. */
 function barsOf({ doc, answer }: Drawn): Bars {
   if (doc.facts['hitch.distribution'] !== 'yes') return 'none';
@@ -54,7 +67,7 @@ export const rigFigures: FiguresOf = (drawn) => {
     ballToAxle: distance(drawn, 'trailer.ballToAxle'),
     front: load(answer, 'Front axle', 'axle.front', 'front-axle'),
     rear: load(answer, 'Rear axle', 'axle.rear', 'rear-axle'),
-    ball: load(answer, 'Ball', 'tongue.loaded', 'tongue'),
+    ball: onBall(drawn),
     axles: load(answer, 'Trailer axles', 'axle.trailer', 'trailer-axles'),
     bars: barsOf(drawn),
   };

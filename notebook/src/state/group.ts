@@ -33,7 +33,7 @@ export const isSureness = (text: string | undefined): text is Sureness =>
   surenesses.some((each) => each === text);
 
 /** What is seen of a case once its working is open, one after another. */
-export const steps = ['guesses', 'picture', 'why'] as const;
+export const steps = ['guesses', 'picture', 'working', 'why'] as const;
 export type ClassStep = (typeof steps)[number];
 
 /** A class: who, which cases, who committed to what, and how far it has come. */
