@@ -16,6 +16,7 @@ import { edits, openEditing } from '../state/editing';
 import { redo, undo } from '../state/history';
 import { isShared } from '../state/is-shared';
 import type { Judged } from '../state/judged';
+import { rehearse } from '../state/reading';
 import { counterFace, loadsHere, ownersFace, type Shows } from './case-faces';
 import { CaseWork } from './case-work';
 
@@ -232,6 +233,7 @@ export class CasePage extends PlainElement {
     return html`
       <article
         class=${read ? 'reading' : 'counter'}
+        @focusin=${() => rehearse(this.work.judged.doc.text)}
         @fact-typed=${this.typed}
         @fact-dropped=${this.dropped}
         @cell-typed=${this.typedCell}
