@@ -69,6 +69,37 @@ test('the verdict is painted first, and all that stands around it follows with a
   expect(drawn.limits).toBeGreaterThan(0);
 });
 
+test('a case that is opened shows its verdict with an earlier frame than the facts it stands on', {
+  tag: '@once',
+}, async ({ page }) => {
+  await page.addInitScript(() => {
+    const inFrame: Record<string, number> = {};
+    let frame = 0;
+    const parts = { verdict: '.ticket .word', facts: 'fact-row input', behind: 'case-behind *' };
+    const watch = new MutationObserver(() => {
+      for (const [name, selector] of Object.entries(parts)) {
+        if (document.querySelector(selector)) inFrame[name] ??= frame;
+      }
+    });
+    watch.observe(document, { subtree: true, childList: true });
+    const count = (): void => {
+      frame += 1;
+      requestAnimationFrame(count);
+    };
+    requestAnimationFrame(count);
+    Object.assign(globalThis, { inFrame });
+  });
+  await openCase(page, crossover);
+  await expect(page.locator('case-behind *').first()).toBeVisible();
+  const {
+    verdict: word,
+    facts,
+    behind,
+  } = await page.evaluate(() => Reflect.get(globalThis, 'inFrame') as Record<string, number>);
+  expect(facts).toBeGreaterThan(word ?? Number.POSITIVE_INFINITY);
+  expect(behind).toBeGreaterThan(facts ?? Number.POSITIVE_INFINITY);
+});
+
 test('where it cannot be said, the word is painted first; no figure of before stands beside it', {
   tag: '@once',
 }, async ({ page }) => {

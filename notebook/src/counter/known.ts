@@ -75,27 +75,36 @@ function listParts(view: CaseView, topic: Topic) {
     );
 }
 
-/** What is known, people first, open to change where it stands; and the one question to ask next. */
-export const known: Section = (view) => {
-  const { topic, doc, asking: asked, system } = view;
-  if (!topic) return nothing;
+function groups(view: CaseView, topic: Topic, most?: number) {
+  const { doc, asking: asked, system } = view;
   const moved = movedFrom(view);
+  return groupsOf(doc, topic)
+    .slice(0, most)
+    .map(
+      ({ title, rows }) => html`<section class="fact-group">
+        <h2>${title}</h2>
+        ${rows.map(
+          (row) =>
+            html`<fact-row .topic=${topic} .row=${row} .moved=${moved[row.id]} ?asked=${row.id === asked} .system=${system}></fact-row>`,
+        )}
+      </section>`,
+    );
+}
+
+function drawn(view: CaseView, most?: number) {
+  const { topic, doc } = view;
+  if (!topic) return nothing;
+  const isAll = most === undefined;
   return html`
     ${peoplePart(view, topic)}
     ${asking(view)}
-    <div class="fact-groups">
-      ${groupsOf(doc, topic).map(
-        ({ title, rows }) => html`<section class="fact-group">
-          <h2>${title}</h2>
-          ${rows.map(
-            (row) =>
-              html`<fact-row .topic=${topic} .row=${row} .moved=${moved[row.id]} ?asked=${row.id === asked} .system=${system}></fact-row>`,
-          )}
-        </section>`,
-      )}
-      ${listParts(view, topic)}
-    </div>
-    <load-keys .doc=${doc}></load-keys>
-    <fact-picker .view=${view}></fact-picker>
+    <div class="fact-groups">${groups(view, topic, most)}${isAll ? listParts(view, topic) : nothing}</div>
+    ${isAll ? html`<load-keys .doc=${doc}></load-keys><fact-picker .view=${view}></fact-picker>` : nothing}
   `;
-};
+}
+
+/** What is known, people first, open to change where it stands; and the one question to ask next. */
+export const known: Section = (view) => drawn(view);
+
+/** What of it stands uppermost. */
+export const firstKnown: Section = (view) => drawn(view, 1);

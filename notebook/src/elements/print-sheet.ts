@@ -76,6 +76,11 @@ export class PrintSheet extends RestingElement {
   /** What was left out to keep to one sheet. */
   declare without: readonly string[];
   protected override rests = 400;
+  protected override ahead = [
+    () => this.answer.trace,
+    () => why(this.topic, this.answer, 'verdict', 'full'),
+    () => workingLines(this.answer, this.topic, this.system),
+  ];
   private printing: Promise<void> | undefined;
   /** What stands in this drawing's stead of a section that was left out. */
   private gone: readonly string[] = [];
@@ -232,10 +237,6 @@ export class PrintSheet extends RestingElement {
     );
   }
 
-  private facts() {
-    return listOf('What was known', factLines(this.doc, this.topic));
-  }
-
   protected override render() {
     const { doc, answer, topic, system, current } = this;
     const words = `${answer.words.charAt(0).toUpperCase()}${answer.words.slice(1)}`;
@@ -282,7 +283,7 @@ export class PrintSheet extends RestingElement {
       ${this.granted()}
       ${this.changes()}
       <div class="sheet-columns">
-        ${this.facts()}
+        ${listOf('What was known', factLines(doc, topic))}
         ${this.working()}
         ${this.unless('Numbers used', numberLines(answer, system))}
         ${listOf('The house’s own numbers', answer.house?.parameters.map(({ says }) => says) ?? [])}

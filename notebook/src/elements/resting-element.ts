@@ -1,3 +1,4 @@
+import type { PropertyValues } from 'lit';
 import { idle } from './idle';
 import { PlainElement } from './plain-element';
 
@@ -10,7 +11,11 @@ const wait = (time: number): Promise<void> => new Promise((done) => setTimeout(d
 export class RestingElement extends PlainElement {
   /** Milliseconds between what changed last and its drawing. */
   protected rests = 150;
+  /** What its drawing stands on and takes long, each found in an idle moment of its own before that. */
+  protected ahead: readonly (() => unknown)[] = [];
   private changed = 0;
+  private isTaking = false;
+  private isItsOwn = false;
 
   override requestUpdate(...change: Parameters<PlainElement['requestUpdate']>): void {
     this.changed = performance.now();
@@ -23,6 +28,29 @@ export class RestingElement extends PlainElement {
       while (left() > 0) await wait(left());
     }
     await idle();
+    if (!this.isItsOwn && this.ahead.length > 0) {
+      this.takeOver();
+      return;
+    }
+    for (const find of this.ahead) {
+      // Whoever could not wait has it drawn already.
+      if (!this.isUpdatePending) return;
+      find();
+      await idle();
+    }
     super.scheduleUpdate();
+  }
+
+  /** What was handed over before the script came is an element's own only with its first update. */
+  private takeOver(): void {
+    this.isTaking = true;
+    this.performUpdate();
+    this.isTaking = false;
+    this.isItsOwn = true;
+    if (!this.hasUpdated) this.requestUpdate();
+  }
+
+  protected override shouldUpdate(changed: PropertyValues<this>): boolean {
+    return !this.isTaking && super.shouldUpdate(changed);
   }
 }

@@ -1,4 +1,5 @@
 import { type CaseDocument, type FrontReader, isPlain, type TopicShelf } from '@tarebook/casebook';
+import { idle } from '../elements/idle';
 import { loadedTopics, topicIds } from './topics';
 
 /** A case as it was read when the page was built: without its text, its rules, and places in prose. */
@@ -25,6 +26,23 @@ export async function openReader(): Promise<void> {
 }
 
 export const hasReader = (): boolean => reader !== undefined;
+
+let isRehearsed = false;
+
+/**
+ * Reads what makes up a text, once, a piece in an idle moment each: a reader's first text takes it
+ * several times as long as any after it, and that is not to be the first key that somebody presses.
+ */
+export async function rehearse(text: string): Promise<void> {
+  if (isRehearsed) return;
+  isRehearsed = true;
+  // Whoever types is told where it cannot be had.
+  await openReader().catch(() => undefined);
+  for (const piece of [...text.split(/\n(?=\n)/), text]) {
+    await idle();
+    reader?.readCaseFrom(shelfOfTopics(), piece);
+  }
+}
 
 /** Takes note of what a text that came with the page was read as. */
 export function noteRead(text: string, read: Read): void {

@@ -1,7 +1,7 @@
 import { html, noChange, nothing } from 'lit';
 import '../counter/case-ticket';
 import { head, stray } from '../counter/head';
-import { known } from '../counter/known';
+import { firstKnown, known } from '../counter/known';
 import { type AnsweredView, type CaseView, openOf } from '../sections/case-view';
 import { shared } from '../sections/leave';
 import { onceAsked, onceDrawn } from '../sections/once-shown';
@@ -38,19 +38,38 @@ export type CounterActs = {
 };
 
 /**
- * The counter's face: facts on one side, the ticket on the other, and behind it all it stands on.
- *
- * @param whole false: the ticket alone is drawn anew, all around it stays as it was drawn last
+ * How much is drawn. A case that is opened grows, a frame each, so that the verdict is painted before
+ * all else and no step is long: its head with the ticket, its first facts, all facts, all. Of an edit
+ * it is the ticket alone, and then all.
  */
-export function counterFace(view: CaseView, whole: boolean, acts: CounterActs) {
-  behind();
-  loads();
-  return html`<div class="known" @went-on=${acts.wentOn}>${whole ? [head(view), shared(view), known(view)] : noChange}</div>
+export type Shows = 'head' | 'first' | 'facts' | 'ticket' | 'all';
+
+function knownPart(view: CaseView, shows: Shows) {
+  if (shows === 'ticket') return noChange;
+  const facts = shows === 'head' ? nothing : shows === 'first' ? firstKnown(view) : known(view);
+  return [head(view), shared(view), facts];
+}
+
+function foldsPart(view: CaseView, shows: Shows, { turn, besides }: CounterActs) {
+  if (shows !== 'all') return noChange;
+  return html`<case-behind .view=${view}></case-behind>
+    <button type="button" class="quiet noprint" @click=${turn}>As the owner reads it</button>
+    ${isRig(view) ? html`<button type="button" class="quiet noprint" @click=${besides}>Side by side</button>` : nothing}`;
+}
+
+/**
+ * The counter's face: facts on one side, the ticket on the other, and behind it all it stands on.
+ * What is not drawn anew stays as it was drawn last.
+ */
+export function counterFace(view: CaseView, shows: Shows, acts: CounterActs) {
+  if (shows !== 'head') {
+    behind();
+    loads();
+  }
+  return html`<div class="known" @went-on=${acts.wentOn}>${knownPart(view, shows)}</div>
     <div class="stub">
       ${ticketPart(view)}
-      <div class="folds">${whole ? html`<case-behind .view=${view}></case-behind>` : noChange}
-        <button type="button" class="quiet noprint" @click=${acts.turn}>As the owner reads it</button>
-        ${isRig(view) ? html`<button type="button" class="quiet noprint" @click=${acts.besides}>Side by side</button>` : nothing}</div>
+      <div class="folds">${foldsPart(view, shows, acts)}</div>
     </div>`;
 }
 

@@ -16,8 +16,12 @@ import { edits, openEditing } from '../state/editing';
 import { redo, undo } from '../state/history';
 import { isShared } from '../state/is-shared';
 import type { Judged } from '../state/judged';
-import { counterFace, loadsHere, ownersFace } from './case-faces';
+import { rehearse } from '../state/reading';
+import { counterFace, loadsHere, ownersFace, type Shows } from './case-faces';
 import { CaseWork } from './case-work';
+
+/** What follows what, where a case is opened. */
+const grows = { head: 'first', first: 'facts', facts: 'all' } as const;
 
 /** What takes long is found once nobody has typed for so long, in milliseconds. */
 const restsFor = 150;
@@ -56,8 +60,7 @@ export class CasePage extends PlainElement {
   private readonly work = new CaseWork(this);
   /** Whether something was shown since the last frame. */
   private shown = false;
-  /** Whether all is drawn; where something was typed, the ticket goes before all else by a frame. */
-  private whole = true;
+  private shows: Shows = 'all';
   private resting: ReturnType<typeof setTimeout> | undefined;
 
   override connectedCallback(): void {
@@ -87,35 +90,49 @@ export class CasePage extends PlainElement {
   }
 
   protected override willUpdate(): void {
-    if (!this.work.follow()) return;
+    const isFirst = !this.hasUpdated;
+    if (!this.work.follow() && !isFirst) return;
     this.said = '';
     // Nothing is painted of what nobody sees.
     const { isComing } = this.work;
-    if (document.hidden || this.reading || !this.hasUpdated) {
+    if (document.hidden || this.reading || isFirst) {
       if (isComing) this.work.finish();
+      if (isFirst && !document.hidden && !this.reading) this.grow('head');
       return;
     }
     clearTimeout(this.resting);
     if (isComing) this.resting = setTimeout(this.drawRest, restsFor);
     else afterPaint(this.drawRest);
-    this.whole = false;
+    this.shows = 'ticket';
+  }
+
+  /** Unless somebody typed before it was painted: then all of it is drawn with that. */
+  private grow(shows: keyof typeof grows): void {
+    this.shows = shows;
+    afterPaint(() => {
+      if (this.shows !== shows) return;
+      const next = grows[shows];
+      if (next === 'all') this.shows = next;
+      else this.grow(next);
+      this.requestUpdate();
+    });
   }
 
   private drawAgain = (): void => this.requestUpdate();
 
   private drawRest = (): void => {
-    if (this.whole) return;
+    if (this.shows === 'all') return;
     if (this.work.isComing) this.work.finish();
-    this.whole = true;
+    this.shows = 'all';
     this.requestUpdate();
   };
 
   /** Judges and draws what was typed a moment ago, all of it. */
   private drawNow = (): void => {
-    if (!this.isUpdatePending && this.whole) return;
+    if (!this.isUpdatePending && this.shows === 'all') return;
     this.requestUpdate();
     this.performUpdate();
-    if (this.whole) return;
+    if (this.shows === 'all') return;
     this.drawRest();
     this.performUpdate();
   };
@@ -199,7 +216,7 @@ export class CasePage extends PlainElement {
 
   private turn = (): void => {
     this.reading = !this.reading;
-    this.whole = true;
+    this.shows = 'all';
     scrollTo({ top: 0 });
     this.closest('main')?.focus();
   };
@@ -211,11 +228,12 @@ export class CasePage extends PlainElement {
   };
 
   protected override render() {
-    const { view, leaving, whole, wentOn, turn, besides } = this;
+    const { view, leaving, shows, wentOn, turn, besides } = this;
     const read = this.reading && isAnswered(view);
     return html`
       <article
         class=${read ? 'reading' : 'counter'}
+        @focusin=${() => rehearse(this.work.judged.doc.text)}
         @fact-typed=${this.typed}
         @fact-dropped=${this.dropped}
         @cell-typed=${this.typedCell}
@@ -230,7 +248,7 @@ export class CasePage extends PlainElement {
         @ticket-acted=${this.acted}
         @mend-asked=${this.mend}
       >
-        ${read ? ownersFace(view, turn) : counterFace(view, whole, { wentOn, turn, besides })}
+        ${read ? ownersFace(view, turn) : counterFace(view, shows, { wentOn, turn, besides })}
         ${
           leaving && isAnswered(view)
             ? html`<leave-dialog .view=${view} .way=${leaving} @left=${() => {
@@ -238,7 +256,7 @@ export class CasePage extends PlainElement {
               }}></leave-dialog>`
             : nothing
         }
-        ${whole ? sheet(view) : noChange}
+        ${shows === 'all' ? sheet(view) : noChange}
       </article>
     `;
   }
