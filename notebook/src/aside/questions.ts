@@ -165,10 +165,10 @@ function fitting(isDecided: boolean, { facts, form }: Answerable): AnswerForm {
   return Object.keys(facts).length === 0 ? 'everybody' : 'askBack';
 }
 
-/** The form that was wanted, else the usual one where another would fit. */
+/** The form that was wanted, else what a person took in the place of the short one where the same fits. */
 const formOf = (fits: AnswerForm, { form, usual = {} }: Answerable): AnswerForm => {
   if (form === 'aloud') return fits;
-  return form ?? usual[fits] ?? fits;
+  return form ?? usual[fits] ?? 'short';
 };
 
 async function answerOf(of: Answerable): Promise<Answered | undefined> {
@@ -183,7 +183,8 @@ async function answerOf(of: Answerable): Promise<Answered | undefined> {
   const level = levelOf(topic.outcomes, answer.outcome);
   const fits = fitting(level !== 'unknown', of);
   const form = formOf(fits, of);
-  const { text, cautions } = writtenForm(form, topic, asked);
+  const { asking } = of;
+  const { text, cautions } = writtenForm(form, topic, asked, { asking });
   return {
     form,
     fits,

@@ -33,6 +33,7 @@ export function soughtOf(
   return {
     topic,
     note,
+    ...(note === null && part.asking !== undefined && { asking: part.asking }),
     facts,
     question: masked(part.text),
     house,

@@ -68,6 +68,7 @@ export function withMended(
 
 /** The same with what came back, which holds over it. */
 export const factsOf = (asked: Asked, part: QuestionPart): Returned => ({
+  ...part.toldBefore,
   ...readOf(asked, part),
   ...backOf(asked, part),
 });

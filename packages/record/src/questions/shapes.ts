@@ -28,6 +28,10 @@ export type QuestionPart = {
   readonly text: string;
   /** A rule set's id; null where none is meant. It is never forced. */
   readonly topic: string | null;
+  /** Which of the topic's askings its words put; absent where they name none. */
+  readonly asking?: string;
+  /** What the question before told, where this one goes on about the same; as a case writes it. */
+  readonly toldBefore?: Readonly<Record<string, string>>;
   /** The words for which that topic was taken. */
   readonly because: readonly string[];
   /** Values as a case writes them. */
