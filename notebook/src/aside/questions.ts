@@ -33,12 +33,14 @@ import type {
   QuestionsTold,
 } from '../questions/answer-shapes';
 import { askedAsCase } from '../questions/as-case';
+import { eitherSaid } from '../questions/either';
 import { tableOf } from '../questions/table-of';
 import { backOf, factsOf, mendedOf, type ReadPart } from '../questions/told-so-far';
 import { allowedHouse } from '../state/house-numbers';
 import { levelOf } from '../state/level';
 import type { Asked } from '../state/questions';
 import { loadedTopics, openAllTopics, openTopic } from '../state/topics';
+import { madeOf } from './either';
 
 type Tell = (told: QuestionsTold) => void;
 
@@ -184,12 +186,17 @@ async function answerOf(of: Answerable): Promise<Answered | undefined> {
   const fits = fitting(level !== 'unknown', of);
   const form = formOf(fits, of);
   const { asking } = of;
-  const { text, cautions } = writtenForm(form, topic, asked, { asking });
+  const { text: written, cautions } = writtenForm(form, topic, asked, { asking });
+  const [open] = of.open ?? [];
+  const isBrief = form === 'short' || form === 'post';
+  const made = isBrief ? madeOf(topic, asked, of) : '';
+  const asks = open && form === 'askBack' ? `${written}\n${eitherSaid(topic, open)}` : written;
+  const text = made || asks;
   return {
     form,
     fits,
     text,
-    cautions,
+    cautions: made === '' ? cautions : [],
     saved: JSON.parse(JSON.stringify(judged(answer, { facts }))),
     isWarning: level === 'stop',
     doc: askedAsCase(

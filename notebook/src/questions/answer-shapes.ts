@@ -48,6 +48,10 @@ export type Answerable = {
   readonly note: NoteText | null;
   /** Which of the topic's askings is answered first; absent: the one that what was told implies. */
   readonly asking?: string;
+  /** The fact on which that hangs first. */
+  readonly look?: string;
+  /** Figures of which nobody said which of several facts they are. */
+  readonly open?: readonly { readonly value: string; readonly among: readonly string[] }[];
   /** As a case writes them, a list as its rows. */
   readonly facts: Returned;
   /** The question as it may leave, for the case that an answer can be opened as. */

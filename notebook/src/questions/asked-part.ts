@@ -7,6 +7,7 @@ import type { Asked } from '../state/questions';
 import type { Round } from '../state/round';
 import { loadedTopics } from '../state/topics';
 import type { Answered, UsualForms } from './answer-shapes';
+import { eitherSaid, nounIn } from './either';
 import { AskedChanged } from './events';
 import type { FactMended, Mended, ReadFact } from './fact-mend';
 import './fact-mend';
@@ -22,6 +23,7 @@ import {
   type ReadPart,
   returnedText,
   withMended,
+  withOpen,
 } from './told-so-far';
 import { type Stretch, stretches } from './words';
 
@@ -143,7 +145,7 @@ export class AskedPart extends PlainElement {
       return `${this.factSaid(returnedText(fact, value))}${own}`;
     });
     return html`<span class="small soft">${said.join(' · ')}</span>
-      ${listsIn(part).map(({ said: each }) => this.told(each))} ${this.back()}`;
+      ${listsIn(part).map(({ said: each }) => this.told(each))} ${this.open()} ${this.back()}`;
   }
 
   /** What is no single word of the message, to be struck out by a touch all the same. */
@@ -153,6 +155,25 @@ export class AskedPart extends PlainElement {
     return html`<button type="button" class="asked-fact small" aria-pressed=${isStruck ? 'false' : 'true'}
       title="${isStruck ? 'Not taken' : 'Read'} as ${told}; press to ${isStruck ? 'take it' : 'strike it out'}"
       @click=${() => this.strike([fact])}>${told}</button>`;
+  }
+
+  /** A figure of which nobody said what it is: it is asked here, and set by a touch. */
+  private open() {
+    const { asked, question: part } = this;
+    const topic = loadedTopics[part.topic ?? ''];
+    if (!topic) return nothing;
+    const mended = mendedOf(asked, part);
+    return (part.open ?? []).map(
+      (
+        open,
+      ) => html`<span class="small asked-open" role="group" aria-label="What ${open.value} is">${eitherSaid(topic, open)}
+        ${open.among.map(
+          (
+            fact,
+          ) => html`<button type="button" class="quiet" aria-pressed=${mended[fact] === open.value}
+            @click=${() => this.change(withOpen(this.asked, part, open, fact))}>It is ${nounIn(topic, fact)}</button>`,
+        )}</span>`,
+    );
   }
 
   private back() {

@@ -19,7 +19,7 @@ export function unreadIn(part: QuestionPart, personal: readonly string[]): reado
     .filter(({ kind }) => kind === 'plain')
     .map(({ text }) => text)
     .join('\n');
-  const told = [...(part.loads ?? []), ...(part.people ?? [])];
+  const told = [...(part.loads ?? []), ...(part.people ?? []), ...(part.open ?? [])];
   const left = told.reduce((now, { words }) => (words ? now.replace(words, '\n') : now), plain);
   const found = [...left.matchAll(figure)].map(([said]) => said.trim());
   return [...new Set(found)].filter((said) => !year.test(said)).slice(0, mostNamed);

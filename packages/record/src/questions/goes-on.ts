@@ -14,5 +14,5 @@ const pointsBack =
 export function goesOn(text: string, before: Topic, own: Topic | undefined): boolean {
   if (!pointsBack.test(text)) return false;
   if (own?.id === before.id) return true;
-  return own === undefined ? opens.test(text) : askingIn(before, text) !== undefined;
+  return own === undefined ? opens.test(text) : askingIn(before, text).asking !== undefined;
 }

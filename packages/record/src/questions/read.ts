@@ -97,8 +97,14 @@ export function reader(options: ReadOptions): (message: Message) => ReadMessage 
     const topicBefore = before?.topic ? topics[before.topic] : undefined;
     const isOn = topicBefore !== undefined && goesOn(text, topicBefore, own);
     const topic = isOn ? topicBefore : own;
-    const asking = topic && askingIn(topic, text);
-    const { facts, words } = topic ? sound(topic, factsIn(topic, text)) : { facts: {}, words: {} };
+    const told = topic && factsIn(topic, text);
+    const { facts, words } = topic && told ? sound(topic, told) : { facts: {}, words: {} };
+    const open = (told?.open ?? []).flatMap(({ amount, from, to, among }) =>
+      among.length < 2
+        ? []
+        : [{ words: text.slice(from, to), value: `${amount.value} ${amount.unit ?? 'lb'}`, among }],
+    );
+    const asOpen = isOn && open.length === 0 ? (before?.open ?? []) : open;
     const riding = topic ? peopleOf(topic, text) : [];
     const loads = topic ? loadsOf(topic, text) : [];
     const near = search?.(text).find((hit) =>
@@ -107,13 +113,14 @@ export function reader(options: ReadOptions): (message: Message) => ReadMessage 
     return {
       text,
       topic: topic?.id ?? null,
-      ...(asking !== undefined && { asking }),
+      ...(topic && askingIn(topic, text)),
       ...(isOn && before && toldIn(before, facts)),
       because: (topic === own ? found?.because : before?.because) ?? [],
       facts,
       words,
       ...(riding.length > 0 && { people: riding }),
       ...(loads.length > 0 && { loads }),
+      ...(asOpen.length > 0 && { open: asOpen }),
       ask: topic ? asksOf(topic, facts, riding.length > 0) : [],
       answeredBy: near?.path ?? null,
     };

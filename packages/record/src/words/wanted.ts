@@ -1,15 +1,16 @@
 /**
  * What people want to know of a topic, by the words they ask it in: of its askings the first whose words
  * stand there is answered first, whatever else was told. An asking that no words name is left to what
- * was told. An id that no topic has is none.
+ * was told. Behind the words may stand the fact on which that hangs first. An id that no topic has is none.
  */
 export const wanted: Readonly<
-  Record<string, readonly (readonly [asking: string, said: RegExp])[]>
+  Record<string, readonly (readonly [asking: string, said: RegExp, look?: string])[]>
 > = {
   'tow-fit': [
     [
       'bars',
       /\b(?:need|needs|require|required|should|must|necessary)\b[^.?!]*\b(?:weight[- ]distribut\w*|wdh|wd hitch|load[- ]level\w*|spring bars)(?!\p{L})/iu,
+      'vehicle.maxTongueCarried',
     ],
     [
       'load',
