@@ -25,7 +25,7 @@ function eitherWay(topic: Topic, asked: Asked, { value, among }: Open, asking?: 
       ? `If ${inFigures(value)} is ${noun}: ${within(says)}`
       : `If it is ${noun}: ${within(says)}`,
   );
-  return [...said, 'Which of the two is it?'].join(' ');
+  return said.join(' ');
 }
 
 /** What is to be found out, with its first letter small within the sentence. */
@@ -46,7 +46,9 @@ export function madeOf(
 ): string {
   const [first] = open;
   const either = first ? eitherWay(topic, asked, first, asking) : '';
-  if (look === undefined || Object.hasOwn(asked.facts, look)) return either;
+  if (look === undefined || Object.hasOwn(asked.facts, look)) {
+    return either === '' ? '' : `${either} Which is it?`;
+  }
   const said = first ? either : knownWith(topic, asked, asking);
   return said === '' ? '' : `${said} ${lookSaid(topic, look)}`;
 }

@@ -35,7 +35,7 @@ import type {
 import { askedAsCase } from '../questions/as-case';
 import { eitherSaid } from '../questions/either';
 import { tableOf } from '../questions/table-of';
-import { backOf, factsOf, mendedOf, type ReadPart } from '../questions/told-so-far';
+import { backOf, factsOf, type ReadPart } from '../questions/told-so-far';
 import { allowedHouse } from '../state/house-numbers';
 import { levelOf } from '../state/level';
 import type { Asked } from '../state/questions';
@@ -96,7 +96,7 @@ function asChosen(read: ReadMessage, asked: Asked): ReadMessage {
     const chosen = Object.hasOwn(topics, part.text) ? topics[part.text] : undefined;
     const now = chosen === undefined || chosen === part.topic ? part : forTopic(part, chosen);
     const topic = now.topic === null ? undefined : loadedTopics[now.topic];
-    const isMended = Object.keys(mendedOf(asked, now)).length > 0;
+    const isMended = Object.keys(asked.mended?.[part.text] ?? {}).length > 0;
     if (!topic || (!isMended && Object.keys(backOf(asked, now)).length === 0)) return now;
     try {
       return { ...now, ask: asksOf(topic, factsOf(asked, now)) };

@@ -57,7 +57,7 @@ export function readOf(asked: Asked, part: QuestionPart): Returned {
     struck.includes(factText(fact, value)) ? [] : [[fact, mended[fact] ?? value]],
   );
   const own = Object.entries(mended).filter(([fact]) => !Object.hasOwn(part.facts, fact));
-  return { ...Object.fromEntries([...read, ...own]), ...rowsToldIn(part, struck) };
+  return { ...Object.fromEntries([...read, ...own]), ...rowsToldIn(part, asked) };
 }
 
 /** A message with what an open figure is said to be, or once more with nobody saying it. */

@@ -37,7 +37,7 @@ const spokenWords = { least: 30, most: 72 } as const;
 /** A public channel. */
 const postWords = { least: 42, most: 80 } as const;
 /** What is read at a glance before it is sent. */
-const shortWords = { least: 25, most: 52 } as const;
+const shortWords = { least: 25, most: 50 } as const;
 
 function linesOf(
   matter: Matter,
