@@ -85,7 +85,7 @@ test('a pasted bunch is read: urgent first, repeats together, each with its answ
   const given = page.locator('.given');
   await expect(given).toHaveCount(1);
   await expect(given).toContainText('What tire pressure should I run?');
-  await expect(given).toContainText(/everybody · tires \d/);
+  await expect(given).toContainText(/short · tires \d/);
   await page.getByRole('button', { name: 'What would we say today?' }).click();
   await expect(page.getByText('All 1 hold as they were given.')).toBeVisible();
   const saving = page.waitForEvent('download');

@@ -18,7 +18,7 @@ import { paragraphsOf, sentencesOf } from './said';
 
 /** As long as the same form of a worked case may be. */
 const words = {
-  short: { least: 25, most: 50 },
+  short: { least: 42, most: 80 },
   spoken: { least: 30, most: 72 },
   everybody: { least: 60, most: 188 },
   post: { least: 42, most: 80 },
