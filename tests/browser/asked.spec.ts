@@ -195,7 +195,52 @@ Kenji: My wagon is rated for 3,500 lb.`,
   const kenji = entry(page, 'two e-bikes');
   await expect(kenji.locator('.asked-personal').first()).toHaveText('Kenji');
   await expect(kenji.locator('.asked-words').first()).not.toContainText('Kenji');
-  await expect(kenji.getByLabel(/^Answer: /).first()).toHaveValue(/the 62 lb/);
+  await expect(kenji.locator('.asked-beside').first()).toContainText('the 62 lb');
+});
+
+test('two that were read as one question are taken apart; weights are set right, each by itself', async ({
+  page,
+}) => {
+  await page.goto('/#/questions');
+  await paste(
+    page,
+    `# Mail
+What tire pressure should I run?
+
+What tire pressure should I run cold?
+
+Door sticker says 1,480 lb payload. Me and the wife are 390 together, dog 60. Tongue weight is listed 620 lb. Am I over?
+
+whats the tongue weight supposed to be on a 4200 lb trailer?
+`,
+  );
+  const tires = entry(page, 'What tire pressure should I run?');
+  await tires.getByText('Asked 2 times').click();
+  await tires.getByRole('button', { name: 'Not the same' }).click();
+  await expect(tires).not.toContainText('Asked 2 times');
+  const cold = entry(page, 'should I run cold?');
+  await expect(cold.getByLabel(/^Answer: /)).not.toHaveValue('');
+  await cold.getByRole('button', { name: 'The same after all' }).click();
+  await expect(tires).toContainText('Asked 2 times');
+
+  const over = entry(page, 'Am I over?');
+  await expect(over.getByLabel('Answer: In short')).toHaveValue(/^In the vehicle 348 lb may/);
+  await over.getByRole('button', { name: /Driver 195 lb/ }).click();
+  await over.getByLabel('Dog').fill('160');
+  await over.getByRole('button', { name: 'Take it so' }).click();
+  await expect(over.getByRole('button', { name: /Dog 160 lb/ })).toBeVisible();
+  await expect(over.getByLabel('Answer: In short')).toHaveValue(/^In the vehicle 248 lb may/);
+
+  const which = entry(page, '4200 lb trailer');
+  await expect(which.getByLabel('Answer: In short')).toHaveValue(/^If 4,200 lb is the dry weight:/);
+  await which.getByRole('button', { name: 'It is the dry weight' }).click();
+  await expect(which.getByLabel('Answer: In short')).toHaveValue(/^A trailer of 4,200 lb empty/);
+  await page.reload();
+  await expect(which.getByRole('button', { name: 'It is the dry weight' })).toHaveAttribute(
+    'aria-pressed',
+    'true',
+  );
+  expect(await objections(page)).toEqual([]);
 });
 
 test('the prompter moves by itself: from the opening on, and to the next', async ({ page }) => {

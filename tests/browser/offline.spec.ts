@@ -52,7 +52,7 @@ test('without a network, what people asked is taken in, read, answered and kept'
   await expect(page.getByText('2 messages were taken in.')).toBeVisible();
   const [urgent, tires] = [page.locator('asked-entry').first(), page.locator('asked-entry').last()];
   await expect(urgent).toContainText('Urgent: gas.');
-  await expect(tires.getByLabel('Answer: To everybody')).toHaveValue(/\w+/);
+  await expect(tires.getByLabel('Answer: In short')).toHaveValue(/\w+/);
   await page.goto('/#/questions/seen');
   await expect(page.getByRole('region', { name: 'Asked most, by month' })).toContainText('Tires');
   await page.goto('/#/questions');

@@ -55,8 +55,8 @@ test('a pasted bunch is read: urgent first, repeats together, each with its answ
   await tow.getByRole('button', { name: 'To hand on' }).click();
   await expect(tow.getByLabel('Answer: To hand on')).toHaveValue(/3,?900 lb/);
   await expect(tires).toContainText('Asked 2 times');
-  await expect(tires.getByLabel('Answer: To everybody')).toHaveValue(/\w+/);
-  const said = await tires.getByLabel('Answer: To everybody').inputValue();
+  await expect(tires.getByLabel('Answer: In short')).toHaveValue(/\w+/);
+  const said = await tires.getByLabel('Answer: In short').inputValue();
   await tires.getByRole('button', { name: 'Copy' }).click();
   // What has left gets out of the way, and whoever asked the same after it is next.
   await expect(tires).toContainText('Done: What tire pressure should I run?');
@@ -69,7 +69,7 @@ test('a pasted bunch is read: urgent first, repeats together, each with its answ
   await deposit.getByRole('button', { name: 'Done', exact: true }).click();
   await expect(deposit).toContainText('Do I get my deposit back?');
   await deposit.getByRole('combobox').selectOption('note/how-a-deposit-works');
-  await expect(deposit.getByLabel('Answer: To this one')).toHaveValue(/deposit/i);
+  await expect(deposit.getByLabel('Answer: In short')).toHaveValue(/deposit/i);
   expect(await objections(page)).toEqual([]);
   const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
   expect(over).toBeLessThanOrEqual(0);
@@ -85,7 +85,7 @@ test('a pasted bunch is read: urgent first, repeats together, each with its answ
   const given = page.locator('.given');
   await expect(given).toHaveCount(1);
   await expect(given).toContainText('What tire pressure should I run?');
-  await expect(given).toContainText(/everybody · tires \d/);
+  await expect(given).toContainText(/short · tires \d/);
   await page.getByRole('button', { name: 'What would we say today?' }).click();
   await expect(page.getByText('All 1 hold as they were given.')).toBeVisible();
   const saving = page.waitForEvent('download');
@@ -205,7 +205,7 @@ test('twenty messages from five channels become a printed running sheet, with fe
   ] as const) {
     const part = page.locator('asked-part').filter({ hasText: asks }).first();
     await act(part.getByRole('combobox').selectOption(note));
-    await expect(part.getByLabel('Answer: To this one')).not.toHaveValue('');
+    await expect(part.getByLabel('Answer: In short')).not.toHaveValue('');
   }
   await act(page.getByRole('button', { name: 'Make a round of what has an answer' }).click());
   const items = page.locator('.round-item');

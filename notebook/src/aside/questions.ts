@@ -33,12 +33,14 @@ import type {
   QuestionsTold,
 } from '../questions/answer-shapes';
 import { askedAsCase } from '../questions/as-case';
+import { eitherSaid } from '../questions/either';
 import { tableOf } from '../questions/table-of';
-import { backOf, factsOf, mendedOf, type ReadPart } from '../questions/told-so-far';
+import { backOf, factsOf, type ReadPart } from '../questions/told-so-far';
 import { allowedHouse } from '../state/house-numbers';
 import { levelOf } from '../state/level';
 import type { Asked } from '../state/questions';
 import { loadedTopics, openAllTopics, openTopic } from '../state/topics';
+import { madeOf } from './either';
 
 type Tell = (told: QuestionsTold) => void;
 
@@ -94,7 +96,7 @@ function asChosen(read: ReadMessage, asked: Asked): ReadMessage {
     const chosen = Object.hasOwn(topics, part.text) ? topics[part.text] : undefined;
     const now = chosen === undefined || chosen === part.topic ? part : forTopic(part, chosen);
     const topic = now.topic === null ? undefined : loadedTopics[now.topic];
-    const isMended = Object.keys(mendedOf(asked, now)).length > 0;
+    const isMended = Object.keys(asked.mended?.[part.text] ?? {}).length > 0;
     if (!topic || (!isMended && Object.keys(backOf(asked, now)).length === 0)) return now;
     try {
       return { ...now, ask: asksOf(topic, factsOf(asked, now)) };
@@ -165,10 +167,10 @@ function fitting(isDecided: boolean, { facts, form }: Answerable): AnswerForm {
   return Object.keys(facts).length === 0 ? 'everybody' : 'askBack';
 }
 
-/** The form that was wanted, else the usual one where another would fit. */
+/** The form that was wanted, else what a person took in the place of the short one where the same fits. */
 const formOf = (fits: AnswerForm, { form, usual = {} }: Answerable): AnswerForm => {
   if (form === 'aloud') return fits;
-  return form ?? usual[fits] ?? fits;
+  return form ?? usual[fits] ?? 'short';
 };
 
 async function answerOf(of: Answerable): Promise<Answered | undefined> {
@@ -183,12 +185,18 @@ async function answerOf(of: Answerable): Promise<Answered | undefined> {
   const level = levelOf(topic.outcomes, answer.outcome);
   const fits = fitting(level !== 'unknown', of);
   const form = formOf(fits, of);
-  const { text, cautions } = writtenForm(form, topic, asked);
+  const { asking } = of;
+  const { text: written, cautions } = writtenForm(form, topic, asked, { asking });
+  const [open] = of.open ?? [];
+  const isBrief = form === 'short' || form === 'post';
+  const made = isBrief ? madeOf(topic, asked, of) : '';
+  const asks = open && form === 'askBack' ? `${written}\n${eitherSaid(topic, open)}` : written;
+  const text = made || asks;
   return {
     form,
     fits,
     text,
-    cautions,
+    cautions: made === '' ? cautions : [],
     saved: JSON.parse(JSON.stringify(judged(answer, { facts }))),
     isWarning: level === 'stop',
     doc: askedAsCase(

@@ -46,6 +46,12 @@ export type Answerable = {
   /** A rule set's id, or else a note. */
   readonly topic: string | null;
   readonly note: NoteText | null;
+  /** Which of the topic's askings is answered first; absent: the one that what was told implies. */
+  readonly asking?: string;
+  /** The fact on which that hangs first. */
+  readonly look?: string;
+  /** Figures of which nobody said which of several facts they are. */
+  readonly open?: readonly { readonly value: string; readonly among: readonly string[] }[];
   /** As a case writes them, a list as its rows. */
   readonly facts: Returned;
   /** The question as it may leave, for the case that an answer can be opened as. */
@@ -59,13 +65,21 @@ export type Answerable = {
 };
 
 /** The forms that go to whoever asked, and the slip to whoever here goes on with it. */
-export const answerForms = ['post', 'everybody', 'askBack', 'spoken', 'letter', 'slip'] as const;
+export const answerForms = [
+  'short',
+  'post',
+  'everybody',
+  'askBack',
+  'spoken',
+  'letter',
+  'slip',
+] as const;
 export type AnswerForm = (typeof answerForms)[number] & FormName;
 
 /** What may be said aloud to all, as it stands: not what asks back, hands on or is a letter. */
-export const speakable: ReadonlySet<string> = new Set(['post', 'everybody', 'spoken']);
+export const speakable: ReadonlySet<string> = new Set(['short', 'post', 'everybody', 'spoken']);
 
-/** By the form that would fit, the one that a person takes in its place. */
+/** By the form that would fit at length, the one that a person takes in the place of the short one. */
 export type UsualForms = Readonly<Partial<Record<AnswerForm, AnswerForm>>>;
 
 /** What leaves in these is no answer yet: the question stays open. */
@@ -73,7 +87,7 @@ export const leavesOpen: ReadonlySet<string> = new Set(['first reply', 'askBack'
 
 export type Answered = {
   readonly form: AnswerForm;
-  /** The form that fits what is known. */
+  /** The form that fits what is known, where more than the short one is wanted. */
   readonly fits: AnswerForm;
   readonly text: string;
   /** What whoever answers has to know of it, and nobody else; it never leaves. */

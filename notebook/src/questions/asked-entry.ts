@@ -129,11 +129,15 @@ export class AskedEntry extends PlainElement {
   private sameSaid() {
     const { same } = this;
     if (same.length === 0) return nothing;
-    return html`<details class="asked-same"><summary>Asked ${same.length + 1} times</summary>
-      ${same.map(
-        ({ channel, askedOn, text }) =>
-          html`<p class="small">${[channel, askedOn].filter((each) => each !== '').join(', ')}: ${text.slice(0, mostShown)}</p>`,
-      )}</details>`;
+    return html`<details class="asked-same"><summary>Asked ${same.length + 1} times: show them, or take one apart</summary>
+      ${same.map((each) => {
+        const { channel, askedOn, text } = each;
+        return html`<div class="asked-again"><p class="small">${[channel, askedOn].filter((one) => one !== '').join(', ')}: ${text.slice(0, mostShown)}</p>
+          <button type="button" class="quiet" @click=${() =>
+            this.dispatchEvent(
+              new AskedChanged({ ...each, apart: true }),
+            )}>Not the same: answer it by itself</button></div>`;
+      })}</details>`;
   }
 
   private earlierSaid() {
@@ -203,6 +207,11 @@ export class AskedEntry extends PlainElement {
               }
               this.lay(Date.now());
             }}>Done, all ${same.length + 1}</button>`
+          : nothing
+      }
+      ${
+        asked.apart
+          ? html`<button type="button" class="quiet" @click=${() => this.change({ apart: false })}>The same after all</button>`
           : nothing
       }
       ${done ? html`<button type="button" class="quiet" @click=${() => this.fold()}>Fold</button>` : nothing}

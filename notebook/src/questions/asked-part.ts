@@ -7,13 +7,14 @@ import type { Asked } from '../state/questions';
 import type { Round } from '../state/round';
 import { loadedTopics } from '../state/topics';
 import type { Answered, UsualForms } from './answer-shapes';
+import { eitherSaid, nounIn } from './either';
 import { AskedChanged } from './events';
 import type { FactMended, Mended, ReadFact } from './fact-mend';
 import './fact-mend';
 import { aboutOf } from './known';
 import './part-answer';
 import type { Sought } from './reader';
-import { listsIn } from './rows-told';
+import { listsIn, rowsText, weightsIn, withWeights } from './rows-told';
 import {
   backOf,
   factsOf,
@@ -22,6 +23,7 @@ import {
   type ReadPart,
   returnedText,
   withMended,
+  withOpen,
 } from './told-so-far';
 import { type Stretch, stretches } from './words';
 
@@ -143,7 +145,36 @@ export class AskedPart extends PlainElement {
       return `${this.factSaid(returnedText(fact, value))}${own}`;
     });
     return html`<span class="small soft">${said.join(' · ')}</span>
-      ${listsIn(part).map(({ said: each }) => this.told(each))} ${this.back()}`;
+      ${listsIn(part).map((each) => this.list(each))} ${this.open()} ${this.back()}`;
+  }
+
+  /** People or loads, each weight to be set right in a field of its own, or all of them left out. */
+  private list(list: ReturnType<typeof listsIn>[number]) {
+    const { asked, question } = this;
+    const { said, rows } = list;
+    const own = asked.mended?.[question.text] ?? {};
+    const weights = weightsIn(list, own);
+    const now = rows.map((row, at) => ({ ...row, weight: weights[at]?.now ?? '' }));
+    const told = this.factSaid(returnedText(list.fact, now));
+    const isStruck = this.isStruck([said]);
+    const isOpen = this.mending === said;
+    return html`<button type="button" class="asked-fact small" aria-pressed=${isStruck ? 'false' : 'true'}
+      aria-expanded=${isOpen ? 'true' : 'false'}
+      title="${isStruck ? 'Not taken' : 'Read'} as ${told}; press to set it right or to leave it out"
+      @click=${() => {
+        this.mending = isOpen ? undefined : said;
+      }}>${told}</button>${
+        isOpen
+          ? html`<fact-mend .facts=${weights} .words=${rowsText(rows)} .struck=${isStruck} @fact-mended=${({
+              detail,
+            }: FactMended) => {
+              this.mending = undefined;
+              if ('strike' in detail) this.strike([said]);
+              if ('values' in detail)
+                this.change(withWeights(asked, question, list, detail.values));
+            }}></fact-mend>`
+          : nothing
+      }`;
   }
 
   /** What is no single word of the message, to be struck out by a touch all the same. */
@@ -153,6 +184,25 @@ export class AskedPart extends PlainElement {
     return html`<button type="button" class="asked-fact small" aria-pressed=${isStruck ? 'false' : 'true'}
       title="${isStruck ? 'Not taken' : 'Read'} as ${told}; press to ${isStruck ? 'take it' : 'strike it out'}"
       @click=${() => this.strike([fact])}>${told}</button>`;
+  }
+
+  /** A figure of which nobody said what it is: it is asked here, and set by a touch. */
+  private open() {
+    const { asked, question: part } = this;
+    const topic = loadedTopics[part.topic ?? ''];
+    if (!topic) return nothing;
+    const mended = mendedOf(asked, part);
+    return (part.open ?? []).map(
+      (
+        open,
+      ) => html`<span class="small asked-open" role="group" aria-label="What ${open.value} is">${eitherSaid(topic, open)}
+        ${open.among.map(
+          (
+            fact,
+          ) => html`<button type="button" class="quiet" aria-pressed=${mended[fact] === open.value}
+            @click=${() => this.change(withOpen(this.asked, part, open, fact))}>It is ${nounIn(topic, fact)}</button>`,
+        )}</span>`,
+    );
   }
 
   private back() {

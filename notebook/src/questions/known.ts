@@ -3,7 +3,7 @@ import { houseOf } from '../state/house';
 import type { Asked } from '../state/questions';
 import type { UsualForms } from './answer-shapes';
 import type { Sought } from './reader';
-import { factsOf } from './told-so-far';
+import { factsOf, openOf } from './told-so-far';
 
 export const dayOf = (now: Date): string => {
   const two = (value: number): string => String(value).padStart(2, '0');
@@ -30,9 +30,13 @@ export function soughtOf(
   const topic = note === null ? about : null;
   const house = topic === null ? undefined : houseOf(topic);
   const facts = note === null ? factsOf(asked, part) : {};
+  const open = note === null ? openOf(asked, part) : [];
   return {
     topic,
     note,
+    ...(note === null && part.asking !== undefined && { asking: part.asking }),
+    ...(note === null && part.look !== undefined && { look: part.look }),
+    ...(open.length > 0 && { open: open.map(({ value, among }) => ({ value, among })) }),
     facts,
     question: masked(part.text),
     house,

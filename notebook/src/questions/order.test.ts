@@ -27,6 +27,14 @@ test('what is urgent stands first, the gravest at the top; repeats stand with wh
   expect(ids).toEqual([['d'], ['b'], ['a', 'c', 'e'], ['f']]);
 });
 
+test('what a person took apart stands by itself, with those that repeat it', () => {
+  const all = entries.map((each) =>
+    each.asked.id === 'c' ? { ...each, asked: { ...each.asked, apart: true } } : each,
+  );
+  const ids = grouped(all).map((group) => group.map(({ asked }) => asked.id));
+  expect(ids).toEqual([['d'], ['b'], ['a'], ['c', 'e'], ['f']]);
+});
+
 const done = (...ids: readonly string[]): readonly Entry[] =>
   entries.map((each) =>
     ids.includes(each.asked.id)

@@ -14,14 +14,14 @@ const gravity = ({ asked }: Entry): number => {
 /** Messages that ask the same: the gravest at their head, else the first that asked. */
 export type Group = readonly Entry[];
 
-/** What is urgent first, the gravest at the top; then as it came; repeats stand with the first. */
+/** What is urgent first, the gravest at the top; then as it came; repeats stand with the first unless a person took them apart. */
 export function grouped(entries: readonly Entry[]): readonly Group[] {
   const heads = new Map<string, string>();
   const groups = new Map<string, Entry[]>();
   for (const entry of entries) {
     const { id } = entry.asked;
     // The one that asked first may be done, and not among these; its repeats are repeats all the same.
-    const same = entry.read?.sameAs ?? undefined;
+    const same = entry.asked.apart ? undefined : (entry.read?.sameAs ?? undefined);
     const head = same === undefined ? id : (heads.get(same) ?? same);
     heads.set(id, head);
     groups.set(head, [...(groups.get(head) ?? []), entry]);

@@ -32,10 +32,21 @@ export const returnedText = (fact: string, value: Returned[string]): string =>
 /** What a person put in the place of facts that were read in a question, as far as they still are. */
 export function mendedOf(
   { mended }: Asked,
-  { text, facts }: Pick<QuestionPart, 'text' | 'facts'>,
+  { text, facts, open = [] }: Pick<QuestionPart, 'text' | 'facts' | 'open'>,
 ): Readonly<Record<string, string>> {
   const all = mended && Object.hasOwn(mended, text) ? (mended[text] ?? {}) : {};
-  return Object.fromEntries(Object.entries(all).filter(([fact]) => Object.hasOwn(facts, fact)));
+  const may = open.flatMap(({ among }) => among);
+  return Object.fromEntries(
+    Object.entries(all).filter(([fact]) => Object.hasOwn(facts, fact) || may.includes(fact)),
+  );
+}
+
+/** Figures of which neither the question nor a person said what they are. */
+export function openOf(asked: Asked, part: QuestionPart): NonNullable<QuestionPart['open']> {
+  const mended = mendedOf(asked, part);
+  return (part.open ?? []).filter(
+    ({ among }) => !among.some((fact) => Object.hasOwn(mended, fact)),
+  );
 }
 
 /** The facts that were read in a question itself, as a person set them right and not struck out, people and loads as rows. */
@@ -45,7 +56,24 @@ export function readOf(asked: Asked, part: QuestionPart): Returned {
   const read = Object.entries(part.facts).flatMap(([fact, value]) =>
     struck.includes(factText(fact, value)) ? [] : [[fact, mended[fact] ?? value]],
   );
-  return { ...Object.fromEntries(read), ...rowsToldIn(part, struck) };
+  const own = Object.entries(mended).filter(([fact]) => !Object.hasOwn(part.facts, fact));
+  return { ...Object.fromEntries([...read, ...own]), ...rowsToldIn(part, asked) };
+}
+
+/** A message with what an open figure is said to be, or once more with nobody saying it. */
+export function withOpen(
+  asked: Asked,
+  { text }: Pick<QuestionPart, 'text'>,
+  { value, among }: NonNullable<QuestionPart['open']>[number],
+  fact: string,
+): Asked {
+  const { [text]: before = {}, ...others } = asked.mended ?? {};
+  const left = Object.entries(before).filter(([each]) => !among.includes(each));
+  const now = Object.fromEntries(before[fact] === value ? left : [...left, [fact, value]]);
+  return {
+    ...asked,
+    mended: Object.keys(now).length === 0 ? others : { ...others, [text]: now },
+  };
 }
 
 /** A message with a fact of one of its questions set right; the same as was read sets nothing right. */
@@ -68,6 +96,7 @@ export function withMended(
 
 /** The same with what came back, which holds over it. */
 export const factsOf = (asked: Asked, part: QuestionPart): Returned => ({
+  ...part.toldBefore,
   ...readOf(asked, part),
   ...backOf(asked, part),
 });

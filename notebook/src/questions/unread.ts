@@ -19,7 +19,7 @@ export function unreadIn(part: QuestionPart, personal: readonly string[]): reado
     .filter(({ kind }) => kind === 'plain')
     .map(({ text }) => text)
     .join('\n');
-  const told = [...(part.loads ?? []), ...(part.people ?? [])];
+  const told = [...(part.loads ?? []), ...(part.people ?? []), ...(part.open ?? [])];
   const left = told.reduce((now, { words }) => (words ? now.replace(words, '\n') : now), plain);
   const found = [...left.matchAll(figure)].map(([said]) => said.trim());
   return [...new Set(found)].filter((said) => !year.test(said)).slice(0, mostNamed);
@@ -37,7 +37,7 @@ export const unreadSaid = (unread: readonly string[]): string =>
 /** What stands before the figures of an example, where others were told that nothing was read from. */
 const exampleSaid = 'The figures in this are an example, not yours.';
 
-/** Decided is what fits whoever asked; all else may speak in the figures of an example. */
+/** Decided is what fits whoever asked; all else but the short form may speak in the figures of an example. */
 const decided: ReadonlySet<Answered['form']> = new Set(['post', 'spoken']);
 const anyFigure = /\d/;
 
@@ -57,7 +57,8 @@ export function withUnread(
     const asks = `And what ${unread.length === 1 ? 'is' : 'are'} ${figuresOf(unread)} of?`;
     return { ...answered, text: `${text}\n${asks}` };
   }
-  const isExample = (form === 'everybody' || !decided.has(fits)) && anyFigure.test(text);
+  const mayBe = form !== 'short' && (form === 'everybody' || !decided.has(fits));
+  const isExample = mayBe && anyFigure.test(text);
   return {
     ...answered,
     beside: unreadSaid(unread),

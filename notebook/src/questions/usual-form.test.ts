@@ -7,7 +7,7 @@ test('a form that was chosen is the usual one where the same would fit, and nowh
   expect(withChosen(once, 'askBack', 'post')).toEqual({ post: 'spoken', askBack: 'post' });
 });
 
-test('whoever goes back to what fits has nothing usual; a slip never is', () => {
-  expect(withChosen({ post: 'spoken' }, 'post', 'post')).toEqual({});
+test('whoever goes back to the short one has nothing usual; a slip never is', () => {
+  expect(withChosen({ post: 'spoken' }, 'post', 'short')).toEqual({});
   expect(withChosen({ post: 'spoken' }, 'post', 'slip')).toEqual({ post: 'spoken' });
 });

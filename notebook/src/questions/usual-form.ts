@@ -7,7 +7,7 @@ const never: ReadonlySet<AnswerForm> = new Set(['slip']);
 const formOf = (value: unknown): AnswerForm | undefined =>
   answerForms.find((form) => form === value);
 
-/** The forms a person chose last in the place of those that fit, as this device keeps them. */
+/** The forms a person chose last in the place of the short one, as this device keeps them. */
 export function usualForms(): UsualForms {
   try {
     const kept: unknown = JSON.parse(localStorage.getItem(place) ?? '{}');
@@ -23,11 +23,11 @@ export function usualForms(): UsualForms {
   }
 }
 
-/** The same with one that was chosen just now; whoever chooses what fits has nothing usual there. */
+/** The same with one that was chosen just now; whoever chooses the short one has nothing usual there. */
 export function withChosen(usual: UsualForms, fits: AnswerForm, chosen: AnswerForm): UsualForms {
   if (never.has(chosen)) return usual;
   const { [fits]: _, ...others } = usual;
-  return fits === chosen ? others : { ...others, [fits]: chosen };
+  return chosen === 'short' ? others : { ...others, [fits]: chosen };
 }
 
 /** Keeps them; on a device that keeps nothing they last as long as the page. */

@@ -18,6 +18,7 @@ export const urgentWords: Readonly<Record<Urgency, string>> = {
 };
 
 export const formWords: Readonly<Record<AnswerForm, string>> = {
+  short: 'In short',
   post: 'To this one',
   everybody: 'To everybody',
   askBack: 'Ask back',

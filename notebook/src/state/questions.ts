@@ -34,6 +34,8 @@ export type Asked = Pasted & {
   readonly lifted?: string;
   /** Its questions whose answer has left, by their words. */
   readonly sent?: readonly string[];
+  /** Whether a person said that it asks something else than the one it was read as a repeat of. */
+  readonly apart?: boolean;
   /** What a person put in the place of a fact that was read, by the words of the question and the fact. */
   readonly mended?: Readonly<Record<string, Readonly<Record<string, string>>>>;
 };
@@ -63,6 +65,7 @@ export function isAsked(value: unknown): value is Asked {
     isTexts(held(value, 'struck')) &&
     ['undefined', 'string'].includes(typeof held(value, 'waits')) &&
     ['undefined', 'string'].includes(typeof held(value, 'lifted')) &&
+    ['undefined', 'boolean'].includes(typeof held(value, 'apart')) &&
     isTexts(held(value, 'sent') ?? []) &&
     isTextRecords(held(value, 'mended') ?? {}) &&
     isReturned(held(value, 'back') ?? {}) &&

@@ -9,6 +9,7 @@ import { openTopic } from '../state/topics';
 
 const formLabels: Readonly<Record<(typeof formNames)[number], string>> = {
   ticket: 'At the counter',
+  short: 'In short',
   spoken: 'On the phone',
   everybody: 'To everybody',
   post: 'In public',

@@ -56,6 +56,7 @@ export function leavingOf(
 
 const named: Readonly<Record<keyof Forms, string>> = {
   ticket: 'Ticket',
+  short: 'In short',
   spoken: 'Spoken',
   everybody: 'For everybody',
   post: 'Post',

@@ -39,7 +39,7 @@ test('a note leaves in forms and to everybody, and has no asking', async () => {
   const { out } = await run([...args, '--forms', '--everybody', '--json'], { cwd });
   const { forms, everybody, asking } = JSON.parse(out);
   expect(asking).toBeNull();
-  expect(Object.keys(forms)).toHaveLength(8);
+  expect(Object.keys(forms)).toHaveLength(9);
   expect(everybody).toEqual({ text: forms.everybody, seconds: expect.any(Number), branches: [] });
   const { status, err } = await run([...args, '--asking', 'how-full'], { cwd });
   expect(status).toBe(2);

@@ -18,6 +18,7 @@ import { paragraphsOf, sentencesOf } from './said';
 
 /** As long as the same form of a worked case may be. */
 const words = {
+  short: { least: 42, most: 80 },
   spoken: { least: 30, most: 72 },
   everybody: { least: 60, most: 188 },
   post: { least: 42, most: 80 },
@@ -77,9 +78,16 @@ function verdictSaid(judged: JudgedNote): readonly Sayable[] {
 }
 
 /** In one breath: sentences from the first, as many as there is room for, and where more is read. */
-function inOne(judged: JudgedNote, form: 'spoken' | 'everybody' | 'post', voice: Voice): string {
+function inOne(
+  judged: JudgedNote,
+  form: 'short' | 'spoken' | 'everybody' | 'post',
+  voice: Voice,
+): string {
   const { note } = judged;
-  const say = sayer({ ...voice, medium: form === 'post' ? 'written' : 'spoken' });
+  const say = sayer({
+    ...voice,
+    medium: form === 'post' || form === 'short' ? 'written' : 'spoken',
+  });
   const [link] = note.links;
   const sentences = sentencesOf(note).map(own);
   const opening = before(judged);
@@ -159,6 +167,7 @@ function askBack(judged: JudgedNote, voice: Voice): string {
 /** All forms in which a note leaves. */
 export const noteForms = (judged: JudgedNote, voice: Voice = {}): Forms => ({
   ticket: ticket(judged, voice),
+  short: inOne(judged, 'short', voice),
   spoken: inOne(judged, 'spoken', voice),
   everybody: inOne(judged, 'everybody', voice),
   post: inOne(judged, 'post', voice),

@@ -4,10 +4,12 @@ import type { Hit } from '../search';
 import { askings } from '../words/askings';
 import { elsewhere } from '../words/elsewhere';
 import { aboutOver } from './about';
+import { askingIn } from './asking';
 import { refuseNoMessage, refuseNoMessages, refuseNoReading } from './doors';
 import type { Evidence } from './evidence';
 import { factsIn } from './facts';
 import { firstReplies } from './first-reply';
+import { goesOn } from './goes-on';
 import type { AskedBefore } from './likeness';
 import { loadsOf } from './loads';
 import { peopleOf } from './people';
@@ -52,6 +54,16 @@ function sound(
   return { facts: keep(told.facts), words: keep(told.words) };
 }
 
+/** What was told before and is not told anew; nothing where there is none. */
+function toldIn(
+  { facts, toldBefore = {} }: QuestionPart,
+  now: Readonly<Record<string, string>>,
+): Pick<QuestionPart, 'toldBefore'> {
+  const told = Object.entries({ ...toldBefore, ...facts });
+  const left = told.filter(([fact]) => !Object.hasOwn(now, fact));
+  return left.length === 0 ? {} : { toldBefore: Object.fromEntries(left) };
+}
+
 /** Reads messages one after the other; the same messages are always read the same. */
 export function reader(options: ReadOptions): (message: Message) => ReadMessage {
   refuseNoReading(options);
@@ -75,10 +87,24 @@ export function reader(options: ReadOptions): (message: Message) => ReadMessage 
     return open.slice(0, mostAsked).map(({ ask }) => ask);
   }
 
-  function partOf(text: string, danger: Urgency | null): QuestionPart {
+  function partOf(
+    text: string,
+    danger: Urgency | null,
+    before?: QuestionPart | undefined,
+  ): QuestionPart {
     const found = topicOf(about(text, danger));
-    const topic = found && topics[found.topic];
-    const { facts, words } = topic ? sound(topic, factsIn(topic, text)) : { facts: {}, words: {} };
+    const own = found && topics[found.topic];
+    const topicBefore = before?.topic ? topics[before.topic] : undefined;
+    const isOn = topicBefore !== undefined && goesOn(text, topicBefore, own);
+    const topic = isOn ? topicBefore : own;
+    const told = topic && factsIn(topic, text);
+    const { facts, words } = topic && told ? sound(topic, told) : { facts: {}, words: {} };
+    const open = (told?.open ?? []).flatMap(({ amount, from, to, among }) =>
+      among.length < 2
+        ? []
+        : [{ words: text.slice(from, to), value: `${amount.value} ${amount.unit ?? 'lb'}`, among }],
+    );
+    const asOpen = isOn && open.length === 0 ? (before?.open ?? []) : open;
     const riding = topic ? peopleOf(topic, text) : [];
     const loads = topic ? loadsOf(topic, text) : [];
     const near = search?.(text).find((hit) =>
@@ -87,11 +113,14 @@ export function reader(options: ReadOptions): (message: Message) => ReadMessage 
     return {
       text,
       topic: topic?.id ?? null,
-      because: found?.because ?? [],
+      ...(topic && askingIn(topic, text)),
+      ...(isOn && before && toldIn(before, facts)),
+      because: (topic === own ? found?.because : before?.because) ?? [],
       facts,
       words,
       ...(riding.length > 0 && { people: riding }),
       ...(loads.length > 0 && { loads }),
+      ...(asOpen.length > 0 && { open: asOpen }),
       ask: topic ? asksOf(topic, facts, riding.length > 0) : [],
       answeredBy: near?.path ?? null,
     };
@@ -103,7 +132,10 @@ export function reader(options: ReadOptions): (message: Message) => ReadMessage 
     const text = whole.slice(0, mostCharacters).replaceAll('\0', ' ').trim();
     const urgent = urgentIn(text);
     const said = partsOf(text);
-    const parts = said.map((each) => partOf(each, namedIn(said.length === 1 ? text : each)));
+    const parts: QuestionPart[] = [];
+    for (const each of said) {
+      parts.push(partOf(each, namedIn(said.length === 1 ? text : each), parts.at(-1)));
+    }
     const sameAs = sameBefore({
       ...{ id, text },
       about: parts.map((part) => part.topic).join(' '),

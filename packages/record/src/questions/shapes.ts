@@ -28,6 +28,12 @@ export type QuestionPart = {
   readonly text: string;
   /** A rule set's id; null where none is meant. It is never forced. */
   readonly topic: string | null;
+  /** Which of the topic's askings its words put; absent where they name none. */
+  readonly asking?: string;
+  /** The fact on which that hangs first; absent where nothing says which. */
+  readonly look?: string;
+  /** What the question before told, where this one goes on about the same; as a case writes it. */
+  readonly toldBefore?: Readonly<Record<string, string>>;
   /** The words for which that topic was taken. */
   readonly because: readonly string[];
   /** Values as a case writes them. */
@@ -48,6 +54,12 @@ export type QuestionPart = {
     readonly label: string;
     readonly weight: string;
     readonly words: string;
+  }[];
+  /** Figures that may be any of several facts, as nobody said which; none of them is told by it. */
+  readonly open?: readonly {
+    readonly words: string;
+    readonly value: string;
+    readonly among: readonly string[];
   }[];
   /** What decides next, as it is asked. */
   readonly ask: readonly string[];

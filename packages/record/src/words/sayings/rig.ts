@@ -161,7 +161,6 @@ export const rigSayings: Sayings = {
       '(gross|gvwr) [weight|is|of] #',
       '# (gvwr|gross weight|gross rating)',
       '# printed as its gross',
-      `a ${trailers} of #`,
     ],
     'trailer.dryWeight': [
       '# (dry|empty|unloaded)',

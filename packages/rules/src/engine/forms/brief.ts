@@ -4,9 +4,10 @@ import { sayer } from '../words/say';
 import type { Medium, Sayable } from '../words/value';
 import { text } from '../words/value';
 import { askedFigure, askedFirst } from './asking';
+import { isFired } from './caution';
 import { decidersOf } from './deciding';
 import { explained } from './explained';
-import { begun, type Fitted, fittedWith, type Part } from './length';
+import { begun, type Fitted, fittedWith, type Part, spare, wordsIn } from './length';
 import { isAnythingTold, type Matter } from './matter';
 import { isRuleWanted, limitOf } from './parts';
 import { fromToldSaid, ruleSaid } from './rule';
@@ -25,16 +26,18 @@ import {
 import type { Written } from './written';
 
 /** People get out before anything else is told; then what is settled with what to do, or what is open. */
-function briefly(matter: Matter, asking: string | undefined): readonly Part[] {
+function briefly(matter: Matter, asking: string | undefined, isShort = false): readonly Part[] {
   if (urgentSaid(matter).length > 0) return urgently(matter, asking);
   const isSettled = decidersOf(matter).length > 0;
-  return isSettled ? settled(matter, asking) : unsettled(matter, asking);
+  return isSettled ? settled(matter, asking) : unsettled(matter, asking, isShort);
 }
 
 /** Ten to twenty-five seconds on the phone. */
 const spokenWords = { least: 30, most: 72 } as const;
 /** A public channel. */
 const postWords = { least: 42, most: 80 } as const;
+/** What is read at a glance before it is sent. */
+const shortWords = { least: 25, most: 50 } as const;
 
 function linesOf(
   matter: Matter,
@@ -58,6 +61,38 @@ export function spoken(matter: Matter, asking: string | undefined): Written {
 
 export function post(matter: Matter, asking: string | undefined): Written {
   const { lines, cautions } = linesOf(matter, asking, 'written', postWords);
+  return { text: lines.join(' '), cautions };
+}
+
+/** Ranks above this are what else there is to know, and no part of a short answer. */
+const elseRank = 1;
+
+/**
+ * The shortest that is an answer: what was asked, what it turns on, what to do or to find out next. A
+ * caution about what was found stays beside an answer, one about what is merely open goes in if there is room;
+ * and whoever told nothing hears by the rule itself what to look up.
+ */
+export function short(matter: Matter, asking: string | undefined): Written {
+  const say = sayer({ ...matter.voice });
+  const isRule = !isAnythingTold(matter) && ruleSaid(matter, asking).length > 0;
+  const written = (isMust: boolean): Fitted => {
+    const parts = briefly(matter, asking, true)
+      .filter(({ of, rank }) => {
+        const isOpenYet = 'code' in of && of.code === 'open-until';
+        return (rank <= elseRank || rank >= spare) && !(isOpenYet && isRule);
+      })
+      .map((part): Part => {
+        if (part.cautions && part.rank < spare) return isMust ? { ...part, rank: 0 } : part;
+        const isNext = 'code' in part.of && part.of.code === 'next-asked';
+        return isNext && isRule ? { ...part, rank: Math.max(part.rank, 0.9) } : part;
+      });
+    return fittedWith(say, parts, shortWords);
+  };
+  const isMust = urgentSaid(matter).length === 0 && isFired(matter);
+  const whole = written(isMust);
+  // Beside dangers that fill it, what to do about them is the caution.
+  const isFull = wordsIn(whole.lines.join(' ')) > postWords.most;
+  const { lines, cautions } = isMust && isFull ? written(false) : whole;
   return { text: lines.join(' '), cautions };
 }
 

@@ -16,15 +16,23 @@ function cameUp({ answer }: Matter): ReadonlyMap<string, number> {
   return new Map([...findings, ...limits]);
 }
 
+/** Whether something that a caution is about was found, and is not merely open. */
+export function isFired(matter: Matter): boolean {
+  const up = cameUp(matter);
+  const [first] = inOrder(matter);
+  return (first?.names ?? []).some((name) => (up.get(name) ?? 0) > weightOf.unknown);
+}
+
 /** Whether what was told rules it out: `battery.chemistry!=lifepo4`. */
 const isRuledOut = ({ asked }: Matter, name: string): boolean => {
   const [fact = '', option] = name.split('!=');
   return option !== undefined && asked.facts[fact] === option;
 };
 
-/** The cautions of a topic, the one that fits what came up first. */
-export function cautionsFitting(matter: Matter): readonly Sayable[] {
-  const { topic, compiled, run } = matter;
+function inOrder(
+  matter: Matter,
+): readonly { readonly says: string; readonly names: readonly string[] }[] {
+  const { topic } = matter;
   const up = cameUp(matter);
   const fit = (fits: readonly string[] | undefined): number => {
     // What holds for every case comes before what is about something that did not come up.
@@ -34,7 +42,12 @@ export function cautionsFitting(matter: Matter): readonly Sayable[] {
     return found + Math.min(1, fits.filter((name) => isTold(matter, name)).length);
   };
   return topic.cautions
-    .map(({ says, fits }, place) => ({ says, fits: fit(fits), place }))
-    .toSorted((a, b) => b.fits - a.fits || a.place - b.place)
-    .map(({ says }) => textOf(compiled, run, says));
+    .map(({ says, fits }, place) => ({ says, names: fits ?? [], fits: fit(fits), place }))
+    .toSorted((a, b) => b.fits - a.fits || a.place - b.place);
+}
+
+/** The cautions of a topic, the one that fits what came up first. */
+export function cautionsFitting(matter: Matter): readonly Sayable[] {
+  const { compiled, run } = matter;
+  return inOrder(matter).map(({ says }) => textOf(compiled, run, says));
 }

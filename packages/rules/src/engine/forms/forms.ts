@@ -4,7 +4,7 @@ import type { Topic } from '../define/shapes';
 import { remedies } from '../remedy/remedies';
 import { askingOf } from './asking';
 import { askBack, slip } from './back';
-import { known, post, spoken, ticket } from './brief';
+import { known, post, short, spoken, ticket } from './brief';
 import { everybodyOf } from './everybody/everybody';
 import { type Changes, letter, page } from './long';
 import { type Matter, matterOf } from './matter';
@@ -14,6 +14,7 @@ import { plainly, type Written } from './written';
 /** The forms in which an answer leaves. */
 export const formNames = [
   'ticket',
+  'short',
   'spoken',
   'everybody',
   'post',
@@ -44,6 +45,7 @@ const writers: Readonly<
   Record<FormName, (matter: Matter, asking: string | undefined, options: FormOptions) => Written>
 > = {
   ticket: (matter, asking) => plainly(ticket(matter, asking)),
+  short,
   spoken,
   post,
   everybody: everybodyOf,
@@ -111,6 +113,7 @@ export function formsOf(
     asking: asking ?? null,
     forms: {
       ticket: write('ticket'),
+      short: write('short'),
       spoken: write('spoken'),
       everybody: write('everybody'),
       post: write('post'),

@@ -26,7 +26,8 @@ export type Part = {
   /** The cautions in it, which must not be lost wherever the words are changed. */
   readonly cautions?: readonly Sayable[];
 };
-const spare = 8;
+/** Ranks from here on are said only while too little is. */
+export const spare = 8;
 
 export const must = (of: Sayable): Part => ({ of, rank: 0 });
 export const may = (of: Sayable, rank = 1): Part => ({ of, rank });

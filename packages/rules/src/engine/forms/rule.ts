@@ -93,10 +93,13 @@ function namedSaid(matter: Matter, asking: string | undefined): readonly Sayable
 /**
  * What is made of the little that was told: a sentence worked out with it, of several the one that
  * names most of it; where there is none, what was told is named.
+ *
+ * @param isOwnOnly neither an example with what was told in it, nor what was told named once more
  */
 export function fromToldSaid(
   matter: Matter,
   asking: string | undefined,
+  isOwnOnly = false,
 ): { readonly said: readonly Sayable[]; readonly isWorked: boolean } {
   if (!isAnythingTold(matter)) return { said: [], isWorked: false };
   const everybody = everybodyFor(matter, asking);
@@ -105,7 +108,7 @@ export function fromToldSaid(
   const own = everybody?.fromTold ?? [];
   const worked = everybody?.worked;
   const isFit = worked && !isMixed(matter, worked, presumed(matter, worked.given ?? {}, []) ?? {});
-  const all = [...own, ...(isFit ? [worked] : [])]
+  const all = [...own, ...(isFit && !isOwnOnly ? [worked] : [])]
     .filter((each) => toldIn(each) > 0)
     .toSorted((a, b) => toldIn(b) - toldIn(a));
   for (const { says, given = {} } of all) {
@@ -115,7 +118,7 @@ export function fromToldSaid(
     const said = saidIfKnown(matterOf(matter.topic, { ...matter.asked, facts }), says);
     if (said.length > 0) return { said, isWorked: true };
   }
-  return { said: namedSaid(matter, asking), isWorked: false };
+  return { said: isOwnOnly ? [] : namedSaid(matter, asking), isWorked: false };
 }
 
 /** The rule that answers a question without the figures of the one who asks. */

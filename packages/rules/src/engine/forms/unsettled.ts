@@ -72,8 +72,14 @@ const idle = (each: FindingAnswer | undefined, said: Sayable): Part =>
  * Where a verdict is open, hangs on something or has nothing against it: what was asked, the verdict,
  * the limit, what is wrong and what to do, and the one caution that fits; more only where that is too
  * little to be an answer.
+ *
+ * @param isShort without an example, and without what was told named once more
  */
-export function unsettled(matter: Matter, asking: string | undefined): readonly Part[] {
+export function unsettled(
+  matter: Matter,
+  asking: string | undefined,
+  isShort = false,
+): readonly Part[] {
   const [caution, ...others] = cautionsFitting(matter);
   const level = levelOf(matter);
   const answered = askedFirst(matter, asking);
@@ -111,7 +117,7 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
   const isRuled = (isOpen || lacked !== undefined) && answered.length === 0;
   const asked = isRuled ? ruleSaid(matter, asking) : answered;
   // What was told is heard in the answer, also where it is too little for one.
-  const told = fromToldSaid(matter, asking);
+  const told = fromToldSaid(matter, asking, isShort);
   const fromTold = isRuled ? told.said : [];
   // Whoever told nothing and hears a list hears by what rule it is chosen.
   const isListOnly = isOpen && answered.length > 0 && !isAnythingTold(matter);
@@ -210,7 +216,7 @@ export function unsettled(matter: Matter, asking: string | undefined): readonly 
         ? following(may(each, asked[0] && isListed(asked[0]) ? 0.02 : 2.01), asked.find(isListed))
         : may(each, isListOnly ? 2 : isListed(each) ? 1.4 : 1),
     ),
-    ...all(isOpen ? reasonSaid(matter, asking) : [], (each) =>
+    ...all(isOpen && !isShort ? reasonSaid(matter, asking) : [], (each) =>
       following(may(each, 1.5), answered.length === 0 ? asked[0] : undefined),
     ),
     ...(yes.length > 0 ? [] : all(verdictSaid(matter), hinges)),

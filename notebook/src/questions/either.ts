@@ -1,0 +1,21 @@
+import type { Topic } from '@tarebook/rules/engine';
+import type { Answerable } from './answer-shapes';
+
+type Open = NonNullable<Answerable['open']>[number];
+
+/** What a fact is called within a sentence. */
+export function nounIn(topic: Topic, fact: string): string {
+  const declared = topic.facts[fact];
+  const noun = declared?.kind === 'quantity' ? declared.noun : undefined;
+  return noun ?? `the ${(declared?.label ?? fact).toLowerCase()}`;
+}
+
+/** A value with its thousands apart. */
+export const inFigures = (value: string): string =>
+  value.replace(/^\d{4,}/, (all) => Number(all).toLocaleString('en-US'));
+
+const either = new Intl.ListFormat('en-US', { type: 'disjunction' });
+
+/** Which of the things that it may be a figure is, asked: “Is 4,200 lb the dry weight or the trailer’s own maximum?” */
+export const eitherSaid = (topic: Topic, { value, among }: Open): string =>
+  `Is ${inFigures(value)} ${either.format(among.map((fact) => nounIn(topic, fact)))}?`;
