@@ -102,7 +102,7 @@ const parts = [
 /** Will this rig sway, and what to do when it does? */
 export const sway = ruleSet({
   id: 'sway',
-  version: '6.0.0',
+  version: '7.0.0',
   title: 'Sway',
   question: 'Will this rig sway, and what to do when it does?',
   facts: gather('facts', parts),

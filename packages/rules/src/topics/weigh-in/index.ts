@@ -70,7 +70,7 @@ const parts = [
 /** What do the scale's tickets say of this rig, and which estimate was off? */
 export const weighIn = ruleSet({
   id: 'weigh-in',
-  version: '7.0.0',
+  version: '7.0.1',
   title: 'Weigh-in',
   question:
     'What do the scale’s tickets say of trailer, tongue and axles, is the rig within its ratings, and which estimate was off?',
