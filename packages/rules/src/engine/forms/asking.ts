@@ -67,6 +67,10 @@ function ownSentence(matter: Matter, { says }: Asking): Sayable | undefined {
   return found && textOf(compiled, run, found.says);
 }
 
+/** Whether its sentence is always the same. */
+const isFixed = ({ says }: Asking): boolean =>
+  typeof says === 'string' && holesIn(says).length === 0;
+
 /** At most so many things are named in a breath, and no more words than these. */
 const mostNamed = 5;
 const mostNamedWords = 29;
@@ -228,7 +232,11 @@ function answered(matter: Matter, asking: string | undefined, whole = false): re
   const sentence = ownSentence(matter, declared);
   const lists = declared.results.filter((name) => isList(matter, name));
   const said = (names: readonly string[]) => names.flatMap((n) => resultSaid(matter, n, whole));
-  if (sentence) return [sentence, ...said(whole ? lists : lists.slice(0, 1))];
+  if (sentence) {
+    const listed = said(whole ? lists : lists.slice(0, 1));
+    // What is the same for all who ask comes after what is of this rig.
+    return isFixed(declared) ? [...listed, sentence] : [sentence, ...listed];
+  }
   const found = wrongFirst(matter, declared.results).map((n) => resultSaid(matter, n, whole));
   return found
     .filter((each) => each.length > 0)

@@ -1,11 +1,13 @@
 import { urgentOf } from '../answer/sentence';
 import type { FindingAnswer, LimitAnswer } from '../answer/shapes';
 import { textOf } from '../answer/shown';
+import { conditionRules, namesCompared } from '../condition/rules';
+import { restsOnAny } from '../formula/rests-on';
 import { message } from '../words/message';
 import { type Sayable, text } from '../words/value';
 import { wordsIn } from './length';
 import { limitSaid, limitsInOrder, overSaid } from './limit';
-import type { Matter } from './matter';
+import { isTold, type Matter } from './matter';
 import { findingsTold, isCertain, levelOf } from './verdict';
 
 /** What a verdict turns on: what is wrong, and what to do about it. */
@@ -93,6 +95,16 @@ export function alsoClose(matter: Matter): readonly Sayable[] {
   return named.length === 0 ? [] : [message('also-close', { of: named.map((s) => text(s)) })];
 }
 
+/** Whether a finding comes of anything that was told; that a fact was not told is no misreading. */
+function isOfTold(matter: Matter, id: string): boolean {
+  const { topic, compiled, asked } = matter;
+  const told = Object.keys(asked.facts).filter((fact) => isTold(matter, fact));
+  return conditionRules(topic)
+    .filter(({ event }) => event.params.of === `finding.${id}`)
+    .flatMap(({ conditions }) => namesCompared(conditions))
+    .some((name) => told.includes(name) || restsOnAny(compiled, name, told));
+}
+
 /**
  * What no further fact settles, since what was told cannot be right: it is read again before
  * anything else is asked.
@@ -106,7 +118,8 @@ export function stuck(matter: Matter): Decider | undefined {
       each.level === 'unknown' &&
       isCertain(each) &&
       each.messages.do !== undefined &&
-      !decided.has(`finding.${each.id}`),
+      !decided.has(`finding.${each.id}`) &&
+      isOfTold(matter, each.id),
   );
   return found && ofFinding(found);
 }

@@ -168,7 +168,9 @@ export function unsettled(
   const careful = [
     ...(care && level === 'unknown'
       ? partsOf(care).map((each, place) =>
-          unlessSaid(isCareDanger || (isTwice && place > 0) ? may(each, 0.02) : must(each)),
+          unlessSaid(
+            isCareDanger || (isTwice && (place > 0 || !isFirst)) ? may(each, 0.02) : must(each),
+          ),
         )
       : []),
     // A verdict that hangs on provisos says them all as well.
@@ -201,11 +203,11 @@ export function unsettled(
       !(isBare && !told.isWorked) &&
       (misread ||
         isDoubt ||
-        isTwice ||
+        (isTwice && isFirst) ||
         isAdvised ||
         (isFirst && (care || dangers.length > 0 || tipping.length > 0 || fromTold.length > 0)))
         ? // Between two dangers and what is asked next, what was asked is said where there is room.
-          may(each, misread ? 1 : isTwice && !isFirst && !isDoubt ? 0.04 : 0.2)
+          may(each, misread ? 1 : 0.2)
         : must(each),
     ),
     ...((isFirst && !isRuleFirst) || isDoubt ? [] : dangers),

@@ -125,6 +125,14 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     rule: 'Yes, where the manual asks for one, or the loaded tongue is more than may rest on the ball without. It raises no rating.',
     because: 'A heavy tongue presses the rear down and takes load off the front wheels.',
     look: ['vehicle.maxTongueCarried'],
+    fromTold: [
+      {
+        says: 'A trailer of {trailer.dryWeight} empty comes to about {usual.loaded} on the road, with about {usual.tongue} on the ball.',
+      },
+      {
+        says: 'A trailer with a maximum of {trailer.gvwr} rests about {wanted.tongue} on the ball.',
+      },
+    ],
     otherwise: 'If you do not know, weigh the tongue loaded, and read the manual.',
   },
   'to-buy': {
