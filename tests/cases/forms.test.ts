@@ -198,7 +198,9 @@ function saidWhere({ topic, asking }: NonNullable<Left['asked']>): readonly stri
   const all = typeof says === 'string' ? [] : says.filter((each) => 'when' in each);
   return all.flatMap((each) => {
     if (!each.says.includes('{')) return sentencesOf(each.says).slice(0, 1);
-    const cannot = each.says.split(/\{[^}]*\}/).filter((part) => /cannot be told/.test(part));
+    const cannot = each.says
+      .split(/\{[^}]*\}/)
+      .filter((part) => /cannot be told|^Nothing may be/.test(part));
     // Where the figure is to be read stands whole in its own sentence.
     const where = sentencesOf(each.says).filter((said) => /stands on the label/.test(said));
     return [...cannot, ...where];

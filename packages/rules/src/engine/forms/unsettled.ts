@@ -110,7 +110,7 @@ export function unsettled(
   const sure = findings.find(isProviso)?.messages.do;
   // Two that nobody knows of are both said; what was asked, and what to do about a care, waits for them.
   const isTwice = isAnythingTold(matter) && dangersTold(matter).filter(isOpenDanger).length > 1;
-  const dangers = dangersSaid(matter, isTwice ? 2 : 1);
+  const dangers = dangersSaid(matter, isTwice && answered.length === 0 ? 2 : 1);
   const isOpen = isRuleWanted(matter);
   // Where a verdict stands that answers something else, the rule says what was asked.
   const lacked = lackedBy(matter, asking);
@@ -168,9 +168,7 @@ export function unsettled(
   const careful = [
     ...(care && level === 'unknown'
       ? partsOf(care).map((each, place) =>
-          unlessSaid(
-            isCareDanger || (isTwice && (place > 0 || !isFirst)) ? may(each, 0.02) : must(each),
-          ),
+          unlessSaid(isCareDanger || (isTwice && place > 0) ? may(each, 0.02) : must(each)),
         )
       : []),
     // A verdict that hangs on provisos says them all as well.
