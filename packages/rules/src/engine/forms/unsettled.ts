@@ -131,7 +131,7 @@ export function unsettled(
   // What is to be found out next is said last, so that it is remembered; what else is open waits.
   const isLate = next.length > 0 && !(isGrave && todo);
   // The figure at which it tips is worth more than a rule.
-  const tipping = dangers.length > 0 ? [] : tippingAt(matter, wanted);
+  const tipping = dangers.length > 0 ? [] : tippingAt(matter, wanted, asking);
   // That something was heard is worth less than where it tips, or what is dangerous.
   const isBesides = tipping.length > 0 || dangersTold(matter).length > 1;
   // Beside what was told, and no more than named, the rule is the answer.

@@ -40,10 +40,25 @@ export function hinge({ topic, answer }: Matter): readonly Sayable[] {
   return [message('it-hangs-on', { of: [of, ...more] })];
 }
 
-/** Where it is open and the fact to look up has a figure at which it tips: that sentence. */
-export function tippingAt(matter: Matter, fact: string | undefined): readonly Sayable[] {
+/** Whether what a fact decides is what was asked: the verdict, a limit, or what is held against what. */
+function isOfAsked({ topic }: Matter, decides: readonly string[], asking: string | undefined) {
+  const results = asking === undefined ? [] : (topic.askings?.[asking]?.results ?? []);
+  if (results.length === 0 || results.includes('verdict')) return true;
+  return decides.some((of) => {
+    const { used, limit } = topic.limits[of.replace(/^limit\./, '')] ?? {};
+    return [of, used, limit].some((each) => each !== undefined && results.includes(each));
+  });
+}
+
+/** Where it is open and the fact to look up has a figure at which what was asked tips: that sentence. */
+export function tippingAt(
+  matter: Matter,
+  fact: string | undefined,
+  asking: string | undefined,
+): readonly Sayable[] {
   const [first] = matter.answer.missing;
   if (levelOf(matter) !== 'unknown' || !first || first.fact !== fact) return [];
+  if (!isOfAsked(matter, first.decides, asking)) return [];
   return hinge(matter).filter((each) => 'code' in each && each.code.startsWith('hangs-and-'));
 }
 

@@ -74,7 +74,7 @@ export const askings: Readonly<Record<string, Asking>> = {
         says: 'For a trailer with a maximum of {wanted.weight} the vehicle must carry {wanted.tongue} on the ball and pull about {wanted.rating}. Its door label must give {wanted.payload} of payload, with {load.people} of people.',
       },
       {
-        says: 'For a trailer with a maximum of {wanted.weight} the vehicle must carry {wanted.tongue} on the ball and pull about {wanted.rating}. Its door label must give {wanted.payload} of payload, with the driver alone.',
+        says: 'For a trailer with a maximum of {wanted.weight} the vehicle must carry {wanted.tongue} on the ball and pull about {wanted.rating}. Its door label must give {wanted.payload} of payload for driver and tongue alone; all else aboard comes on top.',
       },
     ],
   },

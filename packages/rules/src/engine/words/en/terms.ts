@@ -32,7 +32,7 @@ export const terms: readonly Term[] = [
   ),
   term(
     /\bbreakaway (?:cable|switch)\b/i,
-    'The breakaway cable pulls the trailer’s brakes on if it comes loose.',
+    'The breakaway cable puts the brakes on if what is towed comes loose.',
     /comes? (?:loose|apart)|without brakes/,
   ),
   term(
