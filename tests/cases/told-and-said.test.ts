@@ -119,7 +119,7 @@ const told: readonly Heard[] = [
     'a quote below the deductible, and nobody has looked underneath',
     'body-repair',
     { 'shop.quote': '900 USD', 'policy.deductible': '1000 USD' },
-    /Cylinders shut, battery and cord off.*pay yourself: the repair may come to 900 to 2,700 dollars/,
+    /Cylinders shut, battery and cord off.*Do not tow it before .*pay yourself: the repair may come to 900 to 2,700 dollars/,
   ],
   [
     'a weighed tongue and the trailer’s maximum',

@@ -52,14 +52,20 @@ export function besideSaid({ level, messages }: FindingAnswer): readonly Part[] 
  * Dangers, each with what to do. They come right after the answer, and before rules and figures; so
  * many of them must be said, and the others as far as there is room.
  */
-export const dangersSaid = (matter: Matter, mostMust: number, from = 0.1): readonly Part[] =>
+export const dangersSaid = (
+  matter: Matter,
+  mostMust: number,
+  { isBrief = false, from = 0.1 } = {},
+): readonly Part[] =>
   dangersTold(matter).flatMap((each, place) => {
     const [wrong, todo] = partsOf(each);
     // What to do about one comes before the next.
     const rank = from + place / 100;
     const isMust = place < mostMust;
     if (isMust) {
-      const told = all(wrong ? [wrong] : [], (of) => unlessSaid(must(of)));
+      // Of a second one, beside what was asked, what to do about it says the danger too.
+      const isDoOnly = isBrief && place > 0 && todo !== undefined;
+      const told = all(wrong && !isDoOnly ? [wrong] : [], (of) => unlessSaid(must(of)));
       return [...told, ...all(todo ? [todo] : [], must)];
     }
     // Of what is not known, only what to do about it is any help.

@@ -138,7 +138,7 @@ export function settled(matter: Matter, asking: string | undefined): readonly Pa
     ...asked.slice(0, 1),
     ...(isNext && !isFirst ? [...decided, ...(isAnswer ? [] : verdict)] : []),
     ...asked.slice(1),
-    ...(level === 'stop' ? dangersSaid(matter, 0, 0.5) : dangersSaid(matter, 1)),
+    ...(level === 'stop' ? dangersSaid(matter, 0, { from: 0.5 }) : dangersSaid(matter, 1)),
     ...(isNext ? [] : [...(isAnswer ? [] : verdict), ...decided]),
     ...others.slice(0, 3).flatMap(({ wrong, todo }) =>
       // What is to be minded is not said without what to do.

@@ -110,7 +110,9 @@ export function unsettled(
   const sure = findings.find(isProviso)?.messages.do;
   // Two that nobody knows of are both said; what was asked, and what to do about a care, waits for them.
   const isTwice = isAnythingTold(matter) && dangersTold(matter).filter(isOpenDanger).length > 1;
-  const dangers = dangersSaid(matter, isTwice && answered.length === 0 ? 2 : 1);
+  const dangers = dangersSaid(matter, isTwice ? 2 : 1, {
+    isBrief: answered.length > 0 || care !== undefined,
+  });
   const isOpen = isRuleWanted(matter);
   // Where a verdict stands that answers something else, the rule says what was asked.
   const lacked = lackedBy(matter, asking);
