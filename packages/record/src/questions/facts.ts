@@ -12,6 +12,7 @@ import { sayingsIn } from './sayings';
 import { passesOver } from './scale-passes';
 import { inThousands, mayBeSpan, spanOf } from './spans';
 import { kindAround, kindBeside, kindOf, unsaidKinds } from './unsaid';
+import { withVolts } from './volts';
 
 /** Where something stands in a text: the words for it with its number, and the number alone. */
 export type Place = { readonly from: number; readonly to: number; readonly amount: Amount };
@@ -196,7 +197,7 @@ const isInKilograms = (amounts: readonly Amount[]): boolean =>
  * weight is worse than none.
  */
 export function factsIn(topic: Topic, text: string): Told {
-  const amounts = asTheyHold(text, inThousands(text, amountsIn(text)));
+  const amounts = asTheyHold(text, inThousands(text, withVolts(text, amountsIn(text))));
   const { told: sayings, unsettled } = sayingsIn(topic, text, amounts);
   const held = new Set(sayings.flatMap(({ amount }) => amount?.from ?? []));
   const spoken = new Set([...sayings.map(({ fact }) => fact), ...unsettled]);
