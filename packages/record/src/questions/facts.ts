@@ -8,6 +8,7 @@ import { asTheyHold } from './corrections';
 import { placesOf } from './cues';
 import { dateCodesIn, loadIndexesIn } from './date-codes';
 import { isEither, isForEach, isMeant, isYear } from './not-meant';
+import { togetherIn } from './people-weights';
 import { sayingsIn } from './sayings';
 import { passesOver } from './scale-passes';
 import { inThousands, mayBeSpan, spanOf } from './spans';
@@ -119,6 +120,9 @@ function nearTo(cue: string, text: string, amounts: readonly Amount[]): readonly
   );
 }
 
+/** Whoever sums up what a label's payload has to carry tells the tongue as it is then. */
+const loadedTongue = 'trailer.measuredTongueWeight';
+
 /** Numbers right beside a word that leaves open which fact it is; a word beside them may say it. */
 function unsaidIn(topic: Topic, text: string, amounts: readonly Amount[]): readonly Reading[] {
   return unsaidKinds.flatMap((unsaid) => {
@@ -131,7 +135,10 @@ function unsaidIn(topic: Topic, text: string, amounts: readonly Amount[]): reado
         const [first] = possible;
         if (first === undefined) return [];
         const [start, end] = [Math.min(from, amount.from), Math.max(to, amount.to)];
-        const said = kindBeside(unsaid, text, start, end) ?? kindAround(unsaid, text);
+        const said =
+          kindBeside(unsaid, text, start, end) ??
+          kindAround(unsaid, text) ??
+          (possible.includes(loadedTongue) && togetherIn(text) ? loadedTongue : undefined);
         const fact = kindOf(unsaid, possible, said);
         // A word that says which belongs to this number, and to no other.
         const reading = { ...near, away: said === undefined ? away : away - sure };

@@ -12,7 +12,7 @@ const least = 10;
 const most = 15;
 
 /** Whether a figure without a unit is what a battery shows: with a decimal, and not said of the weather. */
-export const isVolts = (text: string, { from, to, value }: Amount): boolean =>
+const isVolts = (text: string, { from, to, value }: Amount): boolean =>
   value >= least &&
   value < most &&
   /^\d\d\.\d+$/.test(text.slice(from, to)) &&
