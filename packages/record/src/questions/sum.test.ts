@@ -35,3 +35,8 @@ test('where the people are not summed up, the tongue stays open, and cargo witho
   const part = partOf('door sticker 1480, people 610, cargo capacity 900, tongue 720, am I over?');
   expect(part?.loads?.map(({ list }) => list)).toEqual(['load.occupants']);
 });
+
+test('the code of a tire is read beside the year that was told', () => {
+  const part = partOf('tires on mine say 2018 on the side (code 3118) but tread looks brand new');
+  expect(part?.facts).toMatchObject({ 'tire.codeWeek': '31', 'tire.codeYear': '18' });
+});
