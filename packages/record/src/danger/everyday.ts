@@ -36,7 +36,7 @@ const matters: readonly Matter[] = [
     plain:
       /(?<!\p{L})lead[ -]acid(?!\p{L})|(?<!\p{L})blowers?(?!\p{L})|(?<!\p{L})(?:till?|until|by|in|over|next|this) (?:the )?spring(?!\p{L})|(?<!\p{L})(?:leave|store|keep|park)\p{L}* (?:it|them|the \p{L}+) (?:in (?:the|my|our) \p{L}+ )?in (?:the|my|our|a) (?:garage|shed|barn)(?!\p{L})/giu,
     never:
-      /(?<!\p{L})(?:loose|terminals?|corro\p{L}*|case|charger|charging|inverter|converter|cables?|lights?|dim|bright\p{L}*|flicker\p{L}*|pedestal|post|outlet|generator|heaters?|grill|drops?|falls?|tonight|stop\p{L}*|quit|won[’']?t|cells?|bms|modules?|home-?made|tapes?|brown|busbars?|toddler|concrete)(?!\p{L})|\d{3} ?(?:v|volts?)(?!\p{L})/iu,
+      /(?<!\p{L})(?:loose|terminals?|corro\p{L}*|case|charger|charging|inverter|converter|cables?|lights?|dim|bright\p{L}*|flicker\p{L}*|pedestal|post|outlet|generator|heaters?|grill|drops?|falls?|tonight|stop\p{L}*|quit|won[’']?t|cells?|bms|modules?|home-?made|tapes?|brown|busbars?|toddler|concrete|gurgl\p{L}*|spit\p{L}*|sizzl\p{L}*|sweat\p{L}*|nois\p{L}*|hum\p{L}*|click\p{L}*|crackl\p{L}*|crack\p{L}*|dent\p{L}*|drip\p{L}*|wet|fuzz\p{L}*|weird|odd|funny|strange|round(?:ed)?)(?!\p{L})|\d{3} ?(?:v|volts?)(?!\p{L})/iu,
   },
   // How old tires are, by their code; how they are otherwise is another matter.
   {
@@ -44,7 +44,7 @@ const matters: readonly Matter[] = [
     words: /^(?:tires?|side|tread)$/iu,
     plain: /(?<!\p{L})(?:tires?|on the (?:out)?side(?: ?wall)?)(?!\p{L})/giu,
     never:
-      /(?<!\p{L})(?:crack\p{L}*|check(?:ed|ing|s)|split\p{L}*|bulg\p{L}*|bubbl\p{L}*|lumps?|worn|wear\p{L}*|bald|rot\p{L}*|cord|cords|flat|low|vibrat\p{L}*|shak\p{L}*|wobbl\p{L}*|loose|nail|air|thump\p{L}*|separat\p{L}*|rub\p{L}*|head(?:ed|ing)|leav\p{L}*|go(?:ing|nna)?|drive|driving|tow\p{L}*|trip|miles|today|tomorrow|\p{L}+day)(?!\p{L})/iu,
+      /(?<!\p{L})(?:crack\p{L}*|check(?:ed|ing|s)|split\p{L}*|bulg\p{L}*|bubbl\p{L}*|lumps?|worn|wear\p{L}*|bald|rot\p{L}*|cord|cords|flat|low|vibrat\p{L}*|shak\p{L}*|wobbl\p{L}*|loose|nail|air|slits?|cuts?|gash\p{L}*|torn|tear|edges?|lean\p{L}*|egg|odd|weird|funny|nois\p{L}*|pull\p{L}*|fray\p{L}*|thump\p{L}*|separat\p{L}*|rub\p{L}*|head(?:ed|ing)|leav\p{L}*|go(?:ing|nna)?|drive|driving|tow\p{L}*|trip|miles|today|tomorrow|\p{L}+day)(?!\p{L})/iu,
   },
   // What to take along on a trip.
   {
