@@ -44,3 +44,19 @@ test('of two readings the later one is told, in whichever order they are heard',
   await Promise.all([later, hearQuestions({ ...asked, turn: 2 }, tell)]);
   expect(new Set(turns)).toEqual(new Set([3]));
 });
+
+test('a question put to other rules keeps no doubt about what these do not know', async () => {
+  const text =
+    'do i need a weight distributing hitch for a 4200 lb trailer, tongue 510, towing with an suv that the receiver sticker says 500/5000 without';
+  const [only] = recordsOf([{ channel: '', asker: '', askedOn: '', text }], 1);
+  if (!only) throw new Error('A message makes a record.');
+  const among: string[] = [];
+  const tell = (told: QuestionsTold): void => {
+    if (told.told !== 'read' || told.near) return;
+    const opens = told.read.flatMap(({ parts }) => parts.flatMap(({ open = [] }) => open));
+    among.push(...opens.flatMap((each) => each.among));
+  };
+  const chosen = { ...only, topics: { [text]: 'hitch-setup' } };
+  await hearQuestions({ ask: 'read', messages: [chosen], turn: 4, filed: {} }, tell);
+  expect(among).not.toContain('vehicle.placardPayload');
+});

@@ -33,7 +33,7 @@ import type {
   QuestionsTold,
 } from '../questions/answer-shapes';
 import { askedAsCase } from '../questions/as-case';
-import { eitherSaid } from '../questions/either';
+import { eitherSaid, knownAmong } from '../questions/either';
 import { tableOf } from '../questions/table-of';
 import { backOf, factsOf, type ReadPart } from '../questions/told-so-far';
 import { allowedHouse } from '../state/house-numbers';
@@ -64,7 +64,7 @@ let about: ReturnType<typeof lineReader> | undefined;
 
 /** A question whose topic a person chose, read once more for that topic. */
 function forTopic(part: QuestionPart, chosen: string): QuestionPart {
-  const { people: _, loads: __, ...plain } = part;
+  const { people: _, loads: __, open: before = [], ...plain } = part;
   const none = { ...plain, topic: null, because: [], facts: {}, words: {}, ask: [] };
   const topic = Object.hasOwn(loadedTopics, chosen) ? loadedTopics[chosen] : undefined;
   if (!topic) return none;
@@ -75,10 +75,15 @@ function forTopic(part: QuestionPart, chosen: string): QuestionPart {
   const facts = Object.fromEntries(told.map(({ fact, value }) => [fact, value]));
   const said = told.map(({ fact, from, to }) => [fact, part.text.slice(from, to)]);
   const loads = loadsOf(topic, part.text);
+  const open = before.flatMap((each) => {
+    const among = knownAmong(topic, each);
+    return among.length > 1 ? [{ ...each, among }] : [];
+  });
   return {
     ...{ ...none, topic: chosen, facts, words: Object.fromEntries(said) },
     ...(people.length > 0 && { people }),
     ...(loads.length > 0 && { loads }),
+    ...(open.length > 0 && { open }),
     ask: asksOf(topic, facts),
   };
 }

@@ -60,6 +60,36 @@ test('a question is never a scrap, and what leads up to it goes with it', () => 
   );
 });
 
+test.each([
+  [
+    'Mon 4:35 - Ray Pruitt. Backed into a post, dent in rear corner abt 8 inches, no water yet. Should he go thru insurance, deductable is 500, and will we fix it',
+    /^Backed into a post, dent .* Should he go thru insurance, .* will we fix it$/,
+  ],
+  [
+    'Mon 5:02 - lady, no name. battery panel shows 12.1 volts this morning, was 12.7 last night. Ran furnace all night. Is the battery bad?',
+    /^battery panel shows 12\.1 volts .* Is the battery bad\?$/,
+  ],
+  [
+    'Hello, We plan to dry camp two nights in October with one 100 amp-hour lead acid battery. Furnace blower draws 7 amps and I guess it would run about half of the time overnight, 10 hours. Will the battery make it through the night?',
+    /^Furnace blower draws 7 amps .* through the night\?$/,
+  ],
+  [
+    'Hi, our trailer has the low pressure quick connect on the side and we bought a little table top grill that has its own regulator for the 1 lb bottles. Can I just get a hose and plug it in to the side port? My brother in law says take the regulator off.',
+    /grill .* Can I just get a hose and plug it in to the side port\?$/,
+  ],
+  [
+    'We are putting the camper up for winter this weekend, do we have to blow out the lines AND put in the pink antifreeze or is one enough. And what about the water heater, do i fill that too? its 6 gal.',
+    /^We are putting .* or is one enough\. And what about the water heater/,
+  ],
+  [
+    'tongue weight\nMy loaded trailer weighed 6150 lbs at the scale and the tongue 560. It sways when semis pass me. Is 560 enough?',
+    /^My loaded trailer weighed 6150 lbs/,
+  ],
+  ['Mon 4:35 - My hub is hot. Can I go?', /^My hub is hot\. Can I go\?$/],
+])('a question is spoken with its thing: %s', (told, spoken) => {
+  expect(asSpoken(told)).toMatch(spoken);
+});
+
 test('the questions of one message stay together, and in their order', () => {
   const [one] = fc.sample(spoken, { ...seed, numRuns: 1 });
   if (!one) throw new Error('There is nothing to put in order.');

@@ -55,7 +55,7 @@ const mostWords = 25;
 /** In fewer words hardly anybody tells what it is about. */
 const fewWords = 8;
 /** What leads up to a question goes with it as far as this. */
-const mostLedUp = 40;
+const mostLedUp = 45;
 
 /** A dot behind one of these ends no sentence. */
 const shortened =
@@ -74,23 +74,41 @@ function sentencesOf(question: string): readonly string[] {
 }
 
 const asksAbout =
-  /(?<!\p{L})(?:asks?|asking|wants? to know|wonders?|wondering|needs?|whether|how|which|what|can|could)(?!\p{L})/iu;
+  /(?<!\p{L})(?:asks?|asking|wants? to know|wonders?|wondering|needs?|whether|how|which|what|can|could|should|will|would)(?!\p{L})/iu;
+/** When somebody called, and who it was, as a note of it begins: “Mon 4:35 - Ray Pruitt.” */
+const stamp =
+  /^\s*(?:(?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?,? )?\d{1,2}:\d{2} ?(?:[ap]m)? ?[-–—] ?/iu;
+const caller =
+  /^(?:(?:Mrs?\.|Ms\.|Dr\.) )?(?:\p{Lu}[\p{L}’'-]+(?: \p{Lu}[\p{L}’'-]+){0,2}(?:, [\d -]+)?|\p{L}+, no name)\. +(?=\S)/u;
+/** A subject stands alone in the first line; what is asked about stands below it once more. */
+const subject = /^\s*(?:[\p{L}’'-]+ ?){1,4}\n+(?=[^\n]{20})/u;
+
+/** A question without what stands over it. */
+function bareOf(question: string): string {
+  const [over] = subject.exec(question) ?? [];
+  const below =
+    over !== undefined && !asksAbout.test(over) ? question.slice(over.length) : question;
+  return stamp.test(below) ? below.replace(stamp, '').replace(caller, '') : below;
+}
+
 const wordsOf = (text: string): readonly string[] => text.trim().split(/\s+/);
 
 /**
  * A question as it is read out: the whole of it in at most 25 words; else its last sentence that asks,
  * with as much of what leads up to it as fits, so that nobody hears a mere “Am I over?”.
+ * The sentence right ahead of it tells what it is about, and may be longer.
  */
-export function asSpoken(question: string): string {
+export function asSpoken(told: string): string {
+  const question = bareOf(told);
   if (wordsOf(question).length <= mostWords) return wordsOf(question).join(' ');
   const sentences = sentencesOf(question);
   const marked = sentences.findLastIndex((each) => each.endsWith('?'));
   const asking = marked >= 0 ? marked : sentences.findIndex((each) => asksAbout.test(each));
   const at = Math.max(0, asking);
   let said = wordsOf(sentences[at] ?? '');
-  for (const before of sentences.slice(0, at).toReversed()) {
+  for (const [back, before] of sentences.slice(0, at).toReversed().entries()) {
     const longer = [...wordsOf(before), ...said];
-    const most = said.length < fewWords ? mostLedUp : mostWords;
+    const most = back === 0 || said.length < fewWords ? mostLedUp : mostWords;
     if (longer.length > most) break;
     said = longer;
   }

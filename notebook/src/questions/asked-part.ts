@@ -199,7 +199,7 @@ export class AskedPart extends PlainElement {
         ${open.among.map(
           (
             fact,
-          ) => html`<button type="button" class="quiet" aria-pressed=${mended[fact] === open.value}
+          ) => html` <button type="button" class="quiet" aria-pressed=${mended[fact] === open.value}
             @click=${() => this.change(withOpen(this.asked, part, open, fact))}>It is ${nounIn(topic, fact)}</button>`,
         )}</span>`,
     );

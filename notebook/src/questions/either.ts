@@ -16,6 +16,10 @@ export const inFigures = (value: string): string =>
 
 const either = new Intl.ListFormat('en-US', { type: 'disjunction' });
 
+/** What of a figure’s kinds the topic knows: a question that was put to other rules keeps none of the others’. */
+export const knownAmong = (topic: Topic, { among }: Open): readonly string[] =>
+  among.filter((fact) => Object.hasOwn(topic.facts, fact));
+
 /** Which of the things that it may be a figure is, asked: “Is 4,200 lb the dry weight or the trailer’s own maximum?” */
 export const eitherSaid = (topic: Topic, { value, among }: Open): string =>
   `Is ${inFigures(value)} ${either.format(among.map((fact) => nounIn(topic, fact)))}?`;

@@ -68,3 +68,39 @@ test('no figure of an example is spoken as if it were the one that was told', ()
   const bare = { ...answered, text: 'Weigh it first.' };
   expect(withUnread(bare, asks, []).text).toBe('Weigh it first.');
 });
+
+test('whoever told people, a tongue or what was not read is answered with no supposed figure', () => {
+  const short = {
+    ...{ ...answered, form: 'short' as const, fits: 'askBack' as const },
+    ...{ asks: ['What does the tongue weigh, loaded?'] },
+    text: 'Say 370 lb of people and a tongue of 610 lb: of your label’s 1,480 lb then 500 lb are left. Weigh the tongue.',
+  };
+  const payload = { 'vehicle.placardPayload': 'sticker 1480' };
+  expect(withUnread(short, part('sticker 1480, how much is left?', payload), [])).toEqual(short);
+  for (const told of [
+    part('sticker 1480, 610 lb of us all', payload),
+    part('sticker 1480, tongue 720', {
+      ...payload,
+      'trailer.measuredTongueWeight': 'tongue 720',
+    }),
+    {
+      ...part('sticker 1480, two of us', payload),
+      people: [{ who: 'adult' as const, count: 2 }],
+    },
+  ]) {
+    expect(withUnread(short, told, []).text).toBe('Weigh the tongue.');
+    const alone = { ...short, text: short.text.replace(' Weigh the tongue.', '') };
+    expect(withUnread(alone, told, []).text).toBe('What does the tongue weigh, loaded?');
+  }
+});
+
+test('an answer that says a figure that was told is no example', () => {
+  const told = {
+    ...part('sticker says 65, 50 lb left?', { 'tire.labelPressure': 'says 65' }),
+    facts: { 'tire.labelPressure': '65 psi' },
+  };
+  const own = { ...answered, text: 'Run 65 psi, cold.' };
+  expect(withUnread(own, told, []).text).toBe('Run 65 psi, cold.');
+  const other = { ...answered, text: 'A label of 1,650 psi and 165 psi.' };
+  expect(withUnread(other, told, []).text).toMatch(/^The figures in this are an example/);
+});

@@ -37,6 +37,45 @@ export const unreadSaid = (unread: readonly string[]): string =>
 /** What stands before the figures of an example, where others were told that nothing was read from. */
 const exampleSaid = 'The figures in this are an example, not yours.';
 
+/** What is only supposed in an answer: “Say 370 lb of people and a tongue of 610 lb: …” */
+const supposed = /^Say .*\d/;
+const ofPeople = /(?<!\p{L})(?:people|tongue)(?!\p{L})/u;
+
+/** Whether who rides along, or the tongue, was told, as it may be understood. */
+const tellsLoad = ({ facts, people = [], loads = [], open = [] }: QuestionPart): boolean =>
+  people.length > 0 ||
+  loads.some(({ list }) => list === 'load.occupants') ||
+  [...Object.keys(facts), ...open.flatMap(({ among }) => among)].some((fact) =>
+    /ongueWeight$/.test(fact),
+  );
+
+/**
+ * A draft without what is supposed of people, a tongue or whatever else was told: nobody who told a figure
+ * is answered with that of an example. Where nothing else is said, what has to be known is asked.
+ */
+function withoutSupposed(answered: Answered, part: QuestionPart, isUnread: boolean): Answered {
+  const { text, asks } = answered;
+  const sentences = text.split(/(?<=[.?!]) /);
+  const isTold = tellsLoad(part);
+  const left = sentences.filter(
+    (each) => !supposed.test(each) || !(isUnread || (isTold && ofPeople.test(each))),
+  );
+  if (left.length === sentences.length) return answered;
+  return { ...answered, text: left.join(' ') || (asks[0] ?? text) };
+}
+
+/** Whether an answer says a figure that was told, with its unit: then it is of whoever asked. */
+function saysTold(text: string, { facts }: QuestionPart): boolean {
+  const plain = text.replaceAll(/(?<=\d),(?=\d{3})/g, '');
+  return Object.values(facts).some((value) => {
+    const said = /^\d[\d.]* \S+$/.test(value) ? value : undefined;
+    return (
+      said !== undefined && new RegExp(`(?<![\\d.])${escaped(said)}(?!\\p{L})`, 'u').test(plain)
+    );
+  });
+}
+const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+
 /** Decided is what fits whoever asked; all else but the short form may speak in the figures of an example. */
 const decided: ReadonlySet<Answered['form']> = new Set(['post', 'spoken']);
 const anyFigure = /\d/;
@@ -46,11 +85,12 @@ const anyFigure = /\d/;
  * example stands in it as if it were what was told. What is no calculation uses no figure.
  */
 export function withUnread(
-  answered: Answered,
+  whole: Answered,
   part: QuestionPart,
   personal: readonly string[],
 ): Answered {
-  const unread = answered.doc === undefined ? [] : unreadIn(part, personal);
+  const unread = whole.doc === undefined ? [] : unreadIn(part, personal);
+  const answered = withoutSupposed(whole, part, unread.length > 0);
   if (unread.length === 0) return answered;
   const { form, fits, text } = answered;
   if (form === 'askBack') {
@@ -58,7 +98,7 @@ export function withUnread(
     return { ...answered, text: `${text}\n${asks}` };
   }
   const mayBe = form !== 'short' && (form === 'everybody' || !decided.has(fits));
-  const isExample = mayBe && anyFigure.test(text);
+  const isExample = mayBe && anyFigure.test(text) && !saysTold(text, part);
   return {
     ...answered,
     beside: unreadSaid(unread),

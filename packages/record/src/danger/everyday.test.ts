@@ -14,6 +14,13 @@ test.each([
   'Little dent in the back bumper, how much to pull it out?',
   'There is a dent in the side of my trailer from hail. Can you pop it out?',
   'Someone put a dent in the rear corner. Is it bad, can it wait?',
+  'battery panel shows 12.1 volts this morning, was 12.7 last night. Ran furnace all night. Is the battery bad?',
+  'One 100 amp-hour lead acid battery, the furnace blower draws 7 amps about half of the time overnight. Will the battery make it through the night?',
+  'lithium battery app says 38%, is that ok to leave it in the trailer in the garage till spring? gets down to 10F in there',
+  'tires on mine say 2018 on the side (code 3118) but tread looks brand new. still good right',
+  'What spares should I carry for a long trip, were going 2400 miles to the coast and back. got a spare tire already',
+  'love the videos, the one with the awning made my grandpa laugh out loud. Keep em coming',
+  'our trailer has the low pressure quick connect on the side and we bought a little grill that has its own regulator for the 1 lb bottles. Can I just get a hose and plug it in to the side port? My brother says take the regulator off.',
 ])('is not urgent: %s', (text) => {
   expect(urgentIn(text)).toBeNull();
   expect(whyUrgent(text)).toEqual([]);
@@ -34,6 +41,16 @@ test.each([
   ['dent in the propane cylinder, can I still use it', 'gas'],
   ['dented wheel rim and it loses air', 'wheel'],
   ['hit a deer, dent in the a-frame near the coupler, towing home', 'coupling'],
+  ['lead acid battery, 100 amp-hours, smells of eggs on the charger', undefined],
+  ['the battery acid leaks on the floor, 12.4 volts', undefined],
+  ['lithium battery at 38% is swollen and hot, ok till spring?', undefined],
+  ['tires from 2018 (code 3118), one has a bulge on the side', 'wheel'],
+  ['what spares should i carry, one wheel is loose', 'wheel'],
+  ['agm 100 ah battery gurgling and spitting, normal?', undefined],
+  ['tires code 3118, inner edge has a slit', undefined],
+  ['tires dated 2210 leaning outward, ok?', undefined],
+  ['love the videos, keep em coming. btw it smells of gas by our stove', 'gas'],
+  ['can i get a hose and plug in the grill, it hisses at the quick connect', 'gas'],
   ['The battery is flat. One hub squeals and is too hot to touch.', undefined],
 ])('stays urgent: %s', (text, kind) => {
   const urgent = urgentIn(text);

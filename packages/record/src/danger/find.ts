@@ -1,3 +1,4 @@
+import { withoutVolts } from '../questions/volts';
 import { signs } from './all';
 import { type Calm, calmOf } from './calm';
 import { reportedIn } from './report';
@@ -122,7 +123,7 @@ function lookedFor(text: string): Looked {
   const { byFirst, wanted, meant, stems: listed, names } = index;
   const words: string[] = [];
   const calm: Calm[] = [];
-  const sentences = text.split(/(?<=[.?!])\s|\n+/);
+  const sentences = withoutVolts(text).split(/(?<=[.?!])\s|\n+/);
   for (const sentence of sentences) {
     const telling = tellingOf(sentence);
     const isCalm = calmOf(sentence);

@@ -7,7 +7,10 @@ const code =
 
 /** The week and year in which tires were made, as their code tells them; two codes are none. */
 export function dateCodesIn(topic: Topic, text: string): readonly Said[] {
-  const [found, another] = text.matchAll(code);
+  const all = [...text.matchAll(code)];
+  // “Say 2018 on the side (code 3118)”: the first is the year.
+  const codes = all.filter(({ groups }) => !/^20[0-3]/.test(`${groups?.week}${groups?.year}`));
+  const [found, another] = codes.length === 1 ? codes : all;
   const ahead = text.slice(0, found?.index ?? 0);
   const sentence = `${ahead.slice(ahead.search(/[^.?!;\n]*$/))}${/^[^.?!;\n]*/.exec(text.slice(ahead.length))?.[0] ?? ''}`;
   const isOfTires = /tires?(?!\p{L})/iu.test(sentence) && !/spare/i.test(sentence);

@@ -8,10 +8,12 @@ import { asTheyHold } from './corrections';
 import { placesOf } from './cues';
 import { dateCodesIn, loadIndexesIn } from './date-codes';
 import { isEither, isForEach, isMeant, isYear } from './not-meant';
+import { togetherIn } from './people-weights';
 import { sayingsIn } from './sayings';
 import { passesOver } from './scale-passes';
 import { inThousands, mayBeSpan, spanOf } from './spans';
 import { kindAround, kindBeside, kindOf, unsaidKinds } from './unsaid';
+import { withVolts } from './volts';
 
 /** Where something stands in a text: the words for it with its number, and the number alone. */
 export type Place = { readonly from: number; readonly to: number; readonly amount: Amount };
@@ -118,6 +120,9 @@ function nearTo(cue: string, text: string, amounts: readonly Amount[]): readonly
   );
 }
 
+/** Whoever sums up what a label's payload has to carry tells the tongue as it is then. */
+const loadedTongue = 'trailer.measuredTongueWeight';
+
 /** Numbers right beside a word that leaves open which fact it is; a word beside them may say it. */
 function unsaidIn(topic: Topic, text: string, amounts: readonly Amount[]): readonly Reading[] {
   return unsaidKinds.flatMap((unsaid) => {
@@ -130,7 +135,10 @@ function unsaidIn(topic: Topic, text: string, amounts: readonly Amount[]): reado
         const [first] = possible;
         if (first === undefined) return [];
         const [start, end] = [Math.min(from, amount.from), Math.max(to, amount.to)];
-        const said = kindBeside(unsaid, text, start, end) ?? kindAround(unsaid, text);
+        const said =
+          kindBeside(unsaid, text, start, end) ??
+          kindAround(unsaid, text) ??
+          (possible.includes(loadedTongue) && togetherIn(text) ? loadedTongue : undefined);
         const fact = kindOf(unsaid, possible, said);
         // A word that says which belongs to this number, and to no other.
         const reading = { ...near, away: said === undefined ? away : away - sure };
@@ -196,7 +204,7 @@ const isInKilograms = (amounts: readonly Amount[]): boolean =>
  * weight is worse than none.
  */
 export function factsIn(topic: Topic, text: string): Told {
-  const amounts = asTheyHold(text, inThousands(text, amountsIn(text)));
+  const amounts = asTheyHold(text, inThousands(text, withVolts(text, amountsIn(text))));
   const { told: sayings, unsettled } = sayingsIn(topic, text, amounts);
   const held = new Set(sayings.flatMap(({ amount }) => amount?.from ?? []));
   const spoken = new Set([...sayings.map(({ fact }) => fact), ...unsettled]);

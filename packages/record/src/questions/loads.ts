@@ -3,6 +3,7 @@ import { type Amount, amountsIn } from './amounts';
 import { isAskedAbout } from './asked-about';
 import { asTheyHold } from './corrections';
 import { isForEach } from './not-meant';
+import { togetherIn } from './people-weights';
 import type { QuestionPart } from './shapes';
 
 /** Something packed, as a text says it: in which list it stands, what it is, and what it weighs. */
@@ -78,11 +79,18 @@ const patterns = places.flatMap(({ list, at }) => {
   }));
 });
 
-/** “About 150 of stuff in the bed”: what is said so is a weight, and nothing that is counted. */
-const isOfPacked = ({ unit, value, to }: Amount, text: string): boolean =>
+const ofPacked = new RegExp(`^ of ${words}`, 'iu');
+const packedAhead = new RegExp(
+  `(?<!\\p{L})${words} ${inPlace(places[0]?.at ?? '')},?(?: (?:is|are|about|around|roughly))* $`,
+  'iu',
+);
+/** “About 150 of stuff in the bed”, “stuff in the bed 150”: what is said so is a weight, and nothing that is counted. */
+const isOfPacked = ({ unit, value, from, to }: Amount, text: string): boolean =>
   unit === undefined &&
   value >= 20 &&
-  new RegExp(`^ of ${words}`, 'iu').test(text.slice(to, to + 60));
+  (ofPacked.test(text.slice(to, to + 60)) ||
+    (packedAhead.test(text.slice(Math.max(0, from - 110), from)) &&
+      /^ ?(?:[,.;]|$)/.test(text.slice(to))));
 
 function loadAt(told: Amount, text: string): Load | undefined {
   const amount = isOfPacked(told, text) ? { ...told, unit: 'lb' } : told;
@@ -127,11 +135,34 @@ export function loadsIn(text: string): readonly Load[] {
   return found;
 }
 
-/** The loads of a text that have a list in a topic, as a question keeps them. */
-export const loadsOf = (topic: Topic, text: string): NonNullable<QuestionPart['loads']> =>
-  loadsIn(text)
-    .filter(({ list }) => topic.facts[list]?.kind === 'rows')
-    .map(({ list, label, weight, from, to }) => ({
-      ...{ list, label, weight },
-      words: text.slice(from, to),
-    }));
+/** “150 of cargo” where the people are told beside it: whoever sums up a label’s payload tells its cargo. */
+function cargoOfSum(text: string): Omit<Load, 'from' | 'to'> & { readonly words: string } {
+  const said =
+    /(?<![\p{L}\d.,$])(?<a>\d{2,4})(?: ?(?:lbs?|pounds?))?(?: of)? cargo(?! ?(?:capacity|rating|limit|max|trailer))(?!\p{L})|(?<!\p{L})cargo,? (?:is |of |about |around )*(?<b>\d{2,4})(?![\p{L}\d.,]*\d)/iu.exec(
+      text,
+    );
+  const { a, b = '' } = said?.groups ?? {};
+  const value = Number(a ?? b);
+  const isOne = said !== null && value > 0 && !inTrailer.test(text);
+  return {
+    ...{ list: 'load.cargo', label: 'Cargo', weight: isOne ? `${value} lb` : '' },
+    words: said?.[0] ?? '',
+  };
+}
+const inTrailer = new RegExp(`(?<!\\p{L})${inPlace(places[1]?.at ?? '')}`, 'iu');
+
+/** The loads of a text that have a list in a topic, as a question keeps them; what people weigh together is one. */
+export function loadsOf(topic: Topic, text: string): NonNullable<QuestionPart['loads']> {
+  const packedIn = loadsIn(text).map(({ list, label, weight, from, to }) => ({
+    ...{ list, label, weight },
+    words: text.slice(from, to),
+  }));
+  const together = togetherIn(text);
+  const cargo = cargoOfSum(text);
+  const isSum = together !== undefined && packedIn.length === 0 && cargo.weight !== '';
+  return [
+    ...(together ? [{ list: 'load.occupants', label: 'Everybody together', ...together }] : []),
+    ...packedIn,
+    ...(isSum ? [cargo] : []),
+  ].filter(({ list }) => topic.facts[list]?.kind === 'rows');
+}

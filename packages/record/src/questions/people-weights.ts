@@ -60,3 +60,27 @@ export function weightOf(riders: Riders, all: readonly Riders[], text: string): 
   if (riders.who !== 'adult' || others.length > 0) return undefined;
   return weightFrom(together.exec(text), riders);
 }
+
+const collective =
+  '(?:people|ppl|passengers|occupants|everybody|everyone|all of us|the family|our family|family)';
+const weighs =
+  ',?(?: (?:is|are|weighs?|weighing|comes? to|totals?|adds? up to|together|combined|at|about|around|roughly|maybe|some|all|in all|a total of))*[ :=]{1,2}';
+/** “People 610”, “everybody together is 610 lb” */
+const byCollective = new RegExp(
+  `(?<!\\p{L}|\\d )${collective}${weighs}(?<sum>\\d{3,4})${unit}${notOther}(?!\\p{L})`,
+  'iu',
+);
+/** “Us two + 2 kids + dog is about 610”: whoever writes is among them. */
+const byList = new RegExp(
+  `(?<!\\p{L})(?:us|we|me|i|myself)(?!\\p{L})[^.?!;\\n]{0,60}(?<!\\p{L})(?:kids?|child|children|boys?|girls?|${dogs}s?)(?: (?:is|are|weighs?|comes? to|totals?|adds? up to|together|combined|about|around|roughly|all|=))+ (?<sum>\\d{3,4})${unit}${notOther}(?!\\p{L})`,
+  'iu',
+);
+const mostTogether = 2_500;
+
+/** What all who ride along weigh together, where a text tells it of all of them and of nobody by himself. */
+export function togetherIn(text: string): Weight | undefined {
+  const found = byCollective.exec(text) ?? byList.exec(text);
+  const { sum = '', unit: said = 'lb' } = found?.groups ?? {};
+  if (!found || Number(sum) < 100 || Number(sum) > mostTogether) return undefined;
+  return { weight: `${Number(sum)} ${/^k/i.test(said) ? 'kg' : 'lb'}`, words: found[0] };
+}

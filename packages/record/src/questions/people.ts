@@ -2,7 +2,7 @@ import type { Topic } from '@tarebook/rules/engine';
 import { amountsIn } from './amounts';
 import { asTheyHold } from './corrections';
 import { numbersSaid } from './number-words';
-import { type Riders, weightOf } from './people-weights';
+import { type Riders, togetherIn, weightOf } from './people-weights';
 import type { QuestionPart } from './shapes';
 
 /** The list of those who ride along, in topics that ask for them. */
@@ -117,9 +117,13 @@ export function ridersIn(whole: string): readonly Riders[] {
   return made.toSorted((a, b) => a.from - b.from);
 }
 
-/** Who rides along as a question keeps them, with what each weighs where the text tells it. */
+/**
+ * Who rides along as a question keeps them, with what each weighs where the text tells it. Those whose
+ * weight is told together are one row among the loads.
+ */
 export function peopleOf(topic: Topic, text: string): NonNullable<QuestionPart['people']> {
-  const riders = topic.facts[peopleList]?.kind === 'rows' ? ridersIn(text) : [];
+  if (topic.facts[peopleList]?.kind !== 'rows' || togetherIn(text)) return [];
+  const riders = ridersIn(text);
   return riders.map((each) => ({
     ...{ who: each.who, count: each.count },
     ...weightOf(each, riders, text),

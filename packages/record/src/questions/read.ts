@@ -107,6 +107,7 @@ export function reader(options: ReadOptions): (message: Message) => ReadMessage 
     const asOpen = isOn && open.length === 0 ? (before?.open ?? []) : open;
     const riding = topic ? peopleOf(topic, text) : [];
     const loads = topic ? loadsOf(topic, text) : [];
+    const isRidden = riding.length > 0 || loads.some(({ list }) => list === people);
     const near = search?.(text).find((hit) =>
       topic ? hit.topic === topic.id : !Object.hasOwn(topics, hit.topic),
     );
@@ -121,7 +122,7 @@ export function reader(options: ReadOptions): (message: Message) => ReadMessage 
       ...(riding.length > 0 && { people: riding }),
       ...(loads.length > 0 && { loads }),
       ...(asOpen.length > 0 && { open: asOpen }),
-      ask: topic ? asksOf(topic, facts, riding.length > 0) : [],
+      ask: topic ? asksOf(topic, facts, isRidden) : [],
       answeredBy: near?.path ?? null,
     };
   }

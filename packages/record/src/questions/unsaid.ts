@@ -26,7 +26,15 @@ export const unsaidKinds: readonly Unsaid[] = [
     kinds: { 'trailer.dryWeight': empty, 'trailer.gvwr': most },
   },
   {
-    words: ['tongue weight', 'tongue wt', 'tongue', 'TW', 'on the tongue'],
+    words: [
+      'tongue weight',
+      'tongue wt',
+      'tongue',
+      'TW',
+      'on the tongue',
+      'tounge',
+      'tounge weight',
+    ],
     kinds: { 'trailer.dryTongueWeight': empty, 'trailer.measuredTongueWeight': weighed },
     // A tongue weight that stands beside those of the brochure is the brochure's.
     around: {
