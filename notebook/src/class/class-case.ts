@@ -24,6 +24,7 @@ import './guess-field';
 import { GuessField } from './guess-field';
 import { compared, type Question, readPrediction } from './predict';
 import type { Walked } from './record';
+import { saidMarks } from './said-marks';
 import { answersTold, putRight, taskParts } from './task-read';
 import { Walks, walking } from './walks';
 import { stepsShown, stepWords } from './wall-steps';
@@ -213,7 +214,8 @@ export class ClassCase extends PlainElement {
 
   private predictions(question: Question) {
     const { group, system } = this;
-    return html`<table>
+    const isSentence = question.kind === 'several' && question.result === 'say';
+    return html`${isSentence ? html`<p class="small soft">Marked by the words that were heard. Read each sentence, and tap a mark that is wrong: the tally keeps yours.</p>` : nothing}<table>
       <thead><tr><th scope="col">Learner</th><th scope="col">${question.kind === 'several' ? 'Answered' : 'Predicted'}</th><th scope="col">Difference</th><th scope="col">Met</th><th scope="col">How sure, and why</th></tr></thead>
       <tbody>${group.learners.map((learner) => {
         const made = committed(group, learner);
@@ -222,7 +224,7 @@ export class ClassCase extends PlainElement {
         }
         const { said, sure = '', why = '' } = made;
         const { says, met } = compared(said, question, system);
-        return html`<tr><th scope="row">${learner}</th><td class=${question.kind === 'number' ? 'num' : ''}>${said}</td><td>${says}</td><td>${met ? 'met' : 'not met'}</td><td class="small">${sure}${sure && why ? ': ' : ''}${why}</td></tr>`;
+        return html`<tr><th scope="row">${learner}</th><td class=${question.kind === 'number' ? 'num' : ''}>${isSentence ? saidMarks(made, question) : said}</td><td>${says}</td><td>${met ? 'met' : 'not met'}</td><td class="small">${sure}${sure && why ? ': ' : ''}${why}</td></tr>`;
       })}</tbody>
     </table>`;
   }
