@@ -13,6 +13,7 @@ import {
   waiting,
 } from '../state/group';
 import { answerRead } from './case-read';
+import { titleAbove } from './case-title';
 import { Committed, Joined, type Reason, StepShown, TakenBack } from './class-case-events';
 import './on-phones';
 import type { PhonesOpened } from './on-phones';
@@ -237,8 +238,9 @@ export class ClassCase extends PlainElement {
     const last = group.at + 1 === group.cases.length;
     const on = () => this.dispatchEvent(new Event('class-goes-on', { bubbles: true }));
     const next = html`<div class="acts"><button @click=${on}>${last ? 'To the tally' : 'The next case'}</button></div>`;
+    const title = titleAbove(each, group.at + 1, isOpen(group));
     if (walked === 'coming') {
-      return html`<h2 tabindex="-1">${each.title}</h2>${walking}${next}`;
+      return html`<h2 tabindex="-1">${title}</h2>${walking}${next}`;
     }
     if (!walked) {
       return html`<h2>${each.title}</h2><p class="notice" role="alert">This case cannot be judged any more; go on to the next.</p>${next}`;
@@ -247,7 +249,7 @@ export class ClassCase extends PlainElement {
     const { above, below } = taskParts(walked, system);
     return html`
       <p class="soft small">Case ${group.at + 1} of ${group.cases.length}</p>
-      <h2 tabindex="-1">${each.title}</h2>
+      <h2 tabindex="-1">${title}</h2>
       ${this.planned(each)}
       ${above}
       <p role="status">${this.told}</p>
