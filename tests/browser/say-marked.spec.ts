@@ -20,6 +20,7 @@ test('say it aloud: the opposite is not met by itself, and the trainer’s mark 
   await say(
     'No, I would not tow on these: they are past six years, and old rubber can come apart.',
   );
+  await page.locator('#sure').selectOption('certain');
   await say(
     'These tires are not bad at all, they will do nicely, they are not past six years. Check cold pressures.',
   );
@@ -37,9 +38,12 @@ test('say it aloud: the opposite is not met by itself, and the trainer’s mark 
   const row = (name: string) => page.getByRole('row', { name: new RegExp(`^${name}`) });
   await expect(row('Ada')).toContainText('1 of 1');
   await expect(row('Ben')).toContainText('0 of 1');
+  await expect(row('Ben')).toContainText('“These tires are not bad at all, they will do nicely');
   await page.reload();
   await page.goto('/#/class/weeks');
   await expect(row('Ada')).toContainText('1 of 1');
+  await expect(page.getByRole('columnheader', { name: 'Wrong and certain' })).toBeVisible();
+  await expect(row('Ben').getByRole('cell', { name: '1 of 1' })).toBeVisible();
   await expect(page.getByRole('link', { name: new RegExp(`${old}, Ben`) })).toBeVisible();
   await expect(page.getByRole('link', { name: new RegExp(`${old}, Ada`) })).toHaveCount(0);
 });
