@@ -1,9 +1,11 @@
 import { type Block, type CaseDocument, liveValue } from '@tarebook/casebook';
+import { numbersSaid } from '@tarebook/record';
 import type { Answer, Topic } from '@tarebook/rules/engine';
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Nodes } from 'mdast';
 import { prose } from '../elements/prose';
+import type { Asking } from '../practice/ask-next';
 import { choiceSaid } from './choice-said';
 import { askedUnit, foundWords, type Question, splitAtPredict, withinWords } from './predict';
 import type { Walked } from './record';
@@ -121,6 +123,43 @@ export function customerSays({ doc, answer }: Walked, system: UnitSystem) {
   const words = before.filter((block) => block.kind === 'prose');
   const said = words.filter(({ node }) => firstWords(node).startsWith('“'));
   return blocksRead(said.length > 0 ? said : words.slice(0, 1), doc, answer, system);
+}
+
+const wordsOf = (node: Nodes): string =>
+  'value' in node ? node.value : 'children' in node ? node.children.map(wordsOf).join('') : '';
+
+/** Figures of a text, in digits or in words; “two twenties” are a 2 and a 20. */
+const figuresOf = (text: string): readonly number[] => [
+  ...[...text.matchAll(/\d[\d,]*(?:\.\d+)?/g)].map(([figure]) =>
+    Number(figure.replaceAll(',', '')),
+  ),
+  ...text
+    .split(/\s+/)
+    .map((word) => word.replace(/ties\b/, 'ty').replace(/hundreds\b/, 'hundred'))
+    .flatMap((word) => numbersSaid(word).map(({ value }) => value)),
+  ...numbersSaid(text).map(({ value }) => value),
+];
+
+/**
+ * The customer's own words where facts are to be asked for, and else what the topic asks: nothing that
+ * an author says, and no sentence with a figure in it that is hidden.
+ */
+export function customerAsks(
+  { doc, answer }: Pick<Walked, 'doc' | 'answer'>,
+  { hidden }: Asking,
+  system: UnitSystem,
+) {
+  const kept = new Set(hidden.flatMap(({ value }) => figuresOf(value)));
+  const tells = (text: string): boolean => figuresOf(text).some((figure) => kept.has(figure));
+  const said = splitAtPredict(doc).before.flatMap((block) => {
+    if (block.kind !== 'prose' || !firstWords(block.node).startsWith('“')) return [];
+    const words = wordsOf(block.node);
+    if (!tells(words)) return blocksRead([block], doc, answer, system);
+    const sentences = words.replace(/[“”]/g, '').split(/(?<=[.?!])\s+/);
+    const left = sentences.filter((each) => !tells(each)).join(' ');
+    return left === '' ? [] : [html`<p>“${left}”</p>`];
+  });
+  return said.length > 0 ? html`${said}` : html`<p>${doc.topic?.question}</p>`;
 }
 
 /** What is to be predicted, in the author's words where there are any. */

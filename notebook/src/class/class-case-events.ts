@@ -12,6 +12,13 @@ export class Committed extends CustomEvent<{
   }
 }
 
+/** The trainer says otherwise of what a learner said; `said` is what counts from now on. */
+export class SaidMarked extends CustomEvent<{ readonly learner: string; readonly said: string }> {
+  constructor(learner: string, said: string) {
+    super('said-marked', { detail: { learner, said }, bubbles: true });
+  }
+}
+
 export class TakenBack extends CustomEvent<string> {
   constructor(learner: string) {
     super('prediction-taken-back', { detail: learner, bubbles: true });

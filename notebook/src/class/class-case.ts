@@ -13,6 +13,7 @@ import {
   waiting,
 } from '../state/group';
 import { answerRead } from './case-read';
+import { titleAbove } from './case-title';
 import { Committed, Joined, type Reason, StepShown, TakenBack } from './class-case-events';
 import './on-phones';
 import type { PhonesOpened } from './on-phones';
@@ -24,6 +25,7 @@ import './guess-field';
 import { GuessField } from './guess-field';
 import { compared, type Question, readPrediction } from './predict';
 import type { Walked } from './record';
+import { saidMarks } from './said-marks';
 import { answersTold, putRight, taskParts } from './task-read';
 import { Walks, walking } from './walks';
 import { stepsShown, stepWords } from './wall-steps';
@@ -213,7 +215,8 @@ export class ClassCase extends PlainElement {
 
   private predictions(question: Question) {
     const { group, system } = this;
-    return html`<table>
+    const isSentence = question.kind === 'several' && question.result === 'say';
+    return html`${isSentence ? html`<p class="small soft">Marked by the words that were heard. Read each sentence, and tap a mark that is wrong: the tally keeps yours.</p>` : nothing}<table>
       <thead><tr><th scope="col">Learner</th><th scope="col">${question.kind === 'several' ? 'Answered' : 'Predicted'}</th><th scope="col">Difference</th><th scope="col">Met</th><th scope="col">How sure, and why</th></tr></thead>
       <tbody>${group.learners.map((learner) => {
         const made = committed(group, learner);
@@ -222,7 +225,7 @@ export class ClassCase extends PlainElement {
         }
         const { said, sure = '', why = '' } = made;
         const { says, met } = compared(said, question, system);
-        return html`<tr><th scope="row">${learner}</th><td class=${question.kind === 'number' ? 'num' : ''}>${said}</td><td>${says}</td><td>${met ? 'met' : 'not met'}</td><td class="small">${sure}${sure && why ? ': ' : ''}${why}</td></tr>`;
+        return html`<tr><th scope="row">${learner}</th><td class=${question.kind === 'number' ? 'num' : ''}>${isSentence ? saidMarks(made, question) : said}</td><td>${says}</td><td>${met ? 'met' : 'not met'}</td><td class="small">${sure}${sure && why ? ': ' : ''}${why}</td></tr>`;
       })}</tbody>
     </table>`;
   }
@@ -235,8 +238,9 @@ export class ClassCase extends PlainElement {
     const last = group.at + 1 === group.cases.length;
     const on = () => this.dispatchEvent(new Event('class-goes-on', { bubbles: true }));
     const next = html`<div class="acts"><button @click=${on}>${last ? 'To the tally' : 'The next case'}</button></div>`;
+    const title = titleAbove(each, group.at + 1, isOpen(group));
     if (walked === 'coming') {
-      return html`<h2 tabindex="-1">${each.title}</h2>${walking}${next}`;
+      return html`<h2 tabindex="-1">${title}</h2>${walking}${next}`;
     }
     if (!walked) {
       return html`<h2>${each.title}</h2><p class="notice" role="alert">This case cannot be judged any more; go on to the next.</p>${next}`;
@@ -245,7 +249,7 @@ export class ClassCase extends PlainElement {
     const { above, below } = taskParts(walked, system);
     return html`
       <p class="soft small">Case ${group.at + 1} of ${group.cases.length}</p>
-      <h2 tabindex="-1">${each.title}</h2>
+      <h2 tabindex="-1">${title}</h2>
       ${this.planned(each)}
       ${above}
       <p role="status">${this.told}</p>

@@ -5,6 +5,7 @@ import { type GroupCase, surenesses } from '../state/group';
 import type { Lesson } from '../state/lesson';
 import './class-paper.css';
 import { answerRead } from './case-read';
+import { titleAbove } from './case-title';
 import { askedUnit, leftOpen, type Question } from './predict';
 import { type Walked, walkedCase } from './record';
 import type { Sheets } from './sheets-wanted';
@@ -52,7 +53,7 @@ export class ClassPaper extends PlainElement {
     return html`<section class="one">
       <p class="small">${lesson.name || 'Lesson'} · case ${at + 1} of ${this.cases.length}${item ? html` · ${item.minutes} min` : nothing}
         ${isKey ? html` · key` : html`<span class="who">Name ${learner ? html`<strong>${learner}</strong>` : html`<span class="line"></span>`}</span>`}</p>
-      <h1>${walked.doc.front.title}</h1>
+      <h1>${titleAbove({ exercise: walked.task.kind, title: walked.doc.front.title }, at + 1, isKey)}</h1>
       ${onPaper(walked, system, isKey)}
       ${
         isKey

@@ -22,7 +22,7 @@ export class ClassTally extends PlainElement {
     const { met, says } = compared(made.said, walked.question, 'us');
     // Of a choice the difference says nothing that the choice does not.
     const off = walked.question.kind === 'word' ? '' : `; ${says}`;
-    return html`<td>${met ? 'met' : 'not met'}<br /><span class="small soft">said: ${made.said}${made.sure ? `, ${made.sure}` : ''}${off}</span></td>`;
+    return html`<td>${met ? 'met' : 'not met'}<br /><span class="small soft">said: ${made.said}${made.sure ? `, ${made.sure}` : ''}${off}${made.why ? html`<br />“${made.why}”` : nothing}</span></td>`;
   }
 
   private total(learner: string) {

@@ -1,6 +1,8 @@
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing, type TemplateResult } from 'lit';
+import type { GroupCase } from '../state/group';
 import { surenesses } from '../state/group';
+import { titleAbove } from './case-title';
 import type { Walked } from './walked';
 
 /** The join code stands before everybody. */
@@ -51,3 +53,13 @@ export function whoAreYou(
 
 /** In the place of the form, for whoever comes once the working of a case is open. */
 export const tooLate: TemplateResult = html`<p class="notice" role="status">The working of this case is open, so no guess is taken any more: look at the wall. The next case comes here by itself.</p>`;
+
+/** Which case is on, and who guesses. */
+export const headRead = (
+  each: GroupCase,
+  number: number,
+  cases: number,
+  learner: string | undefined,
+  isOpen: boolean,
+) => html`<h1 tabindex="-1">${titleAbove(each, number, isOpen)}</h1>
+  <h2 class="small soft">Case ${number} of ${cases} · ${learner}</h2>`;

@@ -6,7 +6,7 @@ import './guess-field';
 import './class-over';
 import { type Handed, handedRead } from './handed-read';
 import { JoinLine } from './join-line';
-import { guessForm, joinForm, tooLate, whoAreYou } from './join-parts';
+import { guessForm, headRead, joinForm, tooLate, whoAreYou } from './join-parts';
 import { codeHere, OwnPhone } from './own-phone';
 import './own-way';
 import type { OwnWayGone } from './own-way';
@@ -253,8 +253,8 @@ export class JoinView extends PlainElement {
     if (!each || !walked)
       return html`<p class="notice">This case cannot be shown here.</p>${onward}`;
     const { above, below } = learnerParts(walked, this.system);
-    return html`<h1 tabindex="-1">${each.title}</h1>
-      <h2 class="small soft">Case ${this.at + 1} of ${passed.cases.length} · ${passed.learners[this.me ?? 0]}</h2>
+    const learner = passed.learners[this.me ?? 0];
+    return html`${headRead(each, this.at + 1, passed.cases.length, learner, this.line.isOpen)}
       ${above}
       <p role="status">${this.told}</p>
       ${

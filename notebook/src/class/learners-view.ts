@@ -5,6 +5,7 @@ import { PlainElement } from '../elements/plain-element';
 import { type Invited, listen, type Shown } from './channel';
 import './projector.css';
 import './wall-steps.css';
+import { titleAbove } from './case-title';
 import { movedRead } from './moved-read';
 import type { Walked } from './record';
 import { wallRead } from './task-read';
@@ -84,8 +85,10 @@ export class LearnersView extends PlainElement {
     if (walked === 'coming') return html`<h1>For the learners</h1>${walking}`;
     if (!walked)
       return html`<h1>For the learners</h1><p role="status">This case cannot be shown.</p>`;
+    const { front } = walked.doc;
+    const title = titleAbove({ ...shown, title: front.title }, shown.number, shown.open);
     return html`<div class="stage ${shown.open ? 'is-open' : 'is-asked'}">
-      <h1>${walked.doc.front.title} <span class="soft small">case ${shown.number} of ${shown.cases}</span></h1>
+      <h1>${title} <span class="soft small">case ${shown.number} of ${shown.cases}</span></h1>
       ${shown.open ? html`<p class="hidden" role="status">The working is open.</p>${this.open(walked, shown)}` : this.asked(walked, shown)}
       ${shown.invited ? this.invitation(shown.invited) : ''}
     </div>`;

@@ -1,6 +1,6 @@
 import { readCase, setFact } from '@tarebook/casebook';
 import { expect, test } from 'vitest';
-import { asMoved } from './moved-value';
+import { asMoved, unitWritten } from './moved-value';
 
 test('a figure moves to what was typed, to the digit', () => {
   expect(asMoved('1200', 'lb')).toBe('1,200 lb');
@@ -10,6 +10,16 @@ test('a figure moves to what was typed, to the digit', () => {
   expect(asMoved('.5', 'in')).toBe('0.5 in');
   expect(asMoved('540 kg', 'lb')).toBe('540 kg');
   expect(asMoved('1200', '')).toBe('1200');
+  expect(asMoved('-3', 'ft')).toBe('-3 ft');
+  expect(asMoved('\u22121,200', 'lb')).toBe('-1,200 lb');
+  expect(asMoved('+3', 'ft')).toBe('3 ft');
+});
+
+test('a bare number is in the unit in which the fact stands in the case', () => {
+  expect(unitWritten({ value: '2 ft', unit: 'in' }, 'us')).toBe('ft');
+  expect(unitWritten({ value: '-2 ft', unit: 'ft' }, 'metric')).toBe('ft');
+  expect(unitWritten({ value: '', unit: 'lb' }, 'us')).toBe('lb');
+  expect(unitWritten({ value: 'yes', unit: '' }, 'us')).toBe('');
 });
 
 test('what is no number in English is told, and never made another one', () => {

@@ -7,6 +7,7 @@ import { heardIn } from '../practice/say-aloud';
 import type { WrongFigure } from '../practice/wrong-figure';
 import { readDocument } from '../state/reading';
 import {
+  customerAsks,
   customerSays,
   factsBrief,
   factsWhole,
@@ -55,7 +56,7 @@ function outRead({ answer }: Walked, system: UnitSystem) {
 
 /** What is asked of a learner, whole, as the trainer and a phone show it above the place to answer. */
 export function taskRead(walked: Walked, system: UnitSystem) {
-  const { task, doc } = walked;
+  const { task } = walked;
   switch (task.kind) {
     case 'spot':
       return html`<p>${asks.spot}</p>${linesRead(task.wrong)}`;
@@ -63,8 +64,7 @@ export function taskRead(walked: Walked, system: UnitSystem) {
       return html`${proseBefore(walked, system)}<div class="known">${factsBrief(walked)}</div>
         ${outRead(walked, system)}<p>${sayingOf(walked)}</p>`;
     case 'ask':
-      // An author's prose may tell what is hidden.
-      return html`<p>${doc.topic?.question}</p><p>${asks.ask}</p>`;
+      return html`${customerAsks(walked, task.asking, system)}<p>${asks.ask}</p>`;
     default:
       return questionRead(walked, system);
   }
@@ -122,7 +122,7 @@ export function wallRead(
   walked: Walked,
   system: UnitSystem,
 ): { readonly told: unknown; readonly ask: unknown; readonly known: unknown } {
-  const { task, doc, answer } = walked;
+  const { task, answer } = walked;
   switch (task.kind) {
     case 'spot':
       return { told: nothing, ask: html`<p>${asks.spot}</p>`, known: linesRead(task.wrong) };
@@ -135,7 +135,7 @@ export function wallRead(
       const { doc: known } = askingNow(task.asking, []);
       const ask = html`<p>${asks.ask}</p><p class="choices-said">${hidden.map(({ label }) => label).join(' · ')}</p>`;
       return {
-        told: html`<p>${doc.topic?.question}</p>`,
+        told: customerAsks(walked, task.asking, system),
         ask,
         known: factsBrief({ ...walked, doc: known }),
       };

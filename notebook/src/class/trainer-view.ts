@@ -2,7 +2,15 @@ import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing } from 'lit';
 import { keyed } from 'lit/directives/keyed.js';
 import { PlainElement } from '../elements/plain-element';
-import { beginGroup, type Group, goOn, joined, openWorking, takeBack } from '../state/group';
+import {
+  beginGroup,
+  type Group,
+  goOn,
+  joined,
+  markAnew,
+  openWorking,
+  takeBack,
+} from '../state/group';
 import type { Lesson } from '../state/lesson';
 import './class-case';
 import type {
@@ -10,6 +18,7 @@ import type {
   Committed,
   Joined,
   PhonesInvited,
+  SaidMarked,
   StepShown,
   TakenBack,
 } from './class-case-events';
@@ -198,6 +207,7 @@ export class TrainerView extends PlainElement {
         @class-begun=${this.begun}
         @sheets-wanted=${this.print}
         @prediction-committed=${({ detail }: Committed) => run.took(detail.learner, detail.said, detail.reason)}
+        @said-marked=${({ detail }: SaidMarked) => run.go((now) => markAnew(now, detail.learner, detail.said, Date.now()))}
         @prediction-taken-back=${({ detail }: TakenBack) => run.go((now) => takeBack(now, detail))}
         @learner-joined=${({ detail }: Joined) => run.go((now) => joined(now, detail))}
         @phones-opened=${({ detail }: PhonesOpened) => this.phonesOpened(detail)}

@@ -1,5 +1,5 @@
 import { addRow, type CaseDocument, removeRow, setCell } from '@tarebook/casebook';
-import { shownUnit, type UnitSystem } from '@tarebook/rules/quantity';
+import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing } from 'lit';
 import type { CellTyped, RowAdded, RowDropped } from '../counter/row-list';
 import { PlainElement } from '../elements/plain-element';
@@ -9,7 +9,7 @@ import type { Shown } from './channel';
 import { optionSaid } from './choice-said';
 import { awaitedIn, type Movable, movableIn } from './movable';
 import { movedRead } from './moved-read';
-import { asMoved } from './moved-value';
+import { asMoved, unitWritten } from './moved-value';
 import type { Walked } from './record';
 import { whatIfSaid } from './what-if-said';
 import { whyRefused } from './why-refused';
@@ -83,8 +83,7 @@ export class WhatIf extends PlainElement {
           : `Nothing is written for ${fact.label}; write a value such as ${fact.value || 'the one on the label'}.`;
       return;
     }
-    const unit = fact.unit === '' ? '' : shownUnit(fact.unit, this.system);
-    const text = fact.write(this.now, asMoved(value, unit));
+    const text = fact.write(this.now, asMoved(value, unitWritten(fact, this.system)));
     this.put(text, `“${value}” cannot be read for ${fact.label}.`);
   }
 

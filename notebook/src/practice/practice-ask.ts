@@ -1,6 +1,6 @@
 import type { UnitSystem } from '@tarebook/rules/quantity';
 import { html, nothing, type PropertyValues } from 'lit';
-import { customerSays, factsBrief } from '../class/case-read';
+import { customerAsks, factsBrief } from '../class/case-read';
 import { choiceSaid } from '../class/choice-said';
 import { verdictWords } from '../class/predict';
 import { verdictRead } from '../class/verdict-read';
@@ -107,7 +107,7 @@ export class PracticeAsk extends PlainElement {
     const left = asking.hidden.filter(({ id }) => !asked.includes(id));
     const last = now.asked.at(-1);
     const lastSaid = last && choiceSaid(asking.topic.facts[last.id], last.value);
-    return html`${customerSays(made, system)}
+    return html`${customerAsks(made, asking, system)}
       <h3>What is known</h3>
       ${answer ? factsBrief({ ...made, doc, answer }) : nothing}
       ${

@@ -180,7 +180,7 @@ export class PracticeView extends PlainElement {
       ${making ? html`<p><button type="button" @click=${() => this.stop()}>Stop</button></p>` : nothing}
       ${
         made
-          ? html`<h2 tabindex="-1">${exerciseWords[made.task.kind]} · ${made.title}</h2>
+          ? html`<h2 tabindex="-1">${exerciseWords[made.task.kind]}${made.task.kind === 'ask' && !done ? nothing : ` · ${made.title}`}</h2>
             <p class="small soft">${
               made.isFresh
                 ? `The figures are this exercise’s own, drawn by the seed ${this.seed}; vehicle, trailer and people are invented.`

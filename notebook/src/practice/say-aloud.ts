@@ -3,6 +3,7 @@ import { numbersSaid, termsOf } from '@tarebook/record';
 import type { Answer, LimitAnswer } from '@tarebook/rules/engine';
 import { convert, findUnit, show, type UnitSystem, unitOf } from '@tarebook/rules/quantity';
 import { levelOf } from '../state/level';
+import { stanceOf } from './verdict-said';
 
 /** One thing that a sentence for a customer has to hold. */
 export type Part = {
@@ -66,19 +67,19 @@ function isNamed(sentence: ReadonlySet<string>, answer: Answer, limit: LimitAnsw
 
 const no =
   /\b(?:not|no|never|cannot|over|exceeds?|too (?:heavy|much|many|little|long))\b|n[’']t\b/i;
-const yes = /\b(?:fits?|fine|ok|okay|yes|can|may|works?|good|goes|enough|within|left|holds?)\b/i;
 const open =
   /\b(?:unknown|unless|until|find out|look|ask|check|depends|need|not sure|first)\b|cannot (?:say|tell)|(?:can|do|does)n[’']t (?:know|say|tell)|not know/i;
 
 function verdictPart({ topic }: CaseDocument, answer: Answer, sentence: string): Part {
   const level = topic ? levelOf(topic.outcomes, answer.outcome) : 'unknown';
+  const { affirms, refuses, settles, agrees, objects } = stanceOf(sentence);
+  // Whoever says the opposite as well has not said it, whatever other words stand there.
   const said =
     level === 'stop'
-      ? no.test(sentence)
+      ? objects && !affirms
       : level === 'unknown' || level === 'if'
-        ? open.test(sentence)
-        : yes.test(sentence) &&
-          !/\b(?:does|do|is|will|can)(?: not|n[’']t)\b|cannot/i.test(sentence);
+        ? open.test(sentence) && !settles
+        : agrees && !refuses;
   return { id: 'verdict', label: 'The verdict', said, says: answer.words };
 }
 

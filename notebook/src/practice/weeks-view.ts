@@ -39,10 +39,10 @@ export class WeeksView extends PlainElement {
   private sums(done: readonly Done[]) {
     return html`<div class="tally" tabindex="0" role="group" aria-label="Mistakes by learner">
       <table>
-        <thead><tr><th scope="col">Learner</th><th scope="col">Met</th>${all.map((each) => html`<th scope="col">${mistakes[each]}</th>`)}</tr></thead>
+        <thead><tr><th scope="col">Learner</th><th scope="col">Met</th><th scope="col">Wrong and certain</th>${all.map((each) => html`<th scope="col">${mistakes[each]}</th>`)}</tr></thead>
         <tbody>${sumsOf(done).map(
-          ({ learner, met, of, mistakes: made }) =>
-            html`<tr><th scope="row">${learner}</th><td class="num">${met} of ${of}</td>${all.map((each) => html`<td class="num">${made[each] ?? '–'}</td>`)}</tr>`,
+          ({ learner, met, of, misled, mistakes: made }) =>
+            html`<tr><th scope="row">${learner}</th><td class="num">${met} of ${of}</td><td class="num">${misled === 0 ? '–' : `${misled} of ${of}`}</td>${all.map((each) => html`<td class="num">${made[each] ?? '–'}</td>`)}</tr>`,
         )}</tbody>
       </table>
     </div>`;

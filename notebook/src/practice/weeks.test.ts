@@ -37,12 +37,12 @@ test('every learner, case and exercise comes back by itself, in whatever order t
 test('mistakes are counted by learner', () => {
   const all = [
     done(0, false, { mistake: 'dry' }),
-    done(1, false, { mistake: 'dry' }),
+    done(1, false, { mistake: 'dry', isCertain: true }),
     done(2, false, { mistake: 'brochure' }),
-    done(3, true, { learner: 'Ben' }),
+    done(3, true, { learner: 'Ben', isCertain: true }),
   ];
   expect(sumsOf(all)).toEqual([
-    { learner: 'Ada', of: 3, met: 0, mistakes: { dry: 2, brochure: 1 } },
-    { learner: 'Ben', of: 1, met: 1, mistakes: {} },
+    { learner: 'Ada', of: 3, met: 0, misled: 1, mistakes: { dry: 2, brochure: 1 } },
+    { learner: 'Ben', of: 1, met: 1, misled: 0, mistakes: {} },
   ]);
 });

@@ -14,6 +14,8 @@ export type Done = {
   readonly at: number;
   readonly met: boolean;
   readonly mistake?: Mistake;
+  /** The learner was certain of it; practice alone does not always ask. */
+  readonly isCertain?: true;
 };
 
 /** What was predicted in classes, of the cases whose working was opened. */
@@ -25,12 +27,13 @@ export function doneInClass(group: Group): readonly Done[] {
     const { topic, name, title, exercise = 'predict' } = each;
     return group.commitments
       .filter((made) => made.case === at)
-      .map(({ learner, said, at: when }): Done => {
+      .map(({ learner, said, sure, at: when }): Done => {
         const { met } = compared(said, walked.question, 'us');
         const mistake =
           exercise === 'predict' ? mistakeOf(walked.doc, walked.question, said) : undefined;
         const done = { learner, topic, name, title, exercise, at: when, met };
-        return { ...done, ...(mistake && { mistake }) };
+        const isCertain = sure === 'certain' && { isCertain: true as const };
+        return { ...done, ...(mistake && { mistake }), ...isCertain };
       });
   });
 }
@@ -86,6 +89,8 @@ export type Sum = {
   readonly learner: string;
   readonly of: number;
   readonly met: number;
+  /** How often it was not met, and the learner certain. */
+  readonly misled: number;
   readonly mistakes: Readonly<Partial<Record<Mistake, number>>>;
 };
 
@@ -95,7 +100,9 @@ export function sumsOf(done: readonly Done[]): readonly Sum[] {
     .map(([learner, all]): Sum => {
       const made: Partial<Record<Mistake, number>> = {};
       for (const { mistake } of all) if (mistake) made[mistake] = (made[mistake] ?? 0) + 1;
-      return { learner, of: all.length, met: all.filter(({ met }) => met).length, mistakes: made };
+      const met = all.filter((each) => each.met).length;
+      const misled = all.filter((each) => !each.met && each.isCertain).length;
+      return { learner, of: all.length, met, misled, mistakes: made };
     })
     .toSorted((a, b) => a.learner.localeCompare(b.learner, 'en'));
 }

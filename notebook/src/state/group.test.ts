@@ -9,6 +9,7 @@ import {
   goOn,
   isGroup,
   joined,
+  markAnew,
   mergedGroups,
   openWorking,
   takeBack,
@@ -69,4 +70,24 @@ test('who comes late takes part from now on', () => {
   expect(waiting(later)).toContain('Dot');
   expect(joined(later, 'Dot')).toBe(later);
   expect(mergedGroups(begun, later).learners).toContain('Dot');
+});
+
+test('the trainer’s mark is kept, in both windows, and the last one counts', () => {
+  const said = commit(begun, 'Ada', 'nothing of it', 1, {
+    sure: 'certain',
+    why: 'They will not do.',
+  });
+  expect(markAnew(said, 'Ada', 'The verdict', 2)).toBe(said);
+  const open = openWorking(said);
+  const marked = markAnew(open, 'Ada', 'The verdict', 5);
+  for (const one of [mergedGroups(marked, open), mergedGroups(open, marked)]) {
+    expect(committed(one, 'Ada')).toEqual({
+      ...{ case: 0, learner: 'Ada', said: 'The verdict', at: 1, marked: 5 },
+      ...{ sure: 'certain', why: 'They will not do.' },
+    });
+    expect(isGroup(JSON.parse(JSON.stringify(one)))).toBe(true);
+  }
+  const back = markAnew(marked, 'Ada', 'nothing of it', 5);
+  expect(committed(mergedGroups(marked, back), 'Ada')?.said).toBe('nothing of it');
+  expect(markAnew(open, 'Ben', 'The verdict', 5)).toBe(open);
 });

@@ -24,6 +24,8 @@ export type Commitment = {
   readonly sure?: Sureness;
   /** Why, in the learner's own words. */
   readonly why?: string;
+  /** When the trainer last said otherwise of what was said; absent: as it was taken down. */
+  readonly marked?: number;
 };
 
 /** How sure a learner is, the least first, as it is said. */
@@ -65,8 +67,9 @@ const isCommitment = (value: unknown): value is Commitment => {
   if (!hasFields(value, { case: 'number', learner: 'string', said: 'string', at: 'number' }))
     return false;
   const held = (key: string): unknown => Object.getOwnPropertyDescriptor(value, key)?.value;
-  const [sure, why] = [held('sure'), held('why')];
+  const [sure, why, marked] = [held('sure'), held('why'), held('marked')];
   return (
+    (marked === undefined || typeof marked === 'number') &&
     (sure === undefined || (typeof sure === 'string' && isSureness(sure))) &&
     (why === undefined || typeof why === 'string')
   );
@@ -174,6 +177,18 @@ export function takeBack(group: Group, learner: string): Group {
   return { ...group, commitments, takenBack: [...(group.takenBack ?? []), made] };
 }
 
+/** The trainer marks otherwise what a learner said of the open case: `said` is then what counts. */
+export function markAnew(group: Group, learner: string, said: string, now: number): Group {
+  const made = committed(group, learner);
+  if (!made || !isOpen(group) || made.said === said) return group;
+  // Of two marks within one millisecond the later one has to be told from the earlier.
+  const marked = Math.max(now, (made.marked ?? 0) + 1);
+  const commitments = group.commitments.map((each) =>
+    each === made ? { ...made, said, marked } : each,
+  );
+  return { ...group, commitments };
+}
+
 /** Somebody who came late takes part from now on; a name that is there already changes nothing. */
 export const joined = (group: Group, learner: string): Group =>
   group.learners.includes(learner) ? group : { ...group, learners: [...group.learners, learner] };
@@ -194,7 +209,7 @@ const same = (a: Commitment, b: Commitment): boolean => placeOf(a) === placeOf(b
 
 /**
  * One class as two windows have it: every guess of either, by case and learner; of two the first
- * stays, and what was taken back in one is taken back in both. How far it has come is as in
+ * stays, as it was marked last, and what was taken back in one is taken back in both. How far it has come is as in
  * `ours`, which was moved last.
  */
 export function mergedGroups(ours: Group, theirs: Group): Group {
@@ -204,8 +219,10 @@ export function mergedGroups(ours: Group, theirs: Group): Group {
   }
   const first = new Map<string, Commitment>();
   for (const each of [...ours.commitments, ...theirs.commitments].toSorted((a, b) => a.at - b.at)) {
-    if (takenBack.some((one) => same(one, each)) || first.has(placeOf(each))) continue;
-    first.set(placeOf(each), each);
+    if (takenBack.some((one) => same(one, each))) continue;
+    const one = first.get(placeOf(each));
+    const isLater = one && same(one, each) && (each.marked ?? 0) > (one.marked ?? 0);
+    if (!one || isLater) first.set(placeOf(each), each);
   }
   return {
     ...ours,
