@@ -120,9 +120,6 @@ function nearTo(cue: string, text: string, amounts: readonly Amount[]): readonly
   );
 }
 
-/** Whoever sums up what a label's payload has to carry tells the tongue as it is then. */
-const loadedTongue = 'trailer.measuredTongueWeight';
-
 /** Numbers right beside a word that leaves open which fact it is; a word beside them may say it. */
 function unsaidIn(topic: Topic, text: string, amounts: readonly Amount[]): readonly Reading[] {
   return unsaidKinds.flatMap((unsaid) => {
@@ -135,10 +132,7 @@ function unsaidIn(topic: Topic, text: string, amounts: readonly Amount[]): reado
         const [first] = possible;
         if (first === undefined) return [];
         const [start, end] = [Math.min(from, amount.from), Math.max(to, amount.to)];
-        const said =
-          kindBeside(unsaid, text, start, end) ??
-          kindAround(unsaid, text) ??
-          (possible.includes(loadedTongue) && togetherIn(text) ? loadedTongue : undefined);
+        const said = kindBeside(unsaid, text, start, end) ?? kindAround(unsaid, text);
         const fact = kindOf(unsaid, possible, said);
         // A word that says which belongs to this number, and to no other.
         const reading = { ...near, away: said === undefined ? away : away - sure };
