@@ -8,7 +8,6 @@ import { asTheyHold } from './corrections';
 import { placesOf } from './cues';
 import { dateCodesIn, loadIndexesIn } from './date-codes';
 import { isEither, isForEach, isMeant, isYear } from './not-meant';
-import { togetherIn } from './people-weights';
 import { sayingsIn } from './sayings';
 import { passesOver } from './scale-passes';
 import { inThousands, mayBeSpan, spanOf } from './spans';
