@@ -19,11 +19,16 @@ test('what do you ask next: until it is open a case has a number and the custome
     window.print = () => {
       const view = document.querySelector('trainer-view');
       const paper: unknown = view && Reflect.get(view, 'paper');
-      if (view) setTimeout(() => Reflect.set(view, 'paper', paper), 100);
+      if (!view) return;
+      setTimeout(() => {
+        Reflect.set(view, 'paper', paper);
+        document.documentElement.dataset.printed = 'yes';
+      }, 100);
     };
   });
   await page.getByRole('button', { name: 'Print worksheets and key' }).click();
-  await page.waitForTimeout(600);
+  // The sheets stand there once they have been read and the print was asked for.
+  await expect(page.locator('html[data-printed]')).toHaveCount(1);
   const { text } = textOfPdf(await page.pdf({ format: 'Letter' }));
   const [written = '', key = ''] = text.split(/· key/);
   expect(written).not.toContain(telling);
