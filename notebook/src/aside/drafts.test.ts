@@ -111,9 +111,9 @@ test('the second half of a message is about what the first was, with what it tol
 
 test('a weight told without its kind is none of its kinds: it is answered for each, and asked', () => {
   const said = draftOf('tongue weight supposed to be');
-  expect(said).toMatch(/^If 4,200 lb is the dry weight: a trailer .* Which is it\?$/);
-  expect(said).toMatch(/a trailer of 4,200 lb empty comes to .* with about \d+ lb on the ball/);
-  expect(said).toMatch(/a trailer with a maximum of 4,200 lb .* \d+ lb allowed on the ball/);
+  expect(said).toMatch(/^If 4,200 lb is the dry weight: A trailer .* Which is it\?$/);
+  expect(said).toMatch(/A trailer of 4,200 lb empty comes to .* with about \d+ lb on the ball/);
+  expect(said).toMatch(/A trailer with a maximum of 4,200 lb .* \d+ lb allowed on the ball/);
   const found = drafts.find(({ part }) => part.text.includes('tongue weight supposed'));
   expect(found?.part.facts).toEqual({});
   expect(found?.answered.beside).toBeUndefined();

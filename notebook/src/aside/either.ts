@@ -9,10 +9,6 @@ function knownWith(topic: Topic, asked: Asked, asking: string | undefined): stri
   return knownOf(topic, asked, asking === undefined ? {} : { asking }) || knownOf(topic, asked);
 }
 
-/** Within a sentence, what begins with an article. */
-const within = (says: string): string =>
-  says.replace(/^(?:An?|The) /, (word) => word.toLowerCase());
-
 /** The answer for each thing that a figure may be; '' where nothing can be said of one of them. */
 function eitherWay(topic: Topic, asked: Asked, { value, among }: Open, asking?: string): string {
   const ways = among.map((fact) => {
@@ -21,9 +17,7 @@ function eitherWay(topic: Topic, asked: Asked, { value, among }: Open, asking?: 
   });
   if (ways.some(({ says }) => says === '')) return '';
   const said = ways.map(({ noun, says }, at) =>
-    at === 0
-      ? `If ${inFigures(value)} is ${noun}: ${within(says)}`
-      : `If it is ${noun}: ${within(says)}`,
+    at === 0 ? `If ${inFigures(value)} is ${noun}: ${says}` : `If it is ${noun}: ${says}`,
   );
   return said.join(' ');
 }

@@ -122,7 +122,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     otherwise: 'If you are close to a rating, take the lower road, and a lower gear down.',
   },
   bars: {
-    rule: 'Yes, where the manual asks for one, or the loaded tongue is more than may rest on the ball without. It raises no rating.',
+    rule: 'You need one where the manual asks for it, or where the loaded tongue is more than may rest on the ball without. It raises no rating.',
     because: 'A heavy tongue presses the rear down and takes load off the front wheels.',
     look: ['vehicle.maxTongueCarried'],
     fromTold: [
