@@ -9,13 +9,17 @@ function knownWith(topic: Topic, asked: Asked, asking: string | undefined): stri
   return knownOf(topic, asked, asking === undefined ? {} : { asking }) || knownOf(topic, asked);
 }
 
-/** The answer for each thing that a figure may be; '' where nothing can be said of one of them. */
+/**
+ * The answer for each thing that a figure may be; '' where nothing can be said of one of them, or the
+ * same of all.
+ */
 function eitherWay(topic: Topic, asked: Asked, { value, among }: Open, asking?: string): string {
   const ways = among.map((fact) => {
     const facts = { ...asked.facts, [fact]: value };
     return { noun: nounIn(topic, fact), says: knownWith(topic, { ...asked, facts }, asking) };
   });
-  if (ways.some(({ says }) => says === '')) return '';
+  const isOne = ways.every(({ says }) => says === ways[0]?.says);
+  if (isOne || ways.some(({ says }) => says === '')) return '';
   const said = ways.map(({ noun, says }, at) =>
     at === 0 ? `If ${inFigures(value)} is ${noun}: ${says}` : `If it is ${noun}: ${says}`,
   );
@@ -36,7 +40,7 @@ function lookSaid(topic: Topic, fact: string): string {
 export function madeOf(
   topic: Topic,
   asked: Asked,
-  { open = [], asking, look }: Answerable,
+  { open = [], asking, look }: Pick<Answerable, 'open' | 'asking' | 'look'>,
 ): string {
   const [first] = open;
   const either = first ? eitherWay(topic, asked, first, asking) : '';
