@@ -1,4 +1,5 @@
 import { type Asked, answerNow, formOf, type Topic } from '@tarebook/rules/engine';
+import { gasSupply } from '@tarebook/rules/gas-supply';
 import { houseBattery } from '@tarebook/rules/house-battery';
 import { offGridStay } from '@tarebook/rules/off-grid-stay';
 import { sparesKit } from '@tarebook/rules/spares-kit';
@@ -60,4 +61,14 @@ test('a charger below the bank fills nothing', () => {
   expect(
     answerNow(houseBattery, { facts: { ...facts, 'bank.series': '1' }, asOf }).outcome,
   ).not.toBe('will-not-do');
+});
+
+test('a cylinder of which only the size was told is not said to have gas aboard', () => {
+  const said = spoken(gasSupply, { 'cylinder.fill': '20 lb' }, 'left');
+  expect(said).toMatch(
+    /^Full there are 20 pounds of propane aboard; how much is left only a scale/,
+  );
+  expect(spoken(gasSupply, { 'cylinder.fill': '20 lb', 'cylinder.filled': 'yes' }, 'left')).toMatch(
+    /^There are 20 pounds of propane aboard\./,
+  );
 });
