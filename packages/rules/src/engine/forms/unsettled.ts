@@ -120,7 +120,7 @@ export function unsettled(
   const asked = isRuled ? ruleSaid(matter, asking) : answered;
   // What was told is heard in the answer, also where it is too little for one.
   const told = fromToldSaid(matter, asking, isShort);
-  const fromTold = isRuled ? told.said : [];
+  const fromTold = isRuled && (told.isWorked || !misread) ? told.said : [];
   // Whoever told nothing and hears a list hears by what rule it is chosen.
   const isListOnly = isOpen && answered.length > 0 && !isAnythingTold(matter);
   const isFirst = answered.length === 0;
@@ -162,7 +162,7 @@ export function unsettled(
     !misread &&
     isOpen &&
     asked.length > 0 &&
-    fromTold.length === 0 &&
+    !told.isWorked &&
     dangers.length > 0 &&
     dangersTold(matter).every(isUnlooked);
   const isAdvised =
@@ -184,6 +184,10 @@ export function unsettled(
         : [unlessSaid(may(each.messages.wrong, 0.25))],
     ),
   ];
+  const toldParts = all(fromTold, (each) => {
+    if (!told.isWorked) return may(each, care || isDoubt || isBesides || isRuleFirst ? 0.3 : 0.16);
+    return care || isDoubt ? may(each, 0.3) : must(each);
+  });
   return [
     ...(isDoubt ? dangers : []),
     ...yes,
@@ -195,9 +199,8 @@ export function unsettled(
     ...(isFirst && !isDoubt && !isRuleFirst ? dangers : []),
     ...(isFirst ? careful : []),
     ...(bare ? [must(bare.messages.wrong)] : []),
-    ...all(fromTold, (each) =>
-      care || isDoubt || (isBesides && !told.isWorked) ? may(each, 0.3) : must(each),
-    ),
+    // What was asked comes before what was told and is only named once more.
+    ...(told.isWorked ? toldParts : []),
     ...all(asked.slice(0, 1), (each) =>
       !isRuleFirst &&
       !(isBare && !told.isWorked) &&
@@ -210,6 +213,7 @@ export function unsettled(
           may(each, misread ? 1 : 0.2)
         : must(each),
     ),
+    ...(told.isWorked ? [] : toldParts),
     ...((isFirst && !isRuleFirst) || isDoubt ? [] : dangers),
     ...(isFirst ? [] : careful),
     ...all(isListOnly ? ruleSaid(matter, asking) : [], (each) => may(each, 0.3)),

@@ -2,6 +2,7 @@ import { gravestFirst } from '../answer/levels';
 import { openingOf, urgentOf } from '../answer/sentence';
 import type { FindingAnswer } from '../answer/shapes';
 import { type Level, levels, type State } from '../define/shapes';
+import { holesIn } from '../words/fill';
 import { message } from '../words/message';
 import { nounOr, type Sayable, text } from '../words/value';
 import { isToldUnknown, type Matter } from './matter';
@@ -50,6 +51,20 @@ function isOfAsked({ topic }: Matter, decides: readonly string[], asking: string
   });
 }
 
+/** Whether a figure that nobody told stands in for one, and would have to be named beside where it tips. */
+const isPresuming = ({ topic, answer }: Matter): boolean =>
+  answer.findings.some(
+    ({ id, level }) =>
+      level === 'if' &&
+      [topic.findings[id]?.if ?? []]
+        .flat()
+        .some(
+          ({ proviso }) =>
+            proviso !== undefined &&
+            holesIn(proviso).some((name) => Object.hasOwn(topic.facts, name)),
+        ),
+  );
+
 /** Where it is open and the fact to look up has a figure at which what was asked tips: that sentence. */
 export function tippingAt(
   matter: Matter,
@@ -58,7 +73,7 @@ export function tippingAt(
 ): readonly Sayable[] {
   const [first] = matter.answer.missing;
   if (levelOf(matter) !== 'unknown' || !first || first.fact !== fact) return [];
-  if (!isOfAsked(matter, first.decides, asking)) return [];
+  if (isPresuming(matter) || !isOfAsked(matter, first.decides, asking)) return [];
   return hinge(matter).filter((each) => 'code' in each && each.code.startsWith('hangs-and-'));
 }
 

@@ -71,7 +71,8 @@ export const writeOff = part({
       },
       otherwise: 'Even at the most it stays below where insurers write off.',
       open: {
-        wrong: 'Whether the damage is past where insurers write off is not known yet.',
+        wrong:
+          'Insurers seldom repair for more than {writeOff.share} of what a trailer is worth, and what this one is worth is not known yet.',
         do: 'Find out what it was worth before anything is ordered.',
       },
       source: writeOffSum,

@@ -25,7 +25,17 @@ export const askings: Readonly<Record<string, Asking>> = {
     label: 'Is the voltage right?',
     results: ['voltage.trailer', 'finding.low-voltage', 'finding.high-voltage'],
     impliedBy: ['voltage.outlet', 'voltage.secondLeg'],
-    says: 'At the trailer, behind its cord, there are {voltage.trailer}.',
+    says: [
+      {
+        when: 'voltage.isRightThere',
+        says: 'At the outlet there are {voltage.lowLeg}: that is right, between {voltage.low} and {voltage.highest}. Behind a cord it is less as soon as something runs.',
+      },
+      {
+        when: 'voltage.isOutletsOwn',
+        says: 'At the outlet there are {voltage.lowLeg}, and less behind a cord as soon as something runs.',
+      },
+      { says: 'At the trailer, behind its cord, there are {voltage.trailer}.' },
+    ],
   },
   cord: {
     label: 'Is this cord good enough?',

@@ -28,7 +28,7 @@ export const voltages = part({
       unit: 'V',
       least: 0,
       most: 300,
-      ask: 'What voltage is there between the other hot and neutral, of a 50 A outlet?',
+      ask: 'On a 50 A outlet, what voltage is there between the other hot and neutral?',
       where: 'read by a protector with a display, or measured by someone trained to',
     },
   },
@@ -87,6 +87,18 @@ export const voltages = part({
       unit: 'V',
       is: 'max(0, voltage.lowLeg - cord.drop)',
       source: circuits,
+    },
+    'voltage.isOutletsOwn': {
+      label: 'Nothing told is lost in the cord',
+      unit: 'yes-no',
+      is: 'cord.drop <= 0',
+      source: circuits,
+    },
+    'voltage.isRightThere': {
+      label: 'The outlet gives what it should, and nothing told is lost in the cord',
+      unit: 'yes-no',
+      is: 'voltage.isOutletsOwn && voltage.lowLeg >= voltage.low && voltage.highLeg <= voltage.highest',
+      source: lowVolts,
     },
   },
   findings: {

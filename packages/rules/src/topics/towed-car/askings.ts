@@ -49,6 +49,6 @@ export const askings = {
   },
   before: {
     label: 'What do I look at before it moves?',
-    results: ['round'],
+    results: ['round', 'finding.bar-level'],
   },
 } satisfies Record<string, Asking>;

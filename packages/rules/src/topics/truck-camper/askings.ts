@@ -54,8 +54,9 @@ export const askings = {
         says: 'In the bed lie {bed.load}, and the sheet allows {cargoRating.counted} there, with room left for the people. With them {payload.used} ride on the truck.',
       },
       {
-        says: 'Loaded, the camper weighs {camper.loaded}, and with people and things {payload.used} ride on the truck.',
+        says: 'Loaded, the camper weighs {camper.loaded}; with {load.people} of people and with things {payload.used} ride on the truck.',
       },
+      { says: 'Loaded, the camper weighs {camper.loaded}; people and things come on top.' },
     ],
   },
   heaviest: {
