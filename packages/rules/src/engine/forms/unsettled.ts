@@ -184,9 +184,17 @@ export function unsettled(
         : [unlessSaid(may(each.messages.wrong, 0.25))],
     ),
   ];
+  // Behind the rule and what was told, what to do about what nobody looked at says the danger too.
+  const unlooked =
+    isRuleFirst && fromTold.length > 0
+      ? dangersTold(matter)
+          .slice(0, 1)
+          .map(({ messages }) => must(messages.do ?? messages.wrong))
+      : dangers;
   const toldParts = all(fromTold, (each) => {
-    if (!told.isWorked) return may(each, care || isDoubt || isBesides || isRuleFirst ? 0.3 : 0.16);
-    return care || isDoubt ? may(each, 0.3) : must(each);
+    return care || isDoubt || (isBesides && !isRuleFirst && !told.isWorked)
+      ? may(each, 0.3)
+      : must(each);
   });
   return [
     ...(isDoubt ? dangers : []),
@@ -214,7 +222,7 @@ export function unsettled(
         : must(each),
     ),
     ...(told.isWorked ? [] : toldParts),
-    ...((isFirst && !isRuleFirst) || isDoubt ? [] : dangers),
+    ...((isFirst && !isRuleFirst) || isDoubt ? [] : unlooked),
     ...(isFirst ? [] : careful),
     ...all(isListOnly ? ruleSaid(matter, asking) : [], (each) => may(each, 0.3)),
     ...all(asked.slice(1), (each) =>

@@ -71,8 +71,7 @@ export const writeOff = part({
       },
       otherwise: 'Even at the most it stays below where insurers write off.',
       open: {
-        wrong:
-          'Insurers seldom repair for more than {writeOff.share} of what a trailer is worth, and what this one is worth is not known yet.',
+        wrong: 'Above {writeOff.share} of its worth, not known yet, insurers seldom repair.',
         do: 'Find out what it was worth before anything is ordered.',
       },
       source: writeOffSum,

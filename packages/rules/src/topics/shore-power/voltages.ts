@@ -28,7 +28,7 @@ export const voltages = part({
       unit: 'V',
       least: 0,
       most: 300,
-      ask: 'On a 50 A outlet, what voltage is there between the other hot and neutral?',
+      ask: 'What voltage is there between the other hot and neutral, of a 50 A outlet?',
       where: 'read by a protector with a display, or measured by someone trained to',
     },
   },
