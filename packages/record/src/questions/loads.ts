@@ -3,7 +3,9 @@ import { type Amount, amountsIn } from './amounts';
 import { isAskedAbout } from './asked-about';
 import { asTheyHold } from './corrections';
 import { isForEach } from './not-meant';
-import { togetherIn } from './people-weights';
+import { ridersIn } from './people';
+import { groupWeight, ownWeights } from './people-rows';
+import { togetherIn, weightOf } from './people-weights';
 import type { QuestionPart } from './shapes';
 
 /** Something packed, as a text says it: in which list it stands, what it is, and what it weighs. */
@@ -135,21 +137,53 @@ export function loadsIn(text: string): readonly Load[] {
   return found;
 }
 
-/** “150 of cargo” where the people are told beside it: whoever sums up a label’s payload tells its cargo. */
-function cargoOfSum(text: string): Omit<Load, 'from' | 'to'> & { readonly words: string } {
-  const said =
-    /(?<![\p{L}\d.,$])(?<a>\d{2,4})(?: ?(?:lbs?|pounds?))?(?: of)? cargo(?! ?(?:capacity|rating|limit|max|trailer))(?!\p{L})|(?<!\p{L})cargo,? (?:is |of |about |around )*(?<b>\d{2,4})(?![\p{L}\d.,]*\d)/iu.exec(
-      text,
-    );
-  const { a, b = '' } = said?.groups ?? {};
-  const value = Number(a ?? b);
-  const isOne = said !== null && value > 0 && !inTrailer.test(text);
-  return {
-    ...{ list: 'load.cargo', label: 'Cargo', weight: isOne ? `${value} lb` : '' },
-    words: said?.[0] ?? '',
-  };
-}
+type Row = NonNullable<QuestionPart['loads']>[number];
+
 const inTrailer = new RegExp(`(?<!\\p{L})${inPlace(places[1]?.at ?? '')}`, 'iu');
+const whole = `(?:${words}|cargo)(?! ?(?:capacity|rating|limit|max|trailer|rack))(?!\\p{L})`;
+const ofSum = [
+  // “stuff 150”, “cargo is about 150 lb”
+  `(?<!\\p{L})(?<label>${whole}),?(?: (?:is|are|of|about|around|roughly|maybe|weighs?|at))*[ :=]{1,2}(?<weight>\\d{2,4})(?<unit> ?(?:lbs?|pounds?|kgs?|kilos?))?(?![\\p{L}\\d.,]*\\d)(?! ?(?:ah|amps?|w|watts?|v|volts?|gal|gallons?|in|inch|ft|feet|psi|%)(?!\\p{L}))(?!,? (?:each|apiece))(?!\\p{L})`,
+  // “150 of cargo”, “150 lb of gear”
+  `(?<![\\p{L}\\d.,$])(?<weight>\\d{2,4})(?:(?<unit> ?(?:lbs?|pounds?|kgs?|kilos?))(?: of| in)?| of| in) (?<label>${whole})`,
+  '(?<![\\p{L}\\d.,$])(?<weight>\\d{2,4})(?<unit>(?!))? (?<label>cargo)(?! ?(?:capacity|rating|limit|max|trailer))(?!\\p{L})(?! \\d)',
+].map((form) => new RegExp(form, 'giu'));
+
+/** “Stuff 150” beside people who are weighed: whoever sums up a label’s payload tells what rides in the vehicle. */
+function cargoOfSum(text: string): readonly Row[] {
+  if (inTrailer.test(text)) return [];
+  const rows: (Row & { readonly from: number; readonly to: number })[] = [];
+  for (const found of ofSum.flatMap((form) => [...text.matchAll(form)])) {
+    const { label = '', weight = '', unit = 'lb' } = found.groups ?? {};
+    const [from, to] = [found.index, found.index + found[0].length];
+    const clause = since(/[.!?;,\n]/g, text, from, to);
+    if (Number(weight) <= 0 || rated.test(clause) || thought.test(clause)) continue;
+    if (rows.some((each) => each.from < to && from < each.to)) continue;
+    const name = label.replace(/^(?:(?:our|my|his|the|and|&|of) )+/i, '').trim();
+    rows.push({
+      ...{ list: 'load.cargo', label: `${name.charAt(0).toUpperCase()}${name.slice(1)}` },
+      weight: `${Number(weight)} ${/k/i.test(unit) ? 'kg' : 'lb'}`,
+      ...{ words: found[0], from, to },
+    });
+  }
+  return rows.map(({ from: _, to: __, ...row }) => row);
+}
+
+/** Everybody who rides along and has a weight told, as rows: all together, or who has one of his own. */
+function riding(text: string): { readonly rows: readonly Row[]; readonly isWeighed: boolean } {
+  const list = 'load.occupants';
+  const together = togetherIn(text);
+  if (together)
+    return { rows: [{ list, label: 'Everybody together', ...together }], isWeighed: true };
+  const riders = ridersIn(text);
+  const group = groupWeight(text, riders);
+  const rows = [
+    ...ownWeights(text, riders).map(({ isDriver: _, ...row }) => ({ list, ...row })),
+    ...(group ? [{ list, ...group }] : []),
+  ];
+  const isWeighed = rows.length > 0 || riders.some((each) => weightOf(each, riders, text));
+  return { rows, isWeighed };
+}
 
 /** The loads of a text that have a list in a topic, as a question keeps them; what people weigh together is one. */
 export function loadsOf(topic: Topic, text: string): NonNullable<QuestionPart['loads']> {
@@ -157,12 +191,9 @@ export function loadsOf(topic: Topic, text: string): NonNullable<QuestionPart['l
     ...{ list, label, weight },
     words: text.slice(from, to),
   }));
-  const together = togetherIn(text);
-  const cargo = cargoOfSum(text);
-  const isSum = together !== undefined && packedIn.length === 0 && cargo.weight !== '';
-  return [
-    ...(together ? [{ list: 'load.occupants', label: 'Everybody together', ...together }] : []),
-    ...packedIn,
-    ...(isSum ? [cargo] : []),
-  ].filter(({ list }) => topic.facts[list]?.kind === 'rows');
+  const { rows, isWeighed } = riding(text);
+  const isSum = isWeighed && packedIn.length === 0;
+  return [...rows, ...packedIn, ...(isSum ? cargoOfSum(text) : [])].filter(
+    ({ list }) => topic.facts[list]?.kind === 'rows',
+  );
 }

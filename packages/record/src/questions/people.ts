@@ -2,6 +2,7 @@ import type { Topic } from '@tarebook/rules/engine';
 import { amountsIn } from './amounts';
 import { asTheyHold } from './corrections';
 import { numbersSaid } from './number-words';
+import { ownWeights } from './people-rows';
 import { type Riders, togetherIn, weightOf } from './people-weights';
 import type { QuestionPart } from './shapes';
 
@@ -65,16 +66,19 @@ const everyone = [
   `(?:all )?(?:the )?${n} of (?:us|them)`,
   `(?:a )?family of ${n}`,
   `party of ${n}`,
+  `us ${n}`,
   // “We are four: which …”, and never “we are 20 miles from town”.
   `we(?: are|['’]re) ${n}(?= ?(?:[,.:;?!]|$|and |with |plus ))`,
 ];
+const spouses = '(?:wife|husband|hubby|partner|spouse|girlfriend|boyfriend|mrs|other half|missus)';
 /** Two by their words alone. */
 const pairs = [
-  '(?:me|myself) and (?:my |the )?(?:wife|husband|partner|spouse|girlfriend|boyfriend|mrs|other half|missus)',
-  '(?:my )?(?:wife|husband|partner) and (?:i|me)',
+  `(?:me|myself|i),? ?(?:and|n|&|\\+|plus)? (?:my |the )?${spouses}(?!\\p{L})`,
+  `(?:my |the )?${spouses} ?(?:and|n|&|\\+|plus) (?:i|me|myself)`,
   // “My wife, two kids”: whoever writes is one of them.
   '(?:my |the )?(?:wife|husband|partner|spouse|girlfriend|boyfriend|missus)(?=,? ?(?:and|n|plus|w\\/|with|&|\\+)? ?(?:the |our |my |a )?(?:\\d{1,2}\u0001* )?(?:small |big |little |young |old )?(?:kids?|boys?|girls?|child|children|toddlers?|teens?|dogs?|labs?|pups?)(?!\\p{L}))',
   '(?:just )?(?:the )?two of us',
+  '(?:just )?(?:us both|(?:the )?both of us)',
   '(?:a )?(?:married |retired )?couple(?! of)',
 ];
 const single = ['(?:just me|by myself|only me|on my own)'];
@@ -124,8 +128,10 @@ export function ridersIn(whole: string): readonly Riders[] {
 export function peopleOf(topic: Topic, text: string): NonNullable<QuestionPart['people']> {
   if (topic.facts[peopleList]?.kind !== 'rows' || togetherIn(text)) return [];
   const riders = ridersIn(text);
-  return riders.map((each) => ({
-    ...{ who: each.who, count: each.count },
-    ...weightOf(each, riders, text),
-  }));
+  const own = ownWeights(text, riders).length;
+  return riders.flatMap((each) => {
+    // Whoever has a row of his own is not counted once more.
+    const count = each.who === 'adult' ? each.count - own : each.count;
+    return count < 1 ? [] : [{ ...{ who: each.who, count }, ...weightOf(each, riders, text) }];
+  });
 }

@@ -12,6 +12,7 @@ import { firstReplies } from './first-reply';
 import { goesOn } from './goes-on';
 import type { AskedBefore } from './likeness';
 import { loadsOf } from './loads';
+import { saidOutright } from './outright';
 import { peopleOf } from './people';
 import { personalIn } from './personal';
 import { repeatsOver } from './repeats';
@@ -92,7 +93,8 @@ export function reader(options: ReadOptions): (message: Message) => ReadMessage 
     danger: Urgency | null,
     before?: QuestionPart | undefined,
   ): QuestionPart {
-    const found = topicOf(about(text, danger));
+    const outright = danger === null ? saidOutright(topics, text) : undefined;
+    const found = outright ?? topicOf(about(text, danger));
     const own = found && topics[found.topic];
     const topicBefore = before?.topic ? topics[before.topic] : undefined;
     const isOn = topicBefore !== undefined && goesOn(text, topicBefore, own);

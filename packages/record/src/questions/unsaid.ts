@@ -92,6 +92,18 @@ export const unsaidKinds: readonly Unsaid[] = [
       'vehicle.placardPayload': ['on the door', 'door', 'yellow', 'payload', 'truck'],
       'trailer.cargoCapacity': ['trailer', 'camper', 'cargo'],
     },
+    // Beside who rides along it is the vehicle's, unless the trailer's is named.
+    around: {
+      'vehicle.placardPayload': [
+        ...['wife', 'husband', 'kids', 'dog', 'us two', 'two of us', 'people', 'passengers'],
+        ...['am i over', 'are we over', 'payload', 'in the bed'],
+      ],
+      'trailer.cargoCapacity': [
+        ...['trailer sticker', 'trailer label', 'camper sticker', 'camper label', 'cargo capacity'],
+        ...['sticker on the trailer', 'label on the trailer', 'sticker in the trailer'],
+        ...['sticker on the camper', 'label on the camper'],
+      ],
+    },
   },
   {
     words: ['on the hitch', 'at the hitch'],

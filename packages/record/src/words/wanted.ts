@@ -1,3 +1,7 @@
+/** Asked so beside the label’s figure, and nowhere else. */
+const ofPayload = (asked: RegExp): RegExp =>
+  new RegExp(`^(?=[\\s\\S]*\\b(?:payload|sticker|door label)\\b)[\\s\\S]*${asked.source}`, 'iu');
+
 /**
  * What people want to know of a topic, by the words they ask it in: of its askings the first whose words
  * stand there is answered first, whatever else was told. An asking that no words name is left to what
@@ -12,6 +16,12 @@ export const wanted: Readonly<
       /\b(?:need|needs|require|required|should|must|necessary)\b[^.?!]*\b(?:weight[- ]distribut\w*|wdh|wd hitch|load[- ]level\w*|spring bars)(?!\p{L})/iu,
       'vehicle.maxTongueCarried',
     ],
+    ['load', ofPayload(/\b(?:over|too (?:much|heavy)|overloaded)(?=[^\p{L}\d]*$)/iu)],
+    [
+      'load',
+      ofPayload(/\b(?:am i|are we|would we be|will we be) (?:still )?(?:over|under|good)\b/iu),
+    ],
+    ['load', ofPayload(/\bhow much (?:payload |more |room |weight )?(?:\p{L}+ ){0,4}left\b/iu)],
     [
       'load',
       /\b(?:am i|are we|is it|is that|would i be|will i be) (?:still )?over(?= ?[?.!]|$| (?:my |the |on )?(?:payload|sticker|label))|\bpayload (?:is )?left\b|\bhow much (?:more )?(?:payload|stuff|gear|weight) (?:is left|can|may|could)\b/iu,
