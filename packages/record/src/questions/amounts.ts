@@ -165,6 +165,21 @@ export function amountsIn(text: string): readonly Amount[] {
 /** “A 6-ton bottle jack”; a half-ton and a one-ton dually are trucks. */
 const tons = /^[ -]?tons?(?= (?:\p{L}+ )?jacks?(?!\p{L}))/iu;
 
+const ofTires = /(?<!\p{L})(?:psi|pressures?|sidewalls?|tires?)(?!\p{L})/iu;
+/** “The shop put 50 in”: what is put into tires is no inch. */
+const isPutIn = ({ value, from, to }: Amount, unit: string, text: string): boolean =>
+  / in$/i.test(unit) &&
+  Number.isInteger(value) &&
+  value >= 12 &&
+  value <= 125 &&
+  /(?<!\p{L})(?:put|puts|putting|pumped|has|have|had|got|run|keep|keeps)(?: (?:about|only|just|around))? $/iu.test(
+    text.slice(Math.max(0, from - 24), from),
+  ) &&
+  !/^ (?:of|long|wide|high|tall|drop|rise|lift|rims?|wheels?)(?!\p{L})/iu.test(
+    text.slice(to + unit.length),
+  ) &&
+  ofTires.test(text);
+
 function withUnit(amount: Amount, text: string): Amount {
   const [grand] = /^ grand\b/i.exec(text.slice(amount.to, amount.to + 6)) ?? [];
   if (grand !== undefined && amount.unit === undefined)
@@ -177,6 +192,7 @@ function withUnit(amount: Amount, text: string): Amount {
   const symbol = unit ? unitOf(unit[1] ?? '') : undefined;
   // “Rated 5000 a trailer of …”: an article is no ampere.
   if (!unit || symbol === undefined) return amount;
+  if (symbol === 'in' && isPutIn(amount, unit[0], text)) return amount;
   if (unit[0] === ' a' && Number.isInteger(amount.value)) return amount;
   // “22 in. with nothing in the truck”
   const dot =

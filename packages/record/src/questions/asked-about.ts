@@ -49,6 +49,18 @@ const judged =
 /** “AGM or lithium?” */
 const orOther = /^ (?:[\p{L}-]+ )?(?:or|vs\.?|versus)(?: [\p{L}’'-]+){1,4} ?\?/iu;
 
+/** “What would 2 new lithium ones run me”: what is priced is not there. */
+const prices = new RegExp(
+  `${begins}(?:what|how much) (?:would|will|do|does|are|is|r)(?: (?:an?|the|some|one|two|three|four|\\d+|new|set|pair|of))* $`,
+  'iu',
+);
+const priced = /^(?: [\p{L}’'-]+){0,3} (?:run|runs|cost|costs|set me back|go for)(?!\p{L})/iu;
+/** “Can the little one be had with the fifty amp service” */
+const hadWith = new RegExp(
+  `${begins}(?:can|could|does|do|will|is|are)(?!\\p{L})[^.?!;]{0,40}(?:had|come|comes|ordered|available|order it|get it|get one|have it) with (?:an? |the |your )?$`,
+  'iu',
+);
+
 const clause = /[.!?;:\n,()]/g;
 
 /** Whether words of a text name a thing that is only asked about. */
@@ -64,7 +76,9 @@ export function isAskedAbout(text: string, from: number, to: number): boolean {
     weighs.test(said) ||
     isWorth.test(ahead) ||
     whatIf.test(said) ||
-    ifSo.test(said)
+    ifSo.test(said) ||
+    hadWith.test(said) ||
+    (prices.test(said) && priced.test(after))
   )
     return true;
   if (asksTo.test(said) && doing.test(text.slice(from, to))) return true;

@@ -4,12 +4,12 @@ import { wordsOfFacts } from '../words/all';
 import { type Amount, amountsIn } from './amounts';
 import { choicesIn, type Said } from './choices';
 import { choicesByClause, numbersByClause } from './clauses';
+import { codedIn } from './coded';
 import { asTheyHold } from './corrections';
 import { placesOf } from './cues';
-import { dateCodesIn, loadIndexesIn } from './date-codes';
 import { isEither, isForEach, isMeant, isYear } from './not-meant';
+import { isOfReceiverLabel } from './receiver-ratings';
 import { sayingsIn } from './sayings';
-import { passesOver } from './scale-passes';
 import { inThousands, mayBeSpan, spanOf } from './spans';
 import { kindAround, kindBeside, kindOf, unsaidKinds } from './unsaid';
 import { withVolts } from './volts';
@@ -197,21 +197,22 @@ const isInKilograms = (amounts: readonly Amount[]): boolean =>
  * weight is worse than none.
  */
 export function factsIn(topic: Topic, text: string): Told {
-  const amounts = asTheyHold(text, inThousands(text, withVolts(text, amountsIn(text))));
+  const all = asTheyHold(text, inThousands(text, withVolts(text, amountsIn(text))));
+  const { coded, left: amounts } = codedIn(topic, text, all);
   const { told: sayings, unsettled } = sayingsIn(topic, text, amounts);
   const held = new Set(sayings.flatMap(({ amount }) => amount?.from ?? []));
   const spoken = new Set([...sayings.map(({ fact }) => fact), ...unsettled]);
-  const all = readingsOf(
+  const near = readingsOf(
     topic,
     text,
     amounts.filter(({ from }) => !held.has(from)),
   ).filter(({ fact }) => !spoken.has(fact));
-  const numberFirst = !all.some(({ opens }) => opens);
-  const readings = all
+  const numberFirst = !near.some(({ opens }) => opens);
+  const readings = near
     .map((each) => {
       // “Dry 5150 gvwr 6800”: each word belongs to the number behind it.
       const isNext =
-        each.leads && all.some((one) => one.opens && one.amount.from === each.amount.from);
+        each.leads && near.some((one) => one.opens && one.amount.from === each.amount.from);
       // “40 gal fresh 32 gray 28 black”: each word belongs to the number before it.
       const isPast = numberFirst && each.to <= each.amount.from;
       return isNext || isPast ? { ...each, away: each.away + 2 } : each;
@@ -292,11 +293,6 @@ export function factsIn(topic: Topic, text: string): Told {
     words[fact] = text.slice(place.from, place.to);
     places[fact] = place;
   }
-  const coded = [
-    ...passesOver(topic, text),
-    ...dateCodesIn(topic, text),
-    ...loadIndexesIn(topic, text),
-  ];
   const isOver = coded.some(({ fact }) => onScale.test(fact));
   // What is told as a pass or a code is read there, and as nothing else.
   for (const fact of Object.keys(facts)) {
@@ -324,6 +320,10 @@ export function factsIn(topic: Topic, text: string): Told {
   for (const { fact, value, from, to } of clauses) {
     facts[fact] = value;
     words[fact] = text.slice(from, to);
+  }
+  const bars = 'hitch.distribution';
+  if (isOfReceiverLabel(topic, text, words[bars] ?? '\0')) {
+    for (const of of [facts, words, places]) delete of[bars];
   }
   return { facts, words, places, said: [...said, ...clauses], open };
 }

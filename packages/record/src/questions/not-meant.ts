@@ -157,6 +157,7 @@ const sizes: readonly {
   },
   { fact: /^hub\./, unit: '°F', least: 50, most: 700 },
   { fact: /^trailer\.(?:dryWeight|gvwr)$/, unit: 'lb', least: 650, most: 60_000 },
+  { fact: /^vehicle\.placardPayload$/, unit: 'lb', least: 200, most: 12_000 },
   // The small ones that are thrown away are none.
   { fact: /^cylinder\.fill$/, unit: 'lb', least: 5, most: 420 },
   { fact: /^cylinder\.scaleWeight$/, unit: 'lb', least: 5, most: 700 },

@@ -13,7 +13,7 @@ export function saidOutright(
   const all = Object.entries(outright).flatMap(([topic, signs]): readonly Evidence[] => {
     const sign = signs.find((forms) => forms.every((form) => form.test(text)));
     if (!sign || !Object.hasOwn(topics, topic)) return [];
-    const because = sign.flatMap((form) => form.exec(text)?.[0].trim() ?? []);
+    const because = sign.flatMap((form) => form.exec(text)?.[0].trim() || []);
     return [{ topic, score: sure, because }];
   });
   return all.length === 1 ? all[0] : undefined;

@@ -16,6 +16,7 @@ export type Unsaid = {
 const empty = ['dry', 'empty', 'unloaded', 'uvw', 'by the brochure', 'brochure'];
 const most = ['gvwr', 'max', 'maximum', 'gross', 'loaded max', 'at most', 'on the plate'];
 const weighed = ['loaded', 'weighed', 'measured', 'on the scale', 'scale', 'actual'];
+const scaled = ['weighed', 'on the scale', 'at the scale', 'by the scale'];
 
 export const unsaidKinds: readonly Unsaid[] = [
   {
@@ -23,7 +24,8 @@ export const unsaidKinds: readonly Unsaid[] = [
       ...['trailer', 'trlr', 'camper', 'travel trailer', 'TT', 'rig', 'fifth wheel', '5th wheel'],
       ...['trailer weight', 'camper weight', 'trailer weighs', 'trailer that weighs'],
     ],
-    kinds: { 'trailer.dryWeight': empty, 'trailer.gvwr': most },
+    // What was weighed is neither, and no topic is told it by this name.
+    kinds: { 'trailer.dryWeight': empty, 'trailer.gvwr': most, 'trailer.weighed': scaled },
   },
   {
     words: [

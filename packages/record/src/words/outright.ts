@@ -11,4 +11,13 @@ export const outright: Readonly<Record<string, readonly (readonly RegExp[])[]>> 
       /(?<!\p{L})(?:tongue|tounge|hitch weight|trailer|camper|over|overloaded|too much|left|legal)(?!\p{L})/iu,
     ],
   ],
+  // A tire’s pressure by its sidewall, beside another one.
+  tires: [
+    [
+      /(?<!\p{L})side ?walls?(?!\p{L})/iu,
+      /(?<![\d.,])(?:[2-9]\d|1[0-2]\d)(?![\d]|[.,]\d| ?(?:ft|feet|inch|"|years?|yrs?))/u,
+      /(?<!\p{L})(?:psi|sticker|label|placard|max|pressure|put|run|pumped|aired|filled)(?!\p{L})/iu,
+      /^(?![\s\S]*(?:dent|delam|panel|bubble|fiberglass|damage|insurance|crack|wavy))/iu,
+    ],
+  ],
 };

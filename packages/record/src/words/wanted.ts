@@ -38,6 +38,7 @@ export const wanted: Readonly<
     ],
   ],
   tires: [
+    ['pressure', /\b(?:sidewall|psi)\b[\s\S]*\bwhich (?:is|one|do|should)\b/iu],
     ['age', /\bhow old\b|\bdate code\b|\btoo old\b|\bage out\b/iu],
     [
       'pressure',

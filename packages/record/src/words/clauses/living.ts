@@ -153,7 +153,7 @@ export const livingClauses: Clauses = {
     },
     'battery.reading': {
       'at-rest': [
-        'nothing running|nothing on|no load|standing|stood|sat|overnight|all night|no charger|at rest|resting|disconnected|on its own & ~v|volt|volts|battery|read|reads|showed|batt ! pedestal|outlet|hookup|with the|furnace on|equaliz*|charged',
+        'nothing running|nothing on|no load|standing|stood|sat|overnight|all night|no charger|at rest|resting|disconnected|on its own & ~v|volt|volts|reads|read|showed|battery at|batt at ! furnace|blower|pedestal|outlet|hookup|with the|furnace on|equaliz*|charged',
       ],
       charging: [
         'on the charger|charging|plugged in|charger on|solar on it & volts|v|read|reads|shows',

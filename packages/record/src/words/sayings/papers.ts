@@ -7,6 +7,7 @@ export const paperSayings: Sayings = {
       'cold they were [all] #',
       'runs (em|them) at # cold',
       'got # in (em|them|it|there|all)',
+      '(put|puts|putting|pumped|aired|filled|inflated|set) [them|em|it] [up] [at|to] # [in]',
       '(has|have|got|with) # [psi] in (em|them|it) [right] now',
       'is # enough',
       '(run|running|runs|keep|kept|keep em|keep them|keep it|hold|holds|got|have|been at|air them to|aired to) [them|em] [at] #',
@@ -32,6 +33,7 @@ export const paperSayings: Sayings = {
       '(sticker|label|tag|placard) says #',
       '(sticker|label|placard) [on mine] (says|calls for|is|wants) #',
       '(sticker|label|placard) #',
+      '# [psi] (on|by|per) the [trailer] (sticker|label|placard|tag)',
       'label .. #',
     ],
     'wheel.maxPressure': [
