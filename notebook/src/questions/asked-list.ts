@@ -5,7 +5,7 @@ import { PlainElement } from '../elements/plain-element';
 import type { Given } from '../state/given';
 import type { Asked } from '../state/questions';
 import type { Round } from '../state/round';
-import type { Answered, UsualForms } from './answer-shapes';
+import type { Answered } from './answer-shapes';
 import './asked-entry';
 import { earlierOver } from './earlier';
 import { type Entry, type Group, grouped, laidOut } from './order';
@@ -23,7 +23,6 @@ export class AskedList extends PlainElement {
     readings: { attribute: false },
     progress: { attribute: false },
     justDone: { attribute: false },
-    usual: { attribute: false },
     round: { attribute: false },
     given: { attribute: false },
     answer: { attribute: false },
@@ -35,7 +34,6 @@ export class AskedList extends PlainElement {
   declare progress: { readonly done: number; readonly of: number } | undefined;
   /** What was laid aside last, which keeps its place until the next is. */
   declare justDone: string | undefined;
-  declare usual: UsualForms;
   declare round: Round | undefined;
   /** What was answered so far. */
   declare given: readonly Given[];
@@ -53,7 +51,7 @@ export class AskedList extends PlainElement {
     const [first, ...more] = group;
     if (!first) return nothing;
     return html`<asked-entry .asked=${first.asked} .read=${first.read} .number=${this.numbers.get(first.asked.id) ?? 0}
-      .same=${more.map(({ asked }) => asked)} .earlier=${this.earlier(this.kin.get(first.asked.id) ?? group)} .round=${this.round} .answer=${this.answer} .labels=${this.labels} .usual=${this.usual}></asked-entry>`;
+      .same=${more.map(({ asked }) => asked)} .earlier=${this.earlier(this.kin.get(first.asked.id) ?? group)} .round=${this.round} .answer=${this.answer} .labels=${this.labels}></asked-entry>`;
   };
 
   private numbers: ReadonlyMap<string, number> = new Map();

@@ -6,7 +6,7 @@ import { PlainElement } from '../elements/plain-element';
 import type { Asked } from '../state/questions';
 import type { Round } from '../state/round';
 import { loadedTopics } from '../state/topics';
-import type { Answered, UsualForms } from './answer-shapes';
+import type { Answered } from './answer-shapes';
 import { eitherSaid, nounIn } from './either';
 import { AskedChanged } from './events';
 import type { FactMended, Mended, ReadFact } from './fact-mend';
@@ -36,7 +36,6 @@ export class AskedPart extends PlainElement {
     answer: { attribute: false },
     labels: { attribute: false },
     round: { attribute: false },
-    usual: { attribute: false },
     mending: { state: true },
   };
   declare asked: Asked;
@@ -48,7 +47,6 @@ export class AskedPart extends PlainElement {
   declare labels: (topic: string, fact: string) => string;
   /** The round that is still to be spoken. */
   declare round: Round | undefined;
-  declare usual: UsualForms;
   /** The words whose facts are being set right; undefined: none. */
   declare mending: string | undefined;
 
@@ -236,13 +234,13 @@ export class AskedPart extends PlainElement {
   }
 
   protected override render() {
-    const { asked, question, personal, answer, round, usual } = this;
+    const { asked, question, personal, answer, round } = this;
     return html`<div class="asked-part">
       <div class="asked-question"><p class="asked-words">${this.words()}</p>
         ${this.mend()}
         <p class="asked-known">${this.about()} ${this.facts()}</p>
         ${question.refused ? html`<p class="error">${question.refused}</p>` : nothing}</div>
-      <part-answer .asked=${asked} .question=${question} .personal=${personal} .answer=${answer} .round=${round} .usual=${usual}></part-answer>
+      <part-answer .asked=${asked} .question=${question} .personal=${personal} .answer=${answer} .round=${round}></part-answer>
     </div>`;
   }
 }

@@ -1,14 +1,9 @@
 import { masked, personalIn, type QuestionPart, type ReadMessage } from '@tarebook/record';
 import type { Asked } from '../state/questions';
 import { isIn, type Round, type Spoken } from '../state/round';
-import {
-  type Answered,
-  type AnswerForm,
-  answerForms,
-  speakable,
-  type UsualForms,
-} from './answer-shapes';
+import { type Answered, type AnswerForm, speakable } from './answer-shapes';
 import { arranged, asSpoken } from './arrange';
+import { formFor } from './form-for';
 import { soughtOf } from './known';
 import { grouped } from './order';
 import type { Sought } from './reader';
@@ -16,16 +11,10 @@ import { withUnread } from './unread';
 
 type Answer = (of: Sought) => Promise<Answered | undefined>;
 
-/** The form whose words a person wrote, as the card shows it: the first of them. */
-const wordedIn = ({ wordings }: Asked, { text }: QuestionPart): AnswerForm | undefined =>
-  answerForms.find((form) => Object.hasOwn(wordings, `${form} ${text}`));
-
 /** How an answer is chosen for the round. */
 type Chosen = {
   readonly answer: Answer;
-  /** The forms that a person chose last in the place of those that fit. */
-  readonly usual: UsualForms;
-  /** The form that the card shows, where one was chosen there. */
+  /** The form that the card shows; absent: the one that was chosen for that question. */
   readonly form?: AnswerForm;
 };
 
@@ -33,9 +22,9 @@ type Chosen = {
 async function shownOf(
   asked: Asked,
   part: QuestionPart,
-  { answer, usual, form }: Chosen,
+  { answer, form }: Chosen,
 ): Promise<Answered | undefined> {
-  const shown = soughtOf(asked, part, form ?? wordedIn(asked, part) ?? null, usual);
+  const shown = soughtOf(asked, part, form ?? formFor(asked, part) ?? null);
   if (!shown) return undefined;
   const card = await answer(shown);
   if (!card || speakable.has(card.form)) return card;
