@@ -7,7 +7,9 @@ import type { Asked } from '../state/questions';
 import type { Round } from '../state/round';
 import { loadedTopics } from '../state/topics';
 import type { Answered } from './answer-shapes';
-import { eitherSaid, nounIn } from './either';
+import { asksOpen } from './either';
+import type { FigureSet } from './open-figure';
+import './open-figure';
 import { AskedChanged } from './events';
 import type { FactMended, Mended, ReadFact } from './fact-mend';
 import './fact-mend';
@@ -190,16 +192,10 @@ export class AskedPart extends PlainElement {
     const topic = loadedTopics[part.topic ?? ''];
     if (!topic) return nothing;
     const mended = mendedOf(asked, part);
-    return (part.open ?? []).map(
-      (
-        open,
-      ) => html`<span class="small asked-open" role="group" aria-label="What ${open.value} is">${eitherSaid(topic, open)}
-        ${open.among.map(
-          (
-            fact,
-          ) => html` <button type="button" class="quiet" aria-pressed=${mended[fact] === open.value}
-            @click=${() => this.change(withOpen(this.asked, part, open, fact))}>It is ${nounIn(topic, fact)}</button>`,
-        )}</span>`,
+    return asksOpen(topic, part.open ?? [], mended).map(
+      (asks) =>
+        html`<open-figure .asks=${asks} @figure-set=${({ detail: { open, fact } }: FigureSet) =>
+          this.change(withOpen(this.asked, part, open, fact))}></open-figure>`,
     );
   }
 
