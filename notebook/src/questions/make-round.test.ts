@@ -39,6 +39,26 @@ test('the round says what stands on the card, in the form that it shows', async 
   expect(await said('askBack')).toBe('Said in everybody.');
 });
 
+test('what is asked of one person is no part of the round; a mere question gives way', async () => {
+  const ask = 'Find out next: what does it weigh? (a scale)';
+  const answering =
+    (text: string, aloud: string) =>
+    async (of: Sought): Promise<Answered> => ({
+      ...(await answer('post')(of)),
+      text: of.form === 'aloud' ? aloud : text,
+    });
+  const said = async (text: string, aloud: string) =>
+    (await spokenOf(asked(), part, { answer: answering(text, aloud) }))?.answer;
+  expect(await said(`Weigh it. ${ask}`, 'All weigh it.')).toBe('Weigh it.');
+  expect(await said(ask, `All weigh it. ${ask}`)).toBe('All weigh it.');
+  expect(await said(ask, ask)).toBe(
+    'That cannot be said before this is known: what does it weigh?',
+  );
+  // Words of one's own stay as they were written.
+  const own = asked({ [`post ${part.text}`]: ask });
+  expect((await spokenOf(own, part, { answer: answer('post') }))?.answer).toBe(ask);
+});
+
 test('words of one’s own are spoken as they stand, and nothing is added to them', async () => {
   const own = asked({ [`post ${part.text}`]: 'Yes, it does.' });
   const chosen = { answer: answer('post') };

@@ -3,6 +3,7 @@ import type { Asked } from '../state/questions';
 import { isIn, type Round, type Spoken } from '../state/round';
 import { type Answered, type AnswerForm, speakable } from './answer-shapes';
 import { arranged, asSpoken } from './arrange';
+import { nextAsRule, withoutNext } from './for-round';
 import { formFor } from './form-for';
 import { soughtOf } from './known';
 import { grouped } from './order';
@@ -32,7 +33,22 @@ async function shownOf(
   return aloud && answer(aloud);
 }
 
-/** A question as it is spoken, in the very words of its card; undefined where nothing answers it. */
+/** A draft as all hear it; where it only asks, what is known to everybody takes its place. */
+async function saidToAll(
+  asked: Asked,
+  part: QuestionPart,
+  { text }: Answered,
+  { answer }: Chosen,
+): Promise<string> {
+  const said = withoutNext(text);
+  if (said !== '') return said;
+  const sought = soughtOf(asked, part, 'aloud');
+  const aloud = sought && (await answer(sought));
+  const known = aloud && withUnread(aloud, part, personalIn(part.text)).text;
+  return withoutNext(known ?? '') || nextAsRule(text);
+}
+
+/** A question as it is spoken, in the words of its card but for what is asked of one person; undefined where nothing answers it. */
 export async function spokenOf(
   asked: Asked,
   part: QuestionPart,
@@ -41,7 +57,7 @@ export async function spokenOf(
   const plain = await shownOf(asked, part, chosen);
   const answered = plain && withUnread(plain, part, personalIn(part.text));
   const written = asked.wordings[`${answered?.form ?? 'own'} ${part.text}`];
-  const text = written ?? answered?.text ?? '';
+  const text = written ?? (answered && (await saidToAll(asked, part, answered, chosen))) ?? '';
   if (text.trim() === '') return undefined;
   return {
     ...{ message: asked.id, question: part.text, channel: asked.channel, name: '' },
