@@ -287,6 +287,16 @@ test('twenty messages from five channels become a printed running sheet, with fe
   // Where else one may go is no part of a sheet.
   expect(plain).not.toContain('Whatisaskedmost');
 
+  // What is found out by one person is not said to all, and brackets are not spoken.
+  expect(read).not.toContain('Find out next');
+  await page.getByRole('link', { name: 'What was asked', exact: true }).click();
+  await expect(
+    page.getByRole('heading', { name: /^\d+ open, .*(?:all|\d+) in the round$/ }),
+  ).toBeVisible();
+  // What was said when they were taken in is past, and nothing lies over a draft.
+  await expect(page.getByText('20 messages were taken in.')).toHaveCount(0);
+  await expect(page.locator('.asked-top')).not.toHaveCSS('position', 'sticky');
+  await page.getByRole('link', { name: /^The round/ }).click();
   await page.reload();
   await expect(items).toHaveCount(count);
   expect(await objections(page)).toEqual([]);

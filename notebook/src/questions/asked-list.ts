@@ -8,7 +8,7 @@ import type { Round } from '../state/round';
 import type { Answered } from './answer-shapes';
 import './asked-entry';
 import { earlierOver } from './earlier';
-import { type Entry, type Group, grouped, laidOut } from './order';
+import { type Entry, type Group, grouped, isInRound, laidOut } from './order';
 import type { Sought } from './reader';
 
 const shownFirst = 30;
@@ -86,7 +86,7 @@ export class AskedList extends PlainElement {
   }
 
   protected override render() {
-    const { messages, readings, justDone } = this;
+    const { messages, readings, justDone, round } = this;
     if (messages.length === 0) return nothing;
     this.earlier = earlierOver(this.given);
     this.numbers = new Map(messages.map(({ id }, at) => [id, at + 1]));
@@ -95,9 +95,10 @@ export class AskedList extends PlainElement {
       grouped(entries).flatMap((group) => group.map(({ asked }) => [asked.id, group] as const)),
     );
     const { shown, done, open, urgent } = laidOut(entries, justDone);
+    const inRound = round ? shown.filter((group) => isInRound(group, round)).length : 0;
     const isDone = messages.filter((each) => each.done > 0).length;
     return html`${this.progressSaid()}
-      <h2>${open} open${urgent > 0 ? html`, <span class="asked-count">${urgent} urgent</span>` : nothing}${isDone > 0 ? html`<span class="soft">, ${isDone} done</span>` : nothing}</h2>
+      <h2>${open} open${urgent > 0 ? html`, <span class="asked-count">${urgent} urgent</span>` : nothing}${inRound > 0 ? html`<span class="soft">, ${inRound === open ? 'all' : inRound} in the round</span>` : nothing}${isDone > 0 ? html`<span class="soft">, ${isDone} done</span>` : nothing}</h2>
       <div class="acts"><button ?disabled=${this.progress !== undefined} @click=${() =>
         this.dispatchEvent(
           new CustomEvent('round-wanted', { bubbles: true }),

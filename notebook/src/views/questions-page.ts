@@ -172,7 +172,14 @@ export class QuestionsPage extends PlainElement {
 
   readonly answer = (of: Sought, isFirst = false) => this.reading.answer(of, isFirst);
 
+  /** What was said of the act before is past with the next one. */
+  private acted = ({ detail }: AskedChanged): void => {
+    this.said = '';
+    this.change(detail);
+  };
+
   private left = ({ detail }: AnswerLeft): void => {
+    this.said = '';
     const record = givenFrom(detail, new Date(), this.catalogue);
     keepQuestion(record).catch(this.failedToKeep);
     this.given = [...this.given, record];
@@ -184,12 +191,14 @@ export class QuestionsPage extends PlainElement {
 
   private makeRound = async (): Promise<void> => {
     this.busy = true;
+    this.said = '';
     await this.desk.make();
     this.busy = false;
     location.hash = '#/questions/round';
   };
 
   private toggled = async ({ detail }: SpokenToggled): Promise<void> => {
+    this.said = '';
     const isDone = await this.desk.toggle(detail.asked, detail.part, detail.form);
     if (!isDone) this.said = 'Nothing answers this question yet; write the answer first.';
   };
@@ -239,7 +248,7 @@ export class QuestionsPage extends PlainElement {
       @table-read=${({ detail }: TableRead) => intake.tableRead(detail)}
       @last-out=${() => intake.lastOut()} @brought-back=${() => intake.broughtBack()}
       @taken-out=${({ detail }: TakenOut) => intake.oneOut(detail)}
-      @asked-changed=${({ detail }: AskedChanged) => this.change(detail)} @answer-left=${this.left}
+      @asked-changed=${this.acted} @answer-left=${this.left}
       @round-wanted=${this.makeRound} @spoken-toggled=${this.toggled}
       @round-stopped=${() => this.desk.stop()} @round-printed=${() => this.desk.printed()}
       @round-changed=${({ detail }: RoundChanged) => this.desk.keep(detail)}>
