@@ -98,11 +98,12 @@ export class AskedList extends PlainElement {
     const inRound = round ? shown.filter((group) => isInRound(group, round)).length : 0;
     const isDone = messages.filter((each) => each.done > 0).length;
     return html`${this.progressSaid()}
-      <h2>${open} open${urgent > 0 ? html`, <span class="asked-count">${urgent} urgent</span>` : nothing}${inRound > 0 ? html`<span class="soft">, ${inRound === open ? 'all' : inRound} in the round</span>` : nothing}${isDone > 0 ? html`<span class="soft">, ${isDone} done</span>` : nothing}</h2>
+      <h2>${open} open${urgent > 0 ? html`, <span class="asked-count">${urgent} urgent</span>` : nothing}${isDone > 0 ? html`<span class="soft">, ${isDone} done</span>` : nothing}</h2>
       <div class="acts"><button ?disabled=${this.progress !== undefined} @click=${() =>
         this.dispatchEvent(
           new CustomEvent('round-wanted', { bubbles: true }),
-        )}>Make a round of what has an answer</button></div>
+        )}>Make a round of what has an answer</button>
+        ${inRound > 0 ? html`<span class="small soft">${inRound} of the ${open} open ${inRound === 1 ? 'is' : 'are'} in the round.</span>` : nothing}</div>
       ${this.list(shown)}
       ${
         done.length === 0
