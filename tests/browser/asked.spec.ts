@@ -137,7 +137,7 @@ test('why it is urgent is told; a person lifts it, and puts it back', async ({ p
   await expect(page.getByRole('region', { name: 'Questions' })).toContainText('Urgent');
 });
 
-test('a fact is set right by a touch, and the form of the answer is remembered', async ({
+test('a fact is set right by a touch, and the form of an answer is that of its question alone', async ({
   page,
 }) => {
   await page.goto('/#/questions');
@@ -175,9 +175,10 @@ test('a fact is set right by a touch, and the form of the answer is remembered',
   await expect(tires.getByLabel('Answer: On the phone')).toHaveValue(/\w/);
   await tires.getByRole('button', { name: 'Done', exact: true }).click();
   const ike = entry(page, 'What tire pressure should I run cold?');
-  await expect(ike.getByLabel('Answer: On the phone')).toHaveValue(/\w/);
+  // The form that was chosen there belongs to that question alone.
+  await expect(ike.getByLabel('Answer: In short')).toHaveValue(/\w/);
   await page.reload();
-  await expect(ike.getByLabel('Answer: On the phone')).toHaveValue(/\w/);
+  await expect(ike.getByLabel('Answer: In short')).toHaveValue(/\w/);
   expect(await objections(page)).toEqual([]);
 });
 
@@ -236,10 +237,14 @@ whats the tongue weight supposed to be on a 4200 lb trailer?
   await which.getByRole('button', { name: 'It is the dry weight' }).click();
   await expect(which.getByLabel('Answer: In short')).toHaveValue(/^A trailer of 4,200 lb empty/);
   await page.reload();
-  await expect(which.getByRole('button', { name: 'It is the dry weight' })).toHaveAttribute(
-    'aria-pressed',
-    'true',
-  );
+  // Once it is answered nothing more is asked of it, but that it may be asked again.
+  await expect(which).toContainText('Dry weight: 4200 lb, set right by hand');
+  await expect(which.getByRole('button', { name: /^It is / })).toHaveCount(0);
+  await which.getByRole('button', { name: 'Ask again what 4,200 lb is' }).click();
+  await expect(which.getByRole('button', { name: /^It is / })).toHaveCount(2);
+  await expect(which.getByLabel('Answer: In short')).toHaveValue(/^If 4,200 lb is the dry weight:/);
+  await which.getByRole('button', { name: 'It is the dry weight' }).click();
+  await expect(which.getByRole('button', { name: /^It is / })).toHaveCount(0);
   expect(await objections(page)).toEqual([]);
 });
 

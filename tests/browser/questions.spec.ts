@@ -111,6 +111,44 @@ test('a pasted bunch is read: urgent first, repeats together, each with its answ
   await expect(hand).not.toContainText('555-0142');
 });
 
+test('a form of answer that is chosen belongs to its question alone, here and in the round', async ({
+  page,
+}) => {
+  await page.goto('/#/questions');
+  const others = ['Can I tow 4,000 lb?', 'Can it pull 5,200 lb?'];
+  await paste(
+    page,
+    [
+      'What tire pressure should I run?',
+      'How often do I repack the wheel bearings?',
+      ...others,
+    ].join('\n\n'),
+  );
+  const bearings = entries(page).nth(1);
+  const tires = entries(page).nth(0);
+  await expect(bearings.getByLabel('Answer: In short')).not.toHaveValue('');
+  await expect(tires.getByLabel('Answer: In short')).not.toHaveValue('');
+  const said = await tires.getByLabel('Answer: In short').inputValue();
+  for (const form of ['With the working', 'Ask back', 'To everybody', 'On the phone']) {
+    await bearings.getByRole('button', { name: form, exact: true }).click();
+    await expect(bearings.getByLabel(`Answer: ${form}`)).not.toHaveValue('');
+    await expect(tires.getByLabel('Answer: In short')).toHaveValue(said);
+  }
+  const aloud = await bearings.getByLabel('Answer: On the phone').inputValue();
+  await page.reload();
+  await expect(bearings.getByLabel('Answer: On the phone')).toHaveValue(aloud);
+  await expect(tires.getByLabel('Answer: In short')).toHaveValue(said);
+  await page.getByRole('button', { name: 'Make a round of what has an answer' }).click();
+  await expect(page.getByLabel(/^Answer \d+$/)).toHaveCount(4);
+  const answers = await page
+    .getByLabel(/^Answer \d+$/)
+    .evaluateAll((fields) =>
+      fields.map((field) => (field instanceof HTMLTextAreaElement ? field.value : '')),
+    );
+  expect(answers).toContain(aloud);
+  expect(answers).toContain(said);
+});
+
 /** Twenty messages as they stand in five places on a morning at Sallowbridge Trailers; all invented. */
 const morning = `# Phone
 Ruth, calls back at noon: can her wagon rated 3,500 lb pull a trailer of 2,900 lb dry?
@@ -249,6 +287,14 @@ test('twenty messages from five channels become a printed running sheet, with fe
   // Where else one may go is no part of a sheet.
   expect(plain).not.toContain('Whatisaskedmost');
 
+  // What is found out by one person is not said to all, and brackets are not spoken.
+  expect(read).not.toContain('Find out next');
+  await page.getByRole('link', { name: 'What was asked', exact: true }).click();
+  await expect(page.getByText(/^\d+ of the \d+ open are in the round\.$/)).toBeVisible();
+  // What was said when they were taken in is past, and nothing lies over a draft.
+  await expect(page.getByText('20 messages were taken in.')).toHaveCount(0);
+  await expect(page.locator('.asked-top')).not.toHaveCSS('position', 'sticky');
+  await page.getByRole('link', { name: /^The round/ }).click();
   await page.reload();
   await expect(items).toHaveCount(count);
   expect(await objections(page)).toEqual([]);

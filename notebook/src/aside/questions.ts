@@ -172,11 +172,9 @@ function fitting(isDecided: boolean, { facts, form }: Answerable): AnswerForm {
   return Object.keys(facts).length === 0 ? 'everybody' : 'askBack';
 }
 
-/** The form that was wanted, else what a person took in the place of the short one where the same fits. */
-const formOf = (fits: AnswerForm, { form, usual = {} }: Answerable): AnswerForm => {
-  if (form === 'aloud') return fits;
-  return form ?? usual[fits] ?? 'short';
-};
+/** The form that was wanted, else the short one. */
+const formOf = (fits: AnswerForm, { form }: Answerable): AnswerForm =>
+  form === 'aloud' ? fits : (form ?? 'short');
 
 async function answerOf(of: Answerable): Promise<Answered | undefined> {
   const { topic: id, note, facts, house, day } = of;

@@ -60,8 +60,6 @@ export type Answerable = {
   readonly day: string;
   /** The form that is wanted; null: the one that fits what is known. */
   readonly form: AnswerForm | 'aloud' | null;
-  /** What is taken in the place of the one that fits. */
-  readonly usual?: UsualForms;
 };
 
 /** The forms that go to whoever asked, and the slip to whoever here goes on with it. */
@@ -78,9 +76,6 @@ export type AnswerForm = (typeof answerForms)[number] & FormName;
 
 /** What may be said aloud to all, as it stands: not what asks back, hands on or is a letter. */
 export const speakable: ReadonlySet<string> = new Set(['short', 'post', 'everybody', 'spoken']);
-
-/** By the form that would fit at length, the one that a person takes in the place of the short one. */
-export type UsualForms = Readonly<Partial<Record<AnswerForm, AnswerForm>>>;
 
 /** What leaves in these is no answer yet: the question stays open. */
 export const leavesOpen: ReadonlySet<string> = new Set(['first reply', 'askBack', 'slip']);

@@ -6,7 +6,7 @@ import { PlainElement } from '../elements/plain-element';
 import type { Given } from '../state/given';
 import type { Asked } from '../state/questions';
 import type { Round } from '../state/round';
-import type { Answered, UsualForms } from './answer-shapes';
+import type { Answered } from './answer-shapes';
 import type { Sought } from './reader';
 import './asked-part';
 import { AnswerLeft, AskedChanged, TakenOut } from './events';
@@ -29,7 +29,6 @@ export class AskedEntry extends PlainElement {
     answer: { attribute: false },
     labels: { attribute: false },
     round: { attribute: false },
-    usual: { attribute: false },
     unfolded: { state: true },
     correcting: { state: true },
     whole: { state: true },
@@ -45,7 +44,6 @@ export class AskedEntry extends PlainElement {
   declare answer: (of: Sought, isFirst?: boolean) => Promise<Answered | undefined>;
   declare labels: (topic: string, fact: string) => string;
   declare round: Round | undefined;
-  declare usual: UsualForms;
   /** Whether one that is done is shown whole all the same. */
   declare unfolded: boolean;
   declare correcting: boolean;
@@ -166,7 +164,7 @@ export class AskedEntry extends PlainElement {
         read.parts,
         ({ text }) => text,
         (part) =>
-          html`<asked-part .asked=${asked} .question=${part} .personal=${read.personal} .answer=${this.answer} .labels=${this.labels} .round=${this.round} .usual=${this.usual}></asked-part>`,
+          html`<asked-part .asked=${asked} .question=${part} .personal=${read.personal} .answer=${this.answer} .labels=${this.labels} .round=${this.round}></asked-part>`,
       )}`;
   }
 

@@ -5,10 +5,10 @@ import { PlainElement } from '../elements/plain-element';
 import type { Given } from '../state/given';
 import type { Asked } from '../state/questions';
 import type { Round } from '../state/round';
-import type { Answered, UsualForms } from './answer-shapes';
+import type { Answered } from './answer-shapes';
 import './asked-entry';
 import { earlierOver } from './earlier';
-import { type Entry, type Group, grouped, laidOut } from './order';
+import { type Entry, type Group, grouped, isInRound, laidOut } from './order';
 import type { Sought } from './reader';
 
 const shownFirst = 30;
@@ -23,7 +23,6 @@ export class AskedList extends PlainElement {
     readings: { attribute: false },
     progress: { attribute: false },
     justDone: { attribute: false },
-    usual: { attribute: false },
     round: { attribute: false },
     given: { attribute: false },
     answer: { attribute: false },
@@ -35,7 +34,6 @@ export class AskedList extends PlainElement {
   declare progress: { readonly done: number; readonly of: number } | undefined;
   /** What was laid aside last, which keeps its place until the next is. */
   declare justDone: string | undefined;
-  declare usual: UsualForms;
   declare round: Round | undefined;
   /** What was answered so far. */
   declare given: readonly Given[];
@@ -53,7 +51,7 @@ export class AskedList extends PlainElement {
     const [first, ...more] = group;
     if (!first) return nothing;
     return html`<asked-entry .asked=${first.asked} .read=${first.read} .number=${this.numbers.get(first.asked.id) ?? 0}
-      .same=${more.map(({ asked }) => asked)} .earlier=${this.earlier(this.kin.get(first.asked.id) ?? group)} .round=${this.round} .answer=${this.answer} .labels=${this.labels} .usual=${this.usual}></asked-entry>`;
+      .same=${more.map(({ asked }) => asked)} .earlier=${this.earlier(this.kin.get(first.asked.id) ?? group)} .round=${this.round} .answer=${this.answer} .labels=${this.labels}></asked-entry>`;
   };
 
   private numbers: ReadonlyMap<string, number> = new Map();
@@ -88,7 +86,7 @@ export class AskedList extends PlainElement {
   }
 
   protected override render() {
-    const { messages, readings, justDone } = this;
+    const { messages, readings, justDone, round } = this;
     if (messages.length === 0) return nothing;
     this.earlier = earlierOver(this.given);
     this.numbers = new Map(messages.map(({ id }, at) => [id, at + 1]));
@@ -97,13 +95,15 @@ export class AskedList extends PlainElement {
       grouped(entries).flatMap((group) => group.map(({ asked }) => [asked.id, group] as const)),
     );
     const { shown, done, open, urgent } = laidOut(entries, justDone);
+    const inRound = round ? shown.filter((group) => isInRound(group, round)).length : 0;
     const isDone = messages.filter((each) => each.done > 0).length;
     return html`${this.progressSaid()}
       <h2>${open} open${urgent > 0 ? html`, <span class="asked-count">${urgent} urgent</span>` : nothing}${isDone > 0 ? html`<span class="soft">, ${isDone} done</span>` : nothing}</h2>
       <div class="acts"><button ?disabled=${this.progress !== undefined} @click=${() =>
         this.dispatchEvent(
           new CustomEvent('round-wanted', { bubbles: true }),
-        )}>Make a round of what has an answer</button></div>
+        )}>Make a round of what has an answer</button>
+        ${inRound > 0 ? html`<span class="small soft">${inRound} of the ${open} open ${inRound === 1 ? 'is' : 'are'} in the round.</span>` : nothing}</div>
       ${this.list(shown)}
       ${
         done.length === 0

@@ -6,8 +6,10 @@ import { PlainElement } from '../elements/plain-element';
 import type { Asked } from '../state/questions';
 import type { Round } from '../state/round';
 import { loadedTopics } from '../state/topics';
-import type { Answered, UsualForms } from './answer-shapes';
-import { eitherSaid, nounIn } from './either';
+import type { Answered } from './answer-shapes';
+import { asksOpen } from './either';
+import type { FigureSet } from './open-figure';
+import './open-figure';
 import { AskedChanged } from './events';
 import type { FactMended, Mended, ReadFact } from './fact-mend';
 import './fact-mend';
@@ -36,7 +38,6 @@ export class AskedPart extends PlainElement {
     answer: { attribute: false },
     labels: { attribute: false },
     round: { attribute: false },
-    usual: { attribute: false },
     mending: { state: true },
   };
   declare asked: Asked;
@@ -48,7 +49,6 @@ export class AskedPart extends PlainElement {
   declare labels: (topic: string, fact: string) => string;
   /** The round that is still to be spoken. */
   declare round: Round | undefined;
-  declare usual: UsualForms;
   /** The words whose facts are being set right; undefined: none. */
   declare mending: string | undefined;
 
@@ -192,16 +192,10 @@ export class AskedPart extends PlainElement {
     const topic = loadedTopics[part.topic ?? ''];
     if (!topic) return nothing;
     const mended = mendedOf(asked, part);
-    return (part.open ?? []).map(
-      (
-        open,
-      ) => html`<span class="small asked-open" role="group" aria-label="What ${open.value} is">${eitherSaid(topic, open)}
-        ${open.among.map(
-          (
-            fact,
-          ) => html` <button type="button" class="quiet" aria-pressed=${mended[fact] === open.value}
-            @click=${() => this.change(withOpen(this.asked, part, open, fact))}>It is ${nounIn(topic, fact)}</button>`,
-        )}</span>`,
+    return asksOpen(topic, part.open ?? [], mended).map(
+      (asks) =>
+        html`<open-figure .asks=${asks} @figure-set=${({ detail: { open, fact } }: FigureSet) =>
+          this.change(withOpen(this.asked, part, open, fact))}></open-figure>`,
     );
   }
 
@@ -236,13 +230,13 @@ export class AskedPart extends PlainElement {
   }
 
   protected override render() {
-    const { asked, question, personal, answer, round, usual } = this;
+    const { asked, question, personal, answer, round } = this;
     return html`<div class="asked-part">
       <div class="asked-question"><p class="asked-words">${this.words()}</p>
         ${this.mend()}
         <p class="asked-known">${this.about()} ${this.facts()}</p>
         ${question.refused ? html`<p class="error">${question.refused}</p>` : nothing}</div>
-      <part-answer .asked=${asked} .question=${question} .personal=${personal} .answer=${answer} .round=${round} .usual=${usual}></part-answer>
+      <part-answer .asked=${asked} .question=${question} .personal=${personal} .answer=${answer} .round=${round}></part-answer>
     </div>`;
   }
 }

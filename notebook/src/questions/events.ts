@@ -37,13 +37,6 @@ export class SpokenToggled extends CustomEvent<{
   }
 }
 
-/** A person chose a form of the answer in the place of the one that fits. */
-export class FormChosen extends CustomEvent<{ fits: AnswerForm; chosen: AnswerForm }> {
-  constructor(chosen: { fits: AnswerForm; chosen: AnswerForm }) {
-    super('form-chosen', { detail: chosen, bubbles: true });
-  }
-}
-
 /** A message is to be taken out, as it should never have come in. */
 export class TakenOut extends CustomEvent<Asked> {
   constructor(asked: Asked) {

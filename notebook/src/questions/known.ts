@@ -1,7 +1,6 @@
 import { masked, type QuestionPart } from '@tarebook/record';
 import { houseOf } from '../state/house';
 import type { Asked } from '../state/questions';
-import type { UsualForms } from './answer-shapes';
 import type { Sought } from './reader';
 import { factsOf, openOf } from './told-so-far';
 
@@ -19,7 +18,6 @@ export function soughtOf(
   asked: Asked,
   part: QuestionPart,
   form: Sought['form'] = null,
-  usual?: UsualForms,
 ): Sought | undefined {
   const about = aboutOf(asked, part);
   if (about === 'none') return undefined;
@@ -42,6 +40,5 @@ export function soughtOf(
     house,
     day,
     form,
-    ...(usual && { usual }),
   };
 }

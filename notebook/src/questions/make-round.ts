@@ -1,14 +1,10 @@
 import { masked, personalIn, type QuestionPart, type ReadMessage } from '@tarebook/record';
 import type { Asked } from '../state/questions';
 import { isIn, type Round, type Spoken } from '../state/round';
-import {
-  type Answered,
-  type AnswerForm,
-  answerForms,
-  speakable,
-  type UsualForms,
-} from './answer-shapes';
+import { type Answered, type AnswerForm, speakable } from './answer-shapes';
 import { arranged, asSpoken } from './arrange';
+import { nextAsRule, withoutNext } from './for-round';
+import { formFor } from './form-for';
 import { soughtOf } from './known';
 import { grouped } from './order';
 import type { Sought } from './reader';
@@ -16,16 +12,10 @@ import { withUnread } from './unread';
 
 type Answer = (of: Sought) => Promise<Answered | undefined>;
 
-/** The form whose words a person wrote, as the card shows it: the first of them. */
-const wordedIn = ({ wordings }: Asked, { text }: QuestionPart): AnswerForm | undefined =>
-  answerForms.find((form) => Object.hasOwn(wordings, `${form} ${text}`));
-
 /** How an answer is chosen for the round. */
 type Chosen = {
   readonly answer: Answer;
-  /** The forms that a person chose last in the place of those that fit. */
-  readonly usual: UsualForms;
-  /** The form that the card shows, where one was chosen there. */
+  /** The form that the card shows; absent: the one that was chosen for that question. */
   readonly form?: AnswerForm;
 };
 
@@ -33,9 +23,9 @@ type Chosen = {
 async function shownOf(
   asked: Asked,
   part: QuestionPart,
-  { answer, usual, form }: Chosen,
+  { answer, form }: Chosen,
 ): Promise<Answered | undefined> {
-  const shown = soughtOf(asked, part, form ?? wordedIn(asked, part) ?? null, usual);
+  const shown = soughtOf(asked, part, form ?? formFor(asked, part) ?? null);
   if (!shown) return undefined;
   const card = await answer(shown);
   if (!card || speakable.has(card.form)) return card;
@@ -43,7 +33,22 @@ async function shownOf(
   return aloud && answer(aloud);
 }
 
-/** A question as it is spoken, in the very words of its card; undefined where nothing answers it. */
+/** A draft as all hear it; where it only asks, what is known to everybody takes its place. */
+async function saidToAll(
+  asked: Asked,
+  part: QuestionPart,
+  { text }: Answered,
+  { answer }: Chosen,
+): Promise<string> {
+  const said = withoutNext(text);
+  if (said !== '') return said;
+  const sought = soughtOf(asked, part, 'aloud');
+  const aloud = sought && (await answer(sought));
+  const known = aloud && withUnread(aloud, part, personalIn(part.text)).text;
+  return withoutNext(known ?? '') || nextAsRule(text);
+}
+
+/** A question as it is spoken, in the words of its card but for what is asked of one person; undefined where nothing answers it. */
 export async function spokenOf(
   asked: Asked,
   part: QuestionPart,
@@ -52,7 +57,7 @@ export async function spokenOf(
   const plain = await shownOf(asked, part, chosen);
   const answered = plain && withUnread(plain, part, personalIn(part.text));
   const written = asked.wordings[`${answered?.form ?? 'own'} ${part.text}`];
-  const text = written ?? answered?.text ?? '';
+  const text = written ?? (answered && (await saidToAll(asked, part, answered, chosen))) ?? '';
   if (text.trim() === '') return undefined;
   return {
     ...{ message: asked.id, question: part.text, channel: asked.channel, name: '' },

@@ -1,7 +1,7 @@
 import type { ReadMessage } from '@tarebook/record';
 import { expect, test } from 'vitest';
 import { recordsOf } from '../state/questions';
-import { type Entry, grouped, laidOut } from './order';
+import { type Entry, grouped, isInRound, laidOut } from './order';
 
 const told = [
   ['a', '', null],
@@ -84,4 +84,20 @@ test('the same bunch pasted twice makes the same records, and two alike in one s
   const once = recordsOf([same, { ...same, text: 'x' }, same], 1).map(({ id }) => id);
   expect(new Set(once).size).toBe(3);
   expect(recordsOf([same, { ...same, text: 'x' }, same], 2).map(({ id }) => id)).toEqual(once);
+});
+
+test('a message is in the round once all that it asks is', () => {
+  const [entry] = entries;
+  if (!entry?.read) throw new Error('There is no entry.');
+  const ask = { topic: null, because: [], facts: {}, words: {}, ask: [], answeredBy: null };
+  const parts = ['One?', 'Two?'].map((text) => ({ ...ask, text }));
+  const two = { ...entry, read: { ...entry.read, parts } };
+  const item = (question: string) => ({
+    ...{ message: 'a', question, channel: '', name: '', asks: '', answer: '', topic: 'note' },
+    ...{ isWarning: false, at: -1, saved: {} },
+  });
+  expect(isInRound([two], { items: [item('One?')] })).toBe(false);
+  expect(isInRound([two], { items: [item('One?'), item('Two?')] })).toBe(true);
+  // A message that asks nothing is in none.
+  expect(isInRound([entry], { items: [] })).toBe(false);
 });

@@ -1,5 +1,6 @@
 import type { ReadMessage } from '@tarebook/record';
 import type { Asked } from '../state/questions';
+import type { Round } from '../state/round';
 import { urgentWords } from './words';
 
 /** A message as it came, and as it was read; undefined until it has been. */
@@ -34,6 +35,15 @@ export function grouped(entries: readonly Entry[]): readonly Group[] {
 const firstOf = ([first]: Group): number => (first ? gravity(first) : Number.POSITIVE_INFINITY);
 
 const isUrgent = ([first]: Group): boolean => first !== undefined && first.asked.urgent !== '';
+
+/** Whether all that an open message asks is answered in a round. */
+export const isInRound = ([first]: Group, round: Pick<Round, 'items'>): boolean => {
+  const { asked, read } = first ?? {};
+  if (!asked || !read || asked.done > 0 || read.parts.length === 0) return false;
+  return read.parts.every(({ text }) =>
+    round.items.some(({ message, question }) => message === asked.id && question === text),
+  );
+};
 
 /** What is to be answered, and what is done. */
 export type Laid = {

@@ -7,15 +7,10 @@ import { caseAddress } from '../state/address';
 import type { Asked } from '../state/questions';
 import { guarded } from '../state/reply';
 import { isIn, type Round } from '../state/round';
-import {
-  type Answered,
-  type AnswerForm,
-  answerForms,
-  speakable,
-  type UsualForms,
-} from './answer-shapes';
+import { type Answered, type AnswerForm, answerForms, speakable } from './answer-shapes';
 import { caseOfQuestion, withLink } from './back-link';
-import { AnswerLeft, AskedChanged, FormChosen, SpokenToggled } from './events';
+import { AnswerLeft, AskedChanged, SpokenToggled } from './events';
+import { formFor, withForm } from './form-for';
 import { aboutOf, soughtOf } from './known';
 import type { Sought } from './reader';
 import type { ReadPart } from './told-so-far';
@@ -30,9 +25,7 @@ export class PartAnswer extends PlainElement {
     personal: { attribute: false },
     answer: { attribute: false },
     round: { attribute: false },
-    usual: { attribute: false },
     answered: { state: true },
-    form: { state: true },
     said: { state: true },
   };
   declare asked: Asked;
@@ -42,11 +35,7 @@ export class PartAnswer extends PlainElement {
   declare answer: (of: Sought, isFirst?: boolean) => Promise<Answered | undefined>;
   /** The round that is still to be spoken. */
   declare round: Round | undefined;
-  /** The forms that a person chose last in the place of those that fit. */
-  declare usual: UsualForms;
   declare answered: Answered | undefined | 'none';
-  /** The form a person chose here; undefined: the usual one, or the one that fits. */
-  declare form: AnswerForm | undefined;
   declare said: string;
   private answeredFor = '';
   /** What is being typed just now; it stays, whatever is drawn anew meanwhile. */
@@ -59,16 +48,10 @@ export class PartAnswer extends PlainElement {
     this.said = '';
   }
 
-  /** Whoever wrote words of their own in a form finds them again. */
-  private get wordedIn(): AnswerForm | undefined {
-    const { asked, question } = this;
-    return answerForms.find((form) => Object.hasOwn(asked.wordings, `${form} ${question.text}`));
-  }
-
   protected override willUpdate(changed: PropertyValues): void {
-    if (!['question', 'asked', 'form', 'usual'].some((each) => changed.has(each))) return;
-    const form = this.form ?? this.wordedIn ?? null;
-    const of = soughtOf(this.asked, this.question, form, this.usual);
+    if (!changed.has('question') && !changed.has('asked')) return;
+    const form = formFor(this.asked, this.question) ?? null;
+    const of = soughtOf(this.asked, this.question, form);
     const key = JSON.stringify(of);
     if (key === this.answeredFor) return;
     this.answeredFor = key;
@@ -159,12 +142,8 @@ export class PartAnswer extends PlainElement {
   }
 
   private choose(form: AnswerForm): void {
-    const { answered } = this;
-    this.form = form;
     this.said = '';
-    if (answered && answered !== 'none') {
-      this.dispatchEvent(new FormChosen({ fits: answered.fits, chosen: form }));
-    }
+    this.change(withForm(this.asked, this.question, form));
   }
 
   private async copy(): Promise<void> {

@@ -1,7 +1,7 @@
 import type { QuestionPart, ReadMessage } from '@tarebook/record';
 import { type Asked, keepQuestion, keepQuestions } from '../state/questions';
 import { isIn, newRound, type Round, type Spoken } from '../state/round';
-import type { Answered, AnswerForm, UsualForms } from './answer-shapes';
+import type { Answered, AnswerForm } from './answer-shapes';
 import { givenIn } from './leaving';
 import { spokenOf, withAnswered } from './make-round';
 import type { Sought } from './reader';
@@ -14,7 +14,6 @@ export type RoundHost = {
   /** Which catalogue counts here. */
   readonly catalogue: string;
   readonly answer: (of: Sought, isFirst?: boolean) => Promise<Answered | undefined>;
-  readonly usual: UsualForms;
   readonly change: (asked: Asked) => void;
   readonly failedToKeep: (problem: unknown) => void;
 };
@@ -73,8 +72,8 @@ export function roundDesk(host: RoundHost) {
     },
     /** Everything that has an answer. */
     async make(): Promise<void> {
-      const { messages = [], readings, answer, usual } = host;
-      keep(await withAnswered(open(), messages, readings, { answer, usual }));
+      const { messages = [], readings, answer } = host;
+      keep(await withAnswered(open(), messages, readings, { answer }));
     },
     /** @returns whether it could be done */
     async toggle(asked: Asked, part: QuestionPart, form: AnswerForm | undefined): Promise<boolean> {
@@ -86,8 +85,8 @@ export function roundDesk(host: RoundHost) {
         keep({ ...now, items });
         return true;
       }
-      const { answer, usual } = host;
-      const spoken = await spokenOf(asked, part, { answer, usual, ...(form && { form }) });
+      const { answer } = host;
+      const spoken = await spokenOf(asked, part, { answer, ...(form && { form }) });
       const { items } = open();
       if (spoken) {
         keep({ ...open(), items: spoken.isUrgent ? [spoken, ...items] : [...items, spoken] });

@@ -64,7 +64,7 @@ export function readOf(asked: Asked, part: QuestionPart): Returned {
 export function withOpen(
   asked: Asked,
   { text }: Pick<QuestionPart, 'text'>,
-  { value, among }: NonNullable<QuestionPart['open']>[number],
+  { value, among }: Pick<NonNullable<QuestionPart['open']>[number], 'value' | 'among'>,
   fact: string,
 ): Asked {
   const { [text]: before = {}, ...others } = asked.mended ?? {};

@@ -101,6 +101,9 @@ test('an answer that says a figure that was told is no example', () => {
   };
   const own = { ...answered, text: 'Run 65 psi, cold.' };
   expect(withUnread(own, told, []).text).toBe('Run 65 psi, cold.');
+  const aloud = { ...answered, text: 'Run 65 pounds a square inch, cold.' };
+  expect(withUnread(aloud, told, []).text).toBe('Run 65 pounds a square inch, cold.');
+  // What is reckoned from what was told is no example, and not all of it was told.
   const other = { ...answered, text: 'A label of 1,650 psi and 165 psi.' };
-  expect(withUnread(other, told, []).text).toMatch(/^The figures in this are an example/);
+  expect(withUnread(other, told, []).text).toMatch(/^Not every figure in this is yours\. A label/);
 });

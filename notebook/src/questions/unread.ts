@@ -37,6 +37,9 @@ export const unreadSaid = (unread: readonly string[]): string =>
 /** What stands before the figures of an example, where others were told that nothing was read from. */
 const exampleSaid = 'The figures in this are an example, not yours.';
 
+/** The same where some of the figures that were told were read, though none of them is said. */
+const partlySaid = 'Not every figure in this is yours.';
+
 /** What is only supposed in an answer: “Say 370 lb of people and a tongue of 610 lb: …” */
 const supposed = /^Say .*\d/;
 const ofPeople = /(?<!\p{L})(?:people|tongue)(?!\p{L})/u;
@@ -64,14 +67,23 @@ function withoutSupposed(answered: Answered, part: QuestionPart, isUnread: boole
   return { ...answered, text: left.join(' ') || (asks[0] ?? text) };
 }
 
+/** Units as they are said aloud, by how they are written. */
+const aloudUnits: Readonly<Record<string, readonly string[]>> = {
+  ...{ lb: ['pounds?'], psi: ['pounds? a square inch'], gal: ['gallons?'], '%': ['percent'] },
+  ...{ in: ['inch(?:es)?'], ft: ['foot', 'feet'], mi: ['miles?'], mph: ['miles an hour'] },
+  ...{ Ah: ['amp-hours?'], A: ['amps?'], V: ['volts?'], W: ['watts?'], yr: ['years?'] },
+};
+const isFigure = /^\d[\d.]* \S+$/;
+
 /** Whether an answer says a figure that was told, with its unit: then it is of whoever asked. */
 function saysTold(text: string, { facts }: QuestionPart): boolean {
   const plain = text.replaceAll(/(?<=\d),(?=\d{3})/g, '');
   return Object.values(facts).some((value) => {
-    const said = /^\d[\d.]* \S+$/.test(value) ? value : undefined;
-    return (
-      said !== undefined && new RegExp(`(?<![\\d.])${escaped(said)}(?!\\p{L})`, 'u').test(plain)
-    );
+    const said = isFigure.test(value) ? value : undefined;
+    if (said === undefined) return false;
+    const [amount = '', unit = ''] = said.split(' ');
+    const units = [escaped(unit), ...(aloudUnits[unit] ?? [])].join('|');
+    return new RegExp(`(?<![\\d.])${escaped(amount)} (?:${units})(?!\\p{L})`, 'u').test(plain);
   });
 }
 const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
@@ -99,9 +111,10 @@ export function withUnread(
   }
   const mayBe = form !== 'short' && (form === 'everybody' || !decided.has(fits));
   const isExample = mayBe && anyFigure.test(text) && !saysTold(text, part);
+  const isPartly = Object.values(part.facts).some((value) => isFigure.test(value));
   return {
     ...answered,
     beside: unreadSaid(unread),
-    text: isExample ? `${exampleSaid} ${text}` : text,
+    text: isExample ? `${isPartly ? partlySaid : exampleSaid} ${text}` : text,
   };
 }

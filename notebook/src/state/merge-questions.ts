@@ -44,6 +44,7 @@ export function mergedAsked(mine: Asked, theirs: Asked): Asked {
     urgent: mine.urgent === '' && mine.lifted === undefined ? theirs.urgent : mine.urgent,
     done: Math.max(mine.done, theirs.done),
     ...(sent.length > 0 && { sent }),
+    ...((mine.forms || theirs.forms) && { forms: { ...theirs.forms, ...mine.forms } }),
     ...(Object.keys(mended).length > 0 && { mended }),
     ...(back && { back }),
     ...(backTopics && { backTopics }),

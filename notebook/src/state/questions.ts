@@ -18,6 +18,8 @@ export type Asked = Pasted & {
   readonly topics: Readonly<Record<string, string>>;
   /** Facts that a person struck out, as “fact: value”. */
   readonly struck: readonly string[];
+  /** The form of answer that a person chose, by the words of the question; no other question takes it. */
+  readonly forms?: Readonly<Record<string, string>>;
   /** Answers in a person's own words, by the words of the question. */
   readonly wordings: Readonly<Record<string, string>>;
   /** When it was answered or laid aside, in milliseconds since 1970; 0 while it is open. */
@@ -62,6 +64,7 @@ export function isAsked(value: unknown): value is Asked {
     held(value, 'kind') === 'message' &&
     isTextRecord(held(value, 'topics')) &&
     isTextRecord(held(value, 'wordings')) &&
+    isTextRecord(held(value, 'forms') ?? {}) &&
     isTexts(held(value, 'struck')) &&
     ['undefined', 'string'].includes(typeof held(value, 'waits')) &&
     ['undefined', 'string'].includes(typeof held(value, 'lifted')) &&

@@ -10,14 +10,7 @@ import '../questions/round-view';
 import '../questions/see-view';
 import '../questions/table-box';
 import { PlainElement } from '../elements/plain-element';
-import type { UsualForms } from '../questions/answer-shapes';
-import type {
-  AnswerLeft,
-  AskedChanged,
-  FormChosen,
-  SpokenToggled,
-  TakenOut,
-} from '../questions/events';
+import type { AnswerLeft, AskedChanged, SpokenToggled, TakenOut } from '../questions/events';
 import { intakeDesk, labelOf } from '../questions/intake-desk';
 import { afterLeaving, givenFrom } from '../questions/leaving';
 import { type BunchPasted, PasteBox } from '../questions/paste-box';
@@ -27,7 +20,6 @@ import { roundDesk } from '../questions/round-desk';
 import type { RoundChanged } from '../questions/round-view';
 import type { TableRead } from '../questions/table-box';
 import type { ReadPart } from '../questions/told-so-far';
-import { keepUsual, usualForms, withChosen } from '../questions/usual-form';
 import { type Given, isGiven } from '../state/given';
 import { allOwnFiles, catalogueVersion } from '../state/own-catalogue';
 import {
@@ -57,7 +49,6 @@ export class QuestionsPage extends PlainElement {
     notKept: { state: true },
     takenOut: { state: true },
     justDone: { state: true },
-    usual: { state: true },
     labels: { state: true },
   };
   /** '' for what was asked, `round` and `prompter` for what is spoken, `record` and `seen` for all. */
@@ -80,8 +71,6 @@ export class QuestionsPage extends PlainElement {
   declare takenOut: readonly Asked[];
   /** What was laid aside last; it keeps its place until the next is. */
   declare justDone: string | undefined;
-  /** The forms of answer that a person chose last. */
-  declare usual: UsualForms;
   /** What facts are called, by topic and id. */
   declare labels: typeof labelOf;
   /** Which catalogue counts here; it is kept with every answer. */
@@ -100,7 +89,6 @@ export class QuestionsPage extends PlainElement {
     this.busy = false;
     this.notKept = '';
     this.takenOut = [];
-    this.usual = usualForms();
     this.labels = labelOf;
   }
 
@@ -184,7 +172,14 @@ export class QuestionsPage extends PlainElement {
 
   readonly answer = (of: Sought, isFirst = false) => this.reading.answer(of, isFirst);
 
+  /** What was said of the act before is past with the next one. */
+  private acted = ({ detail }: AskedChanged): void => {
+    this.said = '';
+    this.change(detail);
+  };
+
   private left = ({ detail }: AnswerLeft): void => {
+    this.said = '';
     const record = givenFrom(detail, new Date(), this.catalogue);
     keepQuestion(record).catch(this.failedToKeep);
     this.given = [...this.given, record];
@@ -196,19 +191,16 @@ export class QuestionsPage extends PlainElement {
 
   private makeRound = async (): Promise<void> => {
     this.busy = true;
+    this.said = '';
     await this.desk.make();
     this.busy = false;
     location.hash = '#/questions/round';
   };
 
   private toggled = async ({ detail }: SpokenToggled): Promise<void> => {
+    this.said = '';
     const isDone = await this.desk.toggle(detail.asked, detail.part, detail.form);
     if (!isDone) this.said = 'Nothing answers this question yet; write the answer first.';
-  };
-
-  private chosen = ({ detail: { fits, chosen } }: FormChosen): void => {
-    this.usual = withChosen(this.usual, fits, chosen);
-    keepUsual(this.usual);
   };
 
   private table = (text: string, columns: MessageColumns | undefined) =>
@@ -220,8 +212,7 @@ export class QuestionsPage extends PlainElement {
         .out=${this.intake.goesOut()} .back=${takenOut.length}></paste-box>
       <table-box .read=${this.table}></table-box>
       <asked-list .messages=${messages} .readings=${this.readings} .progress=${this.progress} .justDone=${this.justDone}
-        .given=${this.given} .round=${round?.spoken === 0 ? round : undefined} .answer=${this.answer} .labels=${this.labels}
-        .usual=${this.usual}></asked-list>`;
+        .given=${this.given} .round=${round?.spoken === 0 ? round : undefined} .answer=${this.answer} .labels=${this.labels}></asked-list>`;
   }
 
   private body(): TemplateResult {
@@ -257,8 +248,8 @@ export class QuestionsPage extends PlainElement {
       @table-read=${({ detail }: TableRead) => intake.tableRead(detail)}
       @last-out=${() => intake.lastOut()} @brought-back=${() => intake.broughtBack()}
       @taken-out=${({ detail }: TakenOut) => intake.oneOut(detail)}
-      @asked-changed=${({ detail }: AskedChanged) => this.change(detail)} @answer-left=${this.left}
-      @form-chosen=${this.chosen} @round-wanted=${this.makeRound} @spoken-toggled=${this.toggled}
+      @asked-changed=${this.acted} @answer-left=${this.left}
+      @round-wanted=${this.makeRound} @spoken-toggled=${this.toggled}
       @round-stopped=${() => this.desk.stop()} @round-printed=${() => this.desk.printed()}
       @round-changed=${({ detail }: RoundChanged) => this.desk.keep(detail)}>
       <h1 tabindex="-1">Questions</h1>
