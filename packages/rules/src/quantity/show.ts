@@ -120,17 +120,17 @@ const heavy: Readonly<Record<Closeness, number>> = {
   aloud: 100,
 };
 
-/** From where on nobody hears a decimal: “294 amps”, “12 hours”. A share of a tenth keeps its own. */
+/** From where on nobody hears a decimal: “294 amps”, “26 hours”; half an hour of twelve is heard, and a share of a tenth keeps its own. */
 const wholeAloud: Readonly<Record<string, number>> = {
   A: 10,
   Ah: 10,
-  h: 10,
-  d: 10,
+  h: 20,
+  d: 20,
   mi: 20,
   km: 20,
   gal: 20,
   L: 20,
-  '%': 50,
+  '%': 25,
 };
 
 function endOf(value: number, unit: string, close: Closeness, of = Infinity): End {

@@ -139,7 +139,9 @@ function wordsAt(setting: Setting, id: string, level: State, holding: Holding): 
   if (from === level) {
     const isSure = holding.certain.has(`finding.${id}.${from}`);
     const [first] = ruled(setting, finding, rulings, 'certain');
-    const sure = first ?? (isSure ? ruled(setting, finding, rulings, 'possible')[0] : undefined);
+    // That one of several holds is certain, and which of them is not: none is said as if it did.
+    const may = first || !isSure ? [] : ruled(setting, finding, rulings, 'possible');
+    const sure = first ?? (may.length === 1 ? may[0] : undefined);
     if (sure) return ownWords(setting, `${from}.${sure[0]}`, sure[1]);
   }
   const words = openWords(setting, finding, rulings);

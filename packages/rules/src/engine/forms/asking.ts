@@ -146,7 +146,7 @@ function orderSaid(order: RankingAnswer): Sayable | undefined {
 /** Of more possible results than these only the ends are named, and that answers nothing. */
 const mostPossible = 3;
 
-const isAnything = ({ level, alternatives }: Answer['findings'][number]): boolean =>
+export const isAnything = ({ level, alternatives }: Answer['findings'][number]): boolean =>
   level === 'unknown' && alternatives.length > mostPossible;
 
 function findingSaid(matter: Matter, id: string): readonly Sayable[] {

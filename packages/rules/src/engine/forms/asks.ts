@@ -100,8 +100,8 @@ export function lackedBy(matter: Matter, asking: string | undefined): string | u
   return [
     ...factsOfAsked(matter, asking),
     ...look,
-    ...deciding,
     ...(askings[asking]?.impliedBy ?? []),
+    ...deciding,
   ].find((fact) => !isTold(matter, fact));
 }
 

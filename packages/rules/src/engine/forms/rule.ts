@@ -71,11 +71,11 @@ function namedSaid(matter: Matter, asking: string | undefined): readonly Sayable
     (fact) => isTold(matter, fact) && asked.facts[fact] !== 'other',
   );
   const about = (asking === undefined ? undefined : topic.askings?.[asking]?.impliedBy) ?? [];
-  // Figures are heard best; a choice that the question is not about is named where there is none.
-  const figures = told.filter(
-    (fact) => topic.facts[fact]?.kind === 'quantity' || about.includes(fact),
-  );
-  const of = (figures.length > 0 ? figures : told)
+  // What the question is about is named before all; else figures, which are heard best.
+  const ofIt = told.filter((fact) => about.includes(fact));
+  const figures = told.filter((fact) => topic.facts[fact]?.kind === 'quantity');
+  const [named = told] = [ofIt, figures].filter((each) => each.length > 0);
+  const of = named
     .flatMap((id): readonly Sayable[] => {
       const fact = topic.facts[id];
       const given = asked.facts[id];

@@ -1,6 +1,6 @@
 import type { FindingAnswer } from '../answer/shapes';
 import type { Sayable } from '../words/value';
-import { askedFirst, isAnsweredOwn, isRest, isYesOrNo } from './asking';
+import { askedFirst, isAnsweredOwn, isAnything, isRest, isYesOrNo } from './asking';
 import { askedNext, isOpenFor, lackedBy, nextFact, openUntil } from './asks';
 import { cautionsFitting } from './caution';
 import { limitAt, stuck } from './deciding';
@@ -116,7 +116,11 @@ export function unsettled(
   const isOpen = isRuleWanted(matter);
   // Where a verdict stands that answers something else, the rule says what was asked.
   const lacked = lackedBy(matter, asking);
-  const isRuled = (isOpen || lacked !== undefined) && answered.length === 0;
+  // That anything may come of what was asked says less than the rule.
+  const isVague = findings.some(
+    (each) => isAnything(each) && isDecisionOf(matter, asking, each.id),
+  );
+  const isRuled = (isOpen || isVague || lacked !== undefined) && answered.length === 0;
   const asked = isRuled ? ruleSaid(matter, asking) : answered;
   // What was told is heard in the answer, also where it is too little for one.
   const told = fromToldSaid(matter, asking, isShort);
@@ -128,7 +132,9 @@ export function unsettled(
   const isOpenOnly = first?.code === 'decision-open' || first?.code === 'perhaps';
   const isGrave = first?.level === 'unknown' && !isOpenOnly;
   // Beside the rule it is no news that another thing is open.
-  const isElse = isOpen && first !== undefined && isOfAnother(matter, asking, first);
+  const isElse =
+    first !== undefined &&
+    ((isOpen && isOfAnother(matter, asking, first)) || (isRuled && isAnything(first)));
   const [wrong, todo] = first && !isElse ? partsOf(first) : [];
   // What is to be found out next is said last, so that it is remembered; what else is open waits.
   const isLate = next.length > 0 && !(isGrave && todo);
@@ -222,6 +228,8 @@ export function unsettled(
         : must(each),
     ),
     ...(told.isWorked ? [] : toldParts),
+    // Advice on the very thing that was asked comes before what nobody has looked at yet.
+    ...(isAdvised && !isFirst && !isDoubt && dangersTold(matter).every(isUnlooked) ? careful : []),
     ...((isFirst && !isRuleFirst) || isDoubt ? [] : unlooked),
     ...(isFirst ? [] : careful),
     ...all(isListOnly ? ruleSaid(matter, asking) : [], (each) => may(each, 0.3)),

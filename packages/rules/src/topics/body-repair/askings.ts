@@ -35,7 +35,10 @@ export const askings = {
         says: 'Claiming would cost you {claim.mayCost} more than paying yourself; a claim pays from a repair of {breakEven.range}.',
       },
       {
-        says: 'A claim is worth it from {breakEven.range} on, by what it adds to the premium: ask the agent, in general.',
+        says: 'Undecided: the repair may come to {cost.range}, and a claim, with dearer premiums, costs {breakEven.range}. Above that claim, below it pay yourself.',
+      },
+      {
+        says: 'Claim only a repair above {breakEven.range}, by what a claim adds to the premium: ask the agent, in general.',
       },
       {
         says: 'Above a repair of {breakEven.range} claim, below it pay yourself; in between get a shop’s quote first.',
@@ -76,7 +79,13 @@ export const askings = {
       'shop.rate',
       'wall.built',
     ],
-    says: 'The repair may come to {cost.range}; only a shop that has looked can say.',
+    says: [
+      {
+        when: 'quote.isAll',
+        says: 'Quoted are {shop.quote}. With what an opened wall may show it may come to {cost.range}; only a shop that has looked can say.',
+      },
+      { says: 'The repair may come to {cost.range}; only a shop that has looked can say.' },
+    ],
   },
   first: {
     label: 'What do I do first?',

@@ -50,7 +50,7 @@ export const claimTable: Decision = {
     close: {
       label: 'undecided, the inspection first',
       level: 'care',
-      says: 'Undecided: the repair may come to {cost.range}, and a claim costs {breakEven.range}.',
+      says: 'Undecided: the repair may come to {cost.range}, and a claim, with dearer premiums, costs {breakEven.range}.',
       because:
         'Claiming may cost up to {claim.mayCost} or save up to {claim.maySave} beside paying.',
       do: 'Get the inspection first, before you call the insurer; a call may be counted as a claim.',

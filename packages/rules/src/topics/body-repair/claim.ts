@@ -279,7 +279,7 @@ export const claim = part({
       askedBy: ['policy.deductible', 'damage.cause'],
       open: {
         wrong:
-          'Whether to claim is undecided: the repair may come to {cost.range}, and a claim costs {breakEven.range}.',
+          'Whether to claim is undecided: the repair may come to {cost.range}, and a claim, with dearer premiums, costs {breakEven.range}.',
         because:
           'Claiming may cost up to {claim.mayCost} or save up to {claim.maySave} beside paying.',
         do: 'Get the inspection first, and read deductible and premium from the declarations page; a call to the insurer may be counted as a claim.',

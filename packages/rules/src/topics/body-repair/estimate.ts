@@ -22,6 +22,12 @@ export const estimate = part({
       is: 'book.isTold || given(shop.quote)',
       source: custom,
     },
+    'quote.isAll': {
+      label: 'A shop’s quote is all that there is to price',
+      unit: 'yes-no',
+      is: 'known(shop.quote) && !book.isTold',
+      source: custom,
+    },
     'estimate.isMissing': {
       label: 'There is nothing to price',
       unit: 'yes-no',

@@ -108,27 +108,27 @@ export const first = part({
       amounts: {},
       items: {
         safe: {
-          label: 'Cylinders shut, battery and cord off where wires or gas may be hurt or wet',
+          label: 'Cylinders shut, battery and cord off',
           amounts: {},
-          because: 'A wet or torn wire is live until its breaker is off.',
+          because: 'A wet or torn wire is live until its breaker is off, and a pipe that was hit may leak.',
           source: manual,
         },
         photographs: {
-          label: 'Photographs, near and far, inside and out, with the date',
+          label: 'Photographs, near and far, dated',
           amounts: {},
-          because: 'What was not photographed was not there.',
+          because: 'Inside and out: what was not photographed was not there.',
           source: policyWording,
         },
         cover: {
-          label: 'A cover today that sheds water and lets air out below',
+          label: 'A cover today that sheds water',
           amounts: {},
-          because: 'Who lets it get worse pays for the worse part.',
+          because: 'Who lets it get worse pays for the worse part. It lets air out below.',
           source: policyWording,
         },
         parts: {
-          label: 'Every part that comes off, kept in a bag with its place',
+          label: 'Every part that comes off, kept',
           amounts: {},
-          because: 'The insurer may want to see it before it pays.',
+          because: 'In a bag, with its place: the insurer may want to see it before it pays.',
           source: policyWording,
         },
         dry: {

@@ -45,7 +45,9 @@ export const askings: Readonly<Record<string, Asking>> = {
       ...withFurnace(
         'the battery turns the blower for {battery.nights}. A day and night takes {blower.ampHours}.',
       ),
-      ...withFurnace('the blower takes {blower.ampHours} a day and night.'),
+      ...withFurnace(
+        'the blower takes {blower.ampHours} a day and night. Of what a lead battery holds, {depth.lead} may be taken.',
+      ),
       {
         says: 'The battery turns the blower for {battery.nights}; a day and night takes {blower.ampHours}.',
       },

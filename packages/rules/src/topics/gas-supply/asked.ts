@@ -46,6 +46,9 @@ export const askings: Readonly<Record<string, Asking>> = {
         when: 'cold.isCompared',
         says: 'By a rule of thumb one such cylinder gives {vapor.rule} in that cold; {demand.lasting} is drawn.',
       },
+      {
+        says: 'By a rule of thumb one such cylinder gives {vapor.rule} in that cold; all that burns for long at one time must take less.',
+      },
     ],
     impliedBy: ['outside.temperature'],
   },
@@ -59,7 +62,10 @@ export const askings: Readonly<Record<string, Asking>> = {
         says: 'Full there are {gas.aboard} of propane aboard; how much is left only a scale tells.',
       },
       { when: 'gas.isAboard', says: 'There are {gas.aboard} of propane aboard.' },
-      { when: 'gas.isOpen', says: 'How much gas is left cannot be told from that.' },
+      {
+        when: 'gas.isOpen',
+        says: 'How much is left a scale tells: what the cylinder weighs, less the tare stamped on its collar after TW.',
+      },
       { says: 'There are {gas.aboard} of propane aboard.' },
     ],
   },

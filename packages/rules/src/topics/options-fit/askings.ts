@@ -55,6 +55,12 @@ export const askings = {
     label: 'Since when is it standard, and why?',
     results: ['standard', 'trailer.dryWeight', 'finding.comes-anyway'],
     impliedBy: ['plan.year'],
+    says: [
+      {
+        when: 'plan.isOpen',
+        says: 'What is standard, and since when, goes by floor plan and model year: name the floor plan.',
+      },
+    ],
   },
   choices: {
     label: 'How many choices are there?',

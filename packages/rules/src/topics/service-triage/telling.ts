@@ -95,21 +95,21 @@ export const telling = part({
       amounts: {},
       items: {
         kind: {
-          label: 'Whether it works on trailers of this kind, and may on gas, 120 volts or brakes',
+          label: 'Whether it does trailers, and may do gas, 120 volts, brakes',
           when: 'telling.away',
           amounts: {},
           because: 'A car shop that has never adjusted a trailer’s brake learns on yours.',
           source: custom,
         },
         day: {
-          label: 'When it can look, whether it comes to you, and where you may stand until then',
+          label: 'When it can look, and where you stand',
           when: 'telling.away',
           amounts: {},
-          because: 'A shop in two hours beats a better one next week when it cannot roll.',
+          because: 'A shop in two hours, or one that comes to you, beats a better one next week when it cannot roll.',
           source: custom,
         },
         price: {
-          label: 'What the first look costs, the hourly rate, and a written estimate before work',
+          label: 'What look and hour cost, in writing',
           when: 'telling.away',
           amounts: {},
           because: 'Far from home there is no second shop to go to.',

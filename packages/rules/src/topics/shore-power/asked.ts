@@ -74,6 +74,9 @@ export const askings: Readonly<Record<string, Asking>> = {
         says: 'The feed has two halves; on the fuller one {leg.left} are left.',
       },
       { says: 'What was told to run may run together; {leg.left} are left for more.' },
+      {
+        says: 'What runs at the same time must stay below the outlet’s breaker; {leg.fuller} are drawn on the fuller half of the feed.',
+      },
     ],
   },
   'plug-in': {

@@ -6,18 +6,13 @@ const list = ['holding', 'noticing', 'locks', 'hiding'];
 export const askings = {
   gap: {
     label: 'What is paid, and what would still be owed?',
-    results: ['loan.gap', 'policy.pays', 'policy.shortfall', 'finding.loan-gap'],
+    results: ['finding.loan-gap', 'loan.gap', 'policy.pays', 'policy.shortfall'],
     impliedBy: ['loan.owed', 'policy.basis', 'policy.agreedValue'],
     says: [
       {
         when: 'policy.coversLoan',
         says: 'The policy would pay {policy.pays}, and nothing would still be owed.',
       },
-      {
-        when: 'policy.paysNothing',
-        says: 'The policy would pay nothing, and {loan.gap} would still be owed.',
-      },
-      { says: 'The policy would pay {policy.pays}, and {loan.gap} would still be owed.' },
     ],
   },
   tracker: {

@@ -127,6 +127,13 @@ export const insured = part({
           do: 'Read on the declarations page what the policy pays for theft, and ask lender and insurer for a cover of that gap.',
         },
         {
+          when: 'loan.owed > policy.pays && policy.paysNothing',
+          wrong:
+            'If it is stolen, all of the {loan.owed} would still be owed: the policy pays nothing.',
+          because: 'It would be gone and still to be paid off.',
+          do: 'Ask lender and insurer for a cover of that gap; without theft in the policy, insure the trailer itself first.',
+        },
+        {
           when: 'loan.owed > policy.pays',
           wrong:
             'If it is stolen, {loan.gap} would still be owed: {loan.owed} is owed on it, and the policy would pay {policy.pays}.',

@@ -49,7 +49,13 @@ export const askings: Readonly<Record<string, Asking>> = {
     label: 'How much, and how many people, may still come along?',
     results: ['payload.stillLeft', 'limit.payload', 'trailerWeight.left'],
     impliedBy: ['vehicle.placardPayload', 'load.occupants', 'load.cargo', 'hitch.hardwareWeight'],
-    says: 'In the vehicle {payload.stillLeft} may still come along.',
+    says: [
+      {
+        when: 'load.peopleUntold',
+        says: 'With a driver of {occupant.weight} alone and a tongue of {tongue.loaded}, {payload.stillLeft} of payload are left for people, things and hitch.',
+      },
+      { says: 'In the vehicle {payload.stillLeft} may still come along.' },
+    ],
   },
   brakes: {
     label: 'Does the trailer need brakes of its own?',
@@ -71,10 +77,10 @@ export const askings: Readonly<Record<string, Asking>> = {
     results: ['wanted.tongue', 'wanted.payload', 'wanted.rating'],
     says: [
       {
-        says: 'For a trailer with a maximum of {wanted.weight} the vehicle must carry {wanted.tongue} on the ball and pull about {wanted.rating}. Its door label must give {wanted.payload} of payload, with {load.people} of people.',
+        says: 'For a trailer with a maximum of {wanted.weight} look for about {wanted.tongue} allowed on the ball and a tow rating of {wanted.rating}. Its door label must give {wanted.payload} of payload, with {load.people} of people.',
       },
       {
-        says: 'For a trailer with a maximum of {wanted.weight} the vehicle must carry {wanted.tongue} on the ball and pull about {wanted.rating}. Its door label must give {wanted.payload} of payload for driver and tongue alone; all else aboard comes on top.',
+        says: 'For a trailer with a maximum of {wanted.weight} look for about {wanted.tongue} allowed on the ball and a tow rating of {wanted.rating}. Its door label must give {wanted.payload} of payload for driver and tongue alone; all else aboard comes on top.',
       },
     ],
   },

@@ -9,6 +9,7 @@ export const askings = {
   look: {
     label: 'What do I look at, and in which order?',
     results: ['round'],
+    says: 'Then corners, roof, soft floors, gas by a shop, electrics, brakes, dates, and the scale.',
   },
   cost: {
     label: 'What must be spent before the first trip?',
@@ -20,6 +21,9 @@ export const askings = {
       { when: 'rail.isOpen', says: railFirst },
       {
         says: 'Before the first trip count {first.cost}: for bearings, brakes, the seals of the roof, and what was found.',
+      },
+      {
+        says: 'As it stands it is worth {offer.most}: what a dry and sound one costs, less bearings, brakes, the seals of the roof and what was found.',
       },
     ],
   },

@@ -164,7 +164,7 @@ export const stateOfCharge = part({
   limits: {
     'state-of-charge': {
       label: 'Depth of discharge',
-      short: 'what may be drawn from the battery',
+      short: 'the battery’s charge',
       supply: true,
       do: 'Draw no more from it before it has been charged full and has rested.',
       near: 'Charge it before long.',

@@ -255,7 +255,7 @@ export const vapor = part({
       ],
       otherwise: 'The cylinder boils off enough, as far as the rule can tell.',
       open: {
-        wrong: 'Whether it starves cannot be told before size and fill of the cylinder are known.',
+        wrong: 'Whether it starves hangs on the cylinder’s size, how full it is, and the cold.',
         do: 'Weigh it and read its collar.',
       },
       source: boilRule,
