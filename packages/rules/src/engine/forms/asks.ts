@@ -85,11 +85,14 @@ export function nextFact(matter: Matter, asking: string | undefined): string | u
   return fact !== undefined && Object.hasOwn(topic.facts, fact) ? fact : undefined;
 }
 
+/** What was asked has no answer: what decides it and nobody told, and whether it surely decides it. */
+export type Lacked = { readonly fact: string; readonly isSure: boolean };
+
 /**
  * Where a verdict stands and yet what was asked has no answer: what decides and nobody told, or what the
  * question is about, the first of it.
  */
-export function lackedBy(matter: Matter, asking: string | undefined): string | undefined {
+export function lackedBy(matter: Matter, asking: string | undefined): Lacked | undefined {
   const level = levelOf(matter);
   if (asking === undefined || level === 'unknown' || level === 'stop') return undefined;
   if (!isAnythingTold(matter) || isYesOrNo(matter, asking)) return undefined;
@@ -97,12 +100,14 @@ export function lackedBy(matter: Matter, asking: string | undefined): string | u
   const { everybody = {}, askings = {} } = matter.topic;
   const deciding = matter.answer.missing.map(({ fact }) => fact);
   const { look = [] } = everybody[asking] ?? {};
-  return [
+  const about = askings[asking]?.impliedBy ?? [];
+  const sure = [
     ...factsOfAsked(matter, asking),
     ...look,
-    ...(askings[asking]?.impliedBy ?? []),
-    ...deciding,
-  ].find((fact) => !isTold(matter, fact));
+    ...about.filter((fact) => deciding.includes(fact)),
+  ];
+  const fact = [...sure, ...about, ...deciding].find((each) => !isTold(matter, each));
+  return fact === undefined ? undefined : { fact, isSure: sure.includes(fact) };
 }
 
 /** That what was asked has no answer before a fact is known. */

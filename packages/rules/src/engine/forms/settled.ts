@@ -133,7 +133,7 @@ export function settled(matter: Matter, asking: string | undefined): readonly Pa
   const lacked = lackedBy(matter, asking);
   return [
     ...(isFirst ? [...decided, ...verdict] : []),
-    ...all(lacked === undefined ? [] : openUntil(matter, lacked), must),
+    ...all(lacked?.isSure ? openUntil(matter, lacked.fact) : [], must),
     ...(isAnswer ? verdict : []),
     ...asked.slice(0, 1),
     ...(isNext && !isFirst ? [...decided, ...(isAnswer ? [] : verdict)] : []),

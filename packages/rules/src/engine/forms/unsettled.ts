@@ -14,7 +14,7 @@ import {
   unlessSaid,
   warning,
 } from './length';
-import { isAnythingTold, type Matter } from './matter';
+import { isAnythingTold, isTold, type Matter } from './matter';
 import { all, besideDo, besideSaid, dangersSaid, isListed, isRuleWanted, limitOf } from './parts';
 import { defaultSaid, fromToldSaid, reasonSaid, ruleSaid } from './rule';
 import {
@@ -46,17 +46,18 @@ const isDecisionOf = ({ topic }: Matter, asking: string | undefined, id: string)
   return decision !== undefined && results.includes(decision);
 };
 
-/** Whether it only says that something is open which nobody asked for: another decision, or all of it. */
+/** Whether it only says that something is open which nobody asked for: another decision, or what is no danger and of which nothing was told. */
 const isOfAnother = (
   matter: Matter,
   asking: string | undefined,
   { id, code }: FindingAnswer,
 ): boolean => {
   const results = asking === undefined ? [] : (matter.topic.askings?.[asking]?.results ?? []);
-  const isDecision = matter.topic.findings[id]?.decision !== undefined;
+  const finding = matter.topic.findings[id];
+  const isDecision = finding?.decision !== undefined;
   return (
     (code === 'open' || code === 'decision-open') &&
-    (isDecision || !isAnythingTold(matter)) &&
+    (isDecision || !(finding?.first || finding?.askedBy?.some((fact) => isTold(matter, fact)))) &&
     results.length > 0 &&
     !results.includes('verdict') &&
     !results.includes(`finding.${id}`) &&
@@ -205,7 +206,7 @@ export function unsettled(
   return [
     ...(isDoubt ? dangers : []),
     ...yes,
-    ...all(lacked === undefined ? [] : openUntil(matter, lacked), must),
+    ...all(lacked?.isSure ? openUntil(matter, lacked.fact) : [], must),
     ...(dangers.length > 0 ? [] : all(notYet, (each) => may(each, 0.015))),
     ...all(misread?.wrong ?? [], must),
     ...all(misread?.todo ? [misread.todo] : [], must),
@@ -250,6 +251,7 @@ export function unsettled(
     // What to do comes before what else there is to know.
     ...(todo ? [following(may(todo, 0.9), wrong)] : []),
     ...more
+      .filter((each) => !(isOpen && isOfAnother(matter, asking, each)))
       .slice(0, 2)
       .flatMap((each) =>
         next.length > 0 && each.level === 'unknown'

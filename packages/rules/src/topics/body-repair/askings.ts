@@ -38,7 +38,7 @@ export const askings = {
         says: 'Undecided: the repair may come to {cost.range}, and a claim, with dearer premiums, costs {breakEven.range}. Above that claim, below it pay yourself.',
       },
       {
-        says: 'Claim only a repair above {breakEven.range}, by what a claim adds to the premium: ask the agent, in general.',
+        says: 'A claim costs you {breakEven.range}, by what it adds to the premium: claim only a repair above that. Ask the agent, in general.',
       },
       {
         says: 'Above a repair of {breakEven.range} claim, below it pay yourself; in between get a shop’s quote first.',

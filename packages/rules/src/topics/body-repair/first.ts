@@ -110,7 +110,8 @@ export const first = part({
         safe: {
           label: 'Cylinders shut, battery and cord off',
           amounts: {},
-          because: 'A wet or torn wire is live until its breaker is off, and a pipe that was hit may leak.',
+          because:
+            'A wet or torn wire is live until its breaker is off, and a pipe that was hit may leak.',
           source: manual,
         },
         photographs: {

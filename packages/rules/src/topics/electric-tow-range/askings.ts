@@ -44,7 +44,10 @@ export const askings = {
     label: 'How far does a tank go with the trailer?',
     results: ['tank.toReserve', 'tank.toEmpty', 'fuel.economy', 'fuel.stops'],
     impliedBy: ['vehicle.fuelTank', 'trip.fuel', 'solo.fuelEconomy'],
-    says: 'A tank tows {tank.toReserve} with the reserve kept, {tank.toEmpty} to empty.',
+    says: [
+      { says: 'A tank tows {tank.toReserve} with the reserve kept, {tank.toEmpty} to empty.' },
+      { says: 'With the trailer reckon with {fuel.economy}, times the gallons in the tank.' },
+    ],
   },
   range: {
     label: 'How far does it go with a trailer?',

@@ -125,7 +125,7 @@ export const routeFacts = part({
       kind: 'choice',
       options: ['pull-through', 'stall'],
       label: 'Access to the chargers',
-      noun: 'whether the rig can pull through at the chargers',
+      noun: 'how the rig stands at the chargers',
       ask: 'Can the rig pull through at the chargers, or are there only stalls?',
       where: 'pictures of the place; a call to whoever runs it',
     },

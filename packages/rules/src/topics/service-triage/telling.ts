@@ -105,7 +105,8 @@ export const telling = part({
           label: 'When it can look, and where you stand',
           when: 'telling.away',
           amounts: {},
-          because: 'A shop in two hours, or one that comes to you, beats a better one next week when it cannot roll.',
+          because:
+            'A shop in two hours, or one that comes to you, beats a better one next week when it cannot roll.',
           source: custom,
         },
         price: {

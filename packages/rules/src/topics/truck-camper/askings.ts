@@ -85,7 +85,15 @@ export const askings = {
   people: {
     label: 'How much do the people count?',
     results: ['people.over', 'cargoRating.counted', 'finding.heavier-people'],
-    says: 'The people weigh {people.over} more than the rating leaves for them, so {cargoRating.counted} of it counts.',
+    says: [
+      {
+        when: 'load.isUntold',
+        says: 'The cargo weight rating leaves {seat.allowance} for each seat with a belt: what people weigh above that comes off it. Ask everybody’s weight.',
+      },
+      {
+        says: 'The people weigh {people.over} more than the rating leaves for them, so {cargoRating.counted} of it counts.',
+      },
+    ],
   },
   behind: {
     label: 'May I tow something behind it?',
