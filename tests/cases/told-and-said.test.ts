@@ -74,7 +74,7 @@ const told: readonly Heard[] = [
       'battery.chemistry': 'flooded',
       'battery.capacity': '100 Ah',
     },
-    /^If nothing charged it or drew on it for 6 hours, it is 44\.4 percent full\. That is below the 50 percent/,
+    /^If nothing charged it or drew on it for 6 hours, it is 44 percent full\. That is below the 50 percent/,
     /next to nothing/,
   ],
   [
@@ -119,7 +119,7 @@ const told: readonly Heard[] = [
     'a quote below the deductible, and nobody has looked underneath',
     'body-repair',
     { 'shop.quote': '900 USD', 'policy.deductible': '1000 USD' },
-    /Cylinders shut, battery and cord off.*Do not tow it before .*pay yourself: the repair may come to 900 to 2,700 dollars/,
+    /^As quoted the insurer pays nothing.*Only if more is found behind the panel would a claim pay\..*Cylinders shut, battery and cord off.*Do not tow it before /,
   ],
   [
     'a weighed tongue and the trailer’s maximum',
@@ -338,7 +338,7 @@ const told: readonly Heard[] = [
       'frost.hours': '10 h',
       'furnace.hours': '24 h',
     },
-    /no flame but the built-in furnace keeps the trailer warm\. While you stay, leave the furnace on day and night/,
+    /^While you stay, leave the furnace on day and night.*no flame but the built-in furnace keeps the trailer warm/,
   ],
   [
     'heat that is enough for water in heated tanks',
@@ -409,7 +409,7 @@ const told: readonly Heard[] = [
     'a scale that shows less than the empty cylinder',
     'gas-supply',
     { 'cylinder.fill': '20 lb', 'cylinder.tare': '17 lb', 'cylinder.scaleWeight': '15.5 lb' },
-    /How much gas is left cannot be told from that/,
+    /How much is left a scale tells/,
     /up to 20 pounds/,
   ],
 ];

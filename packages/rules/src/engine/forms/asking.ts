@@ -237,7 +237,16 @@ function answered(matter: Matter, asking: string | undefined, whole = false): re
     // What is the same for all who ask comes after what is of this rig.
     return isFixed(declared) ? [...listed, sentence] : [sentence, ...listed];
   }
-  const found = wrongFirst(matter, declared.results).map((n) => resultSaid(matter, n, whole));
+  // To whoever told nothing of it the question’s own rule says more than that it is open.
+  const isRuled =
+    asking !== undefined &&
+    matter.topic.everybody?.[asking] !== undefined &&
+    !declared.impliedBy?.some((fact) => isTold(matter, fact));
+  const isOpen = (name: string): boolean =>
+    matter.answer.findings.some(({ id, code }) => name === `finding.${id}` && code === 'open');
+  const found = wrongFirst(matter, declared.results)
+    .filter((name) => !(isRuled && isOpen(name)))
+    .map((n) => resultSaid(matter, n, whole));
   return found
     .filter((each) => each.length > 0)
     .slice(0, whole ? undefined : mostResults)

@@ -11,7 +11,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       'If you do not know, have a shop look and write an estimate first. Ask the agent in general, without naming a loss.',
   },
   writeOff: {
-    rule: 'A trailer may be written off where the repair costs more than it is worth less what the wreck brings. The insurer decides that, by your state’s rule.',
+    rule: 'Above {writeOff.share} of what it is worth, or above that less what the wreck brings, insurers seldom repair. The insurer decides, by your state’s rule.',
     because: 'A total loss is paid by what the policy says of one, less the deductible.',
     look: [],
     otherwise:

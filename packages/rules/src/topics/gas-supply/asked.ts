@@ -47,7 +47,8 @@ export const askings: Readonly<Record<string, Asking>> = {
         says: 'By a rule of thumb one such cylinder gives {vapor.rule} in that cold; {demand.lasting} is drawn.',
       },
       {
-        says: 'By a rule of thumb one such cylinder gives {vapor.rule} in that cold; all that burns for long at one time must take less.',
+        when: 'cold.gives',
+        says: 'By a rule of thumb one such cylinder gives {vapor.rule} in that cold. All that burns for long at one time must take less.',
       },
     ],
     impliedBy: ['outside.temperature'],

@@ -47,6 +47,12 @@ const assumed = {
       is: 'may(gas.aboard > 0) && may(gas.aboard <= 0)',
       source: custom,
     },
+    'cold.gives': {
+      label: 'The cylinder gives gas in the cold',
+      unit: 'yes-no',
+      is: 'vapor.rule > 0',
+      source: house,
+    },
     'cold.isCompared': {
       label: 'What the cylinder gives in the cold can be held against what is drawn',
       unit: 'yes-no',

@@ -75,7 +75,7 @@ export const askings: Readonly<Record<string, Asking>> = {
       },
       { says: 'What was told to run may run together; {leg.left} are left for more.' },
       {
-        says: 'What runs at the same time must stay below the outlet’s breaker; {leg.fuller} are drawn on the fuller half of the feed.',
+        says: 'What runs at the same time must stay below the outlet’s breaker. On the fuller half of the feed {leg.fuller} are drawn.',
       },
     ],
   },

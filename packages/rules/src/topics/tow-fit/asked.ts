@@ -77,10 +77,10 @@ export const askings: Readonly<Record<string, Asking>> = {
     results: ['wanted.tongue', 'wanted.payload', 'wanted.rating'],
     says: [
       {
-        says: 'For a trailer with a maximum of {wanted.weight} look for about {wanted.tongue} allowed on the ball and a tow rating of {wanted.rating}. Its door label must give {wanted.payload} of payload, with {load.people} of people.',
+        says: 'A trailer with a maximum of {wanted.weight} wants about {wanted.tongue} allowed on the ball, and a tow rating of {wanted.rating}. Its door label must give {wanted.payload} of payload, with {load.people} of people.',
       },
       {
-        says: 'For a trailer with a maximum of {wanted.weight} look for about {wanted.tongue} allowed on the ball and a tow rating of {wanted.rating}. Its door label must give {wanted.payload} of payload for driver and tongue alone; all else aboard comes on top.',
+        says: 'A trailer with a maximum of {wanted.weight} wants about {wanted.tongue} allowed on the ball, and a tow rating of {wanted.rating}. Its door label must give {wanted.payload} of payload for driver and tongue alone; all else aboard comes on top.',
       },
     ],
   },

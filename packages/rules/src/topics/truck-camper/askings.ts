@@ -31,13 +31,13 @@ export const askings = {
         says: 'Loaded, the camper’s center of gravity lies {camper.centerLoaded} ahead of the rear axle.',
       },
       {
-        says: 'The camper’s center of gravity, loaded, must lie {zone.aft} to {zone.fore} ahead of the rear axle, as the truck’s maker allows; never behind it.',
+        says: 'By the truck’s maker the loaded camper’s center of gravity must lie {zone.aft} to {zone.fore} ahead of the rear axle. Never behind it.',
       },
       {
-        says: 'The camper’s center of gravity, loaded, must lie at the most {zone.fore} ahead of the rear axle, as the truck’s maker allows; never behind it.',
+        says: 'By the truck’s maker the loaded camper’s center of gravity must lie at the most {zone.fore} ahead of the rear axle. Never behind it.',
       },
       {
-        says: 'The camper’s center of gravity, loaded, must lie at least {zone.aft} ahead of the rear axle, as the truck’s maker allows; never behind it.',
+        says: 'By the truck’s maker the loaded camper’s center of gravity must lie at least {zone.aft} ahead of the rear axle. Never behind it.',
       },
     ],
   },

@@ -23,7 +23,7 @@ export const askings = {
         says: 'Before the first trip count {first.cost}: for bearings, brakes, the seals of the roof, and what was found.',
       },
       {
-        says: 'As it stands it is worth {offer.most}: what a dry and sound one costs, less bearings, brakes, the seals of the roof and what was found.',
+        says: 'As it stands it is worth {offer.most}: a dry and sound one, less bearings, brakes, roof seals and what was found.',
       },
     ],
   },
