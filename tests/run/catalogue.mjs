@@ -131,7 +131,7 @@ const tells = {
     oneOf: 'one of its kind must be chosen',
   },
   models: {
-    title: 'Floor plans that can be ordered so, and builds of each',
+    title: 'Floor plans that can be ordered so',
     because: 'all that is wanted, together',
   },
   years: {

@@ -1,5 +1,5 @@
 import { endsOf } from '../answer/named';
-import type { Answer, RankingAnswer, SelectionAnswer } from '../answer/shapes';
+import type { Answer, RankingAnswer } from '../answer/shapes';
 import { optionOf, textOf } from '../answer/shown';
 import type { Asking } from '../define/shapes';
 import { restsOnKnown } from '../formula/reckon';
@@ -7,8 +7,8 @@ import { restsOnAny } from '../formula/rests-on';
 import { holesIn } from '../words/fill';
 import { message } from '../words/message';
 import { nounOr, own, type Sayable, text } from '../words/value';
-import { wordsIn } from './length';
 import { limitSaid } from './limit';
+import { isRest, listSaid, restSaid } from './lists';
 import { isAnythingTold, isMadeOfNothing, isTold, type Matter } from './matter';
 import { isNoneInOrder, levelOf, verdictSaid } from './verdict';
 import { isAnyShare } from './wide';
@@ -68,58 +68,8 @@ function ownSentence(matter: Matter, { says }: Asking): Sayable | undefined {
 }
 
 /** Whether its sentence is always the same. */
-const isFixed = ({ says }: Asking): boolean =>
+export const isFixed = ({ says }: Asking): boolean =>
   typeof says === 'string' && holesIn(says).length === 0;
-
-/** At most so many things are named in a breath, and no more words than these. */
-const mostNamed = 5;
-const mostNamedWords = 29;
-
-/** As many of the first things as can be named in a breath with the list’s name, one at the least. */
-function inABreath<Item extends { readonly label: string }>(
-  name: string,
-  items: readonly Item[],
-): readonly Item[] {
-  let words = wordsIn(name);
-  return items.slice(0, mostNamed).filter(({ label }, place) => {
-    words += wordsIn(label);
-    return place === 0 || words <= mostNamedWords;
-  });
-}
-
-const isOpenOnly = (items: readonly { readonly chosen: string }[]): boolean =>
-  items.every(({ chosen }) => chosen === 'unknown');
-
-/** What is certain comes before what is only perhaps. */
-function certainFirst<Item extends { readonly label: string; readonly chosen: string }>(
-  items: readonly Item[],
-): readonly Item[] {
-  const isCertain = ({ chosen }: Item): boolean => chosen === 'yes';
-  return [...items.filter(isCertain), ...items.filter((each) => !isCertain(each))];
-}
-
-/** A list by its groups, its first things and their number; whole, where there is room for it. */
-export function listSaid(list: SelectionAnswer, whole: boolean): Sayable | undefined {
-  const chosen = list.items.filter(({ chosen: is }) => is !== 'no');
-  if (chosen.length === 0) return undefined;
-  const groups = [...new Set(chosen.flatMap(({ group }) => group ?? []))];
-  const named = whole ? chosen : inABreath(list.label, certainFirst(chosen));
-  return message(whole ? 'list-whole' : 'list-short', {
-    label: own(list.label),
-    of: named.map(({ label, chosen: is }, place) => {
-      const goesOn = !whole && isOpenOnly(named.slice(place)) && named[place - 1]?.chosen === is;
-      return is === 'unknown' && !goesOn ? message('perhaps-one', { of: own(label) }) : own(label);
-    }),
-    groups: groups.slice(0, mostNamed).map(own),
-    count: chosen.length,
-  });
-}
-
-/** That a list goes on, for whoever only hears it; of several lists that is said once. */
-function restSaid({ label, items }: SelectionAnswer): readonly Sayable[] {
-  const chosen = items.filter(({ chosen: is }) => is !== 'no');
-  return inABreath(label, chosen).length < chosen.length ? [message('list-rest', {})] : [];
-}
 
 /** What certainly comes first of an order, and when; none where that is not known. */
 function firstOf({ entries }: RankingAnswer): RankingAnswer['entries'][number] | undefined {
@@ -225,9 +175,13 @@ function answered(matter: Matter, asking: string | undefined, whole = false): re
     const own = declared.results.filter((name) =>
       Object.hasOwn(matter.topic.selections ?? {}, name),
     );
-    return own
+    const listed = own
       .slice(0, whole ? undefined : mostResults)
       .flatMap((n) => resultSaid(matter, n, whole));
+    const { says } = declared;
+    return listed.length > 0 && isFixed(declared) && typeof says === 'string'
+      ? [...listed, text(says)]
+      : listed;
   }
   const sentence = ownSentence(matter, declared);
   const lists = declared.results.filter((name) => isList(matter, name));
@@ -269,8 +223,6 @@ export function isYesOrNo({ topic }: Matter, asking: string | undefined): boolea
   const declared = asking === undefined ? undefined : topic.askings?.[asking];
   return declared?.yesOrNo === true || declared?.results.includes('verdict') === true;
 }
-
-export const isRest = (each: Sayable): boolean => 'code' in each && each.code === 'list-rest';
 
 /** Whether an asking is answered by a sentence of its own, with all its figures known. */
 export function isAnsweredOwn(matter: Matter, asking: string | undefined): boolean {

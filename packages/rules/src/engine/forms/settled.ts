@@ -1,10 +1,11 @@
 import { message } from '../words/message';
 import { type Sayable, text } from '../words/value';
-import { askedFirst, isAnsweredOwn, isRest, isYesOrNo } from './asking';
+import { askedFirst, isAnsweredOwn, isYesOrNo } from './asking';
 import { lackedBy, openUntil } from './asks';
 import { cautionsFitting } from './caution';
 import { alsoClose, type Decider, decidersOf, isAskedOf } from './deciding';
 import { following, ifShort, may, must, type Part, unlessSaid, warning } from './length';
+import { isRest } from './lists';
 import type { Matter } from './matter';
 import { all, besideDo, besideSaid, dangersSaid, isListed } from './parts';
 import { findingsTold, levelOf, verdictSaid } from './verdict';

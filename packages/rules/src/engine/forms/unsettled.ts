@@ -1,6 +1,6 @@
 import type { FindingAnswer } from '../answer/shapes';
 import type { Sayable } from '../words/value';
-import { askedFirst, isAnsweredOwn, isAnything, isRest, isYesOrNo } from './asking';
+import { askedFirst, isAnsweredOwn, isAnything, isFixed, isYesOrNo } from './asking';
 import { askedNext, isOpenFor, lackedBy, nextFact, openUntil } from './asks';
 import { cautionsFitting } from './caution';
 import { limitAt, stuck } from './deciding';
@@ -14,6 +14,7 @@ import {
   unlessSaid,
   warning,
 } from './length';
+import { isRest } from './lists';
 import { isAnythingTold, isTold, type Matter } from './matter';
 import { all, besideDo, besideSaid, dangersSaid, isListed, isRuleWanted, limitOf } from './parts';
 import { defaultSaid, fromToldSaid, reasonSaid, ruleSaid } from './rule';
@@ -129,6 +130,10 @@ export function unsettled(
   // Whoever told nothing and hears a list hears by what rule it is chosen.
   const isListOnly = isOpen && answered.length > 0 && !isAnythingTold(matter);
   const isFirst = answered.length === 0;
+  // What goes on where a list ends belongs to it.
+  const declared = asking === undefined ? undefined : matter.topic.askings?.[asking];
+  const isOnward =
+    asked[0] !== undefined && isListed(asked[0]) && declared !== undefined && isFixed(declared);
   // What is only a proviso waits where the answer itself is open; a danger does not.
   const isOpenOnly = first?.code === 'decision-open' || first?.code === 'perhaps';
   const isGrave = first?.level === 'unknown' && !isOpenOnly;
@@ -237,7 +242,9 @@ export function unsettled(
     ...all(asked.slice(1), (each) =>
       isRest(each)
         ? following(may(each, asked[0] && isListed(asked[0]) ? 0.02 : 2.01), asked.find(isListed))
-        : may(each, isListOnly ? 2 : isListed(each) ? 1.4 : 1),
+        : isOnward
+          ? must(each)
+          : may(each, isListOnly ? 2 : isListed(each) ? 1.4 : 1),
     ),
     ...all(isOpen && !isShort ? reasonSaid(matter, asking) : [], (each) =>
       following(may(each, 1.5), answered.length === 0 ? asked[0] : undefined),

@@ -38,7 +38,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
       'for a battery of 100 kilowatt-hours that takes 0.45 of them a mile alone, where not told',
     clauses: { 'trip.distance': 'the way is {value}' },
     worked: {
-      says: 'Say {vehicle.usableBattery} can be used, and alone a mile takes {solo.consumption}. With a trailer {range.told} are left.',
+      says: 'Say {vehicle.usableBattery} can be used, and alone a mile takes {solo.consumption}. With a trailer it goes {range.told}.',
       given: { 'vehicle.usableBattery': '100 kWh', 'solo.consumption': '0.45 kWh/mi' },
     },
     fromTold: [

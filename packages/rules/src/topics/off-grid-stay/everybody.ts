@@ -53,7 +53,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
   stretch: {
     rule: 'Look first at what ends the stay, fresh, gray or black tank, battery or gas: only more of that one stretches it.',
     because: 'More of all the others changes nothing.',
-    look: [],
+    look: ['water.daily'],
     otherwise:
       'If you do not know, read all gauges on two evenings, and see which one moves fastest.',
   },

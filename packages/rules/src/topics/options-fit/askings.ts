@@ -65,6 +65,12 @@ export const askings = {
   choices: {
     label: 'How many choices are there?',
     results: ['plan.choices', 'plan.builds'],
-    says: '{plan.choices} options may be chosen or left, in {plan.builds} different builds.',
+    says: [
+      {
+        when: 'plan.isOpen',
+        says: 'How many choices there are goes by floor plan and model year: name the floor plan.',
+      },
+      { says: '{plan.choices} options may be chosen or left, in {plan.builds} different builds.' },
+    ],
   },
 } satisfies Record<string, Asking>;

@@ -6,13 +6,18 @@ const list = ['holding', 'noticing', 'locks', 'hiding'];
 export const askings = {
   gap: {
     label: 'What is paid, and what would still be owed?',
-    results: ['finding.loan-gap', 'loan.gap', 'policy.pays', 'policy.shortfall'],
+    results: ['finding.loan-gap', 'finding.not-insured', 'loan.gap', 'policy.shortfall'],
     impliedBy: ['loan.owed', 'policy.basis', 'policy.agreedValue'],
     says: [
       {
         when: 'policy.coversLoan',
         says: 'The policy would pay {policy.pays}, and nothing would still be owed.',
       },
+      {
+        when: 'policy.paysSome',
+        says: 'The policy would pay {policy.pays}, and {loan.gap} would still be owed.',
+      },
+      { when: 'policy.paysSome', says: 'The policy would pay {policy.pays}.' },
     ],
   },
   tracker: {

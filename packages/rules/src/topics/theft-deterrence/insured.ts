@@ -95,6 +95,12 @@ export const insured = part({
       is: 'loan.gap <= 0',
       source: money,
     },
+    'policy.paysSome': {
+      label: 'The policy pays something',
+      unit: 'yes-no',
+      is: 'policy.pays > 0',
+      source: money,
+    },
     'policy.paysNothing': {
       label: 'The policy pays nothing',
       unit: 'yes-no',
