@@ -13,11 +13,11 @@ export const askings = {
       },
       {
         when: 'quote.isOpen',
-        says: 'Have the quote made to the dollar first: of {policy.deductible} or less the insurer pays nothing. Above that a claim pays from {breakEven.range} on, by what it adds to the premium.',
+        says: 'Have the quote made to the dollar first: of {policy.deductible} or less the insurer pays nothing. Above that a claim costs you {breakEven.range}, by what it adds to the premium.',
       },
       {
         when: 'quote.mayBeUnder',
-        says: 'Read the deductible first: from {shop.quote} on the insurer pays nothing of that quote. Below it a claim pays from {breakEven.range} on, by what it adds to the premium.',
+        says: 'Read the deductible first: from {shop.quote} on the insurer pays nothing of that quote. Below it a claim still costs you {breakEven.range}, by what it adds to the premium.',
       },
       {
         when: 'claims.areMany',

@@ -7,6 +7,14 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     because:
       'Each vehicle sags in its own way under the tongue, so the drop on another one is no guide.',
     look: [],
+    fromTold: [
+      {
+        says: 'Empty, the receiver stands at {hitch.receiverHeightEmpty}; loaded it sinks, and only a tape says how far. The drop is its loaded height plus the ball’s own, less the coupler’s {trailer.couplerHeight}.',
+      },
+      {
+        says: 'Empty, the receiver stands at {hitch.receiverHeightEmpty}; loaded it sinks, and only a tape says how far. The drop is its loaded height plus the ball’s own, less the coupler’s.',
+      },
+    ],
     worked: {
       says: 'Say the loaded receiver is at {hitch.receiverHeightLoaded} and the coupler at {trailer.couplerHeight}. A ball {hitch.ballHeight} high then wants a drop of {mount.dropOnly}.',
       given: {

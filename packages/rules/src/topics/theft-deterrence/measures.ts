@@ -104,7 +104,7 @@ export const measures = part({
           'rig.hitched',
         ),
         wheel: item(
-          'Wheel lock',
+          'A wheel lock',
           'price.wheelLock',
           'Shows from afar that it takes longer; a wheel can be changed. Off before it moves.',
           'exposed.someUnhitched',

@@ -36,6 +36,10 @@ export const askings: Readonly<Record<string, Asking>> = {
     impliedBy: ['trailer.dryTongueWeight', 'trailer.measuredTongueWeight'],
     says: [
       {
+        when: 'load.peopleUntold',
+        says: 'Loaded, the tongue comes to {tongue.loaded}; all of it counts as payload. With a driver of {occupant.weight} alone {payload.stillLeft} of payload are left. Weigh the tongue before you tow.',
+      },
+      {
         when: 'tongue.isEstimate',
         says: 'Loaded, the tongue comes to about {tongue.loaded} by estimate; all of it counts as payload. Weigh it before you tow.',
       },

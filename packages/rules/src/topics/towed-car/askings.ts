@@ -36,6 +36,12 @@ export const askings = {
     label: 'May this car roll on all four wheels?',
     results: ['finding.four-down', 'finding.dolly'],
     impliedBy: ['towed.fourDown', 'towed.dollyAllowed', 'towed.manner'],
+    says: [
+      {
+        when: 'manual.isUnread',
+        says: 'The car’s own manual says whether all four wheels may roll, never its kind of gearbox. Until that is read, tow it nowhere.',
+      },
+    ],
   },
   brake: {
     label: 'Does the car need a brake?',

@@ -1,4 +1,5 @@
 import { part } from '../../engine/define/topic';
+import { custom } from '../../trade/bibliography/common';
 import { barLevel, barParts, carsManual } from '../../trade/bibliography/towed-car';
 
 const known = (label: string, fact: string) =>
@@ -26,6 +27,12 @@ export const joined = part({
     },
   },
   formulas: {
+    'manual.isUnread': {
+      label: 'What the car’s manual allows was not told',
+      unit: 'yes-no',
+      is: '!given(towed.fourDown) && !given(towed.dollyAllowed)',
+      source: custom,
+    },
     'towBar.fall': {
       label: 'How far the bar falls toward the motorhome',
       noun: 'how far it falls',
