@@ -48,7 +48,7 @@ export const askings = {
   which: {
     label: 'Which floor plans have all of it?',
     usual: true,
-    results: ['models', 'finding.wishes-offered', 'yard.plans'],
+    results: ['models', 'yard.plans'],
     impliedBy: ['vehicle.maxTrailerWeight'],
   },
   since: {

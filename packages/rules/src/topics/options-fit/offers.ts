@@ -30,12 +30,6 @@ export const offers = part({
       is: 'wishes(yard)',
       source: orderSheet,
     },
-    'wishes.areTold': {
-      label: 'Something is wanted',
-      unit: 'yes-no',
-      is: 'wishes.count > 0',
-      source: orderSheet,
-    },
     'wishes.met': {
       label: 'Of them offered on that floor plan in that year',
       noun: 'the wishes that are offered',
@@ -167,7 +161,6 @@ export const offers = part({
     },
     'wishes-offered': {
       label: 'Each wish is offered',
-      askedWhen: 'wishes.areTold',
       stop: {
         when: '!wishes.allOffered',
         wrong: 'Not offered on that floor plan in that model year: {against}.',

@@ -6,7 +6,13 @@ const list = ['holding', 'noticing', 'locks', 'hiding'];
 export const askings = {
   gap: {
     label: 'What is paid, and what would still be owed?',
-    results: ['finding.loan-gap', 'finding.not-insured', 'loan.gap', 'policy.shortfall'],
+    results: [
+      'finding.loan-gap',
+      'finding.not-insured',
+      'loan.gap',
+      'policy.shortfall',
+      'policy.pays',
+    ],
     impliedBy: ['loan.owed', 'policy.basis', 'policy.agreedValue'],
     says: [
       {

@@ -39,7 +39,7 @@ export const askings = {
     says: [
       {
         when: 'manual.isUnread',
-        says: 'The car’s own manual says whether all four wheels may roll, never its kind of gearbox. Until that is read, tow it nowhere.',
+        says: 'Whether all four wheels may roll its own manual says, and no kind of gearbox. Until you have read it, tow the car nowhere.',
       },
     ],
   },
