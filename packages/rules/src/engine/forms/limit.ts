@@ -112,8 +112,7 @@ export function limitSaid(matter: Matter, id: string): readonly Sayable[] {
   const declared = topic.limits[id];
   if (!limit || !declared || limit.state === 'not-asked') return [];
   // Of what nobody told that anything is used, nothing is left; and what is not needed is never enough.
-  const isOpen = levelOf(matter) === 'unknown';
-  if (isNothing(limit.used) && (isOpen || declared.supply)) return [];
+  if (isNothing(limit.used) && (levelOf(matter) !== 'ok' || declared.supply)) return [];
   const { lo, hi, unit } = limit.headroom;
   const short = text(declared.short);
   const { plural: several = false, exceeded = false } = declared;

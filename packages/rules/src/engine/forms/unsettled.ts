@@ -38,7 +38,8 @@ const isOpenDanger = ({ level, messages }: FindingAnswer): boolean =>
   level === 'unknown' && messages.do !== undefined;
 
 /** That nobody has told, or looked; and not what was found. */
-const isUnlooked = ({ level }: FindingAnswer): boolean => level === 'unknown' || level === 'if';
+const isUnlooked = ({ level, code }: FindingAnswer): boolean =>
+  level === 'unknown' || level === 'if' || code === 'perhaps';
 
 /** Whether a finding tells the very decision that was asked for. */
 const isDecisionOf = ({ topic }: Matter, asking: string | undefined, id: string): boolean => {

@@ -48,7 +48,7 @@ export const askings = {
   which: {
     label: 'Which floor plans have all of it?',
     usual: true,
-    results: ['models', 'yard.plans'],
+    results: ['models'],
     impliedBy: ['vehicle.maxTrailerWeight'],
   },
   since: {

@@ -17,7 +17,14 @@ export const askings = {
     label: 'One tire is softer: may I fill it and go?',
     results: ['tire.share', 'finding.soft-tire'],
     impliedBy: ['tire.softest'],
-    says: 'The tire has {tire.share} of its mates’ pressure. At {tire.runFlat} or less a tire counts as run flat.',
+    says: [
+      {
+        says: 'The tire has {tire.share} of its mates’ pressure. At {tire.runFlat} or less a tire counts as run flat.',
+      },
+      {
+        says: 'At {tire.runFlat} of its mates’ pressure or less it counts as run flat: then it comes off, and nobody fills it. Softer by less, fill it cold.',
+      },
+    ],
   },
   way: {
     label: 'What do I do now?',

@@ -6,13 +6,7 @@ const list = ['holding', 'noticing', 'locks', 'hiding'];
 export const askings = {
   gap: {
     label: 'What is paid, and what would still be owed?',
-    results: [
-      'finding.loan-gap',
-      'finding.not-insured',
-      'loan.gap',
-      'policy.shortfall',
-      'policy.pays',
-    ],
+    results: ['finding.loan-gap', 'loan.gap', 'policy.shortfall', 'policy.pays'],
     impliedBy: ['loan.owed', 'policy.basis', 'policy.agreedValue'],
     says: [
       {
@@ -24,6 +18,7 @@ export const askings = {
         says: 'The policy would pay {policy.pays}, and {loan.gap} would still be owed.',
       },
       { when: 'policy.paysSome', says: 'The policy would pay {policy.pays}.' },
+      { when: 'policy.isNothing', says: 'For theft the policy pays nothing.' },
     ],
   },
   tracker: {

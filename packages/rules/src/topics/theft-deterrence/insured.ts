@@ -95,6 +95,12 @@ export const insured = part({
       is: 'loan.gap <= 0',
       source: money,
     },
+    'policy.isNothing': {
+      label: 'The policy has no theft in it, and nothing is told to be owed',
+      unit: 'yes-no',
+      is: "policy.basis == 'nothing' && !given(loan.owed)",
+      source: insurers,
+    },
     'policy.paysSome': {
       label: 'The policy pays something',
       unit: 'yes-no',

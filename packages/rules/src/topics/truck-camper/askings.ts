@@ -31,7 +31,7 @@ export const askings = {
         says: 'Loaded, the camper’s center of gravity lies {camper.centerLoaded} ahead of the rear axle.',
       },
       {
-        says: 'By the truck’s maker the loaded camper’s center of gravity must lie {zone.aft} to {zone.fore} ahead of the rear axle. Never behind it.',
+        says: 'By the truck’s maker the loaded camper’s center of gravity must lie {zone.range} ahead of the rear axle. Never behind it.',
       },
       {
         says: 'By the truck’s maker the loaded camper’s center of gravity must lie at the most {zone.fore} ahead of the rear axle. Never behind it.',

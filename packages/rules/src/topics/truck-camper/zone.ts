@@ -42,6 +42,13 @@ export const zone = part({
       is: 'choose(given(vehicle.zoneFore), choose(known(zone.foreByBoard), min(vehicle.zoneFore, zone.foreByBoard), vehicle.zoneFore), zone.foreByBoard)',
       source: camperLoading,
     },
+    'zone.range': {
+      label: 'Zone ahead of the rear axle',
+      noun: 'the zone',
+      unit: 'in',
+      is: 'between(zone.aft, zone.fore)',
+      source: camperLoading,
+    },
     'zone.aft': {
       label: 'Rear end of the zone, ahead of the rear axle',
       noun: 'the rear end of the zone',
