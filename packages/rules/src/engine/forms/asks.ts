@@ -85,29 +85,27 @@ export function nextFact(matter: Matter, asking: string | undefined): string | u
   return fact !== undefined && Object.hasOwn(topic.facts, fact) ? fact : undefined;
 }
 
-/** What was asked has no answer: what decides it and nobody told, and whether it surely decides it. */
-export type Lacked = { readonly fact: string; readonly isSure: boolean };
-
 /**
  * Where a verdict stands and yet what was asked has no answer: what decides and nobody told, or what the
  * question is about, the first of it.
  */
-export function lackedBy(matter: Matter, asking: string | undefined): Lacked | undefined {
+export function lackedBy(matter: Matter, asking: string | undefined): string | undefined {
   const level = levelOf(matter);
   if (asking === undefined || level === 'unknown' || level === 'stop') return undefined;
   if (!isAnythingTold(matter) || isYesOrNo(matter, asking)) return undefined;
   if (askedFirst(matter, asking).length > 0) return undefined;
-  const { everybody = {}, askings = {} } = matter.topic;
+  const { everybody = {}, askings = {}, facts } = matter.topic;
   const deciding = matter.answer.missing.map(({ fact }) => fact);
   const { look = [] } = everybody[asking] ?? {};
   const about = askings[asking]?.impliedBy ?? [];
-  const sure = [
+  return [
     ...factsOfAsked(matter, asking),
     ...look,
-    ...about.filter((fact) => deciding.includes(fact)),
-  ];
-  const fact = [...sure, ...about, ...deciding].find((each) => !isTold(matter, each));
-  return fact === undefined ? undefined : { fact, isSure: sure.includes(fact) };
+    // Yes or no to what the question is about comes before a figure that decides something else.
+    ...about.filter((fact) => ['choice', 'yes-no'].includes(facts[fact]?.kind ?? '')),
+    ...deciding,
+    ...about,
+  ].find((fact) => !isTold(matter, fact));
 }
 
 /** That what was asked has no answer before a fact is known. */

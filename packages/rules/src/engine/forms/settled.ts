@@ -134,7 +134,7 @@ export function settled(matter: Matter, asking: string | undefined): readonly Pa
   const lacked = lackedBy(matter, asking);
   return [
     ...(isFirst ? [...decided, ...verdict] : []),
-    ...all(lacked?.isSure ? openUntil(matter, lacked.fact) : [], must),
+    ...all(lacked === undefined ? [] : openUntil(matter, lacked), must),
     ...(isAnswer ? verdict : []),
     ...asked.slice(0, 1),
     ...(isNext && !isFirst ? [...decided, ...(isAnswer ? [] : verdict)] : []),

@@ -212,7 +212,7 @@ export function unsettled(
   return [
     ...(isDoubt ? dangers : []),
     ...yes,
-    ...all(lacked?.isSure ? openUntil(matter, lacked.fact) : [], must),
+    ...all(lacked === undefined ? [] : openUntil(matter, lacked), must),
     ...(dangers.length > 0 ? [] : all(notYet, (each) => may(each, 0.015))),
     ...all(misread?.wrong ?? [], must),
     ...all(misread?.todo ? [misread.todo] : [], must),

@@ -23,7 +23,13 @@ export const askings = {
     label: 'May I drive one wheel up a ramp?',
     results: ['limit.ramp-tire', 'ramp.onTire', 'lift.way'],
     impliedBy: ['ramp.tireAllows', 'ramp.trailerAllows'],
-    says: 'On the ramp one tire carries {ramp.onTire}, the whole side of the trailer.',
+    says: [
+      {
+        when: 'ramp.isForbidden',
+        says: 'No: a ramp is only for two axles or more, and only where the makers of trailer and tire both allow it. Lift the trailer as its manual says.',
+      },
+      { says: 'On the ramp one tire carries {ramp.onTire}, the whole side of the trailer.' },
+    ],
   },
   spare: {
     label: 'Is my spare good enough?',

@@ -91,6 +91,12 @@ export const lift = part({
       is: "choose(lift.kind == 'drive-up-ramp', side.load, 0)",
       source: liftingRule,
     },
+    'ramp.isForbidden': {
+      label: 'A ramp is ruled out, whoever else allows it',
+      unit: 'yes-no',
+      is: "trailer.axles < 2 || ramp.tireAllows == 'no' || ramp.trailerAllows == 'no'",
+      source: liftingRule,
+    },
     'ramp.isAllowed': {
       label: 'A ramp is allowed here',
       unit: 'yes-no',

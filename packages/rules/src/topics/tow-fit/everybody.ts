@@ -127,10 +127,10 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     look: ['vehicle.maxTongueCarried'],
     fromTold: [
       {
-        says: 'A trailer of {trailer.dryWeight} empty comes to about {usual.loaded} on the road, with about {usual.tongue} on the ball.',
+        says: 'A trailer of {trailer.dryWeight} empty rests about {usual.tongue} on the ball once loaded. You need one where less than that may rest there without, or where the manual asks for it.',
       },
       {
-        says: 'A trailer with a maximum of {trailer.gvwr} rests about {wanted.tongue} on the ball.',
+        says: 'A trailer with a maximum of {trailer.gvwr} rests about {wanted.tongue} on the ball. You need one where less than that may rest there without, or where the manual asks for it.',
       },
     ],
     otherwise: 'If you do not know, weigh the tongue loaded, and read the manual.',

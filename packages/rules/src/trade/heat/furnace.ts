@@ -60,7 +60,7 @@ export const furnace = part({
     'trailer.use': {
       kind: 'choice',
       label: 'Lived in or standing',
-      noun: 'whether somebody lives in it',
+      noun: 'how the trailer is used',
       options: ['lived-in', 'stands-unused'],
       ask: 'Does somebody live in the trailer and heat it, or does the trailer stand unused?',
       where: 'told by the owner',
