@@ -2,12 +2,14 @@ import { masked, personalIn, type QuestionPart, type ReadMessage } from '@tarebo
 import type { Asked } from '../state/questions';
 import { isIn, type Round, type Spoken } from '../state/round';
 import { type Answered, type AnswerForm, speakable } from './answer-shapes';
-import { arranged, asSpoken } from './arrange';
+import { arranged } from './arrange';
+import { asSpoken, type Heard } from './as-spoken';
 import { nextAsRule, withoutNext } from './for-round';
 import { formFor } from './form-for';
 import { soughtOf } from './known';
 import { grouped } from './order';
 import type { Sought } from './reader';
+import { subjectOf } from './spoken-bare';
 import { withUnread } from './unread';
 
 type Answer = (of: Sought) => Promise<Answered | undefined>;
@@ -17,6 +19,8 @@ type Chosen = {
   readonly answer: Answer;
   /** The form that the card shows; absent: the one that was chosen for that question. */
   readonly form?: AnswerForm;
+  /** All that its message asks, in its order. */
+  readonly parts?: readonly QuestionPart[];
 };
 
 /** The answer that the card shows, where it may be said aloud; else what may be, to everybody. */
@@ -48,6 +52,24 @@ async function saidToAll(
   return withoutNext(known ?? '') || nextAsRule(text);
 }
 
+/** What a question is heard with: its message, and the words from which its answer was found. */
+function heardIn(
+  { text }: Asked,
+  part: QuestionPart,
+  { parts = [] }: Chosen,
+  answer: string,
+): Heard {
+  const { words, people = [], loads = [], open = [], because } = part;
+  const listed = [...people, ...loads, ...open].map((each) => each.words ?? '');
+  return {
+    subject: subjectOf(text),
+    before: parts.slice(0, Math.max(0, parts.indexOf(part))).map((each) => each.text),
+    because,
+    told: [...Object.values(words), ...listed].filter((each) => each !== ''),
+    answer,
+  };
+}
+
 /** A question as it is spoken, in the words of its card but for what is asked of one person; undefined where nothing answers it. */
 export async function spokenOf(
   asked: Asked,
@@ -61,7 +83,11 @@ export async function spokenOf(
   if (text.trim() === '') return undefined;
   return {
     ...{ message: asked.id, question: part.text, channel: asked.channel, name: '' },
-    ...{ asks: masked(asSpoken(part.text)), answer: masked(text), at: -1 },
+    ...{
+      asks: masked(asSpoken(part.text, heardIn(asked, part, chosen, text))),
+      answer: masked(text),
+      at: -1,
+    },
     topic: soughtOf(asked, part)?.topic ?? 'note',
     isWarning: answered?.isWarning ?? false,
     ...(asked.urgent !== '' && { isUrgent: true }),
@@ -81,12 +107,15 @@ export async function withAnswered(
 ): Promise<Round> {
   const open = messages.filter(({ done, urgent }) => done === 0 && urgent === '');
   const heads = grouped(open.map((asked) => ({ asked, read: readings.get(asked.id) })));
-  const wanted = heads.flatMap(([first]) =>
-    (first?.read?.parts ?? []).flatMap((part) =>
-      first && !isIn(round, first.asked.id, part.text) ? [{ asked: first.asked, part }] : [],
-    ),
+  const wanted = heads.flatMap(([first]) => {
+    const parts = first?.read?.parts ?? [];
+    return parts.flatMap((part) =>
+      first && !isIn(round, first.asked.id, part.text) ? [{ asked: first.asked, part, parts }] : [],
+    );
+  });
+  const found = await Promise.all(
+    wanted.map(({ asked, part, parts }) => spokenOf(asked, part, { ...chosen, parts })),
   );
-  const found = await Promise.all(wanted.map(({ asked, part }) => spokenOf(asked, part, chosen)));
   const fresh = found.filter((each) => each !== undefined);
   return { ...round, items: arranged([...round.items, ...fresh]) };
 }

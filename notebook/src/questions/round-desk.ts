@@ -86,7 +86,8 @@ export function roundDesk(host: RoundHost) {
         return true;
       }
       const { answer } = host;
-      const spoken = await spokenOf(asked, part, { answer, ...(form && { form }) });
+      const parts = host.readings.get(asked.id)?.parts ?? [];
+      const spoken = await spokenOf(asked, part, { answer, parts, ...(form && { form }) });
       const { items } = open();
       if (spoken) {
         keep({ ...open(), items: spoken.isUrgent ? [spoken, ...items] : [...items, spoken] });

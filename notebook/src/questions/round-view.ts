@@ -4,6 +4,7 @@ import { PlainElement } from '../elements/plain-element';
 import { saveAs } from '../state/files';
 import type { Round, Spoken } from '../state/round';
 import { arranged, moved } from './arrange';
+import { easyWords, mostWords } from './as-spoken';
 import {
   announced,
   chapters,
@@ -104,7 +105,7 @@ export class RoundView extends PlainElement {
       if (this.dragged !== undefined) void this.move(this.dragged, place);
       this.dragged = undefined;
     };
-    const over = wordCount(item.asks) > 25;
+    const over = wordCount(item.asks) > mostWords;
     const name = `question ${place + 1}`;
     return html`<li class="round-item" @dragover=${(event: Event) => event.preventDefault()} @drop=${drop}>
       <div class="round-time" draggable="true" title="Drag to another place" @dragstart=${() => {
@@ -114,7 +115,7 @@ export class RoundView extends PlainElement {
         <p class="small soft">${announced(item)}${item.isWarning ? ' A warning.' : nothing}</p>
         <label class="hidden" for="asks-${place}">Question ${place + 1}</label>
         <textarea id="asks-${place}" rows="1" .value=${item.asks} @change=${(event: Event) => this.set(place, { asks: typed(event) })}></textarea>
-        ${over ? html`<p class="error">${wordCount(item.asks)} words; 25 are easily followed.</p>` : nothing}
+        ${over ? html`<p class="error">${wordCount(item.asks)} words; about ${easyWords} are easily followed.</p>` : nothing}
         <label class="hidden" for="answer-${place}">Answer ${place + 1}</label>
         <textarea id="answer-${place}" rows="2" .value=${item.answer} @change=${(event: Event) => this.set(place, { answer: typed(event) })}></textarea>
         <div class="acts">
