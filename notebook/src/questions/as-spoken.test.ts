@@ -37,6 +37,9 @@ test.each([
     'Can I pull it with a half ton? Mine is rated 7700.',
   ],
   ['Mon 4:35 - My hub is hot. Can I go?', 'My hub is hot. Can I go?'],
+  ['Can I plug it in? Priya', 'Can I plug it in?'],
+  ['Can I plug it in? My hose is short. Bev and Stan', 'Can I plug it in? My hose is short.'],
+  ['Is it the hub? Maybe', 'Is it the hub?'],
 ])('nobody hears who asked, or when: %s', (told, heard) => {
   expect(asSpoken(told)).toBe(heard);
   expect(personalIn(heard)).toEqual([]);

@@ -1,6 +1,6 @@
 import { masked, personalIn, type QuestionPart, type ReadMessage } from '@tarebook/record';
 import type { Asked } from '../state/questions';
-import { isIn, type Round, type Spoken } from '../state/round';
+import { draftOf, isIn, type Round, type Spoken } from '../state/round';
 import { type Answered, type AnswerForm, speakable } from './answer-shapes';
 import { arranged } from './arrange';
 import { asSpoken, type Heard } from './as-spoken';
@@ -81,15 +81,16 @@ export async function spokenOf(
   const written = asked.wordings[`${answered?.form ?? 'own'} ${part.text}`];
   const text = written ?? (answered && (await saidToAll(asked, part, answered, chosen))) ?? '';
   if (text.trim() === '') return undefined;
+  const said = {
+    asks: masked(asSpoken(part.text, heardIn(asked, part, chosen, text))),
+    answer: masked(text),
+  };
   return {
     ...{ message: asked.id, question: part.text, channel: asked.channel, name: '' },
-    ...{
-      asks: masked(asSpoken(part.text, heardIn(asked, part, chosen, text))),
-      answer: masked(text),
-      at: -1,
-    },
+    ...{ ...said, drafted: draftOf(said), at: -1 },
     topic: soughtOf(asked, part)?.topic ?? 'note',
     isWarning: answered?.isWarning ?? false,
+    ...(answered && answered.cautions.length > 0 && { cautions: answered.cautions }),
     ...(asked.urgent !== '' && { isUrgent: true }),
     saved: answered?.saved ?? { topic: 'note', outcome: 'holds' },
   };
@@ -118,4 +119,28 @@ export async function withAnswered(
   );
   const fresh = found.filter((each) => each !== undefined);
   return { ...round, items: arranged([...round.items, ...fresh]) };
+}
+
+/**
+ * A round whose answers follow their questions: what was set right beside a question since is said so.
+ * What a person wrote in the round stays, and so does what was printed or spoken.
+ */
+export async function followed(
+  round: Round,
+  messages: readonly Asked[],
+  readings: ReadonlyMap<string, ReadMessage>,
+  chosen: Chosen,
+): Promise<Round> {
+  const items = await Promise.all(
+    round.items.map(async (item) => {
+      const asked = messages.find(({ id }) => id === item.message);
+      const parts = readings.get(item.message)?.parts ?? [];
+      const part = parts.find(({ text }) => text === item.question);
+      if (!asked || !part || item.isKept || item.drafted !== draftOf(item)) return item;
+      const now = await spokenOf(asked, part, { ...chosen, parts });
+      if (!now || now.drafted === item.drafted) return item;
+      return { ...now, name: item.name, at: item.at };
+    }),
+  );
+  return items.every((each, at) => each === round.items[at]) ? round : { ...round, items };
 }

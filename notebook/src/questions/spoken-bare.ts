@@ -66,6 +66,9 @@ const withoutNames = (text: string): string =>
     )
     .replaceAll('[…]', '');
 
+/** A name or two alone behind the last sentence: whoever signed. */
+const signed = /(?<=[.?!]) +\p{Lu}\p{Ll}+\.?(?: (?:\p{Lu}\p{Ll}*\.?|[&+]|and))*$/u;
+
 const spaced = (text: string): string =>
   text
     .replaceAll(/\s+/g, ' ')
@@ -91,5 +94,5 @@ export function bareOf(question: string, subject = ''): string {
       ),
     body,
   );
-  return spaced(withoutNames(said)).replace(numbered, '$1');
+  return spaced(withoutNames(said).trim().replace(signed, '')).replace(numbered, '$1');
 }

@@ -57,3 +57,11 @@ test('what is said in capitals or behind a way is no heading', () => {
         .join(' '),
     ).toContain(text);
 });
+
+test('a way in brackets heads what follows, and what is shown in brackets does not', () => {
+  const ways = splitBunch(
+    '[forum]\nFrom: gus\nCan it pull it?\n\n[phone notes]\nMon 4:10 - a hub is hot\n\n[photo]\nIs this dent bad?\n',
+  ).map(({ channel, asker, text }) => [channel, asker, text]);
+  expect(ways.map(([way]) => way)).toEqual(['forum', 'phone notes', 'phone notes']);
+  expect(ways[2]?.[2]).toContain('[photo]');
+});
