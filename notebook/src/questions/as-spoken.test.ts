@@ -37,6 +37,10 @@ test.each([
     'Can I pull it with a half ton? Mine is rated 7700.',
   ],
   ['Mon 4:35 - My hub is hot. Can I go?', 'My hub is hot. Can I go?'],
+  [
+    'Fri 8:50a - Dan (no last name) 555-0110. left hub too hot to touch. can he limp home',
+    'Left hub too hot to touch. Can he limp home?',
+  ],
   ['Can I plug it in? Priya', 'Can I plug it in?'],
   ['Can I plug it in? My hose is short. Bev and Stan', 'Can I plug it in? My hose is short.'],
   ['Is it the hub? Maybe', 'Is it the hub?'],
@@ -74,6 +78,16 @@ test.each([
     'Howdy folks, long time listener. Just bought a used 26 foot bunkhouse, gvwr 7,400, and I pull with a crossover that is rated 5,000 lbs. The seller swore up and down it would be fine because it is mostly empty. Can I pull it home 40 miles on back roads?',
     { told: ['gvwr 7,400', 'rated 5,000 lbs'], answer: 'It is 7,400 lb, more than the 5,000 lb.' },
     ['gvwr 7,400', 'crossover that is rated 5,000 lbs', 'Can I pull it home'],
+  ],
+  [
+    'I have read that payload is all that matters. My door label says 1,390 lb. My wife and I weigh 360 together, the hitch is 75, and the loaded tongue was 655 on your scale last Saturday. We would like to bring two bikes (70 lb) and firewood. How much firewood can we still put in?',
+    { told: ['1,390 lb', '360', '655'], answer: 'It comes to 655 lb.' },
+    ['1,390 lb', 'My wife and I weigh 360', '655', 'How much firewood'],
+  ],
+  [
+    'we are buying a 2020 Osier from a neighbor of ours, no paperwork. How do i find out what it can carry? Empty sticker is gone but the yellow one by the door says 1,214 lbs cargo',
+    { told: ['1,214 lbs'], because: ['sticker'] },
+    ['We are buying a 2020 Osier', 'what it can carry?', '1,214'],
   ],
   [
     'i have a 2015 half ton with the tow package and want to pull a trailer that weighs 6200 loaded with my wife and two kids and a dog door sticker says 1520 is that ok or am i over',

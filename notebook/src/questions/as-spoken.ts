@@ -52,8 +52,8 @@ function worthOver(question: string, pieces: readonly Piece[], heard: Heard, own
   const answered = tellingIn(answer);
   const asked = tellingIn(question);
   const because5 = stemsOf(because.join(' '));
-  const isBare =
-    wordsOf(question).length < fewWords || shared(asked, because5) + shared(asked, answered) === 0;
+  const isFew = wordsOf(question).length < fewWords;
+  const isBare = isFew || shared(asked, because5) + shared(asked, answered) === 0;
   const first = pieces.findIndex((each) => each.asks && each.at >= own);
   const nearest = pieces.findLast((each) => !each.asks && each.at < first);
   return (piece: Piece): number => {
@@ -74,7 +74,7 @@ function worthOver(question: string, pieces: readonly Piece[], heard: Heard, own
         [...telling].filter((each) => because5.has(each) && !asked.has(each)).length * 2,
       ) +
       (shared(telling, asked) > 0 ? 1 : 0) +
-      (piece === nearest ? (isBare || pointsBack.test(question) ? 3 : 1) : 0) -
+      (piece === nearest ? (isFew || pointsBack.test(question) ? 6 : 1) : 0) -
       (hearsay.test(piece.text) ? 3 : 0)
     );
   };

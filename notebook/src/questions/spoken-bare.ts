@@ -33,10 +33,10 @@ function unnamed(text: string): string {
 }
 /** When somebody called, as a note of it begins: “Tue 9:20 am -”, “14:02” */
 const stamp =
-  /^\s*(?:(?:(?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?\.?,? )(?:\d{1,2}(?::\d{2})? ?(?:[ap]\.?m\.?)?)?|\d{1,2}:\d{2} ?(?:[ap]\.?m\.?)?)(?: ?[-–—,]+ ?|: | (?=[\p{L}[]))/iu;
+  /^\s*(?:(?:(?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?\.?,? )(?:\d{1,2}(?::\d{2})? ?(?:[ap]\.?m?\.?\b)?)?|\d{1,2}:\d{2} ?(?:[ap]\.?m?\.?\b)?)(?: ?[-–—,]+ ?|: | (?=[\p{L}[]))/iu;
 /** And who it was: a name, or what the one looks like to whoever took the call. */
 const caller = new RegExp(
-  `^(?:(?:${title} )?${nameWord}(?: ${nameWord}){0,2}(?: (?:from|at|of|with) [^.,:;!?]{1,30})?(?:, [\\d -]+)?|(?:an? |the )?(?:young |older |elderly )?(?:lady|woman|man|gentleman|guy|couple|caller|customer|\\[…\\])(?: [^.,:;!?]{1,30})?(?:, (?:no name|\\[…\\]|[\\d -]+|call[^.]*))*)(?:[.:;]+ +| [-–—] )(?=\\S)`,
+  `^(?:(?:${title} )?${nameWord}(?: ${nameWord}){0,2}(?: (?:from|at|of|with) [^.,:;!?]{1,30}| \\([^)]*\\)| \\[…\\])*(?:, [\\d -]+)?|(?:an? |the )?(?:young |older |elderly )?(?:lady|woman|man|gentleman|guy|couple|caller|customer|\\[…\\])(?: [^.,:;!?]{1,30})?(?:, (?:no name|\\[…\\]|[\\d -]+|call[^.]*))*)(?:[.:;]+ +| [-–—] )(?=\\S)`,
   'u',
 );
 /** A name that somebody writes under in public. */

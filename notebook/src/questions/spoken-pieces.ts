@@ -64,7 +64,11 @@ function stretchesOf(sentence: string): readonly string[] {
   for (const each of sentence.split(cut)) {
     const before = found.at(-1);
     const isFew = before !== undefined && wordsOf(before).length <= fewWords;
-    if (isFew && /^(?:with|that|which|who)\b/iu.test(each) && !/[,;]$/.test(before))
+    if (
+      isFew &&
+      /^(?:with|that|which|who|and (?:I|he|she|we))\b/iu.test(each) &&
+      !/[,;]$/.test(before)
+    )
       found[found.length - 1] = `${before} ${each}`;
     else found.push(each);
   }

@@ -42,6 +42,10 @@ export function marked(line: string): string | undefined {
 export const headed = (line: string): string | undefined =>
   line.length > mostOfName ? undefined : headedLine.exec(line)?.[1];
 
+/** “Fri 9:15 - Mrs. Pell called”, as calls are noted one below the other */
+export const noted =
+  /^\s*(?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?\.?,? \d{1,2}(?::\d{2})? ?(?:[ap]\.?m?\.?)? ?[-–—] /i;
+
 export const mailHead = /^(From|To|Cc|Date|Sent|Subject):\s*(.*)$/i;
 export const bullet = /^\s*[-*•]\s+(?=\S)/;
 /** “1. Can I …” */
