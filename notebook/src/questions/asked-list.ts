@@ -99,11 +99,12 @@ export class AskedList extends PlainElement {
     const isDone = messages.filter((each) => each.done > 0).length;
     return html`${this.progressSaid()}
       <h2>${open} open${urgent > 0 ? html`, <span class="asked-count">${urgent} urgent</span>` : nothing}${isDone > 0 ? html`<span class="soft">, ${isDone} done</span>` : nothing}</h2>
-      <div class="acts"><button ?disabled=${this.progress !== undefined} @click=${() =>
+      ${inRound > 0 ? html`<p class="small soft asked-in">${inRound} of the ${open} open ${inRound === 1 ? 'is' : 'are'} in the round.</p>` : nothing}
+      <div class="asked-bar noprint"><button ?disabled=${this.progress !== undefined} @click=${() =>
         this.dispatchEvent(
           new CustomEvent('round-wanted', { bubbles: true }),
         )}>Make a round of what has an answer</button>
-        ${inRound > 0 ? html`<span class="small soft">${inRound} of the ${open} open ${inRound === 1 ? 'is' : 'are'} in the round.</span>` : nothing}</div>
+        ${shown.length > fewForTop ? html`<button class="quiet" @click=${() => this.toTop()}>To the top</button>` : nothing}</div>
       ${this.list(shown)}
       ${
         done.length === 0
@@ -113,8 +114,7 @@ export class AskedList extends PlainElement {
               ({ asked }) => asked.id,
               (entry) => this.group([entry]),
             )}</details>`
-      }
-      ${shown.length > fewForTop ? html`<p class="asked-top noprint"><button class="quiet" @click=${() => this.toTop()}>To the top</button></p>` : nothing}`;
+      }`;
   }
 }
 

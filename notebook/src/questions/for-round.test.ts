@@ -12,6 +12,9 @@ test('what is asked of one person is not said to all, in whatever form it stands
     ),
   ).toBe('Weigh it. Drive on.');
   expect(withoutNext('Weigh it. Find out next: which plan do you mean?')).toBe('Weigh it.');
+  expect(withoutNext('If it is A: no. If it is B: yes. Which is it?')).toBe(
+    'If it is A: no. If it is B: yes.',
+  );
   expect(withoutNext('Never adapt a hose (of any kind).')).toBe(
     'Never adapt a hose (of any kind).',
   );

@@ -1,8 +1,9 @@
 import { expect, test } from 'vitest';
 import type { Asked } from '../state/questions';
+import { draftOf, newRound } from '../state/round';
 import type { Answered, AnswerForm } from './answer-shapes';
 import { withForm } from './form-for';
-import { spokenOf } from './make-round';
+import { followed, spokenOf } from './make-round';
 import type { Sought } from './reader';
 
 const asked = (wordings: Readonly<Record<string, string>> = {}): Asked => ({
@@ -68,4 +69,22 @@ test('words of one’s own are spoken as they stand, and nothing is added to the
 test('what is not used is told beside the card, and never spoken', async () => {
   const chosen = { answer: answer('post') };
   expect((await spokenOf(asked(), part, chosen))?.answer).not.toContain('205');
+});
+
+test('what was set right beside a question is followed; what was written in the round stays', async () => {
+  const spoken = await spokenOf(asked(), part, { answer: answer('post') });
+  if (!spoken) throw new Error('Nothing is spoken.');
+  const reading = { ...{ id: 'k1', parts: [part], urgent: null, urgentBecause: [] } };
+  const readings = new Map([['k1', { ...reading, firstReply: null, sameAs: null, personal: [] }]]);
+  const now = asked({ [`post ${part.text}`]: 'It is 6,800 lb.' });
+  const after = async (item: typeof spoken) => {
+    const round = { ...newRound(1), items: [item] };
+    return (await followed(round, [now], readings, { answer: answer('post') })).items[0];
+  };
+  expect((await after({ ...spoken, name: 'Ann' }))?.answer).toBe('It is 6,800 lb.');
+  expect((await after({ ...spoken, name: 'Ann' }))?.name).toBe('Ann');
+  expect((await after({ ...spoken, answer: 'By hand.' }))?.answer).toBe('By hand.');
+  expect((await after({ ...spoken, isKept: true }))?.answer).toBe('Said in post.');
+  expect(draftOf(spoken)).toBe(spoken.drafted);
+  expect(spoken.cautions).toEqual([caution]);
 });

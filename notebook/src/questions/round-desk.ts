@@ -3,7 +3,7 @@ import { type Asked, keepQuestion, keepQuestions } from '../state/questions';
 import { isIn, newRound, type Round, type Spoken } from '../state/round';
 import type { Answered, AnswerForm } from './answer-shapes';
 import { givenIn } from './leaving';
-import { spokenOf, withAnswered } from './make-round';
+import { followed, spokenOf, withAnswered } from './make-round';
 import type { Sought } from './reader';
 
 /** The page a round is made on. */
@@ -17,6 +17,13 @@ export type RoundHost = {
   readonly change: (asked: Asked) => void;
   readonly failedToKeep: (problem: unknown) => void;
 };
+
+/** What cannot wait comes first; what a message asks too is heard behind the rest of it. */
+function withOne(items: readonly Spoken[], one: Spoken): readonly Spoken[] {
+  if (one.isUrgent) return [one, ...items];
+  const at = items.findLastIndex(({ message }) => message === one.message);
+  return at < 0 ? [...items, one] : items.toSpliced(at + 1, 0, one);
+}
 
 /** The round that is made just now: what goes in, what comes out, and that it was spoken. */
 export function roundDesk(host: RoundHost) {
@@ -75,6 +82,13 @@ export function roundDesk(host: RoundHost) {
       const { messages = [], readings, answer } = host;
       keep(await withAnswered(open(), messages, readings, { answer }));
     },
+    /** What was set right beside its question is said so in the round that is still to be spoken. */
+    async follow(): Promise<void> {
+      const { round, messages = [], readings, answer } = host;
+      if (!round || round.spoken > 0) return;
+      const now = await followed(round, messages, readings, { answer });
+      if (now !== round && host.round === round) keep(now);
+    },
     /** @returns whether it could be done */
     async toggle(asked: Asked, part: QuestionPart, form: AnswerForm | undefined): Promise<boolean> {
       const now = open();
@@ -86,11 +100,9 @@ export function roundDesk(host: RoundHost) {
         return true;
       }
       const { answer } = host;
-      const spoken = await spokenOf(asked, part, { answer, ...(form && { form }) });
-      const { items } = open();
-      if (spoken) {
-        keep({ ...open(), items: spoken.isUrgent ? [spoken, ...items] : [...items, spoken] });
-      }
+      const parts = host.readings.get(asked.id)?.parts ?? [];
+      const spoken = await spokenOf(asked, part, { answer, parts, ...(form && { form }) });
+      if (spoken) keep({ ...open(), items: withOne(open().items, spoken) });
       return spoken !== undefined;
     },
   };

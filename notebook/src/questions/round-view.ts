@@ -4,6 +4,8 @@ import { PlainElement } from '../elements/plain-element';
 import { saveAs } from '../state/files';
 import type { Round, Spoken } from '../state/round';
 import { arranged, moved } from './arrange';
+import { easyWords, mostWords } from './as-spoken';
+import type { Unanswered } from './round-left';
 import {
   announced,
   chapters,
@@ -14,6 +16,9 @@ import {
   timed,
   toldWhere,
 } from './round-out';
+import './round-left';
+import type { Shortened } from './shorten-answer';
+import './shorten-answer';
 
 export class RoundChanged extends CustomEvent<Round> {
   constructor(round: Round) {
@@ -31,6 +36,9 @@ class RoundPrinted extends CustomEvent<undefined> {
 const typed = ({ target }: Event): string =>
   target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement ? target.value : '';
 
+/** The very question of the very message. */
+const keyOf = ({ message, question }: Spoken): string => `${message} ${question}`;
+
 const wordCount = (text: string): number => text.trim().split(/\s+/).length;
 
 /** The running sheet of a round: what is spoken, in which order, how long; it prints on paper. */
@@ -38,12 +46,18 @@ export class RoundView extends PlainElement {
   static override properties = {
     round: { attribute: false },
     waiting: { attribute: false },
+    left: { attribute: false },
+    shortening: { state: true },
     dragged: { state: true },
     said: { state: true },
   };
   declare round: Round;
   /** How many that cannot wait are open and not in the round. */
   declare waiting: number;
+  /** What nothing answers, and so is not in the round. */
+  declare left: readonly Unanswered[];
+  /** The question whose answer is shortened just now; undefined: none. */
+  declare shortening: string | undefined;
   /** The place of what is being dragged just now. */
   declare dragged: number | undefined;
   /** What a press of a button did, in words. */
@@ -52,6 +66,7 @@ export class RoundView extends PlainElement {
   constructor() {
     super();
     this.said = '';
+    this.left = [];
   }
 
   private change(change: Partial<Round>): void {
@@ -104,8 +119,9 @@ export class RoundView extends PlainElement {
       if (this.dragged !== undefined) void this.move(this.dragged, place);
       this.dragged = undefined;
     };
-    const over = wordCount(item.asks) > 25;
+    const over = wordCount(item.asks) > mostWords;
     const name = `question ${place + 1}`;
+    const isShort = this.shortening === keyOf(item);
     return html`<li class="round-item" @dragover=${(event: Event) => event.preventDefault()} @drop=${drop}>
       <div class="round-time" draggable="true" title="Drag to another place" @dragstart=${() => {
         this.dragged = place;
@@ -114,10 +130,18 @@ export class RoundView extends PlainElement {
         <p class="small soft">${announced(item)}${item.isWarning ? ' A warning.' : nothing}</p>
         <label class="hidden" for="asks-${place}">Question ${place + 1}</label>
         <textarea id="asks-${place}" rows="1" .value=${item.asks} @change=${(event: Event) => this.set(place, { asks: typed(event) })}></textarea>
-        ${over ? html`<p class="error">${wordCount(item.asks)} words; 25 are easily followed.</p>` : nothing}
+        ${over ? html`<p class="error">${wordCount(item.asks)} words; about ${easyWords} are easily followed.</p>` : nothing}
         <label class="hidden" for="answer-${place}">Answer ${place + 1}</label>
         <textarea id="answer-${place}" rows="2" .value=${item.answer} @change=${(event: Event) => this.set(place, { answer: typed(event) })}></textarea>
+        ${
+          isShort
+            ? html`<shorten-answer .text=${item.answer} .cautions=${item.cautions ?? []} @answer-shortened=${({ detail }: Shortened) => this.set(place, { answer: detail })}></shorten-answer>`
+            : nothing
+        }
         <div class="acts">
+          <button type="button" aria-expanded=${isShort ? 'true' : 'false'} aria-label="Shorten the answer: ${name}" @click=${() => {
+            this.shortening = isShort ? undefined : keyOf(item);
+          }}>Shorten</button>
           <button type="button" data-act="up" ?disabled=${place === 0} aria-label="Earlier: ${name}" @click=${() => this.move(place, place - 1, place === 1 ? 'down' : 'up')}>Earlier</button>
           <button type="button" data-act="down" ?disabled=${place === items.length - 1} aria-label="Later: ${name}" @click=${() => this.move(place, place + 1, place === items.length - 2 ? 'up' : 'down')}>Later</button>
           <button type="button" aria-label="Out of the round: ${name}" @click=${() => this.change({ items: items.filter((each) => each !== item) })}>Out of the round</button>
@@ -164,10 +188,21 @@ export class RoundView extends PlainElement {
   }
 
   private leftOut() {
-    const { waiting } = this;
-    if (!waiting) return nothing;
+    const { waiting, left } = this;
     const are = waiting === 1 ? 'One urgent question is' : `${waiting} urgent questions are`;
-    return html`<p class="notice">${are} not in the round: what cannot wait is <a href="#/questions">answered at once</a>.</p>`;
+    const have = left.length === 1 ? 'One open question has' : `${left.length} open questions have`;
+    return html`${
+      waiting > 0
+        ? html`<p class="notice">${are} not in the round: what cannot wait is <a href="#/questions">answered at once</a>.</p>`
+        : nothing
+    }${
+      left.length > 0
+        ? html`<p>${have} no answer yet, and so no place in the round. <button type="button" class="quiet" @click=${() =>
+            this.querySelector<HTMLElement>(
+              'round-left textarea',
+            )?.focus()}>Write ${left.length === 1 ? 'it' : 'them'} below</button></p>`
+        : nothing
+    }`;
   }
 
   protected override render() {
@@ -179,13 +214,13 @@ export class RoundView extends PlainElement {
     return html`<div class="round noprint">
       ${this.leftOut()}
       <p class="round-total">${round.items.length} ${round.items.length === 1 ? 'question' : 'questions'}, <strong class="num">${clock(total)}</strong> minutes at
-        <label>words a minute <input class="pace" type="number" min="60" max="300" .value=${String(round.pace)} @change=${(
+        <label><input class="pace" type="number" min="60" max="300" .value=${String(round.pace)} @change=${(
           event: Event,
         ) => {
           const pace = Math.round(Number(typed(event)));
           if (pace >= 60 && pace <= 300) this.change({ pace });
           else this.requestUpdate();
-        }} /></label></p>
+        }} /> words a minute</label></p>
       <div class="acts">
         <button @click=${this.print}>Print the running sheet</button>
         <a class="as-button" href="#/questions/prompter">Speak from the screen</a>
@@ -198,12 +233,12 @@ export class RoundView extends PlainElement {
       <textarea id="opening" rows="2" .value=${round.opening} @change=${(event: Event) => this.change({ opening: typed(event) })}></textarea>
       <ol class="round-items">${repeat(
         lines,
-        ({ item }) => `${item.message} ${item.question}`,
+        ({ item }) => keyOf(item),
         ({ item, from, seconds }, place) => this.item(item, place, from, seconds),
       )}</ol>
       <label for="closing">Closing</label>
       <textarea id="closing" rows="2" .value=${round.closing} @change=${(event: Event) => this.change({ closing: typed(event) })}></textarea>
-    </div>${this.heard()}${this.sheet()}`;
+    </div><round-left .left=${this.left}></round-left>${this.heard()}${this.sheet()}`;
   }
 }
 

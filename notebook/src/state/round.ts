@@ -12,6 +12,10 @@ export type Spoken = {
   /** The question in few words, and the answer with its caution, as they are said. */
   readonly asks: string;
   readonly answer: string;
+  /** Question and answer as they were put in; absent where they came before that was kept. */
+  readonly drafted?: string;
+  /** What of the answer is a caution; absent where it came before that was kept. */
+  readonly cautions?: readonly string[];
   /** A rule set's id, or `note`. */
   readonly topic: string;
   readonly isWarning: boolean;
@@ -66,5 +70,9 @@ export const newRound = (now: number): Round => ({
   closing: 'That was it for this time. Send the next ones; the labels on your own rig count first.',
 });
 
-export const isIn = ({ items }: Round, message: string, question: string): boolean =>
+export const isIn = ({ items }: Pick<Round, 'items'>, message: string, question: string): boolean =>
   items.some((each) => each.message === message && each.question === question);
+
+/** Question and answer in one, to see whether a person changed either. */
+export const draftOf = ({ asks, answer }: Pick<Spoken, 'asks' | 'answer'>): string =>
+  `${asks}\n${answer}`;

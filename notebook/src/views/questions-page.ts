@@ -1,5 +1,5 @@
 import type { MessageColumns, ReadMessage } from '@tarebook/record';
-import { html, nothing, type TemplateResult } from 'lit';
+import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import '../questions/questions.css';
 import '../questions/round.css';
 import '../questions/asked-list';
@@ -17,6 +17,7 @@ import { type BunchPasted, PasteBox } from '../questions/paste-box';
 import type { Sought } from '../questions/reader';
 import { readingDesk } from '../questions/reading-desk';
 import { roundDesk } from '../questions/round-desk';
+import { type AnswerWritten, ownPlace, unansweredIn } from '../questions/round-left';
 import type { RoundChanged } from '../questions/round-view';
 import type { TableRead } from '../questions/table-box';
 import type { ReadPart } from '../questions/told-so-far';
@@ -96,6 +97,10 @@ export class QuestionsPage extends PlainElement {
     super.connectedCallback();
     this.reading.open();
     void this.open();
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    if (changed.has('view') && this.view === 'round') void this.desk.follow();
   }
 
   override disconnectedCallback(): void {
@@ -203,6 +208,13 @@ export class QuestionsPage extends PlainElement {
     if (!isDone) this.said = 'Nothing answers this question yet; write the answer first.';
   };
 
+  /** What nobody had answered goes into the round, and stands beside its question too. */
+  private wrote = async ({ detail: { asked, part, text } }: AnswerWritten): Promise<void> => {
+    const now = { ...asked, wordings: { ...asked.wordings, [ownPlace(part)]: text } };
+    this.change(now);
+    await this.desk.toggle(now, part, undefined);
+  };
+
   private table = (text: string, columns: MessageColumns | undefined) =>
     this.reading.table(text, columns);
 
@@ -229,7 +241,8 @@ export class QuestionsPage extends PlainElement {
     const waiting = messages.filter(
       ({ id, done, urgent }) => done === 0 && urgent !== '' && !isSpoken(id),
     ).length;
-    return html`<round-view .round=${round} .waiting=${waiting}></round-view>`;
+    const left = round.spoken > 0 ? [] : unansweredIn(round, messages, this.readings);
+    return html`<round-view .round=${round} .waiting=${waiting} .left=${left}></round-view>`;
   }
 
   private pages() {
@@ -249,7 +262,7 @@ export class QuestionsPage extends PlainElement {
       @last-out=${() => intake.lastOut()} @brought-back=${() => intake.broughtBack()}
       @taken-out=${({ detail }: TakenOut) => intake.oneOut(detail)}
       @asked-changed=${this.acted} @answer-left=${this.left}
-      @round-wanted=${this.makeRound} @spoken-toggled=${this.toggled}
+      @round-wanted=${this.makeRound} @spoken-toggled=${this.toggled} @answer-written=${this.wrote}
       @round-stopped=${() => this.desk.stop()} @round-printed=${() => this.desk.printed()}
       @round-changed=${({ detail }: RoundChanged) => this.desk.keep(detail)}>
       <h1 tabindex="-1">Questions</h1>

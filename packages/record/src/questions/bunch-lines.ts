@@ -29,12 +29,22 @@ const markedLine = /^\s*(?:#{1,4}|={2,}|-{2,}|\*{2,}|–{2,}|—{1,})\s*([^#=*?]
 /** “Comments under the towing video:” alone on a line */
 const headedLine = /^\s*([\p{L}\d][^?!.:]{1,40}):\s*$/u;
 
+/** “[forum]” alone on a line; only a way stands so, as “[photo]” is part of a message. */
+const bracketed = /^\s*\[([^[\]]{2,60})\]\s*$/;
+
 /** What a line says that is marked as a heading. */
-export const marked = (line: string): string | undefined =>
-  line.length > mostOfName ? undefined : markedLine.exec(line)?.[1];
+export function marked(line: string): string | undefined {
+  if (line.length > mostOfName) return undefined;
+  const [, way] = bracketed.exec(line) ?? [];
+  return way !== undefined && wayIn(way) ? way : markedLine.exec(line)?.[1];
+}
 /** What a line says that heads the next by its colon. */
 export const headed = (line: string): string | undefined =>
   line.length > mostOfName ? undefined : headedLine.exec(line)?.[1];
+
+/** “Fri 9:15 - Mrs. Pell called”, as calls are noted one below the other */
+export const noted =
+  /^\s*(?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?\.?,? \d{1,2}(?::\d{2})? ?(?:[ap]\.?m?\.?)? ?[-–—] /i;
 
 export const mailHead = /^(From|To|Cc|Date|Sent|Subject):\s*(.*)$/i;
 export const bullet = /^\s*[-*•]\s+(?=\S)/;

@@ -57,3 +57,22 @@ test('what is said in capitals or behind a way is no heading', () => {
         .join(' '),
     ).toContain(text);
 });
+
+test('a way in brackets heads what follows, and what is shown in brackets does not', () => {
+  const ways = splitBunch(
+    '[forum]\nFrom: gus\nCan it pull it?\n\n[phone notes]\nMon 4:10 - a hub is hot\n\n[photo]\nIs this dent bad?\n',
+  ).map(({ channel, asker, text }) => [channel, asker, text]);
+  expect(ways.map(([way]) => way)).toEqual(['forum', 'phone notes', 'phone notes']);
+  expect(ways[2]?.[2]).toContain('[photo]');
+});
+
+test('calls that are noted one below the other are a message each', () => {
+  const calls = splitBunch(
+    '[phone notes]\nFri 8:50a - left hub too hot to touch\non the shoulder now\nFri 9:15 - when to repack bearings\n\nWe leave\nFri 9:15 - is that early enough?\n',
+  );
+  expect(calls.map(({ text }) => text)).toEqual([
+    'Fri 8:50a - left hub too hot to touch\non the shoulder now',
+    'Fri 9:15 - when to repack bearings',
+    'We leave\nFri 9:15 - is that early enough?',
+  ]);
+});

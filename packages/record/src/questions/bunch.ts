@@ -8,6 +8,7 @@ import {
   isWay,
   mailHead,
   marked,
+  noted,
   numbered,
   type Pasted,
   separator,
@@ -154,6 +155,10 @@ export function splitBunch(whole: string): readonly Pasted[] {
   /** A line that begins a message or a channel; whether it was one. */
   function beginning(line: string, isBold: boolean, isFirst: boolean, hasMore: boolean): boolean {
     if (item(line, isFirst)) return true;
+    if (noted.test(line) && noted.test(open?.lines[0] ?? '')) {
+      begin().lines.push(line.trim());
+      return true;
+    }
     const begun = begunBy(line, isBold, isFirst);
     if (begun && isThing(begun.asker) && !isHandle(begun.asker)) {
       begin().lines.push(line.trim());
