@@ -24,7 +24,7 @@ const parts = [byZone, rates, estimate, claim, writeOff, first] as const;
 /** What may the repair cost, is it to be claimed or paid for, and what comes first? */
 export const bodyRepair = ruleSet({
   id: 'body-repair',
-  version: '2.3.3',
+  version: '2.4.0',
   title: 'Body repair',
   question: 'What may the repair cost, is it cheaper claimed or paid for, and what comes first?',
   facts: gather('facts', parts),

@@ -33,7 +33,7 @@ const parts = [
 /** May one stay in the cold: warmth, gas, battery and water? */
 export const coldWeather = ruleSet({
   id: 'cold-weather',
-  version: '7.0.1',
+  version: '7.0.2',
   title: 'Cold weather',
   question: 'May it stay in the cold so, and what gives out first: warmth, gas, battery or water?',
   facts: gather('facts', parts),

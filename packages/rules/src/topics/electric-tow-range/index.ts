@@ -44,7 +44,7 @@ const parts = [
 /** Does this rig get there on its battery, or battery and fuel, and where must it charge? */
 export const electricTowRange = ruleSet({
   id: 'electric-tow-range',
-  version: '5.0.2',
+  version: '5.0.3',
   title: 'Towing on battery or hybrid',
   question:
     'Does this rig get there on its battery, or its battery and fuel, and where must it charge on the way?',

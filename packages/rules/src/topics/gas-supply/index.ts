@@ -89,7 +89,7 @@ const parts = [
 /** Will the gas last and flow, and may this appliance be connected here? */
 export const gasSupply = ruleSet({
   id: 'gas-supply',
-  version: '6.1.0',
+  version: '6.2.0',
   title: 'Gas supply',
   question: 'Will the gas last and flow fast enough, and may this appliance be connected here?',
   facts: gather('facts', parts),

@@ -93,7 +93,7 @@ const parts = [
 /** Which ball mount carries this trailer level behind this vehicle, and will the hitch do as it is set? */
 export const hitchSetup = ruleSet({
   id: 'hitch-setup',
-  version: '6.0.2',
+  version: '6.0.3',
   title: 'Hitch setup',
   question:
     'Which ball mount carries this trailer level behind this vehicle, loaded for the road, and will the hitch do as it is set?',

@@ -62,7 +62,7 @@ const parts = [
 /** How full is the battery, will it carry the day, and are charger, wire and fuse right for it? */
 export const houseBattery = ruleSet({
   id: 'house-battery',
-  version: '6.0.0',
+  version: '6.0.1',
   title: 'House battery',
   question:
     'How full is the house battery, will it carry the day, and are charger, wire and fuse right for it?',

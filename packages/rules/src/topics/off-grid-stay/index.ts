@@ -117,7 +117,7 @@ const parts = [
 /** How many days without hookups, what ends them, and what stretches them? */
 export const offGridStay = ruleSet({
   id: 'off-grid-stay',
-  version: '7.0.1',
+  version: '7.0.2',
   title: 'Off-grid stay',
   question:
     'How many days without hookups, what runs out or is full first, and what stretches it most?',

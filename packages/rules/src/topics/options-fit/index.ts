@@ -22,7 +22,7 @@ const parts = [orderFacts, rig, offers, listedTrailer, rigLimits] as const;
 /** Can this floor plan be ordered as the buyer wants it, and what does that do to the rig? */
 export const optionsFit = ruleSet({
   id: 'options-fit',
-  version: '5.0.1',
+  version: '6.0.0',
   title: 'Models and options',
   question:
     'Can this floor plan be ordered as the buyer wants it, what comes along, and what does the build weigh behind the vehicle?',

@@ -125,7 +125,7 @@ const parts = [
 /** May this be added, who may fit it, and what does it do to weight, battery and tanks? */
 export const retrofit = ruleSet({
   id: 'retrofit',
-  version: '6.0.0',
+  version: '6.0.1',
   title: 'Add-ons and retrofits',
   question:
     'May this be added, who may fit it, and what does it do to tongue, axles, battery, circuit and tanks?',

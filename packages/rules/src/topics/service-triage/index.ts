@@ -17,7 +17,7 @@ const parts = [danger, trouble, hubs, softTires, paper, telling] as const;
 /** Something is wrong with it: stop, nearest shop, dealer, or the owner’s own hands? */
 export const serviceTriage = ruleSet({
   id: 'service-triage',
-  version: '4.0.1',
+  version: '4.0.2',
   title: 'Service triage',
   question:
     'Something is wrong with it: stop now, drive carefully to the nearest shop, book with the dealer, or see to it yourself?',

@@ -21,7 +21,7 @@ const told = [signs, ...parts] as const;
 /** What may run together on this supply, and may it be plugged in at all? */
 export const shorePower = ruleSet({
   id: 'shore-power',
-  version: '4.1.0',
+  version: '4.1.1',
   title: 'Shore power',
   question: 'May the trailer be plugged in here, and what may run at the same time?',
   facts: gather('facts', parts),

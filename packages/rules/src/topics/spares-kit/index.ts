@@ -73,7 +73,7 @@ const parts = [
 /** What should come along on this trip, is it strong enough, and is there weight left for it? */
 export const sparesKit = ruleSet({
   id: 'spares-kit',
-  version: '4.0.2',
+  version: '4.1.0',
   title: 'Spares and tools',
   question:
     'Which spares and tools should come along, will they lift this trailer, and is there weight left for them where they ride?',

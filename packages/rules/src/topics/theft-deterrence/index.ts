@@ -19,7 +19,7 @@ const parts = [exposure, measures, guard, insured, tracker, dangers] as const;
 /** How is it guarded where it stands, and what if it goes nevertheless? */
 export const theftDeterrence = ruleSet({
   id: 'theft-deterrence',
-  version: '4.0.0',
+  version: '5.0.0',
   title: 'Theft deterrence',
   question: 'How is the trailer guarded where it stands, and what is paid if it goes nevertheless?',
   facts: gather('facts', parts),

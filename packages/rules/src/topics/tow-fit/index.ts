@@ -86,7 +86,7 @@ const parts = [
 /** May this vehicle tow this trailer, loaded as it will be on the road, and what runs out first? */
 export const towFit = ruleSet({
   id: 'tow-fit',
-  version: '8.0.1',
+  version: '8.0.2',
   title: 'Tow fit',
   question:
     'May this vehicle tow this trailer, loaded as it will be on the road, and which limit runs out first?',

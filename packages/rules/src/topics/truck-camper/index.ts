@@ -89,7 +89,7 @@ const parts = [
 /** May this truck carry this camper, loaded as it will be on the road? */
 export const truckCamper = ruleSet({
   id: 'truck-camper',
-  version: '6.0.3',
+  version: '6.1.0',
   title: 'Truck camper',
   question:
     'May this truck carry this camper, loaded as it will be on the road, and does its weight sit where the maker wants it?',

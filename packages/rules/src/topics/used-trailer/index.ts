@@ -88,7 +88,7 @@ const parts = [
 /** Is this used trailer worth buying, what must be spent first, and when does one walk away? */
 export const usedTrailer = ruleSet({
   id: 'used-trailer',
-  version: '4.0.1',
+  version: '4.0.2',
   title: 'A used trailer',
   question:
     'What is looked at on a used trailer, when does one walk away, and what must be spent first?',
