@@ -35,7 +35,7 @@ export const called: Called = {
     'shop.rate': ['hourly rate', 'labor rate', 'an hour'],
     'water.signs': ['stain', 'soft spot', 'wet', 'mold', 'delamination'],
     'wood.moisture': ['moisture meter', 'moisture reading'],
-    'policy.deductible': ['deductible'],
+    'policy.deductible': ['deductible', 'deductable'],
     'policy.premium': ['premium', 'what I pay a year'],
     'policy.raise': ['rates go up', 'surcharge'],
     'policy.forgives': ['accident forgiveness'],

@@ -58,8 +58,8 @@ export const claimTable: Decision = {
     'find-out': {
       label: 'price and deductible first',
       level: 'care',
-      says: 'Whether to claim cannot be told before there is something to price and the deductible is read.',
-      do: 'Have a shop look, and read deductible and premium from the declarations page.',
+      says: 'Whether to claim hangs on what the repair costs, against the deductible and dearer premiums.',
+      do: 'Have a shop look and write an estimate; the deductible stands on the declarations page.',
     },
     'from-the-other': {
       label: 'claim from the other’s insurer',

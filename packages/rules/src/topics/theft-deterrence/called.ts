@@ -36,7 +36,7 @@ export const called: Called = {
     'policy.asks': ['policy requires', 'insurance wants'],
     'policy.basis': ['agreed value', 'actual cash value', 'liability only'],
     'policy.agreedValue': ['agreed value'],
-    'policy.deductible': ['deductible'],
+    'policy.deductible': ['deductible', 'deductable'],
     'loan.owed': ['owe', 'upside down', 'underwater', 'payoff'],
     'tracker.battery': ['tracker battery'],
     'tracker.reports': ['pings', 'updates a day'],
