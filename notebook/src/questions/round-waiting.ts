@@ -8,6 +8,10 @@ import { urgentWords } from './words';
 /** A message that cannot wait, as it was read. */
 export type Waiting = { readonly asked: Asked; readonly read: ReadMessage };
 
+/** More than these, and longer ones, are read where all stand. */
+const mostShown = 10;
+const mostLetters = 1_500;
+
 /** Somebody looked at it, and it can wait for the round. */
 export class UrgentLifted extends CustomEvent<Waiting> {
   constructor(of: Waiting) {
@@ -15,18 +19,22 @@ export class UrgentLifted extends CustomEvent<Waiting> {
   }
 }
 
-/** What is open, cannot wait, and so stands in no round. */
+/** What is open, cannot wait, and so stands in no round; the gravest first. */
 export function waitingIn(
   items: readonly { readonly message: string }[],
   messages: readonly Asked[],
   readings: ReadonlyMap<string, ReadMessage>,
 ): readonly Waiting[] {
   const isIn = (id: string): boolean => items.some(({ message }) => message === id);
-  return messages.flatMap((asked) => {
+  const gravity = Object.keys(urgentWords);
+  const found = messages.flatMap((asked) => {
     const read = readings.get(asked.id);
     const isWaiting = asked.done === 0 && asked.urgent !== '' && !isIn(asked.id);
     return isWaiting && read ? [{ asked, read }] : [];
   });
+  return found.toSorted(
+    (a, b) => gravity.indexOf(a.asked.urgent) - gravity.indexOf(b.asked.urgent),
+  );
 }
 
 /** What a round leaves out as it cannot wait, whole; whoever reads that it can puts it in. */
@@ -53,7 +61,7 @@ export class RoundWaiting extends PlainElement {
   private one = (of: Waiting, at: number) => {
     const { asked, read } = of;
     const why = read.urgent ? urgentWords[read.urgent] : '';
-    return html`<li><p><strong>Urgent: ${why}.</strong> ${asked.text}</p>
+    return html`<li><p><strong>Urgent: ${why}.</strong> ${asked.text.slice(0, mostLetters)}</p>
       <button type="button" class="quiet" aria-label="It is not urgent, into the round: number ${at + 1} of these" @click=${() => {
         this.lifted = true;
         this.dispatchEvent(new UrgentLifted(of));
@@ -66,7 +74,7 @@ export class RoundWaiting extends PlainElement {
     const are =
       waiting.length === 1 ? 'One urgent question is' : `${waiting.length} urgent questions are`;
     return html`<div class="notice"><p>${are} not in the round: what cannot wait is <a href="#/questions">answered at once</a>.</p>
-      <ol class="round-waiting">${repeat(waiting, ({ asked }) => asked.id, this.one)}</ol></div>`;
+      <ol class="round-waiting">${repeat(waiting.slice(0, mostShown), ({ asked }) => asked.id, this.one)}</ol></div>`;
   }
 }
 
