@@ -72,6 +72,30 @@ test('a question is heard whole; what has no answer is said, answered there, and
   expect(await objections(page)).toEqual([]);
 });
 
+test('what cannot wait is said above the round; whoever reads that it can puts it in', async ({
+  page,
+}) => {
+  await page.goto('/#/questions');
+  await page
+    .getByLabel('Paste what came in, from all sides')
+    .fill(
+      `${morning}\n[phone notes]\nSmell of gas by the stove in their trailer, are they safe?\n`,
+    );
+  await page.getByRole('button', { name: 'Take them in' }).click();
+  await expect(page.getByText('5 messages were taken in.')).toBeVisible();
+  await expect(page.getByText('Reading:')).toHaveCount(0);
+  await page.getByRole('button', { name: 'Make a round of what has an answer' }).click();
+  const waiting = page.locator('round-waiting');
+  await expect(waiting).toContainText('One urgent question is not in the round');
+  await expect(waiting).toContainText('Urgent: gas. Smell of gas by the stove');
+  const before = (await asksOf(page)).length;
+  await waiting.getByRole('button', { name: /^It is not urgent, into the round/ }).click();
+  await expect(waiting).toHaveText('');
+  await expect(page.getByLabel('Opening')).toBeFocused();
+  await expect.poll(async () => (await asksOf(page)).length).toBe(before + 1);
+  expect(await objections(page)).toEqual([]);
+});
+
 test('a sentence is left out of an answer by a touch and put back; a caution is not left out', async ({
   page,
 }) => {

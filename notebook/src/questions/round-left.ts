@@ -8,6 +8,9 @@ import { AskedChanged } from './events';
 import { soughtOf } from './known';
 import { grouped } from './order';
 
+/** More than these are answered where all stand. */
+const mostShown = 20;
+
 /** A question that nothing answers, and nobody has. */
 export type Unanswered = {
   readonly asked: Asked;
@@ -113,10 +116,14 @@ export class RoundLeft extends PlainElement {
     const { length } = left;
     return html`<section class="noprint"><h2>Not in the round: ${length} without an answer</h2>
       <ol class="round-items">${repeat(
-        left,
+        left.slice(0, mostShown),
         ({ asked, part }) => `${asked.id} ${part.text}`,
         (of, at) => this.entry(of, at),
-      )}</ol></section>`;
+      )}</ol>${
+        length > mostShown
+          ? html`<p>${length - mostShown} more stand in <a href="#/questions">What was asked</a>.</p>`
+          : nothing
+      }</section>`;
   }
 }
 

@@ -17,6 +17,8 @@ import {
   toldWhere,
 } from './round-out';
 import './round-left';
+import type { Waiting } from './round-waiting';
+import './round-waiting';
 import type { Shortened } from './shorten-answer';
 import './shorten-answer';
 
@@ -52,8 +54,8 @@ export class RoundView extends PlainElement {
     said: { state: true },
   };
   declare round: Round;
-  /** How many that cannot wait are open and not in the round. */
-  declare waiting: number;
+  /** What cannot wait, is open, and is not in the round. */
+  declare waiting: readonly Waiting[];
   /** What nothing answers, and so is not in the round. */
   declare left: readonly Unanswered[];
   /** The question whose answer is shortened just now; undefined: none. */
@@ -67,6 +69,7 @@ export class RoundView extends PlainElement {
     super();
     this.said = '';
     this.left = [];
+    this.waiting = [];
   }
 
   private change(change: Partial<Round>): void {
@@ -188,14 +191,9 @@ export class RoundView extends PlainElement {
   }
 
   private leftOut() {
-    const { waiting, left } = this;
-    const are = waiting === 1 ? 'One urgent question is' : `${waiting} urgent questions are`;
+    const { left } = this;
     const have = left.length === 1 ? 'One open question has' : `${left.length} open questions have`;
-    return html`${
-      waiting > 0
-        ? html`<p class="notice">${are} not in the round: what cannot wait is <a href="#/questions">answered at once</a>.</p>`
-        : nothing
-    }${
+    return html`<round-waiting .waiting=${this.waiting}></round-waiting>${
       left.length > 0
         ? html`<p>${have} no answer yet, and so no place in the round. <button type="button" class="quiet" @click=${() =>
             this.querySelector<HTMLElement>(

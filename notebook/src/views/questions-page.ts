@@ -1,6 +1,7 @@
 import type { MessageColumns, ReadMessage } from '@tarebook/record';
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import '../questions/questions.css';
+import '../questions/asked-bar.css';
 import '../questions/round.css';
 import '../questions/asked-list';
 import '../questions/paste-box';
@@ -19,8 +20,10 @@ import { readingDesk } from '../questions/reading-desk';
 import { roundDesk } from '../questions/round-desk';
 import { type AnswerWritten, ownPlace, unansweredIn } from '../questions/round-left';
 import type { RoundChanged } from '../questions/round-view';
+import { type UrgentLifted, waitingIn } from '../questions/round-waiting';
 import type { TableRead } from '../questions/table-box';
 import type { ReadPart } from '../questions/told-so-far';
+import { withLifted } from '../questions/urgency';
 import { type Given, isGiven } from '../state/given';
 import { allOwnFiles, catalogueVersion } from '../state/own-catalogue';
 import {
@@ -215,6 +218,13 @@ export class QuestionsPage extends PlainElement {
     await this.desk.toggle(now, part, undefined);
   };
 
+  /** What somebody looked at and can wait goes into the round, as far as it has an answer. */
+  private lifted = async ({ detail: { asked, read } }: UrgentLifted): Promise<void> => {
+    const now = withLifted(asked, read);
+    this.change(now);
+    for (const part of read.parts) await this.desk.toggle(now, part, undefined);
+  };
+
   private table = (text: string, columns: MessageColumns | undefined) =>
     this.reading.table(text, columns);
 
@@ -237,10 +247,7 @@ export class QuestionsPage extends PlainElement {
       return html`<see-view .messages=${messages} .readings=${this.readings} .near=${this.near}></see-view>`;
     }
     if (view !== 'round') return this.listed();
-    const isSpoken = (id: string) => round.items.some(({ message }) => message === id);
-    const waiting = messages.filter(
-      ({ id, done, urgent }) => done === 0 && urgent !== '' && !isSpoken(id),
-    ).length;
+    const waiting = waitingIn(round.items, messages, this.readings);
     const left = round.spoken > 0 ? [] : unansweredIn(round, messages, this.readings);
     return html`<round-view .round=${round} .waiting=${waiting} .left=${left}></round-view>`;
   }
@@ -262,7 +269,7 @@ export class QuestionsPage extends PlainElement {
       @last-out=${() => intake.lastOut()} @brought-back=${() => intake.broughtBack()}
       @taken-out=${({ detail }: TakenOut) => intake.oneOut(detail)}
       @asked-changed=${this.acted} @answer-left=${this.left}
-      @round-wanted=${this.makeRound} @spoken-toggled=${this.toggled} @answer-written=${this.wrote}
+      @round-wanted=${this.makeRound} @spoken-toggled=${this.toggled} @answer-written=${this.wrote} @urgent-lifted=${this.lifted}
       @round-stopped=${() => this.desk.stop()} @round-printed=${() => this.desk.printed()}
       @round-changed=${({ detail }: RoundChanged) => this.desk.keep(detail)}>
       <h1 tabindex="-1">Questions</h1>
