@@ -177,7 +177,7 @@ const told: readonly Heard[] = [
     'tires',
     { 'tire.pressure': '50 psi', 'tire.labelPressure': '65 psi', 'tire.maxPressure': '50 psi' },
     /Do not tow on it, and fill it no further: .*fit the tire that the label means/,
-    /percent of its pressure|Fill it to/,
+    /percent of its \d+ pounds a square inch|Fill it to/,
   ],
   [
     'locks on coupler and both sides',

@@ -194,7 +194,7 @@ export const pressure = part({
         {
           when: 'pressure.ranFlat',
           wrong:
-            'The tire has {pressure.share} of its pressure; at {pressure.lookShare} or less a tire counts as run flat.',
+            'The tire has {pressure.share} of its {pressure.own}; at {pressure.lookShare} or less it counts as run flat.',
           because:
             'A tire that ran so soft is broken inside where it does not show, and can burst while it is filled.',
           do: 'Take the tire off, and let a tire shop look into it before anybody fills it.',

@@ -25,13 +25,13 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     },
     fromTold: [
       {
+        says: 'At its own maximum of {trailer.gvwr} the trailer takes {maximum.ofRating} of the rating of {vehicle.maxTrailerWeight}; shop for up to {shopping.toShare}. About {wanted.tongue} then rest on the ball, and the door label must leave room for that and for people.',
+      },
+      {
         says: 'A trailer of {trailer.dryWeight} empty comes to about {usual.loaded} on the road. The rating of {vehicle.maxTrailerWeight} must hold that.',
       },
       {
         says: 'A trailer of {trailer.dryWeight} empty comes to about {usual.loaded} on the road, with about {usual.tongue} on the ball.',
-      },
-      {
-        says: 'At its own maximum of {trailer.gvwr} the trailer takes {maximum.ofRating} of the rating of {vehicle.maxTrailerWeight}; shop for up to {shopping.toShare}. About {wanted.tongue} then rest on the ball, and the door label must leave room for that and for people.',
       },
       {
         says: 'A trailer at its maximum of {trailer.gvwr} rests about {wanted.tongue} on the ball. Of your label’s {vehicle.placardPayload} that leaves {wanted.left} for people, things and hitch. Where that is too little, look for a lighter trailer.',
