@@ -66,7 +66,7 @@ const matters: readonly Matter[] = [
     ),
     words: /grill|griddle|barbecue|bbq/iu,
     plain:
-      /(?<!\p{L})(?:(?:get|buy|need|use|run|want|find|which|what) (?:a |an |the |another |just a )?(?:(?:longer|new|right|extension) )?hose|plug (?:it|that|one|the grill) in(?:to)?|(?:says?|said) (?:to )?take (?:the|its) regulator off)(?!\p{L})|(?<=(?:connect|port|outlet|fitting) )on the side(?!\p{L})/giu,
+      /(?<!\p{L})(?:(?:get|buy|need|use|run|want|find|which|what) (?:a |an |the |another |just a )?(?:(?:longer|new|right|extension) )?hose|plug (?:it|that|one|the grill) in(?:to)?|(?:says?|said) (?:to )?take (?:the|its) regulator off)(?!\p{L})|(?<=(?:connect|port|outlet|fitting) )on the side(?!\p{L})|(?<=^(?:subject: ?)?(?:(?:new|my|our|a|the) )?(?:grill|griddle) )hose(?=\s*$|,? (?:hi|hello|hey|good (?:morning|day|evening)|dear)(?!\p{L}))/gimu,
   },
   // A dent in the skin; one in a rim, a frame or a cylinder is another matter.
   {

@@ -4,7 +4,7 @@ const now =
 const longAgo =
   /(?<!\p{L})(?:last (?:year|season|summer|fall|spring|winter|month|week|night|nite)|(?:two|three|four|five|six|ten|few|couple|some|many|\d+)(?: of)? (?:years|summers|winters|seasons|months) (?:ago|back)|years ago|back in (?:19|20)\d\d)(?!\p{L})/iu;
 const mended =
-  /(?<!\p{L})(?:all (?:good|done|fixed|well)|made good|(?:was|were|got|been|is|all) (?:fixed|repaired|replaced|sorted|mended|done)|(?:has|have|had|did)(?:n[’']?t| not) come back|never came back|nothing has happened since|no harm|everyone (?:is )?(?:well|fine)|kids cheered)(?!\p{L})/iu;
+  /(?<!\p{L})(?:all (?:good|done|fixed|well)|made good|(?:was|were|got|been|is|all) (?:fixed|repaired|replaced|sorted|mended|done)|(?:has|have|had|did)(?:n[’']?t| not) come back|never came back|nothing has happened since|(?:i|we|he|she|they|dealer|shop) (?:have |had )?(?:since )?(?:replaced|fixed|repaired|mended) (?:it|them|that|both|the \p{L}+)|no harm|everyone (?:is )?(?:well|fine)|kids cheered)(?!\p{L})/iu;
 const supposed =
   /(?<!\p{L})(?:theory question|theoretical\p{L}*|hypothetical\p{L}*|asking in general)(?!\p{L})/iu;
 /** An alarm at its end, where nobody is; it sounds for nothing else. */

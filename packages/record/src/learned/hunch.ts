@@ -1,6 +1,7 @@
 import { isCertain } from '../danger/certain';
 import { isEveryday } from '../danger/everyday';
 import { lookedAt } from '../danger/find';
+import { meantOf } from '../danger/meant';
 import { isOver } from '../danger/over';
 import { isSoon } from '../danger/soon';
 import { type Urgency, urgencies } from '../questions/shapes';
@@ -34,11 +35,12 @@ const onlyKinds = (terms: Terms): Terms => new Map([...terms].filter(([term]) =>
 /** Whether somebody may be hurt, how far what was learned speaks for it, and of what kind it is. */
 export type Heard = Weighed & { readonly kind: Urgency | null };
 
-let last: { readonly text: string; readonly heard: Heard } | undefined;
+let last: { readonly whole: string; readonly heard: Heard } | undefined;
 
 /** Listens to a text for danger: by its signs and by what was learned of how people tell of it. */
-export function heardIn(text: string): Heard {
-  if (last?.text === text) return last.heard;
+export function heardIn(whole: string): Heard {
+  if (last?.whole === whole) return last.heard;
+  const text = meantOf(whole);
   learned ??= { weights: unpacked(urgentLearned.weights), kinds: weigherOf(kindLearned) };
   const { weights, kinds } = learned;
   const terms = urgentTerms(text);
@@ -57,6 +59,6 @@ export function heardIn(text: string): Heard {
       'doubt';
   }
   const heard = { because: hunch.because, score, kind };
-  last = { text, heard };
+  last = { whole, heard };
   return heard;
 }

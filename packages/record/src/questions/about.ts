@@ -2,6 +2,7 @@ import type { Topic } from '@tarebook/rules/engine';
 import { weigherOf } from '../learned/linear';
 import { topicTerms } from '../learned/topic-terms';
 import { topicLearned } from '../learned/topic-weights';
+import { spelledRight } from '../words/misspelled';
 import type { Evidence } from './evidence';
 import { takenBy } from './evidence';
 import { type AskedBefore, likenessOver } from './likeness';
@@ -64,7 +65,8 @@ export function aboutOver(
 ): (text: string, urgent: Urgency | null) => readonly Evidence[] {
   const beside = besideOver(topics, before);
   const weigher = weigherOf(topicLearned);
-  return (text, urgent) => {
+  return (whole, urgent) => {
+    const text = spelledRight(whole);
     const learned = weigher(topicTerms(text));
     const scored = [...beside(text, urgent)].map(([topic, { values, because }]) => {
       const own = learned.get(topic) ?? { score: unlearned, because: [] };

@@ -8,7 +8,7 @@ const who =
   '(?:i|we|you|u|ya|yall|they|he|she|it|one|people|folks|everybody|everyone|somebody|anybody|anyone|(?:a|my|our|the|this|that) \\p{L}+)';
 /** What somebody would do with a thing that is not there. */
 const wants =
-  '(?:need|want|have to|get|use|carry|buy|bring|take|go with|go for|switch to|stay with|add|install|fit|recommend|suggest|like|prefer|come with|require|put on|pack|own|run|be using|be carrying|be running|be getting)';
+  '(?:need|want|have to|get|use|carry|buy|bring|take|go with|go for|switch to|stay with|add|install|fit|put|inflate to|air up to|recommend|suggest|like|prefer|come with|require|put on|pack|own|run|be using|be carrying|be running|be getting)';
 /** Words of any kind that do not begin what belongs to something else. */
 const word =
   "(?: (?!(?:with|on|for|at|in|when|while|if|than|then|enough|from|behind|without|because|my|our|his|her|their|the|your|and|but)(?!\\p{L}))[\\p{L}’'-]+)";

@@ -1,3 +1,5 @@
+import { isMisspelled, spelledForm } from '../words/misspelled';
+
 const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
 
 const forms = new Map<string, RegExp>();
@@ -6,7 +8,10 @@ const forms = new Map<string, RegExp>();
 function formOf(cue: string): RegExp {
   const before = forms.get(cue);
   if (before) return before;
-  const words = escaped(cue.toLowerCase()).replace(/[ -]/g, '[ -]').replace(/'/g, "[’']");
+  const words = escaped(cue.toLowerCase())
+    .replace(/[a-z]+/g, spelledForm)
+    .replace(/[ -]/g, '[ -]')
+    .replace(/'/g, "[’']");
   const form = new RegExp(`(?<![\\w\\u00C0-\\u024F])${words}s?(?![\\w\\u00C0-\\u024F])`, 'g');
   forms.set(cue, form);
   return form;
@@ -30,7 +35,11 @@ export function* placesOf(cue: string, text: string): Generator<{ from: number; 
   const letters = smallOf(text);
   let begin = begins.get(cue);
   if (begin === undefined) {
-    const words = cue.toLowerCase().split(/[ '-]/);
+    // A word that is often misspelled need not stand there as it is.
+    const words = cue
+      .toLowerCase()
+      .split(/[ '-]/)
+      .map((word) => (isMisspelled(word) ? '' : word));
     begin = words.reduce((longest, word) => (word.length > longest.length ? word : longest), '');
     begins.set(cue, begin);
   }

@@ -5,6 +5,19 @@ import type { Said } from './choices';
 const code =
   /(?:date codes?|dated|dot|stamped|code|(?:tires?|they|mine|ours)(?: all| both)? (?:says?|reads?)|ends? in|ending in)(?: (?:on|of|my|the|tires?|is|are|says?|reads?|code|end(?:s|ing)?(?: in)?))*[ :]{1,2}(?<week>\d{2})(?<year>\d{2})(?!\d)/giu;
 
+/** “The tires were made in 2017”, “my tires are from 2018”: the year alone. */
+const made =
+  /(?<!\p{L})(?:tires?|spare)(?: [\p{L}’']+){0,3},? (?:(?:were|was|is|are) )?(?:all )?(?:made|built|manufactured|from|dated|date from|date to)(?: back)?(?: in| to)? (?<year>20[0-3]\d)(?![\d/]|[.,]\d)/giu;
+
+function yearIn(text: string, thing: string): readonly Said[] {
+  const years = [...text.matchAll(made)];
+  const [found, another] = years;
+  if (!found || another || /spare/i.test(found[0]) !== (thing === 'spare')) return [];
+  const year = `${Number(found.groups?.year) % 100}`;
+  const place = { from: found.index, to: found.index + found[0].length };
+  return [{ fact: `${thing}.codeYear`, value: year, ...place }];
+}
+
 /** The week and year in which tires were made, as their code tells them; two codes are none. */
 export function dateCodesIn(topic: Topic, text: string): readonly Said[] {
   const all = [...text.matchAll(code)];
@@ -19,7 +32,8 @@ export function dateCodesIn(topic: Topic, text: string): readonly Said[] {
   const thing = isOfSpare ? 'spare' : 'tire';
   if (!Object.hasOwn(topic.facts, `${thing}.codeWeek`)) return [];
   const { week = '', year = '' } = found?.groups ?? {};
-  if (!found || another || Number(week) < 1 || Number(week) > 53) return [];
+  if (!found) return yearIn(text, thing);
+  if (another || Number(week) < 1 || Number(week) > 53) return [];
   const place = { from: found.index, to: found.index + found[0].length };
   return [
     { fact: `${thing}.codeWeek`, value: `${Number(week)}`, ...place },

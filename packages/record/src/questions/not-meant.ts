@@ -1,3 +1,4 @@
+import { spelledRight } from '../words/misspelled';
 import type { Amount } from './amounts';
 import { isAskedAbout } from './asked-about';
 
@@ -51,6 +52,28 @@ const guards: readonly Guard[] = [
     ahead: /(?<!\p{L})(?:range|odometer|mileage|clock|every|last|rated|epa)(?: \p{L}+){0,3} $/iu,
     after:
       /^ ?(?:of |in )?(?:range|ranges|on (?:an?|one|it|them|the (?:clock|odometer|battery|dash))|per (?:charge|tank|day|gallon)|ago|old|since|a (?:year|week|month|day|charge|tank)|an hour|to (?:the gallon|empty)|rated|epa|when full|full|from (?:us|here|home|town|you))(?!\p{L})/iu,
+  },
+  // “The battery is down to 30 percent” is how full it is, and no depth that somebody keeps to.
+  {
+    fact: /^battery\.makersDepth$/,
+    upTo: /(?<!\p{L})(?:is|are|was|were|it[’']?s|batter(?:y|ies)[’']?s|they[’']re|got|went|gone|now|already|shows?|reads?|(?:monitor|app|shunt) says|currently|sitting|sits)(?: (?:already|now|only|just|all|the|way))* (?:down )?(?:to|at) (?:about |around |like )?$/iu,
+  },
+  // “The truck weighs 5,900 with us in it” is not empty; one with a driver and a full tank is.
+  {
+    fact: /^vehicle\.curbWeight$/,
+    after:
+      /^ ?(?:lbs?|pounds?|#)?,? ?(?:loaded|packed|(?:with|w\/) (?:us|(?:the |all the |my |our |all of the )?(?:everybody|everyone|everything|family|gear|kids|people|crew|dogs?|wife|husband|stuff|trailer|camper|passengers|four|five|six)))(?!\p{L})/iu,
+  },
+  // “9.5 mpg towing” is not what it does alone.
+  {
+    fact: /^solo\.(?:fuelEconomy|consumption)$/,
+    after:
+      /^ ?(?:mpg|miles (?:to the|per) gallon|kwh(?: ?\/ ?| per | a )mi(?:le)?)?,? ?(?:(?:when|while|if|only|with me) )?(?:towing|pulling|hauling|loaded|hitched|hooked up|with (?:the|a|my|our) (?:trailer|camper|rig))(?!\p{L})/iu,
+  },
+  // “Payload left 900” is what remains of the label’s.
+  {
+    fact: /^vehicle\.placardPayload$/,
+    upTo: /(?<!\p{L})(?:payload|pyld)(?: (?:i|we) (?:have|got))? (?:left|remaining|remains|to spare|spare)(?: (?:over|is|of|at|about|around))* ?$/iu,
   },
   // “4 inches behind the axle” is not behind the headboard.
   {
@@ -132,7 +155,8 @@ const sizes: readonly {
   /** What a thing is called by, and not what it shows. */
   readonly never?: readonly number[];
 }[] = [
-  { fact: /^(?:hitch\.ballHeight|trailer\.couplerHeight)$/, unit: 'in', least: 2.5, most: 60 },
+  // From its platform to its crown; how high it stands above the ground is another height.
+  { fact: /^hitch\.ballHeight$/, unit: 'in', least: 2.5, most: 8 },
   { fact: /^trailer\.couplerHeight$/, unit: 'in', least: 8, most: 60 },
   { fact: /^hitch\.receiverHeight/, unit: 'in', least: 8, most: 60 },
   { fact: /^(?:hitch\.ballSize|trailer\.couplerSize)$/, unit: 'in', least: 1.5, most: 3 },
@@ -195,9 +219,9 @@ export function isMeant(fact: string, text: string, amount: Amount, word: Span):
       (value < least || value > most || never.includes(value)),
   );
   if (isOff || (asked.test(fact) && isAskedAbout(text, amount.from, amount.to))) return false;
-  const ahead = text.slice(0, Math.min(amount.from, word.from)).slice(-40);
-  const after = text.slice(amount.to, amount.to + 40);
-  const upTo = text.slice(Math.max(0, amount.from - 70), amount.from);
+  const ahead = spelledRight(text.slice(0, Math.min(amount.from, word.from)).slice(-40));
+  const after = spelledRight(text.slice(amount.to, amount.to + 40));
+  const upTo = spelledRight(text.slice(Math.max(0, amount.from - 70), amount.from));
   return !guards.some(
     (guard) =>
       guard.fact.test(fact) &&

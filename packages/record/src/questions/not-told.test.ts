@@ -74,6 +74,14 @@ const onlyAsked: readonly (readonly [string, string, string])[] = [
   ['cold-weather', 'can you put it in the tanks if the heater is bypassed', 'heater.isolated'],
   ['gas-supply', 'Do you recommend an adapter hose to a big cylinder', 'supply.adapter'],
   ['tow-fit', 'can I use surge brakes', 'trailer.brakes'],
+  // What is so now is no limit, what is laden is not empty, what remains is not the label's.
+  ['house-battery', 'The battery’s down to 30 percent, lithium', 'battery.makersDepth'],
+  ['house-battery', 'batteries are already down to 40%', 'battery.makersDepth'],
+  ['tow-fit', 'truck weighs 5,900 with us in it', 'vehicle.curbWeight'],
+  ['tow-fit', 'the truck weighs 6,400 lb loaded', 'vehicle.curbWeight'],
+  ['electric-tow-range', 'truck gets 9.5 mpg towing', 'solo.fuelEconomy'],
+  ['tow-fit', 'Payload left 900 before tongue', 'vehicle.placardPayload'],
+  ['hitch-setup', 'Top of the ball is 17 in', 'hitch.ballHeight'],
 ];
 
 test.each(onlyAsked)('%s: “%s” does not tell %s', (topic, text, fact) => {
@@ -92,6 +100,11 @@ const told: readonly (readonly [string, string, string, string])[] = [
   ['tow-fit', 'Do I need a controller, it has electric brakes', 'trailer.brakes', 'electric'],
   ['house-battery', 'Will my lithium battery last', 'battery.chemistry', 'lifepo4'],
   ['tires', 'Is 65 right? They are at 80 psi', 'tire.pressure', '80 psi'],
+  ['house-battery', 'The battery’s down to 30 percent, lithium', 'monitor.stateOfCharge', '30 %'],
+  ['house-battery', 'I can run it down to 20%', 'battery.makersDepth', '20 %'],
+  ['tow-fit', 'truck weighs 5900 with me and a full tank', 'vehicle.curbWeight', '5900 lb'],
+  ['electric-tow-range', 'truck gets 17 mpg alone', 'solo.fuelEconomy', '17 mpg'],
+  ['tow-fit', 'how much payload left? payload 1480', 'vehicle.placardPayload', '1480 lb'],
 ];
 
 test.each(told)('%s: “%s” tells %s: %s', (topic, text, fact, value) => {

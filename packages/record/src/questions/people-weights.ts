@@ -39,10 +39,14 @@ const sizes: Readonly<Record<Riders['who'], { readonly least: number; readonly m
 const poundsOfKilogram = 2.2046;
 
 function weightFrom(found: RegExpExecArray | null, { who, count }: Riders): Weight | undefined {
-  const { sum = '', unit: said = 'lb', each: apiece } = found?.groups ?? {};
+  const { sum = '', unit: said = 'lb', each: apiece, more = '' } = found?.groups ?? {};
   if (!found || sum === '') return undefined;
   const isKilograms = /^k/i.test(said);
-  const each = apiece === undefined ? Number(sum) / count : Number(sum);
+  // “Two adults 180 & 150”: one for each of them, or it is of somebody else, too.
+  const listed = [sum, ...(more.match(/\d+/g) ?? [])].map(Number);
+  if (listed.length > 1 && (listed.length !== count || apiece !== undefined)) return undefined;
+  const whole = listed.reduce((all, one) => all + one, 0);
+  const each = apiece === undefined ? whole / count : whole;
   const pounds = isKilograms ? each * poundsOfKilogram : each;
   if (pounds < sizes[who].least || pounds > sizes[who].most) return undefined;
   return { weight: `${Math.round(each * 10) / 10} ${isKilograms ? 'kg' : 'lb'}`, words: found[0] };
@@ -52,7 +56,7 @@ const isOrAbout =
   ',?(?: (?:is|are|weighs?|weigh|weighing|comes? to|totals?|adds? up to|together|combined|at|about|around|roughly|maybe|some))*[ :=]{1,2}';
 /** “Wife and I 390”, “two kids at 60 lb each”: right behind those it is of. */
 const rightBehind = new RegExp(
-  `^${isOrAbout}(?<sum>\\d{2,4})${unit}(?<each>,? (?:each|apiece|per person))?${notOther}(?!\\p{L})`,
+  `^${isOrAbout}(?<sum>\\d{2,4})${unit}(?<more>(?: ?(?:&|\\+|/|and) ?\\d{2,3}(?: ?(?:lbs?|pounds?))?)+(?= ?(?:[.,;!?)]|$|and |plus |with )))?(?<each>,? (?:each|apiece|per person))?${notOther}(?!\\p{L})`,
   'iu',
 );
 /** “Two kids and wife and I 610”: others are in it. */

@@ -30,6 +30,13 @@ const weighed: readonly (readonly [string, readonly string[]])[] = [
   ['me and my wife and two kids, 520 together', ['2 adult', '2 child']],
   ['me and the wife, 3,000 together with the trailer', ['2 adult']],
   ['four of us, dog 12 years old', ['4 adult', '1 dog']],
+  // A sum, and who is in it; one weight for each.
+  [
+    'We are six people, two adults 180 & 150 and four kids about 70 each. payload 1500',
+    ['2 adult 165 lb', '4 child 70 lb'],
+  ],
+  ['two adults 180 & 150 & 90, payload 1500', ['2 adult']],
+  ['two adults 340 and 120 of gear, payload 1500', ['2 adult 170 lb']],
 ];
 
 test.each(weighed)('%s', (text, people) => {

@@ -102,7 +102,13 @@ export function ridersIn(whole: string): readonly Riders[] {
     `(?:dog)(?=,? (?:is |weighs )?\\d{2,3}(?![\\p{L}\\d]|\\.\\d))`,
     `(?:${one} )\\d{1,3}[ -]?(?:lbs?|pounds?)[ -](?:${dogs})`,
   ]);
-  const told = first([`${n} ?(?:${adults})`]);
+  const counted = [...all(`${n} ?${size}(?:${adults})`, text)];
+  // “Six people, two adults and four kids”: the first is the sum of those behind it.
+  const isSum =
+    child !== undefined &&
+    counted.length > 1 &&
+    counted[0]?.count === (counted[1]?.count ?? 0) + child.count;
+  const told = counted[isSum ? 1 : 0];
   const sum = first(everyone);
   const pair = first(pairs);
   const alone = first(single);

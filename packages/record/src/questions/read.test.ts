@@ -75,7 +75,9 @@ test('what a ball measures across is never how high it stands', () => {
     'hitch.ballSize': '2 in',
     'trailer.couplerSize': '2.3125 in',
   });
-  expect(read('ball height is 19 in')).toEqual({ 'hitch.ballHeight': '19 in' });
+  // It is measured from its platform to its crown; above the ground it is another height.
+  expect(read('ball height is 3 in')).toEqual({ 'hitch.ballHeight': '3 in' });
+  expect(read('ball height is 19 in')).toEqual({});
 });
 
 describe('a wrong weight is worse than none', () => {

@@ -1,3 +1,5 @@
+import { isMisspelled, spelledForm } from '../words/misspelled';
+
 /** What may stand between a word and its number without saying anything else. */
 const fillers =
   "is|was|are|were|at|about|around|roughly|approx|approximately|maybe|prob|probably|like|some|says|said|say|reads|read|shows|showed|showing|states|stated|of|to|for|up|only|just|even|a|an|the|it|its|it['’]s|that|that['’]?s|comes|came|come|out|in|weighs|weighed|weigh|weighing|measures|measured|marked|stamped|rated|labell?ed|set|given|gives|calls|good|now|me|be|being|as|has|have|got|on";
@@ -31,11 +33,12 @@ function itemsOf(saying: string): readonly string[] {
 }
 
 function wordForm(word: string): string {
-  const plain = word
+  const own = word
     .replace(/[.*+?^${}|\\]/g, '\\$&')
     .replaceAll("'", "['’]?")
     .replaceAll('-', '[ -]?')
     .replace(/[@#]/g, (mark) => (mark === '@' ? number : `(?<n>${number})`));
+  const plain = isMisspelled(word) ? spelledForm(word) : own;
   return /[a-z]{3}$/.test(word) ? `${plain}(?:['’]?s)?` : plain;
 }
 
@@ -99,6 +102,6 @@ export function neededIn(saying: string): readonly (readonly string[])[] {
     if (/^[#@[.]/.test(item)) return [];
     const options = item.startsWith('(') ? item.slice(1, -1).split('|') : [item];
     const begins = options.map((option) => /^[^\s'#@[\]-]*/.exec(option)?.[0] ?? '');
-    return begins.includes('') ? [] : [begins];
+    return begins.includes('') || begins.some(isMisspelled) ? [] : [begins];
   });
 }

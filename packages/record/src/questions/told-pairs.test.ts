@@ -111,3 +111,42 @@ describe('how long the furnace is set for', () => {
     expect(facts).not.toHaveProperty(['battery.reading']);
   });
 });
+
+describe('words that are misspelled, and the same thing told in other words', () => {
+  test.each([
+    [
+      'tow-fit',
+      'dryweight 4300 cargo capcity 1450',
+      { 'trailer.dryWeight': '4300 lb', 'trailer.cargoCapacity': '1450 lb' },
+    ],
+    ['tow-fit', 'tounge weighed 640 lb', { 'trailer.measuredTongueWeight': '640 lb' }],
+    ['tow-fit', 'paylod sticker says 1480', { 'vehicle.placardPayload': '1480 lb' }],
+    [
+      'hitch-setup',
+      'Receiver height is 21 inches and coupler on the trailer 18',
+      { 'hitch.receiverHeightEmpty': '21 in', 'trailer.couplerHeight': '18 in' },
+    ],
+    ['tires', '70 psi in the tires cold', { 'tire.pressure': '70 psi' }],
+    ['tires', 'tires were made in 2017, are they too old', { 'tire.codeYear': '17' }],
+    [
+      'house-battery',
+      'i put 2 new batteries 6v 225ah each in series',
+      { 'bank.series': '2', 'battery.volts': '6 V', 'battery.capacity': '225 Ah' },
+    ],
+  ])('%s: %s', (id, text, facts) => {
+    expect(told(id, text).facts).toMatchObject(facts);
+  });
+  test.each([
+    // A receiver's rating is not the vehicle's, however it is spelled.
+    ['tow-fit', 'reciever is rated 5000', 'vehicle.maxTrailerWeight'],
+    ['tires', 'should i put 80 psi in the tires', 'tire.pressure'],
+    ['tires', 'is 70 psi in my tires ok', 'tire.pressure'],
+    ['tires', 'the trailer is from 2017, tires look fine', 'tire.codeYear'],
+    ['tires', 'the tires from 2017 and the tires from 2019', 'tire.codeYear'],
+  ])('%s: “%s” does not tell %s', (id, text, fact) => {
+    expect(told(id, text).facts).not.toHaveProperty([fact]);
+  });
+  test('a pin is of the papers or of a scale, and asked', () => {
+    expect(told('tow-fit', '5th wheel pin 1,700 lb, payload 2010').open).toEqual([1700]);
+  });
+});

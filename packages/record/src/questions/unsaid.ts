@@ -34,8 +34,7 @@ export const unsaidKinds: readonly Unsaid[] = [
       'tongue',
       'TW',
       'on the tongue',
-      'tounge',
-      'tounge weight',
+      ...['pin', 'pin weight', 'pin wt', 'pin is', 'pin weighs'],
     ],
     kinds: { 'trailer.dryTongueWeight': empty, 'trailer.measuredTongueWeight': weighed },
     // A tongue weight that stands beside those of the brochure is the brochure's.

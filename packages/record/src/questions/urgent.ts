@@ -1,4 +1,5 @@
 import { dangersIn } from '../danger/find';
+import { meantOf } from '../danger/meant';
 import { heardIn } from '../learned/hunch';
 import { refuseNoText } from './doors';
 import type { Urgency } from './shapes';
@@ -18,7 +19,7 @@ const mostWhy = 3;
 export function whyUrgent(text: string): readonly string[] {
   const { kind, because } = heardIn(text);
   if (kind === null) return [];
-  const signs = dangersIn(text);
+  const signs = dangersIn(meantOf(text));
   const own = signs.filter(({ sign }) => sign.kind === kind);
   const named = (own.length > 0 ? own : signs).map((each) => each.because.join(' … '));
   const said = named.length > 0 ? named : because.filter((each) => each !== '');
@@ -28,6 +29,6 @@ export function whyUrgent(text: string): readonly string[] {
 /** The same by words that name a danger outright; what a message is about does not hang on a hunch. */
 export function namedIn(text: string): Urgency | null {
   const { kind } = heardIn(text);
-  const isNamed = dangersIn(text).some(({ sign }) => !sign.told && !sign.mention);
+  const isNamed = dangersIn(meantOf(text)).some(({ sign }) => !sign.told && !sign.mention);
   return isNamed ? kind : null;
 }

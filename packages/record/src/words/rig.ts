@@ -17,7 +17,7 @@ export const rigWords: WordsOfFacts = {
     'vehicle.maxTongueCarried': ['on the ball', 'max tongue', 'tongue limit', 'tongue rating'],
     'vehicle.bedLength': ['bed', 'bed len', 'bed length', 'ft bed', 'foot bed'],
     'vehicle.wheelbase': ['wheelbase', 'wheel base', 'wb'],
-    'trailer.dryWeight': ['dry', 'dry weight', 'unloaded', 'uvw', 'empty'],
+    'trailer.dryWeight': ['dry', 'dry weight', 'dryweight', 'unloaded', 'uvw', 'empty'],
     'trailer.gvwr': [
       'gvwr',
       'gross',

@@ -12,6 +12,7 @@ export const paperSayings: Sayings = {
       'is # enough',
       '(run|running|runs|keep|kept|keep em|keep them|keep it|hold|holds|got|have|been at|air them to|aired to) [them|em] [at] #',
       '# [psi] [cold] in (it|em|them)',
+      '# [psi] [cold] in (the|my|our|all) [trailer] tires',
       '# cold',
       'set to #',
       '(reads|sits at|lost to) # cold',

@@ -223,6 +223,7 @@ export const rigSayings: Sayings = {
     'trailer.couplerHeight': [
       'coupler [sits|is|height|level|height level|when level] #',
       'coupler # off the (ground|floor|pavement|concrete)',
+      'coupler (on|of) (the|my|our) (trailer|camper|rig) [is|sits|at] #',
       '# (coupler|off the ground at the coupler)',
     ],
     'trailer.couplerSize': ['# [socket|inch] coupler', 'coupler (says|takes|stamped|is) #'],
