@@ -60,7 +60,7 @@ const parts = [
 /** Are these tires up to what they carry, how fast, at what pressure, and how old are they? */
 export const tires = ruleSet({
   id: 'tires',
-  version: '6.0.1',
+  version: '6.0.2',
   title: 'Tires',
   question:
     'Are these tires up to the load, the speed and the pressure they run at, and are they young enough?',
