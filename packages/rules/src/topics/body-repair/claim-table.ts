@@ -58,7 +58,7 @@ export const claimTable: Decision = {
     'find-out': {
       label: 'price and deductible first',
       level: 'care',
-      says: 'Whether to claim hangs on what the repair costs, against the deductible and dearer premiums.',
+      says: 'Whether to claim hangs on the repair’s cost, against deductible and dearer premiums.',
       do: 'Have a shop look and write an estimate; the deductible stands on the declarations page.',
     },
     'from-the-other': {

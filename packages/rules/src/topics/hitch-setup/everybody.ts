@@ -9,10 +9,10 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     look: [],
     fromTold: [
       {
-        says: 'Empty, the receiver stands at {hitch.receiverHeightEmpty}; loaded it sinks, and only a tape says how far. The drop is its loaded height plus the ball’s own, less the coupler’s {trailer.couplerHeight}.',
+        says: 'Empty, the receiver stands at {hitch.receiverHeightEmpty}; loaded it sinks. The drop is its loaded height plus the ball’s own, less the coupler’s {trailer.couplerHeight}.',
       },
       {
-        says: 'Empty, the receiver stands at {hitch.receiverHeightEmpty}; loaded it sinks, and only a tape says how far. The drop is its loaded height plus the ball’s own, less the coupler’s.',
+        says: 'Empty, the receiver stands at {hitch.receiverHeightEmpty}; loaded it sinks. The drop is its loaded height plus the ball’s own, less the coupler’s.',
       },
     ],
     worked: {

@@ -25,7 +25,7 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     },
     fromTold: [
       {
-        says: 'At its own maximum of {trailer.gvwr} the trailer takes {maximum.ofRating} of the rating of {vehicle.maxTrailerWeight}; shop for up to {shopping.toShare}. About {wanted.tongue} then rest on the ball, and the door label must leave room for that and for people.',
+        says: 'At its own maximum of {trailer.gvwr} the trailer takes {maximum.ofRating} of the rating of {vehicle.maxTrailerWeight}; shop for up to {shopping.toShare}. The door label must leave room for people and about {wanted.tongue} of tongue.',
       },
       {
         says: 'A trailer of {trailer.dryWeight} empty comes to about {usual.loaded} on the road. The rating of {vehicle.maxTrailerWeight} must hold that.',
@@ -127,10 +127,10 @@ export const everybody: Readonly<Record<string, ForEverybody>> = {
     look: ['vehicle.maxTongueCarried'],
     fromTold: [
       {
-        says: 'A trailer of {trailer.dryWeight} empty rests about {usual.tongue} on the ball once loaded. You need one where less than that may rest there without, or where the manual asks for it.',
+        says: 'A trailer of {trailer.dryWeight} empty comes with about {usual.tongue} on the ball: where less may rest there without bars, you need them.',
       },
       {
-        says: 'A trailer with a maximum of {trailer.gvwr} rests about {wanted.tongue} on the ball. You need one where less than that may rest there without, or where the manual asks for it.',
+        says: 'A trailer with a maximum of {trailer.gvwr} rests about {wanted.tongue} on the ball: where less may rest there without bars, you need them.',
       },
     ],
     otherwise: 'If you do not know, weigh the tongue loaded, and read the manual.',
